@@ -1,0 +1,6 @@
+"""Entry point of `sequencer` and of `python -m sequencer`."""
+
+from sequencer.cli import main
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,1 @@
+"""Verdicts on a show: each returns findings, none draws or prints."""

@@ -1,0 +1,46 @@
+"""The command line: options in, one task, text out; the heavy imports stay inside the verbs."""
+
+from typing import Any
+
+import click
+
+from sequencer import __version__
+from sequencer.errors import InputError
+
+
+class Verbs(click.Group):
+    """0 done, 1 mend the show, 2 bad input, 70 our own fault, 130 interrupted."""
+
+    def invoke(self, ctx: click.Context) -> Any:
+        """Say each failure in one line on standard error."""
+        try:
+            return super().invoke(ctx)
+        except (click.ClickException, click.exceptions.Exit):
+            raise
+        except InputError as error:
+            message, status = f"error: {error}", 2
+        except (KeyboardInterrupt, click.Abort):
+            message, status = "interrupted; nothing was half-written", 130
+        except Exception as error:  # noqa: BLE001 (the last line of defence: it is logged and said)
+            message, status = _fault(error), 70
+        click.echo(message, err=True)
+        raise click.exceptions.Exit(status)
+
+
+def _fault(error: Exception) -> str:
+    """Keep the traceback in a log file; one line for the person."""
+    import datetime
+    import tempfile
+    import traceback
+    from pathlib import Path
+
+    now = datetime.datetime.now(tz=datetime.UTC)
+    log = Path(tempfile.gettempdir()) / f"sequencer-fault-{now:%Y%m%d-%H%M%S}.log"
+    log.write_text(f"sequencer {__version__}\n{traceback.format_exc()}", encoding="utf-8")
+    return f"fault in sequencer ({type(error).__name__}); please report it with the file {log}"
+
+
+@click.group(cls=Verbs, context_settings={"help_option_names": ["-h", "--help"]})
+@click.version_option(__version__, prog_name="sequencer")
+def main() -> None:
+    """Turn a song into a fire-spinning routine that can be danced, checked and printed."""

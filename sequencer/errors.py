@@ -1,0 +1,61 @@
+"""Errors a caller may catch.
+
+SequencerError            root of the tree
+└── InputError            what the user gave cannot be used (exit status 2)
+    └── InputErrors       several of them, found in one reading
+"""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+
+class SequencerError(Exception):
+    """Root of the tree."""
+
+
+class Place(NamedTuple):
+    """A spot in a user's file; line and column count from 1."""
+
+    file: str
+    line: int | None = None
+    column: int | None = None
+
+
+class InputError(SequencerError):
+    """What the user gave cannot be used.
+
+    Parameters
+    ----------
+    code : str
+        Short stable name in kebab case.
+    place : Place
+        File, and line and column where they are known.
+    what : str
+        What is wrong, with the user's own text quoted.
+    mend : str
+        How to mend it.
+    why : str, optional
+        The reason, where it is not obvious.
+    """
+
+    def __init__(self, code: str, place: Place, what: str, mend: str, why: str = "") -> None:
+        super().__init__(code, place, what, mend, why)  # all of them: pickling needs it
+        self.code, self.place, self.what, self.mend, self.why = code, place, what, mend, why
+
+    def __str__(self) -> str:
+        where = ":".join(str(part) for part in self.place if part)
+        why = f" ({self.why})" if self.why else ""
+        return f"{where}: {self.what}{why}; {self.mend} [{self.code}]"
+
+
+class InputErrors(InputError):
+    """Several faults of one file, in the order of their lines; printed one a line."""
+
+    def __init__(self, errors: Sequence[InputError]) -> None:
+        first = errors[0]
+        super().__init__(first.code, first.place, first.what, first.mend, first.why)
+        self.args = (tuple(errors),)
+        self.errors = tuple(errors)
+
+    def __str__(self) -> str:
+        return "\n".join(str(error) for error in self.errors)

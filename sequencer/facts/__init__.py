@@ -1,0 +1,1 @@
+"""Numbers with their sources, as data."""

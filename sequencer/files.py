@@ -1,0 +1,84 @@
+"""Writing that never leaves a half file and never touches the old one before the new is whole."""
+
+import errno
+import os
+import tempfile
+from collections.abc import Iterator
+from contextlib import contextmanager, suppress
+from pathlib import Path
+
+from sequencer.errors import InputError, Place
+
+_REASONS = {
+    errno.ENOSPC: "the disk is full",
+    errno.EDQUOT: "the disk quota is used up",
+    errno.EACCES: "no permission to write there",
+    errno.EPERM: "no permission to write there",
+    errno.EROFS: "the disk is read-only",
+    errno.ENOTDIR: "a part of the path is a file, not a folder",
+    errno.EEXIST: "a file of that name stands where the folder should be",
+    errno.EISDIR: "a folder of that name is in the way",
+    errno.ENAMETOOLONG: "the name is too long",
+}
+
+
+@contextmanager
+def replacing(path: Path) -> Iterator[Path]:
+    """Give a scratch path beside `path`; put it in place only if the body ends well.
+
+    Parameters
+    ----------
+    path : Path
+        The file to write; its folder is made if missing.
+
+    Yields
+    ------
+    scratch : Path
+        An empty file in the same folder, removed again if anything goes wrong.
+
+    Raises
+    ------
+    InputError
+        If the folder cannot be written, or the disk is full.
+    """
+    scratch: Path | None = None
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        handle, name = tempfile.mkstemp(prefix=".partial-", suffix=path.suffix, dir=path.parent)
+        os.close(handle)
+        scratch = Path(name)
+        yield scratch
+        mode = path.stat().st_mode if path.exists() else 0o666 & ~_umask()
+        scratch.chmod(mode & 0o777)
+        scratch.replace(path)
+    except OSError as error:
+        if error.errno not in _REASONS:
+            raise
+        raise InputError(
+            "cannot-write",
+            Place(str(path)),
+            f"cannot write this file: {_REASONS[error.errno]}",
+            "name another folder with --out, or make room",
+        ) from error
+    finally:
+        if scratch is not None:
+            with suppress(FileNotFoundError):
+                scratch.unlink()
+
+
+def write_text(path: Path, text: str) -> None:
+    """Write UTF-8 text with LF ends, whole or not at all."""
+    with replacing(path) as scratch:
+        scratch.write_text(text, encoding="utf-8", newline="\n")
+
+
+def write_bytes(path: Path, content: bytes) -> None:
+    """Write bytes, whole or not at all."""
+    with replacing(path) as scratch:
+        scratch.write_bytes(content)
+
+
+def _umask() -> int:
+    current = os.umask(0)
+    os.umask(current)
+    return current

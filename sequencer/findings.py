@@ -1,0 +1,57 @@
+"""What the checks say: plain frozen records that every output can print."""
+
+from dataclasses import dataclass, field
+from typing import Literal
+
+Severity = Literal["stop", "warn", "note"]
+SEVERITIES: tuple[Severity, ...] = ("stop", "warn", "note")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Finding:
+    """One thing a check has to say about a show."""
+
+    code: str  # short stable name in kebab case, see docs/findings.md
+    severity: Severity
+    who: tuple[str, ...]
+    start: float | None  # [s] of the track; None where it holds for the whole show
+    end: float | None  # [s]
+    position: str | None  # bar.beat of the start
+    message: str
+    remedies: tuple[str, ...] = ()  # best first
+    source: str = ""  # rule, book, edition; "common practice"; "this show"
+    where: tuple[float, float] | None = None  # [m, stage frame] spot on the plan
+
+    def __post_init__(self) -> None:
+        if self.severity not in SEVERITIES:
+            raise ValueError(f"severity must be one of {SEVERITIES}, got {self.severity!r}")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Clearance:
+    """How close two things come over the whole show."""
+
+    between: tuple[str, str]
+    distance: float  # [m] smallest; a proven lower bound where `bound` is true
+    required: float  # [m]
+    at: float  # [s] when
+    error: float  # [m] the proven bound on `distance`
+    parts: tuple[str, str] = ("", "")  # which part of each
+    where: tuple[float, float] | None = None  # [m, stage frame]
+    bound: bool = False  # dismissed early: `distance` is a lower bound, not the minimum
+    position: str | None = None  # bar.beat of `at`
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Report:
+    """All findings and clearances of one show, worst first."""
+
+    show: str
+    findings: tuple[Finding, ...] = ()
+    clearances: tuple[Clearance, ...] = ()
+    unseen: tuple[str, ...] = field(default=())  # what was not looked at, one sentence each
+
+    @property
+    def ok(self) -> bool:
+        """True when nothing stands against the show."""
+        return not any(finding.severity == "stop" for finding in self.findings)

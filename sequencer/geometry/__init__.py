@@ -1,0 +1,1 @@
+"""Frames, bodies, regions and certified distances; knows nothing of music or files."""

@@ -1,0 +1,1 @@
+"""Hears beats, bars, sections and energy in a recording."""

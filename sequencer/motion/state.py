@@ -1,0 +1,41 @@
+"""The state of one prop at n instants: hand, tether direction, plane, and their rates.
+
+Frame: body frame [m]. Rates are per beat; the tempo map alone turns them into seconds.
+Source: the project's statement of the motion laws, docs/motion.md, section 2.
+"""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from sequencer.arrays import Floats
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Motion:
+    """Hand and tether of one prop; every array has shape (..., 3)."""
+
+    hand: Floats  # [m, body frame]
+    hand_rate: Floats  # [m/beat]
+    hand_acceleration: Floats  # [m/beat²]
+    tether: Floats  # [1] unit vector from hand to head
+    tether_rate: Floats  # [1/beat]
+    tether_acceleration: Floats  # [1/beat²]
+    plane: Floats  # [1] unit vector n of the law's plane and direction, n·tether = 0
+
+    @property
+    def turning_axis(self) -> Floats:
+        """Tether × its rate, shape (..., 3) [1/beat]: what the eye and a join see."""
+        return np.asarray(np.cross(self.tether, self.tether_rate), dtype=np.float64)
+
+    def head(self, length: float) -> Floats:
+        """Head's place, shape (..., 3) [m], on a tether of `length` [m]."""
+        return self.hand + length * self.tether
+
+    def head_rate(self, length: float) -> Floats:
+        """Head's velocity, shape (..., 3) [m/beat]."""
+        return self.hand_rate + length * self.tether_rate
+
+    def head_acceleration(self, length: float) -> Floats:
+        """Head's acceleration, shape (..., 3) [m/beat²]."""
+        return self.hand_acceleration + length * self.tether_acceleration

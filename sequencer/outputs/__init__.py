@@ -1,0 +1,1 @@
+"""What the tool hands over: tables, sheets, charts, traces. Knows no check."""

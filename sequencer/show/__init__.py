@@ -1,0 +1,1 @@
+"""The show file: model, reading, editing, and the timeline it means."""

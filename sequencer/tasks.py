@@ -1,0 +1,1 @@
+"""The library's front door: one function a verb."""

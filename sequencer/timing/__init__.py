@@ -1,0 +1,1 @@
+"""Beats, seconds and bar.beat: the only place that converts between them."""

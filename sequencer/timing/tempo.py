@@ -1,0 +1,195 @@
+"""The count of a song: beats ↔ seconds ↔ bar.beat.
+
+The beat coordinate is 0 at bar 1 beat 1 and grows by one a beat; it is negative in a pickup. Between
+two beats time runs evenly, as in the tempo map of a Standard MIDI File; beyond the first and the last
+beat the nearest tempo goes on.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from sequencer.arrays import Floats, as_floats
+from sequencer.timing.position import Position
+
+
+@dataclass(frozen=True, eq=False)
+class TempoMap:
+    """Seconds of every beat, and which beats start a bar.
+
+    Parameters
+    ----------
+    times : ndarray, shape (n,) [s]
+        Strictly rising, n ≥ 2.
+    first : int
+        Beat coordinate of `times[0]`: 0 or, for a pickup, below.
+    bars : tuple of int
+        Beat coordinates at which bars 1, 2, … start; the first is 0. Bars beyond the last are as
+        long as `metre`.
+    metre : int
+        Beats a bar where `bars` does not say.
+    """
+
+    times: Floats
+    first: int = 0
+    bars: tuple[int, ...] = (0,)
+    metre: int = 4
+
+    def __post_init__(self) -> None:
+        times = as_floats("times", self.times)
+        if times.ndim != 1 or len(times) < 2 or not np.all(np.diff(times) > 0):
+            raise ValueError("times must be at least two strictly rising seconds")
+        if not self.bars or self.bars[0] != 0 or not np.all(np.diff(self.bars) > 0):
+            raise ValueError("bars must start at beat 0 and rise")
+        if self.metre < 1:
+            raise ValueError(f"metre must be at least 1, got {self.metre}")
+        object.__setattr__(self, "times", times)
+
+    @classmethod
+    def steady(
+        cls, tempo: float, *, beats: int = 2, metre: int = 4, start: float = 0.0
+    ) -> "TempoMap":
+        """Map of one tempo [beats a minute] whose bar 1 begins at `start` [s]."""
+        if not tempo > 0:
+            raise ValueError(f"tempo must be positive, got {tempo!r}")
+        count = max(beats, 2)
+        bars = tuple(range(0, count, metre))
+        times = np.asarray(start + np.arange(count) * 60.0 / tempo, dtype=np.float64)
+        return cls(times, bars=bars, metre=metre)
+
+    @property
+    def knots(self) -> Floats:
+        """Beat coordinates of `times`, shape (n,) [beats]."""
+        return self.first + np.arange(len(self.times), dtype=np.float64)
+
+    def seconds_from_beats(self, beats: ArrayLike) -> Floats:
+        """Seconds at beat coordinates.
+
+        Parameters
+        ----------
+        beats : array_like, shape (...) [beats]
+
+        Returns
+        -------
+        seconds : ndarray, shape (...) [s]
+
+        Notes
+        -----
+        Source: linear interpolation, as in the Standard MIDI File's tempo map. Exact.
+        """
+        return _interpolated(as_floats("beats", beats), self.knots, self.times)
+
+    def beats_from_seconds(self, seconds: ArrayLike) -> Floats:
+        """Beat coordinates at seconds; the inverse of `seconds_from_beats`.
+
+        Parameters
+        ----------
+        seconds : array_like, shape (...) [s]
+
+        Returns
+        -------
+        beats : ndarray, shape (...) [beats]
+
+        Notes
+        -----
+        Source: linear interpolation, as in the Standard MIDI File's tempo map. Exact.
+        """
+        return _interpolated(as_floats("seconds", seconds), self.times, self.knots)
+
+    def rates(self, beats: ArrayLike) -> Floats:
+        """Beats a second just after each beat coordinate.
+
+        Parameters
+        ----------
+        beats : array_like, shape (...) [beats]
+
+        Returns
+        -------
+        rate : ndarray, shape (...) [beats/s]
+
+        Notes
+        -----
+        Source: slope of the map. Exact.
+        """
+        index = np.floor(as_floats("beats", beats)).astype(np.int64) - self.first
+        return 1.0 / np.diff(self.times)[np.clip(index, 0, len(self.times) - 2)]
+
+    def fastest(self, start: float, end: float) -> float:
+        """Highest tempo anywhere between two beat coordinates [beats/s]; exact, not sampled."""
+        low = int(np.floor(start)) - self.first
+        high = int(np.ceil(end)) - self.first
+        gaps = np.diff(self.times)
+        low = min(max(low, 0), len(gaps) - 1)
+        high = min(max(high, low + 1), len(gaps))
+        return float(1.0 / np.min(gaps[low:high]))
+
+    def slowest(self, start: float, end: float) -> float:
+        """Lowest tempo anywhere between two beat coordinates [beats/s]; exact, not sampled."""
+        low = int(np.floor(start)) - self.first
+        high = int(np.ceil(end)) - self.first
+        gaps = np.diff(self.times)
+        low = min(max(low, 0), len(gaps) - 1)
+        high = min(max(high, low + 1), len(gaps))
+        return float(1.0 / np.max(gaps[low:high]))
+
+    def bar_start(self, bar: int) -> int:
+        """Beat coordinate at which a bar begins; bars before 1 and after the last are regular."""
+        if bar < 1:
+            return (bar - 1) * self.metre
+        if bar <= len(self.bars):
+            return self.bars[bar - 1]
+        return self.bars[-1] + (bar - len(self.bars)) * self.metre
+
+    def bar_length(self, bar: int) -> int:
+        """Beats in a bar."""
+        return self.bar_start(bar + 1) - self.bar_start(bar)
+
+    def beat_of(self, position: Position) -> float:
+        """Beat coordinate of a position.
+
+        Raises
+        ------
+        ValueError
+            If the bar has no such beat.
+        """
+        length = self.bar_length(position.bar)
+        if position.beat >= length + 1:
+            raise ValueError(f"bar {position.bar} has {length} beats, there is no {position}")
+        return self.bar_start(position.bar) + float(position.beat - 1)
+
+    def position_of(self, beat: float) -> Position:
+        """Bar and beat of a beat coordinate, to 1/960 of a beat."""
+        exact = Fraction(round(beat * 960), 960)
+        if exact < 0:
+            bar = 1 + exact // self.metre
+        else:
+            bar = int(np.searchsorted(self.bars, float(exact), side="right"))
+            beyond = exact - self.bars[-1]
+            if bar == len(self.bars):
+                bar += int(beyond // self.metre)
+        return Position(int(bar), exact - self.bar_start(int(bar)) + 1)
+
+
+def bars_from_downbeats(n_beats: int, downbeats: Sequence[int]) -> tuple[int, ...]:
+    """Bar starts as beat coordinates, from indices of beats that begin a bar.
+
+    The first downbeat becomes beat coordinate 0, so it is subtracted from every index.
+
+    Raises
+    ------
+    ValueError
+        If there is no downbeat, or one lies outside the beats.
+    """
+    if not downbeats or min(downbeats) < 0 or max(downbeats) >= n_beats:
+        raise ValueError("downbeats must be indices of beats, at least one")
+    ordered = sorted(set(downbeats))
+    return tuple(index - ordered[0] for index in ordered)
+
+
+def _interpolated(at: Floats, x: Floats, y: Floats) -> Floats:
+    index = np.clip(np.searchsorted(x, at, side="right") - 1, 0, len(x) - 2)
+    slope = np.diff(y) / np.diff(x)
+    return np.asarray(y[index] + (at - x[index]) * slope[index])
