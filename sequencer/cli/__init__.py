@@ -29,12 +29,12 @@ class Verbs(click.Group):
 
 def _fault(error: Exception) -> str:
     """Keep the traceback in a log file; one line for the person."""
-    import datetime
+    import datetime as dt
     import tempfile
     import traceback
     from pathlib import Path
 
-    now = datetime.datetime.now(tz=datetime.UTC)
+    now = dt.datetime.now(tz=dt.UTC)
     log = Path(tempfile.gettempdir()) / f"sequencer-fault-{now:%Y%m%d-%H%M%S}.log"
     log.write_text(f"sequencer {__version__}\n{traceback.format_exc()}", encoding="utf-8")
     return f"fault in sequencer ({type(error).__name__}); please report it with the file {log}"
