@@ -19,6 +19,15 @@ class Section:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Reading:
+    """One way to count the song, as likely as `share` among those weighed."""
+
+    tempo: float  # [beats a minute] median
+    metre: int  # beats a bar
+    share: float  # 0 … 1; the shares of all readings add up to 1
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Song:
     """Beats, bars, sections and energy of one track."""
 
@@ -32,6 +41,9 @@ class Song:
     sections: tuple[Section, ...]  # cover 0 … duration
     energy: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track
     confidence: dict[str, float] = field(default_factory=dict)  # 0 … 1 by subject
+    bar_confidence: tuple[float, ...] = ()  # 0 … 1, one a downbeat: low means "listen here"
+    readings: tuple[Reading, ...] = ()  # the likeliest first; the first is the one given here
+    unsteady: tuple[tuple[float, float], ...] = ()  # [s] spans where no steady beat was heard
 
     def tempo_map(self) -> TempoMap:
         """The count that every other room uses.

@@ -1,0 +1,245 @@
+"""What a person says about a song's count, laid over what was heard.
+
+Order of application: beats given by hand, then half or double tempo, shift, metre, which beat is one,
+sections. Moments written as bar.beat are read in the count that holds when their turn comes: `one` in
+the count before it is moved, sections in the corrected count.
+"""
+
+from dataclasses import dataclass, replace
+from itertools import pairwise
+from typing import Literal
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.timing.position import Clock, Moment, Position, SectionEdge
+from sequencer.timing.song import Section, Song
+from sequencer.timing.tempo import TempoMap
+
+Level = Literal["half", "double"]
+LONGEST_SHIFT = 5.0  # [s] more than this is a slip of the unit (ms for s)
+LONGEST_BAR = 16  # beats
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Corrections:
+    """Hand corrections of one song; the empty record changes nothing."""
+
+    metre: int | None = None  # beats a bar
+    one: Position | Clock | None = None  # a beat that is a bar's first
+    tempo: Level | None = None  # count half as fast, or twice as fast
+    shift: float = 0.0  # [s] added to every beat
+    sections: tuple[tuple[Moment, str], ...] = ()  # where each begins, and its name
+    beats: tuple[float, ...] = ()  # [s] tapped or imported; replace what was heard
+    downbeats: tuple[float, ...] = ()  # [s] a subset of `beats`; empty: the bars follow `metre`
+
+    def __post_init__(self) -> None:
+        if self.metre is not None and not 1 <= self.metre <= LONGEST_BAR:
+            raise ValueError(f"metre must be 1 to {LONGEST_BAR} beats a bar, got {self.metre}")
+        if self.tempo not in {None, "half", "double"}:
+            raise ValueError(f"tempo must be 'half' or 'double', got {self.tempo!r}")
+        if not abs(self.shift) <= LONGEST_SHIFT:  # also catches nan
+            raise ValueError(
+                f"shift must be within ±{LONGEST_SHIFT:g} s, got {self.shift:g} s (milliseconds?)"
+            )
+        if any(not name.strip() for _, name in self.sections):
+            raise ValueError("every section needs a name")
+        if self.beats and (len(self.beats) < 2 or not _rising(self.beats) or self.beats[0] < 0):
+            raise ValueError("beats must be at least two rising times in seconds, from 0 on")
+        if not set(self.downbeats) <= set(self.beats) or not _rising(self.downbeats):
+            raise ValueError("downbeats must be rising and each must be one of the beats")
+
+
+def corrected(song: Song, corrections: Corrections) -> Song:
+    """The song with the corrections laid over it.
+
+    Raises
+    ------
+    ValueError
+        If a correction does not fit this song: no beats to correct, a moment outside the track, two
+        sections at one place.
+    """
+    if corrections == Corrections():
+        return song
+    song = _with_given_beats(song, corrections)
+    count = (
+        corrections.metre
+        or corrections.one is not None
+        or corrections.tempo
+        or corrections.shift
+        or any(not isinstance(moment, Clock) for moment, _ in corrections.sections)
+    )
+    if count and len(song.beats) < 2:
+        raise ValueError("no steady beat was heard in this track, so its count cannot be corrected")
+    if corrections.tempo:
+        song = _at_level(song, corrections.tempo)
+    if corrections.shift:
+        song = _shifted(song, corrections.shift)
+    if corrections.metre:
+        song = _in_metre(song, corrections.metre)
+    if corrections.one is not None:
+        song = _from_one(song, corrections.one)
+    if corrections.sections:
+        song = replace(song, sections=_sections(song, corrections.sections))
+    return song
+
+
+def _rising(values: tuple[float, ...]) -> bool:
+    return all(np.isfinite(values)) and all(a < b for a, b in pairwise(values))
+
+
+def _median_tempo(beats: Floats) -> float:
+    return float(60.0 / np.median(np.diff(beats))) if len(beats) > 1 else 0.0
+
+
+def _with_given_beats(song: Song, corrections: Corrections) -> Song:
+    if not corrections.beats:
+        return song
+    if corrections.beats[-1] > song.duration + 1.0:
+        raise ValueError(
+            f"the last beat given is at {corrections.beats[-1]:.1f} s, "
+            f"but the track ends at {song.duration:.1f} s"
+        )
+    metre = corrections.metre or song.metre
+    downbeats = corrections.downbeats or corrections.beats[::metre]
+    if corrections.downbeats and not corrections.metre and len(downbeats) > 1:
+        index = np.searchsorted(corrections.beats, downbeats)
+        metre = int(np.bincount(np.diff(index)).argmax())
+    return replace(
+        song,
+        beats=corrections.beats,
+        downbeats=downbeats,
+        metre=metre,
+        tempo=_median_tempo(np.array(corrections.beats)),
+        confidence=dict(song.confidence) | {"beats": 1.0, "downbeats": 1.0},
+        bar_confidence=(1.0,) * len(downbeats),
+        unsteady=(),
+    )
+
+
+def _downbeat_indices(song: Song) -> list[int]:
+    place = {time: index for index, time in enumerate(song.beats)}
+    return [place[time] for time in song.downbeats]
+
+
+def _barred(song: Song, beats: Floats, indices: list[int], metre: int) -> Song:
+    """The song with these beats, and bars at these indices; confidence follows the time."""
+    times = tuple(float(beat) for beat in beats)
+    downbeats = tuple(times[index] for index in indices)
+    confidence: tuple[float, ...] = ()
+    if song.bar_confidence:
+        near = np.searchsorted(song.downbeats, np.array(downbeats) + 1e-6, side="right") - 1
+        confidence = tuple(song.bar_confidence[max(int(index), 0)] for index in near)
+    return replace(
+        song,
+        beats=times,
+        downbeats=downbeats,
+        metre=metre,
+        tempo=_median_tempo(beats),
+        bar_confidence=confidence,
+    )
+
+
+def _at_level(song: Song, level: Level) -> Song:
+    beats = np.array(song.beats)
+    first = min(_downbeat_indices(song), default=0)
+    if level == "half":
+        beats, first = beats[first % 2 :: 2], first // 2
+        if len(beats) < 2:
+            raise ValueError("too few beats to count half as fast")
+    else:
+        beats = np.sort(np.concatenate([beats, (beats[1:] + beats[:-1]) / 2]))
+        first *= 2
+    indices = list(range(first % song.metre, len(beats), song.metre))
+    return _barred(song, beats, indices, song.metre)
+
+
+def _shifted(song: Song, shift: float) -> Song:
+    inside = [0.0 <= beat + shift <= song.duration for beat in song.beats]
+    beats = tuple(b + shift for b, kept in zip(song.beats, inside, strict=True) if kept)
+    kept = set(beats)
+    pairs = [
+        (down + shift, song.bar_confidence[i] if song.bar_confidence else 1.0)
+        for i, down in enumerate(song.downbeats)
+        if down + shift in kept
+    ]
+    if len(beats) < 2 or not pairs:
+        raise ValueError(f"shifted by {shift:g} s, no bar is left inside the track")
+    return replace(
+        song,
+        beats=beats,
+        downbeats=tuple(down for down, _ in pairs),
+        bar_confidence=tuple(c for _, c in pairs) if song.bar_confidence else (),
+    )
+
+
+def _in_metre(song: Song, metre: int) -> Song:
+    first = min(_downbeat_indices(song), default=0)
+    beats = np.array(song.beats)
+    return _barred(song, beats, list(range(first % metre, len(beats), metre)), metre)
+
+
+def _from_one(song: Song, one: Position | Clock) -> Song:
+    beats = np.array(song.beats)
+    if isinstance(one, Clock):
+        at = one.seconds
+        if not 0 <= at <= song.duration:
+            raise ValueError(f"one at {one} lies outside the track")
+    else:
+        count = song.tempo_map()
+        at = float(count.seconds_from_beats(count.beat_of(one)))
+    index = int(np.argmin(np.abs(beats - at)))
+    gap = float(np.max(np.diff(beats)))
+    if abs(beats[index] - at) > gap:
+        raise ValueError(f"one at {one} lies outside the beats of the song")
+    known = np.array(_downbeat_indices(song) or [index])
+    move = index - int(known[np.argmin(np.abs(known - index))])
+    moved = [int(i) for i in known + move if 0 <= i < len(beats)]
+    while moved and moved[0] >= song.metre:
+        moved.insert(0, moved[0] - song.metre)
+    while moved and len(beats) - moved[-1] > song.metre:
+        moved.append(moved[-1] + song.metre)
+    return _barred(song, beats, moved, song.metre)
+
+
+def _seconds_of(song: Song, count: TempoMap | None, moment: Moment) -> float:
+    if isinstance(moment, Clock):
+        return moment.seconds
+    if isinstance(moment, Position):
+        if count is None:
+            raise ValueError(f"{moment} needs a count, and no beat was heard")
+        return float(count.seconds_from_beats(count.beat_of(moment)))
+    for name, section in zip(song.section_names(), song.sections, strict=True):
+        if moment.name in {name, section.label}:
+            return section.start if moment.edge == "start" else section.end
+    raise ValueError(
+        f"there is no section {moment.name!r}; heard: {', '.join(song.section_names())}"
+    )
+
+
+def _sections(song: Song, given: tuple[tuple[Moment, str], ...]) -> tuple[Section, ...]:
+    counted = any(isinstance(moment, Position | SectionEdge) for moment, _ in given)
+    count = song.tempo_map() if counted and len(song.beats) > 1 else None
+    placed = sorted(((_seconds_of(song, count, m), name.strip()) for m, name in given))
+    for start, name in placed:
+        if not -1.0 <= start < song.duration:
+            raise ValueError(f"section {name!r} would start at {start:.1f} s, outside the track")
+    for (a, before), (b, after) in pairwise(placed):
+        if b - a < 0.05:
+            raise ValueError(f"sections {before!r} and {after!r} start at the same place")
+    starts = [0.0] + [start for start, _ in placed[1:]]
+    ends = [*starts[1:], song.duration]
+    return tuple(
+        Section(start=start, end=end, label=name, energy=_mean_energy(song, start, end))
+        for start, end, (_, name) in zip(starts, ends, placed, strict=True)
+    )
+
+
+def _mean_energy(song: Song, start: float, end: float) -> float:
+    """Mean of the energy curve over a stretch; 0 where there is no curve."""
+    if not song.energy:
+        return 0.0
+    n = len(song.energy)
+    low = min(int(start / song.duration * n), n - 1)
+    high = max(int(np.ceil(end / song.duration * n)), low + 1)
+    return float(np.mean(song.energy[low:high]))
