@@ -1,0 +1,125 @@
+"""The kinds of value that stand in a show file, each read from what people write.
+
+Every scalar arrives as the text that stands in the file, so that `17.10` stays bar 17 beat 10.
+"""
+
+from typing import Annotated, Any
+
+from pydantic import BeforeValidator, PlainSerializer, WithJsonSchema
+
+from sequencer import units
+from sequencer.timing.position import Clock, Position, SectionEdge, parse_moment
+
+
+def _schema(description: str, *examples: str) -> WithJsonSchema:
+    return WithJsonSchema(
+        {"type": ["string", "number"], "description": description, "examples": list(examples)}
+    )
+
+
+def _quantity(
+    table: dict[str, float], default: str, *, least: float, most: float
+) -> BeforeValidator:
+    def read(value: Any) -> float:
+        amount = units.quantity(value, table, default=default)
+        if not least <= amount <= most:
+            slip = ""
+            if table is units.LENGTHS and least <= amount / 1000 <= most and amount > most:
+                slip = "; is it in mm?"
+            elif table is units.LENGTHS and least <= amount / 100 <= most and amount > most:
+                slip = "; is it in cm?"
+            raise ValueError(f"{value!s} is outside {least:g} … {most:g} {default}{slip}")
+        return amount
+
+    return BeforeValidator(read)
+
+
+def _moment(value: Any) -> Position | Clock | SectionEdge:
+    if isinstance(value, Position | Clock | SectionEdge):
+        return value
+    return parse_moment(str(value))
+
+
+def _name(value: Any) -> str:
+    if not isinstance(value, str):
+        raise ValueError("a name is text")
+    name = " ".join(value.split())
+    if not name:
+        raise ValueError("a name must not be empty")
+    if any(ord(letter) < 32 or 0x7F <= ord(letter) < 0xA0 for letter in name):
+        raise ValueError("a name must not hold control characters")
+    if len(name) > 400:
+        raise ValueError("a name may have at most 400 letters")
+    return name
+
+
+def _beats(value: Any) -> float:
+    text = str(value).strip()
+    for word in (" beats", " beat"):
+        text = text.removesuffix(word)
+    top, _, bottom = text.partition("/")
+    try:
+        beats = float(top) / float(bottom) if bottom else float(top)
+    except (ValueError, ZeroDivisionError):
+        raise ValueError(f"{value!r} is no number of beats, such as 8 or 1/2") from None
+    if not 0 < beats <= 100_000:
+        raise ValueError(f"{value!s} beats is outside 0 … 100000")
+    return beats
+
+
+Text = PlainSerializer(str, return_type=str)
+
+Name = Annotated[str, BeforeValidator(_name), WithJsonSchema({"type": "string", "minLength": 1})]
+Length = Annotated[
+    float,
+    _quantity(units.LENGTHS, "m", least=1e-3, most=500.0),
+    _schema("a length; metres unless a unit follows", "1.8 m", "6 ft"),
+]
+Coordinate = Annotated[
+    float,
+    _quantity(units.LENGTHS, "m", least=-500.0, most=500.0),
+    _schema("a coordinate in the stage frame; metres unless a unit follows", "-2.5", "6 ft"),
+]
+Mass = Annotated[
+    float,
+    _quantity(units.MASSES, "kg", least=1e-3, most=20.0),
+    _schema("a mass; kilograms unless a unit follows", "200 g"),
+]
+Volume = Annotated[
+    float,
+    _quantity(units.VOLUMES, "L", least=0.0, most=1.0),
+    _schema("a volume; litres unless a unit follows", "2 L"),
+]
+Duration = Annotated[
+    float,
+    _quantity(units.DURATIONS, "s", least=0.0, most=86400.0),
+    _schema("a time; seconds unless a unit follows", "240 s", "4 min"),
+]
+Shift = Annotated[
+    float,
+    _quantity(units.DURATIONS, "s", least=-60.0, most=60.0),
+    _schema("a shift in time; seconds unless a unit follows", "-12 ms"),
+]
+Speed = Annotated[
+    float,
+    _quantity(units.SPEEDS, "m/s", least=0.0, most=60.0),
+    _schema("a speed; metres a second unless a unit follows", "3 m/s", "8 mph"),
+]
+Degrees = Annotated[
+    float,
+    _quantity(units.ANGLES, "°", least=-720.0, most=720.0),
+    _schema("an angle in degrees", "90"),
+]
+Beats = Annotated[float, BeforeValidator(_beats), _schema("a number of beats, above 0", "8", "1/2")]
+When = Annotated[
+    Position | Clock | SectionEdge,
+    BeforeValidator(_moment),
+    Text,
+    WithJsonSchema(
+        {
+            "type": ["string", "number"],
+            "description": "a moment: bar.beat, m:ss.s of the track, or a section's name",
+            "examples": ["17.1", "17.3+1/2", "1:02.5", "verse 2", "end of verse 2"],
+        }
+    ),
+]

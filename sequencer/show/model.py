@@ -1,0 +1,373 @@
+"""The show: frozen records, one a heading of the show file. Lengths in metres, angles in degrees.
+
+Places are (X, Y) in the stage frame: origin where the centre line meets the downstage edge, X to the
+audience's right, Y upstage.
+"""
+
+from typing import Annotated, Any, Literal, Self
+
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_validator
+
+from sequencer.show.kinds import (
+    Beats,
+    Coordinate,
+    Degrees,
+    Duration,
+    Length,
+    Mass,
+    Name,
+    Shift,
+    Speed,
+    Volume,
+    When,
+)
+
+Point = tuple[Coordinate, Coordinate]
+Side = Literal["left", "right"]
+
+
+def _listed(value: Any) -> Any:
+    return [value] if isinstance(value, str) else value
+
+
+Names = Annotated[tuple[Name, ...], BeforeValidator(_listed)]
+
+
+class Record(BaseModel):
+    """What all headings share: frozen, no unknown keys."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", populate_by_name=True)
+
+
+class SectionMark(Record):
+    """A section named by hand; it lasts until the next one."""
+
+    start: When = Field(alias="from", description="where it starts")
+    name: Name = Field(description="what you call it; equal names for parts that repeat")
+
+
+class Corrections(Record):
+    """What the performer knows better than the machine."""
+
+    metre: Literal[2, 3, 4, 5, 6, 7] | None = Field(None, description="beats a bar")
+    one: Annotated[int, Field(ge=1, le=16)] | None = Field(
+        None, description="which of the first heard beats is beat one of bar 1 (1 is the first)"
+    )
+    tempo: Literal["half", "double"] | None = Field(
+        None, description="count half as many, or twice as many beats as heard"
+    )
+    shift: Shift = Field(0.0, description="move all beats later (or earlier, if negative)")
+    beats: str | None = Field(
+        None,
+        description="a file of beat times to use instead: taps or a table (CSV), or a MIDI file",
+    )
+    sections: tuple[SectionMark, ...] = Field((), description="borders and names of sections")
+
+
+class Track(Record):
+    """The song."""
+
+    file: str = Field(min_length=1, description="path of the song, from the show file's folder")
+    sha256: Annotated[str, Field(pattern=r"^[0-9a-f]{64}$")] | None = Field(
+        None, description="content hash of the cut that the show is made for"
+    )
+    corrections: Corrections = Field(default_factory=Corrections, description="hand corrections")
+
+
+class Stage(Record):
+    """Where performers may stand."""
+
+    shape: Literal["rectangle", "round", "thrust"] | None = Field(
+        None, description="standard shape"
+    )
+    width: Length | None = Field(None, description="across, or the diameter of a round stage")
+    depth: Length | None = Field(None, description="from the downstage edge upstage")
+    outline: tuple[Point, ...] | None = Field(None, min_length=3, description="corners in turn")
+    holes: tuple[tuple[Point, ...], ...] = Field((), description="parts that are no stage")
+
+    @model_validator(mode="after")
+    def _either(self) -> Self:
+        if (self.shape is None) == (self.outline is None):
+            raise ValueError("give either a shape (with width and depth) or an outline")
+        if self.shape is not None and self.width is None:
+            raise ValueError(f"a {self.shape} stage needs a width")
+        if self.shape in {"rectangle", "thrust"} and self.depth is None:
+            raise ValueError(f"a {self.shape} stage needs a depth")
+        return self
+
+
+class AudienceLine(Record):
+    """An edge that the audience does not cross."""
+
+    line: tuple[Point, ...] = Field(min_length=2, description="corners of the edge, in turn")
+    name: Name = Field("audience", description="what to call this edge")
+
+
+class Scenery(Record):
+    """A thing on or by the stage that a flame must keep away from."""
+
+    name: Name
+    outline: tuple[Point, ...] = Field(min_length=3, description="corners on the plan, in turn")
+    height: Length
+    combustible: bool = Field(True, description="false only for stone, steel and the like")
+
+
+class Place(Record):
+    """A thing of the safety plan and where it stands."""
+
+    name: Name
+    at: Point
+
+
+class Extinguisher(Record):
+    """An extinguisher and where it stands."""
+
+    at: Point
+    rating: Name = Field("2-A:10-B:C", description="what its label says")
+    kind: Literal["water", "foam", "powder", "co2", "wet chemical"] = "foam"
+
+
+class Venue(Record):
+    """The place and its limits."""
+
+    name: Name = "unnamed place"
+    setting: Literal["outdoors", "indoors"] = "outdoors"
+    stage: Stage
+    audience: tuple[AudienceLine, ...] = Field(
+        min_length=1, description="every edge of the audience"
+    )
+    ceiling: Length | Literal["open"] = Field("open", description="height, or open for the sky")
+    scenery: tuple[Scenery, ...] = ()
+    exits: tuple[Place, ...] = ()
+    extinguishers: tuple[Extinguisher, ...] = ()
+    fuel_station: Point | None = Field(None, description="where fuel is kept and wicks are soaked")
+    wind: Speed | None = Field(None, description="gusts measured or forecast at prop height")
+    sprinklers: bool | None = Field(None, description="indoors: is the room sprinklered?")
+
+
+class Prop(Record):
+    """A tethered prop."""
+
+    kind: Literal["poi"] = "poi"
+    tether: Length = Field(description="hand to the centre of the head")
+    head_mass: Mass = Field(0.2, description="mass of the head, soaked")
+    wick: Length = Field(0.05, description="radius of the wick")
+    fuel_mass: Mass | None = Field(
+        None, description="fuel soaked into one wick, after the spin-off"
+    )
+
+
+class Dancer(Record):
+    """A performer."""
+
+    name: Name
+    stature: Length = Field(description="body height")
+    prop: Prop | None = Field(None, description="the same prop in both hands")
+    left: Prop | None = Field(None, description="the left hand's prop, where it differs")
+    right: Prop | None = Field(None, description="the right hand's prop, where it differs")
+    birth_year: Annotated[int, Field(ge=1900, le=2100)] | None = None
+
+    @model_validator(mode="after")
+    def _props(self) -> Self:
+        if self.prop is None and (self.left is None or self.right is None):
+            raise ValueError("give a prop for both hands, or one for left and one for right")
+        if not 1.2 <= self.stature <= 2.3:
+            raise ValueError(f"a stature of {self.stature:g} m is outside 1.2 … 2.3 m")
+        return self
+
+    def held(self, side: Side) -> Prop:
+        """The prop in one hand."""
+        own = self.left if side == "left" else self.right
+        chosen = own or self.prop
+        if chosen is None:  # the validator has seen to it
+            raise ValueError(f"{self.name} holds nothing in the {side} hand")
+        return chosen
+
+
+class Spot(Record):
+    """Where one performer stands in a formation."""
+
+    at: Point
+    facing: Degrees = Field(0.0, description="0 faces the audience; anticlockwise from above")
+
+
+class Formation(Record):
+    """Places of the cast: each named, or a named shape that is filled."""
+
+    spots: dict[Name, Spot] | None = Field(None, description="one place a performer")
+    shape: (
+        Literal[
+            "line", "wedge", "diamond", "circle", "box", "stagger", "face to face", "back to back"
+        ]
+        | None
+    ) = Field(None, description="a named shape")
+    centre: Point | None = Field(None, description="centre of the shape")
+    spacing: Length | None = Field(None, description="between neighbours in the shape")
+    turn: Degrees = Field(0.0, description="turns the whole shape, anticlockwise from above")
+    order: Names | None = Field(
+        None, description="who takes which place; shortest ways if not said"
+    )
+
+    @model_validator(mode="after")
+    def _either(self) -> Self:
+        if (self.spots is None) == (self.shape is None):
+            raise ValueError("give either spots, or a shape with centre and spacing")
+        if self.shape is not None and (self.centre is None or self.spacing is None):
+            raise ValueError(f"a {self.shape} needs a centre and a spacing")
+        return self
+
+
+class Staging(Record):
+    """A formation taken at a moment, by walking for some beats before it is reached."""
+
+    formation: Name
+    start: When = Field(
+        alias="from", description="when the walk starts; the first entry: from when"
+    )
+    beats: Beats | None = Field(None, description="beats of the walk; left out in the first entry")
+    path: Literal["straight", "curved"] | None = Field(None, description="way of the walk")
+    via: dict[Name, tuple[Point, ...]] = Field(
+        default_factory=dict, description="points that a performer passes on the way"
+    )
+
+
+class HandPart(Record):
+    """What one hand does, where the two differ."""
+
+    pattern: Name
+    parameters: dict[str, Any] = Field(default_factory=dict, alias="with")
+
+
+class Step(Record):
+    """A block: a pattern for some beats, or a phrase. Inside a phrase it follows the one before."""
+
+    pattern: Name | None = Field(None, description="a name that `sequencer patterns` lists")
+    phrase: Name | None = Field(None, description="a phrase defined under `phrases`")
+    parameters: dict[str, Any] = Field(
+        default_factory=dict, alias="with", description="the pattern's own parameters"
+    )
+    left: HandPart | None = Field(None, description="the left hand's own pattern")
+    right: HandPart | None = Field(None, description="the right hand's own pattern")
+    hands: Literal["both", "left", "right"] = Field("both", description="who spins")
+    timing: Literal["together", "split", "quarter"] = "split"
+    direction: Literal["same", "opposite"] = "same"
+    cycle: Beats | None = Field(None, description="beats of one hand cycle")
+    shift: float = Field(0.0, ge=-64, le=64, description="start this many beats into the pattern")
+    beats: Beats | None = Field(None, description="how long")
+    cycles: Beats | None = Field(None, description="how long, in hand cycles")
+    repeat: Annotated[int, Field(ge=1, le=1000)] = Field(1, description="times in a row")
+    mirrored: bool = Field(False, description="left and right changed over")
+    link: bool = Field(False, description="true: a computed bridge instead of a pattern")
+    note: Annotated[str, Field(max_length=2000)] = Field("", description="printed on the sheet")
+
+    @model_validator(mode="after")
+    def _one_thing(self) -> Self:
+        own = self.left is not None or self.right is not None
+        things = [self.pattern is not None, self.phrase is not None, own, self.link]
+        if sum(things) != 1:
+            raise ValueError(
+                "give one of pattern, phrase, link, or left and right with a pattern each"
+            )
+        if self.beats is not None and self.cycles is not None:
+            raise ValueError("give beats or cycles, not both")
+        if self.link and self.beats is None:
+            raise ValueError("a link needs its beats")
+        return self
+
+
+class Entry(Step):
+    """A block or phrase on the timeline: who dances it, and from when."""
+
+    who: Names = Field(("all",), description="names, or all")
+    start: When | None = Field(
+        None,
+        alias="from",
+        description="when; where the last block of these performers ended if not said",
+    )
+    until: When | None = Field(None, description="how long: up to this moment")
+    canon: Beats | None = Field(
+        None, description="each performer starts this many beats after the one named before"
+    )
+    mirror: Names = Field((), description="those who dance it left and right changed over")
+
+    @model_validator(mode="after")
+    def _length(self) -> Self:
+        if self.until is not None and (self.beats is not None or self.cycles is not None):
+            raise ValueError("give one of beats, cycles and until")
+        if self.until is not None and self.repeat > 1:
+            raise ValueError("until and repeat do not go together; leave one out")
+        return self
+
+
+class LitSpan(Record):
+    """Who burns, from when to when."""
+
+    who: Names = ("all",)
+    start: When = Field(alias="from", description="when it is lit")
+    until: When = Field(description="when it is put out")
+
+
+class Burn(Record):
+    """How long a soaked wick burns."""
+
+    time: Duration = Field(description="your own timed burn, with this fuel and wick")
+    measured: bool = Field(description="true only if you timed it yourself")
+
+
+class Fire(Record):
+    """Fuel, burn time and who is lit when."""
+
+    fuel: Name = Field(description="as `docs/sources.md` lists it; read your own data sheet")
+    burn: Burn | None = Field(None, description="timed burn")
+    flame: Length = Field(0.45, description="flame beyond the wick at rest; watch a real burn")
+    reserve: float = Field(
+        0.8, gt=0, le=1, description="share of the burn time that may be planned"
+    )
+    fuel_on_site: Volume | None = None
+    lit: tuple[LitSpan, ...] = ()
+
+
+class Post(Record):
+    """A safety person, where they stand and what they do."""
+
+    name: Name
+    post: Point
+    duty: Literal["spotter", "perimeter", "fuel keeper", "lead"] = "spotter"
+    watches: Names = Field((), description="performers this person watches; all if not said")
+    equipment: Names = ()
+
+
+class Rules(Record):
+    """What the show is held to."""
+
+    profile: Name = Field("default", description="a rule profile, see `docs/sources.md`")
+    file: str | None = Field(None, description="your own rules on top, a YAML file")
+    permit: Name | None = Field(None, description="reference of the permit for this place and date")
+    authority: Name | None = Field(None, description="who decides")
+    between_performers: Length | None = Field(None, description="least distance of two performers")
+    audience: Length | None = Field(None, description="least distance of a flame from the audience")
+
+
+class Show(Record):
+    """A whole show file."""
+
+    title: Name
+    version: Name = Field("1", description="printed on every sheet; raise it with every change")
+    date: Annotated[str, Field(pattern=r"^\d{4}-\d{2}-\d{2}$")] | None = Field(
+        None, description="date of this version, YYYY-MM-DD"
+    )
+    track: Track
+    venue: Venue
+    cast: tuple[Dancer, ...] = Field(min_length=1, max_length=500)
+    formations: dict[Name, Formation] = Field(default_factory=dict)
+    staging: tuple[Staging, ...] = ()
+    phrases: dict[Name, tuple[Step, ...]] = Field(default_factory=dict)
+    timeline: tuple[Entry, ...] = ()
+    fire: Fire | None = None
+    crew: tuple[Post, ...] = ()
+    rules: Rules = Field(default_factory=Rules)
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """Names of the cast, in the order of the file."""
+        return tuple(dancer.name for dancer in self.cast)
