@@ -71,7 +71,7 @@ class Track(Record):
     sha256: Annotated[str, Field(pattern=r"^[0-9a-f]{64}$")] | None = Field(
         None, description="content hash of the cut that the show is made for"
     )
-    corrections: Corrections = Field(default_factory=Corrections, description="hand corrections")
+    corrections: Corrections = Field(Corrections(), description="hand corrections")
 
 
 class Stage(Record):
@@ -365,7 +365,7 @@ class Show(Record):
     timeline: tuple[Entry, ...] = ()
     fire: Fire | None = None
     crew: tuple[Post, ...] = ()
-    rules: Rules = Field(default_factory=Rules)
+    rules: Rules = Rules()
 
     @property
     def names(self) -> tuple[str, ...]:
