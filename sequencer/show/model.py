@@ -50,8 +50,9 @@ class Corrections(Record):
     """What the performer knows better than the machine."""
 
     metre: Literal[2, 3, 4, 5, 6, 7] | None = Field(None, description="beats a bar")
-    one: Annotated[int, Field(ge=1, le=16)] | None = Field(
-        None, description="which of the first heard beats is beat one of bar 1 (1 is the first)"
+    one: When | None = Field(
+        None,
+        description="a beat that is beat one of its bar, as m:ss.s or as bar.beat of what was heard",
     )
     tempo: Literal["half", "double"] | None = Field(
         None, description="count half as many, or twice as many beats as heard"
