@@ -1,0 +1,185 @@
+"""A YAML file as plain values that remember where they stand; scalars stay the text that was written.
+
+YAML 1.2 by ruamel.yaml; its node graph is walked here because only nodes know line and column. Limits
+keep a hostile file from growing: aliases are counted as often as they are used.
+"""
+
+import io
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+from ruamel.yaml import YAML
+from ruamel.yaml.error import MarkedYAMLError, YAMLError
+from ruamel.yaml.nodes import MappingNode, Node, ScalarNode, SequenceNode
+
+from sequencer.errors import InputError, Place
+
+LARGEST_FILE = 4_000_000  # bytes
+MOST_VALUES = 200_000
+DEEPEST = 40
+_NULLS = {"", "~", "null", "Null", "NULL"}
+
+Key = str | int
+
+
+@dataclass(frozen=True, slots=True)
+class Document:
+    """Plain values of a file, and the place of each."""
+
+    file: str
+    values: Any
+    places: dict[tuple[Key, ...], Place] = field(repr=False)
+    keys: dict[tuple[Key, ...], Place] = field(repr=False)  # of the key, where the path ends in one
+
+    def place(self, *path: Key) -> Place:
+        """Where the value at `path` stands, or the nearest heading that holds it."""
+        while path and path not in self.places:
+            path = path[:-1]
+        return self.places.get(path, Place(self.file))
+
+    def key_place(self, *path: Key) -> Place:
+        """Where the key at the end of `path` stands."""
+        return self.keys.get(path) or self.place(*path)
+
+
+def read_document(path: Path) -> Document:
+    """Read a YAML file.
+
+    Raises
+    ------
+    InputError
+        If there is no such file, it is no UTF-8 text or no YAML, or it is larger or deeper than a
+        show can be.
+    """
+    return parse_document(_text(path), str(path))
+
+
+def parse_document(text: str, file: str) -> Document:
+    """Read YAML from a text; `file` names it in messages.
+
+    Raises
+    ------
+    InputError
+        As `read_document`.
+    """
+    yaml = YAML(typ="safe", pure=True)
+    yaml.version = "1.2"
+    try:
+        root = yaml.compose(io.StringIO(text))
+    except MarkedYAMLError as error:
+        mark = error.problem_mark or error.context_mark
+        place = Place(file, mark.line + 1, mark.column + 1) if mark else Place(file)
+        problem = " ".join(str(error.problem or error.context or "it is no YAML").split())
+        raise InputError(
+            "not-yaml", place, f"this is no YAML: {problem}", "mend the line or quote the text"
+        ) from error
+    except (YAMLError, ValueError) as error:
+        problem = " ".join(str(error).split())[:120]
+        raise InputError(
+            "not-yaml", Place(file), f"this is no YAML: {problem}", "save it as plain UTF-8 text"
+        ) from error
+    except RecursionError as error:
+        raise InputError(
+            "too-deep", Place(file), "values are nested too deeply", f"nest at most {DEEPEST} deep"
+        ) from error
+    if root is None:
+        raise InputError(
+            "empty-file", Place(file), "this file is empty", "start one with `sequencer new`"
+        )
+    walk = _Walk(file)
+    return Document(file, walk.value(root, ()), walk.places, walk.keys)
+
+
+def _text(path: Path) -> str:
+    place = Place(str(path))
+    try:
+        if path.is_dir():
+            raise InputError("not-a-file", place, "this is a folder", "name a show file in it")
+        if path.stat().st_size > LARGEST_FILE:
+            raise InputError(
+                "too-large",
+                place,
+                f"this file is over {LARGEST_FILE // 1_000_000} MB",
+                "name a show file",
+            )
+        return path.read_text(encoding="utf-8-sig")
+    except FileNotFoundError as error:
+        raise InputError("no-file", place, "there is no such file", "check the path") from error
+    except UnicodeDecodeError as error:
+        line = path.read_bytes()[: error.start].count(b"\n") + 1
+        raise InputError(
+            "not-text", Place(str(path), line), "this is no UTF-8 text", "save it as UTF-8"
+        ) from error
+    except OSError as error:
+        raise InputError(
+            "cannot-read", place, f"this file cannot be read ({error.strerror})", "check the path"
+        ) from error
+
+
+class _Walk:
+    """One pass over the nodes: values out, places noted, growth bounded."""
+
+    def __init__(self, file: str) -> None:
+        self.file = file
+        self.places: dict[tuple[Key, ...], Place] = {}
+        self.keys: dict[tuple[Key, ...], Place] = {}
+        self._open: list[int] = []
+        self._budget = MOST_VALUES
+
+    def value(self, node: Node, path: tuple[Key, ...]) -> Any:
+        place = self._at(node)
+        self._budget -= 1
+        if self._budget < 0:
+            raise InputError(
+                "too-many-values", place, f"aliases grow this file beyond {MOST_VALUES} values",
+                "write the blocks out, or use a phrase with repeat",
+            )  # fmt: skip
+        if id(node) in self._open or len(path) > DEEPEST:
+            loop = id(node) in self._open
+            raise InputError(
+                "endless-alias" if loop else "too-deep", place,
+                "this alias holds itself" if loop else "values are nested too deeply",
+                "write the value out",
+            )  # fmt: skip
+        self.places[path] = place
+        if isinstance(node, ScalarNode):
+            return self._scalar(node, place)
+        self._open.append(id(node))
+        try:
+            if isinstance(node, SequenceNode):
+                return [self.value(item, (*path, i)) for i, item in enumerate(node.value)]
+            if isinstance(node, MappingNode):
+                return self._mapping(node, path)
+        finally:
+            self._open.pop()
+        raise InputError(
+            "not-yaml", place, "this kind of value is not known", "write text or a list"
+        )
+
+    def _mapping(self, node: MappingNode, path: tuple[Key, ...]) -> dict[str, Any]:
+        values: dict[str, Any] = {}
+        for key_node, value_node in node.value:
+            place = self._at(key_node)
+            if not isinstance(key_node, ScalarNode):
+                raise InputError("not-a-key", place, "a key must be plain text", "quote it")
+            key = str(key_node.value)
+            if key in values:
+                first = self.keys[(*path, key)].line
+                raise InputError(
+                    "key-twice", place, f"the key {key!r} stands here a second time",
+                    f"remove one (the first is in line {first})",
+                )  # fmt: skip
+            self.keys[(*path, key)] = place
+            values[key] = self.value(value_node, (*path, key))
+        return values
+
+    def _scalar(self, node: ScalarNode, place: Place) -> str | None:
+        tag = str(node.tag)
+        if not tag.startswith("tag:yaml.org,2002:"):
+            raise InputError("unknown-tag", place, f"the tag {tag} is not known", "remove it")
+        plain = node.style is None
+        return None if plain and node.value in _NULLS else str(node.value)
+
+    def _at(self, node: Node) -> Place:
+        return Place(self.file, node.start_mark.line + 1, node.start_mark.column + 1)

@@ -1,0 +1,326 @@
+"""From a show file to a Show: every fault is named with its line, its column and a mend."""
+
+import difflib
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from types import UnionType
+from typing import Annotated, Any, Union, get_args, get_origin
+
+from pydantic import BaseModel, ValidationError
+from pydantic.fields import FieldInfo
+
+from sequencer.errors import InputError, InputErrors
+from sequencer.show.document import Document, Key, read_document
+from sequencer.show.model import Show
+
+MOST_SHOWN = 12  # faults of one reading
+
+_MENDS = {
+    "missing": "add it",
+    "literal_error": "choose one of these words",
+    "string_type": "write text",
+    "int_parsing": "write a whole number",
+    "int_type": "write a whole number",
+    "float_parsing": "write a number",
+    "float_type": "write a number",
+    "bool_parsing": "write true or false",
+    "bool_type": "write true or false",
+    "tuple_type": "write a list: one `- ` line each, or [a, b]",
+    "list_type": "write a list: one `- ` line each, or [a, b]",
+    "dict_type": "write keys with values, one a line",
+    "model_type": "write keys with values, one a line",
+    "model_attributes_type": "write keys with values, one a line",
+    "too_short": "add what is missing",
+    "too_long": "shorten it",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class ReadShow:
+    """A show and the document it was read from."""
+
+    show: Show
+    document: Document
+
+    def fault(
+        self, code: str, path: Sequence[Key], what: str, mend: str, why: str = ""
+    ) -> InputError:
+        """An error at the place of `path` in the file."""
+        return InputError(code, self.document.place(*path), what, mend, why)
+
+
+def read_show(path: Path) -> ReadShow:
+    """Read and validate a show file.
+
+    Raises
+    ------
+    InputError
+        For the first, InputErrors for several faults: no file, no YAML, an unknown key, a value that
+        does not fit, a name that is not in the cast.
+    """
+    return show_from_document(read_document(path))
+
+
+def show_from_document(document: Document) -> ReadShow:
+    """Validate a document that has been read.
+
+    Raises
+    ------
+    InputError
+        As `read_show`.
+    """
+    if not isinstance(document.values, dict):
+        raise InputError(
+            "not-a-show", document.place(), "a show file holds keys with values",
+            "start one with `sequencer new`",
+        )  # fmt: skip
+    try:
+        show = Show.model_validate(document.values)
+    except ValidationError as error:
+        raise _collected([_located(document, fault) for fault in error.errors()]) from None
+    read = ReadShow(show, document)
+    if faults := list(_name_faults(read)):
+        raise _collected(faults)
+    return read
+
+
+def nearest(word: str, known: Sequence[str]) -> str:
+    """A question that offers the nearest known words, or a list of them all."""
+    close = difflib.get_close_matches(word, known, n=3, cutoff=0.6)
+    if close:
+        return "did you mean " + " or ".join(f"'{other}'" for other in close) + "?"
+    shown = ", ".join(known[:12]) + (", …" if len(known) > 12 else "")
+    return f"known here: {shown}" if known else "nothing is defined here"
+
+
+def _collected(faults: list[InputError]) -> InputError:
+    faults.sort(key=lambda fault: (fault.place.line or 0, fault.place.column or 0))
+    return faults[0] if len(faults) == 1 else InputErrors(faults[:MOST_SHOWN])
+
+
+def _located(document: Document, fault: Any) -> InputError:
+    path, field, known = _walked(fault["loc"])
+    kind, given = fault["type"], fault["input"]
+    if kind == "extra_forbidden":
+        key = str(fault["loc"][-1])
+        return InputError(
+            "unknown-key",
+            document.key_place(*path[:-1], key),
+            f"unknown key {key!r}",
+            nearest(key, known),
+        )
+    if kind == "missing":
+        return InputError(
+            "missing-key", document.place(*path[:-1]), f"the key {str(path[-1])!r} is missing",
+            f"add it: {field}" if field else "add it",
+        )  # fmt: skip
+    text = fault["msg"].removeprefix("Value error, ").removeprefix("Input should be ")
+    shown = (
+        f"{given!r}: " if isinstance(given, str | int | float) and repr(given) not in text else ""
+    )
+    if kind == "value_error":
+        return InputError("bad-value", document.place(*path), f"{shown}{text}", _mend(field))
+    return InputError(
+        "bad-value",
+        document.place(*path),
+        f"{shown}should be {_lower(text)}",
+        _MENDS.get(kind) or _mend(field),
+    )
+
+
+def _mend(field: str) -> str:
+    return f"expected: {field}" if field else "see `sequencer new` for an example"
+
+
+def _lower(text: str) -> str:
+    return text[:1].lower() + text[1:]
+
+
+def _walked(loc: Sequence[Key]) -> tuple[tuple[Key, ...], str, list[str]]:
+    """Path without the validator's own words, description of the last field, keys known there."""
+    model: Any = Show
+    path: list[Key] = []
+    description = ""
+    known: list[str] = []
+    for part in loc:
+        models = list(_models(model))
+        fields = {
+            info.alias or name: info for each in models for name, info in each.model_fields.items()
+        }
+        if isinstance(part, int):
+            path.append(part)
+            model = _inner(model)
+        elif part in fields:
+            path.append(part)
+            info = fields[part]
+            model, description = _annotation(info), info.description or ""
+        elif models:
+            path.append(part)
+            known = list(fields)
+        elif _is_mapping(model) and part != "[key]":
+            path.append(part)
+            model = _inner(model)
+    if not known:
+        known = [
+            info.alias or name
+            for each in _models(model)
+            for name, info in each.model_fields.items()
+        ]
+    return tuple(path), description, known
+
+
+def _annotation(info: FieldInfo) -> Any:
+    return info.annotation
+
+
+def _bare(kind: Any) -> Any:
+    while get_origin(kind) is Annotated:
+        kind = get_args(kind)[0]
+    return kind
+
+
+def _models(kind: Any) -> Iterator[type[BaseModel]]:
+    kind = _bare(kind)
+    if isinstance(kind, type) and issubclass(kind, BaseModel):
+        yield kind
+    elif get_origin(kind) in {Union, UnionType}:
+        for part in get_args(kind):
+            yield from _models(part)
+
+
+def _is_mapping(kind: Any) -> bool:
+    kind = _bare(kind)
+    if get_origin(kind) in {Union, UnionType}:
+        return any(_is_mapping(part) for part in get_args(kind))
+    return get_origin(kind) is dict
+
+
+def _inner(kind: Any) -> Any:
+    """What a list or a mapping holds."""
+    kind = _bare(kind)
+    if get_origin(kind) in {Union, UnionType}:
+        inside = [_inner(part) for part in get_args(kind) if get_args(_bare(part))]
+        return inside[0] if inside else kind
+    arguments = [part for part in get_args(kind) if part is not Ellipsis]
+    return arguments[-1] if arguments else kind
+
+
+def _name_faults(read: ReadShow) -> Iterator[InputError]:
+    """Names that are used twice or not known; the model cannot see across headings."""
+    show = read.show
+    yield from _twice(read, "cast", show.names)
+    yield from _twice(read, "crew", [post.name for post in show.crew])
+    yield from _unknown_people(read)
+    yield from _unknown_formations(read)
+    yield from _phrase_faults(read)
+
+
+def _twice(read: ReadShow, heading: str, names: Sequence[str]) -> Iterator[InputError]:
+    seen: dict[str, int] = {}
+    for i, name in enumerate(names):
+        folded = name.casefold()
+        if folded in seen:
+            first = read.document.place(heading, seen[folded], "name").line
+            yield read.fault(
+                "name-twice", (heading, i, "name"), f"the name {name!r} stands twice in the {heading}",
+                f"give each person a name of their own (the first is in line {first})",
+            )  # fmt: skip
+        seen.setdefault(folded, i)
+
+
+def _unknown_people(read: ReadShow) -> Iterator[InputError]:
+    show, cast = read.show, read.show.names
+    asked: list[tuple[tuple[Key, ...], Sequence[str], bool]] = []
+    for i, entry in enumerate(show.timeline):
+        asked += [
+            (("timeline", i, "who"), entry.who, True),
+            (("timeline", i, "mirror"), entry.mirror, True),
+        ]
+    if show.fire:
+        asked += [
+            (("fire", "lit", i, "who"), span.who, True) for i, span in enumerate(show.fire.lit)
+        ]
+    asked += [(("crew", i, "watches"), post.watches, True) for i, post in enumerate(show.crew)]
+    for key, formation in show.formations.items():
+        asked += [
+            (("formations", key, "spots", name), (name,), False) for name in formation.spots or ()
+        ]
+        asked.append((("formations", key, "order"), formation.order or (), False))
+    for i, staging in enumerate(show.staging):
+        asked += [(("staging", i, "via", name), (name,), False) for name in staging.via]
+    for path, names, all_allowed in asked:
+        for i, name in enumerate(names):
+            if name not in cast and not (all_allowed and name == "all"):
+                known = [*cast, "all"] if all_allowed else list(cast)
+                yield read.fault(
+                    "unknown-performer", _existing(read, (*path, i)),
+                    f"{name!r} is not in the cast", nearest(name, known),
+                )  # fmt: skip
+
+
+def _existing(read: ReadShow, path: tuple[Key, ...]) -> tuple[Key, ...]:
+    return path if path in read.document.places else path[:-1]
+
+
+def _unknown_formations(read: ReadShow) -> Iterator[InputError]:
+    show = read.show
+    for i, staging in enumerate(show.staging):
+        if staging.formation not in show.formations:
+            yield read.fault(
+                "unknown-formation", ("staging", i, "formation"),
+                f"no formation is called {staging.formation!r}", nearest(staging.formation, list(show.formations)),
+            )  # fmt: skip
+    for name, formation in show.formations.items():
+        if formation.spots is None:
+            continue
+        for absent in [dancer for dancer in show.names if dancer not in formation.spots]:
+            yield read.fault(
+                "place-missing", ("formations", name, "spots"),
+                f"formation {name!r} has no place for {absent!r}", f"add a line `{absent}: {{at: [x, y]}}`",
+            )  # fmt: skip
+
+
+def _phrase_faults(read: ReadShow) -> Iterator[InputError]:
+    phrases = read.show.phrases
+    uses: list[tuple[tuple[Key, ...], str | None]]
+    uses = [(("timeline", i, "phrase"), entry.phrase) for i, entry in enumerate(read.show.timeline)]
+    for name, steps in phrases.items():
+        uses += [(("phrases", name, i, "phrase"), step.phrase) for i, step in enumerate(steps)]
+        for i, step in enumerate(steps):
+            if step.phrase is None and step.beats is None and step.cycles is None:
+                yield read.fault(
+                    "no-length", ("phrases", name, i), "a step of a phrase needs a length",
+                    "add beats or cycles",
+                )  # fmt: skip
+    for path, used in uses:
+        if used is not None and used not in phrases:
+            yield read.fault(
+                "unknown-phrase",
+                path,
+                f"no phrase is called {used!r}",
+                nearest(used, list(phrases)),
+            )
+    for name in phrases:
+        ring = _ring(name, read.show)
+        if ring and ring[0] == min(ring):  # once a ring
+            chain = " → ".join([*ring, ring[0]])
+            yield read.fault(
+                "endless-phrase", ("phrases", name), f"phrases hold each other without end: {chain}",
+                "take one of them out",
+            )  # fmt: skip
+
+
+def _ring(start: str, show: Show) -> list[str]:
+    """The ring of phrases through `start`, empty if there is none."""
+    stack: list[tuple[str, list[str]]] = [(start, [start])]
+    seen: set[str] = set()
+    while stack:
+        name, way = stack.pop()
+        for step in show.phrases.get(name, ()):
+            if step.phrase == start:
+                return way
+            if step.phrase is not None and step.phrase not in seen:
+                seen.add(step.phrase)
+                stack.append((step.phrase, [*way, step.phrase]))
+    return []
