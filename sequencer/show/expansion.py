@@ -52,10 +52,8 @@ def expanded(read: ReadShow, moments: Moments, cycle_beats: CycleBeats) -> tuple
         mirrored = set(read.show.names if "all" in entry.mirror else entry.mirror)
         for k, name in enumerate(who):
             late = k * (entry.canon or 0.0)
-            for run in runs:
-                blocks.append(
-                    _block(run, name, late, flip=name in mirrored, cycle_beats=cycle_beats)
-                )
+            flip = name in mirrored
+            blocks += [_block(run, name, late, flip=flip, cycle_beats=cycle_beats) for run in runs]
             ends[name] = max(ends.get(name, 0.0), runs[-1].end + late)
         if len(blocks) > MOST_BLOCKS:
             raise read.fault(

@@ -15,6 +15,7 @@ from sequencer.show.document import Document, Key, read_document
 from sequencer.show.model import Show
 
 MOST_SHOWN = 12  # faults of one reading
+DEEPEST_PHRASE = 50  # phrases within phrases
 
 _MENDS = {
     "missing": "add it",
@@ -318,7 +319,7 @@ def _ring(start: str, show: Show) -> list[str]:
     while stack:
         name, way = stack.pop()
         for step in show.phrases.get(name, ()):
-            if step.phrase == start:
+            if step.phrase == start or len(way) > DEEPEST_PHRASE:
                 return way
             if step.phrase is not None and step.phrase not in seen:
                 seen.add(step.phrase)

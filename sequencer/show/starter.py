@@ -1,0 +1,137 @@
+"""A commented show file to start from, cut into the sections that were heard."""
+
+import json
+
+from sequencer.timing.position import clock_text
+from sequencer.timing.song import Song
+
+
+def starter_text(song: Song, *, track: str, title: str, date: str) -> str:
+    """A show file for one performer, one block a section.
+
+    Parameters
+    ----------
+    song : Song
+        What was heard.
+    track : str
+        Path of the song from the show file's folder, with forward slashes.
+    title : str
+        Title of the show.
+    date : str
+        YYYY-MM-DD.
+
+    Raises
+    ------
+    ValueError
+        If no steady beat was heard.
+    """
+    count = song.tempo_map()
+    names = song.section_names()
+    starts = [max(round(float(count.beats_from_seconds(part.start))), 0) for part in song.sections]
+    ends = [*starts[1:], _last_beat(song)]
+    parts = [
+        (name, start, end, section.energy)
+        for name, start, end, section in zip(names, starts, ends, song.sections, strict=True)
+        if end > start
+    ]
+    marks = "\n".join(
+        f"      - {{from: {count.position_of(start)}, name: {_quoted(_label(name, song))}}}"
+        f"   # {clock_text(float(count.seconds_from_beats(start)))}, energy {energy:.2f}"
+        for name, start, _, energy in parts
+    )
+    blocks = "\n".join(
+        f"  # {name}: {count.position_of(start)} to "
+        f"{count.position_of(end)}, {end - start} beats\n"
+        f"  - {{from: {count.position_of(start)}, pattern: {pattern}, beats: {end - start}}}"
+        for (name, start, end, _), pattern in zip(parts, _patterns(parts), strict=True)
+    )
+    first, last = count.position_of(parts[0][1]), count.position_of(parts[-1][2])
+    return _TEXT.format(
+        title=_quoted(title), date=date, track=_quoted(track), sha=song.sha256, tempo=f"{song.tempo:.1f}",
+        metre=song.metre, duration=clock_text(song.duration), marks=marks, blocks=blocks,
+        first=first, last=last,
+    )  # fmt: skip
+
+
+def _last_beat(song: Song) -> int:
+    count = song.tempo_map()
+    return int(float(count.beats_from_seconds(song.beats[-1])))
+
+
+def _label(name: str, song: Song) -> str:
+    """The label without its number, so that repeats keep one label."""
+    labels = dict(zip(song.section_names(), (part.label for part in song.sections), strict=True))
+    return labels[name]
+
+
+def _patterns(parts: list[tuple[str, int, int, float]]) -> list[str]:
+    """A calm or a full pattern by the section's energy; only a place to start from."""
+    middle = sorted(energy for *_, energy in parts)[len(parts) // 2]
+    return ["three-beat weave" if energy >= middle else "two-beat weave" for *_, energy in parts]
+
+
+def _quoted(text: str) -> str:
+    return json.dumps(text, ensure_ascii=False)
+
+
+_TEXT = """\
+# A show for `sequencer`. Times are bar.beat (17.1), m:ss.s of the track (1:02.5) or a section's name;
+# lengths are metres unless a unit follows (6 ft). Everything after a # is a note for you.
+# Then: sequencer check THIS-FILE   and   sequencer sheet THIS-FILE
+
+title: {title}
+version: 1               # raise it with every change; it is printed on every sheet
+date: {date}
+
+track:
+  file: {track}
+  sha256: {sha}   # of this cut; another cut is refused
+  # heard: {duration}, {tempo} beats a minute, {metre} beats a bar. If the machine is wrong, say so:
+  corrections:
+    # metre: 3           # beats a bar
+    # one: 0:01.2        # a beat that is beat one of its bar
+    # tempo: half        # or double
+    # shift: -12 ms      # all beats earlier or later
+    sections:            # rename them to what you call them; equal names for parts that repeat
+{marks}
+
+venue:
+  name: "name the place"
+  setting: outdoors
+  # Seen from above: x to the audience's right, y upstage, 0, 0 in the middle of the downstage edge.
+  stage: {{shape: rectangle, width: 8 m, depth: 8 m}}
+  audience:
+    - {{name: front row, line: [[-8, -6], [8, -6]]}}
+  ceiling: open
+  fuel_station: [9, 12]
+  extinguishers:
+    - {{at: [-4.5, 1], rating: "2-A:10-B:C", kind: foam}}
+    - {{at: [4.5, 1], rating: "2-A:10-B:C", kind: foam}}
+
+cast:
+  - name: Performer
+    stature: 1.70 m
+    prop: {{kind: poi, tether: 0.55 m, head_mass: 200 g, wick: 5 cm}}
+
+formations:
+  start:
+    spots:
+      Performer: {{at: [0, 4], facing: 0}}     # 0 faces the audience, 90 turns to the left
+
+staging:
+  - {{formation: start, from: {first}}}
+
+# One block a section, to start from. `sequencer patterns` lists what can stand here.
+timeline:
+{blocks}
+
+# Only for a lit show. Time your own burn before you trust a number here.
+# fire:
+#   fuel: kerosene
+#   burn: {{time: 4 min, measured: false}}
+#   lit:
+#     - {{who: all, from: {first}, until: {last}}}
+
+crew:
+  - {{name: Spotter, post: [-3, -1], duty: spotter, equipment: [damp towel, fire blanket]}}
+"""
