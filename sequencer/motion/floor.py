@@ -1,0 +1,303 @@
+"""Where a performer stands and faces over the beats of a show.
+
+Stage frame [m]: origin where the centre line meets the downstage edge, X to the audience's right,
+Y upstage. A facing of 0 faces the audience; facings grow anticlockwise seen from above [rad].
+
+A move runs by the minimum-jerk law s(u) = 10u³ − 15u⁴ + 6u⁵, so that place, rate and acceleration
+are continuous and a performer stands still at both ends.
+Source of the law: T. Flash and N. Hogan, The coordination of arm movements, J. Neurosci. 5 (1985),
+eq. 1 and appendix A (from memory).
+"""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from sequencer.arrays import Floats, as_floats
+
+Point = tuple[float, float]
+_PEAK_RATE = 15 / 8  # of s', at u = 1/2
+_PEAK_ACCELERATION = 10 / math.sqrt(3)  # of |s''|, at u = 1/2 ± √3/6
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Move:
+    """A change of place and facing over a span of beats."""
+
+    start: float  # [beats]
+    end: float  # [beats]
+    place: Point  # [m, stage frame] where it ends
+    facing: float  # [rad] where it ends; 2π more is one whole turn more
+    through: tuple[Point, ...] = ()  # [m, stage frame] points on the way; none: straight
+
+    def __post_init__(self) -> None:
+        for name in ("start", "end", "facing"):
+            if not math.isfinite(getattr(self, name)):
+                raise ValueError(f"{name} must be finite, got {getattr(self, name)!r}")
+        if not self.end > self.start:
+            raise ValueError(f"a move must end after it starts, got {self.start} to {self.end}")
+        for point in (self.place, *self.through):
+            if len(point) != 2 or not all(math.isfinite(value) for value in point):
+                raise ValueError(f"a place must be two finite numbers, got {point!r}")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Placement:
+    """Place and facing at n instants, with rates per beat."""
+
+    place: Floats  # (..., 2) [m, stage frame]
+    place_rate: Floats  # (..., 2) [m/beat]
+    place_acceleration: Floats  # (..., 2) [m/beat²]
+    facing: Floats  # (...) [rad]
+    facing_rate: Floats  # (...) [rad/beat]
+    facing_acceleration: Floats  # (...) [rad/beat²]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FloorBounds:
+    """Proven upper bounds over a span of beats; never sampled maxima."""
+
+    speed: float = 0.0  # [m/beat]
+    acceleration: float = 0.0  # [m/beat²]
+    turn_rate: float = 0.0  # [rad/beat]
+    turn_acceleration: float = 0.0  # [rad/beat²]
+
+
+@dataclass(frozen=True)
+class FloorPath:
+    """A performer's way over the floor: a first place, and moves; between moves they stand.
+
+    Parameters
+    ----------
+    place : tuple of float
+        Where they start [m, stage frame].
+    facing : float
+        Which way they face at the start [rad].
+    moves : sequence of Move
+        In order, not overlapping.
+    """
+
+    place: Point
+    facing: float = 0.0
+    moves: tuple[Move, ...] = ()
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "moves", tuple(self.moves))
+        if len(self.place) != 2 or not all(
+            math.isfinite(value) for value in (*self.place, self.facing)
+        ):
+            raise ValueError(f"place and facing must be finite, got {self.place}, {self.facing}")
+        for before, after in zip(self.moves, self.moves[1:], strict=False):
+            if after.start < before.end:
+                raise ValueError(
+                    f"moves must not overlap: one ends at beat {before.end}, "
+                    f"the next starts at {after.start}"
+                )
+
+    def at(self, beats: ArrayLike) -> Placement:
+        """Place and facing with rates.
+
+        Parameters
+        ----------
+        beats : array_like, shape (...) [beats]
+
+        Returns
+        -------
+        placement : Placement
+
+        Notes
+        -----
+        Source: minimum-jerk law along a natural cubic spline (module). Exact.
+        """
+        beat = as_floats("beats", beats)
+        table = self._table
+        move = np.searchsorted(table.starts, beat, side="right")  # 0: before the first
+        length = table.lengths[move]
+        u = np.clip((beat - table.begins[move]) / length, 0.0, 1.0)
+        s = u * u * u * (10.0 + u * (-15.0 + 6.0 * u))
+        ds = 30.0 * (u * (1.0 - u)) ** 2 / length
+        dds = 60.0 * u * (1.0 - u) * (1.0 - 2.0 * u) / (length * length)
+        piece = np.searchsorted(table.keys, move + np.minimum(s, 1.0 - 1e-12), side="right") - 1
+        x = (s - table.knots[piece])[..., None]
+        c = table.cubics[piece]  # (..., 4, 2)
+        q = c[..., 0, :] + x * (c[..., 1, :] + x * (c[..., 2, :] + x * c[..., 3, :]))
+        dq = c[..., 1, :] + x * (2.0 * c[..., 2, :] + x * 3.0 * c[..., 3, :])
+        ddq = 2.0 * c[..., 2, :] + 6.0 * x * c[..., 3, :]
+        rate, jerk = ds[..., None], dds[..., None]
+        turn = table.turns[move]
+        return Placement(
+            place=q,
+            place_rate=dq * rate,
+            place_acceleration=ddq * rate * rate + dq * jerk,
+            facing=table.facings[move] + turn * s,
+            facing_rate=turn * ds,
+            facing_acceleration=turn * dds,
+        )
+
+    def pieces(self, start: float, end: float) -> tuple[tuple[float, float, FloorBounds], ...]:
+        """Stands and moves between two beats, each with proven bounds.
+
+        Returns
+        -------
+        pieces : tuple of (start, end, FloorBounds)
+            Contiguous, from `start` to `end`.
+        """
+        out: list[tuple[float, float, FloorBounds]] = []
+        at = start
+        for move, bounds in zip(self.moves, self._table.bounds, strict=True):
+            if move.end <= at:
+                continue
+            if move.start >= end:
+                break
+            if move.start > at:
+                out.append((at, move.start, FloorBounds()))
+                at = move.start
+            out.append((at, min(move.end, end), bounds))
+            at = min(move.end, end)
+        if at < end:
+            out.append((at, end, FloorBounds()))
+        return tuple(out)
+
+    def moved(self, by: Point, *, start: float = -math.inf, end: float = math.inf) -> "FloorPath":
+        """The same path with every place that is held between two beats moved by a vector [m]."""
+        stops = [-math.inf, *(move.end for move in self.moves)]
+        leaves = [*(move.start for move in self.moves), math.inf]
+        held = [stop < end and leave > start for stop, leave in zip(stops, leaves, strict=True)]
+
+        def shift(point: Point, here: bool) -> Point:
+            return (point[0] + by[0], point[1] + by[1]) if here else point
+
+        moves = tuple(
+            Move(
+                start=move.start,
+                end=move.end,
+                place=shift(move.place, held[i + 1]),
+                facing=move.facing,
+                through=tuple(shift(p, held[i] and held[i + 1]) for p in move.through),
+            )
+            for i, move in enumerate(self.moves)
+        )
+        return FloorPath(shift(self.place, held[0]), self.facing, moves)
+
+    def shifted(self, beats: float) -> "FloorPath":
+        """The same path with every move later by some beats."""
+        moves = tuple(
+            Move(
+                start=move.start + beats,
+                end=move.end + beats,
+                place=move.place,
+                facing=move.facing,
+                through=move.through,
+            )
+            for move in self.moves
+        )
+        return FloorPath(self.place, self.facing, moves)
+
+    @cached_property
+    def _table(self) -> "_Table":
+        return _Table.of(self.place, self.facing, self.moves)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Table:
+    """Moves as arrays; row 0 is the stand before the first move."""
+
+    starts: Floats  # (m,)
+    begins: Floats  # (m + 1,)
+    lengths: Floats  # (m + 1,)
+    facings: Floats  # (m + 1,) at the start of each
+    turns: Floats  # (m + 1,)
+    keys: Floats  # (k,) row + knot, rising
+    knots: Floats  # (k,)
+    cubics: Floats  # (k, 4, 2)
+    bounds: tuple[FloorBounds, ...]  # (m,)
+
+    @classmethod
+    def of(cls, place: Point, facing: float, moves: Sequence[Move]) -> "_Table":
+        still: Floats = np.zeros((1, 4, 2))
+        still[0, 0] = place
+        keys, knots = [0.0], [0.0]
+        cubics: list[Floats] = [still]
+        facings, turns, bounds = [facing], [0.0], []
+        here, angle = place, facing
+        for row, move in enumerate(moves, start=1):
+            points = np.array([here, *move.through, move.place], dtype=np.float64)
+            own, coefficients = _spline(points)
+            keys.extend(row + own)
+            knots.extend(own)
+            cubics.append(coefficients)
+            turn = move.facing - angle
+            facings.append(angle)
+            turns.append(turn)
+            bounds.append(_bounds(own, coefficients, turn, move.end - move.start))
+            here, angle = move.place, move.facing
+        starts = np.array([move.start for move in moves])
+        ends = np.array([move.end for move in moves])
+        return cls(
+            starts=starts,
+            begins=np.concatenate([[0.0], starts]),
+            lengths=np.concatenate([[1.0], ends - starts]),
+            facings=np.array(facings),
+            turns=np.array(turns),
+            keys=np.array(keys),
+            knots=np.array(knots),
+            cubics=np.concatenate(cubics),
+            bounds=tuple(bounds),
+        )
+
+
+def _spline(points: Floats) -> tuple[Floats, Floats]:
+    """Natural cubic spline by chord length over 0 … 1: left knots (k,) and coefficients (k, 4, 2)."""
+    chords = np.hypot(*np.diff(points, axis=0).T)
+    if len(points) == 2 or not np.all(chords > 0):
+        # One straight line, or points that coincide and so give a curve no direction there.
+        points = points[[True, *(chords > 0)]]
+        chords = chords[chords > 0]
+    if len(points) < 3:
+        first, last = points[0], points[-1]
+        line = np.zeros((1, 4, 2))
+        line[0, 0], line[0, 1] = first, last - first
+        return np.zeros(1), line
+    h = chords / chords.sum()
+    knots = np.concatenate([[0.0], np.cumsum(h)[:-1]])
+    slope = np.diff(points, axis=0) / h[:, None]
+    n = len(points)
+    matrix = np.eye(n)
+    right = np.zeros((n, 2))
+    for i in range(1, n - 1):
+        matrix[i, i - 1 : i + 2] = h[i - 1], 2 * (h[i - 1] + h[i]), h[i]
+        right[i] = 6 * (slope[i] - slope[i - 1])
+    second = np.linalg.solve(matrix, right)
+    step = h[:, None]
+    cubics = np.stack(
+        [
+            points[:-1],
+            slope - step * (2 * second[:-1] + second[1:]) / 6,
+            second[:-1] / 2,
+            (second[1:] - second[:-1]) / (6 * step),
+        ],
+        axis=1,
+    )
+    return knots, cubics
+
+
+def _bounds(knots: Floats, cubics: Floats, turn: float, length: float) -> FloorBounds:
+    """Bounds from control points: a polynomial stays in their convex hull."""
+    h = np.diff(np.append(knots, 1.0))[:, None]
+    first = cubics[:, 1]
+    second, third = 2 * cubics[:, 2] * h, 3 * cubics[:, 3] * h * h
+    hull = np.stack([first, first + second / 2, first + second + third])
+    steepest = float(np.max(np.hypot(hull[..., 0], hull[..., 1])))
+    bend = np.stack([2 * cubics[:, 2], 2 * cubics[:, 2] + 6 * cubics[:, 3] * h])
+    sharpest = float(np.max(np.hypot(bend[..., 0], bend[..., 1])))
+    rate, acceleration = _PEAK_RATE / length, _PEAK_ACCELERATION / length**2
+    return FloorBounds(
+        speed=steepest * rate,
+        acceleration=sharpest * rate**2 + steepest * acceleration,
+        turn_rate=abs(turn) * rate,
+        turn_acceleration=abs(turn) * acceleration,
+    )
