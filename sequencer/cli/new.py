@@ -1,0 +1,36 @@
+"""`sequencer new`: a show file to start from."""
+
+from pathlib import Path
+
+import click
+
+from sequencer.cli.progress import Progress
+
+
+@click.command(epilog="Example: sequencer new shows/mine.yaml --track my-song.mp3")
+@click.argument("show", type=click.Path(path_type=Path), required=False)
+@click.option("--track", type=click.Path(path_type=Path), help="The song.")
+@click.option("--title", help="Title of the show; the file's name if not said.")
+@click.option("--force", is_flag=True, help="Replace SHOW if it is there.")
+@click.option("--schema", is_flag=True, help="Print the JSON Schema of a show file, for editors.")
+@click.pass_context
+def new(
+    ctx: click.Context,
+    show: Path | None,
+    track: Path | None,
+    title: str | None,
+    force: bool,
+    schema: bool,
+) -> None:
+    """Write a commented show file SHOW, already cut into the sections heard in the track."""
+    from sequencer import tasks
+
+    if schema:
+        click.echo(tasks.schema_text())
+        return
+    if show is None or track is None:
+        missing = "SHOW" if show is None else "--track"
+        raise click.UsageError(f"{missing} is missing; for example: {new.epilog}", ctx)
+    with Progress() as progress:
+        tasks.start_show(show, track, title=title, force=force, progress=progress)
+    click.echo(f"wrote {show}; next: sequencer check {show}")

@@ -1,0 +1,34 @@
+"""`sequencer sheet`: the printed run sheets."""
+
+from pathlib import Path
+
+import click
+
+from sequencer.cli.progress import Progress
+
+
+@click.command(epilog="Example: sequencer sheet shows/lantern_round.yaml --paper letter")
+@click.argument("show", type=click.Path(path_type=Path))
+@click.option(
+    "--out",
+    type=click.Path(path_type=Path),
+    default=Path("exports"),
+    show_default=True,
+    help="Folder to write into; each show gets a folder of its own there.",
+)
+@click.option("--paper", type=click.Choice(["a4", "letter"]), default="a4", show_default=True)
+@click.pass_context
+def sheet(ctx: click.Context, show: Path, out: Path, paper: str) -> None:
+    """Print the run sheets of SHOW: one a performer, one for the safety crew, as PDF.
+
+    Ends with status 1 if something must be mended before the show is danced; the sheets say so too.
+    """
+    from sequencer import tasks
+
+    with Progress() as progress:
+        report, written = tasks.print_sheets(show, out, paper=paper, progress=progress)
+    for path in written:
+        click.echo(str(path))
+    if not report.ok:
+        click.echo(f"not to be danced yet: sequencer check {show} says why", err=True)
+    ctx.exit(0 if report.ok else 1)

@@ -1,0 +1,50 @@
+"""`sequencer trace`: positions over time, for other tools."""
+
+from pathlib import Path
+
+import click
+
+from sequencer.cli.progress import Progress
+
+
+@click.command(
+    epilog="Example: sequencer trace --pattern toroid --set lobes=4 --set bend=pro --beats 4 --per-beat 96"
+)
+@click.argument("show", type=click.Path(path_type=Path), required=False)
+@click.option("--rate", type=click.FloatRange(0, 10_000, min_open=True), default=60.0, show_default=True,
+              help="Rows a second.")  # fmt: skip
+@click.option("--pattern", help="One pattern of one hand in the body frame, instead of a show.")
+@click.option(
+    "--set", "settings", multiple=True, metavar="KEY=VALUE", help="A parameter of the pattern."
+)
+@click.option("--beats", type=click.FloatRange(0, 100_000, min_open=True),
+              help="How many beats of the pattern; one hand cycle if not said.")  # fmt: skip
+@click.option("--per-beat", type=click.IntRange(1, 100_000), default=24, show_default=True,
+              help="Rows a beat of the pattern.")  # fmt: skip
+@click.option("--tempo", type=click.FloatRange(1, 1000), default=100.0, show_default=True,
+              help="Beats a minute, for the seconds of a pattern.")  # fmt: skip
+@click.pass_context
+def trace(
+    ctx: click.Context,
+    show: Path | None,
+    rate: float,
+    pattern: str | None,
+    settings: tuple[str, ...],
+    beats: float | None,
+    per_beat: int,
+    tempo: float,
+) -> None:
+    """Write positions over time as CSV: of every hand and prop of SHOW, in the stage frame."""
+    from sequencer import tasks
+
+    if (show is None) == (pattern is None):
+        raise click.UsageError("give either SHOW or --pattern NAME", ctx)
+    if pattern is not None:
+        click.echo(
+            tasks.trace_pattern(pattern, settings, beats=beats, per_beat=per_beat, tempo=tempo),
+            nl=False,
+        )
+        return
+    if show is not None:
+        with Progress() as progress:
+            click.echo(tasks.trace_show(show, rate=rate, progress=progress), nl=False)
