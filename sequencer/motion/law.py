@@ -1,6 +1,7 @@
 """What every pattern, link and blend is to the rest of the program: a law of beats."""
 
 from dataclasses import dataclass
+from math import inf
 from typing import Protocol
 
 from sequencer.arrays import Floats
@@ -16,6 +17,7 @@ class Bounds:
     turn_rate: float  # [1/beat] of |tether'|
     turn_acceleration: float  # [1/beat²] of |tether''|
     hand_reach: float  # [m] of the hand's distance from the body's vertical axis
+    hand_jerk: float = inf  # [m/beat³] of |hand'''|; inf where nothing is proven
 
     def head_speed(self, length: float) -> float:
         """Bound of the head's speed [m/beat] on a tether of `length` [m]."""

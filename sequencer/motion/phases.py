@@ -1,0 +1,127 @@
+"""Scalar functions of beats that the laws are made of, with proven bounds of their derivatives.
+
+An angle [rad] or a length [m] that grows, sways or steps. Each gives its value and its first and
+second derivative, and `limits()`: upper bounds of the absolute first to fourth derivative over all
+beats, from the coefficients. A fourth derivative that does not exist everywhere is bounded by inf.
+"""
+
+from dataclasses import dataclass
+from typing import Protocol
+
+import numpy as np
+
+from sequencer.arrays import Floats
+
+Limits = tuple[float, float, float, float]
+
+
+class Phase(Protocol):
+    """A twice continuously differentiable number along the beats."""
+
+    def at(self, beats: Floats) -> tuple[Floats, Floats, Floats]:
+        """Value, rate [1/beat] and acceleration [1/beat²], each shape (...)."""
+        ...
+
+    def limits(self) -> Limits:
+        """Bounds of the absolute derivatives of order 1, 2, 3 and 4 over all beats."""
+        ...
+
+
+@dataclass(frozen=True, slots=True)
+class Wave:
+    """offset + rate·t + Σ amplitude·cos(frequency·t + lead)."""
+
+    offset: float = 0.0
+    rate: float = 0.0  # [1/beat]
+    sways: tuple[
+        tuple[float, float, float], ...
+    ] = ()  # amplitude, frequency [rad/beat], lead [rad]
+
+    def at(self, beats: Floats) -> tuple[Floats, Floats, Floats]:
+        """Value and its first two derivatives; exact."""
+        value = self.offset + self.rate * beats
+        rate = np.full_like(value, self.rate)
+        acceleration = np.zeros_like(value)
+        for amplitude, frequency, lead in self.sways:
+            angle = frequency * beats + lead
+            cosine = amplitude * np.cos(angle)
+            value = value + cosine
+            rate -= amplitude * frequency * np.sin(angle)
+            acceleration -= frequency**2 * cosine
+        return value, rate, acceleration
+
+    def limits(self) -> Limits:
+        """Sums of the coefficients' sizes; exact for one sway."""
+        orders = [sum(abs(a) * abs(f) ** k for a, f, _ in self.sways) for k in (1, 2, 3, 4)]
+        return abs(self.rate) + orders[0], orders[1], orders[2], orders[3]
+
+
+# Largest slopes of the minimum-jerk step 10x³ − 15x⁴ + 6x⁵ on 0 … 1 (at x = ½, ½ ∓ √3/6, and 0).
+STEP_RATE = 15 / 8
+STEP_ACCELERATION = 10 / np.sqrt(3.0)
+STEP_JERK = 60.0
+
+
+def smooth_step(x: Floats) -> tuple[Floats, Floats, Floats]:
+    """The minimum-jerk step from 0 to 1 and its first two derivatives; flat outside 0 … 1.
+
+    Parameters
+    ----------
+    x : ndarray, shape (...) [1]
+
+    Returns
+    -------
+    step, rate, acceleration : ndarray, shape (...) [1]
+
+    Notes
+    -----
+    Source: T. Flash, N. Hogan, The coordination of arm movements (J. Neurosci. 5, 1985), eq. for
+    point-to-point movements (from memory): 10x³ − 15x⁴ + 6x⁵. Exact.
+    """
+    x = np.clip(x, 0.0, 1.0)
+    rest = 1.0 - x
+    return (
+        x**3 * (10.0 + x * (6.0 * x - 15.0)),
+        30.0 * (x * rest) ** 2,
+        60.0 * x * rest * (1.0 - 2.0 * x),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class Steps:
+    """Minimum-jerk steps from value to value, at rest in every knot.
+
+    Repeats after the last knot, drifting by the last value less the first, or stays there.
+    """
+
+    knots: tuple[float, ...]  # [beats] rising
+    values: tuple[float, ...]
+    repeats: bool = True
+
+    def __post_init__(self) -> None:
+        if len(self.knots) != len(self.values) or len(self.knots) < 2:
+            raise ValueError("steps need as many values as knots, and at least two")
+        if not np.all(np.diff(self.knots) > 0):
+            raise ValueError(f"knots must rise, got {self.knots}")
+
+    def at(self, beats: Floats) -> tuple[Floats, Floats, Floats]:
+        """Value and its first two derivatives; exact."""
+        knots, values = np.asarray(self.knots), np.asarray(self.values)
+        span = knots[-1] - knots[0]
+        cycle = np.floor((beats - knots[0]) / span) if self.repeats else np.zeros_like(beats)
+        own = beats - cycle * span
+        index = np.clip(np.searchsorted(knots, own, side="right") - 1, 0, len(knots) - 2)
+        width, jump = np.diff(knots)[index], np.diff(values)[index]
+        step, rate, acceleration = smooth_step((own - knots[index]) / width)
+        value = values[index] + cycle * (values[-1] - values[0]) + jump * step
+        return value, jump / width * rate, jump / width**2 * acceleration
+
+    def limits(self) -> Limits:
+        """From the largest step; exact."""
+        widths, jumps = np.diff(self.knots), np.abs(np.diff(self.values))
+        return (
+            float(np.max(jumps / widths) * STEP_RATE),
+            float(np.max(jumps / widths**2) * STEP_ACCELERATION),
+            float(np.max(jumps / widths**3) * STEP_JERK),
+            float("inf"),
+        )
