@@ -20,6 +20,8 @@ MOST_VALUES = 200_000
 DEEPEST = 40
 _NULLS = {"", "~", "null", "Null", "NULL"}
 
+_TAGS = {"null", "bool", "int", "float", "str", "timestamp"}
+
 Key = str | int
 
 
@@ -176,7 +178,7 @@ class _Walk:
 
     def _scalar(self, node: ScalarNode, place: Place) -> str | None:
         tag = str(node.tag)
-        if not tag.startswith("tag:yaml.org,2002:"):
+        if tag.removeprefix("tag:yaml.org,2002:") not in _TAGS:
             raise InputError("unknown-tag", place, f"the tag {tag} is not known", "remove it")
         plain = node.style is None
         return None if plain and node.value in _NULLS else str(node.value)

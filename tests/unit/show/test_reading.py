@@ -1,0 +1,131 @@
+"""Show files: what is read, and how faults are named."""
+
+from pathlib import Path
+
+import pytest
+
+from sequencer.errors import InputError, InputErrors
+from sequencer.show.document import parse_document
+from sequencer.show.reading import read_show, show_from_document
+from sequencer.timing.position import Position
+
+GOOD = """\
+title: Two lanterns
+track: {file: song.ogg}
+venue:
+  stage: {shape: rectangle, width: 10 m, depth: 8 m}
+  audience:
+    - line: [[-6, -6], [6, -6]]
+cast:
+  - name: Łucja
+    stature: 1.7 m
+    prop: {tether: 55 cm}
+  - name: 火花 עברית ø
+    stature: 5 ft 10 in
+    prop: {tether: 0.6}
+phrases:
+  weave in: [{pattern: two-beat weave, beats: 8}]
+timeline:
+  - {who: Łucja, from: 17.10, pattern: toroid, with: {lobes: 3}, beats: 8}
+  - {phrase: weave in, repeat: 2}
+"""
+
+
+def read(text):
+    return show_from_document(parse_document(text, "s.yaml"))
+
+
+def fault(text):
+    with pytest.raises(InputError) as caught:
+        read(text)
+    return caught.value
+
+
+def test_a_good_show_is_read_with_units_and_any_script():
+    show = read(GOOD).show
+    assert show.names == ("Łucja", "火花 עברית ø")
+    assert show.cast[1].stature == pytest.approx(1.778)
+    assert show.cast[0].held("left").tether == pytest.approx(0.55)
+    assert show.timeline[0].start == Position(17, 10)  # not 17.1
+    assert show.timeline[1].who == ("all",)
+
+
+def test_names_of_200_letters_are_read():
+    name = "Ø" * 200
+    assert read(GOOD.replace("Łucja", name)).show.names[0] == name
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "where", "says", "mend"),
+    [
+        ("venue:", "venu: 3\nvenue:", "s.yaml:3:1", "unknown key 'venu'", "did you mean 'venue'?"),
+        ("width: 10 m", "width: 1800 m", "s.yaml:4:36", "outside 0.001 … 500 m; is it in mm?", "across"),
+        ("width: 10 m", "width: ten", "s.yaml:4:36", "'ten' is not a number with a unit", "across"),
+        ("width: 10 m, ", "", "s.yaml:4:10", "needs a width", ""),
+        ("stature: 1.7 m", "stature: 17 m", "s.yaml:8:5", "outside 1.2 … 2.3 m", ""),
+        ("title: Two lanterns\n", "", "s.yaml:1:1", "'title' is missing", "add it"),
+        ("火花 עברית ø", "łucja", "s.yaml:11:11", "'łucja' stands twice in the cast", "line 8"),
+        ("who: Łucja", "who: Lucja", "s.yaml:17:11", "'Lucja' is not in the cast", "did you mean 'Łucja'"),
+        ("phrase: weave in", "phrase: weave", "s.yaml:18:14", "no phrase is called", "'weave in'"),
+        ("[{pattern: two-beat weave, beats: 8}]", "[{phrase: weave in}]", "s.yaml:15:13",
+         "hold each other without end", "take one"),
+        ("beats: 8}\n", "beats: 8, until: 20.1}\n", "s.yaml:17:5", "one of beats, cycles and until", ""),
+        ("from: 17.10", "from: 17", "s.yaml:17:24", "'17' is no moment", "when"),
+        ("with: {lobes: 3}", "repeat: 0", "s.yaml:17:56", "greater than or equal to 1", ""),
+        ("pattern: toroid", "timing: sideways, pattern: toroid", "s.yaml:17:39", "'together', 'split'", ""),
+    ],
+)  # fmt: skip
+def test_every_fault_names_place_and_mend(old, new, where, says, mend):
+    assert old in GOOD
+    error = fault(GOOD.replace(old, new, 1))
+    assert str(error).startswith(where + ":")
+    assert says in error.what
+    assert mend in str(error)
+    assert "\n" not in str(error)
+
+
+def test_several_faults_are_said_at_once_in_the_order_of_lines():
+    error = fault(GOOD.replace("venue:", "venu: 3\nvenue:").replace("tether: 0.6", "tether: x"))
+    assert isinstance(error, InputErrors)
+    assert [one.place.line for one in error.errors] == [3, 14]
+
+
+def test_an_alias_bomb_is_stopped_early():
+    levels = ["a: &a [x, x, x, x, x, x, x, x, x, x]"]
+    levels += [
+        f"{b}: &{b} [{', '.join(['*' + a] * 10)}]"
+        for a, b in zip("abcdefgh", "bcdefghi", strict=True)
+    ]
+    assert "aliases grow this file beyond 200000 values" in fault("\n".join(levels)).what
+
+
+@pytest.mark.parametrize(
+    ("text", "says"),
+    [
+        ("a: &a [*a]", "holds itself"),
+        ("[" * 60 + "]" * 60, "nested too deeply"),
+        ("", "empty"),
+        ("- 1\n- 2", "holds keys with values"),
+        ("a: 1\na: 2", "a second time"),
+        ("a: [1, 2", "no YAML"),
+        ("a: !!python/object:os.system x", "tag"),
+        ("? [1]\n: 2", "a key must be plain text"),
+        ("a: \x07", "no YAML"),
+        ("\tb: 1", "no YAML"),
+    ],
+)
+def test_hostile_and_broken_yaml_is_one_line(text, says):
+    error = fault(text)
+    assert says in str(error)
+    assert "\n" not in str(error)
+
+
+def test_a_missing_file_a_folder_and_no_text(tmp_path: Path):
+    (tmp_path / "b.yaml").write_bytes(b"title: \xff\xfe")
+    for path, says in [
+        ("none.yaml", "no such file"),
+        (".", "a folder"),
+        ("b.yaml", "no UTF-8 text"),
+    ]:
+        with pytest.raises(InputError, match=says):
+            read_show(tmp_path / path)

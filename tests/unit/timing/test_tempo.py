@@ -1,0 +1,77 @@
+"""The count of a song."""
+
+from fractions import Fraction
+
+import numpy as np
+import pytest
+from numpy.testing import assert_allclose
+
+from sequencer.timing.position import Position
+from sequencer.timing.tempo import TempoMap, bars_from_downbeats
+
+# pickup of two beats, bars of 4, 4 and 3, then regular again; the tempo doubles at beat 4
+UNEVEN = TempoMap(
+    np.concatenate([np.arange(-2, 5) * 0.5, 2.0 + np.arange(1, 12) * 0.25]) + 1.0,
+    first=-2,
+    bars=(0, 4, 8, 11),
+    metre=4,
+)
+
+
+@pytest.mark.parametrize("beats", [3.25, [0.0, 1.5], np.linspace(-6, 40, 12).reshape(3, 4)])
+def test_scalar_row_and_grid_come_back_in_their_shape(beats):
+    seconds = UNEVEN.seconds_from_beats(beats)
+    assert seconds.shape == np.shape(beats)
+    assert_allclose(UNEVEN.beats_from_seconds(seconds), beats, atol=1e-12)
+
+
+def test_tempo_goes_on_beyond_the_beats():
+    assert_allclose(UNEVEN.seconds_from_beats([-4, 20]), [-1.0, 7.0])
+    assert_allclose(UNEVEN.rates([-9, 0, 4, 99]), [2, 2, 4, 4])
+
+
+def test_fastest_and_slowest_are_exact_over_a_span():
+    assert UNEVEN.fastest(0, 4) == pytest.approx(2)
+    assert UNEVEN.fastest(3.5, 4.01) == pytest.approx(4)
+    assert UNEVEN.slowest(3.5, 4.01) == pytest.approx(2)
+
+
+@pytest.mark.parametrize(
+    ("position", "beat"),
+    [
+        ("1.1", 0),
+        ("2.3", 6),
+        ("3.3", 10),
+        ("4.1", 11),
+        ("5.1", 15),
+        ("9.4", 34),
+        ("0.3", -2),
+        ("-1.1", -8),
+    ],
+)
+def test_positions_follow_bars_of_uneven_length(position, beat):
+    bar, _, within = position.partition(".")
+    assert UNEVEN.beat_of(Position(int(bar), Fraction(within))) == beat
+    assert str(UNEVEN.position_of(beat)) == position
+
+
+def test_a_beat_that_the_bar_lacks_is_refused():
+    with pytest.raises(ValueError, match=r"bar 3 has 3 beats, there is no 3\.4"):
+        UNEVEN.beat_of(Position(3, Fraction(4)))
+
+
+def test_fractions_of_a_beat_are_kept():
+    assert str(UNEVEN.position_of(6.5)) == "2.3+1/2"
+    assert str(UNEVEN.position_of(6.999999)) == "2.4"
+
+
+def test_bars_are_counted_from_the_first_downbeat():
+    assert bars_from_downbeats(12, [2, 6, 10]) == (0, 4, 8)
+    with pytest.raises(ValueError, match="at least one"):
+        bars_from_downbeats(4, [])
+
+
+@pytest.mark.parametrize("times", [[0.0], [0.0, 0.0], [1.0, 0.5], [[0.0, 1.0]], [0.0, np.nan]])
+def test_a_map_needs_rising_seconds(times):
+    with pytest.raises(ValueError, match=r"rising|finite"):
+        TempoMap(np.array(times))
