@@ -5,6 +5,11 @@ from typing import Any
 import click
 
 from sequencer import __version__
+from sequencer.cli.check import check
+from sequencer.cli.listen import listen
+from sequencer.cli.new import new
+from sequencer.cli.sheet import sheet
+from sequencer.cli.trace import trace
 from sequencer.errors import InputError
 
 
@@ -44,3 +49,7 @@ def _fault(error: Exception) -> str:
 @click.version_option(__version__, prog_name="sequencer")
 def main() -> None:
     """Turn a song into a fire-spinning routine that can be danced, checked and printed."""
+
+
+for verb in (listen, new, check, sheet, trace):
+    main.add_command(verb)

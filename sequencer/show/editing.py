@@ -1,0 +1,76 @@
+"""Changes to a show file that keep its comments, its order and its writing.
+
+The file is edited as text around the values that change, through ruamel.yaml's round trip, and written
+whole or not at all.
+"""
+
+import io
+from pathlib import Path
+from typing import Any
+
+from ruamel.yaml import YAML
+
+from sequencer.errors import InputError, Place
+from sequencer.files import write_text
+from sequencer.show.document import Key, read_document
+
+
+def edited_text(text: str, changes: list[tuple[tuple[Key, ...], Any]]) -> str:
+    """The show file with some values replaced; comments stay.
+
+    Parameters
+    ----------
+    text : str
+        The file as it stands.
+    changes : list of (path, value)
+        Path of keys and indices; a missing last key is added, a value of None removes it.
+
+    Raises
+    ------
+    ValueError
+        If a path does not exist.
+    """
+    yaml = _round_trip()
+    root = yaml.load(text)
+    for path, value in changes:
+        holder = root
+        for key in path[:-1]:
+            try:
+                holder = holder[key]
+            except (KeyError, IndexError, TypeError):
+                raise ValueError(
+                    f"there is no {'/'.join(map(str, path))} in the show file"
+                ) from None
+        if value is None:
+            del holder[path[-1]]
+        else:
+            holder[path[-1]] = value
+    out = io.StringIO()
+    yaml.dump(root, out)
+    return out.getvalue()
+
+
+def edit_show(path: Path, changes: list[tuple[tuple[Key, ...], Any]]) -> None:
+    """Apply changes to a show file, in place and whole.
+
+    Raises
+    ------
+    InputError
+        If the file cannot be read or written, or a path does not exist.
+    """
+    read_document(path)  # refuses what is no show file before anything is touched
+    try:
+        text = edited_text(path.read_text(encoding="utf-8-sig"), changes)
+    except ValueError as error:
+        raise InputError(
+            "no-such-value", Place(str(path)), str(error), "mend it by hand"
+        ) from error
+    write_text(path, text)
+
+
+def _round_trip() -> YAML:
+    yaml = YAML(typ="rt")
+    yaml.preserve_quotes = True
+    yaml.width = 4096
+    yaml.indent(mapping=2, sequence=4, offset=2)
+    return yaml
