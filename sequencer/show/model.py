@@ -72,7 +72,9 @@ class Track(Record):
     sha256: Annotated[str, Field(pattern=r"^[0-9a-f]{64}$")] | None = Field(
         None, description="content hash of the cut that the show is made for"
     )
-    corrections: Corrections = Field(Corrections(), description="hand corrections")
+    corrections: Corrections = Field(
+        Corrections(), description="hand corrections of what was heard"
+    )
 
 
 class Stage(Record):
@@ -107,40 +109,44 @@ class AudienceLine(Record):
 class Scenery(Record):
     """A thing on or by the stage that a flame must keep away from."""
 
-    name: Name
+    name: Name = Field(description="what to call it")
     outline: tuple[Point, ...] = Field(min_length=3, description="corners on the plan, in turn")
-    height: Length
+    height: Length = Field(description="from the floor to its top")
     combustible: bool = Field(True, description="false only for stone, steel and the like")
 
 
 class Place(Record):
     """A thing of the safety plan and where it stands."""
 
-    name: Name
-    at: Point
+    name: Name = Field(description="what to call it")
+    at: Point = Field(description="where it is")
 
 
 class Extinguisher(Record):
     """An extinguisher and where it stands."""
 
-    at: Point
+    at: Point = Field(description="where it stands")
     rating: Name = Field("2-A:10-B:C", description="what its label says")
-    kind: Literal["water", "foam", "powder", "co2", "wet chemical"] = "foam"
+    kind: Literal["water", "foam", "powder", "co2", "wet chemical"] = Field(
+        "foam", description="what it is filled with"
+    )
 
 
 class Venue(Record):
     """The place and its limits."""
 
-    name: Name = "unnamed place"
-    setting: Literal["outdoors", "indoors"] = "outdoors"
-    stage: Stage
+    name: Name = Field("unnamed place", description="printed on every sheet")
+    setting: Literal["outdoors", "indoors"] = Field(
+        "outdoors", description="under the sky or a roof"
+    )
+    stage: Stage = Field(description="where performers may stand")
     audience: tuple[AudienceLine, ...] = Field(
         min_length=1, description="every edge of the audience"
     )
     ceiling: Length | Literal["open"] = Field("open", description="height, or open for the sky")
-    scenery: tuple[Scenery, ...] = ()
-    exits: tuple[Place, ...] = ()
-    extinguishers: tuple[Extinguisher, ...] = ()
+    scenery: tuple[Scenery, ...] = Field((), description="things that a flame must keep away from")
+    exits: tuple[Place, ...] = Field((), description="ways out")
+    extinguishers: tuple[Extinguisher, ...] = Field((), description="where they stand, and which")
     fuel_station: Point | None = Field(None, description="where fuel is kept and wicks are soaked")
     wind: Speed | None = Field(None, description="gusts measured or forecast at prop height")
     sprinklers: bool | None = Field(None, description="indoors: is the room sprinklered?")
@@ -149,7 +155,7 @@ class Venue(Record):
 class Prop(Record):
     """A tethered prop."""
 
-    kind: Literal["poi"] = "poi"
+    kind: Literal["poi"] = Field("poi", description="a head on a tether")
     tether: Length = Field(description="hand to the centre of the head")
     head_mass: Mass = Field(0.2, description="mass of the head, soaked")
     wick: Length = Field(0.05, description="radius of the wick")
@@ -161,12 +167,14 @@ class Prop(Record):
 class Dancer(Record):
     """A performer."""
 
-    name: Name
+    name: Name = Field(description="as it is printed on the sheets")
     stature: Length = Field(description="body height")
     prop: Prop | None = Field(None, description="the same prop in both hands")
     left: Prop | None = Field(None, description="the left hand's prop, where it differs")
     right: Prop | None = Field(None, description="the right hand's prop, where it differs")
-    birth_year: Annotated[int, Field(ge=1900, le=2100)] | None = None
+    birth_year: Annotated[int, Field(ge=1900, le=2100)] | None = Field(
+        None, description="rules ask for a least age"
+    )
 
     @model_validator(mode="after")
     def _props(self) -> Self:
@@ -188,7 +196,7 @@ class Dancer(Record):
 class Spot(Record):
     """Where one performer stands in a formation."""
 
-    at: Point
+    at: Point = Field(description="[X, Y] on the stage")
     facing: Degrees = Field(0.0, description="0 faces the audience; anticlockwise from above")
 
 
@@ -221,7 +229,7 @@ class Formation(Record):
 class Staging(Record):
     """A formation taken at a moment, by walking for some beats before it is reached."""
 
-    formation: Name
+    formation: Name = Field(description="a name under `formations`")
     start: When = Field(
         alias="from", description="when the walk starts; the first entry: from when"
     )
@@ -235,8 +243,10 @@ class Staging(Record):
 class HandPart(Record):
     """What one hand does, where the two differ."""
 
-    pattern: Name
-    parameters: dict[str, Any] = Field(default_factory=dict, alias="with")
+    pattern: Name = Field(description="a name that `sequencer patterns` lists")
+    parameters: dict[str, Any] = Field(
+        default_factory=dict, alias="with", description="the pattern's own parameters"
+    )
 
 
 class Step(Record):
@@ -250,8 +260,12 @@ class Step(Record):
     left: HandPart | None = Field(None, description="the left hand's own pattern")
     right: HandPart | None = Field(None, description="the right hand's own pattern")
     hands: Literal["both", "left", "right"] = Field("both", description="who spins")
-    timing: Literal["together", "split", "quarter"] = "split"
-    direction: Literal["same", "opposite"] = "same"
+    timing: Literal["together", "split", "quarter"] = Field(
+        "split", description="the second hand in phase, half a turn or a quarter turn apart"
+    )
+    direction: Literal["same", "opposite"] = Field(
+        "same", description="the second hand's direction"
+    )
     cycle: Beats | None = Field(None, description="beats of one hand cycle")
     shift: float = Field(0.0, ge=-64, le=64, description="start this many beats into the pattern")
     beats: Beats | None = Field(None, description="how long")
@@ -303,7 +317,7 @@ class Entry(Step):
 class LitSpan(Record):
     """Who burns, from when to when."""
 
-    who: Names = ("all",)
+    who: Names = Field(("all",), description="names, or all")
     start: When = Field(alias="from", description="when it is lit")
     until: When = Field(description="when it is put out")
 
@@ -324,18 +338,20 @@ class Fire(Record):
     reserve: float = Field(
         0.8, gt=0, le=1, description="share of the burn time that may be planned"
     )
-    fuel_on_site: Volume | None = None
-    lit: tuple[LitSpan, ...] = ()
+    fuel_on_site: Volume | None = Field(None, description="all the fuel that is brought along")
+    lit: tuple[LitSpan, ...] = Field((), description="who burns when")
 
 
 class Post(Record):
     """A safety person, where they stand and what they do."""
 
-    name: Name
-    post: Point
-    duty: Literal["spotter", "perimeter", "fuel keeper", "lead"] = "spotter"
+    name: Name = Field(description="as it is printed on the sheets")
+    post: Point = Field(description="[X, Y] where they stand")
+    duty: Literal["spotter", "perimeter", "fuel keeper", "lead"] = Field(
+        "spotter", description="a person has one duty"
+    )
     watches: Names = Field((), description="performers this person watches; all if not said")
-    equipment: Names = ()
+    equipment: Names = Field((), description="damp towel, fire blanket, extinguisher, bucket …")
 
 
 class Rules(Record):
@@ -352,21 +368,25 @@ class Rules(Record):
 class Show(Record):
     """A whole show file."""
 
-    title: Name
+    title: Name = Field(description="printed on every sheet")
     version: Name = Field("1", description="printed on every sheet; raise it with every change")
     date: Annotated[str, Field(pattern=r"^\d{4}-\d{2}-\d{2}$")] | None = Field(
         None, description="date of this version, YYYY-MM-DD"
     )
-    track: Track
-    venue: Venue
-    cast: tuple[Dancer, ...] = Field(min_length=1, max_length=500)
-    formations: dict[Name, Formation] = Field(default_factory=dict)
-    staging: tuple[Staging, ...] = ()
-    phrases: dict[Name, tuple[Step, ...]] = Field(default_factory=dict)
-    timeline: tuple[Entry, ...] = ()
-    fire: Fire | None = None
-    crew: tuple[Post, ...] = ()
-    rules: Rules = Rules()
+    track: Track = Field(description="the song")
+    venue: Venue = Field(description="the place and its limits")
+    cast: tuple[Dancer, ...] = Field(min_length=1, max_length=500, description="who performs")
+    formations: dict[Name, Formation] = Field(
+        default_factory=dict, description="places of the cast, by a name of yours"
+    )
+    staging: tuple[Staging, ...] = Field((), description="which formation is taken when")
+    phrases: dict[Name, tuple[Step, ...]] = Field(
+        default_factory=dict, description="blocks in a row, by a name of yours, to be used again"
+    )
+    timeline: tuple[Entry, ...] = Field((), description="who dances what, from when")
+    fire: Fire | None = Field(None, description="left out: nothing burns")
+    crew: tuple[Post, ...] = Field((), description="safety people")
+    rules: Rules = Field(Rules(), description="what the show is held to")
 
     @property
     def names(self) -> tuple[str, ...]:

@@ -1,0 +1,34 @@
+"""The reference pages are what the code says today."""
+
+import importlib.util
+from pathlib import Path
+
+import pytest
+
+DOCS = Path(__file__).parents[2] / "docs"
+
+
+@pytest.fixture(scope="module")
+def build():
+    spec = importlib.util.spec_from_file_location("build", DOCS / "build.py")
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module
+
+
+@pytest.mark.parametrize("name", ["commands.md", "show-file.md", "show.schema.json"])
+def test_page_is_current(build, name):
+    built = build.pages()[name]
+    assert (DOCS / name).read_text(encoding="utf-8") == built, "run python docs/build.py"
+
+
+def test_every_key_of_a_show_is_described(build):
+    """A key without a description would be a blank row for the user."""
+    schema = build.show_schema()
+    blank = [
+        f"{name}.{key}"
+        for name, record in {"Show": schema, **schema["$defs"]}.items()
+        for key, value in record.get("properties", {}).items()
+        if not value.get("description")
+    ]
+    assert blank == []
