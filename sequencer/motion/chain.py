@@ -135,7 +135,8 @@ def _matrices(axis: Vector) -> tuple[Floats, Floats]:
     """Matrices of axis × v, and of the part of v along the axis."""
     x, y, z = axis
     cross = np.array([[0.0, -z, y], [z, 0.0, -x], [-y, x, 0.0]])
-    return cross, np.outer(axis, axis)
+    along: Floats = np.outer(axis, axis).astype(np.float64)
+    return cross.astype(np.float64), along
 
 
 def _rotated(vector: Floats, along: Floats, cross: Floats, cosine: Floats, sine: Floats) -> Floats:

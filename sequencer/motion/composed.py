@@ -68,7 +68,7 @@ class ComposedLaw:
         """State at own beats, shape (...); exact to rounding."""
         beats = np.asarray(beats, dtype=np.float64)
         row = beats.ravel()
-        still = np.zeros((3, 1))
+        still: Floats = np.zeros((3, 1))
         place, speed, push = _column(self.hand.centre), still, still
         for slide in self.hand.slides:
             vector = _column(slide.vector)
@@ -128,7 +128,8 @@ def hand_limits(path: HandPath) -> tuple[float, Limits]:
 
 
 def _column(vector: Vector) -> Floats:
-    return np.array(vector, dtype=np.float64)[:, None]
+    column: Floats = np.array(vector, dtype=np.float64).reshape(3, 1)
+    return column
 
 
 @lru_cache(maxsize=4096)

@@ -1,0 +1,230 @@
+"""Paths on the unit sphere that meet direction, rate and acceleration at both ends.
+
+About a pole p the direction is d = cos ψ·(cos α·p₁ + sin α·p₂) + sin ψ·p; azimuth α and elevation ψ
+are quintics of the share x = t/T, so |d| = 1 exactly and the path is as smooth as they are. The ends
+must not lie near ±p; the way between may cross the pole. Of several poles and numbers of loops the
+gentlest is taken: least peak turning acceleration.
+Source: spherical coordinates and Hermite interpolation, any text on geometric modelling. Exact.
+"""
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from sequencer.arrays import Floats
+
+LEAST_COSINE = 0.35  # of an end's elevation: nearer to the pole the azimuth's rates grow too large
+SAMPLES = 25  # for choosing among candidates only; nothing is proven with them
+LOOPS = (-1, 0, 1)  # round the middle guess
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Ends:
+    """Direction and its derivatives at both ends of n paths; arrays (n, 2, 3), [1/beat] and so on."""
+
+    tether: Floats
+    rate: Floats
+    acceleration: Floats
+    axis: Floats  # unit axes about which the ends turn
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class SpherePaths:
+    """The paths chosen: frames (n, 3, 3) with the pole last, quintics (n, 6, 2) of α and ψ in x."""
+
+    frames: Floats
+    angles: Floats
+    peak: Floats  # (n,) [1/beat²] sampled peak of |d''|: a figure for ranking, not a bound
+
+
+def quintics(start: Floats, end: Floats) -> Floats:
+    """Quintic coefficients through values and their first two derivatives.
+
+    Parameters
+    ----------
+    start, end : ndarray, shape (..., 3, m) [any unit]
+        Value, derivative and second derivative by the share x at 0 and at 1.
+
+    Returns
+    -------
+    coefficients : ndarray, shape (..., 6, m) [same unit]
+        Of 1, x … x⁵.
+
+    Notes
+    -----
+    Source: Hermite interpolation. Exact.
+    """
+    p, v, a = (start[..., k, :] for k in range(3))
+    q, w, b = (end[..., k, :] for k in range(3))
+    jump = q - p - v - a / 2
+    slope = w - v - a
+    curve = b - a
+    return np.stack(
+        (
+            p,
+            v,
+            a / 2,
+            10 * jump - 4 * slope + curve / 2,
+            -15 * jump + 7 * slope - curve,
+            6 * jump - 3 * slope + curve / 2,
+        ),
+        axis=-2,
+    )
+
+
+def polynomial(coefficients: Floats, x: Floats) -> tuple[Floats, Floats, Floats]:
+    """A quintic and its first two derivatives.
+
+    Parameters
+    ----------
+    coefficients : ndarray, shape (..., 6, m) [any unit]
+    x : ndarray, shape (k,) [1]
+
+    Returns
+    -------
+    value, rate, acceleration : ndarray, shape (..., k, m) [same unit]
+
+    Notes
+    -----
+    Source: powers of x. Exact to rounding.
+    """
+    powers = x[:, None] ** np.arange(6)
+    order = np.arange(6)
+    first = np.concatenate((np.zeros((len(x), 1)), powers[:, :-1] * order[1:]), axis=1)
+    second = np.concatenate((np.zeros((len(x), 1)), first[:, :-1] * order[1:]), axis=1)
+    return powers @ coefficients, first @ coefficients, second @ coefficients
+
+
+def sphere_paths(ends: Ends, beats: Floats) -> SpherePaths:
+    """The gentlest path of each pair of ends.
+
+    Parameters
+    ----------
+    ends : Ends
+    beats : ndarray, shape (n,) [beats]
+        How long each path takes.
+
+    Returns
+    -------
+    paths : SpherePaths
+        `peak` is inf where no pole serves.
+
+    Notes
+    -----
+    Source: this module's head. Exact at both ends.
+    """
+    n = len(beats)
+    best = SpherePaths(
+        np.broadcast_to(np.eye(3), (n, 3, 3)).copy(), np.zeros((n, 6, 2)), np.full(n, np.inf)
+    )
+    x: Floats = np.arange(SAMPLES, dtype=np.float64) / (SAMPLES - 1)
+    for pole in _poles(ends):
+        frames = _frames(pole, ends.tether[:, 0])
+        local = [
+            np.einsum("nij,nej->nei", frames, part)
+            for part in (ends.tether, ends.rate, ends.acceleration)
+        ]
+        cosine = np.hypot(local[0][..., 0], local[0][..., 1]).min(axis=1)
+        usable = cosine >= LEAST_COSINE
+        angles = _angles(local, np.maximum(np.hypot(local[0][..., 0], local[0][..., 1]), 1e-6))
+        scale = np.stack((np.ones(n), beats, beats**2), axis=1)[:, None, :, None]
+        angles = angles * scale  # (n, 2, 3, 2): derivatives by x
+        whole = (angles[:, 0, 1, 0] + angles[:, 1, 1, 0]) / 2
+        ahead = angles[:, 1, 0, 0] - angles[:, 0, 0, 0]
+        middle = np.round((whole - ahead) / (2 * np.pi))
+        for loop in LOOPS:
+            end = angles[:, 1].copy()
+            end[:, 0, 0] += 2 * np.pi * (middle + loop)
+            coefficients = quintics(angles[:, 0], end)
+            _, rate, acceleration = directions(np.zeros((n, 3, 3)), coefficients, x, beats)
+            del rate
+            peak = np.where(usable, np.max(np.linalg.norm(acceleration, axis=-1), axis=-1), np.inf)
+            better = peak < best.peak * (1 - 1e-9)
+            best.frames[better], best.angles[better] = frames[better], coefficients[better]
+            best.peak[better] = peak[better]
+    return best
+
+
+def directions(
+    frames: Floats, angles: Floats, x: Floats, beats: Floats
+) -> tuple[Floats, Floats, Floats]:
+    """Direction and its first two derivatives by beats.
+
+    Parameters
+    ----------
+    frames : ndarray, shape (n, 3, 3) [1]
+        Rows p₁, p₂ and the pole; zeros for the local frame.
+    angles : ndarray, shape (n, 6, 2) [rad]
+    x : ndarray, shape (k,) [1]
+    beats : ndarray, shape (n,) [beats]
+
+    Returns
+    -------
+    tether, rate, acceleration : ndarray, shape (n, k, 3) [1, 1/beat, 1/beat²]
+
+    Notes
+    -----
+    Source: derivatives of spherical coordinates. Exact.
+    """
+    value, rate, acceleration = polynomial(angles, x)
+    alpha, psi = value[..., 0], value[..., 1]
+    scale = beats[:, None]
+    alpha1, psi1 = rate[..., 0] / scale, rate[..., 1] / scale
+    alpha2, psi2 = acceleration[..., 0] / scale**2, acceleration[..., 1] / scale**2
+    ca, sa, cp, sp = np.cos(alpha), np.sin(alpha), np.cos(psi), np.sin(psi)
+    zero = np.zeros_like(ca)
+    radial = np.stack((cp * ca, cp * sa, sp), axis=-1)
+    up = np.stack((-sp * ca, -sp * sa, cp), axis=-1)
+    east = np.stack((-sa, ca, zero), axis=-1)
+    first = psi1[..., None] * up + (cp * alpha1)[..., None] * east
+    second = (
+        (psi2 + cp * sp * alpha1**2)[..., None] * up
+        + (cp * alpha2 - 2 * sp * psi1 * alpha1)[..., None] * east
+        - (psi1**2 + (cp * alpha1) ** 2)[..., None] * radial
+    )
+    if not np.any(frames):
+        return radial, first, second
+    return radial @ frames, first @ frames, second @ frames
+
+
+def _poles(ends: Ends) -> list[Floats]:
+    first, last = ends.axis[:, 0], ends.axis[:, 1]
+    across = np.cross(ends.tether[:, 0], ends.tether[:, 1])
+    turning: list[Floats] = [first, last, first + last, first - last, np.asarray(across)]
+    fixed: list[Floats] = [np.broadcast_to(row, first.shape) for row in np.eye(3)]
+    return [_unit(pole, first) for pole in turning] + fixed
+
+
+def _unit(vectors: Floats, instead: Floats) -> Floats:
+    size = np.linalg.norm(vectors, axis=-1, keepdims=True)
+    return np.asarray(np.where(size > 1e-6, vectors / np.maximum(size, 1e-6), instead))
+
+
+def _frames(pole: Floats, towards: Floats) -> Floats:
+    """Rows p₁, p₂, pole, p₁ as near to `towards` as can be."""
+    flat = towards - np.sum(towards * pole, axis=-1, keepdims=True) * pole
+    spare = np.where(np.abs(pole[:, :1]) < 0.7, np.array([1.0, 0, 0]), np.array([0, 1.0, 0]))
+    spare = spare - np.sum(spare * pole, axis=-1, keepdims=True) * pole
+    first = _unit(flat, spare / np.linalg.norm(spare, axis=-1, keepdims=True))
+    return np.stack((first, np.cross(pole, first), pole), axis=1)
+
+
+def _angles(local: list[Floats], cosine: Floats) -> Floats:
+    """Azimuth and elevation with derivatives by beats, (n, 2 ends, 3 orders, 2 angles)."""
+    place, rate, acceleration = local
+    x, y, z = (place[..., k] for k in range(3))
+    alpha, psi = np.arctan2(y, x), np.arctan2(z, cosine)
+    psi1 = rate[..., 2] / cosine
+    alpha1 = (x * rate[..., 1] - y * rate[..., 0]) / cosine**2
+    psi2 = (acceleration[..., 2] + z * psi1**2) / cosine
+    alpha2 = (
+        x * acceleration[..., 1] - y * acceleration[..., 0] + 2 * cosine * z * psi1 * alpha1
+    ) / cosine**2
+    return np.stack(
+        (
+            np.stack((alpha, psi), axis=-1),
+            np.stack((alpha1, psi1), axis=-1),
+            np.stack((alpha2, psi2), axis=-1),
+        ),
+        axis=-2,
+    )
