@@ -14,7 +14,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.timing.position import Clock, Moment, Position, SectionEdge
 from sequencer.timing.song import Section, Song
-from sequencer.timing.tempo import TempoMap
+from sequencer.timing.tempo import TempoMap, median_tempo
 
 Level = Literal["half", "double"]
 LONGEST_SHIFT = 5.0  # [s] more than this is a slip of the unit (ms for s)
@@ -88,10 +88,6 @@ def _rising(values: tuple[float, ...]) -> bool:
     return all(np.isfinite(values)) and all(a < b for a, b in pairwise(values))
 
 
-def _median_tempo(beats: Floats) -> float:
-    return float(60.0 / np.median(np.diff(beats))) if len(beats) > 1 else 0.0
-
-
 def _with_given_beats(song: Song, corrections: Corrections) -> Song:
     if not corrections.beats:
         return song
@@ -110,7 +106,7 @@ def _with_given_beats(song: Song, corrections: Corrections) -> Song:
         beats=corrections.beats,
         downbeats=downbeats,
         metre=metre,
-        tempo=_median_tempo(np.array(corrections.beats)),
+        tempo=median_tempo(corrections.beats),
         confidence=dict(song.confidence) | {"beats": 1.0, "downbeats": 1.0},
         bar_confidence=(1.0,) * len(downbeats),
         unsteady=(),
@@ -135,7 +131,7 @@ def _barred(song: Song, beats: Floats, indices: list[int], metre: int) -> Song:
         beats=times,
         downbeats=downbeats,
         metre=metre,
-        tempo=_median_tempo(beats),
+        tempo=median_tempo(beats),
         bar_confidence=confidence,
     )
 

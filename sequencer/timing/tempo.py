@@ -189,6 +189,30 @@ def bars_from_downbeats(n_beats: int, downbeats: Sequence[int]) -> tuple[int, ..
     return tuple(index - ordered[0] for index in ordered)
 
 
+def median_tempo(beats: ArrayLike) -> float:
+    """Median tempo of a row of beats [beats a minute], over spans of eight where there are as many.
+
+    Parameters
+    ----------
+    beats : array_like, shape (n,) [s]
+        Rising.
+
+    Returns
+    -------
+    tempo : float
+        0 where there are fewer than two beats.
+
+    Notes
+    -----
+    Source: ours; a span of eight evens out the grid on which beats are heard. Exact.
+    """
+    times = as_floats("beats", beats)
+    if len(times) < 2:
+        return 0.0
+    span = min(8, len(times) - 1)
+    return float(60.0 * span / np.median(times[span:] - times[:-span]))
+
+
 def _interpolated(at: Floats, x: Floats, y: Floats) -> Floats:
     index = np.clip(np.searchsorted(x, at, side="right") - 1, 0, len(x) - 2)
     slope = np.diff(y) / np.diff(x)

@@ -1,0 +1,233 @@
+"""Audio files as mono blocks at one rate, read piece by piece so that length costs no memory.
+
+Samples are in −1 … 1 at `RATE` Hz. The lengths that headers claim are not believed: what can be decoded
+counts. Source of the sample-rate conversion: the SoX resampler (soxr), quality "HQ".
+"""
+
+import hashlib
+import struct
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from sequencer.errors import InputError, Place
+
+RATE = 22050  # [Hz] of everything that listens
+SHORTEST = 4.0  # [s]
+LONGEST = 4 * 3600.0  # [s]
+_BLOCK = 1 << 18  # frames read at once
+_CANCELS = 0.02  # share of the energy left by mixing below which the channels oppose each other
+_SUFFIXES = (
+    ".wav",
+    ".flac",
+    ".ogg",
+    ".oga",
+    ".opus",
+    ".mp3",
+    ".aif",
+    ".aiff",
+    ".au",
+    ".caf",
+    ".w64",
+)
+
+Samples = NDArray[np.float32]
+
+
+@dataclass(slots=True)
+class Track:
+    """One pass over an audio file; `duration` is known when the blocks have run out."""
+
+    path: Path
+    channel: int | None = None  # None: the mean of all channels
+    duration: float = 0.0  # [s] decoded so far
+    mixed: float = 0.0  # energy of the mean of the channels
+    apart: float = 0.0  # mean energy of the channels
+
+    @property
+    def cancels(self) -> bool:
+        """True when the channels oppose each other, so that their mean is next to nothing."""
+        return self.apart > 0 and self.mixed < _CANCELS * self.apart
+
+    def blocks(self) -> Iterator[Samples]:
+        """Mono blocks at `RATE`, in order.
+
+        Raises
+        ------
+        InputError
+            If the file cannot be read to its end, or holds samples that are no numbers.
+        """
+        import soxr
+
+        with _opened(self.path) as file:
+            rate = int(file.samplerate)
+            stream = soxr.ResampleStream(rate, RATE, 1, dtype="float32", quality="HQ")
+            frames = 0
+            while len(block := self._read(file, frames, rate)):
+                mono = block.mean(axis=1)
+                self._weigh(block, mono, frames / rate)
+                frames += len(block)
+                self.duration = frames / rate
+                if self.channel is not None:
+                    mono = block[:, self.channel]
+                yield stream.resample_chunk(np.ascontiguousarray(mono))
+            yield stream.resample_chunk(np.zeros(0, np.float32), last=True)
+        self._judge_length()
+
+    def _read(self, file: Any, frames: int, rate: int) -> Samples:
+        from soundfile import LibsndfileError
+
+        try:
+            return file.read(_BLOCK, dtype="float32", always_2d=True)
+        except LibsndfileError as error:
+            raise InputError(
+                "track-damaged",
+                Place(str(self.path)),
+                f"the audio breaks off after {frames / rate:.1f} s and cannot be read further",
+                "copy or export the file again",
+                _reason(error),
+            ) from error
+
+    def _weigh(self, block: Samples, mono: Samples, at: float) -> None:
+        total = float(np.sum(block, dtype=np.float64))
+        if not np.isfinite(total):
+            raise InputError(
+                "track-not-finite",
+                Place(str(self.path)),
+                f"samples near {at:.0f} s are no numbers (NaN or infinite)",
+                "export the file again, as 16- or 24-bit",
+            )
+        self.mixed += float(np.dot(mono.astype(np.float64), mono))
+        self.apart += float(np.sum(block.astype(np.float64) ** 2)) / block.shape[1]
+        if self.duration > LONGEST:
+            raise InputError(
+                "track-too-long",
+                Place(str(self.path)),
+                f"the track is longer than {LONGEST / 3600:.0f} hours",
+                "cut out the song of the show",
+            )
+
+    def _judge_length(self) -> None:
+        if self.duration < SHORTEST:
+            raise InputError(
+                "track-too-short",
+                Place(str(self.path)),
+                f"the track lasts {self.duration:.1f} s, too short to hear a beat",
+                f"give a track of at least {SHORTEST:.0f} s",
+            )
+
+
+def sha256_of(path: Path) -> str:
+    """SHA-256 of a file's bytes, as hexadecimal digits.
+
+    Raises
+    ------
+    InputError
+        If there is no such file, or it cannot be read.
+    """
+    _require_file(path)
+    try:
+        with path.open("rb") as file:
+            return hashlib.file_digest(file, "sha256").hexdigest()
+    except OSError as error:
+        raise _unreadable(path, error) from error
+
+
+def is_audio_name(path: Path) -> bool:
+    """True for file names that look like audio; a folder of tracks is sifted by it."""
+    return path.suffix.lower() in _SUFFIXES and not path.name.startswith(".")
+
+
+def _require_file(path: Path) -> None:
+    place = Place(str(path))
+    try:
+        if path.is_dir():
+            raise InputError(
+                "track-is-folder",
+                place,
+                "this is a folder, not a track",
+                "name the audio file in it",
+            )
+        if not path.exists():
+            raise InputError(
+                "track-not-found", place, "there is no such file", "check the name and the folder"
+            )
+        if not path.is_file():
+            raise InputError("track-unreadable", place, "this is no file", "name an audio file")
+        if path.stat().st_size == 0:
+            raise InputError("track-empty", place, "the file is empty", "copy the track again")
+    except (OSError, ValueError) as error:  # names too long, or with a zero byte
+        raise _unreadable(path, error) from error
+
+
+def _unreadable(path: Path, error: Exception) -> InputError:
+    return InputError(
+        "track-unreadable",
+        Place(str(path)),
+        "the file cannot be opened",
+        "check that it exists and that you may read it",
+        _reason(error),
+    )
+
+
+def _reason(error: Exception) -> str:
+    text = getattr(error, "error_string", "") or getattr(error, "strerror", "") or str(error)
+    return str(text).strip().rstrip(".")
+
+
+@contextmanager
+def _opened(path: Path) -> Iterator[Any]:
+    import soundfile
+
+    _require_file(path)
+    _refuse_cut_wave(path)
+    try:
+        handle = path.open("rb")  # Python opens any name on any system; the library need not
+    except OSError as error:
+        raise _unreadable(path, error) from error
+    with handle:
+        try:
+            file = soundfile.SoundFile(handle)
+        except (soundfile.LibsndfileError, RuntimeError, ValueError) as error:
+            raise InputError(
+                "track-not-audio",
+                Place(str(path)),
+                "this is no audio that can be read",
+                "give a wav, flac, ogg or mp3 file",
+                _reason(error),
+            ) from error
+        with file:
+            yield file
+
+
+def _refuse_cut_wave(path: Path) -> None:
+    """Stop at a WAVE file that is shorter than its data chunk says: the decoder would not notice.
+
+    Source: Multimedia Programming Interface and Data Specifications 1.0 (1991), RIFF chunks. A size
+    of 0 or of all ones is what writers of streams leave behind, and is not believed.
+    """
+    try:
+        size = path.stat().st_size
+        with path.open("rb") as file:
+            if (head := file.read(12))[:4] != b"RIFF" or head[8:12] != b"WAVE":
+                return
+            while len(chunk := file.read(8)) == 8:
+                name, length = struct.unpack("<4sI", chunk)
+                if name == b"data":
+                    missing = file.tell() + length - size
+                    if length < 0xFFFFF000 and missing > 4096:
+                        raise InputError(
+                            "track-damaged",
+                            Place(str(path)),
+                            f"the file is cut: {missing / length:.0%} of the audio is missing",
+                            "copy or export the file again",
+                        )
+                    return
+                file.seek(length + length % 2, 1)
+    except OSError as error:
+        raise _unreadable(path, error) from error

@@ -1,0 +1,239 @@
+"""Beats and bars out of activations: metre and tempo level chosen by likelihood, with the doubt kept."""
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from sequencer.arrays import Bools, Floats, Ints
+from sequencer.listening.activations import Activations
+from sequencer.listening.barpointer import FPS, Path, decode, intervals
+from sequencer.listening.spectra import FRAMES
+from sequencer.timing.song import Reading
+
+# Log prior of a metre, per bar's worth of evidence: fours are commonest, fives and sevens rare.
+METRES = {4: 0.0, 3: -2.0, 2: -2.0, 6: -6.0, 5: -8.0, 7: -8.0}
+_LEAST_SCORE = 8.0  # [nats] a path that is less likely is no beat
+_LEAST_CONFIDENCE = 0.12  # below: no steady beat
+_WINDOW = 20 * 60 * FPS  # [frames] decoded at once
+_OVERLAP = 60 * FPS
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Count:
+    """Beats and bars heard in a track.
+
+    Parameters
+    ----------
+    beats : ndarray, shape (n,) [s]
+    downbeats : ndarray, shape (m,) [s]
+        A subset of `beats`.
+    confidence : ndarray, shape (m,) [1]
+        Of each bar.
+    beat_confidence : ndarray, shape (n,) [1]
+    metre : int
+    readings : tuple of Reading
+    unsteady : tuple of (float, float)
+        Spans without a steady beat [s].
+
+    Notes
+    -----
+    Source: `barpointer`. Times are the centres of the activations' peaks, to about 10 ms.
+    """
+
+    beats: Floats
+    downbeats: Floats
+    confidence: Floats
+    beat_confidence: Floats
+    metre: int
+    readings: tuple[Reading, ...]
+    unsteady: tuple[tuple[float, float], ...]
+
+
+def count_of(heard: Activations, duration: float) -> Count:
+    """Count of a whole track.
+
+    Parameters
+    ----------
+    heard : Activations
+    duration : float
+        Of the track [s].
+
+    Returns
+    -------
+    count : Count
+        Without beats where there is no steady one.
+    """
+    beat, downbeat = _finer(heard.beat), _finer(heard.downbeat)
+    paths = {metre: _decoded(beat, downbeat, metre) for metre in METRES}
+    best = max(METRES, key=lambda metre: paths[metre].score + METRES[metre])
+    path = paths[best]
+    if path.score < _LEAST_SCORE or len(path.frames) < 4:
+        return _nothing(duration)
+    sure = _sureness(beat, path.frames)
+    times = _refined(heard.beat, path.frames)
+    times, places, sure = _without_gaps(times, path, sure)
+    times, places, sure, unsteady = _only_steady(times, places, sure, duration)
+    if len(times) < 4 or not np.any(places == 0):
+        return _nothing(duration)
+    first = places == 0
+    return Count(
+        times,
+        times[first],
+        _bar_sureness(times, first, sure, _finer_at(downbeat, times)),
+        sure,
+        best,
+        _readings(beat, downbeat, paths, best),
+        unsteady,
+    )
+
+
+def _nothing(duration: float) -> Count:
+    none = np.zeros(0)
+    return Count(none, none, none, none, 4, (), ((0.0, duration),))
+
+
+def _finer(activation: Floats) -> Floats:
+    """From the network's frames to those of the search, peaks kept one search frame wide each way."""
+    from scipy.ndimage import maximum_filter1d
+
+    n = len(activation) * FPS // FRAMES
+    fine = np.interp(np.arange(n) * FRAMES / FPS, np.arange(len(activation)), activation)
+    return np.asarray(maximum_filter1d(fine, 3))
+
+
+def _finer_at(fine: Floats, times: Floats) -> Floats:
+    index = np.clip(np.round(times * FPS).astype(np.int64), 2, max(len(fine) - 3, 2))
+    return np.max([fine[index + shift] for shift in (-2, -1, 0, 1, 2)], axis=0)
+
+
+def _decoded(beat: Floats, downbeat: Floats, metre: int, prior: Floats | None = None) -> Path:
+    """Path of the whole track; very long ones in windows, joined in the middle of their overlap."""
+    if len(beat) <= _WINDOW + _OVERLAP:
+        return decode(beat, downbeat, metre=metre, prior=prior)
+    parts: list[Path] = []
+    for start in range(0, len(beat) - _OVERLAP, _WINDOW):
+        end = min(start + _WINDOW + _OVERLAP, len(beat))
+        part = decode(beat[start:end], downbeat[start:end], metre=metre, prior=prior)
+        low = start + _OVERLAP // 2 if start else 0
+        high = end - _OVERLAP // 2 if end < len(beat) else end
+        frames = part.frames + start
+        kept = (frames >= low) & (frames < high)
+        if parts and len(parts[-1].frames):
+            kept &= frames > parts[-1].frames[-1] + 12  # not the same beat twice
+        parts.append(Path(frames[kept], part.places[kept], part.breaks[kept], part.score, metre))
+    columns = [
+        np.concatenate([getattr(part, name) for part in parts])
+        for name in ("frames", "places", "breaks")
+    ]
+    return Path(columns[0], columns[1], columns[2], sum(part.score for part in parts), metre)
+
+
+def _sureness(beat: Floats, frames: Ints) -> Floats:
+    return _finer_at(beat, frames / FPS)
+
+
+def _refined(beat: Floats, frames: Ints) -> Floats:
+    """Times of beats: the centre of the activation's peak near each frame of the path [s]."""
+    near = np.arange(-2, 3)
+    middle = np.round(frames * FRAMES / FPS).astype(np.int64)
+    index = np.clip(middle[:, None] + near, 0, len(beat) - 1)
+    weight = beat[index] ** 2
+    total = weight.sum(axis=1)
+    centre = (weight * (middle[:, None] + near)).sum(axis=1) / np.maximum(total, 1e-12)
+    clear = beat[index].max(axis=1) > 0.15
+    times = np.where(clear, centre / FRAMES, frames / FPS)
+    # never let two beats meet or cross
+    times = np.maximum(times, 0.0)
+    return np.asarray(np.maximum.accumulate(times + 0.0))
+
+
+def _without_gaps(times: Floats, path: Path, sure: Floats) -> tuple[Floats, Floats, Floats]:
+    """Count on evenly, with no confidence, where the path breaks off and begins again."""
+    out_t, out_p, out_s = [times[0]], [int(path.places[0])], [sure[0]]
+    for i in range(1, len(times)):
+        if path.breaks[i]:
+            gap = times[i] - times[i - 1]
+            around = np.diff(times[max(i - 5, 0) : i]).tolist() + np.diff(times[i : i + 5]).tolist()
+            steps = max(1, round(gap / float(np.median(around)))) if around else 1
+            for step in range(1, steps):
+                out_t.append(times[i - 1] + gap * step / steps)
+                out_p.append((out_p[-1] + 1) % path.metre)
+                out_s.append(0.0)
+        out_t.append(times[i])
+        out_p.append(int(path.places[i]))
+        out_s.append(sure[i])
+    keep = np.concatenate([[True], np.diff(out_t) > 0.1])
+    return np.array(out_t)[keep], np.array(out_p)[keep], np.array(out_s)[keep]
+
+
+def _only_steady(
+    times: Floats, places: Floats, sure: Floats, duration: float
+) -> tuple[Floats, Floats, Floats, tuple[tuple[float, float], ...]]:
+    """Drop doubtful beats at both ends; name the doubtful spans between."""
+    width = 8
+    if len(times) < width:
+        mean: Floats = np.full(len(times), sure.mean())
+    else:
+        padded = np.pad(sure, (width // 2, width - 1 - width // 2), mode="edge")
+        mean = np.asarray(np.convolve(padded, np.ones(width) / width, mode="valid"), np.float64)
+    steady = mean >= _LEAST_CONFIDENCE
+    if not steady.any():
+        return times[:0], places[:0], sure[:0], ((0.0, duration),)
+    low, high = int(np.argmax(steady)), len(steady) - int(np.argmax(steady[::-1]))
+    times, places, sure, steady = (
+        times[low:high],
+        places[low:high],
+        sure[low:high],
+        steady[low:high],
+    )
+    spans: list[tuple[float, float]] = []
+    gap = float(np.median(np.diff(times))) if len(times) > 1 else 1.0
+    if times[0] > 4 * gap + 2:
+        spans.append((0.0, float(times[0])))
+    edges = np.flatnonzero(np.diff(np.concatenate([[1], steady, [1]]).astype(int)))
+    for a, b in zip(edges[::2], edges[1::2], strict=True):
+        spans.append((float(times[a]), float(times[min(b, len(times) - 1)])))
+    if duration - times[-1] > 4 * gap + 2:
+        spans.append((float(times[-1]), duration))
+    return times, places, sure, tuple((round(a, 3), round(b, 3)) for a, b in spans)
+
+
+def _bar_sureness(times: Floats, first: Bools, sure: Floats, down: Floats) -> Floats:
+    """Confidence of each bar: of its beats, and of its first beat against its others."""
+    starts = np.flatnonzero(first)
+    ends = np.append(starts[1:], len(times))
+    result = []
+    for a, b in zip(starts, ends, strict=True):
+        others = down[a + 1 : b].max() if b - a > 1 else 0.0
+        lead = down[a] / (down[a] + others + 0.05)
+        result.append(float(np.mean(sure[a:b]) * (0.5 + 0.5 * lead)))
+    return np.array(result)
+
+
+def _readings(
+    beat: Floats, downbeat: Floats, paths: dict[int, Path], best: int
+) -> tuple[Reading, ...]:
+    """Ways to count the track by metre and at half and double tempo, by likelihood."""
+    path = paths[best]
+    tau = float(np.median(np.diff(path.frames)))
+    found = [(60 * FPS / tau, best, path.score + METRES[best])]
+    taus = intervals()
+    for factor in (0.5, 2.0):
+        if taus[0] <= tau / factor <= taus[-1]:
+            prior = np.where(np.abs(np.log(taus * factor / tau)) < 0.25, 0.0, -1e6)
+            other = _decoded(beat, downbeat, best, prior)
+            found.append((60 * FPS / tau * factor, best, other.score + METRES[best]))
+    for metre, other in paths.items():
+        if metre != best and len(other.frames) > 4:
+            tempo = 60 * FPS / float(np.median(np.diff(other.frames)))
+            found.append((tempo, metre, other.score + METRES[metre]))
+    scores = np.array([score for *_, score in found])
+    # one frame's evidence repeats its neighbours': soften the odds, or every doubt would vanish
+    weight = np.exp(np.clip((scores - scores.max()) / max(len(path.frames) / 16, 1.0), -60, 0))
+    share = weight / weight.sum()
+    readings = [
+        Reading(tempo=round(tempo, 2), metre=metre, share=round(float(s), 4))
+        for (tempo, metre, _), s in zip(found, share, strict=True)
+    ]
+    first, rest = readings[0], sorted(readings[1:], key=lambda r: -r.share)
+    return (first, *(replace(r) for r in rest if r.share >= 0.01))

@@ -1,0 +1,80 @@
+"""What was heard, kept by the content of the file, so that a track is analysed once.
+
+An entry is trusted only if its name, its stated hash, its stated analysis and its own checksum agree;
+anything else counts as not there and is written afresh.
+"""
+
+import hashlib
+import json
+from contextlib import suppress
+from dataclasses import asdict, replace
+from pathlib import Path
+from typing import Any
+
+from sequencer.errors import InputError
+from sequencer.files import write_text
+from sequencer.timing.song import Reading, Section, Song
+
+ANALYSIS = "1"  # raised whenever the same file would be heard otherwise
+
+
+def folder() -> Path:
+    """Where entries lie: the user's cache directory."""
+    from platformdirs import user_cache_path
+
+    return user_cache_path("sequencer") / "heard"
+
+
+def load(sha256: str, *, track: str) -> Song | None:
+    """The song of that content under the name `track`; None where no whole entry is kept."""
+    try:
+        entry = json.loads(_path(sha256).read_text(encoding="utf-8"))
+        song = entry["song"]
+        whole = (
+            entry["analysis"] == ANALYSIS
+            and song["sha256"] == sha256
+            and entry["checksum"] == _checksum(song)
+        )
+        return replace(song_from_record(song), track=track) if whole else None
+    except (OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError):
+        return None
+
+
+def store(song: Song) -> None:
+    """Keep a song; a cache that cannot be written is no reason to fail."""
+    record = song_record(song)
+    entry = {"analysis": ANALYSIS, "checksum": _checksum(record), "song": record}
+    with suppress(InputError, OSError):
+        write_text(_path(song.sha256), json.dumps(entry, ensure_ascii=False))
+
+
+def song_record(song: Song) -> dict[str, Any]:
+    """A song as plain JSON values."""
+    record: dict[str, Any] = json.loads(json.dumps(asdict(song)))
+    return record
+
+
+def song_from_record(record: dict[str, Any]) -> Song:
+    """The inverse of `song_record`.
+
+    Raises
+    ------
+    KeyError, TypeError, ValueError
+        If the record is not one of a song.
+    """
+    given = dict(record)
+    given["sections"] = tuple(Section(**section) for section in given["sections"])
+    given["readings"] = tuple(Reading(**reading) for reading in given["readings"])
+    given["unsteady"] = tuple((float(a), float(b)) for a, b in given["unsteady"])
+    for name in ("beats", "downbeats", "energy", "bar_confidence"):
+        given[name] = tuple(float(value) for value in given[name])
+    return Song(**given)
+
+
+def _path(sha256: str) -> Path:
+    return folder() / f"{sha256}-{ANALYSIS}.json"
+
+
+def _checksum(record: dict[str, Any]) -> str:
+    text = json.dumps(record, ensure_ascii=True, sort_keys=True)
+    return hashlib.sha256(text.encode("ascii")).hexdigest()

@@ -1,0 +1,144 @@
+"""From an audio file to a `Song`: the front door of this room."""
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from sequencer.listening import cache
+from sequencer.listening.activations import activations_of
+from sequencer.listening.audio import RATE, Track, sha256_of
+from sequencer.listening.beats import Count, count_of
+from sequencer.listening.energy import energy_curve, mean_energy
+from sequencer.listening.sections import sections_of
+from sequencer.listening.spectra import Ear, Spectra
+from sequencer.timing.song import Section, Song
+from sequencer.timing.tempo import median_tempo
+
+Progress = Callable[[str, float], None]
+_DECIMALS = 4  # of seconds, kept
+
+
+def hear(path: Path, *, progress: Progress | None = None, use_cache: bool = True) -> Song:
+    """Beats, bars, sections and energy of an audio file.
+
+    Parameters
+    ----------
+    path : Path
+        A wav, flac, ogg or mp3 file.
+    progress : callable, optional
+        Called with what is being done and how much of all is done, 0 … 1.
+    use_cache : bool
+        Look up, and keep, the result by the file's content.
+
+    Returns
+    -------
+    song : Song
+        Without beats, and with `unsteady` naming the spans, where no steady beat is heard.
+
+    Raises
+    ------
+    InputError
+        If the file is no audio that can be read to its end, or too short.
+    """
+    tell = progress or (lambda _what, _share: None)
+    tell("reading", 0.0)
+    digest = sha256_of(path)
+    if use_cache and (known := cache.load(digest, track=path.name)):
+        tell("known", 1.0)
+        return known
+    spectra = _spectra(path, tell)
+    tell("finding the beat", 0.5)
+    count = count_of(activations_of(spectra), spectra.duration)
+    tell("finding the sections", 0.9)
+    song = _song(path.name, digest, spectra, count)
+    if use_cache:
+        cache.store(song)
+    tell("done", 1.0)
+    return song
+
+
+def song_json(song: Song, path: Path | None = None) -> dict[str, Any]:
+    """What `listen --json` prints; `path` names the track where given."""
+    return {
+        "track": str(path) if path is not None else song.track,
+        "sha256": song.sha256,
+        "duration": song.duration,
+        "tempo": song.tempo,
+        "meter": song.metre,
+        "beats": list(song.beats),
+        "downbeats": list(song.downbeats),
+        "sections": [
+            {"start": s.start, "end": s.end, "label": s.label, "energy": s.energy}
+            for s in song.sections
+        ],
+        "confidence": dict(song.confidence),
+        "bar_confidence": list(song.bar_confidence),
+        "readings": [{"tempo": r.tempo, "meter": r.metre, "share": r.share} for r in song.readings],
+        "unsteady": [list(span) for span in song.unsteady],
+        "energy": list(song.energy),
+    }
+
+
+def _spectra(path: Path, tell: Progress) -> Spectra:
+    """Spectra of the file; of its first channel alone where mixing would cancel the music."""
+    expected = _expected_duration(path)
+    for channel in (None, 0):
+        track = Track(path, channel)
+        ear = Ear()
+        for block in track.blocks():
+            ear.take(block)
+            tell("listening", 0.5 * min(1.0, track.duration / expected))
+        if not track.cancels:
+            break
+    return ear.spectra(track.duration)
+
+
+def _expected_duration(path: Path) -> float:
+    """Seconds by a guess from the file's size; only progress hangs on it."""
+    rate = {".mp3": 24_000, ".ogg": 16_000, ".opus": 16_000, ".flac": 90_000}
+    return max(path.stat().st_size / rate.get(path.suffix.lower(), 8 * RATE), 1.0)
+
+
+def _song(name: str, digest: str, spectra: Spectra, count: Count) -> Song:
+    energy = energy_curve(spectra.loudness, spectra.duration)
+    stretches = sections_of(spectra, count.downbeats, metre=count.metre)
+    levels = [mean_energy(energy, spectra.duration, s.start, s.end) for s in stretches]
+    loudest = max(*levels, 1e-9) if len(levels) > 1 else max(levels[0], 1e-9)
+    beats = np.round(count.beats, _DECIMALS)
+    confidence = _confidence(count)
+    return Song(
+        track=name,
+        sha256=digest,
+        duration=round(spectra.duration, _DECIMALS),
+        tempo=round(median_tempo(beats), 2),
+        metre=count.metre,
+        beats=tuple(beats.tolist()),
+        downbeats=tuple(np.round(count.downbeats, _DECIMALS).tolist()),
+        sections=tuple(
+            Section(
+                start=round(s.start, _DECIMALS),
+                end=round(s.end, _DECIMALS),
+                label=s.label,
+                energy=round(level / loudest, 3),
+            )
+            for s, level in zip(stretches, levels, strict=True)
+        ),
+        energy=tuple(np.round(energy, 3).tolist()),
+        confidence=confidence,
+        bar_confidence=tuple(np.round(count.confidence, 3).tolist()),
+        readings=count.readings,
+        unsteady=count.unsteady,
+    )
+
+
+def _confidence(count: Count) -> dict[str, float]:
+    if not len(count.beats):
+        return {"beats": 0.0, "downbeats": 0.0, "metre": 0.0}
+    alike = [r.share for r in count.readings if r.metre == count.metre]
+    return {
+        "beats": round(float(np.mean(count.beat_confidence)), 3),
+        "downbeats": round(float(np.mean(count.confidence)), 3),
+        "metre": round(float(sum(alike)), 3),
+    }

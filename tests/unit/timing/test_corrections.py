@@ -1,0 +1,169 @@
+"""Hand corrections win over what was heard."""
+
+from fractions import Fraction
+
+import numpy as np
+import pytest
+
+from sequencer.timing.corrections import Corrections, corrected
+from sequencer.timing.position import Clock, Position, SectionEdge
+from sequencer.timing.song import Section, Song
+
+
+@pytest.fixture
+def song():
+    """32 beats at 120 from 1 s, bars of four, two sections."""
+    beats = tuple(round(1.0 + 0.5 * i, 3) for i in range(32))
+    return Song(
+        track="t.ogg",
+        sha256="0" * 64,
+        duration=18.0,
+        tempo=120.0,
+        metre=4,
+        beats=beats,
+        downbeats=beats[::4],
+        sections=(
+            Section(start=0.0, end=9.0, label="A"),
+            Section(start=9.0, end=18.0, label="B"),
+        ),
+        energy=tuple(np.linspace(0, 1, 36)),
+        bar_confidence=(0.9,) * 8,
+    )
+
+
+def test_nothing_said_changes_nothing(song):
+    assert corrected(song, Corrections()) is song
+
+
+def test_shift_moves_beats_and_keeps_them_inside(song):
+    moved = corrected(song, Corrections(shift=-1.2))
+
+    assert moved.beats[0] == pytest.approx(0.3)
+    assert set(moved.downbeats) <= set(moved.beats)
+    assert moved.downbeats[0] == pytest.approx(1.8)
+    assert len(moved.bar_confidence) == len(moved.downbeats)
+
+
+def test_half_keeps_every_second_beat_from_a_downbeat(song):
+    slow = corrected(song, Corrections(tempo="half"))
+
+    assert slow.beats == song.beats[::2]
+    assert slow.tempo == pytest.approx(60)
+    assert slow.downbeats == slow.beats[::4]
+
+
+def test_double_puts_a_beat_between_each_two(song):
+    quick = corrected(song, Corrections(tempo="double"))
+
+    assert quick.tempo == pytest.approx(240)
+    assert quick.beats[1] == pytest.approx(1.25)
+    assert len(quick.beats) == 63
+    assert quick.downbeats[1] == pytest.approx(2.0)
+
+
+def test_metre_and_one(song):
+    three = corrected(song, Corrections(metre=3))
+    assert three.downbeats == song.beats[::3]
+
+    moved = corrected(song, Corrections(one=Position(1, Fraction(3))))
+    assert moved.downbeats[0] == song.beats[2]
+    assert moved.tempo_map().first == -2
+
+    by_time = corrected(song, Corrections(one=Clock(2.1)))  # nearest beat is at 2.0: beat 3
+    assert by_time.downbeats == moved.downbeats
+
+    both = corrected(song, Corrections(metre=3, one=Clock(1.5)))
+    assert both.downbeats[0] == song.beats[1]
+    assert both.downbeats[1] == song.beats[4]
+
+
+def test_one_late_in_the_song_counts_back_to_its_start(song):
+    moved = corrected(song, Corrections(one=Clock(song.beats[30])))
+
+    assert moved.downbeats[0] == song.beats[2]
+    assert moved.downbeats[-1] == song.beats[30]
+
+
+def test_tapped_beats_replace_what_was_heard(song):
+    taps = tuple(0.5 + 0.6 * i for i in range(20))
+
+    tapped = corrected(song, Corrections(beats=taps, metre=3))
+
+    assert tapped.beats == taps
+    assert tapped.downbeats == taps[::3]
+    assert tapped.tempo == pytest.approx(100)
+    assert tapped.confidence["beats"] == 1.0
+
+
+def test_given_downbeats_tell_the_metre(song):
+    taps = tuple(0.5 + 0.6 * i for i in range(20))
+
+    tapped = corrected(song, Corrections(beats=taps, downbeats=taps[1::3]))
+
+    assert tapped.metre == 3
+    assert tapped.downbeats == taps[1::3]
+
+
+def test_sections_by_every_kind_of_moment(song):
+    said = Corrections(
+        sections=((Clock(0.0), "intro"), (Position(3), "verse"), (SectionEdge("B"), "refrain"))
+    )
+
+    sections = corrected(song, said).sections
+
+    assert [s.label for s in sections] == ["intro", "verse", "refrain"]
+    assert [s.start for s in sections] == [0.0, 5.0, 9.0]
+    assert sections[-1].end == song.duration
+    assert sections[0].energy < sections[2].energy
+
+
+@pytest.mark.parametrize(
+    ("said", "match"),
+    [
+        ({"metre": 0}, "metre must be 1 to 16"),
+        ({"metre": 99}, "metre must be 1 to 16"),
+        ({"tempo": "triple"}, "half.*double"),
+        ({"shift": 120.0}, "milliseconds"),
+        ({"shift": float("nan")}, "shift must be"),
+        ({"sections": ((Clock(1.0), " "),)}, "needs a name"),
+        ({"beats": (2.0, 1.0)}, "rising"),
+        ({"beats": (1.0, 2.0), "downbeats": (1.5,)}, "one of the beats"),
+    ],
+)
+def test_nonsense_is_refused_when_said(said, match):
+    with pytest.raises(ValueError, match=match):
+        Corrections(**said)
+
+
+@pytest.mark.parametrize(
+    ("said", "match"),
+    [
+        (Corrections(one=Clock(99.0)), "outside the track"),
+        (Corrections(one=Position(40)), "outside the beats"),
+        (Corrections(one=Position(2, Fraction(6))), "has 4 beats"),
+        (Corrections(sections=((Clock(40.0), "x"),)), "outside the track"),
+        (Corrections(sections=((Clock(4.0), "x"), (Clock(4.01), "y"))), "same place"),
+        (Corrections(sections=((SectionEdge("Z"), "x"),)), "no section 'Z'"),
+        (Corrections(beats=(1.0, 500.0)), "the track ends"),
+    ],
+)
+def test_what_does_not_fit_the_song_is_refused(song, said, match):
+    with pytest.raises(ValueError, match=match):
+        corrected(song, said)
+
+
+def test_a_track_without_beats_can_be_tapped_but_not_recounted(song):
+    silent = Song(
+        track="s.wav",
+        sha256="1" * 64,
+        duration=18.0,
+        tempo=0.0,
+        metre=4,
+        beats=(),
+        downbeats=(),
+        sections=song.sections,
+    )
+
+    with pytest.raises(ValueError, match="no steady beat"):
+        corrected(silent, Corrections(metre=3))
+    assert corrected(silent, Corrections(beats=(1.0, 2.0, 3.0, 4.0))).tempo == pytest.approx(60)
