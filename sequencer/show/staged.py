@@ -10,6 +10,7 @@ from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
 Path = tuple[str | int, ...]  # of keys and indices, into the show file
+Spots = Mapping[str, tuple[float, float, float]]  # X [m], Y [m], facing [degrees]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,7 +56,7 @@ class Standing:
     walk: float  # [beats] = start where nobody walks
     start: float  # [beats]
     end: float  # [beats]
-    spots: Mapping[str, tuple[float, float, float]]  # X [m], Y [m], facing [degrees]
+    spots: Spots
     path: Path
 
 
