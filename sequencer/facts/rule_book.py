@@ -1,0 +1,158 @@
+"""The rules a show is held to: the conservative default, a chosen profile, the user's own on top.
+
+The stricter of two rules on one subject holds. A looser one holds only with a recorded reference of
+the authority, and then the book says what it loosened.
+"""
+
+from dataclasses import dataclass
+from typing import Literal
+
+from sequencer.facts.profiles import Count, Profile, Rule, profile
+
+
+@dataclass(frozen=True, slots=True)
+class Loosened:
+    """A rule of the default that a recorded reference set aside."""
+
+    rule: Rule  # that holds now
+    instead_of: Rule
+    reference: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RuleBook:
+    """Rules in force."""
+
+    profiles: tuple[Profile, ...]  # weakest claim first: default, chosen, own
+    rules: tuple[Rule, ...]
+    loosened: tuple[Loosened, ...] = ()
+
+    def all(self, kind: str) -> tuple[Rule, ...]:
+        """All rules in force on a subject."""
+        return tuple(rule for rule in self.rules if rule.kind.name == kind)
+
+    def strictest(self, kind: str) -> Rule | None:
+        """The largest least, or the smallest most value; None where no rule speaks of it.
+
+        Raises
+        ------
+        ValueError
+            If the subject is not one of numbers.
+        """
+        found = self.all(kind)
+        if not found:
+            return None
+        if found[0].kind.sort not in {"least", "most"}:
+            raise ValueError(f"{kind} holds no numbers to compare")
+        pick = max if found[0].kind.sort == "least" else min
+        # The later profile is named where two ask the same: the local text tells the reader more.
+        return pick(reversed(found), key=lambda rule: rule.number)
+
+    def asked(self, kind: str) -> Rule | None:
+        """The rule that says yes to a subject, the local one first; None where none does."""
+        return next((rule for rule in reversed(self.all(kind)) if rule.value is True), None)
+
+    def needed(self, kind: str, heads: int, audience: int | None = None) -> tuple[int, Rule] | None:
+        """Largest number that any count rule asks for, and the rule; None where none does.
+
+        A rule that counts by the audience is left out where its size is not known.
+        """
+        best: tuple[int, Rule] | None = None
+        for rule in self.all(kind):
+            by_audience = rule.count.of == "audience"
+            if by_audience and audience is None:
+                continue
+            number = rule.count.for_heads(audience if by_audience and audience else heads)
+            if best is None or number >= best[0]:
+                best = (number, rule)
+        return best
+
+    def audience_distance(self, lit_at_once: int) -> tuple[float, tuple[Rule, ...]]:
+        """Least distance from the outer edge of prop and flame to the audience [m], and its rules.
+
+        Raises
+        ------
+        ValueError
+            If no rule in force speaks of it.
+        """
+        # Each profile's own distance with its own extra; a sum across texts would be nobody's rule.
+        best: tuple[float, tuple[Rule, ...]] | None = None
+        for rule in self.all("audience-distance"):
+            extras = [
+                extra
+                for extra in self.all("several-performers-extra")
+                if extra.profile == rule.profile
+            ]
+            total, used = rule.number, [rule]
+            for extra in extras if lit_at_once > 1 else ():
+                total += extra.number * (1 if extra.per == "once" else lit_at_once - 1)
+                used.append(extra)
+            if best is None or total >= best[0]:
+                best = (total, tuple(used))
+        if best is None:
+            raise ValueError("no rule in force names a distance to the audience")
+        return best
+
+
+def rule_book(
+    chosen: Profile | None = None,
+    own: Profile | None = None,
+    *,
+    permit: str | None = None,
+    with_default: bool = True,
+) -> RuleBook:
+    """Rules in force.
+
+    Parameters
+    ----------
+    chosen : Profile, optional
+        Of the authority for the place.
+    own : Profile, optional
+        The user's own rules.
+    permit : str, optional
+        The authority's reference for this place and date. With it the chosen profile's distances
+        and amounts set the default's aside; without it the stricter of the two holds.
+    with_default : bool
+        False only to read what one text alone asks.
+    """
+    base = profile("default") if with_default else None
+    profiles = [base] if base else []
+    profiles += [each for each in (chosen, own) if each and each.name != "default"]
+    rules = list(base.rules) if base else []
+    loosened: list[Loosened] = []
+    for each in profiles[1:] if base else profiles:
+        for rule in each.rules:
+            # A permit stands for the authority's own distances and amounts. Numbers of people are
+            # loosened only rule by rule: most texts that were read show them cut.
+            by_permit = permit if each.authority and rule.kind.sort in {"least", "most"} else None
+            reference = rule.override.reference if rule.override else by_permit
+            if reference and rule.kind.sort in {"least", "most", "count"}:
+                rules, gone = _set_aside(rules, rule, reference)
+                loosened += gone
+        rules += each.rules
+    return RuleBook(profiles=tuple(profiles), rules=tuple(rules), loosened=tuple(loosened))
+
+
+def _set_aside(rules: list[Rule], rule: Rule, reference: str) -> tuple[list[Rule], list[Loosened]]:
+    """Drop rules on the same subject that are stricter than the one with a reference."""
+    kept: list[Rule] = []
+    gone: list[Loosened] = []
+    for other in rules:
+        same = other.kind == rule.kind and other.profile != rule.profile
+        if same and _stricter(other, rule) == "yes":
+            gone.append(Loosened(rule, other, reference))
+        else:
+            kept.append(other)
+    return kept, gone
+
+
+def _stricter(one: Rule, other: Rule) -> Literal["yes", "no"]:
+    if one.kind.sort == "least":
+        return "yes" if one.number > other.number else "no"
+    if one.kind.sort == "most":
+        return "yes" if one.number < other.number else "no"
+    if isinstance(one.value, Count) and isinstance(other.value, Count):
+        heads = range(1, 41)
+        more = any(one.value.for_heads(n) > other.value.for_heads(n) for n in heads)
+        return "yes" if more else "no"
+    return "no"
