@@ -8,7 +8,7 @@ renames instants, so what is proven over beats holds over seconds.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Literal, NamedTuple, Protocol
 
 import numpy as np
@@ -41,23 +41,37 @@ class PropCourse(Protocol):
 class Part(NamedTuple):
     """A capsule between two of a dancer's points."""
 
-    name: str  # such as "left tether"
+    name: str
     kind: PartKind
     side: Side | None
     start: int  # index of a point
     end: int  # index of a point, the same for a ball
 
 
+# Points: foot and top of the body's axis, then shoulder, hand and head of the left and the right.
+# All dancers have all of them; those of a side without a prop lie on the body's axis.
+N_POINTS = 8
+PARTS = (
+    Part("body", "body", None, 0, 1),
+    Part("left arm", "arm", "left", 2, 3),
+    Part("left tether", "tether", "left", 3, 4),
+    Part("left head", "head", "left", 4, 4),
+    Part("right arm", "arm", "right", 5, 6),
+    Part("right tether", "tether", "right", 6, 7),
+    Part("right head", "head", "right", 7, 7),
+)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Pieces:
-    """Proven bounds over contiguous spans of beats; n spans, m points."""
+    """Proven bounds over contiguous spans of beats; n spans, m = 8 points."""
 
     edges: Floats  # (n + 1,) [beats]
     speed: Floats  # (n, m) [m/beat] of each point
     acceleration: Floats  # (n, m) [m/beat²]
     reach: Floats  # (n,) [m] of every part's surface from the body's axis, on the plan
     drift: Floats  # (n,) [m/beat] speed of the place
-    swing: Floats  # (n, sides) [m/beat] speed of each hand in the body frame
+    swing: Floats  # (n, 2) [m/beat] speed of left and right hand in the body frame
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -82,8 +96,6 @@ class Dancer:
     courses: Mapping[Side, PropCourse]
     floor: FloorPath
     lit: tuple[tuple[float, float], ...] = ()
-    sides: tuple[Side, ...] = field(init=False, default=())
-    parts: tuple[Part, ...] = field(init=False, default=())
 
     def __post_init__(self) -> None:
         if set(self.props) != set(self.courses):
@@ -96,15 +108,6 @@ class Dancer:
                 raise ValueError(
                     f"{self.name}: a burn must end after it starts, got {start}, {end}"
                 )
-        sides = tuple(side for side in SIDES if side in self.props)
-        parts = [Part("body", "body", None, 0, 1)]
-        for k, side in enumerate(sides):
-            shoulder = 2 + 3 * k
-            parts.append(Part(f"{side} arm", "arm", side, shoulder, shoulder + 1))
-            parts.append(Part(f"{side} tether", "tether", side, shoulder + 1, shoulder + 2))
-            parts.append(Part(f"{side} head", "head", side, shoulder + 2, shoulder + 2))
-        object.__setattr__(self, "sides", sides)
-        object.__setattr__(self, "parts", tuple(parts))
 
     @property
     def reach(self) -> float:
@@ -144,8 +147,8 @@ class Dancer:
 
         Returns
         -------
-        points : ndarray, shape (m, ..., 3) [m, stage frame]
-        rates : ndarray, shape (m, ..., 3) [m/beat, stage frame]
+        points : ndarray, shape (8, ..., 3) [m, stage frame]
+        rates : ndarray, shape (8, ..., 3) [m/beat, stage frame]
 
         Notes
         -----
@@ -153,14 +156,14 @@ class Dancer:
         """
         beat = as_floats("beats", beats)
         stand = self.floor.at(beat)
-        points = np.zeros((2 + 3 * len(self.sides), *beat.shape, 3))
+        points = np.zeros((N_POINTS, *beat.shape, 3))
         rates = np.zeros_like(points)
         points[..., :2] = stand.place
         rates[..., :2] = stand.place_rate
-        points[1, ..., 2] = self.body.column.end[2]
+        points[1:, ..., 2] = self.body.column.end[2]
         cos, sin = -np.cos(stand.facing), -np.sin(stand.facing)  # half a turn on: body y is −Y
         turning = stand.facing_rate
-        for k, side in enumerate(self.sides):
+        for side in self.props:
             motion = self.courses[side].at(beat)
             length = self.props[side].length
             shoulder = self.body.shoulder(side)
@@ -170,7 +173,7 @@ class Dancer:
                     (motion.hand, motion.hand_rate),
                     (motion.head(length), motion.head_rate(length)),
                 ),
-                start=2 + 3 * k,
+                start=_FIRST[side],
             ):
                 x = cos * place[..., 0] - sin * place[..., 1]
                 y = sin * place[..., 0] + cos * place[..., 1]
@@ -187,29 +190,29 @@ class Dancer:
 
         Parameters
         ----------
-        points : ndarray, shape (m, ..., 3) [m, stage frame]
+        points : ndarray, shape (8, ..., 3) [m, stage frame]
             As `stage_points` gives them.
         lit : ndarray, shape (...) [1]
             Whether the heads burn.
 
         Returns
         -------
-        radii : ndarray, shape (p, ...) [m]
+        radii : ndarray, shape (7, ...) [m]
 
         Notes
         -----
         Source: `Body.elbow_room` for the arms; wick and flame as the show states them. Upper bounds.
         """
-        out = np.zeros((len(self.parts), *lit.shape))
-        for k, part in enumerate(self.parts):
-            if part.kind == "body":
-                out[k] = self.body.half_breadth
-            elif part.kind == "arm":
+        out = np.full((len(PARTS), *lit.shape), self.body.half_breadth)
+        for k, part in enumerate(PARTS):
+            if part.side is None or part.side not in self.props:
+                continue
+            if part.kind == "arm":
                 span = np.linalg.norm(points[part.end] - points[part.start], axis=-1)
                 out[k] = self.body.limb_radius + self.body.elbow_room(span)
             elif part.kind == "tether":
                 out[k] = TETHER_RADIUS
-            elif part.side is not None:
+            else:
                 prop = self.props[part.side]
                 out[k] = np.where(lit, prop.hot_radius, prop.wick_radius)
         return out
@@ -230,11 +233,11 @@ class Dancer:
         if not end > start:
             raise ValueError(f"end must come after start, got {start} and {end}")
         floor = self.floor.pieces(start, end)
-        courses = [self.courses[side].pieces(start, end) for side in self.sides]
+        courses = {side: self.courses[side].pieces(start, end) for side in self.props}
         edges = np.unique(
             [start, end]
             + [edge for piece in floor for edge in piece[:2]]
-            + [edge for course in courses for piece in course for edge in piece[:2]]
+            + [edge for course in courses.values() for piece in course for edge in piece[:2]]
         )
         edges = edges[(edges >= start) & (edges <= end)]
         middle = 0.5 * (edges[:-1] + edges[1:])
@@ -245,12 +248,12 @@ class Dancer:
             ]
         ).T
         v, a, w, dw = ground
-        n, m = len(middle), 2 + 3 * len(self.sides)
-        speed, acceleration = np.empty((n, m)), np.empty((n, m))
-        speed[:, :2], acceleration[:, :2] = v[:, None], a[:, None]
+        n = len(middle)
+        speed = np.repeat(v[:, None], N_POINTS, axis=1)
+        acceleration = np.repeat(a[:, None], N_POINTS, axis=1)
         reach = np.full(n, self.body.half_breadth)
-        swing = np.zeros((n, len(self.sides)))
-        for k, (side, course) in enumerate(zip(self.sides, courses, strict=True)):
+        swing = np.zeros((n, 2))
+        for side, course in courses.items():
             bounds = [course[i][2] for i in _which(course, middle)]
             prop = self.props[side]
             hand = np.array([(b.hand_reach, b.hand_speed, b.hand_acceleration) for b in bounds]).T
@@ -263,17 +266,20 @@ class Dancer:
             ).T
             shoulder = np.zeros((3, n))
             shoulder[0] = self.body.half_shoulder
-            for i, own in enumerate((shoulder, hand, head), start=2 + 3 * k):
+            for i, own in enumerate((shoulder, hand, head), start=_FIRST[side]):
                 rho, dp, ddp = own[0], own[1], own[2]
                 speed[:, i] = v + w * rho + dp
                 acceleration[:, i] = a + (dw + w * w) * rho + 2 * w * dp + ddp
-            swing[:, k] = hand[1]
+            swing[:, SIDES.index(side)] = hand[1]
             arm = np.maximum(hand[0], self.body.half_shoulder) + self.body.limb_radius
             elbow = float(self.body.elbow_room(0.0))
             reach = np.maximum(reach, np.maximum(arm + elbow, head[0] + prop.hot_radius))
         return Pieces(
             edges=edges, speed=speed, acceleration=acceleration, reach=reach, drift=v, swing=swing
         )
+
+
+_FIRST: dict[Side, int] = {"left": 2, "right": 5}  # index of each side's shoulder
 
 
 def _which(pieces: tuple[tuple[float, float, object], ...], beats: Floats) -> list[int]:

@@ -1,0 +1,59 @@
+"""States of many dancers at many instants, each taken once however many pairs ask for it."""
+
+from collections.abc import Sequence
+from itertools import pairwise
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Floats, Ints
+from sequencer.motion.dancer import N_POINTS, PARTS, Dancer
+
+
+class States(NamedTuple):
+    """Points, rates and radii of u states."""
+
+    points: Floats  # (u, 8, 3) [m, stage frame]
+    rates: Floats  # (u, 8, 3) [m/beat]
+    radii: Floats  # (u, 7) [m] of each part
+
+
+def states(
+    dancers: Sequence[Dancer], who: Sequence[Ints], beats: Floats
+) -> tuple[States, list[Ints]]:
+    """States of the dancers asked for, without repeats.
+
+    Parameters
+    ----------
+    dancers : sequence of Dancer
+    who : sequence of ndarray, shape (n,) [1]
+        One array or more of indices of dancers, all for the same beats.
+    beats : ndarray, shape (n,) [beats]
+
+    Returns
+    -------
+    states : States
+    index : list of ndarray, shape (n,) [1]
+        For each array of `who`, where its states are.
+
+    Notes
+    -----
+    Source: `Dancer.stage_points`. Exact.
+    """
+    times, place = np.unique(beats, return_inverse=True)
+    n = len(times)
+    codes, index = np.unique(
+        np.concatenate([each * n + place for each in who]), return_inverse=True
+    )
+    owner, instant = codes // n, times[codes % n]
+    points, rates = np.empty((len(codes), N_POINTS, 3)), np.empty((len(codes), N_POINTS, 3))
+    radii = np.empty((len(codes), len(PARTS)))
+    edges = np.concatenate([[0], np.flatnonzero(np.diff(owner)) + 1, [len(codes)]])
+    for low, high in pairwise(edges.tolist()):
+        if low == high:
+            continue
+        dancer, at = dancers[owner[low]], instant[low:high]
+        where, rate = dancer.stage_points(at)
+        points[low:high], rates[low:high] = where.transpose(1, 0, 2), rate.transpose(1, 0, 2)
+        radii[low:high] = dancer.radii(where, dancer.is_lit(at)).T
+    return States(points, rates, radii), list(np.split(index, len(who)))
