@@ -1,13 +1,13 @@
 """Where the centre of a hand's circle lies, unless the performer says otherwise.
 
 Frame: body frame [m]. Every rule starts at the hand's own shoulder and keeps the whole circle within
-the arm's length; two hands in one plane keep `APART` to either side of it, so that their props pass.
+the arm's length; the planes of two hands lie `APART`, so that their props pass.
 
 - wall plane: straight before the own shoulder, as far ahead as the circle allows, at most 80 % of the
-  arm; the right hand's circle lies `APART` ahead of the left's, half to each side;
+  arm (a toroid: 90 %, for its lobes swing back); the left hand's circle lies `APART` behind;
 - wheel plane: beside the body, 12 cm outside the upper arm, at shoulder height, and ahead as far as
   the circle allows, at most 25 cm;
-- floor plane: over the own shoulder, as high as the circle allows.
+- floor plane: over the own shoulder, as high as the circle allows; the left hand `APART` lower.
 Source: design choice of this project, checked against reach (geometry/bodies.py).
 """
 
@@ -50,6 +50,8 @@ def circle_centre(
     body: Body,
     hand_radius: float,
     offset: tuple[float, float, float] = (0.0, 0.0, 0.0),
+    *,
+    most: float = 0.8,
 ) -> Floats:
     """Centre of a hand's circle.
 
@@ -62,6 +64,8 @@ def circle_centre(
         Radius of the hand's circle [m].
     offset : tuple of float
         The performer's own move of the centre: away from the body's middle, ahead, up [m].
+    most : float
+        Share of the arm that a wall-plane circle lies ahead at most.
 
     Returns
     -------
@@ -80,14 +84,12 @@ def circle_centre(
     out = sign_of(side)
     arm = body.arm_length
     slack = float(np.sqrt(max((USED * arm) ** 2 - hand_radius**2, 0.0)))
-    room = float(np.sqrt(max(arm**2 - hand_radius**2, 0.0)))
+    behind = APART if side == "left" else 0.0
     centre = body.shoulder(side).copy()
     if plane == "wall":
-        aside = min(APART / 2, room - slack) if slack > 0 else 0.0
-        centre[1] += min(0.8 * arm, slack) + out * aside
+        centre[1] += min(most * arm, slack) - behind
     elif plane == "floor":
-        aside = min(APART / 2, room - slack) if slack > 0 else 0.0
-        centre[2] += slack + out * aside
+        centre[2] += slack - behind
     else:
         beside = min(body.half_breadth + BESIDE - body.half_shoulder, slack)
         centre[0] += out * beside

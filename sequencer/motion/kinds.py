@@ -1,0 +1,375 @@
+"""The kinds of law that patterns are made of: their parameters, and how to build one.
+
+A kind turns plain values (metres, degrees, names) into a law of the family modules. Another package
+can add kinds through the entry-point group `sequencer.laws`: each entry names a `LawKind`.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from functools import cache
+from importlib.metadata import entry_points
+from math import radians
+from typing import Any, Literal, TypeAlias
+
+from sequencer.geometry.bodies import Body, Side
+from sequencer.motion import paths, planar, toroid, weaves
+from sequencer.motion.hands import Mirrored
+from sequencer.motion.law import Law
+from sequencer.motion.parameters import Parameter, Value
+
+ENTRY_POINTS = "sequencer.laws"
+DEFAULT_TETHER = 0.55  # [m] where neither pattern nor prop says
+Values: TypeAlias = Mapping[str, Any]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wanted:
+    """Who dances a law, with what, and how fast."""
+
+    side: Side
+    body: Body
+    beats: float  # of one hand cycle
+    tether: float  # [m]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LawKind:
+    """A parametric law."""
+
+    name: str
+    family: str
+    parameters: tuple[Parameter, ...]
+    build: Callable[[Values, Wanted], Law]
+    cycle: Callable[[Values], float]  # default beats of one hand cycle
+    turns: Callable[[Values], float]  # how many turns, for split timing, one hand cycle holds
+    opposite: Literal[
+        "mirror", "turn", "way", "plane"
+    ]  # how the second hand goes against the first
+
+
+def opposite_law(kind: LawKind, values: Values, wanted: Wanted) -> Law:
+    """The second hand's law when the two go opposite ways.
+
+    In the wall and the floor plane that is the mirror image of the other hand's law; where the mirror
+    would keep the direction (wheel plane), the way round is reversed instead.
+    """
+    how = kind.opposite
+    if how == "plane":
+        how = "turn" if values["plane"] == "wheel" else "mirror"
+    if how == "mirror":
+        other: Side = "left" if wanted.side == "right" else "right"
+        seen = Wanted(side=other, body=wanted.body, beats=wanted.beats, tether=wanted.tether)
+        return Mirrored(kind.build(values, seen))
+    return kind.build(reversed_way(values), wanted)
+
+
+def reversed_way(values: Values) -> dict[str, Value]:
+    """The same values with the way round reversed."""
+    other = {
+        "anticlockwise": "clockwise",
+        "clockwise": "anticlockwise",
+        "forward": "backward",
+        "backward": "forward",
+    }
+    return {
+        name: other[value] if name in ("turn", "way") else value for name, value in values.items()
+    }
+
+
+def offset_of(values: Values) -> tuple[float, float, float]:
+    """The performer's own move of a centre."""
+    return values["across"], values["ahead"], values["up"]
+
+
+# Parameters that several kinds share
+HAND_RADIUS = Parameter(
+    name="hand_radius", kind="length", default=0.35, low=0.0, high=1.2,
+    help="radius of the hand's circle; at most the arm's length",
+)  # fmt: skip
+TETHER = Parameter(
+    name="tether", kind="length", default=None, low=0.05, high=3.0,
+    help="hand to the centre of the head; the prop's own if not said",
+)  # fmt: skip
+PLANE = Parameter(
+    name="plane", kind="choice", default="wall", choices=("wall", "wheel", "floor"),
+    help="plane of the hand's circle",
+)  # fmt: skip
+TURN = Parameter(
+    name="turn", kind="choice", default="anticlockwise", choices=("anticlockwise", "clockwise"),
+    help="the hand's way round as the performer sees it; from above for the floor, from the "
+    "performer's right for the wheel plane (clockwise is forward)",
+)  # fmt: skip
+FROM = Parameter(
+    name="from", kind="angle", default=-90.0, low=-360.0, high=360.0,
+    help="where the hand starts: 0 is to the performer's right (wheel plane: ahead), -90 the bottom",
+)  # fmt: skip
+LAG = Parameter(
+    name="lag", kind="angle", default=0.0, low=-360.0, high=360.0,
+    help="lead of the tether over the outward direction at the start",
+)  # fmt: skip
+WAY = Parameter(
+    name="way", kind="choice", default="forward", choices=("forward", "backward"),
+    help="forward: the top of the loop goes forward",
+)  # fmt: skip
+OFFSET = (
+    Parameter(name="across", kind="length", default=0.0, low=-1.0, high=1.0,
+              help="moves the centre away from the middle of the body"),
+    Parameter(name="ahead", kind="length", default=0.0, low=-1.0, high=1.0,
+              help="moves the centre forward"),
+    Parameter(name="up", kind="length", default=0.0, low=-1.0, high=1.0,
+              help="moves the centre up"),
+)  # fmt: skip
+
+
+def _orbit(values: Values, wanted: Wanted) -> Law:
+    return planar.orbit(
+        ratio=values["ratio"],
+        hand_radius=values["hand_radius"],
+        plane=values["plane"],
+        turn=values["turn"],
+        start=radians(values["from"]),
+        lag=radians(values["lag"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _orbit_cycle(values: Values) -> float:
+    return max(planar.petals(values["ratio"]), 1.0) if values["hand_radius"] else 1.0
+
+
+def _isolation(values: Values, wanted: Wanted) -> Law:
+    return _orbit({**values, "hand_radius": wanted.tether / 2, "ratio": values["ratio"]}, wanted)
+
+
+def _toroid(values: Values, wanted: Wanted) -> Law:
+    return toroid.toroid(
+        lobes=values["lobes"],
+        bend=values["bend"],
+        start=values["start"],
+        hand_radius=values["hand_radius"],
+        plane=values["plane"],
+        turn=values["turn"],
+        place=radians(values["from"]),
+        begin=values["begin"],
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _weave(values: Values, wanted: Wanted) -> Law:
+    return weaves.weave(
+        loops=values["loops"],
+        way=values["way"],
+        place=values["place"],
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+    )
+
+
+def _windmill(values: Values, wanted: Wanted) -> Law:
+    return weaves.windmill(
+        turn=values["turn"], beats=wanted.beats, side=wanted.side, body=wanted.body
+    )
+
+
+def _fountain(values: Values, wanted: Wanted) -> Law:
+    return weaves.fountain(
+        way=values["way"], beats=wanted.beats, side=wanted.side, body=wanted.body
+    )
+
+
+def _corkscrew(values: Values, wanted: Wanted) -> Law:
+    return weaves.corkscrew(
+        turn=values["turn"], loops=values["loops"],
+        beats=wanted.beats, side=wanted.side, body=wanted.body,
+    )  # fmt: skip
+
+
+def _swing(values: Values, wanted: Wanted) -> Law:
+    return paths.swing(
+        amplitude=radians(values["amplitude"]),
+        plane=values["plane"],
+        turn=values["turn"],
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _carry(values: Values, wanted: Wanted) -> Law:
+    return paths.carry(
+        hand_radius=values["hand_radius"],
+        plane=values["plane"],
+        turn=values["turn"],
+        start=radians(values["from"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _travelling(values: Values, wanted: Wanted) -> Law:
+    return paths.travelling(
+        shape=values["shape"],
+        size=values["size"],
+        loops=values["loops"],
+        plane=values["plane"],
+        turn=values["turn"],
+        lead=radians(values["lag"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _body_turn(values: Values, wanted: Wanted) -> Law:
+    return paths.body_turn(
+        way=values["way"], loops=values["loops"],
+        beats=wanted.beats, side=wanted.side, body=wanted.body,
+    )  # fmt: skip
+
+
+def _loops(default: int, low: int, high: int) -> Parameter:
+    return Parameter(name="loops", kind="count", default=default, low=low, high=high,
+                     help="turns of the prop in one hand cycle")  # fmt: skip
+
+
+def _one(values: Values) -> float:
+    del values
+    return 1.0
+
+
+def _two(values: Values) -> float:
+    del values
+    return 2.0
+
+
+def _four(values: Values) -> float:
+    del values
+    return 4.0
+
+
+RATIO = Parameter(
+    name="ratio", kind="ratio", default=1.0, low=-24.0, high=24.0,
+    help="turns of the prop in one turn of the hand, in the room; negative against the hand",
+)  # fmt: skip
+
+_BUILT_IN = (
+    LawKind(
+        name="orbit", family="planar orbit", build=_orbit, cycle=_orbit_cycle,
+        turns=_one, opposite="plane",
+        parameters=(RATIO, HAND_RADIUS, TETHER, LAG, PLANE, TURN, FROM, *OFFSET),
+    ),
+    LawKind(
+        name="isolation", family="planar orbit", build=_isolation,
+        cycle=lambda values: max(planar.petals(values["ratio"]), 1.0),
+        turns=_one, opposite="plane",
+        parameters=(RATIO, TETHER, LAG, PLANE, TURN, FROM, *OFFSET),
+    ),
+    LawKind(
+        name="toroid", family="toroid", build=_toroid, cycle=lambda values: float(values["lobes"]),
+        turns=_one, opposite="plane",
+        parameters=(
+            Parameter(name="lobes", kind="count", default=4, low=1, high=24,
+                      help="loops against the hand in one hand cycle"),
+            Parameter(name="bend", kind="choice", default="pro", choices=("iso", "pro", "anti"),
+                      help="how the prop's plane bends (anti needs at least 2 lobes)"),
+            Parameter(name="start", kind="choice", default=1, choices=(1, -1),
+                      help="sense of the first in: along the hand's motion, or against it"),
+            Parameter(name="begin", kind="choice", default="in", choices=("in", "out"),
+                      help="whether the first beat is an in or the out half a lobe later"),
+            Parameter(name="hand_radius", kind="length", default=0.3, low=0.01, high=1.2,
+                      help="radius of the hand's circle; at most the arm's length"),
+            TETHER, PLANE, TURN, FROM, *OFFSET,
+        ),
+    ),
+    LawKind(
+        name="weave", family="weave", build=_weave, cycle=lambda values: float(values["loops"]),
+        turns=lambda values: float(values["loops"]), opposite="way",
+        parameters=(
+            Parameter(name="loops", kind="choice", default=2, choices=(2, 3),
+                      help="2: one on each side; 3: two on the own side, one on the other"),
+            WAY,
+            Parameter(name="place", kind="choice", default="front",
+                      choices=("front", "behind", "overhead"), help="where the hand crosses"),
+            TETHER,
+        ),
+    ),
+    LawKind(
+        name="windmill", family="weave", build=_windmill, cycle=_two,
+        turns=_two, opposite="mirror", parameters=(TURN, TETHER),
+    ),
+    LawKind(
+        name="fountain", family="weave", build=_fountain, cycle=_two,
+        turns=_two, opposite="way", parameters=(WAY, TETHER),
+    ),
+    LawKind(
+        name="corkscrew", family="weave", build=_corkscrew,
+        cycle=lambda values: float(values["loops"]), turns=lambda values: float(values["loops"]),
+        opposite="mirror", parameters=(TURN, _loops(4, 2, 16), TETHER),
+    ),
+    LawKind(
+        name="swing", family="swing", build=_swing, cycle=_two,
+        turns=_one, opposite="plane",
+        parameters=(
+            Parameter(name="amplitude", kind="angle", default=60.0, low=1.0, high=180.0,
+                      help="to either side of hanging; 180 stops at the top"),
+            Parameter(name="plane", kind="choice", default="wheel", choices=("wall", "wheel"),
+                      help="plane of the swing"),
+            TURN, TETHER, *OFFSET,
+        ),
+    ),
+    LawKind(
+        name="carry", family="carry", build=_carry, cycle=_four,
+        turns=_one, opposite="plane",
+        parameters=(HAND_RADIUS, TETHER, PLANE, TURN, FROM, *OFFSET),
+    ),
+    LawKind(
+        name="travelling", family="composite hand path", build=_travelling,
+        cycle=lambda values: float(abs(values["loops"])),
+        turns=_one, opposite="plane",
+        parameters=(
+            Parameter(name="shape", kind="choice", default="line", choices=paths.PATH_SHAPES,
+                      help="the hand's path"),
+            Parameter(name="size", kind="length", default=0.3, low=0.02, high=1.2,
+                      help="half the width of the path"),
+            Parameter(name="loops", kind="count", default=4, low=-16, high=16,
+                      help="turns of the prop in one hand cycle; negative against the hand"),
+            LAG, TETHER, PLANE, TURN, *OFFSET,
+        ),
+    ),
+    LawKind(
+        name="body-turn", family="body turn", build=_body_turn,
+        cycle=lambda values: float(values["loops"]), turns=lambda values: float(values["loops"]),
+        opposite="way", parameters=(WAY, _loops(8, 2, 32), TETHER),
+    ),
+)  # fmt: skip
+
+
+@cache
+def law_kinds() -> dict[str, LawKind]:
+    """Every kind of law by name: the built-in ones, then those of other packages.
+
+    Raises
+    ------
+    ValueError
+        If another package's entry is no `LawKind`, or takes a name that is in use.
+    """
+    kinds = {kind.name: kind for kind in _BUILT_IN}
+    for entry in sorted(entry_points(group=ENTRY_POINTS), key=lambda entry: entry.name):
+        kind = entry.load()
+        if not isinstance(kind, LawKind):
+            raise ValueError(f"entry point {entry.name!r} of {ENTRY_POINTS} is no LawKind")
+        if kind.name in kinds:
+            raise ValueError(f"entry point {entry.name!r}: a kind {kind.name!r} is there already")
+        kinds[kind.name] = kind
+    return kinds

@@ -1,0 +1,276 @@
+"""Weaves, windmill, fountain, corkscrew: the prop turns steadily, the hand carries its plane about.
+
+t counts loops; f(t) is 1 on the own side and −1 on the other (or before and behind, or high and low).
+The hand changes sides while the prop points away from the body, once or twice in a cycle:
+    two-beat     f = cos πt                                    one loop on each side, period 2
+    three-beat   f = ⅓ − cos ⅔π(t+1) − ⅓ cos ⁴⁄₃π(t+1)         two own, one other, period 3
+    h = c + A·f·x̂ + B·(…)·ŷ + C·(…)·ẑ,  d = R(ẑ, yaw)·R(n₀, 2πt)·d₀,  yaw = −Y·f'/max|f'|
+so that the plane leans the way the hand goes. The windmill and the fountain are the same with f along
+y and along z. The corkscrew's hand goes up and down the arc of the straight arm from the side to
+overhead, its prop flat. Frame: body frame [m], x to the right; everything is mirrored for the left.
+Source: common practice for what loops lie where; the smooth paths are this project's own.
+"""
+
+from math import pi, radians, sqrt
+from typing import Literal, TypeAlias
+
+from sequencer.geometry.bodies import Body, Side
+from sequencer.motion.chain import Turn, Vector
+from sequencer.motion.composed import Arm, ComposedLaw, HandPath, Slide
+from sequencer.motion.phases import Wave
+from sequencer.motion.placing import sign_of
+from sequencer.motion.planar import check_beats
+from sequencer.motion.planes import TurnName, as_vector
+
+WheelWay: TypeAlias = Literal["forward", "backward"]
+WeavePlace: TypeAlias = Literal["front", "behind", "overhead"]
+LEAN = radians(20.0)  # of the plane while the hand crosses
+
+# Own side, other side, ahead, above the shoulder: shares of the arm's length.
+_PLACES: dict[WeavePlace, tuple[float, float, float, float]] = {
+    "front": (0.68, -0.53, 0.36, -0.22),
+    "behind": (0.62, -0.30, -0.38, -0.45),
+    "overhead": (0.53, -0.38, 0.05, 0.58),
+}
+
+_AWAY: dict[WeavePlace, Vector] = {
+    "front": (0.0, 1.0, 0.0),
+    "behind": (0.0, -1.0, 0.0),
+    "overhead": (0.0, 0.0, 1.0),
+}
+
+
+def _crossing(loops: int, beats: float) -> tuple[Wave, Wave]:
+    """F and −f'/max|f'| of a two- or three-beat weave as waves of beats."""
+    if loops == 2:
+        spin = 2 * pi / beats
+        return Wave(sways=((1.0, spin, 0.0),)), Wave(sways=((1.0, spin, -pi / 2),))
+    spin = 2 * pi / beats  # one turn in three loops
+    first, second = (-1.0, spin, 2 * pi / 3), (-1 / 3, 2 * spin, 4 * pi / 3)
+    # f' = spin·[sin(x) + ⅔ sin(2x)]; the bracket's largest value, where cos x + 4/3·cos 2x = 0
+    cosine = (-1 + sqrt(1 + 4 * (8 / 3) * (4 / 3))) / (2 * 8 / 3)
+    sine = sqrt(1 - cosine**2)
+    most = sine + 2 / 3 * 2 * sine * cosine
+    slope = (
+        (1 / most, spin, 2 * pi / 3 + pi / 2),
+        (2 / 3 / most, 2 * spin, 4 * pi / 3 + pi / 2),
+    )
+    return Wave(offset=1 / 3, sways=(first, second)), Wave(sways=slope)
+
+
+def weave(
+    *,
+    loops: Literal[2, 3] = 2,
+    way: WheelWay = "forward",
+    place: WeavePlace = "front",
+    beats: float,
+    side: Side,
+    body: Body,
+) -> ComposedLaw:
+    """A two- or three-beat weave in the wheel plane, starting on the own side.
+
+    Parameters
+    ----------
+    loops : {2, 3}
+    way : {"forward", "backward"}
+    place : {"front", "behind", "overhead"}
+        Where the hand crosses: before the body, behind it, or over the head.
+    beats : float
+        Of all its loops.
+    side : {"left", "right"}
+    body : Body
+
+    Returns
+    -------
+    law : ComposedLaw
+
+    Raises
+    ------
+    ValueError
+        If a parameter is out of range.
+    """
+    check_beats(beats)
+    if loops not in (2, 3):
+        raise ValueError(f"a weave has 2 or 3 loops, got {loops!r}")
+    if way not in ("forward", "backward"):
+        raise ValueError(f"way must be forward or backward, got {way!r}")
+    if place not in _PLACES:
+        raise ValueError(f"place must be one of {', '.join(_PLACES)}, got {place!r}")
+    own, other, ahead, up = (body.arm_length * share for share in _PLACES[place])
+    out = sign_of(side)
+    f, lean = _crossing(loops, beats)
+    once = 2 * pi * loops / beats
+    shoulder = body.shoulder(side)
+    centre = (out * (own + other) / 2, float(shoulder[1]) + ahead, float(shoulder[2]) + up)
+    # the prop points away from the body's middle while the hand crosses, half a loop after the start
+    away = _AWAY[place]
+    reach = 0.08 * body.arm_length
+    axis: Vector = (-1.0 if way == "forward" else 1.0, 0.0, 0.0)
+    tilt_axis: Vector = (0.0, 0.0, 1.0)
+    if place == "behind":
+        tilt_axis = (0.0, 0.0, -1.0)
+    elif place == "overhead":
+        tilt_axis = (0.0, -1.0, 0.0)
+    return ComposedLaw(
+        hand=HandPath(
+            centre,
+            slides=(
+                Slide((out * (own - other) / 2, 0.0, 0.0), f),
+                Slide(_scaled(away, reach), Wave(sways=((1.0, once, pi),))),
+            ),
+        ),
+        tether=_scaled(away, -1.0),
+        plane=axis,
+        turns=(
+            Turn(tilt_axis, _times(lean, out * LEAN)),
+            Turn(axis, Wave(rate=once)),
+        ),
+        period=beats,
+    )
+
+
+def windmill(
+    *, turn: TurnName = "anticlockwise", beats: float, side: Side, body: Body
+) -> ComposedLaw:
+    """One loop before the face and one behind the head, in the wall plane, hand overhead.
+
+    Parameters
+    ----------
+    turn : {"anticlockwise", "clockwise"}
+        As the performer sees it.
+    beats : float
+        Of both loops.
+    side : {"left", "right"}
+    body : Body
+
+    Returns
+    -------
+    law : ComposedLaw
+
+    Raises
+    ------
+    ValueError
+        If `beats` or `turn` is out of range.
+    """
+    check_beats(beats)
+    if turn not in ("anticlockwise", "clockwise"):
+        raise ValueError(f"turn must be anticlockwise or clockwise, got {turn!r}")
+    arm, out = body.arm_length, sign_of(side)
+    f, lean = _crossing(2, beats)
+    axis: Vector = (0.0, -1.0 if turn == "anticlockwise" else 1.0, 0.0)
+    once = 4 * pi / beats
+    return ComposedLaw(
+        hand=HandPath(
+            (out * 0.12 * arm, 0.06 * arm, body.shoulder_height + 0.68 * arm),
+            slides=(
+                Slide((0.0, 0.48 * arm, 0.0), f),
+                Slide((0.0, 0.0, 0.1 * arm), Wave(sways=((1.0, once, pi),))),
+            ),
+        ),
+        tether=(0.0, 0.0, -1.0),
+        plane=axis,
+        turns=(Turn((1.0, 0.0, 0.0), _times(lean, LEAN)), Turn(axis, Wave(rate=once))),
+        period=beats,
+    )
+
+
+def fountain(*, way: WheelWay = "forward", beats: float, side: Side, body: Body) -> ComposedLaw:
+    """One loop low and one loop high beside the body, in the wheel plane.
+
+    Parameters
+    ----------
+    way : {"forward", "backward"}
+    beats : float
+        Of both loops.
+    side : {"left", "right"}
+    body : Body
+
+    Returns
+    -------
+    law : ComposedLaw
+
+    Raises
+    ------
+    ValueError
+        If `beats` or `way` is out of range.
+    """
+    check_beats(beats)
+    if way not in ("forward", "backward"):
+        raise ValueError(f"way must be forward or backward, got {way!r}")
+    arm, out = body.arm_length, sign_of(side)
+    f, _ = _crossing(2, beats)
+    axis: Vector = (-1.0 if way == "forward" else 1.0, 0.0, 0.0)
+    return ComposedLaw(
+        hand=HandPath(
+            (out * (body.half_breadth + 0.12), 0.3 * arm, body.shoulder_height + 0.05 * arm),
+            slides=(Slide((0.0, 0.0, -0.6 * arm), f), Slide((0.0, 0.15 * arm, 0.0), f)),
+        ),
+        tether=(0.0, 1.0, 0.0),
+        plane=axis,
+        turns=(Turn(axis, Wave(rate=4 * pi / beats)),),
+        period=beats,
+    )
+
+
+def corkscrew(
+    *,
+    turn: TurnName = "anticlockwise",
+    loops: int = 4,
+    beats: float,
+    side: Side,
+    body: Body,
+) -> ComposedLaw:
+    """Flat loops carried from beside the body to overhead and back, along the arm's arc.
+
+    Parameters
+    ----------
+    turn : {"anticlockwise", "clockwise"}
+        As seen from above.
+    loops : int
+        On the way up and down together, 2 to 16.
+    beats : float
+        Of all its loops.
+    side : {"left", "right"}
+    body : Body
+
+    Returns
+    -------
+    law : ComposedLaw
+
+    Raises
+    ------
+    ValueError
+        If a parameter is out of range.
+    """
+    check_beats(beats)
+    if turn not in ("anticlockwise", "clockwise"):
+        raise ValueError(f"turn must be anticlockwise or clockwise, got {turn!r}")
+    if loops != int(loops) or not 2 <= loops <= 16:
+        raise ValueError(f"loops must be a whole number from 2 to 16, got {loops!r}")
+    out = sign_of(side)
+    axis: Vector = (0.0, 0.0, 1.0 if turn == "anticlockwise" else -1.0)
+    low, high = radians(5.0), radians(90.0)
+    rise = Wave(offset=(low + high) / 2, sways=(((low - high) / 2, 2 * pi / beats, 0.0),))
+    return ComposedLaw(
+        hand=HandPath(
+            as_vector(body.shoulder(side)),
+            arms=(Arm((out * 0.98 * body.arm_length, 0.0, 0.0), (Turn((0.0, -out, 0.0), rise),)),),
+        ),
+        tether=(out, 0.0, 0.0),
+        plane=axis,
+        turns=(Turn(axis, Wave(rate=2 * pi * loops / beats)),),
+        period=beats,
+    )
+
+
+def _times(wave: Wave, factor: float) -> Wave:
+    return Wave(
+        factor * wave.offset,
+        factor * wave.rate,
+        tuple((factor * a, f, p) for a, f, p in wave.sways),
+    )
+
+
+def _scaled(vector: Vector, factor: float) -> Vector:
+    x, y, z = vector
+    return (factor * x, factor * y, factor * z)
