@@ -1,0 +1,262 @@
+"""How close dancers come to what stands still, proven, and when they are under a requirement.
+
+Stage frame [m], beats. A thing that stands still is a set of upright convex prisms. What is measured
+is one of
+- envelope: a ball round the place, as wide as arm, tether and flame reach when stretched out;
+- place: the body's axis alone;
+- parts: all seven capsules of the dancer as they move, flames while they are lit;
+- flames: the heads while they are lit; wicks: the heads without flame.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+
+from sequencer.arrays import Bools, Floats, Ints
+from sequencer.geometry.certified import TOLERANCE, Found, Sample, Spans, search
+from sequencer.geometry.prisms import Prism
+from sequencer.motion.cells import Cells
+from sequencer.motion.dancer import PARTS, Dancer
+from sequencer.motion.sampling import States, states
+
+Measure = Literal["envelope", "place", "parts", "flames", "wicks"]
+
+_MEASURED: dict[Measure, tuple[int, ...]] = {
+    "envelope": (0,),
+    "place": (0,),
+    "parts": tuple(range(len(PARTS))),
+    "flames": (3, 6),
+    "wicks": (3, 6),
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Encounters:
+    """Smallest distance of every dancer from one thing, and the spans under the requirement."""
+
+    distance: Floats  # (n,) [m] to the tolerance; inf where nothing was to be measured
+    at: Floats  # (n,) [beats]
+    part: Ints  # (n,) index into PARTS; -1 where a bound sufficed
+    bound: Bools  # (n,) the distance is only a lower bound: too far off to be sampled
+    spans: Spans  # group is the dancer
+    evaluations: int
+
+
+def encounters(
+    dancers: Sequence[Dancer],
+    grid: Cells,
+    prisms: Sequence[Prism],
+    *,
+    measure: Measure,
+    required: Floats,
+    only_lit: bool = False,
+    tolerance: float = TOLERANCE,
+) -> Encounters:
+    """Search every dancer against one thing that stands still.
+
+    Parameters
+    ----------
+    dancers : sequence of Dancer
+    grid : Cells
+        Of the same dancers, over the beats to look at.
+    prisms : sequence of Prism
+        The thing, as convex pieces.
+    measure : {"envelope", "place", "parts", "flames", "wicks"}
+    required : ndarray, shape (n,) [m]
+        Distance that each dancer must keep.
+    only_lit : bool
+        Leave out the beats in which the dancer is not lit; always so for flames.
+    tolerance : float
+        Largest error of a distance [m].
+
+    Returns
+    -------
+    encounters : Encounters
+
+    Raises
+    ------
+    ValueError
+        If nothing is given to keep away from.
+
+    Notes
+    -----
+    Source: `geometry.certified.search`. Error: at most `tolerance`.
+    """
+    if not prisms:
+        raise ValueError("prisms must hold at least one prism")
+    kernel = _Kernel(dancers, grid, prisms, measure)
+    gap = kernel.apart()
+    looked = np.ones_like(grid.lit)
+    if only_lit or measure == "flames":
+        looked = grid.lit
+    if measure in {"flames", "wicks"}:
+        looked = looked & np.array([bool(dancer.props) for dancer in dancers])[:, None]
+    want = looked & (gap < required[:, None])
+    taken = np.zeros_like(want)
+    value: Floats = np.full(len(dancers), np.inf)
+    at: Floats = np.full(len(dancers), np.nan)
+    part: Ints = np.full(len(dancers), -1, dtype=np.int64)
+    spans: Spans | None = None
+    evaluations = 0
+    while np.any(want & ~taken):
+        who, cell = np.nonzero(want & ~taken)
+        found = kernel.searched(who, cell, required, value, tolerance)
+        evaluations += found.evaluations
+        better = found.value < value
+        value = np.where(better, found.value, value)
+        at = np.where(better, found.at, at)
+        part = np.where(better, found.label, part)
+        # Cells taken up later lie beyond the requirement: only the first search finds spans.
+        spans = found.spans if spans is None else spans
+        taken |= want
+        want = looked & (gap < value[:, None] - tolerance) & np.any(taken, axis=1)[:, None]
+    if spans is None:
+        none = np.zeros(0)
+        spans = Spans(group=none.astype(np.int64), start=none, end=none)
+    far = np.where(looked, gap, np.inf)
+    bound = ~np.isfinite(value)
+    middle = 0.5 * (grid.start + grid.end)
+    return Encounters(
+        distance=np.where(bound, far.min(axis=1), value),
+        at=np.where(bound, middle[far.argmin(axis=1)], at),
+        part=part,
+        bound=bound,
+        spans=spans,
+        evaluations=evaluations,
+    )
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Kernel:
+    """Samples of dancers against prisms."""
+
+    dancers: Sequence[Dancer]
+    grid: Cells
+    prisms: Sequence[Prism]
+    measure: Measure
+
+    def apart(self) -> Floats:
+        """Lower bound of each cell's distance on the plan, shape (n, c) [m]."""
+        ground = np.concatenate([self.grid.place, np.zeros((*self.grid.lit.shape, 1))], axis=-1)
+        out = np.full(self.grid.lit.shape, np.inf)
+        for prism in self.prisms:
+            upright = Prism(prism.corners)
+            out = np.minimum(out, upright.nearest(ground)[0])
+        if self.measure == "place":
+            reach: Floats = np.zeros(1)
+        elif self.measure == "envelope":
+            reach = self._envelopes()
+        else:
+            reach = self.grid.reach
+        return np.asarray(out - self.grid.stray - reach)
+
+    def _envelopes(self) -> Floats:
+        """Reach with arm and tether stretched out, or as proven where the drawing reaches farther."""
+        stretched = np.array([dancer.reach for dancer in self.dancers])
+        return np.asarray(np.maximum(stretched, self.grid.reach.max(axis=1)))[:, None]
+
+    def searched(
+        self, who: Ints, cell: Ints, required: Floats, best: Floats, tolerance: float
+    ) -> Found:
+        """Search the cells given of the dancers given."""
+        envelopes = self._envelopes()[:, 0] if self.measure == "envelope" else None
+
+        def sample(rows: Ints, centre: Floats, half: Floats, enough: Floats) -> Sample:
+            i, c = who[rows], cell[rows]
+            state, (at,) = states(self.dancers, (i,), centre)
+            value: Floats = np.full(len(rows), np.inf)
+            lower, upper = value, value
+            label: Ints = np.full(len(rows), -1, dtype=np.int64)
+            for part in _MEASURED[self.measure]:
+                radius, speed = self._radius(state, at, i, c, part, envelopes)
+                for prism in self.prisms:
+                    one = self._one(prism, state, at, i, c, half, part, radius, speed, enough)
+                    closer = one.value < value
+                    label = np.where(closer, part, label)
+                    value = np.minimum(value, one.value)
+                    lower = np.minimum(lower, one.lower)
+                    upper = np.minimum(upper, one.upper)
+            return Sample(value, lower, upper, label)
+
+        return search(
+            sample,
+            group=who,
+            start=self.grid.start[cell],
+            end=self.grid.end[cell],
+            required=required,
+            best=best,
+            tolerance=tolerance,
+        )
+
+    def _radius(
+        self, state: States, at: Ints, i: Ints, c: Ints, part: int, envelopes: Floats | None
+    ) -> tuple[Floats, Floats]:
+        """Radius of a part, and how fast it can change [m/beat]."""
+        still = np.zeros(len(at))
+        if envelopes is not None:
+            return envelopes[i], still
+        if self.measure == "place":
+            return still, still
+        if self.measure == "wicks":
+            side = PARTS[part].side
+            wicks = [
+                dancer.props[side].wick_radius if side and side in dancer.props else 0.0
+                for dancer in self.dancers
+            ]
+            return np.array(wicks)[i], still
+        if PARTS[part].kind == "arm":
+            slope = np.array([dancer.body.elbow_slope for dancer in self.dancers])
+            arm = 0 if PARTS[part].side == "left" else 1
+            return state.radii[at, part], slope[i] * self.grid.swing[i, c, arm]
+        return state.radii[at, part], still
+
+    def _one(
+        self,
+        prism: Prism,
+        state: States,
+        at: Ints,
+        i: Ints,
+        c: Ints,
+        half: Floats,
+        part: int,
+        radius: Floats,
+        growth: Floats,
+        enough: Floats,
+    ) -> Sample:
+        """One part against one prism."""
+        on_axis = self.measure in {"envelope", "place"}
+        own = (0, 0) if on_axis else (PARTS[part].start, PARTS[part].end)
+        ends = tuple(dict.fromkeys(own))
+        speed = np.max([self.grid.speed[i, c, end] for end in ends], axis=0) + growth
+        points = [state.points[at, end] for end in ends]
+        near = [prism.nearest(point) for point in points]
+        # An end is within half the length of any point between, so this settles what is far off.
+        size = np.linalg.norm(points[-1] - points[0], axis=-1)
+        value = np.minimum(near[0][0], near[-1][0])
+        lower = value - 0.5 * size - speed * half - radius
+        on_part, on_prism = points[0], near[0][1]
+        if len(ends) > 1:
+            left = np.flatnonzero(lower < enough)
+            value = np.full(len(at), np.inf)
+            on_part, on_prism = on_part.copy(), on_prism.copy()
+            if len(left):
+                value[left], on_part[left], on_prism[left] = prism.nearest_of_segment(
+                    points[0][left], points[1][left]
+                )
+        n = on_part - on_prism
+        length = np.linalg.norm(n, axis=-1)
+        n /= np.maximum(length, 1e-12)[:, None]
+        proven = np.full(len(at), np.inf)
+        for end, point in zip(ends, points, strict=True):
+            along = np.einsum("nc,nc->n", point, n)
+            rate = np.abs(np.einsum("nc,nc->n", state.rates[at, end], n))
+            bend = 0.5 * self.grid.acceleration[i, c, end]
+            proven = np.minimum(proven, along - (rate + growth) * half - bend * half * half)
+        proven -= prism.level(n)
+        sampled = np.isfinite(value)
+        close = np.where(length > 1e-9, proven, 0.0) - radius
+        close = np.maximum(close, np.where(sampled, value, 0.0) - radius - speed * half)
+        lower = np.where(sampled, np.maximum(lower, close), lower)
+        return Sample(value - radius, lower, value - radius + speed * half, np.zeros_like(at))
