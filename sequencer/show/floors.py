@@ -111,9 +111,7 @@ def _default(read: ReadShow, last: float) -> Standing:
     return Standing(formation="middle", walk=0.0, start=0.0, end=last, spots=spots, path=("cast",))
 
 
-def _spots(
-    read: ReadShow, formation: Formation, name: str, before: list[Standing]
-) -> Spots:
+def _spots(read: ReadShow, formation: Formation, name: str, before: list[Standing]) -> Spots:
     if formation.spots is not None:
         return {who: (spot.at[0], spot.at[1], spot.facing) for who, spot in formation.spots.items()}
     from sequencer.motion.formations import filled_shape  # only shows that name a shape need scipy

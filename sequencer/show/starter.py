@@ -67,7 +67,7 @@ def _label(name: str, song: Song) -> str:
 def _patterns(parts: list[tuple[str, int, int, float]]) -> list[str]:
     """A calm or a full pattern by the section's energy; only a place to start from."""
     middle = sorted(energy for *_, energy in parts)[len(parts) // 2]
-    return ["three-beat weave" if energy >= middle else "two-beat weave" for *_, energy in parts]
+    return ["three-beat-weave" if energy >= middle else "two-beat-weave" for *_, energy in parts]
 
 
 def _quoted(text: str) -> str:

@@ -1,0 +1,131 @@
+"""Who burns when, on how much burning time: one record a burn, for checks and for sheets."""
+
+import math
+from dataclasses import dataclass
+
+from sequencer.facts.burn_times import BurnTime, default_burn_time
+from sequencer.facts.fuels import Fuel, fuel
+from sequencer.show.model import Prop, Side
+from sequencer.show.staged import Staged
+
+SIDES: tuple[Side, Side] = ("left", "right")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlannedBurn:
+    """One performer's burn, on one soak."""
+
+    who: str
+    start: float  # [beats]
+    end: float  # [beats]
+    start_s: float  # [s] of the track
+    end_s: float  # [s]
+    lit_s: float  # [s] burnt on this soak until `end`, earlier burns of the same soak included
+    burn: BurnTime | None  # None: nobody knows how long it burns
+    fuel: str
+
+    def share(self) -> float:
+        """Planned time over burning time; inf where that is unknown."""
+        return self.lit_s / self.burn.seconds if self.burn else math.inf
+
+
+def wick_area(prop: Prop) -> float:
+    """Burning surface of a round wick [m²]; the ball of its radius, so rather too large."""
+    return 4.0 * math.pi * prop.wick**2
+
+
+def known_fuel(show: Staged) -> Fuel | None:
+    """The show's fuel; None where nothing burns.
+
+    Raises
+    ------
+    ValueError
+        If it is not known.
+    """
+    return fuel(show.show.fire.fuel) if show.show.fire else None
+
+
+def burn_time(show: Staged, who: str) -> BurnTime | None:
+    """Burning time that a performer's wicks are counted on: timed, stated, or the default.
+
+    Raises
+    ------
+    ValueError
+        If the fuel is not known.
+    """
+    fire = show.show.fire
+    if fire is None:
+        return None
+    if fire.burn is not None and fire.burn.time > 0:
+        timed = fire.burn.measured
+        return BurnTime(
+            seconds=fire.burn.time,
+            basis="measured" if timed else "stated",
+            source="timed burn of this show's performers" if timed else "stated in the show file",
+        )
+    liquid = fuel(fire.fuel)
+    dancer = next(each for each in show.show.cast if each.name == who)
+    found = [
+        default_burn_time(liquid, soak=prop.fuel_mass, wick_area=wick_area(prop))
+        for prop in (dancer.held(side) for side in SIDES)
+    ]
+    known = [each for each in found if each is not None]
+    if len(known) < len(found):
+        return None
+    return min(known, key=lambda each: each.seconds)
+
+
+def planned_burns(show: Staged, *, refuel_seconds: float) -> tuple[PlannedBurn, ...]:
+    """Every burn of a show, by start.
+
+    Parameters
+    ----------
+    show : Staged
+    refuel_seconds : float
+        Soaking and spinning off [s]. A wick that is lit again sooner burns on what is left of the
+        same soak, so its burns are counted together.
+
+    Raises
+    ------
+    ValueError
+        If the fuel is not known.
+    """
+    fire = show.show.fire
+    if fire is None:
+        return ()
+    out: list[PlannedBurn] = []
+    for who in show.show.names:
+        burn = burn_time(show, who)
+        before = -math.inf
+        counted = 0.0
+        for span in show.lit_of(who):
+            start, end = show.seconds(span.start), show.seconds(span.end)
+            fresh = start - before >= refuel_seconds
+            counted = (0.0 if fresh else counted) + end - start
+            before = end
+            out.append(
+                PlannedBurn(
+                    who=who,
+                    start=span.start,
+                    end=span.end,
+                    start_s=start,
+                    end_s=end,
+                    lit_s=counted,
+                    burn=burn,
+                    fuel=fire.fuel,
+                )
+            )
+    return tuple(sorted(out, key=lambda each: (each.start, show.show.names.index(each.who))))
+
+
+def lit_at_once(burns: tuple[PlannedBurn, ...]) -> tuple[int, PlannedBurn | None]:
+    """Most performers lit at one moment, and the burn whose start makes them so many.
+
+    One who is put out in the moment in which another is lit counts too: flames do not end on a beat.
+    """
+    best: tuple[int, PlannedBurn | None] = (0, None)
+    for burn in burns:
+        lit = {each.who for each in burns if each.start <= burn.start <= each.end}
+        if len(lit) > best[0]:
+            best = (len(lit), burn)
+    return best

@@ -1,0 +1,194 @@
+"""From a show and a song to a staged show: every moment a beat, every block a law, every fault named."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from itertools import pairwise
+from typing import Any
+
+from sequencer.geometry.bodies import Body
+from sequencer.motion import library
+from sequencer.motion.blocks import block_laws
+from sequencer.motion.course import Course, Span
+from sequencer.motion.dancer import Dancer
+from sequencer.motion.law import Law
+from sequencer.motion.links import rest
+from sequencer.motion.props import TetheredProp
+from sequencer.motion.sequence import assembled
+from sequencer.show.expansion import expanded
+from sequencer.show.floors import floor_path, standings
+from sequencer.show.hearing import as_counted
+from sequencer.show.model import Dancer as Performer
+from sequencer.show.model import Side
+from sequencer.show.moments import Moments
+from sequencer.show.reading import ReadShow
+from sequencer.show.staged import Block, Lit, Staged, Standing
+from sequencer.timing.song import Song
+
+SIDES: tuple[Side, Side] = ("left", "right")
+TOUCH = 1e-6  # beats
+
+
+def staged(read: ReadShow, song: Song) -> Staged:
+    """A show on its song.
+
+    Parameters
+    ----------
+    read : ReadShow
+        The show and the document it came from.
+    song : Song
+        What was heard; the show's corrections are laid over it here.
+
+    Raises
+    ------
+    InputError
+        If a moment, a block, a walk or a pattern does not fit; the place in the file is named.
+    """
+    song, tempo = as_counted(read, song)
+    moments = Moments(read, song, tempo)
+    blocks = expanded(read, moments, _CycleBeats(read))
+    lit = _lit(read, moments)
+    last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])
+    stood = standings(read, moments, last)
+    return Staged(
+        file=read.document.file,
+        show=read.show,
+        song=song,
+        tempo=tempo,
+        dancers=tuple(_dancer(read, name, blocks, stood, lit) for name in read.show.names),
+        blocks=blocks,
+        standings=stood,
+        lit=lit,
+    )
+
+
+class _CycleBeats:
+    """Beats of one cycle of a pattern; an unknown pattern is refused where it is first used."""
+
+    def __init__(self, read: ReadShow) -> None:
+        self._read = read
+
+    def __call__(self, pattern: str, parameters: Mapping[str, Any]) -> float:
+        try:
+            return library.cycle_beats(pattern, parameters)
+        except ValueError:
+            return 1.0  # block_laws says it, with the place of the block
+
+
+def _lit(read: ReadShow, moments: Moments) -> tuple[Lit, ...]:
+    if read.show.fire is None:
+        return ()
+    spans = []
+    for i, span in enumerate(read.show.fire.lit):
+        path = ("fire", "lit", i)
+        start = moments.beat(span.start, (*path, "from"))
+        end = moments.beat(span.until, (*path, "until"))
+        if end <= start + TOUCH:
+            raise read.fault(
+                "ends-before-start", (*path, "until"), f"{span.until} is not after {span.start}",
+                "choose a later moment",
+            )  # fmt: skip
+        who = read.show.names if "all" in span.who else span.who
+        spans += [Lit(who=name, start=start, end=end, path=path) for name in who]
+    order = {name: k for k, name in enumerate(read.show.names)}
+    spans.sort(key=lambda span: (span.start, order[span.who]))
+    for name in read.show.names:
+        own = [span for span in spans if span.who == name]
+        for before, after in pairwise(own):
+            if after.start < before.end - TOUCH:
+                raise read.fault(
+                    "lit-twice", after.path, f"{name} is lit here while still burning",
+                    f"start it after {moments.tempo.position_of(before.end)}",
+                )  # fmt: skip
+    return tuple(spans)
+
+
+def _dancer(
+    read: ReadShow,
+    name: str,
+    blocks: tuple[Block, ...],
+    stood: tuple[Standing, ...],
+    lit: tuple[Lit, ...],
+) -> Dancer:
+    index = read.show.names.index(name)
+    record = read.show.cast[index]
+    flame = read.show.fire.flame if read.show.fire else 0.0
+    try:
+        body = Body(stature=record.stature)
+        props = {side: _prop(record, side, flame) for side in SIDES}
+    except ValueError as error:
+        raise read.fault(
+            "bad-value", ("cast", index), str(error), "see docs/show-file.md for what fits"
+        ) from error
+    own = [block for block in blocks if block.who == name]
+    return Dancer(
+        name=name,
+        body=body,
+        props=props,
+        courses=_courses(read, own, body, props),
+        floor=floor_path(read, name, stood),
+        lit=tuple((span.start, span.end) for span in lit if span.who == name),
+    )
+
+
+def _prop(record: Performer, side: Side, flame: float) -> TetheredProp:
+    held = record.held(side)
+    return TetheredProp(
+        length=held.tether, mass=held.head_mass, wick_radius=held.wick, flame_reach=flame
+    )
+
+
+def _courses(
+    read: ReadShow, blocks: list[Block], body: Body, props: Mapping[Side, TetheredProp]
+) -> dict[Side, Course]:
+    tethers = {side: prop.length for side, prop in props.items()}
+    spans: dict[Side, list[Span]] = {side: [] for side in SIDES}
+    for block in blocks:
+        if block.link:
+            continue
+        for side, law in _laws(read, block, body, tethers).items():
+            spans[side].append(
+                Span(
+                    start=block.start,
+                    end=block.end,
+                    law=law,
+                    origin=block.start,
+                    kind="block",
+                    label=block.hands[side].pattern,
+                )
+            )
+    bridged = [(block.start, block.end) for block in blocks if block.link]
+    return {
+        side: assembled(_touching(spans[side]), rest(side, body, tethers[side]), straight=bridged)
+        for side in SIDES
+    }
+
+
+def _laws(
+    read: ReadShow, block: Block, body: Body, tethers: Mapping[Side, float]
+) -> dict[Side, Law]:
+    try:
+        return block_laws(
+            {side: (part.pattern, part.parameters) for side, part in block.hands.items()},
+            timing=block.timing,
+            direction=block.direction,
+            cycle=block.cycle,
+            shift=block.shift,
+            mirrored=block.mirrored,
+            body=body,
+            tethers=tethers,
+        )
+    except ValueError as error:
+        where = (*block.path, "pattern")
+        raise read.fault(
+            "bad-pattern", where, str(error), "`sequencer patterns` lists names and parameters"
+        ) from error
+
+
+def _touching(spans: list[Span]) -> list[Span]:
+    """The same spans; ends that differ by rounding are made to meet."""
+    met = spans[:1]
+    for span in spans[1:]:
+        before = met[-1].end
+        near = abs(span.start - before) <= TOUCH
+        met.append(replace(span, start=before) if near else span)
+    return met
