@@ -49,7 +49,7 @@ class SectionMark(Record):
 class Corrections(Record):
     """What the performer knows better than the machine."""
 
-    metre: Literal[2, 3, 4, 5, 6, 7] | None = Field(None, description="beats a bar")
+    metre: Annotated[int, Field(ge=2, le=7)] | None = Field(None, description="beats a bar")
     one: When | None = Field(
         None,
         description="a beat that is beat one of its bar, as m:ss.s or as bar.beat of what was heard",

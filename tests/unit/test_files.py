@@ -1,0 +1,69 @@
+"""Writing is whole or not at all."""
+
+import errno
+import stat
+import sys
+from pathlib import Path
+
+import pytest
+
+from sequencer.errors import InputError
+from sequencer.files import replacing, write_bytes, write_text
+
+
+def names(folder):
+    return sorted(path.name for path in folder.iterdir())
+
+
+def test_a_new_file_and_its_folders_are_made(tmp_path):
+    write_text(tmp_path / "a" / "b" / "火 ø.txt", "one\ntwo\n")
+    assert (tmp_path / "a" / "b" / "火 ø.txt").read_bytes() == b"one\ntwo\n"
+
+
+def test_a_full_disk_leaves_the_old_file_and_nothing_else(tmp_path, monkeypatch):
+    target = tmp_path / "show.yaml"
+    target.write_text("old", encoding="utf-8")
+
+    def full(self, *_args, **_kwargs):
+        with Path.open(self, "wb") as handle:
+            handle.write(b"ha")  # half of it arrives
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    monkeypatch.setattr(Path, "write_bytes", full)
+    with pytest.raises(InputError, match=r"show\.yaml: cannot write this file: the disk is full"):
+        write_bytes(target, b"half of it")
+    assert target.read_text(encoding="utf-8") == "old"
+    assert names(tmp_path) == ["show.yaml"]
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="/dev/full is Linux's")
+def test_a_write_that_the_system_refuses_is_one_line(tmp_path):
+    with pytest.raises(InputError, match="the disk is full"), replacing(tmp_path / "x.bin"):
+        Path("/dev/full").write_bytes(b"x")
+    assert names(tmp_path) == []
+
+
+def test_an_interruption_leaves_nothing(tmp_path):
+    def interrupted():
+        with replacing(tmp_path / "x.pdf") as scratch:
+            scratch.write_bytes(b"half")
+            raise KeyboardInterrupt
+
+    with pytest.raises(KeyboardInterrupt):
+        interrupted()
+    assert names(tmp_path) == []
+
+
+def test_a_file_in_the_way_of_a_folder_is_one_line(tmp_path):
+    (tmp_path / "exports").write_text("a file", encoding="utf-8")
+    with pytest.raises(InputError, match="cannot write this file"):
+        write_text(tmp_path / "exports" / "sheet.pdf", "x")
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="POSIX permissions")
+def test_permissions_of_a_replaced_file_stay(tmp_path):
+    target = tmp_path / "a.yaml"
+    target.write_text("old", encoding="utf-8")
+    target.chmod(0o640)
+    write_text(target, "new")
+    assert stat.S_IMODE(target.stat().st_mode) == 0o640
