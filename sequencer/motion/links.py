@@ -73,6 +73,12 @@ class LinkLaw:
         """Proven bounds over its own beats: the worst of its parts."""
         return worst(*(bounds for _, _, bounds in self.parts()))
 
+    def reach_from(self, point: Floats) -> float:
+        """Proven bound of the hand's distance [m] from a point, shape (3,) [m, body frame]."""
+        edges = np.arange(PARTS + 1, dtype=np.float64) / PARTS
+        away = _controls(self.hand, 0, edges) - point
+        return float(np.max(np.linalg.norm(away, axis=-1))) * ROUNDING
+
     def parts(self) -> tuple[tuple[float, float, Bounds], ...]:
         """Proven bounds on each sixteenth of the link: (start, end, bounds) in own beats."""
         edges = np.arange(PARTS + 1, dtype=np.float64) / PARTS
