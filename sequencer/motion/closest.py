@@ -44,7 +44,7 @@ def closest(first: Dancer, second: Dancer, beats: ArrayLike) -> Closest:
         for dancer, own in zip((first, second), points, strict=True)
     ]
     n = len(beat)
-    distance = np.full(n, np.inf)
+    distance: Floats = np.full(n, np.inf)
     part = np.zeros((n, 2), dtype=np.int64)
     point = np.zeros((n, 2, 3))
     for p, a in enumerate(PARTS):

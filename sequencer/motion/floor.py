@@ -162,11 +162,29 @@ class FloorPath:
             out.append((at, end, FloorBounds()))
         return tuple(out)
 
+    def held(self, start: float, end: float) -> tuple[float, float]:
+        """From when to when the path changes if places held between two beats are moved.
+
+        Walks that overlap the span count with the places at both of their ends.
+
+        Returns
+        -------
+        span : (float, float)
+            Beats; infinite where the first or the last place is among them.
+        """
+        for move in self.moves:
+            if move.start < end and move.end > start:
+                start, end = min(start, move.start), max(end, move.end)
+        before = [move.start for move in self.moves if move.end <= start and move.end < end]
+        after = [move.end for move in self.moves if move.start >= end and move.start > start]
+        return (before[-1] if before else -math.inf, after[0] if after else math.inf)
+
     def moved(self, by: Point, *, start: float = -math.inf, end: float = math.inf) -> "FloorPath":
-        """The same path with every place that is held between two beats moved by a vector [m]."""
+        """The same path with every place held between two beats moved by a vector [m]; see `held`."""
+        low, high = self.held(start, end)
         stops = [-math.inf, *(move.end for move in self.moves)]
         leaves = [*(move.start for move in self.moves), math.inf]
-        held = [stop < end and leave > start for stop, leave in zip(stops, leaves, strict=True)]
+        held = [stop < high and leave > low for stop, leave in zip(stops, leaves, strict=True)]
 
         def shift(point: Point, here: bool) -> Point:
             return (point[0] + by[0], point[1] + by[1]) if here else point

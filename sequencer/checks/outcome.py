@@ -1,0 +1,48 @@
+"""What one check hands back: findings, distances, and what it did not look at."""
+
+from dataclasses import dataclass
+
+from sequencer.findings import Clearance, Finding
+from sequencer.timing.tempo import TempoMap
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Outcome:
+    """Findings and clearances of one check, and sentences on what it left out."""
+
+    findings: tuple[Finding, ...] = ()
+    clearances: tuple[Clearance, ...] = ()
+    unseen: tuple[str, ...] = ()
+
+    def __add__(self, other: "Outcome") -> "Outcome":
+        return Outcome(
+            findings=self.findings + other.findings,
+            clearances=self.clearances + other.clearances,
+            unseen=tuple(dict.fromkeys(self.unseen + other.unseen)),
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Count:
+    """Beats turned into what findings carry."""
+
+    tempo: TempoMap
+
+    def seconds(self, beat: float) -> float:
+        """Seconds of the track."""
+        return float(self.tempo.seconds_from_beats(beat))
+
+    def position(self, beat: float) -> str:
+        """Bar.beat, to the nearest 1/16 of a beat."""
+        return str(self.tempo.position_of(round(beat * 16) / 16))
+
+
+def direction_words(by: tuple[float, float]) -> str:
+    """A vector on the plan in a performer's words, such as "0.30 m upstage"."""
+    x, y = by
+    parts = []
+    if abs(y) >= 0.005:
+        parts.append(f"{abs(y):.2f} m {'upstage' if y > 0 else 'downstage'}")
+    if abs(x) >= 0.005:
+        parts.append(f"{abs(x):.2f} m to the audience's {'right' if x > 0 else 'left'}")
+    return " and ".join(parts) or "not at all"
