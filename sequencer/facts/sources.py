@@ -12,7 +12,13 @@ from importlib.resources import files
 from typing import Any, Literal, cast
 
 Mark = Literal[
-    "read", "read second-hand", "from memory", "computed", "design choice", "common practice"
+    "read",
+    "read second-hand",
+    "from memory",
+    "computed",
+    "design choice",
+    "common practice",
+    "as entered",
 ]
 MARKS: tuple[Mark, ...] = (
     "read",
@@ -21,6 +27,7 @@ MARKS: tuple[Mark, ...] = (
     "computed",
     "design choice",
     "common practice",
+    "as entered",  # by the user
 )
 
 

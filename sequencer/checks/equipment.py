@@ -1,0 +1,404 @@
+"""What stands ready: towels, blankets, buckets, extinguishers, and the fuel point.
+
+Inputs are plain records; places in the stage frame [m]. Sources: the rules of the book in force;
+travel is measured along the walking path (NFPA 10, read second-hand).
+"""
+
+import re
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from math import dist, hypot
+
+from sequencer.checks.crew import Clock, WaysTo
+from sequencer.checks.reach import Followed, closest, farthest, straight_ways
+from sequencer.facts.extinguishers import Rating, is_water, parse_rating
+from sequencer.facts.profiles import Extinguishers, Rule, Units
+from sequencer.facts.rule_book import RuleBook
+from sequencer.findings import Finding
+
+_WORDS = {"towels": "towel", "blankets": "blanket", "buckets": "bucket"}
+_MENDS = {
+    "towels": "damp towel",
+    "blankets": "fire blanket",
+    "buckets": "bucket of water",
+}
+_LEADING = re.compile(r"^\s*(\d+)\s*[x×]?\s+")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Placed:
+    """An extinguisher and where it stands."""
+
+    place: tuple[float, float]  # [m, stage frame]
+    rating: str  # as its label says
+    kind: str  # what it is filled with
+
+    @property
+    def rated(self) -> Rating | None:
+        """Its rating; None where the label cannot be read as one."""
+        try:
+            return parse_rating(self.rating)
+        except ValueError:
+            return None
+
+
+def counted(equipment: Iterable[str]) -> Mapping[str, int]:
+    """Towels, blankets and buckets in what the crew carries: `3 damp towels` counts three."""
+    total = dict.fromkeys(_WORDS, 0)
+    for item in equipment:
+        match = _LEADING.match(item)
+        number = int(match[1]) if match else 1
+        for kind, word in _WORDS.items():
+            if word in item.casefold():
+                total[kind] += number
+    return total
+
+
+def carried_findings(
+    carried: Mapping[str, int], *, lit_at_once: int, book: RuleBook
+) -> list[Finding]:
+    """Towels, blankets and buckets that a rule asks for and nobody has."""
+    found = []
+    for kind, word in _MENDS.items():
+        needed = book.needed(kind, lit_at_once)
+        if needed is None or not lit_at_once or carried.get(kind, 0) >= needed[0]:
+            continue
+        number, rule = needed
+        have = carried.get(kind, 0)
+        found.append(
+            _plain(
+                "equipment-missing",
+                "stop",
+                f"{have} of {number} {_several(word, number)} for {lit_at_once} lit at once",
+                (f"give the crew {number - have} more, under equipment",),
+                rule,
+            )
+        )
+    either = book.asked("blanket-or-towels")
+    if either and lit_at_once and not (carried.get("towels") or carried.get("blankets")):
+        found.append(
+            _plain(
+                "equipment-missing",
+                "stop",
+                "neither fire blanket nor damp towel is ready",
+                ("give a spotter a damp towel or a fire blanket",),
+                either,
+            )
+        )
+    return found
+
+
+def extinguisher_findings(
+    placed: Sequence[Placed],
+    *,
+    lit_at_once: int,
+    book: RuleBook,
+    act: tuple[float, float],
+) -> list[Finding]:
+    """Too few extinguishers, of too small a rating, or all on one side of the act."""
+    if not lit_at_once:
+        return []
+    found = []
+    for rule in book.all("extinguishers"):
+        found += _too_few(placed, rule, lit_at_once)
+    opposing = book.asked("opposing-sides")
+    if opposing and len(placed) > 1 and not any(opposed(placed, act)):
+        found.append(
+            _plain(
+                "extinguishers-one-side",
+                "warn",
+                "all extinguishers stand on one side of the act",
+                ("move one to the opposite side, so that fire never stands before them all",),
+                opposing,
+            )
+        )
+    return found
+
+
+def opposed(placed: Sequence[Placed], act: tuple[float, float]) -> list[bool]:
+    """For each pair, whether the act lies between them: their directions from it differ by 90° or more."""
+    out = []
+    for index, one in enumerate(placed):
+        for other in placed[index + 1 :]:
+            a = (one.place[0] - act[0], one.place[1] - act[1])
+            b = (other.place[0] - act[0], other.place[1] - act[1])
+            out.append(a[0] * b[0] + a[1] * b[1] <= 0 and hypot(*a) > 0 and hypot(*b) > 0)
+    return out
+
+
+def travel_findings(
+    placed: Sequence[Placed],
+    followed: Sequence[Followed],
+    *,
+    fuel_point: tuple[float, float] | None,
+    act_edge: Mapping[str, float],
+    book: RuleBook,
+    clock: Clock,
+    ways_to: WaysTo = straight_ways,
+) -> list[Finding]:
+    """Walks to an extinguisher that are longer than a rule allows.
+
+    Parameters
+    ----------
+    placed : sequence of Placed
+    followed : sequence of Followed
+        Each burn with its performer's way over the floor.
+    fuel_point : tuple of float, optional
+        [m, stage frame]
+    act_edge : mapping of performer to float
+        Reach of prop and flame from the body's axis [m].
+    book : RuleBook
+    clock : Clock
+    ways_to : callable
+        Walking ways to places; straight where nothing stands between.
+    """
+    if not placed or not followed:
+        return []
+    ways = ways_to([each.place for each in placed])
+    found = []
+    travel = book.strictest("extinguisher-travel")
+    if travel is not None:
+        for burn, worst in zip(
+            followed, farthest(followed, [ways] * len(followed), travel.number), strict=True
+        ):
+            if worst.spans:
+                start, end = worst.spans[0][0], worst.spans[-1][1]
+                found.append(
+                    Finding(
+                        code="extinguisher-far",
+                        severity="stop",
+                        who=(burn.who,),
+                        start=clock.seconds(start),
+                        end=clock.seconds(end),
+                        position=clock.position(start),
+                        message=f"{burn.who} is {worst.distance:.2f} m of walking from the nearest "
+                        f"extinguisher; {travel.number:.2f} m allowed",
+                        remedies=(f"stand one within {travel.number:.1f} m of {_at(worst.place)}",),
+                        source=f"{travel.citation} Along the walking path: NFPA 10 "
+                        "[B3; read second-hand]",
+                        where=worst.place,
+                    )
+                )
+        found += _fuel_point_travel(ways_to, placed, fuel_point, travel)
+    near = book.strictest("extinguisher-near")
+    if near is not None:
+        found += _none_near(placed, followed, act_edge, near)
+    return found
+
+
+def fuel_point_findings(
+    fuel_point: tuple[float, float] | None,
+    followed: Sequence[Followed],
+    *,
+    act_edge: Mapping[str, float],
+    audience: Mapping[str, Sequence[tuple[float, float]]],
+    book: RuleBook,
+    clock: Clock,
+) -> list[Finding]:
+    """A fuel point too near to a flame or to the audience.
+
+    Parameters
+    ----------
+    fuel_point : tuple of float, optional
+        [m, stage frame]
+    followed : sequence of Followed
+    act_edge : mapping of performer to float
+        Reach of prop and flame from the body's axis [m].
+    audience : mapping of name to sequence of points
+        Edges of the audience [m, stage frame].
+    book : RuleBook
+    clock : Clock
+    """
+    if fuel_point is None:
+        return []
+    found = []
+    rule = book.strictest("fuel-point-distance")
+    if rule is not None:
+        for burn in followed:
+            edge = act_edge.get(burn.who, 0.0)
+            (near,) = closest([burn], [straight_ways([fuel_point])], rule.number + edge)
+            if near.spans:
+                start, end = near.spans[0][0], near.spans[-1][1]
+                lacking = rule.number + edge - near.distance
+                found.append(
+                    Finding(
+                        code="fuel-point-close",
+                        severity="stop",
+                        who=(burn.who,),
+                        start=clock.seconds(start),
+                        end=clock.seconds(end),
+                        position=clock.position(start),
+                        message=f"the flame of {burn.who} comes within "
+                        f"{max(near.distance - edge, 0.0):.2f} m of the fuel point; "
+                        f"{rule.number:.2f} m asked",
+                        remedies=(f"move the fuel point {lacking:.2f} m farther away",),
+                        source=rule.citation,
+                        where=fuel_point,
+                    )
+                )
+    rule = book.strictest("fuel-point-audience")
+    if rule is not None:
+        found += _near_audience(fuel_point, audience, rule)
+    return found
+
+
+def _near_audience(
+    fuel_point: tuple[float, float],
+    audience: Mapping[str, Sequence[tuple[float, float]]],
+    rule: Rule,
+) -> list[Finding]:
+    gaps = {name: line_distance(fuel_point, line) for name, line in audience.items()}
+    return [
+        _plain(
+            "fuel-point-close",
+            "stop",
+            f"the fuel point is {gap:.2f} m from {name}; {rule.number:.2f} m asked",
+            (f"move the fuel point {rule.number - gap:.2f} m farther away",),
+            rule,
+            where=fuel_point,
+        )
+        for name, gap in gaps.items()
+        if gap < rule.number
+    ]
+
+
+def line_distance(point: tuple[float, float], line: Sequence[tuple[float, float]]) -> float:
+    """Distance of a point from a line of corners on the plan [m]."""
+    best = min(dist(point, corner) for corner in line)
+    for (ax, ay), (bx, by) in pairwise(line):
+        length = (bx - ax) ** 2 + (by - ay) ** 2
+        if length > 0:
+            along = ((point[0] - ax) * (bx - ax) + (point[1] - ay) * (by - ay)) / length
+            along = min(max(along, 0.0), 1.0)
+            best = min(best, dist(point, (ax + along * (bx - ax), ay + along * (by - ay))))
+    return best
+
+
+def _too_few(placed: Sequence[Placed], rule: Rule, heads: int) -> list[Finding]:
+    asked = rule.value
+    if not isinstance(asked, Extinguishers):
+        return []
+    groups = asked.units
+    if asked.rating is not None:
+        groups = (Units(asked.count.for_heads(heads), "", asked.rating), *groups)
+    found = []
+    for group in groups:
+        fit, unlike = [], []
+        for each in placed:
+            rated = each.rated
+            meets = rated.meets(group.rating) if rated else None
+            if group.kind == "water" and not is_water(each.kind):
+                continue
+            if meets is None:
+                unlike.append(each.rating)
+            elif meets:
+                fit.append(each)
+        if len(fit) >= group.count:
+            continue
+        short = group.count - len(fit)
+        kind = f"{group.kind} " if group.kind else ""
+        doubt = (
+            f"; {', '.join(sorted(set(unlike)))} cannot be compared with {group.rating}: ask the "
+            "authority"
+            if unlike
+            else ""
+        )
+        found.append(
+            _plain(
+                "extinguishers-few",
+                "stop",
+                f"{len(fit)} of {group.count} {kind}{_several('extinguisher', group.count)} "
+                f"of {group.rating} or better{doubt}",
+                (f"add {short} under venue, extinguishers, with place and rating",),
+                rule,
+            )
+        )
+    return found
+
+
+def _fuel_point_travel(
+    ways_to: WaysTo,
+    placed: Sequence[Placed],
+    fuel_point: tuple[float, float] | None,
+    travel: Rule,
+) -> list[Finding]:
+    import numpy as np
+
+    if fuel_point is None:
+        return []
+    walk = float(ways_to([each.place for each in placed])(np.array([fuel_point])).min())
+    if walk <= travel.number:
+        return []
+    return [
+        _plain(
+            "extinguisher-far",
+            "stop",
+            f"the fuel point is {walk:.2f} m of walking from the nearest extinguisher; "
+            f"{travel.number:.2f} m allowed",
+            ("stand an extinguisher of class B by the fuel point",),
+            travel,
+            where=fuel_point,
+        )
+    ]
+
+
+def _none_near(
+    placed: Sequence[Placed],
+    followed: Sequence[Followed],
+    act_edge: Mapping[str, float],
+    near: Rule,
+) -> list[Finding]:
+    """The act is the ground under every reach; the nearest extinguisher is measured to its edge."""
+    ways = straight_ways([each.place for each in placed])
+    gaps = [
+        found.distance - act_edge.get(burn.who, 0.0)
+        for burn, found in zip(
+            followed, closest(followed, [ways] * len(followed), 0.0), strict=True
+        )
+    ]
+    gap = max(min(gaps), 0.0)
+    if gap <= near.number:
+        return []
+    return [
+        _plain(
+            "extinguisher-far",
+            "stop",
+            f"the nearest extinguisher is {gap:.2f} m from the act; {near.number:.2f} m allowed",
+            (f"move one {gap - near.number:.2f} m nearer",),
+            near,
+        )
+    ]
+
+
+def _plain(
+    code: str,
+    severity: str,
+    message: str,
+    remedies: tuple[str, ...],
+    rule: Rule,
+    *,
+    where: tuple[float, float] | None = None,
+) -> Finding:
+    return Finding(
+        code=code,
+        severity="warn" if severity == "warn" else "stop",
+        who=(),
+        start=None,
+        end=None,
+        position=None,
+        message=message,
+        remedies=remedies,
+        source=rule.citation,
+        where=where,
+    )
+
+
+def _several(word: str, number: int) -> str:
+    if number == 1:
+        return word
+    return "buckets of water" if word == "bucket of water" else f"{word}s"
+
+
+def _at(place: tuple[float, float]) -> str:
+    return f"[{place[0]:.1f}, {place[1]:.1f}], outside every reach"
