@@ -1,0 +1,332 @@
+"""Every performer against what stands still: audience, scenery, ceiling, floor, edge, crew posts."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.checks.outcome import Count, Outcome
+from sequencer.checks.requirements import Requirements
+from sequencer.findings import Clearance, Finding, Severity
+from sequencer.geometry.certified import TOLERANCE
+from sequencer.geometry.prisms import Prism, plane
+from sequencer.geometry.regions import Venue
+from sequencer.motion.cells import cells
+from sequencer.motion.dancer import PARTS, Dancer
+from sequencer.motion.surroundings import Encounters, Measure, encounters
+from sequencer.timing.tempo import TempoMap
+
+_TOGETHER = 32.0  # [beats] approaches no farther apart than this are told in one finding
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Ask:
+    """One question: how close every dancer comes to one thing."""
+
+    code: str
+    thing: str
+    prisms: tuple[Prism, ...]
+    measure: Measure
+    required: float
+    rule: str  # field of Requirements
+    only_lit: bool = False
+    severity: Severity = "stop"
+    said: str  # of what the distance is measured from
+    mend: Callable[[float], str]  # from what is missing [m]
+
+
+def boundaries(
+    dancers: Sequence[Dancer],
+    tempo: TempoMap,
+    venue: Venue,
+    requirements: Requirements,
+    *,
+    start: float,
+    end: float,
+) -> Outcome:
+    """Distances and conflicts of every performer with what stands still, between two beats."""
+    grid = cells(dancers, start, end)
+    total = Outcome(unseen=_unseen(venue))
+    for ask in _asks(dancers, venue, requirements):
+        found = encounters(
+            dancers,
+            grid,
+            ask.prisms,
+            measure=ask.measure,
+            required=np.full(len(dancers), ask.required),
+            only_lit=ask.only_lit,
+        )
+        total += _told(dancers, tempo, requirements, ask, found)
+    return total + _ceilings(dancers, tempo, venue, requirements)
+
+
+def audience_distance(dancers: Sequence[Dancer], requirements: Requirements) -> float:
+    """What the audience line must keep [m]: more, once, where two or more are ever lit at once."""
+    edges = sorted(
+        [(start, 1) for dancer in dancers for start, _ in dancer.lit]
+        + [(end, -1) for dancer in dancers for _, end in dancer.lit]
+    )
+    burning = np.cumsum([step for _, step in edges]) if edges else np.zeros(1)
+    more = requirements.audience_more if burning.max() >= 2 else 0.0
+    return requirements.audience + more
+
+
+def ceiling_needed(dancer: Dancer, requirements: Requirements) -> float:
+    """Height for an arm and a tether straight up, the flame, and the room over it [m]."""
+    tops = [
+        dancer.body.overhead_grip + prop.length + prop.hot_radius for prop in dancer.props.values()
+    ]
+    return max(requirements.ceiling_least, max(tops, default=0.0) + requirements.overhead)
+
+
+def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -> list[_Ask]:
+    audience = audience_distance(dancers, requirements)
+    asks = [
+        _Ask(
+            code="audience-too-close",
+            thing=edge.name,
+            prisms=edge.prisms,
+            measure="envelope",
+            required=audience,
+            rule="audience",
+            only_lit=True,
+            said="the reach of arm, tether and flame",
+            mend=lambda short: (
+                f"move the place, or the audience line, {_up(short)} m farther away, or dance it unlit"
+            ),
+        )
+        for edge in venue.audience
+    ]
+    if venue.stage is not None:
+        asks.append(
+            _Ask(
+                code="off-stage",
+                thing="edge of the stage",
+                prisms=venue.stage.outside(),
+                measure="place",
+                required=requirements.stage_edge,
+                rule="stage_edge",
+                said="the middle of the body",
+                mend=lambda short: f"move the place or the walk {_up(short)} m towards the stage",
+            )
+        )
+    for piece in venue.scenery:
+        asks.append(
+            _Ask(
+                code="scenery-too-close",
+                thing=piece.name,
+                prisms=piece.prisms,
+                measure="parts",
+                required=requirements.scenery,
+                rule="scenery",
+                said="",
+                mend=lambda short: f"move the place or the scenery {_up(short)} m farther away",
+            )
+        )
+        if piece.combustible:
+            asks.append(
+                _Ask(
+                    code="scenery-too-close",
+                    thing=f"{piece.name} (combustible)",
+                    prisms=piece.prisms,
+                    measure="flames",
+                    required=requirements.combustible,
+                    rule="combustible",
+                    said="",
+                    mend=lambda short: (
+                        f"move the place or the scenery {_up(short)} m farther away, use what does "
+                        "not burn, or dance it unlit"
+                    ),
+                )
+            )
+    asks += [
+        _Ask(
+            code="ceiling-too-low",
+            thing=ceiling.name,
+            prisms=ceiling.prisms,
+            measure="flames",
+            required=requirements.overhead,
+            rule="overhead",
+            said="",
+            mend=lambda short: (
+                f"keep the flame {_up(short)} m lower: a shorter tether, a lower hand, or "
+                "another pattern"
+            ),
+        )
+        for ceiling in venue.ceilings
+    ]
+    asks.append(
+        _Ask(
+            code="hits-floor",
+            thing="floor",
+            prisms=(plane(top=0.0),),
+            measure="wicks",
+            required=requirements.floor,
+            rule="floor",
+            severity="warn",
+            said="",
+            mend=lambda short: f"raise the hand or shorten the tether by {_up(short)} m",
+        )
+    )
+    asks += [
+        _Ask(
+            code="post-in-reach",
+            thing=post.name,
+            prisms=post.prisms,
+            measure="envelope",
+            required=requirements.post + post.radius,
+            rule="post",
+            said="the reach of arm, tether and flame",
+            mend=lambda short: f"move the post {_up(short)} m farther away",
+        )
+        for post in venue.posts
+    ]
+    return asks
+
+
+def _told(
+    dancers: Sequence[Dancer],
+    tempo: TempoMap,
+    requirements: Requirements,
+    ask: _Ask,
+    found: Encounters,
+) -> Outcome:
+    count = Count(tempo)
+    findings, rows = [], []
+    for k, dancer in enumerate(dancers):
+        if not np.isfinite(found.distance[k]):
+            continue
+        beat = float(found.at[k])
+        part = ask.said or _part(found, k)
+        x, y = dancer.floor.at(beat).place
+        rows.append(
+            Clearance(
+                between=(dancer.name, ask.thing),
+                distance=float(found.distance[k]),
+                required=ask.required,
+                at=count.seconds(beat),
+                error=0.0 if found.bound[k] else TOLERANCE,
+                parts=(part, ask.thing),
+                where=(float(x), float(y)),
+                bound=bool(found.bound[k]),
+                position=count.position(beat),
+            )
+        )
+        of = found.spans.group == k
+        begin, end = found.spans.start[of], found.spans.end[of]
+        cuts = np.flatnonzero(begin[1:] - end[:-1] > _TOGETHER) + 1
+        findings += [
+            _finding(dancer, count, requirements, ask, found, k, begin[some], end[some], part)
+            for some in np.split(np.arange(len(begin)), cuts)
+            if len(some)
+        ]
+    return Outcome(findings=tuple(findings), clearances=tuple(rows))
+
+
+def _finding(
+    dancer: Dancer,
+    count: Count,
+    requirements: Requirements,
+    ask: _Ask,
+    found: Encounters,
+    k: int,
+    begin: Floats,
+    end: Floats,
+    part: str,
+) -> Finding:
+    worst = float(found.distance[k])
+    often = (
+        "" if len(begin) == 1 else f"; {len(begin)} times up to {count.position(float(end[-1]))}"
+    )
+    x, y = dancer.floor.at(float(begin[0])).place
+    gap = f"comes within {worst:.2f} m of" if worst >= 0 else f"reaches {-worst:.2f} m into"
+    return Finding(
+        code=ask.code,
+        severity=ask.severity,
+        who=(dancer.name,),
+        start=count.seconds(float(begin[0])),
+        end=count.seconds(float(end[-1])),
+        position=count.position(float(begin[0])),
+        message=(
+            f"{dancer.name}: {part} {gap} {ask.thing}, closest at "
+            f"{count.position(float(found.at[k]))}; {ask.required:.2f} m is required{often}"
+        ),
+        remedies=(ask.mend(ask.required - worst),),
+        source=requirements.source(ask.rule),
+        where=(float(x), float(y)),
+    )
+
+
+def _ceilings(
+    dancers: Sequence[Dancer], tempo: TempoMap, venue: Venue, requirements: Requirements
+) -> Outcome:
+    """Ceilings against arm and tether straight up, whatever the pattern draws."""
+    count = Count(tempo)
+    findings = []
+    for ceiling in venue.ceilings:
+        for dancer in dancers:
+            needed = ceiling_needed(dancer, requirements)
+            if not dancer.lit or ceiling.height >= needed:
+                continue
+            if ceiling.region is not None and not _goes_under(dancer, ceiling.region.prisms()):
+                continue
+            beat = dancer.lit[0][0]
+            findings.append(
+                Finding(
+                    code="ceiling-too-low",
+                    severity="stop",
+                    who=(dancer.name,),
+                    start=count.seconds(beat),
+                    end=count.seconds(dancer.lit[-1][1]),
+                    position=count.position(beat),
+                    message=(
+                        f"{dancer.name}: {ceiling.name} at {ceiling.height:.2f} m; arm and tether "
+                        f"straight up, flame and room over it need {needed:.2f} m"
+                    ),
+                    remedies=(
+                        f"perform unlit, under a ceiling of {needed:.2f} m or more, or in the open",
+                    ),
+                    source=requirements.source("overhead"),
+                    where=None,
+                )
+            )
+    return Outcome(findings=tuple(findings))
+
+
+def _goes_under(dancer: Dancer, prisms: Sequence[Prism]) -> bool:
+    """Whether the envelope ever comes over a region while lit."""
+    first, last = dancer.lit[0][0], dancer.lit[-1][1]
+    found = encounters(
+        (dancer,),
+        cells((dancer,), first, last),
+        prisms,
+        measure="envelope",
+        required=np.zeros(1),
+        only_lit=True,
+    )
+    return bool(len(found.spans.group))
+
+
+def _part(found: Encounters, k: int) -> str:
+    return PARTS[found.part[k]].name if found.part[k] >= 0 else "the reach"
+
+
+def _up(short: float) -> str:
+    """What is missing, rounded up to the next 5 cm."""
+    return f"{np.ceil(max(short, 0.0) / 0.05 - 1e-6) * 0.05:.2f}"
+
+
+def _unseen(venue: Venue) -> tuple[str, ...]:
+    out = []
+    if venue.stage is None:
+        out.append("No stage outline is given: whether anyone leaves the stage was not looked at.")
+    if not venue.audience:
+        out.append("No audience line is given: the distance to the audience was not looked at.")
+    if not venue.ceilings:
+        out.append("No ceiling is given: height over the flames was not looked at.")
+    if not venue.scenery:
+        out.append("No scenery is given: distances to scenery and drapes were not looked at.")
+    if not venue.posts:
+        out.append("No crew posts are given: whether one lies inside a reach was not looked at.")
+    return tuple(out)

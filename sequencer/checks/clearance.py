@@ -1,0 +1,66 @@
+"""Certified clearance of a whole show: performers from each other and from all that stands still.
+
+Distances are proven to 5 mm for the plan as drawn. Real hands leave the drawn line and people drift:
+`checks.drift` says how likely each conflict is as danced.
+"""
+
+from collections.abc import Sequence
+
+from sequencer.checks.boundaries import boundaries
+from sequencer.checks.outcome import Outcome
+from sequencer.checks.requirements import Requirements
+from sequencer.checks.spacing import spacing
+from sequencer.geometry.regions import Venue
+from sequencer.motion.dancer import Dancer
+from sequencer.timing.tempo import TempoMap
+
+UNSEEN = (
+    "Distances hold for the plan as drawn: drift of people, hands and tempo is not in them.",
+    "Heads that come loose, sparks and dripping fuel were not looked at.",
+    "Elbows are bounded by all they can reach; costumes and hair were not looked at.",
+)
+
+
+def clearance(
+    dancers: Sequence[Dancer],
+    tempo: TempoMap,
+    venue: Venue,
+    requirements: Requirements,
+    *,
+    start: float,
+    end: float,
+    mends: bool = True,
+) -> Outcome:
+    """All distances of a show between two beats, and what stands against it.
+
+    Parameters
+    ----------
+    dancers : sequence of Dancer
+        With names that differ.
+    tempo : TempoMap
+    venue : Venue
+    requirements : Requirements
+    start, end : float
+        Beats between which the show runs.
+    mends : bool
+        Whether moves that mend a conflict of two performers are worked out.
+
+    Returns
+    -------
+    outcome : Outcome
+
+    Raises
+    ------
+    ValueError
+        If two names are equal, the span is empty, or a bound is not finite.
+    """
+    names = [dancer.name for dancer in dancers]
+    if len(set(names)) < len(names):
+        raise ValueError(f"names of performers must differ, got {names}")
+    if not dancers:
+        return Outcome(unseen=("No performer: no distance was looked at.",))
+    return (
+        spacing(dancers, tempo, requirements, start=start, end=end, mends=mends)
+        + boundaries(dancers, tempo, venue, requirements, start=start, end=end)
+        + Outcome(unseen=UNSEEN)
+    )
