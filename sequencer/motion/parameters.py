@@ -3,6 +3,7 @@
 import difflib
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from math import isfinite, nan
 from typing import Literal, TypeAlias
 
 from sequencer import units
@@ -51,19 +52,30 @@ class Parameter:
             raise ValueError(f"{self.name} must be one of {self.range_words}, got {given!r}")
         if isinstance(given, bool) or not isinstance(given, int | float | str):
             raise ValueError(f"{self.name} must be a number, got {given!r}")
-        table = {"length": units.LENGTHS, "angle": units.ANGLES}.get(self.kind, {"": 1.0})
-        default = {"length": "m", "angle": "°"}.get(self.kind, "")
-        try:
-            value = _fraction(given) if self.kind == "ratio" else None
-            if value is None:
-                value = units.quantity(given, table, default=default)
-        except ValueError as error:
-            raise ValueError(f"{self.name}: {error}") from None
+        value = self._number(given)
         if self.kind == "count" and value != int(value):
             raise ValueError(f"{self.name} must be a whole number, got {given}")
         if not self.low <= value <= self.high:
             raise ValueError(f"{self.name} must be {self.range_words}, got {given}")
         return int(value) if self.kind == "count" else value
+
+    def _number(self, given: float | str) -> float:
+        try:
+            if self.kind == "length":
+                return units.quantity(given, units.LENGTHS, default="m")
+            if self.kind == "angle":
+                return units.quantity(given, units.ANGLES, default="°")
+        except ValueError as error:
+            raise ValueError(f"{self.name}: {error}") from None
+        try:
+            top, slash, bottom = str(given).partition("/")
+            value = float(top) / float(bottom) if slash else float(top)
+        except (ValueError, ZeroDivisionError):
+            value = nan
+        if not isfinite(value):
+            example = "-3 or 3/2" if self.kind == "ratio" else "4"
+            raise ValueError(f"{self.name} must be a number such as {example}, got {given!r}")
+        return value
 
 
 def read_all(
@@ -96,14 +108,3 @@ def nearest(name: str, names: Iterable[str]) -> str:
     if close:
         return f"; did you mean {' or '.join(close)}?"
     return f"; there are {', '.join(known)}" if 0 < len(known) <= 12 else ""
-
-
-def _fraction(given: float | str) -> float | None:
-    """The value of a ratio written p/q; None if it is not written so."""
-    if not isinstance(given, str) or "/" not in given:
-        return None
-    top, _, bottom = given.partition("/")
-    try:
-        return float(top) / float(bottom)
-    except (ValueError, ZeroDivisionError):
-        raise ValueError(f"{given!r} is no number and no ratio such as -3 or 3/2") from None
