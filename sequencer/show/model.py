@@ -85,6 +85,12 @@ class Stage(Record):
     )
     width: Length | None = Field(None, description="across, or the diameter of a round stage")
     depth: Length | None = Field(None, description="from the downstage edge upstage")
+    tongue_width: Length | None = Field(
+        None, description="thrust: across the part amid the audience"
+    )
+    tongue_depth: Length | None = Field(
+        None, description="thrust: from its downstage edge to the rest"
+    )
     outline: tuple[Point, ...] | None = Field(None, min_length=3, description="corners in turn")
     holes: tuple[tuple[Point, ...], ...] = Field((), description="parts that are no stage")
 
@@ -96,6 +102,8 @@ class Stage(Record):
             raise ValueError(f"a {self.shape} stage needs a width")
         if self.shape in {"rectangle", "thrust"} and self.depth is None:
             raise ValueError(f"a {self.shape} stage needs a depth")
+        if self.shape == "thrust" and (self.tongue_width is None or self.tongue_depth is None):
+            raise ValueError("a thrust stage needs tongue_width and tongue_depth")
         return self
 
 

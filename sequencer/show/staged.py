@@ -1,9 +1,10 @@
 """A show on its song: every moment turned into beats, every block into laws. What checks and outputs read."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any, Literal
 
+from sequencer.geometry.regions import Venue
 from sequencer.motion.dancer import Dancer
 from sequencer.show.model import Show, Side
 from sequencer.timing.song import Song
@@ -82,6 +83,9 @@ class Staged:
     blocks: tuple[Block, ...]  # by start, then cast order
     standings: tuple[Standing, ...]  # by start; the first holds from the song's start
     lit: tuple[Lit, ...]  # by start
+    venue: Venue = field(
+        default_factory=Venue
+    )  # stage, audience, ceiling, scenery and posts as geometry
 
     def seconds(self, beat: float) -> float:
         """Second of the track at a beat coordinate."""

@@ -22,6 +22,7 @@ from sequencer.show.model import Side
 from sequencer.show.moments import Moments
 from sequencer.show.reading import ReadShow
 from sequencer.show.staged import Block, Lit, Staged, Standing
+from sequencer.show.venues import venue_of
 from sequencer.timing.song import Song
 
 SIDES: tuple[Side, Side] = ("left", "right")
@@ -58,6 +59,7 @@ def staged(read: ReadShow, song: Song) -> Staged:
         blocks=blocks,
         standings=stood,
         lit=lit,
+        venue=venue_of(read),
     )
 
 

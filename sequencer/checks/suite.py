@@ -1,0 +1,49 @@
+"""All checks of a show, one after the other, into one report: worst first, then by time."""
+
+from collections.abc import Callable
+
+from sequencer.checks.clearance import clearance
+from sequencer.checks.outcome import Outcome
+from sequencer.checks.rule_distances import required_distances
+from sequencer.checks.safety import safety_findings
+from sequencer.findings import SEVERITIES, Finding, Report
+from sequencer.show.house_rules import rules_of
+from sequencer.show.staged import Staged
+
+Progress = Callable[[str, float], None]
+
+
+def checked(show: Staged, *, progress: Progress | None = None) -> Report:
+    """Every check on a staged show.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules cannot be used.
+    """
+    say = progress or (lambda _subject, _share: None)
+    say("checking distances", 0.3)
+    outcome = _distances(show)
+    say("checking fire and crew", 0.8)
+    outcome += Outcome(findings=tuple(safety_findings(show)))
+    return Report(
+        show=show.file,
+        findings=tuple(sorted(outcome.findings, key=_order)),
+        clearances=tuple(sorted(outcome.clearances, key=lambda row: row.distance - row.required)),
+        unseen=outcome.unseen,
+    )
+
+
+def _distances(show: Staged) -> Outcome:
+    start = min(0.0, float(show.tempo.beats_from_seconds(0.0)))
+    end = max(
+        [float(show.tempo.beats_from_seconds(show.song.duration))]
+        + [block.end for block in show.blocks]
+    )
+    required = required_distances(show, rules_of(show))
+    return clearance(show.dancers, show.tempo, show.venue, required, start=start, end=end)
+
+
+def _order(finding: Finding) -> tuple[int, float, str, tuple[str, ...]]:
+    start = -1.0 if finding.start is None else finding.start
+    return SEVERITIES.index(finding.severity), start, finding.code, finding.who

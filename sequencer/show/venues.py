@@ -1,0 +1,85 @@
+"""The venue of a show file as geometry; an outline that crosses itself is refused at its place."""
+
+from collections.abc import Callable
+from typing import Any, ParamSpec, TypeVar
+
+from sequencer.geometry.regions import (
+    AudienceEdge,
+    Ceiling,
+    Post,
+    Region,
+    Scenery,
+    Venue,
+    rectangle,
+    round_stage,
+    thrust,
+)
+from sequencer.show import model
+from sequencer.show.document import Key
+from sequencer.show.reading import ReadShow
+
+P = ParamSpec("P")
+T = TypeVar("T")
+
+
+def venue_of(read: ReadShow) -> Venue:
+    """Stage, audience, ceiling, scenery and posts as geometry.
+
+    Raises
+    ------
+    InputError
+        If an outline crosses itself or encloses nothing, or a place is absurd.
+    """
+    venue, crew = read.show.venue, read.show.crew
+    edges = tuple(
+        _made(read, ("venue", "audience", i, "line"), AudienceEdge, line=edge.line, name=edge.name)
+        for i, edge in enumerate(venue.audience)
+    )
+    scenery = tuple(
+        _made(read, ("venue", "scenery", i), _scenery, thing)
+        for i, thing in enumerate(venue.scenery)
+    )
+    posts = tuple(
+        _made(read, ("crew", i, "post"), Post, name=post.name, at=post.post)
+        for i, post in enumerate(crew)
+    )
+    return Venue(
+        stage=_made(read, ("venue", "stage"), _stage, venue.stage),
+        audience=edges,
+        ceilings=() if venue.ceiling == "open" else (Ceiling(height=venue.ceiling),),
+        scenery=scenery,
+        posts=posts,
+    )
+
+
+def _made(
+    read: ReadShow, path: tuple[Key, ...], build: Callable[P, T], *args: P.args, **named: P.kwargs
+) -> T:
+    try:
+        return build(*args, **named)
+    except ValueError as error:
+        raise read.fault(
+            "bad-outline", path, str(error), "give the corners in turn, in metres"
+        ) from None
+
+
+def _scenery(thing: model.Scenery) -> Scenery:
+    return Scenery(
+        name=thing.name,
+        region=Region(thing.outline),
+        height=thing.height,
+        combustible=thing.combustible,
+    )
+
+
+def _stage(stage: model.Stage) -> Region:
+    sizes: dict[str, Any] = {"width": stage.width, "depth": stage.depth}
+    if stage.shape == "rectangle":
+        return rectangle(**sizes)
+    if stage.shape == "round":
+        return round_stage(sizes["width"])
+    if stage.shape == "thrust":
+        return thrust(
+            **sizes, tongue_width=stage.tongue_width or 0.0, tongue_depth=stage.tongue_depth or 0.0
+        )
+    return Region(stage.outline or (), stage.holes)
