@@ -26,7 +26,7 @@ VERDICTS: tuple[VerdictKind, ...] = (
     "joins", "joins after a shift", "needs a link", "wrong way round", "cannot join",
 )  # fmt: skip
 SHIFT_STEP = 0.25  # [beats] shifts are offered in quarters of a beat
-LINK_BEATS = (1.0, 2.0, 3.0, 4.0)
+LINK_BEATS = (1.0, 2.0, 3.0, 4.0, 0.5)  # half a beat last: it takes a quick dancer
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -54,7 +54,8 @@ class Gap:
     hand: Floats  # [m]
     hand_velocity: Floats  # [m/beat]
     tether: Floats  # [rad]
-    axis: Floats  # [rad]; nan where a tether stands still
+    axis: Floats  # [rad] of the turning axes; nan where a tether stands still
+    plane: Floats  # [rad] of the laws' planes n
     rate: Floats  # later over earlier; 1 where both stand still, inf or 0 where one does
     head_velocity: Floats  # [m/beat]
 
@@ -73,9 +74,15 @@ class Gap:
         return np.asarray(place & rate & same_axis & velocity)
 
     def reversed_in_place(self, tolerances: Tolerances) -> Bools:
-        """Which pairs differ by the turning axis alone, which is the other way round."""
-        turned = self.within(tolerances, axis=np.pi - self.axis)
-        return np.asarray(turned & ~np.isnan(self.axis), dtype=np.bool_)
+        """Which pairs differ only by turning the other way round.
+
+        By the turning axis, or by the law's plane: an odd toroid's plane is reversed at an in, while
+        its turning axis, which the hand's own turn tilts by atan(1/N) both times, has turned by
+        180° − 2·atan(1/N) only (143° for three lobes).
+        """
+        axis = self.within(tolerances, axis=np.pi - self.axis) & ~np.isnan(self.axis)
+        plane = self.within(tolerances, axis=np.pi - self.plane) & ~np.isnan(self.axis)
+        return np.asarray(axis | plane, dtype=np.bool_)
 
     def words(self) -> str:
         """One pair's gap, for people."""
@@ -158,6 +165,7 @@ def gap_between(first: Motion, last: Motion, length: float) -> Gap:
         hand_velocity=np.linalg.norm(last.hand_rate - first.hand_rate, axis=-1),
         tether=_angle(first.tether, last.tether),
         axis=np.asarray(axis),
+        plane=_angle(first.plane, last.plane),
         rate=np.asarray(ratio),
         head_velocity=np.linalg.norm(last.head_rate(length) - first.head_rate(length), axis=-1),
     )
@@ -236,7 +244,7 @@ def shortest_link(
     arm: float,
     limits: LinkLimits | None = None,
 ) -> tuple[float, str]:
-    """Beats of the shortest link (1 to 4) within the limits, or nan and what stands against it.
+    """Beats of the first link (1 to 4, else ½) within the limits, or nan and what stands against it.
 
     Parameters
     ----------
@@ -255,12 +263,31 @@ def shortest_link(
     -----
     Source: docs/motion.md, section 5. The limits are held against proven bounds of the link.
     """
-    limits, reason = limits or LinkLimits(), ""
+    limits, reasons = limits or LinkLimits(), []
     for beats in LINK_BEATS:
         reason = limits.broken(link(first, last, beats), shoulder, arm)
         if not reason:
             return beats, ""
-    return nan, reason
+        reasons.append(f"in {beats:g} {'beat' if beats == 1 else 'beats'} {reason}")
+    return nan, "; ".join(reasons[:2])
+
+
+def ends(
+    law: Law, beats: float, *, length: float = 0.55
+) -> Literal["home", "reversed", "elsewhere"]:
+    """Whether so many beats of a law end the right way round, from the state against that at its start.
+
+    Parameters
+    ----------
+    law : Law
+    beats : float
+    length : float
+        Of the tether [m], for the head's velocity.
+    """
+    gap = gap_between(law.at(np.array(beats)), law.at(np.zeros(())), length)
+    if bool(gap.within(Tolerances())):
+        return "home"
+    return "reversed" if bool(gap.reversed_in_place(Tolerances())) else "elsewhere"
 
 
 def _angle(a: Floats, b: Floats) -> Floats:
@@ -279,6 +306,7 @@ def _one(gap: Gap, index: int) -> Gap:
         hand_velocity=gap.hand_velocity[index],
         tether=gap.tether[index],
         axis=gap.axis[index],
+        plane=gap.plane[index],
         rate=gap.rate[index],
         head_velocity=gap.head_velocity[index],
     )

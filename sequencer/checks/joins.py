@@ -1,0 +1,209 @@
+"""Whether each block passes into the next: the verdict at every boundary, for both hands.
+
+Verdicts come from `motion.joining`, remedies from `motion.remedies`; here they become findings. Where
+blocks do not touch, the link that fills the gap is held against the same limits as a remedy's.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Any
+
+from sequencer.checks.outcome import Outcome
+from sequencer.findings import Finding, Severity
+from sequencer.geometry.bodies import SIDES, Side
+from sequencer.motion.blocks import block_laws
+from sequencer.motion.course import Span
+from sequencer.motion.dancer import Dancer
+from sequencer.motion.joining import LinkLimits, Tolerances, Verdict
+from sequencer.motion.law import Law
+from sequencer.motion.links import LinkLaw
+from sequencer.motion.remedies import Boundary, Danced, Remedy, remedies_for
+from sequencer.show.staged import Block, Staged
+
+SOURCE = "docs/motion.md, section 5; this show's tolerances"
+_CODES = {
+    "wrong way round": "wrong-way-round",
+    "joins after a shift": "needs-a-shift",
+    "needs a link": "needs-a-link",
+    "cannot join": "does-not-join",
+}
+TOUCH = 1e-6  # [beats]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Joint:
+    """A boundary of two blocks in one hand, judged."""
+
+    who: str
+    side: Side
+    beat: float
+    before: Block
+    after: Block
+    verdict: Verdict
+    remedies: tuple[Remedy, ...]
+
+
+def joins(show: Staged) -> Outcome:
+    """Findings on every boundary of blocks, and on the links between them.
+
+    Parameters
+    ----------
+    show : Staged
+
+    Returns
+    -------
+    outcome : Outcome
+    """
+    findings: list[Finding] = []
+    for dancer in show.dancers:
+        findings += _told(show, joints(show, dancer))
+        findings += _links(show, dancer)
+    findings.sort(key=lambda finding: (finding.start or 0.0, finding.who))
+    return Outcome(findings=tuple(findings))
+
+
+def joints(show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None) -> list[Joint]:
+    """Every boundary of two blocks of one dancer that follow each other, by hand and beat."""
+    found = []
+    tethers = {side: prop.length for side, prop in dancer.props.items()}
+    for side in SIDES:
+        own = [block for block in show.blocks_of(dancer.name) if side in block.hands]
+        for k, (before, after) in enumerate(pairwise(own)):
+            if abs(after.start - before.end) > TOUCH:
+                continue
+            earlier = None
+            if k and abs(own[k - 1].end - before.start) <= TOUCH:
+                earlier = _danced(own[k - 1], side, dancer, tethers).end()
+            boundary = Boundary(
+                before=_danced(before, side, dancer, tethers),
+                after=_danced(after, side, dancer, tethers),
+                length=tethers[side],
+                shoulder=dancer.body.shoulder(side),
+                arm=dancer.body.arm_length,
+                earlier=earlier,
+                tolerances=tolerances or Tolerances(),
+            )
+            verdict = boundary.verdict()
+            found.append(
+                Joint(
+                    who=dancer.name,
+                    side=side,
+                    beat=before.end,
+                    before=before,
+                    after=after,
+                    verdict=verdict,
+                    remedies=tuple(remedies_for(boundary, verdict)),
+                )
+            )
+    return found
+
+
+def _danced(block: Block, side: Side, dancer: Dancer, tethers: Mapping[Side, float]) -> Danced:
+    part = block.hands[side]
+
+    def build(parameters: Mapping[str, Any], cycle: float) -> Law:
+        parts = {s: (words.pattern, words.parameters) for s, words in block.hands.items()}
+        parts[side] = (part.pattern, parameters)
+        return block_laws(
+            parts, timing=block.timing, direction=block.direction, cycle=cycle,
+            shift=block.shift, mirrored=block.mirrored, body=dancer.body, tethers=tethers,
+        )[side]  # fmt: skip
+
+    return Danced(
+        name=part.pattern,
+        parameters=part.parameters,
+        cycle=block.cycle,
+        beats=block.end - block.start,
+        build=build,
+        side=side if not block.mirrored else ("left" if side == "right" else "right"),
+    )
+
+
+def _told(show: Staged, found: list[Joint]) -> list[Finding]:
+    """One finding for each boundary that does not join; both hands in one where they agree."""
+    bad = [joint for joint in found if joint.verdict.kind != "joins"]
+    told: list[Finding] = []
+    for beat in sorted({joint.beat for joint in bad}):
+        here = [joint for joint in bad if joint.beat == beat]
+        kinds = dict.fromkeys(joint.verdict.kind for joint in here)
+        told += [_finding(show, [j for j in here if j.verdict.kind == kind]) for kind in kinds]
+    return told
+
+
+def _finding(show: Staged, same: list[Joint]) -> Finding:
+    joint = same[0]
+    kind = joint.verdict.kind
+    hands = " and ".join(f"{each.side} hand" for each in same)
+    what = {
+        "wrong way round": "the prop comes out of the first turning the other way round than the "
+        "second wants it",
+        "joins after a shift": f"the second joins only {joint.verdict.shift:g} beats into its pattern",
+        "needs a link": f"the two need a link of {joint.verdict.link_beats:g} beats between them",
+        "cannot join": f"no link of up to 4 beats joins them ({joint.verdict.reason})",
+    }[kind]
+    common = [
+        remedy.words
+        for remedy in joint.remedies
+        if all(remedy.words in {r.words for r in other.remedies} for other in same)
+    ]
+    return Finding(
+        code=_CODES[kind],
+        severity="stop",
+        who=(joint.who,),
+        start=show.seconds(joint.beat),
+        end=show.seconds(joint.beat),
+        position=show.position(joint.beat),
+        message=f"{joint.before.title} into {joint.after.title}, {hands}: {what} "
+        f"({joint.verdict.gap.words()})",
+        remedies=tuple(dict.fromkeys(common or [r.words for j in same for r in j.remedies])),
+        source=SOURCE,
+    )
+
+
+def _links(show: Staged, dancer: Dancer) -> list[Finding]:
+    """Links that ask for more than the limits: those of the show, and those that fill gaps."""
+    told = []
+    for side, course in dancer.courses.items():
+        spans = getattr(course, "spans", ())
+        asked = [(b.start, b.end) for b in show.blocks_of(dancer.name) if b.link]
+        for k, span in enumerate(spans):
+            if not isinstance(span.law, LinkLaw):
+                continue
+            why = LinkLimits().broken(span.law, dancer.body.shoulder(side), dancer.body.arm_length)
+            if why:
+                own = any(abs(low - span.start) <= TOUCH for low, _ in asked)
+                told.append(_link_finding(show, dancer, side, spans, k, why, own=own))
+    return told
+
+
+def _link_finding(
+    show: Staged,
+    dancer: Dancer,
+    side: Side,
+    spans: tuple[Span, ...],
+    k: int,
+    why: str,
+    *,
+    own: bool,
+) -> Finding:
+    span = spans[k]
+    names = [
+        spans[n].label if 0 <= n < len(spans) and spans[n].kind == "block" else "rest"
+        for n in (k - 1, k + 1)
+    ]
+    severity: Severity = "stop" if own or "reach" in why else "warn"
+    return Finding(
+        code="link-too-hard",
+        severity=severity,
+        who=(dancer.name,),
+        start=show.seconds(span.start),
+        end=show.seconds(span.end),
+        position=show.position(span.start),
+        message=f"from {names[0]} to {names[1]}, {side} hand, in {span.end - span.start:g} beats: {why}",
+        remedies=(
+            "leave more beats between the two",
+            "start the next block at another shift",
+        ),
+        source=SOURCE,
+    )
