@@ -1,0 +1,35 @@
+"""The run sheets: PDF pages for performers and crew, one module a sheet."""
+
+from pathlib import Path
+
+from sequencer.findings import Report
+from sequencer.show.staged import Staged
+
+
+def write_sheets(staged: Staged, report: Report, out: Path, *, paper: str = "a4") -> list[Path]:
+    """Write every sheet of a show, and all of them as one file for one print job.
+
+    Parameters
+    ----------
+    staged : Staged
+    report : Report
+        What the checks said; what stands against the show is printed on every page.
+    out : Path
+        Folder of this show's print-outs; made if missing.
+    paper : {"a4", "letter"}
+
+    Returns
+    -------
+    paths : list of Path
+        The combined file first.
+
+    Raises
+    ------
+    InputError
+        If the folder cannot be written.
+    ValueError
+        If the paper is not known.
+    """
+    from sequencer.outputs.sheets.writing import write
+
+    return write(staged, report, out, paper=paper)

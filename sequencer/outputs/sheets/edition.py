@@ -1,0 +1,139 @@
+"""What is printed: a staged show with what the checks said, and the lines that identify it on every page."""
+
+import datetime as dt
+from collections.abc import Iterable
+from dataclasses import dataclass
+from pathlib import PurePath
+
+from sequencer.findings import Clearance, Finding, Report
+from sequencer.outputs.sheets.bidi import apart, is_mixed
+from sequencer.outputs.sheets.letters import uncovered
+from sequencer.outputs.sheets.wording import plural, slug
+from sequencer.show.model import Venue
+from sequencer.show.staged import Staged
+
+HASH_SHOWN = 12  # hex digits of the track's content hash; enough to tell any two cuts apart
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Edition:
+    """One printing of a show."""
+
+    staged: Staged
+    report: Report
+
+    @property
+    def title(self) -> str:
+        """The show's title."""
+        return self.staged.show.title
+
+    @property
+    def issue(self) -> str:
+        """Version and date of the show file."""
+        date = self.staged.show.date or "no date in the show file"
+        return f"version {self.staged.show.version} · {date}"
+
+    @property
+    def track(self) -> str:
+        """Name of the track's file, without folders."""
+        return PurePath(self.staged.song.track.replace("\\", "/")).name
+
+    @property
+    def track_hash(self) -> str:
+        """First digits of the track's content hash."""
+        return self.staged.song.sha256[:HASH_SHOWN]
+
+    @property
+    def is_draft(self) -> bool:
+        """Whether no permit is recorded."""
+        return self.staged.show.rules.permit is None
+
+    @property
+    def stops(self) -> tuple[Finding, ...]:
+        """Findings that stand against the show."""
+        return tuple(f for f in self.report.findings if f.severity == "stop")
+
+    @property
+    def banner(self) -> str:
+        """Warning for the head of every page; empty if nothing stands against the show."""
+        if not self.stops:
+            return ""
+        return f"DO NOT DANCE YET – {plural(len(self.stops), 'finding')} against this show"
+
+    @property
+    def is_lit(self) -> bool:
+        """Whether anything burns in this show."""
+        return bool(self.staged.lit)
+
+    @property
+    def printed_for(self) -> dt.date | None:
+        """Date of the show file."""
+        date = self.staged.show.date
+        return dt.date.fromisoformat(date) if date else None
+
+    def number_of(self, who: str) -> int:
+        """A performer's number, from 1 in the order of the cast."""
+        return self.staged.show.names.index(who) + 1
+
+    def said(self, text: str) -> str:
+        """Text with every name in it that mixes directions kept to itself."""
+        for name in self._turned:
+            text = text.replace(name, apart(name))
+        return text
+
+    @property
+    def _turned(self) -> tuple[str, ...]:
+        show = self.staged.show
+        names = {*show.names, *(post.name for post in show.crew), *show.formations}
+        names |= set(_named(show.venue))
+        return tuple(sorted((n for n in names if is_mixed(n)), key=lambda n: (-len(n), n)))
+
+    def file_part(self, who: str) -> str:
+        """A performer's part of a file name; the number tells apart what looks alike in plain letters."""
+        parts: dict[str, str] = {}
+        for number, name in enumerate(self.staged.show.names, start=1):
+            part = slug(name)
+            parts[name] = part if part not in parts.values() else f"{part}-no{number}"
+        return parts[who]
+
+    def findings_for(self, who: str | None = None) -> tuple[Finding, ...]:
+        """Findings that name a performer or the whole show; all where nobody is named."""
+        return tuple(f for f in self.report.findings if who is None or not f.who or who in f.who)
+
+    def close_passes(self, who: str | None = None) -> tuple[Clearance, ...]:
+        """Measured clearances, the tightest against its requirement first."""
+        own = (
+            c for c in self.report.clearances if not c.bound and (who is None or who in c.between)
+        )
+        return tuple(sorted(own, key=lambda c: (c.distance - c.required, c.at, c.between)))
+
+    def missing_letters(self) -> tuple[str, ...]:
+        """Letters of the show's own words that the embedded type lacks."""
+        return uncovered(self._words())
+
+    def _words(self) -> Iterable[str]:
+        show = self.staged.show
+        yield from (show.title, show.version, show.venue.name, self.staged.song.track)
+        yield from show.names
+        yield from show.formations
+        yield from (section.label for section in self.staged.song.sections)
+        for block in self.staged.blocks:
+            yield block.note
+            yield from (part.pattern for part in block.hands.values())
+        for post in show.crew:
+            yield from (post.name, *post.equipment)
+        yield from _named(show.venue)
+        yield from filter(None, (show.rules.permit, show.rules.authority, show.rules.profile))
+        if show.fire is not None:
+            yield show.fire.fuel
+        for finding in self.report.findings:
+            yield from (finding.message, finding.source, *finding.remedies)
+
+
+def _named(venue: Venue) -> tuple[str, ...]:
+    """Names of everything at the place."""
+    return (
+        *(thing.name for thing in venue.scenery),
+        *(place.name for place in venue.exits),
+        *(edge.name for edge in venue.audience),
+    )

@@ -1,0 +1,296 @@
+"""The ground of a plan: stage, audience, scenery and frame, and labels that keep out of each other's way.
+
+Stage frame [m]: X to the audience's right is the page's right, Y upstage is up. Lengths on paper in points.
+"""
+
+from collections.abc import Sequence
+from itertools import pairwise
+from math import cos, hypot, inf, pi, sin
+from typing import Any
+
+from reportlab.lib.colors import Color
+from reportlab.platypus import Flowable
+
+from sequencer.outputs.sheets.bidi import apart
+from sequencer.outputs.sheets.letters import Face, clipped, width
+from sequencer.outputs.sheets.paper import HAIR, INK, MIST, PAPER, RULE, SOFT, TINY
+from sequencer.outputs.sheets.prose import Span, one_line
+from sequencer.outputs.sheets.scene import Box, Scene, stage_outline, window
+from sequencer.outputs.sheets.wording import metres
+from sequencer.show.model import Venue
+
+LABEL = 13.0  # height of the words above and below the drawing
+MIST_DARK = Color(0.83, 0.845, 0.87)
+
+
+class Ground(Flowable):  # type: ignore[misc]
+    """What lies under the people on a plan; `taken` are the boxes that labels keep clear of."""
+
+    def __init__(
+        self, scene: Scene, *, tall: float, wide: float | None = None, scale: float | None = None
+    ) -> None:
+        super().__init__()
+        self.scene, self._tall, self._wide, self._given = scene, tall, wide, scale
+        self.taken: list[Box] = []
+        self._window = window(scene)
+
+    def wrap(self, room: float, _tall: float) -> tuple[float, float]:
+        """As wide as the room, as high as the stage at that scale."""
+        room = min(room, self._wide or inf)
+        low_x, low_y, high_x, high_y = self._window
+        inner = self._tall - 2 * LABEL
+        self.scale = min(room / (high_x - low_x), inner / (high_y - low_y))
+        if self._given is not None:
+            self.scale = min(self.scale, self._given)
+        self.width = room
+        self.height = (high_y - low_y) * self.scale + 2 * LABEL
+        return self.width, self.height
+
+    def at(self, x: float, y: float) -> tuple[float, float]:
+        """Paper point of a point of the stage."""
+        low_x, low_y, high_x, _ = self._window
+        spare = self.width - (high_x - low_x) * self.scale
+        return (x - low_x) * self.scale + spare / 2, (y - low_y) * self.scale + LABEL
+
+    def path(self, canvas: Any, points: Sequence[tuple[float, float]], *, close: bool) -> Any:
+        """A path through points of the stage."""
+        path = canvas.beginPath()
+        path.moveTo(*self.at(*points[0]))
+        for point in points[1:]:
+            path.lineTo(*self.at(*point))
+        if close:
+            path.close()
+        return path
+
+    def area(self) -> Box:
+        """Left, low, width and height of the drawing."""
+        low_x, low_y, high_x, high_y = self._window
+        x, y = self.at(low_x, low_y)
+        return x, y, (high_x - low_x) * self.scale, (high_y - low_y) * self.scale
+
+    def clip(self, canvas: Any) -> None:
+        """Keep to the drawing from now on."""
+        clip = canvas.beginPath()
+        clip.rect(*self.area())
+        canvas.clipPath(clip, stroke=0, fill=0)
+
+    def draw_floor(self, canvas: Any, venue: Venue) -> None:
+        """Stage with holes, and its centre line."""
+        canvas.setFillColor(MIST)
+        canvas.rect(*self.area(), stroke=0, fill=1)
+        outline = stage_outline(venue.stage)
+        canvas.setFillColor(PAPER)
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(1.4)
+        canvas.drawPath(self.path(canvas, outline, close=True), stroke=1, fill=1)
+        for hole in venue.stage.holes:
+            canvas.setFillColor(MIST)
+            canvas.drawPath(self.path(canvas, hole, close=True), stroke=1, fill=1)
+        ys = [y for _, y in outline]
+        canvas.setStrokeColor(RULE)
+        canvas.setLineWidth(HAIR)
+        canvas.setDash(2, 3)
+        canvas.line(*self.at(0, min(ys)), *self.at(0, max(ys)))
+        canvas.setDash()
+
+    def draw_audience(self, canvas: Any, venue: Venue) -> None:
+        """Every edge that the audience does not cross, with its name."""
+        canvas.saveState()
+        self.clip(canvas)
+        for edge in venue.audience:
+            canvas.setStrokeColor(INK)
+            canvas.setLineWidth(2.6)
+            canvas.drawPath(self.path(canvas, edge.line, close=False), stroke=1, fill=0)
+            canvas.setLineWidth(0.8)
+            for (x0, y0), (x1, y1) in pairwise(edge.line):
+                a, b = self.at(x0, y0), self.at(x1, y1)
+                long = hypot(b[0] - a[0], b[1] - a[1])
+                for k in range(int(long // 7) + 1):
+                    t = k * 7 / long if long else 0.0
+                    x, y = a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])
+                    canvas.line(x, y, x - 2.5, y - 5)
+        canvas.restoreState()
+        for edge in venue.audience:
+            points = [self.at(*p) for p in edge.line]
+            middle = max(
+                pairwise(points),
+                key=lambda pair: hypot(pair[1][0] - pair[0][0], pair[1][1] - pair[0][1]),
+            )
+            x = (middle[0][0] + middle[1][0]) / 2
+            y = (middle[0][1] + middle[1][1]) / 2 - 16
+            self.label(
+                canvas,
+                edge.name.upper(),
+                [(x, y), (x, y + 20), (x, y + 32)],
+                face="Bold",
+                colour=INK,
+                centre=True,
+            )
+
+    def draw_scenery(self, canvas: Any, venue: Venue) -> None:
+        """Scenery; what burns is hatched."""
+        canvas.saveState()
+        self.clip(canvas)
+        for thing in venue.scenery:
+            path = self.path(canvas, thing.outline, close=True)
+            canvas.setFillColor(MIST_DARK)
+            canvas.setStrokeColor(SOFT)
+            canvas.setLineWidth(0.8)
+            canvas.drawPath(path, stroke=1, fill=1)
+            if thing.combustible:
+                self._hatch(canvas, thing.outline)
+        canvas.restoreState()
+        for thing in venue.scenery:
+            xs, ys = [p[0] for p in thing.outline], [p[1] for p in thing.outline]
+            x, y = self.at((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
+            top = self.at(0, max(ys))[1] + 2
+            low = self.at(0, min(ys))[1] - 11
+            words = thing.name if thing.combustible else f"{thing.name} (does not burn)"
+            self.label(canvas, words, [(x, y - 4), (x, top), (x, low)], centre=True)
+
+    def _hatch(self, canvas: Any, outline: Sequence[tuple[float, float]]) -> None:
+        canvas.saveState()
+        canvas.clipPath(self.path(canvas, outline, close=True), stroke=0, fill=0)
+        points = [self.at(*p) for p in outline]
+        x0, x1 = min(p[0] for p in points), max(p[0] for p in points)
+        y0, y1 = min(p[1] for p in points), max(p[1] for p in points)
+        canvas.setStrokeColor(SOFT)
+        canvas.setLineWidth(0.5)
+        at = x0 - (y1 - y0)
+        while at < x1:
+            canvas.line(at, y0, at + (y1 - y0), y1)
+            at += 4.0
+        canvas.restoreState()
+
+    def draw_frame(self, canvas: Any) -> None:
+        """Frame, scale bar and the names of the sides."""
+        left, low, wide, tall = self.area()
+        canvas.setStrokeColor(RULE)
+        canvas.setLineWidth(HAIR)
+        canvas.rect(left, low, wide, tall, stroke=1, fill=0)
+        one_line(
+            canvas,
+            left + wide / 2,
+            low + tall + 4,
+            Span("UPSTAGE", "Bold", TINY, SOFT),
+            align="centre",
+        )
+        one_line(canvas, left, low + tall + 4, Span("stage right", "Regular", TINY, SOFT))
+        one_line(
+            canvas,
+            left + wide,
+            low + tall + 4,
+            Span("stage left", "Regular", TINY, SOFT),
+            align="right",
+        )
+        metre = next((m for m in (1, 2, 5, 10, 20, 50, 100) if m * self.scale >= 28), 100)
+        base = low - 9.5
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(1.0)
+        for k in range(2):
+            canvas.setFillColor(INK if k == 0 else PAPER)
+            canvas.rect(
+                left + k * metre * self.scale / 2,
+                base + 1,
+                metre * self.scale / 2,
+                3,
+                stroke=1,
+                fill=1,
+            )
+        one_line(
+            canvas,
+            left + metre * self.scale + 4,
+            base,
+            Span(f"{metre}\u00a0m", "Regular", TINY, INK),
+        )
+        one_line(
+            canvas,
+            left + wide,
+            base,
+            Span(self._audience_words(), "Bold", TINY, SOFT),
+            align="right",
+        )
+
+    def _audience_words(self) -> str:
+        """How far the nearest edge of the audience is from the stage."""
+        import shapely
+
+        venue = self.scene.staged.show.venue
+        stage = shapely.Polygon(stage_outline(venue.stage))
+        far, name = min(
+            (shapely.LineString(edge.line).distance(stage), edge.name) for edge in venue.audience
+        )
+        return (
+            f"{metres(far)} from stage to {apart(name)}"
+            if far > 0.05
+            else f"{apart(name)} at the stage"
+        )
+
+    def label(
+        self,
+        canvas: Any,
+        words: str,
+        places: Sequence[tuple[float, float]],
+        *,
+        face: Face = "Regular",
+        colour: Color = INK,
+        centre: bool = False,
+        room: float = 130.0,
+    ) -> None:
+        """Words at the first of the places that is free; none if all are taken: the key names all."""
+        words = clipped(words, face, TINY, min(room, self.width - 4))
+        long = width(words, face) * TINY
+        left, low, wide, tall = self.area()
+        for x, y in places:
+            start = x - long / 2 if centre else x
+            box = (start - 1, y - 2.5, start + long + 1, y + 6.5)
+            inside = (
+                box[0] >= left and box[2] <= left + wide and box[1] >= low and box[3] <= low + tall
+            )
+            if not inside or any(meet(box, other) for other in self.taken):
+                continue
+            canvas.setFillColor(PAPER)
+            canvas.roundRect(box[0] - 1, box[1], long + 4, 9.5, 2, stroke=0, fill=1)
+            one_line(canvas, start, y, Span(words, face, TINY, colour))
+            self.taken.append(box)
+            return
+
+    def free_box(self, x: float, y: float, half: float, others: Sequence[Box]) -> Box:
+        """The nearest room for a mark that no other mark has taken; its own place if there is none."""
+        left, low, wide, tall = self.area()
+        for ring in range(4):
+            away = ring * 8.0
+            for k in range(8 if ring else 1):
+                cx, cy = x + away * cos(k * pi / 4), y + away * sin(k * pi / 4)
+                box = (cx - half, cy - 7, cx + half, cy + 7)
+                inside = box[0] >= left and box[2] <= left + wide and box[1] >= low
+                if (
+                    inside
+                    and box[3] <= low + tall
+                    and not any(meet(box, other) for other in others)
+                ):
+                    return box
+        return (x - half, y - 7, x + half, y + 7)
+
+    def draw_leader(self, x: float, y: float, to_x: float, to_y: float) -> None:
+        """A thin line from a true place to its mark."""
+        canvas = self.canv
+        canvas.setStrokeColor(INK)
+        canvas.setFillColor(INK)
+        canvas.setLineWidth(0.7)
+        canvas.line(x, y, to_x, to_y)
+        canvas.circle(x, y, 1.5, stroke=0, fill=1)
+
+    def pinned(self, x: float, y: float) -> tuple[float, float, float]:
+        """Paper point of a thing, at the edge if it lies outside; and how far outside [m]."""
+        low_x, low_y, high_x, high_y = self._window
+        inset = 9.0 / self.scale
+        own_x = min(max(x, low_x + inset), high_x - inset)
+        own_y = min(max(y, low_y + inset), high_y - inset)
+        far = hypot(x - own_x, y - own_y)
+        return *self.at(own_x, own_y), far if far > inset else 0.0
+
+
+def meet(a: Box, b: Box) -> bool:
+    """Whether two boxes overlap."""
+    return a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]

@@ -1,0 +1,227 @@
+"""What a sheet says before its plan: the caution of page one, the stop call, findings, cautions.
+
+Lengths in points.
+"""
+
+from collections.abc import Sequence
+
+from reportlab.platypus import CondPageBreak, Flowable, Spacer
+
+from sequencer.facts.cautions import Condition, Reader, cautions_for, page_one
+from sequencer.findings import Finding
+from sequencer.outputs.sheets.blocks import Cell, box, grid, heading
+from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.paper import CUE, INK, PAPER, SMALL, SOFT, TEXT, TINY
+from sequencer.outputs.sheets.prose import Prose, Span, one_line
+from sequencer.outputs.sheets.signs import stop_mark
+from sequencer.outputs.sheets.wording import clock_fine, listed
+from sequencer.show.burning import SIDES, burn_time
+from sequencer.show.model import Dancer
+
+SEVERITY_WORDS = {"stop": "STOP", "warn": "WARN", "note": "NOTE"}
+
+
+def caution_box(edition: Edition, room: float) -> list[Flowable]:
+    """What page one of every print-out says first."""
+    del edition  # it is printed whatever the show is
+    return [
+        Spacer(1, 5),
+        box([Prose(Span(page_one(), "Bold", TEXT, INK), leading=1.3)], room, ground=None, edge=INK),
+    ]
+
+
+class StopBar(Flowable):  # type: ignore[misc]
+    """The stop call, on a dark field; its words are the trade's common practice unless agreed otherwise."""
+
+    def __init__(self, lines: Sequence[Span]) -> None:
+        super().__init__()
+        self.prose = Prose([Span(s.text, s.face, s.size, PAPER) for s in lines], leading=1.25)
+
+    def wrap(self, room: float, tall: float) -> tuple[float, float]:
+        """As high as its words."""
+        self.width = room
+        _, high = self.prose.wrap(room - 70, tall)
+        self.height = max(high + 12, 46)
+        return self.width, self.height
+
+    def draw(self) -> None:
+        """Put it on the page."""
+        canvas = self.canv
+        canvas.setFillColor(INK)
+        canvas.rect(0, 0, self.width, self.height, stroke=0, fill=1)
+        stop_mark(canvas, 10, self.height / 2 - 19, 38, PAPER)
+        one_line(canvas, 29, self.height / 2 - 4, Span("STOP", "Poster", 12.5, INK), align="centre")
+        self.prose.drawOn(canvas, 60, (self.height - self.prose.height) / 2)
+
+
+def stop_bar(doing: str) -> list[Flowable]:
+    """The stop call and what its reader does."""
+    return [
+        Spacer(1, 5),
+        StopBar(
+            [
+                Span("Anyone may call it: ", "Bold", CUE),
+                Span(
+                    "shout “STOP” three times, both arms crossed overhead. Music off, lights up.\n",
+                    "Regular",
+                    CUE,
+                ),
+                Span(doing, "Regular", TEXT),
+            ]
+        ),
+    ]
+
+
+def findings_block(
+    edition: Edition, findings: Sequence[Finding], room: float, *, title: str, fine: bool = False
+) -> list[Flowable]:
+    """Findings as rows: how grave, when, what, and how to mend it."""
+    if not findings:
+        return []
+    rows: list[list[Cell]] = []
+    said = edition.said
+    for finding in findings:
+        when = "whole show"
+        if finding.start is not None:
+            when = clock_fine(finding.start)
+            if finding.position:
+                when += f"\nbar {finding.position}"
+        body: list[Flowable] = [
+            Prose(Span(said(finding.message), "Bold", TEXT if not fine else SMALL, INK))
+        ]
+        if finding.remedies:
+            body.append(
+                Prose(
+                    Span(
+                        said(f"Mend: {'; or '.join(finding.remedies)}"),
+                        "Regular",
+                        TEXT if not fine else SMALL,
+                    )
+                )
+            )
+        tail = " · ".join(filter(None, (listed(finding.who, most=6), finding.source)))
+        if tail:
+            body.append(Prose(Span(tail, "Regular", TINY, SOFT)))
+        rows.append([SeverityMark(finding.severity), Prose(Span(when, "Bold", TEXT)), body])
+    return [
+        CondPageBreak(90),
+        heading(title, level=2),
+        grid(rows, [44, 74, room - 118]),
+    ]
+
+
+class SeverityMark(Flowable):  # type: ignore[misc]
+    """How grave a finding is, by shape and word."""
+
+    def __init__(self, severity: str) -> None:
+        super().__init__()
+        self.severity = severity
+
+    def wrap(self, _room: float, _tall: float) -> tuple[float, float]:
+        """One line high."""
+        self.width, self.height = 36.0, 14.0
+        return self.width, self.height
+
+    def draw(self) -> None:
+        """Put it on the page."""
+        canvas = self.canv
+        words = SEVERITY_WORDS[self.severity]
+        if self.severity == "stop":
+            canvas.setFillColor(INK)
+            canvas.roundRect(0, -1, 34, 14, 2, stroke=0, fill=1)
+            one_line(canvas, 17, 3, Span(words, "Bold", SMALL, PAPER), align="centre")
+            return
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(1.1 if self.severity == "warn" else 0.5)
+        canvas.roundRect(0, -1, 34, 14, 2, stroke=1, fill=0)
+        one_line(
+            canvas,
+            17,
+            3,
+            Span(words, "Bold" if self.severity == "warn" else "Regular", SMALL, INK),
+            align="centre",
+        )
+
+
+def conditions_of(edition: Edition) -> set[Condition]:
+    """What is so in this show, for choosing its cautions."""
+    show = edition.staged.show
+    codes = [finding.code for finding in edition.report.findings]
+    so: dict[Condition, bool] = {
+        "music": True,
+        "lit": edition.is_lit,
+        "radiant": edition.is_lit,
+        "crew": bool(show.crew),
+        "indoors": show.venue.setting == "indoors",
+        "outdoors": show.venue.setting == "outdoors",
+        "wind": show.venue.setting == "outdoors" or show.venue.wind is not None,
+        "no-permit": edition.is_draft,
+        "exits": bool(show.venue.exits),
+        "crew-short": any("crew" in code or "post" in code for code in codes),
+        "override": bool(
+            show.rules.between_performers is not None
+            or show.rules.audience is not None
+            or show.rules.file
+        ),
+        "long-song": _outlasts(edition),
+        "missing": edition.is_lit and any(_wick_unknown(dancer) for dancer in show.cast),
+    }
+    return {condition for condition, holds in so.items() if holds}
+
+
+def _outlasts(edition: Edition) -> bool:
+    """Whether the song is longer than the part of a burn that may be planned."""
+    fire = edition.staged.show.fire
+    if fire is None or not edition.is_lit:
+        return False
+    times = [burn_time(edition.staged, name) for name in edition.staged.show.names]
+    known = [time.seconds for time in times if time is not None]
+    return len(known) < len(times) or edition.staged.song.duration > fire.reserve * min(known)
+
+
+def _wick_unknown(dancer: Dancer) -> bool:
+    return any(dancer.held(side).fuel_mass is None for side in SIDES)
+
+
+def cautions_block(edition: Edition, reader: Reader, room: float) -> list[Flowable]:
+    """All cautions that belong to a reader, whole, with who decides."""
+    chosen = cautions_for(conditions_of(edition), reader)
+    if not chosen:
+        return []
+    rows: list[list[Cell]] = [
+        [
+            Prose(Span(str(caution.number), "Bold", SMALL, SOFT)),
+            Prose(
+                [
+                    Span(caution.text, "Regular", SMALL + 0.5, INK),
+                    Span(f"  Decides: {caution.defers_to}.", "Italic", TINY + 0.5, SOFT),
+                ]
+            ),
+        ]
+        for caution in chosen
+    ]
+    return [
+        CondPageBreak(120),
+        heading("Cautions"),
+        grid(rows, [22, room - 22], pad=3.0, gutter=4.0),
+    ]
+
+
+def letters_block(edition: Edition, room: float) -> list[Flowable]:
+    """A notice where names hold letters that the type lacks."""
+    missing = edition.missing_letters()
+    if not missing:
+        return []
+    codes = ", ".join(f"U+{ord(letter):04X}" for letter in missing[:12])
+    more = f" and {len(missing) - 12} more" if len(missing) > 12 else ""
+    words = (
+        f"This print-out has no type for some letters of this show ({codes}{more}); each stands as its code, "
+        "such as ‹U+706B›. Performers and posts are told apart by their numbers. Write the names in by hand, "
+        "or give a spelling in Latin, Greek, Cyrillic or Hebrew letters in the show file."
+    )
+    return [
+        Spacer(1, 5),
+        box(
+            [Prose([Span("Letters missing. ", "Bold", SMALL), Span(words, "Regular", SMALL)])], room
+        ),
+    ]

@@ -1,0 +1,82 @@
+"""What every sheet shares to the eye: paper, margins, type scale and colours. Lengths in points.
+
+The colours are told apart in grey as well (relative luminance from 0.01 to 0.87), and nothing is said by
+colour alone. Accents: vermilion and blue of the palette of Okabe and Ito, Color Universal Design, 2008,
+darkened for white print on them (from memory).
+"""
+
+from dataclasses import dataclass
+from typing import Final, Literal
+
+from reportlab.lib.colors import Color, HexColor, white
+from reportlab.lib.pagesizes import A4, LETTER, landscape
+from reportlab.lib.units import mm
+
+PaperName = Literal["a4", "letter"]
+SIZES: Final = {"a4": A4, "letter": LETTER}
+
+INK: Final[Color] = HexColor("#15171C")
+SOFT: Final[Color] = HexColor("#565B66")  # secondary words; contrast on white 6.9 : 1
+RULE: Final[Color] = HexColor("#B9BDC6")
+MIST: Final[Color] = HexColor("#ECEEF2")  # fields behind words
+FLAME: Final[Color] = HexColor("#C2410C")  # lit
+WATCH: Final[Color] = HexColor("#0A5C99")  # safety crew
+PAPER: Final[Color] = white
+
+# type scale [pt]; nothing below TINY is ever printed
+TINY, SMALL, TEXT, CUE, LEAD, HEAD, TITLE, GIANT = 8.0, 9.0, 10.5, 12.5, 15.0, 20.0, 30.0, 44.0
+
+MARGIN: Final = 14 * mm
+GAP: Final = 4 * mm  # between blocks
+HEADER: Final = 13 * mm
+FOOTER: Final = 11 * mm
+HAIR: Final = 0.5
+STROKE: Final = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One page's size and the frame that sheets may fill [pt]."""
+
+    width: float
+    height: float
+    banner: float = 0.0  # height of the warning bar below the header
+
+    @classmethod
+    def of(cls, paper: PaperName, *, wide: bool = False, banner: float = 0.0) -> "Page":
+        """The page of a paper, upright or wide.
+
+        Raises
+        ------
+        ValueError
+            If the paper is not known.
+        """
+        if paper not in SIZES:
+            raise ValueError(f"paper must be one of {', '.join(SIZES)}, got {paper!r}")
+        width, height = landscape(SIZES[paper]) if wide else SIZES[paper]
+        return cls(width, height, banner)
+
+    @property
+    def left(self) -> float:
+        """Left edge of the frame."""
+        return MARGIN
+
+    @property
+    def inner(self) -> float:
+        """Width of the frame."""
+        return self.width - 2 * MARGIN
+
+    @property
+    def bottom(self) -> float:
+        """Lower edge of the frame."""
+        return MARGIN * 0.6 + FOOTER
+
+    @property
+    def top(self) -> float:
+        """Upper edge of the frame."""
+        return self.height - MARGIN * 0.6 - HEADER - self.banner
+
+    @property
+    def tall(self) -> float:
+        """Height of the frame."""
+        return self.top - self.bottom

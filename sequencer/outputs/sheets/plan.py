@@ -1,0 +1,270 @@
+"""The stage from above, to scale: who stands where, what burns, who watches, what keeps away from what.
+
+Stage frame [m]: X to the audience's right is the page's right, Y upstage is up. Lengths on paper in points.
+"""
+
+from collections.abc import Callable
+from itertools import combinations
+from math import cos, hypot, radians, sin
+from typing import Any
+
+from sequencer.outputs.sheets.ground import Ground
+from sequencer.outputs.sheets.letters import clipped, width
+from sequencer.outputs.sheets.paper import FLAME, INK, PAPER, RULE, SOFT, TINY, WATCH
+from sequencer.outputs.sheets.prose import Span, one_line
+from sequencer.outputs.sheets.scene import Box
+from sequencer.outputs.sheets.signs import draw_sign, flame_mark
+from sequencer.outputs.sheets.wording import metres
+from sequencer.show.model import Venue
+
+Draw = Callable[[Any, float, float], None]  # canvas, and where its middle stands [pt]
+
+
+class StagePlan(Ground):
+    """The drawing of a scene, as large as its room allows."""
+
+    def draw(self) -> None:
+        """Put the plan on the page."""
+        canvas, scene = self.canv, self.scene
+        begin = getattr(canvas, "begin_tag", None)
+        if begin is not None:
+            begin("Figure", "Stage plan from above, audience at the bottom")
+        venue = scene.staged.show.venue
+        self.taken: list[Box] = []
+        self.draw_floor(canvas, venue)
+        self.draw_audience(canvas, venue)
+        self.draw_scenery(canvas, venue)
+        self._paths(canvas)
+        self._reaches(canvas)
+        if scene.distances:
+            self._closest(canvas)
+        if scene.dimensions:
+            self._to_audience(canvas)
+        marks = self._safety_marks(venue) if scene.crew else []
+        self.taken += [box for box, _, _, _ in marks]
+        self._performers(canvas)
+        for box, words, draw, away in marks:
+            x, y = (box[0] + box[2]) / 2, (box[1] + box[3]) / 2
+            draw(canvas, x, y)
+            self._beside(canvas, x, y, away, words)
+        self.draw_frame(canvas)
+        if begin is not None:
+            canvas.end_tag()
+
+    def _paths(self, canvas: Any) -> None:
+        for name, (x, y, _) in self.scene.spots.items():
+            start = self.scene.before.get(name)
+            if start is None or hypot(start[0] - x, start[1] - y) < 0.05:
+                continue
+            strong = self.scene.focus in {None, name}
+            canvas.setStrokeColor(INK if strong else RULE)
+            canvas.setFillColor(PAPER)
+            canvas.setLineWidth(1.1 if strong else 0.7)
+            a, b = self.at(start[0], start[1]), self.at(x, y)
+            canvas.setDash(3, 2)
+            canvas.line(*a, *b)
+            canvas.setDash()
+            canvas.circle(*a, 3.0, stroke=1, fill=1)
+
+    def _reaches(self, canvas: Any) -> None:
+        canvas.saveState()
+        self.clip(canvas)
+        for dancer in self.scene.staged.dancers:
+            if dancer.name not in self.scene.spots:
+                continue
+            x, y, _ = self.scene.spots[dancer.name]
+            lit = dancer.name in self.scene.lit
+            canvas.setStrokeColor(FLAME if lit else SOFT)
+            canvas.setLineWidth(1.2 if lit else 0.7)
+            canvas.setDash(*(() if lit else (2.5, 2.0)))
+            canvas.circle(*self.at(x, y), dancer.reach * self.scale, stroke=1, fill=0)
+        canvas.setDash()
+        canvas.restoreState()
+
+    def _performers(self, canvas: Any) -> None:
+        names = list(self.scene.staged.show.names)
+        radius = self.disc
+        for name in names:
+            if name in self.scene.spots:
+                x, y = self.at(*self.scene.spots[name][:2])
+                self.taken.append((x - radius, y - radius, x + radius, y + radius))
+        for number, name in enumerate(names, start=1):
+            if name not in self.scene.spots:
+                continue
+            x, y = self.at(*self.scene.spots[name][:2])
+            facing = radians(self.scene.spots[name][2])
+            own = self.scene.focus == name
+            dark = own or self.scene.focus is None
+            tip = (sin(facing), -cos(facing))
+            side = (cos(facing), sin(facing))
+            canvas.setFillColor(INK if dark else SOFT)
+            arrow = canvas.beginPath()
+            arrow.moveTo(x + tip[0] * (radius + 7), y + tip[1] * (radius + 7))
+            for sign in (1, -1):
+                arrow.lineTo(
+                    x + tip[0] * (radius - 1.5) + sign * side[0] * 5,
+                    y + tip[1] * (radius - 1.5) + sign * side[1] * 5,
+                )
+            arrow.close()
+            canvas.drawPath(arrow, stroke=0, fill=1)
+            canvas.setFillColor(INK if dark else PAPER)
+            canvas.setStrokeColor(INK if dark else SOFT)
+            canvas.setLineWidth(1.1)
+            canvas.circle(x, y, radius, stroke=1, fill=1)
+            one_line(
+                canvas,
+                x,
+                y - 3.0,
+                Span(str(number), "Bold", 9.0 if radius > 7 else TINY, PAPER if dark else INK),
+                align="centre",
+            )
+            if name in self.scene.lit:
+                flame_mark(canvas, x + radius * 0.95, y + radius * 0.5, 10, FLAME)
+                self.taken.append(
+                    (x + radius * 0.5, y, x + radius * 0.95 + 6, y + radius * 0.5 + 10)
+                )
+        for name in names:
+            if name not in self.scene.spots:
+                continue
+            x, y = self.at(*self.scene.spots[name][:2])
+            own = self.scene.focus == name
+            room = 92.0
+            long = width(clipped(name, "Bold", TINY, room), "Bold") * TINY
+            self.label(
+                canvas,
+                name,
+                [
+                    (x, y - radius - 17),
+                    (x, y + radius + 4),
+                    (x + radius + 6 + long / 2, y - 4),
+                    (x - radius - 6 - long / 2, y - 4),
+                ],
+                face="Bold" if own or self.scene.focus is None else "Regular",
+                colour=INK,
+                centre=True,
+                room=room,
+            )
+
+    @property
+    def disc(self) -> float:
+        """Radius of a performer's disc [pt]."""
+        gaps = [
+            hypot(a[0] - b[0], a[1] - b[1]) * self.scale
+            for a, b in combinations(self.scene.spots.values(), 2)
+        ]
+        return max(6.2, min(8.5, min(gaps, default=99.0) / 2 - 0.4))
+
+    def _safety_marks(self, venue: Venue) -> list[tuple[Box, str, Draw, float]]:
+        """Room, words and drawing of everything that the crew looks for; none over another."""
+        wanted: list[tuple[tuple[float, float], str, Draw, float]] = []
+        for number, post in enumerate(self.scene.staged.show.crew, start=1):
+            wanted.append((post.post, post.name, _badge(f"S{number}"), 8.5 if number > 9 else 7.5))
+        wanted += [(p.at, p.name, _sign("E001", 12), 6.5) for p in venue.exits]
+        wanted += [(e.at, "", _sign("F001", 12), 6.5) for e in venue.extinguishers]
+        if venue.fuel_station is not None:
+            wanted.append((venue.fuel_station, "fuel station", _sign("W021", 14), 7.5))
+        placed: list[tuple[Box, str, Draw, float]] = []
+        for at, name, draw, half in wanted:
+            x, y, out = self.pinned(*at)
+            words = f"{name or 'extinguisher'}{_far(out)}" if name or out else ""
+            box = self.free_box(x, y, half, [other for other, _, _, _ in placed])
+            moved = ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
+            if not out and hypot(moved[0] - x, moved[1] - y) > 1:
+                self.draw_leader(x, y, *moved)
+            placed.append((box, words, draw, half))
+        return placed
+
+    def _beside(self, canvas: Any, x: float, y: float, away: float, words: str) -> None:
+        if not words:
+            return
+        long = width(clipped(words, "Regular", TINY, 110.0), "Regular") * TINY
+        reach = away + 2 + long / 2
+        self.label(
+            canvas,
+            words,
+            [
+                (x + reach, y - 3),
+                (x - reach, y - 3),
+                (x, y - away - 10),
+                (x, y + away + 2),
+                (x + away - long / 2, y - away - 10),
+                (x - away + long / 2, y - away - 10),
+                (x + away - long / 2, y + away + 2),
+                (x - away + long / 2, y + away + 2),
+            ],
+            centre=True,
+            room=110.0,
+        )
+
+    def _closest(self, canvas: Any) -> None:
+        pairs = list(combinations(self.scene.spots.items(), 2))
+        if not pairs:
+            return
+        (_, a), (_, b) = min(
+            pairs,
+            key=lambda pair: hypot(pair[0][1][0] - pair[1][1][0], pair[0][1][1] - pair[1][1][1]),
+        )
+        self._dimension(canvas, (a[0], a[1]), (b[0], b[1]))
+
+    def _to_audience(self, canvas: Any) -> None:
+        import shapely
+
+        edges = [shapely.LineString(edge.line) for edge in self.scene.staged.show.venue.audience]
+        best = min(
+            (
+                (shapely.Point(x, y).distance(edge), (x, y), edge)
+                for x, y, _ in self.scene.spots.values()
+                for edge in edges
+            ),
+            key=lambda item: item[0],
+            default=None,
+        )
+        if best is not None:
+            _, spot, edge = best
+            near = edge.interpolate(edge.project(shapely.Point(spot)))
+            self._dimension(canvas, spot, (near.x, near.y))
+
+    def _dimension(self, canvas: Any, a: tuple[float, float], b: tuple[float, float]) -> None:
+        long = hypot(a[0] - b[0], a[1] - b[1])
+        p, q = self.at(*a), self.at(*b)
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(0.9)
+        canvas.line(*p, *q)
+        words = metres(long, decimals=2)
+        wide = width(words, "Bold") * TINY
+        x, y = (p[0] + q[0]) / 2, (p[1] + q[1]) / 2
+        on_paper = hypot(q[0] - p[0], q[1] - p[1])
+        if 0 < on_paper < wide + 2 * self.disc + 10:  # no room between the discs: beside the line
+            across = ((p[1] - q[1]) / on_paper, (q[0] - p[0]) / on_paper)
+            away = (self.disc + 9) * (1 if across[1] >= 0 else -1)
+            x, y = x + across[0] * away, y + across[1] * away
+        canvas.setFillColor(PAPER)
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(0.6)
+        canvas.roundRect(x - wide / 2 - 3, y - 5.5, wide + 6, 11, 2, stroke=1, fill=1)
+        one_line(canvas, x, y - 2.9, Span(words, "Bold", TINY, INK), align="centre")
+        self.taken.append((x - wide / 2 - 3, y - 5.5, x + wide / 2 + 3, y + 5.5))
+
+
+def _badge(words: str) -> Draw:
+    half = 7.0 + 0.75 * (len(words) > 2)
+
+    def draw(canvas: Any, x: float, y: float) -> None:
+        canvas.setFillColor(WATCH)
+        canvas.setStrokeColor(PAPER)
+        canvas.setLineWidth(0.8)
+        canvas.roundRect(x - half, y - 6.5, 2 * half, 13, 2, stroke=1, fill=1)
+        one_line(canvas, x, y - 3, Span(words, "Bold", TINY, PAPER), align="centre")
+
+    return draw
+
+
+def _sign(code: str, size: float) -> Draw:
+    def draw(canvas: Any, x: float, y: float) -> None:
+        draw_sign(canvas, code, x - size / 2, y - size / 2, size)
+
+    return draw
+
+
+def _far(out: float) -> str:
+    return f", {out:.0f}\u00a0m further" if out else ""

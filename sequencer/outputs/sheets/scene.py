@@ -1,0 +1,69 @@
+"""What a plan shows: one instant on the floor, and how much of the place around it.
+
+Stage frame [m]: X to the audience's right, Y upstage.
+"""
+
+from dataclasses import dataclass, field
+from math import cos, pi, sin
+
+from sequencer.show.model import Stage
+from sequencer.show.staged import Staged
+
+Spot = tuple[float, float, float]  # X [m], Y [m], facing [degrees]
+Box = tuple[float, float, float, float]  # left, low, right, high
+ROUND_CORNERS = 72  # of a round stage's outline on paper
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class Scene:
+    """One instant on the floor."""
+
+    staged: Staged
+    spots: dict[str, Spot]
+    before: dict[str, Spot] = field(default_factory=dict)  # where a walk began; empty: nobody walks
+    lit: tuple[str, ...] = ()
+    focus: str | None = None  # whose sheet it is
+    crew: bool = True
+    distances: bool = True  # name the closest pair
+    dimensions: bool = False  # and how far the audience is
+
+
+def stage_outline(stage: Stage) -> list[tuple[float, float]]:
+    """Corners of a stage [m, stage frame]."""
+    if stage.outline is not None:
+        return list(stage.outline)
+    wide, deep = stage.width or 0.0, stage.depth or 0.0
+    if stage.shape == "round":
+        radius = wide / 2
+        turns = (2 * pi * k / ROUND_CORNERS for k in range(ROUND_CORNERS))
+        return [(radius * cos(a), radius + radius * sin(a)) for a in turns]
+    half = wide / 2
+    return [(-half, 0.0), (half, 0.0), (half, deep), (-half, deep)]
+
+
+def window(scene: Scene) -> Box:
+    """What the drawing shows: the stage, everybody on it, and what lies near."""
+    venue = scene.staged.show.venue
+    outline = stage_outline(venue.stage)
+    xs, ys = [p[0] for p in outline], [p[1] for p in outline]
+    for x, y, _ in (*scene.spots.values(), *scene.before.values()):
+        xs.append(x)
+        ys.append(y)
+    size = max(max(xs) - min(xs), max(ys) - min(ys), 2.0)
+    near = max(2.5, 0.3 * size)
+    low_x, high_x, low_y, high_y = min(xs), max(xs), min(ys), max(ys)
+    seats = [p for edge in venue.audience for p in edge.line]
+    for x, y in seats:
+        xs.append(min(max(x, low_x - near), high_x + near))
+        ys.append(min(max(y, low_y - 0.8 * size), high_y + 0.8 * size))
+    others = [p for thing in venue.scenery for p in thing.outline]
+    if scene.crew:
+        others += [post.post for post in scene.staged.show.crew]
+        others += [place.at for place in venue.exits]
+        others += [tool.at for tool in venue.extinguishers]
+        others += [venue.fuel_station] if venue.fuel_station is not None else []
+    for x, y in others:
+        xs.append(min(max(x, low_x - near), high_x + near))
+        ys.append(min(max(y, low_y - near), high_y + near))
+    pad = 0.05 * size + 0.5
+    return min(xs) - pad, min(ys) - pad, max(xs) + pad, max(ys) + pad

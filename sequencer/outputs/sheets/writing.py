@@ -1,0 +1,40 @@
+"""All sheets of a show to files: each whole or not at all, and one more with all of them."""
+
+from pathlib import Path
+from typing import cast
+
+from sequencer.files import write_bytes
+from sequencer.findings import Report
+from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.furniture import Sheet, document_bytes
+from sequencer.outputs.sheets.paper import SIZES, PaperName
+from sequencer.outputs.sheets.performer import performer_sheet
+from sequencer.outputs.sheets.safety import safety_sheet
+from sequencer.outputs.sheets.wording import slug
+from sequencer.show.staged import Staged
+
+
+def write(staged: Staged, report: Report, out: Path, *, paper: str) -> list[Path]:
+    """See `sequencer.outputs.sheets.write_sheets`."""
+    if paper not in SIZES:
+        raise ValueError(f"paper must be one of {', '.join(SIZES)}, got {paper!r}")
+    edition = Edition(staged=staged, report=report)
+    size = cast("PaperName", paper)
+    show = slug(Path(staged.file).stem)
+    sheets = sheets_of(edition)
+    files = [(out / "all-sheets.pdf", sheets, staged.show.title)]
+    files += [
+        (out / f"{show}-{s.name}.pdf", [s], f"{staged.show.title}: {s.title}") for s in sheets
+    ]
+    # every page is made before the first file is replaced, so that a fault leaves the old set whole
+    made = [(path, document_bytes(part, edition, size, title)) for path, part, title in files]
+    for path, content in made:
+        write_bytes(path, content)
+    return [path for path, _ in made]
+
+
+def sheets_of(edition: Edition) -> list[Sheet]:
+    """Every sheet of a show, in the order of one print job; no two of one name."""
+    sheets = [safety_sheet(edition)]
+    sheets += [performer_sheet(edition, who) for who in edition.staged.show.names]
+    return sheets
