@@ -282,39 +282,54 @@ def _too_few(placed: Sequence[Placed], rule: Rule, heads: int) -> list[Finding]:
     groups = asked.units
     if asked.rating is not None:
         groups = (Units(asked.count.for_heads(heads), "", asked.rating), *groups)
+    taken: dict[int, int] = {}  # extinguisher → slot; one extinguisher fills one slot
+    slots = [group for group in groups for _ in range(group.count)]
+    empty = [slot for slot in range(len(slots)) if not _filled(slot, slots, placed, taken, set())]
     found = []
     for group in groups:
-        fit, unlike = [], []
-        for each in placed:
-            rated = each.rated
-            meets = rated.meets(group.rating) if rated else None
-            if group.kind == "water" and not is_water(each.kind):
-                continue
-            if meets is None:
-                unlike.append(each.rating)
-            elif meets:
-                fit.append(each)
-        if len(fit) >= group.count:
+        short = sum(slots[slot] is group for slot in empty)
+        if not short:
             continue
-        short = group.count - len(fit)
         kind = f"{group.kind} " if group.kind else ""
-        doubt = (
-            f"; {', '.join(sorted(set(unlike)))} cannot be compared with {group.rating}: ask the "
-            "authority"
-            if unlike
-            else ""
-        )
+        unlike = sorted({each.rating for each in placed if _meets(each, group) is None})
+        doubt = f"; {', '.join(unlike)} cannot be compared: ask the authority" if unlike else ""
         found.append(
             _plain(
                 "extinguishers-few",
                 "stop",
-                f"{len(fit)} of {group.count} {kind}{_several('extinguisher', group.count)} "
-                f"of {group.rating} or better{doubt}",
+                f"{group.count - short} of {group.count} {kind}"
+                f"{_several('extinguisher', group.count)} of {group.rating} or better{doubt}",
                 (f"add {short} under venue, extinguishers, with place and rating",),
                 rule,
             )
         )
     return found
+
+
+def _filled(
+    slot: int,
+    slots: Sequence[Units],
+    placed: Sequence[Placed],
+    taken: dict[int, int],
+    tried: set[int],
+) -> bool:
+    """Find an extinguisher for a slot, moving others if need be (augmenting path of a matching)."""
+    for index, each in enumerate(placed):
+        if index in tried or not _meets(each, slots[slot]):
+            continue
+        tried.add(index)
+        if index not in taken or _filled(taken[index], slots, placed, taken, tried):
+            taken[index] = slot
+            return True
+    return False
+
+
+def _meets(each: Placed, group: Units) -> bool | None:
+    """Whether an extinguisher is what a rule asks; None where nobody can compare the ratings."""
+    if group.kind == "water" and not is_water(each.kind):
+        return False
+    rated = each.rated
+    return rated.meets(group.rating) if rated else None
 
 
 def _fuel_point_travel(

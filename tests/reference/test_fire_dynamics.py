@@ -1,0 +1,188 @@
+"""Heat release, flame height, radiant flux and time to pain against published sheets and criteria.
+
+Sources stand beside each check. E1 to E3 are example sheets printed by the US NRC with NUREG-1805
+(heat release read; flux and flame height computed from the printed formulas).
+"""
+
+import math
+
+import pytest
+from numpy.testing import assert_allclose
+
+from sequencer.facts.combustion import (
+    burnt_heat_release,
+    equivalent_diameter,
+    flame_height,
+    pool_burn_seconds,
+    pool_heat_release,
+)
+from sequencer.facts.heat_criteria import doses, heat_criteria
+from sequencer.facts.pool_fires import measured_pools, pool_fires
+from sequencer.facts.radiation import (
+    dose_seconds,
+    flux_distance,
+    point_source_flux,
+    skin_burn_seconds,
+)
+
+SQUARE_FOOT = 0.3048**2  # [m²] exact, international foot of 1959
+BTU = 3.154590745  # [W/m²] of 1 Btu/(h·ft²), NIST SP 811 (from memory, re-derivable)
+
+
+@pytest.mark.parametrize(
+    ("mass_flux", "heat", "absorption", "square_feet", "printed_kw", "rtol"),
+    [
+        (0.039, 46_000e3, 0.7, 9, 771.52, 1e-4),  # E1 lube oil, sheet 05.1
+        (0.033, 28_000e3, 2.6, 9, 719.75, 1e-4),  # E2, sheet 05.1
+        (0.045, 44_400e3, 2.1, 2545, 472_403.60, 1e-6),  # E3 diesel, sheet 05.1
+    ],
+    ids=["lube oil", "second sheet", "diesel"],
+)
+def test_pool_heat_release_matches_the_published_sheets(
+    mass_flux, heat, absorption, square_feet, printed_kw, rtol
+):
+    """US NRC, Fire Dynamics Tools (NUREG-1805), sheet 05.1: three printed results."""
+    watts = pool_heat_release(
+        square_feet * SQUARE_FOOT,
+        mass_flux=mass_flux,
+        heat_of_combustion=heat,
+        absorption=absorption,
+    )
+
+    assert_allclose(watts / 1000, printed_kw, rtol=rtol)
+
+
+def test_flame_height_of_the_first_sheet_and_of_a_round_case():
+    """Heskestad 1984, L = 0.235 Q^0.4 − 1.02 D with Q in kW; computed here from the formula."""
+    assert_allclose(
+        flame_height([771.52e3, 1000e3], diameter=[1.03179, 2.0]), [2.305, 1.684], rtol=1e-3
+    )
+
+
+def test_a_small_fire_over_a_wide_base_has_no_negative_flame():
+    """The formula alone gives −0.128 m for 0.5 kW over 0.3 m."""
+    raw = 0.235 * 0.5**0.4 - 1.02 * 0.3
+
+    assert raw == pytest.approx(-0.128, abs=1e-3)
+    assert flame_height(500.0, diameter=0.3) == 0.0
+
+
+def test_flux_counts_from_the_flame_centre():
+    """E1, sheet 05.1: 10 ft from the edge of a pool of 9 ft² is 3.564 m from its centre: 1.450 kW/m²."""
+    diameter = equivalent_diameter(9 * SQUARE_FOOT)
+    assert_allclose(diameter, 1.0318, atol=5e-5)
+
+    flux = point_source_flux(771.52e3, distance=3.048 + diameter / 2)
+
+    assert_allclose(flux / 1000, 1.450, rtol=1e-3)
+
+
+def test_flux_of_a_megawatt_at_five_metres():
+    """q″ = χQ/(4πR²), NUREG-1805 sheet 05.1: 0.3 × 1000/(4π·25) = 0.95493 kW/m²."""
+    assert_allclose(point_source_flux(1e6, distance=5.0) / 1000, 0.95493, rtol=1e-5)
+
+
+def test_flux_falls_with_the_square_of_the_distance():
+    """Inverse square law."""
+    near, at, far = point_source_flux(8640.0, distance=[0.5, 1.0, 2.0])
+
+    assert_allclose([near / at, far / at], [4.0, 0.25], rtol=1e-12)
+    assert_allclose(flux_distance(8640.0, flux=[near, at, far]), [0.5, 1.0, 2.0], rtol=1e-12)
+
+
+def test_ethanol_table_row_lies_in_the_measured_band():
+    """NIST pool fires (MaCFP): ethanol of 30.1 cm burns 14.8 ± 1.2 g/(m²·s), 28.2 kW ± 8.1 %."""
+    row = pool_fires()["ethanol"]
+    measured = next(each for each in measured_pools() if each.fuel == "ethanol")
+    area = math.pi / 4 * measured.diameter**2
+    watts = pool_heat_release(
+        area,
+        mass_flux=row.mass_flux,
+        heat_of_combustion=row.heat_of_combustion,
+        absorption=row.absorption,
+    )
+    seen = measured.mass_flux * area * row.heat_of_combustion
+
+    assert_allclose(watts, 28.6e3, rtol=2e-3)
+    assert_allclose(seen, 28.2e3, rtol=2e-3)
+    assert abs(watts - seen) <= seen * measured.mass_flux_error / measured.mass_flux
+
+
+@pytest.mark.parametrize(
+    ("name", "btu"), [("bystanders", 450), ("pain-15-s", 1500), ("drapes", 10_000)]
+)
+def test_heat_criteria_are_the_printed_ones(name, btu):
+    """24 CFR 51 subpart C appendix II: 450, 1,500 and 10,000 Btu/(h·ft²)."""
+    assert_allclose(heat_criteria()[name].flux, btu * BTU, rtol=3e-3)
+
+
+def test_two_models_of_time_to_pain_agree():
+    """HSL/2004/04 (dose 92) and CIBSE Guide E eq. 10.4 at 5 kW/m²: 10.76 s and 9.09 s."""
+    dose, skin = dose_seconds(5000.0), skin_burn_seconds(5000.0)
+
+    assert_allclose([dose, skin], [10.76, 9.09], rtol=1e-3)
+    assert 8 < skin < dose < 12
+    assert doses()["pain"].middle == 92
+
+
+def test_skin_burn_time_matches_a_library():
+    """`ofire` 0.1.16, time_burning_skin(2.5) = 23.16 s, from CIBSE Guide E."""
+    assert_allclose(skin_burn_seconds(2500.0), 23.16, rtol=1e-3)
+
+
+def test_mean_heat_of_a_soaked_wick():
+    """60 g of kerosene at 43.2 MJ/kg in 300 s: 8.64 kW, and Heskestad gives 0.455 m over 0.1 m."""
+    watts = burnt_heat_release(0.060, heat_of_combustion=43.2e6, seconds=300.0)
+
+    assert_allclose(watts, 8640.0, rtol=1e-9)
+    assert_allclose(flame_height(watts, diameter=0.1), 0.455, atol=5e-4)
+
+
+def test_radiant_heat_does_not_set_the_audience_distance():
+    """Two such wicks at 3.05 m: 0.044 kW/m²; one at 0.5 m: 0.83; 1.42 is met at 0.38 m (24 CFR 51)."""
+    assert_allclose(2 * point_source_flux(8640.0, distance=3.05), 44.0, rtol=0.01)
+    assert_allclose(point_source_flux(8640.0, distance=0.5), 825.0, rtol=0.01)
+    assert_allclose(flux_distance(8640.0, flux=1420.0), 0.38, atol=0.005)
+
+
+def test_burning_time_of_the_butane_sheet():
+    """NUREG-1805.1: 5 gal of butane over 9 ft² burn 166.3 s (computed, formula of ch. 3 from memory)."""
+    row = pool_fires()["butane"]
+    seconds = pool_burn_seconds(
+        5 * 3.785411784e-3,
+        diameter=equivalent_diameter(9 * SQUARE_FOOT),
+        mass_flux=row.mass_flux,
+        density=row.density,
+    )
+
+    assert_allclose(seconds, 166.3, rtol=1e-3)
+
+
+def test_bad_numbers_are_refused():
+    with pytest.raises(ValueError, match="must not be negative"):
+        flame_height(-1.0, diameter=0.1)
+    with pytest.raises(ValueError, match="seconds must be positive"):
+        burnt_heat_release(0.06, heat_of_combustion=43e6, seconds=0.0)
+    with pytest.raises(ValueError, match="distance must be positive"):
+        point_source_flux(1.0, distance=0.0)
+    with pytest.raises(ValueError, match="heat_release must not be negative"):
+        point_source_flux(-1.0, distance=1.0)
+    with pytest.raises(ValueError, match="heat_release must not be negative"):
+        flux_distance(-1.0, flux=1.0)
+    with pytest.raises(ValueError, match="diameter and mass_flux must be positive"):
+        pool_burn_seconds(1.0, diameter=0.0, mass_flux=1.0, density=1.0)
+
+
+@pytest.mark.parametrize("radius", [0.5, 3.5639, 40.0])
+def test_radiation_agrees_with_an_independent_library(radius):
+    """`ofire` 0.1.16, a general-purpose fire library (test only): E1's fire, and skin burns."""
+    ofire = pytest.importorskip("ofire")
+    flux = ofire.fire_dynamics_tools.chapter_5.equation_5_1.thermal_radiation_point_source(
+        771.52, radius, 0.3
+    )
+    burn = ofire.cibse_guide_e.chapter_10.equation_10_4.time_burning_skin(flux)
+    diameter = ofire.fire_dynamics_tools.chapter_9.equation_9_4.effective_diameter(radius)
+
+    assert_allclose(point_source_flux(771.52e3, distance=radius) / 1000, flux, rtol=1e-9)
+    assert_allclose(skin_burn_seconds(flux * 1000) / 60, burn, rtol=1e-9)
+    assert_allclose(equivalent_diameter(radius), diameter, rtol=1e-12)

@@ -1,0 +1,50 @@
+"""Response times and wind forces against published figures.
+
+Sources: Woods et al. 2015 (reaction 231 ms); EN ISO 13855:2010 (approach 1.6 m/s); MUTCD pedestrian
+speed 3.5 ft/s (LaPlante and Kaeser 2007); Beaufort table.
+"""
+
+import pytest
+
+from sequencer.facts.pace import reach_in, response_seconds, speeds
+from sequencer.facts.wind import beaufort, wind_limits
+
+
+def test_spotter_four_metres_away():
+    """0.231 s + 4 m / 1.6 m/s = 2.73 s; at 3.5 ft/s 3.98 s."""
+    assert response_seconds(4.0) == pytest.approx(2.73, abs=0.01)
+    assert response_seconds(4.0, speed=speeds()["pedestrian"].speed) == pytest.approx(
+        3.98, abs=0.01
+    )
+
+
+def test_reach_is_the_inverse():
+    assert reach_in(response_seconds(7.0)) == pytest.approx(7.0, rel=1e-12)
+    assert reach_in(0.1) == 0.0
+
+
+def test_response_refuses_nonsense():
+    with pytest.raises(ValueError, match="distance must be"):
+        response_seconds(-1.0)
+    with pytest.raises(ValueError, match="speed > 0"):
+        response_seconds(1.0, speed=0.0)
+
+
+@pytest.mark.parametrize(
+    ("miles", "force"),
+    [(7, 2), (8, 3), (12, 3), (13, 4), (15, 4), (18, 4), (19, 5), (24, 5), (0, 0)],
+)
+def test_beaufort_by_the_printed_table(miles, force):
+    """Beaufort 3, 4, 5 are 8–12, 13–18, 19–24 mph."""
+    assert beaufort(miles * 0.44704) == force
+
+
+def test_fifteen_miles_an_hour_is_the_borrowed_limit():
+    """15 mph = 6.7056 m/s = 24.14 km/h, a limit of open burning."""
+    speed = next(limit.speed for limit in wind_limits() if limit.printed == "15 mph")
+
+    assert speed == pytest.approx(6.7056, abs=1e-12)
+    assert speed * 3.6 == pytest.approx(24.14, abs=0.005)
+    assert beaufort(200.0) == 12
+    with pytest.raises(ValueError, match="must be"):
+        beaufort(-1.0)

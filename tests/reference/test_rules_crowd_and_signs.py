@@ -1,0 +1,155 @@
+"""Exits, floor space, travel distances and signs against handbook figures.
+
+Sources stand beside each check.
+"""
+
+import datetime as dt
+
+import pytest
+
+from sequencer.facts.crowd import exit_capacity, floor_capacity, flows, walking_speed
+from sequencer.facts.extinguishers import (
+    allowed_travel,
+    hazard_of_volume,
+    parse_rating,
+    travels,
+    walk_length,
+)
+from sequencer.facts.signs import signs, signs_for
+from sequencer.units import LENGTHS, SPEEDS, VOLUMES
+
+FOOT = 0.3048
+
+
+def test_five_metres_of_exit():
+    """Hastings BC: 5 m × 109 × 5 min = 2,725 people (read)."""
+    assert exit_capacity([5.0], minutes=5, flow=flows()["open-air"].per_metre_minute) == 2725
+
+
+def test_the_largest_exit_is_lost():
+    """Buckinghamshire CC: five exits of 4 m, the largest discounted, 82 a metre, 8 min: 10,496."""
+    level = flows()["level"].per_metre_minute
+    assert exit_capacity([4.0] * 5, minutes=8, flow=level) == 10_496
+    assert exit_capacity([4.0] * 5, minutes=8, flow=level, discount_largest=False) == 13_120
+    assert exit_capacity([4.0, 1.0], minutes=8, flow=level) == 2624  # 1 m is under 1.05 m
+
+
+def test_default_flow_is_the_slower_one():
+    """IMO corridor table, 1.3 p/(m·s) = 78 /(m·min); 109 exceeds every observed flow."""
+    assert flows()["default"].per_metre_minute == pytest.approx(1.3 * 60)
+    assert exit_capacity([5.0], minutes=5) == 1950
+    with pytest.raises(ValueError, match="must be"):
+        exit_capacity([-1.0], minutes=5)
+
+
+def test_floor_space():
+    """0.5 m² a person outdoors (Buckinghamshire CC; HSG195 quoted): 200 m² hold 400."""
+    assert floor_capacity(200.0) == 400
+    assert floor_capacity(200.0, kind="standing") == 666
+    with pytest.raises(ValueError, match="known kind"):
+        floor_capacity(1.0, kind="balcony")
+    with pytest.raises(ValueError, match="must be"):
+        floor_capacity(-1.0)
+
+
+def test_the_exclusion_zone_is_cut_out_before_people_are_counted():
+    """A rectangle of 20 m × 10 m whose long side lies 4 m into a circle of 6.096 m: shapely measures."""
+    from shapely import Point, box
+
+    ground = box(-10, 4, 10, 14)
+    left = ground.difference(Point(0, 0).buffer(6.096, quad_segs=256))
+
+    assert floor_capacity(ground.area) == 400
+    assert floor_capacity(left.area) < 400 - 20
+
+
+def test_walking_speed_in_a_crowd():
+    """SFPE Handbook ch. 59 (from memory): 1.199 m/s at 0.54 p/m²; peak flow 1.316 at 1.88 p/m²."""
+    assert walking_speed(0.54) == pytest.approx(1.199, abs=1e-3)
+    assert 1.88 * walking_speed(1.88) == pytest.approx(1.316, abs=1e-3)
+    assert 1.9 * walking_speed(1.9) == pytest.approx(1.3, rel=0.02)  # IMO table
+    assert walking_speed(10.0) == 0.0
+
+
+def test_walks_are_measured_along_the_path():
+    """20 ft and 15 ft round a corner are 35 ft, though 25 ft in a straight line: NFPA 10 (second-hand)."""
+    walk = walk_length([20 * FOOT, 15 * FOOT])
+    short, long = (
+        next(each.distance for each in travels() if each.printed == printed)
+        for printed in ("30 ft", "50 ft")
+    )
+
+    assert walk > short > 25 * FOOT
+    assert walk <= long
+    with pytest.raises(ValueError, match="must not be negative"):
+        walk_length([-1.0])
+
+
+def test_travel_by_rating_and_amount():
+    """Light hazard: 5-B at 30 ft, 10-B at 50 ft; under 1 gal is light (NFPA 10, second-hand)."""
+    assert hazard_of_volume(3.7e-3) == "light"
+    assert hazard_of_volume(3.8e-3) == "ordinary"
+    assert hazard_of_volume(19e-3) == "extra"
+    assert allowed_travel(parse_rating("5-B"), 1e-3).printed == "30 ft"
+    assert allowed_travel(parse_rating("2-A:10-B:C"), 1e-3).printed == "50 ft"
+    assert allowed_travel(parse_rating("2-A:10-B:C"), 4e-3).printed == "30 ft"
+    assert allowed_travel(parse_rating("2-A:10-B:C"), 40e-3) is None
+    assert allowed_travel(parse_rating("21A 144B"), 1e-3) is None
+    with pytest.raises(ValueError, match="must not be negative"):
+        hazard_of_volume(-1.0)
+
+
+@pytest.mark.parametrize("text", ["2-A:10-B:C", "2A-10BC", "2A10BC", "2a 10bc"])
+def test_ratings_as_people_write_them(text):
+    assert str(parse_rating(text)) == "2-A:10-B:C"
+
+
+@pytest.mark.parametrize("text", ["", "big one", "ABC", "7-A:10-B:C", "2-A:11-B"])
+def test_what_is_no_rating_is_said(text):
+    with pytest.raises(ValueError, match=r"no extinguisher rating|names no size|no rating scheme"):
+        parse_rating(text)
+
+
+def test_a_better_rating_meets_a_smaller_one():
+    asked = parse_rating("2-A:10-B:C")
+
+    assert parse_rating("3-A:40-B:C").meets(asked)
+    assert not parse_rating("4-A:10-B").meets(asked)
+    assert not parse_rating("1-A:10-B:C").meets(asked)
+    assert parse_rating("13A 113B C").meets(asked) is None
+
+
+def test_signs_of_the_fuel_point():
+    """ISO 7010:2019: P003 no open flame, F001 extinguisher; prohibition a red ring, warning a triangle."""
+    found = {sign.code: sign for sign in signs_for("fuel point")}
+
+    assert {"P003", "F001"} <= set(found)
+    assert (found["P003"].shape, found["P003"].colour) == ("ring with bar", "red")
+    assert (signs()["W021"].shape, signs()["W021"].colour) == ("triangle", "yellow")
+    assert (found["F001"].shape, found["F001"].colour) == ("square", "red")
+    with pytest.raises(ValueError, match="use one of fuel point"):
+        signs_for("moon")
+
+
+@pytest.mark.parametrize(
+    ("table", "unit", "exact"),
+    [(LENGTHS, "ft", 0.3048), (SPEEDS, "mph", 0.44704), (VOLUMES, "gal", 3.785411784e-3)],
+)
+def test_units_come_back(table, unit, exact):
+    """International foot and mile of 1959, US gallon of 231 in³: exact."""
+    assert table[unit] == exact
+    assert 20 * table[unit] / table[unit] == pytest.approx(20, rel=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("day", "week"),
+    [
+        ((2005, 1, 1), (2004, 53, 6)),
+        ((2008, 12, 29), (2009, 1, 1)),
+        ((2010, 1, 3), (2009, 53, 7)),
+        ((2026, 11, 25), (2026, 48, 3)),
+    ],
+)
+def test_iso_weeks(day, week):
+    """ISO 8601 week dates by the standard library, which print-outs use."""
+    assert tuple(dt.date(*day).isocalendar()) == week
