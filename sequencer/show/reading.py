@@ -12,6 +12,7 @@ from pydantic.fields import FieldInfo
 
 from sequencer.errors import InputError, InputErrors
 from sequencer.show.document import Document, Key, read_document
+from sequencer.show.fact_names import unknown_facts
 from sequencer.show.model import Show
 
 MOST_SHOWN = 12  # faults of one reading
@@ -215,6 +216,7 @@ def _name_faults(read: ReadShow) -> Iterator[InputError]:
     yield from _unknown_people(read)
     yield from _unknown_formations(read)
     yield from _phrase_faults(read)
+    yield from unknown_facts(show, read.fault)
 
 
 def _twice(read: ReadShow, heading: str, names: Sequence[str]) -> Iterator[InputError]:
