@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from sequencer.checks.clearance import clearance
+from sequencer.checks.joins import joins
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.rule_distances import required_distances
 from sequencer.checks.safety import safety_findings
@@ -22,8 +23,10 @@ def checked(show: Staged, *, progress: Progress | None = None) -> Report:
         If the show's own file of rules cannot be used.
     """
     say = progress or (lambda _subject, _share: None)
-    say("checking distances", 0.3)
-    outcome = _distances(show)
+    say("checking joins", 0.2)
+    outcome = joins(show)
+    say("checking distances", 0.4)
+    outcome += _distances(show)
     say("checking fire and crew", 0.8)
     outcome += Outcome(findings=tuple(safety_findings(show)))
     return Report(

@@ -80,7 +80,7 @@ def show_from_document(document: Document) -> ReadShow:
     try:
         show = Show.model_validate(document.values)
     except ValidationError as error:
-        raise _collected([_located(document, fault) for fault in error.errors()]) from None
+        raise _collected([_located(document, fault) for fault in _own(error.errors())]) from None
     read = ReadShow(show, document)
     if faults := list(_name_faults(read)):
         raise _collected(faults)
@@ -101,6 +101,16 @@ def _collected(faults: list[InputError]) -> InputError:
     return faults[0] if len(faults) == 1 else InputErrors(faults[:MOST_SHOWN])
 
 
+def _own(faults: Sequence[Any]) -> list[Any]:
+    """Without lists that are only too short because a fault inside them took an item away."""
+    deeper = {
+        fault["loc"][: len(fault["loc"]) - k]
+        for fault in faults
+        for k in range(1, len(fault["loc"]))
+    }
+    return [f for f in faults if not (f["type"] == "too_short" and f["loc"] in deeper)]
+
+
 def _located(document: Document, fault: Any) -> InputError:
     path, field, known = _walked(fault["loc"])
     kind, given = fault["type"], fault["input"]
@@ -118,15 +128,17 @@ def _located(document: Document, fault: Any) -> InputError:
             f"add it: {field}" if field else "add it",
         )  # fmt: skip
     text = fault["msg"].removeprefix("Value error, ").removeprefix("Input should be ")
-    shown = (
-        f"{given!r}: " if isinstance(given, str | int | float) and repr(given) not in text else ""
-    )
+    text = text.replace("Tuple should have", "a list with").replace(" after validation", "")
+    given = f"{given!r}" if isinstance(given, str | int | float) and str(given) not in text else ""
+    subject = str(path[-1]) if path and isinstance(path[-1], str) else ""
     if kind == "value_error":
-        return InputError("bad-value", document.place(*path), f"{shown}{text}", _mend(field))
+        what = ": ".join(part for part in (subject, given, text) if part)
+        return InputError("bad-value", document.place(*path), what, _mend(field))
+    shown = " ".join(part for part in (subject, given) if part) or "this"
     return InputError(
         "bad-value",
         document.place(*path),
-        f"{shown}should be {_lower(text)}",
+        f"{shown} should be {_lower(text)}",
         _MENDS.get(kind) or _mend(field),
     )
 
