@@ -1,0 +1,139 @@
+"""Watch and response, proven over every moment of a performer's way."""
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+import pytest
+
+from sequencer.checks.crew import Duty, watch_findings, watchers_of
+from sequencer.checks.reach import Followed, closest, farthest, straight_ways
+from sequencer.facts.pace import reach_in
+from sequencer.facts.rule_book import rule_book
+from sequencer.motion.floor import FloorPath, Move
+
+LIMIT = rule_book().strictest("response-time")
+REACH = reach_in(LIMIT.number)  # 7.63 m
+
+
+@dataclass(frozen=True)
+class Steady:
+    """Half a second a beat."""
+
+    def seconds(self, beat):
+        return beat / 2
+
+    def position(self, beat):
+        return f"{int(beat) // 4 + 1}.{int(beat) % 4 + 1}"
+
+
+def standing(x, y, who="Wren", start=0.0, end=64.0):
+    return Followed(who=who, floor=FloorPath((x, y)), start=start, end=end)
+
+
+def spotter(x, y, who="Flint", watches=()):
+    return Duty(who=who, place=(x, y), duty="spotter", watches=watches)
+
+
+def found(followed, crew):
+    return watch_findings(followed, crew, limit=LIMIT, clock=Steady())
+
+
+@pytest.mark.parametrize(
+    ("distance", "code"), [(REACH - 0.05, None), (REACH + 0.05, "post-out-of-reach")]
+)
+def test_a_standing_performer_is_in_reach_or_not(distance, code):
+    findings = found([standing(0.0, 0.0)], [spotter(distance, 0.0)])
+
+    assert [each.code for each in findings] == ([code] if code else [])
+
+
+def test_a_dart_out_of_reach_between_two_stands_is_found():
+    """Both ends of the walk are in reach; for a fraction of a beat, far from any grid, it is not."""
+    start = 20.0 + 1 / 7
+    dart = FloorPath(
+        (0.0, 0.0),
+        moves=(
+            Move(start=start, end=start + 0.4, facing=0.0, place=(0.0, REACH + 0.02)),
+            Move(start=start + 0.4, end=start + 0.8, facing=0.0, place=(0.0, 0.0)),
+        ),
+    )
+    findings = found([Followed(who="Wren", floor=dart, start=0.0, end=64.0)], [spotter(0.0, 0.0)])
+
+    assert [each.code for each in findings] == ["post-out-of-reach"]
+    assert findings[0].start == pytest.approx((start + 0.4) / 2, abs=0.1)
+    assert findings[0].where[1] == pytest.approx(REACH + 0.02, abs=0.01)
+    assert "Flint" in findings[0].who
+
+
+def test_the_nearest_of_two_posts_counts():
+    walk = FloorPath((-6.0, 0.0), moves=(Move(start=8.0, end=24.0, facing=0.0, place=(6.0, 0.0)),))
+    burn = Followed(who="Wren", floor=walk, start=0.0, end=64.0)
+    posts = [spotter(-6.0, -4.0, "Flint"), spotter(6.0, -4.0, "Brook")]
+
+    assert not found([burn], posts)
+    assert [each.code for each in found([burn], posts[:1])] == ["post-out-of-reach"]
+
+
+def test_moving_the_post_as_told_mends_it():
+    burns = [standing(0.0, 0.0)]
+    (finding,) = found(burns, [spotter(REACH + 2.0, 0.0)])
+    text = finding.remedies[0]
+    x, y = (float(part) for part in text[text.index("[") + 1 : text.index("]")].split(","))
+
+    assert text.startswith("move Flint 2.05 m")
+    assert not found(burns, [spotter(x, y)])
+
+
+def test_a_move_that_would_bare_another_is_not_promised():
+    burns = [standing(-9.0, 0.0, "Wren"), standing(6.0, 0.0, "Moss")]
+    findings = found(burns, [spotter(0.0, 0.0)])
+
+    assert [each.who[0] for each in findings] == ["Wren"]
+    assert "everybody they watch is then in reach" in findings[0].remedies[0]
+    wide = [standing(-9.0, 0.0, "Wren"), standing(7.5, 0.0, "Moss")]
+    (finding,) = found(wide, [spotter(0.0, 0.0)])
+    assert "another post must then cover what they leave" in finding.remedies[0]
+    assert finding.remedies[1].startswith("add a spotter for Wren")
+
+
+def test_nobody_on_post_while_someone_is_lit():
+    others = [Duty(who="Hazel", place=(0.0, 0.0), duty="perimeter")]
+    for crew in ([], others, [spotter(0.0, 0.0, watches=("Moss",))], [spotter(0.0, 0.0, "wren")]):
+        findings = found([standing(0.0, 0.0)], crew)
+        assert [each.code for each in findings] == ["nobody-watching"]
+        assert findings[0].severity == "stop"
+
+
+def test_who_watches_whom():
+    crew = [spotter(0, 0, "A"), spotter(0, 0, "B", ("Moss",)), spotter(0, 0, "C", ("all",))]
+
+    assert [each.who for each in watchers_of("Wren", crew)] == ["A", "C"]
+    assert [each.who for each in watchers_of("Moss", crew)] == ["A", "B", "C"]
+
+
+def test_proven_extremes_agree_with_a_dense_sample():
+    """Largest and smallest distance of a curved way to two posts, against 200,000 samples."""
+    way = FloorPath(
+        (-3.0, 1.0),
+        moves=(
+            Move(start=4.0, end=20.0, facing=0.0, place=(4.0, 6.0), through=((0.0, 7.0),)),
+            Move(start=30.0, end=33.0, facing=0.0, place=(-2.0, 2.0)),
+        ),
+    )
+    burn = Followed(who="Wren", floor=way, start=0.0, end=40.0)
+    ways = straight_ways([(-8.0, 0.0), (9.0, 3.0)])
+    sample = ways(way.at(np.linspace(0.0, 40.0, 200_001)).place).min(axis=1)
+
+    (far,) = farthest([burn], [ways], math.inf)
+    (near,) = closest([burn], [ways], 0.0)
+
+    assert far.distance == pytest.approx(sample.max(), abs=0.005)
+    assert near.distance == pytest.approx(sample.min(), abs=0.005)
+    assert far.spans == near.spans == ()
+    assert farthest([], [], 1.0) == []
+
+
+def test_following_nobody_for_no_time_is_refused():
+    with pytest.raises(ValueError, match="no time"):
+        farthest([standing(0, 0, start=4.0, end=4.0)], [straight_ways([(0, 0)])], 1.0)
