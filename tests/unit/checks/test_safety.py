@@ -1,0 +1,206 @@
+"""A sound show of two, and the same show with one thing of fire, crew or rules broken at a time."""
+
+import pytest
+
+from sequencer.checks.rule_distances import required_distances
+from sequencer.checks.safety import safety_findings
+from sequencer.show.circumstances import cautions_of, conditions_of
+from sequencer.show.document import parse_document
+from sequencer.show.house_rules import rules_of
+from sequencer.show.reading import show_from_document
+from sequencer.show.timeline import staged
+from sequencer.timing.song import Section, Song
+
+SHOW = """\
+title: Two lanterns
+date: 2026-11-25
+track: {file: song.ogg}
+venue:
+  setting: outdoors
+  stage: {shape: rectangle, width: 10 m, depth: 8 m}
+  audience:
+    - {name: front, line: [[-12, -9], [12, -9]]}
+  extinguishers:
+    - {at: [-5, 4], rating: "2-A:10-B:C", kind: foam}
+    - {at: [5, 4], rating: "2-A:10-B:C", kind: foam}
+    - {at: [11, 11], rating: "2-A:10-B:C", kind: foam}
+  fuel_station: [11, 12]
+  wind: 2 m/s
+cast:
+  - {name: Wren, stature: 1.7 m, prop: {tether: 55 cm, fuel_mass: 45 g}, birth_year: 1994}
+  - {name: Moss, stature: 1.8 m, prop: {tether: 55 cm, fuel_mass: 45 g}, birth_year: 1990}
+formations:
+  pair: {spots: {Wren: {at: [-2, 4]}, Moss: {at: [2, 4]}}}
+staging:
+  - {formation: pair, from: 1.1}
+fire:
+  fuel: kerosene
+  burn: {time: 4 min, measured: true}
+  fuel_on_site: 3 L
+  lit:
+    - {who: all, from: 1.1, until: 81.1}
+crew:
+  - {name: Flint, post: [0, 9], duty: spotter, equipment: [2 damp towels, fire blanket]}
+  - {name: Hazel, post: [0, -4], duty: perimeter}
+  - {name: Tarn, post: [12, 12], duty: fuel keeper}
+rules:
+  permit: P-2026-7
+"""
+# 120 beats a minute: 81.1 is 160 s, under 0.8 of 240 s = 192 s.
+
+
+def song():
+    beats = tuple(i * 0.5 for i in range(601))
+    return Song(
+        track="song.ogg", sha256="0" * 64, duration=300.0, tempo=120.0, metre=4, beats=beats,
+        downbeats=beats[::4],
+        sections=(
+            Section(start=0.0, end=60.0, label="verse"),
+            Section(start=60.0, end=180.0, label="refrain"),
+            Section(start=180.0, end=300.0, label="end"),
+        ),
+    )  # fmt: skip
+
+
+def show(text=SHOW):
+    return staged(show_from_document(parse_document(text, "s.yaml")), song())
+
+
+def changed(*pairs):
+    text = SHOW
+    for old, new in pairs:
+        assert old in text
+        text = text.replace(old, new)
+    return safety_findings(show(text))
+
+
+def test_a_sound_show_has_only_notes():
+    found = safety_findings(show())
+
+    assert {finding.severity for finding in found} == {"note"}
+    assert [finding.code for finding in found] == ["to-confirm"]
+
+
+@pytest.mark.parametrize(
+    ("code", "severity", "pairs"),
+    [
+        ("burns-out", "stop", [("until: 81.1", "until: 126.1")]),
+        ("burn-reserve", "warn", [("until: 81.1", "until: 101.1")]),
+        ("burn-reserve", "warn", [("fuel: kerosene", "fuel: kerosene\n  reserve: 0.6")]),
+        ("burn-not-timed", "warn", [("measured: true", "measured: false")]),
+        ("burn-unknown", "stop", [("  burn: {time: 4 min, measured: true}\n", ""),
+                                  ("fuel: kerosene", "fuel: ethanol"), (", fuel_mass: 45 g", "")]),
+        ("nobody-watching", "stop", [("duty: spotter", "duty: lead")]),
+        ("nobody-watching", "stop", [("duty: spotter", "duty: spotter, watches: [Moss]")]),
+        ("post-out-of-reach", "stop", [("post: [0, 9]", "post: [-6, 9]")]),
+        ("crew-doubles", "stop", [("name: Hazel", "name: moss")]),
+        ("too-few-safety", "stop", [("  - {name: Hazel, post: [0, -4], duty: perimeter}\n", "")]),
+        ("too-few-safety", "stop", [("  - {name: Tarn, post: [12, 12], duty: fuel keeper}\n", "")]),
+        ("equipment-missing", "stop", [("2 damp towels", "damp towel")]),
+        ("equipment-missing", "stop", [(", fire blanket", "")]),
+        ("post-without-equipment", "warn",
+         [("duty: perimeter}", "duty: perimeter}\n  - {name: Brook, post: [0, 10]}")]),
+        ("extinguishers-few", "stop", [("2-A:10-B:C", "1-A:10-B:C")]),
+        ("extinguishers-one-side", "warn", [("at: [-5, 4]", "at: [6, 4]"), ("at: [11, 11]", "at: [6, 9]"),
+                                            ("fuel_station: [11, 12]", "fuel_station: [11, 11]")]),
+        ("extinguisher-far", "stop", [("at: [11, 11]", "at: [-11, 11]")]),
+        ("extinguisher-far", "stop", [("at: [5, 4]", "at: [12.5, 4]"), ("at: [-5, 4]", "at: [-12.5, 4]")]),
+        ("fuel-point-close", "stop", [("fuel_station: [11, 12]", "fuel_station: [8, 8]")]),
+        ("fuel-point-close", "stop", [("[[-12, -9], [12, -9]]", "[[-12, -9], [16, -9], [16, 12]]")]),
+        ("fuel-refused", "stop", [("fuel: kerosene", "fuel: petrol")]),
+        ("fuel-class", "warn", [("fuel: kerosene", "fuel: white gas")]),
+        ("fuel-over-limit", "stop", [("fuel_on_site: 3 L", "fuel_on_site: 4 L")]),
+        ("indoors-not-recorded", "stop", [("setting: outdoors", "setting: indoors")]),
+        ("indoors-forbidden", "stop", [("setting: outdoors", "setting: indoors"),
+                                       ("permit: P-2026-7", "profile: montreal")]),
+        ("no-permit", "note", [("permit: P-2026-7", "profile: default")]),
+        ("not-recorded", "warn", [("  wind: 2 m/s\n", "")]),
+        ("not-recorded", "warn", [("  fuel_on_site: 3 L\n", "")]),
+        ("not-recorded", "warn", [(", birth_year: 1994", "")]),
+        ("not-recorded", "warn", [("  fuel_station: [11, 12]\n", "")]),
+        ("under-age", "stop", [("birth_year: 1994", "birth_year: 2009")]),
+        ("wind-high", "stop", [("wind: 2 m/s", "wind: 15 mph")]),
+        ("wind-near", "warn", [("wind: 2 m/s", "wind: 5 m/s")]),
+        ("fire-ban", "stop", [("permit: P-2026-7", "profile: nsw-fire-ban")]),
+        ("flame-high", "stop", [("permit: P-2026-7", "permit: P-2026-7\n  profile: austin")]),
+        ("limit-loosened", "note", [("permit: P-2026-7", "permit: P-2026-7\n  profile: kansas-city")]),
+        ("fuel-permit", "warn", [("fuel_on_site: 3 L", "fuel_on_site: 40 L"),
+                                 ("permit: P-2026-7", "permit: P-2026-7\n  profile: new-york")]),
+    ],
+)  # fmt: skip
+def test_one_thing_broken_is_found_and_says_who_rules(code, severity, pairs):
+    found = [finding for finding in changed(*pairs) if finding.code == code]
+
+    assert found
+    assert {finding.severity for finding in found} == {severity}
+    for finding in found:
+        assert finding.source
+        assert finding.remedies or severity == "note"
+
+
+def test_the_remedies_of_a_burn_name_sections_and_hold():
+    (finding,) = [
+        each for each in changed(("until: 81.1", "until: 121.1")) if each.who == ("Wren",)
+    ]
+
+    assert finding.code == "burn-reserve"
+    # 192 s allowed: the last border before it is the end's start at 3:00.0, bar 91
+    assert finding.remedies[0].startswith("put Wren out at 91.1 (end, 3:00.0), 60 s earlier")
+    assert (
+        finding.remedies[1] == "relight off stage, with a second soaked prop, at 91.1 (end, 3:00.0)"
+    )
+    assert finding.remedies[2].startswith("a wick that holds at least 1.25 times the fuel")
+
+
+def test_burns_on_one_soak_are_counted_together():
+    """Eight seconds dark are no time to soak and spin off; the second burn goes on on the first soak."""
+    split = "until: 61.1}\n    - {who: Wren, from: 65.1, until: 105.1}"
+    late = split.replace("65.1", "75.1").replace("105.1", "115.1")
+    together = changed(("until: 81.1}", split))
+    fresh = changed(("until: 81.1}", late))
+
+    assert [each.code for each in together if each.severity != "note"] == ["burn-reserve"]
+    assert "count together" in together[0].message
+    assert [each.code for each in fresh if each.severity != "note"] == []
+
+
+def test_a_dark_show_asks_nothing_of_fire():
+    text = SHOW[: SHOW.index("fire:")] + SHOW[SHOW.index("crew:") :]
+
+    assert safety_findings(show(text)) == []
+    assert cautions_of(show(text)) == ()
+
+
+def test_cautions_follow_the_findings():
+    sound, broken = show(), show(SHOW.replace("permit: P-2026-7", "profile: default"))
+
+    assert "no-permit" not in conditions_of(sound)
+    assert "no-permit" in conditions_of(broken, safety_findings(broken))
+    assert {"lit", "outdoors", "wind", "music", "crew"} <= conditions_of(sound)
+    keys = [each.key for each in cautions_of(broken, safety_findings(broken), reader="packet")]
+    assert "no-permit" in keys
+    short = show(SHOW.replace("duty: spotter", "duty: lead"))
+    assert "crew-short" in conditions_of(short, safety_findings(short))
+
+
+def test_distances_come_from_the_rules_in_force():
+    default = show()
+    local = show(SHOW.replace("permit: P-2026-7", "permit: P-2026-7\n  profile: kansas-city"))
+    own = show(SHOW.replace("permit: P-2026-7", "audience: 9 m\n  between_performers: 50 cm"))
+
+    found = required_distances(default, rules_of(default))
+    assert (found.audience, found.audience_more) == pytest.approx((6.096, 1.524))
+    assert "Grants Pass" in found.source("audience")
+    assert required_distances(local, rules_of(local)).audience == pytest.approx(3.048)
+    found = required_distances(own, rules_of(own))
+    assert (found.audience, found.audience_more, found.performers) == (9.0, 0.0, 0.5)
+
+
+def test_a_smaller_distance_of_the_show_needs_a_reference():
+    loose = SHOW.replace("permit: P-2026-7", "audience: 3 m")
+    agreed = SHOW.replace("permit: P-2026-7", "audience: 3 m\n  permit: P-9")
+
+    assert required_distances(show(loose), rules_of(show(loose))).audience == pytest.approx(6.096)
+    found = required_distances(show(agreed), rules_of(show(agreed)))
+    assert found.audience == 3.0
+    assert "reference P-9" in found.source("audience")
