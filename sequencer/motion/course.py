@@ -17,7 +17,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.motion.law import Bounds, Law
 from sequencer.motion.links import LinkLaw, link
-from sequencer.motion.phases import STEP_ACCELERATION, STEP_RATE, smooth_step
+from sequencer.motion.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.state import Motion
 
 SpanKind = Literal["block", "link", "rest"]
@@ -210,7 +210,7 @@ def _mix_pieces(before: Span, after: Span, blend: Blend) -> list[tuple[float, fl
     delta = width / PARTS / 2
     a, b = before.law.bounds(), after.law.bounds()
     first, last = before.at(middle), after.at(middle)
-    s1, s2 = STEP_RATE / width, STEP_ACCELERATION / width**2
+    s1, s2, s3 = STEP_RATE / width, STEP_ACCELERATION / width**2, STEP_JERK / width**3
 
     def size(vectors: Floats) -> Floats:
         return np.asarray(np.linalg.norm(vectors, axis=-1))
@@ -241,6 +241,8 @@ def _mix_pieces(before: Span, after: Span, blend: Blend) -> list[tuple[float, fl
     d1 = m1 / least
     d2 = np.hypot((m2 + 2 * shrink * d1) / least, d1**2)
     hand2 = max(a.hand_acceleration, b.hand_acceleration) + 2 * s1 * gap1 + s2 * gap
+    gap2 = a.hand_acceleration + b.hand_acceleration
+    hand3 = max(a.hand_jerk, b.hand_jerk) + 3 * s1 * gap2 + 3 * s2 * gap1 + s3 * gap
     speed = hand1 + s1 * gap
     reach = max(a.hand_reach, b.hand_reach)
     return [
@@ -253,6 +255,7 @@ def _mix_pieces(before: Span, after: Span, blend: Blend) -> list[tuple[float, fl
                 turn_rate=float(d1[k]),
                 turn_acceleration=float(d2[k]),
                 hand_reach=reach,
+                hand_jerk=float(hand3[k]),
             ),
         )
         for k in range(PARTS)

@@ -16,6 +16,7 @@ from sequencer.motion import paths, planar, toroid, weaves
 from sequencer.motion.hands import Mirrored
 from sequencer.motion.law import Law
 from sequencer.motion.parameters import Parameter, Value
+from sequencer.motion.placing import APART
 
 ENTRY_POINTS = "sequencer.laws"
 DEFAULT_TETHER = 0.55  # [m] where neither pattern nor prop says
@@ -59,8 +60,19 @@ def opposite_law(kind: LawKind, values: Values, wanted: Wanted) -> Law:
     if how == "mirror":
         other: Side = "left" if wanted.side == "right" else "right"
         seen = Wanted(side=other, body=wanted.body, beats=wanted.beats, tether=wanted.tether)
-        return Mirrored(kind.build(values, seen))
+        return Mirrored(
+            kind.build(values if kind.name == "toroid" else _apart(values, wanted.side), seen)
+        )
     return kind.build(reversed_way(values), wanted)
+
+
+def _apart(values: Values, side: Side) -> dict[str, Any]:
+    """The same values, moved so that the mirror image keeps the plane of its own hand."""
+    moved = dict(values)
+    name = {"wall": "ahead", "floor": "up"}.get(str(values.get("plane")))
+    if name is not None and name in moved:
+        moved[name] += APART if side == "right" else -APART
+    return moved
 
 
 def reversed_way(values: Values) -> dict[str, Value]:
@@ -287,14 +299,16 @@ _BUILT_IN = (
                       help="sense of the first in: along the hand's motion, or against it"),
             Parameter(name="begin", kind="choice", default="in", choices=("in", "out"),
                       help="whether the first beat is an in or the out half a lobe later"),
-            Parameter(name="hand_radius", kind="length", default=0.3, low=0.01, high=1.2,
+            Parameter(name="hand_radius", kind="length", default=0.2, low=0.01, high=1.2,
                       help="radius of the hand's circle; at most the arm's length"),
             TETHER, PLANE, TURN, FROM, *OFFSET,
         ),
     ),
     LawKind(
+        # split: half a loop in the two-beat weave, one and a half in the three-beat one, so that the
+        # second hand's crossing loop comes between the first hand's two own loops
         name="weave", family="weave", build=_weave, cycle=lambda values: float(values["loops"]),
-        turns=lambda values: float(values["loops"]), opposite="way",
+        turns=lambda values: 2.0 if values["loops"] == 2 else 1.0, opposite="way",
         parameters=(
             Parameter(name="loops", kind="choice", default=2, choices=(2, 3),
                       help="2: one on each side; 3: two on the own side, one on the other"),
@@ -305,8 +319,11 @@ _BUILT_IN = (
         ),
     ),
     LawKind(
+        # split: the second hand comes half a loop before or one and a half after the first, whichever
+        # lets the props point outward where the hands pass each other
         name="windmill", family="weave", build=_windmill, cycle=_two,
-        turns=_two, opposite="mirror", parameters=(TURN, TETHER),
+        turns=lambda values: 2.0 if values["turn"] == "clockwise" else 2 / 3, opposite="mirror",
+        parameters=(TURN, TETHER),
     ),
     LawKind(
         name="fountain", family="weave", build=_fountain, cycle=_two,
@@ -314,7 +331,7 @@ _BUILT_IN = (
     ),
     LawKind(
         name="corkscrew", family="weave", build=_corkscrew,
-        cycle=lambda values: float(values["loops"]), turns=lambda values: float(values["loops"]),
+        cycle=lambda values: float(values["loops"]), turns=_one,  # split: one hand up, one down
         opposite="mirror", parameters=(TURN, _loops(4, 2, 16), TETHER),
     ),
     LawKind(

@@ -4,7 +4,9 @@ Frame: body frame [m]. Every rule starts at the hand's own shoulder and keeps th
 the arm's length; the planes of two hands lie `APART`, so that their props pass.
 
 - wall plane: straight before the own shoulder, as far ahead as the circle allows, at most 80 % of the
-  arm (a toroid: 90 %, for its lobes swing back); the left hand's circle lies `APART` behind;
+  arm; the left hand's circle lies `APART` behind. A toroid, whose lobes swing back by nearly the length
+  of the tether: farther ahead, and outward by 14 cm times the share of the arm that the circle's radius
+  leaves;
 - wheel plane: beside the body, 12 cm outside the upper arm, at shoulder height, and ahead as far as
   the circle allows, at most 25 cm;
 - floor plane: over the own shoulder, as high as the circle allows; the left hand `APART` lower.
@@ -51,7 +53,7 @@ def circle_centre(
     hand_radius: float,
     offset: tuple[float, float, float] = (0.0, 0.0, 0.0),
     *,
-    most: float = 0.8,
+    bends: bool = False,
 ) -> Floats:
     """Centre of a hand's circle.
 
@@ -64,8 +66,8 @@ def circle_centre(
         Radius of the hand's circle [m].
     offset : tuple of float
         The performer's own move of the centre: away from the body's middle, ahead, up [m].
-    most : float
-        Share of the arm that a wall-plane circle lies ahead at most.
+    bends : bool
+        Whether the prop leaves the plane of the circle, as a toroid's does.
 
     Returns
     -------
@@ -86,8 +88,13 @@ def circle_centre(
     slack = float(np.sqrt(max((USED * arm) ** 2 - hand_radius**2, 0.0)))
     behind = APART if side == "left" else 0.0
     centre = body.shoulder(side).copy()
-    if plane == "wall":
-        centre[1] += min(most * arm, slack) - behind
+    if plane == "wall" and bends:
+        outward = APART * max(1.0 - hand_radius / arm, 0.0)
+        deep = (0.97 * arm) ** 2 - (hand_radius + outward) ** 2
+        centre[0] += out * outward
+        centre[1] += min(0.9 * arm, float(np.sqrt(max(deep, 0.0))))
+    elif plane == "wall":
+        centre[1] += min(0.8 * arm, slack) - behind
     elif plane == "floor":
         centre[2] += slack - behind
     else:

@@ -29,7 +29,6 @@ from sequencer.motion.planes import PlaneName, TurnName, as_vector, frame_of
 Bend: TypeAlias = Literal["iso", "pro", "anti"]
 BENDS: tuple[Bend, ...] = ("iso", "pro", "anti")
 MOST_LOBES = 24
-AHEAD = 0.9  # share of the arm: lobes swing back by nearly the tether's length
 
 
 def check_toroid(lobes: int, bend: str, start: int) -> None:
@@ -146,7 +145,7 @@ def toroid(
         )
     u0 = pi / lobes if begin == "out" else 0.0
     frame = frame_of(plane, turn, place)
-    centre = circle_centre(plane, side, body, hand_radius, offset, most=AHEAD)
+    centre = circle_centre(plane, side, body, hand_radius, offset, bends=True)
     spin = 2 * pi / beats
     if bend == "iso":
         bent = Wave(offset=0.0 if start == 1 else pi)

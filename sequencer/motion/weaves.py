@@ -25,14 +25,20 @@ from sequencer.motion.planes import TurnName, as_vector
 
 WheelWay: TypeAlias = Literal["forward", "backward"]
 WeavePlace: TypeAlias = Literal["front", "behind", "overhead"]
+WIDE = 0.25  # share of the arm: a windmill's hands stay beside each other
+UNDER = {
+    "front": 0.10,
+    "behind": 0.10,
+    "overhead": 0.06,
+}  # [m] the left hand passes under the right
 LEAN = radians(20.0)  # of the plane while the hand crosses
 
 # Own side, other side, ahead, above the shoulder: shares of the arm's length, chosen by a search for
 # the widest gap between a 55 cm prop and the body within 96 % of the arm.
 _PLACES: dict[WeavePlace, tuple[float, float, float, float]] = {
-    "front": (0.67, -0.60, 0.29, -0.25),
+    "front": (0.67, -0.60, 0.29, -0.18),
     "behind": (0.63, -0.56, -0.28, -0.22),
-    "overhead": (0.62, -0.59, -0.15, 0.41),
+    "overhead": (0.62, -0.55, -0.15, 0.46),
 }
 
 _AWAY: dict[WeavePlace, Vector] = {
@@ -93,7 +99,8 @@ def weave(
     f = _crossing(loops, beats)
     once = 2 * pi * loops / beats
     shoulder = body.shoulder(side)
-    centre = (out * (own + other) / 2, float(shoulder[1]) + ahead, float(shoulder[2]) + up)
+    under = UNDER[place] if side == "left" else 0.0
+    centre = (out * (own + other) / 2, float(shoulder[1]) + ahead, float(shoulder[2]) + up - under)
     # the prop points away from the body's middle while the hand crosses, half a loop after the start
     away = _AWAY[place]
     reach = 0.08 * body.arm_length
@@ -146,7 +153,7 @@ def windmill(
     once = 4 * pi / beats
     return ComposedLaw(
         hand=HandPath(
-            (out * 0.12 * arm, 0.06 * arm, body.shoulder_height + 0.68 * arm),
+            (out * WIDE * arm, 0.06 * arm, body.shoulder_height + 0.68 * arm),
             slides=(
                 Slide((0.0, 0.48 * arm, 0.0), f),
                 Slide((0.0, 0.0, 0.1 * arm), Wave(sways=((1.0, once, pi),))),

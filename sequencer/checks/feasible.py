@@ -1,0 +1,324 @@
+"""Whether a performer can do what the show asks: slack, reach, own body, tangles, pace, grip.
+
+Values come from `motion.feasibility`, proven over every moment of blocks, links and blends; here they
+become findings, one a block and hand at most for each kind. A tether that comes to rest above the hand
+(a stall) is slack by nature and only noted.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from math import isfinite, pi
+
+import numpy as np
+
+from sequencer.checks.outcome import Outcome
+from sequencer.findings import Finding, Severity
+from sequencer.geometry.bodies import SIDES, Side
+from sequencer.motion.course import Course, Span
+from sequencer.motion.dancer import Dancer
+from sequencer.motion.feasibility import (
+    GAP_ERROR,
+    PULL_ERROR,
+    body_gap,
+    props_gap,
+    pull_left,
+    reach_left,
+)
+from sequencer.motion.tension import GRAVITY, TautTempo, hand_work, lowest_tempo
+from sequencer.show.staged import Staged
+
+SOURCE = "docs/motion.md, section 6"
+UNSEEN = (
+    "Own-body clearance looks at trunk, head and legs, not at arms, hair and clothing.",
+    "Slack and forces take the floor path's own acceleration as nothing.",
+)
+_TANGLED = ("the tethers", "the left head and the right tether", "the right head and the left tether", "the heads")  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Limits:
+    """What is asked of a performer at most before the show is told; this project's own figures."""
+
+    hand_speed: float = 6.0  # [m/s]
+    hand_acceleration: float = 80.0  # [m/s²]
+    turns: float = 2.5  # [turns/s]; common practice is 0.8 to 2
+    pull: float = 60.0  # [N] in one hand
+    own_body_near: float = 0.05  # [m] between a lit wick and the body, noted below it
+    drawn_off: float = 0.25  # [m] of hand work, noted above it
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class _Asked:
+    """One performer in one show."""
+
+    show: Staged
+    dancer: Dancer
+    limits: Limits
+
+    def edges(self, side: Side) -> tuple[list[float], tuple[Span, ...]]:
+        course = self.dancer.courses[side]
+        spans = course.spans if isinstance(course, Course) else ()
+        return [spans[0].start, *(span.end for span in spans)], spans
+
+    def finding(
+        self,
+        code: str,
+        severity: Severity,
+        span: Span,
+        message: str,
+        remedies: Sequence[str],
+        *,
+        at: float | None = None,
+    ) -> Finding:
+        beat = span.start if at is None else at
+        return Finding(
+            code=code,
+            severity=severity,
+            who=(self.dancer.name,),
+            start=self.show.seconds(beat),
+            end=self.show.seconds(span.end),
+            position=self.show.position(round(beat * 16) / 16),
+            message=message,
+            remedies=tuple(remedies),
+            source=SOURCE,
+        )
+
+
+def feasible(show: Staged, *, limits: Limits | None = None) -> Outcome:
+    """Findings on what the performers are asked to do.
+
+    Parameters
+    ----------
+    show : Staged
+    limits : Limits, optional
+
+    Returns
+    -------
+    outcome : Outcome
+    """
+    findings: list[Finding] = []
+    for dancer in show.dancers:
+        asked = _Asked(show=show, dancer=dancer, limits=limits or Limits())
+        for side in SIDES:
+            if side in dancer.courses:
+                findings += _slack(asked, side)
+                findings += _reach(asked, side)
+                findings += _own_body(asked, side)
+                findings += _pace(asked, side)
+                findings += _drawn(asked, side)
+        findings += _tangles(asked)
+    return Outcome(findings=tuple(_merged(findings)), unseen=UNSEEN)
+
+
+def _slack(asked: _Asked, side: Side) -> list[Finding]:
+    edges, spans = asked.edges(side)
+    prop = asked.dancer.props[side]
+    course = _course(asked, side)
+    pulls = pull_left(course, edges, prop=prop, rates=asked.show.tempo.rates)
+    told = []
+    for span, pull in zip(spans, pulls, strict=True):
+        if pull.value > -PULL_ERROR or span.kind == "rest":
+            continue
+        pace = 60 * float(asked.show.tempo.rates(np.array(pull.beat)))
+        still = float(np.linalg.norm(span.at(np.array(pull.beat)).tether_rate)) < 0.35 * pi
+        if span.kind == "link":
+            severity: Severity = "note"
+            what = "the tether goes slack on the way; steady it by hand"
+        elif still and pull.value >= -GRAVITY - PULL_ERROR:
+            severity = "note"
+            what = "the tether goes slack where the prop nearly stands still, as it does in a stall"
+        else:
+            severity = "stop"
+            what = f"the tether goes slack at {pace:.0f} beats a minute"
+        taut = _taut(span, prop.length) if severity == "stop" else None
+        remedies: list[str] = []
+        if taut is not None and isfinite(taut.lowest):
+            what += f"; it stays taut from {taut.lowest:.1f} on"
+            remedies.append(
+                f"dance it faster: a cycle of at most {pace / taut.lowest:.2f} times its beats"
+            )
+        if severity == "stop":
+            remedies += [
+                "choose a ratio or a pattern that turns faster",
+                "take a shorter hand circle",
+            ]
+        told.append(
+            asked.finding(
+                "tether-slack", severity, span, f"{span.label}, {side} hand: {what}", remedies,
+                at=pull.beat,
+            )
+        )  # fmt: skip
+    return told
+
+
+def _taut(span: Span, length: float) -> TautTempo | None:
+    try:
+        return lowest_tempo(
+            span.law, length=length, start=span.start - span.origin, end=span.end - span.origin
+        )
+    except ValueError:  # nothing is proven about the law's third derivative
+        return None
+
+
+def _reach(asked: _Asked, side: Side) -> list[Finding]:
+    edges, spans = asked.edges(side)
+    body = asked.dancer.body
+    told = []
+    for span, left in zip(
+        spans, reach_left(_course(asked, side), edges, side=side, body=body), strict=True
+    ):
+        if left.value >= 0 or span.kind == "link":  # a link's reach is told by the joins
+            continue
+        told.append(
+            asked.finding(
+                "hand-out-of-reach", "stop", span,
+                f"{span.label}, {side} hand: the hand would be {body.arm_length - left.value:.2f} m "
+                f"from the shoulder, the arm is {body.arm_length:.2f} m long",
+                ("take a smaller hand_radius", "move the centre nearer with across, ahead or up"),
+                at=left.beat,
+            )
+        )  # fmt: skip
+    return told
+
+
+def _own_body(asked: _Asked, side: Side) -> list[Finding]:
+    edges, spans = asked.edges(side)
+    body, prop = asked.dancer.body, asked.dancer.props[side]
+    told = []
+    gaps = body_gap(_course(asked, side), edges, prop=prop, body=body)
+    for span, gap in zip(spans, gaps, strict=True):
+        part = body.capsules[gap.label].name if gap.label >= 0 else "body"
+        if gap.value < -GAP_ERROR:
+            told.append(
+                asked.finding(
+                    "self-hit", "stop" if span.kind == "block" else "warn", span,
+                    f"{span.label}, {side} hand: the prop goes {-100 * gap.value:.0f} cm into the {part}",
+                    ("move the centre away from the body with ahead or across",
+                     "take a shorter tether", "take a smaller hand_radius"),
+                    at=gap.beat,
+                )
+            )  # fmt: skip
+        elif gap.value < asked.limits.own_body_near and bool(
+            asked.dancer.is_lit(np.array(gap.beat))
+        ):
+            told.append(
+                asked.finding(
+                    "flame-near-body", "note", span,
+                    f"{span.label}, {side} hand: the burning wick passes {100 * max(gap.value, 0):.0f} cm "
+                    f"from the {part}; what is near a flame burns",
+                    ("move the centre away from the body with ahead or across",),
+                    at=gap.beat,
+                )
+            )  # fmt: skip
+    return told
+
+
+def _tangles(asked: _Asked) -> list[Finding]:
+    if not all(side in asked.dancer.courses for side in SIDES):
+        return []
+    both = [asked.edges(side) for side in SIDES]
+    # where rests and links end apart, each hand's edges cut both
+    low = max(edges[0] for edges, _ in both)
+    high = min(edges[-1] for edges, _ in both)
+    edges = sorted({e for own, _ in both for e in own if low <= e <= high})
+    if len(edges) < 2:
+        return []
+    left, right = ((_course(asked, side), asked.dancer.props[side]) for side in SIDES)
+    told = []
+    for start, end, gap in zip(edges[:-1], edges[1:], props_gap(left, right, edges), strict=True):
+        if gap.value >= -GAP_ERROR:
+            continue
+        spans = [_span_at(own, (start + end) / 2) for _, own in both]
+        label = " / ".join(dict.fromkeys(span.label for span in spans))
+        kinds = {span.kind for span in spans}
+        severity: Severity = "stop" if kinds == {"block"} else "warn"
+        told.append(
+            asked.finding(
+                "tangle", severity, spans[0],
+                f"{label}: {_TANGLED[gap.label]} meet",
+                ("change the hands' timing or direction", "move the hands apart with across or ahead",
+                 "shift one hand's pattern"),
+                at=gap.beat,
+            )
+        )  # fmt: skip
+    return told
+
+
+def _pace(asked: _Asked, side: Side) -> list[Finding]:
+    """Hand speed, hand acceleration, turns and pull against the limits, from proven bounds."""
+    told = []
+    limits, prop = asked.limits, asked.dancer.props[side]
+    for span in asked.edges(side)[1]:
+        if span.kind != "block":
+            continue
+        rate = asked.show.tempo.fastest(span.start, span.end)
+        bounds = span.law.bounds()
+        figures = (
+            ("the hand moves", bounds.hand_speed * rate, limits.hand_speed, "m/s"),
+            ("the hand is accelerated with", bounds.hand_acceleration * rate**2, limits.hand_acceleration, "m/s²"),
+            ("the prop turns", bounds.turn_rate * rate / (2 * pi), limits.turns, "times a second"),
+            ("the prop pulls with", prop.mass * (bounds.head_acceleration(prop.length) * rate**2 + GRAVITY), limits.pull, "N"),
+        )  # fmt: skip
+        over = [f"{what} up to {value:.1f} {unit} (limit {most:g})" for what, value, most, unit in figures if value > most]  # fmt: skip
+        if over:
+            told.append(
+                asked.finding(
+                    "too-fast-to-dance", "warn", span,
+                    f"{span.label}, {side} hand: {'; '.join(over)}",
+                    ("give the cycle more beats", "take a smaller hand_radius"),
+                )
+            )  # fmt: skip
+    return told
+
+
+def _drawn(asked: _Asked, side: Side) -> list[Finding]:
+    """Blocks whose flown path must leave the drawing, once for each pattern."""
+    told = []
+    prop = asked.dancer.props[side]
+    seen = set()
+    for span in asked.edges(side)[1]:
+        if span.kind != "block" or span.label in seen or not isfinite(span.law.period):
+            continue
+        seen.add(span.label)
+        tempo = 60 * asked.show.tempo.fastest(span.start, span.end)
+        work = hand_work(span.law, length=prop.length, mass=prop.mass, tempo=tempo)
+        if work.largest > asked.limits.drawn_off:
+            told.append(
+                asked.finding(
+                    "flown-not-drawn", "note", span,
+                    f"{span.label}, {side} hand: a passive tether needs the hand up to "
+                    f"{100 * work.largest:.0f} cm ({100 * work.rms:.0f} cm RMS) from the drawn circle; "
+                    "distances are those of the drawing",
+                    ("give clearances that margin",),
+                )
+            )  # fmt: skip
+    return told
+
+
+def _merged(findings: Iterable[Finding]) -> list[Finding]:
+    """Findings that differ by the hand alone are told once."""
+    kept: dict[tuple[object, ...], Finding] = {}
+    for finding in findings:
+        text = finding.message.replace(", left hand:", ", {} hand:")
+        text = text.replace(", right hand:", ", {} hand:")
+        key = (finding.code, finding.severity, finding.who, finding.end, text.split(":")[0])
+        other = kept.get(key)
+        if other is None or "both hands" in other.message:
+            kept.setdefault(key, finding)
+        elif other.message != finding.message:
+            first = other if (other.start or 0.0) <= (finding.start or 0.0) else finding
+            both = first.message.replace(", left hand:", ", both hands:")
+            both = both.replace(", right hand:", ", both hands:")
+            kept[key] = replace(first, message=both)
+    return list(kept.values())
+
+
+def _course(asked: _Asked, side: Side) -> Course:
+    course = asked.dancer.courses[side]
+    if not isinstance(course, Course):
+        raise ValueError(f"{asked.dancer.name}: the {side} hand has no course of spans")
+    return course
+
+
+def _span_at(spans: tuple[Span, ...], beat: float) -> Span:
+    return next((span for span in spans if span.start <= beat < span.end), spans[-1])
