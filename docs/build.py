@@ -2,6 +2,7 @@
 
 - commands.md: every verb's --help
 - show-file.md and show.schema.json: every key of a show file
+- sources.md: fuels, rule profiles and every figure's source
 """
 
 import json
@@ -13,6 +14,12 @@ import click
 from click.testing import CliRunner
 
 from sequencer.cli import main
+from sequencer.facts.fuels import fuels
+from sequencer.facts.heat_criteria import heat_criteria
+from sequencer.facts.pace import reactions, speeds
+from sequencer.facts.profiles import profile, profile_names
+from sequencer.facts.rule_kinds import KINDS
+from sequencer.facts.sources import Range, cited, sources
 from sequencer.show.schema import show_schema
 
 DOCS = Path(__file__).parent
@@ -103,12 +110,157 @@ def _cell(text: str) -> str:
     return " ".join(text.split()).replace("|", "\\|")
 
 
+_SOURCES_HEAD = """\
+# Sources
+
+Every figure that a check or a sheet uses, where it stands, and how it was come by. This page is rebuilt from the data of
+the package. **The local fire authority decides; nothing here is a permission.** A profile is what one text says: a
+subject that it does not name is not thereby allowed, often only the beginning of a page was read.
+
+| mark | meaning |
+|---|---|
+| read | the figure was read in a copy of the page named |
+| read second-hand | read in a mirror, a posting or a library's text; confirm it at the issuer before quoting it |
+| from memory | the source was not looked up; not for quoting to an inspector |
+| computed | arithmetic from figures whose mark is given |
+| design choice | a choice of this program, with its reason beside it |
+| common practice | how the trade does it; no published source was found |
+| as entered | from your own file of rules |
+"""
+
+_SOURCES_FORMULAS = """\
+## Formulas
+
+| what | formula | source |
+|---|---|---|
+| heat release of a pool | m″ ΔH A (1 − e^(−kβD)), D = √(4A/π) | US NRC, Fire Dynamics Tools (NUREG-1805), sheet 03 [C8; read] |
+| mean heat release of a wick | soaked mass × heat of combustion / burning time | conservation of energy |
+| flame height at rest | 0.235 Q^0.4 − 1.02 D, Q in kW, never below 0 | Heskestad 1984, Fire Safety Journal 7:25 [HESK; read second-hand] |
+| flame of a moving head | height at rest at 1.5 times the mean heat release, × the worst tilt (Thomas 1963), + the dragged base D (1.5 Fr^0.069 − 1) (Moorhouse 1982) | both from memory; the factor 1.5 is a design choice; an upper estimate, not a bound |
+| radiant flux | χ Q / (4πR²), R from the flame's centre, χ = 0.30 | NUREG-1805 sheet 05.1 [C17–C19; read] |
+| time to pain | 92 / q^(4/3), q in kW/m² | HSL/2004/04 [D2; read second-hand] |
+| time to burning of skin | 60 × 1.33 q^−1.35 | CIBSE Guide E eq. 10.4 [CIBSE; read second-hand] |
+| response | 0.231 s + way / 1.6 m/s | Woods et al. 2015 [H4; read]; EN ISO 13855:2010 [H1; read] |
+| time code | SMPTE ST 12-1; drop-frame skips ;00 and ;01 at each minute but every tenth | [T1–T3; read] |
+
+Pool-fire figures are for pools wider than 0.2 m (Babrauskas 1983); a wick is smaller, upright and moving, so flame sizes
+are orders of magnitude: watch a real burn and use the larger.
+
+## Where texts disagree
+
+| subject | views |
+|---|---|
+| audience distance | 3.05 m (Kansas City, Portland 2003, Eugene) · 4.57 m (Austin, one San Francisco ruling) · 5 m (Montréal) · 6.10 m + 1.52 m (Grants Pass) |
+| ceiling | 3.05 m (Kansas City, Portland, Eugene) · 3.66 m and sprinklers (Seattle) · no roof at all (Montréal) · ban unless agreed (Germany) |
+| fuel | Montréal bars flammable liquids; Austin's list allows lighter fluid; New York only sets quantities |
+| water | Kansas City and Austin want an open bucket; NFPA 160 wants water 2-A and 10-B:C; an association calls open buckets for dousing props sometimes harmful |
+| blanket or towel | Kansas City both; Montréal either |
+| extinguisher | 2A-10BC (US) · 3A-10BC (Montréal) · four units (NFPA 160) · foam or wet (Styria) |
+| age | 18 · 16 to 17 with consent · 21 (Utah, NFPA 160 operators) |
+| flame size | Austin caps 0.30 m, below what a normal wick gives |
+| + 5 ft for several performers | once, or for each: the text can be read both ways; read as once |
+| soaking | 10 s until bubbles stop (a maker) · 5 to 10 min (practitioners) |
+| autoignition of ethanol | 363 °C (from memory) · 400 °C (IEC) · 422 °C (NTP) |
+"""
+
+
+def sources_page() -> str:
+    """Every fuel, rule, figure and source of the package's data."""
+    lines = [_SOURCES_HEAD, "## Fuels", "", "Your own data sheet goes before this table.", ""]
+    lines += [
+        "| name | also | flash point °C | NFPA 30 | GHS | MJ/kg | source of the flash point |",
+        "|---|---|---|---|---|---|---|",
+    ]
+    for each in fuels().values():
+        also = ", ".join(each.aliases)
+        if each.refused:
+            why = _cell(f"{each.refused.why} [{each.refused.source.key}]")
+            lines.append(f"| `{each.name}` | {also} | refused | – | – | – | {why} |")
+            continue
+        flash = each.flash_point
+        lines.append(
+            f"| `{each.name}` | {also} | {_span(flash)} | {each.nfpa_class or '–'} | {each.ghs_category or '–'} "
+            f"| {_span(each.heat_of_combustion, 1e-6)} | {_cell(flash.citation) if flash else '–'} |"
+        )
+    lines += ["", "## Rule profiles", ""]
+    for name in profile_names():
+        found = profile(name)
+        whose = "" if found.authority else " (no authority)"
+        lines += [
+            f"### `{name}`",
+            "",
+            f"{found.title}{whose}; {found.place}; {found.edition}. {found.note}".strip(),
+            "",
+        ]
+        lines += ["| subject | what it says | source |", "|---|---|---|"]
+        for rule in found.rules:
+            note = f" ({rule.note})" if rule.note else ""
+            lines.append(
+                f"| {rule.kind.name} | {_cell(rule.printed + note)} | {_cell(cited(rule.source, rule.mark))} |"
+            )
+        lines.append("")
+    lines += [
+        "## Subjects of a rule",
+        "",
+        "For your own file under `rules`, `file`: `{rule: SUBJECT, value: …, source: …}`.",
+        "",
+    ]
+    lines += ["| subject | what it is about | compared as |", "|---|---|---|"]
+    lines += [f"| `{kind.name}` | {kind.what} | {kind.sort} |" for kind in KINDS.values()]
+    lines += [
+        "",
+        _SOURCES_FORMULAS,
+        "## Heat, pace and reaction",
+        "",
+        "| figure | value | source |",
+        "|---|---|---|",
+    ]
+    for heat in heat_criteria().values():
+        lines.append(
+            f"| {heat.effect} | {heat.flux / 1000:.2f} kW/m² | {cited(heat.source, heat.mark)} |"
+        )
+    lines += [
+        f"| {each.what} | {each.speed:.3g} m/s | {each.source.citation} |"
+        for each in speeds().values()
+    ]
+    lines += [
+        f"| {each.what} | {each.seconds:.3f} s | {each.source.citation} |"
+        for each in reactions().values()
+    ]
+    lines += [
+        "",
+        "## List of sources",
+        "",
+        "Read on 2026-11-25.",
+        "",
+        "| key | source | where | mark |",
+        "|---|---|---|---|",
+    ]
+    for key, origin in sources().items():
+        date = f", {origin.date}" if origin.date else ""
+        lines.append(
+            f"| {key} | {_cell(origin.title)}{date} | {_cell(origin.where)} | {origin.mark} |"
+        )
+    return "\n".join(lines) + "\n"
+
+
+def _span(value: Range | None, scale: float = 1.0) -> str:
+    if value is None:
+        return "–"
+    low = "" if value.low is None else f"{value.low * scale:.4g}"
+    high = "" if value.high is None else f"{value.high * scale:.4g}"
+    if not low or not high:
+        return f"≥ {low}" if low else f"≤ {high}"
+    return low if low == high else f"{low} … {high}"
+
+
 def pages() -> dict[str, str]:
     """Every built page by its file name."""
     schema = show_schema()
     return {
         "commands.md": commands_page(),
         "show-file.md": show_page(schema),
+        "sources.md": sources_page(),
         "show.schema.json": json.dumps(schema, indent=2, ensure_ascii=False) + "\n",
     }
 

@@ -16,7 +16,7 @@ def build():
     return module
 
 
-@pytest.mark.parametrize("name", ["commands.md", "show-file.md", "show.schema.json"])
+@pytest.mark.parametrize("name", ["commands.md", "show-file.md", "show.schema.json", "sources.md"])
 def test_page_is_current(build, name):
     built = build.pages()[name]
     assert (DOCS / name).read_text(encoding="utf-8") == built, "run python docs/build.py"
