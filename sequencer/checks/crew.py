@@ -11,11 +11,11 @@ from dataclasses import dataclass
 from math import dist
 from typing import Protocol
 
-from sequencer.checks.reach import Farthest, Followed, Ways, farthest, straight_ways
 from sequencer.facts.pace import reach_in, reactions, response_seconds, speeds
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
+from sequencer.motion.following import Farthest, Followed, Ways, farthest, straight_ways
 
 SPARE = 0.05  # [m] by which a proposed post is nearer than the limit asks
 

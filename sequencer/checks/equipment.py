@@ -11,11 +11,11 @@ from itertools import pairwise
 from math import dist, hypot
 
 from sequencer.checks.crew import Clock, WaysTo
-from sequencer.checks.reach import Followed, closest, farthest, straight_ways
 from sequencer.facts.extinguishers import Rating, is_water, parse_rating
 from sequencer.facts.profiles import Extinguishers, Rule, Units
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
+from sequencer.motion.following import Followed, closest, farthest, straight_ways
 
 _WORDS = {"towels": "towel", "blankets": "blanket", "buckets": "bucket"}
 _MENDS = {

@@ -19,11 +19,11 @@ from sequencer.checks.equipment import (
     travel_findings,
 )
 from sequencer.checks.fire import Cut, burn_findings
-from sequencer.checks.reach import Followed, straight_ways
 from sequencer.checks.rules import Night, rule_findings
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
+from sequencer.motion.following import Followed, straight_ways
 from sequencer.show.burning import PlannedBurn, known_fuel, lit_at_once, planned_burns
 from sequencer.show.house_rules import rules_of
 from sequencer.show.staged import Staged

@@ -7,10 +7,10 @@ import numpy as np
 import pytest
 
 from sequencer.checks.crew import Duty, watch_findings, watchers_of
-from sequencer.checks.reach import Followed, closest, farthest, straight_ways
 from sequencer.facts.pace import reach_in
 from sequencer.facts.rule_book import rule_book
 from sequencer.motion.floor import FloorPath, Move
+from sequencer.motion.following import Followed, closest, farthest, straight_ways
 
 LIMIT = rule_book().strictest("response-time")
 REACH = reach_in(LIMIT.number)  # 7.63 m
