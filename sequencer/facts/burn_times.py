@@ -22,6 +22,7 @@ class BurnTime:
     seconds: float  # [s]
     basis: Basis  # measured: from the burn log; stated: in the show file; default: nobody timed it
     source: str
+    count: int | None = None  # timed burns behind it, where a log says so
 
     def __post_init__(self) -> None:
         if not self.seconds > 0:
