@@ -7,6 +7,7 @@ planned is a rule of the book in force; the burning time is the performer's own,
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from sequencer.facts.burn_log import FEWEST
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
 from sequencer.show.burning import PlannedBurn
@@ -41,6 +42,7 @@ def burn_findings(
     for burn, position in zip(burns, positions, strict=True):
         found += _too_long(burn, position, share, cuts)
     found += _not_timed(burns, positions)
+    found += _few_timed(burns, positions)
     return found
 
 
@@ -114,6 +116,28 @@ def _not_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[F
             )
         )
     return found
+
+
+def _few_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[Finding]:
+    """Performers whose log holds too few burns for an interval."""
+    found: dict[str, Finding] = {}
+    for burn, position in zip(burns, positions, strict=True):
+        counted = burn.burn.count if burn.burn else None
+        if burn.burn is None or counted is None or counted >= FEWEST or burn.who in found:
+            continue
+        found[burn.who] = Finding(
+            code="burn-few-times",
+            severity="warn",
+            who=(burn.who,),
+            start=burn.start_s,
+            end=burn.end_s,
+            position=position,
+            message=f"the log holds {counted} timed {'burn' if counted == 1 else 'burns'} of "
+            f"{burn.who} with {burn.fuel}: too few to say how long the next one lasts at least",
+            remedies=(f"time {FEWEST - counted} more on a like day",),
+            source=burn.burn.source,
+        )
+    return list(found.values())
 
 
 def _remedies(burn: PlannedBurn, allowed: float, cuts: Sequence[Cut]) -> tuple[str, ...]:

@@ -1,8 +1,11 @@
 """Who burns when, on how much burning time: one record a burn, for checks and for sheets."""
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
+from pathlib import Path
 
+from sequencer.facts.burn_log import Burn, estimate, matching, read_burn_log
 from sequencer.facts.burn_times import BurnTime, default_burn_time
 from sequencer.facts.fuels import Fuel, fuel
 from sequencer.show.model import Prop, Side
@@ -45,8 +48,29 @@ def known_fuel(show: Staged) -> Fuel | None:
     return fuel(show.show.fire.fuel) if show.show.fire else None
 
 
-def burn_time(show: Staged, who: str) -> BurnTime | None:
-    """Burning time that a performer's wicks are counted on: timed, stated, or the default.
+def timed_burns(show: Staged) -> tuple[Burn, ...]:
+    """The show's log of timed burns; empty where it names none.
+
+    Raises
+    ------
+    InputError
+        If the log cannot be used.
+    """
+    fire = show.show.fire
+    if fire is None or fire.burns is None:
+        return ()
+    return read_burn_log(Path(show.file).parent / fire.burns)
+
+
+def burn_time(show: Staged, who: str, log: Sequence[Burn] = ()) -> BurnTime | None:
+    """Burning time that a performer's wicks are counted on: logged, timed, stated, or the default.
+
+    Parameters
+    ----------
+    show : Staged
+    who : str
+    log : sequence of Burn
+        Timed burns of everybody.
 
     Raises
     ------
@@ -56,6 +80,9 @@ def burn_time(show: Staged, who: str) -> BurnTime | None:
     fire = show.show.fire
     if fire is None:
         return None
+    logged = estimate(matching(log, fuel=fire.fuel, performer=who))
+    if logged is not None:
+        return logged.burn_time()
     if fire.burn is not None and fire.burn.time > 0:
         timed = fire.burn.measured
         return BurnTime(
@@ -87,15 +114,18 @@ def planned_burns(show: Staged, *, refuel_seconds: float) -> tuple[PlannedBurn, 
 
     Raises
     ------
+    InputError
+        If the log of timed burns cannot be used.
     ValueError
         If the fuel is not known.
     """
     fire = show.show.fire
     if fire is None:
         return ()
+    log = timed_burns(show)
     out: list[PlannedBurn] = []
     for who in show.show.names:
-        burn = burn_time(show, who)
+        burn = burn_time(show, who, log)
         before = -math.inf
         counted = 0.0
         for span in show.lit_of(who):

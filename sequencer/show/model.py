@@ -342,6 +342,9 @@ class Fire(Record):
 
     fuel: Name = Field(description="as `docs/sources.md` lists it; read your own data sheet")
     burn: Burn | None = Field(None, description="timed burn")
+    burns: str | None = Field(
+        None, description="a log of your timed burns (CSV) to use instead, from this file's folder"
+    )
     flame: Length = Field(0.45, description="flame beyond the wick at rest; watch a real burn")
     reserve: float = Field(
         0.8, gt=0, le=1, description="share of the burn time that may be planned"

@@ -4,6 +4,7 @@ import pytest
 
 from sequencer.checks.rule_distances import required_distances
 from sequencer.checks.safety import safety_findings
+from sequencer.errors import InputError
 from sequencer.show.circumstances import cautions_of, conditions_of
 from sequencer.show.document import parse_document
 from sequencer.show.house_rules import rules_of
@@ -162,6 +163,27 @@ def test_burns_on_one_soak_are_counted_together():
     assert [each.code for each in together if each.severity != "note"] == ["burn-reserve"]
     assert "count together" in together[0].message
     assert [each.code for each in fresh if each.severity != "note"] == []
+
+
+def test_a_log_of_timed_burns_goes_before_what_is_stated(tmp_path):
+    rows = "fuel,performer,burn\nkerosene,Wren,180\nkerosene,Wren,184\nkerosene,Moss,400\n"
+    (tmp_path / "burns.csv").write_text(rows, encoding="utf-8")
+    text = SHOW.replace("fuel: kerosene", "fuel: kerosene\n  burns: burns.csv")
+    read = show_from_document(parse_document(text, str(tmp_path / "s.yaml")))
+    found = {
+        each.code: each
+        for each in safety_findings(staged(read, song()))
+        if each.code != "to-confirm"
+    }
+
+    # Wren: 160 s of 180 s is over 0.8; Moss has 400 s; both logs are too short for an interval
+    assert set(found) == {"burn-reserve", "burn-few-times"}
+    assert found["burn-reserve"].who == ("Wren",)
+    assert "shortest of 2 timed burns" in found["burn-reserve"].source
+
+    (tmp_path / "burns.csv").unlink()
+    with pytest.raises(InputError, match="no such burn log"):
+        safety_findings(staged(read, song()))
 
 
 def test_a_dark_show_asks_nothing_of_fire():
