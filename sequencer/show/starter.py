@@ -4,6 +4,10 @@ import json
 
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
+from sequencer.timing.tempo import TempoMap
+
+LINK = 2  # beats from one section's pattern into the next's
+_Part = tuple[str, int, int, float]  # name, first beat, last beat, energy
 
 
 def starter_text(song: Song, *, track: str, title: str, date: str) -> str:
@@ -40,10 +44,8 @@ def starter_text(song: Song, *, track: str, title: str, date: str) -> str:
         for name, start, _, energy in parts
     )
     blocks = "\n".join(
-        f"  # {name}: {count.position_of(start)} to "
-        f"{count.position_of(end)}, {end - start} beats\n"
-        f"  - {{from: {count.position_of(start)}, pattern: {pattern}, beats: {end - start}}}"
-        for (name, start, end, _), pattern in zip(parts, _patterns(parts), strict=True)
+        _block_lines(part, pattern, count, last=part is parts[-1])
+        for part, pattern in zip(parts, _patterns(parts), strict=True)
     )
     first, last = count.position_of(parts[0][1]), count.position_of(parts[-1][2])
     return _TEXT.format(
@@ -51,6 +53,19 @@ def starter_text(song: Song, *, track: str, title: str, date: str) -> str:
         metre=song.metre, duration=clock_text(song.duration), marks=marks, blocks=blocks,
         first=first, last=last,
     )  # fmt: skip
+
+
+def _block_lines(part: _Part, pattern: str, count: TempoMap, *, last: bool) -> str:
+    """One block a section, and a computed link into the next where there is room for it."""
+    name, start, end, _ = part
+    link = 0 if last or end - start < 3 * LINK else LINK
+    lines = [
+        f"  # {name}: {count.position_of(start)} to {count.position_of(end)}, {end - start} beats",
+        f"  - {{from: {count.position_of(start)}, pattern: {pattern}, beats: {end - start - link}}}",
+    ]
+    if link:
+        lines.append(f"  - {{link: true, beats: {link}}}")
+    return "\n".join(lines)
 
 
 def _last_beat(song: Song) -> int:
@@ -64,7 +79,7 @@ def _label(name: str, song: Song) -> str:
     return labels[name]
 
 
-def _patterns(parts: list[tuple[str, int, int, float]]) -> list[str]:
+def _patterns(parts: list[_Part]) -> list[str]:
     """A calm or a full pattern by the section's energy; only a place to start from."""
     middle = sorted(energy for *_, energy in parts)[len(parts) // 2]
     return ["three-beat-weave" if energy >= middle else "two-beat-weave" for *_, energy in parts]
@@ -121,7 +136,8 @@ formations:
 staging:
   - {{formation: start, from: {first}}}
 
-# One block a section, to start from. `sequencer patterns` lists what can stand here.
+# One block a section, to start from, and a link (a computed bridge) into the next.
+# `sequencer patterns` lists what can stand here.
 timeline:
 {blocks}
 
