@@ -7,6 +7,7 @@ from typing import Any
 
 from reportlab.platypus import Flowable
 
+from sequencer.outputs.sheets.bidi import apart
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.letters import width
 from sequencer.outputs.sheets.paper import FLAME, HAIR, INK, MIST, PAPER, RULE, SMALL, SOFT, TINY
@@ -241,7 +242,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
             0,
             base + tall / 2 - 3,
             Span(
-                f"{number}  {name}",
+                f"{number}  {apart(name)}",
                 "Bold" if own or self.focus is None else "Regular",
                 SMALL if own else TINY,
                 INK,

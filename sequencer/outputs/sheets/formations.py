@@ -6,7 +6,6 @@ from math import hypot
 
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
-from sequencer.outputs.sheets.bidi import apart
 from sequencer.outputs.sheets.blocks import Cell, grid, heading
 from sequencer.outputs.sheets.cues import is_lit
 from sequencer.outputs.sheets.edition import Edition
@@ -14,7 +13,7 @@ from sequencer.outputs.sheets.paper import CUE, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.plan import StagePlan
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.scene import Scene
-from sequencer.outputs.sheets.wording import clock, facing_words, metres, place_words, plural
+from sequencer.outputs.sheets.wording import brief, clock, facing_words, metres, place_words, plural
 from sequencer.show.staged import Staged, Standing
 
 PLAN_TALL = 268.0  # of a plan beside its words
@@ -141,7 +140,7 @@ def _words(edition: Edition, index: int, focus: str | None) -> list[Flowable]:
             Prose(
                 [
                     Span(f"{edition.number_of(name)} ", "Bold", SMALL),
-                    Span(f"{apart(name)}: ", "Bold", SMALL),
+                    Span(f"{brief(name)}: ", "Bold", SMALL),
                     Span(place_words(x, y), "Regular", SMALL),
                 ]
             )
@@ -169,7 +168,7 @@ def nearest(standing: Standing, who: str) -> str:
     if not others:
         return ""
     far, name = min(others)
-    return f"{apart(name)}, {metres(far)} between places"
+    return f"{brief(name)}, {metres(far)} between places"
 
 
 def changes(staged: Staged) -> Sequence[tuple[Standing, Standing]]:

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from io import BytesIO
 from typing import Any
 
+from reportlab import rl_config
 from reportlab.lib.colors import Color
 from reportlab.pdfbase import pdfdoc
 from reportlab.pdfgen.canvas import Canvas
@@ -164,6 +165,7 @@ def document_bytes(
     ValueError
         If the paper is not known.
     """
+    rl_config.useA85 = 0  # text-safe streams are a quarter larger and serve no printer of today
     out = BytesIO()
     banner = BANNER if edition.banner else 0.0
     pages = [Page.of(paper, wide=sheet.wide, banner=banner) for sheet in sheets]

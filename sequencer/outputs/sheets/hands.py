@@ -4,6 +4,7 @@ Read off the performer's own curves, so that mirrored and shifted blocks say wha
 as the performer sees them; their names are common practice.
 """
 
+from functools import lru_cache
 from typing import Literal
 
 import numpy as np
@@ -44,6 +45,7 @@ def together_words(block: Block) -> str:
     return f"{_TIMING[block.timing]}, {_DIRECTION[block.direction]}"
 
 
+@lru_cache(maxsize=20_000)
 def planes_in_words(dancer: Dancer | None, side: Side, block: Block) -> str:
     """Plane and direction of one hand's prop through a cycle of a block."""
     if dancer is None or side not in dancer.courses:

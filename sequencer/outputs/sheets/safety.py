@@ -32,6 +32,7 @@ from sequencer.outputs.sheets.paper import CUE, HEAD, INK, MIST, SMALL, SOFT, TE
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.watch import Watch, watches
 from sequencer.outputs.sheets.wording import (
+    brief,
     clock,
     clock_fine,
     listed,
@@ -129,7 +130,10 @@ def _fire_row(edition: Edition, beat: float, lighting: bool, watch: Watch) -> li
     spot = watch.spot if lighting else watch.out_spot
     name: list[Flowable] = [
         Prose(
-            [Span(f"{edition.number_of(who)}  ", "Poster", CUE, INK), Span(who, "Bold", CUE)],
+            [
+                Span(f"{edition.number_of(who)}  ", "Poster", CUE, INK),
+                Span(brief(who), "Bold", CUE),
+            ],
             leading=1.2,
             role="TD",
         )
@@ -167,7 +171,7 @@ def _watchers(edition: Edition, watch: Watch) -> Cell:
         Prose(
             [
                 Span(f"S{crew.index(post) + 1}  ", "Bold", TEXT, WATCH),
-                Span(post.name, "Bold", TEXT),
+                Span(brief(post.name), "Bold", TEXT),
                 Span(f", {metres(far)} away", "Regular", TEXT),
             ],
             role="TD",

@@ -95,12 +95,17 @@ def plural(count: float, one: str, many: str | None = None) -> str:
 
 def listed(names: Iterable[str], *, most: int | None = None) -> str:
     """Names as a sentence has them: A, B and C; past `most` the rest is counted."""
-    names = [apart(name) for name in names]
+    names = [brief(name) for name in names]
     if most is not None and len(names) > most:
         return f"{', '.join(names[:most])} and {len(names) - most} more"
     if len(names) < 2:
         return "".join(names)
     return f"{', '.join(names[:-1])} and {names[-1]}"
+
+
+def brief(name: str, *, most: int = 44) -> str:
+    """A name for a table, cut where it is very long; the number beside it and the title tell it whole."""
+    return apart(name if len(name) <= most else name[: most - 1].rstrip() + "…")
 
 
 def slug(text: str, *, longest: int = 48) -> str:
