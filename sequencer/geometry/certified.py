@@ -16,9 +16,11 @@ import numpy as np
 from sequencer.arrays import Bools, Floats, Ints
 
 TOLERANCE = 0.005  # [m] what counts as exact on a stage plan
-_ROUNDS = 80  # halving 80 times leaves nothing of any show
 _FEW = 32
 _CHUNK = 16_384  # samples taken at once, so that memory stays small
+_LEVEL = 400_000  # intervals of one level taken together
+_MOST = 500_000_000  # samples of one search; hours of work, and no show is that long
+_NARROWEST = 1e-10  # [time] half an interval that no true bound leaves open
 
 
 class Sample(NamedTuple):
@@ -111,13 +113,13 @@ def search(
     first = len(every[::_FEW])
     flagged: list[tuple[Ints, Floats, Floats]] = []
     evaluations = 0
-    for _ in range(_ROUNDS):
-        if not len(rows):
-            break
+    # A level of the search at a time, in blocks: the last block goes first when a level grows large.
+    waiting = [(rows, centre, half, open_)]
+    while waiting:
+        rows, centre, half, open_ = waiting.pop()
         kept: list[tuple[Ints, Floats, Floats, Bools]] = []
-        for low, high in _chunks(len(rows), first):
-            part = slice(low, high)
-            r, t, w, spanning = rows[part], centre[part], half[part], open_[part]
+        for low, high in _blocks(len(rows), _CHUNK, first):
+            r, t, w, spanning = rows[low:high], centre[low:high], half[low:high], open_[low:high]
             g = group[r]
             need = np.where(spanning, required[g], -np.inf)
             enough = np.maximum(value[g] - tolerance, need)
@@ -136,14 +138,18 @@ def search(
             split = undecided | (lower < value[g] - tolerance)
             np.minimum.at(lowest, g[~split], lower[~split])
             if np.any(split):
+                if evaluations > _MOST or np.min(w[split]) < _NARROWEST:
+                    raise ValueError("the bounds do not tighten as intervals shrink")
                 target = np.where(undecided, need, value[g] - tolerance)[split]
                 kept.append(
                     _split(r[split], t[split], w[split], undecided[split], sample, split, target)
                 )
-        rows, centre, half, open_ = _joined(kept)
         first = 0
-    else:
-        raise ValueError("the bounds do not tighten as intervals shrink: nothing is proven")
+        rows, centre, half, open_ = _joined(kept)
+        waiting += [
+            (rows[low:high], centre[low:high], half[low:high], open_[low:high])
+            for low, high in reversed(_blocks(len(rows), _LEVEL, 0))
+        ]
     return Found(
         value=value,
         at=at,
@@ -155,8 +161,9 @@ def search(
     )
 
 
-def _chunks(n: int, first: int) -> list[tuple[int, int]]:
-    edges = sorted({0, first, *range(first, n, _CHUNK), n})
+def _blocks(n: int, size: int, first: int) -> list[tuple[int, int]]:
+    """Cut n into blocks, the first of a size of its own."""
+    edges = sorted({0, min(first, n), *range(first, n, size), n})
     return list(pairwise(edges))
 
 

@@ -1,0 +1,52 @@
+import numpy as np
+import pytest
+from numpy.testing import assert_allclose
+
+from sequencer.geometry.distances import point_segment, segment_segment
+
+X, Y, Z = np.eye(3)
+ZERO = np.zeros(3)
+
+
+@pytest.mark.parametrize(
+    ("a", "b", "expected"),
+    [
+        ((ZERO, X), (Y, X + Y), 1.0),  # parallel, side by side
+        ((ZERO, X), (2 * X, 3 * X), 1.0),  # on one line
+        ((ZERO, X), (0.5 * X, 2 * X), 0.0),  # on one line, overlapping
+        ((-X, X), (-Y + Z, Y + Z), 1.0),  # crossing above
+        ((-X, X), (-Y, Y), 0.0),  # meeting
+        ((ZERO, ZERO), (X, X), 1.0),  # two points
+        ((ZERO, ZERO), (X - Y, X + Y), 1.0),  # a point and a segment
+        ((X - Y, X + Y), (ZERO, ZERO), 1.0),
+        ((ZERO, X), (2 * X + Y, 2 * X + 2 * Y), np.sqrt(2)),  # both ends clamped
+        ((ZERO, X), (1e-9 * Y, X), 0.0),  # nearly parallel, sharing an end
+        ((ZERO, 1e-12 * X), (Y, Y + 1e-12 * X), 1.0),  # next to nothing long
+    ],
+)
+def test_segments(a, b, expected):
+    distance, s, t = segment_segment(*a, *b)
+
+    assert_allclose(distance, expected, atol=1e-9)
+    point_a, point_b = a[0] + s * (a[1] - a[0]), b[0] + t * (b[1] - b[0])
+    assert_allclose(np.linalg.norm(point_a - point_b), distance, atol=1e-12)
+
+
+def test_point_and_segment_agree_with_segments():
+    draw = np.random.default_rng(1)
+    p, a, b = draw.normal(size=(3, 500, 3))
+
+    distance, along = point_segment(p, a, b)
+
+    assert_allclose(distance, segment_segment(p, p, a, b)[0], atol=1e-12)
+    assert np.all((along >= 0) & (along <= 1))
+
+
+def test_any_shape():
+    draw = np.random.default_rng(2)
+    a = draw.normal(size=(4, 5, 6, 3))
+
+    grid = segment_segment(*a)[0]
+
+    assert grid.shape == (5, 6)
+    assert_allclose(grid[2, 3], segment_segment(*a[:, 2, 3])[0], atol=1e-15)
