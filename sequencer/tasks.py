@@ -158,6 +158,56 @@ def print_sheets(
     return report, write_sheets(show, report, out / path.stem, paper=paper)
 
 
+def write_rehearsal(
+    path: Path,
+    out: Path,
+    *,
+    parts: Sequence[str],
+    audio: str = "embed",
+    speeds: Sequence[float] = (1.0,),
+    song: float | None = -9.0,
+    counts: str = "pitched",
+    calls: bool = True,
+    split: bool = False,
+    who: Sequence[str] = (),
+    progress: Progress | None = None,
+) -> tuple[Report, list[Path]]:
+    """Check a show and write what it is rehearsed with into a folder of its own in `out`.
+
+    Parameters
+    ----------
+    path, out : Path
+    parts : sequence of {"page", "counts", "midi", "captions", "timetable"}
+    audio : {"embed", "link", "none"}
+        How the page carries the song.
+    speeds : sequence of float
+        One count track each; 1 is the song's own speed.
+    song : float or None
+        Level of the song in the count track [dB]; None leaves it out.
+    counts : {"pitched", "spoken", "none"}
+    calls, split : bool
+        Calls of sections; song left and counts right.
+    who : sequence of str
+        Whose changes are counted; all if empty.
+    progress : callable, optional
+
+    Raises
+    ------
+    InputError
+        If the show or its track cannot be used, or the folder cannot be written.
+    """
+    from sequencer.checks.suite import checked
+    from sequencer.outputs.counts import Mix
+    from sequencer.outputs.exports import Wanted, write_exports
+
+    show = stage_show(path, progress=progress)
+    report = checked(show, progress=progress)
+    mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
+    wanted = Wanted(parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix)
+    track = path.parent / show.show.track.file
+    return report, write_exports(show, report, track, out / path.stem, wanted, progress=progress)
+
+
 def trace_show(path: Path, *, rate: float, progress: Progress | None = None) -> str:
     """Positions of every hand and prop over time, as CSV in the stage frame.
 

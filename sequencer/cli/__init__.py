@@ -8,6 +8,7 @@ from sequencer import __version__
 from sequencer.cli.check import check
 from sequencer.cli.listen import listen
 from sequencer.cli.new import new
+from sequencer.cli.rehearse import rehearse
 from sequencer.cli.sheet import sheet
 from sequencer.cli.trace import trace
 from sequencer.errors import InputError
@@ -51,5 +52,5 @@ def main() -> None:
     """Turn a song into a fire-spinning routine that can be danced, checked and printed."""
 
 
-for verb in (listen, new, check, sheet, trace):
+for verb in (listen, new, check, sheet, rehearse, trace):
     main.add_command(verb)

@@ -1,0 +1,45 @@
+"""The song's own samples, for what is made from them: count tracks and the rehearsal page."""
+
+from pathlib import Path
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.errors import InputError, Place
+
+
+def read_recording(track: Path) -> tuple[Floats, int]:
+    """Samples of a track, and how many there are a second.
+
+    Parameters
+    ----------
+    track : Path
+
+    Returns
+    -------
+    samples : ndarray, shape (n, c) [1]
+    rate : int
+        [Hz]
+
+    Raises
+    ------
+    InputError
+        If the file cannot be read.
+
+    Notes
+    -----
+    Source: libsndfile. Exact for files without loss.
+    """
+    import soundfile
+
+    try:
+        samples, rate = soundfile.read(track, dtype="float64", always_2d=True)
+    except (soundfile.LibsndfileError, OSError) as error:
+        raise InputError(
+            "track-unreadable",
+            Place(str(track)),
+            "the track cannot be read",
+            "export it again, as WAV, FLAC, Ogg or MP3",
+            str(error).strip().rstrip("."),
+        ) from error
+    return np.asarray(samples, dtype=np.float64), int(rate)

@@ -1,0 +1,228 @@
+"""What the rehearsal page knows of a show: one JSON document, positions as coded key samples.
+
+Beats, seconds of the track and metres throughout; facings in radians.
+"""
+
+from dataclasses import asdict
+from typing import Any
+
+import numpy as np
+
+from sequencer.findings import Finding, Report
+from sequencer.geometry.bodies import SIDES, Body
+from sequencer.geometry.regions import rectangle, round_stage
+from sequencer.motion.course import Course
+from sequencer.motion.dancer import Dancer
+from sequencer.outputs.block_words import block_words
+from sequencer.outputs.rehearsal.keys import Track, floor_track, measured_error, packed, prop_track
+from sequencer.show.model import Show, Stage
+from sequencer.show.staged import Staged
+from sequencer.timing.tempo import TempoMap
+
+FORMAT = 1
+MARGIN = 8.0  # [beats] of motion kept before and after the track: count-in and trails
+STATED_ERROR = 2e-3  # [m]
+
+Document = dict[str, Any]
+
+
+def show_document(staged: Staged, report: Report) -> Document:
+    """The document of a show.
+
+    Raises
+    ------
+    ValueError
+        If a drawn position would be farther than 2 mm from its law.
+    """
+    show, song, tempo = staged.show, staged.song, staged.tempo
+    start = float(np.floor(tempo.beats_from_seconds(0.0))) - MARGIN
+    end = float(np.ceil(tempo.beats_from_seconds(song.duration))) + MARGIN
+    cast, keys, error = cast_document(staged.dancers, start, end)
+    order = {dancer.name: index for index, dancer in enumerate(staged.dancers)}
+    burn = show.fire.burn if show.fire is not None else None
+    for index, dancer in enumerate(staged.dancers):
+        cast[index]["lit"] = [
+            [_rounded(staged.seconds(span.start)), _rounded(staged.seconds(span.end))]
+            for span in staged.lit_of(dancer.name)
+        ]
+    blocks, texts = _blocks(staged, order)
+    return {
+        "format": FORMAT,
+        "kind": "show",
+        "title": show.title,
+        "version": show.version,
+        "date": show.date or "",
+        "duration": _rounded(song.duration),
+        "tempo": tempo_document(tempo),
+        "sections": [
+            [name, _rounded(section.start), _rounded(section.end)]
+            for section, name in zip(song.sections, song.section_names(), strict=True)
+        ],
+        "place": _place(show),
+        "crew": [
+            {
+                "name": post.name,
+                "duty": post.duty,
+                "at": list(post.post),
+                "watches": list(post.watches),
+            }
+            for post in show.crew
+        ],
+        "cast": cast,
+        "keys": keys,
+        "blocks": blocks,
+        "texts": texts,
+        "standings": [
+            {
+                "name": standing.formation,
+                "walk": _rounded(standing.walk),
+                "start": _rounded(standing.start),
+                "spots": [
+                    [order[who], *spot[:2]] for who, spot in standing.spots.items() if who in order
+                ],
+            }
+            for standing in staged.standings
+        ],
+        "stations": [],
+        "burn": None if burn is None else {"seconds": burn.time, "measured": burn.measured},
+        "findings": [finding_document(finding) for finding in report.findings],
+        "clearances": [asdict(each) for each in report.clearances if each.distance < each.required],
+        "unseen": list(report.unseen),
+        "error": {"stated": STATED_ERROR, "measured": round(error, 6)},
+    }
+
+
+def cast_document(
+    dancers: tuple[Dancer, ...], start: float, end: float
+) -> tuple[list[Document], str, float]:
+    """Performers with their tracks between two beats, all key samples, and the largest error [m].
+
+    Raises
+    ------
+    ValueError
+        If a drawn position would be farther than 2 mm from its law.
+    """
+    cast: list[Document] = []
+    tracks: list[Track] = []
+    worst = 0.0
+    for dancer in dancers:
+        own = {"floor": floor_track(dancer.floor, dancer.reach, start, end)}
+        for side in SIDES:
+            if side in dancer.props:
+                own[side] = prop_track(dancer.courses[side], dancer.props[side].length, start, end)
+        error = measured_error(dancer, own, start, end)
+        if error > STATED_ERROR:
+            raise ValueError(
+                f"{dancer.name} moves too fast to be drawn within 2 mm (error {1e3 * error:.1f} mm)"
+            )
+        worst = max(worst, error)
+        tracks += own.values()
+        cast.append(
+            {
+                "name": dancer.name,
+                "body": _body(dancer.body),
+                "props": {
+                    side: {
+                        "length": prop.length,
+                        "wick": prop.wick_radius,
+                        "flame": prop.flame_reach,
+                    }
+                    for side, prop in dancer.props.items()
+                },
+                "tracks": {name: _track(track) for name, track in own.items()},
+                "spans": {
+                    side: [
+                        [_rounded(span.start), _rounded(span.end), span.kind]
+                        for span in course.spans
+                    ]
+                    for side, course in dancer.courses.items()
+                    if isinstance(course, Course)
+                },
+                "lit": [],
+            }
+        )
+    return cast, packed(tracks), worst
+
+
+def tempo_document(tempo: TempoMap) -> Document:
+    """The count, to the microsecond."""
+    return {
+        "times": [_rounded(float(time)) for time in tempo.times],
+        "first": tempo.first,
+        "bars": list(tempo.bars),
+        "metre": tempo.metre,
+    }
+
+
+def finding_document(finding: Finding) -> Document:
+    """A finding with all its parts."""
+    whole = asdict(finding)
+    return {key: whole[key] for key in whole if key != "where"}
+
+
+def _rounded(value: float) -> float:
+    return round(float(value), 6)
+
+
+def _body(body: Body) -> Document:
+    return {
+        "stature": body.stature,
+        "shoulder": body.shoulder_height,
+        "halfShoulder": round(body.half_shoulder, 4),
+        "halfBreadth": round(body.half_breadth, 4),
+        "arm": round(body.arm_length, 4),
+        "limb": round(body.limb_radius, 4),
+    }
+
+
+def _track(track: Track) -> Document:
+    return {
+        "start": track.start,
+        "intervals": list(track.intervals),
+        "steps": list(track.steps),
+        "bases": list(track.bases),
+    }
+
+
+def _blocks(staged: Staged, order: dict[str, int]) -> tuple[list[list[Any]], list[list[str]]]:
+    """Blocks as [performer, start, end, words, link], and the words that they point to."""
+    texts: dict[tuple[str, ...], int] = {}
+    blocks = []
+    for block in staged.blocks:
+        words = texts.setdefault(tuple(block_words(block)), len(texts))
+        blocks.append(
+            [order[block.who], _rounded(block.start), _rounded(block.end), words, int(block.link)]
+        )
+    return blocks, [list(text) for text in texts]
+
+
+def _outline(stage: Stage) -> tuple[tuple[float, float], ...]:
+    if stage.outline is not None:
+        return stage.outline
+    width, depth = stage.width or 0.0, stage.depth or 0.0
+    if stage.shape == "round":
+        return round_stage(width).outline
+    return rectangle(width, depth).outline
+
+
+def _place(show: Show) -> Document:
+    venue = show.venue
+    stage = venue.stage
+    return {
+        "outline": [[round(x, 3), round(y, 3)] for x, y in _outline(stage)],
+        "holes": [[list(p) for p in hole] for hole in stage.holes],
+        "audience": [
+            {"name": edge.name, "line": [list(p) for p in edge.line]} for edge in venue.audience
+        ],
+        "scenery": [
+            {
+                "name": thing.name,
+                "outline": [list(p) for p in thing.outline],
+                "height": thing.height,
+            }
+            for thing in venue.scenery
+        ],
+        "exits": [{"name": exit_.name, "at": list(exit_.at)} for exit_ in venue.exits],
+        "extinguishers": [list(thing.at) for thing in venue.extinguishers],
+        "fuel": None if venue.fuel_station is None else list(venue.fuel_station),
+    }

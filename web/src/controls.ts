@@ -1,0 +1,336 @@
+// Buttons, keys and fingers. Each thing that can be done has a button and a key.
+import { $, make, say } from "./dom";
+import { lastUpTo } from "./count";
+import type { Page } from "./main";
+import { VIEWS, type View } from "./views";
+
+const KEYS: [string, string][] = [
+  ["Space", "play or stop"],
+  ["← →", "bar back, bar on"],
+  ["Shift + ← →", "block (or station) back and on"],
+  ["Page Up, Page Down", "section back and on"],
+  ["Home, End", "to the start, to the end"],
+  [", .", "slower, faster"],
+  ["0", "full speed"],
+  ["[ ]", "marks A and B here; L repeats between them, X lifts them"],
+  ["C, K", "count-in, click on the beats"],
+  ["1 2 3 4 5", "audience, behind, own eye, above, free"],
+  ["+ −", "nearer, farther"],
+  ["M", "mirrored"],
+  ["N, P", "follow the next or previous performer; O shows only that one"],
+  ["D, R", "planes, length of the trails"],
+  ["T", "large type"],
+  ["G", "save a picture"],
+  ["?", "these keys"],
+];
+
+export class Controls {
+  private readonly names: HTMLElement[] = [];
+
+  constructor(private readonly page: Page) {
+    const { doc } = page;
+    const step = doc.stations.length ? "station" : "block";
+    say($("step-word-1"), step);
+    say($("step-word-2"), step);
+    $("line").setAttribute("aria-valuemax", doc.duration.toFixed(1));
+    const buttons: [string, () => void][] = [
+      ["play", () => void page.play()],
+      ["back-bar", () => this.bar(-1)],
+      ["on-bar", () => this.bar(1)],
+      ["back-step", () => this.step(-1)],
+      ["on-step", () => this.step(1)],
+      ["back-section", () => this.section(-1)],
+      ["on-section", () => this.section(1)],
+      ["mark-a", () => this.mark("a")],
+      ["mark-b", () => this.mark("b")],
+      ["repeat", () => this.repeat()],
+      ["count-in", () => this.press("count-in", (page.countIn = !page.countIn))],
+      ["click", () => this.press("click", (page.clicks.on = !page.clicks.on))],
+      ["mirror", () => this.mirror()],
+      ["discs", () => this.press("discs", (page.planes = !page.planes))],
+      ["trail", () => this.trail()],
+      ["large", () => this.large()],
+      ["picture", () => this.picture()],
+      ["help", () => $<HTMLDialogElement>("keys").showModal()],
+      ["only", () => this.only()],
+    ];
+    for (const [id, act] of buttons) $(id).addEventListener("click", act);
+    // After a press with mouse or finger the space bar plays again; with keys the focus stays put.
+    document.addEventListener("click", (event) => {
+      if (event.detail > 0 && event.target instanceof Element) event.target.closest("button")?.blur();
+    });
+    const views = $("views");
+    for (const { name, label, help } of VIEWS) {
+      const button = make("button", label);
+      button.setAttribute("type", "button");
+      button.id = `view-${name}`;
+      button.title = `${help} (${VIEWS.findIndex((v) => v.name === name) + 1})`;
+      button.addEventListener("click", () => this.view(name));
+      views.append(button);
+    }
+    const speed = $<HTMLInputElement>("speed");
+    speed.addEventListener("input", () => this.speed(Number(speed.value)));
+    const volume = $<HTMLInputElement>("volume");
+    volume.addEventListener("input", () => (page.clock.volume = Number(volume.value) / 100));
+    if (page.clock.silent) {
+      volume.hidden = true;
+      (volume.previousElementSibling as HTMLElement).hidden = true;
+    }
+    this.cast();
+    this.view("audience");
+    this.follow(0);
+    if (page.movers.length < 2) $("cast-box").hidden = true;
+    if (page.repeat) this.press("repeat", true);
+    const keys = $("key-list");
+    for (const [key, what] of KEYS) keys.append(make("dt", key), make("dd", what));
+    document.addEventListener("keydown", (event) => this.key(event));
+    this.fingers();
+    window.addEventListener("hashchange", () => location.reload());
+  }
+
+  private press(id: string, on: boolean): void {
+    $(id).setAttribute("aria-pressed", String(on));
+    this.page.touch();
+  }
+
+  private cast(): void {
+    const { page } = this;
+    const box = $("cast");
+    page.doc.cast.forEach((entry, i) => {
+      const row = make("div");
+      const shown = document.createElement("input");
+      shown.type = "checkbox";
+      shown.checked = true;
+      shown.setAttribute("aria-label", `show ${entry.name}`);
+      shown.addEventListener("change", () => {
+        page.shown[i] = shown.checked;
+        page.touch();
+      });
+      const name = make("button", entry.name);
+      name.setAttribute("type", "button");
+      name.addEventListener("click", () => this.follow(i));
+      row.append(shown, name);
+      box.append(row);
+      this.names.push(name);
+    });
+  }
+
+  private follow(i: number): void {
+    const n = this.page.movers.length;
+    if (n === 0) return;
+    this.page.follow = ((i % n) + n) % n;
+    this.names.forEach((name, k) => name.setAttribute("aria-pressed", String(k === this.page.follow)));
+    this.page.redrawTimeline();
+    this.page.touch();
+  }
+
+  private only(): void {
+    this.press("only", (this.page.only = !this.page.only));
+  }
+
+  private view(name: View): void {
+    this.page.eye?.choose(name);
+    for (const view of VIEWS) $(`view-${view.name}`).setAttribute("aria-pressed", String(view.name === name));
+    this.page.touch();
+  }
+
+  private mirror(): void {
+    const { page } = this;
+    page.mirrored = !page.mirrored;
+    $("stage").classList.toggle("mirrored", page.mirrored);
+    this.press("mirror", page.mirrored);
+  }
+
+  private trail(): void {
+    this.page.trail = (this.page.trail + 1) % 5;
+    const beats = ["1 beat", "2 beats", "4 beats", "off", "½ beat"][this.page.trail];
+    say($("trail"), `Trails ${beats}`);
+    this.page.touch();
+  }
+
+  private large(): void {
+    const on = document.documentElement.classList.toggle("large");
+    this.press("large", on);
+    this.page.redrawTimeline();
+  }
+
+  private picture(): void {
+    const canvas = $<HTMLCanvasElement>("view");
+    this.page.touch();
+    requestAnimationFrame(() => canvas.toBlob((blob) => {
+      if (!blob) return;
+      const link = document.createElement("a");
+      link.href = URL.createObjectURL(blob);
+      link.download = `rehearsal-${this.page.tempo.text(this.page.tempo.beatAt(this.page.clock.now()))}.png`;
+      link.click();
+      setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+    }));
+  }
+
+  private beat(): number {
+    return this.page.tempo.beatAt(this.page.clock.now());
+  }
+
+  private toBeat(beat: number): void {
+    this.page.seek(this.page.tempo.secondsAt(beat));
+  }
+
+  private bar(way: 1 | -1): void {
+    const { tempo } = this.page;
+    const beat = this.beat();
+    const { bar, beat: inBar } = tempo.position(beat + 0.02);
+    // Going back within the first beat of a bar means the bar before.
+    const target = way > 0 ? bar + 1 : inBar > 1.6 ? bar : bar - 1;
+    this.toBeat(tempo.barStart(target));
+  }
+
+  private step(way: 1 | -1): void {
+    const starts = this.page.schedule.steps(this.page.follow);
+    const beat = this.beat();
+    if (way > 0) {
+      const next = starts.find((start) => start > beat + 0.02);
+      if (next !== undefined) this.toBeat(next);
+      else if (this.page.doc.stations.length) this.toBeat(starts[0]);
+    } else {
+      const at = lastUpTo(starts, beat - 0.6);
+      this.toBeat(at >= 0 ? starts[at] : this.page.doc.stations.length ? starts[starts.length - 1] : 0);
+    }
+  }
+
+  private section(way: 1 | -1): void {
+    const starts = this.page.doc.sections.map(([, start]) => start);
+    const now = this.page.clock.now();
+    const next = way > 0 ? starts.find((start) => start > now + 0.02) : starts[lastUpTo(starts, now - 0.6)];
+    this.page.seek(next ?? (way > 0 ? this.page.doc.duration : 0));
+  }
+
+  private mark(which: "a" | "b"): void {
+    const { page } = this;
+    page[which] = page.tempo.secondsAt(Math.round(this.beat()));
+    if (page.a !== null && page.b !== null && page.a > page.b) [page.a, page.b] = [page.b, page.a];
+    if (page.a !== null && page.b !== null && page.b - page.a > 0.05 && !page.repeat) this.repeat();
+    page.timeline.span(page.a, page.b);
+    say($("voice"), `mark ${which.toUpperCase()} at ${page.tempo.text(Math.round(this.beat()))}`);
+  }
+
+  private lift(): void {
+    const { page } = this;
+    page.a = page.b = null;
+    page.repeat = false;
+    this.press("repeat", false);
+    page.timeline.span(null, null);
+  }
+
+  private repeat(): void {
+    const { page } = this;
+    page.repeat = !page.repeat;
+    if (page.repeat) {
+      page.a ??= 0;
+      page.b ??= page.doc.duration;
+      page.timeline.span(page.a, page.b);
+    }
+    this.press("repeat", page.repeat);
+  }
+
+  private speed(percent: number): void {
+    const value = Math.min(110, Math.max(40, Math.round(percent / 5) * 5));
+    this.page.clock.speed = value / 100;
+    $<HTMLInputElement>("speed").value = String(value);
+    $("speed").setAttribute("aria-valuetext", `${value} percent`);
+    say($("speed-text"), `${value} %`);
+    this.page.touch();
+  }
+
+  private zoom(by: number): void {
+    const { eye } = this.page;
+    if (!eye) return;
+    if (eye.view === "free") {
+      const { camera, orbit } = eye;
+      camera.position.sub(orbit.target).multiplyScalar(1 / by).add(orbit.target);
+    } else eye.zoom = Math.min(6, Math.max(0.4, eye.zoom * by));
+    this.page.touch();
+  }
+
+  private fingers(): void {
+    const surface = $("stage");
+    const down = new Map<number, PointerEvent>();
+    let spread = 0;
+    surface.addEventListener("wheel", (event) => {
+      if (this.page.eye?.view === "free" || (event.target as HTMLElement).id !== "view") return;
+      event.preventDefault();
+      this.zoom(Math.exp(-event.deltaY * 0.0012));
+    }, { passive: false });
+    surface.addEventListener("pointerdown", (event) => {
+      if ((event.target as HTMLElement).id !== "view") return;
+      down.set(event.pointerId, event);
+      spread = 0;
+    });
+    const lift = (event: PointerEvent) => down.delete(event.pointerId);
+    for (const name of ["pointerup", "pointercancel", "pointerleave"] as const) surface.addEventListener(name, lift);
+    surface.addEventListener("pointermove", (event) => {
+      const before = down.get(event.pointerId);
+      const eye = this.page.eye;
+      if (!before || !eye || eye.view === "free") return;
+      down.set(event.pointerId, event);
+      if (down.size === 2) {
+        const [one, two] = [...down.values()];
+        const now = Math.hypot(one.clientX - two.clientX, one.clientY - two.clientY);
+        if (spread > 0) this.zoom(now / spread);
+        spread = now;
+      } else if (eye.view === "eye") {
+        const way = this.page.mirrored ? -1 : 1;
+        eye.look.yaw -= (way * (event.clientX - before.clientX)) / 250;
+        eye.look.pitch = Math.max(-1.3, Math.min(1.3, eye.look.pitch + (event.clientY - before.clientY) / 250));
+        this.page.touch();
+      }
+    });
+  }
+
+  private key(event: KeyboardEvent): void {
+    const target = event.target as HTMLElement;
+    if (event.ctrlKey || event.metaKey || event.altKey || $<HTMLDialogElement>("keys").open) return;
+    const range = target instanceof HTMLInputElement && target.type === "range";
+    const press = target instanceof HTMLButtonElement || target instanceof HTMLInputElement;
+    const { page } = this;
+    const always: Record<string, () => void> = {
+      PageUp: () => this.section(-1),
+      PageDown: () => this.section(1),
+      ...(range ? {} : {
+        ArrowLeft: () => (event.shiftKey ? this.step(-1) : this.bar(-1)),
+        ArrowRight: () => (event.shiftKey ? this.step(1) : this.bar(1)),
+        Home: () => page.seek(0),
+        End: () => page.seek(page.doc.duration),
+      }),
+      ...(press ? {} : { " ": () => void page.play() }),
+    };
+    const letters: Record<string, () => void> = {
+      ",": () => this.speed(page.clock.speed * 100 - 5),
+      ".": () => this.speed(page.clock.speed * 100 + 5),
+      "0": () => this.speed(100),
+      "[": () => this.mark("a"),
+      "]": () => this.mark("b"),
+      l: () => this.repeat(),
+      x: () => this.lift(),
+      c: () => $("count-in").click(),
+      k: () => $("click").click(),
+      m: () => this.mirror(),
+      n: () => this.follow(page.follow + 1),
+      p: () => this.follow(page.follow - 1),
+      o: () => this.only(),
+      d: () => $("discs").click(),
+      r: () => this.trail(),
+      t: () => this.large(),
+      g: () => this.picture(),
+      "+": () => this.zoom(1.2),
+      "=": () => this.zoom(1.2),
+      "-": () => this.zoom(1 / 1.2),
+      "?": () => $<HTMLDialogElement>("keys").showModal(),
+    };
+    VIEWS.forEach(({ name }, i) => (letters[String(i + 1)] = () => this.view(name)));
+    const on = $<HTMLInputElement>("keys-on").checked;
+    const act = always[event.key] ?? (on ? letters[event.key.toLowerCase()] : undefined);
+    if (!act) return;
+    event.preventDefault();
+    act();
+  }
+}

@@ -1,0 +1,143 @@
+// What the page is given: one JSON document, and key samples of every motion in base 64.
+import { inflateSync } from "fflate";
+import { TempoMap } from "./count";
+import { AFTER, BEFORE, Track, type TrackHead } from "./tracks";
+
+export type Side = "left" | "right";
+export const SIDES: readonly Side[] = ["left", "right"];
+
+export interface Finding {
+  code: string;
+  severity: "stop" | "warn" | "note";
+  who: string[];
+  start: number | null;
+  end: number | null;
+  position: string | null;
+  message: string;
+  remedies: string[];
+  source: string;
+}
+
+export interface Clearance {
+  between: [string, string];
+  distance: number;
+  required: number;
+  at: number;
+  parts: [string, string];
+}
+
+export interface Prop { length: number; wick: number; flame: number }
+
+export interface Body {
+  stature: number;
+  shoulder: number;
+  halfShoulder: number;
+  halfBreadth: number;
+  arm: number;
+  limb: number;
+}
+
+export interface CastEntry {
+  name: string;
+  body: Body;
+  props: Partial<Record<Side, Prop>>;
+  tracks: { floor: TrackHead } & Partial<Record<Side, TrackHead>>;
+  spans: Partial<Record<Side, [number, number, string][]>>;
+  lit: [number, number][];
+}
+
+export interface Place {
+  outline: [number, number][];
+  holes: [number, number][][];
+  audience: { name: string; line: [number, number][] }[];
+  scenery: { name: string; outline: [number, number][]; height: number }[];
+  exits: { name: string; at: [number, number] }[];
+  extinguishers: [number, number][];
+  fuel: [number, number] | null;
+}
+
+export interface Standing { name: string; walk: number; start: number; spots: [number, number, number][] }
+
+export interface Document {
+  format: number;
+  kind: "show" | "pattern";
+  title: string;
+  version: string;
+  date: string;
+  duration: number;
+  tempo: { times: number[]; first: number; bars: number[]; metre: number };
+  sections: [string, number, number][];
+  place: Place;
+  crew: { name: string; duty: string; at: [number, number]; watches: string[] }[];
+  cast: CastEntry[];
+  keys: string;
+  blocks: [number, number, number, number, number][];
+  texts: string[][];
+  standings: Standing[];
+  stations: [number, string][];
+  burn: { seconds: number; measured: boolean } | null;
+  findings: Finding[];
+  clearances: Clearance[];
+  unseen: string[];
+  error: { stated: number; measured: number };
+  audio: { kind: "embedded" | "linked" | "none"; type: string; notice: string };
+}
+
+export interface Tracks { floor: Track; left?: Track; right?: Track }
+
+export function readDocument(): Document {
+  const text = document.getElementById("show")?.textContent ?? "";
+  return JSON.parse(text) as Document;
+}
+
+export function bytesFromBase64(text: string): Uint8Array<ArrayBuffer> {
+  const plain = atob(text.trim());
+  const bytes = new Uint8Array(plain.length);
+  for (let i = 0; i < plain.length; i++) bytes[i] = plain.charCodeAt(i);
+  return bytes;
+}
+
+export function tempoOf(doc: Document): TempoMap {
+  return new TempoMap(doc.tempo.times, doc.tempo.first, doc.tempo.bars, doc.tempo.metre);
+}
+
+/** Key samples of every performer; second differences in 16-bit arithmetic are summed up here. */
+export function tracksOf(doc: Document): Tracks[] {
+  const planes = inflateSync(bytesFromBase64(doc.keys));
+  const half = planes.length / 2;
+  let at = 0;
+  const read = (head: TrackHead): Track => {
+    const channels = head.steps.length;
+    let size = 0;
+    for (const n of head.intervals) size += channels * (n + BEFORE + AFTER + 1);
+    const samples = new Int16Array(size);
+    let to = 0;
+    for (const n of head.intervals) {
+      const width = n + BEFORE + AFTER + 1;
+      for (let c = 0; c < channels; c++) {
+        let slope = 0;
+        let value = 0;
+        for (let i = 0; i < width; i++, at++) {
+          const word = planes[at] | (planes[half + at] << 8);
+          const second = (word >>> 1) ^ -(word & 1);
+          if (i === 0) value = second;
+          else {
+            slope = i === 1 ? second : slope + second;
+            value += slope;
+          }
+          value = (value << 16) >> 16;
+          samples[to++] = value;
+        }
+      }
+    }
+    return new Track(head, samples);
+  };
+  return doc.cast.map((entry) => {
+    const own: Tracks = { floor: read(entry.tracks.floor) };
+    for (const side of SIDES) {
+      const head = entry.tracks[side];
+      if (head) own[side] = read(head);
+    }
+    return own;
+  });
+}

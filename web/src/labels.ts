@@ -1,0 +1,53 @@
+// Names over the performers and beside the things of the place, laid over the drawing as text.
+import { Vector3, type PerspectiveCamera } from "three";
+import type { Document } from "./document";
+import { make } from "./dom";
+import type { Mover, Pose } from "./motion";
+import type { Drawn } from "./scene";
+import type { View } from "./views";
+
+interface Label { element: HTMLElement; at: Vector3; who: number }
+
+export class Labels {
+  private readonly all: Label[] = [];
+  private readonly v = new Vector3();
+
+  constructor(private readonly box: HTMLElement, doc: Document) {
+    const add = (text: string, at: Vector3, who: number) => {
+      const element = make("span", text, who < 0 ? "thing" : "");
+      box.append(element);
+      this.all.push({ element, at, who });
+    };
+    doc.cast.forEach((entry, i) => add(entry.name, new Vector3(), i));
+    for (const edge of doc.place.audience) {
+      const [a, b] = [edge.line[0], edge.line[edge.line.length - 1]];
+      add(edge.name, new Vector3((a[0] + b[0]) / 2, (a[1] + b[1]) / 2, 0.1), -1);
+    }
+    for (const one of doc.crew) add(`${one.name} · ${one.duty}`, new Vector3(one.at[0], one.at[1], 1.75), -1);
+    for (const one of doc.place.exits) add(`exit: ${one.name}`, new Vector3(one.at[0], one.at[1], 0.3), -1);
+    for (const one of doc.place.extinguishers) add("extinguisher", new Vector3(one[0], one[1], 0.85), -1);
+    for (const one of doc.place.scenery) add(one.name, new Vector3(one.outline[0][0], one.outline[0][1], one.height + 0.2), -1);
+    if (doc.place.fuel) add("fuel", new Vector3(doc.place.fuel[0], doc.place.fuel[1], 0.85), -1);
+  }
+
+  place(camera: PerspectiveCamera, poses: Pose[], movers: Mover[], now: Drawn, mirrored: boolean, view: View): void {
+    const width = this.box.clientWidth, height = this.box.clientHeight;
+    const alone = movers.length === 1 || now.shown.filter(Boolean).length === 1;
+    for (const label of this.all) {
+      const { element, who } = label;
+      const hide = who >= 0 ? !now.shown[who] || alone || (who === now.follow && (view === "eye" || view === "behind")) : view === "eye" || view === "behind";
+      if (who >= 0) {
+        label.at.set(poses[who].x, poses[who].y, movers[who].entry.body.stature + 0.2);
+        if (view === "above") label.at.y += 0.75; // beside the head, not on it
+        element.classList.toggle("followed", who === now.follow);
+        element.classList.toggle("troubled", now.alert[who]);
+      }
+      const at = this.v.copy(label.at).project(camera);
+      const out = hide || at.z > 1 || Math.abs(at.x) > 1.1 || Math.abs(at.y) > 1.1;
+      if (element.hidden !== out) element.hidden = out;
+      if (out) continue;
+      const x = ((mirrored ? -at.x : at.x) * 0.5 + 0.5) * width, y = (-at.y * 0.5 + 0.5) * height;
+      element.style.transform = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px) translate(-50%, -100%)`;
+    }
+  }
+}

@@ -1,0 +1,291 @@
+// The rehearsal page: reads the document, keeps the clock, draws, and puts words beside the drawing.
+import { Clicks } from "./clicks";
+import { SilentClock, SongClock, type Clock } from "./clock";
+import { Controls } from "./controls";
+import { bytesFromBase64, readDocument, tempoOf, tracksOf, type Document } from "./document";
+import { Labels } from "./labels";
+import { $, make } from "./dom";
+import { Mover } from "./motion";
+import { Panel } from "./panel";
+import { Plan } from "./plan";
+import { Schedule } from "./schedule";
+import { Stage, type Drawn } from "./scene";
+import { Timeline } from "./timeline";
+import { Eye, type Box } from "./views";
+
+
+
+const TRAILS = [1, 2, 4, 0, 0.5];
+
+/** A notice stays for a while, then only in the list behind the keys. */
+function notice(text: string): void {
+  const at = $("notice");
+  at.textContent = text;
+  at.hidden = false;
+  setTimeout(() => (at.hidden = true), 12_000);
+  $("about").prepend(make("li", text));
+}
+
+function songClock(doc: Document, fail: (why: string) => void): Clock {
+  if (doc.audio.kind === "none") return new SilentClock(doc.duration);
+  const element = new Audio();
+  element.preload = "auto";
+  const text = $("song").textContent ?? "";
+  if (doc.audio.kind === "embedded") {
+    element.src = URL.createObjectURL(new Blob([bytesFromBase64(text)], { type: doc.audio.type }));
+  } else {
+    element.src = JSON.parse(text) as string;
+  }
+  element.addEventListener("error", () =>
+    fail(doc.audio.kind === "linked" ? `The song is not where this page looks for it (${decodeURIComponent(element.src)}).` : "This browser cannot play the song."));
+  return new SongClock(element, doc.duration);
+}
+
+class Page {
+  readonly doc = readDocument();
+  readonly tempo = tempoOf(this.doc);
+  readonly schedule = new Schedule(this.doc, this.tempo);
+  readonly clicks = new Clicks(this.tempo);
+  readonly movers: Mover[];
+  readonly stage: Stage | Plan;
+  readonly eye: Eye | null = null;
+  readonly labels: Labels;
+  readonly panel: Panel;
+  readonly timeline: Timeline;
+  clock: Clock;
+  follow = 0;
+  shown: boolean[];
+  only = false;
+  mirrored = false;
+  planes = true;
+  trail = 0;
+  a: number | null = null;
+  b: number | null = null;
+  repeat = false;
+  countIn = false;
+  counting: AbortController | null = null;
+  private dirty = true;
+  private ratio = 1;
+  private slow = 0;
+  private stamp = 0;
+  readonly stats = { frames: 0, spent: 0, ratio: 1 };
+
+  constructor() {
+    const { doc } = this;
+    const tracks = tracksOf(doc);
+    this.movers = doc.cast.map((entry, i) => new Mover(entry, tracks[i]));
+    this.shown = doc.cast.map(() => true);
+    this.clock = songClock(doc, (why) => {
+      const old = this.clock;
+      this.clock = new SilentClock(doc.duration);
+      this.clock.seek(old.now());
+      this.clock.speed = old.speed;
+      notice(`${why} It plays silent.`);
+      this.touch();
+    });
+    const canvas = $<HTMLCanvasElement>("view");
+    const box = this.box();
+    const flat = location.hash === "#flat";
+    let stage: Stage | Plan;
+    try {
+      if (flat) throw new Error("asked for");
+      stage = new Stage(canvas, doc, this.movers);
+      this.eye = new Eye(stage.camera, canvas, box, this.floor(box));
+      this.eye.orbit.addEventListener("change", () => this.touch());
+    } catch {
+      // A canvas that has given out one kind of context gives no other, so a fresh one takes its place.
+      const fresh = canvas.cloneNode() as HTMLCanvasElement;
+      canvas.replaceWith(fresh);
+      stage = new Plan(fresh, doc, this.movers, box);
+      $("viewbar").hidden = true;
+      if (!flat) notice("No 3-D drawing in this browser: the show is drawn from the front and from above.");
+    }
+    this.stage = stage;
+    this.labels = new Labels($("labels"), doc);
+    this.panel = new Panel(this);
+    this.timeline = new Timeline($("timeline"), $("playhead"), $("span"), doc, this.schedule, (t) => this.seek(t));
+    if (doc.audio.notice) notice(doc.audio.notice);
+    new Controls(this);
+    new ResizeObserver(() => this.resize()).observe($("stage"));
+    new ResizeObserver(() => this.redrawTimeline()).observe($("line"));
+    if (doc.kind === "pattern") {
+      this.a = 0;
+      this.b = doc.duration;
+      this.repeat = true;
+    }
+    this.resize();
+    this.redrawTimeline();
+    const loop = (stamp: number) => {
+      this.frame(stamp);
+      requestAnimationFrame(loop);
+    };
+    requestAnimationFrame(loop);
+  }
+
+  /** Where the cast is over the whole show, on the plan. */
+  private box(): Box {
+    const box = { x0: Infinity, x1: -Infinity, y0: Infinity, y1: -Infinity };
+    const beats = [0, this.tempo.beatAt(0), this.tempo.beatAt(this.doc.duration)];
+    for (const s of this.doc.standings) beats.push(s.walk, (s.walk + s.start) / 2, s.start);
+    for (const mover of this.movers) {
+      const pose = { x: 0, y: 0, cos: 1, sin: 0 } as Parameters<Mover["stand"]>[1];
+      for (const beat of beats) {
+        mover.stand(beat, pose);
+        box.x0 = Math.min(box.x0, pose.x);
+        box.x1 = Math.max(box.x1, pose.x);
+        box.y0 = Math.min(box.y0, pose.y);
+        box.y1 = Math.max(box.y1, pose.y);
+      }
+    }
+    return Number.isFinite(box.x0) ? box : { x0: -1, x1: 1, y0: 0, y1: 1 };
+  }
+
+  /** The stage and the cast's ways together. */
+  private floor(box: Box): Box {
+    const xs = [box.x0 - 0.8, box.x1 + 0.8], ys = [box.y0 - 0.8, box.y1 + 0.8];
+    for (const [x, y] of this.doc.place.outline) {
+      xs.push(x);
+      ys.push(y);
+    }
+    return { x0: Math.min(...xs), x1: Math.max(...xs), y0: Math.min(...ys), y1: Math.max(...ys) };
+  }
+
+  touch(): void {
+    this.dirty = true;
+  }
+
+  resize(): void {
+    const box = $("stage").getBoundingClientRect();
+    const device = Math.min(window.devicePixelRatio || 1, 2);
+    this.stage.resize(Math.max(1, box.width), Math.max(1, box.height), device * this.ratio, $("viewbar").offsetHeight + 12);
+    this.stats.ratio = device * this.ratio;
+    this.touch();
+  }
+
+  redrawTimeline(): void {
+    this.timeline.draw(this.follow);
+    this.timeline.span(this.a, this.b);
+    this.timeline.at(this.clock.now());
+  }
+
+  async play(): Promise<void> {
+    if (this.clock.playing || this.counting) return this.stop();
+    if (this.repeat && this.a !== null && this.b !== null) {
+      const now = this.clock.now();
+      if (now < this.a - 0.01 || now >= this.b - 0.01) this.clock.seek(this.a);
+    }
+    if (this.countIn) {
+      const stopper = new AbortController();
+      this.counting = stopper;
+      this.panel.playing();
+      const box = $("counting");
+      box.hidden = false;
+      const go = await this.clicks.countIn(this.clock.now(), this.clock.speed, (count) => (box.textContent = String(count)), stopper.signal);
+      box.hidden = true;
+      this.counting = null;
+      if (!go) return this.panel.playing();
+    }
+    try {
+      await this.clock.play();
+    } catch {
+      notice("The browser would not start the song; press Play once more.");
+    }
+    this.panel.playing();
+    this.touch();
+  }
+
+  stop(): void {
+    this.counting?.abort();
+    this.clock.pause();
+    this.panel.playing();
+    this.touch();
+  }
+
+  seek(seconds: number): void {
+    this.clock.seek(Math.min(Math.max(seconds, 0), this.doc.duration));
+    this.touch();
+  }
+
+  followed(): string {
+    return this.doc.cast[this.follow]?.name ?? "";
+  }
+
+  visible(): boolean[] {
+    return this.only ? this.shown.map((_, i) => i === this.follow) : this.shown;
+  }
+
+  private frame(stamp: number): void {
+    const playing = this.clock.playing;
+    let seconds = this.clock.now();
+    if (playing && this.repeat && this.a !== null && this.b !== null && seconds >= this.b) {
+      this.clock.seek(this.a);
+      seconds = this.a;
+      if (!this.clock.playing) void this.clock.play();
+    }
+    this.clicks.run(this.clock, seconds);
+    if (!playing && !this.dirty && !this.counting) return;
+    this.dirty = false;
+    const begun = performance.now();
+    const beat = this.tempo.beatAt(seconds);
+    const shown = this.visible();
+    const active = this.schedule.active(seconds);
+    const troubled = new Set(active.filter((f) => f.severity !== "note").flatMap((f) => f.who));
+    const drawn: Drawn = {
+      beat,
+      shown,
+      lit: this.doc.cast.map((_, i) => this.schedule.lit(i, seconds) !== undefined),
+      alert: this.doc.cast.map((entry) => troubled.has(entry.name)),
+      follow: this.follow,
+      hideBody: this.eye?.view === "eye" ? this.follow : -1,
+      trail: TRAILS[this.trail],
+      planes: this.planes,
+      walk: this.schedule.walk(beat),
+    };
+    this.stage.place(beat);
+    if (this.stage instanceof Stage && this.eye) {
+      const solo = shown.filter(Boolean).length === 1;
+      this.eye.aim(this.movers[this.follow], this.stage.poses[this.follow], solo, this.stage.size);
+      this.stage.camera.updateMatrixWorld();
+      this.stage.draw(drawn);
+      this.labels.place(this.stage.camera, this.stage.poses, this.movers, drawn, this.mirrored, this.eye.view);
+    } else {
+      this.stage.draw(drawn);
+    }
+    this.panel.show(seconds, beat, active, this.stage.poses[this.follow]);
+    this.timeline.at(seconds);
+    this.measure(stamp, performance.now() - begun, playing);
+  }
+
+  /** Counts frames, and draws fewer pixels where the machine cannot keep up. */
+  private measure(stamp: number, spent: number, playing: boolean): void {
+    const { stats } = this;
+    stats.frames += 1;
+    stats.spent += spent;
+    const gap = stamp - this.stamp;
+    this.stamp = stamp;
+    if (!playing || !(this.stage instanceof Stage) || gap > 500) return;
+    this.slow = gap > 21 ? this.slow + 1 : Math.max(0, this.slow - 2);
+    if (this.slow > 40 && this.ratio > 0.6) {
+      this.ratio *= 0.8;
+      this.slow = 0;
+      this.resize();
+    }
+  }
+
+  /** Hands and heads in the stage frame [m], for whoever wants to check them. */
+  positions(seconds: number): Record<string, unknown>[] {
+    this.stage.place(this.tempo.beatAt(seconds));
+    const out = this.movers.map((mover, i) => {
+      const at = this.stage.poses[i];
+      return { name: mover.entry.name, hand: structuredClone(at.hand), head: structuredClone(at.head), place: [at.x, at.y] };
+    });
+    this.touch();
+    return out;
+  }
+}
+
+export type { Page };
+
+const page = new Page();
+Object.assign(window, { rehearsal: page });
+document.documentElement.dataset.ready = "yes";

@@ -1,0 +1,200 @@
+// What is read: block and next block in words, count, stations and planes, fire, findings.
+import { $, list, make, say } from "./dom";
+import { SIDES, type Finding, type Side } from "./document";
+import type { Page } from "./main";
+import { emptyPose, type Pose, type Vec } from "./motion";
+import type { Part } from "./schedule";
+import { clockText, planeWords, shortClock, stationWords } from "./words";
+
+const MOST = 200; // findings in the list
+const number = (value: number) => (Math.abs(value - Math.round(value)) < 0.05 ? String(Math.round(value)) : value.toFixed(1));
+
+export class Panel {
+  private part: Part | null = null;
+  private nextKey = "";
+  private through: string[] = [];
+  private who = -1;
+  private metre = 0;
+  private alerts = "";
+  private handsAt = 0;
+  private readonly centres: Record<Side, Vec> = { left: [0, 0, 0], right: [0, 0, 0] };
+  private readonly items: { finding: Finding; element: HTMLElement }[] = [];
+  private readonly words: Partial<Record<Side, HTMLElement>> = {};
+
+  constructor(private readonly page: Page) {
+    const { doc } = page;
+    document.title = `${doc.title} · rehearsal`;
+    say($("title"), doc.title);
+    say($("edition"), [doc.version && doc.kind === "show" ? `version ${doc.version}` : "", doc.date].filter(Boolean).join(" · "));
+    const box = $("findings");
+    for (const finding of doc.findings.slice(0, MOST)) {
+      const item = make("li", "", finding.severity);
+      const button = make("button");
+      button.setAttribute("type", "button");
+      button.append(make("b", finding.severity), document.createTextNode(`${finding.position ?? "whole show"} · ${finding.message}`));
+      if (finding.remedies[0]) button.append(make("small", `mend: ${finding.remedies[0]}`));
+      button.addEventListener("click", () => finding.start !== null && page.seek(finding.start));
+      item.append(button);
+      box.append(item);
+      this.items.push({ finding, element: button });
+    }
+    const extra = doc.findings.length - MOST;
+    if (extra > 0) box.append(make("li", `and ${extra} more: see the table of findings`));
+    const stops = doc.findings.filter((f) => f.severity === "stop").length;
+    say($("findings-title"), doc.findings.length ? `Findings: ${doc.findings.length}, ${stops} to mend before it is danced` : "Findings: none");
+    $("findings-box").hidden = doc.kind === "pattern";
+    list($("about"), [
+      `Hands and heads are drawn within ${(doc.error.measured * 1000).toFixed(1)} mm of the motion laws (2 mm promised), looked at 24 times a beat.`,
+      "Bodies, steps and flames are drawings; distances are judged by the checks alone.",
+      ...doc.unseen.map((one) => `Not looked at: ${one}`),
+    ]);
+    const hands = $("hands");
+    for (const side of SIDES) {
+      const words = make("dd");
+      hands.append(make("dt", side, side), words);
+      this.words[side] = words;
+    }
+    this.playing();
+  }
+
+  playing(): void {
+    const on = this.page.clock.playing || this.page.counting !== null;
+    say($("play"), on ? "Stop" : "Play");
+    $("play").setAttribute("aria-label", on ? "Stop" : "Play");
+  }
+
+  show(seconds: number, beat: number, active: Finding[], pose: Pose): void {
+    const { page } = this;
+    const { schedule, tempo, doc } = page;
+    const { bar, beat: inBar, inBar: length } = tempo.position(beat + 1e-6);
+    const count = Math.floor(inBar);
+    const section = schedule.section(seconds);
+    say($("where"), `${clockText(seconds)} / ${clockText(doc.duration)}${section ? ` · ${section}` : ""}`);
+    say($("bar"), String(bar));
+    this.beats(count, length);
+    this.playing();
+
+    const line = $("line");
+    line.setAttribute("aria-valuenow", seconds.toFixed(1));
+    line.setAttribute("aria-valuetext", `bar ${bar} beat ${count}${section ? `, ${section}` : ""}`);
+
+    const parts = schedule.of(page.follow);
+    const index = schedule.index(page.follow, beat);
+    const part = parts[index];
+    let ahead = index + 1;
+    while (ahead < parts.length && parts[ahead].kind !== "block") ahead += 1;
+    const next = parts[ahead];
+    this.through = parts.slice(index + 1, ahead).map((p) => p.title);
+    if (part && (part !== this.part || this.who !== page.follow)) this.now(part);
+    const key = `${index}>${ahead}`;
+    if (key !== this.nextKey || this.who !== page.follow) this.then(next ?? null, key);
+    this.who = page.follow;
+    if (part) {
+      const left = part.end - beat;
+      say($("left-over"), Number.isFinite(left) ? `${number(Math.max(0, Math.ceil(left - 1e-6)))} beats left` : "");
+      const share = Number.isFinite(part.end - part.start) ? (beat - part.start) / (part.end - part.start) : 0;
+      ($("progress").firstElementChild as HTMLElement).style.transform = `scaleX(${Math.min(1, Math.max(0, share))})`;
+    }
+    const stamp = performance.now();
+    if (!page.clock.playing || stamp - this.handsAt > 120) {
+      this.handsAt = stamp;
+      this.hands(pose, part);
+      this.fire(seconds);
+    }
+    this.alert(active);
+  }
+
+  private beats(count: number, length: number): void {
+    const box = $("beats");
+    if (this.metre !== length) {
+      this.metre = length;
+      box.replaceChildren(...Array.from({ length }, (_, i) => make("i", String(i + 1))));
+    }
+    [...box.children].forEach((child, i) => {
+      child.classList.toggle("on", i + 1 === count);
+      child.classList.toggle("one", i === 0);
+    });
+  }
+
+  private now(part: Part): void {
+    this.part = part;
+    say($("who"), this.page.followed());
+    say($("now"), part.title);
+    list($("now-lines"), part.lines);
+    // The middle of each hand's own path through this block, so that a station can be told by its side.
+    const pose = emptyPose();
+    const from = Number.isFinite(part.start) ? part.start : this.page.tempo.beatAt(this.page.clock.now());
+    const span = Math.min(8, Number.isFinite(part.end) ? part.end - from : 1);
+    for (const side of SIDES) this.centres[side] = [0, 0, 0];
+    const low: Record<Side, Vec> = { left: [9, 9, 9], right: [9, 9, 9] }, high: Record<Side, Vec> = { left: [-9, -9, -9], right: [-9, -9, -9] };
+    for (let i = 0; i < 48; i++) {
+      this.page.movers[this.page.follow].at(from + (span * (i + 0.5)) / 48, pose);
+      for (const side of SIDES) for (let k = 0; k < 3; k++) {
+        low[side][k] = Math.min(low[side][k], pose.bodyHand[side][k]);
+        high[side][k] = Math.max(high[side][k], pose.bodyHand[side][k]);
+      }
+    }
+    for (const side of SIDES) for (let k = 0; k < 3; k++) this.centres[side][k] = (low[side][k] + high[side][k]) / 2;
+  }
+
+  private then(next: Part | null, key: string): void {
+    this.nextKey = key;
+    say($("next"), next ? next.title : "the end");
+    say($("next-when"), next && Number.isFinite(next.start) ? `at ${this.page.tempo.text(next.start)}` : "");
+    list($("next-lines"), next ? [...(this.through.length ? [`after ${this.through.join(", ")}`] : []), ...next.lines] : []);
+    if (this.page.clock.playing && this.part) {
+      say($("voice"), `${this.part.title}${next ? `, next ${next.title} at ${this.page.tempo.text(next.start)}` : ""}`);
+    }
+  }
+
+  private hands(pose: Pose, part: Part | undefined): void {
+    const entry = this.page.doc.cast[this.page.follow];
+    const station = this.page.schedule.station(this.page.tempo.beatAt(this.page.clock.now()));
+    for (const side of SIDES) {
+      const at = this.words[side]!;
+      at.hidden = entry?.props[side] === undefined;
+      (at.previousElementSibling as HTMLElement).hidden = at.hidden;
+      if (at.hidden) continue;
+      if (part?.kind === "rest") {
+        say(at, "hangs still");
+        continue;
+      }
+      const head = pose.head[side], hand = pose.hand[side];
+      // Stage back to body: the transpose of the turn that motion.ts applies.
+      const dx = head[0] - hand[0], dy = head[1] - hand[1];
+      const tether: Vec = [-pose.cos * dx - pose.sin * dy, pose.sin * dx - pose.cos * dy, head[2] - hand[2]];
+      const words = stationWords(pose.bodyHand[side], this.centres[side], tether);
+      say(at, `${words} · ${planeWords(pose.bodyPlane[side])}${station ? ` · ${station}` : ""}`);
+    }
+  }
+
+  private fire(seconds: number): void {
+    const { doc, schedule, follow } = this.page;
+    const at = $("fire");
+    if (!doc.cast[follow] || doc.kind === "pattern") {
+      at.hidden = true;
+      return;
+    }
+    const lit = schedule.lit(follow, seconds), soon = schedule.nextLit(follow, seconds);
+    if (lit) {
+      const planned = shortClock(lit[1] - seconds);
+      const burn = doc.burn ? `, burn time left ${shortClock(lit[0] + doc.burn.seconds - seconds)} (${doc.burn.measured ? "timed by you" : "not timed yet"})` : ", burn time not stated";
+      say(at, `Lit · out in ${planned}${burn}`);
+    } else {
+      say(at, soon ? `Out · lit in ${shortClock(soon[0] - seconds)}` : "Out");
+    }
+  }
+
+  private alert(active: Finding[]): void {
+    const key = active.map((f) => f.code + f.start + f.message).join();
+    if (key === this.alerts) return;
+    this.alerts = key;
+    const serious = active.filter((f) => f.severity !== "note").slice(0, 3);
+    $("alert").replaceChildren(...serious.map((finding) => {
+      const line = make("p", "", finding.severity);
+      line.append(make("b", finding.severity), document.createTextNode(finding.message));
+      return line;
+    }));
+    for (const { finding, element } of this.items) element.classList.toggle("active", active.includes(finding));
+  }
+}

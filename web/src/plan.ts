@@ -1,0 +1,126 @@
+// Without WebGL: the show from the front and from above, drawn flat.
+import { SIDES, type Document } from "./document";
+import { emptyPose, type Mover, type Pose, type Vec } from "./motion";
+import type { Drawn } from "./scene";
+import type { Box } from "./views";
+import * as C from "./palette";
+
+const TRAIL = 28;
+
+export class Plan {
+  readonly poses: Pose[];
+  private readonly scratch = emptyPose();
+  private width = 1;
+  private height = 1;
+  private ratio = 1;
+  private readonly paper: CanvasRenderingContext2D;
+
+  constructor(canvas: HTMLCanvasElement, private readonly doc: Document, private readonly movers: Mover[], private readonly box: Box) {
+    const paper = canvas.getContext("2d");
+    if (!paper) throw new Error("no canvas");
+    this.paper = paper;
+    this.poses = movers.map(() => emptyPose());
+  }
+
+  resize(width: number, height: number, ratio: number, _lift: number): void {
+    const canvas = this.paper.canvas;
+    canvas.width = Math.round(width * ratio);
+    canvas.height = Math.round(height * ratio);
+    Object.assign(this, { width, height, ratio });
+  }
+
+  place(beat: number): void {
+    this.movers.forEach((mover, i) => mover.at(beat, this.poses[i]));
+  }
+
+  draw(now: Drawn): void {
+    const { paper, width, height, box } = this;
+    paper.setTransform(this.ratio, 0, 0, this.ratio, 0, 0);
+    paper.fillStyle = C.css(C.BACKGROUND);
+    paper.fillRect(0, 0, width, height);
+    const across = box.x1 - box.x0 + 3, deep = box.y1 - box.y0 + 3, tall = 3.2;
+    const scale = Math.min((width - 24) / across, (height - 40) / (deep + tall));
+    const cx = (box.x0 + box.x1) / 2;
+    const X = (x: number) => width / 2 + (x - cx) * scale;
+    const front = 14 + tall * scale;
+    const F = (z: number) => front - z * scale;
+    const foot = front + 18 + (deep - 1.5) * scale;
+    const Y = (y: number) => foot - (y - box.y0) * scale;
+    paper.font = "12px system-ui, sans-serif";
+    paper.fillStyle = C.css(C.LINE);
+    paper.fillText("from the audience", 8, 14);
+    paper.fillText("from above", 8, front + 16);
+    this.stroke([[X(box.x0 - 1.5), F(0)], [X(box.x1 + 1.5), F(0)]], C.css(C.LINE), 1);
+    const outline = this.doc.place.outline;
+    if (outline.length) this.stroke([...outline, outline[0]].map(([x, y]) => [X(x), Y(y)]), C.css(C.LINE), 1.5);
+    for (const edge of this.doc.place.audience) this.stroke(edge.line.map(([x, y]) => [X(x), Y(y)]), "#d9e1e7", 4);
+    for (const one of this.doc.crew) this.dot(X(one.at[0]), Y(one.at[1]), 4, "#8fd0b4");
+    const order = this.movers.map((_, i) => i).sort((a, b) => this.poses[b].y - this.poses[a].y);
+    for (const i of order) {
+      if (!now.shown[i]) continue;
+      const at = this.poses[i], body = this.movers[i].entry.body;
+      const cloth = C.css(C.CLOTHES[i % C.CLOTHES.length]);
+      paper.fillStyle = cloth;
+      paper.beginPath();
+      paper.ellipse(X(at.x), Y(at.y), body.halfBreadth * scale, 0.13 * scale, -Math.atan2(at.sin, at.cos), 0, 2 * Math.PI);
+      paper.fill();
+      // A nose says where they face: facing 0 looks down the page, at the audience.
+      this.stroke([[X(at.x), Y(at.y)], [X(at.x + at.sin * 0.34), Y(at.y - at.cos * 0.34)]], "#eef2f4", 2);
+      paper.fillRect(X(at.x) - 0.13 * scale, F(body.shoulder), 0.26 * scale, body.shoulder * scale);
+      this.dot(X(at.x), F(body.stature * 0.935), 0.11 * scale, C.css(C.SKIN));
+      if (now.alert[i]) this.ring(X(at.x), Y(at.y), 0.7 * scale, C.css(C.ALERT));
+      else if (i === now.follow && this.movers.length > 1) this.ring(X(at.x), Y(at.y), 0.5 * scale, "#ffffff");
+      for (const side of SIDES) {
+        const prop = this.movers[i].entry.props[side];
+        if (!prop) continue;
+        const colour = C.css(side === "left" ? C.LEFT : C.RIGHT);
+        const hand = at.hand[side], head = at.head[side];
+        const radius = Math.max(2.5, prop.wick * scale);
+        for (const V of [(p: Vec): [number, number] => [X(p[0]), Y(p[1])], (p: Vec): [number, number] => [X(p[0]), F(p[2])]]) {
+          this.trail(i, side, now, V, colour);
+          this.stroke([V([at.x, at.y, body.shoulder]), V(hand)], cloth, 4);
+          this.stroke([V(hand), V(head)], colour, 1.5);
+          this.dot(...V(head), radius, colour);
+          if (now.lit[i]) this.ring(...V(head), radius + 3, "#ffd27a");
+        }
+      }
+    }
+  }
+
+  private trail(i: number, side: "left" | "right", now: Drawn, V: (p: Vec) => [number, number], colour: string): void {
+    if (now.trail <= 0) return;
+    const at: Vec = [0, 0, 0];
+    const points: [number, number][] = [];
+    for (let k = 0; k < TRAIL; k++) {
+      this.movers[i].headAt(now.beat - (k / (TRAIL - 1)) * now.trail, side, this.scratch, at);
+      points.push(V(at));
+    }
+    this.paper.globalAlpha = 0.55;
+    this.stroke(points, colour, 1.5);
+    this.paper.globalAlpha = 1;
+  }
+
+  private stroke(points: [number, number][], colour: string, width: number): void {
+    const { paper } = this;
+    paper.strokeStyle = colour;
+    paper.lineWidth = width;
+    paper.beginPath();
+    points.forEach(([x, y], i) => (i ? paper.lineTo(x, y) : paper.moveTo(x, y)));
+    paper.stroke();
+  }
+
+  private dot(x: number, y: number, r: number, colour: string): void {
+    this.paper.fillStyle = colour;
+    this.paper.beginPath();
+    this.paper.arc(x, y, r, 0, 2 * Math.PI);
+    this.paper.fill();
+  }
+
+  private ring(x: number, y: number, r: number, colour: string): void {
+    this.paper.strokeStyle = colour;
+    this.paper.lineWidth = 2;
+    this.paper.beginPath();
+    this.paper.arc(x, y, r, 0, 2 * Math.PI);
+    this.paper.stroke();
+  }
+}

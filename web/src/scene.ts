@@ -1,0 +1,491 @@
+// The stage in three dimensions. Everything is placed anew from a beat; nothing remembers the last frame.
+import {
+  AdditiveBlending, BoxGeometry, BufferAttribute, BufferGeometry, CircleGeometry, Color, CylinderGeometry,
+  DirectionalLight, DoubleSide, DynamicDrawUsage, Float32BufferAttribute, Group, HemisphereLight, InstancedMesh,
+  LatheGeometry, Line, LineBasicMaterial, LineSegments, Matrix4, Mesh, MeshBasicMaterial, MeshLambertMaterial,
+  PerspectiveCamera, Points, Quaternion, Scene, ShaderMaterial, Shape, ShapeGeometry, SphereGeometry, Vector2,
+  Vector3, WebGLRenderer,
+} from "three";
+import { SIDES, type Document, type Side } from "./document";
+import { newSkeleton, pose, type Skeleton, LIMBS, BALLS } from "./figure";
+import { emptyPose, type Mover, type Pose, type Vec } from "./motion";
+import * as C from "./palette";
+
+const TRAIL = 72; // samples of a trail
+const UP = new Vector3(0, 1, 0);
+
+export interface Drawn {
+  beat: number;
+  shown: boolean[];
+  lit: boolean[];
+  alert: boolean[]; // ringed
+  follow: number;
+  hideBody: number; // whose head and trunk not to draw, −1 for nobody
+  trail: number; // [beats]
+  planes: boolean;
+  walk: number; // standing whose ways are drawn, −1 for none
+}
+
+export class Stage {
+  readonly renderer: WebGLRenderer;
+  readonly scene = new Scene();
+  readonly camera = new PerspectiveCamera(45, 1, 0.05, 300);
+  readonly poses: Pose[];
+  private readonly scratch = emptyPose();
+  private readonly skeletons: Skeleton[];
+  private readonly limbs: InstancedMesh;
+  private readonly balls: InstancedMesh;
+  private readonly torsos: InstancedMesh;
+  private readonly skulls: InstancedMesh;
+  private readonly hair: InstancedMesh;
+  private readonly feet: InstancedMesh;
+  private readonly tethers: InstancedMesh;
+  private readonly wicks: InstancedMesh;
+  private readonly grips: InstancedMesh;
+  private readonly discs: InstancedMesh;
+  private readonly rings: InstancedMesh;
+  private readonly pools: InstancedMesh;
+  private readonly flames: Points;
+  private readonly trails: Mesh;
+  private readonly alerts: InstancedMesh;
+  private readonly followed: Mesh;
+  private readonly ways = new Group();
+  private walkShown = -2;
+  private readonly props: { who: number; side: Side }[] = [];
+  readonly software: boolean;
+  size = { width: 1, height: 1, lift: 0 };
+
+  constructor(canvas: HTMLCanvasElement, private readonly doc: Document, private readonly movers: Mover[]) {
+    const probe = document.createElement("canvas").getContext("webgl2");
+    if (!probe) throw new Error("no WebGL");
+    const info = probe.getExtension("WEBGL_debug_renderer_info");
+    const name = info ? String(probe.getParameter(info.UNMASKED_RENDERER_WEBGL)) : "";
+    probe.getExtension("WEBGL_lose_context")?.loseContext();
+    this.software = /swiftshader|llvmpipe|software/i.test(name);
+    // Smooth edges cost a processor that draws alone about half of its frames.
+    this.renderer = new WebGLRenderer({ canvas, antialias: !this.software, powerPreference: "low-power" });
+    this.renderer.setClearColor(C.BACKGROUND);
+    this.camera.up.set(0, 0, 1);
+    this.poses = movers.map(() => emptyPose());
+    this.skeletons = movers.map((m) => newSkeleton(m.entry.body));
+    movers.forEach((m, who) => SIDES.forEach((side) => m.entry.props[side] && this.props.push({ who, side })));
+
+    this.scene.add(new HemisphereLight(0xdfe9f5, 0x4a3a2c, 1.9));
+    const key = new DirectionalLight(0xfff1dd, 1.7);
+    key.position.set(-4, -8, 9);
+    this.scene.add(key);
+    this.build_place();
+
+    const lambert = () => new MeshLambertMaterial({ color: 0xffffff });
+    const n = movers.length, m = Math.max(this.props.length, 1);
+    const make = (geometry: BufferGeometry, count: number, material: MeshLambertMaterial | MeshBasicMaterial = lambert()) => {
+      const mesh = new InstancedMesh(geometry, material, count);
+      mesh.instanceMatrix.setUsage(DynamicDrawUsage);
+      mesh.frustumCulled = false;
+      this.scene.add(mesh);
+      return mesh;
+    };
+    const tube = new CylinderGeometry(0.82, 1, 1, 8, 1, true);
+    const ball = new SphereGeometry(1, 9, 6);
+    this.limbs = make(tube, n * LIMBS);
+    this.balls = make(ball, n * BALLS);
+    this.torsos = make(torso(), n);
+    this.skulls = make(new SphereGeometry(1, 14, 9), n);
+    this.hair = make(new SphereGeometry(1, 12, 6, 0, Math.PI * 2, 0, Math.PI * 0.5).rotateX(Math.PI / 2).rotateX(0.75), n);
+    this.feet = make(new BoxGeometry(0.085, 0.24, 0.07), n * 2);
+    this.tethers = make(new CylinderGeometry(1, 1, 1, 5, 1, true), m, new MeshBasicMaterial());
+    this.wicks = make(ball, m, new MeshBasicMaterial());
+    this.grips = make(new SphereGeometry(1, 7, 5), m, new MeshBasicMaterial());
+    const glass = new MeshBasicMaterial({ transparent: true, opacity: 0.07, side: DoubleSide, depthWrite: false });
+    this.discs = make(new CircleGeometry(1, 40), m, glass);
+    const ink = new MeshBasicMaterial({ transparent: true, opacity: 0.75, side: DoubleSide, depthWrite: false });
+    this.rings = make(sense(), m, ink);
+    this.pools = make(pool(), m, new MeshBasicMaterial({ transparent: true, blending: AdditiveBlending, depthWrite: false, vertexColors: true }));
+    this.alerts = make(ringGeometry(0.62, 0.7, 12), n, new MeshBasicMaterial({ color: C.ALERT, side: DoubleSide, depthWrite: false, transparent: true }));
+    this.followed = new Mesh(ringGeometry(0.46, 0.5, 0), new MeshBasicMaterial({ color: 0xffffff, transparent: true, opacity: 0.55, depthWrite: false }));
+    this.scene.add(this.followed, this.ways);
+
+    const spots = new BufferGeometry();
+    spots.setAttribute("position", new BufferAttribute(new Float32Array(m * 3), 3).setUsage(DynamicDrawUsage));
+    spots.setAttribute("size", new BufferAttribute(new Float32Array(m), 1).setUsage(DynamicDrawUsage));
+    this.flames = new Points(spots, flameMaterial());
+    this.flames.frustumCulled = false;
+    this.trails = new Mesh(ribbons(m), trailMaterial());
+    this.trails.frustumCulled = false;
+    this.scene.add(this.flames, this.trails);
+    this.paint();
+  }
+
+  /** `lift` [pixels] moves the picture up, so that what lies over its lower edge hides nothing. */
+  resize(width: number, height: number, ratio: number, lift: number): void {
+    this.size = { width, height, lift };
+    this.renderer.setPixelRatio(ratio);
+    this.renderer.setSize(width, height, false);
+    this.camera.aspect = width / Math.max(height, 1);
+    this.camera.updateProjectionMatrix();
+    (this.flames.material as ShaderMaterial).uniforms.scale.value = height * ratio;
+  }
+
+  private paint(): void {
+    const colour = new Color();
+    this.movers.forEach((_, i) => {
+      const cloth = C.CLOTHES[i % C.CLOTHES.length];
+      const of = (kind: string) => (kind === "skin" ? C.SKIN : kind === "cloth" ? cloth : C.TROUSERS);
+      this.skeletons[i].limbs.forEach((limb, k) => this.limbs.setColorAt(i * LIMBS + k, colour.set(of(limb.kind))));
+      this.skeletons[i].balls.forEach((ball, k) => this.balls.setColorAt(i * BALLS + k, colour.set(of(ball.kind))));
+      this.torsos.setColorAt(i, colour.set(cloth));
+      this.skulls.setColorAt(i, colour.set(C.SKIN));
+      this.hair.setColorAt(i, colour.set(0x2a211c));
+      this.feet.setColorAt(2 * i, colour.set(0x22272d));
+      this.feet.setColorAt(2 * i + 1, colour.set(0x22272d));
+    });
+    this.props.forEach(({ side }, k) => {
+      const own = side === "left" ? C.LEFT : C.RIGHT;
+      for (const mesh of [this.tethers, this.wicks, this.grips, this.discs, this.rings]) mesh.setColorAt(k, colour.set(own));
+      this.pools.setColorAt(k, colour.set(0xff9a3c));
+    });
+  }
+
+  /** Poses of everyone at a beat; positions are read from here, drawn or not. */
+  place(beat: number): void {
+    this.movers.forEach((mover, i) => mover.at(beat, this.poses[i]));
+  }
+
+  draw(now: Drawn): void {
+    const matrix = new Matrix4(), q = new Quaternion(), a = new Vector3(), b = new Vector3(), s = new Vector3();
+    const hidden = new Matrix4().makeScale(0, 0, 0);
+    const between = (mesh: InstancedMesh, k: number, from: Vec, to: Vec, radius: number) => {
+      a.set(...from);
+      b.set(...to).sub(a);
+      const length = Math.max(b.length(), 1e-6);
+      q.setFromUnitVectors(UP, s.copy(b).divideScalar(length));
+      a.addScaledVector(b, 0.5);
+      mesh.setMatrixAt(k, matrix.compose(a, q, s.set(radius, length, radius)));
+    };
+    const still = new Quaternion();
+    const ball = (mesh: InstancedMesh, k: number, at: Vec, r: number) =>
+      mesh.setMatrixAt(k, matrix.compose(a.set(...at), still, s.set(r, r, r)));
+    const upright = new Quaternion(), Z = new Vector3(0, 0, 1);
+    this.movers.forEach((mover, i) => {
+      const at = this.poses[i], bones = this.skeletons[i], body = mover.entry.body;
+      const seen = now.shown[i];
+      const own = now.hideBody === i;
+      if (seen) pose(bones, mover, at, now.beat, this.scratch);
+      bones.limbs.forEach((limb, k) => {
+        const index = i * LIMBS + k;
+        if (!seen || (own && k === 0)) this.limbs.setMatrixAt(index, hidden);
+        else between(this.limbs, index, limb.from, limb.to, limb.r0);
+      });
+      bones.balls.forEach((joint, k) => {
+        const index = i * BALLS + k;
+        if (!seen || (own && (k === 0 || k === 1 || k === 5))) this.balls.setMatrixAt(index, hidden);
+        else ball(this.balls, index, joint.at, joint.r);
+      });
+      // Body y is −Y at facing 0, so the trunk turns half a turn more than the facing.
+      upright.setFromAxisAngle(Z, Math.atan2(at.sin, at.cos) + Math.PI);
+      if (!seen || own) {
+        this.torsos.setMatrixAt(i, hidden);
+        this.skulls.setMatrixAt(i, hidden);
+        this.hair.setMatrixAt(i, hidden);
+      } else {
+        this.torsos.setMatrixAt(i, matrix.compose(a.set(at.x, at.y, 0), upright, s.set(body.halfShoulder, body.stature, body.stature)));
+        const high = body.stature * 0.935;
+        this.skulls.setMatrixAt(i, matrix.compose(a.set(at.x, at.y, high), upright, s.set(0.077, 0.095, body.stature * 0.066)));
+        this.hair.setMatrixAt(i, matrix.compose(a, upright, s.set(0.083, 0.101, body.stature * 0.0705)));
+      }
+      bones.feet.forEach((foot, k) => {
+        if (!seen) this.feet.setMatrixAt(2 * i + k, hidden);
+        else this.feet.setMatrixAt(2 * i + k, matrix.compose(a.set(foot.at[0] - -at.sin * -0.05, foot.at[1] - at.cos * 0.05, foot.at[2] - 0.045), upright, s.set(1, 1, 1)));
+      });
+      if (seen && now.alert[i]) this.alerts.setMatrixAt(i, matrix.compose(a.set(at.x, at.y, 0.012), still, s.set(1, 1, 1)));
+      else this.alerts.setMatrixAt(i, hidden);
+    });
+    const leader = this.poses[now.follow];
+    this.followed.visible = leader !== undefined && now.shown[now.follow] && this.movers.length > 1;
+    if (leader) this.followed.position.set(leader.x, leader.y, 0.01);
+
+    const spots = this.flames.geometry.getAttribute("position") as BufferAttribute;
+    const sizes = this.flames.geometry.getAttribute("size") as BufferAttribute;
+    const seconds = now.beat;
+    this.props.forEach(({ who, side }, k) => {
+      const seen = now.shown[who];
+      const at = this.poses[who], prop = this.movers[who].entry.props[side]!;
+      const burning = seen && now.lit[who];
+      if (!seen) {
+        for (const mesh of [this.tethers, this.wicks, this.grips, this.discs, this.rings, this.pools]) mesh.setMatrixAt(k, hidden);
+        sizes.setX(k, 0);
+        return;
+      }
+      between(this.tethers, k, at.hand[side], at.head[side], 0.009);
+      ball(this.wicks, k, at.head[side], prop.wick);
+      ball(this.grips, k, at.hand[side], 0.034);
+      const head = at.head[side];
+      spots.setXYZ(k, head[0], head[1], head[2] + (burning ? prop.flame * 0.12 : 0));
+      const flicker = 1 + 0.05 * Math.sin(23 * seconds + 5 * k) + 0.03 * Math.sin(41 * seconds + k);
+      sizes.setX(k, burning ? (prop.wick + prop.flame) * 1.5 * flicker : 0);
+      if (burning) this.pools.setMatrixAt(k, matrix.compose(a.set(head[0], head[1], 0.006), still, s.setScalar(0.5 + 0.35 * head[2])));
+      else this.pools.setMatrixAt(k, hidden);
+      if (now.planes && (this.movers.length <= 4 || who === now.follow)) {
+        q.setFromUnitVectors(Z, b.set(...at.plane[side]));
+        matrix.compose(a.set(...at.hand[side]), q, s.setScalar(prop.length));
+        this.discs.setMatrixAt(k, now.hideBody === who ? hidden : matrix);
+        this.rings.setMatrixAt(k, matrix);
+      } else {
+        this.discs.setMatrixAt(k, hidden);
+        this.rings.setMatrixAt(k, hidden);
+      }
+    });
+    spots.needsUpdate = true;
+    sizes.needsUpdate = true;
+    for (const mesh of [this.limbs, this.balls, this.torsos, this.skulls, this.hair, this.feet, this.tethers, this.wicks, this.grips, this.discs, this.rings, this.pools, this.alerts])
+      mesh.instanceMatrix.needsUpdate = true;
+    this.drawTrails(now);
+    this.drawWays(now);
+    this.renderer.render(this.scene, this.camera);
+  }
+
+  /** Ribbons through the heads' last places, turned to the camera, fading with age. */
+  private drawTrails(now: Drawn): void {
+    const geometry = this.trails.geometry;
+    const place = geometry.getAttribute("position") as BufferAttribute;
+    const tint = geometry.getAttribute("color") as BufferAttribute;
+    const eye = this.camera.position;
+    const at: Vec = [0, 0, 0], before: Vec = [0, 0, 0];
+    const points = place.array as Float32Array, colours = tint.array as Float32Array;
+    this.trails.visible = now.trail > 0;
+    if (now.trail <= 0) return;
+    let o = 0;
+    for (const { who, side } of this.props) {
+      if (!now.shown[who]) {
+        points.fill(0, o, o + TRAIL * 6);
+        o += TRAIL * 6;
+        continue;
+      }
+      const lit = now.lit[who];
+      const base = side === "left" ? C.LEFT : C.RIGHT;
+      const r = ((base >> 16) & 255) / 255, g = ((base >> 8) & 255) / 255, bl = (base & 255) / 255;
+      for (let i = 0; i < TRAIL; i++, o += 6) {
+        const age = i / (TRAIL - 1);
+        this.movers[who].headAt(now.beat - age * now.trail, side, this.scratch, at);
+        if (i === 0) this.movers[who].headAt(now.beat + now.trail / TRAIL, side, this.scratch, before);
+        const tx = before[0] - at[0], ty = before[1] - at[1], tz = before[2] - at[2];
+        const ex = eye.x - at[0], ey = eye.y - at[1], ez = eye.z - at[2];
+        let sx = ty * ez - tz * ey, sy = tz * ex - tx * ez, sz = tx * ey - ty * ex;
+        const size = Math.hypot(sx, sy, sz) || 1;
+        const width = (lit ? 0.04 : 0.026) * (1 - 0.75 * age) * (now.hideBody === who ? 0.45 : 1);
+        sx *= width / size; sy *= width / size; sz *= width / size;
+        points[o] = at[0] + sx; points[o + 1] = at[1] + sy; points[o + 2] = at[2] + sz;
+        points[o + 3] = at[0] - sx; points[o + 4] = at[1] - sy; points[o + 5] = at[2] - sz;
+        const fade = Math.pow(1 - age, 1.4) * (lit ? 0.95 : 0.7);
+        const hot = lit ? Math.pow(1 - age, 12) * 0.55 : 0;
+        for (const j of [o, o + 3]) {
+          colours[j] = Math.min(1, r * fade + hot);
+          colours[j + 1] = Math.min(1, g * fade + hot * 0.85);
+          colours[j + 2] = Math.min(1, bl * fade + hot * 0.5);
+        }
+        before[0] = at[0]; before[1] = at[1]; before[2] = at[2];
+      }
+    }
+    place.needsUpdate = true;
+    tint.needsUpdate = true;
+  }
+
+  /** Ways from one formation to the next, and the spots where they end. */
+  private drawWays(now: Drawn): void {
+    if (now.walk === this.walkShown) return;
+    this.walkShown = now.walk;
+    this.ways.clear();
+    const standing = this.doc.standings[now.walk];
+    if (!standing) return;
+    const line = new LineBasicMaterial({ color: C.LINE, transparent: true, opacity: 0.8 });
+    const ring = new MeshBasicMaterial({ color: C.LINE, transparent: true, opacity: 0.6, depthWrite: false });
+    for (const [who, x, y] of standing.spots) {
+      const mark = new Mesh(ringGeometry(0.24, 0.28, 0), ring);
+      mark.position.set(x, y, 0.008);
+      this.ways.add(mark);
+      const points: Vector3[] = [];
+      for (let i = 0; i <= 48; i++) {
+        const beat = standing.walk + ((standing.start - standing.walk) * i) / 48;
+        this.movers[who].stand(beat, this.scratch);
+        points.push(new Vector3(this.scratch.x, this.scratch.y, 0.01));
+      }
+      if (points[0].distanceTo(points[48]) > 0.05) {
+        this.ways.add(new LineSegments(new BufferGeometry().setFromPoints(points.slice(0, 48)), line));
+      }
+    }
+  }
+
+  private build_place(): void {
+    const place = this.doc.place;
+    const outline = place.outline.map(([x, y]) => new Vector2(x, y));
+    if (outline.length > 2) {
+      const shape = new Shape(outline);
+      for (const hole of place.holes) shape.holes.push(new Shape(hole.map(([x, y]) => new Vector2(x, y))));
+      const floor = new Mesh(new ShapeGeometry(shape), new MeshBasicMaterial({ color: C.FLOOR }));
+      floor.position.z = -0.004;
+      this.scene.add(floor);
+      const edge = [...outline, outline[0]].map((p) => new Vector3(p.x, p.y, 0.003));
+      this.scene.add(new Line(new BufferGeometry().setFromPoints(edge), new LineBasicMaterial({ color: C.LINE })));
+      const xs = outline.map((p) => p.x), ys = outline.map((p) => p.y);
+      const grid: Vector3[] = [];
+      const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+      const step = Math.max(1, Math.ceil(Math.max(x1 - x0, y1 - y0) / 40));
+      const inside = (x: number, y: number) => within(place.outline, x, y);
+      for (let x = Math.ceil(x0 / step) * step; x <= x1; x += step) gridLine(grid, (t) => [x, t], y0, y1, inside);
+      for (let y = Math.ceil(y0 / step) * step; y <= y1; y += step) gridLine(grid, (t) => [t, y], x0, x1, inside);
+      this.scene.add(new LineSegments(new BufferGeometry().setFromPoints(grid), new LineBasicMaterial({ color: C.GRID })));
+      const centre = [new Vector3(0, y0, 0.002), new Vector3(0, y1, 0.002)];
+      this.scene.add(new Line(new BufferGeometry().setFromPoints(centre), new LineBasicMaterial({ color: 0x46525d })));
+    }
+    for (const edge of place.audience) {
+      for (let i = 1; i < edge.line.length; i++) {
+        const [ax, ay] = edge.line[i - 1], [bx, by] = edge.line[i];
+        const band = new Mesh(new BoxGeometry(Math.hypot(bx - ax, by - ay), 0.1, 0.02), new MeshBasicMaterial({ color: 0xd9e1e7 }));
+        band.position.set((ax + bx) / 2, (ay + by) / 2, 0);
+        band.rotation.z = Math.atan2(by - ay, bx - ax);
+        this.scene.add(band);
+      }
+    }
+    for (const thing of place.scenery) {
+      const shape = new Shape(thing.outline.map(([x, y]) => new Vector2(x, y)));
+      const top = new Mesh(new ShapeGeometry(shape), new MeshLambertMaterial({ color: 0x4a4038 }));
+      top.position.z = thing.height;
+      this.scene.add(top);
+      const loop = [...thing.outline, thing.outline[0]];
+      for (let i = 1; i < loop.length; i++) {
+        const [ax, ay] = loop[i - 1], [bx, by] = loop[i];
+        const wall = new Mesh(new BoxGeometry(Math.hypot(bx - ax, by - ay), 0.01, thing.height), new MeshLambertMaterial({ color: 0x4a4038 }));
+        wall.position.set((ax + bx) / 2, (ay + by) / 2, thing.height / 2);
+        wall.rotation.z = Math.atan2(by - ay, bx - ax);
+        this.scene.add(wall);
+      }
+    }
+    const post = (x: number, y: number, colour: number, high: number) => {
+      const pin = new Mesh(new CylinderGeometry(0.05, 0.16, high, 10), new MeshLambertMaterial({ color: colour }));
+      pin.rotation.x = Math.PI / 2;
+      pin.position.set(x, y, high / 2);
+      this.scene.add(pin);
+    };
+    for (const one of this.doc.crew) post(one.at[0], one.at[1], 0x8fd0b4, 1.5);
+    for (const [x, y] of place.extinguishers) post(x, y, 0xd0483b, 0.6);
+    for (const one of place.exits) post(one.at[0], one.at[1], 0x9fd8ff, 0.25);
+    if (place.fuel) post(place.fuel[0], place.fuel[1], 0xd8c25a, 0.6);
+  }
+}
+
+function gridLine(out: Vector3[], at: (t: number) => [number, number], from: number, to: number, inside: (x: number, y: number) => boolean): void {
+  const n = 24;
+  for (let i = 0; i < n; i++) {
+    const a = at(from + ((to - from) * i) / n), b = at(from + ((to - from) * (i + 1)) / n);
+    if (inside((a[0] + b[0]) / 2, (a[1] + b[1]) / 2)) out.push(new Vector3(a[0], a[1], 0), new Vector3(b[0], b[1], 0));
+  }
+}
+
+function within(outline: [number, number][], x: number, y: number): boolean {
+  let odd = false;
+  for (let i = 0, j = outline.length - 1; i < outline.length; j = i++) {
+    const [ax, ay] = outline[i], [bx, by] = outline[j];
+    if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) odd = !odd;
+  }
+  return odd;
+}
+
+/** Hips to neck, as broad as the shoulders; x is scaled by half the shoulders, y and z by the stature. */
+function torso(): BufferGeometry {
+  const profile: [number, number][] = [
+    [0, 0.47], [0.6, 0.475], [0.8, 0.5], [0.82, 0.535], [0.7, 0.6], [0.72, 0.65], [0.88, 0.72], [0.97, 0.77], [0.9, 0.805], [0.6, 0.825], [0.3, 0.838], [0, 0.84],
+  ];
+  const geometry = new LatheGeometry(profile.map(([r, h]) => new Vector2(r, h)), 16);
+  geometry.rotateX(Math.PI / 2);
+  geometry.scale(1, 0.068, 1); // depth: the y scale is the stature's
+  return geometry;
+}
+
+/** Light of a flame on the floor: brightest in the middle, nothing at the rim. */
+function pool(): BufferGeometry {
+  const geometry = new CircleGeometry(1, 28);
+  const count = geometry.getAttribute("position").count;
+  const light = new Float32Array(count * 3);
+  light.fill(0.17, 0, 3);
+  geometry.setAttribute("color", new Float32BufferAttribute(light, 3));
+  return geometry;
+}
+
+function ringGeometry(inner: number, outer: number, dashes: number): BufferGeometry {
+  const n = 72, places: number[] = [], index: number[] = [];
+  for (let i = 0; i <= n; i++) {
+    const t = (2 * Math.PI * i) / n;
+    for (const r of [inner, outer]) places.push(r * Math.cos(t), r * Math.sin(t), 0);
+    if (i < n && (dashes === 0 || Math.floor((i * dashes * 2) / n) % 2 === 0)) {
+      const k = 2 * i;
+      index.push(k, k + 1, k + 2, k + 2, k + 1, k + 3);
+    }
+  }
+  const geometry = new BufferGeometry();
+  geometry.setAttribute("position", new Float32BufferAttribute(places, 3));
+  geometry.setIndex(index);
+  return geometry;
+}
+
+/** A thin circle with arrow heads that run anticlockwise about its axis. */
+function sense(): BufferGeometry {
+  const ring = ringGeometry(0.988, 1.0, 0);
+  const places = Array.from(ring.getAttribute("position").array);
+  const index = Array.from(ring.getIndex()!.array);
+  for (let k = 0; k < 4; k++) {
+    const t = (Math.PI / 2) * k + Math.PI / 4;
+    const at = (r: number, turn: number) => [r * Math.cos(t + turn), r * Math.sin(t + turn), 0];
+    const first = places.length / 3;
+    places.push(...at(0.93, -0.05), ...at(1.06, -0.05), ...at(0.994, 0.14));
+    index.push(first, first + 1, first + 2);
+  }
+  const geometry = new BufferGeometry();
+  geometry.setAttribute("position", new Float32BufferAttribute(places, 3));
+  geometry.setIndex(index);
+  return geometry;
+}
+
+function ribbons(count: number): BufferGeometry {
+  const geometry = new BufferGeometry();
+  const index: number[] = [];
+  for (let k = 0; k < count; k++) {
+    for (let i = 0; i < TRAIL - 1; i++) {
+      const v = (k * TRAIL + i) * 2;
+      index.push(v, v + 1, v + 2, v + 2, v + 1, v + 3);
+    }
+  }
+  geometry.setIndex(index);
+  geometry.setAttribute("position", new BufferAttribute(new Float32Array(count * TRAIL * 6), 3).setUsage(DynamicDrawUsage));
+  geometry.setAttribute("color", new BufferAttribute(new Float32Array(count * TRAIL * 6), 3).setUsage(DynamicDrawUsage));
+  return geometry;
+}
+
+function trailMaterial(): MeshBasicMaterial {
+  return new MeshBasicMaterial({ vertexColors: true, transparent: true, blending: AdditiveBlending, depthWrite: false, side: DoubleSide });
+}
+
+function flameMaterial(): ShaderMaterial {
+  return new ShaderMaterial({
+    transparent: true,
+    depthWrite: false,
+    blending: AdditiveBlending,
+    uniforms: { scale: { value: 720 } },
+    vertexShader: `
+      attribute float size;
+      uniform float scale;
+      void main() {
+        vec4 at = modelViewMatrix * vec4(position, 1.0);
+        gl_Position = projectionMatrix * at;
+        gl_PointSize = min(size * scale * projectionMatrix[1][1] * 0.5 / -at.z, 256.0);
+        if (size <= 0.0) gl_Position = vec4(2.0, 2.0, 2.0, 1.0);
+      }`,
+    fragmentShader: `
+      void main() {
+        vec2 p = gl_PointCoord - 0.5;
+        float r = length(p * vec2(1.15, 1.0 + 0.25 * step(0.0, -p.y))) * 2.0;
+        float glow = pow(max(0.0, 1.0 - r), 2.2);
+        vec3 fire = mix(vec3(1.0, 0.36, 0.05), vec3(1.0, 0.86, 0.52), glow);
+        gl_FragColor = vec4(fire * glow, glow);
+      }`,
+  });
+}
