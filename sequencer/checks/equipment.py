@@ -10,12 +10,13 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import dist, hypot
 
-from sequencer.checks.crew import Clock, WaysTo
+from sequencer.checks.watch import Clock
 from sequencer.facts.extinguishers import Rating, is_water, parse_rating
 from sequencer.facts.profiles import Extinguishers, Rule, Units
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
-from sequencer.motion.following import Followed, closest, farthest, straight_ways
+from sequencer.geometry.walking import Ground
+from sequencer.motion.following import Followed, closest, farthest
 
 _WORDS = {"towels": "towel", "blankets": "blanket", "buckets": "bucket"}
 _MENDS = {
@@ -135,7 +136,7 @@ def travel_findings(
     act_edge: Mapping[str, float],
     book: RuleBook,
     clock: Clock,
-    ways_to: WaysTo = straight_ways,
+    ground: Ground,
 ) -> list[Finding]:
     """Walks to an extinguisher that are longer than a rule allows.
 
@@ -150,12 +151,12 @@ def travel_findings(
         Reach of prop and flame from the body's axis [m].
     book : RuleBook
     clock : Clock
-    ways_to : callable
-        Walking ways to places; straight where nothing stands between.
+    ground : Ground
+        What is walked round.
     """
     if not placed or not followed:
         return []
-    ways = ways_to([each.place for each in placed])
+    ways = ground.ways_to([each.place for each in placed])
     found = []
     travel = book.strictest("extinguisher-travel")
     if travel is not None:
@@ -180,7 +181,7 @@ def travel_findings(
                         where=worst.place,
                     )
                 )
-        found += _fuel_point_travel(ways_to, placed, fuel_point, travel)
+        found += _fuel_point_travel(ground, placed, fuel_point, travel)
     near = book.strictest("extinguisher-near")
     if near is not None:
         found += _none_near(placed, followed, act_edge, near)
@@ -217,7 +218,7 @@ def fuel_point_findings(
     if rule is not None:
         for burn in followed:
             edge = act_edge.get(burn.who, 0.0)
-            (near,) = closest([burn], [straight_ways([fuel_point])], rule.number + edge)
+            (near,) = closest([burn], [Ground().ways_to([fuel_point])], rule.number + edge)
             if near.spans:
                 start, end = near.spans[0][0], near.spans[-1][1]
                 lacking = rule.number + edge - near.distance
@@ -333,7 +334,7 @@ def _meets(each: Placed, group: Units) -> bool | None:
 
 
 def _fuel_point_travel(
-    ways_to: WaysTo,
+    ground: Ground,
     placed: Sequence[Placed],
     fuel_point: tuple[float, float] | None,
     travel: Rule,
@@ -342,7 +343,7 @@ def _fuel_point_travel(
 
     if fuel_point is None:
         return []
-    walk = float(ways_to([each.place for each in placed])(np.array([fuel_point])).min())
+    walk = float(ground.ways_to([each.place for each in placed])(np.array([fuel_point])).min())
     if walk <= travel.number:
         return []
     return [
@@ -365,7 +366,7 @@ def _none_near(
     near: Rule,
 ) -> list[Finding]:
     """The act is the ground under every reach; the nearest extinguisher is measured to its edge."""
-    ways = straight_ways([each.place for each in placed])
+    ways = Ground().ways_to([each.place for each in placed])
     gaps = [
         found.distance - act_edge.get(burn.who, 0.0)
         for burn, found in zip(

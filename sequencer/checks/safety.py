@@ -1,15 +1,8 @@
 """All checks of fire, crew and house rules on one staged show: its records in, findings out."""
 
 import datetime as dt
-from collections.abc import Sequence
 
-from sequencer.checks.crew import (
-    Duty,
-    WaysTo,
-    number_findings,
-    role_findings,
-    watch_findings,
-)
+from sequencer.checks.crew import number_findings, role_findings
 from sequencer.checks.equipment import (
     Placed,
     carried_findings,
@@ -20,15 +13,12 @@ from sequencer.checks.equipment import (
 )
 from sequencer.checks.fire import Cut, burn_findings
 from sequencer.checks.rules import Night, rule_findings
+from sequencer.checks.watch import plan_findings, sight_findings, watch_findings
 from sequencer.facts.profiles import Rule
-from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
-from sequencer.motion.following import Followed, straight_ways
-from sequencer.show.burning import PlannedBurn, known_fuel, lit_at_once, planned_burns
-from sequencer.show.house_rules import rules_of
+from sequencer.show.burning import known_fuel
+from sequencer.show.safety_plan import SafetyPlan, safety_plan, watched_by_one
 from sequencer.show.staged import Staged
-
-SOAK = ("soak-seconds", "spin-off-seconds")
 
 
 def safety_findings(show: Staged) -> list[Finding]:
@@ -37,34 +27,23 @@ def safety_findings(show: Staged) -> list[Finding]:
     Raises
     ------
     InputError
-        If the show's own file of rules cannot be used.
-    ValueError
-        If the fuel or the rule profile is not known.
+        If the show's own file of rules, or its log of burns, cannot be used.
     """
-    book = rules_of(show)
-    burns = planned_burns(show, refuel_seconds=refuel_seconds(book))
-    at_once, _ = lit_at_once(burns)
-    if not burns:
-        return role_findings(
-            crew_of(show), show.show.names, lit=(), apart=book.asked("roles-apart")
-        )
+    plan = safety_plan(show)
+    if not plan.burns:
+        apart = plan.book.asked("roles-apart")
+        return role_findings(plan.crew, show.show.names, lit=(), apart=apart)
     return [
-        *fire(show, book, burns),
-        *crew(show, book, burns, at_once),
-        *equipment(show, book, burns, at_once),
-        *rule_findings(night_of(show, burns), book),
+        *fire(show, plan),
+        *crew(show, plan),
+        *equipment(show, plan),
+        *rule_findings(night_of(show, plan), plan.book),
     ]
 
 
-def refuel_seconds(book: RuleBook) -> float:
-    """Time to soak and spin off [s] by the rules in force."""
-    rules = [book.strictest(kind) for kind in SOAK]
-    return sum(rule.number for rule in rules if rule is not None)
-
-
-def fire(show: Staged, book: RuleBook, burns: Sequence[PlannedBurn]) -> list[Finding]:
+def fire(show: Staged, plan: SafetyPlan) -> list[Finding]:
     """Burns against burning time."""
-    share = _needed(book, "burn-share")
+    share = _needed(plan, "burn-share")
     own = show.show.fire.reserve if show.show.fire else share.number
     if own < share.number:
         share = Rule(
@@ -75,61 +54,69 @@ def fire(show: Staged, book: RuleBook, burns: Sequence[PlannedBurn]) -> list[Fin
             source=share.source,
             mark="as entered",
         )
-    positions = [show.position(burn.start) for burn in burns]
-    return burn_findings(burns, share=share, cuts=cuts_of(show), positions=positions)
+    positions = [show.position(burn.start) for burn in plan.burns]
+    return burn_findings(plan.burns, share=share, cuts=cuts_of(show), positions=positions)
 
 
-def crew(show: Staged, book: RuleBook, burns: Sequence[PlannedBurn], at_once: int) -> list[Finding]:
-    """People: numbers, roles, watch and response."""
-    people = crew_of(show)
-    lit = tuple(dict.fromkeys(burn.who for burn in burns))
+def crew(show: Staged, plan: SafetyPlan) -> list[Finding]:
+    """People: numbers, roles, watch, sight and response."""
+    lit = tuple(dict.fromkeys(burn.who for burn in plan.burns))
+    _, rule = watched_by_one(plan.book, plan.lit_at_once)
+    watched = watch_findings(
+        plan.followed,
+        plan.crew,
+        limit=_needed(plan, "response-time"),
+        clock=show,
+        ground=plan.ground,
+    )
     return [
-        *number_findings(people, lit_at_once=at_once, book=book),
-        *role_findings(people, show.show.names, lit=lit, apart=book.asked("roles-apart")),
-        *watch_findings(
-            followed_of(show, burns),
-            people,
-            limit=_needed(book, "response-time"),
+        *number_findings(plan.crew, lit_at_once=plan.lit_at_once, book=plan.book),
+        *role_findings(plan.crew, show.show.names, lit=lit, apart=plan.book.asked("roles-apart")),
+        *watched,
+        *sight_findings(plan.followed, plan.crew, tall=plan.tall, clock=show),
+        *plan_findings(
+            plan.watch,
+            each=plan.each,
+            rule=rule,
             clock=show,
-            ways_to=ways_of(show),
+            said={each.who[0] for each in watched if each.code == "nobody-watching"},
         ),
         *_bare_posts(show),
     ]
 
 
-def equipment(
-    show: Staged, book: RuleBook, burns: Sequence[PlannedBurn], at_once: int
-) -> list[Finding]:
+def equipment(show: Staged, plan: SafetyPlan) -> list[Finding]:
     """Things: towels, blankets, extinguishers, the fuel point."""
     venue = show.show.venue
-    followed = followed_of(show, burns)
     placed = tuple(
         Placed(place=each.at, rating=each.rating, kind=each.kind) for each in venue.extinguishers
     )
     reach = {dancer.name: dancer.reach for dancer in show.dancers}
     carried = counted(item for post in show.show.crew for item in post.equipment)
     found = [
-        *carried_findings(carried, lit_at_once=at_once, book=book),
-        *extinguisher_findings(placed, lit_at_once=at_once, book=book, act=_middle(show, burns)),
+        *carried_findings(carried, lit_at_once=plan.lit_at_once, book=plan.book),
+        *extinguisher_findings(
+            placed, lit_at_once=plan.lit_at_once, book=plan.book, act=_middle(plan)
+        ),
         *travel_findings(
             placed,
-            followed,
+            plan.followed,
             fuel_point=venue.fuel_station,
             act_edge=reach,
-            book=book,
+            book=plan.book,
             clock=show,
-            ways_to=ways_of(show),
+            ground=plan.ground,
         ),
         *fuel_point_findings(
             venue.fuel_station,
-            followed,
+            plan.followed,
             act_edge=reach,
             audience={line.name: line.line for line in venue.audience},
-            book=book,
+            book=plan.book,
             clock=show,
         ),
     ]
-    rule = book.strictest("fuel-point-distance")
+    rule = plan.book.strictest("fuel-point-distance")
     if venue.fuel_station is None and rule is not None:
         found.append(
             Finding(
@@ -145,23 +132,6 @@ def equipment(
             )
         )
     return found
-
-
-def crew_of(show: Staged) -> list[Duty]:
-    """The crew as the checks see it."""
-    return [
-        Duty(who=post.name, place=post.post, duty=post.duty, watches=post.watches)
-        for post in show.show.crew
-    ]
-
-
-def followed_of(show: Staged, burns: Sequence[PlannedBurn]) -> list[Followed]:
-    """Every burn with its performer's way over the floor."""
-    floors = {dancer.name: dancer.floor for dancer in show.dancers}
-    return [
-        Followed(who=burn.who, floor=floors[burn.who], start=burn.start, end=burn.end)
-        for burn in burns
-    ]
 
 
 def cuts_of(show: Staged) -> list[Cut]:
@@ -184,7 +154,7 @@ def cuts_of(show: Staged) -> list[Cut]:
     return [found[key] for key in sorted(found)]
 
 
-def night_of(show: Staged, burns: Sequence[PlannedBurn]) -> Night:
+def night_of(show: Staged, plan: SafetyPlan) -> Night:
     """What the show records about its place and evening."""
     venue, fire_ = show.show.venue, show.show.fire
     year = _year(show)
@@ -201,17 +171,12 @@ def night_of(show: Staged, burns: Sequence[PlannedBurn]) -> Night:
             each.name: None if each.birth_year is None else year - each.birth_year - 1
             for each in show.show.cast
         },
-        burns=bool(burns),
+        burns=bool(plan.burns),
     )
 
 
-def ways_of(_show: Staged) -> WaysTo:
-    """Walking ways over this stage."""
-    return straight_ways
-
-
-def _needed(book: RuleBook, kind: str) -> Rule:
-    rule = book.strictest(kind)
+def _needed(plan: SafetyPlan, kind: str) -> Rule:
+    rule = plan.book.strictest(kind)
     if rule is None:
         raise ValueError(f"no rule in force says anything of {kind}")
     return rule
@@ -237,10 +202,11 @@ def _bare_posts(show: Staged) -> list[Finding]:
     ]
 
 
-def _middle(show: Staged, burns: Sequence[PlannedBurn]) -> tuple[float, float]:
+def _middle(plan: SafetyPlan) -> tuple[float, float]:
     """Middle of the places at which performers are lit [m, stage frame]."""
-    floors = {dancer.name: dancer.floor for dancer in show.dancers}
-    places = [floors[burn.who].at(beat).place for burn in burns for beat in (burn.start, burn.end)]
+    places = [
+        each.floor.at(beat).place for each in plan.followed for beat in (each.start, each.end)
+    ]
     return (
         float(sum(place[0] for place in places) / len(places)),
         float(sum(place[1] for place in places) / len(places)),

@@ -5,16 +5,17 @@ moves, and so does the smallest of several; between samples it is bounded by tha
 missed. The same holds for ways round obstacles, as long as the place stays outside them.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
 from sequencer.geometry.certified import Sample, search
+from sequencer.geometry.walking import Ways
 from sequencer.motion.floor import FloorPath
 
-Ways = Callable[[Floats], Floats]  # (n, 2) places → (n, m) ways to each of m posts
+NO_WAY = 1e6  # [m] stands for a way that does not exist
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,17 +37,6 @@ class Farthest:
     place: tuple[float, float]  # [m, stage frame] of the one who moves
     post: int  # the nearest post then
     spans: tuple[tuple[float, float], ...]  # [beats] in which it breaks the limit, or may
-
-
-def straight_ways(posts: Sequence[tuple[float, float]]) -> Ways:
-    """Straight distances to posts, where nothing stands in the way."""
-    at = np.array(posts, dtype=np.float64).reshape(-1, 2)
-
-    def ways(places: Floats) -> Floats:
-        gap = places[:, None, :] - at[None, :, :]
-        return np.asarray(np.hypot(gap[..., 0], gap[..., 1]))
-
-    return ways
 
 
 def farthest(followed: Sequence[Followed], ways: Sequence[Ways], limit: float) -> list[Farthest]:
@@ -106,7 +96,7 @@ def _searched(
         label = np.empty(len(r), dtype=np.int64)
         for index in np.unique(rows[r]):
             mine = np.flatnonzero(rows[r] == index)
-            distances = ways[index](followed[index].floor.at(t[mine]).place)
+            distances = np.minimum(ways[index](followed[index].floor.at(t[mine]).place), NO_WAY)
             label[mine] = np.argmin(distances, axis=1)
             value[mine] = sign * np.min(distances, axis=1)
         slack = speed[r] * half

@@ -5,7 +5,7 @@ Keys in brackets are those of docs/sources.md. A foot is 0.3048 m, a US gallon 3
 
 import pytest
 
-from sequencer.checks.crew import Duty, number_findings, role_findings
+from sequencer.checks.crew import number_findings, role_findings
 from sequencer.checks.equipment import Placed, carried_findings, extinguisher_findings
 from sequencer.checks.fire import burn_findings
 from sequencer.checks.rules import Night, rule_findings
@@ -14,6 +14,7 @@ from sequencer.facts.fuels import fuel
 from sequencer.facts.profiles import profile, profile_names
 from sequencer.facts.rule_book import rule_book
 from sequencer.show.burning import PlannedBurn
+from sequencer.show.watch import Duty
 
 FOOT = 0.3048
 GALLON = 3.785411784e-3  # [m³]

@@ -6,11 +6,13 @@ from dataclasses import dataclass
 import numpy as np
 import pytest
 
-from sequencer.checks.crew import Duty, watch_findings, watchers_of
+from sequencer.checks.watch import plan_findings, sight_findings, watch_findings
 from sequencer.facts.pace import reach_in
 from sequencer.facts.rule_book import rule_book
+from sequencer.geometry.walking import Ground
 from sequencer.motion.floor import FloorPath, Move
-from sequencer.motion.following import Followed, closest, farthest, straight_ways
+from sequencer.motion.following import Followed, closest, farthest
+from sequencer.show.watch import Duty, HandOver, WatchPlan, watchers_of
 
 LIMIT = rule_book().strictest("response-time")
 REACH = reach_in(LIMIT.number)  # 7.63 m
@@ -36,7 +38,7 @@ def spotter(x, y, who="Flint", watches=()):
 
 
 def found(followed, crew):
-    return watch_findings(followed, crew, limit=LIMIT, clock=Steady())
+    return watch_findings(followed, crew, limit=LIMIT, clock=Steady(), ground=Ground())
 
 
 @pytest.mark.parametrize(
@@ -122,7 +124,7 @@ def test_proven_extremes_agree_with_a_dense_sample():
         ),
     )
     burn = Followed(who="Wren", floor=way, start=0.0, end=40.0)
-    ways = straight_ways([(-8.0, 0.0), (9.0, 3.0)])
+    ways = Ground().ways_to([(-8.0, 0.0), (9.0, 3.0)])
     sample = ways(way.at(np.linspace(0.0, 40.0, 200_001)).place).min(axis=1)
 
     (far,) = farthest([burn], [ways], math.inf)
@@ -136,4 +138,52 @@ def test_proven_extremes_agree_with_a_dense_sample():
 
 def test_following_nobody_for_no_time_is_refused():
     with pytest.raises(ValueError, match="no time"):
-        farthest([standing(0, 0, start=4.0, end=4.0)], [straight_ways([(0, 0)])], 1.0)
+        farthest([standing(0, 0, start=4.0, end=4.0)], [Ground().ways_to([(0, 0)])], 1.0)
+
+
+WALL = Ground((((-1.0, 4.0), (1.0, 4.0), (1.0, 5.0), (-1.0, 5.0)),))
+
+
+def test_a_wall_makes_the_way_longer():
+    """Straight 7.5 m are in reach; round the wall it is 7.8 m and more."""
+    burn, post = standing(0.0, 0.0), spotter(0.0, 7.5)
+    way = math.hypot(1, 4) + 1.0 + math.hypot(1, 2.5)
+
+    assert not found([burn], [post])
+    (finding,) = watch_findings([burn], [post], limit=LIMIT, clock=Steady(), ground=WALL)
+    assert f"{way:.2f} m" in finding.message
+
+
+def test_scenery_in_the_line_of_sight_is_found_for_a_moment_only():
+    walk = FloorPath((-5.0, 0.0), moves=(Move(start=8.0, end=24.0, facing=0.0, place=(5.0, 0.0)),))
+    burn = Followed(who="Wren", floor=walk, start=0.0, end=64.0)
+    one, two = spotter(0.0, 7.0, "Flint"), spotter(6.0, 7.0, "Brook")
+
+    (finding,) = sight_findings([burn], [one], tall=WALL, clock=Steady())
+    assert (finding.code, finding.severity) == ("sight-blocked", "stop")
+    # the wall's near corners at ±1 m, 2 m from the post, hide ±3.5 m of the walk (similar triangles)
+    half = 3.5
+    beats = np.linspace(8.0, 24.0, 16_001)
+    hidden = beats[np.abs(walk.at(beats).place[:, 0]) <= half]
+    # the margin of 5 cm beside the corner is some 20 cm on the walk
+    assert hidden[0] / 2 - 0.15 < finding.start < hidden[0] / 2
+    assert hidden[-1] / 2 < finding.end < hidden[-1] / 2 + 0.15
+    assert not sight_findings([burn], [one, two], tall=WALL, clock=Steady())
+    assert not sight_findings([burn], [], tall=WALL, clock=Steady())
+    assert not sight_findings([burn], [one], tall=Ground(), clock=Steady())
+
+
+def test_overloads_and_hand_overs_become_findings():
+    plan = WatchPlan(
+        watches=(),
+        hand_overs=(HandOver(who="Wren", beat=8.0, giver="Flint", taker="Brook"),),
+        unwatched=(("Moss", 0.0, 16.0),),
+    )
+    rule = rule_book().all("spotters")[0]
+    findings = plan_findings(plan, each=2, rule=rule, clock=Steady())
+
+    assert [(each.code, each.severity) for each in findings] == [
+        ("watch-overloaded", "stop"),
+        ("watch-handed-over", "note"),
+    ]
+    assert not plan_findings(plan, each=2, rule=None, clock=Steady(), said={"Moss"})[0].remedies
