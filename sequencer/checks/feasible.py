@@ -30,6 +30,7 @@ from sequencer.show.staged import Staged
 SOURCE = "docs/motion.md, section 6"
 UNSEEN = (
     "Own-body clearance looks at trunk, head and legs, not at arms, hair and clothing.",
+    "Slack is looked for in blocks; on links and at rest the hand must steady the prop.",
     "Slack and forces take the floor path's own acceleration as nothing.",
 )
 _TANGLED = ("the tethers", "the left head and the right tether", "the right head and the left tether", "the heads")  # fmt: skip
@@ -117,14 +118,12 @@ def _slack(asked: _Asked, side: Side) -> list[Finding]:
     pulls = pull_left(course, edges, prop=prop, rates=asked.show.tempo.rates)
     told = []
     for span, pull in zip(spans, pulls, strict=True):
-        if pull.value > -PULL_ERROR or span.kind == "rest":
+        if pull.value > -PULL_ERROR or span.kind != "block":
             continue
         pace = 60 * float(asked.show.tempo.rates(np.array(pull.beat)))
         still = float(np.linalg.norm(span.at(np.array(pull.beat)).tether_rate)) < 0.35 * pi
-        if span.kind == "link":
-            severity: Severity = "note"
-            what = "the tether goes slack on the way; steady it by hand"
-        elif still and pull.value >= -GRAVITY - PULL_ERROR:
+        severity: Severity
+        if still and pull.value >= -GRAVITY - PULL_ERROR:
             severity = "note"
             what = "the tether goes slack where the prop nearly stands still, as it does in a stall"
         else:
@@ -185,32 +184,39 @@ def _own_body(asked: _Asked, side: Side) -> list[Finding]:
     edges, spans = asked.edges(side)
     body, prop = asked.dancer.body, asked.dancer.props[side]
     told = []
-    gaps = body_gap(_course(asked, side), edges, prop=prop, body=body)
+    near: dict[str, Finding] = {}  # the nearest pass of each pattern, told once
+    nearest: dict[str, float] = {}
+    gaps = body_gap(
+        _course(asked, side), edges, prop=prop, body=body, near=asked.limits.own_body_near
+    )
     for span, gap in zip(spans, gaps, strict=True):
         part = body.capsules[gap.label].name if gap.label >= 0 else "body"
         if gap.value < -GAP_ERROR:
+            block = span.kind == "block"
             told.append(
                 asked.finding(
-                    "self-hit", "stop" if span.kind == "block" else "warn", span,
+                    "self-hit", "stop" if block else "warn", span,
                     f"{span.label}, {side} hand: the prop goes {-100 * gap.value:.0f} cm into the {part}",
                     ("move the centre away from the body with ahead or across",
-                     "take a shorter tether", "take a smaller hand_radius"),
+                     "take a shorter tether", "take a smaller hand_radius")
+                    if block else ("give the link more beats", "choose another shift after it"),
                     at=gap.beat,
                 )
             )  # fmt: skip
-        elif gap.value < asked.limits.own_body_near and bool(
-            asked.dancer.is_lit(np.array(gap.beat))
+        elif (
+            span.kind == "block"
+            and gap.value < min(asked.limits.own_body_near, nearest.get(span.label, 1.0))
+            and bool(asked.dancer.is_lit(np.array(gap.beat)))
         ):
-            told.append(
-                asked.finding(
-                    "flame-near-body", "note", span,
-                    f"{span.label}, {side} hand: the burning wick passes {100 * max(gap.value, 0):.0f} cm "
-                    f"from the {part}; what is near a flame burns",
-                    ("move the centre away from the body with ahead or across",),
-                    at=gap.beat,
-                )
+            nearest[span.label] = gap.value
+            near[span.label] = asked.finding(
+                "flame-near-body", "note", span,
+                f"{span.label}, {side} hand: the burning wick passes {100 * max(gap.value, 0):.0f} cm "
+                f"from the {part}; what is near a flame burns",
+                ("move the centre away from the body with ahead or across",),
+                at=gap.beat,
             )  # fmt: skip
-    return told
+    return told + list(near.values())
 
 
 def _tangles(asked: _Asked) -> list[Finding]:

@@ -17,7 +17,7 @@ from sequencer.motion.course import Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.joining import LinkLimits, Tolerances, Verdict
 from sequencer.motion.law import Law
-from sequencer.motion.links import LinkLaw
+from sequencer.motion.links import LinkLaw, Room
 from sequencer.motion.remedies import Boundary, Danced, Remedy, remedies_for
 from sequencer.show.staged import Block, Staged
 
@@ -78,9 +78,7 @@ def joints(show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None
             boundary = Boundary(
                 before=_danced(before, side, dancer, tethers),
                 after=_danced(after, side, dancer, tethers),
-                length=tethers[side],
-                shoulder=dancer.body.shoulder(side),
-                arm=dancer.body.arm_length,
+                room=_room(dancer, side),
                 earlier=earlier,
                 tolerances=tolerances or Tolerances(),
             )
@@ -97,6 +95,11 @@ def joints(show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None
                 )
             )
     return found
+
+
+def _room(dancer: Dancer, side: Side) -> Room:
+    prop = dancer.props[side]
+    return Room(body=dancer.body, side=side, length=prop.length, wick_radius=prop.wick_radius)
 
 
 def _danced(block: Block, side: Side, dancer: Dancer, tethers: Mapping[Side, float]) -> Danced:
@@ -170,7 +173,7 @@ def _links(show: Staged, dancer: Dancer) -> list[Finding]:
         for k, span in enumerate(spans):
             if not isinstance(span.law, LinkLaw):
                 continue
-            why = LinkLimits().broken(span.law, dancer.body.shoulder(side), dancer.body.arm_length)
+            why = LinkLimits().broken(span.law, _room(dancer, side))
             if why:
                 own = any(abs(low - span.start) <= TOUCH for low, _ in asked)
                 told.append(_link_finding(show, dancer, side, spans, k, why, own=own))
@@ -203,7 +206,7 @@ def _link_finding(
         message=f"from {names[0]} to {names[1]}, {side} hand, in {span.end - span.start:g} beats: {why}",
         remedies=(
             "leave more beats between the two",
-            "start the next block at another shift",
+            "change the shift of the block after it",
         ),
         source=SOURCE,
     )

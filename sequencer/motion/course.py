@@ -9,6 +9,7 @@ Source: docs/motion.md, section 5.
 """
 
 from dataclasses import dataclass, field
+from functools import cached_property
 from itertools import pairwise
 from typing import Literal, NamedTuple
 
@@ -16,7 +17,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.motion.law import Bounds, Law
-from sequencer.motion.links import LinkLaw, link
+from sequencer.motion.links import LinkLaw, Room, link
 from sequencer.motion.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.state import Motion
 
@@ -57,16 +58,19 @@ class Blend(NamedTuple):
     bridge: LinkLaw | None
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, eq=False)
 class Course:
     """Spans that follow each other without a gap; outside them the first and the last law go on.
 
     Parameters
     ----------
     spans : tuple of Span
+    room : Room, optional
+        Reach and body that bridges respect as far as can be.
     """
 
     spans: tuple[Span, ...]
+    room: Room | None = None  # for bridges between laws that cannot be mixed
     blends: tuple[Blend, ...] = field(init=False)
 
     def __post_init__(self) -> None:
@@ -75,7 +79,7 @@ class Course:
         for before, after in pairwise(self.spans):
             if abs(after.start - before.end) > TOUCH:
                 raise ValueError(f"spans must follow each other: {before.end} … {after.start}")
-        joined = tuple(_blend(before, after) for before, after in pairwise(self.spans))
+        joined = tuple(_blend(before, after, self.room) for before, after in pairwise(self.spans))
         object.__setattr__(self, "blends", joined)
 
     def at(self, beats: Floats) -> Motion:
@@ -103,11 +107,25 @@ class Course:
 
     def pieces(self, start: float, end: float) -> tuple[tuple[float, float, Bounds], ...]:
         """Proven bounds on contiguous pieces that cover [start, end], blends included."""
+        inner = self._pieces
+        first = min(start, inner[0][0])
+        last = max(end, inner[-1][1])
+        outer = [(first, inner[0][0], self.spans[0].law.bounds())] if first < inner[0][0] else []
+        after = [(inner[-1][1], last, self.spans[-1].law.bounds())] if last > inner[-1][1] else []
+        return tuple(
+            (max(low, start), min(high, end), bounds)
+            for low, high, bounds in (*outer, *inner, *after)
+            if high > start and low < end
+        )
+
+    @cached_property
+    def _pieces(self) -> tuple[tuple[float, float, Bounds], ...]:
+        """Pieces from the first span's start to the last one's end."""
         pieces: list[tuple[float, float, Bounds]] = []
-        at = min(start, self.spans[0].start)
+        at = self.spans[0].start
         for k, span in enumerate(self.spans):
             last = k == len(self.spans) - 1
-            stop = max(end, span.end) if last else span.end - self.blends[k].half
+            stop = span.end if last else span.end - self.blends[k].half
             if stop > at + 1e-12:
                 pieces += _span_pieces(span, at, stop)
                 at = stop
@@ -115,11 +133,7 @@ class Course:
                 blended = self._blend_pieces(k)
                 pieces += blended
                 at = blended[-1][1] if blended else at
-        return tuple(
-            (max(low, start), min(high, end), bounds)
-            for low, high, bounds in pieces
-            if high > start and low < end
-        )
+        return tuple(pieces)
 
     def _blended(self, k: int, beats: Floats) -> Motion:
         blend = self.blends[k]
@@ -161,20 +175,20 @@ class Course:
             return []
         start = blend.boundary - blend.half
         if blend.bridge is not None:
-            return [(start + low, start + high, b) for low, high, b in blend.bridge.parts()]
+            return [(start + low, start + high, b) for low, high, b in blend.bridge.parts]
         return _mix_pieces(self.spans[k], self.spans[k + 1], blend)
 
 
 def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, float, Bounds]]:
     if not isinstance(span.law, LinkLaw):
         return [(start, end, span.law.bounds())]
-    parts = [(span.origin + low, span.origin + high, b) for low, high, b in span.law.parts()]
+    parts = [(span.origin + low, span.origin + high, b) for low, high, b in span.law.parts]
     return [
         (max(low, start), min(high, end), b) for low, high, b in parts if high > start and low < end
     ]
 
 
-def _blend(before: Span, after: Span) -> Blend:
+def _blend(before: Span, after: Span, room: Room | None) -> Blend:
     boundary = before.end
     first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
     if np.max(np.abs(_columns(first)[:6] - _columns(last)[:6])) < SAME:
@@ -183,7 +197,7 @@ def _blend(before: Span, after: Span) -> Blend:
     if "link" not in (before.kind, after.kind) and _can_mix(before, after, boundary, half):
         return Blend(boundary, half, None)
     bridge = link(
-        before.at(np.array(boundary - half)), after.at(np.array(boundary + half)), 2 * half
+        before.at(np.array(boundary - half)), after.at(np.array(boundary + half)), 2 * half, room
     )
     return Blend(boundary, half, bridge)
 

@@ -38,11 +38,14 @@ Rates = Callable[[Floats], Floats]  # beats → beats a second
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Least:
-    """The smallest value over one stretch, proven to the error of its question."""
+    """The smallest value over one stretch, proven to the error of its question.
+
+    A stretch that stays above what is enough carries that value and no moment.
+    """
 
     value: float
-    beat: float
-    label: int  # which part of the body, or of the two props
+    beat: float  # nan where it stays above
+    label: int  # which part of the body, or of the two props; -1 where it stays above
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -105,7 +108,7 @@ def reach_left(course: Course, edges: Sequence[float], *, side: Side, body: Body
         away = np.linalg.norm(course.at(t).hand - shoulder, axis=-1)
         return body.arm_length - away, np.zeros(len(t), dtype=np.int64)
 
-    return _least(cut, value, speed, REACH_ERROR)
+    return _least(cut, value, speed, REACH_ERROR, 0.0)
 
 
 def pull_left(
@@ -133,11 +136,11 @@ def pull_left(
         pull = rates(t) ** 2 * outward - GRAVITY * motion.tether[:, 2]
         return pull, np.zeros(len(t), dtype=np.int64)
 
-    return _least(cut, value, slope, PULL_ERROR)
+    return _least(cut, value, slope, PULL_ERROR, 0.0)
 
 
 def body_gap(
-    course: Course, edges: Sequence[float], *, prop: TetheredProp, body: Body
+    course: Course, edges: Sequence[float], *, prop: TetheredProp, body: Body, near: float = 0.0
 ) -> list[Least]:
     """Gap between tether or wick and the own trunk, head and legs [m]; label indexes `Body.capsules`."""
     cut = stretches(course, edges)
@@ -158,7 +161,7 @@ def body_gap(
         stacked = np.stack(gaps)
         return stacked.min(axis=0), stacked.argmin(axis=0).astype(np.int64)
 
-    return _least(cut, value, hand1 + prop.length * turn1, GAP_ERROR)
+    return _least(cut, value, hand1 + prop.length * turn1, GAP_ERROR, near)
 
 
 def props_gap(
@@ -197,7 +200,7 @@ def props_gap(
         )
         return gaps.min(axis=0), gaps.argmin(axis=0).astype(np.int64)
 
-    return _least(joint, value, slope, GAP_ERROR)
+    return _least(joint, value, slope, GAP_ERROR, 0.0)
 
 
 def _ends(motion: Motion, prop: TetheredProp) -> tuple[Floats, Floats]:
@@ -209,9 +212,11 @@ def _least(
     value: Callable[[Floats], tuple[Floats, Ints]],
     slope: Floats,
     error: float,
+    enough: float,
 ) -> list[Least]:
-    def evaluate(rows: Ints, t: Floats, half: Floats, enough: Floats) -> Sample:
-        del enough
+    """Smallest value of each stretch; of one that stays above `enough` only that it does."""
+
+    def evaluate(rows: Ints, t: Floats, half: Floats, _enough: Floats) -> Sample:
         here, label = value(t)
         slack = slope[rows] * half
         return Sample(value=here, lower=here - slack, upper=here + slack, label=label)
@@ -219,7 +224,7 @@ def _least(
     count = len(cut.edges) - 1
     found = search(
         evaluate, group=cut.group, start=cut.start, end=cut.end,
-        required=np.full(count, -np.inf), tolerance=error,
+        required=np.full(count, -np.inf), best=np.full(count, enough + error), tolerance=error,
     )  # fmt: skip
     return [
         Least(value=float(found.value[k]), beat=float(found.at[k]), label=int(found.label[k]))

@@ -16,7 +16,7 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats
 from sequencer.motion.law import Law
-from sequencer.motion.links import STILL, LinkLaw, link
+from sequencer.motion.links import STILL, LinkLaw, Room, link
 from sequencer.motion.state import Motion
 
 VerdictKind: TypeAlias = Literal[
@@ -107,10 +107,10 @@ class LinkLimits:
     hand_speed: float = 4.0  # [m/beat]
     hand_acceleration: float = 25.0  # [m/beat²]
 
-    def broken(self, law: LinkLaw, shoulder: Floats, arm: float) -> str:
+    def broken(self, law: LinkLaw, room: Room) -> str:
         """The limit that a link breaks, in words; empty if it keeps them all."""
         bounds = law.bounds()
-        reach = law.reach_from(shoulder)
+        reach, arm = law.reach_from(room.shoulder), room.arm
         if reach > arm + 1e-3:
             return f"the hand would have to reach {reach:.2f} m, the arm is {arm:.2f} m long"
         for what, value, most, unit in (
@@ -185,9 +185,7 @@ def judge(
     first: Motion,
     following: Law,
     *,
-    length: float,
-    shoulder: Floats,
-    arm: float,
+    room: Room,
     tolerances: Tolerances | None = None,
     limits: LinkLimits | None = None,
 ) -> Verdict:
@@ -199,12 +197,8 @@ def judge(
         State in which the block before ends, arrays of shape (3,) [body frame].
     following : Law
         Of the next block, whose own beat 0 is the boundary.
-    length : float
-        Of the tether [m].
-    shoulder : ndarray, shape (3,) [m, body frame]
-        Of the hand.
-    arm : float
-        Its length [m].
+    room : Room
+        Whose hand it is, and the length of the tether.
     tolerances : Tolerances, optional
     limits : LinkLimits, optional
 
@@ -220,7 +214,7 @@ def judge(
     tolerances, limits = tolerances or Tolerances(), limits or LinkLimits()
     shifts = shifts_of(following)
     states = following.at(shifts)
-    gaps = gap_between(first, states, length)
+    gaps = gap_between(first, states, room.length)
     joins = gaps.within(tolerances)
     own = _one(gaps, 0)
     if joins[0]:
@@ -230,7 +224,7 @@ def judge(
     if np.any(joins):
         return Verdict(kind="joins after a shift", gap=own, shift=float(shifts[np.argmax(joins)]))
     start = _state(states, 0)
-    beats, reason = shortest_link(first, start, shoulder=shoulder, arm=arm, limits=limits)
+    beats, reason = shortest_link(first, start, room=room, limits=limits)
     if isfinite(beats):
         return Verdict(kind="needs a link", gap=own, link_beats=beats)
     return Verdict(kind="cannot join", gap=own, reason=reason)
@@ -240,8 +234,7 @@ def shortest_link(
     first: Motion,
     last: Motion,
     *,
-    shoulder: Floats,
-    arm: float,
+    room: Room,
     limits: LinkLimits | None = None,
 ) -> tuple[float, str]:
     """Beats of the first link (1 to 4, else ½) within the limits, or nan and what stands against it.
@@ -250,9 +243,7 @@ def shortest_link(
     ----------
     first, last : Motion
         Arrays of shape (3,) [body frame].
-    shoulder : ndarray, shape (3,) [m, body frame]
-    arm : float
-        Length [m].
+    room : Room
     limits : LinkLimits, optional
 
     Returns
@@ -265,7 +256,7 @@ def shortest_link(
     """
     limits, reasons = limits or LinkLimits(), []
     for beats in LINK_BEATS:
-        reason = limits.broken(link(first, last, beats), shoulder, arm)
+        reason = limits.broken(link(first, last, beats, room), room)
         if not reason:
             return beats, ""
         reasons.append(f"in {beats:g} {'beat' if beats == 1 else 'beats'} {reason}")

@@ -1,35 +1,68 @@
 """Links: computed bridges from one state to another, and the law of rest.
 
-A link's hand runs on the quintic that meets position, velocity and acceleration at both ends; its
-tether on a path of sphere.py that does the same. Frame: body frame [m], rates per beat.
-Source: docs/motion.md, section 5; T. Flash, N. Hogan (J. Neurosci. 5, 1985) for quintic hand paths.
+A link's hand runs on quintics that meet position, velocity and acceleration at both ends
+(handpaths.py); its tether on a path of sphere.py that does the same. Of the hand paths and tether paths
+that there are, those are taken that stay within the arm's reach and clear of the own body, and among
+these the gentlest; that choice looks at samples, but every bound and every later check is proven.
+Frame: body frame [m], rates per beat.
+Source: docs/motion.md, section 5.
 """
 
 from dataclasses import dataclass
-from itertools import pairwise
-from math import comb, isfinite
+from functools import cached_property
+from math import isfinite
 
 import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
+from sequencer.geometry.distances import segment_segment
 from sequencer.motion.composed import ROUNDING, ComposedLaw, HandPath
+from sequencer.motion.handpaths import PARTS, HandPaths, controls, hand_figures, hand_paths
 from sequencer.motion.law import Bounds
 from sequencer.motion.phases import smooth_step
 from sequencer.motion.placing import sign_of
-from sequencer.motion.sphere import Ends, directions, polynomial, quintics, sphere_paths
+from sequencer.motion.sphere import (
+    Ends,
+    SpherePaths,
+    directions,
+    polynomial,
+    sphere_candidates,
+)
 from sequencer.motion.state import Motion
 
-PARTS = 16  # parts of a link that are bounded by themselves
 STILL = 1e-6  # [1/beat] a tether that turns slower shows no axis of its own
+CLEAR = 0.08  # [m] from the own body: a link that keeps it is not made to keep more
+LOOKS = 33  # samples by which paths are chosen
+CHOICES = 8  # gentlest tether paths that are looked at
 
 
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Room:
+    """Whose hand it is, and what hangs from it: where a link may go."""
+
+    body: Body
+    side: Side
+    length: float  # [m] of the tether
+    wick_radius: float = 0.05  # [m]
+
+    @property
+    def shoulder(self) -> Floats:
+        """Where the arm begins, shape (3,) [m, body frame]."""
+        return self.body.shoulder(self.side)
+
+    @property
+    def arm(self) -> float:
+        """Length of the arm [m]."""
+        return self.body.arm_length
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
 class LinkLaw:
     """A bridge of some beats; its polynomials go on outside them."""
 
     beats: float
-    hand: Floats  # (6, 3) [m] quintic of the share of the beats
+    hand: HandPaths  # one path
     frame: Floats  # (3, 3) rows p₁, p₂, pole
     angles: Floats  # (6, 2) [rad] azimuth and elevation
     tilt: tuple[float, float]  # [rad] of the plane about the tether, at the start and at the end
@@ -43,7 +76,7 @@ class LinkLaw:
         """State at own beats, shape (...); exact to rounding."""
         beats = np.asarray(beats, dtype=np.float64)
         x = beats.ravel() / self.beats
-        place, speed, push = polynomial(self.hand, x)
+        place, speed, push = hand_at(self.hand, self.beats, x)
         span = np.array([self.beats])
         tether, rate, acceleration = (
             part[0] for part in directions(self.frame[None], self.angles[None], x, span)
@@ -61,8 +94,8 @@ class LinkLaw:
 
         return Motion(
             hand=shaped(place),
-            hand_rate=shaped(speed / self.beats),
-            hand_acceleration=shaped(push / self.beats**2),
+            hand_rate=shaped(speed),
+            hand_acceleration=shaped(push),
             tether=shaped(tether),
             tether_rate=shaped(rate),
             tether_acceleration=shaped(acceleration),
@@ -71,37 +104,30 @@ class LinkLaw:
 
     def bounds(self) -> Bounds:
         """Proven bounds over its own beats: the worst of its parts."""
-        return worst(*(bounds for _, _, bounds in self.parts()))
+        return worst(*(bounds for _, _, bounds in self.parts))
 
     def reach_from(self, point: Floats) -> float:
         """Proven bound of the hand's distance [m] from a point, shape (3,) [m, body frame]."""
-        edges = np.arange(PARTS + 1, dtype=np.float64) / PARTS
-        away = _controls(self.hand, 0, edges) - point
-        return float(np.max(np.linalg.norm(away, axis=-1))) * ROUNDING
+        reach = hand_figures(self.hand, np.array([self.beats]), shoulder=point)[0]
+        return float(reach[0]) * ROUNDING
 
+    @cached_property
     def parts(self) -> tuple[tuple[float, float, Bounds], ...]:
         """Proven bounds on each sixteenth of the link: (start, end, bounds) in own beats."""
-        edges = np.arange(PARTS + 1, dtype=np.float64) / PARTS
-        span = self.beats
-        hand = [_controls(self.hand, order, edges) / span**order for order in range(4)]
-        angles = [np.abs(_controls(self.angles, order, edges)).max(axis=1) for order in range(3)]
-        steep = np.minimum(angles[0][:, 1], 1.0)  # bound of |sin ψ|
-        alpha1, psi1 = (angles[1] / span).T
-        alpha2, psi2 = (angles[2] / span**2).T
-        turn = np.hypot(alpha1, psi1)
-        across = psi2 + np.minimum(0.5, steep) * alpha1**2
-        east = alpha2 + 2 * steep * psi1 * alpha1
-        push = np.sqrt(across**2 + east**2 + turn**4)
+        span = np.array([self.beats])
+        hand = [self.hand.controls(order, span)[0] for order in range(4)]
+        turn, push = (part[0] for part in tether_figures(self.angles[None], span))
 
         def size(order: int, axes: int = 3) -> Floats:
             norms: Floats = np.linalg.norm(hand[order][..., :axes], axis=-1).max(axis=1)
             return norms * ROUNDING
 
         columns = (size(1), size(2), turn * ROUNDING, push * ROUNDING, size(0, 2), size(3))
+        step = self.beats / PARTS
         return tuple(
             (
-                float(edges[k] * span),
-                float(edges[k + 1] * span),
+                k * step,
+                (k + 1) * step,
                 Bounds(
                     hand_speed=float(columns[0][k]),
                     hand_acceleration=float(columns[1][k]),
@@ -113,6 +139,33 @@ class LinkLaw:
             )
             for k in range(PARTS)
         )
+
+
+def tether_figures(angles: Floats, beats: Floats) -> tuple[Floats, Floats]:
+    """Proven bounds of turning rate and turning acceleration on each sixteenth of n paths.
+
+    Parameters
+    ----------
+    angles : ndarray, shape (n, 6, 2) [rad]
+        Quintics of azimuth and elevation.
+    beats : ndarray, shape (n,) [beats]
+
+    Returns
+    -------
+    turn, push : ndarray, shape (n, 16) [1/beat and 1/beat²]
+
+    Notes
+    -----
+    Source: |d'|² = ψ'² + cos²ψ·α'² and its derivative, with control points. Upper bounds.
+    """
+    span = beats[:, None, None]
+    sizes = [np.abs(controls(angles, order)).max(axis=2) / span**order for order in range(3)]
+    steep = np.minimum(sizes[0][..., 1], 1.0)  # bound of |sin ψ|
+    alpha1, psi1 = sizes[1][..., 0], sizes[1][..., 1]
+    turn = np.hypot(alpha1, psi1)
+    across = sizes[2][..., 1] + np.minimum(0.5, steep) * alpha1**2
+    east = sizes[2][..., 0] + 2 * steep * psi1 * alpha1
+    return turn, np.sqrt(across**2 + east**2 + turn**4)
 
 
 def worst(*bounds: Bounds) -> Bounds:
@@ -162,7 +215,7 @@ def stacked(first: Motion, last: Motion) -> Ends:
     )
 
 
-def link(first: Motion, last: Motion, beats: float) -> LinkLaw:
+def link(first: Motion, last: Motion, beats: float, room: Room | None = None) -> LinkLaw:
     """The bridge from one state to another.
 
     Parameters
@@ -170,6 +223,8 @@ def link(first: Motion, last: Motion, beats: float) -> LinkLaw:
     first, last : Motion
         One state each: arrays of shape (3,) [body frame].
     beats : float
+    room : Room, optional
+        Reach and body to respect as far as can be; without it the gentlest plain path is taken.
 
     Returns
     -------
@@ -183,18 +238,94 @@ def link(first: Motion, last: Motion, beats: float) -> LinkLaw:
     if not (isfinite(beats) and beats > 0):
         raise ValueError(f"a link's beats must be positive, got {beats!r}")
     span = np.array([beats])
-    paths = sphere_paths(stacked(first, last), span)
-    if not np.isfinite(paths.peak[0]):
+    ways = [way for way in sphere_candidates(stacked(first, last), span) if isfinite(way.peak[0])]
+    if not ways:
         raise ValueError("no path between the two tethers was found")
-    hand = quintics(
-        np.stack((first.hand, first.hand_rate * beats, first.hand_acceleration * beats**2)),
-        np.stack((last.hand, last.hand_rate * beats, last.hand_acceleration * beats**2)),
-    )
-    frame, angles = paths.frames[0], paths.angles[0]
+    ways = sorted(ways, key=lambda way: float(way.peak[0]))[:CHOICES]
+    start, end = _rows(first), _rows(last)
+    if room is None:
+        hands = hand_paths(start, end, span, shoulder=np.zeros(3), arm=1.0)[:1]
+        return _law(hands[0], ways[0], beats, first, last)
+    hands = hand_paths(start, end, span, shoulder=room.shoulder, arm=room.arm)
+    x: Floats = np.arange(LOOKS, dtype=np.float64) / (LOOKS - 1)
+    tethers = np.stack([directions(w.frames, w.angles, x, span)[0][0] for w in ways])
+    best, chosen = (np.inf, np.inf), (hands[0], ways[0])
+    for hand in hands:
+        reach, _, push = (
+            float(part[0]) for part in hand_figures(hand, span, shoulder=room.shoulder)
+        )
+        beyond = 10.0 * max(reach - room.arm, 0.0)
+        if beyond > best[0]:
+            continue
+        gaps = _gaps(hand_at(hand, beats, x)[0], tethers, room)
+        for way, gap in zip(ways, gaps.tolist(), strict=True):
+            short = round(max(CLEAR - gap, 0.0) + beyond, 2)
+            score = (short, push / 25.0 + float(way.peak[0]) / 160.0)
+            if score < best:
+                best, chosen = score, (hand, way)
+    return _law(*chosen, beats, first, last)
+
+
+def hand_at(paths: HandPaths, beats: float, x: Floats) -> tuple[Floats, Floats, Floats]:
+    """The first hand path and its derivatives by beats, at shares of its beats.
+
+    Parameters
+    ----------
+    paths : HandPaths
+    beats : float
+    x : ndarray, shape (k,) [1]
+
+    Returns
+    -------
+    hand, rate, acceleration : ndarray, shape (k, 3) [m, m/beat, m/beat², body frame]
+
+    Notes
+    -----
+    Source: powers of each piece's own share. Exact to rounding.
+    """
+    knots = np.array(paths.knots) / PARTS
+    index = np.clip(np.searchsorted(knots, x, side="right") - 1, 0, len(knots) - 2)
+    parts = np.empty((3, len(x), 3))
+    for k in np.unique(index):
+        chosen = index == k
+        width = knots[k + 1] - knots[k]
+        found = polynomial(paths.pieces[0, k], (x[chosen] - knots[k]) / width)
+        for order in range(3):
+            parts[order, chosen] = found[order] / (beats * width) ** order
+    return parts[0], parts[1], parts[2]
+
+
+def _law(hand: HandPaths, way: SpherePaths, beats: float, first: Motion, last: Motion) -> LinkLaw:
+    frame, angles = way.frames[0], way.angles[0]
     start = _tilt(frame, angles, 0.0, first.plane)
     turn = _tilt(frame, angles, 1.0, last.plane) - start
     turn = (turn + np.pi) % (2 * np.pi) - np.pi
     return LinkLaw(beats=beats, hand=hand, frame=frame, angles=angles, tilt=(start, start + turn))
+
+
+def _gaps(hand: Floats, tethers: Floats, room: Room) -> Floats:
+    """Smallest sampled gap between prop and body [m] of each tether path, to choose by."""
+    head = hand + room.length * tethers
+    start = np.broadcast_to(hand, head.shape)
+    least = np.full(len(tethers), np.inf)
+    for capsule in room.body.capsules:
+        low, high = (np.broadcast_to(np.array(e), head.shape) for e in (capsule.start, capsule.end))
+        gap = segment_segment(start, head, low, high)[0].min(axis=1)
+        least = np.minimum(least, gap - capsule.radius - room.wick_radius)
+    return least
+
+
+def _rows(motion: Motion) -> Motion:
+    """One state as a row of one."""
+    return Motion(
+        hand=motion.hand[None],
+        hand_rate=motion.hand_rate[None],
+        hand_acceleration=motion.hand_acceleration[None],
+        tether=motion.tether[None],
+        tether_rate=motion.tether_rate[None],
+        tether_acceleration=motion.tether_acceleration[None],
+        plane=motion.plane[None],
+    )
 
 
 def rest(side: Side, body: Body, length: float) -> ComposedLaw:
@@ -234,40 +365,3 @@ def _tilt(frame: Floats, angles: Floats, x: float, plane: Floats) -> float:
     up = np.array([-sp * ca, -sp * sa, cp]) @ frame
     tether = np.array([cp * ca, cp * sa, sp]) @ frame
     return float(np.arctan2(plane @ np.cross(tether, up), plane @ up))
-
-
-def _controls(coefficients: Floats, order: int, edges: Floats) -> Floats:
-    """Bernstein control points of a derivative on each part, (parts, points, m).
-
-    A polynomial's values lie in the convex hull of its control points, so their sizes bound it.
-    """
-    power = np.polynomial.polynomial
-    derived = power.polyder(coefficients, order, axis=0)
-    degree = len(derived) - 1
-    raise_to = _bernstein(degree)
-    parts = []
-    for low, high in pairwise(edges.tolist()):
-        shift = _substitution(degree, low, high - low)
-        parts.append(raise_to @ (shift @ derived))
-    return np.stack(parts)
-
-
-def _substitution(degree: int, low: float, width: float) -> Floats:
-    """Matrix that turns coefficients in x into those in y, x = low + width·y."""
-    matrix = np.zeros((degree + 1, degree + 1))
-    row: Floats = np.zeros(degree + 1)
-    row[0] = 1.0
-    for k in range(degree + 1):
-        matrix[:, k] = row
-        row = low * row + width * np.concatenate(([0.0], row[:-1]))
-    return matrix
-
-
-def _bernstein(degree: int) -> Floats:
-    """Matrix that turns power coefficients on 0 … 1 into Bernstein control points."""
-    return np.array(
-        [
-            [comb(i, j) / comb(degree, j) if j <= i else 0.0 for j in range(degree + 1)]
-            for i in range(degree + 1)
-        ]
-    )

@@ -13,7 +13,6 @@ from typing import Any
 
 import numpy as np
 
-from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
 from sequencer.motion.joining import (
     LinkLimits,
@@ -27,6 +26,7 @@ from sequencer.motion.joining import (
 from sequencer.motion.kinds import reversed_way
 from sequencer.motion.law import Law
 from sequencer.motion.library import Pattern, find
+from sequencer.motion.links import Room
 from sequencer.motion.state import Motion
 
 Builder = Callable[[Mapping[str, Any], float], Law]  # parameters and cycle → the hand's law
@@ -90,9 +90,7 @@ class Boundary:
 
     before: Danced
     after: Danced
-    length: float  # [m] of the tether
-    shoulder: Floats  # (3,) [m, body frame]
-    arm: float  # [m]
+    room: Room
     earlier: Motion | None = None  # end of the block before `before`, where it follows directly
     tolerances: Tolerances = field(default_factory=Tolerances)
     limits: LinkLimits = field(default_factory=LinkLimits)
@@ -100,13 +98,13 @@ class Boundary:
     def verdict(self) -> Verdict:
         """Of the boundary as the show has it."""
         return judge(
-            self.before.end(), self.after.law, length=self.length, shoulder=self.shoulder,
-            arm=self.arm, tolerances=self.tolerances, limits=self.limits,
+            self.before.end(), self.after.law, room=self.room, tolerances=self.tolerances,
+            limits=self.limits,
         )  # fmt: skip
 
     def joins(self, first: Motion, last: Motion) -> bool:
         """Whether two states join."""
-        return bool(gap_between(first, last, self.length).within(self.tolerances))
+        return bool(gap_between(first, last, self.room.length).within(self.tolerances))
 
     def starts(self, parameters: Mapping[str, Any]) -> bool:
         """Whether `before` still joins what came earlier, with other parameters."""
@@ -235,7 +233,7 @@ def _other_way(boundary: Boundary) -> Remedy | None:
 def _shift(boundary: Boundary) -> Remedy | None:
     law = boundary.after.law
     shifts = shifts_of(law)
-    fits = gap_between(boundary.before.end(), law.at(shifts), boundary.length).within(
+    fits = gap_between(boundary.before.end(), law.at(shifts), boundary.room.length).within(
         boundary.tolerances
     )
     if not np.any(fits):
@@ -251,8 +249,7 @@ def _shift(boundary: Boundary) -> Remedy | None:
 
 def _link(boundary: Boundary, *, stall: bool) -> Remedy | None:
     beats, _ = shortest_link(
-        boundary.before.end(), boundary.after.start(), shoulder=boundary.shoulder, arm=boundary.arm,
-        limits=boundary.limits,
+        boundary.before.end(), boundary.after.start(), room=boundary.room, limits=boundary.limits,
     )  # fmt: skip
     if not isfinite(beats):
         return None

@@ -6,7 +6,7 @@ import numpy as np
 
 from sequencer.motion.course import TOUCH, Course, Span
 from sequencer.motion.law import Law
-from sequencer.motion.links import link
+from sequencer.motion.links import Room, link
 
 LEAD = 2.0  # [beats] of a link into or out of rest
 
@@ -17,6 +17,7 @@ def assembled(
     *,
     straight: Sequence[tuple[float, float]] = (),
     lead: float = LEAD,
+    room: Room | None = None,
 ) -> Course:
     """The course of one prop through its blocks.
 
@@ -30,6 +31,8 @@ def assembled(
         Gaps (start and end, show beats) that are to be bridged by one link, however long.
     lead : float
         Beats of a link between a block and rest.
+    room : Room, optional
+        Reach and body that links respect as far as can be.
 
     Returns
     -------
@@ -42,37 +45,42 @@ def assembled(
         If blocks overlap or are out of order.
     """
     if not blocks:
-        return Course((_rest(rest, 0.0, 1.0),))
+        return Course((_rest(rest, 0.0, 1.0),), room)
     spans: list[Span] = []
     first = blocks[0]
     spans.append(_rest(rest, first.start - lead - 1.0, first.start - lead))
-    spans += [_link(spans[-1], first, first.start - lead, first.start), first]
+    spans += [_link(spans[-1], first, first.start - lead, first.start, room), first]
     for after in blocks[1:]:
         before = spans[-1]
         gap = after.start - before.end
         if gap < -TOUCH:
             raise ValueError(f"blocks overlap: {before.end} … {after.start}")
         if gap > TOUCH:
-            spans += _filled(before, after, rest, straight, lead)
+            spans += _filled(before, after, rest, straight, lead, room)
         spans.append(after)
     last = spans[-1]
     still = _rest(rest, last.end + lead, last.end + lead + 1.0)
-    spans += [_link(last, still, last.end, last.end + lead), still]
-    return Course(tuple(spans))
+    spans += [_link(last, still, last.end, last.end + lead, room), still]
+    return Course(tuple(spans), room)
 
 
 def _filled(
-    before: Span, after: Span, rest: Law, straight: Sequence[tuple[float, float]], lead: float
+    before: Span,
+    after: Span,
+    rest: Law,
+    straight: Sequence[tuple[float, float]],
+    lead: float,
+    room: Room | None,
 ) -> list[Span]:
     start, end = before.end, after.start
     asked = any(low <= start + TOUCH and high >= end - TOUCH for low, high in straight)
     if asked or end - start <= 2 * lead + TOUCH:
-        return [_link(before, after, start, end)]
+        return [_link(before, after, start, end, room)]
     still = _rest(rest, start + lead, end - lead)
     return [
-        _link(before, still, start, still.start),
+        _link(before, still, start, still.start, room),
         still,
-        _link(still, after, still.end, end),
+        _link(still, after, still.end, end, room),
     ]
 
 
@@ -80,6 +88,6 @@ def _rest(law: Law, start: float, end: float) -> Span:
     return Span(start=start, end=end, law=law, origin=start, kind="rest", label="rest")
 
 
-def _link(before: Span, after: Span, start: float, end: float) -> Span:
-    bridge = link(before.at(np.array(start)), after.at(np.array(end)), end - start)
+def _link(before: Span, after: Span, start: float, end: float, room: Room | None) -> Span:
+    bridge = link(before.at(np.array(start)), after.at(np.array(end)), end - start, room)
     return Span(start=start, end=end, law=bridge, origin=start, kind="link", label="link")

@@ -95,8 +95,52 @@ def polynomial(coefficients: Floats, x: Floats) -> tuple[Floats, Floats, Floats]
     return powers @ coefficients, first @ coefficients, second @ coefficients
 
 
+def sphere_candidates(ends: Ends, beats: Floats) -> list[SpherePaths]:
+    """All paths considered for n pairs of ends: one for each pole and number of loops.
+
+    Parameters
+    ----------
+    ends : Ends
+    beats : ndarray, shape (n,) [beats]
+        How long each path takes.
+
+    Returns
+    -------
+    paths : list of SpherePaths
+        `peak` is inf where a pole does not serve.
+
+    Notes
+    -----
+    Source: this module's head. Exact at both ends.
+    """
+    n = len(beats)
+    x: Floats = np.arange(SAMPLES, dtype=np.float64) / (SAMPLES - 1)
+    scale = np.stack((np.ones(n), beats, beats**2), axis=1)[:, None, :, None]
+    found = []
+    for pole in _poles(ends):
+        frames = _frames(pole, ends.tether[:, 0])
+        local = [
+            np.einsum("nij,nej->nei", frames, part)
+            for part in (ends.tether, ends.rate, ends.acceleration)
+        ]
+        level = np.hypot(local[0][..., 0], local[0][..., 1])
+        usable = level.min(axis=1) >= LEAST_COSINE
+        angles = _angles(local, np.maximum(level, 1e-6)) * scale  # (n, 2, 3, 2), by x
+        whole = (angles[:, 0, 1, 0] + angles[:, 1, 1, 0]) / 2
+        ahead = angles[:, 1, 0, 0] - angles[:, 0, 0, 0]
+        middle = np.round((whole - ahead) / (2 * np.pi))
+        for loop in LOOPS:
+            end = angles[:, 1].copy()
+            end[:, 0, 0] += 2 * np.pi * (middle + loop)
+            coefficients = quintics(angles[:, 0], end)
+            acceleration = directions(np.zeros((n, 3, 3)), coefficients, x, beats)[2]
+            peak = np.max(np.linalg.norm(acceleration, axis=-1), axis=-1)
+            found.append(SpherePaths(frames, coefficients, np.where(usable, peak, np.inf)))
+    return found
+
+
 def sphere_paths(ends: Ends, beats: Floats) -> SpherePaths:
-    """The gentlest path of each pair of ends.
+    """The gentlest path of each of n pairs of ends.
 
     Parameters
     ----------
@@ -113,35 +157,15 @@ def sphere_paths(ends: Ends, beats: Floats) -> SpherePaths:
     -----
     Source: this module's head. Exact at both ends.
     """
-    n = len(beats)
-    best = SpherePaths(
-        np.broadcast_to(np.eye(3), (n, 3, 3)).copy(), np.zeros((n, 6, 2)), np.full(n, np.inf)
-    )
-    x: Floats = np.arange(SAMPLES, dtype=np.float64) / (SAMPLES - 1)
-    for pole in _poles(ends):
-        frames = _frames(pole, ends.tether[:, 0])
-        local = [
-            np.einsum("nij,nej->nei", frames, part)
-            for part in (ends.tether, ends.rate, ends.acceleration)
-        ]
-        cosine = np.hypot(local[0][..., 0], local[0][..., 1]).min(axis=1)
-        usable = cosine >= LEAST_COSINE
-        angles = _angles(local, np.maximum(np.hypot(local[0][..., 0], local[0][..., 1]), 1e-6))
-        scale = np.stack((np.ones(n), beats, beats**2), axis=1)[:, None, :, None]
-        angles = angles * scale  # (n, 2, 3, 2): derivatives by x
-        whole = (angles[:, 0, 1, 0] + angles[:, 1, 1, 0]) / 2
-        ahead = angles[:, 1, 0, 0] - angles[:, 0, 0, 0]
-        middle = np.round((whole - ahead) / (2 * np.pi))
-        for loop in LOOPS:
-            end = angles[:, 1].copy()
-            end[:, 0, 0] += 2 * np.pi * (middle + loop)
-            coefficients = quintics(angles[:, 0], end)
-            _, rate, acceleration = directions(np.zeros((n, 3, 3)), coefficients, x, beats)
-            del rate
-            peak = np.where(usable, np.max(np.linalg.norm(acceleration, axis=-1), axis=-1), np.inf)
-            better = peak < best.peak * (1 - 1e-9)
-            best.frames[better], best.angles[better] = frames[better], coefficients[better]
-            best.peak[better] = peak[better]
+    found = sphere_candidates(ends, beats)
+    best = found[0]
+    for other in found[1:]:
+        better = other.peak < best.peak * (1 - 1e-9)
+        best = SpherePaths(
+            np.where(better[:, None, None], other.frames, best.frames),
+            np.where(better[:, None, None], other.angles, best.angles),
+            np.where(better, other.peak, best.peak),
+        )
     return best
 
 

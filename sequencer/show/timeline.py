@@ -11,7 +11,7 @@ from sequencer.motion.blocks import block_laws
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.law import Law
-from sequencer.motion.links import rest
+from sequencer.motion.links import Room, rest
 from sequencer.motion.props import TetheredProp
 from sequencer.motion.sequence import assembled
 from sequencer.show.expansion import expanded
@@ -160,7 +160,14 @@ def _courses(
             )
     bridged = [(block.start, block.end) for block in blocks if block.link]
     return {
-        side: assembled(_touching(spans[side]), rest(side, body, tethers[side]), straight=bridged)
+        side: assembled(
+            _touching(spans[side]),
+            rest(side, body, tethers[side]),
+            straight=bridged,
+            room=Room(
+                body=body, side=side, length=tethers[side], wick_radius=props[side].wick_radius
+            ),
+        )
         for side in SIDES
     }
 

@@ -1,0 +1,189 @@
+"""Hand paths of links: quintics through stops, for many links at once, with proven bounds.
+
+The plain path is the one quintic that meets position, velocity and acceleration at both ends. Where
+that would swing wider than the arm reaches, the hand first comes to a stop on its way (after a part of
+the link), goes to another stop and starts from there: quintics again, twice continuously
+differentiable where they meet. Knots lie on sixteenths of the link. Frame: body frame [m].
+Source: T. Flash, N. Hogan (J. Neurosci. 5, 1985) for quintic hand paths (from memory); bounds from
+Bernstein control points, any text on geometric modelling.
+"""
+
+from dataclasses import dataclass
+from functools import cache
+from math import comb
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.motion.sphere import quintics
+from sequencer.motion.state import Motion
+
+PARTS = 16  # parts of a link that are bounded by themselves
+STOP_SHARE = 0.4  # of the way that the hand would go at its speed, until it stops
+INSIDE = 0.88  # share of the arm within which the hand stops
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class HandPaths:
+    """n hand paths of the same knots."""
+
+    knots: tuple[int, ...]  # in sixteenths, from 0 to 16
+    pieces: Floats  # (n, len(knots) − 1, 6, 3) [m] quintics of each piece's own share
+
+    def controls(self, order: int, beats: Floats) -> Floats:
+        """Control points of a derivative by beats on each sixteenth, (n, 16, points, 3)."""
+        found = []
+        for k, (low, high) in enumerate(zip(self.knots[:-1], self.knots[1:], strict=True)):
+            span = beats * (high - low) / PARTS
+            points = controls(self.pieces[:, k], order, high - low)
+            found.append(points / span[:, None, None, None] ** order)
+        return np.concatenate(found, axis=1)
+
+
+def hand_paths(
+    first: Motion, last: Motion, beats: Floats, *, shoulder: Floats, arm: float
+) -> list[HandPaths]:
+    """The plain path and paths through stops, for n pairs of states.
+
+    Parameters
+    ----------
+    first, last : Motion
+        Arrays of shape (n, 3) [body frame].
+    beats : ndarray, shape (n,) [beats]
+    shoulder : ndarray, shape (3,) [m, body frame]
+    arm : float
+        Its length [m].
+
+    Returns
+    -------
+    paths : list of HandPaths
+        The plain one first.
+
+    Notes
+    -----
+    Source: this module's head. Exact at both ends.
+    """
+    plain = HandPaths((0, PARTS), _between(first, last, beats)[:, None])
+    found = [plain]
+    for sixteenths in (4, 6, 2):
+        span = beats * sixteenths / PARTS
+        stops = [
+            _within(state.hand + sign * STOP_SHARE * state.hand_rate * span[:, None], shoulder, arm)
+            for state, sign in ((first, 1.0), (last, -1.0))
+        ]
+        still = [_still(stop) for stop in stops]
+        found.append(
+            HandPaths(
+                (0, sixteenths, PARTS - sixteenths, PARTS),
+                np.stack(
+                    (
+                        _between(first, still[0], span),
+                        _between(still[0], still[1], beats - 2 * span),
+                        _between(still[1], last, span),
+                    ),
+                    axis=1,
+                ),
+            )
+        )
+    return found
+
+
+def hand_figures(
+    paths: HandPaths, beats: Floats, *, shoulder: Floats
+) -> tuple[Floats, Floats, Floats]:
+    """Proven bounds of reach, speed and acceleration of n hand paths.
+
+    Parameters
+    ----------
+    paths : HandPaths
+    beats : ndarray, shape (n,) [beats]
+    shoulder : ndarray, shape (3,) [m, body frame]
+
+    Returns
+    -------
+    reach, speed, acceleration : ndarray, shape (n,) [m, m/beat, m/beat²]
+
+    Notes
+    -----
+    Source: a polynomial lies in the convex hull of its control points. Upper bounds.
+    """
+    away = paths.controls(0, beats) - shoulder
+    sizes = [np.linalg.norm(away, axis=-1)]
+    sizes += [np.linalg.norm(paths.controls(order, beats), axis=-1) for order in (1, 2)]
+    reach, speed, push = (np.asarray(size.max(axis=(1, 2))) for size in sizes)
+    return reach, speed, push
+
+
+def controls(coefficients: Floats, order: int, parts: int = PARTS) -> Floats:
+    """Bernstein control points of a derivative on equal parts of 0 … 1.
+
+    Parameters
+    ----------
+    coefficients : ndarray, shape (..., 6, m) [any unit]
+        Of a quintic.
+    order : int
+        Of the derivative, 0 to 3.
+    parts : int
+
+    Returns
+    -------
+    points : ndarray, shape (..., parts, points, m) [same unit]
+
+    Notes
+    -----
+    Source: conversion between power and Bernstein bases. Exact to rounding.
+    """
+    return np.asarray(np.einsum("kij,...jm->...kim", _matrices(order, parts), coefficients))
+
+
+def _between(first: Motion, last: Motion, beats: Floats) -> Floats:
+    scale = beats[:, None]
+    return quintics(
+        np.stack((first.hand, first.hand_rate * scale, first.hand_acceleration * scale**2), axis=1),
+        np.stack((last.hand, last.hand_rate * scale, last.hand_acceleration * scale**2), axis=1),
+    )
+
+
+def _within(place: Floats, shoulder: Floats, arm: float) -> Floats:
+    """Places drawn towards the shoulder until they lie well within reach."""
+    away = place - shoulder
+    size = np.linalg.norm(away, axis=-1, keepdims=True)
+    return np.asarray(shoulder + away * np.minimum(1.0, INSIDE * arm / np.maximum(size, 1e-9)))
+
+
+def _still(place: Floats) -> Motion:
+    zero = np.zeros_like(place)
+    return Motion(
+        hand=place,
+        hand_rate=zero,
+        hand_acceleration=zero,
+        tether=zero,
+        tether_rate=zero,
+        tether_acceleration=zero,
+        plane=zero,
+    )
+
+
+@cache
+def _matrices(order: int, parts: int) -> Floats:
+    """Matrices, (parts, points, 6), from a quintic's coefficients to the control points of parts."""
+    derive = np.polynomial.polynomial.polyder(np.eye(6), order, axis=0)
+    degree = len(derive) - 1
+    width = 1.0 / parts
+    bernstein = np.array(
+        [
+            [comb(i, j) / comb(degree, j) if j <= i else 0.0 for j in range(degree + 1)]
+            for i in range(degree + 1)
+        ]
+    )
+    matrices = []
+    for part in range(parts):
+        # x = low + width·y turns coefficients in x into those in y
+        substitute = np.zeros((degree + 1, degree + 1))
+        row: Floats = np.zeros(degree + 1)
+        row[0] = 1.0
+        for k in range(degree + 1):
+            substitute[:, k] = row
+            row = part * width * row + width * np.concatenate(([0.0], row[:-1]))
+        matrices.append(bernstein @ substitute @ derive)
+    return np.stack(matrices)
