@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from sequencer.checks.clearance import clearance
+from sequencer.checks.feasible import feasible
 from sequencer.checks.joins import joins
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.rule_distances import required_distances
@@ -25,6 +26,8 @@ def checked(show: Staged, *, progress: Progress | None = None) -> Report:
     say = progress or (lambda _subject, _share: None)
     say("checking joins", 0.2)
     outcome = joins(show)
+    say("checking tethers and reach", 0.3)
+    outcome += feasible(show)
     say("checking distances", 0.4)
     outcome += _distances(show)
     say("checking fire and crew", 0.8)
