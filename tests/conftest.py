@@ -10,10 +10,8 @@ from hypothesis import settings
 
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.distances import segment_segment
-from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import PARTS, Dancer
 from sequencer.motion.floor import FloorPath, Move
-from sequencer.motion.library import law_for
 from sequencer.motion.props import TetheredProp
 
 settings.register_profile("ci", derandomize=True, deadline=None)
@@ -21,6 +19,9 @@ settings.load_profile("ci")
 
 
 def course_of(name, parameters, *, side, body, beats=4.0, end=600.0, origin=0.0):
+    from sequencer.motion.course import Course, Span
+    from sequencer.motion.library import law_for
+
     law = law_for(name, parameters, side=side, body=body, beats=beats)
     return Course((Span(start=0.0, end=end, law=law, origin=origin, kind="block", label=name),))
 

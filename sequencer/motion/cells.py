@@ -71,9 +71,6 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
         stray[k] = largest(own.drift) * 0.5 * np.diff(edges)
         lit[k] = dancer.is_lit(middle)
         place[k] = dancer.floor.at(middle).place
-        for values in (speed[k], acceleration[k], reach[k], swing[k], stray[k]):
-            if not np.all(np.isfinite(values)):
-                raise ValueError(f"{dancer.name}: a bound is not finite, nothing can be proven")
     return Cells(
         edges=edges,
         speed=speed,

@@ -223,7 +223,7 @@ class Dancer:
         Raises
         ------
         ValueError
-            If `end` is not after `start`.
+            If `end` is not after `start`, or a course's bound is not finite.
 
         Notes
         -----
@@ -257,6 +257,8 @@ class Dancer:
             bounds = [course[i][2] for i in _which(course, middle)]
             prop = self.props[side]
             hand = np.array([(b.hand_reach, b.hand_speed, b.hand_acceleration) for b in bounds]).T
+            if not np.all(np.isfinite(hand)):
+                raise ValueError(f"{self.name}: a bound is not finite, nothing can be proven")
             length = prop.length
             head = np.array(
                 [
