@@ -8,8 +8,9 @@ from pathlib import Path
 from sequencer.facts.burn_log import Burn, estimate, matching, read_burn_log
 from sequencer.facts.burn_times import BurnTime, default_burn_time
 from sequencer.facts.fuels import Fuel, fuel
-from sequencer.show.model import Prop, Side
+from sequencer.show.model import Side
 from sequencer.show.staged import Staged
+from sequencer.show.wicks import wick_area
 
 SIDES: tuple[Side, Side] = ("left", "right")
 
@@ -30,11 +31,6 @@ class PlannedBurn:
     def share(self) -> float:
         """Planned time over burning time; inf where that is unknown."""
         return self.lit_s / self.burn.seconds if self.burn else math.inf
-
-
-def wick_area(prop: Prop) -> float:
-    """Burning surface of a round wick [m²]; the ball of its radius, so rather too large."""
-    return 4.0 * math.pi * prop.wick**2
 
 
 def known_fuel(show: Staged) -> Fuel | None:

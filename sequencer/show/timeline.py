@@ -18,11 +18,12 @@ from sequencer.show.expansion import expanded
 from sequencer.show.floors import floor_path, standings
 from sequencer.show.hearing import as_counted
 from sequencer.show.model import Dancer as Performer
-from sequencer.show.model import Side
+from sequencer.show.model import Fire, Side
 from sequencer.show.moments import Moments
 from sequencer.show.reading import ReadShow
 from sequencer.show.staged import Block, Lit, Staged, Standing
 from sequencer.show.venues import venue_of
+from sequencer.show.wicks import flame_reach
 from sequencer.timing.song import Song
 
 SIDES: tuple[Side, Side] = ("left", "right")
@@ -113,10 +114,9 @@ def _dancer(
 ) -> Dancer:
     index = read.show.names.index(name)
     record = read.show.cast[index]
-    flame = read.show.fire.flame if read.show.fire else 0.0
     try:
         body = Body(stature=record.stature)
-        props = {side: _prop(record, side, flame) for side in SIDES}
+        props = {side: _prop(record, side, read.show.fire) for side in SIDES}
     except ValueError as error:
         raise read.fault(
             "bad-value", ("cast", index), str(error), "see docs/show-file.md for what fits"
@@ -132,10 +132,13 @@ def _dancer(
     )
 
 
-def _prop(record: Performer, side: Side, flame: float) -> TetheredProp:
+def _prop(record: Performer, side: Side, fire: Fire | None) -> TetheredProp:
     held = record.held(side)
     return TetheredProp(
-        length=held.tether, mass=held.head_mass, wick_radius=held.wick, flame_reach=flame
+        length=held.tether,
+        mass=held.head_mass,
+        wick_radius=held.wick,
+        flame_reach=flame_reach(held, fire),
     )
 
 

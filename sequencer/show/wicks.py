@@ -1,0 +1,34 @@
+"""A show's wicks: their burning surface and their flames, at rest and moving."""
+
+import math
+
+from sequencer.facts.combustion import burnt_heat_release, flame_height
+from sequencer.facts.flames import stretched_reach
+from sequencer.facts.fuels import Fuel, fuel
+from sequencer.show.model import Fire, Prop
+
+
+def wick_area(prop: Prop) -> float:
+    """Burning surface of a round wick [m²]; the ball of its radius, so rather too large."""
+    return 4.0 * math.pi * prop.wick**2
+
+
+def flame_reach(prop: Prop, fire: Fire | None) -> float:
+    """Reach of a moving wick's flame beyond the wick [m]; 0 where nothing burns.
+
+    Source: the flame at rest as the show states it, stretched by `facts.flames.stretched_reach`.
+    """
+    if fire is None:
+        return 0.0
+    heat = fuel(fire.fuel).heat_of_combustion
+    burnt = {} if heat is None else {"heat_of_combustion": heat.lowest}
+    return float(stretched_reach(fire.flame, diameter=2 * prop.wick, **burnt))
+
+
+def resting_flame(prop: Prop, liquid: Fuel, seconds: float) -> float | None:
+    """Mean flame of a wick at rest by the pool-fire relation [m]; None where its soak is not known."""
+    heat = liquid.heat_of_combustion
+    if prop.fuel_mass is None or heat is None:
+        return None
+    watts = burnt_heat_release(prop.fuel_mass, heat_of_combustion=heat.highest, seconds=seconds)
+    return float(flame_height(watts, diameter=2 * prop.wick))
