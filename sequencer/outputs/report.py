@@ -17,7 +17,7 @@ from sequencer.timing.position import clock_text
 
 _SIGNS = {"stop": "STOP", "warn": "WARN", "note": "note"}
 _PASSES = 10  # clearances shown in the table; JSON holds all
-_LEAST_WIDTH = 50
+_LEAST_WIDTH = 60
 
 
 def report_json(report: Report) -> str:
@@ -39,7 +39,7 @@ def report_table(report: Report, *, width: int = 100) -> str:
     ----------
     report : Report
     width : int
-        Columns of the terminal; less than 50 counts as 50.
+        Columns of the terminal; less than 60 counts as 60.
     """
     width = max(width, _LEAST_WIDTH)
     lines = [_verdict(report), ""]
@@ -97,7 +97,7 @@ def _clearance_lines(clearances: tuple[Clearance, ...], width: int) -> list[str]
         return []
     lines = ["Closest passes" + (" (the tightest of all)" if len(measured) > _PASSES else "")]
     names = [" – ".join(c.between) for c in measured[:_PASSES]]
-    room = min(max((columns(name) for name in names), default=8), width - 44)
+    room = min(max((columns(name) for name in names), default=8), width - 49)
     lines.append(f"  {'when':<16} {fitted('between', room)}  {'closest':>9} {'asked for':>10}")
     for name, one in zip(names, measured, strict=False):
         when = clock_text(one.at) + (f" ({one.position})" if one.position else "")

@@ -6,7 +6,7 @@ from typing import Any, TypeAlias
 from reportlab.lib.colors import Color
 from reportlab.platypus import Flowable, Table, TableStyle
 
-from sequencer.outputs.sheets.letters import printable, width
+from sequencer.outputs.sheets.letters import font_name, printable, width
 from sequencer.outputs.sheets.paper import (
     CUE,
     FLAME,
@@ -69,6 +69,7 @@ def grid(
 ) -> Table:
     """A table that breaks between rows and repeats its head."""
     base: list[tuple[Any, ...]] = [
+        ("FONTNAME", (0, 0), (-1, -1), font_name("Regular")),  # else a face that is not embedded
         ("VALIGN", (0, 0), (-1, -1), "TOP"),
         ("LEFTPADDING", (0, 0), (-1, -1), 0),
         ("RIGHTPADDING", (0, 0), (-1, -1), gutter),
@@ -97,6 +98,7 @@ def box(
 ) -> Table:
     """Content on a field of its own."""
     style: list[tuple[Any, ...]] = [
+        ("FONTNAME", (0, 0), (-1, -1), font_name("Regular")),
         ("LEFTPADDING", (0, 0), (-1, -1), 9),
         ("RIGHTPADDING", (0, 0), (-1, -1), 9),
         ("TOPPADDING", (0, 0), (-1, -1), 6),

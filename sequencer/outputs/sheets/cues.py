@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal
 
-from sequencer.show.staged import Block, Lit, Staged, Standing
+from sequencer.show.staged import Block, Staged, Standing
 
 CueKind = Literal["wait", "move", "link", "walk", "light", "out", "end"]
 _ORDER: dict[CueKind, int] = {
@@ -108,22 +108,6 @@ def place_at(staged: Staged, who: str, beat: float) -> tuple[float, float, float
 def is_lit(staged: Staged, who: str, beat: float) -> bool:
     """Whether a performer burns just after a beat."""
     return any(burn.start <= beat + _LEAST < burn.end for burn in staged.lit_of(who))
-
-
-def lit_together(staged: Staged) -> tuple[tuple[float, float, tuple[str, ...]], ...]:
-    """Spans between changes of who burns: start and end [beats], and who, in the order of the cast."""
-    edges = sorted({edge for burn in staged.lit for edge in (burn.start, burn.end)})
-    spans = []
-    for start, end in pairwise(edges):
-        who = tuple(name for name in staged.show.names if is_lit(staged, name, (start + end) / 2))
-        if who:
-            spans.append((start, end, who))
-    return tuple(spans)
-
-
-def dark_between(staged: Staged, burn: Lit) -> bool:
-    """Whether a burn is a relight: the performer burned before."""
-    return any(other.end <= burn.start for other in staged.lit_of(burn.who))
 
 
 def _cue(

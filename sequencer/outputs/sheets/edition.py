@@ -3,6 +3,7 @@
 import datetime as dt
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import cached_property
 from pathlib import PurePath
 
 from sequencer.findings import Clearance, Finding, Report
@@ -10,17 +11,23 @@ from sequencer.outputs.sheets.bidi import apart, is_mixed
 from sequencer.outputs.sheets.letters import uncovered
 from sequencer.outputs.sheets.wording import plural, slug
 from sequencer.show.model import Venue
+from sequencer.show.safety_plan import SafetyPlan, safety_plan
 from sequencer.show.staged import Staged
 
 HASH_SHOWN = 12  # hex digits of the track's content hash; enough to tell any two cuts apart
 
 
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+@dataclass(frozen=True, kw_only=True, eq=False)
 class Edition:
     """One printing of a show."""
 
     staged: Staged
     report: Report
+
+    @cached_property
+    def plan(self) -> SafetyPlan:
+        """Burns, crew and watches, as the checks have them too."""
+        return safety_plan(self.staged)
 
     @property
     def title(self) -> str:

@@ -185,19 +185,21 @@ def document_bytes(
             story += [NextPageTemplate(str(index)), PageBreak()]
         story += sheet.story(page)
     document = BaseDocTemplate(
-        out, pageTemplates=templates, pagesize=(pages[0].width, pages[0].height)
+        out,
+        pageTemplates=templates,
+        pagesize=(pages[0].width, pages[0].height),
+        title=title,
+        author=f"{edition.title}, {edition.issue}",
+        subject=f"Track {edition.track}, sha256 {edition.staged.song.sha256}",
+        keywords="run sheet, fire, show",
+        creator=f"sequencer {__version__}",
+        producer="reportlab",
     )
 
     def canvas(*args: Any, **kwargs: Any) -> SheetCanvas:
         for known in ("invariant", "pageCompression", "initialFontName", "lang"):
             kwargs.pop(known, None)
         made = SheetCanvas(*args, edition=edition, **kwargs)
-        made.setTitle(title)
-        made.setAuthor(f"{edition.title}, {edition.issue}")
-        made.setSubject(f"Track {edition.track}, sha256 {edition.staged.song.sha256}")
-        made.setKeywords("run sheet, fire, show")
-        made.setCreator(f"sequencer {__version__}")
-        made.setProducer("reportlab")
         made.showOutline()
         return made
 
@@ -286,7 +288,7 @@ def _foot(canvas: SheetCanvas, page: Page, edition: Edition, number: int, total:
     words = f"page {number} of "
     one_line(canvas, page.left, base, Span(words, "Bold", SMALL, SOFT))
     canvas.saveState()
-    canvas.translate(page.left + width(words, "Bold") * SMALL, base)
+    canvas.translate(page.left + width(words, "Bold") * SMALL + 2, base)
     canvas.doForm(total)
     canvas.restoreState()
     tail = f" · sha256 {edition.track_hash}"

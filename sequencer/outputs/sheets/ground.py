@@ -78,7 +78,7 @@ class Ground(Flowable):  # type: ignore[misc]
         """Stage with holes, and its centre line."""
         canvas.setFillColor(MIST)
         canvas.rect(*self.area(), stroke=0, fill=1)
-        outline = stage_outline(venue.stage)
+        outline = stage_outline(self.scene.staged)
         canvas.setFillColor(PAPER)
         canvas.setStrokeColor(INK)
         canvas.setLineWidth(1.4)
@@ -216,7 +216,7 @@ class Ground(Flowable):  # type: ignore[misc]
         import shapely
 
         venue = self.scene.staged.show.venue
-        stage = shapely.Polygon(stage_outline(venue.stage))
+        stage = shapely.Polygon(stage_outline(self.scene.staged))
         far, name = min(
             (shapely.LineString(edge.line).distance(stage), edge.name) for edge in venue.audience
         )

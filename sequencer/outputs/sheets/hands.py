@@ -1,21 +1,17 @@
 """What each hand does, in words.
 
-Read off the performer's own curves, so that mirrored and shifted blocks say what is danced. Directions are
-as the performer sees them; their names are common practice.
+Read off the performer's own laws, so that mirrored and opposite hands say what is danced. Directions are as
+the performer sees them; their names are common practice.
 """
 
 from functools import lru_cache
 from typing import Literal
 
-import numpy as np
-
 from sequencer.motion.dancer import Dancer
-from sequencer.motion.planes import plane_words
-from sequencer.outputs.sheets.wording import listed
+from sequencer.motion.words import Said, law_words
 from sequencer.show.staged import Block
 
 Side = Literal["left", "right"]
-_SAMPLES = 32  # over one hand cycle: more than the plane changes of any toroid of 8 lobes
 _TIMING = {"together": "together", "split": "split time", "quarter": "quarter time"}
 _DIRECTION = {"same": "same direction", "opposite": "opposite directions"}
 
@@ -25,14 +21,10 @@ def hand_lines(dancer: Dancer | None, block: Block) -> tuple[tuple[str, str], ..
     if block.link:
         return (("both", "computed bridge: let the props come round, no stop"),)
     sides: list[Side] = [side for side in ("right", "left") if side in block.hands]
-    words = {side: planes_in_words(dancer, side, block) for side in sides}
+    words = {side: str(said) if (said := hand_said(dancer, side, block)) else "" for side in sides}
     if len({block.hands[side].pattern for side in sides}) > 1:
-        words = {
-            side: f"{block.hands[side].pattern}; {words[side]}"
-            if words[side]
-            else block.hands[side].pattern
-            for side in sides
-        }
+        for side in sides:
+            words[side] = "; ".join(filter(None, (block.hands[side].pattern, words[side])))
     if len(sides) == 2 and words["right"] == words["left"]:
         return (("both", words["right"]),) if words["right"] else ()
     return tuple((side, words[side]) for side in sides if words[side])
@@ -46,25 +38,9 @@ def together_words(block: Block) -> str:
 
 
 @lru_cache(maxsize=20_000)
-def planes_in_words(dancer: Dancer | None, side: Side, block: Block) -> str:
-    """Plane and direction of one hand's prop through a cycle of a block."""
-    if dancer is None or side not in dancer.courses:
-        return ""
-    inner = min(0.3, 0.25 * (block.end - block.start))  # clear of the blends at the block's ends
-    start, end = block.start + inner, block.end - inner
-    beats = np.linspace(start, min(end, start + max(block.cycle, 1e-3)), _SAMPLES, dtype=np.float64)
-    named: list[str] = []
-    for n in dancer.courses[side].at(beats).plane:
-        words = plane_words(n)
-        if words.startswith("between"):
-            continue
-        words = words.split(", tilted")[0]
-        if not named or named[-1] != words:
-            named.append(words)
-    unique = list(dict.fromkeys(named))
-    if len(unique) == 1:
-        return unique[0]
-    if not unique:
-        return plane_words(dancer.courses[side].at(np.array([start])).plane[0])
-    kinds = list(dict.fromkeys(words.split(" plane")[0] for words in unique[1:]))
-    return f"starts {unique[0]}; the plane bends through {listed(kinds)}"
+def hand_said(dancer: Dancer | None, side: Side, block: Block) -> Said | None:
+    """What one hand and its prop do in a block; None where its law is not at hand."""
+    spans = getattr(dancer.courses.get(side), "spans", ()) if dancer is not None else ()
+    middle = 0.5 * (block.start + block.end)
+    law = next((s.law for s in spans if s.kind == "block" and s.start <= middle < s.end), None)
+    return law_words(law) if law is not None else None

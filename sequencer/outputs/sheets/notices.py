@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
-from sequencer.facts.cautions import Condition, Reader, cautions_for, page_one
+from sequencer.facts.cautions import Reader, page_one
 from sequencer.findings import Finding
 from sequencer.outputs.sheets.blocks import Cell, box, grid, heading
 from sequencer.outputs.sheets.edition import Edition
@@ -15,8 +15,7 @@ from sequencer.outputs.sheets.paper import CUE, INK, PAPER, SMALL, SOFT, TEXT, T
 from sequencer.outputs.sheets.prose import Prose, Span, one_line
 from sequencer.outputs.sheets.signs import stop_mark
 from sequencer.outputs.sheets.wording import clock_fine, listed
-from sequencer.show.burning import SIDES, burn_time
-from sequencer.show.model import Dancer
+from sequencer.show.circumstances import cautions_of
 
 SEVERITY_WORDS = {"stop": "STOP", "warn": "WARN", "note": "NOTE"}
 
@@ -143,49 +142,9 @@ class SeverityMark(Flowable):  # type: ignore[misc]
         )
 
 
-def conditions_of(edition: Edition) -> set[Condition]:
-    """What is so in this show, for choosing its cautions."""
-    show = edition.staged.show
-    codes = [finding.code for finding in edition.report.findings]
-    so: dict[Condition, bool] = {
-        "music": True,
-        "lit": edition.is_lit,
-        "radiant": edition.is_lit,
-        "crew": bool(show.crew),
-        "indoors": show.venue.setting == "indoors",
-        "outdoors": show.venue.setting == "outdoors",
-        "wind": show.venue.setting == "outdoors" or show.venue.wind is not None,
-        "no-permit": edition.is_draft,
-        "exits": bool(show.venue.exits),
-        "crew-short": any("crew" in code or "post" in code for code in codes),
-        "override": bool(
-            show.rules.between_performers is not None
-            or show.rules.audience is not None
-            or show.rules.file
-        ),
-        "long-song": _outlasts(edition),
-        "missing": edition.is_lit and any(_wick_unknown(dancer) for dancer in show.cast),
-    }
-    return {condition for condition, holds in so.items() if holds}
-
-
-def _outlasts(edition: Edition) -> bool:
-    """Whether the song is longer than the part of a burn that may be planned."""
-    fire = edition.staged.show.fire
-    if fire is None or not edition.is_lit:
-        return False
-    times = [burn_time(edition.staged, name) for name in edition.staged.show.names]
-    known = [time.seconds for time in times if time is not None]
-    return len(known) < len(times) or edition.staged.song.duration > fire.reserve * min(known)
-
-
-def _wick_unknown(dancer: Dancer) -> bool:
-    return any(dancer.held(side).fuel_mass is None for side in SIDES)
-
-
 def cautions_block(edition: Edition, reader: Reader, room: float) -> list[Flowable]:
     """All cautions that belong to a reader, whole, with who decides."""
-    chosen = cautions_for(conditions_of(edition), reader)
+    chosen = cautions_of(edition.staged, edition.report.findings, reader=reader)
     if not chosen:
         return []
     rows: list[list[Cell]] = [

@@ -17,7 +17,7 @@ from sequencer.outputs.sheets.blocks import (
     heading,
     kicker,
 )
-from sequencer.outputs.sheets.cues import lit_together
+from sequencer.outputs.sheets.cues import place_at
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.formations import formation_plans
 from sequencer.outputs.sheets.furniture import Sheet
@@ -30,8 +30,8 @@ from sequencer.outputs.sheets.notices import (
 )
 from sequencer.outputs.sheets.paper import CUE, HEAD, INK, MIST, SMALL, SOFT, TEXT, WATCH, Page
 from sequencer.outputs.sheets.prose import Prose, Span
-from sequencer.outputs.sheets.watch import Watch, watches
 from sequencer.outputs.sheets.wording import (
+    NB,
     brief,
     clock,
     clock_fine,
@@ -42,7 +42,8 @@ from sequencer.outputs.sheets.wording import (
     span_seconds,
 )
 from sequencer.outputs.timeline_strip import TimelineStrip
-from sequencer.show.burning import burn_time
+from sequencer.show.burning import PlannedBurn, burn_time
+from sequencer.show.watch import HandOver
 
 MOST_PASSES = 24
 
@@ -80,14 +81,13 @@ def night_facts(edition: Edition) -> list[tuple[str, str]]:
     facts = []
     if staged.lit:
         first, last = min(b.start for b in staged.lit), max(b.end for b in staged.lit)
-        most = max((len(who) for _, _, who in lit_together(staged)), default=0)
         facts.append(
             (
                 "Flames",
                 f"{clock(staged.seconds(first))} – {clock(staged.seconds(last))}",
             )
         )
-        facts.append(("Lit at once", str(most)))
+        facts.append(("Lit at once", str(edition.plan.lit_at_once)))
     else:
         facts.append(("Flames", "none in this show"))
     if show.fire is not None:
@@ -100,89 +100,118 @@ def night_facts(edition: Edition) -> list[tuple[str, str]]:
 
 
 def fire_block(edition: Edition, room: float) -> list[Flowable]:
-    """Every lighting and every putting out in the order of the night."""
-    staged = edition.staged
-    found = watches(staged)
-    if not found:
+    """Every lighting, hand-over and putting out in the order of the night."""
+    burns = edition.plan.burns
+    if not burns:
         return [
             heading("Who burns when"),
             Prose(Span("Nobody is lit in this show.", "Regular", CUE)),
         ]
-    widths = [60.0, 46.0, room * 0.30, room * 0.26]
+    widths = [60.0, 50.0, room * 0.30, room * 0.24]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [[head_cell(w) for w in ("time", "", "who", "where", "who watches")]]
     style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
-    events = [(w.burn.end, 0, w) for w in found] + [(w.burn.start, 1, w) for w in found]
-    for beat, lighting, watch in sorted(
-        events, key=lambda e: (round(e[0], 6), e[1], edition.number_of(e[2].burn.who))
-    ):
-        rows.append(_fire_row(edition, beat, bool(lighting), watch))
-        if not lighting:
+    events: list[tuple[float, int, int, list[Cell]]] = []
+    for burn in burns:
+        number = edition.number_of(burn.who)
+        events.append((burn.end, 0, number, _out_row(edition, burn)))
+        events.append((burn.start, 2, number, _lit_row(edition, burn)))
+    for change in edition.plan.watch.hand_overs:
+        number = edition.number_of(change.who)
+        events.append((change.beat, 1, number, _hand_over_row(edition, change)))
+    for _, order, _, row in sorted(events, key=lambda e: (round(e[0], 6), e[1], e[2])):
+        rows.append(row)
+        if order == 0:
             style.append(("BACKGROUND", (0, len(rows) - 1), (-1, len(rows) - 1), MIST))
     return [CondPageBreak(130), heading("Who burns when"), grid(rows, widths, *style, repeat=1)]
 
 
-def _fire_row(edition: Edition, beat: float, lighting: bool, watch: Watch) -> list[Cell]:
+def when_cell(edition: Edition, beat: float) -> Cell:
+    """Time and bar of a beat, large."""
     staged = edition.staged
-    seconds = staged.seconds(beat)
-    who = watch.burn.who
-    planned = staged.seconds(watch.burn.end) - staged.seconds(watch.burn.start)
-    spot = watch.spot if lighting else watch.out_spot
-    name: list[Flowable] = [
-        Prose(
-            [
-                Span(f"{edition.number_of(who)}  ", "Poster", CUE, INK),
-                Span(brief(who), "Bold", CUE),
-            ],
-            leading=1.2,
-            role="TD",
-        )
-    ]
-    if lighting:
-        words = (
-            f"expected out {clock(staged.seconds(watch.burn.end))}, after {span_seconds(planned)}"
-        )
-        name.append(Prose(Span(words, "Regular", TEXT), role="TD"))
-        dry = (
-            "burning time not known"
-            if watch.burns_until is None
-            else f"wick dry about {clock(watch.burns_until)}"
-        )
-        name.append(Prose(Span(dry, "Regular", TEXT, SOFT), role="TD"))
     return [
-        [
-            Prose(Span(clock(seconds), "Poster", HEAD), leading=1.1, role="TD"),
-            Prose(Span(f"bar {staged.position(beat)}", "Bold", TEXT), role="TD"),
-        ],
-        LitMark("LIT" if lighting else "OUT", lit=lighting, wide=42),
+        Prose(Span(clock(staged.seconds(beat)), "Poster", HEAD), leading=1.1, role="TD"),
+        Prose(Span(f"bar {staged.position(beat)}", "Bold", TEXT), role="TD"),
+    ]
+
+
+def who_cell(edition: Edition, who: str) -> Prose:
+    """Number and name of a performer."""
+    return Prose(
+        [Span(f"{edition.number_of(who)}  ", "Poster", CUE, INK), Span(brief(who), "Bold", CUE)],
+        leading=1.2,
+        role="TD",
+    )
+
+
+def _lit_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
+    expected = f"expected out {clock(burn.end_s)}, after {span_seconds(burn.end_s - burn.start_s)}"
+    dry = "burning time not known"
+    if burn.burn is not None:
+        left = burn.burn.seconds - (burn.lit_s - (burn.end_s - burn.start_s))
+        dry = f"wick dry about {clock(burn.start_s + max(left, 0.0))} ({burn.burn.basis})"
+    name: Cell = [
+        who_cell(edition, burn.who),
+        Prose(Span(expected, "Regular", TEXT), role="TD"),
+        Prose(Span(dry, "Regular", TEXT, SOFT), role="TD"),
+    ]
+    x, y, _ = place_at(edition.staged, burn.who, burn.start)
+    return [
+        when_cell(edition, burn.start),
+        LitMark("LIT", lit=True, wide=42),
         name,
-        Prose(Span(place_words(*spot[:2]), "Regular", CUE), leading=1.2, role="TD"),
-        _watchers(edition, watch)
-        if lighting
-        else Prose(Span("towel ready until it is cold", "Regular", TEXT), role="TD"),
+        Prose(Span(place_words(x, y), "Regular", CUE), leading=1.2, role="TD"),
+        watch_cell(edition, burn),
     ]
 
 
-def _watchers(edition: Edition, watch: Watch) -> Cell:
-    if not watch.watchers:
-        return Prose(Span("NOBODY: do not light", "Bold", CUE), role="TD")
+def _out_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
+    x, y, _ = place_at(edition.staged, burn.who, burn.end)
+    return [
+        when_cell(edition, burn.end),
+        LitMark("OUT", lit=False, wide=42),
+        who_cell(edition, burn.who),
+        Prose(Span(place_words(x, y), "Regular", CUE), leading=1.2, role="TD"),
+        Prose(Span("towel ready until it is cold", "Regular", TEXT), role="TD"),
+    ]
+
+
+def _hand_over_row(edition: Edition, change: HandOver) -> list[Cell]:
+    x, y, _ = place_at(edition.staged, change.who, change.beat)
+    words = f"{post_label(edition, change.giver)} hands over to {post_label(edition, change.taker)}"
+    return [
+        when_cell(edition, change.beat),
+        Prose(Span("WATCH", "Bold", SMALL), role="TD"),
+        who_cell(edition, change.who),
+        Prose(Span(place_words(x, y), "Regular", CUE), leading=1.2, role="TD"),
+        Prose(Span(words, "Bold", TEXT), role="TD"),
+    ]
+
+
+def post_label(edition: Edition, name: str) -> str:
+    """Number and name of a post, as on the plan."""
     crew = edition.staged.show.crew
-    lines: list[Flowable] = [
-        Prose(
-            [
-                Span(f"S{crew.index(post) + 1}  ", "Bold", TEXT, WATCH),
-                Span(brief(post.name), "Bold", TEXT),
-                Span(f", {metres(far)} away", "Regular", TEXT),
-            ],
-            role="TD",
-        )
-        for post, far in watch.watchers[:4]
+    number = next((k for k, post in enumerate(crew, start=1) if post.name == name), 0)
+    return f"S{number}{NB}{brief(name)}"
+
+
+def watch_cell(edition: Edition, burn: PlannedBurn) -> Cell:
+    """Who watches a burn first, how far away, and how soon they arrive."""
+    plan = edition.plan.watch
+    own = [
+        w for w in plan.watches if w.who == burn.who and w.start < burn.end and w.end > burn.start
     ]
-    if len(watch.watchers) > 4:
+    gaps = [g for g in plan.unwatched if g[0] == burn.who and g[1] < burn.end and g[2] > burn.start]
+    lines: list[Flowable] = []
+    if gaps:
+        lines.append(Prose(Span("NOBODY WATCHES: do not light", "Bold", CUE), role="TD"))
+    for watch in own[:3]:
         lines.append(
-            Prose(Span(f"and {len(watch.watchers) - 4} more", "Regular", TEXT, SOFT), role="TD")
+            Prose(Span(post_label(edition, watch.spotter), "Bold", TEXT, WATCH), role="TD")
         )
-    return lines
+        words = f"at most {metres(watch.way)} away, there in {watch.response:.1f}{NB}s"
+        lines.append(Prose(Span(words, "Regular", TEXT), role="TD"))
+    return lines or Prose(Span("–", "Regular", TEXT))
 
 
 def posts_block(edition: Edition, room: float) -> list[Flowable]:

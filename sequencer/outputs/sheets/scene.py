@@ -4,14 +4,11 @@ Stage frame [m]: X to the audience's right, Y upstage.
 """
 
 from dataclasses import dataclass, field
-from math import cos, pi, sin
 
-from sequencer.show.model import Stage
 from sequencer.show.staged import Staged
 
 Spot = tuple[float, float, float]  # X [m], Y [m], facing [degrees]
 Box = tuple[float, float, float, float]  # left, low, right, high
-ROUND_CORNERS = 72  # of a round stage's outline on paper
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -28,23 +25,16 @@ class Scene:
     dimensions: bool = False  # and how far the audience is
 
 
-def stage_outline(stage: Stage) -> list[tuple[float, float]]:
-    """Corners of a stage [m, stage frame]."""
-    if stage.outline is not None:
-        return list(stage.outline)
-    wide, deep = stage.width or 0.0, stage.depth or 0.0
-    if stage.shape == "round":
-        radius = wide / 2
-        turns = (2 * pi * k / ROUND_CORNERS for k in range(ROUND_CORNERS))
-        return [(radius * cos(a), radius + radius * sin(a)) for a in turns]
-    half = wide / 2
-    return [(-half, 0.0), (half, 0.0), (half, deep), (-half, deep)]
+def stage_outline(staged: Staged) -> list[tuple[float, float]]:
+    """Corners of the stage [m, stage frame]; a metre round its origin where no stage is known."""
+    stage = staged.venue.stage
+    return list(stage.outline) if stage is not None else [(-1, 0), (1, 0), (1, 1), (-1, 1)]
 
 
 def window(scene: Scene) -> Box:
     """What the drawing shows: the stage, everybody on it, and what lies near."""
     venue = scene.staged.show.venue
-    outline = stage_outline(venue.stage)
+    outline = stage_outline(scene.staged)
     xs, ys = [p[0] for p in outline], [p[1] for p in outline]
     for x, y, _ in (*scene.spots.values(), *scene.before.values()):
         xs.append(x)

@@ -1,0 +1,195 @@
+"""Whole print-outs, read back with pypdf and pdfplumber."""
+
+import pypdf
+import pytest
+
+from sequencer.errors import InputError
+from sequencer.facts.cautions import page_one
+from sequencer.outputs.sheets import write_sheets
+from sequencer.outputs.sheets.blocks import shared
+from sequencer.outputs.sheets.cues import cues_of
+
+
+@pytest.fixture(scope="module")
+def printed(rounds, tmp_path_factory):
+    folder = tmp_path_factory.mktemp("printed")
+    show = rounds.show(folder)
+    return show, write_sheets(show, rounds.report(), folder / "out")
+
+
+def plain(text):
+    return " ".join(text.split())
+
+
+def test_names_of_the_files_say_what_they_hold(printed):
+    names = [path.name for path in printed[1]]
+
+    assert names[0] == "all-sheets.pdf"
+    assert "lantern-round-safety.pdf" in names
+    assert "lantern-round-performer-lucja.pdf" in names
+    assert "lantern-round-performer-noa-u5e2u5d1u5e8u5d9u5ea.pdf" in names
+    assert len(set(names)) == len(names)
+    assert all(name.isascii() and len(name) < 120 for name in names)
+
+
+def test_names_that_look_alike_in_plain_letters_get_files_of_their_own(rounds, tmp_path):
+    text = rounds.ROUND.replace("Søren", "Lucja").replace("Noa עברית", "lucja no2")
+    show = rounds.show(tmp_path, text)
+
+    names = [path.name for path in write_sheets(show, rounds.report(stop=False), tmp_path / "out")]
+
+    assert len(set(names)) == len(names) == 2 + 4 + (len(names) - 6)
+    assert {"lantern-round-performer-lucja.pdf", "lantern-round-performer-lucja-no2.pdf"} < set(
+        names
+    )
+
+
+def test_every_page_says_which_show_which_cut_and_which_page(printed, pages):
+    for path in printed[1]:
+        reader = pypdf.PdfReader(path)
+        for page in reader.pages:
+            text = plain(page.extract_text())
+            assert "version 3 · 2026-11-20" in text
+            assert "lantern_round.ogg" in text
+            assert "sha256 4f9a1c2b7d3e" in text
+            assert "DRAFT – no permit recorded" in text
+            assert "DO NOT DANCE YET – 1" in text.replace("\u00a0", " ")
+
+
+def test_pages_are_numbered_within_their_sheet(printed, pages):
+    path = next(p for p in printed[1] if p.name.endswith("performer-lucja.pdf"))
+    total = len(pypdf.PdfReader(path).pages)
+
+    for number in range(total):
+        assert f"page {number + 1} of {total}" in plain(pages.text_of(path, number))
+
+
+def test_page_one_of_every_print_out_carries_the_caution(printed, pages):
+    for path in printed[1]:
+        assert plain(page_one()) in plain(pages.text_of(path, 0))
+
+
+def test_the_combined_file_holds_every_sheet(printed):
+    _, paths = printed
+    whole = pypdf.PdfReader(paths[0])
+    parts = [pypdf.PdfReader(path) for path in paths[1:]]
+
+    assert len(whole.pages) == sum(len(part.pages) for part in parts)
+    assert len([entry for entry in whole.outline if not isinstance(entry, list)]) == len(parts)
+
+
+def test_a_performers_sheet_tells_every_cue(printed, pages):
+    show, paths = printed
+    text = plain(pages.text_of(next(p for p in paths if p.name.endswith("lucja.pdf"))))
+
+    for cue in cues_of(show, "Łucja"):
+        if cue.block is not None and not cue.block.link:
+            assert cue.block.title in text
+    for words in ("LIGHT UP", "PUT OUT", "keep it low until the drum", "wheel plane, forward"):
+        assert words in text
+    assert "Łucja’s right head comes within 0.12 m of Søren’s left arm" in text
+
+
+def test_the_crew_reads_who_burns_and_who_watches(printed, pages):
+    text = plain(pages.text_of(next(p for p in printed[1] if "safety" in p.name)))
+
+    for words in (
+        "S2 Jonas",
+        "expected out 1:44, after 96",
+        "damp towel",
+        "TOO CLOSE",
+        "STOP",
+        "willow",
+    ):
+        assert words in text.replace("\u00a0", " ")
+
+
+def test_letters_without_type_are_named(printed, pages):
+    text = plain(pages.text_of(printed[1][0], 0))
+
+    assert "Letters missing." in text
+    assert "U+706B, U+82B1" in text
+
+
+def test_type_is_embedded_and_cut_to_what_is_used(printed):
+    for path in printed[1][1:]:
+        fonts = {}
+        for page in pypdf.PdfReader(path).pages:
+            fonts |= page["/Resources"]["/Font"].get_object()
+        for font in [each.get_object() for each in fonts.values()]:
+            assert font["/BaseFont"][7] == "+"
+            assert "SequencerSheet" in font["/BaseFont"]
+            assert "/FontFile2" in font["/FontDescriptor"]
+
+
+def test_document_data_name_the_show_and_the_track(printed):
+    reader = pypdf.PdfReader(printed[1][0])
+
+    assert reader.metadata.title == "Lantern Round"
+    assert "version 3" in reader.metadata.author
+    assert "4f9a1c2b7d3e" in reader.metadata.subject
+    assert reader.metadata.creation_date.date().isoformat() == "2026-11-20"
+    assert reader.trailer["/Root"]["/Lang"] == "en"
+
+
+def test_headings_are_tagged(printed):
+    root = pypdf.PdfReader(printed[1][1]).trailer["/Root"]
+    kinds = [kid.get_object()["/S"] for kid in root["/StructTreeRoot"]["/K"][0].get_object()["/K"]]
+
+    assert root["/MarkInfo"]["/Marked"]
+    assert {"/H1", "/H2", "/P", "/TH", "/TD", "/Figure"} <= set(kinds)
+
+
+def test_the_same_show_gives_the_same_bytes(rounds, printed, tmp_path):
+    show = rounds.show(tmp_path)
+    again = write_sheets(show, rounds.report(), tmp_path / "out")
+
+    assert [p.read_bytes() for p in again] == [p.read_bytes() for p in printed[1]]
+
+
+def test_a_permit_takes_the_draft_mark_away(rounds, pages, tmp_path):
+    show = rounds.show(tmp_path, rounds.ROUND + "rules: {permit: FP-17}\n")
+    paths = write_sheets(show, rounds.report(stop=False), tmp_path / "out", paper="letter")
+    text = plain(pages.text_of(paths[1], 0))
+
+    assert "DRAFT" not in text
+    assert "DO NOT DANCE" not in text
+    assert "FP-17" in text
+    assert tuple(pypdf.PdfReader(paths[1]).pages[0].mediabox[2:]) == (612, 792)
+
+
+def test_a_solo_without_fire_crew_or_formation_prints_too(rounds, pages, tmp_path):
+    text = """
+    title: Alone
+    track: {file: a.ogg}
+    venue: {stage: {shape: round, width: 8 m}, audience: [{line: [[-5, -3], [5, -3]]}]}
+    cast: [{name: Ada, stature: 1.7 m, prop: {tether: 50 cm}}]
+    timeline: [{pattern: static-spin, from: "2.1", beats: 8}]
+    """
+    paths = write_sheets(rounds.show(tmp_path, text), rounds.report(stop=False), tmp_path / "out")
+    words = plain(pages.text_of(paths[0]))
+
+    assert "version 1 · no date in the sho" in words
+    assert "Nobody is lit in this show." in words
+    assert "No crew in the show file." in words
+    assert plain(page_one()) in words
+
+
+def test_an_unusable_folder_is_an_input_error_and_leaves_nothing(rounds, tmp_path):
+    show = rounds.show(tmp_path)
+    (tmp_path / "taken").write_text("a file", encoding="utf-8")
+
+    with pytest.raises(InputError, match="cannot write"):
+        write_sheets(show, rounds.report(), tmp_path / "taken" / "out")
+    assert sorted(p.name for p in tmp_path.iterdir()) == ["lantern-round.yaml", "taken"]
+
+
+def test_unknown_paper_is_refused_before_anything_is_written(rounds, tmp_path):
+    with pytest.raises(ValueError, match="paper must be one of a4, letter"):
+        write_sheets(rounds.show(tmp_path), rounds.report(), tmp_path / "out", paper="a5")
+    assert not (tmp_path / "out").exists()
+
+
+def test_columns_share_their_room():
+    assert shared([10.0, 20.0], 60.0) == [25.0, 35.0]
+    assert shared([10.0, 100.0, 100.0], 110.0) == [10.0, 50.0, 50.0]
