@@ -240,7 +240,7 @@ def _tangles(asked: _Asked) -> list[Finding]:
         severity: Severity = "stop" if kinds == {"block"} else "warn"
         told.append(
             asked.finding(
-                "tangle", severity, spans[0],
+                "self-tangle", severity, spans[0],
                 f"{label}: {_TANGLED[gap.label]} meet",
                 ("change the hands' timing or direction", "move the hands apart with across or ahead",
                  "shift one hand's pattern"),

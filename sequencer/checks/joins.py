@@ -15,9 +15,9 @@ from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.blocks import block_laws
 from sequencer.motion.course import Span
 from sequencer.motion.dancer import Dancer
-from sequencer.motion.joining import LinkLimits, Tolerances, Verdict
+from sequencer.motion.joining import Tolerances, Verdict
 from sequencer.motion.law import Law
-from sequencer.motion.links import LinkLaw, Room
+from sequencer.motion.links import LinkLaw, LinkLimits, Room
 from sequencer.motion.remedies import Boundary, Danced, Remedy, remedies_for
 from sequencer.show.staged import Block, Staged
 

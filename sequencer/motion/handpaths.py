@@ -133,7 +133,9 @@ def controls(coefficients: Floats, order: int, parts: int = PARTS) -> Floats:
     -----
     Source: conversion between power and Bernstein bases. Exact to rounding.
     """
-    return np.asarray(np.einsum("kij,...jm->...kim", _matrices(order, parts), coefficients))
+    matrices = _matrices(order, parts)
+    flat = matrices.reshape(-1, 6) @ coefficients
+    return flat.reshape(*coefficients.shape[:-2], *matrices.shape[:2], coefficients.shape[-1])
 
 
 def _between(first: Motion, last: Motion, beats: Floats) -> Floats:

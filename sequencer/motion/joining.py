@@ -16,7 +16,7 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats
 from sequencer.motion.law import Law
-from sequencer.motion.links import STILL, LinkLaw, Room, link
+from sequencer.motion.links import STILL, LinkLimits, Room, link
 from sequencer.motion.state import Motion
 
 VerdictKind: TypeAlias = Literal[
@@ -96,32 +96,6 @@ class Gap:
             f"hand {100 * float(self.hand):.0f} cm, tether {np.degrees(float(self.tether)):.0f}°, "
             f"{turned}, {pace}"
         )
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class LinkLimits:
-    """What a link may ask of the performer, in beats; reach is the arm's."""
-
-    turn_rate: float = 4 * np.pi  # [1/beat] two loops a beat
-    turn_acceleration: float = 160.0  # [1/beat²] about four times a steady loop a beat
-    hand_speed: float = 4.0  # [m/beat]
-    hand_acceleration: float = 25.0  # [m/beat²]
-
-    def broken(self, law: LinkLaw, room: Room) -> str:
-        """The limit that a link breaks, in words; empty if it keeps them all."""
-        bounds = law.bounds()
-        reach, arm = law.reach_from(room.shoulder), room.arm
-        if reach > arm + 1e-3:
-            return f"the hand would have to reach {reach:.2f} m, the arm is {arm:.2f} m long"
-        for what, value, most, unit in (
-            ("the hand would move", bounds.hand_speed, self.hand_speed, "m a beat"),
-            ("the prop would turn", bounds.turn_rate / (2 * np.pi), self.turn_rate / (2 * np.pi), "loops a beat"),
-            ("the hand would change its speed by", bounds.hand_acceleration, self.hand_acceleration, "m a beat each beat"),
-            ("the prop would change its turning by", bounds.turn_acceleration, self.turn_acceleration, "rad a beat each beat"),
-        ):  # fmt: skip
-            if value > most:
-                return f"{what} up to {value:.3g} {unit}, the limit is {most:.3g}"
-        return ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -256,7 +230,7 @@ def shortest_link(
     """
     limits, reasons = limits or LinkLimits(), []
     for beats in LINK_BEATS:
-        reason = limits.broken(link(first, last, beats, room), room)
+        reason = limits.broken(link(first, last, beats, room, limits), room)
         if not reason:
             return beats, ""
         reasons.append(f"in {beats:g} {'beat' if beats == 1 else 'beats'} {reason}")

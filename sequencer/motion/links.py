@@ -14,7 +14,7 @@ from math import isfinite
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Bools, Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.distances import segment_segment
 from sequencer.motion.composed import ROUNDING, ComposedLaw, HandPath
@@ -33,8 +33,9 @@ from sequencer.motion.state import Motion
 
 STILL = 1e-6  # [1/beat] a tether that turns slower shows no axis of its own
 CLEAR = 0.08  # [m] from the own body: a link that keeps it is not made to keep more
+REACH_SLACK = 1e-3  # [m]
 LOOKS = 33  # samples by which paths are chosen
-CHOICES = 8  # gentlest tether paths that are looked at
+CHOICES = 12  # gentlest tether paths that are looked at
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,6 +56,49 @@ class Room:
     def arm(self) -> float:
         """Length of the arm [m]."""
         return self.body.arm_length
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LinkLimits:
+    """What a link may ask of the performer, in beats; reach is the arm's."""
+
+    turn_rate: float = 4 * np.pi  # [1/beat] two loops a beat
+    turn_acceleration: float = 160.0  # [1/beat²] about four times a steady loop a beat
+    hand_speed: float = 4.0  # [m/beat]
+    hand_acceleration: float = 25.0  # [m/beat²]
+
+    def keep_turning(self, angles: Floats, beats: Floats) -> Bools:
+        """Which of n tether paths keep the limits, shape (n,), from proven bounds."""
+        turn, push = tether_figures(angles, beats)
+        return np.asarray(
+            (turn.max(axis=1) * ROUNDING <= self.turn_rate)
+            & (push.max(axis=1) * ROUNDING <= self.turn_acceleration)
+        )
+
+    def keep_moving(self, paths: HandPaths, beats: Floats, room: Room) -> Bools:
+        """Which of n hand paths keep the limits and the arm's reach, shape (n,), from proven bounds."""
+        reach, speed, push = hand_figures(paths, beats, shoulder=room.shoulder)
+        return np.asarray(
+            (reach * ROUNDING <= room.arm + REACH_SLACK)
+            & (speed * ROUNDING <= self.hand_speed)
+            & (push * ROUNDING <= self.hand_acceleration)
+        )
+
+    def broken(self, law: "LinkLaw", room: Room) -> str:
+        """The limit that a link breaks, in words; empty if it keeps them all."""
+        bounds = law.bounds()
+        reach, arm = law.reach_from(room.shoulder), room.arm
+        if reach > arm + REACH_SLACK:
+            return f"the hand would have to reach {reach:.2f} m, the arm is {arm:.2f} m long"
+        for what, value, most, unit in (
+            ("the hand would move", bounds.hand_speed, self.hand_speed, "m a beat"),
+            ("the prop would turn", bounds.turn_rate / (2 * np.pi), self.turn_rate / (2 * np.pi), "loops a beat"),
+            ("the hand would change its speed by", bounds.hand_acceleration, self.hand_acceleration, "m a beat each beat"),
+            ("the prop would change its turning by", bounds.turn_acceleration, self.turn_acceleration, "rad a beat each beat"),
+        ):  # fmt: skip
+            if value > most:
+                return f"{what} up to {value:.3g} {unit}, the limit is {most:.3g}"
+        return ""
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -215,7 +259,13 @@ def stacked(first: Motion, last: Motion) -> Ends:
     )
 
 
-def link(first: Motion, last: Motion, beats: float, room: Room | None = None) -> LinkLaw:
+def link(
+    first: Motion,
+    last: Motion,
+    beats: float,
+    room: Room | None = None,
+    limits: LinkLimits | None = None,
+) -> LinkLaw:
     """The bridge from one state to another.
 
     Parameters
@@ -225,6 +275,8 @@ def link(first: Motion, last: Motion, beats: float, room: Room | None = None) ->
     beats : float
     room : Room, optional
         Reach and body to respect as far as can be; without it the gentlest plain path is taken.
+    limits : LinkLimits, optional
+        Kept before all else, where they can be.
 
     Returns
     -------
@@ -241,26 +293,30 @@ def link(first: Motion, last: Motion, beats: float, room: Room | None = None) ->
     ways = [way for way in sphere_candidates(stacked(first, last), span) if isfinite(way.peak[0])]
     if not ways:
         raise ValueError("no path between the two tethers was found")
-    ways = sorted(ways, key=lambda way: float(way.peak[0]))[:CHOICES]
     start, end = _rows(first), _rows(last)
     if room is None:
-        hands = hand_paths(start, end, span, shoulder=np.zeros(3), arm=1.0)[:1]
-        return _law(hands[0], ways[0], beats, first, last)
+        plain = hand_paths(start, end, span, shoulder=np.zeros(3), arm=1.0)[0]
+        return _law(plain, min(ways, key=lambda way: float(way.peak[0])), beats, first, last)
+    keep = limits or LinkLimits()
+    over = {id(way): not keep.keep_turning(way.angles, span)[0] for way in ways}
+    ways = sorted(ways, key=lambda way: (over[id(way)], float(way.peak[0])))[:CHOICES]
     hands = hand_paths(start, end, span, shoulder=room.shoulder, arm=room.arm)
     x: Floats = np.arange(LOOKS, dtype=np.float64) / (LOOKS - 1)
     tethers = np.stack([directions(w.frames, w.angles, x, span)[0][0] for w in ways])
-    best, chosen = (np.inf, np.inf), (hands[0], ways[0])
+    best, chosen = (3, np.inf, np.inf), (hands[0], ways[0])
     for hand in hands:
+        beyond = int(not keep.keep_moving(hand, span, room)[0])
+        if beyond > best[0]:
+            continue
         reach, _, push = (
             float(part[0]) for part in hand_figures(hand, span, shoulder=room.shoulder)
         )
-        beyond = 10.0 * max(reach - room.arm, 0.0)
-        if beyond > best[0]:
-            continue
+        far = 10.0 * max(reach - room.arm, 0.0)
         gaps = _gaps(hand_at(hand, beats, x)[0], tethers, room)
         for way, gap in zip(ways, gaps.tolist(), strict=True):
-            short = round(max(CLEAR - gap, 0.0) + beyond, 2)
-            score = (short, push / 25.0 + float(way.peak[0]) / 160.0)
+            short = round(max(CLEAR - gap, 0.0) + far, 2)
+            gentle = push / keep.hand_acceleration + float(way.peak[0]) / keep.turn_acceleration
+            score = (beyond + over[id(way)], short, gentle)
             if score < best:
                 best, chosen = score, (hand, way)
     return _law(*chosen, beats, first, last)

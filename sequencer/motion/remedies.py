@@ -15,7 +15,6 @@ import numpy as np
 
 from sequencer.geometry.bodies import Side
 from sequencer.motion.joining import (
-    LinkLimits,
     Tolerances,
     Verdict,
     gap_between,
@@ -26,7 +25,7 @@ from sequencer.motion.joining import (
 from sequencer.motion.kinds import reversed_way
 from sequencer.motion.law import Law
 from sequencer.motion.library import Pattern, find
-from sequencer.motion.links import Room
+from sequencer.motion.links import LinkLimits, Room
 from sequencer.motion.state import Motion
 
 Builder = Callable[[Mapping[str, Any], float], Law]  # parameters and cycle → the hand's law

@@ -7,6 +7,7 @@ gentlest is taken: least peak turning acceleration.
 Source: spherical coordinates and Hermite interpolation, any text on geometric modelling. Exact.
 """
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 import numpy as np
@@ -95,7 +96,7 @@ def polynomial(coefficients: Floats, x: Floats) -> tuple[Floats, Floats, Floats]
     return powers @ coefficients, first @ coefficients, second @ coefficients
 
 
-def sphere_candidates(ends: Ends, beats: Floats) -> list[SpherePaths]:
+def sphere_candidates(ends: Ends, beats: Floats, *, peaks: bool = True) -> Iterator[SpherePaths]:
     """All paths considered for n pairs of ends: one for each pole and number of loops.
 
     Parameters
@@ -103,10 +104,12 @@ def sphere_candidates(ends: Ends, beats: Floats) -> list[SpherePaths]:
     ends : Ends
     beats : ndarray, shape (n,) [beats]
         How long each path takes.
+    peaks : bool
+        Whether to sample the peaks; without, `peak` is 0 where a pole serves.
 
-    Returns
-    -------
-    paths : list of SpherePaths
+    Yields
+    ------
+    paths : SpherePaths
         `peak` is inf where a pole does not serve.
 
     Notes
@@ -116,7 +119,6 @@ def sphere_candidates(ends: Ends, beats: Floats) -> list[SpherePaths]:
     n = len(beats)
     x: Floats = np.arange(SAMPLES, dtype=np.float64) / (SAMPLES - 1)
     scale = np.stack((np.ones(n), beats, beats**2), axis=1)[:, None, :, None]
-    found = []
     for pole in _poles(ends):
         frames = _frames(pole, ends.tether[:, 0])
         local = [
@@ -133,10 +135,11 @@ def sphere_candidates(ends: Ends, beats: Floats) -> list[SpherePaths]:
             end = angles[:, 1].copy()
             end[:, 0, 0] += 2 * np.pi * (middle + loop)
             coefficients = quintics(angles[:, 0], end)
-            acceleration = directions(np.zeros((n, 3, 3)), coefficients, x, beats)[2]
-            peak = np.max(np.linalg.norm(acceleration, axis=-1), axis=-1)
-            found.append(SpherePaths(frames, coefficients, np.where(usable, peak, np.inf)))
-    return found
+            peak = np.zeros(n)
+            if peaks:
+                acceleration = directions(np.zeros((n, 3, 3)), coefficients, x, beats)[2]
+                peak = np.max(np.linalg.norm(acceleration, axis=-1), axis=-1)
+            yield SpherePaths(frames, coefficients, np.where(usable, peak, np.inf))
 
 
 def sphere_paths(ends: Ends, beats: Floats) -> SpherePaths:
@@ -158,8 +161,8 @@ def sphere_paths(ends: Ends, beats: Floats) -> SpherePaths:
     Source: this module's head. Exact at both ends.
     """
     found = sphere_candidates(ends, beats)
-    best = found[0]
-    for other in found[1:]:
+    best = next(found)
+    for other in found:
         better = other.peak < best.peak * (1 - 1e-9)
         best = SpherePaths(
             np.where(better[:, None, None], other.frames, best.frames),
