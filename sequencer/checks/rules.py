@@ -3,33 +3,14 @@
 Inputs are plain records. A blank is not zero: what a rule needs and nobody recorded is said.
 """
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
-
-from sequencer.facts.fuels import Fuel
+from sequencer.checks.fuel import fuel_amount_findings, fuel_kind_findings
+from sequencer.checks.night import Night, blank_finding, night_finding
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
-from sequencer.findings import Finding, Severity
+from sequencer.findings import Finding
 
-LITRE = 1e-3  # [m³]
 _BY_HAND = ("official-watch", "spin-off-zone", "stop-word", "no-smoking", "fire-watch")
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Night:
-    """What a show records about its place and evening; None where it records nothing."""
-
-    indoors: bool
-    sprinklers: bool | None = None
-    permit: str | None = None  # the authority's reference
-    wind: float | None = None  # [m/s] gusts
-    fuel: Fuel | None = None
-    fuel_on_site: float | None = None  # [m³]
-    fuel_of: Mapping[str, float | None] = field(default_factory=dict)  # [m³] by performer
-    flame: float | None = None  # [m] over the wick at rest
-    ages: Mapping[str, int | None] = field(default_factory=dict)  # [years] least, by performer
-    burns: bool = True  # somebody is lit
 
 
 def rule_findings(night: Night, book: RuleBook) -> list[Finding]:
@@ -45,8 +26,8 @@ def rule_findings(night: Night, book: RuleBook) -> list[Finding]:
     return [
         *_permit(night, book),
         *_roof(night, book),
-        *_fuel_kind(night, book),
-        *_fuel_amount(night, book),
+        *fuel_kind_findings(night, book),
+        *fuel_amount_findings(night, book),
         *_weather(night, book),
         *_flame(night, book),
         *_ages(night, book),
@@ -59,13 +40,13 @@ def _permit(night: Night, book: RuleBook) -> list[Finding]:
     found = []
     if ban := book.asked("fire-ban"):
         found.append(
-            _finding("fire-ban", "stop", "a day of total fire ban: nothing is lit", ban.citation,
+            night_finding("fire-ban", "stop", "a day of total fire ban: nothing is lit", ban.citation,
                      ("dance it dark, or bring the commissioner's exemption in writing",))
         )  # fmt: skip
     rule = book.asked("permit")
     if rule and not night.permit:
         found.append(
-            _finding(
+            night_finding(
                 "no-permit",
                 "note",
                 "no permit reference is recorded: every sheet is marked DRAFT",
@@ -81,7 +62,7 @@ def _roof(night: Night, book: RuleBook) -> list[Finding]:
         return []
     if rule := book.asked("indoor-forbidden"):
         return [
-            _finding(
+            night_finding(
                 "indoors-forbidden",
                 "stop",
                 "this rule set allows no fire under a roof",
@@ -98,7 +79,7 @@ def _roof(night: Night, book: RuleBook) -> list[Finding]:
     if not blank:
         return []
     return [
-        _finding(
+        night_finding(
             "indoors-not-recorded",
             "stop",
             f"fire indoors is off until it is recorded: {'; '.join(text for text, _ in blank)}",
@@ -111,105 +92,22 @@ def _roof(night: Night, book: RuleBook) -> list[Finding]:
     ]
 
 
-def _fuel_kind(night: Night, book: RuleBook) -> list[Finding]:
-    fuel = night.fuel
-    if fuel is None:
-        return []
-    if fuel.refused is not None:
-        rule = next((each for each in book.all("fuel-refused") if _names(each, fuel)), None)
-        origin = rule.citation if rule else fuel.refused.source.citation
-        return [
-            _finding("fuel-refused", "stop", f"{fuel.title} is refused: {fuel.refused.why}", origin,
-                     ("use kerosene or lamp-oil, with its data sheet",))
-        ]  # fmt: skip
-    flash = "unknown" if fuel.flash_point is None else f"{fuel.flash_point.lowest:.0f} °C"
-    found = [
-        _finding(
-            "fuel-refused",
-            "stop",
-            f"{fuel.title} (flash point {flash}) is refused by this rule set",
-            rule.citation,
-            ("use a combustible liquid, flash point above 37.8 °C, such as lamp-oil",),
-        )
-        for rule in book.all("fuel-refused")
-        if _names(rule, fuel)
-    ]
-    warned = next((rule for rule in book.all("fuel-warned") if _names(rule, fuel)), None)
-    if warned and not found:
-        origin = fuel.flash_point.citation if fuel.flash_point else ""
-        found.append(
-            _finding(
-                "fuel-class",
-                "warn",
-                f"{fuel.title} is NFPA class {fuel.nfpa_class or 'unknown'}, flash point {flash}: "
-                "its vapour lights at room temperature",
-                f"{warned.citation} Flash point: {origin}",
-                ("keep it shut, away from every flame and spark", "change to lamp-oil or kerosene"),
-            )
-        )
-    return found
-
-
-def _fuel_amount(night: Night, book: RuleBook) -> list[Finding]:
-    if night.fuel is None:
-        return []
-    found = []
-    each = book.strictest("fuel-per-performer")
-    for who, volume in night.fuel_of.items() if each else ():
-        if each and volume is not None and volume > each.number:
-            found.append(
-                _finding("fuel-over-limit", "stop",
-                         f"{who} needs {_litres(volume)}; {_litres(each.number)} allowed a performer",
-                         each.citation, ("fewer or smaller wicks, or fewer burns",), who=(who,))
-            )  # fmt: skip
-    site = book.strictest("fuel-on-site")
-    if night.fuel_on_site is None:
-        if site:
-            found.append(_blank("fuel on site is not recorded", "fire, fuel_on_site", site))
-        return found
-    if site and night.fuel_on_site > site.number:
-        found.append(
-            _finding(
-                "fuel-over-limit",
-                "stop",
-                f"{_litres(night.fuel_on_site)} on site; {_litres(site.number)} allowed",
-                site.citation,
-                (f"bring at most {_litres(site.number)}",),
-            )
-        )
-    group = "flammable" if night.fuel.flammable else "combustible"
-    for rule in book.all("fuel-permit-volume"):
-        edge = rule.value.get(group) if isinstance(rule.value, Mapping) else None
-        if edge is not None and night.fuel_on_site > edge:
-            found.append(
-                _finding(
-                    "fuel-permit",
-                    "warn",
-                    f"{_litres(night.fuel_on_site)} of a {group} liquid needs a storage permit "
-                    f"above {_litres(edge)}",
-                    rule.citation,
-                    ("bring less", "ask for the permit"),
-                )
-            )
-    return found
-
-
 def _weather(night: Night, book: RuleBook) -> list[Finding]:
     stop, warn = book.strictest("wind-stop"), book.strictest("wind-warn")
     if night.indoors or stop is None:
         return []
     if night.wind is None:
-        return [_blank("wind is not recorded", "venue, wind, measured at prop height", stop)]
+        return [blank_finding("wind is not recorded", "venue, wind, measured at prop height", stop)]
     said = f"gusts of {night.wind:.1f} m/s (Beaufort {beaufort(night.wind)})"
     borrowed = "the limit is borrowed from open burning; no number for performers was found"
     if night.wind >= stop.number:
         return [
-            _finding("wind-high", "stop", f"{said}, limit {stop.number:.1f} m/s; {borrowed}",
+            night_finding("wind-high", "stop", f"{said}, limit {stop.number:.1f} m/s; {borrowed}",
                      stop.citation, ("wait, or dance it dark",))
         ]  # fmt: skip
     if warn and night.wind >= warn.number:
         return [
-            _finding("wind-near", "warn", f"{said}, care from {warn.number:.1f} m/s; {borrowed}",
+            night_finding("wind-near", "warn", f"{said}, care from {warn.number:.1f} m/s; {borrowed}",
                      warn.citation, ("measure at prop height before each act",
                                      "stop if flames lean at people, fuel or scenery"))
         ]  # fmt: skip
@@ -221,7 +119,7 @@ def _flame(night: Night, book: RuleBook) -> list[Finding]:
     if rule is None or night.flame is None or night.flame <= rule.number:
         return []
     return [
-        _finding(
+        night_finding(
             "flame-high",
             "stop",
             f"a flame of {night.flame:.2f} m; {rule.number:.2f} m allowed",
@@ -239,19 +137,21 @@ def _ages(night: Night, book: RuleBook) -> list[Finding]:
     for who, age in night.ages.items():
         if age is not None and age < rule.number:
             found.append(
-                _finding("under-age", "stop",
+                night_finding("under-age", "stop",
                          f"{who} may be {age}; {rule.number:g} years asked", rule.citation,
                          (f"{who} dances unlit", "ask the authority in writing"), who=(who,))
             )  # fmt: skip
     blank = [who for who, age in night.ages.items() if age is None]
     if blank:
-        found.append(_blank(f"age is not recorded: {', '.join(blank)}", "cast, birth_year", rule))
+        found.append(
+            blank_finding(f"age is not recorded: {', '.join(blank)}", "cast, birth_year", rule)
+        )
     return found
 
 
 def _loosened(book: RuleBook) -> list[Finding]:
     return [
-        _finding(
+        night_finding(
             "limit-loosened",
             "note",
             f"{each.rule.kind.what}: {each.rule.printed} instead of {each.instead_of.printed}, "
@@ -274,7 +174,7 @@ def _by_hand(book: RuleBook) -> list[Finding]:
         ]
         if texts:
             found.append(
-                _finding(
+                night_finding(
                     "to-confirm",
                     "note",
                     f"{profile.title} asks what only a person can confirm: {'; '.join(texts)}",
@@ -285,46 +185,7 @@ def _by_hand(book: RuleBook) -> list[Finding]:
     return found
 
 
-def _names(rule: Rule, fuel: Fuel) -> bool:
-    """True if a rule on fuels means this one."""
-    names: Sequence[str] = rule.value if isinstance(rule.value, tuple) else ()
-    return fuel.name in names or ("flammable" in names and fuel.flammable)
-
-
 def _by(rule: Rule) -> str:
     if rule.override is None:
         return ""
     return f", entered by {rule.override.by}: {rule.override.reason}"
-
-
-def _blank(what: str, where: str, rule: Rule) -> Finding:
-    return _finding(
-        "not-recorded", "warn", f"{what}; a blank counts as unmet", rule.citation,
-        (f"write it under {where}",),
-    )  # fmt: skip
-
-
-def _litres(volume: float) -> str:
-    return f"{volume / LITRE:.3g} L"
-
-
-def _finding(
-    code: str,
-    severity: Severity,
-    message: str,
-    source: str,
-    remedies: tuple[str, ...],
-    *,
-    who: tuple[str, ...] = (),
-) -> Finding:
-    return Finding(
-        code=code,
-        severity=severity,
-        who=who,
-        start=None,
-        end=None,
-        position=None,
-        message=message,
-        remedies=remedies,
-        source=source,
-    )

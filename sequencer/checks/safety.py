@@ -12,13 +12,17 @@ from sequencer.checks.equipment import (
     travel_findings,
 )
 from sequencer.checks.fire import Cut, burn_findings
-from sequencer.checks.rules import Night, rule_findings
+from sequencer.checks.heat import Wicks, flame_findings, glow_findings
+from sequencer.checks.night import Night
+from sequencer.checks.rules import rule_findings
 from sequencer.checks.watch import plan_findings, sight_findings, watch_findings
+from sequencer.facts.combustion import burnt_heat_release
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
-from sequencer.show.burning import known_fuel
+from sequencer.show.burning import SIDES, known_fuel
 from sequencer.show.safety_plan import SafetyPlan, safety_plan, watched_by_one
 from sequencer.show.staged import Staged
+from sequencer.show.wicks import resting_flame
 
 
 def safety_findings(show: Staged) -> list[Finding]:
@@ -35,6 +39,7 @@ def safety_findings(show: Staged) -> list[Finding]:
         return role_findings(plan.crew, show.show.names, lit=(), apart=apart)
     return [
         *fire(show, plan),
+        *heat(show, plan),
         *crew(show, plan),
         *equipment(show, plan),
         *rule_findings(night_of(show, plan), plan.book),
@@ -56,6 +61,41 @@ def fire(show: Staged, plan: SafetyPlan) -> list[Finding]:
         )
     positions = [show.position(burn.start) for burn in plan.burns]
     return burn_findings(plan.burns, share=share, cuts=cuts_of(show), positions=positions)
+
+
+def heat(show: Staged, plan: SafetyPlan) -> list[Finding]:
+    """Flames and their glow."""
+    stated = show.show.fire
+    if stated is None:
+        return []
+    wicks = wicks_of(show, plan)
+    edges = {line.name: line.line for line in show.show.venue.audience}
+    return [
+        *flame_findings(wicks, stated=stated.flame),
+        *glow_findings(plan.followed, wicks, edges, limit=_needed(plan, "audience-flux")),
+    ]
+
+
+def wicks_of(show: Staged, plan: SafetyPlan) -> dict[str, Wicks]:
+    """What each performer burns; those whose soak or burning time is not known are left out."""
+    liquid = known_fuel(show)
+    found: dict[str, Wicks] = {}
+    if liquid is None or liquid.heat_of_combustion is None:
+        return found
+    burning = {burn.who: burn.burn for burn in plan.burns if burn.burn is not None}
+    for dancer, record in zip(show.dancers, show.show.cast, strict=True):
+        burn = burning.get(dancer.name)
+        props = [record.held(side) for side in SIDES]
+        if burn is None or any(prop.fuel_mass is None for prop in props):
+            continue
+        mass = sum(prop.fuel_mass or 0.0 for prop in props)
+        flames = [resting_flame(prop, liquid, burn.seconds) or 0.0 for prop in props]
+        watts = burnt_heat_release(
+            mass, heat_of_combustion=liquid.heat_of_combustion.highest, seconds=burn.seconds
+        )
+        hot = max((prop.hot_radius for prop in dancer.props.values()), default=0.0)
+        found[dancer.name] = Wicks(heat=float(watts), reach=dancer.reach - hot, flame=max(flames))
+    return found
 
 
 def crew(show: Staged, plan: SafetyPlan) -> list[Finding]:
@@ -165,6 +205,9 @@ def night_of(show: Staged, plan: SafetyPlan) -> Night:
         wind=venue.wind,
         fuel=known_fuel(show),
         fuel_on_site=fire_.fuel_on_site if fire_ else None,
+        fuel_of={} if plan.fuel is None else {who: plan.fuel.of(who) for who in show.show.names},
+        fuel_prepared=None if plan.fuel is None else plan.fuel.prepared,
+        unweighed=() if plan.fuel is None else plan.fuel.unweighed,
         flame=fire_.flame if fire_ else None,
         ages={
             # born on the last day of that year: the least age it can be

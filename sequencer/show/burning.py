@@ -27,6 +27,7 @@ class PlannedBurn:
     lit_s: float  # [s] burnt on this soak until `end`, earlier burns of the same soak included
     burn: BurnTime | None  # None: nobody knows how long it burns
     fuel: str
+    soak: int = 0  # number of the performer's soak, from 0
 
     def share(self) -> float:
         """Planned time over burning time; inf where that is unknown."""
@@ -123,11 +124,12 @@ def planned_burns(show: Staged, *, refuel_seconds: float) -> tuple[PlannedBurn, 
     for who in show.show.names:
         burn = burn_time(show, who, log)
         before = -math.inf
-        counted = 0.0
+        counted, soak = 0.0, -1
         for span in show.lit_of(who):
             start, end = show.seconds(span.start), show.seconds(span.end)
             fresh = start - before >= refuel_seconds
             counted = (0.0 if fresh else counted) + end - start
+            soak += int(fresh)
             before = end
             out.append(
                 PlannedBurn(
@@ -139,6 +141,7 @@ def planned_burns(show: Staged, *, refuel_seconds: float) -> tuple[PlannedBurn, 
                     lit_s=counted,
                     burn=burn,
                     fuel=fire.fuel,
+                    soak=soak,
                 )
             )
     return tuple(sorted(out, key=lambda each: (each.start, show.show.names.index(each.who))))

@@ -8,6 +8,7 @@ from sequencer.facts.rule_book import RuleBook
 from sequencer.geometry.walking import Ground
 from sequencer.motion.following import Followed
 from sequencer.show.burning import PlannedBurn, lit_at_once, planned_burns
+from sequencer.show.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_order
 from sequencer.show.house_rules import rules_of
 from sequencer.show.staged import Staged
 from sequencer.show.watch import Duty, WatchPlan, watch_plan
@@ -29,6 +30,8 @@ class SafetyPlan:
     each: int  # most performers that one spotter watches at once
     ground: Ground  # what is walked round
     tall: Ground  # what hides a performer
+    fuel: FuelPlan | None
+    lighting: tuple[Lighting, ...]  # by start
 
 
 def safety_plan(show: Staged) -> SafetyPlan:
@@ -65,6 +68,8 @@ def safety_plan(show: Staged) -> SafetyPlan:
         each=each,
         ground=ground,
         tall=_ground(show, above=KNEE),
+        fuel=fuel_plan(show, burns),
+        lighting=lighting_order(burns),
     )
 
 

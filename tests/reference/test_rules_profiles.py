@@ -8,7 +8,8 @@ import pytest
 from sequencer.checks.crew import number_findings, role_findings
 from sequencer.checks.equipment import Placed, carried_findings, extinguisher_findings
 from sequencer.checks.fire import burn_findings
-from sequencer.checks.rules import Night, rule_findings
+from sequencer.checks.night import Night
+from sequencer.checks.rules import rule_findings
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.fuels import fuel
 from sequencer.facts.profiles import profile, profile_names

@@ -47,6 +47,9 @@ crew:
 rules:
   permit: P-2026-7
 """
+WALL = """\
+  scenery: [{name: wall, height: 2 m, outline: [[-9, 6], [9, 6], [9, 6.5], [-9, 6.5]]}]
+"""
 # 120 beats a minute: 81.1 is 160 s, under 0.8 of 240 s = 192 s.
 
 
@@ -125,6 +128,12 @@ def test_a_sound_show_has_only_notes():
         ("fire-ban", "stop", [("permit: P-2026-7", "profile: nsw-fire-ban")]),
         ("flame-high", "stop", [("permit: P-2026-7", "permit: P-2026-7\n  profile: austin")]),
         ("limit-loosened", "note", [("permit: P-2026-7", "permit: P-2026-7\n  profile: kansas-city")]),
+        ("fuel-short", "warn", [("fuel_on_site: 3 L", "fuel_on_site: 250 mL")]),
+        ("fuel-over-limit", "stop", [("fuel_mass: 45 g}, birth_year: 1994", "fuel_mass: 700 g}, birth_year: 1994")]),
+        ("not-recorded", "warn", [(", fuel_mass: 45 g}, birth_year: 1994", "}, birth_year: 1994")]),
+        ("flame-understated", "warn", [("fuel: kerosene", "fuel: kerosene\n  flame: 0.3 m")]),
+        ("audience-heat", "stop", [("[[-12, -9], [12, -9]]", "[[-12, 2], [12, 2]]")]),
+        ("sight-blocked", "stop", [("  fuel_station", WALL + "  fuel_station")]),
         ("fuel-permit", "warn", [("fuel_on_site: 3 L", "fuel_on_site: 40 L"),
                                  ("permit: P-2026-7", "permit: P-2026-7\n  profile: new-york")]),
     ],
@@ -168,7 +177,7 @@ def test_burns_on_one_soak_are_counted_together():
 def test_a_log_of_timed_burns_goes_before_what_is_stated(tmp_path):
     rows = "fuel,performer,burn\nkerosene,Wren,180\nkerosene,Wren,184\nkerosene,Moss,400\n"
     (tmp_path / "burns.csv").write_text(rows, encoding="utf-8")
-    text = SHOW.replace("fuel: kerosene", "fuel: kerosene\n  burns: burns.csv")
+    text = SHOW.replace("fuel: kerosene", "fuel: kerosene\n  flame: 0.6 m\n  burns: burns.csv")
     read = show_from_document(parse_document(text, str(tmp_path / "s.yaml")))
     found = {
         each.code: each
