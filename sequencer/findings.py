@@ -1,6 +1,6 @@
 """What the checks say: plain frozen records that every output can print."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Literal
 
 Severity = Literal["stop", "warn", "note"]
@@ -49,7 +49,8 @@ class Report:
     show: str
     findings: tuple[Finding, ...] = ()
     clearances: tuple[Clearance, ...] = ()
-    unseen: tuple[str, ...] = field(default=())  # what was not looked at, one sentence each
+    unseen: tuple[str, ...] = ()  # what was not looked at, one sentence each
+    cautions: tuple[str, ...] = ()  # what stands beside every report of a lit show
 
     @property
     def ok(self) -> bool:

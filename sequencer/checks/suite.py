@@ -8,7 +8,9 @@ from sequencer.checks.joins import joins
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.rule_distances import required_distances
 from sequencer.checks.safety import safety_findings
+from sequencer.facts.cautions import page_one
 from sequencer.findings import SEVERITIES, Finding, Report
+from sequencer.show.circumstances import cautions_of
 from sequencer.show.house_rules import rules_of
 from sequencer.show.staged import Staged
 
@@ -37,7 +39,14 @@ def checked(show: Staged, *, progress: Progress | None = None) -> Report:
         findings=tuple(sorted(outcome.findings, key=_order)),
         clearances=tuple(sorted(outcome.clearances, key=lambda row: row.distance - row.required)),
         unseen=outcome.unseen,
+        cautions=_cautions(show, outcome),
     )
+
+
+def _cautions(show: Staged, outcome: Outcome) -> tuple[str, ...]:
+    """Page one's words and a pocket card's cautions; none where nothing burns."""
+    chosen = cautions_of(show, outcome.findings, reader="pocket")
+    return (page_one(), *(each.short for each in chosen)) if chosen else ()
 
 
 def _distances(show: Staged) -> Outcome:

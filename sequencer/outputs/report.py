@@ -2,7 +2,7 @@
 
 The JSON keys are fixed: `show`, `ok`, `findings` (`code`, `severity`, `who`, `start`, `end`, `position`,
 `message`, `remedies`, `source`, `where`) and `clearances` (`between`, `distance`, `required`, `at`, `error`,
-`parts`, `where`, `bound`, `position`), besides `unseen`. Seconds and metres.
+`parts`, `where`, `bound`, `position`), besides `unseen` and `cautions`. Seconds and metres.
 """
 
 import json
@@ -28,6 +28,7 @@ def report_json(report: Report) -> str:
         "findings": [asdict(finding) for finding in report.findings],
         "clearances": [asdict(clearance) for clearance in report.clearances],
         "unseen": list(report.unseen),
+        "cautions": list(report.cautions),
     }
     return json.dumps(_finite(content), ensure_ascii=False, indent=2, allow_nan=False) + "\n"
 
@@ -52,6 +53,8 @@ def report_table(report: Report, *, width: int = 100) -> str:
     lines += _clearance_lines(report.clearances, width)
     if report.unseen:
         lines += ["Not looked at", *_wrapped(report.unseen, width), ""]
+    if report.cautions:
+        lines += ["Cautions", *_wrapped(report.cautions, width), ""]
     return "\n".join(lines).rstrip() + "\n"
 
 
