@@ -69,7 +69,11 @@ def _beats(value: Any) -> float:
 
 Text = PlainSerializer(str, return_type=str)
 
-Name = Annotated[str, BeforeValidator(_name), WithJsonSchema({"type": "string", "minLength": 1})]
+Name = Annotated[
+    str,
+    BeforeValidator(_name),
+    WithJsonSchema({"type": ["string", "number"], "description": "a name"}),
+]
 Length = Annotated[
     float,
     _quantity(units.LENGTHS, "m", least=1e-3, most=500.0),

@@ -6,7 +6,7 @@ audience's right, Y upstage.
 
 from typing import Annotated, Any, Literal, Self
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, model_validator
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, WithJsonSchema, model_validator
 
 from sequencer.show.kinds import (
     Beats,
@@ -30,7 +30,11 @@ def _listed(value: Any) -> Any:
     return [value] if isinstance(value, str) else value
 
 
-Names = Annotated[tuple[Name, ...], BeforeValidator(_listed)]
+Names = Annotated[
+    tuple[Name, ...],
+    BeforeValidator(_listed),
+    WithJsonSchema({"anyOf": [{"type": "string"}, {"type": "array", "items": {"type": "string"}}]}),
+]
 
 
 class Record(BaseModel):

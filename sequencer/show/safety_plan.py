@@ -10,9 +10,11 @@ from sequencer.motion.following import Followed
 from sequencer.show.burning import PlannedBurn, lit_at_once, planned_burns
 from sequencer.show.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_order
 from sequencer.show.house_rules import rules_of
+from sequencer.show.posting import Bounds, Posting, propose_posts
 from sequencer.show.staged import Staged
 from sequencer.show.watch import Duty, WatchPlan, watch_plan
 
+POST_ROOM = 3.0  # [m] beyond the reaches in which posts are looked for
 KNEE = 0.5  # [m] what is taller hides a performer from the knee up; a design choice
 _SOAK = ("soak-seconds", "spin-off-seconds")
 
@@ -70,6 +72,51 @@ def safety_plan(show: Staged) -> SafetyPlan:
         tall=_ground(show, above=KNEE),
         fuel=fuel_plan(show, burns),
         lighting=lighting_order(burns),
+    )
+
+
+def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None) -> Posting | None:
+    """Posts for spotters with the smallest worst response; None where there is no place for them.
+
+    Parameters
+    ----------
+    show : Staged
+    plan : SafetyPlan
+        Of that show.
+    number : int, optional
+        Spotters; as many as the rules ask for, or as the crew has if more.
+    """
+    if not plan.followed:
+        return None
+    if number is None:
+        needed = plan.book.needed("spotters", plan.lit_at_once)
+        have = sum(duty.duty == "spotter" for duty in plan.crew)
+        number = max(needed[0] if needed else 1, have, 1)
+    last = max(each.end for each in plan.followed)
+    first = min(each.start for each in plan.followed)
+    cast = [
+        Followed(who=dancer.name, floor=dancer.floor, start=first, end=last)
+        for dancer in show.dancers
+    ]
+    places = [each.floor.at(beat).place for each in cast for beat in (first, last)]
+    x, y = [float(place[0]) for place in places], [float(place[1]) for place in places]
+    room = max(dancer.reach for dancer in show.dancers) + POST_ROOM
+    return propose_posts(
+        number,
+        plan.followed,
+        cast,
+        {dancer.name: dancer.reach for dancer in show.dancers},
+        bounds=Bounds(
+            left=min(x) - room,
+            right=max(x) + room,
+            down=min(y) - room,
+            up=max(y) + room,
+            closed=plan.ground.obstacles,
+            barriers=tuple(line.line for line in show.show.venue.audience),
+            centre=(sum(x) / len(x), sum(y) / len(y)),
+        ),
+        ground=plan.ground,
+        tall=plan.tall,
     )
 
 

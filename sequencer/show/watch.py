@@ -16,8 +16,8 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.facts.pace import response_seconds
-from sequencer.geometry.walking import Ground, Ways
-from sequencer.motion.following import NO_WAY, Followed
+from sequencer.geometry.walking import NO_WAY, Ground, Ways
+from sequencer.motion.following import Followed
 
 CHANGE = 0.75  # [s]
 _SAMPLES = 33  # of a piece of floor path; between them the speed bounds the way

@@ -1,0 +1,227 @@
+"""Posts for spotters with the smallest worst response, outside every reach and with a free line of sight.
+
+Places in the stage frame [m], time in beats. Candidate places lie on a grid; one counts only if, at every
+moment, it is outside the reach of every performer (proven from the speed between samples). Of them,
+so many are chosen that the longest way from a lit performer to the nearest post is shortest: first the
+farthest-first choice, then exchanges of one post at a time, then steps to finer neighbours, until none
+helps.
+
+Sources: farthest-first choice is at most twice the best (T. F. Gonzalez, Theoretical Computer Science 38,
+1985; from memory); exchange and refinement are common practice. The answer is proven in its reach, not in
+its optimality.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from sequencer.arrays import Bools, Floats
+from sequencer.facts.pace import response_seconds
+from sequencer.geometry.walking import NO_WAY, Ground, Point
+from sequencer.motion.following import Followed, farthest
+
+SPACING = 0.5  # [m] of the first grid
+FINEST = 0.05  # [m]
+SPARE = 0.3  # [m] outside a reach; a design choice
+_STEP = 0.25  # [beats] between samples of a walk
+_ROUNDS = 40
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Posting:
+    """Proposed posts."""
+
+    places: tuple[Point, ...]  # [m, stage frame]
+    way: float  # [m] longest way of a lit performer to the nearest; proven to 5 mm
+    response: float  # [s] to arrive there
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bounds:
+    """Where posts may stand."""
+
+    left: float
+    right: float
+    down: float
+    up: float
+    closed: tuple[tuple[Point, ...], ...] = ()  # outlines in which nobody stands: scenery
+    barriers: tuple[
+        tuple[Point, ...], ...
+    ] = ()  # lines that are not crossed: edges of the audience
+    centre: Point = (0.0, 0.0)  # on the free side of every barrier
+
+
+def propose_posts(
+    number: int,
+    lit: Sequence[Followed],
+    cast: Sequence[Followed],
+    reach: Mapping[str, float],
+    *,
+    bounds: Bounds,
+    ground: Ground,
+    tall: Ground,
+) -> Posting | None:
+    """Posts for some spotters; None where no place is outside every reach.
+
+    Parameters
+    ----------
+    number : int
+        Posts wanted.
+    lit : sequence of Followed
+        Each burn with its performer's way over the floor.
+    cast : sequence of Followed
+        Every performer over the whole show, lit or not.
+    reach : mapping of performer to float
+        From the body's axis to the outer edge of prop and flame [m].
+    bounds : Bounds
+    ground : Ground
+        What is walked round.
+    tall : Ground
+        What hides a performer.
+
+    Raises
+    ------
+    ValueError
+        If no post is wanted or nobody is lit.
+    """
+    if number < 1 or not lit:
+        raise ValueError("at least one post and one lit performer are needed")
+    targets = np.concatenate([_sampled(burn)[0] for burn in lit])
+    keep = _Free(cast=cast, reach=reach, bounds=bounds)
+    grid = keep.of(_grid(bounds, SPACING))
+    if not len(grid):
+        return None
+    ways = _ways(grid, targets, ground, tall)
+    chosen = _exchanged(_first(ways, number), ways)
+    places, best = grid[chosen], float(_worst(ways[chosen]))
+    step = SPACING / 2
+    while step >= FINEST:
+        places, best = _refined(places, best, step, targets, keep, ground, tall)
+        step /= 2
+    posts = tuple((round(float(x), 2), round(float(y), 2)) for x, y in places)
+    if not np.all(keep.mask(np.array(posts))):  # rounding to a centimetre left the free ground
+        posts = tuple((float(x), float(y)) for x, y in places)
+    worst = max(
+        found.distance for found in farthest(lit, [ground.ways_to(posts)] * len(lit), float("inf"))
+    )
+    if worst >= NO_WAY:
+        return None
+    return Posting(places=posts, way=worst, response=response_seconds(worst))
+
+
+@dataclass(frozen=True, kw_only=True)
+class _Free:
+    """Tells which places are free at every moment."""
+
+    cast: Sequence[Followed]
+    reach: Mapping[str, float]
+    bounds: Bounds
+
+    def of(self, places: Floats) -> Floats:
+        return places[self.mask(places)]
+
+    def mask(self, places: Floats) -> Bools:
+        import shapely
+
+        b = self.bounds
+        free = (places[:, 0] >= b.left) & (places[:, 0] <= b.right)
+        free &= (places[:, 1] >= b.down) & (places[:, 1] <= b.up)
+        for outline in b.closed:
+            free &= ~shapely.intersects_xy(shapely.Polygon(outline), places[:, 0], places[:, 1])
+        for line in b.barriers:
+            ways = shapely.linestrings(
+                np.stack([places, np.broadcast_to(b.centre, places.shape)], axis=1)
+            )
+            free &= ~shapely.intersects(ways, shapely.LineString(line))
+        for each in self.cast:
+            stood, slack = _sampled(each)
+            gap = np.min(np.hypot(*(places[:, None, :] - stood[None]).transpose(2, 0, 1)), axis=1)
+            free &= gap >= self.reach.get(each.who, 0.0) + SPARE + slack
+        return np.asarray(free, dtype=np.bool_)
+
+
+def _sampled(burn: Followed) -> tuple[Floats, float]:
+    """Places over a span, and how far from the nearest of them the performer can ever be [m]."""
+    places = []
+    slack = 0.0
+    for start, end, bounds in burn.floor.pieces(burn.start, burn.end):
+        count = 2 if bounds.speed == 0 else max(2, int(np.ceil((end - start) / _STEP)) + 1)
+        places.append(burn.floor.at(np.linspace(start, end, count)).place)
+        slack = max(slack, bounds.speed * (end - start) / (count - 1) / 2)
+    return np.asarray(np.unique(np.concatenate(places), axis=0), dtype=np.float64), slack
+
+
+def _grid(bounds: Bounds, spacing: float) -> Floats:
+    x = np.arange(bounds.left, bounds.right + spacing / 2, spacing)
+    y = np.arange(bounds.down, bounds.up + spacing / 2, spacing)
+    return np.asarray(np.stack(np.meshgrid(x, y), axis=-1).reshape(-1, 2), dtype=np.float64)
+
+
+def _ways(places: Floats, targets: Floats, ground: Ground, tall: Ground) -> Floats:
+    """Way from each place to each target, `NO_WAY` where it cannot be seen or walked."""
+    points = [(float(x), float(y)) for x, y in places]
+    ways = np.minimum(ground.ways_to(points)(targets), NO_WAY)
+    hidden = tall.sight_to(points)(targets) <= 0.0
+    return np.asarray(np.where(hidden, NO_WAY, ways).T)
+
+
+def _worst(ways: Floats) -> Floats:
+    """Longest way to the nearest of the posts, shape () from (posts, targets)."""
+    return np.max(np.min(ways, axis=-2), axis=-1)
+
+
+def _first(ways: Floats, number: int) -> list[int]:
+    chosen = [int(np.argmin(np.max(ways, axis=1)))]
+    while len(chosen) < number:
+        far = int(np.argmax(np.min(ways[chosen], axis=0)))
+        chosen.append(int(np.argmin(ways[:, far])))
+    return chosen
+
+
+def _exchanged(chosen: list[int], ways: Floats) -> list[int]:
+    """Exchange one post at a time while the longest way gets shorter."""
+    best = float(_worst(ways[chosen]))
+    for _ in range(_ROUNDS):
+        improved = False
+        for slot in range(len(chosen)):
+            others = [index for i, index in enumerate(chosen) if i != slot]
+            rest = np.min(ways[others], axis=0) if others else np.full(ways.shape[1], np.inf)
+            longest = np.max(np.minimum(ways, rest), axis=1)
+            candidate = int(np.argmin(longest))
+            if float(longest[candidate]) < best - 1e-9:
+                chosen[slot], best, improved = candidate, float(longest[candidate]), True
+        if not improved:
+            break
+    return chosen
+
+
+def _refined(
+    places: Floats,
+    best: float,
+    step: float,
+    targets: Floats,
+    keep: _Free,
+    ground: Ground,
+    tall: Ground,
+) -> tuple[Floats, float]:
+    """Move one post at a time to a neighbour while the longest way gets shorter."""
+    around = np.array([(dx, dy) for dx in (-1, 0, 1) for dy in (-1, 0, 1) if dx or dy]) * step
+    for _ in range(_ROUNDS):
+        improved = False
+        for slot in range(len(places)):
+            near = keep.of(places[slot] + around)
+            if not len(near):
+                continue
+            others = np.delete(places, slot, axis=0)
+            rest = np.full(len(targets), np.inf)
+            if len(others):
+                rest = np.min(_ways(others, targets, ground, tall), axis=0)
+            longest = np.max(np.minimum(_ways(near, targets, ground, tall), rest), axis=1)
+            candidate = int(np.argmin(longest))
+            if float(longest[candidate]) < best - 1e-6:
+                places = places.copy()
+                places[slot], best, improved = near[candidate], float(longest[candidate]), True
+        if not improved:
+            break
+    return places, best

@@ -1,0 +1,52 @@
+"""Edits keep comments, order and writing."""
+
+import pytest
+
+from sequencer.errors import InputError
+from sequencer.show.editing import edit_show, edited_text
+
+TEXT = """\
+# the show
+title: "Lanterns"   # its name
+track: {file: song.ogg}
+timeline:
+  - {from: 17.10, pattern: weave, beats: 8}   # first
+
+  # between
+  - from: 19.1
+    pattern: orbit
+    with:
+      lobes: 3   # odd
+"""
+
+
+def test_one_value_changes_and_nothing_else():
+    edited = edited_text(TEXT, [(("timeline", 1, "with", "lobes"), 4)])
+    assert edited == TEXT.replace("lobes: 3   # odd", "lobes: 4   # odd")
+
+
+def test_bar_beat_keeps_its_text_and_comments_stay():
+    edited = edited_text(TEXT, [(("timeline", 0, "beats"), 12), (("timeline", 1, "shift"), 2)])
+    for kept in (
+        "# the show",
+        '"Lanterns"   # its name',
+        "from: 17.10,",
+        "# first",
+        "# between",
+        "# odd",
+    ):
+        assert kept in edited
+    assert "beats: 12" in edited
+    assert "shift: 2" in edited
+
+
+def test_a_value_can_be_taken_out():
+    assert "lobes" not in edited_text(TEXT, [(("timeline", 1, "with", "lobes"), None)])
+
+
+def test_a_path_that_is_not_there_changes_nothing(tmp_path):
+    path = tmp_path / "s.yaml"
+    path.write_text(TEXT, encoding="utf-8")
+    with pytest.raises(InputError, match="no timeline/7/with/lobes in the show file"):
+        edit_show(path, [(("timeline", 7, "with", "lobes"), 4)])
+    assert path.read_text(encoding="utf-8") == TEXT
