@@ -99,6 +99,8 @@ def _kind(value: Any) -> str:  # noqa: PLR0911 (one return a form of the schema)
     if kind == "object":
         return f"name: {_kind(value.get('additionalProperties') or {})}"
     if isinstance(kind, list):
+        if "examples" not in value:
+            return "text"
         shown = value.get("examples", [""])[0]
         return f"{value.get('description', 'value').split(';')[0]} (`{shown}`)"
     return {"string": "text", "integer": "whole number", "boolean": "true or false"}.get(
