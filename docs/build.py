@@ -78,7 +78,7 @@ def _default(value: object) -> str:
     )
 
 
-def _kind(value: Any) -> str:  # noqa: PLR0911 (one return a form of the schema)
+def _kind(value: Any) -> str:  # noqa: C901, PLR0911 (one return a form of the schema)
     if not isinstance(value, dict):
         return "value"
     if "$ref" in value:
