@@ -1,6 +1,7 @@
 """All checks of fire, crew and house rules on one staged show: its records in, findings out."""
 
 import datetime as dt
+from dataclasses import replace
 
 from sequencer.checks.crew import number_findings, role_findings
 from sequencer.checks.equipment import (
@@ -20,9 +21,11 @@ from sequencer.facts.combustion import burnt_heat_release
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
 from sequencer.show.burning import SIDES, known_fuel
-from sequencer.show.safety_plan import SafetyPlan, safety_plan, watched_by_one
+from sequencer.show.safety_plan import SafetyPlan, proposed_posts, safety_plan, watched_by_one
 from sequencer.show.staged import Staged
 from sequencer.show.wicks import resting_flame
+
+MENDED_BY_POSTS = ("nobody-watching", "post-out-of-reach", "sight-blocked")
 
 
 def safety_findings(show: Staged) -> list[Finding]:
@@ -109,11 +112,14 @@ def crew(show: Staged, plan: SafetyPlan) -> list[Finding]:
         clock=show,
         ground=plan.ground,
     )
-    return [
+    people = [
         *number_findings(plan.crew, lit_at_once=plan.lit_at_once, book=plan.book),
-        *role_findings(plan.crew, show.show.names, lit=lit, apart=plan.book.asked("roles-apart")),
         *watched,
         *sight_findings(plan.followed, plan.crew, tall=plan.tall, clock=show),
+    ]
+    return [
+        *_with_posts(show, plan, people),
+        *role_findings(plan.crew, show.show.names, lit=lit, apart=plan.book.asked("roles-apart")),
         *plan_findings(
             plan.watch,
             each=plan.each,
@@ -122,6 +128,25 @@ def crew(show: Staged, plan: SafetyPlan) -> list[Finding]:
             said={each.who[0] for each in watched if each.code == "nobody-watching"},
         ),
         *_bare_posts(show),
+    ]
+
+
+def _with_posts(show: Staged, plan: SafetyPlan, found: list[Finding]) -> list[Finding]:
+    """The same findings; those that other posts would mend tell where the best ones are."""
+    if not any(each.code in MENDED_BY_POSTS for each in found):
+        return found
+    posting = proposed_posts(show, plan)
+    if posting is None:
+        return found
+    places = ", ".join(f"[{x:.1f}, {y:.1f}]" for x, y in posting.places)
+    word = "spotter" if len(posting.places) == 1 else "spotters"
+    said = (
+        f"{len(posting.places)} {word} at {places} reach everybody within "
+        f"{posting.response:.1f} s ({posting.way:.1f} m)"
+    )
+    return [
+        replace(each, remedies=(*each.remedies, said)) if each.code in MENDED_BY_POSTS else each
+        for each in found
     ]
 
 

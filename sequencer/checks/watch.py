@@ -16,7 +16,7 @@ from sequencer.arrays import Floats
 from sequencer.facts.pace import reach_in, reactions, response_seconds, speeds
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
-from sequencer.geometry.walking import Ground, Ways
+from sequencer.geometry.walking import NO_WAY, Ground, Ways
 from sequencer.motion.following import Farthest, Followed, closest, farthest
 from sequencer.show.watch import Duty, WatchPlan, watchers_of
 
@@ -212,13 +212,22 @@ def _out_of_reach(
         start=clock.seconds(start),
         end=clock.seconds(end),
         position=clock.position(start),
-        message=f"{burn.who} is {worst.distance:.2f} m from {post.who}, the nearest who watches, "
-        f"at {clock.position(worst.beat)}: {response_seconds(worst.distance):.1f} s to arrive, "
-        f"{limit.number:g} s allowed ({reach_in(limit.number):.2f} m)",
+        message=_said(burn, post, worst, limit, clock),
         remedies=remedies,
         source=f"{limit.citation} Reaction: {reactions()['visual'].source.citation}. "
         f"Approach: {speeds()['approach'].source.citation}.",
         where=worst.place,
+    )
+
+
+def _said(burn: Followed, post: Duty, worst: Farthest, limit: Rule, clock: Clock) -> str:
+    when = clock.position(worst.beat)
+    if worst.distance >= NO_WAY:
+        return f"no way on foot leads from any who watch to {burn.who} at {when}"
+    return (
+        f"{burn.who} is {worst.distance:.2f} m from {post.who}, the nearest who watches, "
+        f"at {when}: {response_seconds(worst.distance):.1f} s to arrive, "
+        f"{limit.number:g} s allowed ({reach_in(limit.number):.2f} m)"
     )
 
 

@@ -17,6 +17,7 @@ from sequencer.arrays import Floats, as_floats
 
 Point = tuple[float, float]
 Ways = Callable[[Floats], Floats]  # (n, 2) places → (n, m) ways to each of m targets
+NO_WAY = 1e6  # [m] stands for a way that does not exist, where inf would not compute
 _SKIN = 1e-6  # [m] obstacles are shrunk by this, so that a way may touch a corner
 _CHUNK = 200_000  # lines tested at once
 

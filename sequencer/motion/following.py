@@ -12,10 +12,8 @@ import numpy as np
 
 from sequencer.arrays import Floats, Ints
 from sequencer.geometry.certified import Sample, search
-from sequencer.geometry.walking import Ways
+from sequencer.geometry.walking import NO_WAY, Ways
 from sequencer.motion.floor import FloorPath
-
-NO_WAY = 1e6  # [m] stands for a way that does not exist
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -168,7 +168,7 @@ def _ways(places: Floats, targets: Floats, ground: Ground, tall: Ground) -> Floa
 
 def _worst(ways: Floats) -> Floats:
     """Longest way to the nearest of the posts, shape () from (posts, targets)."""
-    return np.max(np.min(ways, axis=-2), axis=-1)
+    return np.asarray(np.max(np.min(ways, axis=-2), axis=-1))
 
 
 def _first(ways: Floats, number: int) -> list[int]:

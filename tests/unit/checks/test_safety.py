@@ -162,6 +162,21 @@ def test_the_remedies_of_a_burn_name_sections_and_hold():
     assert finding.remedies[2].startswith("a wick that holds at least 1.25 times the fuel")
 
 
+def test_the_posts_that_are_proposed_mend_it():
+    """Taken over into the show, the proposed place is in reach, sees and stands outside every reach."""
+    bad = [
+        each
+        for each in changed(("post: [0, 9]", "post: [-6, 9]"))
+        if each.code == "post-out-of-reach"
+    ]
+    said = bad[0].remedies[-1]
+    x, y = said[said.index("[") + 1 : said.index("]")].split(",")
+
+    assert said.startswith("1 spotter at ")
+    mended = changed(("post: [0, 9]", f"post: [{x}, {y}]"))
+    assert [each.code for each in mended if each.severity != "note"] == []
+
+
 def test_burns_on_one_soak_are_counted_together():
     """Eight seconds dark are no time to soak and spin off; the second burn goes on on the first soak."""
     split = "until: 61.1}\n    - {who: Wren, from: 65.1, until: 105.1}"
