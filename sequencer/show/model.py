@@ -388,6 +388,9 @@ class Show(Record):
     date: Annotated[str, Field(pattern=r"^\d{4}-\d{2}-\d{2}$")] | None = Field(
         None, description="date of this version, YYYY-MM-DD"
     )
+    begins: Annotated[str, Field(pattern=r"^([01]\d|2[0-3]):[0-5]\d$")] | None = Field(
+        None, description="clock time at which the song starts on the night, HH:MM"
+    )
     track: Track = Field(description="the song")
     venue: Venue = Field(description="the place and its limits")
     cast: tuple[Dancer, ...] = Field(min_length=1, max_length=500, description="who performs")

@@ -1,0 +1,301 @@
+"""The run of the night: from load-in to the fire watch, who does what when, and the stop call.
+
+Times are seconds from the start of the song; a clock time is given where the show says when it begins.
+What is done and in which order is common practice, with rules named where one asks for it; the lead
+times are design choices that a safety lead moves as the place demands.
+"""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from sequencer.facts.rule_book import RuleBook
+from sequencer.facts.wind import beaufort
+from sequencer.show.fuel_plan import LIGHTING, SPARE
+from sequencer.show.safety_plan import SafetyPlan
+from sequencer.show.staged import Staged
+
+MINUTE = 60.0  # [s]
+Role = Literal["everybody", "lead", "performer", "spotter", "perimeter", "fuel keeper", "operator"]
+SOAKING = 60.0  # [s] for each prop to be soaked, spun off and wiped; a design choice
+_PEOPLE = (
+    ("spotters", "spotter"),
+    ("perimeter-guards", "perimeter guard"),
+    ("fuel-keepers", "fuel keeper"),
+)
+BEFORE_SOAK = 10 * MINUTE  # [s] between the last soak and the start, at most; a design choice
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Step:
+    """One thing to do."""
+
+    at: float  # [s] from the start of the song; negative before it
+    until: float | None  # [s] where it lasts
+    who: tuple[str, ...]  # roles or names
+    what: str
+    checks: tuple[str, ...] = ()  # boxes to tick
+    position: str | None = None  # bar.beat, within the act
+    source: str = "common practice"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stop:
+    """What one role does on the stop word."""
+
+    role: Role
+    does: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RunOfNight:
+    """The whole night."""
+
+    begins: str | None  # HH:MM of the start of the song
+    steps: tuple[Step, ...]  # by time
+    go: tuple[str, ...]  # all must be so before anybody soaks, and again before anybody is lit
+    stop: tuple[Stop, ...]
+    log: tuple[str, ...]  # lines of the after-show log
+
+    def clock(self, seconds: float) -> str | None:
+        """Clock time, HH:MM:SS, of a time from the start of the song; None where it is not known."""
+        if self.begins is None:
+            return None
+        hours, minutes = (int(part) for part in self.begins.split(":"))
+        total = math.floor(hours * 3600 + minutes * 60 + seconds + 0.5) % 86_400
+        return f"{total // 3600:02d}:{total // 60 % 60:02d}:{total % 60:02d}"
+
+
+def run_of_the_night(show: Staged, plan: SafetyPlan) -> RunOfNight:
+    """The night of a show.
+
+    Parameters
+    ----------
+    show : Staged
+    plan : SafetyPlan
+        Of that show.
+    """
+    last = max([show.song.duration] + [burn.end_s for burn in plan.burns])
+    steps = [*_before(show, plan), *_act(show, plan), *_after(show, plan, last)]
+    return RunOfNight(
+        begins=show.show.begins,
+        steps=tuple(sorted(steps, key=lambda step: step.at)),
+        go=_go(show, plan),
+        stop=stop_call(plan.lit_at_once),
+        log=_log(show, plan),
+    )
+
+
+def stop_call(lit: int) -> tuple[Stop, ...]:
+    """What everybody does on the stop word; with nobody lit, no flame is to be put out.
+
+    Source: common practice; a shared stop word, juggling society, Dublin [A37; read].
+    """
+    flame = lit > 0
+    performer: tuple[str, ...] = ("stand still", "let the heads hang away from you and everybody")
+    if flame:
+        performer = ("stop the props", "walk to your spotter", "hold the props low and away")
+    return (
+        Stop(
+            role="everybody", does=("who sees the danger calls the stop word, loudly", "repeat it")
+        ),
+        Stop(role="operator", does=("cut the music", "full light on the stage", "then silence")),
+        Stop(role="performer", does=performer),
+        Stop(
+            role="spotter",
+            does=("go to whom you watch, from where you are seen", "smother from the head downward")
+            if flame
+            else ("go to whom you watch",),
+        ),
+        Stop(role="perimeter", does=("keep everybody out", "open the way for help")),
+        Stop(role="fuel keeper", does=("shut the can", "stay with it")),
+        Stop(
+            role="lead",
+            does=(
+                "decide: go on, end, or clear the place",
+                "call for help, name the gate",
+                "note the time",
+            ),
+        ),
+    )
+
+
+def _before(show: Staged, plan: SafetyPlan) -> list[Step]:
+    book = plan.book
+    props = 2 * len({burn.who for burn in plan.burns})
+    soaking = max(props * SOAKING, 5 * MINUTE) if props else 0.0
+    soak_at = -BEFORE_SOAK - soaking
+    found = [
+        Step(at=-120 * MINUTE, until=None, who=("lead",), what="load in and walk the site",
+             checks=("exits and fire lanes free", "ground even, dry, without dry grass",
+                     "things that burn cleared or wetted", "emergency address and gate known")),
+        Step(at=-100 * MINUTE, until=None, who=("lead", "perimeter"), what="mark the floor",
+             checks=("audience edge, a physical one", "start places and posts", "fuel point and spin-off zone")),
+        Step(at=-60 * MINUTE, until=None, who=("everybody",), what="briefing",
+             checks=("stop word agreed and called once by each", "who watches whom",
+                     "nobody has drunk or is ill", "anyone may stand anyone down")),
+        Step(at=-45 * MINUTE, until=None, who=("performer",), what="check every prop",
+             checks=("links and swivels pulled hard", "wicks tight", "handles whole", "tether length as planned")),
+        Step(at=-40 * MINUTE, until=None, who=("performer", "spotter"), what="check costume and hair",
+             checks=("close-fitting natural or treated cloth", "hair tied or damp", "no spray or glitter",
+                     "jewellery off")),
+    ]  # fmt: skip
+    if not plan.burns:
+        return found
+    found += [
+        Step(at=-90 * MINUTE, until=None, who=("lead",), what="set out equipment", checks=_set_out(show, plan)),
+        Step(at=-75 * MINUTE, until=None, who=("lead",), what="weather and ban: first go or no-go",
+             checks=("fire-danger and ban notice of today read", *_wind_lines(book))),
+        Step(at=soak_at - 10 * MINUTE, until=None, who=("fuel keeper",), what="open the fuel point",
+             checks=("keeper stays with it", "no flame, no smoking", "extinguisher and absorbent at hand",
+                     "catch container and lidded can for rags"), source=_cited(book, "fuel-keepers")),
+        Step(at=soak_at, until=-BEFORE_SOAK, who=("fuel keeper", "performer"), what="soak and spin off",
+             checks=_soak_lines(plan), source=_cited(book, "spin-off-zone")),
+        Step(at=-BEFORE_SOAK, until=None, who=("fuel keeper",), what="shut the can, count props out",
+             checks=(f"{props} props out", "can shut until the act is over"), source=_cited(book, "fuel-point-distance")),
+        Step(at=-10 * MINUTE, until=None, who=("spotter", "perimeter"), what="to the posts",
+             checks=("towels damp", "perimeter closed", "line of sight to whom you watch")),
+        Step(at=-5 * MINUTE, until=None, who=("lead",), what="second go or no-go, each by name",
+             checks=_go(show, plan)),
+    ]  # fmt: skip
+    return found
+
+
+def _act(show: Staged, plan: SafetyPlan) -> list[Step]:
+    found = [
+        Step(at=0.0, until=show.song.duration, who=("operator",), what="start the music", position=show.position(0.0))
+    ]  # fmt: skip
+    for lighting in plan.lighting:
+        names = tuple(light.burn.who for light in lighting.lights)
+        found.append(
+            Step(at=lighting.lights[0].at_s, until=lighting.start_s, who=names,
+                 what=f"light in this order: {', '.join(names)}",
+                 checks=tuple(f"{light.burn.who}, {_spare_text(light.spare_s)}" for light in lighting.lights),
+                 position=show.position(lighting.start),
+                 source=f"{LIGHTING:g} s each, least to spare last: design choice")
+        )  # fmt: skip
+    for end in sorted({burn.end for burn in plan.burns}):
+        out = [burn for burn in plan.burns if burn.end == end]
+        found.append(
+            Step(at=out[0].end_s, until=None, who=tuple(burn.who for burn in out),
+                 what="out: smother, do not swing out", position=show.position(end),
+                 checks=("put out while flames still stand over the wick", "hot head down, away from fuel"),
+                 source="put out before the wick burns itself: common practice [P9; read second-hand]")
+        )  # fmt: skip
+    found += [
+        Step(at=show.seconds(each.beat), until=None, who=(each.giver, each.taker),
+             what=f"hand over the watch of {each.who}: {each.taker} says the name, {each.giver} lets go",
+             position=show.position(each.beat))
+        for each in plan.watch.hand_overs
+    ]  # fmt: skip
+    return found
+
+
+def _after(show: Staged, plan: SafetyPlan, last: float) -> list[Step]:
+    found = [
+        Step(at=last, until=None, who=("everybody",), what="the act is over", checks=("lights on the ground",),
+             position=show.position(float(show.tempo.beats_from_seconds(last))))
+    ]  # fmt: skip
+    if not plan.burns:
+        return found
+    watch = plan.book.strictest("fire-watch")
+    seconds = watch.number if watch else 0.0
+    dark = max(burn.end_s for burn in plan.burns)
+    found += [
+        Step(at=dark + MINUTE, until=None, who=("performer", "spotter"), what="quench and wrap",
+             checks=("props wrapped or in a lidded metal can", "hands and face looked at for burns")),
+        Step(at=dark + 3 * MINUTE, until=None, who=("fuel keeper",), what="seal the fuel",
+             checks=("can sealed", "spun-off fuel sealed as waste", "rags in lidded metal")),
+        Step(at=dark + 5 * MINUTE, until=None, who=("lead", "perimeter"), what="sweep for embers, count wicks",
+             checks=("every wick and quick-link found", "ground and scenery felt for heat", "perimeter opened")),
+        Step(at=dark, until=dark + seconds, who=("lead",), what=f"fire watch, {seconds / MINUTE:g} min, logged",
+             checks=("walk the area again at the end",), source=_cited(plan.book, "fire-watch")),
+        Step(at=dark + seconds, until=None, who=("lead",), what="hand the place back in writing, fill in the log",
+             checks=("all waste taken away",)),
+    ]  # fmt: skip
+    return found
+
+
+def _go(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
+    """Lines that must all be true."""
+    if not plan.burns:
+        return ("floor dry and lit", "everybody well")
+    book = plan.book
+    lines = [*_wind_lines(book)] if show.show.venue.setting == "outdoors" else []
+    for kind, word in _PEOPLE:
+        needed = book.needed(kind, plan.lit_at_once)
+        if needed:
+            several = "" if needed[0] == 1 else "s"
+            lines.append(f"{needed[0]} {word}{several} on post, with one job each")
+    permit = show.show.rules.permit
+    lines.append(f"permit {permit} at hand" if permit else "permit at hand: none is recorded")
+    lines += ["perimeter closed, exits free", "everybody well and sober, nobody alone"]
+    return tuple(lines)
+
+
+def _wind_lines(book: RuleBook) -> tuple[str, ...]:
+    stop, warn = book.strictest("wind-stop"), book.strictest("wind-warn")
+    lines = []
+    if stop is not None:
+        lines.append(
+            f"gusts at prop height below {stop.number:.1f} m/s (Beaufort {beaufort(stop.number)}; "
+            "borrowed from open burning)"
+        )
+    if warn is not None:
+        lines.append(f"from {warn.number:.1f} m/s measure before each lighting")
+    return tuple(lines)
+
+
+def _set_out(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
+    lines = [
+        f"extinguisher {each.rating}, {each.kind}, at [{each.at[0]:g}, {each.at[1]:g}]: pressure, pin, tag"
+        for each in show.show.venue.extinguishers
+    ]
+    for kind, word in (("towels", "damp towels"), ("blankets", "fire blankets"), ("buckets", "buckets of water")):  # fmt: skip
+        needed = plan.book.needed(kind, plan.lit_at_once)
+        if needed:
+            lines.append(f"{needed[0]} {word}")
+    return tuple(lines)
+
+
+def _soak_lines(plan: SafetyPlan) -> tuple[str, ...]:
+    book = plan.book
+    lines = []
+    for kind, text in (("soak-seconds", "soak at least {} s, until no bubbles rise"), ("spin-off-seconds", "spin off at least {} s, until no spray; wipe hands and handles")):  # fmt: skip
+        rule = book.strictest(kind)
+        if rule is not None:
+            lines.append(text.format(f"{rule.number:g}"))
+    if plan.fuel is not None:
+        lines.append(
+            f"{plan.fuel.prepared * 1000:.2f} L of {plan.fuel.fuel.title.lower()} prepared, "
+            f"{SPARE:.0%} spare within; about {plan.fuel.spun_off * 1000:.2f} L come back as waste"
+        )
+    return tuple(lines)
+
+
+def _log(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
+    lines: Sequence[str] = (
+        "date, place, weather, gusts at prop height",
+        "who was there and in which role",
+        *(
+            f"burn of {burn.who} from {show.position(burn.start)}: planned "
+            f"{burn.end_s - burn.start_s:.0f} s, lasted … s, burnt out / put out"
+            for burn in plan.burns
+        ),
+        "stops called, by whom, why",
+        "near misses, burns, first aid",
+        "fuel brought, used, taken home; waste",
+        "fire watch: from … to …, by …",
+        "to change before the next show",
+    )
+    return tuple(lines)
+
+
+def _spare_text(spare: float | None) -> str:
+    return "burning time unknown" if spare is None else f"{spare:.0f} s to spare at the end"
+
+
+def _cited(book: RuleBook, kind: str) -> str:
+    rules = book.all(kind)
+    return rules[-1].citation if rules else "common practice"
