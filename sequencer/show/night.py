@@ -12,7 +12,7 @@ from typing import Literal
 
 from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
-from sequencer.show.fuel_plan import LIGHTING, SPARE
+from sequencer.show.fuel_plan import LIGHTING, SPARE, Light
 from sequencer.show.safety_plan import SafetyPlan
 from sequencer.show.staged import Staged
 
@@ -95,7 +95,11 @@ def stop_call(lit: int) -> tuple[Stop, ...]:
     flame = lit > 0
     performer: tuple[str, ...] = ("stand still", "let the heads hang away from you and everybody")
     if flame:
-        performer = ("stop the props", "walk to your spotter", "hold the props low and away")
+        performer = (
+            "stop the props, hold them low and away from you",
+            "stay where you are seen, your spotter comes",
+            "clothes alight: lie down, do not run",
+        )
     return (
         Stop(
             role="everybody", does=("who sees the danger calls the stop word, loudly", "repeat it")
@@ -123,7 +127,7 @@ def stop_call(lit: int) -> tuple[Stop, ...]:
 
 def _before(show: Staged, plan: SafetyPlan) -> list[Step]:
     book = plan.book
-    props = 2 * len({burn.who for burn in plan.burns})
+    props = sum(each.soaks for each in plan.fuel.props) if plan.fuel else 0
     soaking = max(props * SOAKING, 5 * MINUTE) if props else 0.0
     soak_at = -BEFORE_SOAK - soaking
     found = [
@@ -153,7 +157,7 @@ def _before(show: Staged, plan: SafetyPlan) -> list[Step]:
         Step(at=soak_at, until=-BEFORE_SOAK, who=("fuel keeper", "performer"), what="soak and spin off",
              checks=_soak_lines(plan), source=_cited(book, "spin-off-zone")),
         Step(at=-BEFORE_SOAK, until=None, who=("fuel keeper",), what="shut the can, count props out",
-             checks=(f"{props} props out", "can shut until the act is over"), source=_cited(book, "fuel-point-distance")),
+             checks=(f"{props} soaked props out, those for a relight included", "can shut until the act is over"), source=_cited(book, "fuel-point-distance")),
         Step(at=-10 * MINUTE, until=None, who=("spotter", "perimeter"), what="to the posts",
              checks=("towels damp", "perimeter closed", "line of sight to whom you watch")),
         Step(at=-5 * MINUTE, until=None, who=("lead",), what="second go or no-go, each by name",
@@ -171,7 +175,7 @@ def _act(show: Staged, plan: SafetyPlan) -> list[Step]:
         found.append(
             Step(at=lighting.lights[0].at_s, until=lighting.start_s, who=names,
                  what=f"light in this order: {', '.join(names)}",
-                 checks=tuple(f"{light.burn.who}, {_spare_text(light.spare_s)}" for light in lighting.lights),
+                 checks=tuple(_light_text(light) for light in lighting.lights),
                  position=show.position(lighting.start),
                  source=f"{LIGHTING:g} s each, least to spare last: design choice")
         )  # fmt: skip
@@ -292,8 +296,11 @@ def _log(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
     return tuple(lines)
 
 
-def _spare_text(spare: float | None) -> str:
-    return "burning time unknown" if spare is None else f"{spare:.0f} s to spare at the end"
+def _light_text(light: Light) -> str:
+    spare = light.spare_s
+    said = "burning time unknown" if spare is None else f"{spare:.0f} s to spare at the end"
+    again = ", a second soaked prop, never the hot wick" if light.burn.soak else ""
+    return f"{light.burn.who}: {said}{again}"
 
 
 def _cited(book: RuleBook, kind: str) -> str:
