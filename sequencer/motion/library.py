@@ -18,7 +18,7 @@ from sequencer.motion.parameters import Parameter, Value, nearest, read_all
 
 _KEYS = {
     "family", "law", "set", "defaults", "left", "right", "summary", "difficulty", "why", "needs",
-    "notes", "source",
+    "notes", "source", "cycle",
 }  # fmt: skip
 
 
@@ -45,6 +45,9 @@ class Pattern:
     needs: tuple[str, ...] = ()  # patterns to learn before
     notes: str = ""  # of the body: stance, arms, what to watch
     source: str = "common practice"
+    cycle: float | None = (
+        None  # [beats] of one hand cycle, where the law's own default is too quick
+    )
 
     @property
     def hybrid(self) -> bool:
@@ -91,7 +94,7 @@ def patterns_from(
     ----------
     records : mapping
         One record a name: `law` (or `left` and `right`, each with its `law` and `set`), `set` (values
-        for good), `defaults`, `summary`, `difficulty`, `why`, `needs`, `notes`, `family`, `source`.
+        for good), `defaults`, `summary`, `difficulty`, `why`, `needs`, `notes`, `family`, `source`, `cycle`.
     known : mapping, optional
         Patterns that are there already.
 
@@ -147,8 +150,8 @@ def cycle_beats(
         If the pattern or a parameter is not known, or out of range.
     """
     pattern = find(name, book)
-    hand = pattern.right
-    return hand.kind.cycle(pattern.values(parameters))
+    values = pattern.values(parameters)
+    return pattern.cycle or pattern.right.kind.cycle(values)
 
 
 def turn_beats(
@@ -243,6 +246,7 @@ def _pattern(name: str, record: Mapping[str, Any]) -> Pattern:
         needs=tuple(record.get("needs", ())),
         notes=str(record.get("notes", "")),
         source=str(record.get("source", "common practice")),
+        cycle=float(record["cycle"]) if "cycle" in record else None,
     )
 
 

@@ -1,0 +1,252 @@
+"""Patterns as text: the list, one pattern's card, build steps, the join matrix."""
+
+from collections.abc import Mapping
+from math import isfinite
+from typing import Any
+
+import numpy as np
+
+from sequencer.geometry.bodies import SIDES, Body
+from sequencer.motion.joining import VERDICTS, ends
+from sequencer.motion.kinds import DEFAULT_TETHER
+from sequencer.motion.library import Pattern, cycle_beats, find, law_for, patterns
+from sequencer.motion.matrix import JoinMatrix
+from sequencer.motion.parameters import Parameter
+from sequencer.motion.reach import farthest_reach
+from sequencer.motion.rows import STATURE
+from sequencer.motion.steps import Station
+from sequencer.motion.tension import farthest_flight, hand_work, lowest_tempo
+from sequencer.motion.words import words
+
+TEMPO = 100.0  # [beats a minute] of a card's figures, unless said
+HEAD_MASS = 0.2  # [kg]
+MARKS = {"joins": "●", "joins after a shift": "◐", "needs a link": "·", "wrong way round": "↺", "cannot join": "×"}  # fmt: skip
+
+
+def chosen_patterns(
+    book: Mapping[str, Pattern] | None = None,
+    *,
+    family: str | None = None,
+    hardest: int | None = None,
+    containing: str | None = None,
+) -> list[Pattern]:
+    """Patterns of a family, up to a difficulty, whose name or summary holds some text."""
+    known = patterns() if book is None else book
+    wanted = containing.casefold() if containing else ""
+    return [
+        pattern
+        for pattern in known.values()
+        if (family is None or pattern.family == family)
+        and (hardest is None or pattern.difficulty <= hardest)
+        and (not wanted or wanted in f"{pattern.name} {pattern.summary}".casefold())
+    ]
+
+
+def list_text(chosen: list[Pattern]) -> str:
+    """One line a pattern, grouped by family."""
+    if not chosen:
+        return "no pattern fits\n"
+    wide = max(len(pattern.name) for pattern in chosen)
+    lines: list[str] = []
+    for family in dict.fromkeys(pattern.family for pattern in chosen):
+        lines += ["", f"{family}"]
+        lines += [
+            f"  {p.name:<{wide}}  {'■' * p.difficulty}{'□' * (5 - p.difficulty)}  {p.summary}"
+            for p in chosen
+            if p.family == family
+        ]
+    return "\n".join([*lines[1:], ""])
+
+
+def card_record(
+    name: str,
+    parameters: Mapping[str, object],
+    *,
+    tempo: float = TEMPO,
+    book: Mapping[str, Pattern] | None = None,
+) -> dict[str, Any]:
+    """Everything that a card says, as plain data.
+
+    Raises
+    ------
+    ValueError
+        If the pattern or a parameter is not known, or out of range.
+    """
+    pattern = find(name, book)
+    body = Body(stature=STATURE)
+    cycle = cycle_beats(name, parameters, book)
+    tether = float(pattern.values(parameters).get("tether") or DEFAULT_TETHER)
+    hands: dict[str, Any] = {}
+    for side in SIDES:
+        law = law_for(name, parameters, side=side, body=body, tether=tether, book=book)
+        said = words(name, dict(parameters), side, body=body, book=dict(book) if book else None)
+        whole = isfinite(law.period)
+        span = law.period if whole else 4 * cycle
+        taut = lowest_tempo(law, length=tether, start=0.0, end=span)
+        bounds = law.bounds()
+        rate = tempo / 60
+        work = hand_work(law, length=tether, mass=HEAD_MASS, tempo=tempo) if whole else None
+        height = float(
+            np.max(law.at(span * np.arange(2049, dtype=np.float64) / 2048).head(tether)[:, 2])
+        )
+        hands[side] = {
+            "performer": str(said["performer"]),
+            "audience": str(said["audience"]),
+            "home_after_beats": law.period if whole else None,
+            "after_one_cycle": ends(law, cycle, length=tether),
+            "reach_m": farthest_reach(law, side=side, body=body, end=span).distance,
+            "lowest_tempo": taut.lowest if isfinite(taut.lowest) else None,
+            "hand_work_m": work.largest if work else None,
+            "hand_work_rms_m": work.rms if work else None,
+            "hand_work_j_a_beat": work.work if work else None,
+            "hand_speed_m_s": bounds.hand_speed * rate,
+            "head_speed_m_s": bounds.head_speed(tether) * rate,
+            "pull_n": HEAD_MASS * (bounds.head_acceleration(tether) * rate**2 + 9.81),
+            "let_go_m": farthest_flight(bounds.head_speed(tether) * rate, height),
+        }
+    return {
+        "name": pattern.name,
+        "family": pattern.family,
+        "summary": pattern.summary,
+        "difficulty": pattern.difficulty,
+        "why": pattern.why,
+        "needs": list(pattern.needs),
+        "notes": pattern.notes,
+        "source": pattern.source,
+        "cycle_beats": cycle,
+        "tempo": tempo,
+        "tether_m": tether,
+        "parameters": [_parameter_record(p) for p in pattern.parameters],
+        "hands": hands if pattern.hybrid else {"right": hands["right"]},
+    }
+
+
+def card_text(
+    name: str,
+    parameters: Mapping[str, object],
+    *,
+    tempo: float = TEMPO,
+    book: Mapping[str, Pattern] | None = None,
+) -> str:
+    """One pattern's card.
+
+    Raises
+    ------
+    ValueError
+        If the pattern or a parameter is not known, or out of range.
+    """
+    card = card_record(name, parameters, tempo=tempo, book=book)
+    lines = [
+        f"{card['name']}: {card['family']}, difficulty {card['difficulty']} of 5 ({card['why']})",
+        card["summary"],
+        "",
+        f"one hand cycle: {card['cycle_beats']:g} beats unless the show says otherwise",
+    ]
+    for side, hand in card["hands"].items():
+        lines += _hand_lines(side, hand, card)
+    if card["needs"]:
+        lines.append(f"learn first: {', '.join(card['needs'])}")
+    if card["notes"]:
+        lines.append(f"body: {card['notes']}")
+    lines += ["", "may be set:"]
+    wide = max((len(p["name"]) for p in card["parameters"]), default=0)
+    lines += [
+        f"  {p['name']:<{wide}}  {p['range']}; {p['default']} if not said; {p['help']}"
+        for p in card["parameters"]
+    ]
+    lines += [
+        "",
+        f"source of the pattern: {card['source']}; figures: docs/motion.md, section 6",
+        "",
+    ]
+    return "\n".join(lines)
+
+
+def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> list[str]:
+    home = {
+        "home": "home",
+        "reversed": "the wrong way round (a second cycle brings it home)",
+        "elsewhere": "on its way",
+    }[hand["after_one_cycle"]]
+    under = (
+        f"  at {card['tempo']:g} beats a minute with a {100 * card['tether_m']:.0f} cm tether and a "
+        f"{HEAD_MASS:g} kg head (1.70 m body):"
+    )
+    figures = (
+        f"    hand up to {hand['reach_m']:.2f} m from the shoulder and {hand['hand_speed_m_s']:.1f} m/s, "
+        f"head {hand['head_speed_m_s']:.1f} m/s, pull up to {hand['pull_n']:.0f} N"
+    )
+    lines = [
+        f"{side} hand, as you see it: {hand['performer']}",
+        f"{' ' * len(side)}  as the audience sees it: {hand['audience']}",
+        f"  after one cycle: {home}",
+        under,
+        figures,
+    ]
+    lowest = hand["lowest_tempo"]
+    lines.append(
+        f"    the tether stays taut from {lowest:.1f} beats a minute on"
+        if lowest is not None
+        else "    no tempo keeps the tether taut all along"
+    )
+    if hand["hand_work_m"] is not None:
+        lines.append(
+            f"    hand work: up to {100 * hand['hand_work_m']:.0f} cm off the drawn path, "
+            f"{100 * hand['hand_work_rms_m']:.0f} cm RMS, {hand['hand_work_j_a_beat']:.1f} J a beat"
+        )
+    lines.append(
+        f"    let go, a head flies at most {hand['let_go_m']:.0f} m (bound, no drag; see the cautions)"
+    )
+    return lines
+
+
+def _parameter_record(parameter: Parameter) -> dict[str, Any]:
+    default = "the prop's" if parameter.default is None else parameter.default
+    return {
+        "name": parameter.name,
+        "range": parameter.range_words,
+        "default": default,
+        "unit": parameter.unit,
+        "help": parameter.help,
+    }
+
+
+def steps_text(name: str, stations: list[Station]) -> str:
+    """Build steps for a pupil: what to see, where the hand is, what changes, where planes cross."""
+    lines = [f"Build steps of {name}"]
+    cycle = 0
+    for station in stations:
+        if station.cycle != cycle and station is not stations[-1]:
+            cycle = station.cycle
+            lines += ["", f"cycle {cycle}"]
+        last = station is stations[-1]
+        lines.append(
+            f"{station.number:>3}  beat {station.beat:g}: {station.half}, lobe {station.lobe}; "
+            f"hand at the {station.place}" + ("; home again" if last else "")
+        )
+        lines.append(f"     you see: {station.performer}")
+        if station.audience != station.performer:
+            lines.append(f"     the audience sees: {station.audience}")
+        if station.number > 1:
+            lines.append(f"     {station.change}")
+            cross = station.cross_words or "none, the two planes are parallel"
+            lines.append(
+                f"     cross point with the step before, from the circle's middle: {cross}"
+            )
+    return "\n".join([*lines, ""])
+
+
+def joins_text(matrix: JoinMatrix) -> str:
+    """The join matrix: rows come first, columns after; then how many of each verdict."""
+    wide = max(len(name) for name in matrix.names)
+    count = len(matrix.names)
+    tens = "".join(str(k // 10) if k >= 10 else " " for k in range(1, count + 1))
+    ones = "".join(str(k % 10) for k in range(1, count + 1))
+    lines = [f"{'':<{wide + 4}} {digits}" for digits in (tens, ones)]
+    for k, name in enumerate(matrix.names):
+        row = "".join(MARKS[VERDICTS[int(v)]] for v in matrix.kind[k])
+        lines.append(f"{k + 1:>3} {name:<{wide}} {row}")
+    lines.append("")
+    for verdict, number in matrix.counts().items():
+        lines.append(f"{MARKS[verdict]}  {verdict}: {number}")
+    return "\n".join([*lines, ""])
