@@ -11,8 +11,9 @@ export class Clicks {
 
   constructor(private readonly tempo: TempoMap) {}
 
-  private audio(): AudioContext | null {
+  private audio(clock: Clock): AudioContext | null {
     try {
+      this.context ??= clock.context ?? null;
       this.context ??= new AudioContext({ latencyHint: "interactive" });
       if (this.context.state === "suspended") void this.context.resume();
     } catch {
@@ -41,7 +42,7 @@ export class Clicks {
       this.next = -Infinity;
       return;
     }
-    const context = this.audio();
+    const context = this.audio(clock);
     if (!context) return;
     const beat = this.tempo.beatAt(seconds);
     if (this.next < beat - 0.5 || this.next > beat + 8) this.next = Math.ceil(beat);
@@ -50,15 +51,18 @@ export class Clicks {
       if (wait > AHEAD) break;
       if (wait > -0.01) {
         const { beat: inBar } = this.tempo.position(this.next + 1e-6);
-        this.click(context.currentTime + Math.max(wait, 0), Math.floor(inBar) === 1);
+        // What is handed over now sounds later by the card's own delay.
+        const late = clock.when ? 0 : context.outputLatency || 0;
+        const at = clock.when?.(this.tempo.secondsAt(this.next)) ?? context.currentTime + wait - late;
+        this.click(Math.max(at, context.currentTime), Math.floor(inBar) === 1);
       }
       this.next += 1;
     }
   }
 
   /** Click one bar before a moment; tells each count, and resolves when the moment is reached. */
-  countIn(seconds: number, speed: number, tell: (count: number) => void, stop: AbortSignal): Promise<boolean> {
-    const context = this.audio();
+  countIn(clock: Clock, seconds: number, speed: number, tell: (count: number) => void, stop: AbortSignal): Promise<boolean> {
+    const context = this.audio(clock);
     const beat = this.tempo.beatAt(seconds);
     const { inBar } = this.tempo.position(beat + 1e-6);
     const gap = 1 / (this.tempo.rateAt(seconds) * speed);

@@ -1,5 +1,7 @@
-// The one clock of the page. Everything drawn is a function of `now()`; with a song it is the audio
-// element's own time, read anew each frame, so errors cannot add up.
+// The one clock of the page. Everything drawn is a function of `now()`, which is the time of the sound
+// itself, read anew each frame, so errors cannot add up. An embedded song has the clock of sound.ts; a
+// linked one plays in the browser's own element, which keeps the pitch but, at other speeds than its own,
+// sounds some 40 ms of the song ahead of the time it tells (measured in Chromium).
 export interface Clock {
   readonly silent: boolean;
   readonly playing: boolean;
@@ -10,6 +12,9 @@ export interface Clock {
   seek(seconds: number): void;
   speed: number;
   volume: number;
+  loop?(span: [number, number] | null): void;
+  when?(seconds: number): number | null;
+  context?: AudioContext;
 }
 
 export class SilentClock implements Clock {

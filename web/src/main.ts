@@ -8,6 +8,7 @@ import { $, make } from "./dom";
 import { Mover } from "./motion";
 import { Panel } from "./panel";
 import { Plan } from "./plan";
+import { SoundClock } from "./sound";
 import { Schedule } from "./schedule";
 import { Stage, type Drawn } from "./scene";
 import { Timeline } from "./timeline";
@@ -19,25 +20,27 @@ const TRAILS = [1, 2, 4, 0, 0.5];
 
 /** A notice stays for a while, then only in the list behind the keys. */
 function notice(text: string): void {
-  const at = $("notice");
-  at.textContent = text;
-  at.hidden = false;
-  setTimeout(() => (at.hidden = true), 12_000);
+  const line = make("p", text);
+  $("notices").append(line);
+  setTimeout(() => line.remove(), 12_000);
   $("about").prepend(make("li", text));
 }
 
 function songClock(doc: Document, fail: (why: string) => void): Clock {
   if (doc.audio.kind === "none") return new SilentClock(doc.duration);
-  const element = new Audio();
-  element.preload = "auto";
   const text = $("song").textContent ?? "";
   if (doc.audio.kind === "embedded") {
-    element.src = URL.createObjectURL(new Blob([bytesFromBase64(text)], { type: doc.audio.type }));
-  } else {
-    element.src = JSON.parse(text) as string;
+    try {
+      return new SoundClock(bytesFromBase64(text).buffer, doc.duration, fail);
+    } catch {
+      setTimeout(() => fail("This browser has no sound for this page."));
+      return new SilentClock(doc.duration);
+    }
   }
-  element.addEventListener("error", () =>
-    fail(doc.audio.kind === "linked" ? `The song is not where this page looks for it (${decodeURIComponent(element.src)}).` : "This browser cannot play the song."));
+  const element = new Audio();
+  element.preload = "auto";
+  element.src = JSON.parse(text) as string;
+  element.addEventListener("error", () => fail(`The song is not where this page looks for it (${decodeURIComponent(element.src)}).`));
   return new SongClock(element, doc.duration);
 }
 
@@ -180,7 +183,7 @@ class Page {
       this.panel.playing();
       const box = $("counting");
       box.hidden = false;
-      const go = await this.clicks.countIn(this.clock.now(), this.clock.speed, (count) => (box.textContent = String(count)), stopper.signal);
+      const go = await this.clicks.countIn(this.clock, this.clock.now(), this.clock.speed, (count) => (box.textContent = String(count)), stopper.signal);
       box.hidden = true;
       this.counting = null;
       if (!go) return this.panel.playing();
@@ -217,7 +220,8 @@ class Page {
   private frame(stamp: number): void {
     const playing = this.clock.playing;
     let seconds = this.clock.now();
-    if (playing && this.repeat && this.a !== null && this.b !== null && seconds >= this.b) {
+    this.clock.loop?.(this.repeat && this.a !== null && this.b !== null ? [this.a, this.b] : null);
+    if (playing && !this.clock.loop && this.repeat && this.a !== null && this.b !== null && seconds >= this.b) {
       this.clock.seek(this.a);
       seconds = this.a;
       if (!this.clock.playing) void this.clock.play();
