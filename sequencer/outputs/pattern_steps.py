@@ -57,7 +57,7 @@ def steps_figure(
             else "Home after one cycle."
         )
     )
-    figure.text(0.05, 0.943, fill(about, 108), fontsize=9, va="top", linespacing=1.3)
+    figure.text(0.05, 0.943, fill(about, 122), fontsize=8.5, va="top", linespacing=1.3)
     figure.text(
         0.05, 0.022,
         "Seen from behind, as the performer sees it. Dashed: the hand's way, dot: hand. Thick line: tether; "
@@ -66,7 +66,7 @@ def steps_figure(
         fontsize=7.5, va="bottom", color="#333333",
     )  # fmt: skip
     small = {3: 8.0, 4: 6.8, 5: 6.0, 6: 5.2}[columns]
-    width, height = 0.91 / columns, 0.845 / rows
+    width, height = 0.91 / columns, 0.838 / rows
     letters = round(width * wide * 72 / small * 1.75)
     texts = [_told(station, letters, steady=bool(_steady(stations))) for station in stations]
     most = max(text.count("\n") + 1 for text in texts)
@@ -75,11 +75,11 @@ def steps_figure(
     drawing = max(height - said - 1.5 * title, 0.25 * height)
     for k, (station, text) in enumerate(zip(stations, texts, strict=True)):
         left = 0.05 + (k % columns) * width
-        top = 0.905 - (k // columns) * height
+        top = 0.898 - (k // columns) * height
         picture = figure.add_axes((left, top - title - drawing, width * 0.94, drawing))
         _draw(picture, station, shown)
         head = f"{station.number}  beat {station.beat:g}  {station.half.upper()}" + (
-            "  (home)" if k == count - 1 else f"  lobe {station.lobe}"
+            "  (home)" if k == count - 1 else f"  lobe {station.lobe}" if columns < 5 else ""
         )
         figure.text(left, top, head, fontsize=small + 1.5, fontweight="bold", va="top")
         figure.text(
