@@ -81,7 +81,9 @@ def quartet(rounds, tmp_path_factory):
     loud, mute = folder / "loud.html", folder / "mute.html"
     sound = embedded(ticking(staged), RATE)
     loud.write_text(page_from_document(document, sound), encoding="utf-8")
-    mute.write_text(page_from_document(document, silent("The song was not there.")), encoding="utf-8")
+    mute.write_text(
+        page_from_document(document, silent("The song was not there.")), encoding="utf-8"
+    )
     return SimpleNamespace(
         staged=staged, report=report, document=document, loud=loud, mute=mute, folder=folder
     )
@@ -100,7 +102,7 @@ class Opened:
         self.page.on("request", lambda request: self.asked.append(request.url))
         self.page.on("dialog", lambda box: (self.boxes.append(box.message), box.dismiss()))
         self.page.goto(path.as_uri())
-        self.page.wait_for_function("document.documentElement.dataset.ready === 'yes'")
+        self.page.wait_for_function("() => document.documentElement.dataset.ready === 'yes'")
 
     def __enter__(self):
         return self
@@ -111,7 +113,11 @@ class Opened:
     @property
     def complaints(self):
         """Console lines that speak of a fault of the page; the driver's own advice is left out."""
-        return [line for line in self.said if "GPU stall" not in line and "swiftshader" not in line.lower()]
+        return [
+            line
+            for line in self.said
+            if "GPU stall" not in line and "swiftshader" not in line.lower()
+        ]
 
 
 @pytest.fixture(scope="session")

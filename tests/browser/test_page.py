@@ -200,9 +200,9 @@ def test_all_of_it_by_keys(browser, quartet, opened):
         assert not page.locator("#keys").is_visible()
         press("Home")
         press("Space")
-        page.wait_for_function("rehearsal.clock.now() > 0.1")
+        page.wait_for_function("() => rehearsal.clock.now() > 0.1")
         press("Space")
-        page.wait_for_function("!rehearsal.clock.playing")
+        page.wait_for_function("() => !rehearsal.clock.playing")
         assert there.complaints == []
 
 
@@ -310,7 +310,9 @@ def test_phone_with_touch(browser, quartet, opened):
 
 
 def test_findings_are_shown_as_they_happen(browser, quartet, opened):
-    finding = next(f for f in quartet.report.findings if f.start is not None and f.severity == "stop")
+    finding = next(
+        f for f in quartet.report.findings if f.start is not None and f.severity == "stop"
+    )
     with opened(browser, quartet.mute) as there:
         page = there.page
         page.evaluate("t => rehearsal.seek(t)", finding.start + 0.1)
@@ -335,7 +337,7 @@ def test_missing_song_plays_silent_with_a_notice(browser, quartet, opened):
     )
     with opened(browser, path) as there:
         page = there.page
-        page.wait_for_function("rehearsal.clock.silent")
+        page.wait_for_function("() => rehearsal.clock.silent")
         assert "not where this page looks for it" in page.locator("#notices").inner_text()
         page.keyboard.press("Space")
         page.wait_for_timeout(500)
@@ -370,8 +372,12 @@ def test_nothing_of_a_hostile_show_becomes_markup(browser, rounds, opened, tmp_p
     from sequencer.outputs.rehearsal.sound import silent
 
     text = rounds.ROUND.replace("title: Lantern Round", f"title: '{EVIL}'")
-    text = text.replace("Łucja", f'"{EVIL}"').replace("note: keep it low until the drum", f"note: '{EVIL}'")
-    text = text.replace("name: willow", f"name: '{EVIL}'").replace("name: audience", f"name: '{EVIL}'")
+    text = text.replace("Łucja", f'"{EVIL}"').replace(
+        "note: keep it low until the drum", f"note: '{EVIL}'"
+    )
+    text = text.replace("name: willow", f"name: '{EVIL}'").replace(
+        "name: audience", f"name: '{EVIL}'"
+    )
     staged = rounds.show(tmp_path, text.replace(f'Look at "{EVIL}" before the turn.', "Turn."))
     block = staged.blocks[0]
     many = tuple(
