@@ -16,7 +16,7 @@ import numpy as np
 from sequencer.arrays import Bools, Floats, Ints
 
 TOLERANCE = 0.005  # [m] what counts as exact on a stage plan
-_FEW = 32
+_FEW = 24  # intervals of each group that go first
 _CHUNK = 16_384  # samples taken at once, so that memory stays small
 _LEVEL = 400_000  # intervals of one level taken together
 _MOST = 500_000_000  # samples of one search; hours of work, and no show is that long
@@ -104,13 +104,12 @@ def search(
     lowest = np.full(groups, np.inf)
     at, row = np.full(groups, np.nan), np.full(groups, -1, dtype=np.int64)
     label = np.full(groups, -1, dtype=np.int64)
-    # A few intervals of every group go first: what they find spares the others much work.
-    every = np.arange(len(group), dtype=np.int64)
-    rows: Ints = np.concatenate([every[::_FEW], every[every % _FEW > 0]])
+    early = _spread(group, groups)
+    rows: Ints = np.concatenate([np.flatnonzero(early), np.flatnonzero(~early)])
     start, end = start[rows], end[rows]
     centre, half = 0.5 * (start + end), 0.5 * (end - start)
     open_ = np.isfinite(required)[group[rows]]
-    first = len(every[::_FEW])
+    first = int(np.count_nonzero(early))
     flagged: list[tuple[Ints, Floats, Floats]] = []
     evaluations = 0
     # A level of the search at a time, in blocks: the last block goes first when a level grows large.
@@ -159,6 +158,16 @@ def search(
         spans=_merged(flagged),
         evaluations=evaluations,
     )
+
+
+def _spread(group: Ints, groups: int) -> Bools:
+    """A few intervals of every group, evenly: what they find spares the others much work."""
+    order = np.argsort(group, kind="stable")
+    count = np.bincount(group, minlength=groups)
+    rank = np.empty(len(group), dtype=np.int64)
+    rank[order] = np.arange(len(group)) - np.repeat(np.cumsum(count) - count, count)
+    stride = np.maximum(count // _FEW, 1)[group]
+    return np.asarray(rank % stride == stride // 2)
 
 
 def _blocks(n: int, size: int, first: int) -> list[tuple[int, int]]:

@@ -155,7 +155,8 @@ def _searched(
     evaluations = 0
     spans: Spans | None = None
     while np.any(want & ~taken):
-        pair, cell = np.nonzero(want & ~taken)
+        # By time, so that a state is worked out once for all pairs that ask for it.
+        cell, pair = np.nonzero((want & ~taken).T)
         again = _search_cells(dancers, grid, first, second, pair, cell, required, tolerance, found)
         evaluations += again.evaluations
         # Cells taken up later lie beyond the requirement: only the first search finds spans.
@@ -203,11 +204,11 @@ def _search_cells(
     known: Found | None,
 ) -> Found:
     """Search pairs over the cells given, keeping what is known already."""
-    # Cells are cut at once to where the second-order term is 0.2 m: wider ones decide nothing.
+    # Cells are cut at once to where the second-order term is 0.4 m: wider ones decide nothing.
     bend = grid.acceleration[first[pair], cell].max(axis=1)
     bend += grid.acceleration[second[pair], cell].max(axis=1)
     width = grid.end[cell] - grid.start[cell]
-    count = np.maximum(width * np.sqrt(np.maximum(bend, 1e-12) / 1.6), 1.0)
+    count = np.maximum(width * np.sqrt(np.maximum(bend, 1e-12) / 3.2), 1.0)
     count = 2 ** np.ceil(np.log2(count)).astype(np.int64)
     row = np.repeat(np.arange(len(pair)), count)
     place = np.arange(len(row)) - np.repeat(np.cumsum(count) - count, count)
