@@ -1,0 +1,156 @@
+"""What holds for every join, blend and link, between random states of the vocabulary."""
+
+from dataclasses import replace
+
+import numpy as np
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from numpy.testing import assert_allclose
+
+from sequencer.geometry.bodies import Body
+from sequencer.motion.course import Course, Span
+from sequencer.motion.joining import Tolerances, gap_between
+from sequencer.motion.library import law_for, patterns
+from sequencer.motion.links import Room, link, rest
+from sequencer.motion.sequence import assembled
+
+BODY = Body(stature=1.7)
+ROOM = Room(body=BODY, side="right", length=0.55)
+NAMES = [n for n in patterns() if n != "inspin-flower-1"]
+FIELDS = ("hand", "hand_rate", "hand_acceleration", "tether", "tether_rate", "tether_acceleration")
+
+
+def law_of(name):
+    return law_for(name, {}, side="right", body=BODY)
+
+
+states = st.builds(
+    lambda name, beat: law_of(name).at(np.array(beat)),
+    st.sampled_from(NAMES),
+    st.floats(0, 6),
+)
+
+
+@given(states, states, st.sampled_from([0.5, 1.0, 2.0, 4.0]), st.booleans())
+@settings(max_examples=80)
+def test_a_link_meets_both_states(first, last, beats, roomy):
+    """Position to 1 mm, direction to 0.1°, velocity to 1 mm/s are asked; it is exact to rounding."""
+    law = link(first, last, beats, ROOM if roomy else None)
+    for state, at in ((first, 0.0), (last, beats)):
+        own = law.at(np.array(at))
+        for name in FIELDS:
+            assert_allclose(getattr(own, name), getattr(state, name), atol=1e-7, err_msg=name)
+        assert_allclose(own.plane, state.plane, atol=1e-7)
+
+
+@given(states, states, st.sampled_from([0.5, 1.0, 3.0]))
+@settings(max_examples=60)
+def test_a_link_is_smooth_and_bounded(first, last, beats):
+    law = link(first, last, beats, ROOM)
+    at = np.linspace(0, beats, 1601)
+    motion = law.at(at)
+
+    assert_allclose(np.linalg.norm(motion.tether, axis=-1), 1, atol=1e-12)
+    assert_allclose(np.linalg.norm(motion.plane, axis=-1), 1, atol=1e-12)
+    assert_allclose(np.sum(motion.plane * motion.tether, axis=-1), 0, atol=1e-12)
+    for low, high, bounds in law.parts:
+        own = (at >= low) & (at <= high)
+        for vectors, most in (
+            (motion.hand_rate, bounds.hand_speed),
+            (motion.hand_acceleration, bounds.hand_acceleration),
+            (motion.tether_rate, bounds.turn_rate),
+            (motion.tether_acceleration, bounds.turn_acceleration),
+            (motion.hand[:, :2], bounds.hand_reach),
+        ):
+            assert np.linalg.norm(vectors[own], axis=-1).max() <= most + 1e-9
+    away = np.linalg.norm(motion.hand - ROOM.shoulder, axis=-1)
+    assert away.max() <= law.reach_from(ROOM.shoulder) + 1e-12
+    # the jerk's bound is the slope of the acceleration
+    steps = np.linalg.norm(np.diff(motion.hand_acceleration, axis=0), axis=-1) / np.diff(at)
+    assert steps.max() <= law.bounds().hand_jerk * (1 + 1e-9) + 1e-6
+
+
+@given(states, states)
+@settings(max_examples=100)
+def test_a_gap_is_the_same_backwards_in_time(first, last):
+    """Run backwards, the later state comes first and every rate changes its sign."""
+
+    def backwards(state):
+        return replace(
+            state, hand_rate=-state.hand_rate, tether_rate=-state.tether_rate, plane=-state.plane
+        )
+
+    there = gap_between(first, last, 0.55)
+    back = gap_between(backwards(last), backwards(first), 0.55)
+    assert_allclose(back.hand, there.hand)
+    assert_allclose(back.tether, there.tether)
+    assert_allclose(back.axis, there.axis)
+    assert_allclose(back.head_velocity, there.head_velocity)
+    if np.isfinite(there.rate) and there.rate > 0:
+        assert_allclose(back.rate, 1 / there.rate)
+    tolerances = Tolerances()
+    assert bool(back.within(tolerances)) == bool(there.within(tolerances))
+    assert bool(back.reversed_in_place(tolerances)) == bool(there.reversed_in_place(tolerances))
+
+
+@given(st.lists(st.sampled_from(NAMES), min_size=2, max_size=5), st.data())
+@settings(max_examples=40)
+def test_a_course_never_jumps_and_keeps_its_bounds(names, data):
+    spans, at = [], 4.0
+    for name in names:
+        at += data.draw(st.sampled_from([0.0, 0.0, 1.0, 3.0, 9.0]))
+        length = data.draw(st.sampled_from([0.5, 2.0, 4.0]))
+        spans.append(
+            Span(start=at, end=at + length, law=law_of(name), origin=at, kind="block", label=name)
+        )
+        at += length
+    course = assembled(spans, rest("right", BODY, 0.55), room=ROOM)
+    beats = np.linspace(0, at + 4, 30_001)
+    motion, step = course.at(beats), (at + 4) / 30_000
+    pieces = course.pieces(0.0, at + 4)
+    assert pieces[0][0] == 0.0
+    assert pieces[-1][1] == at + 4
+    for (_, end, _), (start, _, _) in zip(pieces, pieces[1:], strict=False):
+        assert abs(end - start) < 1e-9
+    for low, high, bounds in pieces:
+        own = (beats >= low) & (beats <= high)
+        if not own.any():
+            continue
+        for vectors, most in (
+            (motion.hand_rate, bounds.hand_speed),
+            (motion.hand_acceleration, bounds.hand_acceleration),
+            (motion.tether_rate, bounds.turn_rate),
+            (motion.tether_acceleration, bounds.turn_acceleration),
+            (motion.hand[:, :2], bounds.hand_reach),
+        ):
+            assert np.linalg.norm(vectors[own], axis=-1).max() <= most + 1e-9
+    # twice continuously differentiable: steps of the first derivative stay within the second's bound
+    most = max(b.turn_acceleration for _, _, b in pieces)
+    steps = np.linalg.norm(np.diff(motion.tether_rate, axis=0), axis=-1)
+    assert steps.max() <= most * step * (1 + 1e-6) + 1e-9
+    most = max(b.hand_acceleration for _, _, b in pieces)
+    assert np.linalg.norm(np.diff(motion.hand_rate, axis=0), axis=-1).max() <= most * step + 1e-9
+    # and the second derivative has no jump at a boundary or at the ends of a blend
+    corners = [s.start for s in course.spans[1:]]
+    corners += [b.boundary + w for b in course.blends for w in (-b.half, b.half) if b.half]
+    for corner in corners:
+        before, after = (course.at(np.array(corner + d)) for d in (-1e-7, 1e-7))
+        assert_allclose(before.tether_acceleration, after.tether_acceleration, atol=1e-2)
+        assert_allclose(before.hand_acceleration, after.hand_acceleration, atol=1e-2)
+        assert_allclose(before.plane, after.plane, atol=1e-4)
+
+
+def test_the_sampling_of_a_course_changes_nothing():
+    """Any grid sees the same curve."""
+    course = Course(
+        tuple(
+            Span(
+                start=4.0 * k, end=4.0 * k + 4, law=law_of(n), origin=4.0 * k, kind="block", label=n
+            )
+            for k, n in enumerate(("pro-bend-4", "anti-bend-4", "iso-bend-4"))
+        )
+    )
+    fine = course.at(np.linspace(0, 12, 1201))
+    coarse = course.at(np.linspace(0, 12, 121))
+    assert_allclose(fine.hand[::10], coarse.hand, atol=1e-12)
+    assert_allclose(fine.tether[::10], coarse.tether, atol=1e-12)
