@@ -51,9 +51,13 @@ class Ground:
         def ways(places: Floats) -> Floats:
             at = as_floats("places", places)
             best = np.where(self._open(at, ends), _lengths(at, ends), np.inf)
-            first = np.where(self._open(at, corners), _lengths(at, corners), np.inf)
-            bent = np.min(first[:, :, None] + onward[None, :, :], axis=1)
-            return np.asarray(np.minimum(best, bent))
+            blocked = np.flatnonzero(~np.all(np.isfinite(best), axis=1))
+            if len(blocked):
+                first = _lengths(at[blocked], corners)
+                first[~self._open(at[blocked], corners)] = np.inf
+                bent = np.min(first[:, :, None] + onward[None, :, :], axis=1)
+                best[blocked] = np.minimum(best[blocked], bent)
+            return np.asarray(best)
 
         return ways
 

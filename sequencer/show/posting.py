@@ -11,8 +11,11 @@ Sources: farthest-first choice is at most twice the best (T. F. Gonzalez, Theore
 its optimality.
 """
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property
+from typing import Any
 
 import numpy as np
 
@@ -21,11 +24,13 @@ from sequencer.facts.pace import response_seconds
 from sequencer.geometry.walking import NO_WAY, Ground, Point
 from sequencer.motion.following import Followed, farthest
 
-SPACING = 0.5  # [m] of the first grid
+SPACING = 0.5  # [m] of the first grid; wider on a large ground
 FINEST = 0.05  # [m]
 SPARE = 0.3  # [m] outside a reach; a design choice
 _STEP = 0.25  # [beats] between samples of a walk
-_ROUNDS = 40
+_CELL = 0.25  # [m] of places by which posts are compared
+_CANDIDATES = 2000  # places of the first grid
+_ROUNDS = 20
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -87,15 +92,17 @@ def propose_posts(
     """
     if number < 1 or not lit:
         raise ValueError("at least one post and one lit performer are needed")
-    targets = np.concatenate([_sampled(burn)[0] for burn in lit])
+    targets = _thinned(np.concatenate([_sampled(burn)[0] for burn in lit]))
     keep = _Free(cast=cast, reach=reach, bounds=bounds)
-    grid = keep.of(_grid(bounds, SPACING))
+    area = (bounds.right - bounds.left) * (bounds.up - bounds.down)
+    spacing = max(SPACING, math.sqrt(area / _CANDIDATES))
+    grid = keep.of(_grid(bounds, spacing))
     if not len(grid):
         return None
     ways = _ways(grid, targets, ground, tall)
     chosen = _exchanged(_first(ways, number), ways)
     places, best = grid[chosen], float(_worst(ways[chosen]))
-    step = SPACING / 2
+    step = spacing / 2
     while step >= FINEST:
         places, best = _refined(places, best, step, targets, keep, ground, tall)
         step /= 2
@@ -118,6 +125,17 @@ class _Free:
     reach: Mapping[str, float]
     bounds: Bounds
 
+    @cached_property
+    def _trees(self) -> list[tuple[Any, float]]:
+        """Each performer's places, and how far away a post must be from the nearest of them."""
+        from scipy.spatial import cKDTree
+
+        found = []
+        for each in self.cast:
+            stood, slack = _sampled(each)
+            found.append((cKDTree(stood), self.reach.get(each.who, 0.0) + SPARE + slack))
+        return found
+
     def of(self, places: Floats) -> Floats:
         return places[self.mask(places)]
 
@@ -134,10 +152,10 @@ class _Free:
                 np.stack([places, np.broadcast_to(b.centre, places.shape)], axis=1)
             )
             free &= ~shapely.intersects(ways, shapely.LineString(line))
-        for each in self.cast:
-            stood, slack = _sampled(each)
-            gap = np.min(np.hypot(*(places[:, None, :] - stood[None]).transpose(2, 0, 1)), axis=1)
-            free &= gap >= self.reach.get(each.who, 0.0) + SPARE + slack
+        for tree, least in self._trees:
+            left = np.flatnonzero(free)
+            gap, _ = tree.query(places[left], distance_upper_bound=least)
+            free[left] = gap >= least  # inf where nobody is nearer than that
         return np.asarray(free, dtype=np.bool_)
 
 
@@ -150,6 +168,12 @@ def _sampled(burn: Followed) -> tuple[Floats, float]:
         places.append(burn.floor.at(np.linspace(start, end, count)).place)
         slack = max(slack, bounds.speed * (end - start) / (count - 1) / 2)
     return np.asarray(np.unique(np.concatenate(places), axis=0), dtype=np.float64), slack
+
+
+def _thinned(places: Floats) -> Floats:
+    """One place a cell: enough to compare posts by; the answer is proven on the whole way."""
+    _, kept = np.unique(np.round(places / _CELL), axis=0, return_index=True)
+    return np.asarray(places[np.sort(kept)], dtype=np.float64)
 
 
 def _grid(bounds: Bounds, spacing: float) -> Floats:
@@ -205,23 +229,25 @@ def _refined(
     ground: Ground,
     tall: Ground,
 ) -> tuple[Floats, float]:
-    """Move one post at a time to a neighbour while the longest way gets shorter."""
+    """Move posts that hold the longest way to a neighbour while it gets shorter."""
     around = np.array([(dx, dy) for dx in (-1, 0, 1) for dy in (-1, 0, 1) if dx or dy]) * step
+    ways = _ways(places, targets, ground, tall)
     for _ in range(_ROUNDS):
+        far = int(np.argmax(np.min(ways, axis=0)))
         improved = False
-        for slot in range(len(places)):
+        for slot in np.argsort(ways[:, far], kind="stable")[:2]:
             near = keep.of(places[slot] + around)
             if not len(near):
                 continue
-            others = np.delete(places, slot, axis=0)
-            rest = np.full(len(targets), np.inf)
-            if len(others):
-                rest = np.min(_ways(others, targets, ground, tall), axis=0)
-            longest = np.max(np.minimum(_ways(near, targets, ground, tall), rest), axis=1)
+            rest = np.min(np.delete(ways, slot, axis=0), axis=0, initial=np.inf)
+            moved = _ways(near, targets, ground, tall)
+            longest = np.max(np.minimum(moved, rest), axis=1)
             candidate = int(np.argmin(longest))
             if float(longest[candidate]) < best - 1e-6:
-                places = places.copy()
-                places[slot], best, improved = near[candidate], float(longest[candidate]), True
+                places, ways = places.copy(), ways.copy()
+                places[slot], ways[slot] = near[candidate], moved[candidate]
+                best, improved = float(longest[candidate]), True
+                break
         if not improved:
             break
     return places, best
