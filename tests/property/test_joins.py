@@ -1,6 +1,7 @@
 """What holds for every join, blend and link, between random states of the vocabulary."""
 
 from dataclasses import replace
+from itertools import pairwise
 
 import numpy as np
 from hypothesis import given, settings
@@ -110,7 +111,7 @@ def test_a_course_never_jumps_and_keeps_its_bounds(names, data):
     pieces = course.pieces(0.0, at + 4)
     assert pieces[0][0] == 0.0
     assert pieces[-1][1] == at + 4
-    for (_, end, _), (start, _, _) in zip(pieces, pieces[1:], strict=False):
+    for (_, end, _), (start, _, _) in pairwise(pieces):
         assert abs(end - start) < 1e-9
     for low, high, bounds in pieces:
         own = (beats >= low) & (beats <= high)

@@ -4,6 +4,8 @@ Sources: the station table (N = 4, pro-bend, wall plane) and that odd builds com
 round are common practice; scipy.spatial.transform.Rotation is the independent reference for turns.
 """
 
+from itertools import pairwise
+
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
@@ -133,7 +135,7 @@ def test_lobes_lie_before_and_behind_in_turn(lobes, bend):
         away = np.abs(own - 0.5) > 0.05
         assert abs(np.sum(np.sign(across[away]))) == away.sum()
         sides.append(np.sign(across[away][0]))
-    assert all(a == -b for a, b in zip(sides, sides[1:], strict=False))
+    assert all(a == -b for a, b in pairwise(sides))
 
 
 def test_scipy_rotations_give_the_same_tether():
