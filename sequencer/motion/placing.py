@@ -100,6 +100,7 @@ def circle_centre(
     else:
         beside = min(body.half_breadth + BESIDE - body.half_shoulder, slack)
         centre[0] += out * beside
-        centre[1] += min(0.25, float(np.sqrt(max(slack**2 - beside**2, 0.0))))
+        deep = float(np.sqrt(max((USED * arm) ** 2 - beside**2, 0.0))) - hand_radius
+        centre[1] += min(0.25, max(deep, 0.0))
     across, ahead, up = offset
     return np.asarray(centre + np.array([out * across, ahead, up]))
