@@ -1,0 +1,207 @@
+"""Joins and what can be done, found in staged shows: each fault planted once, and a clean show."""
+
+import numpy as np
+import pytest
+
+from sequencer.checks.feasible import Limits, feasible
+from sequencer.checks.joins import joins, joints
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.show.timeline import staged
+from sequencer.timing.song import Section, Song
+
+SHOW = """\
+title: One
+track: {file: song.ogg}
+venue:
+  stage: {shape: rectangle, width: 10 m, depth: 8 m}
+  audience: [{line: [[-6, -9], [6, -9]]}]
+cast:
+  - {name: Ash, stature: 1.7, prop: {tether: TETHER}}
+formations:
+  alone:
+    spots: {Ash: {at: [0, 4]}}
+staging:
+  - {formation: alone, from: 1.1}
+fire:
+  fuel: kerosene
+  flame: 0.4 m
+  lit:
+    - {who: Ash, from: 1.1, until: 20.1}
+timeline:
+"""
+
+
+def stage(timeline, tempo=100.0, tether="0.4"):
+    beat = 60 / tempo
+    song = Song(
+        track="song.ogg", sha256="0" * 64, duration=120 * beat, tempo=tempo, metre=4,
+        beats=tuple(float(t) for t in beat * np.arange(110)),
+        downbeats=tuple(float(t) for t in 4 * beat * np.arange(28)),
+        sections=(Section(start=0.0, end=120 * beat, label="A"),),
+    )  # fmt: skip
+    text = SHOW.replace("TETHER", tether) + timeline
+    return staged(show_from_document(parse_document(text, "s.yaml")), song)
+
+
+def found(outcome, *, above="note"):
+    return [f.code for f in outcome.findings if f.severity != above]
+
+
+TOROIDS = """\
+  - {from: 3.1, pattern: toroid, with: {lobes: 4}, beats: 8, timing: together}
+  - {pattern: toroid, with: {lobes: 4}, beats: 8, timing: together}
+"""
+
+
+def test_a_clean_show_has_no_fault():
+    show = stage(TOROIDS)
+    assert found(joins(show)) == []
+    assert found(feasible(show)) == []
+    assert feasible(show).unseen
+
+
+def test_an_odd_build_that_repeats_is_the_wrong_way_round():
+    show = stage(
+        """\
+  - {from: 3.1, pattern: toroid, with: {lobes: 3}, beats: 3, timing: together, repeat: 1}
+  - {pattern: toroid, with: {lobes: 3}, beats: 3, timing: together}
+"""
+    )
+    (finding,) = joins(show).findings
+    assert finding.code == "wrong-way-round"
+    assert finding.severity == "stop"
+    assert finding.position == "3.4"
+    assert finding.who == ("Ash",)
+    assert "left hand and right hand" in finding.message
+    words = " / ".join(finding.remedies)
+    for part in ("second cycle", "begin: out", "4 lobes", "stall to reverse", "start: -1"):
+        assert part in words, part
+
+
+def test_a_phrase_is_followed_through_its_repeats():
+    """Three cycles of an odd build in a phrase: each repeat starts against the one before."""
+    show = stage(
+        """\
+  - {from: 3.1, phrase: turns, repeat: 3}
+phrases:
+  turns:
+    - {pattern: pro-bend-3, beats: 3, timing: together}
+"""
+    )
+    codes = [f.code for f in joins(show).findings]
+    assert codes == ["wrong-way-round", "wrong-way-round"]
+    assert [f.position for f in joins(show).findings] == ["3.4", "4.3"]
+
+
+def test_mirror_carries_the_sense_with_it():
+    show = stage(
+        """\
+  - {from: 3.1, pattern: pro-bend-3, beats: 3, timing: together, mirrored: true}
+  - {pattern: pro-bend-3, beats: 6, timing: together, mirrored: true}
+"""
+    )
+    assert [f.code for f in joins(show).findings] == ["wrong-way-round"]
+
+
+def test_a_second_cycle_mends_it():
+    show = stage(
+        """\
+  - {from: 3.1, pattern: pro-bend-3, beats: 6, timing: together}
+  - {pattern: pro-bend-3, beats: 6, timing: together}
+"""
+    )
+    assert joins(show).findings == ()
+
+
+@pytest.mark.parametrize(
+    ("after", "code", "said"),
+    [
+        ("{pattern: static-spin, beats: 4, shift: 0.5}", "needs-a-shift", "0.5 beats into its pattern"),
+        ("{pattern: corkscrew, beats: 4}", "needs-a-link", "a link of 1 beats"),
+        ("{pattern: static-spin, with: {turn: clockwise}, beats: 4}", "wrong-way-round", "other way round"),
+    ],
+)  # fmt: skip
+def test_each_verdict_has_its_code(after, code, said):
+    show = stage("  - {from: 3.1, pattern: static-spin, beats: 4}\n  - " + after + "\n")
+    findings = joins(show).findings
+    assert {f.code for f in findings} == {code}
+    assert said in findings[0].message
+    assert findings[0].remedies
+
+
+def test_joints_know_both_hands():
+    show = stage(TOROIDS)
+    got = joints(show, show.dancers[0])
+    assert [(j.side, j.beat, j.verdict.kind) for j in got] == [
+        ("left", 16.0, "joins"),
+        ("right", 16.0, "joins"),
+    ]
+
+
+def test_a_short_gap_is_a_hard_link():
+    show = stage(
+        """\
+  - {from: 3.1, pattern: windmill, beats: 4}
+  - {from: 4.1+1/8, pattern: corkscrew, beats: 4}
+"""
+    )
+    findings = joins(show).findings
+    assert {f.code for f in findings} == {"link-too-hard"}
+    assert "from windmill to corkscrew" in findings[0].message
+    asked = stage(
+        """\
+  - {from: 3.1, pattern: windmill, beats: 4}
+  - {link: true, beats: 1/8}
+  - {pattern: corkscrew, beats: 4}
+"""
+    )
+    assert {f.severity for f in joins(asked).findings} == {"stop"}
+
+
+def test_slack_depends_on_the_tempo():
+    slow = "  - {from: 3.1, pattern: static-spin, beats: 8, cycle: 1}\n"
+    lines = [f for f in feasible(stage(slow, tempo=45)).findings if f.code == "tether-slack"]
+    assert len(lines) == 1
+    assert lines[0].severity == "stop"
+    assert "stays taut from 47.3 on" in lines[0].message  # √(9.81/0.4)/2π = 0.7882 turns a second
+    assert "tether-slack" not in found(feasible(stage(slow, tempo=48)))
+
+
+def test_a_stall_is_slack_by_nature():
+    outcome = feasible(stage("  - {from: 3.1, pattern: stall, beats: 8}\n"))
+    (line,) = [f for f in outcome.findings if f.code == "tether-slack"]
+    assert line.severity == "note"
+
+
+@pytest.mark.parametrize(
+    ("block", "tether", "code"),
+    [
+        ("{from: 3.1, pattern: toroid, beats: 8}", "0.7", "self-hit"),
+        ("{from: 3.1, pattern: extension, with: {across: 0.5}, beats: 8}", "0.4", "hand-out-of-reach"),
+        ("{from: 3.1, pattern: butterfly, timing: together, direction: opposite, left: LEFT, beats: 8}", "0.4", "self-tangle"),
+        ("{from: 3.1, pattern: inspin-flower-5, cycle: 1, beats: 8}", "0.55", "too-fast-to-dance"),
+    ],
+)  # fmt: skip
+def test_each_fault_is_found(block, tether, code):
+    if "LEFT" in block:
+        part = "{pattern: butterfly, with: {turn: clockwise, ahead: 0.14}}"
+        block = f"{{from: 3.1, left: {part}, right: {{pattern: butterfly}}, timing: together, beats: 8}}"
+    outcome = feasible(stage(f"  - {block}\n", tether=tether))
+    mine = [f for f in outcome.findings if f.code == code]
+    assert mine
+    assert all(f.remedies and f.source and f.position for f in mine)
+
+
+def test_hand_work_is_noted_once_a_pattern():
+    outcome = feasible(stage(TOROIDS))
+    notes = [f for f in outcome.findings if f.code == "flown-not-drawn"]
+    assert len(notes) == 1
+    assert "both hands" in notes[0].message
+
+
+def test_limits_are_the_callers():
+    show = stage("  - {from: 3.1, pattern: extension, beats: 8}\n")
+    strict = feasible(show, limits=Limits(hand_speed=0.5))
+    assert "too-fast-to-dance" in found(strict)
+    assert "too-fast-to-dance" not in found(feasible(show))
