@@ -17,6 +17,7 @@ from sequencer.motion.hands import Mirrored
 from sequencer.motion.law import Law
 from sequencer.motion.parameters import Parameter, Value
 from sequencer.motion.placing import APART
+from sequencer.motion.stations import StationPoint, check_stations, station_law
 
 ENTRY_POINTS = "sequencer.laws"
 DEFAULT_TETHER = 0.55  # [m] where neither pattern nor prop says
@@ -370,6 +371,53 @@ _BUILT_IN = (
         opposite="way", parameters=(WAY, _loops(8, 2, 32), TETHER),
     ),
 )  # fmt: skip
+
+
+def station_kind(rows: object) -> LawKind:
+    """A kind of law through a list of stations, each {hand, bend, phase} in degrees.
+
+    Raises
+    ------
+    ValueError
+        If the rows are no such list, or no build.
+    """
+    if not isinstance(rows, list | tuple):
+        raise ValueError("stations must be a list of rows with hand, bend and phase")
+    points = []
+    for k, row in enumerate(rows, start=1):
+        if not isinstance(row, Mapping) or set(row) != {"hand", "bend", "phase"}:
+            raise ValueError(f"station {k} must give hand, bend and phase, in degrees")
+        angles = {
+            name: Parameter(
+                name=name, kind="angle", default=0.0, low=-36000.0, high=36000.0, help=""
+            ).read(value)
+            for name, value in row.items()
+        }
+        points.append(StationPoint(**{name: float(value) for name, value in angles.items()}))
+    check_stations(points, hand_radius=1.0)
+    loops = (points[-1].phase - points[0].phase) / 360.0
+
+    def build(values: Values, wanted: Wanted) -> Law:
+        return station_law(
+            points,
+            hand_radius=values["hand_radius"],
+            plane=values["plane"],
+            turn=values["turn"],
+            start=radians(values["from"]),
+            beats=wanted.beats,
+            side=wanted.side,
+            body=wanted.body,
+            offset=offset_of(values),
+        )
+
+    return LawKind(
+        name="stations", family="station pattern", build=build, cycle=lambda _values: loops,
+        turns=_one, opposite="plane", parameters=(
+            Parameter(name="hand_radius", kind="length", default=0.2, low=0.01, high=1.2,
+                      help="radius of the hand's circle; at most the arm's length"),
+            TETHER, PLANE, TURN, FROM, *OFFSET,
+        ), stations=tuple(points),
+    )  # fmt: skip
 
 
 @cache

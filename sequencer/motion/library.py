@@ -12,13 +12,20 @@ from importlib import resources
 from typing import Any
 
 from sequencer.geometry.bodies import Body, Side
-from sequencer.motion.kinds import DEFAULT_TETHER, LawKind, Wanted, law_kinds, opposite_law
+from sequencer.motion.kinds import (
+    DEFAULT_TETHER,
+    LawKind,
+    Wanted,
+    law_kinds,
+    opposite_law,
+    station_kind,
+)
 from sequencer.motion.law import Law
 from sequencer.motion.parameters import Parameter, Value, nearest, read_all
 
 _KEYS = {
     "family", "law", "set", "defaults", "left", "right", "summary", "difficulty", "why", "needs",
-    "notes", "source", "cycle",
+    "notes", "source", "cycle", "stations",
 }  # fmt: skip
 
 
@@ -93,7 +100,7 @@ def patterns_from(
     Parameters
     ----------
     records : mapping
-        One record a name: `law` (or `left` and `right`, each with its `law` and `set`), `set` (values
+        One record a name: `law` (or `stations`, or `left` and `right`, each with its `law` and `set`), `set` (values
         for good), `defaults`, `summary`, `difficulty`, `why`, `needs`, `notes`, `family`, `source`, `cycle`.
     known : mapping, optional
         Patterns that are there already.
@@ -258,8 +265,8 @@ def _check_record(record: Mapping[str, Any]) -> bool:
         if key not in _KEYS:
             raise ValueError(f"key {key!r} is not known{nearest(key, sorted(_KEYS))}")
     two = "left" in record or "right" in record
-    if two == ("law" in record):
-        raise ValueError("give either a law, or left and right with a law each")
+    if [two, "law" in record, "stations" in record].count(True) != 1:
+        raise ValueError("give either a law, or stations, or left and right with a law each")
     if two and not ("left" in record and "right" in record):
         raise ValueError("give both left and right")
     return two
@@ -279,6 +286,8 @@ def _open_parameters(
 
 
 def _hand(record: Mapping[str, Any]) -> HandLaw:
+    if "stations" in record:
+        return HandLaw(kind=station_kind(record["stations"]), fixed={})
     kinds = law_kinds()
     name = record.get("law")
     if name not in kinds:

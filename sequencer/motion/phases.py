@@ -6,7 +6,8 @@ beats, from the coefficients. A fourth derivative that does not exist everywhere
 """
 
 from dataclasses import dataclass
-from typing import Protocol
+from functools import lru_cache
+from typing import Any, Protocol
 
 import numpy as np
 
@@ -125,3 +126,87 @@ class Steps:
             float(np.max(jumps / widths**3) * STEP_JERK),
             float("inf"),
         )
+
+
+@dataclass(frozen=True, slots=True)
+class CosineSteps:
+    """Half cosine waves from value to value, level in every knot; repeats, drifting by last − first.
+
+    Its acceleration jumps in a knot unless the steps to either side are equal and opposite.
+    """
+
+    knots: tuple[float, ...]  # [beats] rising
+    values: tuple[float, ...]
+
+    def __post_init__(self) -> None:
+        if len(self.knots) != len(self.values) or len(self.knots) < 2:
+            raise ValueError("steps need as many values as knots, and at least two")
+        if not np.all(np.diff(self.knots) > 0):
+            raise ValueError(f"knots must rise, got {self.knots}")
+
+    def at(self, beats: Floats) -> tuple[Floats, Floats, Floats]:
+        """Value and its first two derivatives; exact."""
+        knots, values = np.asarray(self.knots), np.asarray(self.values)
+        span = knots[-1] - knots[0]
+        cycle = np.floor((beats - knots[0]) / span)
+        own = beats - cycle * span
+        index = np.clip(np.searchsorted(knots, own, side="right") - 1, 0, len(knots) - 2)
+        half, pace = np.diff(values)[index] / 2, np.pi / np.diff(knots)[index]
+        angle = pace * (own - knots[index])
+        value = values[index] + cycle * (values[-1] - values[0]) + half * (1.0 - np.cos(angle))
+        return value, half * pace * np.sin(angle), half * pace**2 * np.cos(angle)
+
+    def limits(self) -> Limits:
+        """From the largest step; exact."""
+        halves, paces = np.diff(self.values) / 2, np.pi / np.diff(self.knots)
+        ends = halves * paces**2  # acceleration after each knot; before the next it is the opposite
+        smooth = np.allclose(-ends, np.roll(ends, -1), rtol=1e-9, atol=1e-12)
+        orders = [float(np.max(np.abs(halves) * paces**k)) for k in (1, 2, 3, 4)]
+        return orders[0], orders[1], orders[2] if smooth else float("inf"), float("inf")
+
+
+@dataclass(frozen=True, slots=True)
+class Spline:
+    """The periodic cubic spline through values, on top of a steady drift of last − first a period."""
+
+    knots: tuple[float, ...]  # [beats] rising
+    values: tuple[float, ...]
+
+    def __post_init__(self) -> None:
+        if len(self.knots) != len(self.values) or len(self.knots) < 2:
+            raise ValueError("a spline needs as many values as knots, and at least two")
+        if not np.all(np.diff(self.knots) > 0):
+            raise ValueError(f"knots must rise, got {self.knots}")
+
+    def at(self, beats: Floats) -> tuple[Floats, Floats, Floats]:
+        """Value and its first two derivatives; exact to rounding."""
+        drift, spline = _spline(self)
+        span = self.knots[-1] - self.knots[0]
+        own = self.knots[0] + np.mod(beats - self.knots[0], span)
+        value = spline(own) + drift * (beats - self.knots[0])
+        return value, spline(own, 1) + drift, spline(own, 2)
+
+    def limits(self) -> Limits:
+        """From the pieces' coefficients; exact for the second and third derivative."""
+        drift, spline = _spline(self)
+        cubic, square, slope = (np.abs(spline.c[k]) for k in (0, 1, 2))
+        width = np.diff(self.knots)
+        second = np.maximum(2 * square, np.abs(2 * spline.c[1] + 6 * spline.c[0] * width))
+        first = slope + 2 * square * width + 3 * cubic * width**2
+        return (
+            abs(drift) + float(first.max()),
+            float(second.max()),
+            float(6 * cubic.max()),
+            float("inf"),
+        )
+
+
+@lru_cache(maxsize=256)
+def _spline(phase: Spline) -> tuple[float, Any]:
+    from scipy.interpolate import CubicSpline
+
+    knots, values = np.asarray(phase.knots), np.asarray(phase.values)
+    drift = (values[-1] - values[0]) / (knots[-1] - knots[0])
+    own = values - drift * (knots - knots[0])
+    own[-1] = own[0]  # the same to rounding
+    return float(drift), CubicSpline(knots, own, bc_type="periodic")

@@ -76,6 +76,8 @@ def build_steps(
         If the pattern is not known or no toroid, or a parameter is out of range.
     """
     pattern = find(name, book)
+    if pattern.hand(side).kind.stations:
+        return _listed(name, parameters, pattern, side=side, body=body, book=book)
     if pattern.hand(side).kind.name != "toroid":
         raise ValueError(
             f"{name} is no toroid; build steps are told for toroids and station patterns"
@@ -89,6 +91,27 @@ def build_steps(
     first_in = values["begin"] == "in"
     halves = ["in" if (k % 2 == 0) == first_in else "out" for k in range(count + 1)]
     return stations_at(law, beats.tolist(), halves, lobes=int(values["lobes"]), cycle=cycle)
+
+
+def _listed(
+    name: str,
+    parameters: Mapping[str, object],
+    pattern: Pattern,
+    *,
+    side: Side,
+    body: Body | None,
+    book: Mapping[str, Pattern] | None,
+) -> list[Station]:
+    """The stations of a station pattern, as it lists them."""
+    law = law_for(name, parameters, side=side, body=body or Body(stature=STATURE), book=book)
+    phase = np.array([point.phase for point in pattern.hand(side).kind.stations])
+    beats = (phase - phase[0]) / (phase[-1] - phase[0]) * law.period
+    halves = [
+        "in" if abs(p % 360 - 180) < 1 else "out" if min(p % 360, 360 - p % 360) < 1 else "between"
+        for p in phase.tolist()
+    ]
+    loops = max(round(float(phase[-1] - phase[0]) / 360), 1)
+    return stations_at(law, beats.tolist(), halves, lobes=loops, cycle=law.period)
 
 
 def stations_at(

@@ -47,9 +47,11 @@ def steps_figure(
     figure = Figure(figsize=(wide, tall))
     values = find(name, book).values(parameters, side)
     figure.text(0.05, 0.972, f"Build steps: {name}", fontsize=18, fontweight="bold", va="top")
-    odd = values["lobes"] % 2 and values["bend"] != "iso"
+    toroid = "lobes" in values
+    odd = toroid and values["lobes"] % 2 and values["bend"] != "iso"
+    kind = f"{values['lobes']} lobes, {values['bend']}-bend" if toroid else f"{count - 1} stations"
     about = (
-        f"{values['lobes']} lobes, {values['bend']}-bend; hand in the {values['plane']} plane, "
+        f"{kind}; hand in the {values['plane']} plane, "
         f"{values['turn']} as you see it; {side} hand. {_steady(stations)}"
         + (
             "Odd: one cycle comes home the wrong way round, the second brings it back."
