@@ -47,6 +47,7 @@ class LawKind:
     opposite: Literal[
         "mirror", "turn", "way", "plane"
     ]  # how the second hand goes against the first
+    stations: tuple[StationPoint, ...] = ()  # of a station pattern
 
 
 def opposite_law(kind: LawKind, values: Values, wanted: Wanted) -> Law:

@@ -79,7 +79,7 @@ def _check_pair(k: int, before: StationPoint, here: StationPoint) -> None:
 
 
 def _normal(station: StationPoint) -> Floats:
-    """n in a frame whose x and y span the hand's circle."""
+    """The plane's normal in a frame whose x and y span the hand's circle."""
     angle, bend = radians(station.hand), radians(station.bend)
     along = np.array([-np.sin(angle), np.cos(angle), 0.0])
     return np.asarray(np.cos(bend) * along + np.array([0.0, 0.0, np.sin(bend)]))
