@@ -236,6 +236,26 @@ def steps_text(name: str, stations: list[Station]) -> str:
     return "\n".join([*lines, ""])
 
 
+def station_record(station: Station) -> dict[str, Any]:
+    """One build step as plain data; places in metres, body frame."""
+    return {
+        "number": station.number,
+        "beat": station.beat,
+        "half": station.half,
+        "lobe": station.lobe,
+        "cycle": station.cycle,
+        "hand": station.hand.tolist(),
+        "tether": station.tether.tolist(),
+        "plane": station.plane.tolist(),
+        "place": station.place,
+        "performer": station.performer,
+        "audience": station.audience,
+        "change": station.change,
+        "cross": None if station.cross is None else station.cross.tolist(),
+        "cross_words": station.cross_words,
+    }
+
+
 def joins_text(matrix: JoinMatrix) -> str:
     """The join matrix: rows come first, columns after; then how many of each verdict."""
     wide = max(len(name) for name in matrix.names)

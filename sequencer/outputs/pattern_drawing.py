@@ -29,6 +29,7 @@ INK, HAND, SOFT, BODY = "#1b1b1b", "#b2182b", "#8a8a8a", "#e4e2dd"
 TRAIL = ListedColormap(colormaps["viridis"](np.linspace(0.0, 0.9, 256)))
 PER_BEAT = 96
 MOST_BEATS = 16.0
+PER_PAGE = 20
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -143,7 +144,7 @@ def vocabulary_figure(
 ) -> Figure:
     """A page of small drawings in a grid, twenty a page; the oblique view of each pattern."""
     known = patterns() if book is None else book
-    chosen = (tuple(known) if names is None else names)[20 * (page - 1) : 20 * page]
+    chosen = (tuple(known) if names is None else names)[PER_PAGE * (page - 1) : PER_PAGE * page]
     if not chosen:
         raise ValueError(f"there is no page {page}")
     figure = Figure(figsize=(8.27, 11.69), layout=ConstrainedLayoutEngine(h_pad=0.14))
@@ -163,6 +164,12 @@ def vocabulary_figure(
         fontsize=8,
     )
     return figure
+
+
+def vocabulary_figures(book: Mapping[str, Pattern] | None = None) -> list[Figure]:
+    """All pages of the vocabulary, twenty patterns a page."""
+    count = len(patterns() if book is None else book)
+    return [vocabulary_figure(book, page=page) for page in range(1, -(-count // PER_PAGE) + 1)]
 
 
 def draw_view(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
