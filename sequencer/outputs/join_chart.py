@@ -32,8 +32,8 @@ def join_chart(matrix: JoinMatrix) -> Figure:
         rows, columns = np.nonzero(matrix.kind == k)
         if mark and rows.size:
             size = {"o": 9.0, "s": 7.0, "x": 12.0}[mark]
-            edge = {"linewidths": 1.0} if mark == "x" else {"linewidths": 0.0}
-            axes.scatter(columns, rows, s=size, marker=mark, color=ink, **edge)
+            width = 1.0 if mark == "x" else 0.0
+            axes.scatter(columns, rows, s=size, marker=mark, color=ink, linewidths=width)
     axes.set_xticks(range(n), matrix.names, rotation=90, fontsize=6.5)
     axes.set_yticks(range(n), matrix.names, fontsize=6.5)
     axes.set_xticks(np.arange(-0.5, n), minor=True)
