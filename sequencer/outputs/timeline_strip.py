@@ -3,6 +3,7 @@
 Lengths in points. Time runs evenly from left to right over the whole track.
 """
 
+from collections.abc import Sequence
 from typing import Any
 
 from reportlab.platypus import Flowable
@@ -30,13 +31,24 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
         Whose sheet it is; their lane is taller.
     lanes : bool
         Draw one lane a performer, or only the one in focus.
+    names : sequence of str, optional
+        Whose lanes, instead.
     """
 
-    def __init__(self, edition: Edition, *, focus: str | None = None, lanes: bool = True) -> None:
+    def __init__(
+        self,
+        edition: Edition,
+        *,
+        focus: str | None = None,
+        lanes: bool = True,
+        names: Sequence[str] | None = None,
+    ) -> None:
         super().__init__()
         self.edition, self.focus = edition, focus
-        names = edition.staged.show.names
-        self.names = tuple(n for n in names if lanes or n == focus)
+        cast = edition.staged.show.names
+        self.names = (
+            tuple(n for n in cast if lanes or n == focus) if names is None else tuple(names)
+        )
         self.label_room = LABELS if self.names else 0.0
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
@@ -44,6 +56,21 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
         self.width = room
         self.height = BAND + CURVE + AXIS + FLOOR + sum(map(self._lane_height, self.names)) + LEGEND
         return self.width, self.height
+
+    def split(self, room: float, tall: float) -> list[Flowable]:
+        """Two strips where not all lanes fit, each with the song above its lanes."""
+        _, high = self.wrap(room, tall)
+        left = tall - (high - sum(map(self._lane_height, self.names)))
+        count = 0
+        for name in self.names:
+            left -= self._lane_height(name)
+            if left < 0:
+                break
+            count += 1
+        if not 0 < count < len(self.names) or count < min(8, len(self.names)):
+            return []
+        parts = (self.names[:count], self.names[count:])
+        return [TimelineStrip(self.edition, focus=self.focus, names=part) for part in parts]
 
     def _lane_height(self, name: str) -> float:
         return 20.0 if name == self.focus else 12.5

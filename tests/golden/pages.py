@@ -50,9 +50,15 @@ def _over(one, other):
     return wide > 0.5 and wide > 0.35 * narrow and tall > 0.18 * min(one["size"], other["size"])
 
 
-def text_of(path, page=None):
-    """Words of a file, or of one page of it, in the order of the page."""
+def text_of(path, page=None, *, panel=None):
+    """Words of a file, of one page, or of one part of a page (shares of its width and height)."""
     with pdfplumber.open(path) as pdf:
+        if panel is not None:
+            left, top, right, bottom = panel
+            whole = pdf.pages[page]
+            wide, tall = whole.width, whole.height
+            part = whole.crop((left * wide, top * tall, right * wide, bottom * tall))
+            return part.extract_text()
         chosen = pdf.pages if page is None else [pdf.pages[page]]
         return "\n".join(p.extract_text() for p in chosen)
 

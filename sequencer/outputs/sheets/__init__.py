@@ -6,7 +6,14 @@ from sequencer.findings import Report
 from sequencer.show.staged import Staged
 
 
-def write_sheets(staged: Staged, report: Report, out: Path, *, paper: str = "a4") -> list[Path]:
+def write_sheets(
+    staged: Staged,
+    report: Report,
+    out: Path,
+    *,
+    paper: str = "a4",
+    since: Staged | None = None,
+) -> list[Path]:
     """Write every sheet of a show, and all of them as one file for one print job.
 
     Parameters
@@ -17,6 +24,8 @@ def write_sheets(staged: Staged, report: Report, out: Path, *, paper: str = "a4"
     out : Path
         Folder of this show's print-outs; made if missing.
     paper : {"a4", "letter"}
+    since : Staged, optional
+        The show of the last print: lines that differ from it are marked.
 
     Returns
     -------
@@ -32,4 +41,4 @@ def write_sheets(staged: Staged, report: Report, out: Path, *, paper: str = "a4"
     """
     from sequencer.outputs.sheets.writing import write
 
-    return write(staged, report, out, paper=paper)
+    return write(staged, report, out, paper=paper, since=since)

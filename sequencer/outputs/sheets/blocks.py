@@ -26,6 +26,7 @@ from sequencer.outputs.sheets.paper import (
     TITLE,
 )
 from sequencer.outputs.sheets.prose import Prose, Span, broken, one_line
+from sequencer.outputs.sheets.wording import brief
 
 Cell: TypeAlias = Any  # a flowable, a list of them, or text
 SEVERITY_WORDS = {"stop": "STOP", "warn": "WARN", "note": "NOTE"}
@@ -188,6 +189,10 @@ def shared(natural: Sequence[float], room: float) -> list[float]:
 
 def facts_row(pairs: Sequence[tuple[str, str]], room: float) -> Table:
     """Small label above a strong value, side by side."""
+    pairs = [
+        (label, "\n".join(brief(line, most=80) for line in value.split("\n")))
+        for label, value in pairs
+    ]
     natural = [
         max(
             *(width(printable(line), "Bold") * CUE for line in value.split("\n")),

@@ -8,6 +8,7 @@ from pathlib import PurePath
 
 from sequencer.findings import Clearance, Finding, Report
 from sequencer.outputs.sheets.bidi import apart, is_mixed
+from sequencer.outputs.sheets.changes import Changes
 from sequencer.outputs.sheets.letters import uncovered
 from sequencer.outputs.sheets.wording import plural, slug
 from sequencer.show.model import Venue
@@ -23,6 +24,12 @@ class Edition:
 
     staged: Staged
     report: Report
+    before: Staged | None = None  # the show of the last print; what differs from it is marked
+
+    @cached_property
+    def changes(self) -> Changes | None:
+        """What differs from the last print; None where none is given."""
+        return None if self.before is None else Changes(self.staged, self.before)
 
     @cached_property
     def plan(self) -> SafetyPlan:

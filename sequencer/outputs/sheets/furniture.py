@@ -52,6 +52,7 @@ class Sheet:
     title: str  # in the running head and the outline
     story: Callable[[Page], list[Flowable]]
     wide: bool = False
+    plain: bool = False  # the whole paper, without head and foot
 
 
 class SheetCanvas(Canvas):  # type: ignore[misc]
@@ -172,7 +173,10 @@ def document_bytes(
     counts = [0] * len(sheets)
     templates, story = [], []
     for index, (sheet, page) in enumerate(zip(sheets, pages, strict=True)):
-        frame = Frame(page.left, page.bottom, page.inner, page.tall, 0, 0, 0, 0, id="frame")
+        area = (page.left, page.bottom, page.inner, page.tall)
+        if sheet.plain:
+            area = (0.0, 0.0, page.width, page.height)
+        frame = Frame(*area, 0, 0, 0, 0, id="frame")
         templates.append(
             PageTemplate(
                 id=str(index),
@@ -212,6 +216,10 @@ def _head_and_foot(
 ) -> Callable[[SheetCanvas, BaseDocTemplate], None]:
     def draw(canvas: SheetCanvas, _document: BaseDocTemplate) -> None:
         counts[index] += 1
+        if counts[index] == 1:
+            mark(canvas, sheet.title, 0, top=page.top)
+        if sheet.plain:
+            return
         canvas.totals[f"total-{index}"] = counts[index]
         canvas.saveState()
         canvas.begin_artifact()
@@ -221,8 +229,6 @@ def _head_and_foot(
         _foot(canvas, page, edition, counts[index], f"total-{index}")
         canvas.end_tag()
         canvas.restoreState()
-        if counts[index] == 1:
-            mark(canvas, sheet.title, 0, top=page.top)
 
     return draw
 
@@ -285,10 +291,10 @@ def _foot(canvas: SheetCanvas, page: Page, edition: Edition, number: int, total:
     canvas.setStrokeColor(RULE)
     canvas.setLineWidth(HAIR)
     canvas.line(page.left, base + 13, page.width - MARGIN, base + 13)
-    words = f"page {number} of "
+    words = f"page {number} of"
     one_line(canvas, page.left, base, Span(words, "Bold", SMALL, SOFT))
     canvas.saveState()
-    canvas.translate(page.left + width(words, "Bold") * SMALL + 2, base)
+    canvas.translate(page.left + width(words, "Bold") * SMALL + 3.4, base)
     canvas.doForm(total)
     canvas.restoreState()
     tail = f" · sha256 {edition.track_hash}"

@@ -146,7 +146,7 @@ class Ground(Flowable):  # type: ignore[misc]
             top = self.at(0, max(ys))[1] + 2
             low = self.at(0, min(ys))[1] - 11
             words = thing.name if thing.combustible else f"{thing.name} (does not burn)"
-            self.label(canvas, words, [(x, y - 4), (x, top), (x, low)], centre=True)
+            self.label(canvas, words, [(x, low), (x, top), (x, y - 4)], centre=True)
 
     def _hatch(self, canvas: Any, outline: Sequence[tuple[float, float]]) -> None:
         canvas.saveState()

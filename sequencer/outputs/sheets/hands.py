@@ -21,13 +21,22 @@ def hand_lines(dancer: Dancer | None, block: Block) -> tuple[tuple[str, str], ..
     if block.link:
         return (("both", "computed bridge: let the props come round, no stop"),)
     sides: list[Side] = [side for side in ("right", "left") if side in block.hands]
-    words = {side: str(said) if (said := hand_said(dancer, side, block)) else "" for side in sides}
+    words = {side: _short(hand_said(dancer, side, block)) for side in sides}
     if len({block.hands[side].pattern for side in sides}) > 1:
         for side in sides:
             words[side] = "; ".join(filter(None, (block.hands[side].pattern, words[side])))
     if len(sides) == 2 and words["right"] == words["left"]:
         return (("both", words["right"]),) if words["right"] else ()
     return tuple((side, words[side]) for side in sides if words[side])
+
+
+def _short(said: Said | None) -> str:
+    """What the prop does, and the hand where that says more."""
+    if said is None or said.hand == "the hand stays":
+        return said.prop if said is not None else ""
+    if said.hand == f"the hand goes round in the {said.prop}":
+        return f"{said.prop}; the hand goes round the same way"
+    return f"{said.prop}; {said.hand}"
 
 
 def together_words(block: Block) -> str:

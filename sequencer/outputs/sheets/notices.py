@@ -9,7 +9,7 @@ from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
 from sequencer.facts.cautions import Reader, page_one
 from sequencer.findings import Finding
-from sequencer.outputs.sheets.blocks import Cell, box, grid, heading
+from sequencer.outputs.sheets.blocks import Cell, box, facts_row, fitted, grid, heading, kicker
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.paper import CUE, INK, PAPER, SMALL, SOFT, TEXT, TINY
 from sequencer.outputs.sheets.prose import Prose, Span, one_line
@@ -20,9 +20,42 @@ from sequencer.show.circumstances import cautions_of
 SEVERITY_WORDS = {"stop": "STOP", "warn": "WARN", "note": "NOTE"}
 
 
-def caution_box(edition: Edition, room: float) -> list[Flowable]:
+def opening(
+    edition: Edition,
+    room: float,
+    *,
+    kind: str,
+    title: str,
+    facts: Sequence[tuple[str, str]],
+    stop: str,
+    badge: Flowable | None = None,
+) -> list[Flowable]:
+    """Page one down to the letters' notice: what the sheet is, for whom, the stop call, the caution."""
+    inner = room - (52 if badge is not None else 0)
+    name: list[Flowable] = [kicker(kind), fitted(title, inner)]
+    top: list[Flowable] = name
+    if badge is not None:
+        top = [
+            grid(
+                [[badge, name]],
+                [52, inner],
+                ("VALIGN", (0, 0), (0, 0), "MIDDLE"),
+                pad=0,
+                lines=False,
+            )
+        ]
+    return [
+        *top,
+        Spacer(1, 3),
+        facts_row(facts, room),
+        *stop_bar(stop),
+        *caution_box(room),
+        *letters_block(edition, room),
+    ]
+
+
+def caution_box(room: float) -> list[Flowable]:
     """What page one of every print-out says first."""
-    del edition  # it is printed whatever the show is
     return [
         Spacer(1, 5),
         box([Prose(Span(page_one(), "Bold", TEXT, INK), leading=1.3)], room, ground=None, edge=INK),

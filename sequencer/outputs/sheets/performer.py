@@ -1,5 +1,6 @@
 """A performer's sheet: what to do, when, where, in type that is read in the dark. Lengths in points."""
 
+import textwrap
 from collections.abc import Sequence
 from functools import partial
 
@@ -10,12 +11,10 @@ from sequencer.outputs.sheets.blocks import (
     Cell,
     Disc,
     LitMark,
-    facts_row,
-    fitted,
+    box,
     grid,
     head_cell,
     heading,
-    kicker,
 )
 from sequencer.outputs.sheets.cues import Cue, cues_of
 from sequencer.outputs.sheets.edition import Edition
@@ -24,11 +23,9 @@ from sequencer.outputs.sheets.furniture import Sheet
 from sequencer.outputs.sheets.hands import hand_lines, together_words
 from sequencer.outputs.sheets.letters import Face
 from sequencer.outputs.sheets.notices import (
-    caution_box,
     cautions_block,
     findings_block,
-    letters_block,
-    stop_bar,
+    opening,
 )
 from sequencer.outputs.sheets.paper import (
     CUE,
@@ -38,6 +35,7 @@ from sequencer.outputs.sheets.paper import (
     LEAD,
     MIST,
     PAPER,
+    SMALL,
     SOFT,
     TEXT,
     Page,
@@ -45,6 +43,7 @@ from sequencer.outputs.sheets.paper import (
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.wording import (
     NB,
+    brief,
     clock,
     facing_words,
     metres,
@@ -58,6 +57,7 @@ from sequencer.show.burning import burn_time
 from sequencer.show.staged import Block
 
 TIME, COUNT, LIT = 66.0, 58.0, 46.0  # columns beside the two wide ones
+INLINE_NOTE, NOTE_PIECE = 240, 600  # letters: longer notes get rows of their own, in pieces
 _LINK = "computed link"
 
 
@@ -65,34 +65,23 @@ def performer_sheet(edition: Edition, who: str) -> Sheet:
     """One performer's pages."""
     return Sheet(
         name=f"performer-{edition.file_part(who)}",
-        title=f"Performer's sheet: {who}",
+        title=f"Performer’s sheet: {who}",
         story=partial(_story, edition, who),
     )
 
 
 def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     room = page.inner
-    story: list[Flowable] = [
-        grid(
-            [
-                [
-                    Disc(str(edition.number_of(who)), 40),
-                    [kicker("Performer’s sheet"), fitted(who, room - 52)],
-                ]
-            ],
-            [52, room - 52],
-            ("VALIGN", (0, 0), (0, 0), "MIDDLE"),
-            pad=0,
-            lines=False,
-        ),
-        Spacer(1, 3),
-        facts_row(_facts(edition, who), room),
-    ]
-    story += stop_bar(
-        "You: stop the props, kneel or step away from people, put the flame out. Do not run."
+    story = opening(
+        edition,
+        room,
+        kind="Performer’s sheet",
+        title=who,
+        facts=_facts(edition, who),
+        stop="You: stop the props, kneel or step away from people, put the flame out. Do not run.",
+        badge=Disc(str(edition.number_of(who)), 40),
     )
-    story += caution_box(edition, room)
-    story += letters_block(edition, room)
+    story += _changes_box(edition, who, room)
     story += findings_block(
         edition, edition.findings_for(who), room, title="Before you dance: findings about you"
     )
@@ -101,6 +90,26 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     story += formation_plans(edition, page, focus=who)
     story += cautions_block(edition, "performer", room)
     return story
+
+
+def _changes_box(edition: Edition, who: str, room: float) -> list[Flowable]:
+    """What differs from the last print, where one is given."""
+    if edition.changes is None:
+        return []
+    new, gone = edition.changes.counts(who)
+    words = f"Against {edition.changes.said}: nothing changed for you."
+    if new or gone:
+        words = f"Against {edition.changes.said}: {plural(new, 'line')} new or changed, marked CHANGED; {gone} gone."
+    return [Spacer(1, 5), box([Prose(Span(words, "Bold", TEXT))], room)]
+
+
+def _listed(cell: Cell) -> list[Flowable]:
+    return list(cell) if isinstance(cell, list) else []
+
+
+def changed_mark(*, light: bool = False) -> Prose:
+    """The word beside a line that differs from the last print."""
+    return Prose(Span("CHANGED", "Bold", SMALL, PAPER if light else INK), role="TD")
 
 
 def _facts(edition: Edition, who: str) -> list[tuple[str, str]]:
@@ -173,6 +182,12 @@ def cue_table(edition: Edition, who: str, room: float) -> Flowable:
             ]
         rows.append(_row(edition, who, cue, nexts[index]))
         n = len(rows) - 1
+        if edition.changes is not None and edition.changes.is_new_cue(who, cue):
+            rows[n][1] = [*_listed(rows[n][1]), changed_mark(light=cue.kind == "light")]
+            style += [("LINEBEFORE", (0, n), (0, n), 4, INK), ("LEFTPADDING", (0, n), (0, n), 7)]
+        for note in note_rows(edition, cue):
+            rows.append(["", note, "", "", ""])
+            style += [("SPAN", (1, len(rows) - 1), (-1, len(rows) - 1))]
         if cue.kind in {"light", "out"}:
             style += [("SPAN", (2, n), (3, n)), ("VALIGN", (0, n), (-1, n), "MIDDLE")]
             if cue.kind == "light":
@@ -301,11 +316,25 @@ def _block(edition: Edition, who: str, block: Block) -> list[Prose]:
     extra = [together_words(block)]
     extra += ["mirrored: left and right changed over"] if block.mirrored else []
     extra += [f"start {plural(block.shift, 'beat')} into the pattern"] if block.shift else []
-    extra += [f"phrase “{block.phrase}”"] if block.phrase else []
+    extra += [f"phrase “{brief(block.phrase)}”"] if block.phrase else []
     text = "; ".join(filter(None, extra))
     lines += [_words(text, colour=SOFT)] if text else []
-    lines += [_words(edition.said(block.note), "Italic")] if block.note else []
+    if block.note and len(block.note) <= INLINE_NOTE:
+        lines.append(_words(edition.said(block.note), "Italic"))
     return lines
+
+
+def note_rows(edition: Edition, cue: Cue) -> list[Prose]:
+    """A long note as rows of their own, each short enough to stand on any page."""
+    note = cue.block.note if cue.block is not None else ""
+    if len(note) <= INLINE_NOTE:
+        return []
+    pieces = [
+        piece
+        for paragraph in note.splitlines()
+        for piece in textwrap.wrap(paragraph, NOTE_PIECE, break_long_words=True) or [""]
+    ]
+    return [_words(edition.said(piece), "Italic") for piece in pieces]
 
 
 def _then(after: str) -> Prose:

@@ -30,8 +30,13 @@ class StagePlan(Ground):
         if begin is not None:
             begin("Figure", "Stage plan from above, audience at the bottom")
         venue = scene.staged.show.venue
-        self.taken: list[Box] = []
         self.draw_floor(canvas, venue)
+        marks = self._safety_marks(venue) if scene.crew else []
+        self.taken = [box for box, _, _, _ in marks]
+        for spot in scene.spots.values():
+            x, y = self.at(*spot[:2])
+            half = self.disc + 1
+            self.taken.append((x - half, y - half, x + half, y + half))
         self.draw_audience(canvas, venue)
         self.draw_scenery(canvas, venue)
         self._paths(canvas)
@@ -40,8 +45,6 @@ class StagePlan(Ground):
             self._closest(canvas)
         if scene.dimensions:
             self._to_audience(canvas)
-        marks = self._safety_marks(venue) if scene.crew else []
-        self.taken += [box for box, _, _, _ in marks]
         self._performers(canvas)
         for box, words, draw, away in marks:
             x, y = (box[0] + box[2]) / 2, (box[1] + box[3]) / 2
@@ -84,10 +87,6 @@ class StagePlan(Ground):
     def _performers(self, canvas: Any) -> None:
         names = list(self.scene.staged.show.names)
         radius = self.disc
-        for name in names:
-            if name in self.scene.spots:
-                x, y = self.at(*self.scene.spots[name][:2])
-                self.taken.append((x - radius, y - radius, x + radius, y + radius))
         for number, name in enumerate(names, start=1):
             if name not in self.scene.spots:
                 continue

@@ -100,7 +100,7 @@ class Prose(Flowable):  # type: ignore[misc]
         return room, self.height
 
     def split(self, room: float, tall: float) -> list[Flowable]:
-        """Two parts at a line's end, with at least two lines in each where there are four."""
+        """Two parts at a line's end, with at least two lines in each; none if there are fewer."""
         self.wrap(room, tall)
         lines = self.lines or ()
         used, count = 0.0, 0
@@ -109,11 +109,8 @@ class Prose(Flowable):  # type: ignore[misc]
             if used > tall + _NEAR:
                 break
             count += 1
-        if len(lines) >= 4:
-            count = min(count, len(lines) - 2)
-            if count < 2:
-                return []
-        if not 0 < count < len(lines):
+        count = min(count, len(lines) - 2)
+        if count < 2:
             return []
         return [self._part(lines[:count], first=True), self._part(lines[count:], first=False)]
 

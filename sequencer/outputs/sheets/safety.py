@@ -10,29 +10,23 @@ from sequencer.outputs.sheets.blocks import (
     Cell,
     Disc,
     LitMark,
-    facts_row,
-    fitted,
     grid,
     head_cell,
     heading,
-    kicker,
 )
 from sequencer.outputs.sheets.cues import place_at
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.formations import formation_plans
 from sequencer.outputs.sheets.furniture import Sheet
 from sequencer.outputs.sheets.notices import (
-    caution_box,
     cautions_block,
     findings_block,
-    letters_block,
-    stop_bar,
+    opening,
 )
-from sequencer.outputs.sheets.paper import CUE, HEAD, INK, MIST, SMALL, SOFT, TEXT, WATCH, Page
+from sequencer.outputs.sheets.paper import CUE, INK, MIST, SMALL, SOFT, TEXT, WATCH, Page
 from sequencer.outputs.sheets.prose import Prose, Span
+from sequencer.outputs.sheets.rows import post_label, watch_cell, when_cell, who_cell
 from sequencer.outputs.sheets.wording import (
-    NB,
-    brief,
     clock,
     clock_fine,
     listed,
@@ -43,9 +37,14 @@ from sequencer.outputs.sheets.wording import (
 )
 from sequencer.outputs.timeline_strip import TimelineStrip
 from sequencer.show.burning import PlannedBurn, burn_time
+from sequencer.show.staged import Lit
 from sequencer.show.watch import HandOver
 
 MOST_PASSES = 24
+STOP_CREW = (
+    "Crew: music off and lights up first, then each watcher to their performer with the damp towel. "
+    "Smother from the head down. Nobody runs through the audience."
+)
 
 
 def safety_sheet(edition: Edition) -> Sheet:
@@ -55,16 +54,16 @@ def safety_sheet(edition: Edition) -> Sheet:
 
 def _story(edition: Edition, page: Page) -> list[Flowable]:
     room = page.inner
-    story: list[Flowable] = [kicker("Safety crew sheet"), fitted(edition.title, room), Spacer(1, 3)]
-    story.append(facts_row(night_facts(edition), room))
-    story += stop_bar(
-        "Crew: music off and lights up first, then each watcher to their performer with the damp towel. "
-        "Smother from the head down. Nobody runs through the audience."
+    story = opening(
+        edition,
+        room,
+        kind="Safety lead and crew",
+        title=edition.title,
+        facts=night_facts(edition),
+        stop=STOP_CREW,
     )
-    story += caution_box(edition, room)
-    story += letters_block(edition, room)
     story += findings_block(edition, edition.findings_for(), room, title="What the checks found")
-    story += [CondPageBreak(150), Spacer(1, 8), TimelineStrip(edition)]
+    story += [Spacer(1, 8), TimelineStrip(edition)]
     story += fire_block(edition, room)
     story += posts_block(edition, room)
     story += passes_block(edition, room)
@@ -107,7 +106,7 @@ def fire_block(edition: Edition, room: float) -> list[Flowable]:
             heading("Who burns when"),
             Prose(Span("Nobody is lit in this show.", "Regular", CUE)),
         ]
-    widths = [60.0, 50.0, room * 0.30, room * 0.24]
+    widths = [58.0, 58.0, room * 0.28, room * 0.26]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [[head_cell(w) for w in ("time", "", "who", "where", "who watches")]]
     style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
@@ -126,24 +125,6 @@ def fire_block(edition: Edition, room: float) -> list[Flowable]:
     return [CondPageBreak(130), heading("Who burns when"), grid(rows, widths, *style, repeat=1)]
 
 
-def when_cell(edition: Edition, beat: float) -> Cell:
-    """Time and bar of a beat, large."""
-    staged = edition.staged
-    return [
-        Prose(Span(clock(staged.seconds(beat)), "Poster", HEAD), leading=1.1, role="TD"),
-        Prose(Span(f"bar {staged.position(beat)}", "Bold", TEXT), role="TD"),
-    ]
-
-
-def who_cell(edition: Edition, who: str) -> Prose:
-    """Number and name of a performer."""
-    return Prose(
-        [Span(f"{edition.number_of(who)}  ", "Poster", CUE, INK), Span(brief(who), "Bold", CUE)],
-        leading=1.2,
-        role="TD",
-    )
-
-
 def _lit_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
     expected = f"expected out {clock(burn.end_s)}, after {span_seconds(burn.end_s - burn.start_s)}"
     dry = "burning time not known"
@@ -156,13 +137,22 @@ def _lit_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
         Prose(Span(dry, "Regular", TEXT, SOFT), role="TD"),
     ]
     x, y, _ = place_at(edition.staged, burn.who, burn.start)
+    mark: Cell = LitMark("LIT", lit=True, wide=42)
+    if edition.changes is not None and edition.changes.is_new_burn(_lit_of(edition, burn)):
+        mark = [mark, Prose(Span("CHANGED", "Bold", SMALL), role="TD")]
     return [
         when_cell(edition, burn.start),
-        LitMark("LIT", lit=True, wide=42),
+        mark,
         name,
         Prose(Span(place_words(x, y), "Regular", CUE), leading=1.2, role="TD"),
         watch_cell(edition, burn),
     ]
+
+
+def _lit_of(edition: Edition, burn: PlannedBurn) -> Lit:
+    return next(
+        span for span in edition.staged.lit if span.who == burn.who and span.start == burn.start
+    )
 
 
 def _out_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
@@ -186,32 +176,6 @@ def _hand_over_row(edition: Edition, change: HandOver) -> list[Cell]:
         Prose(Span(place_words(x, y), "Regular", CUE), leading=1.2, role="TD"),
         Prose(Span(words, "Bold", TEXT), role="TD"),
     ]
-
-
-def post_label(edition: Edition, name: str) -> str:
-    """Number and name of a post, as on the plan."""
-    crew = edition.staged.show.crew
-    number = next((k for k, post in enumerate(crew, start=1) if post.name == name), 0)
-    return f"S{number}{NB}{brief(name)}"
-
-
-def watch_cell(edition: Edition, burn: PlannedBurn) -> Cell:
-    """Who watches a burn first, how far away, and how soon they arrive."""
-    plan = edition.plan.watch
-    own = [
-        w for w in plan.watches if w.who == burn.who and w.start < burn.end and w.end > burn.start
-    ]
-    gaps = [g for g in plan.unwatched if g[0] == burn.who and g[1] < burn.end and g[2] > burn.start]
-    lines: list[Flowable] = []
-    if gaps:
-        lines.append(Prose(Span("NOBODY WATCHES: do not light", "Bold", CUE), role="TD"))
-    for watch in own[:3]:
-        lines.append(
-            Prose(Span(post_label(edition, watch.spotter), "Bold", TEXT, WATCH), role="TD")
-        )
-        words = f"at most {metres(watch.way)} away, there in {watch.response:.1f}{NB}s"
-        lines.append(Prose(Span(words, "Regular", TEXT), role="TD"))
-    return lines or Prose(Span("–", "Regular", TEXT))
 
 
 def posts_block(edition: Edition, room: float) -> list[Flowable]:
@@ -245,7 +209,10 @@ def posts_block(edition: Edition, room: float) -> list[Flowable]:
                 ],
                 Prose(Span(place_words(*post.post), "Regular", TEXT), role="TD"),
                 Prose(Span(watched, "Regular", TEXT), role="TD"),
-                Prose(Span(listed(post.equipment) or "nothing listed", "Regular", TEXT), role="TD"),
+                Prose(
+                    Span(listed(post.equipment, most=12) or "nothing listed", "Regular", TEXT),
+                    role="TD",
+                ),
             ]
         )
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)

@@ -5,20 +5,28 @@ from typing import cast
 
 from sequencer.files import write_bytes
 from sequencer.findings import Report
+from sequencer.outputs.sheets.book import book_sheet
+from sequencer.outputs.sheets.card import card_sheet
 from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.fuel import fuel_sheet
 from sequencer.outputs.sheets.furniture import Sheet, document_bytes
+from sequencer.outputs.sheets.operator import operator_sheet
+from sequencer.outputs.sheets.packet import packet_sheet
 from sequencer.outputs.sheets.paper import SIZES, PaperName
 from sequencer.outputs.sheets.performer import performer_sheet
+from sequencer.outputs.sheets.post import post_sheet
 from sequencer.outputs.sheets.safety import safety_sheet
 from sequencer.outputs.sheets.wording import slug
 from sequencer.show.staged import Staged
 
 
-def write(staged: Staged, report: Report, out: Path, *, paper: str) -> list[Path]:
+def write(
+    staged: Staged, report: Report, out: Path, *, paper: str, since: Staged | None = None
+) -> list[Path]:
     """See `sequencer.outputs.sheets.write_sheets`."""
     if paper not in SIZES:
         raise ValueError(f"paper must be one of {', '.join(SIZES)}, got {paper!r}")
-    edition = Edition(staged=staged, report=report)
+    edition = Edition(staged=staged, report=report, before=since)
     size = cast("PaperName", paper)
     show = slug(Path(staged.file).stem)
     sheets = sheets_of(edition)
@@ -35,6 +43,13 @@ def write(staged: Staged, report: Report, out: Path, *, paper: str) -> list[Path
 
 def sheets_of(edition: Edition) -> list[Sheet]:
     """Every sheet of a show, in the order of one print job; no two of one name."""
+    show = edition.staged.show
     sheets = [safety_sheet(edition)]
-    sheets += [performer_sheet(edition, who) for who in edition.staged.show.names]
+    sheets += [post_sheet(edition, number) for number in range(1, len(show.crew) + 1)]
+    sheets += [operator_sheet(edition)]
+    sheets += [fuel_sheet(edition)] if edition.is_lit else []
+    sheets += [book_sheet(edition)] if len(show.names) > 1 and edition.staged.standings else []
+    sheets += [performer_sheet(edition, who) for who in show.names]
+    sheets += [card_sheet(edition, who) for who in show.names]
+    sheets += [packet_sheet(edition)]
     return sheets

@@ -1,0 +1,124 @@
+"""The group captain's formation book: a plan a change, and who walks from where to where in how many counts.
+
+Lengths in points.
+"""
+
+from functools import partial
+from math import hypot
+
+from reportlab.platypus import Flowable, PageBreak, Spacer
+
+from sequencer.outputs.sheets.blocks import Cell, Disc, grid, head_cell, heading
+from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.formations import scene_of
+from sequencer.outputs.sheets.furniture import Sheet
+from sequencer.outputs.sheets.notices import cautions_block, findings_block, opening
+from sequencer.outputs.sheets.paper import CUE, INK, SOFT, TEXT, Page
+from sequencer.outputs.sheets.plan import StagePlan
+from sequencer.outputs.sheets.prose import Prose, Span
+from sequencer.outputs.sheets.wording import (
+    NB,
+    brief,
+    clock,
+    facing_words,
+    metres,
+    place_words,
+    plural,
+)
+from sequencer.outputs.timeline_strip import TimelineStrip
+
+_STOP = "You: stop everybody with the agreed call, see that each puts out, count heads upstage of the line."
+
+
+def book_sheet(edition: Edition) -> Sheet:
+    """The captain's pages."""
+    return Sheet(name="formation-book", title="Formation book", story=partial(_story, edition))
+
+
+def _story(edition: Edition, page: Page) -> list[Flowable]:
+    staged = edition.staged
+    room = page.inner
+    facts = [
+        ("Performers", str(len(staged.show.names))),
+        ("Formations", str(len(staged.standings))),
+        ("Changes", str(max(len(staged.standings) - 1, 0))),
+        ("Length", clock(staged.song.duration)),
+        ("Tempo", f"{staged.song.tempo:.0f} a minute"),
+    ]
+    story = opening(
+        edition, room, kind="Formation book", title=edition.title, facts=facts, stop=_STOP
+    )
+    group = [f for f in edition.report.findings if len(f.who) != 1 or f.severity == "stop"]
+    story += findings_block(edition, group, room, title="Findings about the group")
+    story += [Spacer(1, 8), TimelineStrip(edition), Spacer(1, 6)]
+    story += _cast(edition, room)
+    for index in range(len(staged.standings)):
+        story += [PageBreak(), *_change(edition, index, page)]
+    story += cautions_block(edition, "captain", room)
+    return story
+
+
+def _cast(edition: Edition, room: float) -> list[Flowable]:
+    rows: list[list[Cell]] = [
+        [Disc(str(number), 18), Prose(Span(name, "Bold", CUE), role="TD")]
+        for number, name in enumerate(edition.staged.show.names, start=1)
+    ]
+    half = (len(rows) + 1) // 2
+    both = [
+        row + (rows[half + k] if half + k < len(rows) else ["", ""])
+        for k, row in enumerate(rows[:half])
+    ]
+    return [heading("Who is who"), grid(both, [28, room / 2 - 28, 28, room / 2 - 28], pad=3)]
+
+
+def _change(edition: Edition, index: int, page: Page) -> list[Flowable]:
+    staged = edition.staged
+    standing = staged.standings[index]
+    beats = standing.start - standing.walk
+    start = staged.seconds(standing.walk)
+    when = f"{clock(start)}, bar {staged.position(standing.walk)}"
+    if beats > 0:
+        when += (
+            f" – {clock(staged.seconds(standing.start))}, bar {staged.position(standing.start)}"
+            f"   ·   {plural(beats, 'count')}"
+        )
+    until = min(staged.seconds(standing.end), staged.song.duration)
+    held = f"held to {clock(until)}; section {staged.section_at(standing.start) or 'none'}"
+    return [
+        heading(f"{index + 1}  {standing.formation}", before=0),
+        Prose(Span(when, "Bold", CUE)),
+        Prose(Span(held, "Regular", TEXT, SOFT), after=4),
+        StagePlan(scene_of(edition, index, crew=False), tall=page.tall * 0.5),
+        Spacer(1, 6),
+        _ways(edition, index, page.inner),
+    ]
+
+
+def _ways(edition: Edition, index: int, room: float) -> Flowable:
+    staged = edition.staged
+    standing = staged.standings[index]
+    before = staged.standings[index - 1].spots if index else {}
+    seconds = staged.seconds(standing.start) - staged.seconds(standing.walk)
+    widths = [30.0, room * 0.24, room * 0.25, room * 0.22]
+    widths.append(room - sum(widths))
+    rows: list[list[Cell]] = [[head_cell(w) for w in ("", "who", "to", "face", "way")]]
+    for name, (x, y, facing) in standing.spots.items():
+        way = "stands"
+        if name in before and before[name] != standing.spots[name]:
+            far = hypot(x - before[name][0], y - before[name][1])
+            way = "turns" if far < 0.05 else f"{metres(far)} straight"
+            if far >= 0.05 and seconds > 0:
+                way += f"\nmean {far / seconds:.1f}{NB}m/s"
+        elif name not in before and index:
+            way = "enters"
+        rows.append(
+            [
+                Disc(str(edition.number_of(name)), 18),
+                Prose(Span(brief(name), "Bold", CUE), leading=1.2, role="TD"),
+                Prose(Span(place_words(x, y), "Regular", TEXT), role="TD"),
+                Prose(Span(facing_words(facing), "Regular", TEXT), role="TD"),
+                Prose(Span(way, "Regular", TEXT), role="TD"),
+            ]
+        )
+    style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
+    return grid(rows, widths, style, repeat=1, pad=3)

@@ -1,0 +1,297 @@
+"""A pocket card: one sheet, printed on one side, cut once and folded to a booklet of eight A7 pages.
+
+The eight panels run round the sheet: page 1 lies at the lower right, 2 to 5 along the top from right to
+left (upside down), 6 and 7 at the lower left, 8 beside page 1; the cut parts the two middle columns. A4 gives
+A7 (74 by 105 mm); Letter gives 70 by 108 mm. Common practice. Lengths in points.
+"""
+
+from collections.abc import Sequence
+from functools import partial
+from typing import Any
+
+from reportlab.platypus import Flowable, PageBreak
+
+from sequencer.facts.cautions import page_one
+from sequencer.outputs.sheets.blocks import LitMark, fitted, grid, kicker
+from sequencer.outputs.sheets.cues import Cue, cues_of
+from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.furniture import Sheet, stripes
+from sequencer.outputs.sheets.letters import clipped
+from sequencer.outputs.sheets.paper import (
+    CUE,
+    HEAD,
+    INK,
+    LEAD,
+    MIST,
+    PAPER,
+    RULE,
+    SMALL,
+    SOFT,
+    TEXT,
+    TINY,
+    Page,
+)
+from sequencer.outputs.sheets.prose import Prose, Span, one_line
+from sequencer.outputs.sheets.signs import stop_mark
+from sequencer.outputs.sheets.wording import brief, clock, number, place_words
+from sequencer.show.circumstances import cautions_of
+
+PANELS = 8
+_PAD = 21.0  # of a panel: what home printers leave white, and a thumb
+_FOOT = 15.0
+_TOP = ((0, 5), (1, 4), (2, 3), (3, 2))  # column and page of the upper row, which is upside down
+_LOW = ((0, 6), (1, 7), (2, 8), (3, 1))
+
+
+def card_sheet(edition: Edition, who: str) -> Sheet:
+    """One performer's card; as many sheets as the cues need."""
+    return Sheet(
+        name=f"card-{edition.file_part(who)}",
+        title=f"Pocket card: {who}",
+        story=partial(_story, edition, who),
+        wide=True,
+        plain=True,
+    )
+
+
+def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
+    inner = page.width / 4 - 2 * _PAD
+    tall = page.height / 2 - 2 * _PAD - _FOOT
+    cues = [cue for cue in cues_of(edition.staged, who) if cue.kind != "walk"]
+    back = _back()
+    own, rest = _fitting(back, _cautions(edition), inner, tall)
+    back[-1:-1] = own  # before the folding hint
+    blocks = [*(_cue(edition, cue, inner) for cue in cues), *rest]
+    panels = [_front(edition, who, inner)]
+    columns = packed(blocks, inner, tall)
+    panels += columns[: PANELS - 2]
+    panels += [[] for _ in range(PANELS - 1 - len(panels))]
+    panels.append(back)
+    more = columns[PANELS - 2 :]
+    sheets = [panels] + [more[k : k + PANELS] for k in range(0, len(more), PANELS)]
+    story: list[Flowable] = []
+    for index, own in enumerate(sheets):
+        story += [PageBreak()] if index else []
+        story.append(Fold(edition, who, own, page, sheet=index + 1, sheets=len(sheets)))
+    return story
+
+
+def _fitting(
+    fixed: Sequence[Flowable], lines: Sequence[Flowable], room: float, tall: float
+) -> tuple[list[Flowable], list[Flowable]]:
+    """Lines that still fit a panel beside what stands on it, and the rest."""
+    left = tall - sum(part.wrap(room, tall)[1] + (part.getSpaceAfter() or 0) for part in fixed)
+    fitting = 0
+    for line in lines:
+        left -= line.wrap(room, tall)[1] + (line.getSpaceAfter() or 0)
+        if left < 0:
+            break
+        fitting += 1
+    return list(lines[:fitting]), list(lines[fitting:])
+
+
+def packed(blocks: Sequence[Flowable], room: float, tall: float) -> list[list[Flowable]]:
+    """Blocks in columns of a height, in order; one that is higher than a column is split."""
+    columns: list[list[Flowable]] = [[]]
+    left = tall
+    waiting = list(blocks)
+    while waiting:
+        block = waiting.pop(0)
+        _, high = block.wrap(room, tall)
+        if high > tall and (parts := block.split(room, tall)):
+            waiting = [*parts, *waiting]
+            continue
+        if high > left and columns[-1]:
+            columns.append([])
+            left = tall
+        columns[-1].append(block)
+        left -= high
+    return columns
+
+
+def _cue(edition: Edition, cue: Cue, room: float) -> Flowable:
+    staged = edition.staged
+    when = f"{clock(staged.seconds(cue.start))}"
+    titles = {"wait": "rest", "light": "LIGHT UP", "out": "PUT OUT", "end": "END", "link": "link"}
+    title = titles.get(cue.kind) or (cue.block.title if cue.block else cue.kind)
+    strong = cue.kind in {"light", "out", "end"}
+    body = [
+        Prose(
+            Span(brief(title, most=60), "Poster" if strong else "Bold", LEAD),
+            leading=1.1,
+            role="TD",
+        )
+    ]
+    if cue.kind in {"move", "link", "wait"}:
+        how = [
+            Span(f"{number(cue.beats)} beats  ", "Bold", TEXT),
+            Span(place_words(*cue.spot[:2]), "Regular", TEXT, SOFT),
+        ]
+        body.append(Prose(how, leading=1.15, role="TD"))
+    time = [
+        Prose(Span(when, "Poster", HEAD), leading=1.05, role="TD"),
+        Prose(Span(staged.position(cue.start), "Regular", TEXT), leading=1.1, role="TD"),
+    ]
+    ground = [("BACKGROUND", (0, 0), (-1, -1), MIST)] if strong else []
+    return grid([[time, body]], [50, room - 50], *ground, pad=2.5, gutter=4)
+
+
+def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
+    staged = edition.staged
+    burns = staged.lit_of(who)
+    lit = "\n".join(
+        f"{clock(staged.seconds(b.start))} – {clock(staged.seconds(b.end))}" for b in burns[:3]
+    )
+    parts: list[Flowable] = []
+    if edition.stops:
+        parts.append(_Warning(f"DO NOT DANCE YET ({len(edition.stops)})"))
+    if edition.is_draft:
+        parts.append(Prose(Span("DRAFT – no permit recorded", "Bold", SMALL), after=2))
+    parts += [
+        kicker(f"No. {edition.number_of(who)}"),
+        fitted(brief(who, most=36), room, sizes=(HEAD + 4, HEAD, LEAD)),
+        Prose(Span(brief(edition.title, most=40), "Bold", TEXT), before=2),
+        Prose(
+            Span(
+                f"version {brief(staged.show.version, most=20)}, {staged.show.date or 'no date'}",
+                "Regular",
+                SMALL,
+            )
+        ),
+        Prose(
+            Span(
+                f"{brief(edition.track, most=30)}\nsha256 {edition.track_hash}",
+                "Regular",
+                TINY,
+                SOFT,
+            ),
+            after=4,
+        ),
+    ]
+    parts.append(LitMark("LIT" if burns else "OUT", lit=bool(burns)))
+    parts.append(Prose(Span(lit or "not lit in this show", "Poster", LEAD), leading=1.15, after=4))
+    parts.append(Prose(Span(page_one(), "Bold", TINY), leading=1.2))
+    return parts
+
+
+def _cautions(edition: Edition) -> list[Flowable]:
+    """What a pocket card says besides the cues; what the back does not hold follows the cues."""
+    own = cautions_of(edition.staged, edition.report.findings, reader="pocket")
+    lines: list[Flowable] = [
+        Prose(Span(f"– {caution.short}", "Regular", SMALL), leading=1.15, after=1)
+        for caution in own
+    ]
+    return [Prose(Span("Remember", "Poster", LEAD), leading=1.2), *lines] if lines else []
+
+
+def _back() -> list[Flowable]:
+    call = "Three times “STOP”, arms crossed overhead. Stop the props, away from people, put out."
+    hint = (
+        "Print at 100 %, one side. Fold to eight, cut the drawn line between the two inner columns, "
+        "fold to a booklet."
+    )
+    return [
+        _Stop(),
+        Prose(Span(call, "Bold", CUE), leading=1.2, before=4, after=10),
+        Prose(Span(hint, "Italic", TINY, SOFT)),
+    ]
+
+
+class _Warning(Flowable):  # type: ignore[misc]
+    """What stands against the show, on a dark field with stripes."""
+
+    def __init__(self, words: str) -> None:
+        super().__init__()
+        self.words = words
+
+    def wrap(self, room: float, _tall: float) -> tuple[float, float]:
+        self.width = room
+        return room, 20.0
+
+    def draw(self) -> None:
+        canvas = self.canv
+        canvas.setFillColor(INK)
+        canvas.rect(0, 3, self.width, 16, stroke=0, fill=1)
+        stripes(canvas, 0, 3, 14, 16)
+        stripes(canvas, self.width - 14, 3, 14, 16)
+        words = clipped(self.words, "Bold", SMALL, self.width - 32)
+        one_line(canvas, self.width / 2, 8, Span(words, "Bold", SMALL, PAPER), align="centre")
+
+
+class _Stop(Flowable):  # type: ignore[misc]
+    """The stop mark."""
+
+    def wrap(self, room: float, _tall: float) -> tuple[float, float]:
+        self.width = room
+        return room, 50.0
+
+    def draw(self) -> None:
+        stop_mark(self.canv, 0, 0, 48, INK)
+        one_line(self.canv, 24, 18.5, Span("STOP", "Poster", 16, PAPER), align="centre")
+
+
+class Fold(Flowable):  # type: ignore[misc]
+    """Eight panels on one sheet."""
+
+    def __init__(
+        self,
+        edition: Edition,
+        who: str,
+        panels: Sequence[Sequence[Flowable]],
+        page: Page,
+        *,
+        sheet: int,
+        sheets: int,
+    ) -> None:
+        super().__init__()
+        self.edition, self.who, self.panels, self.page = edition, who, panels, page
+        self.sheet, self.sheets = sheet, sheets
+
+    def wrap(self, _room: float, _tall: float) -> tuple[float, float]:
+        """The whole sheet."""
+        self.width, self.height = self.page.width, self.page.height
+        return self.width, self.height
+
+    def draw(self) -> None:
+        """Put the panels on the page."""
+        canvas = self.canv
+        wide, tall = self.width / 4, self.height / 2
+        for column, panel in _LOW:
+            canvas.saveState()
+            canvas.translate(column * wide, 0)
+            self._panel(canvas, panel, wide, tall)
+            canvas.restoreState()
+        for column, panel in _TOP:
+            canvas.saveState()
+            canvas.translate((column + 1) * wide, 2 * tall)
+            canvas.rotate(180)
+            self._panel(canvas, panel, wide, tall)
+            canvas.restoreState()
+        self._folds(canvas, wide, tall)
+
+    def _panel(self, canvas: Any, number: int, wide: float, tall: float) -> None:
+        content = self.panels[number - 1] if number <= len(self.panels) else []
+        top = tall - _PAD
+        for part in content:
+            _, high = part.wrap(wide - 2 * _PAD, top)
+            top -= high
+            part.drawOn(canvas, _PAD, top)
+            top -= getattr(part, "spaceAfter", 0) or 0
+        page = (self.sheet - 1) * PANELS + number
+        words = f"{self.edition.number_of(self.who)}  {brief(self.who, most=18)} · page {page} of {self.sheets * PANELS}"
+        one_line(canvas, _PAD, _PAD + 5, Span(words, "Regular", TINY, SOFT), room=wide - 2 * _PAD)
+
+    def _folds(self, canvas: Any, wide: float, tall: float) -> None:
+        canvas.begin_artifact()
+        canvas.setStrokeColor(RULE)
+        canvas.setLineWidth(0.5)
+        canvas.setDash(3, 3)
+        for column in (1, 2, 3):
+            canvas.line(column * wide, 0, column * wide, 2 * tall)
+        canvas.line(0, tall, wide, tall)
+        canvas.line(3 * wide, tall, 4 * wide, tall)
+        canvas.setDash()
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(1.0)
+        canvas.line(wide, tall, 3 * wide, tall)
+        canvas.end_tag()

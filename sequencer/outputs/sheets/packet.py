@@ -1,0 +1,393 @@
+"""The plan packet for the authority: site plan to scale, performers, fuel, crew, rules, signatures.
+
+Lengths in points; scales are of the print at 100 %.
+"""
+
+from collections.abc import Sequence
+from functools import partial
+from math import dist
+
+from reportlab.platypus import CondPageBreak, Flowable, PageBreak, Spacer
+
+from sequencer.facts.profiles import Rule
+from sequencer.facts.sources import Range
+from sequencer.outputs.sheets.blocks import Cell, grid, head_cell, heading
+from sequencer.outputs.sheets.cues import place_at
+from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.formations import scene_of
+from sequencer.outputs.sheets.fuel import litres, soaks
+from sequencer.outputs.sheets.furniture import Sheet
+from sequencer.outputs.sheets.notices import cautions_block, findings_block, opening
+from sequencer.outputs.sheets.paper import CUE, INK, SMALL, SOFT, TEXT, TINY, Page
+from sequencer.outputs.sheets.plan import StagePlan
+from sequencer.outputs.sheets.prose import Prose, Span
+from sequencer.outputs.sheets.rows import watch_cell, when_cell, who_cell
+from sequencer.outputs.sheets.safety import STOP_CREW, hazards_block, passes_block, posts_block
+from sequencer.outputs.sheets.wording import NB, brief, clock, metres, place_words, span_seconds
+from sequencer.show.burning import known_fuel
+from sequencer.show.model import Dancer
+
+SCALES = (
+    20,
+    25,
+    50,
+    75,
+    100,
+    125,
+    150,
+    200,
+    250,
+    300,
+    400,
+    500,
+    1000,
+    2000,
+)  # paper to place, as drawings are made
+POINTS_A_METRE = 72 / 0.0254
+_CALLS = (
+    "Address of the place, gate, grid reference",
+    "Emergency number here, and who calls",
+    "Nearest hospital or burn unit",
+    "Poison help",
+    "Meeting point",
+    "Contact of the authority on the night",
+)
+_SIGNATURES = (
+    "Safety lead",
+    "For the performers",
+    "For the place or its owner",
+    "For the authority",
+)
+
+
+def packet_sheet(edition: Edition) -> Sheet:
+    """The pages for the authority."""
+    return Sheet(
+        name="plan-packet", title="Plan packet for the authority", story=partial(_story, edition)
+    )
+
+
+def _story(edition: Edition, page: Page) -> list[Flowable]:
+    room = page.inner
+    show = edition.staged.show
+    burns = edition.plan.burns
+    facts = [
+        ("Place", show.venue.name),
+        ("Setting", show.venue.setting),
+        ("Performers", str(len(show.names))),
+        ("Lit at once", str(edition.plan.lit_at_once)),
+        ("Flames", _flames(edition) if burns else "none"),
+        ("Permit", show.rules.permit or "none recorded"),
+    ]
+    story = opening(
+        edition,
+        room,
+        kind="Plan packet for the authority",
+        title=edition.title,
+        facts=facts,
+        stop=STOP_CREW,
+    )
+    story += _asked(edition)
+    story += findings_block(edition, edition.findings_for(), room, title="What the checks found")
+    story += [PageBreak(), *_site_plan(edition, page)]
+    story += _performers(edition, room)
+    story += _fuel(edition, room)
+    story += _burns(edition, room)
+    story += posts_block(edition, room)
+    story += passes_block(edition, room)
+    story += hazards_block(edition, room)
+    story += _rules(edition, room)
+    story += cautions_block(edition, "packet", room)
+    story += call_card(room)
+    story += _signatures(room)
+    return story
+
+
+def _flames(edition: Edition) -> str:
+    burns = edition.plan.burns
+    return f"{clock(min(b.start_s for b in burns))}{NB}–{NB}{clock(max(b.end_s for b in burns))}"
+
+
+def _asked(edition: Edition) -> list[Flowable]:
+    rules = edition.staged.show.rules
+    who = rules.authority or "The authority is not named in the show file"
+    words = (
+        f"{who}. The plan was worked out against the profile “{rules.profile}”"
+        f"{' and a file of own rules' if rules.file else ''}; each rule stands below with its source. "
+        "“Meets” in these pages means: meets that rule as entered, nothing more."
+    )
+    return [Prose(Span(words, "Regular", TEXT), before=8)]
+
+
+def plan_scale(plan: StagePlan, room: float) -> int:
+    """The largest usual scale at which a plan fits its room."""
+    plan.wrap(room, 1e9)
+    fitting = plan.scale
+    return next((n for n in SCALES if POINTS_A_METRE / n <= fitting + 1e-9), SCALES[-1])
+
+
+def _site_plan(edition: Edition, page: Page) -> list[Flowable]:
+    staged = edition.staged
+    if not staged.standings:
+        return []
+    order = range(len(staged.standings))
+    index = max(order, key=lambda k: (len(scene_of(edition, k).lit), -k))
+    tall = page.tall - 96
+    scene = scene_of(edition, index, dimensions=True)
+    scale = plan_scale(StagePlan(scene, tall=tall), page.inner)
+    plan = StagePlan(scene, tall=tall, scale=POINTS_A_METRE / scale)
+    words = (
+        f"Scale 1 : {scale} when printed at 100 % (check the bar). Formation “{brief(staged.standings[index].formation)}”, "
+        f"from {clock(staged.seconds(staged.standings[index].start))}. Circles are arm, prop and flame at full reach."
+    )
+    return [
+        heading("Site plan", before=0),
+        Prose(Span(words, "Regular", SMALL, SOFT), after=4),
+        plan,
+        Spacer(1, 4),
+        *_distances(edition, page.inner),
+    ]
+
+
+def _distances(edition: Edition, room: float) -> list[Flowable]:
+    """Straight distances of what stands still, and the smallest of what moves."""
+    venue = edition.staged.show.venue
+    places = [spot[:2] for standing in edition.staged.standings for spot in standing.spots.values()]
+    lines: list[tuple[str, str]] = []
+    if venue.fuel_station is not None and places:
+        near = min(dist(venue.fuel_station, place) for place in places)
+        lines.append(("fuel station to the nearest place of a performer", metres(near, decimals=2)))
+    for tool in venue.extinguishers:
+        if places:
+            far = max(dist(tool.at, place) for place in places)
+            lines.append(
+                (f"extinguisher {tool.rating} to the farthest place", metres(far, decimals=2))
+            )
+    for one in edition.close_passes():
+        if "audience" in one.between or any(edge.name in one.between for edge in venue.audience):
+            words = " – ".join(brief(name) for name in one.between)
+            lines.append(
+                (
+                    f"{words}, outer edge of prop and flame",
+                    f"{metres(one.distance, decimals=2)} (asked for {metres(one.required, decimals=2)})",
+                )
+            )
+    if not lines:
+        return []
+    rows: list[list[Cell]] = [
+        [Prose(Span(name, "Regular", TEXT), role="TD"), Prose(Span(far, "Bold", TEXT), role="TD")]
+        for name, far in lines[:12]
+    ]
+    return [
+        CondPageBreak(100),
+        heading("Distances", level=2),
+        grid(rows, [room * 0.62, room * 0.38], pad=2.5),
+    ]
+
+
+def _table(
+    heads: Sequence[str], rows: Sequence[Sequence[Cell]], widths: Sequence[float]
+) -> Flowable:
+    top: list[list[Cell]] = [[head_cell(word) for word in heads]]
+    style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
+    return grid([*top, *rows], widths, style, repeat=1, pad=3)
+
+
+def _words(text: str, *, strong: bool = False, size: float = TEXT) -> Prose:
+    return Prose(Span(text, "Bold" if strong else "Regular", size), role="TD")
+
+
+def _performers(edition: Edition, room: float) -> list[Flowable]:
+    widths = [room * 0.30, room * 0.30, room * 0.14]
+    widths.append(room - sum(widths))
+    rows = [
+        [
+            who_cell(edition, dancer.name),
+            _words(_props(dancer)),
+            _words(_age(edition, dancer)),
+            _words(metres(_reach(edition, dancer.name), decimals=2)),
+        ]
+        for dancer in edition.staged.show.cast
+    ]
+    heads = ("performer", "props, each hand", "age", "reach with prop and flame")
+    return [CondPageBreak(120), heading("Performers and props"), _table(heads, rows, widths)]
+
+
+def _props(dancer: Dancer) -> str:
+    left, right = dancer.held("left"), dancer.held("right")
+    shown = {
+        f"{prop.kind}, tether {metres(prop.tether, decimals=2)}, head {1000 * prop.head_mass:.0f}{NB}g, "
+        f"wick radius {1000 * prop.wick:.0f}{NB}mm"
+        for prop in (left, right)
+    }
+    return "\n".join(sorted(shown))
+
+
+def _age(edition: Edition, dancer: Dancer) -> str:
+    date = edition.printed_for
+    if dancer.birth_year is None:
+        return "not recorded"
+    if date is None:
+        return f"born {dancer.birth_year}"
+    return f"{date.year - dancer.birth_year - 1} or {date.year - dancer.birth_year}"
+
+
+def _reach(edition: Edition, who: str) -> float:
+    return next(dancer.reach for dancer in edition.staged.dancers if dancer.name == who)
+
+
+def _fuel(edition: Edition, room: float) -> list[Flowable]:
+    fire = edition.staged.show.fire
+    liquid = known_fuel(edition.staged)
+    if fire is None or liquid is None:
+        return []
+    lines: list[tuple[str, str]] = [("Fuel", f"{liquid.title} (entered as {fire.fuel})")]
+    if liquid.cas:
+        lines.append(("CAS number", liquid.cas))
+    for name, found, unit in (
+        ("Flash point", liquid.flash_point, "°C"),
+        ("Density", liquid.density, "kg/m³"),
+    ):
+        lines.append((name, _range(found, unit)))
+    lines.append(
+        (
+            "Class",
+            f"NFPA {liquid.nfpa_class or 'not known'}; GHS category {liquid.ghs_category or 'none'}",
+        )
+    )
+    own = soaks(edition)
+    masses = [soak.mass for soak in own if soak.mass is not None]
+    if own and len(masses) == len(own):
+        volume = litres(sum(masses), liquid)
+        lines.append(
+            (
+                "On the wicks in all",
+                f"{1000 * sum(masses):.0f}{NB}g" + (f", about {volume:.2f}{NB}L" if volume else ""),
+            )
+        )
+    else:
+        lines.append(
+            ("On the wicks in all", "not known: the mass of a soaked wick is not entered for all")
+        )
+    if fire.fuel_on_site is not None:
+        lines.append(("Brought along", f"{1000 * fire.fuel_on_site:.2f}{NB}L"))
+    rows = [[_words(name, strong=True), _words(words)] for name, words in lines]
+    return [CondPageBreak(120), heading("Fuel"), grid(rows, [room * 0.24, room * 0.76], pad=2.5)]
+
+
+def _range(found: Range | None, unit: str) -> str:
+    if found is None:
+        return "not known: read the data sheet"
+    ends = [f"{end:g}" for end in (found.low, found.high) if end is not None]
+    return f"{' to '.join(dict.fromkeys(ends))}{NB}{unit}  ({found.citation})"
+
+
+def _burns(edition: Edition, room: float) -> list[Flowable]:
+    burns = edition.plan.burns
+    if not burns:
+        return []
+    widths = [70.0, room * 0.27, room * 0.25]
+    widths.append(room - sum(widths))
+    rows = []
+    for burn in burns:
+        time = (
+            "not known"
+            if burn.burn is None
+            else f"{span_seconds(burn.burn.seconds)}, {burn.burn.basis}"
+        )
+        share = "" if burn.burn is None else f"\n{100 * burn.share():.0f}{NB}% of it planned"
+        x, y, _ = place_at(edition.staged, burn.who, burn.start)
+        rows.append(
+            [
+                when_cell(edition, burn.start),
+                [
+                    who_cell(edition, burn.who),
+                    _words(f"out {clock(burn.end_s)}; {place_words(x, y)}", size=SMALL),
+                ],
+                _words(f"burning time {time}{share}"),
+                watch_cell(edition, burn),
+            ]
+        )
+    return [
+        CondPageBreak(130),
+        heading("Burns"),
+        _table(("lit at", "who", "wick", "watched by"), rows, widths),
+    ]
+
+
+def _rules(edition: Edition, room: float) -> list[Flowable]:
+    book = edition.plan.book
+    rows = [
+        [
+            _words(rule.kind.what, size=SMALL),
+            _words(_printed(rule), strong=True, size=SMALL),
+            Prose(
+                [
+                    Span(rule.profile, "Regular", SMALL),
+                    Span(f"\n{rule.source.citation}", "Regular", TINY, SOFT),
+                ],
+                role="TD",
+            ),
+        ]
+        for rule in book.rules
+    ]
+    story: list[Flowable] = [
+        CondPageBreak(120),
+        heading("Rules in force"),
+        Prose(
+            Span(
+                "What each text asks, as entered; a subject that no text names is not thereby allowed. "
+                "The authority for the place decides.",
+                "Regular",
+                TEXT,
+            ),
+            after=4,
+        ),
+        _table(
+            ("subject", "asked for", "text and source"),
+            rows,
+            [room * 0.27, room * 0.27, room * 0.46],
+        ),
+    ]
+    if book.loosened:
+        story.append(
+            Prose(
+                Span(
+                    f"{len(book.loosened)} limit(s) loosened; see the findings for by whom and why.",
+                    "Bold",
+                    CUE,
+                ),
+                before=4,
+            )
+        )
+    return story
+
+
+def _printed(rule: Rule) -> str:
+    return rule.printed + (f" ({rule.note})" if rule.note else "")
+
+
+def call_card(room: float) -> list[Flowable]:
+    """What a caller says in an emergency, to be filled in on the day."""
+    rows: list[list[Cell]] = [[_words(words, strong=True), ""] for words in _CALLS]
+    table = grid(rows, [room * 0.4, room * 0.6], pad=9)
+    return [CondPageBreak(230), heading("Emergency call: fill in on the day"), table]
+
+
+def _signatures(room: float) -> list[Flowable]:
+    rows: list[list[Cell]] = [[head_cell(w) for w in ("", "name", "signature", "date")]]
+    rows += [[_words(words, strong=True), "", "", ""] for words in _SIGNATURES]
+    widths = [room * 0.28, room * 0.28, room * 0.28, room * 0.16]
+    return [
+        CondPageBreak(190),
+        heading("Signatures"),
+        Prose(
+            Span(
+                "A signature here says that its writer has read this version, nothing more.",
+                "Regular",
+                SMALL,
+                SOFT,
+            )
+        ),
+        grid(rows, widths, ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK), pad=13),
+    ]

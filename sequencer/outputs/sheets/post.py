@@ -1,0 +1,125 @@
+"""A sheet for one post of the crew: whom to watch, from when to when, and with what. Lengths in points."""
+
+from functools import partial
+
+from reportlab.platypus import CondPageBreak, Flowable, Spacer
+
+from sequencer.outputs.sheets.blocks import Cell, Disc, LitMark, grid, head_cell, heading
+from sequencer.outputs.sheets.cues import place_at
+from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.formations import formation_plans
+from sequencer.outputs.sheets.furniture import Sheet
+from sequencer.outputs.sheets.notices import cautions_block, findings_block, opening
+from sequencer.outputs.sheets.paper import CUE, INK, LEAD, MIST, SOFT, TEXT, WATCH, Page
+from sequencer.outputs.sheets.prose import Prose, Span
+from sequencer.outputs.sheets.rows import when_cell, who_cell
+from sequencer.outputs.sheets.wording import NB, brief, listed, metres, place_words, slug
+from sequencer.outputs.timeline_strip import TimelineStrip
+from sequencer.show.model import Post
+
+_STOP = {
+    "spotter": "You: go to your performer from where they see you, damp towel ready, smother from the head down.",
+    "perimeter": "You: keep the audience back and the way out free; guide people away, nobody runs.",
+    "fuel keeper": "You: shut every can, keep people and flames away from the fuel, hand out nothing.",
+    "lead": "You: music off, lights up, call the emergency service if anybody is hurt, count your people.",
+}
+_DUTY = {
+    "spotter": "You have one job: watch your performer from light-up until the wick is cold.",
+    "perimeter": "You watch the edge, not the show: nobody crosses it, children and dogs first.",
+    "fuel keeper": "You stay with the fuel as long as a can is open. One can open at a time.",
+    "lead": "You see the whole. You say go, you may stop everything, and you light nobody yourself.",
+}
+
+
+def post_sheet(edition: Edition, number: int) -> Sheet:
+    """The pages of the post with a number, from 1 in the order of the crew."""
+    post = edition.staged.show.crew[number - 1]
+    return Sheet(
+        name=f"post-{number}-{slug(post.name, longest=32)}",
+        title=f"Post S{number}: {post.name}",
+        story=partial(_story, edition, number, post),
+    )
+
+
+def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowable]:
+    room = page.inner
+    facts = [
+        ("Duty", post.duty),
+        ("Stand", place_words(*post.post)),
+        ("In reach", listed(post.equipment, most=4) or "nothing listed"),
+    ]
+    story = opening(
+        edition,
+        room,
+        kind=f"Post S{number} · {edition.title}",
+        title=post.name,
+        facts=facts,
+        stop=_STOP[post.duty],
+        badge=Disc(f"S{number}", 40, colour=WATCH),
+    )
+    story += [Spacer(1, 6), Prose(Span(_DUTY[post.duty], "Bold", LEAD))]
+    if len(post.equipment) > 4:
+        story += [heading("What you have with you", level=2)]
+        story += [Prose(Span(f"– {brief(thing)}", "Regular", CUE)) for thing in post.equipment]
+    own = [f for f in edition.report.findings if post.name in f.who]
+    story += findings_block(edition, own, room, title="Findings about this post")
+    story += _watch_block(edition, post, room)
+    story += [Spacer(1, 8), TimelineStrip(edition)]
+    story += formation_plans(edition, page, title="Formations and posts")
+    story += cautions_block(edition, "post", room)
+    return story
+
+
+def _watch_block(edition: Edition, post: Post, room: float) -> list[Flowable]:
+    """Watches of a post; for one that watches nobody, all burns."""
+    staged = edition.staged
+    plan = edition.plan.watch
+    own = plan.of(post.name)
+    title = "Whom you watch" if own else "Who burns when"
+    widths = [64.0, 52.0, room * 0.34, room * 0.27]
+    widths.append(room - sum(widths))
+    rows: list[list[Cell]] = [[head_cell(w) for w in ("time", "", "who", "where", "how far")]]
+    style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
+    spans: list[tuple[float, float, str, float | None, float | None]] = [
+        (w.start, w.end, w.who, w.way, w.response) for w in own
+    ]
+    if not own:
+        spans = [(b.start, b.end, b.who, None, None) for b in edition.plan.burns]
+    if not spans:
+        return [heading(title), Prose(Span("Nobody is lit in this show.", "Regular", CUE))]
+    burns = {
+        (b.who, edge): kind for b in edition.plan.burns for edge, kind in ((b.start, 1), (b.end, 0))
+    }
+    events: list[tuple[float, int, str, float | None, float | None]] = []
+    for start, end, who, way, response in spans:
+        events.append((start, 1, who, way, response))
+        events.append((end, 0, who, None, None))
+    for beat, starts, who, way, response in sorted(
+        events, key=lambda e: (round(e[0], 6), e[1], edition.number_of(e[2]))
+    ):
+        x, y, _ = place_at(staged, who, beat)
+        far: Cell = ""
+        if way is not None and response is not None:
+            far = [
+                Prose(Span(f"at most {metres(way)}", "Bold", CUE), role="TD"),
+                Prose(Span(f"there in {response:.1f}{NB}s", "Regular", TEXT, SOFT), role="TD"),
+            ]
+        rows.append(
+            [
+                when_cell(edition, beat),
+                _mark(burns.get((who, beat)), starts=bool(starts)),
+                who_cell(edition, who),
+                Prose(Span(place_words(x, y), "Regular", CUE), leading=1.2, role="TD"),
+                far,
+            ]
+        )
+        if not starts:
+            style.append(("BACKGROUND", (0, len(rows) - 1), (-1, len(rows) - 1), MIST))
+    return [CondPageBreak(130), heading(title), grid(rows, widths, *style, repeat=1)]
+
+
+def _mark(kind: int | None, *, starts: bool) -> Flowable:
+    """Lit or out where the burn itself changes; else the watch is taken or handed over."""
+    if kind is not None:
+        return LitMark("LIT" if kind else "OUT", lit=bool(kind), wide=44)
+    return Prose(Span("TAKE OVER" if starts else "HAND OVER", "Bold", TEXT), role="TD")
