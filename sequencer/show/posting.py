@@ -29,6 +29,7 @@ FINEST = 0.05  # [m]
 SPARE = 0.3  # [m] outside a reach; a design choice
 _STEP = 0.25  # [beats] between samples of a walk
 _CELL = 0.25  # [m] of places by which posts are compared
+_POWER = 16
 _CANDIDATES = 2000  # places of the first grid
 _ROUNDS = 20
 
@@ -101,7 +102,7 @@ def propose_posts(
         return None
     ways = _ways(grid, targets, ground, tall)
     chosen = _exchanged(_first(ways, number), ways)
-    places, best = grid[chosen], float(_worst(ways[chosen]))
+    places, best = grid[chosen], float(_score(np.min(ways[chosen], axis=0)))
     step = spacing / 2
     while step >= FINEST:
         places, best = _refined(places, best, step, targets, keep, ground, tall)
@@ -190,9 +191,14 @@ def _ways(places: Floats, targets: Floats, ground: Ground, tall: Ground) -> Floa
     return np.asarray(np.where(hidden, NO_WAY, ways).T)
 
 
-def _worst(ways: Floats) -> Floats:
-    """Longest way to the nearest of the posts, shape () from (posts, targets)."""
-    return np.asarray(np.max(np.min(ways, axis=-2), axis=-1))
+def _score(nearest: Floats) -> Floats:
+    """Longest way over the targets, shape (...) from (..., targets), with a little of the others'.
+
+    A high power mean: the longest way alone leaves a search on a plateau where two are equally long.
+    """
+    longest = np.max(nearest, axis=-1, keepdims=True)
+    share = np.mean((nearest / longest) ** _POWER, axis=-1) ** (1 / _POWER)
+    return np.asarray(longest[..., 0] * (0.9 + 0.1 * share))
 
 
 def _first(ways: Floats, number: int) -> list[int]:
@@ -205,13 +211,13 @@ def _first(ways: Floats, number: int) -> list[int]:
 
 def _exchanged(chosen: list[int], ways: Floats) -> list[int]:
     """Exchange one post at a time while the longest way gets shorter."""
-    best = float(_worst(ways[chosen]))
+    best = float(_score(np.min(ways[chosen], axis=0)))
     for _ in range(_ROUNDS):
         improved = False
         for slot in range(len(chosen)):
             others = [index for i, index in enumerate(chosen) if i != slot]
             rest = np.min(ways[others], axis=0) if others else np.full(ways.shape[1], np.inf)
-            longest = np.max(np.minimum(ways, rest), axis=1)
+            longest = _score(np.minimum(ways, rest))
             candidate = int(np.argmin(longest))
             if float(longest[candidate]) < best - 1e-9:
                 chosen[slot], best, improved = candidate, float(longest[candidate]), True
@@ -241,7 +247,7 @@ def _refined(
                 continue
             rest = np.min(np.delete(ways, slot, axis=0), axis=0, initial=np.inf)
             moved = _ways(near, targets, ground, tall)
-            longest = np.max(np.minimum(moved, rest), axis=1)
+            longest = _score(np.minimum(moved, rest))
             candidate = int(np.argmin(longest))
             if float(longest[candidate]) < best - 1e-6:
                 places, ways = places.copy(), ways.copy()
