@@ -60,13 +60,16 @@ def safety_plan(show: Staged) -> SafetyPlan:
     )
     each, _ = watched_by_one(book, at_once)
     ground = _ground(show, above=0.0)
+    limit = book.strictest("response-time")
     return SafetyPlan(
         book=book,
         burns=burns,
         lit_at_once=at_once,
         crew=crew,
         followed=followed,
-        watch=watch_plan(followed, crew, each=each, ground=ground),
+        watch=watch_plan(
+            followed, crew, each=each, limit=limit.number if limit else 0.0, ground=ground
+        ),
         each=each,
         ground=ground,
         tall=_ground(show, above=KNEE),

@@ -1,9 +1,10 @@
 """Who watches whom at each moment, and where the watch is handed over.
 
 Places in the stage frame [m], time in beats. The song is cut into phases, in each of which the same
-performers burn and each stands or walks one way; in each phase every lit performer gets one spotter of
-their own choosing, within the number that one may watch, so that the sum of the longest responses is
-least. A change of spotter costs as much as `CHANGE` seconds of response, so that watches last.
+performers burn and each stands or walks one way; in each phase every lit performer gets one spotter,
+within the number that one may watch, so that the sum of the longest responses is least. Responses
+beyond the limit count in full and those within it a tenth, and a change of spotter costs as much as
+`CHANGE` seconds: a watch lasts as long as it stays within the limit.
 
 Source: assignment by scipy (shortest augmenting paths). The cost of a change is a design choice.
 """
@@ -21,6 +22,7 @@ from sequencer.motion.following import Followed
 
 CHANGE = 0.75  # [s]
 _SAMPLES = 33  # of a piece of floor path; between them the speed bounds the way
+_WITHIN = 0.1  # [1] weight of a response within the limit; a design choice
 _NEVER = 1e9  # [s] cost of a watch that cannot be
 
 
@@ -86,7 +88,12 @@ def watchers_of(who: str, crew: Sequence[Duty]) -> list[Duty]:
 
 
 def watch_plan(
-    burns: Sequence[Followed], crew: Sequence[Duty], *, each: int, ground: Ground | None = None
+    burns: Sequence[Followed],
+    crew: Sequence[Duty],
+    *,
+    each: int,
+    limit: float = 0.0,
+    ground: Ground | None = None,
 ) -> WatchPlan:
     """Watches with short responses and few hand-overs.
 
@@ -97,6 +104,8 @@ def watch_plan(
     crew : sequence of Duty
     each : int
         Most performers that one spotter watches at once.
+    limit : float
+        Response that is good enough [s]; within it no watch is handed over.
     ground : Ground, optional
         What is walked round; an empty floor where none is given.
 
@@ -120,7 +129,9 @@ def watch_plan(
                 allowed = [duty in watchers_of(burn.who, crew) for duty in spotters]
                 bound = _longest(burn, start, end, ways)
                 longest[row] = np.where(allowed, bound, NO_WAY)
-        taken = _assigned(longest, each, [_index(before.get(burn.who), spotters) for burn in lit])
+        taken = _assigned(
+            longest, each, limit, [_index(before.get(burn.who), spotters) for burn in lit]
+        )
         before = {}
         for row, burn in enumerate(lit):
             column = taken.get(row)
@@ -166,14 +177,16 @@ def _longest(burn: Followed, start: float, end: float, ways: Ways) -> Floats:
     return np.asarray(np.minimum(np.max(sampled, axis=0) + slack, NO_WAY))
 
 
-def _assigned(longest: Floats, each: int, before: Sequence[int | None]) -> dict[int, int]:
+def _assigned(
+    longest: Floats, each: int, limit: float, before: Sequence[int | None]
+) -> dict[int, int]:
     """Spotter of each row, within capacity; rows that cannot be watched are left out."""
     from scipy.optimize import linear_sum_assignment
 
     rows, columns = longest.shape
     if not rows or not columns:
         return {}
-    cost = np.array([[_cost(way) for way in row] for row in longest])
+    cost = np.array([[_cost(way, limit) for way in row] for row in longest])
     for row, column in enumerate(before):
         if column is not None:
             cost[row] += CHANGE
@@ -183,8 +196,11 @@ def _assigned(longest: Floats, each: int, before: Sequence[int | None]) -> dict[
     return {row: column for row, column in pairs if longest[row, column] < NO_WAY}
 
 
-def _cost(way: float) -> float:
-    return response_seconds(way) if way < NO_WAY else _NEVER
+def _cost(way: float, limit: float) -> float:
+    if way >= NO_WAY:
+        return _NEVER
+    response = response_seconds(way)
+    return _WITHIN * min(response, limit) + max(response - limit, 0.0)
 
 
 def _index(name: str | None, spotters: Sequence[Duty]) -> int | None:

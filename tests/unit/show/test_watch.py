@@ -65,6 +65,15 @@ def test_a_small_gain_is_no_reason_to_hand_over():
     assert not plan.hand_overs
 
 
+def test_within_the_limit_no_watch_is_handed_over():
+    """The walk of 8 m changes who is near, but the first spotter still arrives in 6.6 s."""
+    burn = cross("Wren", (-4, 0), (4, 0))
+
+    assert len(watch_plan([burn], [LEFT, RIGHT], each=1).hand_overs) == 1
+    assert len(watch_plan([burn], [LEFT, RIGHT], each=1, limit=5.0).hand_overs) == 1
+    assert not watch_plan([burn], [LEFT, RIGHT], each=1, limit=7.0).hand_overs
+
+
 def test_capacity_and_choice_leave_gaps_that_are_said():
     three = [stand(who, x, 0) for who, x in (("A", -1), ("B", 0), ("C", 1))]
 
