@@ -15,6 +15,7 @@ from sequencer.checks.equipment import (
 from sequencer.checks.fire import Cut, burn_findings
 from sequencer.checks.heat import Wicks, flame_findings, glow_findings
 from sequencer.checks.night import Night
+from sequencer.checks.outcome import Outcome
 from sequencer.checks.rules import rule_findings
 from sequencer.checks.watch import plan_findings, sight_findings, watch_findings
 from sequencer.facts.combustion import burnt_heat_release
@@ -26,6 +27,25 @@ from sequencer.show.staged import Staged
 from sequencer.show.wicks import resting_flame
 
 MENDED_BY_POSTS = ("nobody-watching", "post-out-of-reach", "sight-blocked")
+
+
+UNSEEN = (
+    "Crew walk at a published pace, round scenery; people, props and cables in their way are not in it.",
+    "Glow is a point source's: smoke, sparks and flames turned by the wind were not looked at.",
+    "How many people watch, and their ways in and out, were not looked at.",
+    "Whether the texts of the rules have changed since they were read was not looked at.",
+)
+
+
+def safety(show: Staged) -> Outcome:
+    """Findings of fire, crew and house rules, and what was not looked at.
+
+    Raises
+    ------
+    InputError
+        As `safety_findings`.
+    """
+    return Outcome(findings=tuple(safety_findings(show)), unseen=UNSEEN if show.lit else ())
 
 
 def safety_findings(show: Staged) -> list[Finding]:

@@ -7,7 +7,7 @@ from sequencer.checks.feasible import feasible
 from sequencer.checks.joins import joins
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.rule_distances import required_distances
-from sequencer.checks.safety import safety_findings
+from sequencer.checks.safety import safety
 from sequencer.facts.cautions import page_one
 from sequencer.findings import SEVERITIES, Finding, Report
 from sequencer.show.circumstances import cautions_of
@@ -33,7 +33,7 @@ def checked(show: Staged, *, progress: Progress | None = None) -> Report:
     say("checking distances", 0.4)
     outcome += _distances(show)
     say("checking fire and crew", 0.8)
-    outcome += Outcome(findings=tuple(safety_findings(show)))
+    outcome += safety(show)
     return Report(
         show=show.file,
         findings=tuple(sorted(outcome.findings, key=_order)),
