@@ -63,8 +63,44 @@ def joins(show: Staged) -> Outcome:
     return Outcome(findings=tuple(findings))
 
 
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Meeting:
+    """Two blocks of one hand that follow each other, not yet judged."""
+
+    who: str
+    side: Side
+    beat: float
+    before: Block
+    after: Block
+    boundary: Boundary
+
+    def joins(self) -> bool:
+        """Whether they join as they stand."""
+        return self.boundary.joins(self.boundary.before.end(), self.boundary.after.start())
+
+    def judged(self) -> Joint:
+        """The same with its verdict and the remedies."""
+        verdict = self.boundary.verdict()
+        return Joint(
+            who=self.who,
+            side=self.side,
+            beat=self.beat,
+            before=self.before,
+            after=self.after,
+            verdict=verdict,
+            remedies=tuple(remedies_for(self.boundary, verdict)),
+        )
+
+
 def joints(show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None) -> list[Joint]:
     """Every boundary of two blocks of one dancer that follow each other, by hand and beat."""
+    return [meeting.judged() for meeting in meetings(show, dancer, tolerances=tolerances)]
+
+
+def meetings(
+    show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None
+) -> list[Meeting]:
+    """Where blocks of one dancer follow each other, by hand and beat."""
     found = []
     tethers = {side: prop.length for side, prop in dancer.props.items()}
     for side in SIDES:
@@ -82,16 +118,14 @@ def joints(show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None
                 earlier=earlier,
                 tolerances=tolerances or Tolerances(),
             )
-            verdict = boundary.verdict()
             found.append(
-                Joint(
+                Meeting(
                     who=dancer.name,
                     side=side,
                     beat=before.end,
                     before=before,
                     after=after,
-                    verdict=verdict,
-                    remedies=tuple(remedies_for(boundary, verdict)),
+                    boundary=boundary,
                 )
             )
     return found

@@ -9,7 +9,7 @@ Source: docs/motion.md, section 5.
 """
 
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from math import isfinite
 
 import numpy as np
@@ -289,6 +289,42 @@ def link(
     """
     if not (isfinite(beats) and beats > 0):
         raise ValueError(f"a link's beats must be positive, got {beats!r}")
+    return _linked(_packed(first), _packed(last), beats, room, limits)
+
+
+def _packed(motion: Motion) -> bytes:
+    return np.stack(
+        (
+            motion.hand,
+            motion.hand_rate,
+            motion.hand_acceleration,
+            motion.tether,
+            motion.tether_rate,
+            motion.tether_acceleration,
+            motion.plane,
+        )
+    ).tobytes()
+
+
+def _unpacked(packed: bytes) -> Motion:
+    parts = np.frombuffer(packed).reshape(7, 3)
+    return Motion(
+        hand=parts[0],
+        hand_rate=parts[1],
+        hand_acceleration=parts[2],
+        tether=parts[3],
+        tether_rate=parts[4],
+        tether_acceleration=parts[5],
+        plane=parts[6],
+    )
+
+
+@lru_cache(maxsize=4096)
+def _linked(
+    start_state: bytes, end_state: bytes, beats: float, room: Room | None, limits: LinkLimits | None
+) -> LinkLaw:
+    """The link between two packed states; kept, since shows are staged again and again in mending."""
+    first, last = _unpacked(start_state), _unpacked(end_state)
     span = np.array([beats])
     ways = [way for way in sphere_candidates(stacked(first, last), span) if isfinite(way.peak[0])]
     if not ways:

@@ -5,18 +5,23 @@ whole or not at all.
 """
 
 import io
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
 from ruamel.yaml import YAML
+from ruamel.yaml.comments import CommentedMap
 
 from sequencer.errors import InputError, Place
 from sequencer.files import write_text
 from sequencer.show.document import Key, read_document
 
+Change = tuple[tuple[Key, ...], Any]
+Insertion = tuple[tuple[Key, ...], int, dict[str, Any]]
 
-def edited_text(text: str, changes: list[tuple[tuple[Key, ...], Any]]) -> str:
-    """The show file with some values replaced; comments stay.
+
+def edited_text(text: str, changes: list[Change], insertions: Sequence[Insertion] = ()) -> str:
+    """The show file with some values replaced and some entries put in; comments stay.
 
     Parameters
     ----------
@@ -24,6 +29,8 @@ def edited_text(text: str, changes: list[tuple[tuple[Key, ...], Any]]) -> str:
         The file as it stands.
     changes : list of (path, value)
         Path of keys and indices; a missing last key is added, a value of None removes it.
+    insertions : sequence of (path, index, entry)
+        Path of a list, the place in it, and the entry to put there; places are those before any is put in.
 
     Raises
     ------
@@ -45,6 +52,13 @@ def edited_text(text: str, changes: list[tuple[tuple[Key, ...], Any]]) -> str:
             del holder[path[-1]]
         else:
             holder[path[-1]] = value
+    for path, index, entry in sorted(insertions, key=lambda one: -one[1]):
+        rows = root
+        for key in path:
+            rows = rows[key]
+        row = CommentedMap(entry)
+        row.fa.set_flow_style()
+        rows.insert(index, row)
     out = io.StringIO()
     yaml.dump(root, out)
     return out.getvalue()
