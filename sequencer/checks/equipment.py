@@ -10,12 +10,20 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import dist, hypot
 
+import numpy as np
+
 from sequencer.checks.watch import Clock
-from sequencer.facts.extinguishers import Rating, is_water, parse_rating
+from sequencer.facts.extinguishers import (
+    Rating,
+    allowed_travel,
+    hazard_of_volume,
+    is_water,
+    parse_rating,
+)
 from sequencer.facts.profiles import Extinguishers, Rule, Units
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
-from sequencer.geometry.walking import Ground
+from sequencer.geometry.walking import NO_WAY, Ground
 from sequencer.motion.following import Followed, closest, farthest
 
 _WORDS = {"towels": "towel", "blankets": "blanket", "buckets": "bucket"}
@@ -133,6 +141,7 @@ def travel_findings(
     followed: Sequence[Followed],
     *,
     fuel_point: tuple[float, float] | None,
+    fuel_volume: float | None = None,
     act_edge: Mapping[str, float],
     book: RuleBook,
     clock: Clock,
@@ -147,6 +156,8 @@ def travel_findings(
         Each burn with its performer's way over the floor.
     fuel_point : tuple of float, optional
         [m, stage frame]
+    fuel_volume : float, optional
+        Fuel on site [m³].
     act_edge : mapping of performer to float
         Reach of prop and flame from the body's axis [m].
     book : RuleBook
@@ -181,7 +192,7 @@ def travel_findings(
                         where=worst.place,
                     )
                 )
-        found += _fuel_point_travel(ground, placed, fuel_point, travel)
+        found += _fuel_point_travel(ground, placed, fuel_point, fuel_volume, travel)
     near = book.strictest("extinguisher-near")
     if near is not None:
         found += _none_near(placed, followed, act_edge, near)
@@ -337,26 +348,54 @@ def _fuel_point_travel(
     ground: Ground,
     placed: Sequence[Placed],
     fuel_point: tuple[float, float] | None,
+    fuel_volume: float | None,
     travel: Rule,
 ) -> list[Finding]:
-    import numpy as np
-
     if fuel_point is None:
         return []
-    walk = float(ground.ways_to([each.place for each in placed])(np.array([fuel_point])).min())
-    if walk <= travel.number:
+    walks = ground.ways_to([each.place for each in placed])(np.array([fuel_point]))[0]
+    walk = float(walks.min())
+    if walk > travel.number:
+        said = f"is {walk:.2f} m of walking from" if walk < NO_WAY else "has no way on foot to"
+        return [
+            _plain(
+                "extinguisher-far",
+                "stop",
+                f"the fuel point {said} the nearest extinguisher; {travel.number:.2f} m allowed",
+                ("stand an extinguisher of class B by the fuel point",),
+                travel,
+                where=fuel_point,
+            )
+        ]
+    if fuel_volume is None or any(
+        _reaches(each, float(way), fuel_volume) for each, way in zip(placed, walks, strict=True)
+    ):
         return []
+    hazard = hazard_of_volume(fuel_volume)
     return [
-        _plain(
-            "extinguisher-far",
-            "stop",
-            f"the fuel point is {walk:.2f} m of walking from the nearest extinguisher; "
-            f"{travel.number:.2f} m allowed",
-            ("stand an extinguisher of class B by the fuel point",),
-            travel,
+        Finding(
+            code="extinguisher-small",
+            severity="warn",
+            who=(),
+            start=None,
+            end=None,
+            position=None,
+            message=f"no extinguisher is rated for {fuel_volume * 1000:.3g} L ({hazard} hazard) at "
+            f"its walk from the fuel point",
+            remedies=("stand a larger class B one nearer", "bring less fuel"),
+            source="NFPA 10, class B table (light hazard read second-hand [B2], the rest from memory)",
             where=fuel_point,
         )
     ]
+
+
+def _reaches(each: Placed, way: float, volume: float) -> bool:
+    """Whether an extinguisher's class B rating allows the walk; unlike schemes are not judged here."""
+    rated = each.rated
+    if rated is None or rated.scheme != "UL":
+        return True  # the count of extinguishers says that nobody can compare them
+    allowed = allowed_travel(rated, volume)
+    return allowed is not None and way <= allowed.distance
 
 
 def _none_near(

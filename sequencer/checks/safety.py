@@ -66,6 +66,7 @@ def safety_findings(show: Staged) -> list[Finding]:
         *crew(show, plan),
         *equipment(show, plan),
         *rule_findings(night_of(show, plan), plan.book),
+        *_nearer_audience(show, plan),
     ]
 
 
@@ -187,6 +188,7 @@ def equipment(show: Staged, plan: SafetyPlan) -> list[Finding]:
             placed,
             plan.followed,
             fuel_point=venue.fuel_station,
+            fuel_volume=show.show.fire.fuel_on_site if show.show.fire else None,
             act_edge=reach,
             book=plan.book,
             clock=show,
@@ -268,6 +270,27 @@ def _needed(plan: SafetyPlan, kind: str) -> Rule:
     if rule is None:
         raise ValueError(f"no rule in force says anything of {kind}")
     return rule
+
+
+def _nearer_audience(show: Staged, plan: SafetyPlan) -> list[Finding]:
+    """A distance to the audience that the show sets below its rules, by a recorded permit."""
+    rules = show.show.rules
+    asked, used = plan.book.audience_distance(plan.lit_at_once)
+    if rules.audience is None or rules.permit is None or rules.audience >= asked:
+        return []
+    return [
+        Finding(
+            code="limit-loosened",
+            severity="note",
+            who=(),
+            start=None,
+            end=None,
+            position=None,
+            message=f"audience to prop and flame: {rules.audience:.2f} m instead of {asked:.2f} m, by "
+            f"reference {rules.permit}",
+            source=" ".join(rule.citation for rule in used),
+        )
+    ]
 
 
 def _bare_posts(show: Staged) -> list[Finding]:

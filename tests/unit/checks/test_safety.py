@@ -3,7 +3,7 @@
 import pytest
 
 from sequencer.checks.rule_distances import required_distances
-from sequencer.checks.safety import safety_findings
+from sequencer.checks.safety import UNSEEN, safety, safety_findings
 from sequencer.errors import InputError
 from sequencer.show.circumstances import cautions_of, conditions_of
 from sequencer.show.document import parse_document
@@ -105,6 +105,8 @@ def test_a_sound_show_has_only_notes():
         ("post-without-equipment", "warn",
          [("duty: perimeter}", "duty: perimeter}\n  - {name: Brook, post: [0, 10]}")]),
         ("extinguishers-few", "stop", [("2-A:10-B:C", "1-A:10-B:C")]),
+        ("extinguisher-small", "warn", [("fuel_on_site: 3 L", "fuel_on_site: 40 L")]),
+        ("limit-loosened", "note", [("permit: P-2026-7", "permit: P-2026-7\n  audience: 4 m")]),
         ("extinguishers-one-side", "warn", [("at: [-5, 4]", "at: [6, 4]"), ("at: [11, 11]", "at: [6, 9]"),
                                             ("fuel_station: [11, 12]", "fuel_station: [11, 11]")]),
         ("extinguisher-far", "stop", [("at: [11, 11]", "at: [-11, 11]")]),
@@ -208,6 +210,41 @@ def test_a_log_of_timed_burns_goes_before_what_is_stated(tmp_path):
     (tmp_path / "burns.csv").unlink()
     with pytest.raises(InputError, match="no such burn log"):
         safety_findings(staged(read, song()))
+
+
+def test_the_check_says_what_it_did_not_look_at():
+    assert safety(show()).unseen == UNSEEN
+    dark = SHOW[: SHOW.index("fire:")] + SHOW[SHOW.index("crew:") :]
+    assert safety(show(dark)).unseen == ()
+
+
+def test_own_rules_of_a_file_hold(tmp_path):
+    rules = "title: By-law\nrules:\n  - {rule: spotters, value: 3, source: By-law 1 section 2}\n"
+    (tmp_path / "rules.yaml").write_text(rules, encoding="utf-8")
+    text = SHOW.replace("permit: P-2026-7", "permit: P-2026-7\n  file: rules.yaml")
+    read = show_from_document(parse_document(text, str(tmp_path / "s.yaml")))
+    found = [each for each in safety_findings(staged(read, song())) if each.severity == "stop"]
+
+    assert [each.code for each in found] == ["too-few-safety"]
+    assert "By-law: 3. By-law 1 section 2 [own; as entered]" in found[0].source
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "code"),
+    [
+        ("fuel: kerosene", "fuel: kerosine", "unknown-fuel"),
+        ("fuel: kerosene", "fuel: paraffin", "unknown-fuel"),
+        ("permit: P-2026-7", "profile: atlantis", "unknown-profile"),
+        ('{at: [-5, 4], rating: "2-A:10-B:C"', '{at: [-5, 4], rating: "huge"', "bad-rating"),
+        ("fuel_mass: 45 g}, birth_year: 1994", "fuel_mass: -45 g}, birth_year: 1994", "bad-value"),
+    ],
+)
+def test_names_that_no_table_holds_are_refused_where_they_stand(old, new, code):
+    with pytest.raises(InputError) as caught:
+        show(SHOW.replace(old, new))
+
+    assert caught.value.code == code
+    assert caught.value.place.line > 1
 
 
 def test_a_dark_show_asks_nothing_of_fire():
