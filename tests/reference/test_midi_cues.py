@@ -1,0 +1,120 @@
+"""The MIDI file as two independent libraries read it.
+
+Source: Standard MIDI Files 1.0 (RP-001) by way of mido, a reader of events, and pretty_midi, which
+makes seconds of its own from tempo events. Beats must come back to 1 ms, the tolerance asked for; the
+file itself is exact to 0.5 µs a beat, and a marker between beats to half a tick (0.3 ms at 112 beats a
+minute).
+"""
+
+import warnings
+from dataclasses import replace
+
+import mido
+import numpy as np
+import pytest
+from numpy.testing import assert_allclose
+
+from sequencer.outputs.midi import midi_file, write_midi
+
+
+@pytest.fixture(scope="module")
+def staged(rounds, tmp_path_factory):
+    """A song that wavers and starts with a pickup of three beats."""
+    song = rounds.song()
+    wavering = np.array(song.beats) + 0.02 * np.sin(np.arange(len(song.beats)) / 7) + 0.1234
+    beats = tuple(float(beat) for beat in wavering[wavering < song.duration])
+    heard = replace(song, beats=beats, downbeats=beats[3::4])
+    return rounds.show(tmp_path_factory.mktemp("midi"), heard=heard)
+
+
+@pytest.fixture(scope="module")
+def path(staged, tmp_path_factory):
+    file = tmp_path_factory.mktemp("midi") / "cues.mid"
+    write_midi(file, staged)
+    return file
+
+
+def timed(path):
+    """(seconds, message) of every event, by mido's own clock."""
+    file = mido.MidiFile(path, charset="utf-8")
+    now, out = 0.0, []
+    for message in file:
+        now += message.time
+        out.append((now, message))
+    return out
+
+
+def test_bars_are_where_mido_puts_them(staged, path):
+    bars = [(s, m.text) for s, m in timed(path) if m.type == "marker" and m.text.startswith("bar ")]
+
+    assert len(bars) > 90
+    for seconds, text in bars:
+        beat = staged.tempo.bar_start(int(text.removeprefix("bar ")))
+        assert seconds == pytest.approx(staged.seconds(beat), abs=1e-3)
+
+
+def test_blocks_are_where_mido_puts_them(staged, path):
+    cues = [(s, m.text.split(":")[0]) for s, m in timed(path) if m.type == "cue_marker"]
+    wanted = sorted((staged.seconds(block.start), block.title) for block in staged.blocks)
+
+    assert len(cues) == len(wanted)
+    assert_allclose(sorted(s for s, _ in cues), [s for s, _ in wanted], atol=1e-3)
+
+
+def test_every_beat_is_where_pretty_midi_puts_it(staged, path):
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore")  # of packages that it imports
+        import pretty_midi
+
+        read = pretty_midi.PrettyMIDI(str(path))
+    ticks = [read.resolution * i for i in range(len(staged.song.beats) + 1)]
+    seconds = np.array([read.tick_to_time(tick) for tick in ticks])
+    found = np.array([seconds[np.argmin(np.abs(seconds - beat))] for beat in staged.song.beats])
+
+    assert_allclose(found, staged.song.beats, atol=1e-3)
+    assert_allclose(found, staged.song.beats, atol=1e-5)  # what the file can do
+
+
+def test_downbeats_are_where_pretty_midi_puts_them(staged, path):
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore")
+        import pretty_midi
+
+        found = pretty_midi.PrettyMIDI(str(path)).get_downbeats()
+    for downbeat in staged.song.downbeats[:-1]:
+        assert np.min(np.abs(found - downbeat)) < 1e-3
+
+
+def test_names_in_any_script_come_back(staged, path):
+    names = [t.name for t in mido.MidiFile(path, charset="utf-8").tracks]
+
+    assert names == [staged.show.title, *staged.show.names]
+
+
+def test_rounding_does_not_add_up_over_an_hour(rounds, tmp_path):
+    """Tempo events are whole microseconds; 7,000 beats of 0.5142857 s stay within 1 µs."""
+    beats = tuple(0.3 + 0.5142857 * i for i in range(7000))
+    song = replace(
+        rounds.song(), beats=beats, downbeats=beats[::4], duration=beats[-1] + 1.0, sections=()
+    )
+    file = midi_file(rounds.show(tmp_path, heard=song))
+    tempos, now, seconds = {}, 0, []
+    for message in file.tracks[0]:
+        now += message.time
+        if message.type == "set_tempo":
+            tempos[now // 960] = message.tempo
+    tempo, total = 0, 0
+    for quarter in range(7001):
+        seconds.append(total / 1e6)
+        tempo = tempos.get(quarter, tempo)
+        total += tempo
+    assert_allclose(seconds[1:], beats, atol=1e-6)
+
+
+def test_a_pause_that_no_tempo_can_say_is_refused(rounds, tmp_path):
+    song = rounds.song()
+    beats = (*song.beats[:300], song.beats[299] + 20.0)
+    heard = replace(song, beats=beats, downbeats=beats[:300:4])
+    staged = replace(rounds.show(tmp_path), song=heard, tempo=heard.tempo_map())
+    with pytest.raises(ValueError, match=r"at most 16\.7 s"):
+        midi_file(staged)
