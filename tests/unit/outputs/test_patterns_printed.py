@@ -1,0 +1,129 @@
+"""Cards, lists, build steps, drawings and the join chart: what they hold, not how they look."""
+
+import numpy as np
+import pytest
+
+from sequencer.motion.library import patterns
+from sequencer.motion.matrix import join_matrix
+from sequencer.motion.steps import build_steps
+from sequencer.outputs.figures import write_figure
+from sequencer.outputs.join_chart import join_chart
+from sequencer.outputs.pattern_cards import (
+    card_record,
+    card_text,
+    chosen_patterns,
+    joins_text,
+    list_text,
+    station_record,
+    steps_text,
+)
+from sequencer.outputs.pattern_drawing import VIEWS, drawn, pattern_figure, vocabulary_figures
+from sequencer.outputs.pattern_steps import steps_figure
+
+
+def test_list_filters():
+    assert {p.family for p in chosen_patterns(family="weave")} == {"weave"}
+    assert all(p.difficulty <= 1 for p in chosen_patterns(hardest=1))
+    names = [p.name for p in chosen_patterns(containing="LYING eight")]
+    assert names == ["infinity"]
+    assert "  infinity" in list_text(chosen_patterns(containing="lying eight"))
+    assert list_text([]) == "no pattern fits\n"
+
+
+@pytest.mark.parametrize("name", sorted(patterns()))
+def test_every_pattern_has_a_whole_card(name):
+    text = card_text(name, {})
+    pattern = patterns()[name]
+    assert pattern.summary in text
+    assert "as the audience sees it" in text
+    for parameter in pattern.parameters:
+        assert f"  {parameter.name}" in text
+    assert "nan" not in text
+    assert "inf " not in text
+
+
+def test_card_figures_are_those_of_the_design():
+    card = card_record("pro-bend-4", {"hand_radius": 0.6}, tempo=100)
+    hand = card["hands"]["right"]
+    assert round(100 * hand["hand_work_m"]) == 43
+    assert round(hand["lowest_tempo"], 2) == 40.44
+    assert hand["after_one_cycle"] == "home"
+    assert set(card_record("extension-with-antispin", {})["hands"]) == {"left", "right"}
+
+
+def test_steps_are_told_for_both_eyes_with_cross_points():
+    steps = build_steps("pro-bend-3", {})
+    text = steps_text("pro-bend-3", steps)
+    assert "cycle 1" in text
+    assert "cycle 2" in text
+    assert text.count("you see:") == 13
+    assert text.count("the audience sees:") == 6  # the outs lie in the wall plane
+    assert text.count("cross point") == 12
+    assert "home again" in text
+    assert station_record(steps[1])["cross"] == steps[1].cross.tolist()
+    assert station_record(steps[0])["cross"] is None
+
+
+def test_joins_are_listed_with_their_counts():
+    matrix = join_matrix(names=("toroid", "pro-bend-3", "static-spin"))
+    text = joins_text(matrix)
+    assert "wrong way round: 2" in text
+    assert text.count("↺") == 3  # two pairs and the legend
+    chart = join_chart(matrix)
+    assert [t.get_text() for t in chart.axes[0].get_xticklabels()] == list(matrix.names)
+
+
+def test_views_are_straight_and_right_handed():
+    for view in VIEWS:
+        right, up = np.array(view.right), np.array(view.up)
+        assert abs(right @ up) < 1e-12
+        assert np.isclose(np.linalg.norm(right), 1)
+        assert np.isclose(np.linalg.norm(up), 1)
+    # behind sees the performer's right on the right, and looks along y
+    assert VIEWS[0].near.tolist() == [0, -1, 0]
+    assert VIEWS[1].near.tolist() == [1, 0, 0]
+    assert VIEWS[2].near.tolist() == [0, 0, 1]
+
+
+def test_a_drawing_has_four_views_to_one_scale(tmp_path):
+    figure = pattern_figure("pro-bend-3", {"hand_radius": 0.25})
+    views = figure.axes[:4]
+    spans = [np.ptp(axes.get_xlim()) for axes in views]
+    assert np.allclose(spans, spans[0])
+    assert "hand_radius 0.25" in figure.get_suptitle()
+    for ending in ("svg", "png", "pdf"):
+        write_figure(figure, tmp_path / f"a.{ending}")
+        assert (tmp_path / f"a.{ending}").stat().st_size > 5000
+
+
+def test_an_odd_build_is_drawn_through_both_cycles():
+    assert drawn("pro-bend-3", {}).beats[-1] == 6
+    assert drawn("pro-bend-4", {}).beats[-1] == 4
+
+
+def test_the_vocabulary_is_drawn_whole():
+    pages = vocabulary_figures()
+    titles = [axes.get_title() for page in pages for axes in page.axes if axes.get_title()]
+    assert titles == list(patterns())
+
+
+@pytest.mark.parametrize(("paper", "size"), [("a4", (8.27, 11.69)), ("letter", (8.5, 11.0))])
+def test_steps_fit_one_page(paper, size):
+    for name, parameters in (("pro-bend-4", {}), ("toroid", {"lobes": 7, "bend": "anti"})):
+        figure = steps_figure(name, parameters, paper=paper)
+        assert tuple(figure.get_size_inches()) == size
+        figure.canvas.draw()
+        box = figure.bbox
+        for text in figure.texts:
+            extent = text.get_window_extent()
+            assert extent.x0 >= box.x0
+            assert extent.x1 <= box.x1
+            assert extent.y0 >= box.y0
+            assert extent.y1 <= box.y1
+
+
+def test_paper_must_be_known():
+    with pytest.raises(ValueError, match="paper must be one of a4, letter"):
+        steps_figure("pro-bend-4", {}, paper="a5")
+    with pytest.raises(ValueError, match="is no toroid"):
+        steps_figure("extension", {})
