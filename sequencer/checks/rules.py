@@ -10,7 +10,17 @@ from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
 from sequencer.findings import Finding
 
-_BY_HAND = ("official-watch", "spin-off-zone", "stop-word", "no-smoking", "fire-watch")
+# subjects of rules that no key of a show answers: a person confirms them
+_BY_HAND = (
+    "fire-breathing-forbidden",
+    "fire-watch",
+    "no-smoking",
+    "official-watch",
+    "operator-age",
+    "overhang-distance",
+    "spin-off-zone",
+    "stop-word",
+)
 
 
 def rule_findings(night: Night, book: RuleBook) -> list[Finding]:

@@ -345,7 +345,8 @@ def test_what_only_a_person_can_confirm_is_printed_not_judged():
         if each.code == "to-confirm"
     ]
 
-    assert [each.severity for each in found] == ["note"]
+    assert [each.severity for each in found] == ["note", "note"]  # the default's and Utah's [A20]
+    assert "licence holder at least 21" in found[1].message
     found = [
         each
         for each in rule_findings(night(), rule_book(profile("styria")))

@@ -1,9 +1,12 @@
 """Profiles refuse what has no source or does not fit its subject."""
 
+from pathlib import Path
+
 import pytest
 
 from sequencer.facts.profiles import kind_of, profile, value_from
 from sequencer.facts.rule_book import rule_book
+from sequencer.facts.rule_kinds import KINDS
 from sequencer.facts.sources import Range, mark_of, range_from, source
 
 
@@ -70,3 +73,16 @@ def test_a_number_without_a_source_is_refused():
         Range(low=2.0, high=1.0, source=source("A1"), mark="read")
     assert Range(low=None, high=3.0, source=source("A1"), mark="read").lowest == 3.0
     assert Range(low=3.0, high=None, source=source("A1"), mark="read").highest == 3.0
+
+
+def test_no_subject_of_a_rule_is_passed_over():
+    """Every subject is asked for by name somewhere in the checks or the night, or printed to confirm."""
+    root = Path(__file__).parents[3] / "sequencer"
+    text = "".join(
+        path.read_text(encoding="utf-8")
+        for room in ("checks", "show", "facts/rule_book.py")
+        for path in ([root / room] if room.endswith(".py") else sorted((root / room).glob("*.py")))
+    )
+
+    passed_over = [name for name in KINDS if f'"{name}"' not in text]
+    assert passed_over == []
