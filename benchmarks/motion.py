@@ -27,8 +27,8 @@ from sequencer.geometry.bodies import Body
 from sequencer.geometry.distances import segment_segment
 from sequencer.motion.joining import judge
 from sequencer.motion.library import cycle_beats, law_for, patterns
-from sequencer.motion.links import Room
 from sequencer.motion.matrix import join_matrix
+from sequencer.motion.rooms import Room
 
 BODY = Body(stature=1.70)
 TEMPO = 100.0

@@ -17,8 +17,9 @@ from sequencer.motion.course import Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.joining import Tolerances, Verdict
 from sequencer.motion.law import Law
-from sequencer.motion.links import LinkLaw, LinkLimits, Room
+from sequencer.motion.links import LinkLaw, limit_broken
 from sequencer.motion.remedies import Boundary, Danced, Remedy, remedies_for
+from sequencer.motion.rooms import LinkLimits, Room
 from sequencer.show.staged import Block, Staged
 
 SOURCE = "docs/motion.md, section 5; this show's tolerances"
@@ -207,7 +208,7 @@ def _links(show: Staged, dancer: Dancer) -> list[Finding]:
         for k, span in enumerate(spans):
             if not isinstance(span.law, LinkLaw):
                 continue
-            why = LinkLimits().broken(span.law, _room(dancer, side))
+            why = limit_broken(LinkLimits(), span.law, _room(dancer, side))
             if why:
                 own = any(abs(low - span.start) <= TOUCH for low, _ in asked)
                 told.append(_link_finding(show, dancer, side, spans, k, why, own=own))

@@ -17,8 +17,9 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.motion.law import Bounds, Law
-from sequencer.motion.links import LinkLaw, Room, link
+from sequencer.motion.links import LinkLaw, link
 from sequencer.motion.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
+from sequencer.motion.rooms import Room
 from sequencer.motion.state import Motion
 
 SpanKind = Literal["block", "link", "rest"]

@@ -16,7 +16,8 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats
 from sequencer.motion.law import Law
-from sequencer.motion.links import STILL, LinkLimits, Room, link
+from sequencer.motion.links import STILL, limit_broken, link
+from sequencer.motion.rooms import LinkLimits, Room
 from sequencer.motion.state import Motion
 
 VerdictKind: TypeAlias = Literal[
@@ -230,7 +231,7 @@ def shortest_link(
     """
     limits, reasons = limits or LinkLimits(), []
     for beats in LINK_BEATS:
-        reason = limits.broken(link(first, last, beats, room, limits), room)
+        reason = limit_broken(limits, link(first, last, beats, room, limits), room)
         if not reason:
             return beats, ""
         reasons.append(f"in {beats:g} {'beat' if beats == 1 else 'beats'} {reason}")

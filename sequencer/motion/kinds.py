@@ -17,7 +17,7 @@ from sequencer.motion.hands import Mirrored
 from sequencer.motion.law import Law
 from sequencer.motion.parameters import Parameter, Value
 from sequencer.motion.placing import APART
-from sequencer.motion.stations import StationPoint, check_stations, station_law
+from sequencer.motion.stations import StationPoint
 
 ENTRY_POINTS = "sequencer.laws"
 DEFAULT_TETHER = 0.55  # [m] where neither pattern nor prop says
@@ -257,7 +257,8 @@ def _loops(default: int, low: int, high: int) -> Parameter:
                      help="turns of the prop in one hand cycle")  # fmt: skip
 
 
-def _one(values: Values) -> float:
+def one_turn(values: Values) -> float:
+    """One turn a hand cycle: split timing is half a cycle."""
     del values
     return 1.0
 
@@ -280,18 +281,18 @@ RATIO = Parameter(
 _BUILT_IN = (
     LawKind(
         name="orbit", family="planar orbit", build=_orbit, cycle=_orbit_cycle,
-        turns=_one, opposite="plane",
+        turns=one_turn, opposite="plane",
         parameters=(RATIO, HAND_RADIUS, TETHER, LAG, PLANE, TURN, FROM, *OFFSET),
     ),
     LawKind(
         name="isolation", family="planar orbit", build=_isolation,
         cycle=lambda values: max(planar.petals(values["ratio"]), 1.0),
-        turns=_one, opposite="plane",
+        turns=one_turn, opposite="plane",
         parameters=(RATIO, TETHER, LAG, PLANE, TURN, FROM, *OFFSET),
     ),
     LawKind(
         name="toroid", family="toroid", build=_toroid, cycle=lambda values: float(values["lobes"]),
-        turns=_one, opposite="plane",
+        turns=one_turn, opposite="plane",
         parameters=(
             Parameter(name="lobes", kind="count", default=4, low=1, high=24,
                       help="loops against the hand in one hand cycle"),
@@ -333,12 +334,12 @@ _BUILT_IN = (
     ),
     LawKind(
         name="corkscrew", family="weave", build=_corkscrew,
-        cycle=lambda values: float(values["loops"]), turns=_one,  # split: one hand up, one down
+        cycle=lambda values: float(values["loops"]), turns=one_turn,  # split: one hand up, one down
         opposite="mirror", parameters=(TURN, _loops(4, 2, 16), TETHER),
     ),
     LawKind(
         name="swing", family="swing", build=_swing, cycle=_two,
-        turns=_one, opposite="plane",
+        turns=one_turn, opposite="plane",
         parameters=(
             Parameter(name="amplitude", kind="angle", default=60.0, low=1.0, high=180.0,
                       help="to either side of hanging; 180 stops at the top"),
@@ -349,13 +350,13 @@ _BUILT_IN = (
     ),
     LawKind(
         name="carry", family="carry", build=_carry, cycle=_four,
-        turns=_one, opposite="plane",
+        turns=one_turn, opposite="plane",
         parameters=(HAND_RADIUS, TETHER, PLANE, TURN, FROM, *OFFSET),
     ),
     LawKind(
         name="travelling", family="composite hand path", build=_travelling,
         cycle=lambda values: float(abs(values["loops"])),
-        turns=_one, opposite="plane",
+        turns=one_turn, opposite="plane",
         parameters=(
             Parameter(name="shape", kind="choice", default="line", choices=paths.PATH_SHAPES,
                       help="the hand's path"),
@@ -372,53 +373,6 @@ _BUILT_IN = (
         opposite="way", parameters=(WAY, _loops(8, 2, 32), TETHER),
     ),
 )  # fmt: skip
-
-
-def station_kind(rows: object) -> LawKind:
-    """A kind of law through a list of stations, each {hand, bend, phase} in degrees.
-
-    Raises
-    ------
-    ValueError
-        If the rows are no such list, or no build.
-    """
-    if not isinstance(rows, list | tuple):
-        raise ValueError("stations must be a list of rows with hand, bend and phase")
-    points = []
-    for k, row in enumerate(rows, start=1):
-        if not isinstance(row, Mapping) or set(row) != {"hand", "bend", "phase"}:
-            raise ValueError(f"station {k} must give hand, bend and phase, in degrees")
-        angles = {
-            name: Parameter(
-                name=name, kind="angle", default=0.0, low=-36000.0, high=36000.0, help=""
-            ).read(value)
-            for name, value in row.items()
-        }
-        points.append(StationPoint(**{name: float(value) for name, value in angles.items()}))
-    check_stations(points, hand_radius=1.0)
-    loops = (points[-1].phase - points[0].phase) / 360.0
-
-    def build(values: Values, wanted: Wanted) -> Law:
-        return station_law(
-            points,
-            hand_radius=values["hand_radius"],
-            plane=values["plane"],
-            turn=values["turn"],
-            start=radians(values["from"]),
-            beats=wanted.beats,
-            side=wanted.side,
-            body=wanted.body,
-            offset=offset_of(values),
-        )
-
-    return LawKind(
-        name="stations", family="station pattern", build=build, cycle=lambda _values: loops,
-        turns=_one, opposite="plane", parameters=(
-            Parameter(name="hand_radius", kind="length", default=0.2, low=0.01, high=1.2,
-                      help="radius of the hand's circle; at most the arm's length"),
-            TETHER, PLANE, TURN, FROM, *OFFSET,
-        ), stations=tuple(points),
-    )  # fmt: skip
 
 
 @cache

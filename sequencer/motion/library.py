@@ -18,10 +18,10 @@ from sequencer.motion.kinds import (
     Wanted,
     law_kinds,
     opposite_law,
-    station_kind,
 )
 from sequencer.motion.law import Law
 from sequencer.motion.parameters import Parameter, Value, nearest, read_all
+from sequencer.motion.station_kind import station_kind
 
 _KEYS = {
     "family", "law", "set", "defaults", "left", "right", "summary", "difficulty", "why", "needs",

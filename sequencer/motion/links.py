@@ -14,14 +14,15 @@ from math import isfinite
 
 import numpy as np
 
-from sequencer.arrays import Bools, Floats
+from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.distances import segment_segment
 from sequencer.motion.composed import ROUNDING, ComposedLaw, HandPath
-from sequencer.motion.handpaths import PARTS, HandPaths, controls, hand_figures, hand_paths
+from sequencer.motion.handpaths import PARTS, HandPaths, hand_figures, hand_paths
 from sequencer.motion.law import Bounds
 from sequencer.motion.phases import smooth_step
 from sequencer.motion.placing import sign_of
+from sequencer.motion.rooms import REACH_SLACK, LinkLimits, Room, tether_figures
 from sequencer.motion.sphere import (
     Ends,
     SpherePaths,
@@ -33,72 +34,8 @@ from sequencer.motion.state import Motion
 
 STILL = 1e-6  # [1/beat] a tether that turns slower shows no axis of its own
 CLEAR = 0.08  # [m] from the own body: a link that keeps it is not made to keep more
-REACH_SLACK = 1e-3  # [m]
 LOOKS = 33  # samples by which paths are chosen
 CHOICES = 12  # gentlest tether paths that are looked at
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Room:
-    """Whose hand it is, and what hangs from it: where a link may go."""
-
-    body: Body
-    side: Side
-    length: float  # [m] of the tether
-    wick_radius: float = 0.05  # [m]
-
-    @property
-    def shoulder(self) -> Floats:
-        """Where the arm begins, shape (3,) [m, body frame]."""
-        return self.body.shoulder(self.side)
-
-    @property
-    def arm(self) -> float:
-        """Length of the arm [m]."""
-        return self.body.arm_length
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class LinkLimits:
-    """What a link may ask of the performer, in beats; reach is the arm's."""
-
-    turn_rate: float = 4 * np.pi  # [1/beat] two loops a beat
-    turn_acceleration: float = 160.0  # [1/beat²] about four times a steady loop a beat
-    hand_speed: float = 4.0  # [m/beat]
-    hand_acceleration: float = 25.0  # [m/beat²]
-
-    def keep_turning(self, angles: Floats, beats: Floats) -> Bools:
-        """Which of n tether paths keep the limits, shape (n,), from proven bounds."""
-        turn, push = tether_figures(angles, beats)
-        return np.asarray(
-            (turn.max(axis=1) * ROUNDING <= self.turn_rate)
-            & (push.max(axis=1) * ROUNDING <= self.turn_acceleration)
-        )
-
-    def keep_moving(self, paths: HandPaths, beats: Floats, room: Room) -> Bools:
-        """Which of n hand paths keep the limits and the arm's reach, shape (n,), from proven bounds."""
-        reach, speed, push = hand_figures(paths, beats, shoulder=room.shoulder)
-        return np.asarray(
-            (reach * ROUNDING <= room.arm + REACH_SLACK)
-            & (speed * ROUNDING <= self.hand_speed)
-            & (push * ROUNDING <= self.hand_acceleration)
-        )
-
-    def broken(self, law: "LinkLaw", room: Room) -> str:
-        """The limit that a link breaks, in words; empty if it keeps them all."""
-        bounds = law.bounds()
-        reach, arm = law.reach_from(room.shoulder), room.arm
-        if reach > arm + REACH_SLACK:
-            return f"the hand would have to reach {reach:.2f} m, the arm is {arm:.2f} m long"
-        for what, value, most, unit in (
-            ("the hand would move", bounds.hand_speed, self.hand_speed, "m a beat"),
-            ("the prop would turn", bounds.turn_rate / (2 * np.pi), self.turn_rate / (2 * np.pi), "loops a beat"),
-            ("the hand would change its speed by", bounds.hand_acceleration, self.hand_acceleration, "m a beat each beat"),
-            ("the prop would change its turning by", bounds.turn_acceleration, self.turn_acceleration, "rad a beat each beat"),
-        ):  # fmt: skip
-            if value > most:
-                return f"{what} up to {value:.3g} {unit}, the limit is {most:.3g}"
-        return ""
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -185,33 +122,6 @@ class LinkLaw:
         )
 
 
-def tether_figures(angles: Floats, beats: Floats) -> tuple[Floats, Floats]:
-    """Proven bounds of turning rate and turning acceleration on each sixteenth of n paths.
-
-    Parameters
-    ----------
-    angles : ndarray, shape (n, 6, 2) [rad]
-        Quintics of azimuth and elevation.
-    beats : ndarray, shape (n,) [beats]
-
-    Returns
-    -------
-    turn, push : ndarray, shape (n, 16) [1/beat and 1/beat²]
-
-    Notes
-    -----
-    Source: |d'|² = ψ'² + cos²ψ·α'² and its derivative, with control points. Upper bounds.
-    """
-    span = beats[:, None, None]
-    sizes = [np.abs(controls(angles, order)).max(axis=2) / span**order for order in range(3)]
-    steep = np.minimum(sizes[0][..., 1], 1.0)  # bound of |sin ψ|
-    alpha1, psi1 = sizes[1][..., 0], sizes[1][..., 1]
-    turn = np.hypot(alpha1, psi1)
-    across = sizes[2][..., 1] + np.minimum(0.5, steep) * alpha1**2
-    east = sizes[2][..., 0] + 2 * steep * psi1 * alpha1
-    return turn, np.sqrt(across**2 + east**2 + turn**4)
-
-
 def worst(*bounds: Bounds) -> Bounds:
     """Bounds that hold wherever one of the given ones does."""
     return Bounds(
@@ -257,6 +167,23 @@ def stacked(first: Motion, last: Motion) -> Ends:
         acceleration=pair(first.tether_acceleration, last.tether_acceleration),
         axis=pair(axis_of(first), axis_of(last)),
     )
+
+
+def limit_broken(limits: LinkLimits, law: LinkLaw, room: Room) -> str:
+    """The limit that a link breaks, in words; empty if it keeps them all."""
+    bounds = law.bounds()
+    reach, arm = law.reach_from(room.shoulder), room.arm
+    if reach > arm + REACH_SLACK:
+        return f"the hand would have to reach {reach:.2f} m, the arm is {arm:.2f} m long"
+    for what, value, most, unit in (
+        ("the hand would move", bounds.hand_speed, limits.hand_speed, "m a beat"),
+        ("the prop would turn", bounds.turn_rate / (2 * np.pi), limits.turn_rate / (2 * np.pi), "loops a beat"),
+        ("the hand would change its speed by", bounds.hand_acceleration, limits.hand_acceleration, "m a beat each beat"),
+        ("the prop would change its turning by", bounds.turn_acceleration, limits.turn_acceleration, "rad a beat each beat"),
+    ):  # fmt: skip
+        if value > most:
+            return f"{what} up to {value:.3g} {unit}, the limit is {most:.3g}"
+    return ""
 
 
 def link(

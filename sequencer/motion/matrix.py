@@ -26,7 +26,8 @@ from sequencer.motion.joining import (
 )
 from sequencer.motion.kinds import DEFAULT_TETHER
 from sequencer.motion.library import Pattern, cycle_beats, law_for, patterns
-from sequencer.motion.links import LinkLimits, Room, stacked
+from sequencer.motion.links import stacked
+from sequencer.motion.rooms import LinkLimits, Room
 from sequencer.motion.rows import STATURE
 from sequencer.motion.sphere import sphere_candidates
 from sequencer.motion.state import Motion

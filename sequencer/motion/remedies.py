@@ -25,7 +25,7 @@ from sequencer.motion.joining import (
 from sequencer.motion.kinds import reversed_way
 from sequencer.motion.law import Law
 from sequencer.motion.library import Pattern, find
-from sequencer.motion.links import LinkLimits, Room
+from sequencer.motion.rooms import LinkLimits, Room
 from sequencer.motion.state import Motion
 
 Builder = Callable[[Mapping[str, Any], float], Law]  # parameters and cycle → the hand's law

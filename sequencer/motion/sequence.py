@@ -6,7 +6,8 @@ import numpy as np
 
 from sequencer.motion.course import TOUCH, Course, Span
 from sequencer.motion.law import Law
-from sequencer.motion.links import Room, link
+from sequencer.motion.links import link
+from sequencer.motion.rooms import Room
 
 LEAD = 2.0  # [beats] of a link into or out of rest
 

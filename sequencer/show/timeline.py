@@ -11,8 +11,9 @@ from sequencer.motion.blocks import block_laws
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.law import Law
-from sequencer.motion.links import Room, rest
+from sequencer.motion.links import rest
 from sequencer.motion.props import TetheredProp
+from sequencer.motion.rooms import Room
 from sequencer.motion.sequence import assembled
 from sequencer.show.expansion import expanded
 from sequencer.show.floors import floor_path, standings

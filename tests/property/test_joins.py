@@ -12,7 +12,8 @@ from sequencer.geometry.bodies import Body
 from sequencer.motion.course import Course, Span
 from sequencer.motion.joining import Tolerances, gap_between
 from sequencer.motion.library import law_for, patterns
-from sequencer.motion.links import Room, link, rest
+from sequencer.motion.links import link, rest
+from sequencer.motion.rooms import Room
 from sequencer.motion.sequence import assembled
 
 BODY = Body(stature=1.7)

@@ -15,9 +15,10 @@ from sequencer.motion.joining import (
     shortest_link,
 )
 from sequencer.motion.library import cycle_beats, law_for
-from sequencer.motion.links import LinkLimits, Room, link, rest
+from sequencer.motion.links import limit_broken, link, rest
 from sequencer.motion.matrix import join_matrix
 from sequencer.motion.remedies import Boundary, Danced, remedies_for
+from sequencer.motion.rooms import LinkLimits, Room
 from sequencer.motion.sequence import assembled
 
 BODY = Body(stature=1.7)
@@ -78,7 +79,7 @@ def test_a_link_is_needed_between_far_states_and_keeps_the_limits():
     found = verdict(danced("windmill", 4), danced("corkscrew"))
     assert found.kind == "needs a link"
     bridge = link(danced("windmill", 4).end(), danced("corkscrew").start(), found.link_beats, ROOM)
-    assert LinkLimits().broken(bridge, ROOM) == ""
+    assert limit_broken(LinkLimits(), bridge, ROOM) == ""
 
 
 def test_what_cannot_join_says_why():
@@ -144,7 +145,7 @@ def test_remedies_really_join():
             last = after.law.at(np.array(remedy.values["shift"]))
         else:
             bridge = link(first, last, remedy.values["beats"], ROOM)
-            assert LinkLimits().broken(bridge, ROOM) == ""
+            assert limit_broken(LinkLimits(), bridge, ROOM) == ""
             continue
         assert place.joins(first, last), remedy.words
 
