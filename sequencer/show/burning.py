@@ -80,7 +80,7 @@ def burn_time(show: Staged, who: str, log: Sequence[Burn] = ()) -> BurnTime | No
     logged = estimate(matching(log, fuel=fire.fuel, performer=who))
     if logged is not None:
         return logged.burn_time()
-    if fire.burn is not None and fire.burn.time > 0:
+    if fire.burn is not None:
         timed = fire.burn.measured
         return BurnTime(
             seconds=fire.burn.time,

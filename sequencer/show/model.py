@@ -340,6 +340,12 @@ class Burn(Record):
     time: Duration = Field(description="your own timed burn, with this fuel and wick")
     measured: bool = Field(description="true only if you timed it yourself")
 
+    @model_validator(mode="after")
+    def _burns(self) -> Self:
+        if not self.time > 0:
+            raise ValueError("a burning time of 0 s is no burn; time your own wick")
+        return self
+
 
 class Fire(Record):
     """Fuel, burn time and who is lit when."""
@@ -398,6 +404,10 @@ class Show(Record):
         default_factory=dict, description="places of the cast, by a name of yours"
     )
     staging: tuple[Staging, ...] = Field((), description="which formation is taken when")
+    patterns: dict[Name, dict[str, Any]] = Field(
+        default_factory=dict,
+        description="patterns of your own: a law with what is set for good, or a list of stations",
+    )
     phrases: dict[Name, tuple[Step, ...]] = Field(
         default_factory=dict, description="blocks in a row, by a name of yours, to be used again"
     )

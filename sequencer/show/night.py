@@ -152,7 +152,7 @@ def _before(show: Staged, plan: SafetyPlan) -> list[Step]:
         Step(at=-75 * MINUTE, until=None, who=("lead",), what="weather and ban: first go or no-go",
              checks=("fire-danger and ban notice of today read", *_wind_lines(book))),
         Step(at=soak_at - 10 * MINUTE, until=None, who=("fuel keeper",), what="open the fuel point",
-             checks=("keeper stays with it", "no flame, no smoking", "extinguisher and absorbent at hand",
+             checks=("keeper stays with it", "upwind, or the wind across", "no flame, no smoking", "extinguisher and absorbent at hand",
                      "catch container and lidded can for rags"), source=_cited(book, "fuel-keepers")),
         Step(at=soak_at, until=-BEFORE_SOAK, who=("fuel keeper", "performer"), what="soak and spin off",
              checks=_soak_lines(plan), source=_cited(book, "spin-off-zone")),

@@ -234,6 +234,7 @@ def test_own_rules_of_a_file_hold(tmp_path):
     [
         ("fuel: kerosene", "fuel: kerosine", "unknown-fuel"),
         ("fuel: kerosene", "fuel: paraffin", "unknown-fuel"),
+        ("time: 4 min", "time: 0 s", "bad-value"),
         ("permit: P-2026-7", "profile: atlantis", "unknown-profile"),
         ('{at: [-5, 4], rating: "2-A:10-B:C"', '{at: [-5, 4], rating: "huge"', "bad-rating"),
         ("fuel_mass: 45 g}, birth_year: 1994", "fuel_mass: -45 g}, birth_year: 1994", "bad-value"),
