@@ -52,6 +52,7 @@ def approaches(
     end: float,
     *,
     required: float,
+    minima: bool = True,
     tolerance: float = TOLERANCE,
 ) -> Approaches:
     """Search every pair of a cast between two beats.
@@ -63,6 +64,9 @@ def approaches(
         From when to when [beats].
     required : float
         Distance that two dancers must keep [m].
+    minima : bool
+        False where distances over the requirement are of no interest; they are then told as the
+        requirement itself, which is a lower bound, and cost nothing.
     tolerance : float
         Largest error of a distance [m].
 
@@ -90,11 +94,12 @@ def approaches(
     for low in range(0, len(near), _BATCH):
         chosen = near[low : low + _BATCH]
         found, reached = _searched(
-            dancers, grid, first[chosen], second[chosen], required, tolerance
+            dancers, grid, first[chosen], second[chosen], required, minima, tolerance
         )
         evaluations += found.evaluations
-        hit = np.isfinite(found.value)
-        distance[chosen] = np.where(hit, found.value, reached)
+        hit = found.row >= 0
+        least = reached if minima else np.maximum(reached, required)
+        distance[chosen] = np.where(hit, found.value, least)
         at[chosen[hit]] = found.at[hit]
         part[chosen[hit]] = np.stack(np.divmod(found.label[hit], len(PARTS)), axis=1)
         dismissed[chosen[hit]] = 0.0
@@ -143,6 +148,7 @@ def _searched(
     first: Ints,
     second: Ints,
     required: float,
+    minima: bool,
     tolerance: float,
 ) -> tuple[Found, Floats]:
     """Search some pairs; also their lower bounds from reach balls alone."""
@@ -157,11 +163,15 @@ def _searched(
     while np.any(want & ~taken):
         # By time, so that a state is worked out once for all pairs that ask for it.
         cell, pair = np.nonzero((want & ~taken).T)
-        again = _search_cells(dancers, grid, first, second, pair, cell, required, tolerance, found)
+        known = found.value if found else np.full(len(first), np.inf if minima else required)
+        again = _search_cells(dancers, grid, first, second, pair, cell, required, tolerance, known)
+        again = again if found is None else _better(again, found)
         evaluations += again.evaluations
         # Cells taken up later lie beyond the requirement: only the first search finds spans.
         spans = again.spans if spans is None else spans
         found = again
+        if not minima:
+            break
         taken |= want
         want = gap < found.value[:, None] - tolerance
         want &= np.any(taken, axis=1)[:, None]
@@ -201,7 +211,7 @@ def _search_cells(
     cell: Ints,
     required: float,
     tolerance: float,
-    known: Found | None,
+    known: Floats,
 ) -> Found:
     """Search pairs over the cells given, keeping what is known already."""
     # Cells are cut at once to where the second-order term is 0.4 m: wider ones decide nothing.
@@ -216,17 +226,19 @@ def _search_cells(
     begin = grid.start[cell][row] + step * place
     pair, cell = pair[row], cell[row]
     kernel = _Kernel(dancers, grid, first[pair], second[pair], cell)
-    found = search(
+    return search(
         kernel.sample,
         group=pair,
         start=begin,
         end=begin + step,
         required=np.full(len(first), required),
-        best=None if known is None else known.value,
+        best=known,
         tolerance=tolerance,
     )
-    if known is None:
-        return found
+
+
+def _better(found: Found, known: Found) -> Found:
+    """What a later search adds to what was known before it."""
     better = found.value < known.value
     return Found(
         value=found.value,
