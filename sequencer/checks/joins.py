@@ -17,6 +17,7 @@ from sequencer.motion.course import Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.joining import Tolerances, Verdict
 from sequencer.motion.law import Law
+from sequencer.motion.library import Pattern
 from sequencer.motion.links import LinkLaw, limit_broken
 from sequencer.motion.remedies import Boundary, Danced, Remedy, remedies_for
 from sequencer.motion.rooms import LinkLimits, Room
@@ -111,10 +112,10 @@ def meetings(
                 continue
             earlier = None
             if k and abs(own[k - 1].end - before.start) <= TOUCH:
-                earlier = _danced(own[k - 1], side, dancer, tethers).end()
+                earlier = _danced(own[k - 1], side, dancer, tethers, show.book).end()
             boundary = Boundary(
-                before=_danced(before, side, dancer, tethers),
-                after=_danced(after, side, dancer, tethers),
+                before=_danced(before, side, dancer, tethers, show.book),
+                after=_danced(after, side, dancer, tethers, show.book),
                 room=_room(dancer, side),
                 earlier=earlier,
                 tolerances=tolerances or Tolerances(),
@@ -137,7 +138,13 @@ def _room(dancer: Dancer, side: Side) -> Room:
     return Room(body=dancer.body, side=side, length=prop.length, wick_radius=prop.wick_radius)
 
 
-def _danced(block: Block, side: Side, dancer: Dancer, tethers: Mapping[Side, float]) -> Danced:
+def _danced(
+    block: Block,
+    side: Side,
+    dancer: Dancer,
+    tethers: Mapping[Side, float],
+    book: Mapping[str, Pattern],
+) -> Danced:
     part = block.hands[side]
 
     def build(parameters: Mapping[str, Any], cycle: float) -> Law:
@@ -145,7 +152,7 @@ def _danced(block: Block, side: Side, dancer: Dancer, tethers: Mapping[Side, flo
         parts[side] = (part.pattern, parameters)
         return block_laws(
             parts, timing=block.timing, direction=block.direction, cycle=cycle,
-            shift=block.shift, mirrored=block.mirrored, body=dancer.body, tethers=tethers,
+            shift=block.shift, mirrored=block.mirrored, body=dancer.body, tethers=tethers, book=book,
         )[side]  # fmt: skip
 
     return Danced(
@@ -154,6 +161,7 @@ def _danced(block: Block, side: Side, dancer: Dancer, tethers: Mapping[Side, flo
         cycle=block.cycle,
         beats=block.end - block.start,
         build=build,
+        book=book,
         side=side if not block.mirrored else ("left" if side == "right" else "right"),
     )
 

@@ -6,6 +6,7 @@ from typing import Any, Literal
 
 from sequencer.geometry.regions import Venue
 from sequencer.motion.dancer import Dancer
+from sequencer.motion.library import Pattern, patterns
 from sequencer.show.model import Show, Side
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
@@ -83,6 +84,7 @@ class Staged:
     blocks: tuple[Block, ...]  # by start, then cast order
     standings: tuple[Standing, ...]  # by start; the first holds from the song's start
     lit: tuple[Lit, ...]  # by start
+    book: Mapping[str, Pattern] = field(default_factory=patterns)  # the show's own ones included
     venue: Venue = field(
         default_factory=Venue
     )  # stage, audience, ceiling, scenery and posts as geometry

@@ -48,7 +48,8 @@ def staged(read: ReadShow, song: Song) -> Staged:
     """
     song, tempo = as_counted(read, song)
     moments = Moments(read, song, tempo)
-    blocks = expanded(read, moments, _CycleBeats(read))
+    book = _book(read)
+    blocks = expanded(read, moments, _CycleBeats(book))
     lit = _lit(read, moments)
     last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])
     stood = standings(read, moments, last)
@@ -57,23 +58,37 @@ def staged(read: ReadShow, song: Song) -> Staged:
         show=read.show,
         song=song,
         tempo=tempo,
-        dancers=tuple(_dancer(read, name, blocks, stood, lit) for name in read.show.names),
+        dancers=tuple(_dancer(read, name, blocks, stood, lit, book) for name in read.show.names),
         blocks=blocks,
         standings=stood,
         lit=lit,
         venue=venue_of(read),
+        book=book,
     )
+
+
+def _book(read: ReadShow) -> Mapping[str, library.Pattern]:
+    """The vocabulary and the show's own patterns; a bad one is refused where it stands."""
+    book: Mapping[str, library.Pattern] = library.patterns()
+    for name, record in read.show.patterns.items():
+        try:
+            book = library.patterns_from({name: record}, book)
+        except ValueError as error:
+            raise read.fault(
+                "bad-pattern", ("patterns", name), str(error), "see docs/show-file.md for what fits"
+            ) from error
+    return book
 
 
 class _CycleBeats:
     """Beats of one cycle of a pattern; an unknown pattern is refused where it is first used."""
 
-    def __init__(self, read: ReadShow) -> None:
-        self._read = read
+    def __init__(self, book: Mapping[str, library.Pattern]) -> None:
+        self._book = book
 
     def __call__(self, pattern: str, parameters: Mapping[str, Any]) -> float:
         try:
-            return library.cycle_beats(pattern, parameters)
+            return library.cycle_beats(pattern, parameters, self._book)
         except ValueError:
             return 1.0  # block_laws says it, with the place of the block
 
@@ -112,6 +127,7 @@ def _dancer(
     blocks: tuple[Block, ...],
     stood: tuple[Standing, ...],
     lit: tuple[Lit, ...],
+    book: Mapping[str, library.Pattern],
 ) -> Dancer:
     index = read.show.names.index(name)
     record = read.show.cast[index]
@@ -127,7 +143,7 @@ def _dancer(
         name=name,
         body=body,
         props=props,
-        courses=_courses(read, own, body, props),
+        courses=_courses(read, own, body, props, book),
         floor=floor_path(read, name, stood),
         lit=tuple((span.start, span.end) for span in lit if span.who == name),
     )
@@ -144,14 +160,18 @@ def _prop(record: Performer, side: Side, fire: Fire | None) -> TetheredProp:
 
 
 def _courses(
-    read: ReadShow, blocks: list[Block], body: Body, props: Mapping[Side, TetheredProp]
+    read: ReadShow,
+    blocks: list[Block],
+    body: Body,
+    props: Mapping[Side, TetheredProp],
+    book: Mapping[str, library.Pattern],
 ) -> dict[Side, Course]:
     tethers = {side: prop.length for side, prop in props.items()}
     spans: dict[Side, list[Span]] = {side: [] for side in SIDES}
     for block in blocks:
         if block.link:
             continue
-        for side, law in _laws(read, block, body, tethers).items():
+        for side, law in _laws(read, block, body, tethers, book).items():
             spans[side].append(
                 Span(
                     start=block.start,
@@ -177,7 +197,11 @@ def _courses(
 
 
 def _laws(
-    read: ReadShow, block: Block, body: Body, tethers: Mapping[Side, float]
+    read: ReadShow,
+    block: Block,
+    body: Body,
+    tethers: Mapping[Side, float],
+    book: Mapping[str, library.Pattern],
 ) -> dict[Side, Law]:
     try:
         return block_laws(
@@ -189,6 +213,7 @@ def _laws(
             mirrored=block.mirrored,
             body=body,
             tethers=tethers,
+            book=book,
         )
     except ValueError as error:
         where = (*block.path, "pattern")

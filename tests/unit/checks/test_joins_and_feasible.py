@@ -5,6 +5,7 @@ import pytest
 
 from sequencer.checks.feasible import Limits, feasible
 from sequencer.checks.joins import joins, joints
+from sequencer.errors import InputError
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.show.timeline import staged
@@ -205,3 +206,40 @@ def test_limits_are_the_callers():
     strict = feasible(show, limits=Limits(hand_speed=0.5))
     assert "too-fast-to-dance" in found(strict)
     assert "too-fast-to-dance" not in found(feasible(show))
+
+
+OWN = """\
+  - {from: 3.1, pattern: slow-star, beats: 8, timing: together}
+  - {pattern: four-ins, cycles: 2, timing: together}
+patterns:
+  slow-star:
+    law: orbit
+    set: {ratio: -2}
+    defaults: {hand_radius: 25 cm}
+    cycle: 4
+    needs: [extension]
+  four-ins:
+    stations:
+      - {hand: 0, bend: 0, phase: 180}
+      - {hand: 90, bend: 180, phase: 540}
+      - {hand: 180, bend: 0, phase: 900}
+      - {hand: 270, bend: 180, phase: 1260}
+      - {hand: 360, bend: 0, phase: 1620}
+"""
+
+
+def test_a_shows_own_patterns_are_danced_and_checked():
+    show = stage(OWN)
+    assert [block.cycle for block in show.blocks] == [4, 4]
+    assert show.blocks[1].end == show.blocks[1].start + 8
+    (line,) = joins(show).findings
+    assert line.code == "needs-a-link"
+    assert feasible(show).unseen
+
+
+def test_a_bad_pattern_of_ones_own_is_refused_where_it_stands():
+    bad = OWN.replace("{hand: 90, bend: 180, phase: 540}", "{hand: 90, bend: 280, phase: 540}")
+    with pytest.raises(InputError, match=r"s\.yaml:29:\d+: .*stations 1 and 2: the sense jumps"):
+        stage(bad)
+    with pytest.raises(InputError, match="needs 'extensio', which is not known"):
+        stage(OWN.replace("[extension]", "[extensio]"))
