@@ -1,10 +1,13 @@
 """What `check --mend` does to joins: the cheapest change that helps, one after the other, checked again."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
+from pathlib import Path
 
 from sequencer.checks.join_mends import edits_for, failing
 from sequencer.checks.joins import Meeting
 from sequencer.errors import InputError
+from sequencer.files import write_text
 from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_text
 from sequencer.show.reading import show_from_document
@@ -13,6 +16,7 @@ from sequencer.show.timeline import staged
 from sequencer.timing.song import Song
 
 MOST_CHANGES = 500
+Progress = Callable[[str, float], None]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -22,6 +26,25 @@ class Mended:
     text: str
     done: tuple[str, ...]  # what was changed, in words
     left: tuple[str, ...]  # joins that no change has mended, in words
+
+
+def mend_show(path: Path, *, progress: Progress | None = None) -> Mended:
+    """Mend the joins of a show file in place; written whole or not at all, and only if it changed.
+
+    Raises
+    ------
+    InputError
+        If the show or its track cannot be used, or the file cannot be written.
+    """
+    from sequencer.tasks.shows import hear_song, stage_show
+
+    stage_show(path, progress=progress)  # refuses a show that cannot be used, another cut included
+    text = path.read_text(encoding="utf-8-sig")
+    track = path.parent / show_from_document(parse_document(text, str(path))).show.track.file
+    mended = mended_joins(text, str(path), hear_song(track, progress=progress))
+    if mended.done:
+        write_text(path, mended.text)
+    return mended
 
 
 def mended_joins(text: str, file: str, song: Song) -> Mended:
