@@ -17,16 +17,21 @@ from sequencer.cli.progress import Progress
     help="Folder to write into; each show gets a folder of its own there.",
 )
 @click.option("--paper", type=click.Choice(["a4", "letter"]), default="a4", show_default=True)
+@click.option(
+    "--since",
+    type=click.Path(path_type=Path),
+    help="The show file of the last print: lines that differ from it are marked.",
+)
 @click.pass_context
-def sheet(ctx: click.Context, show: Path, out: Path, paper: str) -> None:
-    """Print the run sheets of SHOW: one a performer, one for the safety crew, as PDF.
+def sheet(ctx: click.Context, show: Path, out: Path, paper: str, since: Path | None) -> None:
+    """Print the run sheets of SHOW as PDF, for performers, crew, operators and the authority.
 
     Ends with status 1 if something must be mended before the show is danced; the sheets say so too.
     """
     from sequencer import tasks
 
     with Progress() as progress:
-        report, written = tasks.print_sheets(show, out, paper=paper, progress=progress)
+        report, written = tasks.print_sheets(show, out, paper=paper, since=since, progress=progress)
     for path in written:
         click.echo(str(path))
     if not report.ok:

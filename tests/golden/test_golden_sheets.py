@@ -22,6 +22,7 @@ PAGES = [
     ("plan-packet", 1),
     ("card-lucja", 0),
     ("fuel", 0),
+    ("build-steps", 0),
 ]
 
 

@@ -1,5 +1,6 @@
 """The run sheets: PDF pages for performers and crew, one module a sheet."""
 
+from collections.abc import Callable
 from pathlib import Path
 
 from sequencer.findings import Report
@@ -13,6 +14,7 @@ def write_sheets(
     *,
     paper: str = "a4",
     since: Staged | None = None,
+    progress: Callable[[str, float], None] | None = None,
 ) -> list[Path]:
     """Write every sheet of a show, and all of them as one file for one print job.
 
@@ -26,6 +28,8 @@ def write_sheets(
     paper : {"a4", "letter"}
     since : Staged, optional
         The show of the last print: lines that differ from it are marked.
+    progress : callable, optional
+        Told what is going on, and the share that is done.
 
     Returns
     -------
@@ -41,4 +45,4 @@ def write_sheets(
     """
     from sequencer.outputs.sheets.writing import write
 
-    return write(staged, report, out, paper=paper, since=since)
+    return write(staged, report, out, paper=paper, since=since, progress=progress)

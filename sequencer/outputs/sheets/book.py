@@ -12,7 +12,7 @@ from sequencer.outputs.sheets.blocks import Cell, Disc, grid, head_cell, heading
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.formations import scene_of
 from sequencer.outputs.sheets.furniture import Sheet
-from sequencer.outputs.sheets.notices import cautions_block, findings_block, opening
+from sequencer.outputs.sheets.notices import cautions_block, findings_block, notes_block, opening
 from sequencer.outputs.sheets.paper import CUE, INK, SOFT, TEXT, Page
 from sequencer.outputs.sheets.plan import StagePlan
 from sequencer.outputs.sheets.prose import Prose, Span
@@ -54,6 +54,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += _cast(edition, room)
     for index in range(len(staged.standings)):
         story += [PageBreak(), *_change(edition, index, page)]
+    story += notes_block(edition, group, room)
     story += cautions_block(edition, "captain", room)
     return story
 

@@ -57,7 +57,7 @@ def card_sheet(edition: Edition, who: str) -> Sheet:
 def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     inner = page.width / 4 - 2 * _PAD
     tall = page.height / 2 - 2 * _PAD - _FOOT
-    cues = [cue for cue in cues_of(edition.staged, who) if cue.kind != "walk"]
+    cues = [cue for cue in cues_of(edition.staged, who) if cue.kind not in {"walk", "link"}]
     back = _back()
     own, rest = _fitting(back, _cautions(edition), inner, tall)
     back[-1:-1] = own  # before the folding hint

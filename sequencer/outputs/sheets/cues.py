@@ -58,12 +58,10 @@ def cues_of(staged: Staged, who: str) -> tuple[Cue, ...]:
     rows: list[tuple[CueKind, float, float, Block | None]] = []
     done = begin
     for block in blocks:
-        if block.start - done > _LEAST:
-            rows.append(("wait", done, block.start, None))
+        rows += [("wait", a, b, None) for a, b in _waits(staged, who, done, block.start)]
         rows.append(("link" if block.link else "move", block.start, block.end, block))
         done = max(done, block.end)
-    if end - done > _LEAST:
-        rows.append(("wait", done, end, None))
+    rows += [("wait", a, b, None) for a, b in _waits(staged, who, done, end)]
     for burn in staged.lit_of(who):
         rows.append(("light", burn.start, burn.start, None))
         rows.append(("out", burn.end, burn.end, None))
@@ -71,6 +69,15 @@ def cues_of(staged: Staged, who: str) -> tuple[Cue, ...]:
     rows.append(("end", max(end, done), max(end, done), None))
     rows.sort(key=lambda row: (round(row[1], 6), _ORDER[row[0]]))
     return tuple(_cue(staged, who, *row) for row in rows)
+
+
+def _waits(staged: Staged, who: str, start: float, end: float) -> list[tuple[float, float]]:
+    """A rest, cut where its performer is lit or put out."""
+    if end - start <= _LEAST:
+        return []
+    burns = [edge for burn in staged.lit_of(who) for edge in (burn.start, burn.end)]
+    inner = sorted(edge for edge in burns if start + _LEAST < edge < end - _LEAST)
+    return list(pairwise([start, *inner, end]))
 
 
 def walks_of(staged: Staged, who: str) -> tuple[Standing, ...]:

@@ -16,7 +16,7 @@ from sequencer.outputs.sheets.scene import Scene
 from sequencer.outputs.sheets.wording import brief, clock, facing_words, metres, place_words, plural
 from sequencer.show.staged import Staged, Standing
 
-PLAN_TALL = 268.0  # of a plan beside its words
+PLAN_TALL, OWN_TALL = 268.0, 208.0  # of a plan beside its words: the crew's, a performer's
 
 
 def lit_in(staged: Staged, standing: Standing) -> tuple[str, ...]:
@@ -66,6 +66,7 @@ def formation_plans(
         return []
     room = page.inner
     left = room * 0.62
+    tall = PLAN_TALL if focus is None else OWN_TALL
     rows: list[list[Cell]] = []
     for index, standing in enumerate(staged.standings):
         if (
@@ -81,11 +82,11 @@ def formation_plans(
             if not moved:
                 continue
         plan = StagePlan(
-            scene_of(edition, index, focus=focus, crew=crew), tall=PLAN_TALL, wide=left - 10
+            scene_of(edition, index, focus=focus, crew=crew), tall=tall, wide=left - 10
         )
         rows.append([plan, _words(edition, index, focus)])
     return [
-        CondPageBreak(PLAN_TALL + 60),
+        CondPageBreak(tall + 60),
         heading(title),
         grid(rows, [left, room - left], pad=6, gutter=14),
     ]

@@ -14,7 +14,7 @@ from sequencer.facts.signs import signs_for
 from sequencer.outputs.sheets.blocks import Cell, grid, head_cell, heading
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.furniture import Sheet
-from sequencer.outputs.sheets.notices import cautions_block, findings_block, opening
+from sequencer.outputs.sheets.notices import cautions_block, findings_block, notes_block, opening
 from sequencer.outputs.sheets.paper import CUE, HEAD, INK, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.rows import when_cell, who_cell
@@ -94,6 +94,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += _soak_block(edition, own, liquid, room)
     story += [Spacer(1, 8), TimelineStrip(edition)]
     story += _steps(edition)
+    story += notes_block(edition, findings, room)
     story += cautions_block(edition, "fuel", room)
     return story
 

@@ -24,6 +24,7 @@ from reportlab.platypus import (
 )
 
 from sequencer import __version__
+from sequencer.outputs.sheets.archive import make_archival
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.letters import clipped, font_name, printable, width
 from sequencer.outputs.sheets.paper import (
@@ -66,6 +67,7 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
             pageCompression=1,
             initialFontName=font_name("Regular"),
             lang="en",
+            pdfVersion=(1, 7),
         )
         self.totals: dict[str, int] = {}
         self._tags: list[list[tuple[str, str]]] = []  # a page: role and alternative text, by number
@@ -75,6 +77,7 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
     def _stamp(self, date: dt.date | None) -> None:
         stamp = self._doc._timeStamp  # noqa: SLF001 - reportlab has no public way to set it
         moment = dt.datetime.combine(date or dt.date(2000, 1, 1), dt.time(), tzinfo=dt.UTC)
+        self.moment = moment
         stamp.lt = moment.timetuple()
         stamp.t = calendar.timegm(stamp.lt)
         stamp.YMDhms = tuple(stamp.lt)[:6]
@@ -115,6 +118,7 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
             self.drawString(0, 0, str(total))
             self.endForm()
         self._structure()
+        make_archival(self._doc, self.moment)
         super().save()
 
     def _structure(self) -> None:
@@ -201,7 +205,13 @@ def document_bytes(
     )
 
     def canvas(*args: Any, **kwargs: Any) -> SheetCanvas:
-        for known in ("invariant", "pageCompression", "initialFontName", "lang"):
+        for known in (
+            "invariant",
+            "pageCompression",
+            "initialFontName",
+            "lang",
+            "pdfVersion",
+        ):
             kwargs.pop(known, None)
         made = SheetCanvas(*args, edition=edition, **kwargs)
         made.showOutline()

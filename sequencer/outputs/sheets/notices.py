@@ -14,9 +14,10 @@ from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.paper import CUE, INK, PAPER, SMALL, SOFT, TEXT, TINY
 from sequencer.outputs.sheets.prose import Prose, Span, one_line
 from sequencer.outputs.sheets.signs import stop_mark
-from sequencer.outputs.sheets.wording import clock_fine, listed
+from sequencer.outputs.sheets.wording import NB, clock_fine, listed
 from sequencer.show.circumstances import cautions_of
 
+MOST_MOMENTS = 12  # of alike notes
 SEVERITY_WORDS = {"stop": "STOP", "warn": "WARN", "note": "NOTE"}
 
 
@@ -105,41 +106,68 @@ def stop_bar(doing: str) -> list[Flowable]:
 
 
 def findings_block(
-    edition: Edition, findings: Sequence[Finding], room: float, *, title: str, fine: bool = False
+    edition: Edition, findings: Sequence[Finding], room: float, *, title: str
 ) -> list[Flowable]:
-    """Findings as rows: how grave, when, what, and how to mend it."""
-    if not findings:
+    """What must or should be mended, as rows: how grave, when, what, and how to mend it."""
+    grave = [finding for finding in findings if finding.severity != "note"]
+    if not grave:
         return []
     rows: list[list[Cell]] = []
-    said = edition.said
-    for finding in findings:
-        when = "whole show"
-        if finding.start is not None:
-            when = clock_fine(finding.start)
-            if finding.position:
-                when += f"\nbar {finding.position}"
-        body: list[Flowable] = [
-            Prose(Span(said(finding.message), "Bold", TEXT if not fine else SMALL, INK))
-        ]
+    for finding in grave:
+        body = [Prose(Span(edition.said(finding.message), "Bold", TEXT))]
         if finding.remedies:
-            body.append(
-                Prose(
-                    Span(
-                        said(f"Mend: {'; or '.join(finding.remedies)}"),
-                        "Regular",
-                        TEXT if not fine else SMALL,
-                    )
-                )
-            )
+            body.append(Prose(Span(edition.said(_mend(finding)), "Regular", TEXT)))
         tail = " · ".join(filter(None, (listed(finding.who, most=6), finding.source)))
         if tail:
             body.append(Prose(Span(tail, "Regular", TINY, SOFT)))
+        when = _when(finding).replace(" ", "\n", 1) if finding.start is not None else "whole show"
         rows.append([SeverityMark(finding.severity), Prose(Span(when, "Bold", TEXT)), body])
     return [
         CondPageBreak(90),
         heading(title, level=2),
-        grid(rows, [44, 74, room - 118]),
+        grid(rows, [44, 96, room - 140]),
     ]
+
+
+def notes_block(
+    edition: Edition, findings: Sequence[Finding], room: float, *, named: bool = True
+) -> list[Flowable]:
+    """What the checks noted, at the end of a sheet: alike notes once, with all their moments."""
+    alike: dict[tuple[str, str, str], list[Finding]] = {}
+    for finding in findings:
+        if finding.severity == "note":
+            key = (finding.message, _mend(finding), finding.source)
+            alike.setdefault(key, []).append(finding)
+    if not alike:
+        return []
+    rows: list[list[Cell]] = []
+    for (message, mend, source), group in alike.items():
+        moments = [
+            _when(f)
+            + (f" {listed(f.who, most=3)}" if named and f.who and f.start is not None else "")
+            for f in group[:MOST_MOMENTS]
+        ]
+        if len(group) > MOST_MOMENTS:
+            moments.append(f"and {len(group) - MOST_MOMENTS} more")
+        body = [
+            Prose(Span(edition.said(message), "Regular", SMALL + 0.5)),
+            Prose(Span("; ".join(moments), "Bold", SMALL)),
+        ]
+        tail = " · ".join(filter(None, (mend, source)))
+        if tail:
+            body.append(Prose(Span(edition.said(tail), "Regular", TINY, SOFT)))
+        rows.append([SeverityMark("note"), body])
+    return [CondPageBreak(90), heading("Notes from the checks"), grid(rows, [44, room - 44], pad=3)]
+
+
+def _mend(finding: Finding) -> str:
+    return f"Mend: {'; or '.join(finding.remedies)}" if finding.remedies else ""
+
+
+def _when(finding: Finding) -> str:
+    if finding.start is None:
+        return "whole show"
+    return clock_fine(finding.start) + (f" bar{NB}{finding.position}" if finding.position else "")
 
 
 class SeverityMark(Flowable):  # type: ignore[misc]

@@ -17,7 +17,7 @@ from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.formations import scene_of
 from sequencer.outputs.sheets.fuel import litres, soaks
 from sequencer.outputs.sheets.furniture import Sheet
-from sequencer.outputs.sheets.notices import cautions_block, findings_block, opening
+from sequencer.outputs.sheets.notices import cautions_block, findings_block, notes_block, opening
 from sequencer.outputs.sheets.paper import CUE, INK, SMALL, SOFT, TEXT, TINY, Page
 from sequencer.outputs.sheets.plan import StagePlan
 from sequencer.outputs.sheets.prose import Prose, Span
@@ -97,6 +97,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += passes_block(edition, room)
     story += hazards_block(edition, room)
     story += _rules(edition, room)
+    story += notes_block(edition, edition.findings_for(), room)
     story += cautions_block(edition, "packet", room)
     story += call_card(room)
     story += _signatures(room)

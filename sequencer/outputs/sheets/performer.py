@@ -25,6 +25,7 @@ from sequencer.outputs.sheets.letters import Face
 from sequencer.outputs.sheets.notices import (
     cautions_block,
     findings_block,
+    notes_block,
     opening,
 )
 from sequencer.outputs.sheets.paper import (
@@ -88,6 +89,7 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     story += [Spacer(1, 8), TimelineStrip(edition, focus=who, lanes=False)]
     story += [CondPageBreak(190), heading("What you do"), cue_table(edition, who, room)]
     story += formation_plans(edition, page, focus=who)
+    story += notes_block(edition, edition.findings_for(who), room, named=False)
     story += cautions_block(edition, "performer", room)
     return story
 
@@ -238,22 +240,17 @@ def _title(cue: Cue) -> str:
 def _row(edition: Edition, who: str, cue: Cue, after: str) -> list[Cell]:
     staged = edition.staged
     ink: Color = PAPER if cue.kind == "light" else INK
+    bar = (
+        f"bar {staged.position(cue.start)}" if staged.seconds(cue.start) > 0.01 else "track starts"
+    )
     time: Cell = [
         Prose(Span(clock(staged.seconds(cue.start)), "Poster", HEAD, ink), leading=1.1, role="TD"),
-        Prose(
-            Span(
-                f"bar {staged.position(cue.start)}",
-                "Bold",
-                CUE if len(staged.position(cue.start)) < 6 else TEXT,
-                ink,
-            ),
-            role="TD",
-        ),
+        Prose(Span(bar, "Bold", CUE if len(bar) < 10 else TEXT, ink), role="TD"),
     ]
     if cue.kind in {"light", "out"}:
         return _fire_row(edition, who, cue, time, ink)
     count: Cell = [
-        Prose(Span(number(cue.beats), "Poster", HEAD, INK), leading=1.1, role="TD"),
+        Prose(Span(number(_counted(cue)), "Poster", HEAD, INK), leading=1.1, role="TD"),
         Prose(Span(_cycles(cue), "Regular", TEXT, SOFT), role="TD"),
     ]
     mark = LitMark("LIT" if cue.lit else "OUT", lit=cue.lit)
@@ -279,6 +276,11 @@ def _fire_row(edition: Edition, who: str, cue: Cue, time: Cell, ink: Color) -> l
         "",
         "" if cue.kind == "light" else LitMark("OUT", lit=False),
     ]
+
+
+def _counted(cue: Cue) -> float:
+    """Beats to count; a rest to a quarter of a beat, for it may begin anywhere before the first bar."""
+    return round(4 * cue.beats) / 4 if cue.kind == "wait" else cue.beats
 
 
 def _cycles(cue: Cue) -> str:

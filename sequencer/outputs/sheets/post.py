@@ -9,7 +9,7 @@ from sequencer.outputs.sheets.cues import place_at
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.formations import formation_plans
 from sequencer.outputs.sheets.furniture import Sheet
-from sequencer.outputs.sheets.notices import cautions_block, findings_block, opening
+from sequencer.outputs.sheets.notices import cautions_block, findings_block, notes_block, opening
 from sequencer.outputs.sheets.paper import CUE, INK, LEAD, MIST, SOFT, TEXT, WATCH, Page
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.rows import when_cell, who_cell
@@ -66,6 +66,7 @@ def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowab
     story += _watch_block(edition, post, room)
     story += [Spacer(1, 8), TimelineStrip(edition)]
     story += formation_plans(edition, page, title="Formations and posts")
+    story += notes_block(edition, own, room)
     story += cautions_block(edition, "post", room)
     return story
 

@@ -20,7 +20,7 @@ from sequencer.outputs.sheets.letters import ASCENT, Face, clipped, font_name, p
 from sequencer.outputs.sheets.paper import INK, TEXT
 
 Align = Literal["left", "right", "centre"]
-_TOKEN = re.compile(r"[ \t]+|[^ \t]*?\w\w[-–—/](?=\w\w)|[^ \t]+")
+_TOKEN = re.compile(r"[ \t]+|[^ \t]*?\w\w[-–—](?=\w\w)|[^ \t]+")
 _NEAR = 1e-6
 
 

@@ -21,6 +21,7 @@ from sequencer.outputs.sheets.furniture import Sheet
 from sequencer.outputs.sheets.notices import (
     cautions_block,
     findings_block,
+    notes_block,
     opening,
 )
 from sequencer.outputs.sheets.paper import CUE, INK, MIST, SMALL, SOFT, TEXT, WATCH, Page
@@ -69,6 +70,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += passes_block(edition, room)
     story += hazards_block(edition, room)
     story += formation_plans(edition, page, title="Formations and posts")
+    story += notes_block(edition, edition.findings_for(), room)
     story += cautions_block(edition, "safety", room)
     return story
 
@@ -226,7 +228,7 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
     if not passes:
         story.append(Prose(Span("No clearance was measured: " + _unseen(edition), "Regular", TEXT)))
         return story
-    widths = [64.0, room * 0.38, 66.0, 66.0]
+    widths = [80.0, room * 0.36, 66.0, 62.0]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [
         [head_cell(w) for w in ("time", "between", "closest", "asked for", "where")]

@@ -1,5 +1,6 @@
 """All sheets of a show to files: each whole or not at all, and one more with all of them."""
 
+from collections.abc import Callable
 from pathlib import Path
 from typing import cast
 
@@ -16,12 +17,19 @@ from sequencer.outputs.sheets.paper import SIZES, PaperName
 from sequencer.outputs.sheets.performer import performer_sheet
 from sequencer.outputs.sheets.post import post_sheet
 from sequencer.outputs.sheets.safety import safety_sheet
+from sequencer.outputs.sheets.steps import steps_sheet, toroids
 from sequencer.outputs.sheets.wording import slug
 from sequencer.show.staged import Staged
 
 
 def write(
-    staged: Staged, report: Report, out: Path, *, paper: str, since: Staged | None = None
+    staged: Staged,
+    report: Report,
+    out: Path,
+    *,
+    paper: str,
+    since: Staged | None = None,
+    progress: Callable[[str, float], None] | None = None,
 ) -> list[Path]:
     """See `sequencer.outputs.sheets.write_sheets`."""
     if paper not in SIZES:
@@ -35,7 +43,12 @@ def write(
         (out / f"{show}-{s.name}.pdf", [s], f"{staged.show.title}: {s.title}") for s in sheets
     ]
     # every page is made before the first file is replaced, so that a fault leaves the old set whole
-    made = [(path, document_bytes(part, edition, size, title)) for path, part, title in files]
+    made = []
+    total = 2 * len(sheets)
+    for number, (path, part, title) in enumerate(files):
+        if progress is not None:
+            progress("printing sheets", (len(sheets) + number - 1) / total if number else 0.0)
+        made.append((path, document_bytes(part, edition, size, title)))
     for path, content in made:
         write_bytes(path, content)
     return [path for path, _ in made]
@@ -51,5 +64,6 @@ def sheets_of(edition: Edition) -> list[Sheet]:
     sheets += [book_sheet(edition)] if len(show.names) > 1 and edition.staged.standings else []
     sheets += [performer_sheet(edition, who) for who in show.names]
     sheets += [card_sheet(edition, who) for who in show.names]
+    sheets += [steps_sheet(edition)] if toroids(edition) else []
     sheets += [packet_sheet(edition)]
     return sheets

@@ -185,13 +185,48 @@ def test_changed_lines_are_marked_against_the_last_print(rounds, pages, tmp_path
     crew = plain(pages.text_of(next(p for p in paths if p.name.endswith("safety.pdf"))))
 
     assert (
-        "Against version 2 · 2026-11-20: 2 lines new or changed, marked CHANGED; 2 gone."
+        "Against version 2 · 2026-11-20: 4 lines new or changed, marked CHANGED; 4 gone."
         in own.replace("\u00a0", " ")
     )
     assert (
-        own.count("CHANGED") == 1 + 2
-    )  # the notice, the burn and the pattern; the rest burns as before
+        own.count("CHANGED") == 1 + 4
+    )  # the notice; the rest before the burn, the burn, the rest after it, the pattern
     assert crew.count("CHANGED") == 2
+
+
+def test_build_steps_follow_the_station_table(printed, pages):
+    """Planes of the pro-bend of four lobes, s = −1 … as the tables of motion have them, in the PDF's words."""
+    path = next(p for p in printed[1] if p.name.endswith("build-steps.pdf"))
+    text = plain(pages.text_of(path)).replace("\u00a0", " ")
+
+    for words in ("pro-bend-4", "8 half lobes, 4 beats; comes home after one cycle", "pro-bend-3"):
+        assert words in text
+    assert "comes home turned round after one cycle, and as it began after 2" in text
+
+
+def test_every_file_is_made_for_archives(printed):
+    """What ISO 19005-2 level B asks and a reader can see; the files were not run through a validator."""
+    for path in printed[1]:
+        reader = pypdf.PdfReader(path)
+        root = reader.trailer["/Root"]
+        xmp = reader.xmp_metadata
+        intent = root["/OutputIntents"][0].get_object()
+        profile = intent["/DestOutputProfile"].get_object()
+
+        assert reader.pdf_header == "%PDF-1.7"
+        assert "/ID" in reader.trailer
+        assert (xmp.pdfaid_part, xmp.pdfaid_conformance) == ("2", "B")
+        assert xmp.dc_title["x-default"] == reader.metadata.title
+        assert xmp.xmp_create_date.date() == reader.metadata.creation_date.date()
+        assert xmp.pdf_producer == reader.metadata.producer
+        assert intent["/S"] == "/GTS_PDFA1"
+        assert profile["/N"] == 3
+        assert profile.get_data()[36:40] == b"acsp"  # the ICC's own signature
+        assert not {"/AA", "/OpenAction", "/JavaScript", "/AcroForm"} & set(root)
+        for page in reader.pages:
+            assert "/Group" not in page
+            assert "/ExtGState" not in page["/Resources"]
+            assert "/Annots" not in page
 
 
 def test_an_unchanged_show_has_no_marks(rounds, pages, tmp_path):
@@ -229,7 +264,7 @@ def test_the_crew_reads_who_burns_and_who_watches(printed, pages):
 
     for words in (
         "S2 Jonas",
-        "expected out 1:44, after 96",
+        "expected out 1:44",
         "damp towel",
         "TOO CLOSE",
         "STOP",

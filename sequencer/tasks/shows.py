@@ -1,0 +1,249 @@
+"""What the verbs on songs and shows do: hear, start, check, print, trace, rehearse."""
+
+import datetime as dt
+import json
+import os
+from collections.abc import Callable, Sequence
+from pathlib import Path, PurePath
+
+from sequencer.errors import InputError, Place
+from sequencer.files import write_text
+from sequencer.findings import Report
+from sequencer.show.staged import Staged
+from sequencer.timing.song import Song
+
+Progress = Callable[[str, float], None]
+
+
+def hear_song(track: Path, *, again: bool = False, progress: Progress | None = None) -> Song:
+    """Beats, bars, sections and energy of a track; from the cache if it was heard before.
+
+    Raises
+    ------
+    InputError
+        If the file cannot be used as a song.
+    """
+    from sequencer.listening.hearing import hear
+
+    return hear(track, progress=progress, use_cache=not again)
+
+
+def song_text(song: Song, track: Path, *, as_json: bool) -> str:
+    """What was heard, as JSON or as a summary for people."""
+    from sequencer.outputs import song_report
+
+    return song_report.song_json(song, track) if as_json else song_report.song_summary(song)
+
+
+def draw_song(song: Song, chart: Path) -> None:
+    """Write the chart of what was heard, as PNG, SVG or PDF by the file's ending."""
+    from sequencer.outputs.figures import write_figure
+    from sequencer.outputs.song_chart import song_chart
+
+    write_figure(song_chart(song), chart)
+
+
+def schema_text() -> str:
+    """The JSON Schema of a show file."""
+    from sequencer.show.schema import show_schema
+
+    return json.dumps(show_schema(), indent=2, ensure_ascii=False)
+
+
+def start_show(
+    show: Path,
+    track: Path,
+    *,
+    title: str | None = None,
+    force: bool = False,
+    progress: Progress | None = None,
+) -> None:
+    """Write a show file to start from.
+
+    Raises
+    ------
+    InputError
+        If the file is there already, or the track holds no steady beat.
+    """
+    from sequencer.show.starter import starter_text
+
+    if show.exists() and not force:
+        raise InputError(
+            "file-exists",
+            Place(str(show)),
+            "this file is there already",
+            "choose another name, or add --force",
+        )
+    song = hear_song(track, progress=progress)
+    today = dt.datetime.now(tz=dt.UTC).astimezone().date().isoformat()
+    try:
+        text = starter_text(
+            song, track=_from_folder(track, show.parent), title=title or _title(show), date=today
+        )
+    except ValueError as error:
+        raise InputError(
+            "no-steady-beat",
+            Place(str(track)),
+            str(error),
+            "use a track with a beat, or give beats by hand",
+        ) from error
+    write_text(show, text)
+
+
+def stage_show(path: Path, *, progress: Progress | None = None) -> Staged:
+    """A show file on its song, every block turned into laws.
+
+    Raises
+    ------
+    InputError
+        If the show or its track cannot be used.
+    """
+    from sequencer.show.reading import read_show
+    from sequencer.show.timeline import staged
+
+    read = read_show(path)
+    track = path.parent / read.show.track.file
+    if not track.exists():
+        raise read.fault(
+            "no-track", ("track", "file"), f"there is no track {read.show.track.file!r} beside the show file",
+            "write its path from the show file's folder",
+        )  # fmt: skip
+    song = hear_song(track, progress=progress)
+    pinned = read.show.track.sha256
+    if pinned is not None and pinned != song.sha256:
+        raise read.fault(
+            "another-cut", ("track", "sha256"), "this is another cut of the track than the show was made for",
+            f"use the old file, or check every block and write {song.sha256}",
+        )  # fmt: skip
+    return staged(read, song)
+
+
+def check_show(path: Path, *, progress: Progress | None = None) -> Report:
+    """Every check on a show.
+
+    Raises
+    ------
+    InputError
+        If the show or its track cannot be used.
+    """
+    from sequencer.checks.suite import checked
+
+    return checked(stage_show(path, progress=progress), progress=progress)
+
+
+def report_text(report: Report, *, as_json: bool, width: int = 100) -> str:
+    """Findings and clearances, as JSON or as a table for people."""
+    from sequencer.outputs import report as printed
+
+    return printed.report_json(report) if as_json else printed.report_table(report, width=width)
+
+
+def print_sheets(
+    path: Path,
+    out: Path,
+    *,
+    paper: str = "a4",
+    since: Path | None = None,
+    progress: Progress | None = None,
+) -> tuple[Report, list[Path]]:
+    """Check a show and print its run sheets into a folder of its own in `out`.
+
+    Parameters
+    ----------
+    path : Path
+    out : Path
+    paper : {"a4", "letter"}
+    since : Path, optional
+        The show file of the last print; lines that differ from it are marked.
+    progress : callable, optional
+
+    Raises
+    ------
+    InputError
+        If the show or its track cannot be used, or the folder cannot be written.
+    """
+    from sequencer.checks.suite import checked
+    from sequencer.outputs.sheets import write_sheets
+
+    show = stage_show(path, progress=progress)
+    before = stage_show(since, progress=progress) if since is not None else None
+    report = checked(show, progress=progress)
+    return report, write_sheets(
+        show, report, out / path.stem, paper=paper, since=before, progress=progress
+    )
+
+
+def write_rehearsal(
+    path: Path,
+    out: Path,
+    *,
+    parts: Sequence[str],
+    audio: str = "embed",
+    speeds: Sequence[float] = (1.0,),
+    song: float | None = -9.0,
+    counts: str = "pitched",
+    calls: bool = True,
+    split: bool = False,
+    who: Sequence[str] = (),
+    progress: Progress | None = None,
+) -> tuple[Report, list[Path]]:
+    """Check a show and write what it is rehearsed with into a folder of its own in `out`.
+
+    Parameters
+    ----------
+    path, out : Path
+    parts : sequence of {"page", "counts", "midi", "captions", "timetable"}
+    audio : {"embed", "link", "none"}
+        How the page carries the song.
+    speeds : sequence of float
+        One count track each; 1 is the song's own speed.
+    song : float or None
+        Level of the song in the count track [dB]; None leaves it out.
+    counts : {"pitched", "spoken", "none"}
+    calls, split : bool
+        Calls of sections; song left and counts right.
+    who : sequence of str
+        Whose changes are counted; all if empty.
+    progress : callable, optional
+
+    Raises
+    ------
+    InputError
+        If the show or its track cannot be used, or the folder cannot be written.
+    """
+    from sequencer.checks.suite import checked
+    from sequencer.outputs.counts import Mix
+    from sequencer.outputs.exports import Wanted, write_exports
+
+    show = stage_show(path, progress=progress)
+    report = checked(show, progress=progress)
+    mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
+    wanted = Wanted(parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix)
+    track = path.parent / show.show.track.file
+    return report, write_exports(show, report, track, out / path.stem, wanted, progress=progress)
+
+
+def trace_show(path: Path, *, rate: float, progress: Progress | None = None) -> str:
+    """Positions of every hand and prop over time, as CSV in the stage frame.
+
+    Raises
+    ------
+    InputError
+        If the show or its track cannot be used.
+    """
+    from sequencer.outputs.trace import trace_csv
+
+    return trace_csv(stage_show(path, progress=progress), rate=rate)
+
+
+def _from_folder(track: Path, folder: Path) -> str:
+    """Path of the track as written into a show file: from its folder, with forward slashes."""
+    try:
+        relative = os.path.relpath(track.resolve(), folder.resolve())
+    except ValueError:  # another drive on Windows
+        return track.resolve().as_posix()
+    return PurePath(relative).as_posix()
+
+
+def _title(show: Path) -> str:
+    return show.stem.replace("_", " ").replace("-", " ").strip().capitalize() or "Untitled"
