@@ -33,6 +33,7 @@ UNSEEN = (
     "Slack is looked for in blocks; on links and at rest the hand must steady the prop.",
     "Slack and forces take the floor path's own acceleration as nothing.",
 )
+PACE_ERROR = 0.1  # [beats a minute] of the lowest tempo that keeps a tether taut
 _TANGLED = ("the tethers", "the left head and the right tether", "the right head and the left tether", "the heads")  # fmt: skip
 
 
@@ -131,7 +132,12 @@ def _slack(asked: _Asked, side: Side) -> list[Finding]:
             what = f"the tether goes slack at {pace:.0f} beats a minute"
         taut = _taut(span, prop.length) if severity == "stop" else None
         remedies: list[str] = []
-        if taut is not None and isfinite(taut.lowest):
+        if taut is not None and taut.lowest < pace - PACE_ERROR:
+            # the pattern itself is taut at this tempo: it is the blend into a neighbour that is not
+            severity = "warn"
+            what = "the tether goes slack where this block passes into its neighbour"
+            remedies.append("mend the join, or put a link between the two blocks")
+        elif taut is not None and isfinite(taut.lowest):
             what += f"; it stays taut from {taut.lowest:.1f} on"
             remedies.append(
                 f"dance it faster: a cycle of at most {pace / taut.lowest:.2f} times its beats"
