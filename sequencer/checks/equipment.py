@@ -196,7 +196,7 @@ def travel_findings(
     near = book.strictest("extinguisher-near")
     if near is not None:
         found += _none_near(placed, followed, act_edge, near)
-    return found
+    return [*found, *_in_reach(placed, followed, act_edge, clock)]
 
 
 def fuel_point_findings(
@@ -424,6 +424,37 @@ def _none_near(
             near,
         )
     ]
+
+
+def _in_reach(
+    placed: Sequence[Placed],
+    followed: Sequence[Followed],
+    act_edge: Mapping[str, float],
+    clock: Clock,
+) -> list[Finding]:
+    """Extinguishers that stand inside the reach of prop and flame, where nobody can fetch them."""
+    found = []
+    for each in placed:
+        ways = [Ground().ways_to([each.place])] * len(followed)
+        for burn, near in zip(followed, closest(followed, ways, 0.0), strict=True):
+            inside = act_edge.get(burn.who, 0.0) - near.distance
+            if inside > 0:
+                found.append(
+                    Finding(
+                        code="extinguisher-in-reach",
+                        severity="stop",
+                        who=(burn.who,),
+                        start=clock.seconds(near.beat),
+                        end=None,
+                        position=clock.position(near.beat),
+                        message=f"the extinguisher at [{each.place[0]:.1f}, {each.place[1]:.1f}] stands "
+                        f"{inside:.2f} m inside the reach of {burn.who}'s prop and flame",
+                        remedies=(f"move it {inside:.2f} m outward",),
+                        source="geometry: nobody fetches it there",
+                        where=each.place,
+                    )
+                )
+    return found
 
 
 def _plain(

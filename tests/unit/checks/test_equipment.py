@@ -88,7 +88,7 @@ def test_a_label_that_nobody_can_read_counts_for_nothing():
 @pytest.mark.parametrize(("x", "far"), [(30 * FOOT - 0.05, False), (30 * FOOT + 0.05, True)])
 def test_the_walk_is_held_to_thirty_feet(x, far):
     """30 ft (9.14 m), NFPA 10 ch. 6 [B1; read second-hand]."""
-    found = travel([foam(x, 0.0)], [stand(0.0, 0.0)], act_edge={"Wren": 8.0})
+    found = travel([foam(x, 0.0)], [stand(0.0, 0.0)], act_edge={"Wren": 5.0})
 
     assert [finding.code for finding in found] == (["extinguisher-far"] if far else [])
 
@@ -107,8 +107,8 @@ def test_a_walk_round_scenery_is_longer_than_the_straight_line():
         )
     )
 
-    assert not travel([unit], [stand(*at)], act_edge={"Wren": 8.0})
-    (found,) = travel([unit], [stand(*at)], act_edge={"Wren": 8.0}, ground=wall)
+    assert not travel([unit], [stand(*at)], act_edge={"Wren": 5.0})
+    (found,) = travel([unit], [stand(*at)], act_edge={"Wren": 5.0}, ground=wall)
     walked = float(found.message.split(" is ")[1].split(" m ")[0])
     assert walked == pytest.approx(35 * FOOT, abs=0.04)  # the wall stands 1 and 2 cm off the corner
 
@@ -122,6 +122,15 @@ def test_one_within_fifteen_feet_of_the_act():
     assert "from the act" in found.message
     assert not travel([], [stand(0.0, 0.0)])
     assert not travel([far], [stand(0.0, 0.0)], book=alone("utah"))
+
+
+def test_an_extinguisher_inside_the_reach_is_no_help():
+    """5 mm on either side of the reach of 1.5 m."""
+    inside, outside = foam(1.49, 0.0), foam(1.51, 0.0)
+
+    (found,) = travel([inside], [stand(0.0, 0.0)])
+    assert (found.code, found.severity) == ("extinguisher-in-reach", "stop")
+    assert not travel([outside], [stand(0.0, 0.0)])
 
 
 def test_the_fuel_point_has_its_own_extinguisher():
