@@ -62,3 +62,27 @@ def night_finding(
         remedies=remedies,
         source=source,
     )
+
+
+def rule_finding(
+    code: str,
+    severity: Severity,
+    message: str,
+    remedies: tuple[str, ...],
+    rule: Rule,
+    *,
+    where: tuple[float, float] | None = None,
+) -> Finding:
+    """A finding that holds for the whole show and cites a rule."""
+    return Finding(
+        code=code,
+        severity=severity,
+        who=(),
+        start=None,
+        end=None,
+        position=None,
+        message=message,
+        remedies=remedies,
+        source=rule.citation,
+        where=where,
+    )

@@ -4,15 +4,10 @@ import datetime as dt
 from dataclasses import replace
 
 from sequencer.checks.crew import number_findings, role_findings
-from sequencer.checks.equipment import (
-    Placed,
-    carried_findings,
-    counted,
-    extinguisher_findings,
-    fuel_point_findings,
-    travel_findings,
-)
+from sequencer.checks.equipment import carried_findings, counted
+from sequencer.checks.extinguishers import Placed, extinguisher_findings, travel_findings
 from sequencer.checks.fire import Cut, burn_findings
+from sequencer.checks.fuel_point import fuel_point_findings
 from sequencer.checks.heat import Wicks, flame_findings, glow_findings
 from sequencer.checks.night import Night
 from sequencer.checks.outcome import Outcome

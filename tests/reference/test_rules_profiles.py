@@ -6,7 +6,8 @@ Keys in brackets are those of docs/sources.md. A foot is 0.3048 m, a US gallon 3
 import pytest
 
 from sequencer.checks.crew import number_findings, role_findings
-from sequencer.checks.equipment import Placed, carried_findings, extinguisher_findings
+from sequencer.checks.equipment import carried_findings
+from sequencer.checks.extinguishers import Placed, extinguisher_findings
 from sequencer.checks.fire import burn_findings
 from sequencer.checks.night import Night
 from sequencer.checks.rules import rule_findings

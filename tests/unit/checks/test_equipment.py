@@ -4,17 +4,11 @@ from dataclasses import dataclass
 
 import pytest
 
-from sequencer.checks.equipment import (
-    Placed,
-    carried_findings,
-    counted,
-    extinguisher_findings,
-    fuel_point_findings,
-    line_distance,
-    travel_findings,
-)
+from sequencer.checks.equipment import carried_findings, counted
+from sequencer.checks.extinguishers import Placed, extinguisher_findings, travel_findings
 from sequencer.checks.fire import burn_findings
 from sequencer.checks.fuel import fuel_amount_findings, fuel_kind_findings
+from sequencer.checks.fuel_point import fuel_point_findings, line_distance
 from sequencer.checks.night import Night
 from sequencer.checks.rules import rule_findings
 from sequencer.facts.burn_times import BurnTime
