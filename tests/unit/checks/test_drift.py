@@ -148,7 +148,7 @@ def test_the_same_numbers_are_drawn_for_every_kind(dance):
 
 
 def test_one_performer_alone_can_drift(dance):
-    cast = pair(dance, 2.2)
+    cast = pair(dance, 1.9)
 
     assert one_run(cast, (0, 8), 0.3, Spread(), 0, 0) != one_run(
         cast, (0, 8), 0.3, STILL, 0, 0, "Ada"

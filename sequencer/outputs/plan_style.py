@@ -1,0 +1,42 @@
+"""Inks, hatches and letters that all plan pictures share: told apart in grey print and without colour."""
+
+from functools import cache
+from typing import Any
+
+INK = "#1b1b1b"
+SOFT = "#6b6b6b"
+FAINT = "#c9c9c9"
+PAPER = "#ffffff"
+FLOOR = "#f4f1ea"
+FLAME = "#e69f00"  # orange and blue of Okabe and Ito's set for all kinds of colour vision
+COOL = "#0072b2"
+STOP = "#b2182b"
+
+
+def shown(text: str) -> str:
+    """Text with what the picture's letters lack as an empty box, so that nothing is lost unseen."""
+    known = _letters()
+    return "".join(c if ord(c) in known or c == "\n" else "□" for c in text)
+
+
+@cache
+def _letters() -> frozenset[int]:
+    from matplotlib import font_manager
+    from matplotlib.ft2font import FT2Font
+
+    font: Any = FT2Font(font_manager.findfont("DejaVu Sans"))
+    return frozenset(font.get_charmap())
+
+
+def fitted_names(names: list[str]) -> dict[str, str]:
+    """A short mark for each name: as many first letters as tell them apart, at most four."""
+    out = {}
+    for k, name in enumerate(names):
+        for length in range(1, 5):
+            mark = name[:length]
+            if sum(other.startswith(mark) for other in names) == 1:
+                break
+        else:
+            mark = str(k + 1)
+        out[name] = shown(mark)
+    return out
