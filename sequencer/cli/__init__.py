@@ -8,6 +8,7 @@ from sequencer import __version__
 from sequencer.cli.check import check
 from sequencer.cli.listen import listen
 from sequencer.cli.new import new
+from sequencer.cli.patterns import patterns
 from sequencer.cli.rehearse import rehearse
 from sequencer.cli.sheet import sheet
 from sequencer.cli.trace import trace

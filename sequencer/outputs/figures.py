@@ -1,5 +1,6 @@
 """Figures to files: PNG, SVG or PDF by the ending, whole or not at all, the same bytes each time."""
 
+from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -31,3 +32,27 @@ def write_figure(figure: "Figure", path: Path, *, dpi: int = 150) -> None:
     quiet = {"png": {"Software": None}, "svg": {"Date": None}, "pdf": {"CreationDate": None}}[kind]
     with mpl.rc_context({"svg.hashsalt": "sequencer"}), replacing(path) as scratch:
         figure.savefig(scratch, format=kind, dpi=dpi, metadata=quiet)
+
+
+def write_pages(figures: "Sequence[Figure]", path: Path, *, dpi: int = 150) -> None:
+    """Write figures as the pages of one PDF; other kinds of picture hold one page, so only the first.
+
+    Raises
+    ------
+    InputError
+        If the ending is not known, several pages are to go into a picture, or the folder cannot be
+        written.
+    """
+    if path.suffix.lower() != ".pdf":
+        if len(figures) > 1:
+            raise InputError(
+                "several-pages", Place(str(path)), f"these are {len(figures)} pages, a picture holds one",
+                "end the name in .pdf",
+            )  # fmt: skip
+        write_figure(figures[0], path, dpi=dpi)
+        return
+    from matplotlib.backends.backend_pdf import PdfPages
+
+    with replacing(path) as scratch, PdfPages(scratch, metadata={"CreationDate": None}) as pages:
+        for figure in figures:
+            pages.savefig(figure, dpi=dpi)

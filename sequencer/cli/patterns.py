@@ -1,0 +1,72 @@
+"""`sequencer patterns`: the vocabulary, and one pattern's card, build steps and drawing."""
+
+from pathlib import Path
+from typing import Literal
+
+import click
+
+
+@click.command(
+    epilog="Example: sequencer patterns pro-bend-3 --steps --draw exports/pro-bend-3.pdf"
+)
+@click.argument("name", required=False)
+@click.option("--family", help="Only patterns of this family.")
+@click.option("--find", "containing", metavar="TEXT", help="Only patterns that speak of this.")
+@click.option("--hardest", type=click.IntRange(1, 5), help="Only patterns up to this difficulty.")
+@click.option(
+    "--set", "settings", multiple=True, metavar="KEY=VALUE", help="A parameter of the pattern."
+)
+@click.option("--tempo", type=click.FloatRange(1, 1000), default=100.0, show_default=True,
+              help="Beats a minute, for tension and hand work.")  # fmt: skip
+@click.option("--steps", is_flag=True, help="Its build steps, station by station (toroids).")
+@click.option("--draw", type=click.Path(path_type=Path),
+              help="Draw it, its build steps, or all of them into a PNG, SVG or PDF file.")  # fmt: skip
+@click.option("--page", type=click.Path(path_type=Path),
+              help="Write the page that dances it, station by station, into an HTML file.")  # fmt: skip
+@click.option("--timing", type=click.Choice(["together", "split", "quarter"]), default="split",
+              show_default=True, help="Of the two hands, in the page.")  # fmt: skip
+@click.option("--direction", type=click.Choice(["same", "opposite"]), default="same",
+              show_default=True, help="Of the two hands, in the page.")  # fmt: skip
+@click.option("--joins", is_flag=True, help="Which pattern joins which, as a matrix.")
+@click.option("--json", "as_json", is_flag=True, help="Print JSON instead of text.")
+@click.pass_context
+def patterns(
+    ctx: click.Context,
+    name: str | None,
+    family: str | None,
+    containing: str | None,
+    hardest: int | None,
+    settings: tuple[str, ...],
+    tempo: float,
+    steps: bool,
+    draw: Path | None,
+    page: Path | None,
+    timing: Literal["together", "split", "quarter"],
+    direction: Literal["same", "opposite"],
+    joins: bool,
+    as_json: bool,
+) -> None:
+    """List the vocabulary, or show the card of the pattern NAME."""
+    from sequencer.tasks import vocabulary
+
+    if name is None and (settings or steps or page):
+        raise click.UsageError("--set, --steps and --page need the NAME of a pattern", ctx)
+    if joins and name is not None:
+        raise click.UsageError("--joins is of the whole vocabulary; leave NAME out", ctx)
+    if page is not None and name is not None:
+        vocabulary.write_page(name, settings, page, tempo=tempo, timing=timing, direction=direction)
+        click.echo(f"wrote {page}", err=True)
+    if draw is not None:
+        vocabulary.draw(name, settings, draw, steps=steps, joins=joins)
+        click.echo(f"wrote {draw}", err=True)
+    if joins:
+        click.echo(vocabulary.joins_text(as_json=as_json), nl=False)
+    elif name is None:
+        listed = vocabulary.list_text(
+            family=family, containing=containing, hardest=hardest, as_json=as_json
+        )
+        click.echo(listed, nl=False)
+    elif steps:
+        click.echo(vocabulary.steps_text(name, settings, as_json=as_json), nl=False)
+    else:
+        click.echo(vocabulary.card_text(name, settings, tempo=tempo, as_json=as_json), nl=False)

@@ -1,0 +1,33 @@
+"""The library's front door: one function a verb. Here alone hearing, show, checks and outputs meet."""
+
+from sequencer.tasks.mending import mend_show
+from sequencer.tasks.shows import (
+    check_show,
+    draw_song,
+    hear_song,
+    print_sheets,
+    report_text,
+    schema_text,
+    song_text,
+    stage_show,
+    start_show,
+    trace_show,
+    write_rehearsal,
+)
+from sequencer.tasks.vocabulary import trace_pattern
+
+__all__ = [
+    "check_show",
+    "draw_song",
+    "hear_song",
+    "mend_show",
+    "print_sheets",
+    "report_text",
+    "schema_text",
+    "song_text",
+    "stage_show",
+    "start_show",
+    "trace_pattern",
+    "trace_show",
+    "write_rehearsal",
+]
