@@ -53,5 +53,5 @@ def main() -> None:
     """Turn a song into a fire-spinning routine that can be danced, checked and printed."""
 
 
-for verb in (listen, new, check, sheet, rehearse, trace):
+for verb in (listen, new, check, sheet, rehearse, patterns, trace):
     main.add_command(verb)
