@@ -179,8 +179,13 @@ class FloorPath:
         after = [move.end for move in self.moves if move.start >= end and move.start > start]
         return (before[-1] if before else -math.inf, after[0] if after else math.inf)
 
-    def moved(self, by: Point, *, start: float = -math.inf, end: float = math.inf) -> "FloorPath":
-        """The same path with every place held between two beats moved by a vector [m]; see `held`."""
+    def moved(
+        self, by: Point, *, start: float = -math.inf, end: float = math.inf, turn: float = 0.0
+    ) -> "FloorPath":
+        """The same path with every place held between two beats moved by a vector [m]; see `held`.
+
+        With `turn`, the facings held there are turned as well [rad].
+        """
         low, high = self.held(start, end)
         stops = [-math.inf, *(move.end for move in self.moves)]
         leaves = [*(move.start for move in self.moves), math.inf]
@@ -194,12 +199,14 @@ class FloorPath:
                 start=move.start,
                 end=move.end,
                 place=shift(move.place, held[i + 1]),
-                facing=move.facing,
+                facing=move.facing + (turn if held[i + 1] else 0.0),
                 through=tuple(shift(p, held[i] and held[i + 1]) for p in move.through),
             )
             for i, move in enumerate(self.moves)
         )
-        return FloorPath(shift(self.place, held[0]), self.facing, moves)
+        return FloorPath(
+            shift(self.place, held[0]), self.facing + (turn if held[0] else 0.0), moves
+        )
 
     def shifted(self, beats: float) -> "FloorPath":
         """The same path with every move later by some beats."""

@@ -100,7 +100,7 @@ def _shortest(
 ) -> MovePlace | None:
     """Smallest relative vector by cutting planes: each approach found says n·v ≥ what is missing."""
     own = (dancers[first], dancers[second])
-    other = _elsewhere(own, conflict, span, required)
+    other = elsewhere(own, conflict, span, required)
     one = _both_moved(own, np.array([1.0, 0.0]), shares, conflict)
     v: Floats = np.zeros(2)
     normals: Floats = np.zeros((0, 2))
@@ -152,7 +152,7 @@ def _widened(conflict: tuple[float, float]) -> tuple[float, float]:
     return conflict[0] - 0.5, conflict[1] + 0.5
 
 
-def _elsewhere(
+def elsewhere(
     pair: tuple[Dancer, Dancer],
     conflict: tuple[float, float],
     span: tuple[float, float],
