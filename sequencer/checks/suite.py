@@ -9,6 +9,7 @@ from sequencer.checks.outcome import Outcome
 from sequencer.checks.rule_distances import required_distances
 from sequencer.checks.safety import safety
 from sequencer.facts.cautions import page_one
+from sequencer.checks.travel import travel
 from sequencer.findings import SEVERITIES, Finding, Report
 from sequencer.show.circumstances import cautions_of
 from sequencer.show.house_rules import rules_of
@@ -32,6 +33,7 @@ def checked(show: Staged, *, progress: Progress | None = None) -> Report:
     outcome += feasible(show)
     say("checking distances", 0.4)
     outcome += _distances(show)
+    outcome += travel(show.dancers, show.tempo)
     say("checking fire and crew", 0.8)
     outcome += safety(show)
     return Report(
