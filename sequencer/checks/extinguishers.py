@@ -19,7 +19,7 @@ from sequencer.facts.extinguishers import (
     is_water,
     parse_rating,
 )
-from sequencer.facts.profiles import Extinguishers, Rule, Units
+from sequencer.facts.profiles import Rule, Units
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.geometry.walking import NO_WAY, Ground
@@ -145,9 +145,7 @@ def travel_findings(
 
 
 def _too_few(placed: Sequence[Placed], rule: Rule, heads: int) -> list[Finding]:
-    asked = rule.value
-    if not isinstance(asked, Extinguishers):
-        return []
+    asked = rule.extinguishers
     groups = asked.units
     if asked.rating is not None:
         groups = (Units(asked.count.for_heads(heads), "", asked.rating), *groups)

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from sequencer.facts.burn_log import FEWEST
+from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
 from sequencer.show.burning import PlannedBurn
@@ -81,7 +82,7 @@ def _too_long(burn: PlannedBurn, position: str, share: Rule, cuts: Sequence[Cut]
             burn,
             position,
             f"{burn.who} is lit for {_clock(burn.lit_s)}, but {counted}{together}",
-            _remedies(burn, allowed, cuts),
+            _remedies(burn, burn.burn, allowed, cuts),
             f"{share.citation} Burning time: {burn.burn.source}",
         )
     ]
@@ -140,7 +141,9 @@ def _few_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[F
     return list(found.values())
 
 
-def _remedies(burn: PlannedBurn, allowed: float, cuts: Sequence[Cut]) -> tuple[str, ...]:
+def _remedies(
+    burn: PlannedBurn, time: BurnTime, allowed: float, cuts: Sequence[Cut]
+) -> tuple[str, ...]:
     spent = burn.lit_s - (burn.end_s - burn.start_s)  # earlier burns of the same soak
     latest = burn.start_s + allowed - spent
     inside = [cut for cut in cuts if burn.start_s < cut.seconds < burn.end_s]
@@ -160,12 +163,11 @@ def _remedies(burn: PlannedBurn, allowed: float, cuts: Sequence[Cut]) -> tuple[s
             f"{cut.position} ({cut.label}, {_clock(cut.seconds)})" for cut in relights
         )
         found.append(f"relight off stage, with a second soaked prop, at {where}")
-    if burn.burn is not None:
-        factor = burn.lit_s / allowed
-        found.append(
-            f"a wick that holds at least {factor:.2f} times the fuel; timed, it must burn "
-            f"{_clock(burn.burn.seconds * factor)} or longer"
-        )
+    factor = burn.lit_s / allowed
+    found.append(
+        f"a wick that holds at least {factor:.2f} times the fuel; timed, it must burn "
+        f"{_clock(time.seconds * factor)} or longer"
+    )
     return tuple(found)
 
 

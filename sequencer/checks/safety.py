@@ -84,13 +84,11 @@ def fire(show: Staged, plan: SafetyPlan) -> list[Finding]:
 
 def heat(show: Staged, plan: SafetyPlan) -> list[Finding]:
     """Flames and their glow."""
-    stated = show.show.fire
-    if stated is None:
-        return []
+    stated = show.show.fire.flame if show.show.fire else 0.0
     wicks = wicks_of(show, plan)
     edges = {line.name: line.line for line in show.show.venue.audience}
     return [
-        *flame_findings(wicks, stated=stated.flame),
+        *flame_findings(wicks, stated=stated),
         *glow_findings(plan.followed, wicks, edges, limit=_needed(plan, "audience-flux")),
     ]
 

@@ -94,6 +94,19 @@ class Rule:
         return self.value
 
     @property
+    def extinguishers(self) -> Extinguishers:
+        """The value of a rule on extinguishers.
+
+        Raises
+        ------
+        ValueError
+            If the rule is about something else.
+        """
+        if not isinstance(self.value, Extinguishers):
+            raise ValueError(f"rule {self.kind.name} of {self.profile} holds no extinguishers")
+        return self.value
+
+    @property
     def count(self) -> Count:
         """The value of a count rule.
 

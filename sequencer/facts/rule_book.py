@@ -5,9 +5,10 @@ the authority, and then the book says what it loosened.
 """
 
 from dataclasses import dataclass
-from typing import Literal
 
-from sequencer.facts.profiles import Count, Profile, Rule, profile
+from sequencer.facts.profiles import Profile, Rule, profile
+
+_EXTRA = "several-performers-extra"
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,11 +79,7 @@ class RuleBook:
         # Each profile's own distance with its own extra; a sum across texts would be nobody's rule.
         best: tuple[float, tuple[Rule, ...]] | None = None
         for rule in self.all("audience-distance"):
-            extras = [
-                extra
-                for extra in self.all("several-performers-extra")
-                if extra.profile == rule.profile
-            ]
+            extras = [extra for extra in self.all(_EXTRA) if extra.profile == rule.profile]
             total, used = rule.number, [rule]
             for extra in extras if lit_at_once > 1 else ():
                 total += extra.number * (1 if extra.per == "once" else lit_at_once - 1)
@@ -139,20 +136,21 @@ def _set_aside(rules: list[Rule], rule: Rule, reference: str) -> tuple[list[Rule
     gone: list[Loosened] = []
     for other in rules:
         same = other.kind == rule.kind and other.profile != rule.profile
-        if same and _stricter(other, rule) == "yes":
+        if same and _stricter(other, rule):
             gone.append(Loosened(rule, other, reference))
         else:
             kept.append(other)
-    return kept, gone
+    # A distance that is set aside takes its own extra for several performers along.
+    bare = {each.instead_of.profile for each in gone if rule.kind.name == "audience-distance"}
+    extras = [other for other in kept if other.kind.name == _EXTRA and other.profile in bare]
+    gone += [Loosened(rule, extra, reference) for extra in extras]
+    return [other for other in kept if other not in extras], gone
 
 
-def _stricter(one: Rule, other: Rule) -> Literal["yes", "no"]:
+def _stricter(one: Rule, other: Rule) -> bool:
+    """Whether one rule asks more than another on the same subject, for any number of heads."""
     if one.kind.sort == "least":
-        return "yes" if one.number > other.number else "no"
+        return one.number > other.number
     if one.kind.sort == "most":
-        return "yes" if one.number < other.number else "no"
-    if isinstance(one.value, Count) and isinstance(other.value, Count):
-        heads = range(1, 41)
-        more = any(one.value.for_heads(n) > other.value.for_heads(n) for n in heads)
-        return "yes" if more else "no"
-    return "no"
+        return one.number < other.number
+    return any(one.count.for_heads(n) > other.count.for_heads(n) for n in range(1, 41))

@@ -84,6 +84,14 @@ def test_refused_liquids_say_why_and_by_whom():
     assert fuel("Petrol").name == "gasoline"
 
 
+def test_a_liquid_without_a_flash_point_counts_as_the_worst():
+    diesel = fuel("diesel")
+
+    assert diesel.flammable
+    assert diesel.nfpa_class is None
+    assert diesel.ghs_category is None
+
+
 def test_every_number_has_a_source_and_an_honest_mark():
     for found in fuels().values():
         for name in (

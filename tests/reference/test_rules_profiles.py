@@ -77,6 +77,7 @@ def test_the_stricter_rule_holds_until_a_reference_is_recorded():
     assert not strict.loosened
     assert agreed.audience_distance(1)[0] == pytest.approx(10 * FOOT)
     assert {each.reference for each in agreed.loosened} == {"KC-2026-114"}
+    assert "several-performers-extra" in {each.instead_of.kind.name for each in agreed.loosened}
     assert agreed.needed("spotters", 4)[0] == 2  # people are not loosened by a permit alone
 
 

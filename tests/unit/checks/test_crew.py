@@ -154,6 +154,20 @@ def test_a_wall_makes_the_way_longer():
     assert f"{way:.2f} m" in finding.message
 
 
+def test_a_yard_without_a_gate_has_no_way_in():
+    yard = Ground(
+        (
+            ((-2, -2), (2, -2), (2, -1), (-2, -1)), ((-2, 1), (2, 1), (2, 2), (-2, 2)),
+            ((-2, -2), (-1, -2), (-1, 2), (-2, 2)), ((1, -2), (2, -2), (2, 2), (1, 2)),
+        )
+    )  # fmt: skip
+    (finding,) = watch_findings(
+        [standing(0.0, 0.0)], [spotter(4.0, 0.0)], limit=LIMIT, clock=Steady(), ground=yard
+    )
+
+    assert finding.message.startswith("no way on foot leads from any who watch to Wren")
+
+
 def test_scenery_in_the_line_of_sight_is_found_for_a_moment_only():
     walk = FloorPath((-5.0, 0.0), moves=(Move(start=8.0, end=24.0, facing=0.0, place=(5.0, 0.0)),))
     burn = Followed(who="Wren", floor=walk, start=0.0, end=64.0)

@@ -12,6 +12,7 @@ from sequencer.checks.fuel_point import fuel_point_findings, line_distance
 from sequencer.checks.night import Night
 from sequencer.checks.rules import rule_findings
 from sequencer.facts.burn_times import BurnTime
+from sequencer.facts.fuels import fuel
 from sequencer.facts.profiles import Count, Override, Profile, Rule, kind_of, profile
 from sequencer.facts.rule_book import rule_book
 from sequencer.facts.sources import source
@@ -186,6 +187,7 @@ def test_distance_of_a_point_from_a_line():
 def test_nothing_to_say_where_nothing_is_known():
     night = Night(indoors=False)
 
+    assert not fuel_amount_findings(Night(indoors=False, fuel=fuel("kerosene")), alone("utah"))
     assert not fuel_kind_findings(night, BOOK)
     assert not fuel_amount_findings(night, BOOK)
 

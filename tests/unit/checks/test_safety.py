@@ -1,14 +1,19 @@
 """A sound show of two, and the same show with one thing of fire, crew or rules broken at a time."""
 
+from dataclasses import replace
+
 import pytest
 
 from sequencer.checks.rule_distances import required_distances
-from sequencer.checks.safety import UNSEEN, safety, safety_findings
+from sequencer.checks.safety import UNSEEN, cuts_of, fire, safety, safety_findings
 from sequencer.errors import InputError
+from sequencer.facts.profiles import profile
+from sequencer.facts.rule_book import rule_book
 from sequencer.show.circumstances import cautions_of, conditions_of
 from sequencer.show.document import parse_document
 from sequencer.show.house_rules import rules_of
 from sequencer.show.reading import show_from_document
+from sequencer.show.safety_plan import refuel_seconds, safety_plan, watched_by_one
 from sequencer.show.timeline import staged
 from sequencer.timing.song import Section, Song
 
@@ -114,6 +119,7 @@ def test_a_sound_show_has_only_notes():
         ("fuel-point-close", "stop", [("fuel_station: [11, 12]", "fuel_station: [8, 8]")]),
         ("fuel-point-close", "stop", [("[[-12, -9], [12, -9]]", "[[-12, -9], [16, -9], [16, 12]]")]),
         ("fuel-refused", "stop", [("fuel: kerosene", "fuel: petrol")]),
+        ("fuel-refused", "stop", [("fuel: kerosene", "fuel: paint thinner")]),
         ("fuel-class", "warn", [("fuel: kerosene", "fuel: white gas")]),
         ("fuel-over-limit", "stop", [("fuel_on_site: 3 L", "fuel_on_site: 4 L")]),
         ("indoors-not-recorded", "stop", [("setting: outdoors", "setting: indoors")]),
@@ -177,6 +183,45 @@ def test_the_posts_that_are_proposed_mend_it():
     assert said.startswith("1 spotter at ")
     mended = changed(("post: [0, 9]", f"post: [{x}, {y}]"))
     assert [each.code for each in mended if each.severity != "note"] == []
+
+
+def test_where_there_is_no_place_for_a_post_none_is_proposed():
+    pen = "[[-2.6, 3.4], [2.6, 3.4], [2.6, 4.6], [-2.6, 4.6], [-2.6, 3.4]]"
+    found = changed(("post: [0, 9]", "post: [-6, 9]"), ("[[-12, -9], [12, -9]]", pen))
+    said = [each for each in found if each.code == "post-out-of-reach"]
+
+    assert said
+    assert not any("reach everybody within" in text for each in said for text in each.remedies)
+
+
+def test_block_borders_are_cuts_and_sections_outside_the_song_are_not():
+    text = SHOW.replace(
+        "fire:", "timeline:\n  - {from: 33.1, pattern: two-beat-weave, beats: 8}\nfire:"
+    )
+    staged_show = show(text)
+    late = Section(start=400.0, end=410.0, label="ghost")
+    odd = replace(
+        staged_show, song=replace(staged_show.song, sections=(*staged_show.song.sections, late))
+    )
+    labels = {cut.position: cut.label for cut in cuts_of(odd)}
+
+    assert labels == {"1.1": "verse", "31.1": "refrain", "33.1": "two-beat-weave", "91.1": "end"}
+
+
+def test_a_book_without_a_needed_rule_is_a_fault_of_the_caller():
+    plan = safety_plan(show())
+    bare = replace(plan, book=rule_book(profile("utah"), with_default=False))
+
+    with pytest.raises(ValueError, match="burn-share"):
+        fire(show(), bare)
+    assert watched_by_one(bare.book, 3) == (3, None)
+    assert refuel_seconds(bare.book) == 0
+
+
+def test_without_a_date_the_age_is_that_of_this_year():
+    found = changed(("date: 2026-11-25\n", ""), ("birth_year: 1994", "birth_year: 2099"))
+
+    assert "under-age" in [each.code for each in found]
 
 
 def test_burns_on_one_soak_are_counted_together():
@@ -255,6 +300,17 @@ def test_a_dark_show_asks_nothing_of_fire():
     assert cautions_of(show(text)) == ()
 
 
+def test_cautions_follow_place_and_crew():
+    indoors = show(
+        SHOW.replace("setting: outdoors", "setting: indoors\n  exits: [{name: door, at: [9, 0]}]")
+    )
+    alone = show(SHOW[: SHOW.index("crew:")] + SHOW[SHOW.index("rules:") :])
+
+    assert {"indoors", "exits"} <= conditions_of(indoors)
+    assert "wind" not in conditions_of(indoors)
+    assert "crew" not in conditions_of(alone)
+
+
 def test_cautions_follow_the_findings():
     sound, broken = show(), show(SHOW.replace("permit: P-2026-7", "profile: default"))
 
@@ -272,6 +328,11 @@ def test_distances_come_from_the_rules_in_force():
     local = show(SHOW.replace("permit: P-2026-7", "permit: P-2026-7\n  profile: kansas-city"))
     own = show(SHOW.replace("permit: P-2026-7", "audience: 9 m\n  between_performers: 50 cm"))
 
+    alone = rule_book(profile("montreal"), with_default=False)
+    assert required_distances(default, alone).audience == 5.0
+    assert required_distances(default, alone).ceiling_least == pytest.approx(
+        3.6576
+    )  # its own default
     found = required_distances(default, rules_of(default))
     assert (found.audience, found.audience_more) == pytest.approx((6.096, 1.524))
     assert "Grants Pass" in found.source("audience")

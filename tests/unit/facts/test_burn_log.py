@@ -85,6 +85,15 @@ def test_several_faults_and_no_header(tmp_path):
         read_burn_log(tmp_path / "big.csv")
 
 
+def test_many_burns_are_told_in_one_line():
+    said = estimate(burns(238, 240, 242, 244, 246)).burn_time()
+
+    assert (said.basis, said.count) == ("measured", 5)
+    assert "5 timed burns, median 242 s; the next lasts at least" in said.source
+    with pytest.raises(InputError, match="is no CSV"):
+        parse_burn_log('fuel,burn\nkerosene,"' + "x" * 200_000 + '"\n', "b.csv")
+
+
 def test_few_burns_give_no_interval_and_count_the_shortest():
     found = estimate(burns(250.0, 240.0))
 

@@ -49,6 +49,8 @@ def test_a_rule_gives_only_what_it_holds():
     book = rule_book()
     with pytest.raises(ValueError, match="holds no number"):
         _ = book.all("permit")[0].number
+    with pytest.raises(ValueError, match="holds no extinguishers"):
+        _ = book.all("permit")[0].extinguishers
     with pytest.raises(ValueError, match="holds no count"):
         _ = book.all("permit")[0].count
     with pytest.raises(ValueError, match="holds no numbers"):
