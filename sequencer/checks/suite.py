@@ -8,8 +8,8 @@ from sequencer.checks.joins import joins
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.rule_distances import required_distances
 from sequencer.checks.safety import safety
-from sequencer.facts.cautions import page_one
 from sequencer.checks.travel import travel
+from sequencer.facts.cautions import page_one
 from sequencer.findings import SEVERITIES, Finding, Report
 from sequencer.show.circumstances import cautions_of
 from sequencer.show.house_rules import rules_of
