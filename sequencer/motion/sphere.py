@@ -142,36 +142,6 @@ def sphere_candidates(ends: Ends, beats: Floats, *, peaks: bool = True) -> Itera
             yield SpherePaths(frames, coefficients, np.where(usable, peak, np.inf))
 
 
-def sphere_paths(ends: Ends, beats: Floats) -> SpherePaths:
-    """The gentlest path of each of n pairs of ends.
-
-    Parameters
-    ----------
-    ends : Ends
-    beats : ndarray, shape (n,) [beats]
-        How long each path takes.
-
-    Returns
-    -------
-    paths : SpherePaths
-        `peak` is inf where no pole serves.
-
-    Notes
-    -----
-    Source: this module's head. Exact at both ends.
-    """
-    found = sphere_candidates(ends, beats)
-    best = next(found)
-    for other in found:
-        better = other.peak < best.peak * (1 - 1e-9)
-        best = SpherePaths(
-            np.where(better[:, None, None], other.frames, best.frames),
-            np.where(better[:, None, None], other.angles, best.angles),
-            np.where(better, other.peak, best.peak),
-        )
-    return best
-
-
 def directions(
     frames: Floats, angles: Floats, x: Floats, beats: Floats
 ) -> tuple[Floats, Floats, Floats]:

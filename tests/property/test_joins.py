@@ -96,7 +96,7 @@ def test_a_gap_is_the_same_backwards_in_time(first, last):
 
 
 @given(st.lists(st.sampled_from(NAMES), min_size=2, max_size=5), st.data())
-@settings(max_examples=40)
+@settings(max_examples=25)
 def test_a_course_never_jumps_and_keeps_its_bounds(names, data):
     spans, at = [], 4.0
     for name in names:
@@ -107,8 +107,8 @@ def test_a_course_never_jumps_and_keeps_its_bounds(names, data):
         )
         at += length
     course = assembled(spans, rest("right", BODY, 0.55), room=ROOM)
-    beats = np.linspace(0, at + 4, 30_001)
-    motion, step = course.at(beats), (at + 4) / 30_000
+    beats = np.linspace(0, at + 4, 12_001)
+    motion, step = course.at(beats), (at + 4) / 12_000
     pieces = course.pieces(0.0, at + 4)
     assert pieces[0][0] == 0.0
     assert pieces[-1][1] == at + 4
@@ -156,3 +156,70 @@ def test_the_sampling_of_a_course_changes_nothing():
     coarse = course.at(np.linspace(0, 12, 121))
     assert_allclose(fine.hand[::10], coarse.hand, atol=1e-12)
     assert_allclose(fine.tether[::10], coarse.tether, atol=1e-12)
+
+
+near = st.fixed_dictionaries(
+    {
+        "from": st.floats(-100, -80),
+        "hand_radius": st.floats(0.25, 0.35),
+        "across": st.floats(-0.05, 0.05),
+        "lag": st.floats(-10, 10),
+        "ratio": st.sampled_from([-3.0, -2.8, -3.3]),
+    }
+)
+
+
+@given(near, near, st.sampled_from([0.3, 1.0, 2.0]))
+@settings(max_examples=25)
+def test_near_laws_are_mixed_smoothly_within_bounds(first, last, length):
+    spans = [
+        Span(
+            start=start, end=start + length, origin=start, kind="block", label="flower",
+            law=law_for("orbit", given, side="right", body=BODY, beats=4.0),
+        )
+        for start, given in ((0.0, first), (length, last))
+    ]  # fmt: skip
+    spans[1] = replace(spans[1], origin=0.0)  # the second goes on where it would be by now
+    course = Course(tuple(spans))
+    (blend,) = course.blends
+    assert blend.bridge is None
+    if blend.half == 0.0:
+        return
+    assert blend.half == min(0.25, length / 2)
+    beats = np.linspace(0, 2 * length, 4001)
+    motion, step = course.at(beats), 2 * length / 4000
+    for low, high, bounds in course.pieces(0.0, 2 * length):
+        own = (beats >= low) & (beats <= high)
+        for vectors, most in (
+            (motion.hand_rate, bounds.hand_speed),
+            (motion.hand_acceleration, bounds.hand_acceleration),
+            (motion.tether_rate, bounds.turn_rate),
+            (motion.tether_acceleration, bounds.turn_acceleration),
+            (motion.hand[:, :2], bounds.hand_reach),
+        ):
+            assert np.linalg.norm(vectors[own], axis=-1).max() <= most + 1e-9
+        jerk = np.linalg.norm(np.diff(motion.hand_acceleration[own], axis=0), axis=-1) / step
+        assert jerk.max(initial=0.0) <= bounds.hand_jerk * (1 + 1e-6) + 1e-6
+    # the third derivative jumps at the blend's ends, so differences are taken away from them
+    edge = np.minimum(abs(beats - length + blend.half), abs(beats - length - blend.half))
+    inner = (edge > 3 * step)[1:-1]
+    for value, rate in (("hand", "hand_rate"), ("hand_rate", "hand_acceleration"),
+                        ("tether", "tether_rate"), ("tether_rate", "tether_acceleration")):  # fmt: skip
+        whole = getattr(motion, value)
+        differences = ((whole[2:] - whole[:-2]) / (2 * step))[inner]
+        assert_allclose(getattr(motion, rate)[1:-1][inner], differences, atol=0.02)
+    assert_allclose(np.linalg.norm(motion.tether, axis=-1), 1, atol=1e-12)
+    assert_allclose(np.sum(motion.plane * motion.tether, axis=-1), 0, atol=1e-12)
+    before = spans[0].at(np.array(length - blend.half))
+    after = spans[1].at(np.array(length + blend.half))
+    assert_allclose(course.at(np.array(length - blend.half)).tether, before.tether, atol=1e-9)
+    assert_allclose(course.at(np.array(length + blend.half)).tether, after.tether, atol=1e-9)
+
+
+def test_bounds_go_on_beyond_the_ends():
+    course = Course(
+        (Span(start=2.0, end=4.0, law=law_of("toroid"), origin=2.0, kind="block", label="t"),)
+    )
+    pieces = course.pieces(-10.0, 20.0)
+    assert [(low, high) for low, high, _ in pieces] == [(-10.0, 2.0), (2.0, 4.0), (4.0, 20.0)]
+    assert course.pieces(2.5, 3.0)[0][:2] == (2.5, 3.0)
