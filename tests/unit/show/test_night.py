@@ -1,8 +1,13 @@
 """Fuel, lighting and the run of the night of a show of three, with a relight."""
 
+import math
+from dataclasses import replace
+
 import pytest
 
 from sequencer.errors import InputError
+from sequencer.facts.profiles import profile
+from sequencer.facts.rule_book import rule_book
 from sequencer.show.document import parse_document
 from sequencer.show.fuel_plan import LIGHTING, SPARE, SPIN_OFF
 from sequencer.show.night import MINUTE, run_of_the_night, stop_call
@@ -24,6 +29,7 @@ cast:
   - {name: Moss, stature: 1.8 m, prop: {tether: 55 cm, fuel_mass: 48.6 g}}
   - {name: Sable, stature: 1.8 m, prop: {tether: 55 cm}}
 formations:
+  turned: {spots: {Wren: {at: [12, 4]}, Moss: {at: [-8, 4]}, Sable: {at: [2, 4]}}}
   row: {spots: {Wren: {at: [-4, 4]}, Moss: {at: [0, 4]}, Sable: {at: [4, 4]}}}
 staging: [{formation: row, from: 1.1}]
 fire:
@@ -36,6 +42,13 @@ fire:
 crew:
   - {name: Flint, post: [-4, 9], duty: spotter, equipment: damp towel}
   - {name: Brook, post: [4, 9], duty: spotter, equipment: damp towel}
+"""
+
+
+STAGED = """\
+staging:
+  - {formation: row, from: 1.1}
+  - {formation: turned, from: 3.1, beats: 8}
 """
 
 
@@ -146,6 +159,46 @@ def test_a_dark_show_has_a_night_without_fuel():
     assert plan.fuel is None
     assert proposed_posts(dark, plan) is None
     assert not any("soak" in step.what or "fire watch" in step.what for step in night.steps)
+
+
+def test_a_night_under_a_roof_asks_for_no_wind_but_hands_watches_over():
+    """And a burn of unknown time says so where it is lit."""
+    text = (
+        SHOW.replace("venue:", "venue:\n  setting: indoors")
+        .replace("  burn: {time: 4 min, measured: true}\n", "")
+        .replace("fuel: kerosene", "fuel: ethanol")
+    )
+    text = text.replace("staging: [{formation: row, from: 1.1}]", STAGED)
+    roof = staged(show_from_document(parse_document(text, "s.yaml")), song())
+    plan = safety_plan(roof)
+    night = run_of_the_night(roof, plan)
+    said = [step.what for step in night.steps]
+
+    assert not any("gusts" in line for line in night.go)
+    assert any(text.startswith("hand over the watch of") for text in said)
+    boxes = [box for step in night.steps for box in step.checks]
+    assert "Sable: burning time unknown" in boxes
+    assert night.clock(0.0) is not None
+    assert (
+        run_of_the_night(
+            replace(roof, show=roof.show.model_copy(update={"begins": None})), plan
+        ).clock(0)
+        is None
+    )
+    assert [burn.share() for burn in plan.burns if burn.who == "Sable"] == [math.inf]
+
+
+def test_texts_that_ask_nothing_of_wind_or_soak_leave_it_out(show, plan):
+    bare = replace(plan, book=rule_book(profile("utah"), with_default=False), fuel=None)
+    night = run_of_the_night(show, bare)
+    boxes = [box for step in night.steps for box in step.checks]
+
+    assert not any("gusts" in box or "soak at least" in box or "on post" in box for box in boxes)
+    assert (
+        next(step for step in night.steps if step.what == "soak and spin off").source
+        == "common practice"
+    )
+    assert proposed_posts(show, replace(plan, crew=()), number=1) is not None
 
 
 def test_posts_are_proposed_for_as_many_as_the_rules_ask(show, plan):
