@@ -222,7 +222,7 @@ def steps_text(name: str, stations: list[Station]) -> str:
         last = station is stations[-1]
         lines.append(
             f"{station.number:>3}  beat {station.beat:g}: {station.half}, lobe {station.lobe}; "
-            f"hand at the {station.place}" + ("; home again" if last else "")
+            f"hand: {station.place}" + ("; home again" if last else "")
         )
         lines.append(f"     you see: {station.performer}")
         if station.audience != station.performer:
