@@ -151,3 +151,21 @@ def test_hot_radius_is_wick_and_flame():
     assert TetheredProp(length=0.5, mass=0.2, wick_radius=0.05, flame_reach=0.4).hot_radius == 0.45
     with pytest.raises(ValueError, match="flame_reach must not be negative"):
         TetheredProp(length=0.5, mass=0.2, wick_radius=0.05, flame_reach=-0.1)
+
+
+@pytest.mark.parametrize("name", ["pro-bend-4", "anti-bend-3", "toroid"])
+def test_no_verdict_depends_on_where_a_course_is_cut(name):
+    """The smallest value of the whole is the smallest of its stretches, however they are cut."""
+    own = course(name, beats=8.0)
+    rates = lambda t: np.full(np.shape(t), 0.6)  # noqa: E731 - a slow steady tempo
+    whole = (
+        body_gap(own, [0.0, 8.0], prop=PROP, body=BODY)[0].value,
+        pull_left(own, [0.0, 8.0], prop=PROP, rates=rates)[0].value,
+    )
+    for edges in ([0.0, 1.7, 3.3, 8.0], [0.0, *np.linspace(0.1, 7.9, 40).tolist(), 8.0]):
+        cut = (
+            min(one.value for one in body_gap(own, edges, prop=PROP, body=BODY)),
+            min(one.value for one in pull_left(own, edges, prop=PROP, rates=rates)),
+        )
+        assert_allclose(cut, whole, atol=0.06)
+        assert abs(cut[0] - whole[0]) <= 2 * GAP_ERROR
