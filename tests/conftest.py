@@ -134,3 +134,10 @@ def _module(name):
     module = importlib.util.module_from_spec(spec)
     spec.loader.exec_module(module)
     return module
+
+
+_machine = _module("browser/machine.py")
+playwright_driver, browser, flat_browser = (
+    _machine.playwright_driver, _machine.browser, _machine.flat_browser,
+)  # fmt: skip
+quartet, opened = _machine.quartet, _machine.opened

@@ -32,7 +32,8 @@ def block_words(block: Block) -> list[str]:
         ]
     lines.append(f"one hand cycle in {block.cycle:g} {'beat' if block.cycle == 1 else 'beats'}")
     if block.shift:
-        lines.append(f"starts {block.shift:g} beats into the pattern")
+        many = "beat" if block.shift == 1 else "beats"
+        lines.append(f"starts {block.shift:g} {many} into the pattern")
     if block.mirrored:
         lines.append("left and right changed over")
     return [*lines, *_note(block)]

@@ -415,3 +415,24 @@ def test_only_the_page_s_own_script_may_run(browser, quartet, opened):
             document.body.append(s); return window.ran ?? 0; }"""
         )
     assert ran == 0
+
+
+def test_a_pattern_is_stepped_through_its_stations(browser, opened, tmp_path):
+    from sequencer.outputs.rehearsal.pattern import pattern_page
+
+    path = tmp_path / "pattern.html"
+    path.write_text(pattern_page("pro-bend-4", {}), encoding="utf-8")
+    with opened(browser, path) as there:
+        page = there.page
+        page.keyboard.press("Shift+ArrowRight")
+        reads(page, "#station", "station 2, out · wall plane, anticlockwise")
+        page.keyboard.press("Shift+ArrowLeft")
+        page.keyboard.press("Shift+ArrowLeft")
+        page.wait_for_function(
+            "() => document.querySelector('#station').textContent.includes('station 8')"
+        )
+        page.keyboard.press("Space")
+        page.wait_for_function(
+            "() => rehearsal.clock.now() < 1 && rehearsal.clock.playing"
+        )  # it loops
+        assert there.complaints == []

@@ -4,21 +4,10 @@ Source: scipy.spatial.transform.Rotation (B. Yao et al.), an independent impleme
 browser; skipped where there is none.
 """
 
-import importlib.util
-from pathlib import Path
-
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 from scipy.spatial.transform import Rotation
-
-_spec = importlib.util.spec_from_file_location(
-    "browser_conftest", Path(__file__).parents[1] / "browser" / "conftest.py"
-)
-_shared = importlib.util.module_from_spec(_spec)
-_spec.loader.exec_module(_shared)
-playwright_driver, browser, opened = _shared.playwright_driver, _shared.browser, _shared.opened
-quartet = _shared.quartet
 
 MATRIX = """(name) => { const mesh = rehearsal.stage[name]; rehearsal.seek(90); return new Promise((done) =>
   requestAnimationFrame(() => requestAnimationFrame(() => done(Array.from(mesh.instanceMatrix.array))))); }"""

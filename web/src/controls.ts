@@ -32,6 +32,7 @@ export class Controls {
     const step = doc.stations.length ? "station" : "block";
     say($("step-word-1"), step);
     say($("step-word-2"), step);
+    $("back-section").hidden = $("on-section").hidden = doc.sections.length === 0;
     $("line").setAttribute("aria-valuemax", doc.duration.toFixed(1));
     const buttons: [string, () => void][] = [
       ["play", () => void page.play()],
@@ -77,13 +78,17 @@ export class Controls {
       (volume.previousElementSibling as HTMLElement).hidden = true;
     }
     this.cast();
-    this.view("audience");
+    this.view(doc.kind === "pattern" ? "behind" : "audience");
     this.follow(0);
     if (page.movers.length < 2) $("cast-box").hidden = true;
     if (page.repeat) this.press("repeat", true);
     const keys = $("key-list");
     for (const [key, what] of KEYS) keys.append(make("dt", key), make("dd", what));
     document.addEventListener("keydown", (event) => this.key(event));
+    // A closed dialog may leave the focus on a thing inside it, where the space bar would press that.
+    $("keys").addEventListener("close", () => {
+      if (document.activeElement instanceof HTMLElement && document.activeElement.closest("dialog")) document.activeElement.blur();
+    });
     this.fingers();
     window.addEventListener("hashchange", () => location.reload());
   }
@@ -192,7 +197,8 @@ export class Controls {
       if (next !== undefined) this.toBeat(next);
       else if (this.page.doc.stations.length) this.toBeat(starts[0]);
     } else {
-      const at = lastUpTo(starts, beat - 0.6);
+      // While it plays, a press soon after a start means the one before.
+      const at = lastUpTo(starts, beat - (this.page.clock.playing ? 0.6 : 0.02));
       this.toBeat(at >= 0 ? starts[at] : this.page.doc.stations.length ? starts[starts.length - 1] : 0);
     }
   }

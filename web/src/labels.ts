@@ -23,7 +23,7 @@ export class Labels {
       const [a, b] = [edge.line[0], edge.line[edge.line.length - 1]];
       add(edge.name, new Vector3((a[0] + b[0]) / 2, (a[1] + b[1]) / 2, 0.1), -1);
     }
-    for (const one of doc.crew) add(`${one.name} · ${one.duty}`, new Vector3(one.at[0], one.at[1], 1.75), -1);
+    for (const one of doc.crew) add(`${one.name} · ${one.duty}`, new Vector3(one.at[0], one.at[1], 1.4), -1);
     for (const one of doc.place.exits) add(`exit: ${one.name}`, new Vector3(one.at[0], one.at[1], 0.3), -1);
     for (const one of doc.place.extinguishers) add("extinguisher", new Vector3(one[0], one[1], 0.85), -1);
     for (const one of doc.place.scenery) add(one.name, new Vector3(one.outline[0][0], one.outline[0][1], one.height + 0.2), -1);
@@ -35,7 +35,7 @@ export class Labels {
     const alone = movers.length === 1 || now.shown.filter(Boolean).length === 1;
     for (const label of this.all) {
       const { element, who } = label;
-      const hide = who >= 0 ? !now.shown[who] || alone || (who === now.follow && (view === "eye" || view === "behind")) : view === "eye" || view === "behind";
+      const hide = who >= 0 ? !now.shown[who] || alone || (who === now.follow && (view === "eye" || view === "behind")) : view === "eye" || view === "behind" || (now.front !== null && label.at.z > 0.1 && label.at.y <= now.front);
       if (who >= 0) {
         label.at.set(poses[who].x, poses[who].y, movers[who].entry.body.stature + 0.2);
         if (view === "above") label.at.y += 0.75; // beside the head, not on it

@@ -71,6 +71,7 @@ class Page {
   private ratio = 1;
   private slow = 0;
   private stamp = 0;
+  private readonly floorBox: Box;
   readonly stats = { frames: 0, spent: 0, ratio: 1 };
 
   constructor() {
@@ -88,12 +89,13 @@ class Page {
     });
     const canvas = $<HTMLCanvasElement>("view");
     const box = this.box();
+    this.floorBox = this.floor(box);
     const flat = location.hash === "#flat";
     let stage: Stage | Plan;
     try {
       if (flat) throw new Error("asked for");
       stage = new Stage(canvas, doc, this.movers);
-      this.eye = new Eye(stage.camera, canvas, box, this.floor(box));
+      this.eye = new Eye(stage.camera, canvas, box, this.floorBox);
       this.eye.orbit.addEventListener("change", () => this.touch());
     } catch {
       // A canvas that has given out one kind of context gives no other, so a fresh one takes its place.
@@ -243,6 +245,7 @@ class Page {
       hideBody: this.eye?.view === "eye" ? this.follow : -1,
       trail: TRAILS[this.trail],
       planes: this.planes,
+      front: this.eye?.view === "audience" ? this.floorBox.y0 : null,
       walk: this.schedule.walk(beat),
     };
     this.stage.place(beat);

@@ -42,7 +42,7 @@ export class Panel {
     if (extra > 0) box.append(make("li", `and ${extra} more: see the table of findings`));
     const stops = doc.findings.filter((f) => f.severity === "stop").length;
     say($("findings-title"), doc.findings.length ? `Findings: ${doc.findings.length}, ${stops} to mend before it is danced` : "Findings: none");
-    $("findings-box").hidden = doc.kind === "pattern";
+    $("findings-box").hidden = $("next-box").hidden = doc.kind === "pattern";
     list($("about"), [
       `Hands and heads are drawn within ${(doc.error.measured * 1000).toFixed(1)} mm of the motion laws (2 mm promised), looked at 24 times a beat.`,
       "Bodies, steps and flames are drawings; distances are judged by the checks alone.",
@@ -66,10 +66,13 @@ export class Panel {
   show(seconds: number, beat: number, active: Finding[], pose: Pose): void {
     const { page } = this;
     const { schedule, tempo, doc } = page;
+    const station = schedule.station(beat);
     const { bar, beat: inBar, inBar: length } = tempo.position(beat + 1e-6);
     const count = Math.floor(inBar);
     const section = schedule.section(seconds);
     say($("where"), `${clockText(seconds)} / ${clockText(doc.duration)}${section ? ` · ${section}` : ""}`);
+    $("station").hidden = station === "";
+    say($("station"), station);
     say($("bar"), String(bar));
     this.beats(count, length);
     this.playing();
@@ -149,7 +152,6 @@ export class Panel {
 
   private hands(pose: Pose, part: Part | undefined): void {
     const entry = this.page.doc.cast[this.page.follow];
-    const station = this.page.schedule.station(this.page.tempo.beatAt(this.page.clock.now()));
     for (const side of SIDES) {
       const at = this.words[side]!;
       at.hidden = entry?.props[side] === undefined;
@@ -164,7 +166,7 @@ export class Panel {
       const dx = head[0] - hand[0], dy = head[1] - hand[1];
       const tether: Vec = [-pose.cos * dx - pose.sin * dy, pose.sin * dx - pose.cos * dy, head[2] - hand[2]];
       const words = stationWords(pose.bodyHand[side], this.centres[side], tether);
-      say(at, `${words} · ${planeWords(pose.bodyPlane[side])}${station ? ` · ${station}` : ""}`);
+      say(at, `${words} · ${planeWords(pose.bodyPlane[side])}`);
     }
   }
 

@@ -11,7 +11,7 @@ import { newSkeleton, pose, type Skeleton, LIMBS, BALLS } from "./figure";
 import { emptyPose, type Mover, type Pose, type Vec } from "./motion";
 import * as C from "./palette";
 
-const TRAIL = 72; // samples of a trail
+const TRAIL = 64; // samples of a trail
 const UP = new Vector3(0, 1, 0);
 
 export interface Drawn {
@@ -23,6 +23,7 @@ export interface Drawn {
   hideBody: number; // whose head and trunk not to draw, −1 for nobody
   trail: number; // [beats]
   planes: boolean;
+  front: number | null; // [m] posts before this are not drawn
   walk: number; // standing whose ways are drawn, −1 for none
 }
 
@@ -50,6 +51,8 @@ export class Stage {
   private readonly alerts: InstancedMesh;
   private readonly followed: Mesh;
   private readonly ways = new Group();
+  private readonly pins = new Group();
+  private readonly tint = new Color();
   private walkShown = -2;
   private readonly props: { who: number; side: Side }[] = [];
   readonly software: boolean;
@@ -63,7 +66,10 @@ export class Stage {
     probe.getExtension("WEBGL_lose_context")?.loseContext();
     this.software = /swiftshader|llvmpipe|software/i.test(name);
     // Smooth edges cost a processor that draws alone about half of its frames.
-    this.renderer = new WebGLRenderer({ canvas, antialias: !this.software, powerPreference: "low-power" });
+    // An opaque drawing spares the browser from blending it with the page.
+    const context = canvas.getContext("webgl2", { alpha: false, antialias: !this.software, depth: true, stencil: false, powerPreference: "low-power" });
+    if (!context) throw new Error("no WebGL");
+    this.renderer = new WebGLRenderer({ canvas, context });
     this.renderer.setClearColor(C.BACKGROUND);
     this.camera.up.set(0, 0, 1);
     this.poses = movers.map(() => emptyPose());
@@ -76,28 +82,28 @@ export class Stage {
     this.scene.add(key);
     this.build_place();
 
-    const lambert = () => new MeshLambertMaterial({ color: 0xffffff });
+    const lambert = () => shadedMaterial();
     const n = movers.length, m = Math.max(this.props.length, 1);
-    const make = (geometry: BufferGeometry, count: number, material: MeshLambertMaterial | MeshBasicMaterial = lambert()) => {
+    const make = (geometry: BufferGeometry, count: number, material: ShaderMaterial | MeshBasicMaterial = lambert()) => {
       const mesh = new InstancedMesh(geometry, material, count);
       mesh.instanceMatrix.setUsage(DynamicDrawUsage);
       mesh.frustumCulled = false;
       this.scene.add(mesh);
       return mesh;
     };
-    const tube = new CylinderGeometry(0.82, 1, 1, 8, 1, true);
-    const ball = new SphereGeometry(1, 9, 6);
+    const tube = new CylinderGeometry(0.82, 1, 1, 7, 1, true);
+    const ball = new SphereGeometry(1, 8, 5);
     this.limbs = make(tube, n * LIMBS);
     this.balls = make(ball, n * BALLS);
     this.torsos = make(torso(), n);
-    this.skulls = make(new SphereGeometry(1, 14, 9), n);
-    this.hair = make(new SphereGeometry(1, 12, 6, 0, Math.PI * 2, 0, Math.PI * 0.5).rotateX(Math.PI / 2).rotateX(0.75), n);
+    this.skulls = make(new SphereGeometry(1, 11, 8), n);
+    this.hair = make(new SphereGeometry(1, 10, 4, 0, Math.PI * 2, 0, Math.PI * 0.5).rotateX(Math.PI / 2).rotateX(0.75), n);
     this.feet = make(new BoxGeometry(0.085, 0.24, 0.07), n * 2);
-    this.tethers = make(new CylinderGeometry(1, 1, 1, 5, 1, true), m, new MeshBasicMaterial());
+    this.tethers = make(new CylinderGeometry(1, 1, 1, 4, 1, true), m, new MeshBasicMaterial());
     this.wicks = make(ball, m, new MeshBasicMaterial());
-    this.grips = make(new SphereGeometry(1, 7, 5), m, new MeshBasicMaterial());
+    this.grips = make(new SphereGeometry(1, 6, 4), m, new MeshBasicMaterial());
     const glass = new MeshBasicMaterial({ transparent: true, opacity: 0.07, side: DoubleSide, depthWrite: false });
-    this.discs = make(new CircleGeometry(1, 40), m, glass);
+    this.discs = make(new CircleGeometry(1, 32), m, glass);
     const ink = new MeshBasicMaterial({ transparent: true, opacity: 0.75, side: DoubleSide, depthWrite: false });
     this.rings = make(sense(), m, ink);
     this.pools = make(pool(), m, new MeshBasicMaterial({ transparent: true, blending: AdditiveBlending, depthWrite: false, vertexColors: true }));
@@ -207,12 +213,13 @@ export class Stage {
     const spots = this.flames.geometry.getAttribute("position") as BufferAttribute;
     const sizes = this.flames.geometry.getAttribute("size") as BufferAttribute;
     const seconds = now.beat;
+    let discs = 0, pools = 0; // only what is seen is handed to the renderer
     this.props.forEach(({ who, side }, k) => {
       const seen = now.shown[who];
       const at = this.poses[who], prop = this.movers[who].entry.props[side]!;
       const burning = seen && now.lit[who];
       if (!seen) {
-        for (const mesh of [this.tethers, this.wicks, this.grips, this.discs, this.rings, this.pools]) mesh.setMatrixAt(k, hidden);
+        for (const mesh of [this.tethers, this.wicks, this.grips]) mesh.setMatrixAt(k, hidden);
         sizes.setX(k, 0);
         return;
       }
@@ -223,22 +230,27 @@ export class Stage {
       spots.setXYZ(k, head[0], head[1], head[2] + (burning ? prop.flame * 0.12 : 0));
       const flicker = 1 + 0.05 * Math.sin(23 * seconds + 5 * k) + 0.03 * Math.sin(41 * seconds + k);
       sizes.setX(k, burning ? (prop.wick + prop.flame) * 1.5 * flicker : 0);
-      if (burning) this.pools.setMatrixAt(k, matrix.compose(a.set(head[0], head[1], 0.006), still, s.setScalar(0.5 + 0.35 * head[2])));
-      else this.pools.setMatrixAt(k, hidden);
+      if (burning) this.pools.setMatrixAt(pools++, matrix.compose(a.set(head[0], head[1], 0.006), still, s.setScalar(0.5 + 0.35 * head[2])));
       if (now.planes && (this.movers.length <= 4 || who === now.follow)) {
         q.setFromUnitVectors(Z, b.set(...at.plane[side]));
         matrix.compose(a.set(...at.hand[side]), q, s.setScalar(prop.length));
-        this.discs.setMatrixAt(k, now.hideBody === who ? hidden : matrix);
-        this.rings.setMatrixAt(k, matrix);
-      } else {
-        this.discs.setMatrixAt(k, hidden);
-        this.rings.setMatrixAt(k, hidden);
+        this.discs.setMatrixAt(discs, now.hideBody === who ? hidden : matrix);
+        this.rings.setMatrixAt(discs, matrix);
+        const tint = this.tint.set(side === "left" ? C.LEFT : C.RIGHT);
+        this.discs.setColorAt(discs, tint);
+        this.rings.setColorAt(discs++, tint);
       }
     });
+    this.discs.count = this.rings.count = discs;
+    this.pools.count = pools;
+    if (this.discs.instanceColor) this.discs.instanceColor.needsUpdate = true;
+    if (this.rings.instanceColor) this.rings.instanceColor.needsUpdate = true;
     spots.needsUpdate = true;
     sizes.needsUpdate = true;
     for (const mesh of [this.limbs, this.balls, this.torsos, this.skulls, this.hair, this.feet, this.tethers, this.wicks, this.grips, this.discs, this.rings, this.pools, this.alerts])
       mesh.instanceMatrix.needsUpdate = true;
+    // What stands between the camera and the nearest performer keeps its name but hides nobody.
+    for (const pin of this.pins.children) pin.visible = now.front === null || pin.position.y > now.front;
     this.drawTrails(now);
     this.drawWays(now);
     this.renderer.render(this.scene, this.camera);
@@ -364,9 +376,10 @@ export class Stage {
       const pin = new Mesh(new CylinderGeometry(0.05, 0.16, high, 10), new MeshLambertMaterial({ color: colour }));
       pin.rotation.x = Math.PI / 2;
       pin.position.set(x, y, high / 2);
-      this.scene.add(pin);
+      this.pins.add(pin);
     };
-    for (const one of this.doc.crew) post(one.at[0], one.at[1], 0x8fd0b4, 1.5);
+    this.scene.add(this.pins);
+    for (const one of this.doc.crew) post(one.at[0], one.at[1], 0x8fd0b4, 1.2);
     for (const [x, y] of place.extinguishers) post(x, y, 0xd0483b, 0.6);
     for (const one of place.exits) post(one.at[0], one.at[1], 0x9fd8ff, 0.25);
     if (place.fuel) post(place.fuel[0], place.fuel[1], 0xd8c25a, 0.6);
@@ -395,7 +408,7 @@ function torso(): BufferGeometry {
   const profile: [number, number][] = [
     [0, 0.47], [0.6, 0.475], [0.8, 0.5], [0.82, 0.535], [0.7, 0.6], [0.72, 0.65], [0.88, 0.72], [0.97, 0.77], [0.9, 0.805], [0.6, 0.825], [0.3, 0.838], [0, 0.84],
   ];
-  const geometry = new LatheGeometry(profile.map(([r, h]) => new Vector2(r, h)), 16);
+  const geometry = new LatheGeometry(profile.map(([r, h]) => new Vector2(r, h)), 11);
   geometry.rotateX(Math.PI / 2);
   geometry.scale(1, 0.068, 1); // depth: the y scale is the stature's
   return geometry;
@@ -403,7 +416,7 @@ function torso(): BufferGeometry {
 
 /** Light of a flame on the floor: brightest in the middle, nothing at the rim. */
 function pool(): BufferGeometry {
-  const geometry = new CircleGeometry(1, 28);
+  const geometry = new CircleGeometry(1, 18);
   const count = geometry.getAttribute("position").count;
   const light = new Float32Array(count * 3);
   light.fill(0.17, 0, 3);
@@ -412,7 +425,7 @@ function pool(): BufferGeometry {
 }
 
 function ringGeometry(inner: number, outer: number, dashes: number): BufferGeometry {
-  const n = 72, places: number[] = [], index: number[] = [];
+  const n = 48, places: number[] = [], index: number[] = [];
   for (let i = 0; i <= n; i++) {
     const t = (2 * Math.PI * i) / n;
     for (const r of [inner, outer]) places.push(r * Math.cos(t), r * Math.sin(t), 0);
@@ -462,6 +475,29 @@ function ribbons(count: number): BufferGeometry {
 
 function trailMaterial(): MeshBasicMaterial {
   return new MeshBasicMaterial({ vertexColors: true, transparent: true, blending: AdditiveBlending, depthWrite: false, side: DoubleSide });
+}
+
+/** Light from the sky and from the front, taken once a corner: half the work of one a pixel. */
+function shadedMaterial(): ShaderMaterial {
+  return new ShaderMaterial({
+    vertexShader: `
+      varying vec3 shade;
+      void main() {
+        mat3 turn = mat3(instanceMatrix);
+        vec3 sizes = vec3(dot(turn[0], turn[0]), dot(turn[1], turn[1]), dot(turn[2], turn[2])) + 1e-9;
+        vec3 n = normalize(turn * (normal / sizes));
+        vec3 sky = mix(vec3(0.07, 0.05, 0.03), vec3(0.47, 0.52, 0.58), 0.5 + 0.5 * n.z);
+        vec3 front = vec3(0.54, 0.48, 0.40) * max(0.0, dot(n, vec3(-0.315, -0.63, 0.709)));
+        shade = instanceColor.rgb * (sky + front) * 1.3;
+        gl_Position = projectionMatrix * modelViewMatrix * instanceMatrix * vec4(position, 1.0);
+      }`,
+    fragmentShader: `
+      varying vec3 shade;
+      void main() {
+        gl_FragColor = vec4(shade, 1.0);
+        #include <colorspace_fragment>
+      }`,
+  });
 }
 
 function flameMaterial(): ShaderMaterial {

@@ -108,11 +108,11 @@ def test_counts_go_down_to_each_change_and_never_over_the_one_before():
 
 
 def test_changes_are_those_of_the_chosen_performers(staged):
-    mine = staged.blocks_of("Søren")
+    mine = staged.blocks_of("Łucja")
     own = {block.start for block in mine} | {block.end for block in mine}
-    other = {block.start for block in staged.blocks_of("Łucja")} - own
+    other = {block.start for block in staged.blocks_of("火花")} - own
 
-    chosen = set(changes(staged, ("Søren",)))
+    chosen = set(changes(staged, ("Łucja",)))
 
     assert {round(beat, 6) for beat in own} <= chosen
     assert other
