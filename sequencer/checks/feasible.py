@@ -86,6 +86,18 @@ class _Asked:
         )
 
 
+def limits_of(show: Staged) -> Limits:
+    """What the show asks of its performers at most."""
+    own = show.show.limits
+    return Limits(
+        hand_speed=own.hand_speed,
+        hand_acceleration=own.hand_acceleration,
+        turns=own.turns,
+        pull=own.pull,
+        own_body_near=own.own_body,
+    )
+
+
 def feasible(show: Staged, *, limits: Limits | None = None) -> Outcome:
     """Findings on what the performers are asked to do.
 
@@ -93,6 +105,7 @@ def feasible(show: Staged, *, limits: Limits | None = None) -> Outcome:
     ----------
     show : Staged
     limits : Limits, optional
+        The show's own if not given.
 
     Returns
     -------
@@ -100,7 +113,7 @@ def feasible(show: Staged, *, limits: Limits | None = None) -> Outcome:
     """
     findings: list[Finding] = []
     for dancer in show.dancers:
-        asked = _Asked(show=show, dancer=dancer, limits=limits or Limits())
+        asked = _Asked(show=show, dancer=dancer, limits=limits or limits_of(show))
         for side in SIDES:
             if side in dancer.courses:
                 findings += _slack(asked, side)
@@ -122,7 +135,9 @@ def _slack(asked: _Asked, side: Side) -> list[Finding]:
         if pull.value > -PULL_ERROR or span.kind != "block":
             continue
         pace = 60 * float(asked.show.tempo.rates(np.array(pull.beat)))
-        still = float(np.linalg.norm(span.at(np.array(pull.beat)).tether_rate)) < 0.35 * pi
+        turning = float(np.linalg.norm(span.at(np.array(pull.beat)).tether_rate))
+        # A stall slows down to a stand; a prop that turns slowly all along only is too slow.
+        still = turning < min(0.35 * pi, 0.5 * span.law.bounds().turn_rate)
         severity: Severity
         if still and pull.value >= -GRAVITY - PULL_ERROR:
             severity = "note"

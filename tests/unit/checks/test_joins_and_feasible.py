@@ -169,6 +169,15 @@ def test_slack_depends_on_the_tempo():
     assert "tether-slack" not in found(feasible(stage(slow, tempo=48)))
 
 
+@pytest.mark.parametrize("cycle", [4, 6, 9, 16])
+def test_turning_slowly_is_no_stall(cycle):
+    """However slow a steady extension is, its slack stops the show."""
+    asked = stage(f"  - {{from: 3.1, pattern: extension, cycle: {cycle}, beats: 16}}\n")
+    severities = [f.severity for f in feasible(asked).findings if f.code == "tether-slack"]
+    assert severities
+    assert set(severities) == {"stop"}
+
+
 def test_a_stall_is_slack_by_nature():
     outcome = feasible(stage("  - {from: 3.1, pattern: stall, beats: 8}\n"))
     (line,) = [f for f in outcome.findings if f.code == "tether-slack"]
@@ -243,3 +252,17 @@ def test_a_bad_pattern_of_ones_own_is_refused_where_it_stands():
         stage(bad)
     with pytest.raises(InputError, match="needs 'extensio', which is not known"):
         stage(OWN.replace("[extension]", "[extensio]"))
+
+
+def test_a_show_sets_its_own_limits():
+    pair = """\
+  - {from: 3.1, pattern: static-spin, beats: 4}
+  - {pattern: static-spin, with: {across: 0.2}, beats: 4}
+"""
+    assert {f.code for f in joins(stage(pair)).findings} == {"needs-a-link"}
+    assert joins(stage(pair + "limits: {join_hand: 25 cm}\n")).findings == ()
+    slow = stage("  - {from: 3.1, pattern: extension, beats: 8}\nlimits: {turns: 1}\n")
+    assert "too-fast-to-dance" in found(feasible(slow))
+    for bad in ("{join_rate: [1.1, 1.2]}", "{join_axis: 120}", "{pull: 0}"):
+        with pytest.raises(InputError):
+            stage(pair + f"limits: {bad}\n")
