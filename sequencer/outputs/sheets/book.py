@@ -10,12 +10,13 @@ from reportlab.platypus import Flowable, PageBreak, Spacer
 
 from sequencer.outputs.sheets.blocks import Cell, Disc, grid, head_cell, heading
 from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.formations import scene_of
+from sequencer.outputs.sheets.formations import scene_of, ways_to
 from sequencer.outputs.sheets.furniture import Sheet
 from sequencer.outputs.sheets.notices import cautions_block, findings_block, notes_block, opening
 from sequencer.outputs.sheets.paper import CUE, INK, SOFT, TEXT, Page
 from sequencer.outputs.sheets.plan import StagePlan
 from sequencer.outputs.sheets.prose import Prose, Span
+from sequencer.outputs.sheets.scene import way_length
 from sequencer.outputs.sheets.wording import (
     NB,
     brief,
@@ -99,17 +100,20 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
     staged = edition.staged
     standing = staged.standings[index]
     before = staged.standings[index - 1].spots if index else {}
-    seconds = staged.seconds(standing.start) - staged.seconds(standing.walk)
+    seconds = max(staged.seconds(standing.start) - staged.seconds(standing.walk), 1e-9)
+    ways = ways_to(staged, standing) if index else {}
     widths = [30.0, room * 0.24, room * 0.25, room * 0.22]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [[head_cell(w) for w in ("", "who", "to", "face", "way")]]
     for name, (x, y, facing) in standing.spots.items():
+        own = ways.get(name, ())
+        long = way_length(own)
         way = "stands"
-        if name in before and before[name] != standing.spots[name]:
-            far = hypot(x - before[name][0], y - before[name][1])
-            way = "turns" if far < 0.05 else f"{metres(far)} straight"
-            if far >= 0.05 and seconds > 0:
-                way += f"\nmean {far / seconds:.1f}{NB}m/s"
+        if long >= 0.05:
+            curved = long > 1.01 * hypot(own[-1][0] - own[0][0], own[-1][1] - own[0][1])
+            way = f"{metres(long)} {'curved' if curved else 'straight'}\nmean {long / seconds:.1f}{NB}m/s"
+        elif name in before and before[name] != standing.spots[name]:
+            way = "turns"
         elif name not in before and index:
             way = "enters"
         rows.append(

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 from math import hypot
 
+import numpy as np
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
 from sequencer.outputs.sheets.blocks import Cell, grid, heading
@@ -12,11 +13,12 @@ from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.paper import CUE, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.plan import StagePlan
 from sequencer.outputs.sheets.prose import Prose, Span
-from sequencer.outputs.sheets.scene import Scene
+from sequencer.outputs.sheets.scene import Scene, Way
 from sequencer.outputs.sheets.wording import brief, clock, facing_words, metres, place_words, plural
 from sequencer.show.staged import Staged, Standing
 
 PLAN_TALL, OWN_TALL = 268.0, 208.0  # of a plan beside its words: the crew's, a performer's
+WAY_POINTS = 33  # of a walk, for drawing: a chord misses a quarter circle by 0.03 %
 
 
 def lit_in(staged: Staged, standing: Standing) -> tuple[str, ...]:
@@ -40,16 +42,27 @@ def scene_of(
     """One formation of the show, with the ways walked to it."""
     staged = edition.staged
     standing = staged.standings[index]
-    before = staged.standings[index - 1].spots if index else {}
     return Scene(
         staged=staged,
         spots=dict(standing.spots),
-        before=dict(before),
+        ways=ways_to(staged, standing) if index else {},
         lit=lit_in(staged, standing),
         focus=focus,
         crew=crew,
         dimensions=dimensions,
     )
+
+
+def ways_to(staged: Staged, standing: Standing) -> dict[str, Way]:
+    """The ways that are walked to a formation, as they curve."""
+    if standing.start - standing.walk < 1e-6:
+        return {}
+    beats = np.linspace(standing.walk, standing.start, WAY_POINTS, dtype=np.float64)
+    return {
+        dancer.name: tuple((float(x), float(y)) for x, y in dancer.floor.at(beats).place)
+        for dancer in staged.dancers
+        if dancer.name in standing.spots
+    }
 
 
 def formation_plans(

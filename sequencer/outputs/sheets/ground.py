@@ -208,6 +208,7 @@ class Ground(Flowable):  # type: ignore[misc]
             left + wide,
             base,
             Span(self._audience_words(), "Bold", TINY, SOFT),
+            room=max(wide - metre * self.scale - 36, 1.0),
             align="right",
         )
 

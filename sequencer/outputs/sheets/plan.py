@@ -12,7 +12,7 @@ from sequencer.outputs.sheets.ground import Ground
 from sequencer.outputs.sheets.letters import clipped, width
 from sequencer.outputs.sheets.paper import FLAME, INK, PAPER, RULE, SOFT, TINY, WATCH
 from sequencer.outputs.sheets.prose import Span, one_line
-from sequencer.outputs.sheets.scene import Box
+from sequencer.outputs.sheets.scene import Box, way_length
 from sequencer.outputs.sheets.signs import draw_sign, flame_mark
 from sequencer.outputs.sheets.wording import metres
 from sequencer.show.model import Venue
@@ -55,19 +55,17 @@ class StagePlan(Ground):
             canvas.end_tag()
 
     def _paths(self, canvas: Any) -> None:
-        for name, (x, y, _) in self.scene.spots.items():
-            start = self.scene.before.get(name)
-            if start is None or hypot(start[0] - x, start[1] - y) < 0.05:
+        for name, way in self.scene.ways.items():
+            if way_length(way) < 0.05:
                 continue
             strong = self.scene.focus in {None, name}
             canvas.setStrokeColor(INK if strong else RULE)
             canvas.setFillColor(PAPER)
             canvas.setLineWidth(1.1 if strong else 0.7)
-            a, b = self.at(start[0], start[1]), self.at(x, y)
             canvas.setDash(3, 2)
-            canvas.line(*a, *b)
+            canvas.drawPath(self.path(canvas, way, close=False), stroke=1, fill=0)
             canvas.setDash()
-            canvas.circle(*a, 3.0, stroke=1, fill=1)
+            canvas.circle(*self.at(*way[0]), 3.0, stroke=1, fill=1)
 
     def _reaches(self, canvas: Any) -> None:
         canvas.saveState()
@@ -221,7 +219,9 @@ class StagePlan(Ground):
         if best is not None:
             _, spot, edge = best
             near = edge.interpolate(edge.project(shapely.Point(spot)))
-            self._dimension(canvas, spot, (near.x, near.y))
+            low_x, low_y, high_x, high_y = self._window
+            if low_x <= near.x <= high_x and low_y <= near.y <= high_y:  # else told in words below
+                self._dimension(canvas, spot, (near.x, near.y))
 
     def _dimension(self, canvas: Any, a: tuple[float, float], b: tuple[float, float]) -> None:
         long = hypot(a[0] - b[0], a[1] - b[1])

@@ -4,11 +4,14 @@ Stage frame [m]: X to the audience's right, Y upstage.
 """
 
 from dataclasses import dataclass, field
+from itertools import pairwise
+from math import dist
 
 from sequencer.show.staged import Staged
 
 Spot = tuple[float, float, float]  # X [m], Y [m], facing [degrees]
 Box = tuple[float, float, float, float]  # left, low, right, high
+Way = tuple[tuple[float, float], ...]  # points of a walk [m, stage frame]
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -17,12 +20,17 @@ class Scene:
 
     staged: Staged
     spots: dict[str, Spot]
-    before: dict[str, Spot] = field(default_factory=dict)  # where a walk began; empty: nobody walks
+    ways: dict[str, Way] = field(default_factory=dict)  # walked to the spots; empty: nobody walks
     lit: tuple[str, ...] = ()
     focus: str | None = None  # whose sheet it is
     crew: bool = True
     distances: bool = True  # name the closest pair
     dimensions: bool = False  # and how far the audience is
+
+
+def way_length(way: Way) -> float:
+    """Length of a walk [m]."""
+    return sum(dist(a, b) for a, b in pairwise(way))
 
 
 def stage_outline(staged: Staged) -> list[tuple[float, float]]:
@@ -36,7 +44,8 @@ def window(scene: Scene) -> Box:
     venue = scene.staged.show.venue
     outline = stage_outline(scene.staged)
     xs, ys = [p[0] for p in outline], [p[1] for p in outline]
-    for x, y, _ in (*scene.spots.values(), *scene.before.values()):
+    on_stage = [spot[:2] for spot in scene.spots.values()]
+    for x, y in (*on_stage, *(point for way in scene.ways.values() for point in way)):
         xs.append(x)
         ys.append(y)
     size = max(max(xs) - min(xs), max(ys) - min(ys), 2.0)
@@ -44,8 +53,9 @@ def window(scene: Scene) -> Box:
     low_x, high_x, low_y, high_y = min(xs), max(xs), min(ys), max(ys)
     seats = [p for edge in venue.audience for p in edge.line]
     for x, y in seats:
-        xs.append(min(max(x, low_x - near), high_x + near))
-        ys.append(min(max(y, low_y - 0.8 * size), high_y + 0.8 * size))
+        if low_y - 0.8 * size <= y <= high_y + 0.8 * size:  # else the distance is told in words
+            xs.append(min(max(x, low_x - near), high_x + near))
+            ys.append(y)
     others = [p for thing in venue.scenery for p in thing.outline]
     if scene.crew:
         others += [post.post for post in scene.staged.show.crew]
