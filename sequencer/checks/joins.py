@@ -99,11 +99,23 @@ def joints(show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None
     return [meeting.judged() for meeting in meetings(show, dancer, tolerances=tolerances)]
 
 
+def tolerances_of(show: Staged) -> Tolerances:
+    """What the show lets a join leave to the blend."""
+    own = show.show.limits
+    return Tolerances(
+        hand=own.join_hand,
+        tether_deg=own.join_tether,
+        axis_deg=own.join_axis,
+        rate=own.join_rate,
+    )
+
+
 def meetings(
     show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None
 ) -> list[Meeting]:
-    """Where blocks of one dancer follow each other, by hand and beat."""
+    """Where blocks of one dancer follow each other, by hand and beat; the show's tolerances unless given."""
     found = []
+    allowed = tolerances or tolerances_of(show)
     tethers = {side: prop.length for side, prop in dancer.props.items()}
     for side in SIDES:
         own = [block for block in show.blocks_of(dancer.name) if side in block.hands]
@@ -118,7 +130,7 @@ def meetings(
                 after=_danced(after, side, dancer, tethers, show.book),
                 room=_room(dancer, side),
                 earlier=earlier,
-                tolerances=tolerances or Tolerances(),
+                tolerances=allowed,
             )
             found.append(
                 Meeting(

@@ -375,6 +375,33 @@ class Post(Record):
     equipment: Names = Field((), description="damp towel, fire blanket, extinguisher, bucket …")
 
 
+class Limits(Record):
+    """What is asked of a performer at most, and what a join may leave to the blend."""
+
+    hand_speed: Speed = Field(6.0, description="fastest that a hand may move")
+    hand_acceleration: float = Field(
+        80.0, gt=0, description="m/s², hardest start or stop of a hand"
+    )
+    turns: float = Field(2.5, gt=0, description="most turns of a prop in a second")
+    pull: float = Field(60.0, gt=0, description="N, hardest pull of one prop")
+    own_body: Length = Field(0.05, description="a burning wick nearer to the own body is noted")
+    join_hand: Length = Field(0.15, description="how far two hand places of a join may be apart")
+    join_tether: Degrees = Field(20.0, description="how far two tethers of a join may be apart")
+    join_axis: Degrees = Field(20.0, description="how far two turning axes of a join may be apart")
+    join_rate: tuple[float, float] = Field(
+        (0.8, 1.25), description="slowest and fastest turning after a join, against before"
+    )
+
+    @model_validator(mode="after")
+    def _sound(self) -> Self:
+        low, high = self.join_rate
+        if not 0 < low <= 1 <= high:
+            raise ValueError("join_rate must hold 1 between its two ratios, such as [0.8, 1.25]")
+        if not (0 < self.join_tether <= 90 and 0 < self.join_axis <= 90):
+            raise ValueError("join_tether and join_axis must be above 0 and at most 90 degrees")
+        return self
+
+
 class Rules(Record):
     """What the show is held to."""
 
@@ -414,6 +441,9 @@ class Show(Record):
     timeline: tuple[Entry, ...] = Field((), description="who dances what, from when")
     fire: Fire | None = Field(None, description="left out: nothing burns")
     crew: tuple[Post, ...] = Field((), description="safety people")
+    limits: Limits = Field(
+        Limits(), description="what is asked of a performer at most, and what a join may leave"
+    )
     rules: Rules = Field(Rules(), description="what the show is held to")
 
     @property
