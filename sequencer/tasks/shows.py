@@ -90,8 +90,18 @@ def start_show(
     write_text(show, text)
 
 
-def stage_show(path: Path, *, progress: Progress | None = None) -> Staged:
+def stage_show(
+    path: Path, *, without_track: bool = False, progress: Progress | None = None
+) -> Staged:
     """A show file on its song, every block turned into laws.
+
+    Parameters
+    ----------
+    path : Path
+    without_track : bool
+        Whether a track that is gone may be stood in for by what was heard in it before: by the hash
+        that the show names.
+    progress : callable, optional
 
     Raises
     ------
@@ -104,6 +114,8 @@ def stage_show(path: Path, *, progress: Progress | None = None) -> Staged:
     read = read_show(path)
     track = path.parent / read.show.track.file
     if not track.exists():
+        if without_track and (known := _heard_before(read.show.track.sha256, track)) is not None:
+            return staged(read, known)
         raise read.fault(
             "no-track", ("track", "file"), f"there is no track {read.show.track.file!r} beside the show file",
             "write its path from the show file's folder",
@@ -116,6 +128,12 @@ def stage_show(path: Path, *, progress: Progress | None = None) -> Staged:
             f"use the old file, or check every block and write {song.sha256}",
         )  # fmt: skip
     return staged(read, song)
+
+
+def _heard_before(sha256: str | None, track: Path) -> Song | None:
+    from sequencer.listening import cache
+
+    return None if sha256 is None else cache.load(sha256, track=track.name)
 
 
 def check_show(path: Path, *, progress: Progress | None = None) -> Report:
@@ -215,7 +233,7 @@ def write_rehearsal(
     from sequencer.outputs.counts import Mix
     from sequencer.outputs.exports import Wanted, write_exports
 
-    show = stage_show(path, progress=progress)
+    show = stage_show(path, without_track=True, progress=progress)
     report = checked(show, progress=progress)
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
     wanted = Wanted(parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix)
