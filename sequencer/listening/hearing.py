@@ -30,7 +30,7 @@ def hear(path: Path, *, progress: Progress | None = None, use_cache: bool = True
     progress : callable, optional
         Called with what is being done and how much of all is done, 0 … 1.
     use_cache : bool
-        Look up, and keep, the result by the file's content.
+        Look the result up by the file's content; it is kept in any case.
 
     Returns
     -------
@@ -53,8 +53,7 @@ def hear(path: Path, *, progress: Progress | None = None, use_cache: bool = True
     count = count_of(activations_of(spectra), spectra.duration)
     tell("finding the sections", 0.9)
     song = _song(path.name, digest, spectra, count)
-    if use_cache:
-        cache.store(song)
+    cache.store(song)
     tell("done", 1.0)
     return song
 

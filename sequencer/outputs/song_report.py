@@ -4,6 +4,7 @@ import json
 from pathlib import Path
 from typing import Any
 
+from sequencer.listening.hearing import song_json as song_record_of
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 
@@ -12,27 +13,10 @@ SURE = 0.6  # confidence from which a reading needs no "listen here"
 
 def song_record(song: Song, track: Path) -> dict[str, Any]:
     """The record of `listen --json`: seconds as numbers, tempo in beats a minute."""
-    return {
-        "track": str(track),
-        "sha256": song.sha256,
-        "duration": round(song.duration, 4),
-        "tempo": round(song.tempo, 3),
-        "meter": song.metre,
-        "beats": [round(beat, 4) for beat in song.beats],
-        "downbeats": [round(beat, 4) for beat in song.downbeats],
-        "sections": [
-            {
-                "start": round(part.start, 4),
-                "end": round(part.end, 4),
-                "label": part.label,
-                "name": name,
-                "energy": round(part.energy, 4),
-            }
-            for part, name in zip(song.sections, song.section_names(), strict=True)
-        ],
-        "energy": [round(value, 4) for value in song.energy],
-        "confidence": {key: round(value, 4) for key, value in song.confidence.items()},
-    }
+    record = song_record_of(song, track)
+    for part, name in zip(record["sections"], song.section_names(), strict=True):
+        part["name"] = name
+    return record
 
 
 def song_json(song: Song, track: Path) -> str:
