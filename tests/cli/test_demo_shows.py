@@ -149,3 +149,34 @@ def test_the_trace_is_whole_and_never_jumps():
         lit = np.array([row["lit"] == "1" for row in own])
         assert lit.any()
         assert not lit[-1]
+
+
+MENDS = {  # what the faulty show's comments say, each fault's own
+    "too-close": (
+        "{formation: swapped, from: 13.1, beats: 16}",
+        "{formation: swapped, from: 13.1, beats: 16, via: {Ash: [[0, 3.2]], Birch: [[0, 6]]}}",
+    ),
+    "wrong-way-round": ("timing: together, beats: 3}", "timing: together, beats: 6}"),
+    "tether-slack": ("pattern: extension, cycle: 4,", "pattern: extension, cycle: 2,"),
+    "burns-out": ("{who: Ash, from: 1.1, until: 79.1}", "{who: Ash, from: 1.1, until: 40.3}"),
+    "post-out-of-reach": ("post: [-9.5, 11]", "post: [-7.5, 10.7]"),
+}
+
+
+def test_the_mends_in_the_comments_clear_the_faulty_show(tmp_path):
+    text = (SHOWS / "wrong_turns.yaml").read_text(encoding="utf-8")
+    for wrong, right in MENDS.values():
+        assert text.count(wrong) == 1
+        text = text.replace(wrong, right)
+    for name in (TRACK, SHOWS / "cinder_ferry.beats.txt"):
+        text = text.replace(
+            "../audio_samples/cinder_ferry.ogg" if name == TRACK else name.name, name.as_posix()
+        )
+    (tmp_path / "mended.yaml").write_text(text, encoding="utf-8")
+
+    result = _run("check", tmp_path / "mended.yaml", "--json")
+
+    assert [
+        f["code"] for f in json.loads(result.stdout)["findings"] if f["severity"] != "note"
+    ] == []
+    assert result.exit_code == 0
