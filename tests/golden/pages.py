@@ -51,16 +51,20 @@ def _over(one, other):
 
 
 def text_of(path, page=None, *, panel=None):
-    """Words of a file, of one page, or of one part of a page (shares of its width and height)."""
-    with pdfplumber.open(path) as pdf:
-        if panel is not None:
-            left, top, right, bottom = panel
-            whole = pdf.pages[page]
-            wide, tall = whole.width, whole.height
-            part = whole.crop((left * wide, top * tall, right * wide, bottom * tall))
-            return part.extract_text()
-        chosen = pdf.pages if page is None else [pdf.pages[page]]
-        return "\n".join(p.extract_text() for p in chosen)
+    """Words of a file, of one page, or of a part of one (shares of width and height from the top left).
+
+    In the order in which they were written: cell by cell, where there is a table.
+    """
+    document = pypdfium2.PdfDocument(path)
+    if panel is not None:
+        left, top, right, bottom = panel
+        wide, tall = document[page].get_size()
+        part = document[page].get_textpage()
+        return part.get_text_bounded(
+            left * wide, (1 - bottom) * tall, right * wide, (1 - top) * tall
+        )
+    chosen = range(len(document)) if page is None else [page]
+    return "\n".join(document[number].get_textpage().get_text_range() for number in chosen)
 
 
 def picture(path, *, page=0, dpi=72):
