@@ -19,6 +19,11 @@ from sequencer.show.staged import Staged
 MINUTE = 60.0  # [s]
 Role = Literal["everybody", "lead", "performer", "spotter", "perimeter", "fuel keeper", "operator"]
 SOAKING = 60.0  # [s] for each prop to be soaked, spun off and wiped; a design choice
+_THINGS = {
+    "towels": ("damp towel", "damp towels"),
+    "blankets": ("fire blanket", "fire blankets"),
+    "buckets": ("bucket of water", "buckets of water"),
+}
 _PEOPLE = (
     ("spotters", "spotter"),
     ("perimeter-guards", "perimeter guard"),
@@ -77,7 +82,7 @@ def run_of_the_night(show: Staged, plan: SafetyPlan) -> RunOfNight:
         Of that show.
     """
     last = max([show.song.duration] + [burn.end_s for burn in plan.burns])
-    steps = [*_before(show, plan), *_act(show, plan), *_after(show, plan, last)]
+    steps = [*_before(show, plan), *_act(show, plan), *_after(plan, last)]
     return RunOfNight(
         begins=show.show.begins,
         steps=tuple(sorted(steps, key=lambda step: step.at)),
@@ -196,10 +201,9 @@ def _act(show: Staged, plan: SafetyPlan) -> list[Step]:
     return found
 
 
-def _after(show: Staged, plan: SafetyPlan, last: float) -> list[Step]:
+def _after(plan: SafetyPlan, last: float) -> list[Step]:
     found = [
-        Step(at=last, until=None, who=("everybody",), what="the act is over", checks=("lights on the ground",),
-             position=show.position(float(show.tempo.beats_from_seconds(last))))
+        Step(at=last, until=None, who=("everybody",), what="the act is over", checks=("lights on the ground",))
     ]  # fmt: skip
     if not plan.burns:
         return found
@@ -233,7 +237,7 @@ def _go(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
             several = "" if needed[0] == 1 else "s"
             lines.append(f"{needed[0]} {word}{several} on post, with one job each")
     permit = show.show.rules.permit
-    lines.append(f"permit {permit} at hand" if permit else "permit at hand: none is recorded")
+    lines.append(f"permit at hand: {permit}" if permit else "permit at hand: none is recorded")
     lines += ["perimeter closed, exits free", "everybody well and sober, nobody alone"]
     return tuple(lines)
 
@@ -253,13 +257,13 @@ def _wind_lines(book: RuleBook) -> tuple[str, ...]:
 
 def _set_out(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
     lines = [
-        f"extinguisher {each.rating}, {each.kind}, at [{each.at[0]:g}, {each.at[1]:g}]: pressure, pin, tag"
+        f"extinguisher {each.rating}, {each.kind}, where the plan has it: pressure, pin, tag"
         for each in show.show.venue.extinguishers
     ]
-    for kind, word in (("towels", "damp towels"), ("blankets", "fire blankets"), ("buckets", "buckets of water")):  # fmt: skip
+    for kind, (one, several) in _THINGS.items():
         needed = plan.book.needed(kind, plan.lit_at_once)
         if needed:
-            lines.append(f"{needed[0]} {word}")
+            lines.append(f"{needed[0]} {one if needed[0] == 1 else several}")
     return tuple(lines)
 
 

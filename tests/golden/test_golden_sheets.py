@@ -22,6 +22,8 @@ PAGES = [
     ("plan-packet", 1),
     ("card-lucja", 0),
     ("fuel", 0),
+    ("night", 0),
+    ("night", 1),
     ("build-steps", 0),
 ]
 

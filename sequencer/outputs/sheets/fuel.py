@@ -22,9 +22,9 @@ from sequencer.outputs.sheets.signs import CODES, SignMark
 from sequencer.outputs.sheets.wording import NB, metres, place_words, plural, span_seconds
 from sequencer.outputs.timeline_strip import TimelineStrip
 from sequencer.show.burning import SIDES, known_fuel
+from sequencer.show.fuel_plan import SPARE, SPIN_OFF, FuelPlan
 
 _STOP = "You: shut every can, keep flames and people away from the fuel. Nothing is handed out until the lead says so."
-_SPARE = 1.5  # fuel to prepare over fuel soaked: spin-off and drips; a design choice, catch and measure yours
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -81,7 +81,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         flash = liquid.flash_point
         facts.append(("Flash point", f"{flash.lowest:.0f}{NB}°C" if flash else "not known"))
         facts.append(("Class", f"NFPA {liquid.nfpa_class}" if liquid.nfpa_class else "not known"))
-    facts.append(("To prepare", _prepared(own, liquid)))
+    facts.append(("To prepare", _prepared(edition.plan.fuel)))
     if show.fire is not None and show.fire.fuel_on_site is not None:
         facts.append(("On site", f"{1000 * show.fire.fuel_on_site:.1f}{NB}L as entered"))
     story = opening(
@@ -99,14 +99,12 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     return story
 
 
-def _prepared(own: tuple[Soak, ...], liquid: Fuel | None) -> str:
-    if not own:
+def _prepared(plan: FuelPlan | None) -> str:
+    if plan is None:
         return "nothing"
-    if any(soak.mass is None for soak in own):
+    if plan.unweighed:
         return "weigh a soaked wick first"
-    total = sum(soak.mass or 0.0 for soak in own)
-    volume = litres(_SPARE * total, liquid)
-    return f"{1000 * _SPARE * total:.0f}{NB}g" if volume is None else f"{volume:.2f}{NB}L"
+    return f"{1000 * plan.prepared:.2f}{NB}L"
 
 
 def _sign_row(room: float) -> Flowable:
@@ -154,8 +152,8 @@ def _soak_block(
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
     tail = Prose(
         Span(
-            f"“To prepare” is {_SPARE:g} times what stays on the wicks: the rest is spun off and caught. "
-            "That share is this tool’s choice; measure your own.",
+            f"“To prepare” holds what the wicks take up, of which {SPIN_OFF:.0%} is spun off and caught, and "
+            f"{SPARE:.0%} to spare. Both shares are this tool’s choice; measure your own.",
             "Regular",
             SMALL,
             SOFT,

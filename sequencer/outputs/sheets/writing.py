@@ -11,6 +11,7 @@ from sequencer.outputs.sheets.card import card_sheet
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.fuel import fuel_sheet
 from sequencer.outputs.sheets.furniture import Sheet, document_bytes
+from sequencer.outputs.sheets.night import night_sheet
 from sequencer.outputs.sheets.operator import operator_sheet
 from sequencer.outputs.sheets.packet import packet_sheet
 from sequencer.outputs.sheets.paper import SIZES, PaperName
@@ -57,7 +58,7 @@ def write(
 def sheets_of(edition: Edition) -> list[Sheet]:
     """Every sheet of a show, in the order of one print job; no two of one name."""
     show = edition.staged.show
-    sheets = [safety_sheet(edition)]
+    sheets = [safety_sheet(edition), night_sheet(edition)]
     sheets += [post_sheet(edition, number) for number in range(1, len(show.crew) + 1)]
     sheets += [operator_sheet(edition)]
     sheets += [fuel_sheet(edition)] if edition.is_lit else []
