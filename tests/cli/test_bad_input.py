@@ -17,7 +17,7 @@ def run(*arguments):
     return CliRunner().invoke(main, [str(argument) for argument in arguments])
 
 
-def refused(result, says):
+def assert_refused(result, says):
     assert result.exit_code == 2, result.output
     assert "Traceback" not in result.output
     lines = [line for line in result.stderr.splitlines() if not line.endswith(" …")]  # progress
@@ -61,20 +61,20 @@ def test_the_small_show_can_be_checked(stage_folder):
 def test_a_show_that_cannot_be_used(stage_folder, old, new, line, says):
     assert old in SHOW
     path = written(stage_folder, SHOW.replace(old, new))
-    said = refused(run("check", path), says)
+    said = assert_refused(run("check", path), says)
     assert said.startswith(f"error: {path}:{line}")
     assert path.read_text(encoding="utf-8") == SHOW.replace(old, new)
 
 
 def test_another_cut_of_the_song_is_refused(stage_folder):
     path = written(stage_folder, SHOW.replace("song.wav", f"song.wav\n  sha256: {'0' * 64}"))
-    refused(run("check", path), "another cut")
+    assert_refused(run("check", path), "another cut")
 
 
 @pytest.mark.parametrize("verb", ["check", "sheet", "trace"])
 def test_a_show_that_is_not_there(stage_folder, verb):
-    refused(run(verb, stage_folder / "none.yaml"), "there is no such file")
-    refused(run(verb, stage_folder), "this is a folder")
+    assert_refused(run(verb, stage_folder / "none.yaml"), "there is no such file")
+    assert_refused(run(verb, stage_folder), "this is a folder")
 
 
 def audio(folder, kind):
@@ -105,7 +105,7 @@ def audio(folder, kind):
 )
 def test_audio_that_cannot_be_heard(tmp_path, kind):
     path = audio(tmp_path, kind)
-    refused(run("listen", path), path.name)
+    assert_refused(run("listen", path), path.name)
 
 
 def test_silence_is_no_song_to_start_from(tmp_path):
@@ -118,7 +118,7 @@ def test_silence_is_no_song_to_start_from(tmp_path):
 
 def test_new_never_replaces_a_file_unasked(stage_folder):
     path = written(stage_folder, "mine", "mine.yaml")
-    refused(run("new", path, "--track", stage_folder / "song.wav"), "there already")
+    assert_refused(run("new", path, "--track", stage_folder / "song.wav"), "there already")
     assert path.read_text(encoding="utf-8") == "mine"
 
 
@@ -132,14 +132,16 @@ def test_what_new_writes_can_be_checked(stage_folder):
 
 def test_exports_that_cannot_be_written(stage_folder, tmp_path):
     (tmp_path / "exports").write_text("a file in the way", encoding="utf-8")
-    refused(run("sheet", stage_folder / "show.yaml", "--out", tmp_path / "exports"), "cannot write")
+    assert_refused(
+        run("sheet", stage_folder / "show.yaml", "--out", tmp_path / "exports"), "cannot write"
+    )
     assert (tmp_path / "exports").read_text(encoding="utf-8") == "a file in the way"
 
 
 @pytest.mark.skipif(sys.platform == "win32" or os.geteuid() == 0, reason="root may write anywhere")
 def test_a_folder_without_permission(stage_folder, tmp_path):
     tmp_path.chmod(0o500)
-    refused(run("sheet", stage_folder / "show.yaml", "--out", tmp_path), "no permission")
+    assert_refused(run("sheet", stage_folder / "show.yaml", "--out", tmp_path), "no permission")
 
 
 @pytest.mark.parametrize(
