@@ -62,13 +62,18 @@ def test_station_words():
     ]
 
 
-@pytest.mark.parametrize("bend", ["iso", "pro", "anti"])
-@pytest.mark.parametrize("lobes", range(1, 13))
+@pytest.mark.parametrize(
+    ("bend", "lobes"),
+    [
+        (bend, n)
+        for bend in ("iso", "pro", "anti")
+        for n in range(1, 13)
+        if (bend, n) != ("anti", 1)
+    ],
+)
 @pytest.mark.parametrize("start", [1, -1])
 def test_parity(lobes, bend, start):
     """Odd pro- and anti-bends come home reversed at an in, by 127° between, and whole at an out."""
-    if bend == "anti" and lobes == 1:
-        pytest.skip("an anti-bend has at least 2 lobes")
     law = built(lobes, bend, start)
     quarter = np.array([0.0, 0.25, 0.5])  # in, a quarter lobe in, out; one beat a lobe
     first, second = law.at(quarter), law.at(quarter + lobes)
