@@ -174,8 +174,10 @@ def _remedy(count: Count, mend: MovePlace | OtherMend) -> str:
     moves = " and ".join(
         f"{who} {direction_words(by)}" for who, by in zip(mend.who, mend.by, strict=True)
     )
-    crowds = f", but then {' and '.join(mend.crowds)} come too close" if mend.crowds else ""
-    return f"move {moves}, from {count.position(mend.start)} to {count.position(mend.end)}: leaves {mend.distance:.2f} m{crowds}"
+    comes = "come" if len(mend.crowds) > 1 else "comes"
+    crowds = f", but then {' and '.join(mend.crowds)} {comes} too close" if mend.crowds else ""
+    since = count.position(mend.start) if mend.start > 0 else "the start"
+    return f"move {moves}, from {since} to {count.position(mend.end)}: leaves {mend.distance:.2f} m{crowds}"
 
 
 def _other_remedy(mend: OtherMend) -> str:

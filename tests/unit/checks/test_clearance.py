@@ -141,7 +141,7 @@ def test_a_mend_says_whom_it_crowds(dance):
     (finding,) = checked(cast).findings
 
     assert finding.who == ("Ada", "Bo")
-    assert "but then Cy come too close" in " ".join(finding.remedies)
+    assert "but then Cy comes too close" in " ".join(finding.remedies)
     assert "but then" not in finding.remedies[0]
 
 
