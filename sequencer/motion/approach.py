@@ -28,7 +28,7 @@ _ENDS = np.array([part.end for part in PARTS])
 _POINT_RADIUS = np.array([0, 0, 1, 1, 3, 4, 4, 6])  # the thickest part that ends at each point
 _ARMS = np.array([1, 4])  # parts whose radius changes
 _ARM_OF_POINT = np.array([-1, -1, 0, 0, -1, 1, 1, -1])  # whose change each point feels
-_BATCH = 128  # pairs searched at once
+_BATCH = 64  # pairs searched at once
 _WINDOW = 16  # cells looked at together when pairs are first told apart
 
 

@@ -1,3 +1,5 @@
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
@@ -6,7 +8,7 @@ from sequencer.motion.approach import approaches
 from sequencer.motion.cells import cells
 from sequencer.motion.closest import closest
 from sequencer.motion.dancer import PARTS
-from sequencer.motion.floor import Move
+from sequencer.motion.floor import FloorPath, Move
 
 
 def test_agrees_with_dense_sampling(dance):
@@ -128,3 +130,40 @@ def test_nearest_parts(dance):
     assert_allclose(near.distance, 1 - 2 * cast[0].body.half_breadth)
     assert [PARTS[k].name for k in near.part[0]] == ["body", "body"]
     assert_allclose(near.direction, [[1, 0, 0], [1, 0, 0]])
+
+
+def test_a_cast_of_five_hundred(dance):
+    """Cost grows with neighbours: on a wide field nobody is sampled."""
+    ada = dance.dancer("d0", (0, 0), lit=())
+    cast = [
+        replace(ada, name=f"d{k}", floor=FloorPath((6.0 * (k % 25), 6.0 * (k // 25))))
+        for k in range(500)
+    ]
+    found = approaches(cast, 0, 4, required=0.3)
+
+    assert len(found.distance) == 500 * 499 // 2
+    assert np.all(found.dismissed == 1)
+    assert found.evaluations == 0
+    assert found.distance.min() > 0.3
+
+
+def test_near_in_no_single_cell(dance):
+    """Windows of beats cannot tell two apart who follow each other; single cells can."""
+    walk = (Move(start=1, end=15, place=(12, 3), facing=0),)
+    ada = dance.dancer("Ada", (0, 3), moves=walk, lit=())
+    bo = dance.dancer("Bo", (6, 3), moves=(Move(start=1, end=15, place=(18, 3), facing=0),), lit=())
+    found = approaches([ada, bo], 0, 16, required=0.3)
+
+    assert found.dismissed[0] == 1
+    assert found.evaluations == 0
+    assert 0.3 < found.distance[0] < 6
+
+
+def test_without_minima_only_the_verdict_is_worked_out(dance):
+    cast = dance.random_cast(4, seed=3)
+    whole = approaches(cast, 0, 64, required=0.3)
+    short = approaches(cast, 0, 64, required=0.3, minima=False)
+
+    assert short.evaluations < whole.evaluations
+    assert_allclose(np.minimum(whole.distance, 0.3), np.minimum(short.distance, 0.3), atol=0.006)
+    assert set(short.spans.group) == set(whole.spans.group)
