@@ -1,6 +1,6 @@
-"""How likely each moment is a beat, and a bar's first beat.
+"""How likely each moment is a beat, and a bar's first beat, and how likely each metre is.
 
-Probabilities at `spectra.FRAMES` frames a second.
+At `spectra.FRAMES` frames a second, as judged by `network`.
 """
 
 from dataclasses import dataclass
@@ -8,17 +8,23 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.listening.spectra import FRAMES, SILENT, Spectra, levelled
+from sequencer.listening.spectra import SILENT, Spectra, levelled
+
+_NEVER = -12.0  # [nats]
+_AUDIBLE = 0.1  # of the scale of `levelled`: 72 dB below the loud parts
+_EARLY = 5  # frames by which a beat may precede its sound
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Activations:
-    """Probabilities of beat and downbeat by frame.
+    """Log odds of beat and downbeat by frame, log probability of metres by track.
 
     Parameters
     ----------
-    beat : ndarray, shape (n,) [1]
-    downbeat : ndarray, shape (n,) [1]
+    beat : ndarray, shape (n,) [nats]
+    downbeat : ndarray, shape (n,) [nats]
+    metres : ndarray, shape (8,) [nats]
+        Mean log probability of a frame that bars have 0 … 7 beats; 0 never occurs.
 
     Notes
     -----
@@ -27,35 +33,25 @@ class Activations:
 
     beat: Floats
     downbeat: Floats
+    metres: Floats
 
 
 def activations_of(spectra: Spectra) -> Activations:
-    """Probabilities of beat and downbeat for a whole track."""
-    if spectra.loud < SILENT:
-        nothing = np.zeros(len(spectra.mel))
-        return Activations(nothing, nothing)
+    """Log odds of beat and downbeat for a whole track; none where it is silent."""
+    if spectra.loud < SILENT or not len(spectra.mel):
+        nothing = np.full(len(spectra.mel), _NEVER)
+        return Activations(nothing, nothing, np.full(8, -np.log(8.0)))
+    from threadpoolctl import threadpool_limits
+
+    from sequencer.listening.network import judged
+
     bands = levelled(spectra.mel, spectra.loud)
-    rise = np.zeros_like(bands)
-    rise[2:] = np.maximum(bands[2:] - bands[:-2], 0)
-    low, high = rise[:, :10].mean(axis=1), rise[:, 10:].mean(axis=1)
-    strength = _standing_out(low + 2 * high)
-    bass = _standing_out(low)
-    beat = _logistic(2.0 * strength - 2.5)
-    downbeat = beat * _logistic(1.0 * bass - 1.5)
-    return Activations(beat, downbeat)
-
-
-def _standing_out(strength: Floats) -> Floats:
-    """Strength over its surroundings of 4 s, in their spread; peaks only."""
-    from scipy.ndimage import maximum_filter1d, uniform_filter1d
-
-    width = 4 * FRAMES + 1
-    mean = uniform_filter1d(strength, width)
-    spread = np.sqrt(np.maximum(uniform_filter1d(strength**2, width) - mean**2, 1e-6))
-    standing = (strength - mean) / (spread + 0.01)
-    peak = strength == maximum_filter1d(strength, 5)
-    return np.where(peak, standing, np.minimum(standing, -1.0))
-
-
-def _logistic(x: Floats) -> Floats:
-    return np.asarray(1 / (1 + np.exp(-x)), dtype=np.float64)
+    with threadpool_limits(1):  # one core, and so the same sums in the same order each time
+        odds, metres = judged(bands)
+    sounding = np.flatnonzero(bands.max(axis=1) > _AUDIBLE)
+    odds[: max(sounding[0] - _EARLY, 0)] = _NEVER  # the count may go on in a break,
+    odds[sounding[-1] + _EARLY :] = _NEVER  # but neither before the music nor after it
+    shifted = metres - metres.max(axis=1, keepdims=True)
+    chance = shifted - np.log(np.exp(shifted).sum(axis=1, keepdims=True))
+    mean = np.concatenate([[-99.0], chance.mean(axis=0, dtype=np.float64)])
+    return Activations(odds[:, 0].astype(np.float64), odds[:, 1].astype(np.float64), mean)

@@ -30,9 +30,11 @@ _START, _RESTART = 254, 255
 class Pointer:
     """Parameters of the model."""
 
-    steadiness: float = 60.0  # λ: price of a tempo change of 100 % from beat to beat [nats]
-    restart: float = 25.0  # price of breaking off and beginning again [nats]
-    least: float = -3.5  # lowest log odds one frame may have: forgives a silent beat
+    steadiness: float = 30.0  # λ: price of a tempo change of 100 % from beat to beat [nats]
+    restart: float = 100.0  # price of breaking off and beginning again [nats]
+    trust: float = 0.7  # in the odds: frames err together, so each says less than it seems to
+    lean: float = 1.0  # towards a beat: music goes on where little is heard of it [nats]
+    least: float = -2.5  # lowest log odds one frame may have: forgives a silent beat
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -71,7 +73,7 @@ def intervals() -> Ints:
 
 
 def log_odds(
-    beat: Floats, downbeat: Floats, *, least: float
+    beat: Floats, downbeat: Floats, *, model: Pointer
 ) -> tuple[NDArray[np.float32], NDArray[np.float32]]:
     """Log odds of "a beat, but no downbeat" and of "a downbeat" against "neither".
 
@@ -81,8 +83,8 @@ def log_odds(
         Probability of a beat, downbeats among them.
     downbeat : ndarray, shape (n,) [1]
         Probability of a downbeat.
-    least : float
-        Lower bound of the results.
+    model : Pointer
+        Its `trust`, `lean` and `least` shape the result.
 
     Returns
     -------
@@ -96,11 +98,11 @@ def log_odds(
     beat = np.clip(np.maximum(beat, first), 1e-4, 1 - 1e-4)
     none = np.log1p(-beat)
     plain = np.log(np.clip(beat - first, 1e-4, None)) - none
-    lowest = np.float32(least)
-    return (
-        np.maximum(plain, lowest).astype(np.float32),
-        np.maximum(np.log(first) - none, lowest).astype(np.float32),
-    )
+    shaped = [
+        np.maximum(model.trust * odds + model.lean, model.least).astype(np.float32)
+        for odds in (plain, np.log(first) - none)
+    ]
+    return shaped[0], shaped[1]
 
 
 def decode(
@@ -142,7 +144,7 @@ def decode(
     if metre < 1 or len(beat) != len(downbeat):
         raise ValueError("metre must be at least 1, beat and downbeat equally long")
     model = pointer or Pointer()
-    plain, first = log_odds(beat, downbeat, least=model.least)
+    plain, first = log_odds(beat, downbeat, model=model)
     observed = np.repeat(plain[:, None], metre, axis=1)
     observed[:, 0] = first
     search = _Search(observed, model, prior)

@@ -10,10 +10,11 @@ from sequencer.listening.barpointer import FPS, Path, decode, intervals
 from sequencer.listening.spectra import FRAMES
 from sequencer.timing.song import Reading
 
-# Log prior of a metre, per bar's worth of evidence: fours are commonest, fives and sevens rare.
-METRES = {4: 0.0, 3: -2.0, 2: -2.0, 6: -6.0, 5: -8.0, 7: -8.0}
+METRES = (2, 3, 4, 5, 6, 7)  # beats a bar that are weighed
+_FOUR = 0.05  # [nats a beat] by which fours are likelier beforehand: most danced music is
+_DOUBT = 4.0  # [nats a bar] a metre that is judged less likely than the best by more is not decoded
 _LEAST_SCORE = 8.0  # [nats] a path that is less likely is no beat
-_LEAST_CONFIDENCE = 0.12  # below: no steady beat
+_LEAST_CONFIDENCE = 0.2  # mean probability of eight beats below which they are not steady
 _WINDOW = 20 * 60 * FPS  # [frames] decoded at once
 _OVERLAP = 60 * FPS
 
@@ -63,14 +64,22 @@ def count_of(heard: Activations, duration: float) -> Count:
     count : Count
         Without beats where there is no steady one.
     """
-    beat, downbeat = _finer(heard.beat), _finer(heard.downbeat)
-    paths = {metre: _decoded(beat, downbeat, metre) for metre in METRES}
-    best = max(METRES, key=lambda metre: paths[metre].score + METRES[metre])
+    chance = _chance(heard.beat)
+    beat, downbeat = _finer(chance), _finer(_chance(heard.downbeat))
+    top = max(heard.metres[metre] for metre in METRES)
+    weighed = [metre for metre in METRES if heard.metres[metre] > top - _DOUBT]
+    paths = {metre: _decoded(beat, downbeat, metre) for metre in weighed}
+    bars = max(len(path.frames) for path in paths.values()) / 4
+    scores = {
+        metre: path.score + bars * (heard.metres[metre] + (4 * _FOUR if metre == 4 else 0.0))
+        for metre, path in paths.items()
+    }
+    best = max(weighed, key=lambda metre: scores[metre])
     path = paths[best]
     if path.score < _LEAST_SCORE or len(path.frames) < 4:
         return _nothing(duration)
     sure = _sureness(beat, path.frames)
-    times = _refined(heard.beat, path.frames)
+    times = _refined(chance, path.frames)
     times, places, sure = _without_gaps(times, path, sure)
     times, places, sure, unsteady = _only_steady(times, places, sure, duration)
     if len(times) < 4 or not np.any(places == 0):
@@ -82,7 +91,7 @@ def count_of(heard: Activations, duration: float) -> Count:
         _bar_sureness(times, first, sure, _finer_at(downbeat, times)),
         sure,
         best,
-        _readings(beat, downbeat, paths, best),
+        _readings(beat, downbeat, paths, scores, best),
         unsteady,
     )
 
@@ -90,6 +99,10 @@ def count_of(heard: Activations, duration: float) -> Count:
 def _nothing(duration: float) -> Count:
     none = np.zeros(0)
     return Count(none, none, none, none, 4, (), ((0.0, duration),))
+
+
+def _chance(odds: Floats) -> Floats:
+    return np.asarray(1.0 / (1.0 + np.exp(-odds)), dtype=np.float64)
 
 
 def _finer(activation: Floats) -> Floats:
@@ -211,25 +224,25 @@ def _bar_sureness(times: Floats, first: Bools, sure: Floats, down: Floats) -> Fl
 
 
 def _readings(
-    beat: Floats, downbeat: Floats, paths: dict[int, Path], best: int
+    beat: Floats, downbeat: Floats, paths: dict[int, Path], scores: dict[int, float], best: int
 ) -> tuple[Reading, ...]:
     """Ways to count the track by metre and at half and double tempo, by likelihood."""
     path = paths[best]
     tau = float(np.median(np.diff(path.frames)))
-    found = [(60 * FPS / tau, best, path.score + METRES[best])]
+    found = [(60 * FPS / tau, best, scores[best])]
     taus = intervals()
     for factor in (0.5, 2.0):
         if taus[0] <= tau / factor <= taus[-1]:
             prior = np.where(np.abs(np.log(taus * factor / tau)) < 0.25, 0.0, -1e6)
             other = _decoded(beat, downbeat, best, prior)
-            found.append((60 * FPS / tau * factor, best, other.score + METRES[best]))
+            found.append((60 * FPS / tau * factor, best, scores[best] - path.score + other.score))
     for metre, other in paths.items():
         if metre != best and len(other.frames) > 4:
             tempo = 60 * FPS / float(np.median(np.diff(other.frames)))
-            found.append((tempo, metre, other.score + METRES[metre]))
-    scores = np.array([score for *_, score in found])
+            found.append((tempo, metre, scores[metre]))
+    values = np.array([score for *_, score in found])
     # one frame's evidence repeats its neighbours': soften the odds, or every doubt would vanish
-    weight = np.exp(np.clip((scores - scores.max()) / max(len(path.frames) / 16, 1.0), -60, 0))
+    weight = np.exp(np.clip((values - values.max()) / max(len(path.frames) / 16, 1.0), -60, 0))
     share = weight / weight.sum()
     readings = [
         Reading(tempo=round(tempo, 2), metre=metre, share=round(float(s), 4))
