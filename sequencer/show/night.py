@@ -179,7 +179,7 @@ def _act(show: Staged, plan: SafetyPlan) -> list[Step]:
         names = tuple(light.burn.who for light in lighting.lights)
         found.append(
             Step(at=lighting.lights[0].at_s, until=lighting.start_s, who=names,
-                 what=f"light in this order: {', '.join(names)}",
+                 what="light, in this order" if len(names) > 1 else "light",
                  checks=tuple(_light_text(light) for light in lighting.lights),
                  position=show.position(lighting.start),
                  source=f"{LIGHTING:g} s each, least to spare last: design choice")

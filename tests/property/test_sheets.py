@@ -68,10 +68,10 @@ def test_a_cast_of_forty_fits_every_kind_of_sheet(
         tmp_path,
         sizes,
         paper=paper,
-        kinds={"operator", "fuel", "formation", "card"},
+        kinds={"operator", "fuel", "formation", "card", "night"},
     )
 
-    assert pages.faults(path, pages=set(range(0, 12, 2))) == []
+    assert pages.faults(path, pages=set(range(0, 18, 2))) == []
 
 
 def test_sixty_blocks_flow_over_pages_with_their_head(rounds, pages, tmp_path):

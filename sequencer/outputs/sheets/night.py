@@ -8,12 +8,13 @@ from sequencer.outputs.sheets.blocks import Cell, grid, head_cell, heading
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.furniture import Sheet
 from sequencer.outputs.sheets.notices import cautions_block, opening
-from sequencer.outputs.sheets.paper import CUE, HEAD, INK, SMALL, SOFT, TEXT, Page
+from sequencer.outputs.sheets.paper import CUE, HAIR, HEAD, INK, RULE, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.ticks import ticked
 from sequencer.outputs.sheets.wording import NB, brief, clock
 from sequencer.show.night import MINUTE, RunOfNight, Step, run_of_the_night
 
+_TOGETHER = 6  # boxes, or names, that stay on one page with their step
 _STOP = "You: decide whether to go on, to end, or to clear the place; call for help, name the gate."
 
 
@@ -57,19 +58,29 @@ def _go_block(night: RunOfNight, room: float) -> list[Flowable]:
 
 
 def _steps_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowable]:
+    """A row for what is done, and one for each box under it, so that a long list breaks between boxes."""
     widths = [92.0, room * 0.22]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [
         [head_cell(word) for word in ("when", "who", "what, and what to tick")]
     ]
-    rows += [_row(edition, night, step) for step in night.steps]
-    style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
+    style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
+    for step in night.steps:
+        lines = [ticked(edition.said(line)) for line in step.checks]
+        rows.append([*_head(edition, night, step), [_what(edition, step), *lines[:_TOGETHER]]])
+        rows += [["", "", line] for line in lines[_TOGETHER:]]
+        style.append(("LINEBELOW", (0, len(rows) - 1), (-1, len(rows) - 1), HAIR, RULE))
+        first, last = len(rows) - 1 - max(len(lines) - _TOGETHER, 0), len(rows) - 1
+        style += [("BOTTOMPADDING", (0, row), (-1, row), 0) for row in range(first, last)]
+        style += [("TOPPADDING", (0, row), (-1, row), 0) for row in range(first + 1, last + 1)]
     said = "Lead times before the song are this tool’s choice: move them as the place demands, in this order."
     tail = Prose(Span(said, "Regular", SMALL, SOFT), before=3)
-    return [CondPageBreak(150), heading("Step by step"), grid(rows, widths, style, repeat=1), tail]
+    table = grid(rows, widths, *style, repeat=1, lines=False)
+    return [CondPageBreak(150), heading("Step by step"), table, tail]
 
 
-def _row(edition: Edition, night: RunOfNight, step: Step) -> list[Cell]:
+def _head(edition: Edition, night: RunOfNight, step: Step) -> list[Cell]:
+    """When it is done, and who does it."""
     when: list[Flowable] = [
         Prose(Span(_when(night, step.at), "Poster", HEAD), leading=1.1, role="TD")
     ]
@@ -77,14 +88,14 @@ def _row(edition: Edition, night: RunOfNight, step: Step) -> list[Cell]:
         when.append(Prose(Span(f"bar {step.position}", "Bold", TEXT), role="TD"))
     if step.until is not None:
         when.append(Prose(Span(f"until {_when(night, step.until)}", "Regular", TEXT), role="TD"))
-    who = Prose(
-        Span("\n".join(brief(edition.said(name)) for name in step.who), "Bold", TEXT), role="TD"
-    )
-    what: list[Flowable] = [
-        Prose(Span(edition.said(step.what), "Bold", CUE), leading=1.2, role="TD")
-    ]
-    what += [ticked(edition.said(line)) for line in step.checks]
-    return [when, who, what]
+    names = [brief(edition.said(name)) for name in step.who[:_TOGETHER]]
+    if len(step.who) > _TOGETHER:
+        names.append(f"and {len(step.who) - _TOGETHER} more")
+    return [when, Prose(Span("\n".join(names), "Bold", TEXT), role="TD")]
+
+
+def _what(edition: Edition, step: Step) -> Prose:
+    return Prose(Span(edition.said(step.what), "Bold", CUE), leading=1.2, role="TD")
 
 
 def _stop_block(night: RunOfNight, room: float) -> list[Flowable]:
