@@ -5,7 +5,7 @@ how many beats one cycle of a pattern takes.
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Any
 
@@ -29,6 +29,7 @@ class _Run:
     path: Path
     phrase: str | None
     mirrored: bool
+    note: str = ""  # of the phrase that it opens
 
 
 def expanded(read: ReadShow, moments: Moments, cycle_beats: CycleBeats) -> tuple[Block, ...]:
@@ -132,6 +133,8 @@ class _Opener:
                         "too-many-blocks", path, f"this phrase grows beyond {MOST_BLOCKS} blocks",
                         "repeat less",
                     )  # fmt: skip
+        if user.note:
+            runs[0] = replace(runs[0], note="; ".join(filter(None, (user.note, runs[0].note))))
         return runs
 
     def length(self, step: Step, path: Path) -> float:
@@ -183,7 +186,7 @@ def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: CycleBe
         mirrored=mirrored,
         link=run.step.link,
         phrase=run.phrase,
-        note=run.step.note,
+        note="; ".join(filter(None, (run.note, run.step.note))),
         path=run.path,
     )
 

@@ -261,6 +261,16 @@ class HandPart(Record):
     )
 
 
+_OF_A_PATTERN = {
+    "parameters": "with",
+    "hands": "hands",
+    "timing": "timing",
+    "direction": "direction",
+    "cycle": "cycle",
+    "shift": "shift",
+}  # fields of a step that mean nothing without a pattern, with their keys
+
+
 class Step(Record):
     """A block: a pattern for some beats, or a phrase. Inside a phrase it follows the one before."""
 
@@ -299,6 +309,12 @@ class Step(Record):
             raise ValueError("give beats or cycles, not both")
         if self.link and self.beats is None:
             raise ValueError("a link needs its beats")
+        lost = [key for name, key in _OF_A_PATTERN.items() if name in self.model_fields_set]
+        if lost and (self.link or self.phrase is not None):
+            raise ValueError(
+                f"{lost[0]} says nothing of a {'link' if self.link else 'phrase'}; "
+                "write it beside the pattern that it is for"
+            )
         return self
 
 

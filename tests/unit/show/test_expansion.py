@@ -108,3 +108,18 @@ def test_what_does_not_fit_is_named(timeline, where, says):
     with pytest.raises(InputError, match=says) as caught:
         blocks(timeline)
     assert caught.value.place.line == where
+
+
+def test_a_phrase_hands_its_note_to_the_block_that_opens_it():
+    found = blocks("  - {who: Ash, from: 1.1, phrase: long, note: go}")
+
+    assert [b.note for b in found] == ["go", "", "", "", ""]
+
+
+@pytest.mark.parametrize(
+    "key", ["shift: 1", "timing: together", "cycle: 4", "with: {way: backward}"]
+)
+@pytest.mark.parametrize("thing", ["phrase: swing", "link: true, beats: 2"], ids=["phrase", "link"])
+def test_what_only_a_pattern_has_is_refused_elsewhere(thing, key):
+    with pytest.raises(InputError, match="write it beside the pattern"):
+        blocks(f"  - {{who: Ash, from: 1.1, {thing}, {key}}}")
