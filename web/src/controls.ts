@@ -296,7 +296,8 @@ export class Controls {
     const target = event.target as HTMLElement;
     if (event.ctrlKey || event.metaKey || event.altKey || $<HTMLDialogElement>("keys").open) return;
     const range = target instanceof HTMLInputElement && target.type === "range";
-    const press = target instanceof HTMLButtonElement || target instanceof HTMLInputElement;
+    // The focus may still lie in the dialog for a while after it was closed: that counts as nowhere.
+    const press = !target.closest("dialog") && (target instanceof HTMLButtonElement || target instanceof HTMLInputElement);
     const { page } = this;
     const always: Record<string, () => void> = {
       PageUp: () => this.section(-1),

@@ -101,8 +101,8 @@ class Page {
       // A canvas that has given out one kind of context gives no other, so a fresh one takes its place.
       const fresh = canvas.cloneNode() as HTMLCanvasElement;
       canvas.replaceWith(fresh);
-      stage = new Plan(fresh, doc, this.movers, box);
-      $("viewbar").hidden = true;
+      stage = new Plan(fresh, doc, this.movers, this.floorBox);
+      $("viewbar").hidden = $("labels").hidden = true;
       if (!flat) notice("No 3-D drawing in this browser: the show is drawn from the front and from above.");
     }
     this.stage = stage;

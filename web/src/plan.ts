@@ -38,19 +38,19 @@ export class Plan {
     paper.setTransform(this.ratio, 0, 0, this.ratio, 0, 0);
     paper.fillStyle = C.css(C.BACKGROUND);
     paper.fillRect(0, 0, width, height);
-    const across = box.x1 - box.x0 + 3, deep = box.y1 - box.y0 + 3, tall = 3.2;
-    const scale = Math.min((width - 24) / across, (height - 40) / (deep + tall));
+    const across = box.x1 - box.x0 + 1, deep = box.y1 - box.y0 + 1, tall = 2.9;
+    const scale = Math.min((width - 24) / across, (height - 60) / (deep + tall));
     const cx = (box.x0 + box.x1) / 2;
     const X = (x: number) => width / 2 + (x - cx) * scale;
     const front = 14 + tall * scale;
     const F = (z: number) => front - z * scale;
-    const foot = front + 18 + (deep - 1.5) * scale;
+    const foot = front + 26 + (deep - 0.5) * scale;
     const Y = (y: number) => foot - (y - box.y0) * scale;
     paper.font = "12px system-ui, sans-serif";
     paper.fillStyle = C.css(C.LINE);
     paper.fillText("from the audience", 8, 14);
     paper.fillText("from above", 8, front + 16);
-    this.stroke([[X(box.x0 - 1.5), F(0)], [X(box.x1 + 1.5), F(0)]], C.css(C.LINE), 1);
+    this.stroke([[X(box.x0), F(0)], [X(box.x1), F(0)]], C.css(C.LINE), 1);
     const outline = this.doc.place.outline;
     if (outline.length) this.stroke([...outline, outline[0]].map(([x, y]) => [X(x), Y(y)]), C.css(C.LINE), 1.5);
     for (const edge of this.doc.place.audience) this.stroke(edge.line.map(([x, y]) => [X(x), Y(y)]), "#d9e1e7", 4);
@@ -68,6 +68,8 @@ export class Plan {
       this.stroke([[X(at.x), Y(at.y)], [X(at.x + at.sin * 0.34), Y(at.y - at.cos * 0.34)]], "#eef2f4", 2);
       paper.fillRect(X(at.x) - 0.13 * scale, F(body.shoulder), 0.26 * scale, body.shoulder * scale);
       this.dot(X(at.x), F(body.stature * 0.935), 0.11 * scale, C.css(C.SKIN));
+      paper.fillStyle = "#f1f4f6";
+      paper.fillText(this.movers[i].entry.name.slice(0, 24), X(at.x) + 0.45 * scale, Y(at.y) + 0.7 * scale);
       if (now.alert[i]) this.ring(X(at.x), Y(at.y), 0.7 * scale, C.css(C.ALERT));
       else if (i === now.follow && this.movers.length > 1) this.ring(X(at.x), Y(at.y), 0.5 * scale, "#ffffff");
       for (const side of SIDES) {
@@ -75,7 +77,7 @@ export class Plan {
         if (!prop) continue;
         const colour = C.css(side === "left" ? C.LEFT : C.RIGHT);
         const hand = at.hand[side], head = at.head[side];
-        const radius = Math.max(2.5, prop.wick * scale);
+        const radius = Math.max(3, prop.wick * scale);
         for (const V of [(p: Vec): [number, number] => [X(p[0]), Y(p[1])], (p: Vec): [number, number] => [X(p[0]), F(p[2])]]) {
           this.trail(i, side, now, V, colour);
           this.stroke([V([at.x, at.y, body.shoulder]), V(hand)], cloth, 4);
