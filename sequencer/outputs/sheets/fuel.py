@@ -29,7 +29,7 @@ _STOP = "You: shut every can, keep flames and people away from the fuel. Nothing
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Soak:
-    """One performer's wicks for one burn."""
+    """One performer's wicks, soaked once."""
 
     who: str
     start: float  # [beats] when they are lit
@@ -44,23 +44,25 @@ def fuel_sheet(edition: Edition) -> Sheet:
 
 
 def soaks(edition: Edition) -> tuple[Soak, ...]:
-    """What is soaked for every burn, in the order of lighting."""
+    """What is soaked, once for each soak, in the order of lighting."""
     staged = edition.staged
     cast = {dancer.name: dancer for dancer in staged.show.cast}
     found, before = [], set()
     for burn in edition.plan.burns:
+        if (burn.who, burn.soak) in before:  # lit again on the same soak
+            continue
         masses = [cast[burn.who].held(side).fuel_mass for side in SIDES]
         known = [mass for mass in masses if mass is not None]
         found.append(
             Soak(
                 who=burn.who,
                 start=burn.start,
-                relight=burn.who in before,
+                relight=burn.soak > 0,
                 wicks=len(masses),
                 mass=sum(known) if len(known) == len(masses) else None,
             )
         )
-        before.add(burn.who)
+        before.add((burn.who, burn.soak))
     return tuple(found)
 
 
