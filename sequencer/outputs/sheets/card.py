@@ -6,6 +6,7 @@ A7 (74 by 105 mm); Letter gives 70 by 108 mm. Common practice. Lengths in points
 """
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import partial
 from typing import Any
 
@@ -16,7 +17,7 @@ from sequencer.outputs.sheets.blocks import LitMark, fitted, grid, kicker
 from sequencer.outputs.sheets.cues import Cue, cues_of
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.furniture import Sheet, stripes
-from sequencer.outputs.sheets.letters import clipped
+from sequencer.outputs.sheets.letters import Face, clipped
 from sequencer.outputs.sheets.paper import (
     CUE,
     HEAD,
@@ -43,6 +44,24 @@ _TOP = ((0, 5), (1, 4), (2, 3), (3, 2))  # column and page of the upper row, whi
 _LOW = ((0, 6), (1, 7), (2, 8), (3, 1))
 
 
+@dataclass(frozen=True, slots=True)
+class _Style:
+    """How roomy a card is; the first that fits one sheet is taken."""
+
+    time: float
+    title: float
+    pad: float
+    brief: bool  # a place only where it is new
+
+
+_SHORT = 4.0  # [beats] a rest below this is left to the ear
+_STYLES = (
+    _Style(HEAD, LEAD, 2.5, brief=False),
+    _Style(HEAD, LEAD, 2.0, brief=True),
+    _Style(LEAD, CUE, 1.2, brief=True),
+)
+
+
 def card_sheet(edition: Edition, who: str) -> Sheet:
     """One performer's card; as many sheets as the cues need."""
     return Sheet(
@@ -57,13 +76,15 @@ def card_sheet(edition: Edition, who: str) -> Sheet:
 def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     inner = page.width / 4 - 2 * _PAD
     tall = page.height / 2 - 2 * _PAD - _FOOT
-    cues = [cue for cue in cues_of(edition.staged, who) if cue.kind not in {"walk", "link"}]
     back = _back()
     own, rest = _fitting(back, _cautions(edition), inner, tall)
     back[-1:-1] = own  # before the folding hint
-    blocks = [*(_cue(edition, cue, inner) for cue in cues), *rest]
+    columns: list[list[Flowable]] = []
+    for style in _STYLES:
+        columns = packed([*_cues(edition, who, inner, style), *rest], inner, tall)
+        if len(columns) <= PANELS - 2:
+            break
     panels = [_front(edition, who, inner)]
-    columns = packed(blocks, inner, tall)
     panels += columns[: PANELS - 2]
     panels += [[] for _ in range(PANELS - 1 - len(panels))]
     panels.append(back)
@@ -109,31 +130,44 @@ def packed(blocks: Sequence[Flowable], room: float, tall: float) -> list[list[Fl
     return columns
 
 
-def _cue(edition: Edition, cue: Cue, room: float) -> Flowable:
+def _cues(edition: Edition, who: str, room: float, style: _Style) -> list[Flowable]:
+    """What the card tells of the show: no walks and links, no short rests; a place where it is new."""
+    cues = [
+        cue
+        for cue in cues_of(edition.staged, who)
+        if cue.kind not in {"walk", "link"} and not (cue.kind == "wait" and cue.beats < _SHORT)
+    ]
+    blocks, before = [], ""
+    for cue in cues:
+        place = place_words(*cue.spot[:2])
+        blocks.append(
+            _cue(edition, cue, room, style, "" if place == before and style.brief else place)
+        )
+        if cue.kind in {"move", "wait"}:
+            before = place
+    return blocks
+
+
+def _cue(edition: Edition, cue: Cue, room: float, style: _Style, place: str) -> Flowable:
     staged = edition.staged
-    when = f"{clock(staged.seconds(cue.start))}"
-    titles = {"wait": "rest", "light": "LIGHT UP", "out": "PUT OUT", "end": "END", "link": "link"}
+    titles = {"wait": "rest", "light": "LIGHT UP", "out": "PUT OUT", "end": "END"}
     title = titles.get(cue.kind) or (cue.block.title if cue.block else cue.kind)
     strong = cue.kind in {"light", "out", "end"}
-    body = [
-        Prose(
-            Span(brief(title, most=60), "Poster" if strong else "Bold", LEAD),
-            leading=1.1,
-            role="TD",
+    face: Face = "Poster" if strong else "Bold"
+    body = [Prose(Span(brief(title, most=60), face, style.title), leading=1.1, role="TD")]
+    if not strong:
+        how = [Span(f"{number(round(4 * cue.beats) / 4)} beats  ", "Bold", TEXT)]
+        how += [Span(place, "Regular", TEXT, SOFT)] if place else []
+        body.append(Prose(how, leading=1.12, role="TD"))
+    time: list[Flowable] = [
+        Prose(Span(clock(staged.seconds(cue.start)), "Poster", style.time), leading=1.05, role="TD")
+    ]
+    if not strong:
+        time.append(
+            Prose(Span(staged.position(cue.start), "Regular", TEXT), leading=1.1, role="TD")
         )
-    ]
-    if cue.kind in {"move", "link", "wait"}:
-        how = [
-            Span(f"{number(cue.beats)} beats  ", "Bold", TEXT),
-            Span(place_words(*cue.spot[:2]), "Regular", TEXT, SOFT),
-        ]
-        body.append(Prose(how, leading=1.15, role="TD"))
-    time = [
-        Prose(Span(when, "Poster", HEAD), leading=1.05, role="TD"),
-        Prose(Span(staged.position(cue.start), "Regular", TEXT), leading=1.1, role="TD"),
-    ]
     ground = [("BACKGROUND", (0, 0), (-1, -1), MIST)] if strong else []
-    return grid([[time, body]], [50, room - 50], *ground, pad=2.5, gutter=4)
+    return grid([[time, body]], [50, room - 50], *ground, pad=style.pad, gutter=4)
 
 
 def _front(edition: Edition, who: str, room: float) -> list[Flowable]:

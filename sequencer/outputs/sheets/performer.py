@@ -350,7 +350,7 @@ def _then(after: str) -> Prose:
 
 def _where(cue: Cue) -> list[Flowable]:
     x, y, facing = cue.spot
-    lead = "on the way to " if cue.walking else ""
+    lead = "walking, then " if cue.walking else ""
     lines: list[Flowable] = [
         Prose(Span(f"{lead}{place_words(x, y)}", "Bold", CUE), leading=1.2, role="TD"),
         Prose(Span(f"face {facing_words(facing)}", "Regular", CUE), leading=1.2, role="TD"),

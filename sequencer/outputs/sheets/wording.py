@@ -89,7 +89,7 @@ def number(value: float) -> str:
 
 def plural(count: float, one: str, many: str | None = None) -> str:
     """A count and its noun."""
-    word = one if abs(count - 1) < 1e-9 else (many or one + "s")
+    word = one if 0 < count <= 1 + 1e-9 else (many or one + "s")
     return f"{number(count)}{NB}{word}"
 
 
