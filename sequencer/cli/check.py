@@ -13,7 +13,7 @@ from sequencer.cli.progress import Progress
 @click.option(
     "--mend",
     is_flag=True,
-    help="First mend joins in SHOW itself, cheapest change first; comments stay.",
+    help="First mend joins and distances in SHOW itself, cheapest change first; comments stay.",
 )
 @click.pass_context
 def check(ctx: click.Context, show: Path, as_json: bool, mend: bool) -> None:

@@ -1,4 +1,4 @@
-"""What `check --mend` does to joins: the cheapest change that helps, one after the other, checked again."""
+"""What `check --mend` does: the cheapest change that helps, one after the other, checked again."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -13,6 +13,7 @@ from sequencer.show.editing import edited_text
 from sequencer.show.reading import show_from_document
 from sequencer.show.staged import Staged
 from sequencer.show.timeline import staged
+from sequencer.tasks.spacing_mending import mended_spacing
 from sequencer.timing.song import Song
 
 MOST_CHANGES = 500
@@ -25,11 +26,11 @@ class Mended:
 
     text: str
     done: tuple[str, ...]  # what was changed, in words
-    left: tuple[str, ...]  # joins that no change has mended, in words
+    left: tuple[str, ...]  # joins and pairs that no change has mended, in words
 
 
 def mend_show(path: Path, *, progress: Progress | None = None) -> Mended:
-    """Mend the joins of a show file in place; written whole or not at all, and only if it changed.
+    """Mend joins and distances of a show file in place; written whole or not at all, and only if it changed.
 
     Raises
     ------
@@ -41,7 +42,12 @@ def mend_show(path: Path, *, progress: Progress | None = None) -> Mended:
     stage_show(path, progress=progress)  # refuses a show that cannot be used, another cut included
     text = path.read_text(encoding="utf-8-sig")
     track = path.parent / show_from_document(parse_document(text, str(path))).show.track.file
-    mended = mended_joins(text, str(path), hear_song(track, progress=progress))
+    song = hear_song(track, progress=progress)
+    mended = mended_joins(text, str(path), song)
+    spaced = mended_spacing(mended.text, str(path), song)
+    mended = Mended(
+        text=spaced.text, done=mended.done + spaced.done, left=mended.left + spaced.left
+    )
     if mended.done:
         write_text(path, mended.text)
     return mended
