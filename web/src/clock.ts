@@ -22,6 +22,7 @@ export class SilentClock implements Clock {
   private anchor = 0;
   private started: number | null = null;
   private rate = 1;
+  private span: [number, number] | null = null;
   volume = 1;
 
   constructor(readonly duration: number) {}
@@ -33,6 +34,12 @@ export class SilentClock implements Clock {
   now(): number {
     if (this.started === null) return this.anchor;
     const at = this.anchor + ((performance.now() - this.started) / 1000) * this.rate;
+    if (this.span && at >= this.span[1]) {
+      const [from, to] = this.span;
+      this.anchor = from + ((at - to) % (to - from));
+      this.started = performance.now();
+      return this.anchor;
+    }
     if (at < this.duration) return at;
     this.anchor = this.duration;
     this.started = null;
@@ -47,6 +54,10 @@ export class SilentClock implements Clock {
   pause(): void {
     this.anchor = this.now();
     this.started = null;
+  }
+
+  loop(span: [number, number] | null): void {
+    this.span = span;
   }
 
   seek(seconds: number): void {
