@@ -6,6 +6,7 @@ At `spectra.FRAMES` frames a second, as judged by `network`.
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from sequencer.arrays import Floats
 from sequencer.listening.spectra import SILENT, Spectra, levelled
@@ -25,6 +26,8 @@ class Activations:
     downbeat : ndarray, shape (n,) [nats]
     metres : ndarray, shape (8,) [nats]
         Mean log probability of a frame that bars have 0 … 7 beats; 0 never occurs.
+    bands : ndarray, shape (n, 80) [1]
+        What the judgement rests on, see `spectra.levelled`.
 
     Notes
     -----
@@ -34,13 +37,16 @@ class Activations:
     beat: Floats
     downbeat: Floats
     metres: Floats
+    bands: NDArray[np.float32]
 
 
 def activations_of(spectra: Spectra) -> Activations:
     """Log odds of beat and downbeat for a whole track; none where it is silent."""
     if spectra.loud < SILENT or not len(spectra.mel):
         nothing = np.full(len(spectra.mel), _NEVER)
-        return Activations(nothing, nothing, np.full(8, -np.log(8.0)))
+        return Activations(
+            nothing, nothing, np.full(8, -np.log(8.0)), np.zeros((len(nothing), 80), np.float32)
+        )
     from threadpoolctl import threadpool_limits
 
     from sequencer.listening.network import judged
@@ -54,4 +60,4 @@ def activations_of(spectra: Spectra) -> Activations:
     shifted = metres - metres.max(axis=1, keepdims=True)
     chance = shifted - np.log(np.exp(shifted).sum(axis=1, keepdims=True))
     mean = np.concatenate([[-99.0], chance.mean(axis=0, dtype=np.float64)])
-    return Activations(odds[:, 0].astype(np.float64), odds[:, 1].astype(np.float64), mean)
+    return Activations(odds[:, 0].astype(np.float64), odds[:, 1].astype(np.float64), mean, bands)

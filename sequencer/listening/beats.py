@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.listening.accents import plain_accents
 from sequencer.listening.activations import Activations
 from sequencer.listening.barpointer import FPS, Path, decode, intervals
 from sequencer.listening.spectra import FRAMES
@@ -13,6 +14,8 @@ from sequencer.timing.song import Reading
 METRES = (2, 3, 4, 5, 6, 7)  # beats a bar that are weighed
 _FOUR = 0.05  # [nats a beat] by which fours are likelier beforehand: most danced music is
 _DOUBT = 4.0  # [nats a bar] a metre that is judged less likely than the best by more is not decoded
+_UNSURE = 0.5  # mean probability of downbeats that counts as no judgement
+_PLAIN, _BARE = 0.7, 0.9  # share that accents must explain to be believed, without and against one
 _LEAST_SCORE = 8.0  # [nats] a path that is less likely is no beat
 _LEAST_CONFIDENCE = 0.2  # mean probability of eight beats below which they are not steady
 _WINDOW = 20 * 60 * FPS  # [frames] decoded at once
@@ -85,13 +88,22 @@ def count_of(heard: Activations, duration: float) -> Count:
     if len(times) < 4 or not np.any(places == 0):
         return _nothing(duration)
     first = places == 0
+    readings = _readings(beat, downbeat, paths, scores, best)
+    down = _finer_at(downbeat, times)
+    unsure = float(np.mean(down[first])) < _UNSURE
+    share, metre, phase = plain_accents(heard.bands, times, METRES)
+    if share > (_PLAIN if unsure else _BARE):
+        best = metre
+        first = np.arange(len(times)) % best == phase
+        down = first.astype(np.float64)
+        readings = (replace(readings[0], metre=best), *readings[1:])
     return Count(
         times,
         times[first],
-        _bar_sureness(times, first, sure, _finer_at(downbeat, times)),
+        _bar_sureness(times, first, sure, down),
         sure,
         best,
-        _readings(beat, downbeat, paths, scores, best),
+        readings,
         unsteady,
     )
 
@@ -249,4 +261,4 @@ def _readings(
         for (tempo, metre, _), s in zip(found, share, strict=True)
     ]
     first, rest = readings[0], sorted(readings[1:], key=lambda r: -r.share)
-    return (first, *(replace(r) for r in rest if r.share >= 0.01))
+    return (first, *(r for r in rest if r.share >= 0.01))

@@ -2,7 +2,7 @@
 
 Two convolutions over time and pitch, then residual dilated convolutions over time, so that each frame is
 judged within some 15 s of music on either side. The weights were trained on pieces composed for it
-(benchmarks/training); they are kept as whole numbers within ±47 with one scale a row. Source of the building blocks: F. Yu, V. Koltun, Multi-scale context aggregation by
+(benchmarks/training); they are kept as whole numbers within ±56 with one scale a row. Source of the building blocks: F. Yu, V. Koltun, Multi-scale context aggregation by
 dilated convolutions, ICLR 2016; B. Zhang, R. Sennrich, Root mean square layer normalization, NeurIPS 2019.
 """
 
@@ -19,7 +19,7 @@ from numpy.typing import NDArray
 Array = NDArray[np.float32]
 WINDOW = 1600  # frames judged together, as in training
 _MARGIN = 150  # frames at each end of a window that the next one judges better
-_LEVELS = 47  # largest whole number that stands for a weight: under 6 bits each once compressed
+_LEVELS = 56  # largest whole number that stands for a weight: under 6 bits each once compressed
 _SLICE = 400  # frames of the first layers held in memory at once
 
 

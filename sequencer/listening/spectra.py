@@ -61,6 +61,8 @@ class Spectra:
 def loud_level(mel: NDArray[np.float16]) -> float:
     """Level of the loud parts of a track [log10 magnitude]: 90th percentile of each frame's top.
 
+    Where sound is sparse, as with slow clicks, 40 dB below the loudest frames if that is more.
+
     Parameters
     ----------
     mel : ndarray, shape (n, 80) [log10 magnitude]
@@ -74,7 +76,9 @@ def loud_level(mel: NDArray[np.float16]) -> float:
     Source: ours. Exact.
     """
     tops = mel.max(axis=1).astype(np.float32)
-    return float(np.percentile(tops, 90)) if len(tops) else np.log10(_EPSILON)
+    if not len(tops):
+        return float(np.log10(_EPSILON))
+    return max(float(np.percentile(tops, 90)), float(np.percentile(tops, 99.5)) - 2.0)
 
 
 def levelled(mel: NDArray[np.float16], loud: float) -> NDArray[np.float32]:

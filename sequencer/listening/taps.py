@@ -1,0 +1,213 @@
+"""A count that the performer brings: tapped times, a table of beats, or a Standard MIDI File.
+
+A text or CSV file has one beat a line: seconds first, or under a heading `time`, `seconds`, `beat` or
+`onset`; a column headed `place`, `bar`, `downbeat`, `number` or `label`, or a second column, says 1 where a bar
+begins. A MIDI file gives the beats of its tempo and time signature events (Standard MIDI Files 1.0, MIDI
+Manufacturers Association 1996); beats are those of the signature, dotted ones in 6/8, 9/8 and 12/8.
+"""
+
+import csv
+import re
+from itertools import pairwise
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.errors import InputError, Place
+from sequencer.timing.corrections import Corrections
+
+_TIMES = ("time", "seconds", "second", "beat", "beats", "onset", "s")
+_PLACES = ("place", "downbeat", "number", "label", "position", "bar")
+_LARGEST = 4_000_000  # bytes of such a file
+_CLOSEST = 0.12  # [s] two taps nearer than this are one finger's bounce
+_MIDI = {".mid", ".midi", ".smf"}
+
+
+def given_count(path: Path) -> Corrections:
+    """Beats, and bars where the file tells them, as corrections that replace what was heard.
+
+    Parameters
+    ----------
+    path : Path
+        `.mid`, `.midi` or `.smf`; anything else is read as text or CSV.
+
+    Returns
+    -------
+    corrections : Corrections
+        With `beats`, and with `downbeats` or `metre` where the file says so.
+
+    Raises
+    ------
+    InputError
+        If the file is not there, is none of these, or its times do not rise; names the line.
+    """
+    place = Place(str(path))
+    try:
+        if path.stat().st_size > _LARGEST:
+            raise InputError(
+                "taps-too-large",
+                place,
+                "this file is too large for a list of beats",
+                "name the list",
+            )
+        content = path.read_bytes()
+    except (OSError, ValueError) as error:
+        raise InputError(
+            "taps-unreadable",
+            place,
+            "the file cannot be read",
+            "check its name and folder",
+            str(error),
+        ) from error
+    if path.suffix.lower() in _MIDI or content.startswith(b"MThd"):
+        return _from_midi(path)
+    return _from_text(path, content)
+
+
+def _from_text(path: Path, content: bytes) -> Corrections:
+    try:
+        text = content.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise InputError(
+            "taps-not-text",
+            Place(str(path)),
+            "this is no text",
+            "give one time in seconds a line, or a MIDI file",
+        ) from error
+    lines = [(n, line.strip()) for n, line in enumerate(text.splitlines(), 1)]
+    lines = [(n, line) for n, line in lines if line and not line.startswith("#")]
+    rows = [(n, _cells(line)) for n, line in lines]
+    when, where = 0, 1
+    if rows and any(part.isalpha() for cell in rows[0][1] for part in cell[:1]):
+        heads = [cell.lower() for cell in rows[0][1]]
+        when = next((heads.index(name) for name in _TIMES if name in heads), 0)
+        where = next((heads.index(name) for name in _PLACES if name in heads), -1)
+        rows = rows[1:]
+    times: list[float] = []
+    firsts: list[float] = []
+    for line, cells in rows:
+        time = _seconds(cells[when]) if when < len(cells) else None
+        if time is None or time < 0:
+            raise InputError(
+                "tap-not-a-time",
+                Place(str(path), line, 1),
+                f"{' '.join(cells)!r} is no time",
+                "write seconds, such as 12.34, or minutes and seconds, such as 1:02.5",
+            )
+        if times and time <= times[-1]:
+            raise InputError(
+                "taps-do-not-rise",
+                Place(str(path), line, 1),
+                f"{time:g} s comes after {times[-1]:g} s",
+                "put the times in order, each once",
+            )
+        if times and time - times[-1] < _CLOSEST:
+            continue
+        times.append(time)
+        if 0 <= where < len(cells) and _is_first(cells[where]):
+            firsts.append(time)
+    if len(times) < 4:
+        raise InputError(
+            "taps-too-few",
+            Place(str(path)),
+            f"only {len(times)} beats are given",
+            "tap at least four beats",
+        )
+    return Corrections(beats=tuple(times), downbeats=tuple(firsts))
+
+
+def _cells(line: str) -> list[str]:
+    for mark in (";", "\t", ","):
+        if mark in line:
+            return [cell.strip() for cell in next(csv.reader([line], delimiter=mark))]
+    return line.split()
+
+
+def _seconds(text: str) -> float | None:
+    match = re.fullmatch(r"(?:(\d+):)?(\d+(?:[.,]\d*)?|[.,]\d+)\s*s?", text.strip())
+    if not match:
+        return None
+    return 60.0 * float(match[1] or 0) + float(match[2].replace(",", "."))
+
+
+def _is_first(text: str) -> bool:
+    """True for 1, 1.0, 1.1 is not; "17.1" of bar.beat and "downbeat" are."""
+    if match := re.fullmatch(r"\d+\.(\d+)", text):
+        return int(match[1]) == 1 or float(text) == 1.0
+    return text.lower() in {"1", "downbeat", "d", "x", "true", "yes"}
+
+
+def _from_midi(path: Path) -> Corrections:
+    import mido
+
+    try:
+        file = mido.MidiFile(path)
+        events = [(tick, m) for track in file.tracks for tick, m in _ticked(track)]
+    except (OSError, EOFError, ValueError, KeyError, IndexError, TypeError) as error:
+        raise InputError(
+            "midi-not-understood",
+            Place(str(path)),
+            "this MIDI file cannot be read",
+            "export it again as a Standard MIDI File",
+            str(error),
+        ) from error
+    end = max((tick for tick, _ in events), default=0)
+    per_quarter = file.ticks_per_beat
+    tempi = {0: 500_000} | {t: m.tempo for t, m in _in_order(events) if m.type == "set_tempo"}
+    metres = {0: (4, 4)} | {
+        t: (m.numerator, m.denominator) for t, m in _in_order(events) if m.type == "time_signature"
+    }
+    ticks, firsts = _beat_ticks(metres, end, per_quarter)
+    if len(ticks) < 4:
+        raise InputError(
+            "taps-too-few",
+            Place(str(path)),
+            "this MIDI file is shorter than four beats",
+            "export the whole song, not only its tempo",
+        )
+    knots = np.array(sorted(tempi), dtype=np.float64)
+    seconds = np.cumsum(
+        [0.0, *((b - a) * tempi[int(a)] / 1e6 / per_quarter for a, b in pairwise(knots))]
+    )
+    index = np.searchsorted(knots, ticks, side="right") - 1
+    rate = np.array([tempi[int(k)] for k in knots])[index] / 1e6 / per_quarter
+    times = [round(float(t), 6) for t in seconds[index] + (ticks - knots[index]) * rate]
+    return Corrections(
+        beats=tuple(times),
+        downbeats=tuple(t for t, first in zip(times, firsts, strict=True) if first),
+    )
+
+
+def _in_order(events: list[tuple[int, Any]]) -> list[tuple[int, Any]]:
+    """Events in the order of their ticks; the order within a tick is kept."""
+    return sorted(events, key=lambda event: event[0])
+
+
+def _ticked(track: Any) -> list[tuple[int, Any]]:
+    now, out = 0, []
+    for message in track:
+        now += message.time
+        out.append((now, message))
+    return out
+
+
+def _beat_ticks(
+    metres: dict[int, tuple[int, int]], end: int, per_quarter: int
+) -> tuple[Floats, list[bool]]:
+    """Ticks of beats, and which of them begin a bar; a change of signature begins one."""
+    ticks: list[float] = []
+    firsts: list[bool] = []
+    starts = [*sorted(metres), end + 1]
+    for start, stop in pairwise(starts):
+        numerator, denominator = metres[start]
+        compound = denominator == 8 and numerator in {6, 9, 12}
+        step = 4 * per_quarter / denominator * (3 if compound else 1)
+        count = numerator // 3 if compound else numerator
+        number = 0
+        while start + number * step < stop - step / 8:
+            ticks.append(start + number * step)
+            firsts.append(number % count == 0)
+            number += 1
+    return np.array(ticks), firsts
