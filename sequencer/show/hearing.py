@@ -1,12 +1,13 @@
 """The song as the show counts it: what was heard, with the performer's corrections on top."""
 
+from dataclasses import replace
 from pathlib import Path
 
-from sequencer.show.beat_files import BeatTimes, read_beats
 from sequencer.show.reading import ReadShow
 from sequencer.timing.corrections import Corrections, corrected
 from sequencer.timing.position import SectionEdge
 from sequencer.timing.song import Song
+from sequencer.timing.taps import given_count
 from sequencer.timing.tempo import TempoMap
 
 
@@ -25,19 +26,18 @@ def as_counted(read: ReadShow, song: Song) -> tuple[Song, TempoMap]:
         raise read.fault(
             "bad-correction", (*path, "one"), f"{given.one} is no beat", "write m:ss.s or bar.beat"
         )
-    times = BeatTimes((), ())
+    brought = Corrections()
     if given.beats is not None:
-        times = read_beats(Path(read.document.file).parent / given.beats)
+        brought = given_count(Path(read.document.file).parent / given.beats)
     try:
         song = corrected(
             song,
-            Corrections(
-                metre=given.metre,
+            replace(
+                brought,
+                metre=given.metre or brought.metre,
                 one=given.one,
                 tempo=given.tempo,
                 shift=given.shift,
-                beats=times.beats,
-                downbeats=times.downbeats,
                 sections=tuple((mark.start, mark.name) for mark in given.sections),
             ),
         )

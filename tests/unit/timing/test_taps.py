@@ -5,7 +5,7 @@ import numpy as np
 import pytest
 
 from sequencer.errors import InputError
-from sequencer.listening.taps import given_count
+from sequencer.timing.taps import given_count
 
 
 def written(tmp_path, text, name="taps.txt"):
