@@ -16,6 +16,7 @@ import argparse
 import json
 import time
 import warnings
+from itertools import pairwise
 from pathlib import Path
 
 import mir_eval
@@ -26,7 +27,7 @@ from sequencer.listening.hearing import hear, song_json
 
 
 def by_librosa(path, n_sections):
-    """librosa's beats and sections, and the CPU seconds of its beats."""
+    """Beats and sections of librosa, and the CPU seconds of its beats."""
     import librosa
 
     begun = time.process_time()
@@ -61,7 +62,7 @@ def scores(truth, told):
         spans = []
         for side in (truth, told):
             edges = [s["start"] for s in side["sections"]] + [end]
-            spans.append(np.array([(a, b) for a, b in zip(edges, edges[1:]) if b > a + 1e-3]))
+            spans.append(np.array([(a, b) for a, b in pairwise(edges) if b > a + 1e-3]))
         out["border_f_3"] = mir_eval.segment.detection(*spans, window=3.0, trim=True)[2]
     return out
 

@@ -1,14 +1,15 @@
 """From an audio file to a `Song`: the front door of this room."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 
+from sequencer.errors import InputError
 from sequencer.listening import cache
 from sequencer.listening.activations import activations_of
-from sequencer.listening.audio import RATE, Track, sha256_of
+from sequencer.listening.audio import RATE, Track, is_audio_name, sha256_of
 from sequencer.listening.beats import Count, count_of
 from sequencer.listening.energy import energy_curve, mean_energy
 from sequencer.listening.sections import sections_of
@@ -56,6 +57,42 @@ def hear(path: Path, *, progress: Progress | None = None, use_cache: bool = True
     cache.store(song)
     tell("done", 1.0)
     return song
+
+
+def heard_tracks(
+    paths: Sequence[Path], *, jobs: int = -1, use_cache: bool = True
+) -> Iterator[tuple[Path, Song | InputError]]:
+    """Hear many tracks side by side; each comes with its song, or with why it has none.
+
+    Parameters
+    ----------
+    paths : sequence of Path
+    jobs : int
+        Processes; −1 for one a core. Inside `joblib.parallel_config` its backend does the work.
+    use_cache : bool
+
+    Yields
+    ------
+    path, song : Path, Song or InputError
+        In the order of `paths`.
+    """
+    from joblib import Parallel, delayed
+
+    work = Parallel(n_jobs=jobs, return_as="generator")
+    songs = work(delayed(_heard_or_not)(path, use_cache) for path in paths)
+    yield from zip(paths, songs, strict=True)
+
+
+def tracks_in(folder: Path) -> list[Path]:
+    """Audio files of a folder, by name; folders in it are not looked into."""
+    return sorted(path for path in folder.iterdir() if path.is_file() and is_audio_name(path))
+
+
+def _heard_or_not(path: Path, use_cache: bool) -> Song | InputError:
+    try:
+        return hear(path, use_cache=use_cache)
+    except InputError as error:
+        return error
 
 
 def song_json(song: Song, path: Path | None = None) -> dict[str, Any]:

@@ -1,8 +1,8 @@
 """Sections of a song: where the music turns, and which stretches are the same music.
 
 One feature vector a bar (pitch classes, timbre, loudness, each standardised over the track); borders where
-the past bars differ from the coming ones (checkerboard kernel, J. Foote, ICME 2000) more than chance
-allows; labels by the likeness of stretches, bar against bar in order and transposition as heard.
+the past bars differ from the coming ones (checkerboard kernel, J. Foote, ICME 2000) more than they
+usually do; labels by the likeness of stretches, bar against bar in order and transposition as heard.
 """
 
 from dataclasses import dataclass
@@ -13,8 +13,10 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.listening.spectra import FRAMES, SLOW, Spectra, levelled
 
-_REACH = 8  # bars each side of a border
-_SHORTEST = 4  # bars of a section
+_REACH = 4  # bars each side of a border
+_SHORTEST, _LONGEST = 4, 64  # bars of a section
+_STRICT = 0.25  # spreads over the median that novelty must reach to earn a border
+_SQUARE = 0.5  # what a section of whole fours of bars earns, in the same measure
 _ALIKE = 0.6  # likeness of two stretches that earn one label
 
 
@@ -52,8 +54,7 @@ def sections_of(spectra: Spectra, downbeats: Floats, *, metre: int) -> tuple[Str
         return (Stretch(0.0, end, "A"),)
     features = _bar_features(spectra, bars)
     borders = _borders(features)
-    likeness = _likeness(features)
-    labels = _labels(likeness, borders)
+    labels = _labels(features, borders)
     starts = [0.0, *(float(bars[b]) for b in borders[1:-1])]
     ends = [*starts[1:], end]
     return tuple(
@@ -93,66 +94,82 @@ def _means(rows: Floats, edges: Floats) -> Floats:
 def _novelty(features: Floats) -> Floats:
     """How much the bars after each border differ from those before it, against their own spread."""
     n = len(features)
-    distance = np.sum((features[:, None] - features[None]) ** 2, axis=2)
-    near = np.exp(-distance / (np.median(distance) + 1e-9))
+    some = features[:: max(1, n // 300)]
+    scale = float(np.median(_distance(some, some))) + 1e-9
     result = np.zeros(n + 1)
     for b in range(2, n - 1):
         low, high = max(0, b - _REACH), min(n, b + _REACH)
-        past, coming = np.arange(low, b), np.arange(b, high)
-        wp = np.exp(-0.5 * ((b - 0.5 - past) / (_REACH / 2)) ** 2)
-        wc = np.exp(-0.5 * ((coming - b + 0.5) / (_REACH / 2)) ** 2)
-        within = (wp @ near[np.ix_(past, past)] @ wp) / wp.sum() ** 2
-        within += (wc @ near[np.ix_(coming, coming)] @ wc) / wc.sum() ** 2
-        across = (wp @ near[np.ix_(past, coming)] @ wc) / (wp.sum() * wc.sum())
+        past, coming = features[low:b], features[b:high]
+        wp = np.exp(-0.5 * ((b - 0.5 - np.arange(low, b)) / (_REACH / 2)) ** 2)
+        wc = np.exp(-0.5 * ((np.arange(b, high) - b + 0.5) / (_REACH / 2)) ** 2)
+        within = wp @ np.exp(-_distance(past, past) / scale) @ wp / wp.sum() ** 2
+        within += wc @ np.exp(-_distance(coming, coming) / scale) @ wc / wc.sum() ** 2
+        across = wp @ np.exp(-_distance(past, coming) / scale) @ wc / (wp.sum() * wc.sum())
         result[b] = within / 2 - across
     return result
 
 
+def _distance(one: Floats, other: Floats) -> Floats:
+    """Squared distance of each two rows, shape (n, m)."""
+    return np.asarray(np.sum((one[:, None] - other[None]) ** 2, axis=2))
+
+
 def _borders(features: Floats) -> list[int]:
-    """Bar numbers of all borders, the first and the last bar's end among them."""
+    """Bar numbers of all borders, the first and the last bar's end among them.
+
+    The set of borders with the largest sum of novelty over its threshold, where sections of whole
+    fours of bars, as most music has them, earn a little more; found by dynamic programming.
+    """
     n = len(features)
     novelty = _novelty(features)
     inner = novelty[2 : n - 1]
-    level = float(np.median(inner) + 0.5 * np.std(inner))
-    order = sorted(range(2, n - 1), key=lambda b: (-novelty[b], b))
-    chosen: list[int] = []
-    for b in order:
-        peak = novelty[b] >= novelty[max(0, b - 2) : b + 3].max()
-        clear = all(abs(b - c) >= _SHORTEST for c in (*chosen, 0, n))
-        if peak and clear and novelty[b] > level:
-            chosen.append(b)
-    return [0, *sorted(chosen), n]
+    spread = float(np.std(inner)) + 1e-9
+    gain = (novelty - float(np.median(inner)) - _STRICT * spread) / spread
+    best, back = np.full(n + 1, -np.inf), np.zeros(n + 1, np.int64)
+    best[0] = 0.0
+    for b in range(1, n + 1):
+        if b == n:
+            lengths = np.arange(1, min(b, _LONGEST) + 1)
+            value = best[b - lengths]
+        else:
+            lengths = np.arange(_SHORTEST, min(b, _LONGEST) + 1)
+            square = (lengths % 4 == 0) + 0.5 * (lengths % 2 == 0)
+            value = best[b - lengths] + gain[b] + _SQUARE * square
+        # a short beginning (a lead-in) is allowed, a short middle is not
+        if b < min(n, _SHORTEST):
+            best[b], back[b] = gain[b], 0
+        if len(value) and value.max() > best[b]:
+            best[b], back[b] = value.max(), b - int(lengths[np.argmax(value)])
+    borders = [n]
+    while borders[-1] > 0:
+        borders.append(int(back[borders[-1]]))
+    return borders[::-1]
 
 
-def _likeness(features: Floats) -> Floats:
-    """Cosine of each two bars' features, shape (n, n)."""
-    unit = features / (np.linalg.norm(features, axis=1, keepdims=True) + 1e-9)
-    return np.asarray(unit @ unit.T)
-
-
-def _labels(likeness: Floats, borders: list[int]) -> list[str]:
+def _labels(features: Floats, borders: list[int]) -> list[str]:
     """Letters in the order of first hearing."""
+    unit = features / (np.linalg.norm(features, axis=1, keepdims=True) + 1e-9)
     labels: list[str] = []
-    firsts: list[tuple[int, int]] = []
+    firsts: list[Floats] = []
     for low, high in pairwise(borders):
-        scores = [_alike(likeness, (low, high), other) for other in firsts]
+        here = unit[low:high]
+        scores = [_alike(here @ other.T) for other in firsts]
         best = int(np.argmax(scores)) if scores else -1
         if best >= 0 and scores[best] >= _ALIKE:
             labels.append(_letter(best))
         else:
             labels.append(_letter(len(firsts)))
-            firsts.append((low, high))
+            firsts.append(here)
     return labels
 
 
-def _alike(likeness: Floats, one: tuple[int, int], other: tuple[int, int]) -> float:
+def _alike(block: Floats) -> float:
     """Best mean likeness of two stretches, bar by bar, over shifts of one against the other."""
-    block = likeness[one[0] : one[1], other[0] : other[1]]
     shorter = min(block.shape)
     means = [
         float(np.mean(diagonal))
         for k in range(-block.shape[0] + 1, block.shape[1])
-        if len(diagonal := np.diagonal(block, k)) >= max(2, 0.75 * shorter)
+        if len(diagonal := np.diagonal(block, k)) >= max(1, 0.75 * shorter)
     ]
     return max(means, default=0.0)
 

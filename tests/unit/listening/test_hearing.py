@@ -7,7 +7,7 @@ import pytest
 import soundfile
 
 from sequencer.listening import cache
-from sequencer.listening.hearing import hear, song_json
+from sequencer.listening.hearing import hear, heard_tracks, song_json, tracks_in
 
 RATE = 22050
 
@@ -206,3 +206,17 @@ class TestCache:
         monkeypatch.setattr(cache, "folder", lambda: tmp_path / "file" / "below")
 
         assert hear(written(tmp_path, music(20.0))).beats
+
+
+def test_many_tracks_come_in_order_with_their_faults(tmp_path):
+    good = written(tmp_path, music(12.0), "b.wav")
+    bad = tmp_path / "a.mp3"
+    bad.write_text("no music", encoding="utf-8")
+    (tmp_path / "notes.txt").write_text("x", encoding="utf-8")
+
+    paths = tracks_in(tmp_path)
+    found = dict(heard_tracks(paths, jobs=1, use_cache=False))
+
+    assert paths == [bad, good]
+    assert found[bad].code == "track-not-audio"
+    assert found[good].beats
