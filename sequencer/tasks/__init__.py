@@ -3,6 +3,7 @@
 from sequencer.tasks.mending import mend_show
 from sequencer.tasks.shows import (
     check_show,
+    click_song,
     draw_song,
     hear_song,
     print_sheets,
@@ -18,6 +19,7 @@ from sequencer.tasks.vocabulary import trace_pattern
 
 __all__ = [
     "check_show",
+    "click_song",
     "draw_song",
     "hear_song",
     "mend_show",

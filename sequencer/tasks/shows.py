@@ -15,17 +15,52 @@ from sequencer.timing.song import Song
 Progress = Callable[[str, float], None]
 
 
-def hear_song(track: Path, *, again: bool = False, progress: Progress | None = None) -> Song:
+def hear_song(
+    track: Path, *, taps: Path | None = None, again: bool = False, progress: Progress | None = None
+) -> Song:
     """Beats, bars, sections and energy of a track; from the cache if it was heard before.
+
+    Parameters
+    ----------
+    track : Path
+    taps : Path, optional
+        Beats that a person brings; they take the place of what was heard.
+    again : bool
+        Hear it anew.
+    progress : callable, optional
 
     Raises
     ------
     InputError
-        If the file cannot be used as a song.
+        If the file cannot be used as a song, or the beats brought do not fit it.
     """
     from sequencer.listening.hearing import hear
 
-    return hear(track, progress=progress, use_cache=not again)
+    song = hear(track, progress=progress, use_cache=not again)
+    if taps is None:
+        return song
+    from sequencer.timing.corrections import corrected
+    from sequencer.timing.taps import given_count
+
+    try:
+        return corrected(song, given_count(taps))
+    except ValueError as error:
+        raise InputError(
+            "taps-do-not-fit", Place(str(taps)), str(error), "tap along to this very track"
+        ) from error
+
+
+def click_song(song: Song, track: Path, path: Path) -> None:
+    """Write the track with its beats clicked, as WAV.
+
+    Raises
+    ------
+    InputError
+        If the track cannot be read, or the folder cannot be written.
+    """
+    from sequencer.outputs.clicked import write_clicked
+
+    write_clicked(song, track, path)
 
 
 def song_text(song: Song, track: Path, *, as_json: bool) -> str:
