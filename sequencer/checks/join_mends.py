@@ -10,7 +10,8 @@ from typing import Any
 from sequencer.checks.joins import Joint, Meeting, meetings
 from sequencer.motion.remedies import Remedy
 from sequencer.show.editing import Change, Insertion
-from sequencer.show.model import Entry, Side, Step
+from sequencer.show.model import Entry, Step
+from sequencer.show.record import Side
 from sequencer.show.staged import Block, Path, Staged
 
 LEAST_LEFT = 1.0  # [beats] of a block that gives beats to a link

@@ -8,7 +8,7 @@ from pathlib import Path
 from sequencer.facts.burn_log import Burn, estimate, matching, read_burn_log
 from sequencer.facts.burn_times import BurnTime, default_burn_time
 from sequencer.facts.fuels import Fuel, fuel
-from sequencer.show.model import Side
+from sequencer.show.record import Side
 from sequencer.show.staged import Staged
 from sequencer.show.wicks import wick_area
 

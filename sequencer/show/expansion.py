@@ -9,9 +9,10 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Any
 
-from sequencer.show.model import Entry, HandPart, Side, Step
+from sequencer.show.model import Entry, HandPart, Step
 from sequencer.show.moments import Moments
 from sequencer.show.reading import ReadShow
+from sequencer.show.record import Side
 from sequencer.show.staged import Block, HandWords, Path
 
 TOUCH = 1e-6  # beats: blocks this close meet

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from sequencer.facts.fuels import Fuel
 from sequencer.show.burning import SIDES, PlannedBurn, known_fuel
-from sequencer.show.model import Side
+from sequencer.show.record import Side
 from sequencer.show.staged import Staged
 
 SPIN_OFF = 0.25  # [1] of what a wick takes up; a design choice

@@ -6,11 +6,10 @@ audience's right, Y upstage.
 
 from typing import Annotated, Any, Literal, Self
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, WithJsonSchema, model_validator
+from pydantic import Field, model_validator
 
 from sequencer.show.kinds import (
     Beats,
-    Coordinate,
     Degrees,
     Duration,
     Length,
@@ -21,26 +20,8 @@ from sequencer.show.kinds import (
     Volume,
     When,
 )
-
-Point = tuple[Coordinate, Coordinate]
-Side = Literal["left", "right"]
-
-
-def _listed(value: Any) -> Any:
-    return [value] if isinstance(value, str) else value
-
-
-Names = Annotated[
-    tuple[Name, ...],
-    BeforeValidator(_listed),
-    WithJsonSchema({"anyOf": [{"type": "string"}, {"type": "array", "items": {"type": "string"}}]}),
-]
-
-
-class Record(BaseModel):
-    """What all headings share: frozen, no unknown keys."""
-
-    model_config = ConfigDict(frozen=True, extra="forbid", populate_by_name=True)
+from sequencer.show.record import Names, Point, Record, Side
+from sequencer.show.site import Venue
 
 
 class SectionMark(Record):
@@ -79,89 +60,6 @@ class Track(Record):
     corrections: Corrections = Field(
         Corrections(), description="hand corrections of what was heard"
     )
-
-
-class Stage(Record):
-    """Where performers may stand."""
-
-    shape: Literal["rectangle", "round", "thrust"] | None = Field(
-        None, description="standard shape"
-    )
-    width: Length | None = Field(None, description="across, or the diameter of a round stage")
-    depth: Length | None = Field(None, description="from the downstage edge upstage")
-    tongue_width: Length | None = Field(
-        None, description="thrust: across the part amid the audience"
-    )
-    tongue_depth: Length | None = Field(
-        None, description="thrust: from its downstage edge to the rest"
-    )
-    outline: tuple[Point, ...] | None = Field(None, min_length=3, description="corners in turn")
-    holes: tuple[tuple[Point, ...], ...] = Field((), description="parts that are no stage")
-
-    @model_validator(mode="after")
-    def _either(self) -> Self:
-        if (self.shape is None) == (self.outline is None):
-            raise ValueError("give either a shape (with width and depth) or an outline")
-        if self.shape is not None and self.width is None:
-            raise ValueError(f"a {self.shape} stage needs a width")
-        if self.shape in {"rectangle", "thrust"} and self.depth is None:
-            raise ValueError(f"a {self.shape} stage needs a depth")
-        if self.shape == "thrust" and (self.tongue_width is None or self.tongue_depth is None):
-            raise ValueError("a thrust stage needs tongue_width and tongue_depth")
-        return self
-
-
-class AudienceLine(Record):
-    """An edge that the audience does not cross."""
-
-    line: tuple[Point, ...] = Field(min_length=2, description="corners of the edge, in turn")
-    name: Name = Field("audience", description="what to call this edge")
-
-
-class Scenery(Record):
-    """A thing on or by the stage that a flame must keep away from."""
-
-    name: Name = Field(description="what to call it")
-    outline: tuple[Point, ...] = Field(min_length=3, description="corners on the plan, in turn")
-    height: Length = Field(description="from the floor to its top")
-    combustible: bool = Field(True, description="false only for stone, steel and the like")
-
-
-class Place(Record):
-    """A thing of the safety plan and where it stands."""
-
-    name: Name = Field(description="what to call it")
-    at: Point = Field(description="where it is")
-
-
-class Extinguisher(Record):
-    """An extinguisher and where it stands."""
-
-    at: Point = Field(description="where it stands")
-    rating: Name = Field("2-A:10-B:C", description="what its label says")
-    kind: Literal["water", "foam", "powder", "co2", "wet chemical"] = Field(
-        "foam", description="what it is filled with"
-    )
-
-
-class Venue(Record):
-    """The place and its limits."""
-
-    name: Name = Field("unnamed place", description="printed on every sheet")
-    setting: Literal["outdoors", "indoors"] = Field(
-        "outdoors", description="under the sky or a roof"
-    )
-    stage: Stage = Field(description="where performers may stand")
-    audience: tuple[AudienceLine, ...] = Field(
-        min_length=1, description="every edge of the audience"
-    )
-    ceiling: Length | Literal["open"] = Field("open", description="height, or open for the sky")
-    scenery: tuple[Scenery, ...] = Field((), description="things that a flame must keep away from")
-    exits: tuple[Place, ...] = Field((), description="ways out")
-    extinguishers: tuple[Extinguisher, ...] = Field((), description="where they stand, and which")
-    fuel_station: Point | None = Field(None, description="where fuel is kept and wicks are soaked")
-    wind: Speed | None = Field(None, description="gusts measured or forecast at prop height")
-    sprinklers: bool | None = Field(None, description="indoors: is the room sprinklered?")
 
 
 class Prop(Record):

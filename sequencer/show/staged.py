@@ -7,7 +7,8 @@ from typing import Any, Literal
 from sequencer.geometry.regions import Venue
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.library import Pattern, patterns
-from sequencer.show.model import Show, Side
+from sequencer.show.model import Show
+from sequencer.show.record import Side
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 

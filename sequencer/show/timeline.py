@@ -19,9 +19,10 @@ from sequencer.show.expansion import expanded
 from sequencer.show.floors import floor_path, standings
 from sequencer.show.hearing import as_counted
 from sequencer.show.model import Dancer as Performer
-from sequencer.show.model import Fire, Side
+from sequencer.show.model import Fire
 from sequencer.show.moments import Moments
 from sequencer.show.reading import ReadShow
+from sequencer.show.record import Side
 from sequencer.show.staged import Block, Lit, Staged, Standing
 from sequencer.show.venues import venue_of
 from sequencer.show.wicks import flame_reach

@@ -14,7 +14,7 @@ from sequencer.geometry.regions import (
     round_stage,
     thrust,
 )
-from sequencer.show import model
+from sequencer.show import site
 from sequencer.show.document import Key
 from sequencer.show.reading import ReadShow
 
@@ -63,7 +63,7 @@ def _made(
         ) from None
 
 
-def _scenery(thing: model.Scenery) -> Scenery:
+def _scenery(thing: site.Scenery) -> Scenery:
     return Scenery(
         name=thing.name,
         region=Region(thing.outline),
@@ -72,7 +72,7 @@ def _scenery(thing: model.Scenery) -> Scenery:
     )
 
 
-def _stage(stage: model.Stage) -> Region:
+def _stage(stage: site.Stage) -> Region:
     sizes: dict[str, Any] = {"width": stage.width, "depth": stage.depth}
     if stage.shape == "rectangle":
         return rectangle(**sizes)

@@ -15,7 +15,8 @@ from sequencer.motion.course import Course
 from sequencer.motion.dancer import Dancer
 from sequencer.outputs.block_words import block_words
 from sequencer.outputs.rehearsal.keys import Track, floor_track, measured_error, packed, prop_track
-from sequencer.show.model import Show, Stage
+from sequencer.show.model import Show
+from sequencer.show.site import Stage
 from sequencer.show.staged import Staged
 from sequencer.timing.tempo import TempoMap
 

@@ -11,8 +11,8 @@ from sequencer.outputs.sheets.bidi import apart, is_mixed
 from sequencer.outputs.sheets.changes import Changes
 from sequencer.outputs.sheets.letters import uncovered
 from sequencer.outputs.sheets.wording import plural, slug
-from sequencer.show.model import Venue
 from sequencer.show.safety_plan import SafetyPlan, safety_plan
+from sequencer.show.site import Venue
 from sequencer.show.staged import Staged
 
 HASH_SHOWN = 12  # hex digits of the track's content hash; enough to tell any two cuts apart

@@ -17,7 +17,7 @@ from sequencer.outputs.sheets.paper import HAIR, INK, MIST, PAPER, RULE, SOFT, T
 from sequencer.outputs.sheets.prose import Span, one_line
 from sequencer.outputs.sheets.scene import Box, Scene, stage_outline, window
 from sequencer.outputs.sheets.wording import metres
-from sequencer.show.model import Venue
+from sequencer.show.site import Venue
 
 LABEL = 13.0  # height of the words above and below the drawing
 MIST_DARK = Color(0.83, 0.845, 0.87)

@@ -15,7 +15,7 @@ from sequencer.outputs.sheets.prose import Span, one_line
 from sequencer.outputs.sheets.scene import Box, way_length
 from sequencer.outputs.sheets.signs import draw_sign, flame_mark
 from sequencer.outputs.sheets.wording import metres
-from sequencer.show.model import Venue
+from sequencer.show.site import Venue
 
 Draw = Callable[[Any, float, float], None]  # canvas, and where its middle stands [pt]
 

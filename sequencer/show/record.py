@@ -1,0 +1,27 @@
+"""What all headings of a show file share: a frozen record, points, sides and lists of names."""
+
+from typing import Annotated, Any, Literal
+
+from pydantic import BaseModel, BeforeValidator, ConfigDict, WithJsonSchema
+
+from sequencer.show.kinds import Coordinate, Name
+
+Point = tuple[Coordinate, Coordinate]
+Side = Literal["left", "right"]
+
+
+def _listed(value: Any) -> Any:
+    return [value] if isinstance(value, str) else value
+
+
+Names = Annotated[
+    tuple[Name, ...],
+    BeforeValidator(_listed),
+    WithJsonSchema({"anyOf": [{"type": "string"}, {"type": "array", "items": {"type": "string"}}]}),
+]
+
+
+class Record(BaseModel):
+    """What all headings share: frozen, no unknown keys."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", populate_by_name=True)
