@@ -45,7 +45,9 @@ class InputError(SequencerError):
     def __str__(self) -> str:
         where = ":".join(str(part) for part in self.place if part)
         why = f" ({self.why})" if self.why else ""
-        return f"{where}: {self.what}{why}; {self.mend} [{self.code}]"
+        said = f"{self.what}{why}"
+        between = " " if said.endswith("?") else "; "
+        return f"{where}: {said}{between}{self.mend} [{self.code}]"
 
 
 class InputErrors(InputError):

@@ -45,7 +45,7 @@ def song_summary(song: Song) -> str:
         for part, name in zip(song.sections, song.section_names(), strict=True):
             bar = (
                 str(count.position_of(round(float(count.beats_from_seconds(part.start)))))
-                if count
+                if count and part.start >= song.downbeats[0] - 0.1
                 else "–"
             )
             bar_of_energy = "█" * round(10 * part.energy)
