@@ -14,6 +14,7 @@ from sequencer.arrays import Floats
 from sequencer.listening.spectra import FRAMES, SLOW, Spectra, levelled
 
 _REACH = 4  # bars each side of a border
+_BLOCK = 30_000  # frames
 _SHORTEST, _LONGEST = 4, 64  # bars of a section
 _STRICT = 0.25  # spreads over the median that novelty must reach to earn a border
 _SQUARE = 0.5  # what a section of whole fours of bars earns, in the same measure
@@ -65,18 +66,28 @@ def sections_of(spectra: Spectra, downbeats: Floats, *, metre: int) -> tuple[Str
 def _bar_features(spectra: Spectra, bars: Floats) -> Floats:
     """One row a bar: pitch classes, timbre by band, loudness; each group of equal weight."""
     edges = np.append(bars, min(spectra.duration, bars[-1] + float(np.median(np.diff(bars)))))
-    bands = levelled(spectra.mel, spectra.loud)
-    timbre = _means(bands.astype(np.float64), edges * FRAMES)
-    rough = _means(np.abs(np.diff(bands, axis=0, prepend=bands[:1])), edges * FRAMES)
+    timbre, rough = (_means(rows, edges * FRAMES) for rows in _timbre(spectra))
     chroma = _means(spectra.chroma.astype(np.float64), edges * SLOW)
     chroma /= np.linalg.norm(chroma, axis=1, keepdims=True) + 1e-9
-    timbre, rough = (x.reshape(len(bars), -1, 8).mean(axis=2) for x in (timbre, rough))
     groups = []
     for group, weight in ((chroma, 1.0), (timbre, 1.0), (rough, 0.7)):
         centred = group - group.mean(axis=0)
         spread = np.sqrt(np.mean(np.sum(centred**2, axis=1))) + 1e-6
         groups.append(weight * centred / spread)
     return np.concatenate(groups, axis=1)
+
+
+def _timbre(spectra: Spectra) -> tuple[Floats, Floats]:
+    """Level, and change of level, of ten wide bands at each frame; made block by block to save memory."""
+    level, change, loud = [], [], spectra.loud
+    for start in range(0, len(spectra.mel), _BLOCK):
+        bands = levelled(spectra.mel[max(start - 1, 0) : start + _BLOCK], loud)
+        if start == 0:
+            bands = np.concatenate([bands[:1], bands])
+        moved, bands = np.abs(np.diff(bands, axis=0)), bands[1:]
+        level.append(bands.reshape(len(bands), -1, 8).mean(axis=2))
+        change.append(moved.reshape(len(moved), -1, 8).mean(axis=2))
+    return np.concatenate(level).astype(np.float64), np.concatenate(change).astype(np.float64)
 
 
 def _means(rows: Floats, edges: Floats) -> Floats:
