@@ -161,24 +161,9 @@ class _Kernel:
         self, who: Ints, cell: Ints, required: Floats, best: Floats, tolerance: float
     ) -> Found:
         """Search the cells given of the dancers given."""
-        envelopes = self._envelopes()[:, 0] if self.measure == "envelope" else None
 
         def sample(rows: Ints, centre: Floats, half: Floats, enough: Floats) -> Sample:
-            i, c = who[rows], cell[rows]
-            state, (at,) = states(self.dancers, (i,), centre)
-            value: Floats = np.full(len(rows), np.inf)
-            lower, upper = value, value
-            label: Ints = np.full(len(rows), -1, dtype=np.int64)
-            for part in _MEASURED[self.measure]:
-                radius, speed = self._radius(state, at, i, c, part, envelopes)
-                for prism in self.prisms:
-                    one = self._one(prism, state, at, i, c, half, part, radius, speed, enough)
-                    closer = one.value < value
-                    label = np.where(closer, part, label)
-                    value = np.minimum(value, one.value)
-                    lower = np.minimum(lower, one.lower)
-                    upper = np.minimum(upper, one.upper)
-            return Sample(value, lower, upper, label)
+            return self.taken(who[rows], cell[rows], centre, half, enough)
 
         return search(
             sample,
@@ -189,6 +174,26 @@ class _Kernel:
             best=best,
             tolerance=tolerance,
         )
+
+    def taken(
+        self, i: Ints, c: Ints, centre: Floats, half: Floats, enough: Floats | float
+    ) -> Sample:
+        """Values and bounds for dancers i over intervals within cells c."""
+        envelopes = self._envelopes()[:, 0] if self.measure == "envelope" else None
+        state, (at,) = states(self.dancers, (i,), centre)
+        value: Floats = np.full(len(i), np.inf)
+        lower, upper = value, value
+        label: Ints = np.full(len(i), -1, dtype=np.int64)
+        for part in _MEASURED[self.measure]:
+            radius, speed = self._radius(state, at, i, c, part, envelopes)
+            for prism in self.prisms:
+                one = self._one(prism, state, at, i, c, half, part, radius, speed, enough)
+                closer = one.value < value
+                label = np.where(closer, part, label)
+                value = np.minimum(value, one.value)
+                lower = np.minimum(lower, one.lower)
+                upper = np.minimum(upper, one.upper)
+        return Sample(value, lower, upper, label)
 
     def _radius(
         self, state: States, at: Ints, i: Ints, c: Ints, part: int, envelopes: Floats | None
@@ -223,7 +228,7 @@ class _Kernel:
         part: int,
         radius: Floats,
         growth: Floats,
-        enough: Floats,
+        enough: Floats | float,
     ) -> Sample:
         """One part against one prism."""
         on_axis = self.measure in {"envelope", "place"}
