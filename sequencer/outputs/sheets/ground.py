@@ -12,12 +12,12 @@ from reportlab.lib.colors import Color
 from reportlab.platypus import Flowable
 
 from sequencer.outputs.sheets.bidi import apart
-from sequencer.outputs.sheets.letters import Face, clipped, width
+from sequencer.outputs.sheets.letters import Face, clipped, font_name, width
 from sequencer.outputs.sheets.paper import HAIR, INK, MIST, PAPER, RULE, SOFT, TINY
-from sequencer.outputs.sheets.prose import Span, one_line
+from sequencer.outputs.sheets.prose import Span, broken, one_line
 from sequencer.outputs.sheets.scene import Box, Scene, stage_outline, window
 from sequencer.outputs.sheets.wording import metres
-from sequencer.show.site import Venue
+from sequencer.show.site import AudienceLine, Venue
 
 LABEL = 13.0  # height of the words above and below the drawing
 MIST_DARK = Color(0.83, 0.845, 0.87)
@@ -38,19 +38,25 @@ class Ground(Flowable):  # type: ignore[misc]
         """As wide as the room, as high as the stage at that scale."""
         room = min(room, self._wide or inf)
         low_x, low_y, high_x, high_y = self._window
-        inner = self._tall - 2 * LABEL
+        self.foot = broken((Span(self._audience_words(), "Bold", TINY, SOFT),), room)
+        inner = self._tall - self._below - LABEL
         self.scale = min(room / (high_x - low_x), inner / (high_y - low_y))
         if self._given is not None:
             self.scale = min(self.scale, self._given)
         self.width = room
-        self.height = (high_y - low_y) * self.scale + 2 * LABEL
+        self.height = (high_y - low_y) * self.scale + self._below + LABEL
         return self.width, self.height
 
     def at(self, x: float, y: float) -> tuple[float, float]:
         """Paper point of a point of the stage."""
         low_x, low_y, high_x, _ = self._window
         spare = self.width - (high_x - low_x) * self.scale
-        return (x - low_x) * self.scale + spare / 2, (y - low_y) * self.scale + LABEL
+        return (x - low_x) * self.scale + spare / 2, (y - low_y) * self.scale + self._below
+
+    @property
+    def _below(self) -> float:
+        """Height of the scale bar and of the audience's distances under the drawing."""
+        return LABEL + 10.0 * len(self.foot)
 
     def path(self, canvas: Any, points: Sequence[tuple[float, float]], *, close: bool) -> Any:
         """A path through points of the stage."""
@@ -111,21 +117,38 @@ class Ground(Flowable):  # type: ignore[misc]
                     canvas.line(x, y, x - 2.5, y - 5)
         canvas.restoreState()
         for edge in venue.audience:
-            points = [self.at(*p) for p in edge.line]
-            middle = max(
-                pairwise(points),
-                key=lambda pair: hypot(pair[1][0] - pair[0][0], pair[1][1] - pair[0][1]),
+            self._name_audience(canvas, edge)
+
+    def _name_audience(self, canvas: Any, edge: AudienceLine) -> None:
+        """The name of an edge beside what is drawn of it; of one too far away, at the frame."""
+        import shapely
+
+        line, view = shapely.LineString(edge.line), shapely.box(*self._window)
+        words = edge.name.upper()
+        seen = line.intersection(view)
+        if seen.is_empty:
+            words += f", {metres(line.distance(view), decimals=0)} further"
+            x, y, _ = self.pinned(*line.interpolate(line.project(view.centroid)).coords[0])
+            ends = [(x, y), (x, y)]
+        else:
+            longest = max(getattr(seen, "geoms", (seen,)), key=lambda part: part.length)
+            ends = [self.at(*longest.coords[0]), self.at(*longest.coords[-1])]
+        half = width(clipped(words, "Bold", TINY, self.width - 4), "Bold") * TINY / 2
+        (x0, y0), (x1, y1) = ends
+        flat = abs(x1 - x0) >= abs(y1 - y0)
+        left, low, wide, tall = self.area()
+        places = []
+        for share in (0.5, 0.35, 0.65, 0.2, 0.8):
+            x, y = x0 + share * (x1 - x0), y0 + share * (y1 - y0)
+            sides = (
+                ((0, 5), (0, -16), (0, 17)) if flat else ((-half - 7, -3), (half + 7, -3), (0, -16))
             )
-            x = (middle[0][0] + middle[1][0]) / 2
-            y = (middle[0][1] + middle[1][1]) / 2 - 16
-            self.label(
-                canvas,
-                edge.name.upper(),
-                [(x, y), (x, y + 20), (x, y + 32)],
-                face="Bold",
-                colour=INK,
-                centre=True,
-            )
+            for dx, dy in sides:
+                inner_x = min(max(x + dx, left + half + 2), left + wide - half - 2)
+                places.append((inner_x, min(max(y + dy, low + 3), low + tall - 8)))
+        self.label(
+            canvas, words, places, face="Bold", colour=INK, centre=True, room=wide - 4, must=True
+        )
 
     def draw_scenery(self, canvas: Any, venue: Venue) -> None:
         """Scenery; what burns is hatched."""
@@ -203,29 +226,25 @@ class Ground(Flowable):  # type: ignore[misc]
             base,
             Span(f"{metre}\u00a0m", "Regular", TINY, INK),
         )
-        one_line(
-            canvas,
-            left + wide,
-            base,
-            Span(self._audience_words(), "Bold", TINY, SOFT),
-            room=max(wide - metre * self.scale - 36, 1.0),
-            align="right",
-        )
+        for k, line in enumerate(self.foot, start=1):
+            at = max(min(left, self.width - line.width), 0.0)
+            canvas.setFillColor(SOFT)
+            for run in line.runs:
+                canvas.setFont(font_name(run.face), run.size)
+                canvas.drawString(at, base - 10.0 * k, run.text)
+                at += run.width
 
     def _audience_words(self) -> str:
-        """How far the nearest edge of the audience is from the stage."""
+        """How far every edge of the audience is from the stage."""
         import shapely
 
-        venue = self.scene.staged.show.venue
         stage = shapely.Polygon(stage_outline(self.scene.staged))
-        far, name = min(
-            (shapely.LineString(edge.line).distance(stage), edge.name) for edge in venue.audience
-        )
-        return (
-            f"{metres(far)} from stage to {apart(name)}"
-            if far > 0.05
-            else f"{apart(name)} at the stage"
-        )
+        told = []
+        for edge in self.scene.staged.show.venue.audience:
+            far = shapely.LineString(edge.line).distance(stage)
+            name = apart(edge.name)
+            told.append(f"{name} {metres(far)}" if far > 0.05 else f"{name} at the stage")
+        return f"From the stage: {', '.join(told)}"
 
     def label(
         self,
@@ -237,24 +256,34 @@ class Ground(Flowable):  # type: ignore[misc]
         colour: Color = INK,
         centre: bool = False,
         room: float = 130.0,
-    ) -> None:
-        """Words at the first of the places that is free; none if all are taken: the key names all."""
+        must: bool = False,
+    ) -> tuple[float, float] | None:
+        """Words at the first of the places that is free, which is returned.
+
+        Where all are taken nothing is drawn, for the key names all; what `must` be read is drawn at the first.
+        """
         words = clipped(words, face, TINY, min(room, self.width - 4))
         long = width(words, face) * TINY
         left, low, wide, tall = self.area()
+        boxes = []
         for x, y in places:
             start = x - long / 2 if centre else x
-            box = (start - 1, y - 2.5, start + long + 1, y + 6.5)
-            inside = (
-                box[0] >= left and box[2] <= left + wide and box[1] >= low and box[3] <= low + tall
-            )
-            if not inside or any(meet(box, other) for other in self.taken):
-                continue
-            canvas.setFillColor(PAPER)
-            canvas.roundRect(box[0] - 1, box[1], long + 4, 9.5, 2, stroke=0, fill=1)
-            one_line(canvas, start, y, Span(words, face, TINY, colour))
-            self.taken.append(box)
-            return
+            boxes.append((start - 1, y - 2.5, start + long + 1, y + 6.5))
+        inside = [
+            k
+            for k, box in enumerate(boxes)
+            if box[0] >= left and box[2] <= left + wide and box[1] >= low and box[3] <= low + tall
+        ]
+        free = [k for k in inside if not any(meet(boxes[k], other) for other in self.taken)]
+        chosen = next(iter(free or ([*inside, 0] if must else [])), None)
+        if chosen is None:
+            return None
+        box, (_, y) = boxes[chosen], places[chosen]
+        canvas.setFillColor(PAPER)
+        canvas.roundRect(box[0] - 1, box[1], long + 4, 9.5, 2, stroke=0, fill=1)
+        one_line(canvas, box[0] + 1, y, Span(words, face, TINY, colour))
+        self.taken.append(box)
+        return places[chosen]
 
     def free_box(self, x: float, y: float, half: float, others: Sequence[Box]) -> Box:
         """The nearest room for a mark that no other mark has taken; its own place if there is none."""

@@ -127,20 +127,39 @@ class StagePlan(Ground):
             own = self.scene.focus == name
             room = 92.0
             long = width(clipped(name, "Bold", TINY, room), "Bold") * TINY
-            self.label(
+            near = [
+                (x, y - radius - 17),
+                (x, y + radius + 4),
+                (x + radius + 6 + long / 2, y - 4),
+                (x - radius - 6 - long / 2, y - 4),
+            ]
+            found = self.label(
                 canvas,
                 name,
-                [
-                    (x, y - radius - 17),
-                    (x, y + radius + 4),
-                    (x + radius + 6 + long / 2, y - 4),
-                    (x - radius - 6 - long / 2, y - 4),
-                ],
+                near + _around(x, y, radius, long),
                 face="Bold" if own or self.scene.focus is None else "Regular",
                 colour=INK,
                 centre=True,
                 room=room,
+                must=own,
             )
+            if found is not None and found not in near:
+                self._thread(canvas, (x, y), found, long / 2)
+
+    def _thread(
+        self, canvas: Any, disc: tuple[float, float], label: tuple[float, float], half: float
+    ) -> None:
+        """A thin line from a disc to its name where the name stands away from it."""
+        end = (
+            min(max(disc[0], label[0] - half), label[0] + half),
+            label[1] + 7.5 if label[1] < disc[1] else label[1] - 3.5,
+        )
+        far = hypot(end[0] - disc[0], end[1] - disc[1])
+        share = min(self.disc / far, 1.0) if far else 1.0
+        start = (disc[0] + share * (end[0] - disc[0]), disc[1] + share * (end[1] - disc[1]))
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(0.5)
+        canvas.line(*start, *end)
 
     @property
     def disc(self) -> float:
@@ -243,6 +262,17 @@ class StagePlan(Ground):
         canvas.roundRect(x - wide / 2 - 3, y - 5.5, wide + 6, 11, 2, stroke=1, fill=1)
         one_line(canvas, x, y - 2.9, Span(words, "Bold", TINY, INK), align="centre")
         self.taken.append((x - wide / 2 - 3, y - 5.5, x + wide / 2 + 3, y + 5.5))
+
+
+def _around(x: float, y: float, radius: float, long: float) -> list[tuple[float, float]]:
+    """Places for a name about a disc, farther and farther out, where those beside it are taken."""
+    places = []
+    for out in (12.0, 22.0, 34.0, 48.0):
+        for k in range(12):
+            turn = radians(30.0 * k + 15.0)
+            across = radius + out + abs(cos(turn)) * long / 2
+            places.append((x + across * cos(turn), y + (radius + out) * sin(turn) - 3))
+    return places
 
 
 def _badge(words: str) -> Draw:

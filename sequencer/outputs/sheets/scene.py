@@ -3,6 +3,7 @@
 Stage frame [m]: X to the audience's right, Y upstage.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 from math import dist
@@ -51,11 +52,13 @@ def window(scene: Scene) -> Box:
     size = max(max(xs) - min(xs), max(ys) - min(ys), 2.0)
     near = max(2.5, 0.3 * size)
     low_x, high_x, low_y, high_y = min(xs), max(xs), min(ys), max(ys)
-    seats = [p for edge in venue.audience for p in edge.line]
-    for x, y in seats:
-        if low_y - 0.8 * size <= y <= high_y + 0.8 * size:  # else the distance is told in words
+    for line in _audience_near(scene.staged, 1.2 * size):
+        for x, y in line:
             xs.append(min(max(x, low_x - near), high_x + near))
-            ys.append(y)
+            ys.append(min(max(y, low_y - near), high_y + near))
+        x, y = _nearest(line, outline)  # never cut away: where somebody could be hit first
+        xs.append(x)
+        ys.append(y)
     others = [p for thing in venue.scenery for p in thing.outline]
     if scene.crew:
         others += [post.post for post in scene.staged.show.crew]
@@ -67,3 +70,26 @@ def window(scene: Scene) -> Box:
         ys.append(min(max(y, low_y - near), high_y + near))
     pad = 0.05 * size + 0.5
     return min(xs) - pad, min(ys) - pad, max(xs) + pad, max(ys) + pad
+
+
+def _audience_near(staged: Staged, most: float) -> list[Way]:
+    """Lines of the audience no farther from the stage than a plan can show."""
+    outline = stage_outline(staged)
+    lines = [edge.line for edge in staged.show.venue.audience]
+    return [line for line in lines if _apart(line, outline) <= most]
+
+
+def _apart(line: Way, outline: Sequence[tuple[float, float]]) -> float:
+    """Distance of a line from an area [m]."""
+    import shapely
+
+    return float(shapely.LineString(line).distance(shapely.Polygon(outline)))
+
+
+def _nearest(line: Way, outline: Sequence[tuple[float, float]]) -> tuple[float, float]:
+    """The point of a line that is nearest to an area."""
+    import shapely
+    from shapely.ops import nearest_points
+
+    own, _ = nearest_points(shapely.LineString(line), shapely.Polygon(outline))
+    return float(own.x), float(own.y)

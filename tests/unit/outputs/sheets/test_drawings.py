@@ -3,7 +3,9 @@
 import math
 from io import BytesIO
 
+import pypdf
 import pytest
+import shapely
 from reportlab.pdfgen.canvas import Canvas
 
 from sequencer.facts.signs import signs_for
@@ -12,7 +14,7 @@ from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.formations import nearest, scene_of, ways_to
 from sequencer.outputs.sheets.ground import meet
 from sequencer.outputs.sheets.plan import StagePlan
-from sequencer.outputs.sheets.scene import stage_outline, way_length
+from sequencer.outputs.sheets.scene import stage_outline, way_length, window
 from sequencer.outputs.timeline_strip import TimelineStrip
 
 
@@ -43,6 +45,66 @@ def test_every_place_lies_on_the_drawing(edition):
             px, py = plan.at(x, y)
             assert 0 < px < plan.width
             assert 0 < py < plan.height
+
+
+SIDES = """
+  audience:
+    - {line: [[-9, -6], [9, -6]], name: quay side}
+    - {line: [[11, -6], [11, 13]], name: ramp side}
+    - {line: [[-10, 16], [3, 14]], name: wall top}
+    - {line: [[-60, -6], [-60, 13]], name: far bank}
+"""
+
+
+def with_sides(rounds):
+    return rounds.ROUND.replace(
+        "  audience:\n    - {line: [[-9, -6], [9, -6]], name: audience}\n", SIDES[1:]
+    )
+
+
+def test_every_audience_line_is_on_every_plan(rounds, tmp_path):
+    """An edge of the audience that a plan leaves out is where somebody is burnt: drawn, or named at the frame."""
+    text = with_sides(rounds)
+    edition = Edition(staged=rounds.show(tmp_path, text), report=rounds.report())
+    edges = edition.staged.show.venue.audience
+
+    for index in range(3):
+        for crew in (True, False):
+            scene = scene_of(edition, index, crew=crew)
+            view = shapely.box(*window(scene))
+            stage = shapely.Polygon(stage_outline(edition.staged))
+
+            assert not shapely.LineString(edges[3].line).intersects(view)
+            for edge in edges[:3]:
+                line = shapely.LineString(edge.line)
+                assert line.intersection(view).distance(stage) == pytest.approx(
+                    line.distance(stage)
+                )
+            out = BytesIO()
+            canvas = Canvas(out, pagesize=(600, 800))
+            plan = StagePlan(scene, tall=190.0, wide=170.0)
+            plan.wrap(170.0, 700.0)
+            plan.drawOn(canvas, 20, 20)
+            canvas.save()
+            words = " ".join(pypdf.PdfReader(out).pages[0].extract_text().split())
+            for edge in edges:
+                assert edge.name.upper() in words
+            assert "FAR BANK, 49 m further" in words.replace("\u00a0", " ")
+            assert "ramp side 5.0 m" in words.replace("\u00a0", " ")
+
+
+def test_no_performers_name_is_lost_on_a_small_plan(rounds, tmp_path):
+    edition = Edition(staged=rounds.show(tmp_path, with_sides(rounds)), report=rounds.report())
+    for index in range(3):
+        out = BytesIO()
+        canvas = Canvas(out, pagesize=(600, 800))
+        plan = StagePlan(scene_of(edition, index), tall=190.0, wide=180.0)
+        plan.wrap(180.0, 700.0)
+        plan.drawOn(canvas, 20, 20)
+        canvas.save()
+        words = pypdf.PdfReader(out).pages[0].extract_text()
+        assert "Łucja" in words
+        assert "Søren" in words
 
 
 def test_labels_and_marks_of_a_plan_keep_clear_of_each_other(edition):
