@@ -10,6 +10,7 @@ import pytest
 from sequencer.geometry.prisms import Prism, plane
 from sequencer.geometry.regions import Region
 from sequencer.motion.cells import cells
+from sequencer.motion.floor import Move
 from sequencer.motion.pair_kernel import PairKernel
 from sequencer.motion.surroundings import _Kernel
 
@@ -75,7 +76,7 @@ def test_no_distance_of_what_stands_still_is_below_its_bound(dance, seed, measur
         prisms = (plane(bottom=2.6),)
     kernel = _Kernel(cast, grid, prisms, measure)
     draw = np.random.default_rng(seed)
-    n = 40
+    n = 16
     cell = draw.integers(len(grid.start), size=n)
     width = grid.end[cell] - grid.start[cell]
     half = 0.5 * width * 2.0 ** -draw.uniform(0, 7, n)
@@ -96,3 +97,20 @@ def test_no_distance_of_what_stands_still_is_below_its_bound(dance, seed, measur
         for k in range(n):
             assert whole[k].lower[0] <= points[k].value[0] + 1e-9
             assert whole[k].upper[0] >= points[k].value[0] - 1e-9
+
+
+@pytest.mark.parametrize("half", [0.1, 0.3, 0.6])
+def test_a_way_that_bends_back_is_bounded_by_its_acceleration(dance, half):
+    """At the far end of a bend nothing moves nearer yet: only the second order tells what comes."""
+    bend = Move(start=0.0, end=4.0, place=(2.0, 6.0), facing=0.0, through=((3.0, 5.0),))
+    cast = [
+        dance.dancer("Ada", (0.0, 5.0), sides=(), lit=()),
+        dance.dancer("Bo", (2.0, 4.0), sides=(), lit=(), moves=(bend,)),
+    ]
+    grid = cells(cast, 0, 4)
+    cell = np.array([int(np.searchsorted(grid.edges, 2.0, side="right") - 1)])
+    kernel = PairKernel(cast, grid, np.array([0]), np.array([1]), cell)
+    sample = kernel.sample(np.array([0]), np.array([2.0]), np.array([half]), np.array([np.inf]))
+    near = dance.sampled_distance(*cast, np.linspace(2.0 - half, 2.0 + half, 201))
+    assert near.min() < near[100] - 1e-4  # it does come nearer on both sides
+    assert sample.lower[0] <= near.min() + 1e-9
