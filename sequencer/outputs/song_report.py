@@ -28,7 +28,11 @@ def song_summary(song: Song) -> str:
     """What was heard, in a few lines."""
     lines = [f"{song.track}   {clock_text(song.duration)}   {song.sha256[:12]}"]
     if len(song.beats) < 2:
-        lines.append("no steady beat was heard; give beats by hand, or use another track")
+        spans = ", ".join(f"{clock_text(a)} to {clock_text(b)}" for a, b in song.unsteady)
+        lines.append(
+            f"no steady beat was heard{f' ({spans})' if spans else ''}; "
+            "give beats by hand (--tap), or use another track"
+        )
     else:
         doubt = [
             f"{subject} {value:.0%}" for subject, value in song.confidence.items() if value < SURE
@@ -39,6 +43,9 @@ def song_summary(song: Song) -> str:
         )
         if doubt:
             lines.append("listen again here, the machine is not sure: " + ", ".join(doubt))
+        if song.unsteady:
+            spans = ", ".join(f"{clock_text(a)} to {clock_text(b)}" for a, b in song.unsteady)
+            lines.append(f"no steady beat from {spans}")
     if song.sections:
         lines += ["", f"{'section':<16}{'from':>8}{'to':>9}{'bar':>9}  energy"]
         count = song.tempo_map() if len(song.beats) > 1 else None
