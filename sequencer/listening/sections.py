@@ -13,7 +13,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.listening.spectra import FRAMES, SLOW, Spectra, levelled
 
-_REACH = 4  # bars each side of a border
+_REACHES = (4, 6, 8)  # bars each side of a border; what turns at several of them is a border
 _BLOCK = 30_000  # frames
 _SHORTEST, _LONGEST = 4, 64  # bars of a section
 _STRICT = 0.25  # spreads over the median that novelty must reach to earn a border
@@ -103,16 +103,29 @@ def _means(rows: Floats, edges: Floats) -> Floats:
 
 
 def _novelty(features: Floats) -> Floats:
-    """How much the bars after each border differ from those before it, against their own spread."""
+    """How much the bars after each border differ from those before it; the mean over all reaches.
+
+    Each reach is taken against its own median and spread, so that none outweighs the others.
+    """
+    several = []
+    for reach in _REACHES:
+        one = _contrast(features, reach)
+        inner = one[2:-2] if len(one) > 6 else one
+        several.append((one - np.median(inner)) / (np.std(inner) + 1e-9))
+    return np.asarray(np.mean(several, axis=0))
+
+
+def _contrast(features: Floats, reach: int) -> Floats:
+    """Likeness within the bars before and after each border, less that across it (checkerboard kernel)."""
     n = len(features)
     some = features[:: max(1, n // 300)]
     scale = float(np.median(_distance(some, some))) + 1e-9
     result = np.zeros(n + 1)
     for b in range(2, n - 1):
-        low, high = max(0, b - _REACH), min(n, b + _REACH)
+        low, high = max(0, b - reach), min(n, b + reach)
         past, coming = features[low:b], features[b:high]
-        wp = np.exp(-0.5 * ((b - 0.5 - np.arange(low, b)) / (_REACH / 2)) ** 2)
-        wc = np.exp(-0.5 * ((np.arange(b, high) - b + 0.5) / (_REACH / 2)) ** 2)
+        wp = np.exp(-0.5 * ((b - 0.5 - np.arange(low, b)) / (reach / 2)) ** 2)
+        wc = np.exp(-0.5 * ((np.arange(b, high) - b + 0.5) / (reach / 2)) ** 2)
         within = wp @ np.exp(-_distance(past, past) / scale) @ wp / wp.sum() ** 2
         within += wc @ np.exp(-_distance(coming, coming) / scale) @ wc / wc.sum() ** 2
         across = wp @ np.exp(-_distance(past, coming) / scale) @ wc / (wp.sum() * wc.sum())
