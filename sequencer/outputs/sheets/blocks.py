@@ -64,7 +64,7 @@ def grid(
     widths: Sequence[float],
     *style: tuple[Any, ...],
     repeat: int = 0,
-    pad: float = 4.0,
+    pad: float = 3.0,
     gutter: float = 8.0,
     lines: bool = True,
 ) -> Table:

@@ -6,14 +6,14 @@ Lengths in points.
 from functools import partial
 from math import hypot
 
-from reportlab.platypus import Flowable, PageBreak, Spacer
+from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
 from sequencer.outputs.sheets.blocks import Cell, Disc, grid, head_cell, heading
 from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.formations import scene_of, ways_to
+from sequencer.outputs.sheets.formations import is_crowded, scene_of, ways_to
 from sequencer.outputs.sheets.furniture import Sheet
 from sequencer.outputs.sheets.notices import cautions_block, findings_block, notes_block, opening
-from sequencer.outputs.sheets.paper import CUE, INK, SOFT, TEXT, Page
+from sequencer.outputs.sheets.paper import CUE, INK, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.plan import StagePlan
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.scene import way_length
@@ -54,7 +54,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += [Spacer(1, 8), TimelineStrip(edition), Spacer(1, 6)]
     story += _cast(edition, room)
     for index in range(len(staged.standings)):
-        story += [PageBreak(), *_change(edition, index, page)]
+        story += _change(edition, index, page)
     story += notes_block(edition, group, room)
     story += cautions_block(edition, "captain", room)
     return story
@@ -86,12 +86,16 @@ def _change(edition: Edition, index: int, page: Page) -> list[Flowable]:
         )
     until = min(staged.seconds(standing.end), staged.song.duration)
     held = f"held to {clock(until)}; section {staged.section_at(standing.start) or 'none'}"
+    scene = scene_of(edition, index, crew=False)
+    tall = page.tall * (0.5 if is_crowded(scene, tall=page.tall * 0.24, wide=page.inner) else 0.24)
+    ways = 20.0 + 23.0 * len(standing.spots)
     return [
-        heading(f"{index + 1}  {standing.formation}", before=0),
+        CondPageBreak(min(tall + ways + 62, page.tall)),
+        heading(f"{index + 1}  {standing.formation}"),
         Prose(Span(when, "Bold", CUE)),
-        Prose(Span(held, "Regular", TEXT, SOFT), after=4),
-        StagePlan(scene_of(edition, index, crew=False), tall=page.tall * 0.5),
-        Spacer(1, 6),
+        Prose(Span(held, "Regular", TEXT, SOFT), after=2),
+        StagePlan(scene, tall=tall),
+        Spacer(1, 2),
         _ways(edition, index, page.inner),
     ]
 
@@ -102,7 +106,7 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
     before = staged.standings[index - 1].spots if index else {}
     seconds = max(staged.seconds(standing.start) - staged.seconds(standing.walk), 1e-9)
     ways = ways_to(staged, standing) if index else {}
-    widths = [30.0, room * 0.24, room * 0.25, room * 0.22]
+    widths = [28.0, room * 0.18, room * 0.3, room * 0.22]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [[head_cell(w) for w in ("", "who", "to", "face", "way")]]
     for name, (x, y, facing) in standing.spots.items():
@@ -111,7 +115,7 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
         way = "stands"
         if long >= 0.05:
             curved = long > 1.01 * hypot(own[-1][0] - own[0][0], own[-1][1] - own[0][1])
-            way = f"{metres(long)} {'curved' if curved else 'straight'}\nmean {long / seconds:.1f}{NB}m/s"
+            way = f"{metres(long)} {'curved' if curved else 'straight'}, mean {long / seconds:.1f}{NB}m/s"
         elif name in before and before[name] != standing.spots[name]:
             way = "turns"
         elif name not in before and index:
@@ -122,8 +126,8 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
                 Prose(Span(brief(name), "Bold", CUE), leading=1.2, role="TD"),
                 Prose(Span(place_words(x, y), "Regular", TEXT), role="TD"),
                 Prose(Span(facing_words(facing), "Regular", TEXT), role="TD"),
-                Prose(Span(way, "Regular", TEXT), role="TD"),
+                Prose(Span(way, "Regular", SMALL), role="TD"),
             ]
         )
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
-    return grid(rows, widths, style, repeat=1, pad=3)
+    return grid(rows, widths, style, repeat=1, pad=1.5)

@@ -58,6 +58,7 @@ def cue_key(staged: Staged, cue: Cue) -> Key:
         tuple(round(value, 2) for value in cue.spot),
         cue.formation,
         cue.walking,
+        tuple((round(x, 2), round(y, 2)) for x, y in cue.via),
         _block_key(cue.block) if cue.block is not None else (),
     )
 

@@ -34,6 +34,7 @@ class Cue:
     formation: str
     walking: bool  # on the way to `spot` when it starts
     block: Block | None = None
+    via: tuple[tuple[float, float], ...] = ()  # points that a walk passes [m, stage frame]
 
     @property
     def beats(self) -> float:
@@ -122,12 +123,13 @@ def _cue(
 ) -> Cue:
     held = standing_at(staged, start)
     formation, walking = "", False
+    via: tuple[tuple[float, float], ...] = ()
     if held is not None and who in held[0].spots:
         formation, walking = held[0].formation, held[1]
     if kind == "walk":
-        spot = next(s for s in walks_of(staged, who) if s.walk == start and s.start == end).spots[
-            who
-        ]
+        goal = next(s for s in walks_of(staged, who) if s.walk == start and s.start == end)
+        spot = goal.spots[who]
+        via = tuple((x, y) for x, y in staged.show.staging[int(goal.path[1])].via.get(who, ()))
         walking = False
     else:
         spot = place_at(staged, who, start)
@@ -143,4 +145,5 @@ def _cue(
         formation=formation,
         walking=walking,
         block=block,
+        via=via,
     )

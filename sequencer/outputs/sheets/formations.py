@@ -1,23 +1,27 @@
 """The formations of a show as plans with a key: who stands where. Lengths in points."""
 
-from collections.abc import Sequence
-from itertools import pairwise
-from math import hypot
+from collections.abc import Collection, Sequence
+from itertools import combinations, pairwise
+from math import hypot, inf
 
 import numpy as np
-from reportlab.platypus import CondPageBreak, Flowable, Spacer
+from reportlab.platypus import CondPageBreak, Flowable
 
 from sequencer.outputs.sheets.blocks import Cell, grid, heading
 from sequencer.outputs.sheets.cues import is_lit
 from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.paper import CUE, SMALL, SOFT, TEXT, Page
+from sequencer.outputs.sheets.paper import CUE, LEAD, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.plan import StagePlan
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.scene import Scene, Way
-from sequencer.outputs.sheets.wording import brief, clock, facing_words, metres, place_words, plural
+from sequencer.outputs.sheets.wording import brief, clock, metres, place_words, plural
 from sequencer.show.staged import Staged, Standing
 
-PLAN_TALL, OWN_TALL = 268.0, 208.0  # of a plan beside its words: the crew's, a performer's
+PLAN_SHARE = 0.8  # most height of a plan over the width of its column
+OWN_SHARE = 0.7  # the same on a performer's own sheet
+GUTTER = 12.0
+TALLEST = 268.0
+LEAST_APART = 12.6  # of two performers' discs on paper
 WAY_POINTS = 33  # of a walk, for drawing: a chord misses a quarter circle by 0.03 %
 
 
@@ -70,106 +74,100 @@ def formation_plans(
     page: Page,
     *,
     focus: str | None = None,
-    crew: bool = True,
     title: str = "Where you stand",
+    chosen: Collection[int] | None = None,
+    across: int = 2,
 ) -> list[Flowable]:
-    """A plan and its words for every formation, one below the other."""
+    """Plans with their words, side by side: of every formation, or of those chosen."""
     staged = edition.staged
     if not staged.standings:
         return []
-    room = page.inner
-    left = room * 0.62
-    tall = PLAN_TALL if focus is None else OWN_TALL
-    rows: list[list[Cell]] = []
-    for index, standing in enumerate(staged.standings):
-        if (
-            focus is not None
-            and index
-            and standing.spots.get(focus) == staged.standings[index - 1].spots.get(focus)
-        ):
-            moved = [
-                n
-                for n in standing.spots
-                if standing.spots[n] != staged.standings[index - 1].spots.get(n)
-            ]
-            if not moved:
-                continue
-        plan = StagePlan(
-            scene_of(edition, index, focus=focus, crew=crew), tall=tall, wide=left - 10
-        )
-        rows.append([plan, _words(edition, index, focus)])
+    order = moved_formations(staged) if chosen is None else tuple(sorted(chosen))
+    across = _across(edition, order, page.inner, across, crew=focus is None)
+    column = page.inner / across
+    most = min(column * (PLAN_SHARE if focus is None and chosen is None else OWN_SHARE), TALLEST)
+    cells: list[Cell] = []
+    style: list[tuple[object, ...]] = []
+    wide_first = focus is not None and len(order) > 1 and across > 2
+    for index in order:
+        # a performer's later plans leave the crew out: what is drawn is larger for it
+        crew = focus is None or index == order[0]
+        scene = scene_of(edition, index, focus=focus, crew=crew)
+        large = wide_first and index == order[0]
+        wide, tall = (2 * column, 1.3 * most) if large else (column, most)
+        plan = StagePlan(scene, tall=tall, wide=wide - GUTTER)
+        cells.append([plan, *_words(edition, index, focus)])
+        if large:
+            cells.append("")
+            style.append(("SPAN", (0, 0), (1, 0)))
+    cells += [""] * (-len(cells) % across)
+    rows = [cells[k : k + across] for k in range(0, len(cells), across)]
     return [
-        CondPageBreak(tall + 60),
+        CondPageBreak(most * (1.3 if wide_first else 1.0) + 100),
         heading(title),
-        grid(rows, [left, room - left], pad=6, gutter=14),
+        grid(rows, [column] * across, *style, pad=3, gutter=GUTTER),
     ]
+
+
+def is_crowded(scene: Scene, *, tall: float, wide: float) -> bool:
+    """Whether two performers would lie over each other on a plan of that size."""
+    plan = StagePlan(scene, tall=tall, wide=wide)
+    plan.wrap(wide, 1e9)
+    gaps = [hypot(a[0] - b[0], a[1] - b[1]) for a, b in combinations(scene.spots.values(), 2)]
+    return min(gaps, default=inf) * plan.scale < LEAST_APART
+
+
+def _across(edition: Edition, order: Sequence[int], room: float, most: int, *, crew: bool) -> int:
+    """How many plans stand side by side with everybody on them told apart."""
+    for across in range(most, 1, -1):
+        wide = room / across - GUTTER
+        scenes = (scene_of(edition, index, crew=crew) for index in order)
+        if not any(is_crowded(scene, tall=wide * PLAN_SHARE, wide=wide) for scene in scenes):
+            return across
+    return 1
+
+
+def moved_formations(staged: Staged) -> tuple[int, ...]:
+    """Formations in which anybody stands otherwise than in the one before; the first always."""
+    standings = staged.standings
+    return tuple(
+        index
+        for index, standing in enumerate(standings)
+        if index == 0 or dict(standing.spots) != dict(standings[index - 1].spots)
+    )
 
 
 def _words(edition: Edition, index: int, focus: str | None) -> list[Flowable]:
     staged = edition.staged
     standing = staged.standings[index]
     until = min(staged.seconds(standing.end), staged.song.duration)
+    held = f"{clock(staged.seconds(standing.start))} – {clock(until)}"
     lines: list[Flowable] = [
-        Prose(
-            Span(
-                standing.formation,
-                "Poster",
-                17,
-            ),
-            leading=1.15,
-            role="H3",
-        ),
+        Prose(Span(standing.formation, "Poster", LEAD), leading=1.15, role="H3"),
         Prose(
             [
-                Span(f"{clock(staged.seconds(standing.start))} – {clock(until)}", "Bold", CUE),
+                Span(held, "Bold", CUE),
                 Span(f"   bar {staged.position(standing.start)}", "Regular", TEXT, SOFT),
             ]
         ),
     ]
-    if standing.start - standing.walk > 1e-6:
-        lines.append(
-            Prose(
-                Span(
-                    f"walk from {clock(staged.seconds(standing.walk))}, bar {staged.position(standing.walk)}, "
-                    f"{plural(standing.start - standing.walk, 'beat')}",
-                    "Regular",
-                    TEXT,
-                )
-            )
+    if focus is None and standing.start - standing.walk > 1e-6:
+        walk = (
+            f"walk from {clock(staged.seconds(standing.walk))}, bar {staged.position(standing.walk)}, "
+            f"{plural(standing.start - standing.walk, 'beat')}"
         )
+        lines.append(Prose(Span(walk, "Regular", SMALL)))
     if focus is not None and focus in standing.spots:
-        x, y, facing = standing.spots[focus]
-        lines += [
-            Spacer(1, 4),
-            Prose(Span(place_words(x, y), "Bold", CUE)),
-            Prose(Span(f"face {facing_words(facing)}", "Regular", CUE)),
-        ]
         near = nearest(standing, focus)
         if near:
-            lines.append(Prose(Span(f"nearest: {near}", "Regular", TEXT, SOFT)))
+            lines.append(Prose(Span(f"nearest: {near}", "Regular", SMALL, SOFT)))
         return lines
-    lines.append(Spacer(1, 3))
     for name, (x, y, _) in list(standing.spots.items())[:14]:
-        lines.append(
-            Prose(
-                [
-                    Span(f"{edition.number_of(name)} ", "Bold", SMALL),
-                    Span(f"{brief(name)}: ", "Bold", SMALL),
-                    Span(place_words(x, y), "Regular", SMALL),
-                ]
-            )
-        )
+        who = Span(f"{edition.number_of(name)} {brief(name)}: ", "Bold", SMALL)
+        lines.append(Prose([who, Span(place_words(x, y), "Regular", SMALL)]))
     if len(standing.spots) > 14:
-        lines.append(
-            Prose(
-                Span(
-                    f"and {len(standing.spots) - 14} more, by number on the plan",
-                    "Regular",
-                    SMALL,
-                    SOFT,
-                )
-            )
-        )
+        more = f"and {len(standing.spots) - 14} more, by number on the plan"
+        lines.append(Prose(Span(more, "Regular", SMALL, SOFT)))
     return lines
 
 

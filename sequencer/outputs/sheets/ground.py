@@ -191,13 +191,15 @@ class Ground(Flowable):  # type: ignore[misc]
         canvas.setStrokeColor(RULE)
         canvas.setLineWidth(HAIR)
         canvas.rect(left, low, wide, tall, stroke=1, fill=0)
-        one_line(
-            canvas,
-            left + wide / 2,
-            low + tall + 4,
-            Span("UPSTAGE", "Bold", TINY, SOFT),
-            align="centre",
-        )
+        names = (("UPSTAGE", "Bold"), ("stage right", "Regular"), ("stage left", "Regular"))
+        if sum(width(words, face) * TINY for words, face in names) + 24 < wide:
+            one_line(
+                canvas,
+                left + wide / 2,
+                low + tall + 4,
+                Span("UPSTAGE", "Bold", TINY, SOFT),
+                align="centre",
+            )
         one_line(canvas, left, low + tall + 4, Span("stage right", "Regular", TINY, SOFT))
         one_line(
             canvas,

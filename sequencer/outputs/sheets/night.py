@@ -53,7 +53,7 @@ def _go_block(night: RunOfNight, room: float) -> list[Flowable]:
         CondPageBreak(120),
         heading("Go or no-go"),
         Prose(Span("One no is a no. Anybody may say it.", "Bold", TEXT), after=3),
-        grid(rows, widths, style, repeat=1, pad=3),
+        grid(rows, widths, style, repeat=1, pad=2),
     ]
 
 
@@ -121,7 +121,7 @@ def _log_block(night: RunOfNight, room: float) -> list[Flowable]:
     return [
         CondPageBreak(150),
         heading("After-show log"),
-        grid(rows, [room * 0.5, room * 0.5], pad=7),
+        grid(rows, [room * 0.5, room * 0.5], pad=4),
     ]
 
 

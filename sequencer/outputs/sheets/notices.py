@@ -18,6 +18,7 @@ from sequencer.outputs.sheets.wording import NB, clock_fine, listed
 from sequencer.show.circumstances import cautions_of
 
 MOST_MOMENTS = 12  # of alike notes
+NOTES_A_ROW = 6
 SEVERITY_WORDS = {"stop": "STOP", "warn": "WARN", "note": "NOTE"}
 
 
@@ -133,31 +134,42 @@ def notes_block(
     edition: Edition, findings: Sequence[Finding], room: float, *, named: bool = True
 ) -> list[Flowable]:
     """What the checks noted, at the end of a sheet: alike notes once, with all their moments."""
-    alike: dict[tuple[str, str, str], list[Finding]] = {}
+    alike: dict[tuple[str, str], dict[str, list[Finding]]] = {}
     for finding in findings:
         if finding.severity == "note":
-            key = (finding.message, _mend(finding), finding.source)
-            alike.setdefault(key, []).append(finding)
+            group = alike.setdefault((_mend(finding), finding.source), {})
+            group.setdefault(finding.message, []).append(finding)
     if not alike:
         return []
     rows: list[list[Cell]] = []
-    for (message, mend, source), group in alike.items():
-        moments = [
-            _when(f)
-            + (f" {listed(f.who, most=3)}" if named and f.who and f.start is not None else "")
-            for f in group[:MOST_MOMENTS]
-        ]
-        if len(group) > MOST_MOMENTS:
-            moments.append(f"and {len(group) - MOST_MOMENTS} more")
-        body = [
-            Prose(Span(edition.said(message), "Regular", SMALL + 0.5)),
-            Prose(Span("; ".join(moments), "Bold", SMALL)),
-        ]
+    for (mend, source), group in alike.items():
+        body = [_note_line(edition, words, group[words], named=named) for words in group]
         tail = " · ".join(filter(None, (mend, source)))
-        if tail:
-            body.append(Prose(Span(edition.said(tail), "Regular", TINY, SOFT)))
-        rows.append([SeverityMark("note"), body])
-    return [CondPageBreak(90), heading("Notes from the checks"), grid(rows, [44, room - 44], pad=3)]
+        last = [Prose(Span(edition.said(tail), "Regular", TINY, SOFT))] if tail else []
+        mark: Cell = SeverityMark("note")
+        for start in range(0, len(body), NOTES_A_ROW):  # so that a long group breaks between pages
+            part = body[start : start + NOTES_A_ROW]
+            rows.append([mark, [*part, *(last if start + NOTES_A_ROW >= len(body) else [])]])
+            mark = ""
+    return [CondPageBreak(70), heading("Notes from the checks"), grid(rows, [44, room - 44], pad=2)]
+
+
+def _note_line(
+    edition: Edition, words: str, findings: Sequence[Finding], *, named: bool
+) -> Flowable:
+    """What is noted, and every moment at which it is."""
+    moments = [
+        _when(f) + (f" {listed(f.who, most=3)}" if named and f.who and f.start is not None else "")
+        for f in findings[:MOST_MOMENTS]
+    ]
+    if len(findings) > MOST_MOMENTS:
+        moments.append(f"and {len(findings) - MOST_MOMENTS} more")
+    return Prose(
+        [
+            Span(f"{edition.said(words)}  ", "Regular", TINY + 0.5),
+            Span("; ".join(moments), "Bold", TINY + 0.5),
+        ]
+    )
 
 
 def _mend(finding: Finding) -> str:
@@ -203,27 +215,39 @@ class SeverityMark(Flowable):  # type: ignore[misc]
         )
 
 
-def cautions_block(edition: Edition, reader: Reader, room: float) -> list[Flowable]:
-    """All cautions that belong to a reader, whole, with who decides."""
+def cautions_block(
+    edition: Edition, reader: Reader, room: float, *, whole: bool = False
+) -> list[Flowable]:
+    """All cautions that belong to a reader: whole, with who decides, or in short."""
     chosen = cautions_of(edition.staged, edition.report.findings, reader=reader)
     if not chosen:
         return []
-    rows: list[list[Cell]] = [
-        [
-            Prose(Span(str(caution.number), "Bold", SMALL, SOFT)),
-            Prose(
-                [
-                    Span(caution.text, "Regular", SMALL + 0.5, INK),
-                    Span(f"  Decides: {caution.defers_to}.", "Italic", TINY + 0.5, SOFT),
-                ]
-            ),
-        ]
-        for caution in chosen
+    cells: list[list[Cell]] = []
+    for caution in chosen:
+        spans = [Span(caution.short, "Regular", SMALL, INK)]
+        if whole:
+            decides = f"  Decides: {caution.defers_to}."
+            spans = [
+                Span(caution.text, "Regular", SMALL, INK),
+                Span(decides, "Italic", TINY, SOFT),
+            ]
+        cells.append([Prose(Span(str(caution.number), "Bold", SMALL, SOFT)), Prose(spans)])
+    if whole:
+        table = grid(cells, [22, room - 22], pad=1.2, gutter=4.0)
+        return [CondPageBreak(90), heading("Cautions"), table]
+    half = (len(cells) + 1) // 2
+    column = room / 2 - 8
+    stacks = [
+        grid(part, [18, column - 18], pad=0.8, gutter=4.0, lines=False)
+        for part in (cells[:half], cells[half:])
+        if part
     ]
+    tail = "In short; whole, and with who decides, on the safety crew sheet and in the plan packet."
     return [
-        CondPageBreak(120),
+        CondPageBreak(60 + 7 * len(cells)),
         heading("Cautions"),
-        grid(rows, [22, room - 22], pad=3.0, gutter=4.0),
+        grid([stacks], [room / len(stacks)] * len(stacks), pad=0, lines=False),
+        Prose(Span(tail, "Regular", TINY, SOFT), before=2),
     ]
 
 

@@ -98,7 +98,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += hazards_block(edition, room)
     story += _rules(edition, room)
     story += notes_block(edition, edition.findings_for(), room)
-    story += cautions_block(edition, "packet", room)
+    story += cautions_block(edition, "packet", room, whole=True)
     story += call_card(room)
     story += _signatures(room)
     return story

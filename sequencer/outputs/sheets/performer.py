@@ -18,10 +18,11 @@ from sequencer.outputs.sheets.blocks import (
 )
 from sequencer.outputs.sheets.cues import Cue, cues_of
 from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.folding import Entry, folded
 from sequencer.outputs.sheets.formations import formation_plans
 from sequencer.outputs.sheets.furniture import Sheet
 from sequencer.outputs.sheets.hands import hand_lines, together_words
-from sequencer.outputs.sheets.letters import Face
+from sequencer.outputs.sheets.letters import Face, printable, width
 from sequencer.outputs.sheets.notices import (
     cautions_block,
     findings_block,
@@ -33,7 +34,6 @@ from sequencer.outputs.sheets.paper import (
     FLAME,
     HEAD,
     INK,
-    LEAD,
     MIST,
     PAPER,
     SMALL,
@@ -57,9 +57,11 @@ from sequencer.outputs.timeline_strip import TimelineStrip
 from sequencer.show.burning import burn_time
 from sequencer.show.staged import Block
 
-TIME, COUNT, LIT = 66.0, 58.0, 46.0  # columns beside the two wide ones
+TIME, COUNT, NAME = 61.0, 48.0, 14.0  # two columns; type of what is danced
+DARK = 12.0  # type of what is read in the dark
+LONG_HANDS = 110  # letters: hands that take more are told once, then by where they stand
 INLINE_NOTE, NOTE_PIECE = 240, 600  # letters: longer notes get rows of their own, in pieces
-_LINK = "computed link"
+_LINK = "link"
 
 
 def performer_sheet(edition: Edition, who: str) -> Sheet:
@@ -88,9 +90,10 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     )
     story += [Spacer(1, 8), TimelineStrip(edition, focus=who, lanes=False)]
     story += [CondPageBreak(190), heading("What you do"), cue_table(edition, who, room)]
-    story += formation_plans(edition, page, focus=who)
-    story += notes_block(edition, edition.findings_for(who), room, named=False)
+    story += formation_plans(edition, page, focus=who, across=3)
     story += cautions_block(edition, "performer", room)
+    own = [f for f in edition.findings_for(who) if f.who]  # of the whole show: on the safety sheet
+    story += notes_block(edition, own, room, named=False)
     return story
 
 
@@ -109,9 +112,10 @@ def _listed(cell: Cell) -> list[Flowable]:
     return list(cell) if isinstance(cell, list) else []
 
 
-def changed_mark(*, light: bool = False) -> Prose:
-    """The word beside a line that differs from the last print."""
-    return Prose(Span("CHANGED", "Bold", SMALL, PAPER if light else INK), role="TD")
+def changed_mark(*, light: bool = False, lines: int = 1) -> Prose:
+    """The word beside a line that differs from the last print; with how many where it holds several."""
+    words = "CHANGED" if lines == 1 else f"CHANGED ×{lines}"
+    return Prose(Span(words, "Bold", SMALL, PAPER if light else INK), role="TD")
 
 
 def _facts(edition: Edition, who: str) -> list[tuple[str, str]]:
@@ -156,50 +160,50 @@ def _facts(edition: Edition, who: str) -> list[tuple[str, str]]:
 
 def cue_table(edition: Edition, who: str, room: float) -> Flowable:
     """Every cue of a performer as one row."""
-    wide = room - TIME - COUNT - LIT
-    widths = [TIME, COUNT, wide * 0.6, wide * 0.4, LIT]
-    rows: list[list[Cell]] = [
-        [
-            head_cell("time"),
-            head_cell("count"),
-            head_cell("what you do"),
-            head_cell("stand and face"),
-            head_cell("fire"),
-        ]
-    ]
+    wide = room - TIME - COUNT
+    widths = [TIME, COUNT, wide]
+    heads = ("time", "count", "what you do, where you stand and face")
+    rows: list[list[Cell]] = [[head_cell(words) for words in heads]]
     style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
-    cues = [cue for cue in cues_of(edition.staged, who) if cue.kind != "end"]
-    nexts = _next_words(cues)
+    entries = folded(cues_of(edition.staged, who))
+    told: dict[str, Cue] = {}
     section = None
-    for index, cue in enumerate(cues):
+    for index, entry in enumerate(entries):
+        cue = entry.cue
         if cue.section != section:
             section = cue.section
-            rows.append([Prose(_section_words(edition, cue), role="TH"), "", "", "", ""])
+            rows.append([Prose(_section_words(edition, cue), role="TH"), "", ""])
             n = len(rows) - 1
             style += [
                 ("SPAN", (0, n), (-1, n)),
                 ("BACKGROUND", (0, n), (-1, n), MIST),
                 ("LEFTPADDING", (0, n), (0, n), 6),
+                ("TOPPADDING", (0, n), (-1, n), 1),
+                ("BOTTOMPADDING", (0, n), (-1, n), 2),
                 ("NOSPLIT", (0, n), (0, n + 1)),
             ]
-        rows.append(_row(edition, who, cue, nexts[index]))
+        rows.append(_row(edition, who, entry, _next_words(entries, index), told, wide))
         n = len(rows) - 1
-        if edition.changes is not None and edition.changes.is_new_cue(who, cue):
-            rows[n][1] = [*_listed(rows[n][1]), changed_mark(light=cue.kind == "light")]
-            style += [("LINEBEFORE", (0, n), (0, n), 4, INK), ("LEFTPADDING", (0, n), (0, n), 7)]
-        for note in note_rows(edition, cue):
-            rows.append(["", note, "", "", ""])
-            style += [("SPAN", (1, len(rows) - 1), (-1, len(rows) - 1))]
-        if cue.kind in {"light", "out"}:
-            style += [("SPAN", (2, n), (3, n)), ("VALIGN", (0, n), (-1, n), "MIDDLE")]
-            if cue.kind == "light":
+        if edition.changes is not None:
+            new = sum(edition.changes.is_new_cue(who, own) for own in entry.cues)
+            if new:
+                mark = changed_mark(light=cue.kind == "light", lines=new)
+                rows[n][0] = [*_listed(rows[n][0]), mark]
                 style += [
-                    ("BACKGROUND", (0, n), (-1, n), FLAME),
-                    ("LEFTPADDING", (0, n), (0, n), 6),
+                    ("LINEBEFORE", (0, n), (0, n), 4, INK),
+                    ("LEFTPADDING", (0, n), (0, n), 7),
                 ]
-            else:
-                style += [("BOX", (0, n), (-1, n), 1.6, INK), ("LEFTPADDING", (0, n), (0, n), 6)]
-    return grid(rows, widths, *style, repeat=1, pad=5)
+        rows += [["", "", note] for note in note_rows(edition, cue)]
+        if cue.kind in {"light", "out"}:
+            style += [("VALIGN", (0, n), (-1, n), "MIDDLE")]
+            style += [("LEFTPADDING", (0, n), (0, n), 6), ("RIGHTPADDING", (0, n), (0, n), 1)]
+            style += [("TOPPADDING", (0, n), (-1, n), 4), ("BOTTOMPADDING", (0, n), (-1, n), 5)]
+            style.append(
+                ("BACKGROUND", (0, n), (-1, n), FLAME)
+                if cue.kind == "light"
+                else ("BOX", (0, n), (-1, n), 1.6, INK)
+            )
+    return grid(rows, widths, *style, repeat=1, pad=2.5)
 
 
 def _section_words(edition: Edition, cue: Cue) -> list[Span]:
@@ -210,21 +214,15 @@ def _section_words(edition: Edition, cue: Cue) -> list[Span]:
     ]
 
 
-def _next_words(cues: Sequence[Cue]) -> list[str]:
-    words = [_title(cue) for cue in cues]
-    following = []
-    for index, cue in enumerate(cues):
-        after = next(
-            (
-                words[later]
-                for later in range(index + 1, len(cues))
-                if cues[later].kind in {"move", "link", "wait"}
-                and cues[later].start >= cue.end - 1e-6
-            ),
-            "end of the show",
-        )
-        following.append(after)
-    return following
+def _next_words(entries: Sequence[Entry], index: int) -> str:
+    """What comes once a line and all that it holds is done."""
+    end = max(
+        cue.end for cue in entries[index].cues if cue.kind != "walk" or entries[index].cue is cue
+    )
+    for later in entries[index + 1 :]:
+        if later.cue.kind not in {"light", "out", "walk"} and later.cue.start >= end - 1e-6:
+            return _title(later.cue)
+    return "end of the show"
 
 
 def _title(cue: Cue) -> str:
@@ -237,45 +235,60 @@ def _title(cue: Cue) -> str:
     return _LINK if cue.block.link else cue.block.title
 
 
-def _row(edition: Edition, who: str, cue: Cue, after: str) -> list[Cell]:
+def _row(
+    edition: Edition, who: str, entry: Entry, after: str, told: dict[str, Cue], room: float
+) -> list[Cell]:
     staged = edition.staged
+    cue = entry.cue
     ink: Color = PAPER if cue.kind == "light" else INK
     bar = (
         f"bar {staged.position(cue.start)}" if staged.seconds(cue.start) > 0.01 else "track starts"
     )
     time: Cell = [
-        Prose(Span(clock(staged.seconds(cue.start)), "Poster", HEAD, ink), leading=1.1, role="TD"),
-        Prose(Span(bar, "Bold", CUE if len(bar) < 10 else TEXT, ink), role="TD"),
+        Prose(Span(clock(staged.seconds(cue.start)), "Poster", HEAD, ink), leading=1.05, role="TD"),
+        Prose(Span(bar, "Bold", DARK if len(bar) < 10 else TEXT, ink), leading=1.15, role="TD"),
     ]
     if cue.kind in {"light", "out"}:
-        return _fire_row(edition, who, cue, time, ink)
+        return _fire_row(edition, who, entry, time, ink)
+    time.append(LitMark("LIT" if cue.lit else "OUT", lit=cue.lit, tall=15.0))
     count: Cell = [
-        Prose(Span(number(_counted(cue)), "Poster", HEAD, INK), leading=1.1, role="TD"),
-        Prose(Span(_cycles(cue), "Regular", TEXT, SOFT), role="TD"),
+        Prose(Span(number(_counted(cue)), "Poster", HEAD, INK), leading=1.05, role="TD"),
+        Prose(Span(_cycles(cue), "Regular", TEXT, SOFT), leading=1.15, role="TD"),
     ]
-    mark = LitMark("LIT" if cue.lit else "OUT", lit=cue.lit)
-    return [time, count, _what(edition, who, cue, after), _where(cue), mark]
+    words = _title(cue) if cue.block is not None else _title(cue).capitalize()
+    title = _words(words, "Bold", NAME)
+    share = max(0.3 * room, min(width(printable(words), "Bold") * NAME + 9, 0.5 * room))
+    top = grid([[title, _where(entry)]], [share, room - share], pad=0, lines=False)
+    what: list[Flowable] = [top]
+    tail: list[Span] = []
+    if cue.block is not None:
+        lines, tail = _block(edition, who, cue.block, told, cue)
+        what += lines
+    elif cue.kind == "wait":
+        what += _rest(cue)
+    if cue.kind != "walk":
+        what.append(_then(edition, entry, after, tail))
+    return [time, count, what]
 
 
-def _fire_row(edition: Edition, who: str, cue: Cue, time: Cell, ink: Color) -> list[Cell]:
+def _fire_row(edition: Edition, who: str, entry: Entry, time: Cell, ink: Color) -> list[Cell]:
     staged = edition.staged
+    cue = entry.cue
     if cue.kind == "light":
         burn = next(b for b in staged.lit_of(who) if abs(b.start - cue.start) < 1e-6)
         planned = staged.seconds(burn.end) - staged.seconds(burn.start)
-        words = f"Out at {clock(staged.seconds(burn.end))}, after {span_seconds(planned)}"
         title = "LIGHT UP"
+        words = f"Out at {clock(staged.seconds(burn.end))}, after {span_seconds(planned)}"
     else:
         title, words = "PUT OUT", "Smother, check it is out, hand over"
-    return [
-        time,
-        "",
-        [
-            Prose(Span(title, "Poster", HEAD, ink), leading=1.1, role="TD"),
-            Prose(Span(words, "Bold", CUE, ink), role="TD"),
-        ],
-        "",
-        "" if cue.kind == "light" else LitMark("OUT", lit=False),
+    lines = [
+        Prose(Span(title, "Poster", HEAD, ink), leading=1.1, role="TD"),
+        Prose(Span(words, "Bold", CUE, ink), role="TD"),
     ]
+    if entry.then:
+        then = f"then  {_then_words(edition, entry)}"
+        lines.append(Prose(Span(then, "Bold", DARK, ink), role="TD"))
+    return [time, "", lines]
 
 
 def _counted(cue: Cue) -> float:
@@ -293,37 +306,52 @@ def _cycles(cue: Cue) -> str:
     return unit
 
 
-def _what(edition: Edition, who: str, cue: Cue, after: str) -> list[Flowable]:
-    if cue.kind == "walk":
-        way = f"to {cue.formation}, in {plural(cue.beats, 'beat')}"
-        return [_words("Walk", "Bold", LEAD), _words(way)]
-    if cue.block is not None:
-        return [*_block(edition, who, cue.block), _then(after)]
-    lines = [_words("Rest", "Bold", LEAD), _words("arms hang, props still")]
+def _rest(cue: Cue) -> list[Flowable]:
+    lines: list[Flowable] = [_words("arms hang, props still")]
     if cue.lit:
         lines.append(_words("you are lit: hold the flames off your legs", "Bold"))
-    return [*lines, _then(after)]
+    return lines
 
 
-def _words(text: str, face: Face = "Regular", size: float = CUE, colour: Color = INK) -> Prose:
-    return Prose(Span(text, face, size, colour), leading=1.2, role="TD")
+def walk_words(cue: Cue) -> str:
+    """A walk in words: how long, by which points, where to, and which way to face there."""
+    x, y, facing = cue.spot
+    passing = [f"pass {place_words(*point)}" for point in cue.via]
+    goal = f"to {place_words(x, y)}, face {facing_words(facing)}"
+    return "; ".join([f"{plural(cue.beats, 'beat')} to {cue.formation}", *passing, goal])
 
 
-def _block(edition: Edition, who: str, block: Block) -> list[Prose]:
+def _words(text: str, face: Face = "Regular", size: float = DARK, colour: Color = INK) -> Prose:
+    return Prose(Span(text, face, size, colour), leading=1.16, role="TD")
+
+
+def _block(
+    edition: Edition, who: str, block: Block, told: dict[str, Cue], cue: Cue
+) -> tuple[list[Prose], list[Span]]:
     dancer = next((d for d in edition.staged.dancers if d.name == who), None)
-    lines = [_words(_LINK.capitalize() if block.link else block.title, "Bold", LEAD)]
-    for label, words in hand_lines(dancer, block):
-        both = [Span(f"{label}  ", "Bold", CUE), Span(words, "Regular", CUE)]
-        lines.append(Prose(both, leading=1.2, role="TD"))
-    extra = [together_words(block)]
+    paragraphs: list[list[Span]] = []
+    hands = hand_lines(dancer, block)
+    key = "".join(label + words for label, words in hands)
+    first = told.setdefault(key, cue)
+    if first is not cue and len(key) > LONG_HANDS:
+        staged = edition.staged
+        back = (
+            f"hands as at {clock(staged.seconds(first.start))}, bar {staged.position(first.start)}"
+        )
+        paragraphs.append([Span(back, "Bold", DARK)])
+    else:
+        for label, words in hands:
+            paragraphs.append([Span(f"{label}  ", "Bold", DARK), Span(words, "Regular", DARK)])
+    extra = [
+        f"“{brief(block.phrase)}”" if block.phrase and block.phrase not in block.title else "",
+        together_words(block),
+    ]
     extra += ["mirrored: left and right changed over"] if block.mirrored else []
     extra += [f"start {plural(block.shift, 'beat')} into the pattern"] if block.shift else []
-    extra += [f"phrase “{brief(block.phrase)}”"] if block.phrase else []
-    text = "; ".join(filter(None, extra))
-    lines += [_words(text, colour=SOFT)] if text else []
+    tail = [Span("; ".join(filter(None, extra)), "Regular", DARK, SOFT)] if any(extra) else []
     if block.note and len(block.note) <= INLINE_NOTE:
-        lines.append(_words(edition.said(block.note), "Italic"))
-    return lines
+        tail.append(Span(("; " if tail else "") + edition.said(block.note), "Italic", DARK))
+    return [Prose(spans, leading=1.16, role="TD") for spans in paragraphs], tail
 
 
 def note_rows(edition: Edition, cue: Cue) -> list[Prose]:
@@ -339,22 +367,39 @@ def note_rows(edition: Edition, cue: Cue) -> list[Prose]:
     return [_words(edition.said(piece), "Italic") for piece in pieces]
 
 
-def _then(after: str) -> Prose:
-    return Prose(
-        [Span("next  ", "Bold", CUE, SOFT), Span(after, "Bold", CUE, INK)],
-        leading=1.2,
-        role="TD",
-        before=2,
-    )
+def _then(edition: Edition, entry: Entry, after: str, tail: list[Span]) -> Prose:
+    """The last line of a row: how the hands go together, and what follows before the next row."""
+    words = _then_words(edition, entry)
+    lead = f"{'   ' if tail else ''}{'then' if words else 'next'}  "
+    said = f"{words}, into {after}" if words else after
+    spans = [*tail, Span(lead, "Bold", DARK, SOFT), Span(said, "Bold", DARK, INK)]
+    return Prose(spans, leading=1.16, role="TD")
 
 
-def _where(cue: Cue) -> list[Flowable]:
+def _then_words(edition: Edition, entry: Entry) -> str:
+    parts = []
+    for cue in entry.then:
+        position = edition.staged.position(cue.start)
+        what = "link" if cue.kind == "link" else "rest"
+        words = f"{what}{NB}{plural(_counted(cue), 'beat')}"
+        if cue.kind == "wait":
+            words += f" from bar{NB}{position}"
+        if cue.kind == "wait" and cue.lit:
+            words += ", flames off your legs"
+        note = cue.block.note if cue.block is not None else ""
+        parts.append(words + (f", {edition.said(note)}" if note else ""))
+    return ", ".join(parts)
+
+
+def _where(entry: Entry) -> Prose:
+    """Where to stand and face; of a walk, the way there."""
+    cue = entry.cue
+    walk = cue if cue.kind == "walk" else entry.walk
+    if walk is not None:
+        lead = "" if walk is cue else "walk  "
+        spans = [Span(lead, "Bold", DARK), Span(walk_words(walk), "Regular", DARK)]
+        return Prose(spans if lead else spans[1:], leading=1.16, role="TD")
     x, y, facing = cue.spot
-    lead = "walking, then " if cue.walking else ""
-    lines: list[Flowable] = [
-        Prose(Span(f"{lead}{place_words(x, y)}", "Bold", CUE), leading=1.2, role="TD"),
-        Prose(Span(f"face {facing_words(facing)}", "Regular", CUE), leading=1.2, role="TD"),
-    ]
-    if cue.formation:
-        lines.append(Prose(Span(cue.formation, "Regular", TEXT, SOFT), role="TD"))
-    return lines
+    place = f"{'walking, then ' if cue.walking else ''}{place_words(x, y)}"
+    face = f"; face {facing_words(facing)}"
+    return Prose([Span(place, "Bold", DARK), Span(face, "Regular", DARK)], leading=1.16, role="TD")

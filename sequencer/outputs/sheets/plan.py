@@ -8,7 +8,7 @@ from itertools import combinations
 from math import cos, hypot, radians, sin
 from typing import Any
 
-from sequencer.outputs.sheets.ground import Ground
+from sequencer.outputs.sheets.ground import Ground, meet
 from sequencer.outputs.sheets.letters import clipped, width
 from sequencer.outputs.sheets.paper import FLAME, INK, PAPER, RULE, SOFT, TINY, WATCH
 from sequencer.outputs.sheets.prose import Span, one_line
@@ -255,7 +255,18 @@ class StagePlan(Ground):
         if 0 < on_paper < wide + 2 * self.disc + 10:  # no room between the discs: beside the line
             across = ((p[1] - q[1]) / on_paper, (q[0] - p[0]) / on_paper)
             away = (self.disc + 9) * (1 if across[1] >= 0 else -1)
-            x, y = x + across[0] * away, y + across[1] * away
+            sides = [(x + across[0] * far, y + across[1] * far) for far in (away, -away)]
+            free = [
+                (sx, sy)
+                for sx, sy in sides
+                if not any(
+                    meet((sx - wide / 2 - 3, sy - 5.5, sx + wide / 2 + 3, sy + 5.5), other)
+                    for other in self.taken
+                )
+            ]
+            if not free:
+                return  # over somebody's number it would be read as theirs
+            x, y = free[0]
         canvas.setFillColor(PAPER)
         canvas.setStrokeColor(INK)
         canvas.setLineWidth(0.6)

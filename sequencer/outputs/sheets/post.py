@@ -1,6 +1,7 @@
 """A sheet for one post of the crew: whom to watch, from when to when, and with what. Lengths in points."""
 
 from functools import partial
+from math import dist
 
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
@@ -14,8 +15,9 @@ from sequencer.outputs.sheets.paper import CUE, INK, LEAD, MIST, SOFT, TEXT, WAT
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.rows import when_cell, who_cell
 from sequencer.outputs.sheets.wording import NB, brief, listed, metres, place_words, slug
-from sequencer.outputs.timeline_strip import TimelineStrip
 from sequencer.show.model import Post
+
+NEAR = 3.0  # [m] who stands nearer to a post is shown to it
 
 _STOP = {
     "spotter": "You: go to your performer from where they see you, damp towel ready, smother from the head down.",
@@ -64,11 +66,36 @@ def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowab
     own = [f for f in edition.report.findings if post.name in f.who]
     story += findings_block(edition, own, room, title="Findings about this post")
     story += _watch_block(edition, post, room)
-    story += [Spacer(1, 8), TimelineStrip(edition)]
-    story += formation_plans(edition, page, title="Formations and posts")
     story += notes_block(edition, own, room)
+    chosen = plans_of(edition, post)
+    story += formation_plans(
+        edition, page, title="Where you look", chosen=chosen, across=3 if len(chosen) > 2 else 2
+    )
     story += cautions_block(edition, "post", room)
     return story
+
+
+def plans_of(edition: Edition, post: Post) -> tuple[int, ...]:
+    """Formations that a post needs drawn: where others are its to watch, or others stand near it.
+
+    In a solo one plan is enough.
+    """
+    staged = edition.staged
+    own = edition.plan.watch.of(post.name)
+    if len(staged.show.names) < 2:
+        return (0,) if staged.standings else ()
+    chosen: list[int] = []
+    watched: set[str] = set()
+    near: set[str] = set()
+    for index, standing in enumerate(staged.standings):
+        now = {w.who for w in own if w.start < standing.end and w.end > standing.start}
+        beside = {
+            name for name, (x, y, _) in standing.spots.items() if dist((x, y), post.post) < NEAR
+        }
+        if not chosen or now != watched or beside - near:
+            chosen.append(index)
+        watched, near = now, beside
+    return tuple(chosen)
 
 
 def _watch_block(edition: Edition, post: Post, room: float) -> list[Flowable]:
@@ -116,7 +143,7 @@ def _watch_block(edition: Edition, post: Post, room: float) -> list[Flowable]:
         )
         if not starts:
             style.append(("BACKGROUND", (0, len(rows) - 1), (-1, len(rows) - 1), MIST))
-    return [CondPageBreak(130), heading(title), grid(rows, widths, *style, repeat=1)]
+    return [CondPageBreak(130), heading(title), grid(rows, widths, *style, repeat=1, pad=3)]
 
 
 def _mark(kind: int | None, *, starts: bool) -> Flowable:

@@ -36,7 +36,7 @@ def post_label(edition: Edition, name: str) -> str:
 
 
 def watch_cell(edition: Edition, burn: PlannedBurn) -> Cell:
-    """Who watches a burn first, how far away, and how soon they arrive."""
+    """Who watches a burn, in turn: how far away at most, and how soon they arrive."""
     plan = edition.plan.watch
     own = [
         w for w in plan.watches if w.who == burn.who and w.start < burn.end and w.end > burn.start
@@ -46,9 +46,14 @@ def watch_cell(edition: Edition, burn: PlannedBurn) -> Cell:
     if gaps:
         lines.append(Prose(Span("NOBODY WATCHES: do not light", "Bold", CUE), role="TD"))
     for watch in own[:3]:
+        words = f"  {metres(watch.way)}, {watch.response:.1f}{NB}s"
         lines.append(
-            Prose(Span(post_label(edition, watch.spotter), "Bold", TEXT, WATCH), role="TD")
+            Prose(
+                [
+                    Span(post_label(edition, watch.spotter), "Bold", TEXT, WATCH),
+                    Span(words, "Regular", TEXT),
+                ],
+                role="TD",
+            )
         )
-        words = f"at most {metres(watch.way)} away, there in {watch.response:.1f}{NB}s"
-        lines.append(Prose(Span(words, "Regular", TEXT), role="TD"))
     return lines or Prose(Span("–", "Regular", TEXT))

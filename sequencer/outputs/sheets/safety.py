@@ -71,7 +71,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += hazards_block(edition, room)
     story += formation_plans(edition, page, title="Formations and posts")
     story += notes_block(edition, edition.findings_for(), room)
-    story += cautions_block(edition, "safety", room)
+    story += cautions_block(edition, "safety", room, whole=True)
     return story
 
 
@@ -108,9 +108,11 @@ def fire_block(edition: Edition, room: float) -> list[Flowable]:
             heading("Who burns when"),
             Prose(Span("Nobody is lit in this show.", "Regular", CUE)),
         ]
-    widths = [58.0, 58.0, room * 0.28, room * 0.26]
+    widths = [55.0, 56.0, room * 0.33, room * 0.235]
     widths.append(room - sum(widths))
-    rows: list[list[Cell]] = [[head_cell(w) for w in ("time", "", "who", "where", "who watches")]]
+    rows: list[list[Cell]] = [
+        [head_cell(w) for w in ("time", "", "who", "where", "watched from, there in")]
+    ]
     style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
     events: list[tuple[float, int, int, list[Cell]]] = []
     for burn in burns:
@@ -124,11 +126,15 @@ def fire_block(edition: Edition, room: float) -> list[Flowable]:
         rows.append(row)
         if order == 0:
             style.append(("BACKGROUND", (0, len(rows) - 1), (-1, len(rows) - 1), MIST))
-    return [CondPageBreak(130), heading("Who burns when"), grid(rows, widths, *style, repeat=1)]
+    return [
+        CondPageBreak(130),
+        heading("Who burns when"),
+        grid(rows, widths, *style, repeat=1, pad=2.5),
+    ]
 
 
 def _lit_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
-    expected = f"expected out {clock(burn.end_s)}, after {span_seconds(burn.end_s - burn.start_s)}"
+    expected = f"expected out {clock(burn.end_s)} ({span_seconds(burn.end_s - burn.start_s)})"
     dry = "burning time not known"
     if burn.burn is not None:
         left = burn.burn.seconds - (burn.lit_s - (burn.end_s - burn.start_s))
@@ -146,7 +152,7 @@ def _lit_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
         when_cell(edition, burn.start),
         mark,
         name,
-        Prose(Span(place_words(x, y), "Regular", CUE), leading=1.2, role="TD"),
+        Prose(Span(place_words(x, y), "Regular", TEXT), leading=1.2, role="TD"),
         watch_cell(edition, burn),
     ]
 
@@ -163,7 +169,7 @@ def _out_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
         when_cell(edition, burn.end),
         LitMark("OUT", lit=False, wide=42),
         who_cell(edition, burn.who),
-        Prose(Span(place_words(x, y), "Regular", CUE), leading=1.2, role="TD"),
+        Prose(Span(place_words(x, y), "Regular", TEXT), leading=1.2, role="TD"),
         Prose(Span("towel ready until it is cold", "Regular", TEXT), role="TD"),
     ]
 
@@ -175,7 +181,7 @@ def _hand_over_row(edition: Edition, change: HandOver) -> list[Cell]:
         when_cell(edition, change.beat),
         Prose(Span("WATCH", "Bold", SMALL), role="TD"),
         who_cell(edition, change.who),
-        Prose(Span(place_words(x, y), "Regular", CUE), leading=1.2, role="TD"),
+        Prose(Span(place_words(x, y), "Regular", TEXT), leading=1.2, role="TD"),
         Prose(Span(words, "Bold", TEXT), role="TD"),
     ]
 
@@ -337,7 +343,6 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
         lines.append(("Extinguisher", "none entered"))
     lines += [("Exit", f"{place.name}; {place_words(*place.at)}") for place in venue.exits]
     lines += _equipment(edition)
-    lines += [("Not looked at", words) for words in edition.report.unseen]
     rows: list[list[Cell]] = [
         [Prose(Span(name, "Bold", TEXT), role="TD"), Prose(Span(words, "Regular", TEXT), role="TD")]
         for name, words in lines
@@ -345,7 +350,25 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
     return [
         CondPageBreak(110),
         heading("Hazards and equipment"),
-        grid(rows, [room * 0.26, room * 0.74], pad=3),
+        grid(rows, [room * 0.2, room * 0.8], pad=2),
+        *_unseen_block(edition, room),
+    ]
+
+
+def _unseen_block(edition: Edition, room: float) -> list[Flowable]:
+    """What no check looked at, as one list."""
+    lines = edition.report.unseen
+    if not lines:
+        return []
+    half = (len(lines) + 1) // 2
+    columns: list[Cell] = [
+        [Prose(Span(f"– {words}", "Regular", SMALL), role="TD", after=1.5) for words in part]
+        for part in (lines[:half], lines[half:])
+    ]
+    return [
+        CondPageBreak(50 + 12 * len(lines)),
+        heading("Not looked at", level=2),
+        grid([columns], [room / 2, room / 2], pad=1, lines=False),
     ]
 
 

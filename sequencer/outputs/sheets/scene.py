@@ -59,7 +59,8 @@ def window(scene: Scene) -> Box:
         x, y = _nearest(line, outline)  # never cut away: where somebody could be hit first
         xs.append(x)
         ys.append(y)
-    others = [p for thing in venue.scenery for p in thing.outline]
+    seen = ((low_x - near, low_y - near), (high_x + near, high_y + near))
+    others = [p for thing in venue.scenery if _overlaps(thing.outline, seen) for p in thing.outline]
     if scene.crew:
         others += [post.post for post in scene.staged.show.crew]
         others += [place.at for place in venue.exits]
@@ -77,6 +78,13 @@ def _audience_near(staged: Staged, most: float) -> list[Way]:
     outline = stage_outline(staged)
     lines = [edge.line for edge in staged.show.venue.audience]
     return [line for line in lines if _apart(line, outline) <= most]
+
+
+def _overlaps(outline: Sequence[tuple[float, float]], seen: Way) -> bool:
+    """Whether the box round an outline meets the box between two corners."""
+    xs, ys = [p[0] for p in outline], [p[1] for p in outline]
+    (low_x, low_y), (high_x, high_y) = seen
+    return min(xs) <= high_x and max(xs) >= low_x and min(ys) <= high_y and max(ys) >= low_y
 
 
 def _apart(line: Way, outline: Sequence[tuple[float, float]]) -> float:

@@ -8,7 +8,7 @@ from functools import partial
 from typing import Any
 
 import numpy as np
-from reportlab.platypus import CondPageBreak, Flowable, PageBreak
+from reportlab.platypus import CondPageBreak, Flowable
 
 from sequencer.arrays import Floats, as_floats
 from sequencer.geometry.bodies import Body
@@ -153,8 +153,8 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     ]
     stop = "Learn unlit. Lit: stop the props, away from people, put out."
     story = opening(edition, room, kind="Build steps", title=edition.title, facts=facts, stop=stop)
-    for index, (part, stations) in enumerate(builds):
-        story += [PageBreak()] if index else [CondPageBreak(300)]
+    for part, stations in builds:
+        story += [CondPageBreak(300)]
         story += _build(part, stations, room)
     story += cautions_block(edition, "performer", room)
     return story
@@ -181,7 +181,7 @@ def _build(part: HandWords, stations: tuple[Station, ...], room: float) -> list[
         heading(part.pattern),
         Prose(Span(words, "Bold", TEXT)),
         Prose(Span(legend, "Regular", SMALL, SOFT), after=4),
-        grid(rows, widths, style, repeat=1, pad=3),
+        grid(rows, widths, style, repeat=1, pad=1),
     ]
 
 

@@ -165,7 +165,7 @@ def test_the_site_plan_keeps_its_scale(rounds, tmp_path):
 
 def test_the_captain_reads_the_ways(printed, pages):
     path = next(p for p in printed[1] if p.name.endswith("formation-book.pdf"))
-    text = plain(pages.text_of(path, 2)).replace("\u00a0", " ")
+    text = plain(pages.text_of(path)).replace("\u00a0", " ")
 
     assert "8 counts" in text
     assert "4.5 m straight" in text  # Łucja, (-4.5, 2.5) to (0, 2)
