@@ -88,7 +88,7 @@ def _change(edition: Edition, index: int, page: Page) -> list[Flowable]:
     held = f"held to {clock(until)}; section {staged.section_at(standing.start) or 'none'}"
     scene = scene_of(edition, index, crew=False)
     tall = page.tall * (0.5 if is_crowded(scene, tall=page.tall * 0.24, wide=page.inner) else 0.24)
-    ways = 20.0 + 23.0 * len(standing.spots)
+    ways = 22.0 + 25.0 * len(standing.spots)
     return [
         CondPageBreak(min(tall + ways + 62, page.tall)),
         heading(f"{index + 1}  {standing.formation}"),

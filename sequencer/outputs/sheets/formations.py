@@ -18,7 +18,7 @@ from sequencer.outputs.sheets.wording import brief, clock, metres, place_words, 
 from sequencer.show.staged import Staged, Standing
 
 PLAN_SHARE = 0.8  # most height of a plan over the width of its column
-OWN_SHARE = 0.7  # the same on a performer's own sheet
+OWN_SHARE = 0.66  # the same on a performer's own sheet
 GUTTER = 12.0
 TALLEST = 268.0
 LEAST_APART = 12.6  # of two performers' discs on paper
@@ -53,6 +53,7 @@ def scene_of(
         lit=lit_in(staged, standing),
         focus=focus,
         crew=crew,
+        distances=focus is None,  # else told under the plan
         dimensions=dimensions,
     )
 
@@ -85,7 +86,8 @@ def formation_plans(
     order = moved_formations(staged) if chosen is None else tuple(sorted(chosen))
     across = _across(edition, order, page.inner, across, crew=focus is None)
     column = page.inner / across
-    most = min(column * (PLAN_SHARE if focus is None and chosen is None else OWN_SHARE), TALLEST)
+    share = PLAN_SHARE if focus is None and chosen is None else OWN_SHARE
+    most = min(column * share, TALLEST)
     cells: list[Cell] = []
     style: list[tuple[object, ...]] = []
     wide_first = focus is not None and len(order) > 1 and across > 2
@@ -96,7 +98,7 @@ def formation_plans(
         large = wide_first and index == order[0]
         wide, tall = (2 * column, 1.3 * most) if large else (column, most)
         plan = StagePlan(scene, tall=tall, wide=wide - GUTTER)
-        cells.append([plan, *_words(edition, index, focus)])
+        cells.append([plan, *_words(edition, index, focus, named=chosen is None)])
         if large:
             cells.append("")
             style.append(("SPAN", (0, 0), (1, 0)))
@@ -137,7 +139,7 @@ def moved_formations(staged: Staged) -> tuple[int, ...]:
     )
 
 
-def _words(edition: Edition, index: int, focus: str | None) -> list[Flowable]:
+def _words(edition: Edition, index: int, focus: str | None, *, named: bool) -> list[Flowable]:
     staged = edition.staged
     standing = staged.standings[index]
     until = min(staged.seconds(standing.end), staged.song.duration)
@@ -161,6 +163,8 @@ def _words(edition: Edition, index: int, focus: str | None) -> list[Flowable]:
         near = nearest(standing, focus)
         if near:
             lines.append(Prose(Span(f"nearest: {near}", "Regular", SMALL, SOFT)))
+        return lines
+    if not named:
         return lines
     for name, (x, y, _) in list(standing.spots.items())[:14]:
         who = Span(f"{edition.number_of(name)} {brief(name)}: ", "Bold", SMALL)

@@ -75,7 +75,7 @@ def _steps_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowa
         style += [("TOPPADDING", (0, row), (-1, row), 0) for row in range(first + 1, last + 1)]
     said = "Lead times before the song are this tool’s choice: move them as the place demands, in this order."
     tail = Prose(Span(said, "Regular", SMALL, SOFT), before=3)
-    table = grid(rows, widths, *style, repeat=1, lines=False)
+    table = grid(rows, widths, *style, repeat=1, pad=2, lines=False)
     return [CondPageBreak(150), heading("Step by step"), table, tail]
 
 
@@ -109,7 +109,7 @@ def _stop_block(night: RunOfNight, room: float) -> list[Flowable]:
     return [
         CondPageBreak(150),
         heading("On the stop word"),
-        grid(rows, [room * 0.25, room * 0.75], pad=3),
+        grid(rows, [room * 0.25, room * 0.75], pad=1.5),
     ]
 
 
@@ -121,7 +121,7 @@ def _log_block(night: RunOfNight, room: float) -> list[Flowable]:
     return [
         CondPageBreak(150),
         heading("After-show log"),
-        grid(rows, [room * 0.5, room * 0.5], pad=4),
+        grid(rows, [room * 0.5, room * 0.5], pad=3),
     ]
 
 

@@ -244,7 +244,7 @@ def cautions_block(
     ]
     tail = "In short; whole, and with who decides, on the safety crew sheet and in the plan packet."
     return [
-        CondPageBreak(60 + 7 * len(cells)),
+        CondPageBreak(max(stack.wrap(column, 1e9)[1] for stack in stacks) + 56),
         heading("Cautions"),
         grid([stacks], [room / len(stacks)] * len(stacks), pad=0, lines=False),
         Prose(Span(tail, "Regular", TINY, SOFT), before=2),

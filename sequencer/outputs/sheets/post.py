@@ -68,9 +68,7 @@ def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowab
     story += _watch_block(edition, post, room)
     story += notes_block(edition, own, room)
     chosen = plans_of(edition, post)
-    story += formation_plans(
-        edition, page, title="Where you look", chosen=chosen, across=3 if len(chosen) > 2 else 2
-    )
+    story += formation_plans(edition, page, title="Where you look", chosen=chosen)
     story += cautions_block(edition, "post", room)
     return story
 
