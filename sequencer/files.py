@@ -52,12 +52,11 @@ def replacing(path: Path) -> Iterator[Path]:
         scratch.chmod(mode & 0o777)
         scratch.replace(path)
     except OSError as error:
-        if error.errno not in _REASONS:
-            raise
+        reason = _REASONS.get(error.errno or 0) or error.strerror or "the system refuses"
         raise InputError(
             "cannot-write",
             Place(str(path)),
-            f"cannot write this file: {_REASONS[error.errno]}",
+            f"cannot write this file: {reason}",
             "name another folder with --out, or make room",
         ) from error
     finally:

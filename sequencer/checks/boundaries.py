@@ -324,7 +324,9 @@ def _unseen(venue: Venue) -> tuple[str, ...]:
     if not venue.audience:
         out.append("No audience line is given: the distance to the audience was not looked at.")
     if not venue.ceilings:
-        out.append("No ceiling is given: height over the flames was not looked at.")
+        out.append(
+            "No ceiling is entered: lines, branches and bunting overhead were not looked at."
+        )
     if not venue.scenery:
         out.append("No scenery is given: distances to scenery and drapes were not looked at.")
     if not venue.posts:

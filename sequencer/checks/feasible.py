@@ -202,7 +202,7 @@ def _reach(asked: _Asked, side: Side) -> list[Finding]:
 
 
 def _own_body(asked: _Asked, side: Side) -> list[Finding]:
-    edges, spans = asked.edges(side)
+    edges, spans = _cut_at_fire(asked, *asked.edges(side))
     body, prop = asked.dancer.body, asked.dancer.props[side]
     told = []
     near: dict[str, Finding] = {}  # the nearest pass of each pattern, told once
@@ -214,9 +214,10 @@ def _own_body(asked: _Asked, side: Side) -> list[Finding]:
         part = body.capsules[gap.label].name if gap.label >= 0 else "body"
         if gap.value < -GAP_ERROR:
             block = span.kind == "block"
+            grave = block or bool(asked.dancer.is_lit(np.array(gap.beat)))
             told.append(
                 asked.finding(
-                    "self-hit", "stop" if block else "warn", span,
+                    "self-hit", "stop" if grave else "warn", span,
                     f"{span.label}, {side} hand: the prop goes {-100 * gap.value:.0f} cm into the {part}",
                     ("move the centre away from the body with ahead or across",
                      "take a shorter tether", "take a smaller hand_radius")
@@ -225,7 +226,7 @@ def _own_body(asked: _Asked, side: Side) -> list[Finding]:
                 )
             )  # fmt: skip
         elif (
-            span.kind == "block"
+            span.kind != "rest"
             and gap.value < min(asked.limits.own_body_near, nearest.get(span.label, 1.0))
             and bool(asked.dancer.is_lit(np.array(gap.beat)))
         ):
@@ -234,10 +235,22 @@ def _own_body(asked: _Asked, side: Side) -> list[Finding]:
                 "flame-near-body", "note", span,
                 f"{span.label}, {side} hand: the burning wick passes {100 * max(gap.value, 0):.0f} cm "
                 f"from the {part}; what is near a flame burns",
-                ("move the centre away from the body with ahead or across",),
+                ("move the centre away from the body with ahead or across",)
+                if span.kind == "block"
+                else ("give the link more beats", "choose another shift after it"),
                 at=gap.beat,
             )  # fmt: skip
     return told + list(near.values())
+
+
+def _cut_at_fire(
+    asked: _Asked, edges: Sequence[float], spans: Sequence[Span]
+) -> tuple[list[float], list[Span]]:
+    """The same spans, cut where the performer is lit or put out: a pass counts by its own moment."""
+    fire = {edge for burn in asked.dancer.lit for edge in burn}
+    cut = sorted({*edges, *(edge for edge in fire if edges[0] < edge < edges[-1])})
+    parts = np.searchsorted(edges, 0.5 * (np.array(cut[:-1]) + cut[1:]), side="right") - 1
+    return cut, [spans[int(k)] for k in parts]
 
 
 def _tangles(asked: _Asked) -> list[Finding]:
@@ -258,7 +271,8 @@ def _tangles(asked: _Asked) -> list[Finding]:
         spans = [_span_at(own, (start + end) / 2) for _, own in both]
         label = " / ".join(dict.fromkeys(span.label for span in spans))
         kinds = {span.kind for span in spans}
-        severity: Severity = "stop" if kinds == {"block"} else "warn"
+        grave = kinds == {"block"} or bool(asked.dancer.is_lit(np.array(gap.beat)))
+        severity: Severity = "stop" if grave else "warn"
         told.append(
             asked.finding(
                 "self-tangle", severity, spans[0],

@@ -15,6 +15,7 @@ from sequencer.show.circumstances import cautions_of
 from sequencer.show.house_rules import rules_of
 from sequencer.show.staged import Staged
 
+UNLIT = "Nothing is lit in this show: burning, fuel and who watches were not looked at."
 Progress = Callable[[str, float], None]
 
 
@@ -40,7 +41,7 @@ def checked(show: Staged, *, progress: Progress | None = None) -> Report:
         show=show.file,
         findings=tuple(sorted(outcome.findings, key=_order)),
         clearances=tuple(sorted(outcome.clearances, key=lambda row: row.distance - row.required)),
-        unseen=outcome.unseen,
+        unseen=outcome.unseen if show.lit else (UNLIT, *outcome.unseen),
         cautions=_cautions(show, outcome),
     )
 

@@ -1,5 +1,6 @@
 """The command line: options in, one task, text out; the heavy imports stay inside the verbs."""
 
+import errno
 from typing import Any
 
 import click
@@ -29,7 +30,18 @@ class Verbs(click.Group):
         except (KeyboardInterrupt, click.Abort):
             message, status = "interrupted; nothing was half-written", 130
         except Exception as error:  # noqa: BLE001 (the last line of defence: it is logged and said)
-            message, status = _fault(error), 70
+            full = isinstance(error, OSError) and error.errno in {
+                errno.ENOSPC,
+                errno.EIO,
+                errno.EDQUOT,
+            }
+            if full:  # standard output goes to a full disk
+                message, status = (
+                    "error: the output cannot be written, the disk is full; make room",
+                    2,
+                )
+            else:
+                message, status = _fault(error), 70
         click.echo(message, err=True)
         raise click.exceptions.Exit(status)
 

@@ -1,6 +1,7 @@
 """Progress of long work, on standard error only."""
 
 import sys
+from contextlib import suppress
 from types import TracebackType
 from typing import Self
 
@@ -30,6 +31,10 @@ class Progress:
 
     def __call__(self, subject: str, share: float) -> None:
         """Show `subject` and how much of it is done."""
+        with suppress(OSError):  # progress into a closed pipe is no fault
+            self._say(subject, share)
+
+    def _say(self, subject: str, share: float) -> None:
         if self._terminal:
             line = f"{subject} … {share:4.0%}"
             sys.stderr.write("\r" + line.ljust(len(self._said)))

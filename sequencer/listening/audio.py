@@ -36,6 +36,9 @@ _SUFFIXES = (
     ".w64",
 )
 
+_LONGEST_PAGE = 65_307  # bytes of an Ogg page, RFC 3533
+_SILENT = 1e-4  # RMS times the root of the sample rate, about −120 dBFS: no recording is that still
+
 Samples = NDArray[np.float32]
 
 
@@ -113,6 +116,13 @@ class Track:
             )
 
     def _judge_length(self) -> None:
+        if self.apart <= _SILENT**2 * self.duration and self.duration >= SHORTEST:
+            raise InputError(
+                "track-silent",
+                Place(str(self.path)),
+                "the track is silent from start to end",
+                "export the song again, or name another file",
+            )
         if self.duration < SHORTEST:
             raise InputError(
                 "track-too-short",
@@ -186,6 +196,7 @@ def _opened(path: Path) -> Iterator[Any]:
 
     _require_file(path)
     _refuse_cut_wave(path)
+    _refuse_cut_ogg(path)
     try:
         handle = path.open("rb")  # Python opens any name on any system; the library need not
     except OSError as error:
@@ -203,6 +214,29 @@ def _opened(path: Path) -> Iterator[Any]:
             ) from error
         with file:
             yield file
+
+
+def _refuse_cut_ogg(path: Path) -> None:
+    """Stop at an Ogg file whose last page does not end the stream: the rest of the song is missing.
+
+    Source: RFC 3533, The Ogg Encapsulation Format, section 6: byte 5 of a page, bit 0x04, last page.
+    """
+    try:
+        with path.open("rb") as file:
+            if file.read(4) != b"OggS":
+                return
+            file.seek(max(path.stat().st_size - _LONGEST_PAGE, 0))
+            tail = file.read()
+    except OSError as error:
+        raise _unreadable(path, error) from error
+    page = tail.rfind(b"OggS")
+    if page < 0 or len(tail) < page + 6 or not tail[page + 5] & 0x04:
+        raise InputError(
+            "track-damaged",
+            Place(str(path)),
+            "the file breaks off before the end of its stream",
+            "copy or export the file again",
+        )
 
 
 def _refuse_cut_wave(path: Path) -> None:

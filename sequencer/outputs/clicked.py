@@ -5,9 +5,8 @@ from pathlib import Path
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.files import replacing
 from sequencer.outputs.clicks import click
-from sequencer.outputs.recording import read_recording
+from sequencer.outputs.recording import read_recording, write_recording
 from sequencer.timing.song import Song
 
 SONG = 0.5  # share of full scale that the song's peak is brought to, so that clicks stand out
@@ -53,8 +52,5 @@ def write_clicked(song: Song, track: Path, path: Path) -> None:
     InputError
         If the track cannot be read or the folder cannot be written.
     """
-    import soundfile
-
     samples, rate = read_recording(track)
-    with replacing(path) as scratch:
-        soundfile.write(scratch, clicked(song, samples, rate), rate, format="WAV", subtype="PCM_16")
+    write_recording(path, clicked(song, samples, rate), rate)

@@ -9,8 +9,8 @@ from pathlib import Path
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.files import replacing
 from sequencer.outputs.clicks import CHANGE_STEP, COUNT_STEPS, call_steps, click, spoken, tone
+from sequencer.outputs.recording import write_recording
 from sequencer.show.staged import Staged
 
 VOICES = ("pitched", "spoken", "none")
@@ -84,11 +84,7 @@ def write_count_track(
     InputError
         If the folder cannot be written.
     """
-    import soundfile
-
-    track = count_track(staged, samples, rate, mix)
-    with replacing(path) as scratch:
-        soundfile.write(scratch, track, rate, format="WAV", subtype="PCM_16")
+    write_recording(path, count_track(staged, samples, rate, mix), rate)
 
 
 def counted(staged: Staged, length: int, rate: int, mix: Mix) -> Floats:

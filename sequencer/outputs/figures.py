@@ -1,11 +1,12 @@
 """Figures to files: PNG, SVG or PDF by the ending, whole or not at all, the same bytes each time."""
 
+import io
 from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from sequencer.errors import InputError, Place
-from sequencer.files import replacing
+from sequencer.files import write_bytes
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
@@ -30,8 +31,10 @@ def write_figure(figure: "Figure", path: Path, *, dpi: int = 150) -> None:
     import matplotlib as mpl
 
     quiet = {"png": {"Software": None}, "svg": {"Date": None}, "pdf": {"CreationDate": None}}[kind]
-    with mpl.rc_context({"svg.hashsalt": "sequencer"}), replacing(path) as scratch:
-        figure.savefig(scratch, format=kind, dpi=dpi, metadata=quiet)
+    made = io.BytesIO()
+    with mpl.rc_context({"svg.hashsalt": "sequencer"}):
+        figure.savefig(made, format=kind, dpi=dpi, metadata=quiet)
+    write_bytes(path, made.getvalue())
 
 
 def write_pages(figures: "Sequence[Figure]", path: Path, *, dpi: int = 150) -> None:
@@ -53,6 +56,8 @@ def write_pages(figures: "Sequence[Figure]", path: Path, *, dpi: int = 150) -> N
         return
     from matplotlib.backends.backend_pdf import PdfPages
 
-    with replacing(path) as scratch, PdfPages(scratch, metadata={"CreationDate": None}) as pages:
+    made = io.BytesIO()
+    with PdfPages(made, metadata={"CreationDate": None}) as pages:
         for figure in figures:
             pages.savefig(figure, dpi=dpi)
+    write_bytes(path, made.getvalue())

@@ -1,11 +1,13 @@
 """The song's own samples, for what is made from them: count tracks and the rehearsal page."""
 
+import io
 from pathlib import Path
 
 import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.errors import InputError, Place
+from sequencer.files import write_bytes
 
 
 def read_recording(track: Path) -> tuple[Floats, int]:
@@ -43,3 +45,29 @@ def read_recording(track: Path) -> tuple[Floats, int]:
             str(error).strip().rstrip("."),
         ) from error
     return np.asarray(samples, dtype=np.float64), int(rate)
+
+
+def write_recording(path: Path, samples: Floats, rate: int) -> None:
+    """Write samples as 16-bit WAV, whole or not at all.
+
+    Parameters
+    ----------
+    path : Path
+    samples : ndarray, shape (n,) or (n, c) [1]
+    rate : int
+        [Hz]
+
+    Raises
+    ------
+    InputError
+        If the file cannot be written.
+
+    Notes
+    -----
+    Source: libsndfile. Made in memory first: its own writer tells a full disk apart badly.
+    """
+    import soundfile
+
+    made = io.BytesIO()
+    soundfile.write(made, samples, rate, format="WAV", subtype="PCM_16")
+    write_bytes(path, made.getvalue())

@@ -3,12 +3,15 @@
 Every scalar arrives as the text that stands in the file, so that `17.10` stays bar 17 beat 10.
 """
 
+import datetime as dt
 from typing import Annotated, Any
 
 from pydantic import BeforeValidator, PlainSerializer, WithJsonSchema
 
 from sequencer import units
 from sequencer.timing.position import Clock, Position, SectionEdge, parse_moment
+
+_TURNERS = {chr(c) for c in (*range(0x202A, 0x202F), *range(0x2066, 0x206A))}
 
 
 def _schema(description: str, *examples: str) -> WithJsonSchema:
@@ -46,6 +49,8 @@ def _name(value: Any) -> str:
     name = " ".join(value.split())
     if not name:
         raise ValueError("a name must not be empty")
+    if any(letter in _TURNERS for letter in name):
+        raise ValueError("a name must not hold signs that turn the direction of writing")
     if any(ord(letter) < 32 or 0x7F <= ord(letter) < 0xA0 for letter in name):
         raise ValueError("a name must not hold control characters")
     if len(name) > 400:
@@ -67,6 +72,18 @@ def _beats(value: Any) -> float:
     return beats
 
 
+def _date(value: Any) -> str:
+    text = str(value).strip()
+    try:
+        return dt.date.fromisoformat(text).isoformat() if len(text) == 10 else _no_date(text)
+    except ValueError:
+        return _no_date(text)
+
+
+def _no_date(text: str) -> str:
+    raise ValueError(f"{text!r} is no day of the calendar, such as 2026-11-25")
+
+
 Text = PlainSerializer(str, return_type=str)
 
 Name = Annotated[
@@ -79,6 +96,7 @@ Length = Annotated[
     _quantity(units.LENGTHS, "m", least=1e-3, most=500.0),
     _schema("a length; metres unless a unit follows", "1.8 m", "6 ft"),
 ]
+Date = Annotated[str, BeforeValidator(_date), WithJsonSchema({"type": "string", "format": "date"})]
 Coordinate = Annotated[
     float,
     _quantity(units.LENGTHS, "m", least=-500.0, most=500.0),

@@ -10,6 +10,7 @@ from pydantic import Field, model_validator
 
 from sequencer.show.kinds import (
     Beats,
+    Date,
     Degrees,
     Duration,
     Length,
@@ -34,7 +35,7 @@ class SectionMark(Record):
 class Corrections(Record):
     """What the performer knows better than the machine."""
 
-    metre: Annotated[int, Field(ge=2, le=7)] | None = Field(None, description="beats a bar")
+    metre: Annotated[int, Field(ge=2, le=7)] | None = Field(None, description="beats a bar, 2 to 7")
     one: When | None = Field(
         None,
         description="a beat that is beat one of its bar, as m:ss.s or as bar.beat of what was heard",
@@ -186,7 +187,7 @@ class Step(Record):
     direction: Literal["same", "opposite"] = Field(
         "same", description="the second hand's direction"
     )
-    cycle: Beats | None = Field(None, description="beats of one hand cycle")
+    cycle: Beats | None = Field(None, ge=0.125, description="beats of one hand cycle, at least 1/8")
     shift: float = Field(0.0, ge=-64, le=64, description="start this many beats into the pattern")
     beats: Beats | None = Field(None, description="how long")
     cycles: Beats | None = Field(None, description="how long, in hand cycles")
@@ -219,7 +220,7 @@ class Step(Record):
 class Entry(Step):
     """A block or phrase on the timeline: who dances it, and from when."""
 
-    who: Names = Field(("all",), description="names, or all")
+    who: Names = Field(("all",), min_length=1, description="names, or all")
     start: When | None = Field(
         None,
         alias="from",
@@ -332,9 +333,7 @@ class Show(Record):
 
     title: Name = Field(description="printed on every sheet")
     version: Name = Field("1", description="printed on every sheet; raise it with every change")
-    date: Annotated[str, Field(pattern=r"^\d{4}-\d{2}-\d{2}$")] | None = Field(
-        None, description="date of this version, YYYY-MM-DD"
-    )
+    date: Date | None = Field(None, description="date of this version, YYYY-MM-DD")
     begins: Annotated[str, Field(pattern=r"^([01]\d|2[0-3]):[0-5]\d$")] | None = Field(
         None, description="clock time at which the song starts on the night, HH:MM"
     )

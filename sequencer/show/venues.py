@@ -18,6 +18,7 @@ from sequencer.show import site
 from sequencer.show.document import Key
 from sequencer.show.reading import ReadShow
 
+LEAST_EDGE = 0.5  # [m] of an audience line
 P = ParamSpec("P")
 T = TypeVar("T")
 
@@ -31,10 +32,13 @@ def venue_of(read: ReadShow) -> Venue:
         If an outline crosses itself or encloses nothing, or a place is absurd.
     """
     venue, crew = read.show.venue, read.show.crew
+    stage = _made(read, ("venue", "stage"), _stage, venue.stage)
     edges = tuple(
         _made(read, ("venue", "audience", i, "line"), AudienceEdge, line=edge.line, name=edge.name)
         for i, edge in enumerate(venue.audience)
     )
+    for i, edge in enumerate(edges):
+        _refuse_odd_edge(read, ("venue", "audience", i, "line"), edge, stage)
     scenery = tuple(
         _made(read, ("venue", "scenery", i), _scenery, thing)
         for i, thing in enumerate(venue.scenery)
@@ -44,7 +48,7 @@ def venue_of(read: ReadShow) -> Venue:
         for i, post in enumerate(crew)
     )
     return Venue(
-        stage=_made(read, ("venue", "stage"), _stage, venue.stage),
+        stage=stage,
         audience=edges,
         ceilings=() if venue.ceiling == "open" else (Ceiling(height=venue.ceiling),),
         scenery=scenery,
@@ -61,6 +65,25 @@ def _made(
         raise read.fault(
             "bad-outline", path, str(error), "give the corners in turn, in metres"
         ) from None
+
+
+def _refuse_odd_edge(
+    read: ReadShow, path: tuple[Key, ...], edge: AudienceEdge, stage: Region
+) -> None:
+    """An edge that is a mere dot, or runs over the stage, cannot be what the audience stands behind."""
+    import shapely
+
+    line = shapely.LineString(edge.line)
+    if line.length < LEAST_EDGE:
+        raise read.fault(
+            "bad-outline", path, f"the audience line {edge.name!r} is {line.length:.2f} m long",
+            "give both ends of the edge that the audience stands behind",
+        )  # fmt: skip
+    if stage.polygon.buffer(-0.05).intersects(line):
+        raise read.fault(
+            "bad-outline", path, f"the audience line {edge.name!r} runs over the stage",
+            "move the line, or cut the stage's outline there",
+        )  # fmt: skip
 
 
 def _scenery(thing: site.Scenery) -> Scenery:

@@ -77,6 +77,8 @@ def parse_moment(text: str) -> Moment:
     """
     text = text.strip()
     if match := _BAR_BEAT.match(text):
+        if match[3] and re.search(r"/0+$", match[3]):
+            raise ValueError(f"the fraction of a beat in {text!r} is divided by nothing")
         beat = Fraction(match[2]) + (Fraction(match[3]) if match[3] else 0)
         if match[3] and Fraction(match[3]) >= 1:
             raise ValueError(f"the fraction of a beat in {text!r} must be below 1")

@@ -55,6 +55,13 @@ def test_the_small_show_can_be_checked(stage_folder):
         ("one: 0:00.5", "one: 9:00.0", 4, "outside the track"),
         ("{shape: rectangle, width: 12 m, depth: 10 m}",
          "{outline: [[0, 0], [4, 4], [4, 0], [0, 4]]}", 6, "cross"),
+        ("[[-12, -9], [12, -9]]", "[[-12, -9], [-12, -9]]", 7, "0.00 m long"),
+        ("[[-12, -9], [12, -9]]", "[[-12, 4], [12, 4]]", 7, "runs over the stage"),
+        ("title: Small", "title: Small\ndate: 2026-13-45", 2, "no day of the calendar"),
+        ("from: 3.1", "from: 3.1+1/0", 11, "divided by nothing"),
+        ("beats: 16", "beats: 16, cycle: 0.001", 11, "0.125"),
+        ("{from: 3.1", "{who: [], from: 3.1", 11, "at least 1"),
+        ("name: Ash", 'name: "A\u202Esh"', 9, "direction of writing"),
         ("depth: 10 m", "depth: 900 m", 6, "outside 0.001 … 500 m"),
     ],
 )  # fmt: skip
@@ -95,21 +102,39 @@ def audio(folder, kind):
     elif kind == "not-a-number":
         song[RATE : RATE + 100] = np.nan
         sf.write(path, song, RATE, subtype="FLOAT")
+    elif kind == "silent":
+        sf.write(path, 0 * song, RATE)
+    elif kind == "cut":
+        path = folder / "cut.ogg"
+        sf.write(path, song, RATE)
+        path.write_bytes(path.read_bytes()[: path.stat().st_size // 2])
     elif kind == "one-second":
         sf.write(path, song[:RATE], RATE)
     return path
 
 
 @pytest.mark.parametrize(
-    "kind", ["missing", "folder", "empty", "text", "headless", "not-a-number", "one-second"]
+    "kind",
+    [
+        "missing",
+        "folder",
+        "empty",
+        "text",
+        "headless",
+        "not-a-number",
+        "one-second",
+        "silent",
+        "cut",
+    ],
 )
 def test_audio_that_cannot_be_heard(tmp_path, kind):
     path = audio(tmp_path, kind)
     assert_refused(run("listen", path), path.name)
 
 
-def test_silence_is_no_song_to_start_from(tmp_path):
-    sf.write(tmp_path / "still.wav", np.zeros(RATE * 10, np.float32), RATE)
+def test_noise_is_no_song_to_start_from(tmp_path):
+    noise = np.random.default_rng(3).normal(0, 0.1, RATE * 10)
+    sf.write(tmp_path / "still.wav", noise, RATE)
     result = run("new", tmp_path / "s.yaml", "--track", tmp_path / "still.wav")
     assert result.exit_code == 2, result.output
     assert "beat" in result.stderr

@@ -75,7 +75,7 @@ def test_opposed_channels_are_heard(tmp_path):
     assert song.tempo == pytest.approx(120, rel=0.02)
 
 
-def damaged(tmp_path, kind):
+def damaged(tmp_path, kind):  # noqa: C901 (one case a kind of damage)
     path = tmp_path / f"{kind}.wav"
     match kind:
         case "folder":
@@ -100,6 +100,12 @@ def damaged(tmp_path, kind):
             path = tmp_path / "cut.flac"
             soundfile.write(path, np.random.default_rng(1).normal(0, 0.1, 44100 * 8), 44100)
             path.write_bytes(path.read_bytes()[:400_000])
+        case "cut-ogg":
+            path = tmp_path / "cut.ogg"
+            soundfile.write(path, clicks(20.0), 44100)
+            path.write_bytes(path.read_bytes()[: int(path.stat().st_size * 0.7)])
+        case "silent":
+            soundfile.write(path, np.zeros(44100 * 8), 44100)
         case "bytes":
             path.write_bytes(np.random.default_rng(1).bytes(20_000))
     return path
@@ -117,6 +123,8 @@ def damaged(tmp_path, kind):
         ("no-samples", "track-too-short"),
         ("cut", "track-damaged"),
         ("cut-flac", "track-damaged"),
+        ("cut-ogg", "track-damaged"),
+        ("silent", "track-silent"),
         ("bytes", "track-not-audio"),
     ],
 )
@@ -131,9 +139,9 @@ def test_what_cannot_be_heard_is_refused(tmp_path, kind, code):
     assert "\n" not in str(caught.value)
 
 
-@pytest.mark.parametrize("name", ["c.ogg", "d.mp3"])
-def test_a_compressed_file_cut_short_is_heard_as_far_as_it_goes(tmp_path, name):
-    path = tmp_path / name
+def test_an_mp3_cut_short_is_heard_as_far_as_it_goes(tmp_path):
+    """An MP3 has no end mark, and its header's length is not believed: nothing tells that it is cut."""
+    path = tmp_path / "d.mp3"
     soundfile.write(path, clicks(20.0), 44100)
     path.write_bytes(path.read_bytes()[: int(path.stat().st_size * 0.7)])
 

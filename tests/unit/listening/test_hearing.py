@@ -87,9 +87,7 @@ def babble(seconds=24.0):
     return samples
 
 
-@pytest.mark.parametrize(
-    "samples", [np.zeros(RATE * 10), noise(), one_click()], ids=["silence", "noise", "one click"]
-)
+@pytest.mark.parametrize("samples", [noise(), one_click()], ids=["noise", "one click"])
 def test_no_beat_is_said_to_be_none(tmp_path, samples):
     song = hear(written(tmp_path, samples))
 
