@@ -6,6 +6,7 @@ from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
+LIT = 180.0  # [s] three quarters of the four minutes that the starter's fire block assumes
 LINK = 2  # beats from one section's pattern into the next's
 _Part = tuple[str, int, int, float]  # name, first beat, last beat, energy
 
@@ -47,12 +48,19 @@ def starter_text(song: Song, *, track: str, title: str, date: str) -> str:
         _block_lines(part, pattern, count, last=part is parts[-1])
         for part, pattern in zip(parts, _patterns(parts), strict=True)
     )
-    first, last = count.position_of(parts[0][1]), count.position_of(parts[-1][2])
+    first, last = count.position_of(parts[0][1]), count.position_of(_dark(parts, count))
     return _TEXT.format(
         title=_quoted(title), date=date, track=_quoted(track), sha=song.sha256, tempo=f"{song.tempo:.1f}",
         metre=song.metre, duration=clock_text(song.duration), marks=marks, blocks=blocks,
         first=first, last=last,
     )  # fmt: skip
+
+
+def _dark(parts: list[_Part], count: TempoMap) -> int:
+    """The last border of sections within the burn that the commented fire block assumes."""
+    start = float(count.seconds_from_beats(parts[0][1]))
+    ends = [end for *_, end, _ in parts if float(count.seconds_from_beats(end)) <= start + LIT]
+    return max(ends, default=parts[0][2])
 
 
 def _block_lines(part: _Part, pattern: str, count: TempoMap, *, last: bool) -> str:
@@ -122,10 +130,13 @@ venue:
   extinguishers:
     - {{at: [-4.5, 1], rating: "2-A:10-B:C", kind: foam}}
     - {{at: [4.5, 1], rating: "2-A:10-B:C", kind: foam}}
+    - {{at: [9, 10], rating: "2-A:10-B:C", kind: foam}}    # by the fuel station
+  # wind: 2 m/s          # gusts at prop height, measured
 
 cast:
   - name: Performer
     stature: 1.70 m
+    # birth_year: 1990    # rules ask for a least age where fire is lit
     prop: {{kind: poi, tether: 0.55 m, head_mass: 200 g, wick: 5 cm}}
 
 formations:
@@ -141,13 +152,17 @@ staging:
 timeline:
 {blocks}
 
-# Only for a lit show. Time your own burn before you trust a number here.
+# Only for a lit show: take the # away. Time your own burn before you trust a number here.
 # fire:
 #   fuel: kerosene
-#   burn: {{time: 4 min, measured: false}}
+#   burn: {{time: 4 min, measured: false}}   # true once you have timed this wick with this fuel
+#   fuel_on_site: 1 L
 #   lit:
-#     - {{who: all, from: {first}, until: {last}}}
+#     - {{who: all, from: {first}, until: {last}}}   # relight or end dark after that
 
+# A person has one duty. Nobody here is lit, fuels another's prop or films.
 crew:
   - {{name: Spotter, post: [-3, -1], duty: spotter, equipment: [damp towel, fire blanket]}}
+  - {{name: Guard, post: [0, -4], duty: perimeter, equipment: [damp towel]}}
+  - {{name: Keeper, post: [9, 11], duty: fuel keeper, equipment: [lidded metal can, fire blanket]}}
 """
