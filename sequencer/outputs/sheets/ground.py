@@ -200,12 +200,15 @@ class Ground(Flowable):  # type: ignore[misc]
                 Span("UPSTAGE", "Bold", TINY, SOFT),
                 align="centre",
             )
-        one_line(canvas, left, low + tall + 4, Span("stage right", "Regular", TINY, SOFT))
+        sides = ("stage right", "stage left")
+        if sum(width(words, "Regular") * TINY for words in sides) + 8 > wide:
+            sides = ("right", "left")
+        one_line(canvas, left, low + tall + 4, Span(sides[0], "Regular", TINY, SOFT))
         one_line(
             canvas,
             left + wide,
             low + tall + 4,
-            Span("stage left", "Regular", TINY, SOFT),
+            Span(sides[1], "Regular", TINY, SOFT),
             align="right",
         )
         metre = next((m for m in (1, 2, 5, 10, 20, 50, 100) if m * self.scale >= 28), 100)
