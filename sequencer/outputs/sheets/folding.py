@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from sequencer.outputs.sheets.cues import Cue
+from sequencer.outputs.sheets.wording import facing_words, place_words, plural
 
 SHORT_REST = 8.0  # [beats] longer ones get a line of their own
 _NOTHING = 1.0  # [beats] a rest at the start of the track that nobody counts
@@ -53,3 +54,11 @@ def _is_short(cue: Cue, entries: Sequence[Entry], cues: Sequence[Cue]) -> bool:
     last = not any(c.start >= cue.end - _SAME and c.kind != "end" for c in cues)
     is_out = bool(entries) and entries[-1].cue.kind == "out"
     return cue.beats <= SHORT_REST or (last and is_out)
+
+
+def walk_words(cue: Cue) -> str:
+    """A walk in words: how long, by which points, where to, and which way to face there."""
+    x, y, facing = cue.spot
+    passing = [f"pass {place_words(*point)}" for point in cue.via]
+    goal = f"to {place_words(x, y)}, face {facing_words(facing)}"
+    return "; ".join([f"{plural(cue.beats, 'beat')} to {cue.formation}", *passing, goal])

@@ -18,7 +18,7 @@ from sequencer.outputs.sheets.blocks import (
 )
 from sequencer.outputs.sheets.cues import Cue, cues_of
 from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.folding import Entry, folded
+from sequencer.outputs.sheets.folding import Entry, folded, walk_words
 from sequencer.outputs.sheets.formations import formation_plans
 from sequencer.outputs.sheets.furniture import Sheet
 from sequencer.outputs.sheets.hands import hand_lines, together_words
@@ -311,14 +311,6 @@ def _rest(cue: Cue) -> list[Flowable]:
     if cue.lit:
         lines.append(_words("you are lit: hold the flames off your legs", "Bold"))
     return lines
-
-
-def walk_words(cue: Cue) -> str:
-    """A walk in words: how long, by which points, where to, and which way to face there."""
-    x, y, facing = cue.spot
-    passing = [f"pass {place_words(*point)}" for point in cue.via]
-    goal = f"to {place_words(x, y)}, face {facing_words(facing)}"
-    return "; ".join([f"{plural(cue.beats, 'beat')} to {cue.formation}", *passing, goal])
 
 
 def _words(text: str, face: Face = "Regular", size: float = DARK, colour: Color = INK) -> Prose:

@@ -5,9 +5,8 @@ import pytest
 
 from sequencer.outputs.sheets.cues import cues_of
 from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.folding import SHORT_REST, folded
+from sequencer.outputs.sheets.folding import SHORT_REST, folded, walk_words
 from sequencer.outputs.sheets.furniture import document_bytes
-from sequencer.outputs.sheets.performer import walk_words
 from sequencer.outputs.sheets.post import plans_of
 from sequencer.outputs.sheets.writing import sheets_of
 from sequencer.show.circumstances import cautions_of
