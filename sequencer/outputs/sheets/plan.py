@@ -85,7 +85,7 @@ class StagePlan(Ground):
     def _performers(self, canvas: Any) -> None:
         names = list(self.scene.staged.show.names)
         radius = self.disc
-        for number, name in enumerate(names, start=1):
+        for name in names:
             if name not in self.scene.spots:
                 continue
             x, y = self.at(*self.scene.spots[name][:2])
@@ -104,6 +104,11 @@ class StagePlan(Ground):
                 )
             arrow.close()
             canvas.drawPath(arrow, stroke=0, fill=1)
+        for number, name in enumerate(names, start=1):  # over every arrow: a number is never hidden
+            if name not in self.scene.spots:
+                continue
+            x, y = self.at(*self.scene.spots[name][:2])
+            dark = self.scene.focus in {None, name}
             canvas.setFillColor(INK if dark else PAPER)
             canvas.setStrokeColor(INK if dark else SOFT)
             canvas.setLineWidth(1.1)
@@ -136,7 +141,8 @@ class StagePlan(Ground):
             found = self.label(
                 canvas,
                 name,
-                near + _around(x, y, radius, long),
+                near
+                + [spot for spot in _around(x, y, radius, long) if self._is_clear((x, y), spot)],
                 face="Bold" if own or self.scene.focus is None else "Regular",
                 colour=INK,
                 centre=True,
@@ -146,14 +152,31 @@ class StagePlan(Ground):
             if found is not None and found not in near:
                 self._thread(canvas, (x, y), found, long / 2)
 
+    def _is_clear(self, disc: tuple[float, float], label: tuple[float, float]) -> bool:
+        """Whether a line from a disc to its name misses every other disc."""
+        (x, y), (to_x, to_y) = disc, label
+        long = max(hypot(to_x - x, to_y - y), 1e-9)
+        for spot in self.scene.spots.values():
+            px, py = self.at(*spot[:2])
+            if hypot(px - x, py - y) < 1e-6:
+                continue
+            share = ((px - x) * (to_x - x) + (py - y) * (to_y - y)) / long**2
+            share = min(max(share, 0.0), 1.0)
+            off = hypot(x + share * (to_x - x) - px, y + share * (to_y - y) - py)
+            if off < self.disc + 1.5:
+                return False
+        return True
+
     def _thread(
         self, canvas: Any, disc: tuple[float, float], label: tuple[float, float], half: float
     ) -> None:
         """A thin line from a disc to its name where the name stands away from it."""
-        end = (
-            min(max(disc[0], label[0] - half), label[0] + half),
-            label[1] + 7.5 if label[1] < disc[1] else label[1] - 3.5,
-        )
+        ahead = hypot(label[0] - disc[0], label[1] - disc[1])
+        reach = min(half, abs(label[0] - disc[0])) / max(ahead, 1e-9)
+        keep = max(
+            1.0 - reach - 4.0 / max(ahead, 1e-9), 0.0
+        )  # ends before the name, straight at it
+        end = (disc[0] + keep * (label[0] - disc[0]), disc[1] + keep * (label[1] - disc[1]))
         far = hypot(end[0] - disc[0], end[1] - disc[1])
         share = min(self.disc / far, 1.0) if far else 1.0
         start = (disc[0] + share * (end[0] - disc[0]), disc[1] + share * (end[1] - disc[1]))
