@@ -39,7 +39,7 @@ def place_words(x: float, y: float) -> str:
     if abs(y) < 0.05:
         return f"{across}, at the front edge"
     return (
-        f"{across}, {metres(abs(y))}{NB}up"
+        f"{across}, {metres(abs(y))}{NB}upstage"
         if y > 0
         else f"{across}, {metres(abs(y))} in front of the edge"
     )

@@ -93,9 +93,9 @@ def test_split_prose_shares_its_lines():
 @pytest.mark.parametrize(
     ("x", "y", "words"),
     [
-        (0.0, 2.5, "on the centre line, 2.5\u00a0m\u00a0up"),
+        (0.0, 2.5, "on the centre line, 2.5\u00a0m\u00a0upstage"),
         (1.5, 0.0, "1.5\u00a0m to stage\u00a0left, at the front edge"),
-        (-3.0, 4.0, "3.0\u00a0m to stage\u00a0right, 4.0\u00a0m\u00a0up"),
+        (-3.0, 4.0, "3.0\u00a0m to stage\u00a0right, 4.0\u00a0m\u00a0upstage"),
         (0.02, -1.0, "on the centre line, 1.0\u00a0m in front of the edge"),
     ],
 )
