@@ -19,6 +19,8 @@ from sequencer.timing.tempo import TempoMap
 
 _TOGETHER = 32.0  # [beats] approaches no farther apart than this are told in one finding
 
+ON_STAGE = 0.05  # [m] by which a line must lie within the stage: one along the edge is none
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Ask:
@@ -47,7 +49,7 @@ def boundaries(
 ) -> Outcome:
     """Distances and conflicts of every performer with what stands still, between two beats."""
     grid = cells(dancers, start, end)
-    total = Outcome(unseen=_unseen(venue))
+    total = Outcome(findings=_audience_on_stage(venue), unseen=_unseen(venue))
     for ask in _asks(dancers, venue, requirements):
         found = encounters(
             dancers,
@@ -59,6 +61,30 @@ def boundaries(
         )
         total += _told(dancers, tempo, requirements, ask, found)
     return total + _ceilings(dancers, tempo, venue, requirements)
+
+
+def _audience_on_stage(venue: Venue) -> tuple[Finding, ...]:
+    """Audience lines that run over the stage: people would stand among the performers."""
+    import shapely
+
+    if venue.stage is None:
+        return ()
+    inside = venue.stage.polygon.buffer(-ON_STAGE)
+    return tuple(
+        Finding(
+            code="audience-on-stage",
+            severity="stop",
+            who=(),
+            start=None,
+            end=None,
+            position=None,
+            message=f"the audience line {edge.name!r} runs over the stage",
+            remedies=("move the line off the stage", "cut the stage's outline there"),
+            source="geometry: the audience stands off the stage",
+        )
+        for edge in venue.audience
+        if inside.intersects(shapely.LineString(edge.line))
+    )
 
 
 def audience_distance(dancers: Sequence[Dancer], requirements: Requirements) -> float:

@@ -38,7 +38,7 @@ def venue_of(read: ReadShow) -> Venue:
         for i, edge in enumerate(venue.audience)
     )
     for i, edge in enumerate(edges):
-        _refuse_odd_edge(read, ("venue", "audience", i, "line"), edge, stage)
+        _refuse_odd_edge(read, ("venue", "audience", i, "line"), edge)
     scenery = tuple(
         _made(read, ("venue", "scenery", i), _scenery, thing)
         for i, thing in enumerate(venue.scenery)
@@ -67,10 +67,8 @@ def _made(
         ) from None
 
 
-def _refuse_odd_edge(
-    read: ReadShow, path: tuple[Key, ...], edge: AudienceEdge, stage: Region
-) -> None:
-    """An edge that is a mere dot, or runs over the stage, cannot be what the audience stands behind."""
+def _refuse_odd_edge(read: ReadShow, path: tuple[Key, ...], edge: AudienceEdge) -> None:
+    """An edge that is a mere dot cannot be what the audience stands behind."""
     import shapely
 
     line = shapely.LineString(edge.line)
@@ -78,11 +76,6 @@ def _refuse_odd_edge(
         raise read.fault(
             "bad-outline", path, f"the audience line {edge.name!r} is {line.length:.2f} m long",
             "give both ends of the edge that the audience stands behind",
-        )  # fmt: skip
-    if stage.polygon.buffer(-0.05).intersects(line):
-        raise read.fault(
-            "bad-outline", path, f"the audience line {edge.name!r} runs over the stage",
-            "move the line, or cut the stage's outline there",
         )  # fmt: skip
 
 

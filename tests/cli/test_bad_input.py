@@ -56,7 +56,6 @@ def test_the_small_show_can_be_checked(stage_folder):
         ("{shape: rectangle, width: 12 m, depth: 10 m}",
          "{outline: [[0, 0], [4, 4], [4, 0], [0, 4]]}", 6, "cross"),
         ("[[-12, -9], [12, -9]]", "[[-12, -9], [-12, -9]]", 7, "0.00 m long"),
-        ("[[-12, -9], [12, -9]]", "[[-12, 4], [12, 4]]", 7, "runs over the stage"),
         ("title: Small", "title: Small\ndate: 2026-13-45", 2, "no day of the calendar"),
         ("from: 3.1", "from: 3.1+1/0", 11, "divided by nothing"),
         ("beats: 16", "beats: 16, cycle: 0.001", 11, "0.125"),
