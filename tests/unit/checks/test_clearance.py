@@ -149,7 +149,7 @@ def test_a_mend_says_whom_it_crowds(dance):
     ("venue", "code"),
     [
         (
-            Venue(stage=STAGE, audience=(AudienceEdge(line=((-20, 3), (20, 3))),)),
+            Venue(audience=(AudienceEdge(line=((-20, 3), (20, 3))),)),
             "audience-too-close",
         ),
         (Venue(stage=rectangle(6, 8.2)), "off-stage"),
