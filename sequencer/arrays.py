@@ -36,31 +36,3 @@ def as_floats(name: str, values: ArrayLike) -> Floats:
     if not np.all(np.isfinite(floats)):
         raise ValueError(f"{name} must be finite, got {floats[~np.isfinite(floats)][0]!r}")
     return floats
-
-
-def as_vectors(name: str, values: ArrayLike) -> Floats:
-    """Finite float64 array whose last axis is (x, y, z).
-
-    Parameters
-    ----------
-    name : str
-        What the caller calls it; used in the message.
-    values : array_like, shape (..., 3) [any unit]
-
-    Returns
-    -------
-    vectors : ndarray, shape (..., 3) [same unit]
-
-    Raises
-    ------
-    ValueError
-        If the last axis is not 3 long, or a value is not finite.
-
-    Notes
-    -----
-    Source: numpy's conversion rules. Exact.
-    """
-    vectors = as_floats(name, values)
-    if vectors.ndim == 0 or vectors.shape[-1] != 3:
-        raise ValueError(f"{name} must have shape (..., 3), got {vectors.shape}")
-    return vectors
