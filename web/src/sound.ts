@@ -7,6 +7,7 @@ import { Stretcher } from "./stretch";
 const HORIZON = 1.6; // [s] handed over in advance: a page that is held up for a second still sounds
 const PIECE = 0.4; // [s]
 const DELAY = 1105 / 44100; // [s] of MP3 encoder and decoder, where a browser does not take it off
+const LEASH = 0.004; // [s] of the clock on the wall: the smoothed time never leaves the sound's by more
 const SOON = 0.04; // [s] between pressing play and the first sample
 
 interface Piece { at: number; from: number; to: number } // context time; song from … to
@@ -78,7 +79,8 @@ export class SoundClock implements Clock {
     const stamp = performance.now();
     const ahead = this.shown + ((stamp - this.stamp) / 1000) * this.rate;
     const off = raw - ahead;
-    this.shown = Math.abs(off) > 0.03 ? raw : Math.min(raw + 0.004, Math.max(raw - 0.004, ahead + 0.2 * off));
+    const leash = LEASH * this.rate;
+    this.shown = Math.abs(off) > 0.03 ? raw : Math.min(raw + leash, Math.max(raw - leash, ahead + 0.2 * off));
     this.stamp = stamp;
     if (raw >= this.duration - 1e-3 && !this.span) {
       this.pause();
@@ -192,7 +194,7 @@ export class SoundClock implements Clock {
       node.start(at, from + this.skip, end - from);
     } else {
       this.stretcher ??= new Stretcher(buffer, this.mono, from + this.skip, this.rate);
-      const hop = Math.round(0.02 * buffer.sampleRate);
+      const { hop } = this.stretcher;
       const hops = Math.max(1, Math.ceil(((end - from) / this.rate) * buffer.sampleRate / hop - 1e-6));
       const channels = this.stretcher.next(hops);
       const piece = this.context.createBuffer(channels.length, hops * hop, buffer.sampleRate);
