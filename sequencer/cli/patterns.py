@@ -10,6 +10,8 @@ import click
     epilog="Example: sequencer patterns pro-bend-3 --steps --draw exports/pro-bend-3.pdf"
 )
 @click.argument("name", required=False)
+@click.option("--from", "file", type=click.Path(path_type=Path),
+              help="A file of patterns, or a show file, whose patterns come on top.")  # fmt: skip
 @click.option("--family", help="Only patterns of this family.")
 @click.option("--find", "containing", metavar="TEXT", help="Only patterns that speak of this.")
 @click.option("--hardest", type=click.IntRange(1, 5), help="Only patterns up to this difficulty.")
@@ -28,11 +30,13 @@ import click
 @click.option("--direction", type=click.Choice(["same", "opposite"]), default="same",
               show_default=True, help="Of the two hands, in the page.")  # fmt: skip
 @click.option("--joins", is_flag=True, help="Which pattern joins which, as a matrix.")
+@click.option("--laws", is_flag=True, help="Kinds of law that patterns of your own may use.")
 @click.option("--json", "as_json", is_flag=True, help="Print JSON instead of text.")
 @click.pass_context
 def patterns(
     ctx: click.Context,
     name: str | None,
+    file: Path | None,
     family: str | None,
     containing: str | None,
     hardest: int | None,
@@ -44,6 +48,7 @@ def patterns(
     timing: Literal["together", "split", "quarter"],
     direction: Literal["same", "opposite"],
     joins: bool,
+    laws: bool,
     as_json: bool,
 ) -> None:
     """List the vocabulary, or show the card of the pattern NAME."""
@@ -51,22 +56,29 @@ def patterns(
 
     if name is None and (settings or steps or page):
         raise click.UsageError("--set, --steps and --page need the NAME of a pattern", ctx)
-    if joins and name is not None:
-        raise click.UsageError("--joins is of the whole vocabulary; leave NAME out", ctx)
+    if (joins or laws) and name is not None:
+        raise click.UsageError(
+            f"--{'joins' if joins else 'laws'} is not of one pattern; leave NAME out", ctx
+        )
     if page is not None and name is not None:
-        vocabulary.write_page(name, settings, page, tempo=tempo, timing=timing, direction=direction)
+        vocabulary.write_page(
+            name, settings, page, tempo=tempo, timing=timing, direction=direction, file=file
+        )
         click.echo(f"wrote {page}", err=True)
     if draw is not None:
-        vocabulary.draw(name, settings, draw, steps=steps, joins=joins)
+        vocabulary.draw(name, settings, draw, steps=steps, joins=joins, file=file)
         click.echo(f"wrote {draw}", err=True)
     if joins:
-        click.echo(vocabulary.joins_text(as_json=as_json), nl=False)
+        click.echo(vocabulary.joins_text(file=file, as_json=as_json), nl=False)
+    elif laws:
+        click.echo(vocabulary.laws_text(as_json=as_json), nl=False)
     elif name is None:
         listed = vocabulary.list_text(
-            family=family, containing=containing, hardest=hardest, as_json=as_json
+            family=family, containing=containing, hardest=hardest, file=file, as_json=as_json
         )
         click.echo(listed, nl=False)
     elif steps:
-        click.echo(vocabulary.steps_text(name, settings, as_json=as_json), nl=False)
+        click.echo(vocabulary.steps_text(name, settings, file=file, as_json=as_json), nl=False)
     else:
-        click.echo(vocabulary.card_text(name, settings, tempo=tempo, as_json=as_json), nl=False)
+        card = vocabulary.card_text(name, settings, tempo=tempo, file=file, as_json=as_json)
+        click.echo(card, nl=False)

@@ -14,6 +14,8 @@ from sequencer.cli.progress import Progress
 @click.option("--rate", type=click.FloatRange(0, 10_000, min_open=True), default=60.0, show_default=True,
               help="Rows a second.")  # fmt: skip
 @click.option("--pattern", help="One pattern of one hand in the body frame, instead of a show.")
+@click.option("--from", "file", type=click.Path(path_type=Path),
+              help="A file of patterns, or a show file, that --pattern is looked up in too.")  # fmt: skip
 @click.option(
     "--set", "settings", multiple=True, metavar="KEY=VALUE", help="A parameter of the pattern."
 )
@@ -29,6 +31,7 @@ def trace(
     show: Path | None,
     rate: float,
     pattern: str | None,
+    file: Path | None,
     settings: tuple[str, ...],
     beats: float | None,
     per_beat: int,
@@ -40,10 +43,10 @@ def trace(
     if (show is None) == (pattern is None):
         raise click.UsageError("give either SHOW or --pattern NAME", ctx)
     if pattern is not None:
-        click.echo(
-            tasks.trace_pattern(pattern, settings, beats=beats, per_beat=per_beat, tempo=tempo),
-            nl=False,
+        rows = tasks.trace_pattern(
+            pattern, settings, beats=beats, per_beat=per_beat, tempo=tempo, file=file
         )
+        click.echo(rows, nl=False)
         return
     if show is not None:
         with Progress() as progress:

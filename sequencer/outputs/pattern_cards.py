@@ -1,6 +1,6 @@
 """Patterns as text: the list, one pattern's card, build steps, the join matrix."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from math import isfinite
 from typing import Any
 
@@ -8,7 +8,7 @@ import numpy as np
 
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.motion.joining import VERDICTS, ends
-from sequencer.motion.kinds import DEFAULT_TETHER
+from sequencer.motion.kinds import DEFAULT_TETHER, LawKind
 from sequencer.motion.library import Pattern, cycle_beats, find, law_for, patterns
 from sequencer.motion.matrix import JoinMatrix
 from sequencer.motion.parameters import Parameter
@@ -116,7 +116,7 @@ def card_record(
         "cycle_beats": cycle,
         "tempo": tempo,
         "tether_m": tether,
-        "parameters": [_parameter_record(p) for p in pattern.parameters],
+        "parameters": parameter_records(pattern.parameters),
         "hands": hands if pattern.hybrid else {"right": hands["right"]},
     }
 
@@ -148,12 +148,7 @@ def card_text(
         lines.append(f"learn first: {', '.join(card['needs'])}")
     if card["notes"]:
         lines.append(f"body: {card['notes']}")
-    lines += ["", "may be set:"]
-    wide = max((len(p["name"]) for p in card["parameters"]), default=0)
-    lines += [
-        f"  {p['name']:<{wide}}  {p['range']}; {p['default']} if not said; {p['help']}"
-        for p in card["parameters"]
-    ]
+    lines += ["", "may be set:", *_parameter_lines(card["parameters"])]
     lines += [
         "",
         f"source of the pattern: {card['source']}; figures: docs/motion.md, section 6",
@@ -200,15 +195,35 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
     return lines
 
 
-def _parameter_record(parameter: Parameter) -> dict[str, Any]:
-    default = "the prop's" if parameter.default is None else parameter.default
-    return {
-        "name": parameter.name,
-        "range": parameter.range_words,
-        "default": default,
-        "unit": parameter.unit,
-        "help": parameter.help,
-    }
+def laws_text(kinds: Mapping[str, LawKind]) -> str:
+    """Kinds of law by family, each with its parameters."""
+    lines: list[str] = []
+    for kind in sorted(kinds.values(), key=lambda kind: kind.family):
+        lines += [f"{kind.name} ({kind.family})"]
+        lines += [*_parameter_lines(parameter_records(kind.parameters)), ""]
+    return "\n".join(lines)
+
+
+def parameter_records(parameters: Sequence[Parameter]) -> list[dict[str, Any]]:
+    """Parameters as plain data."""
+    return [
+        {
+            "name": parameter.name,
+            "range": parameter.range_words,
+            "default": "the prop's" if parameter.default is None else parameter.default,
+            "unit": parameter.unit,
+            "help": parameter.help,
+        }
+        for parameter in parameters
+    ]
+
+
+def _parameter_lines(records: Sequence[Mapping[str, Any]]) -> list[str]:
+    wide = max((len(p["name"]) for p in records), default=0)
+    return [
+        f"  {p['name']:<{wide}}  {p['range']}; {p['default']} if not said; {p['help']}"
+        for p in records
+    ]
 
 
 def steps_text(name: str, stations: list[Station]) -> str:

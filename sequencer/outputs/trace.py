@@ -13,6 +13,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.dancer import Dancer
+from sequencer.motion.library import Pattern
 from sequencer.show.staged import Staged
 
 if TYPE_CHECKING:
@@ -53,7 +54,13 @@ def trace_csv(staged: Staged, *, rate: float) -> str:
 
 
 def pattern_csv(
-    name: str, parameters: Mapping[str, object], *, beats: float | None, per_beat: int, tempo: float
+    name: str,
+    parameters: Mapping[str, object],
+    *,
+    beats: float | None,
+    per_beat: int,
+    tempo: float,
+    book: Mapping[str, Pattern] | None = None,
 ) -> str:
     """One pattern of the right hand in the body frame, its own beat 0 first and both ends included.
 
@@ -69,6 +76,8 @@ def pattern_csv(
         Rows a beat.
     tempo : float
         Beats a minute, for the seconds.
+    book : mapping, optional
+        Patterns to look in, instead of the built-in ones.
 
     Raises
     ------
@@ -77,7 +86,7 @@ def pattern_csv(
     """
     from sequencer.motion.rows import pattern_rows
 
-    rows = pattern_rows(name, parameters, beats=beats, per_beat=per_beat, tempo=tempo)
+    rows = pattern_rows(name, parameters, beats=beats, per_beat=per_beat, tempo=tempo, book=book)
     vectors = (rows[:, 2:5], rows[:, 5:8], rows[:, 8:11])
     frame = _frame(rows[:, 0], rows[:, 1], "", "right", vectors)
     return _csv([frame.assign(lit=0)], len(rows))

@@ -348,6 +348,9 @@ class Show(Record):
         default_factory=dict,
         description="patterns of your own: a law with what is set for good, or a list of stations",
     )
+    pattern_files: tuple[Annotated[str, Field(min_length=1)], ...] = Field(
+        (), description="files of patterns to use here, paths from this file's folder"
+    )
     phrases: dict[Name, tuple[Step, ...]] = Field(
         default_factory=dict, description="blocks in a row, by a name of yours, to be used again"
     )

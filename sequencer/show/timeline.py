@@ -21,6 +21,7 @@ from sequencer.show.hearing import as_counted
 from sequencer.show.model import Dancer as Performer
 from sequencer.show.model import Fire
 from sequencer.show.moments import Moments
+from sequencer.show.pattern_book import book_from_document
 from sequencer.show.reading import ReadShow
 from sequencer.show.record import Side
 from sequencer.show.staged import Block, Lit, Staged, Standing
@@ -49,7 +50,7 @@ def staged(read: ReadShow, song: Song) -> Staged:
     """
     song, tempo = as_counted(read, song)
     moments = Moments(read, song, tempo)
-    book = _book(read)
+    book = book_from_document(read.document)
     blocks = expanded(read, moments, _CycleBeats(book))
     lit = _lit(read, moments)
     last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])
@@ -66,19 +67,6 @@ def staged(read: ReadShow, song: Song) -> Staged:
         venue=venue_of(read),
         book=book,
     )
-
-
-def _book(read: ReadShow) -> Mapping[str, library.Pattern]:
-    """The vocabulary and the show's own patterns; a bad one is refused where it stands."""
-    book: Mapping[str, library.Pattern] = library.patterns()
-    for name, record in read.show.patterns.items():
-        try:
-            book = library.patterns_from({name: record}, book)
-        except ValueError as error:
-            raise read.fault(
-                "bad-pattern", ("patterns", name), str(error), "see docs/show-file.md for what fits"
-            ) from error
-    return book
 
 
 class _CycleBeats:

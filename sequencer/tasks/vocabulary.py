@@ -4,9 +4,12 @@ import json
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from sequencer.errors import InputError, Place
+
+if TYPE_CHECKING:
+    from sequencer.show.pattern_book import Book
 
 
 def list_text(
@@ -14,6 +17,7 @@ def list_text(
     family: str | None = None,
     containing: str | None = None,
     hardest: int | None = None,
+    file: Path | None = None,
     as_json: bool = False,
 ) -> str:
     """The vocabulary, one line a pattern.
@@ -23,10 +27,10 @@ def list_text(
     InputError
         If the family is not known.
     """
-    from sequencer.motion.library import patterns
     from sequencer.outputs import pattern_cards
 
-    families = sorted({pattern.family for pattern in patterns().values()})
+    book = book_from(file)
+    families = sorted({pattern.family for pattern in book.values()})
     if family is not None and family not in families:
         raise InputError(
             "unknown-family",
@@ -34,7 +38,9 @@ def list_text(
             f"no family is called {family!r}",
             f"use one of {', '.join(families)}",
         )
-    chosen = pattern_cards.chosen_patterns(family=family, hardest=hardest, containing=containing)
+    chosen = pattern_cards.chosen_patterns(
+        book, family=family, hardest=hardest, containing=containing
+    )
     if as_json:
         return _json(
             [
@@ -50,7 +56,14 @@ def list_text(
     return pattern_cards.list_text(chosen)
 
 
-def card_text(name: str, settings: Sequence[str], *, tempo: float, as_json: bool = False) -> str:
+def card_text(
+    name: str,
+    settings: Sequence[str],
+    *,
+    tempo: float,
+    file: Path | None = None,
+    as_json: bool = False,
+) -> str:
     """One pattern's card.
 
     Raises
@@ -60,14 +73,17 @@ def card_text(name: str, settings: Sequence[str], *, tempo: float, as_json: bool
     """
     from sequencer.outputs import pattern_cards
 
+    book = book_from(file)
     with _named(name):
         parameters = read_settings(settings)
         if as_json:
-            return _json(pattern_cards.card_record(name, parameters, tempo=tempo))
-        return pattern_cards.card_text(name, parameters, tempo=tempo)
+            return _json(pattern_cards.card_record(name, parameters, tempo=tempo, book=book))
+        return pattern_cards.card_text(name, parameters, tempo=tempo, book=book)
 
 
-def steps_text(name: str, settings: Sequence[str], *, as_json: bool = False) -> str:
+def steps_text(
+    name: str, settings: Sequence[str], *, file: Path | None = None, as_json: bool = False
+) -> str:
     """Build steps of a toroid, station by station.
 
     Raises
@@ -78,19 +94,20 @@ def steps_text(name: str, settings: Sequence[str], *, as_json: bool = False) -> 
     from sequencer.motion.steps import build_steps
     from sequencer.outputs import pattern_cards
 
+    book = book_from(file)
     with _named(name):
-        stations = build_steps(name, read_settings(settings))
+        stations = build_steps(name, read_settings(settings), book=book)
     if as_json:
         return _json([pattern_cards.station_record(station) for station in stations])
     return pattern_cards.steps_text(name, stations)
 
 
-def joins_text(*, as_json: bool = False) -> str:
+def joins_text(*, file: Path | None = None, as_json: bool = False) -> str:
     """Verdicts of every ordered pair of the vocabulary."""
     from sequencer.motion.matrix import join_matrix
     from sequencer.outputs import pattern_cards
 
-    matrix = join_matrix()
+    matrix = join_matrix(book_from(file))
     if as_json:
         return _json(
             {
@@ -112,6 +129,7 @@ def draw(
     *,
     steps: bool = False,
     joins: bool = False,
+    file: Path | None = None,
 ) -> None:
     """Write a drawing: of one pattern, of its build steps, of the vocabulary, or of the joins.
 
@@ -123,22 +141,23 @@ def draw(
     from sequencer.outputs import pattern_drawing
     from sequencer.outputs.figures import write_figure, write_pages
 
+    book = book_from(file)
     if joins:
         from sequencer.motion.matrix import join_matrix
         from sequencer.outputs.join_chart import join_chart
 
-        write_figure(join_chart(join_matrix()), path)
+        write_figure(join_chart(join_matrix(book)), path)
         return
     if name is None:
-        write_pages(pattern_drawing.vocabulary_figures(), path)
+        write_pages(pattern_drawing.vocabulary_figures(book), path)
         return
     with _named(name):
         if steps:
             from sequencer.outputs.pattern_steps import steps_figure
 
-            figure = steps_figure(name, read_settings(settings))
+            figure = steps_figure(name, read_settings(settings), book=book)
         else:
-            figure = pattern_drawing.pattern_figure(name, read_settings(settings))
+            figure = pattern_drawing.pattern_figure(name, read_settings(settings), book=book)
     write_figure(figure, path)
 
 
@@ -150,6 +169,7 @@ def write_page(
     tempo: float,
     timing: Literal["together", "split", "quarter"] = "split",
     direction: Literal["same", "opposite"] = "same",
+    file: Path | None = None,
 ) -> None:
     """Write the rehearsal page of one pattern.
 
@@ -161,15 +181,27 @@ def write_page(
     from sequencer.files import write_text
     from sequencer.outputs.rehearsal.pattern import pattern_page
 
+    book = book_from(file)
     with _named(name):
         page = pattern_page(
-            name, read_settings(settings), tempo=tempo, timing=timing, direction=direction
+            name,
+            read_settings(settings),
+            tempo=tempo,
+            timing=timing,
+            direction=direction,
+            book=book,
         )
     write_text(path, page)
 
 
 def trace_pattern(
-    name: str, settings: Sequence[str], *, beats: float | None, per_beat: int, tempo: float
+    name: str,
+    settings: Sequence[str],
+    *,
+    beats: float | None,
+    per_beat: int,
+    tempo: float,
+    file: Path | None = None,
 ) -> str:
     """Positions of one pattern of one hand, as CSV in the body frame.
 
@@ -180,10 +212,38 @@ def trace_pattern(
     """
     from sequencer.outputs.trace import pattern_csv
 
+    book = book_from(file)
     with _named(name):
         return pattern_csv(
-            name, read_settings(settings), beats=beats, per_beat=per_beat, tempo=tempo
+            name, read_settings(settings), beats=beats, per_beat=per_beat, tempo=tempo, book=book
         )
+
+
+def laws_text(*, as_json: bool = False) -> str:
+    """The kinds of law that a pattern of one's own may name, with their parameters."""
+    from sequencer.motion.kinds import law_kinds
+    from sequencer.outputs import pattern_cards
+
+    kinds = law_kinds()
+    if as_json:
+        return _json(
+            {name: pattern_cards.parameter_records(kind.parameters) for name, kind in kinds.items()}
+        )
+    return pattern_cards.laws_text(kinds)
+
+
+def book_from(file: Path | None) -> "Book":
+    """The vocabulary, with what a file of patterns (or a show file) adds.
+
+    Raises
+    ------
+    InputError
+        If the file cannot be read, holds no patterns, or one does not fit.
+    """
+    from sequencer.motion.library import patterns
+    from sequencer.show.pattern_book import book_from_file
+
+    return patterns() if file is None else book_from_file(file)
 
 
 def read_settings(settings: Sequence[str]) -> dict[str, str]:

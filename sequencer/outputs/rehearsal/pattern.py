@@ -10,7 +10,7 @@ from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath
 from sequencer.motion.kinds import DEFAULT_TETHER
-from sequencer.motion.library import cycle_beats, find
+from sequencer.motion.library import Pattern, cycle_beats, find
 from sequencer.motion.props import TetheredProp
 from sequencer.motion.rows import STATURE
 from sequencer.motion.steps import build_steps
@@ -39,6 +39,7 @@ def pattern_page(
     tempo: float = 80.0,
     timing: Timing = "split",
     direction: Direction = "same",
+    book: Mapping[str, Pattern] | None = None,
 ) -> str:
     """The HTML of one pattern's page.
 
@@ -47,7 +48,9 @@ def pattern_page(
     ValueError
         If the pattern or a parameter is not known, or out of range.
     """
-    document = pattern_document(name, parameters, tempo=tempo, timing=timing, direction=direction)
+    document = pattern_document(
+        name, parameters, tempo=tempo, timing=timing, direction=direction, book=book
+    )
     return page_from_document(document, silent(""))
 
 
@@ -58,6 +61,7 @@ def pattern_document(
     tempo: float = 80.0,
     timing: Timing = "split",
     direction: Direction = "same",
+    book: Mapping[str, Pattern] | None = None,
 ) -> Document:
     """The document of one pattern, from its start until it is back where it began.
 
@@ -70,6 +74,8 @@ def pattern_document(
     timing : {"together", "split", "quarter"}
     direction : {"same", "opposite"}
         Of the left hand against the right.
+    book : mapping, optional
+        Patterns to look in, instead of the built-in ones.
 
     Raises
     ------
@@ -80,20 +86,20 @@ def pattern_document(
         raise ValueError(f"timing must be one of {', '.join(TIMINGS)}, got {timing!r}")
     if direction not in DIRECTIONS:
         raise ValueError(f"direction must be one of {', '.join(DIRECTIONS)}, got {direction!r}")
-    pattern = find(name)
+    pattern = find(name, book)
     body = Body(stature=STATURE)
     given = {key: value for key, value in parameters.items() if key != "beats"}
-    cycle = float(str(parameters.get("beats") or cycle_beats(name, given)))
+    cycle = float(str(parameters.get("beats") or cycle_beats(name, given, book)))
     values = pattern.values(given)
     length = float(values.get("tether") or DEFAULT_TETHER)
     laws = block_laws(
         dict.fromkeys(SIDES, (name, given)),
         timing=timing, direction=direction, cycle=cycle, body=body,
-        tethers=dict.fromkeys(SIDES, length),
+        tethers=dict.fromkeys(SIDES, length), book=book,
     )  # fmt: skip
     home = max(law.period for law in laws.values())
     end = home if isfinite(home) and home <= LONGEST else min(4 * cycle, LONGEST)
-    stations = _stations(name, given, body, cycle, end)
+    stations = _stations(name, given, body, cycle, end, book)
     courses: dict[Side, Course] = {
         side: Course(
             (
@@ -155,12 +161,17 @@ def pattern_document(
 
 
 def _stations(
-    name: str, given: Mapping[str, object], body: Body, cycle: float, end: float
+    name: str,
+    given: Mapping[str, object],
+    body: Body,
+    cycle: float,
+    end: float,
+    book: Mapping[str, Pattern] | None,
 ) -> list[list[object]]:
     """Beat and words of each station of the right hand; quarters of the cycle where there are none."""
     try:
-        own = cycle_beats(name, given)
-        steps = build_steps(name, given, body=body)
+        own = cycle_beats(name, given, book)
+        steps = build_steps(name, given, body=body, book=book)
     except ValueError:  # not built of stations
         return [
             [round(k * cycle / 4, 6), f"quarter {k % 4 + 1} of the hand cycle"]
