@@ -137,7 +137,8 @@ def card_text(
     """
     card = card_record(name, parameters, tempo=tempo, book=book)
     lines = [
-        f"{card['name']}: {card['family']}, difficulty {card['difficulty']} of 5 ({card['why']})",
+        f"{card['name']}: {card['family']}, difficulty {card['difficulty']} of 5"
+        + (f" ({card['why']})" if card["why"] else ""),
         card["summary"],
         "",
         f"one hand cycle: {card['cycle_beats']:g} beats unless the show says otherwise",
