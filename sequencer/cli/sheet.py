@@ -20,7 +20,7 @@ from sequencer.cli.progress import Progress
 @click.option(
     "--since",
     type=click.Path(path_type=Path),
-    help="The show file of the last print: lines that differ from it are marked.",
+    help="The show file of the last print: what differs from it is marked on every sheet.",
 )
 @click.pass_context
 def sheet(ctx: click.Context, show: Path, out: Path, paper: str, since: Path | None) -> None:

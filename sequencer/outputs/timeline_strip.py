@@ -51,6 +51,27 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
         )
         self.label_room = LABELS if self.names else 0.0
 
+    @property
+    def said(self) -> str:
+        """What it shows, to be told from another."""
+        staged = self.edition.staged
+        song = [(s.label, round(s.start, 1), round(s.end, 1)) for s in staged.song.sections]
+        stands = [
+            (s.formation, round(s.walk, 3), round(s.start, 3), round(s.end, 3))
+            for s in staged.standings
+        ]
+        lanes = [
+            (
+                self.edition.number_of(name),
+                name,
+                [(round(b.start, 3), round(b.end, 3), b.link) for b in staged.blocks_of(name)],
+                [(round(b.start, 3), round(b.end, 3)) for b in staged.lit_of(name)],
+                burn_time(staged, name),
+            )
+            for name in self.names
+        ]
+        return f"[timeline {song} {stands} {lanes}"
+
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
         """As wide as the room; a lane a performer."""
         self.width = room

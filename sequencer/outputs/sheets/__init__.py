@@ -14,6 +14,7 @@ def write_sheets(
     *,
     paper: str = "a4",
     since: Staged | None = None,
+    since_report: Report | None = None,
     progress: Callable[[str, float], None] | None = None,
 ) -> list[Path]:
     """Write every sheet of a show, and all of them as one file for one print job.
@@ -27,7 +28,9 @@ def write_sheets(
         Folder of this show's print-outs; made if missing.
     paper : {"a4", "letter"}
     since : Staged, optional
-        The show of the last print: lines that differ from it are marked.
+        The show of the last print: lines that differ from it are marked, on every sheet.
+    since_report : Report, optional
+        What the checks said of it.
     progress : callable, optional
         Told what is going on, and the share that is done.
 
@@ -45,4 +48,6 @@ def write_sheets(
     """
     from sequencer.outputs.sheets.writing import write
 
-    return write(staged, report, out, paper=paper, since=since, progress=progress)
+    return write(
+        staged, report, out, paper=paper, since=since, since_report=since_report, progress=progress
+    )

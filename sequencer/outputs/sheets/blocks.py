@@ -4,9 +4,10 @@ from collections.abc import Sequence
 from typing import Any, TypeAlias
 
 from reportlab.lib.colors import Color
-from reportlab.platypus import Flowable, Table, TableStyle
+from reportlab.platypus import Flowable, TableStyle
 
 from sequencer.outputs.sheets.letters import font_name, printable, width
+from sequencer.outputs.sheets.marking import Grid
 from sequencer.outputs.sheets.paper import (
     CUE,
     FLAME,
@@ -67,8 +68,9 @@ def grid(
     pad: float = 3.0,
     gutter: float = 8.0,
     lines: bool = True,
-) -> Table:
-    """A table that breaks between rows and repeats its head."""
+    by_cell: bool = False,
+) -> Grid:
+    """A table that breaks between rows and repeats its head; `by_cell`: its cells are lines of their own."""
     base: list[tuple[Any, ...]] = [
         ("FONTNAME", (0, 0), (-1, -1), font_name("Regular")),  # else a face that is not embedded
         ("VALIGN", (0, 0), (-1, -1), "TOP"),
@@ -80,13 +82,15 @@ def grid(
     ]
     if lines:
         base.append(("LINEBELOW", (0, 0), (-1, -1), HAIR, RULE))
-    return Table(
+    table = Grid(
         [list(row) for row in rows],
         colWidths=list(widths),
         repeatRows=repeat,
         style=TableStyle([*base, *style]),
         hAlign="LEFT",
     )
+    table.by_cell = by_cell
+    return table
 
 
 def head_cell(words: str) -> Prose:
@@ -96,7 +100,7 @@ def head_cell(words: str) -> Prose:
 
 def box(
     content: list[Flowable], room: float, *, ground: Color | None = MIST, edge: Color | None = None
-) -> Table:
+) -> Grid:
     """Content on a field of its own."""
     style: list[tuple[Any, ...]] = [
         ("FONTNAME", (0, 0), (-1, -1), font_name("Regular")),
@@ -109,7 +113,7 @@ def box(
         style.append(("BACKGROUND", (0, 0), (-1, -1), ground))
     if edge is not None:
         style.append(("BOX", (0, 0), (-1, -1), 1.2, edge))
-    return Table([[content]], colWidths=[room], style=TableStyle(style), hAlign="LEFT")
+    return Grid([[content]], colWidths=[room], style=TableStyle(style), hAlign="LEFT")
 
 
 class Disc(Flowable):  # type: ignore[misc]
@@ -187,7 +191,7 @@ def shared(natural: Sequence[float], room: float) -> list[float]:
     return found
 
 
-def facts_row(pairs: Sequence[tuple[str, str]], room: float) -> Table:
+def facts_row(pairs: Sequence[tuple[str, str]], room: float) -> Grid:
     """Small label above a strong value, side by side."""
     pairs = [
         (label, "\n".join(brief(line, most=80) for line in value.split("\n")))
@@ -209,4 +213,4 @@ def facts_row(pairs: Sequence[tuple[str, str]], room: float) -> Table:
         ]
         for label, value in pairs
     ]
-    return grid([cells], widths, pad=3, lines=False)
+    return grid([cells], widths, pad=3, lines=False, by_cell=True)

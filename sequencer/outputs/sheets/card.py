@@ -18,6 +18,7 @@ from sequencer.outputs.sheets.cues import Cue, cues_of
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.furniture import Sheet, stripes
 from sequencer.outputs.sheets.letters import Face, clipped
+from sequencer.outputs.sheets.marking import ChangesNote
 from sequencer.outputs.sheets.paper import (
     CUE,
     HEAD,
@@ -176,6 +177,9 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
     lit = "\n".join(
         f"{clock(staged.seconds(b.start))} – {clock(staged.seconds(b.end))}" for b in burns[:3]
     )
+    said = f"version {brief(staged.show.version, most=20)}, {staged.show.date or 'no date'}"
+    issue = Prose(Span(said, "Regular", SMALL))
+    issue.is_constant = True  # new in every print, and no news
     parts: list[Flowable] = []
     if edition.stops:
         parts.append(_Warning(f"DO NOT DANCE YET ({len(edition.stops)})"))
@@ -185,13 +189,7 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
         kicker(f"No. {edition.number_of(who)}"),
         fitted(brief(who, most=36), room, sizes=(HEAD + 4, HEAD, LEAD)),
         Prose(Span(brief(edition.title, most=40), "Bold", TEXT), before=2),
-        Prose(
-            Span(
-                f"version {brief(staged.show.version, most=20)}, {staged.show.date or 'no date'}",
-                "Regular",
-                SMALL,
-            )
-        ),
+        issue,
         Prose(
             Span(
                 f"{brief(edition.track, most=30)}\nsha256 {edition.track_hash}",
@@ -205,6 +203,7 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
     parts.append(LitMark("LIT" if burns else "OUT", lit=bool(burns)))
     parts.append(Prose(Span(lit or "not lit in this show", "Poster", LEAD), leading=1.15, after=4))
     parts.append(Prose(Span(page_one(), "Bold", TINY), leading=1.2))
+    parts.append(ChangesNote())
     return parts
 
 

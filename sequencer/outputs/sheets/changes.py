@@ -1,12 +1,11 @@
-"""What changed since the last print, line by line: a line is new where the old show has none that reads alike."""
+"""Which cues of a performer are new since the last print: those that read like none in the old show."""
 
-from collections import Counter
 from collections.abc import Hashable
 from dataclasses import dataclass
 from functools import cached_property
 
 from sequencer.outputs.sheets.cues import Cue, cues_of
-from sequencer.show.staged import Block, Lit, Staged
+from sequencer.show.staged import Block, Staged
 
 Key = tuple[Hashable, ...]
 
@@ -26,18 +25,6 @@ class Changes:
     def is_new_cue(self, who: str, cue: Cue) -> bool:
         """Whether a performer's cue reads otherwise than any in the last print."""
         return cue_key(self.now, cue) not in self._old.get(who, ())
-
-    def is_new_burn(self, burn: Lit) -> bool:
-        """Whether a burn differs from every one in the last print."""
-        return burn_key(self.now, burn) not in {
-            burn_key(self.before, old) for old in self.before.lit
-        }
-
-    def counts(self, who: str) -> tuple[int, int]:
-        """How many of a performer's lines are new or changed, and how many are gone."""
-        now = Counter(cue_key(self.now, cue) for cue in cues_of(self.now, who))
-        old = Counter(self._old.get(who, ()))
-        return (now - old).total(), (old - now).total()
 
     @cached_property
     def _old(self) -> dict[str, tuple[Key, ...]]:
@@ -61,11 +48,6 @@ def cue_key(staged: Staged, cue: Cue) -> Key:
         tuple((round(x, 2), round(y, 2)) for x, y in cue.via),
         _block_key(cue.block) if cue.block is not None else (),
     )
-
-
-def burn_key(staged: Staged, burn: Lit) -> Key:
-    """Who burns from when to when."""
-    return burn.who, round(staged.seconds(burn.start), 1), round(staged.seconds(burn.end), 1)
 
 
 def _block_key(block: Block) -> Key:

@@ -24,12 +24,12 @@ class Edition:
 
     staged: Staged
     report: Report
-    before: Staged | None = None  # the show of the last print; what differs from it is marked
+    before: "Edition | None" = None  # the last print; what differs from it is marked
 
     @cached_property
     def changes(self) -> Changes | None:
         """What differs from the last print; None where none is given."""
-        return None if self.before is None else Changes(self.staged, self.before)
+        return None if self.before is None else Changes(self.staged, self.before.staged)
 
     @cached_property
     def plan(self) -> SafetyPlan:

@@ -107,7 +107,7 @@ def formation_plans(
     return [
         CondPageBreak(most * (1.3 if wide_first else 1.0) + 100),
         heading(title),
-        grid(rows, [column] * across, *style, pad=3, gutter=GUTTER),
+        grid(rows, [column] * across, *style, pad=3, gutter=GUTTER, by_cell=True),
     ]
 
 

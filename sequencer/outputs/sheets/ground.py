@@ -34,6 +34,19 @@ class Ground(Flowable):  # type: ignore[misc]
         self.taken: list[Box] = []
         self._window = window(scene)
 
+    @property
+    def said(self) -> str:
+        """What it shows, to be told from another."""
+        scene, show = self.scene, self.scene.staged.show
+        reach = [(dancer.name, round(dancer.reach, 3)) for dancer in scene.staged.dancers]
+        venue = show.venue
+        ground: tuple[object, ...] = (venue.stage, venue.audience, venue.scenery)
+        crew: list[object] = []
+        if scene.crew:
+            crew = [(post.name, post.post) for post in show.crew]
+            ground += (venue.exits, venue.extinguishers, venue.fuel_station)
+        return f"[plan {scene.spots} {scene.ways} {scene.lit} {reach} {crew} {ground!r}"
+
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
         """As wide as the room, as high as the stage at that scale."""
         room = min(room, self._wide or inf)

@@ -11,6 +11,7 @@ from sequencer.facts.cautions import Reader, page_one
 from sequencer.findings import Finding
 from sequencer.outputs.sheets.blocks import Cell, box, facts_row, fitted, grid, heading, kicker
 from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.marking import ChangesNote
 from sequencer.outputs.sheets.paper import CUE, INK, PAPER, SMALL, SOFT, TEXT, TINY
 from sequencer.outputs.sheets.prose import Prose, Span, one_line
 from sequencer.outputs.sheets.signs import stop_mark
@@ -53,6 +54,7 @@ def opening(
         *stop_bar(stop),
         *caution_box(room),
         *letters_block(edition, room),
+        ChangesNote(),
     ]
 
 
@@ -246,7 +248,7 @@ def cautions_block(
     return [
         CondPageBreak(max(stack.wrap(column, 1e9)[1] for stack in stacks) + 56),
         heading("Cautions"),
-        grid([stacks], [room / len(stacks)] * len(stacks), pad=0, lines=False),
+        grid([stacks], [room / len(stacks)] * len(stacks), pad=0, lines=False, by_cell=True),
         Prose(Span(tail, "Regular", TINY, SOFT), before=2),
     ]
 

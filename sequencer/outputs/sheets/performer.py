@@ -11,7 +11,6 @@ from sequencer.outputs.sheets.blocks import (
     Cell,
     Disc,
     LitMark,
-    box,
     grid,
     head_cell,
     heading,
@@ -84,7 +83,6 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
         stop="You: stop the props, kneel or step away from people, put the flame out. Do not run.",
         badge=Disc(str(edition.number_of(who)), 40),
     )
-    story += _changes_box(edition, who, room)
     story += findings_block(
         edition, edition.findings_for(who), room, title="Before you dance: findings about you"
     )
@@ -95,17 +93,6 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     own = [f for f in edition.findings_for(who) if f.who]  # of the whole show: on the safety sheet
     story += notes_block(edition, own, room, named=False)
     return story
-
-
-def _changes_box(edition: Edition, who: str, room: float) -> list[Flowable]:
-    """What differs from the last print, where one is given."""
-    if edition.changes is None:
-        return []
-    new, gone = edition.changes.counts(who)
-    words = f"Against {edition.changes.said}: nothing changed for you."
-    if new or gone:
-        words = f"Against {edition.changes.said}: {plural(new, 'line')} new or changed, marked CHANGED; {gone} gone."
-    return [Spacer(1, 5), box([Prose(Span(words, "Bold", TEXT))], room)]
 
 
 def _listed(cell: Cell) -> list[Flowable]:
@@ -189,10 +176,6 @@ def cue_table(edition: Edition, who: str, room: float) -> Flowable:
             if new:
                 mark = changed_mark(light=cue.kind == "light", lines=new)
                 rows[n][0] = [*_listed(rows[n][0]), mark]
-                style += [
-                    ("LINEBEFORE", (0, n), (0, n), 4, INK),
-                    ("LEFTPADDING", (0, n), (0, n), 7),
-                ]
         rows += [["", "", note] for note in note_rows(edition, cue)]
         if cue.kind in {"light", "out"}:
             style += [("VALIGN", (0, n), (-1, n), "MIDDLE")]

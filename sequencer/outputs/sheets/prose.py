@@ -90,6 +90,7 @@ class Prose(Flowable):  # type: ignore[misc]
         self.spaceBefore, self.spaceAfter = before, after
         self.lines: tuple[Line, ...] | None = None
         self._fixed = False
+        self.is_constant = False  # true: no line to compare with the last print
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
         """Break the lines; reportlab calls this."""

@@ -38,7 +38,6 @@ from sequencer.outputs.sheets.wording import (
 )
 from sequencer.outputs.timeline_strip import TimelineStrip
 from sequencer.show.burning import PlannedBurn, burn_time
-from sequencer.show.staged import Lit
 from sequencer.show.watch import HandOver
 
 MOST_PASSES = 24
@@ -145,22 +144,13 @@ def _lit_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
         Prose(Span(dry, "Regular", TEXT, SOFT), role="TD"),
     ]
     x, y, _ = place_at(edition.staged, burn.who, burn.start)
-    mark: Cell = LitMark("LIT", lit=True, wide=42)
-    if edition.changes is not None and edition.changes.is_new_burn(_lit_of(edition, burn)):
-        mark = [mark, Prose(Span("CHANGED", "Bold", SMALL), role="TD")]
     return [
         when_cell(edition, burn.start),
-        mark,
+        LitMark("LIT", lit=True, wide=42),
         name,
         Prose(Span(place_words(x, y), "Regular", TEXT), leading=1.2, role="TD"),
         watch_cell(edition, burn),
     ]
-
-
-def _lit_of(edition: Edition, burn: PlannedBurn) -> Lit:
-    return next(
-        span for span in edition.staged.lit if span.who == burn.who and span.start == burn.start
-    )
 
 
 def _out_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
@@ -368,7 +358,7 @@ def _unseen_block(edition: Edition, room: float) -> list[Flowable]:
     return [
         CondPageBreak(50 + 12 * len(lines)),
         heading("Not looked at", level=2),
-        grid([columns], [room / 2, room / 2], pad=1, lines=False),
+        grid([columns], [room / 2, room / 2], pad=1, lines=False, by_cell=True),
     ]
 
 

@@ -1,8 +1,13 @@
 """All sheets of a show to files: each whole or not at all, and one more with all of them."""
 
-from collections.abc import Callable
+import re
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from typing import cast
+
+from reportlab.platypus import Flowable
 
 from sequencer.files import write_bytes
 from sequencer.findings import Report
@@ -11,10 +16,11 @@ from sequencer.outputs.sheets.card import card_sheet
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.fuel import fuel_sheet
 from sequencer.outputs.sheets.furniture import Sheet, document_bytes
+from sequencer.outputs.sheets.marking import marked
 from sequencer.outputs.sheets.night import night_sheet
 from sequencer.outputs.sheets.operator import operator_sheet
 from sequencer.outputs.sheets.packet import packet_sheet
-from sequencer.outputs.sheets.paper import SIZES, PaperName
+from sequencer.outputs.sheets.paper import SIZES, Page, PaperName
 from sequencer.outputs.sheets.performer import performer_sheet
 from sequencer.outputs.sheets.post import post_sheet
 from sequencer.outputs.sheets.safety import safety_sheet
@@ -30,12 +36,16 @@ def write(
     *,
     paper: str,
     since: Staged | None = None,
+    since_report: Report | None = None,
     progress: Callable[[str, float], None] | None = None,
 ) -> list[Path]:
     """See `sequencer.outputs.sheets.write_sheets`."""
     if paper not in SIZES:
         raise ValueError(f"paper must be one of {', '.join(SIZES)}, got {paper!r}")
-    edition = Edition(staged=staged, report=report, before=since)
+    before = None
+    if since is not None:
+        before = Edition(staged=since, report=since_report or Report(show=since.file))
+    edition = Edition(staged=staged, report=report, before=before)
     size = cast("PaperName", paper)
     show = slug(Path(staged.file).stem)
     sheets = sheets_of(edition)
@@ -67,4 +77,27 @@ def sheets_of(edition: Edition) -> list[Sheet]:
     sheets += [card_sheet(edition, who) for who in show.names]
     sheets += [steps_sheet(edition)] if toroids(edition) else []
     sheets += [packet_sheet(edition)]
-    return sheets
+    return sheets if edition.before is None else _marked(sheets, edition.before)
+
+
+def _marked(sheets: Sequence[Sheet], before: Edition) -> list[Sheet]:
+    """The sheets with bars against the last print, each against its own reader's."""
+    old = {_reader(sheet): sheet for sheet in sheets_of(before)}
+    return [
+        replace(sheet, story=partial(_story, sheet, old.get(_reader(sheet)), before))
+        for sheet in sheets
+    ]
+
+
+def _story(sheet: Sheet, old: Sheet | None, before: Edition, page: Page) -> list[Flowable]:
+    return marked(
+        sheet.story(page),
+        None if old is None else old.story(page),
+        against=before.issue,
+        room=page.inner,
+    )
+
+
+def _reader(sheet: Sheet) -> str:
+    """A sheet's name without the number of a post, which may be another since the last print."""
+    return re.sub(r"^post-\d+-", "post-", sheet.name)

@@ -178,18 +178,18 @@ def test_changed_lines_are_marked_against_the_last_print(rounds, pages, tmp_path
     )
     before = rounds.show(tmp_path, old, name="old.yaml")
     now = rounds.show(tmp_path)
-    paths = write_sheets(now, rounds.report(), tmp_path / "out", since=before)
+    said = rounds.report()
+    paths = write_sheets(now, said, tmp_path / "out", since=before, since_report=said)
     own = plain(pages.text_of(next(p for p in paths if p.name.endswith("performer-lucja.pdf"))))
     crew = plain(pages.text_of(next(p for p in paths if p.name.endswith("safety.pdf"))))
 
+    against = "Against version 2 · 2026-11-20:"
     assert (
-        "Against version 2 · 2026-11-20: 4 lines new or changed, marked CHANGED; 4 gone."
+        f"{against} 6 lines new or changed, each with a bar in the margin; 5 gone."
         in own.replace("\u00a0", " ")
     )
-    assert (
-        own.count("CHANGED") == 1 + 4
-    )  # the notice; the rest before the burn, the burn, the rest after it, the pattern
-    assert crew.count("CHANGED") == 2
+    assert own.count("CHANGED") == 4  # rest before the burn, the burn, the rest after it, pattern
+    assert against in crew
 
 
 def test_build_steps_follow_the_station_table(printed, pages):
@@ -229,10 +229,11 @@ def test_every_file_is_made_for_archives(printed):
 
 def test_an_unchanged_show_has_no_marks(rounds, pages, tmp_path):
     show = rounds.show(tmp_path)
-    paths = write_sheets(show, rounds.report(), tmp_path / "out", since=show)
+    said = rounds.report()
+    paths = write_sheets(show, said, tmp_path / "out", since=show, since_report=said)
     own = plain(pages.text_of(next(p for p in paths if p.name.endswith("performer-lucja.pdf"))))
 
-    assert "nothing changed for you" in own
+    assert "nothing changed on this sheet" in own
     assert "CHANGED" not in own
 
 
