@@ -17,6 +17,7 @@ from sequencer.geometry.regions import (
 from sequencer.show import site
 from sequencer.show.document import Key
 from sequencer.show.reading import ReadShow
+from sequencer.show.record import Point
 
 LEAST_EDGE = 0.5  # [m] of an audience line
 P = ParamSpec("P")
@@ -89,13 +90,19 @@ def _scenery(thing: site.Scenery) -> Scenery:
 
 
 def _stage(stage: site.Stage) -> Region:
+    return Region(_outline(stage), stage.holes)
+
+
+def _outline(stage: site.Stage) -> tuple[Point, ...]:
     sizes: dict[str, Any] = {"width": stage.width, "depth": stage.depth}
     if stage.shape == "rectangle":
-        return rectangle(**sizes)
+        return rectangle(**sizes).outline
     if stage.shape == "round":
-        return round_stage(sizes["width"])
+        return round_stage(sizes["width"]).outline
     if stage.shape == "thrust":
-        return thrust(
-            **sizes, tongue_width=stage.tongue_width or 0.0, tongue_depth=stage.tongue_depth or 0.0
-        )
-    return Region(stage.outline or (), stage.holes)
+        tongue = {
+            "tongue_width": stage.tongue_width or 0.0,
+            "tongue_depth": stage.tongue_depth or 0.0,
+        }
+        return thrust(**sizes, **tongue).outline
+    return stage.outline or ()

@@ -10,7 +10,9 @@ from click.testing import CliRunner
 from sequencer.cli import main
 
 PAGE = Path(__file__).parents[2] / "docs" / "own-patterns.md"
-SHOWN = re.search(r"```yaml\n(# my-moves\.yaml\n.*?)```", PAGE.read_text(encoding="utf-8"), re.DOTALL)[1]
+SHOWN = re.search(
+    r"```yaml\n(# my-moves\.yaml\n.*?)```", PAGE.read_text(encoding="utf-8"), re.DOTALL
+)[1]
 
 
 def run(*arguments):

@@ -51,8 +51,10 @@ export class Plan {
     paper.fillText("from the audience", 8, 14);
     paper.fillText("from above", 8, front + 16);
     this.stroke([[X(box.x0), F(0)], [X(box.x1), F(0)]], C.css(C.LINE), 1);
-    const outline = this.doc.place.outline;
-    if (outline.length) this.stroke([...outline, outline[0]].map(([x, y]) => [X(x), Y(y)]), C.css(C.LINE), 1.5);
+    const { outline, holes } = this.doc.place;
+    for (const edge of outline.length ? [outline, ...holes] : []) {
+      this.stroke([...edge, edge[0]].map(([x, y]) => [X(x), Y(y)]), C.css(C.LINE), 1.5);
+    }
     for (const edge of this.doc.place.audience) this.stroke(edge.line.map(([x, y]) => [X(x), Y(y)]), "#d9e1e7", 4);
     for (const one of this.doc.crew) this.dot(X(one.at[0]), Y(one.at[1]), 4, "#8fd0b4");
     const order = this.movers.map((_, i) => i).sort((a, b) => this.poses[b].y - this.poses[a].y);

@@ -336,13 +336,15 @@ export class Stage {
       const floor = new Mesh(new ShapeGeometry(shape), new MeshBasicMaterial({ color: C.FLOOR }));
       floor.position.z = -0.004;
       this.scene.add(floor);
-      const edge = [...outline, outline[0]].map((p) => new Vector3(p.x, p.y, 0.003));
-      this.scene.add(new Line(new BufferGeometry().setFromPoints(edge), new LineBasicMaterial({ color: C.LINE })));
+      for (const ring of [place.outline, ...place.holes]) {
+        const edge = [...ring, ring[0]].map(([x, y]) => new Vector3(x, y, 0.003));
+        this.scene.add(new Line(new BufferGeometry().setFromPoints(edge), new LineBasicMaterial({ color: C.LINE })));
+      }
       const xs = outline.map((p) => p.x), ys = outline.map((p) => p.y);
       const grid: Vector3[] = [];
       const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
       const step = Math.max(1, Math.ceil(Math.max(x1 - x0, y1 - y0) / 40));
-      const inside = (x: number, y: number) => within(place.outline, x, y);
+      const inside = (x: number, y: number) => within(place.outline, x, y) && !place.holes.some((hole) => within(hole, x, y));
       for (let x = Math.ceil(x0 / step) * step; x <= x1; x += step) gridLine(grid, (t) => [x, t], y0, y1, inside);
       for (let y = Math.ceil(y0 / step) * step; y <= y1; y += step) gridLine(grid, (t) => [t, y], x0, x1, inside);
       this.scene.add(new LineSegments(new BufferGeometry().setFromPoints(grid), new LineBasicMaterial({ color: C.GRID })));

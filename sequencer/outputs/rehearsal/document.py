@@ -3,6 +3,7 @@
 Beats, seconds of the track and metres throughout; facings in radians.
 """
 
+from collections.abc import Sequence
 from dataclasses import asdict
 from typing import Any
 
@@ -10,13 +11,10 @@ import numpy as np
 
 from sequencer.findings import Finding, Report
 from sequencer.geometry.bodies import SIDES, Body
-from sequencer.geometry.regions import rectangle, round_stage
 from sequencer.motion.course import Course
 from sequencer.motion.dancer import Dancer
 from sequencer.outputs.block_words import block_words
 from sequencer.outputs.rehearsal.keys import Track, floor_track, measured_error, packed, prop_track
-from sequencer.show.model import Show
-from sequencer.show.site import Stage
 from sequencer.show.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
@@ -59,7 +57,7 @@ def show_document(staged: Staged, report: Report) -> Document:
             [name, _rounded(section.start), _rounded(section.end)]
             for section, name in zip(song.sections, song.section_names(), strict=True)
         ],
-        "place": _place(show),
+        "place": _place(staged),
         "crew": [
             {
                 "name": post.name,
@@ -197,21 +195,11 @@ def _blocks(staged: Staged, order: dict[str, int]) -> tuple[list[list[Any]], lis
     return blocks, [list(text) for text in texts]
 
 
-def _outline(stage: Stage) -> tuple[tuple[float, float], ...]:
-    if stage.outline is not None:
-        return stage.outline
-    width, depth = stage.width or 0.0, stage.depth or 0.0
-    if stage.shape == "round":
-        return round_stage(width).outline
-    return rectangle(width, depth).outline
-
-
-def _place(show: Show) -> Document:
-    venue = show.venue
-    stage = venue.stage
+def _place(staged: Staged) -> Document:
+    venue, stage = staged.show.venue, staged.venue.stage
     return {
-        "outline": [[round(x, 3), round(y, 3)] for x, y in _outline(stage)],
-        "holes": [[list(p) for p in hole] for hole in stage.holes],
+        "outline": [] if stage is None else _corners(stage.outline),
+        "holes": [] if stage is None else [_corners(hole) for hole in stage.holes],
         "audience": [
             {"name": edge.name, "line": [list(p) for p in edge.line]} for edge in venue.audience
         ],
@@ -227,3 +215,7 @@ def _place(show: Show) -> Document:
         "extinguishers": [list(thing.at) for thing in venue.extinguishers],
         "fuel": None if venue.fuel_station is None else list(venue.fuel_station),
     }
+
+
+def _corners(outline: Sequence[tuple[float, float]]) -> list[list[float]]:
+    return [[round(x, 3), round(y, 3)] for x, y in outline]
