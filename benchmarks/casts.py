@@ -7,7 +7,7 @@ from sequencer.motion.course import Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath, Move
 from sequencer.motion.library import law_for
-from sequencer.motion.props import TetheredProp
+from sequencer.motion.props import Prop
 from sequencer.motion.sequence import assembled
 
 TEMPO = 120.0  # beats a minute
@@ -37,9 +37,7 @@ def cast(n: int, *, beats: int = BEATS, seed: int = 0, spacing: float = SPACING)
 
 def _dancer(name: str, home: np.ndarray, beats: int, draw: np.random.Generator) -> Dancer:
     body = Body(stature=float(draw.uniform(1.55, 1.9)))
-    prop = TetheredProp(
-        length=float(draw.uniform(0.5, 0.7)), mass=0.2, wick_radius=0.05, flame_reach=0.3
-    )
+    prop = Prop(length=float(draw.uniform(0.5, 0.7)), mass=0.2, wick_radius=0.05, flame_reach=0.3)
     moves, facing = [], 0.0
     for start in np.arange(8.0, beats - 16.0, _BLOCK):
         x, y = home + draw.uniform(-0.5, 0.5, 2)

@@ -13,7 +13,7 @@ from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath
 from sequencer.motion.library import law_for
-from sequencer.motion.props import TetheredProp
+from sequencer.motion.props import Prop
 
 _RATE = 2.0  # [beats/s]
 _WICK = 0.05
@@ -68,7 +68,7 @@ class _Scene:
         body = Body(stature=1.7)
         self.radius = draw.uniform(0.5, 0.8, 2)
         turns = draw.uniform(0.8, 1.3, 2)  # beats of one turn
-        prop = [TetheredProp(length=float(r), mass=0.2, wick_radius=_WICK) for r in self.radius]
+        prop = [Prop(length=float(r), mass=0.2, wick_radius=_WICK) for r in self.radius]
         start = draw.uniform(0, 360, 2)
         laws = [
             law_for(

@@ -12,7 +12,7 @@ from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.distances import segment_segment
 from sequencer.motion.dancer import PARTS, Dancer
 from sequencer.motion.floor import FloorPath, Move
-from sequencer.motion.props import TetheredProp
+from sequencer.motion.props import Prop
 
 settings.register_profile("ci", derandomize=True, deadline=None)
 settings.load_profile("ci")
@@ -46,7 +46,7 @@ def dancer(
 ):
     """One performer whose two hands dance the same orbit."""
     body = Body(stature=stature)
-    prop = TetheredProp(length=tether, mass=0.2, wick_radius=0.05, flame_reach=flame)
+    prop = Prop(length=tether, mass=0.2, wick_radius=0.05, flame_reach=flame)
     given = {"ratio": ratio, "hand_radius": hand_radius, "plane": plane, "from": start}
     return Dancer(
         name=name,

@@ -13,7 +13,7 @@ from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.prisms import Prism, plane
 from sequencer.geometry.regions import Venue
 from sequencer.motion.cells import cells
-from sequencer.motion.dancer import PARTS, Dancer
+from sequencer.motion.dancer import Dancer
 from sequencer.motion.surroundings import Encounters, Measure, encounters
 from sequencer.timing.tempo import TempoMap
 
@@ -99,9 +99,10 @@ def audience_distance(dancers: Sequence[Dancer], requirements: Requirements) -> 
 
 
 def ceiling_needed(dancer: Dancer, requirements: Requirements) -> float:
-    """Height for an arm and a tether straight up, the flame, and the room over it [m]."""
+    """Height for an arm and a prop straight up, the flame, and the room over it [m]."""
     tops = [
-        dancer.body.overhead_grip + prop.length + prop.hot_radius for prop in dancer.props.values()
+        dancer.body.overhead_grip + prop.farthest + prop.hot_radius
+        for prop in dancer.props.values()
     ]
     return max(requirements.ceiling_least, max(tops, default=0.0) + requirements.overhead)
 
@@ -224,7 +225,7 @@ def _told(
         if not np.isfinite(found.distance[k]):
             continue
         beat = float(found.at[k])
-        part = ask.said or _part(found, k)
+        part = ask.said or _part(found, k, dancer)
         x, y = dancer.floor.at(beat).place
         rows.append(
             Clearance(
@@ -334,8 +335,8 @@ def _goes_under(dancer: Dancer, prisms: Sequence[Prism]) -> bool:
     return bool(len(found.spans.group))
 
 
-def _part(found: Encounters, k: int) -> str:
-    return PARTS[found.part[k]].name if found.part[k] >= 0 else "the reach"
+def _part(found: Encounters, k: int, dancer: Dancer) -> str:
+    return dancer.part_name(int(found.part[k])) if found.part[k] >= 0 else "the reach"
 
 
 def _up(short: float) -> str:

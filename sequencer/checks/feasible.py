@@ -23,7 +23,11 @@ from sequencer.motion.feasibility import (
     props_gap,
     pull_left,
     reach_left,
+    shape_of,
+    stretches,
 )
+from sequencer.motion.grip import largest_torque
+from sequencer.motion.props import Prop
 from sequencer.motion.tension import GRAVITY, TautTempo, hand_work, lowest_tempo
 from sequencer.show.staged import Staged
 
@@ -34,7 +38,6 @@ UNSEEN = (
     "Slack and forces take the floor path's own acceleration as nothing.",
 )
 PACE_ERROR = 0.1  # [beats a minute] of the lowest tempo that keeps a tether taut
-_TANGLED = ("the tethers", "the left head and the right tether", "the right head and the left tether", "the heads")  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,6 +48,7 @@ class Limits:
     hand_acceleration: float = 80.0  # [m/s²]
     turns: float = 2.5  # [turns/s]; common practice is 0.8 to 2
     pull: float = 60.0  # [N] in one hand
+    torque: float = 8.0  # [N·m] of one hand, with what is rigid
     own_body_near: float = 0.05  # [m] between a lit wick and the body, noted below it
     drawn_off: float = 0.25  # [m] of hand work, noted above it
 
@@ -116,11 +120,12 @@ def feasible(show: Staged, *, limits: Limits | None = None) -> Outcome:
         asked = _Asked(show=show, dancer=dancer, limits=limits or limits_of(show))
         for side in SIDES:
             if side in dancer.courses:
-                findings += _slack(asked, side)
+                if dancer.props[side].flexible:
+                    findings += _slack(asked, side)
+                    findings += _drawn(asked, side)
                 findings += _reach(asked, side)
                 findings += _own_body(asked, side)
                 findings += _pace(asked, side)
-                findings += _drawn(asked, side)
         findings += _tangles(asked)
     return Outcome(findings=tuple(_merged(findings)), unseen=UNSEEN)
 
@@ -220,7 +225,8 @@ def _own_body(asked: _Asked, side: Side) -> list[Finding]:
                     "self-hit", "stop" if grave else "warn", span,
                     f"{span.label}, {side} hand: the prop goes {-100 * gap.value:.0f} cm into the {part}",
                     ("move the centre away from the body with ahead or across",
-                     "take a shorter tether", "take a smaller hand_radius")
+                     "take a shorter tether" if prop.flexible else f"take a smaller {prop.kind}",
+                     "take a smaller hand_radius")
                     if block else ("give the link more beats", "choose another shift after it"),
                     at=gap.beat,
                 )
@@ -264,6 +270,7 @@ def _tangles(asked: _Asked) -> list[Finding]:
     if len(edges) < 2:
         return []
     left, right = ((_course(asked, side), asked.dancer.props[side]) for side in SIDES)
+    names = [_body_names(*each) for each in (left, right)]
     told = []
     for start, end, gap in zip(edges[:-1], edges[1:], props_gap(left, right, edges), strict=True):
         if gap.value >= -GAP_ERROR:
@@ -276,7 +283,7 @@ def _tangles(asked: _Asked) -> list[Finding]:
         told.append(
             asked.finding(
                 "self-tangle", severity, spans[0],
-                f"{label}: {_TANGLED[gap.label]} meet",
+                f"{label}: {_meeting(names, gap.label)} meet",
                 ("change the hands' timing or direction", "move the hands apart with across or ahead",
                  "shift one hand's pattern"),
                 at=gap.beat,
@@ -285,8 +292,24 @@ def _tangles(asked: _Asked) -> list[Finding]:
     return told
 
 
+def _body_names(course: Course, prop: Prop) -> list[str]:
+    frame = stretches(course, [course.spans[0].start, course.spans[-1].end]).columns("frame_rate")
+    return [solid.name for solid in shape_of(prop, frame[0])]
+
+
+def _meeting(names: Sequence[Sequence[str]], label: int) -> str:
+    """Which two bodies meet, from a label of `props_gap`."""
+    j, i = divmod(label, len(names[0]))
+    left, right = names[0][i], names[1][j]
+    if left == right:
+        return f"the {left}s" if left != "staff" else "the staffs"
+    if left == "head":
+        return f"the left head and the right {right}"
+    return f"the right {right} and the left {left}"
+
+
 def _pace(asked: _Asked, side: Side) -> list[Finding]:
-    """Hand speed, hand acceleration, turns and pull against the limits, from proven bounds."""
+    """Hand speed, hand acceleration, turns, pull and torque against the limits, from proven bounds."""
     told = []
     limits, prop = asked.limits, asked.dancer.props[side]
     for span in asked.edges(side)[1]:
@@ -298,7 +321,8 @@ def _pace(asked: _Asked, side: Side) -> list[Finding]:
             ("the hand moves", bounds.hand_speed * rate, limits.hand_speed, "m/s"),
             ("the hand is accelerated with", bounds.hand_acceleration * rate**2, limits.hand_acceleration, "m/s²"),
             ("the prop turns", bounds.turn_rate * rate / (2 * pi), limits.turns, "times a second"),
-            ("the prop pulls with", prop.mass * (bounds.head_acceleration(prop.length) * rate**2 + GRAVITY), limits.pull, "N"),
+            ("the prop pulls with", prop.mass * (bounds.head_acceleration(abs(prop.centre_of_mass)) * rate**2 + GRAVITY), limits.pull, "N"),
+            ("the hand twists with", _torque(prop, span, rate), limits.torque, "N·m"),
         )  # fmt: skip
         over = [f"{what} up to {value:.1f} {unit} (limit {most:g})" for what, value, most, unit in figures if value > most]  # fmt: skip
         if over:
@@ -310,6 +334,16 @@ def _pace(asked: _Asked, side: Side) -> list[Finding]:
                 )
             )  # fmt: skip
     return told
+
+
+def _torque(prop: Prop, span: Span, rate: float) -> float:
+    """What the hand turns a rigid prop with [N·m]; a tether takes none."""
+    if prop.flexible:
+        return 0.0
+    start, end = span.start - span.origin, span.end - span.origin
+    if isfinite(span.law.period):
+        end = min(end, start + span.law.period)
+    return largest_torque(span.law, prop=prop, rate=rate, start=start, end=end)
 
 
 def _drawn(asked: _Asked, side: Side) -> list[Finding]:

@@ -11,7 +11,7 @@ from sequencer.findings import Clearance, Finding
 from sequencer.geometry.certified import TOLERANCE
 from sequencer.motion.approach import Approaches, approaches
 from sequencer.motion.closest import Closest, closest
-from sequencer.motion.dancer import PARTS, Dancer
+from sequencer.motion.dancer import Dancer
 from sequencer.motion.mending import MovePlace, place_mends
 from sequencer.motion.other_mends import OtherMend, other_mends
 from sequencer.timing.tempo import TempoMap
@@ -94,7 +94,7 @@ def conflicts(
                     spans=tuple((float(begin[k]), float(end[k])) for k in some),
                     distance=float(own.distance[0]),
                     at=float(own.at[0]),
-                    parts=_names(near),
+                    parts=_names(near, dancers[i], dancers[j]),
                     where=_middle(near),
                 )
             )
@@ -119,7 +119,7 @@ def _row(
         required=requirements.performers,
         at=count.seconds(beat),
         error=0.0 if bound else TOLERANCE,
-        parts=("", "") if near is None else _names(near),
+        parts=("", "") if near is None else _names(near, first, second),
         where=None if near is None else _middle(near),
         bound=bound,
         position=count.position(beat),
@@ -194,8 +194,8 @@ def _other_remedy(mend: OtherMend) -> str:
     return f"{words}: leaves {mend.distance:.2f} m or more"
 
 
-def _names(near: Closest) -> tuple[str, str]:
-    return PARTS[near.part[0, 0]].name, PARTS[near.part[0, 1]].name
+def _names(near: Closest, first: Dancer, second: Dancer) -> tuple[str, str]:
+    return first.part_name(near.part[0, 0]), second.part_name(near.part[0, 1])
 
 
 def _middle(near: Closest) -> tuple[float, float]:

@@ -9,21 +9,26 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
-from sequencer.motion.dancer import N_POINTS, Dancer
+from sequencer.motion.dancer import N_FRONT, N_POINTS, Dancer
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Cells:
-    """Proven bounds of n dancers on c cells."""
+    """Proven bounds of n dancers on c cells; p points, those behind the hands only where there are some."""
 
     edges: Floats  # (c + 1,) [beats]
-    speed: Floats  # (n, c, 8) [m/beat] of each point
-    acceleration: Floats  # (n, c, 8) [m/beat²]
+    speed: Floats  # (n, c, p) [m/beat] of each point
+    acceleration: Floats  # (n, c, p) [m/beat²]
     reach: Floats  # (n, c) [m] of every part from the body's axis, on the plan
     swing: Floats  # (n, c, 2) [m/beat] of the hands in the body frame
     lit: Bools  # (n, c)
     place: Floats  # (n, c, 2) [m, stage frame] at the middle
     stray: Floats  # (n, c) [m] that the place can be from there
+
+    @property
+    def points(self) -> int:
+        """How many points of a dancer are kept."""
+        return self.speed.shape[-1]
 
     @property
     def start(self) -> Floats:
@@ -52,7 +57,8 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
     edges = edges[(edges >= start) & (edges <= end)]
     n, c = len(dancers), len(edges) - 1
     middle = 0.5 * (edges[:-1] + edges[1:])
-    speed, acceleration = np.empty((n, c, N_POINTS)), np.empty((n, c, N_POINTS))
+    points = N_POINTS if any(dancer.two_ended for dancer in dancers) else N_FRONT
+    speed, acceleration = np.empty((n, c, points)), np.empty((n, c, points))
     reach, stray, swing = np.empty((n, c)), np.empty((n, c)), np.empty((n, c, 2))
     lit, place = np.empty((n, c), dtype=np.bool_), np.empty((n, c, 2))
     for k, (dancer, own) in enumerate(zip(dancers, pieces, strict=True)):
@@ -66,7 +72,8 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
             padded = np.concatenate([values, np.zeros_like(values[:1])])
             return np.asarray(np.maximum.reduceat(padded, pairs, axis=0)[::2])
 
-        speed[k], acceleration[k] = largest(own.speed), largest(own.acceleration)
+        speed[k] = largest(own.speed[:, :points])
+        acceleration[k] = largest(own.acceleration[:, :points])
         reach[k], swing[k] = largest(own.reach), largest(own.swing)
         stray[k] = largest(own.drift) * 0.5 * np.diff(edges)
         lit[k] = dancer.is_lit(middle)

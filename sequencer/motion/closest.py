@@ -7,7 +7,7 @@ from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, Ints, as_floats
 from sequencer.geometry.distances import segment_segment
-from sequencer.motion.dancer import PARTS, Dancer
+from sequencer.motion.dancer import FRONT_PARTS, PARTS, Dancer
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -47,8 +47,9 @@ def closest(first: Dancer, second: Dancer, beats: ArrayLike) -> Closest:
     distance: Floats = np.full(n, np.inf)
     part = np.zeros((n, 2), dtype=np.int64)
     point = np.zeros((n, 2, 3))
-    for p, a in enumerate(PARTS):
-        for q, b in enumerate(PARTS):
+    parts = PARTS if first.two_ended or second.two_ended else FRONT_PARTS
+    for p, a in enumerate(parts):
+        for q, b in enumerate(parts):
             ends = points[0][a.start], points[0][a.end], points[1][b.start], points[1][b.end]
             apart, s, t = segment_segment(*ends)
             gap = apart - radii[0][p] - radii[1][q]

@@ -152,6 +152,8 @@ def _bounds(law: ComposedLaw) -> Bounds:
             turn_acceleration=spin[1] * ROUNDING,
             hand_reach=reach * ROUNDING,
             hand_jerk=hand[2] * ROUNDING,
+            turn_jerk=spin[2] * ROUNDING,
+            frame_rate=spin[0] * ROUNDING,
         )
     gap = law.period / GRID
     motion = law.at(np.arange(GRID + 1, dtype=np.float64) * gap)
@@ -167,4 +169,6 @@ def _bounds(law: ComposedLaw) -> Bounds:
         turn_acceleration=tight(motion.tether_acceleration, spin[1], spin[2], spin[3]),
         hand_reach=tight(motion.hand[..., :2], reach, hand[0], hand[1]),
         hand_jerk=hand[2] * ROUNDING,
+        turn_jerk=spin[2] * ROUNDING,
+        frame_rate=spin[0] * ROUNDING,  # the plane is carried by the same turns
     )

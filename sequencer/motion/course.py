@@ -258,6 +258,7 @@ def _mix_pieces(before: Span, after: Span, blend: Blend) -> list[tuple[float, fl
     hand2 = max(a.hand_acceleration, b.hand_acceleration) + 2 * s1 * gap1 + s2 * gap
     gap2 = a.hand_acceleration + b.hand_acceleration
     hand3 = max(a.hand_jerk, b.hand_jerk) + 3 * s1 * gap2 + 3 * s2 * gap1 + s3 * gap
+    frame = _frame_rates(blend, (first, last), (a.frame_rate, b.frame_rate), middle, delta, d1, s1)
     speed = hand1 + s1 * gap
     reach = max(a.hand_reach, b.hand_reach)
     return [
@@ -271,10 +272,47 @@ def _mix_pieces(before: Span, after: Span, blend: Blend) -> list[tuple[float, fl
                 turn_acceleration=float(d2[k]),
                 hand_reach=reach,
                 hand_jerk=float(hand3[k]),
+                frame_rate=float(frame[k]),
             ),
         )
         for k in range(PARTS)
     ]
+
+
+def _frame_rates(
+    blend: Blend,
+    states: tuple[Motion, Motion],
+    own: tuple[float, float],
+    middle: Floats,
+    delta: float,
+    turn: Floats,
+    step_rate: float,
+) -> Floats:
+    """Bounds of how fast the frame of tether and plane turns on each part of a mix.
+
+    With p a law's plane and d the mixed tether, p laid across d is p − (p·d)d over its length
+    c = √(1 − (p·d)²); its rate is at most (2|p'| + 2|d'|)/c, and about d the frame turns with that and
+    with the rate of the angle from the first plane to the last. The angle is cut at half a turn: a part
+    in which it may come there proves nothing.
+    """
+    share = smooth_step((middle - blend.boundary + blend.half) / (2 * blend.half))[0][:, None]
+    first, last = states
+    mixed = first.tether + share * (last.tether - first.tether)
+    tether = mixed / np.linalg.norm(mixed, axis=-1, keepdims=True)
+    laid, rates = [], []
+    for state, rate in zip(states, own, strict=True):
+        lean = np.abs(np.sum(state.plane * tether, axis=-1)) + (rate + turn) * delta
+        across = np.sqrt(np.maximum(1.0 - lean**2, 0.0))
+        flat = state.plane - np.sum(state.plane * tether, axis=-1, keepdims=True) * tether
+        laid.append(flat / np.maximum(np.linalg.norm(flat, axis=-1, keepdims=True), 1e-9))
+        with np.errstate(divide="ignore"):
+            rates.append(np.where(across > 0.1, 2 * (rate + turn) / across, np.inf))
+    side = np.cross(tether, laid[0])
+    angle = np.arctan2(np.sum(side * laid[1], axis=-1), np.sum(laid[0] * laid[1], axis=-1))
+    both = rates[0] + rates[1]
+    widest = np.abs(angle) + both * delta
+    roll = rates[0] + both + np.minimum(widest, np.pi) * step_rate
+    return np.asarray(np.where(widest < np.pi, turn + roll, np.inf))
 
 
 def _normalised(m: Floats, m1: Floats, m2: Floats) -> tuple[Floats, Floats, Floats]:

@@ -7,7 +7,7 @@ Everything runs in beats. Distances do not depend on how fast the music is, and 
 renames instants, so what is proven over beats holds over seconds.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal, NamedTuple, Protocol
 
@@ -18,12 +18,10 @@ from sequencer.arrays import Bools, Floats, as_floats
 from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.motion.floor import FloorPath
 from sequencer.motion.law import Bounds
-from sequencer.motion.props import TetheredProp
+from sequencer.motion.props import Prop
 from sequencer.motion.state import Motion
 
-TETHER_RADIUS = 0.01  # [m] half the thickness of a chain or leash; common practice
-
-PartKind = Literal["body", "arm", "tether", "head"]
+PartKind = Literal["body", "arm", "tether", "head", "rear"]
 
 
 class PropCourse(Protocol):
@@ -48,23 +46,37 @@ class Part(NamedTuple):
     end: int  # index of a point, the same for a ball
 
 
-# Points: foot and top of the body's axis, then shoulder, hand and head of the left and the right.
-# All dancers have all of them; those of a side without a prop lie on the body's axis.
-N_POINTS = 8
+# Points: foot and top of the body's axis, then shoulder, hand and far end of the left and the right, then
+# the rear ends of both props. All dancers have all of them; those of a side without a prop lie on the
+# body's axis, and the rear end of a prop that does not go on behind the hand lies in the hand. The far end
+# is the centre of `Prop.ball`.
+N_POINTS = 10
+N_FRONT = 8  # of them without the rear ends
 PARTS = (
     Part("body", "body", None, 0, 1),
     Part("left arm", "arm", "left", 2, 3),
-    Part("left tether", "tether", "left", 3, 4),
+    Part("left tether", "tether", "left", 8, 4),
     Part("left head", "head", "left", 4, 4),
     Part("right arm", "arm", "right", 5, 6),
-    Part("right tether", "tether", "right", 6, 7),
+    Part("right tether", "tether", "right", 9, 7),
     Part("right head", "head", "right", 7, 7),
+    Part("left rear end", "rear", "left", 8, 8),
+    Part("right rear end", "rear", "right", 9, 9),
 )
+# The same for a cast whose props all begin in the hand: fewer points, the same parts under the same index.
+FRONT_PARTS = tuple(
+    part._replace(start={8: 3, 9: 6}.get(part.start, part.start)) for part in PARTS[:7]
+)
+
+
+def parts_of(points: int) -> tuple[Part, ...]:
+    """Parts of a cast that is kept with so many points."""
+    return PARTS if points == N_POINTS else FRONT_PARTS
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Pieces:
-    """Proven bounds over contiguous spans of beats; n spans, m = 8 points."""
+    """Proven bounds over contiguous spans of beats; n spans, m = 10 points."""
 
     edges: Floats  # (n + 1,) [beats]
     speed: Floats  # (n, m) [m/beat] of each point
@@ -82,7 +94,8 @@ class Dancer:
     ----------
     name : str
     body : Body
-    props : mapping of side to TetheredProp
+    props : mapping of side to Prop
+        A hand may be empty.
     courses : mapping of side to course
         One for each prop; the hand of a side without a prop is taken to hang by the body.
     floor : FloorPath
@@ -92,7 +105,7 @@ class Dancer:
 
     name: str
     body: Body
-    props: Mapping[Side, TetheredProp]
+    props: Mapping[Side, Prop]
     courses: Mapping[Side, PropCourse]
     floor: FloorPath
     lit: tuple[tuple[float, float], ...] = ()
@@ -111,9 +124,12 @@ class Dancer:
 
     @property
     def reach(self) -> float:
-        """Arm, tether, wick and flame stretched out from the body's axis [m]; 0 without props."""
+        """Arm, prop, wick and flame stretched out from the body's axis [m]; the body's without props."""
         return max(
-            (self.body.arm_length + prop.length + prop.hot_radius for prop in self.props.values()),
+            (
+                self.body.arm_length + prop.farthest + prop.hot_radius
+                for prop in self.props.values()
+            ),
             default=self.body.half_breadth,
         )
 
@@ -139,7 +155,7 @@ class Dancer:
         return lit
 
     def stage_points(self, beats: ArrayLike) -> tuple[Floats, Floats]:
-        """Foot and top of the body's axis, then shoulder, hand and head of each side, and their rates.
+        """Foot and top of the body's axis, shoulder, hand and far end of each side, rear ends; their rates.
 
         Parameters
         ----------
@@ -147,8 +163,8 @@ class Dancer:
 
         Returns
         -------
-        points : ndarray, shape (8, ..., 3) [m, stage frame]
-        rates : ndarray, shape (8, ..., 3) [m/beat, stage frame]
+        points : ndarray, shape (10, ..., 3) [m, stage frame]
+        rates : ndarray, shape (10, ..., 3) [m/beat, stage frame]
 
         Notes
         -----
@@ -165,16 +181,16 @@ class Dancer:
         turning = stand.facing_rate
         for side in self.props:
             motion = self.courses[side].at(beat)
-            length = self.props[side].length
-            shoulder = self.body.shoulder(side)
-            for i, (place, rate) in enumerate(
-                (
-                    (shoulder, np.zeros(3)),
-                    (motion.hand, motion.hand_rate),
-                    (motion.head(length), motion.head_rate(length)),
-                ),
-                start=_FIRST[side],
-            ):
+            prop, first, rear = self.props[side], _FIRST[side], _REAR[side]
+            far = prop.ball[0]
+            moving = [
+                (first, self.body.shoulder(side), np.zeros(3)),
+                (first + 1, motion.hand, motion.hand_rate),
+                (first + 2, motion.head(far), motion.head_rate(far)),
+            ]
+            if prop.two_ended:
+                moving.append((rear, motion.head(-prop.behind), motion.head_rate(-prop.behind)))
+            for i, place, rate in moving:
                 x = cos * place[..., 0] - sin * place[..., 1]
                 y = sin * place[..., 0] + cos * place[..., 1]
                 points[i, ..., 0] += x
@@ -183,21 +199,106 @@ class Dancer:
                 rates[i, ..., 0] += cos * rate[..., 0] - sin * rate[..., 1] - turning * y
                 rates[i, ..., 1] += sin * rate[..., 0] + cos * rate[..., 1] + turning * x
                 rates[i, ..., 2] = rate[..., 2]
+            if not prop.two_ended:
+                points[rear], rates[rear] = points[first + 1], rates[first + 1]
         return points, rates
+
+    @property
+    def two_ended(self) -> bool:
+        """Whether a prop goes on behind the hand."""
+        return any(prop.two_ended for prop in self.props.values())
+
+    def carries(self, part: int) -> bool:
+        """Whether a part is there: not so those of an empty hand, and a rear end that is none."""
+        side = PARTS[part].side
+        if side is None:
+            return True
+        prop = self.props.get(side)
+        return prop is not None and (PARTS[part].kind != "rear" or prop.two_ended)
+
+    def burns(self, part: int) -> bool:
+        """Whether a part holds wicks."""
+        kind, side = PARTS[part].kind, PARTS[part].side
+        if side is None or side not in self.props or kind not in ("head", "rear"):
+            return False
+        return kind == "head" or self.props[side].burns_behind
+
+    def part_name(self, part: int) -> str:
+        """Name of a part, for people."""
+        own = PARTS[part]
+        if own.side is None or own.side not in self.props or own.kind == "arm":
+            return own.name
+        prop = self.props[own.side]
+        if own.kind == "tether":
+            return f"{own.side} {prop.solids[0].name}"
+        if own.kind == "rear":
+            return f"{own.side} {'rear head' if prop.burns_behind else 'knob'}"
+        return f"{own.side} {prop.kind if prop.ball[1] else 'head'}"
+
+    def wick_places(self, beats: ArrayLike) -> dict[Side, Floats]:
+        """Centre of every wick.
+
+        Parameters
+        ----------
+        beats : array_like, shape (...) [beats]
+
+        Returns
+        -------
+        places : dict
+            For each side that holds a prop, an array of shape (k, ..., 3) [m, stage frame] in the order of
+            `Prop.heads`.
+
+        Notes
+        -----
+        Source: h + along·d + across·(n × d), turned and moved with the performer. Exact.
+        """
+        beat = as_floats("beats", beats)
+        return {
+            side: self.spots(side, beat, [(s.along, s.across) for s in prop.heads])
+            for side, prop in self.props.items()
+        }
+
+    def spots(self, side: Side, beats: Floats, places: Sequence[tuple[float, float]]) -> Floats:
+        """Places on a prop (along, across) in the stage frame.
+
+        Parameters
+        ----------
+        side : {"left", "right"}
+        beats : ndarray, shape (...) [beats]
+        places : sequence of (float, float)
+            From the hand [m].
+
+        Returns
+        -------
+        points : ndarray, shape (k, ..., 3) [m, stage frame]
+
+        Notes
+        -----
+        Source: docs/motion.md, section 2. Exact.
+        """
+        stand, motion = self.floor.at(beats), self.courses[side].at(beats)
+        aside = np.cross(motion.plane, motion.tether)
+        own = np.stack([motion.hand + a * motion.tether + c * aside for a, c in places])
+        cos, sin = -np.cos(stand.facing), -np.sin(stand.facing)
+        out = np.empty_like(own)
+        out[..., 0] = stand.place[..., 0] + cos * own[..., 0] - sin * own[..., 1]
+        out[..., 1] = stand.place[..., 1] + sin * own[..., 0] + cos * own[..., 1]
+        out[..., 2] = own[..., 2]
+        return out
 
     def radii(self, points: Floats, lit: Bools) -> Floats:
         """Radius of every part.
 
         Parameters
         ----------
-        points : ndarray, shape (8, ..., 3) [m, stage frame]
+        points : ndarray, shape (10, ..., 3) [m, stage frame]
             As `stage_points` gives them.
         lit : ndarray, shape (...) [1]
             Whether the heads burn.
 
         Returns
         -------
-        radii : ndarray, shape (7, ...) [m]
+        radii : ndarray, shape (9, ...) [m]
 
         Notes
         -----
@@ -210,11 +311,14 @@ class Dancer:
             if part.kind == "arm":
                 span = np.linalg.norm(points[part.end] - points[part.start], axis=-1)
                 out[k] = self.body.limb_radius + self.body.elbow_room(span)
-            elif part.kind == "tether":
-                out[k] = TETHER_RADIUS
-            else:
-                prop = self.props[part.side]
+                continue
+            prop = self.props[part.side]
+            if part.kind == "head":
+                out[k] = np.where(lit, prop.burning_radius, prop.cold_radius)
+            elif part.kind == "rear" and prop.burns_behind:
                 out[k] = np.where(lit, prop.hot_radius, prop.wick_radius)
+            else:
+                out[k] = prop.shaft_radius
         return out
 
     def pieces(self, start: float, end: float) -> Pieces:
@@ -259,29 +363,38 @@ class Dancer:
             hand = np.array([(b.hand_reach, b.hand_speed, b.hand_acceleration) for b in bounds]).T
             if not np.all(np.isfinite(hand)):
                 raise ValueError(f"{self.name}: a bound is not finite, nothing can be proven")
-            length = prop.length
-            head = np.array(
-                [
-                    (b.hand_reach + length, b.head_speed(length), b.head_acceleration(length))
-                    for b in bounds
-                ]
-            ).T
             shoulder = np.zeros((3, n))
             shoulder[0] = self.body.half_shoulder
-            for i, own in enumerate((shoulder, hand, head), start=_FIRST[side]):
+            first = _FIRST[side]
+            moving = {
+                first: shoulder,
+                first + 1: hand,
+                first + 2: _end(bounds, prop.ball[0]),
+                _REAR[side]: _end(bounds, prop.behind),
+            }
+            for i, own in moving.items():
                 rho, dp, ddp = own[0], own[1], own[2]
                 speed[:, i] = v + w * rho + dp
                 acceleration[:, i] = a + (dw + w * w) * rho + 2 * w * dp + ddp
             swing[:, SIDES.index(side)] = hand[1]
             arm = np.maximum(hand[0], self.body.half_shoulder) + self.body.limb_radius
             elbow = float(self.body.elbow_room(0.0))
-            reach = np.maximum(reach, np.maximum(arm + elbow, head[0] + prop.hot_radius))
+            far = hand[0] + prop.farthest + prop.hot_radius
+            reach = np.maximum(reach, np.maximum(arm + elbow, far))
         return Pieces(
             edges=edges, speed=speed, acceleration=acceleration, reach=reach, drift=v, swing=swing
         )
 
 
 _FIRST: dict[Side, int] = {"left": 2, "right": 5}  # index of each side's shoulder
+_REAR: dict[Side, int] = {"left": 8, "right": 9}
+
+
+def _end(bounds: Sequence[Bounds], length: float) -> Floats:
+    """Reach, speed and acceleration of a point on the axis, shape (3, n)."""
+    return np.array(
+        [(b.hand_reach + length, b.head_speed(length), b.head_acceleration(length)) for b in bounds]
+    ).T
 
 
 def _which(pieces: tuple[tuple[float, float, object], ...], beats: Floats) -> list[int]:

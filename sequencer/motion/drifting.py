@@ -14,7 +14,7 @@ from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.dancer import Dancer, PropCourse
 from sequencer.motion.floor import FloorPath, Move
 from sequencer.motion.law import Bounds
-from sequencer.motion.props import TetheredProp
+from sequencer.motion.props import Prop
 from sequencer.motion.state import Motion
 
 
@@ -22,12 +22,12 @@ from sequencer.motion.state import Motion
 class Spread:
     """Standard deviations of what people do differently from the plan.
 
-    No published spread of fire spinners was found: the defaults are this tool's own, and a rehearsal
-    that is filmed from above gives better ones.
+    No published spread of fire spinners was found: the defaults are this tool's own (common practice), and
+    a rehearsal that is filmed from above gives better ones.
     """
 
     place: float = 0.15  # [m] of every place held, each of X and Y
-    facing: float = 0.15  # [rad] of every place held
+    facing: float = math.radians(8.6)  # [rad] of every place held
     timing: float = 0.10  # [beats] early or late, all show long
     tempo: float = 0.001  # [1] of the tempo: 0.1 % is a beat in a thousand
     tether: float = 0.01  # [m]
@@ -91,6 +91,7 @@ class DriftedCourse:
                         turn_rate=own.turn_rate * s,
                         turn_acceleration=own.turn_acceleration * s * s,
                         hand_reach=own.hand_reach + math.hypot(*self.aside[:2]),
+                        frame_rate=own.frame_rate * s,
                     ),
                 )
             )
@@ -122,14 +123,15 @@ def drifted(dancer: Dancer, spread: Spread, draw: np.random.Generator, middle: f
     late = float(draw.normal()) * spread.timing
     stretch = 1.0 + float(np.clip(draw.normal(), -4, 4)) * spread.tempo
     courses: dict[Side, PropCourse] = {}
-    props: dict[Side, TetheredProp] = {}
+    props: dict[Side, Prop] = {}
     for side in SIDES:
         longer, aside = float(draw.normal()), draw.normal(size=3) * spread.hand
         if side not in dancer.props:
             continue
         prop = dancer.props[side]
+        # What is rigid keeps its length.
         length = max(prop.length + longer * spread.tether, 0.5 * prop.length)
-        props[side] = replace(prop, length=length)
+        props[side] = replace(prop, length=length) if prop.flexible else prop
         courses[side] = DriftedCourse(
             dancer.courses[side],
             late,

@@ -1,6 +1,6 @@
 """What one performer's props do to themselves and their owner, proven over a whole course.
 
-Four questions for every stretch of a course, in the body frame [m] and in beats: how far the hand is
+Four questions (pull only of a tethered prop) for every stretch of a course, in the body frame [m] and in beats: how far the hand is
 from the end of the arm, how hard the tether pulls, how close it comes to the own trunk, head and legs,
 and how close to the other prop. Each is a function of time with a proven Lipschitz constant, searched
 by branch and bound (geometry/certified.py), so no moment is missed.
@@ -8,12 +8,14 @@ by branch and bound (geometry/certified.py), so no moment is missed.
     arm's length − |h − shoulder|      changes at most at |h'|
     T/m = λ²·A − g·d_z                 at most at λ²·(2r|d'||d''| + |d'||h''| + |h'''|) + g|d'|
     distance of tether or head         at most at |h'| + r|d'|; of two props, at the sum of both
+    distance of a point beside the axis  at most at |h'| + ρ·ω, ρ its distance from the hand and ω the
+                                       bound of the rate of every unit vector fixed to the prop
 Not looked at: the arms, clothing and hair, and what the floor path adds to the forces.
 Source: docs/motion.md, section 6.
 """
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from itertools import pairwise
 
 import numpy as np
@@ -24,11 +26,10 @@ from sequencer.geometry.certified import Sample, search
 from sequencer.geometry.distances import segment_segment
 from sequencer.motion.course import Course
 from sequencer.motion.law import Bounds
-from sequencer.motion.props import TetheredProp
+from sequencer.motion.props import Prop, Solid, Spot
 from sequencer.motion.state import Motion
 from sequencer.motion.tension import GRAVITY
 
-TETHER_RADIUS = 0.01  # [m] half the thickness of a chain or leash; common practice
 REACH_ERROR = 0.002  # [m]
 GAP_ERROR = 0.005  # [m]
 PULL_ERROR = 0.05  # [m/s²]
@@ -111,9 +112,7 @@ def reach_left(course: Course, edges: Sequence[float], *, side: Side, body: Body
     return _least(cut, value, speed, REACH_ERROR, 0.0)
 
 
-def pull_left(
-    course: Course, edges: Sequence[float], *, prop: TetheredProp, rates: Rates
-) -> list[Least]:
+def pull_left(course: Course, edges: Sequence[float], *, prop: Prop, rates: Rates) -> list[Least]:
     """Tension over mass [m/s²], smallest on each stretch; below 0 the tether is slack.
 
     Notes
@@ -140,36 +139,36 @@ def pull_left(
 
 
 def body_gap(
-    course: Course, edges: Sequence[float], *, prop: TetheredProp, body: Body, near: float = 0.0
+    course: Course, edges: Sequence[float], *, prop: Prop, body: Body, near: float = 0.0
 ) -> list[Least]:
-    """Gap between tether or wick and the own trunk, head and legs [m]; label indexes `Body.capsules`."""
+    """Gap between prop and the own trunk, head and legs [m]; label indexes `Body.capsules`."""
     cut = stretches(course, edges)
-    hand1, turn1 = cut.columns("hand_speed", "turn_rate")
+    (frame,) = cut.columns("frame_rate")
+    shape = shape_of(prop, frame)
     capsules = body.capsules
 
     def value(t: Floats) -> tuple[Floats, Ints]:
-        motion = course.at(t)
-        head = motion.head(prop.length)
-        gaps = []
-        for capsule in capsules:
+        ends = _placed(shape, course.at(t))
+        stacked = np.full((len(capsules), *t.shape), np.inf)
+        for k, capsule in enumerate(capsules):
             low, high = (
-                np.broadcast_to(np.array(end), head.shape) for end in (capsule.start, capsule.end)
+                np.broadcast_to(np.array(end), (*t.shape, 3))
+                for end in (capsule.start, capsule.end)
             )
-            line = segment_segment(motion.hand, head, low, high)[0] - TETHER_RADIUS
-            ball = segment_segment(head, head, low, high)[0] - prop.wick_radius
-            gaps.append(np.minimum(line, ball) - capsule.radius)
-        stacked = np.stack(gaps)
+            for solid, (start, end) in zip(shape, ends, strict=True):
+                gap = segment_segment(start, end, low, high)[0] - solid.radius
+                stacked[k] = np.minimum(stacked[k], gap - capsule.radius)
         return stacked.min(axis=0), stacked.argmin(axis=0).astype(np.int64)
 
-    return _least(cut, value, hand1 + prop.length * turn1, GAP_ERROR, near)
+    return _least(cut, value, _speeds(cut, shape), GAP_ERROR, near)
 
 
 def props_gap(
-    left: tuple[Course, TetheredProp], right: tuple[Course, TetheredProp], edges: Sequence[float]
+    left: tuple[Course, Prop], right: tuple[Course, Prop], edges: Sequence[float]
 ) -> list[Least]:
     """Gap between one performer's two props [m].
 
-    Labels: 0 tether and tether, 1 left head and right tether, 2 right head and left tether, 3 heads.
+    A label is n·j + i for the left prop's body i of n and the right one's body j (`shape_of`).
     """
     cuts = [stretches(course, edges) for course, _ in (left, right)]
     both = np.unique(np.concatenate([*(c.start for c in cuts), *(c.end for c in cuts)]))
@@ -177,34 +176,94 @@ def props_gap(
     start, end = both[:-1], both[1:]
     middle = (start + end) / 2
     slope = np.zeros(len(middle))
+    shapes = []
     for cut, (_, prop) in zip(cuts, (left, right), strict=True):
-        hand1, turn1 = cut.columns("hand_speed", "turn_rate")
+        shape = shape_of(prop, cut.columns("frame_rate")[0])
         row = np.clip(np.searchsorted(cut.start, middle, side="right") - 1, 0, len(cut.start) - 1)
-        slope += (hand1 + prop.length * turn1)[row]
+        slope += _speeds(cut, shape)[row]
+        shapes.append(shape)
     group = np.clip(np.searchsorted(cuts[0].edges, middle, side="right") - 1, 0, len(edges) - 2)
     joint = Stretches(
         edges=cuts[0].edges, group=group.astype(np.int64), start=start, end=end, bounds=()
     )
+    wholes = [_whole(shape) for shape in shapes]
 
     def value(t: Floats) -> tuple[Floats, Ints]:
-        a, b = left[0].at(t), right[0].at(t)
-        ends = _ends(a, left[1]), _ends(b, right[1])
-        wicks = left[1].wick_radius, right[1].wick_radius
-        gaps = np.stack(
-            (
-                segment_segment(*ends[0], *ends[1])[0] - 2 * TETHER_RADIUS,
-                segment_segment(ends[0][1], ends[0][1], *ends[1])[0] - wicks[0] - TETHER_RADIUS,
-                segment_segment(*ends[0], ends[1][1], ends[1][1])[0] - wicks[1] - TETHER_RADIUS,
-                np.linalg.norm(ends[0][1] - ends[1][1], axis=-1) - sum(wicks),
-            )
-        )
-        return gaps.min(axis=0), gaps.argmin(axis=0).astype(np.int64)
+        states = [course.at(t) for course, _ in (left, right)]
+        # Balls that hold the whole props: where they are apart, nothing else needs a look.
+        middles = [
+            state.hand + place * state.tether
+            for state, (place, _) in zip(states, wholes, strict=True)
+        ]
+        apart = np.linalg.norm(middles[1] - middles[0], axis=-1) - wholes[0][1] - wholes[1][1]
+        gaps, labels = apart, np.zeros(t.shape, dtype=np.int64)
+        near = np.flatnonzero(apart < 2 * GAP_ERROR)
+        if len(near):
+            gaps[near], labels[near] = _nearest(shapes, [_rows(state, near) for state in states])
+        return gaps, labels
 
     return _least(joint, value, slope, GAP_ERROR, 0.0)
 
 
-def _ends(motion: Motion, prop: TetheredProp) -> tuple[Floats, Floats]:
-    return motion.hand, motion.head(prop.length)
+def shape_of(prop: Prop, frame_rate: Floats) -> tuple[Solid, ...]:
+    """The bodies that are looked at: the true shape, or its envelope.
+
+    Parameters
+    ----------
+    prop : Prop
+    frame_rate : ndarray, shape (n,) [1/beat]
+        Bounds of a course. Where one is not finite nothing is known about how a flat prop turns about
+        its axis, and the envelope, which does not care, stands for it.
+    """
+    flat = any(spot.across for solid in prop.solids for spot in (solid.start, solid.end))
+    return prop.envelope if flat and not np.all(np.isfinite(frame_rate)) else prop.solids
+
+
+def _placed(shape: Sequence[Solid], motion: Motion) -> list[tuple[Floats, Floats]]:
+    """Ends of every body of a prop, each of shape (..., 3) [m, body frame]."""
+    aside = np.cross(motion.plane, motion.tether)
+
+    def put(spot: Spot) -> Floats:
+        along = motion.hand if spot.along == 0 else motion.hand + spot.along * motion.tether
+        return along if spot.across == 0 else np.asarray(along + spot.across * aside)
+
+    return [(put(solid.start), put(solid.end)) for solid in shape]
+
+
+def _speeds(cut: Stretches, shape: Sequence[Solid]) -> Floats:
+    """Bound of the speed of every point of a prop on each piece, shape (n,) [m/beat]."""
+    hand, turn, frame = cut.columns("hand_speed", "turn_rate", "frame_rate")
+    spots = [spot for solid in shape for spot in (solid.start, solid.end)]
+    most = max(abs(spot.along) for spot in spots if spot.across == 0) * turn
+    wide = max((spot.off for spot in spots if spot.across), default=0.0)
+    return np.asarray(hand + (np.maximum(most, wide * frame) if wide else most))
+
+
+def _whole(shape: Sequence[Solid]) -> tuple[float, float]:
+    """Place along the axis and radius of a ball that holds a shape [m]."""
+    spots = [(spot, solid.radius) for solid in shape for spot in (solid.start, solid.end)]
+    low = min(spot.along - radius for spot, radius in spots)
+    high = max(spot.along + radius for spot, radius in spots)
+    middle = (low + high) / 2
+    return middle, max(np.hypot(s.along - middle, s.across) + radius for s, radius in spots)
+
+
+def _rows(motion: Motion, rows: Ints) -> Motion:
+    return Motion(**{field.name: getattr(motion, field.name)[rows] for field in fields(motion)})
+
+
+def _nearest(shapes: Sequence[Sequence[Solid]], states: Sequence[Motion]) -> tuple[Floats, Ints]:
+    """Smallest gap of two props and the bodies it is between."""
+    left, right = (_placed(shape, state) for shape, state in zip(shapes, states, strict=True))
+    best: Floats = np.full(len(states[0].hand), np.inf)
+    label = np.zeros(len(best), dtype=np.int64)
+    for j, (solid, ends) in enumerate(zip(shapes[1], right, strict=True)):
+        for i, (other, mine) in enumerate(zip(shapes[0], left, strict=True)):
+            gap = segment_segment(*mine, *ends)[0] - other.radius - solid.radius
+            closer = gap < best
+            best = np.where(closer, gap, best)
+            label[closer] = len(shapes[0]) * j + i
+    return best, label
 
 
 def _least(

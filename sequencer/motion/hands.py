@@ -88,6 +88,8 @@ class Retimed:
             turn_acceleration=own.turn_acceleration * self.rate**2,
             hand_reach=own.hand_reach,
             hand_jerk=own.hand_jerk * self.rate**3,
+            turn_jerk=own.turn_jerk * self.rate**3,
+            frame_rate=own.frame_rate * self.rate,
         )
 
 

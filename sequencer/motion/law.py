@@ -18,6 +18,10 @@ class Bounds:
     turn_acceleration: float  # [1/beat²] of |tether''|
     hand_reach: float  # [m] of the hand's distance from the body's vertical axis
     hand_jerk: float = inf  # [m/beat³] of |hand'''|; inf where nothing is proven
+    turn_jerk: float = inf  # [1/beat³] of |tether'''|; inf where nothing is proven
+    frame_rate: float = (
+        inf  # [1/beat] of every unit vector fixed to the prop; inf where nothing is proven
+    )
 
     def head_speed(self, length: float) -> float:
         """Bound of the head's speed [m/beat] on a tether of `length` [m]."""

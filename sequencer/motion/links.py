@@ -18,9 +18,9 @@ from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.distances import segment_segment
 from sequencer.motion.composed import ROUNDING, ComposedLaw, HandPath
-from sequencer.motion.handpaths import PARTS, HandPaths, hand_figures, hand_paths
+from sequencer.motion.handpaths import PARTS, HandPaths, controls, hand_figures, hand_paths
 from sequencer.motion.law import Bounds
-from sequencer.motion.phases import smooth_step
+from sequencer.motion.phases import STEP_RATE, smooth_step
 from sequencer.motion.placing import sign_of
 from sequencer.motion.rooms import REACH_SLACK, LinkLimits, Room, tether_figures
 from sequencer.motion.sphere import (
@@ -103,7 +103,13 @@ class LinkLaw:
             norms: Floats = np.linalg.norm(hand[order][..., :axes], axis=-1).max(axis=1)
             return norms * ROUNDING
 
-        columns = (size(1), size(2), turn * ROUNDING, push * ROUNDING, size(0, 2), size(3))
+        # The frame of tether and plane: azimuth and elevation at right angles, and the tilt.
+        bend = np.abs(controls(self.angles[None], 1))[0].max(axis=1) / self.beats
+        roll = STEP_RATE * abs(self.tilt[1] - self.tilt[0]) / self.beats
+        frame = (np.hypot(bend[:, 0], bend[:, 1]) + roll) * ROUNDING
+        columns = (
+            size(1), size(2), turn * ROUNDING, push * ROUNDING, size(0, 2), size(3), frame
+        )  # fmt: skip
         step = self.beats / PARTS
         return tuple(
             (
@@ -116,6 +122,7 @@ class LinkLaw:
                     turn_acceleration=float(columns[3][k]),
                     hand_reach=float(columns[4][k]),
                     hand_jerk=float(columns[5][k]),
+                    frame_rate=float(columns[6][k]),
                 ),
             )
             for k in range(PARTS)
@@ -131,6 +138,7 @@ def worst(*bounds: Bounds) -> Bounds:
         turn_acceleration=max(b.turn_acceleration for b in bounds),
         hand_reach=max(b.hand_reach for b in bounds),
         hand_jerk=max(b.hand_jerk for b in bounds),
+        frame_rate=max(b.frame_rate for b in bounds),
     )
 
 
@@ -325,7 +333,7 @@ def _law(hand: HandPaths, way: SpherePaths, beats: float, first: Motion, last: M
 def _gaps(hand: Floats, tethers: Floats, room: Room) -> Floats:
     """Smallest sampled gap between prop and body [m] of each tether path, to choose by."""
     head = hand + room.length * tethers
-    start = np.broadcast_to(hand, head.shape)
+    start = hand - room.behind * tethers if room.behind else np.broadcast_to(hand, head.shape)
     least = np.full(len(tethers), np.inf)
     for capsule in room.body.capsules:
         low, high = (np.broadcast_to(np.array(e), head.shape) for e in (capsule.start, capsule.end))

@@ -6,6 +6,7 @@ nearest points of every pair of parts.
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cache
 
 import numpy as np
 
@@ -13,14 +14,34 @@ from sequencer.arrays import Floats, Ints
 from sequencer.geometry.certified import Sample
 from sequencer.geometry.distances import segment_segment
 from sequencer.motion.cells import Cells
-from sequencer.motion.dancer import PARTS, Dancer
+from sequencer.motion.dancer import PARTS, Dancer, parts_of
 from sequencer.motion.sampling import States, states
 
-_STARTS = np.array([part.start for part in PARTS])
-_ENDS = np.array([part.end for part in PARTS])
-_POINT_RADIUS = np.array([0, 0, 1, 1, 3, 4, 4, 6])  # the thickest part that ends at each point
 _ARMS = np.array([1, 4])  # parts whose radius changes
-_ARM_OF_POINT = np.array([-1, -1, 0, 0, -1, 1, 1, -1])  # whose change each point feels
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Layout:
+    """Which points the parts run between, and which parts end at the points."""
+
+    starts: Ints  # (k,) of each part
+    ends: Ints  # (k,)
+    first: Ints  # (p,) a part that ends at each point
+    last: Ints  # (p,) another, or the same; the thicker one counts
+    arms: Ints  # points at which an arm ends
+
+
+@cache
+def _layout(points: int) -> _Layout:
+    parts = parts_of(points)
+    at = [[k for k, part in enumerate(parts) if p in part[3:]] for p in range(points)]
+    return _Layout(
+        starts=np.array([part.start for part in parts]),
+        ends=np.array([part.end for part in parts]),
+        first=np.array([own[0] if own else 0 for own in at]),
+        last=np.array([own[-1] if own else 0 for own in at]),
+        arms=np.array([2, 3, 5, 6]),
+    )
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -36,7 +57,7 @@ class PairKernel:
     def sample(self, rows: Ints, centre: Floats, half: Floats, enough: Floats) -> Sample:
         """Value and bounds of the distance over intervals."""
         i, j, cell = self.first[rows], self.second[rows], self.cell[rows]
-        state, (a, b) = states(self.dancers, (i, j), centre)
+        state, (a, b) = states(self.dancers, (i, j), centre, self.grid.points)
         lower = self._separated(state, a, b, i, j, cell, half)
         value = np.full(len(rows), np.inf)
         upper = np.full(len(rows), np.inf)
@@ -66,12 +87,11 @@ class PairKernel:
             rate * w + 0.5 * self.grid.acceleration[who, cell] * w * w,
             self.grid.speed[who, cell] * w,
         )
-        radius = state.radii[at][:, _POINT_RADIUS]
-        growth = np.zeros_like(radius)
-        growth[:, _ARM_OF_POINT >= 0] = self._growth(who, cell)[
-            :, _ARM_OF_POINT[_ARM_OF_POINT >= 0]
-        ]
-        return np.asarray(np.max(along + change + radius + growth * w, axis=1))
+        layout = _layout(self.grid.points)
+        radii = state.radii[at]
+        level = along + change + np.maximum(radii[:, layout.first], radii[:, layout.last])
+        level[:, layout.arms] += np.repeat(self._growth(who, cell), 2, axis=1) * w
+        return np.asarray(np.max(level, axis=1))
 
     def _separated(
         self, state: States, a: Ints, b: Ints, i: Ints, j: Ints, cell: Ints, half: Floats
@@ -96,7 +116,7 @@ class PairKernel:
         enough: Floats,
     ) -> Sample:
         """Value and bounds from the nearest points of every pair of parts that matters."""
-        n, k = len(a), len(PARTS)
+        n, k = len(a), state.radii.shape[1]
         speed_a = self._part_speed(i, cell)
         speed_b = self._part_speed(j, cell)
         across = state.points[b, 0] - state.points[a, 0]
@@ -129,7 +149,7 @@ class PairKernel:
         lower[has] = np.minimum(lower[has], np.minimum.reduceat(low, first))
         # Written last to first, so that the first of equal pairs of parts stays.
         smallest = np.flatnonzero(f <= value[row])[::-1]
-        label[row[smallest]] = p[smallest] * k + q[smallest]
+        label[row[smallest]] = p[smallest] * len(PARTS) + q[smallest]
         return Sample(value, lower, upper, label)
 
     def _boxes(
@@ -138,7 +158,7 @@ class PairKernel:
         """Box in which each part's axis stays over an interval, and its largest radius.
 
         The box lies along the direction between the two places, so that dancers side by side are
-        told apart by one axis. Low and high corner, shape (n, 7, 3); radius, shape (n, 7).
+        told apart by one axis. Low and high corner, shape (n, k, 3); radius, shape (n, k).
         """
         size = np.hypot(across[:, 0], across[:, 1])
         safe = np.maximum(size, 1e-9)
@@ -148,7 +168,8 @@ class PairKernel:
         place, rate = state.points[at], state.rates[at]
         bend = 0.5 * self.grid.acceleration[who, cell] * w * w
         most = self.grid.speed[who, cell] * w
-        low, high = np.empty((2, len(at), len(PARTS), 3))
+        layout, thick = _layout(self.grid.points), state.radii[at]
+        low, high = np.empty((2, *thick.shape, 3))
         for axis in range(3):
             along, change = (
                 cos * each[..., 0] + sin * each[..., 1]
@@ -160,16 +181,15 @@ class PairKernel:
             )
             change = np.minimum(np.abs(change) * w + bend, most)
             up, down = along + change, along - change
-            high[..., axis] = np.maximum(up[:, _STARTS], up[:, _ENDS])
-            low[..., axis] = np.minimum(down[:, _STARTS], down[:, _ENDS])
-        thick = state.radii[at]
+            high[..., axis] = np.maximum(up[:, layout.starts], up[:, layout.ends])
+            low[..., axis] = np.minimum(down[:, layout.starts], down[:, layout.ends])
         thick[:, _ARMS] += self._growth(who, cell) * w
         return low, high, thick
 
     def _part_speed(self, who: Ints, cell: Ints) -> Floats:
-        """Speed bound of each part's surface, shape (n, 7) [m/beat]."""
-        speed = self.grid.speed[who, cell]
-        own = np.maximum(speed[:, _STARTS], speed[:, _ENDS])
+        """Speed bound of each part's surface, shape (n, k) [m/beat]."""
+        layout, speed = _layout(self.grid.points), self.grid.speed[who, cell]
+        own = np.maximum(speed[:, layout.starts], speed[:, layout.ends])
         own[:, _ARMS] += self._growth(who, cell)
         return np.asarray(own)
 
@@ -186,7 +206,8 @@ class PairKernel:
         q: Ints,
     ) -> tuple[Floats, Floats]:
         """Distance of parts p and q at the middle, and its lower bound over the interval."""
-        ends_a, ends_b = (_STARTS[p], _ENDS[p]), (_STARTS[q], _ENDS[q])
+        starts, ends = _layout(self.grid.points).starts, _layout(self.grid.points).ends
+        ends_a, ends_b = (starts[p], ends[p]), (starts[q], ends[q])
         place_a = [state.points[a, end] for end in ends_a]
         place_b = [state.points[b, end] for end in ends_b]
         distance, s, t = segment_segment(*place_a, *place_b)

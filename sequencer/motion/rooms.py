@@ -22,8 +22,9 @@ class Room:
 
     body: Body
     side: Side
-    length: float  # [m] of the tether
-    wick_radius: float = 0.05  # [m]
+    length: float  # [m] of the tether, or to the middle of the ball at the far end
+    wick_radius: float = 0.05  # [m] of the wick, or of the ball at the far end
+    behind: float = 0.0  # [m] that the prop goes on behind the hand
 
     @property
     def shoulder(self) -> Floats:

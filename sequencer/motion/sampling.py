@@ -7,19 +7,19 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
-from sequencer.motion.dancer import N_POINTS, PARTS, Dancer
+from sequencer.motion.dancer import Dancer, parts_of
 
 
 class States(NamedTuple):
     """Points, rates and radii of u states."""
 
-    points: Floats  # (u, 8, 3) [m, stage frame]
-    rates: Floats  # (u, 8, 3) [m/beat]
-    radii: Floats  # (u, 7) [m] of each part
+    points: Floats  # (u, p, 3) [m, stage frame]
+    rates: Floats  # (u, p, 3) [m/beat]
+    radii: Floats  # (u, k) [m] of each part
 
 
 def states(
-    dancers: Sequence[Dancer], who: Sequence[Ints], beats: Floats
+    dancers: Sequence[Dancer], who: Sequence[Ints], beats: Floats, kept: int
 ) -> tuple[States, list[Ints]]:
     """States of the dancers asked for, without repeats.
 
@@ -29,6 +29,8 @@ def states(
     who : sequence of ndarray, shape (n,) [1]
         One array or more of indices of dancers, all for the same beats.
     beats : ndarray, shape (n,) [beats]
+    kept : int
+        How many points of a dancer, as `Cells.points` says.
 
     Returns
     -------
@@ -46,14 +48,16 @@ def states(
         np.concatenate([each * n + place for each in who]), return_inverse=True
     )
     owner, instant = codes // n, times[codes % n]
-    points, rates = np.empty((len(codes), N_POINTS, 3)), np.empty((len(codes), N_POINTS, 3))
-    radii = np.empty((len(codes), len(PARTS)))
+    parts = len(parts_of(kept))
+    points, rates = np.empty((len(codes), kept, 3)), np.empty((len(codes), kept, 3))
+    radii = np.empty((len(codes), parts))
     edges = np.concatenate([[0], np.flatnonzero(np.diff(owner)) + 1, [len(codes)]])
     for low, high in pairwise(edges.tolist()):
         if low == high:
             continue
         dancer, at = dancers[owner[low]], instant[low:high]
         where, rate = dancer.stage_points(at)
-        points[low:high], rates[low:high] = where.transpose(1, 0, 2), rate.transpose(1, 0, 2)
-        radii[low:high] = dancer.radii(where, dancer.is_lit(at)).T
+        points[low:high] = where[:kept].transpose(1, 0, 2)
+        rates[low:high] = rate[:kept].transpose(1, 0, 2)
+        radii[low:high] = dancer.radii(where, dancer.is_lit(at))[:parts].T
     return States(points, rates, radii), list(np.split(index, len(who)))

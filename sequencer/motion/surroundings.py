@@ -4,7 +4,7 @@ Stage frame [m], beats. A thing that stands still is a set of upright convex pri
 is one of
 - envelope: a ball round the place, as wide as arm, tether and flame reach when stretched out;
 - place: the body's axis alone;
-- parts: all seven capsules of the dancer as they move, flames while they are lit;
+- parts: all capsules of the dancer as they move, flames while they are lit;
 - flames: the heads while they are lit; wicks: the heads without flame.
 """
 
@@ -18,7 +18,7 @@ from sequencer.arrays import Bools, Floats, Ints
 from sequencer.geometry.certified import TOLERANCE, Found, Sample, Spans, search
 from sequencer.geometry.prisms import Prism
 from sequencer.motion.cells import Cells
-from sequencer.motion.dancer import PARTS, Dancer
+from sequencer.motion.dancer import PARTS, Dancer, parts_of
 from sequencer.motion.sampling import States, states
 
 Measure = Literal["envelope", "place", "parts", "flames", "wicks"]
@@ -27,8 +27,8 @@ _MEASURED: dict[Measure, tuple[int, ...]] = {
     "envelope": (0,),
     "place": (0,),
     "parts": tuple(range(len(PARTS))),
-    "flames": (3, 6),
-    "wicks": (3, 6),
+    "flames": (3, 6, 7, 8),
+    "wicks": (3, 6, 7, 8),
 }
 
 
@@ -180,20 +180,38 @@ class _Kernel:
     ) -> Sample:
         """Values and bounds for dancers i over intervals within cells c."""
         envelopes = self._envelopes()[:, 0] if self.measure == "envelope" else None
-        state, (at,) = states(self.dancers, (i,), centre)
+        state, (at,) = states(self.dancers, (i,), centre, self.grid.points)
         value: Floats = np.full(len(i), np.inf)
         lower, upper = value, value
         label: Ints = np.full(len(i), -1, dtype=np.int64)
         for part in _MEASURED[self.measure]:
+            if part >= state.radii.shape[1]:
+                continue
+            without = self._without(part)[i]
+            if np.all(without):
+                continue
             radius, speed = self._radius(state, at, i, c, part, envelopes)
             for prism in self.prisms:
                 one = self._one(prism, state, at, i, c, half, part, radius, speed, enough)
+                if np.any(without):
+                    one = Sample(
+                        np.where(without, np.inf, one.value),
+                        np.where(without, np.inf, one.lower),
+                        np.where(without, np.inf, one.upper),
+                        one.label,
+                    )
                 closer = one.value < value
                 label = np.where(closer, part, label)
                 value = np.minimum(value, one.value)
                 lower = np.minimum(lower, one.lower)
                 upper = np.minimum(upper, one.upper)
         return Sample(value, lower, upper, label)
+
+    def _without(self, part: int) -> Bools:
+        """Dancers who have no such part, or none that can burn where wicks are asked for."""
+        if self.measure in {"flames", "wicks"}:
+            return np.array([not dancer.burns(part) for dancer in self.dancers])
+        return np.array([not dancer.carries(part) for dancer in self.dancers])
 
     def _radius(
         self, state: States, at: Ints, i: Ints, c: Ints, part: int, envelopes: Floats | None
@@ -205,9 +223,11 @@ class _Kernel:
         if self.measure == "place":
             return still, still
         if self.measure == "wicks":
-            side = PARTS[part].side
+            side, rear = PARTS[part].side, PARTS[part].kind == "rear"
             wicks = [
-                dancer.props[side].wick_radius if side and side in dancer.props else 0.0
+                (dancer.props[side].wick_radius if rear else dancer.props[side].cold_radius)
+                if side and side in dancer.props
+                else 0.0
                 for dancer in self.dancers
             ]
             return np.array(wicks)[i], still
@@ -232,7 +252,8 @@ class _Kernel:
     ) -> Sample:
         """One part against one prism."""
         on_axis = self.measure in {"envelope", "place"}
-        own = (0, 0) if on_axis else (PARTS[part].start, PARTS[part].end)
+        parts = parts_of(self.grid.points)
+        own = (0, 0) if on_axis else (parts[part].start, parts[part].end)
         ends = tuple(dict.fromkeys(own))
         speed = np.max([self.grid.speed[i, c, end] for end in ends], axis=0) + growth
         points = [state.points[at, end] for end in ends]

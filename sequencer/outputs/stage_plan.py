@@ -13,8 +13,8 @@ from matplotlib.patches import Circle, Polygon
 
 from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.regions import Venue
-from sequencer.motion.closest import closest
-from sequencer.motion.dancer import PARTS, Dancer
+from sequencer.motion.closest import Closest, closest
+from sequencer.motion.dancer import Dancer
 from sequencer.outputs.plan_style import (
     COOL,
     FAINT,
@@ -277,19 +277,21 @@ def _props(axes: Any, dancer: Dancer, beat: float, *, lit: bool) -> None:
 
 
 def _closest_pair(axes: Any, dancers: Sequence[Dancer], beat: float, required: float) -> None:
-    best, names = None, ("", "")
+    best: Closest | None = None
+    pair: tuple[Dancer, ...] = ()
     for i, first in enumerate(dancers):
         for second in dancers[i + 1 :]:
             near = closest(first, second, [beat])
             if best is None or near.distance[0] < best.distance[0]:
-                best, names = near, (first.name, second.name)
+                best, pair = near, (first, second)
     if best is None:
         return
     (xa, ya), (xb, yb) = best.point[0, :, :2]
     ink = STOP if best.distance[0] < required else INK
     axes.plot([xa, xb], [ya, yb], color=ink, linewidth=1.8, linestyle=(0, (1, 1)), zorder=8)
     parts = [
-        f"{shown(who)}'s {PARTS[part].name}" for who, part in zip(names, best.part[0], strict=True)
+        f"{shown(who.name)}'s {who.part_name(int(part))}"
+        for who, part in zip(pair, best.part[0], strict=True)
     ]
     spot = {"facecolor": "white", "edgecolor": ink, "linewidth": 0.8, "pad": 1.5}
     axes.text(

@@ -12,7 +12,7 @@ from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.law import Law
 from sequencer.motion.links import rest
-from sequencer.motion.props import TetheredProp
+from sequencer.motion.props import Prop as Held
 from sequencer.motion.rooms import Room
 from sequencer.motion.sequence import assembled
 from sequencer.show.expansion import expanded
@@ -138,9 +138,9 @@ def _dancer(
     )
 
 
-def _prop(record: Performer, side: Side, fire: Fire | None) -> TetheredProp:
+def _prop(record: Performer, side: Side, fire: Fire | None) -> Held:
     held = record.held(side)
-    return TetheredProp(
+    return Held(
         length=held.tether,
         mass=held.head_mass,
         wick_radius=held.wick,
@@ -152,7 +152,7 @@ def _courses(
     read: ReadShow,
     blocks: list[Block],
     body: Body,
-    props: Mapping[Side, TetheredProp],
+    props: Mapping[Side, Held],
     book: Mapping[str, library.Pattern],
 ) -> dict[Side, Course]:
     tethers = {side: prop.length for side, prop in props.items()}

@@ -9,7 +9,7 @@ from sequencer.checks.requirements import Requirements
 from sequencer.geometry.bodies import SURVEY, Body
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath
-from sequencer.motion.props import TetheredProp
+from sequencer.motion.props import Prop
 
 MM = 1e-3
 
@@ -24,7 +24,7 @@ class Rest:
 
 
 def performer(*, length, flame=0.0, wick=1e-9):
-    prop = TetheredProp(length=length, mass=0.2, wick_radius=wick, flame_reach=flame)
+    prop = Prop(length=length, mass=0.2, wick_radius=wick, flame_reach=flame)
     body = Body.of_survey("man", 95)
     return Dancer(
         name="P95",

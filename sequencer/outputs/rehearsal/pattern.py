@@ -11,7 +11,7 @@ from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath
 from sequencer.motion.kinds import DEFAULT_TETHER
 from sequencer.motion.library import Pattern, cycle_beats, find
-from sequencer.motion.props import TetheredProp
+from sequencer.motion.props import Prop
 from sequencer.motion.rows import STATURE
 from sequencer.motion.steps import build_steps
 from sequencer.outputs.block_words import parameters_text
@@ -115,7 +115,7 @@ def pattern_document(
         )
         for side, law in laws.items()
     }
-    prop = TetheredProp(length=length, mass=0.2, wick_radius=0.05)
+    prop = Prop(length=length, mass=0.2, wick_radius=0.05)
     dancer = Dancer(
         name="you",
         body=body,

@@ -17,12 +17,12 @@ from sequencer.motion.feasibility import (
     stretches,
 )
 from sequencer.motion.library import law_for, patterns
-from sequencer.motion.props import TetheredProp
+from sequencer.motion.props import Prop
 from sequencer.motion.reach import farthest_reach
 from sequencer.motion.tension import beats_a_second, hand_work, lowest_tempo, pull
 
 BODY = Body(stature=1.7)
-PROP = TetheredProp(length=0.55, mass=0.2, wick_radius=0.05)
+PROP = Prop(length=0.55, mass=0.2, wick_radius=0.05)
 
 
 def course(name, side="right", beats=4.0, **parameters):
@@ -144,13 +144,13 @@ def test_tempo_must_be_positive(tempo):
 @pytest.mark.parametrize("value", [0.0, -1.0, float("nan"), float("inf")])
 def test_props_are_positive(field, value):
     with pytest.raises(ValueError, match=f"{field} must be positive"):
-        TetheredProp(**{"length": 0.5, "mass": 0.2, "wick_radius": 0.05, field: value})
+        Prop(**{"length": 0.5, "mass": 0.2, "wick_radius": 0.05, field: value})
 
 
 def test_hot_radius_is_wick_and_flame():
-    assert TetheredProp(length=0.5, mass=0.2, wick_radius=0.05, flame_reach=0.4).hot_radius == 0.45
+    assert Prop(length=0.5, mass=0.2, wick_radius=0.05, flame_reach=0.4).hot_radius == 0.45
     with pytest.raises(ValueError, match="flame_reach must not be negative"):
-        TetheredProp(length=0.5, mass=0.2, wick_radius=0.05, flame_reach=-0.1)
+        Prop(length=0.5, mass=0.2, wick_radius=0.05, flame_reach=-0.1)
 
 
 @pytest.mark.parametrize("name", ["pro-bend-4", "anti-bend-3", "toroid"])
