@@ -17,12 +17,12 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
-from sequencer.motion.chain import Turn, Vector
+from sequencer.motion.chain import Turn
 from sequencer.motion.composed import Arm, ComposedLaw, HandPath, Slide
 from sequencer.motion.phases import Steps, Wave
 from sequencer.motion.placing import circle_centre, sign_of
 from sequencer.motion.planar import check_beats
-from sequencer.motion.planes import PlaneName, TurnName, as_vector, frame_of
+from sequencer.motion.planes import PlaneName, TurnName, WheelWay, as_vector, frame_of, wheel_axis
 
 PathShape: TypeAlias = Literal["line", "box", "diamond", "infinity"]
 PATH_SHAPES: tuple[PathShape, ...] = ("line", "box", "diamond", "infinity")
@@ -219,7 +219,7 @@ def _slides(
 
 def body_turn(
     *,
-    way: Literal["forward", "backward"] = "forward",
+    way: WheelWay = "forward",
     loops: int = 8,
     beats: float,
     side: Side,
@@ -252,12 +252,10 @@ def body_turn(
     The show must turn the performer's facing by as much, or the spin will not stay in place.
     """
     check_beats(beats)
-    if way not in ("forward", "backward"):
-        raise ValueError(f"way must be forward or backward, got {way!r}")
     if loops != int(loops) or not 2 <= loops <= 32:
         raise ValueError(f"loops must be a whole number from 2 to 32, got {loops!r}")
     out = sign_of(side)
-    axis: Vector = (-1.0 if way == "forward" else 1.0, 0.0, 0.0)
+    axis = wheel_axis(way)
     about = Steps((0.0, beats / 2, beats), (0.0, out * radians(180.0), 0.0))
     return ComposedLaw(
         hand=HandPath(

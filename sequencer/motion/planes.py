@@ -21,6 +21,8 @@ PlaneName: TypeAlias = Literal["wall", "wheel", "floor"]
 TurnName: TypeAlias = Literal["anticlockwise", "clockwise"]
 PLANES: tuple[PlaneName, ...] = ("wall", "wheel", "floor")
 TURNS: tuple[TurnName, ...] = ("anticlockwise", "clockwise")
+WheelWay: TypeAlias = Literal["forward", "backward"]
+WAYS: tuple[WheelWay, ...] = ("forward", "backward")
 
 # The eye's right and its up in each plane; their cross product is the anticlockwise n.
 _RIGHT: dict[PlaneName, Vector] = {"wall": (1, 0, 0), "wheel": (0, 1, 0), "floor": (1, 0, 0)}
@@ -64,6 +66,30 @@ def frame_of(plane: PlaneName, turn: TurnName, start: float) -> Frame:
     axis = np.cross(right, up) * (1.0 if turn == "anticlockwise" else -1.0)
     outward = np.cos(start) * right + np.sin(start) * up
     return Frame(outward, np.cross(axis, outward), axis)
+
+
+def plane_axis(plane: PlaneName, turn: TurnName) -> Vector:
+    """Axis of a plane by the right-hand rule [1, body frame], the prop going a way round.
+
+    Raises
+    ------
+    ValueError
+        If a name is not known.
+    """
+    return as_vector(frame_of(plane, turn, 0.0).axis + 0.0)  # no −0
+
+
+def wheel_axis(way: WheelWay) -> Vector:
+    """Axis of the wheel plane [1, body frame]; forward: the top of the loop goes forward.
+
+    Raises
+    ------
+    ValueError
+        If the way is not known.
+    """
+    if way not in WAYS:
+        raise ValueError(f"way must be forward or backward, got {way!r}")
+    return (-1.0 if way == "forward" else 1.0, 0.0, 0.0)
 
 
 def as_vector(values: Floats) -> Vector:

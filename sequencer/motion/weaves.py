@@ -21,9 +21,8 @@ from sequencer.motion.composed import Arm, ComposedLaw, HandPath, Slide
 from sequencer.motion.phases import Wave
 from sequencer.motion.placing import sign_of
 from sequencer.motion.planar import check_beats
-from sequencer.motion.planes import TurnName, as_vector
+from sequencer.motion.planes import TurnName, WheelWay, as_vector, plane_axis, wheel_axis
 
-WheelWay: TypeAlias = Literal["forward", "backward"]
 WeavePlace: TypeAlias = Literal["front", "behind", "overhead"]
 WIDE = 0.25  # share of the arm: a windmill's hands stay beside each other
 UNDER = {
@@ -90,8 +89,6 @@ def weave(
     check_beats(beats)
     if loops not in (2, 3):
         raise ValueError(f"a weave has 2 or 3 loops, got {loops!r}")
-    if way not in ("forward", "backward"):
-        raise ValueError(f"way must be forward or backward, got {way!r}")
     if place not in _PLACES:
         raise ValueError(f"place must be one of {', '.join(_PLACES)}, got {place!r}")
     own, other, ahead, up = (body.arm_length * share for share in _PLACES[place])
@@ -104,7 +101,7 @@ def weave(
     # the prop points away from the body's middle while the hand crosses, half a loop after the start
     away = _AWAY[place]
     reach = 0.08 * body.arm_length
-    axis: Vector = (-1.0 if way == "forward" else 1.0, 0.0, 0.0)
+    axis = wheel_axis(way)
     return ComposedLaw(
         hand=HandPath(
             centre,
@@ -144,12 +141,10 @@ def windmill(
         If `beats` or `turn` is out of range.
     """
     check_beats(beats)
-    if turn not in ("anticlockwise", "clockwise"):
-        raise ValueError(f"turn must be anticlockwise or clockwise, got {turn!r}")
     arm, out = body.arm_length, sign_of(side)
     f = _crossing(2, beats)
     lean = Wave(sways=((LEAN, 2 * pi / beats, -pi / 2),))
-    axis: Vector = (0.0, -1.0 if turn == "anticlockwise" else 1.0, 0.0)
+    axis = plane_axis("wall", turn)
     once = 4 * pi / beats
     return ComposedLaw(
         hand=HandPath(
@@ -187,11 +182,9 @@ def fountain(*, way: WheelWay = "forward", beats: float, side: Side, body: Body)
         If `beats` or `way` is out of range.
     """
     check_beats(beats)
-    if way not in ("forward", "backward"):
-        raise ValueError(f"way must be forward or backward, got {way!r}")
     arm, out = body.arm_length, sign_of(side)
     f = _crossing(2, beats)
-    axis: Vector = (-1.0 if way == "forward" else 1.0, 0.0, 0.0)
+    axis = wheel_axis(way)
     return ComposedLaw(
         hand=HandPath(
             (out * (body.half_breadth + 0.12), 0.3 * arm, body.shoulder_height + 0.05 * arm),
@@ -235,12 +228,10 @@ def corkscrew(
         If a parameter is out of range.
     """
     check_beats(beats)
-    if turn not in ("anticlockwise", "clockwise"):
-        raise ValueError(f"turn must be anticlockwise or clockwise, got {turn!r}")
     if loops != int(loops) or not 2 <= loops <= 16:
         raise ValueError(f"loops must be a whole number from 2 to 16, got {loops!r}")
     out = sign_of(side)
-    axis: Vector = (0.0, 0.0, 1.0 if turn == "anticlockwise" else -1.0)
+    axis = plane_axis("floor", turn)
     low, high = radians(5.0), radians(90.0)
     rise = Wave(offset=(low + high) / 2, sways=(((low - high) / 2, 2 * pi / beats, 0.0),))
     return ComposedLaw(
