@@ -15,9 +15,11 @@ class Night:
     """What a show records about its place and evening; None where it records nothing."""
 
     indoors: bool
+    open_sky: bool = False  # no ceiling is recorded
     sprinklers: bool | None = None
     permit: str | None = None  # the authority's reference
     wind: float | None = None  # [m/s] gusts
+    gust_limit: float | None = None  # [m/s] of the show's own
     fuel: Fuel | None = None
     fuel_on_site: float | None = None  # [m³]
     fuel_of: Mapping[str, float | None] = field(default_factory=dict)  # [m³] by performer

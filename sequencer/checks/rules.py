@@ -5,9 +5,9 @@ Inputs are plain records. A blank is not zero: what a rule needs and nobody reco
 
 from sequencer.checks.fuel import fuel_amount_findings, fuel_kind_findings
 from sequencer.checks.night import Night, blank_finding, night_finding
+from sequencer.checks.weather import wind_findings
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
-from sequencer.facts.wind import beaufort
 from sequencer.findings import Finding
 
 # subjects of rules that no key of a show answers: a person confirms them
@@ -38,7 +38,7 @@ def rule_findings(night: Night, book: RuleBook) -> list[Finding]:
         *_roof(night, book),
         *fuel_kind_findings(night, book),
         *fuel_amount_findings(night, book),
-        *_weather(night, book),
+        *wind_findings(night, book),
         *_flame(night, book),
         *_ages(night, book),
         *_loosened(book),
@@ -70,6 +70,21 @@ def _permit(night: Night, book: RuleBook) -> list[Finding]:
 def _roof(night: Night, book: RuleBook) -> list[Finding]:
     if not night.indoors:
         return []
+    contradiction = []
+    if night.open_sky:
+        contradiction = [
+            night_finding(
+                "roof-contradicts",
+                "stop",
+                "the show is indoors under an open sky: no ceiling was looked at",
+                "this show, venue, setting and ceiling",
+                ("give the height under venue, ceiling", "or write setting: outdoors"),
+            )
+        ]
+    return [*contradiction, *_under_roof(night, book)]
+
+
+def _under_roof(night: Night, book: RuleBook) -> list[Finding]:
     if rule := book.asked("indoor-forbidden"):
         return [
             night_finding(
@@ -100,28 +115,6 @@ def _roof(night: Night, book: RuleBook) -> list[Finding]:
             ),
         )
     ]
-
-
-def _weather(night: Night, book: RuleBook) -> list[Finding]:
-    stop, warn = book.strictest("wind-stop"), book.strictest("wind-warn")
-    if night.indoors or stop is None:
-        return []
-    if night.wind is None:
-        return [blank_finding("wind is not recorded", "venue, wind, measured at prop height", stop)]
-    said = f"gusts of {night.wind:.1f} m/s (Beaufort {beaufort(night.wind)})"
-    borrowed = "the limit is borrowed from open burning; no number for performers was found"
-    if night.wind >= stop.number:
-        return [
-            night_finding("wind-high", "stop", f"{said}, limit {stop.number:.1f} m/s; {borrowed}",
-                     stop.citation, ("wait, or dance it dark",))
-        ]  # fmt: skip
-    if warn and night.wind >= warn.number:
-        return [
-            night_finding("wind-near", "warn", f"{said}, care from {warn.number:.1f} m/s; {borrowed}",
-                     warn.citation, ("measure at prop height before each act",
-                                     "stop if flames lean at people, fuel or scenery"))
-        ]  # fmt: skip
-    return []
 
 
 def _flame(night: Night, book: RuleBook) -> list[Finding]:

@@ -4,15 +4,17 @@ import datetime as dt
 from dataclasses import replace
 
 from sequencer.checks.crew import number_findings, role_findings
+from sequencer.checks.crowd import Crowd, crowd_findings
 from sequencer.checks.equipment import carried_findings, counted
 from sequencer.checks.extinguishers import Placed, extinguisher_findings, travel_findings
 from sequencer.checks.fire import Cut, burn_findings
 from sequencer.checks.fuel_point import fuel_point_findings
 from sequencer.checks.heat import Wicks, flame_findings, glow_findings
-from sequencer.checks.night import Night
+from sequencer.checks.night import Night, night_finding
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.rules import rule_findings
 from sequencer.checks.watch import plan_findings, sight_findings, watch_findings
+from sequencer.checks.weather import Surroundings, downwind_findings
 from sequencer.facts.combustion import burnt_heat_release
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
@@ -24,10 +26,12 @@ from sequencer.show.wicks import resting_flame
 MENDED_BY_POSTS = ("nobody-watching", "post-out-of-reach", "sight-blocked")
 
 
+NO_AUDIENCE = "How many people watch, and their ways in and out, were not looked at."
+EXITS = "Exits and floor are simple flow arithmetic: ways to the exits, steps and prams were not looked at."
 UNSEEN = (
     "Crew walk at a published pace, round scenery; people, props and cables in their way are not in it.",
     "Glow is a point source's: smoke, sparks and flames turned by the wind were not looked at.",
-    "How many people watch, and their ways in and out, were not looked at.",
+    NO_AUDIENCE,
     "Whether the texts of the rules have changed since they were read was not looked at.",
 )
 
@@ -40,7 +44,10 @@ def safety(show: Staged) -> Outcome:
     InputError
         As `safety_findings`.
     """
-    return Outcome(findings=tuple(safety_findings(show)), unseen=UNSEEN if show.lit else ())
+    unseen: tuple[str, ...] = UNSEEN
+    if show.show.venue.audience_size is not None:
+        unseen = tuple(EXITS if words == NO_AUDIENCE else words for words in UNSEEN)
+    return Outcome(findings=tuple(safety_findings(show)), unseen=unseen if show.lit else ())
 
 
 def safety_findings(show: Staged) -> list[Finding]:
@@ -61,6 +68,11 @@ def safety_findings(show: Staged) -> list[Finding]:
         *crew(show, plan),
         *equipment(show, plan),
         *rule_findings(night_of(show, plan), plan.book),
+        *downwind_findings(
+            show.show.venue.wind_from, night_of(show, plan), around(show, plan), plan.book
+        ),
+        *crowd_findings(crowd_of(show)),
+        *_few_callers(show, plan),
         *_nearer_audience(show, plan),
     ]
 
@@ -69,6 +81,16 @@ def fire(show: Staged, plan: SafetyPlan) -> list[Finding]:
     """Burns against burning time."""
     share = _needed(plan, "burn-share")
     own = show.show.fire.reserve if show.show.fire else share.number
+    capped: list[Finding] = []
+    if own > share.number:
+        capped.append(
+            night_finding(
+                "limit-capped", "warn",
+                f"fire, reserve: {own:.0%} of the burning time is above what the rules allow; "
+                f"{share.number:.0%} holds", share.citation,
+                (f"write reserve: {share.number:g} or less, or bring the authority's own rule",),
+            )
+        )  # fmt: skip
     if own < share.number:
         share = Rule(
             kind=share.kind,
@@ -79,7 +101,8 @@ def fire(show: Staged, plan: SafetyPlan) -> list[Finding]:
             mark="as entered",
         )
     positions = [show.position(burn.start) for burn in plan.burns]
-    return burn_findings(plan.burns, share=share, cuts=cuts_of(show), positions=positions)
+    cuts = cuts_of(show)
+    return [*capped, *burn_findings(plan.burns, share=share, cuts=cuts, positions=positions)]
 
 
 def heat(show: Staged, plan: SafetyPlan) -> list[Finding]:
@@ -127,7 +150,12 @@ def crew(show: Staged, plan: SafetyPlan) -> list[Finding]:
         ground=plan.ground,
     )
     people = [
-        *number_findings(plan.crew, lit_at_once=plan.lit_at_once, book=plan.book),
+        *number_findings(
+            plan.crew,
+            lit_at_once=plan.lit_at_once,
+            book=plan.book,
+            audience=show.show.venue.audience_size,
+        ),
         *watched,
         *sight_findings(plan.followed, plan.crew, tall=plan.tall, clock=show),
     ]
@@ -240,9 +268,11 @@ def night_of(show: Staged, plan: SafetyPlan) -> Night:
     year = _year(show)
     return Night(
         indoors=venue.setting == "indoors",
+        open_sky=venue.ceiling == "open",
         sprinklers=venue.sprinklers,
         permit=show.show.rules.permit,
         wind=venue.wind,
+        gust_limit=show.show.weather.gusts,
         fuel=known_fuel(show),
         fuel_on_site=fire_.fuel_on_site if fire_ else None,
         fuel_of={} if plan.fuel is None else {who: plan.fuel.of(who) for who in show.show.names},
@@ -256,6 +286,56 @@ def night_of(show: Staged, plan: SafetyPlan) -> Night:
         },
         burns=bool(plan.burns),
     )
+
+
+def around(show: Staged, plan: SafetyPlan) -> Surroundings:
+    """What lies round the places that are held while lit."""
+    venue = show.show.venue
+    flames: dict[str, list[tuple[float, float]]] = {}
+    for burn in plan.followed:
+        own = flames.setdefault(burn.who, [])
+        for beat in (burn.start, burn.end):
+            x, y = burn.floor.at(beat).place
+            own.append((float(x), float(y)))
+        own += [
+            standing.spots[burn.who][:2]
+            for standing in show.standings
+            if burn.who in standing.spots
+            and standing.start < burn.end
+            and standing.end > burn.start
+        ]
+    return Surroundings(
+        flames={who: sorted(set(own)) for who, own in flames.items()},
+        fuel_point=venue.fuel_station,
+        audience={line.name: line.line for line in venue.audience},
+        scenery={each.name: each.outline for each in venue.scenery if each.combustible},
+    )
+
+
+def crowd_of(show: Staged) -> Crowd:
+    """What the show records about its audience."""
+    venue = show.show.venue
+    return Crowd(
+        people=venue.audience_size,
+        area=venue.audience_area,
+        exits={place.name: place.width for place in venue.exits},
+        leave_in=venue.leave_in,
+    )
+
+
+def _few_callers(show: Staged, plan: SafetyPlan) -> list[Finding]:
+    """A stop call that not everybody may give."""
+    callers = show.show.stop_call.callers
+    rule = plan.book.asked("stop-word")
+    if "all" in callers or rule is None:
+        return []
+    return [
+        night_finding(
+            "stop-call-kept", "warn", f"only {', '.join(callers)} may stop the act; whoever sees danger first may "
+            "be another", f"{rule.citation}; anyone of the crew calls it: common practice",
+            ("write callers: all",),
+        )
+    ]  # fmt: skip
 
 
 def _needed(plan: SafetyPlan, kind: str) -> Rule:

@@ -59,6 +59,7 @@ _TABLE = (
     Kind("buckets", "count", "water buckets"),
     Kind("fuel-point-distance", "least", "fuel point to any lit prop", *_LENGTH),
     Kind("fuel-point-audience", "least", "fuel point to the audience", *_LENGTH),
+    Kind("fuel-upwind", "yes", "fuel point upwind of the act"),
     Kind("fuel-per-performer", "most", "fuel for each performer", *_VOLUME),
     Kind("fuel-on-site", "most", "fuel on site", *_VOLUME),
     Kind("fuel-permit-volume", "volumes", "fuel above which a storage permit is asked"),

@@ -72,6 +72,25 @@ def _beats(value: Any) -> float:
     return beats
 
 
+_SIDES = {"audience": 0.0, "stage left": 90.0, "upstage": 180.0, "stage right": -90.0}
+
+
+def _bearing(value: Any) -> float:
+    text = " ".join(str(value).split()).casefold()
+    if text in _SIDES:
+        return _SIDES[text]
+    try:
+        degrees = units.quantity(value, units.ANGLES, default="°")
+    except ValueError:
+        sides = ", ".join(_SIDES)
+        raise ValueError(
+            f"{value!r} is no direction; give {sides}, or degrees as of a facing"
+        ) from None
+    if not -360 <= degrees <= 360:
+        raise ValueError(f"{value!s} is outside -360 … 360 °")
+    return degrees
+
+
 def _date(value: Any) -> str:
     text = str(value).strip()
     try:
@@ -112,6 +131,11 @@ Volume = Annotated[
     _quantity(units.VOLUMES, "L", least=0.0, most=1.0),
     _schema("a volume; litres unless a unit follows", "2 L"),
 ]
+Area = Annotated[
+    float,
+    _quantity(units.AREAS, "m²", least=0.1, most=1e6),
+    _schema("an area; square metres unless a unit follows", "250 m²", "2700 ft²"),
+]
 Duration = Annotated[
     float,
     _quantity(units.DURATIONS, "s", least=0.0, most=86400.0),
@@ -131,6 +155,15 @@ Degrees = Annotated[
     float,
     _quantity(units.ANGLES, "°", least=-720.0, most=720.0),
     _schema("an angle in degrees", "90"),
+]
+Bearing = Annotated[
+    float,
+    BeforeValidator(_bearing),
+    _schema(
+        "where something comes from: a side of the stage, or degrees as of a facing",
+        "upstage",
+        "90",
+    ),
 ]
 Beats = Annotated[float, BeforeValidator(_beats), _schema("a number of beats, above 0", "8", "1/2")]
 When = Annotated[

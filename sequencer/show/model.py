@@ -14,7 +14,6 @@ from sequencer.show.kinds import (
     Degrees,
     Duration,
     Length,
-    Mass,
     Name,
     Shift,
     Speed,
@@ -299,6 +298,9 @@ class Limits(Record):
     )
     turns: float = Field(2.5, gt=0, description="most turns of a prop in a second")
     pull: float = Field(60.0, gt=0, description="N, hardest pull of one prop")
+    torque: float = Field(
+        8.0, gt=0, description="N·m, hardest twist of one hand, with what is rigid"
+    )
     own_body: Length = Field(0.05, description="a burning wick nearer to the own body is noted")
     join_hand: Length = Field(0.15, description="how far two hand places of a join may be apart")
     join_tether: Degrees = Field(20.0, description="how far two tethers of a join may be apart")
@@ -357,6 +359,9 @@ class Show(Record):
     timeline: tuple[Entry, ...] = Field((), description="who dances what, from when")
     fire: Fire | None = Field(None, description="left out: nothing burns")
     crew: tuple[Post, ...] = Field((), description="safety people")
+    stop_call: StopCall = Field(StopCall(), description="the call that stops the act")
+    emergency: Emergency = Field(Emergency(), description="the emergency card")
+    weather: Weather = Field(Weather(), description="weather in which nothing is lit")
     limits: Limits = Field(
         Limits(), description="what is asked of a performer at most, and what a join may leave"
     )

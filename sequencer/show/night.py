@@ -8,16 +8,15 @@ times are design choices that a safety lead moves as the place demands.
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Literal
 
 from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
+from sequencer.show.evening import Role, StopCall
 from sequencer.show.fuel_plan import LIGHTING, SPARE, Light
 from sequencer.show.safety_plan import SafetyPlan
 from sequencer.show.staged import Staged
 
 MINUTE = 60.0  # [s]
-Role = Literal["everybody", "lead", "performer", "spotter", "perimeter", "fuel keeper", "operator"]
 SOAKING = 60.0  # [s] for each prop to be soaked, spun off and wiped; a design choice
 _THINGS = {
     "towels": ("damp towel", "damp towels"),
@@ -47,9 +46,9 @@ class Step:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stop:
-    """What one role does on the stop word."""
+    """What one role, or one person, does on the stop word."""
 
-    role: Role
+    role: str
     does: tuple[str, ...]
 
 
@@ -87,17 +86,32 @@ def run_of_the_night(show: Staged, plan: SafetyPlan) -> RunOfNight:
         begins=show.show.begins,
         steps=tuple(sorted(steps, key=lambda step: step.at)),
         go=_go(show, plan),
-        stop=stop_call(plan.lit_at_once),
+        stop=stop_call(plan.lit_at_once, show.show.stop_call),
         log=_log(show, plan),
     )
 
 
-def stop_call(lit: int) -> tuple[Stop, ...]:
+def stop_call(lit: int, call: StopCall | None = None) -> tuple[Stop, ...]:
     """What everybody does on the stop word; with nobody lit, no flame is to be put out.
+
+    What the show agrees for a role takes the place of what is usual; persons it names come last.
 
     Source: common practice; a shared stop word, juggling society, Dublin [A37; read].
     """
-    flame = lit > 0
+    agreed = (call or StopCall()).does
+    usual = _usual(lit > 0)
+    roles = tuple(Stop(role=each.role, does=agreed.get(each.role, each.does)) for each in usual)
+    known = {each.role for each in usual}
+    persons = (Stop(role=name, does=does) for name, does in agreed.items() if name not in known)
+    return (*roles, *persons)
+
+
+def agreed_on_stop(call: StopCall, who: str | None, role: Role) -> tuple[str, ...]:
+    """What the show agrees that a person does on the stop word, else their role; empty where it says nothing."""
+    return call.does.get(who or "", call.does.get(role, ()))
+
+
+def _usual(flame: bool) -> tuple[Stop, ...]:
     performer: tuple[str, ...] = ("stand still", "let the heads hang away from you and everybody")
     if flame:
         performer = (
@@ -142,7 +156,7 @@ def _before(show: Staged, plan: SafetyPlan) -> list[Step]:
         Step(at=-100 * MINUTE, until=None, who=("lead", "perimeter"), what="mark the floor",
              checks=("audience edge, a physical one", "start places and posts", "fuel point and spin-off zone")),
         Step(at=-60 * MINUTE, until=None, who=("everybody",), what="briefing",
-             checks=("stop word agreed and called once by each", "who watches whom",
+             checks=(f"stop word “{show.show.stop_call.word}” agreed and called once by each", "who watches whom",
                      "nobody has drunk or is ill", "anyone may stand anyone down")),
         Step(at=-45 * MINUTE, until=None, who=("performer",), what="check every prop",
              checks=("links and swivels pulled hard", "wicks tight", "handles whole", "tether length as planned")),
@@ -155,7 +169,7 @@ def _before(show: Staged, plan: SafetyPlan) -> list[Step]:
     found += [
         Step(at=-90 * MINUTE, until=None, who=("lead",), what="set out equipment", checks=_set_out(show, plan)),
         Step(at=-75 * MINUTE, until=None, who=("lead",), what="weather and ban: first go or no-go",
-             checks=("fire-danger and ban notice of today read", *_wind_lines(book))),
+             checks=("fire-danger and ban notice of today read", *_wind_lines(book, show.show.weather.gusts), *show.show.weather.lines)),
         Step(at=soak_at - 10 * MINUTE, until=None, who=("fuel keeper",), what="open the fuel point",
              checks=("keeper stays with it", "upwind, or the wind across", "no flame, no smoking", "extinguisher and absorbent at hand",
                      "catch container and lidded can for rags"), source=_cited(book, "fuel-keepers")),
@@ -230,7 +244,10 @@ def _go(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
     if not plan.burns:
         return ("floor dry and lit", "everybody well")
     book = plan.book
-    lines = [*_wind_lines(book)] if show.show.venue.setting == "outdoors" else []
+    weather = show.show.weather
+    lines = [*_wind_lines(book, weather.gusts), *weather.lines]
+    if show.show.venue.setting == "indoors":
+        lines = []
     for kind, word in _PEOPLE:
         needed = book.needed(kind, plan.lit_at_once)
         if needed:
@@ -238,19 +255,24 @@ def _go(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
             lines.append(f"{needed[0]} {word}{several} on post, with one job each")
     permit = show.show.rules.permit
     lines.append(f"permit at hand: {permit}" if permit else "permit at hand: none is recorded")
+    blank = [word.lower() for word, entered in show.show.emergency.lines if entered is None]
+    if blank:
+        lines.append(f"emergency card filled in by hand: {', '.join(blank)}")
     lines += ["perimeter closed, exits free", "everybody well and sober, nobody alone"]
     return tuple(lines)
 
 
-def _wind_lines(book: RuleBook) -> tuple[str, ...]:
+def _wind_lines(book: RuleBook, own: float | None = None) -> tuple[str, ...]:
     stop, warn = book.strictest("wind-stop"), book.strictest("wind-warn")
     lines = []
-    if stop is not None:
+    if own is not None and (stop is None or own < stop.number):
+        lines.append(f"gusts at prop height below {own:.1f} m/s (this show’s own limit)")
+    elif stop is not None:
         lines.append(
             f"gusts at prop height below {stop.number:.1f} m/s (Beaufort {beaufort(stop.number)}; "
             "borrowed from open burning)"
         )
-    if warn is not None:
+    if warn is not None and not (own is not None and own <= warn.number):
         lines.append(f"from {warn.number:.1f} m/s measure before each lighting")
     return tuple(lines)
 

@@ -12,6 +12,7 @@ from pydantic.fields import FieldInfo
 
 from sequencer.errors import InputError, InputErrors
 from sequencer.show.document import Document, Key, read_document
+from sequencer.show.evening import Role
 from sequencer.show.fact_names import unknown_facts
 from sequencer.show.model import Show
 
@@ -226,6 +227,7 @@ def _name_faults(read: ReadShow) -> Iterator[InputError]:
     yield from _twice(read, "cast", show.names)
     yield from _twice(read, "crew", [post.name for post in show.crew])
     yield from _unknown_people(read)
+    yield from _unknown_in_stop_call(read)
     yield from _unknown_formations(read)
     yield from _phrase_faults(read)
     yield from unknown_facts(show, read.fault)
@@ -272,6 +274,26 @@ def _unknown_people(read: ReadShow) -> Iterator[InputError]:
                     "unknown-performer", _existing(read, (*path, i)),
                     f"{name!r} is not in the cast", nearest(name, known),
                 )  # fmt: skip
+
+
+def _unknown_in_stop_call(read: ReadShow) -> Iterator[InputError]:
+    """Callers and doers of the stop call: people of cast and crew, or roles."""
+    show = read.show
+    people = [*show.names, *(post.name for post in show.crew)]
+    asked: list[tuple[tuple[Key, ...], str, list[str]]] = [
+        (("stop_call", "callers", i), name, [*people, "all"])
+        for i, name in enumerate(show.stop_call.callers)
+    ]
+    asked += [
+        (("stop_call", "does", name), name, [*people, *get_args(Role)])
+        for name in show.stop_call.does
+    ]
+    for path, name, known in asked:
+        if name not in known:
+            yield read.fault(
+                "unknown-person", _existing(read, path),
+                f"{name!r} is in neither cast nor crew", nearest(name, known),
+            )  # fmt: skip
 
 
 def _existing(read: ReadShow, path: tuple[Key, ...]) -> tuple[Key, ...]:

@@ -4,11 +4,11 @@ Places are (X, Y) in the stage frame: origin where the centre line meets the dow
 audience's right, Y upstage.
 """
 
-from typing import Literal, Self
+from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
 
-from sequencer.show.kinds import Length, Name, Speed
+from sequencer.show.kinds import Area, Bearing, Duration, Length, Name, Speed
 from sequencer.show.record import Point, Record
 
 
@@ -65,6 +65,12 @@ class Place(Record):
     at: Point = Field(description="where it is")
 
 
+class Exit(Place):
+    """A way out."""
+
+    width: Length | None = Field(None, description="clear width at its narrowest")
+
+
 class Extinguisher(Record):
     """An extinguisher and where it stands."""
 
@@ -88,8 +94,20 @@ class Venue(Record):
     )
     ceiling: Length | Literal["open"] = Field("open", description="height, or open for the sky")
     scenery: tuple[Scenery, ...] = Field((), description="things that a flame must keep away from")
-    exits: tuple[Place, ...] = Field((), description="ways out")
+    exits: tuple[Exit, ...] = Field((), description="ways out")
+    audience_size: Annotated[int, Field(ge=0, le=1_000_000)] | None = Field(
+        None, description="most people who watch"
+    )
+    audience_area: Area | None = Field(
+        None, description="floor that they stand on, without ways out and what is kept free"
+    )
+    leave_in: Duration = Field(300.0, gt=0, description="time in which all must be able to leave")
     extinguishers: tuple[Extinguisher, ...] = Field((), description="where they stand, and which")
     fuel_station: Point | None = Field(None, description="where fuel is kept and wicks are soaked")
     wind: Speed | None = Field(None, description="gusts measured or forecast at prop height")
+    wind_from: Bearing | None = Field(
+        None,
+        description="where the wind comes from: audience, upstage, stage left, stage right, or degrees "
+        "as of a facing",
+    )
     sprinklers: bool | None = Field(None, description="indoors: is the room sprinklered?")

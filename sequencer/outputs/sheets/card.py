@@ -37,6 +37,7 @@ from sequencer.outputs.sheets.prose import Prose, Span, one_line
 from sequencer.outputs.sheets.signs import stop_mark
 from sequencer.outputs.sheets.wording import brief, clock, number, place_words
 from sequencer.show.circumstances import cautions_of
+from sequencer.show.night import agreed_on_stop
 
 PANELS = 8
 _PAD = 21.0  # of a panel: what home printers leave white, and a thumb
@@ -77,7 +78,7 @@ def card_sheet(edition: Edition, who: str) -> Sheet:
 def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     inner = page.width / 4 - 2 * _PAD
     tall = page.height / 2 - 2 * _PAD - _FOOT
-    back = _back()
+    back = _back(edition, who)
     own, rest = _fitting(back, _cautions(edition), inner, tall)
     back[-1:-1] = own  # before the folding hint
     columns: list[list[Flowable]] = []
@@ -217,15 +218,26 @@ def _cautions(edition: Edition) -> list[Flowable]:
     return [Prose(Span("Remember", "Poster", LEAD), leading=1.2), *lines] if lines else []
 
 
-def _back() -> list[Flowable]:
-    call = "Three times “STOP”, arms crossed overhead. Stop the props, away from people, put out."
+def _back(edition: Edition, who: str) -> list[Flowable]:
+    call = edition.staged.show.stop_call
+    agreed = agreed_on_stop(call, who, "performer")
+    does = "; ".join(agreed) or "Stop the props, away from people, put out"
+    said = brief(f"Three times “{call.word}”, {call.signal}. {does}.", most=260)
+    card = edition.staged.show.emergency
+    urgent = (
+        ("Emergency", card.number),
+        ("Meet", card.meeting_point),
+        ("First aider", card.first_aider),
+    )
+    told = [f"{word}: {entered}" for word, entered in urgent if entered]
     hint = (
         "Print at 100 %, one side. Fold to eight, cut the drawn line between the two inner columns, "
         "fold to a booklet."
     )
     return [
         _Stop(),
-        Prose(Span(call, "Bold", CUE), leading=1.2, before=4, after=10),
+        Prose(Span(edition.said(said), "Bold", CUE), leading=1.2, before=4, after=6),
+        *(Prose(Span(edition.said(brief(line, most=90)), "Bold", TEXT), after=3) for line in told),
         Prose(Span(hint, "Italic", TINY, SOFT)),
     ]
 

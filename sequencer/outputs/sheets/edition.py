@@ -137,6 +137,10 @@ class Edition:
         for post in show.crew:
             yield from (post.name, *post.equipment)
         yield from _named(show.venue)
+        yield from (show.stop_call.word, show.stop_call.signal)
+        yield from (words for does in show.stop_call.does.values() for words in does)
+        yield from (words for _, words in show.emergency.lines if words)
+        yield from show.weather.lines
         yield from filter(None, (show.rules.permit, show.rules.authority, show.rules.profile))
         if show.fire is not None:
             yield show.fire.fuel

@@ -116,7 +116,7 @@ def words_of(part: Any) -> str:
     if isinstance(part, Barred):
         return words_of(part.inner)
     said = getattr(part, "said", None) or getattr(part, "words", "")
-    return words_of(said) if isinstance(said, Prose) else str(said)
+    return words_of(said) if isinstance(said, Prose | list) else str(said)
 
 
 def lines_of(story: Sequence[Flowable]) -> list[str]:

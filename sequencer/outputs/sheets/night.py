@@ -6,8 +6,9 @@ from reportlab.platypus import CondPageBreak, Flowable
 
 from sequencer.outputs.sheets.blocks import Cell, grid, head_cell, heading
 from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.emergency import emergency_block
 from sequencer.outputs.sheets.furniture import Sheet
-from sequencer.outputs.sheets.notices import cautions_block, opening
+from sequencer.outputs.sheets.notices import cautions_block, doing_on_stop, opening
 from sequencer.outputs.sheets.paper import CUE, HAIR, HEAD, INK, RULE, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.ticks import ticked
@@ -31,21 +32,28 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     last = night.steps[-1]
     facts.append(("All done", _when(night, last.at)))
     story = opening(
-        edition, room, kind="Run of the night", title=edition.title, facts=facts, stop=_STOP
+        edition,
+        room,
+        kind="Run of the night",
+        title=edition.title,
+        facts=facts,
+        stop=doing_on_stop(edition, None, "lead", _STOP),
     )
-    story += _go_block(night, room)
+    story += _go_block(edition, night, room)
     story += _steps_block(edition, night, room)
-    story += _stop_block(night, room)
+    story += stop_block(edition, night, room)
+    story += emergency_block(edition, room)
     story += _log_block(night, room)
     story += cautions_block(edition, "safety", room)
     return story
 
 
-def _go_block(night: RunOfNight, room: float) -> list[Flowable]:
+def _go_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowable]:
     """Lines that must all be true, with a column for each of the two times they are asked."""
     rows: list[list[Cell]] = [[head_cell("all must be so"), head_cell("before soaking"), head_cell("before lighting")]]  # fmt: skip
     rows += [
-        [Prose(Span(line, "Regular", CUE), role="TD"), ticked(""), ticked("")] for line in night.go
+        [Prose(Span(edition.said(line), "Regular", CUE), role="TD"), ticked(""), ticked("")]
+        for line in night.go
     ]
     widths = [room - 170.0, 85.0, 85.0]
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
@@ -98,11 +106,12 @@ def _what(edition: Edition, step: Step) -> Prose:
     return Prose(Span(edition.said(step.what), "Bold", CUE), leading=1.2, role="TD")
 
 
-def _stop_block(night: RunOfNight, room: float) -> list[Flowable]:
+def stop_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowable]:
+    """What everybody does on the stop word."""
     rows: list[list[Cell]] = [
         [
-            Prose(Span(part.role, "Bold", CUE), role="TD"),
-            Prose(Span("\n".join(part.does), "Regular", TEXT), role="TD"),
+            Prose(Span(brief(edition.said(part.role)), "Bold", CUE), role="TD"),
+            Prose(Span(edition.said("\n".join(part.does)), "Regular", TEXT), role="TD"),
         ]
         for part in night.stop
     ]

@@ -11,12 +11,15 @@ from sequencer.facts.cautions import Reader, page_one
 from sequencer.findings import Finding
 from sequencer.outputs.sheets.blocks import Cell, box, facts_row, fitted, grid, heading, kicker
 from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.letters import printable, width
 from sequencer.outputs.sheets.marking import ChangesNote
 from sequencer.outputs.sheets.paper import CUE, INK, PAPER, SMALL, SOFT, TEXT, TINY
 from sequencer.outputs.sheets.prose import Prose, Span, one_line
 from sequencer.outputs.sheets.signs import stop_mark
 from sequencer.outputs.sheets.wording import NB, clock_fine, listed
 from sequencer.show.circumstances import cautions_of
+from sequencer.show.evening import Role
+from sequencer.show.night import agreed_on_stop
 
 MOST_MOMENTS = 12  # of alike notes
 NOTES_A_ROW = 6
@@ -51,7 +54,7 @@ def opening(
         *top,
         Spacer(1, 3),
         facts_row(facts, room),
-        *stop_bar(stop),
+        *stop_bar(edition, stop),
         *caution_box(room),
         *letters_block(edition, room),
         ChangesNote(),
@@ -69,8 +72,10 @@ def caution_box(room: float) -> list[Flowable]:
 class StopBar(Flowable):  # type: ignore[misc]
     """The stop call, on a dark field; its words are the trade's common practice unless agreed otherwise."""
 
-    def __init__(self, lines: Sequence[Span]) -> None:
+    def __init__(self, lines: Sequence[Span], word: str) -> None:
         super().__init__()
+        self.said = [word, *(line.text for line in lines)]
+        self.word = "STOP" if width(printable(word), "Poster") * 12.5 > 33 else word
         self.prose = Prose([Span(s.text, s.face, s.size, PAPER) for s in lines], leading=1.25)
 
     def wrap(self, room: float, tall: float) -> tuple[float, float]:
@@ -86,26 +91,43 @@ class StopBar(Flowable):  # type: ignore[misc]
         canvas.setFillColor(INK)
         canvas.rect(0, 0, self.width, self.height, stroke=0, fill=1)
         stop_mark(canvas, 10, self.height / 2 - 19, 38, PAPER)
-        one_line(canvas, 29, self.height / 2 - 4, Span("STOP", "Poster", 12.5, INK), align="centre")
+        one_line(
+            canvas, 29, self.height / 2 - 4, Span(self.word, "Poster", 12.5, INK), align="centre"
+        )
         self.prose.drawOn(canvas, 60, (self.height - self.prose.height) / 2)
 
 
-def stop_bar(doing: str) -> list[Flowable]:
+def stop_bar(edition: Edition, doing: str) -> list[Flowable]:
     """The stop call and what its reader does."""
+    call = edition.staged.show.stop_call
+    word, sign = edition.said(call.word), edition.said(call.signal)
     return [
         Spacer(1, 5),
         StopBar(
             [
-                Span("Anyone may call it: ", "Bold", CUE),
+                Span(f"{callers_words(edition)}: ", "Bold", CUE),
                 Span(
-                    "shout “STOP” three times, both arms crossed overhead. Music off, lights up.\n",
-                    "Regular",
-                    CUE,
+                    f"shout “{word}” three times, {sign}. Music off, lights up.\n", "Regular", CUE
                 ),
                 Span(doing, "Regular", TEXT),
-            ]
+            ],
+            call.word,
         ),
     ]
+
+
+def callers_words(edition: Edition) -> str:
+    """Who may give the stop call."""
+    callers = edition.staged.show.stop_call.callers
+    if "all" in callers:
+        return "Anyone may call it"
+    return f"Called by {edition.said(listed(callers, most=6))}; who sees danger tells them"
+
+
+def doing_on_stop(edition: Edition, who: str | None, role: Role, usual: str) -> str:
+    """What a reader does on the stop call: as agreed in the show, else as is usual."""
+    agreed = agreed_on_stop(edition.staged.show.stop_call, who, role)
+    return f"You: {edition.said('; '.join(agreed))}." if agreed else usual
 
 
 def findings_block(

@@ -11,8 +11,9 @@ from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
 from sequencer.outputs.sheets.blocks import Cell, grid, head_cell, heading
 from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.emergency import emergency_block
 from sequencer.outputs.sheets.furniture import Sheet
-from sequencer.outputs.sheets.notices import cautions_block, findings_block, opening
+from sequencer.outputs.sheets.notices import cautions_block, doing_on_stop, findings_block, opening
 from sequencer.outputs.sheets.paper import CUE, INK, LEAD, MIST, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.wording import NB, brief, clock, clock_fine, listed, number, plural
@@ -99,12 +100,18 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     ]
     stop = "You: cut the sound at once so that words are heard, then all lights up, white and full. Stay at the desk."
     story = opening(
-        edition, room, kind="Sound and light", title=edition.title, facts=facts, stop=stop
+        edition,
+        room,
+        kind="Sound and light",
+        title=edition.title,
+        facts=facts,
+        stop=doing_on_stop(edition, None, "operator", stop),
     )
     story += findings_block(edition, edition.stops, room, title="What stands against the show")
     story += [Spacer(1, 8), TimelineStrip(edition)]
     story += [CondPageBreak(140), heading("Cues"), _table(operator_cues(edition), room)]
     story += _standing_orders(edition)
+    story += emergency_block(edition, room, short=True)
     story += cautions_block(edition, "operator", room)
     return story
 

@@ -11,9 +11,11 @@ from reportlab.platypus import CondPageBreak, Flowable, PageBreak, Spacer
 
 from sequencer.facts.profiles import Rule
 from sequencer.facts.sources import Range
+from sequencer.outputs.sheets.audience import audience_block
 from sequencer.outputs.sheets.blocks import Cell, grid, head_cell, heading
 from sequencer.outputs.sheets.cues import place_at
 from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.emergency import emergency_block
 from sequencer.outputs.sheets.formations import scene_of
 from sequencer.outputs.sheets.fuel import litres, soaks
 from sequencer.outputs.sheets.furniture import Sheet
@@ -26,6 +28,7 @@ from sequencer.outputs.sheets.safety import STOP_CREW, hazards_block, passes_blo
 from sequencer.outputs.sheets.wording import NB, brief, clock, metres, place_words, span_seconds
 from sequencer.show.burning import known_fuel
 from sequencer.show.model import Dancer
+from sequencer.show.night import run_of_the_night
 
 SCALES = (
     20,
@@ -44,14 +47,6 @@ SCALES = (
     2000,
 )  # paper to place, as drawings are made
 POINTS_A_METRE = 72 / 0.0254
-_CALLS = (
-    "Address of the place, gate, grid reference",
-    "Emergency number here, and who calls",
-    "Nearest hospital or burn unit",
-    "Poison help",
-    "Meeting point",
-    "Contact of the authority on the night",
-)
 _SIGNATURES = (
     "Safety lead",
     "For the performers",
@@ -96,10 +91,12 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += posts_block(edition, room)
     story += passes_block(edition, room)
     story += hazards_block(edition, room)
+    story += audience_block(edition, room)
     story += _rules(edition, room)
     story += notes_block(edition, edition.findings_for(), room)
     story += cautions_block(edition, "packet", room, whole=True)
-    story += call_card(room)
+    story += stop_block(edition, run_of_the_night(edition.staged, edition.plan), room)
+    story += emergency_block(edition, room)
     story += _signatures(room)
     return story
 
@@ -366,13 +363,6 @@ def _rules(edition: Edition, room: float) -> list[Flowable]:
 
 def _printed(rule: Rule) -> str:
     return rule.printed + (f" ({rule.note})" if rule.note else "")
-
-
-def call_card(room: float) -> list[Flowable]:
-    """What a caller says in an emergency, to be filled in on the day."""
-    rows: list[list[Cell]] = [[_words(words, strong=True), ""] for words in _CALLS]
-    table = grid(rows, [room * 0.4, room * 0.6], pad=9)
-    return [CondPageBreak(230), heading("Emergency call: fill in on the day"), table]
 
 
 def _signatures(room: float) -> list[Flowable]:

@@ -24,6 +24,7 @@ from sequencer.outputs.sheets.hands import hand_lines, together_words
 from sequencer.outputs.sheets.letters import Face, printable, width
 from sequencer.outputs.sheets.notices import (
     cautions_block,
+    doing_on_stop,
     findings_block,
     notes_block,
     opening,
@@ -61,6 +62,7 @@ DARK = 12.0  # type of what is read in the dark
 LONG_HANDS = 110  # letters: hands that take more are told once, then by where they stand
 INLINE_NOTE, NOTE_PIECE = 240, 600  # letters: longer notes get rows of their own, in pieces
 _LINK = "link"
+_STOP = "You: stop the props, kneel or step away from people, put the flame out. Do not run."
 
 
 def performer_sheet(edition: Edition, who: str) -> Sheet:
@@ -80,7 +82,7 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
         kind="Performer’s sheet",
         title=who,
         facts=_facts(edition, who),
-        stop="You: stop the props, kneel or step away from people, put the flame out. Do not run.",
+        stop=doing_on_stop(edition, who, "performer", _STOP),
         badge=Disc(str(edition.number_of(who)), 40),
     )
     story += findings_block(

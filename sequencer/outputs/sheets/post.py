@@ -8,9 +8,16 @@ from reportlab.platypus import CondPageBreak, Flowable, Spacer
 from sequencer.outputs.sheets.blocks import Cell, Disc, LitMark, grid, head_cell, heading
 from sequencer.outputs.sheets.cues import place_at
 from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.emergency import emergency_block
 from sequencer.outputs.sheets.formations import formation_plans
 from sequencer.outputs.sheets.furniture import Sheet
-from sequencer.outputs.sheets.notices import cautions_block, findings_block, notes_block, opening
+from sequencer.outputs.sheets.notices import (
+    cautions_block,
+    doing_on_stop,
+    findings_block,
+    notes_block,
+    opening,
+)
 from sequencer.outputs.sheets.paper import CUE, INK, LEAD, MIST, SOFT, TEXT, WATCH, Page
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.rows import when_cell, who_cell
@@ -56,7 +63,7 @@ def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowab
         kind=f"Post S{number} · {edition.title}",
         title=post.name,
         facts=facts,
-        stop=_STOP[post.duty],
+        stop=doing_on_stop(edition, post.name, post.duty, _STOP[post.duty]),
         badge=Disc(f"S{number}", 40, colour=WATCH),
     )
     story += [Spacer(1, 6), Prose(Span(_DUTY[post.duty], "Bold", LEAD))]
@@ -69,6 +76,7 @@ def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowab
     story += notes_block(edition, own, room)
     chosen = plans_of(edition, post)
     story += formation_plans(edition, page, title="Where you look", chosen=chosen)
+    story += emergency_block(edition, room, short=True)
     story += cautions_block(edition, "post", room)
     return story
 

@@ -16,6 +16,7 @@ from sequencer.outputs.sheets.blocks import (
 )
 from sequencer.outputs.sheets.cues import place_at
 from sequencer.outputs.sheets.edition import Edition
+from sequencer.outputs.sheets.emergency import emergency_block
 from sequencer.outputs.sheets.formations import formation_plans
 from sequencer.outputs.sheets.furniture import Sheet
 from sequencer.outputs.sheets.notices import (
@@ -35,6 +36,7 @@ from sequencer.outputs.sheets.wording import (
     place_words,
     plural,
     span_seconds,
+    wind_words,
 )
 from sequencer.outputs.timeline_strip import TimelineStrip
 from sequencer.show.burning import PlannedBurn, burn_time
@@ -69,6 +71,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += passes_block(edition, room)
     story += hazards_block(edition, room)
     story += formation_plans(edition, page, title="Formations and posts")
+    story += emergency_block(edition, room)
     story += notes_block(edition, edition.findings_for(), room)
     story += cautions_block(edition, "safety", room, whole=True)
     return story
@@ -317,6 +320,8 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
             if venue.wind is None
             else f"gusts {venue.wind:.1f}\u00a0m/s as entered"
         )
+        if venue.wind_from is not None:
+            wind += f", from {wind_words(venue.wind_from)}"
         lines.append(("Wind", wind))
     if venue.fuel_station is not None:
         lines.append(
@@ -331,7 +336,14 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
     ]
     if not venue.extinguishers:
         lines.append(("Extinguisher", "none entered"))
-    lines += [("Exit", f"{place.name}; {place_words(*place.at)}") for place in venue.exits]
+    lines += [
+        (
+            "Exit",
+            f"{place.name}; {place_words(*place.at)}"
+            + ("" if place.width is None else f"; {metres(place.width, decimals=2)} wide"),
+        )
+        for place in venue.exits
+    ]
     lines += _equipment(edition)
     rows: list[list[Cell]] = [
         [Prose(Span(name, "Bold", TEXT), role="TD"), Prose(Span(words, "Regular", TEXT), role="TD")]

@@ -58,6 +58,14 @@ def facing_words(degrees: float) -> str:
     return f"{abs(signed):.0f}° to stage{NB}{towards} of the audience"
 
 
+def wind_words(degrees: float) -> str:
+    """Where a wind comes from, by the sides of the stage; `degrees` as of a facing."""
+    words = facing_words(degrees).removesuffix(", back to the audience")
+    return words.replace("front, half to", "the audience and").replace(
+        "back, half to", "upstage and"
+    )
+
+
 def clock(seconds: float) -> str:
     """m:ss, rounded down so that a cue is never read too late; the second is the one that is running."""
     return clock_text(max(0.0, float(int(seconds + 1e-6))), decimals=0)

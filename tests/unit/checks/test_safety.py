@@ -32,6 +32,7 @@ venue:
     - {at: [11, 11], rating: "2-A:10-B:C", kind: foam}
   fuel_station: [11, 12]
   wind: 2 m/s
+  wind_from: upstage
 cast:
   - {name: Wren, stature: 1.7 m, prop: {tether: 55 cm, fuel_mass: 45 g}, birth_year: 1994}
   - {name: Moss, stature: 1.8 m, prop: {tether: 55 cm, fuel_mass: 45 g}, birth_year: 1990}
@@ -55,6 +56,7 @@ rules:
 WALL = """\
   scenery: [{name: wall, height: 2 m, outline: [[-9, 6], [9, 6], [9, 6.5], [-9, 6.5]]}]
 """
+WAY_OUT = "  exits: [{name: gate, at: [9, 0], width: 9 m}]\n"
 # 120 beats a minute: 81.1 is 160 s, under 0.8 of 240 s = 192 s.
 
 
@@ -133,6 +135,22 @@ def test_a_sound_show_has_only_notes():
         ("under-age", "stop", [("birth_year: 1994", "birth_year: 2009")]),
         ("wind-high", "stop", [("wind: 2 m/s", "wind: 15 mph")]),
         ("wind-near", "warn", [("wind: 2 m/s", "wind: 5 m/s")]),
+        ("wind-high", "stop", [("rules:\n", "weather: {gusts: 2 m/s}\nrules:\n")]),
+        ("limit-capped", "warn", [("rules:\n", "weather: {gusts: 9 m/s}\nrules:\n")]),
+        ("limit-capped", "warn", [("fuel: kerosene", "fuel: kerosene\n  reserve: 0.9")]),
+        ("fuel-downwind", "stop", [("wind_from: upstage", "wind_from: stage right")]),
+        ("audience-downwind", "warn", [("[[-12, -9], [12, -9]]", "[[-12, -7.5], [12, -7.5]]")]),
+        ("scenery-downwind", "warn", [("wind_from: upstage", "wind_from: audience"), ("  fuel_station", WALL + "  fuel_station")]),
+        ("not-recorded", "warn", [("  wind_from: upstage\n", "")]),
+        ("roof-contradicts", "stop", [("setting: outdoors", "setting: indoors")]),
+        ("stop-call-kept", "warn", [("rules:\n", "stop_call: {callers: [Hazel]}\nrules:\n")]),
+        ("exits-too-narrow", "stop", [("  wind:", "  exits: [{name: gate, at: [9, 0], width: 2 m}]\n  audience_size: 781\n  wind:")]),
+        ("exits-too-narrow", "warn", [("  wind:", "  exits: [{name: a, at: [9, 0], width: 2 m}, {name: b, at: [-9, 0], width: 2 m}]\n  audience_size: 781\n  wind:")]),
+        ("not-recorded", "warn", [("  wind:", "  exits: [{name: gate, at: [9, 0]}]\n  audience_size: 20\n  wind:")]),
+        ("not-recorded", "warn", [("  wind:", "  audience_size: 20\n  wind:")]),
+        ("audience-crowded", "warn", [("  wind:", WAY_OUT + "  audience_size: 101\n  audience_area: 50 m²\n  wind:")]),
+        ("audience-crowded", "stop", [("  wind:", WAY_OUT + "  audience_size: 167\n  audience_area: 50 m²\n  wind:")]),
+        ("too-few-safety", "stop", [("  wind:", WAY_OUT + "  audience_size: 1001\n  wind:"), ("permit: P-2026-7", "profile: england-wales")]),
         ("fire-ban", "stop", [("permit: P-2026-7", "profile: nsw-fire-ban")]),
         ("flame-high", "stop", [("permit: P-2026-7", "permit: P-2026-7\n  profile: austin")]),
         ("limit-loosened", "note", [("permit: P-2026-7", "permit: P-2026-7\n  profile: kansas-city")]),

@@ -1,0 +1,89 @@
+"""What is agreed for the evening: the stop call, the emergency card, the weather that ends it.
+
+What is left out here stands as a blank line on the sheets, to be filled in by hand on the day.
+"""
+
+from typing import Literal, Self
+
+from pydantic import Field, model_validator
+
+from sequencer.show.kinds import Name, Speed
+from sequencer.show.record import Names, Record
+
+Role = Literal["everybody", "lead", "performer", "spotter", "perimeter", "fuel keeper", "operator"]
+
+
+class StopCall(Record):
+    """The call that stops the act: its word and sign, who may give it, what each person does."""
+
+    word: Name = Field(
+        "STOP", description="the word that is shouted; short, and no word of the song"
+    )
+    signal: Name = Field(
+        "both arms crossed overhead", description="the sign for those who cannot hear"
+    )
+    callers: Names = Field(
+        ("all",), min_length=1, description="who may give it: all, or names of cast and crew"
+    )
+    does: dict[Name, Names] = Field(
+        default_factory=dict,
+        description="what each does on it, by role (everybody, lead, performer, spotter, perimeter, "
+        "fuel keeper, operator) or by a person's name; the usual duties where left out",
+    )
+
+    @model_validator(mode="after")
+    def _says(self) -> Self:
+        if len(self.word) > 40:
+            raise ValueError("a stop word is shouted: use at most 40 letters")
+        return self
+
+
+class Emergency(Record):
+    """The emergency card: what a caller says, and whom to go to."""
+
+    number: Name | None = Field(None, description="emergency number that holds at this place")
+    address: Name | None = Field(None, description="address of the place, as a driver needs it")
+    gate: Name | None = Field(None, description="gate or way in for fire engine and ambulance")
+    grid: Name | None = Field(None, description="grid reference or coordinates of that gate")
+    meeting_point: Name | None = Field(None, description="where responders are met, and by whom")
+    caller: Name | None = Field(None, description="who calls")
+    first_aider: Name | None = Field(None, description="first aider, and where they are")
+    hospital: Name | None = Field(None, description="nearest hospital or burn unit")
+    poison_help: Name | None = Field(None, description="poison centre's number: fuel swallowed")
+    authority: Name | None = Field(None, description="contact of the authority on the night")
+
+    @property
+    def lines(self) -> tuple[tuple[str, str | None], ...]:
+        """Each line of the card and what is entered for it; None where it is to be filled in by hand."""
+        return (
+            ("Emergency number here", self.number),
+            ("Who calls", self.caller),
+            ("Address of the place", self.address),
+            ("Gate for engine and ambulance", self.gate),
+            ("Grid reference", self.grid),
+            ("Meeting point", self.meeting_point),
+            ("First aider", self.first_aider),
+            ("Nearest hospital or burn unit", self.hospital),
+            ("Poison help", self.poison_help),
+            ("The authority on the night", self.authority),
+        )
+
+
+class Weather(Record):
+    """Weather in which nothing is lit: all of it stands among the go and no-go lines."""
+
+    gusts: Speed | None = Field(
+        None,
+        description="gusts from which nothing is lit; a limit of the rules that is lower holds",
+    )
+    rain: Name | None = Field(None, description="rain in which nothing is lit")
+    lightning: Name | None = Field(None, description="lightning at which the place is cleared")
+    dryness: Name | None = Field(None, description="fire-danger notice at which nothing is lit")
+    other: Names = Field((), description="anything else that ends it: heat, cold, fog, dust")
+
+    @property
+    def lines(self) -> tuple[str, ...]:
+        """The limits in words that must be true before anybody is lit."""
+        given = (("rain", self.rain), ("lightning", self.lightning), ("fire danger", self.dryness))
+        told = [f"{word}: none of “{limit}”" for word, limit in given if limit]
+        return (*told, *(f"none of “{limit}”" for limit in self.other))
