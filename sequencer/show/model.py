@@ -8,12 +8,14 @@ from typing import Annotated, Any, Literal, Self
 
 from pydantic import Field, model_validator
 
+from sequencer.show.evening import Emergency, StopCall, Weather
 from sequencer.show.kinds import (
     Beats,
     Date,
     Degrees,
     Duration,
     Length,
+    Mass,
     Name,
     Shift,
     Speed,
@@ -298,9 +300,6 @@ class Limits(Record):
     )
     turns: float = Field(2.5, gt=0, description="most turns of a prop in a second")
     pull: float = Field(60.0, gt=0, description="N, hardest pull of one prop")
-    torque: float = Field(
-        8.0, gt=0, description="N·m, hardest twist of one hand, with what is rigid"
-    )
     own_body: Length = Field(0.05, description="a burning wick nearer to the own body is noted")
     join_hand: Length = Field(0.15, description="how far two hand places of a join may be apart")
     join_tether: Degrees = Field(20.0, description="how far two tethers of a join may be apart")

@@ -19,6 +19,7 @@ from sequencer.outputs.sheets.emergency import emergency_block
 from sequencer.outputs.sheets.formations import scene_of
 from sequencer.outputs.sheets.fuel import litres, soaks
 from sequencer.outputs.sheets.furniture import Sheet
+from sequencer.outputs.sheets.night import stop_block
 from sequencer.outputs.sheets.notices import cautions_block, findings_block, notes_block, opening
 from sequencer.outputs.sheets.paper import CUE, INK, SMALL, SOFT, TEXT, TINY, Page
 from sequencer.outputs.sheets.plan import StagePlan
