@@ -98,6 +98,7 @@ def limits_of(show: Staged) -> Limits:
         hand_acceleration=own.hand_acceleration,
         turns=own.turns,
         pull=own.pull,
+        torque=own.torque,
         own_body_near=own.own_body,
     )
 

@@ -20,7 +20,7 @@ from sequencer.motion.law import Law
 from sequencer.motion.library import Pattern
 from sequencer.motion.links import LinkLaw, limit_broken
 from sequencer.motion.remedies import Boundary, Danced, Remedy, remedies_for
-from sequencer.motion.rooms import LinkLimits, Room
+from sequencer.motion.rooms import LinkLimits, Room, room_of
 from sequencer.show.staged import Block, Staged
 
 SOURCE = "docs/motion.md, section 5; this show's tolerances"
@@ -146,8 +146,7 @@ def meetings(
 
 
 def _room(dancer: Dancer, side: Side) -> Room:
-    prop = dancer.props[side]
-    return Room(body=dancer.body, side=side, length=prop.length, wick_radius=prop.wick_radius)
+    return room_of(dancer.body, side, dancer.props[side])
 
 
 def _danced(

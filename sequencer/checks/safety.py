@@ -18,8 +18,14 @@ from sequencer.checks.weather import Surroundings, downwind_findings
 from sequencer.facts.combustion import burnt_heat_release
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
-from sequencer.show.burning import SIDES, known_fuel
-from sequencer.show.safety_plan import SafetyPlan, proposed_posts, safety_plan, watched_by_one
+from sequencer.show.burning import known_fuel
+from sequencer.show.safety_plan import (
+    SafetyPlan,
+    proposed_posts,
+    refuel_rules,
+    safety_plan,
+    watched_by_one,
+)
 from sequencer.show.staged import Staged
 from sequencer.show.wicks import resting_flame
 
@@ -102,7 +108,12 @@ def fire(show: Staged, plan: SafetyPlan) -> list[Finding]:
         )
     positions = [show.position(burn.start) for burn in plan.burns]
     cuts = cuts_of(show)
-    return [*capped, *burn_findings(plan.burns, share=share, cuts=cuts, positions=positions)]
+    return [
+        *capped,
+        *burn_findings(
+            plan.burns, share=share, cuts=cuts, positions=positions, refuel=refuel_rules(plan.book)
+        ),
+    ]
 
 
 def heat(show: Staged, plan: SafetyPlan) -> list[Finding]:
@@ -125,10 +136,10 @@ def wicks_of(show: Staged, plan: SafetyPlan) -> dict[str, Wicks]:
     burning = {burn.who: burn.burn for burn in plan.burns if burn.burn is not None}
     for dancer, record in zip(show.dancers, show.show.cast, strict=True):
         burn = burning.get(dancer.name)
-        props = [record.held(side) for side in SIDES]
+        props = record.props.values()
         if burn is None or any(prop.fuel_mass is None for prop in props):
             continue
-        mass = sum(prop.fuel_mass or 0.0 for prop in props)
+        mass = sum(prop.fuel or 0.0 for prop in props)
         flames = [resting_flame(prop, liquid, burn.seconds) or 0.0 for prop in props]
         watts = burnt_heat_release(
             mass, heat_of_combustion=liquid.heat_of_combustion.highest, seconds=burn.seconds

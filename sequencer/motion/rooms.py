@@ -12,6 +12,7 @@ from sequencer.arrays import Bools, Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.composed import ROUNDING
 from sequencer.motion.handpaths import HandPaths, controls, hand_figures
+from sequencer.motion.props import Prop
 
 REACH_SLACK = 1e-3  # [m]
 
@@ -22,8 +23,8 @@ class Room:
 
     body: Body
     side: Side
-    length: float  # [m] of the tether, or to the middle of the ball at the far end
-    wick_radius: float = 0.05  # [m] of the wick, or of the ball at the far end
+    length: float  # [m] of the tether, or of what is before the hand
+    wick_radius: float = 0.05  # [m]
     behind: float = 0.0  # [m] that the prop goes on behind the hand
 
     @property
@@ -35,6 +36,17 @@ class Room:
     def arm(self) -> float:
         """Length of the arm [m]."""
         return self.body.arm_length
+
+
+def room_of(body: Body, side: Side, prop: Prop) -> Room:
+    """Room of a prop in one hand; of a wide one its axis: paths are only chosen by it, and checked in full."""
+    return Room(
+        body=body,
+        side=side,
+        length=prop.length,
+        wick_radius=prop.wick_radius,
+        behind=prop.behind,
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

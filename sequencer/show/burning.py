@@ -91,7 +91,7 @@ def burn_time(show: Staged, who: str, log: Sequence[Burn] = ()) -> BurnTime | No
     dancer = next(each for each in show.show.cast if each.name == who)
     found = [
         default_burn_time(liquid, soak=prop.fuel_mass, wick_area=wick_area(prop))
-        for prop in (dancer.held(side) for side in SIDES)
+        for prop in dancer.props.values()
     ]
     known = [each for each in found if each is not None]
     if len(known) < len(found):

@@ -39,7 +39,8 @@ def expanded(read: ReadShow, moments: Moments, cycle_beats: CycleBeats) -> tuple
     Raises
     ------
     InputError
-        If a length is missing, blocks of one hand overlap, or a block runs past the track's end.
+        If a length is missing, blocks of one hand overlap, a block is for an empty hand alone, or it runs
+        past the track's end.
     """
     blocks: list[Block] = []
     ends: dict[str, float] = {}
@@ -55,7 +56,12 @@ def expanded(read: ReadShow, moments: Moments, cycle_beats: CycleBeats) -> tuple
         for k, name in enumerate(who):
             late = k * (entry.canon or 0.0)
             flip = name in mirrored
-            blocks += [_block(run, name, late, flip=flip, cycle_beats=cycle_beats) for run in runs]
+            blocks += [
+                _with_what_is_held(
+                    read, _block(run, name, late, flip=flip, cycle_beats=cycle_beats)
+                )
+                for run in runs
+            ]
             ends[name] = max(ends.get(name, 0.0), runs[-1].end + late)
         if len(blocks) > MOST_BLOCKS:
             raise read.fault(
@@ -190,6 +196,21 @@ def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: CycleBe
         note="; ".join(filter(None, (run.note, run.step.note))),
         path=run.path,
     )
+
+
+def _with_what_is_held(read: ReadShow, block: Block) -> Block:
+    """The block without the hands that hold nothing."""
+    held = read.show.cast[read.show.names.index(block.who)].props
+    hands = {side: part for side, part in block.hands.items() if side in held}
+    if len(hands) == len(block.hands):
+        return block
+    if not hands:
+        sides = " or ".join(block.hands)
+        raise read.fault(
+            "empty-hand", block.path, f"{block.who} holds nothing in the {sides} hand",
+            f"write `hands: {next(iter(held))}`, leave `hands` out, or give {block.who} a prop there",
+        )  # fmt: skip
+    return replace(block, hands=hands)
 
 
 def _refuse_overlaps(read: ReadShow, moments: Moments, blocks: list[Block]) -> None:

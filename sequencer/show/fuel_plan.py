@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from sequencer.facts.fuels import Fuel
-from sequencer.show.burning import SIDES, PlannedBurn, known_fuel
+from sequencer.show.burning import PlannedBurn, known_fuel
 from sequencer.show.record import Side
 from sequencer.show.staged import Staged
 
@@ -26,7 +26,8 @@ class PropFuel:
     who: str
     side: Side
     soaks: int  # times it is soaked
-    kept: float | None  # [kg] in the wick after the spin-off, each time
+    wicks: int
+    kept: float | None  # [kg] in all its wicks after the spin-off, each time
     taken_up: float | None  # [m³] over all soaks
     spun_off: float | None  # [m³] of that, into the catch container
 
@@ -98,8 +99,8 @@ def fuel_plan(show: Staged, burns: Sequence[PlannedBurn]) -> FuelPlan | None:
     props = []
     for dancer in show.show.cast:
         soaks = len({burn.soak for burn in burns if burn.who == dancer.name})
-        for side in SIDES if soaks else ():
-            kept = dancer.held(side).fuel_mass
+        for side, prop in dancer.props.items() if soaks else ():
+            kept = prop.fuel
             volume = None
             if kept is not None and density is not None:
                 volume = soaks * kept / (1.0 - SPIN_OFF) / density
@@ -108,6 +109,7 @@ def fuel_plan(show: Staged, burns: Sequence[PlannedBurn]) -> FuelPlan | None:
                     who=dancer.name,
                     side=side,
                     soaks=soaks,
+                    wicks=prop.wick_count,
                     kept=kept,
                     taken_up=volume,
                     spun_off=None if volume is None else volume * SPIN_OFF,

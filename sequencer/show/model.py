@@ -6,8 +6,9 @@ audience's right, Y upstage.
 
 from typing import Annotated, Any, Literal, Self
 
-from pydantic import Field, model_validator
+from pydantic import BeforeValidator, Field, model_validator
 
+from sequencer.show.drift import Drift
 from sequencer.show.evening import Emergency, StopCall, Weather
 from sequencer.show.kinds import (
     Beats,
@@ -15,14 +16,14 @@ from sequencer.show.kinds import (
     Degrees,
     Duration,
     Length,
-    Mass,
     Name,
     Shift,
     Speed,
     Volume,
     When,
 )
-from sequencer.show.record import Names, Point, Record, Side
+from sequencer.show.props import Prop
+from sequencer.show.record import Names, Point, Record, Side, listed
 from sequencer.show.site import Venue
 
 
@@ -64,45 +65,40 @@ class Track(Record):
     )
 
 
-class Prop(Record):
-    """A tethered prop."""
-
-    kind: Literal["poi"] = Field("poi", description="a head on a tether")
-    tether: Length = Field(description="hand to the centre of the head")
-    head_mass: Mass = Field(0.2, description="mass of the head, soaked")
-    wick: Length = Field(0.05, description="radius of the wick")
-    fuel_mass: Mass | None = Field(
-        None, description="fuel soaked into one wick, after the spin-off"
-    )
-
-
 class Dancer(Record):
     """A performer."""
 
     name: Name = Field(description="as it is printed on the sheets")
     stature: Length = Field(description="body height")
     prop: Prop | None = Field(None, description="the same prop in both hands")
-    left: Prop | None = Field(None, description="the left hand's prop, where it differs")
-    right: Prop | None = Field(None, description="the right hand's prop, where it differs")
+    left: Prop | None = Field(
+        None, description="the left hand's prop, where it differs; alone: the right hand is empty"
+    )
+    right: Prop | None = Field(
+        None, description="the right hand's prop, where it differs; alone: the left hand is empty"
+    )
     birth_year: Annotated[int, Field(ge=1900, le=2100)] | None = Field(
         None, description="rules ask for a least age"
     )
 
     @model_validator(mode="after")
     def _props(self) -> Self:
-        if self.prop is None and (self.left is None or self.right is None):
-            raise ValueError("give a prop for both hands, or one for left and one for right")
+        if self.prop is None and self.left is None and self.right is None:
+            raise ValueError("give a prop for both hands, or one for left, right or each")
         if not 1.2 <= self.stature <= 2.3:
             raise ValueError(f"a stature of {self.stature:g} m is outside 1.2 … 2.3 m")
         return self
 
-    def held(self, side: Side) -> Prop:
-        """The prop in one hand."""
-        own = self.left if side == "left" else self.right
-        chosen = own or self.prop
-        if chosen is None:  # the validator has seen to it
-            raise ValueError(f"{self.name} holds nothing in the {side} hand")
-        return chosen
+    def held(self, side: Side) -> Prop | None:
+        """The prop in one hand; None where it is empty."""
+        return (self.left if side == "left" else self.right) or self.prop
+
+    @property
+    def props(self) -> dict[Side, Prop]:
+        """What the hands hold, the left one first."""
+        sides: tuple[Side, Side] = ("left", "right")
+        held = {side: self.held(side) for side in sides}
+        return {side: prop for side, prop in held.items() if prop is not None}
 
 
 class Spot(Record):
@@ -300,6 +296,9 @@ class Limits(Record):
     )
     turns: float = Field(2.5, gt=0, description="most turns of a prop in a second")
     pull: float = Field(60.0, gt=0, description="N, hardest pull of one prop")
+    torque: float = Field(
+        8.0, gt=0, description="N·m, hardest twist of one hand, with what is rigid"
+    )
     own_body: Length = Field(0.05, description="a burning wick nearer to the own body is noted")
     join_hand: Length = Field(0.15, description="how far two hand places of a join may be apart")
     join_tether: Degrees = Field(20.0, description="how far two tethers of a join may be apart")
@@ -321,8 +320,14 @@ class Limits(Record):
 class Rules(Record):
     """What the show is held to."""
 
-    profile: Name = Field("default", description="a rule profile, see `docs/sources.md`")
-    file: str | None = Field(None, description="your own rules on top, a YAML file")
+    profile: Names = Field(
+        ("default",),
+        min_length=1,
+        description="rule profiles, see `docs/sources.md`; the strictest rule of all holds",
+    )
+    file: Annotated[tuple[str, ...], BeforeValidator(listed)] = Field(
+        (), description="your own rules on top, YAML files"
+    )
     permit: Name | None = Field(None, description="reference of the permit for this place and date")
     authority: Name | None = Field(None, description="who decides")
     between_performers: Length | None = Field(None, description="least distance of two performers")
@@ -365,6 +370,7 @@ class Show(Record):
         Limits(), description="what is asked of a performer at most, and what a join may leave"
     )
     rules: Rules = Field(Rules(), description="what the show is held to")
+    drift: Drift = Field(Drift(), description="how far people are from the plan, as danced")
 
     @property
     def names(self) -> tuple[str, ...]:

@@ -13,13 +13,11 @@ from sequencer.motion.dancer import Dancer
 from sequencer.motion.law import Law
 from sequencer.motion.links import rest
 from sequencer.motion.props import Prop as Held
-from sequencer.motion.rooms import Room
+from sequencer.motion.rooms import room_of
 from sequencer.motion.sequence import assembled
 from sequencer.show.expansion import expanded
 from sequencer.show.floors import floor_path, standings
 from sequencer.show.hearing import as_counted
-from sequencer.show.model import Dancer as Performer
-from sequencer.show.model import Fire
 from sequencer.show.moments import Moments
 from sequencer.show.pattern_book import book_from_document
 from sequencer.show.reading import ReadShow
@@ -29,7 +27,6 @@ from sequencer.show.venues import venue_of
 from sequencer.show.wicks import flame_reach
 from sequencer.timing.song import Song
 
-SIDES: tuple[Side, Side] = ("left", "right")
 TOUCH = 1e-6  # beats
 
 
@@ -122,7 +119,9 @@ def _dancer(
     record = read.show.cast[index]
     try:
         body = Body(stature=record.stature)
-        props = {side: _prop(record, side, read.show.fire) for side in SIDES}
+        props = {
+            side: own.held(flame_reach(own, read.show.fire)) for side, own in record.props.items()
+        }
     except ValueError as error:
         raise read.fault(
             "bad-value", ("cast", index), str(error), "see docs/show-file.md for what fits"
@@ -138,16 +137,6 @@ def _dancer(
     )
 
 
-def _prop(record: Performer, side: Side, fire: Fire | None) -> Held:
-    held = record.held(side)
-    return Held(
-        length=held.tether,
-        mass=held.head_mass,
-        wick_radius=held.wick,
-        flame_reach=flame_reach(held, fire),
-    )
-
-
 def _courses(
     read: ReadShow,
     blocks: list[Block],
@@ -156,7 +145,7 @@ def _courses(
     book: Mapping[str, library.Pattern],
 ) -> dict[Side, Course]:
     tethers = {side: prop.length for side, prop in props.items()}
-    spans: dict[Side, list[Span]] = {side: [] for side in SIDES}
+    spans: dict[Side, list[Span]] = {side: [] for side in props}
     for block in blocks:
         if block.link:
             continue
@@ -175,13 +164,11 @@ def _courses(
     return {
         side: assembled(
             _touching(spans[side]),
-            rest(side, body, tethers[side]),
+            rest(side, body, prop.length),
             straight=bridged,
-            room=Room(
-                body=body, side=side, length=tethers[side], wick_radius=props[side].wick_radius
-            ),
+            room=room_of(body, side, prop),
         )
-        for side in SIDES
+        for side, prop in props.items()
     }
 
 

@@ -5,12 +5,13 @@ import math
 from sequencer.facts.combustion import burnt_heat_release, flame_height
 from sequencer.facts.flames import stretched_reach
 from sequencer.facts.fuels import Fuel, fuel
-from sequencer.show.model import Fire, Prop
+from sequencer.show.model import Fire
+from sequencer.show.props import Prop
 
 
 def wick_area(prop: Prop) -> float:
-    """Burning surface of a round wick [m²]; the ball of its radius, so rather too large."""
-    return 4.0 * math.pi * prop.wick**2
+    """Burning surface of one round wick [m²]; the ball of its radius, so rather too large."""
+    return 4.0 * math.pi * _radius(prop) ** 2
 
 
 def flame_reach(prop: Prop, fire: Fire | None) -> float:
@@ -22,13 +23,17 @@ def flame_reach(prop: Prop, fire: Fire | None) -> float:
         return 0.0
     heat = fuel(fire.fuel).heat_of_combustion
     burnt = {} if heat is None else {"heat_of_combustion": heat.lowest}
-    return float(stretched_reach(fire.flame, diameter=2 * prop.wick, **burnt))
+    return float(stretched_reach(fire.flame, diameter=2 * _radius(prop), **burnt))
 
 
 def resting_flame(prop: Prop, liquid: Fuel, seconds: float) -> float | None:
-    """Mean flame of a wick at rest by the pool-fire relation [m]; None where its soak is not known."""
+    """Mean flame of one wick at rest by the pool-fire relation [m]; None where its soak is not known."""
     heat = liquid.heat_of_combustion
     if prop.fuel_mass is None or heat is None:
         return None
     watts = burnt_heat_release(prop.fuel_mass, heat_of_combustion=heat.highest, seconds=seconds)
-    return float(flame_height(watts, diameter=2 * prop.wick))
+    return float(flame_height(watts, diameter=2 * _radius(prop)))
+
+
+def _radius(prop: Prop) -> float:
+    return prop.held().wick_radius

@@ -108,7 +108,9 @@ def cast_document(
         own = {"floor": floor_track(dancer.floor, dancer.reach, start, end)}
         for side in SIDES:
             if side in dancer.props:
-                own[side] = prop_track(dancer.courses[side], dancer.props[side].length, start, end)
+                prop = dancer.props[side]
+                wide = max(abs(spot.across) for spot in prop.heads)
+                own[side] = prop_track(dancer.courses[side], prop.farthest, start, end, aside=wide)
         error = measured_error(dancer, own, start, end)
         if error > STATED_ERROR:
             raise ValueError(
@@ -122,7 +124,10 @@ def cast_document(
                 "body": _body(dancer.body),
                 "props": {
                     side: {
+                        "kind": prop.kind,
                         "length": prop.length,
+                        "behind": prop.behind,
+                        "heads": [[round(s.along, 4), round(s.across, 4)] for s in prop.heads],
                         "wick": prop.wick_radius,
                         "flame": prop.flame_reach,
                     }

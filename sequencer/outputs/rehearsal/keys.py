@@ -21,6 +21,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sequencer.arrays import Floats
+from sequencer.geometry.bodies import Side
 from sequencer.motion.dancer import Dancer, PropCourse
 from sequencer.motion.floor import FloorPath
 
@@ -108,8 +109,10 @@ def lagrange(f: Floats) -> Floats:
     )
 
 
-def prop_track(course: PropCourse, length: float, start: float, end: float) -> Track:
-    """Hand, tether and plane of one prop on a tether of `length` [m], between two beats."""
+def prop_track(
+    course: PropCourse, length: float, start: float, end: float, *, aside: float = 0.0
+) -> Track:
+    """Hand, tether and plane of one prop of `length` [m], `aside` [m] wide, between two beats."""
 
     def values(beats: Floats) -> Floats:
         motion = course.at(beats)
@@ -120,11 +123,15 @@ def prop_track(course: PropCourse, length: float, start: float, end: float) -> T
         tether = read[..., 3:6] / np.linalg.norm(read[..., 3:6], axis=-1, keepdims=True)
         head = hand + length * (tether - true[..., 3:6])
         plane = np.linalg.norm(read[..., 6:] - true[..., 6:], axis=-1) * (GOAL / PLANE_GOAL)
-        return np.maximum.reduce(
-            [np.linalg.norm(hand, axis=-1), np.linalg.norm(head, axis=-1), plane]
-        )
+        parts = [np.linalg.norm(hand, axis=-1), np.linalg.norm(head, axis=-1), plane]
+        if aside:
+            wide = _across(read[..., 6:], tether) - _across(true[..., 6:], true[..., 3:6])
+            parts.append(
+                np.linalg.norm(hand + head, axis=-1) + aside * np.linalg.norm(wide, axis=-1)
+            )
+        return np.maximum.reduce(parts)
 
-    steps = (LENGTH_STEP,) * 3 + (UNIT_STEP,) * 3 + (PLANE_STEP,) * 3
+    steps = (LENGTH_STEP,) * 3 + (UNIT_STEP,) * 3 + (UNIT_STEP if aside else PLANE_STEP,) * 3
     return _track(values, fits, start, end, steps, (0.0,) * 9)
 
 
@@ -224,7 +231,7 @@ def _differences(block: Shorts) -> NDArray[np.uint16]:
     return (zigzag & 0xFFFF).astype(np.uint16).ravel()
 
 
-def read_points(dancer: Dancer, tracks: dict[str, Track], beats: Floats) -> dict[str, Floats]:
+def read_points(dancer: Dancer, tracks: dict[str, Track], beats: Floats) -> dict[Side, Floats]:
     """Hands and heads in the stage frame as the page will show them.
 
     Parameters
@@ -236,8 +243,8 @@ def read_points(dancer: Dancer, tracks: dict[str, Track], beats: Floats) -> dict
 
     Returns
     -------
-    points : dict of ndarray, shape (n, 2, 3) [m, stage frame]
-        Hand and head, by side.
+    points : dict of ndarray, shape (n, 1 + k, 3) [m, stage frame]
+        Hand and the k wicks, by side.
 
     Notes
     -----
@@ -246,12 +253,16 @@ def read_points(dancer: Dancer, tracks: dict[str, Track], beats: Floats) -> dict
     floor = tracks["floor"].at(beats)
     size = np.hypot(floor[:, 2], floor[:, 3])
     cos, sin = -floor[:, 2] / size, -floor[:, 3] / size
-    out: dict[str, Floats] = {}
+    out: dict[Side, Floats] = {}
     for side, prop in dancer.props.items():
         read = tracks[side].at(beats)
         hand = read[:, :3]
         tether = read[:, 3:6] / np.linalg.norm(read[:, 3:6], axis=-1, keepdims=True)
-        body = np.stack([hand, hand + prop.length * tether], axis=1)
+        wide = _across(read[:, 6:], tether)
+        body = np.stack(
+            [hand, *(hand + spot.along * tether + spot.across * wide for spot in prop.heads)],
+            axis=1,
+        )
         out[side] = np.stack(
             [
                 floor[:, 0, None] + cos[:, None] * body[..., 0] - sin[:, None] * body[..., 1],
@@ -263,6 +274,12 @@ def read_points(dancer: Dancer, tracks: dict[str, Track], beats: Floats) -> dict
     return out
 
 
+def _across(plane: Floats, tether: Floats) -> Floats:
+    """Unit direction across a prop in its plane, as the page works it out."""
+    wide = np.cross(plane, tether)
+    return np.asarray(wide / np.maximum(np.linalg.norm(wide, axis=-1, keepdims=True), 1e-9))
+
+
 def measured_error(dancer: Dancer, tracks: dict[str, Track], start: float, end: float) -> float:
     """Largest distance between drawn and true hands and heads [m], over 24 instants a beat."""
     count = 2 + int(24 * (end - start))
@@ -270,8 +287,8 @@ def measured_error(dancer: Dancer, tracks: dict[str, Track], start: float, end: 
     for part in np.array_split(np.linspace(start, end, count), max(1, count // 20_000)):
         points, _ = dancer.stage_points(part)
         read = read_points(dancer, tracks, part)
-        for side, first in (("left", 3), ("right", 6)):
-            if side in read:
-                true = np.stack([points[first], points[first + 1]], axis=1)
-                worst = max(worst, float(np.max(np.linalg.norm(read[side] - true, axis=-1))))
+        wicks = dancer.wick_places(part)
+        for side, seen in read.items():
+            true = np.stack([points[3 if side == "left" else 6], *wicks[side]], axis=1)
+            worst = max(worst, float(np.max(np.linalg.norm(seen - true, axis=-1))))
     return worst

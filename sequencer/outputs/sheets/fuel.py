@@ -14,14 +14,20 @@ from sequencer.facts.signs import signs_for
 from sequencer.outputs.sheets.blocks import Cell, grid, head_cell, heading
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.furniture import Sheet
-from sequencer.outputs.sheets.notices import cautions_block, findings_block, notes_block, opening
+from sequencer.outputs.sheets.notices import (
+    cautions_block,
+    doing_on_stop,
+    findings_block,
+    notes_block,
+    opening,
+)
 from sequencer.outputs.sheets.paper import CUE, HEAD, INK, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.rows import when_cell, who_cell
 from sequencer.outputs.sheets.signs import CODES, SignMark
 from sequencer.outputs.sheets.wording import NB, metres, place_words, plural, span_seconds
 from sequencer.outputs.timeline_strip import TimelineStrip
-from sequencer.show.burning import SIDES, known_fuel
+from sequencer.show.burning import known_fuel
 from sequencer.show.fuel_plan import SPARE, SPIN_OFF, FuelPlan
 
 _STOP = "You: shut every can, keep flames and people away from the fuel. Nothing is handed out until the lead says so."
@@ -51,14 +57,15 @@ def soaks(edition: Edition) -> tuple[Soak, ...]:
     for burn in edition.plan.burns:
         if (burn.who, burn.soak) in before:  # lit again on the same soak
             continue
-        masses = [cast[burn.who].held(side).fuel_mass for side in SIDES]
+        props = cast[burn.who].props.values()
+        masses = [prop.fuel for prop in props]
         known = [mass for mass in masses if mass is not None]
         found.append(
             Soak(
                 who=burn.who,
                 start=burn.start,
                 relight=burn.soak > 0,
-                wicks=len(masses),
+                wicks=sum(prop.wick_count for prop in props),
                 mass=sum(known) if len(known) == len(masses) else None,
             )
         )
@@ -87,7 +94,12 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     if show.fire is not None and show.fire.fuel_on_site is not None:
         facts.append(("On site", f"{1000 * show.fire.fuel_on_site:.1f}{NB}L as entered"))
     story = opening(
-        edition, room, kind="Fuel station", title=edition.title, facts=facts, stop=_STOP
+        edition,
+        room,
+        kind="Fuel station",
+        title=edition.title,
+        facts=facts,
+        stop=doing_on_stop(edition, None, "fuel keeper", _STOP),
     )
     story += [Spacer(1, 6), _sign_row(room)]
     codes = {"fuel", "burn", "soak"}

@@ -19,6 +19,7 @@ from sequencer.outputs.sheets.emergency import emergency_block
 from sequencer.outputs.sheets.formations import scene_of
 from sequencer.outputs.sheets.fuel import litres, soaks
 from sequencer.outputs.sheets.furniture import Sheet
+from sequencer.outputs.sheets.holding import held_words
 from sequencer.outputs.sheets.night import stop_block
 from sequencer.outputs.sheets.notices import cautions_block, findings_block, notes_block, opening
 from sequencer.outputs.sheets.paper import CUE, INK, SMALL, SOFT, TEXT, TINY, Page
@@ -26,7 +27,15 @@ from sequencer.outputs.sheets.plan import StagePlan
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.rows import watch_cell, when_cell, who_cell
 from sequencer.outputs.sheets.safety import STOP_CREW, hazards_block, passes_block, posts_block
-from sequencer.outputs.sheets.wording import NB, brief, clock, metres, place_words, span_seconds
+from sequencer.outputs.sheets.wording import (
+    NB,
+    brief,
+    clock,
+    listed,
+    metres,
+    place_words,
+    span_seconds,
+)
 from sequencer.show.burning import known_fuel
 from sequencer.show.model import Dancer
 from sequencer.show.night import run_of_the_night
@@ -110,9 +119,11 @@ def _flames(edition: Edition) -> str:
 def _asked(edition: Edition) -> list[Flowable]:
     rules = edition.staged.show.rules
     who = rules.authority or "The authority is not named in the show file"
+    names = listed([f"“{name}”" for name in rules.profile], most=4)
+    profiles = f"{'profile' if len(rules.profile) == 1 else 'profiles'} {names}"
     words = (
-        f"{who}. The plan was worked out against the profile “{rules.profile}”"
-        f"{' and a file of own rules' if rules.file else ''}; each rule stands below with its source. "
+        f"{who}. The plan was worked out against the {profiles}"
+        f"{' and own rules on top' if rules.file else ''}; each rule stands below with its source. "
         "“Meets” in these pages means: meets that rule as entered, nothing more."
     )
     return [Prose(Span(words, "Regular", TEXT), before=8)]
@@ -202,7 +213,7 @@ def _performers(edition: Edition, room: float) -> list[Flowable]:
     rows = [
         [
             who_cell(edition, dancer.name),
-            _words(_props(dancer)),
+            _words("\n".join(held_words(dancer))),
             _words(_age(edition, dancer)),
             _words(metres(_reach(edition, dancer.name), decimals=2)),
         ]
@@ -210,16 +221,6 @@ def _performers(edition: Edition, room: float) -> list[Flowable]:
     ]
     heads = ("performer", "props, each hand", "age", "reach with prop and flame")
     return [CondPageBreak(120), heading("Performers and props"), _table(heads, rows, widths)]
-
-
-def _props(dancer: Dancer) -> str:
-    left, right = dancer.held("left"), dancer.held("right")
-    shown = {
-        f"{prop.kind}, tether {metres(prop.tether, decimals=2)}, head {1000 * prop.head_mass:.0f}{NB}g, "
-        f"wick radius {1000 * prop.wick:.0f}{NB}mm"
-        for prop in (left, right)
-    }
-    return "\n".join(sorted(shown))
 
 
 def _age(edition: Edition, dancer: Dancer) -> str:

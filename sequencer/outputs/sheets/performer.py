@@ -21,6 +21,7 @@ from sequencer.outputs.sheets.folding import Entry, folded, walk_words
 from sequencer.outputs.sheets.formations import formation_plans
 from sequencer.outputs.sheets.furniture import Sheet
 from sequencer.outputs.sheets.hands import hand_lines, together_words
+from sequencer.outputs.sheets.holding import held_words
 from sequencer.outputs.sheets.letters import Face, printable, width
 from sequencer.outputs.sheets.notices import (
     cautions_block,
@@ -47,7 +48,6 @@ from sequencer.outputs.sheets.wording import (
     brief,
     clock,
     facing_words,
-    metres,
     number,
     place_words,
     plural,
@@ -132,15 +132,7 @@ def _facts(edition: Edition, who: str) -> list[tuple[str, str]]:
                 f"{span_seconds(time.seconds)}, plan at most {span_seconds(share * time.seconds)}",
             )
         )
-    props = {(p.tether, p.head_mass) for p in (dancer.held("left"), dancer.held("right"))}
-    facts.append(
-        (
-            "Props",
-            "\n".join(
-                f"{metres(t, decimals=2)} tether, {1000 * m:.0f}\u00a0g" for t, m in sorted(props)
-            ),
-        )
-    )
+    facts.append(("Props", "\n".join(held_words(dancer, short=True))))
     first = next(iter(cues_of(staged, who)), None)
     if first is not None:
         facts.append(("Start", place_words(*first.spot[:2])))

@@ -1,0 +1,164 @@
+"""A clean lit show for every kind of prop, from check to sheets and the rehearsal page; and bad sizes."""
+
+import csv
+import io
+import json
+
+import pytest
+from click.testing import CliRunner
+
+from sequencer.cli import main
+
+SHOW = """\
+title: Small
+track:
+  file: song.wav
+  corrections: {metre: 4, one: 0:00.5}
+venue:
+  name: Yard
+  setting: outdoors
+  ceiling: open
+  wind: 1 m/s
+  stage: {shape: rectangle, width: 12 m, depth: 10 m}
+  audience: [{line: [[-12, -9], [12, -9]]}]
+  extinguishers:
+    - {at: [5.5, 3], rating: "2-A:10-B:C", kind: foam}
+    - {at: [-5.5, 8], rating: "2-A:10-B:C", kind: foam}
+  fuel_station: [-10, 12]
+  exits: [{name: gate, at: [-12, 3]}]
+cast:
+  - {name: Ash, stature: 1.7, birth_year: 1990, HELD}
+formations:
+  middle: {spots: {Ash: {at: [0, 4]}}}
+staging: [{formation: middle, from: 1.1}]
+timeline:
+  - {from: 3.1, PATTERN, beats: 16}
+fire:
+  fuel: kerosene
+  burn: {time: 4 min, measured: true}
+  flame: 55 cm
+  fuel_on_site: 1 L
+  lit: [{from: 3.2, until: 6.4}]
+crew:
+  - {name: Larch, post: [-3.4, 0.5], duty: spotter, equipment: [damp towel, fire blanket]}
+  - {name: Pike, post: [4, -2.5], duty: perimeter, equipment: [damp towel, bucket of water]}
+  - {name: Linden, post: [-10, 12.5], duty: fuel keeper, equipment: [lidded metal can, damp towel, fire blanket]}
+rules: {permit: demo}
+"""
+KINDS = {
+    "poi": ("prop: {kind: poi, tether: 0.45, fuel_mass: 30 g}", "pattern: two-beat-weave", 2),
+    "single poi": ("right: {tether: 0.45, fuel_mass: 30 g}", "pattern: two-beat-weave", 1),
+    "staff": ("right: {kind: staff, fuel_mass: 20 g}", "pattern: static-spin", 2),
+    "double staff": (
+        "prop: {kind: staff, length: 80 cm, mass: 600 g, fuel_mass: 15 g}",
+        "pattern: static-spin, with: {across: 0.1}, shift: 0.5",
+        4,
+    ),
+    "clubs": ("prop: {kind: club, fuel_mass: 15 g}", "pattern: static-spin, with: {across: 0.1}, shift: 0.25", 2),
+    "fans": ("prop: {kind: fan, fuel_mass: 5 g}", "pattern: static-spin, with: {across: 0.1}, shift: 0.5", 10),
+    "hoop": (
+        "left: {kind: hoop, diameter: 75 cm, fuel_mass: 6 g}",
+        "pattern: static-spin, with: {across: 0.1, ahead: 0.2}, cycle: 2",
+        4,
+    ),
+    "rope dart": ("right: {kind: rope dart, tether: 1.1, fuel_mass: 30 g}", "pattern: static-spin", 1),
+}  # fmt: skip
+_OWN = {"self-hit", "self-tangle", "tether-slack", "too-fast-to-dance", "hits-floor", "too-close"}
+
+
+def run(*words):
+    return CliRunner().invoke(main, [str(word) for word in words])
+
+
+@pytest.fixture(scope="module")
+def folder(stage_folder, tmp_path_factory):
+    own = tmp_path_factory.mktemp("props")
+    (own / "song.wav").write_bytes((stage_folder / "song.wav").read_bytes())
+    for kind, (held, pattern, _) in KINDS.items():
+        text = SHOW.replace("HELD", held).replace("PATTERN", pattern)
+        (own / f"{kind}.yaml").write_text(text, encoding="utf-8")
+    return own
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_a_clean_show_of_every_kind(folder, kind):
+    result = run("check", folder / f"{kind}.yaml", "--json")
+    found = json.loads(result.stdout)
+    grave = [f for f in found["findings"] if f["severity"] != "note"]
+    assert not [f for f in grave if f["code"] in _OWN], grave
+    assert result.exit_code == 0, grave
+
+
+@pytest.mark.parametrize("kind", ["staff", "fans", "hoop"])
+def test_sheets_and_page_of_every_shape(folder, tmp_path, kind):
+    made = run("sheet", folder / f"{kind}.yaml", "--out", tmp_path)
+    assert made.exit_code == 0, made.output
+    page = run("rehearse", folder / f"{kind}.yaml", "--out", tmp_path, "--only", "page")
+    assert page.exit_code == 0, page.output
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_wicks_are_counted(folder, kind):
+    """Fuel is soaked into every wick: the plan holds that many times one wick's."""
+    from sequencer.show.reading import read_show
+
+    show = read_show(folder / f"{kind}.yaml").show
+    props = show.cast[0].props.values()
+    assert sum(prop.wick_count for prop in props) == KINDS[kind][2]
+    assert all(prop.fuel == pytest.approx(prop.fuel_mass * prop.wick_count) for prop in props)
+
+
+def test_an_empty_hand_is_not_traced(folder):
+    result = run("trace", folder / "staff.yaml", "--rate", 2)
+    rows = list(csv.DictReader(io.StringIO(result.stdout)))
+    assert {row["side"] for row in rows} == {"right"}
+
+
+BAD = SHOW.replace("PATTERN", "pattern: two-beat-weave")
+
+
+@pytest.mark.parametrize(
+    ("held", "says"),
+    [
+        ("prop: {kind: staff, tether: 0.5}", "a staff has no tether; it has length"),
+        ("prop: {kind: poi, tether: 0.5, diameter: 0.8}", "a poi has no diameter"),
+        ("prop: {kind: poi}", "the key 'tether' is missing"),
+        ("prop: {kind: hoop, diameter: 40 m}", "40 m is outside 0.2 … 2 m"),
+        ("prop: {kind: fan, spread: 270}", "270° is outside 10 … 180°"),
+        ("prop: {kind: fan, wicks: 0}", "wicks"),
+        ("prop: {kind: staff, length: -1.4 m}", "outside"),
+        ("prop: {kind: staff, grip: 1.5 m}", "1.5 m from the rear end of only 1.4 m"),
+        ("prop: {kind: staff, mass: 200 g}", "the heads weigh more than the whole staff"),
+        ("prop: {kind: sword}", "kind"),
+        ("prop: {kind: club, wick: 2 m}", "2 m is outside 0.005 … 0.3 m"),
+        ("prop: {kind: rope dart, tether: 9 m}", "9 m is outside 0.05 … 5 m"),
+        ("prop: {kind: [staff]}", "kind"),
+        ("birth_month: 3", "unknown key 'birth_month'"),
+    ],
+)  # fmt: skip
+def test_sizes_that_cannot_be(folder, held, says):
+    path = folder / "bad.yaml"
+    path.write_text(BAD.replace("HELD", held), encoding="utf-8")
+    result = run("check", path)
+    assert result.exit_code == 2, result.output
+    line = next(line for line in result.stderr.splitlines() if says in line)
+    assert "bad.yaml:18:" in line
+
+
+def test_a_block_for_an_empty_hand_is_refused(folder):
+    path = folder / "bad.yaml"
+    held, pattern, _ = KINDS["staff"]
+    text = SHOW.replace("HELD", held).replace("PATTERN", pattern + ", hands: left")
+    path.write_text(text, encoding="utf-8")
+    result = run("check", path)
+    assert result.exit_code == 2
+    assert "Ash holds nothing in the left hand" in result.stderr
+    assert "bad.yaml:23:" in result.stderr
+
+
+def test_a_cast_member_needs_something(folder):
+    path = folder / "bad.yaml"
+    path.write_text(BAD.replace(", HELD", ""), encoding="utf-8")
+    result = run("check", path)
+    assert result.exit_code == 2
+    assert "give a prop for both hands, or one for left, right or each" in result.stderr
