@@ -5,6 +5,7 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import Any
 
+from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body
 from sequencer.motion import library
 from sequencer.motion.blocks import block_laws
@@ -24,8 +25,9 @@ from sequencer.show.reading import ReadShow
 from sequencer.show.record import Side
 from sequencer.show.staged import Block, Lit, Staged, Standing
 from sequencer.show.venues import venue_of
-from sequencer.show.wicks import flame_reach
+from sequencer.show.wicks import fastest_wick, flame_reach
 from sequencer.timing.song import Song
+from sequencer.timing.tempo import TempoMap
 
 TOUCH = 1e-6  # beats
 
@@ -57,7 +59,9 @@ def staged(read: ReadShow, song: Song) -> Staged:
         show=read.show,
         song=song,
         tempo=tempo,
-        dancers=tuple(_dancer(read, name, blocks, stood, lit, book) for name in read.show.names),
+        dancers=tuple(
+            _dancer(read, name, blocks, stood, lit, book, tempo) for name in read.show.names
+        ),
         blocks=blocks,
         standings=stood,
         lit=lit,
@@ -114,6 +118,7 @@ def _dancer(
     stood: tuple[Standing, ...],
     lit: tuple[Lit, ...],
     book: Mapping[str, library.Pattern],
+    tempo: TempoMap,
 ) -> Dancer:
     index = read.show.names.index(name)
     record = read.show.cast[index]
@@ -127,13 +132,21 @@ def _dancer(
             "bad-value", ("cast", index), str(error), "see docs/show-file.md for what fits"
         ) from error
     own = [block for block in blocks if block.who == name]
+    courses = _courses(read, own, body, props, book)
+    burns = tuple((span.start, span.end) for span in lit if span.who == name)
+    for side, course in courses.items():
+        # Faster than any ordinary prop (a long rope): its flame is drawn out farther.
+        speed = fastest_wick(props[side], course, burns, tempo)
+        if speed > FASTEST_HEAD:
+            reach = flame_reach(record.props[side], read.show.fire, speed=speed)
+            props[side] = replace(props[side], flame_reach=reach)
     return Dancer(
         name=name,
         body=body,
         props=props,
-        courses=_courses(read, own, body, props, book),
+        courses=courses,
         floor=floor_path(read, name, stood),
-        lit=tuple((span.start, span.end) for span in lit if span.who == name),
+        lit=burns,
     )
 
 

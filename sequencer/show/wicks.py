@@ -1,12 +1,16 @@
 """A show's wicks: their burning surface and their flames, at rest and moving."""
 
 import math
+from collections.abc import Sequence
 
 from sequencer.facts.combustion import burnt_heat_release, flame_height
-from sequencer.facts.flames import stretched_reach
+from sequencer.facts.flames import FASTEST_HEAD, stretched_reach
 from sequencer.facts.fuels import Fuel, fuel
+from sequencer.motion.course import Course
+from sequencer.motion.props import Prop as HeldProp
 from sequencer.show.model import Fire
 from sequencer.show.props import Prop
+from sequencer.timing.tempo import TempoMap
 
 
 def wick_area(prop: Prop) -> float:
@@ -14,16 +18,41 @@ def wick_area(prop: Prop) -> float:
     return 4.0 * math.pi * _radius(prop) ** 2
 
 
-def flame_reach(prop: Prop, fire: Fire | None) -> float:
+def fastest_wick(
+    prop: HeldProp, course: Course, lit: Sequence[tuple[float, float]], tempo: TempoMap
+) -> float:
+    """Proven bound of the speed of a prop's wicks while they burn [m/s], against the performer."""
+    most = 0.0
+    wide = any(spot.across for spot in prop.heads)
+    for start, end in lit:
+        for low, high, bounds in course.pieces(start, end):
+            turn = bounds.turn_rate
+            if wide and math.isfinite(bounds.frame_rate):
+                turn = max(turn, bounds.frame_rate)
+            rate = tempo.fastest(low, high)
+            most = max(most, (bounds.hand_speed + prop.farthest * turn) * rate)
+    return most
+
+
+def flame_reach(prop: Prop, fire: Fire | None, *, speed: float = FASTEST_HEAD) -> float:
     """Reach of a moving wick's flame beyond the wick [m]; 0 where nothing burns.
 
+    Parameters
+    ----------
+    prop : Prop
+    fire : Fire, optional
+    speed : float
+        Of the wick [m/s]; that of any ordinary prop if not given.
+
+    Notes
+    -----
     Source: the flame at rest as the show states it, stretched by `facts.flames.stretched_reach`.
     """
     if fire is None:
         return 0.0
     heat = fuel(fire.fuel).heat_of_combustion
     burnt = {} if heat is None else {"heat_of_combustion": heat.lowest}
-    return float(stretched_reach(fire.flame, diameter=2 * _radius(prop), **burnt))
+    return float(stretched_reach(fire.flame, diameter=2 * _radius(prop), speed=speed, **burnt))
 
 
 def resting_flame(prop: Prop, liquid: Fuel, seconds: float) -> float | None:
