@@ -6,7 +6,6 @@ import numpy as np
 from matplotlib.figure import Figure
 
 from sequencer.arrays import Floats
-from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.regions import Venue
 from sequencer.motion.approach import approaches
 from sequencer.motion.closest import closest
@@ -185,10 +184,10 @@ def flame_seconds(
     beats = np.arange(start, end, 1.0 / per_beat) + 0.5 / per_beat
     each = np.diff(tempo.seconds_from_beats(np.append(beats - 0.5 / per_beat, end)))
     heads = [
-        (dancer.stage_points(beats)[0][index], dancer.props[side].hot_radius, dancer.is_lit(beats))
+        (wick, dancer.props[side].hot_radius, dancer.is_lit(beats))
         for dancer in dancers
-        for side, index in zip(SIDES, (4, 7), strict=True)
-        if side in dancer.props
+        for side, wicks in dancer.wick_places(beats).items()
+        for wick in wicks
     ]
     for k, length in enumerate(each):
         covered = np.zeros(seconds.shape, dtype=np.bool_)

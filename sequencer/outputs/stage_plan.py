@@ -11,7 +11,6 @@ import numpy as np
 from matplotlib.figure import Figure
 from matplotlib.patches import Circle, Polygon
 
-from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.regions import Venue
 from sequencer.motion.closest import Closest, closest
 from sequencer.motion.dancer import Dancer
@@ -239,41 +238,38 @@ def _performer(
 
 
 def _props(axes: Any, dancer: Dancer, beat: float, *, lit: bool) -> None:
-    points, _ = dancer.stage_points(beat)
-    for side, hand in zip(SIDES, (3, 6), strict=True):
-        if side not in dancer.props:
-            continue
-        head = points[hand + 1]
-        axes.plot(
-            [points[hand, 0], head[0]],
-            [points[hand, 1], head[1]],
-            color=INK,
-            linewidth=1.2,
-            zorder=5,
-        )
+    at = np.array([float(beat)])
+    for side, wicks in dancer.wick_places(at).items():
         prop = dancer.props[side]
-        if lit:
+        lines = [s for s in prop.solids if s.start != s.end]
+        ends = dancer.spots(
+            side, at, [spot[:2] for line in lines for spot in (line.start, line.end)]
+        )
+        for start, end in zip(ends[::2, 0], ends[1::2, 0], strict=True):
+            axes.plot([start[0], end[0]], [start[1], end[1]], color=INK, linewidth=1.2, zorder=5)
+        for wick in wicks[:, 0, :2]:
+            if lit:
+                axes.add_patch(
+                    Circle(
+                        wick,
+                        prop.hot_radius,
+                        facecolor=FLAME,
+                        edgecolor=INK,
+                        linewidth=0.8,
+                        alpha=0.75,
+                        hatch="..",
+                        zorder=4,
+                    )
+                )
             axes.add_patch(
                 Circle(
-                    head[:2],
-                    prop.hot_radius,
-                    facecolor=FLAME,
+                    wick,
+                    prop.wick_radius,
+                    facecolor=INK if lit else "white",
                     edgecolor=INK,
-                    linewidth=0.8,
-                    alpha=0.75,
-                    hatch="..",
-                    zorder=4,
+                    zorder=6,
                 )
             )
-        axes.add_patch(
-            Circle(
-                head[:2],
-                prop.wick_radius,
-                facecolor=INK if lit else "white",
-                edgecolor=INK,
-                zorder=6,
-            )
-        )
 
 
 def _closest_pair(axes: Any, dancers: Sequence[Dancer], beat: float, required: float) -> None:
@@ -318,7 +314,7 @@ def _legend(axes: Any, dancers: Sequence[Dancer], beat: float) -> None:
             ms=9,
             label="performer, pointing where they look",
         ),
-        Line2D([], [], color=SOFT, ls=(0, (4, 3)), label="reach: arm, tether, flame"),
+        Line2D([], [], color=SOFT, ls=(0, (4, 3)), label="reach: arm, prop, flame"),
     ]
     if any(dancer.is_lit(beat) for dancer in dancers):
         handles.append(Line2D([], [], marker="o", ls="", mfc=FLAME, mec=INK, ms=11, label="flame"))

@@ -2,7 +2,9 @@
 
 Stage frame [m] for a show (X to the audience's right, Y upstage, Z up), body frame [m] for one pattern (x to
 the performer's right, y forward, z up). `sense` is the unit vector of the prop's plane and direction by the
-right-hand rule, as the law means it. One row an instant, performer and side; `lit` is 1 or 0.
+right-hand rule, as the law means it. One row an instant, performer and side; `lit` is 1 or 0. `head` is the
+wick farthest along the prop; where a show holds props with more wicks, head2_x, head2_y, head2_z and so on
+follow, empty for those that have fewer.
 """
 
 from collections.abc import Mapping
@@ -99,9 +101,15 @@ def _hand(dancer: Dancer, side: Side, seconds: Floats, beats: Floats) -> "pd.Dat
     cos, sin = -np.cos(facing), -np.sin(facing)  # half a turn on: body y is −Y at facing 0
     x, y, z = np.moveaxis(motion.plane, -1, 0)
     sense = np.stack([cos * x - sin * y, sin * x + cos * y, z], axis=-1)
-    hand = 3 if side == "left" else 6
-    frame = _frame(seconds, beats, dancer.name, side, (points[hand], points[hand + 1], sense))
-    return frame.assign(lit=dancer.is_lit(beats).astype(int))
+    hand = points[3 if side == "left" else 6]
+    wicks = dancer.wick_places(beats)[side]
+    frame = _frame(seconds, beats, dancer.name, side, (hand, wicks[0], sense))
+    more = {
+        f"head{k}_{axis}": np.round(wick[:, i], DECIMALS) + 0.0
+        for k, wick in enumerate(wicks[1:], start=2)
+        for i, axis in enumerate("xyz")
+    }
+    return frame.assign(lit=dancer.is_lit(beats).astype(int), **more)
 
 
 def _frame(
@@ -122,8 +130,11 @@ def _csv(frames: "list[pd.DataFrame]", instants: int) -> str:
     whole = pd.concat(frames, keys=range(len(frames)), names=["hand", "instant"])
     if instants:
         whole = whole.sort_index(level=["instant", "hand"])
+    most = max((len(frame.columns) for frame in frames), default=len(COLUMNS))
+    columns = next((list(f.columns) for f in frames if len(f.columns) == most), list(COLUMNS))
+    columns = [*COLUMNS, *(name for name in columns if name not in COLUMNS)]
     return str(
         whole.to_csv(
-            columns=list(COLUMNS), index=False, float_format=f"%.{DECIMALS}f", lineterminator="\n"
+            columns=columns, index=False, float_format=f"%.{DECIMALS}f", lineterminator="\n"
         )
     )

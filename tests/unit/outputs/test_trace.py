@@ -131,3 +131,42 @@ def test_bad_beats_are_refused(given):
 def test_rate_must_be_positive(traced):
     with pytest.raises(ValueError, match="rate must be positive"):
         trace_csv(traced[0], rate=0.0)
+
+
+def test_every_wick_of_a_prop_with_more_has_columns():
+    """A staff's two heads lie on either side of its hand; whoever has fewer leaves them empty."""
+    from dataclasses import replace
+    from types import SimpleNamespace
+
+    from sequencer.geometry.bodies import Body
+    from sequencer.motion.course import Course, Span
+    from sequencer.motion.dancer import Dancer
+    from sequencer.motion.floor import FloorPath
+    from sequencer.motion.library import law_for
+    from sequencer.motion.props import Prop
+    from sequencer.timing.tempo import TempoMap
+
+    body = Body(stature=1.7)
+    law = law_for("extension", {}, side="right", body=body)
+    span = Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label="extension")
+    staff = Prop(kind="staff", length=0.7, behind=0.6, mass=0.8, wick_radius=0.04)
+    ada = Dancer(
+        name="Ada", body=body, props={"right": staff}, courses={"right": Course((span,))},
+        floor=FloorPath((0.0, 3.0)),
+    )  # fmt: skip
+    poi = replace(ada, name="Bo", props={"right": Prop(length=0.5, mass=0.2, wick_radius=0.05)})
+    show = SimpleNamespace(
+        dancers=(ada, poi),
+        song=SimpleNamespace(duration=2.0),
+        tempo=TempoMap(np.arange(0.0, 20.0, 0.5)),
+    )
+    frame = pd.read_csv(io.StringIO(trace_csv(show, rate=4)))
+    assert tuple(frame.columns) == (*COLUMNS, "head2_x", "head2_y", "head2_z")
+    hand, one, two = (
+        frame[frame.performer == "Ada"][[f"{name}_{axis}" for axis in "xyz"]].to_numpy()
+        for name in ("hand", "head", "head2")
+    )
+    np.testing.assert_allclose((one - hand) / 0.7, (hand - two) / 0.6, atol=1e-6)
+    assert frame[frame.performer == "Bo"].head2_x.isna().all()
+    alone = SimpleNamespace(dancers=(poi,), song=show.song, tempo=show.tempo)
+    assert tuple(pd.read_csv(io.StringIO(trace_csv(alone, rate=4))).columns) == COLUMNS
