@@ -43,6 +43,39 @@ class Clearance:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Chance:
+    """How often two performers came too close at one place of the show, danced many times with errors."""
+
+    between: tuple[str, str]
+    start: float  # [s] earliest of all runs
+    end: float  # [s] latest of all runs
+    position: str | None  # bar.beat of the start
+    conflicts: int  # runs in which it happened
+    runs: int
+    chance: float  # share of the runs
+    low: float  # exact binomial interval at `Danced.confidence`
+    high: float
+    worst: float  # [m] smallest distance of all runs
+    matters: str = ""  # kind of error that alone brings them nearest, where it was worked out
+    who: str = ""  # performer whose errors alone bring them nearest
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Danced:
+    """The show danced many times with drawn errors: what came too close, and how often."""
+
+    runs: int
+    seed: int
+    required: float  # [m] between performers
+    confidence: float  # of the intervals
+    spread: dict[str, float]  # standard deviations: m, rad, beats and 1, by kind of error
+    chances: tuple[Chance, ...]  # likeliest first
+    pairs: int  # of performers that were looked at
+    clear: int  # pairs that never came too close
+    clear_high: float  # upper end of the interval of each of those
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Report:
     """All findings and clearances of one show, worst first."""
 
@@ -51,6 +84,7 @@ class Report:
     clearances: tuple[Clearance, ...] = ()
     unseen: tuple[str, ...] = ()  # what was not looked at, one sentence each
     cautions: tuple[str, ...] = ()  # what stands beside every report of a lit show
+    danced: Danced | None = None  # as danced, where that was asked for
 
     @property
     def ok(self) -> bool:

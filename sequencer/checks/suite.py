@@ -3,6 +3,8 @@
 from collections.abc import Callable
 
 from sequencer.checks.clearance import clearance
+from sequencer.checks.drift import drift
+from sequencer.checks.drift_runs import Trials
 from sequencer.checks.feasible import feasible
 from sequencer.checks.joins import joins
 from sequencer.checks.outcome import Outcome
@@ -10,7 +12,7 @@ from sequencer.checks.rule_distances import required_distances
 from sequencer.checks.safety import safety
 from sequencer.checks.travel import travel
 from sequencer.facts.cautions import page_one
-from sequencer.findings import SEVERITIES, Finding, Report
+from sequencer.findings import SEVERITIES, Danced, Finding, Report
 from sequencer.show.circumstances import cautions_of
 from sequencer.show.house_rules import rules_of
 from sequencer.show.staged import Staged
@@ -19,8 +21,17 @@ UNLIT = "Nothing is lit in this show: burning, fuel and who watches were not loo
 Progress = Callable[[str, float], None]
 
 
-def checked(show: Staged, *, progress: Progress | None = None) -> Report:
+def checked(
+    show: Staged, *, trials: Trials | None = None, progress: Progress | None = None
+) -> Report:
     """Every check on a staged show.
+
+    Parameters
+    ----------
+    show : Staged
+    trials : Trials, optional
+        How the show is danced with drawn errors, if it is.
+    progress : callable, optional
 
     Raises
     ------
@@ -37,12 +48,18 @@ def checked(show: Staged, *, progress: Progress | None = None) -> Report:
     outcome += travel(show.dancers, show.tempo)
     say("checking fire and crew", 0.8)
     outcome += safety(show)
+    danced = None
+    if trials is not None:
+        subject = f"dancing it {trials.runs} times"
+        said, danced = _danced(show, trials, lambda share: say(subject, share))
+        outcome += said
     return Report(
         show=show.file,
         findings=tuple(sorted(outcome.findings, key=_order)),
         clearances=tuple(sorted(outcome.clearances, key=lambda row: row.distance - row.required)),
         unseen=outcome.unseen if show.lit else (UNLIT, *outcome.unseen),
         cautions=_cautions(show, outcome),
+        danced=danced,
     )
 
 
@@ -53,13 +70,35 @@ def _cautions(show: Staged, outcome: Outcome) -> tuple[str, ...]:
 
 
 def _distances(show: Staged) -> Outcome:
+    start, end = beats_of(show)
+    required = required_distances(show, rules_of(show))
+    return clearance(show.dancers, show.tempo, show.venue, required, start=start, end=end)
+
+
+def _danced(
+    show: Staged, trials: Trials, progress: Callable[[float], None]
+) -> tuple[Outcome, Danced]:
+    start, end = beats_of(show)
+    return drift(
+        show.dancers,
+        show.tempo,
+        required_distances(show, rules_of(show)),
+        start=start,
+        end=end,
+        spread=show.show.drift.spread(),
+        trials=trials,
+        progress=progress,
+    )
+
+
+def beats_of(show: Staged) -> tuple[float, float]:
+    """From the song's start, or the first beat if that is earlier, to the end of all that is danced."""
     start = min(0.0, float(show.tempo.beats_from_seconds(0.0)))
     end = max(
         [float(show.tempo.beats_from_seconds(show.song.duration))]
         + [block.end for block in show.blocks]
     )
-    required = required_distances(show, rules_of(show))
-    return clearance(show.dancers, show.tempo, show.venue, required, start=start, end=end)
+    return start, end
 
 
 def _order(finding: Finding) -> tuple[int, float, str, tuple[str, ...]]:

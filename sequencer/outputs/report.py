@@ -2,17 +2,19 @@
 
 The JSON keys are fixed: `show`, `ok`, `findings` (`code`, `severity`, `who`, `start`, `end`, `position`,
 `message`, `remedies`, `source`, `where`) and `clearances` (`between`, `distance`, `required`, `at`, `error`,
-`parts`, `where`, `bound`, `position`), besides `unseen` and `cautions`. Seconds and metres.
+`parts`, `where`, `bound`, `position`), besides `unseen`, `cautions` and `danced` (null unless asked for).
+Seconds and metres.
 """
 
 import json
 import math
 import textwrap
-import unicodedata
 from collections.abc import Iterable
 from dataclasses import asdict
 
 from sequencer.findings import SEVERITIES, Clearance, Finding, Report
+from sequencer.outputs.danced import danced_lines
+from sequencer.outputs.terminal import columns, fitted
 from sequencer.timing.position import clock_text
 
 _SIGNS = {"stop": "STOP", "warn": "WARN", "note": "note"}
@@ -29,6 +31,7 @@ def report_json(report: Report) -> str:
         "clearances": [asdict(clearance) for clearance in report.clearances],
         "unseen": list(report.unseen),
         "cautions": list(report.cautions),
+        "danced": None if report.danced is None else asdict(report.danced),
     }
     return json.dumps(_finite(content), ensure_ascii=False, indent=2, allow_nan=False) + "\n"
 
@@ -51,6 +54,8 @@ def report_table(report: Report, *, width: int = 100) -> str:
     for finding in ordered:
         lines += [*_finding_lines(finding, width), ""]
     lines += _clearance_lines(report.clearances, width)
+    if report.danced is not None:
+        lines += [*danced_lines(report.danced, width), ""]
     if report.unseen:
         lines += ["Not looked at", *_wrapped(report.unseen, width), ""]
     if report.cautions:
@@ -120,23 +125,6 @@ def _wrapped(sentences: Iterable[str], width: int) -> list[str]:
         for sentence in sentences
         for line in textwrap.wrap(sentence, width, initial_indent="  ", subsequent_indent="  ")
     ]
-
-
-def columns(text: str) -> int:
-    """Terminal columns of a text: wide letters take two, combining marks none."""
-    return sum(
-        0 if unicodedata.combining(c) else 2 if unicodedata.east_asian_width(c) in "WF" else 1
-        for c in text
-    )
-
-
-def fitted(text: str, room: int) -> str:
-    """Text cut or filled to exactly `room` columns."""
-    if columns(text) > room:
-        while text and columns(text) > room - 1:
-            text = text[:-1]
-        text += "…"
-    return text + " " * (room - columns(text))
 
 
 def _finite(content: object) -> object:

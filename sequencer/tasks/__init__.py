@@ -1,5 +1,6 @@
 """The library's front door: one function a verb. Here alone hearing, show, checks and outputs meet."""
 
+from sequencer.tasks.dancing import Dancing
 from sequencer.tasks.mending import mend_show
 from sequencer.tasks.shows import (
     check_show,
@@ -18,6 +19,7 @@ from sequencer.tasks.shows import (
 from sequencer.tasks.vocabulary import trace_pattern
 
 __all__ = [
+    "Dancing",
     "check_show",
     "click_song",
     "draw_song",

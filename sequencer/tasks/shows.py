@@ -10,6 +10,7 @@ from sequencer.errors import InputError, Place
 from sequencer.files import write_text
 from sequencer.findings import Report
 from sequencer.show.staged import Staged
+from sequencer.tasks.dancing import Dancing, trials
 from sequencer.timing.song import Song
 
 Progress = Callable[[str, float], None]
@@ -171,17 +172,30 @@ def _heard_before(sha256: str | None, track: Path) -> Song | None:
     return None if sha256 is None else cache.load(sha256, track=track.name)
 
 
-def check_show(path: Path, *, progress: Progress | None = None) -> Report:
+def check_show(
+    path: Path, *, dancing: Dancing | None = None, progress: Progress | None = None
+) -> Report:
     """Every check on a show.
+
+    Parameters
+    ----------
+    path : Path
+    dancing : Dancing, optional
+        How often, and by whom, the show is danced with drawn errors; not at all if left out.
+    progress : callable, optional
 
     Raises
     ------
     InputError
-        If the show or its track cannot be used.
+        If the show, its track or the cluster cannot be used.
     """
     from sequencer.checks.suite import checked
 
-    return checked(stage_show(path, progress=progress), progress=progress)
+    show = stage_show(path, progress=progress)
+    if dancing is None:
+        return checked(show, progress=progress)
+    with trials(show, dancing) as how:
+        return checked(show, trials=how, progress=progress)
 
 
 def report_text(report: Report, *, as_json: bool, width: int = 100) -> str:

@@ -4,7 +4,8 @@ import math
 import pytest
 
 from sequencer.findings import Clearance, Finding, Report
-from sequencer.outputs.report import columns, fitted, report_json, report_table
+from sequencer.outputs.report import report_json, report_table
+from sequencer.outputs.terminal import columns, fitted
 
 FINDING_KEYS = {
     "code", "severity", "who", "start", "end", "position", "message", "remedies", "source",

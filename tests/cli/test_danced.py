@@ -1,0 +1,184 @@
+"""`check --danced`: what is told, and that an interrupted call gives the same bytes in the end."""
+
+import json
+import os
+import signal
+import subprocess
+import sys
+import time
+
+import pytest
+from click.testing import CliRunner
+
+from sequencer.cli import main
+
+SHOW = """\
+title: Two
+track:
+  file: song.wav
+  corrections: {metre: 4, one: 0:00.5}
+venue:
+  stage: {shape: rectangle, width: 12 m, depth: 10 m}
+  audience: [{line: [[-12, -9], [12, -9]]}]
+cast:
+  - {name: Ash, stature: 1.7, prop: &poi {tether: 0.5}}
+  - {name: Birch, stature: 1.7, prop: *poi}
+formations:
+  line:
+    spots:
+      Ash: {at: [-0.9, 5]}
+      Birch: {at: [0.9, 5]}
+staging:
+  - {formation: line, from: 1.1}
+timeline:
+  - {from: 3.1, pattern: static-spin, timing: together, cycle: 1, beats: 24}
+"""
+
+
+@pytest.fixture(scope="module")
+def show(stage_folder):
+    path = stage_folder / "two.yaml"
+    path.write_text(SHOW, encoding="utf-8")
+    CliRunner().invoke(main, ["check", str(path)])  # the song is heard once for all
+    return path
+
+
+@pytest.fixture(scope="module")
+def whole(show):
+    """What 60 runs say that nobody interrupts; kept apart from the other tests' runs."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("sequencer.checks.drift_runs._keep", lambda *_: None)
+        return check(show, "--danced", "60", "--json", "--jobs", "1").stdout
+
+
+def check(show, *arguments):
+    return CliRunner().invoke(main, ["check", str(show), *arguments])
+
+
+def test_the_table_and_the_json_agree(show):
+    table = check(show, "--danced", "40", "--jobs", "1")
+    told = json.loads(check(show, "--danced", "40", "--jobs", "1", "--json").stdout)
+    danced = told["danced"]
+    (one,) = danced["chances"]
+
+    assert danced["runs"] == one["runs"] == 40
+    assert one["between"] == ["Ash", "Birch"]
+    assert 0 < one["low"] < one["chance"] < one["high"] < 1
+    assert one["matters"] in danced["spread"]
+    assert one["who"] in {"Ash", "Birch"}
+    assert "As danced: 40 runs, seed 0" in table.stdout
+    assert f"{100 * one['chance']:.0f} %" in table.stdout
+    assert f"{one['matters']}, {one['who']}" in table.stdout
+    assert "too-close-as-danced" in {finding["code"] for finding in told["findings"]}
+    assert check(show, "--json").stdout.count('"danced": null') == 1
+
+
+def test_the_show_states_its_spread(show, tmp_path):
+    steady = "drift: {place: 0, facing: 0, timing: 0 beats, tempo: 0 %, tether: 0 mm, hand: 0}\n"
+    other = show.with_name("steady.yaml")
+    other.write_text(SHOW + steady, encoding="utf-8")
+    told = json.loads(check(other, "--danced", "3", "--jobs", "1", "--json").stdout)["danced"]
+
+    assert set(told["spread"].values()) == {0.0}
+    assert told["chances"] == []
+    assert (told["pairs"], told["clear"]) == (1, 1)
+
+
+@pytest.mark.parametrize(
+    ("line", "says"),
+    [
+        ("drift: {place: -1 cm}", "place"),
+        ("drift: {facing: nan}", "facing"),
+        ("drift: {tempo: 50 %}", "tempo"),
+        ("drift: {timing: 3}", "timing"),
+        ("drift: {places: 3 cm}", "did you mean"),
+    ],
+)
+def test_absurd_spreads_are_refused_at_their_place(show, line, says):
+    other = show.with_name("absurd.yaml")
+    other.write_text(SHOW + line + "\n", encoding="utf-8")
+    result = check(other, "--danced", "3")
+
+    assert result.exit_code == 2
+    assert says in result.stderr
+    assert f"absurd.yaml:{len(SHOW.splitlines()) + 1}:" in result.stderr
+
+
+@pytest.mark.parametrize(
+    "arguments", [["--danced", "0"], ["--danced", "5", "--jobs", "0"], ["--cluster", "tcp://x:1"]]
+)
+def test_what_does_not_go_together_is_refused(show, arguments):
+    assert check(show, *arguments).exit_code == 2
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="POSIX signals")
+@pytest.mark.parametrize(("how", "jobs"), [("SIGINT", "2"), ("SIGKILL", "1")])
+def test_a_call_that_is_cut_off_ends_as_if_it_had_not_been(show, whole, tmp_path, how, jobs):
+    """Really interrupted: the process is stopped once some runs are kept, then started again."""
+    command = [sys.executable, "-m", "sequencer", "check", str(show), "--json", "--danced", "60"]
+    song = os.environ["XDG_CACHE_HOME"]
+
+    def environment(name):
+        cache = tmp_path / name
+        (cache / "sequencer").mkdir(parents=True)
+        (cache / "sequencer" / "heard").symlink_to(f"{song}/sequencer/heard")
+        return {**os.environ, "XDG_CACHE_HOME": str(cache)}
+
+    ours = environment("ours")
+    parts = tmp_path / "ours" / "sequencer" / "danced"
+    process = subprocess.Popen(
+        [*command, "--jobs", jobs],
+        env=ours,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+        start_new_session=True,
+    )
+    end = time.monotonic() + 60
+    while not list(parts.rglob("0*.json")) and time.monotonic() < end:
+        time.sleep(0.01)
+    os.killpg(process.pid, signal.Signals[how])
+    out, said = process.communicate(timeout=60)
+    assert out == b""
+    assert process.returncode == (130 if how == "SIGINT" else -9)
+    if how == "SIGINT":
+        assert b"Traceback" not in said
+        assert b"goes on where it was" in said
+    assert 0 < len(list(parts.rglob("0*.json"))) < 3
+    assert not list(parts.rglob(".partial-*")) or how == "SIGKILL"
+
+    resumed = subprocess.run([*command, "--jobs", jobs], env=ours, capture_output=True, check=False)
+    assert resumed.returncode in {0, 1}
+    assert resumed.stdout.decode("utf-8") == whole
+    assert len(list(parts.rglob("0*.json"))) == 3
+
+
+def test_a_dask_cluster_gives_the_same(show, tmp_path, monkeypatch):
+    distributed = pytest.importorskip("distributed")
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
+    with distributed.LocalCluster(
+        n_workers=1, threads_per_worker=1, processes=False, dashboard_address=None
+    ) as cluster:
+        address = cluster.scheduler_address
+        asked = ["--danced", "25", "--json", "--cluster", address]
+        handed = check(show, *asked)
+    assert handed.exit_code in {0, 1}, handed.output
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "own"))
+    assert handed.stdout == check(show, "--danced", "25", "--json", "--jobs", "1").stdout
+
+
+def test_a_cluster_that_does_not_answer_is_named(show, monkeypatch):
+    pytest.importorskip("distributed")
+    monkeypatch.setattr("sequencer.tasks.dancing.PATIENCE", "1s")
+    result = check(show, "--danced", "5", "--cluster", "tcp://127.0.0.1:9")
+
+    assert result.exit_code == 2
+    assert "no Dask scheduler answers" in result.stderr
+    assert "Traceback" not in result.output
+
+
+def test_without_dask_the_extra_is_named(show, monkeypatch):
+    monkeypatch.setitem(sys.modules, "distributed", None)
+    result = check(show, "--danced", "5", "--cluster", "tcp://127.0.0.1:9")
+
+    assert result.exit_code == 2
+    assert 'pip install "sequencer[dask]"' in result.stderr
