@@ -100,11 +100,19 @@ def audience_distance(dancers: Sequence[Dancer], requirements: Requirements) -> 
 
 def ceiling_needed(dancer: Dancer, requirements: Requirements) -> float:
     """Height for an arm and a prop straight up, the flame, and the room over it [m]."""
+    return max(ceilings_asked(dancer, requirements).values())
+
+
+def ceilings_asked(dancer: Dancer, requirements: Requirements) -> dict[str, float]:
+    """Height that each rule asks of a ceiling over a dancer's fire [m], by the rule's name."""
     tops = [
         dancer.body.overhead_grip + prop.farthest + prop.hot_radius
         for prop in dancer.props.values()
     ]
-    return max(requirements.ceiling_least, max(tops, default=0.0) + requirements.overhead)
+    return {
+        "ceiling_least": requirements.ceiling_least,
+        "overhead": max(tops, default=0.0) + requirements.overhead,
+    }
 
 
 def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -> list[_Ask]:
@@ -116,7 +124,7 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
             prisms=edge.prisms,
             measure="envelope",
             required=audience,
-            rule="audience",
+            rule="audience_more" if audience > requirements.audience else "audience",
             only_lit=True,
             said="the reach of arm, tether and flame",
             mend=lambda short: (
@@ -314,7 +322,11 @@ def _ceilings(
                     remedies=(
                         f"perform unlit, under a ceiling of {needed:.2f} m or more, or in the open",
                     ),
-                    source=requirements.source("overhead"),
+                    source=" ".join(
+                        requirements.source(name)
+                        for name, asked in ceilings_asked(dancer, requirements).items()
+                        if ceiling.height < asked
+                    ),
                     where=None,
                 )
             )

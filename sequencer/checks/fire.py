@@ -25,7 +25,12 @@ class Cut:
 
 
 def burn_findings(
-    burns: Sequence[PlannedBurn], *, share: Rule, cuts: Sequence[Cut], positions: Sequence[str]
+    burns: Sequence[PlannedBurn],
+    *,
+    share: Rule,
+    cuts: Sequence[Cut],
+    positions: Sequence[str],
+    refuel: Sequence[Rule] = (),
 ) -> list[Finding]:
     """Burns that outlast their wick, eat its reserve, or rest on a time that nobody measured.
 
@@ -38,16 +43,24 @@ def burn_findings(
         Where a burn may be cut, by time.
     positions : sequence of str
         bar.beat of each burn's start.
+    refuel : sequence of Rule
+        How long soaking and spinning off take: burns closer together than that are one.
     """
     found: list[Finding] = []
     for burn, position in zip(burns, positions, strict=True):
-        found += _too_long(burn, position, share, cuts)
+        found += _too_long(burn, position, share, cuts, refuel)
     found += _not_timed(burns, positions)
     found += _few_timed(burns, positions)
     return found
 
 
-def _too_long(burn: PlannedBurn, position: str, share: Rule, cuts: Sequence[Cut]) -> list[Finding]:
+def _too_long(
+    burn: PlannedBurn,
+    position: str,
+    share: Rule,
+    cuts: Sequence[Cut],
+    refuel: Sequence[Rule],
+) -> list[Finding]:
     if burn.burn is None:
         return [
             _finding(
@@ -83,7 +96,13 @@ def _too_long(burn: PlannedBurn, position: str, share: Rule, cuts: Sequence[Cut]
             position,
             f"{burn.who} is lit for {_clock(burn.lit_s)}, but {counted}{together}",
             _remedies(burn, burn.burn, allowed, cuts),
-            f"{share.citation} Burning time: {burn.burn.source}",
+            " ".join(
+                [
+                    share.citation,
+                    *(rule.citation for rule in refuel if together),
+                    f"Burning time: {burn.burn.source}",
+                ]
+            ),
         )
     ]
 

@@ -76,9 +76,9 @@ class Rule:
 
     @property
     def citation(self) -> str:
-        """Profile, what the rule says, and where that stands: the source of a finding."""
+        """Profile, subject, what the rule says, and where that stands: the source of a finding."""
         note = f" ({self.note})" if self.note else ""
-        return f"{self.profile}: {self.printed}{note}. {cited(self.source, self.mark)}"
+        return f"{self.profile}, {self.kind.name}: {self.printed}{note}. {cited(self.source, self.mark)}"
 
     @property
     def number(self) -> float:

@@ -1,9 +1,10 @@
-"""The rules a show is held to: the conservative default, a chosen profile, the user's own on top.
+"""The rules a show is held to: the conservative default, the chosen profiles, the user's own on top.
 
 The stricter of two rules on one subject holds. A looser one holds only with a recorded reference of
 the authority, and then the book says what it loosened.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from sequencer.facts.profiles import Profile, Rule, profile
@@ -92,8 +93,8 @@ class RuleBook:
 
 
 def rule_book(
-    chosen: Profile | None = None,
-    own: Profile | None = None,
+    chosen: Profile | Sequence[Profile] | None = None,
+    own: Profile | Sequence[Profile] | None = None,
     *,
     permit: str | None = None,
     with_default: bool = True,
@@ -102,19 +103,19 @@ def rule_book(
 
     Parameters
     ----------
-    chosen : Profile, optional
-        Of the authority for the place.
-    own : Profile, optional
+    chosen : Profile or sequence of Profile, optional
+        Of the authorities for the place: town, state, venue. The strictest of them holds.
+    own : Profile or sequence of Profile, optional
         The user's own rules.
     permit : str, optional
-        The authority's reference for this place and date. With it the chosen profile's distances
-        and amounts set the default's aside; without it the stricter of the two holds.
+        The authority's reference for this place and date. With it the chosen profiles' distances
+        and amounts set the default's aside, never each other's; without it the strictest holds.
     with_default : bool
         False only to read what one text alone asks.
     """
     base = profile("default") if with_default else None
     profiles = [base] if base else []
-    profiles += [each for each in (chosen, own) if each and each.name != "default"]
+    profiles += [each for each in (*_listed(chosen), *_listed(own)) if each.name != "default"]
     rules = list(base.rules) if base else []
     loosened: list[Loosened] = []
     for each in profiles[1:] if base else profiles:
@@ -124,18 +125,28 @@ def rule_book(
             by_permit = permit if each.authority and rule.kind.sort in {"least", "most"} else None
             reference = rule.override.reference if rule.override else by_permit
             if reference and rule.kind.sort in {"least", "most", "count"}:
-                rules, gone = _set_aside(rules, rule, reference)
+                alone = None if rule.override or base is None else base.title
+                rules, gone = _set_aside(rules, rule, reference, of=alone)
                 loosened += gone
         rules += each.rules
     return RuleBook(profiles=tuple(profiles), rules=tuple(rules), loosened=tuple(loosened))
 
 
-def _set_aside(rules: list[Rule], rule: Rule, reference: str) -> tuple[list[Rule], list[Loosened]]:
-    """Drop rules on the same subject that are stricter than the one with a reference."""
+def _listed(given: Profile | Sequence[Profile] | None) -> Sequence[Profile]:
+    if given is None:
+        return ()
+    return (given,) if isinstance(given, Profile) else given
+
+
+def _set_aside(
+    rules: list[Rule], rule: Rule, reference: str, *, of: str | None
+) -> tuple[list[Rule], list[Loosened]]:
+    """Drop rules on the same subject, of one profile or of all, that are stricter than the one with a reference."""
     kept: list[Rule] = []
     gone: list[Loosened] = []
     for other in rules:
         same = other.kind == rule.kind and other.profile != rule.profile
+        same = same and of in {None, other.profile}
         if same and _stricter(other, rule):
             gone.append(Loosened(rule, other, reference))
         else:

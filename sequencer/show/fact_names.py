@@ -22,7 +22,8 @@ def unknown_facts(show: Show, fault: Fault) -> Iterator[InputError]:
         Makes an error of code, path, what and mend.
     """
     asked: list[tuple[str, tuple[Key, ...], Callable[[str], object], str, str]] = [
-        ("unknown-profile", ("rules", "profile"), profile, show.rules.profile, "docs/sources.md lists them")
+        ("unknown-profile", ("rules", "profile"), profile, name, "docs/sources.md lists them")
+        for name in show.rules.profile
     ]  # fmt: skip
     if show.fire is not None:
         asked.append(

@@ -34,7 +34,7 @@ _YES = {"true": True, "yes": True, "false": False, "no": False}
 
 
 def rules_of(show: Staged) -> RuleBook:
-    """Rules in force for a show: the default, its profile, its own file on top.
+    """Rules in force for a show: the default, its profiles, its own files on top.
 
     Raises
     ------
@@ -44,10 +44,8 @@ def rules_of(show: Staged) -> RuleBook:
         If the profile is not known.
     """
     rules = show.show.rules
-    own = None
-    if rules.file is not None:
-        own = read_house_rules(Path(show.file).parent / rules.file)
-    return rule_book(profile(rules.profile), own, permit=rules.permit)
+    own = [read_house_rules(Path(show.file).parent / name) for name in rules.file]
+    return rule_book([profile(name) for name in rules.profile], own, permit=rules.permit)
 
 
 def read_house_rules(path: Path) -> Profile:

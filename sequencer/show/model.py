@@ -6,7 +6,7 @@ audience's right, Y upstage.
 
 from typing import Annotated, Any, Literal, Self
 
-from pydantic import BeforeValidator, Field, model_validator
+from pydantic import Field, model_validator
 
 from sequencer.show.drift import Drift
 from sequencer.show.evening import Emergency, StopCall, Weather
@@ -23,7 +23,7 @@ from sequencer.show.kinds import (
     When,
 )
 from sequencer.show.props import Prop
-from sequencer.show.record import Names, Point, Record, Side, listed
+from sequencer.show.record import Names, Paths, Point, Record, Side
 from sequencer.show.site import Venue
 
 
@@ -325,9 +325,7 @@ class Rules(Record):
         min_length=1,
         description="rule profiles, see `docs/sources.md`; the strictest rule of all holds",
     )
-    file: Annotated[tuple[str, ...], BeforeValidator(listed)] = Field(
-        (), description="your own rules on top, YAML files"
-    )
+    file: Paths = Field((), description="your own rules on top, YAML files")
     permit: Name | None = Field(None, description="reference of the permit for this place and date")
     authority: Name | None = Field(None, description="who decides")
     between_performers: Length | None = Field(None, description="least distance of two performers")

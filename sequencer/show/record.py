@@ -14,11 +14,11 @@ def _listed(value: Any) -> Any:
     return [value] if isinstance(value, str) else value
 
 
-Names = Annotated[
-    tuple[Name, ...],
-    BeforeValidator(_listed),
-    WithJsonSchema({"anyOf": [{"type": "string"}, {"type": "array", "items": {"type": "string"}}]}),
-]
+_ONE_OR_MORE = WithJsonSchema(
+    {"anyOf": [{"type": "string"}, {"type": "array", "items": {"type": "string"}}]}
+)
+Names = Annotated[tuple[Name, ...], BeforeValidator(_listed), _ONE_OR_MORE]
+Paths = Annotated[tuple[str, ...], BeforeValidator(_listed), _ONE_OR_MORE]
 
 
 class Record(BaseModel):

@@ -125,8 +125,13 @@ def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None)
 
 def refuel_seconds(book: RuleBook) -> float:
     """Time to soak and spin off [s] by the rules in force."""
-    rules = [book.strictest(kind) for kind in _SOAK]
-    return sum(rule.number for rule in rules if rule is not None)
+    return sum(rule.number for rule in refuel_rules(book))
+
+
+def refuel_rules(book: RuleBook) -> tuple[Rule, ...]:
+    """The rules on soaking and spinning off that hold."""
+    rules = (book.strictest(kind) for kind in _SOAK)
+    return tuple(rule for rule in rules if rule is not None)
 
 
 def watched_by_one(book: RuleBook, heads: int) -> tuple[int, Rule | None]:

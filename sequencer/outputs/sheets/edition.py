@@ -141,7 +141,7 @@ class Edition:
         yield from (words for does in show.stop_call.does.values() for words in does)
         yield from (words for _, words in show.emergency.lines if words)
         yield from show.weather.lines
-        yield from filter(None, (show.rules.permit, show.rules.authority, show.rules.profile))
+        yield from filter(None, (show.rules.permit, show.rules.authority, *show.rules.profile))
         if show.fire is not None:
             yield show.fire.fuel
         for finding in self.report.findings:

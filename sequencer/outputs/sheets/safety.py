@@ -97,7 +97,7 @@ def night_facts(edition: Edition) -> list[tuple[str, str]]:
         facts.append(("Fuel", show.fire.fuel))
         times = [t.seconds for n in show.names if (t := burn_time(staged, n)) is not None]
         facts.append(("Wick burns", span_seconds(min(times)) if times else "not known"))
-    facts.append(("Rules", show.rules.profile))
+    facts.append(("Rules", listed(show.rules.profile, most=3)))
     facts.append(("Permit", show.rules.permit or "none recorded"))
     return facts
 

@@ -289,7 +289,7 @@ def test_own_rules_of_a_file_hold(tmp_path):
     found = [each for each in safety_findings(staged(read, song())) if each.severity == "stop"]
 
     assert [each.code for each in found] == ["too-few-safety"]
-    assert "By-law: 3. By-law 1 section 2 [own; as entered]" in found[0].source
+    assert "By-law, spotters: 3. By-law 1 section 2 [own; as entered]" in found[0].source
 
 
 @pytest.mark.parametrize(

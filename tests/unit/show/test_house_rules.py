@@ -3,6 +3,7 @@
 import pytest
 
 from sequencer.errors import InputError, InputErrors
+from sequencer.facts.profiles import profile
 from sequencer.facts.rule_book import rule_book
 from sequencer.show.document import parse_document
 from sequencer.show.house_rules import house_rules_from, read_house_rules
@@ -112,3 +113,15 @@ def test_an_override_loosens_and_is_remembered():
 def test_no_file_is_said(tmp_path):
     with pytest.raises(InputError, match="no such file"):
         read_house_rules(tmp_path / "none.yaml")
+
+
+def test_the_strictest_of_several_profiles_holds_and_a_permit_sets_none_of_them_aside():
+    """Town 10 ft [A1] and region 5 m [A22]: with a permit the default's 20 ft go, the region's 5 m stay."""
+    both = [profile("kansas-city"), profile("montreal")]
+
+    assert rule_book(both).audience_distance(1)[0] == pytest.approx(6.096)
+    assert rule_book(both, permit="P-1").audience_distance(1)[0] == pytest.approx(5.0)
+    assert rule_book(both[::-1], permit="P-1").audience_distance(1)[0] == pytest.approx(5.0)
+    assert {each.instead_of.profile for each in rule_book(both, permit="P-1").loosened} == {
+        profile("default").title
+    }
