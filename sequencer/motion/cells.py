@@ -10,12 +10,14 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.motion.dancer import N_FRONT, N_POINTS, Dancer
+from sequencer.motion.ensemble import Ensemble
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Cells:
     """Proven bounds of n dancers on c cells; p points, those behind the hands only where there are some."""
 
+    ensemble: Ensemble  # the dancers
     edges: Floats  # (c + 1,) [beats]
     speed: Floats  # (n, c, p) [m/beat] of each point
     acceleration: Floats  # (n, c, p) [m/beat²]
@@ -79,6 +81,7 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
         lit[k] = dancer.is_lit(middle)
         place[k] = dancer.floor.at(middle).place
     return Cells(
+        ensemble=Ensemble(dancers),
         edges=edges,
         speed=speed,
         acceleration=acceleration,

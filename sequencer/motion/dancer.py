@@ -181,7 +181,7 @@ class Dancer:
         turning = stand.facing_rate
         for side in self.props:
             motion = self.courses[side].at(beat)
-            prop, first, rear = self.props[side], _FIRST[side], _REAR[side]
+            prop, first, rear = self.props[side], FIRST[side], REAR[side]
             far = prop.ball[0]
             moving = [
                 (first, self.body.shoulder(side), np.zeros(3)),
@@ -365,12 +365,12 @@ class Dancer:
                 raise ValueError(f"{self.name}: a bound is not finite, nothing can be proven")
             shoulder = np.zeros((3, n))
             shoulder[0] = self.body.half_shoulder
-            first = _FIRST[side]
+            first = FIRST[side]
             moving = {
                 first: shoulder,
                 first + 1: hand,
                 first + 2: _end(bounds, prop.ball[0]),
-                _REAR[side]: _end(bounds, prop.behind),
+                REAR[side]: _end(bounds, prop.behind),
             }
             for i, own in moving.items():
                 rho, dp, ddp = own[0], own[1], own[2]
@@ -386,8 +386,8 @@ class Dancer:
         )
 
 
-_FIRST: dict[Side, int] = {"left": 2, "right": 5}  # index of each side's shoulder
-_REAR: dict[Side, int] = {"left": 8, "right": 9}
+FIRST: dict[Side, int] = {"left": 2, "right": 5}  # index of each side's shoulder
+REAR: dict[Side, int] = {"left": 8, "right": 9}
 
 
 def _end(bounds: Sequence[Bounds], length: float) -> Floats:

@@ -17,7 +17,7 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import ArrayLike
 
-from sequencer.arrays import Floats, as_floats
+from sequencer.arrays import Floats, Ints, as_floats
 
 Point = tuple[float, float]
 _PEAK_RATE = 15 / 8  # of s', at u = 1/2
@@ -114,29 +114,8 @@ class FloorPath:
         Source: minimum-jerk law along a natural cubic spline (module). Exact.
         """
         beat = as_floats("beats", beats)
-        table = self._table
-        move = np.searchsorted(table.starts, beat, side="right")  # 0: before the first
-        length = table.lengths[move]
-        u = np.clip((beat - table.begins[move]) / length, 0.0, 1.0)
-        s = u * u * u * (10.0 + u * (-15.0 + 6.0 * u))
-        ds = 30.0 * (u * (1.0 - u)) ** 2 / length
-        dds = 60.0 * u * (1.0 - u) * (1.0 - 2.0 * u) / (length * length)
-        piece = np.searchsorted(table.keys, move + np.minimum(s, 1.0 - 1e-12), side="right") - 1
-        x = (s - table.knots[piece])[..., None]
-        c = table.cubics[piece]  # (..., 4, 2)
-        q = c[..., 0, :] + x * (c[..., 1, :] + x * (c[..., 2, :] + x * c[..., 3, :]))
-        dq = c[..., 1, :] + x * (2.0 * c[..., 2, :] + x * 3.0 * c[..., 3, :])
-        ddq = 2.0 * c[..., 2, :] + 6.0 * x * c[..., 3, :]
-        rate, jerk = ds[..., None], dds[..., None]
-        turn = table.turns[move]
-        return Placement(
-            place=q,
-            place_rate=dq * rate,
-            place_acceleration=ddq * rate * rate + dq * jerk,
-            facing=table.facings[move] + turn * s,
-            facing_rate=turn * ds,
-            facing_acceleration=turn * dds,
-        )
+        table = self.table
+        return table.placed(np.searchsorted(table.starts, beat, side="right"), beat)
 
     def pieces(self, start: float, end: float) -> tuple[tuple[float, float, FloorBounds], ...]:
         """Stands and moves between two beats, each with proven bounds.
@@ -148,7 +127,7 @@ class FloorPath:
         """
         out: list[tuple[float, float, FloorBounds]] = []
         at = start
-        for move, bounds in zip(self.moves, self._table.bounds, strict=True):
+        for move, bounds in zip(self.moves, self.table.bounds, strict=True):
             if move.end <= at:
                 continue
             if move.start >= end:
@@ -223,7 +202,8 @@ class FloorPath:
         return FloorPath(self.place, self.facing, moves)
 
     @cached_property
-    def _table(self) -> "_Table":
+    def table(self) -> "_Table":
+        """The path as arrays."""
         return _Table.of(self.place, self.facing, self.moves)
 
 
@@ -273,6 +253,82 @@ class _Table:
             cubics=np.concatenate(cubics),
             bounds=tuple(bounds),
         )
+
+    def placed(self, move: Ints, beat: Floats) -> Placement:
+        """Place and facing at beats of the rows given, each shape (...)."""
+        length = self.lengths[move]
+        u = np.clip((beat - self.begins[move]) / length, 0.0, 1.0)
+        s = u * u * u * (10.0 + u * (-15.0 + 6.0 * u))
+        ds = 30.0 * (u * (1.0 - u)) ** 2 / length
+        dds = 60.0 * u * (1.0 - u) * (1.0 - 2.0 * u) / (length * length)
+        piece = np.searchsorted(self.keys, move + np.minimum(s, 1.0 - 1e-12), side="right") - 1
+        x = (s - self.knots[piece])[..., None]
+        c = self.cubics[piece]  # (..., 4, 2)
+        q = c[..., 0, :] + x * (c[..., 1, :] + x * (c[..., 2, :] + x * c[..., 3, :]))
+        dq = c[..., 1, :] + x * (2.0 * c[..., 2, :] + x * 3.0 * c[..., 3, :])
+        ddq = 2.0 * c[..., 2, :] + 6.0 * x * c[..., 3, :]
+        rate, jerk = ds[..., None], dds[..., None]
+        turn = self.turns[move]
+        return Placement(
+            place=q,
+            place_rate=dq * rate,
+            place_acceleration=ddq * rate * rate + dq * jerk,
+            facing=self.facings[move] + turn * s,
+            facing_rate=turn * ds,
+            facing_acceleration=turn * dds,
+        )
+
+
+class Floors:
+    """Ways of many performers, evaluated in one go.
+
+    Parameters
+    ----------
+    paths : sequence of FloorPath
+    """
+
+    def __init__(self, paths: Sequence[FloorPath]) -> None:
+        tables = [path.table for path in paths]
+        rows = [len(table.begins) for table in tables]
+        self._first = np.concatenate([[0], np.cumsum(rows)[:-1]]).tolist()
+        self._starts = [table.starts for table in tables]
+        self._table = _Table(
+            starts=np.empty(0),
+            begins=np.concatenate([table.begins for table in tables]),
+            lengths=np.concatenate([table.lengths for table in tables]),
+            facings=np.concatenate([table.facings for table in tables]),
+            turns=np.concatenate([table.turns for table in tables]),
+            # A key holds its row, so the keys of all ways rise one after the other.
+            keys=np.concatenate(
+                [table.keys + first for table, first in zip(tables, self._first, strict=True)]
+            ),
+            knots=np.concatenate([table.knots for table in tables]),
+            cubics=np.concatenate([table.cubics for table in tables]),
+            bounds=(),
+        )
+
+    def at(self, slices: Sequence[tuple[int, int, int]], beats: Floats) -> Placement:
+        """Places and facings of a performer each.
+
+        Parameters
+        ----------
+        slices : sequence of (path, low, high)
+            Which path each part of the beats is for; they cover the beats in order.
+        beats : ndarray, shape (n,) [beats]
+
+        Returns
+        -------
+        placement : Placement
+
+        Notes
+        -----
+        Source: `FloorPath.at`. The same numbers.
+        """
+        moves = [
+            np.searchsorted(self._starts[k], beats[low:high], side="right") + self._first[k]
+            for k, low, high in slices
+        ]
+        return self._table.placed(np.concatenate(moves), beats)
 
 
 def _spline(points: Floats) -> tuple[Floats, Floats]:

@@ -57,7 +57,7 @@ class PairKernel:
     def sample(self, rows: Ints, centre: Floats, half: Floats, enough: Floats) -> Sample:
         """Value and bounds of the distance over intervals."""
         i, j, cell = self.first[rows], self.second[rows], self.cell[rows]
-        state, (a, b) = states(self.dancers, (i, j), centre, self.grid.points)
+        state, (a, b) = states(self.grid.ensemble, (i, j), centre, self.grid.points)
         lower = self._separated(state, a, b, i, j, cell, half)
         value = np.full(len(rows), np.inf)
         upper = np.full(len(rows), np.inf)

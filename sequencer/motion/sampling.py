@@ -7,7 +7,8 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
-from sequencer.motion.dancer import Dancer, parts_of
+from sequencer.motion.dancer import parts_of
+from sequencer.motion.ensemble import Ensemble
 
 
 class States(NamedTuple):
@@ -19,13 +20,13 @@ class States(NamedTuple):
 
 
 def states(
-    dancers: Sequence[Dancer], who: Sequence[Ints], beats: Floats, kept: int
+    ensemble: Ensemble, who: Sequence[Ints], beats: Floats, kept: int
 ) -> tuple[States, list[Ints]]:
     """States of the dancers asked for, without repeats.
 
     Parameters
     ----------
-    dancers : sequence of Dancer
+    ensemble : Ensemble
     who : sequence of ndarray, shape (n,) [1]
         One array or more of indices of dancers, all for the same beats.
     beats : ndarray, shape (n,) [beats]
@@ -40,7 +41,7 @@ def states(
 
     Notes
     -----
-    Source: `Dancer.stage_points`. Exact.
+    Source: `Dancer.stage_points`. Exact to rounding.
     """
     times, place = np.unique(beats, return_inverse=True)
     n = len(times)
@@ -49,15 +50,13 @@ def states(
     )
     owner, instant = codes // n, times[codes % n]
     parts = len(parts_of(kept))
-    points, rates = np.empty((len(codes), kept, 3)), np.empty((len(codes), kept, 3))
+    points, rates = ensemble.stage_points(owner, instant, kept)
     radii = np.empty((len(codes), parts))
     edges = np.concatenate([[0], np.flatnonzero(np.diff(owner)) + 1, [len(codes)]])
     for low, high in pairwise(edges.tolist()):
         if low == high:
             continue
-        dancer, at = dancers[owner[low]], instant[low:high]
-        where, rate = dancer.stage_points(at)
-        points[low:high] = where[:kept].transpose(1, 0, 2)
-        rates[low:high] = rate[:kept].transpose(1, 0, 2)
+        dancer, at = ensemble.dancers[owner[low]], instant[low:high]
+        where = points[low:high].transpose(1, 0, 2)
         radii[low:high] = dancer.radii(where, dancer.is_lit(at))[:parts].T
     return States(points, rates, radii), list(np.split(index, len(who)))

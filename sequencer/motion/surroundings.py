@@ -180,7 +180,7 @@ class _Kernel:
     ) -> Sample:
         """Values and bounds for dancers i over intervals within cells c."""
         envelopes = self._envelopes()[:, 0] if self.measure == "envelope" else None
-        state, (at,) = states(self.dancers, (i,), centre, self.grid.points)
+        state, (at,) = states(self.grid.ensemble, (i,), centre, self.grid.points)
         value: Floats = np.full(len(i), np.inf)
         lower, upper = value, value
         label: Ints = np.full(len(i), -1, dtype=np.int64)
