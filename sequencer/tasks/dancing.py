@@ -48,7 +48,7 @@ def trials(show: Staged, asked: Dancing) -> "Iterator[Trials]":
 
     from sequencer.checks.drift_runs import Trials
 
-    with _connected(asked.cluster):
+    with connected(asked.cluster):
         yield Trials(
             runs=asked.runs,
             seed=asked.seed,
@@ -65,7 +65,14 @@ def _content(show: Staged) -> str:
 
 
 @contextmanager
-def _connected(cluster: str | None) -> Iterator[None]:
+def connected(cluster: str | None) -> Iterator[None]:
+    """A Dask cluster that joblib may use meanwhile; nothing where no address is given.
+
+    Raises
+    ------
+    InputError
+        If Dask is not installed, or nothing answers there.
+    """
     if cluster is None:
         yield
         return
