@@ -59,13 +59,14 @@ def captions(staged: Staged) -> str:
             )
         if not text:
             continue
-        lines += [staged.position(start), f"{_stamp(begin)} --> {_stamp(stop)}"]
+        lines += [staged.position(start), f"{timestamp(begin)} --> {timestamp(stop)}"]
         lines += [_plain(line) for line in text]
         lines.append("")
     return "\n".join(lines)
 
 
-def _stamp(seconds: float) -> str:
+def timestamp(seconds: float) -> str:
+    """HH:MM:SS.mmm, rounded to the millisecond before it is cut into parts, so that it carries."""
     ticks = round(seconds * 1000)
     minutes, rest = divmod(ticks, 60_000)
     hours, minutes = divmod(minutes, 60)

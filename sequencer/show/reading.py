@@ -98,6 +98,7 @@ def nearest(word: str, known: Sequence[str]) -> str:
 
 
 def _collected(faults: list[InputError]) -> InputError:
+    faults = list({str(fault): fault for fault in faults}.values())  # an anchor is faulty once
     faults.sort(key=lambda fault: (fault.place.line or 0, fault.place.column or 0))
     return faults[0] if len(faults) == 1 else InputErrors(faults[:MOST_SHOWN])
 

@@ -8,7 +8,7 @@ from itertools import pairwise
 import pytest
 import webvtt
 
-from sequencer.outputs.captions import write_captions
+from sequencer.outputs.captions import timestamp, write_captions
 
 
 @pytest.fixture(scope="module")
@@ -57,3 +57,17 @@ def test_markup_in_a_name_is_escaped(rounds, tmp_path):
     assert "<b>" not in text
     assert "&lt;b&gt;S --&gt; n&lt;/b&gt;" in text
     assert len(webvtt.read(str(path)).captions) > 10
+
+
+@pytest.mark.parametrize(
+    ("seconds", "text"),
+    [
+        (3661.5, "01:01:01.500"),
+        (59.9996, "00:01:00.000"),
+        (3599.9996, "01:00:00.000"),
+        (0.0, "00:00:00.000"),
+    ],
+)
+def test_a_timestamp_carries(seconds, text):
+    """Minutes and seconds run from 00 to 59, hours have at least two digits: 60:00.000 does not exist."""
+    assert timestamp(seconds) == text
