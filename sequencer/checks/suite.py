@@ -7,6 +7,7 @@ from sequencer.checks.drift import drift
 from sequencer.checks.drift_runs import Trials
 from sequencer.checks.feasible import feasible
 from sequencer.checks.joins import joins
+from sequencer.checks.listen_again import listen_again
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.rule_distances import required_distances
 from sequencer.checks.safety import safety
@@ -48,6 +49,7 @@ def checked(
     outcome += travel(show.dancers, show.tempo)
     say("checking fire and crew", 0.8)
     outcome += safety(show)
+    outcome += listen_again(show)
     danced = None
     if trials is not None:
         subject = f"dancing it {trials.runs} times"

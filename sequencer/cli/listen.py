@@ -1,4 +1,4 @@
-"""`sequencer listen`: what is heard in a song."""
+"""`sequencer listen`: what is heard in a song, or in a folder of songs."""
 
 from pathlib import Path
 
@@ -10,23 +10,42 @@ from sequencer.cli.progress import Progress
 @click.command(epilog="Example: sequencer listen my-song.mp3 --chart exports/my-song.png")
 @click.argument("track", type=click.Path(path_type=Path))
 @click.option("--json", "as_json", is_flag=True, help="Print JSON instead of a summary.")
-@click.option(
-    "--chart", type=click.Path(path_type=Path), help="Draw what was heard into this PNG file."
-)
+@click.option("--chart", type=click.Path(path_type=Path),
+              help="Draw what was heard into this PNG file; of a folder of tracks, into this folder.")  # fmt: skip
 @click.option("--clicks", type=click.Path(path_type=Path),
               help="Write the track with a click on every beat into this WAV file.")  # fmt: skip
 @click.option("--tap", "taps", type=click.Path(path_type=Path),
               help="Beats of your own: seconds, one a line, a CSV table, or a MIDI file.")  # fmt: skip
 @click.option("--again", is_flag=True, help="Hear it anew, even if it was heard before.")
+@click.option("--jobs", type=click.IntRange(-1), default=-1, metavar="N",
+              help="Tracks of a folder heard side by side; all cores if left out.")  # fmt: skip
+@click.option("--cluster", metavar="ADDRESS",
+              help="Hand a folder to the Dask cluster whose scheduler is there.")  # fmt: skip
+@click.pass_context
 def listen(
+    ctx: click.Context,
     track: Path,
     as_json: bool,
     chart: Path | None,
     clicks: Path | None,
     taps: Path | None,
     again: bool,
+    jobs: int,
+    cluster: str | None,
 ) -> None:
-    """Hear beats, bars, tempo, sections and energy in TRACK (wav, flac, ogg, mp3)."""
+    """Hear beats, bars, tempo, sections and energy in TRACK (wav, flac, ogg, mp3).
+
+    TRACK may be a folder: all tracks in it are heard, and listed in one table.
+    """
+    if jobs == 0:
+        raise click.UsageError("--jobs is 1 or more, or left out for all cores", ctx)
+    if track.is_dir():
+        if clicks is not None or taps is not None:
+            raise click.UsageError("--clicks and --tap are for one track; name the file", ctx)
+        status = _listen_to_all(track, as_json, chart, again=again, jobs=jobs, cluster=cluster)
+        ctx.exit(status)
+    if cluster is not None:
+        raise click.UsageError("--cluster is for a folder of tracks", ctx)
     from sequencer import tasks
 
     with Progress() as progress:
@@ -36,3 +55,23 @@ def listen(
         if clicks is not None:
             tasks.click_song(song, track, clicks)
     click.echo(tasks.song_text(song, track, as_json=as_json))
+
+
+def _listen_to_all(
+    folder: Path, as_json: bool, charts: Path | None, *, again: bool, jobs: int, cluster: str | None
+) -> int:
+    """0: all were heard; 1: some files could not be used, each is named; 2: none could."""
+    from sequencer import tasks
+    from sequencer.errors import InputError
+
+    with Progress() as progress:
+        heard = tasks.hear_folder(
+            folder, again=again, jobs=jobs, cluster=cluster, progress=progress
+        )
+        if charts is not None:
+            tasks.chart_folder(heard, charts)
+    unusable = [error for _, error in heard if isinstance(error, InputError)]
+    for error in unusable:
+        click.echo(f"error: {error}", err=True)
+    click.echo(tasks.folder_text(folder, heard, as_json=as_json))
+    return 0 if not unusable else 1 if len(unusable) < len(heard) else 2

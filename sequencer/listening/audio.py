@@ -16,6 +16,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sequencer.errors import InputError, Place
+from sequencer.listening.mpeg import Recounted, counted, length_warning
 
 RATE = 22050  # [Hz] of everything that listens
 SHORTEST = 4.0  # [s]
@@ -148,6 +149,12 @@ def sha256_of(path: Path) -> str:
         raise _unreadable(path, error) from error
 
 
+def warning_of(path: Path) -> str | None:
+    """What is odd about a file that can be heard all the same, in one line."""
+    frames = counted(path)
+    return length_warning(frames) if frames else None
+
+
 def is_audio_name(path: Path) -> bool:
     """True for file names that look like audio; a folder of tracks is sifted by it."""
     return path.suffix.lower() in _SUFFIXES and not path.name.startswith(".")
@@ -203,7 +210,9 @@ def _opened(path: Path) -> Iterator[Any]:
         raise _unreadable(path, error) from error
     with handle:
         try:
-            file = soundfile.SoundFile(handle)
+            frames = counted(path)
+            wrong = frames is not None and frames.claimed not in {None, frames.found}
+            file = soundfile.SoundFile(Recounted(handle, frames) if wrong and frames else handle)
         except (soundfile.LibsndfileError, RuntimeError, ValueError) as error:
             raise InputError(
                 "track-not-audio",

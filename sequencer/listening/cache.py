@@ -15,7 +15,7 @@ from sequencer.errors import InputError
 from sequencer.files import write_text
 from sequencer.timing.song import Reading, Section, Song
 
-ANALYSIS = "4"  # raised whenever the same file would be heard otherwise
+ANALYSIS = "5"  # raised whenever the same file would be heard otherwise
 
 
 def folder() -> Path:
@@ -68,6 +68,7 @@ def song_from_record(record: dict[str, Any]) -> Song:
     given["unsteady"] = tuple((float(a), float(b)) for a, b in given["unsteady"])
     for name in ("beats", "downbeats", "energy", "bar_confidence"):
         given[name] = tuple(float(value) for value in given[name])
+    given["warnings"] = tuple(str(line) for line in given["warnings"])
     return Song(**given)
 
 

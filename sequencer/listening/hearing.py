@@ -9,7 +9,7 @@ import numpy as np
 from sequencer.errors import InputError
 from sequencer.listening import cache
 from sequencer.listening.activations import activations_of
-from sequencer.listening.audio import RATE, Track, is_audio_name, sha256_of
+from sequencer.listening.audio import RATE, Track, is_audio_name, sha256_of, warning_of
 from sequencer.listening.beats import Count, count_of
 from sequencer.listening.energy import energy_curve, mean_energy
 from sequencer.listening.sections import sections_of
@@ -53,7 +53,8 @@ def hear(path: Path, *, progress: Progress | None = None, use_cache: bool = True
     tell("finding the beat", 0.5)
     count = count_of(activations_of(spectra), spectra.duration)
     tell("finding the sections", 0.9)
-    song = _song(path.name, digest, spectra, count)
+    warning = warning_of(path)
+    song = _song(path.name, digest, spectra, count, (warning,) if warning else ())
     cache.store(song)
     tell("done", 1.0)
     return song
@@ -113,6 +114,7 @@ def song_json(song: Song, path: Path | None = None) -> dict[str, Any]:
         "bar_confidence": list(song.bar_confidence),
         "readings": [{"tempo": r.tempo, "meter": r.metre, "share": r.share} for r in song.readings],
         "unsteady": [list(span) for span in song.unsteady],
+        "warnings": list(song.warnings),
         "energy": list(song.energy),
     }
 
@@ -137,7 +139,9 @@ def _expected_duration(path: Path) -> float:
     return max(path.stat().st_size / rate.get(path.suffix.lower(), 8 * RATE), 1.0)
 
 
-def _song(name: str, digest: str, spectra: Spectra, count: Count) -> Song:
+def _song(
+    name: str, digest: str, spectra: Spectra, count: Count, warnings: tuple[str, ...]
+) -> Song:
     energy = energy_curve(spectra.loudness, spectra.duration)
     stretches = sections_of(spectra, count.downbeats, metre=count.metre)
     levels = [mean_energy(energy, spectra.duration, s.start, s.end) for s in stretches]
@@ -166,6 +170,7 @@ def _song(name: str, digest: str, spectra: Spectra, count: Count) -> Song:
         bar_confidence=tuple(np.round(count.confidence, 3).tolist()),
         readings=count.readings,
         unsteady=count.unsteady,
+        warnings=warnings,
     )
 
 

@@ -11,14 +11,16 @@ from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 
 from sequencer.arrays import Floats
+from sequencer.outputs.song_report import metres_text, readings_text
+from sequencer.timing.phrases import phrase_length, phrases
 from sequencer.timing.position import clock_text
-from sequencer.timing.song import Song
+from sequencer.timing.song import SURE, Song
 
 LINE = 120.0  # [s] of song a line, about
 INK, ACCENT, FAINT = "#1a1a1a", "#b3400a", "#8a8a8a"
+_BELOW = -0.14  # of the energy's scale: the strip of bar numbers lies under it
 _HATCHES = ("", "///", "...", "\\\\\\", "xxx", "---", "+++", "ooo")
 _GREYS = ("#f2f2f2", "#dcdcdc", "#e8e4da", "#d3dbe0", "#ece0d8", "#dde5d8")
-UNSURE = 0.5  # a bar below this is marked "listen here"
 
 
 def song_chart(song: Song) -> Figure:
@@ -41,20 +43,34 @@ def song_chart(song: Song) -> Figure:
         span = (k * width, (k + 1) * width)
         _energy(grid[2 * k], song, span)
         _tempo(grid[2 * k + 1], song, span)
-    figure.supxlabel(
-        "time [m:ss]   grey: energy   numbers: bars   ▼ listen here: this bar is not sure",
-        fontsize=10,
-    )
+    figure.supxlabel(_legend(song), fontsize=10)
     return figure
 
 
 def _title(song: Song) -> str:
     if len(song.beats) < 2:
-        return f"{song.track}: no steady beat was heard"
-    return (
+        return f"{song.track}: no steady beat found here"
+    told = (
         f"{song.track}: {song.tempo:.1f} beats a minute, {song.metre} beats a bar, "
         f"{clock_text(song.duration)}"
     )
+    if changes := metres_text(song):
+        told += f"\nthe metre changes: {changes}"
+    if others := readings_text(song):
+        told += f"\ncould also be counted {others}"
+    return told
+
+
+def _legend(song: Song) -> str:
+    parts = ["time [m:ss]", "grey: energy"]
+    if song.beats:
+        counts = phrase_length(song.metre)
+        parts += ["numbers: bars", f"┃ phrases of {counts} counts"]
+    if song.unsure_bars():
+        parts.append("▼ listen here: this bar is not sure")
+    if song.unsteady:
+        parts.append("crossed out: no steady beat found here")
+    return "    ".join(parts)
 
 
 def _energy(axes: Axes, song: Song, span: tuple[float, float]) -> None:
@@ -83,7 +99,7 @@ def _energy(axes: Axes, song: Song, span: tuple[float, float]) -> None:
         at = np.linspace(0.0, song.duration, len(song.energy))
         axes.fill_between(at, np.array(song.energy), color="#6f6f6f", alpha=0.75, linewidth=0.0)
     _bars(axes, song, span)
-    axes.set(xlim=span, ylim=(0.0, 1.25), yticks=[])
+    axes.set(xlim=span, ylim=(_BELOW, 1.25), yticks=[])
     axes.set_ylabel("energy", fontsize=9)
     axes.tick_params(labelbottom=False)
 
@@ -92,11 +108,16 @@ def _bars(axes: Axes, song: Song, span: tuple[float, float]) -> None:
     inside = [(k, t) for k, t in enumerate(song.downbeats) if span[0] <= t < span[1]]
     step = max(1, 4 * ceil(len(inside) / 64))
     for k, t in inside:
-        axes.axvline(t, ymax=0.05, color=INK, linewidth=0.6)
+        axes.vlines(t, _BELOW, 0.5 * _BELOW, color=INK, linewidth=0.6)
         if k % step == 0:
-            axes.text(t, 0.07, str(k + 1), fontsize=8, ha="left", color="white", clip_on=True)
-    unsure = [t for k, t in inside if song.bar_confidence and song.bar_confidence[k] < UNSURE]
-    axes.plot(unsure, np.full(len(unsure), 0.93), "v", color=ACCENT, markersize=5)
+            axes.text(
+                t + 0.15, _BELOW, f" {k + 1}", fontsize=8, va="bottom", color=INK, clip_on=True
+            )
+    for phrase in phrases(song):
+        if span[0] <= phrase.start < span[1]:
+            axes.vlines(phrase.start, _BELOW, 0.0, color=INK, linewidth=1.6)
+    unsure = [t for k, t in inside if song.bar_confidence and song.bar_confidence[k] < SURE]
+    axes.plot(unsure, np.full(len(unsure), 0.93), "v", color=ACCENT, markersize=7, mec="white")
 
 
 def _tempo(axes: Axes, song: Song, span: tuple[float, float]) -> None:

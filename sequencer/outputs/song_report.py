@@ -5,10 +5,13 @@ from pathlib import Path
 from typing import Any
 
 from sequencer.listening.hearing import song_json as song_record_of
+from sequencer.timing.phrases import level_word, phrase_length, phrases
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 
 SURE = 0.6  # confidence from which a reading needs no "listen here"
+_NAMED = 6  # stretches of unsure bars that are named one by one
+_OTHER = 0.05  # share of likelihood from which another way to count is told
 
 
 def song_record(song: Song, track: Path) -> dict[str, Any]:
@@ -16,6 +19,12 @@ def song_record(song: Song, track: Path) -> dict[str, Any]:
     record = song_record_of(song, track)
     for part, name in zip(record["sections"], song.section_names(), strict=True):
         part["name"] = name
+        part["level"] = level_word(part["energy"])
+    record["phrases"] = [
+        {"section": p.section, "number": p.number, "start": p.start, "end": p.end, "counts": p.counts}
+        for p in phrases(song)
+    ]  # fmt: skip
+    record["listen_here"] = [{"from_bar": a, "to_bar": b} for a, b in song.unsure_bars()]
     return record
 
 
@@ -27,36 +36,86 @@ def song_json(song: Song, track: Path) -> str:
 def song_summary(song: Song) -> str:
     """What was heard, in a few lines."""
     lines = [f"{song.track}   {clock_text(song.duration)}   {song.sha256[:12]}"]
+    lines += [f"warning: {warning}" for warning in song.warnings]
     if len(song.beats) < 2:
-        spans = ", ".join(f"{clock_text(a)} to {clock_text(b)}" for a, b in song.unsteady)
+        spans = _spans_text(song)
         lines.append(
-            f"no steady beat was heard{f' ({spans})' if spans else ''}; "
+            f"no steady beat found here{f' ({spans})' if spans else ''}; "
             "give beats by hand (--tap), or use another track"
         )
     else:
-        doubt = [
-            f"{subject} {value:.0%}" for subject, value in song.confidence.items() if value < SURE
-        ]
         lines.append(
             f"{song.tempo:.1f} beats a minute, {song.metre} beats a bar, {len(song.beats)} beats, "
             f"bar 1 at {clock_text(song.downbeats[0], decimals=2)}"
         )
+        if others := readings_text(song):
+            lines.append(f"could also be counted {others}")
+        if changes := metres_text(song):
+            lines.append(f"the metre changes: {changes}")
+        doubt = [
+            f"{subject} {value:.0%}" for subject, value in song.confidence.items() if value < SURE
+        ]
         if doubt:
             lines.append("listen again here, the machine is not sure: " + ", ".join(doubt))
+        if bars := unsure_text(song):
+            lines.append(f"listen here: {bars}")
         if song.unsteady:
-            spans = ", ".join(f"{clock_text(a)} to {clock_text(b)}" for a, b in song.unsteady)
-            lines.append(f"no steady beat from {spans}")
+            lines.append(f"no steady beat found here: {_spans_text(song)}")
     if song.sections:
-        lines += ["", f"{'section':<16}{'from':>8}{'to':>9}{'bar':>9}  energy"]
-        count = song.tempo_map() if len(song.beats) > 1 else None
-        for part, name in zip(song.sections, song.section_names(), strict=True):
-            bar = (
-                str(count.position_of(round(float(count.beats_from_seconds(part.start)))))
-                if count and part.start >= song.downbeats[0] - 0.1
-                else "–"
-            )
-            bar_of_energy = "█" * round(10 * part.energy)
-            lines.append(
-                f"{name:<16}{clock_text(part.start):>8}{clock_text(part.end):>9}{bar:>9}  {bar_of_energy}"
-            )
+        lines += ["", *_sections_table(song)]
     return "\n".join(lines)
+
+
+def readings_text(song: Song) -> str:
+    """Other ways to count the song with their likelihood, such as "at 60.0 in 4 (12 %)"."""
+    return ", ".join(
+        f"at {r.tempo:.1f} in {r.metre} ({r.share:.0%})"
+        for r in song.readings[1:]
+        if r.share >= _OTHER
+    )
+
+
+def unsure_text(song: Song) -> str:
+    """Bars whose count is not sure, such as "bars 3, 41–48"; empty where there are none."""
+    stretches = song.unsure_bars()
+    if not stretches:
+        return ""
+    if sum(b - a + 1 for a, b in stretches) > 0.7 * len(song.downbeats):
+        return "all through the song"
+    said = ", ".join(f"{a}" if a == b else f"{a}–{b}" for a, b in stretches[:_NAMED])
+    more = len(stretches) - _NAMED
+    one = len(stretches) == 1 and stretches[0][0] == stretches[0][1]
+    rest = f" and {more} more {'places' if more > 1 else 'place'}" if more > 0 else ""
+    return f"{'bar' if one else 'bars'} {said}{rest}"
+
+
+def metres_text(song: Song) -> str:
+    """Where bars change their length, such as "4 from bar 1, 3 from bar 33"; empty where they do not."""
+    runs = song.metres()
+    return ", ".join(f"{m} from bar {bar}" for bar, m in runs) if len(runs) > 1 else ""
+
+
+def _spans_text(song: Song) -> str:
+    return ", ".join(f"{clock_text(a)} to {clock_text(b)}" for a, b in song.unsteady)
+
+
+def _sections_table(song: Song) -> list[str]:
+    whole = phrase_length(song.metre)
+    heading = {8: "eights", 6: "sixes"}.get(whole, f"{whole}s")
+    count = song.tempo_map() if len(song.beats) > 1 else None
+    cut = phrases(song)
+    lines = [f"{'section':<16}{'from':>8}{'to':>9}{'bar':>9}{heading:>11}  energy"]
+    for part, name in zip(song.sections, song.section_names(), strict=True):
+        bar = (
+            str(count.position_of(round(float(count.beats_from_seconds(part.start)))))
+            if count and part.start >= song.downbeats[0] - 0.1
+            else "–"
+        )
+        counts = [p.counts for p in cut if p.section == name]
+        full, rest = sum(c == whole for c in counts), [c for c in counts if c != whole]
+        eights = " + ".join(([str(full)] if full else []) + [f"{c} ct" for c in rest]) or "–"
+        strength = f"{'█' * round(10 * part.energy):<10} {level_word(part.energy)}"
+        lines.append(
+            f"{name:<16}{clock_text(part.start):>8}{clock_text(part.end):>9}{bar:>9}{eights:>11}  {strength}"
+        )
+    return lines

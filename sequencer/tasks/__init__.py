@@ -1,6 +1,7 @@
 """The library's front door: one function a verb. Here alone hearing, show, checks and outputs meet."""
 
 from sequencer.tasks.dancing import Dancing
+from sequencer.tasks.folders import chart_folder, folder_text, hear_folder
 from sequencer.tasks.mending import mend_show
 from sequencer.tasks.shows import (
     check_show,
@@ -20,9 +21,12 @@ from sequencer.tasks.vocabulary import trace_pattern
 
 __all__ = [
     "Dancing",
+    "chart_folder",
     "check_show",
     "click_song",
     "draw_song",
+    "folder_text",
+    "hear_folder",
     "hear_song",
     "mend_show",
     "print_sheets",

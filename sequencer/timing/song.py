@@ -2,10 +2,15 @@
 
 from collections import Counter
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 import numpy as np
 
 from sequencer.timing.tempo import TempoMap, bars_from_downbeats
+
+SURE = 0.5  # confidence below which a bar is worth a second hearing
+_RUN = 8  # bars of one length that make a metre; fewer are a bar cut short
+_TOGETHER = 2  # bars; unsure ones no farther apart are told as one stretch
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,6 +49,7 @@ class Song:
     bar_confidence: tuple[float, ...] = ()  # 0 … 1, one a downbeat: low means "listen here"
     readings: tuple[Reading, ...] = ()  # the likeliest first; the first is the one given here
     unsteady: tuple[tuple[float, float], ...] = ()  # [s] spans where no steady beat was heard
+    warnings: tuple[str, ...] = ()  # what is odd about the file, one line each
 
     def tempo_map(self) -> TempoMap:
         """The count that every other room uses.
@@ -59,6 +65,26 @@ class Song:
         downbeats = [place[time] for time in self.downbeats]
         bars = bars_from_downbeats(len(self.beats), downbeats)
         return TempoMap(np.array(self.beats), first=-min(downbeats), bars=bars, metre=self.metre)
+
+    def unsure_bars(self) -> tuple[tuple[int, int], ...]:
+        """Stretches of bars whose count is not sure, as first and last bar, counted from 1."""
+        unsure = [k + 1 for k, share in enumerate(self.bar_confidence) if share < SURE]
+        starts = [
+            k for k, before in zip(unsure, [-9, *unsure], strict=False) if k - before > _TOGETHER
+        ]
+        ends = [a for a, b in pairwise([*unsure, 10**9]) if b - a > _TOGETHER]
+        return tuple(zip(starts, ends, strict=True))
+
+    def metres(self) -> tuple[tuple[int, int], ...]:
+        """Runs of bars of one length: the run's first bar, counted from 1, and its beats a bar."""
+        place = {time: index for index, time in enumerate(self.beats)}
+        lengths = np.diff([place[time] for time in self.downbeats])
+        runs: list[tuple[int, int]] = []
+        for k, length in enumerate(lengths):
+            same = [int(n) for n in lengths[k : k + _RUN]]
+            if len(same) == _RUN and len(set(same)) == 1 and (not runs or runs[-1][1] != length):
+                runs.append((k + 1, int(length)))
+        return tuple(runs) or ((1, self.metre),)
 
     def section_names(self) -> tuple[str, ...]:
         """One unique name a section: the label, numbered where it occurs again."""

@@ -73,3 +73,99 @@ def test_a_chart_of_an_unknown_kind_is_refused(stage_folder, tmp_path):
     )
     assert result.exit_code == 2
     assert "end the name in .png" in result.stderr
+
+
+@pytest.fixture(scope="module")
+def tracks(tmp_path_factory, stage_folder):
+    """A folder of two songs, a file that is none, and a text beside them."""
+    folder = tmp_path_factory.mktemp("tracks")
+    samples, rate = sf.read(stage_folder / "song.wav")
+    sf.write(folder / "b.wav", samples, rate)
+    sf.write(folder / "a.flac", samples[: 20 * rate], rate)
+    (folder / "broken.ogg").write_bytes(b"no sound")
+    (folder / "notes.txt").write_text("no track", "utf-8")
+    return folder
+
+
+def listen_all(folder, *options):
+    return CliRunner().invoke(main, ["listen", str(folder), "--jobs", "1", *options])
+
+
+def test_a_folder_is_heard_in_one_table_and_a_bad_file_stops_nothing(tracks):
+    result = listen_all(tracks)
+    rows = result.stdout.splitlines()
+
+    assert result.exit_code == 1  # done, and one file to be mended
+    assert [row.split()[0] for row in rows[1:3]] == ["a.flac", "b.wav"]
+    assert all("120.0" in row for row in rows[1:3])
+    assert "2 tracks heard, 1 could not be used" in rows[-1]
+    faults = [line for line in result.stderr.splitlines() if line.startswith("error: ")]
+    assert len(faults) == 1
+    assert "broken.ogg" in faults[0]
+    assert "heard 3 of 3" in result.stderr
+    assert "notes.txt" not in result.output
+
+
+def test_a_folder_as_json_holds_what_each_track_alone_gives(tracks, tmp_path):
+    first, second = listen_all(tracks, "--json"), listen_all(tracks, "--json")
+    record = json.loads(first.stdout)
+
+    assert first.stdout == second.stdout
+    assert record["tracks"][0] == json.loads(run("listen", tracks / "a.flac", "--json").stdout)
+    assert [fault["code"] for fault in record["unusable"]] == ["track-not-audio"]
+
+
+def test_charts_of_a_folder_are_named_after_its_tracks(tracks, tmp_path):
+    listen_all(tracks, "--chart", str(tmp_path / "charts"))
+
+    assert sorted(p.name for p in (tmp_path / "charts").iterdir()) == ["a.flac.png", "b.wav.png"]
+
+
+def test_side_by_side_gives_the_same_as_one_after_the_other(tracks):
+    alone = listen_all(tracks, "--json")
+    two = CliRunner().invoke(main, ["listen", str(tracks), "--jobs", "2", "--again", "--json"])
+
+    assert two.stdout == alone.stdout
+
+
+def test_a_folder_without_a_track_is_bad_input(tmp_path):
+    (tmp_path / "notes.txt").write_text("no track", "utf-8")
+    result = listen_all(tmp_path)
+
+    assert result.exit_code == 2
+    assert "no audio file lies in this folder" in result.stderr
+
+
+def test_a_folder_of_broken_files_is_bad_input(tmp_path):
+    (tmp_path / "broken.ogg").write_bytes(b"no sound")
+
+    assert listen_all(tmp_path).exit_code == 2
+
+
+@pytest.mark.parametrize("option", [("--clicks", "x.wav"), ("--tap", "x.txt")])
+def test_what_is_for_one_track_is_refused_for_a_folder(tracks, option):
+    result = listen_all(tracks, *option)
+
+    assert result.exit_code == 2
+    assert "are for one track" in result.stderr
+
+
+def test_a_cluster_hears_a_folder_alike(tracks):
+    distributed = pytest.importorskip("distributed")
+    with distributed.LocalCluster(
+        n_workers=1, threads_per_worker=1, processes=False, dashboard_address=None
+    ) as cluster:
+        asked = ["listen", str(tracks), "--json", "--again", "--cluster", cluster.scheduler_address]
+        handed = CliRunner().invoke(main, asked)
+    assert handed.stdout == listen_all(tracks, "--json").stdout
+
+
+def test_the_summary_names_eights_levels_and_json_the_same(stage_folder):
+    text = run("listen", stage_folder / "song.wav").stdout
+    record = json.loads(run("listen", stage_folder / "song.wav", "--json").stdout)
+
+    assert "eights" in text
+    assert record["phrases"][0]["counts"] == 8
+    assert record["phrases"][0]["start"] == record["downbeats"][0]
+    assert {part["level"] for part in record["sections"]} <= {"high", "middle", "low"}
+    assert sum(r["share"] for r in record["readings"]) == pytest.approx(1, abs=0.05)

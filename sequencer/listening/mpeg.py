@@ -1,0 +1,172 @@
+"""What an MP3 file says of its own length against the frames that are in it.
+
+Decoders play what there is and say nothing of what is missing, and stop where the file's own count ends,
+even if more is there; counting frames shows both.
+Source: ISO/IEC 11172-3:1993, 2.4.1.3 and 2.4.2.3 (frame header, layer III), ISO/IEC 13818-3 (half sampling
+rates); ID3v2.4 structure, section 3.1 (size of the tag); frame count in the first frame, as encoders write
+it behind the words "Xing" or "Info" (common practice).
+"""
+
+import io
+import mmap
+from dataclasses import dataclass
+from pathlib import Path
+from typing import BinaryIO
+
+_MPEG1 = (0, 32, 40, 48, 56, 64, 80, 96, 112, 128, 160, 192, 224, 256, 320, 0)  # [kbit/s]
+_MPEG2 = (0, 8, 16, 24, 32, 40, 48, 56, 64, 80, 96, 112, 128, 144, 160, 0)
+_RATES = {3: (44100, 48000, 32000), 2: (22050, 24000, 16000), 0: (11025, 12000, 8000)}  # [Hz]
+_AWRY = 2  # frames by which a count may be off: some writers count the frame that holds it
+_TAIL = 128  # bytes of an old tag at the end, "TAG" first
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Frames:
+    """Frames found in a file, and those it claims."""
+
+    found: int
+    claimed: int | None  # None: the file does not say
+    cut: bool  # the last frame lacks its end
+    seconds: float  # [s] of one frame
+    claim_at: int  # byte at which the claimed count lies
+    size: int  # bytes from the first frame to the last
+
+
+def frames_of(path: Path) -> Frames | None:
+    """Frames of an MP3 file; None where the file holds none.
+
+    Raises
+    ------
+    OSError
+        If the file cannot be read.
+    """
+    with path.open("rb") as file, mmap.mmap(file.fileno(), 0, access=mmap.ACCESS_READ) as data:
+        begin = at = _after_tag(data)
+        end = len(data) - (_TAIL if data[-_TAIL : -_TAIL + 3] == b"TAG" else 0)
+        if (first := _header(data, at)) is None:
+            return None
+        claim_at = _claim_at(data[at : at + first[0]])
+        claimed = (
+            int.from_bytes(data[at + claim_at : at + claim_at + 4], "big") if claim_at else None
+        )
+        found, cut = 0, False
+        while at + 4 <= end and (frame := _header(data, at)) is not None:
+            cut = at + frame[0] > end
+            found += not cut
+            at += frame[0]
+        held = claimed is not None  # the frame that holds the count has no sound
+        return Frames(
+            found=found - held,
+            claimed=claimed,
+            cut=cut,
+            seconds=first[1],
+            claim_at=begin + claim_at,
+            size=min(at, end) - begin,
+        )
+
+
+def counted(path: Path) -> Frames | None:
+    """Frames of a file that begins like an MP3; None for all others, and for what cannot be read."""
+    try:
+        with path.open("rb") as file:
+            start = file.read(3)
+        if not (start == b"ID3" or (len(start) == 3 and start[0] == 0xFF and start[1] >= 0xE2)):
+            return None
+        return frames_of(path)
+    except (OSError, ValueError):
+        return None  # reading the audio says it better
+
+
+def length_warning(frames: Frames) -> str | None:
+    """One line where a file lacks some of its sound, or claims another length; None elsewhere."""
+    claimed, there = frames.claimed, frames.found * frames.seconds
+    if claimed is not None and claimed > frames.found + _AWRY:
+        whole = claimed * frames.seconds
+        return (
+            f"the file is cut, or its header is wrong: it claims {whole:.1f} s, but only {there:.1f} s "
+            "are there; copy or export it again"
+        )
+    if frames.cut:
+        return (
+            f"the file is cut in the middle of a frame after {there:.1f} s; copy or export it again"
+        )
+    if claimed is not None and claimed < frames.found - _AWRY:
+        return (
+            f"the file's header claims {claimed * frames.seconds:.1f} s, but {there:.1f} s are there; "
+            "players may stop early"
+        )
+    return None
+
+
+class Recounted(io.RawIOBase):
+    """An MP3 file that claims as many frames as are in it: a decoder reads it to its true end."""
+
+    def __init__(self, file: BinaryIO, frames: Frames) -> None:
+        self._file, self._at = file, frames.claim_at
+        self._count = frames.found.to_bytes(4, "big") + frames.size.to_bytes(4, "big")
+        file.seek(frames.claim_at - 1)
+        sized = file.read(1)[0] & 2  # whether the count of bytes stands behind that of frames
+        self._count = self._count if sized else self._count[:4]
+        file.seek(0)
+
+    def readable(self) -> bool:
+        """True."""
+        return True
+
+    def seekable(self) -> bool:
+        """True."""
+        return True
+
+    def seek(self, offset: int, whence: int = 0, /) -> int:
+        """Move to a byte."""
+        return self._file.seek(offset, whence)
+
+    def tell(self) -> int:
+        """The byte that is read next."""
+        return self._file.tell()
+
+    def readinto(self, buffer: "bytearray | memoryview", /) -> int:  # type: ignore[override]
+        """Fill a buffer, with the true count in place of the claimed one."""
+        begin = self._file.tell()
+        got = self._file.read(len(buffer))
+        changed = bytearray(got)
+        for k, byte in enumerate(self._count):
+            if 0 <= (at := self._at + k - begin) < len(changed):
+                changed[at] = byte
+        buffer[: len(changed)] = changed
+        return len(changed)
+
+
+def _after_tag(data: mmap.mmap) -> int:
+    if data[:3] != b"ID3" or len(data) < 10:
+        return 0
+    size = 0
+    for byte in data[6:10]:
+        size = size << 7 | byte & 0x7F
+    return 10 + size + (10 if data[5] & 0x10 else 0)
+
+
+def _header(data: mmap.mmap, at: int) -> tuple[int, float] | None:
+    """Bytes and seconds of the layer III frame that begins here."""
+    if at + 4 > len(data) or data[at] != 0xFF or data[at + 1] & 0xE6 != 0xE2:
+        return None
+    version, rate = data[at + 1] >> 3 & 3, data[at + 2] >> 2 & 3
+    if version == 1 or rate == 3:
+        return None
+    kilobits = (_MPEG1 if version == 3 else _MPEG2)[data[at + 2] >> 4]
+    if not kilobits:
+        return None
+    hertz, samples = _RATES[version][rate], 1152 if version == 3 else 576
+    return samples // 8 * kilobits * 1000 // hertz + (data[at + 2] >> 1 & 1), samples / hertz
+
+
+def _claim_at(frame: bytes) -> int:
+    """Where in the first frame the count of frames stands; 0 where there is none."""
+    for word in (b"Xing", b"Info"):
+        at = frame[:64].find(word)
+        if at > 0 and len(frame) >= at + 12 and frame[at + 7] & 1:
+            return at + 8
+    return 0
+
+
+__all__ = ["Frames", "Recounted", "counted", "frames_of", "length_warning"]

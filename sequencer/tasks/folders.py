@@ -1,0 +1,94 @@
+"""Many tracks heard at once: a folder of them, on all cores or on a cluster."""
+
+from collections.abc import Callable
+from contextlib import AbstractContextManager, nullcontext
+from pathlib import Path
+
+from sequencer.errors import InputError, Place
+from sequencer.tasks.dancing import connected
+from sequencer.timing.song import Song
+
+Progress = Callable[[str, float], None]
+Heard = tuple[tuple[Path, Song | InputError], ...]
+
+
+def hear_folder(
+    folder: Path,
+    *,
+    again: bool = False,
+    jobs: int = -1,
+    cluster: str | None = None,
+    progress: Progress | None = None,
+) -> Heard:
+    """What is heard in every audio file of a folder, by name; folders in it are not looked into.
+
+    Parameters
+    ----------
+    folder : Path
+    again : bool
+        Hear them anew.
+    jobs : int
+        Processes; -1 for one a core.
+    cluster : str, optional
+        Address of a Dask scheduler whose workers see the same folder.
+    progress : callable, optional
+
+    Returns
+    -------
+    heard : tuple of (Path, Song or InputError)
+        A file that cannot be used comes with the reason; the rest goes on.
+
+    Raises
+    ------
+    InputError
+        If no audio file lies in the folder, or the cluster does not answer.
+    """
+    from sequencer.listening.hearing import heard_tracks, tracks_in
+
+    paths = tracks_in(folder)
+    if not paths:
+        raise InputError(
+            "no-tracks",
+            Place(str(folder)),
+            "no audio file lies in this folder",
+            "name a folder of wav, flac, ogg or mp3 files",
+        )
+    say = progress or (lambda _subject, _share: None)
+    say(f"hearing {len(paths)} tracks", 0.0)
+    found = []
+    with connected(cluster), _backend(cluster):
+        heard = heard_tracks(paths, jobs=jobs, use_cache=not again)
+        for number, pair in enumerate(heard, start=1):
+            found.append(pair)
+            say(f"heard {number} of {len(paths)}: {pair[0].name}", number / len(paths))
+    return tuple(found)
+
+
+def _backend(cluster: str | None) -> AbstractContextManager[object]:
+    """Who does joblib's work; the cluster must be connected before."""
+    import joblib
+
+    return nullcontext() if cluster is None else joblib.parallel_config(backend="dask")
+
+
+def chart_folder(heard: Heard, charts: Path) -> None:
+    """Write a chart of each track into a folder, named after the track.
+
+    Raises
+    ------
+    InputError
+        If the folder cannot be written.
+    """
+    from sequencer.outputs.figures import write_figure
+    from sequencer.outputs.song_chart import song_chart
+
+    for path, song in heard:
+        if isinstance(song, Song):
+            write_figure(song_chart(song), charts / f"{path.name}.png")
+
+
+def folder_text(folder: Path, heard: Heard, *, as_json: bool) -> str:
+    """What was heard, as JSON or as a table for people."""
+    from sequencer.outputs import songs_table
+
+    return songs_table.songs_json(folder, heard) if as_json else songs_table.songs_text(heard)

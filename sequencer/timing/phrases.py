@@ -1,0 +1,77 @@
+"""Phrases: the stretches of eight counts in which dance is taught and remembered.
+
+Sections are cut into phrases from their own first beat on, so that a phrase never runs over a border; what
+is left over at a section's end is a shorter phrase. In bars of two or four a phrase has eight counts; in
+other metres two bars (six counts of a waltz). Common practice.
+"""
+
+from dataclasses import dataclass
+from itertools import pairwise
+
+import numpy as np
+
+from sequencer.timing.song import Song
+
+EIGHT = 8
+_SLACK = 0.05  # [s] between a border and the beat on it
+_STEPS = (0.95, 0.85)  # of the loudest section's energy: about 2 and 6 dB below it
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Phrase:
+    """Some counts that belong together."""
+
+    section: str  # name, unique in the song
+    number: int  # in its section, from 1
+    start: float  # [s]
+    end: float  # [s]
+    counts: int  # beats
+
+
+def phrase_length(metre: int) -> int:
+    """Counts of a whole phrase in bars of `metre` beats."""
+    return EIGHT if EIGHT % metre == 0 else 2 * metre
+
+
+def phrases(song: Song) -> tuple[Phrase, ...]:
+    """All phrases of a song, in turn; none where no beat was heard.
+
+    Beats before the first downbeat, and before a section's first beat, belong to no phrase.
+    """
+    if len(song.beats) < 2 or not song.downbeats:
+        return ()
+    beats = np.array(song.beats)
+    length = phrase_length(song.metre)
+    found: list[Phrase] = []
+    for section, name in zip(song.sections, song.section_names(), strict=True):
+        low = max(section.start, song.downbeats[0])
+        inside = np.flatnonzero((beats >= low - _SLACK) & (beats < section.end - _SLACK))
+        starts = list(range(0, len(inside), length))
+        for number, (a, b) in enumerate(pairwise([*starts, len(inside)]), start=1):
+            last = int(inside[b - 1])
+            end = float(beats[last + 1]) if last + 1 < len(beats) else section.end
+            found.append(
+                Phrase(
+                    section=name,
+                    number=number,
+                    start=float(beats[inside[a]]),
+                    end=min(end, section.end) if end > section.end + _SLACK else end,
+                    counts=b - a,
+                )
+            )
+    return tuple(found)
+
+
+def level_word(energy: float) -> str:
+    """How strong a section is beside the song's strongest: high, middle or low.
+
+    Parameters
+    ----------
+    energy : float
+        0 … 1 of the strongest section's, see `Section`.
+    """
+    high, middle = _STEPS
+    return "high" if energy >= high else "middle" if energy >= middle else "low"
+
+
+__all__ = ["Phrase", "level_word", "phrase_length", "phrases"]

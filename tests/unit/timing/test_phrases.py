@@ -1,0 +1,86 @@
+"""Eights inside sections, unsure bars, and bars that change their length."""
+
+from itertools import pairwise
+
+import numpy as np
+import pytest
+
+from sequencer.timing.phrases import level_word, phrase_length, phrases
+from sequencer.timing.song import Section, Song
+
+
+def song(*, metre=4, bars=12, borders=(0.0, 16.0), confidence=(), lengths=None):
+    """Beats every 0.5 s from 0.5 s on."""
+    lengths = lengths or [metre] * bars
+    starts = np.cumsum([0, *lengths])
+    beats = tuple(0.5 + 0.5 * k for k in range(int(starts[-1])))
+    end = beats[-1] + 0.5
+    edges = [*borders, end]
+    return Song(
+        track="t.ogg", sha256="0" * 64, duration=end, tempo=120.0, metre=metre, beats=beats,
+        downbeats=tuple(beats[k] for k in starts[:-1]),
+        sections=tuple(
+            Section(start=a, end=b, label=chr(65 + k))
+            for k, (a, b) in enumerate(pairwise(edges))
+        ),
+        bar_confidence=confidence,
+    )  # fmt: skip
+
+
+def test_a_section_is_cut_into_eights_from_its_own_first_beat():
+    """48 beats from 0.5 s, a border at the 32nd: four eights, then two."""
+    cut = phrases(song(borders=(0.0, 16.5)))
+
+    assert [(p.section, p.number, p.counts) for p in cut] == [
+        ("A", 1, 8), ("A", 2, 8), ("A", 3, 8), ("A", 4, 8), ("B", 1, 8), ("B", 2, 8),
+    ]  # fmt: skip
+    assert [p.start for p in cut] == pytest.approx([0.5, 4.5, 8.5, 12.5, 16.5, 20.5])
+    assert all(a.end == pytest.approx(b.start) for a, b in pairwise(cut))
+    assert cut[-1].end == pytest.approx(24.5)
+
+
+def test_what_is_left_over_is_a_shorter_phrase_and_no_phrase_runs_over_a_border():
+    cut = phrases(song(borders=(0.0, 6.5)))  # 12 beats, then 36
+
+    assert [p.counts for p in cut if p.section == "A"] == [8, 4]
+    assert [p.counts for p in cut if p.section == "B"] == [8, 8, 8, 8, 4]
+    assert sum(p.counts for p in cut) == 48
+
+
+def test_phrases_follow_the_metre():
+    """Common practice: eights in two and four, sixes in a waltz, else two bars."""
+    assert [phrase_length(metre) for metre in (2, 3, 4, 5, 6, 7, 8)] == [8, 6, 8, 10, 12, 14, 8]
+    assert {p.counts for p in phrases(song(metre=3, borders=(0.0,)))} == {6}
+
+
+def test_without_beats_there_are_no_phrases():
+    empty = Song(
+        track="t", sha256="0" * 64, duration=9.0, tempo=0.0, metre=4, beats=(), downbeats=(),
+        sections=(Section(start=0.0, end=9.0, label="A"),),
+    )  # fmt: skip
+    assert phrases(empty) == ()
+
+
+def test_levels_fall_with_energy():
+    assert [level_word(e) for e in (1.0, 0.95, 0.9, 0.85, 0.8, 0.0)] == [
+        "high", "high", "middle", "middle", "low", "low",
+    ]  # fmt: skip
+
+
+def test_unsure_bars_are_told_in_stretches():
+    shares = [0.9] * 20
+    for bar in (3, 9, 10, 12, 17, 20):  # 9 to 12 is one stretch: one sure bar between
+        shares[bar - 1] = 0.2
+
+    assert song(bars=20, confidence=tuple(shares)).unsure_bars() == (
+        (3, 3), (9, 12), (17, 17), (20, 20),
+    )  # fmt: skip
+    assert song(bars=3, confidence=(0.5, 0.9, 1.0)).unsure_bars() == ()
+
+
+def test_runs_of_bars_of_one_length_are_metres_and_a_cut_bar_is_none():
+    changing = song(lengths=[4] * 10 + [3] * 12 + [4] * 9)
+    cut = song(lengths=[4] * 10 + [2] + [4] * 12)
+
+    assert changing.metres() == ((1, 4), (11, 3), (23, 4))
+    assert cut.metres() == ((1, 4),)
