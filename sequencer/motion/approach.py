@@ -87,9 +87,7 @@ def approaches(
     near = np.flatnonzero(bound < required)
     for low in range(0, len(near), _BATCH):
         chosen = near[low : low + _BATCH]
-        found, reached = _searched(
-            dancers, grid, first[chosen], second[chosen], required, minima, tolerance
-        )
+        found, reached = _searched(grid, first[chosen], second[chosen], required, minima, tolerance)
         evaluations += found.evaluations
         hit = found.row >= 0
         least = reached if minima else np.maximum(reached, required)
@@ -137,7 +135,6 @@ def _apart(grid: Cells, first: Ints, second: Ints) -> tuple[Floats, Floats]:
 
 
 def _searched(
-    dancers: Sequence[Dancer],
     grid: Cells,
     first: Ints,
     second: Ints,
@@ -158,7 +155,7 @@ def _searched(
         # By time, so that a state is worked out once for all pairs that ask for it.
         cell, pair = np.nonzero((want & ~taken).T)
         known = found.value if found else np.full(len(first), np.inf if minima else required)
-        again = _search_cells(dancers, grid, first, second, pair, cell, required, tolerance, known)
+        again = _search_cells(grid, first, second, pair, cell, required, tolerance, known)
         again = again if found is None else _better(again, found)
         evaluations += again.evaluations
         # Cells taken up later lie beyond the requirement: only the first search finds spans.
@@ -197,7 +194,6 @@ def _searched(
 
 
 def _search_cells(
-    dancers: Sequence[Dancer],
     grid: Cells,
     first: Ints,
     second: Ints,
@@ -219,7 +215,7 @@ def _search_cells(
     step = (width / count)[row]
     begin = grid.start[cell][row] + step * place
     pair, cell = pair[row], cell[row]
-    kernel = PairKernel(dancers, grid, first[pair], second[pair], cell)
+    kernel = PairKernel(grid, first[pair], second[pair], cell)
     return search(
         kernel.sample,
         group=pair,

@@ -85,6 +85,7 @@ class Ensemble:
             ]
             for side in SIDES
         }
+        self.elbow_slopes = np.array([dancer.body.elbow_slope for dancer in dancers])
         self._laws = Laws(laws)
         self._floors = Floors([dancer.floor for dancer in dancers])
         self._top = np.array([dancer.body.column.end[2] for dancer in dancers])

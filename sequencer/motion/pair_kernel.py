@@ -4,7 +4,6 @@ Stage frame [m], beats. Steps 2 and 3 of `motion.approach`: one separating direc
 nearest points of every pair of parts.
 """
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
 
@@ -14,7 +13,7 @@ from sequencer.arrays import Floats, Ints
 from sequencer.geometry.certified import Sample
 from sequencer.geometry.distances import segment_segment
 from sequencer.motion.cells import Cells
-from sequencer.motion.dancer import PARTS, Dancer, parts_of
+from sequencer.motion.dancer import PARTS, parts_of
 from sequencer.motion.sampling import States, states
 
 _ARMS = np.array([1, 4])  # parts whose radius changes
@@ -48,7 +47,6 @@ def _layout(points: int) -> _Layout:
 class PairKernel:
     """Samples of pairs of dancers; one row an interval to start from."""
 
-    dancers: Sequence[Dancer]
     grid: Cells
     first: Ints
     second: Ints
@@ -73,8 +71,8 @@ class PairKernel:
 
     def _growth(self, who: Ints, cell: Ints) -> Floats:
         """How fast each arm's radius can change, shape (n, 2) [m/beat]."""
-        slope = np.array([dancer.body.elbow_slope for dancer in self.dancers])
-        return np.asarray(slope[who, None] * self.grid.swing[who, cell])
+        slope = self.grid.ensemble.elbow_slopes[who, None]
+        return np.asarray(slope * self.grid.swing[who, cell])
 
     def _level(
         self, state: States, at: Ints, who: Ints, cell: Ints, half: Floats, n: Floats

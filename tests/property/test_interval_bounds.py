@@ -26,7 +26,7 @@ def test_no_distance_of_a_pair_is_below_its_bound(dance, seed, enough):
     width = grid.end[cell] - grid.start[cell]
     half = 0.5 * width * 2.0 ** -draw.uniform(0, 8, n)
     centre = grid.start[cell] + half + draw.uniform(0, 1, n) * (width - 2 * half)
-    kernel = PairKernel(cast, grid, np.zeros(n, int), np.ones(n, int), cell)
+    kernel = PairKernel(grid, np.zeros(n, int), np.ones(n, int), cell)
     sample = kernel.sample(np.arange(n), centre, half, np.full(n, enough))
 
     gained = 0
@@ -57,7 +57,7 @@ def test_the_bound_is_nearly_reached(dance):
         for half in (0.02, 0.05):
             if not grid.start[cell] <= top - half <= top + half <= grid.end[cell]:
                 continue
-            kernel = PairKernel(cast, grid, np.array([0]), np.array([1]), np.array([cell]))
+            kernel = PairKernel(grid, np.array([0]), np.array([1]), np.array([cell]))
             sample = kernel.sample(
                 np.array([0]), np.array([top]), np.array([half]), np.array([np.inf])
             )
@@ -109,7 +109,7 @@ def test_a_way_that_bends_back_is_bounded_by_its_acceleration(dance, half):
     ]
     grid = cells(cast, 0, 4)
     cell = np.array([int(np.searchsorted(grid.edges, 2.0, side="right") - 1)])
-    kernel = PairKernel(cast, grid, np.array([0]), np.array([1]), cell)
+    kernel = PairKernel(grid, np.array([0]), np.array([1]), cell)
     sample = kernel.sample(np.array([0]), np.array([2.0]), np.array([half]), np.array([np.inf]))
     near = dance.sampled_distance(*cast, np.linspace(2.0 - half, 2.0 + half, 201))
     assert near.min() < near[100] - 1e-4  # it does come nearer on both sides
