@@ -1,5 +1,7 @@
 """Joins and what can be done, found in staged shows: each fault planted once, and a clean show."""
 
+from types import SimpleNamespace
+
 import numpy as np
 import pytest
 
@@ -266,3 +268,27 @@ def test_a_show_sets_its_own_limits():
     for bad in ("{join_rate: [1.1, 1.2]}", "{join_axis: 120}", "{pull: 0}"):
         with pytest.raises(InputError):
             stage(pair + f"limits: {bad}\n")
+
+
+@pytest.mark.parametrize(
+    ("speed", "gap", "severity", "word"),
+    [
+        (5.0, 0.03, "note", "passes"),
+        (0.4, 0.03, "warn", "lingers"),
+        (5.0, 0.004, "warn", "brushes past"),
+    ],
+)
+def test_a_wick_near_the_own_body_is_grave_where_it_lingers_or_touches(
+    monkeypatch, speed, gap, severity, word
+):
+    """0.2 s in a flame of 100 kW/m² give the dose of pain; a weave goes by in a fiftieth of that."""
+    from sequencer.checks import feasible as module
+
+    found = SimpleNamespace(value=gap, beat=12.0, label=0)
+    monkeypatch.setattr(module, "body_gap", lambda _course, edges, **_: [found] * (len(edges) - 1))
+    monkeypatch.setattr(module, "_head_speed", lambda *_: speed)
+    asked = stage("  - {from: 3.1, pattern: three-beat-weave, beats: 8}\n")
+    near = [f for f in feasible(asked).findings if f.code == "flame-near-body"]
+
+    assert {f.severity for f in near} == {severity}
+    assert all(word in f.message for f in near)
