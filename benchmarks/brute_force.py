@@ -10,7 +10,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.geometry.distances import segment_segment
-from sequencer.motion.dancer import PARTS, Dancer
+from sequencer.motion.dancer import Dancer
+from sequencer.motion.parts import FRONT_PARTS as PARTS  # the casts hold poi
 
 _CHUNK = 1024
 _STARTS = [part.start for part in PARTS]
@@ -54,7 +55,7 @@ def sampled(
         states = {}
         for k in np.unique(pairs):
             points = dancers[k].stage_points(at)[0]
-            states[k] = points, dancers[k].radii(points, dancers[k].is_lit(at))
+            states[k] = points, dancers[k].shells(points, at)
         for row, (i, j) in enumerate(pairs):
             distance = np.full(len(at), np.inf)
             pick = np.arange(len(at))
@@ -99,7 +100,7 @@ def library_seconds(dancers: list[Dancer], pairs: np.ndarray, beats: np.ndarray)
         shapes = {}
         for k in np.unique(pairs):
             points = dancers[k].stage_points(beat)[0]
-            radii = dancers[k].radii(points, dancers[k].is_lit(beat))
+            radii = dancers[k].shells(points, beat)[: len(PARTS)]
             shapes[k] = []
             for part, radius in zip(PARTS, radii, strict=True):
                 a, b = points[part.start], points[part.end]

@@ -116,6 +116,7 @@ venue:
     - {{at: [12, 13.6], rating: "2-A:10-B:C", kind: foam}}
   fuel_station: [12, 13.5]
   wind: 2 m/s
+  wind_from: stage left
 cast:
 {cast}formations:
   first:

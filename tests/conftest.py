@@ -10,8 +10,9 @@ from hypothesis import settings
 
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.distances import segment_segment
-from sequencer.motion.dancer import PARTS, Dancer
+from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath, Move
+from sequencer.motion.parts import PARTS
 from sequencer.motion.props import Prop
 
 settings.register_profile("ci", derandomize=True, deadline=None)
@@ -91,10 +92,7 @@ def sampled_distance(first, second, beats):
     """Distance of two performers at instants, without any code of the search: the reference."""
     beats = np.asarray(beats)
     points = [each.stage_points(beats)[0] for each in (first, second)]
-    radii = [
-        each.radii(own, each.is_lit(beats))
-        for each, own in zip((first, second), points, strict=True)
-    ]
+    radii = [each.shells(own, beats) for each, own in zip((first, second), points, strict=True)]
     out = np.full(len(beats), np.inf)
     for p, a in enumerate(PARTS):
         for q, b in enumerate(PARTS):

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.checks.outcome import Count, Outcome
+from sequencer.checks.outcome import Count, Outcome, leeway_words
 from sequencer.checks.requirements import Requirements
 from sequencer.findings import Clearance, Finding, Severity
 from sequencer.geometry.certified import TOLERANCE
@@ -275,6 +275,9 @@ def _finding(
         "" if len(begin) == 1 else f"; {len(begin)} times up to {count.position(float(end[-1]))}"
     )
     x, y = dancer.floor.at(float(begin[0])).place
+    # The envelope and the place do not grow with the hands' work: an arm is as long as it is.
+    moving = ask.measure in {"parts", "flames", "wicks"}
+    work = leeway_words(float(found.at[k]), dancer) if moving else ""
     gap = f"comes within {worst:.2f} m of" if worst >= 0 else f"reaches {-worst:.2f} m into"
     return Finding(
         code=ask.code,
@@ -285,7 +288,7 @@ def _finding(
         position=count.position(float(begin[0])),
         message=(
             f"{dancer.name}: {part} {gap} {ask.thing}, closest at "
-            f"{count.position(float(found.at[k]))}; {ask.required:.2f} m is required{often}"
+            f"{count.position(float(found.at[k]))}; {ask.required:.2f} m is required{work}{often}"
         ),
         remedies=(ask.mend(ask.required - worst),),
         source=requirements.source(ask.rule),

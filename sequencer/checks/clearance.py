@@ -15,7 +15,7 @@ from sequencer.motion.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
 
 UNSEEN = (
-    "Distances hold for the plan as drawn: drift of people, hands and tempo is not in them.",
+    "Distances hold for the plan as drawn and each block's hand work; drift of people and tempo is not in them.",
     "Heads that come loose, sparks and dripping fuel were not looked at.",
     "Elbows are bounded by all they can reach; costumes and hair were not looked at.",
 )

@@ -378,8 +378,8 @@ def _drawn(asked: _Asked, side: Side) -> list[Finding]:
                     "flown-not-drawn", "note", span,
                     f"{span.label}, {side} hand: a passive tether needs the hand up to "
                     f"{100 * work.largest:.0f} cm ({100 * work.rms:.0f} cm RMS) from the drawn circle; "
-                    "distances are those of the drawing",
-                    ("give clearances that margin",),
+                    "distances to others carry that margin",
+                    ("where others are near, a pattern that needs less",),
                 )
             )  # fmt: skip
     return told

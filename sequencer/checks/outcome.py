@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from sequencer.findings import Clearance, Finding
+from sequencer.motion.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
 
 
@@ -35,6 +36,12 @@ class Count:
     def position(self, beat: float) -> str:
         """Bar.beat, to the nearest 1/16 of a beat."""
         return str(self.tempo.position_of(round(beat * 16) / 16))
+
+
+def leeway_words(beat: float, *dancers: Dancer) -> str:
+    """What was taken off a distance for hands that leave their drawn paths; empty if nothing."""
+    most = sum(float(dancer.leeways(beat).max()) for dancer in dancers)
+    return f" (hand work: {100 * most:.0f} cm of it taken off)" if most else ""
 
 
 def direction_words(by: tuple[float, float]) -> str:

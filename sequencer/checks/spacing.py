@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from sequencer.checks.outcome import Count, Outcome, direction_words
+from sequencer.checks.outcome import Count, Outcome, direction_words, leeway_words
 from sequencer.checks.requirements import Requirements
 from sequencer.findings import Clearance, Finding
 from sequencer.geometry.certified import TOLERANCE
@@ -135,7 +135,8 @@ def _finding(
     tried: bool,
 ) -> Finding:
     count = Count(tempo)
-    first, second = dancers[conflict.first].name, dancers[conflict.second].name
+    pair = dancers[conflict.first], dancers[conflict.second]
+    first, second = pair[0].name, pair[1].name
     gap = (
         f"comes within {conflict.distance:.2f} m of"
         if conflict.distance >= 0
@@ -160,7 +161,7 @@ def _finding(
         position=count.position(conflict.start),
         message=(
             f"{first}'s {conflict.parts[0]} {gap} {second}'s {conflict.parts[1]} at "
-            f"{count.position(conflict.at)}; {requirements.performers:.2f} m is required{times}"
+            f"{count.position(conflict.at)}; {requirements.performers:.2f} m is required{leeway_words(conflict.at, *pair)}{times}"
         ),
         remedies=tuple(remedies),
         source=requirements.source("performers"),

@@ -19,8 +19,9 @@ import numpy as np
 from sequencer.arrays import Floats, Ints
 from sequencer.geometry.certified import TOLERANCE, Found, Spans, search
 from sequencer.motion.cells import Cells, cells
-from sequencer.motion.dancer import PARTS, Dancer
+from sequencer.motion.dancer import Dancer
 from sequencer.motion.pair_kernel import PairKernel
+from sequencer.motion.parts import PARTS
 
 _BATCH = 64  # pairs searched at once
 _WINDOW = 16  # cells looked at together when pairs are first told apart

@@ -1,6 +1,6 @@
 """Common spans of beats for a whole cast, with every dancer's proven bounds on each.
 
-A cell never straddles the moment a head is lit or put out, so radii are constant in it.
+A cell never straddles the moment a head is lit or put out or a leeway changes, so radii jump in none.
 """
 
 from collections.abc import Sequence
@@ -9,8 +9,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
-from sequencer.motion.dancer import N_FRONT, N_POINTS, Dancer
+from sequencer.motion.dancer import Dancer
 from sequencer.motion.ensemble import Ensemble
+from sequencer.motion.parts import N_FRONT, N_POINTS
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -22,6 +23,7 @@ class Cells:
     speed: Floats  # (n, c, p) [m/beat] of each point
     acceleration: Floats  # (n, c, p) [m/beat²]
     reach: Floats  # (n, c) [m] of every part from the body's axis, on the plan
+    drawn: Floats  # (n, c) [m] the same without the leeway of the hands
     swing: Floats  # (n, c, 2) [m/beat] of the hands in the body frame
     lit: Bools  # (n, c)
     place: Floats  # (n, c, 2) [m, stage frame] at the middle
@@ -53,15 +55,16 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
     """
     pieces = [dancer.pieces(start, end) for dancer in dancers]
     quarters = [np.round(4 * own.edges) / 4 for own in pieces]
-    burns = [np.ravel(dancer.lit) for dancer in dancers if dancer.lit]
+    changes = [dancer.changes for dancer in dancers]
     beats = np.arange(np.ceil(start), np.floor(end) + 1)
-    edges = np.unique(np.concatenate([[start, end], beats, *quarters, *burns]))
+    edges = np.unique(np.concatenate([[start, end], beats, *quarters, *changes]))
     edges = edges[(edges >= start) & (edges <= end)]
     n, c = len(dancers), len(edges) - 1
     middle = 0.5 * (edges[:-1] + edges[1:])
     points = N_POINTS if any(dancer.two_ended for dancer in dancers) else N_FRONT
     speed, acceleration = np.empty((n, c, points)), np.empty((n, c, points))
-    reach, stray, swing = np.empty((n, c)), np.empty((n, c)), np.empty((n, c, 2))
+    reach, drawn, stray = np.empty((n, c)), np.empty((n, c)), np.empty((n, c))
+    swing = np.empty((n, c, 2))
     lit, place = np.empty((n, c), dtype=np.bool_), np.empty((n, c, 2))
     for k, (dancer, own) in enumerate(zip(dancers, pieces, strict=True)):
         low = np.searchsorted(own.edges, edges[:-1], side="right") - 1
@@ -76,7 +79,7 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
 
         speed[k] = largest(own.speed[:, :points])
         acceleration[k] = largest(own.acceleration[:, :points])
-        reach[k], swing[k] = largest(own.reach), largest(own.swing)
+        reach[k], drawn[k], swing[k] = largest(own.reach), largest(own.drawn), largest(own.swing)
         stray[k] = largest(own.drift) * 0.5 * np.diff(edges)
         lit[k] = dancer.is_lit(middle)
         place[k] = dancer.floor.at(middle).place
@@ -86,6 +89,7 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
         speed=speed,
         acceleration=acceleration,
         reach=reach,
+        drawn=drawn,
         swing=swing,
         lit=lit,
         place=place,

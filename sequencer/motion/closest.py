@@ -7,7 +7,8 @@ from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, Ints, as_floats
 from sequencer.geometry.distances import segment_segment
-from sequencer.motion.dancer import FRONT_PARTS, PARTS, Dancer
+from sequencer.motion.dancer import Dancer
+from sequencer.motion.parts import FRONT_PARTS, PARTS
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -39,10 +40,7 @@ def closest(first: Dancer, second: Dancer, beats: ArrayLike) -> Closest:
     """
     beat = as_floats("beats", beats)
     points = [dancer.stage_points(beat)[0] for dancer in (first, second)]
-    radii = [
-        dancer.radii(own, dancer.is_lit(beat))
-        for dancer, own in zip((first, second), points, strict=True)
-    ]
+    radii = [dancer.shells(own, beat) for dancer, own in zip((first, second), points, strict=True)]
     n = len(beat)
     distance: Floats = np.full(n, np.inf)
     part = np.zeros((n, 2), dtype=np.int64)

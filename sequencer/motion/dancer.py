@@ -8,8 +8,9 @@ renames instants, so what is proven over beats holds over seconds.
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
-from typing import Literal, NamedTuple, Protocol
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import Protocol
 
 import numpy as np
 from numpy.typing import ArrayLike
@@ -18,10 +19,9 @@ from sequencer.arrays import Bools, Floats, as_floats
 from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.motion.floor import FloorPath
 from sequencer.motion.law import Bounds
+from sequencer.motion.parts import FIRST, N_POINTS, PARTS, REAR, Leeway
 from sequencer.motion.props import Prop
 from sequencer.motion.state import Motion
-
-PartKind = Literal["body", "arm", "tether", "head", "rear"]
 
 
 class PropCourse(Protocol):
@@ -36,44 +36,6 @@ class PropCourse(Protocol):
         ...
 
 
-class Part(NamedTuple):
-    """A capsule between two of a dancer's points."""
-
-    name: str
-    kind: PartKind
-    side: Side | None
-    start: int  # index of a point
-    end: int  # index of a point, the same for a ball
-
-
-# Points: foot and top of the body's axis, then shoulder, hand and far end of the left and the right, then
-# the rear ends of both props. All dancers have all of them; those of a side without a prop lie on the
-# body's axis, and the rear end of a prop that does not go on behind the hand lies in the hand. The far end
-# is the centre of `Prop.ball`.
-N_POINTS = 10
-N_FRONT = 8  # of them without the rear ends
-PARTS = (
-    Part("body", "body", None, 0, 1),
-    Part("left arm", "arm", "left", 2, 3),
-    Part("left tether", "tether", "left", 8, 4),
-    Part("left head", "head", "left", 4, 4),
-    Part("right arm", "arm", "right", 5, 6),
-    Part("right tether", "tether", "right", 9, 7),
-    Part("right head", "head", "right", 7, 7),
-    Part("left rear end", "rear", "left", 8, 8),
-    Part("right rear end", "rear", "right", 9, 9),
-)
-# The same for a cast whose props all begin in the hand: fewer points, the same parts under the same index.
-FRONT_PARTS = tuple(
-    part._replace(start={8: 3, 9: 6}.get(part.start, part.start)) for part in PARTS[:7]
-)
-
-
-def parts_of(points: int) -> tuple[Part, ...]:
-    """Parts of a cast that is kept with so many points."""
-    return PARTS if points == N_POINTS else FRONT_PARTS
-
-
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Pieces:
     """Proven bounds over contiguous spans of beats; n spans, m = 10 points."""
@@ -82,6 +44,7 @@ class Pieces:
     speed: Floats  # (n, m) [m/beat] of each point
     acceleration: Floats  # (n, m) [m/beat²]
     reach: Floats  # (n,) [m] of every part's surface from the body's axis, on the plan
+    drawn: Floats  # (n,) [m] the same without the leeway of the hands
     drift: Floats  # (n,) [m/beat] speed of the place
     swing: Floats  # (n, 2) [m/beat] speed of left and right hand in the body frame
 
@@ -101,6 +64,9 @@ class Dancer:
     floor : FloorPath
     lit : sequence of (start, end)
         Spans of beats in which the heads burn.
+    leeway : mapping of side to Leeway
+        By which arm, prop and wicks of a side are taken wider while it lasts; the larger where two
+        overlap.
     """
 
     name: str
@@ -109,6 +75,7 @@ class Dancer:
     courses: Mapping[Side, PropCourse]
     floor: FloorPath
     lit: tuple[tuple[float, float], ...] = ()
+    leeway: Mapping[Side, tuple[Leeway, ...]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         if set(self.props) != set(self.courses):
@@ -286,8 +253,78 @@ class Dancer:
         out[..., 2] = own[..., 2]
         return out
 
+    def leeways(self, beats: ArrayLike) -> Floats:
+        """How far the left and the right hand may be off their drawn paths.
+
+        Parameters
+        ----------
+        beats : array_like, shape (...) [beats]
+
+        Returns
+        -------
+        leeways : ndarray, shape (2, ...) [m]
+
+        Notes
+        -----
+        Source: `leeway`, the larger of both at the edge of two. Exact.
+        """
+        beat = as_floats("beats", beats)
+        out = np.zeros((2, *beat.shape))
+        for k, side in enumerate(SIDES):
+            edges, sizes = self._steps[side]
+            if len(edges):
+                before = np.searchsorted(edges, beat, side="left")
+                after = np.searchsorted(edges, beat, side="right")
+                out[k] = np.maximum(sizes[before], sizes[after])
+        return out
+
+    @cached_property
+    def _steps(self) -> dict[Side, tuple[Floats, Floats]]:
+        """Edges of each side's leeway, and its size before, between and after them."""
+        out: dict[Side, tuple[Floats, Floats]] = {}
+        for side in SIDES:
+            own = self.leeway.get(side, ()) if side in self.props else ()
+            edges = np.unique([edge for each in own for edge in each[:2]])
+            sizes = np.zeros(len(edges) + 1)
+            for each in own:
+                low, high = np.searchsorted(edges, each[:2])
+                sizes[low + 1 : high + 1] = np.maximum(sizes[low + 1 : high + 1], each.size)
+            out[side] = edges, sizes
+        return out
+
+    @property
+    def changes(self) -> Floats:
+        """Beats at which a radius jumps: heads lit or put out, another leeway; shape (k,)."""
+        steps = [edges for edges, _ in self._steps.values()]
+        return np.asarray(np.unique(np.concatenate([np.ravel(self.lit), *steps])))
+
+    def shells(self, points: Floats, beats: ArrayLike) -> Floats:
+        """Radius of every part, flames and leeway as they are at the time.
+
+        Parameters
+        ----------
+        points : ndarray, shape (10, ..., 3) [m, stage frame]
+            As `stage_points` gives them.
+        beats : array_like, shape (...) [beats]
+
+        Returns
+        -------
+        radii : ndarray, shape (9, ...) [m]
+
+        Notes
+        -----
+        Source: `radii`, and `leeways` for all that a hand holds and the arm. Upper bounds.
+        """
+        out = self.radii(points, self.is_lit(beats))
+        if self.leeway:
+            more = self.leeways(beats)
+            for k, part in enumerate(PARTS):
+                if part.side in self.props:
+                    out[k] += more[SIDES.index(part.side)]
+        return out
+
     def radii(self, points: Floats, lit: Bools) -> Floats:
-        """Radius of every part.
+        """Radius of every part, hands where they are drawn.
 
         Parameters
         ----------
@@ -342,6 +379,7 @@ class Dancer:
             [start, end]
             + [edge for piece in floor for edge in piece[:2]]
             + [edge for course in courses.values() for piece in course for edge in piece[:2]]
+            + [edge for own, _ in self._steps.values() for edge in own]
         )
         edges = edges[(edges >= start) & (edges <= end)]
         middle = 0.5 * (edges[:-1] + edges[1:])
@@ -356,6 +394,7 @@ class Dancer:
         speed = np.repeat(v[:, None], N_POINTS, axis=1)
         acceleration = np.repeat(a[:, None], N_POINTS, axis=1)
         reach = np.full(n, self.body.half_breadth)
+        drawn, more = reach.copy(), self.leeways(middle)
         swing = np.zeros((n, 2))
         for side, course in courses.items():
             bounds = [course[i][2] for i in _which(course, middle)]
@@ -380,14 +419,18 @@ class Dancer:
             arm = np.maximum(hand[0], self.body.half_shoulder) + self.body.limb_radius
             elbow = float(self.body.elbow_room(0.0))
             far = hand[0] + prop.farthest + prop.hot_radius
-            reach = np.maximum(reach, np.maximum(arm + elbow, far))
+            own_reach = np.maximum(arm + elbow, far)
+            drawn = np.maximum(drawn, own_reach)
+            reach = np.maximum(reach, own_reach + more[SIDES.index(side)])
         return Pieces(
-            edges=edges, speed=speed, acceleration=acceleration, reach=reach, drift=v, swing=swing
+            edges=edges,
+            speed=speed,
+            acceleration=acceleration,
+            reach=reach,
+            drawn=drawn,
+            drift=v,
+            swing=swing,
         )
-
-
-FIRST: dict[Side, int] = {"left": 2, "right": 5}  # index of each side's shoulder
-REAR: dict[Side, int] = {"left": 8, "right": 9}
 
 
 def _end(bounds: Sequence[Bounds], length: float) -> Floats:

@@ -5,6 +5,7 @@ the drawn dancer too. Body frame and stage frame [m], beats.
 """
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass, fields, replace
 
 import numpy as np
@@ -14,6 +15,7 @@ from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.dancer import Dancer, PropCourse
 from sequencer.motion.floor import FloorPath, Move
 from sequencer.motion.law import Bounds
+from sequencer.motion.parts import Leeway
 from sequencer.motion.props import Prop
 from sequencer.motion.state import Motion
 
@@ -105,6 +107,16 @@ class DriftedCourse:
         return np.asarray(self.middle + (beats - self.late - self.middle) * self.stretch)
 
 
+def later(
+    leeway: Mapping[Side, tuple[Leeway, ...]], beats: float
+) -> dict[Side, tuple[Leeway, ...]]:
+    """The same leeway some beats later."""
+    return {
+        side: tuple(Leeway(each.start + beats, each.end + beats, each.size) for each in own)
+        for side, own in leeway.items()
+    }
+
+
 def drifted(dancer: Dancer, spread: Spread, draw: np.random.Generator, middle: float) -> Dancer:
     """One drawing of a dancer.
 
@@ -145,6 +157,7 @@ def drifted(dancer: Dancer, spread: Spread, draw: np.random.Generator, middle: f
         courses=courses,
         floor=_walked(dancer.floor, places, facings, late),
         lit=dancer.lit,
+        leeway=later(dancer.leeway, late),
     )
 
 

@@ -14,8 +14,9 @@ import numpy as np
 from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import SIDES
 from sequencer.motion.course import Course
-from sequencer.motion.dancer import FIRST, N_POINTS, REAR, Dancer, PropCourse
+from sequencer.motion.dancer import Dancer, PropCourse
 from sequencer.motion.floor import Floors
+from sequencer.motion.parts import FIRST, N_POINTS, REAR
 from sequencer.motion.phases import smooth_step
 from sequencer.motion.stacks import Evaluated, Laws, Props
 

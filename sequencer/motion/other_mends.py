@@ -12,7 +12,7 @@ import numpy as np
 
 from sequencer.motion.approach import approaches
 from sequencer.motion.dancer import Dancer
-from sequencer.motion.drifting import DriftedCourse
+from sequencer.motion.drifting import DriftedCourse, later
 from sequencer.motion.mending import elsewhere, moved
 
 MendKind = Literal["widen", "shift", "turn", "tether"]
@@ -122,7 +122,7 @@ def _changed(
     """One of the two changed, from the smallest amount up."""
     for amount in amounts:
         for k, dancer in enumerate(pair):
-            if not dancer.props:
+            if not dancer.props or (kind == "tether" and not _tethered(dancer)):
                 continue
             after = (
                 (change(dancer, amount), pair[1]) if k == 0 else (pair[0], change(dancer, amount))
@@ -133,17 +133,22 @@ def _changed(
             yield mend, after
 
 
+def _tethered(dancer: Dancer) -> bool:
+    """Whether there is a line that may be made shorter."""
+    return any(prop.flexible for prop in dancer.props.values())
+
+
 def _shifted(dancer: Dancer, beats: float) -> Dancer:
     courses = {
         side: DriftedCourse(course, beats, 0.0, 1.0, (0.0, 0.0, 0.0))
         for side, course in dancer.courses.items()
     }
-    return replace(dancer, courses=courses)
+    return replace(dancer, courses=courses, leeway=later(dancer.leeway, beats))
 
 
 def _shortened(dancer: Dancer, by: float) -> Dancer:
     props = {
-        side: replace(prop, length=max(prop.length - by, 0.1))
+        side: replace(prop, length=max(prop.length - by, 0.1)) if prop.flexible else prop
         for side, prop in dancer.props.items()
     }
     return replace(dancer, props=props)

@@ -13,7 +13,7 @@ from sequencer.arrays import Floats, Ints
 from sequencer.geometry.certified import Sample
 from sequencer.geometry.distances import segment_segment
 from sequencer.motion.cells import Cells
-from sequencer.motion.dancer import PARTS, parts_of
+from sequencer.motion.parts import PARTS, parts_of
 from sequencer.motion.sampling import States, states
 
 _ARMS = np.array([1, 4])  # parts whose radius changes

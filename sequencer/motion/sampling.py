@@ -7,8 +7,8 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
-from sequencer.motion.dancer import parts_of
 from sequencer.motion.ensemble import Ensemble
+from sequencer.motion.parts import parts_of
 
 
 class States(NamedTuple):
@@ -58,5 +58,5 @@ def states(
             continue
         dancer, at = ensemble.dancers[owner[low]], instant[low:high]
         where = points[low:high].transpose(1, 0, 2)
-        radii[low:high] = dancer.radii(where, dancer.is_lit(at))[:parts].T
+        radii[low:high] = dancer.shells(where, at)[:parts].T
     return States(points, rates, radii), list(np.split(index, len(who)))

@@ -18,7 +18,8 @@ from sequencer.arrays import Bools, Floats, Ints
 from sequencer.geometry.certified import TOLERANCE, Found, Sample, Spans, search
 from sequencer.geometry.prisms import Prism
 from sequencer.motion.cells import Cells
-from sequencer.motion.dancer import PARTS, Dancer, parts_of
+from sequencer.motion.dancer import Dancer
+from sequencer.motion.parts import PARTS, parts_of
 from sequencer.motion.sampling import States, states
 
 Measure = Literal["envelope", "place", "parts", "flames", "wicks"]
@@ -155,7 +156,8 @@ class _Kernel:
     def _envelopes(self) -> Floats:
         """Reach with arm and tether stretched out, or as proven where the drawing reaches farther."""
         stretched = np.array([dancer.reach for dancer in self.dancers])
-        return np.asarray(np.maximum(stretched, self.grid.reach.max(axis=1)))[:, None]
+        # A hand off its drawn path is still on its arm: no leeway here.
+        return np.asarray(np.maximum(stretched, self.grid.drawn.max(axis=1)))[:, None]
 
     def searched(
         self, who: Ints, cell: Ints, required: Floats, best: Floats, tolerance: float
@@ -223,14 +225,9 @@ class _Kernel:
         if self.measure == "place":
             return still, still
         if self.measure == "wicks":
-            side, rear = PARTS[part].side, PARTS[part].kind == "rear"
-            wicks = [
-                (dancer.props[side].wick_radius if rear else dancer.props[side].cold_radius)
-                if side and side in dancer.props
-                else 0.0
-                for dancer in self.dancers
-            ]
-            return np.array(wicks)[i], still
+            # What a flame adds is taken off again; a cell is lit as a whole or not at all.
+            flame = np.array([_flame(dancer, part) for dancer in self.dancers])
+            return state.radii[at, part] - np.where(self.grid.lit[i, c], flame[i], 0.0), still
         if PARTS[part].kind == "arm":
             slope = np.array([dancer.body.elbow_slope for dancer in self.dancers])
             arm = 0 if PARTS[part].side == "left" else 1
@@ -286,3 +283,14 @@ class _Kernel:
         close = np.maximum(close, np.where(sampled, value, 0.0) - radius - speed * half)
         lower = np.where(sampled, np.maximum(lower, close), lower)
         return Sample(value - radius, lower, value - radius + speed * half, np.zeros_like(at))
+
+
+def _flame(dancer: Dancer, part: int) -> float:
+    """By which a lit part is wider than an unlit one [m]."""
+    side = PARTS[part].side
+    if side is None or not dancer.burns(part):
+        return 0.0
+    prop = dancer.props[side]
+    return (
+        prop.flame_reach if PARTS[part].kind == "rear" else prop.burning_radius - prop.cold_radius
+    )

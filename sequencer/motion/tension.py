@@ -145,6 +145,41 @@ def hand_work(law: Law, *, length: float, mass: float, tempo: float) -> HandWork
     )
 
 
+def leaves(law: Law, *, length: float, tempo: float, start: float, end: float) -> float:
+    """How far a hand must leave its drawn path for a passive tether at most, over some beats [m].
+
+    Parameters
+    ----------
+    law : Law
+    length : float
+        Of the tether [m].
+    tempo : float
+        [beats a minute]
+    start, end : float
+        Own beats of the law; of one that repeats no more than a period is looked at.
+
+    Raises
+    ------
+    ValueError
+        If the tempo is not positive.
+
+    Notes
+    -----
+    Source: docs/motion.md, section 6. Taken at 64 instants a beat and rounded up to the next whole
+    centimetre from 2 mm more, which is the most that a tether of 0.6 m turning twice a beat can pass
+    between two of them: a margin, not a bound.
+    """
+    rate = beats_a_second(tempo)
+    span = min(end - start, law.period)
+    count = max(64, int(np.ceil(64 * span))) + 1
+    motion = law.at(np.linspace(start, start + span, count, dtype=np.float64))
+    felt = motion.head_acceleration(length) * rate**2
+    felt[..., 2] += GRAVITY
+    size = np.maximum(np.linalg.norm(felt, axis=-1, keepdims=True), 1e-12)
+    away = np.linalg.norm(length * (motion.tether + felt / size), axis=-1)
+    return float(np.ceil(100.0 * (np.max(away) + 0.002))) / 100.0
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TautTempo:
     """Tempi at which a tether is taut all along a law."""

@@ -12,6 +12,7 @@ from sequencer.motion.blocks import block_laws
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.law import Law
+from sequencer.motion.leeway import leeways_of
 from sequencer.motion.links import rest
 from sequencer.motion.props import Prop as Held
 from sequencer.motion.rooms import room_of
@@ -147,6 +148,7 @@ def _dancer(
         courses=courses,
         floor=floor_path(read, name, stood),
         lit=burns,
+        leeway={side: leeways_of(course, props[side], tempo) for side, course in courses.items()},
     )
 
 

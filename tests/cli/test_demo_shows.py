@@ -154,7 +154,7 @@ def test_the_trace_is_whole_and_never_jumps():
 MENDS = {  # what the faulty show's comments say, each fault's own
     "too-close": (
         "{formation: swapped, from: 13.1, beats: 16}",
-        "{formation: swapped, from: 13.1, beats: 16, via: {Ash: [[0, 3.2]], Birch: [[0, 6]]}}",
+        "{formation: swapped, from: 13.1, beats: 16, via: {Ash: [[0, 3]], Birch: [[0, 6.2]]}}",
     ),
     "wrong-way-round": ("timing: together, beats: 3}", "timing: together, beats: 6}"),
     "tether-slack": ("pattern: extension, cycle: 4,", "pattern: extension, cycle: 2,"),

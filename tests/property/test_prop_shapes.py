@@ -10,11 +10,12 @@ from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
 from sequencer.motion.course import Course, Span
-from sequencer.motion.dancer import FRONT_PARTS, N_POINTS, PARTS, Dancer
+from sequencer.motion.dancer import Dancer
 from sequencer.motion.feasibility import body_gap, props_gap
 from sequencer.motion.floor import FloorPath, Move
 from sequencer.motion.hands import mirrored
 from sequencer.motion.library import law_for
+from sequencer.motion.parts import FRONT_PARTS, N_POINTS, PARTS
 from sequencer.motion.props import Prop
 
 BODY = Body(stature=1.72)

@@ -11,7 +11,7 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.motion.approach import approaches
-from sequencer.motion.dancer import PARTS
+from sequencer.motion.parts import PARTS
 
 WICK, TETHER, HAND = 0.05, 0.6, 0.25
 

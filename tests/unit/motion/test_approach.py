@@ -7,8 +7,8 @@ from numpy.testing import assert_allclose
 from sequencer.motion.approach import approaches
 from sequencer.motion.cells import cells
 from sequencer.motion.closest import closest
-from sequencer.motion.dancer import PARTS
 from sequencer.motion.floor import FloorPath, Move
+from sequencer.motion.parts import PARTS
 
 
 def test_agrees_with_dense_sampling(dance):

@@ -3,8 +3,9 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.dancer import PARTS, Dancer
+from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath, Move
+from sequencer.motion.parts import PARTS
 
 
 def test_facing_the_audience(dance):

@@ -9,8 +9,9 @@ from sequencer.geometry.bodies import Body
 from sequencer.geometry.prisms import plane
 from sequencer.motion.approach import approaches
 from sequencer.motion.cells import cells
-from sequencer.motion.dancer import N_FRONT, N_POINTS, Dancer
+from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath
+from sequencer.motion.parts import N_FRONT, N_POINTS
 from sequencer.motion.props import Prop
 from sequencer.motion.surroundings import encounters
 

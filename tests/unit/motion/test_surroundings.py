@@ -5,8 +5,8 @@ from numpy.testing import assert_allclose
 from sequencer.geometry.prisms import plane
 from sequencer.geometry.regions import AudienceEdge, Post, Region, Scenery
 from sequencer.motion.cells import cells
-from sequencer.motion.dancer import PARTS
 from sequencer.motion.floor import Move
+from sequencer.motion.parts import PARTS
 from sequencer.motion.surroundings import encounters
 
 

@@ -1,0 +1,42 @@
+"""How far each block's hand must leave its drawn path, as the margin that distances to others carry.
+
+Where the head follows the law exactly a passive tether needs the hand elsewhere than drawn (hand work);
+where the hand follows it the head goes elsewhere. Either way arm, tether and head are taken wider by the
+block's largest deviation, from a blend before it to a blend after it. A rigid prop is turned by the hand
+and has none; links and rests have none of their own: there the hand must steady the prop.
+Source: docs/motion.md, section 6.
+"""
+
+from sequencer.motion.course import HALF_WIDTH, Course
+from sequencer.motion.parts import Leeway
+from sequencer.motion.props import Prop
+from sequencer.motion.tension import leaves
+from sequencer.timing.tempo import TempoMap
+
+
+def leeways_of(course: Course, prop: Prop, tempo: TempoMap) -> tuple[Leeway, ...]:
+    """The margin of every block of one hand, by start; none for a rigid prop.
+
+    Parameters
+    ----------
+    course : Course
+    prop : Prop
+    tempo : TempoMap
+    """
+    if not prop.flexible:
+        return ()
+    return tuple(
+        Leeway(
+            start=span.start - HALF_WIDTH,
+            end=span.end + HALF_WIDTH,
+            size=leaves(
+                span.law,
+                length=prop.length,
+                tempo=60.0 * tempo.fastest(span.start, span.end),
+                start=span.start - span.origin,
+                end=span.end - span.origin,
+            ),
+        )
+        for span in course.spans
+        if span.kind == "block"
+    )

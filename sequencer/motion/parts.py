@@ -1,0 +1,57 @@
+"""Points and parts of a performer: which capsules there are, and between which points they run."""
+
+from typing import Literal, NamedTuple
+
+from sequencer.geometry.bodies import Side
+
+PartKind = Literal["body", "arm", "tether", "head", "rear"]
+
+
+class Leeway(NamedTuple):
+    """How far a hand must leave its drawn path from `start` to `end` (hand work, docs/motion.md)."""
+
+    start: float  # [beats]
+    end: float  # [beats]
+    size: float  # [m]
+
+
+class Part(NamedTuple):
+    """A capsule between two of a dancer's points."""
+
+    name: str
+    kind: PartKind
+    side: Side | None
+    start: int  # index of a point
+    end: int  # index of a point, the same for a ball
+
+
+# Points: foot and top of the body's axis, then shoulder, hand and far end of the left and the right, then
+# the rear ends of both props. All dancers have all of them; those of a side without a prop lie on the
+# body's axis, and the rear end of a prop that does not go on behind the hand lies in the hand. The far end
+# is the centre of `Prop.ball`.
+N_POINTS = 10
+N_FRONT = 8  # of them without the rear ends
+PARTS = (
+    Part("body", "body", None, 0, 1),
+    Part("left arm", "arm", "left", 2, 3),
+    Part("left tether", "tether", "left", 8, 4),
+    Part("left head", "head", "left", 4, 4),
+    Part("right arm", "arm", "right", 5, 6),
+    Part("right tether", "tether", "right", 9, 7),
+    Part("right head", "head", "right", 7, 7),
+    Part("left rear end", "rear", "left", 8, 8),
+    Part("right rear end", "rear", "right", 9, 9),
+)
+# The same for a cast whose props all begin in the hand: fewer points, the same parts under the same index.
+FRONT_PARTS = tuple(
+    part._replace(start={8: 3, 9: 6}.get(part.start, part.start)) for part in PARTS[:7]
+)
+
+
+def parts_of(points: int) -> tuple[Part, ...]:
+    """Parts of a cast that is kept with so many points."""
+    return PARTS if points == N_POINTS else FRONT_PARTS
+
+
+FIRST: dict[Side, int] = {"left": 2, "right": 5}  # index of each side's shoulder
+REAR: dict[Side, int] = {"left": 8, "right": 9}
