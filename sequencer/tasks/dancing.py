@@ -4,6 +4,7 @@ import hashlib
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from sequencer.errors import InputError, Place
@@ -61,7 +62,10 @@ def trials(show: Staged, asked: Dancing) -> "Iterator[Trials]":
 
 def _content(show: Staged) -> str:
     told = show.show.model_dump_json(include=_DANCED) + show.show.track.model_dump_json()
-    return hashlib.sha256((show.song.sha256 + told).encode("utf-8")).hexdigest()
+    content = hashlib.sha256((show.song.sha256 + told).encode("utf-8"))
+    for file in show.show.pattern_files:
+        content.update((Path(show.file).parent / file).read_bytes())
+    return content.hexdigest()
 
 
 @contextmanager

@@ -182,3 +182,20 @@ def test_without_dask_the_extra_is_named(show, monkeypatch):
 
     assert result.exit_code == 2
     assert 'pip install "sequencer[dask]"' in result.stderr
+
+
+def test_another_pattern_in_a_file_is_danced_anew(stage_folder):
+    """Runs that are kept are those of the patterns as they are, not as they were."""
+    moves = stage_folder / "danced-moves.yaml"
+    path = stage_folder / "two-moves.yaml"
+    text = SHOW.replace("pattern: static-spin", "pattern: mine")
+    path.write_text(text + "pattern_files: [danced-moves.yaml]\n", encoding="utf-8")
+    told = []
+    for radius in (0.05, 0.4):
+        moves.write_text(
+            f"patterns:\n  mine: {{law: orbit, set: {{ratio: 1, hand_radius: {radius}}}}}\n",
+            encoding="utf-8",
+        )
+        found = json.loads(check(path, "--danced", "10", "--jobs", "1", "--json").stdout)
+        told.append(found["danced"]["chances"])
+    assert told[0] != told[1]
