@@ -7,6 +7,7 @@ import click
 
 from sequencer import __version__
 from sequencer.cli.check import check
+from sequencer.cli.draw import draw
 from sequencer.cli.listen import listen
 from sequencer.cli.new import new
 from sequencer.cli.patterns import patterns
@@ -65,5 +66,5 @@ def main() -> None:
     """Turn a song into a fire-spinning routine that can be danced, checked and printed."""
 
 
-for verb in (listen, new, check, sheet, rehearse, patterns, trace):
+for verb in (listen, new, check, draw, sheet, rehearse, patterns, trace):
     main.add_command(verb)

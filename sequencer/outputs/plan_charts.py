@@ -1,5 +1,6 @@
 """Formations over the song, where flames have been, and the closest pair over time."""
 
+import textwrap
 from collections.abc import Sequence
 
 import numpy as np
@@ -10,8 +11,10 @@ from sequencer.geometry.regions import Venue
 from sequencer.motion.approach import approaches
 from sequencer.motion.closest import closest
 from sequencer.motion.dancer import Dancer
-from sequencer.outputs.plan_style import FLAME, INK, SOFT, STOP, shown
-from sequencer.outputs.stage_plan import PlanPicture, draw_plan, extent
+from sequencer.outputs.plan_extent import extent, seen_edge
+from sequencer.outputs.plan_labels import Label, place_labels
+from sequencer.outputs.plan_style import COOL, FLAME, INK, SOFT, STOP, shown
+from sequencer.outputs.stage_plan import PlanPicture, draw_shapes, write_marks
 from sequencer.timing.position import clock_text
 from sequencer.timing.tempo import TempoMap
 
@@ -55,21 +58,31 @@ def formation_strip(
     tall = 2.5 * (up - down) / (right - left)
     figure = Figure(figsize=(2.5 * columns + 0.3, (tall + 0.55) * rows + 0.5), layout="constrained")
     grid = figure.subplots(rows, columns, squeeze=False)
-    plain = PlanPicture(reach=False, props=False, names=False, surroundings=False, mark=0.04)
+    plain = PlanPicture(
+        reach=False,
+        props=False,
+        names=False,
+        surroundings=False,
+        mark=0.04 if len(dancers) <= 12 else 0.022,
+    )
     for k, axes in enumerate(grid.ravel()):
         if k >= len(formations):
             axes.set_visible(False)
             continue
         name, beat = formations[k]
-        draw_plan(axes, dancers, venue, beat, picture=plain)
+        draw_shapes(axes, dancers, venue, beat, picture=plain)
         axes.tick_params(labelsize=7)
+        axes.set_xlabel("▼ audience", color=COOL, fontsize=8, fontweight="bold", labelpad=1)
         when = clock_text(float(tempo.seconds_from_beats(beat)))
-        axes.set_title(
-            f"{k + 1}  {shown(name)}\n{tempo.position_of(beat)} · {when}", loc="left", fontsize=9
-        )
+        first = "\n".join(textwrap.wrap(f"{k + 1}  {shown(name)}", 30)[:2])
+        axes.set_title(f"{first}\n{tempo.position_of(beat)} · {when}", loc="left", fontsize=9)
     figure.supxlabel("metres; the audience is at the bottom", fontsize=8, color=SOFT)
     if title:
         figure.suptitle(shown(title), x=0.01, ha="left", fontsize=12, fontweight="bold")
+    figure.draw_without_rendering()
+    figure.set_layout_engine("none")
+    for axes, (_, beat) in zip(grid.ravel(), formations, strict=False):
+        write_marks(axes, dancers, beat, picture=plain)
     return figure
 
 
@@ -106,7 +119,7 @@ def flame_map(
     )
     figure = Figure(figsize=(7.2, 7.0), layout="constrained")
     axes = figure.subplots()
-    draw_plan(axes, (), venue, start, picture=PlanPicture(reach=False, names=False))
+    draw_shapes(axes, (), venue, start, picture=PlanPicture(reach=False, names=False))
     axes.set_xlim(left, right)
     axes.set_ylim(down, up)
     image = axes.imshow(
@@ -140,6 +153,16 @@ def flame_map(
     axes.set_ylabel("metres upstage")
     if title:
         axes.set_title(shown(title), loc="left", fontsize=12, fontweight="bold")
+    figure.draw_without_rendering()
+    figure.set_layout_engine("none")
+    edges = [(edge.name, *seen_edge(edge, axes)) for edge in venue.audience]
+    place_labels(
+        axes,
+        [
+            Label(text=shown(name.upper()), at=at, off=0.2, ink=COOL, size=10, bold=True, first=out)
+            for name, at, out in edges
+        ],
+    )
     return figure
 
 
@@ -264,24 +287,16 @@ def closest_chart(
         at = float(tempo.seconds_from_beats(found.at[best]))
         axes.plot(at, found.distance[best], marker="v", color=STOP, markersize=8, clip_on=False)
         names = shown(f"{dancers[found.first[best]].name} – {dancers[found.second[best]].name}")
-        right = at > float(np.mean(axes.get_xlim()))
         least_m = float(found.distance[best])
         words = f"{least_m:.2f} m" if least_m >= 0 else f"overlap of {-least_m:.2f} m"
-        axes.annotate(
-            f"{words} at {clock_text(at)}, {names}",
-            (at, found.distance[best]),
-            xytext=(-10 if right else 10, 16),
-            textcoords="offset points",
-            ha="right" if right else "left",
-            fontsize=8,
-            bbox={"facecolor": "white", "edgecolor": "none", "alpha": 0.85, "pad": 1.5},
-        )
+        said = f"closest: {words} at {clock_text(at)}, {names} (required {required:.2f} m)"
+        axes.set_title(said, loc="left", fontsize=8)
     axes.set_xlim(float(seconds[0]), float(tempo.seconds_from_beats(end)))
     axes.set_ylim(min(0.0, float(found.distance[best]) - 0.1), top)
     axes.set_xlabel("time [s]")
-    axes.set_ylabel("closest pair [m]")
+    axes.set_ylabel(f"closest pair [m]\n({top:.0f} m or more at the top)")
     for side in ("top", "right"):
         axes.spines[side].set_visible(False)
     if title:
-        axes.set_title(shown(title), loc="left", fontsize=12, fontweight="bold")
+        figure.suptitle(shown(title), x=0.01, ha="left", fontsize=12, fontweight="bold")
     return figure

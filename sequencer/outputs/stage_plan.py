@@ -3,6 +3,8 @@
 Stage frame [m]; the audience is at the bottom of the sheet, as whoever stands in front of it sees it.
 """
 
+import math
+import textwrap
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
@@ -14,6 +16,8 @@ from matplotlib.patches import Circle, Polygon
 from sequencer.geometry.regions import Venue
 from sequencer.motion.closest import Closest, closest
 from sequencer.motion.dancer import Dancer
+from sequencer.outputs.plan_extent import extent, seen_edge
+from sequencer.outputs.plan_labels import Box, Label, place_labels
 from sequencer.outputs.plan_style import (
     COOL,
     FAINT,
@@ -27,6 +31,8 @@ from sequencer.outputs.plan_style import (
 )
 
 _BODY = 0.25  # [m] radius of the mark for a person, on a small stage
+_MOST_NAMED = 12  # performers; more are numbered, with a key under the plan
+_LETTER = 0.62  # of the size of letters: the mean width of one
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,69 +67,156 @@ def stage_plan(
     Returns
     -------
     figure : Figure
+
+    Notes
+    -----
+    More than twelve performers are numbered in the order of the cast, with a key under the plan.
     """
     use = PlanPicture() if picture is None else picture
-    figure = Figure(figsize=use.size, layout="constrained")
+    key = _key(dancers, use) if use.names and len(dancers) > _MOST_NAMED else ""
+    tall = use.size[1] + 0.14 * (key.count("\n") + 1 if key else 0)
+    figure = Figure(figsize=(use.size[0], tall), layout="constrained")
     axes = figure.subplots()
-    draw_plan(axes, dancers, venue, beat, picture=use)
-    axes.set_xlabel("metres from the centre line; the audience's left is on the left")
+    pair = None if use.required is None else _nearest(dancers, beat)
+    draw_shapes(axes, dancers, venue, beat, picture=use)
     axes.set_ylabel("metres upstage")
+    below = "metres from the centre line; the audience's left is on the left"
+    axes.set_xlabel(f"{below}\n{key}" if key else below, fontsize=8 if key else None)
     if use.title:
-        axes.set_title(shown(use.title), loc="left", fontsize=12, fontweight="bold", pad=18)
-    _legend(axes, dancers, beat)
+        wide = int(use.size[0] * 72 / (12 * _LETTER))
+        lines = "\n".join(textwrap.wrap(shown(use.title), wide))
+        figure.suptitle(lines, x=0.01, ha="left", fontsize=12, fontweight="bold")
+    if pair is not None and use.required is not None:
+        _say_closest(axes, pair, use)
+    _legend(figure, dancers, beat, use)
+    figure.draw_without_rendering()
+    figure.set_layout_engine("none")
+    _write(axes, dancers, venue, beat, use, pair)
     return figure
 
 
-def draw_plan(
+def draw_shapes(
     axes: Any, dancers: Sequence[Dancer], venue: Venue, beat: float, *, picture: PlanPicture
 ) -> None:
-    """Draw a plan into axes that are there already."""
+    """Draw all of a plan but its words into axes that are there already."""
     left, down, right, up = extent(dancers, venue, surroundings=picture.surroundings)
     axes.set_xlim(left, right)
     axes.set_ylim(down, up)
     axes.set_aspect("equal")
-    mark = max(_BODY, picture.mark * max(right - left, up - down))
     axes.set_axisbelow(True)
     axes.grid(visible=True, color=FAINT, linewidth=0.5)
     for side in ("top", "right"):
         axes.spines[side].set_visible(False)
-    _venue(axes, venue, mark, picture)
-    if not picture.surroundings:
-        axes.text(
-            0.5, 0.0, "▼ audience", transform=axes.transAxes, color=COOL, fontsize=8, va="bottom",
-            ha="center", fontweight="bold",
+    _venue(axes, venue, picture)
+    mark = _mark(axes, picture)
+    for dancer in dancers:
+        _performer(axes, dancer, beat, mark, picture)
+
+
+def write_marks(axes: Any, dancers: Sequence[Dancer], beat: float, *, picture: PlanPicture) -> None:
+    """Write each performer's letters or number on a plan whose layout is fixed."""
+    place_labels(axes, _letters(axes, dancers, beat, picture))
+
+
+def _mark(axes: Any, picture: PlanPicture) -> float:
+    (left, right), (down, up) = axes.get_xlim(), axes.get_ylim()
+    return max(_BODY, picture.mark * max(right - left, up - down))
+
+
+def _write(
+    axes: Any,
+    dancers: Sequence[Dancer],
+    venue: Venue,
+    beat: float,
+    picture: PlanPicture,
+    pair: "_Pair | None",
+) -> None:
+    """All words of a plan, those that matter most first."""
+    mark = _mark(axes, picture)
+    labels = _letters(axes, dancers, beat, picture)
+    if pair is not None and picture.required is not None:
+        ink = STOP if pair.near.distance[0] < picture.required else INK
+        labels.append(
+            Label(
+                text=_apart(pair), at=pair.middle, off=0.1, ink=ink, boxed=ink,
+                bold=True, first=(0.0, 1.0),
+            )
         )  # fmt: skip
-    marks = fitted_names([dancer.name for dancer in dancers])
-    for dancer in dancers:
-        _performer(axes, dancer, beat, marks[dancer.name], mark, picture)
-    if picture.required is not None and len(dancers) > 1:
-        _closest_pair(axes, dancers, beat, picture.required)
+    for edge in venue.audience:
+        at, out = seen_edge(edge, axes)
+        labels.append(
+            Label(
+                text=shown(edge.name.upper()),
+                at=at,
+                off=0.4 * mark,
+                ink=COOL,
+                size=10,
+                bold=True,
+                first=out,
+                upright=abs(out[0]) > abs(out[1]),
+            )
+        )
+    if picture.names:
+        things: list[tuple[str, tuple[float, float]]] = [
+            (piece.name, _pair(np.mean(piece.region.outline, axis=0))) for piece in venue.scenery
+        ]
+        things += [(post.name, post.at) for post in venue.posts]
+        if len(dancers) <= _MOST_NAMED:
+            for dancer in dancers:
+                stand = dancer.floor.at(beat)
+                back = -1.0 if np.cos(float(stand.facing)) < -0.3 else 1.0
+                labels.append(
+                    Label(
+                        text=shown(dancer.name[:24]), at=_pair(stand.place), off=1.2 * mark, ink=INK,
+                        first=(0.0, back),
+                    )
+                )  # fmt: skip
+        labels += [
+            Label(text=shown(name[:32]), at=at, off=0.6 * mark, ink=INK) for name, at in things
+        ]
+    posts = _boxes(axes, [post.at for post in venue.posts], 5.0 * axes.figure.dpi / 72)
+    stood = [_pair(dancer.floor.at(beat).place) for dancer in dancers]
+    per_metre = float(axes.transData.transform((1, 0))[0] - axes.transData.transform((0, 0))[0])
+    place_labels(axes, labels, keep_out=posts + _boxes(axes, stood, mark * per_metre))
 
 
-def extent(
-    dancers: Sequence[Dancer], venue: Venue, *, surroundings: bool = True
-) -> tuple[float, float, float, float]:
-    """Left, bottom, right and top of what must be seen [m]."""
-    points: list[tuple[float, float]] = []
-    for dancer in dancers:
-        stops = [dancer.floor.place, *(move.place for move in dancer.floor.moves)]
-        reach = min(dancer.reach, 2.5) if surroundings else 0.8
-        points += [(x + s * reach, y + s * reach) for x, y in stops for s in (-1, 1)]
-    if venue.stage is not None:
-        points += list(venue.stage.outline)
-    if surroundings:
-        points += [corner for piece in venue.scenery for corner in piece.region.outline]
-        points += [post.at for post in venue.posts]
-    stage = np.array(points or [(-3.0, 0.0), (3.0, 6.0)])
-    low, high = stage.min(axis=0) - 1.0, stage.max(axis=0) + 1.0
-    for edge in venue.audience if surroundings else ():
-        # Far ends of an audience line need not be seen; the near part must, with its name under it.
-        line = np.array(edge.line)
-        low[1] = min(low[1], max(line[:, 1].min(), low[1] - 12.0) - 0.06 * (high[1] - low[1]))
-    return float(low[0]), float(low[1]), float(high[0]), float(high[1])
+def _letters(
+    axes: Any, dancers: Sequence[Dancer], beat: float, picture: PlanPicture
+) -> list[Label]:
+    names = [dancer.name for dancer in dancers]
+    marks = fitted_names(names)
+    if len(names) > _MOST_NAMED or max((len(mark) for mark in marks.values()), default=0) > 2:
+        marks = {name: str(k + 1) for k, name in enumerate(names)}
+    size = 8.0 if len(names) <= _MOST_NAMED else 6.5
+    mark = _mark(axes, picture)
+    return [
+        Label(
+            text=marks[dancer.name], at=_pair(dancer.floor.at(beat).place), off=1.1 * mark, ink=INK,
+            size=size, bold=True, inside=True, first=(1.0, 0.6),
+        )
+        for dancer in dancers
+    ]  # fmt: skip
 
 
-def _venue(axes: Any, venue: Venue, mark: float, picture: PlanPicture) -> None:
+def _boxes(axes: Any, places: Sequence[tuple[float, float]], half: float) -> list[Box]:
+    """Boxes about places, which words keep out of [px]."""
+    at = [axes.transData.transform(place) for place in places]
+    return [(float(x) - half, float(y) - half, float(x) + half, float(y) + half) for x, y in at]
+
+
+def _key(dancers: Sequence[Dancer], picture: PlanPicture) -> str:
+    """Numbers and names in columns that fit the picture."""
+    names = [f"{k + 1} {shown(dancer.name[:24])}" for k, dancer in enumerate(dancers)]
+    wide = int(picture.size[0] * 72 * 0.9 / (8 * _LETTER))
+    told = "   ".join(name.replace(" ", "\u00a0") for name in names)
+    return "\n".join(textwrap.wrap(told, wide))
+
+
+def _pair(point: Any) -> tuple[float, float]:
+    return float(point[0]), float(point[1])
+
+
+def _venue(axes: Any, venue: Venue, picture: PlanPicture) -> None:
     if venue.stage is not None:
         axes.add_patch(
             Polygon(venue.stage.outline, facecolor=FLOOR, edgecolor=INK, linewidth=1.4, zorder=0.5)
@@ -135,27 +228,6 @@ def _venue(axes: Any, venue: Venue, mark: float, picture: PlanPicture) -> None:
     for edge in venue.audience:
         x, y = np.array(edge.line).T
         axes.plot(x, y, color=COOL, linewidth=4, solid_capstyle="butt", zorder=1)
-        low, high = axes.get_xlim()
-        inside = [
-            k for k in range(len(x) - 1) if max(x[k], x[k + 1]) > low and min(x[k], x[k + 1]) < high
-        ]
-        k = inside[0] if inside else 0
-        middle = (
-            float(np.clip(0.5 * (x[k] + x[k + 1]), low + 1, high - 1)),
-            0.5 * (y[k] + y[k + 1]),
-        )
-        axes.annotate(
-            shown(edge.name.upper()),
-            middle,
-            xytext=(0, -5),
-            textcoords="offset points",
-            ha="center",
-            va="top",
-            color=COOL,
-            fontsize=10,
-            fontweight="bold",
-            annotation_clip=True,
-        )
     for piece in venue.scenery:
         axes.add_patch(
             Polygon(
@@ -167,34 +239,12 @@ def _venue(axes: Any, venue: Venue, mark: float, picture: PlanPicture) -> None:
                 zorder=1,
             )
         )
-        x, y = np.mean(piece.region.outline, axis=0)
-        if picture.names:
-            _label(axes, x, y + 2.2 * mark, shown(piece.name), INK)
     for post in venue.posts if picture.surroundings else ():
         axes.plot(*post.at, marker="s", markersize=9, color="white", mec=INK, mew=1.6, zorder=4)
         axes.plot(*post.at, marker="x", markersize=6, color=INK, mew=1.6, zorder=5)
-        if picture.names:
-            _label(axes, post.at[0], post.at[1] - 2.4 * mark, shown(post.name), INK)
 
 
-def _label(axes: Any, x: float, y: float, text: str, ink: str) -> None:
-    axes.text(
-        x,
-        y,
-        text,
-        color=ink,
-        fontsize=8,
-        ha="center",
-        va="center",
-        zorder=7,
-        clip_on=True,
-        bbox={"facecolor": "white", "edgecolor": "none", "alpha": 0.8, "pad": 1},
-    )
-
-
-def _performer(
-    axes: Any, dancer: Dancer, beat: float, letters: str, mark: float, picture: PlanPicture
-) -> None:
+def _performer(axes: Any, dancer: Dancer, beat: float, mark: float, picture: PlanPicture) -> None:
     stand = dancer.floor.at(beat)
     x, y = (float(value) for value in stand.place)
     phi = float(stand.facing)
@@ -228,13 +278,6 @@ def _performer(
         )
     )
     axes.add_patch(Circle((x, y), mark, facecolor="white", edgecolor=INK, linewidth=1.4, zorder=7))
-    axes.text(
-        x, y, letters, ha="center", va="center_baseline", fontsize=8, fontweight="bold", zorder=8,
-        clip_on=True,
-    )  # fmt: skip
-    if picture.names:
-        back = -1.0 if np.cos(phi) < -0.3 else 1.0  # behind the person, clear of the pointer
-        _label(axes, x, y + back * 2.0 * mark, shown(dancer.name[:24]), INK)
 
 
 def _props(axes: Any, dancer: Dancer, beat: float, *, lit: bool) -> None:
@@ -272,57 +315,73 @@ def _props(axes: Any, dancer: Dancer, beat: float, *, lit: bool) -> None:
             )
 
 
-def _closest_pair(axes: Any, dancers: Sequence[Dancer], beat: float, required: float) -> None:
-    best: Closest | None = None
-    pair: tuple[Dancer, ...] = ()
-    for i, first in enumerate(dancers):
-        for second in dancers[i + 1 :]:
-            near = closest(first, second, [beat])
-            if best is None or near.distance[0] < best.distance[0]:
-                best, pair = near, (first, second)
-    if best is None:
-        return
-    (xa, ya), (xb, yb) = best.point[0, :, :2]
-    ink = STOP if best.distance[0] < required else INK
+@dataclass(frozen=True, slots=True, eq=False)
+class _Pair:
+    """The two who are nearest at a beat."""
+
+    first: Dancer
+    second: Dancer
+    near: Closest
+
+    @property
+    def middle(self) -> tuple[float, float]:
+        """Between the two nearest points on the plan [m]."""
+        return _pair(self.near.point[0, :, :2].mean(axis=0))
+
+
+def _nearest(dancers: Sequence[Dancer], beat: float) -> _Pair | None:
+    """The closest two; those whose reaches are farther apart than the best are not looked at."""
+    places = [dancer.floor.at(beat).place for dancer in dancers]
+    rows = sorted(
+        (math.dist(places[i], places[j]) - dancers[i].reach - dancers[j].reach, i, j)
+        for i in range(len(dancers))
+        for j in range(i + 1, len(dancers))
+    )
+    best: _Pair | None = None
+    for bound, i, j in rows:
+        if best is not None and bound > best.near.distance[0]:
+            break
+        near = closest(dancers[i], dancers[j], [beat])
+        if best is None or near.distance[0] < best.near.distance[0]:
+            best = _Pair(dancers[i], dancers[j], near)
+    return best
+
+
+def _apart(pair: _Pair) -> str:
+    metres = float(pair.near.distance[0])
+    return f"{metres:.2f}\u00a0m" if metres >= 0 else f"overlap of {-metres:.2f}\u00a0m"
+
+
+def _say_closest(axes: Any, pair: _Pair, picture: PlanPicture) -> None:
+    required = picture.required or 0.0
+    ink = STOP if pair.near.distance[0] < required else INK
+    (xa, ya), (xb, yb) = pair.near.point[0, :, :2]
     axes.plot([xa, xb], [ya, yb], color=ink, linewidth=1.8, linestyle=(0, (1, 1)), zorder=8)
     parts = [
         f"{shown(who.name)}'s {who.part_name(int(part))}"
-        for who, part in zip(pair, best.part[0], strict=True)
+        for who, part in zip((pair.first, pair.second), pair.near.part[0], strict=True)
     ]
-    spot = {"facecolor": "white", "edgecolor": ink, "linewidth": 0.8, "pad": 1.5}
-    axes.text(
-        0.5 * (xa + xb), 0.5 * (ya + yb), f"{best.distance[0]:.2f} m", color=ink, fontsize=8,
-        ha="center", va="center", zorder=9, bbox=spot, clip_on=True,
-    )  # fmt: skip
-    axes.text(
-        0.0, 1.005, f"closest: {best.distance[0]:.2f} m, {' – '.join(parts)} (required {required:.2f} m)",
-        color=ink, fontsize=8, transform=axes.transAxes, va="bottom",
-    )  # fmt: skip
+    said = f"closest: {_apart(pair)}, {' – '.join(parts)} (required\u00a0{required:.2f}\u00a0m)"
+    (left, right), (down, up) = axes.get_xlim(), axes.get_ylim()
+    share = min(1.0, (right - left) / (up - down))  # of the picture's width that the plan takes
+    wide = int(picture.size[0] * 72 * 0.85 * share / (8 * _LETTER))
+    axes.set_title("\n".join(textwrap.wrap(said, max(wide, 30))), loc="left", fontsize=8, color=ink)
 
 
-def _legend(axes: Any, dancers: Sequence[Dancer], beat: float) -> None:
+def _legend(figure: Figure, dancers: Sequence[Dancer], beat: float, picture: PlanPicture) -> None:
     from matplotlib.lines import Line2D
 
+    if not dancers:
+        return
+    dashes = (0, (4, 3))
     handles = [
-        Line2D(
-            [],
-            [],
-            marker="o",
-            ls="",
-            mfc="white",
-            mec=INK,
-            ms=9,
-            label="performer, pointing where they look",
-        ),
-        Line2D([], [], color=SOFT, ls=(0, (4, 3)), label="reach: arm, prop, flame"),
-    ]
-    if any(dancer.is_lit(beat) for dancer in dancers):
+        Line2D([], [], marker="o", ls="", mfc="white", mec=INK, ms=9,
+               label="performer, pointing where they look"),
+    ]  # fmt: skip
+    if picture.reach:
+        handles.append(Line2D([], [], color=SOFT, ls=dashes, label="reach: arm, prop, flame"))
+    if picture.props and any(dancer.is_lit(beat) for dancer in dancers):
         handles.append(Line2D([], [], marker="o", ls="", mfc=FLAME, mec=INK, ms=11, label="flame"))
-    axes.legend(
-        handles=handles,
-        loc="upper center",
-        bbox_to_anchor=(0.5, -0.09),
-        ncols=len(handles),
-        frameon=False,
-        fontsize=8,
+    figure.legend(
+        handles=handles, loc="outside lower center", ncols=len(handles), frameon=False, fontsize=8
     )

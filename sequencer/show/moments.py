@@ -38,7 +38,13 @@ class Moments:
         elif isinstance(moment, Clock):
             beat = float(self.tempo.beats_from_seconds(moment.seconds))
         else:
-            beat = self._edge(moment, path)
+            names = self.song.section_names()
+            if moment.name not in names:
+                raise self.read.fault(
+                    "unknown-section", path, f"the song has no section {moment.name!r}",
+                    nearest(moment.name, list(names)),
+                )  # fmt: skip
+            beat = _edge(moment, self.song, self.tempo)
         seconds = float(self.tempo.seconds_from_beats(beat))
         if not -0.05 <= seconds <= self.song.duration + 0.05:
             last = self.tempo.position_of(float(self.tempo.beats_from_seconds(self.song.duration)))
@@ -48,15 +54,31 @@ class Moments:
             )  # fmt: skip
         return beat
 
-    def _edge(self, edge: SectionEdge, path: Sequence[Key]) -> float:
-        names = self.song.section_names()
-        if edge.name not in names:
-            raise self.read.fault(
-                "unknown-section", path, f"the song has no section {edge.name!r}",
-                nearest(edge.name, list(names)),
-            )  # fmt: skip
-        section = self.song.sections[names.index(edge.name)]
-        exact = float(
-            self.tempo.beats_from_seconds(section.start if edge.edge == "start" else section.end)
-        )
-        return float(round(exact)) if abs(exact - round(exact)) <= SNAP else exact
+
+def beat_of(moment: Moment, song: Song, tempo: TempoMap) -> float:
+    """Beat coordinate of a moment that stands in no file.
+
+    Raises
+    ------
+    ValueError
+        If the bar has no such beat, there is no such section, or it lies outside the track.
+    """
+    if isinstance(moment, Position):
+        beat = tempo.beat_of(moment)
+    elif isinstance(moment, Clock):
+        beat = float(tempo.beats_from_seconds(moment.seconds))
+    elif moment.name in song.section_names():
+        beat = _edge(moment, song, tempo)
+    else:
+        near = nearest(moment.name, list(song.section_names()))
+        raise ValueError(f"the song has no section {moment.name!r}; {near}")
+    if not -0.05 <= float(tempo.seconds_from_beats(beat)) <= song.duration + 0.05:
+        last = tempo.position_of(float(tempo.beats_from_seconds(song.duration)))
+        raise ValueError(f"{moment} lies outside the track, which ends at {last}")
+    return beat
+
+
+def _edge(edge: SectionEdge, song: Song, tempo: TempoMap) -> float:
+    section = song.sections[song.section_names().index(edge.name)]
+    exact = float(tempo.beats_from_seconds(section.start if edge.edge == "start" else section.end))
+    return float(round(exact)) if abs(exact - round(exact)) <= SNAP else exact

@@ -13,8 +13,9 @@ from sequencer.outputs.plan_charts import (
     flame_seconds,
     formation_strip,
 )
+from sequencer.outputs.plan_extent import extent
 from sequencer.outputs.plan_style import fitted_names, shown
-from sequencer.outputs.stage_plan import PlanPicture, extent, stage_plan
+from sequencer.outputs.stage_plan import PlanPicture, stage_plan
 from sequencer.timing.tempo import TempoMap
 
 VENUE = Venue(
@@ -31,7 +32,7 @@ def words(figure):
         text.get_text()
         for axes in figure.axes
         for text in (*axes.texts, axes.title, axes._left_title)
-    )
+    ).replace("\u00a0", " ")
 
 
 @pytest.fixture
