@@ -221,7 +221,8 @@ def shape_of(prop: Prop, frame_rate: Floats) -> tuple[Solid, ...]:
 
 def _placed(shape: Sequence[Solid], motion: Motion) -> list[tuple[Floats, Floats]]:
     """Ends of every body of a prop, each of shape (..., 3) [m, body frame]."""
-    aside = np.cross(motion.plane, motion.tether)
+    wide = any(spot.across for solid in shape for spot in (solid.start, solid.end))
+    aside = np.cross(motion.plane, motion.tether) if wide else motion.plane
 
     def put(spot: Spot) -> Floats:
         along = motion.hand if spot.along == 0 else motion.hand + spot.along * motion.tether
