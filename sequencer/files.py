@@ -3,8 +3,8 @@
 import errno
 import os
 import tempfile
-from collections.abc import Iterator
-from contextlib import contextmanager, suppress
+from collections.abc import Iterator, Mapping
+from contextlib import ExitStack, contextmanager, suppress
 from pathlib import Path
 
 from sequencer.errors import InputError, Place
@@ -52,23 +52,57 @@ def replacing(path: Path) -> Iterator[Path]:
         scratch.chmod(mode & 0o777)
         scratch.replace(path)
     except OSError as error:
-        reason = _REASONS.get(error.errno or 0) or error.strerror or "the system refuses"
-        raise InputError(
-            "cannot-write",
-            Place(str(path)),
-            f"cannot write this file: {reason}",
-            "name another folder with --out, or make room",
-        ) from error
+        raise _refusal(path, error) from error
     finally:
         if scratch is not None:
             with suppress(FileNotFoundError):
                 scratch.unlink()
 
 
+@contextmanager
+def telling(path: Path) -> Iterator[None]:
+    """Say which file cannot be written.
+
+    Raises
+    ------
+    InputError
+        If the system refuses what the body does.
+    """
+    try:
+        yield
+    except OSError as error:
+        raise _refusal(path, error) from error
+
+
+def _refusal(path: Path, error: OSError) -> InputError:
+    reason = _REASONS.get(error.errno or 0) or error.strerror or "the system refuses"
+    return InputError(
+        "cannot-write",
+        Place(str(path)),
+        f"cannot write this file: {reason}",
+        "name another folder with --out, or make room",
+    )
+
+
 def write_text(path: Path, text: str) -> None:
     """Write UTF-8 text with LF ends, whole or not at all."""
     with replacing(path) as scratch:
         scratch.write_text(text, encoding="utf-8", newline="\n")
+
+
+def write_set(contents: Mapping[Path, bytes]) -> None:
+    """Write several files: all of them are whole on the disk before the first one is replaced.
+
+    Raises
+    ------
+    InputError
+        If the folder cannot be written, or the disk is full; then no file is touched.
+    """
+    with ExitStack() as stack:
+        scratches = {path: stack.enter_context(replacing(path)) for path in contents}
+        for path, scratch in scratches.items():
+            with telling(path):
+                scratch.write_bytes(contents[path])
 
 
 def write_bytes(path: Path, content: bytes) -> None:

@@ -30,10 +30,15 @@ def sheet(ctx: click.Context, show: Path, out: Path, paper: str, since: Path | N
     """
     from sequencer import tasks
 
+    gone: list[Path] = []
     with Progress() as progress:
-        report, written = tasks.print_sheets(show, out, paper=paper, since=since, progress=progress)
+        report, written = tasks.print_sheets(
+            show, out, paper=paper, since=since, progress=progress, removed=gone.append
+        )
     for path in written:
         click.echo(str(path))
+    for path in gone:
+        click.echo(f"removed {path}: of the last print, and of nobody in this show", err=True)
     if not report.ok:
         click.echo(f"not to be danced yet: sequencer check {show} says why", err=True)
     ctx.exit(0 if report.ok else 1)

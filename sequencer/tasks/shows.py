@@ -212,6 +212,7 @@ def print_sheets(
     paper: str = "a4",
     since: Path | None = None,
     progress: Progress | None = None,
+    removed: Callable[[Path], None] | None = None,
 ) -> tuple[Report, list[Path]]:
     """Check a show and print its run sheets into a folder of its own in `out`.
 
@@ -223,6 +224,8 @@ def print_sheets(
     since : Path, optional
         The show file of the last print; lines that differ from it are marked.
     progress : callable, optional
+    removed : callable, optional
+        Told each sheet of the last print that is taken away: of a performer who is called otherwise now.
 
     Raises
     ------
@@ -233,10 +236,17 @@ def print_sheets(
     from sequencer.outputs.sheets import write_sheets
 
     show = stage_show(path, progress=progress)
-    before = stage_show(since, progress=progress) if since is not None else None
     report = checked(show, progress=progress)
+    before = stage_show(since, progress=progress) if since is not None else None
     return report, write_sheets(
-        show, report, out / path.stem, paper=paper, since=before, progress=progress
+        show,
+        report,
+        out / path.stem,
+        paper=paper,
+        since=before,
+        since_report=None if before is None else checked(before, progress=progress),
+        progress=progress,
+        removed=removed,
     )
 
 

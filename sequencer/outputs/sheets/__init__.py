@@ -16,6 +16,7 @@ def write_sheets(
     since: Staged | None = None,
     since_report: Report | None = None,
     progress: Callable[[str, float], None] | None = None,
+    removed: Callable[[Path], None] | None = None,
 ) -> list[Path]:
     """Write every sheet of a show, and all of them as one file for one print job.
 
@@ -33,6 +34,8 @@ def write_sheets(
         What the checks said of it.
     progress : callable, optional
         Told what is going on, and the share that is done.
+    removed : callable, optional
+        Told each sheet of the last print that is taken away because this one has none of its name.
 
     Returns
     -------
@@ -49,5 +52,12 @@ def write_sheets(
     from sequencer.outputs.sheets.writing import write
 
     return write(
-        staged, report, out, paper=paper, since=since, since_report=since_report, progress=progress
+        staged,
+        report,
+        out,
+        paper=paper,
+        since=since,
+        since_report=since_report,
+        progress=progress,
+        removed=removed,
     )

@@ -9,7 +9,6 @@ from typing import cast
 
 from reportlab.platypus import Flowable
 
-from sequencer.files import write_bytes
 from sequencer.findings import Report
 from sequencer.outputs.sheets.book import book_sheet
 from sequencer.outputs.sheets.card import card_sheet
@@ -23,6 +22,7 @@ from sequencer.outputs.sheets.packet import packet_sheet
 from sequencer.outputs.sheets.paper import SIZES, Page, PaperName
 from sequencer.outputs.sheets.performer import performer_sheet
 from sequencer.outputs.sheets.post import post_sheet
+from sequencer.outputs.sheets.print_list import write_print
 from sequencer.outputs.sheets.safety import safety_sheet
 from sequencer.outputs.sheets.steps import steps_sheet, toroids
 from sequencer.outputs.sheets.wording import slug
@@ -38,6 +38,7 @@ def write(
     since: Staged | None = None,
     since_report: Report | None = None,
     progress: Callable[[str, float], None] | None = None,
+    removed: Callable[[Path], None] | None = None,
 ) -> list[Path]:
     """See `sequencer.outputs.sheets.write_sheets`."""
     if paper not in SIZES:
@@ -53,15 +54,17 @@ def write(
     files += [
         (out / f"{show}-{s.name}.pdf", [s], f"{staged.show.title}: {s.title}") for s in sheets
     ]
-    # every page is made before the first file is replaced, so that a fault leaves the old set whole
+    # every page is made before anything is written, so that a fault leaves the old set whole
     made = []
     total = 2 * len(sheets)
     for number, (path, part, title) in enumerate(files):
         if progress is not None:
             progress("printing sheets", (len(sheets) + number - 1) / total if number else 0.0)
         made.append((path, document_bytes(part, edition, size, title)))
-    for path, content in made:
-        write_bytes(path, content)
+    gone = write_print(out, {path.name: content for path, content in made})
+    for path in gone:
+        if removed is not None:
+            removed(path)
     return [path for path, _ in made]
 
 

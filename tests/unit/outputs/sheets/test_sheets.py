@@ -143,7 +143,9 @@ def test_the_packet_has_a_plan_to_scale_rules_and_signatures(printed, pages):
         "8.50 m",
         "Rules in force",
         "Signatures",
-        "Emergency call",
+        "Emergency card",
+            "On the stop word",
+            "Audience and exits",
         "For the authority",
         "NFPA",
     ):
