@@ -26,7 +26,16 @@ export interface Clearance {
   parts: [string, string];
 }
 
-export interface Prop { length: number; wick: number; flame: number }
+export type Spot = [number, number]; // [m] along and across a prop, from the hand
+
+export interface Prop {
+  kind: string;
+  length: number; // [m] hand to the farthest wick
+  lines: [number, number, number, number][]; // what it is made of: two spots each
+  heads: Spot[]; // wicks, the farthest along first
+  wick: number;
+  flame: number;
+}
 
 export interface Body {
   stature: number;

@@ -2,10 +2,10 @@
 import { Clicks } from "./clicks";
 import { SilentClock, SongClock, type Clock } from "./clock";
 import { Controls } from "./controls";
-import { bytesFromBase64, readDocument, tempoOf, tracksOf, type Document } from "./document";
+import { SIDES, bytesFromBase64, readDocument, tempoOf, tracksOf, type Document, type Side } from "./document";
 import { Labels } from "./labels";
 import { $, make } from "./dom";
-import { Mover } from "./motion";
+import { Mover, placeOn, type Vec } from "./motion";
 import { Panel } from "./panel";
 import { Plan } from "./plan";
 import { SoundClock } from "./sound";
@@ -284,7 +284,10 @@ class Page {
     this.stage.place(this.tempo.beatAt(seconds));
     const out = this.movers.map((mover, i) => {
       const at = this.stage.poses[i];
-      return { name: mover.entry.name, hand: structuredClone(at.hand), head: structuredClone(at.head), place: [at.x, at.y] };
+      const heads: Partial<Record<Side, Vec[]>> = {};
+      for (const side of SIDES) heads[side] = mover.entry.props[side]?.heads.map((spot) => placeOn(at, side, spot, [0, 0, 0]));
+      const head = { left: heads.left?.[0], right: heads.right?.[0] };
+      return { name: mover.entry.name, hand: structuredClone(at.hand), head, heads, place: [at.x, at.y] };
     });
     this.touch();
     return out;

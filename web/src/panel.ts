@@ -161,10 +161,9 @@ export class Panel {
         say(at, "hangs still");
         continue;
       }
-      const head = pose.head[side], hand = pose.hand[side];
       // Stage back to body: the transpose of the turn that motion.ts applies.
-      const dx = head[0] - hand[0], dy = head[1] - hand[1];
-      const tether: Vec = [-pose.cos * dx - pose.sin * dy, pose.sin * dx - pose.cos * dy, head[2] - hand[2]];
+      const [dx, dy, dz] = pose.tether[side];
+      const tether: Vec = [-pose.cos * dx - pose.sin * dy, pose.sin * dx - pose.cos * dy, dz];
       const words = stationWords(pose.bodyHand[side], this.centres[side], tether);
       say(at, `${words} · ${planeWords(pose.bodyPlane[side])}`);
     }

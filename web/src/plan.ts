@@ -1,6 +1,6 @@
 // Without WebGL: the show from the front and from above, drawn flat.
-import { SIDES, type Document } from "./document";
-import { emptyPose, type Mover, type Pose, type Vec } from "./motion";
+import { SIDES, type Document, type Spot } from "./document";
+import { emptyPose, placeOn, trailed, type Mover, type Pose, type Vec } from "./motion";
 import type { Drawn } from "./scene";
 import type { Box } from "./views";
 import * as C from "./palette";
@@ -78,25 +78,29 @@ export class Plan {
         const prop = this.movers[i].entry.props[side];
         if (!prop) continue;
         const colour = C.css(side === "left" ? C.LEFT : C.RIGHT);
-        const hand = at.hand[side], head = at.head[side];
+        const hand = at.hand[side];
         const radius = Math.max(3, prop.wick * scale);
         for (const V of [(p: Vec): [number, number] => [X(p[0]), Y(p[1])], (p: Vec): [number, number] => [X(p[0]), F(p[2])]]) {
-          this.trail(i, side, now, V, colour);
+          for (const spot of trailed(prop)) this.trail(i, side, spot, now, V, colour);
           this.stroke([V([at.x, at.y, body.shoulder]), V(hand)], cloth, 4);
-          this.stroke([V(hand), V(head)], colour, 1.5);
-          this.dot(...V(head), radius, colour);
-          if (now.lit[i]) this.ring(...V(head), radius + 3, "#ffd27a");
+          for (const [a, b, c, d] of prop.lines)
+            this.stroke([V(placeOn(at, side, [a, b], [0, 0, 0])), V(placeOn(at, side, [c, d], [0, 0, 0]))], colour, 1.5);
+          for (const spot of prop.heads) {
+            const wick = V(placeOn(at, side, spot, [0, 0, 0]));
+            this.dot(...wick, radius, colour);
+            if (now.lit[i]) this.ring(...wick, radius + 3, "#ffd27a");
+          }
         }
       }
     }
   }
 
-  private trail(i: number, side: "left" | "right", now: Drawn, V: (p: Vec) => [number, number], colour: string): void {
+  private trail(i: number, side: "left" | "right", spot: Spot, now: Drawn, V: (p: Vec) => [number, number], colour: string): void {
     if (now.trail <= 0) return;
     const at: Vec = [0, 0, 0];
     const points: [number, number][] = [];
     for (let k = 0; k < TRAIL; k++) {
-      this.movers[i].headAt(now.beat - (k / (TRAIL - 1)) * now.trail, side, this.scratch, at);
+      this.movers[i].headAt(now.beat - (k / (TRAIL - 1)) * now.trail, side, this.scratch, at, spot);
       points.push(V(at));
     }
     this.paper.globalAlpha = 0.55;

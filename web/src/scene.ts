@@ -6,9 +6,9 @@ import {
   Points, Quaternion, Scene, ShaderMaterial, Shape, ShapeGeometry, SphereGeometry, Vector2, Vector3,
   WebGLRenderer,
 } from "three";
-import { SIDES, type Document, type Side } from "./document";
+import { SIDES, type Document, type Prop, type Side } from "./document";
 import { newSkeleton, pose, type Skeleton, LIMBS, BALLS } from "./figure";
-import { emptyPose, type Mover, type Pose, type Vec } from "./motion";
+import { emptyPose, placeOn, trailed, type Mover, type Pose, type Vec } from "./motion";
 import * as C from "./palette";
 import { TRAIL, flameMaterial, gridLine, pool, ribbons, ringGeometry, sense, shadedMaterial, torso, trailMaterial, within } from "./shapes";
 
@@ -54,7 +54,7 @@ export class Stage {
   private readonly pins = new Group();
   private readonly tint = new Color();
   private walkShown = -2;
-  private readonly props: { who: number; side: Side }[] = [];
+  private readonly props: { who: number; side: Side; prop: Prop }[] = [];
   readonly software: boolean;
   size = { width: 1, height: 1, lift: 0 };
 
@@ -74,7 +74,10 @@ export class Stage {
     this.camera.up.set(0, 0, 1);
     this.poses = movers.map(() => emptyPose());
     this.skeletons = movers.map((m) => newSkeleton(m.entry.body));
-    movers.forEach((m, who) => SIDES.forEach((side) => m.entry.props[side] && this.props.push({ who, side })));
+    movers.forEach((m, who) => SIDES.forEach((side) => {
+      const prop = m.entry.props[side];
+      if (prop) this.props.push({ who, side, prop });
+    }));
 
     this.scene.add(new HemisphereLight(0xdfe9f5, 0x4a3a2c, 1.9));
     const key = new DirectionalLight(0xfff1dd, 1.7);
@@ -84,6 +87,8 @@ export class Stage {
 
     const lambert = () => shadedMaterial();
     const n = movers.length, m = Math.max(this.props.length, 1);
+    const all = (of: (prop: Prop) => number) => Math.max(this.props.reduce((sum, { prop }) => sum + of(prop), 0), 1);
+    const lines = all((prop) => prop.lines.length), heads = all((prop) => prop.heads.length);
     const make = (geometry: BufferGeometry, count: number, material: ShaderMaterial | MeshBasicMaterial = lambert()) => {
       const mesh = new InstancedMesh(geometry, material, count);
       mesh.instanceMatrix.setUsage(DynamicDrawUsage);
@@ -99,24 +104,24 @@ export class Stage {
     this.skulls = make(new SphereGeometry(1, 11, 8), n);
     this.hair = make(new SphereGeometry(1, 10, 4, 0, Math.PI * 2, 0, Math.PI * 0.5).rotateX(Math.PI / 2).rotateX(0.75), n);
     this.feet = make(new BoxGeometry(0.085, 0.24, 0.07), n * 2);
-    this.tethers = make(new CylinderGeometry(1, 1, 1, 4, 1, true), m, new MeshBasicMaterial());
-    this.wicks = make(ball, m, new MeshBasicMaterial());
+    this.tethers = make(new CylinderGeometry(1, 1, 1, 4, 1, true), lines, new MeshBasicMaterial());
+    this.wicks = make(ball, heads, new MeshBasicMaterial());
     this.grips = make(new SphereGeometry(1, 6, 4), m, new MeshBasicMaterial());
     const glass = new MeshBasicMaterial({ transparent: true, opacity: 0.07, side: DoubleSide, depthWrite: false });
     this.discs = make(new CircleGeometry(1, 32), m, glass);
     const ink = new MeshBasicMaterial({ transparent: true, opacity: 0.75, side: DoubleSide, depthWrite: false });
     this.rings = make(sense(), m, ink);
-    this.pools = make(pool(), m, new MeshBasicMaterial({ transparent: true, blending: AdditiveBlending, depthWrite: false, vertexColors: true }));
+    this.pools = make(pool(), heads, new MeshBasicMaterial({ transparent: true, blending: AdditiveBlending, depthWrite: false, vertexColors: true }));
     this.alerts = make(ringGeometry(0.62, 0.7, 12), n, new MeshBasicMaterial({ color: C.ALERT, side: DoubleSide, depthWrite: false, transparent: true }));
     this.followed = new Mesh(ringGeometry(0.46, 0.5, 0), new MeshBasicMaterial({ color: 0xffffff, transparent: true, opacity: 0.55, depthWrite: false }));
     this.scene.add(this.followed, this.ways);
 
     const spots = new BufferGeometry();
-    spots.setAttribute("position", new BufferAttribute(new Float32Array(m * 3), 3).setUsage(DynamicDrawUsage));
-    spots.setAttribute("size", new BufferAttribute(new Float32Array(m), 1).setUsage(DynamicDrawUsage));
+    spots.setAttribute("position", new BufferAttribute(new Float32Array(heads * 3), 3).setUsage(DynamicDrawUsage));
+    spots.setAttribute("size", new BufferAttribute(new Float32Array(heads), 1).setUsage(DynamicDrawUsage));
     this.flames = new Points(spots, flameMaterial());
     this.flames.frustumCulled = false;
-    this.trails = new Mesh(ribbons(m), trailMaterial());
+    this.trails = new Mesh(ribbons(all((prop) => trailed(prop).length)), trailMaterial());
     this.trails.frustumCulled = false;
     this.scene.add(this.flames, this.trails);
     this.paint();
@@ -145,11 +150,14 @@ export class Stage {
       this.feet.setColorAt(2 * i, colour.set(0x22272d));
       this.feet.setColorAt(2 * i + 1, colour.set(0x22272d));
     });
-    this.props.forEach(({ side }, k) => {
-      const own = side === "left" ? C.LEFT : C.RIGHT;
-      for (const mesh of [this.tethers, this.wicks, this.grips, this.discs, this.rings]) mesh.setColorAt(k, colour.set(own));
-      this.pools.setColorAt(k, colour.set(0xff9a3c));
+    let line = 0, wick = 0;
+    this.props.forEach(({ side, prop }, k) => {
+      colour.set(side === "left" ? C.LEFT : C.RIGHT);
+      for (const mesh of [this.grips, this.discs, this.rings]) mesh.setColorAt(k, colour);
+      prop.lines.forEach(() => this.tethers.setColorAt(line++, colour));
+      prop.heads.forEach(() => this.wicks.setColorAt(wick++, colour));
     });
+    for (let k = 0; k < Math.max(wick, 1); k++) this.pools.setColorAt(k, colour.set(0xff9a3c));
   }
 
   /** Poses of everyone at a beat; positions are read from here, drawn or not. */
@@ -214,23 +222,33 @@ export class Stage {
     const sizes = this.flames.geometry.getAttribute("size") as BufferAttribute;
     const seconds = now.beat;
     let discs = 0, pools = 0; // only what is seen is handed to the renderer
-    this.props.forEach(({ who, side }, k) => {
+    let line = 0, wick = 0;
+    const from: Vec = [0, 0, 0], to: Vec = [0, 0, 0];
+    this.props.forEach(({ who, side, prop }, k) => {
       const seen = now.shown[who];
-      const at = this.poses[who], prop = this.movers[who].entry.props[side]!;
+      const at = this.poses[who];
       const burning = seen && now.lit[who];
       if (!seen) {
-        for (const mesh of [this.tethers, this.wicks, this.grips]) mesh.setMatrixAt(k, hidden);
-        sizes.setX(k, 0);
+        prop.lines.forEach(() => this.tethers.setMatrixAt(line++, hidden));
+        prop.heads.forEach(() => {
+          sizes.setX(wick, 0);
+          this.wicks.setMatrixAt(wick++, hidden);
+        });
+        this.grips.setMatrixAt(k, hidden);
         return;
       }
-      between(this.tethers, k, at.hand[side], at.head[side], 0.009);
-      ball(this.wicks, k, at.head[side], prop.wick);
+      for (const [x, y, u, v] of prop.lines)
+        between(this.tethers, line++, placeOn(at, side, [x, y], from), placeOn(at, side, [u, v], to), 0.009);
       ball(this.grips, k, at.hand[side], 0.034);
-      const head = at.head[side];
-      spots.setXYZ(k, head[0], head[1], head[2] + (burning ? prop.flame * 0.12 : 0));
-      const flicker = 1 + 0.05 * Math.sin(23 * seconds + 5 * k) + 0.03 * Math.sin(41 * seconds + k);
-      sizes.setX(k, burning ? (prop.wick + prop.flame) * 1.5 * flicker : 0);
-      if (burning) this.pools.setMatrixAt(pools++, matrix.compose(a.set(head[0], head[1], 0.006), still, s.setScalar(0.5 + 0.35 * head[2])));
+      const bright = trailed(prop).length; // of many wicks close together one lights the floor
+      prop.heads.forEach((spot, i) => {
+        const head = placeOn(at, side, spot, to);
+        ball(this.wicks, wick, head, prop.wick);
+        spots.setXYZ(wick, head[0], head[1], head[2] + (burning ? prop.flame * 0.12 : 0));
+        const flicker = 1 + 0.05 * Math.sin(23 * seconds + 5 * wick) + 0.03 * Math.sin(41 * seconds + wick);
+        sizes.setX(wick++, burning ? (prop.wick + prop.flame) * 1.5 * flicker : 0);
+        if (burning && i < bright) this.pools.setMatrixAt(pools++, matrix.compose(a.set(head[0], head[1], 0.006), still, s.setScalar(0.5 + 0.35 * head[2])));
+      });
       if (now.planes && (this.movers.length <= 4 || who === now.follow)) {
         q.setFromUnitVectors(Z, b.set(...at.plane[side]));
         matrix.compose(a.set(...at.hand[side]), q, s.setScalar(prop.length));
@@ -267,7 +285,8 @@ export class Stage {
     this.trails.visible = now.trail > 0;
     if (now.trail <= 0) return;
     let o = 0;
-    for (const { who, side } of this.props) {
+    const ways = this.props.flatMap(({ who, side, prop }) => trailed(prop).map((spot) => ({ who, side, spot })));
+    for (const { who, side, spot } of ways) {
       if (!now.shown[who]) {
         points.fill(0, o, o + TRAIL * 6);
         o += TRAIL * 6;
@@ -278,8 +297,8 @@ export class Stage {
       const r = ((base >> 16) & 255) / 255, g = ((base >> 8) & 255) / 255, bl = (base & 255) / 255;
       for (let i = 0; i < TRAIL; i++, o += 6) {
         const age = i / (TRAIL - 1);
-        this.movers[who].headAt(now.beat - age * now.trail, side, this.scratch, at);
-        if (i === 0) this.movers[who].headAt(now.beat + now.trail / TRAIL, side, this.scratch, before);
+        this.movers[who].headAt(now.beat - age * now.trail, side, this.scratch, at, spot);
+        if (i === 0) this.movers[who].headAt(now.beat + now.trail / TRAIL, side, this.scratch, before, spot);
         const tx = before[0] - at[0], ty = before[1] - at[1], tz = before[2] - at[2];
         const ex = eye.x - at[0], ey = eye.y - at[1], ez = eye.z - at[2];
         let sx = ty * ez - tz * ey, sy = tz * ex - tx * ez, sz = tx * ey - ty * ex;

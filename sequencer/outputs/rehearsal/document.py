@@ -126,7 +126,11 @@ def cast_document(
                     side: {
                         "kind": prop.kind,
                         "length": prop.length,
-                        "behind": prop.behind,
+                        "lines": [
+                            [round(value, 4) for spot in (line.start, line.end) for value in spot]
+                            for line in prop.solids
+                            if line.start != line.end
+                        ],
                         "heads": [[round(s.along, 4), round(s.across, 4)] for s in prop.heads],
                         "wick": prop.wick_radius,
                         "flame": prop.flame_reach,
