@@ -1,9 +1,12 @@
 """`sequencer patterns`: the vocabulary, and one pattern's card, build steps and drawing."""
 
 from pathlib import Path
-from typing import Literal
+from typing import Literal, get_args
 
 import click
+
+PropKind = Literal["poi", "rope dart", "staff", "club", "fan", "hoop"]
+PROPS = get_args(PropKind)
 
 
 @click.command(
@@ -20,6 +23,8 @@ import click
 )
 @click.option("--tempo", type=click.FloatRange(1, 1000), default=100.0, show_default=True,
               help="Beats a minute, for tension and hand work.")  # fmt: skip
+@click.option("--prop", type=click.Choice(PROPS), default="poi", show_default=True,
+              help="What it is danced with, in its usual size: card, drawing and page.")  # fmt: skip
 @click.option("--steps", is_flag=True, help="Its build steps, station by station (toroids).")
 @click.option("--draw", type=click.Path(path_type=Path),
               help="Draw it, its build steps, or all of them into a PNG, SVG or PDF file.")  # fmt: skip
@@ -42,6 +47,7 @@ def patterns(
     hardest: int | None,
     settings: tuple[str, ...],
     tempo: float,
+    prop: PropKind,
     steps: bool,
     draw: Path | None,
     page: Path | None,
@@ -62,11 +68,18 @@ def patterns(
         )
     if page is not None and name is not None:
         vocabulary.write_page(
-            name, settings, page, tempo=tempo, timing=timing, direction=direction, file=file
+            name,
+            settings,
+            page,
+            tempo=tempo,
+            timing=timing,
+            direction=direction,
+            prop=prop,
+            file=file,
         )
         click.echo(f"wrote {page}", err=True)
     if draw is not None:
-        vocabulary.draw(name, settings, draw, steps=steps, joins=joins, file=file)
+        vocabulary.draw(name, settings, draw, steps=steps, joins=joins, prop=prop, file=file)
         click.echo(f"wrote {draw}", err=True)
     if joins:
         click.echo(vocabulary.joins_text(file=file, as_json=as_json), nl=False)
@@ -80,5 +93,7 @@ def patterns(
     elif steps:
         click.echo(vocabulary.steps_text(name, settings, file=file, as_json=as_json), nl=False)
     else:
-        card = vocabulary.card_text(name, settings, tempo=tempo, file=file, as_json=as_json)
+        card = vocabulary.card_text(
+            name, settings, tempo=tempo, prop=prop, file=file, as_json=as_json
+        )
         click.echo(card, nl=False)

@@ -1,17 +1,20 @@
 """Patterns as text: the list, one pattern's card, build steps, the join matrix."""
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from math import isfinite
 from typing import Any
 
 import numpy as np
 
 from sequencer.geometry.bodies import SIDES, Body
+from sequencer.motion.grip import largest_torque
 from sequencer.motion.joining import VERDICTS, ends
 from sequencer.motion.kinds import DEFAULT_TETHER, LawKind
 from sequencer.motion.library import Pattern, cycle_beats, find, law_for, patterns
 from sequencer.motion.matrix import JoinMatrix
 from sequencer.motion.parameters import Parameter
+from sequencer.motion.props import Prop
 from sequencer.motion.reach import farthest_reach
 from sequencer.motion.rows import STATURE
 from sequencer.motion.steps import Station
@@ -63,6 +66,7 @@ def card_record(
     parameters: Mapping[str, object],
     *,
     tempo: float = TEMPO,
+    prop: Prop | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> dict[str, Any]:
     """Everything that a card says, as plain data.
@@ -75,17 +79,22 @@ def card_record(
     pattern = find(name, book)
     body = Body(stature=STATURE)
     cycle = cycle_beats(name, parameters, book)
-    tether = float(pattern.values(parameters).get("tether") or DEFAULT_TETHER)
+    held = prop or Prop(length=DEFAULT_TETHER, mass=HEAD_MASS, wick_radius=0.05)
+    if held.flexible and pattern.values(parameters).get("tether"):
+        held = replace(held, length=float(pattern.values(parameters)["tether"]))
+    tether, masses = held.length, abs(held.centre_of_mass)
     hands: dict[str, Any] = {}
     for side in SIDES:
         law = law_for(name, parameters, side=side, body=body, tether=tether, book=book)
         said = words(name, dict(parameters), side, body=body, book=dict(book) if book else None)
         whole = isfinite(law.period)
         span = law.period if whole else 4 * cycle
-        taut = lowest_tempo(law, length=tether, start=0.0, end=span)
         bounds = law.bounds()
         rate = tempo / 60
-        work = hand_work(law, length=tether, mass=HEAD_MASS, tempo=tempo) if whole else None
+        lowest = work = None
+        if held.flexible:
+            lowest = lowest_tempo(law, length=tether, start=0.0, end=span).lowest
+            work = hand_work(law, length=tether, mass=held.mass, tempo=tempo) if whole else None
         height = float(
             np.max(law.at(span * np.arange(2049, dtype=np.float64) / 2048).head(tether)[:, 2])
         )
@@ -95,14 +104,17 @@ def card_record(
             "home_after_beats": law.period if whole else None,
             "after_one_cycle": ends(law, cycle, length=tether),
             "reach_m": farthest_reach(law, side=side, body=body, end=span).distance,
-            "lowest_tempo": taut.lowest if isfinite(taut.lowest) else None,
+            "lowest_tempo": lowest if lowest is not None and isfinite(lowest) else None,
             "hand_work_m": work.largest if work else None,
             "hand_work_rms_m": work.rms if work else None,
             "hand_work_j_a_beat": work.work if work else None,
             "hand_speed_m_s": bounds.hand_speed * rate,
-            "head_speed_m_s": bounds.head_speed(tether) * rate,
-            "pull_n": HEAD_MASS * (bounds.head_acceleration(tether) * rate**2 + 9.81),
-            "let_go_m": farthest_flight(bounds.head_speed(tether) * rate, height),
+            "head_speed_m_s": bounds.head_speed(held.farthest) * rate,
+            "pull_n": held.mass * (bounds.head_acceleration(masses) * rate**2 + 9.81),
+            "torque_n_m": None
+            if held.flexible
+            else largest_torque(law, prop=held, rate=rate, start=0.0, end=span),
+            "let_go_m": farthest_flight(bounds.head_speed(held.farthest) * rate, height),
         }
     return {
         "name": pattern.name,
@@ -115,7 +127,9 @@ def card_record(
         "source": pattern.source,
         "cycle_beats": cycle,
         "tempo": tempo,
+        "prop": held.kind,
         "tether_m": tether,
+        "prop_mass_kg": held.mass,
         "parameters": parameter_records(pattern.parameters),
         "hands": hands if pattern.hybrid else {"right": hands["right"]},
     }
@@ -126,16 +140,17 @@ def card_text(
     parameters: Mapping[str, object],
     *,
     tempo: float = TEMPO,
+    prop: Prop | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> str:
-    """One pattern's card.
+    """One pattern's card, danced with a poi unless a prop is given.
 
     Raises
     ------
     ValueError
         If the pattern or a parameter is not known, or out of range.
     """
-    card = card_record(name, parameters, tempo=tempo, book=book)
+    card = card_record(name, parameters, tempo=tempo, prop=prop, book=book)
     lines = [
         f"{card['name']}: {card['family']}, difficulty {card['difficulty']} of 5"
         + (f" ({card['why']})" if card["why"] else ""),
@@ -164,10 +179,14 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
         "reversed": "the wrong way round (a second cycle brings it home)",
         "elsewhere": "on its way",
     }[hand["after_one_cycle"]]
-    under = (
-        f"  at {card['tempo']:g} beats a minute with a {100 * card['tether_m']:.0f} cm tether and a "
-        f"{HEAD_MASS:g} kg head (1.70 m body):"
+    rigid = hand["torque_n_m"] is not None
+    line = "rope" if card["prop"] == "rope dart" else "tether"
+    held = (
+        f"{card['prop']} of {card['prop_mass_kg']:g} kg, {100 * card['tether_m']:.0f} cm before the hand"
+        if rigid
+        else f"{100 * card['tether_m']:.0f} cm {line} and a {card['prop_mass_kg']:g} kg head"
     )
+    under = f"  at {card['tempo']:g} beats a minute with a {held} (1.70 m body):"
     figures = (
         f"    hand up to {hand['reach_m']:.2f} m from the shoulder and {hand['hand_speed_m_s']:.1f} m/s, "
         f"head {hand['head_speed_m_s']:.1f} m/s, pull up to {hand['pull_n']:.0f} N"
@@ -180,11 +199,16 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
         figures,
     ]
     lowest = hand["lowest_tempo"]
-    lines.append(
-        f"    the tether stays taut from {lowest:.1f} beats a minute on"
-        if lowest is not None
-        else "    no tempo keeps the tether taut all along"
-    )
+    if rigid:
+        lines.append(
+            f"    the hand twists with up to {hand['torque_n_m']:.1f} N·m; no tether to keep taut"
+        )
+    else:
+        lines.append(
+            f"    the tether stays taut from {lowest:.1f} beats a minute on"
+            if lowest is not None
+            else "    no tempo keeps the tether taut all along"
+        )
     if hand["hand_work_m"] is not None:
         lines.append(
             f"    hand work: up to {100 * hand['hand_work_m']:.0f} cm off the drawn path, "

@@ -4,8 +4,8 @@ The head's trail is coloured by time (dark to light, legible to colour-blind eye
 by numbered beats; nearer parts of the oblique trail are thicker. Body frame [m].
 """
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from math import isfinite
 
 import numpy as np
@@ -21,6 +21,7 @@ from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.kinds import DEFAULT_TETHER
 from sequencer.motion.library import Pattern, cycle_beats, find, law_for, patterns
+from sequencer.motion.props import Prop
 from sequencer.motion.rows import STATURE
 from sequencer.motion.state import Motion
 
@@ -75,11 +76,23 @@ class Drawn:
     beats: Floats  # (n,)
     length: float  # [m]
     body: Body
+    prop: Prop
 
     @property
     def head(self) -> Floats:
-        """Head's path, shape (n, 3) [m, body frame]."""
+        """Path of the head, or of the end before the hand, shape (n, 3) [m, body frame]."""
         return self.motion.head(self.length)
+
+    @property
+    def rear(self) -> Floats | None:
+        """Path of the head behind the hand, shape (n, 3) [m, body frame]; None without one."""
+        return self.motion.head(-self.prop.behind) if self.prop.burns_behind else None
+
+    def spots(self, at: int, places: Sequence[tuple[float, float]]) -> Floats:
+        """Places on the prop (along, across) at one instant, shape (k, 3) [m, body frame]."""
+        own = self.motion
+        wide = np.cross(own.plane[at], own.tether[at])
+        return np.stack([own.hand[at] + a * own.tether[at] + c * wide for a, c in places])
 
 
 def drawn(
@@ -88,16 +101,21 @@ def drawn(
     *,
     side: Side = "right",
     body: Body | None = None,
+    prop: Prop | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> Drawn:
-    """The curves of a pattern over one closing, at most 16 beats."""
+    """The curves of a pattern over one closing, at most 16 beats; of a poi unless a prop is given."""
     own = body or Body(stature=STATURE)
-    law = law_for(name, parameters, side=side, body=own, book=book)
+    length = prop.length if prop else None
+    law = law_for(name, parameters, side=side, body=own, tether=length, book=book)
     cycle = cycle_beats(name, parameters, book)
     span = min(law.period if isfinite(law.period) else 2 * cycle, MOST_BEATS)
     beats: Floats = np.arange(round(span * PER_BEAT) + 1, dtype=np.float64) / PER_BEAT
-    tether = find(name, book).values(parameters, side).get("tether") or DEFAULT_TETHER
-    return Drawn(motion=law.at(beats), beats=beats, length=float(tether), body=own)
+    tether = find(name, book).values(parameters, side).get("tether") or length or DEFAULT_TETHER
+    held = prop or Prop(length=float(tether), mass=0.2, wick_radius=0.05)
+    if held.flexible:
+        held = replace(held, length=float(tether))
+    return Drawn(motion=law.at(beats), beats=beats, length=held.length, body=own, prop=held)
 
 
 def pattern_figure(
@@ -106,18 +124,21 @@ def pattern_figure(
     *,
     side: Side = "right",
     body: Body | None = None,
+    prop: Prop | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> Figure:
-    """Four views of a pattern.
+    """Four views of a pattern, danced with a poi unless a prop is given.
 
     Raises
     ------
     ValueError
         If the pattern or a parameter is not known, or out of range.
     """
-    shown = drawn(name, parameters, side=side, body=body, book=book)
+    shown = drawn(name, parameters, side=side, body=body, prop=prop, book=book)
     figure = Figure(figsize=(8.27, 8.6), layout="constrained")
     set_words = ", ".join(f"{key} {value}" for key, value in parameters.items())
+    if prop is not None and prop.kind != "poi":
+        set_words = ", ".join(filter(None, (prop.kind, set_words)))
     figure.suptitle(
         name + (f"   ({set_words})" if set_words else ""), fontsize=15, fontweight="bold"
     )
@@ -131,7 +152,8 @@ def pattern_figure(
     bar.set_label("beat (numbers on the trail)", fontsize=9)
     figure.supxlabel(
         "grid 0.5 m    ● start, arrow: the way the head goes    dashed: hand    "
-        "△ in   ▽ out    grey: body, 1.70 m" if body is None else "grid 0.5 m", fontsize=9,
+        + ("dotted: rear head    " if shown.rear is not None else "")
+        + "△ in   ▽ out    grey: body, 1.70 m" if body is None else "grid 0.5 m", fontsize=9,
     )  # fmt: skip
     return figure
 
@@ -190,7 +212,9 @@ def draw_view(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
     trail.set_array(shown.beats[:-1])
     trail.set_clim(0.0, float(shown.beats[-1]))
     axes.add_collection(trail)
-    _beats(axes, shown, hand, head, detail=detail)
+    if shown.rear is not None:
+        axes.plot(*view.flat(shown.rear).T, color=INK, linestyle=":", linewidth=0.9, zorder=3)
+    _beats(axes, shown, view, detail=detail)
     if detail:
         _ins_and_outs(axes, shown, view)
     _start(axes, head, detail=detail)
@@ -212,12 +236,13 @@ def _stadium(ends: Floats, radius: float) -> Floats:
     return np.concatenate((ends[1] + arc, ends[0] - arc))
 
 
-def _beats(axes: Axes, shown: Drawn, hand: Floats, head: Floats, *, detail: bool) -> None:
+def _beats(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
+    head = view.flat(shown.head)
     whole = np.arange(0, len(shown.beats), PER_BEAT)
     closed = np.linalg.norm(shown.head[-1] - shown.head[0]) < 1e-6
     for k in whole[: -1 if closed and len(whole) > 1 else None]:
         if detail:
-            axes.plot(*np.stack((hand[k], head[k])).T, color=SOFT, linewidth=0.7, zorder=2)
+            _shape(axes, shown, view, int(k))
         if k:
             axes.plot(*head[k], "o", color="white", markeredgecolor=INK, markersize=4 if detail else 2.5,
                       markeredgewidth=0.8, zorder=6)  # fmt: skip
@@ -227,6 +252,18 @@ def _beats(axes: Axes, shown: Drawn, hand: Floats, head: Floats, *, detail: bool
             axes.annotate(f"{k // PER_BEAT}", head[k], xytext=9 * away / size if detail else 6 * away / size,
                           textcoords="offset points", fontsize=8 if detail else 5.5, ha="center",
                           va="center", color=INK, zorder=7)  # fmt: skip
+
+
+def _shape(axes: Axes, shown: Drawn, view: View, at: int) -> None:
+    """The prop itself at one instant: what it is made of, and the wicks beside the trail."""
+    lines = [solid for solid in shown.prop.solids if solid.start != solid.end]
+    ends = shown.spots(at, [spot[:2] for line in lines for spot in (line.start, line.end)])
+    for start, end in zip(view.flat(ends[::2]), view.flat(ends[1::2]), strict=True):
+        axes.plot(*np.stack((start, end)).T, color=SOFT, linewidth=0.7, zorder=2)
+    beside = [s for s in shown.prop.heads if s.across or s.along != shown.length]
+    if beside:
+        wicks = view.flat(shown.spots(at, [spot[:2] for spot in beside]))
+        axes.plot(*wicks.T, "o", color=SOFT, markersize=2.5, zorder=3)
 
 
 def _ins_and_outs(axes: Axes, shown: Drawn, view: View) -> None:
@@ -257,9 +294,13 @@ def _start(axes: Axes, head: Floats, *, detail: bool) -> None:
 
 def _frame(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
     # the same span in all views, so that they are drawn to one scale
-    solid = np.concatenate(
-        (shown.head, shown.motion.hand, [[0.3, 0, 0], [-0.3, 0, 0], [0, 0, 1.7]])
-    )
+    wide = np.cross(shown.motion.plane, shown.motion.tether)
+    ends = [
+        shown.motion.hand + spot.along * shown.motion.tether + spot.across * wide
+        for solid in shown.prop.solids
+        for spot in (solid.start, solid.end)
+    ]
+    solid = np.concatenate((*ends, [[0.3, 0, 0], [-0.3, 0, 0], [0, 0, 1.7]]))
     flats = [each.flat(solid) for each in VIEWS]
     half = max(float(np.ptp(flat, axis=0).max()) for flat in flats) / 2 + 0.1
     points = view.flat(solid)

@@ -10,6 +10,7 @@ from typing import Annotated, Any, Literal, Self, get_args
 from pydantic import Field, ValidationInfo, field_validator, model_validator
 from pydantic_core import PydanticCustomError
 
+from sequencer.motion.kinds import DEFAULT_TETHER
 from sequencer.motion.props import Prop as HeldProp
 from sequencer.motion.props import PropKind
 from sequencer.show.kinds import Degrees, Length, Mass
@@ -36,6 +37,9 @@ RANGES: Mapping[str, tuple[float, float]] = {
     "wick": (0.005, 0.30),
 }
 _UNITS = {"spread": "°"}
+
+
+ROPE = 1.5  # [m] let out of a rope dart where nothing is said; common practice
 
 
 class Prop(Record):
@@ -167,3 +171,9 @@ class Prop(Record):
     def fuel(self) -> float | None:
         """Fuel in all its wicks [kg]; None where it is not weighed."""
         return None if self.fuel_mass is None else self.fuel_mass * self.wick_count
+
+
+def usual_prop(kind: PropKind) -> HeldProp:
+    """A prop of a kind with the sizes that are common practice."""
+    line = {"poi": DEFAULT_TETHER, "rope dart": ROPE}.get(kind)
+    return Prop(kind=kind, tether=line).held() if line else Prop(kind=kind).held()

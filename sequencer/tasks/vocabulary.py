@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Literal
 from sequencer.errors import InputError, Place
 
 if TYPE_CHECKING:
+    from sequencer.motion.props import Prop, PropKind
     from sequencer.show.pattern_book import Book
 
 
@@ -61,6 +62,7 @@ def card_text(
     settings: Sequence[str],
     *,
     tempo: float,
+    prop: "PropKind" = "poi",
     file: Path | None = None,
     as_json: bool = False,
 ) -> str:
@@ -76,9 +78,11 @@ def card_text(
     book = book_from(file)
     with _named(name):
         parameters = read_settings(settings)
+        held = _usual(prop)
         if as_json:
-            return _json(pattern_cards.card_record(name, parameters, tempo=tempo, book=book))
-        return pattern_cards.card_text(name, parameters, tempo=tempo, book=book)
+            record = pattern_cards.card_record(name, parameters, tempo=tempo, prop=held, book=book)
+            return _json(record)
+        return pattern_cards.card_text(name, parameters, tempo=tempo, prop=held, book=book)
 
 
 def steps_text(
@@ -129,6 +133,7 @@ def draw(
     *,
     steps: bool = False,
     joins: bool = False,
+    prop: "PropKind" = "poi",
     file: Path | None = None,
 ) -> None:
     """Write a drawing: of one pattern, of its build steps, of the vocabulary, or of the joins.
@@ -157,7 +162,9 @@ def draw(
 
             figure = steps_figure(name, read_settings(settings), book=book)
         else:
-            figure = pattern_drawing.pattern_figure(name, read_settings(settings), book=book)
+            figure = pattern_drawing.pattern_figure(
+                name, read_settings(settings), prop=_usual(prop), book=book
+            )
     write_figure(figure, path)
 
 
@@ -169,6 +176,7 @@ def write_page(
     tempo: float,
     timing: Literal["together", "split", "quarter"] = "split",
     direction: Literal["same", "opposite"] = "same",
+    prop: "PropKind" = "poi",
     file: Path | None = None,
 ) -> None:
     """Write the rehearsal page of one pattern.
@@ -189,6 +197,7 @@ def write_page(
             tempo=tempo,
             timing=timing,
             direction=direction,
+            prop=_usual(prop),
             book=book,
         )
     write_text(path, page)
@@ -284,3 +293,10 @@ def _named(name: str) -> Iterator[None]:
 
 def _json(value: Mapping[str, object] | Sequence[object]) -> str:
     return json.dumps(value, ensure_ascii=False, indent=2) + "\n"
+
+
+def _usual(kind: "PropKind") -> "Prop | None":
+    """A prop of a kind in its usual size; None for a poi, whose tether the pattern may set."""
+    from sequencer.show.props import usual_prop
+
+    return None if kind == "poi" else usual_prop(kind)

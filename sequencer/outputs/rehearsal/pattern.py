@@ -1,6 +1,7 @@
 """The rehearsal page of one pattern: danced on the spot by one performer, with steps through its stations."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 from math import isfinite
 from typing import get_args
 
@@ -39,6 +40,7 @@ def pattern_page(
     tempo: float = 80.0,
     timing: Timing = "split",
     direction: Direction = "same",
+    prop: Prop | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> str:
     """The HTML of one pattern's page.
@@ -49,7 +51,7 @@ def pattern_page(
         If the pattern or a parameter is not known, or out of range.
     """
     document = pattern_document(
-        name, parameters, tempo=tempo, timing=timing, direction=direction, book=book
+        name, parameters, tempo=tempo, timing=timing, direction=direction, prop=prop, book=book
     )
     return page_from_document(document, silent(""))
 
@@ -61,6 +63,7 @@ def pattern_document(
     tempo: float = 80.0,
     timing: Timing = "split",
     direction: Direction = "same",
+    prop: Prop | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> Document:
     """The document of one pattern, from its start until it is back where it began.
@@ -74,6 +77,8 @@ def pattern_document(
     timing : {"together", "split", "quarter"}
     direction : {"same", "opposite"}
         Of the left hand against the right.
+    prop : Prop, optional
+        In both hands; a poi if not given.
     book : mapping, optional
         Patterns to look in, instead of the built-in ones.
 
@@ -91,11 +96,13 @@ def pattern_document(
     given = {key: value for key, value in parameters.items() if key != "beats"}
     cycle = float(str(parameters.get("beats") or cycle_beats(name, given, book)))
     values = pattern.values(given)
-    length = float(values.get("tether") or DEFAULT_TETHER)
+    held = prop or Prop(length=DEFAULT_TETHER, mass=0.2, wick_radius=0.05)
+    if held.flexible and values.get("tether"):
+        held = replace(held, length=float(values["tether"]))
     laws = block_laws(
         dict.fromkeys(SIDES, (name, given)),
         timing=timing, direction=direction, cycle=cycle, body=body,
-        tethers=dict.fromkeys(SIDES, length), book=book,
+        tethers=dict.fromkeys(SIDES, held.length), book=book,
     )  # fmt: skip
     home = max(law.period for law in laws.values())
     end = home if isfinite(home) and home <= LONGEST else min(4 * cycle, LONGEST)
@@ -115,11 +122,10 @@ def pattern_document(
         )
         for side, law in laws.items()
     }
-    prop = Prop(length=length, mass=0.2, wick_radius=0.05)
     dancer = Dancer(
         name="you",
         body=body,
-        props=dict.fromkeys(SIDES, prop),
+        props=dict.fromkeys(SIDES, held),
         courses=courses,
         floor=FloorPath((0.0, 0.0)),
     )

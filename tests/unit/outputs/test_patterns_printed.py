@@ -2,9 +2,11 @@
 
 import numpy as np
 import pytest
+from numpy.testing import assert_allclose
 
 from sequencer.motion.library import patterns
 from sequencer.motion.matrix import join_matrix
+from sequencer.motion.props import KINDS, Prop
 from sequencer.motion.steps import build_steps
 from sequencer.outputs.figures import write_figure
 from sequencer.outputs.join_chart import join_chart
@@ -19,6 +21,7 @@ from sequencer.outputs.pattern_cards import (
 )
 from sequencer.outputs.pattern_drawing import VIEWS, drawn, pattern_figure, vocabulary_figures
 from sequencer.outputs.pattern_steps import steps_figure
+from sequencer.show.props import usual_prop
 
 
 def test_list_filters():
@@ -127,3 +130,37 @@ def test_paper_must_be_known():
         steps_figure("pro-bend-4", {}, paper="a5")
     with pytest.raises(ValueError, match="is no toroid"):
         steps_figure("extension", {})
+
+
+@pytest.mark.parametrize("kind", ["staff", "club", "fan", "hoop", "rope dart"])
+def test_a_pattern_is_danced_with_what_is_asked(kind, tmp_path):
+    """The drawn wicks are those of the prop; a rigid one is asked for torque, a rope for its pull."""
+    prop = usual_prop(kind)
+    shown = drawn("pro-bend-4", {}, prop=prop)
+    assert shown.prop == prop
+    places = shown.spots(7, [spot[:2] for spot in prop.heads])
+    assert_allclose(
+        np.linalg.norm(places - shown.motion.hand[7], axis=-1), [s.off for s in prop.heads]
+    )
+    assert (shown.rear is not None) == (kind == "staff")
+    card = card_record("pro-bend-4", {}, prop=prop)
+    hand = card["hands"]["right"]
+    assert (hand["torque_n_m"] is None) == prop.flexible == (hand["hand_work_m"] is not None)
+    text = card_text("pro-bend-4", {}, prop=prop)
+    assert ("the hand twists with" in text) == (not prop.flexible)
+    assert ("stays taut" in text) == prop.flexible
+    write_figure(pattern_figure("pro-bend-4", {}, prop=prop), tmp_path / "drawn.png")
+
+
+def test_a_poi_is_what_is_meant_where_nothing_is_said():
+    assert drawn("extension", {}).prop.kind == "poi"
+    assert drawn("extension", {"tether": 0.8}, prop=usual_prop("rope dart")).prop.length == 0.8
+    assert card_text("extension", {}) == card_text(
+        "extension", {}, prop=Prop(length=0.55, mass=0.2, wick_radius=0.05)
+    )
+
+
+def test_the_command_offers_every_kind():
+    from sequencer.cli.patterns import PROPS
+
+    assert PROPS == KINDS
