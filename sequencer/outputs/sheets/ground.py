@@ -5,7 +5,7 @@ Stage frame [m]: X to the audience's right is the page's right, Y upstage is up.
 
 from collections.abc import Sequence
 from itertools import pairwise
-from math import cos, hypot, inf, pi, sin
+from math import hypot, inf
 from typing import Any
 
 from reportlab.lib.colors import Color
@@ -14,11 +14,13 @@ from reportlab.platypus import Flowable
 from sequencer.outputs.sheets.bidi import apart
 from sequencer.outputs.sheets.letters import Face, clipped, font_name, width
 from sequencer.outputs.sheets.paper import HAIR, INK, MIST, PAPER, RULE, SOFT, TINY
+from sequencer.outputs.sheets.placing import free_place, is_free
 from sequencer.outputs.sheets.prose import Span, broken, one_line
 from sequencer.outputs.sheets.scene import Box, Scene, stage_outline, window
 from sequencer.outputs.sheets.wording import metres
 from sequencer.show.site import AudienceLine, Venue
 
+LEAST_LABEL = 24.0  # shortest room for words that must be read
 LABEL = 13.0  # height of the words above and below the drawing
 MIST_DARK = Color(0.83, 0.845, 0.87)
 
@@ -32,6 +34,7 @@ class Ground(Flowable):  # type: ignore[misc]
         super().__init__()
         self.scene, self._tall, self._wide, self._given = scene, tall, wide, scale
         self.taken: list[Box] = []
+        self.left_out = False  # whether there was no room for somebody's or something's name
         self._window = window(scene)
 
     @property
@@ -204,13 +207,14 @@ class Ground(Flowable):  # type: ignore[misc]
         canvas.setStrokeColor(RULE)
         canvas.setLineWidth(HAIR)
         canvas.rect(left, low, wide, tall, stroke=1, fill=0)
-        names = (("UPSTAGE", "Bold"), ("stage right", "Regular"), ("stage left", "Regular"))
+        middle = "UPSTAGE · names: see list" if self.left_out else "UPSTAGE"
+        names = ((middle, "Bold"), ("stage right", "Regular"), ("stage left", "Regular"))
         if sum(width(words, face) * TINY for words, face in names) + 24 < wide:
             one_line(
                 canvas,
                 left + wide / 2,
                 low + tall + 4,
-                Span("UPSTAGE", "Bold", TINY, SOFT),
+                Span(middle, "Bold", TINY, SOFT),
                 align="centre",
             )
         sides = ("stage right", "stage left")
@@ -278,7 +282,8 @@ class Ground(Flowable):  # type: ignore[misc]
     ) -> tuple[float, float] | None:
         """Words at the first of the places that is free, which is returned.
 
-        Where all are taken nothing is drawn, for the key names all; what `must` be read is drawn at the first.
+        Where all are taken nothing is drawn, for the list names all; what `must` be read is drawn at the nearest
+        room on the drawing, shorter if there is none for the whole of it. Nothing is ever drawn over another.
         """
         words = clipped(words, face, TINY, min(room, self.width - 4))
         long = width(words, face) * TINY
@@ -287,14 +292,37 @@ class Ground(Flowable):  # type: ignore[misc]
         for x, y in places:
             start = x - long / 2 if centre else x
             boxes.append((start - 1, y - 2.5, start + long + 1, y + 6.5))
-        inside = [
-            k
-            for k, box in enumerate(boxes)
-            if box[0] >= left and box[2] <= left + wide and box[1] >= low and box[3] <= low + tall
-        ]
-        free = [k for k in inside if not any(meet(boxes[k], other) for other in self.taken)]
-        chosen = next(iter(free or ([*inside, 0] if must else [])), None)
+        area = (left, low, left + wide, low + tall)
+        chosen = next((k for k, box in enumerate(boxes) if is_free(box, area, self.taken)), None)
+        if chosen is None and must:
+            x, y = places[0]
+            middle = free_place(
+                (x if centre else x + long / 2, y + 2), (long + 2, 9), area, self.taken
+            )
+            if middle is None and room > LEAST_LABEL:
+                return self.label(
+                    canvas,
+                    words,
+                    places,
+                    face=face,
+                    colour=colour,
+                    centre=centre,
+                    room=room / 2,
+                    must=True,
+                )
+            if middle is not None:
+                boxes.append(
+                    (
+                        middle[0] - long / 2 - 1,
+                        middle[1] - 4.5,
+                        middle[0] + long / 2 + 1,
+                        middle[1] + 4.5,
+                    )
+                )
+                places = [*places, (middle[0] if centre else middle[0] - long / 2, middle[1] - 2)]
+                chosen = len(boxes) - 1
         if chosen is None:
+            self.left_out = True
             return None
         box, (_, y) = boxes[chosen], places[chosen]
         canvas.setFillColor(PAPER)
@@ -303,22 +331,14 @@ class Ground(Flowable):  # type: ignore[misc]
         self.taken.append(box)
         return places[chosen]
 
-    def free_box(self, x: float, y: float, half: float, others: Sequence[Box]) -> Box:
-        """The nearest room for a mark that no other mark has taken; its own place if there is none."""
+    def free_box(self, x: float, y: float, half: float, others: Sequence[Box]) -> Box | None:
+        """The nearest room for a mark that no other mark has taken; None if there is none."""
         left, low, wide, tall = self.area()
-        for ring in range(4):
-            away = ring * 8.0
-            for k in range(8 if ring else 1):
-                cx, cy = x + away * cos(k * pi / 4), y + away * sin(k * pi / 4)
-                box = (cx - half, cy - 7, cx + half, cy + 7)
-                inside = box[0] >= left and box[2] <= left + wide and box[1] >= low
-                if (
-                    inside
-                    and box[3] <= low + tall
-                    and not any(meet(box, other) for other in others)
-                ):
-                    return box
-        return (x - half, y - 7, x + half, y + 7)
+        area = (left, low, left + wide, low + tall)
+        middle = free_place((x, y), (2 * half, 14.0), area, others)
+        if middle is None:
+            return None
+        return (middle[0] - half, middle[1] - 7, middle[0] + half, middle[1] + 7)
 
     def draw_leader(self, x: float, y: float, to_x: float, to_y: float) -> None:
         """A thin line from a true place to its mark."""
@@ -337,8 +357,3 @@ class Ground(Flowable):  # type: ignore[misc]
         own_y = min(max(y, low_y + inset), high_y - inset)
         far = hypot(x - own_x, y - own_y)
         return *self.at(own_x, own_y), far if far > inset else 0.0
-
-
-def meet(a: Box, b: Box) -> bool:
-    """Whether two boxes overlap."""
-    return a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]

@@ -3,14 +3,15 @@
 Stage frame [m]: X to the audience's right is the page's right, Y upstage is up. Lengths on paper in points.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from itertools import combinations
 from math import cos, hypot, radians, sin
 from typing import Any
 
-from sequencer.outputs.sheets.ground import Ground, meet
+from sequencer.outputs.sheets.ground import Ground
 from sequencer.outputs.sheets.letters import clipped, width
 from sequencer.outputs.sheets.paper import FLAME, INK, PAPER, RULE, SOFT, TINY, WATCH
+from sequencer.outputs.sheets.placing import free_place, is_free
 from sequencer.outputs.sheets.prose import Span, one_line
 from sequencer.outputs.sheets.scene import Box, way_length
 from sequencer.outputs.sheets.signs import draw_sign, flame_mark
@@ -31,12 +32,11 @@ class StagePlan(Ground):
             begin("Figure", "Stage plan from above, audience at the bottom")
         venue = scene.staged.show.venue
         self.draw_floor(canvas, venue)
-        marks = self._safety_marks(venue) if scene.crew else []
-        self.taken = [box for box, _, _, _ in marks]
-        for spot in scene.spots.values():
-            x, y = self.at(*spot[:2])
-            half = self.disc + 1
-            self.taken.append((x - half, y - half, x + half, y + half))
+        self.places = self._placed()
+        half = self.disc + 1
+        discs = [(x - half, y - half, x + half, y + half) for x, y in self.places.values()]
+        marks = self._safety_marks(venue, discs) if scene.crew else []
+        self.taken = [*discs, *(box for box, _, _, _ in marks)]
         self.draw_audience(canvas, venue)
         self.draw_scenery(canvas, venue)
         self._paths(canvas)
@@ -53,6 +53,26 @@ class StagePlan(Ground):
         self.draw_frame(canvas)
         if begin is not None:
             canvas.end_tag()
+
+    def _placed(self) -> dict[str, tuple[float, float]]:
+        """Where each performer's disc is drawn: at its place; beside it where another's number would be hidden."""
+        left, low, wide, tall = self.area()
+        size = 2 * self.disc
+        taken: list[Box] = []
+        places = {}
+        for name in self.scene.staged.show.names:
+            if name not in self.scene.spots:
+                continue
+            at = self.at(*self.scene.spots[name][:2])
+            x, y = (
+                free_place(
+                    at, (size, size), (left, low, left + wide, low + tall), taken, first=(at,)
+                )
+                or at
+            )
+            places[name] = (x, y)
+            taken.append((x - size / 2, y - size / 2, x + size / 2, y + size / 2))
+        return places
 
     def _paths(self, canvas: Any) -> None:
         for name, way in self.scene.ways.items():
@@ -83,81 +103,87 @@ class StagePlan(Ground):
         canvas.restoreState()
 
     def _performers(self, canvas: Any) -> None:
-        names = list(self.scene.staged.show.names)
+        for name in self.places:
+            self._arrow(canvas, name)
         radius = self.disc
-        for name in names:
-            if name not in self.scene.spots:
-                continue
-            x, y = self.at(*self.scene.spots[name][:2])
-            facing = radians(self.scene.spots[name][2])
-            own = self.scene.focus == name
-            dark = own or self.scene.focus is None
-            tip = (sin(facing), -cos(facing))
-            side = (cos(facing), sin(facing))
-            canvas.setFillColor(INK if dark else SOFT)
-            arrow = canvas.beginPath()
-            arrow.moveTo(x + tip[0] * (radius + 7), y + tip[1] * (radius + 7))
-            for sign in (1, -1):
-                arrow.lineTo(
-                    x + tip[0] * (radius - 1.5) + sign * side[0] * 5,
-                    y + tip[1] * (radius - 1.5) + sign * side[1] * 5,
-                )
-            arrow.close()
-            canvas.drawPath(arrow, stroke=0, fill=1)
-        for number, name in enumerate(names, start=1):  # over every arrow: a number is never hidden
-            if name not in self.scene.spots:
-                continue
-            x, y = self.at(*self.scene.spots[name][:2])
-            dark = self.scene.focus in {None, name}
-            canvas.setFillColor(INK if dark else PAPER)
-            canvas.setStrokeColor(INK if dark else SOFT)
-            canvas.setLineWidth(1.1)
-            canvas.circle(x, y, radius, stroke=1, fill=1)
-            one_line(
-                canvas,
-                x,
-                y - 3.0,
-                Span(str(number), "Bold", 9.0 if radius > 7 else TINY, PAPER if dark else INK),
-                align="centre",
-            )
+        for name, (x, y) in self.places.items():
             if name in self.scene.lit:
                 flame_mark(canvas, x + radius * 0.95, y + radius * 0.5, 10, FLAME)
                 self.taken.append(
                     (x + radius * 0.5, y, x + radius * 0.95 + 6, y + radius * 0.5 + 10)
                 )
-        for name in names:
-            if name not in self.scene.spots:
-                continue
-            x, y = self.at(*self.scene.spots[name][:2])
-            own = self.scene.focus == name
-            room = 92.0
-            long = width(clipped(name, "Bold", TINY, room), "Bold") * TINY
-            near = [
-                (x, y - radius - 17),
-                (x, y + radius + 4),
-                (x + radius + 6 + long / 2, y - 4),
-                (x - radius - 6 - long / 2, y - 4),
-            ]
-            found = self.label(
-                canvas,
-                name,
-                near
-                + [spot for spot in _around(x, y, radius, long) if self._is_clear((x, y), spot)],
-                face="Bold" if own or self.scene.focus is None else "Regular",
-                colour=INK,
-                centre=True,
-                room=room,
-                must=own,
+        for name in self.places:  # over all else: a number is never hidden
+            self._disc(canvas, name)
+        for name in self.places:
+            self._name(canvas, name)
+
+    def _arrow(self, canvas: Any, name: str) -> None:
+        """Which way somebody faces, and a line to where they stand if the disc stands beside."""
+        radius = self.disc
+        x, y = self.places[name]
+        true = self.at(*self.scene.spots[name][:2])
+        if hypot(true[0] - x, true[1] - y) > 1:
+            self.draw_leader(*true, x, y)
+        facing = radians(self.scene.spots[name][2])
+        tip = (sin(facing), -cos(facing))
+        side = (cos(facing), sin(facing))
+        canvas.setFillColor(INK if self.scene.focus in {None, name} else SOFT)
+        arrow = canvas.beginPath()
+        arrow.moveTo(x + tip[0] * (radius + 7), y + tip[1] * (radius + 7))
+        for sign in (1, -1):
+            arrow.lineTo(
+                x + tip[0] * (radius - 1.5) + sign * side[0] * 5,
+                y + tip[1] * (radius - 1.5) + sign * side[1] * 5,
             )
-            if found is not None and found not in near:
-                self._thread(canvas, (x, y), found, long / 2)
+        arrow.close()
+        canvas.drawPath(arrow, stroke=0, fill=1)
+
+    def _disc(self, canvas: Any, name: str) -> None:
+        """A performer's number."""
+        x, y = self.places[name]
+        dark = self.scene.focus in {None, name}
+        canvas.setFillColor(INK if dark else PAPER)
+        canvas.setStrokeColor(INK if dark else SOFT)
+        canvas.setLineWidth(1.1)
+        canvas.circle(x, y, self.disc, stroke=1, fill=1)
+        number = str(self.scene.staged.show.names.index(name) + 1)
+        size = 9.0 if self.disc > 7 else TINY
+        one_line(
+            canvas, x, y - 3.0, Span(number, "Bold", size, PAPER if dark else INK), align="centre"
+        )
+
+    def _name(self, canvas: Any, name: str) -> None:
+        """A performer's name where there is room for it; on their own sheet always."""
+        radius = self.disc
+        x, y = self.places[name]
+        own = self.scene.focus == name
+        room = 92.0
+        long = width(clipped(name, "Bold", TINY, room), "Bold") * TINY
+        near = [
+            (x, y - radius - 17),
+            (x, y + radius + 4),
+            (x + radius + 6 + long / 2, y - 4),
+            (x - radius - 6 - long / 2, y - 4),
+        ]
+        around = [spot for spot in _around(x, y, radius, long) if self._is_clear((x, y), spot)]
+        found = self.label(
+            canvas,
+            name,
+            near + around,
+            face="Bold" if own or self.scene.focus is None else "Regular",
+            colour=INK,
+            centre=True,
+            room=room,
+            must=own,
+        )
+        if found is not None and found not in near:
+            self._thread(canvas, (x, y), found, long / 2)
 
     def _is_clear(self, disc: tuple[float, float], label: tuple[float, float]) -> bool:
         """Whether a line from a disc to its name misses every other disc."""
         (x, y), (to_x, to_y) = disc, label
         long = max(hypot(to_x - x, to_y - y), 1e-9)
-        for spot in self.scene.spots.values():
-            px, py = self.at(*spot[:2])
+        for px, py in self.places.values():
             if hypot(px - x, py - y) < 1e-6:
                 continue
             share = ((px - x) * (to_x - x) + (py - y) * (to_y - y)) / long**2
@@ -193,7 +219,9 @@ class StagePlan(Ground):
         ]
         return max(6.2, min(8.5, min(gaps, default=99.0) / 2 - 0.4))
 
-    def _safety_marks(self, venue: Venue) -> list[tuple[Box, str, Draw, float]]:
+    def _safety_marks(
+        self, venue: Venue, discs: Sequence[Box]
+    ) -> list[tuple[Box, str, Draw, float]]:
         """Room, words and drawing of everything that the crew looks for; none over another."""
         wanted: list[tuple[tuple[float, float], str, Draw, float]] = []
         for number, post in enumerate(self.scene.staged.show.crew, start=1):
@@ -206,7 +234,10 @@ class StagePlan(Ground):
         for at, name, draw, half in wanted:
             x, y, out = self.pinned(*at)
             words = f"{name or 'extinguisher'}{_far(out)}" if name or out else ""
-            box = self.free_box(x, y, half, [other for other, _, _, _ in placed])
+            box = self.free_box(x, y, half, [*discs, *(other for other, _, _, _ in placed)])
+            if box is None:
+                self.left_out = True
+                continue
             moved = ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
             if not out and hypot(moved[0] - x, moved[1] - y) > 1:
                 self.draw_leader(x, y, *moved)
@@ -275,21 +306,33 @@ class StagePlan(Ground):
         wide = width(words, "Bold") * TINY
         x, y = (p[0] + q[0]) / 2, (p[1] + q[1]) / 2
         on_paper = hypot(q[0] - p[0], q[1] - p[1])
+        left, low, across_paper, tall = self.area()
+        first = [(x, y)]
         if 0 < on_paper < wide + 2 * self.disc + 10:  # no room between the discs: beside the line
             across = ((p[1] - q[1]) / on_paper, (q[0] - p[0]) / on_paper)
             away = (self.disc + 9) * (1 if across[1] >= 0 else -1)
-            sides = [(x + across[0] * far, y + across[1] * far) for far in (away, -away)]
-            free = [
-                (sx, sy)
-                for sx, sy in sides
-                if not any(
-                    meet((sx - wide / 2 - 3, sy - 5.5, sx + wide / 2 + 3, sy + 5.5), other)
-                    for other in self.taken
-                )
+            first = [(x + across[0] * far, y + across[1] * far) for far in (away, -away)]
+        else:
+            first += [
+                (p[0] + t * (q[0] - p[0]), p[1] + t * (q[1] - p[1])) for t in (0.4, 0.6, 0.3, 0.7)
             ]
-            if not free:
-                return  # over somebody's number it would be read as theirs
-            x, y = free[0]
+        size = (wide + 6, 11.0)
+        area = (left, low, left + across_paper, low + tall)
+        found = next(
+            (
+                at
+                for at in first
+                if is_free(
+                    (at[0] - size[0] / 2, at[1] - 5.5, at[0] + size[0] / 2, at[1] + 5.5),
+                    area,
+                    self.taken,
+                )
+            ),
+            None,
+        )
+        if found is None:
+            return  # over somebody's number it would be read as theirs
+        x, y = found
         canvas.setFillColor(PAPER)
         canvas.setStrokeColor(INK)
         canvas.setLineWidth(0.6)

@@ -12,7 +12,7 @@ from sequencer.facts.signs import signs_for
 from sequencer.outputs.sheets import signs
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.formations import nearest, scene_of, ways_to
-from sequencer.outputs.sheets.ground import meet
+from sequencer.outputs.sheets.placing import overlap
 from sequencer.outputs.sheets.plan import StagePlan
 from sequencer.outputs.sheets.scene import stage_outline, way_length, window
 from sequencer.outputs.timeline_strip import TimelineStrip
@@ -111,11 +111,11 @@ def test_labels_and_marks_of_a_plan_keep_clear_of_each_other(edition):
     plan = drawn(StagePlan(scene_of(edition, 1), tall=400.0))
     discs = [plan.at(*spot[:2]) for spot in plan.scene.spots.values()]
     around = [(x - 5, y - 5, x + 5, y + 5) for x, y in discs]
-    labels = [box for box in plan.taken if not any(meet(box, disc) for disc in around)]
+    labels = [box for box in plan.taken if not any(overlap(box, disc) for disc in around)]
 
     assert len(labels) > 6
     clashes = sum(
-        meet(a, b) for k, a in enumerate(labels) for b in labels[k + 1 :] if a[2] - a[0] > 18
+        overlap(a, b) for k, a in enumerate(labels) for b in labels[k + 1 :] if a[2] - a[0] > 18
     )
     assert clashes == 0
 

@@ -1,0 +1,86 @@
+"""Room for words and marks on a drawing: what is placed here never lies over what was placed before.
+
+Boxes are left, low, right, high; lengths in points. A place is looked for on a lattice over the whole
+drawing, nearest first, so that none is found only where there is none on the lattice.
+"""
+
+from collections.abc import Iterable, Sequence
+from math import ceil, hypot
+
+Box = tuple[float, float, float, float]
+
+STEP = 3.0  # of the lattice
+_NEAR = 1e-9
+
+
+def overlap(a: Box, b: Box) -> bool:
+    """Whether two boxes share more than an edge."""
+    return (
+        a[0] < b[2] - _NEAR and b[0] < a[2] - _NEAR and a[1] < b[3] - _NEAR and b[1] < a[3] - _NEAR
+    )
+
+
+def is_free(box: Box, area: Box, taken: Iterable[Box]) -> bool:
+    """Whether a box lies in an area and over nothing that is taken."""
+    inside = (
+        box[0] >= area[0] - _NEAR
+        and box[1] >= area[1] - _NEAR
+        and box[2] <= area[2] + _NEAR
+        and box[3] <= area[3] + _NEAR
+    )
+    return inside and not any(overlap(box, other) for other in taken)
+
+
+def free_place(
+    near: tuple[float, float],
+    size: tuple[float, float],
+    area: Box,
+    taken: Sequence[Box],
+    *,
+    first: Iterable[tuple[float, float]] = (),
+) -> tuple[float, float] | None:
+    """Middle of the nearest free room for a box.
+
+    Parameters
+    ----------
+    near : tuple of float
+        Where it would stand best.
+    size : tuple of float
+        Width and height.
+    area : Box
+        What it must stay inside.
+    taken : sequence of Box
+        What it must stay clear of.
+    first : iterable of tuple of float
+        Middles that are tried before the lattice, in turn.
+
+    Returns
+    -------
+    middle : tuple of float or None
+        None where there is no room.
+    """
+    wide, tall = size
+
+    def box(x: float, y: float) -> Box:
+        return (x - wide / 2, y - tall / 2, x + wide / 2, y + tall / 2)
+
+    for x, y in first:
+        if is_free(box(x, y), area, taken):
+            return x, y
+    lattice = [
+        (x, y)
+        for x in _marks(area[0] + wide / 2, area[2] - wide / 2, near[0])
+        for y in _marks(area[1] + tall / 2, area[3] - tall / 2, near[1])
+    ]
+    lattice.sort(key=lambda point: (hypot(point[0] - near[0], point[1] - near[1]), point))
+    return next((point for point in lattice if is_free(box(*point), area, taken)), None)
+
+
+def _marks(low: float, high: float, near: float) -> list[float]:
+    """Marks of the lattice between two ends: the ends themselves, and steps from where it would stand best."""
+    if high < low:
+        return []
+    start = min(max(near, low), high)
+    back, ahead = ceil((start - low) / STEP), ceil((high - start) / STEP)
+    steps = (start + STEP * k for k in range(-back, ahead + 1))
+    return sorted({min(max(mark, low), high) for mark in steps})
