@@ -160,7 +160,7 @@ def body_gap(
                 stacked[k] = np.minimum(stacked[k], gap - capsule.radius)
         return stacked.min(axis=0), stacked.argmin(axis=0).astype(np.int64)
 
-    return _least(cut, value, _speeds(cut, shape), GAP_ERROR, near)
+    return _least(cut, value, speeds_of(cut, shape), GAP_ERROR, near)
 
 
 def props_gap(
@@ -180,7 +180,7 @@ def props_gap(
     for cut, (_, prop) in zip(cuts, (left, right), strict=True):
         shape = shape_of(prop, cut.columns("frame_rate")[0])
         row = np.clip(np.searchsorted(cut.start, middle, side="right") - 1, 0, len(cut.start) - 1)
-        slope += _speeds(cut, shape)[row]
+        slope += speeds_of(cut, shape)[row]
         shapes.append(shape)
     group = np.clip(np.searchsorted(cuts[0].edges, middle, side="right") - 1, 0, len(edges) - 2)
     joint = Stretches(
@@ -231,8 +231,22 @@ def _placed(shape: Sequence[Solid], motion: Motion) -> list[tuple[Floats, Floats
     return [(put(solid.start), put(solid.end)) for solid in shape]
 
 
-def _speeds(cut: Stretches, shape: Sequence[Solid]) -> Floats:
-    """Bound of the speed of every point of a prop on each piece, shape (n,) [m/beat]."""
+def speeds_of(cut: Stretches, shape: Sequence[Solid]) -> Floats:
+    """Bound of the speed of every point of a prop on each piece.
+
+    Parameters
+    ----------
+    cut : Stretches
+    shape : sequence of Solid
+
+    Returns
+    -------
+    speeds : ndarray, shape (n,) [m/beat]
+
+    Notes
+    -----
+    Source: this module's head; points on the axis by |d'|, those beside it by the frame's rate.
+    """
     hand, turn, frame = cut.columns("hand_speed", "turn_rate", "frame_rate")
     spots = [spot for solid in shape for spot in (solid.start, solid.end)]
     most = max(abs(spot.along) for spot in spots if spot.across == 0) * turn

@@ -4,6 +4,7 @@ from dataclasses import replace
 from math import pi
 
 import numpy as np
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from numpy.testing import assert_allclose
@@ -11,27 +12,27 @@ from numpy.testing import assert_allclose
 from sequencer.geometry.bodies import Body
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
-from sequencer.motion.feasibility import body_gap, props_gap
+from sequencer.motion.feasibility import body_gap, props_gap, shape_of, speeds_of, stretches
 from sequencer.motion.floor import FloorPath, Move
 from sequencer.motion.hands import mirrored
 from sequencer.motion.library import law_for
 from sequencer.motion.parts import FRONT_PARTS, N_POINTS, PARTS
-from sequencer.motion.props import Prop
+from sequencer.motion.props import KINDS, Prop
 
 BODY = Body(stature=1.72)
 NAMES = ("pro-bend-4", "anti-bend-3", "buzzsaw", "two-beat-weave", "extension", "corkscrew")
 
 
 @st.composite
-def props(draw):
-    kind = draw(st.sampled_from(["poi", "rope dart", "staff", "club", "fan", "hoop"]))
+def props(draw, kind=None):
+    kind = kind or draw(st.sampled_from(KINDS))
     own = {}
     if kind in ("staff", "club"):
         own["behind"] = draw(st.floats(0.05, 0.9))
     if kind == "fan":
         own["spread"] = draw(st.floats(0.1, pi))
     if kind in ("fan", "hoop"):
-        own["wicks"] = draw(st.integers(1, 8))
+        own["wicks"] = draw(st.integers(2, 8))
     return Prop(
         kind=kind,
         length=draw(st.floats(0.3, 1.2)),
@@ -93,10 +94,11 @@ def drawn(prop, own, beats):
     return out
 
 
-@given(props(), st.sampled_from(NAMES), st.floats(0, 4))
-@settings(max_examples=60)
-def test_the_envelope_holds_all_that_is_drawn(prop, name, beat):
-    own = course(name)
+@pytest.mark.parametrize("kind", KINDS)
+@given(st.data(), st.sampled_from(NAMES), st.floats(0, 4))
+@settings(max_examples=15)
+def test_the_envelope_holds_all_that_is_drawn(kind, data, name, beat):
+    prop, own = data.draw(props(kind)), course(name)
     ada = dancer(prop, own)
     beats = np.array([beat])
     points, _ = ada.stage_points(beats)
@@ -190,11 +192,12 @@ def test_mirrored_props_keep_their_distance_from_the_body(prop, name):
     assert_allclose(gaps[0], gaps[1], atol=0.011)  # twice the error of a gap
 
 
-@given(props(), st.sampled_from(NAMES))
-@settings(max_examples=20)
-def test_own_body_sees_the_true_shape(prop, name):
+@pytest.mark.parametrize("kind", KINDS)
+@given(st.data(), st.sampled_from(NAMES))
+@settings(max_examples=5)
+def test_own_body_sees_the_true_shape(kind, data, name):
     """The proven gap is the smallest of 400 instants of the drawn shape, to its error."""
-    own = course(name, beats=2.0)
+    prop, own = data.draw(props(kind)), course(name, beats=2.0)
     beats = np.linspace(0, 2, 401)
     least = np.inf
     cold = replace(prop, flame_reach=0.0)
@@ -209,6 +212,28 @@ def test_own_body_sees_the_true_shape(prop, name):
     if least < 0.1:
         # the reference takes rods at nine places and samples in time
         assert found >= least - 0.12
+
+
+@pytest.mark.parametrize("kind", KINDS)
+@given(st.data(), st.sampled_from(NAMES), st.sampled_from(NAMES))
+@settings(max_examples=6)
+def test_no_place_on_a_prop_outruns_its_bound(kind, data, first, last):
+    """Ends of every solid, against differences, piece by piece of a course with a blend in it."""
+    prop, own = data.draw(props(kind)), two_blocks(first, last)
+    cut = stretches(own, [0.0, 4.0])
+    shape = shape_of(prop, cut.columns("frame_rate")[0])
+    assert shape == prop.solids
+    bounds = speeds_of(cut, shape)
+    for low, high, bound in zip(cut.start, cut.end, bounds, strict=True):
+        beats = np.linspace(low, high, 65)
+        motion = own.at(beats)
+        w = np.cross(motion.plane, motion.tether)
+        for solid in shape:
+            for spot in (solid.start, solid.end):
+                at = motion.hand + spot.along * motion.tether + spot.across * w
+                moved = np.linalg.norm(np.diff(at, axis=0), axis=-1).max() / (beats[1] - beats[0])
+                assert moved <= bound * (1 + 1e-9) + 1e-9
+    assert np.all(np.isfinite(bounds))  # and is of use
 
 
 def test_two_staffs_meet_where_two_poi_pass():

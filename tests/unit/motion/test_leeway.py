@@ -136,3 +136,10 @@ def test_the_drawn_reach_stays_beside_the_wider_one(dance):
     within = (middle > 2.0) & (middle < 4.0)
     assert {2.0, 4.0} <= set(pieces.edges.tolist())
     assert_allclose(pieces.reach - pieces.drawn, np.where(within, 0.2, 0.0), atol=1e-12)
+
+
+def test_no_cell_straddles_a_change(dance):
+    """Cells are cut at whole quarters, and where a radius jumps, be it at no quarter."""
+    ada = replace(dance.dancer(lit=((1.1, 6.7),)), leeway={"left": (Leeway(2.03, 4.41, 0.2),)})
+    edges = cells((ada,), 0.0, 8.0).edges.tolist()
+    assert {1.1, 6.7, 2.03, 4.41} <= set(edges)

@@ -9,8 +9,10 @@ from sequencer.geometry.bodies import Body
 from sequencer.geometry.prisms import plane
 from sequencer.motion.approach import approaches
 from sequencer.motion.cells import cells
+from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath
+from sequencer.motion.links import rest
 from sequencer.motion.parts import N_FRONT, N_POINTS
 from sequencer.motion.props import Prop
 from sequencer.motion.surroundings import encounters
@@ -102,3 +104,21 @@ def test_part_names(dance):
     assert names(CLUB) == ["right club", "right head", "right knob"]
     assert names(FAN)[:2] == ["right fan", "right fan"]
     assert names(HOOP)[:2] == ["right hoop", "right hoop"]
+
+
+def test_a_knob_and_an_empty_hand_do_not_burn(dance):
+    """A club that hangs still: a ceiling is measured from its head, though the knob is nearer."""
+    body = Body(stature=1.7)
+    law = rest("right", body, CLUB.length)
+    still = Course((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="rest", label="rest"),))
+    ada = Dancer(
+        name="Ada", body=body, props={"right": CLUB}, courses={"right": still},
+        floor=FloorPath((0.0, 3.0)), lit=((0.0, 8.0),),
+    )  # fmt: skip
+    hand = float(law.at(np.array(0.0)).hand[2])
+    found = encounters(
+        (ada,), cells((ada,), 0.0, 8.0), (plane(bottom=3.0),), measure="flames",
+        required=np.array([9.0]),
+    )  # fmt: skip
+    assert found.distance[0] == pytest.approx(3.0 - (hand - 0.45) - CLUB.hot_radius, abs=0.005)
+    assert found.part[0] == 6
