@@ -13,11 +13,9 @@ from sequencer.motion.approach import Approaches, approaches
 from sequencer.motion.closest import Closest, closest
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.mending import MovePlace, place_mends
-from sequencer.motion.other_mends import OtherMend, other_mends
 from sequencer.timing.tempo import TempoMap
 
 _TOGETHER = 8.0  # [beats] approaches no farther apart than this are told in one finding
-_ALL_MENDS = 4  # conflicts for which every kind of mend is tried
 _MENDED = 8  # conflicts for which mends are worked out; the rest are told without
 
 
@@ -54,18 +52,16 @@ def spacing(
     worst = sorted(range(len(told)), key=lambda k: told[k].distance)[:_MENDED] if mends else []
     findings = []
     for k, conflict in enumerate(told):
-        offered: list[MovePlace | OtherMend] = []
+        offered: tuple[MovePlace, ...] = ()
         if k in worst:
-            for mends_of in (place_mends, other_mends)[: 2 if k in worst[:_ALL_MENDS] else 1]:
-                offered += mends_of(
-                    dancers,
-                    conflict.first,
-                    conflict.second,
-                    conflict=(conflict.start, conflict.end),
-                    show=(start, end),
-                    required=requirements.performers,
-                )
-            offered.sort(key=lambda mend: mend.cost)
+            offered = place_mends(
+                dancers,
+                conflict.first,
+                conflict.second,
+                conflict=(conflict.start, conflict.end),
+                show=(start, end),
+                required=requirements.performers,
+            )
         findings.append(_finding(dancers, tempo, requirements, conflict, offered, k in worst))
     return Outcome(findings=tuple(findings), clearances=rows)
 
@@ -131,7 +127,7 @@ def _finding(
     tempo: TempoMap,
     requirements: Requirements,
     conflict: Conflict,
-    offered: Sequence[MovePlace | OtherMend],
+    offered: Sequence[MovePlace],
     tried: bool,
 ) -> Finding:
     count = Count(tempo)
@@ -147,8 +143,7 @@ def _finding(
     remedies = [_remedy(count, mend) for mend in offered]
     if not offered:
         remedies = [
-            "no move by up to 6 m, no wider formation, shift, turn or shorter tether clears them: "
-            "change the formation, the time or the plane"
+            "no move by up to 6 m clears them: change the formation, the time or the plane"
             if tried
             else "mend the closer conflicts first, then check again"
         ]
@@ -169,9 +164,7 @@ def _finding(
     )
 
 
-def _remedy(count: Count, mend: MovePlace | OtherMend) -> str:
-    if isinstance(mend, OtherMend):
-        return _other_remedy(mend)
+def _remedy(count: Count, mend: MovePlace) -> str:
     moves = " and ".join(
         f"{who} {direction_words(by)}" for who, by in zip(mend.who, mend.by, strict=True)
     )
@@ -179,20 +172,6 @@ def _remedy(count: Count, mend: MovePlace | OtherMend) -> str:
     crowds = f", but then {' and '.join(mend.crowds)} {comes} too close" if mend.crowds else ""
     since = count.position(mend.start) if mend.start > 0 else "the start"
     return f"move {moves}, from {since} to {count.position(mend.end)}: leaves {mend.distance:.2f} m{crowds}"
-
-
-def _other_remedy(mend: OtherMend) -> str:
-    amount = mend.amount
-    if mend.kind == "widen":
-        words = f"widen the formation to {100 * amount:.0f} %"
-    elif mend.kind == "shift":
-        words = f"let {mend.who} dance {abs(amount):g} beats {'later' if amount > 0 else 'earlier'}"
-    elif mend.kind == "turn":
-        way = "anticlockwise" if amount > 0 else "clockwise"
-        words = f"turn {mend.who}'s facing {abs(np.degrees(amount)):.0f}° {way} seen from above"
-    else:
-        words = f"give {mend.who} tethers {amount:.2f} m shorter"
-    return f"{words}: leaves {mend.distance:.2f} m or more"
 
 
 def _names(near: Closest, first: Dancer, second: Dancer) -> tuple[str, str]:

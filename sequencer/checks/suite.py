@@ -11,6 +11,7 @@ from sequencer.checks.listen_again import listen_again
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.rule_distances import required_distances
 from sequencer.checks.safety import safety
+from sequencer.checks.space_mends import remedied, span_of
 from sequencer.checks.travel import travel
 from sequencer.facts.cautions import page_one
 from sequencer.findings import SEVERITIES, Danced, Finding, Report
@@ -72,15 +73,24 @@ def _cautions(show: Staged, outcome: Outcome) -> tuple[str, ...]:
 
 
 def _distances(show: Staged) -> Outcome:
-    start, end = beats_of(show)
+    start, end = span_of(show)
     required = required_distances(show, rules_of(show))
-    return clearance(show.dancers, show.tempo, show.venue, required, start=start, end=end)
+    outcome = clearance(
+        show.dancers,
+        show.tempo,
+        show.venue,
+        required,
+        start=start,
+        end=end,
+        mends=show.read is None,
+    )
+    return remedied(show, outcome)
 
 
 def _danced(
     show: Staged, trials: Trials, progress: Callable[[float], None]
 ) -> tuple[Outcome, Danced]:
-    start, end = beats_of(show)
+    start, end = span_of(show)
     return drift(
         show.dancers,
         show.tempo,
@@ -91,16 +101,6 @@ def _danced(
         trials=trials,
         progress=progress,
     )
-
-
-def beats_of(show: Staged) -> tuple[float, float]:
-    """From the song's start, or the first beat if that is earlier, to the end of all that is danced."""
-    start = min(0.0, float(show.tempo.beats_from_seconds(0.0)))
-    end = max(
-        [float(show.tempo.beats_from_seconds(show.song.duration))]
-        + [block.end for block in show.blocks]
-    )
-    return start, end
 
 
 def _order(finding: Finding) -> tuple[int, float, str, tuple[str, ...]]:

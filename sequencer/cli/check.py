@@ -58,6 +58,8 @@ def check(
         raise
     for words in mended.done if mended else ():
         click.echo(f"mended: {words}", err=True)
+    for words in mended.left if mended else ():
+        click.echo(f"left: {words}", err=True)
     click.echo(tasks.report_text(report, as_json=as_json, width=_width()))
     ctx.exit(0 if report.ok else 1)
 

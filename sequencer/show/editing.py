@@ -5,16 +5,19 @@ whole or not at all.
 """
 
 import io
+import re
 from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
 from ruamel.yaml import YAML
-from ruamel.yaml.comments import CommentedMap
+from ruamel.yaml.comments import CommentedMap, CommentedSeq
 
 from sequencer.errors import InputError, Place
 from sequencer.files import write_text
 from sequencer.show.document import Key, read_document
+
+_NUMBER = re.compile(r"-?\d+(\.\d+)?")  # text of the file that is no word
 
 Change = tuple[tuple[Key, ...], Any]
 Insertion = tuple[tuple[Key, ...], int, dict[str, Any]]
@@ -51,14 +54,12 @@ def edited_text(text: str, changes: list[Change], insertions: Sequence[Insertion
         if value is None:
             del holder[path[-1]]
         else:
-            holder[path[-1]] = value
+            holder[path[-1]] = _node(value)
     for path, index, entry in sorted(insertions, key=lambda one: -one[1]):
         rows = root
         for key in path:
             rows = rows[key]
-        row = CommentedMap(entry)
-        row.fa.set_flow_style()
-        rows.insert(index, row)
+        rows.insert(index, _node(entry))
     out = io.StringIO()
     yaml.dump(root, out)
     return out.getvalue()
@@ -80,6 +81,21 @@ def edit_show(path: Path, changes: list[tuple[tuple[Key, ...], Any]]) -> None:
             "no-such-value", Place(str(path)), str(error), "mend it by hand"
         ) from error
     write_text(path, text)
+
+
+def _node(value: Any) -> Any:
+    """A value as it is written by hand: on one line, numbers as they were, without quotes."""
+    if isinstance(value, dict):
+        row = CommentedMap({key: _node(own) for key, own in value.items()})
+        row.fa.set_flow_style()
+        return row
+    if isinstance(value, list | tuple):
+        items = CommentedSeq([_node(own) for own in value])
+        items.fa.set_flow_style()
+        return items
+    if isinstance(value, str) and _NUMBER.fullmatch(value):
+        return _round_trip().load(value)
+    return value
 
 
 def _round_trip() -> YAML:

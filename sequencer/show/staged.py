@@ -8,6 +8,7 @@ from sequencer.geometry.regions import Venue
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.library import Pattern, patterns
 from sequencer.show.model import Show
+from sequencer.show.reading import ReadShow
 from sequencer.show.record import Side
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
@@ -89,6 +90,8 @@ class Staged:
     venue: Venue = field(
         default_factory=Venue
     )  # stage, audience, ceiling, scenery and posts as geometry
+    read: ReadShow | None = None  # what it was staged from, so that a change can be tried
+    heard: Song | None = None  # the song before the show's corrections
 
     def seconds(self, beat: float) -> float:
         """Second of the track at a beat coordinate."""

@@ -48,6 +48,7 @@ def staged(read: ReadShow, song: Song) -> Staged:
     InputError
         If a moment, a block, a walk or a pattern does not fit; the place in the file is named.
     """
+    heard = song
     song, tempo = as_counted(read, song)
     moments = Moments(read, song, tempo)
     book = book_from_document(read.document)
@@ -68,6 +69,8 @@ def staged(read: ReadShow, song: Song) -> Staged:
         lit=lit,
         venue=venue_of(read),
         book=book,
+        read=read,
+        heard=heard,
     )
 
 

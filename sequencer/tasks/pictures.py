@@ -132,9 +132,9 @@ def _closest_moment(show: Staged, span: tuple[float, float]) -> tuple[str, float
 
 
 def _span(show: Staged, wanted: Wanted) -> tuple[float, float]:
-    from sequencer.checks.suite import beats_of
+    from sequencer.checks.space_mends import span_of
 
-    start, end = beats_of(show)
+    start, end = span_of(show)
     if wanted.start is not None:
         start = _beat(show, wanted.start, "--from")
     if wanted.until is not None:

@@ -1,5 +1,4 @@
 import math
-from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -21,7 +20,6 @@ from sequencer.geometry.regions import (
 from sequencer.motion.approach import approaches
 from sequencer.motion.floor import Move
 from sequencer.motion.mending import moved, place_mends
-from sequencer.motion.other_mends import other_mends
 from sequencer.timing.tempo import TempoMap
 
 STAGE = rectangle(40, 40)
@@ -84,40 +82,6 @@ def test_passing_too_close_is_told_and_mended(dance):
         after = approaches(list(changed.values()), 0, 32, required=0.3)
         assert len(after.spans.group) == 0, mend
         assert_allclose(after.distance[0], mend.distance, atol=0.006)
-
-
-def test_other_mends_do_what_they_say(dance):
-    cast = [dance.dancer("Ada", (0, 8)), dance.dancer("Bo", (2.3, 8), ratio=-3.0)]
-    found = approaches(cast, 0, 32, required=0.3)
-    assert len(found.spans.group)
-    span = (float(found.spans.start[0]), float(found.spans.end[-1]))
-    mends = other_mends(cast, 0, 1, conflict=span, show=(0, 32), required=0.3)
-
-    kinds = {mend.kind: mend for mend in mends}
-    assert "widen" in kinds
-    assert len(kinds) >= 2
-    assert [mend.cost for mend in mends] == sorted(mend.cost for mend in mends)
-    after = {each.name: each for each in cast}
-    wide = kinds["widen"]
-    for k, sign in ((0, -1), (1, 1)):
-        by = sign * (wide.amount - 1) * 1.15
-        after[cast[k].name] = moved(cast[k], (by, 0.0), *span)
-    assert not len(approaches(list(after.values()), 0, 32, required=0.3).spans.group)
-    for kind, change in (
-        ("turn", lambda d, by: replace(d, floor=d.floor.moved((0, 0), turn=by))),
-        (
-            "tether",
-            lambda d, by: replace(
-                d, props={s: replace(p, length=p.length - by) for s, p in d.props.items()}
-            ),
-        ),
-    ):
-        if kind in kinds:
-            mend = kinds[kind]
-            changed = [
-                change(each, mend.amount) if each.name == mend.who else each for each in cast
-            ]
-            assert not len(approaches(changed, 0, 32, required=0.3).spans.group), kind
 
 
 def test_a_mend_is_hardly_longer_than_needed(dance):

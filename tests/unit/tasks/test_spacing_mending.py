@@ -1,6 +1,12 @@
 import numpy as np
+import pytest
 
-from sequencer.tasks.spacing_mending import _bounded, _staged, mended_spacing
+from sequencer.checks.space_mends import harm_of, standing, too_close
+from sequencer.errors import InputError
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.show.timeline import staged
+from sequencer.tasks.mending import mend_show, mended_spacing
 from sequencer.timing.song import Section, Song
 
 SONG = Song(
@@ -33,6 +39,10 @@ fire:
 SPOTS = "spots: {Ash: {at: [-1, 4]}, Birch: {at: [APART, 4]}}"
 
 
+def stage(text):
+    return staged(show_from_document(parse_document(text, "s.yaml")), SONG)
+
+
 def mended(formation):
     return mended_spacing(SHOW.replace("FORMATION", formation), "s.yaml", SONG)
 
@@ -42,8 +52,7 @@ def test_spots_are_moved_until_nobody_is_too_close():
 
     assert spaced.left == ()
     assert len(spaced.done) >= 1
-    assert "moved" in spaced.done[0]
-    assert spaced.done[0].endswith("in close")
+    assert "close" in spaced.done[0]
     assert "# too close on purpose" in spaced.text
     again = mended_spacing(spaced.text, "s.yaml", SONG)
     assert again.done == ()
@@ -57,11 +66,28 @@ def test_what_is_roomy_is_left_alone():
     assert spaced.text == SHOW.replace("FORMATION", SPOTS.replace("APART", "3"))
 
 
-def test_named_shapes_are_told_not_moved():
+def test_named_shapes_are_mended_by_what_makes_them():
     spaced = mended("shape: line\n    centre: [0, 4]\n    spacing: 1.9")
 
-    assert spaced.done == ()
-    assert spaced.left[0].startswith("Ash and Birch, ")
+    assert spaced.left == ()
+    assert "close" in spaced.done[0]
+    assert "shape: line" in spaced.text
+    assert "spots" not in spaced.text
+    assert too_close(stage(spaced.text)) == ()
+
+
+def test_what_is_left_is_said():
+    """Three in a box so small that no single change parts any two."""
+    cast = "".join(f"  - {{name: P{k}, stature: 1.7, prop: *poi}}\n" for k in range(1))
+    text = SHOW.replace("FORMATION", "shape: line\n    centre: [0, 4]\n    spacing: 0.4").replace(
+        "  - {name: Birch, stature: 1.7, prop: *poi}\n",
+        "  - {name: Birch, stature: 1.7, prop: *poi}\n" + cast,
+    ).replace("width: 14 m, depth: 8 m", "width: 2 m, depth: 2 m").replace("[0, 4]", "[0, 1]")  # fmt: skip
+    spaced = mended_spacing(text, "s.yaml", SONG)
+
+    assert spaced.left
+    assert all("too close" in words for words in spaced.left)
+    assert len(spaced.left) == len(too_close(stage(spaced.text)))
 
 
 def test_a_move_never_brings_anyone_too_near_to_something_else():
@@ -71,6 +97,27 @@ def test_a_move_never_brings_anyone_too_near_to_something_else():
         "audience: [{line: [[-30, -6.3], [30, -6.3]]}]",
     )
     spaced = mended_spacing(text, "s.yaml", SONG)
-    show = _staged(spaced.text, "s.yaml", SONG)
+    before = standing(stage(text))
 
-    assert _bounded(show) <= _bounded(_staged(text, "s.yaml", SONG))
+    assert harm_of(before, stage(spaced.text), courses=True) == ()
+
+
+def test_a_file_is_written_whole_or_not_at_all(tmp_path, monkeypatch):
+    path = tmp_path / "s.yaml"
+    text = SHOW.replace("FORMATION", SPOTS.replace("APART", "0.9"))
+    path.write_text(text, encoding="utf-8")
+    (tmp_path / "song.ogg").write_bytes(b"")
+    monkeypatch.setattr("sequencer.tasks.shows.hear_song", lambda *_args, **_named: SONG)
+
+    def fail(self, _target):
+        raise OSError(28, "No space left on device")
+
+    with monkeypatch.context() as broken:
+        broken.setattr("pathlib.Path.replace", fail)
+        with pytest.raises(InputError, match="disk is full"):
+            mend_show(path)
+    assert path.read_text("utf-8") == text
+    assert [each.name for each in tmp_path.iterdir() if each.name.startswith(".partial")] == []
+    mended_show = mend_show(path)
+    assert path.read_text("utf-8") == mended_show.text != text
+    assert "# too close on purpose" in mended_show.text
