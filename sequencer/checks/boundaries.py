@@ -185,7 +185,7 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
             rule="overhead",
             said="",
             mend=lambda short: (
-                f"keep the flame {_up(short)} m lower: a shorter tether, a lower hand, or "
+                f"keep the flame {_up(short)} m lower: a shorter prop, a lower hand, or "
                 "another pattern"
             ),
         )
@@ -201,7 +201,7 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
             rule="floor",
             severity="warn",
             said="",
-            mend=lambda short: f"raise the hand or shorten the tether by {_up(short)} m",
+            mend=lambda short: f"raise the hand or take a prop shorter by {_up(short)} m",
         )
     )
     asks += [

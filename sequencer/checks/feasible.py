@@ -41,6 +41,10 @@ UNSEEN = (
 # (from memory) gives the dose of pain, 92 (kW/m²)^(4/3)·s (HSL/2004/04); a faster one is gone before. A design choice.
 SLOW_PASS = 1.0
 TOUCH = 0.01  # [m] nearer than this a wick can wipe fuel on cloth; a design choice
+RIGID = (
+    "Whether a hand can turn a rigid prop so without changing its grip was not looked at.",
+    "The twist that turns a flat prop about its own axis was not looked at.",
+)
 PACE_ERROR = 0.1  # [beats a minute] of the lowest tempo that keeps a tether taut
 
 
@@ -132,7 +136,8 @@ def feasible(show: Staged, *, limits: Limits | None = None) -> Outcome:
                 findings += _own_body(asked, side)
                 findings += _pace(asked, side)
         findings += _tangles(asked)
-    return Outcome(findings=tuple(_merged(findings)), unseen=UNSEEN)
+    rigid = any(not prop.flexible for each in show.dancers for prop in each.props.values())
+    return Outcome(findings=tuple(_merged(findings)), unseen=UNSEEN + (RIGID if rigid else ()))
 
 
 def _slack(asked: _Asked, side: Side) -> list[Finding]:

@@ -26,6 +26,7 @@ class Room:
     length: float  # [m] of the tether, or of what is before the hand
     wick_radius: float = 0.05  # [m]
     behind: float = 0.0  # [m] that the prop goes on behind the hand
+    flat: bool = False  # whether how the prop lies about its axis matters too
 
     @property
     def shoulder(self) -> Floats:
@@ -46,6 +47,7 @@ def room_of(body: Body, side: Side, prop: Prop) -> Room:
         length=prop.length,
         wick_radius=prop.wick_radius,
         behind=prop.behind,
+        flat=prop.ball[1] > 0,
     )
 
 

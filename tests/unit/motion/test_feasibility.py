@@ -14,6 +14,7 @@ from sequencer.motion.feasibility import (
     props_gap,
     pull_left,
     reach_left,
+    shape_of,
     stretches,
 )
 from sequencer.motion.library import law_for, patterns
@@ -169,3 +170,29 @@ def test_no_verdict_depends_on_where_a_course_is_cut(name):
         )
         assert_allclose(cut, whole, atol=0.06)
         assert abs(cut[0] - whole[0]) <= 2 * GAP_ERROR
+
+
+def test_a_flat_prop_is_never_turned_over_at_once():
+    """Two laws that meet in hand and tether but not in their planes: only a flat prop needs a blend."""
+    from dataclasses import replace
+
+    from sequencer.motion.composed import ComposedLaw, HandPath
+    from sequencer.motion.rooms import room_of
+
+    still = ComposedLaw(
+        hand=HandPath((0.3, 0.4, 1.2)), tether=(0.0, 0.0, -1.0), plane=(-1.0, 0.0, 0.0), turns=(),
+        period=1.0,
+    )  # fmt: skip
+    laws = still, replace(still, plane=(0.0, 1.0, 0.0))
+    spans = tuple(
+        Span(start=2.0 * k, end=2.0 * k + 2, law=law, origin=0.0, kind="block", label="still")
+        for k, law in enumerate(laws)
+    )
+    fan = Prop(kind="fan", length=0.4, mass=0.5, wicks=5, spread=2.0, wick_radius=0.03)
+    beats = np.linspace(1.5, 2.5, 1001)
+    for prop, most in ((PROP, np.inf), (fan, 0.02)):
+        own = Course(spans, room_of(BODY, "right", prop))
+        turned = np.linalg.norm(np.diff(own.at(beats).plane, axis=0), axis=-1).max()
+        assert (turned > 1.0) == (most == np.inf)
+        assert turned <= most
+    assert shape_of(fan, stretches(own, [0.0, 4.0]).columns("frame_rate")[0]) == fan.solids
