@@ -61,6 +61,33 @@ def test_positions_are_those_of_trace(browser, quartet, opened):
     assert worst < 2e-3
 
 
+def test_distances_are_those_of_the_checks(browser, quartet, opened):
+    """Every pair at 40 instants, against the nearest parts that the checks name; poses may be 2 mm off."""
+    from sequencer.motion.closest import closest
+
+    dancers = quartet.staged.dancers
+    seconds = np.linspace(3.0, quartet.staged.song.duration - 1.0, 40)
+    beats = quartet.staged.tempo.beats_from_seconds(seconds)
+    true = {
+        (one.name, other.name): closest(one, other, beats).distance
+        for k, one in enumerate(dancers)
+        for other in dancers[k + 1 :]
+    }
+    with opened(browser, quartet.mute) as there:
+        for k, second in enumerate(seconds):
+            shown = there.page.evaluate("t => rehearsal.apart(t)", second)
+            assert len(shown) == len(true) == 6
+            for first, other, distance in shown:
+                assert distance == pytest.approx(true[first, other][k], abs=4.1e-3)
+
+        there.page.evaluate("t => rehearsal.seek(t)", float(seconds[20]))
+        nearest = min(true, key=lambda pair: true[pair][20])
+        there.page.wait_for_function(
+            "name => document.querySelector('#apart').textContent.includes(name)",
+            arg=f"{nearest[0]} – {nearest[1]}",
+        )
+
+
 def test_plays_stops_and_scrubs(browser, quartet, opened):
     with opened(browser, quartet.mute) as there:
         page = there.page

@@ -35,7 +35,11 @@ export interface Prop {
   heads: Spot[]; // wicks, the farthest along first
   wick: number;
   flame: number;
+  room: Room;
 }
+
+/** What others keep clear of, on the prop's axis [m]; radii unlit and lit. */
+export interface Room { ball: number; behind: number; shaft: number; radius: [number, number]; rear: [number, number] }
 
 export interface Body {
   stature: number;
@@ -53,6 +57,8 @@ export interface CastEntry {
   tracks: { floor: TrackHead } & Partial<Record<Side, TrackHead>>;
   spans: Partial<Record<Side, [number, number, string][]>>;
   lit: [number, number][];
+  reach: number; // [m] from the body's axis, flame and leeway included
+  leeway: Partial<Record<Side, [number, number, number][]>>; // from and to beat, and how much [m]
 }
 
 export interface Place {
@@ -87,6 +93,7 @@ export interface Document {
   burn: { seconds: number; measured: boolean } | null;
   findings: Finding[];
   clearances: Clearance[];
+  apart: number | null; // [m] asked between two performers
   unseen: string[];
   error: { stated: number; measured: number };
   audio: { kind: "embedded" | "linked" | "none"; type: string; notice: string };

@@ -4,6 +4,7 @@ import { SilentClock, SongClock, type Clock } from "./clock";
 import { Controls } from "./controls";
 import { SIDES, bytesFromBase64, readDocument, tempoOf, tracksOf, type Document, type Side } from "./document";
 import { Labels } from "./labels";
+import { Distances } from "./distance";
 import { $, make } from "./dom";
 import { Mover, placeOn, type Vec } from "./motion";
 import { Panel } from "./panel";
@@ -13,8 +14,6 @@ import { Schedule } from "./schedule";
 import { Stage, type Drawn } from "./scene";
 import { Timeline } from "./timeline";
 import { Eye, type Box } from "./views";
-
-
 
 const TRAILS = [1, 2, 4, 0, 0.5];
 
@@ -49,6 +48,7 @@ class Page {
   readonly tempo = tempoOf(this.doc);
   readonly schedule = new Schedule(this.doc, this.tempo);
   readonly clicks = new Clicks(this.tempo);
+  readonly distances = new Distances(this.doc);
   readonly movers: Mover[];
   readonly stage: Stage | Plan;
   readonly eye: Eye | null = null;
@@ -258,7 +258,7 @@ class Page {
     } else {
       this.stage.draw(drawn);
     }
-    this.panel.show(seconds, beat, active, this.stage.poses[this.follow]);
+    this.panel.show(seconds, beat, active, this.stage.poses[this.follow], drawn);
     this.timeline.at(seconds);
     this.measure(stamp, performance.now() - begun, playing);
   }
@@ -277,6 +277,15 @@ class Page {
       this.slow = 0;
       this.resize();
     }
+  }
+
+  /** Distances of every two performers at a moment [m], for whoever wants to check them. */
+  apart(seconds: number): [string, string, number][] {
+    const beat = this.tempo.beatAt(seconds), { cast } = this.doc;
+    this.stage.place(beat);
+    this.distances.take(beat, this.stage.poses, cast.map((_, i) => this.schedule.lit(i, seconds) !== undefined));
+    this.touch();
+    return cast.flatMap((one, i) => cast.slice(i + 1).map((other, k): [string, string, number] => [one.name, other.name, this.distances.between(i, i + 1 + k)]));
   }
 
   /** Hands and heads in the stage frame [m], for whoever wants to check them. */

@@ -3,9 +3,11 @@ import { $, list, make, say } from "./dom";
 import { SIDES, type Finding, type Side } from "./document";
 import type { Page } from "./main";
 import { emptyPose, type Pose, type Vec } from "./motion";
+import type { Drawn } from "./scene";
 import type { Part } from "./schedule";
 import { clockText, planeWords, shortClock, stationWords } from "./words";
 
+const metres = (value: number) => `${value < 0 ? "−" : ""}${Math.abs(value).toFixed(2)} m`;
 const MOST = 200; // findings in the list
 const number = (value: number) => (Math.abs(value - Math.round(value)) < 0.05 ? String(Math.round(value)) : value.toFixed(1));
 
@@ -16,6 +18,7 @@ export class Panel {
   private who = -1;
   private metre = 0;
   private alerts = "";
+  private pairs: { first: number; second: number; element: HTMLElement }[] = [];
   private handsAt = 0;
   private readonly centres: Record<Side, Vec> = { left: [0, 0, 0], right: [0, 0, 0] };
   private readonly items: { finding: Finding; element: HTMLElement }[] = [];
@@ -63,7 +66,7 @@ export class Panel {
     $("play").setAttribute("aria-label", on ? "Stop" : "Play");
   }
 
-  show(seconds: number, beat: number, active: Finding[], pose: Pose): void {
+  show(seconds: number, beat: number, active: Finding[], pose: Pose, drawn: Drawn): void {
     const { page } = this;
     const { schedule, tempo, doc } = page;
     const station = schedule.station(beat);
@@ -103,8 +106,9 @@ export class Panel {
       this.handsAt = stamp;
       this.hands(pose, part);
       this.fire(seconds);
+      this.alert(active);
+      this.apart(beat, drawn);
     }
-    this.alert(active);
   }
 
   private beats(count: number, length: number): void {
@@ -186,14 +190,36 @@ export class Panel {
     }
   }
 
+  /** The nearest two of those shown, and every two in an alert, as they are now. */
+  private apart(beat: number, { shown, lit }: Drawn): void {
+    const { distances, stage, doc } = this.page;
+    if (doc.cast.length < 2) return;
+    distances.take(beat, stage.poses, lit);
+    const near = distances.nearest(shown);
+    $("apart").hidden = near === null;
+    if (near) {
+      const names = [near.first, near.second].map((who) => doc.cast[who].name).join(" – ");
+      say($("apart"), `Nearest: ${names}, ${metres(near.distance)}${doc.apart === null ? "" : ` (${metres(doc.apart)} asked)`}`);
+      $("apart").classList.toggle("under", doc.apart !== null && near.distance < doc.apart);
+    }
+    for (const { first, second, element } of this.pairs) say(element, ` Now ${metres(distances.between(first, second))}.`);
+  }
+
   private alert(active: Finding[]): void {
     const key = active.map((f) => f.code + f.start + f.message).join();
     if (key === this.alerts) return;
     this.alerts = key;
     const serious = active.filter((f) => f.severity !== "note").slice(0, 3);
+    this.pairs = [];
     $("alert").replaceChildren(...serious.map((finding) => {
       const line = make("p", "", finding.severity);
       line.append(make("b", finding.severity), document.createTextNode(finding.message));
+      const [first, second] = finding.who.map((name) => this.page.doc.cast.findIndex((entry) => entry.name === name));
+      if (finding.code === "too-close" && first >= 0 && second >= 0) {
+        const element = make("span", "", "now");
+        line.append(element);
+        this.pairs.push({ first, second, element });
+      }
       return line;
     }));
     for (const { finding, element } of this.items) element.classList.toggle("active", active.includes(finding));

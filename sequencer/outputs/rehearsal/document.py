@@ -3,7 +3,7 @@
 Beats, seconds of the track and metres throughout; facings in radians.
 """
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import asdict
 from typing import Any
 
@@ -13,6 +13,8 @@ from sequencer.findings import Finding, Report
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.motion.course import Course
 from sequencer.motion.dancer import Dancer
+from sequencer.motion.parts import Leeway
+from sequencer.motion.props import Prop
 from sequencer.outputs.block_words import block_words
 from sequencer.outputs.rehearsal.keys import Track, floor_track, measured_error, packed, prop_track
 from sequencer.show.staged import Staged
@@ -86,9 +88,16 @@ def show_document(staged: Staged, report: Report) -> Document:
         "burn": None if burn is None else {"seconds": burn.time, "measured": burn.measured},
         "findings": [finding_document(finding) for finding in report.findings],
         "clearances": [asdict(each) for each in report.clearances if each.distance < each.required],
+        "apart": _apart(report, order),
         "unseen": list(report.unseen),
         "error": {"stated": STATED_ERROR, "measured": round(error, 6)},
     }
+
+
+def _apart(report: Report, cast: Collection[str]) -> float | None:
+    """Distance asked between two performers [m]; None where nobody said one."""
+    asked = [each.required for each in report.clearances if set(each.between) <= set(cast)]
+    return max(asked, default=None)
 
 
 def cast_document(
@@ -134,6 +143,7 @@ def cast_document(
                         "heads": [[round(s.along, 4), round(s.across, 4)] for s in prop.heads],
                         "wick": prop.wick_radius,
                         "flame": prop.flame_reach,
+                        "room": _room(prop),
                     }
                     for side, prop in dancer.props.items()
                 },
@@ -147,9 +157,32 @@ def cast_document(
                     if isinstance(course, Course)
                 },
                 "lit": [],
+                "reach": _rounded(
+                    dancer.reach + max(map(_most, dancer.leeway.values()), default=0.0)
+                ),
+                "leeway": {
+                    side: [[_rounded(value) for value in each] for each in own]
+                    for side, own in dancer.leeway.items()
+                },
             }
         )
     return cast, packed(tracks), worst
+
+
+def _room(prop: Prop) -> Document:
+    """What others keep clear of, on the prop's axis; radii unlit and lit."""
+    rear = [prop.wick_radius, prop.hot_radius] if prop.burns_behind else [prop.shaft_radius] * 2
+    return {
+        "ball": _rounded(prop.ball[0]),
+        "behind": prop.behind,
+        "shaft": _rounded(prop.shaft_radius),
+        "radius": [_rounded(prop.cold_radius), _rounded(prop.burning_radius)],
+        "rear": rear,
+    }
+
+
+def _most(spans: Sequence[Leeway]) -> float:
+    return max((each.size for each in spans), default=0.0)
 
 
 def tempo_document(tempo: TempoMap) -> Document:

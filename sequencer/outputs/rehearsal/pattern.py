@@ -161,6 +161,7 @@ def pattern_document(
         "burn": None,
         "findings": [],
         "clearances": [],
+        "apart": None,
         "unseen": ["whether this pattern can be flown at this tempo: see its card"],
         "error": {"stated": STATED_ERROR, "measured": round(error, 6)},
     }  # fmt: skip

@@ -144,8 +144,8 @@ def test_the_packet_has_a_plan_to_scale_rules_and_signatures(printed, pages):
         "Rules in force",
         "Signatures",
         "Emergency card",
-            "On the stop word",
-            "Audience and exits",
+        "On the stop word",
+        "Audience and exits",
         "For the authority",
         "NFPA",
     ):
