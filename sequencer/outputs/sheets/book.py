@@ -106,7 +106,7 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
     before = staged.standings[index - 1].spots if index else {}
     seconds = max(staged.seconds(standing.start) - staged.seconds(standing.walk), 1e-9)
     ways = ways_to(staged, standing) if index else {}
-    widths = [28.0, room * 0.18, room * 0.3, room * 0.22]
+    widths = [28.0, room * 0.18, room * 0.34, room * 0.2]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [[head_cell(w) for w in ("", "who", "to", "face", "way")]]
     for name, (x, y, facing) in standing.spots.items():
@@ -124,8 +124,8 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
             [
                 Disc(str(edition.number_of(name)), 18),
                 Prose(Span(brief(name), "Bold", CUE), leading=1.2, role="TD"),
-                Prose(Span(place_words(x, y), "Regular", TEXT), role="TD"),
-                Prose(Span(facing_words(facing), "Regular", TEXT), role="TD"),
+                Prose(Span(place_words(x, y), "Regular", SMALL), role="TD"),
+                Prose(Span(facing_words(facing), "Regular", SMALL), role="TD"),
                 Prose(Span(way, "Regular", SMALL), role="TD"),
             ]
         )

@@ -201,7 +201,9 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
             after=4,
         ),
     ]
-    parts.append(LitMark("LIT" if burns else "OUT", lit=bool(burns)))
+    mark = LitMark("LIT" if burns else "OUT", lit=bool(burns))
+    mark.spaceAfter = 4
+    parts.append(mark)
     parts.append(Prose(Span(lit or "not lit in this show", "Poster", LEAD), leading=1.15, after=4))
     parts.append(Prose(Span(page_one(), "Bold", TINY), leading=1.2))
     parts.append(ChangesNote())

@@ -10,7 +10,14 @@ from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.paper import CUE, SMALL, SOFT, TEXT
 from sequencer.outputs.sheets.prose import Prose, Span
 
-_SHORT = 7  # lines for those who do not call themselves
+_SHORT = (
+    0,
+    1,
+    2,
+    3,
+    5,
+    6,
+)  # lines for those at a post: number, caller, address, gate, meeting point, first aid
 
 
 def emergency_block(edition: Edition, room: float, *, short: bool = False) -> list[Flowable]:
@@ -18,16 +25,27 @@ def emergency_block(edition: Edition, room: float, *, short: bool = False) -> li
     lines = edition.staged.show.emergency.lines
     if not edition.is_lit and not any(entered for _, entered in lines):
         return []
-    lines = lines[:_SHORT] if short else lines
+    lines = tuple(lines[k] for k in _SHORT) if short else lines
     blank = sum(entered is None for _, entered in lines)
-    rows: list[list[Cell]] = [
+    cells: list[list[Cell]] = [
         [
-            Prose(Span(word, "Bold", TEXT), role="TD"),
-            Prose(Span(edition.said(entered or " "), "Bold", CUE), role="TD"),
+            Prose(Span(word, "Bold", SMALL if short else TEXT), role="TD"),
+            Prose(Span(edition.said(entered or " "), "Bold", TEXT if short else CUE), role="TD"),
         ]
         for word, entered in lines
     ]
-    pads = [("BOTTOMPADDING", (0, k), (-1, k), 9) for k, line in enumerate(lines) if not line[1]]
+    if short:
+        half = (len(cells) + 1) // 2
+        cells += [["", ""]] * (2 * half - len(cells))
+        rows = [left + right for left, right in zip(cells[:half], cells[half:], strict=True)]
+        widths = [room * 0.19, room * 0.31] * 2
+    else:
+        rows, widths = cells, [room * 0.32, room * 0.68]
+    pads = [
+        ("BOTTOMPADDING", (0, k), (-1, k), 9)
+        for k, row in enumerate(rows)
+        if not short and not lines[k][1]
+    ]
     title = "Emergency card: fill in on the day" if blank else "Emergency card"
     tail: list[Flowable] = []
     if blank and blank < len(lines):
@@ -37,8 +55,8 @@ def emergency_block(edition: Edition, room: float, *, short: bool = False) -> li
             )
         ]
     return [
-        CondPageBreak(24.0 * len(lines) + 40),
+        CondPageBreak((32.0 if short else 24.0) * len(rows) + 60),
         heading(title),
-        grid(rows, [room * 0.32, room * 0.68], *pads, pad=2.5),
+        grid(rows, widths, *pads, pad=2.5, by_cell=short),
         *tail,
     ]

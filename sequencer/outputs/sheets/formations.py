@@ -14,7 +14,14 @@ from sequencer.outputs.sheets.paper import CUE, LEAD, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.plan import StagePlan
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.scene import Scene, Way
-from sequencer.outputs.sheets.wording import brief, clock, metres, place_words, plural
+from sequencer.outputs.sheets.wording import (
+    NB,
+    brief,
+    clock,
+    metres,
+    place_words,
+    plural,
+)
 from sequencer.show.staged import Staged, Standing
 
 PLAN_SHARE = 0.8  # most height of a plan over the width of its column
@@ -107,8 +114,23 @@ def formation_plans(
     return [
         CondPageBreak(most * (1.3 if wide_first else 1.0) + 100),
         heading(title),
+        *_numbers(edition, listed_below=focus is None and chosen is None),
         grid(rows, [column] * across, *style, pad=3, gutter=GUTTER, by_cell=True),
     ]
+
+
+def _numbers(edition: Edition, *, listed_below: bool) -> list[Flowable]:
+    """Whose number is whose, where the words under the plans do not say it."""
+    names = edition.staged.show.names
+    if listed_below or len(names) < 2:
+        return []
+    spans = []
+    for number, name in enumerate(names, start=1):
+        spans += [
+            Span(f"{number}{NB}", "Bold", SMALL),
+            Span(f"{brief(name, most=24)}   ", "Regular", SMALL),
+        ]
+    return [Prose(spans[:240], after=2)]
 
 
 def is_crowded(scene: Scene, *, tall: float, wide: float) -> bool:

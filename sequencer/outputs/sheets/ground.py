@@ -11,15 +11,15 @@ from typing import Any
 from reportlab.lib.colors import Color
 from reportlab.platypus import Flowable
 
-from sequencer.outputs.sheets.bidi import apart
 from sequencer.outputs.sheets.letters import Face, clipped, font_name, width
 from sequencer.outputs.sheets.paper import HAIR, INK, MIST, PAPER, RULE, SOFT, TINY
 from sequencer.outputs.sheets.placing import free_place, is_free
 from sequencer.outputs.sheets.prose import Span, broken, one_line
 from sequencer.outputs.sheets.scene import Box, Scene, stage_outline, window
-from sequencer.outputs.sheets.wording import metres
+from sequencer.outputs.sheets.wording import brief, metres
 from sequencer.show.site import AudienceLine, Venue
 
+FOOT = 3  # lines under the drawing, at most
 LEAST_LABEL = 24.0  # shortest room for words that must be read
 LABEL = 13.0  # height of the words above and below the drawing
 MIST_DARK = Color(0.83, 0.845, 0.87)
@@ -54,8 +54,10 @@ class Ground(Flowable):  # type: ignore[misc]
         """As wide as the room, as high as the stage at that scale."""
         room = min(room, self._wide or inf)
         low_x, low_y, high_x, high_y = self._window
-        self.foot = broken((Span(self._audience_words(), "Bold", TINY, SOFT),), room)
-        inner = self._tall - self._below - LABEL
+        self.foot = broken((Span(self._audience_words(), "Bold", TINY, SOFT),), room)[:FOOT]
+        inner = max(
+            self._tall - self._below - LABEL, 0.6 * self._tall
+        )  # a long foot takes none of it
         self.scale = min(room / (high_x - low_x), inner / (high_y - low_y))
         if self._given is not None:
             self.scale = min(self.scale, self._given)
@@ -163,7 +165,15 @@ class Ground(Flowable):  # type: ignore[misc]
                 inner_x = min(max(x + dx, left + half + 2), left + wide - half - 2)
                 places.append((inner_x, min(max(y + dy, low + 3), low + tall - 8)))
         self.label(
-            canvas, words, places, face="Bold", colour=INK, centre=True, room=wide - 4, must=True
+            canvas,
+            words,
+            places,
+            face="Bold",
+            colour=INK,
+            centre=True,
+            room=wide - 4,
+            must=bool(seen.is_empty),
+            shorten=not seen.is_empty,
         )
 
     def draw_scenery(self, canvas: Any, venue: Venue) -> None:
@@ -207,7 +217,7 @@ class Ground(Flowable):  # type: ignore[misc]
         canvas.setStrokeColor(RULE)
         canvas.setLineWidth(HAIR)
         canvas.rect(left, low, wide, tall, stroke=1, fill=0)
-        middle = "UPSTAGE · names: see list" if self.left_out else "UPSTAGE"
+        middle = "UPSTAGE · rest: see list" if self.left_out else "UPSTAGE"
         names = ((middle, "Bold"), ("stage right", "Regular"), ("stage left", "Regular"))
         if sum(width(words, face) * TINY for words, face in names) + 24 < wide:
             one_line(
@@ -264,7 +274,7 @@ class Ground(Flowable):  # type: ignore[misc]
         told = []
         for edge in self.scene.staged.show.venue.audience:
             far = shapely.LineString(edge.line).distance(stage)
-            name = apart(edge.name)
+            name = brief(edge.name, most=28)
             told.append(f"{name} {metres(far)}" if far > 0.05 else f"{name} at the stage")
         return f"From the stage: {', '.join(told)}"
 
@@ -279,11 +289,12 @@ class Ground(Flowable):  # type: ignore[misc]
         centre: bool = False,
         room: float = 130.0,
         must: bool = False,
+        shorten: bool = False,
     ) -> tuple[float, float] | None:
         """Words at the first of the places that is free, which is returned.
 
-        Where all are taken nothing is drawn, for the list names all; what `must` be read is drawn at the nearest
-        room on the drawing, shorter if there is none for the whole of it. Nothing is ever drawn over another.
+        Where all are taken nothing is drawn, for the list names all: but what `must` be read is drawn at the nearest
+        room on the drawing, and what may be told `shorter` at its own place. Nothing is drawn over another.
         """
         words = clipped(words, face, TINY, min(room, self.width - 4))
         long = width(words, face) * TINY
@@ -294,32 +305,25 @@ class Ground(Flowable):  # type: ignore[misc]
             boxes.append((start - 1, y - 2.5, start + long + 1, y + 6.5))
         area = (left, low, left + wide, low + tall)
         chosen = next((k for k, box in enumerate(boxes) if is_free(box, area, self.taken)), None)
+        if chosen is None and shorten and room > LEAST_LABEL:
+            return self.label(
+                canvas,
+                words,
+                places,
+                face=face,
+                colour=colour,
+                centre=centre,
+                room=room / 2,
+                shorten=True,
+            )
         if chosen is None and must:
             x, y = places[0]
-            middle = free_place(
-                (x if centre else x + long / 2, y + 2), (long + 2, 9), area, self.taken
-            )
-            if middle is None and room > LEAST_LABEL:
-                return self.label(
-                    canvas,
-                    words,
-                    places,
-                    face=face,
-                    colour=colour,
-                    centre=centre,
-                    room=room / 2,
-                    must=True,
-                )
+            best = (x if centre else x + long / 2, y + 2)
+            middle = free_place(best, (long + 2, 9), area, self.taken)
             if middle is not None:
-                boxes.append(
-                    (
-                        middle[0] - long / 2 - 1,
-                        middle[1] - 4.5,
-                        middle[0] + long / 2 + 1,
-                        middle[1] + 4.5,
-                    )
-                )
-                places = [*places, (middle[0] if centre else middle[0] - long / 2, middle[1] - 2)]
+                x, y = middle
+                boxes.append((x - long / 2 - 1, y - 4.5, x + long / 2 + 1, y + 4.5))
+                places = [*places, (x if centre else x - long / 2, y - 2)]
                 chosen = len(boxes) - 1
         if chosen is None:
             self.left_out = True

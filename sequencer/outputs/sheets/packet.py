@@ -9,7 +9,6 @@ from math import dist
 
 from reportlab.platypus import CondPageBreak, Flowable, PageBreak, Spacer
 
-from sequencer.facts.profiles import Rule
 from sequencer.facts.sources import Range
 from sequencer.outputs.sheets.audience import audience_block
 from sequencer.outputs.sheets.blocks import Cell, grid, head_cell, heading
@@ -94,14 +93,14 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     )
     story += _asked(edition)
     story += findings_block(edition, edition.findings_for(), room, title="What the checks found")
-    story += [PageBreak(), *_site_plan(edition, page)]
     story += _performers(edition, room)
     story += _fuel(edition, room)
+    story += audience_block(edition, room)
     story += _burns(edition, room)
     story += posts_block(edition, room)
+    story += [PageBreak(), *_site_plan(edition, page)]
     story += passes_block(edition, room)
     story += hazards_block(edition, room)
-    story += audience_block(edition, room)
     story += _rules(edition, room)
     story += notes_block(edition, edition.findings_for(), room)
     story += cautions_block(edition, "packet", room, whole=True)
@@ -320,16 +319,24 @@ def _rules(edition: Edition, room: float) -> list[Flowable]:
     rows = [
         [
             _words(rule.kind.what, size=SMALL),
-            _words(_printed(rule), strong=True, size=SMALL),
             Prose(
                 [
-                    Span(rule.profile, "Regular", SMALL),
-                    Span(f"\n{rule.source.citation}", "Regular", TINY, SOFT),
+                    Span(rule.printed, "Bold", SMALL),
+                    Span(f"  {rule.note}" if rule.note else "", "Regular", TINY, SOFT),
+                ],
+                role="TD",
+            ),
+            Prose(
+                [
+                    Span("" if rule.profile == before else f"{rule.profile}\n", "Bold", SMALL),
+                    Span(rule.source.citation, "Regular", TINY, SOFT),
                 ],
                 role="TD",
             ),
         ]
-        for rule in book.rules
+        for rule, before in zip(
+            book.rules, ("", *(rule.profile for rule in book.rules)), strict=False
+        )
     ]
     story: list[Flowable] = [
         CondPageBreak(120),
@@ -346,7 +353,7 @@ def _rules(edition: Edition, room: float) -> list[Flowable]:
         _table(
             ("subject", "asked for", "text and source"),
             rows,
-            [room * 0.27, room * 0.27, room * 0.46],
+            [room * 0.25, room * 0.37, room * 0.38],
         ),
     ]
     if book.loosened:
@@ -361,10 +368,6 @@ def _rules(edition: Edition, room: float) -> list[Flowable]:
             )
         )
     return story
-
-
-def _printed(rule: Rule) -> str:
-    return rule.printed + (f" ({rule.note})" if rule.note else "")
 
 
 def _signatures(room: float) -> list[Flowable]:

@@ -3,6 +3,7 @@
 import textwrap
 from collections.abc import Sequence
 from functools import partial
+from typing import TypeAlias
 
 from reportlab.lib.colors import Color
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
@@ -62,6 +63,7 @@ DARK = 12.0  # type of what is read in the dark
 LONG_HANDS = 110  # letters: hands that take more are told once, then by where they stand
 INLINE_NOTE, NOTE_PIECE = 240, 600  # letters: longer notes get rows of their own, in pieces
 _LINK = "link"
+Stood: TypeAlias = tuple[str, str]  # place and facing, in words
 _STOP = "You: stop the props, kneel or step away from people, put the flame out. Do not run."
 
 
@@ -149,6 +151,7 @@ def cue_table(edition: Edition, who: str, room: float) -> Flowable:
     entries = folded(cues_of(edition.staged, who))
     told: dict[str, Cue] = {}
     section = None
+    stood: Stood | None = None
     for index, entry in enumerate(entries):
         cue = entry.cue
         if cue.section != section:
@@ -163,7 +166,8 @@ def cue_table(edition: Edition, who: str, room: float) -> Flowable:
                 ("BOTTOMPADDING", (0, n), (-1, n), 2),
                 ("NOSPLIT", (0, n), (0, n + 1)),
             ]
-        rows.append(_row(edition, who, entry, _next_words(entries, index), told, wide))
+        rows.append(_row(edition, who, entry, _next_words(entries, index), told, wide, stood))
+        stood = stood_at(entry) or stood
         n = len(rows) - 1
         if edition.changes is not None:
             new = sum(edition.changes.is_new_cue(who, own) for own in entry.cues)
@@ -213,7 +217,13 @@ def _title(cue: Cue) -> str:
 
 
 def _row(
-    edition: Edition, who: str, entry: Entry, after: str, told: dict[str, Cue], room: float
+    edition: Edition,
+    who: str,
+    entry: Entry,
+    after: str,
+    told: dict[str, Cue],
+    room: float,
+    stood: Stood | None,
 ) -> list[Cell]:
     staged = edition.staged
     cue = entry.cue
@@ -235,7 +245,7 @@ def _row(
     words = _title(cue) if cue.block is not None else _title(cue).capitalize()
     title = _words(words, "Bold", NAME)
     share = max(0.3 * room, min(width(printable(words), "Bold") * NAME + 9, 0.5 * room))
-    top = grid([[title, _where(entry)]], [share, room - share], pad=0, lines=False)
+    top = grid([[title, _where(entry, stood)]], [share, room - share], pad=0, lines=False)
     what: list[Flowable] = [top]
     tail: list[Span] = []
     if cue.block is not None:
@@ -360,7 +370,16 @@ def _then_words(edition: Edition, entry: Entry) -> str:
     return ", ".join(parts)
 
 
-def _where(entry: Entry) -> Prose:
+def stood_at(entry: Entry) -> Stood | None:
+    """Where a line leaves its performer: X, Y and facing, as they are told; None where it says nothing of it."""
+    cue = entry.walk or entry.cue
+    if cue.kind in {"light", "out", "end"}:
+        return None
+    x, y, facing = cue.spot
+    return place_words(x, y), facing_words(facing)
+
+
+def _where(entry: Entry, stood: Stood | None) -> Prose:
     """Where to stand and face; of a walk, the way there."""
     cue = entry.cue
     walk = cue if cue.kind == "walk" else entry.walk
@@ -369,6 +388,8 @@ def _where(entry: Entry) -> Prose:
         spans = [Span(lead, "Bold", DARK), Span(walk_words(walk), "Regular", DARK)]
         return Prose(spans if lead else spans[1:], leading=1.16, role="TD")
     x, y, facing = cue.spot
+    if stood is not None and stood == stood_at(entry):
+        return _words("same place, same way", "Regular")
     place = f"{'walking, then ' if cue.walking else ''}{place_words(x, y)}"
     face = f"; face {facing_words(facing)}"
     return Prose([Span(place, "Bold", DARK), Span(face, "Regular", DARK)], leading=1.16, role="TD")

@@ -64,13 +64,12 @@ class StagePlan(Ground):
             if name not in self.scene.spots:
                 continue
             at = self.at(*self.scene.spots[name][:2])
-            x, y = (
-                free_place(
-                    at, (size, size), (left, low, left + wide, low + tall), taken, first=(at,)
-                )
-                or at
-            )
-            places[name] = (x, y)
+            area = (left, low, left + wide, low + tall)
+            found = free_place(at, (size, size), area, taken, first=(at,))
+            if found is None:  # more people than the drawing has room for: told, never overdrawn
+                self.left_out = True
+                continue
+            places[name] = x, y = found
             taken.append((x - size / 2, y - size / 2, x + size / 2, y + size / 2))
         return places
 

@@ -74,9 +74,9 @@ def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowab
     story += findings_block(edition, own, room, title="Findings about this post")
     story += _watch_block(edition, post, room)
     story += notes_block(edition, own, room)
+    story += emergency_block(edition, room, short=True)
     chosen = plans_of(edition, post)
     story += formation_plans(edition, page, title="Where you look", chosen=chosen)
-    story += emergency_block(edition, room, short=True)
     story += cautions_block(edition, "post", room)
     return story
 
