@@ -161,6 +161,11 @@ def _write(
             (piece.name, _pair(np.mean(piece.region.outline, axis=0))) for piece in venue.scenery
         ]
         things += [(post.name, post.at) for post in venue.posts]
+        things += [
+            (f"{each.name} at {each.height:.2f} m", _pair(np.mean(each.region.outline, axis=0)))
+            for each in venue.ceilings
+            if each.region is not None
+        ]
         if len(dancers) <= _MOST_NAMED:
             for dancer in dancers:
                 stand = dancer.floor.at(beat)
@@ -239,6 +244,14 @@ def _venue(axes: Any, venue: Venue, picture: PlanPicture) -> None:
                 zorder=1,
             )
         )
+    for ceiling in venue.ceilings:
+        if ceiling.region is not None:
+            axes.add_patch(
+                Polygon(
+                    ceiling.region.outline, fill=False, edgecolor=INK, linewidth=1.0,
+                    linestyle=(0, (6, 2, 1, 2)), zorder=1.2,
+                )
+            )  # fmt: skip
     for post in venue.posts if picture.surroundings else ():
         axes.plot(*post.at, marker="s", markersize=9, color="white", mec=INK, mew=1.6, zorder=4)
         axes.plot(*post.at, marker="x", markersize=6, color=INK, mew=1.6, zorder=5)

@@ -44,6 +44,12 @@ def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, 
                 "add beats, such as 8",
             )
         reached = start + (staging.beats or 0.0) if i else start
+        if i and reached > last + TOUCH:
+            raise read.fault(
+                "walk-past-the-end", (*path, "beats"),
+                f"this walk is over {reached - last:g} beats after everything has ended",
+                "start it earlier, or give it fewer beats",
+            )  # fmt: skip
         spots = _spots(read, show.formations[staging.formation], staging.formation, found)
         if found and start < found[-1].start - TOUCH:
             there = moments.tempo.position_of(found[-1].start)

@@ -311,12 +311,34 @@ def _unknown_formations(read: ReadShow) -> Iterator[InputError]:
             )  # fmt: skip
     for name, formation in show.formations.items():
         if formation.spots is None:
+            yield from _order_faults(read, name, formation.order)
             continue
         for absent in [dancer for dancer in show.names if dancer not in formation.spots]:
             yield read.fault(
                 "place-missing", ("formations", name, "spots"),
                 f"formation {name!r} has no place for {absent!r}", f"add a line `{absent}: {{at: [x, y]}}`",
             )  # fmt: skip
+
+
+def _order_faults(read: ReadShow, name: str, order: tuple[str, ...] | None) -> Iterator[InputError]:
+    """An order is of everyone, each once: nobody is left without a place."""
+    if order is None:
+        return
+    absent = [who for who in read.show.names if who not in order]
+    twice = [who for who in dict.fromkeys(order) if order.count(who) > 1]
+    path: tuple[Key, ...] = ("formations", name, "order")
+    if absent:
+        yield read.fault(
+            "place-missing", path, f"formation {name!r} has no place for {absent[0]!r}",
+            "name everyone in the order, or leave it out",
+        )  # fmt: skip
+    if twice:
+        yield read.fault(
+            "place-twice",
+            path,
+            f"{twice[0]!r} stands twice in formation {name!r}",
+            "name each once",
+        )
 
 
 def _phrase_faults(read: ReadShow) -> Iterator[InputError]:

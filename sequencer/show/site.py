@@ -58,6 +58,14 @@ class Scenery(Record):
     combustible: bool = Field(True, description="false only for stone, steel and the like")
 
 
+class Ceiling(Record):
+    """A lower part of the ceiling, or what hangs over a part of the place: a balcony, a beam, a branch."""
+
+    name: Name = Field(description="what to call it")
+    outline: tuple[Point, ...] = Field(min_length=3, description="corners on the plan, in turn")
+    height: Length = Field(description="from the floor to its underside")
+
+
 class Place(Record):
     """A thing of the safety plan and where it stands."""
 
@@ -93,6 +101,9 @@ class Venue(Record):
         min_length=1, description="every edge of the audience"
     )
     ceiling: Length | Literal["open"] = Field("open", description="height, or open for the sky")
+    ceilings: tuple[Ceiling, ...] = Field(
+        (), description="lower parts of the ceiling, each over a region"
+    )
     scenery: tuple[Scenery, ...] = Field((), description="things that a flame must keep away from")
     exits: tuple[Exit, ...] = Field((), description="ways out")
     audience_size: Annotated[int, Field(ge=0, le=1_000_000)] | None = Field(

@@ -44,6 +44,7 @@ def venue_of(read: ReadShow) -> Venue:
         _made(read, ("venue", "scenery", i), _scenery, thing)
         for i, thing in enumerate(venue.scenery)
     )
+    whole = () if venue.ceiling == "open" else (Ceiling(height=venue.ceiling),)
     posts = tuple(
         _made(read, ("crew", i, "post"), Post, name=post.name, at=post.post)
         for i, post in enumerate(crew)
@@ -51,7 +52,11 @@ def venue_of(read: ReadShow) -> Venue:
     return Venue(
         stage=stage,
         audience=edges,
-        ceilings=() if venue.ceiling == "open" else (Ceiling(height=venue.ceiling),),
+        ceilings=whole
+        + tuple(
+            _made(read, ("venue", "ceilings", i), _ceiling, part)
+            for i, part in enumerate(venue.ceilings)
+        ),
         scenery=scenery,
         posts=posts,
     )
@@ -78,6 +83,10 @@ def _refuse_odd_edge(read: ReadShow, path: tuple[Key, ...], edge: AudienceEdge) 
             "bad-outline", path, f"the audience line {edge.name!r} is {line.length:.2f} m long",
             "give both ends of the edge that the audience stands behind",
         )  # fmt: skip
+
+
+def _ceiling(part: site.Ceiling) -> Ceiling:
+    return Ceiling(height=part.height, region=Region(part.outline), name=part.name)
 
 
 def _scenery(thing: site.Scenery) -> Scenery:

@@ -1,5 +1,6 @@
 """Whatever a user gives: one clear line, exit status 2, nothing lost."""
 
+import json
 import os
 import sys
 
@@ -185,3 +186,115 @@ def test_options_that_make_no_sense(arguments, says):
     assert result.exit_code == 2
     assert says in result.stderr
     assert "Traceback" not in result.output
+
+
+GROUP = """\
+title: Group
+track:
+  file: song.wav
+  corrections: {metre: 4, one: 0:00.5}
+venue:
+  stage: {shape: rectangle, width: 12 m, depth: 10 m}
+  audience: [{line: [[-12, -9], [12, -9]]}]
+  scenery: [{name: crate, outline: [[-0.5, 6], [0.5, 6], [0.5, 7], [-0.5, 7]], height: 2 m, combustible: false}]
+cast:
+  - {name: Ash, stature: 1.7, prop: &poi {tether: 0.5}}
+  - {name: Birch, stature: 1.7, prop: *poi}
+formations:
+  a: {spots: {Ash: {at: [-3, 3]}, Birch: {at: [3, 3]}}}
+  b: {spots: {Ash: {at: [-3, 8]}, Birch: {at: [3, 8]}}}
+staging:
+  - {formation: a, from: 1.1}
+  - {formation: b, from: 4.1, beats: 16}
+timeline:
+  - {from: 3.1, pattern: static-spin, timing: together, cycle: 1, beats: 24}
+"""
+SPOTS = "{spots: {Ash: {at: [-3, 3]}, Birch: {at: [3, 3]}}}"
+STAGE = "{shape: rectangle, width: 12 m, depth: 10 m}"
+CRATE = "[[-0.5, 6], [0.5, 6], [0.5, 7], [-0.5, 7]]"
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "line", "says"),
+    [
+        (STAGE, "{outline: [[0, 0], [4, 4], [4, 0], [0, 4]]}", 6, "cross"),
+        (STAGE, "{outline: [[0, 0], [4, 0], [8, 0]]}", 6, "outline"),
+        (STAGE, STAGE[:-1] + ", holes: [[[-1, 4], [1, 6], [1, 4], [-1, 6]]]}", 6, "cross"),
+        (STAGE, STAGE[:-1] + ", holes: [[[8, 4], [9, 4], [9, 6]]]}", 6, "hole lies outside"),
+        (STAGE, STAGE[:-1] + ", holes: [[[-6, 0], [6, 0], [6, 10], [-6, 10]]]}", 6, "outline"),
+        (STAGE, "{shape: thrust, width: 4, depth: 9, tongue_width: 6, tongue_depth: 3}", 6, "narrower"),
+        ("width: 12 m", "width: .nan", 6, "is not a number"),
+        ("width: 12 m", "width: .inf", 6, "is not a number"),
+        ("width: 12 m", "width: -12 m", 6, "outside"),
+        ("width: 12 m", "width: 12000", 6, "is it in mm?"),
+        ("[[-12, -9], [12, -9]]", "[[-12, -9]]", 7, "at least 2"),
+        (CRATE, "[[-0.5, 6], [0.5, 7], [0.5, 6], [-0.5, 7]]", 8, "cross"),
+        ("height: 2 m", "height: .nan", 8, "is not a number"),
+        ("[3, 8]", "[3000, 8]", 14, "is it in mm?"),
+        ("[3, 8]", "[.nan, 8]", 14, "is not a number"),
+        (", Birch: {at: [3, 8]}", "", 14, "no place for 'Birch'"),
+        ("Birch: {at: [3, 8]}", "Birch: {at: [3, 8]}, Clay: {at: [0, 0]}", 14, "not in the cast"),
+        (SPOTS, "{shape: line, centre: [0, 4], spacing: 3, order: [Ash]}", 13, "no place for 'Birch'"),
+        (SPOTS, "{shape: line, centre: [0, 4], spacing: 3, order: [Ash, Birch, Ash]}", 13, "stands twice"),
+        (SPOTS, "{shape: line, centre: [0, 4], spacing: 0}", 13, "outside"),
+        ("beats: 16}", "beats: 16, via: {Clay: [[0, 6]]}}", 17, "not in the cast"),
+        ("beats: 16}", "beats: 900}", 17, "after everything has ended"),
+        ("  scenery:", "  ceilings: [{name: beam, outline: [[0, 0], [4, 4], [4, 0], [0, 4]], height: 3}]\n  scenery:", 8, "cross"),
+    ],
+)  # fmt: skip
+def test_a_place_that_cannot_be(stage_folder, old, new, line, says):
+    assert old in GROUP
+    path = written(stage_folder, GROUP.replace(old, new))
+    said = assert_refused(run("check", path), says)
+    assert said.startswith(f"error: {path}:{line}")
+
+
+LIT = "fire: {fuel: kerosene, flame: 0.3 m, lit: [{from: 3.1, until: 9.1}]}\n"
+
+
+@pytest.mark.parametrize(
+    ("changes", "code", "who"),
+    [
+        ([("[-3, 8]", "[-9, 8]")], "off-stage", "Ash"),
+        ([(STAGE, STAGE[:-1] + ", holes: [[[-4, 5], [-2, 5], [-2, 6], [-4, 6]]]}")], "off-stage", "Ash"),
+        ([("Birch: {at: [3, 3]}", "Birch: {at: [-3, 3]}")], "too-close", "Ash"),
+        ([("beats: 16}", "beats: 16, via: {Birch: [[0, 6.5]]}}")], "scenery-too-close", "Birch"),
+        ([("[[-12, -9], [12, -9]]", "[[-6, 4], [6, 4]]")], "audience-on-stage", None),
+        (
+            [
+                ("  scenery:", "  ceilings: [{name: balcony, outline: [[-5, 1], [-1, 1], [-1, 5], [-5, 5]], height: 2.6}]\n  scenery:"),
+                ("timeline:", LIT + "timeline:"),
+            ],
+            "ceiling-too-low",
+            "Ash",
+        ),
+    ],
+)  # fmt: skip
+def test_what_can_be_but_must_not_is_found(stage_folder, changes, code, who):
+    text = GROUP
+    for old, new in changes:
+        assert old in text
+        text = text.replace(old, new, 1)
+    clean = json.loads(run("check", written(stage_folder, GROUP, "g.yaml"), "--json").stdout)
+    assert code not in {finding["code"] for finding in clean["findings"]}
+    result = run("check", written(stage_folder, text, "b.yaml"), "--json")
+    assert result.exit_code == 1, result.output
+    found = [one for one in json.loads(result.stdout)["findings"] if one["code"] == code]
+    assert found
+    assert who is None or {name for one in found for name in one["who"]} >= {who}
+    if code == "ceiling-too-low":
+        assert {name for one in found for name in one["who"]} == {"Ash"}, "Birch is under the sky"
+
+
+@pytest.mark.parametrize("stage", [STAGE, "{shape: round, width: 12 m}"])
+def test_a_cast_of_one(stage_folder, stage):
+    text = SHOW.replace(STAGE, stage)
+    assert text.count("stature") == 1
+    result = run(
+        "check", written(stage_folder, text, "one.yaml"), "--json", "--danced", "3", "--jobs", "1"
+    )
+
+    assert result.exit_code in {0, 1}, result.output
+    told = json.loads(result.stdout)
+    assert told["danced"]["pairs"] == 0
+    assert any("One performer only" in line for line in told["unseen"])

@@ -314,6 +314,10 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
         lines.append(("Overhead", "open sky as entered: look for lines, branches and bunting"))
     else:
         lines.append(("Overhead", f"ceiling at {metres(float(venue.ceiling), decimals=2)}"))
+    for part in venue.ceilings:
+        xs, ys = [p[0] for p in part.outline], [p[1] for p in part.outline]
+        place = place_words((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
+        lines.append((part.name, f"overhead at {metres(part.height, decimals=2)}, {place}"))
     if venue.setting == "outdoors":
         wind = (
             "not entered: measure at prop height before lighting"
