@@ -341,6 +341,10 @@ class Show(Record):
     begins: Annotated[str, Field(pattern=r"^([01]\d|2[0-3]):[0-5]\d$")] | None = Field(
         None, description="clock time at which the song starts on the night, HH:MM"
     )
+    type_file: str | None = Field(
+        None,
+        description="a TrueType file for letters that the sheets’ own type lacks, from this file’s folder",
+    )
     track: Track = Field(description="the song")
     venue: Venue = Field(description="the place and its limits")
     cast: tuple[Dancer, ...] = Field(min_length=1, max_length=500, description="who performs")

@@ -10,6 +10,7 @@ from sequencer.findings import Clearance, Finding, Report
 from sequencer.outputs.sheets.bidi import apart, is_mixed
 from sequencer.outputs.sheets.changes import Changes
 from sequencer.outputs.sheets.letters import uncovered
+from sequencer.outputs.sheets.own_type import OwnType
 from sequencer.outputs.sheets.wording import plural, slug
 from sequencer.show.safety_plan import SafetyPlan, safety_plan
 from sequencer.show.site import Venue
@@ -25,6 +26,7 @@ class Edition:
     staged: Staged
     report: Report
     before: "Edition | None" = None  # the last print; what differs from it is marked
+    own_type: OwnType | None = None  # for letters that the sheets' type lacks
 
     @cached_property
     def changes(self) -> Changes | None:
@@ -124,6 +126,13 @@ class Edition:
     def missing_letters(self) -> tuple[str, ...]:
         """Letters of the show's own words that the embedded type lacks."""
         return uncovered(self._words())
+
+    @property
+    def own_letters(self) -> str:
+        """Letters of the show's own words that are not plain ASCII."""
+        return "".join(
+            sorted({each for words in self._words() for each in words if ord(each) > 127})
+        )
 
     def _words(self) -> Iterable[str]:
         show = self.staged.show

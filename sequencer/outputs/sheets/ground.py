@@ -11,10 +11,10 @@ from typing import Any
 from reportlab.lib.colors import Color
 from reportlab.platypus import Flowable
 
-from sequencer.outputs.sheets.letters import Face, clipped, font_name, width
+from sequencer.outputs.sheets.letters import Face, clipped, width
 from sequencer.outputs.sheets.paper import HAIR, INK, MIST, PAPER, RULE, SOFT, TINY
 from sequencer.outputs.sheets.placing import free_place, is_free
-from sequencer.outputs.sheets.prose import Span, broken, one_line
+from sequencer.outputs.sheets.prose import Span, broken, one_line, set_line
 from sequencer.outputs.sheets.scene import Box, Scene, stage_outline, window
 from sequencer.outputs.sheets.wording import brief, metres
 from sequencer.show.site import AudienceLine, Venue
@@ -260,11 +260,7 @@ class Ground(Flowable):  # type: ignore[misc]
         )
         for k, line in enumerate(self.foot, start=1):
             at = max(min(left, self.width - line.width), 0.0)
-            canvas.setFillColor(SOFT)
-            for run in line.runs:
-                canvas.setFont(font_name(run.face), run.size)
-                canvas.drawString(at, base - 10.0 * k, run.text)
-                at += run.width
+            set_line(canvas, line, at, base - 10.0 * k)
 
     def _audience_words(self) -> str:
         """How far every edge of the audience is from the stage."""

@@ -13,6 +13,7 @@ from sequencer.outputs.sheets.blocks import Cell, box, facts_row, fitted, grid, 
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.letters import printable, width
 from sequencer.outputs.sheets.marking import ChangesNote
+from sequencer.outputs.sheets.own_type import joins
 from sequencer.outputs.sheets.paper import CUE, INK, PAPER, SMALL, SOFT, TEXT, TINY
 from sequencer.outputs.sheets.prose import Prose, Span, one_line
 from sequencer.outputs.sheets.signs import stop_mark
@@ -277,19 +278,40 @@ def cautions_block(
 
 def letters_block(edition: Edition, room: float) -> list[Flowable]:
     """A notice where names hold letters that the type lacks."""
+    told = _own_type_lines(edition)
     missing = edition.missing_letters()
     if not missing:
-        return []
+        return [Spacer(1, 5), box(told, room)] if told else []
     codes = ", ".join(f"U+{ord(letter):04X}" for letter in missing[:12])
     more = f" and {len(missing) - 12} more" if len(missing) > 12 else ""
     words = (
         f"This print-out has no type for some letters of this show ({codes}{more}); each stands as its code, "
         "such as ‹U+706B›. Performers and posts are told apart by their numbers. Write the names in by hand, "
-        "or give a spelling in Latin, Greek, Cyrillic or Hebrew letters in the show file."
+        "or give a spelling in Latin, Greek, Cyrillic or Hebrew letters, or a type file with these letters "
+        "(key type_file), in the show file."
     )
     return [
         Spacer(1, 5),
         box(
-            [Prose([Span("Letters missing. ", "Bold", SMALL), Span(words, "Regular", SMALL)])], room
+            [
+                Prose([Span("Letters missing. ", "Bold", SMALL), Span(words, "Regular", SMALL)]),
+                *told,
+            ],
+            room,
         ),
     ]
+
+
+def _own_type_lines(edition: Edition) -> list[Flowable]:
+    """What is to be said of a type file of the user's own."""
+    own = edition.own_type
+    if own is None:
+        return []
+    lines = []
+    if own.forbidden:
+        lines.append(f"The type file was left out: {own.forbidden}.")
+    elif joins(edition.own_letters):
+        lines.append(
+            "Some names are in a script that is written joined; here its letters stand one by one."
+        )
+    return [Prose(Span(line, "Bold", SMALL)) for line in lines]

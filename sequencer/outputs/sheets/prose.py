@@ -16,7 +16,15 @@ from reportlab.lib.colors import Color
 from reportlab.platypus import Flowable
 
 from sequencer.outputs.sheets import bidi
-from sequencer.outputs.sheets.letters import ASCENT, Face, clipped, font_name, printable, width
+from sequencer.outputs.sheets.letters import (
+    ASCENT,
+    Face,
+    clipped,
+    printable,
+    remembered,
+    runs_of,
+    width,
+)
 from sequencer.outputs.sheets.paper import INK, TEXT
 
 Align = Literal["left", "right", "centre"]
@@ -162,9 +170,12 @@ def mark(canvas: Any, title: str, level: int, *, top: float) -> None:
 def set_line(canvas: Any, line: Line, x: float, base: float) -> None:
     """Draw one line with its baseline at `base`."""
     for run in line.runs:
-        canvas.setFont(font_name(run.face), run.size)
         canvas.setFillColor(run.colour)
-        canvas.drawString(x, base, run.text)
+        at = x
+        for name, text in runs_of(run.text, run.face):
+            canvas.setFont(name, run.size)
+            canvas.drawString(at, base, text)
+            at += width(text, run.face) * run.size
         x += run.width
 
 
@@ -188,6 +199,7 @@ def one_line(
     return line.width
 
 
+@remembered
 @lru_cache(maxsize=20_000)
 def broken(spans: tuple[Span, ...], room: float) -> tuple[Line, ...]:
     """Lines of the spans, none wider than `room`."""

@@ -15,9 +15,11 @@ from sequencer.outputs.sheets.card import card_sheet
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.fuel import fuel_sheet
 from sequencer.outputs.sheets.furniture import Sheet, document_bytes
+from sequencer.outputs.sheets.letters import with_type
 from sequencer.outputs.sheets.marking import marked
 from sequencer.outputs.sheets.night import night_sheet
 from sequencer.outputs.sheets.operator import operator_sheet
+from sequencer.outputs.sheets.own_type import read_type
 from sequencer.outputs.sheets.packet import packet_sheet
 from sequencer.outputs.sheets.paper import SIZES, Page, PaperName
 from sequencer.outputs.sheets.performer import performer_sheet
@@ -46,7 +48,10 @@ def write(
     before = None
     if since is not None:
         before = Edition(staged=since, report=since_report or Report(show=since.file))
-    edition = Edition(staged=staged, report=report, before=before)
+    own = None
+    if staged.show.type_file is not None:
+        own = read_type(Path(staged.file).parent / staged.show.type_file)
+    edition = Edition(staged=staged, report=report, before=before, own_type=own)
     size = cast("PaperName", paper)
     show = slug(Path(staged.file).stem)
     sheets = sheets_of(edition)
@@ -57,10 +62,11 @@ def write(
     # every page is made before anything is written, so that a fault leaves the old set whole
     made = []
     total = 2 * len(sheets)
-    for number, (path, part, title) in enumerate(files):
-        if progress is not None:
-            progress("printing sheets", (len(sheets) + number - 1) / total if number else 0.0)
-        made.append((path, document_bytes(part, edition, size, title)))
+    with with_type(own):
+        for number, (path, part, title) in enumerate(files):
+            if progress is not None:
+                progress("printing sheets", (len(sheets) + number - 1) / total if number else 0.0)
+            made.append((path, document_bytes(part, edition, size, title)))
     gone = write_print(out, {path.name: content for path, content in made})
     for path in gone:
         if removed is not None:
