@@ -126,7 +126,7 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
             required=audience,
             rule="audience_more" if audience > requirements.audience else "audience",
             only_lit=True,
-            said="the reach of arm, tether and flame",
+            said="the reach of arm, prop and flame",
             mend=lambda short: (
                 f"move the place, or the audience line, {_up(short)} m farther away, or dance it unlit"
             ),
@@ -212,7 +212,7 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
             measure="envelope",
             required=requirements.post + post.radius,
             rule="post",
-            said="the reach of arm, tether and flame",
+            said="the reach of arm, prop and flame",
             mend=lambda short: f"move the post {_up(short)} m farther away",
         )
         for post in venue.posts
@@ -299,7 +299,7 @@ def _finding(
 def _ceilings(
     dancers: Sequence[Dancer], tempo: TempoMap, venue: Venue, requirements: Requirements
 ) -> Outcome:
-    """Ceilings against arm and tether straight up, whatever the pattern draws."""
+    """Ceilings against arm and prop straight up, whatever the pattern draws."""
     count = Count(tempo)
     findings = []
     for ceiling in venue.ceilings:
@@ -319,7 +319,7 @@ def _ceilings(
                     end=count.seconds(dancer.lit[-1][1]),
                     position=count.position(beat),
                     message=(
-                        f"{dancer.name}: {ceiling.name} at {ceiling.height:.2f} m; arm and tether "
+                        f"{dancer.name}: {ceiling.name} at {ceiling.height:.2f} m; arm and prop "
                         f"straight up, flame and room over it need {needed:.2f} m"
                     ),
                     remedies=(

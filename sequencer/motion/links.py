@@ -283,7 +283,11 @@ def _linked(
             float(part[0]) for part in hand_figures(hand, span, shoulder=room.shoulder)
         )
         far = 10.0 * max(reach - room.arm, 0.0)
-        gaps = _gaps(hand_at(hand, beats, x)[0], tethers, room)
+        gaps = (
+            np.array([_shape_gap(_law(hand, way, beats, first, last), room) for way in ways])
+            if room.solids
+            else _gaps(hand_at(hand, beats, x)[0], tethers, room)
+        )
         for way, gap in zip(ways, gaps.tolist(), strict=True):
             short = round(max(CLEAR - gap, 0.0) + far, 2)
             gentle = push / keep.hand_acceleration + float(way.peak[0]) / keep.turn_acceleration
@@ -339,6 +343,25 @@ def _gaps(hand: Floats, tethers: Floats, room: Room) -> Floats:
         low, high = (np.broadcast_to(np.array(e), head.shape) for e in (capsule.start, capsule.end))
         gap = segment_segment(start, head, low, high)[0].min(axis=1)
         least = np.minimum(least, gap - capsule.radius - room.wick_radius)
+    return least
+
+
+def _shape_gap(law: LinkLaw, room: Room) -> float:
+    """Smallest sampled gap between a flat prop and the body [m] on a link, to choose by."""
+    motion = law.at(np.linspace(0.0, law.beats, LOOKS, dtype=np.float64))
+    wide = np.cross(motion.plane, motion.tether)
+    least = np.inf
+    for solid in room.solids:
+        start, end = (
+            motion.hand + spot.along * motion.tether + spot.across * wide
+            for spot in (solid.start, solid.end)
+        )
+        for capsule in room.body.capsules:
+            low, high = (
+                np.broadcast_to(np.array(e), start.shape) for e in (capsule.start, capsule.end)
+            )
+            gap = segment_segment(start, end, low, high)[0].min() - capsule.radius - solid.radius
+            least = min(least, float(gap))
     return least
 
 

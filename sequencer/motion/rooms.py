@@ -12,7 +12,7 @@ from sequencer.arrays import Bools, Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.composed import ROUNDING
 from sequencer.motion.handpaths import HandPaths, controls, hand_figures
-from sequencer.motion.props import Prop
+from sequencer.motion.props import Prop, Solid
 
 REACH_SLACK = 1e-3  # [m]
 
@@ -26,7 +26,7 @@ class Room:
     length: float  # [m] of the tether, or of what is before the hand
     wick_radius: float = 0.05  # [m]
     behind: float = 0.0  # [m] that the prop goes on behind the hand
-    flat: bool = False  # whether how the prop lies about its axis matters too
+    solids: tuple[Solid, ...] = ()  # of a flat prop, whose lie about its axis matters too
 
     @property
     def shoulder(self) -> Floats:
@@ -40,14 +40,14 @@ class Room:
 
 
 def room_of(body: Body, side: Side, prop: Prop) -> Room:
-    """Room of a prop in one hand; of a wide one its axis: paths are only chosen by it, and checked in full."""
+    """Room of a prop in one hand."""
     return Room(
         body=body,
         side=side,
         length=prop.length,
         wick_radius=prop.wick_radius,
         behind=prop.behind,
-        flat=prop.ball[1] > 0,
+        solids=prop.solids if prop.ball[1] > 0 else (),
     )
 
 

@@ -138,6 +138,8 @@ cast:
     stature: 1.70 m
     # birth_year: 1990    # rules ask for a least age where fire is lit
     prop: {{kind: poi, tether: 0.55 m, head_mass: 200 g, wick: 5 cm}}
+    # Or rope dart, staff, club, fan, hoop, each with sizes of its own; for one hand alone, the other empty:
+    # right: {{kind: staff, length: 1.4 m}}    # instead of prop
 
 formations:
   start:

@@ -21,7 +21,7 @@ from sequencer.cli import main
 ROOT = Path(__file__).parents[2]
 SHOWS = ROOT / "shows"
 TRACK = ROOT / "audio_samples" / "cinder_ferry.ogg"
-CLEAN = ("lantern_round", "night_ferry")
+CLEAN = ("lantern_round", "night_ferry", "salt_wind")
 PLANTED = {
     "wrong-way-round": ["Clay"],
     "tether-slack": ["Birch"],
