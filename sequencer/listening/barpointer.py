@@ -31,6 +31,7 @@ class Pointer:
     """Parameters of the model."""
 
     steadiness: float = 30.0  # λ: price of a tempo change of 100 % from beat to beat [nats]
+    going: float = 2.0  # for each second that the count goes on, whatever the tempo [nats/s]
     restart: float = 100.0  # price of breaking off and beginning again [nats]
     trust: float = 0.7  # in the odds: frames err together, so each says less than it seems to
     lean: float = 1.0  # towards a beat: music goes on where little is heard of it [nats]
@@ -49,7 +50,7 @@ class Path:
     breaks : ndarray, shape (n,) [1]
         True at beats that begin the count anew.
     score : float
-        Log odds of this path against no beats at all [nats].
+        Log odds of this path against no beats at all, without what it earned by going on [nats].
     metre : int
 
     Notes
@@ -111,7 +112,7 @@ def decode(
     *,
     metre: int,
     pointer: Pointer | None = None,
-    prior: Floats | None = None,
+    taus: Ints | None = None,
 ) -> Path:
     """The likeliest beats and bars of one metre.
 
@@ -124,8 +125,8 @@ def decode(
     metre : int
         Beats a bar, at least 1.
     pointer : Pointer, optional
-    prior : ndarray, shape (k,) [nats]
-        Added for each beat by its interval, see `intervals`.
+    taus : ndarray, shape (k,) [1/100 s]
+        Those of `intervals` that may occur, in turn; all if not given.
 
     Returns
     -------
@@ -147,7 +148,7 @@ def decode(
     plain, first = log_odds(beat, downbeat, model=model)
     observed = np.repeat(plain[:, None], metre, axis=1)
     observed[:, 0] = first
-    search = _Search(observed, model, prior)
+    search = _Search(observed, model, intervals() if taus is None else taus)
     search.run()
     return search.path()
 
@@ -155,13 +156,13 @@ def decode(
 class _Search:
     """Forward pass and way back of one decoding."""
 
-    def __init__(self, observed: NDArray[np.float32], model: Pointer, prior: Floats | None) -> None:
+    def __init__(self, observed: NDArray[np.float32], model: Pointer, taus: Ints) -> None:
         self.observed = observed
         self.total, self.metre = observed.shape
-        self.taus = intervals()
+        self.taus = taus
         n = len(self.taus)
         self.model = model
-        self.prior = np.zeros(n, np.float32) if prior is None else prior.astype(np.float32)
+        self.prior = (model.going / FPS * taus).astype(np.float32)
         # price[j, k]: of coming to interval k from interval k + j - _REACH
         self.price = np.full((2 * _REACH + 1, n), -np.inf, np.float32)
         for j in range(2 * _REACH + 1):
@@ -237,10 +238,12 @@ class _Search:
                     continue
                 k += code - _REACH
                 t, m = t - int(self.taus[k]), (m - 1) % self.metre
+            steps = np.diff(frames[::-1])[~np.array(breaks[::-1], np.bool_)[1:]]
+            score -= self.model.going / FPS * float(np.sum(steps))
         return Path(
             np.array(frames[::-1], np.int64),
             np.array(places[::-1], np.int64),
             np.array(breaks[::-1], np.bool_),
-            max(score, 0.0),
+            score,
             self.metre,
         )

@@ -7,19 +7,16 @@ import numpy as np
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.listening.accents import plain_accents
 from sequencer.listening.activations import Activations
-from sequencer.listening.barpointer import FPS, Path, decode, intervals
+from sequencer.listening.barpointer import FPS, Path
+from sequencer.listening.levels import METRES, readings_of, ways_to_count
 from sequencer.listening.spectra import FRAMES
 from sequencer.timing.song import Reading
 
-METRES = (2, 3, 4, 5, 6, 7)  # beats a bar that are weighed
-_FOUR = 0.05  # [nats a beat] by which fours are likelier beforehand: most danced music is
-_DOUBT = 4.0  # [nats a bar] a metre that is judged less likely than the best by more is not decoded
 _UNSURE = 0.5  # mean probability of downbeats that counts as no judgement
 _PLAIN, _BARE = 0.7, 0.9  # share that accents must explain to be believed, without and against one
-_LEAST_SCORE = 8.0  # [nats] a path that is less likely is no beat
+_LEAST_SCORE = 8.0  # [nats] where no way to count is likelier there is no beat
+_HEARD = 0.1  # probability of the first and of the last beat
 _LEAST_CONFIDENCE = 0.2  # mean probability of eight beats below which they are not steady
-_WINDOW = 20 * 60 * FPS  # [frames] decoded at once
-_OVERLAP = 60 * FPS
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -69,17 +66,12 @@ def count_of(heard: Activations, duration: float) -> Count:
     """
     chance = _chance(heard.beat)
     beat, downbeat = _finer(chance), _finer(_chance(heard.downbeat))
-    top = max(heard.metres[metre] for metre in METRES)
-    weighed = [metre for metre in METRES if heard.metres[metre] > top - _DOUBT]
-    paths = {metre: _decoded(beat, downbeat, metre) for metre in weighed}
-    bars = max(len(path.frames) for path in paths.values()) / 4
-    scores = {
-        metre: path.score + bars * (heard.metres[metre] + (4 * _FOUR if metre == 4 else 0.0))
-        for metre, path in paths.items()
-    }
-    best = max(weighed, key=lambda metre: scores[metre])
-    path = paths[best]
-    if path.score < _LEAST_SCORE or len(path.frames) < 4:
+    ways = ways_to_count(beat, downbeat, heard.metres)
+    if not ways:
+        return _nothing(duration)
+    path = ways[0].path
+    best = path.metre
+    if max(way.path.score for way in ways) < _LEAST_SCORE or len(path.frames) < 4:
         return _nothing(duration)
     sure = _sureness(beat, path.frames)
     times = _refined(chance, path.frames)
@@ -88,7 +80,7 @@ def count_of(heard: Activations, duration: float) -> Count:
     if len(times) < 4 or not np.any(places == 0):
         return _nothing(duration)
     first = places == 0
-    readings = _readings(beat, downbeat, paths, scores, best)
+    readings = readings_of(ways)
     down = _finer_at(downbeat, times)
     unsure = float(np.mean(down[first])) < _UNSURE
     share, metre, phase = plain_accents(heard.bands, times, METRES)
@@ -129,28 +121,6 @@ def _finer(activation: Floats) -> Floats:
 def _finer_at(fine: Floats, times: Floats) -> Floats:
     index = np.clip(np.round(times * FPS).astype(np.int64), 2, max(len(fine) - 3, 2))
     return np.max([fine[index + shift] for shift in (-2, -1, 0, 1, 2)], axis=0)
-
-
-def _decoded(beat: Floats, downbeat: Floats, metre: int, prior: Floats | None = None) -> Path:
-    """Path of the whole track; very long ones in windows, joined in the middle of their overlap."""
-    if len(beat) <= _WINDOW + _OVERLAP:
-        return decode(beat, downbeat, metre=metre, prior=prior)
-    parts: list[Path] = []
-    for start in range(0, len(beat) - _OVERLAP, _WINDOW):
-        end = min(start + _WINDOW + _OVERLAP, len(beat))
-        part = decode(beat[start:end], downbeat[start:end], metre=metre, prior=prior)
-        low = start + _OVERLAP // 2 if start else 0
-        high = end - _OVERLAP // 2 if end < len(beat) else end
-        frames = part.frames + start
-        kept = (frames >= low) & (frames < high)
-        if parts and len(parts[-1].frames):
-            kept &= frames > parts[-1].frames[-1] + 12  # not the same beat twice
-        parts.append(Path(frames[kept], part.places[kept], part.breaks[kept], part.score, metre))
-    columns = [
-        np.concatenate([getattr(part, name) for part in parts])
-        for name in ("frames", "places", "breaks")
-    ]
-    return Path(columns[0], columns[1], columns[2], sum(part.score for part in parts), metre)
 
 
 def _sureness(beat: Floats, frames: Ints) -> Floats:
@@ -202,9 +172,11 @@ def _only_steady(
         padded = np.pad(sure, (width // 2, width - 1 - width // 2), mode="edge")
         mean = np.asarray(np.convolve(padded, np.ones(width) / width, mode="valid"), np.float64)
     steady = mean >= _LEAST_CONFIDENCE
-    if not steady.any():
+    steady_and_heard = steady & (sure >= _HEARD)  # the count goes on in silence, but not out of it
+    if not steady_and_heard.any():
         return times[:0], places[:0], sure[:0], ((0.0, duration),)
-    low, high = int(np.argmax(steady)), len(steady) - int(np.argmax(steady[::-1]))
+    low = int(np.argmax(steady_and_heard))
+    high = len(steady) - int(np.argmax(steady_and_heard[::-1]))
     times, places, sure, steady = (
         times[low:high],
         places[low:high],
@@ -233,32 +205,3 @@ def _bar_sureness(times: Floats, first: Bools, sure: Floats, down: Floats) -> Fl
         lead = down[a] / (down[a] + others + 0.05)
         result.append(float(np.mean(sure[a:b]) * (0.5 + 0.5 * lead)))
     return np.array(result)
-
-
-def _readings(
-    beat: Floats, downbeat: Floats, paths: dict[int, Path], scores: dict[int, float], best: int
-) -> tuple[Reading, ...]:
-    """Ways to count the track by metre and at half and double tempo, by likelihood."""
-    path = paths[best]
-    tau = float(np.median(np.diff(path.frames)))
-    found = [(60 * FPS / tau, best, scores[best])]
-    taus = intervals()
-    for factor in (0.5, 2.0):
-        if taus[0] <= tau / factor <= taus[-1]:
-            prior = np.where(np.abs(np.log(taus * factor / tau)) < 0.25, 0.0, -1e6)
-            other = _decoded(beat, downbeat, best, prior)
-            found.append((60 * FPS / tau * factor, best, scores[best] - path.score + other.score))
-    for metre, other in paths.items():
-        if metre != best and len(other.frames) > 4:
-            tempo = 60 * FPS / float(np.median(np.diff(other.frames)))
-            found.append((tempo, metre, scores[metre]))
-    values = np.array([score for *_, score in found])
-    # one frame's evidence repeats its neighbours': soften the odds, or every doubt would vanish
-    weight = np.exp(np.clip((values - values.max()) / max(len(path.frames) / 16, 1.0), -60, 0))
-    share = weight / weight.sum()
-    readings = [
-        Reading(tempo=round(tempo, 2), metre=metre, share=round(float(s), 4))
-        for (tempo, metre, _), s in zip(found, share, strict=True)
-    ]
-    first, rest = readings[0], sorted(readings[1:], key=lambda r: -r.share)
-    return (first, *(r for r in rest if r.share >= 0.01))

@@ -57,7 +57,7 @@ def _title(song: Song) -> str:
     if changes := metres_text(song):
         told += f"\nthe metre changes: {changes}"
     if others := readings_text(song):
-        told += f"\ncould also be counted {others}"
+        told += f"\ncould also be counted: {others}"
     return told
 
 

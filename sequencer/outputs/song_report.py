@@ -11,7 +11,7 @@ from sequencer.timing.song import Song
 
 SURE = 0.6  # confidence from which a reading needs no "listen here"
 _NAMED = 6  # stretches of unsure bars that are named one by one
-_OTHER = 0.05  # share of likelihood from which another way to count is told
+_OTHER = 0.1  # share of likelihood from which another way to count is told
 
 
 def song_record(song: Song, track: Path) -> dict[str, Any]:
@@ -49,7 +49,7 @@ def song_summary(song: Song) -> str:
             f"bar 1 at {clock_text(song.downbeats[0], decimals=2)}"
         )
         if others := readings_text(song):
-            lines.append(f"could also be counted {others}")
+            lines.append(f"could also be counted: {others}")
         if changes := metres_text(song):
             lines.append(f"the metre changes: {changes}")
         doubt = [
@@ -67,9 +67,9 @@ def song_summary(song: Song) -> str:
 
 
 def readings_text(song: Song) -> str:
-    """Other ways to count the song with their likelihood, such as "at 60.0 in 4 (12 %)"."""
+    """Other ways to count the song with their likelihood, such as "60.0 a minute in bars of 4 (12%)"."""
     return ", ".join(
-        f"at {r.tempo:.1f} in {r.metre} ({r.share:.0%})"
+        f"{r.tempo:.1f} a minute in bars of {r.metre} ({r.share:.0%})"
         for r in song.readings[1:]
         if r.share >= _OTHER
     )

@@ -2,6 +2,7 @@
 
 import json
 
+import mir_eval
 import numpy as np
 import pytest
 import soundfile
@@ -113,6 +114,49 @@ def test_a_beat_after_a_long_silence_names_the_silence(tmp_path):
     assert song.beats[0] > 14.5
     assert song.unsteady[0][0] == 0
     assert song.unsteady[0][1] == pytest.approx(song.beats[0], abs=0.1)
+
+
+def test_noise_between_music_is_no_steady_beat(tmp_path):
+    rng = np.random.default_rng(2)
+    quiet = rng.normal(0, 0.1, RATE * 16)
+    samples = np.concatenate([music(24.0), quiet, music(24.0)])
+
+    song = hear(written(tmp_path, samples))
+
+    assert any(a < 32 < b for a, b in song.unsteady)
+    inside = [
+        share for at, share in zip(song.downbeats, song.bar_confidence, strict=True) if 27 < at < 38
+    ]
+    assert all(share < 0.3 for share in inside)  # counted on, at no confidence
+    sure = [share for at, share in zip(song.downbeats, song.bar_confidence, strict=True) if at < 20]
+    assert np.mean(sure) > 0.6
+    assert song.unsure_bars()
+
+
+@pytest.mark.parametrize("kind", ["clipped", "eight bits", "opposed", "fast", "low"])
+def test_badly_made_files_are_counted_like_good_ones(tmp_path, kind):
+    """Source of the measure: mir_eval, F-measure of beats within 70 ms."""
+    samples, rate, subtype = music(24.0), RATE, "PCM_16"
+    truth = np.arange(0.4, 23.0, 60 / 110)
+    match kind:
+        case "clipped":
+            samples = np.clip(samples * 20, -0.98, 0.98)
+        case "eight bits":
+            samples, subtype = samples * 0.3, "PCM_U8"
+        case "opposed":
+            samples = np.stack([samples, -samples], axis=1)
+        case "fast":
+            samples, rate = np.repeat(samples, 9)[: 24 * 192_000], 192_000
+            truth = truth * RATE * 9 / 192_000
+        case "low":
+            samples, rate = samples[::2], RATE // 2
+    path = tmp_path / "track.wav"
+    soundfile.write(path, np.clip(samples, -1, 1), rate, subtype=subtype)
+
+    song = hear(path)
+
+    assert mir_eval.beat.f_measure(truth, np.array(song.beats)) > 0.95
+    assert song.metre == 4
 
 
 def test_the_same_file_gives_the_same_bytes(tmp_path):

@@ -1,0 +1,167 @@
+"""Ways to count a track: every likely metre at every tempo level, each decoded and compared by likelihood.
+
+A level is one of tempo, half or double of it; within a path the tempo may drift by 40 % but never jump from
+level to level, since nobody counts a song half as fast for some bars. Levels that the sound allows alike
+are told apart by how near they lie to 120 a minute, the tempo that people tap by preference.
+Source: L. van Noorden, D. Moelants, Resonance in the perception of musical pulse, Journal of New Music
+Research 28 (1999): resonance about a period of 0.5 s; its width in nats is fitted (benchmarks).
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.listening.barpointer import FPS, Path, decode, intervals
+from sequencer.timing.song import Reading
+
+METRES = (2, 3, 4, 5, 6, 7)  # beats a bar that are weighed
+_DOUBT = 4.0  # [nats a bar] a metre that is judged less likely than the best by more is not decoded
+_FOUR = 0.6  # [nats a beat] by which fours are likelier beforehand: most danced music is
+_PREFERRED = 120.0  # [beats a minute]
+_PREFERENCE = 4.0  # [nats a beat] per squared octave away from it
+_BAND = 0.35  # natural logarithm of the ratio to a level's tempo that stays within the level
+_FLIP = 0.12  # octaves off a half or double at which a stretch is counted at another level
+_STRETCH = 8  # beats
+_HEARD = 0.1  # of the mean chance of a beat, that every other one must have
+_INVENTED = 4.0  # [nats a beat] against a level where it has not
+_WINDOW = 20 * 60 * FPS  # [frames] decoded at once
+_OVERLAP = 60 * FPS
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Counted:
+    """One way to count a track."""
+
+    path: Path
+    value: float  # [nats] its log odds, with what is known of metres and tempi beforehand
+
+    @property
+    def tempo(self) -> float:
+        """Median [beats a minute]."""
+        return 60.0 * FPS / float(np.median(np.diff(self.path.frames)))
+
+
+def ways_to_count(beat: Floats, downbeat: Floats, metres: Floats) -> list[Counted]:
+    """Ways to count a track, the likeliest first.
+
+    Parameters
+    ----------
+    beat : ndarray, shape (n,) [1]
+        Probability of a beat at each frame of the search.
+    downbeat : ndarray, shape (n,) [1]
+    metres : ndarray, shape (8,) [nats]
+        Log probability of each metre a bar, see `Activations`.
+
+    Returns
+    -------
+    ways : list of Counted
+        None where no path has at least two beats.
+
+    Notes
+    -----
+    Source: module docstring. Each path is an exact maximum.
+    """
+    top = max(metres[metre] for metre in METRES)
+    weighed = [metre for metre in METRES if metres[metre] > top - _DOUBT]
+    free = {
+        metre: path
+        for metre in weighed
+        if (path := decoded(beat, downbeat, metre)) is not None and len(path.frames) > 1
+    }
+    if not free:
+        return []
+    bars = max(len(path.frames) for path in free.values()) / 4
+    likely = max(free, key=lambda metre: free[metre].score + bars * metres[metre])
+    level = float(np.median(np.diff(free[likely].frames)))
+    ways: list[Counted] = []
+    for metre, path in free.items():
+        own, whole = float(np.median(np.diff(path.frames))), not _flips(path)
+        paths: list[Path | None] = [path] if whole else []
+        others = (1.5 * level, level / 1.5) if metre == likely and {3, 6} & free.keys() else ()
+        paths += [
+            decoded(beat, downbeat, metre, near=tau)
+            for tau in (level, level / 2, level * 2, *others)
+            if not (whole and abs(np.log2(own / tau)) < _FLIP)
+        ]
+        ways += [
+            Counted(one, _value(one, metres, bars) - _unheard(beat, one))
+            for one in paths
+            if one is not None and len(one.frames) > 1
+        ]
+    return sorted(ways, key=lambda way: -way.value)
+
+
+def readings_of(ways: list[Counted]) -> tuple[Reading, ...]:
+    """All ways with their shares of likelihood, the likeliest first; those below 1 % are left out.
+
+    The odds are those of one mean beat, since neighbours repeat each other's evidence: so the likeliest
+    level's share is about as often right as it says (benchmarks).
+    """
+    values = np.array([way.value for way in ways])
+    beats = max(len(ways[0].path.frames), 1)
+    weight = np.exp(np.clip((values - values.max()) / beats, -60, 0))
+    share = weight / weight.sum()
+    return tuple(
+        Reading(tempo=round(way.tempo, 2), metre=way.path.metre, share=round(float(s), 4))
+        for way, s in zip(ways, share, strict=True)
+        if s >= 0.01
+    )
+
+
+def decoded(beat: Floats, downbeat: Floats, metre: int, near: float | None = None) -> Path | None:
+    """Path of a whole track, at any tempo or near one interval [1/100 s]; None where there is no such.
+
+    Very long tracks are decoded in windows, joined in the middle of their overlap.
+    """
+    taus = intervals()
+    if near is not None:
+        taus = taus[np.abs(np.log(taus / near)) < _BAND]
+        if not len(taus):
+            return None
+    if len(beat) <= _WINDOW + _OVERLAP:
+        return decode(beat, downbeat, metre=metre, taus=taus)
+    parts: list[Path] = []
+    for start in range(0, len(beat) - _OVERLAP, _WINDOW):
+        end = min(start + _WINDOW + _OVERLAP, len(beat))
+        part = decode(beat[start:end], downbeat[start:end], metre=metre, taus=taus)
+        low = start + _OVERLAP // 2 if start else 0
+        high = end - _OVERLAP // 2 if end < len(beat) else end
+        frames = part.frames + start
+        kept = (frames >= low) & (frames < high)
+        if parts and len(parts[-1].frames):
+            kept &= frames > parts[-1].frames[-1] + 12  # not the same beat twice
+        parts.append(Path(frames[kept], part.places[kept], part.breaks[kept], part.score, metre))
+    columns = [
+        np.concatenate([getattr(part, name) for part in parts])
+        for name in ("frames", "places", "breaks")
+    ]
+    return Path(columns[0], columns[1], columns[2], sum(part.score for part in parts), metre)
+
+
+def _value(path: Path, metres: Mapping[int, float] | Floats, bars: float) -> float:
+    octaves = np.log2(60.0 * FPS / float(np.median(np.diff(path.frames))) / _PREFERRED)
+    known = metres[path.metre] + (4 * _FOUR if path.metre == 4 else 0.0)
+    return float(path.score + bars * known - _PREFERENCE * len(path.frames) * octaves**2)
+
+
+def _unheard(beat: Floats, path: Path) -> float:
+    """Price of a level at which every other beat falls into silence, however well it lies [nats]."""
+    near = np.clip(path.frames[:, None] + np.arange(-2, 3), 0, len(beat) - 1)
+    chance = beat[near].max(axis=1)
+    heard = min(chance[::2].mean(), chance[1::2].mean()) >= _HEARD * chance.mean()
+    return 0.0 if heard else _INVENTED * len(path.frames)
+
+
+def _flips(path: Path) -> bool:
+    """True where some stretch is counted at half or double the tempo of the rest."""
+    steps = np.diff(path.frames).astype(np.float64)
+    if len(steps) < 2 * _STRETCH:
+        return False
+    local = np.median(np.lib.stride_tricks.sliding_window_view(steps, _STRETCH), axis=1)
+    octaves = np.abs(np.log2(local / np.median(steps)))
+    return bool(np.any(np.abs(octaves - 1.0) < _FLIP))
+
+
+__all__ = ["METRES", "Counted", "decoded", "readings_of", "ways_to_count"]

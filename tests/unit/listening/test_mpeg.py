@@ -1,0 +1,119 @@
+"""MP3 files that lack a part, or say another length than they have: heard whole, and said in one line.
+
+The encoder is that of libsndfile (LAME), which writes the count of frames itself.
+"""
+
+import numpy as np
+import pytest
+import soundfile
+
+from sequencer.listening.audio import Track, warning_of
+from sequencer.listening.hearing import hear
+from sequencer.listening.mpeg import frames_of
+
+FRAME = 1152 / 44100  # [s] ISO/IEC 11172-3: samples of a layer III frame
+SECONDS = 12.0
+
+
+def clicks():
+    samples = np.zeros(int(SECONDS * 44100))
+    t = np.arange(2600) / 44100
+    for k, at in enumerate(np.arange(0.25, SECONDS - 0.1, 0.5)):
+        start = int(at * 44100)
+        pitch = 900 if k % 4 else 180
+        samples[start : start + len(t)] += 0.6 * np.sin(2 * np.pi * pitch * t) * np.exp(-t * 60)
+    return samples
+
+
+@pytest.fixture(params=["CONSTANT", "VARIABLE"])
+def whole(request, tmp_path):
+    """A whole file, of constant or of variable bit rate."""
+    path = tmp_path / "whole.mp3"
+    with soundfile.SoundFile(
+        path, "w", 44100, 1, format="MP3", subtype="MPEG_LAYER_III",
+        bitrate_mode=request.param, compression_level=0.5,
+    ) as file:  # fmt: skip
+        file.write(clicks())
+    return path
+
+
+def claiming(whole, frames):
+    content = bytearray(whole.read_bytes())
+    tag = max(content[:200].find(b"Xing"), content[:200].find(b"Info"))
+    assert tag > 0
+    content[tag + 8 : tag + 12] = frames.to_bytes(4, "big")
+    path = whole.with_name(f"claims-{frames}.mp3")
+    path.write_bytes(content)
+    return path
+
+
+def decoded(path):
+    track = Track(path)
+    return np.concatenate(list(track.blocks())), track.duration
+
+
+def test_frames_of_a_whole_file_are_those_it_claims(whole):
+    frames = frames_of(whole)
+
+    assert frames.claimed == frames.found
+    assert not frames.cut
+    assert frames.found * frames.seconds == pytest.approx(SECONDS, abs=3 * FRAME)  # padding
+    assert frames.seconds == pytest.approx(FRAME)
+    assert warning_of(whole) is None
+
+
+def test_a_tag_in_front_and_one_behind_are_no_frames(whole):
+    tagged = whole.with_name("tagged.mp3")
+    front = b"ID3\x04\x00\x00\x00\x00\x02\x01" + bytes(257)  # size 2·128 + 1 in seven-bit bytes
+    tagged.write_bytes(front + whole.read_bytes() + b"TAG" + bytes(125))
+
+    assert frames_of(tagged).found == frames_of(whole).found
+    assert warning_of(tagged) is None
+
+
+def test_a_file_cut_short_is_heard_as_far_as_it_goes_and_said(whole):
+    content = whole.read_bytes()
+    whole.write_bytes(content[: int(len(content) * 0.7)])
+
+    song = hear(whole, use_cache=False)
+
+    assert 6 < song.duration < 11
+    assert song.tempo == pytest.approx(120, rel=0.02)
+    (said,) = song.warnings
+    assert "is cut" in said
+    assert "12.0 s" in said
+    assert "\n" not in said
+
+
+def test_a_file_cut_in_its_last_frame_is_said(whole):
+    whole.write_bytes(whole.read_bytes()[:-60])
+
+    assert "in the middle of a frame" in warning_of(whole)
+
+
+def test_a_file_that_claims_less_is_heard_to_its_true_end(whole):
+    """Decoders stop where the claim ends: a third of the song would be heard, and nothing said."""
+    less = claiming(whole, 150)  # 3.9 s
+
+    samples, duration = decoded(less)
+    right, _ = decoded(whole)
+
+    assert duration == pytest.approx(SECONDS, abs=0.06)
+    n = min(len(samples), len(right))
+    assert np.max(np.abs(samples[:n] - right[:n])) < 1e-4  # and at the same times
+    assert "claims 3.9 s" in warning_of(less)
+
+
+def test_a_file_that_claims_more_is_heard_to_its_end(whole):
+    more = claiming(whole, 1_000_000)
+
+    assert decoded(more)[1] == pytest.approx(SECONDS, abs=0.06)
+    assert "header is wrong" in warning_of(more)
+
+
+def test_other_files_are_not_judged(tmp_path):
+    path = tmp_path / "a.wav"
+    soundfile.write(path, clicks(), 44100)
+
+    assert warning_of(path) is None
+    assert frames_of(path) is None
