@@ -24,9 +24,11 @@ from reportlab.platypus import (
 )
 
 from sequencer import __version__
+from sequencer.facts.cautions import cautions, page_one
 from sequencer.outputs.sheets.archive import make_archival
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.letters import clipped, font_name, printable, width
+from sequencer.outputs.sheets.marking import lines_of
 from sequencer.outputs.sheets.paper import (
     HAIR,
     HEADER,
@@ -191,7 +193,7 @@ def document_bytes(
         )
         if index:
             story += [NextPageTemplate(str(index)), PageBreak()]
-        story += sheet.story(page)
+        story += _with_caution(sheet, sheet.story(page), edition)
     document = BaseDocTemplate(
         out,
         pageTemplates=templates,
@@ -219,6 +221,22 @@ def document_bytes(
 
     document.build(story, canvasmaker=canvas)
     return out.getvalue()
+
+
+def _with_caution(sheet: Sheet, story: list[Flowable], edition: Edition) -> list[Flowable]:
+    """A sheet's story, if it says what every print-out of a lit show says; there is no print without."""
+    if not edition.is_lit:
+        return story
+    said = " ".join(lines_of(story))
+    if page_one() not in said or not any(words in said for words in first_caution()):
+        raise ValueError(f"the sheet {sheet.name!r} leaves out the cautions of a lit show")
+    return story
+
+
+def first_caution() -> tuple[str, str]:
+    """The caution that every reader gets, in short and whole."""
+    first = next(each for each in cautions() if each.key == "can-kill")
+    return first.short, first.text
 
 
 def _head_and_foot(
