@@ -55,6 +55,7 @@ class Limits:
     hand_speed: float = 6.0  # [m/s]
     hand_acceleration: float = 80.0  # [m/s²]
     turns: float = 2.5  # [turns/s]; common practice is 0.8 to 2
+    head_speed: float = 20.0  # [m/s] of a wick; two turns a second at 1.15 m are 14.5 m/s
     pull: float = 60.0  # [N] in one hand
     torque: float = 8.0  # [N·m] of one hand, with what is rigid
     own_body_near: float = 0.05  # [m] between a lit wick and the body, noted below it
@@ -105,6 +106,7 @@ def limits_of(show: Staged) -> Limits:
         hand_speed=own.hand_speed,
         hand_acceleration=own.hand_acceleration,
         turns=own.turns,
+        head_speed=own.head_speed,
         pull=own.pull,
         torque=own.torque,
         own_body_near=own.own_body,
@@ -254,7 +256,7 @@ def _own_body(asked: _Asked, side: Side) -> list[Finding]:
             near[span.label] = asked.finding(
                 "flame-near-body", "warn" if grave else "note", span,
                 f"{span.label}, {side} hand: the burning wick {how} {100 * max(gap.value, 0):.0f} cm "
-                f"from the {part} at {speed:.1f} m/s; what is near a flame burns",
+                f"from the {part}{f' at {speed:.1f} m/s' if grave else ''}; what is near a flame burns",
                 ("move the centre away from the body with ahead or across",)
                 if span.kind == "block"
                 else ("give the link more beats", "choose another shift after it"),
@@ -341,6 +343,7 @@ def _pace(asked: _Asked, side: Side) -> list[Finding]:
             ("the hand moves", bounds.hand_speed * rate, limits.hand_speed, "m/s"),
             ("the hand is accelerated with", bounds.hand_acceleration * rate**2, limits.hand_acceleration, "m/s²"),
             ("the prop turns", bounds.turn_rate * rate / (2 * pi), limits.turns, "times a second"),
+            ("a wick moves", prop.fastest(bounds) * rate, limits.head_speed, "m/s"),
             ("the prop pulls with", prop.mass * (bounds.head_acceleration(abs(prop.centre_of_mass)) * rate**2 + GRAVITY), limits.pull, "N"),
             ("the hand twists with", _torque(prop, span, rate), limits.torque, "N·m"),
         )  # fmt: skip

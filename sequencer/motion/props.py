@@ -18,6 +18,8 @@ from functools import cached_property
 from itertools import pairwise
 from typing import Literal, NamedTuple, TypeAlias
 
+from sequencer.motion.law import Bounds
+
 PropKind: TypeAlias = Literal["poi", "rope dart", "staff", "club", "fan", "hoop"]
 KINDS: tuple[PropKind, ...] = ("poi", "rope dart", "staff", "club", "fan", "hoop")
 
@@ -193,6 +195,22 @@ class Prop:
     def farthest(self) -> float:
         """Hand to the farthest wick's centre or end [m]."""
         return max(self.length, self.behind)
+
+    def fastest(self, bounds: Bounds) -> float:
+        """Bound of the speed of its wicks [m/beat].
+
+        Notes
+        -----
+        |h'| + |a||d'| on the axis; beside it the rate of the whole frame counts, and where nothing is
+        proven of that, only the axis is known.
+        """
+        most = 0.0
+        for spot in self.heads:
+            turn = bounds.turn_rate
+            if spot.across and math.isfinite(bounds.frame_rate):
+                turn = bounds.frame_rate
+            most = max(most, spot.off * turn)
+        return bounds.hand_speed + most
 
     @property
     def centre_of_mass(self) -> float:

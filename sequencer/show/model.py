@@ -295,6 +295,7 @@ class Limits(Record):
         80.0, gt=0, description="m/s², hardest start or stop of a hand"
     )
     turns: float = Field(2.5, gt=0, description="most turns of a prop in a second")
+    head_speed: Speed = Field(20.0, description="fastest that a wick may move")
     pull: float = Field(60.0, gt=0, description="N, hardest pull of one prop")
     torque: float = Field(
         8.0, gt=0, description="N·m, hardest twist of one hand, with what is rigid"

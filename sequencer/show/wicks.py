@@ -23,14 +23,9 @@ def fastest_wick(
 ) -> float:
     """Proven bound of the speed of a prop's wicks while they burn [m/s], against the performer."""
     most = 0.0
-    wide = any(spot.across for spot in prop.heads)
     for start, end in lit:
         for low, high, bounds in course.pieces(start, end):
-            turn = bounds.turn_rate
-            if wide and math.isfinite(bounds.frame_rate):
-                turn = max(turn, bounds.frame_rate)
-            rate = tempo.fastest(low, high)
-            most = max(most, (bounds.hand_speed + prop.farthest * turn) * rate)
+            most = max(most, prop.fastest(bounds) * tempo.fastest(low, high))
     return most
 
 

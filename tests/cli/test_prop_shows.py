@@ -162,3 +162,30 @@ def test_a_cast_member_needs_something(folder):
     result = run("check", path)
     assert result.exit_code == 2
     assert "give a prop for both hands, or one for left, right or each" in result.stderr
+
+
+def test_a_rope_that_is_too_long_is_told(folder):
+    """Two metres of rope twice round a second: 25 m/s at the wick, and the flame drawn out by it."""
+    path = folder / "long.yaml"
+    held = "right: {kind: rope dart, tether: 2.0, fuel_mass: 30 g}"
+    text = SHOW.replace("HELD", held).replace("PATTERN", "pattern: static-spin")
+    path.write_text(text, encoding="utf-8")
+    found = json.loads(run("check", path, "--json").stdout)["findings"]
+    fast = [f["message"] for f in found if f["code"] == "too-fast-to-dance"]
+    assert len(fast) == 1
+    assert "a wick moves up to 25." in fast[0]
+    assert "(limit 20)" in fast[0]
+
+
+def test_a_rigid_prop_is_asked_for_torque(folder):
+    """Ten newton metres and more turn a heavy staff into a toroid; a poi needs none."""
+    codes = {}
+    for kind in ("staff, mass: 1.2 kg", "poi, tether: 0.65"):
+        path = folder / "torque.yaml"
+        held = f"right: {{kind: {kind}, fuel_mass: 30 g}}"
+        pattern = "pattern: pro-bend-4, with: {hand_radius: 10 cm}"
+        path.write_text(SHOW.replace("HELD", held).replace("PATTERN", pattern), encoding="utf-8")
+        result = json.loads(run("check", path, "--json").stdout)
+        codes[kind] = [f["message"] for f in result["findings"] if f["code"] == "too-fast-to-dance"]
+    assert any("the hand twists with" in words for words in codes["staff, mass: 1.2 kg"])
+    assert not any("twists" in words for words in codes["poi, tether: 0.65"])
