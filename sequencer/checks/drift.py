@@ -22,8 +22,9 @@ from sequencer.timing.tempo import TempoMap
 
 CHANCE = 0.05  # from which chance on a pair is told
 CONFIDENCE = 0.95
-_TRIALS = 16  # runs for each kind of error alone, and each performer alone
+_TRIALS = 12  # runs for each kind of error alone, and each performer alone
 _EXPLAINED = 6  # conflicts for which they are danced
+_COARSE = 0.03  # [m] error of a distance that only ranks errors
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -173,7 +174,8 @@ def _told_apart(one: Gathering, work: Work) -> Gathering:
     window = (max(one.start - 1.0, work.span[0]), min(one.end + 1.0, work.span[1]))
 
     def distance(dancers: Sequence[Dancer]) -> float:
-        return float(approaches(dancers, *window, required=work.required).distance[0])
+        found = approaches(dancers, *window, required=work.required, tolerance=_COARSE)
+        return float(found.distance[0])
 
     plan = distance(pair)
 

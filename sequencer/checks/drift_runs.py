@@ -183,7 +183,8 @@ def _key(work: Work, trials: Trials) -> str:
         points, _ = dancer.stage_points(at)
         told.update(np.round(points, 9).tobytes())
         told.update(np.round(dancer.radii(points, dancer.is_lit(at)), 9).tobytes())
-        told.update(repr((dancer.name, dancer.lit)).encode())
+        leeway = sorted(dancer.leeway.items())
+        told.update(repr((dancer.name, dancer.lit, leeway)).encode())
     told.update(
         repr((_DRAWING, trials.content, work.span, work.required, astuple(work.spread), work.seed))
         .encode()

@@ -31,7 +31,7 @@ formations:
 staging:
   - {formation: line, from: 1.1}
 timeline:
-  - {from: 3.1, pattern: static-spin, timing: together, cycle: 1, beats: 24}
+  - {from: 3.1, pattern: static-spin, timing: together, cycle: 1, beats: 8}
 """
 
 
@@ -56,17 +56,17 @@ def check(show, *arguments):
 
 
 def test_the_table_and_the_json_agree(show):
-    table = check(show, "--danced", "40", "--jobs", "1")
-    told = json.loads(check(show, "--danced", "40", "--jobs", "1", "--json").stdout)
+    table = check(show, "--danced", "20", "--jobs", "1")
+    told = json.loads(check(show, "--danced", "20", "--jobs", "1", "--json").stdout)
     danced = told["danced"]
     (one,) = danced["chances"]
 
-    assert danced["runs"] == one["runs"] == 40
+    assert danced["runs"] == one["runs"] == 20
     assert one["between"] == ["Ash", "Birch"]
     assert 0 < one["low"] < one["chance"] < one["high"] < 1
     assert one["matters"] in danced["spread"]
     assert one["who"] in {"Ash", "Birch"}
-    assert "As danced: 40 runs, seed 0" in table.stdout
+    assert "As danced: 20 runs, seed 0" in table.stdout
     assert f"{100 * one['chance']:.0f} %" in table.stdout
     assert f"{one['matters']}, {one['who']}" in table.stdout
     assert "too-close-as-danced" in {finding["code"] for finding in told["findings"]}
@@ -159,11 +159,11 @@ def test_a_dask_cluster_gives_the_same(show, tmp_path, monkeypatch):
         n_workers=1, threads_per_worker=1, processes=False, dashboard_address=None
     ) as cluster:
         address = cluster.scheduler_address
-        asked = ["--danced", "25", "--json", "--cluster", address]
+        asked = ["--danced", "20", "--json", "--cluster", address]
         handed = check(show, *asked)
     assert handed.exit_code in {0, 1}, handed.output
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "own"))
-    assert handed.stdout == check(show, "--danced", "25", "--json", "--jobs", "1").stdout
+    assert handed.stdout == check(show, "--danced", "20", "--json", "--jobs", "1").stdout
 
 
 def test_a_cluster_that_does_not_answer_is_named(show, monkeypatch):
