@@ -132,6 +132,8 @@ venue:
     - {{at: [4.5, 1], rating: "2-A:10-B:C", kind: foam}}
     - {{at: [9, 10], rating: "2-A:10-B:C", kind: foam}}    # by the fuel station
   # wind: 2 m/s          # gusts at prop height, measured
+  # wind_from: stage left   # or stage right, upstage, audience: the fuel stands upwind
+  # audience_size: 120   # then give each exit its width, and the exits are counted
 
 cast:
   - name: Performer
@@ -161,6 +163,10 @@ timeline:
 #   fuel_on_site: 1 L
 #   lit:
 #     - {{who: all, from: {first}, until: {last}}}   # relight or end dark after that
+
+# What a caller says, and the call that stops the act; what is left out is a line to write on.
+# emergency: {{number: "112", address: "street and gate", meeting_point: "where", first_aider: "who"}}
+# stop_call: {{word: STOP, signal: both arms crossed overhead, callers: all}}
 
 # A person has one duty. Nobody here is lit, fuels another's prop or films.
 crew:

@@ -106,7 +106,7 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
     before = staged.standings[index - 1].spots if index else {}
     seconds = max(staged.seconds(standing.start) - staged.seconds(standing.walk), 1e-9)
     ways = ways_to(staged, standing) if index else {}
-    widths = [28.0, room * 0.18, room * 0.34, room * 0.2]
+    widths = [28.0, room * 0.17, room * 0.31, room * 0.19]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [[head_cell(w) for w in ("", "who", "to", "face", "way")]]
     for name, (x, y, facing) in standing.spots.items():

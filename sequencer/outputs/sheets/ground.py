@@ -322,7 +322,7 @@ class Ground(Flowable):  # type: ignore[misc]
                 places = [*places, (x if centre else x - long / 2, y - 2)]
                 chosen = len(boxes) - 1
         if chosen is None:
-            self.left_out = True
+            self.left_out |= any(is_free(box, area, ()) for box in boxes)
             return None
         box, (_, y) = boxes[chosen], places[chosen]
         canvas.setFillColor(PAPER)

@@ -97,8 +97,8 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += _fuel(edition, room)
     story += audience_block(edition, room)
     story += _burns(edition, room)
-    story += posts_block(edition, room)
     story += [PageBreak(), *_site_plan(edition, page)]
+    story += posts_block(edition, room)
     story += passes_block(edition, room)
     story += hazards_block(edition, room)
     story += _rules(edition, room)
