@@ -29,6 +29,7 @@ venue:
   exits: [{{name: gate, at: [9, 3]}}]
   extinguishers: [{{at: [-7.5, 2]}}, {{at: [-7.4, 2.1]}}, {{at: [0, 4]}}]
   fuel_station: [-7, 9]
+  wind_from: 40
 cast:
 {cast}
 formations:

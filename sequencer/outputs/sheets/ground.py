@@ -47,7 +47,7 @@ class Ground(Flowable):  # type: ignore[misc]
         crew: list[object] = []
         if scene.crew:
             crew = [(post.name, post.post) for post in show.crew]
-            ground += (venue.exits, venue.extinguishers, venue.fuel_station)
+            ground += (venue.exits, venue.extinguishers, venue.fuel_station, venue.wind_from)
         return f"[plan {scene.spots} {scene.ways} {scene.lit} {reach} {crew} {ground!r}"
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:

@@ -18,6 +18,7 @@ from sequencer.outputs.sheets.signs import draw_sign, flame_mark
 from sequencer.outputs.sheets.wording import metres
 from sequencer.show.site import Venue
 
+WIND = 22.0  # length of the wind's arrow
 Draw = Callable[[Any, float, float], None]  # canvas, and where its middle stands [pt]
 
 
@@ -50,6 +51,8 @@ class StagePlan(Ground):
             x, y = (box[0] + box[2]) / 2, (box[1] + box[3]) / 2
             draw(canvas, x, y)
             self._beside(canvas, x, y, away, words)
+        if scene.crew and venue.wind_from is not None:
+            self._wind(canvas, venue.wind_from)
         self.draw_frame(canvas)
         if begin is not None:
             canvas.end_tag()
@@ -264,6 +267,38 @@ class StagePlan(Ground):
             centre=True,
             room=110.0,
         )
+
+    def _wind(self, canvas: Any, degrees: float) -> None:
+        """An arrow the way the wind blows, where there is room for it; the words under the plan say it too."""
+        left, low, wide, tall = self.area()
+        half = WIND / 2
+        start = (left + half + 2, low + tall - half - 8)
+        found = free_place(
+            start, (WIND, WIND + 12), (left, low, left + wide, low + tall), self.taken
+        )
+        if found is None:
+            return
+        x, y = found[0], found[1] + 5
+        self.taken.append((x - half, y - half - 11, x + half, y + half + 1))
+        to = (-sin(radians(degrees)), cos(radians(degrees)))
+        side = (to[1], -to[0])
+        canvas.setStrokeColor(INK)
+        canvas.setFillColor(INK)
+        canvas.setLineWidth(1.6)
+        reach = half - 1
+        canvas.line(
+            x - to[0] * reach, y - to[1] * reach, x + to[0] * (reach - 5), y + to[1] * (reach - 5)
+        )
+        head = canvas.beginPath()
+        head.moveTo(x + to[0] * reach, y + to[1] * reach)
+        for sign in (1, -1):
+            head.lineTo(
+                x + to[0] * (reach - 7) + sign * side[0] * 4,
+                y + to[1] * (reach - 7) + sign * side[1] * 4,
+            )
+        head.close()
+        canvas.drawPath(head, stroke=0, fill=1)
+        one_line(canvas, x, y - half - 8, Span("wind", "Regular", TINY, INK), align="centre")
 
     def _closest(self, canvas: Any) -> None:
         pairs = list(combinations(self.scene.spots.items(), 2))
