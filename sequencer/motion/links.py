@@ -22,7 +22,8 @@ from sequencer.motion.handpaths import PARTS, HandPaths, controls, hand_figures,
 from sequencer.motion.law import Bounds
 from sequencer.motion.phases import STEP_RATE, smooth_step
 from sequencer.motion.placing import sign_of
-from sequencer.motion.rooms import REACH_SLACK, LinkLimits, Room, tether_figures
+from sequencer.motion.props import TETHER_RADIUS
+from sequencer.motion.rooms import REACH_SLACK, Beside, LinkLimits, Room, tether_figures
 from sequencer.motion.sphere import (
     Ends,
     SpherePaths,
@@ -34,7 +35,8 @@ from sequencer.motion.state import Motion
 
 STILL = 1e-6  # [1/beat] a tether that turns slower shows no axis of its own
 CLEAR = 0.08  # [m] from the own body: a link that keeps it is not made to keep more
-LOOKS = 33  # samples by which paths are chosen
+NEAR = 0.01  # [m] a gap that may be none between two looks
+LOOKS = 65  # samples by which paths are chosen
 CHOICES = 12  # gentlest tether paths that are looked at
 
 
@@ -200,6 +202,7 @@ def link(
     beats: float,
     room: Room | None = None,
     limits: LinkLimits | None = None,
+    beside: Beside | None = None,
 ) -> LinkLaw:
     """The bridge from one state to another.
 
@@ -212,6 +215,8 @@ def link(
         Reach and body to respect as far as can be; without it the gentlest plain path is taken.
     limits : LinkLimits, optional
         Kept before all else, where they can be.
+    beside : Beside, optional
+        The other hand's prop, kept clear of like the body; see `beside_of`.
 
     Returns
     -------
@@ -224,7 +229,25 @@ def link(
     """
     if not (isfinite(beats) and beats > 0):
         raise ValueError(f"a link's beats must be positive, got {beats!r}")
-    return _linked(_packed(first), _packed(last), beats, room, limits)
+    return _linked(_packed(first), _packed(last), beats, room, limits, beside)
+
+
+def looks(start: float, end: float) -> Floats:
+    """Beats between two at which a link looks at what it should keep clear of."""
+    return start + (end - start) * _looks()
+
+
+def beside_of(seen: Motion, room: Room) -> Beside:
+    """The other hand's prop as a link keeps clear of it.
+
+    Parameters
+    ----------
+    seen : Motion
+        Of the other hand at `looks`: arrays of shape (k, 3) [body frame].
+    room : Room
+        The other hand's.
+    """
+    return Beside(hand=seen.hand.tobytes(), tether=seen.tether.tobytes(), room=room)
 
 
 def _packed(motion: Motion) -> bytes:
@@ -256,7 +279,12 @@ def _unpacked(packed: bytes) -> Motion:
 
 @lru_cache(maxsize=4096)
 def _linked(
-    start_state: bytes, end_state: bytes, beats: float, room: Room | None, limits: LinkLimits | None
+    start_state: bytes,
+    end_state: bytes,
+    beats: float,
+    room: Room | None,
+    limits: LinkLimits | None,
+    other: Beside | None,
 ) -> LinkLaw:
     """The link between two packed states; kept, since shows are staged again and again in mending."""
     first, last = _unpacked(start_state), _unpacked(end_state)
@@ -272,9 +300,9 @@ def _linked(
     over = {id(way): not keep.keep_turning(way.angles, span)[0] for way in ways}
     ways = sorted(ways, key=lambda way: (over[id(way)], float(way.peak[0])))[:CHOICES]
     hands = hand_paths(start, end, span, shoulder=room.shoulder, arm=room.arm)
-    x: Floats = np.arange(LOOKS, dtype=np.float64) / (LOOKS - 1)
+    x = _looks()
     tethers = np.stack([directions(w.frames, w.angles, x, span)[0][0] for w in ways])
-    best, chosen = (3, np.inf, np.inf), (hands[0], ways[0])
+    best, chosen = (3, 9, np.inf, np.inf), (hands[0], ways[0])
     for hand in hands:
         beyond = int(not keep.keep_moving(hand, span, room)[0])
         if beyond > best[0]:
@@ -283,15 +311,20 @@ def _linked(
             float(part[0]) for part in hand_figures(hand, span, shoulder=room.shoulder)
         )
         far = 10.0 * max(reach - room.arm, 0.0)
-        gaps = (
+        own = (
             np.array([_shape_gap(_law(hand, way, beats, first, last), room) for way in ways])
             if room.solids
-            else _gaps(hand_at(hand, beats, x)[0], tethers, room)
+            else _body_gaps(hand_at(hand, beats, x)[0], tethers, room)
         )
-        for way, gap in zip(ways, gaps.tolist(), strict=True):
-            short = round(max(CLEAR - gap, 0.0) + far, 2)
+        gaps = own[None]
+        if other is not None:
+            gaps = np.stack((own, _other_gaps(hand_at(hand, beats, x)[0], tethers, room, other)))
+        touching = np.sum(gaps < NEAR, axis=0).tolist()
+        shortage = np.sum(np.maximum(CLEAR - gaps, 0.0), axis=0).tolist()
+        for way, meets, lack in zip(ways, touching, shortage, strict=True):
+            short = round(lack + far, 2)
             gentle = push / keep.hand_acceleration + float(way.peak[0]) / keep.turn_acceleration
-            score = (beyond + over[id(way)], short, gentle)
+            score = (beyond + over[id(way)], meets, short, gentle)
             if score < best:
                 best, chosen = score, (hand, way)
     return _law(*chosen, beats, first, last)
@@ -334,10 +367,14 @@ def _law(hand: HandPaths, way: SpherePaths, beats: float, first: Motion, last: M
     return LinkLaw(beats=beats, hand=hand, frame=frame, angles=angles, tilt=(start, start + turn))
 
 
-def _gaps(hand: Floats, tethers: Floats, room: Room) -> Floats:
+def _looks() -> Floats:
+    """Shares of a link at which paths are looked at."""
+    return np.arange(LOOKS, dtype=np.float64) / (LOOKS - 1)
+
+
+def _body_gaps(hand: Floats, tethers: Floats, room: Room) -> Floats:
     """Smallest sampled gap between prop and body [m] of each tether path, to choose by."""
-    head = hand + room.length * tethers
-    start = hand - room.behind * tethers if room.behind else np.broadcast_to(hand, head.shape)
+    start, head = _ends(hand, tethers, room)
     least = np.full(len(tethers), np.inf)
     for capsule in room.body.capsules:
         low, high = (np.broadcast_to(np.array(e), head.shape) for e in (capsule.start, capsule.end))
@@ -346,9 +383,33 @@ def _gaps(hand: Floats, tethers: Floats, room: Room) -> Floats:
     return least
 
 
+def _other_gaps(hand: Floats, tethers: Floats, room: Room, other: Beside) -> Floats:
+    """Smallest sampled gap to the other hand's prop [m] of each tether path, to choose by."""
+    start, head = _ends(hand, tethers, room)
+    low, high = (np.broadcast_to(end, head.shape) for end in other.ends())
+    wick, theirs = room.wick_radius, other.room.wick_radius
+    gaps = [
+        segment_segment(*ends)[0].min(axis=1) - radii
+        for *ends, radii in (
+            (start, head, low, high, 2 * TETHER_RADIUS),
+            (head, head, low, high, wick + TETHER_RADIUS),
+            (start, head, high, high, theirs + TETHER_RADIUS),
+            (head, head, high, high, wick + theirs),
+        )
+    ]
+    return np.asarray(np.min(gaps, axis=0))
+
+
+def _ends(hand: Floats, tethers: Floats, room: Room) -> tuple[Floats, Floats]:
+    """Rear and far end of a prop on each tether path."""
+    head = hand + room.length * tethers
+    start = hand - room.behind * tethers if room.behind else np.broadcast_to(hand, head.shape)
+    return start, head
+
+
 def _shape_gap(law: LinkLaw, room: Room) -> float:
     """Smallest sampled gap between a flat prop and the body [m] on a link, to choose by."""
-    motion = law.at(np.linspace(0.0, law.beats, LOOKS, dtype=np.float64))
+    motion = law.at(law.beats * _looks())
     wide = np.cross(motion.plane, motion.tether)
     least = np.inf
     for solid in room.solids:

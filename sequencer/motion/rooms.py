@@ -39,6 +39,20 @@ class Room:
         return self.body.arm_length
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Beside:
+    """The other hand's prop while a link lasts, as looked at: what the link should keep clear of."""
+
+    hand: bytes  # (k, 3) [m, body frame], packed so that links can be kept
+    tether: bytes  # (k, 3) [1]
+    room: Room
+
+    def ends(self) -> tuple[Floats, Floats]:
+        """Rear and far end of the prop at each look, each shape (k, 3) [m, body frame]."""
+        hand, tether = (np.frombuffer(part).reshape(-1, 3) for part in (self.hand, self.tether))
+        return hand - self.room.behind * tether, hand + self.room.length * tether
+
+
 def room_of(body: Body, side: Side, prop: Prop) -> Room:
     """Room of a prop in one hand."""
     return Room(

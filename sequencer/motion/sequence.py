@@ -1,12 +1,13 @@
 """From blocks to a course: gaps are filled by links, through rest where there is time for it."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 import numpy as np
 
 from sequencer.motion.course import TOUCH, Course, Span
 from sequencer.motion.law import Law
-from sequencer.motion.links import link
+from sequencer.motion.links import beside_of, link, looks
 from sequencer.motion.rooms import Room
 
 LEAD = 2.0  # [beats] of a link into or out of rest
@@ -19,6 +20,7 @@ def assembled(
     straight: Sequence[tuple[float, float]] = (),
     lead: float = LEAD,
     room: Room | None = None,
+    other: Course | None = None,
 ) -> Course:
     """The course of one prop through its blocks.
 
@@ -34,6 +36,8 @@ def assembled(
         Beats of a link between a block and rest.
     room : Room, optional
         Reach and body that links respect as far as can be.
+    other : Course, optional
+        Of the other hand: its prop is kept clear of like the body.
 
     Returns
     -------
@@ -48,20 +52,21 @@ def assembled(
     if not blocks:
         return Course((_rest(rest, 0.0, 1.0),), room)
     spans: list[Span] = []
+    bridged = _Bridges(room, other)
     first = blocks[0]
     spans.append(_rest(rest, first.start - lead - 1.0, first.start - lead))
-    spans += [_link(spans[-1], first, first.start - lead, first.start, room), first]
+    spans += [bridged.link(spans[-1], first, first.start - lead, first.start), first]
     for after in blocks[1:]:
         before = spans[-1]
         gap = after.start - before.end
         if gap < -TOUCH:
             raise ValueError(f"blocks overlap: {before.end} … {after.start}")
         if gap > TOUCH:
-            spans += _filled(before, after, rest, straight, lead, room)
+            spans += _filled(before, after, rest, straight, lead, bridged)
         spans.append(after)
     last = spans[-1]
     still = _rest(rest, last.end + lead, last.end + lead + 1.0)
-    spans += [_link(last, still, last.end, last.end + lead, room), still]
+    spans += [bridged.link(last, still, last.end, last.end + lead), still]
     return Course(tuple(spans), room)
 
 
@@ -71,17 +76,17 @@ def _filled(
     rest: Law,
     straight: Sequence[tuple[float, float]],
     lead: float,
-    room: Room | None,
+    bridged: "_Bridges",
 ) -> list[Span]:
     start, end = before.end, after.start
     asked = any(low <= start + TOUCH and high >= end - TOUCH for low, high in straight)
     if asked or end - start <= 2 * lead + TOUCH:
-        return [_link(before, after, start, end, room)]
+        return [bridged.link(before, after, start, end)]
     still = _rest(rest, start + lead, end - lead)
     return [
-        _link(before, still, start, still.start, room),
+        bridged.link(before, still, start, still.start),
         still,
-        _link(still, after, still.end, end, room),
+        bridged.link(still, after, still.end, end),
     ]
 
 
@@ -89,6 +94,18 @@ def _rest(law: Law, start: float, end: float) -> Span:
     return Span(start=start, end=end, law=law, origin=start, kind="rest", label="rest")
 
 
-def _link(before: Span, after: Span, start: float, end: float, room: Room | None) -> Span:
-    bridge = link(before.at(np.array(start)), after.at(np.array(end)), end - start, room)
-    return Span(start=start, end=end, law=bridge, origin=start, kind="link", label="link")
+@dataclass(frozen=True, slots=True)
+class _Bridges:
+    """What links of one hand respect."""
+
+    room: Room | None
+    other: Course | None
+
+    def link(self, before: Span, after: Span, start: float, end: float) -> Span:
+        """The link between two spans."""
+        beside = None
+        if self.other is not None and self.other.room is not None:
+            beside = beside_of(self.other.at(looks(start, end)), self.other.room)
+        first, last = before.at(np.array(start)), after.at(np.array(end))
+        bridge = link(first, last, end - start, self.room, beside=beside)
+        return Span(start=start, end=end, law=bridge, origin=start, kind="link", label="link")

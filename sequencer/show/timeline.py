@@ -179,15 +179,18 @@ def _courses(
                 )
             )
     bridged = [(block.start, block.end) for block in blocks if block.link]
-    return {
-        side: assembled(
+    courses: dict[Side, Course] = {}
+    for side in sorted(
+        props, reverse=True
+    ):  # the right hand leads, the left keeps clear of its prop
+        courses[side] = assembled(
             _touching(spans[side]),
-            rest(side, body, prop.length),
+            rest(side, body, props[side].length),
             straight=bridged,
-            room=room_of(body, side, prop),
+            room=room_of(body, side, props[side]),
+            other=courses.get("right"),
         )
-        for side, prop in props.items()
-    }
+    return {side: courses[side] for side in props}
 
 
 def _laws(
