@@ -1,6 +1,6 @@
 """Certified clearance of a whole show: performers from each other and from all that stands still.
 
-Distances are proven to 5 mm for the plan as drawn. Real hands leave the drawn line and people drift:
+Distances are proven to 5 mm for the plan as drawn, with the leeway of each block's hand work. People drift:
 `checks.drift` says how likely each conflict is as danced.
 """
 
@@ -15,7 +15,6 @@ from sequencer.motion.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
 
 UNSEEN = (
-    "Distances hold for the plan as drawn and each block's hand work; drift of people and tempo is not in them.",
     "Heads that come loose, sparks and dripping fuel were not looked at.",
     "Elbows are bounded by all they can reach; costumes and hair were not looked at.",
 )
@@ -62,5 +61,15 @@ def clearance(
     return (
         spacing(dancers, tempo, requirements, start=start, end=end, mends=mends)
         + boundaries(dancers, tempo, venue, requirements, start=start, end=end)
-        + Outcome(unseen=UNSEEN)
+        + Outcome(unseen=(_held(dancers), *UNSEEN))
     )
+
+
+def _held(dancers: Sequence[Dancer]) -> str:
+    """What the distances hold for."""
+    most = max(
+        (each.size for dancer in dancers for own in dancer.leeway.values() for each in own),
+        default=0.0,
+    )
+    work = f" and each block's hand work (up to {100 * most:.0f} cm a hand)" if most else ""
+    return f"Distances hold for the plan as drawn{work}; drift of people and tempo is not in them."

@@ -1,4 +1,5 @@
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -20,6 +21,7 @@ from sequencer.geometry.regions import (
 from sequencer.motion.approach import approaches
 from sequencer.motion.floor import Move
 from sequencer.motion.mending import moved, place_mends
+from sequencer.motion.parts import Leeway
 from sequencer.timing.tempo import TempoMap
 
 STAGE = rectangle(40, 40)
@@ -248,3 +250,25 @@ def test_a_performer_without_props_needs_the_least_ceiling(dance):
 )
 def test_directions_in_words(by, words):
     assert direction_words(by) == words
+
+
+def test_hand_work_is_in_the_distances_and_said(dance):
+    """By how much each hand may be off its path is taken off a distance, and the finding says so."""
+    bare = [dance.dancer("Ada", (-1.15, 8)), dance.dancer("Bo", (1.15, 8))]
+    both = ("left", "right")
+    cast = [replace(each, leeway=dict.fromkeys(both, (Leeway(0.0, 40.0, 0.18),))) for each in bare]
+    plain, wider = checked(bare), checked(cast)
+    (one,) = [row for row in plain.clearances if row.between == ("Ada", "Bo")]
+    (two,) = [row for row in wider.clearances if row.between == ("Ada", "Bo")]
+    assert one.distance - two.distance == pytest.approx(0.36, abs=0.02)
+    finding = next(f for f in wider.findings if f.code == "too-close")
+    assert "(hand work: 36 cm of it taken off)" in finding.message
+    assert any("hand work (up to 18 cm a hand)" in sentence for sentence in wider.unseen)
+    assert not any("hand work" in sentence for sentence in plain.unseen)
+    # an arm is as long as it is: the audience's distance stays
+    for who in ("Ada", "Bo"):
+        found = [
+            next(row.distance for row in each.clearances if row.between == (who, "audience"))
+            for each in (plain, wider)
+        ]
+        assert found[0] == found[1]
