@@ -16,13 +16,12 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
-from sequencer.geometry.distances import segment_segment
 from sequencer.motion.composed import ROUNDING, ComposedLaw, HandPath
 from sequencer.motion.handpaths import PARTS, HandPaths, controls, hand_figures, hand_paths
 from sequencer.motion.law import Bounds
+from sequencer.motion.link_gaps import body_gaps, other_gaps, shape_gap
 from sequencer.motion.phases import STEP_RATE, smooth_step
 from sequencer.motion.placing import sign_of
-from sequencer.motion.props import TETHER_RADIUS
 from sequencer.motion.rooms import REACH_SLACK, Beside, LinkLimits, Room, tether_figures
 from sequencer.motion.sphere import (
     Ends,
@@ -312,13 +311,15 @@ def _linked(
         )
         far = 10.0 * max(reach - room.arm, 0.0)
         own = (
-            np.array([_shape_gap(_law(hand, way, beats, first, last), room) for way in ways])
+            np.array(
+                [shape_gap(_law(hand, way, beats, first, last).at(x * beats), room) for way in ways]
+            )
             if room.solids
-            else _body_gaps(hand_at(hand, beats, x)[0], tethers, room)
+            else body_gaps(hand_at(hand, beats, x)[0], tethers, room)
         )
         gaps = own[None]
         if other is not None:
-            gaps = np.stack((own, _other_gaps(hand_at(hand, beats, x)[0], tethers, room, other)))
+            gaps = np.stack((own, other_gaps(hand_at(hand, beats, x)[0], tethers, room, other)))
         touching = np.sum(gaps < NEAR, axis=0).tolist()
         shortage = np.sum(np.maximum(CLEAR - gaps, 0.0), axis=0).tolist()
         for way, meets, lack in zip(ways, touching, shortage, strict=True):
@@ -370,60 +371,6 @@ def _law(hand: HandPaths, way: SpherePaths, beats: float, first: Motion, last: M
 def _looks() -> Floats:
     """Shares of a link at which paths are looked at."""
     return np.arange(LOOKS, dtype=np.float64) / (LOOKS - 1)
-
-
-def _body_gaps(hand: Floats, tethers: Floats, room: Room) -> Floats:
-    """Smallest sampled gap between prop and body [m] of each tether path, to choose by."""
-    start, head = _ends(hand, tethers, room)
-    least = np.full(len(tethers), np.inf)
-    for capsule in room.body.capsules:
-        low, high = (np.broadcast_to(np.array(e), head.shape) for e in (capsule.start, capsule.end))
-        gap = segment_segment(start, head, low, high)[0].min(axis=1)
-        least = np.minimum(least, gap - capsule.radius - room.wick_radius)
-    return least
-
-
-def _other_gaps(hand: Floats, tethers: Floats, room: Room, other: Beside) -> Floats:
-    """Smallest sampled gap to the other hand's prop [m] of each tether path, to choose by."""
-    start, head = _ends(hand, tethers, room)
-    low, high = (np.broadcast_to(end, head.shape) for end in other.ends())
-    wick, theirs = room.wick_radius, other.room.wick_radius
-    gaps = [
-        segment_segment(*ends)[0].min(axis=1) - radii
-        for *ends, radii in (
-            (start, head, low, high, 2 * TETHER_RADIUS),
-            (head, head, low, high, wick + TETHER_RADIUS),
-            (start, head, high, high, theirs + TETHER_RADIUS),
-            (head, head, high, high, wick + theirs),
-        )
-    ]
-    return np.asarray(np.min(gaps, axis=0))
-
-
-def _ends(hand: Floats, tethers: Floats, room: Room) -> tuple[Floats, Floats]:
-    """Rear and far end of a prop on each tether path."""
-    head = hand + room.length * tethers
-    start = hand - room.behind * tethers if room.behind else np.broadcast_to(hand, head.shape)
-    return start, head
-
-
-def _shape_gap(law: LinkLaw, room: Room) -> float:
-    """Smallest sampled gap between a flat prop and the body [m] on a link, to choose by."""
-    motion = law.at(law.beats * _looks())
-    wide = np.cross(motion.plane, motion.tether)
-    least = np.inf
-    for solid in room.solids:
-        start, end = (
-            motion.hand + spot.along * motion.tether + spot.across * wide
-            for spot in (solid.start, solid.end)
-        )
-        for capsule in room.body.capsules:
-            low, high = (
-                np.broadcast_to(np.array(e), start.shape) for e in (capsule.start, capsule.end)
-            )
-            gap = segment_segment(start, end, low, high)[0].min() - capsule.radius - solid.radius
-            least = min(least, float(gap))
-    return least
 
 
 def _rows(motion: Motion) -> Motion:
