@@ -37,7 +37,11 @@ def trace(
     per_beat: int,
     tempo: float,
 ) -> None:
-    """Write positions over time as CSV: of every hand and prop of SHOW, in the stage frame."""
+    """Write positions over time as CSV: of every hand and prop of SHOW, in the stage frame.
+
+    The head is the wick farthest along a prop; where a show holds props with more wicks (staffs, fans,
+    hoops) the columns head2_x, head2_y, head2_z and so on follow.
+    """
     from sequencer import tasks
 
     if (show is None) == (pattern is None):
