@@ -12,6 +12,7 @@ from typing import Any
 import numpy as np
 from matplotlib.figure import Figure
 from matplotlib.patches import Circle, Polygon
+from matplotlib.ticker import MaxNLocator
 
 from sequencer.geometry.regions import Venue
 from sequencer.motion.closest import Closest, closest
@@ -103,6 +104,8 @@ def draw_shapes(
     axes.set_xlim(left, right)
     axes.set_ylim(down, up)
     axes.set_aspect("equal")
+    for axis in (axes.xaxis, axes.yaxis):
+        axis.set_major_locator(MaxNLocator(integer=True, steps=[1, 2, 5, 10], min_n_ticks=3))
     axes.set_axisbelow(True)
     axes.grid(visible=True, color=FAINT, linewidth=0.5)
     for side in ("top", "right"):
