@@ -13,6 +13,7 @@ from sequencer.arrays import Floats
 from sequencer.listening.spectra import FRAMES
 
 _BARS = 4  # at least so many
+_CLEAR = 0.5  # of the median level at which a beat sounds
 
 
 def plain_accents(
@@ -44,19 +45,22 @@ def plain_accents(
         return 0.0, 4, 0
     frames = np.clip(np.round(beats * FRAMES).astype(np.int64), 1, len(bands) - 4)
     sound = np.max([bands[frames + shift] for shift in (-1, 0, 1, 2)], axis=0).astype(np.float64)
+    tops = sound.max(axis=1)
+    clear = tops > _CLEAR * np.median(tops)  # one beat in silence would outweigh every accent
+    place, sound = np.arange(len(beats))[clear], sound[clear]
     spread = sound - sound.mean(axis=0)
     total = float(np.sum(spread**2))
-    if total < 1e-3 * len(beats):
+    if total < 1e-3 * len(sound):
         return 0.0, 4, 0
     best = (0.0, 4, 0)
     for metre in metres:
         for phase in range(min(metre, len(beats))):
-            first = np.arange(len(beats)) % metre == phase
+            first = place % metre == phase
             n = int(first.sum())
-            if n < _BARS or n == len(beats):
+            if n < _BARS or n == len(sound):
                 continue
             gap = sound[first].mean(axis=0) - sound[~first].mean(axis=0)
-            share = n * (len(beats) - n) / len(beats) * float(np.sum(gap**2)) / total
+            share = n * (len(sound) - n) / len(sound) * float(np.sum(gap**2)) / total
             if share > best[0] + 1e-9:
                 best = (share, metre, phase)
     return best

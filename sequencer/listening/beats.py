@@ -16,6 +16,7 @@ _UNSURE = 0.5  # mean probability of downbeats that counts as no judgement
 _PLAIN, _BARE = 0.7, 0.9  # share that accents must explain to be believed, without and against one
 _LEAST_SCORE = 8.0  # [nats] where no way to count is likelier there is no beat
 _HEARD = 0.1  # probability of the first and of the last beat
+_DOUBTFUL = 0.45  # the same, beside such a stretch
 _LEAST_CONFIDENCE = 0.2  # mean probability of eight beats below which they are not steady
 
 
@@ -187,12 +188,24 @@ def _only_steady(
     gap = float(np.median(np.diff(times))) if len(times) > 1 else 1.0
     if times[0] > 4 * gap + 2:
         spans.append((0.0, float(times[0])))
-    edges = np.flatnonzero(np.diff(np.concatenate([[1], steady, [1]]).astype(int)))
+    edges = np.flatnonzero(
+        np.diff(np.concatenate([[1], ~_grown(~steady, mean[low:high]), [1]]).astype(int))
+    )
     for a, b in zip(edges[::2], edges[1::2], strict=True):
         spans.append((float(times[a]), float(times[min(b, len(times) - 1)])))
     if duration - times[-1] > 4 * gap + 2:
         spans.append((float(times[-1]), duration))
     return times, places, sure, tuple((round(a, 3), round(b, 3)) for a, b in spans)
+
+
+def _grown(lost: Bools, mean: Floats) -> Bools:
+    """Beats that are lost, and those beside them that are no more than half heard."""
+    doubtful = (mean < _DOUBTFUL) | lost
+    edges = np.flatnonzero(np.diff(np.concatenate([[0], doubtful, [0]]).astype(int)))
+    grown = np.zeros(len(lost), np.bool_)
+    for a, b in zip(edges[::2], edges[1::2], strict=True):
+        grown[a:b] = lost[a:b].any()
+    return grown
 
 
 def _bar_sureness(times: Floats, first: Bools, sure: Floats, down: Floats) -> Floats:

@@ -24,7 +24,7 @@ _PREFERENCE = 4.0  # [nats a beat] per squared octave away from it
 _BAND = 0.35  # natural logarithm of the ratio to a level's tempo that stays within the level
 _FLIP = 0.12  # octaves off a half or double at which a stretch is counted at another level
 _STRETCH = 8  # beats
-_HEARD = 0.1  # of the mean chance of a beat, that every other one must have
+_HEARD = 0.1  # of the mean chance of a beat, that every other and every third one must have
 _INVENTED = 4.0  # [nats a beat] against a level where it has not
 _WINDOW = 20 * 60 * FPS  # [frames] decoded at once
 _OVERLAP = 60 * FPS
@@ -147,11 +147,13 @@ def _value(path: Path, metres: Mapping[int, float] | Floats, bars: float) -> flo
 
 
 def _unheard(beat: Floats, path: Path) -> float:
-    """Price of a level at which every other beat falls into silence, however well it lies [nats]."""
+    """Price of a level at which every other, or every third, beat falls into silence [nats]."""
     near = np.clip(path.frames[:, None] + np.arange(-2, 3), 0, len(beat) - 1)
     chance = beat[near].max(axis=1)
-    heard = min(chance[::2].mean(), chance[1::2].mean()) >= _HEARD * chance.mean()
-    return 0.0 if heard else _INVENTED * len(path.frames)
+    weakest = min(
+        float(chance[k::step].mean()) for step in (2, 3) for k in range(min(step, len(chance)))
+    )
+    return 0.0 if weakest >= _HEARD * float(chance.mean()) else _INVENTED * len(path.frames)
 
 
 def _flips(path: Path) -> bool:

@@ -19,6 +19,7 @@ from sequencer.timing.song import SURE, Song
 LINE = 120.0  # [s] of song a line, about
 INK, ACCENT, FAINT = "#1a1a1a", "#b3400a", "#8a8a8a"
 _BELOW = -0.14  # of the energy's scale: the strip of bar numbers lies under it
+_LETTER = 0.009  # of a line's width that a letter of a section's name takes
 _HATCHES = ("", "///", "...", "\\\\\\", "xxx", "---", "+++", "ooo")
 _GREYS = ("#f2f2f2", "#dcdcdc", "#e8e4da", "#d3dbe0", "#ece0d8", "#dde5d8")
 
@@ -88,7 +89,7 @@ def _energy(axes: Axes, song: Song, span: tuple[float, float]) -> None:
         axes.text(
             start + 0.3,
             1.0,
-            name,
+            name if end - start > len(name) * _LETTER * (span[1] - span[0]) else "",
             fontsize=10,
             fontweight="bold",
             va="bottom",

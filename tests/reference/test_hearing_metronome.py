@@ -71,6 +71,48 @@ def test_metres(metre):
     assert mir_eval.beat.f_measure(beats[::metre], count.downbeats) > 0.95
 
 
+@pytest.mark.parametrize("tempo", [46, 60, 200, 220])
+def test_slow_ones_are_not_doubled_and_quick_ones_are_right_up_to_the_octave(tempo):
+    samples, beats = metronome(tempo, 4, seconds=40.0)
+
+    count = heard(samples)
+
+    assert mir_eval.beat.continuity(beats, count.beats)[3] > 0.95  # AMLt
+    if tempo < 120:
+        assert mir_eval.beat.f_measure(beats, count.beats) > 0.97
+        assert mir_eval.beat.f_measure(beats[::4], count.downbeats) > 0.95
+
+
+@pytest.mark.parametrize("metre", [2, 3, 4, 5, 6, 7])
+def test_swung_in_every_metre(metre):
+    samples, beats = metronome(112, metre, swing=2 / 3)
+
+    count = heard(samples)
+
+    assert mir_eval.beat.f_measure(beats, count.beats) > 0.97
+    assert count.metre == metre
+    assert mir_eval.beat.f_measure(beats[::metre], count.downbeats) > 0.95
+
+
+@pytest.mark.parametrize("metre", [3, 4, 5, 6, 7])
+def test_metres_in_noise_as_strong_as_the_clicks(metre):
+    samples, beats = metronome(112, metre, noise_db=0)
+
+    count = heard(samples)
+
+    assert mir_eval.beat.f_measure(beats, count.beats) > 0.97
+    assert count.metre == metre
+    assert mir_eval.beat.f_measure(beats[::metre], count.downbeats) > 0.95
+
+
+@pytest.mark.parametrize("metre", [2, 4])
+def test_beats_are_right_where_noise_hides_the_accents(metre):
+    """Swung and at 0 dB the first beats of bars of two and four are not told apart: beats alone hold."""
+    samples, beats = metronome(112, metre, swing=2 / 3, noise_db=0)
+
+    assert mir_eval.beat.f_measure(beats, heard(samples).beats) > 0.97
+
+
 @pytest.mark.parametrize("swing", [0.5, 2 / 3])
 def test_off_beats_are_not_taken_for_beats(swing):
     samples, beats = metronome(96, 4, swing=swing)
