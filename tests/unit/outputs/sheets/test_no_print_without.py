@@ -34,19 +34,24 @@ def edition_of(rounds, folder, edits, **given):
     return Edition(staged=rounds.show(folder, text), report=rounds.report(stop=False), **given)
 
 
-@pytest.mark.parametrize("way", WAYS)
-@pytest.mark.parametrize("again", [False, True], ids=["first print", "since itself"])
-def test_every_sheet_of_a_lit_show_says_them(rounds, tmp_path, way, again):
+@pytest.mark.parametrize(
+    ("way", "paper", "again"),
+    [
+        *((way, "a4", False) for way in WAYS),
+        ("as it is", "letter", False),
+        ("as it is", "a4", True),
+    ],
+)
+def test_every_sheet_of_a_lit_show_says_them(rounds, tmp_path, way, paper, again):
     edition = edition_of(rounds, tmp_path, WAYS[way])
     if again:
         edition = replace(edition, before=edition)
 
     assert edition.is_lit
     for sheet in sheets_of(edition):
-        for paper in ("a4", "letter"):
-            said = " ".join(lines_of(sheet.story(Page.of(paper, wide=sheet.wide))))
-            assert page_one() in said, sheet.name
-            assert KILLS.short in said or KILLS.text in said, sheet.name
+        said = " ".join(lines_of(sheet.story(Page.of(paper, wide=sheet.wide))))
+        assert page_one() in said, sheet.name
+        assert KILLS.short in said or KILLS.text in said, sheet.name
 
 
 @pytest.mark.parametrize("lost", [page_one(), KILLS.short])
