@@ -23,6 +23,7 @@ from sequencer.motion.words import words
 
 TEMPO = 100.0  # [beats a minute] of a card's figures, unless said
 HEAD_MASS = 0.2  # [kg]
+STEERED = 0.25  # [m] of hand work from which a pattern is harder for it; common practice
 MARKS = {"joins": "●", "joins after a shift": "◐", "needs a link": "·", "wrong way round": "↺", "cannot join": "×"}  # fmt: skip
 
 
@@ -121,7 +122,7 @@ def card_record(
         "family": pattern.family,
         "summary": pattern.summary,
         "difficulty": pattern.difficulty,
-        "why": pattern.why,
+        "why": _reason(pattern, [hand["hand_work_m"] for hand in hands.values()]),
         "needs": list(pattern.needs),
         "notes": pattern.notes,
         "source": pattern.source,
@@ -133,6 +134,13 @@ def card_record(
         "parameters": parameter_records(pattern.parameters),
         "hands": hands if pattern.hybrid else {"right": hands["right"]},
     }
+
+
+def _reason(pattern: Pattern, work: Sequence[float | None]) -> str:
+    """Why a pattern is as hard as it is; much hand work is one more reason."""
+    most = max((each for each in work if each is not None), default=0.0)
+    steered = f"the prop is steered, by up to {100 * most:.0f} cm of hand work"
+    return "; ".join(filter(None, (pattern.why, steered if most >= STEERED else "")))
 
 
 def card_text(

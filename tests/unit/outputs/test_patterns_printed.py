@@ -164,3 +164,21 @@ def test_the_command_offers_every_kind():
     from sequencer.cli.patterns import PROPS
 
     assert PROPS == KINDS
+
+
+def test_hand_work_is_a_reason_of_the_difficulty():
+    assert "steered" not in card_record("extension", {})["why"]
+    assert "hand work" in card_record("pro-bend-4", {})["why"]
+
+
+def test_toroids_that_take_more_hand_work_are_said_to_be_harder():
+    book = patterns()
+    bent = [name for name in book if name.split("-bend")[0] in {"iso", "pro", "anti"}]
+    work = {name: card_record(name, {})["hands"]["right"]["hand_work_m"] for name in bent}
+    mean = {
+        level: np.mean([work[name] for name in bent if book[name].difficulty == level])
+        for level in {book[name].difficulty for name in bent}
+    }
+    assert sorted(mean) == [3, 4, 5]
+    assert work["anti-bend-4"] > work["pro-bend-4"] > work["iso-bend-4"]
+    assert mean[5] > mean[4]
