@@ -102,12 +102,21 @@ def readings_of(ways: list[Counted]) -> tuple[Reading, ...]:
     values = np.array([way.value for way in ways])
     beats = max(len(ways[0].path.frames), 1)
     weight = np.exp(np.clip((values - values.max()) / beats, -60, 0))
-    share = weight / weight.sum()
-    return tuple(
-        Reading(tempo=round(way.tempo, 2), metre=way.path.metre, share=round(float(s), 4))
-        for way, s in zip(ways, share, strict=True)
-        if s >= 0.01
-    )
+    shares: dict[int, float] = {}  # by the first way of each tempo and metre
+    for number, share in enumerate(weight / weight.sum()):
+        first = next(k for k in range(number + 1) if _alike(ways[k], ways[number]))
+        shares[first] = shares.get(first, 0.0) + float(share)
+    readings = [
+        Reading(tempo=round(ways[k].tempo, 2), metre=ways[k].path.metre, share=round(share, 4))
+        for k, share in shares.items()
+    ]
+    rest = sorted(readings[1:], key=lambda reading: -reading.share)
+    return (readings[0], *(reading for reading in rest if reading.share >= 0.01))
+
+
+def _alike(one: Counted, other: Counted) -> bool:
+    near = abs(np.log2(one.tempo / other.tempo)) < _FLIP
+    return one.path.metre == other.path.metre and bool(near)
 
 
 def decoded(beat: Floats, downbeat: Floats, metre: int, near: float | None = None) -> Path | None:
