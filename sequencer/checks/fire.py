@@ -78,10 +78,14 @@ def _too_long(
         return []
     out = burn.lit_s > burn.burn.seconds
     basis = {"measured": "timed", "stated": "stated, not timed", "default": "a default"}
+    planned = burn.end_s - burn.start_s + burn.wait_s
     together = (
         ""
-        if burn.lit_s <= burn.end_s - burn.start_s + 1e-6
+        if burn.lit_s <= planned + 1e-6
         else ("; burns with no time to soak between them count together")
+    )
+    waits = (
+        f", {burn.wait_s:.0f} s of it while those after them are lit" if burn.wait_s > 0.0 else ""
     )
     counted = (
         f"the wick burns {_clock(burn.burn.seconds)} ({basis[burn.burn.basis]})"
@@ -94,7 +98,7 @@ def _too_long(
             "burns-out" if out else "burn-reserve",
             burn,
             position,
-            f"{burn.who} is lit for {_clock(burn.lit_s)}, but {counted}{together}",
+            f"{burn.who} is lit for {_clock(burn.lit_s)}{waits}, but {counted}{together}",
             _remedies(burn, burn.burn, allowed, cuts),
             " ".join(
                 [
@@ -163,7 +167,7 @@ def _few_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[F
 def _remedies(
     burn: PlannedBurn, time: BurnTime, allowed: float, cuts: Sequence[Cut]
 ) -> tuple[str, ...]:
-    spent = burn.lit_s - (burn.end_s - burn.start_s)  # earlier burns of the same soak
+    spent = burn.lit_s - (burn.end_s - burn.start_s)  # earlier burns of the soak, and waits
     latest = burn.start_s + allowed - spent
     inside = [cut for cut in cuts if burn.start_s < cut.seconds < burn.end_s]
     found = []

@@ -66,6 +66,8 @@ def report_table(report: Report, *, width: int = 100) -> str:
 def _verdict(report: Report) -> str:
     counts = {s: sum(f.severity == s for f in report.findings) for s in SEVERITIES}
     said = ", ".join(f"{n} {severity}" for severity, n in counts.items() if n)
+    if report.ok and counts["warn"]:
+        return f"{report.show}: nothing stops the show as entered, but decide first ({said})"
     if report.ok:
         return f"{report.show}: nothing stands against the show as entered" + (
             f" ({said})" if said else ""

@@ -14,7 +14,6 @@ from sequencer.outputs.sheets.letters import width
 from sequencer.outputs.sheets.paper import FLAME, HAIR, INK, MIST, PAPER, RULE, SMALL, SOFT, TINY
 from sequencer.outputs.sheets.prose import Span, one_line
 from sequencer.outputs.sheets.wording import clock
-from sequencer.show.burning import burn_time
 
 LABELS = 104.0  # room for names at the left
 BAND, CURVE, AXIS, FLOOR, LEGEND = 14.0, 34.0, 24.0, 13.0, 17.0
@@ -66,7 +65,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
                 name,
                 [(round(b.start, 3), round(b.end, 3), b.link) for b in staged.blocks_of(name)],
                 [(round(b.start, 3), round(b.end, 3)) for b in staged.lit_of(name)],
-                burn_time(staged, name),
+                [burn.dry_s for burn in self.edition.plan.burns if burn.who == name],
             )
             for name in self.names
         ]
@@ -307,14 +306,14 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
             canvas.setFillColor(PAPER)
             canvas.setStrokeColor(SOFT)
             canvas.rect(a, middle - half, max(b - a, 0.4), 2 * half, stroke=1, fill=1)
-        time = burn_time(staged, name)
-        for burn in staged.lit_of(name):
-            start = staged.seconds(burn.start)
-            a, b = self.x(start), self.x(staged.seconds(burn.end))
+        for burn in self.edition.plan.burns:
+            if burn.who != name:
+                continue
+            a, b = self.x(burn.start_s), self.x(burn.end_s)
             canvas.setFillColor(FLAME)
             canvas.rect(a, middle - half * 0.6, b - a, half * 1.2, stroke=0, fill=1)
-            if time is not None:
-                until = self.x(start + time.seconds)
+            if burn.dry_s is not None:
+                until = self.x(burn.dry_s)
                 canvas.setStrokeColor(FLAME)
                 canvas.setLineWidth(0.8)
                 if until > b:

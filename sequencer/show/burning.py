@@ -2,7 +2,7 @@
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from sequencer.facts.burn_log import Burn, estimate, matching, read_burn_log
@@ -12,6 +12,7 @@ from sequencer.show.record import Side
 from sequencer.show.staged import Staged
 from sequencer.show.wicks import wick_area
 
+LIGHTING = 5.0  # [s] to light one performer's props; a design choice
 SIDES: tuple[Side, Side] = ("left", "right")
 
 
@@ -24,10 +25,18 @@ class PlannedBurn:
     end: float  # [beats]
     start_s: float  # [s] of the track
     end_s: float  # [s]
-    lit_s: float  # [s] burnt on this soak until `end`, earlier burns of the same soak included
+    lit_s: float  # [s] burnt on this soak until `end`, earlier burns of the same soak and waits included
     burn: BurnTime | None  # None: nobody knows how long it burns
     fuel: str
     soak: int = 0  # number of the performer's soak, from 0
+    wait_s: float = 0.0  # [s] alight before `start`, while those after them are lit
+
+    @property
+    def dry_s(self) -> float | None:
+        """When the wick is dry [s of the track]; None where nobody knows how long it burns."""
+        if self.burn is None:
+            return None
+        return self.end_s + max(self.burn.seconds - self.lit_s, self.start_s - self.end_s)
 
     def share(self) -> float:
         """Planned time over burning time; inf where that is unknown."""
@@ -144,7 +153,32 @@ def planned_burns(show: Staged, *, refuel_seconds: float) -> tuple[PlannedBurn, 
                     soak=soak,
                 )
             )
-    return tuple(sorted(out, key=lambda each: (each.start, show.show.names.index(each.who))))
+    ordered = sorted(out, key=lambda each: (each.start, show.show.names.index(each.who)))
+    return _with_waits(ordered)
+
+
+def _with_waits(burns: Sequence[PlannedBurn]) -> tuple[PlannedBurn, ...]:
+    """Burns, by start, with the time that each is alight before it begins."""
+    waited: dict[tuple[str, int], float] = {}
+    out = []
+    for start in dict.fromkeys(burn.start for burn in burns):
+        together = [
+            replace(burn, lit_s=burn.lit_s + waited.get((burn.who, burn.soak), 0.0))
+            for burn in burns
+            if burn.start == start
+        ]
+        order = sorted(together, key=lambda burn: -spare(burn))
+        waits = {burn.who: LIGHTING * left for left, burn in enumerate(reversed(order))}
+        for burn in together:
+            wait, key = waits[burn.who], (burn.who, burn.soak)
+            waited[key] = waited.get(key, 0.0) + wait
+            out.append(replace(burn, lit_s=burn.lit_s + wait, wait_s=wait))
+    return tuple(out)
+
+
+def spare(burn: PlannedBurn) -> float:
+    """Burning time left when a flame is put out [s]; 0 where nobody knows how long it burns."""
+    return burn.burn.seconds - burn.lit_s if burn.burn else 0.0
 
 
 def lit_at_once(burns: tuple[PlannedBurn, ...]) -> tuple[int, PlannedBurn | None]:

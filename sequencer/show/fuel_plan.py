@@ -10,13 +10,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from sequencer.facts.fuels import Fuel
-from sequencer.show.burning import PlannedBurn, known_fuel
+from sequencer.show.burning import PlannedBurn, known_fuel, spare
 from sequencer.show.record import Side
 from sequencer.show.staged import Staged
 
 SPIN_OFF = 0.25  # [1] of what a wick takes up; a design choice
 SPARE = 0.20  # [1] of what all wicks take up, for a spill or one relight; a design choice
-LIGHTING = 5.0  # [s] to light one performer's props; a design choice
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -133,19 +132,13 @@ def lighting_order(burns: Sequence[PlannedBurn]) -> tuple[Lighting, ...]:
     found = []
     for start in sorted({burn.start for burn in burns}):
         together = [burn for burn in burns if burn.start == start]
-        ordered = sorted(together, key=lambda burn: -_spare(burn))
-        last = len(ordered) - 1
         lights = tuple(
             Light(
                 burn=burn,
-                at_s=burn.start_s - LIGHTING * (last - index),
-                spare_s=None if burn.burn is None else _spare(burn) - LIGHTING * (last - index),
+                at_s=burn.start_s - burn.wait_s,
+                spare_s=None if burn.burn is None else spare(burn),
             )
-            for index, burn in enumerate(ordered)
+            for burn in sorted(together, key=lambda burn: -burn.wait_s)
         )
         found.append(Lighting(start=start, start_s=together[0].start_s, lights=lights))
     return tuple(found)
-
-
-def _spare(burn: PlannedBurn) -> float:
-    return burn.burn.seconds - burn.lit_s if burn.burn else 0.0

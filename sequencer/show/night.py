@@ -11,8 +11,9 @@ from dataclasses import dataclass
 
 from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
+from sequencer.show.burning import LIGHTING
 from sequencer.show.evening import Role, StopCall
-from sequencer.show.fuel_plan import LIGHTING, SPARE, Light
+from sequencer.show.fuel_plan import SPARE, Light
 from sequencer.show.safety_plan import SafetyPlan
 from sequencer.show.staged import Staged
 
@@ -86,20 +87,23 @@ def run_of_the_night(show: Staged, plan: SafetyPlan) -> RunOfNight:
         begins=show.show.begins,
         steps=tuple(sorted(steps, key=lambda step: step.at)),
         go=_go(show, plan),
-        stop=stop_call(plan.lit_at_once, show.show.stop_call),
+        stop=stop_call(plan.lit_at_once, show.show.stop_call, caller=show.show.emergency.caller),
         log=_log(show, plan),
     )
 
 
-def stop_call(lit: int, call: StopCall | None = None) -> tuple[Stop, ...]:
+def stop_call(
+    lit: int, call: StopCall | None = None, *, caller: str | None = None
+) -> tuple[Stop, ...]:
     """What everybody does on the stop word; with nobody lit, no flame is to be put out.
 
-    What the show agrees for a role takes the place of what is usual; persons it names come last.
+    What the show agrees for a role takes the place of what is usual; persons it names come last. Whoever
+    the emergency card names calls for help, in the lead's stead.
 
     Source: common practice; a shared stop word, juggling society, Dublin [A37; read].
     """
     agreed = (call or StopCall()).does
-    usual = _usual(lit > 0)
+    usual = _usual(lit > 0, caller)
     roles = tuple(Stop(role=each.role, does=agreed.get(each.role, each.does)) for each in usual)
     known = {each.role for each in usual}
     persons = (Stop(role=name, does=does) for name, does in agreed.items() if name not in known)
@@ -111,7 +115,16 @@ def agreed_on_stop(call: StopCall, who: str | None, role: Role) -> tuple[str, ..
     return call.does.get(who or "", call.does.get(role, ()))
 
 
-def _usual(flame: bool) -> tuple[Stop, ...]:
+def calling(caller: str | None) -> str:
+    """What the lead does to have help called."""
+    return (
+        f"have {caller} call for help and name the gate"
+        if caller
+        else "call for help, name the gate"
+    )
+
+
+def _usual(flame: bool, caller: str | None) -> tuple[Stop, ...]:
     performer: tuple[str, ...] = ("stand still", "let the heads hang away from you and everybody")
     if flame:
         performer = (
@@ -137,7 +150,7 @@ def _usual(flame: bool) -> tuple[Stop, ...]:
             role="lead",
             does=(
                 "decide: go on, end, or clear the place",
-                "call for help, name the gate",
+                calling(caller),
                 "note the time",
             ),
         ),
@@ -251,8 +264,10 @@ def _go(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
     for kind, word in _PEOPLE:
         needed = book.needed(kind, plan.lit_at_once)
         if needed:
-            several = "" if needed[0] == 1 else "s"
-            lines.append(f"{needed[0]} {word}{several} on post, with one job each")
+            posted = sum(each.duty == word.removesuffix(" guard") for each in show.show.crew)
+            count = max(posted, needed[0])  # response was worked out for all who are posted
+            several = "" if count == 1 else "s"
+            lines.append(f"{count} {word}{several} on post, with one job each")
     permit = show.show.rules.permit
     lines.append(f"permit at hand: {permit}" if permit else "permit at hand: none is recorded")
     blank = [word.lower() for word, entered in show.show.emergency.lines if entered is None]
@@ -285,7 +300,12 @@ def _set_out(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
     for kind, (one, several) in _THINGS.items():
         needed = plan.book.needed(kind, plan.lit_at_once)
         if needed:
-            lines.append(f"{needed[0]} {one if needed[0] == 1 else several}")
+            lines.append(f"at least {needed[0]} {one if needed[0] == 1 else several} in all")
+    lines += [
+        f"{each.name}, {each.duty}: {', '.join(each.equipment)}"
+        for each in show.show.crew
+        if each.equipment
+    ]
     return tuple(lines)
 
 
@@ -310,7 +330,7 @@ def _log(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
         "who was there and in which role",
         *(
             f"burn of {burn.who} from {show.position(burn.start)}: planned "
-            f"{burn.end_s - burn.start_s:.0f} s, lasted … s, burnt out / put out"
+            f"{burn.end_s - burn.start_s + burn.wait_s:.0f} s, lasted … s, burnt out / put out"
             for burn in plan.burns
         ),
         "stops called, by whom, why",

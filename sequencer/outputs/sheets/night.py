@@ -13,10 +13,10 @@ from sequencer.outputs.sheets.paper import CUE, HAIR, HEAD, INK, RULE, SMALL, SO
 from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.ticks import ticked
 from sequencer.outputs.sheets.wording import NB, brief, clock
-from sequencer.show.night import MINUTE, RunOfNight, Step, run_of_the_night
+from sequencer.show.night import MINUTE, RunOfNight, Step, calling, run_of_the_night
 
 _TOGETHER = 6  # boxes, or names, that stay on one page with their step
-_STOP = "You: decide whether to go on, to end, or to clear the place; call for help, name the gate."
+_STOP = "You: decide whether to go on, to end, or to clear the place; {}."
 
 
 def night_sheet(edition: Edition) -> Sheet:
@@ -30,6 +30,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     begins = night.begins or "write in: ____"
     facts = [("Song starts", begins), ("Load-in", _when(night, night.steps[0].at))]
     last = night.steps[-1]
+    called = edition.said(calling(edition.staged.show.emergency.caller))
     facts.append(("All done", _when(night, last.at)))
     story = opening(
         edition,
@@ -37,7 +38,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         kind="Run of the night",
         title=edition.title,
         facts=facts,
-        stop=doing_on_stop(edition, None, "lead", _STOP),
+        stop=doing_on_stop(edition, None, "lead", _STOP.format(called)),
     )
     story += _go_block(edition, night, room)
     story += _steps_block(edition, night, room)

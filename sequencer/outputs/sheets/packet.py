@@ -295,6 +295,8 @@ def _burns(edition: Edition, room: float) -> list[Flowable]:
             else f"{span_seconds(burn.burn.seconds)}, {burn.burn.basis}"
         )
         share = "" if burn.burn is None else f"\n{100 * burn.share():.0f}{NB}% of it planned"
+        if share and burn.wait_s:
+            share += f", {span_seconds(burn.wait_s)} of it while others are lit"
         x, y, _ = place_at(edition.staged, burn.who, burn.start)
         rows.append(
             [

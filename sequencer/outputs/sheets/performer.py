@@ -266,6 +266,9 @@ def _fire_row(edition: Edition, who: str, entry: Entry, time: Cell, ink: Color) 
         planned = staged.seconds(burn.end) - staged.seconds(burn.start)
         title = "LIGHT UP"
         words = f"Out at {clock(staged.seconds(burn.end))}, after {span_seconds(planned)}"
+        wait = edition.wait_of(who, burn.start)
+        if wait:
+            words = f"Alight {span_seconds(wait)} before, while others are lit. {words}"
     else:
         title, words = "PUT OUT", "Smother, check it is out, hand over"
     lines = [

@@ -137,10 +137,11 @@ def fire_block(edition: Edition, room: float) -> list[Flowable]:
 
 def _lit_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
     expected = f"expected out {clock(burn.end_s)} ({span_seconds(burn.end_s - burn.start_s)})"
+    if burn.wait_s:
+        expected = f"alight {span_seconds(burn.wait_s)} before, while others are lit; {expected}"
     dry = "burning time not known"
-    if burn.burn is not None:
-        left = burn.burn.seconds - (burn.lit_s - (burn.end_s - burn.start_s))
-        dry = f"wick dry about {clock(burn.start_s + max(left, 0.0))} ({burn.burn.basis})"
+    if burn.burn is not None and burn.dry_s is not None:
+        dry = f"wick dry about {clock(burn.dry_s)} ({burn.burn.basis})"
     name: Cell = [
         who_cell(edition, burn.who),
         Prose(Span(expected, "Regular", TEXT), role="TD"),

@@ -179,13 +179,15 @@ def test_the_remedies_of_a_burn_name_sections_and_hold():
         each for each in changed(("until: 81.1", "until: 121.1")) if each.who == ("Wren",)
     ]
 
-    assert finding.code == "burn-reserve"
+    # 240 s of dance, after 5 s in which the other is lit; the wick burns 240 s
+    assert finding.code == "burns-out"
+    assert "lit for 4:05.0, 5 s of it while those after them are lit" in finding.message
     # 192 s allowed: the last border before it is the end's start at 3:00.0, bar 91
     assert finding.remedies[0].startswith("put Wren out at 91.1 (end, 3:00.0), 60 s earlier")
     assert (
         finding.remedies[1] == "relight off stage, with a second soaked prop, at 91.1 (end, 3:00.0)"
     )
-    assert finding.remedies[2].startswith("a wick that holds at least 1.25 times the fuel")
+    assert finding.remedies[2].startswith("a wick that holds at least 1.28 times the fuel")
 
 
 def test_the_posts_that_are_proposed_mend_it():

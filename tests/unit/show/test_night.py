@@ -8,8 +8,9 @@ import pytest
 from sequencer.errors import InputError
 from sequencer.facts.profiles import profile
 from sequencer.facts.rule_book import rule_book
+from sequencer.show.burning import LIGHTING
 from sequencer.show.document import parse_document
-from sequencer.show.fuel_plan import LIGHTING, SPARE, SPIN_OFF
+from sequencer.show.fuel_plan import SPARE, SPIN_OFF
 from sequencer.show.night import MINUTE, run_of_the_night, stop_call
 from sequencer.show.reading import show_from_document
 from sequencer.show.safety_plan import proposed_posts, safety_plan
@@ -96,6 +97,32 @@ def test_who_has_least_to_spare_is_lit_last(plan):
     assert second.lights[1].at_s == second.start_s == 160.0
 
 
+def test_a_flame_counts_from_the_torch_not_from_the_first_beat(show, plan):
+    """Wren is alight while Moss is lit: 80 s of dance are 85 s of burn, and the wick is dry at 235 s."""
+    wren, moss = plan.burns[0], plan.burns[1]
+
+    assert (wren.who, wren.wait_s, wren.lit_s, wren.dry_s) == ("Wren", LIGHTING, 85.0, 235.0)
+    assert (moss.who, moss.wait_s, moss.lit_s, moss.dry_s) == ("Moss", 0.0, 80.0, 240.0)
+    assert any(
+        "of Wren" in line and "planned 85 s" in line for line in run_of_the_night(show, plan).log
+    )
+
+
+def test_whom_the_emergency_card_names_is_who_calls():
+    said = {part.role: part.does for part in stop_call(1, caller="Hazel")}
+
+    assert "have Hazel call for help and name the gate" in said["lead"]
+    assert not any(line.startswith("call for help") for line in said["lead"])
+
+
+def test_what_the_posts_carry_is_set_out(show, plan):
+    steps = run_of_the_night(show, plan).steps
+    lines = next(step.checks for step in steps if step.what == "set out equipment")
+
+    assert "Flint, spotter: damp towel" in lines
+    assert "at least 2 damp towels in all" in lines
+
+
 def test_the_night_runs_from_load_in_to_the_end_of_the_fire_watch(show, plan):
     night = run_of_the_night(show, plan)
     said = [step.what for step in night.steps]
@@ -128,7 +155,8 @@ def test_go_and_log_name_the_rules_and_every_burn(show, plan):
     night = run_of_the_night(show, plan)
 
     assert any("6.7 m/s (Beaufort 4; borrowed from open burning)" in line for line in night.go)
-    assert "1 spotter on post, with one job each" in night.go
+    # the rule asks one for two lit; two are posted, and the response holds with both
+    assert "2 spotters on post, with one job each" in night.go
     assert any("none is recorded" in line for line in night.go)
     assert sum(line.startswith("burn of") for line in night.log) == 4
 
