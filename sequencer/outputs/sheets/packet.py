@@ -5,7 +5,6 @@ Lengths in points; scales are of the print at 100 %.
 
 from collections.abc import Sequence
 from functools import partial
-from math import dist
 
 from reportlab.platypus import CondPageBreak, Flowable, PageBreak, Spacer
 
@@ -13,6 +12,7 @@ from sequencer.facts.sources import Range
 from sequencer.outputs.sheets.audience import audience_block
 from sequencer.outputs.sheets.blocks import Cell, grid, head_cell, heading
 from sequencer.outputs.sheets.cues import place_at
+from sequencer.outputs.sheets.distances import distances_block
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.emergency import emergency_block
 from sequencer.outputs.sheets.formations import scene_of
@@ -147,50 +147,14 @@ def _site_plan(edition: Edition, page: Page) -> list[Flowable]:
     plan = StagePlan(scene, tall=tall, scale=POINTS_A_METRE / scale)
     words = (
         f"Scale 1 : {scale} when printed at 100 % (check the bar). Formation “{brief(staged.standings[index].formation)}”, "
-        f"from {clock(staged.seconds(staged.standings[index].start))}. Circles are arm, prop and flame at full reach."
+        f"from {clock(staged.seconds(staged.standings[index].start))}. Circles are arm, prop and flame at full reach; lengths drawn run from where people stand."
     )
     return [
         heading("Site plan", before=0),
         Prose(Span(words, "Regular", SMALL, SOFT), after=4),
         plan,
         Spacer(1, 4),
-        *_distances(edition, page.inner),
-    ]
-
-
-def _distances(edition: Edition, room: float) -> list[Flowable]:
-    """Straight distances of what stands still, and the smallest of what moves."""
-    venue = edition.staged.show.venue
-    places = [spot[:2] for standing in edition.staged.standings for spot in standing.spots.values()]
-    lines: list[tuple[str, str]] = []
-    if venue.fuel_station is not None and places:
-        near = min(dist(venue.fuel_station, place) for place in places)
-        lines.append(("fuel station to the nearest place of a performer", metres(near, decimals=2)))
-    for tool in venue.extinguishers:
-        if places:
-            far = max(dist(tool.at, place) for place in places)
-            lines.append(
-                (f"extinguisher {tool.rating} to the farthest place", metres(far, decimals=2))
-            )
-    for one in edition.close_passes():
-        if "audience" in one.between or any(edge.name in one.between for edge in venue.audience):
-            words = " – ".join(brief(name) for name in one.between)
-            lines.append(
-                (
-                    f"{words}, outer edge of prop and flame",
-                    f"{metres(one.distance, decimals=2)} (asked for {metres(one.required, decimals=2)})",
-                )
-            )
-    if not lines:
-        return []
-    rows: list[list[Cell]] = [
-        [Prose(Span(name, "Regular", TEXT), role="TD"), Prose(Span(far, "Bold", TEXT), role="TD")]
-        for name, far in lines[:12]
-    ]
-    return [
-        CondPageBreak(100),
-        heading("Distances", level=2),
-        grid(rows, [room * 0.62, room * 0.38], pad=2.5),
+        *distances_block(edition, page.inner),
     ]
 
 

@@ -1,5 +1,6 @@
 import json
 import math
+from dataclasses import replace
 
 import pytest
 
@@ -60,6 +61,13 @@ def test_table_of_a_show_without_findings_says_as_entered():
     assert report_table(Report(show="x.yaml")) == (
         "x.yaml: nothing stands against the show as entered\n"
     )
+
+
+def test_a_warning_is_not_told_as_nothing(rounds):
+    warn = replace(rounds.report().findings[0], severity="warn")
+    table = report_table(Report(show="x.yaml", findings=(warn,)))
+
+    assert table.startswith("x.yaml: nothing stops the show as entered, but decide first (1 warn)")
 
 
 @pytest.mark.parametrize("width", [20, 60, 72, 100, 200])
