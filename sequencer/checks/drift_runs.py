@@ -8,7 +8,6 @@ not depend on how many processes dance them, nor on how often the work was inter
 import hashlib
 import json
 import signal
-import threading
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager, suppress
 from dataclasses import astuple, dataclass
@@ -160,15 +159,18 @@ def _worked(
 
 @contextmanager
 def _deaf_to_interrupts() -> Iterator[None]:
-    """Processes started in here do not answer Ctrl-C; this one ends them, without their tracebacks."""
-    if threading.current_thread() is not threading.main_thread():
+    """Processes started in here do not answer Ctrl-C; this one ends them, without their tracebacks.
+
+    Ctrl-C is held back meanwhile, not lost; where signals cannot be held back (Windows) nothing is done.
+    """
+    if not hasattr(signal, "pthread_sigmask"):
         yield
         return
-    before = signal.signal(signal.SIGINT, signal.SIG_IGN)
+    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
     try:
         yield
     finally:
-        signal.signal(signal.SIGINT, before)
+        signal.pthread_sigmask(signal.SIG_SETMASK, before)
 
 
 def _some(work: Work, part: range) -> list[Run]:
