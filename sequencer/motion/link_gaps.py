@@ -83,19 +83,20 @@ def shape_gap(motion: Motion, room: Room) -> float:
         Whose `solids` are the shape.
     """
     wide = np.cross(motion.plane, motion.tether)
-    least = np.inf
-    for solid in room.solids:
-        start, end = (
-            motion.hand + spot.along * motion.tether + spot.across * wide
-            for spot in (solid.start, solid.end)
-        )
-        for capsule in room.body.capsules:
-            low, high = (
-                np.broadcast_to(np.array(e), start.shape) for e in (capsule.start, capsule.end)
-            )
-            gap = segment_segment(start, end, low, high)[0].min() - capsule.radius - solid.radius
-            least = min(least, float(gap))
-    return least
+    spots = np.array([(solid.start, solid.end) for solid in room.solids])
+    along, across = (spots[:, :, k].T[:, :, None, None, None] for k in (0, 1))
+    start, end = motion.hand + along * motion.tether + across * wide  # (solids, 1, k, 3) each
+    capsules = room.body.capsules
+    low, high = (
+        np.array([getattr(capsule, which) for capsule in capsules])[:, None]
+        for which in ("start", "end")
+    )
+    shape = np.broadcast_shapes(start.shape, low.shape)
+    ends = (np.broadcast_to(part, shape) for part in (start, end, low, high))
+    radii = np.add.outer(
+        [solid.radius for solid in room.solids], [capsule.radius for capsule in capsules]
+    )
+    return float(np.min(segment_segment(*ends)[0].min(axis=-1) - radii))
 
 
 def _ends(hand: Floats, tethers: Floats, room: Room) -> tuple[Floats, Floats]:
