@@ -143,7 +143,13 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
                 required=requirements.stage_edge,
                 rule="stage_edge",
                 said="the middle of the body",
-                mend=lambda short: f"move the place or the walk {_up(short)} m towards the stage",
+                # Beyond the edge the distance is 0 however far: no number of metres is known to do.
+                mend=lambda short: (
+                    f"move the place or the walk {_up(short)} m towards the stage"
+                    if short <= requirements.stage_edge - TOLERANCE
+                    else "move the place or the walk onto the stage, "
+                    f"{requirements.stage_edge:.2f} m in from its edge"
+                ),
             )
         )
     for piece in venue.scenery:
@@ -279,6 +285,8 @@ def _finding(
     moving = ask.measure in {"parts", "flames", "wicks"}
     work = leeway_words(float(found.at[k]), dancer) if moving else ""
     gap = f"comes within {worst:.2f} m of" if worst >= 0 else f"reaches {-worst:.2f} m into"
+    if ask.measure == "place" and worst < TOLERANCE:
+        gap = "goes beyond"
     return Finding(
         code=ask.code,
         severity=ask.severity,

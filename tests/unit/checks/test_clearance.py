@@ -272,3 +272,18 @@ def test_hand_work_is_in_the_distances_and_said(dance):
             for each in (plain, wider)
         ]
         assert found[0] == found[1]
+
+
+def test_one_who_stands_off_the_stage_is_not_told_a_length_that_would_not_do(dance):
+    """In the middle of a hole the distance is 0, but half a metre more is needed than that says."""
+    hole = ((-1.0, 7.5), (1.0, 7.5), (1.0, 8.5), (-1.0, 8.5))
+    stage = Region(((-4.0, 4.0), (4.0, 4.0), (4.0, 12.0), (-4.0, 12.0)), (hole,))
+    (finding,) = checked([dance.dancer("Ada", (0, 8))], Venue(stage=stage)).findings
+
+    assert finding.code == "off-stage"
+    assert "goes beyond edge of the stage" in finding.message
+    assert finding.remedies == (
+        "move the place or the walk onto the stage, 0.30 m in from its edge",
+    )
+    (near,) = checked([dance.dancer("Ada", (0, 11.9))], Venue(stage=stage)).findings
+    assert near.remedies == ("move the place or the walk 0.20 m towards the stage",)
