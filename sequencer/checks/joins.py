@@ -188,6 +188,10 @@ def _told(show: Staged, found: list[Joint]) -> list[Finding]:
     return told
 
 
+def _beats(count: float) -> str:
+    return f"{count:g} beat{'' if count == 1 else 's'}"
+
+
 def _finding(show: Staged, same: list[Joint]) -> Finding:
     joint = same[0]
     kind = joint.verdict.kind
@@ -195,8 +199,8 @@ def _finding(show: Staged, same: list[Joint]) -> Finding:
     what = {
         "wrong way round": "the prop comes out of the first turning the other way round than the "
         "second wants it",
-        "joins after a shift": f"the second joins only {joint.verdict.shift:g} beats into its pattern",
-        "needs a link": f"the two need a link of {joint.verdict.link_beats:g} beats between them",
+        "joins after a shift": f"the second joins only {_beats(joint.verdict.shift)} into its pattern",
+        "needs a link": f"the two need a link of {_beats(joint.verdict.link_beats)} between them",
         "cannot join": f"no link of up to 4 beats joins them ({joint.verdict.reason})",
     }[kind]
     common = [

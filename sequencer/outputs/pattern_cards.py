@@ -164,7 +164,7 @@ def card_text(
         + (f" ({card['why']})" if card["why"] else ""),
         card["summary"],
         "",
-        f"one hand cycle: {card['cycle_beats']:g} beats unless the show says otherwise",
+        f"one hand cycle: {card['cycle_beats']:g} beat{'' if card['cycle_beats'] == 1 else 's'} unless the show says otherwise",
     ]
     for side, hand in card["hands"].items():
         lines += _hand_lines(side, hand, card)

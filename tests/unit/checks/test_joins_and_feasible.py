@@ -121,7 +121,7 @@ def test_a_second_cycle_mends_it():
     ("after", "code", "said"),
     [
         ("{pattern: static-spin, beats: 4, shift: 0.5}", "needs-a-shift", "0.5 beats into its pattern"),
-        ("{pattern: corkscrew, beats: 4}", "needs-a-link", "a link of 1 beats"),
+        ("{pattern: corkscrew, beats: 4}", "needs-a-link", "a link of 1 beat between"),
         ("{pattern: static-spin, with: {turn: clockwise}, beats: 4}", "wrong-way-round", "other way round"),
     ],
 )  # fmt: skip
