@@ -108,11 +108,21 @@ class DriftedCourse:
 
 
 def later(
-    leeway: Mapping[Side, tuple[Leeway, ...]], beats: float
+    leeway: Mapping[Side, tuple[Leeway, ...]],
+    beats: float,
+    middle: float = 0.0,
+    stretch: float = 1.0,
 ) -> dict[Side, tuple[Leeway, ...]]:
-    """The same leeway some beats later."""
+    """The same leeway some beats later and at another tempo, as `DriftedCourse` runs."""
     return {
-        side: tuple(Leeway(each.start + beats, each.end + beats, each.size) for each in own)
+        side: tuple(
+            Leeway(
+                (each.start - middle) / stretch + middle + beats,
+                (each.end - middle) / stretch + middle + beats,
+                each.size,
+            )
+            for each in own
+        )
         for side, own in leeway.items()
     }
 
@@ -157,7 +167,7 @@ def drifted(dancer: Dancer, spread: Spread, draw: np.random.Generator, middle: f
         courses=courses,
         floor=_walked(dancer.floor, places, facings, late),
         lit=dancer.lit,
-        leeway=later(dancer.leeway, late),
+        leeway=later(dancer.leeway, late, middle, stretch),
     )
 
 

@@ -11,7 +11,7 @@ from sequencer.geometry.prisms import plane
 from sequencer.motion.approach import approaches
 from sequencer.motion.cells import cells
 from sequencer.motion.course import Course, Span
-from sequencer.motion.drifting import later
+from sequencer.motion.drifting import Spread, drifted, later
 from sequencer.motion.leeway import leeways_of
 from sequencer.motion.library import law_for
 from sequencer.motion.parts import Leeway
@@ -92,6 +92,19 @@ def test_the_larger_counts_where_two_overlap(dance):
     assert_allclose(more[:4], 0)
     moved = replace(ada, leeway=later(ada.leeway, 2.0))
     assert_allclose(moved.leeways(beats + 2.0), ada.leeways(beats))
+
+
+def test_a_dancer_of_another_tempo_carries_it_where_the_block_is(dance):
+    """Far from the middle of a show an error of the tempo is worth half a beat."""
+    ada = replace(dance.dancer(), leeway={"right": (Leeway(200.0, 208.0, 0.3),)})
+    draw = np.random.default_rng(4)
+    spread = Spread(place=0.0, facing=0.0, timing=0.0, tempo=0.005, tether=0.0, hand=0.0)
+    late = drifted(ada, spread, draw, 10.0)
+    own = late.courses["right"]
+    edges = own._own(np.ravel([each[:2] for each in late.leeway["right"]]))
+
+    assert abs(own.stretch - 1.0) > 1e-3
+    assert_allclose(edges, [200.0, 208.0], atol=1e-9)
 
 
 def test_distances_between_performers_carry_it(dance):
