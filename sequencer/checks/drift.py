@@ -240,7 +240,7 @@ def _finding(one: Gathering, count: Count, requirements: Requirements) -> Findin
             if one.matters
             else "mend the likelier conflicts first",
         ),
-        source="this tool's repeated drawing; spread as the show states it",
+        source="this tool's repeated drawing; spread: `drift` of the show, or this tool's own where it says none",
     )
 
 
