@@ -102,5 +102,6 @@ def _round_trip() -> YAML:
     yaml = YAML(typ="rt")
     yaml.preserve_quotes = True
     yaml.width = 4096
+    yaml.brace_single_entry_mapping_in_flow_sequence = True  # [{line: …}] keeps its braces
     yaml.indent(mapping=2, sequence=4, offset=2)
     return yaml

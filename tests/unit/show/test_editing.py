@@ -25,6 +25,11 @@ def test_one_value_changes_and_nothing_else():
     assert edited == TEXT.replace("lobes: 3   # odd", "lobes: 4   # odd")
 
 
+def test_braces_of_one_key_in_a_list_stay():
+    text = "venue:\n  audience: [{line: [[-9, -4], [9, -4]]}]\ntitle: a\n"
+    assert edited_text(text, [(("title",), "b")]) == text.replace("title: a", "title: b")
+
+
 def test_bar_beat_keeps_its_text_and_comments_stay():
     edited = edited_text(TEXT, [(("timeline", 0, "beats"), 12), (("timeline", 1, "shift"), 2)])
     for kept in (
