@@ -246,6 +246,15 @@ def test_two_staffs_meet_where_two_poi_pass():
     assert props_gap((left, staff), (right, staff), [0.0, 4.0])[0].value < 0
 
 
+def test_two_fans_meet_with_their_outer_spokes():
+    """Wider across than they are deep: a ball that held only their depth would miss it."""
+    fan = Prop(kind="fan", length=0.4, mass=0.5, wicks=5, spread=pi, wick_radius=0.03)
+    left, right = (course("static-spin", "right", across=x) for x in (-0.3, 0.3))
+    hands = [own.at(np.array(0.0)).hand for own in (left, right)]
+    assert_allclose(np.linalg.norm(hands[1] - hands[0]), 0.6, atol=1e-9)  # tips reach 0.43
+    assert props_gap((left, fan), (right, fan), [0.0, 4.0])[0].value < 0
+
+
 def test_parts_keep_their_index():
     for k, part in enumerate(FRONT_PARTS):
         assert PARTS[k][:3] == part[:3]

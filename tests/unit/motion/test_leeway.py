@@ -77,6 +77,19 @@ def test_blocks_carry_it_and_what_is_rigid_has_none():
     assert leeways_of(own, STAFF, tempo) == ()
 
 
+def test_the_fastest_beat_of_a_block_sets_its_margin():
+    """The fastest tempo of the whole block counts, not that of its first beat."""
+    law = law_for("antispin-flower-4", {}, side="right", body=BODY)
+    own = Course((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label="flower"),))
+    seconds = np.append(0.0, np.cumsum([0.9] * 4 + [0.5] * 20))
+    (found,) = leeways_of(own, POI, TempoMap(seconds))
+    sizes = [
+        leaves(law, length=POI.length, tempo=tempo, start=0.0, end=8.0)
+        for tempo in (60 / 0.9, 120.0)
+    ]
+    assert found.size == sizes[1] != sizes[0]
+
+
 def test_the_larger_counts_where_two_overlap(dance):
     ada = replace(
         dance.dancer(), leeway={"right": (Leeway(0.0, 4.25, 0.1), Leeway(3.75, 8.0, 0.3))}
