@@ -236,6 +236,20 @@ def test_no_place_on_a_prop_outruns_its_bound(kind, data, first, last):
     assert np.all(np.isfinite(bounds))  # and is of use
 
 
+@pytest.mark.parametrize("kind", ["fan", "hoop"])
+@pytest.mark.parametrize("name", ["pro-bend-4", "anti-bend-3", "corkscrew", "extension"])
+def test_no_wick_is_faster_than_said(kind, name):
+    """A wick beside the axis moves with the turning of the whole frame, not with the axis alone."""
+    spread = {"spread": 3.0} if kind == "fan" else {}
+    prop = Prop(kind=kind, length=0.6, mass=1.0, wicks=8, wick_radius=0.03, **spread)
+    own = course(name)
+    ada = dancer(prop, own)
+    beats = np.linspace(0.0, 0.999, 8001)
+    at = ada.wick_places(beats)["right"]  # the place is held until beat 1
+    moved = np.linalg.norm(np.diff(at, axis=1), axis=-1).max() / (beats[1] - beats[0])
+    assert moved <= prop.fastest(own.spans[0].law.bounds())
+
+
 def test_two_staffs_meet_where_two_poi_pass():
     """Behind the hands there is nothing of a poi; a staff's rear ends may meet there."""
     left = course("static-spin", "left")
