@@ -223,7 +223,7 @@ def _cautions(edition: Edition) -> list[Flowable]:
 def _back(edition: Edition, who: str) -> list[Flowable]:
     call = edition.staged.show.stop_call
     agreed = agreed_on_stop(call, who, "performer")
-    does = "; ".join(agreed) or "Stop the props, away from people, put out"
+    does = "; ".join(agreed) or "Stop the props, low, away from people; stay, your spotter comes"
     said = brief(f"Three times “{call.word}”, {call.signal}. {does}.", most=260)
     card = edition.staged.show.emergency
     urgent = (

@@ -199,14 +199,18 @@ def _steps(edition: Edition) -> list[Flowable]:
         lines.append(f"The station stands {place_words(x, y)}, shut while anybody is lit.")
     distance = book.strictest("fuel-point-distance")
     if distance is not None:
-        lines.append(f"No lit prop within {metres(distance.number)} of it ({distance.printed}).")
+        lines.append(
+            f"No lit prop within {metres(distance.number)} of it; the rule says “{distance.printed}”."
+        )
     for kind, words in (
         ("soak-seconds", "Soak"),
         ("spin-off-seconds", "Spin or shake off into the container"),
     ):
         rule = book.strictest(kind)
         if rule is not None:
-            lines.append(f"{words}: {span_seconds(rule.number)} at least ({rule.printed}).")
+            lines.append(
+                f"{words}: {span_seconds(rule.number)} at least; the rule says “{rule.printed}”."
+            )
     lines += [
         "One can open at a time; lid on before the next person comes.",
         "Wipe hands and handles, then walk to where you light: fuel and flame are never handled together.",

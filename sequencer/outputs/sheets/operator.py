@@ -16,7 +16,16 @@ from sequencer.outputs.sheets.furniture import Sheet
 from sequencer.outputs.sheets.notices import cautions_block, doing_on_stop, findings_block, opening
 from sequencer.outputs.sheets.paper import CUE, INK, LEAD, MIST, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.prose import Prose, Span
-from sequencer.outputs.sheets.wording import NB, brief, clock, clock_fine, listed, number, plural
+from sequencer.outputs.sheets.wording import (
+    NB,
+    brief,
+    clock,
+    clock_fine,
+    listed,
+    number,
+    plural,
+    span_seconds,
+)
 from sequencer.outputs.timeline_strip import TimelineStrip
 from sequencer.timing.timecode import RATES, frame_at, timecode_of
 
@@ -149,6 +158,13 @@ def _standing_orders(edition: Edition) -> list[Flowable]:
         "Never restart the track while anybody is lit. After a stop the lead says when it goes on.",
         "No strobe while anybody is lit; keep the ground visible before and after the act.",
     ]
+    before = [b for b in edition.plan.burns if b.wait_s > b.start_s]
+    if before:
+        waits = max(burn.wait_s - burn.start_s for burn in before)
+        lines.insert(
+            1,
+            f"The first flame is lit {span_seconds(waits)} before the track starts: start it on the lead’s word.",
+        )
     if last is not None:
         lines.append(
             f"Work light stays on from the last flame ({clock(edition.staged.seconds(last))}) "

@@ -64,7 +64,10 @@ LONG_HANDS = 110  # letters: hands that take more are told once, then by where t
 INLINE_NOTE, NOTE_PIECE = 240, 600  # letters: longer notes get rows of their own, in pieces
 _LINK = "link"
 Stood: TypeAlias = tuple[str, str]  # place and facing, in words
-_STOP = "You: stop the props, kneel or step away from people, put the flame out. Do not run."
+_STOP = (
+    "You: stop the props, low and away from you and from people. Stay where you are seen: your spotter comes "
+    "and smothers. Clothes alight: lie down. Do not run."
+)
 
 
 def performer_sheet(edition: Edition, who: str) -> Sheet:

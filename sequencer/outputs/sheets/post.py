@@ -23,6 +23,7 @@ from sequencer.outputs.sheets.prose import Prose, Span
 from sequencer.outputs.sheets.rows import when_cell, who_cell
 from sequencer.outputs.sheets.wording import NB, brief, listed, metres, place_words, slug
 from sequencer.show.model import Post
+from sequencer.show.night import calling
 
 NEAR = 3.0  # [m] who stands nearer to a post is shown to it
 
@@ -30,7 +31,7 @@ _STOP = {
     "spotter": "You: go to your performer from where they see you, damp towel ready, smother from the head down.",
     "perimeter": "You: keep the audience back and the way out free; guide people away, nobody runs.",
     "fuel keeper": "You: shut every can, keep people and flames away from the fuel, hand out nothing.",
-    "lead": "You: music off, lights up, call the emergency service if anybody is hurt, count your people.",
+    "lead": "You: music off, lights up; if anybody is hurt, {}; count your people.",
 }
 _DUTY = {
     "spotter": "You have one job: watch your performer from light-up until the wick is cold.",
@@ -50,6 +51,19 @@ def post_sheet(edition: Edition, number: int) -> Sheet:
     )
 
 
+def _usual(edition: Edition, post: Post) -> str:
+    """What a post does on the stop call, with who calls for help as the emergency card has it."""
+    caller = edition.staged.show.emergency.caller
+    own = caller is not None and caller.casefold() == post.name.casefold()
+    help_ = "call for help and name the gate" if own else edition.said(calling(caller))
+    words = _STOP[post.duty].format(help_)
+    return (
+        f"{words} You also call for help, on the lead’s word."
+        if own and post.duty != "lead"
+        else words
+    )
+
+
 def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowable]:
     room = page.inner
     facts = [
@@ -63,7 +77,7 @@ def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowab
         kind=f"Post S{number} · {edition.title}",
         title=post.name,
         facts=facts,
-        stop=doing_on_stop(edition, post.name, post.duty, _STOP[post.duty]),
+        stop=doing_on_stop(edition, post.name, post.duty, _usual(edition, post)),
         badge=Disc(f"S{number}", 40, colour=WATCH),
     )
     story += [Spacer(1, 6), Prose(Span(_DUTY[post.duty], "Bold", LEAD))]

@@ -151,7 +151,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         ("Seen", "from behind, as you see it"),
         ("Hand", "right"),
     ]
-    stop = "Learn unlit. Lit: stop the props, away from people, put out."
+    stop = "Learn unlit. Lit: stop the props, low, away from people; stay, your spotter comes."
     story = opening(edition, room, kind="Build steps", title=edition.title, facts=facts, stop=stop)
     for part, stations in builds:
         story += [CondPageBreak(300)]

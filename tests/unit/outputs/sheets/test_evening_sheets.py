@@ -56,6 +56,35 @@ def test_each_reader_gets_what_they_do(said):
     assert "kneel at once" in said["night"]
 
 
+def test_who_calls_for_help_is_told_alike_on_every_sheet(rounds, tmp_path):
+    def words(caller):
+        text = f"{rounds.ROUND}\nemergency: {{caller: {caller}}}\n"
+        edition = Edition(staged=rounds.show(tmp_path, text), report=rounds.report(stop=False))
+        return {
+            sheet.name: " ".join(lines_of(sheet.story(Page.of("a4", wide=sheet.wide))))
+            for sheet in sheets_of(edition)
+        }
+
+    ada, mira = words("Ada"), words("Mira")
+
+    for name in ("night", "post-3-mira", "plan-packet"):
+        assert "have Ada call for help and name the gate" in ada[name], name
+    assert "You also call for help, on the lead’s word." in ada["post-4-ada"]
+    assert not any("You also call" in ada[name] for name in ada if name != "post-4-ada")
+    assert "if anybody is hurt, call for help and name the gate" in mira["post-3-mira"]
+
+
+def test_the_operator_knows_of_flames_before_the_track(rounds, tmp_path):
+    """Four lit one after another, 5 s each: the first is alight 15 s before all four begin."""
+    # beats of half a second: bar 1 is at 0.5 s, bar 5 at 8.5 s, bar 21 at 40.5 s
+    for bar, waits in (("1.1", "14\u00a0s"), ("5.1", "6\u00a0s"), ("21.1", "")):
+        text = rounds.ROUND.replace('from: "5.1", until: "53', f'from: "{bar}", until: "53')
+        edition = Edition(staged=rounds.show(tmp_path, text), report=rounds.report(stop=False))
+        sheet = next(each for each in sheets_of(edition) if each.name == "operator")
+        said = " ".join(lines_of(sheet.story(Page.of("a4", wide=sheet.wide))))
+        assert (f"The first flame is lit {waits} before the track starts" in said) is bool(waits)
+
+
 def test_the_card_stands_where_people_call_from_and_keeps_its_blanks(said):
     for name in ("safety", "night", "plan-packet", "post-1-ewa", "operator"):
         assert "Emergency card: fill in on the day" in said[name], name
