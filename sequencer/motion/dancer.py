@@ -91,10 +91,10 @@ class Dancer:
 
     @property
     def reach(self) -> float:
-        """Arm, prop, wick and flame stretched out from the body's axis [m]; the body's without props."""
+        """Arm straight aside, prop, wick and flame from the body's axis [m]; the body's without props."""
         return max(
             (
-                self.body.arm_length + prop.farthest + prop.hot_radius
+                self.body.half_shoulder + self.body.arm_length + prop.farthest + prop.hot_radius
                 for prop in self.props.values()
             ),
             default=self.body.half_breadth,

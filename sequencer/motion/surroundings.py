@@ -2,7 +2,7 @@
 
 Stage frame [m], beats. A thing that stands still is a set of upright convex prisms. What is measured
 is one of
-- envelope: a ball round the place, as wide as arm, prop and flame reach when stretched out;
+- envelope: a ball round the place, as wide as half the shoulders, arm, prop and flame stretched out aside;
 - place: the body's axis alone;
 - parts: all capsules of the dancer as they move, flames while they are lit;
 - flames: the heads while they are lit; wicks: the heads without flame.

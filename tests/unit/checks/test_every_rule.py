@@ -93,7 +93,7 @@ BREAKS = {
     "several-performers-extra": lambda rule, reach: audience(reach + base_of(rule) + rule.number - 0.05),
     "combustible-distance": lambda rule, _reach: thing(rule.number),
     "ceiling-height": lambda rule, _reach: [INDOORS[0], ("ceiling: open", f"ceiling: {rule.number - 0.01} m")],
-    "ceiling-margin": lambda rule, reach: [INDOORS[0], ("ceiling: open", f"ceiling: {1.4 + reach + rule.number - 0.05} m")],
+    "ceiling-margin": lambda rule, reach: [INDOORS[0], ("ceiling: open", f"ceiling: {1.2 + reach + rule.number - 0.05} m")],
     "indoor-forbidden": lambda _rule, _reach: INDOORS,
     "indoor-agreed": lambda _rule, _reach: INDOORS + UNPERMITTED,
     "sprinklers": lambda _rule, _reach: [*INDOORS, ("sprinklers: true", "sprinklers: false")],

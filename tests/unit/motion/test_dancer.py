@@ -80,7 +80,7 @@ def test_reach(dance):
 
     assert bare.reach == body.half_breadth
     ada = dance.dancer(tether=0.6, flame=0.3)
-    assert_allclose(ada.reach, ada.body.arm_length + 0.6 + 0.05 + 0.3)
+    assert_allclose(ada.reach, ada.body.half_shoulder + ada.body.arm_length + 0.6 + 0.05 + 0.3)
 
 
 def test_what_does_not_fit_is_refused(dance):

@@ -9,7 +9,7 @@ from sequencer.geometry.bodies import Body
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath
-from sequencer.motion.library import law_for
+from sequencer.motion.library import law_for, patterns
 from sequencer.motion.props import Prop
 
 BODY = Body(stature=1.72)
@@ -18,11 +18,11 @@ FRONT_HEAVY = Prop(
 )
 
 
-def dancer(name):
-    law = law_for(name, {}, side="right", body=BODY)
+def dancer(name, prop=FRONT_HEAVY):
+    law = law_for(name, {}, side="right", body=BODY, tether=prop.length)
     own = Course((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label=name),))
     return Dancer(
-        name="Ada", body=BODY, props={"right": FRONT_HEAVY}, courses={"right": own},
+        name="Ada", body=BODY, props={"right": prop}, courses={"right": own},
         floor=FloorPath((0.0, 3.0)), lit=((0.0, 8.0),),
     )  # fmt: skip
 
@@ -42,7 +42,19 @@ def test_no_wick_leaves_the_reach_that_dismisses_pairs(name):
 
 
 def test_the_envelope_holds_the_longer_arm_of_a_staff():
-    assert dancer("extension").reach == pytest.approx(BODY.arm_length + 1.1 + 0.34)
+    assert dancer("extension").reach == pytest.approx(
+        BODY.half_shoulder + BODY.arm_length + 1.1 + 0.34
+    )
+
+
+@pytest.mark.parametrize("name", sorted(patterns()))
+def test_no_pattern_carries_a_flame_out_of_the_envelope(name):
+    """What is drawn on plans as the reach, and kept from audience and posts, holds every wick."""
+    poi = Prop(length=0.5, mass=0.2, wick_radius=0.05, flame_reach=0.45)
+    ada = dancer(name, poi)
+    wicks = ada.wick_places(np.linspace(0.0, 8.0, 1601))["right"][0]
+    away = np.hypot(wicks[:, 0], wicks[:, 1] - 3.0).max() + poi.hot_radius
+    assert away <= ada.reach
 
 
 @pytest.mark.parametrize("diameter", [0.3, 0.85, 2.0])
