@@ -12,16 +12,18 @@ Source: assignment by scipy (shortest augmenting paths). The cost of a change is
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
+from math import ceil
 
 import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.facts.pace import response_seconds
+from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.walking import NO_WAY, Ground, Ways
 from sequencer.motion.following import Followed
 
 CHANGE = 0.75  # [s]
-_SAMPLES = 33  # of a piece of floor path; between them the speed bounds the way
+_MOST = 20_000  # steps of a phase: a walk of 200 m to 5 mm
 _WITHIN = 0.1  # [1] weight of a response within the limit; a design choice
 _NEVER = 1e9  # [s] cost of a watch that cannot be
 
@@ -169,11 +171,11 @@ def _phases(burns: Sequence[Followed]) -> list[tuple[float, float]]:
 
 
 def _longest(burn: Followed, start: float, end: float, ways: Ways) -> Floats:
-    """Proven upper bound of the way from each post over a phase, shape (posts,) [m]."""
-    beats = np.linspace(start, end, _SAMPLES)
+    """Proven upper bound of the way from each post over a phase, to 5 mm, shape (posts,) [m]."""
     speed = max((piece[2].speed for piece in burn.floor.pieces(start, end)), default=0.0)
-    sampled = ways(burn.floor.at(beats).place)
-    slack = speed * (end - start) / (_SAMPLES - 1) / 2
+    steps = min(max(ceil(speed * (end - start) / (2 * TOLERANCE)), 1), _MOST)
+    sampled = ways(burn.floor.at(np.linspace(start, end, steps + 1)).place)
+    slack = speed * (end - start) / steps / 2
     return np.asarray(np.minimum(np.max(sampled, axis=0) + slack, NO_WAY))
 
 

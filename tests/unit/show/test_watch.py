@@ -42,6 +42,13 @@ def test_each_gets_the_near_one():
     assert not plan.hand_overs
 
 
+def test_the_way_to_somebody_who_walks_is_an_upper_bound_to_5_mm():
+    """From [-6, 0] to the end of the walk at [4, 3]: √109 m, and never less told."""
+    plan = watch_plan([cross("Wren", (-4, 3), (4, 3))], [LEFT], each=1)
+
+    assert 0.0 <= plan.watches[0].way - math.sqrt(109.0) <= 0.005 + 1e-9
+
+
 def test_the_watch_is_handed_over_when_two_change_sides():
     burns = [cross("Wren", (-4, 0), (4, 0)), cross("Moss", (4, 2), (-4, 2))]
     plan = watch_plan(burns, [LEFT, RIGHT], each=1)
