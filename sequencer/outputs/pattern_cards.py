@@ -96,9 +96,13 @@ def card_record(
         if held.flexible:
             lowest = lowest_tempo(law, length=tether, start=0.0, end=span).lowest
             work = hand_work(law, length=tether, mass=held.mass, tempo=tempo) if whole else None
-        height = float(
-            np.max(law.at(span * np.arange(2049, dtype=np.float64) / 2048).head(tether)[:, 2])
-        )
+        motion = law.at(span * np.arange(2049, dtype=np.float64) / 2048)
+        height = float(np.max(motion.head(tether)[:, 2]))
+        aside = np.cross(motion.plane, motion.tether)
+        wicks = [
+            motion.hand + spot.along * motion.tether + spot.across * aside for spot in held.heads
+        ]
+        lowest_wick = min(float(wick[:, 2].min()) for wick in wicks) - held.wick_radius
         hands[side] = {
             "performer": str(said["performer"]),
             "audience": str(said["audience"]),
@@ -110,12 +114,13 @@ def card_record(
             "hand_work_rms_m": work.rms if work else None,
             "hand_work_j_a_beat": work.work if work else None,
             "hand_speed_m_s": bounds.hand_speed * rate,
-            "head_speed_m_s": bounds.head_speed(held.farthest) * rate,
+            "head_speed_m_s": held.fastest(bounds) * rate,
             "pull_n": held.mass * (bounds.head_acceleration(masses) * rate**2 + 9.81),
             "torque_n_m": None
             if held.flexible
             else largest_torque(law, prop=held, rate=rate, start=0.0, end=span),
-            "let_go_m": farthest_flight(bounds.head_speed(held.farthest) * rate, height),
+            "let_go_m": farthest_flight(held.fastest(bounds) * rate, height),
+            "lowest_m": lowest_wick,
         }
     return {
         "name": pattern.name,
@@ -221,6 +226,11 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
         lines.append(
             f"    hand work: up to {100 * hand['hand_work_m']:.0f} cm off the drawn path, "
             f"{100 * hand['hand_work_rms_m']:.0f} cm RMS, {hand['hand_work_j_a_beat']:.1f} J a beat"
+        )
+    if hand["lowest_m"] < 0:
+        lines.append(
+            f"    a wick goes {-100 * hand['lowest_m']:.0f} cm into the floor: take it shorter, or "
+            "raise the hand (up)"
         )
     lines.append(
         f"    let go, a head flies at most {hand['let_go_m']:.0f} m (bound, no drag; see the cautions)"

@@ -4,7 +4,8 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.motion.library import patterns
+from sequencer.geometry.bodies import Body
+from sequencer.motion.library import law_for, patterns
 from sequencer.motion.matrix import join_matrix
 from sequencer.motion.props import KINDS, Prop
 from sequencer.motion.steps import build_steps
@@ -182,3 +183,26 @@ def test_toroids_that_take_more_hand_work_are_said_to_be_harder():
     assert sorted(mean) == [3, 4, 5]
     assert work["anti-bend-4"] > work["pro-bend-4"] > work["iso-bend-4"]
     assert mean[5] > mean[4]
+
+
+def test_a_rope_that_is_too_long_for_a_pattern_is_told_to_meet_the_floor():
+    rope = Prop(kind="rope dart", length=1.5, mass=0.2, wick_radius=0.05)
+    told = card_text("static-spin", {}, prop=rope)
+    hand = law_for("static-spin", {}, side="right", body=Body(stature=1.7)).at(np.array(0.0)).hand
+    deep = 100 * (1.5 + 0.05 - hand[2])
+    assert f"a wick goes {deep:.0f} cm into the floor" in told
+    assert "into the floor" not in card_text("static-spin", {})
+
+
+def test_the_speed_of_a_fan_is_that_of_its_outer_wicks():
+    """They move with the plane's own turning too, which a bend of a toroid has."""
+    fan = Prop(kind="fan", length=0.6, mass=1.0, wicks=8, wick_radius=0.03, spread=3.0)
+    law = law_for("pro-bend-4", {}, side="right", body=Body(stature=1.7), tether=0.6)
+    beats = np.linspace(0.0, 4.0, 20_001)
+    motion = law.at(beats)
+    aside = np.cross(motion.plane, motion.tether)
+    spot = max(fan.heads, key=lambda each: each.across)
+    wick = motion.hand + spot.along * motion.tether + spot.across * aside
+    moved = np.linalg.norm(np.diff(wick, axis=0), axis=-1).max() / (beats[1] - beats[0])
+    told = card_record("pro-bend-4", {}, prop=fan)["hands"]["right"]["head_speed_m_s"]
+    assert moved * 100 / 60 <= told
