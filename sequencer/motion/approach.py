@@ -1,7 +1,8 @@
 """How close every two dancers come, proven, and when they are under a requirement.
 
-Stage frame [m], beats. A dancer is seven capsules, nine with props that go on behind the hand (`motion.dancer.PARTS`); the distance of two
-dancers is the smallest distance of a part of one from a part of the other, radii taken off.
+Stage frame [m], beats. A dancer is seven capsules, nine with props that go on behind the hand
+(`motion.parts.PARTS`); the distance of two dancers is the smallest distance of a part of one from a part
+of the other, radii taken off.
 
 Three steps, each only for what the one before leaves open:
 1. Reach balls on the plan. While they stay a requirement apart, nothing is sampled.
