@@ -1,21 +1,17 @@
 """Changes to a show file that keep its comments, its order and its writing.
 
-The file is edited as text around the values that change, through ruamel.yaml's round trip, and written
-whole or not at all.
+The file is edited as text around the values that change, through ruamel.yaml's round trip.
 """
 
 import io
 import re
 from collections.abc import Sequence
-from pathlib import Path
 from typing import Any
 
 from ruamel.yaml import YAML
 from ruamel.yaml.comments import CommentedMap, CommentedSeq
 
-from sequencer.errors import InputError, Place
-from sequencer.files import write_text
-from sequencer.show.document import Key, read_document
+from sequencer.show.document import Key
 
 _NUMBER = re.compile(r"-?\d+(\.\d+)?")  # text of the file that is no word
 
@@ -63,24 +59,6 @@ def edited_text(text: str, changes: list[Change], insertions: Sequence[Insertion
     out = io.StringIO()
     yaml.dump(root, out)
     return out.getvalue()
-
-
-def edit_show(path: Path, changes: list[tuple[tuple[Key, ...], Any]]) -> None:
-    """Apply changes to a show file, in place and whole.
-
-    Raises
-    ------
-    InputError
-        If the file cannot be read or written, or a path does not exist.
-    """
-    read_document(path)  # refuses what is no show file before anything is touched
-    try:
-        text = edited_text(path.read_text(encoding="utf-8-sig"), changes)
-    except ValueError as error:
-        raise InputError(
-            "no-such-value", Place(str(path)), str(error), "mend it by hand"
-        ) from error
-    write_text(path, text)
 
 
 def _node(value: Any) -> Any:

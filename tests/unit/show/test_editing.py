@@ -2,8 +2,7 @@
 
 import pytest
 
-from sequencer.errors import InputError
-from sequencer.show.editing import edit_show, edited_text
+from sequencer.show.editing import edited_text
 
 TEXT = """\
 # the show
@@ -49,9 +48,6 @@ def test_a_value_can_be_taken_out():
     assert "lobes" not in edited_text(TEXT, [(("timeline", 1, "with", "lobes"), None)])
 
 
-def test_a_path_that_is_not_there_changes_nothing(tmp_path):
-    path = tmp_path / "s.yaml"
-    path.write_text(TEXT, encoding="utf-8")
-    with pytest.raises(InputError, match="no timeline/7/with/lobes in the show file"):
-        edit_show(path, [(("timeline", 7, "with", "lobes"), 4)])
-    assert path.read_text(encoding="utf-8") == TEXT
+def test_a_path_that_is_not_there_is_refused():
+    with pytest.raises(ValueError, match="no timeline/7/with/lobes in the show file"):
+        edited_text(TEXT, [(("timeline", 7, "with", "lobes"), 4)])
