@@ -44,7 +44,8 @@ def test_each_gets_the_near_one():
 
 def test_the_way_to_somebody_who_walks_is_an_upper_bound_to_5_mm():
     """From [-6, 0] to the end of the walk at [4, 3]: √109 m, and never less told."""
-    plan = watch_plan([cross("Wren", (-4, 3), (4, 3))], [LEFT], each=1)
+    burn = cross("Wren", (-4, 3), (4, 3), start=8.0, end=24.0)  # out as soon as the walk ends
+    plan = watch_plan([burn], [LEFT], each=1)
 
     assert 0.0 <= plan.watches[0].way - math.sqrt(109.0) <= 0.005 + 1e-9
 
