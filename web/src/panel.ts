@@ -9,7 +9,6 @@ import { clockText, planeWords, shortClock, stationWords } from "./words";
 
 const metres = (value: number) => `${value < 0 ? "−" : ""}${Math.abs(value).toFixed(2)} m`;
 const MOST = 200; // findings in the list
-const number = (value: number) => (Math.abs(value - Math.round(value)) < 0.05 ? String(Math.round(value)) : value.toFixed(1));
 
 export class Panel {
   private part: Part | null = null;
@@ -97,7 +96,8 @@ export class Panel {
     this.who = page.follow;
     if (part) {
       const left = part.end - beat;
-      say($("left-over"), Number.isFinite(left) ? `${number(Math.max(0, Math.ceil(left - 1e-6)))} beats left` : "");
+      const count = Math.max(0, Math.ceil(left - 1e-6));
+      say($("left-over"), Number.isFinite(left) ? `${count} ${count === 1 ? "beat" : "beats"} left` : "");
       const share = Number.isFinite(part.end - part.start) ? (beat - part.start) / (part.end - part.start) : 0;
       ($("progress").firstElementChild as HTMLElement).style.transform = `scaleX(${Math.min(1, Math.max(0, share))})`;
     }
