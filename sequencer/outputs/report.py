@@ -20,6 +20,8 @@ from sequencer.timing.position import clock_text
 _SIGNS = {"stop": "STOP", "warn": "WARN", "note": "note"}
 _PASSES = 10  # clearances shown in the table; JSON holds all
 _LEAST_WIDTH = 60
+_ALIKE = 3  # notes of one code that are told one by one
+_NAMED = 12  # of more, who and when
 
 
 def report_json(report: Report) -> str:
@@ -51,8 +53,8 @@ def report_table(report: Report, *, width: int = 100) -> str:
         report.findings,
         key=lambda f: (SEVERITIES.index(f.severity), f.start is None, f.start or 0.0),
     )
-    for finding in ordered:
-        lines += [*_finding_lines(finding, width), ""]
+    for alike in _gathered(ordered):
+        lines += [*_finding_lines(alike[0], width), *_others_lines(alike[1:], width), ""]
     lines += _clearance_lines(report.clearances, width)
     if report.danced is not None:
         lines += [*danced_lines(report.danced, width), ""]
@@ -73,6 +75,42 @@ def _verdict(report: Report) -> str:
             f" ({said})" if said else ""
         )
     return f"{report.show}: DO NOT DANCE YET ({said})"
+
+
+def _gathered(ordered: Iterable[Finding]) -> list[list[Finding]]:
+    """Findings in their order; many notes of one code come together under the first of them."""
+    groups: list[list[Finding]] = []
+    notes: dict[str, list[Finding]] = {}
+    for finding in ordered:
+        if finding.severity != "note":
+            groups.append([finding])
+        elif finding.code in notes:
+            notes[finding.code].append(finding)
+        else:
+            notes[finding.code] = [finding]
+            groups.append(notes[finding.code])
+    return [
+        part
+        for group in groups
+        for part in ([group] if len(group) > _ALIKE else [[f] for f in group])
+    ]
+
+
+def _others_lines(others: list[Finding], width: int) -> list[str]:
+    """Who and when, of notes like the one just told."""
+    if not others:
+        return []
+    told = [
+        f"{', '.join(one.who)} {clock_text(one.start)}" if one.start is not None else "whole show"
+        for one in others[:_NAMED]
+    ]
+    more = len(others) - len(told)
+    words = f"and {len(others)} more like it: {'; '.join(told)}" + (
+        f"; {more} more" if more else ""
+    )
+    return textwrap.wrap(
+        f"{words} (--json tells each)", width, initial_indent=" " * 6, subsequent_indent=" " * 6
+    )
 
 
 def _finding_lines(finding: Finding, width: int) -> list[str]:
@@ -106,14 +144,16 @@ def _clearance_lines(clearances: tuple[Clearance, ...], width: int) -> list[str]
     if not clearances:
         return []
     lines = ["Closest passes" + (" (the tightest of all)" if len(measured) > _PASSES else "")]
-    names = [" – ".join(c.between) for c in measured[:_PASSES]]
-    room = min(max((columns(name) for name in names), default=8), width - 49)
-    lines.append(f"  {'when':<16} {fitted('between', room)}  {'closest':>9} {'asked for':>10}")
-    for name, one in zip(names, measured, strict=False):
-        when = clock_text(one.at) + (f" ({one.position})" if one.position else "")
+    shown = measured[:_PASSES]
+    names = [" – ".join(c.between) for c in shown]
+    times = [clock_text(c.at) + (f" ({c.position})" if c.position else "") for c in shown]
+    time = max((len(when) for when in times), default=4)
+    room = min(max((columns(name) for name in names), default=8), width - 33 - time)
+    lines.append(f"  {'when':<{time}} {fitted('between', room)}  {'closest':>9} {'asked for':>10}")
+    for when, name, one in zip(times, names, shown, strict=True):
         under = "  under" if one.distance < one.required else ""
         lines.append(
-            f"  {when:<16} {fitted(name, room)}  {one.distance:>7.2f} m {one.required:>8.2f} m{under}"
+            f"  {when:<{time}} {fitted(name, room)}  {one.distance:>7.2f} m {one.required:>8.2f} m{under}"
         )
     rest = len(clearances) - len(measured)
     if rest:

@@ -236,8 +236,8 @@ def print_sheets(
     from sequencer.outputs.sheets import write_sheets
 
     show = stage_show(path, progress=progress)
-    report = checked(show, progress=progress)
     before = stage_show(since, progress=progress) if since is not None else None
+    report = checked(show, progress=progress)
     return report, write_sheets(
         show,
         report,

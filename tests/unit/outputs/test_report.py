@@ -70,6 +70,20 @@ def test_a_warning_is_not_told_as_nothing(rounds):
     assert table.startswith("x.yaml: nothing stops the show as entered, but decide first (1 warn)")
 
 
+def test_many_notes_of_one_kind_are_told_together(rounds):
+    one = replace(
+        rounds.report().findings[0], severity="note", code="near", message="a wick passes"
+    )
+    notes = tuple(replace(one, start=10.0 * k, who=(f"P{k}",)) for k in range(20))
+    stops = tuple(replace(one, severity="stop", start=5.0 + k) for k in range(6))
+    table = report_table(Report(show="x.yaml", findings=notes + stops))
+
+    assert table.count("a wick passes") == 1 + len(stops)
+    assert "and 19 more like it: P1 0:10.0; P2 0:20.0;" in table
+    assert "7 more (--json tells each)" in " ".join(table.split())
+    assert "more like it" not in report_table(Report(show="x.yaml", findings=notes[:3]))
+
+
 @pytest.mark.parametrize("width", [20, 60, 72, 100, 200])
 def test_no_line_is_wider_than_asked(rounds, width):
     long = Finding(
