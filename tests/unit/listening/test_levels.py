@@ -53,6 +53,18 @@ def test_levels_that_sound_alike_go_to_the_one_that_people_tap():
     assert best(beat, pulses((0.5, 2.56, 0.9))).tempo == pytest.approx(93.75, rel=0.01)
 
 
+def test_of_two_levels_heard_alike_the_one_near_120_is_counted():
+    """Every pulse alike, 188 a minute, in bars of eight: people tap every other one."""
+    assert best(pulses((0.5, 0.32, 0.9)), pulses((0.5, 2.56, 0.9))).tempo == pytest.approx(93.75)
+
+
+def test_bars_of_two_and_of_four_that_sound_alike_are_counted_as_fours():
+    way = best(pulses((0.5, 0.5, 0.9)), pulses((0.5, 1.0, 0.6)))
+
+    assert way.path.metre == 4
+    assert way.tempo == pytest.approx(120)
+
+
 @pytest.mark.parametrize("tempo", [44, 60])
 def test_a_slow_count_is_not_filled_with_silence(tempo):
     beat = pulses((0.5, 60 / tempo, 0.9))
