@@ -1,8 +1,9 @@
 """How far each block's hand must leave its drawn path, as the margin that distances to others carry.
 
-Where the head follows the law exactly a passive tether needs the hand elsewhere than drawn (hand work);
-where the hand follows it the head goes elsewhere. Either way arm, tether and head are taken wider by the
-block's largest deviation, from a blend before it to a blend after it. A rigid prop is turned by the hand
+Where the head follows the law exactly a passive tether needs the hand elsewhere than drawn (hand work).
+Arm, tether and head are taken wider by the block's largest such deviation, from a blend before it to a
+blend after it. It is a stated margin, not a bound: how far the head strays where the hand keeps to the
+drawing instead is a matter of rehearsal, and not computed. A rigid prop is turned by the hand
 and has none; links and rests have none of their own: there the hand must steady the prop.
 Source: docs/motion.md, section 6.
 """
