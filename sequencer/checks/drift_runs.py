@@ -8,6 +8,7 @@ not depend on how many processes dance them, nor on how often the work was inter
 import hashlib
 import json
 import signal
+import threading
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager, suppress
 from dataclasses import astuple, dataclass
@@ -161,16 +162,17 @@ def _worked(
 def _deaf_to_interrupts() -> Iterator[None]:
     """Processes started in here do not answer Ctrl-C; this one ends them, without their tracebacks.
 
-    Ctrl-C is held back meanwhile, not lost; where signals cannot be held back (Windows) nothing is done.
+    It is ignored, not held back: the workers' own start lets held signals go. One pressed in this moment
+    must be pressed again.
     """
-    if not hasattr(signal, "pthread_sigmask"):
+    if threading.current_thread() is not threading.main_thread():
         yield
         return
-    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+    before = signal.signal(signal.SIGINT, signal.SIG_IGN)
     try:
         yield
     finally:
-        signal.pthread_sigmask(signal.SIG_SETMASK, before)
+        signal.signal(signal.SIGINT, before)
 
 
 def _some(work: Work, part: range) -> list[Run]:
