@@ -9,14 +9,17 @@ import numpy as np
 
 from sequencer.geometry.bodies import Body
 from sequencer.motion.approach import approaches
+from sequencer.motion.closest import closest
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath
 from sequencer.motion.library import law_for
+from sequencer.motion.parts import PARTS
 from sequencer.motion.props import Prop
 
 _RATE = 2.0  # [beats/s]
 _WICK = 0.05
+_HEAD = [part.name for part in PARTS].index("right head")
 _BEATS = 96.0
 
 
@@ -29,7 +32,7 @@ def planted(wanted: int, *, seed: int = 0) -> dict[str, float]:
     while total < wanted:
         scene = _Scene(draw)
         dips = scene.dips()
-        if not len(dips):
+        if not len(dips) or not scene.heads_only:
             continue
         found = approaches(scene.dancers, 0.0, _BEATS, required=scene.required)
         spans = np.stack([found.spans.start, found.spans.end], axis=1)
@@ -66,9 +69,7 @@ class _Scene:
 
     def __init__(self, draw: np.random.Generator) -> None:
         body = Body(stature=1.7)
-        # From 0.6 m on a head comes nearer to the other head than to the other body, which the
-        # closed form does not know.
-        self.radius = draw.uniform(0.6, 0.8, 2)
+        self.radius = draw.uniform(0.5, 0.8, 2)
         turns = draw.uniform(0.8, 1.3, 2)  # beats of one turn
         prop = [Prop(length=float(r), mass=0.2, wick_radius=_WICK) for r in self.radius]
         start = draw.uniform(0, 360, 2)
@@ -115,6 +116,10 @@ class _Scene:
         depth = self.distance(self.lows)
         self.least = float(depth.min())
         self.required = self.least + float(draw.uniform(0.002, 0.02))
+        # The closed form knows heads only: a scene in which another part comes as near is not used.
+        near = closest(*self.dancers, np.linspace(0.0, _BEATS, 20_001))
+        under = near.distance < self.required + 0.05
+        self.heads_only = bool(np.all(near.part[under] == _HEAD))
 
     def distance(self, beats: np.ndarray) -> np.ndarray:
         """Between the two heads' surfaces, in closed form [m]."""

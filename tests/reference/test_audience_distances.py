@@ -25,7 +25,7 @@ def at_reach(dance):
 
     def make(name, place, reach=1.49):
         ada = dance.dancer(name, place, hand_radius=0.0, flame=0.0, lit=((0, 8),))
-        length = reach - ada.body.arm_length - 0.05
+        length = reach - ada.body.half_shoulder - ada.body.arm_length - 0.05
         ada = dance.dancer(name, place, hand_radius=0.0, flame=0.0, tether=length, lit=((0, 8),))
         assert_allclose(ada.reach, reach)
         assert ada.pieces(0, 8).reach.max() <= reach
