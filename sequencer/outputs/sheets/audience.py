@@ -6,7 +6,7 @@ Flow arithmetic as the open-air guides have it, by each flow that was read; no e
 from reportlab.platypus import CondPageBreak, Flowable
 
 from sequencer.facts.crowd import exit_capacity, floor_capacity, flows
-from sequencer.outputs.sheets.blocks import Cell, grid, head_cell, heading
+from sequencer.outputs.sheets.blocks import Cell, grid, head_cell, heading, named_rows
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.paper import CUE, INK, SMALL, SOFT, TEXT
 from sequencer.outputs.sheets.prose import Prose, Span
@@ -37,17 +37,11 @@ def audience_block(edition: Edition, room: float) -> list[Flowable]:
         )
         for place in venue.exits
     ]
-    rows: list[list[Cell]] = [
-        [
-            Prose(Span(edition.said(name), "Bold", TEXT), role="TD"),
-            Prose(Span(words, "Regular", TEXT), role="TD"),
-        ]
-        for name, words in lines
-    ]
+    said = [(edition.said(name), words) for name, words in lines]
     return [
         CondPageBreak(130),
         heading("Audience and exits"),
-        grid(rows, [room * 0.32, room * 0.68], pad=2),
+        named_rows(said, room, share=0.32),
         *_leaving(edition, room),
     ]
 

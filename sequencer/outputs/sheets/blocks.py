@@ -93,6 +93,15 @@ def grid(
     return table
 
 
+def named_rows(lines: Sequence[tuple[str, str]], room: float, *, share: float) -> Grid:
+    """A table of what things are called, in bold, and what is said of each; `share` of it for the names."""
+    rows: list[list[Cell]] = [
+        [Prose(Span(name, "Bold", TEXT), role="TD"), Prose(Span(words, "Regular", TEXT), role="TD")]
+        for name, words in lines
+    ]
+    return grid(rows, [room * share, room * (1 - share)], pad=2)
+
+
 def head_cell(words: str) -> Prose:
     """The head of a column."""
     return Prose(Span(words, "Bold", SMALL, SOFT), role="TH")

@@ -13,6 +13,7 @@ from sequencer.outputs.sheets.blocks import (
     grid,
     head_cell,
     heading,
+    named_rows,
 )
 from sequencer.outputs.sheets.cues import place_at
 from sequencer.outputs.sheets.edition import Edition
@@ -350,14 +351,10 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
         for place in venue.exits
     ]
     lines += _equipment(edition)
-    rows: list[list[Cell]] = [
-        [Prose(Span(name, "Bold", TEXT), role="TD"), Prose(Span(words, "Regular", TEXT), role="TD")]
-        for name, words in lines
-    ]
     return [
         CondPageBreak(110),
         heading("Hazards and equipment"),
-        grid(rows, [room * 0.2, room * 0.8], pad=2),
+        named_rows(lines, room, share=0.2),
         *_unseen_block(edition, room),
     ]
 
