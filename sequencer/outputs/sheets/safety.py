@@ -49,6 +49,8 @@ STOP_CREW = (
     "Smother from the head down. Nobody runs through the audience."
 )
 
+ENDLESS = 1e5  # [pt] taller than any page
+
 
 def safety_sheet(edition: Edition) -> Sheet:
     """The crew's pages."""
@@ -369,11 +371,9 @@ def _unseen_block(edition: Edition, room: float) -> list[Flowable]:
         [Prose(Span(f"– {words}", "Regular", SMALL), role="TD", after=1.5) for words in part]
         for part in (lines[:half], lines[half:])
     ]
-    return [
-        CondPageBreak(50 + 12 * len(lines)),
-        heading("Not looked at", level=2),
-        grid([columns], [room / 2, room / 2], pad=1, lines=False, by_cell=True),
-    ]
+    table = grid([columns], [room / 2, room / 2], pad=1, lines=False, by_cell=True)
+    tall = table.wrap(room, ENDLESS)[1]  # one row, which no page break can part from its heading
+    return [CondPageBreak(50 + tall), heading("Not looked at", level=2), table]
 
 
 def _equipment(edition: Edition) -> Sequence[tuple[str, str]]:
