@@ -1,0 +1,132 @@
+"""Where the music has not begun or has ended nothing is a beat; in a break the judgement stands."""
+
+import numpy as np
+import pytest
+from threadpoolctl import threadpool_info
+
+from sequencer.listening import network
+from sequencer.listening.activations import activations_of
+from sequencer.listening.spectra import FRAMES, SILENT, Spectra, levelled
+
+LOUD, QUIET = -1.0, -6.0  # [log10 magnitude]
+N = 600
+
+
+def spectra(*stretches, n=N):
+    """Sound of (first, last frame, level) and silence elsewhere."""
+    mel = np.full((n, 80), QUIET, np.float16)
+    for first, last, level in stretches:
+        mel[first : last + 1, 20] = level
+    return Spectra(mel, np.zeros((n // 5, 12), np.float16), np.zeros(n // 5), n / FRAMES)
+
+
+@pytest.fixture(autouse=True)
+def judgement(monkeypatch):
+    """A judge that finds beats and downbeats everywhere, at odds that tell them apart."""
+    given = {"odds": (3.0, 1.0), "metres": (0.0, 1.0, 2.0, 5.0, 2.0, 1.0, 0.0)}
+
+    def judged(bands):
+        given["bands"] = bands
+        given["threads"] = [pool["num_threads"] for pool in threadpool_info()]
+        n = len(bands)
+        return (
+            np.tile(np.float32(given["odds"]), (n, 1)),
+            np.tile(np.float32(given["metres"]), (n, 1))
+            + np.arange(n, dtype=np.float32)[:, None],  # the same for all metres: no matter
+        )
+
+    monkeypatch.setattr(network, "judged", judged)
+    return given
+
+
+class TestSilenceAround:
+    # a click alone, the music with a break in it, a click alone
+    sound = spectra((60, 60, LOUD), (150, 280, LOUD), (340, 450, LOUD), (540, 540, LOUD))
+
+    def test_no_beat_before_the_first_sound_and_after_the_last(self):
+        heard = activations_of(self.sound)
+
+        for odds in (heard.beat, heard.downbeat):
+            assert np.all(odds[: 60 - 8] < -8)
+            assert np.all(odds[540 + 8 :] < -8)
+
+    def test_a_beat_may_lie_just_beside_its_sound(self):
+        heard = activations_of(self.sound)
+
+        assert np.all(heard.beat[60 - 4 : 540 + 4] == 3.0)
+        assert np.all(heard.downbeat[60 - 4 : 540 + 4] == 1.0)
+
+    def test_sound_from_the_first_frame_to_the_last(self):
+        heard = activations_of(spectra((2, N - 3, LOUD)))
+
+        assert np.all(heard.beat == 3.0)
+        assert np.all(heard.downbeat == 1.0)
+
+    @pytest.mark.parametrize(("below", "audible"), [(68, True), (74, False)])
+    def test_sound_counts_down_to_72_db_below_the_loud_parts(self, below, audible):
+        """Source: the module's own bound."""
+        faint = LOUD - below / 20
+
+        heard = activations_of(spectra((100, 199, faint), (200, 399, LOUD), (400, 499, faint)))
+
+        assert np.all((heard.beat[105:190] == 3.0) == audible)
+        assert np.all((heard.beat[410:495] == 3.0) == audible)
+
+
+class TestSilentTrack:
+    @pytest.mark.parametrize("n", [0, 50])
+    def test_nothing_is_judged(self, n, judgement):
+        heard = activations_of(spectra(n=n))
+
+        assert "bands" not in judgement
+        assert heard.beat.shape == heard.downbeat.shape == (n,)
+        assert np.all(heard.beat < -8)
+        assert np.all(heard.downbeat < -8)
+        assert heard.bands.shape == (n, 80)
+        assert not heard.bands.any()
+        np.testing.assert_allclose(np.exp(heard.metres), np.full(8, 1 / 8))
+
+    @pytest.mark.parametrize(("above", "silent"), [(-0.05, True), (0.05, False)])
+    def test_a_track_is_silent_by_its_loud_parts(self, above, silent, judgement):
+        heard = activations_of(spectra((0, N - 1, SILENT + above)))
+
+        assert ("bands" not in judgement) is silent
+        assert np.all((heard.beat < -8) == silent)
+
+
+class TestJudgement:
+    def test_it_rests_on_levelled_bands(self, judgement):
+        sound = spectra((50, 500, LOUD))
+
+        heard = activations_of(sound)
+
+        np.testing.assert_array_equal(judgement["bands"], levelled(sound.mel, sound.loud))
+        np.testing.assert_array_equal(heard.bands, judgement["bands"])
+        assert heard.bands.max() == pytest.approx(1.0, abs=1e-3)
+
+    def test_one_core_judges(self, judgement):
+        activations_of(spectra((50, 500, LOUD)))
+
+        assert set(judgement["threads"]) <= {1}
+
+    def test_metres_are_mean_log_probabilities_and_no_bar_has_none(self, judgement):
+        metres = activations_of(spectra((50, 500, LOUD))).metres
+
+        chance = np.exp(judgement["metres"])
+        assert metres.shape == (8,)
+        assert metres[0] < -50
+        np.testing.assert_allclose(np.exp(metres[1:]), chance / chance.sum(), atol=1e-5)
+
+    def test_great_scores_do_not_overflow(self, judgement):
+        judgement["metres"] = (0.0, 0.0, 0.0, 4000.0, 0.0, 0.0, 0.0)
+
+        metres = activations_of(spectra((50, 500, LOUD))).metres
+
+        assert metres[4] == pytest.approx(0.0, abs=1e-6)
+        assert np.all(np.isfinite(metres))
+        assert metres[3] == pytest.approx(-4000.0)
+
+    def test_double_precision(self):
+        heard = activations_of(spectra((50, 500, LOUD)))
+
+        assert heard.beat.dtype == heard.downbeat.dtype == heard.metres.dtype == np.float64
