@@ -65,18 +65,28 @@ class TestWithoutGaps:
 
     @pytest.mark.parametrize("side", ["before", "after"])
     def test_the_tempo_is_that_of_the_beats_beside_the_break(self, side):
-        """Farther off it is half as fast; beside the break lie as many quick beats as are needed."""
-        quick, slow = 0.5 * np.arange(5), 1.0 * np.arange(12)
-        before = np.concatenate([slow, slow[-1] + 0.5 + quick])
-        at = np.concatenate([before, before[-1] + 3.0 + quick, before[-1] + 6.0 + slow])
-        number = len(before)
-        if side == "after":
-            at, number = (at[-1] - at)[::-1], len(at) - number
+        """Four quick steps lie beside the break, with one beat beyond it; farther off all are slow."""
+        steps = np.array([*[1.0] * 12, *[0.5] * 4, 3.0])
+        steps = steps if side == "before" else steps[::-1]
+        at = 1.0 + np.concatenate([[0.0], np.cumsum(steps)])
 
-        times, _, sure = self.filled(at, breaks=(number,))
+        times, _, sure = self.filled(at, breaks=(17 if side == "before" else 1,))
 
         assert np.sum(sure == 0) == 5
-        assert np.all(np.diff(times) > 0)
+        assert np.sum(np.isclose(np.diff(times), 0.5)) == 10
+
+    def test_one_odd_step_beside_the_break_does_not_tell_the_tempo(self):
+        at = 1.0 + np.cumsum([0, 0.5, 0.9, 0.5, 0.5, 4.0, 0.5, 0.5])
+
+        _, _, sure = self.filled(at, breaks=(5,))
+
+        assert np.sum(sure == 0) == 7
+
+    @pytest.mark.parametrize(("at", "number"), [([1.0, 5.0, 5.5], 1), ([1.0, 1.5, 5.5], 2)])
+    def test_the_break_itself_does_not_tell_the_tempo(self, at, number):
+        times, _, _ = self.filled(at, breaks=(number,))
+
+        np.testing.assert_allclose(np.diff(times), 0.5)
 
     def test_one_side_may_be_a_single_beat(self):
         alone = self.filled([1.0, 3.0, 3.5, 4.0], breaks=(1,))
@@ -136,6 +146,17 @@ class TestOnlySteady:
         assert (len(self.of((level, 20))[0]) == 20) is steady
         assert (len(self.of((level, 5))[0]) == 5) is steady
 
+    def test_fewer_than_eight_are_judged_together(self):
+        assert len(self.of((0.12, 4), (0.3, 1))[0]) == 0
+        assert len(self.of((0.12, 4), (0.6, 1))[0]) == 5
+
+    @pytest.mark.parametrize("stretches", [((0.12, 6), (0.9, 2)), ((0.12, 7), (0.9, 8))])
+    def test_eight_and_more_are_judged_by_their_neighbours(self, stretches):
+        kept = self.of(*stretches)
+
+        assert 2 <= len(kept[0]) < len(self.times)
+        assert kept[0][-1] == self.times[-1]
+
     def test_doubtful_beats_at_the_ends_go(self):
         kept = self.of((0.02, 12), (0.8, 20), (0.02, 5))
 
@@ -165,9 +186,14 @@ class TestOnlySteady:
         kept = self.of((0.8, 20), (0.0, 20), (0.8, 20))
 
         self.assert_kept(kept, 0, 60)
-        ((start, end),) = kept[3]
-        assert self.times[19] <= start <= self.times[20]
-        assert self.times[40] <= end <= self.times[41]
+        # of eight beats, from four before to three after, fewer than 0.45 at 20 … 40
+        assert kept[3] == ((self.times[20], self.times[41]),)
+
+    def test_spans_are_right_where_beats_before_are_left_out(self):
+        kept = self.of((0.02, 12), (0.8, 20), (0.0, 20), (0.8, 20), first=0.0)
+
+        self.assert_kept(kept, 12, 72)
+        np.testing.assert_allclose(kept[3][-1], [self.times[32], self.times[53]])
 
     def test_each_silent_stretch_is_named(self):
         kept = self.of((0.8, 20), (0.0, 12), (0.8, 20), (0.0, 30), (0.8, 20))
@@ -212,6 +238,17 @@ class TestOnlySteady:
 
         after = self.of((0.8, 20), after=silence, gap=gap)
         assert after[3] == ((self.times[-1], pytest.approx(self.duration, abs=1e-3)),) * named
+
+    def test_one_long_step_does_not_make_silence_short(self):
+        times = 5.0 + np.cumsum([0.0, *[0.5] * 10, 3.0, *[0.5] * 10])
+        end = float(times[-1])
+
+        spans = module._only_steady(times, times, np.full(22, 0.8), end + 5.0)[3]
+
+        assert spans == ((0.0, 5.0), (end, end + 5.0))
+
+    def test_silence_before_a_single_beat(self):
+        assert self.of((0.8, 1), first=9.0)[3] == ((0.0, 9.0),)
 
     def test_spans_come_in_order_from_the_beginning_to_the_end(self):
         kept = self.of((0.8, 20), (0.0, 20), (0.8, 20), first=9.0, after=9.0)

@@ -142,6 +142,13 @@ class TestJudgedByPaths:
 
         assert len(count.beats) == (n if believed else 0)
 
+    def test_beats_filled_in_do_not_make_a_count(self, monkeypatch):
+        """Two beats, and one after a break that has room for more than four."""
+        path = path_of([100, 150, 400])
+        path.breaks[2] = True
+
+        assert len(self.count(monkeypatch, [way(path)]).beats) == 0
+
     def test_four_beats_must_be_left(self, monkeypatch):
         """Of twelve beats only three are heard."""
         count = self.count(monkeypatch, [way(path_of(self.frames[:12]))], at=self.at[:3])
@@ -268,6 +275,17 @@ class TestRefined:
         assert np.all(np.diff(times) >= 0)
         assert np.all(np.abs(times - frames / FPS) <= 2.5 / FRAMES + 1e-9)
 
+    def test_nothing_at_all_near_a_beat(self):
+        assert module._refined(np.zeros(200), np.array([200], np.int64))[0] == 2.0
+
+    def test_peaks_in_the_first_and_in_the_last_frame(self):
+        beat = np.full(100, 1e-6)
+        beat[[0, 99]] = 0.9
+
+        times = module._refined(beat, np.array([2, 196], np.int64))
+
+        np.testing.assert_allclose(times, [0.0, 99 / FRAMES], atol=0.011)
+
     def test_the_first_frame(self):
         beat = np.full(100, 1e-6)
         beat[0] = 0.9
@@ -308,6 +326,12 @@ class TestBarSureness:
 
             assert bars[1] < 0.62
             assert min(bars[0], bars[2]) > 0.76
+
+    def test_bars_of_two_have_a_rival(self):
+        bars = self.of(0.8, [0.7, 0.7, 0.7, 0, 0.7, 0], first=(0, 2, 4), n=6)
+
+        assert bars[0] < 0.62
+        assert bars[1:].min() > 0.76
 
     def test_where_no_downbeat_is_heard_the_bar_is_doubted(self):
         assert self.of(0.8, np.full(12, 0.01)).max() < 0.5
