@@ -44,11 +44,18 @@ class Piece:
     notes: list[Note] = field(default_factory=list)
     hits: list[Hit] = field(default_factory=list)
     style: str = ""
+    put_in: tuple[int, int] = (0, 0)  # a bar of other length: its first beat, and its beats
 
     @property
     def beats(self) -> int:
         """Beats from bar 1 to the end."""
-        return self.bars * self.metre
+        return self.bars * self.metre + self.put_in[1]
+
+    def firsts(self, numbers: np.ndarray) -> np.ndarray:
+        """Which of these beats begin a bar."""
+        at, length = self.put_in
+        late = (numbers >= at + length) & (length > 0)
+        return np.where(late, numbers - length, numbers) % self.metre == 0
 
 
 SCALES = {
@@ -105,7 +112,7 @@ DRUMS = {
 def compose(rng: Rng, style: str) -> Piece:
     """A new piece in one of the styles: "tracker", "band", "tune", "score"."""
     metre, division = _metre(rng, style)
-    bpm = _tempo(rng, style, division)
+    bpm = tempo_of(rng, style, division)
     piece = Piece(metre, division, bpm, 0, style=style)
     if division == 2 and rng.random() < {"tracker": 0.08, "band": 0.15, "tune": 0.2}.get(
         style, 0.0
@@ -114,7 +121,7 @@ def compose(rng: Rng, style: str) -> Piece:
     scale = SCALES[_pick(rng, list(SCALES), [4, 4, 2, 1.5, 1, 0.5])]
     key = int(rng.integers(0, 12))
     phrase = int(rng.choice([4, 8], p=[0.45, 0.55]))
-    labels = {name: _Section(rng, piece, scale, key, phrase, style) for name in "ABC"}
+    labels = {name: Section(rng, piece, scale, key, phrase, style) for name in "ABC"}
     seconds = rng.uniform(45, 80)
     wanted = max(8, int(seconds * bpm / 60 / metre))
     order = _form(rng, style)
@@ -127,7 +134,22 @@ def compose(rng: Rng, style: str) -> Piece:
         length = float(rng.choice([0.5, 1.0])) if division == 2 else 1 / 3
         piece.pickup = length
         piece.notes.append(Note(-length, length * 0.9, 60 + key + 7, 84, "lead"))
+    if metre > 2 and rng.random() < 0.12:
+        _put_in_a_bar(piece, rng)
     return piece
+
+
+def _put_in_a_bar(piece: Piece, rng: Rng) -> None:
+    """Somewhere the last beats of a bar come twice, as a shorter bar of their own."""
+    length = piece.metre // 2 if rng.random() < 0.7 else int(rng.integers(1, piece.metre))
+    at = piece.metre * int(rng.integers(4, max(5, piece.bars - 4)))
+
+    def later(events: list) -> list:
+        again = [e._replace(start=e.start + length) for e in events if at - length <= e.start < at]
+        rest = [e if e.start < at else e._replace(start=e.start + length) for e in events]
+        return rest + again
+
+    piece.notes, piece.hits, piece.put_in = later(piece.notes), later(piece.hits), (at, length)
 
 
 def _pick(rng: Rng, options: list, weights: list | None = None):
@@ -151,7 +173,8 @@ def _metre(rng: Rng, style: str) -> tuple[int, int]:
     return _pick(rng, *table[style])
 
 
-def _tempo(rng: Rng, style: str, division: int) -> float:
+def tempo_of(rng: Rng, style: str, division: int) -> float:
+    """Beats a minute, as such music mostly goes."""
     centre, spread, low, high = {
         "tracker": (126, 0.24, 64, 184),
         "band": (112, 0.28, 56, 205),
@@ -210,7 +233,7 @@ def _dotted(rng: Rng, metre: int, pair: float) -> list[float]:
     return found
 
 
-class _Section:
+class Section:
     """Material of one section: written again whenever it returns."""
 
     def __init__(

@@ -9,6 +9,7 @@ Piece n is made from seed n alone.
 
 import argparse
 import ctypes
+import json
 import os
 import sys
 import time
@@ -19,6 +20,7 @@ import numpy as np
 sys.path.insert(0, str(Path(__file__).parent))
 sys.path.insert(0, str(Path(__file__).parents[2]))
 import tracker
+from airs import borrowed
 from compose import Hit, Note, Piece, compose, swung
 
 from sequencer.listening.spectra import FRAMES, Ear, levelled, loud_level
@@ -206,7 +208,7 @@ def played_by_synth(piece: Piece, rng: Rng, synth: Synth) -> tuple[np.ndarray, n
 def metronome(rng: Rng) -> tuple[np.ndarray, np.ndarray, np.ndarray, int]:
     """A click track with a marked first beat, sometimes swung, sometimes in noise."""
     metre = int(rng.choice([2, 3, 4, 5, 6, 7], p=[0.15, 0.2, 0.35, 0.1, 0.1, 0.1]))
-    bpm = float(np.exp(rng.uniform(np.log(40), np.log(240))))
+    bpm = float(np.exp(rng.uniform(np.log(38), np.log(250))))
     n = max(12, int(50 * bpm / 60))
     beats = rng.uniform(0, 1.5) + np.arange(n) * 60 / bpm
     y = np.zeros(int((beats[-1] + 1) * RATE), np.float32)
@@ -231,7 +233,7 @@ def metronome(rng: Rng) -> tuple[np.ndarray, np.ndarray, np.ndarray, int]:
             y[a : a + length] += (0.3 * np.sin(2 * np.pi * plain * 1.3 * t) * fade)[: len(y) - a]
     if rng.random() < 0.5:
         y += rng.normal(
-            0, np.sqrt(np.mean(y**2)) * 10 ** (-rng.uniform(0, 30) / 20), len(y)
+            0, np.sqrt(np.mean(y**2)) * 10 ** (-rng.uniform(-2, 30) / 20), len(y)
         ).astype(np.float32)
     return y, beats, np.arange(n) % metre == 0, metre
 
@@ -317,29 +319,35 @@ def roughened(y: np.ndarray, rng: Rng) -> np.ndarray:
     return (y / (np.abs(y).max() + 1e-9) * 10 ** (-rng.uniform(0, 12) / 20)).astype(np.float32)
 
 
-def example(seed: int, synth: Synth, player: tracker.Player, bank: dict):
+def example(seed: int, synth: Synth, player: tracker.Player, bank: dict, airs: list[dict]):
     """Mel bands, seconds of beats, downbeat flags, metre of piece `seed`."""
     rng = np.random.default_rng(seed)
     style = rng.choice(
-        ["tracker", "band", "tune", "score", "clicks", "none"],
-        p=[0.45, 0.15, 0.16, 0.18, 0.03, 0.03],
+        ["tracker", "band", "tune", "air", "score", "clicks", "none"],
+        p=[0.41, 0.14, 0.08, 0.14, 0.16, 0.045, 0.025],
     )
     if style == "none":
         y, beats, first, metre = beatless(rng, synth), np.zeros(0), np.zeros(0, bool), 0
     elif style == "clicks":
         y, beats, first, metre = metronome(rng)
     else:
-        piece = compose(rng, str(style))
+        if style == "air" and not airs:
+            style = "tune"
+        if style == "air":
+            style = rng.choice(["tune", "band", "tracker"], p=[0.65, 0.15, 0.2])
+            piece = borrowed(rng, airs, str(style))
+        else:
+            piece = compose(rng, str(style))
         metre = piece.metre
         if style == "tracker" and rng.random() < 0.9:
             content, beats = tracker.module_of(piece, rng, bank)
             y = player.render(content, float(beats[-1]) + 1.5, int(rng.choice([1, 2, 4, 8, 8])))
             beats = beats[beats < len(y) / RATE]
-            first = np.arange(len(beats)) % metre == 0
+            first = piece.firsts(np.arange(len(beats)))
         else:
             y, beats = played_by_synth(piece, rng, synth)
             numbers = np.arange(len(beats)) + int(np.ceil(-piece.pickup))
-            first = numbers % metre == 0
+            first = piece.firsts(numbers)
         if rng.random() < 0.06 and len(y) > 30 * RATE:  # a break: the count goes on
             a = int(rng.uniform(8, len(y) / RATE - 12) * RATE)
             y = y.copy()
@@ -365,9 +373,9 @@ def for_training(
     return levelled(mel, loud_level(mel)).astype(np.float16), near.astype(np.float16)
 
 
-def work(job: tuple[int, int, int, str, str, float]) -> int:
+def work(job: tuple[int, int, int, str, str, float, list]) -> int:
     """One worker: pieces start, start + step, … until the count or the time is up."""
-    start, step, count, font, out, until = job
+    start, step, count, font, out, until, airs = job
     os.environ["OMP_NUM_THREADS"] = "1"
     synth, player = Synth(font), tracker.Player()
     bank = synth.bank(np.random.default_rng(start))
@@ -376,7 +384,7 @@ def work(job: tuple[int, int, int, str, str, float]) -> int:
         if time.time() > until:
             break
         try:
-            mel, beats, first, metre = example(seed, synth, player, bank)
+            mel, beats, first, metre = example(seed, synth, player, bank, airs)
             level, near = for_training(mel, beats, first)
         except (ValueError, IndexError, FloatingPointError) as error:
             print("left out", seed, error, flush=True)
@@ -396,13 +404,17 @@ def main() -> None:
     parser.add_argument("--workers", type=int, default=2)
     parser.add_argument("--seconds", type=float, default=1e9)
     parser.add_argument("--fonts", nargs="+", required=True)
+    parser.add_argument(
+        "--airs", type=Path, help="what airs.py wrote; without it every tune is made up"
+    )
     a = parser.parse_args()
     Path(a.out).mkdir(parents=True, exist_ok=True)
     import multiprocessing
 
     until = time.time() + a.seconds
+    airs = json.loads(a.airs.read_text(encoding="utf-8")) if a.airs else []
     jobs = [
-        (a.first + i, a.workers, a.first + a.count, a.fonts[i % len(a.fonts)], a.out, until)
+        (a.first + i, a.workers, a.first + a.count, a.fonts[i % len(a.fonts)], a.out, until, airs)
         for i in range(a.workers)
     ]
     begun = time.time()

@@ -199,6 +199,9 @@ def roughened(mel, rand):
     ]
     hiss = floor + 0.04 * (rand(b, t, n) - 0.5)
     mel = torch.where(floor > 0, torch.maximum(mel, hiss), mel)
+    low, wide = rand(b, 1, 1) * n, 4 + 20 * rand(b, 1, 1) * (rand(b, 1, 1) < 0.35)
+    band = torch.arange(n, device=mel.device)[None, None]
+    mel = torch.where((wide > 4) & (band >= low) & (band < low + wide), torch.zeros_like(mel), mel)
     begin, width = (rand(b) * t), rand(b) * 80 * (rand(b) < 0.3)
     time_ = torch.arange(t, device=mel.device)[None]
     blank = (time_ >= begin[:, None]) & (time_ < (begin + width)[:, None])
@@ -224,6 +227,21 @@ def save(path, weights, config):
     np.savez(path, **arrays)
 
 
+def given(begin):
+    """Weights of one network of the package's file, as `pack.py` writes it."""
+    name, number = begin.rsplit(":", 1)
+    out = {}
+    with np.load(name) as file:
+        for key in file.files:
+            if key.startswith(f"{number}/") and not key.endswith(":scale"):
+                values = file[key].astype(np.float32)
+                if f"{key}:scale" in file.files:
+                    scale = file[f"{key}:scale"].astype(np.float32)
+                    values = values * scale.reshape(-1, *[1] * (values.ndim - 1))
+                out[key.removeprefix(f"{number}/")] = values
+    return out
+
+
 def main():
     parser = argparse.ArgumentParser()
     parser.add_argument("data")
@@ -235,6 +253,9 @@ def main():
     parser.add_argument("--window", type=int, default=1600)
     parser.add_argument("--rate", type=float, default=1.5e-3)
     parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument(
+        "--begin", help="FILE:NUMBER of a packed network whose weights to begin with"
+    )
     parser.add_argument("--held", type=int, default=160, help="the first so many pieces only judge")
     a = parser.parse_args()
     begun = time.time()
@@ -254,6 +275,8 @@ def main():
     threading.Thread(target=more, daemon=True).start()
     config = CONFIGS[a.config]
     net = Ear(**config).to(device)
+    if a.begin:
+        net.load_state_dict({k: torch.tensor(v) for k, v in given(a.begin).items()})
     print("parameters", sum(p.numel() for p in net.parameters()), flush=True)
     quick = torch.compile(net) if device == "cuda" else net
     with torch.autocast(
