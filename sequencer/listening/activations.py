@@ -14,6 +14,14 @@ from sequencer.listening.spectra import SILENT, Spectra, levelled
 _NEVER = -12.0  # [nats]
 _AUDIBLE = 0.1  # of the scale of `levelled`: 72 dB below the loud parts
 _EARLY = 5  # frames by which a beat may precede its sound
+_HALF, _STEP, _EDGE = (
+    100,
+    25,
+    10,
+)  # frames: half a window of noise, its step, what is left at its ends
+_LOUDEST = 6  # bands of those that rise most
+_PEAKED, _UNEVEN = 2.2, 0.009  # steady noise has no peaks in time and none over pitch
+_BLOCK = 30_000  # frames
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -57,7 +65,52 @@ def activations_of(spectra: Spectra) -> Activations:
     sounding = np.flatnonzero(bands.max(axis=1) > _AUDIBLE)
     odds[: max(sounding[0] - _EARLY, 0)] = _NEVER  # the count may go on in a break,
     odds[sounding[-1] + _EARLY :] = _NEVER  # but neither before the music nor after it
+    odds[steady_noise(bands)] = _NEVER  # where the network would count on as if it heard
     shifted = metres - metres.max(axis=1, keepdims=True)
     chance = shifted - np.log(np.exp(shifted).sum(axis=1, keepdims=True))
     mean = np.concatenate([[-99.0], chance.mean(axis=0, dtype=np.float64)])
     return Activations(odds[:, 0].astype(np.float64), odds[:, 1].astype(np.float64), mean, bands)
+
+
+def steady_noise(bands: NDArray[np.float32]) -> NDArray[np.bool_]:
+    """Frames of noise in which nothing happens for 4 s: no peaks in time, none over pitch.
+
+    Parameters
+    ----------
+    bands : ndarray, shape (n, 80) [1]
+        See `spectra.levelled`.
+
+    Returns
+    -------
+    noise : ndarray, shape (n,)
+
+    Notes
+    -----
+    Source: ours. Rises of noise lie about their median as far below as above, those of any stroke above alone;
+    the mean spectrum of noise is smooth, that of any tone is not. Limits fitted (benchmarks).
+    """
+    noise = np.zeros(len(bands), np.bool_)
+    rises = np.zeros(len(bands), np.float32)
+    for start in range(0, len(bands), _BLOCK):
+        before = min(start, 2)
+        part = _rises(bands[start - before : start + _BLOCK + 1])
+        rises[start : start + _BLOCK] = part[before : before + _BLOCK]
+    for middle in range(_HALF, len(bands) - _HALF + 1, _STEP):
+        here = slice(middle - _HALF, middle + _HALF)
+        low, median, high = np.percentile(rises[here], [3, 50, 99])
+        if high - median < _PEAKED * (median - low):
+            mean = bands[here].mean(axis=0)
+            smooth = float(np.abs(np.diff(mean, 2)).mean()) < _UNEVEN
+            if smooth and float(mean.mean()) > _AUDIBLE / 2:
+                noise[middle - _HALF + _EDGE : middle + _HALF - _EDGE] = True
+    return noise
+
+
+def _rises(bands: NDArray[np.float32]) -> NDArray[np.float32]:
+    """How much the bands that rise most do so, frame by frame; two neighbours are taken together."""
+    smooth = bands[:-1] + bands[1:]
+    rise = np.zeros(len(bands), np.float32)
+    if len(bands) > 3:
+        up = np.partition(smooth[2:] - smooth[:-2], -_LOUDEST, axis=1)[:, -_LOUDEST:]
+        rise[2:-1] = np.maximum(up, 0).mean(axis=1)
+    return rise

@@ -1,14 +1,15 @@
 """Bar-pointer hidden Markov model, decoded exactly.
 
 A state is a place in the bar, a tempo and how far the beat has gone; the pointer moves on evenly within a
-beat and may change its tempo only at a beat. Since nothing is chosen within a beat, the Viterbi search
+beat and may change its tempo only at a beat: a little, or at a price to any other, as where a phrase ends
+slower and the next is in time again. A bar may be cut short at a price, as songs put in a bar of two. Since nothing is chosen within a beat, the Viterbi search
 runs over beats alone: the best score of a beat at frame t, place m, with interval k until the next.
 Because every interval is at least `SHORTEST` frames, that many frames depend only on earlier ones and are
-searched at once. A path may begin and end anywhere, and may break off and begin again at a price, so
-stretches without a beat get none.
+searched at once. A path may begin and end anywhere, and may break off and, a block of that many frames
+later or more, begin again at a price, so stretches without a beat get none.
 
 Source: F. Krebs, S. Böck, G. Widmer, An efficient state-space model for joint tempo and meter tracking,
-ISMIR 2015 (state space, tempo changes at beats with exp(−λ|ratio − 1|)); the observation is the log odds of
+ISMIR 2015 (state space, tempo changes at beats with exp(−λ|ratio − 1|)); leaps and short bars are ours; the observation is the log odds of
 a beat or downbeat against none, which differs from theirs by a constant of the track.
 """
 
@@ -23,17 +24,19 @@ FPS = 100  # frames a second of the search
 SHORTEST, SLOWEST = 24, 150  # [frames] intervals: 250 … 40 beats a minute
 _STEP = 1.02  # ratio of neighbouring intervals where frames allow
 _REACH = 5  # neighbouring intervals one beat may move
-_START, _RESTART = 254, 255
+_LEAP, _START, _RESTART = 253, 254, 255
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Pointer:
     """Parameters of the model."""
 
-    steadiness: float = 30.0  # λ: price of a tempo change of 100 % from beat to beat [nats]
+    steadiness: float = 20.0  # λ: price of a tempo change of 100 % from beat to beat [nats]
+    leap: float = 6.0  # price of any other tempo at once [nats]
+    short: float = 20.0  # price of a bar cut short, to two beats or more [nats]
     going: float = 2.0  # for each second that the count goes on, whatever the tempo [nats/s]
     restart: float = 100.0  # price of breaking off and beginning again [nats]
-    trust: float = 0.7  # in the odds: frames err together, so each says less than it seems to
+    trust: float = 0.6  # in the odds: frames err together, so each says less than it seems to
     lean: float = 1.0  # towards a beat: music goes on where little is heard of it [nats]
     least: float = -2.5  # lowest log odds one frame may have: forgives a silent beat
 
@@ -46,7 +49,7 @@ class Path:
     ----------
     frames : ndarray, shape (n,) [1/100 s]
     places : ndarray, shape (n,) [1]
-        Place of each beat in its bar, 0 … metre − 1.
+        Place of each beat in its bar, 0 … metre − 1; a bar cut short lacks its last ones.
     breaks : ndarray, shape (n,) [1]
         True at beats that begin the count anew.
     score : float
@@ -172,6 +175,10 @@ class _Search:
             ratio = self.taus[here[fits]] / self.taus[come[fits]]
             self.price[j, fits] = -model.steadiness * np.abs(ratio - 1)
         self.back = np.zeros((self.total, self.metre, n), np.uint8)
+        self.leapt = np.zeros((self.total, self.metre), np.uint8)  # interval that a leap comes from
+        self.before = np.full(
+            (self.total, n), self.metre - 1, np.uint8
+        )  # place that a first beat comes from
         self.best_score = np.full(self.total, -np.inf, np.float32)  # of paths ended by frame t
         self.best_state = np.zeros((self.total, 3), np.int32)  # their last beat: frame, place, k
         self.held = np.full((SLOWEST + 2 * SHORTEST, self.metre, n), -np.inf, np.float32)
@@ -186,9 +193,10 @@ class _Search:
             before = (times[:, None] - self.taus) % rows
             left = self.held[before[:, None, :], places, ks]
             left = np.roll(left, 1, axis=1)  # the place before comes to this one
+            self._cut_short(times, left)
             pad = padding[: len(times)]
             wide = np.concatenate([pad, left, pad], axis=2)
-            score, back = self._begin(times)
+            score, back = self._begin_or_leap(times, left)
             for j in range(2 * _REACH + 1):
                 candidate = wide[:, :, j : j + len(ks)] + self.price[j]
                 better = candidate > score
@@ -199,16 +207,33 @@ class _Search:
             self.held[times % rows] = score
             self._note_best(times, score)
 
-    def _begin(self, times: Ints) -> tuple[NDArray[np.float32], NDArray[np.uint8]]:
-        """Scores of paths that begin at these frames, for the first time or anew."""
-        shape = (len(times), self.metre, len(self.taus))
+    def _cut_short(self, times: Ints, left: NDArray[np.float32]) -> None:
+        """Let every place but the first come to a first beat where that is worth its price; into `left`."""
+        if self.metre > 2:
+            best = left[:, 2:].argmax(axis=1) + 2  # the next beat's place, had the bar gone on
+            cut = np.take_along_axis(left, best[:, None], axis=1)[:, 0] - self.model.short
+            worth = cut > left[:, 0]
+            np.copyto(left[:, 0], cut, where=worth)
+            self.before[times] = np.where(worth, best - 1, self.metre - 1)
+
+    def _begin_or_leap(
+        self, times: Ints, left: NDArray[np.float32]
+    ) -> tuple[NDArray[np.float32], NDArray[np.uint8]]:
+        """Scores of paths that begin at these frames, for the first time or anew, or change to any tempo."""
         last = times[0] - SHORTEST
         anew = self.best_score[last] - self.model.restart if last >= 0 else -np.inf
         code = _RESTART if anew > 0 else _START
-        return np.full(shape, max(anew, 0.0), np.float32), np.full(shape, code, np.uint8)
+        begun = np.float32(max(anew, 0.0))
+        self.leapt[times] = left.argmax(axis=2)
+        leap = left.max(axis=2) - np.float32(self.model.leap)
+        score = np.broadcast_to(np.maximum(leap, begun)[:, :, None], left.shape).copy()
+        back = np.where(leap > begun, np.uint8(_LEAP), np.uint8(code))
+        return score, np.broadcast_to(back[:, :, None], left.shape).copy()
 
     def _note_best(self, times: Ints, score: NDArray[np.float32]) -> None:
-        flat = score.reshape(len(times), -1)
+        flat = (score - self.prior).reshape(
+            len(times), -1
+        )  # no beat ends the interval after the last
         top = flat.argmax(axis=1)
         value = flat[np.arange(len(times)), top]
         place, k = np.divmod(top, len(self.taus))
@@ -222,7 +247,7 @@ class _Search:
     def path(self) -> Path:
         """The way back from the best end."""
         frames, places, breaks = [], [], []
-        score = float(self.best_score[-1]) if self.total else 0.0
+        score = max(float(self.best_score[-1]), 0.0) if self.total else 0.0
         if score > 0:
             t, m, k = (int(x) for x in self.best_state[-1])
             while True:
@@ -236,8 +261,9 @@ class _Search:
                     begun = t // SHORTEST * SHORTEST - SHORTEST
                     t, m, k = (int(x) for x in self.best_state[begun])
                     continue
-                k += code - _REACH
-                t, m = t - int(self.taus[k]), (m - 1) % self.metre
+                k = int(self.leapt[t, m]) if code == _LEAP else k + code - _REACH
+                m = (m - 1) if m else int(self.before[t, k])
+                t -= int(self.taus[k])
             steps = np.diff(frames[::-1])[~np.array(breaks[::-1], np.bool_)[1:]]
             score -= self.model.going / FPS * float(np.sum(steps))
         return Path(

@@ -13,9 +13,9 @@ from sequencer.listening.spectra import FRAMES
 from sequencer.timing.song import Reading
 
 _UNSURE = 0.5  # mean probability of downbeats that counts as no judgement
-_PLAIN, _BARE = 0.7, 0.9  # share that accents must explain to be believed, without and against one
+_PLAIN, _BARE = 0.7, 0.9  # share that accents must explain to be believed, and to divide a bar
 _LEAST_SCORE = 8.0  # [nats] where no way to count is likelier there is no beat
-_HEARD = 0.1  # probability of the first and of the last beat
+_FIRST, _LAST = 0.35, 0.1  # probability of the first beat, of the last: music may die away
 _DOUBTFUL = 0.45  # the same, beside such a stretch
 _LEAST_CONFIDENCE = 0.2  # mean probability of eight beats below which they are not steady
 
@@ -85,7 +85,8 @@ def count_of(heard: Activations, duration: float) -> Count:
     down = _finer_at(downbeat, times)
     unsure = float(np.mean(down[first])) < _UNSURE
     share, metre, phase = plain_accents(heard.bands, times, METRES)
-    if share > (_PLAIN if unsure else _BARE):
+    part = metre < best and best % metre == 0  # a backbeat makes twos of a bar of four
+    if share > (_BARE if part and not unsure else _PLAIN):
         best = metre
         first = np.arange(len(times)) % best == phase
         down = first.astype(np.float64)
@@ -173,11 +174,12 @@ def _only_steady(
         padded = np.pad(sure, (width // 2, width - 1 - width // 2), mode="edge")
         mean = np.asarray(np.convolve(padded, np.ones(width) / width, mode="valid"), np.float64)
     steady = mean >= _LEAST_CONFIDENCE
-    steady_and_heard = steady & (sure >= _HEARD)  # the count goes on in silence, but not out of it
-    if not steady_and_heard.any():
+    begins = steady & (sure >= np.minimum(_FIRST, mean))  # the count goes on in silence,
+    ends = steady & (sure >= _LAST)  # but neither into it nor out of it
+    if not begins.any():
         return times[:0], places[:0], sure[:0], ((0.0, duration),)
-    low = int(np.argmax(steady_and_heard))
-    high = len(steady) - int(np.argmax(steady_and_heard[::-1]))
+    low = int(np.argmax(begins))
+    high = len(steady) - int(np.argmax(ends[::-1]))
     times, places, sure, steady = (
         times[low:high],
         places[low:high],

@@ -15,7 +15,7 @@ from sequencer.errors import InputError
 from sequencer.files import write_text
 from sequencer.timing.song import Reading, Section, Song
 
-ANALYSIS = "8"  # raised whenever the same file would be heard otherwise
+ANALYSIS = "9"  # raised whenever the same file would be heard otherwise
 
 
 def folder() -> Path:

@@ -1,7 +1,7 @@
 """Ways to count a track: every likely metre at every tempo level, each decoded and compared by likelihood.
 
-A level is one of tempo, half or double of it; within a path the tempo may drift by 40 % but never jump from
-level to level, since nobody counts a song half as fast for some bars. Levels that the sound allows alike
+A level is one of tempo, half or double of it; within a path the tempo stays within about 40 % of it, so that
+it does not go from one level to the next, since nobody counts a song half as fast for some bars. Levels that the sound allows alike
 are told apart by how near they lie to 120 a minute, the tempo that people tap by preference.
 Source: L. van Noorden, D. Moelants, Resonance in the perception of musical pulse, Journal of New Music
 Research 28 (1999): resonance about a period of 0.5 s; its width in nats is fitted (benchmarks).

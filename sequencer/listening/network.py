@@ -19,7 +19,7 @@ from numpy.typing import NDArray
 Array = NDArray[np.float32]
 WINDOW = 1600  # frames judged together, as in training
 _MARGIN = 150  # frames at each end of a window that the next one judges better
-_LEVELS = 56  # largest whole number that stands for a weight: under 6 bits each once compressed
+_LEVELS = 127  # largest whole number that stands for a weight
 _SLICE = 400  # frames of the first layers held in memory at once
 
 

@@ -39,9 +39,7 @@ def explained(sounds, firsts):
     return 1 - within / whole
 
 
-@pytest.mark.parametrize(
-    ("metre", "phase"), [(m, p) for m in METRES for p in range(m) if (m, p) != (2, 1)]
-)
+@pytest.mark.parametrize(("metre", "phase"), [(m, p) for m in METRES for p in range(m)])
 def test_accents_tell_metre_and_first_beat(metre, phase):
     share, *found = plain_accents(*played(range(phase, 42, metre)), METRES)
 
@@ -49,9 +47,15 @@ def test_accents_tell_metre_and_first_beat(metre, phase):
     assert share == pytest.approx(1.0, abs=1e-6)
 
 
-@pytest.mark.xfail(strict=True, reason="of two beats either may be called first: 0 is returned")
-def test_accents_on_every_second_beat():
-    assert plain_accents(*played(range(1, 42, 2)), METRES)[1:] == (2, 1)
+def test_of_a_kick_and_a_louder_snare_the_kick_is_first():
+    """Twos alone do not tell which half is first: the deep one, however wide the other sounds."""
+    beats = 1.0 + 0.5 * np.arange(40)
+    bands = np.zeros((1100, 80), np.float32)
+    frames = np.round(beats * 50).astype(int)
+    bands[frames[1::2], :8] = 0.9
+    bands[frames[::2], 6:] = 0.7
+
+    assert plain_accents(bands, beats, METRES)[1:] == (2, 1)
 
 
 @pytest.mark.parametrize("metre", [3, 4, 7])

@@ -4,9 +4,17 @@ import numpy as np
 import pytest
 from threadpoolctl import threadpool_info
 
-from sequencer.listening import network
+from sequencer.listening import activations, network
 from sequencer.listening.activations import activations_of
-from sequencer.listening.spectra import FRAMES, SILENT, Spectra, levelled
+from sequencer.listening.spectra import (
+    FRAMES,
+    HOP,
+    SILENT,
+    Spectra,
+    levelled,
+    loud_level,
+    spectra_of,
+)
 
 LOUD, QUIET = -1.0, -6.0  # [log10 magnitude]
 N = 600
@@ -130,3 +138,59 @@ class TestJudgement:
         heard = activations_of(spectra((50, 500, LOUD)))
 
         assert heard.beat.dtype == heard.downbeat.dtype == heard.metres.dtype == np.float64
+
+
+class TestSteadyNoise:
+    """The network counts on through noise as if it heard: there is nothing to hear."""
+
+    def bands(self, *parts):
+        return np.concatenate([np.asarray(part, np.float32) for part in parts])
+
+    def hiss(self, n, seed=0):
+        """Bands of n frames of white noise."""
+        samples = np.random.default_rng(seed).normal(0, 0.1, max(n, 1) * HOP).astype(np.float32)
+        mel = spectra_of([samples]).mel[:n]
+        return levelled(mel, loud_level(mel) + 1.0) if n else np.zeros((0, 80))
+
+    def music(self, n):
+        strokes = np.full((n, 80), 0.2)
+        strokes[::25, 10:30] = 0.9
+        return strokes + 0.01 * np.random.default_rng(1).normal(size=(n, 80))
+
+    def test_only_noise_between_music_is_noise(self):
+        noise = activations.steady_noise(
+            self.bands(self.music(600), self.hiss(800), self.music(600))
+        )
+
+        assert not noise[:570].any()
+        assert noise[640:1360].all()
+        assert not noise[1430:].any()
+
+    @pytest.mark.parametrize("every", [25, 75])
+    def test_strokes_in_noise_are_no_noise(self, every):
+        bands = self.bands(self.hiss(1500))
+        bands[::every, 20:24] = bands[1::every, 20:24] = 1.1
+
+        assert not activations.steady_noise(bands).any()
+
+    def test_a_tone_in_noise_is_no_noise(self):
+        bands = self.bands(self.hiss(800))
+        bands[:, 30] += 0.4
+
+        assert not activations.steady_noise(bands).any()
+
+    def test_silence_is_no_noise(self):
+        assert not activations.steady_noise(np.zeros((900, 80), np.float32)).any()
+
+    @pytest.mark.parametrize("n", [0, 1, 3, 199])
+    def test_less_than_four_seconds_are_not_judged(self, n):
+        assert activations.steady_noise(self.bands(self.hiss(n))).tolist() == [False] * n
+
+    def test_it_is_the_same_in_blocks(self, monkeypatch):
+        bands = self.bands(self.music(700), self.hiss(900, seed=3), self.music(311))
+        whole = activations.steady_noise(bands)
+
+        monkeypatch.setattr(activations, "_BLOCK", 137)
+
+        np.testing.assert_array_equal(activations.steady_noise(bands), whole)
+        assert whole.any()

@@ -167,15 +167,9 @@ class TestJudgedByPaths:
 
     @pytest.mark.parametrize(
         ("down", "share", "overridden"),
-        [
-            (0.35, 0.6, False),  # unsure of the metre: accents count from 0.7 …
-            (0.35, 0.8, True),
-            (0.65, 0.8, False),  # sure: only plain ones do
-            (0.65, 0.95, True),
-            (0.65, 0.0, False),
-        ],
+        [(0.35, 0.6, False), (0.35, 0.8, True), (0.65, 0.6, False), (0.65, 0.8, True)],
     )
-    def test_plain_accents_override_an_unsure_metre(self, monkeypatch, down, share, overridden):
+    def test_plain_accents_override_the_metre(self, monkeypatch, down, share, overridden):
         ways = [way(path_of(self.frames)), way(path_of(self.frames[::2]), 90.0)]
 
         count = self.count(monkeypatch, ways, down=down, accents=(share, 3, 1))
@@ -187,14 +181,25 @@ class TestJudgedByPaths:
         assert [reading.metre for reading in count.readings[1:]] == [4]
         assert [reading.tempo for reading in count.readings] == pytest.approx([120, 60])
 
-    def test_the_doubt_is_of_first_beats_alone(self, monkeypatch):
-        """Downbeats are sure where they are counted; that there is none elsewhere is no doubt."""
-        sure = self.count(monkeypatch, [way(path_of(self.frames))], accents=(0.8, 3, 1))
-        elsewhere = self.count(
-            monkeypatch, [way(path_of(self.frames, first=2))], accents=(0.8, 3, 1)
+    @pytest.mark.parametrize(
+        ("down", "share", "divided"),
+        [(0.35, 0.6, False), (0.35, 0.8, True), (0.65, 0.8, False), (0.65, 0.95, True)],
+    )
+    def test_a_backbeat_divides_no_bar_that_is_sure(self, monkeypatch, down, share, divided):
+        count = self.count(
+            monkeypatch, [way(path_of(self.frames))], down=down, accents=(share, 2, 1)
         )
 
-        assert (sure.metre, elsewhere.metre) == (4, 3)
+        assert count.metre == (2 if divided else 4)
+
+    def test_the_doubt_is_of_first_beats_alone(self, monkeypatch):
+        """Downbeats are sure where they are counted; that there is none elsewhere is no doubt."""
+        sure = self.count(monkeypatch, [way(path_of(self.frames))], accents=(0.8, 2, 1))
+        elsewhere = self.count(
+            monkeypatch, [way(path_of(self.frames, first=2))], accents=(0.8, 2, 1)
+        )
+
+        assert (sure.metre, elsewhere.metre) == (4, 2)
 
     def test_bars_by_accents_are_as_sure_as_their_beats(self, monkeypatch):
         count = self.count(
