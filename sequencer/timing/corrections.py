@@ -145,7 +145,11 @@ def _at_level(song: Song, level: Level) -> Song:
             raise ValueError("too few beats to count half as fast")
     else:
         beats = np.sort(np.concatenate([beats, (beats[1:] + beats[:-1]) / 2]))
-        first *= 2
+        starts = [2 * index for index in _downbeat_indices(song)] or [0]
+        bars = [(starts[0] % song.metre, starts[0]), *pairwise([*starts, len(beats)])]
+        return _barred(
+            song, beats, [i for a, b in bars for i in range(a, b, song.metre)], song.metre
+        )
     indices = list(range(first % song.metre, len(beats), song.metre))
     return _barred(song, beats, indices, song.metre)
 
@@ -170,6 +174,8 @@ def _shifted(song: Song, shift: float) -> Song:
 
 
 def _in_metre(song: Song, metre: int) -> Song:
+    if metre == song.metre:
+        return song  # its shorter bars, if any, among them
     first = min(_downbeat_indices(song), default=0)
     beats = np.array(song.beats)
     return _barred(song, beats, list(range(first % metre, len(beats), metre)), metre)

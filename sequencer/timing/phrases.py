@@ -36,17 +36,22 @@ def phrase_length(metre: int) -> int:
 def phrases(song: Song) -> tuple[Phrase, ...]:
     """All phrases of a song, in turn; none where no beat was heard.
 
-    Beats before the first downbeat, and before a section's first beat, belong to no phrase.
+    Beats before the first downbeat, and before a section's first beat, belong to no phrase. After a bar that is
+    shorter or longer than the others a new phrase begins.
     """
     if len(song.beats) < 2 or not song.downbeats:
         return ()
     beats = np.array(song.beats)
     length = phrase_length(song.metre)
+    firsts = np.searchsorted(beats, np.array(song.downbeats) - _SLACK)
+    fresh = {int(b) for a, b in pairwise(firsts) if b - a != song.metre}
     found: list[Phrase] = []
     for section, name in zip(song.sections, song.section_names(), strict=True):
         low = max(section.start, song.downbeats[0])
         inside = np.flatnonzero((beats >= low - _SLACK) & (beats < section.end - _SLACK))
-        starts = list(range(0, len(inside), length))
+        anew = [k for k, beat in enumerate(inside) if beat in fresh and k]
+        edges = [0, *anew, len(inside)]
+        starts = [k for a, b in pairwise(edges) for k in range(a, b, length)]
         for number, (a, b) in enumerate(pairwise([*starts, len(inside)]), start=1):
             last = int(inside[b - 1])
             end = float(beats[last + 1]) if last + 1 < len(beats) else section.end

@@ -1,5 +1,6 @@
 """Hand corrections win over what was heard."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 import numpy as np
@@ -59,6 +60,25 @@ def test_double_puts_a_beat_between_each_two(song):
     assert quick.beats[1] == pytest.approx(1.25)
     assert len(quick.beats) == 63
     assert quick.downbeats[1] == pytest.approx(2.0)
+
+
+@pytest.fixture
+def cut(song):
+    """Bars of 4 4 2 4 … on the same beats."""
+    return replace(song, downbeats=(*song.beats[:12:4], *song.beats[10::4]), bar_confidence=())
+
+
+def test_the_metre_that_was_heard_keeps_a_bar_put_in(cut):
+    assert corrected(cut, Corrections(metre=4)).downbeats == cut.downbeats
+    assert corrected(cut, Corrections(metre=2)).downbeats == cut.beats[::2]
+
+
+def test_double_keeps_a_bar_put_in(cut):
+    quick = corrected(cut, Corrections(tempo="double"))
+
+    assert set(cut.downbeats) <= set(quick.downbeats)
+    lengths = np.diff([quick.beats.index(down) for down in quick.downbeats])
+    assert lengths.tolist() == [4] * len(lengths)
 
 
 def test_metre_and_one(song):

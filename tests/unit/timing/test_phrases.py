@@ -53,6 +53,14 @@ def test_phrases_follow_the_metre():
     assert {p.counts for p in phrases(song(metre=3, borders=(0.0,)))} == {6}
 
 
+def test_after_a_bar_put_in_the_eights_begin_anew():
+    """Bars of 4 4 4 4 2 4 4 4 4: two eights, two counts, two eights from the next bar's one."""
+    short = song(lengths=[4, 4, 4, 4, 2, 4, 4, 4, 4], borders=(0.0,))
+
+    assert [p.counts for p in phrases(short)] == [8, 8, 2, 8, 8]
+    assert {p.start for p in phrases(short)} <= set(short.downbeats)
+
+
 def test_without_beats_there_are_no_phrases():
     empty = Song(
         track="t", sha256="0" * 64, duration=9.0, tempo=0.0, metre=4, beats=(), downbeats=(),
