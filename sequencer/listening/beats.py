@@ -86,9 +86,11 @@ def count_of(heard: Activations, duration: float) -> Count:
     unsure = float(np.mean(down[first])) < _UNSURE
     share, metre, phase = plain_accents(heard.bands, times, METRES)
     part = metre < best and best % metre == 0  # a backbeat makes twos of a bar of four
-    if share > (_BARE if part and not unsure else _PLAIN):
+    accented = np.arange(len(times)) % metre == phase
+    same = metre == best and first[accented].mean() >= 0.5  # the search knows shorter bars besides
+    if not same and share > (_BARE if part and not unsure else _PLAIN):
         best = metre
-        first = np.arange(len(times)) % best == phase
+        first = accented
         down = first.astype(np.float64)
         readings = (replace(readings[0], metre=best), *readings[1:])
     return Count(

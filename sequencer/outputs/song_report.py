@@ -52,6 +52,8 @@ def song_summary(song: Song) -> str:
             lines.append(f"could also be counted: {others}")
         if changes := metres_text(song):
             lines.append(f"the metre changes: {changes}")
+        if odd := odd_bars_text(song):
+            lines.append(f"bars of another length: {odd}")
         doubt = [
             f"{subject} {value:.0%}" for subject, value in song.confidence.items() if value < SURE
         ]
@@ -93,6 +95,13 @@ def metres_text(song: Song) -> str:
     """Where bars change their length, such as "4 from bar 1, 3 from bar 33"; empty where they do not."""
     runs = song.metres()
     return ", ".join(f"{m} from bar {bar}" for bar, m in runs) if len(runs) > 1 else ""
+
+
+def odd_bars_text(song: Song) -> str:
+    """Bars put in or cut short, such as "9 (2 beats)"; empty where there are none."""
+    bars = song.odd_bars()
+    said = [f"{bar} ({beats} beat{'s' if beats != 1 else ''})" for bar, beats in bars[:_NAMED]]
+    return ", ".join(said) + (f" and {len(bars) - _NAMED} more" if len(bars) > _NAMED else "")
 
 
 def _spans_text(song: Song) -> str:

@@ -86,6 +86,21 @@ class Song:
                 runs.append((k + 1, int(length)))
         return tuple(runs) or ((1, self.metre),)
 
+    def odd_bars(self) -> tuple[tuple[int, int], ...]:
+        """Bars, counted from 1, that are shorter or longer than those of their run, and their beats."""
+        place = {time: index for index, time in enumerate(self.beats)}
+        lengths = np.diff([place[time] for time in self.downbeats])
+        runs = self.metres()
+        usual = [
+            next(m for first, m in reversed(runs) if first <= max(bar, runs[0][0]))
+            for bar in range(1, len(lengths) + 1)
+        ]
+        return tuple(
+            (bar, int(length))
+            for bar, (length, metre) in enumerate(zip(lengths, usual, strict=True), start=1)
+            if length != metre
+        )
+
     def section_names(self) -> tuple[str, ...]:
         """One unique name a section: the label, numbered where it occurs again."""
         total = Counter(section.label for section in self.sections)

@@ -92,3 +92,17 @@ def test_runs_of_bars_of_one_length_are_metres_and_a_cut_bar_is_none():
 
     assert changing.metres() == ((1, 4), (11, 3), (23, 4))
     assert cut.metres() == ((1, 4),)
+
+
+@pytest.mark.parametrize(
+    ("lengths", "odd"),
+    [
+        ([4] * 12, ()),
+        ([4, 4, 4, 4, 2, 4, 4, 4, 4], ((5, 2),)),
+        ([3, *[4] * 9, 6, 4, 4], ((1, 3), (11, 6))),
+        ([*[4] * 10, *[3] * 10], ()),
+        ([*[4] * 10, 2, *[3] * 10], ((11, 2),)),
+    ],
+)
+def test_bars_of_another_length_are_named(lengths, odd):
+    assert song(lengths=lengths, borders=(0.0,)).odd_bars() == odd
