@@ -82,7 +82,8 @@ def steady_noise(bands: NDArray[np.float32]) -> NDArray[np.bool_]:
 
     Returns
     -------
-    noise : ndarray, shape (n,)
+    noise : ndarray, shape (n,) [1]
+        True in noise.
 
     Notes
     -----
