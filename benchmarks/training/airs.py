@@ -3,8 +3,8 @@
     python airs.py AIRS.json
 
 Source: James Aird, A Selection of Scotch, English, Irish and Foreign Airs, Glasgow 1778 to 1801, as encoded in
-the corpus that music21 ships. Left out are airs whose metre changes, and, with a wide margin, those that share runs of
-intervals with the two collections of that corpus which serve to judge the ear (`JUDGING`).
+the corpus that music21 ships. Left out are airs whose metre changes, and, with a wide margin, those that share
+runs of intervals with the two collections of that corpus which serve to judge the ear (`JUDGING`).
 """
 # ruff: noqa: C901, S314  # a walk through bars branches a lot; the XML is that of an installed package
 
@@ -65,9 +65,8 @@ def air_of(bars: list, notes: list) -> dict | None:
             place(i, pos)
             place(i + 1, pos + lengths[i])
             pos, i = pos + metre, i + 1
-        elif short and i + 1 < len(
-            bars
-        ):  # an upbeat in the middle, over the tail of the bar before
+        elif short and i + 1 < len(bars):
+            # an upbeat in the middle, over the tail of the bar before
             place(i, pos - lengths[i])
         else:
             place(i, pos)

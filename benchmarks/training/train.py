@@ -11,6 +11,7 @@ of the metre. The last weights are a running mean over training.
 import argparse
 import json
 import math
+import sys
 import threading
 import time
 from pathlib import Path
@@ -19,6 +20,10 @@ import numpy as np
 import torch
 import torch.nn.functional as F
 from torch import nn
+
+sys.path.insert(0, str(Path(__file__).parents[2]))
+
+from sequencer.listening.network import unpacked
 
 FPS, BANDS, METRES = 50, 80, 7  # metre classes: 1 … 7 beats
 CONFIGS = {
@@ -227,21 +232,6 @@ def save(path, weights, config):
     np.savez(path, **arrays)
 
 
-def given(begin):
-    """Weights of one network of the package's file, as `pack.py` writes it."""
-    name, number = begin.rsplit(":", 1)
-    out = {}
-    with np.load(name) as file:
-        for key in file.files:
-            if key.startswith(f"{number}/") and not key.endswith(":scale"):
-                values = file[key].astype(np.float32)
-                if f"{key}:scale" in file.files:
-                    scale = file[f"{key}:scale"].astype(np.float32)
-                    values = values * scale.reshape(-1, *[1] * (values.ndim - 1))
-                out[key.removeprefix(f"{number}/")] = values
-    return out
-
-
 def main():
     parser = argparse.ArgumentParser()
     parser.add_argument("data")
@@ -276,7 +266,10 @@ def main():
     config = CONFIGS[a.config]
     net = Ear(**config).to(device)
     if a.begin:
-        net.load_state_dict({k: torch.tensor(v) for k, v in given(a.begin).items()})
+        name, number = a.begin.rsplit(":", 1)
+        with np.load(name, allow_pickle=False) as file:
+            weights = unpacked(file, int(number))
+        net.load_state_dict({k: torch.tensor(v) for k, v in weights.items()})
     print("parameters", sum(p.numel() for p in net.parameters()), flush=True)
     quick = torch.compile(net) if device == "cuda" else net
     with torch.autocast(

@@ -14,11 +14,8 @@ from sequencer.listening.spectra import SILENT, Spectra, levelled
 _NEVER = -12.0  # [nats]
 _AUDIBLE = 0.1  # of the scale of `levelled`: 72 dB below the loud parts
 _EARLY = 5  # frames by which a beat may precede its sound
-_HALF, _STEP, _EDGE = (
-    100,
-    25,
-    10,
-)  # frames: half a window of noise, its step, what is left at its ends
+_HALF, _STEP = 100, 25  # frames: half a window of noise, and from one window to the next
+_EDGE = 10  # frames at a window's ends that may be something else
 _LOUDEST = 6  # bands of those that rise most
 _PEAKED, _UNEVEN = 2.2, 0.009  # steady noise has no peaks in time and none over pitch
 _BLOCK = 30_000  # frames

@@ -2,15 +2,16 @@
 
 A state is a place in the bar, a tempo and how far the beat has gone; the pointer moves on evenly within a
 beat and may change its tempo only at a beat: a little, or at a price to any other, as where a phrase ends
-slower and the next is in time again. A bar may be cut short at a price, as songs put in a bar of two. Since nothing is chosen within a beat, the Viterbi search
-runs over beats alone: the best score of a beat at frame t, place m, with interval k until the next.
-Because every interval is at least `SHORTEST` frames, that many frames depend only on earlier ones and are
-searched at once. A path may begin and end anywhere, and may break off and, a block of that many frames
-later or more, begin again at a price, so stretches without a beat get none.
+slower and the next is in time again. A bar may be cut short at a price, as songs put in a bar of two. Since
+nothing is chosen within a beat, the Viterbi search runs over beats alone: the best score of a beat at frame t,
+place m, with interval k until the next. Because every interval is at least `SHORTEST` frames, that many frames
+depend only on earlier ones and are searched at once. A path may begin and end anywhere, and may break off and,
+a block of that many frames later or more, begin again at a price, so stretches without a beat get none.
 
 Source: F. Krebs, S. Böck, G. Widmer, An efficient state-space model for joint tempo and meter tracking,
-ISMIR 2015 (state space, tempo changes at beats with exp(−λ|ratio − 1|)); leaps and short bars are ours; the observation is the log odds of
-a beat or downbeat against none, which differs from theirs by a constant of the track.
+ISMIR 2015 (state space, tempo changes at beats with exp(−λ|ratio − 1|)); leaps and short bars are ours. The
+observation is the log odds of a beat or downbeat against none, which differs from theirs by a constant of the
+track.
 """
 
 from dataclasses import dataclass
@@ -24,7 +25,7 @@ FPS = 100  # frames a second of the search
 SHORTEST, SLOWEST = 24, 150  # [frames] intervals: 250 … 40 beats a minute
 _STEP = 1.02  # ratio of neighbouring intervals where frames allow
 _REACH = 5  # neighbouring intervals one beat may move
-_LEAP, _START, _RESTART = 253, 254, 255
+_LEAP, _START, _RESTART = 253, 254, 255  # in place of a step between intervals
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -176,9 +177,8 @@ class _Search:
             self.price[j, fits] = -model.steadiness * np.abs(ratio - 1)
         self.back = np.zeros((self.total, self.metre, n), np.uint8)
         self.leapt = np.zeros((self.total, self.metre), np.uint8)  # interval that a leap comes from
-        self.before = np.full(
-            (self.total, n), self.metre - 1, np.uint8
-        )  # place that a first beat comes from
+        # place that a first beat comes from
+        self.before = np.full((self.total, n), self.metre - 1, np.uint8)
         self.best_score = np.full(self.total, -np.inf, np.float32)  # of paths ended by frame t
         self.best_state = np.zeros((self.total, 3), np.int32)  # their last beat: frame, place, k
         self.held = np.full((SLOWEST + 2 * SHORTEST, self.metre, n), -np.inf, np.float32)
@@ -231,9 +231,8 @@ class _Search:
         return score, np.broadcast_to(back[:, :, None], left.shape).copy()
 
     def _note_best(self, times: Ints, score: NDArray[np.float32]) -> None:
-        flat = (score - self.prior).reshape(
-            len(times), -1
-        )  # no beat ends the interval after the last
+        ended = score - self.prior  # no beat ends the interval after a last one
+        flat = ended.reshape(len(times), -1)
         top = flat.argmax(axis=1)
         value = flat[np.arange(len(times)), top]
         place, k = np.divmod(top, len(self.taus))

@@ -15,9 +15,9 @@ from sequencer.timing.song import Reading
 _UNSURE = 0.5  # mean probability of downbeats that counts as no judgement
 _PLAIN, _BARE = 0.7, 0.9  # share that accents must explain to be believed, and to divide a bar
 _LEAST_SCORE = 8.0  # [nats] where no way to count is likelier there is no beat
-_FIRST, _LAST = 0.35, 0.1  # probability of the first beat, of the last: music may die away
-_DOUBTFUL = 0.45  # the same, beside such a stretch
+_FIRST, _LAST = 0.35, 0.1  # probability of the first beat, and of the last: music dies away
 _LEAST_CONFIDENCE = 0.2  # mean probability of eight beats below which they are not steady
+_DOUBTFUL = 0.45  # the same, beside such a stretch
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -1,8 +1,8 @@
 """Ways to count a track: every likely metre at every tempo level, each decoded and compared by likelihood.
 
-A level is one of tempo, half or double of it; within a path the tempo stays within about 40 % of it, so that
-it does not go from one level to the next, since nobody counts a song half as fast for some bars. Levels that the sound allows alike
-are told apart by how near they lie to 120 a minute, the tempo that people tap by preference.
+A level is one of tempo, half or double of it; within a path no tempo is twice another, since nobody
+counts a song half as fast for some bars. Levels that the sound allows alike are told apart by how near they lie
+to 120 a minute, the tempo that people tap by preference.
 Source: L. van Noorden, D. Moelants, Resonance in the perception of musical pulse, Journal of New Music
 Research 28 (1999): resonance about a period of 0.5 s; its width in nats is fitted (benchmarks).
 """
@@ -21,7 +21,7 @@ _DOUBT = 4.0  # [nats a bar] a metre that is judged less likely than the best by
 _FOUR = 0.6  # [nats a beat] by which fours are likelier beforehand: most danced music is
 _PREFERRED = 120.0  # [beats a minute]
 _PREFERENCE = 4.0  # [nats a beat] per squared octave away from it
-_BAND = 0.35  # natural logarithm of the ratio to a level's tempo that stays within the level
+_BAND = 0.34  # natural logarithm of the ratio to a level's tempo; both ways less than an octave
 _FLIP = 0.12  # octaves off a half or double at which a stretch is counted at another level
 _STRETCH = 8  # beats
 _HEARD = 0.1  # of the mean chance of a beat, that every other and every third one must have

@@ -140,8 +140,7 @@ def networks() -> tuple[Network, ...]:
     ):
         configs = json.loads(arrays["configs"].tobytes().decode("utf-8"))
         return tuple(
-            Network(_unpacked(arrays, f"{number}/"), config)
-            for number, config in enumerate(configs)
+            Network(unpacked(arrays, number), config) for number, config in enumerate(configs)
         )
 
 
@@ -181,8 +180,9 @@ def packed(weights: Mapping[str, Array]) -> dict[str, NDArray[Any]]:
     return out
 
 
-def _unpacked(arrays: Mapping[str, NDArray[Any]], prefix: str) -> dict[str, Array]:
-    out: dict[str, Array] = {}
+def unpacked(arrays: Mapping[str, NDArray[Any]], number: int) -> dict[str, Array]:
+    """Weights of one of the networks in a file, which holds them as `packed` makes them."""
+    prefix, out = f"{number}/", {}
     for name in arrays:
         if not name.startswith(prefix) or name.endswith(":scale"):
             continue

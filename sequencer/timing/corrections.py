@@ -137,20 +137,23 @@ def _barred(song: Song, beats: Floats, indices: list[int], metre: int) -> Song:
 
 
 def _at_level(song: Song, level: Level) -> Song:
+    """Half or twice as many beats, from each place on at which counting begins anew."""
     beats = np.array(song.beats)
-    first = min(_downbeat_indices(song), default=0)
+    stretches = song.stretches() or ((0, song.metre),)
+    firsts = [first for first, _ in stretches]
     if level == "half":
-        beats, first = beats[first % 2 :: 2], first // 2
+        lead = beats[firsts[0] % 2 : firsts[0] : 2]
+        parts = [lead, *(beats[a:b:2] for a, b in pairwise([*firsts, len(beats)]))]
+        beats = np.concatenate(parts)
         if len(beats) < 2:
             raise ValueError("too few beats to count half as fast")
+        edges = np.cumsum([len(part) for part in parts]).tolist()
     else:
         beats = np.sort(np.concatenate([beats, (beats[1:] + beats[:-1]) / 2]))
-        starts = [2 * index for index in _downbeat_indices(song)] or [0]
-        bars = [(starts[0] % song.metre, starts[0]), *pairwise([*starts, len(beats)])]
-        return _barred(
-            song, beats, [i for a, b in bars for i in range(a, b, song.metre)], song.metre
-        )
-    indices = list(range(first % song.metre, len(beats), song.metre))
+        edges = [*(2 * first for first in firsts), len(beats)]
+    indices = list(range(edges[0] % song.metre, edges[0], song.metre))
+    for (a, b), (_, metre) in zip(pairwise(edges), stretches, strict=True):
+        indices += range(a, b, metre)
     return _barred(song, beats, indices, song.metre)
 
 

@@ -10,6 +10,7 @@ from itertools import pairwise
 
 import numpy as np
 
+from sequencer.arrays import Ints
 from sequencer.timing.song import Song
 
 EIGHT = 8
@@ -36,22 +37,18 @@ def phrase_length(metre: int) -> int:
 def phrases(song: Song) -> tuple[Phrase, ...]:
     """All phrases of a song, in turn; none where no beat was heard.
 
-    Beats before the first downbeat, and before a section's first beat, belong to no phrase. After a bar that is
-    shorter or longer than the others a new phrase begins.
+    Beats before the first downbeat, and before a section's first beat, belong to no phrase. Where counting
+    begins anew, as after a bar that is shorter than the others, a new phrase begins.
     """
     if len(song.beats) < 2 or not song.downbeats:
         return ()
     beats = np.array(song.beats)
-    length = phrase_length(song.metre)
-    firsts = np.searchsorted(beats, np.array(song.downbeats) - _SLACK)
-    fresh = {int(b) for a, b in pairwise(firsts) if b - a != song.metre}
+    stretches = song.stretches()
     found: list[Phrase] = []
     for section, name in zip(song.sections, song.section_names(), strict=True):
         low = max(section.start, song.downbeats[0])
         inside = np.flatnonzero((beats >= low - _SLACK) & (beats < section.end - _SLACK))
-        anew = [k for k, beat in enumerate(inside) if beat in fresh and k]
-        edges = [0, *anew, len(inside)]
-        starts = [k for a, b in pairwise(edges) for k in range(a, b, length)]
+        starts = _starts(inside, stretches)
         for number, (a, b) in enumerate(pairwise([*starts, len(inside)]), start=1):
             last = int(inside[b - 1])
             end = float(beats[last + 1]) if last + 1 < len(beats) else section.end
@@ -65,6 +62,21 @@ def phrases(song: Song) -> tuple[Phrase, ...]:
                 )
             )
     return tuple(found)
+
+
+def _starts(inside: Ints, stretches: tuple[tuple[int, int], ...]) -> list[int]:
+    """Where phrases start among these beats, which follow each other."""
+    if not len(inside):
+        return []
+    low, high = int(inside[0]), int(inside[-1]) + 1
+    begun = [s for s in stretches if s[0] <= low][-1:]
+    within = [(low, metre) for _, metre in begun] + [s for s in stretches if low < s[0] < high]
+    ends = [*(first for first, _ in within[1:]), high]
+    return [
+        at - low
+        for (first, metre), end in zip(within, ends, strict=True)
+        for at in range(first, end, phrase_length(metre))
+    ]
 
 
 def level_word(energy: float) -> str:

@@ -61,8 +61,7 @@ class Song:
         """
         if len(self.beats) < 2:
             raise ValueError("no steady beat was heard")
-        place = {time: index for index, time in enumerate(self.beats)}
-        downbeats = [place[time] for time in self.downbeats]
+        downbeats = self._firsts()
         bars = bars_from_downbeats(len(self.beats), downbeats)
         return TempoMap(np.array(self.beats), first=-min(downbeats), bars=bars, metre=self.metre)
 
@@ -77,29 +76,44 @@ class Song:
 
     def metres(self) -> tuple[tuple[int, int], ...]:
         """Runs of bars of one length: the run's first bar, counted from 1, and its beats a bar."""
-        place = {time: index for index, time in enumerate(self.beats)}
-        lengths = np.diff([place[time] for time in self.downbeats])
+        lengths = np.diff(self._firsts()).tolist()
         runs: list[tuple[int, int]] = []
         for k, length in enumerate(lengths):
-            same = [int(n) for n in lengths[k : k + _RUN]]
+            same = lengths[k : k + _RUN]
             if len(same) == _RUN and len(set(same)) == 1 and (not runs or runs[-1][1] != length):
-                runs.append((k + 1, int(length)))
+                runs.append((k + 1, length))
         return tuple(runs) or ((1, self.metre),)
 
     def odd_bars(self) -> tuple[tuple[int, int], ...]:
         """Bars, counted from 1, that are shorter or longer than those of their run, and their beats."""
-        place = {time: index for index, time in enumerate(self.beats)}
-        lengths = np.diff([place[time] for time in self.downbeats])
-        runs = self.metres()
-        usual = [
-            next(m for first, m in reversed(runs) if first <= max(bar, runs[0][0]))
-            for bar in range(1, len(lengths) + 1)
-        ]
+        lengths = np.diff(self._firsts()).tolist()
+        bars = enumerate(zip(lengths, self._usual(), strict=False), start=1)
+        return tuple((bar, length) for bar, (length, usual) in bars if length != usual)
+
+    def stretches(self) -> tuple[tuple[int, int], ...]:
+        """Where counting begins anew: indices of first beats, with the beats a bar from there on.
+
+        At the first bar, wherever the metre changes, and after each bar of another length.
+        """
+        firsts, usual = self._firsts(), self._usual()
+        after = {bar + 1 for bar, _ in self.odd_bars()}
         return tuple(
-            (bar, int(length))
-            for bar, (length, metre) in enumerate(zip(lengths, usual, strict=True), start=1)
-            if length != metre
+            (first, metre)
+            for bar, (first, metre) in enumerate(zip(firsts, usual, strict=True), start=1)
+            if bar == 1 or bar in after or metre != usual[bar - 2]
         )
+
+    def _firsts(self) -> list[int]:
+        place = {time: index for index, time in enumerate(self.beats)}
+        return [place[time] for time in self.downbeats]
+
+    def _usual(self) -> list[int]:
+        """Beats a bar of the run that each bar belongs to, the last bar among them."""
+        runs = self.metres()
+        return [
+            next((m for first, m in reversed(runs) if first <= bar), runs[0][1])
+            for bar in range(1, len(self.downbeats) + 1)
+        ]
 
     def section_names(self) -> tuple[str, ...]:
         """One unique name a section: the label, numbered where it occurs again."""

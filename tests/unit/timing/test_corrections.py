@@ -81,6 +81,28 @@ def test_double_keeps_a_bar_put_in(cut):
     assert lengths.tolist() == [4] * len(lengths)
 
 
+@pytest.mark.parametrize("put_in", [2, 3])
+def test_half_counts_anew_after_a_bar_put_in(song, put_in):
+    """Whatever its length, the bar after it is counted from its own first beat."""
+    after = 8 + put_in
+    odd = replace(song, downbeats=(*song.beats[:12:4], *song.beats[after::4]), bar_confidence=())
+
+    slow = corrected(odd, Corrections(tempo="half"))
+
+    assert slow.beats == (*song.beats[:after:2], *song.beats[after::2])
+    assert song.beats[after] in slow.downbeats
+    assert slow.downbeats[-2:] == (song.beats[after + 8], song.beats[after + 16])
+
+
+def test_half_and_double_keep_beats_before_the_first_bar(song):
+    late = replace(song, downbeats=song.beats[3::4], bar_confidence=())
+
+    assert corrected(late, Corrections(tempo="half")).beats == song.beats[1::2]
+    quick = corrected(late, Corrections(tempo="double"))
+    assert len(quick.beats) == 63
+    assert quick.downbeats == quick.beats[2::4]
+
+
 def test_metre_and_one(song):
     three = corrected(song, Corrections(metre=3))
     assert three.downbeats == song.beats[::3]

@@ -61,6 +61,22 @@ def test_after_a_bar_put_in_the_eights_begin_anew():
     assert {p.start for p in phrases(short)} <= set(short.downbeats)
 
 
+def test_phrases_follow_a_metre_that_changes():
+    """Ten bars of four, ten of three, ten of four: eights, sixes, eights."""
+    changing = song(lengths=[4] * 10 + [3] * 10 + [4] * 10, borders=(0.0,))
+
+    assert [p.counts for p in phrases(changing)] == [8] * 5 + [6] * 5 + [8] * 5
+    assert changing.stretches() == ((0, 4), (40, 3), (70, 4))
+
+
+def test_a_border_within_a_stretch_begins_its_own_phrases():
+    short = song(lengths=[4, 4, 4, 2, 4, 4, 4, 4], borders=(0.0, 4.5))  # a border at the third bar
+
+    assert [(p.section, p.counts) for p in phrases(short)] == [
+        ("A", 8), ("B", 6), ("B", 8), ("B", 8),
+    ]  # fmt: skip
+
+
 def test_without_beats_there_are_no_phrases():
     empty = Song(
         track="t", sha256="0" * 64, duration=9.0, tempo=0.0, metre=4, beats=(), downbeats=(),
