@@ -34,7 +34,7 @@ class Pointer:
 
     steadiness: float = 20.0  # λ: price of a tempo change of 100 % from beat to beat [nats]
     leap: float = 6.0  # price of any other tempo at once [nats]
-    short: float = 20.0  # price of a bar cut short, to two beats or more [nats]
+    short: float = 14.0  # price of a bar cut short, to two beats or more [nats]
     going: float = 2.0  # for each second that the count goes on, whatever the tempo [nats/s]
     restart: float = 100.0  # price of breaking off and beginning again [nats]
     trust: float = 0.6  # in the odds: frames err together, so each says less than it seems to

@@ -13,7 +13,7 @@ from sequencer.listening.spectra import FRAMES
 from sequencer.timing.song import Reading
 
 _UNSURE = 0.5  # mean probability of downbeats that counts as no judgement
-_PLAIN, _BARE = 0.7, 0.9  # share that accents must explain to be believed, and to divide a bar
+_PLAIN = 0.7  # share that accents must explain to be believed
 _LEAST_SCORE = 8.0  # [nats] where no way to count is likelier there is no beat
 _FIRST, _LAST = 0.35, 0.1  # probability of the first beat, and of the last: music dies away
 _LEAST_CONFIDENCE = 0.2  # mean probability of eight beats below which they are not steady
@@ -85,10 +85,10 @@ def count_of(heard: Activations, duration: float) -> Count:
     down = _finer_at(downbeat, times)
     unsure = float(np.mean(down[first])) < _UNSURE
     share, metre, phase = plain_accents(heard.bands, times, METRES)
-    part = metre < best and best % metre == 0  # a backbeat makes twos of a bar of four
+    part = metre < best and best % metre == 0  # a backbeat alone makes no twos of a bar of four
     accented = np.arange(len(times)) % metre == phase
     same = metre == best and first[accented].mean() >= 0.5  # the search knows shorter bars besides
-    if not same and share > (_BARE if part and not unsure else _PLAIN):
+    if share > _PLAIN and not same and (unsure or not part):
         best = metre
         first = accented
         down = first.astype(np.float64)

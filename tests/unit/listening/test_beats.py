@@ -183,7 +183,7 @@ class TestJudgedByPaths:
 
     @pytest.mark.parametrize(
         ("down", "share", "divided"),
-        [(0.35, 0.6, False), (0.35, 0.8, True), (0.65, 0.8, False), (0.65, 0.95, True)],
+        [(0.35, 0.6, False), (0.35, 0.8, True), (0.65, 0.8, False), (0.65, 0.99, False)],
     )
     def test_a_backbeat_divides_no_bar_that_is_sure(self, monkeypatch, down, share, divided):
         count = self.count(
