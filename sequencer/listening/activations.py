@@ -12,9 +12,10 @@ from sequencer.arrays import Floats
 from sequencer.listening.spectra import SILENT, Spectra, levelled
 
 _NEVER = -12.0  # [nats]
+_UNHEARD = (-1.52, -2.31)  # [nats]: chances of 0.18 and 0.09, which tell no tempo from another
 _AUDIBLE = 0.1  # of the scale of `levelled`: 72 dB below the loud parts
 _EARLY = 5  # frames by which a beat may precede its sound
-_HALF, _STEP = 100, 25  # frames: half a window of noise, and from one window to the next
+_HALF, _STEP = 100, 25  # frames: half of 4 s, and from one such window to the next
 _EDGE = 10  # frames at a window's ends that may be something else
 _LOUDEST = 6  # bands of those that rise most
 _PEAKED, _UNEVEN = 2.2, 0.009  # steady noise has no peaks in time and none over pitch
@@ -60,17 +61,17 @@ def activations_of(spectra: Spectra) -> Activations:
     with threadpool_limits(1):  # one core, and so the same sums in the same order each time
         odds, metres = judged(bands)
     sounding = np.flatnonzero(bands.max(axis=1) > _AUDIBLE)
+    odds[nothing_heard(bands)] = _UNHEARD  # where the network would count on as if it heard
     odds[: max(sounding[0] - _EARLY, 0)] = _NEVER  # the count may go on in a break,
     odds[sounding[-1] + _EARLY :] = _NEVER  # but neither before the music nor after it
-    odds[steady_noise(bands)] = _NEVER  # where the network would count on as if it heard
     shifted = metres - metres.max(axis=1, keepdims=True)
     chance = shifted - np.log(np.exp(shifted).sum(axis=1, keepdims=True))
     mean = np.concatenate([[-99.0], chance.mean(axis=0, dtype=np.float64)])
     return Activations(odds[:, 0].astype(np.float64), odds[:, 1].astype(np.float64), mean, bands)
 
 
-def steady_noise(bands: NDArray[np.float32]) -> NDArray[np.bool_]:
-    """Frames of noise in which nothing happens for 4 s: no peaks in time, none over pitch.
+def nothing_heard(bands: NDArray[np.float32]) -> NDArray[np.bool_]:
+    """Frames of 4 s and more of silence, or of noise with no peaks in time and none over pitch.
 
     Parameters
     ----------
@@ -79,15 +80,15 @@ def steady_noise(bands: NDArray[np.float32]) -> NDArray[np.bool_]:
 
     Returns
     -------
-    noise : ndarray, shape (n,) [1]
-        True in noise.
+    nothing : ndarray, shape (n,) [1]
+        True where there is nothing to count by.
 
     Notes
     -----
     Source: ours. Rises of noise lie about their median as far below as above, those of any stroke above alone;
     the mean spectrum of noise is smooth, that of any tone is not. Limits fitted (benchmarks).
     """
-    noise = np.zeros(len(bands), np.bool_)
+    nothing = np.zeros(len(bands), np.bool_)
     rises = np.zeros(len(bands), np.float32)
     for start in range(0, len(bands), _BLOCK):
         before = min(start, 2)
@@ -95,13 +96,20 @@ def steady_noise(bands: NDArray[np.float32]) -> NDArray[np.bool_]:
         rises[start : start + _BLOCK] = part[before : before + _BLOCK]
     for middle in range(_HALF, len(bands) - _HALF + 1, _STEP):
         here = slice(middle - _HALF, middle + _HALF)
-        low, median, high = np.percentile(rises[here], [3, 50, 99])
-        if high - median < _PEAKED * (median - low):
-            mean = bands[here].mean(axis=0)
-            smooth = float(np.abs(np.diff(mean, 2)).mean()) < _UNEVEN
-            if smooth and float(mean.mean()) > _AUDIBLE / 2:
-                noise[middle - _HALF + _EDGE : middle + _HALF - _EDGE] = True
-    return noise
+        if _is_silence(bands[here]) or _is_noise(bands[here], rises[here]):
+            nothing[middle - _HALF + _EDGE : middle + _HALF - _EDGE] = True
+    return nothing
+
+
+def _is_silence(bands: NDArray[np.float32]) -> bool:
+    return float(bands.max()) <= _AUDIBLE
+
+
+def _is_noise(bands: NDArray[np.float32], rises: NDArray[np.float32]) -> bool:
+    low, median, high = np.percentile(rises, [3, 50, 99])
+    mean = bands.mean(axis=0)
+    even = float(np.abs(np.diff(mean, 2)).mean()) < _UNEVEN
+    return bool(high - median < _PEAKED * (median - low) and even and mean.mean() > _AUDIBLE / 2)
 
 
 def _rises(bands: NDArray[np.float32]) -> NDArray[np.float32]:

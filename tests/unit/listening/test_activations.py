@@ -140,8 +140,8 @@ class TestJudgement:
         assert heard.beat.dtype == heard.downbeat.dtype == heard.metres.dtype == np.float64
 
 
-class TestSteadyNoise:
-    """The network counts on through noise as if it heard: there is nothing to hear."""
+class TestNothingHeard:
+    """The network counts on through noise and silence as if it heard."""
 
     def bands(self, *parts):
         return np.concatenate([np.asarray(part, np.float32) for part in parts])
@@ -158,7 +158,7 @@ class TestSteadyNoise:
         return strokes + 0.01 * np.random.default_rng(1).normal(size=(n, 80))
 
     def test_only_noise_between_music_is_noise(self):
-        noise = activations.steady_noise(
+        noise = activations.nothing_heard(
             self.bands(self.music(600), self.hiss(800), self.music(600))
         )
 
@@ -171,26 +171,35 @@ class TestSteadyNoise:
         bands = self.bands(self.hiss(1500))
         bands[::every, 20:24] = bands[1::every, 20:24] = 1.1
 
-        assert not activations.steady_noise(bands).any()
+        assert not activations.nothing_heard(bands).any()
 
     def test_a_tone_in_noise_is_no_noise(self):
         bands = self.bands(self.hiss(800))
         bands[:, 30] += 0.4
 
-        assert not activations.steady_noise(bands).any()
+        assert not activations.nothing_heard(bands).any()
 
-    def test_silence_is_no_noise(self):
-        assert not activations.steady_noise(np.zeros((900, 80), np.float32)).any()
+    def test_four_seconds_of_silence_are_nothing_and_a_break_is_not(self):
+        silence = np.zeros((600, 80))
+        long = activations.nothing_heard(self.bands(self.music(400), silence, self.music(400)))
+        short = activations.nothing_heard(
+            self.bands(self.music(400), silence[:190], self.music(400))
+        )
+
+        assert long[440:960].all()
+        assert not long[:400].any()
+        assert not long[1000:].any()
+        assert not short.any()
 
     @pytest.mark.parametrize("n", [0, 1, 3, 199])
     def test_less_than_four_seconds_are_not_judged(self, n):
-        assert activations.steady_noise(self.bands(self.hiss(n))).tolist() == [False] * n
+        assert activations.nothing_heard(self.bands(self.hiss(n))).tolist() == [False] * n
 
     def test_it_is_the_same_in_blocks(self, monkeypatch):
         bands = self.bands(self.music(700), self.hiss(900, seed=3), self.music(311))
-        whole = activations.steady_noise(bands)
+        whole = activations.nothing_heard(bands)
 
         monkeypatch.setattr(activations, "_BLOCK", 137)
 
-        np.testing.assert_array_equal(activations.steady_noise(bands), whole)
+        np.testing.assert_array_equal(activations.nothing_heard(bands), whole)
         assert whole.any()
