@@ -202,7 +202,11 @@ def _reach(asked: _Asked, side: Side) -> list[Finding]:
     body = asked.dancer.body
     told = []
     for span, left in zip(
-        spans, reach_left(_course(asked, side), edges, side=side, body=body), strict=True
+        spans,
+        reach_left(
+            _course(asked, side), edges, side=side, body=body, carriage=asked.dancer.carriage
+        ),
+        strict=True,
     ):
         if left.value >= 0 or span.kind == "link":  # a link's reach is told by the joins
             continue
@@ -225,7 +229,12 @@ def _own_body(asked: _Asked, side: Side) -> list[Finding]:
     near: dict[str, Finding] = {}  # the nearest pass of each pattern, told once
     nearest: dict[str, float] = {}
     gaps = body_gap(
-        _course(asked, side), edges, prop=prop, body=body, near=asked.limits.own_body_near
+        _course(asked, side),
+        edges,
+        prop=prop,
+        body=body,
+        carriage=asked.dancer.carriage,
+        near=asked.limits.own_body_near,
     )
     for span, gap in zip(spans, gaps, strict=True):
         part = body.capsules[gap.label].name if gap.label >= 0 else "body"

@@ -159,7 +159,9 @@ def _danced(
     part = block.hands[side]
 
     def build(parameters: Mapping[str, Any], cycle: float) -> Law:
-        parts = {s: (words.pattern, words.parameters) for s, words in block.hands.items()}
+        parts: dict[Side, tuple[str, Mapping[str, Any]]] = {
+            s: (words.pattern, words.values) for s, words in block.hands.items()
+        }
         parts[side] = (part.pattern, parameters)
         return block_laws(
             parts, timing=block.timing, direction=block.direction, cycle=cycle,
@@ -168,7 +170,7 @@ def _danced(
 
     return Danced(
         name=part.pattern,
-        parameters=part.parameters,
+        parameters=part.values,
         cycle=block.cycle,
         beats=block.end - block.start,
         build=build,

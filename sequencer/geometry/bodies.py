@@ -7,6 +7,10 @@ TR-15/007; 4,082 men and 1,986 women), public rows. Proportions are men's means 
 stature, which exceed the women's by less than 1 %. Soldiers are not the general public, and one
 person's arm differs from the mean at that stature by about 4 % (one standard deviation): a measured
 arm wins over the proportion. Breadths marked "from memory" were not read in the data.
+
+The trunk that a prop must clear is as wide and as deep as the survey's mean and one standard deviation
+more, so five of six people of that stature are slimmer; none of its parts is fatter than the 95th
+percentile. To others a body is the upright column, as wide as the shoulders with hanging arms.
 """
 
 import math
@@ -25,12 +29,26 @@ _SHOULDER_HEIGHT = 1440.7 / 1756.2  # acromial height
 _ARM = 684.3 / 1756.2  # acromion–radiale and radiale–centre of grip, summed per person
 _HALF_BIDELTOID = 510.4 / 1756.2 / 2
 _HALF_BIACROMIAL = 415.7 / 1756.2 / 2  # from memory
-_HALF_CHEST_DEPTH = 254.5 / 1756.2 / 2  # from memory
+# Mean and one standard deviation more; all from memory. The 95th percentiles are about 320, 378, 297.
+_HALF_CHEST = (289.0 + 18.0) / 1756.2 / 2  # chest breadth
+_HALF_HIP = (343.0 + 22.0) / 1756.2 / 2  # hip breadth, which holds the waist's
+_HALF_DEPTH = (254.5 + 25.0) / 1756.2 / 2  # chest depth, which holds the waist's
+_WAIST = 1056.0 / 1756.2  # height of the navel; from memory
+_NECK = 398.0 / 1756.2 / (2 * math.pi)  # girth over 2π; from memory
+_YOKE = 0.055 / 1.756  # radius of collar bones and the muscle over them; from memory
+_HIP_JOINT = 0.53  # height over stature, Drillis and Contini 1966, from memory
 _HEAD_HEIGHT = 0.130  # chin to crown over stature, Drillis and Contini 1966, from memory
 _HALF_HEAD = 197.0 / 1756.2 / 2  # head length, the longest way across; from memory
 _LIMB = 0.065 / 1.756  # radius of the upper arm at the 95th percentile's girth; from memory
 _THIGH = 0.100 / 1.756  # mean thigh girth over 2π; from memory
+_SHANK = 0.062 / 1.756  # mean calf girth over 2π; from memory
+_KNEE = 495.0 / 1756.2  # height of the kneecap; from memory
 _CROTCH = 846.0 / 1756.2  # crotch height; from memory
+# How far a shoulder gives from where it hangs: forward, back, up, and in towards the middle [m at the mean
+# stature, no more for taller people]. The shoulder blade glides 15 cm from full retraction to full
+# protraction and 10 to 12 cm up and down (Kapandji, The Physiology of the Joints, vol. 1, from memory);
+# less than half of that is used. Its diagonal stays under `_ELBOW_CAP`: see `Body.shoulder_give`.
+_GIVE_FORWARD, _GIVE_BACK, _GIVE_UP, _GIVE_IN = 0.060, 0.030, 0.045, 0.020
 _ELBOW_CAP = 0.08  # [m] least room left for the elbow: its bound would grow without limit below
 
 
@@ -166,19 +184,79 @@ class Body:
         return Capsule("body", (0.0, 0.0, 0.0), (0.0, 0.0, self.stature - radius), radius)
 
     @property
-    def capsules(self) -> tuple[Capsule, ...]:
-        """Trunk (three upright capsules side by side), head, legs: closer to the body than `column`."""
-        s = self.stature
-        depth, leg, head = _HALF_CHEST_DEPTH * s, _THIGH * s, _HALF_HEAD * s
-        low, high = _CROTCH * s + depth / 2, self.shoulder_height - depth
-        side = self.half_breadth - depth
-        trunk = tuple(
-            Capsule("trunk", (x, 0.0, low), (x, 0.0, high), depth) for x in (-side, 0.0, side)
+    def hip_height(self) -> float:
+        """Floor to the hip joints, about which the trunk leans [m]."""
+        return _HIP_JOINT * self.stature
+
+    @property
+    def neck_height(self) -> float:
+        """Floor to the base of the neck, about which the head gives way [m]."""
+        return self.shoulder_height
+
+    @property
+    def shoulder_give(self) -> tuple[Floats, Floats]:
+        """Box in which the right shoulder may lie from where it hangs: lowest and highest corner.
+
+        Returns
+        -------
+        low, high : ndarray, shape (3,) [m, the trunk's frame]
+            The left one's is the mirror image.
+
+        Notes
+        -----
+        A shoulder gives only once the arm is straight, and by no more than is missing. An arm that is
+        straight is the segment from the moved shoulder to the hand, each point of which is within the
+        box's diagonal, under 8 cm, of the segment from where the shoulder hangs: so the capsule about
+        that one, never thinner than 8 cm (`elbow_room`), holds the arm all the same.
+        """
+        scale = min(self.stature / 1.7562, 1.0)
+        return (
+            scale * np.array([-_GIVE_IN, -_GIVE_BACK, 0.0]),
+            scale * np.array([0.0, _GIVE_FORWARD, _GIVE_UP]),
         )
-        chin = s - _HEAD_HEIGHT * s
-        skull = Capsule("head", (0.0, 0.0, chin), (0.0, 0.0, s - head), head)
-        legs = tuple(Capsule("leg", (x, 0.0, leg), (x, 0.0, _CROTCH * s), leg) for x in (-leg, leg))
-        return (*trunk, skull, *legs)
+
+    @property
+    def trunk(self) -> tuple[Capsule, ...]:
+        """Trunk: chest, waist and hips, and the yoke of the shoulders, body upright."""
+        s = self.stature
+        depth, yoke = _HALF_DEPTH * s, _YOKE * s
+        chest, hip = _HALF_CHEST * s - depth, _HALF_HIP * s - depth
+        low, waist, high = _CROTCH * s + depth / 2, _WAIST * s, self.shoulder_height - depth
+        across = self.half_shoulder - yoke
+        level = self.shoulder_height - yoke
+        uprights = [(x, waist, high) for x in (-chest, chest)]
+        uprights += [(x, low, waist) for x in (-hip, hip)]
+        return (
+            *(Capsule("trunk", (x, 0.0, a), (x, 0.0, b), depth) for x, a, b in uprights),
+            Capsule("trunk", (-across, 0.0, level), (across, 0.0, level), yoke),
+        )
+
+    @property
+    def skull(self) -> tuple[Capsule, ...]:
+        """Head and neck, body upright."""
+        s = self.stature
+        head, chin = _HALF_HEAD * s, s - _HEAD_HEIGHT * s
+        neck = _NECK * s
+        return (
+            Capsule("head", (0.0, 0.0, chin), (0.0, 0.0, s - head), head),
+            Capsule("neck", (0.0, 0.0, self.neck_height - neck), (0.0, 0.0, chin), neck),
+        )
+
+    @property
+    def legs(self) -> tuple[Capsule, ...]:
+        """Thighs and shanks, standing."""
+        s = self.stature
+        thigh, shank, knee = _THIGH * s, _SHANK * s, _KNEE * s
+        return tuple(
+            Capsule("leg", (x, 0.0, a), (x, 0.0, b), r)
+            for x in (-thigh, thigh)
+            for a, b, r in ((knee, _CROTCH * s, thigh), (shank, knee, shank))
+        )
+
+    @property
+    def capsules(self) -> tuple[Capsule, ...]:
+        """Trunk, head, neck and legs, upright: closer to the body than `column`."""
+        return (*self.trunk, *self.skull, *self.legs)
 
     def elbow_room(self, shoulder_to_hand: ArrayLike) -> Floats:
         """How far an elbow can be from the line between shoulder and hand.

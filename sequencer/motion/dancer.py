@@ -17,6 +17,7 @@ from numpy.typing import ArrayLike
 
 from sequencer.arrays import Bools, Floats, as_floats
 from sequencer.geometry.bodies import SIDES, Body, Side
+from sequencer.motion.carriage import Carriage
 from sequencer.motion.floor import FloorPath
 from sequencer.motion.law import Bounds
 from sequencer.motion.parts import FIRST, N_POINTS, PARTS, REAR, Leeway
@@ -67,6 +68,9 @@ class Dancer:
     leeway : mapping of side to Leeway
         By which arm, prop and wicks of a side are taken wider while it lasts; the larger where two
         overlap.
+    carriage : Carriage, optional
+        How the body gives way; upright throughout if not given. Trunk and head stay within the column
+        whatever it is, so it moves the shoulders only, as far as others are concerned.
     """
 
     name: str
@@ -76,8 +80,11 @@ class Dancer:
     floor: FloorPath
     lit: tuple[tuple[float, float], ...] = ()
     leeway: Mapping[Side, tuple[Leeway, ...]] = field(default_factory=dict)
+    carriage: Carriage = None  # type: ignore[assignment]  # upright, set below
 
     def __post_init__(self) -> None:
+        if self.carriage is None:
+            object.__setattr__(self, "carriage", Carriage(body=self.body))
         if set(self.props) != set(self.courses):
             raise ValueError(
                 f"{self.name}: every prop needs a course and every course a prop, "
@@ -151,7 +158,7 @@ class Dancer:
             prop, first, rear = self.props[side], FIRST[side], REAR[side]
             far = prop.ball[0]
             moving = [
-                (first, self.body.shoulder(side), np.zeros(3)),
+                (first, *self._shoulder(beat, side)),
                 (first + 1, motion.hand, motion.hand_rate),
                 (first + 2, motion.head(far), motion.head_rate(far)),
             ]
@@ -169,6 +176,12 @@ class Dancer:
             if not prop.two_ended:
                 points[rear], rates[rear] = points[first + 1], rates[first + 1]
         return points, rates
+
+    def _shoulder(self, beat: Floats, side: Side) -> tuple[Floats, Floats]:
+        """Where an arm hangs from and its rate, each shape (..., 3) [m, body frame]."""
+        row = beat.ravel()
+        at, rate = self.carriage.shoulder(row, side), self.carriage.shoulder_rate(row, side)
+        return at.reshape(*beat.shape, 3), rate.reshape(*beat.shape, 3)
 
     @property
     def two_ended(self) -> bool:
@@ -380,6 +393,7 @@ class Dancer:
             + [edge for piece in floor for edge in piece[:2]]
             + [edge for course in courses.values() for piece in course for edge in piece[:2]]
             + [edge for own, _ in self._steps.values() for edge in own]
+            + self.carriage.edges.tolist()
         )
         edges = edges[(edges >= start) & (edges <= end)]
         middle = 0.5 * (edges[:-1] + edges[1:])
@@ -402,8 +416,8 @@ class Dancer:
             hand = np.array([(b.hand_reach, b.hand_speed, b.hand_acceleration) for b in bounds]).T
             if not np.all(np.isfinite(hand)):
                 raise ValueError(f"{self.name}: a bound is not finite, nothing can be proven")
-            shoulder = np.zeros((3, n))
-            shoulder[0] = self.body.half_shoulder
+            gives = self.carriage.shoulder_bounds(edges[:-1], edges[1:])
+            shoulder = np.stack((np.full(n, self.carriage.shoulder_reach), *gives))
             first = FIRST[side]
             moving = {
                 first: shoulder,
@@ -416,7 +430,7 @@ class Dancer:
                 speed[:, i] = v + w * rho + dp
                 acceleration[:, i] = a + (dw + w * w) * rho + 2 * w * dp + ddp
             swing[:, SIDES.index(side)] = hand[1]
-            arm = np.maximum(hand[0], self.body.half_shoulder) + self.body.limb_radius
+            arm = np.maximum(hand[0], self.carriage.shoulder_reach) + self.body.limb_radius
             elbow = float(self.body.elbow_room(0.0))
             far = hand[0] + prop.farthest + prop.hot_radius
             own_reach = np.maximum(arm + elbow, far)

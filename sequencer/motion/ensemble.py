@@ -93,6 +93,7 @@ class Ensemble:
         self._shoulders = {
             side: np.array([dancer.body.shoulder(side) for dancer in dancers]).T for side in SIDES
         }
+        self._gives = [not dancer.carriage.upright for dancer in dancers]
         props = {side: [dancer.props.get(side) for dancer in dancers] for side in SIDES}
         self._far = {
             side: np.array([prop.ball[0] if prop else 0.0 for prop in own])
@@ -145,10 +146,16 @@ class Ensemble:
             which = [p for p in (first, first + 1, first + 2, REAR[side]) if p < kept]
             ends = (self._far[side][own], -self._behind[side][own])[: len(which) - 2]
             shoulder = self._shoulders[side][:, own]
+            gives = np.zeros_like(shoulder)
+            for k, low, high in slices:
+                if self._gives[k] and ways[k] is not None:
+                    here = np.searchsorted(rows, np.arange(low, high))
+                    carriage = self.dancers[k].carriage
+                    shoulder[:, here] = carriage.shoulder(beats[low:high], side).T
+                    gives[:, here] = carriage.shoulder_rate(beats[low:high], side).T
             at = np.stack([shoulder, seen.hand, *(seen.hand + a * seen.tether for a in ends)])
-            still = np.zeros_like(shoulder)
             moving = np.stack(
-                [still, seen.hand_rate, *(seen.hand_rate + a * seen.tether_rate for a in ends)]
+                [gives, seen.hand_rate, *(seen.hand_rate + a * seen.tether_rate for a in ends)]
             )
             c, s, w = cos[rows], sin[rows], turning[rows]
             x, y = c * at[:, 0] - s * at[:, 1], s * at[:, 0] + c * at[:, 1]

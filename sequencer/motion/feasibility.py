@@ -5,9 +5,11 @@ from the end of the arm, how hard the tether pulls, how close it comes to the ow
 and how close to the other prop. Each is a function of time with a proven Lipschitz constant, searched
 by branch and bound (geometry/certified.py), so no moment is missed.
 
-    arm's length − |h − shoulder|      changes at most at |h'|
+    arm's length − |h − shoulder|      changes at most at |h'| + |s'|, s where the arm hangs from and the
+                                       shoulder as near to the hand as it can give (`Body.shoulder_give`)
     T/m = λ²·A − g·d_z                 at most at λ²·(2r|d'||d''| + |d'||h''| + |h'''|) + g|d'|
-    distance of tether or head         at most at |h'| + r|d'|; of two props, at the sum of both
+    distance of tether or head         at most at |h'| + r|d'| and at what the part of the body moves
+                                       with (motion/carriage.py); of two props, at the sum of both
     distance of a point beside the axis  at most at |h'| + ρ·ω, ρ its distance from the hand and ω the
                                        bound of the rate of every unit vector fixed to the prop
 Not looked at: the arms, clothing and hair, and what the floor path adds to the forces.
@@ -19,11 +21,13 @@ from dataclasses import dataclass, fields
 from itertools import pairwise
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.certified import Sample, search
 from sequencer.geometry.distances import segment_segment
+from sequencer.motion.carriage import Carriage
 from sequencer.motion.course import Course
 from sequencer.motion.law import Bounds
 from sequencer.motion.props import Prop, Solid, Spot
@@ -33,6 +37,7 @@ from sequencer.motion.tension import GRAVITY
 REACH_ERROR = 0.002  # [m]
 GAP_ERROR = 0.005  # [m]
 PULL_ERROR = 0.05  # [m/s²]
+GIVE = 0.08  # [m] from where an arm hangs to any place that its shoulder can give to
 
 Rates = Callable[[Floats], Floats]  # beats → beats a second
 
@@ -64,7 +69,13 @@ class Stretches:
         return [np.array([getattr(b, name) for b in self.bounds]) for name in names]
 
 
-def stretches(course: Course, edges: Sequence[float], *, whole_beats: bool = False) -> Stretches:
+def stretches(
+    course: Course,
+    edges: Sequence[float],
+    *,
+    whole_beats: bool = False,
+    at: ArrayLike = (),
+) -> Stretches:
     """A course cut at given edges.
 
     Parameters
@@ -74,15 +85,20 @@ def stretches(course: Course, edges: Sequence[float], *, whole_beats: bool = Fal
         Rising [beats]; one stretch from each to the next.
     whole_beats : bool
         Whether to cut at every beat too, where a tempo map may change.
+    at : array_like, shape (k,) [beats]
+        Where to cut besides.
     """
     cuts = np.asarray(edges, dtype=np.float64)
+    besides = np.unique(np.asarray(at, dtype=np.float64))
     group: list[int] = []
     start: list[float] = []
     end: list[float] = []
     bounds: list[Bounds] = []
     for k, (low, high) in enumerate(pairwise(cuts.tolist())):
         for left, right, own in course.pieces(low, high):
-            inner = np.arange(np.floor(left) + 1, right) if whole_beats else np.zeros(0)
+            inner = besides[(besides > left) & (besides < right)]
+            if whole_beats:
+                inner = np.union1d(inner, np.arange(np.floor(left) + 1, right))
             knots = [left, *inner.tolist(), right]
             for a, b in pairwise(knots):
                 if b - a > 1e-12:
@@ -99,17 +115,30 @@ def stretches(course: Course, edges: Sequence[float], *, whole_beats: bool = Fal
     )
 
 
-def reach_left(course: Course, edges: Sequence[float], *, side: Side, body: Body) -> list[Least]:
-    """Arm's length less the hand's distance from its shoulder [m], smallest on each stretch."""
-    cut = stretches(course, edges)
+def reach_left(
+    course: Course,
+    edges: Sequence[float],
+    *,
+    side: Side,
+    body: Body,
+    carriage: Carriage | None = None,
+) -> list[Least]:
+    """Arm's length less the hand's distance from its shoulder [m], smallest on each stretch.
+
+    The body is upright unless a carriage is given.
+    """
+    carriage = carriage or Carriage(body=body)
+    cut = stretches(course, edges, at=carriage.edges)
     (speed,) = cut.columns("hand_speed")
-    shoulder = body.shoulder(side)
+    gives, _ = carriage.shoulder_bounds(cut.start, cut.end)
+    # The box turns with the trunk: its corners move a little faster than the shoulder that carries it.
+    swings = carriage.speeds(cut.start, cut.end)[0] * GIVE
 
     def value(t: Floats) -> tuple[Floats, Ints]:
-        away = np.linalg.norm(course.at(t).hand - shoulder, axis=-1)
+        away = carriage.beyond(t, course.at(t).hand, side)
         return body.arm_length - away, np.zeros(len(t), dtype=np.int64)
 
-    return _least(cut, value, speed, REACH_ERROR, 0.0)
+    return _least(cut, value, speed + gives + swings, REACH_ERROR, 0.0)
 
 
 def pull_left(course: Course, edges: Sequence[float], *, prop: Prop, rates: Rates) -> list[Least]:
@@ -139,28 +168,36 @@ def pull_left(course: Course, edges: Sequence[float], *, prop: Prop, rates: Rate
 
 
 def body_gap(
-    course: Course, edges: Sequence[float], *, prop: Prop, body: Body, near: float = 0.0
+    course: Course,
+    edges: Sequence[float],
+    *,
+    prop: Prop,
+    body: Body,
+    near: float = 0.0,
+    carriage: Carriage | None = None,
 ) -> list[Least]:
-    """Gap between prop and the own trunk, head and legs [m]; label indexes `Body.capsules`."""
-    cut = stretches(course, edges)
+    """Gap between prop and the own trunk, head, neck and legs [m]; label indexes `Body.capsules`.
+
+    The body is upright unless a carriage is given.
+    """
+    carriage = carriage or Carriage(body=body)
+    cut = stretches(course, edges, at=carriage.edges)
     (frame,) = cut.columns("frame_rate")
     shape = shape_of(prop, frame)
     capsules = body.capsules
+    gives = carriage.capsule_speeds(cut.start, cut.end).max(axis=0)
 
     def value(t: Floats) -> tuple[Floats, Ints]:
         ends = _placed(shape, course.at(t))
+        lows, highs = carriage.capsule_ends(t)
         stacked = np.full((len(capsules), *t.shape), np.inf)
         for k, capsule in enumerate(capsules):
-            low, high = (
-                np.broadcast_to(np.array(end), (*t.shape, 3))
-                for end in (capsule.start, capsule.end)
-            )
             for solid, (start, end) in zip(shape, ends, strict=True):
-                gap = segment_segment(start, end, low, high)[0] - solid.radius
+                gap = segment_segment(start, end, lows[k], highs[k])[0] - solid.radius
                 stacked[k] = np.minimum(stacked[k], gap - capsule.radius)
         return stacked.min(axis=0), stacked.argmin(axis=0).astype(np.int64)
 
-    return _least(cut, value, speeds_of(cut, shape), GAP_ERROR, near)
+    return _least(cut, value, speeds_of(cut, shape) + gives, GAP_ERROR, near)
 
 
 def props_gap(

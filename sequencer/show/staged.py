@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
+from sequencer.geometry.posture import UPRIGHT, Posture
 from sequencer.geometry.regions import Venue
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.library import Pattern, patterns
@@ -22,7 +23,13 @@ class HandWords:
     """One hand's part of a block."""
 
     pattern: str
-    parameters: Mapping[str, Any]
+    parameters: Mapping[str, Any]  # as the show file sets them
+    fitted: Mapping[str, Any] = field(default_factory=dict)  # those found for this body and prop
+
+    @property
+    def values(self) -> dict[str, Any]:
+        """What is danced: the parameters set, and those found."""
+        return {**self.fitted, **self.parameters}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -42,6 +49,7 @@ class Block:
     phrase: str | None
     note: str
     path: Path  # the entry or step of the show file that it comes from
+    posture: Posture = UPRIGHT  # how the body gives way meanwhile
 
     @property
     def title(self) -> str:

@@ -9,6 +9,7 @@ from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body
 from sequencer.motion import library
 from sequencer.motion.blocks import block_laws
+from sequencer.motion.carriage import carried
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.law import Law
@@ -16,7 +17,7 @@ from sequencer.motion.leeway import leeways_of
 from sequencer.motion.links import rest
 from sequencer.motion.props import Prop as Held
 from sequencer.motion.rooms import room_of
-from sequencer.motion.sequence import assembled
+from sequencer.motion.sequence import LEAD, assembled
 from sequencer.show.expansion import expanded
 from sequencer.show.floors import floor_path, standings
 from sequencer.show.hearing import as_counted
@@ -152,6 +153,7 @@ def _dancer(
         floor=floor_path(read, name, stood),
         lit=burns,
         leeway={side: leeways_of(course, props[side], tempo) for side, course in courses.items()},
+        carriage=carried(body, [(b.start, b.end, b.posture) for b in own if not b.link], lead=LEAD),
     )
 
 
@@ -202,7 +204,7 @@ def _laws(
 ) -> dict[Side, Law]:
     try:
         return block_laws(
-            {side: (part.pattern, part.parameters) for side, part in block.hands.items()},
+            {side: (part.pattern, part.values) for side, part in block.hands.items()},
             timing=block.timing,
             direction=block.direction,
             cycle=block.cycle,
