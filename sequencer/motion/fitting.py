@@ -1,0 +1,555 @@
+"""Parameters that fit: where the hands dance a pattern so that body, arm and both props have room.
+
+A pattern leaves parameters open: where the centres of the hands' paths lie, how wide they are. What a
+performer does not set is found here for body, props and tempo, by search:
+
+1. as it usually lies: if that keeps `GOOD` from the own body and the other prop, within reach and taut,
+   it stays;
+2. else both centres are moved together (out, ahead, up) and apart (ahead, up) on a grid of 6 cm, then of
+   less about the best; a move of the centre moves hand and prop as one, so the laws are sampled once;
+3. narrower paths, then postures of the body, where that is not enough.
+
+The best keeps most, up to `GOOD`: what is more counts nothing, then the widest path, the least move and the
+most upright body win, so that neighbours that danced in one place go on to do so. The search looks at
+samples; what it chooses is proven afterwards like all else (checks). Frame: body frame [m], beats.
+Source: search; the order of preference is a design choice of this project.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from functools import lru_cache
+from itertools import product
+from math import inf, isfinite, radians
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Floats, Ints
+from sequencer.geometry.bodies import SIDES, Body, Side
+from sequencer.geometry.distances import segment_segment
+from sequencer.geometry.field import CELL, table_of
+from sequencer.geometry.posture import (
+    UPRIGHT,
+    Posture,
+    capsule_ends,
+    in_column,
+    shoulders,
+    to_trunk,
+)
+from sequencer.motion.blocks import Direction, Timing, block_laws
+from sequencer.motion.law import Law
+from sequencer.motion.library import Pattern, find
+from sequencer.motion.parameters import Parameter, Value
+from sequencer.motion.placing import sign_of
+from sequencer.motion.props import Prop, Solid
+from sequencer.motion.state import Motion
+from sequencer.motion.tension import GRAVITY
+
+GOOD = 0.05  # [m] from own body and other prop beyond which more counts nothing
+LEAST = 0.026  # [m] below which a pattern is said not to fit: 2 cm and what proofs are off by
+REACH_SPARE = 0.01  # [m] of the arm
+TAUT = 0.5  # [m/s²] of pull over mass that a tether keeps at least
+STEP = 0.06  # [m] of the grid
+COST = 0.05  # [1] of a metre's move against a metre of margin
+OFFSETS = ("across", "ahead", "up")
+RANGES = ((-0.48, 0.48), (-0.66, 0.36), (-0.48, 0.48))  # [m] outward, ahead, up
+COARSE, FINE = 10, 40  # looks a beat
+MOST_LOOKS = 1024
+NARROWER = (1.0, 0.75, 0.5, 0.3)  # shares of a usual radius that are tried in turn
+MOST_SHAPES = 40
+RANKED = 0.002  # [m] of margin that the next choice in turn must gain
+
+
+@dataclass(frozen=True, kw_only=True)
+class Dance:
+    """What is to be danced: the two hands' patterns as a show has them, not mirrored.
+
+    Parameters
+    ----------
+    parts : mapping of side to (pattern, parameters)
+    timing, direction
+        As in `block_laws`.
+    cycle : float
+        Beats of one hand cycle.
+    tempo : (float, float)
+        Slowest and fastest [beats a minute].
+    body : Body
+    props : mapping of side to Prop
+    book : mapping, optional
+        Patterns to look in, instead of the built-in ones.
+    """
+
+    parts: Mapping[Side, tuple[str, Mapping[str, object]]]
+    timing: Timing = "split"
+    direction: Direction = "same"
+    cycle: float
+    tempo: tuple[float, float]
+    body: Body
+    props: Mapping[Side, Prop]
+    book: Mapping[str, Pattern] | None = None
+
+    @property
+    def sides(self) -> tuple[Side, ...]:
+        """Hands that dance."""
+        return tuple(side for side in SIDES if side in self.parts)
+
+    def laws(self, values: Mapping[Side, Mapping[str, Value]]) -> dict[Side, Law]:
+        """The laws with some more parameters set.
+
+        Raises
+        ------
+        ValueError
+            If a pattern or a parameter is not known, or out of range.
+        """
+        parts = {
+            side: (name, {**values.get(side, {}), **given})
+            for side, (name, given) in self.parts.items()
+        }
+        return block_laws(
+            parts,
+            timing=self.timing,
+            direction=self.direction,
+            cycle=self.cycle,
+            body=self.body,
+            tethers={side: prop.length for side, prop in self.props.items()},
+            book=self.book,
+        )
+
+    def open(self, side: Side) -> dict[str, Parameter]:
+        """Parameters that are not set and that this side's law has."""
+        name, given = self.parts[side]
+        pattern = find(name, self.book)
+        own = {p.name for p in pattern.hand(side).kind.parameters}
+        return {p.name: p for p in pattern.parameters if p.name not in given and p.name in own}
+
+    @property
+    def key(self) -> tuple[object, ...]:
+        """What a fit depends on."""
+        parts = tuple(
+            (side, name, tuple(sorted((k, str(v)) for k, v in given.items())), id(self.book))
+            for side, (name, given) in sorted(self.parts.items())
+        )
+        return (parts, self.timing, self.direction, round(self.cycle, 6),
+                tuple(round(t) for t in self.tempo), self.body, tuple(sorted(self.props.items())))  # fmt: skip
+
+
+class Margins(NamedTuple):
+    """What is to spare at the looks taken [m, m, m, m/s²]; inf where there is nothing to keep from."""
+
+    body: float
+    other: float
+    reach: float
+    pull: float
+
+    @property
+    def least(self) -> float:
+        """The smallest distance, reach counted in full where less than a centimetre of it is left."""
+        short = self.reach - REACH_SPARE
+        return min(self.body, self.other, short if short < 0 else inf)
+
+
+AMPLE = Margins(inf, inf, inf, inf)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Fit:
+    """Parameters that were found.
+
+    Parameters
+    ----------
+    values : mapping of side to parameters
+        Those that differ from the pattern's usual ones.
+    posture : Posture
+    margins : Margins
+    """
+
+    values: Mapping[Side, Mapping[str, Value]] = field(default_factory=dict)
+    posture: Posture = UPRIGHT
+    margins: Margins = AMPLE
+
+    @property
+    def fits(self) -> bool:
+        """Whether it keeps what a pattern must keep."""
+        return self.margins.least >= LEAST and self.margins.pull > 0
+
+
+def fitted(dance: Dance) -> Fit:
+    """The best of the parameters that a dance leaves open; see this module's head.
+
+    Raises
+    ------
+    ValueError
+        If a pattern or a parameter is not known, or out of range.
+    """
+    key = dance.key
+    if key not in _KEPT:
+        if len(_KEPT) > 4096:
+            _KEPT.clear()
+        _KEPT[key] = _fitted(dance)
+    return _KEPT[key]
+
+
+_KEPT: dict[tuple[object, ...], Fit] = {}
+
+
+def _fitted(dance: Dance) -> Fit:
+    found: list[tuple[float, Fit, Looks]] = []
+    for rank, shape in enumerate(_shapes(dance)):
+        try:
+            looks = Looks(dance, shape)
+        except ValueError:
+            if rank == 0:
+                raise  # the performer's own parameters do not go together
+            continue
+        place = looks.placed()
+        score = looks.score(place) - RANKED * rank
+        found.append((score, looks.fit(place), looks))
+        if score >= GOOD - 0.012:
+            break
+    found.sort(key=lambda each: -each[0])
+    best = found[0]
+    if best[1].margins.least >= 0.03 or best[1].margins.pull < 0:
+        return best[1]
+    leaning = [
+        (looks.score(place) - RANKED * (1 + rank), looks.fit(place))
+        for _, fit, looks in found[:2]
+        for rank, place in enumerate(looks.leaning(fit))
+    ]
+    return max([(best[0], best[1]), *leaning], key=lambda each: each[0])[1]
+
+
+def _shapes(dance: Dance) -> Iterator[dict[Side, dict[str, Value]]]:
+    """Sets of open parameters besides the offsets, the usual ones first."""
+    yield {}
+    axes: list[list[dict[Side, dict[str, Value]]]] = []
+    names = dict.fromkeys(name for side in dance.sides for name in dance.open(side))
+    for name in names:
+        if name not in {"hand_radius", "size"}:
+            continue
+        choices = []
+        for share in NARROWER:
+            choice: dict[Side, dict[str, Value]] = {}
+            for side in dance.sides:
+                own = dance.open(side).get(name)
+                if own is not None and own.default:
+                    choice[side] = {name: round(share * float(own.default), 4)}
+            choices.append(choice)
+        axes.append(choices)
+    if not axes:
+        return
+    for count, chosen in enumerate(product(*axes)):
+        if count > MOST_SHAPES:
+            return
+        if count:
+            yield {
+                side: {k: v for one in chosen for k, v in one.get(side, {}).items()}
+                for side in dance.sides
+            }
+
+
+@lru_cache(maxsize=64)
+def _postures(body: Body) -> tuple[Posture, ...]:
+    """Postures to try, the slightest first."""
+    angles = [
+        {"lean": -5.0}, {"turn": 15.0}, {"turn": -15.0}, {"tilt": 15.0}, {"tilt": -15.0},
+        {"nod": -12.0}, {"lean": -9.0}, {"lean": 8.0}, {"turn": 25.0}, {"turn": -25.0},
+        {"turn": 15.0, "lean": -5.0}, {"turn": -15.0, "lean": -5.0},
+    ]  # fmt: skip
+    found = [Posture(**{k: radians(v) for k, v in each.items()}) for each in angles]
+    inside = in_column(body, np.array([posture.angles for posture in found]))
+    return tuple(p for p, good in zip(found, inside, strict=True) if good)
+
+
+class Place(NamedTuple):
+    """Where the hands are moved to, the body's angles, and what is then to spare."""
+
+    moves: Mapping[Side, Floats]  # (3,) each: outward, ahead, up [m]
+    posture: Posture
+    margins: Margins
+
+
+class Looks:
+    """A dance sampled with one shape of its paths, and what there is to keep from."""
+
+    def __init__(self, dance: Dance, shape: Mapping[Side, Mapping[str, Value]]) -> None:
+        self.dance, self.shape = dance, shape
+        self.laws = dance.laws(shape)
+        periods = [law.period for law in self.laws.values() if isfinite(law.period)]
+        self.span = max(periods, default=4 * dance.cycle)
+        count = int(min(MOST_LOOKS, max(96, np.ceil(FINE * self.span))))
+        self.beats: Floats = np.arange(count, dtype=np.float64) * (self.span / count)
+        self.motions = {side: law.at(self.beats) for side, law in self.laws.items()}
+        self.bodies = {
+            side: _bodies(dance.props[side], motion) for side, motion in self.motions.items()
+        }
+        self.thin = slice(None, None, max(1, round(count / max(48.0, COARSE * self.span))))
+        self.free = [all(name in dance.open(side) for side in dance.sides) for name in OFFSETS]
+        self.pull = self._pull()
+
+    def _pull(self) -> float:
+        """Least pull of a tether over mass [m/s²], at the slowest tempo; inf without one."""
+        least = inf
+        for side, motion in self.motions.items():
+            prop = self.dance.props[side]
+            if not prop.flexible:
+                continue
+            outward = prop.length * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
+                motion.tether * motion.hand_acceleration, axis=-1
+            )
+            rate = self.dance.tempo[0] / 60.0
+            least = min(least, float(np.min(rate**2 * outward - GRAVITY * motion.tether[:, 2])))
+        return least
+
+    def placed(self) -> Place:
+        """The best place, body upright."""
+        still = {side: np.zeros(3) for side in self.dance.sides}
+        (usual,) = self.places([still])
+        if usual.margins.least >= GOOD or not any(self.free) or self.pull < 0:
+            return usual
+        best = max([usual, *self.places(self._coarse())], key=self.score)
+        return self._refined(best)
+
+    def leaning(self, fit: Fit) -> list[Place]:
+        """Places near a fit's, in each of the three postures that give most there, the slightest first."""
+        moves = self._moves(fit)
+        postures = _postures(self.dance.body)
+        tried = self.places([moves] * len(postures), postures)
+        order = sorted(range(len(tried)), key=lambda k: -self.score(tried[k]))[:3]
+        return [self._refined(tried[k]) for k in sorted(order)]
+
+    def score(self, place: Place) -> float:
+        """What is to spare, less what the moves cost [m]."""
+        moved = sum(float(np.linalg.norm(move)) for move in place.moves.values())
+        slack = 1.0 if self.pull < TAUT else 0.0
+        return min(place.margins.least, GOOD) - COST * moved / len(place.moves) - slack
+
+    def fit(self, place: Place) -> Fit:
+        """A place as parameters."""
+        values: dict[Side, dict[str, Value]] = {}
+        for side, move in place.moves.items():
+            own = dict(self.shape.get(side, {}))
+            own |= {
+                name: round(float(move[k]), 4)
+                for k, name in enumerate(OFFSETS)
+                if self.free[k] and abs(move[k]) > 1e-9
+            }
+            if own:
+                values[side] = own
+        return Fit(values=values, posture=place.posture, margins=place.margins)
+
+    def _moves(self, fit: Fit) -> dict[Side, Floats]:
+        """How far a fit moves each hand."""
+        return {
+            side: np.array([float(fit.values.get(side, {}).get(n, 0.0)) for n in OFFSETS])
+            for side in self.dance.sides
+        }
+
+    def places(
+        self,
+        moves: Sequence[Mapping[Side, Floats]],
+        postures: Sequence[Posture] = (),
+        near: Mapping[Side, Ints] | None = None,
+    ) -> list[Place]:
+        """Places with what is to spare; the own body at some looks only, where those near it are known."""
+        if not moves:
+            return []
+        body, sides = self.dance.body, self.dance.sides
+        stances = list(postures) or [UPRIGHT] * len(moves)
+        angles = np.array([posture.angles for posture in stances])
+        steps = {
+            side: np.stack([m[side] for m in moves]) * np.array([sign_of(side), 1.0, 1.0])
+            for side in sides
+        }
+        # Capsules × places × looks.
+        lows, highs = (ends[:, :, None] for ends in capsule_ends(body, angles))
+        radii = np.array([capsule.radius for capsule in body.capsules])[:, None]
+        own = np.full(len(moves), inf)
+        reach = np.full(len(moves), inf)
+        for side in sides:
+            step = steps[side][:, None]
+            for solid, start, end in self.bodies[side]:
+                ends = (start, end) if near is None else (start[near[side]], end[near[side]])
+                gap = segment_segment(*_same(*(each + step for each in ends), lows, highs))[0]
+                own = np.minimum(own, (gap.min(axis=2) - radii).min(axis=0) - solid.radius)
+            left = self._reach(self.motions[side].hand + step, side, angles)
+            reach = np.minimum(reach, left.min(axis=1))
+        other = self._between(steps)
+        return [
+            Place(each, stance, Margins(float(own[k]), float(other[k]), float(reach[k]), self.pull))
+            for k, (each, stance) in enumerate(zip(moves, stances, strict=True))
+        ]
+
+    def _reach(self, hands: Floats, side: Side, angles: Floats) -> Floats:
+        """Arm left over at places of a hand (m, n, 3), body in m postures or one; shape (m, n) [m]."""
+        body = self.dance.body
+        away = hands - shoulders(body, angles, side)[:, None]
+        if angles.any():
+            rows = np.repeat(np.broadcast_to(angles, (len(hands), 5)), hands.shape[1], axis=0)
+            away = to_trunk(away.reshape(-1, 3), rows).reshape(away.shape)
+        low, high = body.shoulder_give
+        if side == "left":
+            low, high = np.array([-high[0], *low[1:]]), np.array([-low[0], *high[1:]])
+        beyond = away - np.minimum(np.maximum(away, low), high)
+        return np.asarray(body.arm_length - np.sqrt(np.einsum("mni,mni->mn", beyond, beyond)))
+
+    def _between(self, steps: Mapping[Side, Floats]) -> Floats:
+        """Gap between the two props with the hands moved by steps (m, 3) [m, body frame], shape (m,)."""
+        if len(steps) < 2:
+            return np.full(len(next(iter(steps.values()))), inf)
+        return self._pairs(steps["left"] - steps["right"], slice(None))
+
+    def _pairs(self, shift: Floats, rows: slice) -> Floats:
+        """Gap between the two props at some looks with the left one moved by m shifts, shape (m,)."""
+        gap = np.full(len(shift), inf)
+        step = shift[:, None]
+        for a, low, high in self.bodies["left"]:
+            for b, start, end in self.bodies["right"]:
+                found = segment_segment(
+                    *_same(low[rows] + step, high[rows] + step, start[rows], end[rows])
+                )[0]
+                gap = np.minimum(gap, found.min(axis=1) - a.radius - b.radius)
+        return gap
+
+    def _coarse(self) -> list[dict[Side, Floats]]:
+        """Best moves on the grid, by a table and few looks."""
+        grids = [
+            STEP * np.arange(np.ceil(low / STEP), np.floor(high / STEP) + 1)
+            if free
+            else np.zeros(1)
+            for (low, high), free in zip(RANGES, self.free, strict=True)
+        ]
+        shape = tuple(len(grid) for grid in grids)
+        offsets = np.stack(np.meshgrid(*grids, indexing="ij"), axis=-1).reshape(-1, 3)
+        alone = {side: self._alone(side, offsets).reshape(shape) for side in self.dance.sides}
+        cost = COST * np.linalg.norm(offsets, axis=1).reshape(shape)
+        if len(alone) == 1:
+            ((side, own),) = alone.items()
+            score = (np.minimum(own, GOOD) - cost).ravel()
+            return [
+                {side: offsets[i]} for i in np.argsort(-score, kind="stable")[:6] if score[i] > -0.2
+            ]
+        splits = self._splits()
+        halves = STEP * np.array(splits)
+        across = np.zeros((len(grids[0]), 3))
+        across[:, 0] = grids[0]
+        shift = -2 * (across[:, None] + halves[None])
+        pairs = self._pairs(shift.reshape(-1, 3), self.thin).reshape(len(across), len(splits))
+        out: list[tuple[float, dict[Side, Floats]]] = []
+        for k, (split, half) in enumerate(zip(splits, halves, strict=True)):
+            right, left = (
+                _shifted(alone[side], split, n) for side, n in (("right", 1), ("left", -1))
+            )
+            both = np.minimum(np.minimum(right, left), pairs[:, k, None, None])
+            score = (np.minimum(both, GOOD) - cost).ravel() - COST * float(np.linalg.norm(half))
+            top = np.argpartition(-score, min(3, len(score) - 1))[:3]
+            for i in sorted(top.tolist()):
+                if score[i] > -0.2:
+                    moves: dict[Side, Floats] = {
+                        "right": offsets[i] + half,
+                        "left": offsets[i] - half,
+                    }
+                    out.append((float(score[i]), moves))
+        out.sort(key=lambda each: -each[0])
+        return [moves for _, moves in out[:6]]
+
+    def _splits(self) -> list[tuple[int, int, int]]:
+        """By how many steps the right hand goes one way and the left the other."""
+        ahead, up = ((0, 1, -1, 2, -2) if free else (0,) for free in self.free[1:])
+        return [(0, a, u) for a in ahead for u in up if abs(a) + abs(u) <= 2]
+
+    def _alone(self, side: Side, offsets: Floats) -> Floats:
+        """Margin of one hand from its own body, −inf out of reach, at n offsets, body upright."""
+        out: Floats = np.full(len(offsets), -inf)
+        moves = offsets * np.array([sign_of(side), 1.0, 1.0])
+        hands = self.motions[side].hand
+        hands = hands[:: max(1, len(hands) // 24)]
+        reach = self._reach(hands + moves[:, None], side, np.zeros((1, 5))).min(axis=1)
+        near = np.flatnonzero(reach >= REACH_SPARE)
+        if not len(near):
+            return out
+        points, radii = _points(self.dance.props[side], _rows(self.motions[side], self.thin))
+        table = table_of(self.dance.body)
+        steps = np.rint(moves[near] / CELL).astype(np.int32)
+        out[near] = (table.moved(table.cells(points), steps) - radii[:, None]).min(axis=0)
+        return out
+
+    def _refined(self, best: Place) -> Place:
+        """The same after smaller steps of one move at a time, while they help."""
+        sides, posture = self.dance.sides, best.posture
+        ways: list[dict[Side, Floats]] = []
+        for k in range(3):
+            if self.free[k]:
+                unit = np.eye(3)[k]
+                ways += [dict.fromkeys(sides, sign * unit) for sign in (1.0, -1.0)]
+                if len(sides) == 2 and k:
+                    ways += [{"right": n * unit, "left": -n * unit} for n in (1.0, -1.0)]
+        if not ways:
+            return best
+        near = self._near(best)
+        for step in (0.03, 0.03, 0.015, 0.015):
+            if best.margins.least >= GOOD:
+                break
+            moves = [{s: best.moves[s] + step * way[s] for s in sides} for way in ways]
+            found = max(self.places(moves, [posture] * len(moves), near), key=self.score)
+            if self.score(found) > self.score(best) + 1e-6:
+                best = found
+        return self.places([best.moves], [posture])[0]
+
+    def _near(self, at: Place) -> dict[Side, Ints]:
+        """Looks at which a hand's prop is near the body, or nearly the nearest."""
+        out = {}
+        table = table_of(self.dance.body, at.posture)
+        for side in self.dance.sides:
+            step = at.moves[side] * np.array([sign_of(side), 1.0, 1.0])
+            points, radii = _points(self.dance.props[side], self.motions[side])
+            gap = table.moved(table.cells(points + step), np.zeros((1, 3), np.int32))[:, 0] - radii
+            gap = gap.reshape(-1, len(self.beats)).min(axis=0)
+            out[side] = np.flatnonzero(gap <= gap.min() + 0.12)
+        return out
+
+
+def _shifted(values: Floats, split: tuple[int, int, int], sign: int) -> Floats:
+    """Values at grid places moved by a split, −inf beyond the grid."""
+    out: Floats = np.full(values.shape, -inf)
+    into, of = [], []
+    for count, step in zip(values.shape, split, strict=True):
+        move = sign * step
+        into.append(slice(max(0, -move), count - max(0, move)))
+        of.append(slice(max(0, move), count - max(0, -move)))
+    out[tuple(into)] = values[tuple(of)]
+    return out
+
+
+def _rows(motion: Motion, rows: slice | Ints) -> Motion:
+    return Motion(**{name: getattr(motion, name)[rows] for name in Motion.__slots__})
+
+
+def _same(*arrays: Floats) -> tuple[Floats, ...]:
+    return tuple(np.broadcast_arrays(*arrays))
+
+
+def _bodies(prop: Prop, motion: Motion) -> list[tuple[Solid, Floats, Floats]]:
+    """Bodies of a prop with their ends, each shape (n, 3) [m]."""
+    aside = np.cross(motion.plane, motion.tether)
+
+    def put(along: float, across: float) -> Floats:
+        return np.asarray(motion.hand + along * motion.tether + across * aside)
+
+    return [(solid, put(*solid.start), put(*solid.end)) for solid in prop.solids]
+
+
+def _points(prop: Prop, motion: Motion) -> tuple[Floats, Floats]:
+    """Balls that stand for a prop: centres (k·n, 3) [m] and radii (k·n,) [m]."""
+    spots: list[tuple[float, float, float]] = []
+    for solid in prop.solids:
+        start, end = np.array(solid.start[:2]), np.array(solid.end[:2])
+        count = max(1, int(np.ceil(np.linalg.norm(end - start) / 0.14)))
+        for k in range(1, count + 1):
+            at = start + (end - start) * (k / count)
+            spots.append((float(at[0]), float(at[1]), solid.radius))
+    if prop.two_ended:
+        spots.append((-prop.behind, 0.0, prop.shaft_radius))
+    aside = np.cross(motion.plane, motion.tether)
+    centres = [motion.hand + a * motion.tether + c * aside for a, c, _ in spots]
+    radii = np.repeat([r for _, _, r in spots], len(motion.hand))
+    return np.concatenate(centres), np.asarray(radii)
