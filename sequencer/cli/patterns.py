@@ -23,8 +23,9 @@ PROPS = get_args(PropKind)
 )
 @click.option("--tempo", type=click.FloatRange(1, 1000), default=100.0, show_default=True,
               help="Beats a minute, for tension and hand work.")  # fmt: skip
-@click.option("--prop", type=click.Choice(PROPS), default="poi", show_default=True,
-              help="What it is danced with, in its usual size: card, drawing and page.")  # fmt: skip
+@click.option("--prop", type=click.Choice(PROPS),
+              help="Only patterns for this prop; with NAME what it is danced with, in its usual size: "
+              "card, drawing and page (poi if not said).")  # fmt: skip
 @click.option("--steps", is_flag=True, help="Its build steps, station by station (toroids).")
 @click.option("--draw", type=click.Path(path_type=Path),
               help="Draw it, its build steps, or all of them into a PNG, SVG or PDF file.")  # fmt: skip
@@ -47,7 +48,7 @@ def patterns(
     hardest: int | None,
     settings: tuple[str, ...],
     tempo: float,
-    prop: PropKind,
+    prop: PropKind | None,
     steps: bool,
     draw: Path | None,
     page: Path | None,
@@ -66,6 +67,7 @@ def patterns(
         raise click.UsageError(
             f"--{'joins' if joins else 'laws'} is not of one pattern; leave NAME out", ctx
         )
+    held = prop or "poi"
     if page is not None and name is not None:
         vocabulary.write_page(
             name,
@@ -74,12 +76,12 @@ def patterns(
             tempo=tempo,
             timing=timing,
             direction=direction,
-            prop=prop,
+            prop=held,
             file=file,
         )
         click.echo(f"wrote {page}", err=True)
     if draw is not None:
-        vocabulary.draw(name, settings, draw, steps=steps, joins=joins, prop=prop, file=file)
+        vocabulary.draw(name, settings, draw, steps=steps, joins=joins, prop=held, file=file)
         click.echo(f"wrote {draw}", err=True)
     if joins:
         click.echo(vocabulary.joins_text(file=file, as_json=as_json), nl=False)
@@ -87,13 +89,18 @@ def patterns(
         click.echo(vocabulary.laws_text(as_json=as_json), nl=False)
     elif name is None:
         listed = vocabulary.list_text(
-            family=family, containing=containing, hardest=hardest, file=file, as_json=as_json
+            family=family,
+            containing=containing,
+            hardest=hardest,
+            prop=prop,
+            file=file,
+            as_json=as_json,
         )
         click.echo(listed, nl=False)
     elif steps:
         click.echo(vocabulary.steps_text(name, settings, file=file, as_json=as_json), nl=False)
     else:
         card = vocabulary.card_text(
-            name, settings, tempo=tempo, prop=prop, file=file, as_json=as_json
+            name, settings, tempo=tempo, prop=held, file=file, as_json=as_json
         )
         click.echo(card, nl=False)

@@ -5,7 +5,7 @@ two of them, one a hand (a hybrid). The built-in ones lie in patterns.json.
 """
 
 import json
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cache
 from importlib import resources
@@ -21,11 +21,12 @@ from sequencer.motion.kinds import (
 )
 from sequencer.motion.law import Law
 from sequencer.motion.parameters import Parameter, Value, nearest, read_all
+from sequencer.motion.props import KINDS, USUAL_HANDS, PropKind
 from sequencer.motion.station_kind import station_kind
 
 _KEYS = {
     "family", "law", "set", "defaults", "left", "right", "summary", "difficulty", "why", "needs",
-    "notes", "source", "cycle", "stations",
+    "notes", "source", "cycle", "stations", "props",
 }  # fmt: skip
 
 
@@ -55,11 +56,24 @@ class Pattern:
     cycle: float | None = (
         None  # [beats] of one hand cycle, where the law's own default is too quick
     )
+    props: tuple[PropKind, ...] = KINDS  # kinds of prop that it is for; common practice
 
     @property
     def hybrid(self) -> bool:
         """Whether the two hands dance different laws."""
         return self.left is not self.right
+
+    def suits(self, kind: PropKind, hands: int | None = None) -> bool:
+        """Whether it is for a kind of prop, with one in each of so many hands.
+
+        Parameters
+        ----------
+        kind : str
+        hands : int, optional
+            1 or 2; as many as usually hold one if not given. A hybrid needs both.
+        """
+        most = max(USUAL_HANDS[kind]) if hands is None else hands
+        return kind in self.props and (most > 1 or not self.hybrid)
 
     def hand(self, side: Side) -> HandLaw:
         """One hand's law."""
@@ -101,7 +115,8 @@ def patterns_from(
     ----------
     records : mapping
         One record a name: `law` (or `stations`, or `left` and `right`, each with its `law` and `set`), `set` (values
-        for good), `defaults`, `summary`, `difficulty`, `why`, `needs`, `notes`, `family`, `source`, `cycle`.
+        for good), `defaults`, `summary`, `difficulty`, `why`, `needs`, `notes`, `family`, `source`, `cycle`,
+        `props` (kinds of prop that it is for; all of them where it does not say).
     known : mapping, optional
         Patterns that are there already.
 
@@ -254,7 +269,19 @@ def _pattern(name: str, record: Mapping[str, Any]) -> Pattern:
         notes=str(record.get("notes", "")),
         source=str(record.get("source", "common practice")),
         cycle=float(record["cycle"]) if "cycle" in record else None,
+        props=_props(record["props"]) if "props" in record else KINDS,
     )
+
+
+def _props(given: object) -> tuple[PropKind, ...]:
+    """Kinds of prop, in their usual order; one may stand alone, without a list."""
+    named = [given] if isinstance(given, str) else given
+    if not isinstance(named, Sequence) or not named:
+        raise ValueError(f"props must be one or more of {', '.join(KINDS)}, got {given!r}")
+    for kind in named:
+        if kind not in KINDS:
+            raise ValueError(f"prop {kind!r} is not known{nearest(str(kind), KINDS)}")
+    return tuple(kind for kind in KINDS if kind in named)
 
 
 def _check_record(record: Mapping[str, Any]) -> bool:

@@ -13,6 +13,7 @@ Source: sizes are common practice; the enclosing balls are plane geometry, state
 """
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
@@ -22,6 +23,10 @@ from sequencer.motion.law import Bounds
 
 PropKind: TypeAlias = Literal["poi", "rope dart", "staff", "club", "fan", "hoop"]
 KINDS: tuple[PropKind, ...] = ("poi", "rope dart", "staff", "club", "fan", "hoop")
+# How many hands usually hold one each; a staff is danced alone or as a pair; common practice.
+USUAL_HANDS: Mapping[PropKind, tuple[int, ...]] = {
+    "poi": (2,), "rope dart": (1,), "staff": (1, 2), "club": (2,), "fan": (2,), "hoop": (2,),
+}  # fmt: skip
 
 TETHER_RADIUS = 0.01  # [m] half the thickness of a chain or leash; common practice
 SHAFT_RADIUS = {"poi": TETHER_RADIUS, "rope dart": TETHER_RADIUS, "staff": 0.015, "club": 0.025,

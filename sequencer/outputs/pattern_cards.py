@@ -14,7 +14,7 @@ from sequencer.motion.kinds import DEFAULT_TETHER, LawKind
 from sequencer.motion.library import Pattern, cycle_beats, find, law_for, patterns
 from sequencer.motion.matrix import JoinMatrix
 from sequencer.motion.parameters import Parameter
-from sequencer.motion.props import Prop
+from sequencer.motion.props import Prop, PropKind
 from sequencer.motion.reach import farthest_reach
 from sequencer.motion.rows import STATURE
 from sequencer.motion.steps import Station
@@ -33,8 +33,9 @@ def chosen_patterns(
     family: str | None = None,
     hardest: int | None = None,
     containing: str | None = None,
+    prop: PropKind | None = None,
 ) -> list[Pattern]:
-    """Patterns of a family, up to a difficulty, whose name or summary holds some text."""
+    """Patterns of a family, up to a difficulty, for a prop, whose name or summary holds some text."""
     known = patterns() if book is None else book
     wanted = containing.casefold() if containing else ""
     return [
@@ -42,6 +43,7 @@ def chosen_patterns(
         for pattern in known.values()
         if (family is None or pattern.family == family)
         and (hardest is None or pattern.difficulty <= hardest)
+        and (prop is None or pattern.suits(prop))
         and (not wanted or wanted in f"{pattern.name} {pattern.summary}".casefold())
     ]
 
@@ -129,6 +131,7 @@ def card_record(
         "difficulty": pattern.difficulty,
         "why": _reason(pattern, [hand["hand_work_m"] for hand in hands.values()]),
         "needs": list(pattern.needs),
+        "props": list(pattern.props),
         "notes": pattern.notes,
         "source": pattern.source,
         "cycle_beats": cycle,
@@ -173,6 +176,7 @@ def card_text(
     ]
     for side, hand in card["hands"].items():
         lines += _hand_lines(side, hand, card)
+    lines.append(f"danced with: {', '.join(card['props'])}")
     if card["needs"]:
         lines.append(f"learn first: {', '.join(card['needs'])}")
     if card["notes"]:

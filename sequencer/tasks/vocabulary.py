@@ -18,10 +18,11 @@ def list_text(
     family: str | None = None,
     containing: str | None = None,
     hardest: int | None = None,
+    prop: "PropKind | None" = None,
     file: Path | None = None,
     as_json: bool = False,
 ) -> str:
-    """The vocabulary, one line a pattern.
+    """The vocabulary, one line a pattern; what is for one prop, if one is given.
 
     Raises
     ------
@@ -40,7 +41,7 @@ def list_text(
             f"use one of {', '.join(families)}",
         )
     chosen = pattern_cards.chosen_patterns(
-        book, family=family, hardest=hardest, containing=containing
+        book, family=family, hardest=hardest, containing=containing, prop=prop
     )
     if as_json:
         return _json(
@@ -50,6 +51,7 @@ def list_text(
                     "family": pattern.family,
                     "difficulty": pattern.difficulty,
                     "summary": pattern.summary,
+                    "props": list(pattern.props),
                 }
                 for pattern in chosen
             ]

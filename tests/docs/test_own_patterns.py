@@ -37,6 +37,30 @@ def test_each_command_of_the_page_works(moves, tmp_path):
     assert [step["place"] for step in steps] == ["bottom", "right", "top", "left", "bottom"]
 
 
+def test_what_is_for_a_prop_is_listed(moves):
+    """The page's own pattern stands for three props; the others, silent, for all."""
+    listed = {
+        prop: {
+            record["name"]: record["props"]
+            for record in json.loads(run("--from", moves, "--prop", prop, "--json").stdout)
+        }
+        for prop in ("fan", "staff", "rope dart")
+    }
+    assert listed["fan"]["small flower"] == ["poi", "club", "fan"]
+    assert "small flower" not in listed["staff"]
+    assert "two ways" in listed["staff"]
+    assert "two ways" not in listed["rope dart"]
+    assert "slow cube" in listed["rope dart"]
+    assert "stall" in run("--find", "stall").stdout
+    assert run("--prop", "staff", "--find", "stall").stdout == "no pattern fits\n"
+
+
+def test_the_card_tells_what_it_is_danced_with(moves):
+    assert "danced with: poi, club, fan\n" in run("small flower", "--from", moves).stdout
+    card = json.loads(run("small flower", "--from", moves, "--json").stdout)
+    assert (card["props"], card["prop"]) == (["poi", "club", "fan"], "poi")
+
+
 def test_laws_are_listed_with_their_parameters():
     laws = json.loads(run("--laws", "--json").stdout)
     assert {"orbit", "toroid", "weave", "carry"} <= set(laws)

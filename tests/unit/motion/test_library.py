@@ -8,6 +8,7 @@ from sequencer.geometry.bodies import Body
 from sequencer.motion.blocks import block_laws
 from sequencer.motion.kinds import law_kinds
 from sequencer.motion.library import find, law_for, patterns, patterns_from, turn_beats
+from sequencer.motion.props import KINDS, USUAL_HANDS
 from sequencer.motion.reach import farthest_reach
 from sequencer.motion.rows import COLUMNS, pattern_rows
 
@@ -227,3 +228,61 @@ def test_three_beat_weave_has_two_loops_on_the_own_side():
     # the hand changes sides while the prop points ahead
     crossing = law.at(np.array([1.5, 2.5]))
     assert_allclose(crossing.tether[:, 1], 1, atol=1e-12)
+
+
+def test_what_is_for_a_prop_is_what_can_be_learnt_with_it():
+    """Whoever learns a pattern with a prop finds what comes before it for the same prop."""
+    book = patterns()
+    for pattern in book.values():
+        assert "poi" in pattern.props, pattern.name
+        for kind in set(pattern.props) - {"poi"}:
+            for need in pattern.needs:
+                assert kind in book[need].props, (pattern.name, kind, need)
+    for kind in KINDS:
+        assert "static-spin" in {p.name for p in book.values() if p.suits(kind)}
+
+
+def test_what_hangs_is_only_for_what_hangs():
+    """A rigid prop does not swing, stall or hang by itself, and a long rope draws no flowers."""
+    book = patterns().values()
+    for pattern in book:
+        if pattern.family in ("swing", "carry", "toroid"):
+            assert set(pattern.props) <= {"poi", "rope dart", "club"}, pattern.name
+            assert "staff" not in pattern.props
+        if "flower" in pattern.name or "isolation" in pattern.name:
+            assert "rope dart" not in pattern.props, pattern.name
+
+
+def test_two_different_hands_need_a_prop_in_each():
+    assert set(USUAL_HANDS) == set(KINDS)
+    hybrid, weave = find("extension-with-antispin"), find("two-beat-weave")
+    assert hybrid.suits("club")
+    assert not hybrid.suits("club", hands=1)
+    assert weave.suits("staff", hands=1)
+    assert not find("pendulum").suits("staff")
+    everything = patterns_from({"m": {"left": {"law": "orbit"}, "right": {"law": "orbit"}}})["m"]
+    assert everything.props == KINDS
+    assert not everything.suits("rope dart")  # a rope dart is in one hand
+
+
+@pytest.mark.parametrize(
+    ("given", "read"),
+    [(["hoop", "poi"], ("poi", "hoop")), ("fan", ("fan",)), (["fan", "fan"], ("fan",))],
+)
+def test_props_of_ones_own_pattern(given, read):
+    assert patterns_from({"m": {"law": "orbit", "props": given}})["m"].props == read
+
+
+@pytest.mark.parametrize(
+    ("given", "message"),
+    [
+        (["staf"], "pattern 'm': prop 'staf' is not known; did you mean staff"),
+        ([["fan"]], "pattern 'm': prop \\['fan'\\] is not known"),
+        ([], "props must be one or more of poi, rope dart"),
+        (3, "props must be one or more of poi, rope dart"),
+        ({"fan": 1}, "props must be one or more of poi, rope dart"),
+    ],
+)
+def test_props_that_are_none_are_refused(given, message):
+    with pytest.raises(ValueError, match=message):
+        patterns_from({"m": {"law": "orbit", "props": given}})
