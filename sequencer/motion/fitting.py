@@ -39,23 +39,23 @@ from sequencer.geometry.posture import (
 from sequencer.motion.blocks import Direction, Timing, block_laws
 from sequencer.motion.law import Law
 from sequencer.motion.library import Pattern, find
+from sequencer.motion.pacing import NARROWER, TAUT, least_pull
 from sequencer.motion.parameters import Parameter, Value
 from sequencer.motion.placing import sign_of
 from sequencer.motion.props import Prop, Solid
 from sequencer.motion.state import Motion
-from sequencer.motion.tension import GRAVITY
 
 GOOD = 0.05  # [m] from own body and other prop beyond which more counts nothing
 LEAST = 0.026  # [m] below which a pattern is said not to fit: 2 cm and what proofs are off by
 REACH_SPARE = 0.01  # [m] of the arm
-TAUT = 0.5  # [m/s²] of pull over mass that a tether keeps at least
+AT_EASE = 0.05  # [m] of the arm left over, below which stretching costs
+STRETCHED = 0.1  # [1] of what is missing of it against a metre of margin
 STEP = 0.06  # [m] of the grid
 COST = 0.05  # [1] of a metre's move against a metre of margin
 OFFSETS = ("across", "ahead", "up")
 RANGES = ((-0.48, 0.48), (-0.66, 0.36), (-0.48, 0.48))  # [m] outward, ahead, up
 COARSE, FINE = 10, 40  # looks a beat
 MOST_LOOKS = 1024
-NARROWER = (1.0, 0.75, 0.5, 0.3)  # shares of a usual radius that are tried in turn
 MOST_SHAPES = 40
 RANKED = 0.002  # [m] of margin that the next choice in turn must gain
 
@@ -288,17 +288,15 @@ class Looks:
 
     def _pull(self) -> float:
         """Least pull of a tether over mass [m/s²], at the slowest tempo; inf without one."""
-        least = inf
-        for side, motion in self.motions.items():
-            prop = self.dance.props[side]
-            if not prop.flexible:
-                continue
-            outward = prop.length * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
-                motion.tether * motion.hand_acceleration, axis=-1
-            )
-            rate = self.dance.tempo[0] / 60.0
-            least = min(least, float(np.min(rate**2 * outward - GRAVITY * motion.tether[:, 2])))
-        return least
+        rate = self.dance.tempo[0] / 60.0
+        tethered = [side for side in self.motions if self.dance.props[side].flexible]
+        return min(
+            (
+                least_pull(self.motions[side], length=self.dance.props[side].length, rate=rate)
+                for side in tethered
+            ),
+            default=inf,
+        )
 
     def placed(self) -> Place:
         """The best place, body upright."""
@@ -321,7 +319,9 @@ class Looks:
         """What is to spare, less what the moves cost [m]."""
         moved = sum(float(np.linalg.norm(move)) for move in place.moves.values())
         slack = 1.0 if self.pull < TAUT else 0.0
-        return min(place.margins.least, GOOD) - COST * moved / len(place.moves) - slack
+        # Hands near the end of their arms leave the links no room.
+        stretched = STRETCHED * max(0.0, AT_EASE - place.margins.reach)
+        return min(place.margins.least, GOOD) - COST * moved / len(place.moves) - stretched - slack
 
     def fit(self, place: Place) -> Fit:
         """A place as parameters."""
@@ -420,7 +420,9 @@ class Looks:
         ]
         shape = tuple(len(grid) for grid in grids)
         offsets = np.stack(np.meshgrid(*grids, indexing="ij"), axis=-1).reshape(-1, 3)
-        alone = {side: self._alone(side, offsets).reshape(shape) for side in self.dance.sides}
+        alone: dict[Side, Floats] = {
+            side: self._alone(side, offsets).reshape(shape) for side in self.dance.sides
+        }
         cost = COST * np.linalg.norm(offsets, axis=1).reshape(shape)
         if len(alone) == 1:
             ((side, own),) = alone.items()
@@ -436,9 +438,7 @@ class Looks:
         pairs = self._pairs(shift.reshape(-1, 3), self.thin).reshape(len(across), len(splits))
         out: list[tuple[float, dict[Side, Floats]]] = []
         for k, (split, half) in enumerate(zip(splits, halves, strict=True)):
-            right, left = (
-                _shifted(alone[side], split, n) for side, n in (("right", 1), ("left", -1))
-            )
+            right, left = _shifted(alone["right"], split, 1), _shifted(alone["left"], split, -1)
             both = np.minimum(np.minimum(right, left), pairs[:, k, None, None])
             score = (np.minimum(both, GOOD) - cost).ravel() - COST * float(np.linalg.norm(half))
             top = np.argpartition(-score, min(3, len(score) - 1))[:3]

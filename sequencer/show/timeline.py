@@ -5,6 +5,8 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import Any
 
+import numpy as np
+
 from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body
 from sequencer.motion import library
@@ -12,15 +14,18 @@ from sequencer.motion.blocks import block_laws
 from sequencer.motion.carriage import carried
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
+from sequencer.motion.fitting import Dance, fitted
 from sequencer.motion.law import Law
 from sequencer.motion.leeway import leeways_of
 from sequencer.motion.links import rest
+from sequencer.motion.pacing import Pace, usual_cycle
 from sequencer.motion.props import Prop as Held
 from sequencer.motion.rooms import room_of
 from sequencer.motion.sequence import LEAD, assembled
 from sequencer.show.expansion import expanded
 from sequencer.show.floors import floor_path, standings
 from sequencer.show.hearing import as_counted
+from sequencer.show.model import Dancer as DancerRecord
 from sequencer.show.moments import Moments
 from sequencer.show.pattern_book import book_from_document
 from sequencer.show.reading import ReadShow
@@ -53,7 +58,8 @@ def staged(read: ReadShow, song: Song) -> Staged:
     song, tempo = as_counted(read, song)
     moments = Moments(read, song, tempo)
     book = book_from_document(read.document)
-    blocks = expanded(read, moments, _CycleBeats(book))
+    blocks = expanded(read, moments, _CycleBeats(read, book, song.tempo))
+    blocks = tuple(_fitted(read, block, book, tempo) for block in blocks)
     lit = _lit(read, moments)
     last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])
     stood = standings(read, moments, last)
@@ -76,16 +82,81 @@ def staged(read: ReadShow, song: Song) -> Staged:
 
 
 class _CycleBeats:
-    """Beats of one cycle of a pattern; an unknown pattern is refused where it is first used."""
+    """Beats of one cycle of a pattern; an unknown pattern is refused where it is first used.
 
-    def __init__(self, book: Mapping[str, library.Pattern]) -> None:
-        self._book = book
+    All who dance keep together: one number for the song's tempo and the whole cast's props.
+    """
+
+    def __init__(self, read: ReadShow, book: Mapping[str, library.Pattern], tempo: float) -> None:
+        self._book, self._tempo = book, tempo
+        limits = read.show.limits
+        self._pace = Pace(
+            hand_speed=limits.hand_speed,
+            hand_acceleration=limits.hand_acceleration,
+            turns=limits.turns,
+            head_speed=limits.head_speed,
+        )
+        self._props = [own.held() for record in read.show.cast for own in record.props.values()]
+        self._known: dict[str, float] = {}
 
     def __call__(self, pattern: str, parameters: Mapping[str, Any]) -> float:
-        try:
-            return library.cycle_beats(pattern, parameters, self._book)
-        except ValueError:
-            return 1.0  # block_laws says it, with the place of the block
+        key = f"{pattern} {sorted(parameters.items())!r}"
+        if key not in self._known:
+            try:
+                self._known[key] = usual_cycle(
+                    pattern, parameters, tempo=self._tempo, props=self._props, pace=self._pace,
+                    book=self._book,
+                )  # fmt: skip
+            except ValueError:
+                self._known[key] = 1.0  # block_laws says it, with the place of the block
+        return self._known[key]
+
+
+def _fitted(
+    read: ReadShow, block: Block, book: Mapping[str, library.Pattern], tempo: TempoMap
+) -> Block:
+    """The block with the parameters that fit its performer, where the show leaves them open."""
+    if block.link:
+        return block
+    record = read.show.cast[read.show.names.index(block.who)]
+    other: dict[Side, Side] = {"left": "right", "right": "left"}
+    own = other if block.mirrored else {side: side for side in other}
+    beats = np.arange(np.floor(block.start), np.ceil(block.end) + 0.5)
+    pace = 60.0 * tempo.rates(beats)
+    try:
+        fit = fitted(
+            Dance(
+                parts={
+                    own[side]: (part.pattern, part.parameters) for side, part in block.hands.items()
+                },
+                timing=block.timing,
+                direction=block.direction,
+                cycle=block.cycle,
+                tempo=(float(pace.min()), float(pace.max())),
+                body=body_of(record),
+                props={own[side]: record.props[side].held() for side in block.hands},
+                book=book,
+            )
+        )
+    except ValueError:
+        return block  # block_laws says it, with the place of the block
+    hands = {
+        side: replace(part, fitted=dict(fit.values.get(own[side], {})))
+        for side, part in block.hands.items()
+    }
+    posture = fit.posture.mirrored() if block.mirrored else fit.posture
+    return replace(block, hands=hands, posture=posture)
+
+
+def body_of(record: DancerRecord) -> Body:
+    """A performer's body.
+
+    Raises
+    ------
+    ValueError
+        If the measures do not go together.
+    """
+    return Body(stature=record.stature)
 
 
 def _lit(read: ReadShow, moments: Moments) -> tuple[Lit, ...]:
@@ -128,7 +199,7 @@ def _dancer(
     index = read.show.names.index(name)
     record = read.show.cast[index]
     try:
-        body = Body(stature=record.stature)
+        body = body_of(record)
         props = {
             side: own.held(flame_reach(own, read.show.fire)) for side, own in record.props.items()
         }

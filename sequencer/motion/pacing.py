@@ -1,0 +1,160 @@
+"""How many beats a hand cycle takes where nobody says: the pattern's usual number, or one that can be danced.
+
+At a slow tempo a tether goes slack, at a quick one hand or prop become too fast. The usual number of beats
+is halved, doubled, or taken by quarters and thirds until the cycle holds at the tempo: taut, and within the
+limits. What holds is looked at over samples of a period, and proven afterwards like all else (checks).
+Source: the order is a design choice of this project: halves and doubles keep to the music.
+"""
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass
+from math import inf, isfinite, pi
+
+import numpy as np
+
+from sequencer.geometry.bodies import SIDES, Body
+from sequencer.motion.law import Law
+from sequencer.motion.library import Pattern, cycle_beats, find, law_for
+from sequencer.motion.props import Prop
+from sequencer.motion.state import Motion
+from sequencer.motion.tension import GRAVITY
+
+TAUT = 0.5  # [m/s²] of pull over mass that a tether keeps at least
+STILL = 0.35 * pi  # [1/beat] a tether that turns slower nearly stands, as at the top of a stall
+SHARES = (1.0, 0.5, 2.0, 0.75, 1.5, 2 / 3, 4 / 3, 0.25)  # of the usual beats, in turn
+NARROWER = (1.0, 0.75, 0.5, 0.3)  # shares of a usual radius that may be taken instead
+LOOKS = 256
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pace:
+    """What is asked of a performer at most."""
+
+    hand_speed: float = 6.0  # [m/s]
+    hand_acceleration: float = 80.0  # [m/s²]
+    turns: float = 2.5  # [turns/s]
+    head_speed: float = 20.0  # [m/s]
+
+
+def least_pull(motion: Motion, *, length: float, rate: float) -> float:
+    """Least pull of a tether over mass where it matters [m/s²]; inf of one that only rests at a top.
+
+    Parameters
+    ----------
+    motion : Motion
+        Arrays of shape (n, 3) [body frame], over a period.
+    length : float
+        Of the tether [m].
+    rate : float
+        Tempo [beats/s].
+
+    Notes
+    -----
+    Source: docs/motion.md, section 6. A tether that comes nearly to rest over the hand is slack by nature,
+    as in a stall, and no reason to dance it faster.
+    """
+    outward = length * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
+        motion.tether * motion.hand_acceleration, axis=-1
+    )
+    pull = rate**2 * outward - GRAVITY * motion.tether[..., 2]
+    turning = np.linalg.norm(motion.tether_rate, axis=-1)
+    k = int(np.argmin(pull))
+    stands = turning[k] < min(STILL, 0.5 * float(turning.max()))
+    return inf if stands and pull[k] >= -GRAVITY - 1e-6 else float(pull[k])
+
+
+def usual_cycle(
+    name: str,
+    parameters: Mapping[str, object],
+    *,
+    tempo: float,
+    props: Iterable[Prop],
+    pace: Pace | None = None,
+    book: Mapping[str, Pattern] | None = None,
+) -> float:
+    """Beats of one hand cycle at a tempo.
+
+    Parameters
+    ----------
+    name, parameters
+        The pattern, and what is set of it.
+    tempo : float
+        [beats a minute]
+    props : iterable of Prop
+        All that it is danced with, so that those who dance together keep together.
+    pace : Pace, optional
+    book : mapping, optional
+
+    Returns
+    -------
+    beats : float
+        The pattern's usual ones where no number tried holds.
+
+    Raises
+    ------
+    ValueError
+        If the pattern or a parameter is not known, or out of range.
+    """
+    usual = cycle_beats(name, parameters, book)
+    held = list(props)
+    limits = pace or Pace()
+    lengths = {prop.length for prop in held if prop.flexible}
+    shortest = min(lengths, default=inf)
+    longest = max((prop.farthest for prop in held), default=0.0)
+    laws = _laws(name, parameters, length=shortest if isfinite(shortest) else longest, book=book)
+    rate = tempo / 60.0
+    for share in SHARES:
+        if all(_holds(own(usual * share), rate, shortest, longest, limits) for own in laws):
+            return usual * share
+    return usual
+
+
+Laws = Callable[[float], list[Law]]  # beats of a cycle → the law, of every radius tried
+
+
+def _laws(
+    name: str,
+    parameters: Mapping[str, object],
+    *,
+    length: float,
+    book: Mapping[str, Pattern] | None,
+) -> list[Laws]:
+    """How each hand's laws are built; one hand where both dance the same."""
+    pattern = find(name, book)
+    body = Body(stature=1.70)
+    sides = SIDES if pattern.hybrid else SIDES[1:]
+    radius = next((p for p in pattern.parameters if p.name in {"hand_radius", "size"}), None)
+    sizes: list[dict[str, object]] = [{}]
+    if radius is not None and radius.name not in parameters and radius.default:
+        sizes = [{radius.name: round(s * float(radius.default), 4)} for s in NARROWER]
+
+    def laws(side: str) -> Laws:
+        return lambda beats: [
+            law_for(
+                name, {**size, **parameters}, side="left" if side == "left" else "right",
+                body=body, beats=beats, tether=length, book=book,
+            )
+            for size in sizes
+        ]  # fmt: skip
+
+    return [laws(side) for side in sides]
+
+
+def _holds(laws: list[Law], rate: float, shortest: float, longest: float, pace: Pace) -> bool:
+    """Whether one of a hand's laws is taut and no faster than is asked at most."""
+    for law in laws:
+        bounds = law.bounds()
+        if (
+            bounds.hand_speed * rate > pace.hand_speed
+            or bounds.hand_acceleration * rate**2 > pace.hand_acceleration
+            or bounds.turn_rate * rate / (2 * pi) > pace.turns
+            or bounds.head_speed(longest) * rate > pace.head_speed
+        ):
+            continue
+        if not isfinite(shortest):
+            return True
+        span = law.period if isfinite(law.period) else 8.0
+        motion = law.at(span * np.arange(LOOKS, dtype=np.float64) / LOOKS)
+        if least_pull(motion, length=shortest, rate=rate) >= TAUT:
+            return True
+    return False
