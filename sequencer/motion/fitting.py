@@ -16,7 +16,6 @@ Source: search; the order of preference is a design choice of this project.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
 from functools import lru_cache
 from itertools import product
 from math import inf, isfinite, radians
@@ -25,7 +24,7 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
-from sequencer.geometry.bodies import SIDES, Body, Side
+from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.distances import segment_segment
 from sequencer.geometry.field import CELL, table_of
 from sequencer.geometry.posture import (
@@ -36,163 +35,64 @@ from sequencer.geometry.posture import (
     shoulders,
     to_trunk,
 )
-from sequencer.motion.blocks import Direction, Timing, block_laws
-from sequencer.motion.law import Law
-from sequencer.motion.library import Pattern, find
+from sequencer.motion import kept_fits
+from sequencer.motion.fits import GOOD, REACH_SPARE, Dance, Fit, Margins
 from sequencer.motion.pacing import NARROWER, TAUT, least_pull
-from sequencer.motion.parameters import Parameter, Value
+from sequencer.motion.parameters import Value
 from sequencer.motion.placing import sign_of
 from sequencer.motion.props import Prop, Solid
 from sequencer.motion.state import Motion
 
-GOOD = 0.05  # [m] from own body and other prop beyond which more counts nothing
-LEAST = 0.026  # [m] below which a pattern is said not to fit: 2 cm and what proofs are off by
-REACH_SPARE = 0.01  # [m] of the arm
 AT_EASE = 0.05  # [m] of the arm left over, below which stretching costs
 STRETCHED = 0.1  # [1] of what is missing of it against a metre of margin
 STEP = 0.06  # [m] of the grid
+SURE, TIGHT = (
+    0.032,
+    3.0,
+)  # [m] below which each metre of margin that lacks counts so many times more
 COST = 0.05  # [1] of a metre's move against a metre of margin
 OFFSETS = ("across", "ahead", "up")
 RANGES = ((-0.48, 0.48), (-0.66, 0.36), (-0.48, 0.48))  # [m] outward, ahead, up
 COARSE, FINE = 10, 40  # looks a beat
 MOST_LOOKS = 1024
-MOST_SHAPES = 40
-RANKED = 0.002  # [m] of margin that the next choice in turn must gain
-
-
-@dataclass(frozen=True, kw_only=True)
-class Dance:
-    """What is to be danced: the two hands' patterns as a show has them, not mirrored.
-
-    Parameters
-    ----------
-    parts : mapping of side to (pattern, parameters)
-    timing, direction
-        As in `block_laws`.
-    cycle : float
-        Beats of one hand cycle.
-    tempo : (float, float)
-        Slowest and fastest [beats a minute].
-    body : Body
-    props : mapping of side to Prop
-    book : mapping, optional
-        Patterns to look in, instead of the built-in ones.
-    """
-
-    parts: Mapping[Side, tuple[str, Mapping[str, object]]]
-    timing: Timing = "split"
-    direction: Direction = "same"
-    cycle: float
-    tempo: tuple[float, float]
-    body: Body
-    props: Mapping[Side, Prop]
-    book: Mapping[str, Pattern] | None = None
-
-    @property
-    def sides(self) -> tuple[Side, ...]:
-        """Hands that dance."""
-        return tuple(side for side in SIDES if side in self.parts)
-
-    def laws(self, values: Mapping[Side, Mapping[str, Value]]) -> dict[Side, Law]:
-        """The laws with some more parameters set.
-
-        Raises
-        ------
-        ValueError
-            If a pattern or a parameter is not known, or out of range.
-        """
-        parts = {
-            side: (name, {**values.get(side, {}), **given})
-            for side, (name, given) in self.parts.items()
-        }
-        return block_laws(
-            parts,
-            timing=self.timing,
-            direction=self.direction,
-            cycle=self.cycle,
-            body=self.body,
-            tethers={side: prop.length for side, prop in self.props.items()},
-            book=self.book,
-        )
-
-    def open(self, side: Side) -> dict[str, Parameter]:
-        """Parameters that are not set and that this side's law has."""
-        name, given = self.parts[side]
-        pattern = find(name, self.book)
-        own = {p.name for p in pattern.hand(side).kind.parameters}
-        return {p.name: p for p in pattern.parameters if p.name not in given and p.name in own}
-
-    @property
-    def key(self) -> tuple[object, ...]:
-        """What a fit depends on."""
-        parts = tuple(
-            (side, name, tuple(sorted((k, str(v)) for k, v in given.items())), id(self.book))
-            for side, (name, given) in sorted(self.parts.items())
-        )
-        return (parts, self.timing, self.direction, round(self.cycle, 6),
-                tuple(round(t) for t in self.tempo), self.body, tuple(sorted(self.props.items())))  # fmt: skip
-
-
-class Margins(NamedTuple):
-    """What is to spare at the looks taken [m, m, m, m/s²]; inf where there is nothing to keep from."""
-
-    body: float
-    other: float
-    reach: float
-    pull: float
-
-    @property
-    def least(self) -> float:
-        """The smallest distance, reach counted in full where less than a centimetre of it is left."""
-        short = self.reach - REACH_SPARE
-        return min(self.body, self.other, short if short < 0 else inf)
-
-
-AMPLE = Margins(inf, inf, inf, inf)
-
-
-@dataclass(frozen=True, kw_only=True)
-class Fit:
-    """Parameters that were found.
-
-    Parameters
-    ----------
-    values : mapping of side to parameters
-        Those that differ from the pattern's usual ones.
-    posture : Posture
-    margins : Margins
-    """
-
-    values: Mapping[Side, Mapping[str, Value]] = field(default_factory=dict)
-    posture: Posture = UPRIGHT
-    margins: Margins = AMPLE
-
-    @property
-    def fits(self) -> bool:
-        """Whether it keeps what a pattern must keep."""
-        return self.margins.least >= LEAST and self.margins.pull > 0
+MOST_SHAPES = 16
+RANKED = 0.001  # [m] of margin that the next choice in turn must gain
 
 
 def fitted(dance: Dance) -> Fit:
     """The best of the parameters that a dance leaves open; see this module's head.
+
+    Parameters
+    ----------
+    dance : Dance
+
+    Returns
+    -------
+    fit : Fit
+        Kept for the process and on disk.
 
     Raises
     ------
     ValueError
         If a pattern or a parameter is not known, or out of range.
     """
-    key = dance.key
-    if key not in _KEPT:
-        if len(_KEPT) > 4096:
+    question = dance.question
+    if question not in _KEPT:
+        if len(_KEPT) >= MOST_KEPT:
             _KEPT.clear()
-        _KEPT[key] = _fitted(dance)
-    return _KEPT[key]
+        known = kept_fits.load(question)
+        _KEPT[question] = known or searched(dance)
+        if known is None:
+            kept_fits.store(question, _KEPT[question])
+    return _KEPT[question]
 
 
-_KEPT: dict[tuple[object, ...], Fit] = {}
+_KEPT: dict[str, Fit] = {}
+MOST_KEPT = 4096
 
 
-def _fitted(dance: Dance) -> Fit:
+def searched(dance: Dance) -> Fit:
+    """The same by search, whatever is kept."""
     found: list[tuple[float, Fit, Looks]] = []
     for rank, shape in enumerate(_shapes(dance)):
         try:
@@ -204,7 +104,7 @@ def _fitted(dance: Dance) -> Fit:
         place = looks.placed()
         score = looks.score(place) - RANKED * rank
         found.append((score, looks.fit(place), looks))
-        if score >= GOOD - 0.012:
+        if score >= GOOD - 0.015:
             break
     found.sort(key=lambda each: -each[0])
     best = found[0]
@@ -218,33 +118,50 @@ def _fitted(dance: Dance) -> Fit:
     return max([(best[0], best[1]), *leaning], key=lambda each: each[0])[1]
 
 
-def _shapes(dance: Dance) -> Iterator[dict[Side, dict[str, Value]]]:
-    """Sets of open parameters besides the offsets, the usual ones first."""
-    yield {}
-    axes: list[list[dict[Side, dict[str, Value]]]] = []
-    names = dict.fromkeys(name for side in dance.sides for name in dance.open(side))
-    for name in names:
-        if name not in {"hand_radius", "size"}:
-            continue
-        choices = []
-        for share in NARROWER:
-            choice: dict[Side, dict[str, Value]] = {}
-            for side in dance.sides:
+Shape = dict[Side, dict[str, Value]]  # open parameters besides the offsets
+
+
+def _shapes(dance: Dance) -> Iterator[Shape]:
+    """Shapes of the paths to try, the usual one first, then those least unlike it."""
+    axes = [axis for axis in (_sizes(dance), _starts(dance)) if len(axis) > 1]
+    ranked = sorted(product(*(range(len(axis)) for axis in axes)), key=lambda k: (sum(k), k))
+    for chosen in ranked[:MOST_SHAPES]:
+        parts = [axis[k] for axis, k in zip(axes, chosen, strict=True)]
+        yield {
+            side: {name: value for part in parts for name, value in part.get(side, {}).items()}
+            for side in dance.sides
+        }
+
+
+def _sizes(dance: Dance) -> list[Shape]:
+    """Narrower paths of the hands."""
+    shapes: list[Shape] = []
+    for share in NARROWER:
+        shape: Shape = {}
+        for side in dance.sides:
+            for name in ("hand_radius", "size"):
                 own = dance.open(side).get(name)
-                if own is not None and own.default:
-                    choice[side] = {name: round(share * float(own.default), 4)}
-            choices.append(choice)
-        axes.append(choices)
-    if not axes:
-        return
-    for count, chosen in enumerate(product(*axes)):
-        if count > MOST_SHAPES:
-            return
-        if count:
-            yield {
-                side: {k: v for one in chosen for k, v in one.get(side, {}).items()}
-                for side in dance.sides
-            }
+                if own is not None and own.default and share != 1.0:
+                    shape[side] = {name: round(share * float(own.default), 4)}
+        if shape or share == 1.0:
+            shapes.append(shape)
+    return shapes
+
+
+def _starts(dance: Dance) -> list[Shape]:
+    """A toroid turned by half a lobe and by a whole one: other lobes then swing back past the body."""
+    shapes: list[Shape] = [{}]
+    for halves in (1, 2):
+        shape: Shape = {}
+        for side in dance.sides:
+            values = dance.values(side)
+            own = dance.open(side).get("from")
+            if own is not None and "lobes" in values:
+                turned = float(own.default or 0.0) + halves * 180.0 / int(values["lobes"])
+                shape[side] = {"from": round(turned, 4)}
+        if shape:
+            shapes.append(shape)
+    return shapes
 
 
 @lru_cache(maxsize=64)
@@ -321,7 +238,9 @@ class Looks:
         slack = 1.0 if self.pull < TAUT else 0.0
         # Hands near the end of their arms leave the links no room.
         stretched = STRETCHED * max(0.0, AT_EASE - place.margins.reach)
-        return min(place.margins.least, GOOD) - COST * moved / len(place.moves) - stretched - slack
+        least = place.margins.least
+        tight = TIGHT * max(0.0, SURE - least)
+        return min(least, GOOD) - tight - COST * moved / len(place.moves) - stretched - slack
 
     def fit(self, place: Place) -> Fit:
         """A place as parameters."""
@@ -428,7 +347,9 @@ class Looks:
             ((side, own),) = alone.items()
             score = (np.minimum(own, GOOD) - cost).ravel()
             return [
-                {side: offsets[i]} for i in np.argsort(-score, kind="stable")[:6] if score[i] > -0.2
+                {side: offsets[i]}
+                for i in np.argsort(-score, kind="stable")[:10]
+                if score[i] > -0.2
             ]
         splits = self._splits()
         halves = STEP * np.array(splits)
@@ -450,7 +371,7 @@ class Looks:
                     }
                     out.append((float(score[i]), moves))
         out.sort(key=lambda each: -each[0])
-        return [moves for _, moves in out[:6]]
+        return [moves for _, moves in out[:10]]
 
     def _splits(self) -> list[tuple[int, int, int]]:
         """By how many steps the right hand goes one way and the left the other."""

@@ -14,7 +14,8 @@ from sequencer.motion.blocks import block_laws
 from sequencer.motion.carriage import carried
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
-from sequencer.motion.fitting import Dance, fitted
+from sequencer.motion.fits import Dance
+from sequencer.motion.fitting import fitted
 from sequencer.motion.law import Law
 from sequencer.motion.leeway import leeways_of
 from sequencer.motion.links import rest
