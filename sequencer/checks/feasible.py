@@ -138,8 +138,33 @@ def feasible(show: Staged, *, limits: Limits | None = None) -> Outcome:
                 findings += _own_body(asked, side)
                 findings += _pace(asked, side)
         findings += _tangles(asked)
+        findings += _long_props(asked)
     rigid = any(not prop.flexible for each in show.dancers for prop in each.props.values())
     return Outcome(findings=tuple(_merged(findings)), unseen=UNSEEN + (RIGID if rigid else ()))
+
+
+def _long_props(asked: _Asked) -> list[Finding]:
+    """Props longer than whoever holds them is tall: a slip of the unit, more often than a wish."""
+    stature = asked.dancer.body.stature
+    told: dict[str, Finding] = {}
+    for prop in asked.dancer.props.values():
+        measure = {"poi": "tether", "hoop": "diameter"}.get(prop.kind, "length")
+        size = prop.length + prop.behind
+        if prop.kind == "rope dart" or size <= stature:  # a rope is let out as far as one likes
+            continue
+        told[prop.kind] = Finding(
+            code="prop-longer-than-performer",
+            severity="warn",
+            who=(asked.dancer.name,),
+            start=None,
+            end=None,
+            position=None,
+            message=f"{asked.dancer.name}: the {prop.kind}'s {measure} of {size:.2f} m is more than the "
+            f"stature of {stature:.2f} m",
+            remedies=(f"if it is a slip, mend {measure} or stature under cast",),
+            source="common practice",
+        )
+    return list(told.values())
 
 
 def _slack(asked: _Asked, side: Side) -> list[Finding]:

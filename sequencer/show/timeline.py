@@ -127,7 +127,7 @@ def _dancer(
     index = read.show.names.index(name)
     record = read.show.cast[index]
     try:
-        body = Body(stature=record.stature)
+        body = record.body
         props = {
             side: own.held(flame_reach(own, read.show.fire)) for side, own in record.props.items()
         }

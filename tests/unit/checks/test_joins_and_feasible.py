@@ -35,7 +35,7 @@ timeline:
 """
 
 
-def stage(timeline, tempo=100.0, tether="0.4"):
+def stage(timeline, tempo=100.0, tether="0.4", held=None):
     beat = 60 / tempo
     song = Song(
         track="song.ogg", sha256="0" * 64, duration=120 * beat, tempo=tempo, metre=4,
@@ -43,7 +43,7 @@ def stage(timeline, tempo=100.0, tether="0.4"):
         downbeats=tuple(float(t) for t in 4 * beat * np.arange(28)),
         sections=(Section(start=0.0, end=120 * beat, label="A"),),
     )  # fmt: skip
-    text = SHOW.replace("TETHER", tether) + timeline
+    text = SHOW.replace("{tether: TETHER}", held or f"{{tether: {tether}}}") + timeline
     return staged(show_from_document(parse_document(text, "s.yaml")), song)
 
 
@@ -203,6 +203,28 @@ def test_each_fault_is_found(block, tether, code):
     mine = [f for f in outcome.findings if f.code == code]
     assert mine
     assert all(f.remedies and f.source and f.position for f in mine)
+
+
+@pytest.mark.parametrize(
+    ("prop", "words"),
+    [
+        ("{tether: 1.71 m}", "Ash: the poi's tether of 1.71 m is more than the stature of 1.70 m"),
+        ("{kind: staff, length: 1.71 m}", "the staff's length of 1.71 m"),
+        ("{kind: staff, length: 1.71 m, grip: 0.3 m}", "the staff's length of 1.71 m"),
+        ("{kind: hoop, diameter: 1.71 m}", "the hoop's diameter of 1.71 m"),
+        ("{kind: fan, length: 1.71 m}", "the fan's length of 1.71 m"),
+        ("{kind: staff, length: 1.70 m}", None),
+        ("{kind: rope dart, tether: 3 m}", None),
+    ],
+)
+def test_a_prop_longer_than_its_performer_is_told_once(prop, words):
+    show = stage("  - {from: 3.1, pattern: static-spin, beats: 4}\n", held=prop)
+    told = [f for f in feasible(show).findings if f.code == "prop-longer-than-performer"]
+    assert len(told) == (words is not None)
+    if words is not None:
+        assert words in told[0].message
+        assert told[0].severity == "warn"
+        assert told[0].who == ("Ash",)
 
 
 def test_hand_work_is_noted_once_a_pattern():

@@ -47,7 +47,7 @@ def test_every_pattern_has_a_whole_card(name):
 
 
 def test_card_figures_are_those_of_the_design():
-    card = card_record("pro-bend-4", {"hand_radius": 0.6}, tempo=100)
+    card = card_record("pro-bend-4", {"hand_radius": 0.6, "tether": 0.55}, tempo=100)
     hand = card["hands"]["right"]
     assert round(100 * hand["hand_work_m"]) == 43
     assert round(hand["lowest_tempo"], 2) == 40.44
@@ -90,10 +90,10 @@ def test_views_are_straight_and_right_handed():
 
 
 def test_a_drawing_has_four_views_to_one_scale(tmp_path):
-    figure = pattern_figure("pro-bend-3", {"hand_radius": 0.25})
-    views = figure.axes[:4]
-    spans = [np.ptp(axes.get_xlim()) for axes in views]
-    assert np.allclose(spans, spans[0])
+    for tether in (0.41, 0.47, 0.51, 0.55):
+        figure = pattern_figure("pro-bend-3", {"hand_radius": 0.25, "tether": tether})
+        spans = [np.ptp(axes.get_xlim()) for axes in figure.axes[:4]]
+        assert np.allclose(spans, spans[0])
     assert "hand_radius 0.25" in figure.get_suptitle()
     for ending in ("svg", "png", "pdf"):
         write_figure(figure, tmp_path / f"a.{ending}")
@@ -157,7 +157,7 @@ def test_a_poi_is_what_is_meant_where_nothing_is_said():
     assert drawn("extension", {}).prop.kind == "poi"
     assert drawn("extension", {"tether": 0.8}, prop=usual_prop("rope dart")).prop.length == 0.8
     assert card_text("extension", {}) == card_text(
-        "extension", {}, prop=Prop(length=0.55, mass=0.2, wick_radius=0.05)
+        "extension", {}, prop=Prop(length=0.51, mass=0.2, wick_radius=0.05)
     )
 
 
