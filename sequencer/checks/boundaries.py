@@ -6,19 +6,23 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.checks.outcome import Count, Outcome, leeway_words
+from sequencer.checks.outcome import Count, Outcome, leeway_words, length_words
 from sequencer.checks.requirements import Requirements
 from sequencer.findings import Clearance, Finding, Severity
+from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.prisms import Prism, plane
 from sequencer.geometry.regions import Venue
 from sequencer.motion.cells import cells
 from sequencer.motion.dancer import Dancer
-from sequencer.motion.surroundings import Encounters, Measure, encounters
+from sequencer.motion.parts import FIRST, PARTS
+from sequencer.motion.props import Prop
+from sequencer.motion.surroundings import Encounters, Measure, encounters, lowest_wick
 from sequencer.timing.tempo import TempoMap
 
 _TOGETHER = 32.0  # [beats] approaches no farther apart than this are told in one finding
 
+LEAST_PROP = 0.20  # [m] from hand to wick: a shorter one is none to spin, and no counsel
 ON_STAGE = 0.05  # [m] by which a line must lie within the stage: one along the edge is none
 
 
@@ -35,7 +39,11 @@ class _Ask:
     only_lit: bool = False
     severity: Severity = "stop"
     said: str  # of what the distance is measured from
-    mend: Callable[[float], str]  # from what is missing [m]
+    mend: Callable[[float], str] | None = None  # from what is missing [m]; the floor has its own
+
+    def mends(self, distance: float) -> tuple[str, ...]:
+        """What would mend a distance under the requirement."""
+        return () if self.mend is None else (self.mend(self.required - distance),)
 
 
 def boundaries(
@@ -207,7 +215,6 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
             rule="floor",
             severity="warn",
             said="",
-            mend=lambda short: f"raise the hand or take a prop shorter by {_up(short)} m",
         )
     )
     asks += [
@@ -282,9 +289,13 @@ def _finding(
     )
     x, y = dancer.floor.at(float(begin[0])).place
     # The envelope and the place do not grow with the hands' work: an arm is as long as it is.
-    moving = ask.measure in {"parts", "flames", "wicks"}
+    moving = ask.measure in {"parts", "flames"}
     work = leeway_words(float(found.at[k]), dancer) if moving else ""
-    gap = f"comes within {worst:.2f} m of" if worst >= 0 else f"reaches {-worst:.2f} m into"
+    thing, remedies = ask.thing, ask.mends(worst)
+    if ask.measure == "wicks":
+        low = _lowest(dancer, float(found.at[k]), int(found.part[k]), worst)
+        work, thing, remedies = low.words, "the floor", low.mends(ask.required)
+    gap = f"comes within {worst:.2f} m of" if worst >= 0 else f"reaches {length_words(worst)} into"
     if ask.measure == "place" and worst < TOLERANCE:
         gap = "goes beyond"
     return Finding(
@@ -295,12 +306,75 @@ def _finding(
         end=count.seconds(float(end[-1])),
         position=count.position(float(begin[0])),
         message=(
-            f"{dancer.name}: {part} {gap} {ask.thing}, closest at "
+            f"{dancer.name}: {part} {gap} {thing}, closest at "
             f"{count.position(float(found.at[k]))}; {ask.required:.2f} m is required{work}{often}"
         ),
-        remedies=(ask.mend(ask.required - worst),),
+        remedies=remedies,
         source=requirements.source(ask.rule),
         where=(float(x), float(y)),
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Lowest:
+    """A wick at its lowest: as drawn, as told with hand work, and as low as the arm lets it be."""
+
+    prop: Prop
+    drawn: float  # [m] over the floor
+    told: float  # [m]
+    off: float  # [m] that the hand may be off its drawn path
+    hanging: float  # [m] arm and prop straight down
+    room: float  # [m] by which the hand can go up before the arm is straight overhead
+
+    @property
+    def words(self) -> str:
+        """What hand work took off, and whether the arm's length held it."""
+        taken = self.drawn - self.told
+        if taken <= TOLERANCE:
+            return ""
+        held = " down to where the arm is straight" if taken < self.off - TOLERANCE else ""
+        return f" (drawn {length_words(self.drawn)} over it; hand work: {length_words(taken)} taken off{held})"
+
+    def mends(self, required: float) -> tuple[str, ...]:
+        """What would keep it off the floor, and can be done."""
+        worked = self.drawn >= required - TOLERANCE
+        up = required - (self.drawn - self.off)
+        out = []
+        if worked:
+            out.append(
+                "it is drawn clear of the floor and comes down by hand work alone: choose a pattern that needs "
+                "less of it (`sequencer patterns NAME` tells how much)"
+            )
+        elif self.drawn < self.hanging - TOLERANCE:
+            out.append("bring the hand within the arm's reach first: it is drawn lower than that")
+        if up <= self.room:
+            out.append(f"raise the hand by {_up(up)} m (up)")
+        # At this length the wick clears the floor wherever the hand is: as drawn, or at the arm's end.
+        short = required - (self.hanging if worked else self.drawn)
+        left = np.floor(100 * (self.prop.farthest - short) + 1e-6) / 100
+        if left >= LEAST_PROP:
+            out.append(
+                f"take a {'tether' if self.prop.kind == 'poi' else 'rope'} of at most {left:.2f} m"
+                if self.prop.flexible
+                else f"take a smaller {self.prop.kind}: at most {left:.2f} m from the hand to that wick"
+            )
+        return tuple(out) or ("choose another pattern",)
+
+
+def _lowest(dancer: Dancer, beat: float, part: int, told: float) -> _Lowest:
+    side = PARTS[part].side
+    if side is None:
+        raise ValueError(f"part {part} is no wick")
+    prop, body = dancer.props[side], dancer.body
+    points = dancer.stage_points(np.array(beat))[0]
+    radius = prop.wick_radius if PARTS[part].kind == "rear" else prop.cold_radius
+    return _Lowest(
+        prop=prop,
+        drawn=float(points[PARTS[part].start, 2]) - radius,
+        told=told,
+        off=float(dancer.leeways(beat)[SIDES.index(side)]),
+        hanging=lowest_wick(dancer, side),
+        room=body.shoulder_height + body.arm_length - float(points[FIRST[side] + 1, 2]),
     )
 
 

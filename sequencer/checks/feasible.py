@@ -5,13 +5,13 @@ become findings, one a block and hand at most for each kind. A tether that comes
 (a stall) is slack by nature and only noted.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
-from math import isfinite, pi
+from math import inf, isfinite, pi
 
 import numpy as np
 
-from sequencer.checks.outcome import Outcome
+from sequencer.checks.outcome import Outcome, length_words
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.course import Course, Span
@@ -19,6 +19,7 @@ from sequencer.motion.dancer import Dancer
 from sequencer.motion.feasibility import (
     GAP_ERROR,
     PULL_ERROR,
+    REACH_ERROR,
     body_gap,
     props_gap,
     pull_left,
@@ -26,7 +27,7 @@ from sequencer.motion.feasibility import (
     shape_of,
     stretches,
 )
-from sequencer.motion.grip import largest_torque
+from sequencer.motion.peaks import Peak, fastest_wick, hardest_pull, hardest_twist
 from sequencer.motion.props import Prop
 from sequencer.motion.tension import GRAVITY, TautTempo, hand_work, lowest_tempo
 from sequencer.show.staged import Staged
@@ -45,6 +46,10 @@ RIGID = (
     "Whether a hand can turn a rigid prop so without changing its grip was not looked at.",
     "The twist that turns a flat prop about its own axis was not looked at.",
 )
+LIMIT_ERROR = 1e-3  # of a limit: what is over it by less has met it exactly
+_Figure = tuple[
+    str, float, Callable[..., Peak] | None, float, str
+]  # words, bound, search, limit, unit
 PACE_ERROR = 0.1  # [beats a minute] of the lowest tempo that keeps a tether taut
 
 
@@ -138,8 +143,33 @@ def feasible(show: Staged, *, limits: Limits | None = None) -> Outcome:
                 findings += _own_body(asked, side)
                 findings += _pace(asked, side)
         findings += _tangles(asked)
+        findings += _long_props(asked)
     rigid = any(not prop.flexible for each in show.dancers for prop in each.props.values())
     return Outcome(findings=tuple(_merged(findings)), unseen=UNSEEN + (RIGID if rigid else ()))
+
+
+def _long_props(asked: _Asked) -> list[Finding]:
+    """Props longer than whoever holds them is tall: a slip of the unit, more often than a wish."""
+    stature = asked.dancer.body.stature
+    told: dict[str, Finding] = {}
+    for prop in asked.dancer.props.values():
+        measure = {"poi": "tether", "hoop": "diameter"}.get(prop.kind, "length")
+        size = prop.length + prop.behind
+        if prop.kind == "rope dart" or size <= stature:  # a rope is let out as far as one likes
+            continue
+        told[prop.kind] = Finding(
+            code="prop-longer-than-performer",
+            severity="warn",
+            who=(asked.dancer.name,),
+            start=None,
+            end=None,
+            position=None,
+            message=f"{asked.dancer.name}: the {prop.kind}'s {measure} of {size:.2f} m is more than the "
+            f"stature of {stature:.2f} m",
+            remedies=(f"if it is a slip, mend {measure} or stature under cast",),
+            source="common practice",
+        )
+    return list(told.values())
 
 
 def _slack(asked: _Asked, side: Side) -> list[Finding]:
@@ -208,13 +238,15 @@ def _reach(asked: _Asked, side: Side) -> list[Finding]:
         ),
         strict=True,
     ):
-        if left.value >= 0 or span.kind == "link":  # a link's reach is told by the joins
+        # What lies within the error is met exactly; a link's reach is told by the joins.
+        if left.value >= -REACH_ERROR or span.kind == "link":
             continue
         told.append(
             asked.finding(
                 "hand-out-of-reach", "stop", span,
-                f"{span.label}, {side} hand: the hand would be {body.arm_length - left.value:.2f} m "
-                f"from the shoulder, the arm is {body.arm_length:.2f} m long",
+                f"{span.label}, {side} hand: the hand would be {length_words(left.value)} out of reach: "
+                f"{body.arm_length - left.value:.3f} m from the shoulder, with an arm of "
+                f"{body.arm_length:.3f} m",
                 ("take a smaller hand_radius", "move the centre nearer with across, ahead or up"),
                 at=left.beat,
             )
@@ -244,7 +276,7 @@ def _own_body(asked: _Asked, side: Side) -> list[Finding]:
             told.append(
                 asked.finding(
                     "self-hit", "stop" if grave else "warn", span,
-                    f"{span.label}, {side} hand: the prop goes {-100 * gap.value:.0f} cm into the {part}",
+                    f"{span.label}, {side} hand: the prop goes {length_words(gap.value)} into the {part}",
                     ("move the centre away from the body with ahead or across",
                      "take a shorter tether" if prop.flexible else f"take a smaller {prop.kind}",
                      "take a smaller hand_radius")
@@ -264,7 +296,7 @@ def _own_body(asked: _Asked, side: Side) -> list[Finding]:
             how = "brushes past," if touches else "passes" if speed >= SLOW_PASS else "lingers"
             near[span.label] = asked.finding(
                 "flame-near-body", "warn" if grave else "note", span,
-                f"{span.label}, {side} hand: the burning wick {how} {100 * max(gap.value, 0):.0f} cm "
+                f"{span.label}, {side} hand: the burning wick {how} {length_words(max(gap.value, 0))} "
                 f"from the {part}{f' at {speed:.1f} m/s' if grave else ''}; what is near a flame burns",
                 ("move the centre away from the body with ahead or across",)
                 if span.kind == "block"
@@ -340,7 +372,11 @@ def _meeting(names: Sequence[Sequence[str]], label: int) -> str:
 
 
 def _pace(asked: _Asked, side: Side) -> list[Finding]:
-    """Hand speed, hand acceleration, turns, pull and torque against the limits, from proven bounds."""
+    """Hand speed, hand acceleration, turns, pull and torque against the limits, proven.
+
+    The bounds that cost nothing settle most blocks; where one is over its limit, the largest value itself
+    is searched for, and that counts. A limit that is met exactly is kept.
+    """
     told = []
     limits, prop = asked.limits, asked.dancer.props[side]
     for span in asked.edges(side)[1]:
@@ -348,15 +384,32 @@ def _pace(asked: _Asked, side: Side) -> list[Finding]:
             continue
         rate = asked.show.tempo.fastest(span.start, span.end)
         bounds = span.law.bounds()
-        figures = (
-            ("the hand moves", bounds.hand_speed * rate, limits.hand_speed, "m/s"),
-            ("the hand is accelerated with", bounds.hand_acceleration * rate**2, limits.hand_acceleration, "m/s²"),
-            ("the prop turns", bounds.turn_rate * rate / (2 * pi), limits.turns, "times a second"),
-            ("a wick moves", prop.fastest(bounds) * rate, limits.head_speed, "m/s"),
-            ("the prop pulls with", prop.mass * (bounds.head_acceleration(abs(prop.centre_of_mass)) * rate**2 + GRAVITY), limits.pull, "N"),
-            ("the hand twists with", _torque(prop, span, rate), limits.torque, "N·m"),
+        start, end = span.start - span.origin, span.end - span.origin
+        if isfinite(span.law.period):
+            end = min(end, start + span.law.period)
+        # Force and torque are the size of λ²·M + W with the tempo λ: convex in λ², so largest at an end.
+        paces = {rate, asked.show.tempo.slowest(span.start, span.end)}
+        centre = abs(prop.centre_of_mass)
+        figures: tuple[_Figure, ...] = (
+            ("the hand moves", bounds.hand_speed * rate, None, limits.hand_speed, "m/s"),
+            ("the hand is accelerated with", bounds.hand_acceleration * rate**2, None, limits.hand_acceleration, "m/s²"),
+            ("the prop turns", bounds.turn_rate * rate / (2 * pi), None, limits.turns, "times a second"),
+            ("a wick moves", prop.fastest(bounds) * rate, fastest_wick, limits.head_speed, "m/s"),
+            ("the prop pulls with", prop.mass * (bounds.head_acceleration(centre) * rate**2 + GRAVITY), hardest_pull, limits.pull, "N"),
+            ("the hand twists with", 0.0 if prop.flexible else inf, hardest_twist, limits.torque, "N·m"),
         )  # fmt: skip
-        over = [f"{what} up to {value:.1f} {unit} (limit {most:g})" for what, value, most, unit in figures if value > most]  # fmt: skip
+        over = []
+        for what, bound, search, most, unit in figures:
+            if bound <= most * (1 + LIMIT_ERROR):
+                continue
+            value = bound
+            if search is not None:
+                peaks = [
+                    search(span.law, prop=prop, rate=pace, start=start, end=end) for pace in paces
+                ]
+                value = max(peak.found if peak.known else peak.most for peak in peaks)
+            if value > most * (1 + LIMIT_ERROR):
+                over.append(f"{what} up to {_beyond(value, most)} {unit} (limit {most:g})")
         if over:
             told.append(
                 asked.finding(
@@ -368,14 +421,12 @@ def _pace(asked: _Asked, side: Side) -> list[Finding]:
     return told
 
 
-def _torque(prop: Prop, span: Span, rate: float) -> float:
-    """What the hand turns a rigid prop with [N·m]; a tether takes none."""
-    if prop.flexible:
-        return 0.0
-    start, end = span.start - span.origin, span.end - span.origin
-    if isfinite(span.law.period):
-        end = min(end, start + span.law.period)
-    return largest_torque(span.law, prop=prop, rate=rate, start=start, end=end)
+def _beyond(value: float, limit: float) -> str:
+    """A value over a limit with as many places as it takes to see that it is."""
+    for places in (1, 2):
+        if round(value, places) > limit:
+            return f"{value:.{places}f}"
+    return f"{value:.3f}"
 
 
 def _drawn(asked: _Asked, side: Side) -> list[Finding]:

@@ -38,6 +38,14 @@ class Count:
         return str(self.tempo.position_of(round(beat * 16) / 16))
 
 
+def length_words(metres: float) -> str:
+    """A small length as people say it: millimetres under 1 cm, centimetres under 1 m."""
+    size = abs(metres)
+    if size < 0.00995:
+        return f"{1000 * size:.0f} mm"
+    return f"{100 * size:.0f} cm" if size < 0.995 else f"{size:.2f} m"
+
+
 def leeway_words(beat: float, *dancers: Dancer) -> str:
     """What was taken off a distance for hands that leave their drawn paths; empty if nothing."""
     most = sum(float(dancer.leeways(beat).max()) for dancer in dancers)

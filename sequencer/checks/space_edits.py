@@ -382,13 +382,14 @@ def _shorter(show: Staged, k: int, performer: Performer, by: float) -> tuple[Cha
     changes: list[Change] = []
     for key in ("prop", "left", "right"):
         prop = getattr(performer, key)
-        tether = getattr(prop, "tether", None)
+        tether = None if prop is None else prop.sized(performer.stature).tether
         if tether is None:
             continue
         if tether - by < _LEAST_TETHER:
             return ()
-        # The whole prop is written anew: it may be shared with others by an alias.
-        changes.append((("cast", k, key), {**values[key], "tether": round(tether - by, 3)}))
+        # The whole prop is written anew: it may be shared with others by an alias, or be its kind alone.
+        said = {"kind": values[key]} if isinstance(values[key], str) else values[key]
+        changes.append((("cast", k, key), {**said, "tether": round(tether - by, 3)}))
     return tuple(changes)
 
 

@@ -154,6 +154,7 @@ def _bounds(law: ComposedLaw) -> Bounds:
             hand_jerk=hand[2] * ROUNDING,
             turn_jerk=spin[2] * ROUNDING,
             frame_rate=spin[0] * ROUNDING,
+            frame_acceleration=spin[1] * ROUNDING,
         )
     gap = law.period / GRID
     motion = law.at(np.arange(GRID + 1, dtype=np.float64) * gap)
@@ -171,4 +172,5 @@ def _bounds(law: ComposedLaw) -> Bounds:
         hand_jerk=hand[2] * ROUNDING,
         turn_jerk=spin[2] * ROUNDING,
         frame_rate=spin[0] * ROUNDING,  # the plane is carried by the same turns
+        frame_acceleration=spin[1] * ROUNDING,
     )

@@ -90,6 +90,7 @@ class Retimed:
             hand_jerk=own.hand_jerk * self.rate**3,
             turn_jerk=own.turn_jerk * self.rate**3,
             frame_rate=own.frame_rate * self.rate,
+            frame_acceleration=own.frame_acceleration * self.rate**2,
         )
 
 

@@ -22,6 +22,7 @@ class Bounds:
     frame_rate: float = (
         inf  # [1/beat] of every unit vector fixed to the prop; inf where nothing is proven
     )
+    frame_acceleration: float = inf  # [1/beat²] of the same; inf where nothing is proven
 
     def head_speed(self, length: float) -> float:
         """Bound of the head's speed [m/beat] on a tether of `length` [m]."""

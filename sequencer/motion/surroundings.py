@@ -5,7 +5,21 @@ is one of
 - envelope: a ball round the place, as wide as half the shoulders, arm, prop and flame stretched out aside;
 - place: the body's axis alone;
 - parts: all capsules of the dancer as they move, flames while they are lit;
-- flames: the heads while they are lit; wicks: the heads without flame.
+- flames: the heads while they are lit; wicks: the heads without flame, against a level floor.
+
+Hand work and the floor. All that a hand holds is taken wider by the block's leeway w, as the hand may be
+that far off its drawn path. But a hand is on its arm: it is nowhere lower than shoulder height − arm, and
+no wick is farther from it than `Prop.farthest` below, its surface a wick's radius more. With
+
+    E = shoulder height − arm − farthest − wick radius
+
+for the height of that lowest point over the floor, a wick drawn at height z over it is, wherever the hand
+really is, at z − w or above (the leeway), and at E or above (the arm): so at max(z − w, E). Where the
+drawing itself is below E its hand is out of reach, which is another finding; the drawing then counts as it
+stands, and f(z) = max(z − w, min(z, E)) is told. f never falls and never grows faster than z, so the
+bounds of z over an interval, put through f, are bounds of what is told. Nothing that is rigid has leeway.
+The hand is taken to hang from a shoulder that does not sink.
+Source: triangle inequality; lengths from geometry/bodies.py.
 """
 
 from collections.abc import Sequence
@@ -15,8 +29,9 @@ from typing import Literal
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.geometry.bodies import SIDES, Side
 from sequencer.geometry.certified import TOLERANCE, Found, Sample, Spans, search
-from sequencer.geometry.prisms import Prism
+from sequencer.geometry.prisms import FAR, Prism
 from sequencer.motion.cells import Cells
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.parts import PARTS, parts_of
@@ -79,7 +94,7 @@ def encounters(
     Raises
     ------
     ValueError
-        If nothing is given to keep away from.
+        If nothing is given to keep away from, or wicks are held against what is no floor.
 
     Notes
     -----
@@ -87,6 +102,8 @@ def encounters(
     """
     if not prisms:
         raise ValueError("prisms must hold at least one prism")
+    if measure == "wicks" and any(prism.bottom > -FAR for prism in prisms):
+        raise ValueError("wicks are measured over a floor: it must have no bottom")
     kernel = _Kernel(dancers, grid, prisms, measure)
     gap = kernel.apart()
     looked = np.ones_like(grid.lit)
@@ -194,7 +211,10 @@ class _Kernel:
                 continue
             radius, speed = self._radius(state, at, i, c, part, envelopes)
             for prism in self.prisms:
-                one = self._one(prism, state, at, i, c, half, part, radius, speed, enough)
+                if self.measure == "wicks":
+                    one = self._over(prism, state, at, i, c, half, part, radius, centre)
+                else:
+                    one = self._one(prism, state, at, i, c, half, part, radius, speed, enough)
                 if np.any(without):
                     one = Sample(
                         np.where(without, np.inf, one.value),
@@ -208,6 +228,38 @@ class _Kernel:
                 lower = np.minimum(lower, one.lower)
                 upper = np.minimum(upper, one.upper)
         return Sample(value, lower, upper, label)
+
+    def _over(
+        self,
+        floor: Prism,
+        state: States,
+        at: Ints,
+        i: Ints,
+        c: Ints,
+        half: Floats,
+        part: int,
+        radius: Floats,
+        beats: Floats,
+    ) -> Sample:
+        """One wick over a floor, below 0 where it is in it; hand work as this module's head has it."""
+        point, side = parts_of(self.grid.points)[part].start, PARTS[part].side
+        height = state.points[at, point, 2] - floor.top - radius
+        rate = np.abs(state.rates[at, point, 2])
+        speed = self.grid.speed[i, c, point] * half
+        bend = 0.5 * self.grid.acceleration[i, c, point] * half * half
+        leeway, lowest = np.zeros(len(i)), np.full(len(i), np.inf)
+        for k in np.unique(i):
+            if side is None:
+                continue
+            own = i == k
+            leeway[own] = self.dancers[k].leeways(beats[own])[SIDES.index(side)]
+            lowest[own] = lowest_wick(self.dancers[k], side) - floor.top
+
+        def told(taken: Floats) -> Floats:
+            return np.asarray(np.maximum(taken, np.minimum(taken + leeway, lowest)))
+
+        lower = told(height - np.minimum(speed, rate * half + bend))
+        return Sample(told(height), lower, told(height + speed), np.zeros_like(at))
 
     def _without(self, part: int) -> Bools:
         """Dancers who have no such part, or none that can burn where wicks are asked for."""
@@ -283,6 +335,25 @@ class _Kernel:
         close = np.maximum(close, np.where(sampled, value, 0.0) - radius - speed * half)
         lower = np.where(sampled, np.maximum(lower, close), lower)
         return Sample(value - radius, lower, value - radius + speed * half, np.zeros_like(at))
+
+
+def lowest_wick(dancer: Dancer, side: Side) -> float:
+    """How low a wick can be at most, arm and prop straight down [m over the floor]; inf without a prop.
+
+    Parameters
+    ----------
+    dancer : Dancer
+    side : {"left", "right"}
+
+    Notes
+    -----
+    Source: this module's head. A bound for every hand that is within reach of its shoulder.
+    """
+    prop = dancer.props.get(side)
+    if prop is None:
+        return np.inf
+    body = dancer.body
+    return body.shoulder_height - body.arm_length - prop.farthest - prop.wick_radius
 
 
 def _flame(dancer: Dancer, part: int) -> float:

@@ -4,7 +4,9 @@ With a the head's acceleration in seconds and g = (0, 0, −9.81) m/s²: tension
 across m·|(a − g) − d(d·(a − g))|. At λ beats a second −d·a = λ²·A with A = r|d'|² − d·h'' (since d is
 a unit vector), so T > 0 everywhere means λ²·A > 9.81·d_z everywhere, and the lowest tempo is the
 largest of √(9.81·d_z/A): found by branch and bound with Lipschitz bounds of A and d_z from the law's
-proven bounds, so no moment is missed. Frame: body frame [m]; the floor path's own acceleration is not
+proven bounds, so no moment is missed. Where the tether is level or hangs all along that is 0, which no
+relative error ever settles: a tempo of 0.1 beats a minute counts as none. d_z is bounded by its slope and
+its curvature too, or a level tether would be split down to that error at its own speed. Frame: body frame [m]; the floor path's own acceleration is not
 in it.
 Source: Newton's second law; docs/motion.md, section 6; release range R = (v/g)√(v² + 2gh), the
 envelope of trajectories (any mechanics text).
@@ -22,7 +24,13 @@ from sequencer.motion.state import Motion
 GRAVITY = 9.81  # [m/s²]
 SAMPLES = 4096  # of one period, for averages; the integrands are smooth and periodic
 TEMPO_ERROR = 2e-6  # relative error of a lowest tempo
+ROUNDING = 1e-12  # of a unit vector's height
+EVERY_TEMPO = 0.1  # [beats a minute] a tether that is taut from here on is taut at every tempo
+FASTEST_TEMPO = 1000.0  # [beats a minute] no music is faster
 MOST_PARTS = 2_000_000
+NARROWEST = (
+    1e-9  # [beats] half a part that still is not settled: the head stands there, and is not pulled
+)
 
 
 def pull(motion: Motion, *, length: float, mass: float, rate: float) -> Floats:
@@ -184,9 +192,12 @@ def leaves(law: Law, *, length: float, tempo: float, start: float, end: float) -
 class TautTempo:
     """Tempi at which a tether is taut all along a law."""
 
-    lowest: float  # [beats a minute]; inf where no tempo keeps it taut
+    lowest: float  # [beats a minute]; 0 where every tempo keeps it taut, inf where none does
     error: float  # [beats a minute] the true one is at most so much below `lowest`
     at: float  # [beats] where it goes slack first
+    highest: float = (
+        inf  # [beats a minute] up to here it stays taut: faster, the hand overtakes the head
+    )
 
 
 def lowest_tempo(
@@ -213,14 +224,14 @@ def lowest_tempo(
 
     Notes
     -----
-    Source: this module's head. `lowest` is an upper bound of the true value, with the error stated; a
-    moment at which no tempo helps (the head is not pulled outward while it is above the hand) gives
-    inf.
+    Source: this module's head. `lowest` is an upper bound of the true value, with the error stated; under
+    0.1 beats a minute it is told as 0. A moment at which no tempo helps (the head is not pulled outward
+    while it is above the hand) gives inf.
     """
     stop = law.period + start if end is None else end
     if not isfinite(stop):
         raise ValueError("this law has no period; say where it ends")
-    edges = np.linspace(start, stop, 257)
+    edges = np.linspace(start, stop, 257, dtype=np.float64)
     low, high = edges[:-1], edges[1:]
     bounds = law.bounds()
     slope = (
@@ -231,36 +242,72 @@ def lowest_tempo(
     if not isfinite(bounds.hand_jerk):
         raise ValueError("nothing is proven about this law's third derivative")
     best, where = 0.0, start
+    none = (EVERY_TEMPO / 60.0) ** 2
     parts = 0
     while low.size:
         parts += low.size
-        if parts > MOST_PARTS:
-            return TautTempo(lowest=inf, error=inf, at=where)
         middle, half = (low + high) / 2, (high - low) / 2
+        if parts > MOST_PARTS or half[0] < NARROWEST:
+            return TautTempo(lowest=inf, error=inf, at=float(middle[0]))
         motion = law.at(middle)
         lift = motion.tether[:, 2]
         outward = length * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
             motion.tether * motion.hand_acceleration, axis=-1
         )
-        if np.any((outward <= 0) & (lift > 0)):
-            return TautTempo(
-                lowest=inf, error=0.0, at=float(middle[(outward <= 0) & (lift > 0)][0])
-            )
+        up = lift > ROUNDING
+        if np.any((outward <= 0) & up):
+            return TautTempo(lowest=inf, error=0.0, at=float(middle[(outward <= 0) & up][0]))
         with np.errstate(divide="ignore", invalid="ignore"):
-            here = np.where(lift > 0, GRAVITY * lift / outward, 0.0)
+            here = np.where(up, GRAVITY * lift / outward, 0.0)
         if here.size and np.max(here) > best:
             best, where = float(np.max(here)), float(middle[np.argmax(here)])
-        most_lift = lift + bounds.turn_rate * half
+        climb = np.abs(motion.tether_rate[:, 2]) * half + bounds.turn_acceleration * half**2 / 2
+        most_lift = lift + ROUNDING + np.minimum(bounds.turn_rate * half, climb)
         least = outward - slope * half
         with np.errstate(divide="ignore", invalid="ignore"):
             upper = np.where(
                 most_lift <= 0, 0.0, np.where(least > 0, GRAVITY * most_lift / least, inf)
             )
-        again = upper > best * (1 + 2 * TEMPO_ERROR) + 1e-9
+        again = upper > max(best * (1 + 2 * TEMPO_ERROR), none)
         low, middle, high = low[again], middle[again], high[again]
         low, high = np.concatenate((low, middle)), np.concatenate((middle, high))
-    top = sqrt(best * (1 + 2 * TEMPO_ERROR) + 1e-9) * 60.0
-    return TautTempo(lowest=top, error=top - sqrt(best) * 60.0, at=where)
+    highest = _highest_tempo(law, length, edges, slope)
+    if best <= none:
+        return TautTempo(lowest=0.0, error=EVERY_TEMPO, at=where, highest=highest)
+    top = sqrt(best * (1 + 2 * TEMPO_ERROR)) * 60.0
+    return TautTempo(lowest=top, error=top - sqrt(best) * 60.0, at=where, highest=highest)
+
+
+def _highest_tempo(law: Law, length: float, edges: Floats, slope: float) -> float:
+    """Up to which tempo [beats a minute] the hand never overtakes the head; inf beyond any music.
+
+    Where A < 0 the tether is taut only by the weight of a head that hangs: λ² < 9.81·d_z/A. The smallest of
+    these is found as the lowest tempo is, and told from below, to 10⁻³.
+    """
+    low, high = edges[:-1], edges[1:]
+    bounds = law.bounds()
+    best = (FASTEST_TEMPO / 60.0) ** 2
+    while low.size:
+        middle, half = (low + high) / 2, (high - low) / 2
+        motion = law.at(middle)
+        hang = np.maximum(-motion.tether[:, 2], 0.0)
+        outward = length * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
+            motion.tether * motion.hand_acceleration, axis=-1
+        )
+        least = outward - slope * half - ROUNDING
+        least_hang = np.maximum(hang - bounds.turn_rate * half, 0.0)
+        with np.errstate(divide="ignore", invalid="ignore"):
+            here = np.where(outward < -ROUNDING, GRAVITY * hang / -outward, inf)
+            lower = np.where(least < 0, GRAVITY * least_hang / -least, inf)
+        best = min(best, float(np.min(here)))
+        again = lower < best * (1 - 2e-3)
+        if half[0] < NARROWEST and np.any(again):
+            return 0.0
+        low, middle, high = low[again], middle[again], high[again]
+        low, high = np.concatenate((low, middle)), np.concatenate((middle, high))
+    if best >= (FASTEST_TEMPO / 60.0) ** 2:
+        return inf
+    return sqrt(best * (1 - 2e-3)) * 60.0
 
 
 def let_go_range(motion: Motion, *, length: float, rate: float) -> Floats:

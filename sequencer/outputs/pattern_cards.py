@@ -1,28 +1,45 @@
-"""Patterns as text: the list, one pattern's card, build steps, the join matrix."""
+"""Patterns as text: the list, one pattern's card, build steps, the join matrix.
+
+A card's figures are the largest values over one closing of the pattern (four cycles where it has none),
+proven and rounded up to two figures, so at most 1.2 times the truth; where the law of another package lets
+nothing but a coarse bound be known, it stands there with "at most".
+"""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from math import isfinite
+from math import ceil, floor, isfinite, log10
 from typing import Any
 
 import numpy as np
 
-from sequencer.geometry.bodies import SIDES, Body
-from sequencer.motion.grip import largest_torque
+from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.motion.joining import VERDICTS, ends
 from sequencer.motion.kinds import DEFAULT_TETHER, LawKind
+from sequencer.motion.law import Law
 from sequencer.motion.library import Pattern, cycle_beats, find, law_for, patterns
 from sequencer.motion.matrix import JoinMatrix
 from sequencer.motion.parameters import Parameter
+from sequencer.motion.peaks import (
+    Peak,
+    farthest_let_go,
+    fastest_hand,
+    fastest_wick,
+    hardest_pull,
+    hardest_twist,
+)
 from sequencer.motion.props import Prop, PropKind
 from sequencer.motion.reach import farthest_reach
 from sequencer.motion.rows import STATURE
 from sequencer.motion.steps import Station
-from sequencer.motion.tension import farthest_flight, hand_work, lowest_tempo
+from sequencer.motion.tension import TautTempo, hand_work, lowest_tempo
 from sequencer.motion.words import words
 
 TEMPO = 100.0  # [beats a minute] of a card's figures, unless said
 HEAD_MASS = 0.2  # [kg]
+SAMPLES = 2048  # of one closing, for the lowest wick
+SPARE = 1e-3  # [m] of reach that is rounding: a hand at the arm's length is within it
+HARDLY = 0.1  # [N·m] nobody feels a smaller twist
+STILL = 0.02  # [m/s] a hand slower than this stays where it is
 STEERED = 0.25  # [m] of hand work from which a pattern is harder for it; common practice
 MARKS = {"joins": "●", "joins after a shift": "◐", "needs a link": "·", "wrong way round": "↺", "cannot join": "×"}  # fmt: skip
 
@@ -70,9 +87,10 @@ def card_record(
     *,
     tempo: float = TEMPO,
     prop: Prop | None = None,
+    body: Body | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> dict[str, Any]:
-    """Everything that a card says, as plain data.
+    """Everything that a card says, as plain data; of a body of 1.70 m unless one is given.
 
     Raises
     ------
@@ -80,49 +98,21 @@ def card_record(
         If the pattern or a parameter is not known, or out of range.
     """
     pattern = find(name, book)
-    body = Body(stature=STATURE)
+    own = body or Body(stature=STATURE)
     cycle = cycle_beats(name, parameters, book)
     held = prop or Prop(length=DEFAULT_TETHER, mass=HEAD_MASS, wick_radius=0.05)
     if held.flexible and pattern.values(parameters).get("tether"):
         held = replace(held, length=float(pattern.values(parameters)["tether"]))
-    tether, masses = held.length, abs(held.centre_of_mass)
     hands: dict[str, Any] = {}
     for side in SIDES:
-        law = law_for(name, parameters, side=side, body=body, tether=tether, book=book)
-        said = words(name, dict(parameters), side, body=body, book=dict(book) if book else None)
-        whole = isfinite(law.period)
-        span = law.period if whole else 4 * cycle
-        bounds = law.bounds()
-        rate = tempo / 60
-        lowest = work = None
-        if held.flexible:
-            lowest = lowest_tempo(law, length=tether, start=0.0, end=span).lowest
-            work = hand_work(law, length=tether, mass=held.mass, tempo=tempo) if whole else None
-        motion = law.at(span * np.arange(2049, dtype=np.float64) / 2048)
-        height = float(np.max(motion.head(tether)[:, 2]))
-        aside = np.cross(motion.plane, motion.tether)
-        wicks = [
-            motion.hand + spot.along * motion.tether + spot.across * aside for spot in held.heads
-        ]
-        lowest_wick = min(float(wick[:, 2].min()) for wick in wicks) - held.wick_radius
+        law = law_for(name, parameters, side=side, body=own, tether=held.length, book=book)
+        said = words(name, dict(parameters), side, body=own, book=dict(book) if book else None)
         hands[side] = {
             "performer": str(said["performer"]),
             "audience": str(said["audience"]),
-            "home_after_beats": law.period if whole else None,
-            "after_one_cycle": ends(law, cycle, length=tether),
-            "reach_m": farthest_reach(law, side=side, body=body, end=span).distance,
-            "lowest_tempo": lowest if lowest is not None and isfinite(lowest) else None,
-            "hand_work_m": work.largest if work else None,
-            "hand_work_rms_m": work.rms if work else None,
-            "hand_work_j_a_beat": work.work if work else None,
-            "hand_speed_m_s": bounds.hand_speed * rate,
-            "head_speed_m_s": held.fastest(bounds) * rate,
-            "pull_n": held.mass * (bounds.head_acceleration(masses) * rate**2 + 9.81),
-            "torque_n_m": None
-            if held.flexible
-            else largest_torque(law, prop=held, rate=rate, start=0.0, end=span),
-            "let_go_m": farthest_flight(held.fastest(bounds) * rate, height),
-            "lowest_m": lowest_wick,
+            "home_after_beats": law.period if isfinite(law.period) else None,
+            "after_one_cycle": ends(law, cycle, length=held.length),
+            **_figures(law, side, own, held, tempo, cycle),
         }
     return {
         "name": pattern.name,
@@ -136,12 +126,66 @@ def card_record(
         "source": pattern.source,
         "cycle_beats": cycle,
         "tempo": tempo,
+        "stature_m": own.stature,
+        "arm_m": own.arm_length,
         "prop": held.kind,
-        "tether_m": tether,
+        "tether_m": held.length,
         "prop_mass_kg": held.mass,
         "parameters": parameter_records(pattern.parameters),
         "hands": hands if pattern.hybrid else {"right": hands["right"]},
     }
+
+
+def _figures(
+    law: Law, side: Side, body: Body, held: Prop, tempo: float, cycle: float
+) -> dict[str, Any]:
+    """One hand's figures: the largest of each over one closing, and which are but bounds."""
+    whole = isfinite(law.period)
+    end, rate = law.period if whole else 4 * cycle, tempo / 60
+    peaks = {
+        "hand_speed_m_s": fastest_hand(law, rate=rate, start=0.0, end=end),
+        "head_speed_m_s": fastest_wick(law, prop=held, rate=rate, start=0.0, end=end),
+        "pull_n": hardest_pull(law, prop=held, rate=rate, start=0.0, end=end),
+        "let_go_m": farthest_let_go(law, prop=held, rate=rate, start=0.0, end=end),
+    }
+    twist: Peak | None = None
+    taut = work = None
+    if held.flexible:
+        taut = _taut_tempi(law, held.length, end)
+        work = hand_work(law, length=held.length, mass=held.mass, tempo=tempo) if whole else None
+    else:
+        twist = hardest_twist(law, prop=held, rate=rate, start=0.0, end=end)
+        peaks["torque_n_m"] = twist
+    reach = farthest_reach(law, side=side, body=body, end=end)
+    return {
+        "reach_m": reach.distance + reach.error,
+        "lowest_tempo": taut.lowest if taut and isfinite(taut.lowest) else None,
+        "highest_tempo": taut.highest if taut and isfinite(taut.highest) else None,
+        "tempo_known": taut is not None,
+        "hand_work_m": work.largest if work else None,
+        "hand_work_rms_m": work.rms if work else None,
+        "hand_work_j_a_beat": work.work if work else None,
+        "torque_n_m": None,
+        **{key: peak.most for key, peak in peaks.items()},
+        "lowest_m": _lowest_wick(law, held, end),
+        "bounds_only": [key for key, peak in peaks.items() if not peak.known],
+    }
+
+
+def _taut_tempi(law: Law, length: float, end: float) -> TautTempo | None:
+    """From and to which tempo the tether is taut; None where nothing is proven."""
+    try:
+        return lowest_tempo(law, length=length, start=0.0, end=end)
+    except ValueError:  # nothing is known of the law's third derivative
+        return None
+
+
+def _lowest_wick(law: Law, held: Prop, end: float) -> float:
+    """Underside of the lowest wick over the floor [m]; sampled, within 1 mm for what people dance."""
+    motion = law.at(end * np.arange(SAMPLES + 1, dtype=np.float64) / SAMPLES)
+    aside = np.cross(motion.plane, motion.tether)
+    wicks = [motion.hand + spot.along * motion.tether + spot.across * aside for spot in held.heads]
+    return min(float(wick[:, 2].min()) for wick in wicks) - held.wick_radius
 
 
 def _reason(pattern: Pattern, work: Sequence[float | None]) -> str:
@@ -157,16 +201,17 @@ def card_text(
     *,
     tempo: float = TEMPO,
     prop: Prop | None = None,
+    body: Body | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> str:
-    """One pattern's card, danced with a poi unless a prop is given.
+    """One pattern's card, danced with a poi unless a prop is given, by a body of 1.70 m unless one is.
 
     Raises
     ------
     ValueError
         If the pattern or a parameter is not known, or out of range.
     """
-    card = card_record(name, parameters, tempo=tempo, prop=prop, book=book)
+    card = card_record(name, parameters, tempo=tempo, prop=prop, body=body, book=book)
     lines = [
         f"{card['name']}: {card['family']}, difficulty {card['difficulty']} of 5"
         + (f" ({card['why']})" if card["why"] else ""),
@@ -203,43 +248,89 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
         if rigid
         else f"{100 * card['tether_m']:.0f} cm {line} and a {card['prop_mass_kg']:g} kg head"
     )
-    under = f"  at {card['tempo']:g} beats a minute with a {held} (1.70 m body):"
-    figures = (
-        f"    hand up to {hand['reach_m']:.2f} m from the shoulder and {hand['hand_speed_m_s']:.1f} m/s, "
-        f"head {hand['head_speed_m_s']:.1f} m/s, pull up to {hand['pull_n']:.0f} N"
-    )
     lines = [
         f"{side} hand, as you see it: {hand['performer']}",
         f"{' ' * len(side)}  as the audience sees it: {hand['audience']}",
         f"  after one cycle: {home}",
-        under,
-        figures,
+        f"  at {card['tempo']:g} beats a minute with a {held}, {card['stature_m']:.2f} m tall:",
+        f"    {_reach_words(hand['reach_m'], card['arm_m'])}",
+        f"    {_pace_words(hand)}",
     ]
-    lowest = hand["lowest_tempo"]
     if rigid:
-        lines.append(
-            f"    the hand twists with up to {hand['torque_n_m']:.1f} N·m; no tether to keep taut"
-        )
+        twists = f"twists with {_most(hand, 'torque_n_m')} N·m"
+        weak = hand["torque_n_m"] < HARDLY
+        lines.append(f"    the hand {'hardly twists' if weak else twists}; no tether to keep taut")
     else:
-        lines.append(
-            f"    the tether stays taut from {lowest:.1f} beats a minute on"
-            if lowest is not None
-            else "    no tempo keeps the tether taut all along"
-        )
+        lines.append(f"    {_taut_words(hand)}")
     if hand["hand_work_m"] is not None:
         lines.append(
-            f"    hand work: up to {100 * hand['hand_work_m']:.0f} cm off the drawn path, "
-            f"{100 * hand['hand_work_rms_m']:.0f} cm RMS, {hand['hand_work_j_a_beat']:.1f} J a beat"
+            f"    hand work: up to {_rounded_up(100 * hand['hand_work_m'])} cm off the drawn path, "
+            f"{_rounded_up(100 * hand['hand_work_rms_m'])} cm RMS, {hand['hand_work_j_a_beat']:.1f} J a beat"
         )
-    if hand["lowest_m"] < 0:
+    if hand["lowest_m"] < -SPARE:
         lines.append(
-            f"    a wick goes {-100 * hand['lowest_m']:.0f} cm into the floor: take it shorter, or "
+            f"    a wick goes {_short(-hand['lowest_m'])} into the floor: take it shorter, or "
             "raise the hand (up)"
         )
     lines.append(
-        f"    let go, a head flies at most {hand['let_go_m']:.0f} m (bound, no drag; see the cautions)"
+        f"    let go at the worst moment, a head flies {_most(hand, 'let_go_m')} m (no drag; see the cautions)"
     )
     return lines
+
+
+def _taut_words(hand: Mapping[str, Any]) -> str:
+    lowest, highest = hand["lowest_tempo"], hand["highest_tempo"]
+    if not hand["tempo_known"]:
+        return "from which tempo on the tether is taut is not known of this law"
+    if lowest is None:
+        return "no tempo keeps the tether taut all along"
+    upto = "" if highest is None else f" up to {floor(highest)} beats a minute"
+    if lowest == 0:
+        return f"the tether stays taut at every tempo{upto}"
+    end = upto or " beats a minute on"
+    return f"the tether stays taut from {_ceiling(lowest, 1)}{end}"
+
+
+def _reach_words(reach: float, arm: float) -> str:
+    """How far the hand gets, how long the arm is, and the room between the two."""
+    spare = arm - reach
+    left = f"{_short(spare)} to spare" if spare > SPARE else "stretched out"
+    if spare < -SPARE:
+        left = f"{_short(-spare)} out of reach"
+    return (
+        f"hand up to {_ceiling(reach, 3)} m from the shoulder; the arm is {arm:.3f} m long: {left}"
+    )
+
+
+def _pace_words(hand: Mapping[str, Any]) -> str:
+    still = hand["hand_speed_m_s"] < STILL
+    moves = "the hand stays where it is" if still else f"hand {_most(hand, 'hand_speed_m_s')} m/s"
+    head = f"head {_most(hand, 'head_speed_m_s')} m/s"
+    return f"{moves}, {head}, pull {_most(hand, 'pull_n')} N"
+
+
+def _most(hand: Mapping[str, Any], key: str) -> str:
+    """A largest value, or the bound of one that is not known."""
+    return f"{'at most' if key in hand['bounds_only'] else 'up to'} {_rounded_up(hand[key])}"
+
+
+def _rounded_up(value: float) -> str:
+    """Two figures, never less than the value."""
+    if value <= 0:
+        return "0"
+    step = 10.0 ** (floor(log10(value)) - 1)
+    up = ceil(value / step - 1e-9) * step  # 1e-9: what is even to rounding stays as it is
+    return f"{up:.{max(1 - floor(log10(up) + 1e-9), 0)}f}"
+
+
+def _ceiling(value: float, places: int) -> str:
+    """Rounded up to so many places; what is even to rounding stays as it is."""
+    return f"{ceil(value * 10**places - 1e-6) / 10**places:.{places}f}"
+
+
+def _short(length: float) -> str:
+    """A length as people say it: millimetres under 1 cm."""
+    return f"{1000 * length:.0f} mm" if length < 0.00995 else f"{100 * length:.0f} cm"
 
 
 def laws_text(kinds: Mapping[str, LawKind]) -> str:

@@ -311,8 +311,9 @@ def _frame(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
     axes.set_aspect("equal", adjustable="box")
     if not detail:
         return
-    axes.set_xticks(np.arange(np.floor(low[0] * 2) / 2, high[0] + 0.5, 0.5))
-    axes.set_yticks(np.arange(np.floor(low[1] * 2) / 2, high[1] + 0.5, 0.5))
+    # ticks within the limits only: others would widen this view, and not the next
+    axes.set_xticks(np.arange(np.ceil(low[0] * 2) / 2, high[0], 0.5))
+    axes.set_yticks(np.arange(np.ceil(low[1] * 2) / 2, high[1], 0.5))
     axes.tick_params(labelbottom=False, labelleft=False, length=0)
     axes.grid(color="#d9d9d9", linewidth=0.5, zorder=0)
     axes.set_axisbelow(True)

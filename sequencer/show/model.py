@@ -6,8 +6,10 @@ audience's right, Y upstage.
 
 from typing import Annotated, Any, Literal, Self
 
-from pydantic import Field, model_validator
+from pydantic import BeforeValidator, Field, ValidationInfo, field_validator, model_validator
 
+from sequencer.geometry.bodies import Body
+from sequencer.motion.props import PropKind
 from sequencer.show.drift import Drift
 from sequencer.show.evening import Emergency, StopCall, Weather
 from sequencer.show.kinds import (
@@ -65,32 +67,117 @@ class Track(Record):
     )
 
 
+def _by_kind(value: Any) -> Any:
+    """`prop: poi` says the same as `prop: {kind: poi}`."""
+    return {"kind": value} if isinstance(value, str) else value
+
+
+Held = Annotated[Prop, BeforeValidator(_by_kind, json_schema_input_type=Prop | PropKind)]
+
+# From and to what a body's measures are believed, over stature; design choices, wide of the survey's 5th and
+# 95th percentiles (geometry/bodies.py), so that they catch a slip of the tape or of the unit and no person.
+STATURES = (0.8, 2.6)  # [m]
+SHARES = {"arm": (0.2, 0.6), "shoulder": (0.7, 0.9)}
+LIFT = 0.10  # of stature: a shoulder rises as the arm goes up, and measured lengths have errors
+
+
 class Dancer(Record):
-    """A performer."""
+    """A performer. A prop may be its kind alone, such as `prop: poi`: then it has the usual sizes."""
 
     name: Name = Field(description="as it is printed on the sheets")
-    stature: Length = Field(description="body height")
-    prop: Prop | None = Field(None, description="the same prop in both hands")
-    left: Prop | None = Field(
+    stature: Length = Field(description="body height, 0.8 to 2.6 m")
+    arm: Length | None = Field(
+        None,
+        description="measured, from the top of the shoulder to the middle of the closed hand, arm straight; "
+        "from the stature if not said",
+    )
+    shoulder: Length | None = Field(
+        None,
+        description="measured height of the top of the shoulder; from the stature if not said",
+    )
+    overhead: Length | None = Field(
+        None,
+        description="measured height of the closed hand, arm straight up; shoulder and arm together if not said",
+    )
+    prop: Held | None = Field(
+        None, description="one in each hand, both alike: its kind alone, or with sizes"
+    )
+    left: Held | None = Field(
         None, description="the left hand's prop, where it differs; alone: the right hand is empty"
     )
-    right: Prop | None = Field(
+    right: Held | None = Field(
         None, description="the right hand's prop, where it differs; alone: the left hand is empty"
     )
     birth_year: Annotated[int, Field(ge=1900, le=2100)] | None = Field(
         None, description="rules ask for a least age"
     )
 
+    @field_validator("stature")
+    @classmethod
+    def _believed(cls, stature: float) -> float:
+        low, high = STATURES
+        if not low <= stature <= high:
+            raise ValueError(f"{stature:g} m is outside {low:g} … {high:g} m")
+        return stature
+
+    @field_validator("arm", "shoulder")
+    @classmethod
+    def _of_this_body(cls, value: float | None, info: ValidationInfo) -> float | None:
+        stature = info.data.get("stature")
+        if value is None or stature is None:
+            return value
+        low, high = (share * stature for share in SHARES[str(info.field_name)])
+        if not low <= value <= high:
+            raise ValueError(
+                f"{value:g} m is outside {low:.2f} … {high:.2f} m, "
+                f"all that fits a stature of {stature:.2f} m"
+            )
+        return value
+
+    @field_validator("overhead")
+    @classmethod
+    def _of_this_arm(cls, value: float | None, info: ValidationInfo) -> float | None:
+        if value is None or not {"stature", "arm", "shoulder"} <= set(info.data):
+            return value
+        stature = info.data["stature"]
+        body = Body(stature=stature, arm=info.data["arm"], shoulder_top=info.data["shoulder"])
+        if abs(value - body.overhead_grip) > LIFT * stature:
+            raise ValueError(
+                f"{value:g} m does not go with a shoulder at {body.shoulder_height:.2f} m and an arm of "
+                f"{body.arm_length:.2f} m, {body.overhead_grip:.2f} m together: they may differ by "
+                f"{LIFT * stature:.2f} m"
+            )
+        return value
+
     @model_validator(mode="after")
     def _props(self) -> Self:
         if self.prop is None and self.left is None and self.right is None:
             raise ValueError("give a prop for both hands, or one for left, right or each")
-        if not 1.2 <= self.stature <= 2.3:
-            raise ValueError(f"a stature of {self.stature:g} m is outside 1.2 … 2.3 m")
+        for side, prop in self.props.items():
+            try:
+                prop.held()
+            except ValueError as error:
+                raise ValueError(f"the {side} hand's {prop.kind}: {error}") from None
         return self
 
+    @property
+    def body(self) -> Body:
+        """The performer's body, from stature and what was measured besides."""
+        return Body(
+            stature=self.stature,
+            arm=self.arm,
+            shoulder_top=self.shoulder,
+            grip_overhead=self.overhead,
+        )
+
     def held(self, side: Side) -> Prop | None:
-        """The prop in one hand; None where it is empty."""
+        """The prop in one hand, with the usual size where none is said; None where it is empty."""
+        own, other = self._said(side), self._said("right" if side == "left" else "left")
+        if own is None:
+            return None
+        return own.sized(self.stature, paired=other is not None and other.kind == own.kind)
+
+    def _said(self, side: Side) -> Prop | None:
         return (self.left if side == "left" else self.right) or self.prop
 
     @property

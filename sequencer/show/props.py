@@ -1,6 +1,8 @@
 """What a hand holds, as the show file has it: a kind, and the sizes that mean something for that kind.
 
-Sizes that are left out are common practice. Lengths in metres, masses in kilograms.
+Sizes that are left out are common practice: those that go with the body (tether, rope, staff) are a share
+of the performer's stature, and staffs and hoops held two at a time are smaller, so that each passes the
+body and the other. Lengths in metres, masses in kilograms.
 """
 
 import math
@@ -8,9 +10,7 @@ from collections.abc import Mapping
 from typing import Annotated, Any, Literal, Self, get_args
 
 from pydantic import Field, ValidationInfo, field_validator, model_validator
-from pydantic_core import PydanticCustomError
 
-from sequencer.motion.kinds import DEFAULT_TETHER
 from sequencer.motion.props import Prop as HeldProp
 from sequencer.motion.props import PropKind
 from sequencer.show.kinds import Degrees, Length, Mass
@@ -22,10 +22,10 @@ KINDS: tuple[PropKind, ...] = get_args(PropKind)
 DEFAULTS: Mapping[str, Mapping[str, float | None]] = {
     "poi": {"tether": None, "head_mass": 0.2, "wick": 0.05},
     "rope dart": {"tether": None, "head_mass": 0.2, "wick": 0.05},
-    "staff": {"length": 1.4, "grip": None, "mass": 0.8, "head_mass": 0.15, "wick": 0.04},
+    "staff": {"length": None, "grip": None, "mass": 0.8, "head_mass": 0.15, "wick": 0.04},
     "club": {"length": 0.55, "grip": 0.10, "mass": 0.35, "head_mass": 0.1, "wick": 0.04},
     "fan": {"length": 0.40, "spread": 120.0, "wicks": 5, "mass": 0.5, "head_mass": 0.04, "wick": 0.03},
-    "hoop": {"diameter": 0.85, "wicks": 4, "mass": 0.6, "head_mass": 0.04, "wick": 0.03},
+    "hoop": {"diameter": None, "wicks": 4, "mass": 0.6, "head_mass": 0.04, "wick": 0.03},
 }  # fmt: skip
 # From and to what a size is believed [m, degrees].
 RANGES: Mapping[str, tuple[float, float]] = {
@@ -39,7 +39,12 @@ RANGES: Mapping[str, tuple[float, float]] = {
 _UNITS = {"spread": "°"}
 
 
-ROPE = 1.5  # [m] let out of a rope dart where nothing is said; common practice
+USUAL_STATURE = 1.70  # [m] of whoever is meant where nobody is named
+# Common practice, over the stature of whoever holds it: the tether of a poi, the rope that is let out, and
+# the length of a staff, one alone and each of a pair.
+TETHER_SHARE, ROPE_SHARE = 0.30, 0.55
+STAFF_SHARE, PAIRED_STAFF_SHARE = 0.80, 0.60
+HOOP, PAIRED_HOOP = 0.85, 0.60  # [m] across: one alone, each of a pair; common practice
 
 
 class Prop(Record):
@@ -52,18 +57,22 @@ class Prop(Record):
     )
     tether: Length | None = Field(
         None,
-        validate_default=True,
-        description="poi, rope dart: hand to the centre of the head; of a rope what is let out; needed",
+        description="poi, rope dart: hand to the centre of the head; of a rope what is let out (0.30 of the "
+        "stature, a rope 0.55, if not said: common practice)",
     )
     length: Length | None = Field(
         None,
-        description="staff, club: from end to end (1.4 m, 0.55 m if not said); fan: hand to its wicks (0.4 m)",
+        description="staff, club: from end to end (a staff alone 0.80 of the stature, each of two 0.60, a club "
+        "0.55 m if not said: common practice); fan: hand to its wicks (0.4 m)",
     )
     grip: Length | Literal[0] | None = Field(
         None,
         description="staff, club: hand to the rear end; the middle of a staff and 10 cm of a club if not said",
     )
-    diameter: Length | None = Field(None, description="hoop: across the rim (0.85 m if not said)")
+    diameter: Length | None = Field(
+        None,
+        description="hoop: across the rim (one alone 0.85 m, each of two 0.60 m if not said: common practice)",
+    )
     spread: Degrees | None = Field(
         None, description="fan: angle between its outer spokes (120 if not said)"
     )
@@ -106,8 +115,6 @@ class Prop(Record):
         kind, name = info.data.get("kind"), str(info.field_name)
         if kind is None:
             return value
-        if value is None and name == "tether" and "tether" in DEFAULTS[kind]:
-            raise PydanticCustomError("missing", "Field required")
         if value is not None and name not in DEFAULTS[kind]:
             known = ", ".join([*DEFAULTS[kind], "fuel_mass"])
             raise ValueError(f"a {kind} has no {name}; it has {known}")
@@ -125,15 +132,44 @@ class Prop(Record):
 
     @model_validator(mode="after")
     def _whole(self) -> Self:
-        if self.length is not None and self.grip is not None and self.grip >= self.length:
-            raise ValueError(
-                f"the hand holds it {self.grip:g} m from the rear end of only {self.length:g} m"
-            )
-        self.held()
+        # Where the size is not said, whether the grip fits it is known only with the stature.
+        whole = self if self.size else self.sized().model_copy(update={"grip": None})
+        whole.held()
         return self
 
+    @property
+    def size(self) -> float | None:
+        """Tether, length or diameter, whichever the kind has [m]; None where it is not said."""
+        return self.tether or self.length or self.diameter
+
+    def sized(self, stature: float = USUAL_STATURE, *, paired: bool = False) -> "Prop":
+        """The same prop, with the usual size of its kind where the file says none.
+
+        Parameters
+        ----------
+        stature : float
+            Of whoever holds it [m].
+        paired : bool
+            Whether the other hand holds one of the same kind.
+
+        Notes
+        -----
+        Source: common practice, to the whole centimetre. A pair of staffs is short enough to pass the
+        body, a pair of hoops to pass each other.
+        """
+        if self.size is not None:
+            return self
+        usual = {
+            "poi": ("tether", TETHER_SHARE * stature),
+            "rope dart": ("tether", ROPE_SHARE * stature),
+            "staff": ("length", (PAIRED_STAFF_SHARE if paired else STAFF_SHARE) * stature),
+            "hoop": ("diameter", PAIRED_HOOP if paired else HOOP),
+        }
+        name, metres = usual[self.kind]  # clubs and fans have theirs from `DEFAULTS`
+        return self.model_copy(update={name: round(metres, 2)})
+
     def held(self, flame_reach: float = 0.0) -> HeldProp:
-        """The prop as the laws see it.
+        """The prop as the laws see it; where its size is not said, that of a stature of 1.70 m.
 
         Parameters
         ----------
@@ -145,8 +181,14 @@ class Prop(Record):
         ValueError
             If its parts do not go together.
         """
+        if self.size is None:
+            return self.sized().held(flame_reach)
         flexible = self.tether is not None
-        length, behind = self.tether or self.length or self.diameter or 0.0, 0.0
+        length, behind = self.size, 0.0
+        if self.grip is not None and self.grip >= length:
+            raise ValueError(
+                f"the hand holds it {self.grip:g} m from the rear end of only {length:g} m"
+            )
         if self.kind in ("staff", "club"):
             behind = length / 2 if self.grip is None else self.grip
             length -= behind
@@ -173,7 +215,15 @@ class Prop(Record):
         return None if self.fuel_mass is None else self.fuel_mass * self.wick_count
 
 
-def usual_prop(kind: PropKind) -> HeldProp:
-    """A prop of a kind with the sizes that are common practice."""
-    line = {"poi": DEFAULT_TETHER, "rope dart": ROPE}.get(kind)
-    return Prop(kind=kind, tether=line).held() if line else Prop(kind=kind).held()
+def usual_prop(kind: PropKind, *, stature: float = USUAL_STATURE, paired: bool = False) -> HeldProp:
+    """A prop of a kind with the sizes that are common practice.
+
+    Parameters
+    ----------
+    kind : str
+    stature : float
+        Of whoever holds it [m].
+    paired : bool
+        Whether the other hand holds one of the same kind.
+    """
+    return Prop(kind=kind).sized(stature, paired=paired).held()

@@ -139,9 +139,10 @@ cast:
   - name: Performer
     stature: 1.70 m
     # birth_year: 1990    # rules ask for a least age where fire is lit
-    prop: {{kind: poi, tether: 0.55 m, head_mass: 200 g, wick: 5 cm}}
-    # Or rope dart, staff, club, fan, hoop, each with sizes of its own; for one hand alone, the other empty:
-    # right: {{kind: staff, length: 1.4 m}}    # instead of prop
+    prop: poi             # in its usual size: tether 0.51 m (0.30 of the stature), head 200 g, wick 5 cm
+    # Measured yours? Write instead: prop: {{kind: poi, tether: 0.48 m, head_mass: 180 g, wick: 4.5 cm}}
+    # Or rope dart, staff, club, fan, hoop; for one hand alone, the other empty:
+    # right: staff        # instead of prop; or right: {{kind: staff, length: 1.4 m}}
 
 formations:
   start:

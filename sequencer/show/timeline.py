@@ -26,7 +26,6 @@ from sequencer.motion.sequence import LEAD, assembled
 from sequencer.show.expansion import expanded
 from sequencer.show.floors import floor_path, standings
 from sequencer.show.hearing import as_counted
-from sequencer.show.model import Dancer as DancerRecord
 from sequencer.show.moments import Moments
 from sequencer.show.pattern_book import book_from_document
 from sequencer.show.reading import ReadShow
@@ -134,7 +133,7 @@ def _fitted(
                 direction=block.direction,
                 cycle=block.cycle,
                 tempo=(float(pace.min()), float(pace.max())),
-                body=body_of(record),
+                body=record.body,
                 props={own[side]: record.props[side].held() for side in block.hands},
                 book=book,
             )
@@ -147,17 +146,6 @@ def _fitted(
     }
     posture = fit.posture.mirrored() if block.mirrored else fit.posture
     return replace(block, hands=hands, posture=posture)
-
-
-def body_of(record: DancerRecord) -> Body:
-    """A performer's body.
-
-    Raises
-    ------
-    ValueError
-        If the measures do not go together.
-    """
-    return Body(stature=record.stature)
 
 
 def _lit(read: ReadShow, moments: Moments) -> tuple[Lit, ...]:
@@ -200,7 +188,7 @@ def _dancer(
     index = read.show.names.index(name)
     record = read.show.cast[index]
     try:
-        body = body_of(record)
+        body = record.body
         props = {
             side: own.held(flame_reach(own, read.show.fire)) for side, own in record.props.items()
         }

@@ -63,6 +63,13 @@ def test_the_small_show_can_be_checked(stage_folder):
         ("{from: 3.1", "{who: [], from: 3.1", 11, "at least 1"),
         ("name: Ash", 'name: "A\u202Esh"', 9, "direction of writing"),
         ("depth: 10 m", "depth: 900 m", 6, "outside 0.001 … 500 m"),
+        ("{tether: 0.55}", "poy", 9, "'poi', 'rope dart', 'staff'"),
+        ("stature: 1.7", "stature: 0.7", "9:26", "stature: 0.7 m is outside 0.8 … 2.6 m"),
+        ("stature: 1.7", "stature: 2.7", "9:26", "stature: 2.7 m is outside 0.8 … 2.6 m"),
+        ("stature: 1.7,", "stature: 1.7, arm: 68 cm, shoulder: 1.39, overhead: 2.4 m,", "9:69",
+         "overhead: 2.4 m does not go with a shoulder at 1.39 m and an arm of 0.68 m"),
+        ("stature: 1.7,", "stature: 1.7, arm: 1.2,", "9:36", "arm: 1.2 m is outside 0.34 … 1.02 m"),
+        ("{tether: 0.55}", "{kind: staff, grip: 1.4 m}", 9, "1.4 m from the rear end of only 1.02 m"),
     ],
 )  # fmt: skip
 def test_a_show_that_cannot_be_used(stage_folder, old, new, line, says):

@@ -4,6 +4,8 @@ These tests look at single intervals of all widths, so that a wrong bound cannot
 cuts on for other reasons.
 """
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -12,6 +14,7 @@ from sequencer.geometry.regions import Region
 from sequencer.motion.cells import cells
 from sequencer.motion.floor import Move
 from sequencer.motion.pair_kernel import PairKernel
+from sequencer.motion.parts import Leeway
 from sequencer.motion.surroundings import _Kernel
 
 
@@ -72,8 +75,13 @@ def test_no_distance_of_what_stands_still_is_below_its_bound(dance, seed, measur
     grid = cells(cast, 0, 24)
     bent = Region(((1.0, 2), (2.5, 2), (2.5, 4), (1.6, 3)))
     prisms = (*bent.prisms(bottom=0.0, top=1.4), Prism(np.array([(-1.5, 2.0)])))
-    if measure in {"flames", "wicks"}:
+    if measure == "flames":
         prisms = (plane(bottom=2.6),)
+    if measure == "wicks":  # a floor so high that the arm's length is what holds now and then
+        prisms = (plane(top=0.4),)
+        work = {"left": (Leeway(-1.0, 25.0, 0.5),), "right": (Leeway(-1.0, 25.0, 0.2),)}
+        cast = [replace(each, leeway=work) for each in cast]
+        grid = cells(cast, 0, 24)
     kernel = _Kernel(cast, grid, prisms, measure)
     draw = np.random.default_rng(seed)
     n = 16

@@ -152,6 +152,50 @@ def test_a_low_hand_hits_the_floor(dance):
     assert outcome.findings[0].severity == "warn"
 
 
+def on_the_floor(ada, leeway):
+    work = dict.fromkeys(("left", "right"), (Leeway(-1.0, 70.0, leeway),))
+    (finding,) = checked([replace(ada, leeway=work) if leeway else ada]).findings
+    assert finding.code == "hits-floor"
+    return finding.message, " / ".join(finding.remedies)
+
+
+def test_hand_work_is_named_where_it_alone_brings_a_wick_to_the_floor(dance):
+    """At 1.45 m a tether of 0.60 m hangs 26 mm into the floor; nobody is told to shorten it by more."""
+    ada = dance.dancer("Ada", (0, 8), tether=0.6, stature=1.45, hand_radius=0.1)
+    message, mends = on_the_floor(ada, 0.9)
+
+    assert "reaches 3 cm into the floor" in message
+    assert "taken off down to where the arm is straight" in message
+    assert "by hand work alone" in mends
+    assert "take a tether of at most 0.57 m" in mends
+    shorter = dance.dancer("Ada", (0, 8), tether=0.57, stature=1.45, hand_radius=0.1)
+    work = dict.fromkeys(("left", "right"), (Leeway(-1.0, 70.0, 0.9),))
+    assert codes(checked([replace(shorter, leeway=work)])) == []
+
+
+def test_a_drawing_on_the_floor_is_told_without_hand_work(dance):
+    ada = dance.dancer("Ada", (0, 8), tether=0.9, hand_radius=0.5, sides=("right",))
+    message, mends = on_the_floor(ada, 0.0)
+    lowest = float(ada.stage_points(np.linspace(0, 16, 4001))[0][7, :, 2].min()) - 0.05
+
+    assert lowest == pytest.approx(-0.0554, abs=1e-3)
+    assert "reaches 6 cm into the floor" in message or "reaches 5 cm into" in message  # to 5 mm
+    assert "hand work" not in message + mends
+    assert "raise the hand by 0.10 m (up)" in mends
+    assert "take a tether of at most 0.84 m" in mends or "at most 0.85 m" in mends
+
+
+def test_no_prop_is_to_be_shortened_by_more_than_it_has(dance):
+    """The whole path lies under the floor: only the hand can mend it, and it is out of reach besides."""
+    ada, given = dance.dancer("Ada", (0, 8), tether=0.3), {"hand_radius": 0.3, "up": -1.0}
+    courses = {
+        side: dance.course_of("orbit", given, side=side, body=ada.body) for side in ada.props
+    }
+    _, mends = on_the_floor(replace(ada, courses=courses), 0.0)
+    assert "within the arm's reach first" in mends
+    assert "tether" not in mends
+
+
 def test_scenery_that_does_not_burn_may_stand_nearer(dance):
     region = Region(((3.5, 8), (4.5, 8), (4.5, 9)))
     for combustible, expected in ((True, ["scenery-too-close"]), (False, [])):

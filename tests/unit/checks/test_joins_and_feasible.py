@@ -1,5 +1,6 @@
 """Joins and what can be done, found in staged shows: each fault planted once, and a clean show."""
 
+import re
 from types import SimpleNamespace
 
 import numpy as np
@@ -8,6 +9,8 @@ import pytest
 from sequencer.checks.feasible import Limits, feasible
 from sequencer.checks.joins import joins, joints
 from sequencer.errors import InputError
+from sequencer.geometry.bodies import Body
+from sequencer.motion.library import law_for
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.show.timeline import staged
@@ -35,7 +38,7 @@ timeline:
 """
 
 
-def stage(timeline, tempo=100.0, tether="0.4"):
+def stage(timeline, tempo=100.0, tether="0.4", held=None):
     beat = 60 / tempo
     song = Song(
         track="song.ogg", sha256="0" * 64, duration=120 * beat, tempo=tempo, metre=4,
@@ -43,7 +46,7 @@ def stage(timeline, tempo=100.0, tether="0.4"):
         downbeats=tuple(float(t) for t in 4 * beat * np.arange(28)),
         sections=(Section(start=0.0, end=120 * beat, label="A"),),
     )  # fmt: skip
-    text = SHOW.replace("TETHER", tether) + timeline
+    text = SHOW.replace("{tether: TETHER}", held or f"{{tether: {tether}}}") + timeline
     return staged(show_from_document(parse_document(text, "s.yaml")), song)
 
 
@@ -203,6 +206,78 @@ def test_each_fault_is_found(block, tether, code):
     mine = [f for f in outcome.findings if f.code == code]
     assert mine
     assert all(f.remedies and f.source and f.position for f in mine)
+
+
+@pytest.mark.parametrize(
+    ("prop", "words"),
+    [
+        ("{tether: 1.71 m}", "Ash: the poi's tether of 1.71 m is more than the stature of 1.70 m"),
+        ("{kind: staff, length: 1.71 m}", "the staff's length of 1.71 m"),
+        ("{kind: staff, length: 1.71 m, grip: 0.3 m}", "the staff's length of 1.71 m"),
+        ("{kind: hoop, diameter: 1.71 m}", "the hoop's diameter of 1.71 m"),
+        ("{kind: fan, length: 1.71 m}", "the fan's length of 1.71 m"),
+        ("{kind: staff, length: 1.70 m}", None),
+        ("{kind: rope dart, tether: 3 m}", None),
+    ],
+)
+def test_a_prop_longer_than_its_performer_is_told_once(prop, words):
+    show = stage("  - {from: 3.1, pattern: static-spin, beats: 4}\n", held=prop)
+    told = [f for f in feasible(show).findings if f.code == "prop-longer-than-performer"]
+    assert len(told) == (words is not None)
+    if words is not None:
+        assert words in told[0].message
+        assert told[0].severity == "warn"
+        assert told[0].who == ("Ash",)
+
+
+@pytest.mark.parametrize(
+    ("beyond", "words"),
+    [(0.0, None), (0.0015, None), (0.004, "4 mm out of reach"), (0.03, "3 cm out of reach")],
+)
+def test_a_hand_at_the_arms_length_is_within_it(beyond, words):
+    """What is met exactly, to the proven 2 mm, is no fault; what is beyond by little is told in millimetres."""
+    body = Body(stature=1.7)
+    hand = law_for("static-spin", {}, side="right", body=body).at(np.array(0.0)).hand
+    ahead = body.arm_length - (hand - body.shoulder("right"))[1] + beyond
+    show = stage(
+        f"  - {{from: 3.1, pattern: static-spin, hands: right, with: {{ahead: {ahead:.6f}}}, beats: 8}}\n"
+    )
+    told = [f.message for f in feasible(show).findings if f.code == "hand-out-of-reach"]
+    assert len(told) == (words is not None)
+    if words is not None:
+        arm = body.arm_length
+        assert (
+            f"{words}: {arm + beyond:.3f} m from the shoulder, with an arm of {arm:.3f} m"
+            in told[0]
+        )
+
+
+def test_a_limit_that_is_met_exactly_is_kept():
+    """A static spin of one turn a beat at 100 beats a minute: 1.667 turns, 4.189 m/s at 0.4 m, 10.7 N."""
+    spin = "  - {from: 3.1, pattern: static-spin, cycle: 1, beats: 8}\n"
+    turns = 100 / 60
+    speed, pull = 2 * np.pi * turns * 0.4, 0.2 * ((2 * np.pi * turns) ** 2 * 0.4 + 9.81)
+    for key, value in (("turns", turns), ("head_speed", speed), ("pull", pull)):
+        for share, over in ((1.0, False), (0.9995, False), (0.99, True)):
+            told = feasible(stage(spin + f"limits: {{{key}: {share * value:.6f}}}\n"))
+            lines = [f.message for f in told.findings if f.code == "too-fast-to-dance"]
+            assert bool(lines) == over, (key, share)
+            for line in lines:
+                said, limit = re.search(r"up to ([\d.]+) .*\(limit ([\d.]+)\)", line).groups()
+                assert float(said) > float(limit)
+
+
+def test_pace_is_told_by_what_is_reached_and_not_by_a_sum_of_bounds():
+    """A fan's frame turns faster than any of its wicks: the bound is 9 m/s, the wicks move at 6."""
+    fan = "{kind: fan, length: 40 cm}"
+    block = "  - {from: 3.1, pattern: pro-bend-4, beats: 8}\n"
+    assert "too-fast-to-dance" not in found(
+        feasible(stage(block + "limits: {head_speed: 6.5, torque: 20}\n", held=fan))
+    )
+    slow = feasible(stage(block + "limits: {head_speed: 5.5, torque: 20}\n", held=fan))
+    (line,) = {f.message for f in slow.findings if f.code == "too-fast-to-dance"}
+    said = float(re.search(r"a wick moves up to ([\d.]+)", line)[1])
+    assert 5.5 < said < 6.5
 
 
 def test_hand_work_is_noted_once_a_pattern():

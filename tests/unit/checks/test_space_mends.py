@@ -71,6 +71,9 @@ PLANTED = {
         f"  - {{who: Birch, from: 3.1, shift: 1, pattern: extension, {REACH}",
     ),
     "tether": text_of("shape: line\n    centre: [0, 4]\n    spacing: 2.3", SPIN),
+    "tether of its usual length": text_of(
+        "shape: line\n    centre: [0, 4]\n    spacing: 2.4", SPIN
+    ).replace("{tether: 0.45}", "poi"),
     "plane": text_of(spots(1.3), "from: 3.1, pattern: extension, cycle: 2, beats: 24, timing: together"),
     "way": text_of(
         "spots: {Ash: {at: [-3, 4]}, Birch: {at: [3, 4.4]}}",

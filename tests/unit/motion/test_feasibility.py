@@ -7,6 +7,8 @@ from hypothesis import strategies as st
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
+from sequencer.motion.chain import Turn
+from sequencer.motion.composed import ComposedLaw, HandPath
 from sequencer.motion.course import Course, Span
 from sequencer.motion.feasibility import (
     GAP_ERROR,
@@ -18,6 +20,7 @@ from sequencer.motion.feasibility import (
     stretches,
 )
 from sequencer.motion.library import law_for, patterns
+from sequencer.motion.phases import Wave
 from sequencer.motion.props import Prop
 from sequencer.motion.reach import farthest_reach
 from sequencer.motion.tension import beats_a_second, hand_work, lowest_tempo, pull
@@ -123,6 +126,39 @@ def test_tempo_changes_are_seen_beat_by_beat():
 def test_lowest_tempo_has_no_mercy_with_a_stall():
     stall = law_for("stall", {}, side="right", body=BODY)
     assert lowest_tempo(stall, length=0.55).lowest == np.inf
+
+
+@pytest.mark.parametrize("name", ["overhead-spin", "corkscrew", "carry", "pendulum"])
+def test_a_tether_that_never_rises_is_taut_at_every_tempo(name):
+    """Level or hanging all along: the search must end at 0, which no relative error ever meets."""
+    found = lowest_tempo(law_for(name, {}, side="right", body=BODY), length=0.5)
+    assert found.lowest == 0
+    assert found.error <= 0.1
+
+
+def test_a_tether_that_rises_a_little_is_not_taut_at_every_tempo():
+    """A flat spin tilted by α: taut from √(9.81·sin α/r)/2π turns a second on, be α as small as it likes."""
+    for tilt in (1e-3, 0.1):
+        normal, across = (0.0, -np.sin(tilt), np.cos(tilt)), (0.0, np.cos(tilt), np.sin(tilt))
+        law = ComposedLaw(
+            hand=HandPath((0.3, 0.3, 1.8)), tether=across, plane=normal,
+            turns=(Turn(normal, Wave(rate=2 * np.pi)),), period=1.0,
+        )  # fmt: skip
+        found = lowest_tempo(law, length=0.5)
+        true = 60 * np.sqrt(9.81 * np.sin(tilt) / 0.5) / (2 * np.pi)
+        assert true <= found.lowest <= true * (1 + 1e-4)
+
+
+def test_a_hand_that_overtakes_a_hanging_head_ends_the_tempi():
+    """A prop that hangs from a hand on a circle is carried up to ω²·R = g, whatever its tether."""
+    law = law_for("carry", {"hand_radius": 0.4}, side="right", body=BODY, beats=4.0)
+    found = lowest_tempo(law, length=0.5)
+    true = 60 * np.sqrt(9.81 / 0.4) / (2 * np.pi / 4)
+    assert 0.995 * true <= found.highest <= true
+    assert (
+        lowest_tempo(law_for("extension", {}, side="right", body=BODY), length=0.5).highest
+        == np.inf
+    )
 
 
 def test_stretches_cover_everything_once():

@@ -89,7 +89,7 @@ def test_rows_have_the_agreed_columns_and_beats():
     assert_allclose(rows[:, 0], rows[:, 1] / 2)
     sense = rows[::48, 8:]
     assert_allclose(sense[[0, 2, 4, 6]], [(-1, 0, 0), (0, 0, 1), (1, 0, 0), (0, 0, -1)], atol=1e-12)
-    assert_allclose(np.linalg.norm(rows[:, 5:8] - rows[:, 2:5], axis=1), 0.55)
+    assert_allclose(np.linalg.norm(rows[:, 5:8] - rows[:, 2:5], axis=1), 0.51)
 
 
 def test_a_static_spin_turns_once_in_its_beats():

@@ -1,13 +1,22 @@
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
+from sequencer.geometry.bodies import Body
 from sequencer.geometry.prisms import plane
 from sequencer.geometry.regions import AudienceEdge, Post, Region, Scenery
 from sequencer.motion.cells import cells
-from sequencer.motion.floor import Move
-from sequencer.motion.parts import PARTS
-from sequencer.motion.surroundings import encounters
+from sequencer.motion.course import Course, Span
+from sequencer.motion.dancer import Dancer
+from sequencer.motion.floor import FloorPath, Move
+from sequencer.motion.leeway import leeways_of
+from sequencer.motion.library import law_for, patterns
+from sequencer.motion.parts import PARTS, Leeway
+from sequencer.motion.props import Prop
+from sequencer.motion.surroundings import encounters, lowest_wick
+from sequencer.timing.tempo import TempoMap
 
 
 def met(cast, prisms, measure, required=0.3, **options):
@@ -97,3 +106,70 @@ def test_far_things_are_bounded_not_sampled(dance):
 def test_nothing_to_keep_away_from_is_refused(dance):
     with pytest.raises(ValueError, match="at least one"):
         met([dance.dancer()], (), "parts")
+
+
+def over_floor(ada, leeway):
+    """The told gap of a dancer whose hands may be off their drawn path by so much, and the drawn one."""
+    work = dict.fromkeys(("left", "right"), (Leeway(-1.0, 33.0, leeway),))
+    told = met([replace(ada, leeway=work)], (plane(top=0.0),), "wicks", required=5.0).distance[0]
+    drawn = heads(ada, np.linspace(0, 32, 12_801))[..., 2].min() - ada.props["right"].wick_radius
+    return told, drawn
+
+
+def test_hand_work_is_taken_off_the_floor_gap(dance):
+    """A little of it: the leeway is what holds."""
+    told, drawn = over_floor(dance.dancer(tether=0.5), 0.1)
+    assert_allclose(told, drawn - 0.1, atol=0.005)
+
+
+@pytest.mark.parametrize("stature", [1.45, 1.7, 2.0])
+@pytest.mark.parametrize("tether", [0.5, 0.6])
+def test_an_arm_holds_what_hand_work_takes_off_the_floor_gap(dance, stature, tether):
+    """Much of it: no wick is lower than shoulder − arm − tether − wick; lengths as the survey has them."""
+    ada = dance.dancer(tether=tether, stature=stature, hand_radius=0.1)
+    told, drawn = over_floor(ada, 0.9)
+    hanging = (1440.7 - 684.3) / 1756.2 * stature - tether - 0.05
+    assert drawn - 0.9 < hanging < drawn
+    assert_allclose(told, hanging, atol=1e-6)
+    assert (told < 0) == (stature == 1.45 and tether == 0.6)
+    assert_allclose(lowest_wick(ada, "left"), hanging, atol=1e-12)
+
+
+def test_a_drawing_lower_than_the_arm_lets_it_be_counts_as_it_stands(dance):
+    """Its hand is out of reach, which is another finding; hand work does not bring it up again."""
+    ada, given = dance.dancer(tether=0.5), {"ratio": 3.0, "hand_radius": 0.3, "up": -0.8}
+    courses = {
+        side: dance.course_of("orbit", given, side=side, body=ada.body) for side in ada.props
+    }
+    ada = replace(ada, courses=courses)
+    told, drawn = over_floor(ada, 0.4)
+    assert drawn < lowest_wick(ada, "right")
+    assert drawn < -0.05  # deeper than the wick is thick
+    assert_allclose(told, drawn, atol=0.005)
+
+
+def test_every_pattern_of_a_poi_of_half_a_metre_clears_the_floor():
+    """At 1.70 m hand work alone takes no wick to the floor, whatever the pattern and the tempo."""
+    body, poi = Body(stature=1.7), Prop(length=0.5, mass=0.2, wick_radius=0.05)
+    tempo = TempoMap(np.arange(0.0, 40.0, 0.6), first=0, bars=(0,), metre=4)
+    for name in patterns():
+        courses = {}
+        for side in ("left", "right"):
+            law = law_for(name, {}, side=side, body=body, tether=0.5)
+            span = Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label=name)
+            courses[side] = Course((span,))
+        ada = Dancer(
+            name="Ada", body=body, props=dict.fromkeys(courses, poi), courses=courses,
+            floor=FloorPath((0.0, 3.0)),
+            leeway={side: leeways_of(own, poi, tempo) for side, own in courses.items()},
+        )  # fmt: skip
+        found = encounters(
+            (ada,), cells((ada,), 0, 8), (plane(top=0.0),), measure="wicks", required=np.zeros(1)
+        )
+        assert found.distance[0] > 0.1, name
+        assert not len(found.spans.group), name
+
+
+def test_wicks_are_measured_over_a_floor_only(dance):
+    with pytest.raises(ValueError, match="over a floor"):
+        met([dance.dancer()], (plane(bottom=3.0),), "wicks")

@@ -12,7 +12,7 @@ from sequencer.geometry.bodies import Body
 from sequencer.motion.course import Course, Span
 from sequencer.motion.library import law_for
 from sequencer.show.model import Dancer, Fire
-from sequencer.show.props import DEFAULTS, KINDS, Prop
+from sequencer.show.props import DEFAULTS, KINDS, Prop, usual_prop
 from sequencer.show.wicks import fastest_wick, flame_reach
 from sequencer.timing.tempo import TempoMap
 
@@ -20,8 +20,7 @@ from sequencer.timing.tempo import TempoMap
 def test_every_kind_has_sizes():
     assert set(DEFAULTS) == set(KINDS)
     for kind in KINDS:
-        given = {"tether": 0.6} if "tether" in DEFAULTS[kind] else {}
-        held = Prop(kind=kind, **given).held()
+        held = Prop(kind=kind).held()
         assert held.kind == kind
         assert held.farthest > 0.3
 
@@ -64,7 +63,6 @@ def test_a_hand_may_hold_nothing():
 @pytest.mark.parametrize(
     ("given", "words"),
     [
-        ({"kind": "poi"}, "Field required"),
         ({"kind": "hoop", "tether": 0.5}, "a hoop has no tether; it has diameter"),
         ({"kind": "poi", "tether": 0.5, "mass": 0.5}, "a poi has no mass"),
         ({"kind": "club", "grip": 0.6}, "only 0.55 m"),
@@ -74,6 +72,94 @@ def test_a_hand_may_hold_nothing():
 def test_what_does_not_belong_is_refused(given, words):
     with pytest.raises(ValidationError, match=words):
         Prop(**given)
+
+
+@pytest.mark.parametrize(
+    ("kind", "paired", "size"),
+    [
+        ("poi", True, 0.30),
+        ("poi", False, 0.30),
+        ("rope dart", False, 0.55),
+        ("staff", False, 0.80),
+        ("staff", True, 0.60),
+    ],
+)
+def test_sizes_go_with_the_body(kind, paired, size):
+    for stature in (0.8, 1.45, 1.7, 2.0, 2.6):
+        hands = {"prop": kind} if paired else {"right": kind}
+        held = Dancer(name="Ada", stature=stature, **hands).held("right")
+        assert held.size == pytest.approx(size * stature, abs=0.00501)
+        assert (held.tether is None) == (kind == "staff")
+        assert usual_prop(kind, stature=stature, paired=paired) == held.held()
+
+
+@pytest.mark.parametrize(
+    ("kind", "alone", "pair"), [("hoop", 0.85, 0.60), ("club", 0.55, 0.55), ("fan", 0.40, 0.40)]
+)
+def test_other_sizes_do_not(kind, alone, pair):
+    for stature in (1.45, 2.0):
+        assert Dancer(name="Ada", stature=stature, left=kind).held("left").size == alone
+        both = Dancer(name="Ada", stature=stature, prop=kind)
+        assert [held.size for held in both.props.values()] == [pair, pair]
+
+
+def test_a_pair_is_two_of_one_kind_however_they_are_given():
+    mixed = Dancer(name="Ada", stature=1.7, right="staff", left="hoop")
+    assert [held.size for held in mixed.props.values()] == [0.85, 1.36]
+    apart = Dancer(
+        name="Ada", stature=1.7, right="staff", left={"kind": "staff", "length": "1.5 m"}
+    )
+    assert [held.size for held in apart.props.values()] == [1.5, 1.02]
+
+
+def test_a_size_that_is_given_stays():
+    given = {"poi": "tether", "rope dart": "tether", "staff": "length", "club": "length",
+             "fan": "length", "hoop": "diameter"}  # fmt: skip
+    for kind, key in given.items():
+        ada = Dancer(name="Ada", stature=2.0, prop={"kind": kind, key: 0.77})
+        assert [held.size for held in ada.props.values()] == [0.77, 0.77]
+
+
+def test_its_kind_alone_is_a_prop():
+    for kind in KINDS:
+        short, long = (Dancer(name="Ada", stature=1.6, prop=p) for p in (kind, {"kind": kind}))
+        assert short == long
+    with pytest.raises(ValidationError, match="'poi', 'rope dart'"):
+        Dancer(name="Ada", stature=1.6, prop="poy")
+
+
+def test_a_grip_is_held_against_the_size_that_is_filled_in():
+    tall = {"name": "Ada", "prop": {"kind": "staff", "grip": "1.1 m"}}
+    assert Dancer(stature=2.0, **tall).held("left").held().length == pytest.approx(0.1)
+    with pytest.raises(ValidationError, match=r"left hand's staff: .* 1.1 m .* only 0.9 m"):
+        Dancer(stature=1.5, **tall)
+
+
+@pytest.mark.parametrize(
+    ("measures", "words"),
+    [
+        ({"stature": 0.79}, "0.79 m is outside 0.8 … 2.6 m"),
+        ({"stature": 2.61}, "2.61 m is outside 0.8 … 2.6 m"),
+        ({"arm": 0.33}, "0.33 m is outside 0.34 … 1.02 m"),
+        ({"arm": 1.03}, "outside 0.34 … 1.02 m"),
+        ({"shoulder": 1.18}, "outside 1.19 … 1.53 m"),
+        ({"shoulder": 1.54}, "outside 1.19 … 1.53 m"),
+        ({"arm": 0.7, "shoulder": 1.4, "overhead": 2.28}, "2.28 m does not go with a shoulder at 1.40 m"),
+        ({"arm": 0.7, "shoulder": 1.4, "overhead": 1.92}, "an arm of 0.70 m, 2.10 m together"),
+    ],
+)  # fmt: skip
+def test_measures_that_cannot_be_of_one_body(measures, words):
+    with pytest.raises(ValidationError, match=words):
+        Dancer(name="Ada", prop="poi", **{"stature": 1.7, **measures})
+
+
+def test_measures_reach_the_body():
+    ada = Dancer(name="Ada", stature=1.7, prop="poi", arm=0.7, shoulder=1.4, overhead=2.26)
+    assert (ada.body.arm_length, ada.body.shoulder_height) == (0.7, 1.4)
+    assert ada.body.overhead_grip == 2.26
+    assert Dancer(name="Ada", stature=1.7, prop="poi").body == Body(stature=1.7)
+    for stature in (0.8, 2.6):
+        assert Dancer(name="Ada", stature=stature, prop="poi").body.stature == stature
 
 
 def test_a_fast_head_draws_its_flame_out():

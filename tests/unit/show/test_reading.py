@@ -62,7 +62,7 @@ def test_names_of_200_letters_are_read():
         ("width: 10 m", "width: 1800 m", "s.yaml:4:36", "outside 0.001 … 500 m; is it in mm?", "across"),
         ("width: 10 m", "width: ten", "s.yaml:4:36", "'ten' is not a number with a unit", "across"),
         ("width: 10 m, ", "", "s.yaml:4:10", "needs a width", ""),
-        ("stature: 1.7 m", "stature: 17 m", "s.yaml:8:5", "outside 1.2 … 2.3 m", ""),
+        ("stature: 1.7 m", "stature: 17 m", "s.yaml:9:14", "17 m is outside 0.8 … 2.6 m", "body height"),
         ("title: Two lanterns\n", "", "s.yaml:1:1", "'title' is missing", "add it"),
         ("火花 עברית ø", "łucja", "s.yaml:11:11", "'łucja' stands twice in the cast", "line 8"),
         ("who: Łucja", "who: Lucja", "s.yaml:17:11", "'Lucja' is not in the cast", "did you mean 'Łucja'"),
