@@ -13,14 +13,15 @@ from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.blocks import block_laws
-from sequencer.motion.course import Span
+from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
+from sequencer.motion.feasibility import reach_left
 from sequencer.motion.joining import Tolerances, Verdict
 from sequencer.motion.law import Law
 from sequencer.motion.library import Pattern
-from sequencer.motion.links import LinkLaw, limit_broken
+from sequencer.motion.links import LinkLaw, out_of_reach, pace_broken
 from sequencer.motion.remedies import Boundary, Danced, Remedy, remedies_for
-from sequencer.motion.rooms import LinkLimits, Room, room_of
+from sequencer.motion.rooms import REACH_SLACK, LinkLimits, Room, room_of
 from sequencer.show.staged import Block, Staged
 
 SOURCE = "docs/motion.md, section 5; this show's tolerances"
@@ -228,16 +229,29 @@ def _links(show: Staged, dancer: Dancer) -> list[Finding]:
     """Links that ask for more than the limits: those of the show, and those that fill gaps."""
     told = []
     for side, course in dancer.courses.items():
-        spans = getattr(course, "spans", ())
+        if not isinstance(course, Course):
+            continue
+        spans = course.spans
         asked = [(b.start, b.end) for b in show.blocks_of(dancer.name) if b.link]
         for k, span in enumerate(spans):
             if not isinstance(span.law, LinkLaw):
                 continue
-            why = limit_broken(LinkLimits(), span.law, _room(dancer, side))
+            why = _too_far(dancer, side, course, span) or pace_broken(LinkLimits(), span.law)
             if why:
                 own = any(abs(low - span.start) <= TOUCH for low, _ in asked)
                 told.append(_link_finding(show, dancer, side, spans, k, why, own=own))
     return told
+
+
+def _too_far(dancer: Dancer, side: Side, course: Course, span: Span) -> str:
+    """How far the hand is out of reach on a link, in words; empty if it is not, proven on the moved body."""
+    body = dancer.body
+    (left,) = reach_left(
+        course, [span.start, span.end], side=side, body=body, carriage=dancer.carriage
+    )
+    if left.value >= -REACH_SLACK:
+        return ""
+    return out_of_reach(body.arm_length - left.value, body.arm_length)
 
 
 def _link_finding(

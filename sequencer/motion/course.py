@@ -193,7 +193,7 @@ def _blend(before: Span, after: Span, room: Room | None) -> Blend:
     boundary = before.end
     first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
     # A flat prop must not be turned over at once where only the planes differ.
-    compared = 7 if room is not None and room.solids else 6
+    compared = 7 if room is not None and room.flat else 6
     if np.max(np.abs(_columns(first)[:compared] - _columns(last)[:compared])) < SAME:
         return Blend(boundary, 0.0, None)
     half = min(HALF_WIDTH, (before.end - before.start) / 2, (after.end - after.start) / 2)

@@ -30,7 +30,7 @@ from sequencer.geometry.distances import segment_segment
 from sequencer.motion.carriage import Carriage
 from sequencer.motion.course import Course
 from sequencer.motion.law import Bounds
-from sequencer.motion.props import Prop, Solid, Spot
+from sequencer.motion.props import Prop, Solid, placed
 from sequencer.motion.state import Motion
 from sequencer.motion.tension import GRAVITY
 
@@ -188,7 +188,7 @@ def body_gap(
     gives = carriage.capsule_speeds(cut.start, cut.end).max(axis=0)
 
     def value(t: Floats) -> tuple[Floats, Ints]:
-        ends = _placed(shape, course.at(t))
+        ends = placed(shape, course.at(t))
         lows, highs = carriage.capsule_ends(t)
         stacked = np.full((len(capsules), *t.shape), np.inf)
         for k, capsule in enumerate(capsules):
@@ -256,18 +256,6 @@ def shape_of(prop: Prop, frame_rate: Floats) -> tuple[Solid, ...]:
     return prop.envelope if flat and not np.all(np.isfinite(frame_rate)) else prop.solids
 
 
-def _placed(shape: Sequence[Solid], motion: Motion) -> list[tuple[Floats, Floats]]:
-    """Ends of every body of a prop, each of shape (..., 3) [m, body frame]."""
-    wide = any(spot.across for solid in shape for spot in (solid.start, solid.end))
-    aside = np.cross(motion.plane, motion.tether) if wide else motion.plane
-
-    def put(spot: Spot) -> Floats:
-        along = motion.hand if spot.along == 0 else motion.hand + spot.along * motion.tether
-        return along if spot.across == 0 else np.asarray(along + spot.across * aside)
-
-    return [(put(solid.start), put(solid.end)) for solid in shape]
-
-
 def speeds_of(cut: Stretches, shape: Sequence[Solid]) -> Floats:
     """Bound of the speed of every point of a prop on each piece.
 
@@ -306,7 +294,7 @@ def _rows(motion: Motion, rows: Ints) -> Motion:
 
 def _nearest(shapes: Sequence[Sequence[Solid]], states: Sequence[Motion]) -> tuple[Floats, Ints]:
     """Smallest gap of two props and the bodies it is between."""
-    left, right = (_placed(shape, state) for shape, state in zip(shapes, states, strict=True))
+    left, right = (placed(shape, state) for shape, state in zip(shapes, states, strict=True))
     best: Floats = np.full(len(states[0].hand), np.inf)
     label = np.zeros(len(best), dtype=np.int64)
     for j, (solid, ends) in enumerate(zip(shapes[1], right, strict=True)):

@@ -3,7 +3,8 @@
 The plain path is the one quintic that meets position, velocity and acceleration at both ends. Where
 that would swing wider than the arm reaches, the hand first comes to a stop on its way (after a part of
 the link), goes to another stop and starts from there: quintics again, twice continuously
-differentiable where they meet. Knots lie on sixteenths of the link. Frame: body frame [m].
+differentiable where they meet. Knots lie on sixteenths of the link. Either may be led aside: the plain
+path by a minimum-jerk step there and back, a path through stops by its stops. Frame: body frame [m].
 Source: T. Flash, N. Hogan (J. Neurosci. 5, 1985) for quintic hand paths (from memory); bounds from
 Bernstein control points, any text on geometric modelling.
 """
@@ -15,6 +16,8 @@ from math import comb
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.geometry.bodies import Body, Side
+from sequencer.motion.carriage import beyond_upright
 from sequencer.motion.sphere import quintics
 from sequencer.motion.state import Motion
 
@@ -41,7 +44,13 @@ class HandPaths:
 
 
 def hand_paths(
-    first: Motion, last: Motion, beats: Floats, *, shoulder: Floats, arm: float
+    first: Motion,
+    last: Motion,
+    beats: Floats,
+    *,
+    shoulder: Floats,
+    arm: float,
+    aside: Floats | None = None,
 ) -> list[HandPaths]:
     """The plain path and paths through stops, for n pairs of states.
 
@@ -53,6 +62,8 @@ def hand_paths(
     shoulder : ndarray, shape (3,) [m, body frame]
     arm : float
         Its length [m].
+    aside : ndarray, shape (n, 3) [m, body frame], optional
+        By which each path is led aside on its way.
 
     Returns
     -------
@@ -63,12 +74,20 @@ def hand_paths(
     -----
     Source: this module's head. Exact at both ends.
     """
-    plain = HandPaths((0, PARTS), _between(first, last, beats)[:, None])
-    found = [plain]
+    plain = _between(first, last, beats)
+    found = [HandPaths((0, PARTS), plain[:, None])]
+    if aside is not None:
+        found = [HandPaths((0, PARTS // 2, PARTS), _led(plain, aside))]
     for sixteenths in (4, 6, 2):
         span = beats * sixteenths / PARTS
         stops = [
-            _within(state.hand + sign * STOP_SHARE * state.hand_rate * span[:, None], shoulder, arm)
+            _within(
+                state.hand
+                + sign * STOP_SHARE * state.hand_rate * span[:, None]
+                + (0.0 if aside is None else aside),
+                shoulder,
+                arm,
+            )
             for state, sign in ((first, 1.0), (last, -1.0))
         ]
         still = [_still(stop) for stop in stops]
@@ -89,7 +108,7 @@ def hand_paths(
 
 
 def hand_figures(
-    paths: HandPaths, beats: Floats, *, shoulder: Floats
+    paths: HandPaths, beats: Floats, *, body: Body, side: Side
 ) -> tuple[Floats, Floats, Floats]:
     """Proven bounds of reach, speed and acceleration of n hand paths.
 
@@ -97,21 +116,51 @@ def hand_figures(
     ----------
     paths : HandPaths
     beats : ndarray, shape (n,) [beats]
-    shoulder : ndarray, shape (3,) [m, body frame]
+    body : Body
+        Upright; its shoulder gives (`Body.shoulder_give`).
+    side : {"left", "right"}
 
     Returns
     -------
     reach, speed, acceleration : ndarray, shape (n,) [m, m/beat, m/beat²]
+        Reach is the distance from the nearest place that the shoulder can give to.
 
     Notes
     -----
-    Source: a polynomial lies in the convex hull of its control points. Upper bounds.
+    Source: a polynomial lies in the convex hull of its control points, and the distance from a convex
+    set, a box as well as a point, is a convex function: nowhere in the hull is it larger than at one of
+    the control points. Upper bounds.
     """
-    away = paths.controls(0, beats) - shoulder
-    sizes = [np.linalg.norm(away, axis=-1)]
+    sizes = [beyond_upright(body, paths.controls(0, beats), side)]
     sizes += [np.linalg.norm(paths.controls(order, beats), axis=-1) for order in (1, 2)]
     reach, speed, push = (np.asarray(size.max(axis=(1, 2))) for size in sizes)
     return reach, speed, push
+
+
+def places(paths: HandPaths, x: Floats) -> Floats:
+    """Where n hands are at shares of their link.
+
+    Parameters
+    ----------
+    paths : HandPaths
+    x : ndarray, shape (k,) [1]
+
+    Returns
+    -------
+    hands : ndarray, shape (n, k, 3) [m, body frame]
+
+    Notes
+    -----
+    Source: powers of each piece's own share. Exact to rounding.
+    """
+    knots = np.array(paths.knots) / PARTS
+    index = np.clip(np.searchsorted(knots, x, side="right") - 1, 0, len(knots) - 2)
+    hands = np.empty((len(paths.pieces), len(x), 3))
+    for k in np.unique(index):
+        chosen = index == k
+        own = (x[chosen] - knots[k]) / (knots[k + 1] - knots[k])
+        hands[:, chosen] = own[:, None] ** np.arange(6) @ paths.pieces[:, k]
+    return hands
 
 
 def controls(coefficients: Floats, order: int, parts: int = PARTS) -> Floats:
@@ -144,6 +193,22 @@ def _between(first: Motion, last: Motion, beats: Floats) -> Floats:
         np.stack((first.hand, first.hand_rate * scale, first.hand_acceleration * scale**2), axis=1),
         np.stack((last.hand, last.hand_rate * scale, last.hand_acceleration * scale**2), axis=1),
     )
+
+
+def _led(plain: Floats, aside: Floats) -> Floats:
+    """Halves of n quintics, led aside at the middle, (n, 2, 6, 3).
+
+    The minimum-jerk step there and the one back leave position, velocity and acceleration at both ends
+    as they were, and meet at the middle with none of the latter two.
+    """
+    halves = []
+    for low, step in ((0.0, (0, 0, 0, 10, -15, 6)), (0.5, (1, 0, 0, -10, 15, -6))):
+        # x = low + y/2 turns powers of x into those of the half's own share y
+        substitute = np.array(
+            [[comb(j, i) * low ** (j - i) * 0.5**i if i <= j else 0.0 for j in range(6)] for i in range(6)]
+        )  # fmt: skip
+        halves.append(substitute @ plain + np.array(step, float)[:, None] * aside[:, None])
+    return np.stack(halves, axis=1)
 
 
 def _within(place: Floats, shoulder: Floats, arm: float) -> Floats:

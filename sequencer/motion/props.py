@@ -13,13 +13,17 @@ Source: sizes are common practice; the enclosing balls are plane geometry, state
 """
 
 import math
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise
 from typing import Literal, NamedTuple, TypeAlias
 
+import numpy as np
+
+from sequencer.arrays import Floats
 from sequencer.motion.law import Bounds
+from sequencer.motion.state import Motion
 
 PropKind: TypeAlias = Literal["poi", "rope dart", "staff", "club", "fan", "hoop"]
 KINDS: tuple[PropKind, ...] = ("poi", "rope dart", "staff", "club", "fan", "hoop")
@@ -290,3 +294,30 @@ class Prop:
         if self.burns_behind:
             out.append(Solid("head", Spot(-self.behind), Spot(-self.behind), self.wick_radius))
         return tuple(out)
+
+
+def placed(solids: Sequence[Solid], motion: Motion) -> list[tuple[Floats, Floats]]:
+    """Both ends of every body of a prop.
+
+    Parameters
+    ----------
+    solids : sequence of Solid
+    motion : Motion
+        Arrays of shape (..., 3) [body frame].
+
+    Returns
+    -------
+    ends : list of (start, end), each ndarray, shape (..., 3) [m, body frame]
+
+    Notes
+    -----
+    Source: this module's head. Exact.
+    """
+    wide = any(spot.across for solid in solids for spot in (solid.start, solid.end))
+    aside = np.cross(motion.plane, motion.tether) if wide else motion.plane
+
+    def put(spot: Spot) -> Floats:
+        along = motion.hand if spot.along == 0 else motion.hand + spot.along * motion.tether
+        return along if spot.across == 0 else np.asarray(along + spot.across * aside)
+
+    return [(put(solid.start), put(solid.end)) for solid in solids]

@@ -12,9 +12,10 @@ from sequencer.arrays import Bools, Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.composed import ROUNDING
 from sequencer.motion.handpaths import HandPaths, controls, hand_figures
-from sequencer.motion.props import Prop, Solid
+from sequencer.motion.props import TETHER_RADIUS, Prop, Solid, Spot
 
 REACH_SLACK = 1e-3  # [m]
+WICK = 0.05  # [m] radius of a poi's head; common practice
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -24,9 +25,7 @@ class Room:
     body: Body
     side: Side
     length: float  # [m] of the tether, or of what is before the hand
-    wick_radius: float = 0.05  # [m]
-    behind: float = 0.0  # [m] that the prop goes on behind the hand
-    solids: tuple[Solid, ...] = ()  # of a flat prop, whose lie about its axis matters too
+    solids: tuple[Solid, ...] = ()  # its shape; a poi of the usual size where nothing is said
 
     @property
     def shoulder(self) -> Floats:
@@ -38,19 +37,19 @@ class Room:
         """Length of the arm [m]."""
         return self.body.arm_length
 
+    @property
+    def shape(self) -> tuple[Solid, ...]:
+        """The prop's bodies."""
+        head = Spot(self.length)
+        return self.solids or (
+            Solid("tether", Spot(0.0), head, TETHER_RADIUS),
+            Solid("head", head, head, WICK),
+        )
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Beside:
-    """The other hand's prop while a link lasts, as looked at: what the link should keep clear of."""
-
-    hand: bytes  # (k, 3) [m, body frame], packed so that links can be kept
-    tether: bytes  # (k, 3) [1]
-    room: Room
-
-    def ends(self) -> tuple[Floats, Floats]:
-        """Rear and far end of the prop at each look, each shape (k, 3) [m, body frame]."""
-        hand, tether = (np.frombuffer(part).reshape(-1, 3) for part in (self.hand, self.tether))
-        return hand - self.room.behind * tether, hand + self.room.length * tether
+    @property
+    def flat(self) -> bool:
+        """Whether the prop's lie about its axis matters too."""
+        return any(spot.across for solid in self.solids for spot in (solid.start, solid.end))
 
 
 def room_of(body: Body, side: Side, prop: Prop) -> Room:
@@ -59,9 +58,7 @@ def room_of(body: Body, side: Side, prop: Prop) -> Room:
         body=body,
         side=side,
         length=prop.length,
-        wick_radius=prop.wick_radius,
-        behind=prop.behind,
-        solids=prop.solids if prop.ball[1] > 0 else (),
+        solids=prop.solids,
     )
 
 
@@ -84,7 +81,7 @@ class LinkLimits:
 
     def keep_moving(self, paths: HandPaths, beats: Floats, room: Room) -> Bools:
         """Which of n hand paths keep the limits and the arm's reach, shape (n,), from proven bounds."""
-        reach, speed, push = hand_figures(paths, beats, shoulder=room.shoulder)
+        reach, speed, push = hand_figures(paths, beats, body=room.body, side=room.side)
         return np.asarray(
             (reach * ROUNDING <= room.arm + REACH_SLACK)
             & (speed * ROUNDING <= self.hand_speed)

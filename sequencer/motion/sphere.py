@@ -142,6 +142,32 @@ def sphere_candidates(ends: Ends, beats: Floats, *, peaks: bool = True) -> Itera
             yield SpherePaths(frames, coefficients, np.where(usable, peak, np.inf))
 
 
+def pointings(frames: Floats, angles: Floats, x: Floats) -> Floats:
+    """Directions alone.
+
+    Parameters
+    ----------
+    frames : ndarray, shape (n, 3, 3) [1]
+        Rows p₁, p₂ and the pole.
+    angles : ndarray, shape (n, 6, 2) [rad]
+    x : ndarray, shape (k,) [1]
+
+    Returns
+    -------
+    tether : ndarray, shape (n, k, 3) [1]
+
+    Notes
+    -----
+    Source: this module's head. Exact.
+    """
+    turns = x[:, None] ** np.arange(6) @ angles
+    alpha, psi = turns[..., 0], turns[..., 1]
+    level = np.cos(psi)
+    return np.asarray(
+        np.stack((level * np.cos(alpha), level * np.sin(alpha), np.sin(psi)), axis=-1) @ frames
+    )
+
+
 def directions(
     frames: Floats, angles: Floats, x: Floats, beats: Floats
 ) -> tuple[Floats, Floats, Floats]:

@@ -11,16 +11,16 @@ from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body
 from sequencer.motion import library
 from sequencer.motion.blocks import block_laws
-from sequencer.motion.carriage import carried
+from sequencer.motion.carriage import Carriage, carried
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.fits import Dance
 from sequencer.motion.fitting import fitted
 from sequencer.motion.law import Law
 from sequencer.motion.leeway import leeways_of
-from sequencer.motion.links import rest
 from sequencer.motion.pacing import Pace, usual_cycle
 from sequencer.motion.props import Prop as Held
+from sequencer.motion.rests import rest
 from sequencer.motion.rooms import room_of
 from sequencer.motion.sequence import LEAD, assembled
 from sequencer.show.expansion import expanded
@@ -197,7 +197,8 @@ def _dancer(
             "bad-value", ("cast", index), str(error), "see docs/show-file.md for what fits"
         ) from error
     own = [block for block in blocks if block.who == name]
-    courses = _courses(read, own, body, props, book)
+    carriage = carried(body, [(b.start, b.end, b.posture) for b in own if not b.link], lead=LEAD)
+    courses = _courses(read, own, carriage, props, book)
     burns = tuple((span.start, span.end) for span in lit if span.who == name)
     for side, course in courses.items():
         # Faster than any ordinary prop (a long rope): its flame is drawn out farther.
@@ -213,17 +214,18 @@ def _dancer(
         floor=floor_path(read, name, stood),
         lit=burns,
         leeway={side: leeways_of(course, props[side], tempo) for side, course in courses.items()},
-        carriage=carried(body, [(b.start, b.end, b.posture) for b in own if not b.link], lead=LEAD),
+        carriage=carriage,
     )
 
 
 def _courses(
     read: ReadShow,
     blocks: list[Block],
-    body: Body,
+    carriage: Carriage,
     props: Mapping[Side, Held],
     book: Mapping[str, library.Pattern],
 ) -> dict[Side, Course]:
+    body = carriage.body
     tethers = {side: prop.length for side, prop in props.items()}
     spans: dict[Side, list[Span]] = {side: [] for side in props}
     for block in blocks:
@@ -247,10 +249,11 @@ def _courses(
     ):  # the right hand leads, the left keeps clear of its prop
         courses[side] = assembled(
             _touching(spans[side]),
-            rest(side, body, props[side].length),
+            rest(side, body, props[side]),
             straight=bridged,
             room=room_of(body, side, props[side]),
             other=courses.get("right"),
+            carriage=carriage,
         )
     return {side: courses[side] for side in props}
 

@@ -9,10 +9,12 @@ from hypothesis import strategies as st
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
+from sequencer.motion.carriage import beyond_upright
 from sequencer.motion.course import Course, Span
 from sequencer.motion.joining import Tolerances, gap_between
 from sequencer.motion.library import law_for, patterns
-from sequencer.motion.links import link, rest
+from sequencer.motion.links import link
+from sequencer.motion.rests import rest
 from sequencer.motion.rooms import Room
 from sequencer.motion.sequence import assembled
 
@@ -65,8 +67,8 @@ def test_a_link_is_smooth_and_bounded(first, last, beats):
             (motion.hand[:, :2], bounds.hand_reach),
         ):
             assert np.linalg.norm(vectors[own], axis=-1).max() <= most + 1e-9
-    away = np.linalg.norm(motion.hand - ROOM.shoulder, axis=-1)
-    assert away.max() <= law.reach_from(ROOM.shoulder) + 1e-12
+    away = beyond_upright(BODY, motion.hand, "right")
+    assert away.max() <= law.reach_of(BODY, "right") + 1e-12
     # the jerk's bound is the slope of the acceleration
     steps = np.linalg.norm(np.diff(motion.hand_acceleration, axis=0), axis=-1) / np.diff(at)
     assert steps.max() <= law.bounds().hand_jerk * (1 + 1e-9) + 1e-6

@@ -11,8 +11,8 @@ from sequencer.motion.ensemble import Ensemble
 from sequencer.motion.floor import FloorPath, Move
 from sequencer.motion.hands import Retimed, mirrored
 from sequencer.motion.library import law_for, patterns, patterns_from
-from sequencer.motion.links import rest
 from sequencer.motion.props import Prop
+from sequencer.motion.rests import rest
 from sequencer.motion.sequence import assembled
 from sequencer.motion.stacks import Laws
 

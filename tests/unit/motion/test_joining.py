@@ -15,9 +15,10 @@ from sequencer.motion.joining import (
     shortest_link,
 )
 from sequencer.motion.library import cycle_beats, law_for
-from sequencer.motion.links import limit_broken, link, rest
+from sequencer.motion.links import limit_broken, link
 from sequencer.motion.matrix import join_matrix
 from sequencer.motion.remedies import Boundary, Danced, remedies_for
+from sequencer.motion.rests import rest
 from sequencer.motion.rooms import LinkLimits, Room
 from sequencer.motion.sequence import assembled
 

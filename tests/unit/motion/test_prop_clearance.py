@@ -12,9 +12,9 @@ from sequencer.motion.cells import cells
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath
-from sequencer.motion.links import rest
 from sequencer.motion.parts import N_FRONT, N_POINTS
 from sequencer.motion.props import Prop
+from sequencer.motion.rests import rest
 from sequencer.motion.surroundings import encounters
 
 FLAME = 0.25
