@@ -71,8 +71,10 @@ def opposite_law(kind: LawKind, values: Values, wanted: Wanted) -> Law:
 
 
 def _apart(values: Values, side: Side) -> dict[str, Any]:
-    """The same values, moved so that the mirror image keeps the plane of its own hand."""
+    """The same values, moved and turned so that the mirror image keeps the plane of its own hand."""
     moved = dict(values)
+    if "yaw" in moved:
+        moved["yaw"] = -moved["yaw"]
     name = {"wall": "ahead", "floor": "up"}.get(str(values.get("plane")))
     if name is not None and name in moved:
         moved[name] += APART if side == "right" else -APART
@@ -127,6 +129,18 @@ WAY = Parameter(
     name="way", kind="choice", default="forward", choices=("forward", "backward"),
     help="forward: the top of the loop goes forward",
 )  # fmt: skip
+YAW = Parameter(
+    name="yaw", kind="angle", default=0.0, low=-90.0, high=90.0,
+    help="turns the plane about the vertical, to the performer's left, round the circle's centre",
+)  # fmt: skip
+WIDTH = Parameter(
+    name="width", kind="ratio", default=1.0, low=0.2, high=1.5,
+    help="how far the hand goes from side to side (before and behind, down and up), 1 as usual",
+)  # fmt: skip
+LEAD = Parameter(
+    name="lead", kind="angle", default=0.0, low=-360.0, high=360.0,
+    help="of the prop over where it usually points at the start; with 90 a staff crosses upright",
+)  # fmt: skip
 OFFSET = (
     Parameter(name="across", kind="length", default=0.0, low=-1.0, high=1.0,
               help="moves the centre away from the middle of the body"),
@@ -145,6 +159,7 @@ def _orbit(values: Values, wanted: Wanted) -> Law:
         turn=values["turn"],
         start=radians(values["from"]),
         lag=radians(values["lag"]),
+        yaw=radians(values["yaw"]),
         beats=wanted.beats,
         side=wanted.side,
         body=wanted.body,
@@ -182,29 +197,52 @@ def _weave(values: Values, wanted: Wanted) -> Law:
         loops=values["loops"],
         way=values["way"],
         place=values["place"],
+        width=values["width"],
+        swing=radians(values["swing"]),
+        lead=radians(values["lead"]),
         beats=wanted.beats,
         side=wanted.side,
         body=wanted.body,
+        offset=offset_of(values),
     )
 
 
 def _windmill(values: Values, wanted: Wanted) -> Law:
     return weaves.windmill(
-        turn=values["turn"], beats=wanted.beats, side=wanted.side, body=wanted.body
+        turn=values["turn"],
+        width=values["width"],
+        lean=radians(values["lean"]),
+        lead=radians(values["lead"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
     )
 
 
 def _fountain(values: Values, wanted: Wanted) -> Law:
     return weaves.fountain(
-        way=values["way"], beats=wanted.beats, side=wanted.side, body=wanted.body
+        way=values["way"],
+        width=values["width"],
+        lead=radians(values["lead"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
     )
 
 
 def _corkscrew(values: Values, wanted: Wanted) -> Law:
     return weaves.corkscrew(
-        turn=values["turn"], loops=values["loops"],
-        beats=wanted.beats, side=wanted.side, body=wanted.body,
-    )  # fmt: skip
+        turn=values["turn"],
+        loops=values["loops"],
+        low=radians(values["low"]),
+        high=radians(values["high"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
 
 
 def _swing(values: Values, wanted: Wanted) -> Law:
@@ -249,9 +287,15 @@ def _travelling(values: Values, wanted: Wanted) -> Law:
 
 def _body_turn(values: Values, wanted: Wanted) -> Law:
     return paths.body_turn(
-        way=values["way"], loops=values["loops"],
-        beats=wanted.beats, side=wanted.side, body=wanted.body,
-    )  # fmt: skip
+        way=values["way"],
+        loops=values["loops"],
+        towards=values["towards"],
+        apart=values["apart"],
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
 
 
 def _loops(default: int, low: int, high: int) -> Parameter:
@@ -284,13 +328,13 @@ _BUILT_IN = (
     LawKind(
         name="orbit", family="planar orbit", build=_orbit, cycle=_orbit_cycle,
         turns=one_turn, opposite="plane",
-        parameters=(RATIO, HAND_RADIUS, TETHER, LAG, PLANE, TURN, FROM, *OFFSET),
+        parameters=(RATIO, HAND_RADIUS, TETHER, LAG, PLANE, TURN, FROM, YAW, *OFFSET),
     ),
     LawKind(
         name="isolation", family="planar orbit", build=_isolation,
         cycle=lambda values: max(planar.petals(values["ratio"]), 1.0),
         turns=one_turn, opposite="plane",
-        parameters=(RATIO, TETHER, LAG, PLANE, TURN, FROM, *OFFSET),
+        parameters=(RATIO, TETHER, LAG, PLANE, TURN, FROM, YAW, *OFFSET),
     ),
     LawKind(
         name="toroid", family="toroid", build=_toroid, cycle=lambda values: float(values["lobes"]),
@@ -320,7 +364,11 @@ _BUILT_IN = (
             WAY,
             Parameter(name="place", kind="choice", default="front",
                       choices=("front", "behind", "overhead"), help="where the hand crosses"),
-            TETHER,
+            WIDTH,
+            Parameter(name="swing", kind="angle", default=0.0, low=-90.0, high=90.0,
+                      help="by how much the plane turns, towards the wall plane (overhead: the floor "
+                      "plane), while the hand crosses"),
+            LEAD, TETHER, *OFFSET,
         ),
     ),
     LawKind(
@@ -328,16 +376,28 @@ _BUILT_IN = (
         # lets the props point outward where the hands pass each other
         name="windmill", family="weave", build=_windmill, cycle=_two,
         turns=lambda values: 2.0 if values["turn"] == "clockwise" else 2 / 3, opposite="mirror",
-        parameters=(TURN, TETHER),
+        parameters=(
+            TURN, WIDTH,
+            Parameter(name="lean", kind="angle", default=20.0, low=0.0, high=60.0,
+                      help="of the plane, the way the hand goes, while it passes overhead"),
+            LEAD, TETHER, *OFFSET,
+        ),
     ),
     LawKind(
         name="fountain", family="weave", build=_fountain, cycle=_two,
-        turns=_two, opposite="way", parameters=(WAY, TETHER),
+        turns=_two, opposite="way", parameters=(WAY, WIDTH, LEAD, TETHER, *OFFSET),
     ),
     LawKind(
         name="corkscrew", family="weave", build=_corkscrew,
         cycle=lambda values: float(values["loops"]), turns=one_turn,  # split: one hand up, one down
-        opposite="mirror", parameters=(TURN, _loops(4, 2, 16), TETHER),
+        opposite="mirror", parameters=(
+            TURN, _loops(4, 2, 16),
+            Parameter(name="low", kind="angle", default=5.0, low=-60.0, high=80.0,
+                      help="of the arm over level where it is lowest"),
+            Parameter(name="high", kind="angle", default=90.0, low=10.0, high=110.0,
+                      help="of the arm over level where it is highest"),
+            TETHER, *OFFSET,
+        ),
     ),
     LawKind(
         name="swing", family="swing", build=_swing, cycle=_two,
@@ -372,7 +432,15 @@ _BUILT_IN = (
     LawKind(
         name="body-turn", family="body turn", build=_body_turn,
         cycle=lambda values: float(values["loops"]), turns=lambda values: float(values["loops"]),
-        opposite="way", parameters=(WAY, _loops(8, 2, 32), TETHER),
+        opposite="way", parameters=(
+            WAY, _loops(8, 2, 32),
+            Parameter(name="towards", kind="choice", default="own", choices=paths.TOWARDS,
+                      help="where the spin is and the body turns to: the hand's own side, or one side "
+                      "for both hands, the plane of the other side's hand nearer to the body"),
+            Parameter(name="apart", kind="length", default=0.0, low=-0.2, high=0.6,
+                      help="how much farther from the middle of the body the spin is"),
+            TETHER, *OFFSET,
+        ),
     ),
 )  # fmt: skip
 

@@ -5,7 +5,7 @@
     travelling spin   d turns steadily in a plane, h along a line A·cos τ, an eight (W·sin τ, H·sin 2τ),
                       or a square or a diamond at minimum-jerk pace, at rest in its corners
     body turn         a wheel-plane spin that stays where it is while the body turns by half a turn
-                      towards it and back: all of it turned about ẑ by minimum-jerk steps
+                      towards it and back: place and prop turned about ẑ by minimum-jerk steps
 Frame: body frame [m].
 Source: docs/motion.md, section 3; names are common practice.
 """
@@ -20,12 +20,14 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.chain import Turn
 from sequencer.motion.composed import Arm, ComposedLaw, HandPath, Slide
 from sequencer.motion.phases import Steps, Wave
-from sequencer.motion.placing import circle_centre, sign_of
+from sequencer.motion.placing import APART, circle_centre, sign_of
 from sequencer.motion.planar import check_beats
 from sequencer.motion.planes import PlaneName, TurnName, WheelWay, as_vector, frame_of, wheel_axis
 
 PathShape: TypeAlias = Literal["line", "box", "diamond", "infinity"]
 PATH_SHAPES: tuple[PathShape, ...] = ("line", "box", "diamond", "infinity")
+Towards: TypeAlias = Literal["own", "right", "left"]
+TOWARDS: tuple[Towards, ...] = ("own", "right", "left")
 Offset: TypeAlias = tuple[float, float, float]
 NOWHERE: Offset = (0.0, 0.0, 0.0)
 
@@ -221,9 +223,12 @@ def body_turn(
     *,
     way: WheelWay = "forward",
     loops: int = 8,
+    towards: Towards = "own",
+    apart: float = 0.0,
     beats: float,
     side: Side,
     body: Body,
+    offset: Offset = NOWHERE,
 ) -> ComposedLaw:
     """A wheel-plane spin that stays in place while the body turns half round towards it, and back.
 
@@ -233,10 +238,17 @@ def body_turn(
         Before the turn; during the half turn it becomes the other one, as the performer sees it.
     loops : int
         In the whole, 2 to 32.
+    towards : {"own", "right", "left"}
+        Where the spin is and the body turns to: the hand's own side, or the same one for both hands,
+        whose planes then lie `APART`, that of the other side's hand nearer to the body.
+    apart : float
+        How much farther from the body's middle the spin is than usual [m].
     beats : float
         Of both turns.
     side : {"left", "right"}
     body : Body
+    offset : tuple of float
+        Own move of the whole, the same however far the body has turned: outward, ahead, up [m].
 
     Returns
     -------
@@ -254,16 +266,22 @@ def body_turn(
     check_beats(beats)
     if loops != int(loops) or not 2 <= loops <= 32:
         raise ValueError(f"loops must be a whole number from 2 to 32, got {loops!r}")
-    out = sign_of(side)
+    if towards not in TOWARDS:
+        raise ValueError(f"towards must be one of {', '.join(TOWARDS)}, got {towards!r}")
+    out, to = sign_of(side), sign_of(side if towards == "own" else towards)
     axis = wheel_axis(way)
-    about = Steps((0.0, beats / 2, beats), (0.0, out * radians(180.0), 0.0))
+    about = Turn(
+        (0.0, 0.0, 1.0), Steps((0.0, beats / 2, beats), (0.0, to * radians(180.0), 0.0))
+    )
+    far = body.half_breadth + 0.12 + apart - (APART if out != to else 0.0)
+    height = body.shoulder_height - 0.15 * body.arm_length
+    across, ahead, up = offset
     return ComposedLaw(
         hand=HandPath(
-            (out * (body.half_breadth + 0.12), 0.0, body.shoulder_height - 0.15 * body.arm_length)
+            (out * across, ahead, height + up), arms=(Arm((to * far, 0.0, 0.0), (about,)),)
         ),
         tether=(0.0, 0.0, -1.0),
         plane=axis,
-        turns=(Turn(axis, Wave(rate=2 * pi * loops / beats)),),
-        body_turns=(Turn((0.0, 0.0, 1.0), about),),
+        turns=(about, Turn(axis, Wave(rate=2 * pi * loops / beats))),
         period=beats,
     )

@@ -2,7 +2,8 @@
 
 h = c + R(cos(aτ+θ₀)·e₁ + sin(aτ+θ₀)·e₂), d = cos(bτ+θ₀+ψ₀)·e₁ + sin(bτ+θ₀+ψ₀)·e₂,
 n = sign(b)·e_a, with θ₀ where the hand starts and ψ₀ the tether's lead over the outward direction
-there; k = b/a is the ratio. R = 0 is a static spin and has no k. Frame: body frame [m].
+there; k = b/a is the ratio. R = 0 is a static spin and has no k. A yaw turns all of it about the
+vertical through c. Frame: body frame [m].
 Source: docs/motion.md, section 3; trade names are common practice.
 """
 
@@ -99,6 +100,7 @@ def orbit(
     turn: TurnName = "anticlockwise",
     start: float = -pi / 2,
     lag: float = 0.0,
+    yaw: float = 0.0,
     beats: float,
     side: Side = "right",
     body: Body,
@@ -116,6 +118,8 @@ def orbit(
         Plane, the hand's way round in it, and the angle where the hand starts [rad].
     lag : float
         Lead of the tether over the outward direction at the start [rad].
+    yaw : float
+        Of the whole about the vertical through the circle's centre, to the performer's left [rad].
     beats : float
         Of one hand cycle; of one turn of the prop in a static spin.
     side : {"left", "right"}
@@ -136,6 +140,8 @@ def orbit(
     if not (isfinite(ratio) and abs(ratio) <= 24):
         raise ValueError(f"ratio must lie between -24 and 24, got {ratio!r}")
     frame = frame_of(plane, turn, start)
+    if yaw:
+        frame = frame.yawed(yaw)
     centre = circle_centre(plane, side, body, hand_radius, offset)
     spin = 2 * pi / beats
     still = hand_radius == 0

@@ -37,6 +37,12 @@ class Frame:
     along: Floats
     axis: Floats
 
+    def yawed(self, angle: float) -> "Frame":
+        """The frame turned about the vertical, anticlockwise from above [rad]."""
+        cos, sin = np.cos(angle), np.sin(angle)
+        about = np.array([[cos, -sin, 0.0], [sin, cos, 0.0], [0.0, 0.0, 1.0]])
+        return Frame(about @ self.outward, about @ self.along, about @ self.axis)
+
 
 def frame_of(plane: PlaneName, turn: TurnName, start: float) -> Frame:
     """Frame of a hand that starts at an angle of the plane and goes a way round.
