@@ -36,7 +36,7 @@ from sequencer.geometry.posture import (
     to_trunk,
 )
 from sequencer.motion import kept_fits
-from sequencer.motion.fits import GOOD, REACH_SPARE, Dance, Fit, Margins
+from sequencer.motion.fits import GOOD, LEAST, REACH_SPARE, Dance, Fit, Margins
 from sequencer.motion.pacing import NARROWER, TAUT, least_pull
 from sequencer.motion.parameters import Value
 from sequencer.motion.placing import sign_of
@@ -102,13 +102,12 @@ def searched(dance: Dance) -> Fit:
                 raise  # the performer's own parameters do not go together
             continue
         place = looks.placed()
-        score = looks.score(place) - RANKED * rank
-        found.append((score, looks.fit(place), looks))
-        if score >= GOOD - 0.015:
+        found.append((looks.score(place) - RANKED * rank, looks.fit(place), looks))
+        if place.margins.least >= SURE and looks.pull >= TAUT:
             break
     found.sort(key=lambda each: -each[0])
     best = found[0]
-    if best[1].margins.least >= 0.03 or best[1].margins.pull < 0:
+    if best[1].margins.least >= LEAST or best[1].margins.pull < 0:
         return best[1]
     leaning = [
         (looks.score(place) - RANKED * (1 + rank), looks.fit(place))

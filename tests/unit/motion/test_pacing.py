@@ -1,0 +1,94 @@
+"""Beats of a cycle: the usual ones where they hold, else halves, doubles and shares that do."""
+
+import numpy as np
+import pytest
+from numpy.testing import assert_allclose
+
+from sequencer.geometry.bodies import Body
+from sequencer.motion.library import cycle_beats, law_for
+from sequencer.motion.pacing import SHARES, Pace, least_pull, usual_cycle
+from sequencer.motion.props import Prop
+
+POI = Prop(length=0.45, mass=0.2, wick_radius=0.05)
+STAFF = Prop(length=0.5, behind=0.5, mass=0.8, wick_radius=0.04, kind="staff")
+
+
+def beats(name, tempo, given=None, props=(POI,), **kwargs):
+    return usual_cycle(name, given or {}, tempo=tempo, props=props, **kwargs)
+
+
+def test_usual_beats_stay_where_they_hold():
+    assert beats("static-spin", 100) == cycle_beats("static-spin", {}) == 1
+    assert beats("antispin-flower-4", 100) == 4
+
+
+def test_a_slack_pattern_is_danced_twice_as_fast():
+    """A cat eye of 45 cm keeps (r/2)·ω² over g: 2π/T·rate ≥ √(2·9.81/0.45) = 6.60 rad/s, which 2 beats at
+    100 a minute (5.24 rad/s) lack and one has."""
+    assert 2 * np.pi / 2 * 100 / 60 < np.sqrt(2 * 9.81 / 0.45) < 2 * np.pi * 100 / 60
+
+    assert beats("cat-eye", 100) == 1
+    assert beats("cat-eye", 160) == 2
+
+
+def test_a_pattern_too_quick_is_danced_at_half():
+    assert beats("stall", 100) == 4
+    assert beats("stall", 80) == 2
+    assert beats("stall", 80, pace=Pace(turns=1.5)) == 4
+
+
+def test_every_limit_counts():
+    usual = cycle_beats("antispin-flower-5", {})
+    for limit in ("hand_speed", "hand_acceleration", "turns", "head_speed"):
+        assert beats("antispin-flower-5", 160, pace=Pace(**{limit: 0.05})) == usual  # none holds
+    for limit, most in (
+        ("hand_speed", 1.0),
+        ("hand_acceleration", 3.0),
+        ("turns", 1.5),
+        ("head_speed", 6.0),
+    ):
+        given = {"hand_radius": 0.35}  # else a narrower circle would do
+        assert beats("antispin-flower-5", 160, given, pace=Pace(**{limit: most})) > usual, limit
+
+
+def test_the_shortest_tether_of_all_decides():
+    short = Prop(length=0.20, mass=0.2, wick_radius=0.05)
+    assert beats("antispin-flower-2", 100, props=(POI,)) == 2
+    assert beats("antispin-flower-2", 100, props=(POI, short)) == 1
+
+
+def test_what_is_held_is_never_slack():
+    assert beats("cat-eye", 60, props=(STAFF,)) == 2
+
+
+def test_unknown_patterns_and_parameters_are_refused():
+    with pytest.raises(ValueError, match="did you mean"):
+        beats("cat-eys", 100)
+    with pytest.raises(ValueError, match="lag"):
+        beats("static-spin", 100, {"lagg": 3})
+
+
+def test_shares_begin_with_the_usual_beats():
+    assert SHARES[0] == 1.0
+
+
+def test_pull_is_newtons():
+    """Against the second difference of the head's path, T/m = −d·(a − g), all by numbers."""
+    law = law_for("antispin-flower-3", {}, side="right", body=Body(stature=1.7), tether=0.45)
+    rate, step = 1.5, 1e-4
+    t = np.linspace(0, law.period, 4000, endpoint=False)
+    heads = [law.at(t + k * step).head(0.45) for k in (-1, 0, 1)]
+    push = (heads[0] - 2 * heads[1] + heads[2]) / (step / rate) ** 2 + np.array([0, 0, 9.81])
+    expected = np.min(-np.sum(law.at(t).tether * push, axis=1))
+
+    assert_allclose(least_pull(law.at(t), length=0.45, rate=rate), expected, rtol=1e-4)
+
+
+def test_a_stall_rests_at_its_top_and_a_slow_spin_does_not():
+    body = Body(stature=1.7)
+    t = np.linspace(0, 4, 400, endpoint=False)
+    stall = law_for("stall", {}, side="right", body=body, tether=0.45, beats=4.0)
+    spin = law_for("static-spin", {}, side="right", body=body, tether=0.45, beats=4.0)
+
+    assert least_pull(stall.at(t), length=0.45, rate=1.6) == np.inf
+    assert least_pull(spin.at(t), length=0.45, rate=1.6) < 0
