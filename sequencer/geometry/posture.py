@@ -231,6 +231,18 @@ def to_trunk(vectors: Floats, angles: Floats) -> Floats:
     return _about("y", _about("x", out, lean), -side)
 
 
+def from_trunk(vectors: Floats, angles: Floats) -> Floats:
+    """Vectors that the trunk carries in the body frame, shape (n, 3) [same unit]; exact.
+
+    Parameters
+    ----------
+    vectors : ndarray, shape (n, 3) [any unit, the trunk's frame]
+    angles : ndarray, shape (n, 5) [rad]
+    """
+    turn, lean, side = (angles[:, k] for k in range(3))
+    return _about("z", _about("x", _about("y", vectors, side), -lean), turn)
+
+
 def _trunk(body: Body, points: Floats, angles: Floats) -> Floats:
     """Points (m, n, 3) after the trunk's turn and leans."""
     centre = np.array([0.0, 0.0, body.hip_height])
