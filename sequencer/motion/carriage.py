@@ -27,7 +27,6 @@ from sequencer.geometry.posture import (
 )
 from sequencer.motion.phases import STEP_ACCELERATION, STEP_RATE, smooth_step
 
-
 SHORTEST = 1e-6  # [beats] of a passage: a jump would have no bound
 
 

@@ -5,7 +5,7 @@ from collections.abc import Mapping
 import numpy as np
 from numpy.typing import ArrayLike
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Floats, as_floats
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.geometry.posture import Posture
 from sequencer.motion.arms import shoulder_gives
@@ -50,24 +50,27 @@ def block_posture(block: Block, dancer: Dancer | None = None) -> str:
     """
     if block.posture.upright:
         return ""
-    return posture_words(block.posture, block_gives(block, dancer) if dancer else {})
+    return posture_words(
+        block.posture, widest_gives(dancer, block.start, block.end) if dancer else {}
+    )
 
 
-def block_gives(block: Block, dancer: Dancer) -> dict[Side, Floats]:
-    """How far each shoulder comes along where it comes farthest in a block.
+def widest_gives(dancer: Dancer, start: float, end: float) -> dict[Side, Floats]:
+    """How far each shoulder comes along where it comes farthest between two beats.
 
     Parameters
     ----------
-    block : Block
     dancer : Dancer
+    start, end : float [beats]
 
     Returns
     -------
     gives : dict of ndarray, shape (3,) [m, the trunk's frame: right, forward, up]
         Looked at 48 times a beat.
     """
-    beats = np.linspace(block.start, block.end, 2 + int(PER_BEAT * (block.end - block.start)))
-    out = {}
+    count = 2 + int(PER_BEAT * (end - start))
+    beats = as_floats("beats", np.linspace(start, end, count))
+    out: dict[Side, Floats] = {}
     for side, course in dancer.courses.items():
         gives = shoulder_gives(dancer.carriage, beats, course.at(beats).hand, side)
         out[side] = np.asarray(gives[np.argmax(np.linalg.norm(gives, axis=1))])
