@@ -9,9 +9,10 @@ the neck; the legs stay. Shoulders besides give on their own (`Body.shoulder_giv
 with c between the hip joints and k the base of the neck. A rotation moves a point no faster than its
 angle changes times the point's distance from what it turns about, so the speeds of the angles add.
 
-Ranges of motion, of which no more than about a third is used: trunk rotation 45°, extension 25° and
-flexion 80°, bending to a side 35°; neck 45° forward, back and to each side (American Academy of
-Orthopaedic Surgeons, Greene and Heckman, The Clinical Measurement of Joint Motion, 1994; from memory).
+Ranges of motion, of which two thirds of the turn and less than half of the others is used: trunk
+rotation 45°, extension 25° and flexion 80°, bending to a side 35°; neck 45° forward, back and to each
+side (American Academy of Orthopaedic Surgeons, Greene and Heckman, The Clinical Measurement of Joint
+Motion, 1994; from memory).
 Frame: body frame [m].
 """
 

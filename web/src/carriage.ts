@@ -84,6 +84,12 @@ export function gives(body: Body, angles: Angles, side: Side, hand: Vec): Vec {
   return turned(m, share * c[0], share * c[1], share * c[2], [0, 0, 0]);
 }
 
+/** Where an arm begins, its shoulder given as far as the hand needs. */
+export function begins(body: Body, angles: Angles, side: Side, hand: Vec): Vec {
+  const more = gives(body, angles, side, hand);
+  return hangs(body, angles, side, [0, 0, 0]).map((own, i) => own + more[i]) as Vec;
+}
+
 function dot(a: Vec, b: Vec): number {
   return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }

@@ -1,5 +1,5 @@
 // Without WebGL: the show from the front and from above, drawn flat.
-import { gives, hangs, onHead, onTrunk } from "./carriage";
+import { begins, onHead, onTrunk } from "./carriage";
 import { SIDES, type Document, type Spot } from "./document";
 import { emptyPose, placeOn, trailed, type Mover, type Pose, type Vec } from "./motion";
 import type { Drawn } from "./scene";
@@ -87,8 +87,7 @@ export class Plan {
         if (!prop) continue;
         const colour = C.css(side === "left" ? C.LEFT : C.RIGHT);
         const hand = at.hand[side];
-        const more = gives(body, at.angles, side, at.bodyHand[side]);
-        const shoulder = seen(hangs(body, at.angles, side, [0, 0, 0]).map((own, k) => own + more[k]) as Vec);
+        const shoulder = seen(begins(body, at.angles, side, at.bodyHand[side]));
         const radius = Math.max(3, prop.wick * scale);
         for (const V of [(p: Vec): [number, number] => [X(p[0]), Y(p[1])], (p: Vec): [number, number] => [X(p[0]), F(p[2])]]) {
           for (const spot of trailed(prop)) this.trail(i, side, spot, now, V, colour);
