@@ -214,6 +214,10 @@ def shoulders(body: Body, angles: Floats, side: Side) -> Floats:
     body : Body
     angles : ndarray, shape (n, 5) [rad]
     side : {"left", "right"}
+
+    Notes
+    -----
+    Source: this module's head.
     """
     points = np.repeat(body.shoulder(side)[None, None], len(angles), axis=1)
     return np.asarray(_trunk(body, points, angles)[0])
@@ -226,6 +230,10 @@ def to_trunk(vectors: Floats, angles: Floats) -> Floats:
     ----------
     vectors : ndarray, shape (n, 3) [any unit, body frame]
     angles : ndarray, shape (n, 5) [rad]
+
+    Notes
+    -----
+    Source: this module's head, backwards.
     """
     turn, lean, side = (angles[:, k] for k in range(3))
     out = _about("z", vectors, -turn)
@@ -239,6 +247,10 @@ def from_trunk(vectors: Floats, angles: Floats) -> Floats:
     ----------
     vectors : ndarray, shape (n, 3) [any unit, the trunk's frame]
     angles : ndarray, shape (n, 5) [rad]
+
+    Notes
+    -----
+    Source: this module's head.
     """
     turn, lean, side = (angles[:, k] for k in range(3))
     return _about("z", _about("x", _about("y", vectors, side), -lean), turn)

@@ -57,6 +57,10 @@ def given_shoulder(carriage: Carriage, beats: Floats, hand: Floats, side: Side) 
     beats : ndarray, shape (n,) [beats]
     hand : ndarray, shape (n, 3) [m, body frame]
     side : {"left", "right"}
+
+    Notes
+    -----
+    Source: this module's head.
     """
     gives = shoulder_gives(carriage, beats, hand, side)
     return np.asarray(carriage.shoulder(beats, side) + from_trunk(gives, carriage.angles(beats)))
@@ -76,7 +80,7 @@ def elbow(body: Body, shoulder: Floats, hand: Floats, side: Side) -> Floats:
     Returns
     -------
     elbow : ndarray, shape (n, 3) [m, body frame]
-        Half an upper arm's share along a straight arm where the hand is out of reach.
+        On the straight line to the hand where that is out of reach.
 
     Notes
     -----

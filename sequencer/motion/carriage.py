@@ -239,6 +239,10 @@ def nearest_give(body: Body, away: Floats, side: Side) -> Floats:
     -------
     place : ndarray, shape (..., 3) [m, the trunk's frame]
         Seen from where the arm hangs.
+
+    Notes
+    -----
+    Source: the nearest point of a box. Exact.
     """
     low, high = body.shoulder_give
     if side == "left":

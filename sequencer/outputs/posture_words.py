@@ -30,6 +30,10 @@ def posture_words(posture: Posture, gives: Mapping[Side, ArrayLike] | None = Non
     -------
     words : str
         Angles to 5°, shoulders to whole centimetres.
+
+    Notes
+    -----
+    Source: how a trainer says it, common practice.
     """
     turn, lean, side, nod, tilt = np.degrees(posture.angles)
     head = [_bow(nod), _clause("tilt your head", tilt, "to the right", "to the left")]
@@ -67,6 +71,10 @@ def widest_gives(dancer: Dancer, start: float, end: float) -> dict[Side, Floats]
     -------
     gives : dict of ndarray, shape (3,) [m, the trunk's frame: right, forward, up]
         Looked at 48 times a beat.
+
+    Notes
+    -----
+    Source: `motion.arms.shoulder_gives`.
     """
     count = 2 + int(PER_BEAT * (end - start))
     beats = as_floats("beats", np.linspace(start, end, count))
