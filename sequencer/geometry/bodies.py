@@ -47,7 +47,8 @@ _CROTCH = 846.0 / 1756.2  # crotch height; from memory
 # How far a shoulder gives from where it hangs: forward, back, up, and in towards the middle [m at the mean
 # stature, no more for taller people]. The shoulder blade glides 15 cm from full retraction to full
 # protraction and 10 to 12 cm up and down (Kapandji, The Physiology of the Joints, vol. 1, from memory);
-# less than half of that is used. Its diagonal stays under `_ELBOW_CAP`: see `Body.shoulder_give`.
+# six tenths of the one and less than half of the other is used. Its diagonal stays under `_ELBOW_CAP`:
+# see `Body.shoulder_give`.
 _GIVE_FORWARD, _GIVE_BACK, _GIVE_UP, _GIVE_IN = 0.060, 0.030, 0.045, 0.020
 _ELBOW_CAP = 0.08  # [m] least room left for the elbow: its bound would grow without limit below
 

@@ -9,9 +9,10 @@ the neck; the legs stay. Shoulders besides give on their own (`Body.shoulder_giv
 with c between the hip joints and k the base of the neck. A rotation moves a point no faster than its
 angle changes times the point's distance from what it turns about, so the speeds of the angles add.
 
-Ranges of motion, of which no more than about a third is used: trunk rotation 45°, extension 25° and
-flexion 80°, bending to a side 35°; neck 45° forward, back and to each side (American Academy of
-Orthopaedic Surgeons, Greene and Heckman, The Clinical Measurement of Joint Motion, 1994; from memory).
+Ranges of motion, of which two thirds of the turn and less than half of the others is used: trunk
+rotation 45°, extension 25° and flexion 80°, bending to a side 35°; neck 45° forward, back and to each
+side (American Academy of Orthopaedic Surgeons, Greene and Heckman, The Clinical Measurement of Joint
+Motion, 1994; from memory).
 Frame: body frame [m].
 """
 
@@ -213,6 +214,10 @@ def shoulders(body: Body, angles: Floats, side: Side) -> Floats:
     body : Body
     angles : ndarray, shape (n, 5) [rad]
     side : {"left", "right"}
+
+    Notes
+    -----
+    Source: this module's head.
     """
     points = np.repeat(body.shoulder(side)[None, None], len(angles), axis=1)
     return np.asarray(_trunk(body, points, angles)[0])
@@ -225,10 +230,30 @@ def to_trunk(vectors: Floats, angles: Floats) -> Floats:
     ----------
     vectors : ndarray, shape (n, 3) [any unit, body frame]
     angles : ndarray, shape (n, 5) [rad]
+
+    Notes
+    -----
+    Source: this module's head, backwards.
     """
     turn, lean, side = (angles[:, k] for k in range(3))
     out = _about("z", vectors, -turn)
     return _about("y", _about("x", out, lean), -side)
+
+
+def from_trunk(vectors: Floats, angles: Floats) -> Floats:
+    """Vectors that the trunk carries in the body frame, shape (n, 3) [same unit]; exact.
+
+    Parameters
+    ----------
+    vectors : ndarray, shape (n, 3) [any unit, the trunk's frame]
+    angles : ndarray, shape (n, 5) [rad]
+
+    Notes
+    -----
+    Source: this module's head.
+    """
+    turn, lean, side = (angles[:, k] for k in range(3))
+    return _about("z", _about("x", _about("y", vectors, side), -lean), turn)
 
 
 def _trunk(body: Body, points: Floats, angles: Floats) -> Floats:

@@ -27,6 +27,8 @@ from sequencer.geometry.posture import (
 )
 from sequencer.motion.phases import STEP_ACCELERATION, STEP_RATE, smooth_step
 
+SHORTEST = 1e-6  # [beats] of a passage: a jump would have no bound
+
 
 class Held(NamedTuple):
     """A posture held from `start` to `end`."""
@@ -49,16 +51,24 @@ class Carriage:
     Raises
     ------
     ValueError
-        If postures overlap, or one takes trunk or head out of the upright column.
+        If postures overlap or end before they start, if one follows another without time between them, or
+        if one takes trunk or head out of the upright column.
     """
 
     body: Body
     held: tuple[Held, ...] = ()
 
     def __post_init__(self) -> None:
+        for each in self.held:
+            if not each.start <= each.end:  # also catches nan
+                raise ValueError(f"a posture ends before it starts: {each.start} … {each.end}")
         for before, after in zip(self.held, self.held[1:], strict=False):
             if after.start < before.end - 1e-9:
                 raise ValueError(f"postures overlap: {before.end} … {after.start}")
+            if after.start < before.end + SHORTEST and after.posture != before.posture:
+                raise ValueError(
+                    f"no time to pass over from one posture to the next: {after.start}"
+                )
         if self.held:
             angles = np.array([each.posture.angles for each in self.held])
             if not np.all(in_column(self.body, angles)):
@@ -215,12 +225,34 @@ class Carriage:
         return out
 
 
-def _beyond(body: Body, away: Floats, side: Side) -> Floats:
-    """Distance of points (..., 3), seen from where the arm hangs, from the box of `shoulder_give`."""
+def nearest_give(body: Body, away: Floats, side: Side) -> Floats:
+    """Place of the box of `Body.shoulder_give` that is nearest to a hand.
+
+    Parameters
+    ----------
+    body : Body
+    away : ndarray, shape (..., 3) [m, the trunk's frame]
+        The hand, seen from where the arm hangs.
+    side : {"left", "right"}
+
+    Returns
+    -------
+    place : ndarray, shape (..., 3) [m, the trunk's frame]
+        Seen from where the arm hangs.
+
+    Notes
+    -----
+    Source: the nearest point of a box. Exact.
+    """
     low, high = body.shoulder_give
     if side == "left":
         low, high = np.array([-high[0], *low[1:]]), np.array([-low[0], *high[1:]])
-    return np.asarray(np.linalg.norm(away - np.clip(away, low, high), axis=-1))
+    return np.asarray(np.clip(away, low, high))
+
+
+def _beyond(body: Body, away: Floats, side: Side) -> Floats:
+    """Distance of points (..., 3), seen from where the arm hangs, from the box of `shoulder_give`."""
+    return np.asarray(np.linalg.norm(away - nearest_give(body, away, side), axis=-1))
 
 
 def beyond_upright(body: Body, hand: Floats, side: Side) -> Floats:

@@ -98,10 +98,16 @@ class Dancer:
 
     @property
     def reach(self) -> float:
-        """Arm straight aside, prop, wick and flame from the body's axis [m]; the body's without props."""
+        """Arm straight aside, prop, wick and flame from the body's axis [m]; the body's without props.
+
+        The trunk leans as far as it ever does; a shoulder's own give is not in it.
+        """
         return max(
             (
-                self.body.half_shoulder + self.body.arm_length + prop.farthest + prop.hot_radius
+                self.carriage.shoulder_reach
+                + self.body.arm_length
+                + prop.farthest
+                + prop.hot_radius
                 for prop in self.props.values()
             ),
             default=self.body.half_breadth,

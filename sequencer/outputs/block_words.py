@@ -3,11 +3,19 @@
 from collections.abc import Mapping
 from typing import Any
 
+from sequencer.motion.dancer import Dancer
+from sequencer.outputs.posture_words import block_posture
 from sequencer.show.staged import Block
 
 
-def block_words(block: Block) -> list[str]:
-    """Title first, then a line each for timing, parameters, mirror and note.
+def block_words(block: Block, dancer: Dancer | None = None) -> list[str]:
+    """Title first, then a line each for timing, parameters, posture, mirror and note.
+
+    Parameters
+    ----------
+    block : Block
+    dancer : Dancer, optional
+        Who dances it: how far the shoulders come along is told then.
 
     Notes
     -----
@@ -30,6 +38,8 @@ def block_words(block: Block) -> list[str]:
             f"{side}: {hand.pattern} {parameters_text(hand.parameters)}".rstrip()
             for side, hand in hands
         ]
+    posture = block_posture(block, dancer).rstrip(".")
+    lines += [posture[0].lower() + posture[1:]] if posture else []
     lines.append(f"one hand cycle in {block.cycle:g} {'beat' if block.cycle == 1 else 'beats'}")
     if block.shift:
         many = "beat" if block.shift == 1 else "beats"

@@ -73,10 +73,11 @@ def midi_file(staged: Staged) -> Any:
         count.append(meta("marker", tick(staged.tempo.bar_start(bar)), text=f"bar {bar}"))
         bar += 1
     file.tracks.append(_track(mido, count, end))
+    dancers = {dancer.name: dancer for dancer in staged.dancers}
     for name in staged.show.names:
         events = [meta("track_name", 0, name=name)]
         for block in staged.blocks_of(name):
-            title, *lines = block_words(block)
+            title, *lines = block_words(block, dancers.get(name))
             text = f"{title}: {'; '.join(lines)}" if lines else title
             events.append(meta("cue_marker", tick(block.start), text=text))
         for span in staged.lit_of(name):

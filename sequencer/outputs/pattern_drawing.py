@@ -19,13 +19,16 @@ from matplotlib.layout_engine import ConstrainedLayoutEngine
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
+from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
+from sequencer.motion.arms import elbow, given_shoulder
+from sequencer.motion.carriage import Carriage, Held
 from sequencer.motion.kinds import DEFAULT_TETHER
 from sequencer.motion.library import Pattern, cycle_beats, find, law_for, patterns
 from sequencer.motion.props import Prop
 from sequencer.motion.rows import STATURE
 from sequencer.motion.state import Motion
 
-INK, HAND, SOFT, BODY = "#1b1b1b", "#b2182b", "#8a8a8a", "#e4e2dd"
+INK, HAND, SOFT, BODY, ARM = "#1b1b1b", "#b2182b", "#8a8a8a", "#e4e2dd", "#6b655b"
 # viridis without its palest end, which is lost on white paper
 TRAIL = ListedColormap(colormaps["viridis"](np.linspace(0.0, 0.9, 256)))
 PER_BEAT = 96
@@ -77,6 +80,18 @@ class Drawn:
     length: float  # [m]
     body: Body
     prop: Prop
+    side: Side = "right"
+    posture: Posture = UPRIGHT
+
+    @property
+    def arm(self) -> Floats:
+        """Where the arm hangs from, shoulder given, elbow and hand at the start, shape (4, 3) [m, body frame]."""
+        held = Held(0.0, float(self.beats[-1]), self.posture)
+        carriage = Carriage(body=self.body, held=(held,))
+        start, hand = self.beats[:1], self.motion.hand[:1]
+        shoulder = given_shoulder(carriage, start, hand, self.side)
+        bend = elbow(self.body, shoulder, hand, self.side)
+        return np.concatenate((carriage.shoulder(start, self.side), shoulder, bend, hand))
 
     @property
     def head(self) -> Floats:
@@ -103,8 +118,12 @@ def drawn(
     body: Body | None = None,
     prop: Prop | None = None,
     book: Mapping[str, Pattern] | None = None,
+    posture: Posture = UPRIGHT,
 ) -> Drawn:
-    """The curves of a pattern over one closing, at most 16 beats; of a poi unless a prop is given."""
+    """The curves of a pattern over one closing, at most 16 beats; of a poi unless a prop is given.
+
+    The body is upright unless a posture is given.
+    """
     own = body or Body(stature=STATURE)
     length = prop.length if prop else None
     law = law_for(name, parameters, side=side, body=own, tether=length, book=book)
@@ -115,7 +134,15 @@ def drawn(
     held = prop or Prop(length=float(tether), mass=0.2, wick_radius=0.05)
     if held.flexible:
         held = replace(held, length=float(tether))
-    return Drawn(motion=law.at(beats), beats=beats, length=held.length, body=own, prop=held)
+    return Drawn(
+        motion=law.at(beats),
+        beats=beats,
+        length=held.length,
+        body=own,
+        prop=held,
+        side=side,
+        posture=posture,
+    )
 
 
 def pattern_figure(
@@ -126,15 +153,16 @@ def pattern_figure(
     body: Body | None = None,
     prop: Prop | None = None,
     book: Mapping[str, Pattern] | None = None,
+    posture: Posture = UPRIGHT,
 ) -> Figure:
-    """Four views of a pattern, danced with a poi unless a prop is given.
+    """Four views of a pattern, danced with a poi unless a prop is given, by an upright body unless a posture is.
 
     Raises
     ------
     ValueError
         If the pattern or a parameter is not known, or out of range.
     """
-    shown = drawn(name, parameters, side=side, body=body, prop=prop, book=book)
+    shown = drawn(name, parameters, side=side, body=body, prop=prop, book=book, posture=posture)
     figure = Figure(figsize=(8.27, 8.6), layout="constrained")
     set_words = ", ".join(f"{key} {value}" for key, value in parameters.items())
     if prop is not None and prop.kind != "poi":
@@ -153,7 +181,7 @@ def pattern_figure(
     figure.supxlabel(
         "grid 0.5 m    ● start, arrow: the way the head goes    dashed: hand    "
         + ("dotted: rear head    " if shown.rear is not None else "")
-        + "△ in   ▽ out    grey: body, 1.70 m" if body is None else "grid 0.5 m", fontsize=9,
+        + f"△ in   ▽ out    grey: body, {shown.body.stature:.2f} m; its arm at the start", fontsize=9,
     )  # fmt: skip
     return figure
 
@@ -196,7 +224,8 @@ def vocabulary_figures(book: Mapping[str, Pattern] | None = None) -> list[Figure
 
 def draw_view(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
     """Body, hand path, head trail with beats, start and arrow in one view."""
-    draw_body(axes, shown.body, view)
+    draw_body(axes, shown.body, view, shown.posture)
+    _arm(axes, shown, view, detail=detail)
     hand, head = view.flat(shown.motion.hand), view.flat(shown.head)
     axes.plot(
         *hand.T, color=HAND, linestyle=(0, (4, 2)), linewidth=1.2 if detail else 0.8, zorder=3
@@ -221,11 +250,20 @@ def draw_view(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
     _frame(axes, shown, view, detail=detail)
 
 
-def draw_body(axes: Axes, body: Body, view: View) -> None:
-    """The body's outline to scale."""
-    for capsule in body.capsules:
+def draw_body(axes: Axes, body: Body, view: View, posture: Posture = UPRIGHT) -> None:
+    """The body's outline to scale, given way."""
+    for capsule in PosedBody(body, posture).capsules:
         ends = view.flat(np.array([capsule.start, capsule.end]))
         axes.fill(*_stadium(ends, capsule.radius).T, color=BODY, linewidth=0, zorder=1)
+
+
+def _arm(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
+    """The arm at the start: thin, its joints as dots."""
+    line = view.flat(shown.arm)
+    wide = 1.0 if detail else 0.6
+    axes.plot(*line[1:].T, color=ARM, linewidth=wide, solid_capstyle="round", zorder=2.5)
+    axes.plot(*line[:2].T, color=ARM, linewidth=2 * wide, solid_capstyle="round", zorder=2.5)
+    axes.plot(*line[1:3].T, "o", color=ARM, markersize=3 * wide, zorder=2.5)
 
 
 def _stadium(ends: Floats, radius: float) -> Floats:

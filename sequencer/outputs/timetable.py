@@ -45,8 +45,9 @@ def timetable(staged: Staged) -> list[dict[str, Any]]:
         walk = standing.start - standing.walk
         how = f"walk of {walk:g} beats" if walk > 0 else ""
         add(standing.walk, standing.end, "formation", "all", standing.formation, how)
+    dancers = {dancer.name: dancer for dancer in staged.dancers}
     for block in staged.blocks:
-        title, *lines = block_words(block)
+        title, *lines = block_words(block, dancers.get(block.who))
         kind = "link" if block.link else "block"
         add(block.start, block.end, kind, block.who, title, "; ".join(lines))
     for span in staged.lit:

@@ -1,6 +1,7 @@
 // How far two performers are from each other at a moment: the parts and radii that the checks take.
 // Flames count while lit; what a hand must leave its drawn path by (leeway) widens its arm and prop.
-import { SIDES, type Document, type Side } from "./document";
+import { hangs } from "./carriage";
+import { SIDES, type Body, type Document, type Side } from "./document";
 import { placeOn, type Pose, type Vec } from "./motion";
 
 interface Rod { a: Vec; b: Vec; radius: number }
@@ -57,7 +58,7 @@ export class Distances {
         const more = leeway(entry.leeway[side] ?? [], beat), { ball, behind, shaft, radius, rear } = prop.room;
         const [arm, rod, far, near] = rods.slice(k, k + 4);
         k += 4;
-        shoulder(pose, side, body.halfShoulder, body.shoulder, arm.a);
+        shoulder(pose, side, body, arm.a);
         set(arm.b, ...pose.hand[side]);
         const span = Math.hypot(arm.b[0] - arm.a[0], arm.b[1] - arm.a[1], arm.b[2] - arm.a[2]);
         arm.radius = body.limb + Math.max(0.5 * Math.sqrt(Math.max(body.arm ** 2 - span ** 2, 0)), ELBOW) + more;
@@ -85,9 +86,9 @@ function set(out: Vec, x: number, y: number, z: number): void {
   out[0] = x; out[1] = y; out[2] = z;
 }
 
-function shoulder(pose: Pose, side: Side, aside: number, height: number, out: Vec): void {
-  const x = side === "left" ? -aside : aside; // body x is −X at facing 0
-  set(out, pose.x - pose.cos * x, pose.y - pose.sin * x, height);
+function shoulder(pose: Pose, side: Side, body: Body, out: Vec): void {
+  const [x, y, z] = hangs(body, pose.angles, side, out); // body y is −Y, and body x −X, at facing 0
+  set(out, pose.x - pose.cos * x + pose.sin * y, pose.y - pose.sin * x - pose.cos * y, z);
 }
 
 function leeway(spans: [number, number, number][], beat: number): number {

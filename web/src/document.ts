@@ -1,5 +1,6 @@
 // What the page is given: one JSON document, and key samples of every motion in base 64.
 import { inflateSync } from "fflate";
+import type { Held } from "./carriage";
 import { TempoMap } from "./count";
 import { AFTER, BEFORE, Track, type TrackHead } from "./tracks";
 
@@ -48,11 +49,13 @@ export interface Body {
   halfBreadth: number;
   arm: number;
   limb: number;
+  give: [number, number, number, number]; // [m] of a shoulder: in, back, forward, up
 }
 
 export interface CastEntry {
   name: string;
   body: Body;
+  carriage?: Held[]; // none of who stays upright
   props: Partial<Record<Side, Prop>>;
   tracks: { floor: TrackHead } & Partial<Record<Side, TrackHead>>;
   spans: Partial<Record<Side, [number, number, string][]>>;

@@ -1,6 +1,7 @@
-// A performer's body: hips to head, arms bent at the elbow so that both parts keep their length, legs
+// A performer's body, given way as the show's carriage says: hips to head, arms bent at the elbow so that both parts keep their length, legs
 // that step with the way walked. Lengths follow the show's statures; the shape is a drawing, the checks
 // use their own capsules.
+import { gives, onHead, onTrunk } from "./carriage";
 import type { Body, Side } from "./document";
 import { SIDES } from "./document";
 import type { Mover, Pose, Vec } from "./motion";
@@ -62,9 +63,10 @@ function elbow(shoulder: Vec, hand: Vec, arm: number, outward: number, out: Vec)
 export function pose(skeleton: Skeleton, mover: Mover, at: Pose, beat: number, scratch: Pose): void {
   const body = mover.entry.body;
   const put = (from: Vec, to: Vec) => mover.toStage(at, from, to);
+  const { angles } = at;
   const { limbs, balls, feet } = skeleton;
-  local.neck = [0, 0, body.shoulder + 0.01];
-  local.chin = [0, 0.02, up(body, 0.885)];
+  onTrunk(body, angles, [0, 0, body.shoulder + 0.01], local.neck);
+  onHead(body, angles, [0, 0.02, up(body, 0.885)], local.chin);
   put(local.neck, limbs[0].from);
   put(local.chin, limbs[0].to);
   put([0, 0, up(body, 0.53)], balls[0].at);
@@ -80,9 +82,10 @@ export function pose(skeleton: Skeleton, mover: Mover, at: Pose, beat: number, s
   SIDES.forEach((side: Side, s) => {
     const out = side === "right" ? 1 : -1;
     const k = 1 + 4 * s;
-    const shoulder: Vec = [out * body.halfShoulder * 0.94, 0, body.shoulder - body.limb];
+    const shoulder = onTrunk(body, angles, [out * body.halfShoulder * 0.94, 0, body.shoulder - body.limb], local.shoulder);
     const held = mover.entry.props[side] !== undefined;
     const hand = held ? at.bodyHand[side] : ([out * (body.halfBreadth + 0.08), 0.08, body.shoulder - body.arm * 0.97] as Vec);
+    if (held) gives(body, angles, side, hand).forEach((more, i) => (shoulder[i] += more));
     elbow(shoulder, hand, body.arm, out, local.elbow);
     put(shoulder, limbs[k].from);
     put(local.elbow, limbs[k].to);

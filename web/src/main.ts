@@ -1,4 +1,5 @@
 // The rehearsal page: reads the document, keeps the clock, draws, and puts words beside the drawing.
+import { begins } from "./carriage";
 import { Clicks } from "./clicks";
 import { SilentClock, SongClock, type Clock } from "./clock";
 import { Controls } from "./controls";
@@ -297,6 +298,18 @@ class Page {
       for (const side of SIDES) heads[side] = mover.entry.props[side]?.heads.map((spot) => placeOn(at, side, spot, [0, 0, 0]));
       const head = { left: heads.left?.[0], right: heads.right?.[0] };
       return { name: mover.entry.name, hand: structuredClone(at.hand), head, heads, place: [at.x, at.y] };
+    });
+    this.touch();
+    return out;
+  }
+
+  /** Angles of every body [rad] and where its arms begin in the body frame [m], for whoever wants to check them. */
+  bodies(seconds: number): Record<string, unknown>[] {
+    this.stage.place(this.tempo.beatAt(seconds));
+    const out = this.movers.map(({ entry: { body } }, i) => {
+      const { angles, bodyHand } = this.stage.poses[i];
+      const from = (side: Side) => begins(body, angles, side, bodyHand[side]);
+      return { angles: [...angles], shoulders: { left: from("left"), right: from("right") } };
     });
     this.touch();
     return out;

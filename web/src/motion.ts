@@ -1,4 +1,5 @@
 // Where every point of every performer is at a beat, in the stage frame [m].
+import { anglesAt, type Angles } from "./carriage";
 import { SIDES, type CastEntry, type Prop, type Side, type Spot, type Tracks } from "./document";
 
 export type Vec = [number, number, number];
@@ -13,11 +14,12 @@ export interface Pose {
   plane: Record<Side, Vec>; // stage frame
   bodyHand: Record<Side, Vec>; // body frame
   bodyPlane: Record<Side, Vec>;
+  angles: Angles; // how the body gives way
 }
 
 export function emptyPose(): Pose {
   const sides = () => ({ left: [0, 0, 0] as Vec, right: [0, 0, 0] as Vec });
-  return { x: 0, y: 0, cos: 1, sin: 0, hand: sides(), tether: sides(), across: sides(), plane: sides(), bodyHand: sides(), bodyPlane: sides() };
+  return { x: 0, y: 0, cos: 1, sin: 0, hand: sides(), tether: sides(), across: sides(), plane: sides(), bodyHand: sides(), bodyPlane: sides(), angles: [0, 0, 0, 0, 0] };
 }
 
 const scratch = new Float64Array(9);
@@ -73,6 +75,7 @@ export class Mover {
 
   at(beat: number, out: Pose): void {
     this.stand(beat, out);
+    anglesAt(this.entry.carriage, beat, out.angles);
     for (const side of SIDES) {
       const track = this.tracks[side];
       const prop = this.entry.props[side];

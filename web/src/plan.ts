@@ -1,4 +1,5 @@
 // Without WebGL: the show from the front and from above, drawn flat.
+import { begins, onHead, onTrunk } from "./carriage";
 import { SIDES, type Document, type Spot } from "./document";
 import { emptyPose, placeOn, trailed, type Mover, type Pose, type Vec } from "./motion";
 import type { Drawn } from "./scene";
@@ -62,14 +63,21 @@ export class Plan {
       if (!now.shown[i]) continue;
       const at = this.poses[i], body = this.movers[i].entry.body;
       const cloth = C.css(C.CLOTHES[i % C.CLOTHES.length]);
+      const mover = this.movers[i], hips = body.stature * 0.53;
+      const seen = (p: Vec): Vec => (mover.toStage(at, p, p), p);
+      const chest = seen(onTrunk(body, at.angles, [0, 0, body.shoulder], [0, 0, 0]));
+      const head = seen(onHead(body, at.angles, [0, 0, body.stature * 0.935], [0, 0, 0]));
       paper.fillStyle = cloth;
       paper.beginPath();
-      paper.ellipse(X(at.x), Y(at.y), body.halfBreadth * scale, 0.13 * scale, -Math.atan2(at.sin, at.cos), 0, 2 * Math.PI);
+      paper.ellipse(X(chest[0]), Y(chest[1]), body.halfBreadth * scale, 0.13 * scale, -Math.atan2(at.sin, at.cos) - at.angles[0], 0, 2 * Math.PI);
       paper.fill();
       // A nose says where they face: facing 0 looks down the page, at the audience.
       this.stroke([[X(at.x), Y(at.y)], [X(at.x + at.sin * 0.34), Y(at.y - at.cos * 0.34)]], "#eef2f4", 2);
-      paper.fillRect(X(at.x) - 0.13 * scale, F(body.shoulder), 0.26 * scale, body.shoulder * scale);
-      this.dot(X(at.x), F(body.stature * 0.935), 0.11 * scale, C.css(C.SKIN));
+      paper.beginPath();
+      for (const [x, z] of [[at.x - 0.13, 0], [at.x - 0.13, hips], [chest[0] - 0.13, chest[2]], [chest[0] + 0.13, chest[2]], [at.x + 0.13, hips], [at.x + 0.13, 0]])
+        paper.lineTo(X(x), F(z));
+      paper.fill();
+      this.dot(X(head[0]), F(head[2]), 0.11 * scale, C.css(C.SKIN));
       paper.fillStyle = "#f1f4f6";
       paper.fillText(this.movers[i].entry.name.slice(0, 24), X(at.x) + 0.45 * scale, Y(at.y) + 0.7 * scale);
       if (now.alert[i]) this.ring(X(at.x), Y(at.y), 0.7 * scale, C.css(C.ALERT));
@@ -79,10 +87,11 @@ export class Plan {
         if (!prop) continue;
         const colour = C.css(side === "left" ? C.LEFT : C.RIGHT);
         const hand = at.hand[side];
+        const shoulder = seen(begins(body, at.angles, side, at.bodyHand[side]));
         const radius = Math.max(3, prop.wick * scale);
         for (const V of [(p: Vec): [number, number] => [X(p[0]), Y(p[1])], (p: Vec): [number, number] => [X(p[0]), F(p[2])]]) {
           for (const spot of trailed(prop)) this.trail(i, side, spot, now, V, colour);
-          this.stroke([V([at.x, at.y, body.shoulder]), V(hand)], cloth, 4);
+          this.stroke([V(chest), V(shoulder), V(hand)], cloth, 4);
           for (const [a, b, c, d] of prop.lines)
             this.stroke([V(placeOn(at, side, [a, b], [0, 0, 0])), V(placeOn(at, side, [c, d], [0, 0, 0]))], colour, 1.5);
           for (const spot of prop.heads) {

@@ -6,6 +6,7 @@ import {
   Points, Quaternion, Scene, ShaderMaterial, Shape, ShapeGeometry, SphereGeometry, Vector2, Vector3,
   WebGLRenderer,
 } from "three";
+import { headTurn, onHead, onTrunk, trunkTurn, type Rows } from "./carriage";
 import { SIDES, type Document, type Prop, type Side } from "./document";
 import { newSkeleton, pose, type Skeleton, LIMBS, BALLS } from "./figure";
 import { emptyPose, placeOn, trailed, type Mover, type Pose, type Vec } from "./motion";
@@ -179,7 +180,11 @@ export class Stage {
     const still = new Quaternion();
     const ball = (mesh: InstancedMesh, k: number, at: Vec, r: number) =>
       mesh.setMatrixAt(k, matrix.compose(a.set(...at), still, s.set(r, r, r)));
-    const upright = new Quaternion(), Z = new Vector3(0, 0, 1);
+    const upright = new Quaternion(), Z = new Vector3(0, 0, 1), place: Vec = [0, 0, 0];
+    const leant = (m: Rows) => {
+      matrix.set(m[0], m[1], m[2], 0, m[3], m[4], m[5], 0, m[6], m[7], m[8], 0, 0, 0, 0, 1);
+      return q.setFromRotationMatrix(matrix).premultiply(upright);
+    };
     this.movers.forEach((mover, i) => {
       const at = this.poses[i], bones = this.skeletons[i], body = mover.entry.body;
       const seen = now.shown[i];
@@ -202,10 +207,12 @@ export class Stage {
         this.skulls.setMatrixAt(i, hidden);
         this.hair.setMatrixAt(i, hidden);
       } else {
-        this.torsos.setMatrixAt(i, matrix.compose(a.set(at.x, at.y, 0), upright, s.set(body.halfShoulder, body.stature, body.stature)));
-        const high = body.stature * 0.935;
-        this.skulls.setMatrixAt(i, matrix.compose(a.set(at.x, at.y, high), upright, s.set(0.077, 0.095, body.stature * 0.066)));
-        this.hair.setMatrixAt(i, matrix.compose(a, upright, s.set(0.083, 0.101, body.stature * 0.0705)));
+        mover.toStage(at, onTrunk(body, at.angles, [0, 0, 0], place), place); // the trunk's shape begins at the floor
+        this.torsos.setMatrixAt(i, matrix.compose(a.set(...place), leant(trunkTurn(at.angles)), s.set(body.halfShoulder, body.stature, body.stature)));
+        mover.toStage(at, onHead(body, at.angles, [0, 0, body.stature * 0.935], place), place);
+        leant(headTurn(at.angles));
+        this.skulls.setMatrixAt(i, matrix.compose(a.set(...place), q, s.set(0.077, 0.095, body.stature * 0.066)));
+        this.hair.setMatrixAt(i, matrix.compose(a, q, s.set(0.083, 0.101, body.stature * 0.0705)));
       }
       bones.feet.forEach((foot, k) => {
         if (!seen) this.feet.setMatrixAt(2 * i + k, hidden);

@@ -1,6 +1,7 @@
 // Where the camera stands. Every view but the free one is a function of the moment and the zoom.
 import { PerspectiveCamera, Vector3 } from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
+import { onHead } from "./carriage";
 import type { Mover, Pose, Vec } from "./motion";
 
 export type View = "audience" | "behind" | "eye" | "above" | "free";
@@ -90,10 +91,12 @@ export class Eye {
       camera.lookAt(body(0, 1.2, 1.05, this.b));
     } else if (this.view === "eye") {
       fov(86 / Math.sqrt(this.zoom));
-      const high = mover!.entry.body.stature * 0.935;
-      camera.position.copy(body(0, 0.09, high, this.a));
+      // The head's place is the body's; the gaze stays level.
+      const own = mover!.entry.body;
+      const [x, y, high] = onHead(own, pose!.angles, [0, 0.09, own.stature * 0.935], [0, 0, 0]);
+      camera.position.copy(body(x, y, high, this.a));
       const yaw = this.look.yaw, pitch = this.look.pitch - 0.1;
-      camera.lookAt(body(Math.sin(yaw) * Math.cos(pitch), 0.09 + Math.cos(yaw) * Math.cos(pitch), high + Math.sin(pitch), this.b));
+      camera.lookAt(body(x + Math.sin(yaw) * Math.cos(pitch), y + Math.cos(yaw) * Math.cos(pitch), high + Math.sin(pitch), this.b));
     } else {
       fov(26);
       const f = this.floor;

@@ -11,6 +11,7 @@ import numpy as np
 
 from sequencer.findings import Finding, Report
 from sequencer.geometry.bodies import SIDES, Body
+from sequencer.motion.carriage import Carriage
 from sequencer.motion.course import Course
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.parts import Leeway
@@ -131,6 +132,7 @@ def cast_document(
             {
                 "name": dancer.name,
                 "body": _body(dancer.body),
+                **_carriage(dancer.carriage),
                 "props": {
                     side: {
                         "kind": prop.kind,
@@ -158,7 +160,9 @@ def cast_document(
                 },
                 "lit": [],
                 "reach": _rounded(
-                    dancer.reach + max(map(_most, dancer.leeway.values()), default=0.0)
+                    dancer.reach
+                    + float(np.linalg.norm(_give(dancer.body)))
+                    + max(map(_most, dancer.leeway.values()), default=0.0)
                 ),
                 "leeway": {
                     side: [[_rounded(value) for value in each] for each in own]
@@ -213,6 +217,25 @@ def _body(body: Body) -> Document:
         "halfBreadth": round(body.half_breadth, 4),
         "arm": round(body.arm_length, 4),
         "limb": round(body.limb_radius, 4),
+        "give": [round(value, 4) for value in _give(body)],
+    }
+
+
+def _give(body: Body) -> list[float]:
+    """How far a shoulder gives: in, back, forward and up [m]."""
+    low, high = body.shoulder_give
+    return [-float(low[0]), -float(low[1]), float(high[1]), float(high[2])]
+
+
+def _carriage(carriage: Carriage) -> Document:
+    """Spans in which a posture is held and its five angles [rad]; nothing of who stays upright."""
+    if carriage.upright:
+        return {}
+    return {
+        "carriage": [
+            [_rounded(each.start), _rounded(each.end), *(round(a, 5) for a in each.posture.angles)]
+            for each in carriage.held
+        ]
     }
 
 
@@ -230,7 +253,8 @@ def _blocks(staged: Staged, order: dict[str, int]) -> tuple[list[list[Any]], lis
     texts: dict[tuple[str, ...], int] = {}
     blocks = []
     for block in staged.blocks:
-        words = texts.setdefault(tuple(block_words(block)), len(texts))
+        own = block_words(block, staged.dancers[order[block.who]])
+        words = texts.setdefault(tuple(own), len(texts))
         blocks.append(
             [order[block.who], _rounded(block.start), _rounded(block.end), words, int(block.link)]
         )

@@ -6,7 +6,9 @@ from math import isfinite
 from typing import get_args
 
 from sequencer.geometry.bodies import SIDES, Body, Side
+from sequencer.geometry.posture import UPRIGHT, Posture
 from sequencer.motion.blocks import Direction, Timing, block_laws
+from sequencer.motion.carriage import Carriage, Held
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath
@@ -16,6 +18,7 @@ from sequencer.motion.props import Prop
 from sequencer.motion.rows import STATURE
 from sequencer.motion.steps import build_steps
 from sequencer.outputs.block_words import parameters_text
+from sequencer.outputs.posture_words import posture_words, widest_gives
 from sequencer.outputs.rehearsal.document import (
     FORMAT,
     MARGIN,
@@ -42,6 +45,7 @@ def pattern_page(
     direction: Direction = "same",
     prop: Prop | None = None,
     book: Mapping[str, Pattern] | None = None,
+    posture: Posture = UPRIGHT,
 ) -> str:
     """The HTML of one pattern's page.
 
@@ -51,7 +55,14 @@ def pattern_page(
         If the pattern or a parameter is not known, or out of range.
     """
     document = pattern_document(
-        name, parameters, tempo=tempo, timing=timing, direction=direction, prop=prop, book=book
+        name,
+        parameters,
+        tempo=tempo,
+        timing=timing,
+        direction=direction,
+        prop=prop,
+        book=book,
+        posture=posture,
     )
     return page_from_document(document, silent(""))
 
@@ -65,6 +76,7 @@ def pattern_document(
     direction: Direction = "same",
     prop: Prop | None = None,
     book: Mapping[str, Pattern] | None = None,
+    posture: Posture = UPRIGHT,
 ) -> Document:
     """The document of one pattern, from its start until it is back where it began.
 
@@ -81,6 +93,8 @@ def pattern_document(
         In both hands; a poi if not given.
     book : mapping, optional
         Patterns to look in, instead of the built-in ones.
+    posture : Posture, optional
+        How the body gives way throughout.
 
     Raises
     ------
@@ -128,13 +142,16 @@ def pattern_document(
         props=dict.fromkeys(SIDES, held),
         courses=courses,
         floor=FloorPath((0.0, 0.0)),
+        carriage=Carriage(body=body, held=(Held(-2 * MARGIN, end + 2 * MARGIN, posture),)),
     )
+    gives = {} if posture.upright else widest_gives(dancer, 0.0, end)
     cast, keys, error = cast_document((dancer,), -MARGIN, end + MARGIN)
     count = TempoMap.steady(tempo, beats=int(end) + 2)
     lines = [
         pattern.summary,
         f"{timing} time, {direction} direction",
         parameters_text(given),
+        posture_words(posture, gives),
         f"one hand cycle in {cycle:g} {'beat' if cycle == 1 else 'beats'}, home after {end:g}",
         pattern.notes,
     ]

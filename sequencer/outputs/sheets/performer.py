@@ -8,6 +8,7 @@ from typing import TypeAlias
 from reportlab.lib.colors import Color
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
+from sequencer.outputs.posture_words import block_posture
 from sequencer.outputs.sheets.blocks import (
     Cell,
     Disc,
@@ -327,6 +328,8 @@ def _block(
     else:
         for label, words in hands:
             paragraphs.append([Span(f"{label}  ", "Bold", DARK), Span(words, "Regular", DARK)])
+    if posture := block_posture(block, dancer):
+        paragraphs.append([Span("body  ", "Bold", DARK), Span(posture, "Regular", DARK)])
     extra = [
         f"“{brief(block.phrase)}”" if block.phrase and block.phrase not in block.title else "",
         together_words(block),

@@ -1,0 +1,93 @@
+"""Performers who give way on the rehearsal page: their shoulders are those of the checks, and it is seen."""
+
+from dataclasses import replace
+from math import radians
+
+import numpy as np
+import pytest
+
+from sequencer.geometry.bodies import Body
+from sequencer.geometry.posture import UPRIGHT, Posture
+from sequencer.motion.arms import given_shoulder
+from sequencer.motion.carriage import Carriage, Held
+
+BODY = Body(stature=1.7)
+WAYS = (
+    Posture(turn=radians(30), lean=radians(-7), tilt=radians(8)),
+    Posture(turn=radians(-20), lean=radians(9), nod=radians(-12)),
+    Posture(side=radians(4), lean=radians(3), tilt=radians(-12)),
+)
+
+
+def way(k):
+    own = [UPRIGHT, *WAYS[k:], *WAYS[:k], UPRIGHT]
+    return Carriage(
+        body=BODY, held=tuple(Held(2.0 * i, 2.0 * i + 0.7 + 0.2 * k, p) for i, p in enumerate(own))
+    )
+
+
+@pytest.fixture(scope="module")
+def swaying(dance, tmp_path_factory):
+    from sequencer.outputs.rehearsal.document import cast_document
+    from sequencer.outputs.rehearsal.page import page_from_document
+    from sequencer.outputs.rehearsal.pattern import pattern_document
+    from sequencer.outputs.rehearsal.sound import silent
+
+    cast = tuple(
+        replace(
+            dance.dancer(name, (1.2 * k, 3.0 + 0.2 * k), facing=0.9 * k, hand_radius=0.3 + 0.1 * k),
+            carriage=Carriage(body=BODY) if k == 2 else way(k),
+        )
+        for k, name in enumerate(("Ada", "Bo", "Cy"))
+    )
+    document = pattern_document("extension", {}, tempo=60.0)
+    entries, keys, _ = cast_document(cast, -8.0, 16.0)
+    assert [("carriage" in entry) for entry in entries] == [True, True, False]
+    for entry in entries:
+        entry["lit"] = [[0.0, 64.0]]
+    document.update(cast=entries, keys=keys, kind="show", duration=12.0)
+    path = tmp_path_factory.mktemp("swaying") / "swaying.html"
+    path.write_text(page_from_document(document, silent("")), encoding="utf-8")
+    return cast, path
+
+
+@pytest.mark.parametrize("kind", ["browser", "flat_browser"])
+def test_distances_are_those_of_the_moved_shoulders(request, swaying, opened, kind):
+    """Every pair at 40 instants, some of them in the middle of a passage, within 4 mm of the checks'."""
+    from sequencer.motion.closest import closest
+
+    cast, path = swaying
+    moved = 0.0
+    with opened(request.getfixturevalue(kind), path) as there:
+        for second in np.linspace(0.1, 9.9, 40):
+            beat = np.array([there.page.evaluate("t => rehearsal.tempo.beatAt(t)", second)])
+            for first, other, shown in there.page.evaluate("t => rehearsal.apart(t)", second):
+                one, two = (next(d for d in cast if d.name == name) for name in (first, other))
+                true = closest(one, two, beat).distance[0]
+                assert shown == pytest.approx(true, abs=4.1e-3)
+                stiff = [replace(d, carriage=Carriage(body=BODY)) for d in (one, two)]
+                moved = max(moved, abs(closest(*stiff, beat).distance[0] - true))
+        there.page.wait_for_timeout(200)
+        assert there.complaints == []
+    assert moved > 0.02  # upright shoulders would be seen to be wrong
+
+
+def test_arms_begin_where_the_shoulders_give_to(browser, swaying, opened):
+    """The page's own shoulder, given as far as the hand needs, within 2 mm of Python's; angles within 0.01°."""
+    cast, path = swaying
+    given = 0.0
+    with opened(browser, path) as there:
+        for second in np.linspace(0.1, 9.9, 25):
+            beat = np.array([there.page.evaluate("t => rehearsal.tempo.beatAt(t)", second)])
+            for dancer, own in zip(
+                cast, there.page.evaluate("t => rehearsal.bodies(t)", second), strict=True
+            ):
+                angles = dancer.carriage.angles(beat)[0]
+                assert np.allclose(own["angles"], angles, atol=2e-4)
+                for side, course in dancer.courses.items():
+                    hand = course.at(beat).hand
+                    true = given_shoulder(dancer.carriage, beat, hand, side)[0]
+                    hung = dancer.carriage.shoulder(beat, side)[0]
+                    assert np.linalg.norm(own["shoulders"][side] - true) < 2e-3
+                    given = max(given, np.linalg.norm(true - hung))
+    assert given > 0.01
