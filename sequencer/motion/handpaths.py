@@ -27,11 +27,11 @@ INSIDE = 0.88  # share of the arm within which the hand stops
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class HandPaths:
-    """n hand paths of the same knots."""
+class Piecewise:
+    """n paths of the same knots, of hands (m = 3) or of a tether's azimuth and elevation (m = 2)."""
 
     knots: tuple[int, ...]  # in sixteenths, from 0 to 16
-    pieces: Floats  # (n, len(knots) − 1, 6, 3) [m] quintics of each piece's own share
+    pieces: Floats  # (n, len(knots) − 1, 6, m) [m or rad] quintics of each piece's own share
 
     def controls(self, order: int, beats: Floats) -> Floats:
         """Control points of a derivative by beats on each sixteenth, (n, 16, points, 3)."""
@@ -43,6 +43,11 @@ class HandPaths:
         return np.concatenate(found, axis=1)
 
 
+def whole(coefficients: Floats) -> Piecewise:
+    """Quintics (n, 6, m) of one piece each as paths."""
+    return Piecewise((0, PARTS), coefficients[:, None])
+
+
 def hand_paths(
     first: Motion,
     last: Motion,
@@ -51,7 +56,7 @@ def hand_paths(
     shoulder: Floats,
     arm: float,
     aside: Floats | None = None,
-) -> list[HandPaths]:
+) -> list[Piecewise]:
     """The plain path and paths through stops, for n pairs of states.
 
     Parameters
@@ -67,7 +72,7 @@ def hand_paths(
 
     Returns
     -------
-    paths : list of HandPaths
+    paths : list of Piecewise
         The plain one first.
 
     Notes
@@ -75,9 +80,9 @@ def hand_paths(
     Source: this module's head. Exact at both ends.
     """
     plain = _between(first, last, beats)
-    found = [HandPaths((0, PARTS), plain[:, None])]
+    found = [whole(plain)]
     if aside is not None:
-        found = [HandPaths((0, PARTS // 2, PARTS), _led(plain, aside))]
+        found = [Piecewise((0, PARTS // 2, PARTS), _led(plain, aside))]
     for sixteenths in (4, 6, 2):
         span = beats * sixteenths / PARTS
         stops = [
@@ -92,7 +97,7 @@ def hand_paths(
         ]
         still = [_still(stop) for stop in stops]
         found.append(
-            HandPaths(
+            Piecewise(
                 (0, sixteenths, PARTS - sixteenths, PARTS),
                 np.stack(
                     (
@@ -107,14 +112,42 @@ def hand_paths(
     return found
 
 
+def halting(start: Floats, end: Floats, halt: int) -> Piecewise:
+    """Paths that come to a stop soon after the start, and to another one before the end.
+
+    Parameters
+    ----------
+    start, end : ndarray, shape (n, 3, m) [any unit]
+        Value and its first two derivatives by the share of the link, at 0 and at 1.
+    halt : int
+        Sixteenths of the link that each stop takes.
+
+    Returns
+    -------
+    paths : Piecewise
+
+    Notes
+    -----
+    Source: this module's head. Exact at both ends.
+    """
+    share = halt / PARTS
+    scale = np.array([1.0, share, share**2])[:, None]
+    first, last = start * scale, end * scale
+    stops = [np.zeros_like(first), np.zeros_like(last)]
+    for stop, own, sign in zip(stops, (first, last), (1.0, -1.0), strict=True):
+        stop[:, 0] = own[:, 0] + sign * STOP_SHARE * own[:, 1]
+    pieces = (quintics(first, stops[0]), quintics(stops[0], stops[1]), quintics(stops[1], last))
+    return Piecewise((0, halt, PARTS - halt, PARTS), np.stack(pieces, axis=1))
+
+
 def hand_figures(
-    paths: HandPaths, beats: Floats, *, body: Body, side: Side
+    paths: Piecewise, beats: Floats, *, body: Body, side: Side
 ) -> tuple[Floats, Floats, Floats]:
     """Proven bounds of reach, speed and acceleration of n hand paths.
 
     Parameters
     ----------
-    paths : HandPaths
+    paths : Piecewise
     beats : ndarray, shape (n,) [beats]
     body : Body
         Upright; its shoulder gives (`Body.shoulder_give`).
@@ -137,17 +170,17 @@ def hand_figures(
     return reach, speed, push
 
 
-def places(paths: HandPaths, x: Floats) -> Floats:
-    """Where n hands are at shares of their link.
+def places(paths: Piecewise, x: Floats) -> Floats:
+    """Where n paths are at shares of their link.
 
     Parameters
     ----------
-    paths : HandPaths
+    paths : Piecewise
     x : ndarray, shape (k,) [1]
 
     Returns
     -------
-    hands : ndarray, shape (n, k, 3) [m, body frame]
+    values : ndarray, shape (n, k, m) [m, body frame, or rad]
 
     Notes
     -----
@@ -155,12 +188,12 @@ def places(paths: HandPaths, x: Floats) -> Floats:
     """
     knots = np.array(paths.knots) / PARTS
     index = np.clip(np.searchsorted(knots, x, side="right") - 1, 0, len(knots) - 2)
-    hands = np.empty((len(paths.pieces), len(x), 3))
+    values = np.empty((len(paths.pieces), len(x), paths.pieces.shape[-1]))
     for k in np.unique(index):
         chosen = index == k
         own = (x[chosen] - knots[k]) / (knots[k + 1] - knots[k])
-        hands[:, chosen] = own[:, None] ** np.arange(6) @ paths.pieces[:, k]
-    return hands
+        values[:, chosen] = own[:, None] ** np.arange(6) @ paths.pieces[:, k]
+    return values
 
 
 def controls(coefficients: Floats, order: int, parts: int = PARTS) -> Floats:

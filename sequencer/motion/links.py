@@ -4,8 +4,8 @@ A link's hand runs on quintics that meet position, velocity and acceleration at 
 (handpaths.py); its tether on a path of sphere.py that does the same. Of the hand paths and tether paths
 that there are, those are taken that keep the limits and the arm's reach, then those that stay `CLEAN` of
 body and other prop, and among these the gentlest, a gap of less than `CLEAR` counting as less gentle.
-All pairs are looked at coarsely, the best few finely; hand paths that are led aside only where the others
-are not clean. That choice looks at samples, but every bound and every later check is proven.
+All pairs are looked at coarsely, the best few finely; hand paths that are led aside, and tether paths
+that halt on either side, only where the others are not clean. That choice looks at samples, but every bound and every later check is proven.
 Frame: body frame [m], rates per beat.
 Source: docs/motion.md, section 5.
 """
@@ -23,11 +23,13 @@ from sequencer.motion.carriage import Carriage
 from sequencer.motion.composed import ROUNDING
 from sequencer.motion.handpaths import (
     PARTS,
-    HandPaths,
-    controls,
+    STOP_SHARE,
+    Piecewise,
+    halting,
     hand_figures,
     hand_paths,
     places,
+    whole,
 )
 from sequencer.motion.law import Bounds
 from sequencer.motion.link_gaps import (
@@ -44,9 +46,10 @@ from sequencer.motion.phases import STEP_RATE, smooth_step
 from sequencer.motion.placing import sign_of
 from sequencer.motion.rooms import REACH_SLACK, LinkLimits, Room, tether_figures
 from sequencer.motion.sphere import (
+    LOOPS,
     SAMPLES,
     Ends,
-    directions,
+    moved,
     pointings,
     polynomial,
     sphere_candidates,
@@ -60,6 +63,7 @@ CROWDED = 10.0  # [1/m] what a gap below `CLEAR` counts as, in shares of the lim
 LAST = LOOKS - 1
 ROUND = 5e-4  # [m] by which gaps are not told apart
 FIRST, FINALISTS = 4, 20  # pairs of hand path and tether path that are looked at finely
+HALTS = (4, 2)  # sixteenths of a link in which a tether comes to a stop
 # Which way a hand path may be led aside: out, ahead, up [shares of the arm].
 ASIDES = ((0.25, 0.0, 0.0), (0.5, 0.0, 0.0), (0.0, 0.3, 0.0), (0.25, 0.3, 0.0), (0.45, 0.45, 0.0),
           (0.0, 0.0, 0.3), (0.3, 0.0, 0.3), (0.3, -0.2, 0.0), (-0.2, 0.3, 0.0), (0.3, 0.0, -0.2))  # fmt: skip
@@ -70,9 +74,9 @@ class LinkLaw:
     """A bridge of some beats; its polynomials go on outside them."""
 
     beats: float
-    hand: HandPaths  # one path
+    hand: Piecewise  # one path
     frame: Floats  # (3, 3) rows p₁, p₂, pole
-    angles: Floats  # (6, 2) [rad] azimuth and elevation
+    angles: Piecewise  # one path [rad] of azimuth and elevation
     tilt: tuple[float, float]  # [rad] of the plane about the tether, at the start and at the end
 
     @property
@@ -85,11 +89,11 @@ class LinkLaw:
         beats = np.asarray(beats, dtype=np.float64)
         x = beats.ravel() / self.beats
         place, speed, push = hand_at(self.hand, self.beats, x)
-        span = np.array([self.beats])
+        turns = hand_at(self.angles, self.beats, x)
         tether, rate, acceleration = (
-            part[0] for part in directions(self.frame[None], self.angles[None], x, span)
+            part[0] for part in moved(self.frame[None], *(turn[None] for turn in turns))
         )
-        plane = _planes(self.frame, self.angles, self.tilt, x, tether)
+        plane = _planes(self.frame, turns[0], self.tilt, x, tether)
 
         def shaped(part: Floats) -> Floats:
             return np.asarray(part).reshape(*beats.shape, 3)
@@ -118,14 +122,14 @@ class LinkLaw:
         """Proven bounds on each sixteenth of the link: (start, end, bounds) in own beats."""
         span = np.array([self.beats])
         hand = [self.hand.controls(order, span)[0] for order in range(4)]
-        turn, push = (part[0] for part in tether_figures(self.angles[None], span))
+        turn, push = (part[0] for part in tether_figures(self.angles, span))
 
         def size(order: int, axes: int = 3) -> Floats:
             norms: Floats = np.linalg.norm(hand[order][..., :axes], axis=-1).max(axis=1)
             return norms * ROUNDING
 
         # The frame of tether and plane: azimuth and elevation at right angles, and the tilt.
-        bend = np.abs(controls(self.angles[None], 1))[0].max(axis=1) / self.beats
+        bend = np.abs(self.angles.controls(1, span))[0].max(axis=1)
         roll = STEP_RATE * abs(self.tilt[1] - self.tilt[0]) / self.beats
         frame = (np.hypot(bend[:, 0], bend[:, 1]) + roll) * ROUNDING
         columns = (
@@ -330,21 +334,23 @@ def _linked(
 ) -> Found:
     """The link between two packed states; kept, since shows are staged again and again in mending."""
     first, last = _unpacked(start_state), _unpacked(end_state)
-    ways = _ways(first, last, beats, limits or LinkLimits())
+    keep = limits or LinkLimits()
+    ways = _ways(first, last, beats, keep)
     if room is None:
         start, end, span = _rows(first, 1), _rows(last, 1), np.array([beats])
         plain = hand_paths(start, end, span, shoulder=np.zeros(3), arm=1.0)[0]
         law = _law(plain, ways, int(np.argmin(ways.peak)), beats, first, last)
         return Found(law, kept=True, gap=np.inf, needed=CLEAN)
-    search = _Search(
-        first, last, beats, room, limits or LinkLimits(),
-        beside or around(Carriage(body=room.body), looks(0.0, beats)), ways,
-    )  # fmt: skip
-    best = search.best(None)
-    if best.kept and not best.found.clean:
-        # Led aside only where the straighter ones keep the limits: whether a link of so many beats can be
-        # danced at all does not depend on it.
-        best = min(best, search.best(np.array(ASIDES)), key=lambda each: each.score)
+    beside = beside or around(Carriage(body=room.body), looks(0.0, beats))
+    search = _Search(first, last, beats, room, keep, beside)
+    best = search.best(None, ways)
+    # Led aside, or with a halt, only where the straighter ones keep the limits: whether a link of so many
+    # beats can be danced at all does not depend on it.
+    asides = np.array(ASIDES)
+    for halt in (0, *HALTS):
+        if best.found.kept and not best.found.clean:
+            turns = _ways(first, last, beats, keep, halt=halt) if halt else ways
+            best = min(best, search.best(asides, turns), key=lambda each: each.score)
     return best.found
 
 
@@ -352,27 +358,45 @@ class _Ways(NamedTuple):
     """Tether paths between two states, gentlest first."""
 
     frames: Floats  # (n, 3, 3)
-    angles: Floats  # (n, 6, 2) [rad]
+    angles: Piecewise  # n paths [rad]
     peak: Floats  # (n,) [1/beat²] of the turning acceleration, as sampled
     over: Bools  # (n,) whether it breaks the limits
 
 
-def _ways(first: Motion, last: Motion, beats: float, limits: LinkLimits) -> _Ways:
-    """All tether paths that there are."""
-    one = np.array([beats])
-    found = list(sphere_candidates(stacked(first, last), one, peaks=False))
+def _ways(first: Motion, last: Motion, beats: float, limits: LinkLimits, *, halt: int = 0) -> _Ways:
+    """All tether paths that there are, straight on or with a halt after and before so many sixteenths."""
+    found = list(sphere_candidates(stacked(first, last), np.array([beats]), peaks=False))
     found = [way for way in found if isfinite(way.peak[0])]
     if not found:
         raise ValueError("no path between the two tethers was found")
     frames = np.concatenate([way.frames for way in found])
-    angles = np.concatenate([way.angles for way in found])
+    plain = np.concatenate([way.angles for way in found])
+    angles = _halting(plain, halt) if halt else whole(plain)
     x: Floats = np.arange(SAMPLES, dtype=np.float64) / (SAMPLES - 1)
-    span = np.full(len(angles), beats)
-    pushes = directions(np.zeros((1, 3, 3)), angles, x, span)[2]
-    peak = np.linalg.norm(pushes, axis=-1).max(axis=1)
+    span = np.full(len(plain), beats)
+    turns = _jets(angles, beats, x)
+    peak = np.linalg.norm(moved(np.zeros((1, 3, 3)), *turns)[2], axis=-1).max(axis=1)
     over = ~limits.keep_turning(angles, span)
     order = np.lexsort((peak, over))
-    return _Ways(frames[order], angles[order], peak[order], over[order])
+    chosen = Piecewise(angles.knots, angles.pieces[order])
+    return _Ways(frames[order], chosen, peak[order], over[order])
+
+
+def _halting(plain: Floats, halt: int) -> Piecewise:
+    """The same paths with halts, as few loops as can be between them, one more or one fewer."""
+    ends = [np.stack(polynomial(plain, np.array([x])), axis=1)[:, :, 0] for x in (0.0, 1.0)]
+    share = STOP_SHARE * halt / PARTS
+    ahead = ends[1][:, 0, 0] - ends[0][:, 0, 0] - share * (ends[0][:, 1, 0] + ends[1][:, 1, 0])
+    # Candidates come in threes, a loop apart; they are set about the middle one that hardly turns.
+    middle = ahead.reshape(-1, len(LOOPS))[:, 1]
+    ends[1][:, 0, 0] -= 2 * np.pi * np.round(middle / (2 * np.pi)).repeat(len(LOOPS))
+    return halting(ends[0], ends[1], halt)
+
+
+def _jets(paths: Piecewise, beats: float, x: Floats) -> list[Floats]:
+    """Value, rate and acceleration by beats of n paths, each (n, k, m)."""
+    each = [hand_at(_row([paths], k), beats, x) for k in range(len(paths.pieces))]
+    return [np.array(part) for part in zip(*each, strict=True)]
 
 
 class _Best(NamedTuple):
@@ -380,10 +404,6 @@ class _Best(NamedTuple):
 
     score: tuple[float, float, float]  # limits broken, shortage, harshness
     found: Found
-
-    @property
-    def kept(self) -> bool:
-        return self.found.kept
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -396,10 +416,12 @@ class _Search:
     room: Room
     limits: LinkLimits
     beside: Around
-    ways: _Ways
 
-    def best(self, asides: Floats | None) -> _Best:
-        """The best pair of the plain hand paths, or of those led aside (n, 3) [shares of the arm]."""
+    def best(self, asides: Floats | None, ways: _Ways) -> _Best:
+        """The best pair of tether paths with the plain hand paths, or with those led aside.
+
+        `asides` are (n, 3) [shares of the arm].
+        """
         sets = self._hands(asides)
         spans = [np.full(len(paths.pieces), self.beats) for paths in sets]
         figures = [
@@ -410,10 +432,10 @@ class _Search:
         over = ~np.concatenate(
             [self.limits.keep_moving(*pair, self.room) for pair in zip(sets, spans, strict=True)]
         )
-        broken = over[:, None].astype(int) + self.ways.over
+        broken = over[:, None].astype(int) + ways.over
         harsh = (
             push[:, None] / self.limits.hand_acceleration
-            + self.ways.peak / self.limits.turn_acceleration
+            + ways.peak / self.limits.turn_acceleration
         )
         far = 10.0 * np.maximum(reach - self.room.arm, 0.0)[:, None]
         # Pairs that break more limits than others need no look.
@@ -421,7 +443,7 @@ class _Search:
         own, turned = np.unique(h, return_inverse=True)
         x = shares()[::STRIDE]
         hands = np.concatenate([places(paths, x) for paths in sets])[own]
-        tethers, wide = self._turns(np.arange(len(self.ways.peak)), x)
+        tethers, wide = self._turns(ways, np.arange(len(ways.peak)), x)
         coarse = least_gaps(
             hands[:, None], tethers[None], wide[None], rods_of(rough(self.room.shape)),
             self.beside.arrays(STRIDE),
@@ -430,7 +452,7 @@ class _Search:
 
         def finely(part: Ints) -> _Best:
             rows, turns = h[part], w[part]
-            return self._finely(sets, rows, turns, far[rows, 0], harsh[rows, turns])
+            return self._finely(sets, ways, rows, turns, far[rows, 0], harsh[rows, turns])
 
         best = finely(order[:FIRST])
         if not best.found.clean and len(order) > FIRST:
@@ -440,7 +462,7 @@ class _Search:
             score=(float(lawful), *best.score[1:]), found=best.found._replace(kept=lawful == 0)
         )
 
-    def _hands(self, asides: Floats | None) -> list[HandPaths]:
+    def _hands(self, asides: Floats | None) -> list[Piecewise]:
         n = 1 if asides is None else len(asides)
         arm, out = self.room.arm, sign_of(self.room.side)
         return hand_paths(
@@ -449,22 +471,24 @@ class _Search:
             aside=None if asides is None else asides * np.array([out, 1.0, 1.0]) * arm,
         )  # fmt: skip
 
-    def _turns(self, rows: Ints, x: Floats) -> tuple[Floats, Floats]:
+    def _turns(self, ways: _Ways, rows: Ints, x: Floats) -> tuple[Floats, Floats]:
         """Tethers and what lies across them in the prop's plane, each (rows, k, 3)."""
-        frames, angles = self.ways.frames[rows], self.ways.angles[rows]
-        tethers = pointings(frames, angles, x)
+        frames, turns = ways.frames[rows], places(ways.angles, x)[rows]
+        tethers = pointings(frames, turns)
         if not self.room.flat:
             return tethers, tethers
         planes = [
             _planes(frame, own, _tilts(frame, own, self.first, self.last), x, tether)
-            for frame, own, tether in zip(frames, angles, tethers, strict=True)
+            for frame, own, tether in zip(frames, turns, tethers, strict=True)
         ]
         return tethers, np.asarray(np.cross(np.array(planes), tethers), dtype=np.float64)
 
-    def _finely(self, sets: list[HandPaths], h: Ints, w: Ints, far: Floats, harsh: Floats) -> _Best:
+    def _finely(
+        self, sets: list[Piecewise], ways: _Ways, h: Ints, w: Ints, far: Floats, harsh: Floats
+    ) -> _Best:
         """The best of the pairs of hand path h and tether path w, by every look."""
         x = shares()
-        tethers, wide = self._turns(w, x)
+        tethers, wide = self._turns(ways, w, x)
         hands = np.concatenate([places(_row(sets, int(row)), x) for row in h])
         rods, (starts, axes, radii) = rods_of(self.room.shape), self.beside.arrays()
         gaps = least_gaps(hands, tethers, wide, rods, (starts, axes, radii))
@@ -475,7 +499,7 @@ class _Search:
         needed = min(CLEAN, float(ends) - ROUND)  # no link is clearer than its ends
         short, hard = _scores(gaps, needed, far, harsh)
         k = int(_order(short, hard)[0])
-        law = _law(_row(sets, int(h[k])), self.ways, int(w[k]), self.beats, self.first, self.last)
+        law = _law(_row(sets, int(h[k])), ways, int(w[k]), self.beats, self.first, self.last)
         return _Best(
             score=(0.0, float(short[k]), float(hard[k])),
             found=Found(law, kept=True, gap=float(gaps[k]), needed=needed),
@@ -493,18 +517,18 @@ def _order(short: Floats, hard: Floats) -> Ints:
     return np.asarray(np.lexsort((hard, short)), dtype=np.int64)
 
 
-def hand_at(paths: HandPaths, beats: float, x: Floats) -> tuple[Floats, Floats, Floats]:
-    """The first hand path and its derivatives by beats, at shares of its beats.
+def hand_at(paths: Piecewise, beats: float, x: Floats) -> tuple[Floats, Floats, Floats]:
+    """The first of some paths and its derivatives by beats, at shares of its beats.
 
     Parameters
     ----------
-    paths : HandPaths
+    paths : Piecewise
     beats : float
     x : ndarray, shape (k,) [1]
 
     Returns
     -------
-    hand, rate, acceleration : ndarray, shape (k, 3) [m, m/beat, m/beat², body frame]
+    value, rate, acceleration : ndarray, shape (k, m) [m, m/beat, m/beat², body frame, or rad and so on]
 
     Notes
     -----
@@ -512,7 +536,7 @@ def hand_at(paths: HandPaths, beats: float, x: Floats) -> tuple[Floats, Floats, 
     """
     knots = np.array(paths.knots) / PARTS
     index = np.clip(np.searchsorted(knots, x, side="right") - 1, 0, len(knots) - 2)
-    parts = np.empty((3, len(x), 3))
+    parts = np.empty((3, len(x), paths.pieces.shape[-1]))
     for k in np.unique(index):
         chosen = index == k
         width = knots[k + 1] - knots[k]
@@ -523,19 +547,18 @@ def hand_at(paths: HandPaths, beats: float, x: Floats) -> tuple[Floats, Floats, 
 
 
 def _law(
-    hand: HandPaths, ways: _Ways, row: int, beats: float, first: Motion, last: Motion
+    hand: Piecewise, ways: _Ways, row: int, beats: float, first: Motion, last: Motion
 ) -> LinkLaw:
-    frame, angles = ways.frames[row], ways.angles[row]
-    return LinkLaw(
-        beats=beats, hand=hand, frame=frame, angles=angles, tilt=_tilts(frame, angles, first, last)
-    )
+    frame, angles = ways.frames[row], _row([ways.angles], row)
+    tilt = _tilts(frame, places(angles, np.array([0.0, 1.0]))[0], first, last)
+    return LinkLaw(beats=beats, hand=hand, frame=frame, angles=angles, tilt=tilt)
 
 
-def _row(sets: list[HandPaths], row: int) -> HandPaths:
+def _row(sets: list[Piecewise], row: int) -> Piecewise:
     """One path of several stacks, counted through."""
     for paths in sets:
         if row < len(paths.pieces):
-            return HandPaths(paths.knots, paths.pieces[row : row + 1])
+            return Piecewise(paths.knots, paths.pieces[row : row + 1])
         row -= len(paths.pieces)
     raise ValueError("there is no such path")
 
@@ -551,28 +574,29 @@ def _rows(motion: Motion, count: int) -> Motion:
 
 
 def _planes(
-    frame: Floats, angles: Floats, tilt: tuple[float, float], x: Floats, tether: Floats
+    frame: Floats, turns: Floats, tilt: tuple[float, float], x: Floats, tether: Floats
 ) -> Floats:
-    """Planes of one tether path, shape (k, 3) [1, body frame]."""
-    alpha, psi = polynomial(angles, x)[0].T
-    up = np.stack(
-        (-np.sin(psi) * np.cos(alpha), -np.sin(psi) * np.sin(alpha), np.cos(psi)), axis=-1
-    )
-    up = up @ frame
+    """Planes of one tether path with its azimuth and elevation (k, 2), shape (k, 3) [1, body frame]."""
+    up = _up(turns) @ frame
     turn = tilt[0] + (tilt[1] - tilt[0]) * smooth_step(x)[0]
     return np.asarray(np.cos(turn)[:, None] * up + np.sin(turn)[:, None] * np.cross(tether, up))
 
 
-def _tilts(frame: Floats, angles: Floats, first: Motion, last: Motion) -> tuple[float, float]:
-    """Tilt of the plane about the tether at both ends, the shorter way round [rad]."""
-    start = _tilt(frame, angles, 0.0, first.plane)
-    turn = _tilt(frame, angles, 1.0, last.plane) - start
-    return start, start + (turn + np.pi) % (2 * np.pi) - np.pi
+def _up(turns: Floats) -> Floats:
+    """What lies across a tether towards the pole, in the frame's own axes."""
+    alpha, psi = turns[..., 0], turns[..., 1]
+    return np.stack(
+        (-np.sin(psi) * np.cos(alpha), -np.sin(psi) * np.sin(alpha), np.cos(psi)), axis=-1
+    )
 
 
-def _tilt(frame: Floats, angles: Floats, x: float, plane: Floats) -> float:
-    alpha, psi = polynomial(angles, np.array([x]))[0][0]
-    ca, sa, cp, sp = np.cos(alpha), np.sin(alpha), np.cos(psi), np.sin(psi)
-    up = np.array([-sp * ca, -sp * sa, cp]) @ frame
-    tether = np.array([cp * ca, cp * sa, sp]) @ frame
-    return float(np.arctan2(plane @ np.cross(tether, up), plane @ up))
+def _tilts(frame: Floats, turns: Floats, first: Motion, last: Motion) -> tuple[float, float]:
+    """Tilt of the plane about the tether at both ends, the shorter way round [rad].
+
+    `turns`: azimuth and elevation, (k, 2), the first and the last at the ends.
+    """
+    tilts = []
+    for turn, state in ((turns[0], first), (turns[-1], last)):
+        up, plane = _up(turn) @ frame, state.plane
+        tilts.append(float(np.arctan2(plane @ np.cross(state.tether, up), plane @ up)))
+    return tilts[0], tilts[0] + (tilts[1] - tilts[0] + np.pi) % (2 * np.pi) - np.pi

@@ -15,7 +15,7 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.geometry.bodies import Body, Side
-from sequencer.motion.handpaths import hand_paths
+from sequencer.motion.handpaths import hand_paths, whole
 from sequencer.motion.joining import (
     LINK_BEATS,
     VERDICTS,
@@ -137,7 +137,7 @@ def _shortest(first: Motion, last: Motion, room: Room, limits: LinkLimits) -> Fl
         turns: Bools = np.zeros(left.size, dtype=np.bool_)
         for way in sphere_candidates(stacked(a, b), span, peaks=False):
             rest = np.flatnonzero(~turns & np.isfinite(way.peak))
-            turns[rest] = limits.keep_turning(way.angles[rest], span[rest])
+            turns[rest] = limits.keep_turning(whole(way.angles[rest]), span[rest])
         found[left[turns]] = beats
     return found
 

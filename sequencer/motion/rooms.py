@@ -11,7 +11,7 @@ import numpy as np
 from sequencer.arrays import Bools, Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.composed import ROUNDING
-from sequencer.motion.handpaths import HandPaths, controls, hand_figures
+from sequencer.motion.handpaths import Piecewise, hand_figures
 from sequencer.motion.props import TETHER_RADIUS, Prop, Solid, Spot
 
 REACH_SLACK = 1e-3  # [m]
@@ -71,7 +71,7 @@ class LinkLimits:
     hand_speed: float = 4.0  # [m/beat]
     hand_acceleration: float = 25.0  # [m/beat²]
 
-    def keep_turning(self, angles: Floats, beats: Floats) -> Bools:
+    def keep_turning(self, angles: Piecewise, beats: Floats) -> Bools:
         """Which of n tether paths keep the limits, shape (n,), from proven bounds."""
         turn, push = tether_figures(angles, beats)
         return np.asarray(
@@ -79,7 +79,7 @@ class LinkLimits:
             & (push.max(axis=1) * ROUNDING <= self.turn_acceleration)
         )
 
-    def keep_moving(self, paths: HandPaths, beats: Floats, room: Room) -> Bools:
+    def keep_moving(self, paths: Piecewise, beats: Floats, room: Room) -> Bools:
         """Which of n hand paths keep the limits and the arm's reach, shape (n,), from proven bounds."""
         reach, speed, push = hand_figures(paths, beats, body=room.body, side=room.side)
         return np.asarray(
@@ -89,13 +89,13 @@ class LinkLimits:
         )
 
 
-def tether_figures(angles: Floats, beats: Floats) -> tuple[Floats, Floats]:
+def tether_figures(angles: Piecewise, beats: Floats) -> tuple[Floats, Floats]:
     """Proven bounds of turning rate and turning acceleration on each sixteenth of n paths.
 
     Parameters
     ----------
-    angles : ndarray, shape (n, 6, 2) [rad]
-        Quintics of azimuth and elevation.
+    angles : Piecewise
+        Azimuth and elevation.
     beats : ndarray, shape (n,) [beats]
 
     Returns
@@ -106,8 +106,7 @@ def tether_figures(angles: Floats, beats: Floats) -> tuple[Floats, Floats]:
     -----
     Source: |d'|² = ψ'² + cos²ψ·α'² and its derivative, with control points. Upper bounds.
     """
-    span = beats[:, None, None]
-    sizes = [np.abs(controls(angles, order)).max(axis=2) / span**order for order in range(3)]
+    sizes = [np.abs(angles.controls(order, beats)).max(axis=2) for order in range(3)]
     steep = np.minimum(sizes[0][..., 1], 1.0)  # bound of |sin ψ|
     alpha1, psi1 = sizes[1][..., 0], sizes[1][..., 1]
     turn = np.hypot(alpha1, psi1)

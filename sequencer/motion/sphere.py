@@ -142,15 +142,15 @@ def sphere_candidates(ends: Ends, beats: Floats, *, peaks: bool = True) -> Itera
             yield SpherePaths(frames, coefficients, np.where(usable, peak, np.inf))
 
 
-def pointings(frames: Floats, angles: Floats, x: Floats) -> Floats:
+def pointings(frames: Floats, turns: Floats) -> Floats:
     """Directions alone.
 
     Parameters
     ----------
     frames : ndarray, shape (n, 3, 3) [1]
         Rows p₁, p₂ and the pole.
-    angles : ndarray, shape (n, 6, 2) [rad]
-    x : ndarray, shape (k,) [1]
+    turns : ndarray, shape (n, k, 2) [rad]
+        Azimuth and elevation.
 
     Returns
     -------
@@ -160,7 +160,6 @@ def pointings(frames: Floats, angles: Floats, x: Floats) -> Floats:
     -----
     Source: this module's head. Exact.
     """
-    turns = x[:, None] ** np.arange(6) @ angles
     alpha, psi = turns[..., 0], turns[..., 1]
     level = np.cos(psi)
     return np.asarray(
@@ -189,11 +188,33 @@ def directions(
     -----
     Source: derivatives of spherical coordinates. Exact.
     """
+    scale = beats[:, None, None]
     value, rate, acceleration = polynomial(angles, x)
+    return moved(frames, value, rate / scale, acceleration / scale**2)
+
+
+def moved(
+    frames: Floats, value: Floats, rate: Floats, acceleration: Floats
+) -> tuple[Floats, Floats, Floats]:
+    """Direction and its derivatives from those of azimuth and elevation.
+
+    Parameters
+    ----------
+    frames : ndarray, shape (n, 3, 3) [1]
+        Rows p₁, p₂ and the pole; zeros for the local frame.
+    value, rate, acceleration : ndarray, shape (n, k, 2) [rad, rad/beat, rad/beat²]
+
+    Returns
+    -------
+    tether, rate, acceleration : ndarray, shape (n, k, 3) [1, 1/beat, 1/beat²]
+
+    Notes
+    -----
+    Source: derivatives of spherical coordinates. Exact.
+    """
     alpha, psi = value[..., 0], value[..., 1]
-    scale = beats[:, None]
-    alpha1, psi1 = rate[..., 0] / scale, rate[..., 1] / scale
-    alpha2, psi2 = acceleration[..., 0] / scale**2, acceleration[..., 1] / scale**2
+    alpha1, psi1 = rate[..., 0], rate[..., 1]
+    alpha2, psi2 = acceleration[..., 0], acceleration[..., 1]
     ca, sa, cp, sp = np.cos(alpha), np.sin(alpha), np.cos(psi), np.sin(psi)
     zero = np.zeros_like(ca)
     radial = np.stack((cp * ca, cp * sa, sp), axis=-1)

@@ -17,7 +17,7 @@ import numpy as np
 from sequencer.arrays import Floats, Ints
 from sequencer.motion.chain import Turn, Vector
 from sequencer.motion.composed import ComposedLaw
-from sequencer.motion.handpaths import PARTS
+from sequencer.motion.handpaths import PARTS, Piecewise
 from sequencer.motion.hands import Mirrored, Retimed
 from sequencer.motion.links import LinkLaw
 from sequencer.motion.phases import CosineSteps, Phase, Steps, Wave, smooth_step
@@ -330,31 +330,43 @@ class _Steps:
         return value + jump * step, jump / width * rate
 
 
+class _Pieces:
+    """Paths of links, whatever their knots."""
+
+    def __init__(self, paths: Sequence[Piecewise]) -> None:
+        most = max(len(path.knots) for path in paths)
+        self.knots = np.full((len(paths), most), np.inf)
+        for k, path in enumerate(paths):
+            self.knots[k, : len(path.knots)] = np.array(path.knots) / PARTS
+        counts = np.array([len(path.knots) - 1 for path in paths])
+        self.last = counts - 1
+        self.first = np.concatenate([[0], np.cumsum(counts)[:-1]])
+        self.pieces = np.concatenate([path.pieces[0] for path in paths])
+
+    def at(self, rows: Ints, x: Floats) -> Jet:
+        """Value and slope by the share of the link, each (m, n)."""
+        knots, each = self.knots[rows], np.arange(len(rows))
+        index = np.clip(np.sum(knots <= x[:, None], axis=1) - 1, 0, self.last[rows])
+        begin = knots[each, index]
+        width = knots[each, index + 1] - begin
+        value, slope = _quintic(self.pieces[self.first[rows] + index], (x - begin) / width)
+        return value, slope / width
+
+
 class _Links:
     """Links, whatever their knots."""
 
     def __init__(self, links: Sequence[LinkLaw]) -> None:
         self.beats = np.array([link.beats for link in links])
         self.frame = np.stack([link.frame for link in links])
-        self.angles = np.stack([link.angles for link in links])
-        most = max(len(link.hand.knots) for link in links)
-        self.knots = np.full((len(links), most), np.inf)
-        for k, link in enumerate(links):
-            self.knots[k, : len(link.hand.knots)] = np.array(link.hand.knots) / PARTS
-        counts = np.array([len(link.hand.knots) - 1 for link in links])
-        self.last = counts - 1
-        self.first = np.concatenate([[0], np.cumsum(counts)[:-1]])
-        self.pieces = np.concatenate([link.hand.pieces[0] for link in links])
+        self.hands = _Pieces([link.hand for link in links])
+        self.angles = _Pieces([link.angles for link in links])
 
     def at(self, rows: Ints, beats: Floats) -> Floats:
         span = self.beats[rows]
         x = beats / span
-        knots, each = self.knots[rows], np.arange(len(rows))
-        index = np.clip(np.sum(knots <= x[:, None], axis=1) - 1, 0, self.last[rows])
-        begin = knots[each, index]
-        width = knots[each, index + 1] - begin
-        place, speed = _quintic(self.pieces[self.first[rows] + index], (x - begin) / width)
-        angles, slopes = _quintic(self.angles[rows], x)
+        place, speed = self.hands.at(rows, x)
+        angles, slopes = self.angles.at(rows, x)
         alpha, psi = angles
         alpha1, psi1 = slopes / span
         ca, sa, cp, sp = np.cos(alpha), np.sin(alpha), np.cos(psi), np.sin(psi)
@@ -363,7 +375,7 @@ class _Links:
         east = np.stack((-sa, ca, np.zeros_like(ca)))
         local = np.stack((radial, psi1 * up + cp * alpha1 * east))  # (2, 3, n)
         tether = np.einsum("tin,nij->tjn", local, self.frame[rows])
-        return np.stack((place, speed / (span * width), *tether))
+        return np.stack((place, speed / span, *tether))
 
 
 def _quintic(coefficients: Floats, x: Floats) -> Jet:

@@ -11,7 +11,7 @@ from sequencer.motion.blocks import block_laws
 from sequencer.motion.carriage import Carriage, beyond_upright
 from sequencer.motion.course import Course, Span
 from sequencer.motion.feasibility import body_gap, props_gap, reach_left
-from sequencer.motion.handpaths import hand_figures, hand_paths, places
+from sequencer.motion.handpaths import Piecewise, halting, hand_figures, hand_paths, places
 from sequencer.motion.library import cycle_beats, law_for, patterns
 from sequencer.motion.link_gaps import LOOKS, around, least_gaps, rods_of, rough
 from sequencer.motion.links import hand_at, limit_broken, link, pace_broken
@@ -83,8 +83,8 @@ def test_rest_is_as_it_was_measured_and_long_ropes_lie_ahead():
     assert np.linalg.norm(state.hand - body.shoulder("left")) <= body.arm_length - 0.02
 
 
-PASSING = ("static-spin", "extension", "antispin-flower-3", "antispin-flower-4", "inspin-flower-3",
-           "isolation", "butterfly", "wheel-spin", "two-beat-weave", "three-beat-weave")  # fmt: skip
+PASSING = ("static-spin", "extension", "antispin-flower-3", "inspin-flower-3", "butterfly",
+           "wheel-spin", "two-beat-weave")  # fmt: skip
 
 
 @pytest.mark.parametrize(
@@ -195,6 +195,24 @@ def test_a_path_led_aside_meets_both_ends_smoothly(seed):
                         hand_at(paths, beats, np.linspace(0, 1, 50))[0], atol=1e-12)  # fmt: skip
 
 
+@pytest.mark.parametrize("halt", [2, 4])
+def test_a_tether_that_halts_meets_both_ends_and_stands_still_between(halt):
+    rng = np.random.default_rng(3)
+    start, end = rng.normal(size=(2, 6, 3, 2))
+    paths = halting(start, end, halt)
+    for k in range(6):
+        one = Piecewise(paths.knots, paths.pieces[k : k + 1])
+        for state, x in ((start, 0.0), (end, 1.0)):
+            assert_allclose(np.concatenate(hand_at(one, 1.0, np.array([x]))), state[k], atol=1e-9)
+        for knot in paths.knots[1:-1]:
+            for d in (-1e-9, 1e-9):
+                _, rate, push = hand_at(one, 1.0, np.array([knot / 16 + d]))
+                assert_allclose(rate, 0, atol=1e-5)
+                assert_allclose(push, 0, atol=1e-4)
+        stop = places(one, np.array([halt / 16]))[0, 0]
+        assert_allclose(stop, start[k, 0] + 0.4 * start[k, 1] * halt / 16, atol=1e-12)
+
+
 @pytest.mark.parametrize("name", ["poi 0.5", "staff 1.4", "club", "fan", "hoop 0.85"])
 def test_gaps_at_the_looks_are_those_of_the_true_shape(name):
     """Against nearest points of segments, body by body; a hoop's rim to the centimetre that is spared."""
@@ -271,6 +289,44 @@ def test_the_same_link_is_found_again():
     links._linked.cache_clear()
     again = link(still, start, 2.0, room)
     assert again is not first
-    assert np.array_equal(again.angles, first.angles)
+    assert np.array_equal(again.angles.pieces, first.angles.pieces)
     assert np.array_equal(again.frame, first.frame)
     assert np.array_equal(again.hand.pieces, first.hand.pieces)
+
+
+def test_a_link_with_halts_is_smooth_and_within_its_bounds():
+    """Out of a buzzsaw the prop is stopped first: as twice continuously differentiable as any link."""
+    body, prop = Body(stature=2.0), poi(0.6)
+    law = block_laws(
+        dict.fromkeys(SIDES, ("buzzsaw", {})), timing="together", direction="same",
+        cycle=cycle_beats("buzzsaw", {}, patterns()), body=body,
+        tethers=dict.fromkeys(SIDES, prop.length),
+    )["right"]  # fmt: skip
+    last = rest("right", body, prop).at(np.array(0.0))
+    own = link(law.at(np.array(16.0)), last, 2.0, room_of(body, "right", prop))
+    assert len(own.angles.knots) == 4
+    beats = np.linspace(0, 2, 3201)
+    motion = own.at(beats)
+    for low, high, bounds in own.parts:
+        here = (beats >= low) & (beats <= high)
+        assert np.linalg.norm(motion.tether_rate[here], axis=-1).max() <= bounds.turn_rate
+        push = np.linalg.norm(motion.tether_acceleration[here], axis=-1).max()
+        assert push <= bounds.turn_acceleration
+        wide = np.diff(motion.plane[here], axis=0) / np.diff(beats[here])[:, None]
+        assert np.linalg.norm(wide, axis=-1).max() <= bounds.frame_rate + 1e-6
+    step = beats[1]
+    rates = (motion.tether[2:] - motion.tether[:-2]) / (2 * step)
+    assert_allclose(rates, motion.tether_rate[1:-1], atol=1e-3)
+    pushes = (motion.tether_rate[2:] - motion.tether_rate[:-2]) / (2 * step)
+    assert_allclose(pushes, motion.tether_acceleration[1:-1], atol=0.3)
+    gaps = least_gaps(
+        motion.hand, motion.tether, motion.tether, rods_of(prop.solids),
+        _still(body, len(beats)),
+    )  # fmt: skip
+    assert gaps > 0  # 6 cm inside without a halt
+
+
+def _still(body, count):
+    """A body that stands still, for so many looks."""
+    low, high = Carriage(body=body).capsule_ends(np.zeros(count))
+    return low, high - low, np.array([capsule.radius for capsule in body.capsules])

@@ -106,7 +106,8 @@ def test_longer_links_leave_rest_between_blocks_and_do_not_begin_before_the_song
         "rest", "link", "block", "link", "rest", "link", "block", "link", "rest"
     ]  # fmt: skip
     # 1.2 beats between: no more than half a beat each way, though neither link is clean then
-    assert (spans[3].end, spans[5].start) == (40.5, 40.7)
+    assert spans[3].end <= 40.5
+    assert spans[5].start >= 40.7
     asked = course(hard(8.0), hard(41.2), lead=0.5, straight=[(40.0, 41.2)]).spans
     assert (asked[3].start, asked[3].end) == (40.0, 41.2)
 
