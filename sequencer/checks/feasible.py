@@ -30,6 +30,8 @@ from sequencer.motion.feasibility import (
 from sequencer.motion.peaks import Peak, fastest_wick, hardest_pull, hardest_twist
 from sequencer.motion.props import Prop
 from sequencer.motion.tension import GRAVITY, TautTempo, hand_work, lowest_tempo
+from sequencer.motion.windows import ways_out
+from sequencer.show.dances import dance_of
 from sequencer.show.staged import Staged
 
 SOURCE = "docs/motion.md, section 6"
@@ -50,6 +52,7 @@ LIMIT_ERROR = 1e-3  # of a limit: what is over it by less has met it exactly
 _Figure = tuple[
     str, float, Callable[..., Peak] | None, float, str
 ]  # words, bound, search, limit, unit
+SAME = 1e-6  # [beats]
 PACE_ERROR = 0.1  # [beats a minute] of the lowest tempo that keeps a tether taut
 
 
@@ -79,6 +82,17 @@ class _Asked:
         course = self.dancer.courses[side]
         spans = course.spans if isinstance(course, Course) else ()
         return [spans[0].start, *(span.end for span in spans)], spans
+
+    def ways_out(self, span: Span, side: Side) -> tuple[str, ...]:
+        """What would let a block fit its performer, each tried; empty where nothing was found."""
+        if span.kind != "block" or self.show.read is None:
+            return ()
+        for block in self.show.blocks_of(self.dancer.name):
+            if side in block.hands and abs(block.start - span.start) < SAME:
+                show = self.show.show
+                record = show.cast[show.names.index(self.dancer.name)]
+                return ways_out(dance_of(block, record, self.show.tempo, self.show.book))
+        return ()
 
     def finding(
         self,
@@ -247,7 +261,8 @@ def _reach(asked: _Asked, side: Side) -> list[Finding]:
                 f"{span.label}, {side} hand: the hand would be {length_words(left.value)} out of reach: "
                 f"{body.arm_length - left.value:.3f} m from the shoulder, with an arm of "
                 f"{body.arm_length:.3f} m",
-                ("take a smaller hand_radius", "move the centre nearer with across, ahead or up"),
+                asked.ways_out(span, side)
+                or ("take a smaller hand_radius", "move the centre nearer with across, ahead or up"),
                 at=left.beat,
             )
         )  # fmt: skip
@@ -277,9 +292,9 @@ def _own_body(asked: _Asked, side: Side) -> list[Finding]:
                 asked.finding(
                     "self-hit", "stop" if grave else "warn", span,
                     f"{span.label}, {side} hand: the prop goes {length_words(gap.value)} into the {part}",
-                    ("move the centre away from the body with ahead or across",
-                     "take a shorter tether" if prop.flexible else f"take a smaller {prop.kind}",
-                     "take a smaller hand_radius")
+                    asked.ways_out(span, side)
+                    or ("take a shorter tether" if prop.flexible else f"take a smaller {prop.kind}",
+                        "choose another pattern")
                     if block else ("give the link more beats", "choose another shift after it"),
                     at=gap.beat,
                 )
@@ -343,12 +358,12 @@ def _tangles(asked: _Asked) -> list[Finding]:
         kinds = {span.kind for span in spans}
         grave = kinds == {"block"} or bool(asked.dancer.is_lit(np.array(gap.beat)))
         severity: Severity = "stop" if grave else "warn"
+        ways = asked.ways_out(spans[0], SIDES[0]) if kinds == {"block"} else ()
         told.append(
             asked.finding(
                 "self-tangle", severity, spans[0],
                 f"{label}: {_meeting(names, gap.label)} meet",
-                ("change the hands' timing or direction", "move the hands apart with across or ahead",
-                 "shift one hand's pattern"),
+                ways or ("change the hands' timing or direction", "shift one hand's pattern"),
                 at=gap.beat,
             )
         )  # fmt: skip

@@ -36,6 +36,12 @@ class Window:
     best: float  # of the right hand, or of the only one
     apart: float = 0.0  # of the left hand less the right one's
 
+    @property
+    def words(self) -> str:
+        """The window for people, in whole centimetres that lie in it."""
+        low, high = np.ceil(100 * self.low - 1e-6), np.floor(100 * self.high + 1e-6)
+        return f"{low:.0f} cm" if low >= high else f"{low:.0f} to {high:.0f} cm"
+
     def holds(self, value: float) -> bool:
         """Whether a value lies in it."""
         return self.low - 1e-9 <= value <= self.high + 1e-9
@@ -89,6 +95,37 @@ def window_of(dance: Dance, name: str) -> Window | None:
     free = without(dance, name)
     fit = fitted(free)
     return _windows(free, fit, (name,)).get(name) if fit.fits else None
+
+
+def ways_out(dance: Dance) -> tuple[str, ...]:
+    """What would let a dance fit that does not, each tried, in words; empty where nothing was found.
+
+    Parameters
+    ----------
+    dance : Dance
+
+    Raises
+    ------
+    ValueError
+        If a pattern or a parameter is not known, or out of range.
+    """
+    own = sorted(
+        {name for _, given in dance.parts.values() for name in given}.intersection(
+            (*OFFSETS, *SIZES)
+        )
+    )
+    out = []
+    for name in own:
+        window = window_of(dance, name)
+        now = [float(dance.values(s)[name]) for s in dance.sides if name in dance.parts[s][1]]
+        if window is not None and not all(window.holds(value) for value in now):
+            out.append(f"{name} {window.words} (now {_centimetres(now[0])})")
+    if not out and len(own) > 1 and fitted(without(dance, *own)).fits:
+        names = f"{', '.join(own[:-1])} and {own[-1]}"
+        out.append(f"leave {names} out: the pattern is then placed where it fits")
+    if out:
+        return tuple(out)
+    return tuple(f"it fits with {words}" for words in _openers(dance, fitted(dance)))
 
 
 def without(dance: Dance, *names: str) -> Dance:
@@ -249,6 +286,10 @@ def short_of(fit: Fit) -> str:
             return f"the prop still goes {_length(-worst)} into the {near}"
         return f"the prop comes within {_length(worst)} of the {near}"
     return ""
+
+
+def _centimetres(value: float) -> str:
+    return f"{100 * value:.3g} cm"
 
 
 def _length(value: float) -> str:

@@ -5,8 +5,6 @@ from dataclasses import replace
 from itertools import pairwise
 from typing import Any
 
-import numpy as np
-
 from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body
 from sequencer.motion import library
@@ -14,7 +12,6 @@ from sequencer.motion.blocks import block_laws
 from sequencer.motion.carriage import Carriage, carried
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
-from sequencer.motion.fits import Dance
 from sequencer.motion.fitting import fitted
 from sequencer.motion.law import Law
 from sequencer.motion.leeway import leeways_of
@@ -23,6 +20,7 @@ from sequencer.motion.props import Prop as Held
 from sequencer.motion.rests import rest
 from sequencer.motion.rooms import room_of
 from sequencer.motion.sequence import LEAD, assembled
+from sequencer.show.dances import dance_of, sides_of
 from sequencer.show.expansion import expanded
 from sequencer.show.floors import floor_path, standings
 from sequencer.show.hearing import as_counted
@@ -119,27 +117,11 @@ def _fitted(
     if block.link:
         return block
     record = read.show.cast[read.show.names.index(block.who)]
-    other: dict[Side, Side] = {"left": "right", "right": "left"}
-    own = other if block.mirrored else {side: side for side in other}
-    beats = np.arange(np.floor(block.start), np.ceil(block.end) + 0.5)
-    pace = 60.0 * tempo.rates(beats)
     try:
-        fit = fitted(
-            Dance(
-                parts={
-                    own[side]: (part.pattern, part.parameters) for side, part in block.hands.items()
-                },
-                timing=block.timing,
-                direction=block.direction,
-                cycle=block.cycle,
-                tempo=(float(pace.min()), float(pace.max())),
-                body=record.body,
-                props={own[side]: record.props[side].held() for side in block.hands},
-                book=book,
-            )
-        )
+        fit = fitted(dance_of(block, record, tempo, book))
     except ValueError:
         return block  # block_laws says it, with the place of the block
+    own = sides_of(block)
     hands = {
         side: replace(part, fitted=dict(fit.values.get(own[side], {})))
         for side, part in block.hands.items()
