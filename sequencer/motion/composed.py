@@ -1,7 +1,6 @@
 """A law composed of a hand path and nested turns of the tether: what every family builds.
 
-Frame: body frame [m]. h = body turns · (centre + Σ slides + Σ arms), d = body turns · turns · d₀ and
-n = body turns · turns · n₀. Bounds: first the product rule on the coefficients (chain.py), then made
+Frame: body frame [m]. h = centre + Σ slides + Σ arms, d = turns · d₀ and n = turns · n₀. Bounds: first the product rule on the coefficients (chain.py), then made
 tight by certified interpolation: a vector f sampled every Δ lies within Δ²/8·sup|f''| of the chord
 between its samples, so sup|f| ≤ max|fᵢ| + Δ²/8·sup|f''|, and |f| ≤ max|fᵢ| + Δ/2·sup|f'| as well.
 Source: error of linear interpolation, any text on numerical analysis.
@@ -56,7 +55,6 @@ class ComposedLaw:
     tether: Vector  # d₀, unit
     plane: Vector  # n₀, unit, across d₀
     turns: tuple[Turn, ...]
-    body_turns: tuple[Turn, ...] = ()  # about the body's vertical axis, carry the hand too
     period: float  # [beats]
 
     def __post_init__(self) -> None:
@@ -81,11 +79,8 @@ class ComposedLaw:
         for arm in self.hand.arms:
             part = carried(arm.turns, (_column(arm.vector), still, still), row)
             place, speed, push = place + part[0], speed + part[1], push + part[2]
-        if self.body_turns:
-            place, speed, push = carried(self.body_turns, (place, speed, push), row)
-        turns = self.body_turns + self.turns
-        tether, rate, acceleration = carried(turns, (_column(self.tether), still, still), row)
-        plane = turned(turns, _column(self.plane), row)
+        tether, rate, acceleration = carried(self.turns, (_column(self.tether), still, still), row)
+        plane = turned(self.turns, _column(self.plane), row)
 
         def shaped(part: Floats) -> Floats:
             whole = np.broadcast_to(part, (3, row.size)).T
@@ -134,16 +129,11 @@ def _column(vector: Vector) -> Floats:
 
 @lru_cache(maxsize=4096)
 def _bounds(law: ComposedLaw) -> Bounds:
-    distance, own = hand_limits(law.hand)
-    turns = law.body_turns + law.turns
-    spin = turned_limits(turns, 1.0)
+    distance, hand = hand_limits(law.hand)
+    spin = turned_limits(law.turns, 1.0)
     reach = inf
     if isfinite(distance):
         reach = float(np.hypot(*law.hand.centre[:2])) + distance
-    hand: Limits = own
-    if law.body_turns:
-        size = float(np.linalg.norm(law.hand.centre)) + distance
-        hand = turned_limits(law.body_turns, size, own)
     if not isfinite(law.period):
         return Bounds(
             hand_speed=hand[0] * ROUNDING,

@@ -15,7 +15,7 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.motion import paths, planar, toroid, weaves
 from sequencer.motion.hands import Mirrored
 from sequencer.motion.law import Law
-from sequencer.motion.parameters import Parameter, Value
+from sequencer.motion.parameters import Free, Parameter, Room, Value
 from sequencer.motion.placing import APART
 from sequencer.motion.stations import StationPoint
 
@@ -50,6 +50,8 @@ class LawKind:
         "mirror", "turn", "way", "plane"
     ]  # how the second hand goes against the first
     stations: tuple[StationPoint, ...] = ()  # of a station pattern
+    free: tuple[Free, ...] = ()  # what to try besides offsets, where the prop meets body or prop
+    room: Callable[[Values], Room] = lambda _values: Room()  # for offsets
 
 
 def opposite_law(kind: LawKind, values: Values, wanted: Wanted) -> Law:
@@ -298,6 +300,13 @@ def _body_turn(values: Values, wanted: Wanted) -> Law:
     )
 
 
+_WEAVE_ROOMS: Mapping[str, Room] = {
+    "front": Room(across=(-0.15, 0.15), ahead=(-0.15, 0.5), up=(-0.3, 0.3)),
+    "behind": Room(across=(-0.15, 0.15), ahead=(-0.45, 0.15), up=(-0.3, 0.3)),
+    "overhead": Room(across=(-0.15, 0.15), ahead=(-0.3, 0.3), up=(-0.2, 0.3)),
+}  # the hand must still go to both sides, and cross where the name says
+
+
 def _loops(default: int, low: int, high: int) -> Parameter:
     return Parameter(name="loops", kind="count", default=default, low=low, high=high,
                      help="turns of the prop in one hand cycle")  # fmt: skip
@@ -319,6 +328,11 @@ def _four(values: Values) -> float:
     return 4.0
 
 
+# What to try, found by a search over props, statures and patterns (docs/motion.md, section 3.7).
+HAND_RADII = Free("hand_radius", (1.0, 0.75, 0.5, 0.3), share=True)
+_YAWS = Free("yaw", (0.0, 30.0, 45.0))
+_LOBES_LIE = (Free("begin", ("in", "out")), HAND_RADII, Free("from", (-90.0, 90.0, 0.0, -45.0)))
+
 RATIO = Parameter(
     name="ratio", kind="ratio", default=1.0, low=-24.0, high=24.0,
     help="turns of the prop in one turn of the hand, in the room; negative against the hand",
@@ -329,12 +343,14 @@ _BUILT_IN = (
         name="orbit", family="planar orbit", build=_orbit, cycle=_orbit_cycle,
         turns=one_turn, opposite="plane",
         parameters=(RATIO, HAND_RADIUS, TETHER, LAG, PLANE, TURN, FROM, YAW, *OFFSET),
+        free=(HAND_RADII, _YAWS),
     ),
     LawKind(
         name="isolation", family="planar orbit", build=_isolation,
         cycle=lambda values: max(planar.petals(values["ratio"]), 1.0),
         turns=one_turn, opposite="plane",
         parameters=(RATIO, TETHER, LAG, PLANE, TURN, FROM, YAW, *OFFSET),
+        free=(_YAWS,),
     ),
     LawKind(
         name="toroid", family="toroid", build=_toroid, cycle=lambda values: float(values["lobes"]),
@@ -352,6 +368,7 @@ _BUILT_IN = (
                       help="radius of the hand's circle; at most the arm's length"),
             TETHER, PLANE, TURN, FROM, *OFFSET,
         ),
+        free=_LOBES_LIE,
     ),
     LawKind(
         # split: half a loop in the two-beat weave, one and a half in the three-beat one, so that the
@@ -370,6 +387,14 @@ _BUILT_IN = (
                       "plane), while the hand crosses"),
             LEAD, TETHER, *OFFSET,
         ),
+        free=(
+            Free("swing", (75.0, 60.0, 90.0), props=("staff",)),
+            Free("lead", (135.0, 150.0, 90.0), props=("staff",)),
+            Free("width", (1.0, 1.15, 0.8)),
+            Free("lead", (0.0, -45.0)),
+            Free("swing", (0.0, 30.0, 60.0)),
+        ),
+        room=lambda values: _WEAVE_ROOMS[values["place"]],
     ),
     LawKind(
         # split: the second hand comes half a loop before or one and a half after the first, whichever
@@ -382,10 +407,17 @@ _BUILT_IN = (
                       help="of the plane, the way the hand goes, while it passes overhead"),
             LEAD, TETHER, *OFFSET,
         ),
+        free=(
+            Free("lean", (20.0, 0.0, 40.0)),
+            Free("width", (1.0, 1.2, 0.8)),
+            Free("lead", (0.0, 45.0), props=("staff",)),
+        ),
+        room=lambda _values: Room(across=(-0.2, 0.2), ahead=(-0.15, 0.15), up=(-0.15, 0.3)),
     ),
     LawKind(
         name="fountain", family="weave", build=_fountain, cycle=_two,
         turns=_two, opposite="way", parameters=(WAY, WIDTH, LEAD, TETHER, *OFFSET),
+        free=(Free("width", (1.0, 0.75, 0.5)), Free("lead", (0.0, 90.0), props=("staff",))),
     ),
     LawKind(
         name="corkscrew", family="weave", build=_corkscrew,
@@ -398,6 +430,8 @@ _BUILT_IN = (
                       help="of the arm over level where it is highest"),
             TETHER, *OFFSET,
         ),
+        free=(Free("low", (5.0, 30.0, 45.0, 60.0)),),
+        room=lambda _values: Room(across=(-0.2, 0.3), ahead=(-0.2, 0.4), up=(-0.2, 0.3)),
     ),
     LawKind(
         name="swing", family="swing", build=_swing, cycle=_two,
@@ -414,6 +448,7 @@ _BUILT_IN = (
         name="carry", family="carry", build=_carry, cycle=_four,
         turns=one_turn, opposite="plane",
         parameters=(HAND_RADIUS, TETHER, PLANE, TURN, FROM, *OFFSET),
+        free=(HAND_RADII,),
     ),
     LawKind(
         name="travelling", family="composite hand path", build=_travelling,
@@ -428,6 +463,7 @@ _BUILT_IN = (
                       help="turns of the prop in one hand cycle; negative against the hand"),
             LAG, TETHER, PLANE, TURN, *OFFSET,
         ),
+        free=(Free("size", (1.0, 0.75, 0.5), share=True),),
     ),
     LawKind(
         name="body-turn", family="body turn", build=_body_turn,
@@ -441,6 +477,8 @@ _BUILT_IN = (
                       help="how much farther from the middle of the body the spin is"),
             TETHER, *OFFSET,
         ),
+        free=(Free("towards", ("own", "right")), Free("apart", (0.0, 0.1, 0.2))),
+        room=lambda _values: Room(across=(-0.2, 0.2), ahead=(-0.2, 0.3), up=(-0.3, 0.3)),
     ),
 )  # fmt: skip
 

@@ -11,6 +11,7 @@ from functools import cache
 from importlib import resources
 from typing import Any
 
+from sequencer import units
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.kinds import (
     DEFAULT_TETHER,
@@ -20,13 +21,20 @@ from sequencer.motion.kinds import (
     opposite_law,
 )
 from sequencer.motion.law import Law
-from sequencer.motion.parameters import Parameter, Value, nearest, read_all
+from sequencer.motion.parameters import (
+    Parameter,
+    Room,
+    Value,
+    combinations,
+    nearest,
+    read_all,
+)
 from sequencer.motion.props import KINDS, USUAL_HANDS, PropKind
 from sequencer.motion.station_kind import station_kind
 
 _KEYS = {
     "family", "law", "set", "defaults", "left", "right", "summary", "difficulty", "why", "needs",
-    "notes", "source", "cycle", "stations", "props",
+    "notes", "source", "cycle", "stations", "props", "room",
 }  # fmt: skip
 
 
@@ -57,6 +65,7 @@ class Pattern:
         None  # [beats] of one hand cycle, where the law's own default is too quick
     )
     props: tuple[PropKind, ...] = KINDS  # kinds of prop that it is for; common practice
+    own_room: Room | None = None  # for offsets, where it is less than the law's
 
     @property
     def hybrid(self) -> bool:
@@ -78,6 +87,36 @@ class Pattern:
     def hand(self, side: Side) -> HandLaw:
         """One hand's law."""
         return self.left if side == "left" else self.right
+
+    def room(self, given: Mapping[str, object], side: Side = "right") -> Room:
+        """How far a hand's centre may be moved from where it is by default.
+
+        Raises
+        ------
+        ValueError
+            If a name is not known, or a value is out of range.
+        """
+        return self.own_room or self.hand(side).kind.room(self.values(given, side))
+
+    def trials(self, given: Mapping[str, object], prop: str) -> list[dict[str, Value]]:
+        """Values to try for what is left open besides offsets, the most usual first.
+
+        Parameters
+        ----------
+        given : mapping
+            What is set and stays.
+        prop : str
+            Kind of prop.
+
+        Returns
+        -------
+        trials : list of dict
+            At least one, at most 40; `parameters.combinations` says in which order.
+        """
+        kinds = (self.right.kind, self.left.kind) if self.hybrid else (self.right.kind,)
+        free = [each for kind in kinds for each in kind.free]
+        allowed = [each for each in self.parameters if each.name not in given]
+        return combinations(free, allowed, prop=prop)
 
     def values(self, given: Mapping[str, object], side: Side = "right") -> dict[str, Any]:
         """All values of one hand's law: given, set for good, or by default.
@@ -116,7 +155,8 @@ def patterns_from(
     records : mapping
         One record a name: `law` (or `stations`, or `left` and `right`, each with its `law` and `set`), `set` (values
         for good), `defaults`, `summary`, `difficulty`, `why`, `needs`, `notes`, `family`, `source`, `cycle`,
-        `props` (kinds of prop that it is for; all of them where it does not say).
+        `props` (kinds of prop that it is for; all of them where it does not say), `room` (lowest and highest
+        offset [m] `across`, `ahead` and `up`).
     known : mapping, optional
         Patterns that are there already.
 
@@ -270,6 +310,7 @@ def _pattern(name: str, record: Mapping[str, Any]) -> Pattern:
         source=str(record.get("source", "common practice")),
         cycle=float(record["cycle"]) if "cycle" in record else None,
         props=_props(record["props"]) if "props" in record else KINDS,
+        own_room=_room(record["room"]) if "room" in record else None,
     )
 
 
@@ -282,6 +323,23 @@ def _props(given: object) -> tuple[PropKind, ...]:
         if kind not in KINDS:
             raise ValueError(f"prop {kind!r} is not known{nearest(str(kind), KINDS)}")
     return tuple(kind for kind in KINDS if kind in named)
+
+
+def _room(record: object) -> Room:
+    if not isinstance(record, Mapping) or not set(record) <= {"across", "ahead", "up"}:
+        raise ValueError("room must give across, ahead or up, each a lowest and a highest offset")
+    spans: dict[str, tuple[float, float]] = {}
+    for name, span in record.items():
+        if not isinstance(span, list | tuple) or len(span) != 2:
+            raise ValueError(f"room: {name} must be a lowest and a highest offset, got {span!r}")
+        try:
+            low, high = (units.quantity(end, units.LENGTHS, default="m") for end in span)
+        except ValueError as error:
+            raise ValueError(f"room: {name}: {error}") from None
+        if not low <= 0.0 <= high:
+            raise ValueError(f"room: {name} must hold 0, got {low:g} … {high:g} m")
+        spans[name] = (low, high)
+    return Room(**spans)
 
 
 def _check_record(record: Mapping[str, Any]) -> bool:

@@ -3,6 +3,7 @@
 import difflib
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from itertools import product
 from math import isfinite, nan
 from typing import Literal, TypeAlias
 
@@ -76,6 +77,89 @@ class Parameter:
             example = "-3 or 3/2" if self.kind == "ratio" else "4"
             raise ValueError(f"{self.name} must be a number such as {example}, got {given!r}")
         return value
+
+
+@dataclass(frozen=True, slots=True)
+class Free:
+    """Values worth trying for a parameter that the user left open.
+
+    Parameters
+    ----------
+    name : str
+        Of the parameter.
+    values : tuple
+        The usual one first, then outwards; of a length with `share`, as shares of its default.
+    props : tuple of str
+        Kinds of prop that these are for; empty for all that no earlier entry of that name is for, and
+        then a pattern's own default comes before them.
+    share : bool
+        Whether the values are shares of the pattern's default.
+    """
+
+    name: str
+    values: tuple[Value, ...]
+    props: tuple[str, ...] = ()
+    share: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Room:
+    """How far a pattern's centre may be moved and the pattern still be what its name says.
+
+    Parameters
+    ----------
+    across, ahead, up : tuple of float
+        Lowest and highest offset [m].
+    """
+
+    across: tuple[float, float] = (-0.2, 0.4)
+    ahead: tuple[float, float] = (-0.3, 0.4)
+    up: tuple[float, float] = (-0.4, 0.3)
+
+
+def combinations(
+    free: Iterable[Free], allowed: Iterable[Parameter], *, prop: str, most: int = 40
+) -> list[dict[str, Value]]:
+    """Combinations of values to try, the most usual first.
+
+    Parameters
+    ----------
+    free : iterable of Free
+    allowed : iterable of Parameter
+        What may still be set; the rest of `free` is left out.
+    prop : str
+        Kind of prop.
+    most : int
+        How many at most.
+
+    Returns
+    -------
+    combinations : list of dict
+        By how far their values lie from the usual ones together, each counted in places of its list,
+        the first parameters going off last.
+
+    Notes
+    -----
+    Design choice of this project: deterministic and independent of the order of `allowed`.
+    """
+    table = {parameter.name: parameter for parameter in allowed}
+    lists: dict[str, list[Value]] = {}
+    for each in free:
+        if each.name not in table or each.name in lists or (each.props and prop not in each.props):
+            continue
+        default = table[each.name].default
+        values = list(each.values)
+        if each.share:
+            values = [round(float(value) * float(default or 0.0), 6) for value in each.values]
+        elif not each.props and default is not None:
+            values = [default, *(value for value in values if value != default)]
+        lists[each.name] = values
+    places = product(*(range(len(values)) for values in lists.values()))
+    ranked = sorted(places, key=lambda place: (sum(place), place))[:most]
+    return [
+        {name: values[k] for (name, values), k in zip(lists.items(), place, strict=True)}
+        for place in ranked
+    ]
 
 
 def read_all(

@@ -138,7 +138,7 @@ def _form(law: Evaluated) -> Hashable:
     hand = law.hand
     slides = tuple(_phase_form(slide.phase) for slide in hand.slides)
     arms = tuple(_turns_form(arm.turns) for arm in hand.arms)
-    form = (slides, arms, _turns_form(law.body_turns), _turns_form(law.turns))
+    form = (slides, arms, _turns_form(law.turns))
     return None if _has_none(form) else form
 
 
@@ -204,7 +204,6 @@ class _Composed:
             )
             for k in range(len(first.hand.arms))
         ]
-        self.body_turns = _turns([law.body_turns for law in laws])
         self.tether = _vectors([law.tether for law in laws])
         self.turns = _turns([law.turns for law in laws])
 
@@ -221,9 +220,6 @@ class _Composed:
             place, speed = place + own[0], speed + own[1]
         tether: Jet = (self.tether[:, rows], still)
         tether = _carried(self.turns, tether, rows, beats)
-        if self.body_turns:
-            place, speed = _carried(self.body_turns, (place, speed), rows, beats)
-            tether = _carried(self.body_turns, tether, rows, beats)
         return np.stack((place, speed, *tether))
 
 

@@ -8,6 +8,7 @@ from math import radians
 
 from sequencer.motion.kinds import (
     FROM,
+    HAND_RADII,
     OFFSET,
     PLANE,
     TETHER,
@@ -66,5 +67,5 @@ def station_kind(rows: object) -> LawKind:
             Parameter(name="hand_radius", kind="length", default=0.2, low=0.01, high=1.2,
                       help="radius of the hand's circle; at most the arm's length"),
             TETHER, PLANE, TURN, FROM, *OFFSET,
-        ), stations=tuple(points),
+        ), stations=tuple(points), free=(HAND_RADII,),
     )  # fmt: skip

@@ -23,6 +23,10 @@ def drawn_value(draw, parameter):
         return draw(st.sampled_from(parameter.choices))
     if parameter.name in ("hand_radius", "size"):
         return draw(st.floats(max(parameter.low, 0.05), 0.4))
+    if parameter.name == "amplitude":
+        return draw(st.floats(1.0, parameter.high))
+    if parameter.name == "low":
+        return draw(st.floats(parameter.low, 9.0))  # under any `high`
     if parameter.name == "ratio":
         return draw(st.sampled_from([-3.0, -1.5, 0.5, 1.0, 2.0, 2.5, 4.0]))
     if parameter.kind == "count":
@@ -30,7 +34,7 @@ def drawn_value(draw, parameter):
         return draw(st.integers(low, high).filter(bool))
     if parameter.kind == "length":
         return draw(st.floats(max(parameter.low, -0.2), min(parameter.high, 0.2)))
-    return draw(st.floats(max(parameter.low, 1.0), parameter.high))
+    return draw(st.floats(parameter.low, parameter.high))
 
 
 @st.composite

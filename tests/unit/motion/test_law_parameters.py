@@ -8,7 +8,8 @@ from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.motion.blocks import block_laws
-from sequencer.motion.library import law_for, patterns
+from sequencer.motion.library import law_for, patterns, patterns_from
+from sequencer.motion.props import KINDS
 
 BODY = Body(stature=1.7)
 ARM = BODY.arm_length
@@ -51,7 +52,7 @@ def test_every_pattern_can_be_moved():
 def test_offsets_move_hand_and_prop_and_nothing_else(name, direction, mirrored):
     def both(given):
         return block_laws(
-            {side: (name, given) for side in SIDES}, timing="split", direction=direction, cycle=4.0,
+            dict.fromkeys(SIDES, (name, given)), timing="split", direction=direction, cycle=4.0,
             mirrored=mirrored, body=BODY, tethers={},
         )  # fmt: skip
 
@@ -122,7 +123,7 @@ def test_a_body_turn_is_as_the_formula_says(side):
         about = out * pi * (10 * x**3 - 15 * x**4 + 6 * x**5)
         seen = law.at(np.array(t))
         place = turned((0, 0, 1), about, (out * (BODY.half_breadth + 0.12), 0, 0))
-        assert_allclose(seen.hand, place + [0, 0, SHOULDER - 0.15 * ARM], atol=1e-12)
+        assert_allclose(seen.hand, place + np.array([0, 0, SHOULDER - 0.15 * ARM]), atol=1e-12)
         still = turned((-1, 0, 0), 2 * pi * t, (0, 0, -1))
         assert_allclose(seen.tether, turned((0, 0, 1), about, still), atol=1e-12)
 
@@ -132,15 +133,10 @@ def test_a_body_turn_is_as_the_formula_says(side):
 @pytest.mark.parametrize("name", ["two-beat-weave", "three-beat-weave", "behind-the-back-weave"])
 def test_a_swing_turns_the_plane_while_the_hand_crosses(name, way, side):
     """Wheel plane at the sides; nearest the wall plane in the middle, its crossing end going along."""
-    out = 1.0 if side == "right" else -1.0
-    if name == "three-beat-weave" or way == "forward":
-        given = {} if way == "forward" else {"way": way}
+    if way == "backward" and not name.startswith("behind"):
+        name, given = f"reverse-{name}", {}
     else:
         given = {"way": way}
-    if name == "three-beat-weave" and way == "backward":
-        name, given = "reverse-three-beat-weave", {}
-    elif name == "two-beat-weave" and way == "backward":
-        name, given = "reverse-two-beat-weave", {}
     law = law_for(name, {**given, "swing": 75}, side=side, body=BODY)
     beats = np.linspace(0, law.period, 3001)
     seen = law.at(beats)
@@ -155,7 +151,7 @@ def test_a_swing_turns_the_plane_while_the_hand_crosses(name, way, side):
     top = np.cross(seen.plane[crossing], [0.0, 0.0, 1.0])[:, 0]
     behind = name.startswith("behind")
     along = top * np.sign(seen.hand_rate[crossing, 0]) * -wheel * (-1 if behind else 1)
-    assert np.all(along > 0.9), out
+    assert np.all(along > 0.9)
 
 
 def test_lead_turns_the_prop_on_and_width_carries_the_hand_farther():
@@ -212,3 +208,57 @@ def test_hands_that_turn_to_one_side_stay_a_plane_apart(towards):
 def test_a_corkscrew_must_rise():
     with pytest.raises(ValueError, match="low must be under high, got 60° and 40°"):
         law_for("corkscrew", {"low": 60, "high": 40}, side="right", body=BODY)
+
+
+def test_what_to_try_begins_with_what_is_usual():
+    weave = patterns()["two-beat-weave"]
+    assert weave.trials({}, "poi")[0] == {"width": 1.0, "lead": 0.0, "swing": 0.0}
+    assert weave.trials({}, "staff")[0] == {"swing": 75.0, "lead": 135.0, "width": 1.0}
+    assert weave.trials({"swing": 10, "lead": 0}, "staff") == [
+        {"width": 1.0}, {"width": 1.15}, {"width": 0.8},
+    ]  # fmt: skip
+    assert patterns()["butterfly"].trials({}, "club")[0] == {"hand_radius": 0.1, "yaw": 0.0}
+    assert patterns()["pendulum"].trials({}, "poi") == [{}]
+
+
+def test_what_to_try_is_short_allowed_and_distinct():
+    for name, pattern in patterns().items():
+        for prop in KINDS:
+            trials = pattern.trials({}, prop)
+            assert 1 <= len(trials) <= 40
+            assert len({repr(sorted(trial.items())) for trial in trials}) == len(trials)
+            for trial in trials:
+                pattern.values(trial)
+                if prop != "staff" and trial == trials[0]:
+                    assert pattern.values(trial) == pattern.values({}), name
+
+
+def test_a_patterns_own_default_is_tried_first():
+    book = patterns_from(
+        {"own": {"law": "toroid", "defaults": {"from": 90, "hand_radius": 0.1}}}, patterns()
+    )
+    first, second, *_ = book["own"].trials({"begin": "in"}, "poi")
+    assert first == {"hand_radius": 0.1, "from": 90.0}
+    assert second == {"hand_radius": 0.1, "from": -90.0}
+
+
+def test_a_weave_has_room_where_it_still_crosses():
+    book = patterns()
+    assert book["two-beat-weave"].room({}).ahead == (-0.15, 0.5)
+    assert book["behind-the-back-weave"].room({}).ahead == (-0.45, 0.15)
+    assert book["buzzsaw"].room({}).across == (-0.12, 0.08)
+
+
+@pytest.mark.parametrize(
+    ("room", "message"),
+    [
+        ({"across": [0.1, 0.2]}, "room: across must hold 0, got 0.1 … 0.2 m"),
+        ({"across": 0.1}, "room: across must be a lowest and a highest offset"),
+        ({"aside": [0, 1]}, "room must give across, ahead or up"),
+        ([], "room must give across, ahead or up"),
+        ({"up": ["low", "high"]}, "room: up: 'low' is not a number"),
+    ],
+)
+def test_a_room_that_is_none_is_refused(room, message):
+    with pytest.raises(ValueError, match=message):
+        patterns_from({"own": {"law": "orbit", "room": room}}, patterns())
