@@ -149,4 +149,5 @@ def _pattern_text(pattern: Pattern, side: Side) -> str:
     def hand(law: HandLaw) -> tuple[object, ...]:
         return law.kind.name, sorted(law.fixed.items()), law.kind.stations
 
-    return repr((hand(pattern.hand(side)), [(p.name, p.default) for p in pattern.parameters]))
+    own = [(p.name, p.default) for p in pattern.parameters]
+    return repr((hand(pattern.hand(side)), own, pattern.own_room))

@@ -37,7 +37,8 @@ from sequencer.geometry.posture import (
 )
 from sequencer.motion import kept_fits
 from sequencer.motion.fits import GOOD, LEAST, REACH_SPARE, Dance, Fit, Margins
-from sequencer.motion.pacing import NARROWER, TAUT, least_pull
+from sequencer.motion.library import find
+from sequencer.motion.pacing import TAUT, least_pull
 from sequencer.motion.parameters import Value
 from sequencer.motion.placing import sign_of
 from sequencer.motion.props import Prop, Solid
@@ -52,10 +53,9 @@ SURE, TIGHT = (
 )  # [m] below which each metre of margin that lacks counts so many times more
 COST = 0.05  # [1] of a metre's move against a metre of margin
 OFFSETS = ("across", "ahead", "up")
-RANGES = ((-0.48, 0.48), (-0.66, 0.36), (-0.48, 0.48))  # [m] outward, ahead, up
 COARSE, FINE = 10, 40  # looks a beat
 MOST_LOOKS = 1024
-MOST_SHAPES = 16
+MOST_SHAPES = 32
 RANKED = 0.001  # [m] of margin that the next choice in turn must gain
 
 
@@ -122,7 +122,7 @@ Shape = dict[Side, dict[str, Value]]  # open parameters besides the offsets
 
 def _shapes(dance: Dance) -> Iterator[Shape]:
     """Shapes of the paths to try, the usual one first, then those least unlike it."""
-    axes = [axis for axis in (_sizes(dance), _starts(dance)) if len(axis) > 1]
+    axes = [_trials(dance), _starts(dance)]
     ranked = sorted(product(*(range(len(axis)) for axis in axes)), key=lambda k: (sum(k), k))
     for chosen in ranked[:MOST_SHAPES]:
         parts = [axis[k] for axis, k in zip(axes, chosen, strict=True)]
@@ -132,17 +132,27 @@ def _shapes(dance: Dance) -> Iterator[Shape]:
         }
 
 
-def _sizes(dance: Dance) -> list[Shape]:
-    """Narrower paths of the hands."""
+def _trials(dance: Dance) -> list[Shape]:
+    """What each law lists to be tried, both hands alike; a toroid's lobes are turned by `_starts`."""
     shapes: list[Shape] = []
-    for share in NARROWER:
+    lists = {
+        side: find(name, dance.book).trials(given, dance.props[side].kind)
+        for side, (name, given) in dance.parts.items()
+    }
+    open_ = {side: dance.open(side) for side in dance.sides}
+    for k in range(max(len(each) for each in lists.values())):
         shape: Shape = {}
-        for side in dance.sides:
-            for name in ("hand_radius", "size"):
-                own = dance.open(side).get(name)
-                if own is not None and own.default and share != 1.0:
-                    shape[side] = {name: round(share * float(own.default), 4)}
-        if shape or share == 1.0:
+        for side, trials in lists.items():
+            own = {
+                name: value
+                for name, value in trials[min(k, len(trials) - 1)].items()
+                if name in open_[side]
+                and value != open_[side][name].default
+                and not ("lobes" in dance.values(side) and name in ("begin", "from"))
+            }
+            if own:
+                shape[side] = own
+        if shape not in shapes:
             shapes.append(shape)
     return shapes
 
@@ -200,6 +210,13 @@ class Looks:
         }
         self.thin = slice(None, None, max(1, round(count / max(48.0, COARSE * self.span))))
         self.free = [all(name in dance.open(side) for side in dance.sides) for name in OFFSETS]
+        rooms = [
+            find(name, dance.book).room({**given, **shape.get(side, {})}, side)
+            for side, (name, given) in dance.parts.items()
+        ]
+        spans = [[getattr(room, name) for room in rooms] for name in OFFSETS]
+        self.ranges = [(max(s[0] for s in own), min(s[1] for s in own)) for own in spans]
+        self.limits = np.array(self.ranges).T
         self.pull = self._pull()
 
     def _pull(self) -> float:
@@ -334,7 +351,7 @@ class Looks:
             STEP * np.arange(np.ceil(low / STEP), np.floor(high / STEP) + 1)
             if free
             else np.zeros(1)
-            for (low, high), free in zip(RANGES, self.free, strict=True)
+            for (low, high), free in zip(self.ranges, self.free, strict=True)
         ]
         shape = tuple(len(grid) for grid in grids)
         offsets = np.stack(np.meshgrid(*grids, indexing="ij"), axis=-1).reshape(-1, 3)
@@ -409,7 +426,10 @@ class Looks:
         for step in (0.03, 0.03, 0.015, 0.015):
             if best.margins.least >= GOOD:
                 break
-            moves = [{s: best.moves[s] + step * way[s] for s in sides} for way in ways]
+            moves = [
+                {s: np.clip(best.moves[s] + step * way[s], *self.limits) for s in sides}
+                for way in ways
+            ]
             found = max(self.places(moves, [posture] * len(moves), near), key=self.score)
             if self.score(found) > self.score(best) + 1e-6:
                 best = found

@@ -369,6 +369,7 @@ _BUILT_IN = (
             TETHER, PLANE, TURN, FROM, *OFFSET,
         ),
         free=_LOBES_LIE,
+        room=lambda _values: Room(across=(-0.48, 0.48), ahead=(-0.66, 0.36), up=(-0.48, 0.48)),
     ),
     LawKind(
         # split: half a loop in the two-beat weave, one and a half in the three-beat one, so that the

@@ -24,6 +24,7 @@ STILL = 0.35 * pi  # [1/beat] a tether that turns slower nearly stands, as at th
 SHARES = (1.0, 0.5, 2.0, 0.75, 1.5, 2 / 3, 4 / 3, 0.25)  # of the usual beats, in turn
 NARROWER = (1.0, 0.75, 0.5, 0.3)  # shares of a usual radius that may be taken instead
 LOOKS = 256
+ROUNDING = 1e-6
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -140,10 +141,11 @@ def _laws(
     return [laws(side) for side in sides]
 
 
-def _holds(laws: list[Law], rate: float, shortest: float, longest: float, pace: Pace) -> bool:
+def _holds(laws: list[Law], exact: float, shortest: float, longest: float, pace: Pace) -> bool:
     """Whether one of a hand's laws is taut and no faster than is asked at most."""
     for law in laws:
         bounds = law.bounds()
+        rate = exact * (1 - ROUNDING)  # what is met exactly is kept
         if (
             bounds.hand_speed * rate > pace.hand_speed
             or bounds.hand_acceleration * rate**2 > pace.hand_acceleration
@@ -155,6 +157,6 @@ def _holds(laws: list[Law], rate: float, shortest: float, longest: float, pace: 
             return True
         span = law.period if isfinite(law.period) else 8.0
         motion = law.at(span * np.arange(LOOKS, dtype=np.float64) / LOOKS)
-        if least_pull(motion, length=shortest, rate=rate) >= TAUT:
+        if least_pull(motion, length=shortest, rate=exact) >= TAUT:
             return True
     return False
