@@ -7,12 +7,12 @@ Source: the order is a design choice of this project: halves and doubles keep to
 """
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import inf, isfinite, pi
 
 import numpy as np
 
-from sequencer.geometry.bodies import SIDES, Body
+from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.motion.law import Law
 from sequencer.motion.library import Pattern, cycle_beats, find, law_for
 from sequencer.motion.props import Prop
@@ -35,6 +35,7 @@ class Pace:
     hand_acceleration: float = 80.0  # [m/s²]
     turns: float = 2.5  # [turns/s]
     head_speed: float = 20.0  # [m/s]
+    torque: float = 8.0  # [N·m] of one hand, with what is rigid
 
 
 def least_pull(motion: Motion, *, length: float, rate: float) -> float:
@@ -97,66 +98,77 @@ def usual_cycle(
         If the pattern or a parameter is not known, or out of range.
     """
     usual = cycle_beats(name, parameters, book)
-    held = list(props)
-    limits = pace or Pace()
-    lengths = {prop.length for prop in held if prop.flexible}
-    shortest = min(lengths, default=inf)
-    longest = max((prop.farthest for prop in held), default=0.0)
-    laws = _laws(name, parameters, length=shortest if isfinite(shortest) else longest, book=book)
-    rate = tempo / 60.0
+    limits, rate = pace or Pace(), tempo / 60.0
+    asked = [
+        (prop, laws)
+        for prop in dict.fromkeys(replace(each, flame_reach=0.0) for each in props)
+        for laws in _laws(name, parameters, prop, book)
+    ]
     for share in SHARES:
-        if all(_holds(own(usual * share), rate, shortest, longest, limits) for own in laws):
+        if all(_holds(laws(usual * share), prop, rate, limits) for prop, laws in asked):
             return usual * share
     return usual
 
 
-Laws = Callable[[float], list[Law]]  # beats of a cycle → the law, of every radius tried
+Laws = Callable[[float], list[Law]]  # beats of a cycle → the law, of every size tried
 
 
 def _laws(
     name: str,
     parameters: Mapping[str, object],
-    *,
-    length: float,
+    prop: Prop,
     book: Mapping[str, Pattern] | None,
 ) -> list[Laws]:
-    """How each hand's laws are built; one hand where both dance the same."""
+    """How each hand's laws are built for a prop; one hand where both dance the same."""
     pattern = find(name, book)
     body = Body(stature=1.70)
-    sides = SIDES if pattern.hybrid else SIDES[1:]
+    shape = pattern.trials(parameters, prop.kind)[0]
     radius = next((p for p in pattern.parameters if p.name in {"hand_radius", "size"}), None)
     sizes: list[dict[str, object]] = [{}]
     if radius is not None and radius.name not in parameters and radius.default:
         sizes = [{radius.name: round(s * float(radius.default), 4)} for s in NARROWER]
 
-    def laws(side: str) -> Laws:
+    def laws(side: Side) -> Laws:
+        own = {p.name for p in pattern.hand(side).kind.parameters}
+        usual = {key: value for key, value in shape.items() if key in own}
         return lambda beats: [
             law_for(
-                name, {**size, **parameters}, side="left" if side == "left" else "right",
-                body=body, beats=beats, tether=length, book=book,
+                name, {**usual, **size, **parameters}, side=side, body=body, beats=beats,
+                tether=prop.length, book=book,
             )
             for size in sizes
         ]  # fmt: skip
 
+    sides: tuple[Side, ...] = SIDES if pattern.hybrid else SIDES[1:]
     return [laws(side) for side in sides]
 
 
-def _holds(laws: list[Law], exact: float, shortest: float, longest: float, pace: Pace) -> bool:
-    """Whether one of a hand's laws is taut and no faster than is asked at most."""
+def _holds(laws: list[Law], prop: Prop, exact: float, pace: Pace) -> bool:
+    """Whether one of a hand's laws is taut and asks no more than may be asked."""
+    rate = exact * (1 - ROUNDING)  # what is met exactly is kept
     for law in laws:
         bounds = law.bounds()
-        rate = exact * (1 - ROUNDING)  # what is met exactly is kept
         if (
             bounds.hand_speed * rate > pace.hand_speed
             or bounds.hand_acceleration * rate**2 > pace.hand_acceleration
             or bounds.turn_rate * rate / (2 * pi) > pace.turns
-            or bounds.head_speed(longest) * rate > pace.head_speed
+            or prop.fastest(bounds) * rate > pace.head_speed
         ):
             continue
-        if not isfinite(shortest):
-            return True
         span = law.period if isfinite(law.period) else 8.0
         motion = law.at(span * np.arange(LOOKS, dtype=np.float64) / LOOKS)
-        if least_pull(motion, length=shortest, rate=exact) >= TAUT:
+        if prop.flexible:
+            if least_pull(motion, length=prop.length, rate=exact) >= TAUT:
+                return True
+        elif _twist(motion, prop, rate) <= pace.torque:
             return True
     return False
+
+
+def _twist(motion: Motion, prop: Prop, rate: float) -> float:
+    """Largest torque of the hand at the looks taken [N·m]; see peaks.py."""
+    shifted = prop.mass * prop.centre_of_mass
+    driven = prop.inertia * motion.tether_acceleration + shifted * motion.hand_acceleration
+    moving = rate**2 * np.linalg.norm(np.cross(motion.tether, driven), axis=-1)
+    level = np.hypot(motion.tether[..., 0], motion.tether[..., 1])
+    return float(np.max(moving + abs(shifted) * GRAVITY * level))

@@ -4,8 +4,9 @@ What comes out is one flat list of blocks, each for one performer; nothing of mo
 how many beats one cycle of a pattern takes.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from itertools import pairwise
 from typing import Any
 
@@ -17,7 +18,8 @@ from sequencer.show.staged import Block, HandWords, Path
 
 TOUCH = 1e-6  # beats: blocks this close meet
 MOST_BLOCKS = 20_000
-CycleBeats = Callable[[str, Mapping[str, Any]], float]
+CycleBeats = Callable[[Sequence[str], str, Mapping[str, Any]], float]
+Cycle = Callable[[str, Mapping[str, Any]], float]  # the same for those who dance an entry
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,15 +53,14 @@ def expanded(read: ReadShow, moments: Moments, cycle_beats: CycleBeats) -> tuple
             if entry.start is not None
             else max((ends.get(name, 0.0) for name in who), default=0.0)
         )
-        runs = _Opener(read, moments, cycle_beats).entry_runs(entry, i, start)
+        cycle = partial(cycle_beats, who)
+        runs = _Opener(read, moments, cycle).entry_runs(entry, i, start)
         mirrored = set(read.show.names if "all" in entry.mirror else entry.mirror)
         for k, name in enumerate(who):
             late = k * (entry.canon or 0.0)
             flip = name in mirrored
             blocks += [
-                _with_what_is_held(
-                    read, _block(run, name, late, flip=flip, cycle_beats=cycle_beats)
-                )
+                _with_what_is_held(read, _block(run, name, late, flip=flip, cycle_beats=cycle))
                 for run in runs
             ]
             ends[name] = max(ends.get(name, 0.0), runs[-1].end + late)
@@ -81,7 +82,7 @@ class _Opener:
 
     read: ReadShow
     moments: Moments
-    cycle_beats: CycleBeats
+    cycle_beats: Cycle
 
     def entry_runs(self, entry: Entry, index: int, start: float) -> list[_Run]:
         path: Path = ("timeline", index)
@@ -172,14 +173,14 @@ def _parts(step: Step, *, mirrored: bool) -> dict[Side, HandWords]:
     }
 
 
-def _cycle(step: Step, cycle_beats: CycleBeats) -> float:
+def _cycle(step: Step, cycle_beats: Cycle) -> float:
     if step.cycle is not None:
         return step.cycle
     parts = _parts(step, mirrored=False)
     return max((cycle_beats(part.pattern, part.parameters) for part in parts.values()), default=1.0)
 
 
-def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: CycleBeats) -> Block:
+def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: Cycle) -> Block:
     mirrored = run.mirrored != flip
     return Block(
         who=who,

@@ -1,6 +1,6 @@
 """From a show and a song to a staged show: every moment a beat, every block a law, every fault named."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
 from typing import Any
@@ -82,7 +82,7 @@ def staged(read: ReadShow, song: Song) -> Staged:
 class _CycleBeats:
     """Beats of one cycle of a pattern; an unknown pattern is refused where it is first used.
 
-    All who dance keep together: one number for the song's tempo and the whole cast's props.
+    Those whom an entry names keep together: one number for the song's tempo and all their props.
     """
 
     def __init__(self, read: ReadShow, book: Mapping[str, library.Pattern], tempo: float) -> None:
@@ -93,17 +93,20 @@ class _CycleBeats:
             hand_acceleration=limits.hand_acceleration,
             turns=limits.turns,
             head_speed=limits.head_speed,
+            torque=limits.torque,
         )
-        self._props = [own.held() for record in read.show.cast for own in record.props.values()]
+        self._props = {
+            record.name: [own.held() for own in record.props.values()] for record in read.show.cast
+        }
         self._known: dict[str, float] = {}
 
-    def __call__(self, pattern: str, parameters: Mapping[str, Any]) -> float:
-        key = f"{pattern} {sorted(parameters.items())!r}"
+    def __call__(self, who: Sequence[str], pattern: str, parameters: Mapping[str, Any]) -> float:
+        key = f"{sorted(who)} {pattern} {sorted(parameters.items())!r}"
         if key not in self._known:
             try:
                 self._known[key] = usual_cycle(
-                    pattern, parameters, tempo=self._tempo, props=self._props, pace=self._pace,
-                    book=self._book,
+                    pattern, parameters, tempo=self._tempo, pace=self._pace, book=self._book,
+                    props=[prop for name in who for prop in self._props.get(name, ())],
                 )  # fmt: skip
             except ValueError:
                 self._known[key] = 1.0  # block_laws says it, with the place of the block
