@@ -266,6 +266,9 @@ def test_fewer_bodies_hold_a_flat_prop_nearly():
         assert len(few) <= 8
         reach = max(spot.off for solid in few for spot in (solid.start, solid.end))
         assert reach == pytest.approx(prop.length)
+    ring = rough(hoop(0.85).solids)
+    middle = np.hypot(*np.mean([ring[0].start, ring[0].end], axis=0) - np.array([0.425, 0.0]))
+    assert middle + ring[0].radius >= 0.425 + 0.03 - 1e-9  # holds rim and wick between its ends
     assert rough(poi(0.5).solids) == poi(0.5).solids
 
 
