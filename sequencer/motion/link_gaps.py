@@ -7,6 +7,7 @@ Frame: body frame [m].
 Source: nearest points of segments, `geometry.distances`; nothing is said of what lies between two looks.
 """
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
@@ -97,8 +98,10 @@ def rough(solids: Sequence[Solid]) -> tuple[Solid, ...]:
     thick = max(solid.radius for solid in solids)
     if frame[0].name == "fan":
         return tuple(Solid("fan", Spot(0.0), head.start, head.radius) for head in heads)
+    # A chord of an eighth leaves its arc by at most R(1 − cos(π/8)).
+    wide = thick + max(solid.end.along for solid in frame) / 2 * (1 - math.cos(math.pi / 8))
     return tuple(
-        Solid(a.name, a.start, b.end, thick) for a, b in zip(frame[::3], frame[2::3], strict=True)
+        Solid(a.name, a.start, b.end, wide) for a, b in zip(frame[::3], frame[2::3], strict=True)
     )
 
 

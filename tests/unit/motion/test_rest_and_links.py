@@ -19,6 +19,7 @@ from sequencer.motion.props import Prop, placed
 from sequencer.motion.rests import rest
 from sequencer.motion.rooms import LinkLimits, Room, room_of
 from sequencer.motion.sequence import assembled
+from sequencer.motion.stacks import Laws
 from sequencer.motion.state import Motion
 
 
@@ -265,6 +266,9 @@ def test_fewer_bodies_hold_a_flat_prop_nearly():
         assert len(few) <= 8
         reach = max(spot.off for solid in few for spot in (solid.start, solid.end))
         assert reach == pytest.approx(prop.length)
+    ring = rough(hoop(0.85).solids)
+    middle = np.hypot(*np.mean([ring[0].start, ring[0].end], axis=0) - np.array([0.425, 0.0]))
+    assert middle + ring[0].radius >= 0.425 + 0.03 - 1e-9  # holds rim and wick between its ends
     assert rough(poi(0.5).solids) == poi(0.5).solids
 
 
@@ -323,6 +327,15 @@ def test_a_link_with_halts_is_smooth_and_within_its_bounds():
         motion.hand, motion.tether, motion.tether, rods_of(prop.solids),
         _still(body, len(beats)),
     )  # fmt: skip
+    straight = link(last, law.at(np.array(0.0)), 2.0, room_of(body, "right", prop))
+    together = Laws([straight, own])
+    for k, one in enumerate((straight, own)):
+        here = one.at(beats)
+        seen = together.at(np.full(len(beats), k), beats)
+        for part, expected in zip(
+            seen, (here.hand, here.hand_rate, here.tether, here.tether_rate), strict=True
+        ):
+            assert_allclose(part.T, expected, atol=1e-9)
     assert gaps > 0  # 6 cm inside without a halt
 
 
