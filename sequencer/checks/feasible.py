@@ -91,7 +91,11 @@ class _Asked:
             if side in block.hands and abs(block.start - span.start) < SAME:
                 show = self.show.show
                 record = show.cast[show.names.index(self.dancer.name)]
-                return ways_out(dance_of(block, record, self.show.tempo, self.show.book))
+                return ways_out(
+                    dance_of(
+                        block, record, self.show.tempo, self.show.book, torque=show.limits.torque
+                    )
+                )
         return ()
 
     def finding(

@@ -35,6 +35,8 @@ class Dance:
     props : mapping of side to Prop
     book : mapping, optional
         Patterns to look in, instead of the built-in ones.
+    torque : float
+        With which a hand may twist a rigid prop at most [N·m].
     """
 
     parts: Mapping[Side, tuple[str, Mapping[str, object]]]
@@ -45,6 +47,7 @@ class Dance:
     body: Body
     props: Mapping[Side, Prop]
     book: Mapping[str, Pattern] | None = None
+    torque: float = 8.0
 
     @property
     def sides(self) -> tuple[Side, ...]:
@@ -99,7 +102,16 @@ class Dance:
         props = {side: replace(prop, flame_reach=0.0) for side, prop in sorted(self.props.items())}
         tempi = [round(tempo) for tempo in self.tempo]
         return repr(
-            (parts, self.timing, self.direction, round(self.cycle, 6), tempi, self.body, props)
+            (
+                parts,
+                self.timing,
+                self.direction,
+                round(self.cycle, 6),
+                tempi,
+                self.body,
+                props,
+                self.torque,
+            )
         )
 
 

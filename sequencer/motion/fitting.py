@@ -38,7 +38,7 @@ from sequencer.geometry.posture import (
 from sequencer.motion import kept_fits
 from sequencer.motion.fits import GOOD, LEAST, REACH_SPARE, Dance, Fit, Margins
 from sequencer.motion.library import find
-from sequencer.motion.pacing import TAUT, least_pull
+from sequencer.motion.pacing import TAUT, least_pull, twist
 from sequencer.motion.parameters import Value
 from sequencer.motion.placing import sign_of
 from sequencer.motion.props import Prop, Solid
@@ -103,7 +103,7 @@ def searched(dance: Dance) -> Fit:
             continue
         place = looks.placed()
         found.append((looks.score(place) - RANKED * rank, looks.fit(place), looks))
-        if place.margins.least >= SURE and looks.pull >= TAUT:
+        if place.margins.least >= SURE and looks.pull >= TAUT and not looks.heavy:
             break
     found.sort(key=lambda each: -each[0])
     best = found[0]
@@ -218,6 +218,10 @@ class Looks:
         self.ranges = [(max(s[0] for s in own), min(s[1] for s in own)) for own in spans]
         self.limits = np.array(self.ranges).T
         self.pull = self._pull()
+        rate = dance.tempo[1] / 60.0
+        rigid = [side for side in self.motions if not dance.props[side].flexible]
+        twists = [twist(self.motions[side], dance.props[side], rate) for side in rigid]
+        self.heavy = max(twists, default=0.0) > dance.torque
 
     def _pull(self) -> float:
         """Least pull of a tether over mass [m/s²], at the slowest tempo; inf without one."""
@@ -251,7 +255,7 @@ class Looks:
     def score(self, place: Place) -> float:
         """What is to spare, less what the moves cost [m]."""
         moved = sum(float(np.linalg.norm(move)) for move in place.moves.values())
-        slack = 1.0 if self.pull < TAUT else 0.0
+        slack = 1.0 if self.pull < TAUT or self.heavy else 0.0
         # Hands near the end of their arms leave the links no room.
         stretched = STRETCHED * max(0.0, AT_EASE - place.margins.reach)
         least = place.margins.least

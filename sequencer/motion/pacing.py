@@ -22,7 +22,7 @@ from sequencer.motion.tension import GRAVITY
 TAUT = 0.5  # [m/s²] of pull over mass that a tether keeps at least
 STILL = 0.35 * pi  # [1/beat] a tether that turns slower nearly stands, as at the top of a stall
 SHARES = (1.0, 0.5, 2.0, 0.75, 1.5, 2 / 3, 4 / 3, 0.25)  # of the usual beats, in turn
-NARROWER = (1.0, 0.75, 0.5, 0.3)  # shares of a usual radius that may be taken instead
+MOST_TRIALS = 12  # shapes of the hands' paths, of those that a law lists, that may be taken instead
 LOOKS = 256
 ROUNDING = 1e-6
 
@@ -110,7 +110,7 @@ def usual_cycle(
     return usual
 
 
-Laws = Callable[[float], list[Law]]  # beats of a cycle → the law, of every size tried
+Laws = Callable[[float], list[Law]]  # beats of a cycle → the law, of every shape tried
 
 
 def _laws(
@@ -122,21 +122,17 @@ def _laws(
     """How each hand's laws are built for a prop; one hand where both dance the same."""
     pattern = find(name, book)
     body = Body(stature=1.70)
-    shape = pattern.trials(parameters, prop.kind)[0]
-    radius = next((p for p in pattern.parameters if p.name in {"hand_radius", "size"}), None)
-    sizes: list[dict[str, object]] = [{}]
-    if radius is not None and radius.name not in parameters and radius.default:
-        sizes = [{radius.name: round(s * float(radius.default), 4)} for s in NARROWER]
+    trials = pattern.trials(parameters, prop.kind)[:MOST_TRIALS]
 
     def laws(side: Side) -> Laws:
         own = {p.name for p in pattern.hand(side).kind.parameters}
-        usual = {key: value for key, value in shape.items() if key in own}
+        shapes = [{key: value for key, value in trial.items() if key in own} for trial in trials]
         return lambda beats: [
             law_for(
-                name, {**usual, **size, **parameters}, side=side, body=body, beats=beats,
+                name, {**shape, **parameters}, side=side, body=body, beats=beats,
                 tether=prop.length, book=book,
             )
-            for size in sizes
+            for shape in shapes
         ]  # fmt: skip
 
     sides: tuple[Side, ...] = SIDES if pattern.hybrid else SIDES[1:]
@@ -160,13 +156,27 @@ def _holds(laws: list[Law], prop: Prop, exact: float, pace: Pace) -> bool:
         if prop.flexible:
             if least_pull(motion, length=prop.length, rate=exact) >= TAUT:
                 return True
-        elif _twist(motion, prop, rate) <= pace.torque:
+        elif twist(motion, prop, rate) <= pace.torque:
             return True
     return False
 
 
-def _twist(motion: Motion, prop: Prop, rate: float) -> float:
-    """Largest torque of the hand at the looks taken [N·m]; see peaks.py."""
+def twist(motion: Motion, prop: Prop, rate: float) -> float:
+    """Largest torque of the hand at the looks taken [N·m].
+
+    Parameters
+    ----------
+    motion : Motion
+        Arrays of shape (n, 3) [body frame].
+    prop : Prop
+        A rigid one.
+    rate : float
+        Tempo [beats/s].
+
+    Notes
+    -----
+    Source: as peaks.py, which proves it.
+    """
     shifted = prop.mass * prop.centre_of_mass
     driven = prop.inertia * motion.tether_acceleration + shifted * motion.hand_acceleration
     moving = rate**2 * np.linalg.norm(np.cross(motion.tether, driven), axis=-1)

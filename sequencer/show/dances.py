@@ -16,7 +16,12 @@ AS_THEY_ARE: Mapping[Side, Side] = {"left": "left", "right": "right"}
 
 
 def dance_of(
-    block: Block, record: model.Dancer, tempo: TempoMap, book: Mapping[str, Pattern]
+    block: Block,
+    record: model.Dancer,
+    tempo: TempoMap,
+    book: Mapping[str, Pattern],
+    *,
+    torque: float,
 ) -> Dance:
     """What a block asks of its performer.
 
@@ -28,6 +33,8 @@ def dance_of(
         The performer in the show's cast.
     tempo : TempoMap
     book : mapping of name to Pattern
+    torque : float
+        With which a hand may twist a rigid prop at most [N·m].
 
     Raises
     ------
@@ -46,6 +53,7 @@ def dance_of(
         body=record.body,
         props={own[side]: record.props[side].held() for side in block.hands},
         book=book,
+        torque=torque,
     )
 
 

@@ -121,7 +121,7 @@ def _fitted(
         return block
     record = read.show.cast[read.show.names.index(block.who)]
     try:
-        fit = fitted(dance_of(block, record, tempo, book))
+        fit = fitted(dance_of(block, record, tempo, book, torque=read.show.limits.torque))
     except ValueError:
         return block  # block_laws says it, with the place of the block
     own = sides_of(block)
