@@ -42,7 +42,7 @@ _UNITS = {"spread": "°"}
 USUAL_STATURE = 1.70  # [m] of whoever is meant where nobody is named
 # Common practice, over the stature of whoever holds it: the tether of a poi, the rope that is let out, and
 # the length of a staff, one alone and each of a pair.
-TETHER_SHARE, ROPE_SHARE = 0.30, 0.55
+TETHER_SHARE, ROPE_SHARE = 0.30, 0.39
 STAFF_SHARE, PAIRED_STAFF_SHARE = 0.80, 0.60
 HOOP, PAIRED_HOOP = 0.85, 0.60  # [m] across: one alone, each of a pair; common practice
 
@@ -58,7 +58,7 @@ class Prop(Record):
     tether: Length | None = Field(
         None,
         description="poi, rope dart: hand to the centre of the head; of a rope what is let out (0.30 of the "
-        "stature, a rope 0.55, if not said: common practice)",
+        "stature, a rope 0.39, if not said: common practice)",
     )
     length: Length | None = Field(
         None,

@@ -79,7 +79,7 @@ def test_what_does_not_belong_is_refused(given, words):
     [
         ("poi", True, 0.30),
         ("poi", False, 0.30),
-        ("rope dart", False, 0.55),
+        ("rope dart", False, 0.39),
         ("staff", False, 0.80),
         ("staff", True, 0.60),
     ],
