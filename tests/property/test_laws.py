@@ -21,12 +21,9 @@ FIELDS = (
 def drawn_value(draw, parameter):
     if parameter.kind == "choice":
         return draw(st.sampled_from(parameter.choices))
-    if parameter.name in ("hand_radius", "size"):
-        return draw(st.floats(max(parameter.low, 0.05), 0.4))
-    if parameter.name == "amplitude":
-        return draw(st.floats(1.0, parameter.high))
-    if parameter.name == "low":
-        return draw(st.floats(parameter.low, 9.0))  # under any `high`
+    narrow = {"hand_radius": (0.05, 0.4), "size": (0.05, 0.4), "low": (parameter.low, 9.0)}
+    if parameter.name in narrow:  # `low` stays under any `high`
+        return draw(st.floats(*narrow[parameter.name]))
     if parameter.name == "ratio":
         return draw(st.sampled_from([-3.0, -1.5, 0.5, 1.0, 2.0, 2.5, 4.0]))
     if parameter.kind == "count":
