@@ -203,7 +203,8 @@ def _place(away: Floats) -> str:
         ((0, 1, 0), "front"), ((0, -1, 0), "back"),
     )  # fmt: skip
     unit = away / np.linalg.norm(away)
-    fits = sorted(((float(unit @ np.array(v)), word) for v, word in names), reverse=True)
+    # Rounded, so that half-way is told the same way round wherever it is met.
+    fits = sorted(((round(float(unit @ np.array(v)), 9), word) for v, word in names), reverse=True)
     if fits[0][0] > np.cos(np.radians(12)):
         return fits[0][1]
     degrees = np.degrees(np.arccos(np.clip(fits[0][0], -1, 1)))

@@ -184,7 +184,9 @@ def _build_of(edition: Edition, block: Block, dancer: Dancer) -> Build | None:
 
 def _placed(block: Block, dancer: Dancer) -> str:
     """Where a performer dances it and how the body gives way; empty where both are as usual."""
-    return "; ".join(filter(None, [block_place(block, dancer), block_posture(block).rstrip(".")]))
+    posture = block_posture(block).rstrip(".")
+    said = [block_place(block, dancer), posture[:1].lower() + posture[1:]]
+    return "; ".join(filter(None, said))
 
 
 def _place_lines(build: Build, *, named: bool) -> list[str]:
