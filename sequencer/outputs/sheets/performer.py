@@ -331,7 +331,9 @@ def _block(
             paragraphs.append([Span(f"{label}  ", "Bold", DARK), Span(words, "Regular", DARK)])
     places = told_places(dancer, edition.staged.blocks_of(who)) if dancer is not None else {}
     if place := places.get(block.start):
-        paragraphs.append([Span("where  ", "Bold", DARK), Span(place, "Regular", DARK)])
+        paragraphs.append(
+            [Span("where  ", "Bold", DARK), Span(place.replace(" cm", f"{NB}cm"), "Regular", DARK)]
+        )
     if posture := block_posture(block, dancer):
         paragraphs.append([Span("body  ", "Bold", DARK), Span(posture, "Regular", DARK)])
     extra = [

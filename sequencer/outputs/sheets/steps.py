@@ -25,7 +25,7 @@ from sequencer.outputs.sheets.furniture import Sheet
 from sequencer.outputs.sheets.notices import cautions_block, opening
 from sequencer.outputs.sheets.paper import CUE, HEAD, INK, RULE, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.prose import Prose, Span
-from sequencer.outputs.sheets.wording import number, plural
+from sequencer.outputs.sheets.wording import NB, number, plural
 from sequencer.show.staged import Block
 
 MARK = 78.0  # side of a drawing
@@ -240,7 +240,10 @@ def _build(build: Build, room: float, *, named: bool) -> list[Flowable]:
     return [
         heading(build.pattern),
         Prose(Span(words, "Bold", TEXT)),
-        *(Prose(Span(line, "Regular", TEXT), after=2) for line in _place_lines(build, named=named)),
+        *(
+            Prose(Span(line.replace(" cm", f"{NB}cm"), "Regular", TEXT), after=2)
+            for line in _place_lines(build, named=named)
+        ),
         Prose(Span(legend, "Regular", SMALL, SOFT), after=4),
         grid(rows, widths, style, repeat=1, pad=1),
     ]

@@ -56,7 +56,7 @@ def test_the_hand_is_where_it_is_danced(rounds, tmp_path):
 def test_every_placing_stands_under_its_build(rounds, tmp_path):
     show = edition(rounds, tmp_path)
     words = [
-        "".join(span.text for span in getattr(part, "spans", ()))
+        "".join(span.text for span in getattr(part, "spans", ())).replace("\u00a0", " ")
         for part in steps_sheet(show).story(Page.of("a4"))
     ]
     for build in toroids(show):
