@@ -339,7 +339,8 @@ def _planes(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
             known = [p for p in pattern.parameters if p.name == "plane"] if pattern else []
             if pattern is None or not known:
                 continue
-            now = str(pattern.values(step.parameters)["plane"])
+            part = next(iter(block.hands.values()))
+            now = str(pattern.values(part.values)["plane"])
             for plane in known[0].choices:
                 if plane == now:
                     continue

@@ -50,6 +50,7 @@ def build_steps(
     *,
     side: Side = "right",
     body: Body | None = None,
+    cycle: float | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> list[Station]:
     """The stations of a toroid, through as many cycles as it takes to come home.
@@ -62,6 +63,8 @@ def build_steps(
     side : {"left", "right"}
     body : Body, optional
         1.70 m tall if not given.
+    cycle : float, optional
+        Beats of one hand cycle; the pattern's own if not given.
     book : mapping, optional
         Patterns to look in, instead of the built-in ones.
 
@@ -77,14 +80,16 @@ def build_steps(
     """
     pattern = find(name, book)
     if pattern.hand(side).kind.stations:
-        return _listed(name, parameters, pattern, side=side, body=body, book=book)
+        return _listed(name, parameters, pattern, side=side, body=body, cycle=cycle, book=book)
     if pattern.hand(side).kind.name != "toroid":
         raise ValueError(
             f"{name} is no toroid; build steps are told for toroids and station patterns"
         )
     values = pattern.values(parameters, side)
-    law = law_for(name, parameters, side=side, body=body or Body(stature=STATURE), book=book)
-    cycle = cycle_beats(name, parameters, book)
+    cycle = cycle or cycle_beats(name, parameters, book)
+    law = law_for(
+        name, parameters, side=side, body=body or Body(stature=STATURE), beats=cycle, book=book
+    )
     half = cycle / values["lobes"] / 2
     count = round(law.period / half)
     beats = np.arange(count + 1) * half
@@ -100,10 +105,13 @@ def _listed(
     *,
     side: Side,
     body: Body | None,
+    cycle: float | None,
     book: Mapping[str, Pattern] | None,
 ) -> list[Station]:
     """The stations of a station pattern, as it lists them."""
-    law = law_for(name, parameters, side=side, body=body or Body(stature=STATURE), book=book)
+    law = law_for(
+        name, parameters, side=side, body=body or Body(stature=STATURE), beats=cycle, book=book
+    )
     phase = np.array([point.phase for point in pattern.hand(side).kind.stations])
     beats = (phase - phase[0]) / (phase[-1] - phase[0]) * law.period
     halves = [
@@ -195,7 +203,8 @@ def _place(away: Floats) -> str:
         ((0, 1, 0), "front"), ((0, -1, 0), "back"),
     )  # fmt: skip
     unit = away / np.linalg.norm(away)
-    fits = sorted(((float(unit @ np.array(v)), word) for v, word in names), reverse=True)
+    # Rounded, so that half-way is told the same way round wherever it is met.
+    fits = sorted(((round(float(unit @ np.array(v)), 9), word) for v, word in names), reverse=True)
     if fits[0][0] > np.cos(np.radians(12)):
         return fits[0][1]
     degrees = np.degrees(np.arccos(np.clip(fits[0][0], -1, 1)))

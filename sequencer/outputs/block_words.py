@@ -4,18 +4,19 @@ from collections.abc import Mapping
 from typing import Any
 
 from sequencer.motion.dancer import Dancer
+from sequencer.outputs.place_words import block_place
 from sequencer.outputs.posture_words import block_posture
 from sequencer.show.staged import Block
 
 
 def block_words(block: Block, dancer: Dancer | None = None) -> list[str]:
-    """Title first, then a line each for timing, parameters, posture, mirror and note.
+    """Title first, then a line each for timing, parameters set, place found, posture, mirror and note.
 
     Parameters
     ----------
     block : Block
     dancer : Dancer, optional
-        Who dances it: how far the shoulders come along is told then.
+        Who dances it: where the hands were placed, and how far the shoulders come along, is told then.
 
     Notes
     -----
@@ -38,6 +39,8 @@ def block_words(block: Block, dancer: Dancer | None = None) -> list[str]:
             f"{side}: {hand.pattern} {parameters_text(hand.parameters)}".rstrip()
             for side, hand in hands
         ]
+    place = block_place(block, dancer)
+    lines += [place] if place else []
     posture = block_posture(block, dancer).rstrip(".")
     lines += [posture[0].lower() + posture[1:]] if posture else []
     lines.append(f"one hand cycle in {block.cycle:g} {'beat' if block.cycle == 1 else 'beats'}")

@@ -240,7 +240,9 @@ class HandPart(Record):
 
     pattern: Name = Field(description="a name that `sequencer patterns` lists")
     parameters: dict[str, Any] = Field(
-        default_factory=dict, alias="with", description="the pattern's own parameters"
+        default_factory=dict,
+        alias="with",
+        description="the pattern's own parameters, danced as written; place and size left out are found for body and props",
     )
 
 
@@ -260,7 +262,9 @@ class Step(Record):
     pattern: Name | None = Field(None, description="a name that `sequencer patterns` lists")
     phrase: Name | None = Field(None, description="a phrase defined under `phrases`")
     parameters: dict[str, Any] = Field(
-        default_factory=dict, alias="with", description="the pattern's own parameters"
+        default_factory=dict,
+        alias="with",
+        description="the pattern's own parameters, danced as written; place and size left out are found for body and props",
     )
     left: HandPart | None = Field(None, description="the left hand's own pattern")
     right: HandPart | None = Field(None, description="the right hand's own pattern")

@@ -1,8 +1,10 @@
 """Which cues of a performer are new since the last print: those that read like none in the old show."""
 
-from collections.abc import Hashable
+from collections.abc import Hashable, Mapping
 from dataclasses import dataclass
 from functools import cached_property
+from math import degrees
+from typing import Any
 
 from sequencer.outputs.sheets.cues import Cue, cues_of
 from sequencer.show.staged import Block, Staged
@@ -51,12 +53,14 @@ def cue_key(staged: Staged, cue: Cue) -> Key:
 
 
 def _block_key(block: Block) -> Key:
+    """What is danced; what was found for it to a centimetre and a degree."""
     hands = tuple(
-        (side, part.pattern, repr(sorted(part.parameters.items())))
+        (side, part.pattern, repr(sorted({**_rounded(part.fitted), **part.parameters}.items())))
         for side, part in sorted(block.hands.items())
     )
     return (
         hands,
+        tuple(round(degrees(angle)) for angle in block.posture.angles),
         block.timing,
         block.direction,
         round(block.cycle, 6),
@@ -65,3 +69,10 @@ def _block_key(block: Block) -> Key:
         block.link,
         block.note,
     )
+
+
+def _rounded(found: Mapping[str, Any]) -> dict[str, Any]:
+    return {
+        name: round(value, 2) if isinstance(value, float) else value
+        for name, value in found.items()
+    }

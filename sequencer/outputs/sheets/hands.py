@@ -9,6 +9,7 @@ from typing import Literal
 
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.words import Said, law_words
+from sequencer.outputs.place_words import danced_law
 from sequencer.show.staged import Block
 
 Side = Literal["left", "right"]
@@ -49,7 +50,5 @@ def together_words(block: Block) -> str:
 @lru_cache(maxsize=20_000)
 def hand_said(dancer: Dancer | None, side: Side, block: Block) -> Said | None:
     """What one hand and its prop do in a block; None where its law is not at hand."""
-    spans = getattr(dancer.courses.get(side), "spans", ()) if dancer is not None else ()
-    middle = 0.5 * (block.start + block.end)
-    law = next((s.law for s in spans if s.kind == "block" and s.start <= middle < s.end), None)
+    law = danced_law(dancer, side, block)
     return law_words(law) if law is not None else None

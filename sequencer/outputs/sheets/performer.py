@@ -8,6 +8,7 @@ from typing import TypeAlias
 from reportlab.lib.colors import Color
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
+from sequencer.outputs.place_words import told_places
 from sequencer.outputs.posture_words import block_posture
 from sequencer.outputs.sheets.blocks import (
     Cell,
@@ -328,6 +329,11 @@ def _block(
     else:
         for label, words in hands:
             paragraphs.append([Span(f"{label}  ", "Bold", DARK), Span(words, "Regular", DARK)])
+    places = told_places(dancer, edition.staged.blocks_of(who)) if dancer is not None else {}
+    if place := places.get(block.start):
+        paragraphs.append(
+            [Span("where  ", "Bold", DARK), Span(place.replace(" cm", f"{NB}cm"), "Regular", DARK)]
+        )
     if posture := block_posture(block, dancer):
         paragraphs.append([Span("body  ", "Bold", DARK), Span(posture, "Regular", DARK)])
     extra = [

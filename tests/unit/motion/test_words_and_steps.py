@@ -126,6 +126,14 @@ def test_steps_say_place_change_and_cross():
     assert_allclose(steps[1].cross[1], steps[1].hand[1])
 
 
+def test_steps_count_the_beats_of_a_given_cycle():
+    """At 3.2 beats a cycle of four lobes a half lobe takes 0.4; the places are those of any other cycle."""
+    usual, quick = build_steps("pro-bend-4", {}), build_steps("pro-bend-4", {}, cycle=3.2)
+    assert_allclose([s.beat for s in quick], 0.4 * np.arange(9))
+    assert [s.place for s in quick] == [s.place for s in usual]
+    assert [s.lobe for s in quick] == [s.lobe for s in usual]
+
+
 def test_starting_at_an_out_turns_ins_and_outs_over():
     steps = build_steps("toroid", {"begin": "out"})
     assert [s.half for s in steps[:3]] == ["out", "in", "out"]

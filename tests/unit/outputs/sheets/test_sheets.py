@@ -199,7 +199,7 @@ def test_build_steps_follow_the_station_table(printed, pages):
     path = next(p for p in printed[1] if p.name.endswith("build-steps.pdf"))
     text = plain(pages.text_of(path)).replace("\u00a0", " ")
 
-    for words in ("pro-bend-4", "8 half lobes, 4 beats; comes home after one cycle", "pro-bend-3"):
+    for words in ("pro-bend-4", "8 half lobes, 8 beats; comes home after one cycle", "pro-bend-3"):
         assert words in text
     assert "comes home turned round after one cycle, and as it began after 2" in text
 
