@@ -43,7 +43,7 @@ def test_distances_are_right_to_half_a_cell(posture):
 
 def test_steps_move_every_point():
     draw = np.random.default_rng(4)
-    points = draw.uniform(-0.3, 0.3, (50, 3)) + (0, 0, 1.2)
+    points = draw.uniform(-0.3, 0.3, (50, 3)) + np.array([0, 0, 1.2])
     steps = np.array([[0, 0, 0], [3, -2, 5], [-40, 0, 90]])
     table = table_of(BODY)
 

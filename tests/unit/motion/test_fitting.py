@@ -162,7 +162,7 @@ def test_places_agree_with_laws_built_with_the_values():
     """A move of the centre moves hand and prop as one: the law with the values set gives the same margins."""
     asked = dance("pro-bend-4", stature=1.55)
     fit = fitted(asked)
-    moved = {s: {k: v for k, v in fit.values[s].items()} for s in SIDES}
+    moved = {s: dict(fit.values[s]) for s in SIDES}
     built = replace(
         asked, parts={s: (name, {**given, **moved[s]}) for s, (name, given) in asked.parts.items()}
     )
