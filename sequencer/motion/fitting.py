@@ -51,7 +51,8 @@ SURE, TIGHT = (
     0.032,
     3.0,
 )  # [m] below which each metre of margin that lacks counts so many times more
-COST = 0.05  # [1] of a metre's move against a metre of margin
+COST = 0.06  # [1] of a metre's move against a metre of margin
+EFFORT = np.array([1.0, 1.0, 1.5])  # a move out, ahead, up: arms tire of being held high
 OFFSETS = ("across", "ahead", "up")
 COARSE, FINE = 10, 40  # looks a beat
 MOST_LOOKS = 1024
@@ -139,6 +140,12 @@ def _trials(dance: Dance) -> list[Shape]:
         side: find(name, dance.book).trials(given, dance.props[side].kind)
         for side, (name, given) in dance.parts.items()
     }
+    if len(lists) == 2:
+        # Two hands turn with one body: not each towards its own side.
+        lists = {
+            side: [trial for trial in trials if trial.get("towards") != "own"] or trials
+            for side, trials in lists.items()
+        }
     open_ = {side: dance.open(side) for side in dance.sides}
     for k in range(max(len(each) for each in lists.values())):
         shape: Shape = {}
@@ -254,7 +261,7 @@ class Looks:
 
     def score(self, place: Place) -> float:
         """What is to spare, less what the moves cost [m]."""
-        moved = sum(float(np.linalg.norm(move)) for move in place.moves.values())
+        moved = sum(float(np.linalg.norm(EFFORT * move)) for move in place.moves.values())
         slack = 1.0 if self.pull < TAUT or self.heavy else 0.0
         # Hands near the end of their arms leave the links no room.
         stretched = STRETCHED * max(0.0, AT_EASE - place.margins.reach)
@@ -362,7 +369,7 @@ class Looks:
         alone: dict[Side, Floats] = {
             side: self._alone(side, offsets).reshape(shape) for side in self.dance.sides
         }
-        cost = COST * np.linalg.norm(offsets, axis=1).reshape(shape)
+        cost = COST * np.linalg.norm(EFFORT * offsets, axis=1).reshape(shape)
         if len(alone) == 1:
             ((side, own),) = alone.items()
             score = (np.minimum(own, GOOD) - cost).ravel()
@@ -381,7 +388,7 @@ class Looks:
         for k, (split, half) in enumerate(zip(splits, halves, strict=True)):
             right, left = _shifted(alone["right"], split, 1), _shifted(alone["left"], split, -1)
             both = np.minimum(np.minimum(right, left), pairs[:, k, None, None])
-            score = (np.minimum(both, GOOD) - cost).ravel() - COST * float(np.linalg.norm(half))
+            score = (np.minimum(both, GOOD) - cost).ravel() - COST * float(np.linalg.norm(EFFORT * half))
             top = np.argpartition(-score, min(3, len(score) - 1))[:3]
             for i in sorted(top.tolist()):
                 if score[i] > -0.2:
