@@ -56,16 +56,16 @@ def below_seat(stature: float, *, thigh: float, shank: float, depth: float) -> t
     kneecap = _BUTTOCK_KNEE * stature - depth  # before the body's axis
     rest = max(SEAT - _POPLITEAL * stature, _LOWEST_REST)
     level, shin, sole = SEAT + thigh, kneecap - shank, rest + _FOOT
-    knee, hollow, ankle = (kneecap - thigh, level), (shin, level + thigh - shank), (shin, sole)
-    toes = (shin + _TOES * stature - _FOOT, sole)
+    knee, hollow = (kneecap - thigh, level), (shin, level + thigh - shank)
+    heel, toes = (shin, sole), (shin + _TOES * stature - _FOOT, sole)
     return (
         *(
             Capsule("leg", (x, *start), (x, *end), radius)
             for x in (-thigh, thigh)
             for start, end, radius in (
                 ((0.0, level), knee, thigh),
-                (hollow, ankle, shank),
-                (ankle, toes, _FOOT),
+                (hollow, (shin, rest + shank), shank),
+                (heel, toes, _FOOT),
             )
         ),
         *_wheels(),
