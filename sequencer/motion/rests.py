@@ -2,7 +2,7 @@
 
 Common practice, all of it. Poi, fans, hoops and clubs hang from the hand: a poi beside the leg, a club
 head down, a fan with its spokes down, a hoop from its rim, the last two in the wheel plane so that they
-pass the leg flat. A staff stands upright beside the body, held where it is held to spin. What is too
+pass the leg flat. Beside a wheelchair they hang outside its wheels. A staff stands upright beside the body, held where it is held to spin. What is too
 long for a hanging arm is held higher; a rope too long even for a raised arm lies out ahead, its head
 just over the floor. Frame: body frame [m].
 """
