@@ -47,6 +47,8 @@ def test_trunk_and_head_are_let_down_as_they_are():
     lower = stood.stature - sat.height
     for a, b in zip(stood.skull, sat.skull, strict=True):
         assert_allclose(a.end[2] - b.end[2], lower, atol=2e-3)  # both heights are survey means
+    for a, b in zip(stood.trunk[:4], sat.trunk[:4], strict=True):
+        assert_allclose(a.end[2] - b.end[2], lower, atol=2e-3)  # chests and waists
     assert_allclose(stood.hip_height - sat.hip_height, lower)
     assert min(c.start[2] - c.radius for c in sat.trunk) >= SEAT - 1e-9
     assert SEAT < sat.hip_height < SEAT + 0.15
