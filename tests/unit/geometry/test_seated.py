@@ -127,6 +127,9 @@ def test_rest_is_beside_the_wheels_and_in_reach(stature, kind):
     state = rest("right", body, prop).at(np.zeros(1))
     hand, tether, plane = (part[0] for part in (state.hand, state.tether, state.plane))
     aside = np.cross(plane, tether)
+    assert (hand + prop.ball[0] * tether)[
+        2
+    ] - prop.cold_radius >= 0.0199  # as the floor's check takes it
     for solid in prop.solids:
         start, end = (
             hand + spot[0] * tether + spot[1] * aside for spot in (solid.start, solid.end)
