@@ -41,9 +41,19 @@ class _Ask:
     said: str  # of what the distance is measured from
     mend: Callable[[float], str] | None = None  # from what is missing [m]; the floor has its own
 
-    def mends(self, distance: float) -> tuple[str, ...]:
+    def of(self, dancer: Dancer) -> float:
+        """What a dancer must keep [m]: measured from the place, a wheelchair's column needs as much more."""
+        wide = dancer.body.girth - dancer.body.half_breadth if self.measure == "place" else 0.0
+        return self.required + wide
+
+    def mends(self, distance: float, required: float) -> tuple[str, ...]:
         """What would mend a distance under the requirement."""
-        return () if self.mend is None else (self.mend(self.required - distance),)
+        if self.measure == "place" and distance < TOLERANCE:
+            # Beyond the edge the distance is 0 however far: no number of metres is known to do.
+            return (
+                f"move the place or the walk onto the stage, {required:.2f} m in from its edge",
+            )
+        return () if self.mend is None else (self.mend(required - distance),)
 
 
 def boundaries(
@@ -64,7 +74,7 @@ def boundaries(
             grid,
             ask.prisms,
             measure=ask.measure,
-            required=np.full(len(dancers), ask.required),
+            required=np.array([ask.of(dancer) for dancer in dancers]),
             only_lit=ask.only_lit,
         )
         total += _told(dancers, tempo, requirements, ask, found)
@@ -151,13 +161,7 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
                 required=requirements.stage_edge,
                 rule="stage_edge",
                 said="the middle of the body",
-                # Beyond the edge the distance is 0 however far: no number of metres is known to do.
-                mend=lambda short: (
-                    f"move the place or the walk {_up(short)} m towards the stage"
-                    if short <= requirements.stage_edge - TOLERANCE
-                    else "move the place or the walk onto the stage, "
-                    f"{requirements.stage_edge:.2f} m in from its edge"
-                ),
+                mend=lambda short: f"move the place or the walk {_up(short)} m towards the stage",
             )
         )
     for piece in venue.scenery:
@@ -252,7 +256,7 @@ def _told(
             Clearance(
                 between=(dancer.name, ask.thing),
                 distance=float(found.distance[k]),
-                required=ask.required,
+                required=ask.of(dancer),
                 at=count.seconds(beat),
                 error=0.0 if found.bound[k] else TOLERANCE,
                 parts=(part, ask.thing),
@@ -291,7 +295,7 @@ def _finding(
     # The envelope and the place do not grow with the hands' work: an arm is as long as it is.
     moving = ask.measure in {"parts", "flames"}
     work = leeway_words(float(found.at[k]), dancer) if moving else ""
-    thing, remedies = ask.thing, ask.mends(worst)
+    thing, remedies = ask.thing, ask.mends(worst, ask.of(dancer))
     if ask.measure == "wicks":
         low = _lowest(dancer, float(found.at[k]), int(found.part[k]), worst)
         work, thing, remedies = low.words, "the floor", low.mends(ask.required)
@@ -307,7 +311,7 @@ def _finding(
         position=count.position(float(begin[0])),
         message=(
             f"{dancer.name}: {part} {gap} {thing}, closest at "
-            f"{count.position(float(found.at[k]))}; {ask.required:.2f} m is required{work}{often}"
+            f"{count.position(float(found.at[k]))}; {ask.of(dancer):.2f} m is required{work}{often}"
         ),
         remedies=remedies,
         source=requirements.source(ask.rule),

@@ -1,4 +1,4 @@
-"""Walks and turns that are faster than a person can spin on.
+"""Walks and turns that are faster than a person can spin on, and chairs that move while the hands are full.
 
 Speeds are worked out in seconds with the tempo of every beat. No published limit for spinning while
 walking was found: the defaults are the walking speed that a European standard assumes of anyone
@@ -60,7 +60,8 @@ def travel(
     for dancer in dancers:
         for move in dancer.floor.moves:
             speed, turn = peaks(dancer, move, tempo)
-            findings += _findings(dancer.name, move, tempo, use, speed, turn)
+            findings += _findings(dancer, move, tempo, use, speed, turn)
+        findings += _wheels(dancer, tempo)
     return Outcome(findings=tuple(findings))
 
 
@@ -90,13 +91,14 @@ def peaks(dancer: Dancer, move: Move, tempo: TempoMap) -> tuple[float, float]:
 
 
 def _findings(
-    name: str, move: Move, tempo: TempoMap, limits: TravelLimits, speed: float, turn: float
+    dancer: Dancer, move: Move, tempo: TempoMap, limits: TravelLimits, speed: float, turn: float
 ) -> list[Finding]:
     count = Count(tempo)
     length = move.end - move.start
+    name, way = dancer.name, "rolls" if dancer.body.seated else "walks"
     out = []
     for code, value, limit, unit, words, source in (
-        ("walks-too-fast", speed, limits.speed, "m/s", "walks at up to", limits.speed_source),
+        ("walks-too-fast", speed, limits.speed, "m/s", f"{way} at up to", limits.speed_source),
         (
             "turns-too-fast",
             math.degrees(turn),
@@ -132,3 +134,32 @@ def _findings(
             )
         )
     return out
+
+
+def _wheels(dancer: Dancer, tempo: TempoMap) -> list[Finding]:
+    """That a wheelchair is to move while its performer holds props: the way is danced as given."""
+    if not (dancer.body.seated and dancer.props and dancer.floor.moves):
+        return []
+    count, moves = Count(tempo), dancer.floor.moves
+    first, others = moves[0], len(moves) - 1
+    more = f", and {others} more time{'s' * (others > 1)}" if others else ""
+    return [
+        Finding(
+            code="wheels-without-hands",
+            severity="note",
+            who=(dancer.name,),
+            start=count.seconds(first.start),
+            end=count.seconds(first.end),
+            position=count.position(first.start),
+            message=(
+                f"{dancer.name}'s wheelchair moves or turns at {count.position(first.start)}{more}, while "
+                "the hands hold props"
+            ),
+            remedies=(
+                "say who pushes, or drive by motor",
+                "or stay in place, or hold both props in the lap for the way",
+            ),
+            source="hands that hold a prop do not turn wheels (common practice)",
+            where=(float(first.place[0]), float(first.place[1])),
+        )
+    ]

@@ -21,6 +21,14 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, as_floats
+from sequencer.geometry.capsules import Capsule
+from sequencer.geometry.wheelchair import (
+    SEAT,
+    SITTING,
+    SITTING_SHOULDER,
+    below_seat,
+    outline_radius,
+)
 
 Side: TypeAlias = Literal["left", "right"]
 SIDES: tuple[Side, Side] = ("left", "right")
@@ -50,6 +58,7 @@ _CROTCH = 846.0 / 1756.2  # crotch height; from memory
 # six tenths of the one and less than half of the other is used. Its diagonal stays under `_ELBOW_CAP`:
 # see `Body.shoulder_give`.
 _GIVE_FORWARD, _GIVE_BACK, _GIVE_UP, _GIVE_IN = 0.060, 0.030, 0.045, 0.020
+_SWAY = 0.15  # of stature: more than the middle of a head gets aside in any posture
 _ELBOW_CAP = 0.08  # [m] least room left for the elbow: its bound would grow without limit below
 
 
@@ -72,16 +81,6 @@ SURVEY: dict[tuple[Literal["man", "woman"], Literal[5, 50, 95]], Survey] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Capsule:
-    """All points within `radius` of a segment [m, body frame]; a ball where the ends are one."""
-
-    name: str
-    start: tuple[float, float, float]
-    end: tuple[float, float, float]
-    radius: float
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Body:
     """A performer's body, from stature and what was measured besides.
@@ -93,30 +92,42 @@ class Body:
     arm : float, optional
         Measured length from the top of the shoulder to the centre of the grip [m].
     shoulder_top : float, optional
-        Measured height of the top of the shoulder [m].
+        Measured height of the top of the shoulder [m], of a seated performer in the chair.
     grip_overhead : float, optional
-        Measured height of the grip overhead [m].
+        Measured height of the grip overhead [m], of a seated performer in the chair.
+    seated : bool
+        Whether the performer sits in a wheelchair; `stature` is the height standing all the same.
     """
 
     stature: float = 1.755
     arm: float | None = None
     shoulder_top: float | None = None
     grip_overhead: float | None = None
+    seated: bool = False
 
     def __post_init__(self) -> None:
         if not 0.8 <= self.stature <= 2.6:  # also catches nan
             raise ValueError(f"stature must be 0.8 to 2.6 m, got {self.stature!r}")
-        for name, low, high in (
-            ("arm", 0.2, 0.6),
-            ("shoulder_top", 0.6, 1.0),
-            ("grip_overhead", 0.9, 1.6),
-        ):
+        for name, (low, high) in self._limits.items():
             value = getattr(self, name)
-            if value is not None and not low * self.stature <= value <= high * self.stature:
+            if value is not None and not low <= value <= high:
                 raise ValueError(
-                    f"{name} must be {low * self.stature:.2f} to {high * self.stature:.2f} m "
-                    f"at a stature of {self.stature:.2f} m, got {value!r}"
+                    f"{name} must be {low:.2f} to {high:.2f} m "
+                    f"at a stature of {self.stature:.2f} m{', seated' * self.seated}, got {value!r}"
                 )
+
+    @property
+    def _limits(self) -> dict[str, tuple[float, float]]:
+        """From and to what a measured length is believed [m]; a seat may be 0.35 to 0.70 m high."""
+        s = self.stature
+        if self.seated:
+            heights = {
+                "shoulder_top": (0.35 + 0.25 * s, 0.70 + 0.45 * s),
+                "grip_overhead": (0.35 + 0.45 * s, 0.70 + 1.05 * s),
+            }
+        else:
+            heights = {"shoulder_top": (0.6 * s, s), "grip_overhead": (0.9 * s, 1.6 * s)}
+        return {"arm": (0.2 * s, 0.6 * s), **heights}
 
     @classmethod
     def of_survey(cls, sex: Literal["man", "woman"], percentile: Literal[5, 50, 95]) -> "Body":
@@ -137,7 +148,18 @@ class Body:
     @property
     def shoulder_height(self) -> float:
         """Floor to the top of the shoulder [m]."""
-        return _SHOULDER_HEIGHT * self.stature if self.shoulder_top is None else self.shoulder_top
+        if self.shoulder_top is not None:
+            return self.shoulder_top
+        if self.seated:
+            return SEAT + SITTING_SHOULDER * self.stature
+        return _SHOULDER_HEIGHT * self.stature
+
+    @property
+    def height(self) -> float:
+        """Floor to the crown [m]; that of a seated performer follows the shoulder measured in the chair."""
+        if self.seated:
+            return self.shoulder_height + (SITTING - SITTING_SHOULDER) * self.stature
+        return self.stature
 
     @property
     def overhead_grip(self) -> float:
@@ -179,15 +201,39 @@ class Body:
         return np.array([across, 0.0, self.shoulder_height])
 
     @property
+    def girth(self) -> float:
+        """Radius of the upright column that others keep clear of [m].
+
+        Notes
+        -----
+        Standing: the shoulders' half breadth. Seated: the farthest corner of an occupied wheelchair's
+        outline, its middle where the performer is, or of longer legs than it holds.
+        """
+        if not self.seated:
+            return self.half_breadth
+        return outline_radius(self.legs)
+
+    @property
     def column(self) -> Capsule:
-        """One upright capsule that holds trunk, head and legs."""
-        radius = self.half_breadth
-        return Capsule("body", (0.0, 0.0, 0.0), (0.0, 0.0, self.stature - radius), radius)
+        """One upright capsule that holds trunk, head and legs, and the chair of a seated performer."""
+        radius = self.girth
+        top = self.height - radius
+        if self.seated:
+            # So high that the cap holds a head that leans aside.
+            head = _HALF_HEAD * self.stature
+            room = (radius - head) ** 2 - (_SWAY * self.stature) ** 2
+            top = self.height - head - math.sqrt(max(room, 0.0))
+        return Capsule("body", (0.0, 0.0, 0.0), (0.0, 0.0, top), radius)
+
+    @property
+    def _let_down(self) -> float:
+        """How much lower trunk and head are than a standing performer's [m]."""
+        return self.stature - self.height
 
     @property
     def hip_height(self) -> float:
         """Floor to the hip joints, about which the trunk leans [m]."""
-        return _HIP_JOINT * self.stature
+        return _HIP_JOINT * self.stature - self._let_down
 
     @property
     def neck_height(self) -> float:
@@ -222,7 +268,8 @@ class Body:
         s = self.stature
         depth, yoke = _HALF_DEPTH * s, _YOKE * s
         chest, hip = _HALF_CHEST * s - depth, _HALF_HIP * s - depth
-        low, waist, high = _CROTCH * s + depth / 2, _WAIST * s, self.shoulder_height - depth
+        low = SEAT + depth if self.seated else _CROTCH * s + depth / 2
+        waist, high = _WAIST * s - self._let_down, self.shoulder_height - depth
         across = self.half_shoulder - yoke
         level = self.shoulder_height - yoke
         uprights = [(x, waist, high) for x in (-chest, chest)]
@@ -236,18 +283,20 @@ class Body:
     def skull(self) -> tuple[Capsule, ...]:
         """Head and neck, body upright."""
         s = self.stature
-        head, chin = _HALF_HEAD * s, s - _HEAD_HEIGHT * s
+        head, chin = _HALF_HEAD * s, self.height - _HEAD_HEIGHT * s
         neck = _NECK * s
         return (
-            Capsule("head", (0.0, 0.0, chin), (0.0, 0.0, s - head), head),
+            Capsule("head", (0.0, 0.0, chin), (0.0, 0.0, self.height - head), head),
             Capsule("neck", (0.0, 0.0, self.neck_height - neck), (0.0, 0.0, chin), neck),
         )
 
     @property
     def legs(self) -> tuple[Capsule, ...]:
-        """Thighs and shanks, standing."""
+        """What does not move with the trunk: thighs and shanks, seated with feet, wheels and chair."""
         s = self.stature
         thigh, shank, knee = _THIGH * s, _SHANK * s, _KNEE * s
+        if self.seated:
+            return below_seat(s, thigh=thigh, shank=shank, depth=_HALF_DEPTH * s)
         return tuple(
             Capsule("leg", (x, 0.0, a), (x, 0.0, b), r)
             for x in (-thigh, thigh)
@@ -256,7 +305,7 @@ class Body:
 
     @property
     def capsules(self) -> tuple[Capsule, ...]:
-        """Trunk, head, neck and legs, upright: closer to the body than `column`."""
+        """Trunk, head, neck and legs, upright, and a chair: closer to the body than `column`."""
         return (*self.trunk, *self.skull, *self.legs)
 
     def elbow_room(self, shoulder_to_hand: ArrayLike) -> Floats:

@@ -11,7 +11,8 @@ from functools import lru_cache
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
-from sequencer.geometry.bodies import Body, Capsule
+from sequencer.geometry.bodies import Body
+from sequencer.geometry.capsules import Capsule
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
 
 CELL = 0.02  # [m]

@@ -2,7 +2,7 @@
 
 A posture is five angles [rad]. The trunk with its shoulders is turned about the vertical through the hip
 joints, then leans forward or back and to a side; the head, carried by the trunk, leans about the base of
-the neck; the legs stay. Shoulders besides give on their own (`Body.shoulder_give`).
+the neck; the legs stay, and so does a chair. Shoulders besides give on their own (`Body.shoulder_give`).
 
     p = c + Rz(turn)·Rx(−lean)·Ry(side)·(q − c),  q of the head = k + Rx(−nod)·Ry(tilt)·(q₀ − k)
 
@@ -22,7 +22,8 @@ from math import degrees, radians
 import numpy as np
 
 from sequencer.arrays import Bools, Floats
-from sequencer.geometry.bodies import Body, Capsule, Side
+from sequencer.geometry.bodies import Body, Side
+from sequencer.geometry.capsules import Capsule
 
 RANGE_OF_MOTION = {
     "turn": (radians(-45.0), radians(45.0)),
@@ -173,7 +174,7 @@ def in_column(body: Body, angles: Floats) -> Bools:
     count = len(body.trunk) + len(body.skull)
     radii = np.array([capsule.radius for capsule in body.capsules[:count]])
     far = [np.hypot(end[:count, :, 0], end[:count, :, 1]) + radii[:, None] for end in ends]
-    return np.asarray(np.max(far, axis=(0, 1)) <= body.half_breadth - COLUMN_SPARE)
+    return np.asarray(np.max(far, axis=(0, 1)) <= body.girth - COLUMN_SPARE)
 
 
 def levers(body: Body) -> Floats:

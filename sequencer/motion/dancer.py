@@ -98,20 +98,13 @@ class Dancer:
 
     @property
     def reach(self) -> float:
-        """Arm straight aside, prop, wick and flame from the body's axis [m]; the body's without props.
+        """Arm straight aside, prop, wick and flame from the body's axis [m]; no less than the body's column.
 
         The trunk leans as far as it ever does; a shoulder's own give is not in it.
         """
-        return max(
-            (
-                self.carriage.shoulder_reach
-                + self.body.arm_length
-                + prop.farthest
-                + prop.hot_radius
-                for prop in self.props.values()
-            ),
-            default=self.body.half_breadth,
-        )
+        arm = self.carriage.shoulder_reach + self.body.arm_length
+        held = (arm + prop.farthest + prop.hot_radius for prop in self.props.values())
+        return max(self.body.girth, *held, 0.0)
 
     def is_lit(self, beats: ArrayLike) -> Bools:
         """Whether the heads burn, ends of the spans included.
@@ -360,7 +353,7 @@ class Dancer:
         -----
         Source: `Body.elbow_room` for the arms; wick and flame as the show states them. Upper bounds.
         """
-        out = np.full((len(PARTS), *lit.shape), self.body.half_breadth)
+        out = np.full((len(PARTS), *lit.shape), self.body.girth)
         for k, part in enumerate(PARTS):
             if part.side is None or part.side not in self.props:
                 continue
@@ -413,7 +406,7 @@ class Dancer:
         n = len(middle)
         speed = np.repeat(v[:, None], N_POINTS, axis=1)
         acceleration = np.repeat(a[:, None], N_POINTS, axis=1)
-        reach = np.full(n, self.body.half_breadth)
+        reach = np.full(n, self.body.girth)
         drawn, more = reach.copy(), self.leeways(middle)
         swing = np.zeros((n, 2))
         for side, course in courses.items():

@@ -2,7 +2,7 @@
 
 Common practice, all of it. Poi, fans, hoops and clubs hang from the hand: a poi beside the leg, a club
 head down, a fan with its spokes down, a hoop from its rim, the last two in the wheel plane so that they
-pass the leg flat. A staff stands upright beside the body, held where it is held to spin. What is too
+pass the leg flat. Beside a wheelchair they hang outside its wheels. A staff stands upright beside the body, held where it is held to spin. What is too
 long for a hanging arm is held higher; a rope too long even for a raised arm lies out ahead, its head
 just over the floor. Frame: body frame [m].
 """
@@ -16,6 +16,7 @@ from sequencer.motion.props import Prop
 from sequencer.motion.rooms import Room
 
 FLOOR = 0.10  # [m] from the lowest wick to the floor
+BALL = 0.02  # [m] from the ball about a flat prop to the floor
 ASIDE = 0.06  # [m] from the widest part of the body to the prop, at least
 BENT = 0.93  # share of the arm that is used: a hand at rest is not at the end of its reach
 AHEAD = 0.06  # share of the stature that the hand hangs before the shoulder
@@ -56,7 +57,9 @@ def rest(side: Side, body: Body, prop: Prop | float) -> ComposedLaw:
     out = min(out, 0.7 * arm)  # a prop too thick to be kept beside the leg is told by the checks
     drop = float(np.sqrt(arm**2 - out**2 - ahead**2))
     lowest, highest = body.shoulder_height - drop, body.shoulder_height + drop
-    height = float(np.clip(below + FLOOR, lowest, highest))
+    # A flat prop is held over the floor with the ball about it, which the checks of the floor take.
+    ball = prop.ball[0] + prop.cold_radius + BALL if isinstance(prop, Prop) else 0.0
+    height = float(np.clip(max(below + FLOOR, ball), lowest, highest))
     # How steeply the prop hangs: straight down unless the floor is in its way.
     steep = min((height - FLOOR) / below, 1.0)
     flat = float(np.sqrt(1.0 - steep**2))

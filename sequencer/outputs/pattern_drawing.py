@@ -29,6 +29,7 @@ from sequencer.motion.rows import STATURE
 from sequencer.motion.state import Motion
 
 INK, HAND, SOFT, BODY, ARM = "#1b1b1b", "#b2182b", "#8a8a8a", "#e4e2dd", "#6b655b"
+CHAIR = "#cdc9c0"  # of a seated performer, behind the legs
 # viridis without its palest end, which is lost on white paper
 TRAIL = ListedColormap(colormaps["viridis"](np.linspace(0.0, 0.9, 256)))
 PER_BEAT = 96
@@ -251,10 +252,24 @@ def draw_view(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
 
 
 def draw_body(axes: Axes, body: Body, view: View, posture: Posture = UPRIGHT) -> None:
-    """The body's outline to scale, given way."""
+    """The body's outline to scale, given way; a wheelchair behind it."""
+    wheels: dict[bool, list[Floats]] = {}
     for capsule in PosedBody(body, posture).capsules:
-        ends = view.flat(np.array([capsule.start, capsule.end]))
-        axes.fill(*_stadium(ends, capsule.radius).T, color=BODY, linewidth=0, zorder=1)
+        outline = _stadium(view.flat(np.array([capsule.start, capsule.end])), capsule.radius)
+        if capsule.name == "wheel":
+            wheels.setdefault(capsule.start[0] > 0, []).append(outline)
+            continue
+        colour, order = (CHAIR, 0.9) if capsule.name == "chair" else (BODY, 1)
+        axes.fill(*outline.T, color=colour, linewidth=0, zorder=order)
+    for parts in wheels.values():  # what a wheel is made of, as the disc that it is
+        axes.fill(*_hull(np.concatenate(parts)).T, color=CHAIR, linewidth=0, zorder=0.9)
+
+
+def _hull(points: Floats) -> Floats:
+    """Corners of the convex hull of points (n, 2)."""
+    from scipy.spatial import ConvexHull
+
+    return np.asarray(points[ConvexHull(points).vertices])
 
 
 def _arm(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:

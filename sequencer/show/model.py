@@ -78,6 +78,8 @@ Held = Annotated[Prop, BeforeValidator(_by_kind, json_schema_input_type=Prop | P
 # 95th percentiles (geometry/bodies.py), so that they catch a slip of the tape or of the unit and no person.
 STATURES = (0.8, 2.6)  # [m]
 SHARES = {"arm": (0.2, 0.6), "shoulder": (0.7, 0.9)}
+SEATED_SHOULDER = (0.28, 0.41)  # of stature, over a seat of 0.40 … 0.65 m
+SEATS = (0.40, 0.65)  # [m]
 LIFT = 0.10  # of stature: a shoulder rises as the arm goes up, and measured lengths have errors
 
 
@@ -85,7 +87,11 @@ class Dancer(Record):
     """A performer. A prop may be its kind alone, such as `prop: poi`: then it has the usual sizes."""
 
     name: Name = Field(description="as it is printed on the sheets")
-    stature: Length = Field(description="body height, 0.8 to 2.6 m")
+    stature: Length = Field(description="body height standing, 0.8 to 2.6 m")
+    posture: Literal["standing", "seated"] = Field(
+        "standing",
+        description="seated: in a wheelchair; the stature is the height standing all the same",
+    )
     arm: Length | None = Field(
         None,
         description="measured, from the top of the shoulder to the middle of the closed hand, arm straight; "
@@ -93,11 +99,13 @@ class Dancer(Record):
     )
     shoulder: Length | None = Field(
         None,
-        description="measured height of the top of the shoulder; from the stature if not said",
+        description="measured height of the top of the shoulder, in the chair of who is seated; from the "
+        "stature if not said",
     )
     overhead: Length | None = Field(
         None,
-        description="measured height of the closed hand, arm straight up; shoulder and arm together if not said",
+        description="measured height of the closed hand, arm straight up, in the chair of who is seated; "
+        "shoulder and arm together if not said",
     )
     prop: Held | None = Field(
         None, description="one in each hand, both alike: its kind alone, or with sizes"
@@ -126,21 +134,31 @@ class Dancer(Record):
         stature = info.data.get("stature")
         if value is None or stature is None:
             return value
-        low, high = (share * stature for share in SHARES[str(info.field_name)])
+        seated = info.data.get("posture") == "seated" and info.field_name == "shoulder"
+        shares = SEATED_SHOULDER if seated else SHARES[str(info.field_name)]
+        low, high = (
+            share * stature + seat
+            for share, seat in zip(shares, SEATS if seated else (0, 0), strict=True)
+        )
         if not low <= value <= high:
             raise ValueError(
-                f"{value:g} m is outside {low:.2f} … {high:.2f} m, "
-                f"all that fits a stature of {stature:.2f} m"
+                f"{value:g} m is outside {low:.2f} … {high:.2f} m, all that fits a stature of "
+                f"{stature:.2f} m" + ", seated" * seated
             )
         return value
 
     @field_validator("overhead")
     @classmethod
     def _of_this_arm(cls, value: float | None, info: ValidationInfo) -> float | None:
-        if value is None or not {"stature", "arm", "shoulder"} <= set(info.data):
+        if value is None or not {"stature", "posture", "arm", "shoulder"} <= set(info.data):
             return value
         stature = info.data["stature"]
-        body = Body(stature=stature, arm=info.data["arm"], shoulder_top=info.data["shoulder"])
+        body = Body(
+            stature=stature,
+            arm=info.data["arm"],
+            shoulder_top=info.data["shoulder"],
+            seated=info.data["posture"] == "seated",
+        )
         if abs(value - body.overhead_grip) > LIFT * stature:
             raise ValueError(
                 f"{value:g} m does not go with a shoulder at {body.shoulder_height:.2f} m and an arm of "
@@ -168,6 +186,7 @@ class Dancer(Record):
             arm=self.arm,
             shoulder_top=self.shoulder,
             grip_overhead=self.overhead,
+            seated=self.posture == "seated",
         )
 
     def held(self, side: Side) -> Prop | None:

@@ -1,4 +1,5 @@
-"""Performers who give way on the rehearsal page: their shoulders are those of the checks, and it is seen."""
+"""Performers who give way on the rehearsal page, one in a wheelchair: their shoulders are those of the checks,
+and so are their distances."""
 
 from dataclasses import replace
 from math import radians
@@ -11,7 +12,7 @@ from sequencer.geometry.posture import UPRIGHT, Posture
 from sequencer.motion.arms import given_shoulder
 from sequencer.motion.carriage import Carriage, Held
 
-BODY = Body(stature=1.7)
+BODIES = Body(stature=1.7), Body(stature=1.8, seated=True), Body(stature=1.7)
 WAYS = (
     Posture(turn=radians(30), lean=radians(-7), tilt=radians(8)),
     Posture(turn=radians(-20), lean=radians(9), nod=radians(-12)),
@@ -22,7 +23,8 @@ WAYS = (
 def way(k):
     own = [UPRIGHT, *WAYS[k:], *WAYS[:k], UPRIGHT]
     return Carriage(
-        body=BODY, held=tuple(Held(2.0 * i, 2.0 * i + 0.7 + 0.2 * k, p) for i, p in enumerate(own))
+        body=BODIES[k],
+        held=tuple(Held(2.0 * i, 2.0 * i + 0.7 + 0.2 * k, p) for i, p in enumerate(own)),
     )
 
 
@@ -35,8 +37,9 @@ def swaying(dance, tmp_path_factory):
 
     cast = tuple(
         replace(
-            dance.dancer(name, (1.2 * k, 3.0 + 0.2 * k), facing=0.9 * k, hand_radius=0.3 + 0.1 * k),
-            carriage=Carriage(body=BODY) if k == 2 else way(k),
+            dance.dancer(name, (1.7 * k, 3.0 + 0.2 * k), facing=0.9 * k, hand_radius=0.3 + 0.1 * k),
+            body=BODIES[k],
+            carriage=Carriage(body=BODIES[k]) if k == 2 else way(k),
         )
         for k, name in enumerate(("Ada", "Bo", "Cy"))
     )
@@ -65,7 +68,7 @@ def test_distances_are_those_of_the_moved_shoulders(request, swaying, opened, ki
                 one, two = (next(d for d in cast if d.name == name) for name in (first, other))
                 true = closest(one, two, beat).distance[0]
                 assert shown == pytest.approx(true, abs=4.1e-3)
-                stiff = [replace(d, carriage=Carriage(body=BODY)) for d in (one, two)]
+                stiff = [replace(d, carriage=Carriage(body=d.body)) for d in (one, two)]
                 moved = max(moved, abs(closest(*stiff, beat).distance[0] - true))
         there.page.wait_for_timeout(200)
         assert there.complaints == []

@@ -65,6 +65,8 @@ def test_the_small_show_can_be_checked(stage_folder):
         ("depth: 10 m", "depth: 900 m", 6, "outside 0.001 … 500 m"),
         ("{tether: 0.55}", "poy", 9, "'poi', 'rope dart', 'staff'"),
         ("stature: 1.7", "stature: 0.7", "9:26", "stature: 0.7 m is outside 0.8 … 2.6 m"),
+        ("stature: 1.7", "stature: 1.7, posture: lying", "9:40",
+         "posture 'lying' should be 'standing' or 'seated'"),
         ("stature: 1.7", "stature: 2.7", "9:26", "stature: 2.7 m is outside 0.8 … 2.6 m"),
         ("stature: 1.7,", "stature: 1.7, arm: 68 cm, shoulder: 1.39, overhead: 2.4 m,", "9:69",
          "overhead: 2.4 m does not go with a shoulder at 1.39 m and an arm of 0.68 m"),

@@ -1,6 +1,8 @@
 """Bodies against ANSUR II, the 2012 anthropometric survey of the US Army (Natick TR-15/007): 5th, 50th
 and 95th percentiles of the public rows, in mm, as the project's fact sheet holds them."""
 
+from dataclasses import replace
+
 import pytest
 from numpy.testing import assert_allclose
 
@@ -87,3 +89,16 @@ def test_mean_of_men():
     assert_allclose(body.shoulder_height, 1.4407, atol=1e-4)
     assert_allclose(body.arm_length, 0.6843, atol=1e-4)
     assert_allclose(2 * body.half_breadth, 0.5104, atol=1e-4)
+
+
+def test_a_ceiling_over_who_is_seated():
+    """Seat 0.50 m, acromial height sitting 604 mm, arm 684.3 mm (means of men), prop, flame and 1 m of room."""
+    seated = replace(performer(length=0.75, flame=0.455), body=Body(stature=1.7562, seated=True))
+    seated = replace(seated, carriage=None)
+
+    assert_allclose(
+        ceiling_needed(seated, Requirements()),
+        max(0.5 + 0.604 + 0.6843 + 0.75 + 0.455 + 1, 3.6576),
+        atol=2 * MM,
+    )
+    assert_allclose(seated.body.overhead_grip, 1.7883, atol=MM)

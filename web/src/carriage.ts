@@ -6,8 +6,6 @@ export type Angles = [number, number, number, number, number]; // [rad] turn, le
 export type Held = [number, number, ...Angles]; // from and to beat
 export type Rows = [number, number, number, number, number, number, number, number, number];
 
-const HIPS = 0.53; // height over stature, as the checks have it
-
 /** Angles at a beat: minimum-jerk from one posture held to the next. */
 export function anglesAt(held: Held[] | undefined, beat: number, out: Angles): void {
   if (!held?.length) return void out.fill(0);
@@ -51,9 +49,8 @@ function turned(m: Rows, x: number, y: number, z: number, out: Vec): Vec {
 
 /** Where the trunk takes a point of the upright body. */
 export function onTrunk(body: Body, angles: Angles, p: Vec, out: Vec): Vec {
-  const hips = HIPS * body.stature;
-  turned(trunkTurn(angles), p[0], p[1], p[2] - hips, out);
-  out[2] += hips;
+  turned(trunkTurn(angles), p[0], p[1], p[2] - body.hips, out);
+  out[2] += body.hips;
   return out;
 }
 

@@ -49,8 +49,8 @@ export class Distances {
     this.doc.cast.forEach((entry, who) => {
       const pose = poses[who], body = entry.body, rods = this.rods[who];
       set(rods[0].a, pose.x, pose.y, 0);
-      set(rods[0].b, pose.x, pose.y, body.stature - body.halfBreadth);
-      rods[0].radius = body.halfBreadth;
+      set(rods[0].b, pose.x, pose.y, body.column[1]);
+      rods[0].radius = body.column[0];
       let k = 1;
       for (const side of SIDES) {
         const prop = entry.props[side];

@@ -42,8 +42,15 @@ export interface Prop {
 /** What others keep clear of, on the prop's axis [m]; radii unlit and lit. */
 export interface Room { ball: number; behind: number; shaft: number; radius: [number, number]; rear: [number, number] }
 
+/** A wheelchair [m]: height of the seat, radius of a wheel, half the breadth; knee and sole ahead and up. */
+export interface Chair { seat: number; wheel: number; half: number; knee: [number, number]; sole: [number, number] }
+
 export interface Body {
-  stature: number;
+  stature: number; // standing
+  chair: Chair | null; // of who is seated
+  crown: number; // [m] over the floor, as the performer is
+  hips: number; // [m] about which the trunk leans
+  column: [number, number]; // [m] that others keep clear of: radius, and where its axis ends
   shoulder: number;
   halfShoulder: number;
   halfBreadth: number;

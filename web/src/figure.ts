@@ -1,5 +1,5 @@
 // A performer's body, given way as the show's carriage says: hips to head, arms bent at the elbow so that both parts keep their length, legs
-// that step with the way walked. Lengths follow the show's statures; the shape is a drawing, the checks
+// that step with the way walked or rest on a wheelchair's footrest. Lengths follow the show's statures; the shape is a drawing, the checks
 // use their own capsules.
 import { gives, onHead, onTrunk } from "./carriage";
 import type { Body, Side } from "./document";
@@ -59,6 +59,11 @@ function elbow(shoulder: Vec, hand: Vec, arm: number, outward: number, out: Vec)
   for (let i = 0; i < 3; i++) out[i] = shoulder[i] + u[i] * along + (p[i] / size) * side;
 }
 
+/** Where an empty hand is: by the leg, or in the lap. */
+function idle(body: Body, out: number): Vec {
+  if (body.chair) return [out * up(body, 0.057), 0.7 * body.chair.knee[0], body.chair.knee[1] + 0.12];
+  return [out * (body.halfBreadth + 0.08), 0.08, body.shoulder - body.arm * 0.97];
+}
 
 export function pose(skeleton: Skeleton, mover: Mover, at: Pose, beat: number, scratch: Pose): void {
   const body = mover.entry.body;
@@ -66,10 +71,10 @@ export function pose(skeleton: Skeleton, mover: Mover, at: Pose, beat: number, s
   const { angles } = at;
   const { limbs, balls, feet } = skeleton;
   onTrunk(body, angles, [0, 0, body.shoulder + 0.01], local.neck);
-  onHead(body, angles, [0, 0.02, up(body, 0.885)], local.chin);
+  onHead(body, angles, [0, 0.02, body.crown - up(body, 0.115)], local.chin);
   put(local.neck, limbs[0].from);
   put(local.chin, limbs[0].to);
-  put([0, 0, up(body, 0.53)], balls[0].at);
+  put([0, 0, body.hips], balls[0].at);
 
   // Walking: feet swing along the way, by the length of way that is gone.
   mover.stand(beat + 0.05, scratch);
@@ -84,7 +89,7 @@ export function pose(skeleton: Skeleton, mover: Mover, at: Pose, beat: number, s
     const k = 1 + 4 * s;
     const shoulder = onTrunk(body, angles, [out * body.halfShoulder * 0.94, 0, body.shoulder - body.limb], local.shoulder);
     const held = mover.entry.props[side] !== undefined;
-    const hand = held ? at.bodyHand[side] : ([out * (body.halfBreadth + 0.08), 0.08, body.shoulder - body.arm * 0.97] as Vec);
+    const hand = held ? at.bodyHand[side] : idle(body, out);
     if (held) gives(body, angles, side, hand).forEach((more, i) => (shoulder[i] += more));
     elbow(shoulder, hand, body.arm, out, local.elbow);
     put(shoulder, limbs[k].from);
@@ -95,6 +100,16 @@ export function pose(skeleton: Skeleton, mover: Mover, at: Pose, beat: number, s
     put(local.elbow, balls[k + 1].at);
     put(hand, balls[k + 2].at);
 
+    if (body.chair) {
+      const x = out * up(body, 0.057), { knee, sole } = body.chair;
+      put([x, 0, body.hips], limbs[k + 2].from);
+      put([x, ...knee], limbs[k + 2].to);
+      put([x, ...knee], limbs[k + 3].from);
+      put([x, ...knee], balls[k + 3].at);
+      put([x, sole[0], sole[1] + 0.08], limbs[k + 3].to);
+      put([x, sole[0], sole[1] + 0.08], feet[s].at);
+      return;
+    }
     const hip: Vec = [out * up(body, 0.052), 0, up(body, 0.505)];
     const stance: Vec = [out * up(body, 0.085), -0.02, 0.08];
     put(hip, limbs[k + 2].from);

@@ -37,7 +37,7 @@ export class Labels {
       const { element, who } = label;
       const hide = who >= 0 ? !now.shown[who] || alone || (who === now.follow && (view === "eye" || view === "behind")) : view === "eye" || view === "behind" || (now.front !== null && label.at.z > 0.1 && label.at.y <= now.front);
       if (who >= 0) {
-        label.at.set(poses[who].x, poses[who].y, movers[who].entry.body.stature + 0.2);
+        label.at.set(poses[who].x, poses[who].y, movers[who].entry.body.crown + 0.2);
         if (view === "above") label.at.y += 0.75; // beside the head, not on it
         element.classList.toggle("followed", who === now.follow);
         element.classList.toggle("troubled", now.alert[who]);

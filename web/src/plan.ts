@@ -63,10 +63,23 @@ export class Plan {
       if (!now.shown[i]) continue;
       const at = this.poses[i], body = this.movers[i].entry.body;
       const cloth = C.css(C.CLOTHES[i % C.CLOTHES.length]);
-      const mover = this.movers[i], hips = body.stature * 0.53;
+      const mover = this.movers[i], hips = body.hips, floor = body.chair?.seat ?? 0;
       const seen = (p: Vec): Vec => (mover.toStage(at, p, p), p);
       const chest = seen(onTrunk(body, at.angles, [0, 0, body.shoulder], [0, 0, 0]));
-      const head = seen(onHead(body, at.angles, [0, 0, body.stature * 0.935], [0, 0, 0]));
+      const head = seen(onHead(body, at.angles, [0, 0, body.crown - body.stature * 0.065], [0, 0, 0]));
+      const { chair } = body;
+      if (chair) {
+        const V = (x: number, y: number, z: number): Vec => seen([x, y, z]);
+        const above = (...line: Vec[]) => this.stroke(line.map((p) => [X(p[0]), Y(p[1])]), C.css(C.METAL), 3);
+        const before = (...line: Vec[]) => this.stroke(line.map((p) => [X(p[0]), F(p[2])]), C.css(C.METAL), 3);
+        for (const x of [-chair.half, chair.half]) {
+          above(V(x, -chair.wheel, 0), V(x, chair.wheel, 0));
+          before(...Array.from({ length: 25 }, (_, k) => V(x, chair.wheel * Math.cos((k * Math.PI) / 12), chair.wheel * (1 + Math.sin((k * Math.PI) / 12)))));
+          above(V(x / 3, 0, 0), V(x / 3, ...chair.knee), V(x / 3, chair.sole[0] + 0.15, 0));
+          before(V(x / 3, 0, body.hips), V(x / 3, ...chair.knee), V(x / 3, ...chair.sole));
+        }
+        before(V(-chair.half, 0, chair.seat), V(chair.half, 0, chair.seat));
+      }
       paper.fillStyle = cloth;
       paper.beginPath();
       paper.ellipse(X(chest[0]), Y(chest[1]), body.halfBreadth * scale, 0.13 * scale, -Math.atan2(at.sin, at.cos) - at.angles[0], 0, 2 * Math.PI);
@@ -74,7 +87,7 @@ export class Plan {
       // A nose says where they face: facing 0 looks down the page, at the audience.
       this.stroke([[X(at.x), Y(at.y)], [X(at.x + at.sin * 0.34), Y(at.y - at.cos * 0.34)]], "#eef2f4", 2);
       paper.beginPath();
-      for (const [x, z] of [[at.x - 0.13, 0], [at.x - 0.13, hips], [chest[0] - 0.13, chest[2]], [chest[0] + 0.13, chest[2]], [at.x + 0.13, hips], [at.x + 0.13, 0]])
+      for (const [x, z] of [[at.x - 0.13, floor], [at.x - 0.13, hips], [chest[0] - 0.13, chest[2]], [chest[0] + 0.13, chest[2]], [at.x + 0.13, hips], [at.x + 0.13, floor]])
         paper.lineTo(X(x), F(z));
       paper.fill();
       this.dot(X(head[0]), F(head[2]), 0.11 * scale, C.css(C.SKIN));

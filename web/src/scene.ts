@@ -6,6 +6,7 @@ import {
   Points, Quaternion, Scene, ShaderMaterial, Shape, ShapeGeometry, SphereGeometry, Vector2, Vector3,
   WebGLRenderer,
 } from "three";
+import { chair } from "./chair";
 import { headTurn, onHead, onTrunk, trunkTurn, type Rows } from "./carriage";
 import { SIDES, type Document, type Prop, type Side } from "./document";
 import { newSkeleton, pose, type Skeleton, LIMBS, BALLS } from "./figure";
@@ -41,6 +42,7 @@ export class Stage {
   private readonly skulls: InstancedMesh;
   private readonly hair: InstancedMesh;
   private readonly feet: InstancedMesh;
+  private readonly chairs: { who: number; mesh: InstancedMesh; colour: number }[] = [];
   private readonly tethers: InstancedMesh;
   private readonly wicks: InstancedMesh;
   private readonly grips: InstancedMesh;
@@ -105,6 +107,11 @@ export class Stage {
     this.skulls = make(new SphereGeometry(1, 11, 8), n);
     this.hair = make(new SphereGeometry(1, 10, 4, 0, Math.PI * 2, 0, Math.PI * 0.5).rotateX(Math.PI / 2).rotateX(0.75), n);
     this.feet = make(new BoxGeometry(0.085, 0.24, 0.07), n * 2);
+    movers.forEach((mover, who) => {
+      if (!mover.entry.body.chair) return;
+      const { dark, bright } = chair(mover.entry.body.chair);
+      this.chairs.push({ who, mesh: make(dark, 1), colour: C.SEAT }, { who, mesh: make(bright, 1), colour: C.METAL });
+    });
     this.tethers = make(new CylinderGeometry(1, 1, 1, 4, 1, true), lines, new MeshBasicMaterial());
     this.wicks = make(ball, heads, new MeshBasicMaterial());
     this.grips = make(new SphereGeometry(1, 6, 4), m, new MeshBasicMaterial());
@@ -151,6 +158,7 @@ export class Stage {
       this.feet.setColorAt(2 * i, colour.set(0x22272d));
       this.feet.setColorAt(2 * i + 1, colour.set(0x22272d));
     });
+    for (const part of this.chairs) part.mesh.setColorAt(0, colour.set(part.colour));
     let line = 0, wick = 0;
     this.props.forEach(({ side, prop }, k) => {
       colour.set(side === "left" ? C.LEFT : C.RIGHT);
@@ -207,9 +215,9 @@ export class Stage {
         this.skulls.setMatrixAt(i, hidden);
         this.hair.setMatrixAt(i, hidden);
       } else {
-        mover.toStage(at, onTrunk(body, at.angles, [0, 0, 0], place), place); // the trunk's shape begins at the floor
+        mover.toStage(at, onTrunk(body, at.angles, [0, 0, body.crown - body.stature], place), place); // the trunk's shape begins at the floor of who stands
         this.torsos.setMatrixAt(i, matrix.compose(a.set(...place), leant(trunkTurn(at.angles)), s.set(body.halfShoulder, body.stature, body.stature)));
-        mover.toStage(at, onHead(body, at.angles, [0, 0, body.stature * 0.935], place), place);
+        mover.toStage(at, onHead(body, at.angles, [0, 0, body.crown - body.stature * 0.065], place), place);
         leant(headTurn(at.angles));
         this.skulls.setMatrixAt(i, matrix.compose(a.set(...place), q, s.set(0.077, 0.095, body.stature * 0.066)));
         this.hair.setMatrixAt(i, matrix.compose(a, q, s.set(0.083, 0.101, body.stature * 0.0705)));
@@ -221,6 +229,12 @@ export class Stage {
       if (seen && now.alert[i]) this.alerts.setMatrixAt(i, matrix.compose(a.set(at.x, at.y, 0.012), still, s.set(1, 1, 1)));
       else this.alerts.setMatrixAt(i, hidden);
     });
+    for (const { who, mesh } of this.chairs) {
+      const at = this.poses[who];
+      upright.setFromAxisAngle(Z, Math.atan2(at.sin, at.cos) + Math.PI);
+      mesh.setMatrixAt(0, now.shown[who] ? matrix.compose(a.set(at.x, at.y, 0), upright, s.set(1, 1, 1)) : hidden);
+      mesh.instanceMatrix.needsUpdate = true;
+    }
     const leader = this.poses[now.follow];
     this.followed.visible = leader !== undefined && now.shown[now.follow] && this.movers.length > 1;
     if (leader) this.followed.position.set(leader.x, leader.y, 0.01);

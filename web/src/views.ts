@@ -93,7 +93,7 @@ export class Eye {
       fov(86 / Math.sqrt(this.zoom));
       // The head's place is the body's; the gaze stays level.
       const own = mover!.entry.body;
-      const [x, y, high] = onHead(own, pose!.angles, [0, 0.09, own.stature * 0.935], [0, 0, 0]);
+      const [x, y, high] = onHead(own, pose!.angles, [0, 0.09, own.crown - own.stature * 0.065], [0, 0, 0]);
       camera.position.copy(body(x, y, high, this.a));
       const yaw = this.look.yaw, pitch = this.look.pitch - 0.1;
       camera.lookAt(body(x + Math.sin(yaw) * Math.cos(pitch), y + Math.cos(yaw) * Math.cos(pitch), high + Math.sin(pitch), this.b));

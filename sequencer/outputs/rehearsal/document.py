@@ -11,6 +11,7 @@ import numpy as np
 
 from sequencer.findings import Finding, Report
 from sequencer.geometry.bodies import SIDES, Body
+from sequencer.geometry.wheelchair import HALF_BREADTH, SEAT, WHEEL
 from sequencer.motion.carriage import Carriage
 from sequencer.motion.course import Course
 from sequencer.motion.dancer import Dancer
@@ -210,14 +211,31 @@ def _rounded(value: float) -> float:
 
 
 def _body(body: Body) -> Document:
+    """Measures that a body is drawn from, and the column that distances to others are taken from [m]."""
     return {
         "stature": body.stature,
+        "chair": _chair(body) if body.seated else None,
+        "crown": round(body.height, 4),
+        "hips": round(body.hip_height, 4),
+        "column": [round(body.girth, 4), round(body.column.end[2], 4)],
         "shoulder": body.shoulder_height,
         "halfShoulder": round(body.half_shoulder, 4),
         "halfBreadth": round(body.half_breadth, 4),
         "arm": round(body.arm_length, 4),
         "limb": round(body.limb_radius, 4),
         "give": [round(value, 4) for value in _give(body)],
+    }
+
+
+def _chair(body: Body) -> Document:
+    """What a wheelchair and the legs of who sits in it are drawn from [m]: knee and sole as (ahead, up)."""
+    shank = body.legs[1]
+    return {
+        "seat": SEAT,
+        "wheel": WHEEL,
+        "half": HALF_BREADTH,
+        "knee": [round(value, 4) for value in shank.start[1:]],
+        "sole": [round(shank.end[1], 4), round(shank.end[2] - shank.radius, 4)],
     }
 
 

@@ -9,6 +9,7 @@ from sequencer.checks.boundaries import audience_distance, ceiling_needed
 from sequencer.checks.clearance import clearance
 from sequencer.checks.outcome import direction_words
 from sequencer.checks.requirements import Requirements
+from sequencer.geometry.bodies import Body
 from sequencer.geometry.regions import (
     AudienceEdge,
     Ceiling,
@@ -331,3 +332,22 @@ def test_one_who_stands_off_the_stage_is_not_told_a_length_that_would_not_do(dan
     )
     (near,) = checked([dance.dancer("Ada", (0, 11.9))], Venue(stage=stage)).findings
     assert near.remedies == ("move the place or the walk 0.20 m towards the stage",)
+
+
+def test_a_wheelchair_stands_on_the_stage_whole(dance):
+    """By as much as its column is wider than shoulders, it stays farther from the edge."""
+    stage = Region(((-4.0, 4.0), (4.0, 4.0), (4.0, 12.0), (-4.0, 12.0)))
+    body = Body(stature=1.7, seated=True)
+    needed = 0.30 + body.girth - body.half_breadth
+
+    def told(y):
+        ada = replace(dance.dancer("Ada", (0, y)), body=body, carriage=None)
+        return [f for f in checked([ada], Venue(stage=stage)).findings if f.code == "off-stage"]
+
+    assert 0.70 < needed < 0.80
+    assert told(12 - needed - 0.01) == []
+    (near,) = told(12 - needed + 0.10)
+    assert f"{needed:.2f} m is required" in near.message
+    assert near.remedies == ("move the place or the walk 0.10 m towards the stage",)
+    (beyond,) = told(12.5)
+    assert f"{needed:.2f} m in from its edge" in beyond.remedies[0]

@@ -38,7 +38,7 @@ timeline:
 """
 
 
-def stage(timeline, tempo=100.0, tether="0.4", held=None):
+def stage(timeline, tempo=100.0, tether="0.4", held=None, stature="1.7"):
     beat = 60 / tempo
     song = Song(
         track="song.ogg", sha256="0" * 64, duration=120 * beat, tempo=tempo, metre=4,
@@ -46,7 +46,12 @@ def stage(timeline, tempo=100.0, tether="0.4", held=None):
         downbeats=tuple(float(t) for t in 4 * beat * np.arange(28)),
         sections=(Section(start=0.0, end=120 * beat, label="A"),),
     )  # fmt: skip
-    text = SHOW.replace("{tether: TETHER}", held or f"{{tether: {tether}}}") + timeline
+    text = (
+        SHOW.replace("stature: 1.7", f"stature: {stature}").replace(
+            "{tether: TETHER}", held or f"{{tether: {tether}}}"
+        )
+        + timeline
+    )
     return staged(show_from_document(parse_document(text, "s.yaml")), song)
 
 
@@ -367,3 +372,28 @@ def test_a_wick_near_the_own_body_is_grave_where_it_lingers_or_touches(
 
     assert {f.severity for f in near} == {severity}
     assert all(word in f.message for f in near)
+
+
+def seated(stature, timeline, tether="0.5"):
+    held = f"{{tether: {tether}}}, posture: seated"
+    return stage(timeline, held=held, stature=stature)
+
+
+@pytest.mark.parametrize("stature", ["1.40", "1.70", "2.10"])
+@pytest.mark.parametrize("name", ["two-beat-weave", "three-beat-weave", "static-spin", "windmill"])
+def test_by_its_name_alone_a_pattern_clears_the_chair(stature, name):
+    """From rest, through the pattern and back to rest: nothing out of reach, nothing in wheel, leg or trunk."""
+    show = seated(stature, f"  - {{from: 3.1, pattern: {name}, beats: 16}}\n")
+
+    assert found(feasible(show)) == []
+    assert found(joins(show)) == []
+
+
+def test_a_prop_in_a_wheel_is_told_by_its_name():
+    """A wheel-plane circle beside the shoulder, where a standing performer has nothing but air."""
+    line = "  - {from: 3.1, pattern: static-spin, with: {plane: wheel, across: 0, ahead: 0, up: 0}, beats: 8}\n"
+    show = seated("1.70", line)
+    told = [f.message for f in feasible(show).findings if f.code == "self-hit"]
+
+    assert any("into the wheel" in message for message in told)
+    assert "self-hit" not in found(feasible(stage(line, tether="0.5")))

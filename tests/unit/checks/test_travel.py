@@ -1,10 +1,12 @@
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.checks.travel import TravelLimits, peaks, travel
+from sequencer.geometry.bodies import Body
 from sequencer.motion.floor import Move
 from sequencer.timing.tempo import TempoMap
 
@@ -70,3 +72,28 @@ def test_the_fastest_beat_counts(dance):
 def test_absurd_limits_are_refused(given):
     with pytest.raises(ValueError, match=next(iter(given))):
         TravelLimits(**given)
+
+
+def seated(dancer):
+    return replace(dancer, body=Body(stature=1.7, seated=True), carriage=None)
+
+
+def test_a_wheelchair_that_moves_while_props_are_held_is_noted(dance):
+    """Once a performer; nobody who stands, stays, or holds nothing."""
+    ada, move = walker(dance, 3.0)
+    later = Move(start=20, end=28, place=(3, 3), facing=1.0)
+    rolling = seated(dance.dancer("Ada", (0, 3), moves=(move, later)))
+    (note,) = travel([rolling], TEMPO).findings
+
+    assert (note.code, note.severity, note.who) == ("wheels-without-hands", "note", ("Ada",))
+    assert "at 2.1, and 1 more time, while" in note.message
+    assert "time," not in travel([seated(ada)], TEMPO).findings[0].message
+    assert travel([ada], TEMPO).findings == ()
+    assert travel([seated(dance.dancer("Ada", (0, 3)))], TEMPO).findings == ()
+    assert travel([replace(seated(ada), props={}, courses={})], TEMPO).findings == ()
+
+
+def test_who_sits_rolls(dance):
+    ada, _ = walker(dance, 6.0)
+
+    assert "Ada rolls at up to" in travel([seated(ada)], TEMPO).findings[0].message

@@ -1,3 +1,5 @@
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
@@ -81,6 +83,20 @@ def test_reach(dance):
     assert bare.reach == body.half_breadth
     ada = dance.dancer(tether=0.6, flame=0.3)
     assert_allclose(ada.reach, ada.body.half_shoulder + ada.body.arm_length + 0.6 + 0.05 + 0.3)
+
+
+def test_others_keep_clear_of_the_whole_chair(dance):
+    """Body and reach of who is seated are those of the column, not of the shoulders."""
+    body = Body(stature=1.7, seated=True)
+    bare = Dancer(name="Bo", body=body, props={}, courses={}, floor=FloorPath((0, 0)))
+    ada = replace(dance.dancer(tether=0.2), body=body, carriage=None)
+    points = ada.stage_points(np.linspace(0, 4, 9))[0]
+
+    assert bare.reach == body.girth > body.half_breadth
+    assert_allclose(ada.radii(points, np.ones(9, bool))[0], body.girth)
+    assert_allclose(points[1, :, 2], body.column.end[2])
+    assert np.all(bare.pieces(0, 4).reach == body.girth)
+    assert replace(bare, name="Cy").pieces(0, 4).drawn.min() == body.girth
 
 
 def test_what_does_not_fit_is_refused(dance):

@@ -49,7 +49,7 @@ def cast():
     return [
         Dancer(
             name=f"d{k}",
-            body=Body(stature=1.6 + 0.05 * k),
+            body=Body(stature=1.6 + 0.05 * k, seated=k % 3 == 1),
             props=dict.fromkeys(sides, poi if k % 2 else staff),
             courses={
                 side: course(names[9 * k : 9 * k + 9], side, gap=0.5 * (k % 2)) for side in sides

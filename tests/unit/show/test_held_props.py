@@ -162,6 +162,26 @@ def test_measures_reach_the_body():
         assert Dancer(name="Ada", stature=stature, prop="poi").body.stature == stature
 
 
+@pytest.mark.parametrize(
+    ("measures", "words"),
+    [
+        ({"posture": "lying"}, "'standing' or 'seated'"),
+        ({"shoulder": 0.87}, "0.87 m is outside 0.88 … 1.35 m, .* 1.70 m, seated"),
+        ({"shoulder": 1.40}, "outside 0.88 … 1.35 m"),
+        ({"shoulder": 1.10, "overhead": 2.0}, "2 m does not go with a shoulder at 1.10 m"),
+    ],
+)
+def test_measures_of_who_is_seated_are_those_in_the_chair(measures, words):
+    with pytest.raises(ValidationError, match=words):
+        Dancer(name="Ada", prop="poi", **{"stature": 1.7, "posture": "seated", **measures})
+
+
+def test_who_is_seated_has_a_seated_body():
+    ada = Dancer(name="Ada", stature=1.7, posture="seated", prop="poi", shoulder=1.1, overhead=1.8)
+    assert ada.body == Body(stature=1.7, shoulder_top=1.1, grip_overhead=1.8, seated=True)
+    assert Dancer(name="Ada", stature=1.7, posture="standing", prop="poi").body == Body(stature=1.7)
+
+
 def test_a_fast_head_draws_its_flame_out():
     """Two metres of rope twice round a second are 25 m/s; a poi stays under what is taken for all."""
     body = Body(stature=1.7)

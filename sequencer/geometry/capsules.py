@@ -1,0 +1,13 @@
+"""Capsules: what bodies are made of. Body frame [m]."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Capsule:
+    """All points within `radius` of a segment [m, body frame]; a ball where the ends are one."""
+
+    name: str
+    start: tuple[float, float, float]
+    end: tuple[float, float, float]
+    radius: float
