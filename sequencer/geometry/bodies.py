@@ -226,6 +226,17 @@ class Body:
         return Capsule("body", (0.0, 0.0, 0.0), (0.0, 0.0, top), radius)
 
     @property
+    def leaning_top(self) -> float:
+        """Height of the column's upper end where its cap must hold a head that leans as far as it may [m].
+
+        Notes
+        -----
+        A cap about the height of the upright head's middle: a lean only lowers the head, so within the
+        column's radius of its axis no point of it is over the cap.
+        """
+        return max(self.column.end[2], self.height - _HALF_HEAD * self.stature)
+
+    @property
     def _let_down(self) -> float:
         """How much lower trunk and head are than a standing performer's [m]."""
         return self.stature - self.height

@@ -38,6 +38,10 @@ class Table:
         ----------
         cells : ndarray, shape (n, 3) [1]
         steps : ndarray, shape (m, 3) [1]
+
+        Notes
+        -----
+        Source: the table's values at the nearest cells; off by half a cell's diagonal at most.
         """
         # An axis has few different steps: the clipped places of each are made once.
         flat: Ints = np.zeros((len(cells), len(steps)), dtype=np.int64)

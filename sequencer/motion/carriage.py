@@ -193,6 +193,11 @@ class Carriage:
         return lever * rate, lever * (rate**2 + push)
 
     @property
+    def column_top(self) -> float:
+        """Height of the upper end of the column that others keep clear of [m]; higher for who leans."""
+        return self.body.column.end[2] if self.upright else self.body.leaning_top
+
+    @property
     def shoulder_reach(self) -> float:
         """Bound of a shoulder's distance from the body's axis, on the plan [m].
 

@@ -149,7 +149,7 @@ class Dancer:
         rates = np.zeros_like(points)
         points[..., :2] = stand.place
         rates[..., :2] = stand.place_rate
-        points[1:, ..., 2] = self.body.column.end[2]
+        points[1:, ..., 2] = self.carriage.column_top
         cos, sin = -np.cos(stand.facing), -np.sin(stand.facing)  # half a turn on: body y is −Y
         turning = stand.facing_rate
         for side in self.props:

@@ -89,7 +89,7 @@ class Ensemble:
         self.elbow_slopes = np.array([dancer.body.elbow_slope for dancer in dancers])
         self._laws = Laws(laws)
         self._floors = Floors([dancer.floor for dancer in dancers])
-        self._top = np.array([dancer.body.column.end[2] for dancer in dancers])
+        self._top = np.array([dancer.carriage.column_top for dancer in dancers])
         self._shoulders = {
             side: np.array([dancer.body.shoulder(side) for dancer in dancers]).T for side in SIDES
         }

@@ -255,6 +255,8 @@ class Looks:
         """Places near a fit's, in each of the three postures that give most there, the slightest first."""
         moves = self._moves(fit)
         postures = _postures(self.dance.body)
+        if not postures:
+            return []
         tried = self.places([moves] * len(postures), postures)
         order = sorted(range(len(tried)), key=lambda k: -self.score(tried[k]))[:3]
         return [self._refined(tried[k]) for k in sorted(order)]
@@ -388,7 +390,9 @@ class Looks:
         for k, (split, half) in enumerate(zip(splits, halves, strict=True)):
             right, left = _shifted(alone["right"], split, 1), _shifted(alone["left"], split, -1)
             both = np.minimum(np.minimum(right, left), pairs[:, k, None, None])
-            score = (np.minimum(both, GOOD) - cost).ravel() - COST * float(np.linalg.norm(EFFORT * half))
+            score = (np.minimum(both, GOOD) - cost).ravel() - COST * float(
+                np.linalg.norm(EFFORT * half)
+            )
             top = np.argpartition(-score, min(3, len(score) - 1))[:3]
             for i in sorted(top.tolist()):
                 if score[i] > -0.2:

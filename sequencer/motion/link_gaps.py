@@ -138,8 +138,8 @@ def least_gaps(
         Where the hand is, the tether's direction and what lies across it in the prop's plane; they are
         broadcast against each other.
     rods : sequence of Rod
-    bodies : tuple of ndarray
-        As `Around.arrays` gives them, for k looks.
+    bodies : tuple of (starts, axes, radii)
+        As `Around.arrays` gives them, for k looks [m].
 
     Returns
     -------

@@ -6,7 +6,6 @@ how many beats one cycle of a pattern takes.
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import partial
 from itertools import pairwise
 from typing import Any
 
@@ -18,8 +17,7 @@ from sequencer.show.staged import Block, HandWords, Path
 
 TOUCH = 1e-6  # beats: blocks this close meet
 MOST_BLOCKS = 20_000
-CycleBeats = Callable[[Sequence[str], str, Mapping[str, Any]], float]
-Cycle = Callable[[str, Mapping[str, Any]], float]  # the same for those who dance an entry
+CycleBeats = Callable[[str, Mapping[str, Any]], float]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,8 +33,23 @@ class _Run:
     note: str = ""  # of the phrase that it opens
 
 
-def expanded(read: ReadShow, moments: Moments, cycle_beats: CycleBeats) -> tuple[Block, ...]:
+def expanded(
+    read: ReadShow,
+    moments: Moments,
+    cycle_beats: CycleBeats,
+    *,
+    of: Callable[[Sequence[str]], CycleBeats] | None = None,
+) -> tuple[Block, ...]:
     """Every performer's blocks, by start and then in the order of the cast.
+
+    Parameters
+    ----------
+    read : ReadShow
+    moments : Moments
+    cycle_beats : callable
+        Beats of one cycle of a pattern with its parameters.
+    of : callable, optional
+        The same for those who dance an entry together, where it depends on them.
 
     Raises
     ------
@@ -53,7 +66,7 @@ def expanded(read: ReadShow, moments: Moments, cycle_beats: CycleBeats) -> tuple
             if entry.start is not None
             else max((ends.get(name, 0.0) for name in who), default=0.0)
         )
-        cycle = partial(cycle_beats, who)
+        cycle = of(who) if of is not None else cycle_beats
         runs = _Opener(read, moments, cycle).entry_runs(entry, i, start)
         mirrored = set(read.show.names if "all" in entry.mirror else entry.mirror)
         for k, name in enumerate(who):
@@ -82,7 +95,7 @@ class _Opener:
 
     read: ReadShow
     moments: Moments
-    cycle_beats: Cycle
+    cycle_beats: CycleBeats
 
     def entry_runs(self, entry: Entry, index: int, start: float) -> list[_Run]:
         path: Path = ("timeline", index)
@@ -173,14 +186,14 @@ def _parts(step: Step, *, mirrored: bool) -> dict[Side, HandWords]:
     }
 
 
-def _cycle(step: Step, cycle_beats: Cycle) -> float:
+def _cycle(step: Step, cycle_beats: CycleBeats) -> float:
     if step.cycle is not None:
         return step.cycle
     parts = _parts(step, mirrored=False)
     return max((cycle_beats(part.pattern, part.parameters) for part in parts.values()), default=1.0)
 
 
-def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: Cycle) -> Block:
+def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: CycleBeats) -> Block:
     mirrored = run.mirrored != flip
     return Block(
         who=who,

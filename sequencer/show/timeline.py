@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from functools import partial
 from itertools import pairwise
 from typing import Any
 
@@ -56,7 +57,13 @@ def staged(read: ReadShow, song: Song) -> Staged:
     song, tempo = as_counted(read, song)
     moments = Moments(read, song, tempo)
     book = book_from_document(read.document)
-    blocks = expanded(read, moments, _CycleBeats(read, book, song.tempo))
+    cycles = _CycleBeats(read, book, song.tempo)
+    blocks = expanded(
+        read,
+        moments,
+        partial(cycles, read.show.names),
+        of=lambda who: partial(cycles, who),
+    )
     blocks = tuple(_fitted(read, block, book, tempo) for block in blocks)
     lit = _lit(read, moments)
     last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])

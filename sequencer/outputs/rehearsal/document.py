@@ -132,7 +132,7 @@ def cast_document(
         cast.append(
             {
                 "name": dancer.name,
-                "body": _body(dancer.body),
+                "body": _body(dancer.body, dancer.carriage.column_top),
                 **_carriage(dancer.carriage),
                 "props": {
                     side: {
@@ -210,14 +210,14 @@ def _rounded(value: float) -> float:
     return round(float(value), 6)
 
 
-def _body(body: Body) -> Document:
+def _body(body: Body, top: float) -> Document:
     """Measures that a body is drawn from, and the column that distances to others are taken from [m]."""
     return {
         "stature": body.stature,
         "chair": _chair(body) if body.seated else None,
         "crown": round(body.height, 4),
         "hips": round(body.hip_height, 4),
-        "column": [round(body.girth, 4), round(body.column.end[2], 4)],
+        "column": [round(body.girth, 4), round(top, 4)],
         "shoulder": body.shoulder_height,
         "halfShoulder": round(body.half_shoulder, 4),
         "halfBreadth": round(body.half_breadth, 4),
