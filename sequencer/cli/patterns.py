@@ -68,12 +68,7 @@ def patterns(
     """List the vocabulary, or show the card of the pattern NAME."""
     from sequencer.tasks import vocabulary
 
-    if name is None and (settings or steps or page):
-        raise click.UsageError("--set, --steps and --page need the NAME of a pattern", ctx)
-    if (joins or laws) and name is not None:
-        raise click.UsageError(
-            f"--{'joins' if joins else 'laws'} is not of one pattern; leave NAME out", ctx
-        )
+    _check_name(ctx, name)
     asked = vocabulary.Asked(
         settings=settings, stature=stature, tempo=tempo, prop=prop or "poi", timing=timing,
         direction=direction, file=file,
@@ -82,12 +77,12 @@ def patterns(
         vocabulary.write_page(name, page, asked)
         click.echo(f"wrote {page}", err=True)
     if draw is not None:
-        if joins:
-            vocabulary.draw_joins(draw, file=file)
-        elif name is not None:
-            vocabulary.draw(name, draw, asked, steps=steps)
-        else:
-            with Progress() as progress:
+        with Progress() as progress:
+            if joins:
+                vocabulary.draw_joins(draw, file=file)
+            elif name is not None:
+                vocabulary.draw(name, draw, asked, steps=steps)
+            else:
                 vocabulary.draw_all(
                     draw, asked, family=family, containing=containing, hardest=hardest,
                     progress=progress,
@@ -111,3 +106,15 @@ def patterns(
         click.echo(vocabulary.steps_text(name, asked, as_json=as_json), nl=False)
     else:
         click.echo(vocabulary.card_text(name, asked, as_json=as_json), nl=False)
+
+
+def _check_name(ctx: click.Context, name: str | None) -> None:
+    """Refuse options of one pattern without its NAME, and those of all with one."""
+    given = ctx.params
+    if name is None and (given["settings"] or given["steps"] or given["page"]):
+        raise click.UsageError("--set, --steps and --page need the NAME of a pattern", ctx)
+    if name is None and given["stature"] and not given["draw"]:
+        raise click.UsageError("--stature needs the NAME of a pattern, or --draw", ctx)
+    for option in ("joins", "laws"):
+        if name is not None and given[option]:
+            raise click.UsageError(f"--{option} is not of one pattern; leave NAME out", ctx)

@@ -1,14 +1,16 @@
 """The contact sheet: every pattern drawn in small, a row a pattern, as bodies of different size dance it.
 
 Both hands, from where the pattern shows best: flat ones straight on (wall plane from behind, wheel plane
-from the side, floor plane from above), all others obliquely. The right hand's trail is solid, the left
+from the side, floor plane from above), toroids along the axis of the hand's circle, so that their lobes can
+be counted, nearer parts thicker; all others obliquely. The right hand's trail is solid, the left
 one's hollow, so that they are told apart in grey print. One scale in a row. A4; body frame [m].
 """
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from itertools import groupby
+from itertools import groupby, pairwise
 from math import inf
+from textwrap import fill
 
 import numpy as np
 from matplotlib.axes import Axes
@@ -21,7 +23,7 @@ from sequencer.geometry.posture import PosedBody
 from sequencer.motion.blocks import Direction, Timing
 from sequencer.motion.library import Pattern
 from sequencer.motion.props import PropKind
-from sequencer.outputs.fit_words import cycle_words, prop_words, short, verdict
+from sequencer.outputs.fit_words import cycle_words, number_words, prop_words, short, verdict
 from sequencer.outputs.one_pattern import TEMPO, OnePattern, one_pattern
 from sequencer.outputs.pattern_drawing import (
     HAND,
@@ -33,6 +35,7 @@ from sequencer.outputs.pattern_drawing import (
     draw_body,
     draw_prop,
     draw_start,
+    draw_trail,
     drawn,
     outline,
 )
@@ -42,6 +45,8 @@ COLUMNS, ROWS = 3, 6
 WIDE, TALL = 8.27, 11.69  # [in] A4
 LEFT, NAMES, TOP, BOTTOM = 0.05, 0.16, 0.915, 0.055  # [share of the page]
 COLOURS = {"right": "#1f4e8c", "left": "#b35806"}  # blue and brown: apart for colour-blind eyes
+NAMED = 0.01  # [share of the page] over a cell from which its name stands there
+LETTERS = 34  # of a line under a cell
 FLAT = 0.25  # [m] a trail no thicker than this is shown straight on
 TOO_TIGHT = "#a50f15"
 BEHIND, SIDE, ABOVE, OBLIQUE = VIEWS
@@ -120,7 +125,10 @@ def _rows(danced: Sequence[tuple[OnePattern, ...]]) -> list[Row]:
 
 
 def _pages(rows: Sequence[Row]) -> list[list[Row]]:
-    return [list(rows[k : k + ROWS]) for k in range(0, len(rows), ROWS)]
+    """At most six rows a page, as many on each as on the next, or one more."""
+    count = -(-len(rows) // ROWS)
+    ends = [round(k * len(rows) / count) for k in range(count + 1)]
+    return [list(rows[start:end]) for start, end in pairwise(ends)]
 
 
 def _page(rows: Sequence[Row], bodies: Sequence[Body], number: str) -> Figure:
@@ -131,13 +139,22 @@ def _page(rows: Sequence[Row], bodies: Sequence[Body], number: str) -> Figure:
     how = f"{first.tempo:g} beats a minute"
     if len(first.sides) > 1:
         how += f", {first.dance.timing} time, {first.dance.direction} direction"
-    figure.text(0.95, 0.968, f"{how}      {number}", fontsize=8.5, va="top", ha="right", color="#444444")
+    figure.text(
+        0.95, 0.968, f"{how}      {number}", fontsize=8.5, va="top", ha="right", color="#444444"
+    )
     names = NAMES if several else 0.0
     width, height = (0.95 - LEFT - names) / COLUMNS, (TOP - BOTTOM) / ROWS
     for k, each in enumerate(rows[0].cells if several else (first,)):
-        words = f"{each.body.stature:.2f} m, {prop_words(each.prop, len(each.sides))}"
+        held = prop_words(each.prop, len(each.sides))
+        words = (
+            f"{each.body.stature:.2f} m\n{held}"
+            if several
+            else f"{each.body.stature:.2f} m, {held}"
+        )
         place = LEFT + names + (k + 0.5) * width if several else 0.5
-        figure.text(place, TOP + 0.021, words, fontsize=9, fontweight="bold", ha="center", va="center")
+        figure.text(
+            place, TOP + 0.021, words, fontsize=8.5, fontweight="bold", ha="center", va="center"
+        )
     before = ""
     for k, row in enumerate(rows):
         top = TOP - k * height
@@ -145,14 +162,17 @@ def _page(rows: Sequence[Row], bodies: Sequence[Body], number: str) -> Figure:
         if several:
             _names(figure, row, top, before)
         elif row.family != before:
-            figure.text(LEFT, top - 0.004, row.family.upper(), fontsize=7.5, va="top", color="#444444")
+            figure.text(
+                LEFT, top - 0.004, row.family.upper(), fontsize=7.5, va="top", color="#444444"
+            )
+        box = LEFT + names, top, width, height
+        _row(figure, row, box, head=0.004 if several else 0.02 if row.family == before else 0.033)
         before = row.family
-        _row(figure, row, LEFT + names, top, width, height, titled=not several)
     hollow = "    hollow, □ start: left hand" if len(first.sides) > 1 else ""
     figure.text(
         0.5, 0.03,
         f"solid, ● start: right hand{hollow}    dashed: the hands' ways    one scale in a row\n"
-        "cm: what is left between a prop and the own body, or between the two props",
+        "cm: the least room between a prop and the body, or between the two props",
         fontsize=8, ha="center", va="center", color="#333333", linespacing=1.4,
     )  # fmt: skip
     return figure
@@ -170,12 +190,14 @@ def _names(figure: Figure, row: Row, top: float, before: str) -> None:
     pattern = row.cells[0].pattern
     if row.family != before:
         figure.text(LEFT, top - 0.008, row.family.upper(), fontsize=7.5, va="top", color="#444444")
-    name = pattern.name.replace("-with-", "-\nwith-").replace("-beat-weave", "-\nbeat-weave")
-    figure.text(LEFT, top - 0.026, name, fontsize=9.5, fontweight="bold", va="top", linespacing=1.15)
+    name = fill(pattern.name, 17)
+    figure.text(
+        LEFT, top - 0.026, name, fontsize=9.5, fontweight="bold", va="top", linespacing=1.15
+    )
     marks = "■" * pattern.difficulty + "□" * (5 - pattern.difficulty)
     lines = [marks, view_of(row.cells)[1]]
     cycles = {cycle_words(one) for one in row.cells}
-    lines += [f"cycle: {words}" for words in sorted(cycles)[:1]] if len(cycles) == 1 else []
+    lines += [f"cycle: {words}" for words in cycles if len(cycles) == 1]
     figure.text(
         LEFT, top - 0.028 - 0.0145 * (name.count("\n") + 1), "\n".join(lines), fontsize=7.5, va="top",
         color="#444444", linespacing=1.5,
@@ -183,27 +205,36 @@ def _names(figure: Figure, row: Row, top: float, before: str) -> None:
 
 
 def _row(
-    figure: Figure, row: Row, left: float, top: float, width: float, height: float, *, titled: bool
+    figure: Figure, row: Row, place: tuple[float, float, float, float], *, head: float
 ) -> None:
+    """A row's cells; with their names over them where there is room for it."""
+    left, top, width, height = place
     view, seen = view_of(row.cells)
+    titled = head > NAMED
     hands = [[drawn(one, side) for side in one.sides] for one in row.cells]
-    head = 0.022 if titled else 0.004
-    box = width * 0.97, height - head - 0.019
+    paced = not titled and len({cycle_words(each) for each in row.cells}) > 1
+    told = [fill(_told(one) + _pace(one, paced), LETTERS) for one in row.cells]
+    box = width * 0.97, height - head - 0.01 - 0.0095 * (1 + max(each.count("\n") for each in told))
     half = _half(hands, view, box)
     for k, (one, own) in enumerate(zip(row.cells, hands, strict=True)):
-        place = left + k * width
-        axes = figure.add_axes((place, top - head - box[1], *box))
+        middle = left + k * width + box[0] / 2
+        axes = figure.add_axes((left + k * width, top - head - box[1], *box))
         _cell(axes, own, view, half)
-        middle = place + box[0] / 2
         if titled:
             title = f"{one.name}  ({seen})"
-            figure.text(middle, top - 0.009, title, fontsize=8.5, fontweight="bold", ha="center", va="top")
-        told, colour = _told(one)
-        if not titled and len({cycle_words(each) for each in row.cells}) > 1:
-            told = f"{told}; cycle {cycle_words(one)}"
+            figure.text(
+                middle,
+                top - head + 0.013,
+                title,
+                fontsize=8.5,
+                fontweight="bold",
+                ha="center",
+                va="top",
+            )
+        good = one.fit.fits
         figure.text(
-            middle, top - height + 0.011, told, fontsize=7, ha="center", va="center", color=colour,
-            fontweight="bold" if colour == TOO_TIGHT else "normal",
+            middle, top - head - box[1] - 0.002, told[k], fontsize=7, ha="center", va="top",
+            color=INK if good else TOO_TIGHT, fontweight="normal" if good else "bold",
         )  # fmt: skip
 
 
@@ -239,36 +270,41 @@ def _cell(axes: Axes, own: Sequence[Drawn], view: View, half: Floats) -> None:
         draw_arm(axes, shown, view, wide=0.7)
         draw_prop(axes, shown, view, 0)
         axes.plot(
-            *view.flat(shown.motion.hand).T, color=HAND, linestyle=(0, (3, 1.5)), linewidth=0.7, zorder=3
+            *view.flat(shown.motion.hand).T,
+            color=HAND,
+            linestyle=(0, (3, 1.5)),
+            linewidth=0.7,
+            zorder=3,
         )
         left = shown.side == "left"
-        paths = [shown.head] if shown.rear is None else [shown.head, shown.rear]
-        for path, line in zip(paths, ("-", (0, (1, 1))), strict=False):
-            axes.plot(*view.flat(path).T, color=colour, linewidth=2.0 if left else 1.5,
-                      linestyle=line, zorder=4)  # fmt: skip
-        if left:
-            axes.plot(*view.flat(shown.head).T, color="white", linewidth=0.9, zorder=4.1)
+        draw_trail(axes, shown, view, wide=1.4, colour=colour)
+        if shown.rear is not None:
+            axes.plot(*view.flat(shown.rear).T, color=colour, linewidth=1.0, zorder=3.9,
+                      linestyle=(0, (4, 1)) if left else (0, (1, 1)))  # fmt: skip
         draw_start(axes, view.flat(shown.head), shown.side, size=4)
 
 
 def view_of(cells: Sequence[OnePattern]) -> tuple[View, str]:
     """From where a pattern shows best, and how that is called."""
     shown = drawn(cells[0], cells[0].sides[-1])
-    normal = np.abs(shown.motion.plane).mean(axis=0)
-    axis = int(np.argmax(normal))
-    thick = float(np.ptp(shown.head[:, axis]))
-    if thick <= FLAT and not cells[0].pattern.family == "toroid":
+    if cells[0].pattern.family == "toroid":
+        return STRAIGHT[int(np.argmin(np.ptp(shown.motion.hand, axis=0)))]
+    axis = int(np.argmax(np.abs(shown.motion.plane).mean(axis=0)))
+    if np.ptp(shown.head[:, axis]) <= FLAT:
         return STRAIGHT[axis]
-    return OBLIQUE, "obliquely, from behind\non the right"
+    return OBLIQUE, "obliquely, from behind"
 
 
-def _told(one: OnePattern) -> tuple[str, str]:
-    """What is left, or why it does not fit, and the colour that says so."""
-    wrong = verdict(one.fit)
-    if wrong:
-        return wrong, TOO_TIGHT
+def _told(one: OnePattern) -> str:
+    """What is left, or why it does not fit."""
     margins = one.fit.margins
     least = min(margins.body, margins.other)
+    if not one.fit.fits:
+        return verdict(one.fit)
     if least == inf:
-        return "nothing near", INK
-    return f"{short(least)} from {'the own body' if margins.body == least else 'the other prop'}", INK
+        return "nothing near"
+    return f"{short(least)} {'from the body' if margins.body == least else 'between the props'}"
+
+
+def _pace(one: OnePattern, said: bool) -> str:
+    return f"; {number_words(one.cycle)} beats" if said else ""

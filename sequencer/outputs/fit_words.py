@@ -1,11 +1,13 @@
 """How a pattern is danced by one body, and the room that is left, in a performer's words."""
 
 from collections.abc import Mapping
+from fractions import Fraction
 from math import cos, floor, inf, isfinite, radians, sin
 
 import numpy as np
 
-from sequencer.motion.fits import LEAST, Fit
+from sequencer.geometry.bodies import Side
+from sequencer.motion.fits import Fit
 from sequencer.motion.library import Pattern
 from sequencer.motion.parameters import Value
 from sequencer.motion.props import Prop
@@ -26,10 +28,12 @@ AXES: Mapping[str, tuple[int, int]] = {"wall": (0, 2), "wheel": (1, 2), "floor":
 def who_words(one: OnePattern) -> str:
     """Body, prop, tempo and how the two hands go together."""
     hands = f", {one.dance.timing} time, {one.dance.direction} direction"
-    return (
-        f"{one.body.stature:.2f} m tall with {prop_words(one.prop, len(one.sides))} "
-        f"at {one.tempo:g} beats a minute{hands if len(one.sides) > 1 else ''}"
-    )
+    return f"{body_words(one)} at {one.tempo:g} beats a minute{hands if len(one.sides) > 1 else ''}"
+
+
+def body_words(one: OnePattern) -> str:
+    """Body and prop."""
+    return f"{one.body.stature:.2f} m tall with {prop_words(one.prop, len(one.sides))}"
 
 
 def prop_words(prop: Prop, hands: int) -> str:
@@ -42,15 +46,21 @@ def prop_words(prop: Prop, hands: int) -> str:
     return f"{plural if hands > 1 else f'one {prop.kind}'} of {size}"
 
 
-def danced_words(one: OnePattern) -> list[str]:
-    """What differs from how the pattern usually lies, a line each; one line where nothing does."""
-    lines = [*values_words(one), lower(posture_words(one.posture))]
+def danced_words(one: OnePattern, *sides: Side) -> list[str]:
+    """What differs from how the pattern usually lies, a line each; one line where nothing does.
+
+    Of both hands, or of those named.
+    """
+    lines = [*values_words(one, *sides), lower(posture_words(one.posture))]
     return [line for line in lines if line] or ["as it usually lies"]
 
 
-def values_words(one: OnePattern) -> list[str]:
+def values_words(one: OnePattern, *sides: Side) -> list[str]:
     """Where the hands dance it, where that is not as usual; a line a hand where they differ."""
-    said = {side: _values_words(one.fit.values.get(side, {}), one.pattern) for side in one.sides}
+    said = {
+        side: _values_words(one.fit.values.get(side, {}), one.pattern)
+        for side in sides or one.sides
+    }
     if len(set(said.values())) == 1:
         return [words for words in said.values() if words][:1]
     return [f"{side} hand: {words or 'as it usually lies'}" for side, words in said.items()]
@@ -59,8 +69,15 @@ def values_words(one: OnePattern) -> list[str]:
 def cycle_words(one: OnePattern) -> str:
     """Beats of one hand cycle, and how many they usually are."""
     plural = "" if one.cycle == 1 else "s"
-    usual = "" if one.cycle == one.usual_beats else f" (usually {one.usual_beats:g})"
-    return f"{one.cycle:g} beat{plural}{usual}"
+    usual = "" if one.cycle == one.usual_beats else f" (usually {number_words(one.usual_beats)})"
+    return f"{number_words(one.cycle)} beat{plural}{usual}"
+
+
+def number_words(value: float) -> str:
+    """A number of beats: thirds as a fraction, as 8/3, which a show takes as well."""
+    third = Fraction(value).limit_denominator(12)
+    plain = f"{value:g}"
+    return plain if len(plain) <= 5 or abs(third - Fraction(value)) > 1e-6 else f"{third}"
 
 
 def margin_words(fit: Fit) -> str:

@@ -100,7 +100,9 @@ class OnePattern:
     @property
     def found(self) -> set[str]:
         """Parameters that are found for the body where the performer does not say."""
-        names = {*OFFSETS, *SIZES} | ({"from"} if self.pattern.right.kind.name == "toroid" else set())
+        names = {*OFFSETS, *SIZES} | (
+            {"from"} if self.pattern.right.kind.name == "toroid" else set()
+        )
         return names - set(self.given)
 
     @property
@@ -202,7 +204,7 @@ def one_pattern(
         held = replace(held, length=float(tether))
     said = (parameters or {}).get("beats")
     dance = Dance(
-        parts={side: (name, given) for side in sides},
+        parts=dict.fromkeys(sides, (name, given)),
         timing=timing,
         direction=direction,
         cycle=usual_cycle(name, given, tempo=tempo, props=(held,), book=book)

@@ -177,9 +177,7 @@ def _figures(one: OnePattern, side: Side) -> dict[str, Any]:
         twist = hardest_twist(law, prop=held, rate=rate, start=0.0, end=end)
         peaks["torque_n_m"] = twist
     reach = farthest_reach(law, side=side, body=one.body, end=end, posture=one.posture)
-    course = Course(
-        (Span(start=0.0, end=end, law=law, origin=0.0, kind="block", label=one.name),)
-    )
+    course = Course((Span(start=0.0, end=end, law=law, origin=0.0, kind="block", label=one.name),))
     (left,) = reach_left(
         course, (0.0, end), side=side, body=one.body, carriage=one.carriage(-1.0, end + 1.0)
     )
@@ -252,7 +250,9 @@ def _danced_lines(one: OnePattern) -> list[str]:
     """How this body dances it, and how much room that leaves."""
     lines = [f"danced by someone {who_words(one)}:", *(f"  {each}" for each in danced_words(one))]
     wrong = verdict(one.fit)
-    lines += [f"  {words}" for words in (wrong or margin_words(one.fit), opens_words(one.room)) if words]
+    lines += [
+        f"  {words}" for words in (wrong or margin_words(one.fit), opens_words(one.room)) if words
+    ]
     if one.room.windows:
         lines.append("  room for each by itself, all else as above:")
         lines += [f"    {line}" for line in window_lines(one.room)]
@@ -471,6 +471,5 @@ def joins_text(matrix: JoinMatrix) -> str:
         row = "".join(MARKS[VERDICTS[int(v)]] for v in matrix.kind[k])
         lines.append(f"{k + 1:>3} {name:<{wide}} {row}")
     lines.append("")
-    for verdict, number in matrix.counts().items():
-        lines.append(f"{MARKS[verdict]}  {verdict}: {number}")
+    lines += [f"{MARKS[kind]}  {kind}: {number}" for kind, number in matrix.counts().items()]
     return "\n".join([*lines, ""])

@@ -33,6 +33,9 @@ TRAIL = ListedColormap(colormaps["viridis"](np.linspace(0.0, 0.9, 256)))
 LEFT_TRAIL = ListedColormap(colormaps["YlOrBr"](np.linspace(1.0, 0.5, 256)))
 PER_BEAT = 96
 MOST_BEATS = 16.0
+FLAT = 0.02  # [m] in depth, below which nothing counts as nearer
+LABEL_OFF = 0.085  # of half a view: how far a number stands from its spot
+ARROW = 0.17  # [m] that the arrow at a start spans
 SAME_SPOT = 0.09  # [m] within which beats of one trail share a label
 
 
@@ -139,8 +142,10 @@ def pattern_figure(one: OnePattern) -> Figure:
     given = ", ".join(f"{key} {value}" for key, value in one.given.items())
     words = "; ".join([who_words(one), *danced_words(one), *filter(None, [verdict(one.fit)])])
     title = one.name + (f"   ({given})" if given else "")
-    figure.suptitle(f"{title}\n", fontsize=15, fontweight="bold")
-    figure.text(0.5, 0.962, fill(words, 118), fontsize=8.5, ha="center", va="top", color="#333333")
+    told = fill(words.replace(" cm", "\u00a0cm"), 118)
+    room = "\n" * (1 + told.count("\n"))
+    figure.suptitle(title + room, fontsize=15, fontweight="bold")
+    figure.text(0.5, 0.962, told, fontsize=8.5, ha="center", va="top", color="#333333")
     grid = figure.subplots(2, 2)
     for axes, view in zip(grid.ravel(), VIEWS, strict=True):
         draw_view(axes, hands, view)
@@ -162,8 +167,15 @@ def _legend(one: OnePattern, hands: Sequence[Drawn]) -> str:
         signs.append("dotted: rear head")
     signs += ["△ in   ▽ out", f"grey: body, {one.body.stature:.2f} m; its arms at the start"]
     if len(hands) > 1:
-        return "    ".join(signs) + "\nsolid trail, round beats: right hand    hollow trail, square beats: left hand"
-    late = {"together": "at the same time", "split": "half a turn later", "quarter": "a quarter of a turn later"}
+        return (
+            "    ".join(signs)
+            + "\nsolid trail, round beats: right hand    hollow trail, square beats: left hand"
+        )
+    late = {
+        "together": "at the same time",
+        "split": "half a turn later",
+        "quarter": "a quarter of a turn later",
+    }
     if len(one.sides) > 1:
         signs.append(f"\nright hand; the left does the same on its side, {late[one.dance.timing]}")
     return "    ".join(signs).replace("    \n", "\n")
@@ -175,9 +187,13 @@ def draw_view(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
     for shown in hands:
         draw_arm(axes, shown, view, wide=1.0)
         axes.plot(
-            *view.flat(shown.motion.hand).T, color=HAND, linestyle=(0, (4, 2)), linewidth=1.2, zorder=3
+            *view.flat(shown.motion.hand).T,
+            color=HAND,
+            linestyle=(0, (4, 2)),
+            linewidth=1.2,
+            zorder=3,
         )
-        _trail(axes, shown, view)
+        draw_trail(axes, shown, view, wide=2.4)
         if shown.rear is not None:
             axes.plot(*view.flat(shown.rear).T, color=INK, linestyle=":", linewidth=0.9, zorder=3)
         _ins_and_outs(axes, shown, view)
@@ -186,24 +202,32 @@ def draw_view(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
     _frame(axes, hands, view)
 
 
-def _trail(axes: Axes, shown: Drawn, view: View) -> None:
-    """The head's trail: nearer parts thicker, a left hand's hollow."""
+def draw_trail(
+    axes: Axes, shown: Drawn, view: View, *, wide: float, colour: str | None = None
+) -> None:
+    """The head's trail by time, or in one colour: nearer parts thicker, a left hand's hollow."""
     head = view.flat(shown.head)
-    pieces = np.stack((head[:-1], head[1:]), axis=1)
+    pieces = list(np.stack((head[:-1], head[1:]), axis=1))
     depth = shown.head @ view.near
     reach = float(np.ptp(depth))
-    nearness = (depth[:-1] - depth.min()) / reach if reach > 1e-6 else np.full(len(pieces), 0.5)
+    nearness = (depth[:-1] - depth.min()) / reach if reach > FLAT else np.full(len(pieces), 0.5)
     left = shown.side == "left"
-    thick = (3.2 if left else 2.4) * (0.5 + nearness)
-    trail = LineCollection(
-        list(pieces), cmap=LEFT_TRAIL if left else TRAIL, linewidths=thick, capstyle="round", zorder=4
-    )
-    trail.set_array(shown.beats[:-1])
-    trail.set_clim(0.0, float(shown.beats[-1]))
-    axes.add_collection(trail)
+    thick = wide * (0.5 + nearness)
+    # a right hand's trail lies over a left one's in the same place, which is seen on both sides of it
+    edge = LineCollection(pieces, linewidths=thick + 0.9 if left else thick, capstyle="round")
+    edge.set_zorder(4.0 if left else 4.2)
+    if colour is None:
+        edge.set_cmap(LEFT_TRAIL if left else TRAIL)
+        edge.set_array(shown.beats[:-1])
+        edge.set_clim(0.0, float(shown.beats[-1]))
+    else:
+        edge.set_color(colour)
+    axes.add_collection(edge)
     if left:
         axes.add_collection(
-            LineCollection(list(pieces), colors="white", linewidths=0.45 * thick, capstyle="round", zorder=4)
+            LineCollection(
+                pieces, colors="white", linewidths=thick - 0.2, capstyle="round", zorder=4.1
+            )
         )
 
 
@@ -232,25 +256,41 @@ def _stadium(ends: Floats, radius: float) -> Floats:
 
 def _beats(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
     """Whole beats on the trails, with their numbers; those of one spot share a label."""
+    spots: list[tuple[Floats, str]] = []
+    crowd: list[Floats] = []
     for shown in hands:
         head = view.flat(shown.head)
-        whole = np.arange(0, len(shown.beats), PER_BEAT)
         closed = np.linalg.norm(shown.head[-1] - shown.head[0]) < 1e-6
-        whole = whole[: -1 if closed and len(whole) > 1 else None]
+        whole = np.arange(0, len(shown.beats) - (1 if closed else 0), PER_BEAT)
         mark = "s" if shown.side == "left" else "o"
         for k in whole.tolist():
             draw_prop(axes, shown, view, k)
             if k:
                 axes.plot(*head[k], mark, color="white", markeredgecolor=INK, markersize=4,
                           markeredgewidth=0.8, zorder=6)  # fmt: skip
-        for spot, said in labels(head[whole]):
-            away = spot - head.mean(axis=0)
-            away = away / (float(np.linalg.norm(away)) or 1.0)
-            axes.annotate(
-                said, spot, xytext=(11 + 2.2 * (len(said) - 1)) * away, textcoords="offset points",
-                fontsize=8, ha="center", va="center", color=INK, zorder=9,
-                bbox={"boxstyle": "round,pad=0.12", "facecolor": "white", "edgecolor": "none", "alpha": 0.75},
-            )  # fmt: skip
+        spots += labels(head[whole])
+        crowd.append(head)
+        crowd.append(view.flat(shown.motion.hand))
+        crowd.append(head[whole])
+    _numbers(axes, spots, np.concatenate(crowd), LABEL_OFF * _half(hands))
+
+
+def _numbers(axes: Axes, spots: Sequence[tuple[Floats, str]], crowd: Floats, off: float) -> None:
+    """Each label on that side of its spot where least is drawn."""
+    turns = np.linspace(0, 2 * np.pi, 16, endpoint=False)
+    ways = off * np.stack((np.cos(turns), np.sin(turns)), axis=-1)
+    for spot, said in spots:
+        around = spot + ways * [
+            1 + 0.14 * (len(said) - 1),
+            1,
+        ]  # a longer text stands farther beside
+        near = np.linalg.norm(crowd[None] - around[:, None], axis=-1)
+        place = around[int(np.argmin(np.sum(np.exp(-((near / (0.6 * off)) ** 2)), axis=1)))]
+        crowd = np.concatenate((crowd, np.repeat(place[None], PER_BEAT, axis=0)))
+        axes.annotate(
+            said, place, fontsize=8, ha="center", va="center", color=INK, zorder=9,
+            bbox={"boxstyle": "round,pad=0.1", "facecolor": "white", "edgecolor": "none", "alpha": 0.6},
+        )  # fmt: skip
 
 
 def labels(spots: Floats) -> list[tuple[Floats, str]]:
@@ -297,10 +337,11 @@ def draw_start(axes: Axes, head: Floats, side: Side, *, size: float) -> None:
     left = side == "left"
     axes.plot(*head[0], "s" if left else "o", color="white" if left else INK, markeredgecolor=INK,
               markeredgewidth=size / 6, markersize=size * (0.8 if left else 1.0), zorder=8)  # fmt: skip
-    step = min(12, len(head) - 1)
-    if np.linalg.norm(head[step] - head[0]) > 0.02:
+    gone = np.linalg.norm(head - head[0], axis=1)
+    far = np.flatnonzero(gone >= min(ARROW, 0.5 * float(gone.max())))
+    if gone.max() > 0.02:
         axes.annotate(
-            "", head[step], xytext=head[0], zorder=8,
+            "", head[far[0]], xytext=head[0], zorder=8,
             arrowprops={"arrowstyle": "-|>", "color": INK, "lw": 0.23 * size,
                         "mutation_scale": 4 + size, "shrinkA": size / 2.3, "shrinkB": 0},
         )  # fmt: skip
@@ -317,14 +358,20 @@ def outline(shown: Drawn) -> Floats:
     return np.concatenate(ends)
 
 
+def _whole(hands: Sequence[Drawn]) -> Floats:
+    """Points that hold all that is drawn."""
+    body = [[0.3, 0, 0], [-0.3, 0, 0], [0, 0, hands[0].body.stature]]
+    return np.concatenate((*(outline(shown) for shown in hands), body))
+
+
+def _half(hands: Sequence[Drawn]) -> float:
+    """Half of what each view shows [m]: the same in all, so that they are drawn to one scale."""
+    whole = _whole(hands)
+    return max(float(np.ptp(each.flat(whole), axis=0).max()) for each in VIEWS) / 2 + 0.14
+
+
 def _frame(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
-    # the same span in all views, so that they are drawn to one scale
-    tall = hands[0].body.stature
-    body = [[0.3, 0, 0], [-0.3, 0, 0], [0, 0, tall]]
-    solid = np.concatenate((*(outline(shown) for shown in hands), body))
-    flats = [each.flat(solid) for each in VIEWS]
-    half = max(float(np.ptp(flat, axis=0).max()) for flat in flats) / 2 + 0.1
-    points = view.flat(solid)
+    half, points = _half(hands), view.flat(_whole(hands))
     middle = (points.max(axis=0) + points.min(axis=0)) / 2
     low, high = middle - half, middle + half
     axes.set_xlim(low[0], high[0])

@@ -12,7 +12,7 @@ from matplotlib.figure import Figure
 
 from sequencer.geometry.bodies import Side
 from sequencer.motion.steps import Station
-from sequencer.outputs.fit_words import danced_words, who_words
+from sequencer.outputs.fit_words import body_words, danced_words
 from sequencer.outputs.one_pattern import OnePattern
 from sequencer.outputs.pattern_drawing import HAND, INK, SOFT, VIEWS, Drawn, draw_body, drawn
 
@@ -50,8 +50,8 @@ def steps_figure(one: OnePattern, *, side: Side = "right", paper: str = "a4") ->
             else "Home after one cycle."
         )
     )
-    about += f" Here {'; '.join([who_words(one), *danced_words(one)])}."
-    figure.text(0.05, 0.946, fill(about, 132), fontsize=8, va="top", linespacing=1.25)
+    about += f" Here {'; '.join([body_words(one), *danced_words(one, side)])}."
+    figure.text(0.05, 0.948, fill(about, 138), fontsize=7.5, va="top", linespacing=1.25)
     figure.text(
         0.05, 0.022,
         "Seen from behind, as the performer sees it. Dashed: the hand's way, dot: hand. Thick line: tether; "

@@ -5,7 +5,7 @@ from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
 from sequencer.motion.floor import FloorPath
 from sequencer.outputs.block_words import parameters_text
-from sequencer.outputs.fit_words import cycle_words, prop_words, values_words, verdict
+from sequencer.outputs.fit_words import body_words, cycle_words, number_words, values_words, verdict
 from sequencer.outputs.one_pattern import OnePattern
 from sequencer.outputs.posture_words import posture_words, widest_gives
 from sequencer.outputs.rehearsal.document import (
@@ -60,11 +60,11 @@ def pattern_document(one: OnePattern) -> Document:
         one.pattern.summary,
         hands if len(one.sides) > 1 else "",
         parameters_text(one.given),
-        f"for someone {one.body.stature:.2f} m tall with {prop_words(one.prop, len(one.sides))}",
+        f"for someone {body_words(one)}",
         *values_words(one),
         posture_words(one.posture, gives),
         verdict(one.fit),
-        f"one hand cycle in {cycle_words(one)}, home after {end:g}",
+        f"one hand cycle in {cycle_words(one)}, home after {number_words(end)}",
         one.pattern.notes,
     ]
     return {
