@@ -9,7 +9,6 @@ one's hollow, so that they are told apart in grey print. One scale in a row. A4;
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby, pairwise
-from math import inf
 from textwrap import fill
 
 import numpy as np
@@ -231,7 +230,7 @@ def _row(
                 ha="center",
                 va="top",
             )
-        good = one.fit.fits
+        good = not verdict(one.proven)
         figure.text(
             middle, top - head - box[1] - 0.002, told[k], fontsize=7, ha="center", va="top",
             color=INK if good else TOO_TIGHT, fontweight="normal" if good else "bold",
@@ -297,13 +296,10 @@ def view_of(cells: Sequence[OnePattern]) -> tuple[View, str]:
 
 def _told(one: OnePattern) -> str:
     """What is left, or why it does not fit."""
-    margins = one.fit.margins
+    margins = one.proven.margins
     least = min(margins.body, margins.other)
-    if not one.fit.fits:
-        return verdict(one.fit)
-    if least == inf:
-        return "nothing near"
-    return f"{short(least)} {'from the body' if margins.body == least else 'between the props'}"
+    where = "from the body" if margins.body == least else "between the props"
+    return verdict(one.proven) or f"{short(least)} {where}"
 
 
 def _pace(one: OnePattern, said: bool) -> str:

@@ -7,6 +7,7 @@ from math import cos, floor, inf, isfinite, radians, sin
 import numpy as np
 
 from sequencer.geometry.bodies import Side
+from sequencer.motion.feasibility import GAP_ERROR, REACH_ERROR
 from sequencer.motion.fits import Fit
 from sequencer.motion.library import Pattern
 from sequencer.motion.parameters import Value
@@ -22,6 +23,7 @@ MOVES: Mapping[str, tuple[str, str]] = {
     "up": ("higher", "lower"),
 }
 SIZES: Mapping[str, str] = {"hand_radius": "hand circle", "size": "half the width of the path"}
+SPARE = 0.02  # [m] below which a prop is too near to what it should not touch
 AXES: Mapping[str, tuple[int, int]] = {"wall": (0, 2), "wheel": (1, 2), "floor": (0, 1)}
 
 
@@ -92,13 +94,19 @@ def margin_words(fit: Fit) -> str:
 
 
 def verdict(fit: Fit) -> str:
-    """Why a fit does not hold, or is tighter than it should be; empty where it is good."""
-    if fit.fits:
-        return ""
+    """Why a fit does not hold, or is tighter than it should be; empty where it is good.
+
+    It does not hold where the checks would say so, beyond the error that they allow themselves.
+    """
     margins = fit.margins
-    why = short_of(fit) or "the arm is all but straight"
-    hard = min(margins.body, margins.other, margins.reach) < 0 or margins.pull <= 0
-    return f"does not fit: {why}" if hard else f"only just: {why}"
+    near = min(margins.body, margins.other)
+    if near < -GAP_ERROR or margins.reach < -REACH_ERROR or margins.pull <= 0:
+        return f"does not fit: {short_of(fit) or 'the tether goes slack'}"
+    if near < 0:
+        return f"only just: the prop brushes the {'body' if margins.body <= near else 'other prop'}"
+    if near < SPARE:
+        return f"only just: {short_of(fit)}"
+    return "only just: the arm is all but straight" if margins.reach < 0 else ""
 
 
 def window_lines(found: Windows) -> list[str]:

@@ -7,13 +7,15 @@ and the beats of a cycle for the tempo (motion/pacing.py), where the performer d
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
-from math import isfinite
+from math import inf, isfinite
 from typing import Any, get_args
 
 from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.geometry.posture import Posture
 from sequencer.motion.blocks import Direction, Timing
 from sequencer.motion.carriage import Carriage, Held
+from sequencer.motion.course import Course, Span
+from sequencer.motion.feasibility import GAP_ERROR, body_gap, props_gap, reach_left
 from sequencer.motion.fits import Dance, Fit
 from sequencer.motion.fitting import OFFSETS, fitted
 from sequencer.motion.law import Law
@@ -104,6 +106,50 @@ class OnePattern:
             {"from"} if self.pattern.right.kind.name == "toroid" else set()
         )
         return names - set(self.given)
+
+    @cached_property
+    def courses(self) -> dict[Side, Course]:
+        """The hands' ways over one closing, as the checks ask for them."""
+        return {
+            side: Course(
+                (Span(start=0.0, end=self.end, law=law, origin=0.0, kind="block", label=self.name),)
+            )
+            for side, law in self.laws.items()
+        }
+
+    @cached_property
+    def beyond(self) -> dict[Side, float]:
+        """How far each hand gets out of reach, its shoulder given [m]; 0 within it; proven."""
+        edges, carriage = (0.0, self.end), self.carriage(-1.0, self.end + 1.0)
+        left = {
+            side: reach_left(course, edges, side=side, body=self.body, carriage=carriage)[0].value
+            for side, course in self.courses.items()
+        }
+        return {side: max(-value, 0.0) for side, value in left.items()}
+
+    @cached_property
+    def proven(self) -> Fit:
+        """The fit with what the checks prove to be left, where the search has but looked.
+
+        Of the two props against each other the checks prove no more than that they do not meet.
+        """
+        edges, carriage = (0.0, self.end), self.carriage(-1.0, self.end + 1.0)
+        held, margins = self.dance.props, self.fit.margins
+        own = [
+            body_gap(course, edges, prop=held[s], body=self.body, near=inf, carriage=carriage)[
+                0
+            ].value
+            for s, course in self.courses.items()
+        ]
+        other = margins.other
+        if len(held) == len(SIDES):
+            left, right = ((self.courses[s], held[s]) for s in SIDES)
+            met = props_gap(left, right, edges)[0].value
+            other = min(other, met) if met < -GAP_ERROR else max(other, 0.0)
+        beyond = max(self.beyond.values())
+        reach = -beyond if beyond else max(margins.reach, 0.0)
+        proven = margins._replace(body=min(own), other=other, reach=reach)
+        return replace(self.fit, margins=proven)
 
     @property
     def end(self) -> float:

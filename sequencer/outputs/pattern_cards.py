@@ -12,8 +12,6 @@ from typing import Any
 import numpy as np
 
 from sequencer.geometry.bodies import Side
-from sequencer.motion.course import Course, Span
-from sequencer.motion.feasibility import reach_left
 from sequencer.motion.joining import VERDICTS, ends
 from sequencer.motion.kinds import LawKind
 from sequencer.motion.law import Law
@@ -132,10 +130,10 @@ def card_record(one: OnePattern) -> dict[str, Any]:
 def _fit_record(one: OnePattern) -> dict[str, Any]:
     """How the pattern is danced by this body, the room there is, and what would make some."""
     angles = zip(one.posture.__slots__, np.degrees(one.posture.angles).tolist(), strict=True)
-    margins = one.fit.margins
+    margins = one.proven.margins
     return {
-        "fits": one.fit.fits,
-        "short_of": verdict(one.fit),
+        "fits": not verdict(one.proven),
+        "short_of": verdict(one.proven),
         "values": {side: dict(one.fit.values.get(side, {})) for side in one.sides},
         "posture_degrees": {name: round(angle, 3) for name, angle in angles},
         "margins": {
@@ -152,7 +150,7 @@ def _fit_record(one: OnePattern) -> dict[str, Any]:
             for name, window in one.room.windows.items()
         },
         "opens": list(one.room.opens),
-        "words": [*danced_words(one), *filter(None, [margin_words(one.fit)])],
+        "words": [*danced_words(one), *filter(None, [margin_words(one.proven)])],
         "window_words": window_lines(one.room),
     }  # fmt: skip
 
@@ -177,13 +175,9 @@ def _figures(one: OnePattern, side: Side) -> dict[str, Any]:
         twist = hardest_twist(law, prop=held, rate=rate, start=0.0, end=end)
         peaks["torque_n_m"] = twist
     reach = farthest_reach(law, side=side, body=one.body, end=end, posture=one.posture)
-    course = Course((Span(start=0.0, end=end, law=law, origin=0.0, kind="block", label=one.name),))
-    (left,) = reach_left(
-        course, (0.0, end), side=side, body=one.body, carriage=one.carriage(-1.0, end + 1.0)
-    )
     return {
         "reach_m": reach.distance + reach.error,
-        "arm_left_m": left.value,
+        "out_of_reach_m": one.beyond[side],
         "lowest_tempo": taut.lowest if taut and isfinite(taut.lowest) else None,
         "highest_tempo": taut.highest if taut and isfinite(taut.highest) else None,
         "tempo_known": taut is not None,
@@ -249,10 +243,9 @@ def card_text(one: OnePattern) -> str:
 def _danced_lines(one: OnePattern) -> list[str]:
     """How this body dances it, and how much room that leaves."""
     lines = [f"danced by someone {who_words(one)}:", *(f"  {each}" for each in danced_words(one))]
-    wrong = verdict(one.fit)
-    lines += [
-        f"  {words}" for words in (wrong or margin_words(one.fit), opens_words(one.room)) if words
-    ]
+    wrong = verdict(one.proven)
+    room = [wrong, opens_words(one.room)] if wrong else [margin_words(one.proven)]
+    lines += [f"  {words}" for words in room if words]
     if one.room.windows:
         lines.append("  room for each by itself, all else as above:")
         lines += [f"    {line}" for line in window_lines(one.room)]
@@ -286,7 +279,7 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
         f"{' ' * len(side)}  as the audience sees it: {hand['audience']}",
         f"  after one cycle: {home}",
         f"  at {card['tempo']:g} beats a minute with a {held}, {card['stature_m']:.2f} m tall:",
-        f"    {_reach_words(hand['reach_m'], card['arm_m'], hand['arm_left_m'])}",
+        f"    {_reach_words(hand['reach_m'], card['arm_m'], hand['out_of_reach_m'])}",
         f"    {_pace_words(hand)}",
     ]
     if rigid:
@@ -324,13 +317,13 @@ def _taut_words(hand: Mapping[str, Any]) -> str:
     return f"the tether stays taut from {_ceiling(lowest, 1)}{end}"
 
 
-def _reach_words(reach: float, arm: float, left: float) -> str:
+def _reach_words(reach: float, arm: float, beyond: float) -> str:
     """How far the hand gets, how long the arm is, and the room between the two."""
     spare = arm - reach
     if spare > SPARE:
         room = f"{_short(spare)} to spare"
-    elif left < -SPARE:
-        room = f"{_short(-left)} out of reach, the shoulder given"
+    elif beyond > SPARE:
+        room = f"{_short(beyond)} out of reach, the shoulder given"
     elif spare < -SPARE:
         room = f"the shoulder gives the {_short(-spare)} that lack"
     else:

@@ -140,7 +140,7 @@ def pattern_figure(one: OnePattern) -> Figure:
     hands = drawn_hands(one)
     figure = Figure(figsize=(8.27, 8.9), layout="constrained")
     given = ", ".join(f"{key} {value}" for key, value in one.given.items())
-    words = "; ".join([who_words(one), *danced_words(one), *filter(None, [verdict(one.fit)])])
+    words = "; ".join([who_words(one), *danced_words(one), *filter(None, [verdict(one.proven)])])
     title = one.name + (f"   ({given})" if given else "")
     told = fill(words.replace(" cm", "\u00a0cm"), 118)
     room = "\n" * (1 + told.count("\n"))

@@ -63,7 +63,7 @@ def pattern_document(one: OnePattern) -> Document:
         f"for someone {body_words(one)}",
         *values_words(one),
         posture_words(one.posture, gives),
-        verdict(one.fit),
+        verdict(one.proven),
         f"one hand cycle in {cycle_words(one)}, home after {number_words(end)}",
         one.pattern.notes,
     ]
