@@ -5,7 +5,7 @@ and the beats of a cycle for the tempo (motion/pacing.py), where the performer d
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from functools import cached_property
 from math import inf, isfinite
 from typing import Any, get_args
@@ -15,13 +15,13 @@ from sequencer.geometry.posture import Posture
 from sequencer.motion.blocks import Direction, Timing
 from sequencer.motion.carriage import Carriage, Held
 from sequencer.motion.course import Course, Span
-from sequencer.motion.feasibility import GAP_ERROR, body_gap, props_gap, reach_left
+from sequencer.motion.feasibility import body_gap, props_gap, reach_left
 from sequencer.motion.fits import Dance, Fit
 from sequencer.motion.fitting import OFFSETS, fitted
 from sequencer.motion.law import Law
 from sequencer.motion.library import Pattern, cycle_beats, find, law_for
 from sequencer.motion.pacing import usual_cycle
-from sequencer.motion.props import USUAL_HANDS, Prop, PropKind
+from sequencer.motion.props import USUAL_HANDS, Prop, PropKind, Solid
 from sequencer.motion.rows import STATURE
 from sequencer.motion.steps import Station, build_steps
 from sequencer.motion.windows import SIZES, Windows, windows_of
@@ -30,7 +30,26 @@ from sequencer.show.props import usual_prop
 TEMPO = 100.0  # [beats a minute] unless said
 TIMINGS: tuple[Timing, ...] = get_args(Timing)
 DIRECTIONS: tuple[Direction, ...] = get_args(Direction)
+NEAR = 0.06  # [m] from where on the way from one prop to the other is measured
 LONGEST_CYCLE = 64.0  # [beats] that is believed
+
+
+class _Thicker(Prop):
+    """A prop that is half of `NEAR` thicker all over."""
+
+    @cached_property
+    def solids(self) -> tuple[Solid, ...]:
+        """The true shape, thicker."""
+        return tuple(solid._replace(radius=solid.radius + NEAR / 2) for solid in super().solids)
+
+    @cached_property
+    def envelope(self) -> tuple[Solid, ...]:
+        """What holds the true shape, thicker."""
+        return tuple(solid._replace(radius=solid.radius + NEAR / 2) for solid in super().envelope)
+
+
+def _thicker(prop: Prop) -> Prop:
+    return _Thicker(**{field.name: getattr(prop, field.name) for field in fields(prop)})
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -129,10 +148,7 @@ class OnePattern:
 
     @cached_property
     def proven(self) -> Fit:
-        """The fit with what the checks prove to be left, where the search has but looked.
-
-        Of the two props against each other the checks prove no more than that they do not meet.
-        """
+        """The fit with what is proven to be left, as the checks do it, where the search has but looked."""
         edges, carriage = (0.0, self.end), self.carriage(-1.0, self.end + 1.0)
         held, margins = self.dance.props, self.fit.margins
         own = [
@@ -143,9 +159,10 @@ class OnePattern:
         ]
         other = margins.other
         if len(held) == len(SIDES):
-            left, right = ((self.courses[s], held[s]) for s in SIDES)
+            # Only what meets is measured: both props are as thick here as makes them meet within `NEAR`.
+            left, right = ((self.courses[s], _thicker(held[s])) for s in SIDES)
             met = props_gap(left, right, edges)[0].value
-            other = min(other, met) if met < -GAP_ERROR else max(other, 0.0)
+            other = NEAR + met if met < 0 else max(other, NEAR)
         beyond = max(self.beyond.values())
         reach = -beyond if beyond else max(margins.reach, 0.0)
         proven = margins._replace(body=min(own), other=other, reach=reach)

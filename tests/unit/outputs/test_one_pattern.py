@@ -1,6 +1,7 @@
 """A pattern by itself, as found for a body: in words, drawn, in steps, and as the whole check then has it."""
 
 from dataclasses import replace
+from itertools import product
 from math import radians
 
 import numpy as np
@@ -9,6 +10,7 @@ from numpy.testing import assert_allclose
 
 from sequencer.checks.suite import checked
 from sequencer.geometry.bodies import Body
+from sequencer.geometry.distances import segment_segment
 from sequencer.geometry.posture import Posture
 from sequencer.motion.fits import Fit, Margins
 from sequencer.motion.steps import place_words
@@ -156,6 +158,24 @@ def test_a_cycle_is_a_number_of_beats(beats):
         one_pattern("extension", {"beats": beats})
 
 
+@pytest.mark.parametrize("name", ["pro-bend-4", "pro-bend-5", "two-beat-weave", "box-antispin"])
+def test_what_is_left_between_the_props_is_never_told_too_large(name):
+    """Against very many looks; two thin tethers that cross are near for a thousandth of a beat."""
+    one = one_pattern(name, body=Body(stature=1.95))
+    motions = [law.at(np.linspace(0.0, one.end, 60_001)) for law in one.laws.values()]
+    reach, thick = one.prop.length, {0: 0.01, 1: 0.05}
+    ends = [(m.hand, m.head(reach)) for m in motions]
+    seen = np.inf
+    for a, b in product((0, 1), repeat=2):  # 0 the tether, 1 the head
+        gap = segment_segment(ends[0][a], ends[0][1], ends[1][b], ends[1][1])[0]
+        seen = min(seen, float(gap.min()) - thick[a] - thick[b])
+    told = one.proven.margins.other
+    if seen < 0.06:
+        assert seen - 0.0055 <= told <= seen + 0.0055  # the error of the checks' own search
+    else:
+        assert told <= seen + 0.01
+
+
 # --- drawings and steps -----------------------------------------------------------------------------
 
 
@@ -289,7 +309,6 @@ def test_the_card_says_what_the_check_then_finds(name, stature):
     ("name", "kind", "stature", "tempo"),
     [
         ("three-beat-weave", "staff", 1.70, 100.0),
-        ("three-beat-weave", "staff", 1.95, 100.0),
         ("two-beat-weave", "staff", 1.70, 100.0),
         ("two-beat-weave", "staff", 1.95, 100.0),
         ("antispin-flower-4", "poi", 1.70, 20.0),
@@ -297,7 +316,7 @@ def test_the_card_says_what_the_check_then_finds(name, stature):
     ],
 )
 def test_what_the_card_says_does_not_fit_the_check_stops(name, kind, stature, tempo):
-    card = card_record(one_pattern(name, prop=kind, body=Body(stature=stature), tempo=tempo))
+    one = one_pattern(name, prop=kind, body=Body(stature=stature), tempo=tempo)
     against = found_against(show_of(name, stature, kind=kind, tempo=tempo), name)
-    refused = card["fit"]["short_of"].startswith("does not fit")
+    refused = verdict(one.proven).startswith("does not fit")
     assert refused == any(severity == "stop" for severity, _ in against)
