@@ -270,7 +270,9 @@ def body_turn(
         raise ValueError(f"towards must be one of {', '.join(TOWARDS)}, got {towards!r}")
     out, to = sign_of(side), sign_of(side if towards == "own" else towards)
     axis = wheel_axis(way)
-    about = Turn((0.0, 0.0, 1.0), Steps((0.0, beats / 2, beats), (0.0, to * radians(180.0), 0.0)))
+    about = Turn(
+        (0.0, 0.0, 1.0), Steps((0.0, beats / 2, beats), (0.0, to * radians(180.0), 0.0))
+    )
     far = body.half_breadth + 0.12 + apart - (APART if out != to else 0.0)
     height = body.shoulder_height - 0.15 * body.arm_length
     across, ahead, up = offset

@@ -207,7 +207,9 @@ def windmill(
     once = 4 * pi / beats
     return ComposedLaw(
         hand=HandPath(
-            _moved((out * WIDE * arm, 0.06 * arm, body.shoulder_height + 0.68 * arm), out, offset),
+            _moved(
+                (out * WIDE * arm, 0.06 * arm, body.shoulder_height + 0.68 * arm), out, offset
+            ),
             slides=(
                 Slide((0.0, width * 0.48 * arm, 0.0), f),
                 Slide((0.0, 0.0, 0.1 * arm), Wave(sways=((1.0, once, pi),))),

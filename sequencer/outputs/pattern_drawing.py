@@ -5,7 +5,7 @@ by numbered beats; nearer parts of the oblique trail are thicker. Where the two 
 both are drawn, the left one's trail hollow. Body frame [m].
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from textwrap import fill
 
@@ -21,6 +21,7 @@ from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
 from sequencer.motion.arms import elbow, given_shoulder
+from sequencer.motion.blocks import Timing
 from sequencer.motion.carriage import Carriage, Held
 from sequencer.motion.props import Prop
 from sequencer.motion.state import Motion
@@ -31,9 +32,13 @@ INK, HAND, SOFT, BODY, ARM = "#1b1b1b", "#b2182b", "#8a8a8a", "#e4e2dd", "#6b655
 # viridis without its palest end, which is lost on white paper
 TRAIL = ListedColormap(colormaps["viridis"](np.linspace(0.0, 0.9, 256)))
 LEFT_TRAIL = ListedColormap(colormaps["YlOrBr"](np.linspace(1.0, 0.5, 256)))
+LATE: Mapping[Timing, str] = {
+    "together": "at the same time", "split": "half a turn later", "quarter": "a quarter of a turn later",
+}  # fmt: skip
 PER_BEAT = 96
 MOST_BEATS = 16.0
 FLAT = 0.02  # [m] in depth, below which nothing counts as nearer
+STEADY = 0.01  # of the cosine: a tether that always points as far outward has no ins and outs
 LABEL_OFF = 0.085  # of half a view: how far a number stands from its spot
 ARROW = 0.17  # [m] that the arrow at a start spans
 SAME_SPOT = 0.09  # [m] within which beats of one trail share a label
@@ -162,23 +167,15 @@ def pattern_figure(one: OnePattern) -> Figure:
 
 def _legend(one: OnePattern, hands: Sequence[Drawn]) -> str:
     """What the signs of a drawing mean."""
-    signs = ["grid 0.5 m", "● start, arrow: the way the head goes", "dashed: hand"]
+    signs = ["grid 0.5 m", "● start, arrow: the way the head goes", "dashed: hand", "△ in   ▽ out"]
+    below = [f"grey: body, {one.body.stature:.2f} m; its arms at the start"]
     if any(shown.rear is not None for shown in hands):
         signs.append("dotted: rear head")
-    signs += ["△ in   ▽ out", f"grey: body, {one.body.stature:.2f} m; its arms at the start"]
     if len(hands) > 1:
-        return (
-            "    ".join(signs)
-            + "\nsolid trail, round beats: right hand    hollow trail, square beats: left hand"
-        )
-    late = {
-        "together": "at the same time",
-        "split": "half a turn later",
-        "quarter": "a quarter of a turn later",
-    }
-    if len(one.sides) > 1:
-        signs.append(f"\nright hand; the left does the same on its side, {late[one.dance.timing]}")
-    return "    ".join(signs).replace("    \n", "\n")
+        below = ["solid, round beats: right hand", "hollow, square beats: left hand", *below]
+    elif len(one.sides) > 1:
+        below.append(f"right hand; the left does the same on its side, {LATE[one.dance.timing]}")
+    return "    ".join(signs) + "\n" + "    ".join(below)
 
 
 def draw_view(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
@@ -324,6 +321,8 @@ def _ins_and_outs(axes: Axes, shown: Drawn, view: View) -> None:
     if size.min() < 0.05:
         return
     outward = np.sum(shown.motion.tether[:-1] * away, axis=1) / size
+    if np.ptp(outward) < STEADY:
+        return
     for sign, mark in ((-1.0, "^"), (1.0, "v")):
         level = sign * outward
         peak = (level > np.roll(level, 1)) & (level >= np.roll(level, -1)) & (level > 0.999)

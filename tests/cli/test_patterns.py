@@ -42,9 +42,9 @@ def test_json_holds_the_fit_and_its_windows():
 
 
 def test_why_it_does_not_fit_and_what_opens_it():
-    told = patterns("toroid", "--set", "lobes=8", "--set", "tether=75cm").stdout
-    assert "does not fit: the hand would be" in told
-    assert "it would fit with a tether of" in told
+    told = patterns("two-beat-weave", "--set", "ahead=-0.3").stdout
+    assert "does not fit: the prop still goes 5 cm into the own body" in told
+    assert "it would fit with ahead left to the tool" in told
     assert "room for each by itself" not in told
 
 

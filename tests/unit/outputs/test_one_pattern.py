@@ -192,10 +192,29 @@ def test_both_hands_are_drawn_where_they_differ():
     assert_allclose(left.motion.hand, hybrid.laws["left"].at(left.beats).hand)
     figure = pattern_figure(hybrid)
     assert len([c for c in figure.axes[0].collections if len(c.get_segments()) > 50]) == 3
-    assert "hollow trail, square beats: left hand" in figure.get_supxlabel()
+    assert "hollow, square beats: left hand" in figure.get_supxlabel()
     alone = pattern_figure(one_pattern("extension"))
     assert "the left does the same on its side, half a turn later" in alone.get_supxlabel()
     assert len(left.beats) == len(right.beats)
+
+
+def test_only_a_tether_that_swings_in_and_out_has_ins_and_outs():
+    def marks(name):
+        figure = pattern_figure(one_pattern(name))
+        return [sum(line.get_marker() == mark for line in figure.axes[0].lines) for mark in "^v"]
+
+    assert marks("extension") == [0, 0]
+    assert marks("antispin-flower-3") == [1, 1]  # a line holds all marks of its kind
+
+
+def test_a_legend_is_no_wider_than_its_page():
+    for one in (one_pattern("two-beat-weave", prop="staff"), one_pattern("pro-bend-3")):
+        figure = pattern_figure(one)
+        figure.canvas.draw()
+        for text in (*figure.texts, figure._supxlabel, figure._suptitle):
+            box = text.get_window_extent()
+            assert figure.bbox.x0 <= box.x0, text
+            assert box.x1 <= figure.bbox.x1, text
 
 
 def test_beats_that_meet_share_a_label():
