@@ -19,6 +19,7 @@ from reportlab.platypus import SimpleDocTemplate
 from sequencer import tasks
 from sequencer.files import write_bytes
 from sequencer.findings import Report
+from sequencer.outputs.one_pattern import one_pattern
 from sequencer.outputs.pattern_drawing import pattern_figure
 from sequencer.outputs.sheets.edition import Edition
 from sequencer.outputs.sheets.formations import scene_of
@@ -65,7 +66,7 @@ def plan(staged: Staged, formation: str = "crossed") -> Image.Image:
 
 def toroid() -> Image.Image:
     """The drawing of a four-lobe toroid."""
-    return _drawn(pattern_figure("pro-bend-4", {"tether": 0.45}))
+    return _drawn(pattern_figure(one_pattern("pro-bend-4", {"tether": 0.45})))
 
 
 def _drawn(figure: object) -> Image.Image:

@@ -5,6 +5,8 @@ from typing import Literal, get_args
 
 import click
 
+from sequencer.cli.progress import Progress
+
 PropKind = Literal["poi", "rope dart", "staff", "club", "fan", "hoop"]
 PROPS = get_args(PropKind)
 
@@ -21,20 +23,24 @@ PROPS = get_args(PropKind)
 @click.option(
     "--set", "settings", multiple=True, metavar="KEY=VALUE", help="A parameter of the pattern."
 )
+@click.option("--stature", metavar="LENGTH",
+              help="Of who dances it, such as 1.62m or 5'4\"; 1.70 m if not said (three bodies where all "
+              "patterns are drawn).")  # fmt: skip
 @click.option("--tempo", type=click.FloatRange(1, 1000), default=100.0, show_default=True,
-              help="Beats a minute, for tension and hand work.")  # fmt: skip
+              help="Beats a minute.")  # fmt: skip
 @click.option("--prop", type=click.Choice(PROPS),
-              help="Only patterns for this prop; with NAME what it is danced with, in its usual size: "
-              "card, drawing and page (poi if not said).")  # fmt: skip
+              help="Only patterns for this prop; with NAME what it is danced with, in its usual size for the "
+              "body (poi if not said), one in each hand that usually holds one.")  # fmt: skip
+@click.option("--timing", type=click.Choice(["together", "split", "quarter"]), default="split",
+              show_default=True, help="Of the two hands.")  # fmt: skip
+@click.option("--direction", type=click.Choice(["same", "opposite"]), default="same",
+              show_default=True, help="Of the two hands.")  # fmt: skip
 @click.option("--steps", is_flag=True, help="Its build steps, station by station (toroids).")
 @click.option("--draw", type=click.Path(path_type=Path),
-              help="Draw it, its build steps, or all of them into a PNG, SVG or PDF file.")  # fmt: skip
+              help="Draw it, its build steps, or all of them as different bodies dance them, into a PNG, SVG "
+              "or PDF file.")  # fmt: skip
 @click.option("--page", type=click.Path(path_type=Path),
               help="Write the page that dances it, station by station, into an HTML file.")  # fmt: skip
-@click.option("--timing", type=click.Choice(["together", "split", "quarter"]), default="split",
-              show_default=True, help="Of the two hands, in the page.")  # fmt: skip
-@click.option("--direction", type=click.Choice(["same", "opposite"]), default="same",
-              show_default=True, help="Of the two hands, in the page.")  # fmt: skip
 @click.option("--joins", is_flag=True, help="Which pattern joins which, as a matrix.")
 @click.option("--laws", is_flag=True, help="Kinds of law that patterns of your own may use.")
 @click.option("--json", "as_json", is_flag=True, help="Print JSON instead of text.")
@@ -47,13 +53,14 @@ def patterns(
     containing: str | None,
     hardest: int | None,
     settings: tuple[str, ...],
+    stature: str | None,
     tempo: float,
     prop: PropKind | None,
+    timing: Literal["together", "split", "quarter"],
+    direction: Literal["same", "opposite"],
     steps: bool,
     draw: Path | None,
     page: Path | None,
-    timing: Literal["together", "split", "quarter"],
-    direction: Literal["same", "opposite"],
     joins: bool,
     laws: bool,
     as_json: bool,
@@ -61,27 +68,25 @@ def patterns(
     """List the vocabulary, or show the card of the pattern NAME."""
     from sequencer.tasks import vocabulary
 
-    if name is None and (settings or steps or page):
-        raise click.UsageError("--set, --steps and --page need the NAME of a pattern", ctx)
-    if (joins or laws) and name is not None:
-        raise click.UsageError(
-            f"--{'joins' if joins else 'laws'} is not of one pattern; leave NAME out", ctx
-        )
-    held = prop or "poi"
+    _check_name(ctx, name)
+    asked = vocabulary.Asked(
+        settings=settings, stature=stature, tempo=tempo, prop=prop or "poi", timing=timing,
+        direction=direction, file=file,
+    )  # fmt: skip
     if page is not None and name is not None:
-        vocabulary.write_page(
-            name,
-            settings,
-            page,
-            tempo=tempo,
-            timing=timing,
-            direction=direction,
-            prop=held,
-            file=file,
-        )
+        vocabulary.write_page(name, page, asked)
         click.echo(f"wrote {page}", err=True)
     if draw is not None:
-        vocabulary.draw(name, settings, draw, steps=steps, joins=joins, prop=held, file=file)
+        with Progress() as progress:
+            if joins:
+                vocabulary.draw_joins(draw, file=file)
+            elif name is not None:
+                vocabulary.draw(name, draw, asked, steps=steps)
+            else:
+                vocabulary.draw_all(
+                    draw, asked, family=family, containing=containing, hardest=hardest,
+                    progress=progress,
+                )  # fmt: skip
         click.echo(f"wrote {draw}", err=True)
     if joins:
         click.echo(vocabulary.joins_text(file=file, as_json=as_json), nl=False)
@@ -98,9 +103,18 @@ def patterns(
         )
         click.echo(listed, nl=False)
     elif steps:
-        click.echo(vocabulary.steps_text(name, settings, file=file, as_json=as_json), nl=False)
+        click.echo(vocabulary.steps_text(name, asked, as_json=as_json), nl=False)
     else:
-        card = vocabulary.card_text(
-            name, settings, tempo=tempo, prop=held, file=file, as_json=as_json
-        )
-        click.echo(card, nl=False)
+        click.echo(vocabulary.card_text(name, asked, as_json=as_json), nl=False)
+
+
+def _check_name(ctx: click.Context, name: str | None) -> None:
+    """Refuse options of one pattern without its NAME, and those of all with one."""
+    given = ctx.params
+    if name is None and (given["settings"] or given["steps"] or given["page"]):
+        raise click.UsageError("--set, --steps and --page need the NAME of a pattern", ctx)
+    if name is None and given["stature"] and not given["draw"]:
+        raise click.UsageError("--stature needs the NAME of a pattern, or --draw", ctx)
+    for option in ("joins", "laws"):
+        if name is not None and given[option]:
+            raise click.UsageError(f"--{option} is not of one pattern; leave NAME out", ctx)

@@ -10,6 +10,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
+from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
 from sequencer.motion.law import Law
 
 GRID = 1024
@@ -36,7 +37,13 @@ class Reach:
 
 
 def farthest_reach(
-    law: Law, *, side: Side, body: Body, start: float = 0.0, end: float | None = None
+    law: Law,
+    *,
+    side: Side,
+    body: Body,
+    start: float = 0.0,
+    end: float | None = None,
+    posture: Posture = UPRIGHT,
 ) -> Reach:
     """The hand's largest distance from its own shoulder along a law.
 
@@ -47,6 +54,8 @@ def farthest_reach(
     body : Body
     start, end : float, optional
         Own beats to look at; one period if no end is given.
+    posture : Posture, optional
+        How the body gives way throughout; the shoulder hangs where it takes it.
 
     Returns
     -------
@@ -65,7 +74,7 @@ def farthest_reach(
     if not isfinite(stop):
         raise ValueError("this law has no period; say where it ends")
     beats: Floats = start + (stop - start) * np.arange(GRID + 1, dtype=np.float64) / GRID
-    away = np.linalg.norm(law.at(beats).hand - body.shoulder(side), axis=-1)
+    away = np.linalg.norm(law.at(beats).hand - PosedBody(body, posture).shoulder(side), axis=-1)
     gap = (stop - start) / GRID
     most = int(np.argmax(away))
     return Reach(

@@ -51,6 +51,7 @@ def build_steps(
     side: Side = "right",
     body: Body | None = None,
     cycle: float | None = None,
+    tether: float | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> list[Station]:
     """The stations of a toroid, through as many cycles as it takes to come home.
@@ -65,6 +66,8 @@ def build_steps(
         1.70 m tall if not given.
     cycle : float, optional
         Beats of one hand cycle; the pattern's own if not given.
+    tether : float, optional
+        Length of the prop [m].
     book : mapping, optional
         Patterns to look in, instead of the built-in ones.
 
@@ -79,39 +82,32 @@ def build_steps(
         If the pattern is not known or no toroid, or a parameter is out of range.
     """
     pattern = find(name, book)
+    span = cycle or cycle_beats(name, parameters, book)
+
+    def law() -> Law:
+        return law_for(
+            name, parameters, side=side, body=body or Body(stature=STATURE), beats=span,
+            tether=tether, book=book,
+        )  # fmt: skip
+
     if pattern.hand(side).kind.stations:
-        return _listed(name, parameters, pattern, side=side, body=body, cycle=cycle, book=book)
+        return _listed(law(), pattern, side)
     if pattern.hand(side).kind.name != "toroid":
         raise ValueError(
             f"{name} is no toroid; build steps are told for toroids and station patterns"
         )
     values = pattern.values(parameters, side)
-    cycle = cycle or cycle_beats(name, parameters, book)
-    law = law_for(
-        name, parameters, side=side, body=body or Body(stature=STATURE), beats=cycle, book=book
-    )
-    half = cycle / values["lobes"] / 2
-    count = round(law.period / half)
-    beats = np.arange(count + 1) * half
+    danced = law()
+    half = span / values["lobes"] / 2
+    count = round(danced.period / half)
+    at = np.arange(count + 1) * half
     first_in = values["begin"] == "in"
     halves = ["in" if (k % 2 == 0) == first_in else "out" for k in range(count + 1)]
-    return stations_at(law, beats.tolist(), halves, lobes=int(values["lobes"]), cycle=cycle)
+    return stations_at(danced, at.tolist(), halves, lobes=int(values["lobes"]), cycle=span)
 
 
-def _listed(
-    name: str,
-    parameters: Mapping[str, object],
-    pattern: Pattern,
-    *,
-    side: Side,
-    body: Body | None,
-    cycle: float | None,
-    book: Mapping[str, Pattern] | None,
-) -> list[Station]:
+def _listed(law: Law, pattern: Pattern, side: Side) -> list[Station]:
     """The stations of a station pattern, as it lists them."""
-    law = law_for(
-        name, parameters, side=side, body=body or Body(stature=STATURE), beats=cycle, book=book
-    )
     phase = np.array([point.phase for point in pattern.hand(side).kind.stations])
     beats = (phase - phase[0]) / (phase[-1] - phase[0]) * law.period
     halves = [
@@ -147,7 +143,7 @@ def stations_at(
                 hand=motion.hand[k],
                 tether=motion.tether[k],
                 plane=n,
-                place=_place(motion.hand[k] - centre),
+                place=place_words(motion.hand[k] - centre),
                 performer=plane_words(n),
                 audience=plane_words(n, eye="audience"),
                 turned=turned,
@@ -196,8 +192,8 @@ def _angle(a: Floats, b: Floats) -> float:
     return float(2 * np.arctan2(np.linalg.norm(a - b), np.linalg.norm(a + b)))
 
 
-def _place(away: Floats) -> str:
-    """Where the hand is on its circle, in words of the body."""
+def place_words(away: Floats) -> str:
+    """Where a hand is on its circle, from the circle's middle, in words of the body."""
     names = (
         ((1, 0, 0), "right"), ((-1, 0, 0), "left"), ((0, 0, 1), "top"), ((0, 0, -1), "bottom"),
         ((0, 1, 0), "front"), ((0, -1, 0), "back"),

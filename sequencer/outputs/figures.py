@@ -14,6 +14,23 @@ if TYPE_CHECKING:
 _ENDINGS = {".png": "png", ".svg": "svg", ".pdf": "pdf"}
 
 
+def check_kind(path: Path) -> str:
+    """Kind of picture by a file's ending.
+
+    Raises
+    ------
+    InputError
+        If it is none.
+    """
+    kind = _ENDINGS.get(path.suffix.lower())
+    if kind is None:
+        raise InputError(
+            "unknown-picture-kind", Place(str(path)), f"{path.suffix or 'no ending'!r} is no kind of picture",
+            "end the name in .png, .svg or .pdf",
+        )  # fmt: skip
+    return kind
+
+
 def write_figure(figure: "Figure", path: Path, *, dpi: int = 150) -> None:
     """Write a figure.
 
@@ -22,12 +39,7 @@ def write_figure(figure: "Figure", path: Path, *, dpi: int = 150) -> None:
     InputError
         If the ending is not known or the folder cannot be written.
     """
-    kind = _ENDINGS.get(path.suffix.lower())
-    if kind is None:
-        raise InputError(
-            "unknown-picture-kind", Place(str(path)), f"{path.suffix or 'no ending'!r} is no kind of picture",
-            "end the name in .png, .svg or .pdf",
-        )  # fmt: skip
+    kind = check_kind(path)
     import matplotlib as mpl
 
     quiet = {"png": {"Software": None}, "svg": {"Date": None}, "pdf": {"CreationDate": None}}[kind]

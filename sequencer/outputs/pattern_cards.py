@@ -5,18 +5,17 @@ proven and rounded up to two figures, so at most 1.2 times the truth; where the 
 nothing but a coarse bound be known, it stands there with "at most".
 """
 
-from collections.abc import Mapping, Sequence
-from dataclasses import replace
+from collections.abc import Container, Mapping, Sequence
 from math import ceil, floor, isfinite, log10
 from typing import Any
 
 import numpy as np
 
-from sequencer.geometry.bodies import SIDES, Body, Side
+from sequencer.geometry.bodies import Side
 from sequencer.motion.joining import VERDICTS, ends
-from sequencer.motion.kinds import DEFAULT_TETHER, LawKind
+from sequencer.motion.kinds import LawKind
 from sequencer.motion.law import Law
-from sequencer.motion.library import Pattern, cycle_beats, find, law_for, patterns
+from sequencer.motion.library import Pattern, patterns
 from sequencer.motion.matrix import JoinMatrix
 from sequencer.motion.parameters import Parameter
 from sequencer.motion.peaks import (
@@ -29,13 +28,21 @@ from sequencer.motion.peaks import (
 )
 from sequencer.motion.props import Prop, PropKind
 from sequencer.motion.reach import farthest_reach
-from sequencer.motion.rows import STATURE
 from sequencer.motion.steps import Station
 from sequencer.motion.tension import TautTempo, hand_work, lowest_tempo
-from sequencer.motion.words import words
+from sequencer.motion.words import law_words
+from sequencer.outputs.fit_words import (
+    cycle_words,
+    danced_words,
+    finite,
+    margin_words,
+    opens_words,
+    verdict,
+    who_words,
+    window_lines,
+)
+from sequencer.outputs.one_pattern import OnePattern
 
-TEMPO = 100.0  # [beats a minute] of a card's figures, unless said
-HEAD_MASS = 0.2  # [kg]
 SAMPLES = 2048  # of one closing, for the lowest wick
 SPARE = 1e-3  # [m] of reach that is rounding: a hand at the arm's length is within it
 HARDLY = 0.1  # [N·m] nobody feels a smaller twist
@@ -81,38 +88,18 @@ def list_text(chosen: list[Pattern]) -> str:
     return "\n".join([*lines[1:], ""])
 
 
-def card_record(
-    name: str,
-    parameters: Mapping[str, object],
-    *,
-    tempo: float = TEMPO,
-    prop: Prop | None = None,
-    body: Body | None = None,
-    book: Mapping[str, Pattern] | None = None,
-) -> dict[str, Any]:
-    """Everything that a card says, as plain data; of a body of 1.70 m unless one is given.
-
-    Raises
-    ------
-    ValueError
-        If the pattern or a parameter is not known, or out of range.
-    """
-    pattern = find(name, book)
-    own = body or Body(stature=STATURE)
-    cycle = cycle_beats(name, parameters, book)
-    held = prop or Prop(length=DEFAULT_TETHER, mass=HEAD_MASS, wick_radius=0.05)
-    if held.flexible and pattern.values(parameters).get("tether"):
-        held = replace(held, length=float(pattern.values(parameters)["tether"]))
+def card_record(one: OnePattern) -> dict[str, Any]:
+    """Everything that a card says, as plain data."""
+    pattern = one.pattern
     hands: dict[str, Any] = {}
-    for side in SIDES:
-        law = law_for(name, parameters, side=side, body=own, tether=held.length, book=book)
-        said = words(name, dict(parameters), side, body=own, book=dict(book) if book else None)
+    for side in one.sides:
+        law = one.laws[side]
         hands[side] = {
-            "performer": str(said["performer"]),
-            "audience": str(said["audience"]),
-            "home_after_beats": law.period if isfinite(law.period) else None,
-            "after_one_cycle": ends(law, cycle, length=held.length),
-            **_figures(law, side, own, held, tempo, cycle),
+            "performer": str(law_words(law)),
+            "audience": str(law_words(law, eye="audience")),
+            "home_after_beats": finite(law.period),
+            "after_one_cycle": ends(one.lead(side), one.cycle, length=one.prop.length),
+            **_figures(one, side),
         }
     return {
         "name": pattern.name,
@@ -124,24 +111,55 @@ def card_record(
         "props": list(pattern.props),
         "notes": pattern.notes,
         "source": pattern.source,
-        "cycle_beats": cycle,
-        "tempo": tempo,
-        "stature_m": own.stature,
-        "arm_m": own.arm_length,
-        "prop": held.kind,
-        "tether_m": held.length,
-        "prop_mass_kg": held.mass,
+        "cycle_beats": one.cycle,
+        "usual_cycle_beats": one.usual_beats,
+        "tempo": one.tempo,
+        "timing": one.dance.timing,
+        "direction": one.dance.direction,
+        "stature_m": one.body.stature,
+        "arm_m": one.body.arm_length,
+        "prop": one.prop.kind,
+        "tether_m": one.prop.length,
+        "prop_mass_kg": one.prop.mass,
         "parameters": parameter_records(pattern.parameters),
-        "hands": hands if pattern.hybrid else {"right": hands["right"]},
+        "fit": _fit_record(one),
+        "hands": hands,
     }
 
 
-def _figures(
-    law: Law, side: Side, body: Body, held: Prop, tempo: float, cycle: float
-) -> dict[str, Any]:
+def _fit_record(one: OnePattern) -> dict[str, Any]:
+    """How the pattern is danced by this body, the room there is, and what would make some."""
+    angles = zip(one.posture.__slots__, np.degrees(one.posture.angles).tolist(), strict=True)
+    margins = one.proven.margins
+    return {
+        "fits": not verdict(one.proven),
+        "short_of": verdict(one.proven),
+        "values": {side: dict(one.fit.values.get(side, {})) for side in one.sides},
+        "posture_degrees": {name: round(angle, 3) for name, angle in angles},
+        "margins": {
+            "body_m": finite(margins.body),
+            "other_prop_m": finite(margins.other),
+            "reach_m": finite(margins.reach),
+            "pull_m_s2": finite(margins.pull),
+        },
+        "windows": {
+            name: {
+                "low": round(window.low, 4), "high": round(window.high, 4),
+                "best": round(window.best, 4), "left_more": round(window.apart, 4),
+            }
+            for name, window in one.room.windows.items()
+        },
+        "opens": list(one.room.opens),
+        "words": [*danced_words(one), *filter(None, [margin_words(one.proven)])],
+        "window_words": window_lines(one.room),
+    }  # fmt: skip
+
+
+def _figures(one: OnePattern, side: Side) -> dict[str, Any]:
     """One hand's figures: the largest of each over one closing, and which are but bounds."""
+    law, held, tempo = one.laws[side], one.dance.props[side], one.tempo
     whole = isfinite(law.period)
-    end, rate = law.period if whole else 4 * cycle, tempo / 60
+    end, rate = law.period if whole else 4 * one.cycle, tempo / 60
     peaks = {
         "hand_speed_m_s": fastest_hand(law, rate=rate, start=0.0, end=end),
         "head_speed_m_s": fastest_wick(law, prop=held, rate=rate, start=0.0, end=end),
@@ -156,9 +174,10 @@ def _figures(
     else:
         twist = hardest_twist(law, prop=held, rate=rate, start=0.0, end=end)
         peaks["torque_n_m"] = twist
-    reach = farthest_reach(law, side=side, body=body, end=end)
+    reach = farthest_reach(law, side=side, body=one.body, end=end, posture=one.posture)
     return {
         "reach_m": reach.distance + reach.error,
+        "out_of_reach_m": one.beyond[side],
         "lowest_tempo": taut.lowest if taut and isfinite(taut.lowest) else None,
         "highest_tempo": taut.highest if taut and isfinite(taut.highest) else None,
         "tempo_known": taut is not None,
@@ -195,44 +214,51 @@ def _reason(pattern: Pattern, work: Sequence[float | None]) -> str:
     return "; ".join(filter(None, (pattern.why, steered if most >= STEERED else "")))
 
 
-def card_text(
-    name: str,
-    parameters: Mapping[str, object],
-    *,
-    tempo: float = TEMPO,
-    prop: Prop | None = None,
-    body: Body | None = None,
-    book: Mapping[str, Pattern] | None = None,
-) -> str:
-    """One pattern's card, danced with a poi unless a prop is given, by a body of 1.70 m unless one is.
-
-    Raises
-    ------
-    ValueError
-        If the pattern or a parameter is not known, or out of range.
-    """
-    card = card_record(name, parameters, tempo=tempo, prop=prop, body=body, book=book)
+def card_text(one: OnePattern) -> str:
+    """One pattern's card, of the body and prop that it is danced with."""
+    card = card_record(one)
     lines = [
         f"{card['name']}: {card['family']}, difficulty {card['difficulty']} of 5"
         + (f" ({card['why']})" if card["why"] else ""),
         card["summary"],
         "",
-        f"one hand cycle: {card['cycle_beats']:g} beat{'' if card['cycle_beats'] == 1 else 's'} unless the show says otherwise",
+        f"one hand cycle: {cycle_words(one)} unless the show says otherwise",
+        *_danced_lines(one),
+        *_hands_lines(one, card),
+        f"danced with: {', '.join(card['props'])}",
     ]
-    for side, hand in card["hands"].items():
-        lines += _hand_lines(side, hand, card)
-    lines.append(f"danced with: {', '.join(card['props'])}")
     if card["needs"]:
         lines.append(f"learn first: {', '.join(card['needs'])}")
     if card["notes"]:
         lines.append(f"body: {card['notes']}")
-    lines += ["", "may be set:", *_parameter_lines(card["parameters"])]
+    lines += ["", "may be set:", *_parameter_lines(card["parameters"], found=one.found)]
     lines += [
         "",
         f"source of the pattern: {card['source']}; figures: docs/motion.md, section 6",
         "",
     ]
     return "\n".join(lines)
+
+
+def _danced_lines(one: OnePattern) -> list[str]:
+    """How this body dances it, and how much room that leaves."""
+    lines = [f"danced by someone {who_words(one)}:", *(f"  {each}" for each in danced_words(one))]
+    wrong = verdict(one.proven)
+    room = [wrong, opens_words(one.room)] if wrong else [margin_words(one.proven)]
+    lines += [f"  {words}" for words in room if words]
+    if one.room.windows:
+        lines.append("  room for each by itself, all else as above:")
+        lines += [f"    {line}" for line in window_lines(one.room)]
+    return lines
+
+
+def _hands_lines(one: OnePattern, card: Mapping[str, Any]) -> list[str]:
+    """Each hand's lines; of a left hand that does the same only those that are its own."""
+    told = {side: _hand_lines(side, hand, card) for side, hand in card["hands"].items()}
+    if not one.alike or len(told) == 1:
+        return [line for lines in told.values() for line in lines]
+    own = [line for line in told["left"][2:] if line not in told["right"]]
+    return [*told["right"], *(["left hand, where it differs:", *own] if own else [])]
 
 
 def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> list[str]:
@@ -253,7 +279,7 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
         f"{' ' * len(side)}  as the audience sees it: {hand['audience']}",
         f"  after one cycle: {home}",
         f"  at {card['tempo']:g} beats a minute with a {held}, {card['stature_m']:.2f} m tall:",
-        f"    {_reach_words(hand['reach_m'], card['arm_m'])}",
+        f"    {_reach_words(hand['reach_m'], card['arm_m'], hand['out_of_reach_m'])}",
         f"    {_pace_words(hand)}",
     ]
     if rigid:
@@ -291,14 +317,19 @@ def _taut_words(hand: Mapping[str, Any]) -> str:
     return f"the tether stays taut from {_ceiling(lowest, 1)}{end}"
 
 
-def _reach_words(reach: float, arm: float) -> str:
+def _reach_words(reach: float, arm: float, beyond: float) -> str:
     """How far the hand gets, how long the arm is, and the room between the two."""
     spare = arm - reach
-    left = f"{_short(spare)} to spare" if spare > SPARE else "stretched out"
-    if spare < -SPARE:
-        left = f"{_short(-spare)} out of reach"
+    if spare > SPARE:
+        room = f"{_short(spare)} to spare"
+    elif beyond > SPARE:
+        room = f"{_short(beyond)} out of reach, the shoulder given"
+    elif spare < -SPARE:
+        room = f"the shoulder gives the {_short(-spare)} that lack"
+    else:
+        room = "stretched out"
     return (
-        f"hand up to {_ceiling(reach, 3)} m from the shoulder; the arm is {arm:.3f} m long: {left}"
+        f"hand up to {_ceiling(reach, 3)} m from the shoulder; the arm is {arm:.3f} m long: {room}"
     )
 
 
@@ -356,17 +387,30 @@ def parameter_records(parameters: Sequence[Parameter]) -> list[dict[str, Any]]:
     ]
 
 
-def _parameter_lines(records: Sequence[Mapping[str, Any]]) -> list[str]:
+def _parameter_lines(
+    records: Sequence[Mapping[str, Any]], *, found: Container[str] = ()
+) -> list[str]:
+    """Parameters, a line each; those that are found for the body say so."""
     wide = max((len(p["name"]) for p in records), default=0)
-    return [
-        f"  {p['name']:<{wide}}  {p['range']}; {p['default']} if not said; {p['help']}"
-        for p in records
-    ]
+
+    def unsaid(record: Mapping[str, Any]) -> str:
+        if record["name"] in found:
+            return f"usually {record['default']}, found for the body if not said"
+        return f"{record['default']} if not said"
+
+    return [f"  {p['name']:<{wide}}  {p['range']}; {unsaid(p)}; {p['help']}" for p in records]
 
 
-def steps_text(name: str, stations: list[Station]) -> str:
-    """Build steps for a pupil: what to see, where the hand is, what changes, where planes cross."""
-    lines = [f"Build steps of {name}"]
+def steps_text(one: OnePattern) -> str:
+    """Build steps for a pupil: what to see, where the hand is, what changes, where planes cross.
+
+    Raises
+    ------
+    ValueError
+        If the pattern is no toroid and has no stations.
+    """
+    stations = one.stations()
+    lines = [f"Build steps of {one.name}, {who_words(one)}", *danced_words(one)]
     cycle = 0
     for station in stations:
         if station.cycle != cycle and station is not stations[-1]:
@@ -420,6 +464,5 @@ def joins_text(matrix: JoinMatrix) -> str:
         row = "".join(MARKS[VERDICTS[int(v)]] for v in matrix.kind[k])
         lines.append(f"{k + 1:>3} {name:<{wide}} {row}")
     lines.append("")
-    for verdict, number in matrix.counts().items():
-        lines.append(f"{MARKS[verdict]}  {verdict}: {number}")
+    lines += [f"{MARKS[kind]}  {kind}: {number}" for kind, number in matrix.counts().items()]
     return "\n".join([*lines, ""])

@@ -1,12 +1,13 @@
 """Drawings of patterns: three straight views and an oblique one, the body to scale.
 
 The head's trail is coloured by time (dark to light, legible to colour-blind eyes) and told apart in grey
-by numbered beats; nearer parts of the oblique trail are thicker. Body frame [m].
+by numbered beats; nearer parts of the oblique trail are thicker. Where the two hands do not do the same,
+both are drawn, the left one's trail hollow. Body frame [m].
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
-from math import isfinite
+from dataclasses import dataclass
+from textwrap import fill
 
 import numpy as np
 from matplotlib import colormaps
@@ -15,26 +16,33 @@ from matplotlib.cm import ScalarMappable
 from matplotlib.collections import LineCollection
 from matplotlib.colors import ListedColormap, Normalize
 from matplotlib.figure import Figure
-from matplotlib.layout_engine import ConstrainedLayoutEngine
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
 from sequencer.motion.arms import elbow, given_shoulder
+from sequencer.motion.blocks import Timing
 from sequencer.motion.carriage import Carriage, Held
-from sequencer.motion.kinds import DEFAULT_TETHER
-from sequencer.motion.library import Pattern, cycle_beats, find, law_for, patterns
 from sequencer.motion.props import Prop
-from sequencer.motion.rows import STATURE
 from sequencer.motion.state import Motion
+from sequencer.outputs.fit_words import danced_words, verdict, who_words
+from sequencer.outputs.one_pattern import OnePattern
 
 INK, HAND, SOFT, BODY, ARM = "#1b1b1b", "#b2182b", "#8a8a8a", "#e4e2dd", "#6b655b"
 CHAIR = "#cdc9c0"  # of a seated performer, behind the legs
 # viridis without its palest end, which is lost on white paper
 TRAIL = ListedColormap(colormaps["viridis"](np.linspace(0.0, 0.9, 256)))
+LEFT_TRAIL = ListedColormap(colormaps["YlOrBr"](np.linspace(1.0, 0.5, 256)))
+LATE: Mapping[Timing, str] = {
+    "together": "at the same time", "split": "half a turn later", "quarter": "a quarter of a turn later",
+}  # fmt: skip
 PER_BEAT = 96
 MOST_BEATS = 16.0
-PER_PAGE = 20
+FLAT = 0.02  # [m] in depth, below which nothing counts as nearer
+STEADY = 0.01  # of the cosine: a tether that always points as far outward has no ins and outs
+LABEL_OFF = 0.085  # of half a view: how far a number stands from its spot
+ARROW = 0.17  # [m] that the arrow at a start spans
+SAME_SPOT = 0.09  # [m] within which beats of one trail share a label
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -111,144 +119,114 @@ class Drawn:
         return np.stack([own.hand[at] + a * own.tether[at] + c * wide for a, c in places])
 
 
-def drawn(
-    name: str,
-    parameters: Mapping[str, object],
-    *,
-    side: Side = "right",
-    body: Body | None = None,
-    prop: Prop | None = None,
-    book: Mapping[str, Pattern] | None = None,
-    posture: Posture = UPRIGHT,
-) -> Drawn:
-    """The curves of a pattern over one closing, at most 16 beats; of a poi unless a prop is given.
-
-    The body is upright unless a posture is given.
-    """
-    own = body or Body(stature=STATURE)
-    length = prop.length if prop else None
-    law = law_for(name, parameters, side=side, body=own, tether=length, book=book)
-    cycle = cycle_beats(name, parameters, book)
-    span = min(law.period if isfinite(law.period) else 2 * cycle, MOST_BEATS)
+def drawn(one: OnePattern, side: Side = "right") -> Drawn:
+    """The curves of one hand over one closing of both, at most 16 beats."""
+    span = min(one.end, MOST_BEATS)
     beats: Floats = np.arange(round(span * PER_BEAT) + 1, dtype=np.float64) / PER_BEAT
-    tether = find(name, book).values(parameters, side).get("tether") or length or DEFAULT_TETHER
-    held = prop or Prop(length=float(tether), mass=0.2, wick_radius=0.05)
-    if held.flexible:
-        held = replace(held, length=float(tether))
+    prop = one.dance.props[side]
     return Drawn(
-        motion=law.at(beats),
+        motion=one.laws[side].at(beats),
         beats=beats,
-        length=held.length,
-        body=own,
-        prop=held,
+        length=prop.length,
+        body=one.body,
+        prop=prop,
         side=side,
-        posture=posture,
+        posture=one.posture,
     )
 
 
-def pattern_figure(
-    name: str,
-    parameters: Mapping[str, object],
-    *,
-    side: Side = "right",
-    body: Body | None = None,
-    prop: Prop | None = None,
-    book: Mapping[str, Pattern] | None = None,
-    posture: Posture = UPRIGHT,
-) -> Figure:
-    """Four views of a pattern, danced with a poi unless a prop is given, by an upright body unless a posture is.
+def drawn_hands(one: OnePattern) -> list[Drawn]:
+    """The right hand; the left one too where it does something else."""
+    sides: tuple[Side, ...] = ("right",) if one.alike else ("right", "left")
+    return [drawn(one, side) for side in sides]
 
-    Raises
-    ------
-    ValueError
-        If the pattern or a parameter is not known, or out of range.
-    """
-    shown = drawn(name, parameters, side=side, body=body, prop=prop, book=book, posture=posture)
-    figure = Figure(figsize=(8.27, 8.6), layout="constrained")
-    set_words = ", ".join(f"{key} {value}" for key, value in parameters.items())
-    if prop is not None and prop.kind != "poi":
-        set_words = ", ".join(filter(None, (prop.kind, set_words)))
-    figure.suptitle(
-        name + (f"   ({set_words})" if set_words else ""), fontsize=15, fontweight="bold"
-    )
+
+def pattern_figure(one: OnePattern) -> Figure:
+    """Four views of a pattern as it is danced."""
+    hands = drawn_hands(one)
+    figure = Figure(figsize=(8.27, 8.9), layout="constrained")
+    given = ", ".join(f"{key} {value}" for key, value in one.given.items())
+    words = "; ".join([who_words(one), *danced_words(one), *filter(None, [verdict(one.proven)])])
+    title = one.name + (f"   ({given})" if given else "")
+    told = fill(words.replace(" cm", "\u00a0cm"), 118)
+    room = "\n" * (1 + told.count("\n"))
+    figure.suptitle(title + room, fontsize=15, fontweight="bold")
+    figure.text(0.5, 0.962, told, fontsize=8.5, ha="center", va="top", color="#333333")
     grid = figure.subplots(2, 2)
     for axes, view in zip(grid.ravel(), VIEWS, strict=True):
-        draw_view(axes, shown, view, detail=True)
+        draw_view(axes, hands, view)
         axes.set_title(view.title, fontsize=10)
-    bar = figure.colorbar(
-        _scale(shown), ax=grid, orientation="horizontal", fraction=0.03, aspect=50, pad=0.02
-    )
-    bar.set_label("beat (numbers on the trail)", fontsize=9)
-    figure.supxlabel(
-        "grid 0.5 m    ● start, arrow: the way the head goes    dashed: hand    "
-        + ("dotted: rear head    " if shown.rear is not None else "")
-        + f"△ in   ▽ out    grey: body, {shown.body.stature:.2f} m; its arm at the start", fontsize=9,
-    )  # fmt: skip
+    for shown in hands:
+        bar = figure.colorbar(
+            _scale(shown), ax=grid, orientation="horizontal", fraction=0.03, aspect=60, pad=0.02
+        )
+        hand = "" if one.alike else f" of the {shown.side} hand"
+        bar.set_label(f"beat{hand} (numbers on the trail)", fontsize=9)
+    figure.supxlabel(_legend(one, hands), fontsize=9)
     return figure
 
 
-def vocabulary_figure(
-    book: Mapping[str, Pattern] | None = None,
-    *,
-    names: tuple[str, ...] | None = None,
-    page: int = 1,
-) -> Figure:
-    """A page of small drawings in a grid, twenty a page; the oblique view of each pattern."""
-    known = patterns() if book is None else book
-    chosen = (tuple(known) if names is None else names)[PER_PAGE * (page - 1) : PER_PAGE * page]
-    if not chosen:
-        raise ValueError(f"there is no page {page}")
-    figure = Figure(figsize=(8.27, 11.69), layout=ConstrainedLayoutEngine(h_pad=0.14))
-    figure.suptitle("Vocabulary", fontsize=14, fontweight="bold")
-    grid = figure.subplots(5, 4)
-    for axes in grid.ravel():
-        axes.set_axis_off()
-    for axes, name in zip(grid.ravel(), chosen, strict=False):
-        draw_view(axes, drawn(name, {}, book=known), VIEWS[3], detail=False)
-        axes.set_title(name, fontsize=8)
-        axes.text(
-            0.5, -0.02, f"{known[name].family}, difficulty {known[name].difficulty}",
-            transform=axes.transAxes, ha="center", va="top", fontsize=6.5, color="#444444",
-        )  # fmt: skip
-    figure.supxlabel(
-        "● start   numbers: beats   dashed: hand   each seen obliquely from behind on the right",
-        fontsize=8,
-    )
-    return figure
+def _legend(one: OnePattern, hands: Sequence[Drawn]) -> str:
+    """What the signs of a drawing mean."""
+    signs = ["grid 0.5 m", "● start, arrow: the way the head goes", "dashed: hand", "△ in   ▽ out"]
+    below = [f"grey: body, {one.body.stature:.2f} m; its arms at the start"]
+    if any(shown.rear is not None for shown in hands):
+        signs.append("dotted: rear head")
+    if len(hands) > 1:
+        below = ["solid, round beats: right hand", "hollow, square beats: left hand", *below]
+    elif len(one.sides) > 1:
+        below.append(f"right hand; the left does the same on its side, {LATE[one.dance.timing]}")
+    return "    ".join(signs) + "\n" + "    ".join(below)
 
 
-def vocabulary_figures(book: Mapping[str, Pattern] | None = None) -> list[Figure]:
-    """All pages of the vocabulary, twenty patterns a page."""
-    count = len(patterns() if book is None else book)
-    return [vocabulary_figure(book, page=page) for page in range(1, -(-count // PER_PAGE) + 1)]
+def draw_view(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
+    """Body, and of each hand its path, the head's trail with beats, start and arrow, in one view."""
+    draw_body(axes, hands[0].body, view, hands[0].posture)
+    for shown in hands:
+        draw_arm(axes, shown, view, wide=1.0)
+        axes.plot(
+            *view.flat(shown.motion.hand).T,
+            color=HAND,
+            linestyle=(0, (4, 2)),
+            linewidth=1.2,
+            zorder=3,
+        )
+        draw_trail(axes, shown, view, wide=2.4)
+        if shown.rear is not None:
+            axes.plot(*view.flat(shown.rear).T, color=INK, linestyle=":", linewidth=0.9, zorder=3)
+        _ins_and_outs(axes, shown, view)
+        draw_start(axes, view.flat(shown.head), shown.side, size=7)
+    _beats(axes, hands, view)
+    _frame(axes, hands, view)
 
 
-def draw_view(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
-    """Body, hand path, head trail with beats, start and arrow in one view."""
-    draw_body(axes, shown.body, view, shown.posture)
-    _arm(axes, shown, view, detail=detail)
-    hand, head = view.flat(shown.motion.hand), view.flat(shown.head)
-    axes.plot(
-        *hand.T, color=HAND, linestyle=(0, (4, 2)), linewidth=1.2 if detail else 0.8, zorder=3
-    )
-    pieces = np.stack((head[:-1], head[1:]), axis=1)
+def draw_trail(
+    axes: Axes, shown: Drawn, view: View, *, wide: float, colour: str | None = None
+) -> None:
+    """The head's trail by time, or in one colour: nearer parts thicker, a left hand's hollow."""
+    head = view.flat(shown.head)
+    pieces = list(np.stack((head[:-1], head[1:]), axis=1))
     depth = shown.head @ view.near
     reach = float(np.ptp(depth))
-    nearness = (depth[:-1] - depth.min()) / reach if reach > 1e-6 else np.full(len(pieces), 0.5)
-    thick = 2.4 if detail else 1.6
-    trail = LineCollection(
-        list(pieces), cmap=TRAIL, linewidths=thick * (0.5 + nearness), capstyle="round", zorder=4
-    )
-    trail.set_array(shown.beats[:-1])
-    trail.set_clim(0.0, float(shown.beats[-1]))
-    axes.add_collection(trail)
-    if shown.rear is not None:
-        axes.plot(*view.flat(shown.rear).T, color=INK, linestyle=":", linewidth=0.9, zorder=3)
-    _beats(axes, shown, view, detail=detail)
-    if detail:
-        _ins_and_outs(axes, shown, view)
-    _start(axes, head, detail=detail)
-    _frame(axes, shown, view, detail=detail)
+    nearness = (depth[:-1] - depth.min()) / reach if reach > FLAT else np.full(len(pieces), 0.5)
+    left = shown.side == "left"
+    thick = wide * (0.5 + nearness)
+    # a right hand's trail lies over a left one's in the same place, which is seen on both sides of it
+    edge = LineCollection(pieces, linewidths=thick + 0.9 if left else thick, capstyle="round")
+    edge.set_zorder(4.0 if left else 4.2)
+    if colour is None:
+        edge.set_cmap(LEFT_TRAIL if left else TRAIL)
+        edge.set_array(shown.beats[:-1])
+        edge.set_clim(0.0, float(shown.beats[-1]))
+    else:
+        edge.set_color(colour)
+    axes.add_collection(edge)
+    if left:
+        axes.add_collection(
+            LineCollection(
+                pieces, colors="white", linewidths=thick - 0.2, capstyle="round", zorder=4.1
+            )
+        )
 
 
 def draw_body(axes: Axes, body: Body, view: View, posture: Posture = UPRIGHT) -> None:
@@ -272,10 +250,9 @@ def _hull(points: Floats) -> Floats:
     return np.asarray(points[ConvexHull(points).vertices])
 
 
-def _arm(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
+def draw_arm(axes: Axes, shown: Drawn, view: View, *, wide: float) -> None:
     """The arm at the start: thin, its joints as dots."""
     line = view.flat(shown.arm)
-    wide = 1.0 if detail else 0.6
     axes.plot(*line[1:].T, color=ARM, linewidth=wide, solid_capstyle="round", zorder=2.5)
     axes.plot(*line[:2].T, color=ARM, linewidth=2 * wide, solid_capstyle="round", zorder=2.5)
     axes.plot(*line[1:3].T, "o", color=ARM, markersize=3 * wide, zorder=2.5)
@@ -289,25 +266,58 @@ def _stadium(ends: Floats, radius: float) -> Floats:
     return np.concatenate((ends[1] + arc, ends[0] - arc))
 
 
-def _beats(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
-    head = view.flat(shown.head)
-    whole = np.arange(0, len(shown.beats), PER_BEAT)
-    closed = np.linalg.norm(shown.head[-1] - shown.head[0]) < 1e-6
-    for k in whole[: -1 if closed and len(whole) > 1 else None]:
-        if detail:
-            _shape(axes, shown, view, int(k))
-        if k:
-            axes.plot(*head[k], "o", color="white", markeredgecolor=INK, markersize=4 if detail else 2.5,
-                      markeredgewidth=0.8, zorder=6)  # fmt: skip
-        if detail or len(whole) <= 7:
-            away = head[k] - head.mean(axis=0)
-            size = float(np.linalg.norm(away)) or 1.0
-            axes.annotate(f"{k // PER_BEAT}", head[k], xytext=9 * away / size if detail else 6 * away / size,
-                          textcoords="offset points", fontsize=8 if detail else 5.5, ha="center",
-                          va="center", color=INK, zorder=7)  # fmt: skip
+def _beats(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
+    """Whole beats on the trails, with their numbers; those of one spot share a label."""
+    spots: list[tuple[Floats, str]] = []
+    crowd: list[Floats] = []
+    for shown in hands:
+        head = view.flat(shown.head)
+        closed = np.linalg.norm(shown.head[-1] - shown.head[0]) < 1e-6
+        whole = np.arange(0, len(shown.beats) - (1 if closed else 0), PER_BEAT)
+        mark = "s" if shown.side == "left" else "o"
+        for k in whole.tolist():
+            draw_prop(axes, shown, view, k)
+            if k:
+                axes.plot(*head[k], mark, color="white", markeredgecolor=INK, markersize=4,
+                          markeredgewidth=0.8, zorder=6)  # fmt: skip
+        spots += labels(head[whole])
+        crowd.append(head)
+        crowd.append(view.flat(shown.motion.hand))
+        crowd.append(head[whole])
+    _numbers(axes, spots, np.concatenate(crowd), LABEL_OFF * _half(hands))
 
 
-def _shape(axes: Axes, shown: Drawn, view: View, at: int) -> None:
+def _numbers(axes: Axes, spots: Sequence[tuple[Floats, str]], crowd: Floats, off: float) -> None:
+    """Each label on that side of its spot where least is drawn."""
+    turns = np.linspace(0, 2 * np.pi, 16, endpoint=False)
+    ways = off * np.stack((np.cos(turns), np.sin(turns)), axis=-1)
+    for spot, said in spots:
+        around = spot + ways * [
+            1 + 0.14 * (len(said) - 1),
+            1,
+        ]  # a longer text stands farther beside
+        near = np.linalg.norm(crowd[None] - around[:, None], axis=-1)
+        place = around[int(np.argmin(np.sum(np.exp(-((near / (0.6 * off)) ** 2)), axis=1)))]
+        crowd = np.concatenate((crowd, np.repeat(place[None], PER_BEAT, axis=0)))
+        axes.annotate(
+            said, place, fontsize=8, ha="center", va="center", color=INK, zorder=9,
+            bbox={"boxstyle": "round,pad=0.1", "facecolor": "white", "edgecolor": "none", "alpha": 0.6},
+        )  # fmt: skip
+
+
+def labels(spots: Floats) -> list[tuple[Floats, str]]:
+    """Numbers of the beats at spots (n, 2) [m on paper]; beats that meet in a spot are told together."""
+    groups: list[list[int]] = []
+    for k, spot in enumerate(spots):
+        near = [g for g in groups if np.linalg.norm(spots[g[0]] - spot) < SAME_SPOT]
+        if near:
+            near[0].append(k)
+        else:
+            groups.append([k])
+    return [(spots[group[0]], ", ".join(map(str, group))) for group in groups]
+
+
+def draw_prop(axes: Axes, shown: Drawn, view: View, at: int) -> None:
     """The prop itself at one instant: what it is made of, and the wicks beside the trail."""
     lines = [solid for solid in shown.prop.solids if solid.start != solid.end]
     ends = shown.spots(at, [spot[:2] for line in lines for spot in (line.start, line.end)])
@@ -326,6 +336,8 @@ def _ins_and_outs(axes: Axes, shown: Drawn, view: View) -> None:
     if size.min() < 0.05:
         return
     outward = np.sum(shown.motion.tether[:-1] * away, axis=1) / size
+    if np.ptp(outward) < STEADY:
+        return
     for sign, mark in ((-1.0, "^"), (1.0, "v")):
         level = sign * outward
         peak = (level > np.roll(level, 1)) & (level >= np.roll(level, -1)) & (level > 0.999)
@@ -334,36 +346,51 @@ def _ins_and_outs(axes: Axes, shown: Drawn, view: View) -> None:
                       markersize=9, markeredgewidth=1.0, zorder=5)  # fmt: skip
 
 
-def _start(axes: Axes, head: Floats, *, detail: bool) -> None:
-    axes.plot(*head[0], "o", color=INK, markersize=7 if detail else 4, zorder=8)
-    step = min(12, len(head) - 1)
-    if np.linalg.norm(head[step] - head[0]) > 0.02:
+def draw_start(axes: Axes, head: Floats, side: Side, *, size: float) -> None:
+    """Where a head starts, and which way it goes."""
+    left = side == "left"
+    axes.plot(*head[0], "s" if left else "o", color="white" if left else INK, markeredgecolor=INK,
+              markeredgewidth=size / 6, markersize=size * (0.8 if left else 1.0), zorder=8)  # fmt: skip
+    gone = np.linalg.norm(head - head[0], axis=1)
+    far = np.flatnonzero(gone >= min(ARROW, 0.5 * float(gone.max())))
+    if gone.max() > 0.02:
         axes.annotate(
-            "", head[step], xytext=head[0], zorder=8,
-            arrowprops={"arrowstyle": "-|>", "color": INK, "lw": 1.6 if detail else 1.0,
-                        "shrinkA": 3, "shrinkB": 0},
+            "", head[far[0]], xytext=head[0], zorder=8,
+            arrowprops={"arrowstyle": "-|>", "color": INK, "lw": 0.23 * size,
+                        "mutation_scale": 4 + size, "shrinkA": size / 2.3, "shrinkB": 0},
         )  # fmt: skip
 
 
-def _frame(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
-    # the same span in all views, so that they are drawn to one scale
+def outline(shown: Drawn) -> Floats:
+    """Points that hold all of a hand's prop, over all beats, shape (n, 3) [m, body frame]."""
     wide = np.cross(shown.motion.plane, shown.motion.tether)
     ends = [
         shown.motion.hand + spot.along * shown.motion.tether + spot.across * wide
         for solid in shown.prop.solids
         for spot in (solid.start, solid.end)
     ]
-    solid = np.concatenate((*ends, [[0.3, 0, 0], [-0.3, 0, 0], [0, 0, 1.7]]))
-    flats = [each.flat(solid) for each in VIEWS]
-    half = max(float(np.ptp(flat, axis=0).max()) for flat in flats) / 2 + 0.1
-    points = view.flat(solid)
+    return np.concatenate(ends)
+
+
+def _whole(hands: Sequence[Drawn]) -> Floats:
+    """Points that hold all that is drawn."""
+    body = [[0.3, 0, 0], [-0.3, 0, 0], [0, 0, hands[0].body.stature]]
+    return np.concatenate((*(outline(shown) for shown in hands), body))
+
+
+def _half(hands: Sequence[Drawn]) -> float:
+    """Half of what each view shows [m]: the same in all, so that they are drawn to one scale."""
+    whole = _whole(hands)
+    return max(float(np.ptp(each.flat(whole), axis=0).max()) for each in VIEWS) / 2 + 0.14
+
+
+def _frame(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
+    half, points = _half(hands), view.flat(_whole(hands))
     middle = (points.max(axis=0) + points.min(axis=0)) / 2
     low, high = middle - half, middle + half
     axes.set_xlim(low[0], high[0])
     axes.set_ylim(low[1], high[1])
     axes.set_aspect("equal", adjustable="box")
-    if not detail:
-        return
     # ticks within the limits only: others would widen this view, and not the next
     axes.set_xticks(np.arange(np.ceil(low[0] * 2) / 2, high[0], 0.5))
     axes.set_yticks(np.arange(np.ceil(low[1] * 2) / 2, high[1], 0.5))
@@ -375,4 +402,5 @@ def _frame(axes: Axes, shown: Drawn, view: View, *, detail: bool) -> None:
 
 
 def _scale(shown: Drawn) -> ScalarMappable:
-    return ScalarMappable(Normalize(0.0, float(shown.beats[-1])), TRAIL)
+    own = LEFT_TRAIL if shown.side == "left" else TRAIL
+    return ScalarMappable(Normalize(0.0, float(shown.beats[-1])), own)

@@ -3,7 +3,6 @@
 A4 or Letter, one page whatever the number of stations; drawn from behind, as the performer sees it.
 """
 
-from collections.abc import Mapping
 from math import ceil
 from textwrap import fill
 
@@ -11,24 +10,16 @@ import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 
-from sequencer.geometry.bodies import Body, Side
-from sequencer.motion.kinds import DEFAULT_TETHER
-from sequencer.motion.library import Pattern, find
-from sequencer.motion.rows import STATURE
-from sequencer.motion.steps import Station, build_steps
+from sequencer.geometry.bodies import Side
+from sequencer.motion.steps import Station
+from sequencer.outputs.fit_words import body_words, danced_words
+from sequencer.outputs.one_pattern import OnePattern
 from sequencer.outputs.pattern_drawing import HAND, INK, SOFT, VIEWS, Drawn, draw_body, drawn
 
 PAPERS = {"a4": (8.27, 11.69), "letter": (8.5, 11.0)}
 
 
-def steps_figure(
-    name: str,
-    parameters: Mapping[str, object],
-    *,
-    side: Side = "right",
-    paper: str = "a4",
-    book: Mapping[str, Pattern] | None = None,
-) -> Figure:
+def steps_figure(one: OnePattern, *, side: Side = "right", paper: str = "a4") -> Figure:
     """The page of build steps; write it with `figures.write_figure`.
 
     Raises
@@ -38,15 +29,15 @@ def steps_figure(
     """
     if paper not in PAPERS:
         raise ValueError(f"paper must be one of {', '.join(PAPERS)}, got {paper!r}")
-    stations = build_steps(name, parameters, side=side, book=book)
-    shown = drawn(name, parameters, side=side, book=book)
+    stations = one.stations(side)
+    shown = drawn(one, side)
     wide, tall = PAPERS[paper]
     count = len(stations)
     columns = 3 if count <= 9 else 4 if count <= 20 else 5 if count <= 30 else 6
     rows = ceil(count / columns)
     figure = Figure(figsize=(wide, tall))
-    values = find(name, book).values(parameters, side)
-    figure.text(0.05, 0.972, f"Build steps: {name}", fontsize=18, fontweight="bold", va="top")
+    values = one.values(side)
+    figure.text(0.05, 0.972, f"Build steps: {one.name}", fontsize=18, fontweight="bold", va="top")
     toroid = "lobes" in values
     odd = toroid and values["lobes"] % 2 and values["bend"] != "iso"
     kind = f"{values['lobes']} lobes, {values['bend']}-bend" if toroid else f"{count - 1} stations"
@@ -59,7 +50,8 @@ def steps_figure(
             else "Home after one cycle."
         )
     )
-    figure.text(0.05, 0.943, fill(about, 122), fontsize=8.5, va="top", linespacing=1.3)
+    about += f" Here {'; '.join([body_words(one), *danced_words(one, side)])}."
+    figure.text(0.05, 0.948, fill(about, 138), fontsize=7.5, va="top", linespacing=1.25)
     figure.text(
         0.05, 0.022,
         "Seen from behind, as the performer sees it. Dashed: the hand's way, dot: hand. Thick line: tether; "
@@ -112,9 +104,9 @@ def _told(station: Station, letters: int, *, steady: bool) -> str:
 
 def _draw(axes: Axes, station: Station, shown: Drawn) -> None:
     view = VIEWS[0]
-    draw_body(axes, Body(stature=STATURE), view)
+    draw_body(axes, shown.body, view, shown.posture)
     axes.plot(*view.flat(shown.motion.hand).T, color=HAND, linestyle=(0, (4, 2)), linewidth=0.8)
-    length = shown.length or DEFAULT_TETHER
+    length = shown.length
     angle = np.linspace(0, 2 * np.pi, 97)
     across = np.cross(station.plane, station.tether)
     ring = station.hand + 0.45 * length * (

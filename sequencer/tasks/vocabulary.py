@@ -3,14 +3,18 @@
 import json
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
 from sequencer.errors import InputError, Place
 
 if TYPE_CHECKING:
-    from sequencer.motion.props import Prop, PropKind
+    from sequencer.geometry.bodies import Body
+    from sequencer.motion.props import PropKind
+    from sequencer.outputs.one_pattern import OnePattern
     from sequencer.show.pattern_book import Book
+    from sequencer.tasks.shows import Progress
 
 
 def list_text(
@@ -32,14 +36,7 @@ def list_text(
     from sequencer.outputs import pattern_cards
 
     book = book_from(file)
-    families = sorted({pattern.family for pattern in book.values()})
-    if family is not None and family not in families:
-        raise InputError(
-            "unknown-family",
-            Place("--family"),
-            f"no family is called {family!r}",
-            f"use one of {', '.join(families)}",
-        )
+    _check_family(family, book)
     chosen = pattern_cards.chosen_patterns(
         book, family=family, hardest=hardest, containing=containing, prop=prop
     )
@@ -59,53 +56,86 @@ def list_text(
     return pattern_cards.list_text(chosen)
 
 
-def card_text(
-    name: str,
-    settings: Sequence[str],
-    *,
-    tempo: float,
-    prop: "PropKind" = "poi",
-    file: Path | None = None,
-    as_json: bool = False,
-) -> str:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Asked:
+    """Of one pattern: what is set, and who dances it with what."""
+
+    settings: Sequence[str] = ()
+    tempo: float = 100.0
+    timing: Literal["together", "split", "quarter"] = "split"
+    direction: Literal["same", "opposite"] = "same"
+    prop: "PropKind" = "poi"
+    stature: str | None = None
+    file: Path | None = None
+
+
+def one_of(name: str, asked: Asked) -> "OnePattern":
+    """A pattern as it is danced by whom is asked for.
+
+    Raises
+    ------
+    InputError
+        If the pattern, a parameter or the stature is not known, or out of range.
+    """
+    from sequencer.outputs.one_pattern import one_pattern
+
+    book, body = book_from(asked.file), body_of(asked.stature)
+    with _named(name):
+        return one_pattern(
+            name, read_settings(asked.settings), tempo=asked.tempo, timing=asked.timing,
+            direction=asked.direction, prop=asked.prop, body=body, book=book,
+        )  # fmt: skip
+
+
+def body_of(stature: str | None) -> "Body":
+    """A body from its stature, a length with or without a unit; 1.70 m if nothing is said.
+
+    Raises
+    ------
+    InputError
+        If it is no length, or nobody is so tall.
+    """
+    from sequencer.geometry.bodies import Body
+    from sequencer.motion.rows import STATURE
+    from sequencer.units import LENGTHS, quantity
+
+    try:
+        return Body(stature=STATURE if stature is None else quantity(stature, LENGTHS, default="m"))
+    except ValueError as error:
+        raise InputError(
+            "bad-stature", Place("--stature"), str(error), "write for example 1.62m or 5'4\""
+        ) from error
+
+
+def card_text(name: str, asked: Asked | None = None, *, as_json: bool = False) -> str:
     """One pattern's card.
 
     Raises
     ------
     InputError
-        If the pattern or a parameter is not known, or out of range.
+        If the pattern, a parameter or the stature is not known, or out of range.
     """
     from sequencer.outputs import pattern_cards
 
-    book = book_from(file)
-    with _named(name):
-        parameters = read_settings(settings)
-        held = _usual(prop)
-        if as_json:
-            record = pattern_cards.card_record(name, parameters, tempo=tempo, prop=held, book=book)
-            return _json(record)
-        return pattern_cards.card_text(name, parameters, tempo=tempo, prop=held, book=book)
+    one = one_of(name, asked or Asked())
+    return _json(pattern_cards.card_record(one)) if as_json else pattern_cards.card_text(one)
 
 
-def steps_text(
-    name: str, settings: Sequence[str], *, file: Path | None = None, as_json: bool = False
-) -> str:
+def steps_text(name: str, asked: Asked | None = None, *, as_json: bool = False) -> str:
     """Build steps of a toroid, station by station.
 
     Raises
     ------
     InputError
-        If the pattern is no toroid, or it or a parameter is not known.
+        If the pattern is no toroid, or it, a parameter or the stature is not known.
     """
-    from sequencer.motion.steps import build_steps
     from sequencer.outputs import pattern_cards
 
-    book = book_from(file)
+    one = one_of(name, asked or Asked())
     with _named(name):
-        stations = build_steps(name, read_settings(settings), book=book)
-    if as_json:
-        return _json([pattern_cards.station_record(station) for station in stations])
-    return pattern_cards.steps_text(name, stations)
+        if as_json:
+            return _json([pattern_cards.station_record(station) for station in one.stations()])
+        return pattern_cards.steps_text(one)
 
 
 def joins_text(*, file: Path | None = None, as_json: bool = False) -> str:
@@ -128,81 +158,93 @@ def joins_text(*, file: Path | None = None, as_json: bool = False) -> str:
     return pattern_cards.joins_text(matrix)
 
 
-def draw(
-    name: str | None,
-    settings: Sequence[str],
-    path: Path,
-    *,
-    steps: bool = False,
-    joins: bool = False,
-    prop: "PropKind" = "poi",
-    file: Path | None = None,
-) -> None:
-    """Write a drawing: of one pattern, of its build steps, of the vocabulary, or of the joins.
+def draw(name: str, path: Path, asked: Asked | None = None, *, steps: bool = False) -> None:
+    """Write a drawing of one pattern, or of its build steps.
 
     Raises
     ------
     InputError
-        If the pattern or a parameter is not known, or the file cannot be written.
+        If the pattern, a parameter or the stature is not known, or the file cannot be written.
     """
-    from sequencer.outputs import pattern_drawing
-    from sequencer.outputs.figures import write_figure, write_pages
+    from sequencer.outputs.figures import write_figure
 
-    book = book_from(file)
-    if joins:
-        from sequencer.motion.matrix import join_matrix
-        from sequencer.outputs.join_chart import join_chart
-
-        write_figure(join_chart(join_matrix(book)), path)
-        return
-    if name is None:
-        write_pages(pattern_drawing.vocabulary_figures(book), path)
-        return
+    one = one_of(name, asked or Asked())
     with _named(name):
         if steps:
             from sequencer.outputs.pattern_steps import steps_figure
 
-            figure = steps_figure(name, read_settings(settings), book=book)
+            figure = steps_figure(one)
         else:
-            figure = pattern_drawing.pattern_figure(
-                name, read_settings(settings), prop=_usual(prop), book=book
-            )
+            from sequencer.outputs.pattern_drawing import pattern_figure
+
+            figure = pattern_figure(one)
     write_figure(figure, path)
 
 
-def write_page(
-    name: str,
-    settings: Sequence[str],
+def draw_joins(path: Path, *, file: Path | None = None) -> None:
+    """Write the matrix of joins as a picture.
+
+    Raises
+    ------
+    InputError
+        If the file cannot be written.
+    """
+    from sequencer.motion.matrix import join_matrix
+    from sequencer.outputs.figures import write_figure
+    from sequencer.outputs.join_chart import join_chart
+
+    write_figure(join_chart(join_matrix(book_from(file))), path)
+
+
+def draw_all(
     path: Path,
+    asked: Asked | None = None,
     *,
-    tempo: float,
-    timing: Literal["together", "split", "quarter"] = "split",
-    direction: Literal["same", "opposite"] = "same",
-    prop: "PropKind" = "poi",
-    file: Path | None = None,
+    family: str | None = None,
+    containing: str | None = None,
+    hardest: int | None = None,
+    progress: "Progress | None" = None,
 ) -> None:
+    """Write the contact sheet: every pattern for the prop, danced by three bodies or by one.
+
+    Raises
+    ------
+    InputError
+        If no pattern is left, the family or the stature is not known, or the file cannot be written.
+    """
+    from sequencer.outputs.contact_sheet import BODIES, contact_sheet
+    from sequencer.outputs.figures import check_kind, write_pages
+    from sequencer.outputs.pattern_cards import chosen_patterns
+
+    own = asked or Asked()
+    check_kind(path)
+    book = book_from(own.file)
+    _check_family(family, book)
+    chosen = chosen_patterns(
+        book, family=family, hardest=hardest, containing=containing, prop=own.prop
+    )
+    if not chosen:
+        raise InputError("no-pattern", Place("--draw"), "no pattern fits", "ask for less")
+    bodies = BODIES if own.stature is None else (body_of(own.stature),)
+    pages = contact_sheet(
+        chosen, bodies, prop=own.prop, tempo=own.tempo, timing=own.timing, direction=own.direction,
+        book=book, progress=progress,
+    )  # fmt: skip
+    write_pages(pages, path)
+
+
+def write_page(name: str, path: Path, asked: Asked | None = None) -> None:
     """Write the rehearsal page of one pattern.
 
     Raises
     ------
     InputError
-        If the pattern or a parameter is not known, or the file cannot be written.
+        If the pattern, a parameter or the stature is not known, or the file cannot be written.
     """
     from sequencer.files import write_text
     from sequencer.outputs.rehearsal.pattern import pattern_page
 
-    book = book_from(file)
-    with _named(name):
-        page = pattern_page(
-            name,
-            read_settings(settings),
-            tempo=tempo,
-            timing=timing,
-            direction=direction,
-            prop=_usual(prop),
-            book=book,
-        )
-    write_text(path, page)
+    write_text(path, pattern_page(one_of(name, asked or Asked())))
 
 
 def trace_pattern(
@@ -279,6 +321,18 @@ def read_settings(settings: Sequence[str]) -> dict[str, str]:
     return parameters
 
 
+def _check_family(family: str | None, book: "Book") -> None:
+    """Refuse a family that there is not."""
+    families = sorted({pattern.family for pattern in book.values()})
+    if family is not None and family not in families:
+        raise InputError(
+            "unknown-family",
+            Place("--family"),
+            f"no family is called {family!r}",
+            f"use one of {', '.join(families)}",
+        )
+
+
 @contextmanager
 def _named(name: str) -> Iterator[None]:
     """What does not fit a pattern, said in one line."""
@@ -295,10 +349,3 @@ def _named(name: str) -> Iterator[None]:
 
 def _json(value: Mapping[str, object] | Sequence[object]) -> str:
     return json.dumps(value, ensure_ascii=False, indent=2) + "\n"
-
-
-def _usual(kind: "PropKind") -> "Prop | None":
-    """A prop of a kind in its usual size; None for a poi, whose tether the pattern may set."""
-    from sequencer.show.props import usual_prop
-
-    return None if kind == "poi" else usual_prop(kind)

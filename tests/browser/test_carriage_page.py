@@ -30,6 +30,7 @@ def way(k):
 
 @pytest.fixture(scope="module")
 def swaying(dance, tmp_path_factory):
+    from sequencer.outputs.one_pattern import one_pattern
     from sequencer.outputs.rehearsal.document import cast_document
     from sequencer.outputs.rehearsal.page import page_from_document
     from sequencer.outputs.rehearsal.pattern import pattern_document
@@ -43,7 +44,7 @@ def swaying(dance, tmp_path_factory):
         )
         for k, name in enumerate(("Ada", "Bo", "Cy"))
     )
-    document = pattern_document("extension", {}, tempo=60.0)
+    document = pattern_document(one_pattern("extension", tempo=60.0))
     entries, keys, _ = cast_document(cast, -8.0, 16.0)
     assert [("carriage" in entry) for entry in entries] == [True, True, False]
     for entry in entries:

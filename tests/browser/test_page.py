@@ -449,10 +449,11 @@ def test_only_the_page_s_own_script_may_run(browser, quartet, opened):
 
 
 def test_a_pattern_is_stepped_through_its_stations(browser, opened, tmp_path):
+    from sequencer.outputs.one_pattern import one_pattern
     from sequencer.outputs.rehearsal.pattern import pattern_page
 
     path = tmp_path / "pattern.html"
-    path.write_text(pattern_page("pro-bend-4", {}), encoding="utf-8")
+    path.write_text(pattern_page(one_pattern("pro-bend-4")), encoding="utf-8")
     with opened(browser, path) as there:
         page = there.page
         page.keyboard.press("Shift+ArrowRight")

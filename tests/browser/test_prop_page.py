@@ -47,6 +47,7 @@ def _dancer(name, x, props, pattern):
 
 @pytest.fixture(scope="module")
 def shapes(tmp_path_factory):
+    from sequencer.outputs.one_pattern import one_pattern
     from sequencer.outputs.rehearsal.document import cast_document
     from sequencer.outputs.rehearsal.page import page_from_document
     from sequencer.outputs.rehearsal.pattern import pattern_document
@@ -57,7 +58,7 @@ def shapes(tmp_path_factory):
         _dancer("Bo", 0.0, {"left": FAN, "right": FAN}, "two-beat-weave"),
         _dancer("Cy", 3.0, {"left": HOOP, "right": CLUB}, "pro-bend-4"),
     )
-    document = pattern_document("extension", {}, tempo=60.0)
+    document = pattern_document(one_pattern("extension", tempo=60.0))
     entries, keys, error = cast_document(cast, -8.0, 16.0)
     for entry in entries:
         entry["lit"] = [[0.0, 8.0]]

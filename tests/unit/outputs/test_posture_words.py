@@ -11,6 +11,7 @@ from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
 from sequencer.motion.carriage import Carriage, Held
 from sequencer.outputs.block_words import block_words
+from sequencer.outputs.one_pattern import one_pattern
 from sequencer.outputs.pattern_drawing import drawn
 from sequencer.outputs.posture_words import block_posture, posture_words, widest_gives
 from sequencer.outputs.rehearsal.pattern import pattern_document
@@ -89,24 +90,29 @@ def test_a_block_says_it_with_the_shoulders_of_who_dances_it(dance):
     assert lines[:2] + lines[3:] == block_words(block(), ada) == block_words(block())
 
 
+def leaning(name, posture=BACK, **more):
+    one = one_pattern(name, **more)
+    return replace(one, fit=replace(one.fit, posture=posture))
+
+
 def test_a_drawing_moves_the_body_and_hangs_the_arm_on_it():
     body = Body(stature=1.7)
-    shown = drawn("pro-bend-4", {"ahead": 0.2}, body=body, posture=BACK)
+    shown = drawn(leaning("pro-bend-4", parameters={"ahead": 0.2}, body=body))
     hung, given, bend, hand = shown.arm
     assert_allclose(hung, PosedBody(body, BACK).shoulder("right"))
     assert_allclose(hand, shown.motion.hand[0])
     # A drawn arm is as long as the body's, bent or straight.
     arm = np.linalg.norm(bend - given) + np.linalg.norm(hand - bend)
     assert_allclose(arm, max(body.arm_length, np.linalg.norm(hand - given)), atol=1e-6)
-    assert_allclose(drawn("pro-bend-4", {}, body=body).arm[0], body.shoulder("right"))
+    assert_allclose(drawn(one_pattern("extension", body=body)).arm[0], body.shoulder("right"))
 
 
 def test_the_pattern_page_holds_its_posture():
-    document = pattern_document("extension", {}, posture=BACK)
+    document = pattern_document(leaning("extension"))
     (held,) = document["cast"][0]["carriage"]
     assert_allclose(held[2:], BACK.angles, atol=1e-5)
     assert held[0] < 0 < document["blocks"][0][2] < held[1]
     assert any(line.startswith("Turn your trunk") for line in document["texts"][0])
-    stiff = pattern_document("extension", {})
+    stiff = pattern_document(leaning("extension", UPRIGHT))
     assert "carriage" not in stiff["cast"][0]
     assert not any("trunk" in line for line in stiff["texts"][0])

@@ -3,13 +3,13 @@
 import numpy as np
 import pytest
 
-from sequencer.motion.steps import build_steps
+from sequencer.outputs.one_pattern import one_pattern
 from sequencer.outputs.rehearsal.pattern import pattern_document, pattern_page
 
 
 def test_stations_are_those_of_the_build():
-    document = pattern_document("pro-bend-4", {})
-    steps = build_steps("pro-bend-4", {})
+    document = pattern_document(one_pattern("pro-bend-4"))
+    steps = one_pattern("pro-bend-4").stations()
 
     assert [beat for beat, _ in document["stations"]] == [step.beat for step in steps[:-1]]
     assert all(
@@ -20,19 +20,19 @@ def test_stations_are_those_of_the_build():
 
 def test_odd_lobes_take_two_cycles_to_come_home():
     """docs/motion.md, section 3: the state after one cycle of odd N is reversed, after two it is not."""
-    assert pattern_document("pro-bend-3", {})["blocks"][0][2] == 6.0
-    assert pattern_document("pro-bend-4", {})["blocks"][0][2] == 4.0
+    assert pattern_document(one_pattern("pro-bend-3"))["blocks"][0][2] == 6.0
+    assert pattern_document(one_pattern("pro-bend-4"))["blocks"][0][2] == 4.0
 
 
 def test_a_cycle_of_other_length_moves_the_stations():
-    document = pattern_document("pro-bend-4", {"beats": 8})
+    document = pattern_document(one_pattern("pro-bend-4", {"beats": 8}))
 
     assert document["stations"][-1][0] == 7.0
-    assert document["duration"] == pytest.approx(8 * 60 / 80)
+    assert document["duration"] == pytest.approx(8 * 60 / 100)
 
 
 def test_a_pattern_without_stations_has_quarters():
-    document = pattern_document("three-beat-weave", {})
+    document = pattern_document(one_pattern("three-beat-weave"))
 
     assert document["stations"][1][1] == "quarter 2 of the hand cycle"
 
@@ -41,7 +41,7 @@ def test_the_whole_vocabulary_has_a_page():
     from sequencer.motion.library import patterns
 
     for name in patterns():
-        document = pattern_document(name, {})
+        document = pattern_document(one_pattern(name))
         assert document["error"]["measured"] < 2e-3
         assert document["duration"] > 0
         assert np.all(np.diff([beat for beat, _ in document["stations"]]) > 0)
@@ -53,9 +53,9 @@ def test_the_whole_vocabulary_has_a_page():
 )
 def test_what_makes_no_sense_is_refused(given, says):
     with pytest.raises(ValueError, match=says):
-        pattern_document("pro-bend-4", {}, **given)
+        pattern_document(one_pattern("pro-bend-4", {}, **given))
 
 
 def test_unknown_names_are_refused():
     with pytest.raises(ValueError, match="pro-bend"):
-        pattern_page("pro-bnd-4", {})
+        pattern_page(one_pattern("pro-bnd-4"))
