@@ -18,8 +18,8 @@ from sequencer.motion.course import Course, Span
 from sequencer.motion.ensemble import Ensemble
 from sequencer.motion.feasibility import GAP_ERROR, GIVE, REACH_ERROR, body_gap, reach_left
 from sequencer.motion.floor import Move
-from sequencer.motion.links import rest
 from sequencer.motion.props import Prop
+from sequencer.motion.rests import rest
 
 BODY = Body(stature=1.7)
 TURN = Posture(turn=radians(30))
@@ -361,6 +361,19 @@ def test_points_rates_and_bounds_of_a_dancer_who_gives_way(dance):
         away = np.hypot(*np.moveaxis(seen[..., :2] - ada.floor.at(at).place, -1, 0))
         assert np.all(away <= pieces.reach[k] + 1e-9)
     assert ada.reach > dance.dancer().reach
+
+
+@pytest.mark.parametrize("name", ["turn", "mixed"])
+def test_an_arm_thickens_no_faster_than_hand_and_shoulder_move(dance, name):
+    """The hand stands still and the shoulder goes: the elbow's room changes all the same."""
+    ada = replace(dance.dancer(hand_radius=0.0), carriage=ALL[name])
+    pieces = ada.pieces(0, 7)
+    for k, (low, high) in enumerate(zip(pieces.edges[:-1], pieces.edges[1:], strict=True)):
+        at = np.linspace(low, high, 1001)
+        radii = ada.shells(ada.stage_points(at)[0], at)
+        for arm, part in ((0, 1), (1, 4)):
+            growth = np.abs(np.diff(radii[part])).max() / (at[1] - at[0])
+            assert growth <= ada.body.elbow_slope * pieces.swing[k, arm] + 1e-9
 
 
 def test_shoulders_alone_reach_their_bounds(dance):
