@@ -259,6 +259,11 @@ def test_blocks_are_led_into():
     assert carried(BODY, [(0.0, 4.0, UPRIGHT)], lead=2.0).held == ()
 
 
+def test_blocks_of_one_posture_may_overlap():
+    own = carried(BODY, [(4.0, 12.0, TURN), (4.0, 9.0, TURN), (8.0, 16.0, TURN)], lead=2.0)
+    assert_allclose(own.angles(np.array([2.0, 4.0, 16.0, 18.0]))[:, 0], [0, TURN.turn, TURN.turn, 0])
+
+
 def test_far_blocks_are_upright_between():
     own = carried(BODY, [(8.0, 16.0, TURN), (40.0, 48.0, LEAN)], lead=2.0)
     assert_allclose(own.angles(np.array([18.0, 30.0, 38.0])), np.zeros((3, 5)))
