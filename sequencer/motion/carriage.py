@@ -288,7 +288,7 @@ def carried(body: Body, blocks: Sequence[tuple[float, float, Posture]], lead: fl
     body : Body
     blocks : sequence of (start, end, posture)
         By start [beats]; blocks without a gap between them share the last and the first half beat of both
-        for the passage.
+        for the passage. Blocks of one posture may overlap, as those of two hands do.
     lead : float
         Longest passage into and out of a posture [beats].
 
@@ -300,10 +300,12 @@ def carried(body: Body, blocks: Sequence[tuple[float, float, Posture]], lead: fl
     if all(posture.upright for _, _, posture in blocks):
         return Carriage(body=body)
     held: list[Held] = [Held(blocks[0][0] - lead - 1.0, blocks[0][0] - lead, UPRIGHT)]
-    for k, (start, end, posture) in enumerate(blocks):
+    for start, end, posture in blocks:
         last = held[-1]
         gap = start - last.end
-        if gap < 1.0 and last.posture != posture:
+        if gap < 0 and last.posture == posture:
+            held[-1] = last._replace(end=max(last.end, end))
+        elif gap < 1.0 and last.posture != posture:
             # No room between them: half a beat of each is the passage.
             cut = min(0.5, (last.end - last.start) / 2)
             held[-1] = last._replace(end=last.end - cut)
@@ -312,6 +314,6 @@ def carried(body: Body, blocks: Sequence[tuple[float, float, Posture]], lead: fl
             if gap > 2 * lead:
                 held.append(Held(last.end + lead, start - lead, UPRIGHT))
             held.append(Held(start, end, posture))
-        if k == len(blocks) - 1:
-            held.append(Held(end + lead, end + lead + 1.0, UPRIGHT))
+    end = held[-1].end
+    held.append(Held(end + lead, end + lead + 1.0, UPRIGHT))
     return Carriage(body=body, held=tuple(held))

@@ -24,7 +24,7 @@ class Cells:
     acceleration: Floats  # (n, c, p) [m/beat²]
     reach: Floats  # (n, c) [m] of every part from the body's axis, on the plan
     drawn: Floats  # (n, c) [m] the same without the leeway of the hands
-    swing: Floats  # (n, c, 2) [m/beat] of the hands in the body frame
+    swing: Floats  # (n, c, 2) [m/beat] by which hands leave or near their shoulders
     lit: Bools  # (n, c)
     place: Floats  # (n, c, 2) [m, stage frame] at the middle
     stray: Floats  # (n, c) [m] that the place can be from there

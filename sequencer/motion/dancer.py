@@ -47,7 +47,7 @@ class Pieces:
     reach: Floats  # (n,) [m] of every part's surface from the body's axis, on the plan
     drawn: Floats  # (n,) [m] the same without the leeway of the hands
     drift: Floats  # (n,) [m/beat] speed of the place
-    swing: Floats  # (n, 2) [m/beat] speed of left and right hand in the body frame
+    swing: Floats  # (n, 2) [m/beat] by which each hand leaves or nears its shoulder
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -428,7 +428,7 @@ class Dancer:
                 rho, dp, ddp = own[0], own[1], own[2]
                 speed[:, i] = v + w * rho + dp
                 acceleration[:, i] = a + (dw + w * w) * rho + 2 * w * dp + ddp
-            swing[:, SIDES.index(side)] = hand[1]
+            swing[:, SIDES.index(side)] = hand[1] + gives[0]
             arm = np.maximum(hand[0], self.carriage.shoulder_reach) + self.body.limb_radius
             elbow = float(self.body.elbow_room(0.0))
             far = hand[0] + prop.farthest + prop.hot_radius

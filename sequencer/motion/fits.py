@@ -89,8 +89,14 @@ class Dance:
         return find(name, self.book).values(given, side)
 
     @property
+    def rounded(self) -> "Dance":
+        """The same, tempi to the beat a minute and the cycle to a millionth of a beat: what a fit is for."""
+        slowest, fastest = (float(max(round(tempo), 1)) for tempo in self.tempo)
+        return replace(self, cycle=round(self.cycle, 6), tempo=(slowest, fastest))
+
+    @property
     def question(self) -> str:
-        """All that a fit depends on, as text; tempi to the beat a minute."""
+        """All that a fit depends on, as text."""
         parts = {
             side: (
                 name,
@@ -100,14 +106,13 @@ class Dance:
             for side, (name, given) in sorted(self.parts.items())
         }
         props = {side: replace(prop, flame_reach=0.0) for side, prop in sorted(self.props.items())}
-        tempi = [round(tempo) for tempo in self.tempo]
         return repr(
             (
                 parts,
                 self.timing,
                 self.direction,
-                round(self.cycle, 6),
-                tempi,
+                self.cycle,
+                self.tempo,
                 self.body,
                 props,
                 self.torque,

@@ -77,6 +77,7 @@ def fitted(dance: Dance) -> Fit:
     ValueError
         If a pattern or a parameter is not known, or out of range.
     """
+    dance = dance.rounded  # what is kept must not depend on which of two near tempi came first
     question = dance.question
     if question not in _KEPT:
         if len(_KEPT) >= MOST_KEPT:
@@ -393,7 +394,8 @@ class Looks:
             score = (np.minimum(both, GOOD) - cost).ravel() - COST * float(
                 np.linalg.norm(EFFORT * half)
             )
-            top = np.argpartition(-score, min(3, len(score) - 1))[:3]
+            # Stable: where many places score alike, every machine takes the same ones.
+            top = np.argsort(-score, kind="stable")[:3]
             for i in sorted(top.tolist()):
                 if score[i] > -0.2:
                     moves: dict[Side, Floats] = {

@@ -8,6 +8,7 @@ from typing import Any
 
 from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body
+from sequencer.geometry.posture import UPRIGHT
 from sequencer.motion import library
 from sequencer.motion.blocks import block_laws
 from sequencer.motion.carriage import Carriage, carried
@@ -64,7 +65,7 @@ def staged(read: ReadShow, song: Song) -> Staged:
         partial(cycles, read.show.names),
         of=lambda who: partial(cycles, who),
     )
-    blocks = tuple(_fitted(read, block, book, tempo) for block in blocks)
+    blocks = _upright_together(tuple(_fitted(read, block, book, tempo) for block in blocks))
     lit = _lit(read, moments)
     last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])
     stood = standings(read, moments, last)
@@ -138,6 +139,24 @@ def _fitted(
     }
     posture = fit.posture.mirrored() if block.mirrored else fit.posture
     return replace(block, hands=hands, posture=posture)
+
+
+def _upright_together(blocks: tuple[Block, ...]) -> tuple[Block, ...]:
+    """The blocks, upright where one hand's overlaps one of the other hand's: a body has one posture."""
+
+    def beside(block: Block) -> bool:
+        return any(
+            other is not block
+            and other.who == block.who
+            and other.start < block.end - TOUCH
+            and block.start < other.end - TOUCH
+            for other in blocks
+        )
+
+    return tuple(
+        block if block.posture.upright or not beside(block) else replace(block, posture=UPRIGHT)
+        for block in blocks
+    )
 
 
 def _lit(read: ReadShow, moments: Moments) -> tuple[Lit, ...]:

@@ -18,8 +18,8 @@ from sequencer.motion.course import Course, Span
 from sequencer.motion.ensemble import Ensemble
 from sequencer.motion.feasibility import GAP_ERROR, GIVE, REACH_ERROR, body_gap, reach_left
 from sequencer.motion.floor import Move
-from sequencer.motion.links import rest
 from sequencer.motion.props import Prop
+from sequencer.motion.rests import rest
 
 BODY = Body(stature=1.7)
 TURN = Posture(turn=radians(30))
@@ -259,6 +259,13 @@ def test_blocks_are_led_into():
     assert carried(BODY, [(0.0, 4.0, UPRIGHT)], lead=2.0).held == ()
 
 
+def test_blocks_of_one_posture_may_overlap():
+    own = carried(BODY, [(4.0, 12.0, TURN), (4.0, 9.0, TURN), (8.0, 16.0, TURN)], lead=2.0)
+    assert_allclose(
+        own.angles(np.array([2.0, 4.0, 16.0, 18.0]))[:, 0], [0, TURN.turn, TURN.turn, 0]
+    )
+
+
 def test_far_blocks_are_upright_between():
     own = carried(BODY, [(8.0, 16.0, TURN), (40.0, 48.0, LEAN)], lead=2.0)
     assert_allclose(own.angles(np.array([18.0, 30.0, 38.0])), np.zeros((3, 5)))
@@ -361,6 +368,19 @@ def test_points_rates_and_bounds_of_a_dancer_who_gives_way(dance):
         away = np.hypot(*np.moveaxis(seen[..., :2] - ada.floor.at(at).place, -1, 0))
         assert np.all(away <= pieces.reach[k] + 1e-9)
     assert ada.reach > dance.dancer().reach
+
+
+@pytest.mark.parametrize("name", ["turn", "mixed"])
+def test_an_arm_thickens_no_faster_than_hand_and_shoulder_move(dance, name):
+    """The hand stands still and the shoulder goes: the elbow's room changes all the same."""
+    ada = replace(dance.dancer(hand_radius=0.0), carriage=ALL[name])
+    pieces = ada.pieces(0, 7)
+    for k, (low, high) in enumerate(zip(pieces.edges[:-1], pieces.edges[1:], strict=True)):
+        at = np.linspace(low, high, 1001)
+        radii = ada.shells(ada.stage_points(at)[0], at)
+        for arm, part in ((0, 1), (1, 4)):
+            growth = np.abs(np.diff(radii[part])).max() / (at[1] - at[0])
+            assert growth <= ada.body.elbow_slope * pieces.swing[k, arm] + 1e-9
 
 
 def test_shoulders_alone_reach_their_bounds(dance):

@@ -5,6 +5,8 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.errors import InputError
+from sequencer.geometry.posture import Posture
+from sequencer.motion.fits import Fit
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.show.timeline import staged
@@ -128,3 +130,20 @@ def test_several_performers_need_places():
     end = SHOW.index("timeline:")
     with pytest.raises(InputError, match="does not say where its performers stand"):
         stage(SHOW[:start] + SHOW[end:])
+
+
+@pytest.mark.parametrize("later", [0, 4])
+def test_hands_with_an_entry_each_share_one_body(monkeypatch, later):
+    """Each hand's pattern is fitted by itself; where both dance at once the body stays upright."""
+    lean = Fit(posture=Posture(lean=np.radians(-5.0)))
+    monkeypatch.setattr("sequencer.show.timeline.fitted", lambda _dance: lean)
+    head, _, tail = SHOW.partition("timeline:")
+    entries = f"""timeline:
+  - {{who: Ash, from: 3.1, pattern: pro-bend-4, hands: right, beats: 8, cycle: 4}}
+  - {{who: Ash, from: {3 + later // 4}.1, pattern: static-spin, hands: left, beats: 8, cycle: 2}}
+  - {{who: Ash, from: 7.1, pattern: static-spin, beats: 8, cycle: 2}}
+fire:"""
+    show = stage(head + entries + tail.partition("fire:")[2])
+    assert [block.posture.upright for block in show.blocks_of("Ash")] == [True, True, False]
+    seen = show.dancers[0].carriage.angles(np.array([8.0, 14.0, 19.0, 28.0]))[:, 1]
+    assert_allclose(seen, [0.0, 0.0, 0.0, np.radians(-5.0)], atol=1e-12)
