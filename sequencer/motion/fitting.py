@@ -55,6 +55,7 @@ COST = 0.06  # [1] of a metre's move against a metre of margin
 EFFORT = np.array([1.0, 1.0, 1.5])  # a move out, ahead, up: arms tire of being held high
 OFFSETS = ("across", "ahead", "up")
 COARSE, FINE = 10, 40  # looks a beat
+OFTEN = 4  # times as many at two props that pass each other
 MOST_LOOKS = 1024
 MOST_SHAPES = 32
 RANKED = 0.001  # [m] of margin that the next choice in turn must gain
@@ -216,7 +217,18 @@ class Looks:
         self.bodies = {
             side: _bodies(dance.props[side], motion) for side, motion in self.motions.items()
         }
+        # Two props pass each other so fast that what lies between two looks is not small against the gap.
+        often = np.arange(OFTEN * count, dtype=np.float64) * (self.span / (OFTEN * count))
+        self.passing = {
+            side: _bodies(dance.props[side], law.at(often))
+            for side, law in (self.laws.items() if len(self.laws) == 2 else ())
+        }
         self.thin = slice(None, None, max(1, round(count / max(48.0, COARSE * self.span))))
+        self.usual: dict[Side, Floats] = {
+            side: np.array([float(dance.values(side).get(name) or 0.0) for name in OFFSETS])
+            for side in dance.sides
+        }
+        self.sparse = slice(None, None, OFTEN * (self.thin.step or 1))
         self.free = [all(name in dance.open(side) for side in dance.sides) for name in OFFSETS]
         rooms = [
             find(name, dance.book).room({**given, **shape.get(side, {})}, side)
@@ -254,7 +266,7 @@ class Looks:
 
     def leaning(self, fit: Fit) -> list[Place]:
         """Places near a fit's, in each of the three postures that give most there, the slightest first."""
-        moves = self._moves(fit)
+        moves = self.moves_of(fit)
         postures = _postures(self.dance.body)
         if not postures:
             return []
@@ -278,7 +290,7 @@ class Looks:
         for side, move in place.moves.items():
             own = dict(self.shape.get(side, {}))
             own |= {
-                name: round(float(move[k]), 4)
+                name: round(float(self.usual[side][k] + move[k]), 4)
                 for k, name in enumerate(OFFSETS)
                 if self.free[k] and abs(move[k]) > 1e-9
             }
@@ -286,11 +298,14 @@ class Looks:
                 values[side] = own
         return Fit(values=values, posture=place.posture, margins=place.margins)
 
-    def _moves(self, fit: Fit) -> dict[Side, Floats]:
-        """How far a fit moves each hand."""
+    def moves_of(self, fit: Fit) -> dict[Side, Floats]:
+        """How far a fit moves each hand from where the pattern usually lies: outward, ahead, up [m]."""
         return {
-            side: np.array([float(fit.values.get(side, {}).get(n, 0.0)) for n in OFFSETS])
-            for side in self.dance.sides
+            side: np.array(
+                [float(fit.values.get(side, {}).get(n, usual[k])) for k, n in enumerate(OFFSETS)]
+            )
+            - usual
+            for side, usual in self.usual.items()
         }
 
     def places(
@@ -351,8 +366,8 @@ class Looks:
         """Gap between the two props at some looks with the left one moved by m shifts, shape (m,)."""
         gap = np.full(len(shift), inf)
         step = shift[:, None]
-        for a, low, high in self.bodies["left"]:
-            for b, start, end in self.bodies["right"]:
+        for a, low, high in self.passing["left"]:
+            for b, start, end in self.passing["right"]:
                 found = segment_segment(
                     *_same(low[rows] + step, high[rows] + step, start[rows], end[rows])
                 )[0]
@@ -386,7 +401,11 @@ class Looks:
         across = np.zeros((len(grids[0]), 3))
         across[:, 0] = grids[0]
         shift = -2 * (across[:, None] + halves[None])
-        pairs = self._pairs(shift.reshape(-1, 3), self.thin).reshape(len(across), len(splits))
+        pairs = self._pairs(shift.reshape(-1, 3), self.sparse)
+        # Few looks give too much at most: what is too near by them needs no more of them.
+        near = np.flatnonzero(pairs > 0)
+        pairs[near] = self._pairs(shift.reshape(-1, 3)[near], slice(None, None, OFTEN))
+        pairs = pairs.reshape(len(across), len(splits))
         out: list[tuple[float, dict[Side, Floats]]] = []
         for k, (split, half) in enumerate(zip(splits, halves, strict=True)):
             right, left = _shifted(alone["right"], split, 1), _shifted(alone["left"], split, -1)

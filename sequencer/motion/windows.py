@@ -145,10 +145,7 @@ def _windows(
         for side, values in fit.values.items()
     }
     looks = Looks(dance, sizes)
-    moves = {
-        side: np.array([float(fit.values.get(side, {}).get(n, 0.0)) for n in OFFSETS])
-        for side in dance.sides
-    }
+    moves = looks.moves_of(fit)
     lead: Side = "right" if "right" in moves else "left"
     out = {}
     for k, name in enumerate(OFFSETS):
@@ -161,8 +158,9 @@ def _windows(
                                      [fit.posture] * len(steps)))
             for sign in (-1.0, 1.0)
         ]  # fmt: skip
-        best = float(moves[lead][k])
-        apart = float(moves["left"][k] - moves["right"][k]) if len(moves) == 2 else 0.0
+        at = {side: float(looks.usual[side][k] + move[k]) for side, move in moves.items()}
+        best = at[lead]
+        apart = at["left"] - at["right"] if len(at) == 2 else 0.0
         out[name] = Window(
             name=name, low=best + ends[0], high=best + ends[1], best=best, apart=apart
         )
@@ -185,10 +183,6 @@ def _run(places: list[Place]) -> float:
 
 def _sized(dance: Dance, fit: Fit, name: str, best: float, sign: float) -> float:
     """Last size that fits, going a centimetre at a time from the best one."""
-    moves = {
-        side: np.array([float(fit.values.get(side, {}).get(n, 0.0)) for n in OFFSETS])
-        for side in dance.sides
-    }
     last = best
     while abs(last - best) < WIDEST:
         size = round(last + sign * CENTIMETRE, 4)
@@ -205,7 +199,7 @@ def _sized(dance: Dance, fit: Fit, name: str, best: float, sign: float) -> float
             looks = Looks(dance, values)
         except ValueError:
             break
-        (place,) = looks.places([moves], [fit.posture])
+        (place,) = looks.places([looks.moves_of(fit)], [fit.posture])
         if place.margins.least < LEAST or looks.pull < 0:
             break
         last = size
@@ -278,6 +272,8 @@ def short_of(fit: Fit) -> str:
     worst = min(margins.body, margins.other)
     if margins.reach < 0:
         return f"the hand would be {_length(-margins.reach)} out of reach"
+    if margins.reach < REACH_SPARE:
+        return "the arm would be stretched to its end"
     if margins.pull < 0:
         return "the tether goes slack"
     if worst < LEAST and worst != inf:
