@@ -389,7 +389,9 @@ class Looks:
         for k, (split, half) in enumerate(zip(splits, halves, strict=True)):
             right, left = _shifted(alone["right"], split, 1), _shifted(alone["left"], split, -1)
             both = np.minimum(np.minimum(right, left), pairs[:, k, None, None])
-            score = (np.minimum(both, GOOD) - cost).ravel() - COST * float(np.linalg.norm(EFFORT * half))
+            score = (np.minimum(both, GOOD) - cost).ravel() - COST * float(
+                np.linalg.norm(EFFORT * half)
+            )
             # Stable: where many places score alike, every machine takes the same ones.
             top = np.argsort(-score, kind="stable")[:3]
             for i in sorted(top.tolist()):
