@@ -192,18 +192,3 @@ def test_leaning_and_tilting_too_far_leaves_the_column():
     assert in_column(BODY, np.zeros((1, 5)))[0]
     far = Posture(lean=radians(10), nod=radians(15), side=radians(8), tilt=radians(20))
     assert not in_column(BODY, np.array([far.angles]))[0]
-
-
-@pytest.mark.xfail(
-    strict=True, reason="the column ends in half a ball, and a head that leans comes out of it"
-)
-def test_a_posture_tried_keeps_the_round_top_of_the_column_too():
-    """The column is the capsule that others keep clear of (`Body.column`), not a cylinder."""
-    column = BODY.column
-    top = np.array(column.end)
-    for lean in (-9.0, -5.0, 8.0):
-        posed = PosedBody(BODY, Posture(lean=radians(lean)))
-        head = next(capsule for capsule in posed.capsules if capsule.name == "head")
-        end = np.array(head.end)
-        axis = np.array([0.0, 0.0, min(end[2], top[2])])
-        assert np.linalg.norm(end - axis) + head.radius <= column.radius + 1e-9
