@@ -212,6 +212,21 @@ class Carriage:
         return float(self.body.half_shoulder + up * np.sin(most))
 
     @property
+    def lowest_shoulder(self) -> float:
+        """Bound of a shoulder's height, from below [m over the floor].
+
+        Notes
+        -----
+        With u over the hips and v aside it hangs cos(lean)·(u·cos(side) ± v·sin(side)) over them.
+        """
+        body = self.body
+        if self.upright:
+            return body.shoulder_height
+        lean, side = np.abs(self._tables[1][:, 1:3]).max(axis=0)
+        up = (body.shoulder_height - body.hip_height) * np.cos(side)
+        return float(body.hip_height + np.cos(lean) * (up - body.half_shoulder * np.sin(side)))
+
+    @property
     def edges(self) -> Floats:
         """Beats at which a posture is reached or left, shape (k,)."""
         return np.zeros(0) if self.upright else self._tables[0]

@@ -8,17 +8,18 @@ is one of
 - flames: the heads while they are lit; wicks: the heads without flame, against a level floor.
 
 Hand work and the floor. All that a hand holds is taken wider by the block's leeway w, as the hand may be
-that far off its drawn path. But a hand is on its arm: it is nowhere lower than shoulder height − arm, and
+that far off its drawn path. But a hand is on its arm: it is nowhere lower than the lowest place of its
+shoulder (`Carriage.lowest_shoulder`) less the arm, and
 no wick is farther from it than `Prop.farthest` below, its surface a wick's radius more. With
 
-    E = shoulder height − arm − farthest − wick radius
+    E = lowest shoulder − arm − farthest − wick radius
 
 for the height of that lowest point over the floor, a wick drawn at height z over it is, wherever the hand
 really is, at z − w or above (the leeway), and at E or above (the arm): so at max(z − w, E). Where the
 drawing itself is below E its hand is out of reach, which is another finding; the drawing then counts as it
 stands, and f(z) = max(z − w, min(z, E)) is told. f never falls and never grows faster than z, so the
 bounds of z over an interval, put through f, are bounds of what is told. Nothing that is rigid has leeway.
-The hand is taken to hang from a shoulder that does not sink.
+A shoulder gives upwards only (`Body.shoulder_give`).
 Source: triangle inequality; lengths from geometry/bodies.py.
 """
 
@@ -352,8 +353,8 @@ def lowest_wick(dancer: Dancer, side: Side) -> float:
     prop = dancer.props.get(side)
     if prop is None:
         return np.inf
-    body = dancer.body
-    return body.shoulder_height - body.arm_length - prop.farthest - prop.wick_radius
+    lowest = dancer.carriage.lowest_shoulder - dancer.body.arm_length
+    return lowest - prop.farthest - prop.wick_radius
 
 
 def _flame(dancer: Dancer, part: int) -> float:

@@ -250,6 +250,14 @@ def test_a_shoulder_gives_no_more_than_is_missing(side):
     assert (~inside & ~out).sum() > 100 < out.sum()
 
 
+@pytest.mark.parametrize("name", list(ALL))
+def test_no_shoulder_sinks_lower_than_told(name):
+    beats = np.linspace(-1, 8, 4001)
+    seen = min(float(ALL[name].shoulder(beats, side)[:, 2].min()) for side in SIDES)
+    assert ALL[name].lowest_shoulder <= seen + 1e-12
+    assert ALL[name].lowest_shoulder > seen - 0.04
+
+
 def test_blocks_are_led_into():
     own = carried(BODY, [(8.0, 16.0, TURN), (18.0, 24.0, LEAN), (24.0, 32.0, TURN)], lead=2.0)
     for beat, posture in ((5.9, UPRIGHT), (8.0, TURN), (16.0, TURN), (18.0, LEAN), (23.5, LEAN)):

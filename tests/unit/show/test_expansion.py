@@ -43,7 +43,8 @@ def song(seconds=60.0):
 def blocks(timeline):
     read = show_from_document(parse_document(HEAD + timeline, "s.yaml"))
     heard = song()
-    return expanded(read, Moments(read, heard, heard.tempo_map()), lambda _name, _parameters: 3.0)
+    moments = Moments(read, heard, heard.tempo_map())
+    return expanded(read, moments, lambda _who, _name, _parameters: 3.0)
 
 
 def spans(found, who="Ash"):
