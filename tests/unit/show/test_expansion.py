@@ -43,8 +43,7 @@ def song(seconds=60.0):
 def blocks(timeline):
     read = show_from_document(parse_document(HEAD + timeline, "s.yaml"))
     heard = song()
-    moments = Moments(read, heard, heard.tempo_map())
-    return expanded(read, moments, lambda _who, _name, _parameters: 3.0)
+    return expanded(read, Moments(read, heard, heard.tempo_map()), lambda _name, _parameters: 3.0)
 
 
 def spans(found, who="Ash"):
