@@ -16,6 +16,7 @@ Source: search; the order of preference is a design choice of this project.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from functools import lru_cache
 from itertools import product
 from math import inf, isfinite, radians
@@ -61,6 +62,9 @@ MOST_SHAPES = 32
 RANKED = 0.001  # [m] of margin that the next choice in turn must gain
 
 
+Shape = dict[Side, dict[str, Value]]  # open parameters besides the offsets
+
+
 def fitted(dance: Dance) -> Fit:
     """The best of the parameters that a dance leaves open; see this module's head.
 
@@ -88,6 +92,71 @@ def fitted(dance: Dance) -> Fit:
         if known is None:
             kept_fits.store(question, _KEPT[question])
     return _KEPT[question]
+
+
+def fitted_together(dances: Sequence[Dance]) -> list[Fit]:
+    """Fits of those who dance one step together: each in its place, all in one shape.
+
+    Parameters
+    ----------
+    dances : sequence of Dance
+        Of the same patterns, with the same parameters set.
+
+    Returns
+    -------
+    fits : list of Fit
+        In the same order. Where those found alone differ in more than the place, the shape that most of
+        them have and that fits all; if none does, the one whose tightest keeps most.
+
+    Raises
+    ------
+    ValueError
+        If a pattern or a parameter is not known, or out of range.
+    """
+    alone = [fitted(dance) for dance in dances]
+    shapes = [_shape_of(fit) for fit in alone]
+    different = [shape for k, shape in enumerate(shapes) if shape not in shapes[:k]]
+    if len(different) < 2:
+        return alone
+    tried: list[tuple[tuple[bool, int, float], list[Fit]]] = []
+    for shape in different:
+        fits = [_in_shape(dance, shape) for dance in dances]
+        tightest = min(fit.margins.least if fit.margins.pull > 0 else -inf for fit in fits)
+        good = tightest >= LEAST
+        tried.append(((good, shapes.count(shape) if good else 0, tightest), fits))
+    return max(tried, key=lambda each: each[0])[1]
+
+
+def _shape_of(fit: Fit) -> Shape:
+    """What a fit sets besides the place."""
+    shape: Shape = {}
+    for side, values in fit.values.items():
+        own = {name: value for name, value in values.items() if name not in OFFSETS}
+        if own:
+            shape[side] = own
+    return shape
+
+
+def _in_shape(dance: Dance, shape: Shape) -> Fit:
+    """The best place in one shape; what other shapes set besides stays as it usually is."""
+    usual: Shape = {
+        side: {name: p.default for name, p in dance.open(side).items() if p.default is not None}
+        for side in dance.sides
+    }
+    set_: Shape = {
+        side: {
+            name: value
+            for name, value in {**usual[side], **shape.get(side, {})}.items()
+            if name not in OFFSETS
+        }
+        for side in dance.sides
+    }
+    parts = {side: (name, {**given, **set_[side]}) for side, (name, given) in dance.parts.items()}
+    fit = fitted(replace(dance, parts=parts))
+    return replace(
+        fit,
+        values={side: {**shape.get(side, {}), **fit.values.get(side, {})} for side in dance.sides},
+    )
 
 
 _KEPT: dict[str, Fit] = {}
@@ -118,9 +187,6 @@ def searched(dance: Dance) -> Fit:
         for rank, place in enumerate(looks.leaning(fit))
     ]
     return max([(best[0], best[1]), *leaning], key=lambda each: each[0])[1]
-
-
-Shape = dict[Side, dict[str, Value]]  # open parameters besides the offsets
 
 
 def _shapes(dance: Dance) -> Iterator[Shape]:

@@ -104,10 +104,17 @@ def usual_cycle(
         for prop in dict.fromkeys(replace(each, flame_reach=0.0) for each in props)
         for laws in _laws(name, parameters, prop, book)
     ]
-    for share in SHARES:
-        if all(_holds(laws(usual * share), prop, rate, limits) for prop, laws in asked):
-            return usual * share
-    return usual
+
+    def holds(prop: Prop, laws: Laws, share: float) -> bool:
+        return _holds(laws(usual * share), prop, rate, limits)
+
+    if all(holds(prop, laws, SHARES[0]) for prop, laws in asked):
+        return usual
+    rows = [[holds(prop, laws, share) for share in SHARES] for prop, laws in asked]
+    # What holds at no number of beats is told by the checks, and does not decide for the others.
+    able = [row for row in rows if any(row)]
+    fits = (share for k, share in enumerate(SHARES) if able and all(row[k] for row in able))
+    return usual * next(fits, 1.0)
 
 
 Laws = Callable[[float], list[Law]]  # beats of a cycle → the law, of every shape tried

@@ -1,16 +1,24 @@
-"""A block as the search for fitting parameters asks for it: not mirrored, at its slowest and fastest tempo."""
+"""Blocks with the parameters that fit those who dance them.
 
-from collections.abc import Mapping
+A block is asked about as it is danced unmirrored, at its slowest and fastest tempo. All who dance the same
+step of a show dance it in one shape (width, start and plane of their hands' ways), each where it fits them.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 import numpy as np
 
 from sequencer.geometry.bodies import Side
-from sequencer.motion.fits import Dance
+from sequencer.geometry.posture import UPRIGHT
+from sequencer.motion.fits import Dance, Fit
+from sequencer.motion.fitting import fitted_together
 from sequencer.motion.library import Pattern
 from sequencer.show import model
 from sequencer.show.staged import Block
 from sequencer.timing.tempo import TempoMap
 
+TOUCH = 1e-6  # [beats]
 CHANGED_OVER: Mapping[Side, Side] = {"left": "right", "right": "left"}
 AS_THEY_ARE: Mapping[Side, Side] = {"left": "left", "right": "right"}
 
@@ -60,3 +68,69 @@ def dance_of(
 def sides_of(block: Block) -> Mapping[Side, Side]:
     """Which side of the pattern each hand dances."""
     return CHANGED_OVER if block.mirrored else AS_THEY_ARE
+
+
+def fitted_blocks(
+    show: model.Show, blocks: Sequence[Block], tempo: TempoMap, book: Mapping[str, Pattern]
+) -> tuple[Block, ...]:
+    """The blocks with what fits their performers, where the show leaves it open.
+
+    Parameters
+    ----------
+    show : model.Show
+    blocks : sequence of Block
+    tempo : TempoMap
+    book : mapping of name to Pattern
+    """
+    steps: dict[tuple[object, ...], dict[int, Dance]] = {}
+    for k, block in enumerate(blocks):
+        if block.link:
+            continue
+        record = show.cast[show.names.index(block.who)]
+        try:
+            dance = dance_of(block, record, tempo, book, torque=show.limits.torque)
+        except ValueError:
+            continue  # the body is refused with its place in the cast
+        parts = repr(
+            sorted((side, name, sorted(given)) for side, (name, given) in dance.parts.items())
+        )
+        key = (block.path, parts, block.timing, block.direction, block.cycle)
+        steps.setdefault(key, {})[k] = dance
+    out = list(blocks)
+    for dances in steps.values():
+        try:
+            fits = fitted_together(list(dances.values()))
+        except ValueError:
+            continue  # block_laws says it, with the place of the block
+        for k, fit in zip(dances, fits, strict=True):
+            out[k] = _with(blocks[k], fit)
+    return _upright_together(tuple(out))
+
+
+def _with(block: Block, fit: Fit) -> Block:
+    """A block danced with a fit."""
+    own = sides_of(block)
+    hands = {
+        side: replace(part, fitted=dict(fit.values.get(own[side], {})))
+        for side, part in block.hands.items()
+    }
+    posture = fit.posture.mirrored() if block.mirrored else fit.posture
+    return replace(block, hands=hands, posture=posture)
+
+
+def _upright_together(blocks: tuple[Block, ...]) -> tuple[Block, ...]:
+    """The blocks, upright where one hand's overlaps one of the other hand's: a body has one posture."""
+
+    def beside(block: Block) -> bool:
+        return any(
+            other is not block
+            and other.who == block.who
+            and other.start < block.end - TOUCH
+            and block.start < other.end - TOUCH
+            for other in blocks
+        )
+
+    return tuple(
+        block if block.posture.upright or not beside(block) else replace(block, posture=UPRIGHT)
+        for block in blocks
+    )

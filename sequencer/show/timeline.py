@@ -8,13 +8,11 @@ from typing import Any
 
 from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body
-from sequencer.geometry.posture import UPRIGHT
 from sequencer.motion import library
 from sequencer.motion.blocks import block_laws
 from sequencer.motion.carriage import Carriage, carried
 from sequencer.motion.course import Course, Span
 from sequencer.motion.dancer import Dancer
-from sequencer.motion.fitting import fitted
 from sequencer.motion.law import Law
 from sequencer.motion.leeway import leeways_of
 from sequencer.motion.pacing import Pace, usual_cycle
@@ -22,7 +20,7 @@ from sequencer.motion.props import Prop as Held
 from sequencer.motion.rests import rest
 from sequencer.motion.rooms import room_of
 from sequencer.motion.sequence import LEAD, assembled
-from sequencer.show.dances import dance_of, sides_of
+from sequencer.show.dances import fitted_blocks
 from sequencer.show.expansion import expanded
 from sequencer.show.floors import floor_path, standings
 from sequencer.show.hearing import as_counted
@@ -65,7 +63,7 @@ def staged(read: ReadShow, song: Song) -> Staged:
         partial(cycles, read.show.names),
         of=lambda who: partial(cycles, who),
     )
-    blocks = _upright_together(tuple(_fitted(read, block, book, tempo) for block in blocks))
+    blocks = fitted_blocks(read.show, blocks, tempo, book)
     lit = _lit(read, moments)
     last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])
     stood = standings(read, moments, last)
@@ -119,44 +117,6 @@ class _CycleBeats:
             except ValueError:
                 self._known[key] = 1.0  # block_laws says it, with the place of the block
         return self._known[key]
-
-
-def _fitted(
-    read: ReadShow, block: Block, book: Mapping[str, library.Pattern], tempo: TempoMap
-) -> Block:
-    """The block with the parameters that fit its performer, where the show leaves them open."""
-    if block.link:
-        return block
-    record = read.show.cast[read.show.names.index(block.who)]
-    try:
-        fit = fitted(dance_of(block, record, tempo, book, torque=read.show.limits.torque))
-    except ValueError:
-        return block  # block_laws says it, with the place of the block
-    own = sides_of(block)
-    hands = {
-        side: replace(part, fitted=dict(fit.values.get(own[side], {})))
-        for side, part in block.hands.items()
-    }
-    posture = fit.posture.mirrored() if block.mirrored else fit.posture
-    return replace(block, hands=hands, posture=posture)
-
-
-def _upright_together(blocks: tuple[Block, ...]) -> tuple[Block, ...]:
-    """The blocks, upright where one hand's overlaps one of the other hand's: a body has one posture."""
-
-    def beside(block: Block) -> bool:
-        return any(
-            other is not block
-            and other.who == block.who
-            and other.start < block.end - TOUCH
-            and block.start < other.end - TOUCH
-            for other in blocks
-        )
-
-    return tuple(
-        block if block.posture.upright or not beside(block) else replace(block, posture=UPRIGHT)
-        for block in blocks
-    )
 
 
 def _lit(read: ReadShow, moments: Moments) -> tuple[Lit, ...]:

@@ -284,3 +284,33 @@ def test_least_counts_reach_only_where_the_arm_ends():
 def test_the_vocabulary_has_no_pattern_without_a_move():
     for name in patterns():
         assert Looks(dance(name), {}).free != [False] * 3, name
+
+
+def shape_of(fit):
+    return {
+        side: {k: v for k, v in values.items() if k not in fitting.OFFSETS}
+        for side, values in fit.values.items()
+    }
+
+
+def test_those_who_dance_together_take_one_shape():
+    """Alone they would begin an iso-bend 60° apart; together all begin alike, each where it fits."""
+    dances = [
+        dance("iso-bend-3", stature=s, tether=t) for s, t in ((1.5, 0.5), (1.7, 0.5), (2.0, 0.55))
+    ]
+    alone = [shape_of(fitted(each)) for each in dances]
+    fits = fitting.fitted_together(dances)
+
+    assert any(shape != alone[0] for shape in alone)
+    assert all(shape_of(fit) == shape_of(fits[0]) for fit in fits)
+    assert all(fit.fits for fit in fits)
+    for each, fit in zip(dances, fits, strict=True):
+        own, _, reach = proven(each, fit)
+        assert own >= 0.02
+        assert reach >= 0.0
+
+
+def test_those_who_fit_alike_keep_what_they_have_alone():
+    dances = [dance("extension", stature=s) for s in (1.6, 1.7)]
+
+    assert fitting.fitted_together(dances) == [fitted(each) for each in dances]

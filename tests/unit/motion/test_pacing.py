@@ -92,3 +92,9 @@ def test_a_stall_rests_at_its_top_and_a_slow_spin_does_not():
 
     assert least_pull(stall.at(t), length=0.45, rate=1.6) == np.inf
     assert least_pull(spin.at(t), length=0.45, rate=1.6) < 0
+
+
+def test_a_prop_that_never_holds_does_not_decide_for_the_others():
+    """Ten metres of rope are too fast at any number of beats that a poi of 45 cm can be spun in."""
+    rope = Prop(length=10.0, mass=0.2, wick_radius=0.05)
+    assert beats("stall", 100, props=(POI, rope)) == beats("stall", 100) == 4

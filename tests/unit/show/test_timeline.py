@@ -136,7 +136,7 @@ def test_several_performers_need_places():
 def test_hands_with_an_entry_each_share_one_body(monkeypatch, later):
     """Each hand's pattern is fitted by itself; where both dance at once the body stays upright."""
     lean = Fit(posture=Posture(lean=np.radians(-5.0)))
-    monkeypatch.setattr("sequencer.show.timeline.fitted", lambda _dance: lean)
+    monkeypatch.setattr("sequencer.show.dances.fitted_together", lambda own: [lean] * len(own))
     head, _, tail = SHOW.partition("timeline:")
     entries = f"""timeline:
   - {{who: Ash, from: 3.1, pattern: pro-bend-4, hands: right, beats: 8, cycle: 4}}
