@@ -22,7 +22,8 @@ from sequencer.motion.parameters import Value
 CENTIMETRE = 0.01
 WIDEST = 0.60  # [m] a window is looked at so far to each side
 SIZES = ("hand_radius", "size")
-SHORTER = (0.9, 0.8, 0.7, 0.6, 0.5)  # shares of a tether that are tried where nothing fits
+SHORTER = (0.9, 0.75, 0.6)  # shares of a tether that are tried where nothing fits
+MOST_OPENERS = 2
 QUICKER = (1.1, 1.2, 1.35, 1.5)  # of the tempo
 
 
@@ -215,10 +216,14 @@ def _openers(dance: Dance, fit: Fit) -> Iterator[str]:
     ]
     if len(dance.parts) == 2 and fit.margins.other < LEAST:
         kinds.append(_other_hands(dance))
+    found = 0
     for tried in kinds:
         words = next((words for words, other in tried if fitted(other).fits), None)
         if words is not None:
+            found += 1
             yield words
+        if found == MOST_OPENERS:
+            return  # each that is tried is a whole search
 
 
 Tried = Iterator[tuple[str, Dance]]  # what is changed, in words, and the dance with it
