@@ -158,10 +158,15 @@ def _values_words(values: Mapping[str, Value], pattern: Pattern) -> str:
         for name, words in SIZES.items()
         if name in values
     ]
-    moved = [
-        f"{centimetres(abs(float(values[name])))} cm {ways[float(values[name]) < 0]}"
-        for name, ways in MOVES.items()
+    moves = {
+        name: float(values[name]) - float(usual.get(name) or 0.0)
+        for name in MOVES
         if name in values
+    }
+    moved = [
+        f"{centimetres(abs(move))} cm {MOVES[name][move < 0]}"
+        for name, move in moves.items()
+        if move
     ]
     if moved:
         said.append(f"{', '.join(moved)} than usual")
@@ -171,7 +176,17 @@ def _values_words(values: Mapping[str, Value], pattern: Pattern) -> str:
             f"start the circle {from_words(float(values['from']), str(plane))} "
             f"(from {float(values['from']):g}°, usually {float(usual.get('from') or 0.0):g}°)"
         )
+    told = {*SIZES, *MOVES, "from"}
+    for parameter in pattern.parameters:
+        if parameter.name in values and parameter.name not in told:
+            unit = {"angle": "°", "length": " m"}.get(parameter.kind, "")
+            value, default = values[parameter.name], parameter.default
+            said.append(f"{parameter.name} {_plain(value)}{unit} (usually {_plain(default)}{unit})")
     return ", ".join(said)
+
+
+def _plain(value: Value | None) -> str:
+    return f"{value:g}" if isinstance(value, float) else str(value)
 
 
 def from_words(angle: float, plane: str) -> str:

@@ -128,7 +128,7 @@ def test_numbers_and_props():
     assert [short(x) for x in (0.0099, 0.0199, 0.02, -0.0)] == ["9 mm", "1 cm", "2 cm", "0 mm"]
     pair = usual_prop("staff", stature=1.7, paired=True)
     assert prop_words(pair, 2) == "a pair of staffs of 102 cm"
-    assert prop_words(usual_prop("rope dart", stature=1.7), 1) == "one rope dart of 94 cm"
+    assert prop_words(usual_prop("rope dart", stature=1.7), 1) == "one rope dart of 66 cm"
 
 
 def test_a_cycle_that_is_not_the_usual_one_says_so():
