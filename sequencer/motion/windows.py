@@ -20,6 +20,7 @@ from sequencer.motion.library import find
 from sequencer.motion.parameters import Value
 
 CENTIMETRE = 0.01
+SAME = 5e-4  # [m] by which the hands' places are not told apart
 WIDEST = 0.60  # [m] a window is looked at so far to each side
 SIZES = ("hand_radius", "size")
 SHORTER = (0.9, 0.75, 0.6)  # shares of a tether that are tried where nothing fits
@@ -39,8 +40,10 @@ class Window:
 
     @property
     def words(self) -> str:
-        """The window for people, in whole centimetres that lie in it."""
+        """The window for people, in whole centimetres that lie in it; the best value where none does."""
         low, high = np.ceil(100 * self.low - 1e-6), np.floor(100 * self.high + 1e-6)
+        if low > high:
+            return f"{100 * self.best:.4g} cm"
         return f"{low:.0f} cm" if low >= high else f"{low:.0f} to {high:.0f} cm"
 
     def holds(self, value: float) -> bool:
@@ -119,7 +122,11 @@ def ways_out(dance: Dance) -> tuple[str, ...]:
     for name in own:
         window = window_of(dance, name)
         now = [float(dance.values(s)[name]) for s in dance.sides if name in dance.parts[s][1]]
-        if window is not None and not all(window.holds(value) for value in now):
+        if window is None:
+            continue
+        if abs(window.apart) > SAME:  # no one value for both hands lies in it
+            out.append(f"leave {name} out: the pattern is then placed where it fits")
+        elif not all(window.holds(value) for value in now):
             out.append(f"{name} {window.words} (now {_centimetres(now[0])})")
     if not out and len(own) > 1 and fitted(without(dance, *own)).fits:
         names = f"{', '.join(own[:-1])} and {own[-1]}"

@@ -11,9 +11,18 @@ from scipy.spatial.transform import Rotation
 
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.distances import segment_segment
-from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
+from sequencer.geometry.posture import (
+    UPRIGHT,
+    USED,
+    PosedBody,
+    Posture,
+    capsule_ends,
+    in_column,
+)
+from sequencer.motion import feasibility
 from sequencer.motion.arms import UPPER, elbow, given_shoulder, shoulder_gives
 from sequencer.motion.carriage import Carriage, Held, beyond_upright, carried
+from sequencer.motion.composed import ComposedLaw, HandPath
 from sequencer.motion.course import Course, Span
 from sequencer.motion.ensemble import Ensemble
 from sequencer.motion.feasibility import GAP_ERROR, GIVE, REACH_ERROR, body_gap, reach_left
@@ -347,6 +356,53 @@ def test_a_short_swing_takes_the_trunk_to_a_still_staff():
     assert least - 0.04 - GAP_ERROR <= found <= least + GAP_ERROR
 
 
+def still(hand):
+    """A course on which neither hand nor tether ever moves."""
+    law = ComposedLaw(
+        hand=HandPath(tuple(hand)), tether=(0.0, 0.0, -1.0), plane=(-1.0, 0.0, 0.0), turns=(), period=1.0
+    )  # fmt: skip
+    return Course((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label="still"),))
+
+
+@pytest.fixture
+def searched(monkeypatch):
+    """What questions are searched with, as they are asked: pieces, value and bound of its rate on each."""
+    seen, least = [], feasibility._least
+
+    def noted(cut, value, slope, *rest):
+        seen.append((cut, value, slope))
+        return least(cut, value, slope, *rest)
+
+    monkeypatch.setattr(feasibility, "_least", noted)
+    return seen
+
+
+@pytest.mark.parametrize("away", [(-0.52, -0.02, 0.20), (0.3, 0.1, -0.4), (0.0, -0.45, 0.09)])
+@pytest.mark.parametrize("posture", [Posture(side=radians(5)), LEAN, TURN])
+def test_a_still_hand_nears_its_shoulder_no_faster_than_is_searched_with(searched, away, posture):
+    """Far up on the other side it is the corner of what a shoulder can give to that swings nearest."""
+    own = swaying(posture.mirrored() if posture.side else UPRIGHT, posture)
+    course = still(BODY.shoulder("right") + away)
+    reach_left(course, [0.0, 4.0], side="right", body=BODY, carriage=own)
+    ((cut, value, slope),) = searched
+    k = int(np.flatnonzero((cut.start <= 1.5) & (cut.end > 1.5))[0])
+    beats = np.linspace(cut.start[k], cut.end[k], 2001)
+    rate = np.abs(np.diff(value(beats)[0])).max() / (beats[1] - beats[0])
+    assert 0 < rate <= slope[k]
+
+
+def test_only_passages_are_searched_with_the_bodys_own_speed(searched):
+    """A posture that is held moves nothing, however fast it is left."""
+    own, course = swaying(UPRIGHT, MIXED), still((0.4, 0.4, 1.2))
+    poi = Prop(length=0.4, mass=0.2, wick_radius=0.05)
+    body_gap(course, [0.0, 4.0], prop=poi, body=BODY, near=1.0, carriage=own)
+    reach_left(course, [0.0, 4.0], side="right", body=BODY, carriage=own)
+    for cut, _, slope in searched:
+        passing = (cut.start >= 1.0) & (cut.end <= 2.0)
+        assert np.all(slope[passing] > 0)
+        assert np.all(slope[~passing] == 0)
+
+
 @pytest.mark.parametrize("name", list(ALL))
 @pytest.mark.parametrize("side", SIDES)
 def test_reach_left_is_that_of_the_moved_shoulder(dance, name, side):
@@ -376,6 +432,31 @@ def test_points_rates_and_bounds_of_a_dancer_who_gives_way(dance):
         away = np.hypot(*np.moveaxis(seen[..., :2] - ada.floor.at(at).place, -1, 0))
         assert np.all(away <= pieces.reach[k] + 1e-9)
     assert ada.reach > dance.dancer().reach
+
+
+def test_a_posture_that_is_held_adds_nothing_to_a_dancers_bounds(dance):
+    ada = dance.dancer()
+    pieces, upright = replace(ada, carriage=swaying(UPRIGHT, MIXED)).pieces(0, 4), ada.pieces(0, 4)
+    held = (pieces.edges[1:] <= 1.0) | (pieces.edges[:-1] >= 2.0)
+    assert held.any()
+    assert np.all(pieces.speed[~held, 2] > 0)
+    assert_allclose(pieces.speed[held, 2], 0.0, atol=1e-12)
+    assert_allclose(pieces.acceleration[held, 2], 0.0, atol=1e-12)
+    assert_allclose(pieces.swing[held], upright.swing.max(), atol=1e-12)
+
+
+def test_a_shoulder_leans_out_farther_than_a_hand_at_the_axis(dance):
+    """The hand over the head, the prop short: the arm's own end is what others must keep from."""
+    ada = dance.dancer(tether=0.05, flame=0.0, lit=())
+    courses = dict.fromkeys(ada.props, still((0.0, 0.0, 1.65)))
+    ada = replace(ada, courses=courses, carriage=ALL["side"])
+    pieces = ada.pieces(0, 7)
+    for k, (low, high) in enumerate(zip(pieces.edges[:-1], pieces.edges[1:], strict=True)):
+        at = np.linspace(low, high, 201)
+        points = ada.stage_points(at)[0]
+        away = np.hypot(*(points[[2, 5], :, :2] - ada.floor.at(at).place).transpose(2, 0, 1))
+        radii = ada.radii(points, ada.is_lit(at))[[1, 4]]
+        assert np.all(away + radii <= pieces.reach[k] + 1e-9)
 
 
 @pytest.mark.parametrize("name", ["turn", "mixed"])
@@ -430,3 +511,31 @@ def test_an_elbow_keeps_both_lengths():
         upper, fore = UPPER * BODY.arm_length, (1 - UPPER) * BODY.arm_length
         assert_allclose(np.linalg.norm(bend - shoulder, axis=1), upper, atol=1e-9)
         assert_allclose(np.linalg.norm(hand - bend, axis=1), fore, atol=1e-9)
+
+
+@pytest.mark.parametrize("stature", [1.4, 1.7, 2.1])
+@pytest.mark.parametrize("seated", [False, True])
+def test_a_leaning_head_lies_under_the_cap_that_others_keep_from(dance, stature, seated):
+    """Head and trunk in postures at the edge of what is allowed, against the column of a dancer and of a cast."""
+    body = Body(stature=stature, seated=seated)
+    limits = np.array(list(USED.values()))
+    angles = np.random.default_rng(3).uniform(*limits.T, size=(2000, 5))
+    low, high = np.zeros(2000), np.ones(2000)
+    for _ in range(30):
+        middle = (low + high) / 2
+        inside = in_column(body, middle[:, None] * angles)
+        low, high = np.where(inside, middle, low), np.where(inside, high, middle)
+    count = len(body.trunk) + len(body.skull)
+    radii = np.array([c.radius for c in body.capsules[:count]])[:, None]
+    lean = Carriage(body=body, held=(Held(0, 1, Posture(lean=radians(1))),))
+    ada = replace(dance.dancer(stature=stature), body=body, carriage=lean)
+    tops = [
+        ada.stage_points(np.zeros(1))[0][1, 0, 2],
+        Ensemble([ada]).stage_points(np.zeros(1, np.int64), np.zeros(1))[0][0, 1, 2],
+    ]
+    for top in tops:
+        for ends in capsule_ends(body, low[:, None] * angles):
+            over = np.maximum(ends[:count, :, 2] - top, 0.0)
+            away = np.sqrt(ends[:count, :, 0] ** 2 + ends[:count, :, 1] ** 2 + over**2)
+            assert np.all(away + radii <= body.girth + 1e-9)
+    assert Carriage(body=body).column_top == body.column.end[2]

@@ -8,14 +8,15 @@ import numpy as np
 import pytest
 
 from sequencer.geometry.bodies import SIDES, Body
-from sequencer.geometry.posture import UPRIGHT, Posture
+from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
 from sequencer.motion import fitting, kept_fits
 from sequencer.motion.carriage import Carriage, Held
 from sequencer.motion.course import Course, Span
 from sequencer.motion.feasibility import body_gap, props_gap, reach_left
 from sequencer.motion.fits import GOOD, LEAST, REACH_SPARE, Dance, Fit, Margins
-from sequencer.motion.fitting import Looks, fitted, searched
+from sequencer.motion.fitting import Looks, Place, fitted, searched
 from sequencer.motion.library import cycle_beats, patterns
+from sequencer.motion.pacing import twist
 from sequencer.motion.props import Prop
 
 
@@ -88,6 +89,114 @@ def test_toroids_are_proven_clear_of_body_and_each_other(name, stature):
     assert reach >= 0.0
 
 
+def apart(asked, fit, count=20_000):
+    """Smallest gaps of poi from the body and from each other, by formulas of its own at many moments [m]."""
+    laws, prop = asked.laws(fit.values), asked.props["right"]
+    beats = np.linspace(0, max(law.period for law in laws.values()), count, endpoint=False)
+    tethers = [
+        (motion.hand, motion.hand + prop.length * motion.tether)
+        for motion in (laws[side].at(beats) for side in SIDES)
+    ]
+
+    def balls(points, ends, radius):
+        """From a point to a segment at each moment, radii taken off."""
+        low, high = ends
+        way = high - low
+        share = np.einsum("...i,...i", points - low, way) / np.einsum("...i,...i", way, way)
+        foot = low + np.clip(share, 0, 1)[..., None] * way
+        return float(np.linalg.norm(points - foot, axis=-1).min()) - radius
+
+    wick, thin = prop.wick_radius, prop.shaft_radius
+    other = np.inf
+    for mine, its in (tethers, tethers[::-1]):
+        other = min(other, float(np.linalg.norm(mine[1] - its[1], axis=-1).min()) - 2 * wick)
+        other = min(other, balls(mine[1], its, wick + thin))
+        for share in np.linspace(0, 1, 13):
+            other = min(other, balls(mine[0] + share * (mine[1] - mine[0]), its, 2 * thin))
+    own = np.inf
+    for capsule in PosedBody(asked.body, fit.posture).capsules:
+        ends = np.array(capsule.start), np.array(capsule.end)
+        for low, high in tethers:
+            own = min(own, balls(high, ends, wick + capsule.radius))
+            for share in np.linspace(0, 1, 13):
+                own = min(own, balls(low + share * (high - low), ends, thin + capsule.radius))
+    return own, other
+
+
+@pytest.mark.parametrize(
+    ("name", "stature", "tether"),
+    [
+        ("pro-bend-4", 1.95, 0.58),
+        ("anti-bend-4", 1.85, 0.55),
+        ("anti-bend-4", 1.45, 0.45),
+        ("pro-bend-3", 1.95, 0.58),
+        ("iso-bend-3", 1.70, 0.50),
+    ],
+)
+def test_what_fits_keeps_its_two_centimetres_between_the_looks_too(name, stature, tether):
+    """Props that pass each other fast may meet between two looks."""
+    asked = dance(name, stature=stature, tether=tether)
+    fit = searched(asked)
+    own, other = apart(asked, fit)
+
+    assert fit.fits
+    assert own >= 0.02
+    assert other >= 0.02
+
+
+def test_a_hand_is_not_asked_to_twist_more_than_it_can():
+    """A club swung slowly about the hand's own circle: a narrower one takes less of the wrist."""
+    club = Prop(kind="club", length=0.6, behind=0.1, mass=0.5, head_mass=0.1, wick_radius=0.04)
+    wide = replace(dance("slow-inspin", sides=("right",)), props={"right": club})
+    asked = replace(wide, torque=4.0)
+
+    def needed(fit):
+        law = asked.laws(fit.values)["right"]
+        return twist(law.at(np.linspace(0, law.period, 512)), club, 100 / 60)
+
+    assert 4.0 < needed(searched(wide)) < wide.torque
+    assert needed(searched(asked)) <= 4.0
+
+
+@pytest.mark.parametrize(("gain", "taken"), [(0.0005, 0), (0.0015, 1)])
+def test_a_less_usual_shape_is_taken_only_where_it_gains_a_millimetre(monkeypatch, gain, taken):
+    class Shaped:
+        pull, heavy = inf, False
+
+        def __init__(self, _dance, shape):
+            self.rank = shape["right"]["from"]
+
+        def placed(self):
+            least = 0.03 + gain * self.rank
+            return Place({}, UPRIGHT, Margins(least, inf, 0.3, inf))
+
+        def score(self, place):
+            return place.margins.least
+
+        def fit(self, place):
+            return Fit(values={"right": {"from": self.rank}}, margins=place.margins)
+
+    monkeypatch.setattr(fitting, "Looks", Shaped)
+    monkeypatch.setattr(
+        fitting, "_shapes", lambda _dance: ({"right": {"from": k}} for k in range(2))
+    )
+
+    assert searched(dance("pro-bend-4")).values["right"]["from"] == taken
+
+
+def test_of_two_places_the_one_that_is_safe_and_low_wins():
+    """A centimetre that lacks of what is sure outweighs a longer way; arms tire of being held high."""
+    looks = Looks(dance("pro-bend-4"), {})
+
+    def scored(least, **move):
+        way = np.array([move.get(name, 0.0) for name in ("out", "ahead", "up")])
+        return looks.score(Place(dict.fromkeys(SIDES, way), UPRIGHT, Margins(least, inf, 0.3, inf)))
+
+    assert scored(0.03, ahead=0.25) > scored(0.02)
+    assert scored(0.05) > scored(0.04) > scored(0.05, ahead=0.25)
+    assert scored(0.05, up=0.1) < scored(0.05, ahead=0.1) == scored(0.05, out=0.1)
+
+
 def test_margins_are_what_is_proven():
     """Of a few looks a beat, so never less than proven by more than a look's error."""
     asked = dance("pro-bend-4", stature=1.6)
@@ -158,10 +267,15 @@ def test_a_posture_is_tried_where_no_place_will_do(monkeypatch):
     assert best.margins.least >= without.margins.least
 
 
-def test_places_agree_with_laws_built_with_the_values():
-    """A move of the centre moves hand and prop as one: the law with the values set gives the same margins."""
-    asked = dance("pro-bend-4", stature=1.55)
+@pytest.mark.parametrize("name", ["pro-bend-4", "buzzsaw"])
+def test_places_agree_with_laws_built_with_the_values(name):
+    """A move of the centre moves hand and prop as one: the law with the values set gives the same margins.
+
+    A buzzsaw lies across the body as it is, which a move is added to.
+    """
+    asked = dance(name, stature=1.55)
     fit = fitted(asked)
+    assert all("across" in fit.values[side] for side in SIDES)
     moved = {s: dict(fit.values[s]) for s in SIDES}
     built = replace(
         asked, parts={s: (name, {**given, **moved[s]}) for s, (name, given) in asked.parts.items()}

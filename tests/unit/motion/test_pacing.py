@@ -8,6 +8,8 @@ from sequencer.geometry.bodies import Body
 from sequencer.motion.library import cycle_beats, law_for
 from sequencer.motion.pacing import SHARES, Pace, least_pull, usual_cycle
 from sequencer.motion.props import Prop
+from sequencer.motion.state import Motion
+from sequencer.motion.tension import GRAVITY
 
 POI = Prop(length=0.45, mass=0.2, wick_radius=0.05)
 STAFF = Prop(length=0.5, behind=0.5, mass=0.8, wick_radius=0.04, kind="staff")
@@ -94,7 +96,33 @@ def test_a_stall_rests_at_its_top_and_a_slow_spin_does_not():
     assert least_pull(spin.at(t), length=0.45, rate=1.6) < 0
 
 
+<<<<<<< HEAD
 def test_a_prop_that_never_holds_does_not_decide_for_the_others():
     """Ten metres of rope are too fast at any number of beats that a poi of 45 cm can be spun in."""
     rope = Prop(length=10.0, mass=0.2, wick_radius=0.05)
     assert beats("stall", 100, props=(POI, rope)) == beats("stall", 100) == 4
+=======
+def test_a_tether_that_is_pulled_off_its_top_is_no_stall():
+    """It stands there, but the hand is pushed up past it: more than its weight is missing."""
+    zero, up = np.zeros((64, 3)), np.tile([0.0, 0.0, 1.0], (64, 1))
+    turning = np.where(np.arange(64)[:, None] == 0, 0.0, [3.0, 0.0, 0.0])
+    turning = np.broadcast_to(turning, (64, 3))
+    top = np.where(np.arange(64)[:, None] == 0, up, -up)
+
+    def pulled(push):
+        motion = Motion(
+            hand=zero, hand_rate=zero, hand_acceleration=push * up, tether=top, tether_rate=turning,
+            tether_acceleration=zero, plane=np.tile([0.0, 1.0, 0.0], (64, 1)),
+        )  # fmt: skip
+        return least_pull(motion, length=0.5, rate=1.0)
+
+    assert pulled(0.0) == np.inf
+    assert pulled(-1.0) == np.inf
+    assert pulled(2.0) == -GRAVITY - 2.0
+
+
+def test_both_hands_of_a_hybrid_must_hold():
+    """At 160 beats a minute the right hand alone could go on in two beats."""
+    assert cycle_beats("extension-with-antispin", {}) == 2
+    assert beats("extension-with-antispin", 160) == 4
+>>>>>>> t1

@@ -1,5 +1,7 @@
 """Rest for every prop and body, and the links from and to it."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
@@ -337,6 +339,32 @@ def test_a_link_with_halts_is_smooth_and_within_its_bounds():
         ):
             assert_allclose(part.T, expected, atol=1e-9)
     assert gaps > 0  # 6 cm inside without a halt
+
+
+@pytest.mark.parametrize("tilt", [(0.0, 0.0), (0.0, 3.0), (1.0, -2.0)])
+def test_every_bound_of_a_link_holds_on_each_of_its_parts(tilt):
+    """A quick one, whose hand is pushed harder than it moves, with its plane rolled about the tether."""
+    law = law_for("antispin-flower-3", {}, side="right", body=BODY, tether=0.5)
+    still = rest("right", BODY, poi(0.5)).at(np.array(0.0))
+    own = replace(link(still, law.at(np.array(0.3)), 1.0, ROOM), tilt=tilt)
+    rolled = 0.0
+    for low, high, bounds in own.parts:
+        beats = np.linspace(low, high, 401)
+        motion, step = own.at(beats), beats[1] - beats[0]
+        frame = np.diff(np.stack((motion.plane, np.cross(motion.plane, motion.tether))), axis=1)
+        jerk = np.diff(motion.hand_acceleration, axis=0) / step
+        for seen, bound in (
+            (motion.hand_rate, bounds.hand_speed),
+            (motion.hand_acceleration, bounds.hand_acceleration),
+            (jerk, bounds.hand_jerk),
+            (motion.hand[:, :2], bounds.hand_reach),
+            (motion.tether_rate, bounds.turn_rate),
+            (motion.tether_acceleration, bounds.turn_acceleration),
+            (frame / step, bounds.frame_rate),
+        ):
+            assert np.linalg.norm(seen, axis=-1).max() <= bound * (1 + 1e-6)
+        rolled = max(rolled, np.linalg.norm(frame / step, axis=-1).max() / bounds.turn_rate)
+    assert (rolled > 1.0) == (tilt != (0.0, 0.0))
 
 
 def _still(body, count):

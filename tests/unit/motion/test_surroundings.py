@@ -42,6 +42,15 @@ def test_ceiling_and_floor(dance):
     assert PARTS[above.part[0]].kind == "head"
 
 
+@pytest.mark.parametrize("start", range(0, 360, 45))
+def test_a_wick_that_turns_within_one_cell_is_followed_down(dance, start):
+    """Four loops a beat: where it is looked at first it may be level for a moment, at its top."""
+    ada = dance.dancer(ratio=1.0, hand_radius=0.0, beats=0.25, start=float(start), tether=0.6)
+    z = heads(ada, np.linspace(0, 1, 4001))[..., 2]
+    found = met([ada], (plane(top=0.0),), "wicks", required=5.0)
+    assert_allclose(found.distance, z.min() - 0.05, atol=0.005)
+
+
 def test_envelope_and_audience(dance):
     ada = dance.dancer(
         place=(0, 9), moves=(Move(start=4, end=12, place=(2, 7.5), facing=1),), lit=((0, 32),)

@@ -1,5 +1,7 @@
 """A show on its song: courses, mirrored hands, links, walks and fire."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
@@ -130,6 +132,53 @@ def test_several_performers_need_places():
     end = SHOW.index("timeline:")
     with pytest.raises(InputError, match="does not say where its performers stand"):
         stage(SHOW[:start] + SHOW[end:])
+
+
+def asked_of(monkeypatch, text, song=SONG, fit=None):
+    """A show, and what the search for fits was asked on the way."""
+    asked = []
+
+    def fitted(dance):
+        asked.append(dance)
+        return fit or Fit()
+
+    monkeypatch.setattr("sequencer.show.timeline.fitted", fitted)
+    return staged(show_from_document(parse_document(text, "s.yaml")), song), asked
+
+
+def test_who_dances_mirrored_gives_way_in_the_mirror(monkeypatch):
+    """Fits are found for the pattern as it is written; values and posture change sides with the hands."""
+    posture = Posture(turn=np.radians(12.0), tilt=np.radians(-6.0))
+    fit = Fit(posture=posture, values={"right": {"up": 0.07}})
+    show, _ = asked_of(monkeypatch, SHOW, fit=fit)
+    first = {who: next(b for b in show.blocks_of(who) if not b.link) for who in ("Ash", "Birch")}
+    assert first["Birch"].mirrored
+    assert first["Ash"].posture == posture
+    assert first["Birch"].posture == posture.mirrored()
+    assert first["Ash"].hands["right"].fitted == first["Birch"].hands["left"].fitted == {"up": 0.07}
+    assert first["Ash"].hands["left"].fitted == first["Birch"].hands["right"].fitted == {}
+
+
+def test_a_fit_is_asked_for_with_the_prop_of_the_hand_that_dances_it(monkeypatch):
+    props = "prop: {tether: 0.6}, left: {tether: 0.5}"
+    _, asked = asked_of(monkeypatch, SHOW.replace("prop: {tether: 0.55}", props))
+    lengths = [
+        [dance.props[side].length for side in ("left", "right")]
+        for dance in asked
+        if dance.parts["left"][0] == "pro-bend-4"
+    ]
+    assert lengths == [[0.5, 0.6], [0.6, 0.5]]
+
+
+def test_a_fit_is_asked_for_at_the_slowest_and_the_fastest_tempo_of_its_block(monkeypatch):
+    beats = np.append(0.5 + 0.5 * np.arange(12), 6.0 + 0.4 * np.arange(1, 100))
+    quicker = replace(SONG, beats=tuple(beats.tolist()), downbeats=tuple(beats[::4].tolist()))
+    _, asked = asked_of(monkeypatch, SHOW, quicker)
+    tempi = [dance.tempo for dance in asked if dance.parts["left"][0] == "pro-bend-4"]
+    assert len(tempi) == 2
+    for low, high in tempi:
+        assert low == pytest.approx(120.0, rel=1e-3)
+        assert high == pytest.approx(150.0, rel=1e-3)
 
 
 @pytest.mark.parametrize("later", [0, 4])
