@@ -96,12 +96,12 @@ def test_a_stall_rests_at_its_top_and_a_slow_spin_does_not():
     assert least_pull(spin.at(t), length=0.45, rate=1.6) < 0
 
 
-<<<<<<< HEAD
 def test_a_prop_that_never_holds_does_not_decide_for_the_others():
     """Ten metres of rope are too fast at any number of beats that a poi of 45 cm can be spun in."""
     rope = Prop(length=10.0, mass=0.2, wick_radius=0.05)
     assert beats("stall", 100, props=(POI, rope)) == beats("stall", 100) == 4
-=======
+
+
 def test_a_tether_that_is_pulled_off_its_top_is_no_stall():
     """It stands there, but the hand is pushed up past it: more than its weight is missing."""
     zero, up = np.zeros((64, 3)), np.tile([0.0, 0.0, 1.0], (64, 1))
@@ -125,4 +125,3 @@ def test_both_hands_of_a_hybrid_must_hold():
     """At 160 beats a minute the right hand alone could go on in two beats."""
     assert cycle_beats("extension-with-antispin", {}) == 2
     assert beats("extension-with-antispin", 160) == 4
->>>>>>> t1
