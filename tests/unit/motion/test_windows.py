@@ -82,6 +82,7 @@ def test_what_opens_a_window_is_tried_from_the_least_change_on(monkeypatch):
         return Fit()
 
     monkeypatch.setattr(windows, "fitted", fits)
+    monkeypatch.setattr(windows, "MOST_OPENERS", 9)
     slack = Fit(margins=Margins(body=0.1, other=0.0, reach=0.1, pull=-1.0))
     assert list(windows._openers(asked, slack)) == [
         "66 beats a minute or more",
@@ -123,3 +124,15 @@ def test_a_window_of_hands_that_lie_apart_names_no_one_value_for_both(monkeypatc
     monkeypatch.setattr(windows, "window_of", lambda _dance, _name: found)
 
     assert ways_out(asked) == ("leave ahead out: the pattern is then placed where it fits",)
+
+
+def test_two_openers_are_enough(monkeypatch):
+    """Each that is tried is a whole search: the first two that help are told."""
+    monkeypatch.setattr(windows, "fitted", lambda _other: Fit())
+    asked = dance("pro-bend-4", given={"up": 0.1, "ahead": 0.1}, tempo=60.0)
+    slack = Fit(margins=Margins(body=0.1, other=0.0, reach=0.1, pull=-1.0))
+
+    assert list(windows._openers(asked, slack)) == [
+        "66 beats a minute or more",
+        "a tether of 45 cm",
+    ]
