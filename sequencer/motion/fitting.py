@@ -18,14 +18,14 @@ Source: search; the order of preference is a design choice of this project.
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
-from itertools import product
+from itertools import pairwise, product
 from math import inf, isfinite, radians
 from typing import NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
-from sequencer.geometry.bodies import Body, Side
+from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.geometry.distances import segment_segment
 from sequencer.geometry.field import CELL, table_of
 from sequencer.geometry.posture import (
@@ -42,7 +42,7 @@ from sequencer.motion.library import find
 from sequencer.motion.pacing import TAUT, least_pull, twist
 from sequencer.motion.parameters import Value
 from sequencer.motion.placing import sign_of
-from sequencer.motion.props import Prop, Solid
+from sequencer.motion.props import SHAFT_RADIUS, Prop, Solid, Spot
 from sequencer.motion.state import Motion
 
 AT_EASE = 0.05  # [m] of the arm left over, below which stretching costs
@@ -57,6 +57,11 @@ EFFORT = np.array([1.0, 1.0, 1.5])  # a move out, ahead, up: arms tire of being 
 OFFSETS = ("across", "ahead", "up")
 COARSE, FINE = 10, 40  # looks a beat
 OFTEN = 4  # times as many at two props that pass each other
+MANY = 4  # bodies of a prop that count as many
+HOOP_CHORDS = 12
+APART = (
+    0.08  # [m] between balls that hold two whole props, beyond which they are not looked at closer
+)
 MOST_LOOKS = 1024
 MOST_SHAPES = 32
 RANKED = 0.001  # [m] of margin that the next choice in turn must gain
@@ -284,7 +289,9 @@ class Looks:
             side: _bodies(dance.props[side], motion) for side, motion in self.motions.items()
         }
         # Two props pass each other so fast that what lies between two looks is not small against the gap.
-        often = np.arange(OFTEN * count, dtype=np.float64) * (self.span / (OFTEN * count))
+        # A prop of many parts costs so much that it is looked at less often.
+        self.often = OFTEN if all(len(p.solids) < MANY for p in dance.props.values()) else 1
+        often = np.arange(self.often * count, dtype=np.float64) * (self.span / (self.often * count))
         self.passing = {
             side: _bodies(dance.props[side], law.at(often))
             for side, law in (self.laws.items() if len(self.laws) == 2 else ())
@@ -294,7 +301,7 @@ class Looks:
             side: np.array([float(dance.values(side).get(name) or 0.0) for name in OFFSETS])
             for side in dance.sides
         }
-        self.sparse = slice(None, None, OFTEN * (self.thin.step or 1))
+        self.sparse = slice(None, None, self.often * (self.thin.step or 1))
         self.free = [all(name in dance.open(side) for side in dance.sides) for name in OFFSETS]
         rooms = [
             find(name, dance.book).room({**given, **shape.get(side, {})}, side)
@@ -430,15 +437,30 @@ class Looks:
 
     def _pairs(self, shift: Floats, rows: slice) -> Floats:
         """Gap between the two props at some looks with the left one moved by m shifts, shape (m,)."""
-        gap = np.full(len(shift), inf)
-        step = shift[:, None]
-        for a, low, high in self.passing["left"]:
-            for b, start, end in self.passing["right"]:
+        left, right = (
+            [(solid, start[rows], end[rows]) for solid, start, end in self.passing[side]]
+            for side in SIDES
+        )
+        # Balls that hold the whole props: where they are well apart, nothing else needs a look.
+        balls = [_ball(bodies) for bodies in (left, right)]
+        between = balls[0][0] + shift[:, None] - balls[1][0]
+        apart = np.sqrt(np.einsum("mni,mni->mn", between, between)) - balls[0][1] - balls[1][1]
+        gap = np.asarray(apart.min(axis=1))
+        place, look = np.nonzero(apart < APART)
+        if not len(place):
+            return gap
+        least: Floats = np.full(len(place), inf)
+        step = shift[place]
+        for a, low, high in left:
+            for b, start, end in right:
                 found = segment_segment(
-                    *_same(low[rows] + step, high[rows] + step, start[rows], end[rows])
+                    low[look] + step, high[look] + step, start[look], end[look]
                 )[0]
-                gap = np.minimum(gap, found.min(axis=1) - a.radius - b.radius)
-        return gap
+                least = np.minimum(least, found - a.radius - b.radius)
+        near: Floats = np.full(len(shift), inf)
+        np.minimum.at(near, place, least)
+        far = np.where(apart < APART, inf, apart).min(axis=1)
+        return np.asarray(np.minimum(near, far))
 
     def _coarse(self) -> list[dict[Side, Floats]]:
         """Best moves on the grid, by a table and few looks."""
@@ -470,7 +492,7 @@ class Looks:
         pairs = self._pairs(shift.reshape(-1, 3), self.sparse)
         # Few looks give too much at most: what is too near by them needs no more of them.
         near = np.flatnonzero(pairs > 0)
-        pairs[near] = self._pairs(shift.reshape(-1, 3)[near], slice(None, None, OFTEN))
+        pairs[near] = self._pairs(shift.reshape(-1, 3)[near], slice(None, None, self.often))
         pairs = pairs.reshape(len(across), len(splits))
         out: list[tuple[float, dict[Side, Floats]]] = []
         for k, (split, half) in enumerate(zip(splits, halves, strict=True)):
@@ -577,13 +599,34 @@ def _bodies(prop: Prop, motion: Motion) -> list[tuple[Solid, Floats, Floats]]:
     def put(along: float, across: float) -> Floats:
         return np.asarray(motion.hand + along * motion.tether + across * aside)
 
-    return [(solid, put(*solid.start), put(*solid.end)) for solid in prop.solids]
+    return [(solid, put(*solid.start), put(*solid.end)) for solid in _parts(prop)]
+
+
+def _ball(bodies: Sequence[tuple[Solid, Floats, Floats]]) -> tuple[Floats, float]:
+    """Middles (n, 3) [m] and radius [m] of balls that hold a prop at every look."""
+    ends = np.stack([end for _, *both in bodies for end in both])
+    radii = np.repeat([solid.radius for solid, _, _ in bodies], 2)[:, None]
+    middle = 0.5 * (ends.min(axis=0) + ends.max(axis=0))
+    away = ends - middle
+    return middle, float((np.sqrt(np.einsum("kni,kni->kn", away, away)) + radii).max())
+
+
+def _parts(prop: Prop) -> Sequence[Solid]:
+    """The bodies that a prop is looked at by: a hoop's rim in fewer chords, each thick enough for its arc."""
+    if prop.kind != "hoop":
+        return prop.solids
+    rim, chords = prop.length / 2, HOOP_CHORDS
+    turns = 2 * np.pi * np.arange(chords + 1) / chords
+    spots = [Spot(float(rim - rim * np.cos(t)), float(rim * np.sin(t))) for t in turns]
+    arc = rim * (1 - np.cos(np.pi / chords))
+    thick = max(SHAFT_RADIUS["hoop"] + arc, prop.wick_radius)
+    return [Solid("hoop", a, b, float(thick)) for a, b in pairwise(spots)]
 
 
 def _points(prop: Prop, motion: Motion) -> tuple[Floats, Floats]:
     """Balls that stand for a prop: centres (k·n, 3) [m] and radii (k·n,) [m]."""
     spots: list[tuple[float, float, float]] = []
-    for solid in prop.solids:
+    for solid in _parts(prop):
         start, end = np.array(solid.start[:2]), np.array(solid.end[:2])
         count = max(1, int(np.ceil(np.linalg.norm(end - start) / 0.14)))
         for k in range(1, count + 1):
