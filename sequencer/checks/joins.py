@@ -265,6 +265,8 @@ def _link_finding(
     own: bool,
 ) -> Finding:
     span = spans[k]
+    beats = span.end - span.start
+    unit = "beat" if beats == 1 else "beats"
     names = [
         spans[n].label if 0 <= n < len(spans) and spans[n].kind == "block" else "rest"
         for n in (k - 1, k + 1)
@@ -277,8 +279,13 @@ def _link_finding(
         start=show.seconds(span.start),
         end=show.seconds(span.end),
         position=show.position(span.start),
-        message=f"from {names[0]} to {names[1]}, {side} hand, in {span.end - span.start:g} beats: {why}",
+        message=f"from {names[0]} to {names[1]}, {side} hand, in {beats:g} {unit}: {why}",
         remedies=(
+            *(
+                ("where a block beside it is out of reach, mend that first",)
+                if "reach" in why
+                else ()
+            ),
             "leave more beats between the two",
             "change the shift of the block after it",
         ),

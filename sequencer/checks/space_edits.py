@@ -317,7 +317,8 @@ def _shifts(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                     yield SpaceEdit(
                         kind="shift",
                         words=(
-                            f"let {who} start {abs(by):g} beats {way} {block.title} at "
+                            f"let {who} start {abs(by):g} {'beat' if abs(by) == 1 else 'beats'} {way} "
+                            f"{block.title} at "
                             f"{show.position(block.start)}"
                         ),
                         cost=_A_BEAT * abs(by),

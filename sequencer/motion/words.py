@@ -110,7 +110,8 @@ def _prop_words(plane: Floats, axis: Floats, first: Floats, eye: Eye) -> str:
     if np.max(np.abs(turning)) <= STILL:
         return "the prop hangs and does not turn"
     if wander > LEANS:
-        return f"the plane bends, starting with {plane_words(first, eye=eye)}"
+        words = plane_words(first, eye=eye)
+        return f"the plane bends, starting {'' if words.startswith('between') else 'with '}{words}"
     said = plane_words(mean / size, eye=eye)
     if np.min(turning) < -STILL < STILL < np.max(turning):
         return f"to and fro in the {said.split(',')[0]}"

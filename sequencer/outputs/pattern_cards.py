@@ -225,19 +225,27 @@ def card_text(one: OnePattern) -> str:
         f"one hand cycle: {cycle_words(one)} unless the show says otherwise",
         *_danced_lines(one),
         *_hands_lines(one, card),
-        f"danced with: {', '.join(card['props'])}",
+        _props_line(card),
     ]
     if card["needs"]:
         lines.append(f"learn first: {', '.join(card['needs'])}")
     if card["notes"]:
         lines.append(f"body: {card['notes']}")
-    lines += ["", "may be set:", *_parameter_lines(card["parameters"], found=one.found)]
+    settable = [p for p in card["parameters"] if one.prop.flexible or p["name"] != "tether"]
+    lines += ["", "may be set:", *_parameter_lines(settable, found=one.found)]
     lines += [
         "",
         f"source of the pattern: {card['source']}; figures: docs/motion.md, section 6",
         "",
     ]
     return "\n".join(lines)
+
+
+def _props_line(card: Mapping[str, Any]) -> str:
+    """What it is danced with, and whether that leaves out the prop of this card."""
+    usual = card["prop"] in card["props"]
+    apart = "" if usual else f" (as a rule not with a {card['prop']}: shown all the same)"
+    return f"danced with: {', '.join(card['props'])}{apart}"
 
 
 def _danced_lines(one: OnePattern) -> list[str]:
@@ -270,7 +278,7 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
     rigid = hand["torque_n_m"] is not None
     line = "rope" if card["prop"] == "rope dart" else "tether"
     held = (
-        f"{card['prop']} of {card['prop_mass_kg']:g} kg, {100 * card['tether_m']:.0f} cm before the hand"
+        f"{card['prop']} of {card['prop_mass_kg']:g} kg, {100 * card['tether_m']:.0f} cm from hand to end"
         if rigid
         else f"{100 * card['tether_m']:.0f} cm {line} and a {card['prop_mass_kg']:g} kg head"
     )
@@ -299,7 +307,7 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
             "raise the hand (up)"
         )
     lines.append(
-        f"    let go at the worst moment, a head flies {_most(hand, 'let_go_m')} m (no drag; see the cautions)"
+        f"    let go at the worst moment, a head flies {_most(hand, 'let_go_m')} m (air not reckoned)"
     )
     return lines
 
@@ -325,7 +333,7 @@ def _reach_words(reach: float, arm: float, beyond: float) -> str:
     elif beyond > SPARE:
         room = f"{_short(beyond)} out of reach, the shoulder given"
     elif spare < -SPARE:
-        room = f"the shoulder gives the {_short(-spare)} that lack"
+        room = f"the shoulder reaches the last {_short(-spare)}"
     else:
         room = "stretched out"
     return (
@@ -394,9 +402,11 @@ def _parameter_lines(
     wide = max((len(p["name"]) for p in records), default=0)
 
     def unsaid(record: Mapping[str, Any]) -> str:
+        number = isinstance(record["default"], float)
+        default = f"{record['default']:g} {record['unit']}".strip() if number else record["default"]
         if record["name"] in found:
-            return f"usually {record['default']}, found for the body if not said"
-        return f"{record['default']} if not said"
+            return f"usually {default}, fitted to your body if you leave it out"
+        return f"{default} if not said"
 
     return [f"  {p['name']:<{wide}}  {p['range']}; {unsaid(p)}; {p['help']}" for p in records]
 

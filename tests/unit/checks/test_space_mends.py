@@ -162,7 +162,7 @@ def test_the_report_offers_what_holds():
     report = checked(stage(PLANTED["shift"]))
     (finding,) = (one for one in report.findings if one.code == "too-close")
 
-    assert finding.remedies[0] == "let Ash start 1 beats further into extension at 3.1"
+    assert finding.remedies[0] == "let Ash start 1 beat further into extension at 3.1"
     assert any("widen close" in remedy for remedy in finding.remedies)
 
 

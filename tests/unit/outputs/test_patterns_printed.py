@@ -138,7 +138,7 @@ def test_a_card_tells_the_arm_and_the_room_left():
     }
     assert "long: stretched out" in card_text(one_pattern("static-spin", {"ahead": more["exact"]}))
     over = card_text(one_pattern("static-spin", {"ahead": more["over"]}))
-    assert "long: the shoulder gives the 4 mm that lack" in over
+    assert "long: the shoulder reaches the last 4 mm" in over
     far = card_text(one_pattern("static-spin", {"ahead": more["far"], "across": 0, "up": 0}))
     assert re.search(r"long: \d+ cm out of reach, the shoulder given", far)
     assert "does not fit: the hand would be" in far
