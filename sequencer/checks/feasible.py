@@ -27,11 +27,13 @@ from sequencer.motion.feasibility import (
     shape_of,
     stretches,
 )
+from sequencer.motion.library import cycle_beats
 from sequencer.motion.peaks import Peak, fastest_wick, hardest_pull, hardest_twist
 from sequencer.motion.props import Prop
 from sequencer.motion.tension import GRAVITY, TautTempo, hand_work, lowest_tempo
 from sequencer.motion.windows import ways_out
 from sequencer.show.dances import dance_of
+from sequencer.show.model import Step
 from sequencer.show.staged import Staged
 
 SOURCE = "docs/motion.md, section 6"
@@ -162,8 +164,43 @@ def feasible(show: Staged, *, limits: Limits | None = None) -> Outcome:
                 findings += _pace(asked, side)
         findings += _tangles(asked)
         findings += _long_props(asked)
+        findings += _other_cycles(asked)
     rigid = any(not prop.flexible for each in show.dancers for prop in each.props.values())
     return Outcome(findings=tuple(_merged(findings)), unseen=UNSEEN + (RIGID if rigid else ()))
+
+
+def _other_cycles(asked: _Asked) -> list[Finding]:
+    """Patterns whose cycle the show leaves open and that take another number of beats than usual, once each."""
+    show, told = asked.show, {}
+    for block in show.blocks_of(asked.dancer.name):
+        if block.link or _step(show, block.path).cycle is not None or block.title in told:
+            continue
+        usual = max(
+            cycle_beats(part.pattern, part.parameters, show.book) for part in block.hands.values()
+        )
+        if abs(block.cycle - usual) < SAME:
+            continue
+        told[block.title] = Finding(
+            code="another-cycle",
+            severity="note",
+            who=(asked.dancer.name,),
+            start=show.seconds(block.start),
+            end=show.seconds(block.end),
+            position=show.position(block.start),
+            message=f"{block.title} takes {block.cycle:.4g} beats a cycle at "
+            f"{60 * float(show.tempo.rates(np.array(block.start))):.0f} beats a minute, not its usual "
+            f"{usual:.4g}, so that it can be danced with this prop",
+            remedies=(f"write `cycle: {block.cycle:.4g}` to keep it so, or a cycle of your own",),
+            source=SOURCE,
+        )
+    return list(told.values())
+
+
+def _step(show: Staged, path: tuple[str | int, ...]) -> Step:
+    """The step of the show file that a block comes from."""
+    if path[0] == "phrases":
+        return show.show.phrases[str(path[1])][int(path[2])]
+    return show.show.timeline[int(path[1])]
 
 
 def _long_props(asked: _Asked) -> list[Finding]:

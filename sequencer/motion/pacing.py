@@ -21,7 +21,8 @@ from sequencer.motion.tension import GRAVITY
 
 TAUT = 0.5  # [m/s²] of pull over mass that a tether keeps at least
 STILL = 0.35 * pi  # [1/beat] a tether that turns slower nearly stands, as at the top of a stall
-SHARES = (1.0, 0.5, 2.0, 0.75, 1.5, 2 / 3, 4 / 3, 0.25)  # of the usual beats, in turn
+# Of the usual beats, in turn; the last four keep no count, and are taken where nothing else can be danced.
+SHARES = (1.0, 0.5, 2.0, 0.75, 1.5, 2 / 3, 4 / 3, 0.25, 0.875, 0.625, 5 / 6, 0.5625)
 MOST_TRIALS = 12  # shapes of the hands' paths, of those that a law lists, that may be taken instead
 LOOKS = 256
 ROUNDING = 1e-6

@@ -289,10 +289,10 @@ def short_of(fit: Fit) -> str:
     if margins.pull < 0:
         return "the tether goes slack"
     if worst < LEAST and worst != inf:
-        near = "own body" if margins.body <= margins.other else "other prop"
+        near = "your own body" if margins.body <= margins.other else "the other prop"
         if worst < 0:
-            return f"the prop still goes {_length(-worst)} into the {near}"
-        return f"the prop comes within {_length(worst)} of the {near}"
+            return f"the prop still goes {_length(-worst)} into {near}"
+        return f"the prop comes within {_length(worst)} of {near}"
     return ""
 
 

@@ -1,7 +1,7 @@
 """Blocks with the parameters that fit those who dance them.
 
 A block is asked about as it is danced unmirrored, at its slowest and fastest tempo. All who dance the same
-step of a show dance it in one shape (width, start and plane of their hands' ways), each where it fits them.
+step of a show with like props dance it in one shape (width, start and plane of their hands' ways), each where it fits them.
 """
 
 from collections.abc import Mapping, Sequence
@@ -94,7 +94,8 @@ def fitted_blocks(
         parts = repr(
             sorted((side, name, sorted(given)) for side, (name, given) in dance.parts.items())
         )
-        key = (block.path, parts, block.timing, block.direction, block.cycle)
+        kinds = tuple(sorted({prop.kind for prop in dance.props.values()}))
+        key = (block.path, parts, kinds, block.timing, block.direction, block.cycle)
         steps.setdefault(key, {})[k] = dance
     out = list(blocks)
     for dances in steps.values():

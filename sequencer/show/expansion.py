@@ -67,13 +67,19 @@ def expanded(
             else max((ends.get(name, 0.0) for name in who), default=0.0)
         )
         cycle = of(who) if of is not None else cycle_beats
+        kinds = {
+            record.name: {prop.kind for prop in record.props.values()} for record in read.show.cast
+        }
         runs = _Opener(read, moments, cycle).entry_runs(entry, i, start)
         mirrored = set(read.show.names if "all" in entry.mirror else entry.mirror)
         for k, name in enumerate(who):
+            # Those with like props keep together; a staff that goes at half the pace slows nobody else.
+            alike = tuple(other for other in who if kinds[other] == kinds[name])
+            own = of(alike) if of is not None else cycle_beats
             late = k * (entry.canon or 0.0)
             flip = name in mirrored
             blocks += [
-                _with_what_is_held(read, _block(run, name, late, flip=flip, cycle_beats=cycle))
+                _with_what_is_held(read, _block(run, name, late, flip=flip, cycle_beats=own))
                 for run in runs
             ]
             ends[name] = max(ends.get(name, 0.0), runs[-1].end + late)

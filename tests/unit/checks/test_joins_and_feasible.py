@@ -428,3 +428,17 @@ def test_a_prop_in_a_wheel_is_told_by_its_name():
 
     assert any("into the wheel" in message for message in told)
     assert "self-hit" not in found(feasible(stage(line, tether="0.5")))
+
+
+def test_another_cycle_than_usual_is_noted_unless_it_was_written():
+    """A stall of 2 beats turns 2.6 times a second at 100 a minute; of 4 it does not."""
+
+    def told(block):
+        show = stage(f"  - {{from: 3.1, pattern: {block}, beats: 8}}\n", tempo=100)
+        return [f for f in feasible(show).findings if f.code == "another-cycle"]
+
+    (line,) = told("stall")
+    assert line.severity == "note"
+    assert "stall takes 4 beats a cycle at 100 beats a minute, not its usual 2" in line.message
+    assert told("stall, cycle: 4") == []
+    assert told("static-spin") == []

@@ -95,7 +95,7 @@ def test_verdicts():
         return verdict(Fit(margins=ASHORE._replace(**margins)))
 
     assert of() == ""
-    assert of(body=-0.034) == "does not fit: the prop still goes 3 cm into the own body"
+    assert of(body=-0.034) == "does not fit: the prop still goes 3 cm into your own body"
     assert of(other=0.01) == "only just: the prop comes within 1 cm of the other prop"
     assert of(reach=-0.02) == "does not fit: the hand would be 2 cm out of reach"
     assert of(pull=-1.0) == "does not fit: the tether goes slack"

@@ -142,7 +142,9 @@ def asked_of(monkeypatch, text, song=SONG, fit=None):
         asked.append(dance)
         return fit or Fit()
 
-    monkeypatch.setattr("sequencer.show.timeline.fitted", fitted)
+    monkeypatch.setattr(
+        "sequencer.show.dances.fitted_together", lambda own: [fitted(dance) for dance in own]
+    )
     return staged(show_from_document(parse_document(text, "s.yaml")), song), asked
 
 
