@@ -13,7 +13,6 @@ from typing import Any
 from reportlab.platypus import Flowable, PageBreak
 
 from sequencer.facts.cautions import page_one
-from sequencer.outputs.posture_words import block_posture
 from sequencer.outputs.sheets.blocks import LitMark, fitted, grid, kicker
 from sequencer.outputs.sheets.cues import Cue, cues_of
 from sequencer.outputs.sheets.edition import Edition
@@ -162,10 +161,6 @@ def _cue(edition: Edition, cue: Cue, room: float, style: _Style, place: str) -> 
         how = [Span(f"{number(round(4 * cue.beats) / 4)} beats  ", "Bold", TEXT)]
         how += [Span(place, "Regular", TEXT, SOFT)] if place else []
         body.append(Prose(how, leading=1.12, role="TD"))
-    if cue.block is not None and not strong:
-        dancer = next((d for d in staged.dancers if d.name == cue.block.who), None)
-        if posture := block_posture(cue.block, dancer):
-            body.append(Prose(Span(posture, "Regular", TEXT), leading=1.12, role="TD"))
     time: list[Flowable] = [
         Prose(Span(clock(staged.seconds(cue.start)), "Poster", style.time), leading=1.05, role="TD")
     ]
