@@ -37,6 +37,7 @@ from sequencer.geometry.posture import (
     to_trunk,
 )
 from sequencer.motion import kept_fits
+from sequencer.motion.carriage import nearest_give
 from sequencer.motion.fits import GOOD, LEAST, REACH_SPARE, Dance, Fit, Margins
 from sequencer.motion.library import find
 from sequencer.motion.pacing import TAUT, least_pull, twist
@@ -423,10 +424,7 @@ class Looks:
         if angles.any():
             rows = np.repeat(np.broadcast_to(angles, (len(hands), 5)), hands.shape[1], axis=0)
             away = to_trunk(away.reshape(-1, 3), rows).reshape(away.shape)
-        low, high = body.shoulder_give
-        if side == "left":
-            low, high = np.array([-high[0], *low[1:]]), np.array([-low[0], *high[1:]])
-        beyond = away - np.minimum(np.maximum(away, low), high)
+        beyond = away - nearest_give(body, away, side)
         return np.asarray(body.arm_length - np.sqrt(np.einsum("mni,mni->mn", beyond, beyond)))
 
     def _between(self, steps: Mapping[Side, Floats]) -> Floats:

@@ -16,7 +16,6 @@ from sequencer.geometry.bodies import Side
 from sequencer.motion.blocks import Direction, Timing
 from sequencer.motion.fits import LEAST, REACH_SPARE, Dance, Fit
 from sequencer.motion.fitting import OFFSETS, Looks, Place, fitted
-from sequencer.motion.library import find
 from sequencer.motion.parameters import Value
 
 CENTIMETRE = 0.01
@@ -266,16 +265,6 @@ def _other_hands(dance: Dance) -> Tried:
     for side in dance.sides:
         parts, props = {side: dance.parts[side]}, {side: dance.props[side]}
         yield "one hand alone", replace(dance, parts=parts, props=props)
-
-
-def has_place(dance: Dance) -> bool:
-    """Whether a pattern of the dance has a place that can be moved at all."""
-    names = {
-        p.name
-        for side in dance.sides
-        for p in find(dance.parts[side][0], dance.book).hand(side).kind.parameters
-    }
-    return not names.isdisjoint({*OFFSETS, *SIZES})
 
 
 def short_of(fit: Fit) -> str:
