@@ -22,6 +22,8 @@ ROOT = Path(__file__).parents[2]
 SHOWS = ROOT / "shows"
 TRACK = ROOT / "audio_samples" / "cinder_ferry.ogg"
 CLEAN = ("lantern_round", "night_ferry", "salt_wind")
+OUTPUTS = ROOT / "tests" / "golden" / "outputs"
+WORDED = ("message", "remedies", "source", "unseen", "cautions")  # may be said better
 PLANTED = {
     "wrong-way-round": ["Clay"],
     "tether-slack": ["Birch"],
@@ -177,3 +179,45 @@ def test_the_mends_in_the_comments_clear_the_faulty_show(tmp_path):
         f["code"] for f in json.loads(result.stdout)["findings"] if f["severity"] != "note"
     ] == []
     assert result.exit_code == 0
+
+
+def _unworded(value):
+    """A report without its worded texts; of the mends, how many there are stays."""
+    if isinstance(value, dict):
+        return {
+            key: len(part) if key == "remedies" else _unworded(part)
+            for key, part in value.items()
+            if key == "remedies" or key not in WORDED
+        }
+    return [_unworded(part) for part in value] if isinstance(value, list) else value
+
+
+def _held(name, text):
+    """A text against the kept one; a missing one is written, and the test fails once."""
+    path = OUTPUTS / name
+    if not path.exists():
+        path.write_text(text, encoding="utf-8", newline="\n")
+        pytest.fail(f"{name} was missing and has been written: read it, then commit it")
+    assert text == path.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("name", (*CLEAN, "wrong_turns"))
+def test_the_report_is_unchanged(reports, name):
+    """Change detectors: what a change of the house's rooms or words must leave as it was."""
+    report = {**reports[name][1], "show": name}
+
+    _held(f"{name}.json", json.dumps(_unworded(report), indent=1) + "\n")
+
+
+@pytest.mark.parametrize("name", (*CLEAN, "wrong_turns"))
+def test_the_trace_is_unchanged(name):
+    _held(f"{name}.trace.csv", _run("trace", SHOWS / f"{name}.yaml", "--rate", "1").stdout)
+
+
+@pytest.mark.parametrize("name", (*CLEAN, "wrong_turns"))
+def test_cues_and_timetable_are_unchanged(name, tmp_path):
+    only = [word for part in ("midi", "timetable") for word in ("--only", part)]
+    _run("rehearse", SHOWS / f"{name}.yaml", *only, "--out", tmp_path)
+    with (tmp_path / name / "timetable.csv").open(encoding="utf-8", newline="") as file:
+        _held(f"{name}.timetable.csv", file.read())
+    _held(f"{name}.mid.hex", (tmp_path / name / "cues.mid").read_bytes().hex("\n", 32) + "\n")
