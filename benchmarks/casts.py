@@ -3,12 +3,12 @@
 import numpy as np
 
 from sequencer.geometry.bodies import SIDES, Body
-from sequencer.motion.course import Span
-from sequencer.motion.dancer import Dancer
-from sequencer.motion.floor import FloorPath, Move
-from sequencer.motion.library import law_for
-from sequencer.motion.props import Prop
-from sequencer.motion.sequence import assembled
+from sequencer.motion.patterns.library import law_for
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.assembly import assembled
+from sequencer.motion.trajectories.trajectory import Span
 
 TEMPO = 120.0  # beats a minute
 BEATS = 600  # five minutes

@@ -16,7 +16,7 @@ import casts
 import needles
 import numpy as np
 
-from sequencer.motion.approach import approaches
+from sequencer.motion.clearance.approach import approaches
 
 REQUIRED = 0.30  # [m]
 PER_SECOND = casts.TEMPO / 60

@@ -25,10 +25,10 @@ import numpy as np
 
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.distances import segment_segment
-from sequencer.motion.joining import judge
-from sequencer.motion.library import cycle_beats, law_for, patterns
-from sequencer.motion.matrix import join_matrix
-from sequencer.motion.rooms import Room
+from sequencer.motion.patterns.library import cycle_beats, law_for, patterns
+from sequencer.motion.trajectories.join_matrix import join_matrix
+from sequencer.motion.trajectories.joining import judge
+from sequencer.motion.trajectories.link_limits import Room
 
 BODY = Body(stature=1.70)
 TEMPO = 100.0
@@ -136,8 +136,8 @@ def sampled(show: Any, rate: float) -> int:
 def check() -> dict[str, Any]:
     """Joins and feasibility of the demo shows."""
     from sequencer import tasks
-    from sequencer.checks.feasible import feasible
-    from sequencer.checks.joins import joins
+    from sequencer.checks.dance.feasible import feasible
+    from sequencer.checks.dance.joins import joins
 
     found = {}
     for path in sorted((Path(__file__).parents[1] / "shows").glob("*.yaml")):

@@ -8,14 +8,14 @@ is the closed form of two points on circles, refined around every dip: it shares
 import numpy as np
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.approach import approaches
-from sequencer.motion.closest import closest
-from sequencer.motion.course import Course, Span
-from sequencer.motion.dancer import Dancer
-from sequencer.motion.floor import FloorPath
-from sequencer.motion.library import law_for
-from sequencer.motion.parts import PARTS
-from sequencer.motion.props import Prop
+from sequencer.motion.clearance.approach import approaches
+from sequencer.motion.clearance.nearest import closest
+from sequencer.motion.patterns.library import law_for
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.parts import PARTS
+from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.trajectory import Course, Span
 
 _RATE = 2.0  # [beats/s]
 _WICK = 0.05

@@ -20,7 +20,7 @@ from sequencer.checks.suite import checked
 from sequencer.findings import Finding
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
-from sequencer.show.timeline import staged
+from sequencer.staging.timeline import staged
 from sequencer.timing.song import Section, Song
 
 NAMES = ("Ash", "Birch", "Clay")

@@ -44,18 +44,18 @@ from joblib import Parallel, delayed
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.geometry.bodies import SIDES, Body
-from sequencer.motion.course import Course
-from sequencer.motion.dancer import Dancer
-from sequencer.motion.feasibility import GAP_ERROR, Least, body_gap, props_gap
-from sequencer.motion.fits import Dance
-from sequencer.motion.fitting import searched
-from sequencer.motion.library import Pattern, patterns
-from sequencer.motion.pacing import usual_cycle
-from sequencer.motion.props import Prop, PropKind, Solid
+from sequencer.motion.fitting.fits import Dance
+from sequencer.motion.fitting.pacing import usual_cycle
+from sequencer.motion.fitting.search import searched
+from sequencer.motion.patterns.library import Pattern, patterns
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.feasibility import GAP_ERROR, Least, body_gap, props_gap
+from sequencer.motion.props.prop import Prop, PropKind, Solid
+from sequencer.motion.trajectories.trajectory import Course
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
-from sequencer.show.staged import Staged
-from sequencer.show.timeline import staged
+from sequencer.staging.staged import Staged
+from sequencer.staging.timeline import staged
 from sequencer.timing.song import Section, Song
 
 STATURES = (1.45, 1.55, 1.70, 1.85, 2.00)  # [m]

@@ -19,12 +19,12 @@ from reportlab.platypus import SimpleDocTemplate
 from sequencer import tasks
 from sequencer.files import write_bytes
 from sequencer.findings import Report
-from sequencer.outputs.one_pattern import one_pattern
-from sequencer.outputs.pattern_drawing import pattern_figure
-from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.formations import scene_of
-from sequencer.outputs.sheets.plan import StagePlan
-from sequencer.show.staged import Staged
+from sequencer.outputs.patterns.one_pattern import one_pattern
+from sequencer.outputs.patterns.pattern_drawing import pattern_figure
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.formation_plans import scene_of
+from sequencer.outputs.sheets.parts.plan import StagePlan
+from sequencer.staging.staged import Staged
 
 ROOT = Path(__file__).parents[1]
 SHOW = ROOT / "shows" / "lantern_round.yaml"

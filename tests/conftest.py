@@ -10,18 +10,18 @@ from hypothesis import settings
 
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.distances import segment_segment
-from sequencer.motion.dancer import Dancer
-from sequencer.motion.floor import FloorPath, Move
-from sequencer.motion.parts import PARTS
-from sequencer.motion.props import Prop
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.parts import PARTS
+from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.props.prop import Prop
 
 settings.register_profile("ci", derandomize=True, deadline=None)
 settings.load_profile("ci")
 
 
 def course_of(name, parameters, *, side, body, beats=4.0, end=600.0, origin=0.0):
-    from sequencer.motion.course import Course, Span
-    from sequencer.motion.library import law_for
+    from sequencer.motion.patterns.library import law_for
+    from sequencer.motion.trajectories.trajectory import Course, Span
 
     law = law_for(name, parameters, side=side, body=body, beats=beats)
     return Course((Span(start=0.0, end=end, law=law, origin=origin, kind="block", label=name),))

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from sequencer.findings import Clearance, Finding
-from sequencer.motion.dancer import Dancer
+from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
 
 

@@ -2,22 +2,22 @@
 
 from collections.abc import Callable
 
-from sequencer.checks.clearance import clearance
-from sequencer.checks.drift import drift
-from sequencer.checks.drift_runs import Trials
-from sequencer.checks.feasible import feasible
-from sequencer.checks.joins import joins
-from sequencer.checks.listen_again import listen_again
+from sequencer.checks.dance.feasible import feasible
+from sequencer.checks.dance.joins import joins
+from sequencer.checks.dance.listen_again import listen_again
+from sequencer.checks.dance.travel import travel
+from sequencer.checks.distances.clearance import clearance
+from sequencer.checks.distances.drift import drift
+from sequencer.checks.distances.drift_runs import Trials
+from sequencer.checks.distances.rule_distances import required_distances
+from sequencer.checks.distances.space_mends import remedied, span_of
+from sequencer.checks.fire.fire_and_crew import safety
 from sequencer.checks.outcome import Outcome
-from sequencer.checks.rule_distances import required_distances
-from sequencer.checks.safety import safety
-from sequencer.checks.space_mends import remedied, span_of
-from sequencer.checks.travel import travel
 from sequencer.facts.cautions import page_one
 from sequencer.findings import SEVERITIES, Danced, Finding, Report
-from sequencer.show.circumstances import cautions_of
-from sequencer.show.house_rules import rules_of
-from sequencer.show.staged import Staged
+from sequencer.safety.circumstances import cautions_of
+from sequencer.safety.house_rules import rules_of
+from sequencer.staging.staged import Staged
 
 UNLIT = "Nothing is lit in this show: burning, fuel and who watches were not looked at."
 Progress = Callable[[str, float], None]

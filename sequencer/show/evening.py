@@ -7,7 +7,7 @@ from typing import Literal, Self
 
 from pydantic import Field, model_validator
 
-from sequencer.show.kinds import Name, Speed
+from sequencer.show.field_kinds import Name, Speed
 from sequencer.show.record import Names, Record
 
 Role = Literal["everybody", "lead", "performer", "spotter", "perimeter", "fuel keeper", "operator"]

@@ -9,10 +9,10 @@ from typing import Annotated, Any, Literal, Self
 from pydantic import BeforeValidator, Field, ValidationInfo, field_validator, model_validator
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.props import PropKind
-from sequencer.show.drift import Drift
+from sequencer.motion.props.prop import PropKind
+from sequencer.show.drift_records import Drift
 from sequencer.show.evening import Emergency, StopCall, Weather
-from sequencer.show.kinds import (
+from sequencer.show.field_kinds import (
     Beats,
     Date,
     Degrees,
@@ -24,7 +24,7 @@ from sequencer.show.kinds import (
     Volume,
     When,
 )
-from sequencer.show.props import Prop
+from sequencer.show.prop_records import Prop
 from sequencer.show.record import Names, Paths, Point, Record, Side
 from sequencer.show.site import Venue
 

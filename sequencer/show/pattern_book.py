@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from sequencer.errors import InputError
-from sequencer.motion.library import Pattern, patterns, patterns_from
+from sequencer.motion.patterns.library import Pattern, patterns, patterns_from
 from sequencer.show.document import Document, read_document
 
 Book = Mapping[str, Pattern]

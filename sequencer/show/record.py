@@ -4,7 +4,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, WithJsonSchema
 
-from sequencer.show.kinds import Coordinate, Name
+from sequencer.show.field_kinds import Coordinate, Name
 
 Point = tuple[Coordinate, Coordinate]
 Side = Literal["left", "right"]

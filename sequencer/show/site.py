@@ -8,7 +8,7 @@ from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
 
-from sequencer.show.kinds import Area, Bearing, Duration, Length, Name, Speed
+from sequencer.show.field_kinds import Area, Bearing, Duration, Length, Name, Speed
 from sequencer.show.record import Point, Record
 
 

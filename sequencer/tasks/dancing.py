@@ -8,10 +8,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from sequencer.errors import InputError, Place
-from sequencer.show.staged import Staged
+from sequencer.staging.staged import Staged
 
 if TYPE_CHECKING:
-    from sequencer.checks.drift_runs import Trials
+    from sequencer.checks.distances.drift_runs import Trials
 
 PATIENCE = "10s"  # for a cluster to answer
 _DANCED = {
@@ -47,7 +47,7 @@ def trials(show: Staged, asked: Dancing) -> "Iterator[Trials]":
     """
     from platformdirs import user_cache_path
 
-    from sequencer.checks.drift_runs import Trials
+    from sequencer.checks.distances.drift_runs import Trials
 
     with connected(asked.cluster):
         yield Trials(

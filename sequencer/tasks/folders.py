@@ -80,7 +80,7 @@ def chart_folder(heard: Heard, charts: Path) -> None:
         If the folder cannot be written.
     """
     from sequencer.outputs.figures import write_figure
-    from sequencer.outputs.song_chart import song_chart
+    from sequencer.outputs.song.song_chart import song_chart
 
     for path, song in heard:
         if isinstance(song, Song):
@@ -89,6 +89,6 @@ def chart_folder(heard: Heard, charts: Path) -> None:
 
 def folder_text(folder: Path, heard: Heard, *, as_json: bool) -> str:
     """What was heard, as JSON or as a table for people."""
-    from sequencer.outputs import songs_table
+    from sequencer.outputs.song import songs_table
 
     return songs_table.songs_json(folder, heard) if as_json else songs_table.songs_text(heard)

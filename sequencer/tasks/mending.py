@@ -4,17 +4,17 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from sequencer.checks.join_mends import edits_for, failing
-from sequencer.checks.joins import Meeting
-from sequencer.checks.space_mends import MENDED, harm_of, mends_for, standing, too_close
-from sequencer.checks.spacing import Conflict
+from sequencer.checks.dance.join_mends import edits_for, failing
+from sequencer.checks.dance.joins import Meeting
+from sequencer.checks.distances.space_mends import MENDED, harm_of, mends_for, standing, too_close
+from sequencer.checks.distances.spacing import Conflict
 from sequencer.errors import InputError
 from sequencer.files import write_text
 from sequencer.show.document import parse_document
 from sequencer.show.editing import Change, Insertion, edited_text
 from sequencer.show.reading import show_from_document
-from sequencer.show.staged import Staged
-from sequencer.show.timeline import staged
+from sequencer.staging.staged import Staged
+from sequencer.staging.timeline import staged
 from sequencer.timing.song import Song
 
 MOST_JOINS = 500

@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from sequencer.errors import InputError, Place
-from sequencer.show.staged import Staged
+from sequencer.staging.staged import Staged
 from sequencer.tasks.shows import Progress, stage_show
 from sequencer.timing.position import parse_moment
 
@@ -64,7 +64,7 @@ def draw_show(
 
 
 def _plan(show: Staged, beat: float) -> "Figure":
-    from sequencer.outputs.stage_plan import PlanPicture, stage_plan
+    from sequencer.outputs.plans.stage_plan import PlanPicture, stage_plan
     from sequencer.timing.position import clock_text
 
     title = f"{show.show.title}: {show.position(beat)}, {clock_text(show.seconds(beat))}"
@@ -73,14 +73,14 @@ def _plan(show: Staged, beat: float) -> "Figure":
 
 
 def _formations(show: Staged, _span: tuple[float, float]) -> "Figure":
-    from sequencer.outputs.plan_charts import formation_strip
+    from sequencer.outputs.plans.plan_charts import formation_strip
 
     rows = [(standing.formation, max(standing.start, 0.0)) for standing in show.standings]
     return formation_strip(show.dancers, show.venue, show.tempo, rows, title=show.show.title)
 
 
 def _flames(show: Staged, span: tuple[float, float]) -> "Figure":
-    from sequencer.outputs.plan_charts import flame_map
+    from sequencer.outputs.plans.plan_charts import flame_map
 
     return flame_map(
         show.dancers, show.venue, show.tempo, start=span[0], end=span[1],
@@ -89,7 +89,7 @@ def _flames(show: Staged, span: tuple[float, float]) -> "Figure":
 
 
 def _closest(show: Staged, span: tuple[float, float]) -> "Figure":
-    from sequencer.outputs.plan_charts import closest_chart
+    from sequencer.outputs.plans.plan_charts import closest_chart
 
     return closest_chart(
         show.dancers, show.tempo, start=span[0], end=span[1], required=_required(show),
@@ -98,7 +98,7 @@ def _closest(show: Staged, span: tuple[float, float]) -> "Figure":
 
 
 def _song(show: Staged, _span: tuple[float, float]) -> "Figure":
-    from sequencer.outputs.song_chart import song_chart
+    from sequencer.outputs.song.song_chart import song_chart
 
     return song_chart(show.song)
 
@@ -112,15 +112,15 @@ _DRAWN: "dict[str, Callable[[Staged, tuple[float, float]], Figure]]" = {
 
 
 def _required(show: Staged) -> float:
-    from sequencer.checks.rule_distances import required_distances
-    from sequencer.show.house_rules import rules_of
+    from sequencer.checks.distances.rule_distances import required_distances
+    from sequencer.safety.house_rules import rules_of
 
     return required_distances(show, rules_of(show)).performers
 
 
 def _closest_moment(show: Staged, span: tuple[float, float]) -> tuple[str, float]:
     """Where two come closest; with one performer, or nobody near, the start."""
-    from sequencer.motion.approach import approaches
+    from sequencer.motion.clearance.approach import approaches
 
     beat = max(span[0], 0.0)
     if len(show.dancers) > 1:
@@ -132,7 +132,7 @@ def _closest_moment(show: Staged, span: tuple[float, float]) -> tuple[str, float
 
 
 def _span(show: Staged, wanted: Wanted) -> tuple[float, float]:
-    from sequencer.checks.space_mends import span_of
+    from sequencer.checks.distances.space_mends import span_of
 
     start, end = span_of(show)
     if wanted.start is not None:
@@ -148,7 +148,7 @@ def _span(show: Staged, wanted: Wanted) -> tuple[float, float]:
 
 def _beat(show: Staged, text: str, option: str) -> float:
     """Beat coordinate of a moment given on the command line."""
-    from sequencer.show.moments import beat_of
+    from sequencer.staging.moments import beat_of
 
     try:
         moment = parse_moment(text)

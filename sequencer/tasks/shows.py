@@ -9,7 +9,7 @@ from pathlib import Path, PurePath
 from sequencer.errors import InputError, Place
 from sequencer.files import write_text
 from sequencer.findings import Report
-from sequencer.show.staged import Staged
+from sequencer.staging.staged import Staged
 from sequencer.tasks.dancing import Dancing, trials
 from sequencer.timing.song import Song
 
@@ -59,14 +59,14 @@ def click_song(song: Song, track: Path, path: Path) -> None:
     InputError
         If the track cannot be read, or the folder cannot be written.
     """
-    from sequencer.outputs.clicked import write_clicked
+    from sequencer.outputs.sound.clicked import write_clicked
 
     write_clicked(song, track, path)
 
 
 def song_text(song: Song, track: Path, *, as_json: bool) -> str:
     """What was heard, as JSON or as a summary for people."""
-    from sequencer.outputs import song_report
+    from sequencer.outputs.song import song_report
 
     return song_report.song_json(song, track) if as_json else song_report.song_summary(song)
 
@@ -74,7 +74,7 @@ def song_text(song: Song, track: Path, *, as_json: bool) -> str:
 def draw_song(song: Song, chart: Path) -> None:
     """Write the chart of what was heard, as PNG, SVG or PDF by the file's ending."""
     from sequencer.outputs.figures import write_figure
-    from sequencer.outputs.song_chart import song_chart
+    from sequencer.outputs.song.song_chart import song_chart
 
     write_figure(song_chart(song), chart)
 
@@ -145,7 +145,7 @@ def stage_show(
         If the show or its track cannot be used.
     """
     from sequencer.show.reading import read_show
-    from sequencer.show.timeline import staged
+    from sequencer.staging.timeline import staged
 
     read = read_show(path)
     track = path.parent / read.show.track.file
@@ -200,7 +200,7 @@ def check_show(
 
 def report_text(report: Report, *, as_json: bool, width: int = 100) -> str:
     """Findings and clearances, as JSON or as a table for people."""
-    from sequencer.outputs import report as printed
+    from sequencer.outputs.report import printed
 
     return printed.report_json(report) if as_json else printed.report_table(report, width=width)
 
@@ -289,8 +289,8 @@ def write_rehearsal(
         If the show or its track cannot be used, or the folder cannot be written.
     """
     from sequencer.checks.suite import checked
-    from sequencer.outputs.counts import Mix
-    from sequencer.outputs.exports import Wanted, write_exports
+    from sequencer.outputs.exports.folder import Wanted, write_exports
+    from sequencer.outputs.sound.counts import Mix
 
     show = stage_show(path, without_track=True, progress=progress)
     report = checked(show, progress=progress)
@@ -308,7 +308,7 @@ def trace_show(path: Path, *, rate: float, progress: Progress | None = None) -> 
     InputError
         If the show or its track cannot be used.
     """
-    from sequencer.outputs.trace import trace_csv
+    from sequencer.outputs.exports.trace import trace_csv
 
     return trace_csv(stage_show(path, progress=progress), rate=rate)
 

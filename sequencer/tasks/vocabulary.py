@@ -11,8 +11,8 @@ from sequencer.errors import InputError, Place
 
 if TYPE_CHECKING:
     from sequencer.geometry.bodies import Body
-    from sequencer.motion.props import PropKind
-    from sequencer.outputs.one_pattern import OnePattern
+    from sequencer.motion.props.prop import PropKind
+    from sequencer.outputs.patterns.one_pattern import OnePattern
     from sequencer.show.pattern_book import Book
     from sequencer.tasks.shows import Progress
 
@@ -33,7 +33,7 @@ def list_text(
     InputError
         If the family is not known.
     """
-    from sequencer.outputs import pattern_cards
+    from sequencer.outputs.patterns import pattern_cards
 
     book = book_from(file)
     _check_family(family, book)
@@ -77,7 +77,7 @@ def one_of(name: str, asked: Asked) -> "OnePattern":
     InputError
         If the pattern, a parameter or the stature is not known, or out of range.
     """
-    from sequencer.outputs.one_pattern import one_pattern
+    from sequencer.outputs.patterns.one_pattern import one_pattern
 
     book, body = book_from(asked.file), body_of(asked.stature)
     with _named(name):
@@ -96,7 +96,7 @@ def body_of(stature: str | None) -> "Body":
         If it is no length, or nobody is so tall.
     """
     from sequencer.geometry.bodies import Body
-    from sequencer.motion.rows import STATURE
+    from sequencer.motion.patterns.samples import STATURE
     from sequencer.units import LENGTHS, quantity
 
     try:
@@ -115,7 +115,7 @@ def card_text(name: str, asked: Asked | None = None, *, as_json: bool = False) -
     InputError
         If the pattern, a parameter or the stature is not known, or out of range.
     """
-    from sequencer.outputs import pattern_cards
+    from sequencer.outputs.patterns import pattern_cards
 
     one = one_of(name, asked or Asked())
     return _json(pattern_cards.card_record(one)) if as_json else pattern_cards.card_text(one)
@@ -129,7 +129,7 @@ def steps_text(name: str, asked: Asked | None = None, *, as_json: bool = False) 
     InputError
         If the pattern is no toroid, or it, a parameter or the stature is not known.
     """
-    from sequencer.outputs import pattern_cards
+    from sequencer.outputs.patterns import pattern_cards
 
     one = one_of(name, asked or Asked())
     with _named(name):
@@ -140,8 +140,8 @@ def steps_text(name: str, asked: Asked | None = None, *, as_json: bool = False) 
 
 def joins_text(*, file: Path | None = None, as_json: bool = False) -> str:
     """Verdicts of every ordered pair of the vocabulary."""
-    from sequencer.motion.matrix import join_matrix
-    from sequencer.outputs import pattern_cards
+    from sequencer.motion.trajectories.join_matrix import join_matrix
+    from sequencer.outputs.patterns import pattern_cards
 
     matrix = join_matrix(book_from(file))
     if as_json:
@@ -171,11 +171,11 @@ def draw(name: str, path: Path, asked: Asked | None = None, *, steps: bool = Fal
     one = one_of(name, asked or Asked())
     with _named(name):
         if steps:
-            from sequencer.outputs.pattern_steps import steps_figure
+            from sequencer.outputs.patterns.pattern_steps import steps_figure
 
             figure = steps_figure(one)
         else:
-            from sequencer.outputs.pattern_drawing import pattern_figure
+            from sequencer.outputs.patterns.pattern_drawing import pattern_figure
 
             figure = pattern_figure(one)
     write_figure(figure, path)
@@ -189,9 +189,9 @@ def draw_joins(path: Path, *, file: Path | None = None) -> None:
     InputError
         If the file cannot be written.
     """
-    from sequencer.motion.matrix import join_matrix
+    from sequencer.motion.trajectories.join_matrix import join_matrix
     from sequencer.outputs.figures import write_figure
-    from sequencer.outputs.join_chart import join_chart
+    from sequencer.outputs.patterns.join_chart import join_chart
 
     write_figure(join_chart(join_matrix(book_from(file))), path)
 
@@ -212,9 +212,9 @@ def draw_all(
     InputError
         If no pattern is left, the family or the stature is not known, or the file cannot be written.
     """
-    from sequencer.outputs.contact_sheet import BODIES, contact_sheet
     from sequencer.outputs.figures import check_kind, write_pages
-    from sequencer.outputs.pattern_cards import chosen_patterns
+    from sequencer.outputs.patterns.contact_sheet import BODIES, contact_sheet
+    from sequencer.outputs.patterns.pattern_cards import chosen_patterns
 
     own = asked or Asked()
     check_kind(path)
@@ -263,7 +263,7 @@ def trace_pattern(
     InputError
         If the pattern or a parameter is not known, or out of range.
     """
-    from sequencer.outputs.trace import pattern_csv
+    from sequencer.outputs.exports.trace import pattern_csv
 
     book = book_from(file)
     with _named(name):
@@ -274,8 +274,8 @@ def trace_pattern(
 
 def laws_text(*, as_json: bool = False) -> str:
     """The kinds of law that a pattern of one's own may name, with their parameters."""
-    from sequencer.motion.kinds import law_kinds
-    from sequencer.outputs import pattern_cards
+    from sequencer.motion.patterns.law_kinds import law_kinds
+    from sequencer.outputs.patterns import pattern_cards
 
     kinds = law_kinds()
     if as_json:
@@ -293,7 +293,7 @@ def book_from(file: Path | None) -> "Book":
     InputError
         If the file cannot be read, holds no patterns, or one does not fit.
     """
-    from sequencer.motion.library import patterns
+    from sequencer.motion.patterns.library import patterns
     from sequencer.show.pattern_book import book_from_file
 
     return patterns() if file is None else book_from_file(file)

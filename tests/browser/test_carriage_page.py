@@ -9,8 +9,8 @@ import pytest
 
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import UPRIGHT, Posture
-from sequencer.motion.arms import given_shoulder
-from sequencer.motion.carriage import Carriage, Held
+from sequencer.motion.laws.carriage import Carriage, Held
+from sequencer.motion.performers.arms import given_shoulder
 
 BODIES = Body(stature=1.7), Body(stature=1.8, seated=True), Body(stature=1.7)
 WAYS = (
@@ -30,9 +30,9 @@ def way(k):
 
 @pytest.fixture(scope="module")
 def swaying(dance, tmp_path_factory):
-    from sequencer.outputs.one_pattern import one_pattern
-    from sequencer.outputs.rehearsal.document import cast_document
+    from sequencer.outputs.patterns.one_pattern import one_pattern
     from sequencer.outputs.rehearsal.page import page_from_document
+    from sequencer.outputs.rehearsal.page_data import cast_document
     from sequencer.outputs.rehearsal.pattern import pattern_document
     from sequencer.outputs.rehearsal.sound import silent
 
@@ -58,7 +58,7 @@ def swaying(dance, tmp_path_factory):
 @pytest.mark.parametrize("kind", ["browser", "flat_browser"])
 def test_distances_are_those_of_the_moved_shoulders(request, swaying, opened, kind):
     """Every pair at 40 instants, some of them in the middle of a passage, within 4 mm of the checks'."""
-    from sequencer.motion.closest import closest
+    from sequencer.motion.clearance.nearest import closest
 
     cast, path = swaying
     moved = 0.0

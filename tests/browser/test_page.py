@@ -42,7 +42,7 @@ def test_positions_are_those_of_trace(browser, quartet, opened):
     """At 50 instants all hands and heads lie within 2 mm of the rows that `trace` prints."""
     import pandas as pd
 
-    from sequencer.outputs.trace import trace_csv
+    from sequencer.outputs.exports.trace import trace_csv
 
     rows = pd.read_csv(io.StringIO(trace_csv(quartet.staged, rate=20.0)))
     seconds = sorted(rows["seconds"].unique())[7 :: len(rows["seconds"].unique()) // 50][:50]
@@ -63,7 +63,7 @@ def test_positions_are_those_of_trace(browser, quartet, opened):
 
 def test_distances_are_those_of_the_checks(browser, quartet, opened):
     """Every pair at 40 instants, against the nearest parts that the checks name; poses may be 2 mm off."""
-    from sequencer.motion.closest import closest
+    from sequencer.motion.clearance.nearest import closest
 
     dancers = quartet.staged.dancers
     seconds = np.linspace(3.0, quartet.staged.song.duration - 1.0, 40)
@@ -398,8 +398,8 @@ def test_nothing_of_a_hostile_show_becomes_markup(browser, rounds, opened, tmp_p
     from dataclasses import replace
 
     from sequencer.findings import Finding, Report
-    from sequencer.outputs.rehearsal.document import show_document
     from sequencer.outputs.rehearsal.page import page_from_document
+    from sequencer.outputs.rehearsal.page_data import show_document
     from sequencer.outputs.rehearsal.sound import silent
 
     text = rounds.ROUND.replace("title: Lantern Round", f"title: '{EVIL}'")
@@ -449,7 +449,7 @@ def test_only_the_page_s_own_script_may_run(browser, quartet, opened):
 
 
 def test_a_pattern_is_stepped_through_its_stations(browser, opened, tmp_path):
-    from sequencer.outputs.one_pattern import one_pattern
+    from sequencer.outputs.patterns.one_pattern import one_pattern
     from sequencer.outputs.rehearsal.pattern import pattern_page
 
     path = tmp_path / "pattern.html"

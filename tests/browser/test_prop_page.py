@@ -6,11 +6,11 @@ import numpy as np
 import pytest
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.course import Course, Span
-from sequencer.motion.dancer import Dancer
-from sequencer.motion.floor import FloorPath, Move
-from sequencer.motion.library import law_for
-from sequencer.motion.props import Prop
+from sequencer.motion.patterns.library import law_for
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.trajectory import Course, Span
 
 STAFF = Prop(kind="staff", length=0.8, behind=0.6, mass=0.8, wick_radius=0.04, flame_reach=0.3)
 FAN = Prop(
@@ -47,9 +47,9 @@ def _dancer(name, x, props, pattern):
 
 @pytest.fixture(scope="module")
 def shapes(tmp_path_factory):
-    from sequencer.outputs.one_pattern import one_pattern
-    from sequencer.outputs.rehearsal.document import cast_document
+    from sequencer.outputs.patterns.one_pattern import one_pattern
     from sequencer.outputs.rehearsal.page import page_from_document
+    from sequencer.outputs.rehearsal.page_data import cast_document
     from sequencer.outputs.rehearsal.pattern import pattern_document
     from sequencer.outputs.rehearsal.sound import silent
 

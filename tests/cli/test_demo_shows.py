@@ -201,7 +201,7 @@ def _held(name, text):
     assert text == path.read_text(encoding="utf-8")
 
 
-@pytest.mark.parametrize("name", (*CLEAN, "wrong_turns"))
+@pytest.mark.parametrize("name", [*CLEAN, "wrong_turns"])
 def test_the_report_is_unchanged(reports, name):
     """Change detectors: what a change of the house's rooms or words must leave as it was."""
     report = {**reports[name][1], "show": name}
@@ -209,12 +209,12 @@ def test_the_report_is_unchanged(reports, name):
     _held(f"{name}.json", json.dumps(_unworded(report), indent=1) + "\n")
 
 
-@pytest.mark.parametrize("name", (*CLEAN, "wrong_turns"))
+@pytest.mark.parametrize("name", [*CLEAN, "wrong_turns"])
 def test_the_trace_is_unchanged(name):
     _held(f"{name}.trace.csv", _run("trace", SHOWS / f"{name}.yaml", "--rate", "1").stdout)
 
 
-@pytest.mark.parametrize("name", (*CLEAN, "wrong_turns"))
+@pytest.mark.parametrize("name", [*CLEAN, "wrong_turns"])
 def test_cues_and_timetable_are_unchanged(name, tmp_path):
     only = [word for part in ("midi", "timetable") for word in ("--only", part)]
     _run("rehearse", SHOWS / f"{name}.yaml", *only, "--out", tmp_path)

@@ -21,7 +21,7 @@ def test_rows_are_in_order_and_unique():
 def test_documented_codes_stand_in_the_checks():
     words = {
         node.value
-        for path in (ROOT / "sequencer" / "checks").glob("*.py")
+        for path in (ROOT / "sequencer" / "checks").rglob("*.py")
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
         if isinstance(node, ast.Constant)
         and isinstance(node.value, str)
@@ -33,7 +33,7 @@ def test_documented_codes_stand_in_the_checks():
 
 def test_codes_given_by_checks_are_documented():
     given = set()
-    for path in (ROOT / "sequencer" / "checks").glob("*.py"):
+    for path in (ROOT / "sequencer" / "checks").rglob("*.py"):
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
             if isinstance(node, ast.keyword) and node.arg == "code":
                 given |= {

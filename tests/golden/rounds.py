@@ -6,7 +6,7 @@ import numpy as np
 
 from sequencer.findings import Clearance, Finding, Report
 from sequencer.show.reading import read_show
-from sequencer.show.timeline import staged
+from sequencer.staging.timeline import staged
 from sequencer.timing.song import Section, Song
 
 LABELS = ("intro", "verse", "refrain", "verse", "refrain", "break", "refrain", "end")

@@ -8,8 +8,8 @@ from numpy.testing import assert_allclose
 
 from sequencer.geometry.certified import Sample, search
 from sequencer.geometry.distances import segment_segment
-from sequencer.motion.approach import approaches
-from sequencer.motion.floor import FloorPath, Move
+from sequencer.motion.clearance.approach import approaches
+from sequencer.motion.performers.walks import FloorPath, Move
 
 coordinate = st.one_of(
     st.floats(-3, 3), st.sampled_from([0.0, 1.0, -1.0, 1e-9, 1e-5, 0.5, 1 + 1e-12])

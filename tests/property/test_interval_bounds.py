@@ -11,11 +11,11 @@ import pytest
 
 from sequencer.geometry.prisms import Prism, plane
 from sequencer.geometry.regions import Region
-from sequencer.motion.cells import cells
-from sequencer.motion.floor import Move
-from sequencer.motion.pair_kernel import PairKernel
-from sequencer.motion.parts import Leeway
-from sequencer.motion.surroundings import _Kernel
+from sequencer.motion.clearance.fixtures import _Kernel
+from sequencer.motion.clearance.grid import cells
+from sequencer.motion.clearance.pair_kernel import PairKernel
+from sequencer.motion.performers.parts import Leeway
+from sequencer.motion.performers.walks import Move
 
 
 @pytest.mark.parametrize("seed", range(2))

@@ -9,14 +9,14 @@ from hypothesis import strategies as st
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.carriage import beyond_upright
-from sequencer.motion.course import Course, Span
-from sequencer.motion.joining import Tolerances, gap_between
-from sequencer.motion.library import law_for, patterns
-from sequencer.motion.links import link
-from sequencer.motion.rests import rest
-from sequencer.motion.rooms import Room
-from sequencer.motion.sequence import assembled
+from sequencer.motion.laws.carriage import beyond_upright
+from sequencer.motion.patterns.library import law_for, patterns
+from sequencer.motion.trajectories.assembly import assembled
+from sequencer.motion.trajectories.joining import Tolerances, gap_between
+from sequencer.motion.trajectories.link_limits import Room
+from sequencer.motion.trajectories.links import link
+from sequencer.motion.trajectories.rests import rest
+from sequencer.motion.trajectories.trajectory import Course, Span
 
 BODY = Body(stature=1.7)
 ROOM = Room(body=BODY, side="right", length=0.55)

@@ -8,9 +8,9 @@ from hypothesis import strategies as st
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.hands import Retimed, mirrored, shifted
-from sequencer.motion.library import cycle_beats, law_for, patterns
-from sequencer.motion.toroid import bend_angle
+from sequencer.motion.laws.transforms import Retimed, mirrored, shifted
+from sequencer.motion.patterns.library import cycle_beats, law_for, patterns
+from sequencer.motion.patterns.toroid import bend_angle
 
 BODY = Body(stature=1.7)
 FIELDS = (

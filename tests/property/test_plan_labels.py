@@ -11,10 +11,10 @@ from hypothesis import strategies as st
 from reportlab.pdfgen.canvas import Canvas
 
 from sequencer.findings import Report
-from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.formations import scene_of
-from sequencer.outputs.sheets.placing import free_place, is_free, overlap
-from sequencer.outputs.sheets.plan import StagePlan
+from sequencer.outputs.sheets.page.free_room import free_place, is_free, overlap
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.formation_plans import scene_of
+from sequencer.outputs.sheets.parts.plan import StagePlan
 
 PLACE = st.tuples(st.floats(-7, 7), st.floats(0.2, 9))
 SHOW = """

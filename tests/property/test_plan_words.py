@@ -17,8 +17,8 @@ from sequencer.geometry.regions import (
     round_stage,
     thrust,
 )
-from sequencer.outputs.plan_charts import formation_strip
-from sequencer.outputs.stage_plan import PlanPicture, stage_plan
+from sequencer.outputs.plans.plan_charts import formation_strip
+from sequencer.outputs.plans.stage_plan import PlanPicture, stage_plan
 from sequencer.timing.tempo import TempoMap
 
 HOLED = Region(((-9, 0), (9, 0), (9, 12), (-9, 12)), holes=(((-1, 5), (1, 5), (1, 7), (-1, 7)),))

@@ -10,14 +10,20 @@ from hypothesis import strategies as st
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.course import Course, Span
-from sequencer.motion.dancer import Dancer
-from sequencer.motion.feasibility import body_gap, props_gap, shape_of, speeds_of, stretches
-from sequencer.motion.floor import FloorPath, Move
-from sequencer.motion.hands import mirrored
-from sequencer.motion.library import law_for
-from sequencer.motion.parts import FRONT_PARTS, N_POINTS, PARTS
-from sequencer.motion.props import KINDS, Prop
+from sequencer.motion.laws.transforms import mirrored
+from sequencer.motion.patterns.library import law_for
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.feasibility import (
+    body_gap,
+    props_gap,
+    shape_of,
+    speeds_of,
+    stretches,
+)
+from sequencer.motion.performers.parts import FRONT_PARTS, N_POINTS, PARTS
+from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.props.prop import KINDS, Prop
+from sequencer.motion.trajectories.trajectory import Course, Span
 
 BODY = Body(stature=1.72)
 NAMES = ("pro-bend-4", "anti-bend-3", "buzzsaw", "two-beat-weave", "extension", "corkscrew")

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 
-from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.furniture import document_bytes
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.furniture import document_bytes
 from sequencer.outputs.sheets.writing import sheets_of
 
 SIZES = st.fixed_dictionaries(

@@ -3,9 +3,9 @@
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from sequencer.motion.floor import FloorPath, Move
-from sequencer.motion.following import Followed
-from sequencer.show.watch import Duty, watch_plan
+from sequencer.motion.clearance.to_posts import Followed
+from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.safety.watching import Duty, watch_plan
 
 PLACE = st.tuples(st.floats(-8, 8), st.floats(-8, 8))
 

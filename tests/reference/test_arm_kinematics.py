@@ -7,8 +7,8 @@ from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import Posture
-from sequencer.motion.arms import UPPER, elbow, given_shoulder, shoulder_gives
-from sequencer.motion.carriage import Carriage, Held, beyond_upright
+from sequencer.motion.laws.carriage import Carriage, Held, beyond_upright
+from sequencer.motion.performers.arms import UPPER, elbow, given_shoulder, shoulder_gives
 
 ikpy = pytest.importorskip("ikpy.chain")
 link = pytest.importorskip("ikpy.link")

@@ -9,12 +9,12 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.checks.boundaries import audience_distance
-from sequencer.checks.requirements import Requirements
+from sequencer.checks.distances.boundaries import audience_distance
+from sequencer.checks.distances.requirements import Requirements
 from sequencer.geometry.prisms import Prism
 from sequencer.geometry.regions import AudienceEdge
-from sequencer.motion.cells import cells
-from sequencer.motion.surroundings import encounters
+from sequencer.motion.clearance.fixtures import encounters
+from sequencer.motion.clearance.grid import cells
 
 FOOT = 0.3048
 

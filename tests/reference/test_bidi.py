@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from sequencer.outputs.sheets.bidi import base_level, levels, visual_order
+from sequencer.outputs.sheets.page.bidi import base_level, levels, visual_order
 
 CASES = [
     line.split(";")

@@ -6,12 +6,12 @@ from dataclasses import replace
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.checks.boundaries import ceiling_needed
-from sequencer.checks.requirements import Requirements
+from sequencer.checks.distances.boundaries import ceiling_needed
+from sequencer.checks.distances.requirements import Requirements
 from sequencer.geometry.bodies import SURVEY, Body
-from sequencer.motion.dancer import Dancer
-from sequencer.motion.floor import FloorPath
-from sequencer.motion.props import Prop
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.props.prop import Prop
 
 MM = 1e-3
 

@@ -10,8 +10,8 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.motion.approach import approaches
-from sequencer.motion.parts import PARTS
+from sequencer.motion.clearance.approach import approaches
+from sequencer.motion.performers.parts import PARTS
 
 WICK, TETHER, HAND = 0.05, 0.6, 0.25
 

@@ -8,7 +8,7 @@ detector's own hop is 5.8 ms, hence 15 ms; the sample itself is checked in the u
 import numpy as np
 import pytest
 
-from sequencer.outputs.counts import Mix, count_track
+from sequencer.outputs.sound.counts import Mix, count_track
 
 RATE = 22_050
 

@@ -11,7 +11,7 @@ import numpy as np
 import pytest
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.library import law_for
+from sequencer.motion.patterns.library import law_for
 
 G = 9.80  # [m/s²] as the textbook takes it
 

@@ -3,7 +3,7 @@
 import numpy as np
 from scipy.spatial import cKDTree
 
-from sequencer.motion.approach import approaches
+from sequencer.motion.clearance.approach import approaches
 
 
 def test_only_neighbours_are_sampled(dance):

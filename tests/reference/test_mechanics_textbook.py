@@ -10,11 +10,11 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.chain import Turn
-from sequencer.motion.composed import ComposedLaw, HandPath
-from sequencer.motion.library import law_for
-from sequencer.motion.phases import Wave
-from sequencer.motion.tension import (
+from sequencer.motion.laws.composed import ComposedLaw, HandPath
+from sequencer.motion.laws.phases import Wave
+from sequencer.motion.laws.rotations import Turn
+from sequencer.motion.patterns.library import law_for
+from sequencer.motion.props.tension import (
     GRAVITY,
     farthest_flight,
     force_across,

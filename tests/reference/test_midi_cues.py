@@ -14,7 +14,7 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.outputs.midi import midi_file, write_midi
+from sequencer.outputs.exports.midi import midi_file, write_midi
 
 
 @pytest.fixture(scope="module")

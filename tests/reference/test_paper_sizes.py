@@ -9,7 +9,7 @@ from itertools import pairwise
 import pytest
 
 from sequencer.outputs.sheets.card import PANELS
-from sequencer.outputs.sheets.paper import Page
+from sequencer.outputs.sheets.page.paper import Page
 
 MM = 72 / 25.4
 SERIES = [(841, 1189), (594, 841), (420, 594), (297, 420), (210, 297), (148, 210), (105, 148)]

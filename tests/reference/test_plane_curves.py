@@ -8,7 +8,7 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.planar import closing_cycles, head_path, orbit, orbit_class, petals
+from sequencer.motion.patterns.planar import closing_cycles, head_path, orbit, orbit_class, petals
 
 TAU = np.linspace(0.0, 2 * np.pi, 20_001)  # chord error below 1e-7 of the arc
 

@@ -13,10 +13,10 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.composed import ComposedLaw, HandPath
-from sequencer.motion.library import law_for
-from sequencer.motion.peaks import hardest_pull, hardest_twist
-from sequencer.motion.props import Prop
+from sequencer.motion.laws.composed import ComposedLaw, HandPath
+from sequencer.motion.patterns.library import law_for
+from sequencer.motion.props.peaks import hardest_pull, hardest_twist
+from sequencer.motion.props.prop import Prop
 
 
 def test_rod_about_its_middle_and_its_end():
@@ -95,7 +95,7 @@ def test_torque_of_a_swing_in_closed_form():
 def test_nothing_is_claimed_without_bounds():
     class Unknown(ComposedLaw):
         def bounds(self):
-            from sequencer.motion.law import Bounds
+            from sequencer.motion.laws.law import Bounds
 
             return Bounds(
                 hand_speed=1, hand_acceleration=1, turn_rate=1, turn_acceleration=1, hand_reach=1

@@ -8,15 +8,15 @@ arm and grip overhead of the 95th man, 0.740 m and 2.281 m (Gordon et al. 2014, 
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.checks.boundaries import ceiling_needed
-from sequencer.checks.requirements import Requirements
+from sequencer.checks.distances.boundaries import ceiling_needed
+from sequencer.checks.distances.requirements import Requirements
 from sequencer.geometry.bodies import Body
-from sequencer.motion.composed import ComposedLaw, HandPath
-from sequencer.motion.course import Course, Span
-from sequencer.motion.dancer import Dancer
-from sequencer.motion.floor import FloorPath
-from sequencer.motion.props import Prop
-from sequencer.show.props import usual_prop
+from sequencer.motion.laws.composed import ComposedLaw, HandPath
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.show.prop_records import usual_prop
 
 
 def test_usual_sizes_are_those_of_the_trade():

@@ -5,18 +5,18 @@ Keys in brackets are those of docs/sources.md. A foot is 0.3048 m, a US gallon 3
 
 import pytest
 
-from sequencer.checks.crew import number_findings, role_findings
-from sequencer.checks.equipment import carried_findings
-from sequencer.checks.extinguishers import Placed, extinguisher_findings
-from sequencer.checks.fire import burn_findings
-from sequencer.checks.night import Night
-from sequencer.checks.rules import rule_findings
+from sequencer.checks.fire.burning_time import burn_findings
+from sequencer.checks.fire.crew import number_findings, role_findings
+from sequencer.checks.fire.equipment import carried_findings
+from sequencer.checks.fire.records import Night
+from sequencer.checks.fire.rules import rule_findings
+from sequencer.checks.fire.tools import Placed, extinguisher_findings
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.fuels import fuel
 from sequencer.facts.profiles import profile, profile_names
 from sequencer.facts.rule_book import rule_book
-from sequencer.show.burning import PlannedBurn
-from sequencer.show.watch import Duty
+from sequencer.safety.burning import PlannedBurn
+from sequencer.safety.watching import Duty
 
 FOOT = 0.3048
 GALLON = 3.785411784e-3  # [m³]

@@ -13,8 +13,8 @@ from numpy.testing import assert_allclose
 from scipy.special import ellipe
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.planar import orbit
-from sequencer.motion.toroid import toroid
+from sequencer.motion.patterns.planar import orbit
+from sequencer.motion.patterns.toroid import toroid
 
 BODY = Body(stature=1.7)
 

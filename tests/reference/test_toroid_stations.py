@@ -12,9 +12,9 @@ from numpy.testing import assert_allclose
 from scipy.spatial.transform import Rotation
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.joining import ends
-from sequencer.motion.steps import build_steps
-from sequencer.motion.toroid import bend_angle, toroid
+from sequencer.motion.patterns.build_steps import build_steps
+from sequencer.motion.patterns.toroid import bend_angle, toroid
+from sequencer.motion.trajectories.joining import ends
 
 BODY = Body(stature=1.7)
 TABLE = [

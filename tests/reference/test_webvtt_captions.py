@@ -8,7 +8,7 @@ from itertools import pairwise
 import pytest
 import webvtt
 
-from sequencer.outputs.captions import timestamp, write_captions
+from sequencer.outputs.exports.captions import timestamp, write_captions
 
 
 @pytest.fixture(scope="module")

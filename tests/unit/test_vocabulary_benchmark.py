@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from sequencer.motion.feasibility import GAP_ERROR
-from sequencer.motion.library import patterns
+from sequencer.motion.patterns.library import patterns
+from sequencer.motion.performers.feasibility import GAP_ERROR
 
 SCRIPT = Path(__file__).parents[2] / "benchmarks" / "vocabulary.py"
 

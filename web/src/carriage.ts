@@ -1,4 +1,4 @@
-// How a body gives way: twins of sequencer/geometry/posture.py, motion/carriage.py and motion/arms.py.
+// How a body gives way: twins of sequencer/geometry/posture.py, motion/laws/carriage.py and motion/performers/arms.py.
 import type { Body, Side } from "./document";
 import type { Vec } from "./motion";
 

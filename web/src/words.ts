@@ -1,4 +1,4 @@
-// Planes, stations and times in words; the twin of sequencer/motion/planes.py for planes.
+// Planes, stations and times in words; the twin of sequencer/motion/patterns/planes.py for planes.
 import type { Vec } from "./motion";
 
 const PLANES: [Vec, string][] = [

@@ -22,8 +22,8 @@ from numpy.typing import NDArray
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
-from sequencer.motion.dancer import Dancer, PropCourse
-from sequencer.motion.floor import FloorPath
+from sequencer.motion.performers.dancer import Dancer, PropCourse
+from sequencer.motion.performers.walks import FloorPath
 
 Shorts = NDArray[np.int16]
 

@@ -16,9 +16,9 @@ from pathlib import Path
 
 from sequencer.files import write_text
 from sequencer.findings import Report
-from sequencer.outputs.rehearsal.document import Document, show_document
+from sequencer.outputs.rehearsal.page_data import Document, show_document
 from sequencer.outputs.rehearsal.sound import Sound
-from sequencer.show.staged import Staged
+from sequencer.staging.staged import Staged
 
 _ASSETS = files("sequencer.outputs.rehearsal") / "assets"
 

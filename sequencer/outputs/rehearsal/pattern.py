@@ -1,14 +1,19 @@
 """The rehearsal page of one pattern: danced on the spot by one performer, with steps through its stations."""
 
 from sequencer.geometry.bodies import Side
-from sequencer.motion.course import Course, Span
-from sequencer.motion.dancer import Dancer
-from sequencer.motion.floor import FloorPath
-from sequencer.outputs.block_words import parameters_text
-from sequencer.outputs.fit_words import body_words, cycle_words, number_words, values_words, verdict
-from sequencer.outputs.one_pattern import OnePattern
-from sequencer.outputs.posture_words import posture_words, widest_gives
-from sequencer.outputs.rehearsal.document import (
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.outputs.patterns.fit_words import (
+    body_words,
+    cycle_words,
+    number_words,
+    values_words,
+    verdict,
+)
+from sequencer.outputs.patterns.one_pattern import OnePattern
+from sequencer.outputs.rehearsal.page import page_from_document
+from sequencer.outputs.rehearsal.page_data import (
     FORMAT,
     MARGIN,
     STATED_ERROR,
@@ -16,8 +21,9 @@ from sequencer.outputs.rehearsal.document import (
     cast_document,
     tempo_document,
 )
-from sequencer.outputs.rehearsal.page import page_from_document
 from sequencer.outputs.rehearsal.sound import silent
+from sequencer.outputs.words.block_words import parameters_text
+from sequencer.outputs.words.posture_words import posture_words, widest_gives
 from sequencer.timing.tempo import TempoMap
 
 LONGEST = 64  # beats of a pattern that never comes home

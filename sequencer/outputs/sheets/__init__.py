@@ -4,7 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from sequencer.findings import Report
-from sequencer.show.staged import Staged
+from sequencer.staging.staged import Staged
 
 
 def write_sheets(

@@ -8,16 +8,10 @@ from math import hypot
 
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
-from sequencer.outputs.sheets.blocks import Cell, Disc, grid, head_cell, heading
-from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.formations import is_crowded, scene_of, ways_to
-from sequencer.outputs.sheets.furniture import Sheet
-from sequencer.outputs.sheets.notices import cautions_block, findings_block, notes_block, opening
-from sequencer.outputs.sheets.paper import CUE, INK, SMALL, SOFT, TEXT, Page
-from sequencer.outputs.sheets.plan import StagePlan
-from sequencer.outputs.sheets.prose import Prose, Span
-from sequencer.outputs.sheets.scene import way_length
-from sequencer.outputs.sheets.wording import (
+from sequencer.outputs.sheets.page.elements import Cell, Disc, grid, head_cell, heading
+from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT, Page
+from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.wording import (
     NB,
     brief,
     clock,
@@ -26,7 +20,18 @@ from sequencer.outputs.sheets.wording import (
     place_words,
     plural,
 )
-from sequencer.outputs.timeline_strip import TimelineStrip
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.formation_plans import is_crowded, scene_of, ways_to
+from sequencer.outputs.sheets.parts.furniture import Sheet
+from sequencer.outputs.sheets.parts.notices import (
+    cautions_block,
+    findings_block,
+    notes_block,
+    opening,
+)
+from sequencer.outputs.sheets.parts.plan import StagePlan
+from sequencer.outputs.sheets.parts.scene import way_length
+from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 
 _STOP = "You: stop everybody with the agreed call, see that each puts out, count heads upstage of the line."
 

@@ -13,13 +13,10 @@ from typing import Any
 from reportlab.platypus import Flowable, PageBreak
 
 from sequencer.facts.cautions import page_one
-from sequencer.outputs.sheets.blocks import LitMark, fitted, grid, kicker
-from sequencer.outputs.sheets.cues import Cue, cues_of
-from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.furniture import Sheet, stripes
-from sequencer.outputs.sheets.letters import Face, clipped
-from sequencer.outputs.sheets.marking import ChangesNote
-from sequencer.outputs.sheets.paper import (
+from sequencer.outputs.sheets.page.elements import LitMark, fitted, grid, kicker
+from sequencer.outputs.sheets.page.letters import Face, clipped
+from sequencer.outputs.sheets.page.marking import ChangesNote
+from sequencer.outputs.sheets.page.paper import (
     CUE,
     HEAD,
     INK,
@@ -33,11 +30,14 @@ from sequencer.outputs.sheets.paper import (
     TINY,
     Page,
 )
-from sequencer.outputs.sheets.prose import Prose, Span, one_line
-from sequencer.outputs.sheets.signs import stop_mark
-from sequencer.outputs.sheets.wording import brief, clock, number, place_words
-from sequencer.show.circumstances import cautions_of
-from sequencer.show.night import agreed_on_stop
+from sequencer.outputs.sheets.page.pictograms import stop_mark
+from sequencer.outputs.sheets.page.prose import Prose, Span, one_line
+from sequencer.outputs.sheets.page.wording import brief, clock, number, place_words
+from sequencer.outputs.sheets.parts.cues import Cue, cues_of
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.furniture import Sheet, stripes
+from sequencer.safety.circumstances import cautions_of
+from sequencer.safety.run_of_night import agreed_on_stop
 
 PANELS = 8
 _PAD = 21.0  # of a panel: what home printers leave white, and a thumb

@@ -9,24 +9,12 @@ from functools import partial
 from reportlab.platypus import CondPageBreak, Flowable, PageBreak, Spacer
 
 from sequencer.facts.sources import Range
-from sequencer.outputs.sheets.audience import audience_block
-from sequencer.outputs.sheets.blocks import Cell, grid, head_cell, heading
-from sequencer.outputs.sheets.cues import place_at
-from sequencer.outputs.sheets.distances import distances_block
-from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.emergency import emergency_block
-from sequencer.outputs.sheets.formations import scene_of
-from sequencer.outputs.sheets.fuel import litres, soaks
-from sequencer.outputs.sheets.furniture import Sheet
-from sequencer.outputs.sheets.holding import held_words
-from sequencer.outputs.sheets.night import stop_block
-from sequencer.outputs.sheets.notices import cautions_block, findings_block, notes_block, opening
-from sequencer.outputs.sheets.paper import CUE, INK, SMALL, SOFT, TEXT, TINY, Page
-from sequencer.outputs.sheets.plan import StagePlan
-from sequencer.outputs.sheets.prose import Prose, Span
-from sequencer.outputs.sheets.rows import watch_cell, when_cell, who_cell
-from sequencer.outputs.sheets.safety import STOP_CREW, hazards_block, passes_block, posts_block
-from sequencer.outputs.sheets.wording import (
+from sequencer.outputs.sheets.fuel_sheet import litres, soaks
+from sequencer.outputs.sheets.night_sheet import stop_block
+from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading
+from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT, TINY, Page
+from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.wording import (
     NB,
     brief,
     clock,
@@ -35,9 +23,31 @@ from sequencer.outputs.sheets.wording import (
     place_words,
     span_seconds,
 )
-from sequencer.show.burning import known_fuel
+from sequencer.outputs.sheets.parts.audience import audience_block
+from sequencer.outputs.sheets.parts.cells import watch_cell, when_cell, who_cell
+from sequencer.outputs.sheets.parts.cues import place_at
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.emergency import emergency_block
+from sequencer.outputs.sheets.parts.formation_plans import scene_of
+from sequencer.outputs.sheets.parts.furniture import Sheet
+from sequencer.outputs.sheets.parts.holding import held_words
+from sequencer.outputs.sheets.parts.kept_distances import distances_block
+from sequencer.outputs.sheets.parts.notices import (
+    cautions_block,
+    findings_block,
+    notes_block,
+    opening,
+)
+from sequencer.outputs.sheets.parts.plan import StagePlan
+from sequencer.outputs.sheets.safety_sheet import (
+    STOP_CREW,
+    hazards_block,
+    passes_block,
+    posts_block,
+)
+from sequencer.safety.burning import known_fuel
+from sequencer.safety.run_of_night import run_of_the_night
 from sequencer.show.model import Dancer
-from sequencer.show.night import run_of_the_night
 
 SCALES = (
     20,

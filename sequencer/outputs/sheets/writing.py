@@ -12,23 +12,23 @@ from reportlab.platypus import Flowable
 from sequencer.findings import Report
 from sequencer.outputs.sheets.book import book_sheet
 from sequencer.outputs.sheets.card import card_sheet
-from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.fuel import fuel_sheet
-from sequencer.outputs.sheets.furniture import Sheet, document_bytes
-from sequencer.outputs.sheets.letters import with_type
-from sequencer.outputs.sheets.marking import marked
-from sequencer.outputs.sheets.night import night_sheet
-from sequencer.outputs.sheets.operator import operator_sheet
-from sequencer.outputs.sheets.own_type import read_type
+from sequencer.outputs.sheets.fuel_sheet import fuel_sheet
+from sequencer.outputs.sheets.night_sheet import night_sheet
+from sequencer.outputs.sheets.operator_sheet import operator_sheet
 from sequencer.outputs.sheets.packet import packet_sheet
-from sequencer.outputs.sheets.paper import SIZES, Page, PaperName
-from sequencer.outputs.sheets.performer import performer_sheet
-from sequencer.outputs.sheets.post import post_sheet
+from sequencer.outputs.sheets.page.letters import with_type
+from sequencer.outputs.sheets.page.marking import marked
+from sequencer.outputs.sheets.page.own_type import read_type
+from sequencer.outputs.sheets.page.paper import SIZES, Page, PaperName
+from sequencer.outputs.sheets.page.wording import slug
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.furniture import Sheet, document_bytes
+from sequencer.outputs.sheets.performer_sheet import performer_sheet
+from sequencer.outputs.sheets.post_sheet import post_sheet
 from sequencer.outputs.sheets.print_list import write_print
-from sequencer.outputs.sheets.safety import safety_sheet
-from sequencer.outputs.sheets.steps import steps_sheet, toroids
-from sequencer.outputs.sheets.wording import slug
-from sequencer.show.staged import Staged
+from sequencer.outputs.sheets.safety_sheet import safety_sheet
+from sequencer.outputs.sheets.steps_sheet import steps_sheet, toroids
+from sequencer.staging.staged import Staged
 
 
 def write(

@@ -10,8 +10,8 @@ from sequencer.geometry.bodies import Body
 from sequencer.geometry.distances import segment_segment
 from sequencer.geometry.posture import USED, capsule_ends, in_column
 from sequencer.geometry.wheelchair import AXLE, SEAT, WHEEL
-from sequencer.motion.rests import rest
-from sequencer.show.props import Prop
+from sequencer.motion.trajectories.rests import rest
+from sequencer.show.prop_records import Prop
 
 STATURES = (0.8, 1.4, 1.7, 2.1, 2.6)
 LOW, HIGH = (np.array(limits) for limits in zip(*USED.values(), strict=True))

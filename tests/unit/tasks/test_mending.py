@@ -3,10 +3,10 @@
 import numpy as np
 import pytest
 
-from sequencer.checks.join_mends import failing
+from sequencer.checks.dance.join_mends import failing
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
-from sequencer.show.timeline import staged
+from sequencer.staging.timeline import staged
 from sequencer.tasks.mending import mended_joins
 from sequencer.timing.song import Section, Song
 

@@ -1,11 +1,11 @@
 import numpy as np
 import pytest
 
-from sequencer.checks.space_mends import harm_of, standing, too_close
+from sequencer.checks.distances.space_mends import harm_of, standing, too_close
 from sequencer.errors import InputError
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
-from sequencer.show.timeline import staged
+from sequencer.staging.timeline import staged
 from sequencer.tasks.mending import mend_show, mended_spacing
 from sequencer.timing.song import Section, Song
 

@@ -7,7 +7,6 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose, assert_array_equal
 
-from sequencer.outputs.rehearsal.document import cast_document
 from sequencer.outputs.rehearsal.keys import (
     GOAL,
     Track,
@@ -18,6 +17,7 @@ from sequencer.outputs.rehearsal.keys import (
     prop_track,
     read_points,
 )
+from sequencer.outputs.rehearsal.page_data import cast_document
 
 
 @pytest.fixture(scope="module")
@@ -88,7 +88,7 @@ def test_what_is_packed_can_be_unpacked():
 
 
 def test_a_dancer_who_turns_many_times_is_still_drawn(dance):
-    from sequencer.motion.floor import Move
+    from sequencer.motion.performers.walks import Move
 
     spun = dance.dancer(
         moves=[Move(start=8.0, end=16.0, place=(3.0, 3.0), facing=20 * np.pi)], end=64.0
@@ -107,7 +107,7 @@ def test_what_is_too_fast_is_refused(dance):
 
 
 def test_a_large_stage_keeps_the_error_small(dance):
-    from sequencer.motion.floor import Move
+    from sequencer.motion.performers.walks import Move
 
     far = dance.dancer(
         place=(-30.0, 1.0), moves=[Move(start=4.0, end=60.0, place=(30.0, 9.0), facing=0.0)]

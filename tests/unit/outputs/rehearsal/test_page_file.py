@@ -10,8 +10,8 @@ from pathlib import Path
 
 import pytest
 
-from sequencer.outputs.rehearsal.document import show_document
 from sequencer.outputs.rehearsal.page import embedded_json, page_from_document, rehearsal_page
+from sequencer.outputs.rehearsal.page_data import show_document
 from sequencer.outputs.rehearsal.sound import Sound, silent
 
 WEB = Path(__file__).parents[4] / "web"

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from sequencer.outputs.one_pattern import one_pattern
+from sequencer.outputs.patterns.one_pattern import one_pattern
 from sequencer.outputs.rehearsal.pattern import pattern_document, pattern_page
 
 
@@ -38,7 +38,7 @@ def test_a_pattern_without_stations_has_quarters():
 
 
 def test_the_whole_vocabulary_has_a_page():
-    from sequencer.motion.library import patterns
+    from sequencer.motion.patterns.library import patterns
 
     for name in patterns():
         document = pattern_document(one_pattern(name))

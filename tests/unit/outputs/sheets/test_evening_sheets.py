@@ -4,10 +4,10 @@ import pypdf
 import pytest
 
 from sequencer.outputs.sheets import write_sheets
-from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.marking import lines_of
-from sequencer.outputs.sheets.paper import Page
-from sequencer.outputs.sheets.wording import wind_words
+from sequencer.outputs.sheets.page.marking import lines_of
+from sequencer.outputs.sheets.page.paper import Page
+from sequencer.outputs.sheets.page.wording import wind_words
+from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.writing import sheets_of
 
 EVENING = """

@@ -5,10 +5,10 @@ from dataclasses import replace
 import pytest
 
 from sequencer.facts.cautions import cautions, page_one
-from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.furniture import document_bytes
-from sequencer.outputs.sheets.marking import lines_of
-from sequencer.outputs.sheets.paper import Page
+from sequencer.outputs.sheets.page.marking import lines_of
+from sequencer.outputs.sheets.page.paper import Page
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.furniture import document_bytes
 from sequencer.outputs.sheets.writing import sheets_of
 
 KILLS = next(each for each in cautions() if each.key == "can-kill")

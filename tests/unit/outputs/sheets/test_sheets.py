@@ -9,12 +9,12 @@ import pytest
 from sequencer.errors import InputError
 from sequencer.facts.cautions import page_one
 from sequencer.outputs.sheets import write_sheets
-from sequencer.outputs.sheets.blocks import shared
-from sequencer.outputs.sheets.cues import cues_of
-from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.formations import scene_of
 from sequencer.outputs.sheets.packet import POINTS_A_METRE, plan_scale
-from sequencer.outputs.sheets.plan import StagePlan
+from sequencer.outputs.sheets.page.elements import shared
+from sequencer.outputs.sheets.parts.cues import cues_of
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.formation_plans import scene_of
+from sequencer.outputs.sheets.parts.plan import StagePlan
 
 
 @pytest.fixture(scope="module")

@@ -6,9 +6,9 @@ from dataclasses import replace
 import pypdf
 import pytest
 
-from sequencer.outputs.sheets.edition import Edition
-from sequencer.outputs.sheets.furniture import document_bytes
-from sequencer.outputs.sheets.safety import safety_sheet
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.furniture import document_bytes
+from sequencer.outputs.sheets.safety_sheet import safety_sheet
 
 
 @pytest.mark.parametrize("count", [2, 8, 12, 16, 20, 24])

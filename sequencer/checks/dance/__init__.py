@@ -1,0 +1,1 @@
+"""Whether it can be danced: joins, tethers, reach, walks, and a count that was heard."""

@@ -1,0 +1,138 @@
+"""Remedies of joins as changes of the show file, cheapest first; whoever applies one checks it again.
+
+A remedy that sets a parameter, a shift or a length changes values; a link shortens the block before by
+its beats and puts an entry of its own between the two, so that nothing after it moves.
+"""
+
+from dataclasses import dataclass
+from typing import Any
+
+from sequencer.checks.dance.joins import Joint, Meeting, meetings
+from sequencer.motion.trajectories.remedies import Remedy
+from sequencer.show.editing import Change, Insertion
+from sequencer.show.model import Entry, Step
+from sequencer.show.record import Side
+from sequencer.staging.staged import Block, Path, Staged
+
+LEAST_LEFT = 1.0  # [beats] of a block that gives beats to a link
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Edit:
+    """One way to mend a join in the show file."""
+
+    words: str
+    beats_lost: float
+    changes: tuple[Change, ...]
+    insertions: tuple[Insertion, ...] = ()
+
+
+def failing(show: Staged) -> list[Meeting]:
+    """Every boundary that does not join, by beat."""
+    bad = [
+        meeting
+        for dancer in show.dancers
+        for meeting in meetings(show, dancer)
+        if not meeting.joins()
+    ]
+    return sorted(bad, key=lambda meeting: meeting.beat)
+
+
+def edits_for(show: Staged, joint: Joint) -> list[Edit]:
+    """Changes of the show file that may mend a boundary, fewest beats lost first."""
+    found = []
+    for remedy in joint.remedies:
+        edit = _edit(show, joint, remedy)
+        if edit is not None:
+            found.append(edit)
+    return sorted(found, key=lambda edit: edit.beats_lost)
+
+
+def _edit(show: Staged, joint: Joint, remedy: Remedy) -> Edit | None:
+    changes: list[Change] = []
+    insertions: list[Insertion] = []
+    before, after = joint.before, joint.after
+    if remedy.change in ("before", "both"):
+        changes += _set(show, before, joint.side, remedy)
+    if remedy.change in ("after", "both") and not (
+        remedy.change == "both" and before.path == after.path
+    ):
+        changes += _set(show, after, joint.side, remedy)
+    if remedy.change == "shift":
+        changes.append(((*after.path, "shift"), _number(after.shift + remedy.values["shift"])))
+    if remedy.change == "extend":
+        changes += _length(show, before, remedy.values["beats"])
+    if remedy.change == "link":
+        beats = remedy.values["beats"]
+        if before.end - before.start - beats < LEAST_LEFT:
+            return None
+        changes += _length(show, before, before.end - before.start - beats)
+        insertions.append(_link(show, before, beats))
+    if not changes:
+        return None
+    return Edit(
+        words=f"{joint.who}, {show.position(joint.beat)}: {remedy.words}",
+        beats_lost=remedy.beats_lost,
+        changes=tuple(changes),
+        insertions=tuple(insertions),
+    )
+
+
+def step_at(show: Staged, path: Path) -> Step:
+    """The entry or step of the show that a block comes from."""
+    if path[0] == "timeline":
+        return show.show.timeline[int(path[1])]
+    return show.show.phrases[str(path[1])][int(path[2])]
+
+
+def _set(show: Staged, block: Block, side: Side, remedy: Remedy) -> list[Change]:
+    """Parameters of a block set, in the hand's own part where it has one."""
+    step = step_at(show, block.path)
+    own: Side = side
+    if block.mirrored:
+        own = "left" if side == "right" else "right"
+    part = step.left if own == "left" else step.right
+    where: Path = block.path if part is None else (*block.path, own)
+    given = step.parameters if part is None else part.parameters
+    changes: list[Change] = []
+    values = dict(remedy.values)
+    for key in ("cycle", "beats"):  # of the block, not of the pattern
+        if key in values:
+            value = values.pop(key)
+            if key == "beats":
+                changes += _length(show, block, value)
+            else:
+                changes.append(((*block.path, "cycle"), _number(value)))
+    if given:
+        changes += [((*where, "with", key), value) for key, value in values.items()]
+    elif values:
+        changes.append(((*where, "with"), values))
+    return changes
+
+
+def _length(show: Staged, block: Block, beats: float) -> list[Change]:
+    """A block's length set; unchanged lengths change nothing."""
+    step = step_at(show, block.path)
+    if abs(beats - (block.end - block.start)) < 1e-9:
+        return []
+    changes: list[Change] = [((*block.path, "beats"), _number(beats / step.repeat))]
+    if step.cycles is not None:
+        changes.append(((*block.path, "cycles"), None))
+    if isinstance(step, Entry) and step.until is not None:
+        changes.append(((*block.path, "until"), None))
+    return changes
+
+
+def _link(show: Staged, before: Block, beats: float) -> Insertion:
+    step = step_at(show, before.path)
+    entry: dict[str, Any] = {"link": True, "beats": _number(beats)}
+    if isinstance(step, Entry):
+        if "all" not in step.who:
+            entry = {"who": list(step.who) if len(step.who) > 1 else step.who[0], **entry}
+        if step.canon is not None:
+            entry["canon"] = _number(step.canon)
+    return before.path[:-1], int(before.path[-1]) + 1, entry
+
+
+def _number(value: float) -> float | int:
+    return int(value) if float(value).is_integer() else round(float(value), 6)

@@ -1,0 +1,293 @@
+"""Whether each block passes into the next: the verdict at every boundary, for both hands.
+
+Verdicts come from `motion.trajectories.joining`, remedies from `motion.trajectories.remedies`; here they become findings. Where
+blocks do not touch, the link that fills the gap is held against the same limits as a remedy's.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Any
+
+from sequencer.checks.outcome import Outcome
+from sequencer.findings import Finding, Severity
+from sequencer.geometry.bodies import SIDES, Side
+from sequencer.motion.laws.law import Law
+from sequencer.motion.patterns.blocks import block_laws
+from sequencer.motion.patterns.library import Pattern
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.feasibility import reach_left
+from sequencer.motion.trajectories.joining import Tolerances, Verdict
+from sequencer.motion.trajectories.link_limits import REACH_SLACK, LinkLimits, Room, room_of
+from sequencer.motion.trajectories.links import LinkLaw, out_of_reach, pace_broken
+from sequencer.motion.trajectories.remedies import Boundary, Danced, Remedy, remedies_for
+from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.staging.staged import Block, Staged
+
+SOURCE = "docs/motion.md, section 5; this show's tolerances"
+_CODES = {
+    "wrong way round": "wrong-way-round",
+    "joins after a shift": "needs-a-shift",
+    "needs a link": "needs-a-link",
+    "cannot join": "does-not-join",
+}
+TOUCH = 1e-6  # [beats]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Joint:
+    """A boundary of two blocks in one hand, judged."""
+
+    who: str
+    side: Side
+    beat: float
+    before: Block
+    after: Block
+    verdict: Verdict
+    remedies: tuple[Remedy, ...]
+
+
+def joins(show: Staged) -> Outcome:
+    """Findings on every boundary of blocks, and on the links between them.
+
+    Parameters
+    ----------
+    show : Staged
+
+    Returns
+    -------
+    outcome : Outcome
+    """
+    findings: list[Finding] = []
+    for dancer in show.dancers:
+        findings += _told(show, joints(show, dancer))
+        findings += _links(show, dancer)
+    findings.sort(key=lambda finding: (finding.start or 0.0, finding.who))
+    return Outcome(findings=tuple(findings))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Meeting:
+    """Two blocks of one hand that follow each other, not yet judged."""
+
+    who: str
+    side: Side
+    beat: float
+    before: Block
+    after: Block
+    boundary: Boundary
+
+    def joins(self) -> bool:
+        """Whether they join as they stand."""
+        return self.boundary.joins(self.boundary.before.end(), self.boundary.after.start())
+
+    def judged(self) -> Joint:
+        """The same with its verdict and the remedies."""
+        verdict = self.boundary.verdict()
+        return Joint(
+            who=self.who,
+            side=self.side,
+            beat=self.beat,
+            before=self.before,
+            after=self.after,
+            verdict=verdict,
+            remedies=tuple(remedies_for(self.boundary, verdict)),
+        )
+
+
+def joints(show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None) -> list[Joint]:
+    """Every boundary of two blocks of one dancer that follow each other, by hand and beat."""
+    return [meeting.judged() for meeting in meetings(show, dancer, tolerances=tolerances)]
+
+
+def tolerances_of(show: Staged) -> Tolerances:
+    """What the show lets a join leave to the blend."""
+    own = show.show.limits
+    return Tolerances(
+        hand=own.join_hand,
+        tether_deg=own.join_tether,
+        axis_deg=own.join_axis,
+        rate=own.join_rate,
+    )
+
+
+def meetings(
+    show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None
+) -> list[Meeting]:
+    """Where blocks of one dancer follow each other, by hand and beat; the show's tolerances unless given."""
+    found = []
+    allowed = tolerances or tolerances_of(show)
+    tethers = {side: prop.length for side, prop in dancer.props.items()}
+    for side in SIDES:
+        own = [block for block in show.blocks_of(dancer.name) if side in block.hands]
+        for k, (before, after) in enumerate(pairwise(own)):
+            if abs(after.start - before.end) > TOUCH:
+                continue
+            earlier = None
+            if k and abs(own[k - 1].end - before.start) <= TOUCH:
+                earlier = _danced(own[k - 1], side, dancer, tethers, show.book).end()
+            boundary = Boundary(
+                before=_danced(before, side, dancer, tethers, show.book),
+                after=_danced(after, side, dancer, tethers, show.book),
+                room=_room(dancer, side),
+                earlier=earlier,
+                tolerances=allowed,
+            )
+            found.append(
+                Meeting(
+                    who=dancer.name,
+                    side=side,
+                    beat=before.end,
+                    before=before,
+                    after=after,
+                    boundary=boundary,
+                )
+            )
+    return found
+
+
+def _room(dancer: Dancer, side: Side) -> Room:
+    return room_of(dancer.body, side, dancer.props[side])
+
+
+def _danced(
+    block: Block,
+    side: Side,
+    dancer: Dancer,
+    tethers: Mapping[Side, float],
+    book: Mapping[str, Pattern],
+) -> Danced:
+    part = block.hands[side]
+
+    def build(parameters: Mapping[str, Any], cycle: float) -> Law:
+        parts: dict[Side, tuple[str, Mapping[str, Any]]] = {
+            s: (words.pattern, words.values) for s, words in block.hands.items()
+        }
+        parts[side] = (part.pattern, parameters)
+        return block_laws(
+            parts, timing=block.timing, direction=block.direction, cycle=cycle,
+            shift=block.shift, mirrored=block.mirrored, body=dancer.body, tethers=tethers, book=book,
+        )[side]  # fmt: skip
+
+    return Danced(
+        name=part.pattern,
+        parameters=part.values,
+        cycle=block.cycle,
+        beats=block.end - block.start,
+        build=build,
+        book=book,
+        side=side if not block.mirrored else ("left" if side == "right" else "right"),
+    )
+
+
+def _told(show: Staged, found: list[Joint]) -> list[Finding]:
+    """One finding for each boundary that does not join; both hands in one where they agree."""
+    bad = [joint for joint in found if joint.verdict.kind != "joins"]
+    told: list[Finding] = []
+    for beat in sorted({joint.beat for joint in bad}):
+        here = [joint for joint in bad if joint.beat == beat]
+        kinds = dict.fromkeys(joint.verdict.kind for joint in here)
+        told += [_finding(show, [j for j in here if j.verdict.kind == kind]) for kind in kinds]
+    return told
+
+
+def _beats(count: float) -> str:
+    return f"{count:g} beat{'' if count == 1 else 's'}"
+
+
+def _finding(show: Staged, same: list[Joint]) -> Finding:
+    joint = same[0]
+    kind = joint.verdict.kind
+    hands = " and ".join(f"{each.side} hand" for each in same)
+    what = {
+        "wrong way round": "the prop comes out of the first turning the other way round than the "
+        "second wants it",
+        "joins after a shift": f"the second joins only {_beats(joint.verdict.shift)} into its pattern",
+        "needs a link": f"the two need a link of {_beats(joint.verdict.link_beats)} between them",
+        "cannot join": f"no link of up to 4 beats joins them ({joint.verdict.reason})",
+    }[kind]
+    common = [
+        remedy.words
+        for remedy in joint.remedies
+        if all(remedy.words in {r.words for r in other.remedies} for other in same)
+    ]
+    return Finding(
+        code=_CODES[kind],
+        severity="stop",
+        who=(joint.who,),
+        start=show.seconds(joint.beat),
+        end=show.seconds(joint.beat),
+        position=show.position(joint.beat),
+        message=f"{joint.before.title} into {joint.after.title}, {hands}: {what} "
+        f"({joint.verdict.gap.words()})",
+        remedies=tuple(dict.fromkeys(common or [r.words for j in same for r in j.remedies])),
+        source=SOURCE,
+    )
+
+
+def _links(show: Staged, dancer: Dancer) -> list[Finding]:
+    """Links that ask for more than the limits: those of the show, and those that fill gaps."""
+    told = []
+    for side, course in dancer.courses.items():
+        if not isinstance(course, Course):
+            continue
+        spans = course.spans
+        asked = [(b.start, b.end) for b in show.blocks_of(dancer.name) if b.link]
+        for k, span in enumerate(spans):
+            if not isinstance(span.law, LinkLaw):
+                continue
+            why = _too_far(dancer, side, course, span) or pace_broken(LinkLimits(), span.law)
+            if why:
+                own = any(abs(low - span.start) <= TOUCH for low, _ in asked)
+                told.append(_link_finding(show, dancer, side, spans, k, why, own=own))
+    return told
+
+
+def _too_far(dancer: Dancer, side: Side, course: Course, span: Span) -> str:
+    """How far the hand is out of reach on a link, in words; empty if it is not, proven on the moved body."""
+    body = dancer.body
+    (left,) = reach_left(
+        course, [span.start, span.end], side=side, body=body, carriage=dancer.carriage
+    )
+    if left.value >= -REACH_SLACK:
+        return ""
+    return out_of_reach(body.arm_length - left.value, body.arm_length)
+
+
+def _link_finding(
+    show: Staged,
+    dancer: Dancer,
+    side: Side,
+    spans: tuple[Span, ...],
+    k: int,
+    why: str,
+    *,
+    own: bool,
+) -> Finding:
+    span = spans[k]
+    beats = span.end - span.start
+    unit = "beat" if beats == 1 else "beats"
+    names = [
+        spans[n].label if 0 <= n < len(spans) and spans[n].kind == "block" else "rest"
+        for n in (k - 1, k + 1)
+    ]
+    severity: Severity = "stop" if own or "reach" in why else "warn"
+    return Finding(
+        code="link-too-hard",
+        severity=severity,
+        who=(dancer.name,),
+        start=show.seconds(span.start),
+        end=show.seconds(span.end),
+        position=show.position(span.start),
+        message=f"from {names[0]} to {names[1]}, {side} hand, in {beats:g} {unit}: {why}",
+        remedies=(
+            *(
+                ("where a block beside it is out of reach, mend that first",)
+                if "reach" in why
+                else ()
+            ),
+            "leave more beats between the two",
+            "change the shift of the block after it",
+        ),
+        source=SOURCE,
+    )

@@ -1,0 +1,65 @@
+"""Where the count of the song was not heard surely, under what is danced: a person has to listen there."""
+
+from sequencer.checks.outcome import Outcome
+from sequencer.findings import Finding
+from sequencer.staging.staged import Staged
+from sequencer.timing.position import clock_text
+
+_MEND = (
+    "play it with clicks (`sequencer listen --clicks`), count along, and give the beats by hand where "
+    "they are wrong"
+)
+
+
+def listen_again(show: Staged) -> Outcome:
+    """Bars and spans whose count is doubtful while somebody dances; none of beats given by hand."""
+    song = show.song
+    ends = (*song.downbeats[1:], max(song.beats[-1:], default=song.duration))
+    spans = [
+        (song.downbeats[a - 1], ends[b - 1], f"bar {a}" if a == b else f"bars {a}–{b}")
+        for a, b in song.unsure_bars()
+    ]
+    said = [
+        Finding(
+            code="listen-here",
+            severity="note",
+            who=(),
+            start=start,
+            end=end,
+            position=show.position(float(show.tempo.beats_from_seconds(start))),
+            message=f"the count was not heard surely in {bars}, which is danced",
+            remedies=(_MEND,),
+            source="this track, as heard",
+        )
+        for start, end, bars in spans
+        if _danced(show, start, end)
+    ]
+    said += [
+        Finding(
+            code="no-steady-beat",
+            severity="warn",
+            who=(),
+            start=start,
+            end=end,
+            position=show.position(float(show.tempo.beats_from_seconds(start))),
+            message=(
+                f"no steady beat was heard from {clock_text(start)} to {clock_text(end)}, which is "
+                "danced: the beats there are counted on evenly"
+            ),
+            remedies=(_MEND,),
+            source="this track, as heard",
+        )
+        for start, end in song.unsteady
+        if _danced(show, start, end)
+    ]
+    return Outcome(findings=tuple(said))
+
+
+def _danced(show: Staged, start: float, end: float) -> bool:
+    return any(
+        show.seconds(block.start) < end - 1e-6 and show.seconds(block.end) > start + 1e-6
+        for block in show.blocks
+    )
+
+
+__all__ = ["listen_again"]

@@ -1,0 +1,165 @@
+"""Walks and turns that are faster than a person can spin on, and chairs that move while the hands are full.
+
+Speeds are worked out in seconds with the tempo of every beat. No published limit for spinning while
+walking was found: the defaults are the walking speed that a European standard assumes of anyone
+approaching a machine, and half a turn a second.
+Source: EN ISO 13855:2010, approach speed of 1.6 m/s (catalogue abstract); the turn rate is this tool's own.
+"""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.checks.outcome import Count, Outcome
+from sequencer.findings import Finding
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.walks import Move
+from sequencer.timing.tempo import TempoMap
+
+_LEAST = 64  # instants of a move that are looked at first
+_MOST = 65_536
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TravelLimits:
+    """Highest speeds while spinning."""
+
+    speed: float = 1.6  # [m/s]
+    turn_rate: float = math.pi  # [rad/s]
+    speed_source: str = "EN ISO 13855:2010: walking approach at 1.6 m/s"
+    turn_source: str = "this tool's default; common practice gives no figure"
+
+    def __post_init__(self) -> None:
+        for name in ("speed", "turn_rate"):
+            if not 0 < getattr(self, name) < 100:  # also catches nan
+                raise ValueError(
+                    f"{name} must be over 0 and under 100, got {getattr(self, name)!r}"
+                )
+
+
+def travel(
+    dancers: Sequence[Dancer], tempo: TempoMap, limits: TravelLimits | None = None
+) -> Outcome:
+    """Every walk against the limits.
+
+    Parameters
+    ----------
+    dancers : sequence of Dancer
+    tempo : TempoMap
+    limits : TravelLimits, optional
+
+    Returns
+    -------
+    outcome : Outcome
+    """
+    use = TravelLimits() if limits is None else limits
+    findings = []
+    for dancer in dancers:
+        for move in dancer.floor.moves:
+            speed, turn = peaks(dancer, move, tempo)
+            findings += _findings(dancer, move, tempo, use, speed, turn)
+        findings += _wheels(dancer, tempo)
+    return Outcome(findings=tuple(findings))
+
+
+def peaks(dancer: Dancer, move: Move, tempo: TempoMap) -> tuple[float, float]:
+    """Highest speed [m/s] and turn rate [rad/s] of one move, from above, to half a percent.
+
+    The largest of samples is raised by what acceleration can add between two of them, and sampled more
+    finely until that is little.
+    """
+    bounds = [piece[2] for piece in dancer.floor.pieces(move.start, move.end)]
+    push = max(b.acceleration for b in bounds)
+    twist = max(b.turn_acceleration for b in bounds)
+    fastest = tempo.fastest(move.start, move.end)
+    n = _LEAST
+    while True:
+        step = (move.end - move.start) / n
+        beats: Floats = np.asarray(move.start + step * (np.arange(n) + 0.5), dtype=np.float64)
+        stand = dancer.floor.at(beats)
+        # A step may hold a change of tempo: the faster of its two ends counts.
+        rates = np.maximum(tempo.rates(beats - step / 2), tempo.rates(beats + step / 2))
+        speed = float(np.max(np.hypot(*stand.place_rate.T) * rates))
+        turn = float(np.max(np.abs(stand.facing_rate) * rates))
+        more, more_turn = push * step / 2 * fastest, twist * step / 2 * fastest
+        if (more <= 0.005 * speed and more_turn <= 0.005 * turn + 1e-12) or n >= _MOST:
+            return speed + more, turn + more_turn
+        n *= 4
+
+
+def _findings(
+    dancer: Dancer, move: Move, tempo: TempoMap, limits: TravelLimits, speed: float, turn: float
+) -> list[Finding]:
+    count = Count(tempo)
+    length = move.end - move.start
+    name, way = dancer.name, "rolls" if dancer.body.seated else "walks"
+    out = []
+    for code, value, limit, unit, words, source in (
+        ("walks-too-fast", speed, limits.speed, "m/s", f"{way} at up to", limits.speed_source),
+        (
+            "turns-too-fast",
+            math.degrees(turn),
+            math.degrees(limits.turn_rate),
+            "°/s",
+            "turns at up to",
+            limits.turn_source,
+        ),
+    ):
+        if value <= limit:
+            continue
+        # Peaks fall as the time given grows.
+        needed = math.ceil(2 * length * value / limit) / 2
+        decimals = 1 if unit == "m/s" else 0
+        out.append(
+            Finding(
+                code=code,
+                severity="warn",
+                who=(name,),
+                start=count.seconds(move.start),
+                end=count.seconds(move.end),
+                position=count.position(move.start),
+                message=(
+                    f"{name} {words} {value:.{decimals}f} {unit}; {limit:.{decimals}f} {unit} can be "
+                    "danced while spinning"
+                ),
+                remedies=(
+                    f"give the walk {needed:g} beats instead of {length:g}",
+                    "or a nearer place" if unit == "m/s" else "or a smaller turn",
+                ),
+                source=source,
+                where=(float(move.place[0]), float(move.place[1])),
+            )
+        )
+    return out
+
+
+def _wheels(dancer: Dancer, tempo: TempoMap) -> list[Finding]:
+    """That a wheelchair is to move while its performer holds props: the way is danced as given."""
+    if not (dancer.body.seated and dancer.props and dancer.floor.moves):
+        return []
+    count, moves = Count(tempo), dancer.floor.moves
+    first, others = moves[0], len(moves) - 1
+    more = f", and {others} more time{'s' * (others > 1)}" if others else ""
+    return [
+        Finding(
+            code="wheels-without-hands",
+            severity="note",
+            who=(dancer.name,),
+            start=count.seconds(first.start),
+            end=count.seconds(first.end),
+            position=count.position(first.start),
+            message=(
+                f"{dancer.name}'s wheelchair moves or turns at {count.position(first.start)}{more}, while "
+                "the hands hold props"
+            ),
+            remedies=(
+                "say who pushes, or drive by motor",
+                "or stay in place, or hold both props in the lap for the way",
+            ),
+            source="hands that hold a prop do not turn wheels (common practice)",
+            where=(float(first.place[0]), float(first.place[1])),
+        )
+    ]

@@ -1,0 +1,75 @@
+"""Certified clearance of a whole show: performers from each other and from all that stands still.
+
+Distances are proven to 5 mm for the plan as drawn, with the leeway of each block's hand work. People drift:
+`checks.distances.drift` says how likely each conflict is as danced.
+"""
+
+from collections.abc import Sequence
+
+from sequencer.checks.distances.boundaries import boundaries
+from sequencer.checks.distances.requirements import Requirements
+from sequencer.checks.distances.spacing import spacing
+from sequencer.checks.outcome import Outcome
+from sequencer.geometry.regions import Venue
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.timing.tempo import TempoMap
+
+UNSEEN = (
+    "Heads that come loose, sparks and dripping fuel were not looked at.",
+    "Elbows are bounded by all they can reach; costumes and hair were not looked at.",
+)
+
+
+def clearance(
+    dancers: Sequence[Dancer],
+    tempo: TempoMap,
+    venue: Venue,
+    requirements: Requirements,
+    *,
+    start: float,
+    end: float,
+    mends: bool = True,
+) -> Outcome:
+    """All distances of a show between two beats, and what stands against it.
+
+    Parameters
+    ----------
+    dancers : sequence of Dancer
+        With names that differ.
+    tempo : TempoMap
+    venue : Venue
+    requirements : Requirements
+    start, end : float
+        Beats between which the show runs.
+    mends : bool
+        Whether moves that mend a conflict of two performers are worked out.
+
+    Returns
+    -------
+    outcome : Outcome
+
+    Raises
+    ------
+    ValueError
+        If two names are equal, the span is empty, or a bound is not finite.
+    """
+    names = [dancer.name for dancer in dancers]
+    if len(set(names)) < len(names):
+        raise ValueError(f"names of performers must differ, got {names}")
+    if not dancers:
+        return Outcome(unseen=("No performer: no distance was looked at.",))
+    return (
+        spacing(dancers, tempo, requirements, start=start, end=end, mends=mends)
+        + boundaries(dancers, tempo, venue, requirements, start=start, end=end)
+        + Outcome(unseen=(_held(dancers), *UNSEEN))
+    )
+
+
+def _held(dancers: Sequence[Dancer]) -> str:
+    """What the distances hold for."""
+    most = max(
+        (each.size for dancer in dancers for own in dancer.leeway.values() for each in own),
+        default=0.0,
+    )
+    work = f" and each block's hand work (up to {100 * most:.0f} cm a hand)" if most else ""
+    return f"Distances hold for the plan as drawn{work}; drift of people and tempo is not in them."

@@ -1,0 +1,248 @@
+"""Many drawings of one show, danced over processes and kept in parts, so that an interrupted call goes on.
+
+Each run draws every performer anew (`motion.performers.drifting`) and is searched with the proof that the plan is
+searched with. Runs are independent and seeded by their number and the performer's name, so the answer does
+not depend on how many processes dance them, nor on how often the work was interrupted.
+"""
+
+import hashlib
+import json
+import signal
+import threading
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager, suppress
+from dataclasses import astuple, dataclass
+from pathlib import Path
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.errors import InputError
+from sequencer.files import write_text
+from sequencer.motion.clearance.approach import approaches
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.drifting import Spread, drifted
+
+RUNS = 200
+TOGETHER = 8.0  # [beats] approaches no farther apart than this are one conflict
+_DRAWING = "2"  # raised whenever the same show would be drawn otherwise
+_KEPT = 32  # shows whose runs are kept
+
+Progress = Callable[[float], None]
+Span = tuple[float, float]
+
+
+class Near(NamedTuple):
+    """One pair under the requirement in one run."""
+
+    pair: int  # place in the order of `pairs`
+    start: float  # [beats]
+    end: float  # [beats]
+    distance: float  # [m] smallest
+
+
+Run = tuple[Near, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Trials:
+    """How a show is danced: how often, with which draw, by whom, and where the runs are kept."""
+
+    runs: int = RUNS
+    seed: int = 0
+    jobs: int = 1  # processes; -1 for one a core
+    backend: str | None = None  # of joblib, such as "dask" with an open client
+    folder: Path | None = None  # runs done are kept there
+    content: str = ""  # names what is danced, beside the dancers themselves
+
+    def __post_init__(self) -> None:
+        if self.runs < 1:
+            raise ValueError(f"runs must be at least 1, got {self.runs}")
+        if self.seed < 0:
+            raise ValueError(f"seed must not be negative, got {self.seed}")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Work:
+    """What every process is given: the plan, and what is drawn."""
+
+    dancers: tuple[Dancer, ...]
+    span: Span
+    required: float
+    spread: Spread
+    seed: int
+
+
+def danced(work: Work, trials: Trials, *, progress: Progress | None = None) -> list[Run]:
+    """Every run of a show, in order; those kept from an earlier call are not danced again.
+
+    Parameters
+    ----------
+    work : Work
+    trials : Trials
+    progress : callable, optional
+        Told the share done.
+    """
+    key = _key(work, trials)
+    folder = None if trials.folder is None else trials.folder / key
+    step = _part(len(work.dancers))
+    parts = [range(low, min(low + step, trials.runs)) for low in range(0, trials.runs, step)]
+    done = {part.start: kept for part in parts if (kept := _kept(folder, key, part)) is not None}
+    waiting = [part for part in parts if part.start not in done]
+    say = progress or (lambda _share: None)
+    say(sum(len(runs) for runs in done.values()) / trials.runs)
+    for part, found in _worked(work, waiting, trials):
+        done[part.start] = found
+        _keep(folder, key, part, found)
+        say(sum(len(runs) for runs in done.values()) / trials.runs)
+    if trials.folder is not None:
+        _tidied(trials.folder)
+    return [run for part in parts for run in done[part.start]]
+
+
+def one_run(work: Work, run: int, *, only: str | None = None) -> Run:
+    """Conflicts of one drawing of the show; with `only`, all but that one dance the plan."""
+    drawn = drawn_dancers(work, run, only=only)
+    found = approaches(drawn, *work.span, required=work.required, minima=False)
+    out = []
+    for pair in np.unique(found.spans.group):
+        of = found.spans.group == pair
+        begin, end = found.spans.start[of], found.spans.end[of]
+        cuts = np.flatnonzero(begin[1:] - end[:-1] > TOGETHER) + 1
+        for some in np.split(np.arange(len(begin)), cuts):
+            low, high = float(begin[some[0]]), float(end[some[-1]])
+            distance = float(found.distance[pair])
+            if len(cuts):
+                two = (drawn[found.first[pair]], drawn[found.second[pair]])
+                distance = float(approaches(two, low, high, required=work.required).distance[0])
+            out.append(Near(int(pair), low, high, distance))
+    return tuple(out)
+
+
+def drawn_dancers(work: Work, run: int, *, only: str | None = None) -> list[Dancer]:
+    """Every performer with the errors of one run; with `only`, of that one alone."""
+    middle = 0.5 * (work.span[0] + work.span[1])
+    return [
+        drifted(
+            dancer,
+            work.spread,
+            np.random.default_rng([work.seed, run, *dancer.name.encode()]),
+            middle,
+        )
+        if only is None or only == dancer.name
+        else dancer
+        for dancer in work.dancers
+    ]
+
+
+def _part(n: int) -> int:
+    """Runs that are danced, and kept, together: fewer where one run takes long."""
+    return max(1, min(20, 2000 // max(n, 1) ** 2))
+
+
+def _worked(
+    work: Work, parts: Sequence[range], trials: Trials
+) -> Iterator[tuple[range, list[Run]]]:
+    if trials.jobs == 1 and trials.backend is None:
+        yield from ((part, _some(work, part)) for part in parts)
+        return
+    import joblib
+
+    given = {} if trials.backend is None else {"backend": trials.backend}
+    jobs = -1 if trials.backend is not None else trials.jobs  # a cluster takes all that there are
+    with joblib.parallel_config(n_jobs=jobs, **given):
+        with _deaf_to_interrupts():
+            found = joblib.Parallel(return_as="generator")(
+                joblib.delayed(_some)(work, part) for part in parts
+            )
+        yield from zip(parts, found, strict=True)
+
+
+@contextmanager
+def _deaf_to_interrupts() -> Iterator[None]:
+    """Processes started in here do not answer Ctrl-C; this one ends them, without their tracebacks.
+
+    It is ignored, not held back: the workers' own start lets held signals go. One pressed in this moment
+    must be pressed again.
+    """
+    if threading.current_thread() is not threading.main_thread():
+        yield
+        return
+    before = signal.signal(signal.SIGINT, signal.SIG_IGN)
+    try:
+        yield
+    finally:
+        signal.signal(signal.SIGINT, before)
+
+
+def _some(work: Work, part: range) -> list[Run]:
+    return [one_run(work, run) for run in part]
+
+
+def _key(work: Work, trials: Trials) -> str:
+    """Same show, same spread, same seed: same runs, however many."""
+    at = np.linspace(*work.span, 513)
+    told = hashlib.sha256()
+    for dancer in work.dancers:
+        points, _ = dancer.stage_points(at)
+        told.update(np.round(points, 9).tobytes())
+        told.update(np.round(dancer.radii(points, dancer.is_lit(at)), 9).tobytes())
+        leeway = sorted(dancer.leeway.items())
+        told.update(repr((dancer.name, dancer.lit, leeway)).encode())
+    told.update(
+        repr((_DRAWING, trials.content, work.span, work.required, astuple(work.spread), work.seed))
+        .encode()
+    )  # fmt: skip
+    return told.hexdigest()
+
+
+def _path(folder: Path, part: range) -> Path:
+    return folder / f"{part.start:07d}.json"
+
+
+def _keep(folder: Path | None, key: str, part: range, found: list[Run]) -> None:
+    """Keep a part; a cache that cannot be written is no reason to fail."""
+    if folder is None:
+        return
+    rows = [[list(near) for near in run] for run in found]
+    content = {"key": key, "runs": rows, "checksum": _checksum(rows)}
+    with suppress(InputError, OSError):
+        write_text(_path(folder, part), json.dumps(content))
+
+
+def _kept(folder: Path | None, key: str, part: range) -> list[Run] | None:
+    """Runs of a part danced before; none if the file is not whole or not of this show."""
+    if folder is None:
+        return None
+    try:
+        held = json.loads(_path(folder, part).read_text(encoding="utf-8"))
+        rows = held["runs"]
+        if held["key"] != key or held["checksum"] != _checksum(rows) or len(rows) < len(part):
+            return None
+        return [
+            tuple(Near(int(k), float(low), float(high), float(d)) for k, low, high, d in run)
+            for run in rows[: len(part)]
+        ]
+    except (OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError):
+        return None
+
+
+def _checksum(rows: object) -> str:
+    return hashlib.sha256(json.dumps(rows).encode("ascii")).hexdigest()
+
+
+def _tidied(folder: Path) -> None:
+    """Only the runs of the shows danced last are kept."""
+    import shutil
+
+    with suppress(OSError):
+        held = sorted((one for one in folder.iterdir() if one.is_dir()), key=_age, reverse=True)
+        for old in held[_KEPT:]:
+            shutil.rmtree(old, ignore_errors=True)
+
+
+def _age(folder: Path) -> float:
+    try:
+        return folder.stat().st_mtime
+    except OSError:
+        return 0.0

@@ -1,0 +1,55 @@
+"""Least distances from the rules in force, with the show's own on top."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from sequencer.checks.distances.requirements import Requirements
+from sequencer.facts.rule_book import RuleBook
+from sequencer.staging.staged import Staged
+
+_FIELDS: Mapping[str, str] = MappingProxyType(
+    {
+        "combustible": "combustible-distance",
+        "overhead": "ceiling-margin",
+        "ceiling_least": "ceiling-height",
+    }
+)
+
+
+def required_distances(show: Staged, book: RuleBook) -> Requirements:
+    """Distances that a show is held to.
+
+    Parameters
+    ----------
+    show : Staged
+    book : RuleBook
+        Rules in force. A show's own distance holds where it is larger; a smaller one only with a
+        recorded permit.
+
+    Raises
+    ------
+    ValueError
+        If no rule in force names a distance to the audience.
+    """
+    rules = show.show.rules
+    one, of_one = book.audience_distance(1)
+    several, of_several = book.audience_distance(2)
+    values = {"audience": one, "audience_more": several - one}
+    sources = {
+        "audience": " ".join(rule.citation for rule in of_one),
+        "audience_more": " ".join(rule.citation for rule in of_several),
+    }
+    if rules.audience is not None and (rules.audience > one or rules.permit):
+        reference = f", reference {rules.permit}" if rules.permit else ""
+        values["audience"] = rules.audience
+        values["audience_more"] = 0.0 if rules.permit else max(several - rules.audience, 0.0)
+        sources["audience"] = f"this show, rules, audience{reference}"
+    for field, kind in _FIELDS.items():
+        rule = book.strictest(kind)
+        if rule is not None:
+            values[field] = rule.number
+            sources[field] = rule.citation
+    if rules.between_performers is not None:
+        values["performers"] = rules.between_performers
+        sources["performers"] = "this show, rules, between_performers"
+    return Requirements(**values, sources=MappingProxyType(sources))

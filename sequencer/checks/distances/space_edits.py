@@ -1,0 +1,445 @@
+"""Changes of the show file that may part two performers, by kind, each kind from its smallest change up.
+
+A place moved, a way bent, a formation widened or turned whole, a facing turned, a block shifted or its canon, a shorter
+tether, another plane. Whoever offers one tries it on the show first (`checks.distances.space_mends`). The cost tells how
+much is changed, in metres of moved places; what is no place is weighed against them by common practice.
+"""
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Any, Literal
+
+import numpy as np
+
+from sequencer.checks.dance.join_mends import step_at
+from sequencer.checks.distances.spacing import Conflict
+from sequencer.checks.outcome import direction_words
+from sequencer.motion.clearance.mending import MovePlace, place_mends
+from sequencer.show.editing import Change, Insertion
+from sequencer.show.model import Dancer as Performer
+from sequencer.show.model import Entry, Formation
+from sequencer.staging.staged import Block, Staged, Standing
+
+EditKind = Literal["place", "way", "widen", "turn", "facing", "shift", "canon", "tether", "plane"]
+_TOUCH = 1e-6  # [beats]
+_FACTORS = (1.05, 1.1, 1.15, 1.2, 1.3, 1.4, 1.5, 1.75, 2.0)
+_SPOT_TURNS = (30.0, -30.0, 60.0, -60.0, 90.0, -90.0)  # [degrees]
+_SHAPE_TURNS = (15.0, -15.0, 30.0, -30.0, 45.0, -45.0, 90.0)  # [degrees]
+_BENDS = (0.5, 1.0, 1.5, 2.0, 2.5, 3.0)  # [m]
+_SHIFTS = (0.5, -0.5, 1.0, -1.0, 2.0, -2.0)  # [beats]
+_SHORTER = (0.05, 0.10, 0.15, 0.20)  # [m]
+_LEAST_TETHER = 0.30  # [m]
+_A_BEAT, _A_RADIAN, _A_METRE, _A_PLANE = 0.5, 0.5, 4.0, 1.5  # [m] that changes count as
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpaceEdit:
+    """One way to part two performers in the show file."""
+
+    kind: EditKind
+    words: str  # what is to be done
+    cost: float  # [m]
+    changes: tuple[Change, ...]
+    insertions: tuple[Insertion, ...] = ()
+
+    @property
+    def of_courses(self) -> bool:
+        """Whether what is danced changes, and not only where."""
+        return self.kind in {"shift", "canon", "tether", "plane"}
+
+
+def edits_by_kind(
+    show: Staged, conflict: Conflict, *, span: tuple[float, float], required: float
+) -> tuple[Iterator[SpaceEdit], ...]:
+    """For each kind of change, its edits from the smallest up.
+
+    Parameters
+    ----------
+    show : Staged
+    conflict : Conflict
+    span : (float, float)
+        Beats of the whole show.
+    required : float
+        Distance that performers must keep [m].
+    """
+    kinds = (
+        _places(show, conflict, span, required),
+        _ways(show, conflict),
+        _widened(show, conflict),
+        _turned(show, conflict),
+        _facings(show, conflict),
+        _canons(show, conflict),
+        _shifts(show, conflict),
+        _tethers(show, conflict),
+        _planes(show, conflict),
+    )
+    return tuple(iter(sorted(kind, key=lambda edit: edit.cost)) for kind in kinds)
+
+
+def _held(show: Staged, start: float, end: float) -> list[Standing]:
+    """Formations that hold, or are walked from or to, between two beats; each name once."""
+    found: dict[str, Standing] = {}
+    for one in show.standings:
+        if one.walk < end - _TOUCH and one.end > start + _TOUCH:
+            found.setdefault(one.formation, one)
+    return list(found.values())
+
+
+def _formation(show: Staged, name: str) -> Formation | None:
+    return show.show.formations.get(name)
+
+
+def _in(standings: Sequence[Standing]) -> str:
+    return " and ".join(one.formation for one in standings)
+
+
+def _places(
+    show: Staged, conflict: Conflict, span: tuple[float, float], required: float
+) -> Iterator[SpaceEdit]:
+    """One place, the other, or both by half, by the shortest vector."""
+    for mend in place_mends(
+        show.dancers,
+        conflict.first,
+        conflict.second,
+        conflict=(conflict.start, conflict.end),
+        show=span,
+        required=required,
+    ):
+        held = _moved_with(show, mend)
+        changes = _moved(show, held, mend)
+        if changes and not mend.crowds:
+            words = " and ".join(
+                f"{who} {direction_words(by)}" for who, by in zip(mend.who, mend.by, strict=True)
+            )
+            yield SpaceEdit(
+                kind="place", words=f"move {words} in {_in(held)}", cost=mend.cost, changes=changes
+            )
+
+
+def _moved_with(show: Staged, mend: MovePlace) -> list[Standing]:
+    """Formations held while the mend acts, and not merely walked from or to."""
+    held = [
+        one
+        for one in show.standings
+        if one.start < mend.end - _TOUCH and one.end > mend.start + _TOUCH
+    ]
+    return list({one.formation: one for one in held}.values())
+
+
+def _moved(show: Staged, held: Sequence[Standing], mend: MovePlace) -> tuple[Change, ...]:
+    """New spots in every formation that the mend moves; none if one of them is a named shape."""
+    changes: list[Change] = []
+    for one in held:
+        formation = _formation(show, one.formation)
+        if formation is None or formation.spots is None:
+            return ()
+        for who, (x, y) in zip(mend.who, mend.by, strict=True):
+            at = formation.spots[who].at
+            changes.append(
+                (
+                    ("formations", one.formation, "spots", who, "at"),
+                    [round(at[0] + x, 2), round(at[1] + y, 2)],
+                )
+            )
+    return tuple(changes)
+
+
+def _ways(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
+    """A straight walk bent aside by a point half way: one performer's, or both apart."""
+    names = [show.dancers[k].name for k in (conflict.first, conflict.second)]
+    for before, one in pairwise(show.standings):
+        if not (one.walk < conflict.end - _TOUCH and one.start > conflict.start + _TOUCH):
+            continue
+        raw = _values(show)["staging"][int(one.path[1])]
+        via = dict(raw.get("via") or {})
+        walking = [
+            name
+            for name in names
+            if name not in via and math.dist(before.spots[name][:2], one.spots[name][:2]) > 0.5
+        ]
+        for bend in _BENDS:
+            points = {
+                (name, sign): _half_way(before.spots[name], one.spots[name], sign * bend)
+                for name in walking
+                for sign in (1, -1)
+            }
+            choices = [{who: points[who, sign]} for who, sign in points]
+            if len(walking) == 2:
+                choices += [
+                    {walking[0]: points[walking[0], a], walking[1]: points[walking[1], b]}
+                    for a in (1, -1)
+                    for b in (1, -1)
+                ]
+            for chosen in choices:
+                told = " and ".join(f"{who} by [{x:g}, {y:g}]" for who, (x, y) in chosen.items())
+                bent = {**via, **{who: [list(point)] for who, point in chosen.items()}}
+                yield SpaceEdit(
+                    kind="way",
+                    words=f"walk to {one.formation} at {show.position(one.walk)}: {told} (via)",
+                    cost=bend * len(chosen),
+                    changes=((("staging", int(one.path[1]), "via"), bent),),
+                )
+
+
+def _half_way(
+    here: tuple[float, float, float], there: tuple[float, float, float], aside: float
+) -> tuple[float, float]:
+    """Middle of a straight way, moved aside to its left [m]."""
+    x, y = there[0] - here[0], there[1] - here[1]
+    size = math.hypot(x, y)
+    return (
+        round(0.5 * (here[0] + there[0]) - aside * y / size, 2),
+        round(0.5 * (here[1] + there[1]) + aside * x / size, 2),
+    )
+
+
+def _widened(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
+    """A formation spread from its middle; a named shape by its spacing."""
+    for one in _held(show, conflict.start, conflict.end):
+        formation = _formation(show, one.formation)
+        if formation is None:
+            continue
+        points = np.array([(x, y) for x, y, _ in one.spots.values()])
+        middle = points.mean(axis=0)
+        far = float(np.hypot(*(points - middle).T).sum())
+        for factor in _FACTORS:
+            changes: list[Change] = []
+            told = f"widen {one.formation} to {100 * factor:.0f} %"
+            if formation.spots is not None:
+                changes = [
+                    (
+                        ("formations", one.formation, "spots", who, "at"),
+                        [
+                            round(float(middle[k] + factor * (spot.at[k] - middle[k])), 2)
+                            for k in (0, 1)
+                        ],
+                    )
+                    for who, spot in formation.spots.items()
+                ]
+            elif formation.spacing is not None:
+                spacing = math.ceil(100 * factor * formation.spacing - 1e-9) / 100
+                changes = [(("formations", one.formation, "spacing"), spacing)]
+                told += f" (spacing {spacing:.2f} m)"
+            yield SpaceEdit(
+                kind="widen", words=told, cost=(factor - 1.0) * far, changes=tuple(changes)
+            )
+
+
+def _turned(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
+    """A named shape turned whole about its centre."""
+    for one in _held(show, conflict.start, conflict.end):
+        formation = _formation(show, one.formation)
+        if formation is None or formation.shape is None:
+            continue
+        points = np.array([(x, y) for x, y, _ in one.spots.values()])
+        far = float(np.hypot(*(points - points.mean(axis=0)).T).sum())
+        for angle in _SHAPE_TURNS:
+            way = "anticlockwise" if angle > 0 else "clockwise"
+            yield SpaceEdit(
+                kind="turn",
+                words=f"turn {one.formation} {abs(angle):.0f}° {way} seen from above",
+                cost=far * 2 * math.sin(math.radians(abs(angle)) / 2),
+                changes=(
+                    (("formations", one.formation, "turn"), round(formation.turn + angle, 3)),
+                ),
+            )
+
+
+def _facings(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
+    """One performer's facing turned wherever they stand at the time."""
+    held = _held(show, conflict.start, conflict.end)
+    for k in (conflict.first, conflict.second):
+        who = show.dancers[k].name
+        for angle in _SPOT_TURNS:
+            changes: list[Change] = []
+            for one in held:
+                formation = _formation(show, one.formation)
+                if formation is None or formation.spots is None:
+                    break
+                facing = formation.spots[who].facing + angle
+                facing = round(math.remainder(facing, 360.0), 3)
+                changes.append((("formations", one.formation, "spots", who, "facing"), facing))
+            else:
+                way = "anticlockwise" if angle > 0 else "clockwise"
+                yield SpaceEdit(
+                    kind="facing",
+                    words=(
+                        f"turn {who}'s facing {abs(angle):.0f}° {way} seen from above in {_in(held)}"
+                    ),
+                    cost=_A_RADIAN * math.radians(abs(angle)),
+                    changes=tuple(changes),
+                )
+
+
+def _danced(show: Staged, conflict: Conflict, who: str) -> list[Block]:
+    """Blocks of a performer during a conflict, links left out."""
+    return [
+        block
+        for block in show.blocks_of(who)
+        if not block.link
+        and block.start < conflict.end - _TOUCH
+        and block.end > conflict.start + _TOUCH
+    ]
+
+
+def _canons(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
+    """The canon of an entry that both dance, closer or wider."""
+    names = [show.dancers[k].name for k in (conflict.first, conflict.second)]
+    for i, entry in enumerate(show.show.timeline):
+        who = show.show.names if "all" in entry.who else entry.who
+        if entry.canon is None or not set(names) <= set(who):
+            continue
+        for by in _SHIFTS:
+            canon = entry.canon + by
+            if canon <= 0:
+                continue
+            yield SpaceEdit(
+                kind="canon",
+                words=f"canon of {canon:g} beats instead of {entry.canon:g} ({_entry(entry)})",
+                cost=_A_BEAT * abs(by) * (len(who) - 1),
+                changes=((("timeline", i, "canon"), _number(canon)),),
+            )
+
+
+def _shifts(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
+    """One performer some beats further into the pattern."""
+    for k in (conflict.first, conflict.second):
+        who = show.dancers[k].name
+        for block in _danced(show, conflict, who):
+            if block.path[0] != "timeline":
+                continue
+            for by in _SHIFTS:
+                parts = _alone(show, block, {"shift": _number(block.shift + by)})
+                if parts is not None:
+                    way = "further into" if by > 0 else "back in"
+                    yield SpaceEdit(
+                        kind="shift",
+                        words=(
+                            f"let {who} start {abs(by):g} {'beat' if abs(by) == 1 else 'beats'} {way} "
+                            f"{block.title} at "
+                            f"{show.position(block.start)}"
+                        ),
+                        cost=_A_BEAT * abs(by),
+                        changes=parts[0],
+                        insertions=parts[1],
+                    )
+
+
+def _planes(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
+    """A pattern in another of the planes that its card knows: one performer, or all who dance it."""
+    for k in (conflict.first, conflict.second):
+        who = show.dancers[k].name
+        for block in _danced(show, conflict, who):
+            names = {part.pattern for part in block.hands.values()}
+            step = step_at(show, block.path)
+            if len(names) != 1 or step.pattern is None:
+                continue
+            pattern = show.book.get(step.pattern)
+            known = [p for p in pattern.parameters if p.name == "plane"] if pattern else []
+            if pattern is None or not known:
+                continue
+            part = next(iter(block.hands.values()))
+            now = str(pattern.values(part.values)["plane"])
+            for plane in known[0].choices:
+                if plane == now:
+                    continue
+                given = {**_raw(show, block).get("with", {}), "plane": plane}
+                words = f"dance {step.pattern} at {show.position(block.start)} in the {plane} plane"
+                parts = _alone(show, block, {"with": given})
+                if parts is not None:
+                    yield SpaceEdit(
+                        kind="plane",
+                        words=f"let {who} {words}",
+                        cost=_A_PLANE,
+                        changes=parts[0],
+                        insertions=parts[1],
+                    )
+                yield SpaceEdit(
+                    kind="plane",
+                    words=f"{words}, everyone",
+                    cost=_A_PLANE * 1.5,
+                    changes=(((*block.path, "with"), given),),
+                )
+
+
+def _tethers(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
+    """Shorter tethers for one performer, in both hands alike."""
+    for k in (conflict.first, conflict.second):
+        performer = show.show.cast[k]
+        for by in _SHORTER:
+            changes = _shorter(show, k, performer, by)
+            if changes:
+                yield SpaceEdit(
+                    kind="tether",
+                    words=f"give {performer.name} tethers {100 * by:.0f} cm shorter",
+                    cost=_A_METRE * by,
+                    changes=changes,
+                )
+
+
+def _shorter(show: Staged, k: int, performer: Performer, by: float) -> tuple[Change, ...]:
+    values = _values(show)["cast"][k]
+    changes: list[Change] = []
+    for key in ("prop", "left", "right"):
+        prop = getattr(performer, key)
+        tether = None if prop is None else prop.sized(performer.stature).tether
+        if tether is None:
+            continue
+        if tether - by < _LEAST_TETHER:
+            return ()
+        # The whole prop is written anew: it may be shared with others by an alias, or be its kind alone.
+        said = {"kind": values[key]} if isinstance(values[key], str) else values[key]
+        changes.append((("cast", k, key), {**said, "tether": round(tether - by, 3)}))
+    return tuple(changes)
+
+
+def _alone(
+    show: Staged, block: Block, values: dict[str, Any]
+) -> tuple[tuple[Change, ...], tuple[Insertion, ...]] | None:
+    """A block changed for one performer: its own entry is changed, a shared one split in two."""
+    if block.path[0] != "timeline":
+        return None
+    entry = step_at(show, block.path)
+    if not isinstance(entry, Entry) or entry.pattern is None:
+        return None
+    who = list(show.show.names if "all" in entry.who else dict.fromkeys(entry.who))
+    if who == [block.who]:
+        return tuple(((*block.path, key), value) for key, value in values.items()), ()
+    if entry.canon is not None:
+        return None
+    mine = {**_raw(show, block), **values}
+    mine = {"who": block.who, "from": show.position(block.start)} | {
+        key: value for key, value in mine.items() if key not in {"who", "from", "mirror"}
+    }
+    if "all" in entry.mirror or block.who in entry.mirror:
+        mine["mirror"] = block.who
+    rest = [name for name in who if name != block.who]
+    changes: list[Change] = [((*block.path, "who"), rest)]
+    if block.who in entry.mirror:
+        left = [name for name in entry.mirror if name != block.who]
+        changes.append(((*block.path, "mirror"), left or None))
+    return tuple(changes), ((block.path[:-1], int(block.path[-1]) + 1, mine),)
+
+
+def _raw(show: Staged, block: Block) -> dict[str, Any]:
+    """The entry or step as it stands in the file."""
+    value = _values(show)
+    for key in block.path:
+        value = value[key]
+    return dict(value)
+
+
+def _values(show: Staged) -> Any:
+    if show.read is None:
+        raise ValueError("this show does not remember its file")
+    return show.read.document.values
+
+
+def _entry(entry: Entry) -> str:
+    return entry.phrase or entry.pattern or "the entry"
+
+
+def _number(value: float) -> float | int:
+    return int(value) if float(value).is_integer() else round(float(value), 6)

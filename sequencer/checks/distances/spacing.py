@@ -1,0 +1,183 @@
+"""Every two performers: how close they come, when that is too close, and what would mend it."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from sequencer.checks.distances.requirements import Requirements
+from sequencer.checks.outcome import Count, Outcome, direction_words, leeway_words
+from sequencer.findings import Clearance, Finding
+from sequencer.geometry.certified import TOLERANCE
+from sequencer.motion.clearance.approach import Approaches, approaches
+from sequencer.motion.clearance.mending import MovePlace, place_mends
+from sequencer.motion.clearance.nearest import Closest, closest
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.timing.tempo import TempoMap
+
+_TOGETHER = 8.0  # [beats] approaches no farther apart than this are told in one finding
+_MENDED = 8  # conflicts for which mends are worked out; the rest are told without
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Conflict:
+    """Approaches of one pair under the requirement, close together in time."""
+
+    first: int
+    second: int
+    start: float  # [beats]
+    end: float  # [beats]
+    spans: tuple[tuple[float, float], ...]  # [beats]
+    distance: float  # [m] smallest, to the tolerance
+    at: float  # [beats]
+    parts: tuple[str, str]
+    where: tuple[float, float]  # [m, stage frame]
+
+
+def spacing(
+    dancers: Sequence[Dancer],
+    tempo: TempoMap,
+    requirements: Requirements,
+    *,
+    start: float,
+    end: float,
+    mends: bool = True,
+) -> Outcome:
+    """Distances and conflicts of every two performers between two beats."""
+    if len(dancers) < 2:
+        return Outcome(unseen=("One performer only: no distance between performers.",))
+    found = approaches(dancers, start, end, required=requirements.performers)
+    rows = tuple(_row(dancers, tempo, requirements, found, k) for k in range(len(found.first)))
+    told = conflicts(dancers, found, requirements.performers)
+    worst = sorted(range(len(told)), key=lambda k: told[k].distance)[:_MENDED] if mends else []
+    findings = []
+    for k, conflict in enumerate(told):
+        offered: tuple[MovePlace, ...] = ()
+        if k in worst:
+            offered = place_mends(
+                dancers,
+                conflict.first,
+                conflict.second,
+                conflict=(conflict.start, conflict.end),
+                show=(start, end),
+                required=requirements.performers,
+            )
+        findings.append(_finding(dancers, tempo, requirements, conflict, offered, k in worst))
+    return Outcome(findings=tuple(findings), clearances=rows)
+
+
+def conflicts(
+    dancers: Sequence[Dancer], found: Approaches, required: float
+) -> tuple[Conflict, ...]:
+    """Spans under the requirement gathered by pair, each gathering with its own proven minimum."""
+    out = []
+    spans = found.spans
+    for pair in np.unique(spans.group):
+        i, j = int(found.first[pair]), int(found.second[pair])
+        of = np.flatnonzero(spans.group == pair)
+        begin, end = spans.start[of], spans.end[of]
+        cuts = np.flatnonzero(begin[1:] - end[:-1] > _TOGETHER) + 1
+        for some in np.split(np.arange(len(of)), cuts):
+            low, high = float(begin[some[0]]), float(end[some[-1]])
+            own = approaches((dancers[i], dancers[j]), low, high, required=required)
+            near = closest(dancers[i], dancers[j], own.at)
+            out.append(
+                Conflict(
+                    first=i,
+                    second=j,
+                    start=low,
+                    end=high,
+                    spans=tuple((float(begin[k]), float(end[k])) for k in some),
+                    distance=float(own.distance[0]),
+                    at=float(own.at[0]),
+                    parts=_names(near, dancers[i], dancers[j]),
+                    where=_middle(near),
+                )
+            )
+    return tuple(sorted(out, key=lambda conflict: (conflict.start, conflict.first)))
+
+
+def _row(
+    dancers: Sequence[Dancer],
+    tempo: TempoMap,
+    requirements: Requirements,
+    found: Approaches,
+    k: int,
+) -> Clearance:
+    first, second = dancers[found.first[k]], dancers[found.second[k]]
+    bound = bool(found.dismissed[k])
+    beat = float(found.at[k])
+    near = None if bound else closest(first, second, np.array([beat]))
+    count = Count(tempo)
+    return Clearance(
+        between=(first.name, second.name),
+        distance=float(found.distance[k]),
+        required=requirements.performers,
+        at=count.seconds(beat),
+        error=0.0 if bound else TOLERANCE,
+        parts=("", "") if near is None else _names(near, first, second),
+        where=None if near is None else _middle(near),
+        bound=bound,
+        position=count.position(beat),
+    )
+
+
+def _finding(
+    dancers: Sequence[Dancer],
+    tempo: TempoMap,
+    requirements: Requirements,
+    conflict: Conflict,
+    offered: Sequence[MovePlace],
+    tried: bool,
+) -> Finding:
+    count = Count(tempo)
+    pair = dancers[conflict.first], dancers[conflict.second]
+    first, second = pair[0].name, pair[1].name
+    gap = (
+        f"comes within {conflict.distance:.2f} m of"
+        if conflict.distance >= 0
+        else f"reaches {-conflict.distance:.2f} m into"
+    )
+    often = len(conflict.spans)
+    times = "" if often == 1 else f"; {often} times up to {count.position(conflict.end)}"
+    remedies = [_remedy(count, mend) for mend in offered]
+    if not offered:
+        remedies = [
+            "no move by up to 6 m clears them: change the formation, the time or the plane"
+            if tried
+            else "mend the closer conflicts first, then check again"
+        ]
+    return Finding(
+        code="too-close",
+        severity="stop",
+        who=(first, second),
+        start=count.seconds(conflict.start),
+        end=count.seconds(conflict.end),
+        position=count.position(conflict.start),
+        message=(
+            f"{first}'s {conflict.parts[0]} {gap} {second}'s {conflict.parts[1]} at "
+            f"{count.position(conflict.at)}; {requirements.performers:.2f} m is required{leeway_words(conflict.at, *pair)}{times}"
+        ),
+        remedies=tuple(remedies),
+        source=requirements.source("performers"),
+        where=conflict.where,
+    )
+
+
+def _remedy(count: Count, mend: MovePlace) -> str:
+    moves = " and ".join(
+        f"{who} {direction_words(by)}" for who, by in zip(mend.who, mend.by, strict=True)
+    )
+    comes = "come" if len(mend.crowds) > 1 else "comes"
+    crowds = f", but then {' and '.join(mend.crowds)} {comes} too close" if mend.crowds else ""
+    since = count.position(mend.start) if mend.start > 0 else "the start"
+    return f"move {moves}, from {since} to {count.position(mend.end)}: leaves {mend.distance:.2f} m{crowds}"
+
+
+def _names(near: Closest, first: Dancer, second: Dancer) -> tuple[str, str]:
+    return first.part_name(near.part[0, 0]), second.part_name(near.part[0, 1])
+
+
+def _middle(near: Closest) -> tuple[float, float]:
+    x, y = near.point[0, :, :2].mean(axis=0)
+    return float(x), float(y)

@@ -1,0 +1,1 @@
+"""Whether the fire is safe: burns, fuel, crew, tools, weather, house rules."""

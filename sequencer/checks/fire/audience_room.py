@@ -1,0 +1,87 @@
+"""The audience: whether it finds room to stand, and can leave in time.
+
+Simple flow arithmetic, largest exit assumed lost; no evacuation study. Inputs are plain values. Sources:
+flows and floor space of `facts.crowd`; the share of the exits that counts is the open-air guides'.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from sequencer.checks.fire.records import night_finding
+from sequencer.facts.crowd import exit_capacity, floor_capacity, flows
+from sequencer.facts.sources import cited, data, source
+from sequencer.findings import Finding, Severity
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Crowd:
+    """What a show records about its audience; None where it records nothing."""
+
+    people: int | None = None
+    area: float | None = None  # [m²] to stand on
+    exits: Mapping[str, float | None] = field(default_factory=dict)  # [m] clear width by name
+    leave_in: float = 300.0  # [s]
+
+    @property
+    def widths(self) -> tuple[float, ...]:
+        """Widths that are recorded [m]."""
+        return tuple(width for width in self.exits.values() if width is not None)
+
+    def leaving(self, *, lost: bool) -> int:
+        """People who can leave in time at the default flow; `lost`: with the largest exit gone."""
+        return exit_capacity(self.widths, minutes=self.leave_in / 60, discount_largest=lost)
+
+
+def crowd_findings(crowd: Crowd) -> list[Finding]:
+    """Too many people for the exits or the floor, and what of it is not recorded."""
+    if crowd.people is None:
+        return []
+    return [*_exits(crowd, crowd.people), *_floor(crowd, crowd.people)]
+
+
+def _exits(crowd: Crowd, people: int) -> list[Finding]:
+    blank = [name for name, width in crowd.exits.items() if width is None]
+    if not crowd.exits or blank:
+        what = f"width of {', '.join(blank)}" if crowd.exits else "ways out for the audience"
+        return [
+            _finding("not-recorded", "warn", f"{what} is not recorded; a blank counts as unmet",
+                     "K1", ("write it under venue, exits, width",))
+        ]  # fmt: skip
+    flow = flows()["default"]
+    said = f"{crowd.leave_in / 60:g} min at {flow.per_metre_minute:g} people a metre and minute"
+    all_open, one_lost = crowd.leaving(lost=False), crowd.leaving(lost=True)
+    if people <= one_lost:
+        return []
+    remedies = [f"let at most {one_lost} in"] if one_lost else []
+    remedies.append("open another exit, or a wider one")
+    if people > all_open:
+        message = f"{people} people watch, and only {all_open} can leave in {said}, every exit open"
+        return [_finding("exits-too-narrow", "stop", message, flow.source.key, tuple(remedies))]
+    message = f"{people} people watch; with the largest exit lost {one_lost} can leave in {said}"
+    return [_finding("exits-too-narrow", "warn", message, flow.source.key, tuple(remedies))]
+
+
+def _floor(crowd: Crowd, people: int) -> list[Finding]:
+    if crowd.area is None or people <= floor_capacity(crowd.area):
+        return []
+    most = floor_capacity(crowd.area, kind="standing")
+    table = {entry["name"]: entry for entry in data("crowd.json")["floor_space"]}
+    over = people > most
+    space = table["standing" if over else "outdoors"]
+    return [
+        _finding(
+            "audience-crowded",
+            "stop" if over else "warn",
+            f"{people} people on {crowd.area:g} m²: {space['area']:g} m² a person holds "
+            f"{most if over else floor_capacity(crowd.area)}",
+            space["source"],
+            (f"let at most {floor_capacity(crowd.area)} in", "give the audience more floor"),
+        )
+    ]
+
+
+def _finding(
+    code: str, severity: Severity, message: str, key: str, remedies: tuple[str, ...]
+) -> Finding:
+    origin = source(key)
+    return night_finding(code, severity, message, cited(origin, origin.mark), remedies)

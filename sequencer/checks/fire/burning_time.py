@@ -1,0 +1,234 @@
+"""Burns against burning time: whether every flame ends with fuel in hand.
+
+Inputs are planned burns; nothing here knows a show file. Sources: the share of a burn that may be
+planned is a rule of the book in force; the burning time is the performer's own, or a default.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from sequencer.facts.burn_log import FEWEST
+from sequencer.facts.burn_times import BurnTime
+from sequencer.facts.profiles import Rule
+from sequencer.findings import Finding
+from sequencer.safety.burning import PlannedBurn
+from sequencer.timing.position import clock_text
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cut:
+    """A moment at which a burn may end: the border of a section or of a block."""
+
+    seconds: float  # [s] of the track
+    position: str  # bar.beat
+    label: str  # of what begins there
+
+
+def burn_findings(
+    burns: Sequence[PlannedBurn],
+    *,
+    share: Rule,
+    cuts: Sequence[Cut],
+    positions: Sequence[str],
+    refuel: Sequence[Rule] = (),
+) -> list[Finding]:
+    """Burns that outlast their wick, eat its reserve, or rest on a time that nobody measured.
+
+    Parameters
+    ----------
+    burns : sequence of PlannedBurn
+    share : Rule
+        Share of the burning time that may be planned.
+    cuts : sequence of Cut
+        Where a burn may be cut, by time.
+    positions : sequence of str
+        bar.beat of each burn's start.
+    refuel : sequence of Rule
+        How long soaking and spinning off take: burns closer together than that are one.
+    """
+    found: list[Finding] = []
+    for burn, position in zip(burns, positions, strict=True):
+        found += _too_long(burn, position, share, cuts, refuel)
+    found += _not_timed(burns, positions)
+    found += _few_timed(burns, positions)
+    return found
+
+
+def _too_long(
+    burn: PlannedBurn,
+    position: str,
+    share: Rule,
+    cuts: Sequence[Cut],
+    refuel: Sequence[Rule],
+) -> list[Finding]:
+    if burn.burn is None:
+        return [
+            _finding(
+                "burn-unknown",
+                burn,
+                position,
+                f"{burn.who} is lit for {_clock(burn.lit_s)}, and no burning time of "
+                f"{burn.fuel} in this wick is known",
+                ("time a burn of this wick with this fuel and write it under fire, burn",),
+                "unknown is not zero: a blank counts as unmet",
+            )
+        ]
+    allowed = share.number * burn.burn.seconds
+    if burn.lit_s <= allowed:
+        return []
+    out = burn.lit_s > burn.burn.seconds
+    basis = {"measured": "timed", "stated": "stated, not timed", "default": "a default"}
+    planned = burn.end_s - burn.start_s + burn.wait_s
+    together = (
+        ""
+        if burn.lit_s <= planned + 1e-6
+        else ("; burns with no time to soak between them count together")
+    )
+    waits = (
+        f", {burn.wait_s:.0f} s of it while those after them are lit" if burn.wait_s > 0.0 else ""
+    )
+    counted = (
+        f"the wick burns {_clock(burn.burn.seconds)} ({basis[burn.burn.basis]})"
+        if out
+        else f"{share.number:.0%} of the burning time of {_clock(burn.burn.seconds)} "
+        f"({basis[burn.burn.basis]}) is {_clock(allowed)}"
+    )
+    return [
+        _finding(
+            "burns-out" if out else "burn-reserve",
+            burn,
+            position,
+            f"{burn.who} is lit for {_clock(burn.lit_s)}{waits}, but {counted}{together}",
+            _remedies(burn, burn.burn, allowed, cuts),
+            " ".join(
+                [
+                    share.citation,
+                    *(rule.citation for rule in refuel if together),
+                    f"Burning time: {burn.burn.source}",
+                ]
+            ),
+        )
+    ]
+
+
+def _not_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[Finding]:
+    """One finding for all performers who rest on the same untimed figure."""
+    groups: dict[tuple[str, float, str], list[int]] = {}
+    for index, burn in enumerate(burns):
+        if burn.burn is not None and burn.burn.basis != "measured":
+            key = (burn.burn.basis, burn.burn.seconds, burn.burn.source)
+            groups.setdefault(key, []).append(index)
+    found = []
+    for (basis, seconds, source), members in groups.items():
+        first = burns[members[0]]
+        who = tuple(dict.fromkeys(burns[index].who for index in members))
+        word = "a default" if basis == "default" else "stated without being timed"
+        found.append(
+            Finding(
+                code="burn-not-timed",
+                severity="warn",
+                who=who,
+                start=first.start_s,
+                end=max(burns[index].end_s for index in members),
+                position=positions[members[0]],
+                message=f"the burning time of {_clock(seconds)} is {word}: nobody timed this wick "
+                f"with {first.fuel}",
+                remedies=(
+                    "time three burns of this wick on a like day; write the shortest under fire, burn",
+                ),
+                source=source,
+            )
+        )
+    return found
+
+
+def _few_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[Finding]:
+    """Performers whose log holds too few burns for an interval."""
+    found: dict[str, Finding] = {}
+    for burn, position in zip(burns, positions, strict=True):
+        counted = burn.burn.count if burn.burn else None
+        if burn.burn is None or counted is None or counted >= FEWEST or burn.who in found:
+            continue
+        found[burn.who] = Finding(
+            code="burn-few-times",
+            severity="warn",
+            who=(burn.who,),
+            start=burn.start_s,
+            end=burn.end_s,
+            position=position,
+            message=f"the log holds {counted} timed {'burn' if counted == 1 else 'burns'} of "
+            f"{burn.who} with {burn.fuel}: too few to say how long the next one lasts at least",
+            remedies=(f"time {FEWEST - counted} more on a like day",),
+            source=burn.burn.source,
+        )
+    return list(found.values())
+
+
+def _remedies(
+    burn: PlannedBurn, time: BurnTime, allowed: float, cuts: Sequence[Cut]
+) -> tuple[str, ...]:
+    spent = burn.lit_s - (burn.end_s - burn.start_s)  # earlier burns of the soak, and waits
+    latest = burn.start_s + allowed - spent
+    inside = [cut for cut in cuts if burn.start_s < cut.seconds < burn.end_s]
+    found = []
+    early = [cut for cut in inside if cut.seconds <= latest]
+    if early:
+        cut = early[-1]
+        found.append(
+            f"put {burn.who} out at {cut.position} ({cut.label}, {_clock(cut.seconds)}), "
+            f"{burn.end_s - cut.seconds:.0f} s earlier, and end dark"
+        )
+    elif latest > burn.start_s:
+        found.append(f"put {burn.who} out by {_clock(latest)}, {burn.end_s - latest:.0f} s earlier")
+    relights = _relights(burn, inside, allowed, spent)
+    if relights:
+        where = ", ".join(
+            f"{cut.position} ({cut.label}, {_clock(cut.seconds)})" for cut in relights
+        )
+        found.append(f"relight off stage, with a second soaked prop, at {where}")
+    factor = burn.lit_s / allowed
+    found.append(
+        f"a wick that holds at least {factor:.2f} times the fuel; timed, it must burn "
+        f"{_clock(time.seconds * factor)} or longer"
+    )
+    return tuple(found)
+
+
+def _relights(
+    burn: PlannedBurn, inside: Sequence[Cut], allowed: float, spent: float
+) -> list[Cut] | None:
+    """Fewest cuts after which no part is longer than allowed; None where the cuts are too far apart."""
+    chosen: list[Cut] = []
+    start, room = burn.start_s, allowed - spent
+    while burn.end_s - start > room:
+        reachable = [cut for cut in inside if start < cut.seconds <= start + room]
+        if not reachable:
+            return None
+        chosen.append(reachable[-1])
+        start, room = reachable[-1].seconds, allowed
+    return chosen
+
+
+def _finding(
+    code: str,
+    burn: PlannedBurn,
+    position: str,
+    message: str,
+    remedies: tuple[str, ...],
+    source: str,
+) -> Finding:
+    return Finding(
+        code=code,
+        severity="warn" if code == "burn-reserve" else "stop",
+        who=(burn.who,),
+        start=burn.start_s,
+        end=burn.end_s,
+        position=position,
+        message=message,
+        remedies=remedies,
+        source=source,
+    )
+
+
+def _clock(seconds: float) -> str:
+    return clock_text(seconds)

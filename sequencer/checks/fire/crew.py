@@ -1,0 +1,91 @@
+"""Safety people: enough of them, each with one role.
+
+Inputs are plain records. Sources: the rules of the book in force.
+"""
+
+from collections.abc import Sequence
+
+from sequencer.facts.profiles import Rule
+from sequencer.facts.rule_book import RuleBook
+from sequencer.findings import Finding
+from sequencer.safety.watching import Duty
+
+
+def role_findings(
+    crew: Sequence[Duty], cast: Sequence[str], *, lit: Sequence[str], apart: Rule | None
+) -> list[Finding]:
+    """People with more than one role: a spotter does nothing else."""
+    duties: dict[str, list[str]] = {}
+    names: dict[str, str] = {}
+    for each in crew:
+        names.setdefault(each.who.casefold(), each.who)
+        duties.setdefault(each.who.casefold(), []).append(each.duty)
+    performers = {name.casefold() for name in cast}
+    burning = {name.casefold() for name in lit}
+    found = []
+    for key, own in duties.items():
+        roles = list(dict.fromkeys(own))
+        if key in performers:
+            roles.append("lit performer" if key in burning else "performer")
+        if len(roles) < 2:
+            continue
+        # Two crew roles of which none is spotting are a rule's matter; fire and spotting never mix.
+        serious = key in burning or "spotter" in roles
+        found.append(
+            Finding(
+                code="crew-doubles",
+                severity="stop" if serious else "warn",
+                who=(names[key],),
+                start=None,
+                end=None,
+                position=None,
+                message=f"{names[key]} is {' and '.join(roles)}: one person, one role",
+                remedies=(f"name another person as {roles[0]}", f"take {names[key]} off one role"),
+                source=apart.citation if apart else "one person, one role: common practice",
+            )
+        )
+    return found
+
+
+def number_findings(
+    crew: Sequence[Duty], *, lit_at_once: int, book: RuleBook, audience: int | None = None
+) -> list[Finding]:
+    """Too few people for a rule; each person counts once, for one duty."""
+    asked = (
+        ("spotters", ("spotter",), "spotter"),
+        ("perimeter-guards", ("perimeter",), "perimeter guard"),
+        ("fuel-keepers", ("fuel keeper",), "fuel keeper"),
+        ("stewards", ("spotter", "perimeter", "fuel keeper", "lead"), "steward"),
+    )
+    found = []
+    for kind, duties, word in asked:
+        needed = book.needed(kind, lit_at_once, audience)
+        if needed is None or lit_at_once == 0:
+            continue
+        number, rule = needed
+        have = len({each.who.casefold() for each in crew if each.duty in duties})
+        if have >= number:
+            continue
+        missing = number - have
+        remedies = [f"add {missing} {_plural(word, missing)} to the crew"]
+        if rule.count.each and kind == "spotters" and have * rule.count.each > 0:
+            remedies.append(f"light at most {have * rule.count.each} at once")
+        found.append(
+            Finding(
+                code="too-few-safety",
+                severity="stop",
+                who=(),
+                start=None,
+                end=None,
+                position=None,
+                message=f"{have} {_plural(word, have)} for {lit_at_once} lit at once; "
+                f"the rule asks for {number}",
+                remedies=tuple(remedies),
+                source=rule.citation,
+            )
+        )
+    return found
+
+
+def _plural(word: str, number: int) -> str:
+    return word if number == 1 else f"{word}s"

@@ -1,0 +1,71 @@
+"""What the crew carries: towels, blankets and buckets.
+
+Inputs are plain records. Sources: the rules of the book in force.
+"""
+
+import re
+from collections.abc import Iterable, Mapping
+
+from sequencer.checks.fire.records import rule_finding
+from sequencer.facts.rule_book import RuleBook
+from sequencer.findings import Finding
+
+_WORDS = {"towels": "towel", "blankets": "blanket", "buckets": "bucket"}
+_MENDS = {
+    "towels": "damp towel",
+    "blankets": "fire blanket",
+    "buckets": "bucket of water",
+}
+_LEADING = re.compile(r"^\s*(\d+)\s*[x×]?\s+")
+
+
+def counted(equipment: Iterable[str]) -> Mapping[str, int]:
+    """Towels, blankets and buckets in what the crew carries: `3 damp towels` counts three."""
+    total = dict.fromkeys(_WORDS, 0)
+    for item in equipment:
+        match = _LEADING.match(item)
+        number = int(match[1]) if match else 1
+        for kind, word in _WORDS.items():
+            if word in item.casefold():
+                total[kind] += number
+    return total
+
+
+def carried_findings(
+    carried: Mapping[str, int], *, lit_at_once: int, book: RuleBook
+) -> list[Finding]:
+    """Towels, blankets and buckets that a rule asks for and nobody has."""
+    found = []
+    for kind, word in _MENDS.items():
+        needed = book.needed(kind, lit_at_once)
+        if needed is None or not lit_at_once or carried.get(kind, 0) >= needed[0]:
+            continue
+        number, rule = needed
+        have = carried.get(kind, 0)
+        found.append(
+            rule_finding(
+                "equipment-missing",
+                "stop",
+                f"{have} of {number} {_several(word, number)} for {lit_at_once} lit at once",
+                (f"give the crew {number - have} more, under equipment",),
+                rule,
+            )
+        )
+    either = book.asked("blanket-or-towels")
+    if either and lit_at_once and not (carried.get("towels") or carried.get("blankets")):
+        found.append(
+            rule_finding(
+                "equipment-missing",
+                "stop",
+                "neither fire blanket nor damp towel is ready",
+                ("give a spotter a damp towel or a fire blanket",),
+                either,
+            )
+        )
+    return found
+
+
+def _several(word: str, number: int) -> str:
+    if number == 1:
+        return word
+    return "buckets of water" if word == "bucket of water" else f"{word}s"

@@ -1,0 +1,104 @@
+"""The fuel point: far enough from every flame and from the audience.
+
+Inputs are plain records; places in the stage frame [m]. Sources: the rules of the book in force.
+"""
+
+from collections.abc import Mapping, Sequence
+from itertools import pairwise
+from math import dist
+
+from sequencer.checks.fire.records import rule_finding
+from sequencer.checks.fire.watch_kept import Clock
+from sequencer.facts.profiles import Rule
+from sequencer.facts.rule_book import RuleBook
+from sequencer.findings import Finding
+from sequencer.geometry.walking import Ground
+from sequencer.motion.clearance.to_posts import Followed, closest
+
+
+def fuel_point_findings(
+    fuel_point: tuple[float, float] | None,
+    followed: Sequence[Followed],
+    *,
+    act_edge: Mapping[str, float],
+    audience: Mapping[str, Sequence[tuple[float, float]]],
+    book: RuleBook,
+    clock: Clock,
+) -> list[Finding]:
+    """A fuel point too near to a flame or to the audience.
+
+    Parameters
+    ----------
+    fuel_point : tuple of float, optional
+        [m, stage frame]
+    followed : sequence of Followed
+    act_edge : mapping of performer to float
+        Reach of prop and flame from the body's axis [m].
+    audience : mapping of name to sequence of points
+        Edges of the audience [m, stage frame].
+    book : RuleBook
+    clock : Clock
+    """
+    if fuel_point is None:
+        return []
+    found = []
+    rule = book.strictest("fuel-point-distance")
+    if rule is not None:
+        for burn in followed:
+            edge = act_edge.get(burn.who, 0.0)
+            (near,) = closest([burn], [Ground().ways_to([fuel_point])], rule.number + edge)
+            if near.spans:
+                start, end = near.spans[0][0], near.spans[-1][1]
+                lacking = rule.number + edge - near.distance
+                found.append(
+                    Finding(
+                        code="fuel-point-close",
+                        severity="stop",
+                        who=(burn.who,),
+                        start=clock.seconds(start),
+                        end=clock.seconds(end),
+                        position=clock.position(start),
+                        message=f"the flame of {burn.who} comes within "
+                        f"{max(near.distance - edge, 0.0):.2f} m of the fuel point; "
+                        f"{rule.number:.2f} m asked",
+                        remedies=(f"move the fuel point {lacking:.2f} m farther away",),
+                        source=rule.citation,
+                        where=fuel_point,
+                    )
+                )
+    rule = book.strictest("fuel-point-audience")
+    if rule is not None:
+        found += _near_audience(fuel_point, audience, rule)
+    return found
+
+
+def _near_audience(
+    fuel_point: tuple[float, float],
+    audience: Mapping[str, Sequence[tuple[float, float]]],
+    rule: Rule,
+) -> list[Finding]:
+    gaps = {name: line_distance(fuel_point, line) for name, line in audience.items()}
+    return [
+        rule_finding(
+            "fuel-point-close",
+            "stop",
+            f"the fuel point is {gap:.2f} m from {name}; {rule.number:.2f} m asked",
+            (f"move the fuel point {rule.number - gap:.2f} m farther away",),
+            rule,
+            where=fuel_point,
+        )
+        for name, gap in gaps.items()
+        if gap < rule.number
+    ]
+
+
+def line_distance(point: tuple[float, float], line: Sequence[tuple[float, float]]) -> float:
+    """Distance of a point from a line of corners on the plan [m]."""
+    best = min(dist(point, corner) for corner in line)
+    for (ax, ay), (bx, by) in pairwise(line):
+        length = (bx - ax) ** 2 + (by - ay) ** 2
+        if length > 0:
+            along = ((point[0] - ax) * (bx - ax) + (point[1] - ay) * (by - ay)) / length
+            along = min(max(along, 0.0), 1.0)
+            best = min(best, dist(point, (ax + along * (bx - ax), ay + along * (by - ay))))
+    return best

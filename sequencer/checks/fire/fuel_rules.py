@@ -1,0 +1,129 @@
+"""The fuel: which, how much, and whether that is what the burns need.
+
+Inputs are plain records. Sources: the rules of the book in force; flash points and classes of
+`facts.fuels`.
+"""
+
+from collections.abc import Mapping, Sequence
+
+from sequencer.checks.fire.records import Night, blank_finding, litres, night_finding
+from sequencer.facts.fuels import Fuel
+from sequencer.facts.profiles import Rule
+from sequencer.facts.rule_book import RuleBook
+from sequencer.findings import Finding
+
+
+def fuel_kind_findings(night: Night, book: RuleBook) -> list[Finding]:
+    """Fuels that are refused, everywhere or by a rule, or that need a warning."""
+    fuel = night.fuel
+    if fuel is None:
+        return []
+    if fuel.refused is not None:
+        rule = next((each for each in book.all("fuel-refused") if _names(each, fuel)), None)
+        origin = rule.citation if rule else fuel.refused.source.citation
+        return [
+            night_finding("fuel-refused", "stop", f"{fuel.title} is refused: {fuel.refused.why}", origin,
+                     ("use kerosene or lamp-oil, with its data sheet",))
+        ]  # fmt: skip
+    flash = "unknown" if fuel.flash_point is None else f"{fuel.flash_point.lowest:.0f} °C"
+    found = [
+        night_finding(
+            "fuel-refused",
+            "stop",
+            f"{fuel.title} (flash point {flash}) is refused by this rule set",
+            rule.citation,
+            ("use a combustible liquid, flash point above 37.8 °C, such as lamp-oil",),
+        )
+        for rule in book.all("fuel-refused")
+        if _names(rule, fuel)
+    ]
+    warned = next((rule for rule in book.all("fuel-warned") if _names(rule, fuel)), None)
+    if warned and not found:
+        origin = fuel.flash_point.citation if fuel.flash_point else ""
+        found.append(
+            night_finding(
+                "fuel-class",
+                "warn",
+                f"{fuel.title} is NFPA class {fuel.nfpa_class or 'unknown'}, flash point {flash}: "
+                "its vapour lights at room temperature",
+                f"{warned.citation} Flash point: {origin}",
+                ("keep it shut, away from every flame and spark", "change to lamp-oil or kerosene"),
+            )
+        )
+    return found
+
+
+def fuel_amount_findings(night: Night, book: RuleBook) -> list[Finding]:
+    """Too much fuel for a performer or on site, too little for the burns, or nobody knows."""
+    if night.fuel is None:
+        return []
+    found = []
+    each = book.strictest("fuel-per-performer")
+    for who, volume in night.fuel_of.items() if each else ():
+        if each and volume is not None and volume > each.number:
+            found.append(
+                night_finding("fuel-over-limit", "stop",
+                         f"{who} needs {litres(volume)}; {litres(each.number)} allowed a performer",
+                         each.citation, ("fewer or smaller wicks, or fewer burns",), who=(who,))
+            )  # fmt: skip
+    if night.unweighed and each:
+        found.append(
+            blank_finding(
+                f"fuel in the wick is not recorded: {', '.join(night.unweighed)}",
+                "cast, prop, fuel_mass, weighed after the spin-off",
+                each,
+            )
+        )
+    return [*found, *_on_site(night, night.fuel, book)]
+
+
+def _on_site(night: Night, fuel: Fuel, book: RuleBook) -> list[Finding]:
+    """Fuel brought along, against what is allowed and what is needed."""
+    found: list[Finding] = []
+    site = book.strictest("fuel-on-site")
+    if night.fuel_on_site is None:
+        if site:
+            found.append(blank_finding("fuel on site is not recorded", "fire, fuel_on_site", site))
+        return found
+    if night.fuel_prepared is not None and night.fuel_on_site < night.fuel_prepared:
+        found.append(
+            night_finding(
+                "fuel-short",
+                "warn",
+                f"{litres(night.fuel_on_site)} on site; all soaks with a spare take "
+                f"{litres(night.fuel_prepared)}",
+                "soaked mass at the fuel's density, with spin-off and spare: this program's choice",
+                (f"bring {litres(night.fuel_prepared)}", "soak fewer props"),
+            )
+        )
+    if site and night.fuel_on_site > site.number:
+        found.append(
+            night_finding(
+                "fuel-over-limit",
+                "stop",
+                f"{litres(night.fuel_on_site)} on site; {litres(site.number)} allowed",
+                site.citation,
+                (f"bring at most {litres(site.number)}",),
+            )
+        )
+    group = "flammable" if fuel.flammable else "combustible"
+    for rule in book.all("fuel-permit-volume"):
+        edge = rule.value.get(group) if isinstance(rule.value, Mapping) else None
+        if edge is not None and night.fuel_on_site > edge:
+            found.append(
+                night_finding(
+                    "fuel-permit",
+                    "warn",
+                    f"{litres(night.fuel_on_site)} of a {group} liquid needs a storage permit "
+                    f"above {litres(edge)}",
+                    rule.citation,
+                    ("bring less", "ask for the permit"),
+                )
+            )
+    return found
+
+
+def _names(rule: Rule, fuel: Fuel) -> bool:
+    """True if a rule on fuels means this one."""
+    names: Sequence[str] = rule.value if isinstance(rule.value, tuple) else ()
+    return fuel.name in names or ("flammable" in names and fuel.flammable)

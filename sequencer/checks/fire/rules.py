@@ -1,0 +1,194 @@
+"""The rest of the house rules: permit, roof, fuel, wind, age, and what only a person can confirm.
+
+Inputs are plain records. A blank is not zero: what a rule needs and nobody recorded is said.
+"""
+
+from sequencer.checks.fire.fuel_rules import fuel_amount_findings, fuel_kind_findings
+from sequencer.checks.fire.records import Night, blank_finding, night_finding
+from sequencer.checks.fire.weather import wind_findings
+from sequencer.facts.profiles import Rule
+from sequencer.facts.rule_book import RuleBook
+from sequencer.findings import Finding
+
+# subjects of rules that no key of a show answers: a person confirms them
+_BY_HAND = (
+    "fire-breathing-forbidden",
+    "fire-watch",
+    "no-smoking",
+    "official-watch",
+    "operator-age",
+    "overhang-distance",
+    "spin-off-zone",
+    "stop-word",
+)
+
+
+def rule_findings(night: Night, book: RuleBook) -> list[Finding]:
+    """Everything of the rules that needs neither time nor place.
+
+    Parameters
+    ----------
+    night : Night
+    book : RuleBook
+    """
+    if not night.burns:
+        return []
+    return [
+        *_permit(night, book),
+        *_roof(night, book),
+        *fuel_kind_findings(night, book),
+        *fuel_amount_findings(night, book),
+        *wind_findings(night, book),
+        *_flame(night, book),
+        *_ages(night, book),
+        *_loosened(book),
+        *_by_hand(book),
+    ]
+
+
+def _permit(night: Night, book: RuleBook) -> list[Finding]:
+    found = []
+    if ban := book.asked("fire-ban"):
+        found.append(
+            night_finding("fire-ban", "stop", "a day of total fire ban: nothing is lit", ban.citation,
+                     ("dance it dark, or bring the commissioner's exemption in writing",))
+        )  # fmt: skip
+    rule = book.asked("permit")
+    if rule and not night.permit:
+        found.append(
+            night_finding(
+                "no-permit",
+                "note",
+                "no permit reference is recorded: every sheet is marked DRAFT",
+                rule.citation,
+                ("write the authority's reference under rules, permit",),
+            )
+        )
+    return found
+
+
+def _roof(night: Night, book: RuleBook) -> list[Finding]:
+    if not night.indoors:
+        return []
+    contradiction = []
+    if night.open_sky:
+        contradiction = [
+            night_finding(
+                "roof-contradicts",
+                "stop",
+                "the show is indoors under an open sky: no ceiling was looked at",
+                "this show, venue, setting and ceiling",
+                ("give the height under venue, ceiling", "or write setting: outdoors"),
+            )
+        ]
+    return [*contradiction, *_under_roof(night, book)]
+
+
+def _under_roof(night: Night, book: RuleBook) -> list[Finding]:
+    if rule := book.asked("indoor-forbidden"):
+        return [
+            night_finding(
+                "indoors-forbidden",
+                "stop",
+                "this rule set allows no fire under a roof",
+                rule.citation,
+                ("perform outdoors", "dance it dark"),
+            )
+        ]
+    blank = []
+    if (rule := book.asked("sprinklers")) and night.sprinklers is not True:
+        word = "none" if night.sprinklers is False else "not recorded"
+        blank.append((f"sprinklers: {word}", rule))
+    if (rule := book.asked("indoor-agreed")) and not night.permit:
+        blank.append(("no authority's reference for fire indoors", rule))
+    if not blank:
+        return []
+    return [
+        night_finding(
+            "indoors-not-recorded",
+            "stop",
+            f"fire indoors is off until it is recorded: {'; '.join(text for text, _ in blank)}",
+            " ".join(dict.fromkeys(rule.citation for _, rule in blank)),
+            (
+                "agree ceiling, alarm isolation, exits and drapes with authority and venue in writing",
+                "then record venue, sprinklers and rules, permit",
+            ),
+        )
+    ]
+
+
+def _flame(night: Night, book: RuleBook) -> list[Finding]:
+    rule = book.strictest("flame-height")
+    if rule is None or night.flame is None or night.flame <= rule.number:
+        return []
+    return [
+        night_finding(
+            "flame-high",
+            "stop",
+            f"a flame of {night.flame:.2f} m; {rule.number:.2f} m allowed",
+            rule.citation,
+            ("smaller wicks, timed and watched", "ask the authority in writing"),
+        )
+    ]
+
+
+def _ages(night: Night, book: RuleBook) -> list[Finding]:
+    rule = book.strictest("performer-age")
+    if rule is None:
+        return []
+    found = []
+    for who, age in night.ages.items():
+        if age is not None and age < rule.number:
+            found.append(
+                night_finding("under-age", "stop",
+                         f"{who} may be {age}; {rule.number:g} years asked", rule.citation,
+                         (f"{who} dances unlit", "ask the authority in writing"), who=(who,))
+            )  # fmt: skip
+    blank = [who for who, age in night.ages.items() if age is None]
+    if blank:
+        found.append(
+            blank_finding(f"age is not recorded: {', '.join(blank)}", "cast, birth_year", rule)
+        )
+    return found
+
+
+def _loosened(book: RuleBook) -> list[Finding]:
+    return [
+        night_finding(
+            "limit-loosened",
+            "note",
+            f"{each.rule.kind.what}: {each.rule.printed} instead of {each.instead_of.printed}, "
+            f"by reference {each.reference}{_by(each.rule)}",
+            each.rule.citation,
+            (),
+        )
+        for each in book.loosened
+    ]
+
+
+def _by_hand(book: RuleBook) -> list[Finding]:
+    """One note a profile with what it asks and no program can see."""
+    found = []
+    for profile in book.profiles:
+        texts = [
+            rule.printed
+            for rule in profile.rules
+            if rule.kind.sort == "ask" or rule.kind.name in _BY_HAND
+        ]
+        if texts:
+            found.append(
+                night_finding(
+                    "to-confirm",
+                    "note",
+                    f"{profile.title} asks what only a person can confirm: {'; '.join(texts)}",
+                    f"{profile.title}, {profile.edition}",
+                    ("tick each on the plan packet",),
+                )
+            )
+    return found
+
+
+def _by(rule: Rule) -> str:
+    if rule.override is None:
+        return ""
+    return f", entered by {rule.override.by}: {rule.override.reason}"

@@ -1,0 +1,316 @@
+"""Extinguishers: enough of the right rating, apart, near, and outside every reach.
+
+Inputs are plain records; places in the stage frame [m]. Sources: the rules of the book in force; travel
+is measured along the walking path (NFPA 10, read second-hand).
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from math import hypot
+
+import numpy as np
+
+from sequencer.checks.fire.records import rule_finding
+from sequencer.checks.fire.watch_kept import Clock
+from sequencer.facts.extinguishers import (
+    Rating,
+    allowed_travel,
+    hazard_of_volume,
+    is_water,
+    parse_rating,
+)
+from sequencer.facts.profiles import Rule, Units
+from sequencer.facts.rule_book import RuleBook
+from sequencer.findings import Finding
+from sequencer.geometry.walking import NO_WAY, Ground
+from sequencer.motion.clearance.to_posts import Followed, closest, farthest
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Placed:
+    """An extinguisher and where it stands."""
+
+    place: tuple[float, float]  # [m, stage frame]
+    rating: str  # as its label says
+    kind: str  # what it is filled with
+
+    @property
+    def rated(self) -> Rating | None:
+        """Its rating; None where the label cannot be read as one."""
+        try:
+            return parse_rating(self.rating)
+        except ValueError:
+            return None
+
+
+def extinguisher_findings(
+    placed: Sequence[Placed],
+    *,
+    lit_at_once: int,
+    book: RuleBook,
+    act: tuple[float, float],
+) -> list[Finding]:
+    """Too few extinguishers, of too small a rating, or all on one side of the act."""
+    if not lit_at_once:
+        return []
+    found = []
+    for rule in book.all("extinguishers"):
+        found += _too_few(placed, rule, lit_at_once)
+    opposing = book.asked("opposing-sides")
+    if opposing and len(placed) > 1 and not any(opposed(placed, act)):
+        found.append(
+            rule_finding(
+                "extinguishers-one-side",
+                "warn",
+                "all extinguishers stand on one side of the act",
+                ("move one to the opposite side, so that fire never stands before them all",),
+                opposing,
+            )
+        )
+    return found
+
+
+def opposed(placed: Sequence[Placed], act: tuple[float, float]) -> list[bool]:
+    """For each pair, whether the act lies between them: their directions from it differ by 90° or more."""
+    out = []
+    for index, one in enumerate(placed):
+        for other in placed[index + 1 :]:
+            a = (one.place[0] - act[0], one.place[1] - act[1])
+            b = (other.place[0] - act[0], other.place[1] - act[1])
+            out.append(a[0] * b[0] + a[1] * b[1] <= 0 and hypot(*a) > 0 and hypot(*b) > 0)
+    return out
+
+
+def travel_findings(
+    placed: Sequence[Placed],
+    followed: Sequence[Followed],
+    *,
+    fuel_point: tuple[float, float] | None,
+    fuel_volume: float | None = None,
+    act_edge: Mapping[str, float],
+    book: RuleBook,
+    clock: Clock,
+    ground: Ground,
+) -> list[Finding]:
+    """Walks to an extinguisher that are longer than a rule allows.
+
+    Parameters
+    ----------
+    placed : sequence of Placed
+    followed : sequence of Followed
+        Each burn with its performer's way over the floor.
+    fuel_point : tuple of float, optional
+        [m, stage frame]
+    fuel_volume : float, optional
+        Fuel on site [m³].
+    act_edge : mapping of performer to float
+        Reach of prop and flame from the body's axis [m].
+    book : RuleBook
+    clock : Clock
+    ground : Ground
+        What is walked round.
+    """
+    if not placed or not followed:
+        return []
+    ways = ground.ways_to([each.place for each in placed])
+    found = []
+    travel = book.strictest("extinguisher-travel")
+    if travel is not None:
+        for burn, worst in zip(
+            followed, farthest(followed, [ways] * len(followed), travel.number), strict=True
+        ):
+            if worst.spans:
+                start, end = worst.spans[0][0], worst.spans[-1][1]
+                found.append(
+                    Finding(
+                        code="extinguisher-far",
+                        severity="stop",
+                        who=(burn.who,),
+                        start=clock.seconds(start),
+                        end=clock.seconds(end),
+                        position=clock.position(start),
+                        message=f"{burn.who} is {worst.distance:.2f} m of walking from the nearest "
+                        f"extinguisher; {travel.number:.2f} m allowed",
+                        remedies=(f"stand one within {travel.number:.1f} m of {_at(worst.place)}",),
+                        source=f"{travel.citation} Along the walking path: NFPA 10 "
+                        "[B3; read second-hand]",
+                        where=worst.place,
+                    )
+                )
+        found += _fuel_point_travel(ground, placed, fuel_point, fuel_volume, travel)
+    near = book.strictest("extinguisher-near")
+    if near is not None:
+        found += _none_near(placed, followed, act_edge, near)
+    return [*found, *_in_reach(placed, followed, act_edge, clock)]
+
+
+def _too_few(placed: Sequence[Placed], rule: Rule, heads: int) -> list[Finding]:
+    asked = rule.extinguishers
+    groups = asked.units
+    if asked.rating is not None:
+        groups = (Units(asked.count.for_heads(heads), "", asked.rating), *groups)
+    taken: dict[int, int] = {}  # extinguisher → slot; one extinguisher fills one slot
+    slots = [group for group in groups for _ in range(group.count)]
+    empty = [slot for slot in range(len(slots)) if not _filled(slot, slots, placed, taken, set())]
+    found = []
+    for group in groups:
+        short = sum(slots[slot] is group for slot in empty)
+        if not short:
+            continue
+        kind = f"{group.kind} " if group.kind else ""
+        unlike = sorted({each.rating for each in placed if _meets(each, group) is None})
+        doubt = f"; {', '.join(unlike)} cannot be compared: ask the authority" if unlike else ""
+        found.append(
+            rule_finding(
+                "extinguishers-few",
+                "stop",
+                f"{group.count - short} of {group.count} {kind}"
+                f"{'extinguisher' if group.count == 1 else 'extinguishers'} of {group.rating} or better{doubt}",
+                (f"add {short} under venue, extinguishers, with place and rating",),
+                rule,
+            )
+        )
+    return found
+
+
+def _filled(
+    slot: int,
+    slots: Sequence[Units],
+    placed: Sequence[Placed],
+    taken: dict[int, int],
+    tried: set[int],
+) -> bool:
+    """Find an extinguisher for a slot, moving others if need be (augmenting path of a matching)."""
+    for index, each in enumerate(placed):
+        if index in tried or not _meets(each, slots[slot]):
+            continue
+        tried.add(index)
+        if index not in taken or _filled(taken[index], slots, placed, taken, tried):
+            taken[index] = slot
+            return True
+    return False
+
+
+def _meets(each: Placed, group: Units) -> bool | None:
+    """Whether an extinguisher is what a rule asks; None where nobody can compare the ratings."""
+    if group.kind == "water" and not is_water(each.kind):
+        return False
+    rated = each.rated
+    return rated.meets(group.rating) if rated else None
+
+
+def _fuel_point_travel(
+    ground: Ground,
+    placed: Sequence[Placed],
+    fuel_point: tuple[float, float] | None,
+    fuel_volume: float | None,
+    travel: Rule,
+) -> list[Finding]:
+    if fuel_point is None:
+        return []
+    walks = ground.ways_to([each.place for each in placed])(np.array([fuel_point]))[0]
+    walk = float(walks.min())
+    if walk > travel.number:
+        said = f"is {walk:.2f} m of walking from" if walk < NO_WAY else "has no way on foot to"
+        return [
+            rule_finding(
+                "extinguisher-far",
+                "stop",
+                f"the fuel point {said} the nearest extinguisher; {travel.number:.2f} m allowed",
+                ("stand an extinguisher of class B by the fuel point",),
+                travel,
+                where=fuel_point,
+            )
+        ]
+    if fuel_volume is None or any(
+        _reaches(each, float(way), fuel_volume) for each, way in zip(placed, walks, strict=True)
+    ):
+        return []
+    hazard = hazard_of_volume(fuel_volume)
+    return [
+        Finding(
+            code="extinguisher-small",
+            severity="warn",
+            who=(),
+            start=None,
+            end=None,
+            position=None,
+            message=f"no extinguisher is rated for {fuel_volume * 1000:.3g} L ({hazard} hazard) at "
+            f"its walk from the fuel point",
+            remedies=("stand a larger class B one nearer", "bring less fuel"),
+            source="NFPA 10, class B table (light hazard read second-hand [B2], the rest from memory)",
+            where=fuel_point,
+        )
+    ]
+
+
+def _reaches(each: Placed, way: float, volume: float) -> bool:
+    """Whether an extinguisher's class B rating allows the walk; unlike schemes are not judged here."""
+    rated = each.rated
+    if rated is None or rated.scheme != "UL":
+        return True  # the count of extinguishers says that nobody can compare them
+    allowed = allowed_travel(rated, volume)
+    return allowed is not None and way <= allowed.distance
+
+
+def _none_near(
+    placed: Sequence[Placed],
+    followed: Sequence[Followed],
+    act_edge: Mapping[str, float],
+    near: Rule,
+) -> list[Finding]:
+    """The act is the ground under every reach; the nearest extinguisher is measured to its edge."""
+    ways = Ground().ways_to([each.place for each in placed])
+    gaps = [
+        found.distance - act_edge.get(burn.who, 0.0)
+        for burn, found in zip(
+            followed, closest(followed, [ways] * len(followed), 0.0), strict=True
+        )
+    ]
+    gap = max(min(gaps), 0.0)
+    if gap <= near.number:
+        return []
+    return [
+        rule_finding(
+            "extinguisher-far",
+            "stop",
+            f"the nearest extinguisher is {gap:.2f} m from the act; {near.number:.2f} m allowed",
+            (f"move one {gap - near.number:.2f} m nearer",),
+            near,
+        )
+    ]
+
+
+def _in_reach(
+    placed: Sequence[Placed],
+    followed: Sequence[Followed],
+    act_edge: Mapping[str, float],
+    clock: Clock,
+) -> list[Finding]:
+    """Extinguishers that stand inside the reach of prop and flame, where nobody can fetch them."""
+    found = []
+    for each in placed:
+        ways = [Ground().ways_to([each.place])] * len(followed)
+        for burn, near in zip(followed, closest(followed, ways, 0.0), strict=True):
+            inside = act_edge.get(burn.who, 0.0) - near.distance
+            if inside > 0:
+                found.append(
+                    Finding(
+                        code="extinguisher-in-reach",
+                        severity="stop",
+                        who=(burn.who,),
+                        start=clock.seconds(near.beat),
+                        end=None,
+                        position=clock.position(near.beat),
+                        message=f"the extinguisher at [{each.place[0]:.1f}, {each.place[1]:.1f}] stands "
+                        f"{inside:.2f} m inside the reach of {burn.who}'s prop and flame",
+                        remedies=(f"move it {inside:.2f} m outward",),
+                        source="geometry: nobody fetches it there",
+                        where=each.place,
+                    )
+                )
+    return found
+
+
+def _at(place: tuple[float, float]) -> str:
+    return f"[{place[0]:.1f}, {place[1]:.1f}], outside every reach"

@@ -1,0 +1,297 @@
+"""The watch over lit performers: somebody watches, sees them, and arrives in time.
+
+Places in the stage frame [m], time in beats. A response is the reaction of one who watches plus the way
+at a walking approach; a spotter must see a performer from the knee up.
+Sources: Woods et al. 2015 (reaction); EN ISO 13855:2010 (approach speed); the limit is a rule of the
+book in force.
+"""
+
+from collections.abc import Collection, Sequence
+from math import dist
+from typing import Protocol
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.facts.pace import reach_in, reactions, response_seconds, speeds
+from sequencer.facts.profiles import Rule
+from sequencer.findings import Finding
+from sequencer.geometry.walking import NO_WAY, Ground, Ways
+from sequencer.motion.clearance.to_posts import Farthest, Followed, closest, farthest
+from sequencer.safety.watching import Duty, WatchPlan, watchers_of
+
+SPARE = 0.05  # [m] by which a proposed post is nearer than the limit asks
+SIGHT_MARGIN = 0.05  # [m] by which a line of sight passes what stands on the floor
+
+
+class Clock(Protocol):
+    """What turns beats into seconds and bar.beat."""
+
+    def seconds(self, beat: float) -> float:
+        """Second of the track."""
+        ...
+
+    def position(self, beat: float) -> str:
+        """bar.beat as text."""
+        ...
+
+
+def watch_findings(
+    followed: Sequence[Followed],
+    crew: Sequence[Duty],
+    *,
+    limit: Rule,
+    clock: Clock,
+    ground: Ground,
+) -> list[Finding]:
+    """Lit performers whom nobody watches, or whom no watcher reaches in time.
+
+    Parameters
+    ----------
+    followed : sequence of Followed
+        Each burn with its performer's way over the floor.
+    crew : sequence of Duty
+    limit : Rule
+        Longest response.
+    clock : Clock
+    ground : Ground
+        What is walked round.
+    """
+    found = []
+    watched: list[Followed] = []
+    posts: list[list[Duty]] = []
+    for burn in followed:
+        own = watchers_of(burn.who, crew)
+        if own:
+            watched.append(burn)
+            posts.append(own)
+        else:
+            found.append(_nobody(burn, crew, clock))
+    reach = reach_in(limit.number)
+    ways = [ground.ways_to([each.place for each in own]) for own in posts]
+    for burn, own, worst in zip(watched, posts, farthest(watched, ways, reach), strict=True):
+        if worst.spans:
+            remedies = _remedies(burn, own, worst, reach, watched, posts, ground)
+            found.append(_out_of_reach(burn, own[worst.post], worst, limit, clock, remedies))
+    return found
+
+
+def sight_findings(
+    followed: Sequence[Followed], crew: Sequence[Duty], *, tall: Ground, clock: Clock
+) -> list[Finding]:
+    """Moments at which none of those who watch a lit performer sees them past the scenery.
+
+    Parameters
+    ----------
+    followed : sequence of Followed
+        Each burn with its performer's way over the floor.
+    crew : sequence of Duty
+    tall : Ground
+        What hides a performer above the knee.
+    clock : Clock
+    """
+    if not tall.obstacles:
+        return []
+    found = []
+    for burn in followed:
+        own = watchers_of(burn.who, crew)
+        if not own:
+            continue
+        gaps = tall.sight_to([each.place for each in own])
+
+        def best(places: Floats, gaps: Ways = gaps) -> Floats:
+            return np.asarray(np.max(gaps(places), axis=1, keepdims=True))
+
+        (worst,) = closest([burn], [best], SIGHT_MARGIN)
+        if worst.spans:
+            start, end = worst.spans[0][0], worst.spans[-1][1]
+            found.append(
+                Finding(
+                    code="sight-blocked",
+                    severity="stop",
+                    who=(burn.who, *(each.who for each in own)),
+                    start=clock.seconds(start),
+                    end=clock.seconds(end),
+                    position=clock.position(start),
+                    message=f"scenery hides {burn.who} from everybody who watches, at "
+                    f"{clock.position(worst.beat)}",
+                    remedies=("move a post to where the line is free", "add a spotter there"),
+                    source="a spotter watches: North American fire-arts guidelines 2.1 [A36; "
+                    "read]; seen from the knee up: design choice",
+                    where=worst.place,
+                )
+            )
+    return found
+
+
+def plan_findings(
+    plan: WatchPlan,
+    *,
+    each: int,
+    rule: Rule | None,
+    clock: Clock,
+    said: Collection[str] = (),
+) -> list[Finding]:
+    """Lit performers for whom no spotter has a hand free, and the hand-overs of the watch.
+
+    Parameters
+    ----------
+    plan : WatchPlan
+    each : int
+        Most performers that one spotter watches at once.
+    rule : Rule, optional
+        That says so.
+    clock : Clock
+    said : collection of str
+        Performers of whom it is said already that nobody watches.
+    """
+    origin = rule.citation if rule else "one spotter, one performer: common practice"
+    found = [
+        Finding(
+            code="watch-overloaded",
+            severity="stop",
+            who=(who,),
+            start=clock.seconds(start),
+            end=clock.seconds(end),
+            position=clock.position(start),
+            message=f"no spotter is free for {who}: each watches at most {each} at once",
+            remedies=(f"let another spotter watch {who}", "light fewer at once"),
+            source=origin,
+        )
+        for who, start, end in plan.unwatched
+        if who not in said
+    ]
+    found += [
+        Finding(
+            code="watch-handed-over",
+            severity="note",
+            who=(hand_over.who, hand_over.giver, hand_over.taker),
+            start=clock.seconds(hand_over.beat),
+            end=None,
+            position=clock.position(hand_over.beat),
+            message=f"{hand_over.taker} takes the watch over {hand_over.who} from {hand_over.giver}: call it out",
+            source="common practice",
+        )
+        for hand_over in plan.hand_overs
+    ]
+    return found
+
+
+def _nobody(burn: Followed, crew: Sequence[Duty], clock: Clock) -> Finding:
+    spotters = [each.who for each in crew if each.duty == "spotter"]
+    remedies = [f"let {name} watch {burn.who} too" for name in spotters[:1]]
+    remedies.append(f"add a spotter who watches {burn.who}")
+    return Finding(
+        code="nobody-watching",
+        severity="stop",
+        who=(burn.who,),
+        start=clock.seconds(burn.start),
+        end=clock.seconds(burn.end),
+        position=clock.position(burn.start),
+        message=f"{burn.who} is lit and no spotter watches",
+        remedies=tuple(remedies),
+        source="at least one spotter at every lit performance: North American fire-arts guidelines "
+        "2.1 [A36; read]",
+        where=_spot(burn, burn.start),
+    )
+
+
+def _out_of_reach(
+    burn: Followed,
+    post: Duty,
+    worst: Farthest,
+    limit: Rule,
+    clock: Clock,
+    remedies: tuple[str, ...],
+) -> Finding:
+    start, end = worst.spans[0][0], worst.spans[-1][1]
+    return Finding(
+        code="post-out-of-reach",
+        severity="stop",
+        who=(burn.who, post.who),
+        start=clock.seconds(start),
+        end=clock.seconds(end),
+        position=clock.position(start),
+        message=_said(burn, post, worst, limit, clock),
+        remedies=remedies,
+        source=f"{limit.citation} Reaction: {reactions()['visual'].source.citation}. "
+        f"Approach: {speeds()['approach'].source.citation}.",
+        where=worst.place,
+    )
+
+
+def _said(burn: Followed, post: Duty, worst: Farthest, limit: Rule, clock: Clock) -> str:
+    when = clock.position(worst.beat)
+    if worst.distance >= NO_WAY:
+        return f"no way on foot leads from any who watch to {burn.who} at {when}"
+    return (
+        f"{burn.who} is {worst.distance:.2f} m from {post.who}, the nearest who watches, "
+        f"at {when}: {response_seconds(worst.distance):.1f} s to arrive, "
+        f"{limit.number:g} s allowed ({reach_in(limit.number):.2f} m)"
+    )
+
+
+def _remedies(
+    burn: Followed,
+    own: Sequence[Duty],
+    worst: Farthest,
+    reach: float,
+    watched: Sequence[Followed],
+    posts: Sequence[Sequence[Duty]],
+    ground: Ground,
+) -> tuple[str, ...]:
+    """Moving the nearest post, if that is proven to cover all it watches; else one post more."""
+    post = own[worst.post]
+    gap = dist(post.place, worst.place)
+    step = worst.distance - reach + SPARE
+    found = []
+    if gap > step:
+        moved = (
+            post.place[0] + (worst.place[0] - post.place[0]) * step / gap,
+            post.place[1] + (worst.place[1] - post.place[1]) * step / gap,
+        )
+        if _covers(post, moved, burn, reach, watched, posts, ground):
+            found.append(
+                f"move {post.who} {step:.2f} m to [{moved[0]:.2f}, {moved[1]:.2f}]: everybody "
+                "they watch is then in reach"
+            )
+    if not found:
+        found.append(
+            f"move {post.who} at least {step:.2f} m toward [{worst.place[0]:.1f}, "
+            f"{worst.place[1]:.1f}]; another post must then cover what they leave"
+        )
+    found.append(
+        f"add a spotter for {burn.who} within {reach:.1f} m of [{worst.place[0]:.1f}, "
+        f"{worst.place[1]:.1f}], outside every reach"
+    )
+    return tuple(found)
+
+
+def _covers(
+    post: Duty,
+    moved: tuple[float, float],
+    burn: Followed,
+    reach: float,
+    watched: Sequence[Followed],
+    posts: Sequence[Sequence[Duty]],
+    ground: Ground,
+) -> bool:
+    """True if, with one post moved, nobody whom it watches is out of reach who was not before."""
+    concerned = [i for i, own in enumerate(posts) if post in own]
+    after = [
+        ground.ways_to([moved if each == post else each.place for each in posts[i]])
+        for i in concerned
+    ]
+    before = [ground.ways_to([each.place for each in posts[i]]) for i in concerned]
+    burns = [watched[i] for i in concerned]
+    for each, old, new in zip(
+        burns, farthest(burns, before, reach), farthest(burns, after, reach), strict=True
+    ):
+        if new.spans and (each == burn or not old.spans):
+            return False
+    return True
+
+
+def _spot(burn: Followed, beat: float) -> tuple[float, float]:
+    place = burn.floor.at(beat).place
+    return float(place[0]), float(place[1])

@@ -1,0 +1,208 @@
+"""Wind: how strong it is, and whom and what it blows flames, sparks and smoke at.
+
+Inputs are plain records; places in the stage frame [m], bearings [degrees] as of a facing: 0 from the
+audience, 90 from stage left. Wind turns: whatever lies within 45 degrees of straight downwind counts as
+downwind, from any place that is held while lit. That width, and how far downwind people and scenery are
+looked for (twice the distance that the rules ask), are design choices.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from itertools import pairwise
+from math import atan2, cos, degrees, dist, radians, sin
+
+from sequencer.checks.fire.records import Night, blank_finding, night_finding
+from sequencer.facts.profiles import Rule
+from sequencer.facts.rule_book import RuleBook
+from sequencer.facts.wind import beaufort
+from sequencer.findings import Finding
+
+HALF_WIDTH = 45.0  # [degrees] each side of straight downwind
+FAR = 2.0  # times the distance that the rules ask
+Point = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Surroundings:
+    """What lies round the flames on the plan."""
+
+    flames: Mapping[str, Sequence[Point]]  # places held while lit, by performer
+    fuel_point: Point | None = None
+    audience: Mapping[str, Sequence[Point]] = field(default_factory=dict)  # edges by name
+    scenery: Mapping[str, Sequence[Point]] = field(default_factory=dict)  # what burns, by name
+
+
+def wind_findings(night: Night, book: RuleBook) -> list[Finding]:
+    """Gusts against the limits of the rules and of the show."""
+    stop, warn = _strictest(night, book), book.strictest("wind-warn")
+    if night.indoors or stop is None:
+        return []
+    found = _capped(night, book)
+    if night.wind is None:
+        return [
+            *found,
+            blank_finding("wind is not recorded", "venue, wind, measured at prop height", stop),
+        ]
+    said = f"gusts of {night.wind:.1f} m/s (Beaufort {beaufort(night.wind)})"
+    borrowed = "the limit is borrowed from open burning; no number for performers was found"
+    if stop.mark == "as entered":
+        borrowed = "the show’s own limit"
+    if night.wind >= stop.number:
+        found.append(
+            night_finding("wind-high", "stop", f"{said}, limit {stop.number:.1f} m/s; {borrowed}",
+                     stop.citation, ("wait, or dance it dark",))
+        )  # fmt: skip
+    elif warn and night.wind >= warn.number:
+        found.append(
+            night_finding("wind-near", "warn", f"{said}, care from {warn.number:.1f} m/s; {borrowed}",
+                     warn.citation, ("measure at prop height before each act",
+                                     "stop if flames lean at people, fuel or scenery"))
+        )  # fmt: skip
+    return found
+
+
+def _strictest(night: Night, book: RuleBook) -> Rule | None:
+    """The limit that holds: the show's own where it is the lower one."""
+    rule = book.strictest("wind-stop")
+    if rule is None or night.gust_limit is None or night.gust_limit >= rule.number:
+        return rule
+    return Rule(
+        kind=rule.kind,
+        value=night.gust_limit,
+        printed=f"{night.gust_limit:.1f} m/s, weather, gusts",
+        profile="this show",
+        source=rule.source,
+        mark="as entered",
+    )
+
+
+def _capped(night: Night, book: RuleBook) -> list[Finding]:
+    rule = book.strictest("wind-stop")
+    if rule is None or night.gust_limit is None or night.gust_limit <= rule.number:
+        return []
+    return [
+        night_finding(
+            "limit-capped",
+            "warn",
+            f"weather, gusts: {night.gust_limit:.1f} m/s is above what the rules allow; "
+            f"{rule.number:.1f} m/s holds",
+            rule.citation,
+            (f"write gusts: {rule.number:.1f} m/s or less",),
+        )
+    ]
+
+
+def downwind_findings(
+    wind_from: float | None, night: Night, around: Surroundings, book: RuleBook
+) -> list[Finding]:
+    """Fuel, people and things that burn downwind of a flame."""
+    if night.indoors or night.wind == 0.0 or not around.flames:
+        return []
+    rule = book.asked("fuel-upwind")
+    if wind_from is None:
+        if rule is None or around.fuel_point is None:
+            return []
+        return [
+            blank_finding("wind direction is not recorded", "venue, wind_from", rule),
+        ]
+    towards = wind_from + 180.0
+    found = []
+    if rule is not None and around.fuel_point is not None:
+        who = _upwind_of([around.fuel_point], around, towards, far=None)
+        if who:
+            found.append(
+                night_finding(
+                    "fuel-downwind", "stop",
+                    "the fuel point lies downwind of a flame: sparks and lit drops go there",
+                    rule.citation, ("move the fuel point upwind of the act, or across the wind",), who=who,
+                )
+            )  # fmt: skip
+    for kind, things, code, word in (
+        ("audience-distance", around.audience, "audience-downwind", "stands"),
+        ("combustible-distance", around.scenery, "scenery-downwind", "burns and stands"),
+    ):
+        distance = book.strictest(kind)
+        if distance is None:
+            continue
+        for name, points in things.items():
+            who = _upwind_of(points, around, towards, far=FAR * distance.number)
+            if who:
+                found.append(
+                    night_finding(
+                        code, "warn",
+                        f"{name} {word} downwind of a flame, within {FAR * distance.number:.1f} m: smoke, "
+                        "sparks and a leaning flame go there",
+                        "stop if flames lean at people, fuel or scenery: common practice; looked for within "
+                        f"twice {distance.citation}",
+                        ("turn or move the act so that the wind blows along the audience’s edge",
+                         "wait for another wind"), who=who,
+                    )
+                )  # fmt: skip
+    return found
+
+
+def _upwind_of(
+    points: Sequence[Point], around: Surroundings, towards: float, *, far: float | None
+) -> tuple[str, ...]:
+    """Performers who have a flame at a place from which the wind blows at an edge, a corner or a point."""
+    return tuple(
+        who
+        for who, places in around.flames.items()
+        if any(is_downwind(place, points, towards, far=far) for place in places)
+    )
+
+
+def is_downwind(
+    flame: Point, points: Sequence[Point], towards: float, *, far: float | None
+) -> bool:
+    """Whether any point of a line of corners lies downwind of a flame.
+
+    Parameters
+    ----------
+    flame : tuple of float
+        [m, stage frame]
+    points : sequence of tuple of float
+        Corners in turn [m, stage frame]; one alone is a point.
+    towards : float
+        Where the wind blows [degrees, as of a facing].
+    far : float, optional
+        How far from the flame is looked [m].
+    """
+    angle = radians(towards)
+    ahead, aside = (sin(angle), -cos(angle)), (cos(angle), sin(angle))
+    local = [
+        (
+            (x - flame[0]) * ahead[0] + (y - flame[1]) * ahead[1],
+            (x - flame[0]) * aside[0] + (y - flame[1]) * aside[1],
+        )
+        for x, y in points
+    ]
+    if len(local) == 1:
+        return _inside(local[0], far)
+    return any(_meets(a, b, far) for a, b in pairwise(local))
+
+
+def _inside(point: Point, far: float | None) -> bool:
+    away = dist((0.0, 0.0), point)
+    if far is not None and away > far:
+        return False
+    return away < 1e-9 or abs(degrees(atan2(point[1], point[0]))) <= HALF_WIDTH + 1e-9
+
+
+def _meets(a: Point, b: Point, far: float | None) -> bool:
+    """Whether a stretch enters the sector: tested at its ends, its nearest point and where it crosses a side."""
+    slope = sin(radians(HALF_WIDTH)) / cos(radians(HALF_WIDTH))
+    shares = [0.0, 1.0]
+    for side in (slope, -slope):
+        # v = side · u along the stretch
+        rise = (b[1] - a[1]) - side * (b[0] - a[0])
+        if abs(rise) > 1e-12:
+            shares.append((side * a[0] - a[1]) / rise)
+    long = (b[0] - a[0]) ** 2 + (b[1] - a[1]) ** 2
+    if long > 0:
+        shares.append(-(a[0] * (b[0] - a[0]) + a[1] * (b[1] - a[1])) / long)
+    return any(
+        _inside((a[0] + s * (b[0] - a[0]), a[1] + s * (b[1] - a[1])), far)
+        for s in shares
+        if 0.0 <= s <= 1.0
+    )

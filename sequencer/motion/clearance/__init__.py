@@ -1,0 +1,1 @@
+"""Distances of performers from each other and from all else, proven over every moment."""

@@ -1,0 +1,243 @@
+"""How close every two dancers come, proven, and when they are under a requirement.
+
+Stage frame [m], beats. A dancer is seven capsules, nine with props that go on behind the hand
+(`motion.performers.parts.PARTS`); the distance of two dancers is the smallest distance of a part of one from a part
+of the other, radii taken off.
+
+Three steps, each only for what the one before leaves open:
+1. Reach balls on the plan. While they stay a requirement apart, nothing is sampled.
+2. A separating direction: along any unit vector n, all points of one dancer stay below a level and
+   all points of the other above it, over a whole interval, by their places, their rates along n and
+   their bounded accelerations. The gap between the levels is a lower bound of the distance.
+3. The same for each pair of parts, along the direction of their nearest points.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from sequencer.arrays import Floats, Ints
+from sequencer.geometry.certified import TOLERANCE, Found, Spans, search
+from sequencer.motion.clearance.grid import Cells, cells
+from sequencer.motion.clearance.pair_kernel import PairKernel
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.parts import PARTS
+
+_BATCH = 64  # pairs searched at once
+_WINDOW = 16  # cells looked at together when pairs are first told apart
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Approaches:
+    """Smallest distance of every pair, and the spans under its requirement; p pairs."""
+
+    first: Ints  # (p,) index of a dancer
+    second: Ints  # (p,) index of a dancer, above `first`
+    distance: Floats  # (p,) [m] to the tolerance; a lower bound where `dismissed`
+    at: Floats  # (p,) [beats]; where the bound was taken, for those dismissed
+    part: Ints  # (p, 2) index into PARTS; -1 for those dismissed
+    dismissed: Floats  # (p,) 1 where the pair was never sampled
+    spans: Spans  # group is the pair
+    evaluations: int  # intervals looked at
+
+
+def approaches(
+    dancers: Sequence[Dancer],
+    start: float,
+    end: float,
+    *,
+    required: float,
+    minima: bool = True,
+    tolerance: float = TOLERANCE,
+) -> Approaches:
+    """Search every pair of a cast between two beats.
+
+    Parameters
+    ----------
+    dancers : sequence of Dancer
+    start, end : float
+        From when to when [beats].
+    required : float
+        Distance that two dancers must keep [m].
+    minima : bool
+        False where distances over the requirement are of no interest; they are then told as the
+        requirement itself, which is a lower bound, and cost nothing.
+    tolerance : float
+        Largest error of a distance [m].
+
+    Returns
+    -------
+    approaches : Approaches
+
+    Raises
+    ------
+    ValueError
+        If a bound is not finite, so that nothing can be proven.
+    """
+    grid = cells(dancers, start, end)
+    first, second = (
+        np.asarray(index, dtype=np.int64) for index in np.triu_indices(len(dancers), 1)
+    )
+    bound, when = _apart(grid, first, second)
+    p = len(first)
+    distance, at = bound.copy(), when.copy()
+    part = np.full((p, 2), -1, dtype=np.int64)
+    dismissed = np.ones(p)
+    spans: list[tuple[Ints, Floats, Floats]] = []
+    evaluations = 0
+    near = np.flatnonzero(bound < required)
+    for low in range(0, len(near), _BATCH):
+        chosen = near[low : low + _BATCH]
+        found, reached = _searched(grid, first[chosen], second[chosen], required, minima, tolerance)
+        evaluations += found.evaluations
+        hit = found.row >= 0
+        least = reached if minima else np.maximum(reached, required)
+        distance[chosen] = np.where(hit, found.value, least)
+        at[chosen[hit]] = found.at[hit]
+        part[chosen[hit]] = np.stack(np.divmod(found.label[hit], len(PARTS)), axis=1)
+        dismissed[chosen[hit]] = 0.0
+        spans.append((chosen[found.spans.group], found.spans.start, found.spans.end))
+    group, begin, finish = (
+        (np.concatenate(column) for column in zip(*spans, strict=True))
+        if spans
+        else (np.zeros(0, dtype=np.int64), np.zeros(0), np.zeros(0))
+    )
+    return Approaches(
+        first=first,
+        second=second,
+        distance=distance,
+        at=at,
+        part=part,
+        dismissed=dismissed,
+        spans=Spans(group=group, start=begin, end=finish),
+        evaluations=evaluations,
+    )
+
+
+def _apart(grid: Cells, first: Ints, second: Ints) -> tuple[Floats, Floats]:
+    """Lower bound of every pair's distance from reach balls over windows of cells, and when."""
+    bound: Floats = np.full(len(first), np.inf)
+    when: Floats = np.zeros(len(first))
+    for low in range(0, grid.reach.shape[1], _WINDOW):
+        window = slice(low, low + _WINDOW)
+        place = grid.place[:, window]
+        middle = 0.5 * (place.min(axis=1) + place.max(axis=1))
+        off = place - middle[:, None]
+        ball = np.max(
+            np.hypot(off[..., 0], off[..., 1]) + grid.stray[:, window] + grid.reach[:, window],
+            axis=1,
+        )
+        across = middle[first] - middle[second]
+        gap = np.hypot(across[:, 0], across[:, 1]) - ball[first] - ball[second]
+        closer = gap < bound
+        bound = np.where(closer, gap, bound)
+        when = np.where(closer, 0.5 * (grid.edges[low] + grid.end[window][-1]), when)
+    return bound, when
+
+
+def _searched(
+    grid: Cells,
+    first: Ints,
+    second: Ints,
+    required: float,
+    minima: bool,
+    tolerance: float,
+) -> tuple[Found, Floats]:
+    """Search some pairs; also their lower bounds from reach balls alone."""
+    across = grid.place[first] - grid.place[second]
+    gap = np.hypot(across[..., 0], across[..., 1])
+    gap -= (grid.stray + grid.reach)[first] + (grid.stray + grid.reach)[second]
+    want = gap < required
+    taken = np.zeros_like(want)
+    found: Found | None = None
+    evaluations = 0
+    spans: Spans | None = None
+    while np.any(want & ~taken):
+        # By time, so that a state is worked out once for all pairs that ask for it.
+        cell, pair = np.nonzero((want & ~taken).T)
+        known = found.value if found else np.full(len(first), np.inf if minima else required)
+        again = _search_cells(grid, first, second, pair, cell, required, tolerance, known)
+        again = again if found is None else _better(again, found)
+        evaluations += again.evaluations
+        # Cells taken up later lie beyond the requirement: only the first search finds spans.
+        spans = again.spans if spans is None else spans
+        found = again
+        if not minima:
+            break
+        taken |= want
+        want = gap < found.value[:, None] - tolerance
+        want &= np.any(taken, axis=1)[:, None]
+    if found is None or spans is None:
+        none = np.zeros(0)
+        nothing = np.full(len(first), -1, dtype=np.int64)
+        found = Found(
+            value=np.full(len(first), np.inf),
+            at=np.full(len(first), np.nan),
+            row=nothing,
+            label=nothing,
+            lower=np.full(len(first), np.inf),
+            spans=Spans(group=none.astype(np.int64), start=none, end=none),
+            evaluations=0,
+        )
+        return found, gap.min(axis=1)
+    return (
+        Found(
+            value=found.value,
+            at=found.at,
+            row=found.row,
+            label=found.label,
+            lower=found.lower,
+            spans=spans,
+            evaluations=evaluations,
+        ),
+        gap.min(axis=1),
+    )
+
+
+def _search_cells(
+    grid: Cells,
+    first: Ints,
+    second: Ints,
+    pair: Ints,
+    cell: Ints,
+    required: float,
+    tolerance: float,
+    known: Floats,
+) -> Found:
+    """Search pairs over the cells given, keeping what is known already."""
+    # Cells are cut at once to where the second-order term is 0.4 m: wider ones decide nothing.
+    bend = grid.acceleration[first[pair], cell].max(axis=1)
+    bend += grid.acceleration[second[pair], cell].max(axis=1)
+    width = grid.end[cell] - grid.start[cell]
+    count = np.maximum(width * np.sqrt(np.maximum(bend, 1e-12) / 3.2), 1.0)
+    count = 2 ** np.ceil(np.log2(count)).astype(np.int64)
+    row = np.repeat(np.arange(len(pair)), count)
+    place = np.arange(len(row)) - np.repeat(np.cumsum(count) - count, count)
+    step = (width / count)[row]
+    begin = grid.start[cell][row] + step * place
+    pair, cell = pair[row], cell[row]
+    kernel = PairKernel(grid, first[pair], second[pair], cell)
+    return search(
+        kernel.sample,
+        group=pair,
+        start=begin,
+        end=begin + step,
+        required=np.full(len(first), required),
+        best=known,
+        tolerance=tolerance,
+    )
+
+
+def _better(found: Found, known: Found) -> Found:
+    """What a later search adds to what was known before it."""
+    better = found.value < known.value
+    return Found(
+        value=found.value,
+        at=np.where(better, found.at, known.at),
+        row=np.where(better, found.row, known.row),
+        label=np.where(better, found.label, known.label),
+        lower=np.minimum(found.lower, known.lower),
+        spans=found.spans,
+        evaluations=found.evaluations,
+    )

@@ -1,0 +1,368 @@
+"""How close dancers come to what stands still, proven, and when they are under a requirement.
+
+Stage frame [m], beats. A thing that stands still is a set of upright convex prisms. What is measured
+is one of
+- envelope: a ball round the place, as wide as half the shoulders, arm, prop and flame stretched out aside;
+- place: the body's axis alone;
+- parts: all capsules of the dancer as they move, flames while they are lit;
+- flames: the heads while they are lit; wicks: the heads without flame, against a level floor.
+
+Hand work and the floor. All that a hand holds is taken wider by the block's leeway w, as the hand may be
+that far off its drawn path. But a hand is on its arm: it is nowhere lower than the lowest place of its
+shoulder (`Carriage.lowest_shoulder`) less the arm, and
+no wick is farther from it than `Prop.farthest` below, its surface a wick's radius more. With
+
+    E = lowest shoulder − arm − farthest − wick radius
+
+for the height of that lowest point over the floor, a wick drawn at height z over it is, wherever the hand
+really is, at z − w or above (the leeway), and at E or above (the arm): so at max(z − w, E). Where the
+drawing itself is below E its hand is out of reach, which is another finding; the drawing then counts as it
+stands, and f(z) = max(z − w, min(z, E)) is told. f never falls and never grows faster than z, so the
+bounds of z over an interval, put through f, are bounds of what is told. Nothing that is rigid has leeway.
+A shoulder gives upwards only (`Body.shoulder_give`).
+Source: triangle inequality; lengths from geometry/bodies.py.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+
+from sequencer.arrays import Bools, Floats, Ints
+from sequencer.geometry.bodies import SIDES, Side
+from sequencer.geometry.certified import TOLERANCE, Found, Sample, Spans, search
+from sequencer.geometry.prisms import FAR, Prism
+from sequencer.motion.clearance.grid import Cells
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.parts import PARTS, parts_of
+from sequencer.motion.performers.sampling import States, states
+
+Measure = Literal["envelope", "place", "parts", "flames", "wicks"]
+
+_MEASURED: dict[Measure, tuple[int, ...]] = {
+    "envelope": (0,),
+    "place": (0,),
+    "parts": tuple(range(len(PARTS))),
+    "flames": (3, 6, 7, 8),
+    "wicks": (3, 6, 7, 8),
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Encounters:
+    """Smallest distance of every dancer from one thing, and the spans under the requirement."""
+
+    distance: Floats  # (n,) [m] to the tolerance; inf where nothing was to be measured
+    at: Floats  # (n,) [beats]
+    part: Ints  # (n,) index into PARTS; -1 where a bound sufficed
+    bound: Bools  # (n,) the distance is only a lower bound: too far off to be sampled
+    spans: Spans  # group is the dancer
+    evaluations: int
+
+
+def encounters(
+    dancers: Sequence[Dancer],
+    grid: Cells,
+    prisms: Sequence[Prism],
+    *,
+    measure: Measure,
+    required: Floats,
+    only_lit: bool = False,
+    tolerance: float = TOLERANCE,
+) -> Encounters:
+    """Search every dancer against one thing that stands still.
+
+    Parameters
+    ----------
+    dancers : sequence of Dancer
+    grid : Cells
+        Of the same dancers, over the beats to look at.
+    prisms : sequence of Prism
+        The thing, as convex pieces.
+    measure : {"envelope", "place", "parts", "flames", "wicks"}
+    required : ndarray, shape (n,) [m]
+        Distance that each dancer must keep.
+    only_lit : bool
+        Leave out the beats in which the dancer is not lit; always so for flames.
+    tolerance : float
+        Largest error of a distance [m].
+
+    Returns
+    -------
+    encounters : Encounters
+
+    Raises
+    ------
+    ValueError
+        If nothing is given to keep away from, or wicks are held against what is no floor.
+
+    Notes
+    -----
+    Source: `geometry.certified.search`. Error: at most `tolerance`.
+    """
+    if not prisms:
+        raise ValueError("prisms must hold at least one prism")
+    if measure == "wicks" and any(prism.bottom > -FAR for prism in prisms):
+        raise ValueError("wicks are measured over a floor: it must have no bottom")
+    kernel = _Kernel(dancers, grid, prisms, measure)
+    gap = kernel.apart()
+    looked = np.ones_like(grid.lit)
+    if only_lit or measure == "flames":
+        looked = grid.lit
+    if measure in {"flames", "wicks"}:
+        looked = looked & np.array([bool(dancer.props) for dancer in dancers])[:, None]
+    want = looked & (gap < required[:, None])
+    taken = np.zeros_like(want)
+    value: Floats = np.full(len(dancers), np.inf)
+    at: Floats = np.full(len(dancers), np.nan)
+    part: Ints = np.full(len(dancers), -1, dtype=np.int64)
+    spans: Spans | None = None
+    evaluations = 0
+    while np.any(want & ~taken):
+        who, cell = np.nonzero(want & ~taken)
+        found = kernel.searched(who, cell, required, value, tolerance)
+        evaluations += found.evaluations
+        better = found.value < value
+        value = np.where(better, found.value, value)
+        at = np.where(better, found.at, at)
+        part = np.where(better, found.label, part)
+        # Cells taken up later lie beyond the requirement: only the first search finds spans.
+        spans = found.spans if spans is None else spans
+        taken |= want
+        want = looked & (gap < value[:, None] - tolerance) & np.any(taken, axis=1)[:, None]
+    if spans is None:
+        none = np.zeros(0)
+        spans = Spans(group=none.astype(np.int64), start=none, end=none)
+    far = np.where(looked, gap, np.inf)
+    bound = ~np.isfinite(value)
+    middle = 0.5 * (grid.start + grid.end)
+    return Encounters(
+        distance=np.where(bound, far.min(axis=1), value),
+        at=np.where(bound, middle[far.argmin(axis=1)], at),
+        part=part,
+        bound=bound,
+        spans=spans,
+        evaluations=evaluations,
+    )
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Kernel:
+    """Samples of dancers against prisms."""
+
+    dancers: Sequence[Dancer]
+    grid: Cells
+    prisms: Sequence[Prism]
+    measure: Measure
+
+    def apart(self) -> Floats:
+        """Lower bound of each cell's distance on the plan, shape (n, c) [m]."""
+        ground = np.concatenate([self.grid.place, np.zeros((*self.grid.lit.shape, 1))], axis=-1)
+        out = np.full(self.grid.lit.shape, np.inf)
+        for prism in self.prisms:
+            upright = Prism(prism.corners)
+            out = np.minimum(out, upright.nearest(ground)[0])
+        if self.measure == "place":
+            reach: Floats = np.zeros(1)
+        elif self.measure == "envelope":
+            reach = self._envelopes()
+        else:
+            reach = self.grid.reach
+        return np.asarray(out - self.grid.stray - reach)
+
+    def _envelopes(self) -> Floats:
+        """Reach with arm and tether stretched out, or as proven where the drawing reaches farther."""
+        stretched = np.array([dancer.reach for dancer in self.dancers])
+        # A hand off its drawn path is still on its arm: no leeway here.
+        return np.asarray(np.maximum(stretched, self.grid.drawn.max(axis=1)))[:, None]
+
+    def searched(
+        self, who: Ints, cell: Ints, required: Floats, best: Floats, tolerance: float
+    ) -> Found:
+        """Search the cells given of the dancers given."""
+
+        def sample(rows: Ints, centre: Floats, half: Floats, enough: Floats) -> Sample:
+            return self.taken(who[rows], cell[rows], centre, half, enough)
+
+        return search(
+            sample,
+            group=who,
+            start=self.grid.start[cell],
+            end=self.grid.end[cell],
+            required=required,
+            best=best,
+            tolerance=tolerance,
+        )
+
+    def taken(
+        self, i: Ints, c: Ints, centre: Floats, half: Floats, enough: Floats | float
+    ) -> Sample:
+        """Values and bounds for dancers i over intervals within cells c."""
+        envelopes = self._envelopes()[:, 0] if self.measure == "envelope" else None
+        state, (at,) = states(self.grid.ensemble, (i,), centre, self.grid.points)
+        value: Floats = np.full(len(i), np.inf)
+        lower, upper = value, value
+        label: Ints = np.full(len(i), -1, dtype=np.int64)
+        for part in _MEASURED[self.measure]:
+            if part >= state.radii.shape[1]:
+                continue
+            without = self._without(part)[i]
+            if np.all(without):
+                continue
+            radius, speed = self._radius(state, at, i, c, part, envelopes)
+            for prism in self.prisms:
+                if self.measure == "wicks":
+                    one = self._over(prism, state, at, i, c, half, part, radius, centre)
+                else:
+                    one = self._one(prism, state, at, i, c, half, part, radius, speed, enough)
+                if np.any(without):
+                    one = Sample(
+                        np.where(without, np.inf, one.value),
+                        np.where(without, np.inf, one.lower),
+                        np.where(without, np.inf, one.upper),
+                        one.label,
+                    )
+                closer = one.value < value
+                label = np.where(closer, part, label)
+                value = np.minimum(value, one.value)
+                lower = np.minimum(lower, one.lower)
+                upper = np.minimum(upper, one.upper)
+        return Sample(value, lower, upper, label)
+
+    def _over(
+        self,
+        floor: Prism,
+        state: States,
+        at: Ints,
+        i: Ints,
+        c: Ints,
+        half: Floats,
+        part: int,
+        radius: Floats,
+        beats: Floats,
+    ) -> Sample:
+        """One wick over a floor, below 0 where it is in it; hand work as this module's head has it."""
+        point, side = parts_of(self.grid.points)[part].start, PARTS[part].side
+        height = state.points[at, point, 2] - floor.top - radius
+        rate = np.abs(state.rates[at, point, 2])
+        speed = self.grid.speed[i, c, point] * half
+        bend = 0.5 * self.grid.acceleration[i, c, point] * half * half
+        leeway, lowest = np.zeros(len(i)), np.full(len(i), np.inf)
+        for k in np.unique(i):
+            if side is None:
+                continue
+            own = i == k
+            leeway[own] = self.dancers[k].leeways(beats[own])[SIDES.index(side)]
+            lowest[own] = lowest_wick(self.dancers[k], side) - floor.top
+
+        def told(taken: Floats) -> Floats:
+            return np.asarray(np.maximum(taken, np.minimum(taken + leeway, lowest)))
+
+        lower = told(height - np.minimum(speed, rate * half + bend))
+        return Sample(told(height), lower, told(height + speed), np.zeros_like(at))
+
+    def _without(self, part: int) -> Bools:
+        """Dancers who have no such part, or none that can burn where wicks are asked for."""
+        if self.measure in {"flames", "wicks"}:
+            return np.array([not dancer.burns(part) for dancer in self.dancers])
+        return np.array([not dancer.carries(part) for dancer in self.dancers])
+
+    def _radius(
+        self, state: States, at: Ints, i: Ints, c: Ints, part: int, envelopes: Floats | None
+    ) -> tuple[Floats, Floats]:
+        """Radius of a part, and how fast it can change [m/beat]."""
+        still = np.zeros(len(at))
+        if envelopes is not None:
+            return envelopes[i], still
+        if self.measure == "place":
+            return still, still
+        if self.measure == "wicks":
+            # What a flame adds is taken off again; a cell is lit as a whole or not at all.
+            flame = np.array([_flame(dancer, part) for dancer in self.dancers])
+            return state.radii[at, part] - np.where(self.grid.lit[i, c], flame[i], 0.0), still
+        if PARTS[part].kind == "arm":
+            slope = np.array([dancer.body.elbow_slope for dancer in self.dancers])
+            arm = 0 if PARTS[part].side == "left" else 1
+            return state.radii[at, part], slope[i] * self.grid.swing[i, c, arm]
+        return state.radii[at, part], still
+
+    def _one(
+        self,
+        prism: Prism,
+        state: States,
+        at: Ints,
+        i: Ints,
+        c: Ints,
+        half: Floats,
+        part: int,
+        radius: Floats,
+        growth: Floats,
+        enough: Floats | float,
+    ) -> Sample:
+        """One part against one prism."""
+        on_axis = self.measure in {"envelope", "place"}
+        parts = parts_of(self.grid.points)
+        own = (0, 0) if on_axis else (parts[part].start, parts[part].end)
+        ends = tuple(dict.fromkeys(own))
+        speed = np.max([self.grid.speed[i, c, end] for end in ends], axis=0) + growth
+        points = [state.points[at, end] for end in ends]
+        near = [prism.nearest(point) for point in points]
+        # An end is within half the length of any point between, so this settles what is far off.
+        size = np.linalg.norm(points[-1] - points[0], axis=-1)
+        value = np.minimum(near[0][0], near[-1][0])
+        lower = value - 0.5 * size - speed * half - radius
+        on_part, on_prism = points[0], near[0][1]
+        if len(ends) > 1:
+            left = np.flatnonzero(lower < enough)
+            value = np.full(len(at), np.inf)
+            on_part, on_prism = on_part.copy(), on_prism.copy()
+            if len(left):
+                value[left], on_part[left], on_prism[left] = prism.nearest_of_segment(
+                    points[0][left], points[1][left]
+                )
+        n = on_part - on_prism
+        length = np.linalg.norm(n, axis=-1)
+        n /= np.maximum(length, 1e-12)[:, None]
+        proven = np.full(len(at), np.inf)
+        for end, point in zip(ends, points, strict=True):
+            along = np.einsum("nc,nc->n", point, n)
+            rate = np.abs(np.einsum("nc,nc->n", state.rates[at, end], n))
+            bend = 0.5 * self.grid.acceleration[i, c, end]
+            proven = np.minimum(proven, along - (rate + growth) * half - bend * half * half)
+        proven -= prism.level(n)
+        sampled = np.isfinite(value)
+        close = np.where(length > 1e-9, proven, 0.0) - radius
+        close = np.maximum(close, np.where(sampled, value, 0.0) - radius - speed * half)
+        lower = np.where(sampled, np.maximum(lower, close), lower)
+        return Sample(value - radius, lower, value - radius + speed * half, np.zeros_like(at))
+
+
+def lowest_wick(dancer: Dancer, side: Side) -> float:
+    """How low a wick can be at most, arm and prop straight down [m over the floor]; inf without a prop.
+
+    Parameters
+    ----------
+    dancer : Dancer
+    side : {"left", "right"}
+
+    Notes
+    -----
+    Source: this module's head. A bound for every hand that is within reach of its shoulder.
+    """
+    prop = dancer.props.get(side)
+    if prop is None:
+        return np.inf
+    lowest = dancer.carriage.lowest_shoulder - dancer.body.arm_length
+    return lowest - prop.farthest - prop.wick_radius
+
+
+def _flame(dancer: Dancer, part: int) -> float:
+    """By which a lit part is wider than an unlit one [m]."""
+    side = PARTS[part].side
+    if side is None or not dancer.burns(part):
+        return 0.0
+    prop = dancer.props[side]
+    return (
+        prop.flame_reach if PARTS[part].kind == "rear" else prop.burning_radius - prop.cold_radius
+    )

@@ -1,0 +1,97 @@
+"""Common spans of beats for a whole cast, with every dancer's proven bounds on each.
+
+A cell never straddles the moment a head is lit or put out or a leeway changes, so radii jump in none.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from sequencer.arrays import Bools, Floats, Ints
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.ensemble import Ensemble
+from sequencer.motion.performers.parts import N_FRONT, N_POINTS
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Cells:
+    """Proven bounds of n dancers on c cells; p points, those behind the hands only where there are some."""
+
+    ensemble: Ensemble  # the dancers
+    edges: Floats  # (c + 1,) [beats]
+    speed: Floats  # (n, c, p) [m/beat] of each point
+    acceleration: Floats  # (n, c, p) [m/beat²]
+    reach: Floats  # (n, c) [m] of every part from the body's axis, on the plan
+    drawn: Floats  # (n, c) [m] the same without the leeway of the hands
+    swing: Floats  # (n, c, 2) [m/beat] by which hands leave or near their shoulders
+    lit: Bools  # (n, c)
+    place: Floats  # (n, c, 2) [m, stage frame] at the middle
+    stray: Floats  # (n, c) [m] that the place can be from there
+
+    @property
+    def points(self) -> int:
+        """How many points of a dancer are kept."""
+        return self.speed.shape[-1]
+
+    @property
+    def start(self) -> Floats:
+        """Where each cell starts, shape (c,) [beats]."""
+        return self.edges[:-1]
+
+    @property
+    def end(self) -> Floats:
+        """Where each cell ends, shape (c,) [beats]."""
+        return self.edges[1:]
+
+
+def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
+    """Cells between two beats, and the dancers' bounds on them.
+
+    Raises
+    ------
+    ValueError
+        If `end` is not after `start`, or a bound is not finite: then nothing can be proven.
+    """
+    pieces = [dancer.pieces(start, end) for dancer in dancers]
+    quarters = [np.round(4 * own.edges) / 4 for own in pieces]
+    changes = [dancer.changes for dancer in dancers]
+    beats = np.arange(np.ceil(start), np.floor(end) + 1)
+    edges = np.unique(np.concatenate([[start, end], beats, *quarters, *changes]))
+    edges = edges[(edges >= start) & (edges <= end)]
+    n, c = len(dancers), len(edges) - 1
+    middle = 0.5 * (edges[:-1] + edges[1:])
+    points = N_POINTS if any(dancer.two_ended for dancer in dancers) else N_FRONT
+    speed, acceleration = np.empty((n, c, points)), np.empty((n, c, points))
+    reach, drawn, stray = np.empty((n, c)), np.empty((n, c)), np.empty((n, c))
+    swing = np.empty((n, c, 2))
+    lit, place = np.empty((n, c), dtype=np.bool_), np.empty((n, c, 2))
+    for k, (dancer, own) in enumerate(zip(dancers, pieces, strict=True)):
+        low = np.searchsorted(own.edges, edges[:-1], side="right") - 1
+        high = np.searchsorted(own.edges, edges[1:], side="left")
+        low = np.clip(low, 0, len(own.reach) - 1)
+        pairs: Ints = np.stack([low, np.maximum(high, low + 1)], axis=1).ravel()
+
+        def largest(values: Floats, pairs: Ints = pairs) -> Floats:
+            # reduceat takes the largest over [low, high); the row added lets high be the end.
+            padded = np.concatenate([values, np.zeros_like(values[:1])])
+            return np.asarray(np.maximum.reduceat(padded, pairs, axis=0)[::2])
+
+        speed[k] = largest(own.speed[:, :points])
+        acceleration[k] = largest(own.acceleration[:, :points])
+        reach[k], drawn[k], swing[k] = largest(own.reach), largest(own.drawn), largest(own.swing)
+        stray[k] = largest(own.drift) * 0.5 * np.diff(edges)
+        lit[k] = dancer.is_lit(middle)
+        place[k] = dancer.floor.at(middle).place
+    return Cells(
+        ensemble=Ensemble(dancers),
+        edges=edges,
+        speed=speed,
+        acceleration=acceleration,
+        reach=reach,
+        drawn=drawn,
+        swing=swing,
+        lit=lit,
+        place=place,
+        stray=stray,
+    )

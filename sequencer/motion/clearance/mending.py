@@ -1,0 +1,265 @@
+"""The smallest changes after which two dancers keep a distance, each proven before it is offered.
+
+Stage frame [m], beats.
+"""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.motion.clearance.approach import approaches
+from sequencer.motion.clearance.nearest import closest
+from sequencer.motion.performers.dancer import Dancer
+
+_STEP = 0.05  # [m] places are moved by whole steps, which tape on a floor can show
+_SPARE = 0.02  # [m] over the requirement, so that a mend does not end within the tolerance
+_TRIES = 6
+_FARTHEST = 6.0  # [m] a longer way is a new formation, not a mend
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MovePlace:
+    """Move the places that some dancers hold between two beats."""
+
+    who: tuple[str, ...]
+    by: tuple[tuple[float, float], ...]  # [m, stage frame] for each
+    start: float  # [beats]
+    end: float  # [beats]
+    distance: float  # [m] of the pair afterwards, to the tolerance
+    crowds: tuple[str, ...] = ()  # others who come under the requirement by it
+
+    @property
+    def cost(self) -> float:
+        """How much is changed [m]; what crowds others comes last."""
+        return sum(math.hypot(*vector) for vector in self.by) + 100.0 * len(self.crowds)
+
+
+def moved(dancer: Dancer, by: tuple[float, float], start: float, end: float) -> Dancer:
+    """The dancer with the places held between two beats moved by a vector [m, stage frame]."""
+    return replace(dancer, floor=dancer.floor.moved(by, start=start, end=end))
+
+
+def place_mends(
+    dancers: Sequence[Dancer],
+    first: int,
+    second: int,
+    *,
+    conflict: tuple[float, float],
+    show: tuple[float, float],
+    required: float,
+) -> tuple[MovePlace, ...]:
+    """Moves of one place, of the other, or of both by half, that clear a pair; smallest first.
+
+    Parameters
+    ----------
+    dancers : sequence of Dancer
+    first, second : int
+        The pair.
+    conflict : (float, float)
+        Beats in which they come too close.
+    show : (float, float)
+        Beats of the whole show.
+    required : float
+        Distance that they must keep [m].
+
+    Returns
+    -------
+    mends : tuple of MovePlace
+        Each proven to clear the pair between the beats of the conflict; empty where no move of up to
+        6 m does.
+    """
+    out = []
+    for shares in ((0.0, 1.0), (1.0, 0.0), (0.5, 0.5)):
+        # What is moved stays moved as long as the places are held, so all of that is looked at.
+        held = [
+            dancers[k].floor.held(*conflict)
+            for k, share in zip((first, second), shares, strict=True)
+            if share
+        ]
+        span = (
+            max(show[0], min(low for low, _ in held)),
+            min(show[1], max(high for _, high in held)),
+        )
+        mend = _shortest(dancers, first, second, shares, conflict, span, required)
+        if mend is not None:
+            out.append(_with_crowds(dancers, mend, conflict, span, required))
+    return tuple(sorted(out, key=lambda mend: (round(mend.cost, 6), len(mend.who))))
+
+
+def _shortest(
+    dancers: Sequence[Dancer],
+    first: int,
+    second: int,
+    shares: tuple[float, float],
+    conflict: tuple[float, float],
+    span: tuple[float, float],
+    required: float,
+) -> MovePlace | None:
+    """Smallest relative vector by cutting planes: each approach found says n·v ≥ what is missing."""
+    own = (dancers[first], dancers[second])
+    other = elsewhere(own, conflict, span, required)
+    one = _both_moved(own, np.array([1.0, 0.0]), shares, conflict)
+    v: Floats = np.zeros(2)
+    normals: Floats = np.zeros((0, 2))
+    missing: Floats = np.zeros(0)
+    for _ in range(_TRIES):
+        pair = _both_moved(own, v, shares, conflict)
+        found = approaches(pair, *span, required=required).spans
+        # Other conflicts of the pair have findings and mends of their own.
+        new = np.array(
+            [
+                not any(low < end and high > start for low, high in other)
+                for start, end in zip(found.start, found.end, strict=True)
+            ],
+            dtype=np.bool_,
+        )
+        if not np.any(new):
+            left = approaches(pair, *_widened(conflict), required=required)
+            by = [(float(share * v[0]), float(share * v[1])) for share in (-shares[0], shares[1])]
+            return MovePlace(
+                who=tuple(d.name for d, share in zip(own, shares, strict=True) if share),
+                by=tuple(vector for vector, share in zip(by, shares, strict=True) if share),
+                start=span[0],
+                end=span[1],
+                distance=float(left.distance[0]),
+            )
+        more, short = _planes(pair, own, one, found.start[new], found.end[new], required)
+        normals = np.concatenate([normals, more])
+        missing = np.concatenate([missing, more @ v + short])
+        v = _rounded_up(_least(normals, missing))
+        if not np.hypot(*v) <= _FARTHEST:
+            return None
+    return None
+
+
+def _both_moved(
+    pair: tuple[Dancer, Dancer],
+    v: Floats,
+    shares: tuple[float, float],
+    conflict: tuple[float, float],
+) -> tuple[Dancer, Dancer]:
+    x, y = float(v[0]), float(v[1])
+    return (
+        moved(pair[0], (-shares[0] * x, -shares[0] * y), *conflict),
+        moved(pair[1], (shares[1] * x, shares[1] * y), *conflict),
+    )
+
+
+def _widened(conflict: tuple[float, float]) -> tuple[float, float]:
+    return conflict[0] - 0.5, conflict[1] + 0.5
+
+
+def elsewhere(
+    pair: tuple[Dancer, Dancer],
+    conflict: tuple[float, float],
+    span: tuple[float, float],
+    required: float,
+) -> list[tuple[float, float]]:
+    """Approaches of the pair that belong to other conflicts, half a beat wider."""
+    low, high = _widened(conflict)
+    found = approaches(pair, *span, required=required).spans
+    return [
+        (start - 0.5, end + 0.5)
+        for start, end in zip(found.start.tolist(), found.end.tolist(), strict=True)
+        if end < low or start > high
+    ]
+
+
+def _planes(
+    pair: tuple[Dancer, Dancer],
+    own: tuple[Dancer, Dancer],
+    one: tuple[Dancer, Dancer],
+    start: Floats,
+    end: Floats,
+    required: float,
+) -> tuple[Floats, Floats]:
+    """What a relative vector must do: n·v ≥ what is missing, at instants of every span.
+
+    On a walk to or from the places that are moved, only a part of the vector acts.
+    """
+    longest = np.argsort(start - end)[:64]
+    share = np.linspace(0.0, 1.0, 9)
+    beats = (start[longest, None] + (end - start)[longest, None] * share).ravel()
+    near = closest(*pair, beats)
+    normal = near.direction[:, :2]
+    places = [dancer.floor.at(beats).place for dancer in pair]
+    away = places[1] - places[0]
+    away = np.where(np.hypot(*away.T)[:, None] > 1e-6, away, np.array([1.0, 0.0]))
+    away /= np.hypot(*away.T)[:, None]
+    # Parts one above the other are best told apart along the line between the two places.
+    normal = np.where((np.hypot(*normal.T) < 0.5)[:, None], away, normal)
+    acting = [
+        (with_one.floor.at(beats).place - without.floor.at(beats).place)[:, 0]
+        for with_one, without in zip(one, own, strict=True)
+    ]
+    normal = normal * (acting[1] - acting[0])[:, None]
+    short = required + _SPARE - near.distance
+    keep = (short > 0) & (np.hypot(*normal.T) > 0.02)
+    return normal[keep], short[keep]
+
+
+def _least(normals: Floats, missing: Floats) -> Floats:
+    """Shortest v with n·v ≥ m for all: on one plane, or where two meet (exact in two dimensions)."""
+    if not len(normals):
+        return np.full(2, np.inf)
+    square = np.einsum("kc,kc->k", normals, normals)
+    single = normals * (missing / square)[:, None]
+    i, j = np.triu_indices(len(normals), 1)
+    if len(i) > 40_000:
+        # Only the planes that ask most can be active.
+        most = np.argsort(-missing / np.sqrt(square))[:250]
+        return _least(normals[most], missing[most])
+    cross = normals[i, 0] * normals[j, 1] - normals[i, 1] * normals[j, 0]
+    safe = np.where(np.abs(cross) > 1e-9, cross, np.nan)
+    double = np.stack(
+        [
+            (missing[i] * normals[j, 1] - missing[j] * normals[i, 1]) / safe,
+            (missing[j] * normals[i, 0] - missing[i] * normals[j, 0]) / safe,
+        ],
+        axis=1,
+    )
+    candidates = np.concatenate([single, double])
+    candidates = candidates[np.all(np.isfinite(candidates), axis=1)]
+    candidates = candidates[np.argsort(np.hypot(*candidates.T))]
+    for low in range(0, len(candidates), 256):
+        some = candidates[low : low + 256]
+        holds = np.all(some @ normals.T >= missing - 1e-9, axis=1)
+        if np.any(holds):
+            return np.asarray(some[np.argmax(holds)])
+    return np.full(2, np.inf)
+
+
+def _rounded_up(v: Floats) -> Floats:
+    size = float(np.hypot(*v))
+    if not np.isfinite(size) or size < 1e-9:
+        return v
+    return np.asarray(v * (math.ceil(size / _STEP - 1e-9) * _STEP / size))
+
+
+def _with_crowds(
+    dancers: Sequence[Dancer],
+    mend: MovePlace,
+    conflict: tuple[float, float],
+    span: tuple[float, float],
+    required: float,
+) -> MovePlace:
+    """Say who else would come under the requirement who did not before."""
+    vectors = dict(zip(mend.who, mend.by, strict=True))
+    after = [
+        moved(dancer, vectors[dancer.name], *conflict) if dancer.name in vectors else dancer
+        for dancer in dancers
+    ]
+    crowds = []
+    for k, dancer in enumerate(dancers):
+        for m, other in enumerate(dancers):
+            if dancer.name not in vectors or other.name in vectors or m == k:
+                continue
+            new = approaches((after[k], other), *span, required=required)
+            if len(new.spans.group):
+                old = approaches((dancer, other), *span, required=required)
+                if not len(old.spans.group) or new.distance[0] < old.distance[0] - 0.01:
+                    crowds.append(other.name)
+    return replace(mend, crowds=tuple(dict.fromkeys(crowds)))

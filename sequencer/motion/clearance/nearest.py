@@ -1,0 +1,62 @@
+"""Nearest parts of two dancers at given instants: for pictures, words and mends, not for proof."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from sequencer.arrays import Floats, Ints, as_floats
+from sequencer.geometry.distances import segment_segment
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.parts import FRONT_PARTS, PARTS
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Closest:
+    """The two nearest parts at n instants."""
+
+    distance: Floats  # (n,) [m] between their surfaces; negative where they overlap
+    part: Ints  # (n, 2) index into PARTS
+    point: Floats  # (n, 2, 3) [m, stage frame] on the axis of each
+    direction: Floats  # (n, 3) [1] from the first to the second; 0 where the axes meet
+
+
+def closest(first: Dancer, second: Dancer, beats: ArrayLike) -> Closest:
+    """Nearest parts of two dancers.
+
+    Parameters
+    ----------
+    first, second : Dancer
+    beats : array_like, shape (n,) [beats]
+
+    Returns
+    -------
+    closest : Closest
+
+    Notes
+    -----
+    Source: every part against every part, `geometry.distances.segment_segment`. Exact at the instants
+    given; says nothing of those between.
+    """
+    beat = as_floats("beats", beats)
+    points = [dancer.stage_points(beat)[0] for dancer in (first, second)]
+    radii = [dancer.shells(own, beat) for dancer, own in zip((first, second), points, strict=True)]
+    n = len(beat)
+    distance: Floats = np.full(n, np.inf)
+    part = np.zeros((n, 2), dtype=np.int64)
+    point = np.zeros((n, 2, 3))
+    parts = PARTS if first.two_ended or second.two_ended else FRONT_PARTS
+    for p, a in enumerate(parts):
+        for q, b in enumerate(parts):
+            ends = points[0][a.start], points[0][a.end], points[1][b.start], points[1][b.end]
+            apart, s, t = segment_segment(*ends)
+            gap = apart - radii[0][p] - radii[1][q]
+            closer = gap < distance
+            distance = np.where(closer, gap, distance)
+            part[closer] = p, q
+            point[closer, 0] = (ends[0] + s[:, None] * (ends[1] - ends[0]))[closer]
+            point[closer, 1] = (ends[2] + t[:, None] * (ends[3] - ends[2]))[closer]
+    across = point[:, 1] - point[:, 0]
+    size = np.linalg.norm(across, axis=1, keepdims=True)
+    direction = np.where(size > 1e-9, across / np.maximum(size, 1e-9), 0.0)
+    return Closest(distance=distance, part=part, point=point, direction=direction)

@@ -1,0 +1,113 @@
+"""Fits kept by content on disk, so that a search is made once for a body, its props, a pattern and a tempo.
+
+An entry is trusted only if it tells the same question, the same formulas and its own checksum; anything
+else counts as not there and is searched afresh. A folder that cannot be written is no reason to fail.
+"""
+
+import hashlib
+import json
+from collections.abc import Iterator
+from contextlib import suppress
+from functools import cache
+from importlib import resources
+from importlib.resources.abc import Traversable
+from math import inf
+from pathlib import Path
+from typing import Any
+
+from sequencer.errors import InputError
+from sequencer.files import write_text
+from sequencer.geometry.bodies import SIDES
+from sequencer.geometry.posture import Posture
+from sequencer.motion.fitting.fits import Fit, Margins
+
+MOST = 4000  # entries; the oldest half goes beyond it
+ROOMS = ("geometry", "motion")  # whose formulas an entry depends on
+
+
+def folder() -> Path:
+    """Where entries lie: the user's cache directory."""
+    from platformdirs import user_cache_path
+
+    return user_cache_path("sequencer") / "fits"
+
+
+@cache
+def formulas() -> str:
+    """A hash of the code that a fit depends on, so that other formulas search anew."""
+    total = hashlib.sha256()
+    for room in ROOMS:
+        for file in _files(resources.files(f"sequencer.{room}")):
+            total.update(file.name.encode() + file.read_bytes())
+    return total.hexdigest()
+
+
+def _files(room: Traversable) -> Iterator[Traversable]:
+    """Code and data of a package and of the packages in it, in one order everywhere."""
+    for each in sorted(room.iterdir(), key=lambda each: each.name):
+        if each.is_dir():
+            yield from _files(each)
+        elif each.name.endswith((".py", ".json")):
+            yield each
+
+
+def load(question: str) -> Fit | None:
+    """The fit that answers a question; None where no whole entry is kept."""
+    try:
+        entry = json.loads(_path(question).read_text(encoding="utf-8"))
+        fit = entry["fit"]
+        whole = entry["question"] == question and entry["checksum"] == _checksum(question, fit)
+        return _from_record(fit) if whole else None
+    except (OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError):
+        return None
+
+
+def store(question: str, fit: Fit) -> None:
+    """Keep a fit."""
+    record = _record(fit)
+    entry = {"question": question, "checksum": _checksum(question, record), "fit": record}
+    with suppress(InputError, OSError):
+        write_text(_path(question), json.dumps(entry))
+        _prune()
+
+
+def _record(fit: Fit) -> dict[str, Any]:
+    return {
+        "values": {side: dict(values) for side, values in fit.values.items()},
+        "posture": list(fit.posture.angles),
+        "margins": [None if value == inf else value for value in fit.margins],
+    }
+
+
+def _from_record(record: dict[str, Any]) -> Fit:
+    turn, lean, side, nod, tilt = (float(angle) for angle in record["posture"])
+    margins = [inf if value is None else float(value) for value in record["margins"]]
+    return Fit(
+        values={side: dict(record["values"][side]) for side in SIDES if side in record["values"]},
+        posture=Posture(turn=turn, lean=lean, side=side, nod=nod, tilt=tilt),
+        margins=Margins(*margins),
+    )
+
+
+def _path(question: str) -> Path:
+    name = hashlib.sha256(f"{formulas()} {question}".encode()).hexdigest()
+    return folder() / f"{name[:40]}.json"
+
+
+def _checksum(question: str, record: dict[str, Any]) -> str:
+    text = json.dumps([formulas(), question, record], sort_keys=True)
+    return hashlib.sha256(text.encode("ascii")).hexdigest()
+
+
+def _prune() -> None:
+    """Keep the folder small: beyond `MOST` entries the oldest half goes."""
+    entries = list(folder().glob("*.json"))
+    if len(entries) <= MOST:
+        return
+    dated = []
+    for entry in entries:
+        with suppress(OSError):  # another process may have taken it away
+            dated.append((entry.stat().st_mtime, entry))
+    for _, entry in sorted(dated)[: len(dated) // 2]:
+        with suppress(OSError):
+            entry.unlink()

@@ -1,0 +1,638 @@
+"""Parameters that fit: where the hands dance a pattern so that body, arm and both props have room.
+
+A pattern leaves parameters open: where the centres of the hands' paths lie, how wide they are. What a
+performer does not set is found here for body, props and tempo, by search:
+
+1. as it usually lies: if that keeps `GOOD` from the own body and the other prop, within reach and taut,
+   it stays;
+2. else both centres are moved together (out, ahead, up) and apart (ahead, up) on a grid of 6 cm, then of
+   less about the best; a move of the centre moves hand and prop as one, so the laws are sampled once;
+3. narrower paths, then postures of the body, where that is not enough.
+
+The best keeps most, up to `GOOD`: what is more counts nothing, then the widest path, the least move and the
+most upright body win, so that neighbours that danced in one place go on to do so. The search looks at
+samples; what it chooses is proven afterwards like all else (checks). Frame: body frame [m], beats.
+Source: search; the order of preference is a design choice of this project.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+from functools import lru_cache
+from itertools import pairwise, product
+from math import inf, isfinite, radians
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Floats, Ints
+from sequencer.geometry.bodies import SIDES, Body, Side
+from sequencer.geometry.distances import segment_segment
+from sequencer.geometry.field import CELL, table_of
+from sequencer.geometry.posture import (
+    UPRIGHT,
+    Posture,
+    capsule_ends,
+    in_column,
+    shoulders,
+    to_trunk,
+)
+from sequencer.motion.fitting import kept_fits
+from sequencer.motion.fitting.fits import GOOD, LEAST, REACH_SPARE, Dance, Fit, Margins
+from sequencer.motion.fitting.pacing import TAUT, least_pull, twist
+from sequencer.motion.laws.carriage import nearest_give
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.patterns.library import find
+from sequencer.motion.patterns.parameters import Value
+from sequencer.motion.patterns.placing import sign_of
+from sequencer.motion.props.prop import SHAFT_RADIUS, Prop, Solid, Spot
+
+AT_EASE = 0.05  # [m] of the arm left over, below which stretching costs
+STRETCHED = 0.1  # [1] of what is missing of it against a metre of margin
+STEP = 0.06  # [m] of the grid
+SURE, TIGHT = (
+    0.032,
+    3.0,
+)  # [m] below which each metre of margin that lacks counts so many times more
+COST = 0.06  # [1] of a metre's move against a metre of margin
+EFFORT = np.array([1.0, 1.0, 1.5])  # a move out, ahead, up: arms tire of being held high
+OFFSETS = ("across", "ahead", "up")
+COARSE, FINE = 10, 40  # looks a beat
+OFTEN = 4  # times as many at two props that pass each other
+MANY = 4  # bodies of a prop that count as many
+HOOP_CHORDS = 12
+APART = (
+    0.08  # [m] between balls that hold two whole props, beyond which they are not looked at closer
+)
+MOST_LOOKS = 1024
+MOST_SHAPES = 32
+RANKED = 0.001  # [m] of margin that the next choice in turn must gain
+
+
+Shape = dict[Side, dict[str, Value]]  # open parameters besides the offsets
+
+
+def fitted(dance: Dance) -> Fit:
+    """The best of the parameters that a dance leaves open; see this module's head.
+
+    Parameters
+    ----------
+    dance : Dance
+
+    Returns
+    -------
+    fit : Fit
+        Kept for the process and on disk.
+
+    Raises
+    ------
+    ValueError
+        If a pattern or a parameter is not known, or out of range.
+    """
+    dance = dance.rounded  # what is kept must not depend on which of two near tempi came first
+    question = dance.question
+    if question not in _KEPT:
+        if len(_KEPT) >= MOST_KEPT:
+            _KEPT.clear()
+        known = kept_fits.load(question)
+        _KEPT[question] = known or searched(dance)
+        if known is None:
+            kept_fits.store(question, _KEPT[question])
+    return _KEPT[question]
+
+
+def fitted_together(dances: Sequence[Dance]) -> list[Fit]:
+    """Fits of those who dance one step together: each in its place, all in one shape.
+
+    Parameters
+    ----------
+    dances : sequence of Dance
+        Of the same patterns, with the same parameters set.
+
+    Returns
+    -------
+    fits : list of Fit
+        In the same order. Where those found alone differ in more than the place, the shape that most of
+        them have and that fits all; if none does, the one whose tightest keeps most.
+
+    Raises
+    ------
+    ValueError
+        If a pattern or a parameter is not known, or out of range.
+    """
+    alone = [fitted(dance) for dance in dances]
+    shapes = [_shape_of(fit) for fit in alone]
+    different = [shape for k, shape in enumerate(shapes) if shape not in shapes[:k]]
+    if len(different) < 2:
+        return alone
+    tried: list[tuple[tuple[bool, int, float], list[Fit]]] = []
+    for shape in different:
+        fits = [_in_shape(dance, shape) for dance in dances]
+        tightest = min(fit.margins.least if fit.margins.pull > 0 else -inf for fit in fits)
+        good = tightest >= LEAST
+        tried.append(((good, shapes.count(shape) if good else 0, tightest), fits))
+    return max(tried, key=lambda each: each[0])[1]
+
+
+def _shape_of(fit: Fit) -> Shape:
+    """What a fit sets besides the place."""
+    shape: Shape = {}
+    for side, values in fit.values.items():
+        own = {name: value for name, value in values.items() if name not in OFFSETS}
+        if own:
+            shape[side] = own
+    return shape
+
+
+def _in_shape(dance: Dance, shape: Shape) -> Fit:
+    """The best place in one shape; what other shapes set besides stays as it usually is."""
+    usual: Shape = {
+        side: {name: p.default for name, p in dance.open(side).items() if p.default is not None}
+        for side in dance.sides
+    }
+    set_: Shape = {
+        side: {
+            name: value
+            for name, value in {**usual[side], **shape.get(side, {})}.items()
+            if name not in OFFSETS
+        }
+        for side in dance.sides
+    }
+    parts = {side: (name, {**given, **set_[side]}) for side, (name, given) in dance.parts.items()}
+    fit = fitted(replace(dance, parts=parts))
+    return replace(
+        fit,
+        values={side: {**shape.get(side, {}), **fit.values.get(side, {})} for side in dance.sides},
+    )
+
+
+_KEPT: dict[str, Fit] = {}
+MOST_KEPT = 4096
+
+
+def searched(dance: Dance) -> Fit:
+    """The same by search, whatever is kept."""
+    found: list[tuple[float, Fit, Looks]] = []
+    for rank, shape in enumerate(_shapes(dance)):
+        try:
+            looks = Looks(dance, shape)
+        except ValueError:
+            if rank == 0:
+                raise  # the performer's own parameters do not go together
+            continue
+        place = looks.placed()
+        found.append((looks.score(place) - RANKED * rank, looks.fit(place), looks))
+        if place.margins.least >= SURE and looks.pull >= TAUT and not looks.heavy:
+            break
+    found.sort(key=lambda each: -each[0])
+    best = found[0]
+    if best[1].margins.least >= LEAST or best[1].margins.pull < 0:
+        return best[1]
+    leaning = [
+        (looks.score(place) - RANKED * (1 + rank), looks.fit(place))
+        for _, fit, looks in found[:2]
+        for rank, place in enumerate(looks.leaning(fit))
+    ]
+    return max([(best[0], best[1]), *leaning], key=lambda each: each[0])[1]
+
+
+def _shapes(dance: Dance) -> Iterator[Shape]:
+    """Shapes of the paths to try, the usual one first, then those least unlike it."""
+    axes = [_trials(dance), _starts(dance)]
+    ranked = sorted(product(*(range(len(axis)) for axis in axes)), key=lambda k: (sum(k), k))
+    for chosen in ranked[:MOST_SHAPES]:
+        parts = [axis[k] for axis, k in zip(axes, chosen, strict=True)]
+        yield {
+            side: {name: value for part in parts for name, value in part.get(side, {}).items()}
+            for side in dance.sides
+        }
+
+
+def _trials(dance: Dance) -> list[Shape]:
+    """What each law lists to be tried, both hands alike; a toroid's lobes are turned by `_starts`."""
+    shapes: list[Shape] = []
+    lists = {
+        side: find(name, dance.book).trials(given, dance.props[side].kind)
+        for side, (name, given) in dance.parts.items()
+    }
+    if len(lists) == 2:
+        # Two hands turn with one body: not each towards its own side.
+        lists = {
+            side: [trial for trial in trials if trial.get("towards") != "own"] or trials
+            for side, trials in lists.items()
+        }
+    open_ = {side: dance.open(side) for side in dance.sides}
+    for k in range(max(len(each) for each in lists.values())):
+        shape: Shape = {}
+        for side, trials in lists.items():
+            own = {
+                name: value
+                for name, value in trials[min(k, len(trials) - 1)].items()
+                if name in open_[side]
+                and value != open_[side][name].default
+                and not ("lobes" in dance.values(side) and name in ("begin", "from"))
+            }
+            if own:
+                shape[side] = own
+        if shape not in shapes:
+            shapes.append(shape)
+    return shapes
+
+
+def _starts(dance: Dance) -> list[Shape]:
+    """A toroid turned by half a lobe and by a whole one: other lobes then swing back past the body."""
+    shapes: list[Shape] = [{}]
+    for halves in (1, 2):
+        shape: Shape = {}
+        for side in dance.sides:
+            values = dance.values(side)
+            own = dance.open(side).get("from")
+            if own is not None and "lobes" in values:
+                turned = float(own.default or 0.0) + halves * 180.0 / int(values["lobes"])
+                shape[side] = {"from": round(turned, 4)}
+        if shape:
+            shapes.append(shape)
+    return shapes
+
+
+@lru_cache(maxsize=64)
+def _postures(body: Body) -> tuple[Posture, ...]:
+    """Postures to try, the slightest first."""
+    angles = [
+        {"lean": -5.0}, {"turn": 15.0}, {"turn": -15.0}, {"tilt": 15.0}, {"tilt": -15.0},
+        {"nod": -12.0}, {"lean": -9.0}, {"lean": 8.0}, {"turn": 25.0}, {"turn": -25.0},
+        {"turn": 15.0, "lean": -5.0}, {"turn": -15.0, "lean": -5.0},
+    ]  # fmt: skip
+    found = [Posture(**{k: radians(v) for k, v in each.items()}) for each in angles]
+    inside = in_column(body, np.array([posture.angles for posture in found]))
+    return tuple(p for p, good in zip(found, inside, strict=True) if good)
+
+
+class Place(NamedTuple):
+    """Where the hands are moved to, the body's angles, and what is then to spare."""
+
+    moves: Mapping[Side, Floats]  # (3,) each: outward, ahead, up [m]
+    posture: Posture
+    margins: Margins
+
+
+class Looks:
+    """A dance sampled with one shape of its paths, and what there is to keep from."""
+
+    def __init__(self, dance: Dance, shape: Mapping[Side, Mapping[str, Value]]) -> None:
+        self.dance, self.shape = dance, shape
+        self.laws = dance.laws(shape)
+        periods = [law.period for law in self.laws.values() if isfinite(law.period)]
+        self.span = max(periods, default=4 * dance.cycle)
+        count = int(min(MOST_LOOKS, max(96, np.ceil(FINE * self.span))))
+        self.beats: Floats = np.arange(count, dtype=np.float64) * (self.span / count)
+        self.motions = {side: law.at(self.beats) for side, law in self.laws.items()}
+        self.bodies = {
+            side: _bodies(dance.props[side], motion) for side, motion in self.motions.items()
+        }
+        # Two props pass each other so fast that what lies between two looks is not small against the gap.
+        # A prop of many parts costs so much that it is looked at less often.
+        self.often = OFTEN if all(len(p.solids) < MANY for p in dance.props.values()) else 1
+        often = np.arange(self.often * count, dtype=np.float64) * (self.span / (self.often * count))
+        self.passing = {
+            side: _bodies(dance.props[side], law.at(often))
+            for side, law in (self.laws.items() if len(self.laws) == 2 else ())
+        }
+        self.thin = slice(None, None, max(1, round(count / max(48.0, COARSE * self.span))))
+        self.usual: dict[Side, Floats] = {
+            side: np.array([float(dance.values(side).get(name) or 0.0) for name in OFFSETS])
+            for side in dance.sides
+        }
+        self.sparse = slice(None, None, self.often * (self.thin.step or 1))
+        self.free = [all(name in dance.open(side) for side in dance.sides) for name in OFFSETS]
+        rooms = [
+            find(name, dance.book).room({**given, **shape.get(side, {})}, side)
+            for side, (name, given) in dance.parts.items()
+        ]
+        spans = [[getattr(room, name) for room in rooms] for name in OFFSETS]
+        self.ranges = [(max(s[0] for s in own), min(s[1] for s in own)) for own in spans]
+        self.limits = np.array(self.ranges).T
+        self.pull = self._pull()
+        rate = dance.tempo[1] / 60.0
+        rigid = [side for side in self.motions if not dance.props[side].flexible]
+        twists = [twist(self.motions[side], dance.props[side], rate) for side in rigid]
+        self.heavy = max(twists, default=0.0) > dance.torque
+
+    def _pull(self) -> float:
+        """Least pull of a tether over mass [m/s²], at the slowest tempo; inf without one."""
+        rate = self.dance.tempo[0] / 60.0
+        tethered = [side for side in self.motions if self.dance.props[side].flexible]
+        return min(
+            (
+                least_pull(self.motions[side], length=self.dance.props[side].length, rate=rate)
+                for side in tethered
+            ),
+            default=inf,
+        )
+
+    def placed(self) -> Place:
+        """The best place, body upright."""
+        still = {side: np.zeros(3) for side in self.dance.sides}
+        (usual,) = self.places([still])
+        if usual.margins.least >= GOOD or not any(self.free) or self.pull < 0:
+            return usual
+        best = max([usual, *self.places(self._coarse())], key=self.score)
+        return self._refined(best)
+
+    def leaning(self, fit: Fit) -> list[Place]:
+        """Places near a fit's, in each of the three postures that give most there, the slightest first."""
+        moves = self.moves_of(fit)
+        postures = _postures(self.dance.body)
+        if not postures:
+            return []
+        tried = self.places([moves] * len(postures), postures)
+        order = sorted(range(len(tried)), key=lambda k: -self.score(tried[k]))[:3]
+        return [self._refined(tried[k]) for k in sorted(order)]
+
+    def score(self, place: Place) -> float:
+        """What is to spare, less what the moves cost [m]."""
+        moved = sum(float(np.linalg.norm(EFFORT * move)) for move in place.moves.values())
+        slack = 1.0 if self.pull < TAUT or self.heavy else 0.0
+        # Hands near the end of their arms leave the links no room.
+        stretched = STRETCHED * max(0.0, AT_EASE - place.margins.reach)
+        least = place.margins.least
+        tight = TIGHT * max(0.0, SURE - least)
+        return min(least, GOOD) - tight - COST * moved / len(place.moves) - stretched - slack
+
+    def fit(self, place: Place) -> Fit:
+        """A place as parameters."""
+        values: dict[Side, dict[str, Value]] = {}
+        for side, move in place.moves.items():
+            own = dict(self.shape.get(side, {}))
+            own |= {
+                name: round(float(self.usual[side][k] + move[k]), 4)
+                for k, name in enumerate(OFFSETS)
+                if self.free[k] and abs(move[k]) > 1e-9
+            }
+            if own:
+                values[side] = own
+        return Fit(values=values, posture=place.posture, margins=place.margins)
+
+    def moves_of(self, fit: Fit) -> dict[Side, Floats]:
+        """How far a fit moves each hand from where the pattern usually lies: outward, ahead, up [m]."""
+        return {
+            side: np.array(
+                [float(fit.values.get(side, {}).get(n, usual[k])) for k, n in enumerate(OFFSETS)]
+            )
+            - usual
+            for side, usual in self.usual.items()
+        }
+
+    def places(
+        self,
+        moves: Sequence[Mapping[Side, Floats]],
+        postures: Sequence[Posture] = (),
+        near: Mapping[Side, Ints] | None = None,
+    ) -> list[Place]:
+        """Places with what is to spare; the own body at some looks only, where those near it are known."""
+        if not moves:
+            return []
+        body, sides = self.dance.body, self.dance.sides
+        stances = list(postures) or [UPRIGHT] * len(moves)
+        angles = np.array([posture.angles for posture in stances])
+        steps = {
+            side: np.stack([m[side] for m in moves]) * np.array([sign_of(side), 1.0, 1.0])
+            for side in sides
+        }
+        # Capsules × places × looks.
+        lows, highs = (ends[:, :, None] for ends in capsule_ends(body, angles))
+        radii = np.array([capsule.radius for capsule in body.capsules])[:, None]
+        own = np.full(len(moves), inf)
+        reach = np.full(len(moves), inf)
+        for side in sides:
+            step = steps[side][:, None]
+            for solid, start, end in self.bodies[side]:
+                ends = (start, end) if near is None else (start[near[side]], end[near[side]])
+                gap = segment_segment(*_same(*(each + step for each in ends), lows, highs))[0]
+                own = np.minimum(own, (gap.min(axis=2) - radii).min(axis=0) - solid.radius)
+            left = self._reach(self.motions[side].hand + step, side, angles)
+            reach = np.minimum(reach, left.min(axis=1))
+        other = self._between(steps)
+        return [
+            Place(each, stance, Margins(float(own[k]), float(other[k]), float(reach[k]), self.pull))
+            for k, (each, stance) in enumerate(zip(moves, stances, strict=True))
+        ]
+
+    def _reach(self, hands: Floats, side: Side, angles: Floats) -> Floats:
+        """Arm left over at places of a hand (m, n, 3), body in m postures or one; shape (m, n) [m]."""
+        body = self.dance.body
+        away = hands - shoulders(body, angles, side)[:, None]
+        if angles.any():
+            rows = np.repeat(np.broadcast_to(angles, (len(hands), 5)), hands.shape[1], axis=0)
+            away = to_trunk(away.reshape(-1, 3), rows).reshape(away.shape)
+        beyond = away - nearest_give(body, away, side)
+        return np.asarray(body.arm_length - np.sqrt(np.einsum("mni,mni->mn", beyond, beyond)))
+
+    def _between(self, steps: Mapping[Side, Floats]) -> Floats:
+        """Gap between the two props with the hands moved by steps (m, 3) [m, body frame], shape (m,)."""
+        if len(steps) < 2:
+            return np.full(len(next(iter(steps.values()))), inf)
+        return self._pairs(steps["left"] - steps["right"], slice(None))
+
+    def _pairs(self, shift: Floats, rows: slice) -> Floats:
+        """Gap between the two props at some looks with the left one moved by m shifts, shape (m,)."""
+        left, right = (
+            [(solid, start[rows], end[rows]) for solid, start, end in self.passing[side]]
+            for side in SIDES
+        )
+        # Balls that hold the whole props: where they are well apart, nothing else needs a look.
+        balls = [_ball(bodies) for bodies in (left, right)]
+        between = balls[0][0] + shift[:, None] - balls[1][0]
+        apart = np.sqrt(np.einsum("mni,mni->mn", between, between)) - balls[0][1] - balls[1][1]
+        gap = np.asarray(apart.min(axis=1))
+        place, look = np.nonzero(apart < APART)
+        if not len(place):
+            return gap
+        least: Floats = np.full(len(place), inf)
+        step = shift[place]
+        for a, low, high in left:
+            for b, start, end in right:
+                found = segment_segment(
+                    low[look] + step, high[look] + step, start[look], end[look]
+                )[0]
+                least = np.minimum(least, found - a.radius - b.radius)
+        near: Floats = np.full(len(shift), inf)
+        np.minimum.at(near, place, least)
+        far = np.where(apart < APART, inf, apart).min(axis=1)
+        return np.asarray(np.minimum(near, far))
+
+    def _coarse(self) -> list[dict[Side, Floats]]:
+        """Best moves on the grid, by a table and few looks."""
+        grids = [
+            STEP * np.arange(np.ceil(low / STEP), np.floor(high / STEP) + 1)
+            if free
+            else np.zeros(1)
+            for (low, high), free in zip(self.ranges, self.free, strict=True)
+        ]
+        shape = tuple(len(grid) for grid in grids)
+        offsets = np.stack(np.meshgrid(*grids, indexing="ij"), axis=-1).reshape(-1, 3)
+        alone: dict[Side, Floats] = {
+            side: self._alone(side, offsets).reshape(shape) for side in self.dance.sides
+        }
+        cost = COST * np.linalg.norm(EFFORT * offsets, axis=1).reshape(shape)
+        if len(alone) == 1:
+            ((side, own),) = alone.items()
+            score = (np.minimum(own, GOOD) - cost).ravel()
+            return [
+                {side: offsets[i]}
+                for i in np.argsort(-score, kind="stable")[:10]
+                if score[i] > -0.2
+            ]
+        splits = self._splits()
+        halves = STEP * np.array(splits)
+        across = np.zeros((len(grids[0]), 3))
+        across[:, 0] = grids[0]
+        shift = -2 * (across[:, None] + halves[None])
+        pairs = self._pairs(shift.reshape(-1, 3), self.sparse)
+        # Few looks give too much at most: what is too near by them needs no more of them.
+        near = np.flatnonzero(pairs > 0)
+        pairs[near] = self._pairs(shift.reshape(-1, 3)[near], slice(None, None, self.often))
+        pairs = pairs.reshape(len(across), len(splits))
+        out: list[tuple[float, dict[Side, Floats]]] = []
+        for k, (split, half) in enumerate(zip(splits, halves, strict=True)):
+            right, left = _shifted(alone["right"], split, 1), _shifted(alone["left"], split, -1)
+            both = np.minimum(np.minimum(right, left), pairs[:, k, None, None])
+            score = (np.minimum(both, GOOD) - cost).ravel() - COST * float(
+                np.linalg.norm(EFFORT * half)
+            )
+            # Stable: where many places score alike, every machine takes the same ones.
+            top = np.argsort(-score, kind="stable")[:3]
+            for i in sorted(top.tolist()):
+                if score[i] > -0.2:
+                    moves: dict[Side, Floats] = {
+                        "right": offsets[i] + half,
+                        "left": offsets[i] - half,
+                    }
+                    out.append((float(score[i]), moves))
+        out.sort(key=lambda each: -each[0])
+        return [moves for _, moves in out[:10]]
+
+    def _splits(self) -> list[tuple[int, int, int]]:
+        """By how many steps the right hand goes one way and the left the other."""
+        ahead, up = ((0, 1, -1, 2, -2) if free else (0,) for free in self.free[1:])
+        return [(0, a, u) for a in ahead for u in up if abs(a) + abs(u) <= 2]
+
+    def _alone(self, side: Side, offsets: Floats) -> Floats:
+        """Margin of one hand from its own body, −inf out of reach, at n offsets, body upright."""
+        out: Floats = np.full(len(offsets), -inf)
+        moves = offsets * np.array([sign_of(side), 1.0, 1.0])
+        hands = self.motions[side].hand
+        hands = hands[:: max(1, len(hands) // 24)]
+        reach = self._reach(hands + moves[:, None], side, np.zeros((1, 5))).min(axis=1)
+        near = np.flatnonzero(reach >= REACH_SPARE)
+        if not len(near):
+            return out
+        points, radii = _points(self.dance.props[side], _rows(self.motions[side], self.thin))
+        table = table_of(self.dance.body)
+        steps = np.rint(moves[near] / CELL).astype(np.int32)
+        out[near] = (table.moved(table.cells(points), steps) - radii[:, None]).min(axis=0)
+        return out
+
+    def _refined(self, best: Place) -> Place:
+        """The same after smaller steps of one move at a time, while they help."""
+        sides, posture = self.dance.sides, best.posture
+        ways: list[dict[Side, Floats]] = []
+        for k in range(3):
+            if self.free[k]:
+                unit = np.eye(3)[k]
+                ways += [dict.fromkeys(sides, sign * unit) for sign in (1.0, -1.0)]
+                if len(sides) == 2 and k:
+                    ways += [{"right": n * unit, "left": -n * unit} for n in (1.0, -1.0)]
+        if not ways:
+            return best
+        near = self._near(best)
+        for step in (0.03, 0.03, 0.015, 0.015):
+            if best.margins.least >= GOOD:
+                break
+            moves = [
+                {s: np.clip(best.moves[s] + step * way[s], *self.limits) for s in sides}
+                for way in ways
+            ]
+            found = max(self.places(moves, [posture] * len(moves), near), key=self.score)
+            if self.score(found) > self.score(best) + 1e-6:
+                best = found
+        return self.places([best.moves], [posture])[0]
+
+    def _near(self, at: Place) -> dict[Side, Ints]:
+        """Looks at which a hand's prop is near the body, or nearly the nearest."""
+        out = {}
+        table = table_of(self.dance.body, at.posture)
+        for side in self.dance.sides:
+            step = at.moves[side] * np.array([sign_of(side), 1.0, 1.0])
+            points, radii = _points(self.dance.props[side], self.motions[side])
+            gap = table.moved(table.cells(points + step), np.zeros((1, 3), np.int32))[:, 0] - radii
+            gap = gap.reshape(-1, len(self.beats)).min(axis=0)
+            out[side] = np.flatnonzero(gap <= gap.min() + 0.12)
+        return out
+
+
+def _shifted(values: Floats, split: tuple[int, int, int], sign: int) -> Floats:
+    """Values at grid places moved by a split, −inf beyond the grid."""
+    out: Floats = np.full(values.shape, -inf)
+    into, of = [], []
+    for count, step in zip(values.shape, split, strict=True):
+        move = sign * step
+        into.append(slice(max(0, -move), count - max(0, move)))
+        of.append(slice(max(0, move), count - max(0, -move)))
+    out[tuple(into)] = values[tuple(of)]
+    return out
+
+
+def _rows(motion: Motion, rows: slice | Ints) -> Motion:
+    return Motion(**{name: getattr(motion, name)[rows] for name in Motion.__slots__})
+
+
+def _same(*arrays: Floats) -> tuple[Floats, ...]:
+    return tuple(np.broadcast_arrays(*arrays))
+
+
+def _bodies(prop: Prop, motion: Motion) -> list[tuple[Solid, Floats, Floats]]:
+    """Bodies of a prop with their ends, each shape (n, 3) [m]."""
+    aside = np.cross(motion.plane, motion.tether)
+
+    def put(along: float, across: float) -> Floats:
+        return np.asarray(motion.hand + along * motion.tether + across * aside)
+
+    return [(solid, put(*solid.start), put(*solid.end)) for solid in _parts(prop)]
+
+
+def _ball(bodies: Sequence[tuple[Solid, Floats, Floats]]) -> tuple[Floats, float]:
+    """Middles (n, 3) [m] and radius [m] of balls that hold a prop at every look."""
+    ends = np.stack([end for _, *both in bodies for end in both])
+    radii = np.repeat([solid.radius for solid, _, _ in bodies], 2)[:, None]
+    middle = 0.5 * (ends.min(axis=0) + ends.max(axis=0))
+    away = ends - middle
+    return middle, float((np.sqrt(np.einsum("kni,kni->kn", away, away)) + radii).max())
+
+
+def _parts(prop: Prop) -> Sequence[Solid]:
+    """The bodies that a prop is looked at by: a hoop's rim in fewer chords, each thick enough for its arc."""
+    if prop.kind != "hoop":
+        return prop.solids
+    rim, chords = prop.length / 2, HOOP_CHORDS
+    turns = 2 * np.pi * np.arange(chords + 1) / chords
+    spots = [Spot(float(rim - rim * np.cos(t)), float(rim * np.sin(t))) for t in turns]
+    arc = rim * (1 - np.cos(np.pi / chords))
+    thick = max(SHAFT_RADIUS["hoop"] + arc, prop.wick_radius)
+    return [Solid("hoop", a, b, float(thick)) for a, b in pairwise(spots)]
+
+
+def _points(prop: Prop, motion: Motion) -> tuple[Floats, Floats]:
+    """Balls that stand for a prop: centres (k·n, 3) [m] and radii (k·n,) [m]."""
+    spots: list[tuple[float, float, float]] = []
+    for solid in _parts(prop):
+        start, end = np.array(solid.start[:2]), np.array(solid.end[:2])
+        count = max(1, int(np.ceil(np.linalg.norm(end - start) / 0.14)))
+        for k in range(1, count + 1):
+            at = start + (end - start) * (k / count)
+            spots.append((float(at[0]), float(at[1]), solid.radius))
+    if prop.two_ended:
+        spots.append((-prop.behind, 0.0, prop.shaft_radius))
+    aside = np.cross(motion.plane, motion.tether)
+    centres = [motion.hand + a * motion.tether + c * aside for a, c, _ in spots]
+    radii = np.repeat([r for _, _, r in spots], len(motion.hand))
+    return np.concatenate(centres), np.asarray(radii)

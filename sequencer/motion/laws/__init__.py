@@ -1,0 +1,1 @@
+"""What moves: laws of hands and tethers in beats, exact to the second derivative, with proven bounds."""

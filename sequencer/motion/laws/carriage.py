@@ -1,0 +1,334 @@
+"""How a performer carries the body through a show: postures, and minimum-jerk passages between them.
+
+A posture is held while a pattern is danced and taken up on the way into it, so that trunk, head and
+shoulders move as smoothly as the links do. Everything is proven on pieces: an angle that goes from a to b
+in w beats never turns faster than (15/8)·|b − a|/w, and an end of a body's capsule moves at most at that
+times its lever (geometry/posture.py). Body frame [m], beats.
+Source: minimum-jerk step, `phases.smooth_step`.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.geometry.bodies import Body, Side
+from sequencer.geometry.posture import (
+    UPRIGHT,
+    Posture,
+    capsule_ends,
+    in_column,
+    levers,
+    shoulders,
+    to_trunk,
+)
+from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_RATE, smooth_step
+
+SHORTEST = 1e-6  # [beats] of a passage: a jump would have no bound
+
+
+class Held(NamedTuple):
+    """A posture held from `start` to `end`."""
+
+    start: float  # [beats]
+    end: float  # [beats]
+    posture: Posture
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class Carriage:
+    """Postures in turn; upright before the first and after the last one's passage.
+
+    Parameters
+    ----------
+    body : Body
+    held : sequence of Held
+        By start, not overlapping. From the end of one to the start of the next the body passes over.
+
+    Raises
+    ------
+    ValueError
+        If postures overlap or end before they start, if one follows another without time between them, or
+        if one takes trunk or head out of the upright column.
+    """
+
+    body: Body
+    held: tuple[Held, ...] = ()
+
+    def __post_init__(self) -> None:
+        for each in self.held:
+            if not each.start <= each.end:  # also catches nan
+                raise ValueError(f"a posture ends before it starts: {each.start} … {each.end}")
+        for before, after in zip(self.held, self.held[1:], strict=False):
+            if after.start < before.end - 1e-9:
+                raise ValueError(f"postures overlap: {before.end} … {after.start}")
+            if after.start < before.end + SHORTEST and after.posture != before.posture:
+                raise ValueError(
+                    f"no time to pass over from one posture to the next: {after.start}"
+                )
+        if self.held:
+            angles = np.array([each.posture.angles for each in self.held])
+            if not np.all(in_column(self.body, angles)):
+                raise ValueError("a posture takes the body out of its column")
+
+    @property
+    def upright(self) -> bool:
+        """Whether the body stays upright throughout."""
+        return all(each.posture.upright for each in self.held)
+
+    @cached_property
+    def _tables(self) -> tuple[Floats, Floats]:
+        """Knots (2k,) [beats] and the angles (2k, 5) held at them."""
+        knots = np.array([edge for each in self.held for edge in each[:2]])
+        angles = np.array([each.posture.angles for each in self.held]).repeat(2, axis=0)
+        return knots, angles
+
+    def angles(self, beats: Floats) -> Floats:
+        """Angles at show beats, shape (n, 5) [rad]; exact."""
+        return self._angles(beats)[0]
+
+    def _angles(self, beats: Floats) -> tuple[Floats, Floats]:
+        """Angles and their rates, each shape (n, 5) [rad and rad/beat]."""
+        if self.upright:
+            return np.zeros((len(beats), 5)), np.zeros((len(beats), 5))
+        knots, angles = self._tables
+        k = np.searchsorted(knots, beats, side="right") - 1
+        low, high = np.clip(k, 0, None), np.clip(k + 1, None, len(knots) - 1)
+        width = knots[high] - knots[low]
+        share = np.where(width > 0, (beats - knots[low]) / np.where(width > 0, width, 1.0), 0.0)
+        step, rate, _ = smooth_step(share)
+        jump = angles[high] - angles[low]
+        rate = np.where(width > 0, rate / np.where(width > 0, width, 1.0), 0.0)
+        return angles[low] + step[:, None] * jump, rate[:, None] * jump
+
+    def capsule_ends(self, beats: Floats) -> tuple[Floats, Floats]:
+        """Ends of `Body.capsules`, each shape (capsules, n, 3) [m, body frame]; exact."""
+        if self.upright:
+            ends = [[getattr(c, end) for c in self.body.capsules] for end in ("start", "end")]
+            low, high = (
+                np.broadcast_to(np.array(e)[:, None], (len(e), len(beats), 3)) for e in ends
+            )
+            return low, high
+        return capsule_ends(self.body, self.angles(beats))
+
+    def shoulder(self, beats: Floats, side: Side) -> Floats:
+        """Where an arm hangs from, shape (n, 3) [m, body frame]; exact."""
+        if self.upright:
+            return np.broadcast_to(self.body.shoulder(side), (len(beats), 3))
+        return shoulders(self.body, self.angles(beats), side)
+
+    def shoulder_rate(self, beats: Floats, side: Side) -> Floats:
+        """Velocity of where an arm hangs from, shape (n, 3) [m/beat, body frame]; exact."""
+        if self.upright:
+            return np.zeros((len(beats), 3))
+        angles, rates = self._angles(beats)
+        about = np.array([0.0, 0.0, self.body.hip_height])
+        turn, lean = angles[:, 0], angles[:, 1]
+        zero, one = np.zeros_like(turn), np.ones_like(turn)
+        # Axes of the nested turns as they lie in the body frame, outermost first.
+        axes = (
+            np.stack((zero, zero, one), axis=1),
+            np.stack((np.cos(turn), np.sin(turn), zero), axis=1),
+            np.stack(
+                (-np.sin(turn) * np.cos(lean), np.cos(turn) * np.cos(lean), -np.sin(lean)), axis=1
+            ),
+        )
+        speeds = (rates[:, 0], -rates[:, 1], rates[:, 2])
+        spin = sum(axis * speed[:, None] for axis, speed in zip(axes, speeds, strict=True))
+        return np.asarray(np.cross(spin, self.shoulder(beats, side) - about))
+
+    def beyond(self, beats: Floats, hand: Floats, side: Side) -> Floats:
+        """Distance of a hand from the nearest place that its shoulder can give to, shape (n,) [m].
+
+        Parameters
+        ----------
+        beats : ndarray, shape (n,) [beats]
+        hand : ndarray, shape (n, 3) [m, body frame]
+        side : {"left", "right"}
+
+        Notes
+        -----
+        Source: distance to a box, which changes no faster than hand and box move. Exact.
+        """
+        away = hand - self.shoulder(beats, side)
+        if not self.upright:
+            away = to_trunk(away, self.angles(beats))
+        return _beyond(self.body, away, side)
+
+    def speeds(self, start: Floats, end: Floats) -> tuple[Floats, Floats]:
+        """Bounds on n spans of the angles' speeds: turn, lean and side together, and nod and tilt.
+
+        Parameters
+        ----------
+        start, end : ndarray, shape (n,) [beats]
+
+        Returns
+        -------
+        trunk, head : ndarray, shape (n,) [rad/beat]
+        """
+        rates = self._fastest(start, end, 1)
+        return rates[:, :3].sum(axis=1), rates[:, 3:].sum(axis=1)
+
+    def capsule_speeds(self, start: Floats, end: Floats) -> Floats:
+        """Bound of the speed of every capsule's ends on n spans, shape (capsules, n) [m/beat]."""
+        trunk, head = self.speeds(start, end)
+        lever = levers(self.body)
+        return np.asarray(lever[:, :1] * trunk + lever[:, 1:] * head)
+
+    def shoulder_bounds(self, start: Floats, end: Floats) -> tuple[Floats, Floats]:
+        """Bounds of a shoulder's speed [m/beat] and acceleration [m/beat²] on n spans, shape (n,) each.
+
+        Notes
+        -----
+        Three nested turns: |p'| ≤ Σ|qᵢ'|·ρ and |p''| ≤ ((Σ|qᵢ'|)² + Σ|qᵢ''|)·ρ, ρ the distance from
+        between the hips.
+        """
+        up = self.body.shoulder_height - self.body.hip_height
+        lever = float(np.hypot(self.body.half_shoulder, up))
+        rate = self._fastest(start, end, 1)[:, :3].sum(axis=1)
+        push = self._fastest(start, end, 2)[:, :3].sum(axis=1)
+        return lever * rate, lever * (rate**2 + push)
+
+    @property
+    def column_top(self) -> float:
+        """Height of the upper end of the column that others keep clear of [m]; higher for who leans."""
+        return self.body.column.end[2] if self.upright else self.body.leaning_top
+
+    @property
+    def shoulder_reach(self) -> float:
+        """Bound of a shoulder's distance from the body's axis, on the plan [m].
+
+        Notes
+        -----
+        A lean by an angle carries a point at height h over the hips at most h·sin of it aside.
+        """
+        if self.upright:
+            return self.body.half_shoulder
+        up = self.body.shoulder_height - self.body.hip_height
+        most = np.abs(self._tables[1][:, 1:3]).sum(axis=1).max()
+        return float(self.body.half_shoulder + up * np.sin(most))
+
+    @property
+    def lowest_shoulder(self) -> float:
+        """Bound of a shoulder's height, from below [m over the floor].
+
+        Notes
+        -----
+        With u over the hips and v aside it hangs cos(lean)·(u·cos(side) ± v·sin(side)) over them.
+        """
+        body = self.body
+        if self.upright:
+            return body.shoulder_height
+        lean, side = np.abs(self._tables[1][:, 1:3]).max(axis=0)
+        up = (body.shoulder_height - body.hip_height) * np.cos(side)
+        return float(body.hip_height + np.cos(lean) * (up - body.half_shoulder * np.sin(side)))
+
+    @property
+    def edges(self) -> Floats:
+        """Beats at which a posture is reached or left, shape (k,)."""
+        return np.zeros(0) if self.upright else self._tables[0]
+
+    def _fastest(self, start: Floats, end: Floats, order: int) -> Floats:
+        """Bounds of the angles' derivatives on n spans, shape (n, 5)."""
+        out = np.zeros((len(start), 5))
+        if self.upright:
+            return out
+        knots, angles = self._tables
+        width, jump = np.diff(knots), np.abs(np.diff(angles, axis=0))
+        most = STEP_RATE if order == 1 else STEP_ACCELERATION
+        for k in np.flatnonzero(width > 0):
+            inside = (start < knots[k + 1]) & (end > knots[k])
+            out[inside] = np.maximum(out[inside], most * jump[k] / width[k] ** order)
+        return out
+
+
+def nearest_give(body: Body, away: Floats, side: Side) -> Floats:
+    """Place of the box of `Body.shoulder_give` that is nearest to a hand.
+
+    Parameters
+    ----------
+    body : Body
+    away : ndarray, shape (..., 3) [m, the trunk's frame]
+        The hand, seen from where the arm hangs.
+    side : {"left", "right"}
+
+    Returns
+    -------
+    place : ndarray, shape (..., 3) [m, the trunk's frame]
+        Seen from where the arm hangs.
+
+    Notes
+    -----
+    Source: the nearest point of a box. Exact.
+    """
+    low, high = body.shoulder_give
+    if side == "left":
+        low, high = np.array([-high[0], *low[1:]]), np.array([-low[0], *high[1:]])
+    return np.asarray(np.clip(away, low, high))
+
+
+def _beyond(body: Body, away: Floats, side: Side) -> Floats:
+    """Distance of points (..., 3), seen from where the arm hangs, from the box of `shoulder_give`."""
+    return np.asarray(np.linalg.norm(away - nearest_give(body, away, side), axis=-1))
+
+
+def beyond_upright(body: Body, hand: Floats, side: Side) -> Floats:
+    """Distance of hands from the nearest place that the shoulder of an upright body can give to.
+
+    Parameters
+    ----------
+    body : Body
+    hand : ndarray, shape (..., 3) [m, body frame]
+    side : {"left", "right"}
+
+    Returns
+    -------
+    distance : ndarray, shape (...) [m]
+
+    Notes
+    -----
+    Source: distance to a box. Exact.
+    """
+    return _beyond(body, hand - body.shoulder(side), side)
+
+
+def carried(body: Body, blocks: Sequence[tuple[float, float, Posture]], lead: float) -> Carriage:
+    """The carriage through blocks: each posture taken up over the gap before it, `lead` beats at most.
+
+    Parameters
+    ----------
+    body : Body
+    blocks : sequence of (start, end, posture)
+        By start [beats]; blocks without a gap between them share the last and the first half beat of both
+        for the passage. Blocks of one posture may overlap, as those of two hands do.
+    lead : float
+        Longest passage into and out of a posture [beats].
+
+    Returns
+    -------
+    carriage : Carriage
+        Upright throughout where every posture is.
+    """
+    if all(posture.upright for _, _, posture in blocks):
+        return Carriage(body=body)
+    held: list[Held] = [Held(blocks[0][0] - lead - 1.0, blocks[0][0] - lead, UPRIGHT)]
+    for start, end, posture in blocks:
+        last = held[-1]
+        gap = start - last.end
+        if gap < 0 and last.posture == posture:
+            held[-1] = last._replace(end=max(last.end, end))
+        elif gap < 1.0 and last.posture != posture:
+            # No room between them: half a beat of each is the passage.
+            cut = min(0.5, (last.end - last.start) / 2)
+            held[-1] = last._replace(end=last.end - cut)
+            held.append(Held(start + min(0.5, (end - start) / 2), end, posture))
+        else:
+            if gap > 2 * lead:
+                held.append(Held(last.end + lead, start - lead, UPRIGHT))
+            held.append(Held(start, end, posture))
+    end = held[-1].end
+    held.append(Held(end + lead, end + lead + 1.0, UPRIGHT))
+    return Carriage(body=body, held=tuple(held))

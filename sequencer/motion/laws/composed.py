@@ -1,0 +1,166 @@
+"""A law composed of a hand path and nested turns of the tether: what every family builds.
+
+Frame: body frame [m]. h = centre + Σ slides + Σ arms, d = turns · d₀ and n = turns · n₀. Bounds: first the product rule on the coefficients (chain.py), then made
+tight by certified interpolation: a vector f sampled every Δ lies within Δ²/8·sup|f''| of the chord
+between its samples, so sup|f| ≤ max|fᵢ| + Δ²/8·sup|f''|, and |f| ≤ max|fᵢ| + Δ/2·sup|f'| as well.
+Source: error of linear interpolation, any text on numerical analysis.
+"""
+
+from dataclasses import dataclass
+from functools import lru_cache
+from math import inf, isfinite
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.motion.laws.law import Bounds
+from sequencer.motion.laws.phases import Limits, Phase
+from sequencer.motion.laws.rotations import Turn, Vector, carried, turned, turned_limits
+from sequencer.motion.laws.state import Motion
+
+GRID = 4096  # samples of one period for the certified interpolation
+ROUNDING = 1.0 + 1e-9  # covers rounding in the bounds themselves
+
+
+@dataclass(frozen=True, slots=True)
+class Slide:
+    """A straight move along `vector` by a phase."""
+
+    vector: Vector  # [m] for a phase of 1
+    phase: Phase
+
+
+@dataclass(frozen=True, slots=True)
+class Arm:
+    """A vector carried by nested turns, outermost first."""
+
+    vector: Vector  # [m]
+    turns: tuple[Turn, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class HandPath:
+    """Where the hand is: a centre, and what moves it from there."""
+
+    centre: Vector  # [m, body frame]
+    slides: tuple[Slide, ...] = ()
+    arms: tuple[Arm, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ComposedLaw:
+    """Hand path and tether of one prop in closed form."""
+
+    hand: HandPath
+    tether: Vector  # d₀, unit
+    plane: Vector  # n₀, unit, across d₀
+    turns: tuple[Turn, ...]
+    period: float  # [beats]
+
+    def __post_init__(self) -> None:
+        across = float(np.dot(self.tether, self.plane))
+        if abs(across) > 1e-9 or abs(float(np.dot(self.tether, self.tether)) - 1.0) > 1e-9:
+            raise ValueError("the tether must be a unit vector in its plane")
+
+    def at(self, beats: Floats) -> Motion:
+        """State at own beats, shape (...); exact to rounding."""
+        beats = np.asarray(beats, dtype=np.float64)
+        row = beats.ravel()
+        still: Floats = np.zeros((3, 1))
+        place, speed, push = _column(self.hand.centre), still, still
+        for slide in self.hand.slides:
+            vector = _column(slide.vector)
+            value, rate, acceleration = slide.phase.at(row)
+            place, speed, push = (
+                place + value * vector,
+                speed + rate * vector,
+                push + acceleration * vector,
+            )
+        for arm in self.hand.arms:
+            part = carried(arm.turns, (_column(arm.vector), still, still), row)
+            place, speed, push = place + part[0], speed + part[1], push + part[2]
+        tether, rate, acceleration = carried(self.turns, (_column(self.tether), still, still), row)
+        plane = turned(self.turns, _column(self.plane), row)
+
+        def shaped(part: Floats) -> Floats:
+            whole = np.broadcast_to(part, (3, row.size)).T
+            return np.ascontiguousarray(whole).reshape(*beats.shape, 3)
+
+        return Motion(
+            hand=shaped(place),
+            hand_rate=shaped(speed),
+            hand_acceleration=shaped(push),
+            tether=shaped(tether),
+            tether_rate=shaped(rate),
+            tether_acceleration=shaped(acceleration),
+            plane=shaped(plane),
+        )
+
+    def bounds(self) -> Bounds:
+        """Proven bounds over all beats."""
+        return _bounds(self)
+
+
+def hand_limits(path: HandPath) -> tuple[float, Limits]:
+    """Bounds of the hand's distance from its centre, and of its derivatives of order 1 to 4.
+
+    Derivatives come from the coefficients; the distance is inf where a slide drifts.
+    """
+    distance, orders = 0.0, [0.0] * 4
+    for slide in path.slides:
+        size = float(np.linalg.norm(slide.vector))
+        orders = [
+            total + (size * own if own > 0 else 0.0)
+            for total, own in zip(orders, slide.phase.limits(), strict=True)
+        ]
+        distance = inf
+    for arm in path.arms:
+        size = float(np.linalg.norm(arm.vector))
+        limits = turned_limits(arm.turns, size)
+        orders = [total + own for total, own in zip(orders, limits, strict=True)]
+        distance += size
+    return distance, (orders[0], orders[1], orders[2], orders[3])
+
+
+def _column(vector: Vector) -> Floats:
+    column: Floats = np.array(vector, dtype=np.float64).reshape(3, 1)
+    return column
+
+
+@lru_cache(maxsize=4096)
+def _bounds(law: ComposedLaw) -> Bounds:
+    distance, hand = hand_limits(law.hand)
+    spin = turned_limits(law.turns, 1.0)
+    reach = inf
+    if isfinite(distance):
+        reach = float(np.hypot(*law.hand.centre[:2])) + distance
+    if not isfinite(law.period):
+        return Bounds(
+            hand_speed=hand[0] * ROUNDING,
+            hand_acceleration=hand[1] * ROUNDING,
+            turn_rate=spin[0] * ROUNDING,
+            turn_acceleration=spin[1] * ROUNDING,
+            hand_reach=reach * ROUNDING,
+            hand_jerk=hand[2] * ROUNDING,
+            turn_jerk=spin[2] * ROUNDING,
+            frame_rate=spin[0] * ROUNDING,
+            frame_acceleration=spin[1] * ROUNDING,
+        )
+    gap = law.period / GRID
+    motion = law.at(np.arange(GRID + 1, dtype=np.float64) * gap)
+
+    def tight(sampled: Floats, coarse: float, slope: float, curve: float) -> float:
+        most = float(np.max(np.linalg.norm(sampled, axis=-1)))
+        return min(coarse, most + gap / 2 * slope, most + gap**2 / 8 * curve) * ROUNDING
+
+    return Bounds(
+        hand_speed=tight(motion.hand_rate, hand[0], hand[1], hand[2]),
+        hand_acceleration=tight(motion.hand_acceleration, hand[1], hand[2], hand[3]),
+        turn_rate=tight(motion.tether_rate, spin[0], spin[1], spin[2]),
+        turn_acceleration=tight(motion.tether_acceleration, spin[1], spin[2], spin[3]),
+        hand_reach=tight(motion.hand[..., :2], reach, hand[0], hand[1]),
+        hand_jerk=hand[2] * ROUNDING,
+        turn_jerk=spin[2] * ROUNDING,
+        frame_rate=spin[0] * ROUNDING,  # the plane is carried by the same turns
+        frame_acceleration=spin[1] * ROUNDING,
+    )

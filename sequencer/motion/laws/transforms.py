@@ -1,0 +1,106 @@
+"""Laws made of laws: the same in the mirror, or at another time and pace.
+
+The mirror is the body's sagittal plane x = 0. Positions, rates and tethers change the sign of x; a
+plane is an axial vector, so it keeps x and changes y and z: forward wheels stay forward, clockwise in
+the wall plane becomes anticlockwise. Bounds stay proven. Frame: body frame [m].
+Source: reflection of polar and axial vectors, any text on vector algebra. Exact.
+"""
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.motion.laws.law import Bounds, Law
+from sequencer.motion.laws.state import Motion
+
+_POLAR = np.array([-1.0, 1.0, 1.0])
+
+
+@dataclass(frozen=True, slots=True)
+class Mirrored:
+    """A law in the mirror x = 0."""
+
+    law: Law
+
+    @property
+    def period(self) -> float:
+        """The same as the law's."""
+        return self.law.period
+
+    def at(self, beats: Floats) -> Motion:
+        """State at own beats, shape (...)."""
+        seen = self.law.at(beats)
+        return Motion(
+            hand=seen.hand * _POLAR,
+            hand_rate=seen.hand_rate * _POLAR,
+            hand_acceleration=seen.hand_acceleration * _POLAR,
+            tether=seen.tether * _POLAR,
+            tether_rate=seen.tether_rate * _POLAR,
+            tether_acceleration=seen.tether_acceleration * _POLAR,
+            plane=seen.plane * -_POLAR,
+        )
+
+    def bounds(self) -> Bounds:
+        """The same as the law's."""
+        return self.law.bounds()
+
+
+@dataclass(frozen=True, slots=True)
+class Retimed:
+    """A law that starts `shift` of its own beats in, and runs `rate` of them a beat."""
+
+    law: Law
+    shift: float = 0.0  # [beats of the law]
+    rate: float = 1.0  # [beats of the law a beat], positive
+
+    def __post_init__(self) -> None:
+        if not (self.rate > 0 and np.isfinite(self.rate) and np.isfinite(self.shift)):
+            raise ValueError(f"a law's rate must be positive, got {self.rate!r}")
+
+    @property
+    def period(self) -> float:
+        """The law's, in the beats it now takes."""
+        return self.law.period / self.rate
+
+    def at(self, beats: Floats) -> Motion:
+        """State at own beats, shape (...)."""
+        seen = self.law.at(self.shift + self.rate * np.asarray(beats, dtype=np.float64))
+        if self.rate == 1.0:
+            return seen
+        return replace(
+            seen,
+            hand_rate=seen.hand_rate * self.rate,
+            hand_acceleration=seen.hand_acceleration * self.rate**2,
+            tether_rate=seen.tether_rate * self.rate,
+            tether_acceleration=seen.tether_acceleration * self.rate**2,
+        )
+
+    def bounds(self) -> Bounds:
+        """The law's, scaled."""
+        own = self.law.bounds()
+        if self.rate == 1.0:
+            return own
+        return Bounds(
+            hand_speed=own.hand_speed * self.rate,
+            hand_acceleration=own.hand_acceleration * self.rate**2,
+            turn_rate=own.turn_rate * self.rate,
+            turn_acceleration=own.turn_acceleration * self.rate**2,
+            hand_reach=own.hand_reach,
+            hand_jerk=own.hand_jerk * self.rate**3,
+            turn_jerk=own.turn_jerk * self.rate**3,
+            frame_rate=own.frame_rate * self.rate,
+            frame_acceleration=own.frame_acceleration * self.rate**2,
+        )
+
+
+def mirrored(law: Law) -> Law:
+    """The law in the mirror; a mirrored law comes back as it was."""
+    return law.law if isinstance(law, Mirrored) else Mirrored(law)
+
+
+def shifted(law: Law, beats: float) -> Law:
+    """The law, started some of its beats in; shifts add up."""
+    if isinstance(law, Retimed) and law.rate == 1.0:
+        return shifted(law.law, law.shift + beats)
+    return law if beats == 0.0 else Retimed(law, beats)

@@ -1,0 +1,504 @@
+"""The kinds of law that patterns are made of: their parameters, and how to build one.
+
+A kind turns plain values (metres, degrees, names) into a law of the family modules. Another package
+can add kinds through the entry-point group `sequencer.laws`: each entry names a `LawKind`.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from functools import cache
+from importlib.metadata import entry_points
+from math import radians
+from typing import Any, Literal, TypeAlias
+
+from sequencer.geometry.bodies import Body, Side
+from sequencer.motion.laws.law import Law
+from sequencer.motion.laws.transforms import Mirrored
+from sequencer.motion.patterns import paths, planar, toroid, weaves
+from sequencer.motion.patterns.parameters import Free, Parameter, Room, Value
+from sequencer.motion.patterns.placing import APART
+from sequencer.motion.patterns.stations import StationPoint
+
+ENTRY_POINTS = "sequencer.laws"
+DEFAULT_TETHER = (
+    0.51  # [m] where neither pattern nor prop says: 0.30 of a stature of 1.70 m; common practice
+)
+Values: TypeAlias = Mapping[str, Any]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wanted:
+    """Who dances a law, with what, and how fast."""
+
+    side: Side
+    body: Body
+    beats: float  # of one hand cycle
+    tether: float  # [m]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LawKind:
+    """A parametric law."""
+
+    name: str
+    family: str
+    parameters: tuple[Parameter, ...]
+    build: Callable[[Values, Wanted], Law]
+    cycle: Callable[[Values], float]  # default beats of one hand cycle
+    turns: Callable[[Values], float]  # how many turns, for split timing, one hand cycle holds
+    opposite: Literal[
+        "mirror", "turn", "way", "plane"
+    ]  # how the second hand goes against the first
+    stations: tuple[StationPoint, ...] = ()  # of a station pattern
+    free: tuple[Free, ...] = ()  # what to try besides offsets, where the prop meets body or prop
+    room: Callable[[Values], Room] = lambda _values: Room()  # for offsets
+
+
+def opposite_law(kind: LawKind, values: Values, wanted: Wanted) -> Law:
+    """The second hand's law when the two go opposite ways.
+
+    In the wall and the floor plane that is the mirror image of the other hand's law; where the mirror
+    would keep the direction (wheel plane), the way round is reversed instead.
+    """
+    how = kind.opposite
+    if how == "plane":
+        how = "turn" if values["plane"] == "wheel" else "mirror"
+    if how == "mirror":
+        other: Side = "left" if wanted.side == "right" else "right"
+        seen = Wanted(side=other, body=wanted.body, beats=wanted.beats, tether=wanted.tether)
+        return Mirrored(
+            kind.build(values if kind.name == "toroid" else _apart(values, wanted.side), seen)
+        )
+    return kind.build(reversed_way(values), wanted)
+
+
+def _apart(values: Values, side: Side) -> dict[str, Any]:
+    """The same values, moved and turned so that the mirror image keeps the plane of its own hand."""
+    moved = dict(values)
+    if "yaw" in moved:
+        moved["yaw"] = -moved["yaw"]
+    name = {"wall": "ahead", "floor": "up"}.get(str(values.get("plane")))
+    if name is not None and name in moved:
+        moved[name] += APART if side == "right" else -APART
+    return moved
+
+
+def reversed_way(values: Values) -> dict[str, Value]:
+    """The same values with the way round reversed."""
+    other = {
+        "anticlockwise": "clockwise",
+        "clockwise": "anticlockwise",
+        "forward": "backward",
+        "backward": "forward",
+    }
+    return {
+        name: other[value] if name in ("turn", "way") else value for name, value in values.items()
+    }
+
+
+def offset_of(values: Values) -> tuple[float, float, float]:
+    """The performer's own move of a centre."""
+    return values["across"], values["ahead"], values["up"]
+
+
+# Parameters that several kinds share
+HAND_RADIUS = Parameter(
+    name="hand_radius", kind="length", default=0.35, low=0.0, high=1.2,
+    help="radius of the hand's circle; at most the arm's length",
+)  # fmt: skip
+TETHER = Parameter(
+    name="tether", kind="length", default=None, low=0.05, high=3.0,
+    help="hand to the centre of the head; the prop's own if not said",
+)  # fmt: skip
+PLANE = Parameter(
+    name="plane", kind="choice", default="wall", choices=("wall", "wheel", "floor"),
+    help="plane of the hand's circle",
+)  # fmt: skip
+TURN = Parameter(
+    name="turn", kind="choice", default="anticlockwise", choices=("anticlockwise", "clockwise"),
+    help="the hand's way round as the performer sees it; from above for the floor, from the "
+    "performer's right for the wheel plane (clockwise is forward)",
+)  # fmt: skip
+FROM = Parameter(
+    name="from", kind="angle", default=-90.0, low=-360.0, high=360.0,
+    help="where the hand starts: 0 is to the performer's right (wheel plane: ahead), -90 the bottom",
+)  # fmt: skip
+LAG = Parameter(
+    name="lag", kind="angle", default=0.0, low=-360.0, high=360.0,
+    help="lead of the tether over the outward direction at the start",
+)  # fmt: skip
+WAY = Parameter(
+    name="way", kind="choice", default="forward", choices=("forward", "backward"),
+    help="forward: the top of the loop goes forward",
+)  # fmt: skip
+YAW = Parameter(
+    name="yaw", kind="angle", default=0.0, low=-90.0, high=90.0,
+    help="turns the plane about the vertical, to the performer's left, round the circle's centre",
+)  # fmt: skip
+WIDTH = Parameter(
+    name="width", kind="ratio", default=1.0, low=0.2, high=1.5,
+    help="how far the hand goes from side to side (before and behind, down and up), 1 as usual",
+)  # fmt: skip
+LEAD = Parameter(
+    name="lead", kind="angle", default=0.0, low=-360.0, high=360.0,
+    help="of the prop over where it usually points at the start; with 90 a staff crosses upright",
+)  # fmt: skip
+OFFSET = (
+    Parameter(name="across", kind="length", default=0.0, low=-1.0, high=1.0,
+              help="moves the centre away from the middle of the body"),
+    Parameter(name="ahead", kind="length", default=0.0, low=-1.0, high=1.0,
+              help="moves the centre forward"),
+    Parameter(name="up", kind="length", default=0.0, low=-1.0, high=1.0,
+              help="moves the centre up"),
+)  # fmt: skip
+
+
+def _orbit(values: Values, wanted: Wanted) -> Law:
+    return planar.orbit(
+        ratio=values["ratio"],
+        hand_radius=values["hand_radius"],
+        plane=values["plane"],
+        turn=values["turn"],
+        start=radians(values["from"]),
+        lag=radians(values["lag"]),
+        yaw=radians(values["yaw"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _orbit_cycle(values: Values) -> float:
+    return max(planar.petals(values["ratio"]), 1.0) if values["hand_radius"] else 1.0
+
+
+def _isolation(values: Values, wanted: Wanted) -> Law:
+    return _orbit({**values, "hand_radius": wanted.tether / 2, "ratio": values["ratio"]}, wanted)
+
+
+def _toroid(values: Values, wanted: Wanted) -> Law:
+    return toroid.toroid(
+        lobes=values["lobes"],
+        bend=values["bend"],
+        start=values["start"],
+        hand_radius=values["hand_radius"],
+        plane=values["plane"],
+        turn=values["turn"],
+        place=radians(values["from"]),
+        begin=values["begin"],
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _weave(values: Values, wanted: Wanted) -> Law:
+    return weaves.weave(
+        loops=values["loops"],
+        way=values["way"],
+        place=values["place"],
+        width=values["width"],
+        swing=radians(values["swing"]),
+        lead=radians(values["lead"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _windmill(values: Values, wanted: Wanted) -> Law:
+    return weaves.windmill(
+        turn=values["turn"],
+        width=values["width"],
+        lean=radians(values["lean"]),
+        lead=radians(values["lead"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _fountain(values: Values, wanted: Wanted) -> Law:
+    return weaves.fountain(
+        way=values["way"],
+        width=values["width"],
+        lead=radians(values["lead"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _corkscrew(values: Values, wanted: Wanted) -> Law:
+    return weaves.corkscrew(
+        turn=values["turn"],
+        loops=values["loops"],
+        low=radians(values["low"]),
+        high=radians(values["high"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _swing(values: Values, wanted: Wanted) -> Law:
+    return paths.swing(
+        amplitude=radians(values["amplitude"]),
+        plane=values["plane"],
+        turn=values["turn"],
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _carry(values: Values, wanted: Wanted) -> Law:
+    return paths.carry(
+        hand_radius=values["hand_radius"],
+        plane=values["plane"],
+        turn=values["turn"],
+        start=radians(values["from"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _travelling(values: Values, wanted: Wanted) -> Law:
+    return paths.travelling(
+        shape=values["shape"],
+        size=values["size"],
+        loops=values["loops"],
+        plane=values["plane"],
+        turn=values["turn"],
+        lead=radians(values["lag"]),
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+def _body_turn(values: Values, wanted: Wanted) -> Law:
+    return paths.body_turn(
+        way=values["way"],
+        loops=values["loops"],
+        towards=values["towards"],
+        apart=values["apart"],
+        beats=wanted.beats,
+        side=wanted.side,
+        body=wanted.body,
+        offset=offset_of(values),
+    )
+
+
+_WEAVE_ROOMS: Mapping[str, Room] = {
+    "front": Room(across=(-0.15, 0.15), ahead=(-0.15, 0.5), up=(-0.3, 0.3)),
+    "behind": Room(across=(-0.15, 0.15), ahead=(-0.45, 0.15), up=(-0.3, 0.3)),
+    "overhead": Room(across=(-0.15, 0.15), ahead=(-0.3, 0.3), up=(-0.2, 0.3)),
+}  # the hand must still go to both sides, and cross where the name says
+
+
+def _loops(default: int, low: int, high: int) -> Parameter:
+    return Parameter(name="loops", kind="count", default=default, low=low, high=high,
+                     help="turns of the prop in one hand cycle")  # fmt: skip
+
+
+def one_turn(values: Values) -> float:
+    """One turn a hand cycle: split timing is half a cycle."""
+    del values
+    return 1.0
+
+
+def _two(values: Values) -> float:
+    del values
+    return 2.0
+
+
+def _four(values: Values) -> float:
+    del values
+    return 4.0
+
+
+# What to try, found by a search over props, statures and patterns (docs/motion.md, section 3.7).
+HAND_RADII = Free("hand_radius", (1.0, 0.75, 0.5, 0.3), share=True)
+_YAWS = Free("yaw", (0.0, 30.0, 45.0))
+_LOBES_LIE = (Free("begin", ("in", "out")), HAND_RADII, Free("from", (-90.0, 90.0, 0.0, -45.0)))
+
+RATIO = Parameter(
+    name="ratio", kind="ratio", default=1.0, low=-24.0, high=24.0,
+    help="turns of the prop in one turn of the hand, in the room; negative against the hand",
+)  # fmt: skip
+
+_BUILT_IN = (
+    LawKind(
+        name="orbit", family="planar orbit", build=_orbit, cycle=_orbit_cycle,
+        turns=one_turn, opposite="plane",
+        parameters=(RATIO, HAND_RADIUS, TETHER, LAG, PLANE, TURN, FROM, YAW, *OFFSET),
+        free=(HAND_RADII, _YAWS),
+    ),
+    LawKind(
+        name="isolation", family="planar orbit", build=_isolation,
+        cycle=lambda values: max(planar.petals(values["ratio"]), 1.0),
+        turns=one_turn, opposite="plane",
+        parameters=(RATIO, TETHER, LAG, PLANE, TURN, FROM, YAW, *OFFSET),
+        free=(_YAWS,),
+    ),
+    LawKind(
+        name="toroid", family="toroid", build=_toroid, cycle=lambda values: float(values["lobes"]),
+        turns=one_turn, opposite="plane",
+        parameters=(
+            Parameter(name="lobes", kind="count", default=4, low=1, high=24,
+                      help="loops against the hand in one hand cycle"),
+            Parameter(name="bend", kind="choice", default="pro", choices=("iso", "pro", "anti"),
+                      help="how the prop's plane bends (anti needs at least 2 lobes)"),
+            Parameter(name="start", kind="choice", default=1, choices=(1, -1),
+                      help="sense of the first in: along the hand's motion, or against it"),
+            Parameter(name="begin", kind="choice", default="in", choices=("in", "out"),
+                      help="whether the first beat is an in or the out half a lobe later"),
+            Parameter(name="hand_radius", kind="length", default=0.2, low=0.01, high=1.2,
+                      help="radius of the hand's circle; at most the arm's length"),
+            TETHER, PLANE, TURN, FROM, *OFFSET,
+        ),
+        free=_LOBES_LIE,
+        room=lambda _values: Room(across=(-0.48, 0.48), ahead=(-0.66, 0.36), up=(-0.48, 0.48)),
+    ),
+    LawKind(
+        # split: half a loop in the two-beat weave, one and a half in the three-beat one, so that the
+        # second hand's crossing loop comes between the first hand's two own loops
+        name="weave", family="weave", build=_weave, cycle=lambda values: float(values["loops"]),
+        turns=lambda values: 2.0 if values["loops"] == 2 else 1.0, opposite="way",
+        parameters=(
+            Parameter(name="loops", kind="choice", default=2, choices=(2, 3),
+                      help="2: one on each side; 3: two on the own side, one on the other"),
+            WAY,
+            Parameter(name="place", kind="choice", default="front",
+                      choices=("front", "behind", "overhead"), help="where the hand crosses"),
+            WIDTH,
+            Parameter(name="swing", kind="angle", default=0.0, low=-90.0, high=90.0,
+                      help="by how much the plane turns, towards the wall plane (overhead: the floor "
+                      "plane), while the hand crosses"),
+            LEAD, TETHER, *OFFSET,
+        ),
+        free=(
+            Free("swing", (75.0, 60.0, 90.0), props=("staff",)),
+            Free("lead", (135.0, 150.0, 90.0), props=("staff",)),
+            Free("width", (1.0, 1.15, 0.8)),
+            Free("lead", (0.0, -45.0)),
+            Free("swing", (0.0, 30.0, 60.0)),
+        ),
+        room=lambda values: _WEAVE_ROOMS[values["place"]],
+    ),
+    LawKind(
+        # split: the second hand comes half a loop before or one and a half after the first, whichever
+        # lets the props point outward where the hands pass each other
+        name="windmill", family="weave", build=_windmill, cycle=_two,
+        turns=lambda values: 2.0 if values["turn"] == "clockwise" else 2 / 3, opposite="mirror",
+        parameters=(
+            TURN, WIDTH,
+            Parameter(name="lean", kind="angle", default=20.0, low=0.0, high=60.0,
+                      help="of the plane, the way the hand goes, while it passes overhead"),
+            LEAD, TETHER, *OFFSET,
+        ),
+        free=(
+            Free("lean", (20.0, 0.0, 40.0)),
+            Free("width", (1.0, 1.2, 0.8)),
+            Free("lead", (0.0, 45.0), props=("staff",)),
+        ),
+        room=lambda _values: Room(across=(-0.2, 0.2), ahead=(-0.15, 0.15), up=(-0.15, 0.3)),
+    ),
+    LawKind(
+        name="fountain", family="weave", build=_fountain, cycle=_two,
+        turns=_two, opposite="way", parameters=(WAY, WIDTH, LEAD, TETHER, *OFFSET),
+        free=(Free("width", (1.0, 0.75, 0.5)), Free("lead", (0.0, 90.0), props=("staff",))),
+    ),
+    LawKind(
+        name="corkscrew", family="weave", build=_corkscrew,
+        cycle=lambda values: float(values["loops"]), turns=one_turn,  # split: one hand up, one down
+        opposite="mirror", parameters=(
+            TURN, _loops(4, 2, 16),
+            Parameter(name="low", kind="angle", default=5.0, low=-60.0, high=80.0,
+                      help="of the arm over level where it is lowest"),
+            Parameter(name="high", kind="angle", default=90.0, low=10.0, high=110.0,
+                      help="of the arm over level where it is highest"),
+            TETHER, *OFFSET,
+        ),
+        free=(Free("low", (5.0, 30.0, 45.0, 60.0)),),
+        room=lambda _values: Room(across=(-0.2, 0.3), ahead=(-0.2, 0.4), up=(-0.2, 0.3)),
+    ),
+    LawKind(
+        name="swing", family="swing", build=_swing, cycle=_two,
+        turns=one_turn, opposite="plane",
+        parameters=(
+            Parameter(name="amplitude", kind="angle", default=60.0, low=1.0, high=180.0,
+                      help="to either side of hanging; 180 stops at the top"),
+            Parameter(name="plane", kind="choice", default="wheel", choices=("wall", "wheel"),
+                      help="plane of the swing"),
+            TURN, TETHER, *OFFSET,
+        ),
+    ),
+    LawKind(
+        name="carry", family="carry", build=_carry, cycle=_four,
+        turns=one_turn, opposite="plane",
+        parameters=(HAND_RADIUS, TETHER, PLANE, TURN, FROM, *OFFSET),
+        free=(HAND_RADII,),
+    ),
+    LawKind(
+        name="travelling", family="composite hand path", build=_travelling,
+        cycle=lambda values: float(abs(values["loops"])),
+        turns=one_turn, opposite="plane",
+        parameters=(
+            Parameter(name="shape", kind="choice", default="line", choices=paths.PATH_SHAPES,
+                      help="the hand's path"),
+            Parameter(name="size", kind="length", default=0.3, low=0.02, high=1.2,
+                      help="half the width of the path"),
+            Parameter(name="loops", kind="count", default=4, low=-16, high=16,
+                      help="turns of the prop in one hand cycle; negative against the hand"),
+            LAG, TETHER, PLANE, TURN, *OFFSET,
+        ),
+        free=(Free("size", (1.0, 0.75, 0.5), share=True),),
+    ),
+    LawKind(
+        name="body-turn", family="body turn", build=_body_turn,
+        cycle=lambda values: float(values["loops"]), turns=lambda values: float(values["loops"]),
+        opposite="way", parameters=(
+            WAY, _loops(8, 2, 32),
+            Parameter(name="towards", kind="choice", default="own", choices=paths.TOWARDS,
+                      help="where the spin is and the body turns to: the hand's own side, or one side "
+                      "for both hands, the plane of the other side's hand nearer to the body"),
+            Parameter(name="apart", kind="length", default=0.0, low=-0.2, high=0.6,
+                      help="how much farther from the middle of the body the spin is"),
+            TETHER, *OFFSET,
+        ),
+        free=(Free("towards", ("own", "right")), Free("apart", (0.0, 0.1, 0.2))),
+        room=lambda _values: Room(across=(-0.2, 0.2), ahead=(-0.2, 0.3), up=(-0.3, 0.3)),
+    ),
+)  # fmt: skip
+
+
+@cache
+def law_kinds() -> dict[str, LawKind]:
+    """Every kind of law by name: the built-in ones, then those of other packages.
+
+    Raises
+    ------
+    ValueError
+        If another package's entry is no `LawKind`, or takes a name that is in use.
+    """
+    kinds = {kind.name: kind for kind in _BUILT_IN}
+    for entry in sorted(entry_points(group=ENTRY_POINTS), key=lambda entry: entry.name):
+        kind = entry.load()
+        if not isinstance(kind, LawKind):
+            raise ValueError(f"entry point {entry.name!r} of {ENTRY_POINTS} is no LawKind")
+        if kind.name in kinds:
+            raise ValueError(f"entry point {entry.name!r}: a kind {kind.name!r} is there already")
+        kinds[kind.name] = kind
+    return kinds

@@ -1,0 +1,387 @@
+"""The vocabulary: named patterns as data, and the law of each.
+
+A pattern is a kind of law (kinds.py) with some parameters set for good and the others left open, or
+two of them, one a hand (a hybrid). The built-in ones lie in patterns.json.
+"""
+
+import json
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import cache
+from importlib import resources
+from typing import Any
+
+from sequencer import units
+from sequencer.geometry.bodies import Body, Side
+from sequencer.motion.laws.law import Law
+from sequencer.motion.patterns.law_kinds import (
+    DEFAULT_TETHER,
+    LawKind,
+    Wanted,
+    law_kinds,
+    opposite_law,
+)
+from sequencer.motion.patterns.parameters import (
+    Parameter,
+    Room,
+    Value,
+    combinations,
+    nearest,
+    read_all,
+)
+from sequencer.motion.patterns.station_kind import station_kind
+from sequencer.motion.props.prop import KINDS, USUAL_HANDS, PropKind
+
+_KEYS = {
+    "family", "law", "set", "defaults", "left", "right", "summary", "difficulty", "why", "needs",
+    "notes", "source", "cycle", "stations", "props", "room",
+}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class HandLaw:
+    """One hand's kind of law and the parameters that the pattern sets for good."""
+
+    kind: LawKind
+    fixed: Mapping[str, Value]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Pattern:
+    """A named pattern."""
+
+    name: str
+    family: str
+    parameters: tuple[Parameter, ...]  # what may be set, with this pattern's defaults
+    left: HandLaw
+    right: HandLaw
+    summary: str
+    difficulty: int  # 1 … 5
+    why: str  # the reason of the difficulty
+    needs: tuple[str, ...] = ()  # patterns to learn before
+    notes: str = ""  # of the body: stance, arms, what to watch
+    source: str = "common practice"
+    cycle: float | None = (
+        None  # [beats] of one hand cycle, where the law's own default is too quick
+    )
+    props: tuple[PropKind, ...] = KINDS  # kinds of prop that it is for; common practice
+    own_room: Room | None = None  # for offsets, where it is less than the law's
+
+    @property
+    def hybrid(self) -> bool:
+        """Whether the two hands dance different laws."""
+        return self.left is not self.right
+
+    def suits(self, kind: PropKind, hands: int | None = None) -> bool:
+        """Whether it is for a kind of prop, with one in each of so many hands.
+
+        Parameters
+        ----------
+        kind : str
+        hands : int, optional
+            1 or 2; as many as usually hold one if not given. A hybrid needs both.
+        """
+        most = max(USUAL_HANDS[kind]) if hands is None else hands
+        return kind in self.props and (most > 1 or not self.hybrid)
+
+    def hand(self, side: Side) -> HandLaw:
+        """One hand's law."""
+        return self.left if side == "left" else self.right
+
+    def room(self, given: Mapping[str, object], side: Side = "right") -> Room:
+        """How far a hand's centre may be moved from where it is by default.
+
+        Raises
+        ------
+        ValueError
+            If a name is not known, or a value is out of range.
+        """
+        return self.own_room or self.hand(side).kind.room(self.values(given, side))
+
+    def trials(self, given: Mapping[str, object], prop: str) -> list[dict[str, Value]]:
+        """Values to try for what is left open besides offsets, the most usual first.
+
+        Parameters
+        ----------
+        given : mapping
+            What is set and stays.
+        prop : str
+            Kind of prop.
+
+        Returns
+        -------
+        trials : list of dict
+            At least one, at most 40; `parameters.combinations` says in which order.
+        """
+        kinds = (self.right.kind, self.left.kind) if self.hybrid else (self.right.kind,)
+        free = [each for kind in kinds for each in kind.free]
+        allowed = [each for each in self.parameters if each.name not in given]
+        return combinations(free, allowed, prop=prop)
+
+    def values(self, given: Mapping[str, object], side: Side = "right") -> dict[str, Any]:
+        """All values of one hand's law: given, set for good, or by default.
+
+        Raises
+        ------
+        ValueError
+            If a name is not known, or a value is out of range.
+        """
+        of = f"pattern {self.name!r}"
+        if self.hybrid:
+            fixed = set(self.left.fixed) | set(self.right.fixed)
+        else:
+            fixed = set(self.right.fixed)
+        read = read_all(given, self.parameters, of=of, fixed=fixed)
+        own = self.hand(side)
+        values: dict[str, Any] = {p.name: p.default for p in own.kind.parameters}
+        values |= {name: value for name, value in read.items() if name in values}
+        return values | dict(own.fixed)
+
+
+@cache
+def patterns() -> dict[str, Pattern]:
+    """Every built-in pattern by name."""
+    text = resources.files("sequencer.motion.patterns").joinpath("patterns.json").read_text("utf-8")
+    return patterns_from(json.loads(text))
+
+
+def patterns_from(
+    records: Mapping[str, Any], known: Mapping[str, Pattern] | None = None
+) -> dict[str, Pattern]:
+    """Patterns from plain records, after those already known.
+
+    Parameters
+    ----------
+    records : mapping
+        One record a name: `law` (or `stations`, or `left` and `right`, each with its `law` and `set`), `set` (values
+        for good), `defaults`, `summary`, `difficulty`, `why`, `needs`, `notes`, `family`, `source`, `cycle`,
+        `props` (kinds of prop that it is for; all of them where it does not say), `room` (lowest and highest
+        offset [m] `across`, `ahead` and `up`).
+    known : mapping, optional
+        Patterns that are there already.
+
+    Returns
+    -------
+    patterns : dict
+        Of all of them by name.
+
+    Raises
+    ------
+    ValueError
+        If a record lacks a key, has one too many, or says what cannot be; names the pattern.
+    """
+    book = dict(known or {})
+    for name, record in records.items():
+        if name in book:
+            raise ValueError(f"pattern {name!r} is there already; choose another name")
+        try:
+            book[name] = _pattern(name, record)
+        except ValueError as error:
+            raise ValueError(f"pattern {name!r}: {error}") from None
+    for name in records:
+        for need in book[name].needs:
+            if need not in book:
+                raise ValueError(
+                    f"pattern {name!r} needs {need!r}, which is not known{nearest(need, book)}"
+                )
+    return book
+
+
+def find(name: str, book: Mapping[str, Pattern] | None = None) -> Pattern:
+    """The pattern of a name.
+
+    Raises
+    ------
+    ValueError
+        If there is none; the nearest names are offered.
+    """
+    known = patterns() if book is None else book
+    if name not in known:
+        raise ValueError(f"pattern {name!r} is not known{nearest(name, known)}")
+    return known[name]
+
+
+def cycle_beats(
+    name: str, parameters: Mapping[str, object], book: Mapping[str, Pattern] | None = None
+) -> float:
+    """Beats of one hand cycle where the show does not say: one a lobe, petal or loop.
+
+    Raises
+    ------
+    ValueError
+        If the pattern or a parameter is not known, or out of range.
+    """
+    pattern = find(name, book)
+    values = pattern.values(parameters)
+    return pattern.cycle or pattern.right.kind.cycle(values)
+
+
+def turn_beats(
+    name: str,
+    parameters: Mapping[str, object],
+    *,
+    beats: float,
+    side: Side = "right",
+    book: Mapping[str, Pattern] | None = None,
+) -> float:
+    """Beats of one turn, of which split timing is half and quarter timing a quarter.
+
+    Raises
+    ------
+    ValueError
+        If the pattern or a parameter is not known, or out of range.
+    """
+    pattern = find(name, book)
+    return beats / pattern.hand(side).kind.turns(pattern.values(parameters, side))
+
+
+def law_for(
+    name: str,
+    parameters: Mapping[str, object],
+    *,
+    side: Side,
+    body: Body,
+    beats: float | None = None,
+    tether: float | None = None,
+    opposite: bool = False,
+    book: Mapping[str, Pattern] | None = None,
+) -> Law:
+    """The law of one hand.
+
+    Parameters
+    ----------
+    name : str
+        Of the pattern.
+    parameters : mapping
+        What is set; lengths in metres or with a unit, angles in degrees.
+    side : {"left", "right"}
+    body : Body
+    beats : float, optional
+        Of one hand cycle; the pattern's own if not given.
+    tether : float, optional
+        Length of the prop [m]; the pattern's `tether` wins over it.
+    opposite : bool
+        Whether this hand goes the other way round than the pattern says.
+    book : mapping, optional
+        Patterns to look in, instead of the built-in ones.
+
+    Returns
+    -------
+    law : Law
+
+    Raises
+    ------
+    ValueError
+        If the pattern or a parameter is not known (the nearest is offered), or out of range.
+    """
+    pattern = find(name, book)
+    values = pattern.values(parameters, side)
+    kind = pattern.hand(side).kind
+    span = cycle_beats(name, parameters, book) if beats is None else beats
+    wanted = Wanted(
+        side=side,
+        body=body,
+        beats=span,
+        tether=values.get("tether") or tether or DEFAULT_TETHER,
+    )
+    if opposite:
+        return opposite_law(kind, values, wanted)
+    return kind.build(values, wanted)
+
+
+def _pattern(name: str, record: Mapping[str, Any]) -> Pattern:
+    two = _check_record(record)
+    right = _hand(record["right"] if two else record)
+    left = _hand(record["left"]) if two else right
+    difficulty = int(record.get("difficulty", 3))
+    if not 1 <= difficulty <= 5:
+        raise ValueError(f"difficulty must be 1 to 5, got {difficulty}")
+    return Pattern(
+        name=name,
+        family=str(record.get("family", "hybrid" if two else right.kind.family)),
+        parameters=_open_parameters(left, right, record.get("defaults", {})),
+        left=left,
+        right=right,
+        summary=str(record.get("summary", "")),
+        difficulty=difficulty,
+        why=str(record.get("why", "")),
+        needs=tuple(record.get("needs", ())),
+        notes=str(record.get("notes", "")),
+        source=str(record.get("source", "common practice")),
+        cycle=float(record["cycle"]) if "cycle" in record else None,
+        props=_props(record["props"]) if "props" in record else KINDS,
+        own_room=_room(record["room"]) if "room" in record else None,
+    )
+
+
+def _props(given: object) -> tuple[PropKind, ...]:
+    """Kinds of prop, in their usual order; one may stand alone, without a list."""
+    named = [given] if isinstance(given, str) else given
+    if not isinstance(named, Sequence) or not named:
+        raise ValueError(f"props must be one or more of {', '.join(KINDS)}, got {given!r}")
+    for kind in named:
+        if kind not in KINDS:
+            raise ValueError(f"prop {kind!r} is not known{nearest(str(kind), KINDS)}")
+    return tuple(kind for kind in KINDS if kind in named)
+
+
+def _room(record: object) -> Room:
+    if not isinstance(record, Mapping) or not set(record) <= {"across", "ahead", "up"}:
+        raise ValueError("room must give across, ahead or up, each a lowest and a highest offset")
+    spans: dict[str, tuple[float, float]] = {}
+    for name, span in record.items():
+        if not isinstance(span, list | tuple) or len(span) != 2:
+            raise ValueError(f"room: {name} must be a lowest and a highest offset, got {span!r}")
+        try:
+            low, high = (units.quantity(end, units.LENGTHS, default="m") for end in span)
+        except ValueError as error:
+            raise ValueError(f"room: {name}: {error}") from None
+        if not low <= 0.0 <= high:
+            raise ValueError(f"room: {name} must hold 0, got {low:g} … {high:g} m")
+        spans[name] = (low, high)
+    return Room(**spans)
+
+
+def _check_record(record: Mapping[str, Any]) -> bool:
+    """Whether the two hands have a law each; refuses what is neither."""
+    if not isinstance(record, Mapping):
+        raise ValueError("it must be a record of keys and values")
+    for key in record:
+        if key not in _KEYS:
+            raise ValueError(f"key {key!r} is not known{nearest(key, sorted(_KEYS))}")
+    two = "left" in record or "right" in record
+    if [two, "law" in record, "stations" in record].count(True) != 1:
+        raise ValueError("give either a law, or stations, or left and right with a law each")
+    if two and not ("left" in record and "right" in record):
+        raise ValueError("give both left and right")
+    return two
+
+
+def _open_parameters(
+    left: HandLaw, right: HandLaw, given: Mapping[str, object]
+) -> tuple[Parameter, ...]:
+    """What both hands' laws leave open, with the pattern's own defaults."""
+    shared = {p.name for p in left.kind.parameters} - set(left.fixed) - set(right.fixed)
+    table = {p.name: p for p in right.kind.parameters if p.name in shared}
+    for name, default in given.items():
+        if name not in table:
+            raise ValueError(f"no open parameter {name!r} to give a default{nearest(name, table)}")
+        table[name] = replace(table[name], default=table[name].read(default))
+    return tuple(table.values())
+
+
+def _hand(record: Mapping[str, Any]) -> HandLaw:
+    if "stations" in record:
+        return HandLaw(kind=station_kind(record["stations"]), fixed={})
+    kinds = law_kinds()
+    name = record.get("law")
+    if name not in kinds:
+        raise ValueError(f"law {name!r} is not known{nearest(str(name), kinds)}")
+    kind = kinds[name]
+    table = {parameter.name: parameter for parameter in kind.parameters}
+    fixed: dict[str, Value] = {}
+    for key, value in record.get("set", {}).items():
+        if key not in table:
+            raise ValueError(f"law {name!r} has no parameter {key!r}{nearest(key, table)}")
+        fixed[key] = table[key].read(value)
+    return HandLaw(kind=kind, fixed=fixed)

@@ -1,0 +1,174 @@
+"""Planar orbits: the hand goes round a circle, the prop turns at a steady rate in the same plane.
+
+h = c + R(cos(aτ+θ₀)·e₁ + sin(aτ+θ₀)·e₂), d = cos(bτ+θ₀+ψ₀)·e₁ + sin(bτ+θ₀+ψ₀)·e₂,
+n = sign(b)·e_a, with θ₀ where the hand starts and ψ₀ the tether's lead over the outward direction
+there; k = b/a is the ratio. R = 0 is a static spin and has no k. A yaw turns all of it about the
+vertical through c. Frame: body frame [m].
+Source: docs/motion.md, section 3; trade names are common practice.
+"""
+
+from fractions import Fraction
+from math import isfinite, pi
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from sequencer.arrays import Floats, as_floats
+from sequencer.geometry.bodies import Body, Side
+from sequencer.motion.laws.composed import Arm, ComposedLaw, HandPath
+from sequencer.motion.laws.phases import Wave
+from sequencer.motion.laws.rotations import Turn
+from sequencer.motion.patterns.placing import circle_centre
+from sequencer.motion.patterns.planes import PlaneName, TurnName, as_vector, frame_of
+
+MOST_CYCLES = 24  # a ratio whose closing takes more hand cycles counts as not closing
+
+
+def head_path(phase: ArrayLike, *, hand_radius: float, length: float, ratio: float) -> Floats:
+    """The head's path in the plane of an orbit whose tether starts outward.
+
+    Parameters
+    ----------
+    phase : array_like, shape (...) [rad]
+        How far the hand has gone.
+    hand_radius : float
+        [m]
+    length : float
+        Of the tether [m].
+    ratio : float
+        Turns of the prop in one turn of the hand, in the room; negative the other way round.
+
+    Returns
+    -------
+    path : ndarray, shape (..., 2) [m, plane of the orbit, centre of the hand's circle]
+
+    Notes
+    -----
+    Source: epitrochoid and hypotrochoid, J. D. Lawrence, A Catalog of Special Plane Curves (Dover,
+    1972). Exact.
+    """
+    tau = as_floats("phase", phase)
+    return np.stack(
+        (
+            hand_radius * np.cos(tau) + length * np.cos(ratio * tau),
+            hand_radius * np.sin(tau) + length * np.sin(ratio * tau),
+        ),
+        axis=-1,
+    )
+
+
+def closing_cycles(ratio: float) -> int | None:
+    """Hand cycles after which hand and prop are both back; None if within 24 they never are."""
+    fraction = Fraction(ratio).limit_denominator(MOST_CYCLES)
+    return fraction.denominator if abs(float(fraction) - ratio) < 1e-9 else None
+
+
+def petals(ratio: float) -> float:
+    """Petals in one hand cycle: 1 − k of an antispin flower, k − 1 of an inspin flower, else 0."""
+    if ratio < 0:
+        return 1.0 - ratio
+    return ratio - 1.0 if ratio > 1 else 0.0
+
+
+def orbit_class(ratio: float, lag: float, hand_radius: float, tether: float) -> str:
+    """The trade's name of an orbit; `lag` in radians."""
+    if hand_radius == 0:
+        return "static spin"
+    if ratio == 1:
+        return _extension_class(lag, hand_radius, tether)
+    if ratio < 0:
+        return f"antispin flower, {1 - ratio:.4g} petals"
+    if ratio > 1:
+        return f"inspin flower, {ratio - 1:.4g} petals"
+    return "slow inspin" if ratio > 0 else "carry"
+
+
+def _extension_class(lag: float, hand_radius: float, tether: float) -> str:
+    lead = float(np.angle(np.exp(1j * lag)))
+    if abs(lead) < 1e-9:
+        return "extension"
+    if abs(abs(lead) - pi) < 1e-9:
+        return "isolation" if abs(hand_radius - tether / 2) < 1e-6 else "isolation, not full"
+    return "extension with a lead" if lead > 0 else "extension with a lag"
+
+
+def orbit(
+    *,
+    ratio: float,
+    hand_radius: float,
+    plane: PlaneName = "wall",
+    turn: TurnName = "anticlockwise",
+    start: float = -pi / 2,
+    lag: float = 0.0,
+    yaw: float = 0.0,
+    beats: float,
+    side: Side = "right",
+    body: Body,
+    offset: tuple[float, float, float] = (0.0, 0.0, 0.0),
+) -> ComposedLaw:
+    """An orbit, or with `hand_radius` 0 a static spin.
+
+    Parameters
+    ----------
+    ratio : float
+        k = b/a; not used by a static spin.
+    hand_radius : float
+        [m]
+    plane, turn, start
+        Plane, the hand's way round in it, and the angle where the hand starts [rad].
+    lag : float
+        Lead of the tether over the outward direction at the start [rad].
+    yaw : float
+        Of the whole about the vertical through the circle's centre, to the performer's left [rad].
+    beats : float
+        Of one hand cycle; of one turn of the prop in a static spin.
+    side : {"left", "right"}
+    body : Body
+    offset : tuple of float
+        Own move of the circle's centre: outward, ahead, up [m].
+
+    Returns
+    -------
+    law : ComposedLaw
+
+    Raises
+    ------
+    ValueError
+        If a parameter is out of range.
+    """
+    check_beats(beats)
+    if not (isfinite(ratio) and abs(ratio) <= 24):
+        raise ValueError(f"ratio must lie between -24 and 24, got {ratio!r}")
+    frame = frame_of(plane, turn, start)
+    if yaw:
+        frame = frame.yawed(yaw)
+    centre = circle_centre(plane, side, body, hand_radius, offset)
+    spin = 2 * pi / beats
+    still = hand_radius == 0
+    prop = spin if still else ratio * spin
+    axis = as_vector(frame.axis)
+    cycles = 1 if still else closing_cycles(ratio)
+    around = Turn(axis, Wave(rate=spin))
+    sense = -1.0 if prop < 0 else 1.0
+    return ComposedLaw(
+        hand=HandPath(
+            as_vector(centre),
+            arms=() if still else (Arm(as_vector(hand_radius * frame.outward), (around,)),),
+        ),
+        tether=as_vector(frame.outward),
+        plane=as_vector(sense * frame.axis),
+        turns=(Turn(axis, Wave(offset=lag, rate=prop)),),
+        period=float("inf") if cycles is None else cycles * beats,
+    )
+
+
+def check_beats(beats: float) -> None:
+    """Refuse a cycle that takes no time.
+
+    Raises
+    ------
+    ValueError
+        If it is not positive and finite.
+    """
+    if not (isfinite(beats) and beats > 0):
+        raise ValueError(f"beats of a cycle must be positive, got {beats!r}")

@@ -1,0 +1,90 @@
+"""Rows of one pattern of one hand over its beats, for other tools; body frame [m].
+
+Columns as in `COLUMNS`; `sense` is the plane's unit vector n (docs/motion.md, section 2), not the turning
+axis: the two differ while a plane bends.
+"""
+
+from collections.abc import Mapping
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.geometry.bodies import Body, Side
+from sequencer.motion.patterns.law_kinds import DEFAULT_TETHER
+from sequencer.motion.patterns.library import Pattern, cycle_beats, find, law_for
+from sequencer.motion.props.tension import beats_a_second
+
+COLUMNS = (
+    "seconds", "beat", "hand_x", "hand_y", "hand_z", "head_x", "head_y", "head_z",
+    "sense_x", "sense_y", "sense_z",
+)  # fmt: skip
+STATURE = 1.70  # [m] of the body that patterns by themselves are drawn on
+MOST_ROWS = 20_000_000
+
+
+def pattern_rows(
+    name: str,
+    parameters: Mapping[str, object],
+    *,
+    beats: float | None = None,
+    per_beat: int = 24,
+    tempo: float = 100.0,
+    side: Side = "right",
+    body: Body | None = None,
+    book: Mapping[str, Pattern] | None = None,
+) -> Floats:
+    """Positions of one pattern at beat 0, 1/per_beat, … up to and with `beats`.
+
+    Parameters
+    ----------
+    name : str
+        Of the pattern.
+    parameters : mapping
+        What is set; `beats` among them is the length of one hand cycle.
+    beats : float, optional
+        How many; one hand cycle if not said.
+    per_beat : int
+        Rows a beat.
+    tempo : float
+        [beats a minute], for the seconds.
+    side : {"left", "right"}
+    body : Body, optional
+        1.70 m tall if not given.
+    book : mapping, optional
+        Patterns to look in, instead of the built-in ones.
+
+    Returns
+    -------
+    rows : ndarray, shape (n, 11) [s, beats, m and 1, body frame]
+
+    Raises
+    ------
+    ValueError
+        If the pattern or a parameter is not known, or out of range.
+
+    Notes
+    -----
+    Source: docs/motion.md. Exact to rounding.
+    """
+    given = dict(parameters)
+    cycle = given.pop("beats", None)
+    try:
+        span = cycle_beats(name, given, book) if cycle is None else float(str(cycle))
+    except ValueError:
+        if cycle is None:
+            raise
+        raise ValueError(f"beats of a hand cycle must be a number, got {cycle!r}") from None
+    length = span if beats is None else beats
+    if not (np.isfinite(length) and length > 0):
+        raise ValueError(f"beats must be positive, got {length!r}")
+    if per_beat < 1 or length * per_beat > MOST_ROWS:
+        raise ValueError(f"{length * per_beat:g} rows are outside 1 … {MOST_ROWS}")
+    pattern = find(name, book)
+    tether = pattern.values(given, side).get("tether") or DEFAULT_TETHER
+    law = law_for(name, given, side=side, body=body or Body(stature=STATURE), beats=span, book=book)
+    count = int(np.floor(length * per_beat + 1e-9)) + 1
+    at: Floats = np.arange(count, dtype=np.float64) / per_beat
+    motion = law.at(at)
+    return np.column_stack(
+        (at / beats_a_second(tempo), at, motion.hand, motion.head(tether), motion.plane)
+    )

@@ -1,0 +1,102 @@
+"""Where shoulder and elbow are once the hand is where the pattern wants it: what drawings and words need.
+
+A shoulder gives only once the arm is straight, towards the place of its box (`Body.shoulder_give`) that is
+nearest to the hand, and by no more than is missing: with a from where it hangs to the hand and c that
+place, it moves by t·c, t the least of 0 … 1 with |a − t·c| ≤ the arm's length. The elbow is a drawing: it
+lies on the circle that both parts of the arm allow, down, out and a little back. The checks ask neither;
+they hold for every elbow and take the whole box. Body frame [m], beats.
+"""
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.geometry.bodies import Body, Side
+from sequencer.geometry.posture import from_trunk, to_trunk
+from sequencer.motion.laws.carriage import Carriage, nearest_give
+
+UPPER = 0.505  # share of the arm above the elbow; ANSUR II, from memory
+_POLE = (0.55, -0.35, -0.75)  # out, back and down: where an elbow hangs to
+
+
+def shoulder_gives(carriage: Carriage, beats: Floats, hand: Floats, side: Side) -> Floats:
+    """How far a shoulder moves from where it hangs, in the trunk's frame.
+
+    Parameters
+    ----------
+    carriage : Carriage
+    beats : ndarray, shape (n,) [beats]
+    hand : ndarray, shape (n, 3) [m, body frame]
+    side : {"left", "right"}
+
+    Returns
+    -------
+    gives : ndarray, shape (n, 3) [m, the trunk's frame: to the right, forward, up]
+
+    Notes
+    -----
+    Source: this module's head; |a − t·c| falls all the way to t = 1, since c is the nearest place of a convex
+    box that holds 0, so the root sought is the smaller one of the quadratic.
+    """
+    body = carriage.body
+    away = to_trunk(hand - carriage.shoulder(beats, side), carriage.angles(beats))
+    whole = nearest_give(body, away, side)
+    square = np.sum(whole * whole, axis=-1)
+    along = np.sum(whole * away, axis=-1)
+    missing = np.sum(away * away, axis=-1) - body.arm_length**2
+    root = np.sqrt(np.maximum(along**2 - square * missing, 0.0))
+    share = np.where(square > 0, (along - root) / np.where(square > 0, square, 1.0), 0.0)
+    return np.asarray(np.where(missing > 0, np.clip(share, 0.0, 1.0), 0.0)[:, None] * whole)
+
+
+def given_shoulder(carriage: Carriage, beats: Floats, hand: Floats, side: Side) -> Floats:
+    """Where an arm begins, its shoulder given as far as the hand needs, shape (n, 3) [m, body frame].
+
+    Parameters
+    ----------
+    carriage : Carriage
+    beats : ndarray, shape (n,) [beats]
+    hand : ndarray, shape (n, 3) [m, body frame]
+    side : {"left", "right"}
+
+    Notes
+    -----
+    Source: this module's head.
+    """
+    gives = shoulder_gives(carriage, beats, hand, side)
+    return np.asarray(carriage.shoulder(beats, side) + from_trunk(gives, carriage.angles(beats)))
+
+
+def elbow(body: Body, shoulder: Floats, hand: Floats, side: Side) -> Floats:
+    """A place for the elbow.
+
+    Parameters
+    ----------
+    body : Body
+    shoulder : ndarray, shape (n, 3) [m, body frame]
+        Where the arm begins, given.
+    hand : ndarray, shape (n, 3) [m, body frame]
+    side : {"left", "right"}
+
+    Returns
+    -------
+    elbow : ndarray, shape (n, 3) [m, body frame]
+        On the straight line to the hand where that is out of reach.
+
+    Notes
+    -----
+    Source: law of cosines; the twin of the rehearsal page's own.
+    """
+    upper = UPPER * body.arm_length
+    fore = body.arm_length - upper
+    off = hand - shoulder
+    far = np.maximum(np.linalg.norm(off, axis=-1, keepdims=True), 1e-6)
+    span = np.clip(far, abs(upper - fore) + 1e-4, body.arm_length - 1e-9)
+    along = (upper**2 - fore**2 + span**2) / (2 * span)
+    ahead = off / far
+    out = 1.0 if side == "right" else -1.0
+    pole = np.array(_POLE) * (out, 1.0, 1.0)
+    across = pole - np.sum(pole * ahead, axis=-1, keepdims=True) * ahead
+    across /= np.maximum(np.linalg.norm(across, axis=-1, keepdims=True), 1e-9)
+    return np.asarray(
+        shoulder + along * ahead + np.sqrt(np.maximum(upper**2 - along**2, 0)) * across
+    )

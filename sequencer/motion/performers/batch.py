@@ -1,0 +1,384 @@
+"""Laws of one form as rows of a table, so that many are evaluated in one go.
+
+A search asks each of many laws for a few instants; one call a law costs more in calls than in arithmetic.
+Laws of one form (as many slides, arms and turns, with phases of the same kind) differ in numbers only:
+these are stacked, and each instant gathers the numbers of its own law. Laws whose form is not known here
+are evaluated one by one. Value and rate only: distances need no more. Arrays have their axes first.
+Frame: body frame [m], rates per beat.
+Source: the same formulas as composed.py, chain.py, phases.py and links.py; a test holds them equal.
+"""
+
+from collections.abc import Hashable, Sequence
+from dataclasses import dataclass
+from typing import NamedTuple, Protocol
+
+import numpy as np
+
+from sequencer.arrays import Floats, Ints
+from sequencer.motion.laws.composed import ComposedLaw
+from sequencer.motion.laws.phases import CosineSteps, Phase, Steps, Wave, smooth_step
+from sequencer.motion.laws.rotations import Turn, Vector
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.laws.transforms import Mirrored, Retimed
+from sequencer.motion.trajectories.hand_paths import PARTS, Piecewise
+from sequencer.motion.trajectories.links import LinkLaw
+
+Jet = tuple[Floats, Floats]  # value and rate, each (3, n) or (n,)
+
+
+class Props(NamedTuple):
+    """Hand and tether of n props at an instant each, all (3, n)."""
+
+    hand: Floats  # [m, body frame]
+    hand_rate: Floats  # [m/beat]
+    tether: Floats  # [1]
+    tether_rate: Floats  # [1/beat]
+
+
+class Evaluated(Protocol):
+    """What can be evaluated: a law, or a whole course."""
+
+    def at(self, beats: Floats) -> Motion:
+        """State at own beats, shape (...)."""
+        ...
+
+
+class Laws:
+    """Laws that are evaluated together.
+
+    Parameters
+    ----------
+    laws : sequence of laws or courses
+        Equal ones share a row.
+    """
+
+    def __init__(self, laws: Sequence[Evaluated]) -> None:
+        plain = [_unwrapped(law) for law in laws]
+        self._shift = np.array([each.shift for each in plain])
+        self._rate = np.array([each.rate for each in plain])
+        self._side = np.array([each.side for each in plain])
+        forms: dict[Hashable, dict[Hashable, int]] = {}
+        members: dict[Hashable, list[Evaluated]] = {}
+        keys: list[tuple[Hashable, int]] = []
+        for each in plain:
+            form = _form(each.law)
+            known = forms.setdefault(form, {})
+            name: Hashable = each.law if isinstance(each.law, ComposedLaw) else id(each.law)
+            if name not in known:
+                known[name] = len(known)
+                members.setdefault(form, []).append(each.law)
+            keys.append((form, known[name]))
+        order = {form: k for k, form in enumerate(members)}
+        self._table: Ints = np.array([order[form] for form, _ in keys], dtype=np.int64)
+        self._row: Ints = np.array([row for _, row in keys], dtype=np.int64)
+        self._tables = [_stacked(form, own) for form, own in members.items()]
+
+    def at(self, which: Ints, beats: Floats) -> Props:
+        """Hand and tether of the laws chosen, at own beats.
+
+        Parameters
+        ----------
+        which : ndarray, shape (n,) [1]
+            Index of a law for each instant.
+        beats : ndarray, shape (n,) [beats]
+
+        Returns
+        -------
+        props : Props
+
+        Notes
+        -----
+        Source: this module's head. Exact to rounding.
+        """
+        time = self._shift[which] + self._rate[which] * beats
+        parts = np.empty((4, 3, len(which)))
+        tables, rows = self._table[which], self._row[which]
+        for k, table in enumerate(self._tables):
+            chosen = np.flatnonzero(tables == k)
+            if len(chosen):
+                parts[:, :, chosen] = table.at(rows[chosen], time[chosen])
+        parts[:, 0] *= self._side[which]
+        parts[1::2] *= self._rate[which]
+        return Props(*parts)
+
+
+class _Plain(NamedTuple):
+    """A law without its wrappings: its own beats are shift + rate·beats; side −1 is the mirror."""
+
+    law: Evaluated
+    shift: float
+    rate: float
+    side: float
+
+
+def _unwrapped(law: Evaluated) -> _Plain:
+    shift, rate, side = 0.0, 1.0, 1.0
+    while True:
+        if isinstance(law, Mirrored):
+            side = -side
+        elif isinstance(law, Retimed):
+            shift, rate = law.shift + law.rate * shift, law.rate * rate
+        else:
+            return _Plain(law, shift, rate, side)
+        law = law.law
+
+
+class _Table(Protocol):
+    def at(self, rows: Ints, beats: Floats) -> Floats:
+        """Hand, its rate, tether, its rate of the rows chosen, shape (4, 3, n)."""
+        ...
+
+
+def _form(law: Evaluated) -> Hashable:
+    """What laws must have in common to be rows of one table; None for a law by itself."""
+    if isinstance(law, LinkLaw):
+        return "link"
+    if not isinstance(law, ComposedLaw):
+        return None
+    hand = law.hand
+    slides = tuple(_phase_form(slide.phase) for slide in hand.slides)
+    arms = tuple(_turns_form(arm.turns) for arm in hand.arms)
+    form = (slides, arms, _turns_form(law.turns))
+    return None if _has_none(form) else form
+
+
+def _turns_form(turns: Sequence[Turn]) -> tuple[Hashable, ...]:
+    return tuple(_phase_form(turn.angle) for turn in turns)
+
+
+def _phase_form(phase: Phase) -> Hashable:
+    if isinstance(phase, Wave):
+        return ("wave", len(phase.sways))
+    if isinstance(phase, Steps):
+        return ("steps", len(phase.knots), phase.repeats)
+    if isinstance(phase, CosineSteps):
+        return ("cosine", len(phase.knots))
+    return None
+
+
+def _has_none(form: Hashable) -> bool:
+    return form is None or (isinstance(form, tuple) and any(_has_none(part) for part in form))
+
+
+def _stacked(form: Hashable, laws: list[Evaluated]) -> _Table:
+    if form is None:
+        return _Loose(tuple(laws))
+    if form == "link":
+        return _Links([law for law in laws if isinstance(law, LinkLaw)])
+    return _Composed([law for law in laws if isinstance(law, ComposedLaw)])
+
+
+@dataclass(frozen=True, slots=True)
+class _Loose:
+    """Laws of forms of their own, one by one."""
+
+    laws: tuple[Evaluated, ...]
+
+    def at(self, rows: Ints, beats: Floats) -> Floats:
+        parts = np.empty((4, 3, len(rows)))
+        for row in np.unique(rows):
+            chosen = np.flatnonzero(rows == row)
+            seen = self.laws[row].at(beats[chosen])
+            for k, part in enumerate((seen.hand, seen.hand_rate, seen.tether, seen.tether_rate)):
+                parts[k][:, chosen] = part.T
+        return parts
+
+
+class _Composed:
+    """Composed laws of one form."""
+
+    def __init__(self, laws: Sequence[ComposedLaw]) -> None:
+        first = laws[0]
+        self.centre = _vectors([law.hand.centre for law in laws])
+        self.slides = [
+            (
+                _vectors([law.hand.slides[k].vector for law in laws]),
+                _phases([law.hand.slides[k].phase for law in laws]),
+            )
+            for k in range(len(first.hand.slides))
+        ]
+        self.arms = [
+            (
+                _vectors([law.hand.arms[k].vector for law in laws]),
+                _turns([law.hand.arms[k].turns for law in laws]),
+            )
+            for k in range(len(first.hand.arms))
+        ]
+        self.tether = _vectors([law.tether for law in laws])
+        self.turns = _turns([law.turns for law in laws])
+
+    def at(self, rows: Ints, beats: Floats) -> Floats:
+        place: Floats = self.centre[:, rows]
+        still: Floats = np.zeros_like(place)
+        speed = still
+        for vectors, phase in self.slides:
+            value, rate = phase.at(rows, beats)
+            place = place + value * vectors[:, rows]
+            speed = speed + rate * vectors[:, rows]
+        for vectors, turns in self.arms:
+            own = _carried(turns, (vectors[:, rows], still), rows, beats)
+            place, speed = place + own[0], speed + own[1]
+        tether: Jet = (self.tether[:, rows], still)
+        tether = _carried(self.turns, tether, rows, beats)
+        return np.stack((place, speed, *tether))
+
+
+class _PhaseTable(Protocol):
+    def at(self, rows: Ints, beats: Floats) -> Jet:
+        """Value and rate of the rows chosen, each (n,)."""
+        ...
+
+
+_TurnTable = tuple[Floats, _PhaseTable]  # axes (3, m) and angles
+
+
+def _carried(turns: Sequence[_TurnTable], jet: Jet, rows: Ints, beats: Floats) -> Jet:
+    """As `chain.carried`, each row with turns of its own."""
+    value, rate = jet
+    for axes, angle in reversed(turns):
+        axis = axes[:, rows]
+        turn, slope = angle.at(rows, beats)
+        swept = _cross(axis, value)
+        rate = rate + slope * swept
+        cosine, sine = np.cos(turn), np.sin(turn)
+        value = _rotated(value, axis, swept, cosine, sine)
+        rate = _rotated(rate, axis, _cross(axis, rate), cosine, sine)
+    return value, rate
+
+
+def _rotated(vector: Floats, axis: Floats, swept: Floats, cosine: Floats, sine: Floats) -> Floats:
+    kept = axis * (axis[0] * vector[0] + axis[1] * vector[1] + axis[2] * vector[2])
+    return np.asarray(kept + cosine * (vector - kept) + sine * swept)
+
+
+def _cross(a: Floats, b: Floats) -> Floats:
+    return np.stack(
+        (a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0])
+    )
+
+
+def _vectors(vectors: Sequence[Vector]) -> Floats:
+    return np.ascontiguousarray(np.array(vectors, dtype=np.float64).T)
+
+
+def _turns(chains: Sequence[Sequence[Turn]]) -> list[_TurnTable]:
+    return [
+        (
+            _vectors([chain[k].axis for chain in chains]),
+            _phases([chain[k].angle for chain in chains]),
+        )
+        for k in range(len(chains[0]))
+    ]
+
+
+def _phases(phases: Sequence[Phase]) -> _PhaseTable:
+    waves = [phase for phase in phases if isinstance(phase, Wave)]
+    return _Waves(waves) if waves else _Steps([p for p in phases if not isinstance(p, Wave)])
+
+
+class _Waves:
+    def __init__(self, waves: Sequence[Wave]) -> None:
+        self.offset = np.array([wave.offset for wave in waves])
+        self.rate = np.array([wave.rate for wave in waves])
+        count = len(waves[0].sways)
+        self.sways = (
+            np.array([wave.sways for wave in waves])
+            .reshape(len(waves), count, 3)
+            .transpose(1, 2, 0)
+        )
+
+    def at(self, rows: Ints, beats: Floats) -> Jet:
+        rate = self.rate[rows]
+        value = self.offset[rows] + rate * beats
+        for sway in self.sways:
+            amplitude, frequency, lead = sway[:, rows]
+            angle = frequency * beats + lead
+            value = value + amplitude * np.cos(angle)
+            rate = rate - amplitude * frequency * np.sin(angle)
+        return value, rate
+
+
+class _Steps:
+    """Minimum-jerk or half cosine steps, all of one kind and as many knots."""
+
+    def __init__(self, phases: Sequence[Phase]) -> None:
+        steps = [phase for phase in phases if isinstance(phase, Steps | CosineSteps)]
+        self.knots = np.array([phase.knots for phase in steps])
+        self.values = np.array([phase.values for phase in steps])
+        self.cosine = isinstance(steps[0], CosineSteps)
+        self.repeats = isinstance(steps[0], CosineSteps) or steps[0].repeats
+
+    def at(self, rows: Ints, beats: Floats) -> Jet:
+        knots, values, each = self.knots[rows], self.values[rows], np.arange(len(rows))
+        span = knots[:, -1] - knots[:, 0]
+        cycle = np.floor((beats - knots[:, 0]) / span) if self.repeats else np.zeros_like(beats)
+        own = beats - cycle * span
+        index = np.sum(knots <= own[:, None], axis=1) - 1
+        index = np.clip(index, 0, knots.shape[1] - 2)
+        begin, value = knots[each, index], values[each, index]
+        width, jump = knots[each, index + 1] - begin, values[each, index + 1] - value
+        value = value + cycle * (values[:, -1] - values[:, 0])
+        if self.cosine:
+            pace = np.pi / width
+            angle = pace * (own - begin)
+            return value + jump / 2 * (1.0 - np.cos(angle)), jump / 2 * pace * np.sin(angle)
+        step, rate, _ = smooth_step((own - begin) / width)
+        return value + jump * step, jump / width * rate
+
+
+class _Pieces:
+    """Paths of links, whatever their knots."""
+
+    def __init__(self, paths: Sequence[Piecewise]) -> None:
+        most = max(len(path.knots) for path in paths)
+        self.knots = np.full((len(paths), most), np.inf)
+        for k, path in enumerate(paths):
+            self.knots[k, : len(path.knots)] = np.array(path.knots) / PARTS
+        counts = np.array([len(path.knots) - 1 for path in paths])
+        self.last = counts - 1
+        self.first = np.concatenate([[0], np.cumsum(counts)[:-1]])
+        self.pieces = np.concatenate([path.pieces[0] for path in paths])
+
+    def at(self, rows: Ints, x: Floats) -> Jet:
+        """Value and slope by the share of the link, each (m, n)."""
+        knots, each = self.knots[rows], np.arange(len(rows))
+        index = np.clip(np.sum(knots <= x[:, None], axis=1) - 1, 0, self.last[rows])
+        begin = knots[each, index]
+        width = knots[each, index + 1] - begin
+        value, slope = _quintic(self.pieces[self.first[rows] + index], (x - begin) / width)
+        return value, slope / width
+
+
+class _Links:
+    """Links, whatever their knots."""
+
+    def __init__(self, links: Sequence[LinkLaw]) -> None:
+        self.beats = np.array([link.beats for link in links])
+        self.frame = np.stack([link.frame for link in links])
+        self.hands = _Pieces([link.hand for link in links])
+        self.angles = _Pieces([link.angles for link in links])
+
+    def at(self, rows: Ints, beats: Floats) -> Floats:
+        span = self.beats[rows]
+        x = beats / span
+        place, speed = self.hands.at(rows, x)
+        angles, slopes = self.angles.at(rows, x)
+        alpha, psi = angles
+        alpha1, psi1 = slopes / span
+        ca, sa, cp, sp = np.cos(alpha), np.sin(alpha), np.cos(psi), np.sin(psi)
+        radial = np.stack((cp * ca, cp * sa, sp))
+        up = np.stack((-sp * ca, -sp * sa, cp))
+        east = np.stack((-sa, ca, np.zeros_like(ca)))
+        local = np.stack((radial, psi1 * up + cp * alpha1 * east))  # (2, 3, n)
+        tether = np.einsum("tin,nij->tjn", local, self.frame[rows])
+        return np.stack((place, speed / span, *tether))
+
+
+def _quintic(coefficients: Floats, x: Floats) -> Jet:
+    """Value and slope of quintics (n, 6, m), each at a place of its own; each (m, n)."""
+    c = coefficients.transpose(1, 2, 0)
+    value, slope = c[5], np.zeros_like(c[5])
+    for k in range(4, -1, -1):
+        slope = slope * x + value
+        value = value * x + c[k]
+    return value, slope

@@ -1,0 +1,459 @@
+"""A performer with body, props and way over the floor, as points that move in the stage frame.
+
+Stage frame [m]: origin where the centre line meets the downstage edge, X to the audience's right,
+Y upstage, Z up. A performer with facing 0 faces the audience: body y = −Y, body x = −X.
+
+Everything runs in beats. Distances do not depend on how fast the music is, and a tempo map only
+renames instants, so what is proven over beats holds over seconds.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import Protocol
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from sequencer.arrays import Bools, Floats, as_floats
+from sequencer.geometry.bodies import SIDES, Body, Side
+from sequencer.motion.laws.carriage import Carriage
+from sequencer.motion.laws.law import Bounds
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.performers.parts import FIRST, N_POINTS, PARTS, REAR, Leeway
+from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.props.prop import Prop
+
+
+class PropCourse(Protocol):
+    """What a dancer needs of a prop's course; `motion.trajectories.trajectory.Course` is one."""
+
+    def at(self, beats: Floats) -> Motion:
+        """State at show beats, body frame."""
+        ...
+
+    def pieces(self, start: float, end: float) -> tuple[tuple[float, float, Bounds], ...]:
+        """Proven bounds on contiguous pieces of [start, end]."""
+        ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Pieces:
+    """Proven bounds over contiguous spans of beats; n spans, m = 10 points."""
+
+    edges: Floats  # (n + 1,) [beats]
+    speed: Floats  # (n, m) [m/beat] of each point
+    acceleration: Floats  # (n, m) [m/beat²]
+    reach: Floats  # (n,) [m] of every part's surface from the body's axis, on the plan
+    drawn: Floats  # (n,) [m] the same without the leeway of the hands
+    drift: Floats  # (n,) [m/beat] speed of the place
+    swing: Floats  # (n, 2) [m/beat] by which each hand leaves or nears its shoulder
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class Dancer:
+    """A performer through a whole show.
+
+    Parameters
+    ----------
+    name : str
+    body : Body
+    props : mapping of side to Prop
+        A hand may be empty.
+    courses : mapping of side to course
+        One for each prop; the hand of a side without a prop is taken to hang by the body.
+    floor : FloorPath
+    lit : sequence of (start, end)
+        Spans of beats in which the heads burn.
+    leeway : mapping of side to Leeway
+        By which arm, prop and wicks of a side are taken wider while it lasts; the larger where two
+        overlap.
+    carriage : Carriage, optional
+        How the body gives way; upright throughout if not given. Trunk and head stay within the column
+        whatever it is, so it moves the shoulders only, as far as others are concerned.
+    """
+
+    name: str
+    body: Body
+    props: Mapping[Side, Prop]
+    courses: Mapping[Side, PropCourse]
+    floor: FloorPath
+    lit: tuple[tuple[float, float], ...] = ()
+    leeway: Mapping[Side, tuple[Leeway, ...]] = field(default_factory=dict)
+    carriage: Carriage = None  # type: ignore[assignment]  # upright, set below
+
+    def __post_init__(self) -> None:
+        if self.carriage is None:
+            object.__setattr__(self, "carriage", Carriage(body=self.body))
+        if set(self.props) != set(self.courses):
+            raise ValueError(
+                f"{self.name}: every prop needs a course and every course a prop, "
+                f"got {sorted(self.props)} and {sorted(self.courses)}"
+            )
+        for start, end in self.lit:
+            if not end > start:
+                raise ValueError(
+                    f"{self.name}: a burn must end after it starts, got {start}, {end}"
+                )
+
+    @property
+    def reach(self) -> float:
+        """Arm straight aside, prop, wick and flame from the body's axis [m]; no less than the body's column.
+
+        The trunk leans as far as it ever does; a shoulder's own give is not in it.
+        """
+        arm = self.carriage.shoulder_reach + self.body.arm_length
+        held = (arm + prop.farthest + prop.hot_radius for prop in self.props.values())
+        return max(self.body.girth, *held, 0.0)
+
+    def is_lit(self, beats: ArrayLike) -> Bools:
+        """Whether the heads burn, ends of the spans included.
+
+        Parameters
+        ----------
+        beats : array_like, shape (...) [beats]
+
+        Returns
+        -------
+        lit : ndarray, shape (...) [1]
+
+        Notes
+        -----
+        Source: the show's own spans. Exact.
+        """
+        beat = as_floats("beats", beats)
+        lit = np.zeros(beat.shape, dtype=np.bool_)
+        for start, end in self.lit:
+            lit |= (beat >= start) & (beat <= end)
+        return lit
+
+    def stage_points(self, beats: ArrayLike) -> tuple[Floats, Floats]:
+        """Foot and top of the body's axis, shoulder, hand and far end of each side, rear ends; their rates.
+
+        Parameters
+        ----------
+        beats : array_like, shape (...) [beats]
+
+        Returns
+        -------
+        points : ndarray, shape (10, ..., 3) [m, stage frame]
+        rates : ndarray, shape (10, ..., 3) [m/beat, stage frame]
+
+        Notes
+        -----
+        Source: motion of a point in a turning frame (any mechanics textbook). Exact.
+        """
+        beat = as_floats("beats", beats)
+        stand = self.floor.at(beat)
+        points = np.zeros((N_POINTS, *beat.shape, 3))
+        rates = np.zeros_like(points)
+        points[..., :2] = stand.place
+        rates[..., :2] = stand.place_rate
+        points[1:, ..., 2] = self.carriage.column_top
+        cos, sin = -np.cos(stand.facing), -np.sin(stand.facing)  # half a turn on: body y is −Y
+        turning = stand.facing_rate
+        for side in self.props:
+            motion = self.courses[side].at(beat)
+            prop, first, rear = self.props[side], FIRST[side], REAR[side]
+            far = prop.ball[0]
+            moving = [
+                (first, *self._shoulder(beat, side)),
+                (first + 1, motion.hand, motion.hand_rate),
+                (first + 2, motion.head(far), motion.head_rate(far)),
+            ]
+            if prop.two_ended:
+                moving.append((rear, motion.head(-prop.behind), motion.head_rate(-prop.behind)))
+            for i, place, rate in moving:
+                x = cos * place[..., 0] - sin * place[..., 1]
+                y = sin * place[..., 0] + cos * place[..., 1]
+                points[i, ..., 0] += x
+                points[i, ..., 1] += y
+                points[i, ..., 2] = place[..., 2]
+                rates[i, ..., 0] += cos * rate[..., 0] - sin * rate[..., 1] - turning * y
+                rates[i, ..., 1] += sin * rate[..., 0] + cos * rate[..., 1] + turning * x
+                rates[i, ..., 2] = rate[..., 2]
+            if not prop.two_ended:
+                points[rear], rates[rear] = points[first + 1], rates[first + 1]
+        return points, rates
+
+    def _shoulder(self, beat: Floats, side: Side) -> tuple[Floats, Floats]:
+        """Where an arm hangs from and its rate, each shape (..., 3) [m, body frame]."""
+        row = beat.ravel()
+        at, rate = self.carriage.shoulder(row, side), self.carriage.shoulder_rate(row, side)
+        return at.reshape(*beat.shape, 3), rate.reshape(*beat.shape, 3)
+
+    @property
+    def two_ended(self) -> bool:
+        """Whether a prop goes on behind the hand."""
+        return any(prop.two_ended for prop in self.props.values())
+
+    def carries(self, part: int) -> bool:
+        """Whether a part is there: not so those of an empty hand, and a rear end that is none."""
+        side = PARTS[part].side
+        if side is None:
+            return True
+        prop = self.props.get(side)
+        return prop is not None and (PARTS[part].kind != "rear" or prop.two_ended)
+
+    def burns(self, part: int) -> bool:
+        """Whether a part holds wicks."""
+        kind, side = PARTS[part].kind, PARTS[part].side
+        if side is None or side not in self.props or kind not in ("head", "rear"):
+            return False
+        return kind == "head" or self.props[side].burns_behind
+
+    def part_name(self, part: int) -> str:
+        """Name of a part, for people."""
+        own = PARTS[part]
+        if own.side is None or own.side not in self.props or own.kind == "arm":
+            return own.name
+        prop = self.props[own.side]
+        if own.kind == "tether":
+            return f"{own.side} {prop.solids[0].name}"
+        if own.kind == "rear":
+            return f"{own.side} {'rear head' if prop.burns_behind else 'knob'}"
+        return f"{own.side} {prop.kind if prop.ball[1] else 'head'}"
+
+    def wick_places(self, beats: ArrayLike) -> dict[Side, Floats]:
+        """Centre of every wick.
+
+        Parameters
+        ----------
+        beats : array_like, shape (...) [beats]
+
+        Returns
+        -------
+        places : dict
+            For each side that holds a prop, an array of shape (k, ..., 3) [m, stage frame] in the order of
+            `Prop.heads`.
+
+        Notes
+        -----
+        Source: h + along·d + across·(n × d), turned and moved with the performer. Exact.
+        """
+        beat = as_floats("beats", beats)
+        return {
+            side: self.spots(side, beat, [(s.along, s.across) for s in prop.heads])
+            for side, prop in self.props.items()
+        }
+
+    def spots(self, side: Side, beats: Floats, places: Sequence[tuple[float, float]]) -> Floats:
+        """Places on a prop (along, across) in the stage frame.
+
+        Parameters
+        ----------
+        side : {"left", "right"}
+        beats : ndarray, shape (...) [beats]
+        places : sequence of (float, float)
+            From the hand [m].
+
+        Returns
+        -------
+        points : ndarray, shape (k, ..., 3) [m, stage frame]
+
+        Notes
+        -----
+        Source: docs/motion.md, section 2. Exact.
+        """
+        stand, motion = self.floor.at(beats), self.courses[side].at(beats)
+        aside = np.cross(motion.plane, motion.tether)
+        own = np.stack([motion.hand + a * motion.tether + c * aside for a, c in places])
+        cos, sin = -np.cos(stand.facing), -np.sin(stand.facing)
+        out = np.empty_like(own)
+        out[..., 0] = stand.place[..., 0] + cos * own[..., 0] - sin * own[..., 1]
+        out[..., 1] = stand.place[..., 1] + sin * own[..., 0] + cos * own[..., 1]
+        out[..., 2] = own[..., 2]
+        return out
+
+    def leeways(self, beats: ArrayLike) -> Floats:
+        """How far the left and the right hand may be off their drawn paths.
+
+        Parameters
+        ----------
+        beats : array_like, shape (...) [beats]
+
+        Returns
+        -------
+        leeways : ndarray, shape (2, ...) [m]
+
+        Notes
+        -----
+        Source: `leeway`, the larger of both at the edge of two. Exact.
+        """
+        beat = as_floats("beats", beats)
+        out = np.zeros((2, *beat.shape))
+        for k, side in enumerate(SIDES):
+            edges, sizes = self._steps[side]
+            if len(edges):
+                before = np.searchsorted(edges, beat, side="left")
+                after = np.searchsorted(edges, beat, side="right")
+                out[k] = np.maximum(sizes[before], sizes[after])
+        return out
+
+    @cached_property
+    def _steps(self) -> dict[Side, tuple[Floats, Floats]]:
+        """Edges of each side's leeway, and its size before, between and after them."""
+        out: dict[Side, tuple[Floats, Floats]] = {}
+        for side in SIDES:
+            own = self.leeway.get(side, ()) if side in self.props else ()
+            edges = np.unique([edge for each in own for edge in each[:2]])
+            sizes = np.zeros(len(edges) + 1)
+            for each in own:
+                low, high = np.searchsorted(edges, each[:2])
+                sizes[low + 1 : high + 1] = np.maximum(sizes[low + 1 : high + 1], each.size)
+            out[side] = edges, sizes
+        return out
+
+    @property
+    def changes(self) -> Floats:
+        """Beats at which a radius jumps: heads lit or put out, another leeway; shape (k,)."""
+        steps = [edges for edges, _ in self._steps.values()]
+        return np.asarray(np.unique(np.concatenate([np.ravel(self.lit), *steps])))
+
+    def shells(self, points: Floats, beats: ArrayLike) -> Floats:
+        """Radius of every part, flames and leeway as they are at the time.
+
+        Parameters
+        ----------
+        points : ndarray, shape (10, ..., 3) [m, stage frame]
+            As `stage_points` gives them.
+        beats : array_like, shape (...) [beats]
+
+        Returns
+        -------
+        radii : ndarray, shape (9, ...) [m]
+
+        Notes
+        -----
+        Source: `radii`, and `leeways` for all that a hand holds and the arm. Upper bounds.
+        """
+        out = self.radii(points, self.is_lit(beats))
+        if self.leeway:
+            more = self.leeways(beats)
+            for k, part in enumerate(PARTS):
+                if part.side in self.props:
+                    out[k] += more[SIDES.index(part.side)]
+        return out
+
+    def radii(self, points: Floats, lit: Bools) -> Floats:
+        """Radius of every part, hands where they are drawn.
+
+        Parameters
+        ----------
+        points : ndarray, shape (10, ..., 3) [m, stage frame]
+            As `stage_points` gives them.
+        lit : ndarray, shape (...) [1]
+            Whether the heads burn.
+
+        Returns
+        -------
+        radii : ndarray, shape (9, ...) [m]
+
+        Notes
+        -----
+        Source: `Body.elbow_room` for the arms; wick and flame as the show states them. Upper bounds.
+        """
+        out = np.full((len(PARTS), *lit.shape), self.body.girth)
+        for k, part in enumerate(PARTS):
+            if part.side is None or part.side not in self.props:
+                continue
+            if part.kind == "arm":
+                span = np.linalg.norm(points[part.end] - points[part.start], axis=-1)
+                out[k] = self.body.limb_radius + self.body.elbow_room(span)
+                continue
+            prop = self.props[part.side]
+            if part.kind == "head":
+                out[k] = np.where(lit, prop.burning_radius, prop.cold_radius)
+            elif part.kind == "rear" and prop.burns_behind:
+                out[k] = np.where(lit, prop.hot_radius, prop.wick_radius)
+            else:
+                out[k] = prop.shaft_radius
+        return out
+
+    def pieces(self, start: float, end: float) -> Pieces:
+        """Proven bounds of every point on contiguous spans between two beats.
+
+        Raises
+        ------
+        ValueError
+            If `end` is not after `start`, or a course's bound is not finite.
+
+        Notes
+        -----
+        In the stage frame a point at distance ρ from the axis moves at most at v + |φ'|ρ + |p'| and
+        accelerates at most with a + (|φ''| + φ'²)ρ + 2|φ'||p'| + |p''|.
+        """
+        if not end > start:
+            raise ValueError(f"end must come after start, got {start} and {end}")
+        floor = self.floor.pieces(start, end)
+        courses = {side: self.courses[side].pieces(start, end) for side in self.props}
+        edges = np.unique(
+            [start, end]
+            + [edge for piece in floor for edge in piece[:2]]
+            + [edge for course in courses.values() for piece in course for edge in piece[:2]]
+            + [edge for own, _ in self._steps.values() for edge in own]
+            + self.carriage.edges.tolist()
+        )
+        edges = edges[(edges >= start) & (edges <= end)]
+        middle = 0.5 * (edges[:-1] + edges[1:])
+        ground = np.array(
+            [
+                (b.speed, b.acceleration, b.turn_rate, b.turn_acceleration)
+                for b in (floor[i][2] for i in _which(floor, middle))
+            ]
+        ).T
+        v, a, w, dw = ground
+        n = len(middle)
+        speed = np.repeat(v[:, None], N_POINTS, axis=1)
+        acceleration = np.repeat(a[:, None], N_POINTS, axis=1)
+        reach = np.full(n, self.body.girth)
+        drawn, more = reach.copy(), self.leeways(middle)
+        swing = np.zeros((n, 2))
+        for side, course in courses.items():
+            bounds = [course[i][2] for i in _which(course, middle)]
+            prop = self.props[side]
+            hand = np.array([(b.hand_reach, b.hand_speed, b.hand_acceleration) for b in bounds]).T
+            if not np.all(np.isfinite(hand)):
+                raise ValueError(f"{self.name}: a bound is not finite, nothing can be proven")
+            gives = self.carriage.shoulder_bounds(edges[:-1], edges[1:])
+            shoulder = np.stack((np.full(n, self.carriage.shoulder_reach), *gives))
+            first = FIRST[side]
+            moving = {
+                first: shoulder,
+                first + 1: hand,
+                first + 2: _end(bounds, prop.ball[0]),
+                REAR[side]: _end(bounds, prop.behind),
+            }
+            for i, own in moving.items():
+                rho, dp, ddp = own[0], own[1], own[2]
+                speed[:, i] = v + w * rho + dp
+                acceleration[:, i] = a + (dw + w * w) * rho + 2 * w * dp + ddp
+            swing[:, SIDES.index(side)] = hand[1] + gives[0]
+            arm = np.maximum(hand[0], self.carriage.shoulder_reach) + self.body.limb_radius
+            elbow = float(self.body.elbow_room(0.0))
+            far = hand[0] + prop.farthest + prop.hot_radius
+            own_reach = np.maximum(arm + elbow, far)
+            drawn = np.maximum(drawn, own_reach)
+            reach = np.maximum(reach, own_reach + more[SIDES.index(side)])
+        return Pieces(
+            edges=edges,
+            speed=speed,
+            acceleration=acceleration,
+            reach=reach,
+            drawn=drawn,
+            drift=v,
+            swing=swing,
+        )
+
+
+def _end(bounds: Sequence[Bounds], length: float) -> Floats:
+    """Reach, speed and acceleration of a point on the axis, shape (3, n)."""
+    return np.array(
+        [(b.hand_reach + length, b.head_speed(length), b.head_acceleration(length)) for b in bounds]
+    ).T
+
+
+def _which(pieces: tuple[tuple[float, float, object], ...], beats: Floats) -> list[int]:
+    starts = np.array([piece[0] for piece in pieces])
+    found = np.searchsorted(starts, beats, side="right") - 1
+    return [int(i) for i in np.clip(found, 0, len(pieces) - 1)]

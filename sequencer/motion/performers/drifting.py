@@ -1,0 +1,188 @@
+"""The same dancer as a person dances: place, facing, timing, tempo, tether and hands drawn anew.
+
+Each error is a change of the dancer's own records, so everything that is proven of the plan is proven of
+the drawn dancer too. Body frame and stage frame [m], beats.
+"""
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass, fields, replace
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.geometry.bodies import SIDES, Side
+from sequencer.motion.laws.law import Bounds
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.performers.dancer import Dancer, PropCourse
+from sequencer.motion.performers.parts import Leeway
+from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.props.prop import Prop
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Spread:
+    """Standard deviations of what people do differently from the plan.
+
+    No published spread of fire spinners was found: the defaults are this tool's own (common practice), and
+    a rehearsal that is filmed from above gives better ones.
+    """
+
+    place: float = 0.15  # [m] of every place held, each of X and Y
+    facing: float = math.radians(8.6)  # [rad] of every place held
+    timing: float = 0.10  # [beats] early or late, all show long
+    tempo: float = 0.001  # [1] of the tempo: 0.1 % is a beat in a thousand
+    tether: float = 0.01  # [m]
+    hand: float = 0.05  # [m] of the hand's path, each of x, y and z
+
+    def __post_init__(self) -> None:
+        for name in KINDS:
+            value = getattr(self, name)
+            if not 0 <= value < 10:  # also catches nan
+                raise ValueError(f"{name} must be 0 to 10, got {value!r}")
+        if self.tempo > 0.05:
+            raise ValueError(f"tempo must be at most 0.05, got {self.tempo!r}")
+
+    def only(self, kind: str) -> "Spread":
+        """Spread of one kind alone."""
+        return replace(self, **{name: 0.0 for name in KINDS if name != kind})
+
+
+KINDS = ("place", "facing", "timing", "tempo", "tether", "hand")
+assert tuple(field.name for field in fields(Spread)) == KINDS  # noqa: S101 - of the two lines above
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class DriftedCourse:
+    """A course that runs late, at another tempo, and with the hand aside."""
+
+    course: PropCourse
+    late: float  # [beats] at the middle
+    middle: float  # [beats] where the tempo's error is nothing
+    stretch: float  # [1] of the tempo, near 1
+    aside: tuple[float, float, float]  # [m, body frame]
+
+    def at(self, beats: Floats) -> Motion:
+        """State at show beats."""
+        s = self.stretch
+        own = self.course.at(self._own(np.asarray(beats, dtype=np.float64)))
+        return Motion(
+            hand=own.hand + np.array(self.aside),
+            hand_rate=own.hand_rate * s,
+            hand_acceleration=own.hand_acceleration * (s * s),
+            tether=own.tether,
+            tether_rate=own.tether_rate * s,
+            tether_acceleration=own.tether_acceleration * (s * s),
+            plane=own.plane,
+        )
+
+    def pieces(self, start: float, end: float) -> tuple[tuple[float, float, Bounds], ...]:
+        """Proven bounds on contiguous pieces of [start, end]."""
+        s = self.stretch
+        out = []
+        for low, high, own in self.course.pieces(
+            float(self._own(np.array(start))), float(self._own(np.array(end)))
+        ):
+            out.append(
+                (
+                    (low - self.middle) / s + self.middle + self.late,
+                    (high - self.middle) / s + self.middle + self.late,
+                    Bounds(
+                        hand_speed=own.hand_speed * s,
+                        hand_acceleration=own.hand_acceleration * s * s,
+                        turn_rate=own.turn_rate * s,
+                        turn_acceleration=own.turn_acceleration * s * s,
+                        hand_reach=own.hand_reach + math.hypot(*self.aside[:2]),
+                        frame_rate=own.frame_rate * s,
+                    ),
+                )
+            )
+        # Rounding must not open a gap at the ends.
+        first, last = out[0], out[-1]
+        out[0] = (start, first[1], first[2])
+        out[-1] = (out[-1][0], end, last[2])
+        return tuple(out)
+
+    def _own(self, beats: Floats) -> Floats:
+        return np.asarray(self.middle + (beats - self.late - self.middle) * self.stretch)
+
+
+def later(
+    leeway: Mapping[Side, tuple[Leeway, ...]],
+    beats: float,
+    middle: float = 0.0,
+    stretch: float = 1.0,
+) -> dict[Side, tuple[Leeway, ...]]:
+    """The same leeway some beats later and at another tempo, as `DriftedCourse` runs."""
+    return {
+        side: tuple(
+            Leeway(
+                (each.start - middle) / stretch + middle + beats,
+                (each.end - middle) / stretch + middle + beats,
+                each.size,
+            )
+            for each in own
+        )
+        for side, own in leeway.items()
+    }
+
+
+def drifted(dancer: Dancer, spread: Spread, draw: np.random.Generator, middle: float) -> Dancer:
+    """One drawing of a dancer.
+
+    Parameters
+    ----------
+    dancer : Dancer
+    spread : Spread
+    draw : numpy.random.Generator
+        Takes the same numbers whatever the spread, so that kinds can be told apart.
+    middle : float
+        Beat about which an error of the tempo turns [beats].
+    """
+    n = len(dancer.floor.moves) + 1
+    places = draw.normal(size=(n, 2)) * spread.place
+    facings = draw.normal(size=n) * spread.facing
+    late = float(draw.normal()) * spread.timing
+    stretch = 1.0 + float(np.clip(draw.normal(), -4, 4)) * spread.tempo
+    courses: dict[Side, PropCourse] = {}
+    props: dict[Side, Prop] = {}
+    for side in SIDES:
+        longer, aside = float(draw.normal()), draw.normal(size=3) * spread.hand
+        if side not in dancer.props:
+            continue
+        prop = dancer.props[side]
+        # What is rigid keeps its length.
+        length = max(prop.length + longer * spread.tether, 0.5 * prop.length)
+        props[side] = replace(prop, length=length) if prop.flexible else prop
+        courses[side] = DriftedCourse(
+            dancer.courses[side],
+            late,
+            middle,
+            stretch,
+            (float(aside[0]), float(aside[1]), float(aside[2])),
+        )
+    return replace(
+        dancer,
+        props=props,
+        courses=courses,
+        floor=_walked(dancer.floor, places, facings, late),
+        lit=dancer.lit,
+        leeway=later(dancer.leeway, late, middle, stretch),
+    )
+
+
+def _walked(floor: FloorPath, places: Floats, facings: Floats, late: float) -> FloorPath:
+    def put(point: tuple[float, float], by: Floats) -> tuple[float, float]:
+        return (point[0] + float(by[0]), point[1] + float(by[1]))
+
+    moves = tuple(
+        Move(
+            start=move.start + late,
+            end=move.end + late,
+            place=put(move.place, places[k]),
+            facing=move.facing + float(facings[k]),
+            through=tuple(put(p, 0.5 * (places[k - 1] + places[k])) for p in move.through),
+        )
+        for k, move in enumerate(floor.moves, start=1)
+    )
+    return FloorPath(put(floor.place, places[0]), floor.facing + float(facings[0]), moves)

@@ -1,0 +1,331 @@
+"""What one performer's props do to themselves and their owner, proven over a whole course.
+
+Four questions (pull only of a tethered prop) for every stretch of a course, in the body frame [m] and in beats: how far the hand is
+from the end of the arm, how hard the tether pulls, how close it comes to the own trunk, head and legs,
+and how close to the other prop. Each is a function of time with a proven Lipschitz constant, searched
+by branch and bound (geometry/certified.py), so no moment is missed.
+
+    arm's length − |h − shoulder|      changes at most at |h'| + |s'|, s where the arm hangs from and the
+                                       shoulder as near to the hand as it can give (`Body.shoulder_give`)
+    T/m = λ²·A − g·d_z                 at most at λ²·(2r|d'||d''| + |d'||h''| + |h'''|) + g|d'|
+    distance of tether or head         at most at |h'| + r|d'| and at what the part of the body moves
+                                       with (motion/laws/carriage.py); of two props, at the sum of both
+    distance of a point beside the axis  at most at |h'| + ρ·ω, ρ its distance from the hand and ω the
+                                       bound of the rate of every unit vector fixed to the prop
+Not looked at: the arms, clothing and hair, and what the floor path adds to the forces.
+Source: docs/motion.md, section 6.
+"""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, fields
+from itertools import pairwise
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from sequencer.arrays import Floats, Ints
+from sequencer.geometry.bodies import Body, Side
+from sequencer.geometry.certified import Sample, search
+from sequencer.geometry.distances import segment_segment
+from sequencer.motion.laws.carriage import Carriage
+from sequencer.motion.laws.law import Bounds
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.props.prop import Prop, Solid, placed
+from sequencer.motion.props.tension import GRAVITY
+from sequencer.motion.trajectories.trajectory import Course
+
+REACH_ERROR = 0.002  # [m]
+GAP_ERROR = 0.005  # [m]
+PULL_ERROR = 0.05  # [m/s²]
+GIVE = 0.08  # [m] from where an arm hangs to any place that its shoulder can give to
+
+Rates = Callable[[Floats], Floats]  # beats → beats a second
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Least:
+    """The smallest value over one stretch, proven to the error of its question.
+
+    A stretch that stays above what is enough carries that value and no moment.
+    """
+
+    value: float
+    beat: float  # nan where it stays above
+    label: int  # which part of the body, or of the two props; -1 where it stays above
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Stretches:
+    """Stretches of a course cut where its bounds or the tempo change; k stretches, n pieces."""
+
+    edges: Floats  # (k + 1,) [beats]
+    group: Ints  # (n,)
+    start: Floats  # (n,) [beats]
+    end: Floats  # (n,) [beats]
+    bounds: tuple[Bounds, ...]  # n of them
+
+    def columns(self, *names: str) -> list[Floats]:
+        """Some of the bounds as arrays of shape (n,)."""
+        return [np.array([getattr(b, name) for b in self.bounds]) for name in names]
+
+
+def stretches(
+    course: Course,
+    edges: Sequence[float],
+    *,
+    whole_beats: bool = False,
+    at: ArrayLike = (),
+) -> Stretches:
+    """A course cut at given edges.
+
+    Parameters
+    ----------
+    course : Course
+    edges : sequence of float
+        Rising [beats]; one stretch from each to the next.
+    whole_beats : bool
+        Whether to cut at every beat too, where a tempo map may change.
+    at : array_like, shape (k,) [beats]
+        Where to cut besides.
+    """
+    cuts = np.asarray(edges, dtype=np.float64)
+    besides = np.unique(np.asarray(at, dtype=np.float64))
+    group: list[int] = []
+    start: list[float] = []
+    end: list[float] = []
+    bounds: list[Bounds] = []
+    for k, (low, high) in enumerate(pairwise(cuts.tolist())):
+        for left, right, own in course.pieces(low, high):
+            inner = besides[(besides > left) & (besides < right)]
+            if whole_beats:
+                inner = np.union1d(inner, np.arange(np.floor(left) + 1, right))
+            knots = [left, *inner.tolist(), right]
+            for a, b in pairwise(knots):
+                if b - a > 1e-12:
+                    group.append(k)
+                    start.append(a)
+                    end.append(b)
+                    bounds.append(own)
+    return Stretches(
+        edges=cuts,
+        group=np.array(group, dtype=np.int64),
+        start=np.array(start),
+        end=np.array(end),
+        bounds=tuple(bounds),
+    )
+
+
+def reach_left(
+    course: Course,
+    edges: Sequence[float],
+    *,
+    side: Side,
+    body: Body,
+    carriage: Carriage | None = None,
+) -> list[Least]:
+    """Arm's length less the hand's distance from its shoulder [m], smallest on each stretch.
+
+    The body is upright unless a carriage is given.
+    """
+    carriage = carriage or Carriage(body=body)
+    cut = stretches(course, edges, at=carriage.edges)
+    (speed,) = cut.columns("hand_speed")
+    gives, _ = carriage.shoulder_bounds(cut.start, cut.end)
+    # The box turns with the trunk: its corners move a little faster than the shoulder that carries it.
+    swings = carriage.speeds(cut.start, cut.end)[0] * GIVE
+
+    def value(t: Floats) -> tuple[Floats, Ints]:
+        away = carriage.beyond(t, course.at(t).hand, side)
+        return body.arm_length - away, np.zeros(len(t), dtype=np.int64)
+
+    return _least(cut, value, speed + gives + swings, REACH_ERROR, 0.0)
+
+
+def pull_left(course: Course, edges: Sequence[float], *, prop: Prop, rates: Rates) -> list[Least]:
+    """Tension over mass [m/s²], smallest on each stretch; below 0 the tether is slack.
+
+    Notes
+    -----
+    `rates` may change at whole beats only, as a tempo map does; the pieces are cut there.
+    """
+    cut = stretches(course, edges, whole_beats=True)
+    hand2, hand3, turn1, turn2 = cut.columns(
+        "hand_acceleration", "hand_jerk", "turn_rate", "turn_acceleration"
+    )
+    r = prop.length
+    pace = rates((cut.start + cut.end) / 2)
+    slope = pace**2 * (2 * r * turn1 * turn2 + turn1 * hand2 + hand3) + GRAVITY * turn1
+
+    def value(t: Floats) -> tuple[Floats, Ints]:
+        motion = course.at(t)
+        outward = r * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
+            motion.tether * motion.hand_acceleration, axis=-1
+        )
+        pull = rates(t) ** 2 * outward - GRAVITY * motion.tether[:, 2]
+        return pull, np.zeros(len(t), dtype=np.int64)
+
+    return _least(cut, value, slope, PULL_ERROR, 0.0)
+
+
+def body_gap(
+    course: Course,
+    edges: Sequence[float],
+    *,
+    prop: Prop,
+    body: Body,
+    near: float = 0.0,
+    carriage: Carriage | None = None,
+) -> list[Least]:
+    """Gap between prop and the own trunk, head, neck and legs [m]; label indexes `Body.capsules`.
+
+    The body is upright unless a carriage is given.
+    """
+    carriage = carriage or Carriage(body=body)
+    cut = stretches(course, edges, at=carriage.edges)
+    (frame,) = cut.columns("frame_rate")
+    shape = shape_of(prop, frame)
+    capsules = body.capsules
+    gives = carriage.capsule_speeds(cut.start, cut.end).max(axis=0)
+
+    def value(t: Floats) -> tuple[Floats, Ints]:
+        ends = placed(shape, course.at(t))
+        lows, highs = carriage.capsule_ends(t)
+        stacked = np.full((len(capsules), *t.shape), np.inf)
+        for k, capsule in enumerate(capsules):
+            for solid, (start, end) in zip(shape, ends, strict=True):
+                gap = segment_segment(start, end, lows[k], highs[k])[0] - solid.radius
+                stacked[k] = np.minimum(stacked[k], gap - capsule.radius)
+        return stacked.min(axis=0), stacked.argmin(axis=0).astype(np.int64)
+
+    return _least(cut, value, speeds_of(cut, shape) + gives, GAP_ERROR, near)
+
+
+def props_gap(
+    left: tuple[Course, Prop], right: tuple[Course, Prop], edges: Sequence[float]
+) -> list[Least]:
+    """Gap between one performer's two props [m].
+
+    A label is n·j + i for the left prop's body i of n and the right one's body j (`shape_of`).
+    """
+    cuts = [stretches(course, edges) for course, _ in (left, right)]
+    both = np.unique(np.concatenate([*(c.start for c in cuts), *(c.end for c in cuts)]))
+    both = both[np.concatenate(([True], np.diff(both) > 1e-12))]
+    start, end = both[:-1], both[1:]
+    middle = (start + end) / 2
+    slope = np.zeros(len(middle))
+    shapes = []
+    for cut, (_, prop) in zip(cuts, (left, right), strict=True):
+        shape = shape_of(prop, cut.columns("frame_rate")[0])
+        row = np.clip(np.searchsorted(cut.start, middle, side="right") - 1, 0, len(cut.start) - 1)
+        slope += speeds_of(cut, shape)[row]
+        shapes.append(shape)
+    group = np.clip(np.searchsorted(cuts[0].edges, middle, side="right") - 1, 0, len(edges) - 2)
+    joint = Stretches(
+        edges=cuts[0].edges, group=group.astype(np.int64), start=start, end=end, bounds=()
+    )
+    wholes = [_whole(shape) for shape in shapes]
+
+    def value(t: Floats) -> tuple[Floats, Ints]:
+        states = [course.at(t) for course, _ in (left, right)]
+        # Balls that hold the whole props: where they are apart, nothing else needs a look.
+        middles = [
+            state.hand + place * state.tether
+            for state, (place, _) in zip(states, wholes, strict=True)
+        ]
+        apart = np.linalg.norm(middles[1] - middles[0], axis=-1) - wholes[0][1] - wholes[1][1]
+        gaps, labels = apart, np.zeros(t.shape, dtype=np.int64)
+        near = np.flatnonzero(apart < 2 * GAP_ERROR)
+        if len(near):
+            gaps[near], labels[near] = _nearest(shapes, [_rows(state, near) for state in states])
+        return gaps, labels
+
+    return _least(joint, value, slope, GAP_ERROR, 0.0)
+
+
+def shape_of(prop: Prop, frame_rate: Floats) -> tuple[Solid, ...]:
+    """The bodies that are looked at: the true shape, or its envelope.
+
+    Parameters
+    ----------
+    prop : Prop
+    frame_rate : ndarray, shape (n,) [1/beat]
+        Bounds of a course. Where one is not finite nothing is known about how a flat prop turns about
+        its axis, and the envelope, which does not care, stands for it.
+    """
+    flat = any(spot.across for solid in prop.solids for spot in (solid.start, solid.end))
+    return prop.envelope if flat and not np.all(np.isfinite(frame_rate)) else prop.solids
+
+
+def speeds_of(cut: Stretches, shape: Sequence[Solid]) -> Floats:
+    """Bound of the speed of every point of a prop on each piece.
+
+    Parameters
+    ----------
+    cut : Stretches
+    shape : sequence of Solid
+
+    Returns
+    -------
+    speeds : ndarray, shape (n,) [m/beat]
+
+    Notes
+    -----
+    Source: this module's head; points on the axis by |d'|, those beside it by the frame's rate.
+    """
+    hand, turn, frame = cut.columns("hand_speed", "turn_rate", "frame_rate")
+    spots = [spot for solid in shape for spot in (solid.start, solid.end)]
+    most = max(abs(spot.along) for spot in spots if spot.across == 0) * turn
+    wide = max((spot.off for spot in spots if spot.across), default=0.0)
+    return np.asarray(hand + (np.maximum(most, wide * frame) if wide else most))
+
+
+def _whole(shape: Sequence[Solid]) -> tuple[float, float]:
+    """Place along the axis and radius of a ball that holds a shape [m]."""
+    spots = [(spot, solid.radius) for solid in shape for spot in (solid.start, solid.end)]
+    low = min(spot.along - radius for spot, radius in spots)
+    high = max(spot.along + radius for spot, radius in spots)
+    middle = (low + high) / 2
+    return middle, max(np.hypot(s.along - middle, s.across) + radius for s, radius in spots)
+
+
+def _rows(motion: Motion, rows: Ints) -> Motion:
+    return Motion(**{field.name: getattr(motion, field.name)[rows] for field in fields(motion)})
+
+
+def _nearest(shapes: Sequence[Sequence[Solid]], states: Sequence[Motion]) -> tuple[Floats, Ints]:
+    """Smallest gap of two props and the bodies it is between."""
+    left, right = (placed(shape, state) for shape, state in zip(shapes, states, strict=True))
+    best: Floats = np.full(len(states[0].hand), np.inf)
+    label = np.zeros(len(best), dtype=np.int64)
+    for j, (solid, ends) in enumerate(zip(shapes[1], right, strict=True)):
+        for i, (other, mine) in enumerate(zip(shapes[0], left, strict=True)):
+            gap = segment_segment(*mine, *ends)[0] - other.radius - solid.radius
+            closer = gap < best
+            best = np.where(closer, gap, best)
+            label[closer] = len(shapes[0]) * j + i
+    return best, label
+
+
+def _least(
+    cut: Stretches,
+    value: Callable[[Floats], tuple[Floats, Ints]],
+    slope: Floats,
+    error: float,
+    enough: float,
+) -> list[Least]:
+    """Smallest value of each stretch; of one that stays above `enough` only that it does."""
+
+    def evaluate(rows: Ints, t: Floats, half: Floats, _enough: Floats) -> Sample:
+        here, label = value(t)
+        slack = slope[rows] * half
+        return Sample(value=here, lower=here - slack, upper=here + slack, label=label)
+
+    count = len(cut.edges) - 1
+    found = search(
+        evaluate, group=cut.group, start=cut.start, end=cut.end,
+        required=np.full(count, -np.inf), best=np.full(count, enough + error), tolerance=error,
+    )  # fmt: skip
+    return [
+        Least(value=float(found.value[k]), beat=float(found.at[k]), label=int(found.label[k]))
+        for k in range(count)
+    ]

@@ -1,0 +1,62 @@
+"""States of many dancers at many instants, each taken once however many pairs ask for it."""
+
+from collections.abc import Sequence
+from itertools import pairwise
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Floats, Ints
+from sequencer.motion.performers.ensemble import Ensemble
+from sequencer.motion.performers.parts import parts_of
+
+
+class States(NamedTuple):
+    """Points, rates and radii of u states."""
+
+    points: Floats  # (u, p, 3) [m, stage frame]
+    rates: Floats  # (u, p, 3) [m/beat]
+    radii: Floats  # (u, k) [m] of each part
+
+
+def states(
+    ensemble: Ensemble, who: Sequence[Ints], beats: Floats, kept: int
+) -> tuple[States, list[Ints]]:
+    """States of the dancers asked for, without repeats.
+
+    Parameters
+    ----------
+    ensemble : Ensemble
+    who : sequence of ndarray, shape (n,) [1]
+        One array or more of indices of dancers, all for the same beats.
+    beats : ndarray, shape (n,) [beats]
+    kept : int
+        How many points of a dancer, as `Cells.points` says.
+
+    Returns
+    -------
+    states : States
+    index : list of ndarray, shape (n,) [1]
+        For each array of `who`, where its states are.
+
+    Notes
+    -----
+    Source: `Dancer.stage_points`. Exact to rounding.
+    """
+    times, place = np.unique(beats, return_inverse=True)
+    n = len(times)
+    codes, index = np.unique(
+        np.concatenate([each * n + place for each in who]), return_inverse=True
+    )
+    owner, instant = codes // n, times[codes % n]
+    parts = len(parts_of(kept))
+    points, rates = ensemble.stage_points(owner, instant, kept)
+    radii = np.empty((len(codes), parts))
+    edges = np.concatenate([[0], np.flatnonzero(np.diff(owner)) + 1, [len(codes)]])
+    for low, high in pairwise(edges.tolist()):
+        if low == high:
+            continue
+        dancer, at = ensemble.dancers[owner[low]], instant[low:high]
+        where = points[low:high].transpose(1, 0, 2)
+        radii[low:high] = dancer.shells(where, at)[:parts].T
+    return States(points, rates, radii), list(np.split(index, len(who)))

@@ -1,0 +1,1 @@
+"""What hands hold: shapes, tension, torque and reach."""

@@ -1,0 +1,285 @@
+"""The largest speed, pull, twist and flight along a law: what a card prints, proven to about one per cent.
+
+With h the hand, d the tether, n the plane, λ the tempo in beats a second and g = (0, 0, −9.81) m/s²:
+
+    hand            λ|h'|                          changes at most at λ·|h''|
+    a wick          λ|h' + a·d' + c·(n × d)'|      at λ·(|h''| + |a||d''|), beside the axis λ·(|h''| + ρ|u''|)
+    pull            m|λ²(h'' + r·d'') − g|         at m·λ²(|h'''| + r|d'''|), r to the centre of mass
+    twist           |d × (λ²(I·d'' + m·r·h'') − m·r·g)|
+                    at λ²(I(|d'||d''| + |d'''|) + m·r(|d'||h''| + |h'''|)) + m·r·|g||d'|
+    flight          v_xy·(v_z + √(v_z² + 2|g|z))/|g|, at the rates of v and z times its own slopes
+
+each per beat, ρ the distance of a wick from the hand and |u''| a bound for every unit vector fixed to the
+prop. A pull is what a passive tether carries if the head follows the drawing: its line is then that of the
+force. Each is searched by branch and bound over the span (geometry/certified.py), so no moment is missed.
+The velocity of a wick beside the axis is a difference over 2·10⁻⁶ beats, its error in the bound.
+Frame: body frame [m]; the floor path's own motion is not in it.
+Source: Newton's and Euler's laws, any mechanics text; docs/motion.md, section 6.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from math import inf, isfinite, sqrt
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Floats, Ints
+from sequencer.geometry.certified import Sample, search
+from sequencer.motion.laws.law import Bounds, Law
+from sequencer.motion.props.prop import Prop, Spot
+from sequencer.motion.props.tension import GRAVITY, farthest_flight
+
+SHARE = 0.005  # of a largest value: the error it is found to
+GRID = 512  # samples that tell how large it is, before the search
+STEP = 1e-6  # [beats] half the span over which a wick beside the axis is timed
+OFF_GROUND = (
+    0.10  # [m] lower wicks fly as from here: the range's slope with height would grow without limit
+)
+LEAST = {
+    "speed": 0.01,
+    "pull": 0.1,
+    "twist": 0.05,
+    "flight": 0.05,
+}  # [m/s, N, N·m, m] smallest errors
+
+Values = Callable[[Floats], Floats]
+
+
+class Sought(NamedTuple):
+    """A value over time, and what bounds it."""
+
+    value: Values  # of beats
+    slope: float  # [value/beat] proven bound of its rate; not finite where nothing is proven
+    coarse: float  # proven bound of the value itself, without a search
+    kind: str  # a key of LEAST
+    error: float = 0.0  # of the values themselves
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Peak:
+    """A largest value over a span; of one that no search can reach, its bound alone."""
+
+    found: float  # taken at some moment
+    most: float  # proven: it is nowhere larger
+    at: float  # [beats]; nan where only the bound is known
+
+    @property
+    def known(self) -> bool:
+        """Whether the value itself is known, and not a bound alone."""
+        return isfinite(self.at)
+
+
+def fastest_hand(law: Law, *, rate: float, start: float, end: float) -> Peak:
+    """Largest speed of the hand [m/s].
+
+    Parameters
+    ----------
+    law : Law
+    rate : float
+        Tempo [beats/s].
+    start, end : float
+        Own beats of the law.
+    """
+    return _peak(hand_speed(law, rate), start, end)
+
+
+def fastest_wick(law: Law, *, prop: Prop, rate: float, start: float, end: float) -> Peak:
+    """Largest speed of any wick [m/s].
+
+    Parameters
+    ----------
+    law : Law
+    prop : Prop
+    rate : float
+        Tempo [beats/s].
+    start, end : float
+        Own beats of the law.
+    """
+    return _peak(wick_speed(law, prop, rate), start, end)
+
+
+def hardest_pull(law: Law, *, prop: Prop, rate: float, start: float, end: float) -> Peak:
+    """Largest force between hand and prop [N]: of a tethered one, the tension it flies with.
+
+    Parameters
+    ----------
+    law : Law
+    prop : Prop
+    rate : float
+        Tempo [beats/s].
+    start, end : float
+        Own beats of the law.
+    """
+    return _peak(pulling(law, prop, rate), start, end)
+
+
+def hardest_twist(law: Law, *, prop: Prop, rate: float, start: float, end: float) -> Peak:
+    """Largest torque with which the hand turns a rigid prop [N·m], about its own axis left out.
+
+    Parameters
+    ----------
+    law : Law
+    prop : Prop
+    rate : float
+        Tempo [beats/s].
+    start, end : float
+        Own beats of the law.
+    """
+    return _peak(twisting(law, prop, rate), start, end)
+
+
+def farthest_let_go(law: Law, *, prop: Prop, rate: float, start: float, end: float) -> Peak:
+    """Farthest that a wick flies over level ground if it comes off at the worst moment [m], no drag.
+
+    Parameters
+    ----------
+    law : Law
+    prop : Prop
+    rate : float
+        Tempo [beats/s].
+    start, end : float
+        Own beats of the law.
+
+    Notes
+    -----
+    Source: this module's head. Wicks under 10 cm fly as from there, so rather too far. Slopes: with v the
+    fastest and T = (v + √(v² + 2gz))/g the longest flight, T by v_xy, 2v/g by v_z, v/√(2gz) by z.
+    """
+    return _peak(flying(law, prop, rate, start, end), start, end)
+
+
+def hand_speed(law: Law, rate: float) -> Sought:
+    """Speed of the hand [m/s]."""
+    bounds = law.bounds()
+
+    def speed(t: Floats) -> Floats:
+        return np.asarray(rate * np.linalg.norm(law.at(t).hand_rate, axis=-1))
+
+    return Sought(speed, rate * bounds.hand_acceleration, rate * bounds.hand_speed, "speed")
+
+
+def wick_speed(law: Law, prop: Prop, rate: float) -> Sought:
+    """Speed of the fastest wick [m/s]."""
+    bounds = law.bounds()
+
+    def speed(t: Floats) -> Floats:
+        each = [np.linalg.norm(_velocity(law, spot, t), axis=-1) for spot in prop.heads]
+        return np.asarray(rate * np.max(each, axis=0))
+
+    slope = max(_push(bounds, spot) for spot in prop.heads)
+    coarse = rate * prop.fastest(bounds)
+    return Sought(speed, rate * slope, coarse, "speed", rate * _timing(prop, slope))
+
+
+def pulling(law: Law, prop: Prop, rate: float) -> Sought:
+    """Force between hand and prop [N]."""
+    bounds, mass, place = law.bounds(), prop.mass, prop.centre_of_mass
+
+    def force(t: Floats) -> Floats:
+        felt = rate**2 * law.at(t).head_acceleration(place)
+        felt[..., 2] += GRAVITY
+        return np.asarray(mass * np.linalg.norm(felt, axis=-1))
+
+    slope = mass * rate**2 * (bounds.hand_jerk + abs(place) * bounds.turn_jerk)
+    coarse = mass * (rate**2 * bounds.head_acceleration(abs(place)) + GRAVITY)
+    return Sought(force, slope, coarse, "pull")
+
+
+def twisting(law: Law, prop: Prop, rate: float) -> Sought:
+    """Torque of the hand on a rigid prop [N·m]."""
+    bounds, inertia = law.bounds(), prop.inertia
+    carried = prop.mass * prop.centre_of_mass
+    size = abs(carried)
+
+    def torque(t: Floats) -> Floats:
+        motion = law.at(t)
+        driven = rate**2 * (
+            inertia * motion.tether_acceleration + carried * motion.hand_acceleration
+        )
+        driven[..., 2] += carried * GRAVITY
+        return np.asarray(np.linalg.norm(np.cross(motion.tether, driven), axis=-1))
+
+    turn, push = bounds.turn_rate, bounds.turn_acceleration
+    slope = size * GRAVITY * turn + rate**2 * (
+        inertia * (turn * push + bounds.turn_jerk)
+        + size * (turn * bounds.hand_acceleration + bounds.hand_jerk)
+    )
+    coarse = rate**2 * (inertia * push + size * bounds.hand_acceleration) + size * GRAVITY
+    return Sought(torque, slope, coarse, "twist")
+
+
+def flying(law: Law, prop: Prop, rate: float, start: float, end: float) -> Sought:
+    """Range of the wick that flies farthest, let go at each moment [m]."""
+    bounds = law.bounds()
+    push = max(_push(bounds, spot) for spot in prop.heads)
+    fastest = rate * prop.fastest(bounds)
+    beats = start + (end - start) * np.arange(GRID + 1, dtype=np.float64) / GRID
+    reach = fastest / rate * (end - start) / GRID / 2
+    highest = max(float(_place(law, spot, beats)[..., 2].max()) for spot in prop.heads) + reach
+
+    def flight(t: Floats) -> Floats:
+        most = np.zeros(t.shape)
+        for spot in prop.heads:
+            velocity = rate * _velocity(law, spot, t)
+            height = np.maximum(_place(law, spot, t)[..., 2], OFF_GROUND)
+            rise = velocity[..., 2]
+            aloft = (rise + np.sqrt(rise**2 + 2 * GRAVITY * height)) / GRAVITY
+            most = np.maximum(most, np.linalg.norm(velocity[..., :2], axis=-1) * aloft)
+        return most
+
+    aloft = (fastest + sqrt(fastest**2 + 2 * GRAVITY * max(highest, OFF_GROUND))) / GRAVITY
+    by_speed = aloft + 2 * fastest / GRAVITY
+    by_height = fastest / sqrt(2 * GRAVITY * OFF_GROUND)
+    slope = by_speed * rate * push + by_height * fastest / rate
+    coarse = farthest_flight(fastest, max(highest, OFF_GROUND))
+    return Sought(flight, slope, coarse, "flight", by_speed * rate * _timing(prop, push))
+
+
+def _push(bounds: Bounds, spot: Spot) -> float:
+    """Bound of a wick's acceleration [m/beat²]."""
+    turn = bounds.frame_acceleration if spot.across else bounds.turn_acceleration
+    return bounds.hand_acceleration + spot.off * turn
+
+
+def _timing(prop: Prop, push: float) -> float:
+    """Error of a velocity that is taken as a difference [m/beat]."""
+    return STEP * push if any(spot.across for spot in prop.heads) else 0.0
+
+
+def _place(law: Law, spot: Spot, beats: Floats) -> Floats:
+    motion = law.at(beats)
+    place = motion.hand + spot.along * motion.tether
+    if spot.across:
+        place = place + spot.across * np.cross(motion.plane, motion.tether)
+    return np.asarray(place)
+
+
+def _velocity(law: Law, spot: Spot, beats: Floats) -> Floats:
+    """Velocity of a wick, shape (..., 3) [m/beat]; beside the axis no law states how its plane turns."""
+    if not spot.across:
+        return law.at(beats).head_rate(spot.along)
+    later, earlier = (_place(law, spot, beats + step) for step in (STEP, -STEP))
+    return np.asarray((later - earlier) / (2 * STEP))
+
+
+def _peak(sought: Sought, start: float, end: float) -> Peak:
+    """Largest value over a span; `coarse` where nothing is proven of how fast it changes."""
+    if not isfinite(sought.slope):
+        return Peak(found=-inf, most=sought.coarse, at=float("nan"))
+    grid = start + (end - start) * np.arange(GRID + 1, dtype=np.float64) / GRID
+    tolerance = max(SHARE * float(np.max(sought.value(grid))), LEAST[sought.kind])
+
+    def evaluate(_rows: Ints, t: Floats, half: Floats, _enough: Floats) -> Sample:
+        here, lost = -sought.value(t), sought.slope * half
+        return Sample(here, here - lost, here + lost, np.zeros(t.shape, np.int64))
+
+    found = search(
+        evaluate, group=np.zeros(GRID, np.int64), start=grid[:-1], end=grid[1:],
+        required=np.array([-np.inf]), best=np.array([np.inf]), tolerance=tolerance,
+    )  # fmt: skip
+    return Peak(
+        found=-float(found.value[0]),
+        most=min(-float(found.lower[0]) + sought.error, sought.coarse),
+        at=float(found.at[0]),
+    )

@@ -1,0 +1,365 @@
+"""Tension of the tether, what the hand must give, and how far a head flies that comes off.
+
+With a the head's acceleration in seconds and g = (0, 0, −9.81) m/s²: tension T = −m·d·(a − g), force
+across m·|(a − g) − d(d·(a − g))|. At λ beats a second −d·a = λ²·A with A = r|d'|² − d·h'' (since d is
+a unit vector), so T > 0 everywhere means λ²·A > 9.81·d_z everywhere, and the lowest tempo is the
+largest of √(9.81·d_z/A): found by branch and bound with Lipschitz bounds of A and d_z from the law's
+proven bounds, so no moment is missed. Where the tether is level or hangs all along that is 0, which no
+relative error ever settles: a tempo of 0.1 beats a minute counts as none. d_z is bounded by its slope and
+its curvature too, or a level tether would be split down to that error at its own speed. Frame: body frame [m]; the floor path's own acceleration is not
+in it.
+Source: Newton's second law; docs/motion.md, section 6; release range R = (v/g)√(v² + 2gh), the
+envelope of trajectories (any mechanics text).
+"""
+
+from dataclasses import dataclass
+from math import inf, isfinite, sqrt
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.motion.laws.law import Law
+from sequencer.motion.laws.state import Motion
+
+GRAVITY = 9.81  # [m/s²]
+SAMPLES = 4096  # of one period, for averages; the integrands are smooth and periodic
+TEMPO_ERROR = 2e-6  # relative error of a lowest tempo
+ROUNDING = 1e-12  # of a unit vector's height
+EVERY_TEMPO = 0.1  # [beats a minute] a tether that is taut from here on is taut at every tempo
+FASTEST_TEMPO = 1000.0  # [beats a minute] no music is faster
+MOST_PARTS = 2_000_000
+NARROWEST = (
+    1e-9  # [beats] half a part that still is not settled: the head stands there, and is not pulled
+)
+
+
+def pull(motion: Motion, *, length: float, mass: float, rate: float) -> Floats:
+    """Tension of the tether; negative where it would have to push.
+
+    Parameters
+    ----------
+    motion : Motion
+        Arrays of shape (..., 3) [body frame].
+    length : float
+        Of the tether [m].
+    mass : float
+        Of the head [kg].
+    rate : float
+        Tempo [beats/s].
+
+    Returns
+    -------
+    tension : ndarray, shape (...) [N]
+
+    Notes
+    -----
+    Source: Newton's second law. Exact for a massless tether.
+    """
+    felt = motion.head_acceleration(length) * rate**2
+    felt[..., 2] += GRAVITY
+    return np.asarray(-mass * np.sum(motion.tether * felt, axis=-1))
+
+
+def force_across(motion: Motion, *, length: float, mass: float, rate: float) -> Floats:
+    """Force across the tether that the drawn path would need and a passive tether cannot give.
+
+    Parameters
+    ----------
+    motion : Motion
+        Arrays of shape (..., 3) [body frame].
+    length : float
+        Of the tether [m].
+    mass : float
+        Of the head [kg].
+    rate : float
+        Tempo [beats/s].
+
+    Returns
+    -------
+    force : ndarray, shape (...) [N]
+
+    Notes
+    -----
+    Source: docs/motion.md, section 6. Exact.
+    """
+    felt = motion.head_acceleration(length) * rate**2
+    felt[..., 2] += GRAVITY
+    along = np.sum(motion.tether * felt, axis=-1, keepdims=True) * motion.tether
+    return np.asarray(mass * np.linalg.norm(felt - along, axis=-1))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HandWork:
+    """What the hand does beyond the drawing, if the head follows the law exactly."""
+
+    largest: float  # [m] from the law's hand
+    rms: float  # [m]
+    peak_speed: float  # [m/s] of the hand that the head needs
+    work: float  # [J a beat] done by the hand on the prop, what it takes back not counted
+    peak_force: float  # [N] in the tether
+    peak_across: float  # [N] across the drawn tether
+
+
+def hand_work(law: Law, *, length: float, mass: float, tempo: float) -> HandWork:
+    """Where the hand belongs for a passive tether, against where it is drawn.
+
+    Parameters
+    ----------
+    law : Law
+    length : float
+        Of the tether [m].
+    mass : float
+        Of the head [kg].
+    tempo : float
+        [beats a minute]
+
+    Returns
+    -------
+    work : HandWork
+
+    Raises
+    ------
+    ValueError
+        If the law has no period, or the tempo is not positive.
+
+    Notes
+    -----
+    Source: docs/motion.md, section 6: the hand belongs at p + r·(a − g)/|a − g|. Largest values are
+    taken over 4096 instants of a period (relative error below 1e-5 for the built-in laws): figures
+    for people, on which no verdict hangs.
+    """
+    rate = beats_a_second(tempo)
+    if not isfinite(law.period):
+        raise ValueError("hand work is an average over a period, and this law has none")
+    beats = np.arange(SAMPLES, dtype=np.float64) * (law.period / SAMPLES)
+    motion = law.at(beats)
+    felt = motion.head_acceleration(length) * rate**2
+    felt[..., 2] += GRAVITY
+    size = np.linalg.norm(felt, axis=-1, keepdims=True)
+    towards = felt / np.maximum(size, 1e-12)
+    needed = motion.head(length) + length * towards
+    away = np.linalg.norm(needed - motion.hand, axis=-1)
+    step = law.period / SAMPLES / rate
+    velocity = (np.roll(needed, -1, axis=0) - np.roll(needed, 1, axis=0)) / (2 * step)
+    power = mass * np.sum(felt * velocity, axis=-1)
+    across = force_across(motion, length=length, mass=mass, rate=rate)
+    return HandWork(
+        largest=float(np.max(away)),
+        rms=float(np.sqrt(np.mean(away**2))),
+        peak_speed=float(np.max(np.linalg.norm(velocity, axis=-1))),
+        work=float(np.mean(np.maximum(power, 0.0)) / rate),
+        peak_force=float(mass * np.max(size)),
+        peak_across=float(np.max(across)),
+    )
+
+
+def leaves(law: Law, *, length: float, tempo: float, start: float, end: float) -> float:
+    """How far a hand must leave its drawn path for a passive tether at most, over some beats [m].
+
+    Parameters
+    ----------
+    law : Law
+    length : float
+        Of the tether [m].
+    tempo : float
+        [beats a minute]
+    start, end : float
+        Own beats of the law; of one that repeats no more than a period is looked at.
+
+    Raises
+    ------
+    ValueError
+        If the tempo is not positive.
+
+    Notes
+    -----
+    Source: docs/motion.md, section 6. Taken at 64 instants a beat and rounded up to the next whole
+    centimetre from 2 mm more, which is the most that a tether of 0.6 m turning twice a beat can pass
+    between two of them: a margin, not a bound.
+    """
+    rate = beats_a_second(tempo)
+    span = min(end - start, law.period)
+    count = max(64, int(np.ceil(64 * span))) + 1
+    motion = law.at(np.linspace(start, start + span, count, dtype=np.float64))
+    felt = motion.head_acceleration(length) * rate**2
+    felt[..., 2] += GRAVITY
+    size = np.maximum(np.linalg.norm(felt, axis=-1, keepdims=True), 1e-12)
+    away = np.linalg.norm(length * (motion.tether + felt / size), axis=-1)
+    return float(np.ceil(100.0 * (np.max(away) + 0.002))) / 100.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TautTempo:
+    """Tempi at which a tether is taut all along a law."""
+
+    lowest: float  # [beats a minute]; 0 where every tempo keeps it taut, inf where none does
+    error: float  # [beats a minute] the true one is at most so much below `lowest`
+    at: float  # [beats] where it goes slack first
+    highest: float = (
+        inf  # [beats a minute] up to here it stays taut: faster, the hand overtakes the head
+    )
+
+
+def lowest_tempo(
+    law: Law, *, length: float, start: float = 0.0, end: float | None = None
+) -> TautTempo:
+    """The lowest tempo at which the tether is taut all along a law, proven.
+
+    Parameters
+    ----------
+    law : Law
+    length : float
+        Of the tether [m].
+    start, end : float, optional
+        Own beats to look at; one period if no end is given.
+
+    Returns
+    -------
+    tempo : TautTempo
+
+    Raises
+    ------
+    ValueError
+        If no end is given and the law has no period.
+
+    Notes
+    -----
+    Source: this module's head. `lowest` is an upper bound of the true value, with the error stated; under
+    0.1 beats a minute it is told as 0. A moment at which no tempo helps (the head is not pulled outward
+    while it is above the hand) gives inf.
+    """
+    stop = law.period + start if end is None else end
+    if not isfinite(stop):
+        raise ValueError("this law has no period; say where it ends")
+    edges = np.linspace(start, stop, 257, dtype=np.float64)
+    low, high = edges[:-1], edges[1:]
+    bounds = law.bounds()
+    slope = (
+        2 * length * bounds.turn_rate * bounds.turn_acceleration
+        + bounds.turn_rate * bounds.hand_acceleration
+        + (bounds.hand_jerk if isfinite(bounds.hand_jerk) else 0.0)
+    )
+    if not isfinite(bounds.hand_jerk):
+        raise ValueError("nothing is proven about this law's third derivative")
+    best, where = 0.0, start
+    none = (EVERY_TEMPO / 60.0) ** 2
+    parts = 0
+    while low.size:
+        parts += low.size
+        middle, half = (low + high) / 2, (high - low) / 2
+        if parts > MOST_PARTS or half[0] < NARROWEST:
+            return TautTempo(lowest=inf, error=inf, at=float(middle[0]))
+        motion = law.at(middle)
+        lift = motion.tether[:, 2]
+        outward = length * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
+            motion.tether * motion.hand_acceleration, axis=-1
+        )
+        up = lift > ROUNDING
+        if np.any((outward <= 0) & up):
+            return TautTempo(lowest=inf, error=0.0, at=float(middle[(outward <= 0) & up][0]))
+        with np.errstate(divide="ignore", invalid="ignore"):
+            here = np.where(up, GRAVITY * lift / outward, 0.0)
+        if here.size and np.max(here) > best:
+            best, where = float(np.max(here)), float(middle[np.argmax(here)])
+        climb = np.abs(motion.tether_rate[:, 2]) * half + bounds.turn_acceleration * half**2 / 2
+        most_lift = lift + ROUNDING + np.minimum(bounds.turn_rate * half, climb)
+        least = outward - slope * half
+        with np.errstate(divide="ignore", invalid="ignore"):
+            upper = np.where(
+                most_lift <= 0, 0.0, np.where(least > 0, GRAVITY * most_lift / least, inf)
+            )
+        again = upper > max(best * (1 + 2 * TEMPO_ERROR), none)
+        low, middle, high = low[again], middle[again], high[again]
+        low, high = np.concatenate((low, middle)), np.concatenate((middle, high))
+    highest = _highest_tempo(law, length, edges, slope)
+    if best <= none:
+        return TautTempo(lowest=0.0, error=EVERY_TEMPO, at=where, highest=highest)
+    top = sqrt(best * (1 + 2 * TEMPO_ERROR)) * 60.0
+    return TautTempo(lowest=top, error=top - sqrt(best) * 60.0, at=where, highest=highest)
+
+
+def _highest_tempo(law: Law, length: float, edges: Floats, slope: float) -> float:
+    """Up to which tempo [beats a minute] the hand never overtakes the head; inf beyond any music.
+
+    Where A < 0 the tether is taut only by the weight of a head that hangs: λ² < 9.81·d_z/A. The smallest of
+    these is found as the lowest tempo is, and told from below, to 10⁻³.
+    """
+    low, high = edges[:-1], edges[1:]
+    bounds = law.bounds()
+    best = (FASTEST_TEMPO / 60.0) ** 2
+    while low.size:
+        middle, half = (low + high) / 2, (high - low) / 2
+        motion = law.at(middle)
+        hang = np.maximum(-motion.tether[:, 2], 0.0)
+        outward = length * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
+            motion.tether * motion.hand_acceleration, axis=-1
+        )
+        least = outward - slope * half - ROUNDING
+        least_hang = np.maximum(hang - bounds.turn_rate * half, 0.0)
+        with np.errstate(divide="ignore", invalid="ignore"):
+            here = np.where(outward < -ROUNDING, GRAVITY * hang / -outward, inf)
+            lower = np.where(least < 0, GRAVITY * least_hang / -least, inf)
+        best = min(best, float(np.min(here)))
+        again = lower < best * (1 - 2e-3)
+        if half[0] < NARROWEST and np.any(again):
+            return 0.0
+        low, middle, high = low[again], middle[again], high[again]
+        low, high = np.concatenate((low, middle)), np.concatenate((middle, high))
+    if best >= (FASTEST_TEMPO / 60.0) ** 2:
+        return inf
+    return sqrt(best * (1 - 2e-3)) * 60.0
+
+
+def let_go_range(motion: Motion, *, length: float, rate: float) -> Floats:
+    """How far a head flies over level ground if the tether parts at each instant, without drag.
+
+    Parameters
+    ----------
+    motion : Motion
+        Arrays of shape (..., 3) [body frame], z above the floor.
+    length : float
+        Of the tether [m].
+    rate : float
+        Tempo [beats/s].
+
+    Returns
+    -------
+    distance : ndarray, shape (...) [m]
+        On the plan, from the head's place at that instant.
+
+    Notes
+    -----
+    Source: projectile motion, any mechanics text. Exact without drag; the floor path's own speed is
+    not in it.
+    """
+    velocity = motion.head_rate(length) * rate
+    height = np.maximum(motion.head(length)[..., 2], 0.0)
+    rise = velocity[..., 2]
+    time = (rise + np.sqrt(rise**2 + 2 * GRAVITY * height)) / GRAVITY
+    return np.asarray(np.linalg.norm(velocity[..., :2], axis=-1) * time)
+
+
+def farthest_flight(speed: float, height: float) -> float:
+    """Bound of a let-go's range [m] at any angle: R = (v/g)·√(v² + 2gh).
+
+    Parameters
+    ----------
+    speed : float
+        [m/s]
+    height : float
+        Over the ground [m].
+    """
+    return speed / GRAVITY * sqrt(speed**2 + 2 * GRAVITY * max(height, 0.0))
+
+
+def beats_a_second(tempo: float) -> float:
+    """Tempo [beats a minute] as beats a second.
+
+    Raises
+    ------
+    ValueError
+        If it is not positive and finite.
+    """
+    if not (isfinite(tempo) and tempo > 0):
+        raise ValueError(f"tempo must be positive, got {tempo!r} beats a minute")
+    return tempo / 60.0

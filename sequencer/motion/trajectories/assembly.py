@@ -1,0 +1,162 @@
+"""From blocks to a course: gaps are filled by links, through rest where there is time for it."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from sequencer.motion.laws.carriage import Carriage
+from sequencer.motion.laws.law import Law
+from sequencer.motion.trajectories.link_gaps import Around, around
+from sequencer.motion.trajectories.link_limits import Room
+from sequencer.motion.trajectories.links import Found, found_link, looks
+from sequencer.motion.trajectories.trajectory import TOUCH, Course, Span
+
+LEAD = 2.0  # [beats] of a link into or out of rest
+LEADS = (1.5, 2.0, 0.5)  # of it, tried where a link of `lead` beats is not clean
+STILL = 1.0  # [beats] of rest that longer links leave
+
+
+def assembled(
+    blocks: Sequence[Span],
+    rest: Law,
+    *,
+    straight: Sequence[tuple[float, float]] = (),
+    lead: float = LEAD,
+    room: Room | None = None,
+    other: Course | None = None,
+    carriage: Carriage | None = None,
+) -> Course:
+    """The course of one prop through its blocks.
+
+    Parameters
+    ----------
+    blocks : sequence of Span
+        By start, not overlapping.
+    rest : Law
+        What the prop does before, between and after them.
+    straight : sequence of tuple of float
+        Gaps (start and end, show beats) that are to be bridged by one link, however long.
+    lead : float
+        Beats of a link between a block and rest, if such a link is clean; where it is not, one of 1.5, 2
+        or ½ times as many beats, the first that is, else the best of them.
+    room : Room, optional
+        Reach and body that links respect as far as can be.
+    other : Course, optional
+        Of the other hand: its prop is kept clear of like the body.
+    carriage : Carriage, optional
+        How the body moves; upright if not given.
+
+    Returns
+    -------
+    course : Course
+        A gap of up to twice `lead` is one link, too; a longer one goes through rest.
+
+    Raises
+    ------
+    ValueError
+        If blocks overlap or are out of order.
+    """
+    if not blocks:
+        return Course((_rest(rest, 0.0, 1.0),), room)
+    bridged = _Bridges(rest, lead, room, other, carriage)
+    first = blocks[0]
+    begun = bridged.from_rest(first, max(first.start, lead))
+    spans = [_rest(rest, begun.start - STILL, begun.start), begun, first]
+    for after in blocks[1:]:
+        before = spans[-1]
+        gap = after.start - before.end
+        if gap < -TOUCH:
+            raise ValueError(f"blocks overlap: {before.end} … {after.start}")
+        if gap > TOUCH:
+            spans += _filled(before, after, straight, bridged)
+        spans.append(after)
+    ended = bridged.to_rest(spans[-1], np.inf)
+    spans += [ended, _rest(rest, ended.end, ended.end + STILL)]
+    return Course(tuple(spans), room)
+
+
+def _filled(
+    before: Span, after: Span, straight: Sequence[tuple[float, float]], bridged: "_Bridges"
+) -> list[Span]:
+    start, end = before.end, after.start
+    asked = any(low <= start + TOUCH and high >= end - TOUCH for low, high in straight)
+    if asked or end - start <= 2 * bridged.lead + TOUCH:
+        return [bridged.link(before, after, start, end).span]
+    most = max(bridged.lead, (end - start - STILL) / 2)
+    down, up = bridged.to_rest(before, most), bridged.from_rest(after, most)
+    return [down, _rest(bridged.rest, down.end, up.start), up]
+
+
+def _rest(law: Law, start: float, end: float) -> Span:
+    return Span(start=start, end=end, law=law, origin=start, kind="rest", label="rest")
+
+
+@dataclass(frozen=True, slots=True)
+class _Bridge:
+    """A link in its place."""
+
+    span: Span
+    found: Found
+
+
+@dataclass(frozen=True, slots=True)
+class _Bridges:
+    """What links of one hand respect."""
+
+    rest: Law
+    lead: float
+    room: Room | None
+    other: Course | None
+    carriage: Carriage | None
+
+    def from_rest(self, after: Span, most: float) -> Span:
+        """The link from rest to a block, of at most so many beats."""
+        end = after.start
+        return self._best(
+            [
+                (_rest(self.rest, end - n - 1.0, end - n), after, end - n, end)
+                for n in self._leads(most)
+            ]
+        )
+
+    def to_rest(self, before: Span, most: float) -> Span:
+        """The link from a block to rest, of at most so many beats."""
+        start = before.end
+        return self._best(
+            [
+                (before, _rest(self.rest, start + n, start + n + 1.0), start, start + n)
+                for n in self._leads(most)
+            ]
+        )
+
+    def _leads(self, most: float) -> list[float]:
+        return [self.lead, *(share * self.lead for share in LEADS if share * self.lead <= most)]
+
+    def _best(self, ends: Sequence[tuple[Span, Span, float, float]]) -> Span:
+        """The first clean link, else the one that lacks least."""
+        tried = []
+        for each in ends:
+            bridge = self.link(*each)
+            if bridge.found.clean:
+                return bridge.span
+            tried.append(bridge)
+        return max(
+            tried, key=lambda each: (each.found.kept, each.found.gap - each.found.needed)
+        ).span
+
+    def link(self, before: Span, after: Span, start: float, end: float) -> _Bridge:
+        """The link between two spans."""
+        first, last = before.at(np.array(start)), after.at(np.array(end))
+        found = found_link(first, last, end - start, self.room, beside=self._beside(start, end))
+        span = Span(start=start, end=end, law=found.law, origin=start, kind="link", label="link")
+        return _Bridge(span, found)
+
+    def _beside(self, start: float, end: float) -> Around | None:
+        """The own body as it moves, and the other hand's prop."""
+        if self.room is None:
+            return None
+        beats, seen = looks(start, end), None
+        if self.other is not None and self.other.room is not None:
+            seen = self.other.at(beats), self.other.room.shape
+        return around(self.carriage or Carriage(body=self.room.body), beats, seen)

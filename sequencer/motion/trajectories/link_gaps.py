@@ -1,0 +1,184 @@
+"""How near a prop comes to bodies about it on a link, at a few looks: to choose by, not to prove.
+
+A prop is a set of rods on rays from the hand; what it keeps clear of are capsules whose ends move. Where a
+rod h + s·u and an axis p + t·a are nearest follows from products of u, a and what lies between h and p,
+which many hand paths and tether paths share. A hoop's rim is taken as the points where its chords meet.
+Frame: body frame [m].
+Source: nearest points of segments, `geometry.distances`; nothing is said of what lies between two looks.
+"""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.motion.laws.carriage import Carriage
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.props.prop import Solid, Spot, placed
+
+LOOKS = 257  # at which the last choice is made
+STRIDE = 8  # one look of so many is taken for the first choice
+RIM_SPARE = 0.01  # [m] by which a rim may come nearer between two of its points
+MANY = 6  # bodies of a prop beyond which the first choice looks at fewer of them
+_TINY = 1e-12
+
+
+class Rod(NamedTuple):
+    """A part of a prop: from `low` to `high` on a ray from the hand [m]."""
+
+    along: float  # the ray's direction, along the tether
+    across: float  # and across it, in the prop's plane
+    low: float
+    high: float
+    radius: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Around:
+    """Bodies to keep clear of while a link lasts, at its looks; packed, so that links can be kept."""
+
+    starts: bytes  # (bodies, LOOKS, 3) [m, body frame]
+    ends: bytes  # the same
+    radii: tuple[float, ...]  # [m]
+
+    def arrays(self, stride: int = 1) -> tuple[Floats, Floats, Floats]:
+        """Starts, axes (bodies, looks, 3) [m] and radii [m], at every so many looks."""
+        low, high = (
+            np.frombuffer(part).reshape(len(self.radii), LOOKS, 3)[:, ::stride]
+            for part in (self.starts, self.ends)
+        )
+        return low, high - low, np.array(self.radii)
+
+
+def shares() -> Floats:
+    """Shares of a link at which its looks lie, shape (LOOKS,) [1]."""
+    return np.arange(LOOKS, dtype=np.float64) / (LOOKS - 1)
+
+
+def around(
+    carriage: Carriage, beats: Floats, other: tuple[Motion, Sequence[Solid]] | None = None
+) -> Around:
+    """What a link keeps clear of: the own body as it moves, and the other hand's prop.
+
+    Parameters
+    ----------
+    carriage : Carriage
+    beats : ndarray, shape (LOOKS,) [show beats]
+    other : tuple of Motion and sequence of Solid, optional
+        States of the other hand at these beats, arrays of shape (LOOKS, 3), and its prop's bodies.
+
+    Returns
+    -------
+    around : Around
+    """
+    low, high = carriage.capsule_ends(beats)
+    radii = [capsule.radius for capsule in carriage.body.capsules]
+    starts, ends = list(low), list(high)
+    if other is not None:
+        motion, solids = other
+        solids = rough(solids)
+        for (start, end), solid in zip(placed(solids, motion), solids, strict=True):
+            starts.append(start)
+            ends.append(end)
+            radii.append(solid.radius)
+    return Around(
+        starts=np.array(starts).tobytes(), ends=np.array(ends).tobytes(), radii=tuple(radii)
+    )
+
+
+def rough(solids: Sequence[Solid]) -> tuple[Solid, ...]:
+    """Fewer bodies for a prop of many: a fan's spokes as thick as their wicks, a hoop of eight chords."""
+    if len(solids) <= MANY:
+        return tuple(solids)
+    frame = [solid for solid in solids if solid.name != "head"]
+    heads = [solid for solid in solids if solid.name == "head"]
+    thick = max(solid.radius for solid in solids)
+    if frame[0].name == "fan":
+        return tuple(Solid("fan", Spot(0.0), head.start, head.radius) for head in heads)
+    # A chord of an eighth leaves its arc by at most R(1 − cos(π/8)).
+    wide = thick + max(solid.end.along for solid in frame) / 2 * (1 - math.cos(math.pi / 8))
+    return tuple(
+        Solid(a.name, a.start, b.end, wide) for a, b in zip(frame[::3], frame[2::3], strict=True)
+    )
+
+
+def rods_of(solids: Sequence[Solid]) -> tuple[Rod, ...]:
+    """A prop's bodies as rods on rays from the hand."""
+    rods = []
+    for solid in solids:
+        far = max(solid.start, solid.end, key=lambda spot: spot.off)
+        along, across = far.along / far.off, far.across / far.off
+        aside = solid.start.along * across - solid.start.across * along
+        if abs(aside) > _TINY**0.5 and solid.start != solid.end:
+            far, radius = solid.start, solid.radius + RIM_SPARE
+            rods.append(Rod(far.along / far.off, far.across / far.off, far.off, far.off, radius))
+            continue
+        low, high = sorted(
+            spot.along * along + spot.across * across for spot in (solid.start, solid.end)
+        )
+        rods.append(Rod(along, across, low, high, solid.radius))
+    return tuple(rods)
+
+
+def least_gaps(
+    hand: Floats,
+    tether: Floats,
+    wide: Floats,
+    rods: Sequence[Rod],
+    bodies: tuple[Floats, Floats, Floats],
+) -> Floats:
+    """Smallest gap between prop and bodies over the looks.
+
+    Parameters
+    ----------
+    hand, tether, wide : ndarray, shape (..., k, 3) [m and 1, body frame]
+        Where the hand is, the tether's direction and what lies across it in the prop's plane; they are
+        broadcast against each other.
+    rods : sequence of Rod
+    bodies : tuple of (starts, axes, radii)
+        As `Around.arrays` gives them, for k looks [m].
+
+    Returns
+    -------
+    gaps : ndarray, shape (...) [m]
+
+    Notes
+    -----
+    Source: this module's head. Exact at the looks.
+    """
+    starts, axes, radii = bodies
+    rays = [_ray(rod, tether, wide) for rod in rods]
+    own = [_dot(ray, hand) for ray in rays]
+    least = np.full(own[0].shape[:-1], np.inf)
+    for start, axis, radius in zip(starts, axes, radii, strict=True):
+        length = np.maximum(_dot(axis, axis), _TINY)
+        away = hand - start
+        far, foot = _dot(away, away), _dot(away, axis)
+        for rod, ray, along in zip(rods, rays, own, strict=True):
+            lean, level = _dot(ray, axis), along - _dot(ray, start)
+            if rod.low == rod.high:
+                place: Floats | float = rod.low
+                spot = np.clip((foot + rod.low * lean) / length, 0.0, 1.0)
+            else:
+                steep = np.maximum(length - lean * lean, _TINY)
+                place = np.clip((lean * foot - level * length) / steep, rod.low, rod.high)
+                spot = np.clip((foot + place * lean) / length, 0.0, 1.0)
+                place = np.clip(spot * lean - level, rod.low, rod.high)
+            square = far + place * (place + 2.0 * level)
+            square = square + spot * (spot * length - 2.0 * (place * lean + foot))
+            gap = np.sqrt(np.maximum(square.min(axis=-1), 0.0)) - (radius + rod.radius)
+            least = np.minimum(least, gap)
+    return least
+
+
+def _ray(rod: Rod, tether: Floats, wide: Floats) -> Floats:
+    if rod.across == 0.0:
+        return rod.along * tether if rod.along != 1.0 else tether
+    return rod.along * tether + rod.across * wide
+
+
+def _dot(a: Floats, b: Floats) -> Floats:
+    return np.asarray(np.einsum("...i,...i->...", a, b))

@@ -1,0 +1,602 @@
+"""Links: computed bridges from one state to another.
+
+A link's hand runs on quintics that meet position, velocity and acceleration at both ends
+(handpaths.py); its tether on a path of sphere.py that does the same. Of the hand paths and tether paths
+that there are, those are taken that keep the limits and the arm's reach, then those that stay `CLEAN` of
+body and other prop, and among these the gentlest, a gap of less than `CLEAR` counting as less gentle.
+All pairs are looked at coarsely, the best few finely; hand paths that are led aside, and tether paths
+that halt on either side, only where the others are not clean. That choice looks at samples, but every bound and every later check is proven.
+Frame: body frame [m], rates per beat.
+Source: docs/motion.md, section 5.
+"""
+
+from dataclasses import dataclass, fields
+from functools import cached_property, lru_cache
+from math import isfinite
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Bools, Floats, Ints
+from sequencer.geometry.bodies import Body, Side
+from sequencer.motion.laws.carriage import Carriage
+from sequencer.motion.laws.composed import ROUNDING
+from sequencer.motion.laws.law import Bounds
+from sequencer.motion.laws.phases import STEP_RATE, smooth_step
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.patterns.placing import sign_of
+from sequencer.motion.trajectories.hand_paths import (
+    PARTS,
+    STOP_SHARE,
+    Piecewise,
+    halting,
+    hand_figures,
+    hand_paths,
+    places,
+    whole,
+)
+from sequencer.motion.trajectories.link_gaps import (
+    LOOKS,
+    STRIDE,
+    Around,
+    around,
+    least_gaps,
+    rods_of,
+    rough,
+    shares,
+)
+from sequencer.motion.trajectories.link_limits import REACH_SLACK, LinkLimits, Room, tether_figures
+from sequencer.motion.trajectories.sphere import (
+    LOOPS,
+    SAMPLES,
+    Ends,
+    moved,
+    pointings,
+    polynomial,
+    sphere_candidates,
+)
+
+STILL = 1e-6  # [1/beat] a tether that turns slower shows no axis of its own
+CLEAN = 0.03  # [m] from body and other prop, as looked at: the checks then find 2 cm to spare
+CLEAR = 0.08  # [m]: a link that keeps it is not made to keep more
+CROWDED = 10.0  # [1/m] what a gap below `CLEAR` counts as, in shares of the limits of acceleration
+LAST = LOOKS - 1
+ROUND = 5e-4  # [m] by which gaps are not told apart
+FIRST, FINALISTS = 4, 20  # pairs of hand path and tether path that are looked at finely
+HALTS = (4, 2)  # sixteenths of a link in which a tether comes to a stop
+# Which way a hand path may be led aside: out, ahead, up [shares of the arm].
+ASIDES = ((0.25, 0.0, 0.0), (0.5, 0.0, 0.0), (0.0, 0.3, 0.0), (0.25, 0.3, 0.0), (0.45, 0.45, 0.0),
+          (0.0, 0.0, 0.3), (0.3, 0.0, 0.3), (0.3, -0.2, 0.0), (-0.2, 0.3, 0.0), (0.3, 0.0, -0.2))  # fmt: skip
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class LinkLaw:
+    """A bridge of some beats; its polynomials go on outside them."""
+
+    beats: float
+    hand: Piecewise  # one path
+    frame: Floats  # (3, 3) rows p₁, p₂, pole
+    angles: Piecewise  # one path [rad] of azimuth and elevation
+    tilt: tuple[float, float]  # [rad] of the plane about the tether, at the start and at the end
+
+    @property
+    def period(self) -> float:
+        """A link does not repeat."""
+        return float("inf")
+
+    def at(self, beats: Floats) -> Motion:
+        """State at own beats, shape (...); exact to rounding."""
+        beats = np.asarray(beats, dtype=np.float64)
+        x = beats.ravel() / self.beats
+        place, speed, push = hand_at(self.hand, self.beats, x)
+        turns = hand_at(self.angles, self.beats, x)
+        tether, rate, acceleration = (
+            part[0] for part in moved(self.frame[None], *(turn[None] for turn in turns))
+        )
+        plane = _planes(self.frame, turns[0], self.tilt, x, tether)
+
+        def shaped(part: Floats) -> Floats:
+            return np.asarray(part).reshape(*beats.shape, 3)
+
+        return Motion(
+            hand=shaped(place),
+            hand_rate=shaped(speed),
+            hand_acceleration=shaped(push),
+            tether=shaped(tether),
+            tether_rate=shaped(rate),
+            tether_acceleration=shaped(acceleration),
+            plane=shaped(plane),
+        )
+
+    def bounds(self) -> Bounds:
+        """Proven bounds over its own beats: the worst of its parts."""
+        return worst(*(bounds for _, _, bounds in self.parts))
+
+    def reach_of(self, body: Body, side: Side) -> float:
+        """Proven bound of how far the hand is from where the upright body's shoulder can give to [m]."""
+        reach = hand_figures(self.hand, np.array([self.beats]), body=body, side=side)[0]
+        return float(reach[0]) * ROUNDING
+
+    @cached_property
+    def parts(self) -> tuple[tuple[float, float, Bounds], ...]:
+        """Proven bounds on each sixteenth of the link: (start, end, bounds) in own beats."""
+        span = np.array([self.beats])
+        hand = [self.hand.controls(order, span)[0] for order in range(4)]
+        turn, push = (part[0] for part in tether_figures(self.angles, span))
+
+        def size(order: int, axes: int = 3) -> Floats:
+            norms: Floats = np.linalg.norm(hand[order][..., :axes], axis=-1).max(axis=1)
+            return norms * ROUNDING
+
+        # The frame of tether and plane: azimuth and elevation at right angles, and the tilt.
+        bend = np.abs(self.angles.controls(1, span))[0].max(axis=1)
+        roll = STEP_RATE * abs(self.tilt[1] - self.tilt[0]) / self.beats
+        frame = (np.hypot(bend[:, 0], bend[:, 1]) + roll) * ROUNDING
+        columns = (
+            size(1), size(2), turn * ROUNDING, push * ROUNDING, size(0, 2), size(3), frame
+        )  # fmt: skip
+        step = self.beats / PARTS
+        return tuple(
+            (
+                k * step,
+                (k + 1) * step,
+                Bounds(
+                    hand_speed=float(columns[0][k]),
+                    hand_acceleration=float(columns[1][k]),
+                    turn_rate=float(columns[2][k]),
+                    turn_acceleration=float(columns[3][k]),
+                    hand_reach=float(columns[4][k]),
+                    hand_jerk=float(columns[5][k]),
+                    frame_rate=float(columns[6][k]),
+                ),
+            )
+            for k in range(PARTS)
+        )
+
+
+def worst(*bounds: Bounds) -> Bounds:
+    """Bounds that hold wherever one of the given ones does."""
+    return Bounds(
+        hand_speed=max(b.hand_speed for b in bounds),
+        hand_acceleration=max(b.hand_acceleration for b in bounds),
+        turn_rate=max(b.turn_rate for b in bounds),
+        turn_acceleration=max(b.turn_acceleration for b in bounds),
+        hand_reach=max(b.hand_reach for b in bounds),
+        hand_jerk=max(b.hand_jerk for b in bounds),
+        frame_rate=max(b.frame_rate for b in bounds),
+    )
+
+
+def axis_of(motion: Motion) -> Floats:
+    """Unit turning axis of each state; the law's plane where the tether stands still.
+
+    Parameters
+    ----------
+    motion : Motion
+        Arrays of shape (..., 3) [body frame].
+
+    Returns
+    -------
+    axis : ndarray, shape (..., 3) [1, body frame]
+
+    Notes
+    -----
+    Source: docs/motion.md, section 2. Exact.
+    """
+    axis = motion.turning_axis
+    size = np.linalg.norm(axis, axis=-1, keepdims=True)
+    return np.asarray(np.where(size > STILL, axis / np.maximum(size, STILL), motion.plane))
+
+
+def stacked(first: Motion, last: Motion) -> Ends:
+    """Ends of n sphere paths from n states to n states."""
+
+    def pair(a: Floats, b: Floats) -> Floats:
+        return np.stack((np.atleast_2d(a), np.atleast_2d(b)), axis=1)
+
+    return Ends(
+        tether=pair(first.tether, last.tether),
+        rate=pair(first.tether_rate, last.tether_rate),
+        acceleration=pair(first.tether_acceleration, last.tether_acceleration),
+        axis=pair(axis_of(first), axis_of(last)),
+    )
+
+
+def limit_broken(limits: LinkLimits, law: LinkLaw, room: Room) -> str:
+    """The limit that a link of an upright performer breaks, in words; empty if it keeps them all."""
+    reach, arm = law.reach_of(room.body, room.side), room.arm
+    if reach > arm + REACH_SLACK:
+        return out_of_reach(reach, arm)
+    return pace_broken(limits, law)
+
+
+def out_of_reach(reach: float, arm: float) -> str:
+    """That the hand would be farther away than an arm is long [m], in words."""
+    return f"the hand would have to reach {reach:.2f} m, the arm is {arm:.2f} m long"
+
+
+def pace_broken(limits: LinkLimits, law: LinkLaw) -> str:
+    """The limit of speed or acceleration that a link breaks, in words; empty if it keeps them all."""
+    bounds = law.bounds()
+    for what, value, most, unit in (
+        ("the hand would move", bounds.hand_speed, limits.hand_speed, "m a beat"),
+        ("the prop would turn", bounds.turn_rate / (2 * np.pi), limits.turn_rate / (2 * np.pi), "loops a beat"),
+        ("the hand would change its speed by", bounds.hand_acceleration, limits.hand_acceleration, "m a beat each beat"),
+        ("the prop would change its turning by", bounds.turn_acceleration, limits.turn_acceleration, "rad a beat each beat"),
+    ):  # fmt: skip
+        if value > most:
+            return f"{what} up to {value:.3g} {unit}, the limit is {most:.3g}"
+    return ""
+
+
+class Found(NamedTuple):
+    """A link, and what its choice looked at."""
+
+    law: LinkLaw
+    kept: bool  # whether it keeps limits and reach
+    gap: float  # [m] smallest from body and other prop; inf where there was no room to look at
+    needed: float  # [m] gap at which it is clean: `CLEAN`, or what its ends leave it
+
+    @property
+    def clean(self) -> bool:
+        """Whether nothing stands against it."""
+        return self.kept and self.gap >= self.needed
+
+
+def link(
+    first: Motion,
+    last: Motion,
+    beats: float,
+    room: Room | None = None,
+    limits: LinkLimits | None = None,
+    beside: Around | None = None,
+) -> LinkLaw:
+    """The bridge from one state to another; see `found_link`."""
+    return found_link(first, last, beats, room, limits, beside).law
+
+
+def found_link(
+    first: Motion,
+    last: Motion,
+    beats: float,
+    room: Room | None = None,
+    limits: LinkLimits | None = None,
+    beside: Around | None = None,
+) -> Found:
+    """The bridge from one state to another, and how good it is.
+
+    Parameters
+    ----------
+    first, last : Motion
+        One state each: arrays of shape (3,) [body frame].
+    beats : float
+    room : Room, optional
+        Reach and body to respect as far as can be; without it the gentlest plain path is taken.
+    limits : LinkLimits, optional
+        Kept before all else, where they can be.
+    beside : Around, optional
+        What to keep clear of; the upright own body if not given.
+
+    Returns
+    -------
+    found : Found
+
+    Raises
+    ------
+    ValueError
+        If `beats` is not positive, or no path was found (which would take two ends near every pole).
+    """
+    if not (isfinite(beats) and beats > 0):
+        raise ValueError(f"a link's beats must be positive, got {beats!r}")
+    return _linked(_packed(first), _packed(last), beats, room, limits, beside)
+
+
+def looks(start: float, end: float) -> Floats:
+    """Beats between two at which a link looks at what it should keep clear of."""
+    return start + (end - start) * shares()
+
+
+def _packed(motion: Motion) -> bytes:
+    return np.stack(
+        (
+            motion.hand,
+            motion.hand_rate,
+            motion.hand_acceleration,
+            motion.tether,
+            motion.tether_rate,
+            motion.tether_acceleration,
+            motion.plane,
+        )
+    ).tobytes()
+
+
+def _unpacked(packed: bytes) -> Motion:
+    parts = np.frombuffer(packed).reshape(7, 3)
+    return Motion(
+        hand=parts[0],
+        hand_rate=parts[1],
+        hand_acceleration=parts[2],
+        tether=parts[3],
+        tether_rate=parts[4],
+        tether_acceleration=parts[5],
+        plane=parts[6],
+    )
+
+
+@lru_cache(maxsize=4096)
+def _linked(
+    start_state: bytes,
+    end_state: bytes,
+    beats: float,
+    room: Room | None,
+    limits: LinkLimits | None,
+    beside: Around | None,
+) -> Found:
+    """The link between two packed states; kept, since shows are staged again and again in mending."""
+    first, last = _unpacked(start_state), _unpacked(end_state)
+    keep = limits or LinkLimits()
+    ways = _ways(first, last, beats, keep)
+    if room is None:
+        start, end, span = _rows(first, 1), _rows(last, 1), np.array([beats])
+        plain = hand_paths(start, end, span, shoulder=np.zeros(3), arm=1.0)[0]
+        law = _law(plain, ways, int(np.argmin(ways.peak)), beats, first, last)
+        return Found(law, kept=True, gap=np.inf, needed=CLEAN)
+    beside = beside or around(Carriage(body=room.body), looks(0.0, beats))
+    search = _Search(first, last, beats, room, keep, beside)
+    best = search.best(None, ways)
+    # Led aside, or with a halt, only where the straighter ones keep the limits: whether a link of so many
+    # beats can be danced at all does not depend on it.
+    asides = np.array(ASIDES)
+    for halt in (0, *HALTS):
+        if best.found.kept and not best.found.clean:
+            turns = _ways(first, last, beats, keep, halt=halt) if halt else ways
+            best = min(best, search.best(asides, turns), key=lambda each: each.score)
+    return best.found
+
+
+class _Ways(NamedTuple):
+    """Tether paths between two states, gentlest first."""
+
+    frames: Floats  # (n, 3, 3)
+    angles: Piecewise  # n paths [rad]
+    peak: Floats  # (n,) [1/beat²] of the turning acceleration, as sampled
+    over: Bools  # (n,) whether it breaks the limits
+
+
+def _ways(first: Motion, last: Motion, beats: float, limits: LinkLimits, *, halt: int = 0) -> _Ways:
+    """All tether paths that there are, straight on or with a halt after and before so many sixteenths."""
+    found = list(sphere_candidates(stacked(first, last), np.array([beats]), peaks=False))
+    found = [way for way in found if isfinite(way.peak[0])]
+    if not found:
+        raise ValueError("no path between the two tethers was found")
+    frames = np.concatenate([way.frames for way in found])
+    plain = np.concatenate([way.angles for way in found])
+    angles = _halting(plain, halt) if halt else whole(plain)
+    x: Floats = np.arange(SAMPLES, dtype=np.float64) / (SAMPLES - 1)
+    span = np.full(len(plain), beats)
+    turns = _jets(angles, beats, x)
+    peak = np.linalg.norm(moved(np.zeros((1, 3, 3)), *turns)[2], axis=-1).max(axis=1)
+    over = ~limits.keep_turning(angles, span)
+    order = np.lexsort((peak, over))
+    chosen = Piecewise(angles.knots, angles.pieces[order])
+    return _Ways(frames[order], chosen, peak[order], over[order])
+
+
+def _halting(plain: Floats, halt: int) -> Piecewise:
+    """The same paths with halts, as few loops as can be between them, one more or one fewer."""
+    ends = [np.stack(polynomial(plain, np.array([x])), axis=1)[:, :, 0] for x in (0.0, 1.0)]
+    share = STOP_SHARE * halt / PARTS
+    ahead = ends[1][:, 0, 0] - ends[0][:, 0, 0] - share * (ends[0][:, 1, 0] + ends[1][:, 1, 0])
+    # Candidates come in threes, a loop apart; they are set about the middle one that hardly turns.
+    middle = ahead.reshape(-1, len(LOOPS))[:, 1]
+    ends[1][:, 0, 0] -= 2 * np.pi * np.round(middle / (2 * np.pi)).repeat(len(LOOPS))
+    return halting(ends[0], ends[1], halt)
+
+
+def _jets(paths: Piecewise, beats: float, x: Floats) -> list[Floats]:
+    """Value, rate and acceleration by beats of n paths, each (n, k, m)."""
+    each = [hand_at(_row([paths], k), beats, x) for k in range(len(paths.pieces))]
+    return [np.array(part) for part in zip(*each, strict=True)]
+
+
+class _Best(NamedTuple):
+    """The best pair of one search."""
+
+    score: tuple[float, float, float]  # limits broken, shortage, harshness
+    found: Found
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Search:
+    """One link's search: all hand paths with all tether paths."""
+
+    first: Motion
+    last: Motion
+    beats: float
+    room: Room
+    limits: LinkLimits
+    beside: Around
+
+    def best(self, asides: Floats | None, ways: _Ways) -> _Best:
+        """The best pair of tether paths with the plain hand paths, or with those led aside.
+
+        `asides` are (n, 3) [shares of the arm].
+        """
+        sets = self._hands(asides)
+        spans = [np.full(len(paths.pieces), self.beats) for paths in sets]
+        figures = [
+            hand_figures(paths, span, body=self.room.body, side=self.room.side)
+            for paths, span in zip(sets, spans, strict=True)
+        ]
+        reach, _, push = (np.concatenate(part) for part in zip(*figures, strict=True))
+        over = ~np.concatenate(
+            [self.limits.keep_moving(*pair, self.room) for pair in zip(sets, spans, strict=True)]
+        )
+        broken = over[:, None].astype(int) + ways.over
+        harsh = (
+            push[:, None] / self.limits.hand_acceleration
+            + ways.peak / self.limits.turn_acceleration
+        )
+        far = 10.0 * np.maximum(reach - self.room.arm, 0.0)[:, None]
+        # Pairs that break more limits than others need no look.
+        h, w = np.nonzero(broken == broken.min())
+        own, turned = np.unique(h, return_inverse=True)
+        x = shares()[::STRIDE]
+        hands = np.concatenate([places(paths, x) for paths in sets])[own]
+        tethers, wide = self._turns(ways, np.arange(len(ways.peak)), x)
+        coarse = least_gaps(
+            hands[:, None], tethers[None], wide[None], rods_of(rough(self.room.shape)),
+            self.beside.arrays(STRIDE),
+        )[turned, w]  # fmt: skip
+        order = _order(*_scores(coarse, CLEAN, far[h, 0], harsh[h, w]))
+
+        def finely(part: Ints) -> _Best:
+            rows, turns = h[part], w[part]
+            return self._finely(sets, ways, rows, turns, far[rows, 0], harsh[rows, turns])
+
+        best = finely(order[:FIRST])
+        if not best.found.clean and len(order) > FIRST:
+            best = min(best, finely(order[FIRST:FINALISTS]), key=lambda each: each.score)
+        lawful = int(broken.min())
+        return best._replace(
+            score=(float(lawful), *best.score[1:]), found=best.found._replace(kept=lawful == 0)
+        )
+
+    def _hands(self, asides: Floats | None) -> list[Piecewise]:
+        n = 1 if asides is None else len(asides)
+        arm, out = self.room.arm, sign_of(self.room.side)
+        return hand_paths(
+            _rows(self.first, n), _rows(self.last, n), np.full(n, self.beats),
+            shoulder=self.room.shoulder, arm=arm,
+            aside=None if asides is None else asides * np.array([out, 1.0, 1.0]) * arm,
+        )  # fmt: skip
+
+    def _turns(self, ways: _Ways, rows: Ints, x: Floats) -> tuple[Floats, Floats]:
+        """Tethers and what lies across them in the prop's plane, each (rows, k, 3)."""
+        frames, turns = ways.frames[rows], places(ways.angles, x)[rows]
+        tethers = pointings(frames, turns)
+        if not self.room.flat:
+            return tethers, tethers
+        planes = [
+            _planes(frame, own, _tilts(frame, own, self.first, self.last), x, tether)
+            for frame, own, tether in zip(frames, turns, tethers, strict=True)
+        ]
+        return tethers, np.asarray(np.cross(np.array(planes), tethers), dtype=np.float64)
+
+    def _finely(
+        self, sets: list[Piecewise], ways: _Ways, h: Ints, w: Ints, far: Floats, harsh: Floats
+    ) -> _Best:
+        """The best of the pairs of hand path h and tether path w, by every look."""
+        x = shares()
+        tethers, wide = self._turns(ways, w, x)
+        hands = np.concatenate([places(_row(sets, int(row)), x) for row in h])
+        rods, (starts, axes, radii) = rods_of(self.room.shape), self.beside.arrays()
+        gaps = least_gaps(hands, tethers, wide, rods, (starts, axes, radii))
+        ends = least_gaps(
+            hands[0, ::LAST], tethers[0, ::LAST], wide[0, ::LAST], rods,
+            (starts[:, ::LAST], axes[:, ::LAST], radii),
+        )  # fmt: skip
+        needed = min(CLEAN, float(ends) - ROUND)  # no link is clearer than its ends
+        short, hard = _scores(gaps, needed, far, harsh)
+        k = int(_order(short, hard)[0])
+        law = _law(_row(sets, int(h[k])), ways, int(w[k]), self.beats, self.first, self.last)
+        return _Best(
+            score=(0.0, float(short[k]), float(hard[k])),
+            found=Found(law, kept=True, gap=float(gaps[k]), needed=needed),
+        )
+
+
+def _scores(gaps: Floats, needed: float, far: Floats, harsh: Floats) -> tuple[Floats, Floats]:
+    """What each pair lacks [m], and how harsh it is, too near counting as harsh."""
+    short = np.round(np.maximum(needed - gaps, 0.0) + far, 3)
+    return np.asarray(short), np.asarray(harsh + CROWDED * np.maximum(CLEAR - gaps, 0.0))
+
+
+def _order(short: Floats, hard: Floats) -> Ints:
+    """Pairs from the best on."""
+    return np.asarray(np.lexsort((hard, short)), dtype=np.int64)
+
+
+def hand_at(paths: Piecewise, beats: float, x: Floats) -> tuple[Floats, Floats, Floats]:
+    """The first of some paths and its derivatives by beats, at shares of its beats.
+
+    Parameters
+    ----------
+    paths : Piecewise
+    beats : float
+    x : ndarray, shape (k,) [1]
+
+    Returns
+    -------
+    value, rate, acceleration : ndarray, shape (k, m) [m, m/beat, m/beat², body frame, or rad and so on]
+
+    Notes
+    -----
+    Source: powers of each piece's own share. Exact to rounding.
+    """
+    knots = np.array(paths.knots) / PARTS
+    index = np.clip(np.searchsorted(knots, x, side="right") - 1, 0, len(knots) - 2)
+    parts = np.empty((3, len(x), paths.pieces.shape[-1]))
+    for k in np.unique(index):
+        chosen = index == k
+        width = knots[k + 1] - knots[k]
+        found = polynomial(paths.pieces[0, k], (x[chosen] - knots[k]) / width)
+        for order in range(3):
+            parts[order, chosen] = found[order] / (beats * width) ** order
+    return parts[0], parts[1], parts[2]
+
+
+def _law(
+    hand: Piecewise, ways: _Ways, row: int, beats: float, first: Motion, last: Motion
+) -> LinkLaw:
+    frame, angles = ways.frames[row], _row([ways.angles], row)
+    tilt = _tilts(frame, places(angles, np.array([0.0, 1.0]))[0], first, last)
+    return LinkLaw(beats=beats, hand=hand, frame=frame, angles=angles, tilt=tilt)
+
+
+def _row(sets: list[Piecewise], row: int) -> Piecewise:
+    """One path of several stacks, counted through."""
+    for paths in sets:
+        if row < len(paths.pieces):
+            return Piecewise(paths.knots, paths.pieces[row : row + 1])
+        row -= len(paths.pieces)
+    raise ValueError("there is no such path")
+
+
+def _rows(motion: Motion, count: int) -> Motion:
+    """One state as so many rows."""
+    return Motion(
+        **{
+            each.name: np.repeat(getattr(motion, each.name)[None], count, 0)
+            for each in fields(motion)
+        }
+    )
+
+
+def _planes(
+    frame: Floats, turns: Floats, tilt: tuple[float, float], x: Floats, tether: Floats
+) -> Floats:
+    """Planes of one tether path with its azimuth and elevation (k, 2), shape (k, 3) [1, body frame]."""
+    up = _up(turns) @ frame
+    turn = tilt[0] + (tilt[1] - tilt[0]) * smooth_step(x)[0]
+    return np.asarray(np.cos(turn)[:, None] * up + np.sin(turn)[:, None] * np.cross(tether, up))
+
+
+def _up(turns: Floats) -> Floats:
+    """What lies across a tether towards the pole, in the frame's own axes."""
+    alpha, psi = turns[..., 0], turns[..., 1]
+    return np.stack(
+        (-np.sin(psi) * np.cos(alpha), -np.sin(psi) * np.sin(alpha), np.cos(psi)), axis=-1
+    )
+
+
+def _tilts(frame: Floats, turns: Floats, first: Motion, last: Motion) -> tuple[float, float]:
+    """Tilt of the plane about the tether at both ends, the shorter way round [rad].
+
+    `turns`: azimuth and elevation, (k, 2), the first and the last at the ends.
+    """
+    tilts = []
+    for turn, state in ((turns[0], first), (turns[-1], last)):
+        up, plane = _up(turn) @ frame, state.plane
+        tilts.append(float(np.arctan2(plane @ np.cross(state.tether, up), plane @ up)))
+    return tilts[0], tilts[0] + (tilts[1] - tilts[0] + np.pi) % (2 * np.pi) - np.pi

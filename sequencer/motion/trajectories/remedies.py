@@ -1,0 +1,259 @@
+"""Ways out of a join that fails, each one verified by computing the join again, ranked by beats lost.
+
+For a join that is the wrong way round: a second cycle of the block before, a start at an out, the
+neighbouring even lobe number, a stall to reverse (a short link), the next block the other way round.
+Otherwise: a shift of the next block, or a link.
+Source: docs/motion.md, section 5.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from math import isfinite
+from typing import Any
+
+import numpy as np
+
+from sequencer.geometry.bodies import Side
+from sequencer.motion.laws.law import Law
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.patterns.law_kinds import reversed_way
+from sequencer.motion.patterns.library import Pattern, find
+from sequencer.motion.trajectories.joining import (
+    Tolerances,
+    Verdict,
+    gap_between,
+    judge,
+    shifts_of,
+    shortest_link,
+)
+from sequencer.motion.trajectories.link_limits import LinkLimits, Room
+
+Builder = Callable[[Mapping[str, Any], float], Law]  # parameters and cycle → the hand's law
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Danced:
+    """One hand's part of a block, and how to build it with other parameters."""
+
+    name: str  # of the pattern
+    parameters: Mapping[str, Any]
+    cycle: float  # [beats] of one hand cycle
+    beats: float  # how long the block is
+    build: Builder
+    side: Side = "right"  # whose part of the pattern it is
+    book: Mapping[str, Pattern] | None = None
+
+    @property
+    def law(self) -> Law:
+        """As the show has it."""
+        return self.build(self.parameters, self.cycle)
+
+    def end(self, parameters: Mapping[str, Any] | None = None, extra: float = 0.0) -> Motion:
+        """State at its end, with other parameters or so many beats later."""
+        law = self.build(self.parameters if parameters is None else parameters, self.cycle)
+        return law.at(np.array(self.beats + extra))
+
+    def start(self, parameters: Mapping[str, Any] | None = None) -> Motion:
+        """State at its start."""
+        law = self.build(self.parameters if parameters is None else parameters, self.cycle)
+        return law.at(np.zeros(()))
+
+    @property
+    def values(self) -> dict[str, Any]:
+        """All values of its law."""
+        return find(self.name, self.book).values(self.parameters, self.side)
+
+    @property
+    def kind(self) -> str:
+        """Name of its kind of law."""
+        return find(self.name, self.book).hand(self.side).kind.name
+
+    def open(self, parameter: str) -> bool:
+        """Whether the pattern leaves a parameter open."""
+        return any(p.name == parameter for p in find(self.name, self.book).parameters)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Remedy:
+    """A way out, verified."""
+
+    words: str
+    beats_lost: float
+    change: str  # "extend", "before", "after", "both", "shift" or "link": what has to be edited
+    values: Mapping[str, Any]  # parameters to set, or beats
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Boundary:
+    """Two parts of one hand that follow each other, and what was danced before them."""
+
+    before: Danced
+    after: Danced
+    room: Room
+    earlier: Motion | None = None  # end of the block before `before`, where it follows directly
+    tolerances: Tolerances = field(default_factory=Tolerances)
+    limits: LinkLimits = field(default_factory=LinkLimits)
+
+    def verdict(self) -> Verdict:
+        """Of the boundary as the show has it."""
+        return judge(
+            self.before.end(), self.after.law, room=self.room, tolerances=self.tolerances,
+            limits=self.limits,
+        )  # fmt: skip
+
+    def joins(self, first: Motion, last: Motion) -> bool:
+        """Whether two states join."""
+        return bool(gap_between(first, last, self.room.length).within(self.tolerances))
+
+    def starts(self, parameters: Mapping[str, Any]) -> bool:
+        """Whether `before` still joins what came earlier, with other parameters."""
+        return self.earlier is None or self.joins(self.earlier, self.before.start(parameters))
+
+
+def remedies_for(boundary: Boundary, verdict: Verdict | None = None) -> list[Remedy]:
+    """Verified ways out of a boundary that does not join, fewest beats lost first.
+
+    Parameters
+    ----------
+    boundary : Boundary
+    verdict : Verdict, optional
+        Of the boundary, where it is known already.
+
+    Returns
+    -------
+    remedies : list of Remedy
+        Empty where it joins, or where nothing was found.
+    """
+    known = verdict or boundary.verdict()
+    if known.kind == "joins":
+        return []
+    found: list[Remedy | None] = []
+    if known.kind == "wrong way round":
+        found += [
+            _second_cycle(boundary),
+            _start_at_out(boundary),
+            *_even_neighbours(boundary),
+            _other_way(boundary),
+            _shift(boundary),
+        ]
+    else:
+        found += [_shift(boundary), _second_cycle(boundary), _other_way(boundary)]
+    found.append(_link(boundary, stall=known.kind == "wrong way round"))
+    return sorted((r for r in found if r is not None), key=lambda remedy: remedy.beats_lost)
+
+
+def _second_cycle(boundary: Boundary) -> Remedy | None:
+    before = boundary.before
+    if not boundary.joins(before.end(extra=before.cycle), boundary.after.start()):
+        return None
+    return Remedy(
+        words=f"dance {before.name} for a second cycle ({before.cycle:g} beats more)",
+        beats_lost=before.cycle,
+        change="extend",
+        values={"beats": before.beats + before.cycle},
+    )
+
+
+def _start_at_out(boundary: Boundary) -> Remedy | None:
+    before, after = boundary.before, boundary.after
+    if before.kind != "toroid" or not before.open("begin") or before.values["begin"] == "out":
+        return None
+    changed = {**before.parameters, "begin": "out"}
+    if not boundary.starts(changed):
+        return None
+    end = before.end(changed)
+    if boundary.joins(end, after.start()):
+        return Remedy(
+            words=f"start {before.name} at an out (begin: out)",
+            beats_lost=0.0, change="before", values={"begin": "out"},
+        )  # fmt: skip
+    if after.kind == "toroid" and after.open("begin"):
+        follows = {**after.parameters, "begin": "out"}
+        if boundary.joins(end, after.start(follows)):
+            return Remedy(
+                words=f"start both {before.name} and the {after.name} after it at an out "
+                "(begin: out)",
+                beats_lost=0.0, change="both", values={"begin": "out"},
+            )  # fmt: skip
+    return None
+
+
+def _even_neighbours(boundary: Boundary) -> list[Remedy]:
+    before = boundary.before
+    if before.kind != "toroid" or not before.open("lobes") or before.values["lobes"] % 2 == 0:
+        return []
+    found = []
+    odd = int(before.values["lobes"])
+    for lobes in (odd + 1, odd - 1):
+        for cycle in (before.cycle, before.cycle * lobes / odd):  # same length, else same pace
+            beats = before.beats * cycle / before.cycle
+            if _fits(boundary, {**before.parameters, "lobes": lobes}, cycle, beats):
+                found.append(
+                    Remedy(
+                        words=f"dance {before.name} with {lobes} lobes, {cycle:g} beats a cycle "
+                        f"({beats:g} beats in all)",
+                        beats_lost=abs(beats - before.beats),
+                        change="before",
+                        values={"lobes": lobes, "cycle": cycle, "beats": beats},
+                    )
+                )
+                break
+    return found
+
+
+def _fits(boundary: Boundary, parameters: Mapping[str, Any], cycle: float, beats: float) -> bool:
+    try:
+        law = boundary.before.build(parameters, cycle)
+    except ValueError:  # fewer lobes than there are in such a bend
+        return False
+    if boundary.earlier is not None and not boundary.joins(boundary.earlier, law.at(np.zeros(()))):
+        return False
+    return boundary.joins(law.at(np.array(beats)), boundary.after.start())
+
+
+def _other_way(boundary: Boundary) -> Remedy | None:
+    after = boundary.after
+    changed: dict[str, Any]
+    if after.kind == "toroid" and after.open("start"):
+        value = -int(after.values["start"])
+        changed = {"start": value}
+        words = f"start {after.name} with the other sense (start: {value})"
+    else:
+        name = next((name for name in ("turn", "way") if after.open(name)), None)
+        if name is None:
+            return None
+        changed = {name: reversed_way({name: after.values[name]})[name]}
+        words = f"dance {after.name} the other way round ({name}: {changed[name]})"
+    if not boundary.joins(boundary.before.end(), after.start({**after.parameters, **changed})):
+        return None
+    return Remedy(words=words, beats_lost=0.0, change="after", values=changed)
+
+
+def _shift(boundary: Boundary) -> Remedy | None:
+    law = boundary.after.law
+    shifts = shifts_of(law)
+    fits = gap_between(boundary.before.end(), law.at(shifts), boundary.room.length).within(
+        boundary.tolerances
+    )
+    if not np.any(fits):
+        return None
+    shift = float(shifts[np.argmax(fits)])
+    if shift == 0.0:
+        return None
+    return Remedy(
+        words=f"start {boundary.after.name} {shift:g} beats into the pattern (shift: {shift:g} more)",
+        beats_lost=0.0, change="shift", values={"shift": shift},
+    )  # fmt: skip
+
+
+def _link(boundary: Boundary, *, stall: bool) -> Remedy | None:
+    beats, _ = shortest_link(
+        boundary.before.end(), boundary.after.start(), room=boundary.room, limits=boundary.limits,
+    )  # fmt: skip
+    if not isfinite(beats):
+        return None
+    what = "stall to reverse: a link" if stall else "put a link"
+    return Remedy(
+        words=f"{what} of {beats:g} {'beat' if beats == 1 else 'beats'} before {boundary.after.name}",
+        beats_lost=beats, change="link", values={"beats": beats},
+    )  # fmt: skip

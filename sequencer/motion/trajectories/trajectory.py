@@ -1,0 +1,365 @@
+"""One prop's whole show: laws one after the other, blended where they meet.
+
+At a boundary b the two laws are blended over [b − w, b + w], w ≤ ¼ beat: with σ the minimum-jerk step,
+h = (1 − σ)·h₁ + σ·h₂ and d the unit vector along m = (1 − σ)·d₁ + σ·d₂, which is twice continuously
+differentiable. Where the tethers come so far apart that m could vanish (or one of the laws is a
+link), the blend is a bridge of links.py from the state at b − w to the state at b + w instead. Laws
+that meet exactly are not blended. Frame: body frame [m], rates per beat.
+Source: docs/motion.md, section 5.
+"""
+
+from dataclasses import dataclass, field
+from functools import cached_property
+from itertools import pairwise
+from typing import Literal, NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.motion.laws.law import Bounds, Law
+from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.trajectories.link_limits import Room
+from sequencer.motion.trajectories.links import LinkLaw, link
+
+SpanKind = Literal["block", "link", "rest"]
+
+HALF_WIDTH = 0.25  # [beats] of a blend
+SAME = 1e-9  # states closer than this meet
+WIDEST = np.cos(np.radians(75.0))  # beyond, a blend of two tethers is left to a bridge
+PARTS = 16  # parts of a blend that are bounded by themselves
+TOUCH = 1e-6  # [beats]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Span:
+    """A law in its place on the show's count."""
+
+    start: float  # [show beats]
+    end: float  # [show beats]
+    law: Law
+    origin: float  # [show beats] where the law's own beat is 0
+    kind: SpanKind
+    label: str
+
+    def __post_init__(self) -> None:
+        if not self.end > self.start:
+            raise ValueError(f"a span must end after it starts, got {self.start} … {self.end}")
+
+    def at(self, beats: Floats) -> Motion:
+        """State of its law at show beats, shape (...)."""
+        return self.law.at(np.asarray(beats, dtype=np.float64) - self.origin)
+
+
+class Blend(NamedTuple):
+    """What joins two spans about a boundary: nothing where `half` is 0, else a mix or a bridge."""
+
+    boundary: float  # [show beats]
+    half: float  # [beats]
+    bridge: LinkLaw | None
+
+
+@dataclass(frozen=True, eq=False)
+class Course:
+    """Spans that follow each other without a gap; outside them the first and the last law go on.
+
+    Parameters
+    ----------
+    spans : tuple of Span
+    room : Room, optional
+        Reach and body that bridges respect as far as can be.
+    """
+
+    spans: tuple[Span, ...]
+    room: Room | None = None  # for bridges between laws that cannot be mixed
+    blends: tuple[Blend, ...] = field(init=False)
+
+    def __post_init__(self) -> None:
+        if not self.spans:
+            raise ValueError("a course needs at least one span")
+        for before, after in pairwise(self.spans):
+            if abs(after.start - before.end) > TOUCH:
+                raise ValueError(f"spans must follow each other: {before.end} … {after.start}")
+        joined = tuple(_blend(before, after, self.room) for before, after in pairwise(self.spans))
+        object.__setattr__(self, "blends", joined)
+
+    def at(self, beats: Floats) -> Motion:
+        """State at show beats, shape (...), blends included.
+
+        Notes
+        -----
+        Twice continuously differentiable; exact to rounding.
+        """
+        beats = np.asarray(beats, dtype=np.float64)
+        row = beats.ravel()
+        edges = np.array([span.start for span in self.spans[1:]])
+        index = np.searchsorted(edges, row, side="right")
+        parts = np.empty((7, row.size, 3))
+        for k in np.unique(index):
+            chosen = index == k
+            parts[:, chosen] = _columns(self.spans[k].at(row[chosen]))
+        for k, blend in enumerate(self.blends):
+            if blend.half == 0.0:
+                continue
+            chosen = np.abs(row - blend.boundary) < blend.half
+            if np.any(chosen):
+                parts[:, chosen] = _columns(self._blended(k, row[chosen]))
+        return _motion(parts.reshape(7, *beats.shape, 3))
+
+    def pieces(self, start: float, end: float) -> tuple[tuple[float, float, Bounds], ...]:
+        """Proven bounds on contiguous pieces that cover [start, end], blends included."""
+        inner = self._pieces
+        first = min(start, inner[0][0])
+        last = max(end, inner[-1][1])
+        outer = [(first, inner[0][0], self.spans[0].law.bounds())] if first < inner[0][0] else []
+        after = [(inner[-1][1], last, self.spans[-1].law.bounds())] if last > inner[-1][1] else []
+        return tuple(
+            (max(low, start), min(high, end), bounds)
+            for low, high, bounds in (*outer, *inner, *after)
+            if high > start and low < end
+        )
+
+    @cached_property
+    def _pieces(self) -> tuple[tuple[float, float, Bounds], ...]:
+        """Pieces from the first span's start to the last one's end."""
+        pieces: list[tuple[float, float, Bounds]] = []
+        at = self.spans[0].start
+        for k, span in enumerate(self.spans):
+            last = k == len(self.spans) - 1
+            stop = span.end if last else span.end - self.blends[k].half
+            if stop > at + 1e-12:
+                pieces += _span_pieces(span, at, stop)
+                at = stop
+            if not last:
+                blended = self._blend_pieces(k)
+                pieces += blended
+                at = blended[-1][1] if blended else at
+        return tuple(pieces)
+
+    def _blended(self, k: int, beats: Floats) -> Motion:
+        blend = self.blends[k]
+        if blend.bridge is not None:
+            return blend.bridge.at(beats - (blend.boundary - blend.half))
+        first, last = self.spans[k].at(beats), self.spans[k + 1].at(beats)
+        width = 2 * blend.half
+        step, rate, curve = smooth_step((beats - blend.boundary + blend.half) / width)
+        s, s1, s2 = step[:, None], rate[:, None] / width, curve[:, None] / width**2
+
+        def mixed(a: Floats, b: Floats) -> Floats:
+            return np.asarray(a + s * (b - a))
+
+        gap, gap1 = last.hand - first.hand, last.hand_rate - first.hand_rate
+        apart, apart1 = last.tether - first.tether, last.tether_rate - first.tether_rate
+        jet = (
+            mixed(first.tether, last.tether),
+            mixed(first.tether_rate, last.tether_rate) + s1 * apart,
+            mixed(first.tether_acceleration, last.tether_acceleration)
+            + 2 * s1 * apart1
+            + s2 * apart,
+        )
+        tether, tether_rate, tether_acceleration = _normalised(*jet)
+        return Motion(
+            hand=mixed(first.hand, last.hand),
+            hand_rate=mixed(first.hand_rate, last.hand_rate) + s1 * gap,
+            hand_acceleration=mixed(first.hand_acceleration, last.hand_acceleration)
+            + 2 * s1 * gap1
+            + s2 * gap,
+            tether=tether,
+            tether_rate=tether_rate,
+            tether_acceleration=tether_acceleration,
+            plane=_plane_between(first.plane, last.plane, tether, step),
+        )
+
+    def _blend_pieces(self, k: int) -> list[tuple[float, float, Bounds]]:
+        blend = self.blends[k]
+        if blend.half == 0.0:
+            return []
+        start = blend.boundary - blend.half
+        if blend.bridge is not None:
+            return [(start + low, start + high, b) for low, high, b in blend.bridge.parts]
+        return _mix_pieces(self.spans[k], self.spans[k + 1], blend)
+
+
+def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, float, Bounds]]:
+    if not isinstance(span.law, LinkLaw):
+        return [(start, end, span.law.bounds())]
+    parts = [(span.origin + low, span.origin + high, b) for low, high, b in span.law.parts]
+    return [
+        (max(low, start), min(high, end), b) for low, high, b in parts if high > start and low < end
+    ]
+
+
+def _blend(before: Span, after: Span, room: Room | None) -> Blend:
+    boundary = before.end
+    first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
+    # A flat prop must not be turned over at once where only the planes differ.
+    compared = 7 if room is not None and room.flat else 6
+    if np.max(np.abs(_columns(first)[:compared] - _columns(last)[:compared])) < SAME:
+        return Blend(boundary, 0.0, None)
+    half = min(HALF_WIDTH, (before.end - before.start) / 2, (after.end - after.start) / 2)
+    if "link" not in (before.kind, after.kind) and _can_mix(before, after, boundary, half):
+        return Blend(boundary, half, None)
+    bridge = link(
+        before.at(np.array(boundary - half)), after.at(np.array(boundary + half)), 2 * half, room
+    )
+    return Blend(boundary, half, bridge)
+
+
+def _can_mix(before: Span, after: Span, boundary: float, half: float) -> bool:
+    """Whether the tethers stay within 75° of each other all through the blend, for certain."""
+    count = 129
+    beats: Floats = boundary + half * np.linspace(-1.0, 1.0, count).astype(np.float64)
+    cosine = np.sum(before.at(beats).tether * after.at(beats).tether, axis=-1)
+    slope = before.law.bounds().turn_rate + after.law.bounds().turn_rate
+    return bool(np.min(cosine) - slope * half / (count - 1) > WIDEST)
+
+
+def _mix_pieces(before: Span, after: Span, blend: Blend) -> list[tuple[float, float, Bounds]]:
+    """Bounds on parts of a mix, by Taylor's theorem about the middle of each part.
+
+    With r = |m|, d' and d'' follow from m' and m'': |d'| ≤ |m'|/r, across the tether
+    |d''| ≤ (|m''| + 2|r'||d'|)/r, along it |d'|²; and |r'| ≤ max|dᵢ'|·|Δ| + σ'·|Δ|²/2 with Δ = d₂ − d₁,
+    since dᵢ' is across dᵢ and d lies between d₁ and d₂.
+    """
+    width = 2 * blend.half
+    edges = blend.boundary - blend.half + np.linspace(0.0, width, PARTS + 1)
+    middle: Floats = (edges[:-1] + edges[1:]).astype(np.float64) / 2
+    delta = width / PARTS / 2
+    a, b = before.law.bounds(), after.law.bounds()
+    first, last = before.at(middle), after.at(middle)
+    s1, s2, s3 = STEP_RATE / width, STEP_ACCELERATION / width**2, STEP_JERK / width**3
+
+    def size(vectors: Floats) -> Floats:
+        return np.asarray(np.linalg.norm(vectors, axis=-1))
+
+    def local(rate: Floats, most: float, slope: float) -> Floats:
+        return np.asarray(np.minimum(most, size(rate) + slope * delta))
+
+    hand1 = np.maximum(
+        local(first.hand_rate, a.hand_speed, a.hand_acceleration),
+        local(last.hand_rate, b.hand_speed, b.hand_acceleration),
+    )
+    gap1 = size(last.hand_rate - first.hand_rate) + delta * (
+        a.hand_acceleration + b.hand_acceleration
+    )
+    gap = size(last.hand - first.hand) + delta * gap1
+    turn1 = np.maximum(
+        local(first.tether_rate, a.turn_rate, a.turn_acceleration),
+        local(last.tether_rate, b.turn_rate, b.turn_acceleration),
+    )
+    apart1 = size(last.tether_rate - first.tether_rate) + delta * (
+        a.turn_acceleration + b.turn_acceleration
+    )
+    apart = np.minimum(size(last.tether - first.tether) + delta * apart1, 2.0)
+    least = np.sqrt(np.maximum(1.0 - (apart / 2) ** 2, 0.25))  # |m|; _can_mix proved > cos 37.5°
+    m1 = turn1 + s1 * apart
+    m2 = max(a.turn_acceleration, b.turn_acceleration) + 2 * s1 * apart1 + s2 * apart
+    shrink = turn1 * apart + s1 * apart**2 / 2
+    d1 = m1 / least
+    d2 = np.hypot((m2 + 2 * shrink * d1) / least, d1**2)
+    hand2 = max(a.hand_acceleration, b.hand_acceleration) + 2 * s1 * gap1 + s2 * gap
+    gap2 = a.hand_acceleration + b.hand_acceleration
+    hand3 = max(a.hand_jerk, b.hand_jerk) + 3 * s1 * gap2 + 3 * s2 * gap1 + s3 * gap
+    frame = _frame_rates(blend, (first, last), (a.frame_rate, b.frame_rate), middle, delta, d1, s1)
+    speed = hand1 + s1 * gap
+    reach = max(a.hand_reach, b.hand_reach)
+    return [
+        (
+            float(edges[k]),
+            float(edges[k + 1]),
+            Bounds(
+                hand_speed=float(speed[k]),
+                hand_acceleration=float(hand2[k]),
+                turn_rate=float(d1[k]),
+                turn_acceleration=float(d2[k]),
+                hand_reach=reach,
+                hand_jerk=float(hand3[k]),
+                frame_rate=float(frame[k]),
+            ),
+        )
+        for k in range(PARTS)
+    ]
+
+
+def _frame_rates(
+    blend: Blend,
+    states: tuple[Motion, Motion],
+    own: tuple[float, float],
+    middle: Floats,
+    delta: float,
+    turn: Floats,
+    step_rate: float,
+) -> Floats:
+    """Bounds of how fast the frame of tether and plane turns on each part of a mix.
+
+    With p a law's plane and d the mixed tether, p laid across d is p − (p·d)d over its length
+    c = √(1 − (p·d)²); its rate is at most (2|p'| + 2|d'|)/c, and about d the frame turns with that and
+    with the rate of the angle from the first plane to the last. The angle is cut at half a turn: a part
+    in which it may come there proves nothing.
+    """
+    share = smooth_step((middle - blend.boundary + blend.half) / (2 * blend.half))[0][:, None]
+    first, last = states
+    mixed = first.tether + share * (last.tether - first.tether)
+    tether = mixed / np.linalg.norm(mixed, axis=-1, keepdims=True)
+    laid, rates = [], []
+    for state, rate in zip(states, own, strict=True):
+        lean = np.abs(np.sum(state.plane * tether, axis=-1)) + (rate + turn) * delta
+        across = np.sqrt(np.maximum(1.0 - lean**2, 0.0))
+        flat = state.plane - np.sum(state.plane * tether, axis=-1, keepdims=True) * tether
+        laid.append(flat / np.maximum(np.linalg.norm(flat, axis=-1, keepdims=True), 1e-9))
+        with np.errstate(divide="ignore"):
+            rates.append(np.where(across > 0.1, 2 * (rate + turn) / across, np.inf))
+    side = np.cross(tether, laid[0])
+    angle = np.arctan2(np.sum(side * laid[1], axis=-1), np.sum(laid[0] * laid[1], axis=-1))
+    both = rates[0] + rates[1]
+    widest = np.abs(angle) + both * delta
+    roll = rates[0] + both + np.minimum(widest, np.pi) * step_rate
+    return np.asarray(np.where(widest < np.pi, turn + roll, np.inf))
+
+
+def _normalised(m: Floats, m1: Floats, m2: Floats) -> tuple[Floats, Floats, Floats]:
+    size = np.linalg.norm(m, axis=-1, keepdims=True)
+    d = m / size
+    size1 = np.sum(d * m1, axis=-1, keepdims=True)
+    d1 = (m1 - size1 * d) / size
+    size2 = np.sum(d1 * m1 + d * m2, axis=-1, keepdims=True)
+    return d, d1, (m2 - 2 * size1 * d1 - size2 * d) / size
+
+
+def _plane_between(first: Floats, last: Floats, tether: Floats, step: Floats) -> Floats:
+    """The first plane, laid across the tether and turned about it towards the last one."""
+
+    def across(plane: Floats) -> Floats:
+        flat = plane - np.sum(plane * tether, axis=-1, keepdims=True) * tether
+        return np.asarray(flat / np.linalg.norm(flat, axis=-1, keepdims=True))
+
+    start, end = across(first), across(last)
+    side = np.cross(tether, start)
+    turn = np.arctan2(np.sum(side * end, axis=-1), np.sum(start * end, axis=-1)) * step
+    return np.asarray(np.cos(turn)[:, None] * start + np.sin(turn)[:, None] * side)
+
+
+def _columns(motion: Motion) -> Floats:
+    return np.stack(
+        (
+            motion.hand,
+            motion.hand_rate,
+            motion.hand_acceleration,
+            motion.tether,
+            motion.tether_rate,
+            motion.tether_acceleration,
+            motion.plane,
+        )
+    )
+
+
+def _motion(parts: Floats) -> Motion:
+    return Motion(
+        hand=parts[0],
+        hand_rate=parts[1],
+        hand_acceleration=parts[2],
+        tether=parts[3],
+        tether_rate=parts[4],
+        tether_acceleration=parts[5],
+        plane=parts[6],
+    )

@@ -1,0 +1,79 @@
+"""What is danced, as captions beside the song: WebVTT.
+
+A cue lasts from one change to the next and says who dances what; the bar.beat of its start is its name.
+Source: W3C, WebVTT: The Web Video Text Tracks Format, sections 4 and 6.
+"""
+
+from itertools import pairwise
+from pathlib import Path
+
+from sequencer.files import write_text
+from sequencer.staging.staged import Block, Staged
+
+
+def write_captions(path: Path, staged: Staged) -> None:
+    """Write the captions.
+
+    Raises
+    ------
+    InputError
+        If the folder cannot be written.
+    """
+    write_text(path, captions(staged))
+
+
+def captions(staged: Staged) -> str:
+    """The captions of a show; performers who dance the same share a line."""
+    edges = sorted(
+        {round(beat, 6) for block in staged.blocks for beat in (block.start, block.end)}
+        | {round(beat, 6) for span in staged.lit for beat in (span.start, span.end)}
+    )
+    lines = [
+        "WEBVTT",
+        "",
+        "NOTE",
+        _plain(f"{staged.show.title}, version {staged.show.version}"),
+        "",
+    ]
+    coming = list(reversed(staged.blocks))
+    now: list[Block] = []
+    for start, end in pairwise(edges):
+        while coming and coming[-1].start <= start + 1e-6:
+            now.append(coming.pop())
+        now = [block for block in now if block.end > start + 1e-6]
+        begin = max(staged.seconds(start), 0.0)
+        stop = min(staged.seconds(end), staged.song.duration)
+        if stop - begin < 0.001:
+            continue
+        said: dict[str, list[str]] = {}
+        for block in now:
+            said.setdefault(block.title, []).append(block.who)
+        lit = [span.who for span in staged.lit if span.start <= start + 1e-6 < span.end]
+        text = [
+            f"{'all' if len(who) == len(staged.show.names) > 1 else ', '.join(who)}: {title}"
+            for title, who in said.items()
+        ]
+        if lit:
+            text.append(
+                "lit: " + ("all" if len(lit) == len(staged.show.names) > 1 else ", ".join(lit))
+            )
+        if not text:
+            continue
+        lines += [staged.position(start), f"{timestamp(begin)} --> {timestamp(stop)}"]
+        lines += [_plain(line) for line in text]
+        lines.append("")
+    return "\n".join(lines)
+
+
+def timestamp(seconds: float) -> str:
+    """HH:MM:SS.mmm, rounded to the millisecond before it is cut into parts, so that it carries."""
+    ticks = round(seconds * 1000)
+    minutes, rest = divmod(ticks, 60_000)
+    hours, minutes = divmod(minutes, 60)
+    return f"{hours:02d}:{minutes:02d}:{rest // 1000:02d}.{rest % 1000:03d}"
+
+
+def _plain(text: str) -> str:
+    """Cue text without markup: what could be read as a tag, a reference or an arrow is escaped."""
+    one = " ".join(text.split())
+    return one.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")

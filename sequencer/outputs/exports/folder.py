@@ -1,0 +1,124 @@
+"""Everything that `rehearse` writes, into one folder."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+
+from sequencer.arrays import Floats
+from sequencer.errors import InputError, Place
+from sequencer.findings import Report
+from sequencer.outputs.exports.captions import write_captions
+from sequencer.outputs.exports.midi import write_midi
+from sequencer.outputs.exports.timetable import write_timetable
+from sequencer.outputs.rehearsal import write_page
+from sequencer.outputs.rehearsal.sound import Sound, embedded, linked, silent
+from sequencer.outputs.sound.counts import Mix, write_count_track
+from sequencer.outputs.sound.recording import read_recording
+from sequencer.staging.staged import Staged
+
+PARTS = ("page", "counts", "midi", "captions", "timetable")
+CARRIED = ("embed", "link", "none")
+DEFAULT_RATE = 44_100  # [Hz] of a count track without a song
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wanted:
+    """What is to be written, and how."""
+
+    parts: tuple[str, ...] = PARTS
+    audio: str = "embed"  # one of CARRIED: how the page carries the song
+    speeds: tuple[float, ...] = (1.0,)  # one count track each
+    mix: Mix = field(default_factory=Mix)
+
+    def __post_init__(self) -> None:
+        if not set(self.parts) <= set(PARTS):
+            raise ValueError(f"parts must be among {', '.join(PARTS)}, got {self.parts!r}")
+        if self.audio not in CARRIED:
+            raise ValueError(f"audio must be one of {', '.join(CARRIED)}, got {self.audio!r}")
+
+
+def write_exports(
+    staged: Staged,
+    report: Report,
+    track: Path | None,
+    folder: Path,
+    wanted: Wanted,
+    *,
+    progress: Callable[[str, float], None] | None = None,
+) -> list[Path]:
+    """Write page, count tracks and tables.
+
+    Parameters
+    ----------
+    staged : Staged
+    report : Report
+        What the checks said; the page shows it.
+    track : Path or None
+        The song; None or a missing file makes a silent page and click-only tracks.
+    folder : Path
+        Made if missing.
+    wanted : Wanted
+    progress : callable, optional
+
+    Returns
+    -------
+    written : list of Path
+
+    Raises
+    ------
+    InputError
+        If the song cannot be read, a name in `wanted.mix.who` is not in the cast, or the folder
+        cannot be written.
+    """
+    unknown = [name for name in wanted.mix.who if name not in staged.show.names]
+    if unknown:
+        raise InputError(
+            "unknown-performer",
+            Place("--for"),
+            f"there is no {unknown[0]!r} in the cast",
+            f"write one of {', '.join(staged.show.names)}",
+        )
+    say = progress or (lambda _subject, _share: None)
+    there = track if track is not None and track.is_file() else None
+    samples: Floats | None = None
+    rate = DEFAULT_RATE
+    if there is not None and ("counts" in wanted.parts or wanted.audio == "embed"):
+        say("reading the song", 0.0)
+        samples, rate = read_recording(there)
+    written: list[Path] = []
+    if "page" in wanted.parts:
+        say("drawing the page", 0.1)
+        path = folder / "rehearsal.html"
+        write_page(path, staged, report, _carried(there, samples, rate, path, wanted.audio))
+        written.append(path)
+    for speed in wanted.speeds if "counts" in wanted.parts else ():
+        say(f"mixing the count track at {speed:.0%}", 0.5)
+        path = folder / ("counts.wav" if speed == 1.0 else f"counts-{100 * speed:g}.wav")
+        write_count_track(path, staged, samples, rate, replace(wanted.mix, speed=speed))
+        written.append(path)
+    return written + _write_tables(staged, folder, wanted.parts)
+
+
+def _carried(track: Path | None, samples: Floats | None, rate: int, page: Path, how: str) -> Sound:
+    if track is None:
+        return silent("The song was not there: this page runs on a silent clock.")
+    if how == "none":
+        return silent("Made without the song: this page runs on a silent clock.")
+    if how == "link" or samples is None:
+        return linked(track, page)
+    return embedded(samples, rate)
+
+
+def _write_tables(staged: Staged, folder: Path, parts: tuple[str, ...]) -> list[Path]:
+    writers = (
+        ("midi", "cues.mid", write_midi),
+        ("captions", "captions.vtt", write_captions),
+        ("timetable", "timetable.csv", write_timetable),
+        ("timetable", "timetable.json", write_timetable),
+    )
+    written = []
+    for part, name, write in writers:
+        if part in parts:
+            write(folder / name, staged)
+            written.append(folder / name)
+    return written

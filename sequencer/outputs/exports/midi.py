@@ -1,0 +1,131 @@
+"""The show as a Standard MIDI File: tempo map, bars, sections and blocks for light and sound.
+
+Format 1. A quarter note is a beat of the show; time 0 of the file is time 0 of the track. What lies
+before the first beat is counted as bars of one quarter. Track 1 holds tempo, metre, and markers of bars
+and sections; then a track a performer with a cue point at every block, and lit and out as text.
+Source: Standard MIDI Files 1.0, MIDI Manufacturers Association (RP-001); text is written as UTF-8,
+which the standard neither names nor forbids.
+"""
+
+import math
+from pathlib import Path
+from typing import Any
+
+from sequencer.files import replacing
+from sequencer.outputs.words.block_words import block_words
+from sequencer.staging.staged import Staged
+
+TICKS = 960  # a quarter
+_SLOWEST = 2**24 - 1  # [µs] a quarter, the most that a tempo event can say
+
+
+def write_midi(path: Path, staged: Staged) -> None:
+    """Write the show as a Standard MIDI File.
+
+    Raises
+    ------
+    InputError
+        If the folder cannot be written.
+    ValueError
+        If two beats are more than 16.7 s apart, which no tempo event can say.
+    """
+    with replacing(path) as scratch:
+        midi_file(staged).save(scratch)
+
+
+def midi_file(staged: Staged) -> Any:
+    """The show as a mido.MidiFile.
+
+    Raises
+    ------
+    ValueError
+        If two beats are more than 16.7 s apart, which no tempo event can say.
+
+    Notes
+    -----
+    Tempo events are whole microseconds; what is cut off is carried to the next beat, so that no beat
+    lies more than half a microsecond off, however long the song.
+    """
+    import mido
+
+    file = mido.MidiFile(type=1, ticks_per_beat=TICKS, charset="utf-8")
+    lead, tempos = _tempos(staged)
+    shift = lead - staged.tempo.first  # quarters before beat 0
+
+    def tick(beat: float) -> int:
+        return max(0, round((beat + shift) * TICKS))
+
+    def meta(kind: str, at: int, **values: Any) -> tuple[int, Any]:
+        return at, mido.MetaMessage(kind, **values)
+
+    end = tick(float(staged.tempo.beats_from_seconds(staged.song.duration)))
+    count = [meta("track_name", 0, name=staged.show.title)]
+    count += [meta("set_tempo", i * TICKS, tempo=tempo) for i, tempo in tempos]
+    count += [
+        meta("time_signature", at * TICKS, numerator=beats, denominator=4)
+        for at, beats in _metres(staged, lead)
+    ]
+    for section, name in zip(staged.song.sections, staged.song.section_names(), strict=True):
+        beat = float(staged.tempo.beats_from_seconds(section.start))
+        count.append(meta("marker", tick(beat), text=f"section {name}"))
+    bar = 1
+    while tick(staged.tempo.bar_start(bar)) <= end:
+        count.append(meta("marker", tick(staged.tempo.bar_start(bar)), text=f"bar {bar}"))
+        bar += 1
+    file.tracks.append(_track(mido, count, end))
+    dancers = {dancer.name: dancer for dancer in staged.dancers}
+    for name in staged.show.names:
+        events = [meta("track_name", 0, name=name)]
+        for block in staged.blocks_of(name):
+            title, *lines = block_words(block, dancers.get(name))
+            text = f"{title}: {'; '.join(lines)}" if lines else title
+            events.append(meta("cue_marker", tick(block.start), text=text))
+        for span in staged.lit_of(name):
+            events.append(meta("text", tick(span.start), text="lit"))
+            events.append(meta("text", tick(span.end), text="out"))
+        file.tracks.append(_track(mido, events, end))
+    return file
+
+
+def _track(mido: Any, events: list[tuple[int, Any]], end: int) -> Any:
+    track = mido.MidiTrack()
+    now = 0
+    for at, message in sorted(events, key=lambda event: event[0]):
+        track.append(message.copy(time=at - now))
+        now = at
+    track.append(mido.MetaMessage("end_of_track", time=max(0, end - now)))
+    return track
+
+
+def _tempos(staged: Staged) -> tuple[int, list[tuple[int, int]]]:
+    """Quarters before the first beat, and (quarter, microseconds) of every tempo event."""
+    times = [float(time) for time in staged.tempo.times]
+    first = times[0]
+    lead = max(1, round(first / (times[1] - first))) if first > 0 else 0
+    edges = [first * i / lead for i in range(lead)] + times
+    out: list[tuple[int, int]] = []
+    written = 0  # [µs]
+    for quarter, after in enumerate(edges[1:]):
+        tempo = round(1e6 * after) - written
+        written += tempo
+        if not 0 < tempo <= _SLOWEST:
+            raise ValueError(
+                f"two beats lie {tempo / 1e6:.1f} s apart; a MIDI file can say at most 16.7 s"
+            )
+        if not out or out[-1][1] != tempo:
+            out.append((quarter, tempo))
+    return lead, out
+
+
+def _metres(staged: Staged, lead: int) -> list[tuple[int, int]]:
+    """(quarter, beats a bar) wherever the length of the bar changes."""
+    tempo = staged.tempo
+    out = [(0, 1)] if lead else []
+    if tempo.first < 0:
+        out.append((lead, -tempo.first))
+    last = math.ceil(float(tempo.beats_from_seconds(staged.song.duration)))
+    bar = 1
+    while tempo.bar_start(bar) < last:
+        out.append((lead - tempo.first + tempo.bar_start(bar), tempo.bar_length(bar)))
+        bar += 1
+    return [each for i, each in enumerate(out) if i == 0 or out[i - 1][1] != each[1]]

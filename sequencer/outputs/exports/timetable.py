@@ -1,0 +1,95 @@
+"""The timeline as a table: what begins and ends when, in seconds and bar.beat, as CSV and JSON."""
+
+import csv
+import io
+import json
+from pathlib import Path
+from typing import Any
+
+from sequencer.files import write_text
+from sequencer.outputs.words.block_words import block_words
+from sequencer.staging.staged import Staged
+
+COLUMNS = ("start", "end", "from", "until", "kind", "who", "what", "how", "section")
+
+
+def timetable(staged: Staged) -> list[dict[str, Any]]:
+    """Rows by start: sections, formations, blocks, links and burns.
+
+    Returns
+    -------
+    rows : list of dict
+        `start` and `end` in seconds of the track, `from` and `until` as bar.beat.
+    """
+    rows = []
+
+    def add(start: float, end: float, kind: str, who: str, what: str, how: str) -> None:
+        rows.append(
+            {
+                "start": round(staged.seconds(start), 4),
+                "end": round(staged.seconds(end), 4),
+                "from": staged.position(start),
+                "until": staged.position(end),
+                "kind": kind,
+                "who": who,
+                "what": what,
+                "how": how,
+                "section": staged.section_at(start),
+            }
+        )
+
+    beats = staged.tempo.beats_from_seconds
+    for section, name in zip(staged.song.sections, staged.song.section_names(), strict=True):
+        add(float(beats(section.start)), float(beats(section.end)), "section", "", name, "")
+    for standing in staged.standings:
+        walk = standing.start - standing.walk
+        how = f"walk of {walk:g} beats" if walk > 0 else ""
+        add(standing.walk, standing.end, "formation", "all", standing.formation, how)
+    dancers = {dancer.name: dancer for dancer in staged.dancers}
+    for block in staged.blocks:
+        title, *lines = block_words(block, dancers.get(block.who))
+        kind = "link" if block.link else "block"
+        add(block.start, block.end, kind, block.who, title, "; ".join(lines))
+    for span in staged.lit:
+        add(span.start, span.end, "lit", span.who, "lit", "")
+    order = {name: i for i, name in enumerate(staged.show.names)}
+    rows.sort(key=lambda row: (row["start"], row["kind"], order.get(str(row["who"]), -1)))
+    return rows
+
+
+def timetable_csv(staged: Staged) -> str:
+    """The table as CSV with a header; a text that a spreadsheet would run is kept from it by a quote."""
+    out = io.StringIO()
+    writer = csv.DictWriter(out, COLUMNS, lineterminator="\n")
+    writer.writeheader()
+    for row in timetable(staged):
+        words = {key: _inert(row[key]) for key in ("who", "what", "how", "section")}
+        writer.writerow(row | words)
+    return out.getvalue()
+
+
+def timetable_json(staged: Staged) -> str:
+    """The table as JSON, with the show's title and the length of the song."""
+    whole = {
+        "show": staged.show.title,
+        "version": staged.show.version,
+        "duration": staged.song.duration,
+        "rows": timetable(staged),
+    }
+    return json.dumps(whole, ensure_ascii=False, indent=1, allow_nan=False) + "\n"
+
+
+def write_timetable(path: Path, staged: Staged) -> None:
+    """Write the table, as CSV or JSON by the file's ending.
+
+    Raises
+    ------
+    InputError
+        If the folder cannot be written.
+    """
+    as_json = path.suffix.lower() == ".json"
+    write_text(path, timetable_json(staged) if as_json else timetable_csv(staged))
+
+
+def _inert(text: str) -> str:
+    return "'" + text if text[:1] in {"=", "+", "-", "@", "\t", "\r"} else text

@@ -1,0 +1,140 @@
+"""Positions over time as CSV, for other tools.
+
+Stage frame [m] for a show (X to the audience's right, Y upstage, Z up), body frame [m] for one pattern (x to
+the performer's right, y forward, z up). `sense` is the unit vector of the prop's plane and direction by the
+right-hand rule, as the law means it. One row an instant, performer and side; `lit` is 1 or 0. `head` is the
+wick farthest along the prop; where a show holds props with more wicks, head2_x, head2_y, head2_z and so on
+follow, empty for those that have fewer.
+"""
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.geometry.bodies import SIDES, Side
+from sequencer.motion.patterns.library import Pattern
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.staging.staged import Staged
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+COLUMNS = (
+    "seconds", "beat", "performer", "side", "hand_x", "hand_y", "hand_z",
+    "head_x", "head_y", "head_z", "sense_x", "sense_y", "sense_z", "lit",
+)  # fmt: skip
+DECIMALS = 7  # a tenth of a micrometre: rounding never shows in anything computed from the file
+
+
+def trace_csv(staged: Staged, *, rate: float) -> str:
+    """A show's hands and props over the whole track.
+
+    Parameters
+    ----------
+    staged : Staged
+    rate : float
+        Instants a second, from second 0 to the end of the track.
+
+    Raises
+    ------
+    ValueError
+        If the rate is not positive.
+    """
+    if not rate > 0:
+        raise ValueError(f"rate must be positive, got {rate!r}")
+    seconds = np.arange(int(staged.song.duration * rate) + 1, dtype=np.float64) / rate
+    beats = staged.tempo.beats_from_seconds(seconds)
+    frames = [
+        _hand(dancer, side, seconds, beats)
+        for dancer in staged.dancers
+        for side in SIDES
+        if side in dancer.props
+    ]
+    return _csv(frames, len(seconds))
+
+
+def pattern_csv(
+    name: str,
+    parameters: Mapping[str, object],
+    *,
+    beats: float | None,
+    per_beat: int,
+    tempo: float,
+    book: Mapping[str, Pattern] | None = None,
+) -> str:
+    """One pattern of the right hand in the body frame, its own beat 0 first and both ends included.
+
+    Parameters
+    ----------
+    name : str
+        Of the pattern.
+    parameters : mapping
+        What is set; `beats` among them is the length of one hand cycle.
+    beats : float, optional
+        How much of it; one hand cycle if not given.
+    per_beat : int
+        Rows a beat.
+    tempo : float
+        Beats a minute, for the seconds.
+    book : mapping, optional
+        Patterns to look in, instead of the built-in ones.
+
+    Raises
+    ------
+    ValueError
+        If the pattern or a parameter is not known, or out of range.
+    """
+    from sequencer.motion.patterns.samples import pattern_rows
+
+    rows = pattern_rows(name, parameters, beats=beats, per_beat=per_beat, tempo=tempo, book=book)
+    vectors = (rows[:, 2:5], rows[:, 5:8], rows[:, 8:11])
+    frame = _frame(rows[:, 0], rows[:, 1], "", "right", vectors)
+    return _csv([frame.assign(lit=0)], len(rows))
+
+
+def _hand(dancer: Dancer, side: Side, seconds: Floats, beats: Floats) -> "pd.DataFrame":
+    points, _ = dancer.stage_points(beats)
+    motion = dancer.courses[side].at(beats)
+    facing = dancer.floor.at(beats).facing
+    cos, sin = -np.cos(facing), -np.sin(facing)  # half a turn on: body y is −Y at facing 0
+    x, y, z = np.moveaxis(motion.plane, -1, 0)
+    sense = np.stack([cos * x - sin * y, sin * x + cos * y, z], axis=-1)
+    hand = points[3 if side == "left" else 6]
+    wicks = dancer.wick_places(beats)[side]
+    frame = _frame(seconds, beats, dancer.name, side, (hand, wicks[0], sense))
+    more = {
+        f"head{k}_{axis}": np.round(wick[:, i], DECIMALS) + 0.0
+        for k, wick in enumerate(wicks[1:], start=2)
+        for i, axis in enumerate("xyz")
+    }
+    return frame.assign(lit=dancer.is_lit(beats).astype(int), **more)
+
+
+def _frame(
+    seconds: Floats, beats: Floats, performer: str, side: Side, vectors: tuple[Floats, ...]
+) -> "pd.DataFrame":
+    import pandas as pd
+
+    table = np.column_stack([seconds, beats, *vectors])
+    names = [name for name in COLUMNS if name not in {"performer", "side", "lit"}]
+    frame = pd.DataFrame(np.round(table, DECIMALS) + 0.0, columns=names)  # + 0.0: no −0
+    return frame.assign(performer=performer, side=side)
+
+
+def _csv(frames: "list[pd.DataFrame]", instants: int) -> str:
+    """All hands of one instant together, then the next instant."""
+    import pandas as pd
+
+    whole = pd.concat(frames, keys=range(len(frames)), names=["hand", "instant"])
+    if instants:
+        whole = whole.sort_index(level=["instant", "hand"])
+    most = max((len(frame.columns) for frame in frames), default=len(COLUMNS))
+    columns = next((list(f.columns) for f in frames if len(f.columns) == most), list(COLUMNS))
+    columns = [*COLUMNS, *(name for name in columns if name not in COLUMNS)]
+    return str(
+        whole.to_csv(
+            columns=columns, index=False, float_format=f"%.{DECIMALS}f", lineterminator="\n"
+        )
+    )

@@ -1,0 +1,1 @@
+"""What is printed of one pattern: cards, drawings, build steps, joins."""

@@ -1,0 +1,312 @@
+"""The contact sheet: every pattern drawn in small, a row a pattern, as bodies of different size dance it.
+
+Both hands, from where the pattern shows best: flat ones straight on (wall plane from behind, wheel plane
+from the side, floor plane from above), toroids along the axis of the hand's circle, so that their lobes can
+be counted, nearer parts thicker; all others obliquely. The right hand's trail is solid, the left
+one's hollow, so that they are told apart in grey print. One scale in a row. A4; body frame [m].
+"""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import groupby, pairwise
+from textwrap import fill
+
+import numpy as np
+from matplotlib.axes import Axes
+from matplotlib.figure import Figure
+from matplotlib.lines import Line2D
+
+from sequencer.arrays import Floats
+from sequencer.geometry.bodies import Body
+from sequencer.geometry.posture import PosedBody
+from sequencer.motion.patterns.blocks import Direction, Timing
+from sequencer.motion.patterns.library import Pattern
+from sequencer.motion.props.prop import PropKind
+from sequencer.outputs.patterns.fit_words import (
+    cycle_words,
+    number_words,
+    prop_words,
+    short,
+    verdict,
+)
+from sequencer.outputs.patterns.one_pattern import TEMPO, OnePattern, one_pattern
+from sequencer.outputs.patterns.pattern_drawing import (
+    HAND,
+    INK,
+    VIEWS,
+    Drawn,
+    View,
+    draw_arm,
+    draw_body,
+    draw_prop,
+    draw_start,
+    draw_trail,
+    drawn,
+    outline,
+)
+
+BODIES = tuple(Body(stature=stature) for stature in (1.50, 1.70, 1.95))
+COLUMNS, ROWS = 3, 6
+WIDE, TALL = 8.27, 11.69  # [in] A4
+LEFT, NAMES, TOP, BOTTOM = 0.05, 0.16, 0.915, 0.055  # [share of the page]
+COLOURS = {"right": "#1f4e8c", "left": "#b35806"}  # blue and brown: apart for colour-blind eyes
+NAMED = 0.01  # [share of the page] over a cell from which its name stands there
+LETTERS = 34  # of a line under a cell
+FLAT = 0.25  # [m] a trail no thicker than this is shown straight on
+TOO_TIGHT = "#a50f15"
+BEHIND, SIDE, ABOVE, OBLIQUE = VIEWS
+STRAIGHT = {0: (SIDE, "from the right"), 1: (BEHIND, "from behind"), 2: (ABOVE, "from above")}
+
+Progress = Callable[[str, float], None]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Row:
+    """Cells that are drawn to one scale and from one side."""
+
+    family: str
+    cells: tuple[OnePattern, ...]
+
+
+def contact_sheet(
+    chosen: Sequence[Pattern],
+    bodies: Sequence[Body] = BODIES,
+    *,
+    prop: PropKind = "poi",
+    tempo: float = TEMPO,
+    timing: Timing = "split",
+    direction: Direction = "same",
+    book: Mapping[str, Pattern] | None = None,
+    progress: Progress | None = None,
+) -> list[Figure]:
+    """The pages, by family.
+
+    Parameters
+    ----------
+    chosen : sequence of Pattern
+    bodies : sequence of Body
+        One column each; a single one has three patterns a row instead.
+    prop, tempo, timing, direction, book
+        As of `one_pattern`; the prop in its usual size for each body.
+    progress : callable, optional
+        Told a subject and the share that is done.
+    """
+    families = list(dict.fromkeys(pattern.family for pattern in chosen))
+    ordered = sorted(chosen, key=lambda pattern: families.index(pattern.family))
+    say, count = progress or (lambda _subject, _share: None), len(ordered) * len(bodies)
+    danced: list[tuple[OnePattern, ...]] = []
+    for k, pattern in enumerate(ordered):
+        say("fitting patterns to bodies", k * len(bodies) / count)
+        danced.append(
+            tuple(
+                one_pattern(
+                    pattern.name, tempo=tempo, timing=timing, direction=direction, prop=prop,
+                    body=body, book=book,
+                )
+                for body in bodies
+            )
+        )  # fmt: skip
+    rows = _rows(danced)
+    pages = _pages(rows)
+    figures = []
+    for number, page in enumerate(pages, 1):
+        say("drawing", (number - 1) / len(pages))
+        figures.append(_page(page, bodies, f"{number} of {len(pages)}"))
+    return figures
+
+
+def _rows(danced: Sequence[tuple[OnePattern, ...]]) -> list[Row]:
+    """A row a pattern; three patterns a row where only one body dances."""
+    if len(danced[0]) > 1:
+        return [Row(family=cells[0].pattern.family, cells=cells) for cells in danced]
+    rows = []
+    for family, own in groupby((cells[0] for cells in danced), key=lambda one: one.pattern.family):
+        cells = list(own)
+        rows += [
+            Row(family=family, cells=tuple(cells[k : k + COLUMNS]))
+            for k in range(0, len(cells), COLUMNS)
+        ]
+    return rows
+
+
+def _pages(rows: Sequence[Row]) -> list[list[Row]]:
+    """At most six rows a page, as many on each as on the next, or one more."""
+    count = -(-len(rows) // ROWS)
+    ends = [round(k * len(rows) / count) for k in range(count + 1)]
+    return [list(rows[start:end]) for start, end in pairwise(ends)]
+
+
+def _page(rows: Sequence[Row], bodies: Sequence[Body], number: str) -> Figure:
+    figure = Figure(figsize=(WIDE, TALL))
+    first = rows[0].cells[0]
+    several = len(bodies) > 1
+    figure.text(LEFT, 0.972, "Vocabulary", fontsize=15, fontweight="bold", va="top")
+    how = f"{first.tempo:g} beats a minute"
+    if len(first.sides) > 1:
+        how += f", {first.dance.timing} time, {first.dance.direction} direction"
+    figure.text(
+        0.95, 0.968, f"{how}      {number}", fontsize=8.5, va="top", ha="right", color="#444444"
+    )
+    names = NAMES if several else 0.0
+    width, height = (0.95 - LEFT - names) / COLUMNS, (TOP - BOTTOM) / ROWS
+    for k, each in enumerate(rows[0].cells if several else (first,)):
+        held = prop_words(each.prop, len(each.sides))
+        words = (
+            f"{each.body.stature:.2f} m\n{held}"
+            if several
+            else f"{each.body.stature:.2f} m, {held}"
+        )
+        place = LEFT + names + (k + 0.5) * width if several else 0.5
+        figure.text(
+            place, TOP + 0.021, words, fontsize=8.5, fontweight="bold", ha="center", va="center"
+        )
+    before = ""
+    for k, row in enumerate(rows):
+        top = TOP - k * height
+        figure.add_artist(_rule(top, heavy=row.family != before))
+        if several:
+            _names(figure, row, top, before)
+        elif row.family != before:
+            figure.text(
+                LEFT, top - 0.004, row.family.upper(), fontsize=7.5, va="top", color="#444444"
+            )
+        box = LEFT + names, top, width, height
+        _row(figure, row, box, head=0.004 if several else 0.02 if row.family == before else 0.033)
+        before = row.family
+    hollow = "    hollow, □ start: left hand" if len(first.sides) > 1 else ""
+    figure.text(
+        0.5, 0.03,
+        f"solid, ● start: right hand{hollow}    dashed: the hands' ways    one scale in a row\n"
+        "cm: the least room between a prop and the body, or between the two props",
+        fontsize=8, ha="center", va="center", color="#333333", linespacing=1.4,
+    )  # fmt: skip
+    return figure
+
+
+def _rule(height: float, *, heavy: bool) -> Line2D:
+    return Line2D(
+        (LEFT, 0.95), (height, height), color=INK if heavy else "#c4c4c4",
+        linewidth=1.0 if heavy else 0.5,
+    )  # fmt: skip
+
+
+def _names(figure: Figure, row: Row, top: float, before: str) -> None:
+    """What a row shows, beside it."""
+    pattern = row.cells[0].pattern
+    if row.family != before:
+        figure.text(LEFT, top - 0.008, row.family.upper(), fontsize=7.5, va="top", color="#444444")
+    name = fill(pattern.name, 17)
+    figure.text(
+        LEFT, top - 0.026, name, fontsize=9.5, fontweight="bold", va="top", linespacing=1.15
+    )
+    marks = "■" * pattern.difficulty + "□" * (5 - pattern.difficulty)
+    lines = [marks, view_of(row.cells)[1]]
+    cycles = {cycle_words(one) for one in row.cells}
+    lines += [f"cycle: {words}" for words in cycles if len(cycles) == 1]
+    figure.text(
+        LEFT, top - 0.028 - 0.0145 * (name.count("\n") + 1), "\n".join(lines), fontsize=7.5, va="top",
+        color="#444444", linespacing=1.5,
+    )  # fmt: skip
+
+
+def _row(
+    figure: Figure, row: Row, place: tuple[float, float, float, float], *, head: float
+) -> None:
+    """A row's cells; with their names over them where there is room for it."""
+    left, top, width, height = place
+    view, seen = view_of(row.cells)
+    titled = head > NAMED
+    hands = [[drawn(one, side) for side in one.sides] for one in row.cells]
+    paced = not titled and len({cycle_words(each) for each in row.cells}) > 1
+    told = [fill(_told(one) + _pace(one, paced), LETTERS) for one in row.cells]
+    box = width * 0.97, height - head - 0.01 - 0.0095 * (1 + max(each.count("\n") for each in told))
+    half = _half(hands, view, box)
+    for k, (one, own) in enumerate(zip(row.cells, hands, strict=True)):
+        middle = left + k * width + box[0] / 2
+        axes = figure.add_axes((left + k * width, top - head - box[1], *box))
+        _cell(axes, own, view, half)
+        if titled:
+            title = f"{one.name}  ({seen})"
+            figure.text(
+                middle,
+                top - head + 0.013,
+                title,
+                fontsize=8.5,
+                fontweight="bold",
+                ha="center",
+                va="top",
+            )
+        good = not verdict(one.proven)
+        figure.text(
+            middle, top - head - box[1] - 0.002, told[k], fontsize=7, ha="center", va="top",
+            color=INK if good else TOO_TIGHT, fontweight="normal" if good else "bold",
+        )  # fmt: skip
+
+
+def _half(hands: Sequence[Sequence[Drawn]], view: View, box: tuple[float, float]) -> Floats:
+    """Half of what every cell of a row shows, right and up on paper [m]."""
+    spans = np.array([np.ptp(_seen(own, view), axis=0) for own in hands]).max(axis=0) / 2 + 0.06
+    shape = np.array([box[0] * WIDE, box[1] * TALL])
+    return np.asarray(shape * float(np.max(spans / shape)))
+
+
+def _seen(own: Sequence[Drawn], view: View) -> Floats:
+    """What a cell must show, on paper: props, hands, and the body from the hips up."""
+    posed = PosedBody(own[0].body, own[0].posture)
+    upper = [
+        np.array(end) + capsule.radius * np.array(way)
+        for capsule in posed.capsules
+        if not capsule.name.endswith(("leg", "foot", "thigh", "shank"))
+        for end in (capsule.start, capsule.end)
+        for way in (view.right, view.up, -np.array(view.right), -np.array(view.up))
+    ]
+    return view.flat(np.concatenate([*(outline(shown) for shown in own), np.array(upper)]))
+
+
+def _cell(axes: Axes, own: Sequence[Drawn], view: View, half: Floats) -> None:
+    seen = _seen(own, view)
+    middle = (seen.max(axis=0) + seen.min(axis=0)) / 2
+    axes.set_xlim(middle[0] - half[0], middle[0] + half[0])
+    axes.set_ylim(middle[1] - half[1], middle[1] + half[1])
+    axes.set_axis_off()
+    draw_body(axes, own[0].body, view, own[0].posture)
+    for shown in own:
+        colour = COLOURS[shown.side]
+        draw_arm(axes, shown, view, wide=0.7)
+        draw_prop(axes, shown, view, 0)
+        axes.plot(
+            *view.flat(shown.motion.hand).T,
+            color=HAND,
+            linestyle=(0, (3, 1.5)),
+            linewidth=0.7,
+            zorder=3,
+        )
+        left = shown.side == "left"
+        draw_trail(axes, shown, view, wide=1.4, colour=colour)
+        if shown.rear is not None:
+            axes.plot(*view.flat(shown.rear).T, color=colour, linewidth=1.0, zorder=3.9,
+                      linestyle=(0, (4, 1)) if left else (0, (1, 1)))  # fmt: skip
+        draw_start(axes, view.flat(shown.head), shown.side, size=4)
+
+
+def view_of(cells: Sequence[OnePattern]) -> tuple[View, str]:
+    """From where a pattern shows best, and how that is called."""
+    shown = drawn(cells[0], cells[0].sides[-1])
+    if cells[0].pattern.family == "toroid":
+        return STRAIGHT[int(np.argmin(np.ptp(shown.motion.hand, axis=0)))]
+    axis = int(np.argmax(np.abs(shown.motion.plane).mean(axis=0)))
+    if np.ptp(shown.head[:, axis]) <= FLAT:
+        return STRAIGHT[axis]
+    return OBLIQUE, "obliquely, from behind"
+
+
+def _told(one: OnePattern) -> str:
+    """What is left, or why it does not fit."""
+    margins = one.proven.margins
+    least = min(margins.body, margins.other)
+    where = "from the body" if margins.body == least else "between the props"
+    return verdict(one.proven) or f"{short(least)} {where}"
+
+
+def _pace(one: OnePattern, said: bool) -> str:
+    return f"; {number_words(one.cycle)} beats" if said else ""

@@ -1,0 +1,205 @@
+"""How a pattern is danced by one body, and the room that is left, in a performer's words."""
+
+from collections.abc import Mapping
+from fractions import Fraction
+from math import cos, floor, inf, isfinite, radians, sin
+
+import numpy as np
+
+from sequencer.geometry.bodies import Side
+from sequencer.motion.fitting.fits import Fit
+from sequencer.motion.fitting.windows import Window, Windows, short_of
+from sequencer.motion.patterns.build_steps import place_words
+from sequencer.motion.patterns.library import Pattern
+from sequencer.motion.patterns.parameters import Value
+from sequencer.motion.performers.feasibility import GAP_ERROR, REACH_ERROR
+from sequencer.motion.props.prop import Prop
+from sequencer.outputs.patterns.one_pattern import OnePattern
+from sequencer.outputs.words.posture_words import posture_words
+
+MOVES: Mapping[str, tuple[str, str]] = {
+    "across": ("farther out", "farther in"),
+    "ahead": ("farther ahead", "nearer"),
+    "up": ("higher", "lower"),
+}
+SIZES: Mapping[str, str] = {"hand_radius": "hand circle", "size": "half the width of the path"}
+SPARE = 0.02  # [m] below which a prop is too near to what it should not touch
+AXES: Mapping[str, tuple[int, int]] = {"wall": (0, 2), "wheel": (1, 2), "floor": (0, 1)}
+
+
+def who_words(one: OnePattern) -> str:
+    """Body, prop, tempo and how the two hands go together."""
+    hands = f", {one.dance.timing} time, {one.dance.direction} direction"
+    return f"{body_words(one)} at {one.tempo:g} beats a minute{hands if len(one.sides) > 1 else ''}"
+
+
+def body_words(one: OnePattern) -> str:
+    """Body and prop."""
+    return f"{one.body.stature:.2f} m tall with {prop_words(one.prop, len(one.sides))}"
+
+
+def prop_words(prop: Prop, hands: int) -> str:
+    """What is danced with, and how long it is."""
+    if prop.kind in ("staff", "club"):
+        size = f"{100 * (prop.length + prop.behind):.0f} cm"
+    else:
+        size = f"{100 * prop.length:.0f} cm"
+    plural = {"poi": "poi", "staff": "a pair of staffs"}.get(prop.kind, f"{prop.kind}s")
+    return f"{plural if hands > 1 else f'one {prop.kind}'} of {size}"
+
+
+def danced_words(one: OnePattern, *sides: Side) -> list[str]:
+    """What differs from how the pattern usually lies, a line each; one line where nothing does.
+
+    Of both hands, or of those named.
+    """
+    lines = [*values_words(one, *sides), lower(posture_words(one.posture))]
+    return [line for line in lines if line] or ["as it usually lies"]
+
+
+def values_words(one: OnePattern, *sides: Side) -> list[str]:
+    """Where the hands dance it, where that is not as usual; a line a hand where they differ."""
+    said = {
+        side: _values_words(one.fit.values.get(side, {}), one.pattern)
+        for side in sides or one.sides
+    }
+    if len(set(said.values())) == 1:
+        return [words for words in said.values() if words][:1]
+    return [f"{side} hand: {words or 'as it usually lies'}" for side, words in said.items()]
+
+
+def cycle_words(one: OnePattern) -> str:
+    """Beats of one hand cycle, and how many they usually are."""
+    plural = "" if one.cycle == 1 else "s"
+    usual = "" if one.cycle == one.usual_beats else f" (usually {number_words(one.usual_beats)})"
+    return f"{number_words(one.cycle)} beat{plural}{usual}"
+
+
+def number_words(value: float) -> str:
+    """A number of beats: thirds as a fraction, as 8/3, which a show takes as well."""
+    third = Fraction(value).limit_denominator(12)
+    plain = f"{value:g}"
+    return plain if len(plain) <= 5 or abs(third - Fraction(value)) > 1e-6 else f"{third}"
+
+
+def margin_words(fit: Fit) -> str:
+    """What is to spare; empty where nothing is near."""
+    margins = fit.margins
+    said = [
+        f"{short(room)} {what}"
+        for room, what in ((margins.body, "from your own body"), (margins.other, "between the two props"))
+        if room != inf
+    ]  # fmt: skip
+    return f"keeps {' and '.join(said)}" if said else ""
+
+
+def verdict(fit: Fit) -> str:
+    """Why a fit does not hold, or is tighter than it should be; empty where it is good.
+
+    It does not hold where the checks would say so, beyond the error that they allow themselves.
+    """
+    margins = fit.margins
+    near = min(margins.body, margins.other)
+    if near < -GAP_ERROR or margins.reach < -REACH_ERROR or margins.pull <= 0:
+        return f"does not fit: {short_of(fit) or 'the tether goes slack'}"
+    if near < 0:
+        return f"only just: the prop brushes the {'body' if margins.body <= near else 'other prop'}"
+    if near < SPARE:
+        return f"only just: {short_of(fit)}"
+    return "only just: the arm is all but straight" if margins.reach < 0 else ""
+
+
+def window_lines(found: Windows) -> list[str]:
+    """One line a parameter: from where to where it fits, all else as it is."""
+    wide = max((len(name) for name in found.windows), default=0)
+    return [f"{window.name:<{wide}}  {_window(window)}" for window in found.windows.values()]
+
+
+def opens_words(found: Windows) -> str:
+    """What would make room where there is none."""
+    if found.fit.fits:
+        return ""
+    if not found.opens:
+        return "nothing that was tried makes room"
+    return f"it would fit with {', or with '.join(found.opens)}"
+
+
+def short(length: float) -> str:
+    """A length as people say it, never more than it is: millimetres under 1 cm."""
+    mm = floor(1000 * length + 1e-6)
+    return f"{mm} mm" if mm < 10 else f"{mm // 10} cm"
+
+
+def lower(text: str) -> str:
+    """A sentence as part of another."""
+    return text[:1].lower() + text[1:].removesuffix(".")
+
+
+def _window(window: Window) -> str:
+    low, high = (centimetres(each) for each in (window.low, window.high))
+    span = f"{low} cm only" if low == high else f"{low} to {high} cm"
+    if abs(window.apart) < 5e-4:
+        return span
+    more = "more" if window.apart > 0 else "less"
+    return f"{span} (left hand {centimetres(abs(window.apart))} cm {more})"
+
+
+def centimetres(length: float) -> str:
+    """Whole centimetres, or one decimal where there is one."""
+    return f"{round(100 * length, 1) + 0.0:g}"
+
+
+def _values_words(values: Mapping[str, Value], pattern: Pattern) -> str:
+    """What was found for one hand."""
+    usual = {parameter.name: parameter.default for parameter in pattern.parameters}
+    said = [
+        f"{words} {centimetres(float(values[name]))} cm "
+        f"(usually {centimetres(float(usual.get(name) or 0.0))} cm)"
+        for name, words in SIZES.items()
+        if name in values
+    ]
+    moves = {
+        name: float(values[name]) - float(usual.get(name) or 0.0)
+        for name in MOVES
+        if name in values
+    }
+    moved = [
+        f"{centimetres(abs(move))} cm {MOVES[name][move < 0]}"
+        for name, move in moves.items()
+        if move
+    ]
+    if moved:
+        said.append(f"{', '.join(moved)} than usual")
+    if "from" in values:
+        plane = usual.get("plane", pattern.right.fixed.get("plane"))
+        said.append(
+            f"start the circle {from_words(float(values['from']), str(plane))} "
+            f"(from {float(values['from']):g}°, usually {float(usual.get('from') or 0.0):g}°)"
+        )
+    told = {*SIZES, *MOVES, "from"}
+    for parameter in pattern.parameters:
+        if parameter.name in values and parameter.name not in told:
+            unit = {"angle": "°", "length": " m"}.get(parameter.kind, "")
+            value, default = values[parameter.name], parameter.default
+            said.append(f"{parameter.name} {_plain(value)}{unit} (usually {_plain(default)}{unit})")
+    return ", ".join(said)
+
+
+def _plain(value: Value | None) -> str:
+    return f"{value:g}" if isinstance(value, float) else str(value)
+
+
+def from_words(angle: float, plane: str) -> str:
+    """Where on its circle a hand starts, as a person would point at it."""
+    place = np.zeros(3)
+    first, second = AXES.get(plane, AXES["wall"])
+    place[first], place[second] = cos(radians(angle)), sin(radians(angle))
+    words = place_words(place)
+    for name in ("right", "left", "top", "bottom", "front", "back"):
+        words = words.replace(name, f"the {name}")
+    return words if " " in words.removeprefix("the ") else f"at {words}"
+
+
+def finite(value: float) -> float | None:
+    """A number that JSON can hold."""
+    return value if isfinite(value) else None

@@ -1,0 +1,131 @@
+"""Words on a plan that never lie on one another: each takes the nearest free spot about its place.
+
+A word that has no free spot near its place is led there by a thin line; one that may be left out is.
+Everything is measured in the picture's own pixels, after the layout is fixed.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+
+from sequencer.outputs.plans.plan_style import SOFT
+
+Box = tuple[float, float, float, float]  # left, bottom, right, top [px]
+_GAP = 1.0  # [pt] between two words
+_RINGS = 40
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Label:
+    """A word that belongs to a place on the plan."""
+
+    text: str
+    at: tuple[float, float]  # [m]
+    off: float = 0.0  # [m] free room about the place that the word keeps out of, if it can
+    ink: str
+    size: float = 8.0  # [pt]
+    bold: bool = False
+    boxed: str | None = None  # ink of a frame about it
+    needed: bool = True  # False: left out where there is no room near its place
+    inside: bool = False  # its own place is tried first
+    first: tuple[float, float] = (0.0, -1.0)  # direction that is tried first
+    upright: bool = False  # written from below upwards
+
+
+def place_labels(axes: Any, labels: Sequence[Label], *, keep_out: Sequence[Box] = ()) -> list[bool]:
+    """Write labels into axes whose layout is fixed; which of them found room.
+
+    Parameters
+    ----------
+    axes : matplotlib Axes
+    labels : sequence of Label
+        Those that matter most first.
+    keep_out : sequence of (left, bottom, right, top)
+        Boxes that no word may touch but those inside their own place [px].
+    """
+    taken: list[Box] = []
+    frame = axes.get_window_extent()
+    room: Box = (frame.x0, frame.y0, frame.x1, frame.y1)
+    placed = []
+    for label in labels:
+        written = _written(axes, label)
+        wide, tall = _measured(written)
+        x, y = axes.transData.transform(label.at)
+        free = label.off * abs(
+            axes.transData.transform((1, 0))[0] - axes.transData.transform((0, 0))[0]
+        )
+        pad = _GAP * axes.figure.dpi / 72 + (3 if label.boxed else 0)
+        spot = None
+        for rings, (cx, cy) in _spots(label, (x, y), (wide, tall), free):
+            box = (
+                cx - wide / 2 - pad,
+                cy - tall / 2 - pad,
+                cx + wide / 2 + pad,
+                cy + tall / 2 + pad,
+            )
+            if _within(box, room) and not any(
+                _meet(box, other) for other in (taken if label.inside else (*taken, *keep_out))
+            ):
+                spot = (rings, cx, cy, box)
+                break
+            if rings > 2 and not label.needed:
+                break
+        placed.append(spot is not None)
+        if spot is None:
+            written.remove()
+            continue
+        rings, cx, cy, box = spot
+        taken.append(box)
+        written.set_position(axes.transData.inverted().transform((cx, cy)))
+        if rings > 2 or (label.inside and rings > 0):
+            to = axes.transData.inverted().transform((cx, cy))
+            axes.plot(
+                [label.at[0], to[0]], [label.at[1], to[1]], color=SOFT, linewidth=0.6, zorder=8.5,
+                scalex=False, scaley=False,
+            )  # fmt: skip
+    return placed
+
+
+def _written(axes: Any, label: Label) -> Any:
+    box = {"facecolor": "white", "edgecolor": "none", "alpha": 0.8, "pad": 0.5}
+    if label.boxed:
+        box = {"facecolor": "white", "edgecolor": label.boxed, "linewidth": 0.8, "pad": 1.5}
+    return axes.text(
+        *label.at, label.text, color=label.ink, fontsize=label.size, ha="center", va="center",
+        rotation=90 if label.upright else 0,
+        fontweight="bold" if label.bold else "normal", zorder=9,
+        bbox=None if label.inside else box,
+    )  # fmt: skip
+
+
+def _measured(written: Any) -> tuple[float, float]:
+    found = written.get_window_extent()
+    return float(found.width), float(found.height)
+
+
+def _spots(
+    label: Label, at: tuple[float, float], size: tuple[float, float], free: float
+) -> Iterator[tuple[int, tuple[float, float]]]:
+    """Centres for a word, nearest first: its place, then rings about it from the wished direction on."""
+    if label.inside:
+        yield 0, at
+    start = np.arctan2(label.first[1], label.first[0])
+    for ring in range(1, _RINGS):
+        turns = 8 if ring < 3 else 16
+        order = sorted(range(turns), key=lambda k: (min(k, turns - k), k))
+        for k in order:
+            angle = start + 2 * np.pi * k / turns
+            c, s = np.cos(angle), np.sin(angle)
+            # The nearest edge of the word lies on the ring, whichever way it is.
+            reach = 0.5 * (abs(c) * size[0] + abs(s) * size[1]) + free + 3.0 * ring * ring**0.5
+            yield ring, (at[0] + c * reach, at[1] + s * reach)
+
+
+def _meet(one: Box, other: Box) -> bool:
+    return one[0] < other[2] and other[0] < one[2] and one[1] < other[3] and other[1] < one[3]
+
+
+def _within(box: Box, room: Box) -> bool:
+    return box[0] >= room[0] and box[1] >= room[1] and box[2] <= room[2] and box[3] <= room[3]

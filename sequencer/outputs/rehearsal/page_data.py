@@ -1,0 +1,305 @@
+"""What the rehearsal page knows of a show: one JSON document, positions as coded key samples.
+
+Beats, seconds of the track and metres throughout; facings in radians.
+"""
+
+from collections.abc import Collection, Sequence
+from dataclasses import asdict
+from typing import Any
+
+import numpy as np
+
+from sequencer.findings import Finding, Report
+from sequencer.geometry.bodies import SIDES, Body
+from sequencer.geometry.wheelchair import HALF_BREADTH, SEAT, WHEEL
+from sequencer.motion.laws.carriage import Carriage
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.parts import Leeway
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.trajectory import Course
+from sequencer.outputs.rehearsal.keys import Track, floor_track, measured_error, packed, prop_track
+from sequencer.outputs.words.block_words import block_words
+from sequencer.staging.staged import Staged
+from sequencer.timing.tempo import TempoMap
+
+FORMAT = 1
+MARGIN = 8.0  # [beats] of motion kept before and after the track: count-in and trails
+STATED_ERROR = 2e-3  # [m]
+
+Document = dict[str, Any]
+
+
+def show_document(staged: Staged, report: Report) -> Document:
+    """The document of a show.
+
+    Raises
+    ------
+    ValueError
+        If a drawn position would be farther than 2 mm from its law.
+    """
+    show, song, tempo = staged.show, staged.song, staged.tempo
+    start = float(np.floor(tempo.beats_from_seconds(0.0))) - MARGIN
+    end = float(np.ceil(tempo.beats_from_seconds(song.duration))) + MARGIN
+    cast, keys, error = cast_document(staged.dancers, start, end)
+    order = {dancer.name: index for index, dancer in enumerate(staged.dancers)}
+    burn = show.fire.burn if show.fire is not None else None
+    for index, dancer in enumerate(staged.dancers):
+        cast[index]["lit"] = [
+            [_rounded(staged.seconds(span.start)), _rounded(staged.seconds(span.end))]
+            for span in staged.lit_of(dancer.name)
+        ]
+    blocks, texts = _blocks(staged, order)
+    return {
+        "format": FORMAT,
+        "kind": "show",
+        "title": show.title,
+        "version": show.version,
+        "date": show.date or "",
+        "duration": _rounded(song.duration),
+        "tempo": tempo_document(tempo),
+        "sections": [
+            [name, _rounded(section.start), _rounded(section.end)]
+            for section, name in zip(song.sections, song.section_names(), strict=True)
+        ],
+        "place": _place(staged),
+        "crew": [
+            {
+                "name": post.name,
+                "duty": post.duty,
+                "at": list(post.post),
+                "watches": list(post.watches),
+            }
+            for post in show.crew
+        ],
+        "cast": cast,
+        "keys": keys,
+        "blocks": blocks,
+        "texts": texts,
+        "standings": [
+            {
+                "name": standing.formation,
+                "walk": _rounded(standing.walk),
+                "start": _rounded(standing.start),
+                "spots": [
+                    [order[who], *spot[:2]] for who, spot in standing.spots.items() if who in order
+                ],
+            }
+            for standing in staged.standings
+        ],
+        "stations": [],
+        "burn": None if burn is None else {"seconds": burn.time, "measured": burn.measured},
+        "findings": [finding_document(finding) for finding in report.findings],
+        "clearances": [asdict(each) for each in report.clearances if each.distance < each.required],
+        "apart": _apart(report, order),
+        "unseen": list(report.unseen),
+        "error": {"stated": STATED_ERROR, "measured": round(error, 6)},
+    }
+
+
+def _apart(report: Report, cast: Collection[str]) -> float | None:
+    """Distance asked between two performers [m]; None where nobody said one."""
+    asked = [each.required for each in report.clearances if set(each.between) <= set(cast)]
+    return max(asked, default=None)
+
+
+def cast_document(
+    dancers: tuple[Dancer, ...], start: float, end: float
+) -> tuple[list[Document], str, float]:
+    """Performers with their tracks between two beats, all key samples, and the largest error [m].
+
+    Raises
+    ------
+    ValueError
+        If a drawn position would be farther than 2 mm from its law.
+    """
+    cast: list[Document] = []
+    tracks: list[Track] = []
+    worst = 0.0
+    for dancer in dancers:
+        own = {"floor": floor_track(dancer.floor, dancer.reach, start, end)}
+        for side in SIDES:
+            if side in dancer.props:
+                prop = dancer.props[side]
+                wide = max(abs(spot.across) for spot in prop.heads)
+                own[side] = prop_track(dancer.courses[side], prop.farthest, start, end, aside=wide)
+        error = measured_error(dancer, own, start, end)
+        if error > STATED_ERROR:
+            raise ValueError(
+                f"{dancer.name} moves too fast to be drawn within 2 mm (error {1e3 * error:.1f} mm)"
+            )
+        worst = max(worst, error)
+        tracks += own.values()
+        cast.append(
+            {
+                "name": dancer.name,
+                "body": _body(dancer.body, dancer.carriage.column_top),
+                **_carriage(dancer.carriage),
+                "props": {
+                    side: {
+                        "kind": prop.kind,
+                        "length": prop.length,
+                        "lines": [
+                            [round(value, 4) for spot in (line.start, line.end) for value in spot]
+                            for line in prop.solids
+                            if line.start != line.end
+                        ],
+                        "heads": [[round(s.along, 4), round(s.across, 4)] for s in prop.heads],
+                        "wick": prop.wick_radius,
+                        "flame": prop.flame_reach,
+                        "room": _room(prop),
+                    }
+                    for side, prop in dancer.props.items()
+                },
+                "tracks": {name: _track(track) for name, track in own.items()},
+                "spans": {
+                    side: [
+                        [_rounded(span.start), _rounded(span.end), span.kind]
+                        for span in course.spans
+                    ]
+                    for side, course in dancer.courses.items()
+                    if isinstance(course, Course)
+                },
+                "lit": [],
+                "reach": _rounded(
+                    dancer.reach
+                    + float(np.linalg.norm(_give(dancer.body)))
+                    + max(map(_most, dancer.leeway.values()), default=0.0)
+                ),
+                "leeway": {
+                    side: [[_rounded(value) for value in each] for each in own]
+                    for side, own in dancer.leeway.items()
+                },
+            }
+        )
+    return cast, packed(tracks), worst
+
+
+def _room(prop: Prop) -> Document:
+    """What others keep clear of, on the prop's axis; radii unlit and lit."""
+    rear = [prop.wick_radius, prop.hot_radius] if prop.burns_behind else [prop.shaft_radius] * 2
+    return {
+        "ball": _rounded(prop.ball[0]),
+        "behind": prop.behind,
+        "shaft": _rounded(prop.shaft_radius),
+        "radius": [_rounded(prop.cold_radius), _rounded(prop.burning_radius)],
+        "rear": rear,
+    }
+
+
+def _most(spans: Sequence[Leeway]) -> float:
+    return max((each.size for each in spans), default=0.0)
+
+
+def tempo_document(tempo: TempoMap) -> Document:
+    """The count, to the microsecond."""
+    return {
+        "times": [_rounded(float(time)) for time in tempo.times],
+        "first": tempo.first,
+        "bars": list(tempo.bars),
+        "metre": tempo.metre,
+    }
+
+
+def finding_document(finding: Finding) -> Document:
+    """A finding with all its parts."""
+    whole = asdict(finding)
+    return {key: whole[key] for key in whole if key != "where"}
+
+
+def _rounded(value: float) -> float:
+    return round(float(value), 6)
+
+
+def _body(body: Body, top: float) -> Document:
+    """Measures that a body is drawn from, and the column that distances to others are taken from [m]."""
+    return {
+        "stature": body.stature,
+        "chair": _chair(body) if body.seated else None,
+        "crown": round(body.height, 4),
+        "hips": round(body.hip_height, 4),
+        "column": [round(body.girth, 4), round(top, 4)],
+        "shoulder": body.shoulder_height,
+        "halfShoulder": round(body.half_shoulder, 4),
+        "halfBreadth": round(body.half_breadth, 4),
+        "arm": round(body.arm_length, 4),
+        "limb": round(body.limb_radius, 4),
+        "give": [round(value, 4) for value in _give(body)],
+    }
+
+
+def _chair(body: Body) -> Document:
+    """What a wheelchair and the legs of who sits in it are drawn from [m]: knee and sole as (ahead, up)."""
+    shank = body.legs[1]
+    return {
+        "seat": SEAT,
+        "wheel": WHEEL,
+        "half": HALF_BREADTH,
+        "knee": [round(value, 4) for value in shank.start[1:]],
+        "sole": [round(shank.end[1], 4), round(shank.end[2] - shank.radius, 4)],
+    }
+
+
+def _give(body: Body) -> list[float]:
+    """How far a shoulder gives: in, back, forward and up [m]."""
+    low, high = body.shoulder_give
+    return [-float(low[0]), -float(low[1]), float(high[1]), float(high[2])]
+
+
+def _carriage(carriage: Carriage) -> Document:
+    """Spans in which a posture is held and its five angles [rad]; nothing of who stays upright."""
+    if carriage.upright:
+        return {}
+    return {
+        "carriage": [
+            [_rounded(each.start), _rounded(each.end), *(round(a, 5) for a in each.posture.angles)]
+            for each in carriage.held
+        ]
+    }
+
+
+def _track(track: Track) -> Document:
+    return {
+        "start": track.start,
+        "intervals": list(track.intervals),
+        "steps": list(track.steps),
+        "bases": list(track.bases),
+    }
+
+
+def _blocks(staged: Staged, order: dict[str, int]) -> tuple[list[list[Any]], list[list[str]]]:
+    """Blocks as [performer, start, end, words, link], and the words that they point to."""
+    texts: dict[tuple[str, ...], int] = {}
+    blocks = []
+    for block in staged.blocks:
+        own = block_words(block, staged.dancers[order[block.who]])
+        words = texts.setdefault(tuple(own), len(texts))
+        blocks.append(
+            [order[block.who], _rounded(block.start), _rounded(block.end), words, int(block.link)]
+        )
+    return blocks, [list(text) for text in texts]
+
+
+def _place(staged: Staged) -> Document:
+    venue, stage = staged.show.venue, staged.venue.stage
+    return {
+        "outline": [] if stage is None else _corners(stage.outline),
+        "holes": [] if stage is None else [_corners(hole) for hole in stage.holes],
+        "audience": [
+            {"name": edge.name, "line": [list(p) for p in edge.line]} for edge in venue.audience
+        ],
+        "scenery": [
+            {
+                "name": thing.name,
+                "outline": [list(p) for p in thing.outline],
+                "height": thing.height,
+            }
+            for thing in venue.scenery
+        ],
+        "exits": [{"name": exit_.name, "at": list(exit_.at)} for exit_ in venue.exits],
+        "extinguishers": [list(thing.at) for thing in venue.extinguishers],
+        "fuel": None if venue.fuel_station is None else list(venue.fuel_station),
+    }
+
+
+def _corners(outline: Sequence[tuple[float, float]]) -> list[list[float]]:
+    return [[round(x, 3), round(y, 3)] for x, y in outline]

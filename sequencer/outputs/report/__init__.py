@@ -1,0 +1,1 @@
+"""What the checks found, as tables and JSON."""

@@ -1,0 +1,227 @@
+"""The fuel station's sheet: what to soak for whom, when they light, and how fuel is kept. Lengths in points.
+
+A soaked mass is what stays on a wick after the spin-off, as the show file has it; what is spun off comes on
+top and is caught. Volumes follow from the fuel's density.
+"""
+
+from dataclasses import dataclass
+from functools import partial
+
+from reportlab.platypus import CondPageBreak, Flowable, Spacer
+
+from sequencer.facts.fuels import Fuel
+from sequencer.facts.signs import signs_for
+from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading
+from sequencer.outputs.sheets.page.paper import CUE, HEAD, INK, SMALL, SOFT, TEXT, Page
+from sequencer.outputs.sheets.page.pictograms import CODES, SignMark
+from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.wording import NB, metres, place_words, plural, span_seconds
+from sequencer.outputs.sheets.parts.cells import when_cell, who_cell
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.furniture import Sheet
+from sequencer.outputs.sheets.parts.notices import (
+    cautions_block,
+    doing_on_stop,
+    findings_block,
+    notes_block,
+    opening,
+)
+from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
+from sequencer.safety.burning import known_fuel
+from sequencer.safety.fuel_plan import SPARE, SPIN_OFF, FuelPlan
+
+_STOP = "You: shut every can, keep flames and people away from the fuel. Nothing is handed out until the lead says so."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Soak:
+    """One performer's wicks, soaked once."""
+
+    who: str
+    start: float  # [beats] when they are lit
+    relight: bool
+    wicks: int
+    mass: float | None  # [kg] of fuel on all of them; None where a wick's is not known
+
+
+def fuel_sheet(edition: Edition) -> Sheet:
+    """The pages of the fuel station."""
+    return Sheet(name="fuel", title="Fuel station", story=partial(_story, edition))
+
+
+def soaks(edition: Edition) -> tuple[Soak, ...]:
+    """What is soaked, once for each soak, in the order of lighting."""
+    staged = edition.staged
+    cast = {dancer.name: dancer for dancer in staged.show.cast}
+    found, before = [], set()
+    for burn in edition.plan.burns:
+        if (burn.who, burn.soak) in before:  # lit again on the same soak
+            continue
+        props = cast[burn.who].props.values()
+        masses = [prop.fuel for prop in props]
+        known = [mass for mass in masses if mass is not None]
+        found.append(
+            Soak(
+                who=burn.who,
+                start=burn.start,
+                relight=burn.soak > 0,
+                wicks=sum(prop.wick_count for prop in props),
+                mass=sum(known) if len(known) == len(masses) else None,
+            )
+        )
+        before.add((burn.who, burn.soak))
+    return tuple(found)
+
+
+def litres(mass: float, liquid: Fuel | None) -> float | None:
+    """Volume of a mass of fuel at its lowest density known [L], so rather too much; None if unknown."""
+    if liquid is None or liquid.density is None:
+        return None
+    return 1000.0 * mass / liquid.density.lowest
+
+
+def _story(edition: Edition, page: Page) -> list[Flowable]:
+    room = page.inner
+    show = edition.staged.show
+    liquid = known_fuel(edition.staged)
+    own = soaks(edition)
+    facts = [("Fuel", show.fire.fuel if show.fire else "none")]
+    if liquid is not None:
+        flash = liquid.flash_point
+        facts.append(("Flash point", f"{flash.lowest:.0f}{NB}°C" if flash else "not known"))
+        facts.append(("Class", f"NFPA {liquid.nfpa_class}" if liquid.nfpa_class else "not known"))
+    facts.append(("To prepare", _prepared(edition.plan.fuel)))
+    if show.fire is not None and show.fire.fuel_on_site is not None:
+        facts.append(("On site", f"{1000 * show.fire.fuel_on_site:.1f}{NB}L as entered"))
+    story = opening(
+        edition,
+        room,
+        kind="Fuel station",
+        title=edition.title,
+        facts=facts,
+        stop=doing_on_stop(edition, None, "fuel keeper", _STOP),
+    )
+    story += [Spacer(1, 6), _sign_row(room)]
+    codes = {"fuel", "burn", "soak"}
+    findings = [f for f in edition.report.findings if codes & set(f.code.split("-"))]
+    story += findings_block(edition, findings, room, title="Findings about fuel and burns")
+    story += _soak_block(edition, own, liquid, room)
+    story += [Spacer(1, 8), TimelineStrip(edition)]
+    story += _steps(edition)
+    story += notes_block(edition, findings, room)
+    story += cautions_block(edition, "fuel", room)
+    return story
+
+
+def _prepared(plan: FuelPlan | None) -> str:
+    if plan is None:
+        return "nothing"
+    if plan.unweighed:
+        return "weigh a soaked wick first"
+    return f"{1000 * plan.prepared:.2f}{NB}L"
+
+
+def _sign_row(room: float) -> Flowable:
+    """The signs that a fuel point carries, by their registered meaning."""
+    own = [sign for sign in signs_for("fuel point") if sign.code in CODES]
+    cells: list[Cell] = [
+        [SignMark(sign.code, 40), Prose(Span(sign.what, "Regular", SMALL), before=3)]
+        for sign in own
+    ]
+    return grid([cells], [room / len(own)] * len(own), lines=False, pad=2)
+
+
+def _soak_block(
+    edition: Edition, own: tuple[Soak, ...], liquid: Fuel | None, room: float
+) -> list[Flowable]:
+    if not own:
+        return [heading("What to soak"), Prose(Span("Nobody is lit in this show.", "Regular", CUE))]
+    widths = [70.0, room * 0.36, 70.0, room * 0.22]
+    widths.append(room - sum(widths))
+    rows: list[list[Cell]] = [
+        [head_cell(w) for w in ("lit at", "who", "wicks", "fuel on them", "done")]
+    ]
+    for soak in own:
+        amount = "not known: weigh"
+        if soak.mass is not None:
+            volume = litres(soak.mass, liquid)
+            amount = f"{1000 * soak.mass:.0f}{NB}g"
+            amount += f"\nabout {1000 * volume:.0f}{NB}mL" if volume is not None else ""
+        name: list[Flowable] = [who_cell(edition, soak.who)]
+        if soak.relight:
+            name.append(
+                Prose(
+                    Span("RELIGHT: only a cold wick, away from the fuel", "Bold", TEXT), role="TD"
+                )
+            )
+        rows.append(
+            [
+                when_cell(edition, soak.start),
+                name,
+                Prose(Span(str(soak.wicks), "Poster", HEAD), role="TD"),
+                Prose(Span(amount, "Bold", CUE), role="TD"),
+                _TickBox(),
+            ]
+        )
+    style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
+    tail = Prose(
+        Span(
+            f"“To prepare” holds what the wicks take up, of which {SPIN_OFF:.0%} is spun off and caught, and "
+            f"{SPARE:.0%} to spare. Both shares are this tool’s choice; measure your own.",
+            "Regular",
+            SMALL,
+            SOFT,
+        ),
+        before=3,
+    )
+    return [CondPageBreak(130), heading("What to soak"), grid(rows, widths, style, repeat=1), tail]
+
+
+class _TickBox(Flowable):  # type: ignore[misc]
+    """An empty box to tick."""
+
+    def wrap(self, _room: float, _tall: float) -> tuple[float, float]:
+        return 18.0, 18.0
+
+    def draw(self) -> None:
+        self.canv.setStrokeColor(INK)
+        self.canv.setLineWidth(1.2)
+        self.canv.rect(0.6, 0.6, 16, 16, stroke=1, fill=0)
+
+
+def _steps(edition: Edition) -> list[Flowable]:
+    """Soak, spin off and hand over, with the times of the rules in force."""
+    venue = edition.staged.show.venue
+    book = edition.plan.book
+    lines = []
+    if venue.fuel_station is not None:
+        x, y = venue.fuel_station
+        lines.append(f"The station stands {place_words(x, y)}, shut while anybody is lit.")
+    distance = book.strictest("fuel-point-distance")
+    if distance is not None:
+        lines.append(
+            f"No lit prop within {metres(distance.number)} of it; the rule says “{distance.printed}”."
+        )
+    for kind, words in (
+        ("soak-seconds", "Soak"),
+        ("spin-off-seconds", "Spin or shake off into the container"),
+    ):
+        rule = book.strictest(kind)
+        if rule is not None:
+            lines.append(
+                f"{words}: {span_seconds(rule.number)} at least; the rule says “{rule.printed}”."
+            )
+    lines += [
+        "One can open at a time; lid on before the next person comes.",
+        "Wipe hands and handles, then walk to where you light: fuel and flame are never handled together.",
+        "Rags go into lidded metal. Spilled fuel is covered and reported before anybody lights.",
+        f"After the last flame: seal, count {plural(sum(s.wicks for s in soaks(edition)), 'soaked wick')}, wrap what is hot.",
+    ]
+    return [
+        CondPageBreak(120),
+        heading("Order of work"),
+        *(
+            Prose([Span(f"{k}  ", "Poster", CUE), Span(line, "Regular", CUE)], after=3)
+            for k, line in enumerate(lines, start=1)
+        ),
+    ]

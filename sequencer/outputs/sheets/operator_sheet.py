@@ -1,0 +1,182 @@
+"""The sheet of those at sound and light: every cue with time code at the rates in use. Lengths in points.
+
+Time code counts from 00:00:00:00 at the start of the track.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import partial
+
+from reportlab.platypus import CondPageBreak, Flowable, Spacer
+
+from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading
+from sequencer.outputs.sheets.page.paper import CUE, INK, LEAD, MIST, SMALL, SOFT, TEXT, Page
+from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.wording import (
+    NB,
+    brief,
+    clock,
+    clock_fine,
+    listed,
+    number,
+    plural,
+    span_seconds,
+)
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.emergency import emergency_block
+from sequencer.outputs.sheets.parts.furniture import Sheet
+from sequencer.outputs.sheets.parts.notices import (
+    cautions_block,
+    doing_on_stop,
+    findings_block,
+    opening,
+)
+from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
+from sequencer.timing.timecode import RATES, frame_at, timecode_of
+
+_RATES = {"24": "24", "25": "25", "29.97df": "29.97 drop", "30": "30"}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OperatorCue:
+    """One moment at which sound or light does, or expects, something."""
+
+    seconds: float
+    position: str  # bar.beat; empty where no beat is meant
+    what: str
+    who: str
+    kind: str  # start, song, stage, lit, out, end
+
+
+def operator_sheet(edition: Edition) -> Sheet:
+    """The operators' pages, wide."""
+    return Sheet(
+        name="operator", title="Sound and light", story=partial(_story, edition), wide=True
+    )
+
+
+def operator_cues(edition: Edition) -> tuple[OperatorCue, ...]:
+    """Track, sections, formations and flames in the order of the track."""
+    staged = edition.staged
+    cues = [OperatorCue(seconds=0.0, position="", what="track starts", who="sound", kind="start")]
+    for section, name in zip(staged.song.sections, staged.song.section_names(), strict=True):
+        beat = float(staged.tempo.beats_from_seconds(section.start))
+        position = staged.position(beat) if section.start > 0 else ""
+        cues.append(
+            OperatorCue(
+                seconds=section.start,
+                position=position,
+                what=f"section: {name}",
+                who="light",
+                kind="song",
+            )
+        )
+    for standing in staged.standings:
+        if standing.start > standing.walk:
+            what = f"walk to {standing.formation}, {plural(standing.start - standing.walk, 'beat')}"
+            cues.append(_at(edition, standing.walk, what, "light", "stage"))
+    for kind, word in (("lit", "light up"), ("out", "out")):
+        moments: dict[float, list[str]] = {}
+        for burn in staged.lit:
+            moments.setdefault(burn.start if kind == "lit" else burn.end, []).append(burn.who)
+        for beat, names in moments.items():
+            numbers = ", ".join(str(edition.number_of(name)) for name in names)
+            said = listed(names, most=3) if len(names) < len(staged.show.names) else "all"
+            cues.append(_at(edition, beat, f"{word}: {said} ({numbers})", "both", kind))
+    cues.append(
+        OperatorCue(
+            seconds=staged.song.duration, position="", what="track ends", who="sound", kind="end"
+        )
+    )
+    order = {"start": -1, "song": 0, "out": 1, "lit": 2, "stage": 3, "end": 4}
+    return tuple(sorted(cues, key=lambda cue: (round(cue.seconds, 4), order[cue.kind], cue.what)))
+
+
+def _at(edition: Edition, beat: float, what: str, who: str, kind: str) -> OperatorCue:
+    staged = edition.staged
+    return OperatorCue(
+        seconds=max(staged.seconds(beat), 0.0),
+        position=staged.position(beat),
+        what=what,
+        who=who,
+        kind=kind,
+    )
+
+
+def _story(edition: Edition, page: Page) -> list[Flowable]:
+    room = page.inner
+    song = edition.staged.song
+    facts = [
+        ("Track", brief(edition.track)),
+        ("Length", clock_fine(song.duration)),
+        ("Tempo", f"{song.tempo:.1f} a minute, {song.metre} a bar"),
+        ("sha256", edition.track_hash),
+    ]
+    stop = "You: cut the sound at once so that words are heard, then all lights up, white and full. Stay at the desk."
+    story = opening(
+        edition,
+        room,
+        kind="Sound and light",
+        title=edition.title,
+        facts=facts,
+        stop=doing_on_stop(edition, None, "operator", stop),
+    )
+    story += findings_block(edition, edition.stops, room, title="What stands against the show")
+    story += [Spacer(1, 8), TimelineStrip(edition)]
+    story += [CondPageBreak(140), heading("Cues"), _table(operator_cues(edition), room)]
+    story += _standing_orders(edition)
+    story += emergency_block(edition, room, short=True)
+    story += cautions_block(edition, "operator", room)
+    return story
+
+
+def _table(cues: Sequence[OperatorCue], room: float) -> Flowable:
+    widths = [30.0, 74.0, 56.0]
+    widths += [88.0] * len(_RATES)
+    widths.append(52.0)
+    widths.insert(3, room - sum(widths))
+    heads = ["no.", "time", "bar", "what", *(f"{name} fps" for name in _RATES.values()), "desk"]
+    rows: list[list[Cell]] = [[head_cell(word) for word in heads]]
+    style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
+    for index, cue in enumerate(cues, start=1):
+        codes = [timecode_of(frame_at(cue.seconds, RATES[key]), RATES[key]) for key in _RATES]
+        strong = cue.kind in {"lit", "out", "end"}
+        rows.append(
+            [
+                Prose(Span(number(index), "Regular", SMALL, SOFT), role="TD"),
+                Prose(Span(clock_fine(cue.seconds), "Poster", LEAD), leading=1.1, role="TD"),
+                Prose(Span(cue.position, "Bold", CUE), role="TD"),
+                Prose(Span(cue.what, "Bold" if strong else "Regular", CUE), leading=1.2, role="TD"),
+                *(Prose(Span(code, "Regular", CUE), role="TD") for code in codes),
+                Prose(Span(cue.who, "Regular", TEXT, SOFT), role="TD"),
+            ]
+        )
+        if cue.kind == "lit":
+            style.append(("BACKGROUND", (0, index), (-1, index), MIST))
+    return grid(rows, widths, *style, repeat=1, pad=3)
+
+
+def _standing_orders(edition: Edition) -> list[Flowable]:
+    last = max((burn.end for burn in edition.staged.lit), default=None)
+    lines = [
+        "Before the first flame: play a few seconds and compare the length and the first digits of the hash.",
+        "Never restart the track while anybody is lit. After a stop the lead says when it goes on.",
+        "No strobe while anybody is lit; keep the ground visible before and after the act.",
+    ]
+    before = [b for b in edition.plan.burns if b.wait_s > b.start_s]
+    if before:
+        waits = max(burn.wait_s - burn.start_s for burn in before)
+        lines.insert(
+            1,
+            f"The first flame is lit {span_seconds(waits)} before the track starts: start it on the lead’s word.",
+        )
+    if last is not None:
+        lines.append(
+            f"Work light stays on from the last flame ({clock(edition.staged.seconds(last))}) "
+            f"until the fuel is shut and the fire watch has begun.{NB}"
+        )
+    return [
+        CondPageBreak(110),
+        heading("Standing orders"),
+        *(Prose(Span(f"– {line}", "Regular", TEXT), after=2) for line in lines),
+    ]

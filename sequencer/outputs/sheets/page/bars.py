@@ -1,0 +1,79 @@
+"""Bars in the margin beside lines that the last print does not hold, and what can carry one. Lengths in points."""
+
+from collections.abc import Sequence
+from typing import Any
+
+from reportlab.platypus import Flowable, Table
+
+from sequencer.outputs.sheets.page.paper import INK
+
+BAR, AWAY = 2.6, 7.0  # width of a bar, and how far left of its line it stands
+
+
+class Grid(Table):  # type: ignore[misc]
+    """A table that draws bars beside changed rows; with `by_cell`, beside changed cells.
+
+    Which ones is written on what they hold, so that it stays with them where the table breaks.
+    """
+
+    by_cell = False
+
+    def split(self, *room: float) -> list[Flowable]:
+        """Parts that know what is by cell."""
+        parts = super().split(*room)
+        for part in parts:
+            part.by_cell = self.by_cell
+        return list(parts)
+
+    def draw(self) -> None:
+        """The table, then its bars."""
+        super().draw()
+        for row, cells in enumerate(self._cellvalues):
+            top, low = self._rowpositions[row], self._rowpositions[row + 1]
+            for column, cell in enumerate(cells):
+                if any(getattr(part, "is_new", False) for part in parts_of(cell)):
+                    x = self._colpositions[column if self.by_cell else 0]
+                    draw_bar(self.canv, x, low, top)
+                    if not self.by_cell:
+                        break
+
+
+class Barred(Flowable):  # type: ignore[misc]
+    """Something with a bar beside it."""
+
+    def __init__(self, inner: Flowable) -> None:
+        super().__init__()
+        self.inner = inner
+        self.spaceBefore, self.spaceAfter = inner.getSpaceBefore(), inner.getSpaceAfter()
+
+    def wrap(self, room: float, tall: float) -> tuple[float, float]:
+        """As large as what it holds."""
+        self.width, self.height = self.inner.wrap(room, tall)
+        return self.width, self.height
+
+    def split(self, room: float, tall: float) -> list[Flowable]:
+        """Each part with its bar."""
+        return [Barred(part) for part in self.inner.split(room, tall)]
+
+    def draw(self) -> None:
+        """Put it on the page."""
+        self.inner.drawOn(self.canv, 0, 0)
+        draw_bar(self.canv, 0.0, 0.0, self.height)
+
+
+def draw_bar(canvas: Any, x: float, low: float, top: float) -> None:
+    """One bar in the margin; readers that hear the page are told what it means."""
+    begin = getattr(canvas, "begin_tag", None)
+    if begin is not None:
+        begin("Figure", "changed since the last print")
+    canvas.saveState()
+    canvas.setFillColor(INK)
+    canvas.rect(x - AWAY, low + 0.8, BAR, max(top - low - 1.6, 2.0), stroke=0, fill=1)
+    canvas.restoreState()
+    if begin is not None:
+        canvas.end_tag()
+
+
+def parts_of(cell: Any) -> Sequence[Any]:
+    """What one cell of a table holds."""
+    return cell if isinstance(cell, list | tuple) else (cell,)

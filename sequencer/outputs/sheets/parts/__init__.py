@@ -1,0 +1,1 @@
+"""Parts that several sheets share, made from a staged show."""

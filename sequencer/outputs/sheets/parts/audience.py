@@ -1,0 +1,84 @@
+"""The audience in figures: how many, on what floor, through which exits, in what time. Lengths in points.
+
+Flow arithmetic as the open-air guides have it, by each flow that was read; no evacuation study.
+"""
+
+from reportlab.platypus import CondPageBreak, Flowable
+
+from sequencer.facts.crowd import exit_capacity, floor_capacity, flows
+from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading, named_rows
+from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT
+from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.wording import NB, brief, metres, span_seconds
+from sequencer.outputs.sheets.parts.edition import Edition
+
+_FLOWS = ("default", "level", "open-air")
+_BLANK = "____ (not in the show file: write it in)"
+
+
+def audience_block(edition: Edition, room: float) -> list[Flowable]:
+    """How many people watch, and how many can stand and leave."""
+    venue = edition.staged.show.venue
+    size = venue.audience_size
+    lines: list[tuple[str, str]] = [
+        ("People who watch, at most", _BLANK if size is None else str(size))
+    ]
+    area = venue.audience_area
+    floor = _BLANK
+    if area is not None:
+        floor = f"{area:g}{NB}m²: holds {floor_capacity(area)} at 0.5{NB}m² a person, outdoors"
+        if size:
+            floor += f"; {area / size:.2f}{NB}m² each as entered"
+    lines.append(("Floor for them", floor))
+    lines += [
+        (
+            f"Exit {brief(place.name)}",
+            "width ____ m" if place.width is None else metres(place.width, decimals=2),
+        )
+        for place in venue.exits
+    ]
+    said = [(edition.said(name), words) for name, words in lines]
+    return [
+        CondPageBreak(130),
+        heading("Audience and exits"),
+        named_rows(said, room, share=0.32),
+        *_leaving(edition, room),
+    ]
+
+
+def _leaving(edition: Edition, room: float) -> list[Flowable]:
+    """How many can leave in time, by flow; nothing where no width is known."""
+    venue = edition.staged.show.venue
+    widths = [place.width for place in venue.exits if place.width is not None]
+    if not widths:
+        return []
+    minutes = venue.leave_in / 60
+    rows: list[list[Cell]] = [
+        [head_cell(word) for word in ("flow", "largest exit lost", "every exit open", "source")]
+    ]
+    for name in _FLOWS:
+        flow = flows()[name]
+        told = (
+            f"{flow.per_metre_minute:g} a metre and minute: {flow.what}",
+            str(exit_capacity(widths, minutes=minutes, flow=flow.per_metre_minute)),
+            str(
+                exit_capacity(
+                    widths, minutes=minutes, flow=flow.per_metre_minute, discount_largest=False
+                )
+            ),
+        )
+        cells: list[Cell] = [
+            Prose(Span(told[0], "Regular", TEXT), role="TD"),
+            *(Prose(Span(words, "Bold", CUE), role="TD") for words in told[1:]),
+            Prose(Span(flow.source.citation, "Regular", SMALL, SOFT), role="TD"),
+        ]
+        rows.append(cells)
+    words = (
+        f"People who can leave in {span_seconds(venue.leave_in)}. Exits narrower than 1.05{NB}m do not count. "
+        "The slowest flow is the one that is checked; none of it is an evacuation study."
+    )
+    style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
+    return [
+        grid(rows, [room * 0.34, room * 0.13, room * 0.13, room * 0.4], style, repeat=1, pad=2),
+        Prose(Span(words, "Regular", SMALL, SOFT), before=3),
+    ]

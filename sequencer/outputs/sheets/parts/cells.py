@@ -1,0 +1,59 @@
+"""Cells that several tables share: when, who, and who watches. Sizes in points."""
+
+from reportlab.platypus import Flowable
+
+from sequencer.outputs.sheets.page.elements import Cell
+from sequencer.outputs.sheets.page.paper import CUE, HEAD, INK, TEXT, WATCH
+from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.wording import NB, brief, clock, metres
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.safety.burning import PlannedBurn
+
+
+def when_cell(edition: Edition, beat: float) -> Cell:
+    """Time and bar of a beat, large."""
+    staged = edition.staged
+    return [
+        Prose(Span(clock(staged.seconds(beat)), "Poster", HEAD), leading=1.1, role="TD"),
+        Prose(Span(f"bar {staged.position(beat)}", "Bold", TEXT), role="TD"),
+    ]
+
+
+def who_cell(edition: Edition, who: str) -> Prose:
+    """Number and name of a performer."""
+    return Prose(
+        [Span(f"{edition.number_of(who)}  ", "Poster", CUE, INK), Span(brief(who), "Bold", CUE)],
+        leading=1.2,
+        role="TD",
+    )
+
+
+def post_label(edition: Edition, name: str) -> str:
+    """Number and name of a post, as on the plan."""
+    crew = edition.staged.show.crew
+    number = next((k for k, post in enumerate(crew, start=1) if post.name == name), 0)
+    return f"S{number}{NB}{brief(name)}"
+
+
+def watch_cell(edition: Edition, burn: PlannedBurn) -> Cell:
+    """Who watches a burn, in turn: how far away at most, and how soon they arrive."""
+    plan = edition.plan.watch
+    own = [
+        w for w in plan.watches if w.who == burn.who and w.start < burn.end and w.end > burn.start
+    ]
+    gaps = [g for g in plan.unwatched if g[0] == burn.who and g[1] < burn.end and g[2] > burn.start]
+    lines: list[Flowable] = []
+    if gaps:
+        lines.append(Prose(Span("NOBODY WATCHES: do not light", "Bold", CUE), role="TD"))
+    for watch in own[:3]:
+        words = f"  {metres(watch.way)}, {watch.response:.1f}{NB}s"
+        lines.append(
+            Prose(
+                [
+                    Span(post_label(edition, watch.spotter), "Bold", TEXT, WATCH),
+                    Span(words, "Regular", TEXT),
+                ],
+                role="TD",
+            )
+        )
+    return lines or Prose(Span("–", "Regular", TEXT))

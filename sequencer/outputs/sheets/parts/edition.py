@@ -1,0 +1,172 @@
+"""What is printed: a staged show with what the checks said, and the lines that identify it on every page."""
+
+import datetime as dt
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cached_property
+from pathlib import PurePath
+
+from sequencer.findings import Clearance, Finding, Report
+from sequencer.outputs.sheets.page.bidi import apart, is_mixed
+from sequencer.outputs.sheets.page.letters import uncovered
+from sequencer.outputs.sheets.page.own_type import OwnType
+from sequencer.outputs.sheets.page.wording import plural, slug
+from sequencer.outputs.sheets.parts.changes import Changes
+from sequencer.safety.safety_plan import SafetyPlan, safety_plan
+from sequencer.show.site import Venue
+from sequencer.staging.staged import Staged
+
+HASH_SHOWN = 12  # hex digits of the track's content hash; enough to tell any two cuts apart
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class Edition:
+    """One printing of a show."""
+
+    staged: Staged
+    report: Report
+    before: "Edition | None" = None  # the last print; what differs from it is marked
+    own_type: OwnType | None = None  # for letters that the sheets' type lacks
+
+    @cached_property
+    def changes(self) -> Changes | None:
+        """What differs from the last print; None where none is given."""
+        return None if self.before is None else Changes(self.staged, self.before.staged)
+
+    @cached_property
+    def plan(self) -> SafetyPlan:
+        """Burns, crew and watches, as the checks have them too."""
+        return safety_plan(self.staged)
+
+    def wait_of(self, who: str, start: float) -> float:
+        """Seconds for which a performer is alight before the beat at which their burn begins."""
+        return next(
+            (b.wait_s for b in self.plan.burns if b.who == who and abs(b.start - start) < 1e-6), 0.0
+        )
+
+    @property
+    def title(self) -> str:
+        """The show's title."""
+        return self.staged.show.title
+
+    @property
+    def issue(self) -> str:
+        """Version and date of the show file."""
+        date = self.staged.show.date or "no date in the show file"
+        return f"version {self.staged.show.version} · {date}"
+
+    @property
+    def track(self) -> str:
+        """Name of the track's file, without folders."""
+        return PurePath(self.staged.song.track.replace("\\", "/")).name
+
+    @property
+    def track_hash(self) -> str:
+        """First digits of the track's content hash."""
+        return self.staged.song.sha256[:HASH_SHOWN]
+
+    @property
+    def is_draft(self) -> bool:
+        """Whether no permit is recorded."""
+        return self.staged.show.rules.permit is None
+
+    @property
+    def stops(self) -> tuple[Finding, ...]:
+        """Findings that stand against the show."""
+        return tuple(f for f in self.report.findings if f.severity == "stop")
+
+    @property
+    def banner(self) -> str:
+        """Warning for the head of every page; empty if nothing stands against the show."""
+        if not self.stops:
+            return ""
+        return f"DO NOT DANCE YET – {plural(len(self.stops), 'finding')} against this show"
+
+    @property
+    def is_lit(self) -> bool:
+        """Whether anything burns in this show."""
+        return bool(self.staged.lit)
+
+    @property
+    def printed_for(self) -> dt.date | None:
+        """Date of the show file."""
+        date = self.staged.show.date
+        return dt.date.fromisoformat(date) if date else None
+
+    def number_of(self, who: str) -> int:
+        """A performer's number, from 1 in the order of the cast."""
+        return self.staged.show.names.index(who) + 1
+
+    def said(self, text: str) -> str:
+        """Text with every name in it that mixes directions kept to itself."""
+        for name in self._turned:
+            text = text.replace(name, apart(name))
+        return text
+
+    @property
+    def _turned(self) -> tuple[str, ...]:
+        show = self.staged.show
+        names = {*show.names, *(post.name for post in show.crew), *show.formations}
+        names |= set(_named(show.venue))
+        return tuple(sorted((n for n in names if is_mixed(n)), key=lambda n: (-len(n), n)))
+
+    def file_part(self, who: str) -> str:
+        """A performer's part of a file name; the number tells apart what looks alike in plain letters."""
+        parts: dict[str, str] = {}
+        for number, name in enumerate(self.staged.show.names, start=1):
+            part = slug(name)
+            parts[name] = part if part not in parts.values() else f"{part}-no{number}"
+        return parts[who]
+
+    def findings_for(self, who: str | None = None) -> tuple[Finding, ...]:
+        """Findings that name a performer or the whole show; all where nobody is named."""
+        return tuple(f for f in self.report.findings if who is None or not f.who or who in f.who)
+
+    def close_passes(self, who: str | None = None) -> tuple[Clearance, ...]:
+        """Measured clearances, the tightest against its requirement first."""
+        own = (
+            c for c in self.report.clearances if not c.bound and (who is None or who in c.between)
+        )
+        return tuple(sorted(own, key=lambda c: (c.distance - c.required, c.at, c.between)))
+
+    def missing_letters(self) -> tuple[str, ...]:
+        """Letters of the show's own words that the embedded type lacks."""
+        return uncovered(self._words())
+
+    @property
+    def own_letters(self) -> str:
+        """Letters of the show's own words that are not plain ASCII."""
+        return "".join(
+            sorted({each for words in self._words() for each in words if ord(each) > 127})
+        )
+
+    def _words(self) -> Iterable[str]:
+        show = self.staged.show
+        yield from (show.title, show.version, show.venue.name, self.staged.song.track)
+        yield from show.names
+        yield from show.formations
+        yield from (section.label for section in self.staged.song.sections)
+        for block in self.staged.blocks:
+            yield block.note
+            yield from (part.pattern for part in block.hands.values())
+        for post in show.crew:
+            yield from (post.name, *post.equipment)
+        yield from _named(show.venue)
+        yield from (show.stop_call.word, show.stop_call.signal)
+        yield from (words for does in show.stop_call.does.values() for words in does)
+        yield from (words for _, words in show.emergency.lines if words)
+        yield from show.weather.lines
+        yield from filter(None, (show.rules.permit, show.rules.authority, *show.rules.profile))
+        if show.fire is not None:
+            yield show.fire.fuel
+        for finding in self.report.findings:
+            yield from (finding.message, finding.source, *finding.remedies)
+
+
+def _named(venue: Venue) -> tuple[str, ...]:
+    """Names of everything at the place."""
+    return (
+        *(thing.name for thing in venue.scenery),
+        *(place.name for place in venue.exits),
+        *(edge.name for edge in venue.audience),
+    )

@@ -1,0 +1,64 @@
+"""A performer's cues as the lines of a sheet: links, short rests and walks stand with the move they belong to."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from sequencer.outputs.sheets.page.wording import facing_words, place_words, plural
+from sequencer.outputs.sheets.parts.cues import Cue
+
+SHORT_REST = 8.0  # [beats] longer ones get a line of their own
+_NOTHING = 1.0  # [beats] a rest at the start of the track that nobody counts
+_SAME = 1e-6
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Entry:
+    """One line of a sheet: a cue, the walk that begins with it, and what follows before the next line."""
+
+    cue: Cue
+    walk: Cue | None = None
+    then: tuple[Cue, ...] = ()
+
+    @property
+    def cues(self) -> tuple[Cue, ...]:
+        """Every cue that the line tells."""
+        return (self.cue, *((self.walk,) if self.walk is not None else ()), *self.then)
+
+
+def folded(cues: Sequence[Cue]) -> tuple[Entry, ...]:
+    """Lines of a sheet, in turn; every cue is in one of them but the end and a rest that nobody counts."""
+    entries: list[Entry] = []
+    walk: Cue | None = None
+    target: int | None = None  # line that takes what follows
+    for index, cue in enumerate(cues):
+        if cue.kind == "end" or (index == 0 and cue.kind == "wait" and cue.beats < _NOTHING):
+            continue
+        follows = cue.kind == "link" or (cue.kind == "wait" and _is_short(cue, entries, cues))
+        if cue.kind == "walk":
+            after = next((c for c in cues[index + 1 :] if c.kind != "walk"), None)
+            if after is not None and after.kind == "move" and abs(after.start - cue.start) < _SAME:
+                walk = cue
+                continue
+            entries.append(Entry(cue=cue))
+        elif follows and target is not None:
+            entries[target] = replace(entries[target], then=(*entries[target].then, cue))
+        else:
+            entries.append(Entry(cue=cue, walk=walk))
+            walk = None
+            target = len(entries) - 1
+    return tuple(entries)
+
+
+def _is_short(cue: Cue, entries: Sequence[Entry], cues: Sequence[Cue]) -> bool:
+    """A rest that is short, or that is all there is once the fire is out."""
+    last = not any(c.start >= cue.end - _SAME and c.kind != "end" for c in cues)
+    is_out = bool(entries) and entries[-1].cue.kind == "out"
+    return cue.beats <= SHORT_REST or (last and is_out)
+
+
+def walk_words(cue: Cue) -> str:
+    """A walk in words: how long, by which points, where to, and which way to face there."""
+    x, y, facing = cue.spot
+    passing = [f"pass {place_words(*point)}" for point in cue.via]
+    goal = f"to {place_words(x, y)}, face {facing_words(facing)}"
+    return "; ".join([f"{plural(cue.beats, 'beat')} to {cue.formation}", *passing, goal])

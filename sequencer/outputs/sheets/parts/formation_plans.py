@@ -1,0 +1,214 @@
+"""The formations of a show as plans with a key: who stands where. Lengths in points."""
+
+from collections.abc import Collection, Sequence
+from itertools import combinations, pairwise
+from math import hypot, inf
+
+import numpy as np
+from reportlab.platypus import CondPageBreak, Flowable
+
+from sequencer.outputs.sheets.page.elements import Cell, grid, heading
+from sequencer.outputs.sheets.page.paper import CUE, LEAD, SMALL, SOFT, TEXT, Page
+from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.wording import (
+    NB,
+    brief,
+    clock,
+    metres,
+    place_words,
+    plural,
+)
+from sequencer.outputs.sheets.parts.cues import is_lit
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.plan import StagePlan
+from sequencer.outputs.sheets.parts.scene import Scene, Way
+from sequencer.staging.staged import Staged, Standing
+
+PLAN_SHARE = 0.8  # most height of a plan over the width of its column
+OWN_SHARE = 0.66  # the same on a performer's own sheet
+GUTTER = 12.0
+TALLEST = 268.0
+LEAST_APART = 12.6  # of two performers' discs on paper
+WAY_POINTS = 33  # of a walk, for drawing: a chord misses a quarter circle by 0.03 %
+
+
+def lit_in(staged: Staged, standing: Standing) -> tuple[str, ...]:
+    """Who burns at any time while a formation is held."""
+    return tuple(
+        name
+        for name in staged.show.names
+        if is_lit(staged, name, standing.start)
+        or any(standing.start < burn.start < standing.end for burn in staged.lit_of(name))
+    )
+
+
+def scene_of(
+    edition: Edition,
+    index: int,
+    *,
+    focus: str | None = None,
+    crew: bool = True,
+    dimensions: bool = False,
+) -> Scene:
+    """One formation of the show, with the ways walked to it."""
+    staged = edition.staged
+    standing = staged.standings[index]
+    return Scene(
+        staged=staged,
+        spots=dict(standing.spots),
+        ways=ways_to(staged, standing) if index else {},
+        lit=lit_in(staged, standing),
+        focus=focus,
+        crew=crew,
+        distances=focus is None,  # else told under the plan
+        dimensions=dimensions,
+    )
+
+
+def ways_to(staged: Staged, standing: Standing) -> dict[str, Way]:
+    """The ways that are walked to a formation, as they curve."""
+    if standing.start - standing.walk < 1e-6:
+        return {}
+    beats = np.linspace(standing.walk, standing.start, WAY_POINTS, dtype=np.float64)
+    return {
+        dancer.name: tuple((float(x), float(y)) for x, y in dancer.floor.at(beats).place)
+        for dancer in staged.dancers
+        if dancer.name in standing.spots
+    }
+
+
+def formation_plans(
+    edition: Edition,
+    page: Page,
+    *,
+    focus: str | None = None,
+    title: str = "Where you stand",
+    chosen: Collection[int] | None = None,
+    across: int = 2,
+) -> list[Flowable]:
+    """Plans with their words, side by side: of every formation, or of those chosen."""
+    staged = edition.staged
+    if not staged.standings:
+        return []
+    order = moved_formations(staged) if chosen is None else tuple(sorted(chosen))
+    across = _across(edition, order, page.inner, across, crew=focus is None)
+    column = page.inner / across
+    share = PLAN_SHARE if focus is None and chosen is None else OWN_SHARE
+    most = min(column * share, TALLEST)
+    cells: list[Cell] = []
+    style: list[tuple[object, ...]] = []
+    wide_first = focus is not None and len(order) > 1 and across > 2
+    for index in order:
+        # a performer's later plans leave the crew out: what is drawn is larger for it
+        crew = focus is None or index == order[0]
+        scene = scene_of(edition, index, focus=focus, crew=crew)
+        large = wide_first and index == order[0]
+        wide, tall = (2 * column, 1.3 * most) if large else (column, most)
+        plan = StagePlan(scene, tall=tall, wide=wide - GUTTER)
+        cells.append([plan, *_words(edition, index, focus, named=chosen is None)])
+        if large:
+            cells.append("")
+            style.append(("SPAN", (0, 0), (1, 0)))
+    cells += [""] * (-len(cells) % across)
+    rows = [cells[k : k + across] for k in range(0, len(cells), across)]
+    return [
+        CondPageBreak(most * (1.3 if wide_first else 1.0) + 100),
+        heading(title),
+        *_numbers(edition, listed_below=focus is None and chosen is None),
+        grid(rows, [column] * across, *style, pad=3, gutter=GUTTER, by_cell=True),
+    ]
+
+
+def _numbers(edition: Edition, *, listed_below: bool) -> list[Flowable]:
+    """Whose number is whose, where the words under the plans do not say it."""
+    names = edition.staged.show.names
+    if listed_below or len(names) < 2:
+        return []
+    spans = []
+    for number, name in enumerate(names, start=1):
+        spans += [
+            Span(f"{number}{NB}", "Bold", SMALL),
+            Span(f"{brief(name, most=24)}   ", "Regular", SMALL),
+        ]
+    return [Prose(spans[:240], after=2)]
+
+
+def is_crowded(scene: Scene, *, tall: float, wide: float) -> bool:
+    """Whether two performers would lie over each other on a plan of that size."""
+    plan = StagePlan(scene, tall=tall, wide=wide)
+    plan.wrap(wide, 1e9)
+    gaps = [hypot(a[0] - b[0], a[1] - b[1]) for a, b in combinations(scene.spots.values(), 2)]
+    return min(gaps, default=inf) * plan.scale < LEAST_APART
+
+
+def _across(edition: Edition, order: Sequence[int], room: float, most: int, *, crew: bool) -> int:
+    """How many plans stand side by side with everybody on them told apart."""
+    for across in range(most, 1, -1):
+        wide = room / across - GUTTER
+        scenes = (scene_of(edition, index, crew=crew) for index in order)
+        if not any(is_crowded(scene, tall=wide * PLAN_SHARE, wide=wide) for scene in scenes):
+            return across
+    return 1
+
+
+def moved_formations(staged: Staged) -> tuple[int, ...]:
+    """Formations in which anybody stands otherwise than in the one before; the first always."""
+    standings = staged.standings
+    return tuple(
+        index
+        for index, standing in enumerate(standings)
+        if index == 0 or dict(standing.spots) != dict(standings[index - 1].spots)
+    )
+
+
+def _words(edition: Edition, index: int, focus: str | None, *, named: bool) -> list[Flowable]:
+    staged = edition.staged
+    standing = staged.standings[index]
+    until = min(staged.seconds(standing.end), staged.song.duration)
+    held = f"{clock(staged.seconds(standing.start))} – {clock(until)}"
+    lines: list[Flowable] = [
+        Prose(Span(standing.formation, "Poster", LEAD), leading=1.15, role="H3"),
+        Prose(
+            [
+                Span(held, "Bold", CUE),
+                Span(f"   bar {staged.position(standing.start)}", "Regular", TEXT, SOFT),
+            ]
+        ),
+    ]
+    if focus is None and standing.start - standing.walk > 1e-6:
+        walk = (
+            f"walk from {clock(staged.seconds(standing.walk))}, bar {staged.position(standing.walk)}, "
+            f"{plural(standing.start - standing.walk, 'beat')}"
+        )
+        lines.append(Prose(Span(walk, "Regular", SMALL)))
+    if focus is not None and focus in standing.spots:
+        near = nearest(standing, focus)
+        if near:
+            lines.append(Prose(Span(f"nearest: {near}", "Regular", SMALL, SOFT)))
+        return lines
+    if not named:
+        return lines
+    for name, (x, y, _) in list(standing.spots.items())[:14]:
+        who = Span(f"{edition.number_of(name)} {brief(name)}: ", "Bold", SMALL)
+        lines.append(Prose([who, Span(place_words(x, y), "Regular", SMALL)]))
+    if len(standing.spots) > 14:
+        more = f"and {len(standing.spots) - 14} more, by number on the plan"
+        lines.append(Prose(Span(more, "Regular", SMALL, SOFT)))
+    return lines
+
+
+def nearest(standing: Standing, who: str) -> str:
+    """The nearest other place of a formation, and how far it is."""
+    x, y, _ = standing.spots[who]
+    others = [
+        (hypot(a - x, b - y), name) for name, (a, b, _) in standing.spots.items() if name != who
+    ]
+    if not others:
+        return ""
+    far, name = min(others)
+    return f"{brief(name)}, {metres(far)} between places"
+
+
+def changes(staged: Staged) -> Sequence[tuple[Standing, Standing]]:
+    """Each formation with the one before it."""
+    return tuple(pairwise(staged.standings))

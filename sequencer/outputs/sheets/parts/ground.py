@@ -1,0 +1,359 @@
+"""The ground of a plan: stage, audience, scenery and frame, and labels that keep out of each other's way.
+
+Stage frame [m]: X to the audience's right is the page's right, Y upstage is up. Lengths on paper in points.
+"""
+
+from collections.abc import Sequence
+from itertools import pairwise
+from math import hypot, inf
+from typing import Any
+
+from reportlab.lib.colors import Color
+from reportlab.platypus import Flowable
+
+from sequencer.outputs.sheets.page.free_room import free_place, is_free
+from sequencer.outputs.sheets.page.letters import Face, clipped, width
+from sequencer.outputs.sheets.page.paper import HAIR, INK, MIST, PAPER, RULE, SOFT, TINY
+from sequencer.outputs.sheets.page.prose import Span, broken, one_line, set_line
+from sequencer.outputs.sheets.page.wording import brief, metres
+from sequencer.outputs.sheets.parts.scene import Box, Scene, stage_outline, window
+from sequencer.show.site import AudienceLine, Venue
+
+FOOT = 3  # lines under the drawing, at most
+LEAST_LABEL = 24.0  # shortest room for words that must be read
+LABEL = 13.0  # height of the words above and below the drawing
+MIST_DARK = Color(0.83, 0.845, 0.87)
+
+
+class Ground(Flowable):  # type: ignore[misc]
+    """What lies under the people on a plan; `taken` are the boxes that labels keep clear of."""
+
+    def __init__(
+        self, scene: Scene, *, tall: float, wide: float | None = None, scale: float | None = None
+    ) -> None:
+        super().__init__()
+        self.scene, self._tall, self._wide, self._given = scene, tall, wide, scale
+        self.taken: list[Box] = []
+        self.left_out = False  # whether there was no room for somebody's or something's name
+        self._window = window(scene)
+
+    @property
+    def said(self) -> str:
+        """What it shows, to be told from another."""
+        scene, show = self.scene, self.scene.staged.show
+        reach = [(dancer.name, round(dancer.reach, 3)) for dancer in scene.staged.dancers]
+        venue = show.venue
+        ground: tuple[object, ...] = (venue.stage, venue.audience, venue.scenery)
+        crew: list[object] = []
+        if scene.crew:
+            crew = [(post.name, post.post) for post in show.crew]
+            ground += (venue.exits, venue.extinguishers, venue.fuel_station, venue.wind_from)
+        return f"[plan {scene.spots} {scene.ways} {scene.lit} {reach} {crew} {ground!r}"
+
+    def wrap(self, room: float, _tall: float) -> tuple[float, float]:
+        """As wide as the room, as high as the stage at that scale."""
+        room = min(room, self._wide or inf)
+        low_x, low_y, high_x, high_y = self._window
+        self.foot = broken((Span(self._audience_words(), "Bold", TINY, SOFT),), room)[:FOOT]
+        inner = max(
+            self._tall - self._below - LABEL, 0.6 * self._tall
+        )  # a long foot takes none of it
+        self.scale = min(room / (high_x - low_x), inner / (high_y - low_y))
+        if self._given is not None:
+            self.scale = min(self.scale, self._given)
+        self.width = room
+        self.height = (high_y - low_y) * self.scale + self._below + LABEL
+        return self.width, self.height
+
+    def at(self, x: float, y: float) -> tuple[float, float]:
+        """Paper point of a point of the stage."""
+        low_x, low_y, high_x, _ = self._window
+        spare = self.width - (high_x - low_x) * self.scale
+        return (x - low_x) * self.scale + spare / 2, (y - low_y) * self.scale + self._below
+
+    @property
+    def _below(self) -> float:
+        """Height of the scale bar and of the audience's distances under the drawing."""
+        return LABEL + 10.0 * len(self.foot)
+
+    def path(self, canvas: Any, points: Sequence[tuple[float, float]], *, close: bool) -> Any:
+        """A path through points of the stage."""
+        path = canvas.beginPath()
+        path.moveTo(*self.at(*points[0]))
+        for point in points[1:]:
+            path.lineTo(*self.at(*point))
+        if close:
+            path.close()
+        return path
+
+    def area(self) -> Box:
+        """Left, low, width and height of the drawing."""
+        low_x, low_y, high_x, high_y = self._window
+        x, y = self.at(low_x, low_y)
+        return x, y, (high_x - low_x) * self.scale, (high_y - low_y) * self.scale
+
+    def clip(self, canvas: Any) -> None:
+        """Keep to the drawing from now on."""
+        clip = canvas.beginPath()
+        clip.rect(*self.area())
+        canvas.clipPath(clip, stroke=0, fill=0)
+
+    def draw_floor(self, canvas: Any, venue: Venue) -> None:
+        """Stage with holes, and its centre line."""
+        canvas.setFillColor(MIST)
+        canvas.rect(*self.area(), stroke=0, fill=1)
+        outline = stage_outline(self.scene.staged)
+        canvas.setFillColor(PAPER)
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(1.4)
+        canvas.drawPath(self.path(canvas, outline, close=True), stroke=1, fill=1)
+        for hole in venue.stage.holes:
+            canvas.setFillColor(MIST)
+            canvas.drawPath(self.path(canvas, hole, close=True), stroke=1, fill=1)
+        ys = [y for _, y in outline]
+        canvas.setStrokeColor(RULE)
+        canvas.setLineWidth(HAIR)
+        canvas.setDash(2, 3)
+        canvas.line(*self.at(0, min(ys)), *self.at(0, max(ys)))
+        canvas.setDash()
+
+    def draw_audience(self, canvas: Any, venue: Venue) -> None:
+        """Every edge that the audience does not cross, with its name."""
+        canvas.saveState()
+        self.clip(canvas)
+        for edge in venue.audience:
+            canvas.setStrokeColor(INK)
+            canvas.setLineWidth(2.6)
+            canvas.drawPath(self.path(canvas, edge.line, close=False), stroke=1, fill=0)
+            canvas.setLineWidth(0.8)
+            for (x0, y0), (x1, y1) in pairwise(edge.line):
+                a, b = self.at(x0, y0), self.at(x1, y1)
+                long = hypot(b[0] - a[0], b[1] - a[1])
+                for k in range(int(long // 7) + 1):
+                    t = k * 7 / long if long else 0.0
+                    x, y = a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])
+                    canvas.line(x, y, x - 2.5, y - 5)
+        canvas.restoreState()
+        for edge in venue.audience:
+            self._name_audience(canvas, edge)
+
+    def _name_audience(self, canvas: Any, edge: AudienceLine) -> None:
+        """The name of an edge beside what is drawn of it; of one too far away, at the frame."""
+        import shapely
+
+        line, view = shapely.LineString(edge.line), shapely.box(*self._window)
+        words = edge.name.upper()
+        seen = line.intersection(view)
+        if seen.is_empty:
+            words += f", {metres(line.distance(view), decimals=0)} further"
+            x, y, _ = self.pinned(*line.interpolate(line.project(view.centroid)).coords[0])
+            ends = [(x, y), (x, y)]
+        else:
+            longest = max(getattr(seen, "geoms", (seen,)), key=lambda part: part.length)
+            ends = [self.at(*longest.coords[0]), self.at(*longest.coords[-1])]
+        half = width(clipped(words, "Bold", TINY, self.width - 4), "Bold") * TINY / 2
+        (x0, y0), (x1, y1) = ends
+        flat = abs(x1 - x0) >= abs(y1 - y0)
+        left, low, wide, tall = self.area()
+        places = []
+        for share in (0.5, 0.35, 0.65, 0.2, 0.8):
+            x, y = x0 + share * (x1 - x0), y0 + share * (y1 - y0)
+            sides = (
+                ((0, 5), (0, -16), (0, 17)) if flat else ((-half - 7, -3), (half + 7, -3), (0, -16))
+            )
+            for dx, dy in sides:
+                inner_x = min(max(x + dx, left + half + 2), left + wide - half - 2)
+                places.append((inner_x, min(max(y + dy, low + 3), low + tall - 8)))
+        self.label(
+            canvas,
+            words,
+            places,
+            face="Bold",
+            colour=INK,
+            centre=True,
+            room=wide - 4,
+            must=bool(seen.is_empty),
+            shorten=not seen.is_empty,
+        )
+
+    def draw_scenery(self, canvas: Any, venue: Venue) -> None:
+        """Scenery; what burns is hatched."""
+        canvas.saveState()
+        self.clip(canvas)
+        for thing in venue.scenery:
+            path = self.path(canvas, thing.outline, close=True)
+            canvas.setFillColor(MIST_DARK)
+            canvas.setStrokeColor(SOFT)
+            canvas.setLineWidth(0.8)
+            canvas.drawPath(path, stroke=1, fill=1)
+            if thing.combustible:
+                self._hatch(canvas, thing.outline)
+        canvas.restoreState()
+        for thing in venue.scenery:
+            xs, ys = [p[0] for p in thing.outline], [p[1] for p in thing.outline]
+            x, y = self.at((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
+            top = self.at(0, max(ys))[1] + 2
+            low = self.at(0, min(ys))[1] - 11
+            words = thing.name if thing.combustible else f"{thing.name} (does not burn)"
+            self.label(canvas, words, [(x, low), (x, top), (x, y - 4)], centre=True)
+
+    def _hatch(self, canvas: Any, outline: Sequence[tuple[float, float]]) -> None:
+        canvas.saveState()
+        canvas.clipPath(self.path(canvas, outline, close=True), stroke=0, fill=0)
+        points = [self.at(*p) for p in outline]
+        x0, x1 = min(p[0] for p in points), max(p[0] for p in points)
+        y0, y1 = min(p[1] for p in points), max(p[1] for p in points)
+        canvas.setStrokeColor(SOFT)
+        canvas.setLineWidth(0.5)
+        at = x0 - (y1 - y0)
+        while at < x1:
+            canvas.line(at, y0, at + (y1 - y0), y1)
+            at += 4.0
+        canvas.restoreState()
+
+    def draw_frame(self, canvas: Any) -> None:
+        """Frame, scale bar and the names of the sides."""
+        left, low, wide, tall = self.area()
+        canvas.setStrokeColor(RULE)
+        canvas.setLineWidth(HAIR)
+        canvas.rect(left, low, wide, tall, stroke=1, fill=0)
+        middle = "UPSTAGE · rest: see list" if self.left_out else "UPSTAGE"
+        names = ((middle, "Bold"), ("stage right", "Regular"), ("stage left", "Regular"))
+        if sum(width(words, face) * TINY for words, face in names) + 24 < wide:
+            one_line(
+                canvas,
+                left + wide / 2,
+                low + tall + 4,
+                Span(middle, "Bold", TINY, SOFT),
+                align="centre",
+            )
+        sides = ("stage right", "stage left")
+        if sum(width(words, "Regular") * TINY for words in sides) + 8 > wide:
+            sides = ("right", "left")
+        one_line(canvas, left, low + tall + 4, Span(sides[0], "Regular", TINY, SOFT))
+        one_line(
+            canvas,
+            left + wide,
+            low + tall + 4,
+            Span(sides[1], "Regular", TINY, SOFT),
+            align="right",
+        )
+        metre = next((m for m in (1, 2, 5, 10, 20, 50, 100) if m * self.scale >= 28), 100)
+        base = low - 9.5
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(1.0)
+        for k in range(2):
+            canvas.setFillColor(INK if k == 0 else PAPER)
+            canvas.rect(
+                left + k * metre * self.scale / 2,
+                base + 1,
+                metre * self.scale / 2,
+                3,
+                stroke=1,
+                fill=1,
+            )
+        one_line(
+            canvas,
+            left + metre * self.scale + 4,
+            base,
+            Span(f"{metre}\u00a0m", "Regular", TINY, INK),
+        )
+        for k, line in enumerate(self.foot, start=1):
+            at = max(min(left, self.width - line.width), 0.0)
+            set_line(canvas, line, at, base - 10.0 * k)
+
+    def _audience_words(self) -> str:
+        """How far every edge of the audience is from the stage."""
+        import shapely
+
+        stage = shapely.Polygon(stage_outline(self.scene.staged))
+        told = []
+        for edge in self.scene.staged.show.venue.audience:
+            far = shapely.LineString(edge.line).distance(stage)
+            name = brief(edge.name, most=28)
+            told.append(f"{name} {metres(far)}" if far > 0.05 else f"{name} at the stage")
+        return f"From the stage: {', '.join(told)}"
+
+    def label(
+        self,
+        canvas: Any,
+        words: str,
+        places: Sequence[tuple[float, float]],
+        *,
+        face: Face = "Regular",
+        colour: Color = INK,
+        centre: bool = False,
+        room: float = 130.0,
+        must: bool = False,
+        shorten: bool = False,
+    ) -> tuple[float, float] | None:
+        """Words at the first of the places that is free, which is returned.
+
+        Where all are taken nothing is drawn, for the list names all: but what `must` be read is drawn at the nearest
+        room on the drawing, and what may be told `shorter` at its own place. Nothing is drawn over another.
+        """
+        words = clipped(words, face, TINY, min(room, self.width - 4))
+        long = width(words, face) * TINY
+        left, low, wide, tall = self.area()
+        boxes = []
+        for x, y in places:
+            start = x - long / 2 if centre else x
+            boxes.append((start - 1, y - 2.5, start + long + 1, y + 6.5))
+        area = (left, low, left + wide, low + tall)
+        chosen = next((k for k, box in enumerate(boxes) if is_free(box, area, self.taken)), None)
+        if chosen is None and shorten and room > LEAST_LABEL:
+            return self.label(
+                canvas,
+                words,
+                places,
+                face=face,
+                colour=colour,
+                centre=centre,
+                room=room / 2,
+                shorten=True,
+            )
+        if chosen is None and must:
+            x, y = places[0]
+            best = (x if centre else x + long / 2, y + 2)
+            middle = free_place(best, (long + 2, 9), area, self.taken)
+            if middle is not None:
+                x, y = middle
+                boxes.append((x - long / 2 - 1, y - 4.5, x + long / 2 + 1, y + 4.5))
+                places = [*places, (x if centre else x - long / 2, y - 2)]
+                chosen = len(boxes) - 1
+        if chosen is None:
+            self.left_out |= any(is_free(box, area, ()) for box in boxes)
+            return None
+        box, (_, y) = boxes[chosen], places[chosen]
+        canvas.setFillColor(PAPER)
+        canvas.roundRect(box[0] - 1, box[1], long + 4, 9.5, 2, stroke=0, fill=1)
+        one_line(canvas, box[0] + 1, y, Span(words, face, TINY, colour))
+        self.taken.append(box)
+        return places[chosen]
+
+    def free_box(self, x: float, y: float, half: float, others: Sequence[Box]) -> Box | None:
+        """The nearest room for a mark that no other mark has taken; None if there is none."""
+        left, low, wide, tall = self.area()
+        area = (left, low, left + wide, low + tall)
+        middle = free_place((x, y), (2 * half, 14.0), area, others)
+        if middle is None:
+            return None
+        return (middle[0] - half, middle[1] - 7, middle[0] + half, middle[1] + 7)
+
+    def draw_leader(self, x: float, y: float, to_x: float, to_y: float) -> None:
+        """A thin line from a true place to its mark."""
+        canvas = self.canv
+        canvas.setStrokeColor(INK)
+        canvas.setFillColor(INK)
+        canvas.setLineWidth(0.7)
+        canvas.line(x, y, to_x, to_y)
+        canvas.circle(x, y, 1.5, stroke=0, fill=1)
+
+    def pinned(self, x: float, y: float) -> tuple[float, float, float]:
+        """Paper point of a thing, at the edge if it lies outside; and how far outside [m]."""
+        low_x, low_y, high_x, high_y = self._window
+        inset = 9.0 / self.scale
+        own_x = min(max(x, low_x + inset), high_x - inset)
+        own_y = min(max(y, low_y + inset), high_y - inset)
+        far = hypot(x - own_x, y - own_y)
+        return *self.at(own_x, own_y), far if far > inset else 0.0

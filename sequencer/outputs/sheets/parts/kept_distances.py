@@ -1,0 +1,150 @@
+"""Distances that an authority asks for, as the plan keeps them all through the song.
+
+Those to audience and fuel run from the outer edge of prop and flame at its nearest; those to an
+extinguisher along the walking way. Each stands beside what is asked for.
+"""
+
+from collections.abc import Callable, Sequence
+from math import ceil, floor
+
+from reportlab.platypus import CondPageBreak, Flowable
+
+from sequencer.arrays import Floats
+from sequencer.geometry.walking import NO_WAY
+from sequencer.motion.clearance.to_posts import closest, farthest
+from sequencer.outputs.sheets.page.elements import Cell, grid, heading
+from sequencer.outputs.sheets.page.paper import TEXT
+from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.wording import brief, clock, metres
+from sequencer.outputs.sheets.parts.edition import Edition
+
+_Ways = Callable[[Floats], Floats]
+
+
+def distances_block(edition: Edition, room: float) -> list[Flowable]:
+    """A line for each distance, its time and what is asked for; nothing where nobody is lit."""
+    if not edition.plan.followed:
+        return []
+    lines = [*_audience(edition), *_extinguishers(edition), *_fuel(edition)]
+    rows: list[list[Cell]] = [
+        [Prose(Span(name, "Regular", TEXT), role="TD"), Prose(Span(far, "Bold", TEXT), role="TD")]
+        for name, far in lines[:14]
+    ]
+    if not rows:
+        return []
+    return [
+        CondPageBreak(100),
+        heading("Distances, over the whole song", level=2),
+        grid(rows, [room * 0.5, room * 0.5], pad=2.5),
+    ]
+
+
+def _audience(edition: Edition) -> list[tuple[str, str]]:
+    required = {name: each.required for each in edition.report.clearances for name in each.between}
+    return [
+        _nearest(
+            edition,
+            f"{brief(edge.name)} to prop and flame, at the nearest",
+            _to_line(edge.line),
+            required.get(edge.name),
+        )
+        for edge in edition.staged.show.venue.audience
+    ]
+
+
+def _extinguishers(edition: Edition) -> list[tuple[str, str]]:
+    plan = edition.plan
+    venue = edition.staged.show.venue
+    if not venue.extinguishers:
+        return []
+    ways = plan.ground.ways_to([each.at for each in venue.extinguishers])
+    rule = plan.book.strictest("extinguisher-travel")
+    most = f" (at most {metres(rule.number, decimals=2)})" if rule else ""
+    found = max(
+        zip(plan.followed, farthest(plan.followed, [ways] * len(plan.followed), 0.0), strict=True),
+        key=lambda pair: pair[1].distance,
+    )
+    burn, worst = found
+    when = clock(edition.staged.seconds(worst.beat))
+    lines = [
+        (
+            "whoever is lit to the nearest extinguisher, on foot",
+            f"{_walk(worst.distance)}{most}; {brief(burn.who)} at {when}",
+        )
+    ]
+    if venue.fuel_station is not None:
+        import numpy as np
+
+        walk = float(ways(np.array([venue.fuel_station])).min())
+        lines.append(("fuel station to the nearest extinguisher, on foot", f"{_walk(walk)}{most}"))
+    return lines
+
+
+def _fuel(edition: Edition) -> list[tuple[str, str]]:
+    station = edition.staged.show.venue.fuel_station
+    if station is None:
+        return []
+    book = edition.plan.book
+    to_flame = book.strictest("fuel-point-distance")
+    to_people = book.strictest("fuel-point-audience")
+
+    def ways(places: Floats) -> Floats:
+        found: Floats = ((places - station) ** 2).sum(axis=1, keepdims=True) ** 0.5
+        return found
+
+    lines = [
+        _nearest(
+            edition,
+            "fuel station to prop and flame, at the nearest",
+            ways,
+            to_flame.number if to_flame else None,
+        )
+    ]
+    import numpy as np
+
+    for edge in edition.staged.show.venue.audience:
+        far = float(_to_line(edge.line)(np.array([station]))[0, 0])
+        lines.append(
+            (
+                f"fuel station to {brief(edge.name)}",
+                f"{_clear(far)}{_least(to_people.number if to_people else None)}",
+            )
+        )
+    return lines
+
+
+def _nearest(edition: Edition, name: str, ways: _Ways, required: float | None) -> tuple[str, str]:
+    followed = edition.plan.followed
+    reach = {dancer.name: dancer.reach for dancer in edition.staged.dancers}
+    gap, who, beat = min(
+        (near.distance - reach[burn.who], burn.who, near.beat)
+        for burn, near in zip(followed, closest(followed, [ways] * len(followed), 0.0), strict=True)
+    )
+    when = clock(edition.staged.seconds(beat))
+    return name, f"{_clear(gap)}{_least(required)}; {brief(who)} at {when}"
+
+
+def _to_line(line: Sequence[tuple[float, float]]) -> _Ways:
+    import shapely
+
+    edge = shapely.LineString(line)
+
+    def ways(places: Floats) -> Floats:
+        found: Floats = shapely.distance(edge, shapely.points(places))[:, None]
+        return found
+
+    return ways
+
+
+def _least(required: float | None) -> str:
+    return "" if required is None else f" (at least {metres(required, decimals=2)})"
+
+
+def _clear(gap: float) -> str:
+    """What is kept clear, rounded down."""
+    return metres(floor(max(gap, 0.0) * 100) / 100, decimals=2)
+
+
+def _walk(way: float) -> str:
+    """What is walked, rounded up."""
+    return "no way on foot" if way >= NO_WAY else metres(ceil(way * 100) / 100, decimals=2)

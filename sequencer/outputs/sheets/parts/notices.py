@@ -1,0 +1,325 @@
+"""What a sheet says before its plan: the caution of page one, the stop call, findings, cautions.
+
+Lengths in points.
+"""
+
+from collections.abc import Sequence
+
+from reportlab.platypus import CondPageBreak, Flowable, Spacer
+
+from sequencer.facts.cautions import Reader, page_one
+from sequencer.findings import Finding
+from sequencer.outputs.sheets.page.elements import (
+    Cell,
+    box,
+    facts_row,
+    fitted,
+    grid,
+    heading,
+    kicker,
+)
+from sequencer.outputs.sheets.page.letters import printable, width
+from sequencer.outputs.sheets.page.marking import ChangesNote
+from sequencer.outputs.sheets.page.own_type import joins
+from sequencer.outputs.sheets.page.paper import CUE, INK, PAPER, SMALL, SOFT, TEXT, TINY
+from sequencer.outputs.sheets.page.pictograms import stop_mark
+from sequencer.outputs.sheets.page.prose import Prose, Span, one_line
+from sequencer.outputs.sheets.page.wording import NB, clock_fine, listed
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.safety.circumstances import cautions_of
+from sequencer.safety.run_of_night import agreed_on_stop
+from sequencer.show.evening import Role
+
+MOST_MOMENTS = 12  # of alike notes
+NOTES_A_ROW = 6
+SEVERITY_WORDS = {"stop": "STOP", "warn": "WARN", "note": "NOTE"}
+
+
+def opening(
+    edition: Edition,
+    room: float,
+    *,
+    kind: str,
+    title: str,
+    facts: Sequence[tuple[str, str]],
+    stop: str,
+    badge: Flowable | None = None,
+) -> list[Flowable]:
+    """Page one down to the letters' notice: what the sheet is, for whom, the stop call, the caution."""
+    inner = room - (52 if badge is not None else 0)
+    name: list[Flowable] = [kicker(kind), fitted(title, inner)]
+    top: list[Flowable] = name
+    if badge is not None:
+        top = [
+            grid(
+                [[badge, name]],
+                [52, inner],
+                ("VALIGN", (0, 0), (0, 0), "MIDDLE"),
+                pad=0,
+                lines=False,
+            )
+        ]
+    return [
+        *top,
+        Spacer(1, 3),
+        facts_row(facts, room),
+        *stop_bar(edition, stop),
+        *caution_box(room),
+        *letters_block(edition, room),
+        ChangesNote(),
+    ]
+
+
+def caution_box(room: float) -> list[Flowable]:
+    """What page one of every print-out says first."""
+    return [
+        Spacer(1, 5),
+        box([Prose(Span(page_one(), "Bold", TEXT, INK), leading=1.3)], room, ground=None, edge=INK),
+    ]
+
+
+class StopBar(Flowable):  # type: ignore[misc]
+    """The stop call, on a dark field; its words are the trade's common practice unless agreed otherwise."""
+
+    def __init__(self, lines: Sequence[Span], word: str) -> None:
+        super().__init__()
+        self.said = [word, *(line.text for line in lines)]
+        self.word = "STOP" if width(printable(word), "Poster") * 12.5 > 33 else word
+        self.prose = Prose([Span(s.text, s.face, s.size, PAPER) for s in lines], leading=1.25)
+
+    def wrap(self, room: float, tall: float) -> tuple[float, float]:
+        """As high as its words."""
+        self.width = room
+        _, high = self.prose.wrap(room - 70, tall)
+        self.height = max(high + 12, 46)
+        return self.width, self.height
+
+    def draw(self) -> None:
+        """Put it on the page."""
+        canvas = self.canv
+        canvas.setFillColor(INK)
+        canvas.rect(0, 0, self.width, self.height, stroke=0, fill=1)
+        stop_mark(canvas, 10, self.height / 2 - 19, 38, PAPER)
+        one_line(
+            canvas, 29, self.height / 2 - 4, Span(self.word, "Poster", 12.5, INK), align="centre"
+        )
+        self.prose.drawOn(canvas, 60, (self.height - self.prose.height) / 2)
+
+
+def stop_bar(edition: Edition, doing: str) -> list[Flowable]:
+    """The stop call and what its reader does."""
+    call = edition.staged.show.stop_call
+    word, sign = edition.said(call.word), edition.said(call.signal)
+    return [
+        Spacer(1, 5),
+        StopBar(
+            [
+                Span(f"{callers_words(edition)}: ", "Bold", CUE),
+                Span(
+                    f"shout “{word}” three times, {sign}. Music off, lights up.\n", "Regular", CUE
+                ),
+                Span(doing, "Regular", TEXT),
+            ],
+            call.word,
+        ),
+    ]
+
+
+def callers_words(edition: Edition) -> str:
+    """Who may give the stop call."""
+    callers = edition.staged.show.stop_call.callers
+    if "all" in callers:
+        return "Anyone may call it"
+    return f"Called by {edition.said(listed(callers, most=6))}; who sees danger tells them"
+
+
+def doing_on_stop(edition: Edition, who: str | None, role: Role, usual: str) -> str:
+    """What a reader does on the stop call: as agreed in the show, else as is usual."""
+    agreed = agreed_on_stop(edition.staged.show.stop_call, who, role)
+    return f"You: {edition.said('; '.join(agreed))}." if agreed else usual
+
+
+def findings_block(
+    edition: Edition, findings: Sequence[Finding], room: float, *, title: str
+) -> list[Flowable]:
+    """What must or should be mended, as rows: how grave, when, what, and how to mend it."""
+    grave = [finding for finding in findings if finding.severity != "note"]
+    if not grave:
+        return []
+    rows: list[list[Cell]] = []
+    for finding in grave:
+        body = [Prose(Span(edition.said(finding.message), "Bold", TEXT))]
+        if finding.remedies:
+            body.append(Prose(Span(edition.said(_mend(finding)), "Regular", TEXT)))
+        tail = " · ".join(filter(None, (listed(finding.who, most=6), finding.source)))
+        if tail:
+            body.append(Prose(Span(tail, "Regular", TINY, SOFT)))
+        when = _when(finding).replace(" ", "\n", 1) if finding.start is not None else "whole show"
+        rows.append([SeverityMark(finding.severity), Prose(Span(when, "Bold", TEXT)), body])
+    return [
+        CondPageBreak(90),
+        heading(title, level=2),
+        grid(rows, [44, 96, room - 140]),
+    ]
+
+
+def notes_block(
+    edition: Edition, findings: Sequence[Finding], room: float, *, named: bool = True
+) -> list[Flowable]:
+    """What the checks noted, at the end of a sheet: alike notes once, with all their moments."""
+    alike: dict[tuple[str, str], dict[str, list[Finding]]] = {}
+    for finding in findings:
+        if finding.severity == "note":
+            group = alike.setdefault((_mend(finding), finding.source), {})
+            group.setdefault(finding.message, []).append(finding)
+    if not alike:
+        return []
+    rows: list[list[Cell]] = []
+    for (mend, source), group in alike.items():
+        body = [_note_line(edition, words, group[words], named=named) for words in group]
+        tail = " · ".join(filter(None, (mend, source)))
+        last = [Prose(Span(edition.said(tail), "Regular", TINY, SOFT))] if tail else []
+        mark: Cell = SeverityMark("note")
+        for start in range(0, len(body), NOTES_A_ROW):  # so that a long group breaks between pages
+            part = body[start : start + NOTES_A_ROW]
+            rows.append([mark, [*part, *(last if start + NOTES_A_ROW >= len(body) else [])]])
+            mark = ""
+    return [CondPageBreak(70), heading("Notes from the checks"), grid(rows, [44, room - 44], pad=2)]
+
+
+def _note_line(
+    edition: Edition, words: str, findings: Sequence[Finding], *, named: bool
+) -> Flowable:
+    """What is noted, and every moment at which it is."""
+    moments = [
+        _when(f) + (f" {listed(f.who, most=3)}" if named and f.who and f.start is not None else "")
+        for f in findings[:MOST_MOMENTS]
+    ]
+    if len(findings) > MOST_MOMENTS:
+        moments.append(f"and {len(findings) - MOST_MOMENTS} more")
+    return Prose(
+        [
+            Span(f"{edition.said(words)}  ", "Regular", TINY + 0.5),
+            Span("; ".join(moments), "Bold", TINY + 0.5),
+        ]
+    )
+
+
+def _mend(finding: Finding) -> str:
+    return f"Mend: {'; or '.join(finding.remedies)}" if finding.remedies else ""
+
+
+def _when(finding: Finding) -> str:
+    if finding.start is None:
+        return "whole show"
+    return clock_fine(finding.start) + (f" bar{NB}{finding.position}" if finding.position else "")
+
+
+class SeverityMark(Flowable):  # type: ignore[misc]
+    """How grave a finding is, by shape and word."""
+
+    def __init__(self, severity: str) -> None:
+        super().__init__()
+        self.severity = severity
+
+    def wrap(self, _room: float, _tall: float) -> tuple[float, float]:
+        """One line high."""
+        self.width, self.height = 36.0, 14.0
+        return self.width, self.height
+
+    def draw(self) -> None:
+        """Put it on the page."""
+        canvas = self.canv
+        words = SEVERITY_WORDS[self.severity]
+        if self.severity == "stop":
+            canvas.setFillColor(INK)
+            canvas.roundRect(0, -1, 34, 14, 2, stroke=0, fill=1)
+            one_line(canvas, 17, 3, Span(words, "Bold", SMALL, PAPER), align="centre")
+            return
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(1.1 if self.severity == "warn" else 0.5)
+        canvas.roundRect(0, -1, 34, 14, 2, stroke=1, fill=0)
+        one_line(
+            canvas,
+            17,
+            3,
+            Span(words, "Bold" if self.severity == "warn" else "Regular", SMALL, INK),
+            align="centre",
+        )
+
+
+def cautions_block(
+    edition: Edition, reader: Reader, room: float, *, whole: bool = False
+) -> list[Flowable]:
+    """All cautions that belong to a reader: whole, with who decides, or in short."""
+    chosen = cautions_of(edition.staged, edition.report.findings, reader=reader)
+    if not chosen:
+        return []
+    cells: list[list[Cell]] = []
+    for caution in chosen:
+        spans = [Span(caution.short, "Regular", SMALL, INK)]
+        if whole:
+            decides = f"  Decides: {caution.defers_to}."
+            spans = [
+                Span(caution.text, "Regular", SMALL, INK),
+                Span(decides, "Italic", TINY, SOFT),
+            ]
+        cells.append([Prose(Span(str(caution.number), "Bold", SMALL, SOFT)), Prose(spans)])
+    if whole:
+        table = grid(cells, [22, room - 22], pad=1.2, gutter=4.0)
+        return [CondPageBreak(90), heading("Cautions"), table]
+    half = (len(cells) + 1) // 2
+    column = room / 2 - 8
+    stacks = [
+        grid(part, [18, column - 18], pad=0.8, gutter=4.0, lines=False)
+        for part in (cells[:half], cells[half:])
+        if part
+    ]
+    tail = "In short; whole, and with who decides, on the safety crew sheet and in the plan packet."
+    return [
+        CondPageBreak(max(stack.wrap(column, 1e9)[1] for stack in stacks) + 56),
+        heading("Cautions"),
+        grid([stacks], [room / len(stacks)] * len(stacks), pad=0, lines=False, by_cell=True),
+        Prose(Span(tail, "Regular", TINY, SOFT), before=2),
+    ]
+
+
+def letters_block(edition: Edition, room: float) -> list[Flowable]:
+    """A notice where names hold letters that the type lacks."""
+    told = _own_type_lines(edition)
+    missing = edition.missing_letters()
+    if not missing:
+        return [Spacer(1, 5), box(told, room)] if told else []
+    codes = ", ".join(f"U+{ord(letter):04X}" for letter in missing[:12])
+    more = f" and {len(missing) - 12} more" if len(missing) > 12 else ""
+    words = (
+        f"This print-out has no type for some letters of this show ({codes}{more}); each stands as its code, "
+        "such as ‹U+706B›. Performers and posts are told apart by their numbers. Write the names in by hand, "
+        "or give a spelling in Latin, Greek, Cyrillic or Hebrew letters, or a type file with these letters "
+        "(key type_file), in the show file."
+    )
+    return [
+        Spacer(1, 5),
+        box(
+            [
+                Prose([Span("Letters missing. ", "Bold", SMALL), Span(words, "Regular", SMALL)]),
+                *told,
+            ],
+            room,
+        ),
+    ]
+
+
+def _own_type_lines(edition: Edition) -> list[Flowable]:
+    """What is to be said of a type file of the user's own."""
+    own = edition.own_type
+    if own is None:
+        return []
+    lines = []
+    if own.forbidden:
+        lines.append(f"The type file was left out: {own.forbidden}.")
+    elif joins(edition.own_letters):
+        lines.append(
+            "Some names are in a script that is written joined; here its letters stand one by one."
+        )
+    return [Prose(Span(line, "Bold", SMALL)) for line in lines]

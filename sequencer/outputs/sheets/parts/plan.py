@@ -1,0 +1,410 @@
+"""The stage from above, to scale: who stands where, what burns, who watches, what keeps away from what.
+
+Stage frame [m]: X to the audience's right is the page's right, Y upstage is up. Lengths on paper in points.
+"""
+
+from collections.abc import Callable, Sequence
+from itertools import combinations
+from math import cos, hypot, radians, sin
+from typing import Any
+
+from sequencer.outputs.sheets.page.free_room import free_place, is_free
+from sequencer.outputs.sheets.page.letters import clipped, width
+from sequencer.outputs.sheets.page.paper import FLAME, INK, PAPER, RULE, SOFT, TINY, WATCH
+from sequencer.outputs.sheets.page.pictograms import draw_sign, flame_mark
+from sequencer.outputs.sheets.page.prose import Span, one_line
+from sequencer.outputs.sheets.page.wording import metres
+from sequencer.outputs.sheets.parts.ground import Ground
+from sequencer.outputs.sheets.parts.scene import Box, way_length
+from sequencer.show.site import Venue
+
+WIND = 22.0  # length of the wind's arrow
+Draw = Callable[[Any, float, float], None]  # canvas, and where its middle stands [pt]
+
+
+class StagePlan(Ground):
+    """The drawing of a scene, as large as its room allows."""
+
+    def draw(self) -> None:
+        """Put the plan on the page."""
+        canvas, scene = self.canv, self.scene
+        begin = getattr(canvas, "begin_tag", None)
+        if begin is not None:
+            begin("Figure", "Stage plan from above, audience at the bottom")
+        venue = scene.staged.show.venue
+        self.draw_floor(canvas, venue)
+        self.places = self._placed()
+        half = self.disc + 1
+        discs = [(x - half, y - half, x + half, y + half) for x, y in self.places.values()]
+        marks = self._safety_marks(venue, discs) if scene.crew else []
+        self.taken = [*discs, *(box for box, _, _, _ in marks)]
+        self.draw_audience(canvas, venue)
+        self.draw_scenery(canvas, venue)
+        self._paths(canvas)
+        self._reaches(canvas)
+        if scene.distances:
+            self._closest(canvas)
+        if scene.dimensions:
+            self._to_audience(canvas)
+        self._performers(canvas)
+        for box, words, draw, away in marks:
+            x, y = (box[0] + box[2]) / 2, (box[1] + box[3]) / 2
+            draw(canvas, x, y)
+            self._beside(canvas, x, y, away, words)
+        if scene.crew and venue.wind_from is not None:
+            self._wind(canvas, venue.wind_from)
+        self.draw_frame(canvas)
+        if begin is not None:
+            canvas.end_tag()
+
+    def _placed(self) -> dict[str, tuple[float, float]]:
+        """Where each performer's disc is drawn: at its place; beside it where another's number would be hidden."""
+        left, low, wide, tall = self.area()
+        size = 2 * self.disc
+        taken: list[Box] = []
+        places = {}
+        for name in self.scene.staged.show.names:
+            if name not in self.scene.spots:
+                continue
+            at = self.at(*self.scene.spots[name][:2])
+            area = (left, low, left + wide, low + tall)
+            found = free_place(at, (size, size), area, taken, first=(at,))
+            if found is None:  # more people than the drawing has room for: told, never overdrawn
+                self.left_out = True
+                continue
+            places[name] = x, y = found
+            taken.append((x - size / 2, y - size / 2, x + size / 2, y + size / 2))
+        return places
+
+    def _paths(self, canvas: Any) -> None:
+        for name, way in self.scene.ways.items():
+            if way_length(way) < 0.05:
+                continue
+            strong = self.scene.focus in {None, name}
+            canvas.setStrokeColor(INK if strong else RULE)
+            canvas.setFillColor(PAPER)
+            canvas.setLineWidth(1.1 if strong else 0.7)
+            canvas.setDash(3, 2)
+            canvas.drawPath(self.path(canvas, way, close=False), stroke=1, fill=0)
+            canvas.setDash()
+            canvas.circle(*self.at(*way[0]), 3.0, stroke=1, fill=1)
+
+    def _reaches(self, canvas: Any) -> None:
+        canvas.saveState()
+        self.clip(canvas)
+        for dancer in self.scene.staged.dancers:
+            if dancer.name not in self.scene.spots:
+                continue
+            x, y, _ = self.scene.spots[dancer.name]
+            lit = dancer.name in self.scene.lit
+            canvas.setStrokeColor(FLAME if lit else SOFT)
+            canvas.setLineWidth(1.2 if lit else 0.7)
+            canvas.setDash(*(() if lit else (2.5, 2.0)))
+            canvas.circle(*self.at(x, y), dancer.reach * self.scale, stroke=1, fill=0)
+        canvas.setDash()
+        canvas.restoreState()
+
+    def _performers(self, canvas: Any) -> None:
+        for name in self.places:
+            self._arrow(canvas, name)
+        radius = self.disc
+        for name, (x, y) in self.places.items():
+            if name in self.scene.lit:
+                flame_mark(canvas, x + radius * 0.95, y + radius * 0.5, 10, FLAME)
+                self.taken.append(
+                    (x + radius * 0.5, y, x + radius * 0.95 + 6, y + radius * 0.5 + 10)
+                )
+        for name in self.places:  # over all else: a number is never hidden
+            self._disc(canvas, name)
+        for name in self.places:
+            self._name(canvas, name)
+
+    def _arrow(self, canvas: Any, name: str) -> None:
+        """Which way somebody faces, and a line to where they stand if the disc stands beside."""
+        radius = self.disc
+        x, y = self.places[name]
+        true = self.at(*self.scene.spots[name][:2])
+        if hypot(true[0] - x, true[1] - y) > 1:
+            self.draw_leader(*true, x, y)
+        facing = radians(self.scene.spots[name][2])
+        tip = (sin(facing), -cos(facing))
+        side = (cos(facing), sin(facing))
+        canvas.setFillColor(INK if self.scene.focus in {None, name} else SOFT)
+        arrow = canvas.beginPath()
+        arrow.moveTo(x + tip[0] * (radius + 7), y + tip[1] * (radius + 7))
+        for sign in (1, -1):
+            arrow.lineTo(
+                x + tip[0] * (radius - 1.5) + sign * side[0] * 5,
+                y + tip[1] * (radius - 1.5) + sign * side[1] * 5,
+            )
+        arrow.close()
+        canvas.drawPath(arrow, stroke=0, fill=1)
+
+    def _disc(self, canvas: Any, name: str) -> None:
+        """A performer's number."""
+        x, y = self.places[name]
+        dark = self.scene.focus in {None, name}
+        canvas.setFillColor(INK if dark else PAPER)
+        canvas.setStrokeColor(INK if dark else SOFT)
+        canvas.setLineWidth(1.1)
+        canvas.circle(x, y, self.disc, stroke=1, fill=1)
+        number = str(self.scene.staged.show.names.index(name) + 1)
+        size = 9.0 if self.disc > 7 else TINY
+        one_line(
+            canvas, x, y - 3.0, Span(number, "Bold", size, PAPER if dark else INK), align="centre"
+        )
+
+    def _name(self, canvas: Any, name: str) -> None:
+        """A performer's name where there is room for it; on their own sheet always."""
+        radius = self.disc
+        x, y = self.places[name]
+        own = self.scene.focus == name
+        room = 92.0
+        long = width(clipped(name, "Bold", TINY, room), "Bold") * TINY
+        near = [
+            (x, y - radius - 17),
+            (x, y + radius + 4),
+            (x + radius + 6 + long / 2, y - 4),
+            (x - radius - 6 - long / 2, y - 4),
+        ]
+        around = [spot for spot in _around(x, y, radius, long) if self._is_clear((x, y), spot)]
+        found = self.label(
+            canvas,
+            name,
+            near + around,
+            face="Bold" if own or self.scene.focus is None else "Regular",
+            colour=INK,
+            centre=True,
+            room=room,
+            must=own,
+        )
+        if found is not None and found not in near:
+            self._thread(canvas, (x, y), found, long / 2)
+
+    def _is_clear(self, disc: tuple[float, float], label: tuple[float, float]) -> bool:
+        """Whether a line from a disc to its name misses every other disc."""
+        (x, y), (to_x, to_y) = disc, label
+        long = max(hypot(to_x - x, to_y - y), 1e-9)
+        for px, py in self.places.values():
+            if hypot(px - x, py - y) < 1e-6:
+                continue
+            share = ((px - x) * (to_x - x) + (py - y) * (to_y - y)) / long**2
+            share = min(max(share, 0.0), 1.0)
+            off = hypot(x + share * (to_x - x) - px, y + share * (to_y - y) - py)
+            if off < self.disc + 1.5:
+                return False
+        return True
+
+    def _thread(
+        self, canvas: Any, disc: tuple[float, float], label: tuple[float, float], half: float
+    ) -> None:
+        """A thin line from a disc to its name where the name stands away from it."""
+        ahead = hypot(label[0] - disc[0], label[1] - disc[1])
+        reach = min(half, abs(label[0] - disc[0])) / max(ahead, 1e-9)
+        keep = max(
+            1.0 - reach - 4.0 / max(ahead, 1e-9), 0.0
+        )  # ends before the name, straight at it
+        end = (disc[0] + keep * (label[0] - disc[0]), disc[1] + keep * (label[1] - disc[1]))
+        far = hypot(end[0] - disc[0], end[1] - disc[1])
+        share = min(self.disc / far, 1.0) if far else 1.0
+        start = (disc[0] + share * (end[0] - disc[0]), disc[1] + share * (end[1] - disc[1]))
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(0.5)
+        canvas.line(*start, *end)
+
+    @property
+    def disc(self) -> float:
+        """Radius of a performer's disc [pt]."""
+        gaps = [
+            hypot(a[0] - b[0], a[1] - b[1]) * self.scale
+            for a, b in combinations(self.scene.spots.values(), 2)
+        ]
+        return max(6.2, min(8.5, min(gaps, default=99.0) / 2 - 0.4))
+
+    def _safety_marks(
+        self, venue: Venue, discs: Sequence[Box]
+    ) -> list[tuple[Box, str, Draw, float]]:
+        """Room, words and drawing of everything that the crew looks for; none over another."""
+        wanted: list[tuple[tuple[float, float], str, Draw, float]] = []
+        for number, post in enumerate(self.scene.staged.show.crew, start=1):
+            wanted.append((post.post, post.name, _badge(f"S{number}"), 8.5 if number > 9 else 7.5))
+        wanted += [(p.at, p.name, _sign("E001", 12), 6.5) for p in venue.exits]
+        wanted += [(e.at, "", _sign("F001", 12), 6.5) for e in venue.extinguishers]
+        if venue.fuel_station is not None:
+            wanted.append((venue.fuel_station, "fuel station", _sign("W021", 14), 7.5))
+        placed: list[tuple[Box, str, Draw, float]] = []
+        for at, name, draw, half in wanted:
+            x, y, out = self.pinned(*at)
+            words = f"{name or 'extinguisher'}{_far(out)}" if name or out else ""
+            box = self.free_box(x, y, half, [*discs, *(other for other, _, _, _ in placed)])
+            if box is None:
+                self.left_out = True
+                continue
+            moved = ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
+            if not out and hypot(moved[0] - x, moved[1] - y) > 1:
+                self.draw_leader(x, y, *moved)
+            placed.append((box, words, draw, half))
+        return placed
+
+    def _beside(self, canvas: Any, x: float, y: float, away: float, words: str) -> None:
+        if not words:
+            return
+        long = width(clipped(words, "Regular", TINY, 110.0), "Regular") * TINY
+        reach = away + 2 + long / 2
+        self.label(
+            canvas,
+            words,
+            [
+                (x + reach, y - 3),
+                (x - reach, y - 3),
+                (x, y - away - 10),
+                (x, y + away + 2),
+                (x + away - long / 2, y - away - 10),
+                (x - away + long / 2, y - away - 10),
+                (x + away - long / 2, y + away + 2),
+                (x - away + long / 2, y + away + 2),
+            ],
+            centre=True,
+            room=110.0,
+        )
+
+    def _wind(self, canvas: Any, degrees: float) -> None:
+        """An arrow the way the wind blows, where there is room for it; the words under the plan say it too."""
+        left, low, wide, tall = self.area()
+        half = WIND / 2
+        start = (left + half + 2, low + tall - half - 8)
+        found = free_place(
+            start, (WIND, WIND + 12), (left, low, left + wide, low + tall), self.taken
+        )
+        if found is None:
+            return
+        x, y = found[0], found[1] + 5
+        self.taken.append((x - half, y - half - 11, x + half, y + half + 1))
+        to = (-sin(radians(degrees)), cos(radians(degrees)))
+        side = (to[1], -to[0])
+        canvas.setStrokeColor(INK)
+        canvas.setFillColor(INK)
+        canvas.setLineWidth(1.6)
+        reach = half - 1
+        canvas.line(
+            x - to[0] * reach, y - to[1] * reach, x + to[0] * (reach - 5), y + to[1] * (reach - 5)
+        )
+        head = canvas.beginPath()
+        head.moveTo(x + to[0] * reach, y + to[1] * reach)
+        for sign in (1, -1):
+            head.lineTo(
+                x + to[0] * (reach - 7) + sign * side[0] * 4,
+                y + to[1] * (reach - 7) + sign * side[1] * 4,
+            )
+        head.close()
+        canvas.drawPath(head, stroke=0, fill=1)
+        one_line(canvas, x, y - half - 8, Span("wind", "Regular", TINY, INK), align="centre")
+
+    def _closest(self, canvas: Any) -> None:
+        pairs = list(combinations(self.scene.spots.items(), 2))
+        if not pairs:
+            return
+        (_, a), (_, b) = min(
+            pairs,
+            key=lambda pair: hypot(pair[0][1][0] - pair[1][1][0], pair[0][1][1] - pair[1][1][1]),
+        )
+        self._dimension(canvas, (a[0], a[1]), (b[0], b[1]))
+
+    def _to_audience(self, canvas: Any) -> None:
+        import shapely
+
+        edges = [shapely.LineString(edge.line) for edge in self.scene.staged.show.venue.audience]
+        best = min(
+            (
+                (shapely.Point(x, y).distance(edge), (x, y), edge)
+                for x, y, _ in self.scene.spots.values()
+                for edge in edges
+            ),
+            key=lambda item: item[0],
+            default=None,
+        )
+        if best is not None:
+            _, spot, edge = best
+            near = edge.interpolate(edge.project(shapely.Point(spot)))
+            low_x, low_y, high_x, high_y = self._window
+            if low_x <= near.x <= high_x and low_y <= near.y <= high_y:  # else told in words below
+                self._dimension(canvas, spot, (near.x, near.y))
+
+    def _dimension(self, canvas: Any, a: tuple[float, float], b: tuple[float, float]) -> None:
+        long = hypot(a[0] - b[0], a[1] - b[1])
+        p, q = self.at(*a), self.at(*b)
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(0.9)
+        canvas.line(*p, *q)
+        words = metres(long, decimals=2)
+        wide = width(words, "Bold") * TINY
+        x, y = (p[0] + q[0]) / 2, (p[1] + q[1]) / 2
+        on_paper = hypot(q[0] - p[0], q[1] - p[1])
+        left, low, across_paper, tall = self.area()
+        first = [(x, y)]
+        if 0 < on_paper < wide + 2 * self.disc + 10:  # no room between the discs: beside the line
+            across = ((p[1] - q[1]) / on_paper, (q[0] - p[0]) / on_paper)
+            away = (self.disc + 9) * (1 if across[1] >= 0 else -1)
+            first = [(x + across[0] * far, y + across[1] * far) for far in (away, -away)]
+        else:
+            first += [
+                (p[0] + t * (q[0] - p[0]), p[1] + t * (q[1] - p[1])) for t in (0.4, 0.6, 0.3, 0.7)
+            ]
+        size = (wide + 6, 11.0)
+        area = (left, low, left + across_paper, low + tall)
+        found = next(
+            (
+                at
+                for at in first
+                if is_free(
+                    (at[0] - size[0] / 2, at[1] - 5.5, at[0] + size[0] / 2, at[1] + 5.5),
+                    area,
+                    self.taken,
+                )
+            ),
+            None,
+        )
+        if found is None:
+            return  # over somebody's number it would be read as theirs
+        x, y = found
+        canvas.setFillColor(PAPER)
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(0.6)
+        canvas.roundRect(x - wide / 2 - 3, y - 5.5, wide + 6, 11, 2, stroke=1, fill=1)
+        one_line(canvas, x, y - 2.9, Span(words, "Bold", TINY, INK), align="centre")
+        self.taken.append((x - wide / 2 - 3, y - 5.5, x + wide / 2 + 3, y + 5.5))
+
+
+def _around(x: float, y: float, radius: float, long: float) -> list[tuple[float, float]]:
+    """Places for a name about a disc, farther and farther out, where those beside it are taken."""
+    places = []
+    for out in (12.0, 22.0, 34.0, 48.0):
+        for k in range(12):
+            turn = radians(30.0 * k + 15.0)
+            across = radius + out + abs(cos(turn)) * long / 2
+            places.append((x + across * cos(turn), y + (radius + out) * sin(turn) - 3))
+    return places
+
+
+def _badge(words: str) -> Draw:
+    half = 7.0 + 0.75 * (len(words) > 2)
+
+    def draw(canvas: Any, x: float, y: float) -> None:
+        canvas.setFillColor(WATCH)
+        canvas.setStrokeColor(PAPER)
+        canvas.setLineWidth(0.8)
+        canvas.roundRect(x - half, y - 6.5, 2 * half, 13, 2, stroke=1, fill=1)
+        one_line(canvas, x, y - 3, Span(words, "Bold", TINY, PAPER), align="centre")
+
+    return draw
+
+
+def _sign(code: str, size: float) -> Draw:
+    def draw(canvas: Any, x: float, y: float) -> None:
+        draw_sign(canvas, code, x - size / 2, y - size / 2, size)
+
+    return draw
+
+
+def _far(out: float) -> str:
+    return f", {out:.0f}\u00a0m further" if out else ""

@@ -1,0 +1,103 @@
+"""What a plan shows: one instant on the floor, and how much of the place around it.
+
+Stage frame [m]: X to the audience's right, Y upstage.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from itertools import pairwise
+from math import dist
+
+from sequencer.staging.staged import Staged
+
+Spot = tuple[float, float, float]  # X [m], Y [m], facing [degrees]
+Box = tuple[float, float, float, float]  # left, low, right, high
+Way = tuple[tuple[float, float], ...]  # points of a walk [m, stage frame]
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class Scene:
+    """One instant on the floor."""
+
+    staged: Staged
+    spots: dict[str, Spot]
+    ways: dict[str, Way] = field(default_factory=dict)  # walked to the spots; empty: nobody walks
+    lit: tuple[str, ...] = ()
+    focus: str | None = None  # whose sheet it is
+    crew: bool = True
+    distances: bool = True  # name the closest pair
+    dimensions: bool = False  # and how far the audience is
+
+
+def way_length(way: Way) -> float:
+    """Length of a walk [m]."""
+    return sum(dist(a, b) for a, b in pairwise(way))
+
+
+def stage_outline(staged: Staged) -> list[tuple[float, float]]:
+    """Corners of the stage [m, stage frame]; a metre round its origin where no stage is known."""
+    stage = staged.venue.stage
+    return list(stage.outline) if stage is not None else [(-1, 0), (1, 0), (1, 1), (-1, 1)]
+
+
+def window(scene: Scene) -> Box:
+    """What the drawing shows: the stage, everybody on it, and what lies near."""
+    venue = scene.staged.show.venue
+    outline = stage_outline(scene.staged)
+    xs, ys = [p[0] for p in outline], [p[1] for p in outline]
+    on_stage = [spot[:2] for spot in scene.spots.values()]
+    for x, y in (*on_stage, *(point for way in scene.ways.values() for point in way)):
+        xs.append(x)
+        ys.append(y)
+    size = max(max(xs) - min(xs), max(ys) - min(ys), 2.0)
+    near = max(2.5, 0.3 * size)
+    low_x, high_x, low_y, high_y = min(xs), max(xs), min(ys), max(ys)
+    for line in _audience_near(scene.staged, 1.2 * size):
+        for x, y in line:
+            xs.append(min(max(x, low_x - near), high_x + near))
+            ys.append(min(max(y, low_y - near), high_y + near))
+        x, y = _nearest(line, outline)  # never cut away: where somebody could be hit first
+        xs.append(x)
+        ys.append(y)
+    seen = ((low_x - near, low_y - near), (high_x + near, high_y + near))
+    others = [p for thing in venue.scenery if _overlaps(thing.outline, seen) for p in thing.outline]
+    if scene.crew:
+        others += [post.post for post in scene.staged.show.crew]
+        others += [place.at for place in venue.exits]
+        others += [tool.at for tool in venue.extinguishers]
+        others += [venue.fuel_station] if venue.fuel_station is not None else []
+    for x, y in others:
+        xs.append(min(max(x, low_x - near), high_x + near))
+        ys.append(min(max(y, low_y - near), high_y + near))
+    pad = 0.05 * size + 0.5
+    return min(xs) - pad, min(ys) - pad, max(xs) + pad, max(ys) + pad
+
+
+def _audience_near(staged: Staged, most: float) -> list[Way]:
+    """Lines of the audience no farther from the stage than a plan can show."""
+    outline = stage_outline(staged)
+    lines = [edge.line for edge in staged.show.venue.audience]
+    return [line for line in lines if _apart(line, outline) <= most]
+
+
+def _overlaps(outline: Sequence[tuple[float, float]], seen: Way) -> bool:
+    """Whether the box round an outline meets the box between two corners."""
+    xs, ys = [p[0] for p in outline], [p[1] for p in outline]
+    (low_x, low_y), (high_x, high_y) = seen
+    return min(xs) <= high_x and max(xs) >= low_x and min(ys) <= high_y and max(ys) >= low_y
+
+
+def _apart(line: Way, outline: Sequence[tuple[float, float]]) -> float:
+    """Distance of a line from an area [m]."""
+    import shapely
+
+    return float(shapely.LineString(line).distance(shapely.Polygon(outline)))
+
+
+def _nearest(line: Way, outline: Sequence[tuple[float, float]]) -> tuple[float, float]:
+    """The point of a line that is nearest to an area."""
+    import shapely
+    from shapely.ops import nearest_points
+
+    own, _ = nearest_points(shapely.LineString(line), shapely.Polygon(outline))
+    return float(own.x), float(own.y)

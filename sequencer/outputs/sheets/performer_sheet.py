@@ -1,0 +1,410 @@
+"""A performer's sheet: what to do, when, where, in type that is read in the dark. Lengths in points."""
+
+import textwrap
+from collections.abc import Sequence
+from functools import partial
+from typing import TypeAlias
+
+from reportlab.lib.colors import Color
+from reportlab.platypus import CondPageBreak, Flowable, Spacer
+
+from sequencer.outputs.sheets.page.elements import (
+    Cell,
+    Disc,
+    LitMark,
+    grid,
+    head_cell,
+    heading,
+)
+from sequencer.outputs.sheets.page.letters import Face, printable, width
+from sequencer.outputs.sheets.page.paper import (
+    CUE,
+    FLAME,
+    HEAD,
+    INK,
+    MIST,
+    PAPER,
+    SMALL,
+    SOFT,
+    TEXT,
+    Page,
+)
+from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.wording import (
+    NB,
+    brief,
+    clock,
+    facing_words,
+    number,
+    place_words,
+    plural,
+    span_seconds,
+)
+from sequencer.outputs.sheets.parts.cues import Cue, cues_of
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.folding import Entry, folded, walk_words
+from sequencer.outputs.sheets.parts.formation_plans import formation_plans
+from sequencer.outputs.sheets.parts.furniture import Sheet
+from sequencer.outputs.sheets.parts.hand_words import hand_lines, together_words
+from sequencer.outputs.sheets.parts.holding import held_words
+from sequencer.outputs.sheets.parts.notices import (
+    cautions_block,
+    doing_on_stop,
+    findings_block,
+    notes_block,
+    opening,
+)
+from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
+from sequencer.outputs.words.place_words import told_places
+from sequencer.outputs.words.posture_words import block_posture
+from sequencer.safety.burning import burn_time
+from sequencer.staging.staged import Block
+
+TIME, COUNT, NAME = 61.0, 48.0, 14.0  # two columns; type of what is danced
+DARK = 12.0  # type of what is read in the dark
+LONG_HANDS = 110  # letters: hands that take more are told once, then by where they stand
+INLINE_NOTE, NOTE_PIECE = 240, 600  # letters: longer notes get rows of their own, in pieces
+_LINK = "link"
+Stood: TypeAlias = tuple[str, str]  # place and facing, in words
+_STOP = (
+    "You: stop the props, low and away from you and from people. Stay where you are seen: your spotter comes "
+    "and smothers. Clothes alight: lie down. Do not run."
+)
+
+
+def performer_sheet(edition: Edition, who: str) -> Sheet:
+    """One performer's pages."""
+    return Sheet(
+        name=f"performer-{edition.file_part(who)}",
+        title=f"Performer’s sheet: {who}",
+        story=partial(_story, edition, who),
+    )
+
+
+def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
+    room = page.inner
+    story = opening(
+        edition,
+        room,
+        kind="Performer’s sheet",
+        title=who,
+        facts=_facts(edition, who),
+        stop=doing_on_stop(edition, who, "performer", _STOP),
+        badge=Disc(str(edition.number_of(who)), 40),
+    )
+    story += findings_block(
+        edition, edition.findings_for(who), room, title="Before you dance: findings about you"
+    )
+    story += [Spacer(1, 8), TimelineStrip(edition, focus=who, lanes=False)]
+    story += [CondPageBreak(190), heading("What you do"), cue_table(edition, who, room)]
+    story += formation_plans(edition, page, focus=who, across=3)
+    story += cautions_block(edition, "performer", room)
+    own = [f for f in edition.findings_for(who) if f.who]  # of the whole show: on the safety sheet
+    story += notes_block(edition, own, room, named=False)
+    return story
+
+
+def _listed(cell: Cell) -> list[Flowable]:
+    return list(cell) if isinstance(cell, list) else []
+
+
+def changed_mark(*, light: bool = False, lines: int = 1) -> Prose:
+    """The word beside a line that differs from the last print; with how many where it holds several."""
+    words = "CHANGED" if lines == 1 else f"CHANGED ×{lines}"
+    return Prose(Span(words, "Bold", SMALL, PAPER if light else INK), role="TD")
+
+
+def _facts(edition: Edition, who: str) -> list[tuple[str, str]]:
+    staged = edition.staged
+    dancer = next(d for d in staged.show.cast if d.name == who)
+    burns = staged.lit_of(who)
+    lit = "not lit in this show"
+    if burns:
+        lit = "\n".join(
+            f"{clock(staged.seconds(b.start))}{NB}–{NB}{clock(staged.seconds(b.end))}"
+            for b in burns[:4]
+        )
+        if len(burns) > 4:
+            lit += f"\nand {len(burns) - 4} more"
+    facts = [("Lit", lit)]
+    time = burn_time(staged, who)
+    if burns and time is not None:
+        share = edition.staged.show.fire.reserve if edition.staged.show.fire else 1.0
+        basis = {"measured": "timed", "stated": "stated, not timed"}.get(
+            time.basis, "by default, time your own"
+        )
+        facts.append(
+            (
+                f"Wick burns ({basis})",
+                f"{span_seconds(time.seconds)}, plan at most {span_seconds(share * time.seconds)}",
+            )
+        )
+    facts.append(("Props", "\n".join(held_words(dancer, short=True))))
+    first = next(iter(cues_of(staged, who)), None)
+    if first is not None:
+        facts.append(("Start", place_words(*first.spot[:2])))
+    return facts
+
+
+def cue_table(edition: Edition, who: str, room: float) -> Flowable:
+    """Every cue of a performer as one row."""
+    wide = room - TIME - COUNT
+    widths = [TIME, COUNT, wide]
+    heads = ("time", "count", "what you do, where you stand and face")
+    rows: list[list[Cell]] = [[head_cell(words) for words in heads]]
+    style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
+    entries = folded(cues_of(edition.staged, who))
+    told: dict[str, Cue] = {}
+    section = None
+    stood: Stood | None = None
+    for index, entry in enumerate(entries):
+        cue = entry.cue
+        if cue.section != section:
+            section = cue.section
+            rows.append([Prose(_section_words(edition, cue), role="TH"), "", ""])
+            n = len(rows) - 1
+            style += [
+                ("SPAN", (0, n), (-1, n)),
+                ("BACKGROUND", (0, n), (-1, n), MIST),
+                ("LEFTPADDING", (0, n), (0, n), 6),
+                ("TOPPADDING", (0, n), (-1, n), 1),
+                ("BOTTOMPADDING", (0, n), (-1, n), 2),
+                ("NOSPLIT", (0, n), (0, n + 1)),
+            ]
+        rows.append(_row(edition, who, entry, _next_words(entries, index), told, wide, stood))
+        stood = stood_at(entry) or stood
+        n = len(rows) - 1
+        if edition.changes is not None:
+            new = sum(edition.changes.is_new_cue(who, own) for own in entry.cues)
+            if new:
+                mark = changed_mark(light=cue.kind == "light", lines=new)
+                rows[n][0] = [*_listed(rows[n][0]), mark]
+        rows += [["", "", note] for note in note_rows(edition, cue)]
+        if cue.kind in {"light", "out"}:
+            style += [("VALIGN", (0, n), (-1, n), "MIDDLE")]
+            style += [("LEFTPADDING", (0, n), (0, n), 6), ("RIGHTPADDING", (0, n), (0, n), 1)]
+            style += [("TOPPADDING", (0, n), (-1, n), 4), ("BOTTOMPADDING", (0, n), (-1, n), 5)]
+            style.append(
+                ("BACKGROUND", (0, n), (-1, n), FLAME)
+                if cue.kind == "light"
+                else ("BOX", (0, n), (-1, n), 1.6, INK)
+            )
+    return grid(rows, widths, *style, repeat=1, pad=2.5)
+
+
+def _section_words(edition: Edition, cue: Cue) -> list[Span]:
+    staged = edition.staged
+    return [
+        Span(cue.section or "outside the song", "Bold", CUE, INK),
+        Span(f"   from {clock(staged.seconds(cue.start))}", "Regular", TEXT, SOFT),
+    ]
+
+
+def _next_words(entries: Sequence[Entry], index: int) -> str:
+    """What comes once a line and all that it holds is done."""
+    end = max(
+        cue.end for cue in entries[index].cues if cue.kind != "walk" or entries[index].cue is cue
+    )
+    for later in entries[index + 1 :]:
+        if later.cue.kind not in {"light", "out", "walk"} and later.cue.start >= end - 1e-6:
+            return _title(later.cue)
+    return "end of the show"
+
+
+def _title(cue: Cue) -> str:
+    if cue.kind == "wait":
+        return "rest"
+    if cue.kind == "walk":
+        return "walk"
+    if cue.block is None:
+        return cue.kind
+    return _LINK if cue.block.link else cue.block.title
+
+
+def _row(
+    edition: Edition,
+    who: str,
+    entry: Entry,
+    after: str,
+    told: dict[str, Cue],
+    room: float,
+    stood: Stood | None,
+) -> list[Cell]:
+    staged = edition.staged
+    cue = entry.cue
+    ink: Color = PAPER if cue.kind == "light" else INK
+    bar = (
+        f"bar {staged.position(cue.start)}" if staged.seconds(cue.start) > 0.01 else "track starts"
+    )
+    time: Cell = [
+        Prose(Span(clock(staged.seconds(cue.start)), "Poster", HEAD, ink), leading=1.05, role="TD"),
+        Prose(Span(bar, "Bold", DARK if len(bar) < 10 else TEXT, ink), leading=1.15, role="TD"),
+    ]
+    if cue.kind in {"light", "out"}:
+        return _fire_row(edition, who, entry, time, ink)
+    time.append(LitMark("LIT" if cue.lit else "OUT", lit=cue.lit, tall=15.0))
+    count: Cell = [
+        Prose(Span(number(_counted(cue)), "Poster", HEAD, INK), leading=1.05, role="TD"),
+        Prose(Span(_cycles(cue), "Regular", TEXT, SOFT), leading=1.15, role="TD"),
+    ]
+    words = _title(cue) if cue.block is not None else _title(cue).capitalize()
+    title = _words(words, "Bold", NAME)
+    share = max(0.3 * room, min(width(printable(words), "Bold") * NAME + 9, 0.5 * room))
+    top = grid([[title, _where(entry, stood)]], [share, room - share], pad=0, lines=False)
+    what: list[Flowable] = [top]
+    tail: list[Span] = []
+    if cue.block is not None:
+        lines, tail = _block(edition, who, cue.block, told, cue)
+        what += lines
+    elif cue.kind == "wait":
+        what += _rest(cue)
+    if cue.kind != "walk":
+        what.append(_then(edition, entry, after, tail))
+    return [time, count, what]
+
+
+def _fire_row(edition: Edition, who: str, entry: Entry, time: Cell, ink: Color) -> list[Cell]:
+    staged = edition.staged
+    cue = entry.cue
+    if cue.kind == "light":
+        burn = next(b for b in staged.lit_of(who) if abs(b.start - cue.start) < 1e-6)
+        planned = staged.seconds(burn.end) - staged.seconds(burn.start)
+        title = "LIGHT UP"
+        words = f"Out at {clock(staged.seconds(burn.end))}, after {span_seconds(planned)}"
+        wait = edition.wait_of(who, burn.start)
+        if wait:
+            words = f"Alight {span_seconds(wait)} before, while others are lit. {words}"
+    else:
+        title, words = "PUT OUT", "Smother, check it is out, hand over"
+    lines = [
+        Prose(Span(title, "Poster", HEAD, ink), leading=1.1, role="TD"),
+        Prose(Span(words, "Bold", CUE, ink), role="TD"),
+    ]
+    if entry.then:
+        then = f"then  {_then_words(edition, entry)}"
+        lines.append(Prose(Span(then, "Bold", DARK, ink), role="TD"))
+    return [time, "", lines]
+
+
+def _counted(cue: Cue) -> float:
+    """Beats to count; a rest to a quarter of a beat, for it may begin anywhere before the first bar."""
+    return round(4 * cue.beats) / 4 if cue.kind == "wait" else cue.beats
+
+
+def _cycles(cue: Cue) -> str:
+    unit = "beat" if abs(cue.beats - 1) < 1e-9 else "beats"
+    if cue.block is None or cue.block.link or not cue.block.cycle:
+        return unit
+    cycles = cue.beats / cue.block.cycle
+    if abs(cycles - round(cycles)) < 1e-6 and cycles >= 1.5 and cue.block.cycle > 1:
+        return f"{unit}\n{round(cycles)} cycles of {number(cue.block.cycle)}"
+    return unit
+
+
+def _rest(cue: Cue) -> list[Flowable]:
+    lines: list[Flowable] = [_words("arms hang, props still")]
+    if cue.lit:
+        lines.append(_words("you are lit: hold the flames off your legs", "Bold"))
+    return lines
+
+
+def _words(text: str, face: Face = "Regular", size: float = DARK, colour: Color = INK) -> Prose:
+    return Prose(Span(text, face, size, colour), leading=1.16, role="TD")
+
+
+def _block(
+    edition: Edition, who: str, block: Block, told: dict[str, Cue], cue: Cue
+) -> tuple[list[Prose], list[Span]]:
+    dancer = next((d for d in edition.staged.dancers if d.name == who), None)
+    paragraphs: list[list[Span]] = []
+    hands = hand_lines(dancer, block)
+    key = "".join(label + words for label, words in hands)
+    first = told.setdefault(key, cue)
+    if first is not cue and len(key) > LONG_HANDS:
+        staged = edition.staged
+        back = (
+            f"hands as at {clock(staged.seconds(first.start))}, bar {staged.position(first.start)}"
+        )
+        paragraphs.append([Span(back, "Bold", DARK)])
+    else:
+        for label, words in hands:
+            paragraphs.append([Span(f"{label}  ", "Bold", DARK), Span(words, "Regular", DARK)])
+    places = told_places(dancer, edition.staged.blocks_of(who)) if dancer is not None else {}
+    if place := places.get(block.start):
+        paragraphs.append(
+            [Span("where  ", "Bold", DARK), Span(place.replace(" cm", f"{NB}cm"), "Regular", DARK)]
+        )
+    if posture := block_posture(block, dancer):
+        paragraphs.append([Span("body  ", "Bold", DARK), Span(posture, "Regular", DARK)])
+    extra = [
+        f"“{brief(block.phrase)}”" if block.phrase and block.phrase not in block.title else "",
+        together_words(block),
+    ]
+    extra += ["mirrored: left and right changed over"] if block.mirrored else []
+    extra += [f"start {plural(block.shift, 'beat')} into the pattern"] if block.shift else []
+    tail = [Span("; ".join(filter(None, extra)), "Regular", DARK, SOFT)] if any(extra) else []
+    if block.note and len(block.note) <= INLINE_NOTE:
+        tail.append(Span(("; " if tail else "") + edition.said(block.note), "Italic", DARK))
+    return [Prose(spans, leading=1.16, role="TD") for spans in paragraphs], tail
+
+
+def note_rows(edition: Edition, cue: Cue) -> list[Prose]:
+    """A long note as rows of their own, each short enough to stand on any page."""
+    note = cue.block.note if cue.block is not None else ""
+    if len(note) <= INLINE_NOTE:
+        return []
+    pieces = [
+        piece
+        for paragraph in note.splitlines()
+        for piece in textwrap.wrap(paragraph, NOTE_PIECE, break_long_words=True) or [""]
+    ]
+    return [_words(edition.said(piece), "Italic") for piece in pieces]
+
+
+def _then(edition: Edition, entry: Entry, after: str, tail: list[Span]) -> Prose:
+    """The last line of a row: how the hands go together, and what follows before the next row."""
+    words = _then_words(edition, entry)
+    lead = f"{'   ' if tail else ''}{'then' if words else 'next'}  "
+    said = f"{words}, into {after}" if words else after
+    spans = [*tail, Span(lead, "Bold", DARK, SOFT), Span(said, "Bold", DARK, INK)]
+    return Prose(spans, leading=1.16, role="TD")
+
+
+def _then_words(edition: Edition, entry: Entry) -> str:
+    parts = []
+    for cue in entry.then:
+        position = edition.staged.position(cue.start)
+        what = "link" if cue.kind == "link" else "rest"
+        words = f"{what}{NB}{plural(_counted(cue), 'beat')}"
+        if cue.kind == "wait":
+            words += f" from bar{NB}{position}"
+        if cue.kind == "wait" and cue.lit:
+            words += ", flames off your legs"
+        note = cue.block.note if cue.block is not None else ""
+        parts.append(words + (f", {edition.said(note)}" if note else ""))
+    return ", ".join(parts)
+
+
+def stood_at(entry: Entry) -> Stood | None:
+    """Where a line leaves its performer: X, Y and facing, as they are told; None where it says nothing of it."""
+    cue = entry.walk or entry.cue
+    if cue.kind in {"light", "out", "end"}:
+        return None
+    x, y, facing = cue.spot
+    return place_words(x, y), facing_words(facing)
+
+
+def _where(entry: Entry, stood: Stood | None) -> Prose:
+    """Where to stand and face; of a walk, the way there."""
+    cue = entry.cue
+    walk = cue if cue.kind == "walk" else entry.walk
+    if walk is not None:
+        lead = "" if walk is cue else "walk  "
+        spans = [Span(lead, "Bold", DARK), Span(walk_words(walk), "Regular", DARK)]
+        return Prose(spans if lead else spans[1:], leading=1.16, role="TD")
+    x, y, facing = cue.spot
+    if stood is not None and stood == stood_at(entry):
+        return _words("same place, same way", "Regular")
+    place = f"{'walking, then ' if cue.walking else ''}{place_words(x, y)}"
+    face = f"; face {facing_words(facing)}"
+    return Prose([Span(place, "Bold", DARK), Span(face, "Regular", DARK)], leading=1.16, role="TD")

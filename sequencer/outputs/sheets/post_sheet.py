@@ -1,0 +1,173 @@
+"""A sheet for one post of the crew: whom to watch, from when to when, and with what. Lengths in points."""
+
+from functools import partial
+from math import dist
+
+from reportlab.platypus import CondPageBreak, Flowable, Spacer
+
+from sequencer.outputs.sheets.page.elements import Cell, Disc, LitMark, grid, head_cell, heading
+from sequencer.outputs.sheets.page.paper import CUE, INK, LEAD, MIST, SOFT, TEXT, WATCH, Page
+from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.wording import NB, brief, listed, metres, place_words, slug
+from sequencer.outputs.sheets.parts.cells import when_cell, who_cell
+from sequencer.outputs.sheets.parts.cues import place_at
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.emergency import emergency_block
+from sequencer.outputs.sheets.parts.formation_plans import formation_plans
+from sequencer.outputs.sheets.parts.furniture import Sheet
+from sequencer.outputs.sheets.parts.notices import (
+    cautions_block,
+    doing_on_stop,
+    findings_block,
+    notes_block,
+    opening,
+)
+from sequencer.safety.run_of_night import calling
+from sequencer.show.model import Post
+
+NEAR = 3.0  # [m] who stands nearer to a post is shown to it
+
+_STOP = {
+    "spotter": "You: go to your performer from where they see you, damp towel ready, smother from the head down.",
+    "perimeter": "You: keep the audience back and the way out free; guide people away, nobody runs.",
+    "fuel keeper": "You: shut every can, keep people and flames away from the fuel, hand out nothing.",
+    "lead": "You: music off, lights up; if anybody is hurt, {}; count your people.",
+}
+_DUTY = {
+    "spotter": "You have one job: watch your performer from light-up until the wick is cold.",
+    "perimeter": "You watch the edge, not the show: nobody crosses it, children and dogs first.",
+    "fuel keeper": "You stay with the fuel as long as a can is open. One can open at a time.",
+    "lead": "You see the whole. You say go, you may stop everything, and you light nobody yourself.",
+}
+
+
+def post_sheet(edition: Edition, number: int) -> Sheet:
+    """The pages of the post with a number, from 1 in the order of the crew."""
+    post = edition.staged.show.crew[number - 1]
+    return Sheet(
+        name=f"post-{number}-{slug(post.name, longest=32)}",
+        title=f"Post S{number}: {post.name}",
+        story=partial(_story, edition, number, post),
+    )
+
+
+def _usual(edition: Edition, post: Post) -> str:
+    """What a post does on the stop call, with who calls for help as the emergency card has it."""
+    caller = edition.staged.show.emergency.caller
+    own = caller is not None and caller.casefold() == post.name.casefold()
+    help_ = "call for help and name the gate" if own else edition.said(calling(caller))
+    words = _STOP[post.duty].format(help_)
+    return (
+        f"{words} You also call for help, on the lead’s word."
+        if own and post.duty != "lead"
+        else words
+    )
+
+
+def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowable]:
+    room = page.inner
+    facts = [
+        ("Duty", post.duty),
+        ("Stand", place_words(*post.post)),
+        ("In reach", listed(post.equipment, most=4) or "nothing listed"),
+    ]
+    story = opening(
+        edition,
+        room,
+        kind=f"Post S{number} · {edition.title}",
+        title=post.name,
+        facts=facts,
+        stop=doing_on_stop(edition, post.name, post.duty, _usual(edition, post)),
+        badge=Disc(f"S{number}", 40, colour=WATCH),
+    )
+    story += [Spacer(1, 6), Prose(Span(_DUTY[post.duty], "Bold", LEAD))]
+    if len(post.equipment) > 4:
+        story += [heading("What you have with you", level=2)]
+        story += [Prose(Span(f"– {brief(thing)}", "Regular", CUE)) for thing in post.equipment]
+    own = [f for f in edition.report.findings if post.name in f.who]
+    story += findings_block(edition, own, room, title="Findings about this post")
+    story += _watch_block(edition, post, room)
+    story += notes_block(edition, own, room)
+    story += emergency_block(edition, room, short=True)
+    chosen = plans_of(edition, post)
+    story += formation_plans(edition, page, title="Where you look", chosen=chosen)
+    story += cautions_block(edition, "post", room)
+    return story
+
+
+def plans_of(edition: Edition, post: Post) -> tuple[int, ...]:
+    """Formations that a post needs drawn: where others are its to watch, or others stand near it.
+
+    In a solo one plan is enough.
+    """
+    staged = edition.staged
+    own = edition.plan.watch.of(post.name)
+    if len(staged.show.names) < 2:
+        return (0,) if staged.standings else ()
+    chosen: list[int] = []
+    watched: set[str] = set()
+    near: set[str] = set()
+    for index, standing in enumerate(staged.standings):
+        now = {w.who for w in own if w.start < standing.end and w.end > standing.start}
+        beside = {
+            name for name, (x, y, _) in standing.spots.items() if dist((x, y), post.post) < NEAR
+        }
+        if not chosen or now != watched or beside - near:
+            chosen.append(index)
+        watched, near = now, beside
+    return tuple(chosen)
+
+
+def _watch_block(edition: Edition, post: Post, room: float) -> list[Flowable]:
+    """Watches of a post; for one that watches nobody, all burns."""
+    staged = edition.staged
+    plan = edition.plan.watch
+    own = plan.of(post.name)
+    title = "Whom you watch" if own else "Who burns when"
+    widths = [64.0, 52.0, room * 0.34, room * 0.27]
+    widths.append(room - sum(widths))
+    rows: list[list[Cell]] = [[head_cell(w) for w in ("time", "", "who", "where", "how far")]]
+    style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
+    spans: list[tuple[float, float, str, float | None, float | None]] = [
+        (w.start, w.end, w.who, w.way, w.response) for w in own
+    ]
+    if not own:
+        spans = [(b.start, b.end, b.who, None, None) for b in edition.plan.burns]
+    if not spans:
+        return [heading(title), Prose(Span("Nobody is lit in this show.", "Regular", CUE))]
+    burns = {
+        (b.who, edge): kind for b in edition.plan.burns for edge, kind in ((b.start, 1), (b.end, 0))
+    }
+    events: list[tuple[float, int, str, float | None, float | None]] = []
+    for start, end, who, way, response in spans:
+        events.append((start, 1, who, way, response))
+        events.append((end, 0, who, None, None))
+    for beat, starts, who, way, response in sorted(
+        events, key=lambda e: (round(e[0], 6), e[1], edition.number_of(e[2]))
+    ):
+        x, y, _ = place_at(staged, who, beat)
+        far: Cell = ""
+        if way is not None and response is not None:
+            far = [
+                Prose(Span(f"at most {metres(way)}", "Bold", CUE), role="TD"),
+                Prose(Span(f"there in {response:.1f}{NB}s", "Regular", TEXT, SOFT), role="TD"),
+            ]
+        rows.append(
+            [
+                when_cell(edition, beat),
+                _mark(burns.get((who, beat)), starts=bool(starts)),
+                who_cell(edition, who),
+                Prose(Span(place_words(x, y), "Regular", CUE), leading=1.2, role="TD"),
+                far,
+            ]
+        )
+        if not starts:
+            style.append(("BACKGROUND", (0, len(rows) - 1), (-1, len(rows) - 1), MIST))
+    return [CondPageBreak(130), heading(title), grid(rows, widths, *style, repeat=1, pad=3)]
+
+
+def _mark(kind: int | None, *, starts: bool) -> Flowable:
+    """Lit or out where the burn itself changes; else the watch is taken or handed over."""
+    if kind is not None:
+        return LitMark("LIT" if kind else "OUT", lit=bool(kind), wide=44)
+    return Prose(Span("TAKE OVER" if starts else "HAND OVER", "Bold", TEXT), role="TD")

@@ -1,0 +1,1 @@
+"""What was heard in a song, as charts, tables and JSON."""

@@ -1,0 +1,1 @@
+"""Count tracks and clicks."""

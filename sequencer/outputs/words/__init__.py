@@ -1,0 +1,1 @@
+"""Blocks, hands, places and postures in a performer's words."""

@@ -1,0 +1,73 @@
+"""A block in words: its title, and lines that say how it is danced."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.outputs.words.place_words import block_place
+from sequencer.outputs.words.posture_words import block_posture
+from sequencer.staging.staged import Block
+
+
+def block_words(block: Block, dancer: Dancer | None = None) -> list[str]:
+    """Title first, then a line each for timing, parameters set, place found, posture, mirror and note.
+
+    Parameters
+    ----------
+    block : Block
+    dancer : Dancer, optional
+        Who dances it: where the hands were placed, and how far the shoulders come along, is told then.
+
+    Notes
+    -----
+    Where the hands differ each hand has a line of its own.
+    """
+    lines = [block.title or "block"]
+    if block.link:
+        return [*lines, "a computed bridge between two blocks", *_note(block)]
+    hands = list(block.hands.items())
+    if len(hands) == 2:
+        lines.append(f"{block.timing} time, {block.direction} direction")
+    elif hands:
+        lines.append(f"{hands[0][0]} hand only")
+    parts = {(hand.pattern, parameters_text(hand.parameters)) for _, hand in hands}
+    if len(parts) == 1:
+        text = next(iter(parts))[1]
+        lines += [text] if text else []
+    else:
+        lines += [
+            f"{side}: {hand.pattern} {parameters_text(hand.parameters)}".rstrip()
+            for side, hand in hands
+        ]
+    place = block_place(block, dancer)
+    lines += [place] if place else []
+    posture = block_posture(block, dancer).rstrip(".")
+    lines += [posture[0].lower() + posture[1:]] if posture else []
+    lines.append(f"one hand cycle in {block.cycle:g} {'beat' if block.cycle == 1 else 'beats'}")
+    if block.shift:
+        many = "beat" if block.shift == 1 else "beats"
+        lines.append(f"starts {block.shift:g} {many} into the pattern")
+    if block.mirrored:
+        lines.append("left and right changed over")
+    return [*lines, *_note(block)]
+
+
+def parameters_text(parameters: Mapping[str, Any]) -> str:
+    """Parameters as `lobes 4 · bend pro`."""
+    return " · ".join(
+        f"{key.replace('_', ' ')} {_value(value)}" for key, value in parameters.items()
+    )
+
+
+def _value(value: Any) -> str:
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, float):
+        return f"{value:g}"
+    if isinstance(value, list | tuple):
+        return ", ".join(_value(each) for each in value)
+    return str(value)
+
+
+def _note(block: Block) -> list[str]:
+    return [block.note.strip()] if block.note.strip() else []

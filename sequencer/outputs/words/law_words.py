@@ -1,0 +1,132 @@
+"""What a law does, in the words that performers and audience use: planes and directions.
+
+Said from the law's own curves, so that mirrored, opposite and users' own laws are told rightly too.
+The audience is the one that the performer faces; it sees the wall plane the other way round.
+Source: docs/motion.md, section 1; common practice.
+"""
+
+from dataclasses import dataclass
+from math import isfinite
+from typing import Literal
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.geometry.bodies import Body, Side
+from sequencer.motion.laws.law import Law
+from sequencer.motion.patterns.library import Pattern, find, law_for
+from sequencer.motion.patterns.planes import plane_words
+from sequencer.motion.trajectories.links import STILL
+
+Eye = Literal["performer", "audience"]
+SAMPLES = 128  # words only; nothing is proven with them
+STEADY = 2.0  # [degrees] a plane that wanders less is one plane
+LEANS = 30.0  # [degrees] a plane that wanders less leans; more, and it bends
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Said:
+    """A law in words."""
+
+    prop: str  # what the prop does
+    hand: str  # what the hand does
+
+    def __str__(self) -> str:
+        return f"{self.prop}; {self.hand}"
+
+
+def law_words(law: Law, *, eye: Eye = "performer", beats: float | None = None) -> Said:
+    """What prop and hand do along a law.
+
+    Parameters
+    ----------
+    law : Law
+    eye : {"performer", "audience"}
+    beats : float, optional
+        How much of it; one period if not said (8 beats of a law without one).
+
+    Returns
+    -------
+    said : Said
+    """
+    span = beats or (law.period if isfinite(law.period) else 8.0)
+    motion = law.at((np.arange(SAMPLES, dtype=np.float64) + 0.5) * span / SAMPLES)
+    first = law.at(np.zeros(1))
+    return Said(
+        prop=_prop_words(motion.plane, motion.turning_axis, first.plane[0], eye),
+        hand=_hand_words(motion.hand, motion.hand_rate, eye),
+    )
+
+
+def words(
+    name: str,
+    parameters: dict[str, object],
+    hand: Side,
+    *,
+    body: Body | None = None,
+    opposite: bool = False,
+    book: dict[str, Pattern] | None = None,
+) -> dict[Eye, Said]:
+    """A pattern's plane and direction in words, for both eyes.
+
+    Parameters
+    ----------
+    name : str
+        Of the pattern.
+    parameters : dict
+    hand : {"left", "right"}
+    body : Body, optional
+    opposite : bool
+        Whether this hand goes the other way round than the pattern says.
+    book : dict, optional
+        Patterns to look in, instead of the built-in ones.
+
+    Returns
+    -------
+    words : dict
+        By eye, "performer" and "audience".
+
+    Raises
+    ------
+    ValueError
+        If the pattern or a parameter is not known, or out of range.
+    """
+    find(name, book)
+    law = law_for(
+        name, parameters, side=hand, body=body or Body(stature=1.70), opposite=opposite, book=book
+    )
+    return {eye: law_words(law, eye=eye) for eye in ("performer", "audience")}
+
+
+def _prop_words(plane: Floats, axis: Floats, first: Floats, eye: Eye) -> str:
+    mean = plane.mean(axis=0)
+    size = float(np.linalg.norm(mean))
+    wander = (
+        float(np.degrees(np.arccos(np.clip(np.min(plane @ mean) / size, -1.0, 1.0))))
+        if size > 1e-6
+        else 180.0
+    )
+    turning = np.sum(axis * plane, axis=-1)
+    if np.max(np.abs(turning)) <= STILL:
+        return "the prop hangs and does not turn"
+    if wander > LEANS:
+        words = plane_words(first, eye=eye)
+        return f"the plane bends, starting {'' if words.startswith('between') else 'with '}{words}"
+    said = plane_words(mean / size, eye=eye)
+    if np.min(turning) < -STILL < STILL < np.max(turning):
+        return f"to and fro in the {said.split(',')[0]}"
+    return said if wander <= STEADY else f"{said}, leaning up to {wander:.0f}°"
+
+
+def _hand_words(place: Floats, rate: Floats, eye: Eye) -> str:
+    if np.max(np.linalg.norm(rate, axis=-1)) <= STILL:
+        return "the hand stays"
+    spread = place - place.mean(axis=0)
+    wide = spread.max(axis=0) - spread.min(axis=0)
+    area = np.cross(spread, rate).mean(axis=0)  # of the loop, per beat, twice
+    size = float(np.linalg.norm(area))
+    scale = float(np.mean(np.linalg.norm(spread, axis=-1) * np.linalg.norm(rate, axis=-1)))
+    if size > 0.3 * scale:
+        return f"the hand goes round in the {plane_words(area / size, eye=eye)}"
+    way = ("from side to side", "ahead and back", "up and down")[int(np.argmax(wide))]
+    return f"the hand goes {way}"

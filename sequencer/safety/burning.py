@@ -1,0 +1,194 @@
+"""Who burns when, on how much burning time: one record a burn, for checks and for sheets."""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from sequencer.facts.burn_log import Burn, estimate, matching, read_burn_log
+from sequencer.facts.burn_times import BurnTime, default_burn_time
+from sequencer.facts.fuels import Fuel, fuel
+from sequencer.show.record import Side
+from sequencer.staging.staged import Staged
+from sequencer.staging.wicks import wick_area
+
+LIGHTING = 5.0  # [s] to light one performer's props; a design choice
+SIDES: tuple[Side, Side] = ("left", "right")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlannedBurn:
+    """One performer's burn, on one soak."""
+
+    who: str
+    start: float  # [beats]
+    end: float  # [beats]
+    start_s: float  # [s] of the track
+    end_s: float  # [s]
+    lit_s: float  # [s] burnt on this soak until `end`, earlier burns of the same soak and waits included
+    burn: BurnTime | None  # None: nobody knows how long it burns
+    fuel: str
+    soak: int = 0  # number of the performer's soak, from 0
+    wait_s: float = 0.0  # [s] alight before `start`, while those after them are lit
+
+    @property
+    def dry_s(self) -> float | None:
+        """When the wick is dry [s of the track]; None where nobody knows how long it burns."""
+        if self.burn is None:
+            return None
+        return self.end_s + max(self.burn.seconds - self.lit_s, self.start_s - self.end_s)
+
+    def share(self) -> float:
+        """Planned time over burning time; inf where that is unknown."""
+        return self.lit_s / self.burn.seconds if self.burn else math.inf
+
+
+def known_fuel(show: Staged) -> Fuel | None:
+    """The show's fuel; None where nothing burns.
+
+    Raises
+    ------
+    ValueError
+        If it is not known.
+    """
+    return fuel(show.show.fire.fuel) if show.show.fire else None
+
+
+def timed_burns(show: Staged) -> tuple[Burn, ...]:
+    """The show's log of timed burns; empty where it names none.
+
+    Raises
+    ------
+    InputError
+        If the log cannot be used.
+    """
+    fire = show.show.fire
+    if fire is None or fire.burns is None:
+        return ()
+    return read_burn_log(Path(show.file).parent / fire.burns)
+
+
+def burn_time(show: Staged, who: str, log: Sequence[Burn] = ()) -> BurnTime | None:
+    """Burning time that a performer's wicks are counted on: logged, timed, stated, or the default.
+
+    Parameters
+    ----------
+    show : Staged
+    who : str
+    log : sequence of Burn
+        Timed burns of everybody.
+
+    Raises
+    ------
+    ValueError
+        If the fuel is not known.
+    """
+    fire = show.show.fire
+    if fire is None:
+        return None
+    logged = estimate(matching(log, fuel=fire.fuel, performer=who))
+    if logged is not None:
+        return logged.burn_time()
+    if fire.burn is not None:
+        timed = fire.burn.measured
+        return BurnTime(
+            seconds=fire.burn.time,
+            basis="measured" if timed else "stated",
+            source="timed burn of this show's performers" if timed else "stated in the show file",
+        )
+    liquid = fuel(fire.fuel)
+    dancer = next(each for each in show.show.cast if each.name == who)
+    found = [
+        default_burn_time(liquid, soak=prop.fuel_mass, wick_area=wick_area(prop))
+        for prop in dancer.props.values()
+    ]
+    known = [each for each in found if each is not None]
+    if len(known) < len(found):
+        return None
+    return min(known, key=lambda each: each.seconds)
+
+
+def planned_burns(show: Staged, *, refuel_seconds: float) -> tuple[PlannedBurn, ...]:
+    """Every burn of a show, by start.
+
+    Parameters
+    ----------
+    show : Staged
+    refuel_seconds : float
+        Soaking and spinning off [s]. A wick that is lit again sooner burns on what is left of the
+        same soak, so its burns are counted together.
+
+    Raises
+    ------
+    InputError
+        If the log of timed burns cannot be used.
+    ValueError
+        If the fuel is not known.
+    """
+    fire = show.show.fire
+    if fire is None:
+        return ()
+    log = timed_burns(show)
+    out: list[PlannedBurn] = []
+    for who in show.show.names:
+        burn = burn_time(show, who, log)
+        before = -math.inf
+        counted, soak = 0.0, -1
+        for span in show.lit_of(who):
+            start, end = show.seconds(span.start), show.seconds(span.end)
+            fresh = start - before >= refuel_seconds
+            counted = (0.0 if fresh else counted) + end - start
+            soak += int(fresh)
+            before = end
+            out.append(
+                PlannedBurn(
+                    who=who,
+                    start=span.start,
+                    end=span.end,
+                    start_s=start,
+                    end_s=end,
+                    lit_s=counted,
+                    burn=burn,
+                    fuel=fire.fuel,
+                    soak=soak,
+                )
+            )
+    ordered = sorted(out, key=lambda each: (each.start, show.show.names.index(each.who)))
+    return _with_waits(ordered)
+
+
+def _with_waits(burns: Sequence[PlannedBurn]) -> tuple[PlannedBurn, ...]:
+    """Burns, by start, with the time that each is alight before it begins."""
+    waited: dict[tuple[str, int], float] = {}
+    out = []
+    for start in dict.fromkeys(burn.start for burn in burns):
+        together = [
+            replace(burn, lit_s=burn.lit_s + waited.get((burn.who, burn.soak), 0.0))
+            for burn in burns
+            if burn.start == start
+        ]
+        order = sorted(together, key=lambda burn: -spare(burn))
+        waits = {burn.who: LIGHTING * left for left, burn in enumerate(reversed(order))}
+        for burn in together:
+            wait, key = waits[burn.who], (burn.who, burn.soak)
+            waited[key] = waited.get(key, 0.0) + wait
+            out.append(replace(burn, lit_s=burn.lit_s + wait, wait_s=wait))
+    return tuple(out)
+
+
+def spare(burn: PlannedBurn) -> float:
+    """Burning time left when a flame is put out [s]; 0 where nobody knows how long it burns."""
+    return burn.burn.seconds - burn.lit_s if burn.burn else 0.0
+
+
+def lit_at_once(burns: tuple[PlannedBurn, ...]) -> tuple[int, PlannedBurn | None]:
+    """Most performers lit at one moment, and the burn whose start makes them so many.
+
+    One who is put out in the moment in which another is lit counts too: flames do not end on a beat.
+    """
+    best: tuple[int, PlannedBurn | None] = (0, None)
+    for burn in burns:
+        lit = {each.who for each in burns if each.start <= burn.start <= each.end}
+        if len(lit) > best[0]:
+            best = (len(lit), burn)
+    return best

@@ -1,0 +1,206 @@
+"""The rules that one show is held to, and the user's own rules read from a file.
+
+A file of rules is YAML: `name`, `title`, `edition`, and `rules`, a list of
+`{rule: audience-distance, value: 7 m, source: "By-law 12, section 3, p. 4, 2026"}`. A rule without
+a source is refused: nobody could look it up. A value looser than the default needs
+`override: {reference, by, reason}`.
+"""
+
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Any
+
+from sequencer.errors import InputError, InputErrors
+from sequencer.facts.profiles import (
+    Override,
+    Profile,
+    Rule,
+    Value,
+    kind_of,
+    profile,
+    value_from,
+)
+from sequencer.facts.rule_book import RuleBook, rule_book
+from sequencer.facts.rule_kinds import Kind
+from sequencer.facts.sources import Source
+from sequencer.show.document import Document, Key, read_document
+from sequencer.staging.staged import Staged
+from sequencer.units import VOLUMES, quantity
+
+_HEADINGS = {"name", "title", "edition", "place", "authority", "rules"}
+_RULE_KEYS = {"rule", "value", "source", "printed", "note", "per", "override"}
+_OVERRIDE_KEYS = ("reference", "by", "reason")
+_YES = {"true": True, "yes": True, "false": False, "no": False}
+
+
+def rules_of(show: Staged) -> RuleBook:
+    """Rules in force for a show: the default, its profiles, its own files on top.
+
+    Raises
+    ------
+    InputError
+        If the own file cannot be used.
+    ValueError
+        If the profile is not known.
+    """
+    rules = show.show.rules
+    own = [read_house_rules(Path(show.file).parent / name) for name in rules.file]
+    return rule_book([profile(name) for name in rules.profile], own, permit=rules.permit)
+
+
+def read_house_rules(path: Path) -> Profile:
+    """A profile from the user's own file.
+
+    Raises
+    ------
+    InputError
+        For the first, InputErrors for several faults: unknown subject, a value that does not fit, a
+        rule without a source, an override without a reference.
+    """
+    return house_rules_from(read_document(path))
+
+
+def house_rules_from(document: Document) -> Profile:
+    """A profile from a document that has been read.
+
+    Raises
+    ------
+    InputError
+        As `read_house_rules`.
+    """
+    values = document.values
+    if not isinstance(values, dict) or not isinstance(values.get("rules"), list):
+        raise InputError(
+            "no-rules", document.place(), "a file of rules holds a list under `rules`",
+            "write rules: and one `- rule: …` line each",
+        )  # fmt: skip
+    faults = [
+        InputError(
+            "unknown-key",
+            document.key_place(key),
+            f"unknown key {key!r}",
+            f"use one of {', '.join(sorted(_HEADINGS))}",
+        )
+        for key in values
+        if key not in _HEADINGS
+    ]
+    title = str(values.get("title") or values.get("name") or Path(document.file).stem)
+    rules = []
+    for index, item in enumerate(values["rules"]):
+        try:
+            rules.append(_rule(document, index, item, title))
+        except InputErrors as error:
+            faults += error.errors
+        except InputError as error:
+            faults.append(error)
+    if faults:
+        faults.sort(key=lambda fault: (fault.place.line or 0, fault.place.column or 0))
+        raise faults[0] if len(faults) == 1 else InputErrors(faults)
+    return Profile(
+        name=str(values.get("name") or Path(document.file).stem),
+        title=title,
+        place=str(values.get("place") or ""),
+        edition=str(values.get("edition") or ""),
+        authority=str(values.get("authority", "false")).casefold() in {"true", "yes"},
+        note="entered by the user",
+        rules=tuple(rules),
+    )
+
+
+def _rule(document: Document, index: int, item: Any, title: str) -> Rule:
+    path: tuple[Key, ...] = ("rules", index)
+    if not isinstance(item, dict):
+        raise InputError(
+            "no-rule", document.place(*path), f"{item!r} is no rule",
+            "write rule, value and source",
+        )  # fmt: skip
+    for key in item:
+        if key not in _RULE_KEYS:
+            raise InputError(
+                "unknown-key", document.key_place(*path, key), f"unknown key {key!r}",
+                f"use one of {', '.join(sorted(_RULE_KEYS))}",
+            )  # fmt: skip
+    for key in ("rule", "value"):
+        if item.get(key) is None:
+            raise InputError(
+                "missing-key", document.place(*path), f"this rule has no {key}", f"add {key}: …"
+            )
+    origin = str(item.get("source") or "").strip()
+    if not origin:
+        raise InputError(
+            "rule-without-source", document.place(*path),
+            f"the rule {item['rule']!r} names no source",
+            "add source: with the text, section or page and edition it stands in",
+            "a rule that nobody can look up is refused",
+        )  # fmt: skip
+    try:
+        kind = kind_of(str(item["rule"]))
+    except ValueError as error:
+        raise InputError(
+            "unknown-rule", document.place(*path, "rule"), str(error), "see docs/sources.md"
+        ) from None
+    try:
+        value = value_from(kind, _plain(kind, item["value"]))
+    except ValueError as error:
+        raise InputError(
+            "bad-value", document.place(*path, "value"), str(error), f"expected: {kind.what}"
+        ) from None
+    return Rule(
+        kind=kind,
+        value=value,
+        printed=str(item.get("printed") or item["value"]),
+        profile=title,
+        source=Source(key="own", title=origin, date="", where=document.file, mark="as entered"),
+        mark="as entered",
+        note=str(item.get("note") or ""),
+        per="performer" if item.get("per") == "performer" else "once",
+        override=_override(document, path, item.get("override")),
+    )
+
+
+def _override(document: Document, path: tuple[Key, ...], item: Any) -> Override | None:
+    if item is None:
+        return None
+    given = item if isinstance(item, Mapping) else {}
+    missing = [key for key in _OVERRIDE_KEYS if not str(given.get(key) or "").strip()]
+    if missing:
+        raise InputError(
+            "override-without-reference", document.place(*path, "override"),
+            f"the override has no {', '.join(missing)}",
+            "write the authority's reference, who enters it, and the reason",
+            "a limit is loosened only with a recorded reference",
+        )  # fmt: skip
+    return Override(**{key: str(given[key]).strip() for key in _OVERRIDE_KEYS})
+
+
+def _plain(kind: Kind, raw: Any) -> Value | list[str] | dict[str, Any]:
+    """Scalars arrive as the text that was written; here they become what the subject takes."""
+    if kind.sort in {"least", "most"}:
+        return quantity(str(raw), dict(kind.units or {"": 1.0}), default=kind.default_unit)
+    if kind.sort == "yes":
+        if str(raw).casefold() not in _YES:
+            raise ValueError(f"{kind.name} takes true or false, got {raw!r}")
+        return _YES[str(raw).casefold()]
+    if kind.sort == "fuels":
+        return [raw] if isinstance(raw, str) else list(raw)
+    if isinstance(raw, Mapping) and kind.sort == "volumes":
+        return {key: quantity(str(each), dict(VOLUMES), default="L") for key, each in raw.items()}
+    if kind.sort in {"count", "extinguishers"}:
+        return _whole(kind, raw if isinstance(raw, Mapping) else {"least": raw})
+    return str(raw)
+
+
+def _whole(kind: Kind, raw: Mapping[str, Any]) -> dict[str, Any]:
+    """Whole numbers of a count from their text."""
+    out: dict[str, Any] = {}
+    for key, value in raw.items():
+        if key in {"least", "each", "count"} and value is not None:
+            text = str(value).strip()
+            if not text.isdecimal():
+                raise ValueError(f"{kind.name}: {key} must be a whole number, got {value!r}")
+            out[key] = int(text)
+        elif key == "units":
+            out[key] = [_whole(kind, unit) for unit in value]
+        else:
+            out[key] = value
+    return out

@@ -1,0 +1,354 @@
+"""The run of the night: from load-in to the fire watch, who does what when, and the stop call.
+
+Times are seconds from the start of the song; a clock time is given where the show says when it begins.
+What is done and in which order is common practice, with rules named where one asks for it; the lead
+times are design choices that a safety lead moves as the place demands.
+"""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from sequencer.facts.rule_book import RuleBook
+from sequencer.facts.wind import beaufort
+from sequencer.safety.burning import LIGHTING
+from sequencer.safety.fuel_plan import SPARE, Light
+from sequencer.safety.safety_plan import SafetyPlan
+from sequencer.show.evening import Role, StopCall
+from sequencer.staging.staged import Staged
+
+MINUTE = 60.0  # [s]
+SOAKING = 60.0  # [s] for each prop to be soaked, spun off and wiped; a design choice
+_THINGS = {
+    "towels": ("damp towel", "damp towels"),
+    "blankets": ("fire blanket", "fire blankets"),
+    "buckets": ("bucket of water", "buckets of water"),
+}
+_PEOPLE = (
+    ("spotters", "spotter"),
+    ("perimeter-guards", "perimeter guard"),
+    ("fuel-keepers", "fuel keeper"),
+)
+BEFORE_SOAK = 10 * MINUTE  # [s] between the last soak and the start, at most; a design choice
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Step:
+    """One thing to do."""
+
+    at: float  # [s] from the start of the song; negative before it
+    until: float | None  # [s] where it lasts
+    who: tuple[str, ...]  # roles or names
+    what: str
+    checks: tuple[str, ...] = ()  # boxes to tick
+    position: str | None = None  # bar.beat, within the act
+    source: str = "common practice"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stop:
+    """What one role, or one person, does on the stop word."""
+
+    role: str
+    does: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RunOfNight:
+    """The whole night."""
+
+    begins: str | None  # HH:MM of the start of the song
+    steps: tuple[Step, ...]  # by time
+    go: tuple[str, ...]  # all must be so before anybody soaks, and again before anybody is lit
+    stop: tuple[Stop, ...]
+    log: tuple[str, ...]  # lines of the after-show log
+
+    def clock(self, seconds: float) -> str | None:
+        """Clock time, HH:MM:SS, of a time from the start of the song; None where it is not known."""
+        if self.begins is None:
+            return None
+        hours, minutes = (int(part) for part in self.begins.split(":"))
+        total = math.floor(hours * 3600 + minutes * 60 + seconds + 0.5) % 86_400
+        return f"{total // 3600:02d}:{total // 60 % 60:02d}:{total % 60:02d}"
+
+
+def run_of_the_night(show: Staged, plan: SafetyPlan) -> RunOfNight:
+    """The night of a show.
+
+    Parameters
+    ----------
+    show : Staged
+    plan : SafetyPlan
+        Of that show.
+    """
+    last = max([show.song.duration] + [burn.end_s for burn in plan.burns])
+    steps = [*_before(show, plan), *_act(show, plan), *_after(plan, last)]
+    return RunOfNight(
+        begins=show.show.begins,
+        steps=tuple(sorted(steps, key=lambda step: step.at)),
+        go=_go(show, plan),
+        stop=stop_call(plan.lit_at_once, show.show.stop_call, caller=show.show.emergency.caller),
+        log=_log(show, plan),
+    )
+
+
+def stop_call(
+    lit: int, call: StopCall | None = None, *, caller: str | None = None
+) -> tuple[Stop, ...]:
+    """What everybody does on the stop word; with nobody lit, no flame is to be put out.
+
+    What the show agrees for a role takes the place of what is usual; persons it names come last. Whoever
+    the emergency card names calls for help, in the lead's stead.
+
+    Source: common practice; a shared stop word, juggling society, Dublin [A37; read].
+    """
+    agreed = (call or StopCall()).does
+    usual = _usual(lit > 0, caller)
+    roles = tuple(Stop(role=each.role, does=agreed.get(each.role, each.does)) for each in usual)
+    known = {each.role for each in usual}
+    persons = (Stop(role=name, does=does) for name, does in agreed.items() if name not in known)
+    return (*roles, *persons)
+
+
+def agreed_on_stop(call: StopCall, who: str | None, role: Role) -> tuple[str, ...]:
+    """What the show agrees that a person does on the stop word, else their role; empty where it says nothing."""
+    return call.does.get(who or "", call.does.get(role, ()))
+
+
+def calling(caller: str | None) -> str:
+    """What the lead does to have help called."""
+    return (
+        f"have {caller} call for help and name the gate"
+        if caller
+        else "call for help, name the gate"
+    )
+
+
+def _usual(flame: bool, caller: str | None) -> tuple[Stop, ...]:
+    performer: tuple[str, ...] = ("stand still", "let the heads hang away from you and everybody")
+    if flame:
+        performer = (
+            "stop the props, hold them low and away from you",
+            "stay where you are seen, your spotter comes",
+            "clothes alight: lie down, do not run",
+        )
+    return (
+        Stop(
+            role="everybody", does=("who sees the danger calls the stop word, loudly", "repeat it")
+        ),
+        Stop(role="operator", does=("cut the music", "full light on the stage", "then silence")),
+        Stop(role="performer", does=performer),
+        Stop(
+            role="spotter",
+            does=("go to whom you watch, from where you are seen", "smother from the head downward")
+            if flame
+            else ("go to whom you watch",),
+        ),
+        Stop(role="perimeter", does=("keep everybody out", "open the way for help")),
+        Stop(role="fuel keeper", does=("shut the can", "stay with it")),
+        Stop(
+            role="lead",
+            does=(
+                "decide: go on, end, or clear the place",
+                calling(caller),
+                "note the time",
+            ),
+        ),
+    )
+
+
+def _before(show: Staged, plan: SafetyPlan) -> list[Step]:
+    book = plan.book
+    props = sum(each.soaks for each in plan.fuel.props) if plan.fuel else 0
+    soaking = max(props * SOAKING, 5 * MINUTE) if props else 0.0
+    soak_at = -BEFORE_SOAK - soaking
+    found = [
+        Step(at=-120 * MINUTE, until=None, who=("lead",), what="load in and walk the site",
+             checks=("exits and fire lanes free", "ground even, dry, without dry grass",
+                     "things that burn cleared or wetted", "emergency address and gate known")),
+        Step(at=-100 * MINUTE, until=None, who=("lead", "perimeter"), what="mark the floor",
+             checks=("audience edge, a physical one", "start places and posts", "fuel point and spin-off zone")),
+        Step(at=-60 * MINUTE, until=None, who=("everybody",), what="briefing",
+             checks=(f"stop word “{show.show.stop_call.word}” agreed and called once by each", "who watches whom",
+                     "nobody has drunk or is ill", "anyone may stand anyone down")),
+        Step(at=-45 * MINUTE, until=None, who=("performer",), what="check every prop",
+             checks=("links and swivels pulled hard", "wicks tight", "handles whole", "tether length as planned")),
+        Step(at=-40 * MINUTE, until=None, who=("performer", "spotter"), what="check costume and hair",
+             checks=("close-fitting natural or treated cloth", "hair tied or damp", "no spray or glitter",
+                     "jewellery off")),
+    ]  # fmt: skip
+    if not plan.burns:
+        return found
+    found += [
+        Step(at=-90 * MINUTE, until=None, who=("lead",), what="set out equipment", checks=_set_out(show, plan)),
+        Step(at=-75 * MINUTE, until=None, who=("lead",), what="weather and ban: first go or no-go",
+             checks=("fire-danger and ban notice of today read", *_wind_lines(book, show.show.weather.gusts), *show.show.weather.lines)),
+        Step(at=soak_at - 10 * MINUTE, until=None, who=("fuel keeper",), what="open the fuel point",
+             checks=("keeper stays with it", "upwind, or the wind across", "no flame, no smoking", "extinguisher and absorbent at hand",
+                     "catch container and lidded can for rags"), source=_cited(book, "fuel-keepers")),
+        Step(at=soak_at, until=-BEFORE_SOAK, who=("fuel keeper", "performer"), what="soak and spin off",
+             checks=_soak_lines(plan), source=_cited(book, "spin-off-zone")),
+        Step(at=-BEFORE_SOAK, until=None, who=("fuel keeper",), what="shut the can, count props out",
+             checks=(f"{props} soaked props out, those for a relight included", "can shut until the act is over"), source=_cited(book, "fuel-point-distance")),
+        Step(at=-10 * MINUTE, until=None, who=("spotter", "perimeter"), what="to the posts",
+             checks=("towels damp", "perimeter closed", "line of sight to whom you watch")),
+        Step(at=-5 * MINUTE, until=None, who=("lead",), what="second go or no-go, each by name",
+             checks=_go(show, plan)),
+    ]  # fmt: skip
+    return found
+
+
+def _act(show: Staged, plan: SafetyPlan) -> list[Step]:
+    found = [
+        Step(at=0.0, until=show.song.duration, who=("operator",), what="start the music", position=show.position(0.0))
+    ]  # fmt: skip
+    for lighting in plan.lighting:
+        names = tuple(light.burn.who for light in lighting.lights)
+        found.append(
+            Step(at=lighting.lights[0].at_s, until=lighting.start_s, who=names,
+                 what="light, in this order" if len(names) > 1 else "light",
+                 checks=tuple(_light_text(light) for light in lighting.lights),
+                 position=show.position(lighting.start),
+                 source=f"{LIGHTING:g} s each, least to spare last: design choice")
+        )  # fmt: skip
+    for end in sorted({burn.end for burn in plan.burns}):
+        out = [burn for burn in plan.burns if burn.end == end]
+        found.append(
+            Step(at=out[0].end_s, until=None, who=tuple(burn.who for burn in out),
+                 what="out: smother, do not swing out", position=show.position(end),
+                 checks=("put out while flames still stand over the wick", "hot head down, away from fuel"),
+                 source="put out before the wick burns itself: common practice [P9; read second-hand]")
+        )  # fmt: skip
+    found += [
+        Step(at=show.seconds(each.beat), until=None, who=(each.giver, each.taker),
+             what=f"hand over the watch of {each.who}: {each.taker} says the name, {each.giver} lets go",
+             position=show.position(each.beat))
+        for each in plan.watch.hand_overs
+    ]  # fmt: skip
+    return found
+
+
+def _after(plan: SafetyPlan, last: float) -> list[Step]:
+    found = [
+        Step(at=last, until=None, who=("everybody",), what="the act is over", checks=("lights on the ground",))
+    ]  # fmt: skip
+    if not plan.burns:
+        return found
+    watch = plan.book.strictest("fire-watch")
+    seconds = watch.number if watch else 0.0
+    dark = max(burn.end_s for burn in plan.burns)
+    found += [
+        Step(at=dark + MINUTE, until=None, who=("performer", "spotter"), what="quench and wrap",
+             checks=("props wrapped or in a lidded metal can", "hands and face looked at for burns")),
+        Step(at=dark + 3 * MINUTE, until=None, who=("fuel keeper",), what="seal the fuel",
+             checks=("can sealed", "spun-off fuel sealed as waste", "rags in lidded metal")),
+        Step(at=dark + 5 * MINUTE, until=None, who=("lead", "perimeter"), what="sweep for embers, count wicks",
+             checks=("every wick and quick-link found", "ground and scenery felt for heat", "perimeter opened")),
+        Step(at=dark, until=dark + seconds, who=("lead",), what=f"fire watch, {seconds / MINUTE:g} min, logged",
+             checks=("walk the area again at the end",), source=_cited(plan.book, "fire-watch")),
+        Step(at=dark + seconds, until=None, who=("lead",), what="hand the place back in writing, fill in the log",
+             checks=("all waste taken away",)),
+    ]  # fmt: skip
+    return found
+
+
+def _go(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
+    """Lines that must all be true."""
+    if not plan.burns:
+        return ("floor dry and lit", "everybody well")
+    book = plan.book
+    weather = show.show.weather
+    lines = [*_wind_lines(book, weather.gusts), *weather.lines]
+    if show.show.venue.setting == "indoors":
+        lines = []
+    for kind, word in _PEOPLE:
+        needed = book.needed(kind, plan.lit_at_once)
+        if needed:
+            posted = sum(each.duty == word.removesuffix(" guard") for each in show.show.crew)
+            count = max(posted, needed[0])  # response was worked out for all who are posted
+            several = "" if count == 1 else "s"
+            lines.append(f"{count} {word}{several} on post, with one job each")
+    permit = show.show.rules.permit
+    lines.append(f"permit at hand: {permit}" if permit else "permit at hand: none is recorded")
+    blank = [word.lower() for word, entered in show.show.emergency.lines if entered is None]
+    if blank:
+        lines.append(f"emergency card filled in by hand: {', '.join(blank)}")
+    lines += ["perimeter closed, exits free", "everybody well and sober, nobody alone"]
+    return tuple(lines)
+
+
+def _wind_lines(book: RuleBook, own: float | None = None) -> tuple[str, ...]:
+    stop, warn = book.strictest("wind-stop"), book.strictest("wind-warn")
+    lines = []
+    if own is not None and (stop is None or own < stop.number):
+        lines.append(f"gusts at prop height below {own:.1f} m/s (this show’s own limit)")
+    elif stop is not None:
+        lines.append(
+            f"gusts at prop height below {stop.number:.1f} m/s (Beaufort {beaufort(stop.number)}; "
+            "borrowed from open burning)"
+        )
+    if warn is not None and not (own is not None and own <= warn.number):
+        lines.append(f"from {warn.number:.1f} m/s measure before each lighting")
+    return tuple(lines)
+
+
+def _set_out(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
+    lines = [
+        f"extinguisher {each.rating}, {each.kind}, where the plan has it: pressure, pin, tag"
+        for each in show.show.venue.extinguishers
+    ]
+    for kind, (one, several) in _THINGS.items():
+        needed = plan.book.needed(kind, plan.lit_at_once)
+        if needed:
+            lines.append(f"at least {needed[0]} {one if needed[0] == 1 else several} in all")
+    lines += [
+        f"{each.name}, {each.duty}: {', '.join(each.equipment)}"
+        for each in show.show.crew
+        if each.equipment
+    ]
+    return tuple(lines)
+
+
+def _soak_lines(plan: SafetyPlan) -> tuple[str, ...]:
+    book = plan.book
+    lines = []
+    for kind, text in (("soak-seconds", "soak at least {} s, until no bubbles rise"), ("spin-off-seconds", "spin off at least {} s, until no spray; wipe hands and handles")):  # fmt: skip
+        rule = book.strictest(kind)
+        if rule is not None:
+            lines.append(text.format(f"{rule.number:g}"))
+    if plan.fuel is not None:
+        lines.append(
+            f"{plan.fuel.prepared * 1000:.2f} L of {plan.fuel.fuel.title.lower()} prepared, "
+            f"{SPARE:.0%} spare within; about {plan.fuel.spun_off * 1000:.2f} L come back as waste"
+        )
+    return tuple(lines)
+
+
+def _log(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
+    lines: Sequence[str] = (
+        "date, place, weather, gusts at prop height",
+        "who was there and in which role",
+        *(
+            f"burn of {burn.who} from {show.position(burn.start)}: planned "
+            f"{burn.end_s - burn.start_s + burn.wait_s:.0f} s, lasted … s, burnt out / put out"
+            for burn in plan.burns
+        ),
+        "stops called, by whom, why",
+        "near misses, burns, first aid",
+        "fuel brought, used, taken home; waste",
+        "fire watch: from … to …, by …",
+        "to change before the next show",
+    )
+    return tuple(lines)
+
+
+def _light_text(light: Light) -> str:
+    spare = light.spare_s
+    said = "burning time unknown" if spare is None else f"{spare:.0f} s to spare at the end"
+    again = ", a second soaked prop, never the hot wick" if light.burn.soak else ""
+    return f"{light.burn.who}: {said}{again}"
+
+
+def _cited(book: RuleBook, kind: str) -> str:
+    rules = book.all(kind)
+    return rules[-1].citation if rules else "common practice"

@@ -1,0 +1,148 @@
+"""All that follows from a show for fire and crew, worked out once for checks and for sheets."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from sequencer.facts.profiles import Rule
+from sequencer.facts.rule_book import RuleBook
+from sequencer.geometry.walking import Ground
+from sequencer.motion.clearance.to_posts import Followed
+from sequencer.safety.burning import PlannedBurn, lit_at_once, planned_burns
+from sequencer.safety.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_order
+from sequencer.safety.house_rules import rules_of
+from sequencer.safety.posting import Bounds, Posting, propose_posts
+from sequencer.safety.watching import Duty, WatchPlan, watch_plan
+from sequencer.staging.staged import Staged
+
+POST_ROOM = 3.0  # [m] beyond the reaches in which posts are looked for
+KNEE = 0.5  # [m] what is taller hides a performer from the knee up; a design choice
+_SOAK = ("soak-seconds", "spin-off-seconds")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SafetyPlan:
+    """Rules in force, burns, people and the watch."""
+
+    book: RuleBook
+    burns: tuple[PlannedBurn, ...]  # by start
+    lit_at_once: int  # most performers lit at one moment
+    crew: tuple[Duty, ...]
+    followed: tuple[Followed, ...]  # one a burn, in the order of `burns`
+    watch: WatchPlan
+    each: int  # most performers that one spotter watches at once
+    ground: Ground  # what is walked round
+    tall: Ground  # what hides a performer
+    fuel: FuelPlan | None
+    lighting: tuple[Lighting, ...]  # by start
+
+
+def safety_plan(show: Staged) -> SafetyPlan:
+    """The plan of a staged show.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    ValueError
+        If the fuel or the rule profile is not known.
+    """
+    book = rules_of(show)
+    burns = planned_burns(show, refuel_seconds=refuel_seconds(book))
+    at_once, _ = lit_at_once(burns)
+    crew = tuple(
+        Duty(who=post.name, place=post.post, duty=post.duty, watches=post.watches)
+        for post in show.show.crew
+    )
+    floors = {dancer.name: dancer.floor for dancer in show.dancers}
+    followed = tuple(
+        Followed(who=burn.who, floor=floors[burn.who], start=burn.start, end=burn.end)
+        for burn in burns
+    )
+    each, _ = watched_by_one(book, at_once)
+    ground = _ground(show, above=0.0)
+    limit = book.strictest("response-time")
+    return SafetyPlan(
+        book=book,
+        burns=burns,
+        lit_at_once=at_once,
+        crew=crew,
+        followed=followed,
+        watch=watch_plan(
+            followed, crew, each=each, limit=limit.number if limit else 0.0, ground=ground
+        ),
+        each=each,
+        ground=ground,
+        tall=_ground(show, above=KNEE),
+        fuel=fuel_plan(show, burns),
+        lighting=lighting_order(burns),
+    )
+
+
+def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None) -> Posting | None:
+    """Posts for spotters with the smallest worst response; None where there is no place for them.
+
+    Parameters
+    ----------
+    show : Staged
+    plan : SafetyPlan
+        Of that show.
+    number : int, optional
+        Spotters; as many as the rules ask for, or as the crew has if more.
+    """
+    if not plan.followed:
+        return None
+    if number is None:
+        needed = plan.book.needed("spotters", plan.lit_at_once)
+        have = sum(duty.duty == "spotter" for duty in plan.crew)
+        number = max(needed[0] if needed else 1, have, 1)
+    last = max(each.end for each in plan.followed)
+    first = min(each.start for each in plan.followed)
+    cast = [
+        Followed(who=dancer.name, floor=dancer.floor, start=first, end=last)
+        for dancer in show.dancers
+    ]
+    places = [each.floor.at(beat).place for each in cast for beat in (first, last)]
+    x, y = [float(place[0]) for place in places], [float(place[1]) for place in places]
+    room = max(dancer.reach for dancer in show.dancers) + POST_ROOM
+    return propose_posts(
+        number,
+        plan.followed,
+        cast,
+        {dancer.name: dancer.reach for dancer in show.dancers},
+        bounds=Bounds(
+            left=min(x) - room,
+            right=max(x) + room,
+            down=min(y) - room,
+            up=max(y) + room,
+            closed=plan.ground.obstacles,
+            barriers=tuple(line.line for line in show.show.venue.audience),
+            centre=(sum(x) / len(x), sum(y) / len(y)),
+        ),
+        ground=plan.ground,
+        tall=plan.tall,
+    )
+
+
+def refuel_seconds(book: RuleBook) -> float:
+    """Time to soak and spin off [s] by the rules in force."""
+    return sum(rule.number for rule in refuel_rules(book))
+
+
+def refuel_rules(book: RuleBook) -> tuple[Rule, ...]:
+    """The rules on soaking and spinning off that hold."""
+    rules = (book.strictest(kind) for kind in _SOAK)
+    return tuple(rule for rule in rules if rule is not None)
+
+
+def watched_by_one(book: RuleBook, heads: int) -> tuple[int, Rule | None]:
+    """Most performers that one spotter watches at once, and the rule that says so."""
+    rules: Sequence[Rule] = [rule for rule in book.all("spotters") if rule.count.each]
+    if not rules:
+        return max(heads, 1), None
+    strictest = min(rules, key=lambda rule: rule.count.each or heads)
+    return strictest.count.each or 1, strictest
+
+
+def _ground(show: Staged, *, above: float) -> Ground:
+    outlines = [each.outline for each in show.show.venue.scenery if each.height > above]
+    return Ground(tuple(outlines))

@@ -1,0 +1,249 @@
+"""Who watches whom at each moment, and where the watch is handed over.
+
+Places in the stage frame [m], time in beats. The song is cut into phases, in each of which the same
+performers burn and each stands or walks one way; in each phase every lit performer gets one spotter,
+within the number that one may watch, so that the sum of the longest responses is least. Responses
+beyond the limit count in full and those within it a tenth, and a change of spotter costs as much as
+`CHANGE` seconds: a watch lasts as long as it stays within the limit.
+
+Source: assignment by scipy (shortest augmenting paths). The cost of a change is a design choice.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
+from math import ceil
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.facts.pace import response_seconds
+from sequencer.geometry.certified import TOLERANCE
+from sequencer.geometry.walking import NO_WAY, Ground, Ways
+from sequencer.motion.clearance.to_posts import Followed
+
+CHANGE = 0.75  # [s]
+_MOST = 20_000  # steps of a phase: a walk of 200 m to 5 mm
+_WITHIN = 0.1  # [1] weight of a response within the limit; a design choice
+_NEVER = 1e9  # [s] cost of a watch that cannot be
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Duty:
+    """A person of the crew and one thing they do."""
+
+    who: str
+    place: tuple[float, float]  # [m, stage frame]
+    duty: str  # spotter, perimeter, fuel keeper, lead
+    watches: tuple[str, ...] = ()  # empty: everybody
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Watch:
+    """One spotter watches one performer, without a break."""
+
+    who: str
+    spotter: str
+    start: float  # [beats]
+    end: float  # [beats]
+    way: float  # [m] proven upper bound of the longest way
+    response: float  # [s] to arrive, at that way
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HandOver:
+    """The watch over a burning performer goes from one spotter to another."""
+
+    who: str
+    beat: float
+    giver: str
+    taker: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WatchPlan:
+    """All watches of a show."""
+
+    watches: tuple[Watch, ...]  # by start, then as the burns are given
+    hand_overs: tuple[HandOver, ...]
+    unwatched: tuple[tuple[str, float, float], ...]  # who, from beat, to beat
+
+    def of(self, spotter: str) -> tuple[Watch, ...]:
+        """One spotter's watches in turn."""
+        return tuple(watch for watch in self.watches if watch.spotter == spotter)
+
+    @property
+    def worst(self) -> float:
+        """Longest response of all [s]; 0 where nobody burns."""
+        return max((watch.response for watch in self.watches), default=0.0)
+
+
+def watchers_of(who: str, crew: Sequence[Duty]) -> list[Duty]:
+    """Spotters who may watch a performer; nobody watches themselves."""
+    return [
+        each
+        for each in crew
+        if each.duty == "spotter"
+        and each.who.casefold() != who.casefold()
+        and (not each.watches or who in each.watches or "all" in each.watches)
+    ]
+
+
+def watch_plan(
+    burns: Sequence[Followed],
+    crew: Sequence[Duty],
+    *,
+    each: int,
+    limit: float = 0.0,
+    ground: Ground | None = None,
+) -> WatchPlan:
+    """Watches with short responses and few hand-overs.
+
+    Parameters
+    ----------
+    burns : sequence of Followed
+        Each burn with its performer's way over the floor.
+    crew : sequence of Duty
+    each : int
+        Most performers that one spotter watches at once.
+    limit : float
+        Response that is good enough [s]; within it no watch is handed over.
+    ground : Ground, optional
+        What is walked round; an empty floor where none is given.
+
+    Raises
+    ------
+    ValueError
+        If `each` is below 1.
+    """
+    if each < 1:
+        raise ValueError(f"each must be at least 1, got {each}")
+    spotters = [duty for duty in crew if duty.duty == "spotter"]
+    ways = (ground or Ground()).ways_to([duty.place for duty in spotters]) if spotters else None
+    before: dict[str, str] = {}
+    found: list[Watch] = []
+    unwatched: list[tuple[str, float, float]] = []
+    for start, end in _phases(burns):
+        lit = [burn for burn in burns if burn.start <= start and end <= burn.end]
+        longest = np.full((len(lit), len(spotters)), NO_WAY)
+        if ways is not None:
+            for row, burn in enumerate(lit):
+                allowed = [duty in watchers_of(burn.who, crew) for duty in spotters]
+                bound = _longest(burn, start, end, ways)
+                longest[row] = np.where(allowed, bound, NO_WAY)
+        taken = _assigned(
+            longest, each, limit, [_index(before.get(burn.who), spotters) for burn in lit]
+        )
+        before = {}
+        for row, burn in enumerate(lit):
+            column = taken.get(row)
+            if column is None:
+                unwatched.append((burn.who, start, end))
+                continue
+            spotter = spotters[column].who
+            before[burn.who] = spotter
+            way = float(longest[row, column])
+            found.append(
+                Watch(
+                    who=burn.who,
+                    spotter=spotter,
+                    start=start,
+                    end=end,
+                    way=way,
+                    response=response_seconds(way),
+                )
+            )
+    watches = _joined(found, burns)
+    return WatchPlan(watches=watches, hand_overs=_hand_overs(watches), unwatched=_gaps(unwatched))
+
+
+def _phases(burns: Sequence[Followed]) -> list[tuple[float, float]]:
+    """Spans between two moments at which anybody is lit, put out, starts or ends a walk."""
+    edges = {edge for burn in burns for edge in (burn.start, burn.end)}
+    for burn in burns:
+        edges |= {piece[0] for piece in burn.floor.pieces(burn.start, burn.end)}
+    ordered = sorted(edges)
+    return [
+        (start, end)
+        for start, end in pairwise(ordered)
+        if end > start and any(burn.start <= start and end <= burn.end for burn in burns)
+    ]
+
+
+def _longest(burn: Followed, start: float, end: float, ways: Ways) -> Floats:
+    """Proven upper bound of the way from each post over a phase, to 5 mm, shape (posts,) [m]."""
+    speed = max((piece[2].speed for piece in burn.floor.pieces(start, end)), default=0.0)
+    steps = min(max(ceil(speed * (end - start) / (2 * TOLERANCE)), 1), _MOST)
+    sampled = ways(burn.floor.at(np.linspace(start, end, steps + 1)).place)
+    slack = speed * (end - start) / steps / 2
+    return np.asarray(np.minimum(np.max(sampled, axis=0) + slack, NO_WAY))
+
+
+def _assigned(
+    longest: Floats, each: int, limit: float, before: Sequence[int | None]
+) -> dict[int, int]:
+    """Spotter of each row, within capacity; rows that cannot be watched are left out."""
+    from scipy.optimize import linear_sum_assignment
+
+    rows, columns = longest.shape
+    if not rows or not columns:
+        return {}
+    cost = np.array([[_cost(way, limit) for way in row] for row in longest])
+    for row, column in enumerate(before):
+        if column is not None:
+            cost[row] += CHANGE
+            cost[row, column] -= CHANGE
+    picked = linear_sum_assignment(np.repeat(cost, each, axis=1))
+    pairs = zip(picked[0].tolist(), (picked[1] // each).tolist(), strict=True)
+    return {row: column for row, column in pairs if longest[row, column] < NO_WAY}
+
+
+def _cost(way: float, limit: float) -> float:
+    if way >= NO_WAY:
+        return _NEVER
+    response = response_seconds(way)
+    return _WITHIN * min(response, limit) + max(response - limit, 0.0)
+
+
+def _index(name: str | None, spotters: Sequence[Duty]) -> int | None:
+    return next((i for i, duty in enumerate(spotters) if duty.who == name), None)
+
+
+def _joined(found: Sequence[Watch], burns: Sequence[Followed]) -> tuple[Watch, ...]:
+    """Watches of neighbouring phases by the same spotter made one."""
+    order = {who: i for i, who in enumerate(dict.fromkeys(burn.who for burn in burns))}
+    out: list[Watch] = []
+    last: dict[str, int] = {}
+    for watch in found:
+        index = last.get(watch.who)
+        if index is not None:
+            old = out[index]
+            if old.spotter == watch.spotter and old.end == watch.start:
+                worse = max(old.way, watch.way)
+                out[index] = replace(
+                    old, end=watch.end, way=worse, response=response_seconds(worse)
+                )
+                continue
+        last[watch.who] = len(out)
+        out.append(watch)
+    return tuple(sorted(out, key=lambda watch: (watch.start, order[watch.who])))
+
+
+def _hand_overs(watches: Sequence[Watch]) -> tuple[HandOver, ...]:
+    found = [
+        HandOver(who=early.who, beat=late.start, giver=early.spotter, taker=late.spotter)
+        for early in watches
+        for late in watches
+        if early.who == late.who and early.end == late.start and early.spotter != late.spotter
+    ]
+    return tuple(sorted(found, key=lambda each: (each.beat, each.who)))
+
+
+def _gaps(found: Sequence[tuple[str, float, float]]) -> tuple[tuple[str, float, float], ...]:
+    out: list[tuple[str, float, float]] = []
+    for who, start, end in sorted(found):
+        if out and out[-1][0] == who and out[-1][2] == start:
+            out[-1] = (who, out[-1][1], end)
+        else:
+            out.append((who, start, end))
+    return tuple(sorted(out, key=lambda each: each[1]))

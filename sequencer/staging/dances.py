@@ -1,0 +1,137 @@
+"""Blocks with the parameters that fit those who dance them.
+
+A block is asked about as it is danced unmirrored, at its slowest and fastest tempo. All who dance the same
+step of a show with like props dance it in one shape (width, start and plane of their hands' ways), each where it fits them.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+import numpy as np
+
+from sequencer.geometry.bodies import Side
+from sequencer.geometry.posture import UPRIGHT
+from sequencer.motion.fitting.fits import Dance, Fit
+from sequencer.motion.fitting.search import fitted_together
+from sequencer.motion.patterns.library import Pattern
+from sequencer.show import model
+from sequencer.staging.staged import Block
+from sequencer.timing.tempo import TempoMap
+
+TOUCH = 1e-6  # [beats]
+CHANGED_OVER: Mapping[Side, Side] = {"left": "right", "right": "left"}
+AS_THEY_ARE: Mapping[Side, Side] = {"left": "left", "right": "right"}
+
+
+def dance_of(
+    block: Block,
+    record: model.Dancer,
+    tempo: TempoMap,
+    book: Mapping[str, Pattern],
+    *,
+    torque: float,
+) -> Dance:
+    """What a block asks of its performer.
+
+    Parameters
+    ----------
+    block : Block
+        Of patterns, not a link.
+    record : model.Dancer
+        The performer in the show's cast.
+    tempo : TempoMap
+    book : mapping of name to Pattern
+    torque : float
+        With which a hand may twist a rigid prop at most [N·m].
+
+    Raises
+    ------
+    ValueError
+        If the performer's measures do not go together.
+    """
+    own = sides_of(block)
+    beats = np.arange(np.floor(block.start), np.ceil(block.end) + 0.5)
+    pace = 60.0 * tempo.rates(beats)
+    return Dance(
+        parts={own[side]: (part.pattern, part.parameters) for side, part in block.hands.items()},
+        timing=block.timing,
+        direction=block.direction,
+        cycle=block.cycle,
+        tempo=(float(pace.min()), float(pace.max())),
+        body=record.body,
+        props={own[side]: record.props[side].held() for side in block.hands},
+        book=book,
+        torque=torque,
+    )
+
+
+def sides_of(block: Block) -> Mapping[Side, Side]:
+    """Which side of the pattern each hand dances."""
+    return CHANGED_OVER if block.mirrored else AS_THEY_ARE
+
+
+def fitted_blocks(
+    show: model.Show, blocks: Sequence[Block], tempo: TempoMap, book: Mapping[str, Pattern]
+) -> tuple[Block, ...]:
+    """The blocks with what fits their performers, where the show leaves it open.
+
+    Parameters
+    ----------
+    show : model.Show
+    blocks : sequence of Block
+    tempo : TempoMap
+    book : mapping of name to Pattern
+    """
+    steps: dict[tuple[object, ...], dict[int, Dance]] = {}
+    for k, block in enumerate(blocks):
+        if block.link:
+            continue
+        record = show.cast[show.names.index(block.who)]
+        try:
+            dance = dance_of(block, record, tempo, book, torque=show.limits.torque)
+        except ValueError:
+            continue  # the body is refused with its place in the cast
+        parts = repr(
+            sorted((side, name, sorted(given)) for side, (name, given) in dance.parts.items())
+        )
+        kinds = tuple(sorted({prop.kind for prop in dance.props.values()}))
+        key = (block.path, parts, kinds, block.timing, block.direction, block.cycle)
+        steps.setdefault(key, {})[k] = dance
+    out = list(blocks)
+    for dances in steps.values():
+        try:
+            fits = fitted_together(list(dances.values()))
+        except ValueError:
+            continue  # block_laws says it, with the place of the block
+        for k, fit in zip(dances, fits, strict=True):
+            out[k] = _with(blocks[k], fit)
+    return _upright_together(tuple(out))
+
+
+def _with(block: Block, fit: Fit) -> Block:
+    """A block danced with a fit."""
+    own = sides_of(block)
+    hands = {
+        side: replace(part, fitted=dict(fit.values.get(own[side], {})))
+        for side, part in block.hands.items()
+    }
+    posture = fit.posture.mirrored() if block.mirrored else fit.posture
+    return replace(block, hands=hands, posture=posture)
+
+
+def _upright_together(blocks: tuple[Block, ...]) -> tuple[Block, ...]:
+    """The blocks, upright where one hand's overlaps one of the other hand's: a body has one posture."""
+
+    def beside(block: Block) -> bool:
+        return any(
+            other is not block
+            and other.who == block.who
+            and other.start < block.end - TOUCH
+            and block.start < other.end - TOUCH
+            for other in blocks
+        )
+
+    return tuple(
+        block if block.posture.upright or not beside(block) else replace(block, posture=UPRIGHT)
+        for block in blocks
+    )

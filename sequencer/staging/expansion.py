@@ -1,0 +1,265 @@
+"""Entries of the timeline written out: phrases opened, repeats followed, canon and mirror applied.
+
+What comes out is one flat list of blocks, each for one performer; nothing of motion is known here but
+how many beats one cycle of a pattern takes.
+"""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
+from typing import Any
+
+from sequencer.show.model import Entry, HandPart, Step
+from sequencer.show.reading import ReadShow
+from sequencer.show.record import Side
+from sequencer.staging.moments import Moments
+from sequencer.staging.staged import Block, HandWords, Path
+
+TOUCH = 1e-6  # beats: blocks this close meet
+MOST_BLOCKS = 20_000
+CycleBeats = Callable[[str, Mapping[str, Any]], float]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Run:
+    """A step placed in time, for everyone who dances the entry."""
+
+    step: Step
+    start: float
+    end: float
+    path: Path
+    phrase: str | None
+    mirrored: bool
+    note: str = ""  # of the phrase that it opens
+
+
+def expanded(
+    read: ReadShow,
+    moments: Moments,
+    cycle_beats: CycleBeats,
+    *,
+    of: Callable[[Sequence[str]], CycleBeats] | None = None,
+) -> tuple[Block, ...]:
+    """Every performer's blocks, by start and then in the order of the cast.
+
+    Parameters
+    ----------
+    read : ReadShow
+    moments : Moments
+    cycle_beats : callable
+        Beats of one cycle of a pattern with its parameters.
+    of : callable, optional
+        The same for those who dance an entry together, where it depends on them.
+
+    Raises
+    ------
+    InputError
+        If a length is missing, blocks of one hand overlap, a block is for an empty hand alone, or it runs
+        past the track's end.
+    """
+    blocks: list[Block] = []
+    ends: dict[str, float] = {}
+    for i, entry in enumerate(read.show.timeline):
+        who = read.show.names if "all" in entry.who else tuple(dict.fromkeys(entry.who))
+        start = (
+            moments.beat(entry.start, ("timeline", i, "from"))
+            if entry.start is not None
+            else max((ends.get(name, 0.0) for name in who), default=0.0)
+        )
+        cycle = of(who) if of is not None else cycle_beats
+        kinds = {
+            record.name: {prop.kind for prop in record.props.values()} for record in read.show.cast
+        }
+        runs = _Opener(read, moments, cycle).entry_runs(entry, i, start)
+        mirrored = set(read.show.names if "all" in entry.mirror else entry.mirror)
+        for k, name in enumerate(who):
+            # Those with like props keep together; a staff that goes at half the pace slows nobody else.
+            alike = tuple(other for other in who if kinds[other] == kinds[name])
+            own = of(alike) if of is not None else cycle_beats
+            late = k * (entry.canon or 0.0)
+            flip = name in mirrored
+            blocks += [
+                _with_what_is_held(read, _block(run, name, late, flip=flip, cycle_beats=own))
+                for run in runs
+            ]
+            ends[name] = max(ends.get(name, 0.0), runs[-1].end + late)
+        if len(blocks) > MOST_BLOCKS:
+            raise read.fault(
+                "too-many-blocks", ("timeline", i), f"the timeline grows beyond {MOST_BLOCKS} blocks",
+                "repeat less",
+            )  # fmt: skip
+    order = {name: k for k, name in enumerate(read.show.names)}
+    blocks.sort(key=lambda block: (block.start, order[block.who], block.path))
+    _refuse_overlaps(read, moments, blocks)
+    _refuse_late(read, moments, blocks)
+    return tuple(blocks)
+
+
+@dataclass(frozen=True, slots=True)
+class _Opener:
+    """Opens phrases; `read` has seen to it that they do not hold each other."""
+
+    read: ReadShow
+    moments: Moments
+    cycle_beats: CycleBeats
+
+    def entry_runs(self, entry: Entry, index: int, start: float) -> list[_Run]:
+        path: Path = ("timeline", index)
+        end = None
+        if entry.until is not None:
+            end = self.moments.beat(entry.until, (*path, "until"))
+            if end <= start + TOUCH:
+                raise self.read.fault(
+                    "ends-before-start", (*path, "until"), f"{entry.until} is not after the start",
+                    "choose a later moment",
+                )  # fmt: skip
+        if entry.phrase is not None:
+            runs = self.phrase_runs(entry, path, start, mirrored=entry.mirrored)
+            if end is not None and abs(runs[-1].end - end) > TOUCH:
+                raise self.read.fault(
+                    "phrase-does-not-fit", (*path, "until"),
+                    f"the phrase lasts {runs[-1].end - start:g} beats, until would be {end - start:g}",
+                    "leave until out, or use repeat",
+                )  # fmt: skip
+            return runs
+        if end is None:
+            end = start + self.length(entry, path)
+        return [
+            _Run(step=entry, start=start, end=end, path=path, phrase=None, mirrored=entry.mirrored)
+        ]
+
+    def phrase_runs(self, user: Step, path: Path, start: float, *, mirrored: bool) -> list[_Run]:
+        name = str(user.phrase)
+        steps = self.read.show.phrases[name]
+        if not steps:
+            raise self.read.fault(
+                "empty-phrase", ("phrases", name), f"phrase {name!r} has no steps", "add a step"
+            )
+        if user.beats is not None or user.cycles is not None:
+            raise self.read.fault(
+                "length-of-a-phrase", path, "a phrase has the length of its steps",
+                "leave beats and cycles out, or use repeat",
+            )  # fmt: skip
+        runs: list[_Run] = []
+        at = start
+        for _ in range(user.repeat):
+            for j, step in enumerate(steps):
+                here: Path = ("phrases", name, j)
+                flip = mirrored != step.mirrored
+                if step.phrase is not None:
+                    inner = self.phrase_runs(step, here, at, mirrored=flip)
+                else:
+                    end = at + self.length(step, here)
+                    inner = [
+                        _Run(step=step, start=at, end=end, path=here, phrase=name, mirrored=flip)
+                    ]
+                runs += inner
+                at = inner[-1].end
+                if len(runs) > MOST_BLOCKS:
+                    raise self.read.fault(
+                        "too-many-blocks", path, f"this phrase grows beyond {MOST_BLOCKS} blocks",
+                        "repeat less",
+                    )  # fmt: skip
+        if user.note:
+            runs[0] = replace(runs[0], note="; ".join(filter(None, (user.note, runs[0].note))))
+        return runs
+
+    def length(self, step: Step, path: Path) -> float:
+        """Beats of a step, its repeats included: a pattern that repeats simply goes on."""
+        if step.beats is not None:
+            return step.beats * step.repeat
+        if step.cycles is not None:
+            return step.cycles * step.repeat * _cycle(step, self.cycle_beats)
+        raise self.read.fault(
+            "no-length", path, "this block has no length", "add beats, cycles or until"
+        )
+
+
+def _parts(step: Step, *, mirrored: bool) -> dict[Side, HandWords]:
+    """What each hand does; mirrored, the hands change over."""
+    if step.link:
+        return {}
+    both = HandPart(pattern=step.pattern, parameters=step.parameters) if step.pattern else None
+    parts: dict[Side, HandPart | None] = {"left": step.left or both, "right": step.right or both}
+    if step.hands != "both":
+        parts["left" if step.hands == "right" else "right"] = None
+    if mirrored:
+        parts = {"left": parts["right"], "right": parts["left"]}
+    return {
+        side: HandWords(pattern=part.pattern, parameters=dict(part.parameters))
+        for side, part in parts.items()
+        if part is not None
+    }
+
+
+def _cycle(step: Step, cycle_beats: CycleBeats) -> float:
+    if step.cycle is not None:
+        return step.cycle
+    parts = _parts(step, mirrored=False)
+    return max((cycle_beats(part.pattern, part.parameters) for part in parts.values()), default=1.0)
+
+
+def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: CycleBeats) -> Block:
+    mirrored = run.mirrored != flip
+    return Block(
+        who=who,
+        start=run.start + late,
+        end=run.end + late,
+        hands=_parts(run.step, mirrored=mirrored),
+        timing=run.step.timing,
+        direction=run.step.direction,
+        cycle=_cycle(run.step, cycle_beats),
+        shift=run.step.shift,
+        mirrored=mirrored,
+        link=run.step.link,
+        phrase=run.phrase,
+        note="; ".join(filter(None, (run.note, run.step.note))),
+        path=run.path,
+    )
+
+
+def _with_what_is_held(read: ReadShow, block: Block) -> Block:
+    """The block without the hands that hold nothing."""
+    held = read.show.cast[read.show.names.index(block.who)].props
+    hands = {side: part for side, part in block.hands.items() if side in held}
+    if len(hands) == len(block.hands):
+        return block
+    if not hands:
+        sides = " or ".join(block.hands)
+        raise read.fault(
+            "empty-hand", block.path, f"{block.who} holds nothing in the {sides} hand",
+            f"write `hands: {next(iter(held))}`, leave `hands` out, or give {block.who} a prop there",
+        )  # fmt: skip
+    return replace(block, hands=hands)
+
+
+def _refuse_overlaps(read: ReadShow, moments: Moments, blocks: list[Block]) -> None:
+    sides: tuple[Side, Side] = ("left", "right")
+    for who in read.show.names:
+        for side in sides:
+            own = [b for b in blocks if b.who == who and (b.link or side in b.hands)]
+            for before, after in pairwise(own):
+                if after.start < before.end - TOUCH:
+                    here, there = (
+                        str(moments.tempo.position_of(b)) for b in (after.start, before.end)
+                    )
+                    line = read.document.place(*before.path).line
+                    raise read.fault(
+                        "blocks-overlap", after.path,
+                        f"{who}'s {after.title} starts at {here}, while the block of line {line} "
+                        f"runs to {there}",
+                        "start it later, or shorten the one before",
+                    )  # fmt: skip
+
+
+def _refuse_late(read: ReadShow, moments: Moments, blocks: list[Block]) -> None:
+    for block in blocks:
+        end = float(moments.tempo.seconds_from_beats(block.end))
+        if end > moments.song.duration + 0.05:
+            last = float(moments.tempo.beats_from_seconds(moments.song.duration))
+            raise read.fault(
+                "past-the-end", block.path,
+                f"{block.who}'s {block.title} runs to {moments.tempo.position_of(block.end)}, "
+                f"the track ends at {moments.tempo.position_of(last)}",
+                f"shorten it by {block.end - last:.1f} beats",
+            )  # fmt: skip

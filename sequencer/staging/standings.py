@@ -1,0 +1,144 @@
+"""Formations and walks of a show turned into one way over the floor for each performer."""
+
+import math
+from collections.abc import Mapping
+
+from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.show.model import Formation
+from sequencer.show.reading import ReadShow
+from sequencer.staging.moments import Moments
+from sequencer.staging.staged import Path, Spots, Standing
+
+TOUCH = 1e-6  # beats
+
+
+def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, ...]:
+    """Formations in turn, each with the beat at which the walk to it began.
+
+    Parameters
+    ----------
+    read : ReadShow
+    moments : Moments
+    last : float
+        Beat coordinate at which the last formation ends.
+
+    Raises
+    ------
+    InputError
+        If no formation is taken at the start, a later one has no walk, or walks overlap.
+    """
+    show = read.show
+    if not show.staging:
+        return (_default(read, last),)
+    found: list[Standing] = []
+    for i, staging in enumerate(show.staging):
+        path: Path = ("staging", i)
+        start = moments.beat(staging.start, (*path, "from"))
+        if i == 0:
+            start = min(start, 0.0)
+        elif staging.beats is None:
+            raise read.fault(
+                "no-walk",
+                path,
+                "a later formation needs beats for the walk to it",
+                "add beats, such as 8",
+            )
+        reached = start + (staging.beats or 0.0) if i else start
+        if i and reached > last + TOUCH:
+            raise read.fault(
+                "walk-past-the-end", (*path, "beats"),
+                f"this walk is over {reached - last:g} beats after everything has ended",
+                "start it earlier, or give it fewer beats",
+            )  # fmt: skip
+        spots = _spots(read, show.formations[staging.formation], staging.formation, found)
+        if found and start < found[-1].start - TOUCH:
+            there = moments.tempo.position_of(found[-1].start)
+            raise read.fault(
+                "walks-overlap", (*path, "from"),
+                f"this walk starts before the last one is over, at {there}",
+                f"start it at {there} or later",
+            )  # fmt: skip
+        found.append(
+            Standing(
+                formation=staging.formation,
+                walk=start,
+                start=reached,
+                end=last,
+                spots=spots,
+                path=path,
+            )
+        )
+    ends = [later.walk for later in found[1:]] + [max(last, found[-1].start)]
+    return tuple(
+        Standing(
+            formation=one.formation,
+            walk=one.walk,
+            start=one.start,
+            end=end,
+            spots=one.spots,
+            path=one.path,
+        )
+        for one, end in zip(found, ends, strict=True)
+    )
+
+
+def floor_path(read: ReadShow, name: str, stood: tuple[Standing, ...]) -> FloorPath:
+    """One performer's way through the formations; they turn the short way round."""
+    x, y, degrees = stood[0].spots[name]
+    facing = math.radians(degrees)
+    moves = []
+    here = (x, y, facing)
+    for one in stood[1:]:
+        x, y, degrees = one.spots[name]
+        turn = math.remainder(math.radians(degrees) - here[2], math.tau)
+        goal = (x, y, here[2] + turn)
+        if math.dist(goal, here) > 1e-9:
+            via = read.show.staging[int(one.path[1])].via.get(name, ())
+            moves.append(
+                Move(
+                    start=one.walk, end=one.start, place=(x, y), facing=goal[2], through=tuple(via)
+                )
+            )
+        here = goal
+    x, y, degrees = stood[0].spots[name]
+    return FloorPath(place=(x, y), facing=math.radians(degrees), moves=tuple(moves))
+
+
+def _default(read: ReadShow, last: float) -> Standing:
+    """One performer needs no formation: the middle of the stage."""
+    show = read.show
+    if len(show.cast) > 1:
+        raise read.fault(
+            "no-staging", ("cast",), "the show does not say where its performers stand",
+            "add formations, and staging that says which is taken when",
+        )  # fmt: skip
+    depth = show.venue.stage.depth or show.venue.stage.width or 0.0
+    spots = {show.names[0]: (0.0, depth / 2, 0.0)}
+    return Standing(formation="middle", walk=0.0, start=0.0, end=last, spots=spots, path=("cast",))
+
+
+def _spots(read: ReadShow, formation: Formation, name: str, before: list[Standing]) -> Spots:
+    if formation.spots is not None:
+        return {who: (spot.at[0], spot.at[1], spot.facing) for who, spot in formation.spots.items()}
+    from sequencer.motion.performers.formations import (
+        filled_shape,  # only shows that name a shape need scipy
+    )
+
+    stood: Mapping[str, tuple[float, float, float]] | None = before[-1].spots if before else None
+    try:
+        return filled_shape(
+            str(formation.shape),
+            names=formation.order or read.show.names,
+            centre=formation.centre or (0.0, 0.0),
+            spacing=formation.spacing or 1.0,
+            turn=formation.turn,
+            fixed=formation.order is not None,
+            before=stood,
+        )
+    except ValueError as error:
+        raise read.fault(
+            "bad-formation",
+            ("formations", name),
+            str(error),
+            "choose another shape, or name the spots",
+        ) from error

@@ -1,0 +1,444 @@
+"""Joins and what can be done, found in staged shows: each fault planted once, and a clean show."""
+
+import re
+from types import SimpleNamespace
+
+import numpy as np
+import pytest
+
+from sequencer.checks.dance.feasible import Limits, feasible
+from sequencer.checks.dance.joins import joins, joints
+from sequencer.errors import InputError
+from sequencer.geometry.bodies import Body
+from sequencer.motion.patterns.library import law_for
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from sequencer.timing.song import Section, Song
+
+SHOW = """\
+title: One
+track: {file: song.ogg}
+venue:
+  stage: {shape: rectangle, width: 10 m, depth: 8 m}
+  audience: [{line: [[-6, -9], [6, -9]]}]
+cast:
+  - {name: Ash, stature: 1.7, prop: {tether: TETHER}}
+formations:
+  alone:
+    spots: {Ash: {at: [0, 4]}}
+staging:
+  - {formation: alone, from: 1.1}
+fire:
+  fuel: kerosene
+  flame: 0.4 m
+  lit:
+    - {who: Ash, from: 1.1, until: 20.1}
+timeline:
+"""
+
+
+def stage(timeline, tempo=100.0, tether="0.4", held=None, stature="1.7"):
+    beat = 60 / tempo
+    song = Song(
+        track="song.ogg", sha256="0" * 64, duration=120 * beat, tempo=tempo, metre=4,
+        beats=tuple(float(t) for t in beat * np.arange(110)),
+        downbeats=tuple(float(t) for t in 4 * beat * np.arange(28)),
+        sections=(Section(start=0.0, end=120 * beat, label="A"),),
+    )  # fmt: skip
+    text = (
+        SHOW.replace("stature: 1.7", f"stature: {stature}").replace(
+            "{tether: TETHER}", held or f"{{tether: {tether}}}"
+        )
+        + timeline
+    )
+    return staged(show_from_document(parse_document(text, "s.yaml")), song)
+
+
+def found(outcome, *, above="note"):
+    return [f.code for f in outcome.findings if f.severity != above]
+
+
+TOROIDS = """\
+  - {from: 3.1, pattern: toroid, with: {lobes: 4}, beats: 8, timing: together}
+  - {pattern: toroid, with: {lobes: 4}, beats: 8, timing: together}
+"""
+
+
+def test_a_clean_show_has_no_fault():
+    show = stage(TOROIDS)
+    assert found(joins(show)) == []
+    assert found(feasible(show)) == []
+    assert feasible(show).unseen
+
+
+def test_an_odd_build_that_repeats_is_the_wrong_way_round():
+    show = stage(
+        """\
+  - {from: 3.1, pattern: toroid, with: {lobes: 3}, beats: 3, timing: together, repeat: 1}
+  - {pattern: toroid, with: {lobes: 3}, beats: 3, timing: together}
+"""
+    )
+    (finding,) = joins(show).findings
+    assert finding.code == "wrong-way-round"
+    assert finding.severity == "stop"
+    assert finding.position == "3.4"
+    assert finding.who == ("Ash",)
+    assert "left hand and right hand" in finding.message
+    words = " / ".join(finding.remedies)
+    for part in ("second cycle", "begin: out", "4 lobes", "stall to reverse", "start: -1"):
+        assert part in words, part
+
+
+def test_a_phrase_is_followed_through_its_repeats():
+    """Three cycles of an odd build in a phrase: each repeat starts against the one before."""
+    show = stage(
+        """\
+  - {from: 3.1, phrase: turns, repeat: 3}
+phrases:
+  turns:
+    - {pattern: pro-bend-3, beats: 3, timing: together}
+"""
+    )
+    codes = [f.code for f in joins(show).findings]
+    assert codes == ["wrong-way-round", "wrong-way-round"]
+    assert [f.position for f in joins(show).findings] == ["3.4", "4.3"]
+
+
+def test_mirror_carries_the_sense_with_it():
+    show = stage(
+        """\
+  - {from: 3.1, pattern: pro-bend-3, beats: 3, timing: together, mirrored: true}
+  - {pattern: pro-bend-3, beats: 6, timing: together, mirrored: true}
+"""
+    )
+    assert [f.code for f in joins(show).findings] == ["wrong-way-round"]
+
+
+def test_a_second_cycle_mends_it():
+    show = stage(
+        """\
+  - {from: 3.1, pattern: pro-bend-3, beats: 6, timing: together}
+  - {pattern: pro-bend-3, beats: 6, timing: together}
+"""
+    )
+    assert joins(show).findings == ()
+
+
+@pytest.mark.parametrize(
+    ("after", "code", "said"),
+    [
+        ("{pattern: static-spin, beats: 4, shift: 0.5}", "needs-a-shift", "0.5 beats into its pattern"),
+        ("{pattern: corkscrew, beats: 4}", "needs-a-link", "a link of 1 beat between"),
+        ("{pattern: static-spin, with: {turn: clockwise}, beats: 4}", "wrong-way-round", "other way round"),
+    ],
+)  # fmt: skip
+def test_each_verdict_has_its_code(after, code, said):
+    show = stage("  - {from: 3.1, pattern: static-spin, beats: 4}\n  - " + after + "\n")
+    findings = joins(show).findings
+    assert {f.code for f in findings} == {code}
+    assert said in findings[0].message
+    assert findings[0].remedies
+
+
+def test_joints_know_both_hands():
+    show = stage(TOROIDS)
+    got = joints(show, show.dancers[0])
+    assert [(j.side, j.beat, j.verdict.kind) for j in got] == [
+        ("left", 16.0, "joins"),
+        ("right", 16.0, "joins"),
+    ]
+
+
+def test_a_short_gap_is_a_hard_link():
+    show = stage(
+        """\
+  - {from: 3.1, pattern: windmill, beats: 4}
+  - {from: 4.1+1/8, pattern: corkscrew, beats: 4}
+"""
+    )
+    findings = joins(show).findings
+    assert {f.code for f in findings} == {"link-too-hard"}
+    assert "from windmill to corkscrew" in findings[0].message
+    asked = stage(
+        """\
+  - {from: 3.1, pattern: windmill, beats: 4}
+  - {link: true, beats: 1/8}
+  - {pattern: corkscrew, beats: 4}
+"""
+    )
+    assert {f.severity for f in joins(asked).findings} == {"stop"}
+
+
+def test_slack_depends_on_the_tempo():
+    slow = "  - {from: 3.1, pattern: static-spin, beats: 8, cycle: 1}\n"
+    lines = [f for f in feasible(stage(slow, tempo=45)).findings if f.code == "tether-slack"]
+    assert len(lines) == 1
+    assert lines[0].severity == "stop"
+    assert "stays taut from 47.3 on" in lines[0].message  # √(9.81/0.4)/2π = 0.7882 turns a second
+    assert "tether-slack" not in found(feasible(stage(slow, tempo=48)))
+
+
+@pytest.mark.parametrize("cycle", [4, 6, 9, 16])
+def test_turning_slowly_is_no_stall(cycle):
+    """However slow a steady extension is, its slack stops the show."""
+    asked = stage(f"  - {{from: 3.1, pattern: extension, cycle: {cycle}, beats: 16}}\n")
+    severities = [f.severity for f in feasible(asked).findings if f.code == "tether-slack"]
+    assert severities
+    assert set(severities) == {"stop"}
+
+
+def test_a_stall_is_slack_by_nature():
+    outcome = feasible(stage("  - {from: 3.1, pattern: stall, beats: 8}\n"))
+    (line,) = [f for f in outcome.findings if f.code == "tether-slack"]
+    assert line.severity == "note"
+
+
+@pytest.mark.parametrize(
+    ("block", "tether", "code"),
+    [
+        ("{from: 3.1, pattern: toroid, with: {across: 0, ahead: 0, up: 0, hand_radius: 0.2, from: -90}, beats: 8}", "0.7", "self-hit"),
+        ("{from: 3.1, pattern: extension, with: {across: 0.5, hand_radius: 0.35}, beats: 8}", "0.4", "hand-out-of-reach"),
+        ("{from: 3.1, pattern: butterfly, timing: together, direction: opposite, left: LEFT, beats: 8}", "0.4", "self-tangle"),
+        ("{from: 3.1, pattern: inspin-flower-5, cycle: 1, beats: 8}", "0.55", "too-fast-to-dance"),
+    ],
+)  # fmt: skip
+def test_each_fault_is_found(block, tether, code):
+    if "LEFT" in block:
+        still = "across: -0.14, up: 0, hand_radius: 0.1, yaw: 0"
+        part = f"{{pattern: butterfly, with: {{turn: clockwise, ahead: 0.14, {still}}}}}"
+        other = f"{{pattern: butterfly, with: {{ahead: 0, {still}}}}}"
+        block = f"{{from: 3.1, left: {part}, right: {other}, timing: together, beats: 8}}"
+    outcome = feasible(stage(f"  - {block}\n", tether=tether))
+    mine = [f for f in outcome.findings if f.code == code]
+    assert mine
+    assert all(f.remedies and f.source and f.position for f in mine)
+
+
+@pytest.mark.parametrize("tether", ["0.5", "0.4"])
+def test_a_pattern_without_room_names_the_values_that_give_it(tether):
+    """What the performer set is told with the window in which it fits, or is to be left out where the hands
+    must lie apart; mended as told the fault is gone."""
+    block = "  - {from: 3.1, pattern: pro-bend-4, with: {ahead: AHEAD}, beats: 8}\n"
+
+    def faults(text):
+        codes = {"hand-out-of-reach", "self-tangle", "self-hit"}
+        return [f for f in feasible(stage(text, tether=tether)).findings if f.code in codes]
+
+    (way,) = {way for f in faults(block.replace("AHEAD", "30 cm")) for way in f.remedies}
+    if tether == "0.4":
+        assert way == "leave ahead out: the pattern is then placed where it fits"
+        mended = [block.replace("with: {ahead: AHEAD}, ", "")]
+    else:
+        ends = re.fullmatch(r"ahead (-?\d+) to (-?\d+) cm \(now 30 cm\)", way).groups()
+        mended = [block.replace("AHEAD", f"{end} cm") for end in ends]
+    for text in mended:
+        assert faults(text) == []
+
+
+@pytest.mark.parametrize(
+    ("prop", "words"),
+    [
+        ("{tether: 1.71 m}", "Ash: the poi's tether of 1.71 m is more than the stature of 1.70 m"),
+        ("{kind: staff, length: 1.71 m}", "the staff's length of 1.71 m"),
+        ("{kind: staff, length: 1.71 m, grip: 0.3 m}", "the staff's length of 1.71 m"),
+        ("{kind: hoop, diameter: 1.71 m}", "the hoop's diameter of 1.71 m"),
+        ("{kind: fan, length: 1.71 m}", "the fan's length of 1.71 m"),
+        ("{kind: staff, length: 1.70 m}", None),
+        ("{kind: rope dart, tether: 3 m}", None),
+    ],
+)
+def test_a_prop_longer_than_its_performer_is_told_once(prop, words):
+    show = stage("  - {from: 3.1, pattern: static-spin, beats: 4}\n", held=prop)
+    told = [f for f in feasible(show).findings if f.code == "prop-longer-than-performer"]
+    assert len(told) == (words is not None)
+    if words is not None:
+        assert words in told[0].message
+        assert told[0].severity == "warn"
+        assert told[0].who == ("Ash",)
+
+
+@pytest.mark.parametrize(
+    ("beyond", "words"),
+    [(0.0, None), (0.0015, None), (0.004, "4 mm out of reach"), (0.03, "3 cm out of reach")],
+)
+def test_a_hand_at_the_arms_length_is_within_it(beyond, words, monkeypatch, tmp_path):
+    """What is met exactly, to the proven 2 mm, is no fault; what is beyond by little is told in millimetres.
+
+    The arm straight ahead, the shoulder as far forward as it gives, and the trunk kept from leaning.
+    """
+    monkeypatch.setattr("sequencer.motion.fitting.search._postures", lambda _body: ())
+    monkeypatch.setattr("sequencer.motion.fitting.search._KEPT", {})
+    monkeypatch.setattr("sequencer.motion.fitting.kept_fits.folder", lambda: tmp_path)
+    body = Body(stature=1.7)
+    hand = law_for("static-spin", {}, side="right", body=body).at(np.array(0.0)).hand
+    ahead = body.arm_length - (hand - body.shoulder("right"))[1] + body.shoulder_give[1][1] + beyond
+    given = f"{{ahead: {ahead:.6f}, across: 0, up: 0, yaw: 0}}"
+    show = stage(
+        f"  - {{from: 3.1, pattern: static-spin, hands: right, with: {given}, beats: 8}}\n"
+    )
+    told = [f.message for f in feasible(show).findings if f.code == "hand-out-of-reach"]
+    assert len(told) == (words is not None)
+    if words is not None:
+        arm = body.arm_length
+        assert (
+            f"{words}: {arm + beyond:.3f} m from the shoulder, with an arm of {arm:.3f} m"
+            in told[0]
+        )
+
+
+def test_a_limit_that_is_met_exactly_is_kept():
+    """A static spin of one turn a beat at 100 beats a minute: 1.667 turns, 4.189 m/s at 0.4 m, 10.7 N."""
+    spin = "  - {from: 3.1, pattern: static-spin, cycle: 1, beats: 8}\n"
+    turns = 100 / 60
+    speed, pull = 2 * np.pi * turns * 0.4, 0.2 * ((2 * np.pi * turns) ** 2 * 0.4 + 9.81)
+    for key, value in (("turns", turns), ("head_speed", speed), ("pull", pull)):
+        for share, over in ((1.0, False), (0.9995, False), (0.99, True)):
+            told = feasible(stage(spin + f"limits: {{{key}: {share * value:.6f}}}\n"))
+            lines = [f.message for f in told.findings if f.code == "too-fast-to-dance"]
+            assert bool(lines) == over, (key, share)
+            for line in lines:
+                said, limit = re.search(r"up to ([\d.]+) .*\(limit ([\d.]+)\)", line).groups()
+                assert float(said) > float(limit)
+
+
+def test_pace_is_told_by_what_is_reached_and_not_by_a_sum_of_bounds():
+    """A fan's frame turns faster than any of its wicks: the bound is 9 m/s, the wicks move at 6."""
+    fan = "{kind: fan, length: 40 cm}"
+    still = "{across: 0, ahead: 0, up: 0, hand_radius: 0.2, from: -90}"
+    block = f"  - {{from: 3.1, pattern: pro-bend-4, with: {still}, cycle: 4, beats: 8}}\n"
+    assert "too-fast-to-dance" not in found(
+        feasible(stage(block + "limits: {head_speed: 6.5, torque: 20}\n", held=fan))
+    )
+    slow = feasible(stage(block + "limits: {head_speed: 5.5, torque: 20}\n", held=fan))
+    (line,) = {f.message for f in slow.findings if f.code == "too-fast-to-dance"}
+    said = float(re.search(r"a wick moves up to ([\d.]+)", line)[1])
+    assert 5.5 < said < 6.5
+
+
+def test_hand_work_is_noted_once_a_pattern():
+    outcome = feasible(stage(TOROIDS))
+    notes = [f for f in outcome.findings if f.code == "flown-not-drawn"]
+    assert len(notes) == 1
+    assert "both hands" in notes[0].message
+
+
+def test_limits_are_the_callers():
+    show = stage("  - {from: 3.1, pattern: extension, beats: 8}\n")
+    strict = feasible(show, limits=Limits(hand_speed=0.5))
+    assert "too-fast-to-dance" in found(strict)
+    assert "too-fast-to-dance" not in found(feasible(show))
+
+
+OWN = """\
+  - {from: 3.1, pattern: slow-star, beats: 8, timing: together}
+  - {pattern: four-ins, cycles: 2, timing: together}
+patterns:
+  slow-star:
+    law: orbit
+    set: {ratio: -2}
+    defaults: {hand_radius: 25 cm}
+    cycle: 4
+    needs: [extension]
+  four-ins:
+    stations:
+      - {hand: 0, bend: 0, phase: 180}
+      - {hand: 90, bend: 180, phase: 540}
+      - {hand: 180, bend: 0, phase: 900}
+      - {hand: 270, bend: 180, phase: 1260}
+      - {hand: 360, bend: 0, phase: 1620}
+"""
+
+
+def test_a_shows_own_patterns_are_danced_and_checked():
+    show = stage(OWN)
+    assert [block.cycle for block in show.blocks] == [4, 4]
+    assert show.blocks[1].end == show.blocks[1].start + 8
+    (line,) = joins(show).findings
+    assert line.code == "needs-a-link"
+    assert feasible(show).unseen
+
+
+def test_a_bad_pattern_of_ones_own_is_refused_where_it_stands():
+    bad = OWN.replace("{hand: 90, bend: 180, phase: 540}", "{hand: 90, bend: 280, phase: 540}")
+    with pytest.raises(InputError, match=r"s\.yaml:29:\d+: .*stations 1 and 2: the sense jumps"):
+        stage(bad)
+    with pytest.raises(InputError, match="needs 'extensio', which is not known"):
+        stage(OWN.replace("[extension]", "[extensio]"))
+
+
+def test_a_show_sets_its_own_limits():
+    pair = """\
+  - {from: 3.1, pattern: static-spin, beats: 4}
+  - {pattern: static-spin, with: {across: 0.2}, beats: 4}
+"""
+    assert {f.code for f in joins(stage(pair)).findings} == {"needs-a-link"}
+    assert joins(stage(pair + "limits: {join_hand: 25 cm}\n")).findings == ()
+    slow = stage("  - {from: 3.1, pattern: extension, cycle: 1, beats: 8}\nlimits: {turns: 1}\n")
+    assert "too-fast-to-dance" in found(feasible(slow))
+    for bad in ("{join_rate: [1.1, 1.2]}", "{join_axis: 120}", "{pull: 0}"):
+        with pytest.raises(InputError):
+            stage(pair + f"limits: {bad}\n")
+
+
+@pytest.mark.parametrize(
+    ("speed", "gap", "severity", "word"),
+    [
+        (5.0, 0.03, "note", "passes"),
+        (0.4, 0.03, "warn", "lingers"),
+        (5.0, 0.004, "warn", "brushes past"),
+    ],
+)
+def test_a_wick_near_the_own_body_is_grave_where_it_lingers_or_touches(
+    monkeypatch, speed, gap, severity, word
+):
+    """0.2 s in a flame of 100 kW/m² give the dose of pain; a weave goes by in a fiftieth of that."""
+    from sequencer.checks.dance import feasible as module
+
+    found = SimpleNamespace(value=gap, beat=12.0, label=0)
+    monkeypatch.setattr(module, "body_gap", lambda _course, edges, **_: [found] * (len(edges) - 1))
+    monkeypatch.setattr(module, "_head_speed", lambda *_: speed)
+    asked = stage("  - {from: 3.1, pattern: three-beat-weave, beats: 8}\n")
+    near = [f for f in feasible(asked).findings if f.code == "flame-near-body"]
+
+    assert {f.severity for f in near} == {severity}
+    assert all(word in f.message for f in near)
+
+
+def seated(stature, timeline, tether="0.5"):
+    held = f"{{tether: {tether}}}, posture: seated"
+    return stage(timeline, held=held, stature=stature)
+
+
+@pytest.mark.parametrize("stature", ["1.40", "1.70", "2.10"])
+@pytest.mark.parametrize("name", ["two-beat-weave", "three-beat-weave", "static-spin", "windmill"])
+def test_by_its_name_alone_a_pattern_clears_the_chair(stature, name):
+    """From rest, through the pattern and back to rest: nothing out of reach, nothing in wheel, leg or trunk."""
+    show = seated(stature, f"  - {{from: 3.1, pattern: {name}, beats: 16}}\n")
+
+    assert {f.code for f in feasible(show).findings} <= {"flame-near-body", "flown-not-drawn"}
+    assert found(joins(show)) == []
+
+
+def test_a_prop_in_a_wheel_is_told_by_its_name():
+    """A wheel-plane circle beside the shoulder, where a standing performer has nothing but air."""
+    line = "  - {from: 3.1, pattern: static-spin, with: {plane: wheel, across: 0, ahead: 0, up: 0}, beats: 8}\n"
+    show = seated("1.70", line)
+    told = [f.message for f in feasible(show).findings if f.code == "self-hit"]
+
+    assert any("into the wheel" in message for message in told)
+    assert "self-hit" not in found(feasible(stage(line, tether="0.5")))
+
+
+def test_another_cycle_than_usual_is_noted_unless_it_was_written():
+    """A stall of 2 beats turns 2.6 times a second at 100 a minute; of 4 it does not."""
+
+    def told(block):
+        show = stage(f"  - {{from: 3.1, pattern: {block}, beats: 8}}\n", tempo=100)
+        return [f for f in feasible(show).findings if f.code == "another-cycle"]
+
+    (line,) = told("stall")
+    assert line.severity == "note"
+    assert "stall takes 4 beats a cycle at 100 beats a minute, not its usual 2" in line.message
+    assert told("stall, cycle: 4") == []
+    assert told("static-spin") == []

@@ -1,0 +1,371 @@
+"""A sound show of two, and the same show with one thing of fire, crew or rules broken at a time."""
+
+from dataclasses import replace
+
+import pytest
+
+from sequencer.checks.distances.rule_distances import required_distances
+from sequencer.checks.fire.fire_and_crew import UNSEEN, cuts_of, fire, safety, safety_findings
+from sequencer.errors import InputError
+from sequencer.facts.profiles import profile
+from sequencer.facts.rule_book import rule_book
+from sequencer.safety.circumstances import cautions_of, conditions_of
+from sequencer.safety.house_rules import rules_of
+from sequencer.safety.safety_plan import refuel_seconds, safety_plan, watched_by_one
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from sequencer.timing.song import Section, Song
+
+SHOW = """\
+title: Two lanterns
+date: 2026-11-25
+track: {file: song.ogg}
+venue:
+  setting: outdoors
+  stage: {shape: rectangle, width: 10 m, depth: 8 m}
+  audience:
+    - {name: front, line: [[-12, -9], [12, -9]]}
+  extinguishers:
+    - {at: [-5, 4], rating: "2-A:10-B:C", kind: foam}
+    - {at: [5, 4], rating: "2-A:10-B:C", kind: foam}
+    - {at: [11, 11], rating: "2-A:10-B:C", kind: foam}
+  fuel_station: [11, 12]
+  wind: 2 m/s
+  wind_from: upstage
+cast:
+  - {name: Wren, stature: 1.7 m, prop: {tether: 55 cm, fuel_mass: 45 g}, birth_year: 1994}
+  - {name: Moss, stature: 1.8 m, prop: {tether: 55 cm, fuel_mass: 45 g}, birth_year: 1990}
+formations:
+  pair: {spots: {Wren: {at: [-2, 4]}, Moss: {at: [2, 4]}}}
+staging:
+  - {formation: pair, from: 1.1}
+fire:
+  fuel: kerosene
+  burn: {time: 4 min, measured: true}
+  fuel_on_site: 3 L
+  lit:
+    - {who: all, from: 1.1, until: 81.1}
+crew:
+  - {name: Flint, post: [0, 9], duty: spotter, equipment: [2 damp towels, fire blanket]}
+  - {name: Hazel, post: [0, -4], duty: perimeter}
+  - {name: Tarn, post: [12, 12], duty: fuel keeper}
+rules:
+  permit: P-2026-7
+"""
+WALL = """\
+  scenery: [{name: wall, height: 2 m, outline: [[-9, 6], [9, 6], [9, 6.5], [-9, 6.5]]}]
+"""
+WAY_OUT = "  exits: [{name: gate, at: [9, 0], width: 9 m}]\n"
+# 120 beats a minute: 81.1 is 160 s, under 0.8 of 240 s = 192 s.
+
+
+def song():
+    beats = tuple(i * 0.5 for i in range(601))
+    return Song(
+        track="song.ogg", sha256="0" * 64, duration=300.0, tempo=120.0, metre=4, beats=beats,
+        downbeats=beats[::4],
+        sections=(
+            Section(start=0.0, end=60.0, label="verse"),
+            Section(start=60.0, end=180.0, label="refrain"),
+            Section(start=180.0, end=300.0, label="end"),
+        ),
+    )  # fmt: skip
+
+
+def show(text=SHOW):
+    return staged(show_from_document(parse_document(text, "s.yaml")), song())
+
+
+def changed(*pairs):
+    text = SHOW
+    for old, new in pairs:
+        assert old in text
+        text = text.replace(old, new)
+    return safety_findings(show(text))
+
+
+def test_a_sound_show_has_only_notes():
+    found = safety_findings(show())
+
+    assert {finding.severity for finding in found} == {"note"}
+    assert [finding.code for finding in found] == ["to-confirm"]
+
+
+@pytest.mark.parametrize(
+    ("code", "severity", "pairs"),
+    [
+        ("burns-out", "stop", [("until: 81.1", "until: 126.1")]),
+        ("burn-reserve", "warn", [("until: 81.1", "until: 101.1")]),
+        ("burn-reserve", "warn", [("fuel: kerosene", "fuel: kerosene\n  reserve: 0.6")]),
+        ("burn-not-timed", "warn", [("measured: true", "measured: false")]),
+        ("burn-unknown", "stop", [("  burn: {time: 4 min, measured: true}\n", ""),
+                                  ("fuel: kerosene", "fuel: ethanol"), (", fuel_mass: 45 g", "")]),
+        ("nobody-watching", "stop", [("duty: spotter", "duty: lead")]),
+        ("nobody-watching", "stop", [("duty: spotter", "duty: spotter, watches: [Moss]")]),
+        ("post-out-of-reach", "stop", [("post: [0, 9]", "post: [-6, 9]")]),
+        ("crew-doubles", "stop", [("name: Hazel", "name: moss")]),
+        ("too-few-safety", "stop", [("  - {name: Hazel, post: [0, -4], duty: perimeter}\n", "")]),
+        ("too-few-safety", "stop", [("  - {name: Tarn, post: [12, 12], duty: fuel keeper}\n", "")]),
+        ("equipment-missing", "stop", [("2 damp towels", "damp towel")]),
+        ("equipment-missing", "stop", [(", fire blanket", "")]),
+        ("post-without-equipment", "warn",
+         [("duty: perimeter}", "duty: perimeter}\n  - {name: Brook, post: [0, 10]}")]),
+        ("extinguishers-few", "stop", [("2-A:10-B:C", "1-A:10-B:C")]),
+        ("extinguisher-small", "warn", [("fuel_on_site: 3 L", "fuel_on_site: 40 L")]),
+        ("limit-loosened", "note", [("permit: P-2026-7", "permit: P-2026-7\n  audience: 4 m")]),
+        ("extinguishers-one-side", "warn", [("at: [-5, 4]", "at: [6, 4]"), ("at: [11, 11]", "at: [6, 9]"),
+                                            ("fuel_station: [11, 12]", "fuel_station: [11, 11]")]),
+        ("extinguisher-far", "stop", [("at: [11, 11]", "at: [-11, 11]")]),
+        ("extinguisher-far", "stop", [("at: [5, 4]", "at: [12.5, 4]"), ("at: [-5, 4]", "at: [-12.5, 4]")]),
+        ("fuel-point-close", "stop", [("fuel_station: [11, 12]", "fuel_station: [8, 8]")]),
+        ("fuel-point-close", "stop", [("[[-12, -9], [12, -9]]", "[[-12, -9], [16, -9], [16, 12]]")]),
+        ("fuel-refused", "stop", [("fuel: kerosene", "fuel: petrol")]),
+        ("fuel-refused", "stop", [("fuel: kerosene", "fuel: paint thinner")]),
+        ("fuel-class", "warn", [("fuel: kerosene", "fuel: white gas")]),
+        ("fuel-over-limit", "stop", [("fuel_on_site: 3 L", "fuel_on_site: 4 L")]),
+        ("indoors-not-recorded", "stop", [("setting: outdoors", "setting: indoors")]),
+        ("indoors-forbidden", "stop", [("setting: outdoors", "setting: indoors"),
+                                       ("permit: P-2026-7", "profile: montreal")]),
+        ("no-permit", "note", [("permit: P-2026-7", "profile: default")]),
+        ("not-recorded", "warn", [("  wind: 2 m/s\n", "")]),
+        ("not-recorded", "warn", [("  fuel_on_site: 3 L\n", "")]),
+        ("not-recorded", "warn", [(", birth_year: 1994", "")]),
+        ("not-recorded", "warn", [("  fuel_station: [11, 12]\n", "")]),
+        ("under-age", "stop", [("birth_year: 1994", "birth_year: 2009")]),
+        ("wind-high", "stop", [("wind: 2 m/s", "wind: 15 mph")]),
+        ("wind-near", "warn", [("wind: 2 m/s", "wind: 5 m/s")]),
+        ("wind-high", "stop", [("rules:\n", "weather: {gusts: 2 m/s}\nrules:\n")]),
+        ("limit-capped", "warn", [("rules:\n", "weather: {gusts: 9 m/s}\nrules:\n")]),
+        ("limit-capped", "warn", [("fuel: kerosene", "fuel: kerosene\n  reserve: 0.9")]),
+        ("fuel-downwind", "stop", [("wind_from: upstage", "wind_from: stage right")]),
+        ("audience-downwind", "warn", [("[[-12, -9], [12, -9]]", "[[-12, -7.5], [12, -7.5]]")]),
+        ("scenery-downwind", "warn", [("wind_from: upstage", "wind_from: audience"), ("  fuel_station", WALL + "  fuel_station")]),
+        ("not-recorded", "warn", [("  wind_from: upstage\n", "")]),
+        ("roof-contradicts", "stop", [("setting: outdoors", "setting: indoors")]),
+        ("stop-call-kept", "warn", [("rules:\n", "stop_call: {callers: [Hazel]}\nrules:\n")]),
+        ("exits-too-narrow", "stop", [("  wind:", "  exits: [{name: gate, at: [9, 0], width: 2 m}]\n  audience_size: 781\n  wind:")]),
+        ("exits-too-narrow", "warn", [("  wind:", "  exits: [{name: a, at: [9, 0], width: 2 m}, {name: b, at: [-9, 0], width: 2 m}]\n  audience_size: 781\n  wind:")]),
+        ("not-recorded", "warn", [("  wind:", "  exits: [{name: gate, at: [9, 0]}]\n  audience_size: 20\n  wind:")]),
+        ("not-recorded", "warn", [("  wind:", "  audience_size: 20\n  wind:")]),
+        ("audience-crowded", "warn", [("  wind:", WAY_OUT + "  audience_size: 101\n  audience_area: 50 m²\n  wind:")]),
+        ("audience-crowded", "stop", [("  wind:", WAY_OUT + "  audience_size: 167\n  audience_area: 50 m²\n  wind:")]),
+        ("too-few-safety", "stop", [("  wind:", WAY_OUT + "  audience_size: 1001\n  wind:"), ("permit: P-2026-7", "profile: england-wales")]),
+        ("fire-ban", "stop", [("permit: P-2026-7", "profile: nsw-fire-ban")]),
+        ("flame-high", "stop", [("permit: P-2026-7", "permit: P-2026-7\n  profile: austin")]),
+        ("limit-loosened", "note", [("permit: P-2026-7", "permit: P-2026-7\n  profile: kansas-city")]),
+        ("fuel-short", "warn", [("fuel_on_site: 3 L", "fuel_on_site: 250 mL")]),
+        ("fuel-over-limit", "stop", [("fuel_mass: 45 g}, birth_year: 1994", "fuel_mass: 700 g}, birth_year: 1994")]),
+        ("not-recorded", "warn", [(", fuel_mass: 45 g}, birth_year: 1994", "}, birth_year: 1994")]),
+        ("flame-understated", "warn", [("fuel: kerosene", "fuel: kerosene\n  flame: 0.3 m")]),
+        ("audience-heat", "stop", [("[[-12, -9], [12, -9]]", "[[-12, 2], [12, 2]]")]),
+        ("sight-blocked", "stop", [("  fuel_station", WALL + "  fuel_station")]),
+        ("fuel-permit", "warn", [("fuel_on_site: 3 L", "fuel_on_site: 40 L"),
+                                 ("permit: P-2026-7", "permit: P-2026-7\n  profile: new-york")]),
+    ],
+)  # fmt: skip
+def test_one_thing_broken_is_found_and_says_who_rules(code, severity, pairs):
+    found = [finding for finding in changed(*pairs) if finding.code == code]
+
+    assert found
+    assert {finding.severity for finding in found} == {severity}
+    for finding in found:
+        assert finding.source
+        assert finding.remedies or severity == "note"
+
+
+def test_the_remedies_of_a_burn_name_sections_and_hold():
+    (finding,) = [
+        each for each in changed(("until: 81.1", "until: 121.1")) if each.who == ("Wren",)
+    ]
+
+    # 240 s of dance, after 5 s in which the other is lit; the wick burns 240 s
+    assert finding.code == "burns-out"
+    assert "lit for 4:05.0, 5 s of it while those after them are lit" in finding.message
+    # 192 s allowed: the last border before it is the end's start at 3:00.0, bar 91
+    assert finding.remedies[0].startswith("put Wren out at 91.1 (end, 3:00.0), 60 s earlier")
+    assert (
+        finding.remedies[1] == "relight off stage, with a second soaked prop, at 91.1 (end, 3:00.0)"
+    )
+    assert finding.remedies[2].startswith("a wick that holds at least 1.28 times the fuel")
+
+
+def test_the_posts_that_are_proposed_mend_it():
+    """Taken over into the show, the proposed place is in reach, sees and stands outside every reach."""
+    bad = [
+        each
+        for each in changed(("post: [0, 9]", "post: [-6, 9]"))
+        if each.code == "post-out-of-reach"
+    ]
+    said = bad[0].remedies[-1]
+    x, y = said[said.index("[") + 1 : said.index("]")].split(",")
+
+    assert said.startswith("1 spotter at ")
+    mended = changed(("post: [0, 9]", f"post: [{x}, {y}]"))
+    assert [each.code for each in mended if each.severity != "note"] == []
+
+
+def test_where_there_is_no_place_for_a_post_none_is_proposed():
+    pen = "[[-2.6, 3.4], [2.6, 3.4], [2.6, 4.6], [-2.6, 4.6], [-2.6, 3.4]]"
+    found = changed(("post: [0, 9]", "post: [-6, 9]"), ("[[-12, -9], [12, -9]]", pen))
+    said = [each for each in found if each.code == "post-out-of-reach"]
+
+    assert said
+    assert not any("reach everybody within" in text for each in said for text in each.remedies)
+
+
+def test_block_borders_are_cuts_and_sections_outside_the_song_are_not():
+    text = SHOW.replace(
+        "fire:", "timeline:\n  - {from: 33.1, pattern: two-beat-weave, beats: 8}\nfire:"
+    )
+    staged_show = show(text)
+    late = Section(start=400.0, end=410.0, label="ghost")
+    odd = replace(
+        staged_show, song=replace(staged_show.song, sections=(*staged_show.song.sections, late))
+    )
+    labels = {cut.position: cut.label for cut in cuts_of(odd)}
+
+    assert labels == {"1.1": "verse", "31.1": "refrain", "33.1": "two-beat-weave", "91.1": "end"}
+
+
+def test_a_book_without_a_needed_rule_is_a_fault_of_the_caller():
+    plan = safety_plan(show())
+    bare = replace(plan, book=rule_book(profile("utah"), with_default=False))
+
+    with pytest.raises(ValueError, match="burn-share"):
+        fire(show(), bare)
+    assert watched_by_one(bare.book, 3) == (3, None)
+    assert refuel_seconds(bare.book) == 0
+
+
+def test_without_a_date_the_age_is_that_of_this_year():
+    found = changed(("date: 2026-11-25\n", ""), ("birth_year: 1994", "birth_year: 2099"))
+
+    assert "under-age" in [each.code for each in found]
+
+
+def test_burns_on_one_soak_are_counted_together():
+    """Eight seconds dark are no time to soak and spin off; the second burn goes on on the first soak."""
+    split = "until: 61.1}\n    - {who: Wren, from: 65.1, until: 105.1}"
+    late = split.replace("65.1", "75.1").replace("105.1", "115.1")
+    together = changed(("until: 81.1}", split))
+    fresh = changed(("until: 81.1}", late))
+
+    assert [each.code for each in together if each.severity != "note"] == ["burn-reserve"]
+    assert "count together" in together[0].message
+    assert [each.code for each in fresh if each.severity != "note"] == []
+
+
+def test_a_log_of_timed_burns_goes_before_what_is_stated(tmp_path):
+    rows = "fuel,performer,burn\nkerosene,Wren,180\nkerosene,Wren,184\nkerosene,Moss,400\n"
+    (tmp_path / "burns.csv").write_text(rows, encoding="utf-8")
+    text = SHOW.replace("fuel: kerosene", "fuel: kerosene\n  flame: 0.6 m\n  burns: burns.csv")
+    read = show_from_document(parse_document(text, str(tmp_path / "s.yaml")))
+    found = {
+        each.code: each
+        for each in safety_findings(staged(read, song()))
+        if each.code != "to-confirm"
+    }
+
+    # Wren: 160 s of 180 s is over 0.8; Moss has 400 s; both logs are too short for an interval
+    assert set(found) == {"burn-reserve", "burn-few-times"}
+    assert found["burn-reserve"].who == ("Wren",)
+    assert "shortest of 2 timed burns" in found["burn-reserve"].source
+
+    (tmp_path / "burns.csv").unlink()
+    with pytest.raises(InputError, match="no such burn log"):
+        safety_findings(staged(read, song()))
+
+
+def test_the_check_says_what_it_did_not_look_at():
+    assert safety(show()).unseen == UNSEEN
+    dark = SHOW[: SHOW.index("fire:")] + SHOW[SHOW.index("crew:") :]
+    assert safety(show(dark)).unseen == ()
+
+
+def test_own_rules_of_a_file_hold(tmp_path):
+    rules = "title: By-law\nrules:\n  - {rule: spotters, value: 3, source: By-law 1 section 2}\n"
+    (tmp_path / "rules.yaml").write_text(rules, encoding="utf-8")
+    text = SHOW.replace("permit: P-2026-7", "permit: P-2026-7\n  file: rules.yaml")
+    read = show_from_document(parse_document(text, str(tmp_path / "s.yaml")))
+    found = [each for each in safety_findings(staged(read, song())) if each.severity == "stop"]
+
+    assert [each.code for each in found] == ["too-few-safety"]
+    assert "By-law, spotters: 3. By-law 1 section 2 [own; as entered]" in found[0].source
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "code"),
+    [
+        ("fuel: kerosene", "fuel: kerosine", "unknown-fuel"),
+        ("fuel: kerosene", "fuel: paraffin", "unknown-fuel"),
+        ("time: 4 min", "time: 0 s", "bad-value"),
+        ("permit: P-2026-7", "profile: atlantis", "unknown-profile"),
+        ('{at: [-5, 4], rating: "2-A:10-B:C"', '{at: [-5, 4], rating: "huge"', "bad-rating"),
+        ("fuel_mass: 45 g}, birth_year: 1994", "fuel_mass: -45 g}, birth_year: 1994", "bad-value"),
+    ],
+)
+def test_names_that_no_table_holds_are_refused_where_they_stand(old, new, code):
+    with pytest.raises(InputError) as caught:
+        show(SHOW.replace(old, new))
+
+    assert caught.value.code == code
+    assert caught.value.place.line > 1
+
+
+def test_a_dark_show_asks_nothing_of_fire():
+    text = SHOW[: SHOW.index("fire:")] + SHOW[SHOW.index("crew:") :]
+
+    assert safety_findings(show(text)) == []
+    assert cautions_of(show(text)) == ()
+
+
+def test_cautions_follow_place_and_crew():
+    indoors = show(
+        SHOW.replace("setting: outdoors", "setting: indoors\n  exits: [{name: door, at: [9, 0]}]")
+    )
+    alone = show(SHOW[: SHOW.index("crew:")] + SHOW[SHOW.index("rules:") :])
+
+    assert {"indoors", "exits"} <= conditions_of(indoors)
+    assert "wind" not in conditions_of(indoors)
+    assert "crew" not in conditions_of(alone)
+
+
+def test_cautions_follow_the_findings():
+    sound, broken = show(), show(SHOW.replace("permit: P-2026-7", "profile: default"))
+
+    assert "no-permit" not in conditions_of(sound)
+    assert "no-permit" in conditions_of(broken, safety_findings(broken))
+    assert {"lit", "outdoors", "wind", "music", "crew"} <= conditions_of(sound)
+    keys = [each.key for each in cautions_of(broken, safety_findings(broken), reader="packet")]
+    assert "no-permit" in keys
+    short = show(SHOW.replace("duty: spotter", "duty: lead"))
+    assert "crew-short" in conditions_of(short, safety_findings(short))
+
+
+def test_distances_come_from_the_rules_in_force():
+    default = show()
+    local = show(SHOW.replace("permit: P-2026-7", "permit: P-2026-7\n  profile: kansas-city"))
+    own = show(SHOW.replace("permit: P-2026-7", "audience: 9 m\n  between_performers: 50 cm"))
+
+    alone = rule_book(profile("montreal"), with_default=False)
+    assert required_distances(default, alone).audience == 5.0
+    assert required_distances(default, alone).ceiling_least == pytest.approx(
+        3.6576
+    )  # its own default
+    found = required_distances(default, rules_of(default))
+    assert (found.audience, found.audience_more) == pytest.approx((6.096, 1.524))
+    assert "Grants Pass" in found.source("audience")
+    assert required_distances(local, rules_of(local)).audience == pytest.approx(3.048)
+    found = required_distances(own, rules_of(own))
+    assert (found.audience, found.audience_more, found.performers) == (9.0, 0.0, 0.5)
+
+
+def test_a_smaller_distance_of_the_show_needs_a_reference():
+    loose = SHOW.replace("permit: P-2026-7", "audience: 3 m")
+    agreed = SHOW.replace("permit: P-2026-7", "audience: 3 m\n  permit: P-9")
+
+    assert required_distances(show(loose), rules_of(show(loose))).audience == pytest.approx(6.096)
+    found = required_distances(show(agreed), rules_of(show(agreed)))
+    assert found.audience == 3.0
+    assert "reference P-9" in found.source("audience")

@@ -1,0 +1,203 @@
+"""Watch and response, proven over every moment of a performer's way."""
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+import pytest
+
+from sequencer.checks.fire.watch_kept import plan_findings, sight_findings, watch_findings
+from sequencer.facts.pace import reach_in
+from sequencer.facts.rule_book import rule_book
+from sequencer.geometry.walking import Ground
+from sequencer.motion.clearance.to_posts import Followed, closest, farthest
+from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.safety.watching import Duty, HandOver, WatchPlan, watchers_of
+
+LIMIT = rule_book().strictest("response-time")
+REACH = reach_in(LIMIT.number)  # 7.63 m
+
+
+@dataclass(frozen=True)
+class Steady:
+    """Half a second a beat."""
+
+    def seconds(self, beat):
+        return beat / 2
+
+    def position(self, beat):
+        return f"{int(beat) // 4 + 1}.{int(beat) % 4 + 1}"
+
+
+def standing(x, y, who="Wren", start=0.0, end=64.0):
+    return Followed(who=who, floor=FloorPath((x, y)), start=start, end=end)
+
+
+def spotter(x, y, who="Flint", watches=()):
+    return Duty(who=who, place=(x, y), duty="spotter", watches=watches)
+
+
+def found(followed, crew):
+    return watch_findings(followed, crew, limit=LIMIT, clock=Steady(), ground=Ground())
+
+
+@pytest.mark.parametrize(
+    ("distance", "code"), [(REACH - 0.05, None), (REACH + 0.05, "post-out-of-reach")]
+)
+def test_a_standing_performer_is_in_reach_or_not(distance, code):
+    findings = found([standing(0.0, 0.0)], [spotter(distance, 0.0)])
+
+    assert [each.code for each in findings] == ([code] if code else [])
+
+
+def test_a_dart_out_of_reach_between_two_stands_is_found():
+    """Both ends of the walk are in reach; for a fraction of a beat, far from any grid, it is not."""
+    start = 20.0 + 1 / 7
+    dart = FloorPath(
+        (0.0, 0.0),
+        moves=(
+            Move(start=start, end=start + 0.4, facing=0.0, place=(0.0, REACH + 0.02)),
+            Move(start=start + 0.4, end=start + 0.8, facing=0.0, place=(0.0, 0.0)),
+        ),
+    )
+    findings = found([Followed(who="Wren", floor=dart, start=0.0, end=64.0)], [spotter(0.0, 0.0)])
+
+    assert [each.code for each in findings] == ["post-out-of-reach"]
+    assert findings[0].start == pytest.approx((start + 0.4) / 2, abs=0.1)
+    assert findings[0].where[1] == pytest.approx(REACH + 0.02, abs=0.01)
+    assert "Flint" in findings[0].who
+
+
+def test_the_nearest_of_two_posts_counts():
+    walk = FloorPath((-6.0, 0.0), moves=(Move(start=8.0, end=24.0, facing=0.0, place=(6.0, 0.0)),))
+    burn = Followed(who="Wren", floor=walk, start=0.0, end=64.0)
+    posts = [spotter(-6.0, -4.0, "Flint"), spotter(6.0, -4.0, "Brook")]
+
+    assert not found([burn], posts)
+    assert [each.code for each in found([burn], posts[:1])] == ["post-out-of-reach"]
+
+
+def test_moving_the_post_as_told_mends_it():
+    burns = [standing(0.0, 0.0)]
+    (finding,) = found(burns, [spotter(REACH + 2.0, 0.0)])
+    text = finding.remedies[0]
+    x, y = (float(part) for part in text[text.index("[") + 1 : text.index("]")].split(","))
+
+    assert text.startswith("move Flint 2.05 m")
+    assert not found(burns, [spotter(x, y)])
+
+
+def test_a_move_that_would_bare_another_is_not_promised():
+    burns = [standing(-9.0, 0.0, "Wren"), standing(6.0, 0.0, "Moss")]
+    findings = found(burns, [spotter(0.0, 0.0)])
+
+    assert [each.who[0] for each in findings] == ["Wren"]
+    assert "everybody they watch is then in reach" in findings[0].remedies[0]
+    wide = [standing(-9.0, 0.0, "Wren"), standing(7.5, 0.0, "Moss")]
+    (finding,) = found(wide, [spotter(0.0, 0.0)])
+    assert "another post must then cover what they leave" in finding.remedies[0]
+    assert finding.remedies[1].startswith("add a spotter for Wren")
+
+
+def test_nobody_on_post_while_someone_is_lit():
+    others = [Duty(who="Hazel", place=(0.0, 0.0), duty="perimeter")]
+    for crew in ([], others, [spotter(0.0, 0.0, watches=("Moss",))], [spotter(0.0, 0.0, "wren")]):
+        findings = found([standing(0.0, 0.0)], crew)
+        assert [each.code for each in findings] == ["nobody-watching"]
+        assert findings[0].severity == "stop"
+
+
+def test_who_watches_whom():
+    crew = [spotter(0, 0, "A"), spotter(0, 0, "B", ("Moss",)), spotter(0, 0, "C", ("all",))]
+
+    assert [each.who for each in watchers_of("Wren", crew)] == ["A", "C"]
+    assert [each.who for each in watchers_of("Moss", crew)] == ["A", "B", "C"]
+
+
+def test_proven_extremes_agree_with_a_dense_sample():
+    """Largest and smallest distance of a curved way to two posts, against 200,000 samples."""
+    way = FloorPath(
+        (-3.0, 1.0),
+        moves=(
+            Move(start=4.0, end=20.0, facing=0.0, place=(4.0, 6.0), through=((0.0, 7.0),)),
+            Move(start=30.0, end=33.0, facing=0.0, place=(-2.0, 2.0)),
+        ),
+    )
+    burn = Followed(who="Wren", floor=way, start=0.0, end=40.0)
+    ways = Ground().ways_to([(-8.0, 0.0), (9.0, 3.0)])
+    sample = ways(way.at(np.linspace(0.0, 40.0, 200_001)).place).min(axis=1)
+
+    (far,) = farthest([burn], [ways], math.inf)
+    (near,) = closest([burn], [ways], 0.0)
+
+    assert far.distance == pytest.approx(sample.max(), abs=0.005)
+    assert near.distance == pytest.approx(sample.min(), abs=0.005)
+    assert far.spans == near.spans == ()
+    assert farthest([], [], 1.0) == []
+
+
+def test_following_nobody_for_no_time_is_refused():
+    with pytest.raises(ValueError, match="no time"):
+        farthest([standing(0, 0, start=4.0, end=4.0)], [Ground().ways_to([(0, 0)])], 1.0)
+
+
+WALL = Ground((((-1.0, 4.0), (1.0, 4.0), (1.0, 5.0), (-1.0, 5.0)),))
+
+
+def test_a_wall_makes_the_way_longer():
+    """Straight 7.5 m are in reach; round the wall it is 7.8 m and more."""
+    burn, post = standing(0.0, 0.0), spotter(0.0, 7.5)
+    way = math.hypot(1, 4) + 1.0 + math.hypot(1, 2.5)
+
+    assert not found([burn], [post])
+    (finding,) = watch_findings([burn], [post], limit=LIMIT, clock=Steady(), ground=WALL)
+    assert f"{way:.2f} m" in finding.message
+
+
+def test_a_yard_without_a_gate_has_no_way_in():
+    yard = Ground(
+        (
+            ((-2, -2), (2, -2), (2, -1), (-2, -1)), ((-2, 1), (2, 1), (2, 2), (-2, 2)),
+            ((-2, -2), (-1, -2), (-1, 2), (-2, 2)), ((1, -2), (2, -2), (2, 2), (1, 2)),
+        )
+    )  # fmt: skip
+    (finding,) = watch_findings(
+        [standing(0.0, 0.0)], [spotter(4.0, 0.0)], limit=LIMIT, clock=Steady(), ground=yard
+    )
+
+    assert finding.message.startswith("no way on foot leads from any who watch to Wren")
+
+
+def test_scenery_in_the_line_of_sight_is_found_for_a_moment_only():
+    walk = FloorPath((-5.0, 0.0), moves=(Move(start=8.0, end=24.0, facing=0.0, place=(5.0, 0.0)),))
+    burn = Followed(who="Wren", floor=walk, start=0.0, end=64.0)
+    one, two = spotter(0.0, 7.0, "Flint"), spotter(6.0, 7.0, "Brook")
+
+    (finding,) = sight_findings([burn], [one], tall=WALL, clock=Steady())
+    assert (finding.code, finding.severity) == ("sight-blocked", "stop")
+    # the wall's near corners at ±1 m, 2 m from the post, hide ±3.5 m of the walk (similar triangles)
+    half = 3.5
+    beats = np.linspace(8.0, 24.0, 16_001)
+    hidden = beats[np.abs(walk.at(beats).place[:, 0]) <= half]
+    # the margin of 5 cm beside the corner is some 20 cm on the walk
+    assert hidden[0] / 2 - 0.15 < finding.start < hidden[0] / 2
+    assert hidden[-1] / 2 < finding.end < hidden[-1] / 2 + 0.15
+    assert not sight_findings([burn], [one, two], tall=WALL, clock=Steady())
+    assert not sight_findings([burn], [], tall=WALL, clock=Steady())
+    assert not sight_findings([burn], [one], tall=Ground(), clock=Steady())
+
+
+def test_overloads_and_hand_overs_become_findings():
+    plan = WatchPlan(
+        watches=(),
+        hand_overs=(HandOver(who="Wren", beat=8.0, giver="Flint", taker="Brook"),),
+        unwatched=(("Moss", 0.0, 16.0),),
+    )
+    rule = rule_book().all("spotters")[0]
+    findings = plan_findings(plan, each=2, rule=rule, clock=Steady())
+
+    assert [(each.code, each.severity) for each in findings] == [
+        ("watch-overloaded", "stop"),
+        ("watch-handed-over", "note"),
+    ]
+    assert not plan_findings(plan, each=2, rule=None, clock=Steady(), said={"Moss"})[0].remedies

@@ -1,0 +1,127 @@
+"""Beats of a cycle: the usual ones where they hold, else halves, doubles and shares that do."""
+
+import numpy as np
+import pytest
+from numpy.testing import assert_allclose
+
+from sequencer.geometry.bodies import Body
+from sequencer.motion.fitting.pacing import SHARES, Pace, least_pull, usual_cycle
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.patterns.library import cycle_beats, law_for
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.props.tension import GRAVITY
+
+POI = Prop(length=0.45, mass=0.2, wick_radius=0.05)
+STAFF = Prop(length=0.5, behind=0.5, mass=0.8, wick_radius=0.04, kind="staff")
+
+
+def beats(name, tempo, given=None, props=(POI,), **kwargs):
+    return usual_cycle(name, given or {}, tempo=tempo, props=props, **kwargs)
+
+
+def test_usual_beats_stay_where_they_hold():
+    assert beats("static-spin", 100) == cycle_beats("static-spin", {}) == 1
+    assert beats("antispin-flower-4", 100) == 4
+
+
+def test_a_slack_pattern_is_danced_twice_as_fast():
+    """A cat eye of 45 cm keeps (r/2)·ω² over g: 2π/T·rate ≥ √(2·9.81/0.45) = 6.60 rad/s, which 2 beats at
+    100 a minute (5.24 rad/s) lack and one has."""
+    assert 2 * np.pi / 2 * 100 / 60 < np.sqrt(2 * 9.81 / 0.45) < 2 * np.pi * 100 / 60
+
+    assert beats("cat-eye", 100) == 1
+    assert beats("cat-eye", 160) == 2
+
+
+def test_a_pattern_too_quick_is_danced_at_half():
+    assert beats("stall", 100) == 4
+    assert beats("stall", 80) == 2
+    assert beats("stall", 80, pace=Pace(turns=1.5)) == 4
+
+
+def test_every_limit_counts():
+    usual = cycle_beats("antispin-flower-5", {})
+    for limit in ("hand_speed", "hand_acceleration", "turns", "head_speed"):
+        assert beats("antispin-flower-5", 160, pace=Pace(**{limit: 0.05})) == usual  # none holds
+    for limit, most in (
+        ("hand_speed", 1.0),
+        ("hand_acceleration", 3.0),
+        ("turns", 1.5),
+        ("head_speed", 6.0),
+    ):
+        given = {"hand_radius": 0.35}  # else a narrower circle would do
+        assert beats("antispin-flower-5", 160, given, pace=Pace(**{limit: most})) > usual, limit
+
+
+def test_the_shortest_tether_of_all_decides():
+    short = Prop(length=0.20, mass=0.2, wick_radius=0.05)
+    assert beats("antispin-flower-2", 100, props=(POI,)) == 2
+    assert beats("antispin-flower-2", 100, props=(POI, short)) == 1
+
+
+def test_what_is_held_is_never_slack():
+    assert beats("cat-eye", 60, props=(STAFF,)) == 2
+
+
+def test_unknown_patterns_and_parameters_are_refused():
+    with pytest.raises(ValueError, match="did you mean"):
+        beats("cat-eys", 100)
+    with pytest.raises(ValueError, match="lag"):
+        beats("static-spin", 100, {"lagg": 3})
+
+
+def test_shares_begin_with_the_usual_beats():
+    assert SHARES[0] == 1.0
+
+
+def test_pull_is_newtons():
+    """Against the second difference of the head's path, T/m = −d·(a − g), all by numbers."""
+    law = law_for("antispin-flower-3", {}, side="right", body=Body(stature=1.7), tether=0.45)
+    rate, step = 1.5, 1e-4
+    t = np.linspace(0, law.period, 4000, endpoint=False)
+    heads = [law.at(t + k * step).head(0.45) for k in (-1, 0, 1)]
+    push = (heads[0] - 2 * heads[1] + heads[2]) / (step / rate) ** 2 + np.array([0, 0, 9.81])
+    expected = np.min(-np.sum(law.at(t).tether * push, axis=1))
+
+    assert_allclose(least_pull(law.at(t), length=0.45, rate=rate), expected, rtol=1e-4)
+
+
+def test_a_stall_rests_at_its_top_and_a_slow_spin_does_not():
+    body = Body(stature=1.7)
+    t = np.linspace(0, 4, 400, endpoint=False)
+    stall = law_for("stall", {}, side="right", body=body, tether=0.45, beats=4.0)
+    spin = law_for("static-spin", {}, side="right", body=body, tether=0.45, beats=4.0)
+
+    assert least_pull(stall.at(t), length=0.45, rate=1.6) == np.inf
+    assert least_pull(spin.at(t), length=0.45, rate=1.6) < 0
+
+
+def test_a_prop_that_never_holds_does_not_decide_for_the_others():
+    """Ten metres of rope are too fast at any number of beats that a poi of 45 cm can be spun in."""
+    rope = Prop(length=10.0, mass=0.2, wick_radius=0.05)
+    assert beats("stall", 100, props=(POI, rope)) == beats("stall", 100) == 4
+
+
+def test_a_tether_that_is_pulled_off_its_top_is_no_stall():
+    """It stands there, but the hand is pushed up past it: more than its weight is missing."""
+    zero, up = np.zeros((64, 3)), np.tile([0.0, 0.0, 1.0], (64, 1))
+    turning = np.where(np.arange(64)[:, None] == 0, 0.0, [3.0, 0.0, 0.0])
+    turning = np.broadcast_to(turning, (64, 3))
+    top = np.where(np.arange(64)[:, None] == 0, up, -up)
+
+    def pulled(push):
+        motion = Motion(
+            hand=zero, hand_rate=zero, hand_acceleration=push * up, tether=top, tether_rate=turning,
+            tether_acceleration=zero, plane=np.tile([0.0, 1.0, 0.0], (64, 1)),
+        )  # fmt: skip
+        return least_pull(motion, length=0.5, rate=1.0)
+
+    assert pulled(0.0) == np.inf
+    assert pulled(-1.0) == np.inf
+    assert pulled(2.0) == -GRAVITY - 2.0
+
+
+def test_both_hands_of_a_hybrid_must_hold():
+    """At 160 beats a minute the right hand alone could go on in two beats."""
+    assert cycle_beats("extension-with-antispin", {}) == 2
+    assert beats("extension-with-antispin", 160) == 4

@@ -1,0 +1,61 @@
+"""A dancer with drawn errors: what is proven of the plan stays proven, and what is rigid stays so."""
+
+import numpy as np
+import pytest
+
+from sequencer.geometry.bodies import Body
+from sequencer.motion.patterns.library import law_for
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.drifting import Spread, drifted
+from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.trajectory import Course, Span
+
+BODY = Body(stature=1.72)
+POI = Prop(length=0.6, mass=0.2, wick_radius=0.05, flame_reach=0.3)
+STAFF = Prop(kind="staff", length=0.7, behind=0.7, mass=0.8, wick_radius=0.04, flame_reach=0.3)
+WIDE = Spread(place=0.3, facing=0.3, timing=0.3, tempo=0.02, tether=0.05, hand=0.3)
+
+
+def dancer(name="pro-bend-4"):
+    courses = {
+        side: Course(
+            tuple(
+                Span(start=4.0 * k, end=4.0 * k + 4, origin=4.0 * k, kind="block", label=each,
+                     law=law_for(each, {}, side=side, body=BODY))
+                for k, each in enumerate((name, "extension"))
+            )
+        )
+        for side in ("left", "right")
+    }  # fmt: skip
+    return Dancer(
+        name="Ada", body=BODY, props={"left": POI, "right": STAFF}, courses=courses,
+        floor=FloorPath((0.5, 2.0), 0.4, (Move(start=1.0, end=5.0, place=(1.5, 3.0), facing=2.0),)),
+        lit=((0.0, 8.0),),
+    )  # fmt: skip
+
+
+def test_what_is_rigid_keeps_its_length():
+    draws = [drifted(dancer(), WIDE, np.random.default_rng(k), 4.0) for k in range(8)]
+    assert all(each.props["right"] == STAFF for each in draws)
+    assert len({each.props["left"].length for each in draws}) == 8
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_no_drawn_point_leaves_its_bounds(seed):
+    ada = drifted(dancer(), WIDE, np.random.default_rng(seed), 4.0)
+    pieces = ada.pieces(0.0, 8.0)
+    for k, (low, high) in enumerate(zip(pieces.edges[:-1], pieces.edges[1:], strict=True)):
+        beats = np.linspace(low, high, 33)[1:-1]
+        points, rates = ada.stage_points(beats)
+        assert np.all(np.linalg.norm(rates, axis=-1).max(axis=1) <= pieces.speed[k] + 1e-9)
+        place = ada.floor.at(beats).place
+        for side, prop in ada.props.items():
+            wicks = ada.wick_places(beats)[side]
+            away = np.linalg.norm(wicks[..., :2] - place, axis=-1).max() + prop.hot_radius
+            assert away <= pieces.reach[k] + 1e-9
+        # the bound of a hand by itself, which the whole reach may hide
+        for side, first in (("left", 2), ("right", 5)):
+            off = np.linalg.norm(points[first + 1, :, :2] - place, axis=-1).max()
+            own = [b for a, b_, b in ada.courses[side].pieces(0.0, 8.0) if a <= beats[15] <= b_]
+            assert off <= max(b.hand_reach for b in own) + 1e-9

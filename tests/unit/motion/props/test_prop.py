@@ -1,0 +1,91 @@
+"""Shapes of props: what they are made of, and what they refuse."""
+
+from math import pi, radians, sqrt
+
+import pytest
+from numpy.testing import assert_allclose
+
+from sequencer.motion.props.prop import KINDS, Prop
+
+POI = Prop(length=0.55, mass=0.2, wick_radius=0.05)
+STAFF = Prop(
+    kind="staff",
+    length=0.7,
+    behind=0.7,
+    mass=0.8,
+    head_mass=0.15,
+    wick_radius=0.04,
+    flame_reach=0.3,
+)
+FAN = Prop(
+    kind="fan", length=0.4, mass=0.5, head_mass=0.04, wicks=5, spread=radians(120), wick_radius=0.03
+)
+HOOP = Prop(kind="hoop", length=0.85, mass=0.6, wicks=4, wick_radius=0.03)
+CLUB = Prop(kind="club", length=0.45, behind=0.1, mass=0.35, wick_radius=0.04)
+DART = Prop(kind="rope dart", length=2.0, mass=0.25, wick_radius=0.05)
+ALL = {prop.kind: prop for prop in (POI, STAFF, FAN, HOOP, CLUB, DART)}
+
+
+def test_every_kind_is_here():
+    assert set(ALL) == set(KINDS)
+
+
+def test_heads_by_kind():
+    assert [len(ALL[kind].heads) for kind in ("poi", "rope dart", "staff", "club")] == [1, 1, 2, 1]
+    assert STAFF.heads == ((0.7, 0.0), (-0.7, 0.0))
+    assert len(FAN.heads) == 5
+    assert_allclose([spot.off for spot in FAN.heads], 0.4)
+    # the outer spokes of 120° lie 60° off the axis
+    assert_allclose(min(spot.along for spot in FAN.heads), 0.4 * 0.5)
+    assert_allclose(max(spot.across for spot in FAN.heads), 0.4 * sqrt(3) / 2)
+
+
+def test_a_hoops_wicks_lie_on_its_rim_and_none_in_the_hand():
+    for wicks in range(1, 9):
+        hoop = Prop(kind="hoop", length=0.8, mass=0.6, wicks=wicks, wick_radius=0.03)
+        centre = [(spot.along - 0.4) ** 2 + spot.across**2 for spot in hoop.heads]
+        assert_allclose(centre, 0.16)
+        assert min(spot.off for spot in hoop.heads) > 0.05
+
+
+def test_who_pulls_and_who_is_turned():
+    assert {kind for kind, prop in ALL.items() if prop.flexible} == {"poi", "rope dart"}
+    assert {kind for kind, prop in ALL.items() if prop.two_ended} == {"staff", "club"}
+    assert {kind for kind, prop in ALL.items() if prop.burns_behind} == {"staff"}
+
+
+def test_a_narrow_fan_is_held_by_its_shaft():
+    narrow = Prop(kind="fan", length=0.4, mass=0.5, wicks=3, spread=radians(60), wick_radius=0.03)
+    assert narrow.shaft_radius > 0.4 * 0.5
+    assert FAN.shaft_radius == 0.01
+
+
+def test_masses_pull_at_the_right_place():
+    assert POI.centre_of_mass == 0.55
+    assert STAFF.centre_of_mass == 0
+    assert_allclose(HOOP.centre_of_mass, 0.425)
+    held = Prop(kind="staff", length=1.0, behind=0.4, mass=0.8, head_mass=0.15, wick_radius=0.04)
+    assert_allclose(held.centre_of_mass, 0.3)
+
+
+@pytest.mark.parametrize("field", ["behind", "head_mass", "flame_reach"])
+def test_nothing_is_negative(field):
+    with pytest.raises(ValueError, match=f"{field} must not be negative"):
+        Prop(**{"kind": "staff", "length": 0.7, "mass": 0.8, "wick_radius": 0.04, field: -0.1})
+
+
+@pytest.mark.parametrize(
+    ("given", "words"),
+    [
+        ({"kind": "sword"}, "kind must be one of"),
+        ({"behind": 0.2}, "nothing behind the hand"),
+        ({"wicks": 3}, "one wick an end"),
+        ({"kind": "fan", "wicks": 0}, "wicks must be 1 to 24"),
+        ({"kind": "fan", "spread": 2 * pi}, "spread must be 0 to 3.14"),
+        ({"kind": "staff", "spread": 0.1}, "spread must be 0 to 0.00"),
+        ({"kind": "staff", "head_mass": 0.15}, "heads weigh more than the whole staff"),
+    ],
+)
+def test_shapes_that_are_none(given, words):
+    with pytest.raises(ValueError, match=words):
+        Prop(**{"length": 0.5, "mass": 0.2, "wick_radius": 0.05, **given})

@@ -1,0 +1,245 @@
+"""Verdicts at boundaries, links' limits, remedies, the matrix of the vocabulary."""
+
+import numpy as np
+import pytest
+
+from sequencer.geometry.bodies import Body
+from sequencer.motion.patterns.library import cycle_beats, law_for
+from sequencer.motion.trajectories.assembly import assembled
+from sequencer.motion.trajectories.join_matrix import join_matrix
+from sequencer.motion.trajectories.joining import (
+    VERDICTS,
+    Tolerances,
+    ends,
+    gap_between,
+    judge,
+    shifts_of,
+    shortest_link,
+)
+from sequencer.motion.trajectories.link_limits import LinkLimits, Room
+from sequencer.motion.trajectories.links import limit_broken, link
+from sequencer.motion.trajectories.remedies import Boundary, Danced, remedies_for
+from sequencer.motion.trajectories.rests import rest
+from sequencer.motion.trajectories.trajectory import Course, Span
+
+BODY = Body(stature=1.7)
+ROOM = Room(body=BODY, side="right", length=0.55)
+
+
+def danced(name, beats=None, cycle=None, **parameters):
+    own = cycle or cycle_beats(name, parameters)
+
+    def build(changed, span):
+        return law_for(name, changed, side="right", body=BODY, beats=span)
+
+    return Danced(name=name, parameters=parameters, cycle=own, beats=beats or own, build=build)
+
+
+def boundary(before, after, **more):
+    return Boundary(before=before, after=after, room=ROOM, **more)
+
+
+def verdict(before, after):
+    return boundary(before, after).verdict()
+
+
+def test_a_pattern_joins_itself_after_whole_cycles():
+    assert verdict(danced("toroid"), danced("toroid")).kind == "joins"
+    assert verdict(danced("two-beat-weave", 4), danced("three-beat-weave")).kind == "joins"
+
+
+@pytest.mark.parametrize("lobes", [1, 3, 5, 7])
+def test_odd_builds_join_themselves_the_wrong_way_round(lobes):
+    odd = danced("toroid", lobes=lobes)
+    assert verdict(odd, odd).kind == "wrong way round"
+    twice = danced("toroid", beats=2 * cycle_beats("toroid", {"lobes": lobes}), lobes=lobes)
+    assert verdict(twice, odd).kind == "joins"
+
+
+def test_at_an_out_an_odd_build_joins_itself():
+    odd = danced("toroid", lobes=3, begin="out")
+    assert verdict(odd, odd).kind == "joins"
+
+
+def test_reversed_spins_are_the_wrong_way_round():
+    found = verdict(danced("static-spin"), danced("static-spin", turn="clockwise"))
+    assert found.kind == "wrong way round"
+    assert float(found.gap.axis) == pytest.approx(np.pi)
+
+
+def test_a_shift_is_found_and_holds():
+    before, after = danced("static-spin", 4), danced("static-spin", **{"from": 90})
+    found = verdict(before, after)
+    assert found.kind == "joins after a shift"
+    assert found.shift == 0.5
+    later = after.law.at(np.array(found.shift))
+    assert bool(gap_between(before.end(), later, 0.55).within(Tolerances()))
+
+
+def test_a_link_is_needed_between_far_states_and_keeps_the_limits():
+    found = verdict(danced("windmill", 4), danced("corkscrew"))
+    assert found.kind == "needs a link"
+    bridge = link(danced("windmill", 4).end(), danced("corkscrew").start(), found.link_beats, ROOM)
+    assert limit_broken(LinkLimits(), bridge, ROOM) == ""
+
+
+def test_what_cannot_join_says_why():
+    limits = LinkLimits(hand_speed=0.1)
+    found = judge(danced("windmill", 4).end(), danced("corkscrew").law, room=ROOM, limits=limits)
+    assert found.kind == "cannot join"
+    assert "the hand would move" in found.reason
+    beats, reason = shortest_link(
+        danced("windmill", 4).end(), danced("corkscrew").start(), room=ROOM, limits=limits
+    )
+    assert np.isnan(beats)
+    assert reason == found.reason
+
+
+@pytest.mark.parametrize(
+    ("change", "joined"), [(0.149, True), (0.151, False)], ids=["within", "beyond"]
+)
+def test_hand_tolerance_is_taken_at_its_edge(change, joined):
+    after = danced("static-spin", across=change)
+    assert (verdict(danced("static-spin"), after).kind == "joins") is joined
+
+
+@pytest.mark.parametrize(("degrees", "joined"), [(19.9, True), (20.1, False)])
+def test_tether_tolerance_is_taken_at_its_edge(degrees, joined):
+    first = danced("static-spin").end()
+    last = danced("static-spin", **{"from": -90 + degrees}).start()
+    assert bool(gap_between(first, last, 0.55).within(Tolerances())) is joined
+
+
+def test_tolerances_are_checked():
+    with pytest.raises(ValueError, match="tolerances must be positive"):
+        Tolerances(hand=0)
+    with pytest.raises(ValueError, match="tolerances must be positive"):
+        Tolerances(rate=(1.1, 1.25))
+
+
+def test_every_remedy_of_an_odd_build_is_offered_and_ranked():
+    found = remedies_for(boundary(danced("toroid", lobes=3), danced("toroid", lobes=3)))
+    changes = [remedy.change for remedy in found]
+    assert set(changes) >= {"both", "after", "shift", "before", "link", "extend"}
+    assert [r.beats_lost for r in found] == sorted(r.beats_lost for r in found)
+    even = next(r for r in found if r.change == "before")
+    assert even.values["lobes"] in (2, 4)
+    assert any("second cycle" in r.words and r.beats_lost == 3 for r in found)
+
+
+def test_remedies_really_join():
+    before, after = danced("toroid", lobes=3), danced("toroid", lobes=3)
+    place = boundary(before, after)
+    for remedy in remedies_for(place):
+        first, last = before.end(), after.start()
+        if remedy.change == "extend":
+            first = before.law.at(np.array(remedy.values["beats"]))
+        elif remedy.change == "before":
+            changed = {**before.parameters, "lobes": remedy.values["lobes"]}
+            law = before.build(changed, remedy.values["cycle"])
+            first = law.at(np.array(remedy.values["beats"]))
+        elif remedy.change in ("after", "both"):
+            last = after.start({**after.parameters, **remedy.values})
+            if remedy.change == "both":
+                first = before.end({**before.parameters, **remedy.values})
+        elif remedy.change == "shift":
+            last = after.law.at(np.array(remedy.values["shift"]))
+        else:
+            bridge = link(first, last, remedy.values["beats"], ROOM)
+            assert limit_broken(LinkLimits(), bridge, ROOM) == ""
+            continue
+        assert place.joins(first, last), remedy.words
+
+
+def test_a_remedy_that_breaks_the_join_before_is_not_offered():
+    """Starting at an out would part the block from what came before it."""
+    odd = danced("toroid", lobes=3)
+    earlier = danced("toroid", lobes=4).end()
+    free = [r.change for r in remedies_for(boundary(odd, odd))]
+    held = [r.change for r in remedies_for(boundary(odd, odd, earlier=earlier))]
+    assert "both" in free
+    assert "both" not in held
+
+
+def test_what_joins_needs_no_remedy():
+    assert remedies_for(boundary(danced("toroid"), danced("toroid"))) == []
+
+
+def test_ends_of_blocks():
+    law = law_for("pro-bend-3", {}, side="right", body=BODY)
+    assert [ends(law, beats) for beats in (3.0, 6.0, 1.3)] == ["reversed", "home", "elsewhere"]
+
+
+def test_shifts_are_quarters_nearest_first():
+    law = law_for("static-spin", {}, side="right", body=BODY)
+    assert shifts_of(law).tolist() == [0.0, 0.25, 0.75, 0.5]
+
+
+def test_matrix_agrees_with_single_verdicts():
+    names = ("toroid", "pro-bend-3", "static-spin", "two-beat-weave", "extension", "pendulum")
+    matrix = join_matrix(names=names)
+    for first in names:
+        for following in names:
+            assert (
+                matrix.verdict(first, following) == verdict(danced(first), danced(following)).kind
+            )
+    counts = matrix.counts()
+    assert sum(counts.values()) == 36
+    assert set(counts) == set(VERDICTS)
+
+
+def span(name, start, end, **parameters):
+    law = law_for(name, parameters, side="right", body=BODY)
+    return Span(start=start, end=end, law=law, origin=start, kind="block", label=name)
+
+
+def test_gaps_are_links_and_rest():
+    still = rest("right", BODY, 0.55)
+    course = assembled(
+        [span("toroid", 4, 8), span("extension", 11, 13), span("static-spin", 24, 28)],
+        still,
+        room=ROOM,
+    )
+    assert [(s.kind, s.start, s.end) for s in course.spans] == [
+        ("rest", 1, 2), ("link", 2, 4), ("block", 4, 8), ("link", 8, 11), ("block", 11, 13),
+        ("link", 13, 15), ("rest", 15, 22), ("link", 22, 24), ("block", 24, 28), ("link", 28, 30),
+        ("rest", 30, 31),
+    ]  # fmt: skip
+    assert course.at(np.array(-50.0)).tether.tolist() == [0, 0, -1]
+    asked = assembled(
+        [span("toroid", 4, 8), span("static-spin", 24, 28)], still, straight=[(8, 24)], room=ROOM
+    )
+    assert [s.kind for s in asked.spans] == [
+        "rest",
+        "link",
+        "block",
+        "link",
+        "block",
+        "link",
+        "rest",
+    ]
+    with pytest.raises(ValueError, match="blocks overlap"):
+        assembled([span("toroid", 4, 8), span("extension", 7, 9)], still)
+    assert assembled([], still).spans[0].kind == "rest"
+
+
+def test_courses_refuse_gaps_and_nothing():
+    with pytest.raises(ValueError, match="at least one span"):
+        Course(())
+    with pytest.raises(ValueError, match="must follow each other"):
+        Course((span("toroid", 0, 4), span("toroid", 5, 9)))
+    with pytest.raises(ValueError, match="must end after it starts"):
+        span("toroid", 4, 4)
+
+
+def test_rest_hangs_clear_of_the_floor():
+    for length in (0.4, 0.75, 1.2):
+        state = rest("left", BODY, length).at(np.array(3.0))
+        assert state.head(length)[2] >= 0.15 - 1e-12
+        assert np.linalg.norm(state.hand - BODY.shoulder("left")) <= BODY.arm_length
+
+
+def test_links_take_time():
+    state = danced("toroid").start()
+    with pytest.raises(ValueError, match="beats must be positive"):
+        link(state, state, 0.0)

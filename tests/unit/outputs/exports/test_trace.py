@@ -1,0 +1,172 @@
+import io
+
+import numpy as np
+import pandas as pd
+import pytest
+from numpy.testing import assert_allclose
+
+from sequencer.motion.patterns.planes import frame_of
+from sequencer.outputs.exports.trace import COLUMNS, pattern_csv, trace_csv
+
+AGREED = "seconds,beat,performer,side,hand_x,hand_y,hand_z,head_x,head_y,head_z,sense_x,sense_y,sense_z,lit"
+
+
+@pytest.fixture(scope="module")
+def traced(rounds, tmp_path_factory):
+    show = rounds.show(tmp_path_factory.mktemp("trace"))
+    return show, pd.read_csv(io.StringIO(trace_csv(show, rate=4.0)), keep_default_na=False)
+
+
+def test_header_is_the_agreed_one(traced):
+    assert ",".join(traced[1].columns) == AGREED == ",".join(COLUMNS)
+
+
+def test_every_hand_has_a_row_at_every_instant(traced):
+    show, table = traced
+
+    assert len(table) == 8 * (int(show.song.duration * 4) + 1)
+    assert_allclose(table["seconds"].unique(), np.arange(0, show.song.duration + 0.01, 0.25))
+    assert list(table["performer"][:8]) == [name for name in show.show.names for _ in range(2)]
+
+
+def test_positions_are_the_dancers_own(traced):
+    show, table = traced
+    dancer = show.dancers[1]
+    rows = table[(table["performer"] == dancer.name) & (table["side"] == "right")]
+    points, _ = dancer.stage_points(show.tempo.beats_from_seconds(rows["seconds"].to_numpy()))
+
+    assert_allclose(rows[["hand_x", "hand_y", "hand_z"]], points[6], atol=1e-7)
+    assert_allclose(rows[["head_x", "head_y", "head_z"]], points[7], atol=1e-7)
+
+
+def test_sense_is_a_unit_vector_and_lit_follows_the_show(traced):
+    show, table = traced
+    sense = table[["sense_x", "sense_y", "sense_z"]].to_numpy()
+    burning = table[(table["performer"] == "Noa עברית") & (table["lit"] == 1)]["beat"]
+    (span,) = show.lit_of("Noa עברית")
+
+    assert_allclose(np.linalg.norm(sense, axis=1), 1.0, atol=1e-6)
+    assert set(table["lit"]) == {0, 1}
+    assert span.start <= burning.min() < span.start + 0.5
+    assert span.end - 0.5 < burning.max() <= span.end
+
+
+def test_facing_the_audience_turns_wall_planes_round(traced):
+    """Body y is −Y at facing 0: a wall plane anticlockwise (−y) has its sense at +Y."""
+    _, table = traced
+    row = (
+        table[(table["performer"] == "Łucja") & (table["side"] == "right")]
+        .set_index("beat")
+        .loc[20.0]
+    )
+
+    assert_allclose(row[["sense_x", "sense_y", "sense_z"]].astype(float), [0, 1, 0], atol=1e-6)
+
+
+def test_pattern_rows_are_where_they_are_asked_for():
+    table = pd.read_csv(
+        io.StringIO(
+            pattern_csv(
+                "toroid",
+                {"lobes": "4", "bend": "pro", "start": "-1"},
+                beats=4,
+                per_beat=96,
+                tempo=100,
+            )
+        ),
+        keep_default_na=False,
+    )
+
+    assert ",".join(table.columns) == AGREED
+    assert_allclose(table["beat"], np.arange(4 * 96 + 1) / 96, atol=1e-7)
+    assert_allclose(table["seconds"], table["beat"] * 0.6, atol=1e-7)
+    assert set(table["side"]) == {"right"}
+
+
+def test_pattern_follows_the_station_table():
+    """Planes of a pro-bend of four lobes at every half lobe.
+
+    Source: docs/motion.md, section 3.5 (common practice), written down before this code.
+    """
+    table = pd.read_csv(
+        io.StringIO(
+            pattern_csv(
+                "toroid",
+                {"lobes": "4", "bend": "pro", "start": "-1"},
+                beats=4,
+                per_beat=2,
+                tempo=100,
+            )
+        )
+    )
+    expected = [
+        (-1, 0, 0), (0, -1, 0), (0, 0, 1), (0, -1, 0), (1, 0, 0), (0, -1, 0), (0, 0, -1), (0, -1, 0), (-1, 0, 0),
+    ]  # fmt: skip
+
+    assert_allclose(table[["sense_x", "sense_y", "sense_z"]], expected, atol=1e-6)
+
+
+def test_one_hand_cycle_where_no_beats_are_named():
+    table = pd.read_csv(
+        io.StringIO(
+            pattern_csv(
+                "static-spin", {"beats": 2, "plane": "wheel"}, beats=None, per_beat=8, tempo=60
+            )
+        )
+    )
+    heads = table[["head_x", "head_y", "head_z"]].to_numpy()
+
+    assert table["beat"].iloc[-1] == 2.0
+    assert_allclose(heads[0], heads[-1], atol=1e-6)
+    axis = frame_of("wheel", "anticlockwise", 0.0).axis
+    assert_allclose(np.abs(table[["sense_x", "sense_y", "sense_z"]] @ axis), 1.0, atol=1e-6)
+
+
+@pytest.mark.parametrize("given", ["0", "-1", "four", "nan"])
+def test_bad_beats_are_refused(given):
+    with pytest.raises(ValueError, match="beats"):
+        pattern_csv("toroid", {"beats": given}, beats=None, per_beat=4, tempo=100)
+
+
+def test_rate_must_be_positive(traced):
+    with pytest.raises(ValueError, match="rate must be positive"):
+        trace_csv(traced[0], rate=0.0)
+
+
+def test_every_wick_of_a_prop_with_more_has_columns():
+    """A staff's two heads lie on either side of its hand; whoever has fewer leaves them empty."""
+    from dataclasses import replace
+    from types import SimpleNamespace
+
+    from sequencer.geometry.bodies import Body
+    from sequencer.motion.patterns.library import law_for
+    from sequencer.motion.performers.dancer import Dancer
+    from sequencer.motion.performers.walks import FloorPath
+    from sequencer.motion.props.prop import Prop
+    from sequencer.motion.trajectories.trajectory import Course, Span
+    from sequencer.timing.tempo import TempoMap
+
+    body = Body(stature=1.7)
+    law = law_for("extension", {}, side="right", body=body)
+    span = Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label="extension")
+    staff = Prop(kind="staff", length=0.7, behind=0.6, mass=0.8, wick_radius=0.04)
+    ada = Dancer(
+        name="Ada", body=body, props={"right": staff}, courses={"right": Course((span,))},
+        floor=FloorPath((0.0, 3.0)),
+    )  # fmt: skip
+    poi = replace(ada, name="Bo", props={"right": Prop(length=0.5, mass=0.2, wick_radius=0.05)})
+    show = SimpleNamespace(
+        dancers=(ada, poi),
+        song=SimpleNamespace(duration=2.0),
+        tempo=TempoMap(np.arange(0.0, 20.0, 0.5)),
+    )
+    frame = pd.read_csv(io.StringIO(trace_csv(show, rate=4)))
+    assert tuple(frame.columns) == (*COLUMNS, "head2_x", "head2_y", "head2_z")
+    hand, one, two = (
+        frame[frame.performer == "Ada"][[f"{name}_{axis}" for axis in "xyz"]].to_numpy()
+        for name in ("hand", "head", "head2")
+    )
+    np.testing.assert_allclose((one - hand) / 0.7, (hand - two) / 0.6, atol=1e-6)
+    assert frame[frame.performer == "Bo"].head2_x.isna().all()
+    alone = SimpleNamespace(dancers=(poi,), song=show.song, tempo=show.tempo)
+    assert tuple(pd.read_csv(io.StringIO(trace_csv(alone, rate=4))).columns) == COLUMNS

@@ -1,0 +1,242 @@
+"""Fuel, lighting and the run of the night of a show of three, with a relight."""
+
+import math
+from dataclasses import replace
+
+import pytest
+
+from sequencer.errors import InputError
+from sequencer.facts.profiles import profile
+from sequencer.facts.rule_book import rule_book
+from sequencer.safety.burning import LIGHTING
+from sequencer.safety.fuel_plan import SPARE, SPIN_OFF
+from sequencer.safety.run_of_night import MINUTE, run_of_the_night, stop_call
+from sequencer.safety.safety_plan import proposed_posts, safety_plan
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from sequencer.timing.song import Section, Song
+
+SHOW = """\
+title: Three lanterns
+begins: "23:59"
+track: {file: song.ogg}
+venue:
+  stage: {shape: rectangle, width: 12 m, depth: 8 m}
+  audience: [{line: [[-12, -9], [12, -9]]}]
+  extinguishers: [{at: [-7, 4]}, {at: [7, 4]}]
+cast:
+  - {name: Wren, stature: 1.7 m, prop: {tether: 55 cm, fuel_mass: 48.6 g}}
+  - {name: Moss, stature: 1.8 m, prop: {tether: 55 cm, fuel_mass: 48.6 g}}
+  - {name: Sable, stature: 1.8 m, prop: {tether: 55 cm}}
+formations:
+  turned: {spots: {Wren: {at: [12, 4]}, Moss: {at: [-8, 4]}, Sable: {at: [2, 4]}}}
+  row: {spots: {Wren: {at: [-4, 4]}, Moss: {at: [0, 4]}, Sable: {at: [4, 4]}}}
+staging: [{formation: row, from: 1.1}]
+fire:
+  fuel: kerosene
+  burn: {time: 4 min, measured: true}
+  lit:
+    - {who: [Wren, Moss], from: 1.1, until: 41.1}
+    - {who: Wren, from: 81.1, until: 101.1}
+    - {who: Sable, from: 81.1, until: 91.1}
+crew:
+  - {name: Flint, post: [-4, 9], duty: spotter, equipment: damp towel}
+  - {name: Brook, post: [4, 9], duty: spotter, equipment: damp towel}
+"""
+
+
+STAGED = """\
+staging:
+  - {formation: row, from: 1.1}
+  - {formation: turned, from: 3.1, beats: 8}
+"""
+
+
+def song():
+    beats = tuple(i * 0.5 for i in range(601))
+    return Song(
+        track="song.ogg", sha256="0" * 64, duration=300.0, tempo=120.0, metre=4, beats=beats,
+        downbeats=beats[::4], sections=(Section(start=0.0, end=300.0, label="all"),),
+    )  # fmt: skip
+
+
+@pytest.fixture(scope="module")
+def show():
+    return staged(show_from_document(parse_document(SHOW, "s.yaml")), song())
+
+
+@pytest.fixture(scope="module")
+def plan(show):
+    return safety_plan(show)
+
+
+def test_fuel_for_each_prop_and_in_all(plan):
+    """48.6 g kept of kerosene at 810 kg/m³ (SG 0.81, NIOSH) are 60 mL; a quarter more was spun off."""
+    wren = [each for each in plan.fuel.props if each.who == "Wren"]
+
+    assert [(each.side, each.soaks) for each in wren] == [("left", 2), ("right", 2)]
+    assert wren[0].taken_up == pytest.approx(2 * 60e-6 / (1 - SPIN_OFF))
+    assert wren[0].spun_off == pytest.approx(2 * 60e-6 / (1 - SPIN_OFF) * SPIN_OFF)
+    assert plan.fuel.of("Wren") == pytest.approx(2 * wren[0].taken_up)
+    assert plan.fuel.of("Moss") == pytest.approx(wren[0].taken_up)
+    assert plan.fuel.of("Sable") is None
+    assert plan.fuel.unweighed == ("Sable",)
+    assert plan.fuel.taken_up == pytest.approx(6 * 80e-6)
+    assert plan.fuel.prepared == pytest.approx(6 * 80e-6 * (1 + SPARE))
+    assert plan.fuel.spun_off == pytest.approx(6 * 20e-6)
+
+
+def test_who_has_least_to_spare_is_lit_last(plan):
+    first, second = plan.lighting
+
+    assert [light.burn.who for light in first.lights] == ["Wren", "Moss"]
+    assert [light.at_s for light in first.lights] == [-LIGHTING, 0.0]
+    assert [light.spare_s for light in first.lights] == [160.0 - LIGHTING, 160.0]
+    assert [light.burn.who for light in second.lights] == ["Sable", "Wren"]
+    assert second.lights[1].at_s == second.start_s == 160.0
+
+
+def test_a_flame_counts_from_the_torch_not_from_the_first_beat(show, plan):
+    """Wren is alight while Moss is lit: 80 s of dance are 85 s of burn, and the wick is dry at 235 s."""
+    wren, moss = plan.burns[0], plan.burns[1]
+
+    assert (wren.who, wren.wait_s, wren.lit_s, wren.dry_s) == ("Wren", LIGHTING, 85.0, 235.0)
+    assert (moss.who, moss.wait_s, moss.lit_s, moss.dry_s) == ("Moss", 0.0, 80.0, 240.0)
+    assert any(
+        "of Wren" in line and "planned 85 s" in line for line in run_of_the_night(show, plan).log
+    )
+
+
+def test_whom_the_emergency_card_names_is_who_calls():
+    said = {part.role: part.does for part in stop_call(1, caller="Hazel")}
+
+    assert "have Hazel call for help and name the gate" in said["lead"]
+    assert not any(line.startswith("call for help") for line in said["lead"])
+
+
+def test_what_the_posts_carry_is_set_out(show, plan):
+    steps = run_of_the_night(show, plan).steps
+    lines = next(step.checks for step in steps if step.what == "set out equipment")
+
+    assert "Flint, spotter: damp towel" in lines
+    assert "at least 2 damp towels in all" in lines
+
+
+def test_the_night_runs_from_load_in_to_the_end_of_the_fire_watch(show, plan):
+    night = run_of_the_night(show, plan)
+    said = [step.what for step in night.steps]
+    times = [step.at for step in night.steps]
+
+    assert times == sorted(times)
+    assert said[0].startswith("load in")
+    assert said[-1].startswith("hand the place back")
+    order = ["load in", "mark the floor", "weather and ban", "briefing", "open the fuel point", "soak",
+             "shut the can", "second go", "light, in this order", "start the music",
+             "out: smother", "quench", "sweep", "hand the place"]  # fmt: skip
+    places = [next(i for i, text in enumerate(said) if text.startswith(word)) for word in order]
+    assert places == sorted(places)
+    watch = next(step for step in night.steps if step.what.startswith("fire watch"))
+    assert (watch.at, watch.until) == (200.0, 200.0 + 30 * MINUTE)
+    assert "from memory" in watch.source
+
+
+def test_clock_times_pass_midnight(show, plan):
+    night = run_of_the_night(show, plan)
+
+    assert night.clock(0.0) == "23:59:00"
+    assert night.clock(90.0) == "00:00:30"
+    assert night.clock(-120 * MINUTE) == "21:59:00"
+    assert night.steps[0].position is None
+    assert run_of_the_night(show, plan).begins == "23:59"
+
+
+def test_go_and_log_name_the_rules_and_every_burn(show, plan):
+    night = run_of_the_night(show, plan)
+
+    assert any("6.7 m/s (Beaufort 4; borrowed from open burning)" in line for line in night.go)
+    # the rule asks one for two lit; two are posted, and the response holds with both
+    assert "2 spotters on post, with one job each" in night.go
+    assert any("none is recorded" in line for line in night.go)
+    assert sum(line.startswith("burn of") for line in night.log) == 4
+
+
+def test_the_stop_call_has_a_part_for_every_role():
+    lit, dark = stop_call(2), stop_call(0)
+
+    assert [part.role for part in lit] == [part.role for part in dark]
+    assert {
+        "everybody",
+        "operator",
+        "performer",
+        "spotter",
+        "perimeter",
+        "fuel keeper",
+        "lead",
+    } == {part.role for part in lit}
+    assert any("smother" in line for part in lit for line in part.does)
+    assert not any("smother" in line for part in dark for line in part.does)
+
+
+def test_a_dark_show_has_a_night_without_fuel():
+    text = SHOW[: SHOW.index("fire:")] + SHOW[SHOW.index("crew:") :]
+    dark = staged(show_from_document(parse_document(text, "s.yaml")), song())
+    plan = safety_plan(dark)
+    night = run_of_the_night(dark, plan)
+
+    assert plan.fuel is None
+    assert proposed_posts(dark, plan) is None
+    assert not any("soak" in step.what or "fire watch" in step.what for step in night.steps)
+
+
+def test_a_night_under_a_roof_asks_for_no_wind_but_hands_watches_over():
+    """And a burn of unknown time says so where it is lit."""
+    text = (
+        SHOW.replace("venue:", "venue:\n  setting: indoors")
+        .replace("  burn: {time: 4 min, measured: true}\n", "")
+        .replace("fuel: kerosene", "fuel: ethanol")
+    )
+    text = text.replace("staging: [{formation: row, from: 1.1}]", STAGED)
+    roof = staged(show_from_document(parse_document(text, "s.yaml")), song())
+    plan = safety_plan(roof)
+    night = run_of_the_night(roof, plan)
+    said = [step.what for step in night.steps]
+
+    assert not any("gusts" in line for line in night.go)
+    assert any(text.startswith("hand over the watch of") for text in said)
+    boxes = [box for step in night.steps for box in step.checks]
+    assert "Sable: burning time unknown" in boxes
+    assert night.clock(0.0) is not None
+    assert (
+        run_of_the_night(
+            replace(roof, show=roof.show.model_copy(update={"begins": None})), plan
+        ).clock(0)
+        is None
+    )
+    assert [burn.share() for burn in plan.burns if burn.who == "Sable"] == [math.inf]
+
+
+def test_texts_that_ask_nothing_of_wind_or_soak_leave_it_out(show, plan):
+    bare = replace(plan, book=rule_book(profile("utah"), with_default=False), fuel=None)
+    night = run_of_the_night(show, bare)
+    boxes = [box for step in night.steps for box in step.checks]
+
+    assert not any("gusts" in box or "soak at least" in box or "on post" in box for box in boxes)
+    assert (
+        next(step for step in night.steps if step.what == "soak and spin off").source
+        == "common practice"
+    )
+    assert proposed_posts(show, replace(plan, crew=()), number=1) is not None
+
+
+def test_posts_are_proposed_for_as_many_as_the_rules_ask(show, plan):
+    posting = proposed_posts(show, plan)
+
+    assert len(posting.places) == 2
+    assert posting.response < plan.watch.worst
+    assert all(y > -9 for _, y in posting.places)
+
+
+def test_a_bad_clock_time_is_refused():
+    with pytest.raises(InputError, match="24:10"):
+        show_from_document(parse_document(SHOW.replace("23:59", "24:10"), "s.yaml"))

@@ -1,0 +1,136 @@
+"""Who watches whom: within capacity, the near one, few hand-overs, and every gap said."""
+
+import math
+
+import numpy as np
+import pytest
+
+from sequencer.geometry.walking import Ground
+from sequencer.motion.clearance.to_posts import Followed
+from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.safety.watching import Duty, HandOver, watch_plan
+
+
+def stand(who, x, y, start=0.0, end=32.0):
+    return Followed(who=who, floor=FloorPath((x, y)), start=start, end=end)
+
+
+def cross(who, a, b, start=0.0, end=32.0, go=8.0, stop=24.0):
+    return Followed(
+        who=who, floor=FloorPath(a, moves=(Move(start=go, end=stop, facing=0.0, place=b),)),
+        start=start, end=end,
+    )  # fmt: skip
+
+
+def spotter(who, x, y, watches=()):
+    return Duty(who=who, place=(x, y), duty="spotter", watches=watches)
+
+
+LEFT, RIGHT = spotter("Flint", -6.0, 0.0), spotter("Brook", 6.0, 0.0)
+
+
+def test_each_gets_the_near_one():
+    plan = watch_plan([stand("Wren", -3, 0), stand("Moss", 3, 0)], [LEFT, RIGHT], each=2)
+
+    assert {(watch.who, watch.spotter) for watch in plan.watches} == {
+        ("Wren", "Flint"),
+        ("Moss", "Brook"),
+    }
+    assert [watch.way for watch in plan.watches] == pytest.approx([3.0, 3.0])
+    assert plan.worst == pytest.approx(0.231 + 3.0 / 1.6)
+    assert not plan.unwatched
+    assert not plan.hand_overs
+
+
+def test_the_way_to_somebody_who_walks_is_an_upper_bound_to_5_mm():
+    """From [-6, 0] to the end of the walk at [4, 3]: √109 m, and never less told."""
+    burn = cross("Wren", (-4, 3), (4, 3), start=8.0, end=24.0)  # out as soon as the walk ends
+    plan = watch_plan([burn], [LEFT], each=1)
+
+    assert 0.0 <= plan.watches[0].way - math.sqrt(109.0) <= 0.005 + 1e-9
+
+
+def test_the_watch_is_handed_over_when_two_change_sides():
+    burns = [cross("Wren", (-4, 0), (4, 0)), cross("Moss", (4, 2), (-4, 2))]
+    plan = watch_plan(burns, [LEFT, RIGHT], each=1)
+
+    ends = {watch.who: watch.spotter for watch in plan.watches if watch.end == 32.0}
+    starts = {watch.who: watch.spotter for watch in plan.watches if watch.start == 0.0}
+    assert starts == {"Wren": "Flint", "Moss": "Brook"}
+    assert ends == {"Wren": "Brook", "Moss": "Flint"}
+    assert {each.who for each in plan.hand_overs} == {"Wren", "Moss"}
+    assert all(isinstance(each, HandOver) and each.beat in (8.0, 24.0) for each in plan.hand_overs)
+    # no break: each performer's watches touch
+    for who in ("Wren", "Moss"):
+        own = [watch for watch in plan.watches if watch.who == who]
+        assert [watch.start for watch in own[1:]] == [watch.end for watch in own[:-1]]
+
+
+def test_a_small_gain_is_no_reason_to_hand_over():
+    plan = watch_plan([cross("Wren", (-0.4, 0), (0.4, 0))], [LEFT, RIGHT], each=1)
+
+    assert len(plan.watches) == 1
+    assert not plan.hand_overs
+
+
+def test_within_the_limit_no_watch_is_handed_over():
+    """The walk of 8 m changes who is near, but the first spotter still arrives in 6.6 s."""
+    burn = cross("Wren", (-4, 0), (4, 0))
+
+    assert len(watch_plan([burn], [LEFT, RIGHT], each=1).hand_overs) == 1
+    assert len(watch_plan([burn], [LEFT, RIGHT], each=1, limit=5.0).hand_overs) == 1
+    assert not watch_plan([burn], [LEFT, RIGHT], each=1, limit=7.0).hand_overs
+
+
+def test_capacity_and_choice_leave_gaps_that_are_said():
+    three = [stand(who, x, 0) for who, x in (("A", -1), ("B", 0), ("C", 1))]
+
+    assert len(watch_plan(three, [LEFT], each=3).watches) == 3
+    short = watch_plan(three, [LEFT], each=2)
+    assert [gap[1:] for gap in short.unwatched] == [(0.0, 32.0)]
+    own = watch_plan(three, [spotter("Flint", 0, 0, ("A",)), RIGHT], each=1)
+    assert {watch.who for watch in own.watches} >= {"A"}
+    assert len(own.unwatched) == 1
+    nobody = watch_plan(three, [], each=2)
+    assert len(nobody.unwatched) == 3
+    assert nobody.worst == 0.0
+
+
+def test_gaps_join_over_phases():
+    burns = [cross("Wren", (-1, 0), (1, 0)), stand("Moss", 3, 0, start=4.0, end=28.0)]
+    plan = watch_plan(burns, [], each=1)
+
+    assert plan.unwatched == (("Wren", 0.0, 32.0), ("Moss", 4.0, 28.0))
+
+
+def test_ways_are_proven_upper_bounds():
+    """Against 100,000 samples of a curved walk: never shorter, and at most a hand's breadth longer."""
+    floor = FloorPath(
+        (-4.0, 1.0),
+        moves=(Move(start=4.0, end=20.0, facing=0.0, place=(4.0, 1.0), through=((0.0, 6.0),)),),
+    )
+    burn = Followed(who="Wren", floor=floor, start=0.0, end=32.0)
+    plan = watch_plan([burn], [LEFT], each=1)
+    places = floor.at(np.linspace(0.0, 32.0, 100_001)).place
+    longest = np.hypot(places[:, 0] + 6.0, places[:, 1]).max()
+
+    assert longest <= plan.watches[0].way <= longest + 0.6
+
+
+def test_ways_go_round_scenery():
+    wall = Ground((((-3.0, -4.0), (-2.5, -4.0), (-2.5, 4.0), (-3.0, 4.0)),))
+    plan = watch_plan([stand("Wren", 0.0, 0.0)], [LEFT], each=1, ground=wall)
+
+    assert plan.watches[0].way == pytest.approx(
+        math.hypot(3, 4) + 0.5 + math.hypot(2.5, 4), abs=1e-4
+    )
+
+
+def test_only_spotters_watch_and_nobody_themselves():
+    lead = Duty(who="Hazel", place=(0.0, 0.0), duty="lead")
+    plan = watch_plan([stand("Flint", 0, 0)], [LEFT, lead], each=2)
+
+    assert plan.unwatched == (("Flint", 0.0, 32.0),)
+    assert plan.of("Hazel") == ()
+    with pytest.raises(ValueError, match="at least 1"):
+        watch_plan([], [], each=0)
