@@ -109,6 +109,16 @@ class Staged:
         """bar.beat of a beat coordinate, as text."""
         return str(self.tempo.position_of(beat))
 
+    @property
+    def span(self) -> tuple[float, float]:
+        """From the song's start, or the first beat if that is earlier, to the end of all that is danced [beats]."""
+        start = min(0.0, float(self.tempo.beats_from_seconds(0.0)))
+        end = max(
+            [float(self.tempo.beats_from_seconds(self.song.duration))]
+            + [block.end for block in self.blocks]
+        )
+        return start, end
+
     def section_at(self, beat: float) -> str:
         """Name of the section that sounds at a beat coordinate; empty where none does."""
         second = self.seconds(beat) + 1e-6
