@@ -9,11 +9,10 @@ from pathlib import Path, PurePath
 from sequencer.errors import InputError, Place
 from sequencer.files import write_text
 from sequencer.findings import Report
+from sequencer.progress import Progress
 from sequencer.staging.staged import Staged
 from sequencer.tasks.dancing import Dancing, trials
 from sequencer.timing.song import Song
-
-Progress = Callable[[str, float], None]
 
 
 def hear_song(
@@ -288,14 +287,14 @@ def write_rehearsal(
     InputError
         If the show or its track cannot be used, or the folder cannot be written.
     """
-    from sequencer.outputs.exports.folder import Wanted, write_exports
+    from sequencer.outputs.exports.folder import ExportOptions, write_exports
     from sequencer.outputs.sound.counts import Mix
     from sequencer.planning.offers import checked_with_mends
 
     show = stage_show(path, without_track=True, progress=progress)
     report = checked_with_mends(show, progress=progress)
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
-    wanted = Wanted(parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix)
+    wanted = ExportOptions(parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix)
     track = path.parent / show.show.track.file
     return report, write_exports(show, report, track, out / path.stem, wanted, progress=progress)
 
