@@ -1,4 +1,4 @@
-"""Names for the arrays that travel between layers, and the checks that normalise them once."""
+"""Type names for the arrays passed between layers, and the checks that normalise them once."""
 
 from typing import TypeAlias
 
@@ -16,7 +16,7 @@ def as_floats(name: str, values: ArrayLike) -> Floats:
     Parameters
     ----------
     name : str
-        What the caller calls it; used in the message.
+        The caller's name for the array; used in the error message.
     values : array_like, shape (...) [any unit]
 
     Returns

@@ -1,8 +1,8 @@
-"""Errors a caller may catch.
+"""Exceptions that a caller may catch.
 
 SequencerError            root of the tree
-└── InputError            what the user gave cannot be used (exit status 2)
-    └── InputErrors       several of them, found in one reading
+└── InputError            the user's input cannot be used (exit status 2)
+    └── InputErrors       several of these, found in one file
 """
 
 from collections.abc import Sequence
@@ -22,7 +22,7 @@ class Place(NamedTuple):
 
 
 class InputError(SequencerError):
-    """What the user gave cannot be used.
+    """The user's input cannot be used.
 
     Parameters
     ----------
@@ -33,25 +33,25 @@ class InputError(SequencerError):
     what : str
         What is wrong, with the user's own text quoted.
     mend : str
-        How to mend it.
+        How to fix it.
     why : str, optional
         The reason, where it is not obvious.
     """
 
     def __init__(self, code: str, place: Place, what: str, mend: str, why: str = "") -> None:
-        super().__init__(code, place, what, mend, why)  # all of them: pickling needs it
+        super().__init__(code, place, what, mend, why)  # pickling needs every argument
         self.code, self.place, self.what, self.mend, self.why = code, place, what, mend, why
 
     def __str__(self) -> str:
         where = ":".join(str(part) for part in self.place if part)
         why = f" ({self.why})" if self.why else ""
-        said = f"{self.what}{why}"
-        between = " " if said.endswith("?") else "; "
-        return f"{where}: {said}{between}{self.mend} [{self.code}]"
+        text = f"{self.what}{why}"
+        separator = " " if text.endswith("?") else "; "
+        return f"{where}: {text}{separator}{self.mend} [{self.code}]"
 
 
 class InputErrors(InputError):
-    """Several faults of one file, in the order of their lines; printed one a line."""
+    """Several faults in one file, in line order; printed one per line."""
 
     def __init__(self, errors: Sequence[InputError]) -> None:
         first = errors[0]

@@ -1,4 +1,4 @@
-"""Writing that never leaves a half file and never touches the old one before the new is whole."""
+"""Atomic writes: no partial file is ever left, and an old file stays untouched until its replacement is complete."""
 
 import errno
 import os
@@ -15,31 +15,31 @@ _REASONS = {
     errno.EACCES: "no permission to write there",
     errno.EPERM: "no permission to write there",
     errno.EROFS: "the disk is read-only",
-    errno.ENOTDIR: "a part of the path is a file, not a folder",
-    errno.EEXIST: "a file of that name stands where the folder should be",
-    errno.EISDIR: "a folder of that name is in the way",
+    errno.ENOTDIR: "part of the path is a file, not a folder",
+    errno.EEXIST: "a file has the name that the folder should have",
+    errno.EISDIR: "there is already a folder with that name",
     errno.ENAMETOOLONG: "the name is too long",
 }
 
 
 @contextmanager
 def replacing(path: Path) -> Iterator[Path]:
-    """Give a scratch path beside `path`; put it in place only if the body ends well.
+    """Yield a temporary path next to `path`, moved into place only if the body succeeds.
 
     Parameters
     ----------
     path : Path
-        The file to write; its folder is made if missing.
+        The file to write; its folder is created if missing.
 
     Yields
     ------
     scratch : Path
-        An empty file in the same folder, removed again if anything goes wrong.
+        An empty file in the same folder, removed if anything goes wrong.
 
     Raises
     ------
     InputError
-        If the folder cannot be written, or the disk is full.
+        If the folder cannot be written to, or the disk is full.
     """
     scratch: Path | None = None
     try:
@@ -61,12 +61,12 @@ def replacing(path: Path) -> Iterator[Path]:
 
 @contextmanager
 def telling(path: Path) -> Iterator[None]:
-    """Say which file cannot be written.
+    """Turn an OSError into an InputError that names the file.
 
     Raises
     ------
     InputError
-        If the system refuses what the body does.
+        If the operating system refuses an operation in the body.
     """
     try:
         yield
@@ -75,7 +75,7 @@ def telling(path: Path) -> Iterator[None]:
 
 
 def _refusal(path: Path, error: OSError) -> InputError:
-    reason = _REASONS.get(error.errno or 0) or error.strerror or "the system refuses"
+    reason = _REASONS.get(error.errno or 0) or error.strerror or "the operating system refused"
     return InputError(
         "cannot-write",
         Place(str(path)),
@@ -85,18 +85,18 @@ def _refusal(path: Path, error: OSError) -> InputError:
 
 
 def write_text(path: Path, text: str) -> None:
-    """Write UTF-8 text with LF ends, whole or not at all."""
+    """Write UTF-8 text with LF line endings, atomically."""
     with replacing(path) as scratch:
         scratch.write_text(text, encoding="utf-8", newline="\n")
 
 
 def write_set(contents: Mapping[Path, bytes]) -> None:
-    """Write several files: all of them are whole on the disk before the first one is replaced.
+    """Write several files; all are complete on disk before the first is replaced.
 
     Raises
     ------
     InputError
-        If the folder cannot be written, or the disk is full; then no file is touched.
+        If the folder cannot be written to, or the disk is full; then no file is changed.
     """
     with ExitStack() as stack:
         scratches = {path: stack.enter_context(replacing(path)) for path in contents}
@@ -106,7 +106,7 @@ def write_set(contents: Mapping[Path, bytes]) -> None:
 
 
 def write_bytes(path: Path, content: bytes) -> None:
-    """Write bytes, whole or not at all."""
+    """Write bytes atomically."""
     with replacing(path) as scratch:
         scratch.write_bytes(content)
 

@@ -1,4 +1,4 @@
-"""What the checks say: plain frozen records that every output can print."""
+"""Results of the checks: plain frozen records that every output can print."""
 
 from dataclasses import dataclass
 from typing import Literal
@@ -9,18 +9,18 @@ SEVERITIES: tuple[Severity, ...] = ("stop", "warn", "note")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Finding:
-    """One thing a check has to say about a show."""
+    """One result of a check on a show."""
 
     code: str  # short stable name in kebab case, see docs/findings.md
     severity: Severity
     who: tuple[str, ...]
-    start: float | None  # [s] of the track; None where it holds for the whole show
+    start: float | None  # [s] of the track; None if it applies to the whole show
     end: float | None  # [s]
     position: str | None  # bar.beat of the start
     message: str
     remedies: tuple[str, ...] = ()  # best first
     source: str = ""  # rule, book, edition; "common practice"; "this show"
-    where: tuple[float, float] | None = None  # [m, stage frame] spot on the plan
+    where: tuple[float, float] | None = None  # [m, stage frame] location on the plan
 
     def __post_init__(self) -> None:
         if self.severity not in SEVERITIES:
@@ -29,50 +29,50 @@ class Finding:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Clearance:
-    """How close two things come over the whole show."""
+    """Smallest distance between two things over the whole show."""
 
     between: tuple[str, str]
-    distance: float  # [m] smallest; a proven lower bound where `bound` is true
+    distance: float  # [m] smallest; a proven lower bound if `bound` is true
     required: float  # [m]
     at: float  # [s] when
-    error: float  # [m] the proven bound on `distance`
-    parts: tuple[str, str] = ("", "")  # which part of each
+    error: float  # [m] proven bound on the error of `distance`
+    parts: tuple[str, str] = ("", "")  # the part of each that comes nearest
     where: tuple[float, float] | None = None  # [m, stage frame]
-    bound: bool = False  # dismissed early: `distance` is a lower bound, not the minimum
+    bound: bool = False  # ruled out early: `distance` is a lower bound, not the minimum
     position: str | None = None  # bar.beat of `at`
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Chance:
-    """How often two performers came too close at one place of the show, danced many times with errors."""
+    """How often two performers came too close at one moment of the show, over many simulated runs with errors."""
 
     between: tuple[str, str]
-    start: float  # [s] earliest of all runs
-    end: float  # [s] latest of all runs
+    start: float  # [s] earliest over all runs
+    end: float  # [s] latest over all runs
     position: str | None  # bar.beat of the start
     conflicts: int  # runs in which it happened
     runs: int
     chance: float  # share of the runs
-    low: float  # exact binomial interval at `Danced.confidence`
+    low: float  # exact binomial confidence interval at `Danced.confidence`
     high: float
-    worst: float  # [m] smallest distance of all runs
-    matters: str = ""  # kind of error that alone brings them nearest, where it was worked out
-    who: str = ""  # performer whose errors alone bring them nearest
+    worst: float  # [m] smallest distance over all runs
+    matters: str = ""  # kind of error that by itself brings them nearest, if computed
+    who: str = ""  # performer whose errors by themselves bring them nearest
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Danced:
-    """The show danced many times with drawn errors: what came too close, and how often."""
+    """The show simulated many times with random errors: what came too close, and how often."""
 
     runs: int
     seed: int
     required: float  # [m] between performers
-    confidence: float  # of the intervals
-    spread: dict[str, float]  # standard deviations: m, rad, beats and 1, by kind of error
-    chances: tuple[Chance, ...]  # likeliest first
-    pairs: int  # of performers that were looked at
+    confidence: float  # of the confidence intervals
+    spread: dict[str, float]  # standard deviations in m, rad, beats or 1, by kind of error
+    chances: tuple[Chance, ...]  # most likely first
+    pairs: int  # of performers that were checked
     clear: int  # pairs that never came too close
-    clear_high: float  # upper end of the interval of each of those
+    clear_high: float  # upper end of the confidence interval for each of those
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -82,11 +82,11 @@ class Report:
     show: str
     findings: tuple[Finding, ...] = ()
     clearances: tuple[Clearance, ...] = ()
-    not_checked: tuple[str, ...] = ()  # what was not looked at, one sentence each
-    cautions: tuple[str, ...] = ()  # what stands beside every report of a lit show
-    danced: Danced | None = None  # as danced, where that was asked for
+    not_checked: tuple[str, ...] = ()  # what was not checked, one sentence each
+    cautions: tuple[str, ...] = ()  # printed with every report of a lit show
+    danced: Danced | None = None  # results of the simulation, if requested
 
     @property
     def ok(self) -> bool:
-        """True when nothing stands against the show."""
+        """True if there are no STOP findings."""
         return not any(finding.severity == "stop" for finding in self.findings)

@@ -1,4 +1,4 @@
-"""How long work says how far it is: a subject, and the share that is done, 0 … 1."""
+"""Progress callback for long work: its subject, and the fraction done, 0 … 1."""
 
 from collections.abc import Callable
 from typing import TypeAlias

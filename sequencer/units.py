@@ -1,4 +1,4 @@
-"""Lengths, masses and the like as people write them: "1.8 m", "6 ft", "200 g" → SI.
+"""Quantities as people write them ("1.8 m", "6 ft", "200 g"), converted to SI.
 
 Source of the factors: international yard and pound agreement of 1959 (exact); NIST SP 811.
 """
@@ -33,11 +33,11 @@ def quantity(text: str | float, units: dict[str, float], *, default: str) -> flo
     Parameters
     ----------
     text : str or float
-        A number, or a number and a unit.
+        A number, with or without a unit.
     units : dict
-        Factor of each unit, one of the tables of this module.
+        Factor for each unit; one of the tables in this module.
     default : str
-        The unit of a bare number.
+        The unit assumed for a bare number.
 
     Returns
     -------
@@ -46,7 +46,7 @@ def quantity(text: str | float, units: dict[str, float], *, default: str) -> flo
     Raises
     ------
     ValueError
-        If it is no finite number, or the unit is unknown; says which units there are.
+        If it is not a finite number, or the unit is unknown; the message lists the known units.
     """
     if isinstance(text, bool):
         raise ValueError(f"{text!r} is not a number")
@@ -69,5 +69,5 @@ def quantity(text: str | float, units: dict[str, float], *, default: str) -> flo
 
 
 def example(units: dict[str, float]) -> str:
-    """A sample value in the first unit of a table, for messages."""
+    """An example value in the first unit of a table, for messages."""
     return f"'1.5 {next(iter(units))}'"

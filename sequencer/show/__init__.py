@@ -1,1 +1,1 @@
-"""The show file: its records, reading, editing and schema."""
+"""The show file: records, reading, editing and schema."""

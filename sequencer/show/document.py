@@ -1,7 +1,7 @@
-"""A YAML file as plain values that remember where they stand; scalars stay the text that was written.
+"""A YAML file as plain values with their positions in the file; scalars stay as text.
 
-YAML 1.2 by ruamel.yaml; its node graph is walked here because only nodes know line and column. Limits
-keep a hostile file from growing: aliases are counted as often as they are used.
+YAML 1.2, parsed by ruamel.yaml; the node graph is walked here because only nodes carry line and column.
+Limits stop a hostile file from expanding: every use of an alias is counted.
 """
 
 import io
@@ -27,23 +27,23 @@ PathKey = str | int
 
 @dataclass(frozen=True, slots=True)
 class Document:
-    """Plain values of a file, and the place of each."""
+    """Plain values from a file, and the position of each."""
 
     file: str
     values: Any
     places: dict[tuple[PathKey, ...], Place] = field(repr=False)
     keys: dict[tuple[PathKey, ...], Place] = field(
         repr=False
-    )  # of the key, where the path ends in one
+    )  # position of the key, if the path ends in one
 
     def place(self, *path: PathKey) -> Place:
-        """Where the value at `path` stands, or the nearest heading that holds it."""
+        """Position of the value at `path`, or of the nearest enclosing heading."""
         while path and path not in self.places:
             path = path[:-1]
         return self.places.get(path, Place(self.file))
 
     def key_place(self, *path: PathKey) -> Place:
-        """Where the key at the end of `path` stands."""
+        """Position of the key at the end of `path`."""
         return self.keys.get(path) or self.place(*path)
 
 
@@ -53,14 +53,14 @@ def read_document(path: Path) -> Document:
     Raises
     ------
     InputError
-        If there is no such file, it is no UTF-8 text or no YAML, or it is larger or deeper than a
-        show can be.
+        If the file does not exist, is not UTF-8 text or not YAML, or is larger or more deeply nested than
+        any show.
     """
     return parse_document(_text(path), str(path))
 
 
 def parse_document(text: str, file: str) -> Document:
-    """Read YAML from a text; `file` names it in messages.
+    """Read YAML from a string; `file` is its name in messages.
 
     Raises
     ------
@@ -74,18 +74,21 @@ def parse_document(text: str, file: str) -> Document:
     except MarkedYAMLError as error:
         mark = error.problem_mark or error.context_mark
         place = Place(file, mark.line + 1, mark.column + 1) if mark else Place(file)
-        problem = " ".join(str(error.problem or error.context or "it is no YAML").split())
+        problem = " ".join(str(error.problem or error.context or "it is not YAML").split())
         raise InputError(
-            "not-yaml", place, f"this is no YAML: {problem}", "mend the line or quote the text"
+            "not-yaml", place, f"this is not YAML: {problem}", "correct the line or quote the text"
         ) from error
     except (YAMLError, ValueError) as error:
         problem = " ".join(str(error).split())[:120]
         raise InputError(
-            "not-yaml", Place(file), f"this is no YAML: {problem}", "save it as plain UTF-8 text"
+            "not-yaml", Place(file), f"this is not YAML: {problem}", "save it as plain UTF-8 text"
         ) from error
     except RecursionError as error:
         raise InputError(
-            "too-deep", Place(file), "values are nested too deeply", f"nest at most {DEEPEST} deep"
+            "too-deep",
+            Place(file),
+            "values are nested too deeply",
+            f"nest at most {DEEPEST} levels deep",
         ) from error
     if root is None:
         raise InputError(
@@ -99,21 +102,23 @@ def _text(path: Path) -> str:
     place = Place(str(path))
     try:
         if path.is_dir():
-            raise InputError("not-a-file", place, "this is a folder", "name a show file in it")
+            raise InputError(
+                "not-a-file", place, "this is a folder", "give the path of a show file in it"
+            )
         if path.stat().st_size > _LARGEST_FILE:
             raise InputError(
                 "too-large",
                 place,
-                f"this file is over {_LARGEST_FILE // 1_000_000} MB",
-                "name a show file",
+                f"this file is larger than {_LARGEST_FILE // 1_000_000} MB",
+                "give the path of a show file",
             )
         return path.read_text(encoding="utf-8-sig")
     except FileNotFoundError as error:
-        raise InputError("no-file", place, "there is no such file", "check the path") from error
+        raise InputError("no-file", place, "file not found", "check the path") from error
     except UnicodeDecodeError as error:
         line = path.read_bytes()[: error.start].count(b"\n") + 1
         raise InputError(
-            "not-text", Place(str(path), line), "this is no UTF-8 text", "save it as UTF-8"
+            "not-text", Place(str(path), line), "this is not UTF-8 text", "save it as UTF-8"
         ) from error
     except OSError as error:
         raise InputError(
@@ -122,7 +127,7 @@ def _text(path: Path) -> str:
 
 
 class _Walk:
-    """One pass over the nodes: values out, places noted, growth bounded."""
+    """One pass over the nodes: collects values and positions, and limits expansion."""
 
     def __init__(self, file: str) -> None:
         self.file = file
@@ -136,14 +141,14 @@ class _Walk:
         self._budget -= 1
         if self._budget < 0:
             raise InputError(
-                "too-many-values", place, f"aliases grow this file beyond {MOST_VALUES} values",
+                "too-many-values", place, f"aliases expand this file to more than {MOST_VALUES} values",
                 "write the blocks out, or use a phrase with repeat",
             )  # fmt: skip
         if id(node) in self._open or len(path) > DEEPEST:
             loop = id(node) in self._open
             raise InputError(
                 "endless-alias" if loop else "too-deep", place,
-                "this alias holds itself" if loop else "values are nested too deeply",
+                "this alias refers to itself" if loop else "values are nested too deeply",
                 "write the value out",
             )  # fmt: skip
         self.places[path] = place
@@ -158,7 +163,7 @@ class _Walk:
         finally:
             self._open.pop()
         raise InputError(
-            "not-yaml", place, "this kind of value is not known", "write text or a list"
+            "not-yaml", place, "this kind of value is not supported", "write text or a list"
         )
 
     def _mapping(self, node: MappingNode, path: tuple[PathKey, ...]) -> dict[str, Any]:
@@ -171,8 +176,8 @@ class _Walk:
             if key in values:
                 first = self.keys[(*path, key)].line
                 raise InputError(
-                    "key-twice", place, f"the key {key!r} stands here a second time",
-                    f"remove one (the first is in line {first})",
+                    "key-twice", place, f"the key {key!r} appears twice",
+                    f"remove one of them (the first is on line {first})",
                 )  # fmt: skip
             self.keys[(*path, key)] = place
             values[key] = self.value(value_node, (*path, key))

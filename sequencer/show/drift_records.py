@@ -1,7 +1,7 @@
-"""How far the cast is from the plan: what `check --danced` draws. Standard deviations of normal errors.
+"""How far the cast deviates from the plan, for `check --danced`: standard deviations of normal errors.
 
-No published spread of fire spinners was found; the defaults are this tool's own and common practice. A
-rehearsal filmed from above gives better ones.
+No published figures for fire spinners were found; the defaults are this tool's estimates from common
+practice. A rehearsal filmed from above gives better values.
 """
 
 import math
@@ -23,9 +23,11 @@ def _spread(
             raise ValueError(f"{value!s} is outside 0 … {most:g} {default}".rstrip())
         return amount
 
-    told = f"a number in {default}" if default else "a share; of 1 unless % follows"
+    description = (
+        f"a number in {default}" if default else "a fraction of 1, or a percentage followed by %"
+    )
     return BeforeValidator(read), WithJsonSchema(
-        {"type": ["string", "number"], "description": told, "examples": list(examples)}
+        {"type": ["string", "number"], "description": description, "examples": list(examples)}
     )
 
 
@@ -36,25 +38,27 @@ Share = Annotated[float, *_spread({"": 1.0, "%": 0.01}, "", 0.05, "0.1 %")]
 
 
 class Drift(Record):
-    """How far people are from the plan, for `check --danced`: standard deviations."""
+    """How far people deviate from the plan, for `check --danced`: standard deviations."""
 
     place: _Offset = Field(
-        0.15, description="of every place held, across and along (common practice)"
+        0.15, description="of every position held, in x and in y (common practice)"
     )
     facing: Turn = Field(8.6, description="of every facing held (common practice)")
     timing: Lag = Field(
-        0.1, description="early or late all show long, each performer (common practice)"
+        0.1,
+        description="each performer's constant lead or lag over the whole show (common practice)",
     )
     tempo: Share = Field(
-        0.001, description="of the own tempo; 0.1 % is a beat in a thousand (common practice)"
+        0.001,
+        description="of each performer's tempo; 0.1 % is one beat in a thousand (common practice)",
     )
     tether: _Offset = Field(0.01, description="of the length of a tether (common practice)")
     hand: _Offset = Field(
-        0.05, description="of where the hands' path lies, each way (common practice)"
+        0.05, description="of the position of the hand's path, in each direction (common practice)"
     )
 
     def spread(self) -> Spread:
-        """The same in SI and radians."""
+        """The same values in SI units and radians."""
         return Spread(
             place=self.place,
             facing=math.radians(self.facing),

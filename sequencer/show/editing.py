@@ -1,6 +1,6 @@
-"""Changes to a show file that keep its comments, its order and its writing.
+"""Edits to a show file that keep its comments, order and formatting.
 
-The file is edited as text around the values that change, through ruamel.yaml's round trip.
+The file goes through ruamel.yaml's round-trip mode, so only the changed values differ.
 """
 
 import io
@@ -13,23 +13,23 @@ from ruamel.yaml.comments import CommentedMap, CommentedSeq
 
 from sequencer.show.document import PathKey
 
-_NUMBER = re.compile(r"-?\d+(\.\d+)?")  # text of the file that is no word
+_NUMBER = re.compile(r"-?\d+(\.\d+)?")  # text that is a number
 
 Change = tuple[tuple[PathKey, ...], Any]
 Insertion = tuple[tuple[PathKey, ...], int, dict[str, Any]]
 
 
 def edited_text(text: str, changes: list[Change], insertions: Sequence[Insertion] = ()) -> str:
-    """The show file with some values replaced and some entries put in; comments stay.
+    """The show file with some values replaced and some entries inserted; comments are kept.
 
     Parameters
     ----------
     text : str
-        The file as it stands.
+        The current file.
     changes : list of (path, value)
         Path of keys and indices; a missing last key is added, a value of None removes it.
     insertions : sequence of (path, index, entry)
-        Path of a list, the place in it, and the entry to put there; places are those before any is put in.
+        Path of a list, the index in it, and the entry to insert; indices are those before any insertion.
 
     Raises
     ------
@@ -62,7 +62,7 @@ def edited_text(text: str, changes: list[Change], insertions: Sequence[Insertion
 
 
 def _node(value: Any) -> Any:
-    """A value as it is written by hand: on one line, numbers as they were, without quotes."""
+    """A value as a person would write it: on one line, numbers unchanged, without quotes."""
     if isinstance(value, dict):
         row = CommentedMap({key: _node(own) for key, own in value.items()})
         row.fa.set_flow_style()

@@ -1,6 +1,6 @@
-"""What is agreed for the evening: the stop call, the emergency card, the weather that ends it.
+"""Arrangements for the evening: the stop call, the emergency card, the weather limits.
 
-What is left out here stands as a blank line on the sheets, to be filled in by hand on the day.
+Anything left out is a blank line on the sheets, to be filled in by hand on the day.
 """
 
 from typing import Literal, Self
@@ -14,47 +14,51 @@ Role = Literal["everybody", "lead", "performer", "spotter", "perimeter", "fuel k
 
 
 class StopCall(Record):
-    """The call that stops the act: its word and sign, who may give it, what each person does."""
+    """The call that stops the act: its word and hand signal, who may give it, what each person does."""
 
     word: Name = Field(
-        "STOP", description="the word that is shouted; short, and no word of the song"
+        "STOP", description="the word that is shouted; short, and not a word from the song"
     )
     signal: Name = Field(
-        "both arms crossed overhead", description="the sign for those who cannot hear"
+        "both arms crossed overhead", description="the hand signal for those who cannot hear"
     )
     callers: Names = Field(
-        ("all",), min_length=1, description="who may give it: all, or names of cast and crew"
+        ("all",), min_length=1, description="who may give it: all, or names from the cast and crew"
     )
     does: dict[Name, Names] = Field(
         default_factory=dict,
-        description="what each does on it, by role (everybody, lead, performer, spotter, perimeter, "
-        "fuel keeper, operator) or by a person's name; the usual duties where left out",
+        description="what each person does when it is called, by role (everybody, lead, performer, spotter, perimeter, "
+        "fuel keeper, operator) or by name; default: the usual duties",
     )
 
     @model_validator(mode="after")
     def _says(self) -> Self:
         if len(self.word) > 40:
-            raise ValueError("a stop word is shouted: use at most 40 letters")
+            raise ValueError("a stop word is shouted: use at most 40 characters")
         return self
 
 
 class Emergency(Record):
-    """The emergency card: what a caller says, and whom to go to."""
+    """The emergency card: what the caller says, and where to get help."""
 
-    number: Name | None = Field(None, description="emergency number that holds at this place")
-    address: Name | None = Field(None, description="address of the place, as a driver needs it")
-    gate: Name | None = Field(None, description="gate or way in for fire engine and ambulance")
+    number: Name | None = Field(None, description="emergency number that works at this place")
+    address: Name | None = Field(
+        None, description="address of the place, as a driver would need it"
+    )
+    gate: Name | None = Field(None, description="gate or access for fire engine and ambulance")
     grid: Name | None = Field(None, description="grid reference or coordinates of that gate")
     meeting_point: Name | None = Field(None, description="where responders are met, and by whom")
     caller: Name | None = Field(None, description="who calls")
     first_aider: Name | None = Field(None, description="first aider, and where they are")
     hospital: Name | None = Field(None, description="nearest hospital or burn unit")
-    poison_help: Name | None = Field(None, description="poison centre's number: fuel swallowed")
-    authority: Name | None = Field(None, description="contact of the authority on the night")
+    poison_help: Name | None = Field(
+        None, description="poison centre's number, in case fuel is swallowed"
+    )
+    authority: Name | None = Field(None, description="contact at the authority on the night")
 
     @property
     def lines(self) -> tuple[tuple[str, str | None], ...]:
-        """Each line of the card and what is entered for it; None where it is to be filled in by hand."""
+        """Each line of the card and its entry; None if it is to be filled in by hand."""
         return (
             ("Emergency number here", self.number),
             ("Who calls", self.caller),
@@ -70,20 +74,22 @@ class Emergency(Record):
 
 
 class Weather(Record):
-    """Weather in which nothing is lit: all of it stands among the go and no-go lines."""
+    """Weather in which nothing is lit; printed with the go/no-go lines."""
 
     gusts: Speed | None = Field(
         None,
-        description="gusts from which nothing is lit; a limit of the rules that is lower holds",
+        description="gusts at or above which nothing is lit; a lower limit in the rules takes precedence",
     )
     rain: Name | None = Field(None, description="rain in which nothing is lit")
-    lightning: Name | None = Field(None, description="lightning at which the place is cleared")
+    lightning: Name | None = Field(
+        None, description="lightning conditions in which the place is cleared"
+    )
     dryness: Name | None = Field(None, description="fire-danger notice at which nothing is lit")
-    other: Names = Field((), description="anything else that ends it: heat, cold, fog, dust")
+    other: Names = Field((), description="any other reason to stop: heat, cold, fog, dust")
 
     @property
     def lines(self) -> tuple[str, ...]:
-        """The limits in words that must be true before anybody is lit."""
+        """The limits, as statements that must be true before anybody is lit."""
         given = (("rain", self.rain), ("lightning", self.lightning), ("fire danger", self.dryness))
-        told = [f"{word}: none of “{limit}”" for word, limit in given if limit]
-        return (*told, *(f"none of “{limit}”" for limit in self.other))
+        named = [f"{word}: none of “{limit}”" for word, limit in given if limit]
+        return (*named, *(f"none of “{limit}”" for limit in self.other))

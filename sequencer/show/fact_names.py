@@ -1,4 +1,4 @@
-"""Names in a show that stand for sourced facts: its fuel, its rule profile, its extinguishers' ratings."""
+"""Names in a show that refer to sourced facts: fuel, rule profiles, extinguisher ratings."""
 
 from collections.abc import Callable, Iterator, Sequence
 
@@ -13,23 +13,23 @@ Fault = Callable[[str, Sequence[PathKey], str, str], InputError]
 
 
 def unknown_facts(show: Show, fault: Fault) -> Iterator[InputError]:
-    """Faults of a show's names that no table of facts holds.
+    """Faults for names in a show that are in no table of facts.
 
     Parameters
     ----------
     show : Show
     fault : callable
-        Makes an error of code, path, what and mend.
+        Makes an error from code, path, what is wrong and how to fix it.
     """
-    asked: list[tuple[str, tuple[PathKey, ...], Callable[[str], object], str, str]] = [
-        ("unknown-profile", ("rules", "profile"), profile, name, "docs/sources.md lists them")
+    lookups: list[tuple[str, tuple[PathKey, ...], Callable[[str], object], str, str]] = [
+        ("unknown-profile", ("rules", "profile"), profile, name, "see docs/sources.md for the list")
         for name in show.rules.profile
     ]  # fmt: skip
     if show.fire is not None:
-        asked.append(
+        lookups.append(
             ("unknown-fuel", ("fire", "fuel"), fuel, show.fire.fuel, "copy the name from its data sheet")
         )  # fmt: skip
-    asked += [
+    lookups += [
         (
             "bad-rating",
             ("venue", "extinguishers", i, "rating"),
@@ -39,7 +39,7 @@ def unknown_facts(show: Show, fault: Fault) -> Iterator[InputError]:
         )
         for i, each in enumerate(show.venue.extinguishers)
     ]
-    for code, path, known, name, mend in asked:
+    for code, path, known, name, mend in lookups:
         try:
             known(name)
         except ValueError as error:

@@ -1,6 +1,6 @@
-"""The kinds of value that stand in a show file, each read from what people write.
+"""The kinds of value in a show file, each parsed from the text that a person writes.
 
-Every scalar arrives as the text that stands in the file, so that `17.10` stays bar 17 beat 10.
+Every scalar arrives as the text in the file, so that `17.10` stays bar 17, beat 10.
 """
 
 import datetime as dt
@@ -45,16 +45,16 @@ def _moment(value: Any) -> Position | Clock | SectionEdge:
 
 def _name(value: Any) -> str:
     if not isinstance(value, str):
-        raise ValueError("a name is text")
+        raise ValueError("a name must be text")
     name = " ".join(value.split())
     if not name:
         raise ValueError("a name must not be empty")
     if any(letter in _TURNERS for letter in name):
-        raise ValueError("a name must not hold signs that turn the direction of writing")
+        raise ValueError("a name must not contain characters that reverse the direction of text")
     if any(ord(letter) < 32 or 0x7F <= ord(letter) < 0xA0 for letter in name):
-        raise ValueError("a name must not hold control characters")
+        raise ValueError("a name must not contain control characters")
     if len(name) > 400:
-        raise ValueError("a name may have at most 400 letters")
+        raise ValueError("a name can have at most 400 characters")
     return name
 
 
@@ -66,7 +66,7 @@ def _beats(value: Any) -> float:
     try:
         beats = float(top) / float(bottom) if bottom else float(top)
     except (ValueError, ZeroDivisionError):
-        raise ValueError(f"{value!r} is no number of beats, such as 8 or 1/2") from None
+        raise ValueError(f"{value!r} is not a number of beats, such as 8 or 1/2") from None
     if not 0 < beats <= 100_000:
         raise ValueError(f"{value!s} beats is outside 0 … 100000")
     return beats
@@ -84,7 +84,7 @@ def _bearing(value: Any) -> float:
     except ValueError:
         sides = ", ".join(_SIDES)
         raise ValueError(
-            f"{value!r} is no direction; give {sides}, or degrees as of a facing"
+            f"{value!r} is not a direction; give {sides}, or degrees measured as for a facing"
         ) from None
     if not -360 <= degrees <= 360:
         raise ValueError(f"{value!s} is outside -360 … 360 °")
@@ -100,7 +100,7 @@ def _date(value: Any) -> str:
 
 
 def _no_date(text: str) -> str:
-    raise ValueError(f"{text!r} is no day of the calendar, such as 2026-11-25")
+    raise ValueError(f"{text!r} is not a calendar date, such as 2026-11-25")
 
 
 Text = PlainSerializer(str, return_type=str)
@@ -113,43 +113,43 @@ Name = Annotated[
 Length = Annotated[
     float,
     _quantity(units.LENGTHS, "m", least=1e-3, most=500.0),
-    _schema("a length; metres unless a unit follows", "1.8 m", "6 ft"),
+    _schema("a length; in metres unless a unit follows", "1.8 m", "6 ft"),
 ]
 Date = Annotated[str, BeforeValidator(_date), WithJsonSchema({"type": "string", "format": "date"})]
 Coordinate = Annotated[
     float,
     _quantity(units.LENGTHS, "m", least=-500.0, most=500.0),
-    _schema("a coordinate in the stage frame; metres unless a unit follows", "-2.5", "6 ft"),
+    _schema("a coordinate in the stage frame; in metres unless a unit follows", "-2.5", "6 ft"),
 ]
 Mass = Annotated[
     float,
     _quantity(units.MASSES, "kg", least=1e-3, most=20.0),
-    _schema("a mass; kilograms unless a unit follows", "200 g"),
+    _schema("a mass; in kilograms unless a unit follows", "200 g"),
 ]
 Volume = Annotated[
     float,
     _quantity(units.VOLUMES, "L", least=0.0, most=1.0),
-    _schema("a volume; litres unless a unit follows", "2 L"),
+    _schema("a volume; in litres unless a unit follows", "2 L"),
 ]
 Area = Annotated[
     float,
     _quantity(units.AREAS, "m²", least=0.1, most=1e6),
-    _schema("an area; square metres unless a unit follows", "250 m²", "2700 ft²"),
+    _schema("an area; in square metres unless a unit follows", "250 m²", "2700 ft²"),
 ]
 Duration = Annotated[
     float,
     _quantity(units.DURATIONS, "s", least=0.0, most=86400.0),
-    _schema("a time; seconds unless a unit follows", "240 s", "4 min"),
+    _schema("a duration; in seconds unless a unit follows", "240 s", "4 min"),
 ]
 Shift = Annotated[
     float,
     _quantity(units.DURATIONS, "s", least=-60.0, most=60.0),
-    _schema("a shift in time; seconds unless a unit follows", "-12 ms"),
+    _schema("a shift in time; in seconds unless a unit follows", "-12 ms"),
 ]
 Speed = Annotated[
     float,
     _quantity(units.SPEEDS, "m/s", least=0.0, most=60.0),
-    _schema("a speed; metres a second unless a unit follows", "3 m/s", "8 mph"),
+    _schema("a speed; in metres per second unless a unit follows", "3 m/s", "8 mph"),
 ]
 Degrees = Annotated[
     float,
@@ -160,12 +160,14 @@ Bearing = Annotated[
     float,
     BeforeValidator(_bearing),
     _schema(
-        "where something comes from: a side of the stage, or degrees as of a facing",
+        "where something comes from: a side of the stage, or degrees measured as for a facing",
         "upstage",
         "90",
     ),
 ]
-Beats = Annotated[float, BeforeValidator(_beats), _schema("a number of beats, above 0", "8", "1/2")]
+Beats = Annotated[
+    float, BeforeValidator(_beats), _schema("a number of beats greater than 0", "8", "1/2")
+]
 When = Annotated[
     Position | Clock | SectionEdge,
     BeforeValidator(_moment),

@@ -1,4 +1,4 @@
-"""The show: frozen records, one a heading of the show file. Lengths in metres, angles in degrees.
+"""The show: frozen records, one for each heading of the show file. Lengths in metres, angles in degrees.
 
 Places are (X, Y) in the stage frame: origin where the centre line meets the downstage edge, X to the
 audience's right, Y upstage.
@@ -33,42 +33,48 @@ class SectionMark(Record):
     """A section named by hand; it lasts until the next one."""
 
     start: When = Field(alias="from", description="where it starts")
-    name: Name = Field(description="what you call it; equal names for parts that repeat")
+    name: Name = Field(description="its name; give parts that repeat the same name")
 
 
 class CorrectionRecord(Record):
-    """What the performer knows better than the machine."""
+    """Corrections by a performer to the detected beats."""
 
-    metre: Annotated[int, Field(ge=2, le=7)] | None = Field(None, description="beats a bar, 2 to 7")
+    metre: Annotated[int, Field(ge=2, le=7)] | None = Field(
+        None, description="beats per bar, 2 to 7"
+    )
     one: When | None = Field(
         None,
-        description="a beat that is beat one of its bar, as m:ss.s or as bar.beat of what was heard",
+        description="a beat that is the first of its bar, as m:ss.s or as bar.beat of the detected count",
     )
     tempo: Literal["half", "double"] | None = Field(
-        None, description="count half as many, or twice as many beats as heard"
+        None, description="count half or twice as many beats as were detected"
     )
     shift: Shift = Field(0.0, description="move all beats later (or earlier, if negative)")
     beats: str | None = Field(
         None,
         description="a file of beat times to use instead: taps or a table (CSV), or a MIDI file",
     )
-    sections: tuple[SectionMark, ...] = Field((), description="borders and names of sections")
+    sections: tuple[SectionMark, ...] = Field(
+        (), description="boundaries and names of the sections"
+    )
 
 
 class TrackRecord(Record):
     """The song."""
 
-    file: str = Field(min_length=1, description="path of the song, from the show file's folder")
+    file: str = Field(
+        min_length=1, description="path of the song, relative to the show file's folder"
+    )
     sha256: Annotated[str, Field(pattern=r"^[0-9a-f]{64}$")] | None = Field(
-        None, description="content hash of the cut that the show is made for"
+        None, description="content hash of the cut that the show was made for"
     )
     corrections: CorrectionRecord = Field(
-        CorrectionRecord(), description="hand corrections of what was heard"
+        CorrectionRecord(), description="manual corrections to the detected beats"
     )
 
 
 def _by_kind(value: Any) -> Any:
-    """`prop: poi` says the same as `prop: {kind: poi}`."""
+    """`prop: poi` means the same as `prop: {kind: poi}`."""
     return {"kind": value} if isinstance(value, str) else value
 
 
@@ -76,50 +82,49 @@ Held = Annotated[
     PropRecord, BeforeValidator(_by_kind, json_schema_input_type=PropRecord | PropKind)
 ]
 
-# From and to what a body's measures are believed, over stature; design choices, wide of the survey's 5th and
-# 95th percentiles (geometry/bodies.py), so that they catch a slip of the tape or of the unit and no person.
+# Accepted range of a body's measurements, relative to stature; design choices, well outside the survey's 5th and 95th percentiles (geometry/bodies.py), so that they catch a misread tape or a wrong unit but exclude nobody.
 STATURES = (0.8, 2.6)  # [m]
 SHARES = {"arm": (0.2, 0.6), "shoulder": (0.7, 0.9)}
-SEATED_SHOULDER = (0.28, 0.41)  # of stature, over a seat of 0.40 … 0.65 m
+SEATED_SHOULDER = (0.28, 0.41)  # of stature, above a seat of 0.40 … 0.65 m
 SEATS = (0.40, 0.65)  # [m]
-LIFT = 0.10  # of stature: a shoulder rises as the arm goes up, and measured lengths have errors
+LIFT = 0.10  # of stature: a shoulder rises as the arm goes up, and measurements have errors
 
 
 class Performer(Record):
-    """A performer. A prop may be its kind alone, such as `prop: poi`: then it has the usual sizes."""
+    """A performer. A prop may be just its kind, such as `prop: poi`; it then has the usual sizes."""
 
-    name: Name = Field(description="as it is printed on the sheets")
-    stature: Length = Field(description="body height standing, 0.8 to 2.6 m")
+    name: Name = Field(description="as printed on the sheets")
+    stature: Length = Field(description="standing height, 0.8 to 2.6 m")
     posture: Literal["standing", "seated"] = Field(
         "standing",
-        description="seated: in a wheelchair; the stature is the height standing all the same",
+        description="seated: in a wheelchair; stature is still the standing height",
     )
     arm: Length | None = Field(
         None,
-        description="measured, from the top of the shoulder to the middle of the closed hand, arm straight; "
-        "from the stature if not said",
+        description="measured from the top of the shoulder to the middle of the closed hand, arm straight; "
+        "default: from the stature",
     )
     shoulder: Length | None = Field(
         None,
-        description="measured height of the top of the shoulder, in the chair of who is seated; from the "
-        "stature if not said",
+        description="measured height of the top of the shoulder, in the chair if seated; default: from the "
+        "stature",
     )
     overhead: Length | None = Field(
         None,
-        description="measured height of the closed hand, arm straight up, in the chair of who is seated; "
-        "shoulder and arm together if not said",
+        description="measured height of the closed hand, arm straight up, in the chair if seated; "
+        "default: shoulder height plus arm",
     )
     prop: Held | None = Field(
-        None, description="one in each hand, both alike: its kind alone, or with sizes"
+        None, description="one in each hand, both alike: just the kind, or with sizes"
     )
     left: Held | None = Field(
-        None, description="the left hand's prop, where it differs; alone: the right hand is empty"
+        None, description="the left hand's prop, if different; given alone, the right hand is empty"
     )
     right: Held | None = Field(
-        None, description="the right hand's prop, where it differs; alone: the left hand is empty"
+        None, description="the right hand's prop, if different; given alone, the left hand is empty"
     )
     birth_year: Annotated[int, Field(ge=1900, le=2100)] | None = Field(
-        None, description="rules ask for a least age"
+        None, description="rules set a minimum age"
     )
 
     @field_validator("stature")
@@ -144,7 +149,7 @@ class Performer(Record):
         )
         if not low <= value <= high:
             raise ValueError(
-                f"{value:g} m is outside {low:.2f} … {high:.2f} m, all that fits a stature of "
+                f"{value:g} m is outside {low:.2f} … {high:.2f} m, the range for a stature of "
                 f"{stature:.2f} m" + ", seated" * seated
             )
         return value
@@ -163,7 +168,7 @@ class Performer(Record):
         )
         if abs(value - body.overhead_grip) > LIFT * stature:
             raise ValueError(
-                f"{value:g} m does not go with a shoulder at {body.shoulder_height:.2f} m and an arm of "
+                f"{value:g} m does not match a shoulder at {body.shoulder_height:.2f} m and an arm of "
                 f"{body.arm_length:.2f} m, {body.overhead_grip:.2f} m together: they may differ by "
                 f"{LIFT * stature:.2f} m"
             )
@@ -182,7 +187,7 @@ class Performer(Record):
 
     @property
     def body(self) -> Body:
-        """The performer's body, from stature and what was measured besides."""
+        """The performer's body, from stature and any further measurements."""
         return Body(
             stature=self.stature,
             arm=self.arm,
@@ -192,18 +197,18 @@ class Performer(Record):
         )
 
     def held(self, side: Side) -> PropRecord | None:
-        """The prop in one hand, with the usual size where none is said; None where it is empty."""
-        own, other = self._said(side), self._said("right" if side == "left" else "left")
-        if own is None:
+        """The prop in one hand, with the usual size if none is given; None if the hand is empty."""
+        given, other = self._given(side), self._given("right" if side == "left" else "left")
+        if given is None:
             return None
-        return own.sized(self.stature, paired=other is not None and other.kind == own.kind)
+        return given.sized(self.stature, paired=other is not None and other.kind == given.kind)
 
-    def _said(self, side: Side) -> PropRecord | None:
+    def _given(self, side: Side) -> PropRecord | None:
         return (self.left if side == "left" else self.right) or self.prop
 
     @property
     def props(self) -> dict[Side, PropRecord]:
-        """What the hands hold, the left one first."""
+        """Props in the hands, left hand first."""
         sides: tuple[Side, Side] = ("left", "right")
         held = {side: self.held(side) for side in sides}
         return {side: prop for side, prop in held.items() if prop is not None}
@@ -213,13 +218,13 @@ class FormationSpot(Record):
     """Where one performer stands in a formation."""
 
     at: FilePoint = Field(description="[X, Y] on the stage")
-    facing: Degrees = Field(0.0, description="0 faces the audience; anticlockwise from above")
+    facing: Degrees = Field(0.0, description="0 faces the audience; anticlockwise seen from above")
 
 
 class Formation(Record):
-    """Places of the cast: each named, or a named shape that is filled."""
+    """Positions of the cast: each given by name, or a named shape to fill."""
 
-    spots: dict[Name, FormationSpot] | None = Field(None, description="one place a performer")
+    spots: dict[Name, FormationSpot] | None = Field(None, description="one position per performer")
     shape: (
         Literal[
             "line", "wedge", "diamond", "circle", "box", "stagger", "face to face", "back to back"
@@ -228,9 +233,9 @@ class Formation(Record):
     ) = Field(None, description="a named shape")
     centre: FilePoint | None = Field(None, description="centre of the shape")
     spacing: Length | None = Field(None, description="between neighbours in the shape")
-    turn: Degrees = Field(0.0, description="turns the whole shape, anticlockwise from above")
+    turn: Degrees = Field(0.0, description="rotates the whole shape, anticlockwise seen from above")
     order: Names | None = Field(
-        None, description="who takes which place; shortest ways if not said"
+        None, description="who takes which position, in order; default: shortest walks"
     )
 
     @model_validator(mode="after")
@@ -243,27 +248,30 @@ class Formation(Record):
 
 
 class Staging(Record):
-    """A formation taken at a moment, by walking for some beats before it is reached."""
+    """A formation, and the walk that leads to it."""
 
     formation: Name = Field(description="a name under `formations`")
     start: When = Field(
-        alias="from", description="when the walk starts; the first entry: from when"
+        alias="from",
+        description="when the walk starts; for the first entry, when the formation begins",
     )
-    beats: Beats | None = Field(None, description="beats of the walk; left out in the first entry")
-    path: Literal["straight", "curved"] | None = Field(None, description="way of the walk")
+    beats: Beats | None = Field(
+        None, description="duration of the walk in beats; not given for the first entry"
+    )
+    path: Literal["straight", "curved"] | None = Field(None, description="path of the walk")
     via: dict[Name, tuple[FilePoint, ...]] = Field(
-        default_factory=dict, description="points that a performer passes on the way"
+        default_factory=dict, description="points through which a performer walks"
     )
 
 
 class HandPart(Record):
-    """What one hand does, where the two differ."""
+    """One hand's pattern, if the two hands differ."""
 
     pattern: Name = Field(description="a name that `sequencer patterns` lists")
     parameters: dict[str, Any] = Field(
         default_factory=dict,
         alias="with",
-        description="the pattern's own parameters, danced as written; place and size left out are found for body and props",
+        description="the pattern's parameters, used as written; a position or size left out is fitted to body and props",
     )
 
 
@@ -274,35 +282,36 @@ _OF_A_PATTERN = {
     "direction": "direction",
     "cycle": "cycle",
     "shift": "shift",
-}  # fields of a step that mean nothing without a pattern, with their keys
+}  # fields of a step that apply only to a pattern, with their keys
 
 
 class Step(Record):
-    """A block: a pattern for some beats, or a phrase. Inside a phrase it follows the one before."""
+    """A block: a pattern for a number of beats, or a phrase. Inside a phrase it follows the previous step."""
 
     pattern: Name | None = Field(None, description="a name that `sequencer patterns` lists")
     phrase: Name | None = Field(None, description="a phrase defined under `phrases`")
     parameters: dict[str, Any] = Field(
         default_factory=dict,
         alias="with",
-        description="the pattern's own parameters, danced as written; place and size left out are found for body and props",
+        description="the pattern's parameters, used as written; a position or size left out is fitted to body and props",
     )
-    left: HandPart | None = Field(None, description="the left hand's own pattern")
-    right: HandPart | None = Field(None, description="the right hand's own pattern")
+    left: HandPart | None = Field(None, description="the left hand's pattern, if different")
+    right: HandPart | None = Field(None, description="the right hand's pattern, if different")
     hands: Literal["both", "left", "right"] = Field("both", description="who spins")
     timing: Literal["together", "split", "quarter"] = Field(
-        "split", description="the second hand in phase, half a turn or a quarter turn apart"
+        "split",
+        description="timing of the second hand: in phase, half a turn or a quarter turn apart",
     )
     direction: Literal["same", "opposite"] = Field(
-        "same", description="the second hand's direction"
+        "same", description="direction of the second hand"
     )
-    cycle: Beats | None = Field(None, ge=0.125, description="beats of one hand cycle, at least 1/8")
+    cycle: Beats | None = Field(None, ge=0.125, description="beats per hand cycle, at least 1/8")
     shift: float = Field(0.0, ge=-64, le=64, description="start this many beats into the pattern")
     beats: Beats | None = Field(None, description="how long")
-    cycles: Beats | None = Field(None, description="how long, in hand cycles")
-    repeat: Annotated[int, Field(ge=1, le=1000)] = Field(1, description="times in a row")
-    mirrored: bool = Field(False, description="left and right changed over")
-    link: bool = Field(False, description="true: a computed bridge instead of a pattern")
+    cycles: Beats | None = Field(None, description="duration in hand cycles")
+    repeat: Annotated[int, Field(ge=1, le=1000)] = Field(1, description="number of times in a row")
+    mirrored: bool = Field(False, description="left and right swapped")
+    link: bool = Field(False, description="true: a computed transition instead of a pattern")
     note: Annotated[str, Field(max_length=2000)] = Field("", description="printed on the sheet")
 
     @model_validator(mode="after")
@@ -316,12 +325,12 @@ class Step(Record):
         if self.beats is not None and self.cycles is not None:
             raise ValueError("give beats or cycles, not both")
         if self.link and self.beats is None:
-            raise ValueError("a link needs its beats")
+            raise ValueError("a link needs a length in beats")
         lost = [key for name, key in _OF_A_PATTERN.items() if name in self.model_fields_set]
         if lost and (self.link or self.phrase is not None):
             raise ValueError(
-                f"{lost[0]} says nothing of a {'link' if self.link else 'phrase'}; "
-                "write it beside the pattern that it is for"
+                f"{lost[0]} does not apply to a {'link' if self.link else 'phrase'}; "
+                "write it next to the pattern it is for"
             )
         return self
 
@@ -333,120 +342,129 @@ class Entry(Step):
     start: When | None = Field(
         None,
         alias="from",
-        description="when; where the last block of these performers ended if not said",
+        description="when it starts; default: the end of these performers' previous block",
     )
-    until: When | None = Field(None, description="how long: up to this moment")
+    until: When | None = Field(None, description="when it ends")
     canon: Beats | None = Field(
-        None, description="each performer starts this many beats after the one named before"
+        None, description="each performer starts this many beats after the one named before them"
     )
-    mirror: Names = Field((), description="those who dance it left and right changed over")
+    mirror: Names = Field((), description="performers who dance it with left and right swapped")
 
     @model_validator(mode="after")
     def _length(self) -> Self:
         if self.until is not None and (self.beats is not None or self.cycles is not None):
             raise ValueError("give one of beats, cycles and until")
         if self.until is not None and self.repeat > 1:
-            raise ValueError("until and repeat do not go together; leave one out")
+            raise ValueError("until and repeat cannot be combined; leave one out")
         return self
 
 
 class LitSpan(Record):
-    """Who burns, from when to when."""
+    """Performers who are lit together, and when."""
 
     who: Names = Field(("all",), description="names, or all")
-    start: When = Field(alias="from", description="when it is lit")
-    until: When = Field(description="when it is put out")
+    start: When = Field(alias="from", description="when they are lit")
+    until: When = Field(description="when they are put out")
 
 
 class BurnRecord(Record):
-    """How long a soaked wick burns."""
+    """Burning time of a soaked wick."""
 
-    time: Duration = Field(description="your own timed burn, with this fuel and wick")
+    time: Duration = Field(description="burning time that you measured with this fuel and wick")
     measured: bool = Field(description="true only if you timed it yourself")
 
     @model_validator(mode="after")
     def _burns(self) -> Self:
         if not self.time > 0:
-            raise ValueError("a burning time of 0 s is no burn; time your own wick")
+            raise ValueError("a burning time must be above 0 s; time your own wick")
         return self
 
 
 class Fire(Record):
-    """Fuel, burn time and who is lit when."""
+    """Fuel, burning time and who is lit when."""
 
-    fuel: Name = Field(description="as `docs/sources.md` lists it; read your own data sheet")
+    fuel: Name = Field(description="a name listed in `docs/sources.md`; read your own data sheet")
     burn: BurnRecord | None = Field(None, description="timed burn")
     burns: str | None = Field(
-        None, description="a log of your timed burns (CSV) to use instead, from this file's folder"
+        None,
+        description="a log of your timed burns (CSV) to use instead, relative to this file's folder",
     )
-    flame: Length = Field(0.45, description="flame beyond the wick at rest; watch a real burn")
+    flame: Length = Field(
+        0.45, description="flame length beyond the wick at rest; watch a real burn"
+    )
     reserve: float = Field(
-        0.8, gt=0, le=1, description="share of the burn time that may be planned"
+        0.8, gt=0, le=1, description="fraction of the burning time that may be planned"
     )
-    fuel_on_site: Volume | None = Field(None, description="all the fuel that is brought along")
-    lit: tuple[LitSpan, ...] = Field((), description="who burns when")
+    fuel_on_site: Volume | None = Field(None, description="all the fuel brought to the site")
+    lit: tuple[LitSpan, ...] = Field((), description="who is lit, and when")
 
 
 class CrewMember(Record):
-    """A safety person, where they stand and what they do."""
+    """A member of the safety crew: position and duty."""
 
-    name: Name = Field(description="as it is printed on the sheets")
+    name: Name = Field(description="as printed on the sheets")
     post: FilePoint = Field(description="[X, Y] where they stand")
     duty: Literal["spotter", "perimeter", "fuel keeper", "lead"] = Field(
-        "spotter", description="a person has one duty"
+        "spotter", description="each person has one duty"
     )
-    watches: Names = Field((), description="performers this person watches; all if not said")
+    watches: Names = Field((), description="performers this person watches; default: all")
     equipment: Names = Field((), description="damp towel, fire blanket, extinguisher, bucket …")
 
 
 class Limits(Record):
-    """What is asked of a performer at most, and what a join may leave to the blend."""
+    """Limits on what a performer can do, and tolerances within which patterns join without a link."""
 
-    hand_speed: Speed = Field(6.0, description="fastest that a hand may move")
-    hand_acceleration: float = Field(
-        80.0, gt=0, description="m/s², hardest start or stop of a hand"
+    hand_speed: Speed = Field(6.0, description="maximum speed of a hand")
+    hand_acceleration: float = Field(80.0, gt=0, description="m/s², maximum acceleration of a hand")
+    turns: float = Field(2.5, gt=0, description="maximum turns of a prop per second")
+    head_speed: Speed = Field(20.0, description="maximum speed of a wick")
+    pull: float = Field(60.0, gt=0, description="N, maximum pull of one prop")
+    torque: float = Field(8.0, gt=0, description="N·m, maximum torque of one hand on a rigid prop")
+    own_body: Length = Field(
+        0.05, description="a burning wick nearer to the performer's body than this is noted"
     )
-    turns: float = Field(2.5, gt=0, description="most turns of a prop in a second")
-    head_speed: Speed = Field(20.0, description="fastest that a wick may move")
-    pull: float = Field(60.0, gt=0, description="N, hardest pull of one prop")
-    torque: float = Field(
-        8.0, gt=0, description="N·m, hardest twist of one hand, with what is rigid"
+    join_hand: Length = Field(
+        0.15, description="maximum distance between the hand positions at a join"
     )
-    own_body: Length = Field(0.05, description="a burning wick nearer to the own body is noted")
-    join_hand: Length = Field(0.15, description="how far two hand places of a join may be apart")
-    join_tether: Degrees = Field(20.0, description="how far two tethers of a join may be apart")
-    join_axis: Degrees = Field(20.0, description="how far two turning axes of a join may be apart")
+    join_tether: Degrees = Field(20.0, description="maximum angle between the tethers at a join")
+    join_axis: Degrees = Field(20.0, description="maximum angle between the turning axes at a join")
     join_rate: tuple[float, float] = Field(
-        (0.8, 1.25), description="slowest and fastest turning after a join, against before"
+        (0.8, 1.25), description="range of the turning rate after a join, relative to before"
     )
 
     @model_validator(mode="after")
     def _sound(self) -> Self:
         low, high = self.join_rate
         if not 0 < low <= 1 <= high:
-            raise ValueError("join_rate must hold 1 between its two ratios, such as [0.8, 1.25]")
+            raise ValueError("join_rate must have 1 between its two ratios, such as [0.8, 1.25]")
         if not (0 < self.join_tether <= 90 and 0 < self.join_axis <= 90):
             raise ValueError("join_tether and join_axis must be above 0 and at most 90 degrees")
         return self
 
 
 class Rules(Record):
-    """What the show is held to."""
+    """Rules that apply to the show."""
 
     profile: Names = Field(
         ("default",),
         min_length=1,
-        description="rule profiles, see `docs/sources.md`; the strictest rule of all holds",
+        description="rule profiles, see `docs/sources.md`; the strictest rule applies",
     )
-    file: Paths = Field((), description="your own rules on top, YAML files")
-    permit: Name | None = Field(None, description="reference of the permit for this place and date")
+    file: Paths = Field((), description="files of your own rules (YAML), added to the profiles")
+    permit: Name | None = Field(
+        None, description="reference number of the permit for this place and date"
+    )
     authority: Name | None = Field(None, description="who decides")
-    between_performers: Length | None = Field(None, description="least distance of two performers")
-    audience: Length | None = Field(None, description="least distance of a flame from the audience")
+    between_performers: Length | None = Field(
+        None, description="minimum distance between two performers"
+    )
+    audience: Length | None = Field(
+        None, description="minimum distance of a flame from the audience"
+    )
 
 
 class Show(Record):
-    """A whole show file."""
+    """A complete show file."""
 
     title: Name = Field(description="printed on every sheet")
     version: Name = Field("1", description="printed on every sheet; raise it with every change")
@@ -456,36 +474,39 @@ class Show(Record):
     )
     type_file: str | None = Field(
         None,
-        description="a TrueType file for letters that the sheets’ own type lacks, from this file’s folder",
+        description="a TrueType font for characters missing from the sheets’ built-in font, relative to this file’s folder",
     )
     track: TrackRecord = Field(description="the song")
-    venue: VenueRecord = Field(description="the place and its limits")
+    venue: VenueRecord = Field(description="the venue and its limits")
     cast: tuple[Performer, ...] = Field(min_length=1, max_length=500, description="who performs")
     formations: dict[Name, Formation] = Field(
-        default_factory=dict, description="places of the cast, by a name of yours"
+        default_factory=dict, description="positions of the cast; you choose the names"
     )
-    staging: tuple[Staging, ...] = Field((), description="which formation is taken when")
+    staging: tuple[Staging, ...] = Field((), description="when each formation is taken")
     patterns: dict[Name, dict[str, Any]] = Field(
         default_factory=dict,
-        description="patterns of your own: a law with what is set for good, or a list of stations",
+        description="your own patterns: a law with fixed parameters, or a list of stations",
     )
     pattern_files: tuple[Annotated[str, Field(min_length=1)], ...] = Field(
-        (), description="files of patterns to use here, paths from this file's folder"
+        (), description="pattern files to use, relative to this file's folder"
     )
     phrases: dict[Name, tuple[Step, ...]] = Field(
-        default_factory=dict, description="blocks in a row, by a name of yours, to be used again"
+        default_factory=dict,
+        description="named sequences of blocks that can be reused; you choose the names",
     )
-    timeline: tuple[Entry, ...] = Field((), description="who dances what, from when")
-    fire: Fire | None = Field(None, description="left out: nothing burns")
+    timeline: tuple[Entry, ...] = Field((), description="who dances what, and when")
+    fire: Fire | None = Field(None, description="if left out, nothing is lit")
     crew: tuple[CrewMember, ...] = Field((), description="safety people")
     stop_call: StopCall = Field(StopCall(), description="the call that stops the act")
     emergency: Emergency = Field(Emergency(), description="the emergency card")
     weather: Weather = Field(Weather(), description="weather in which nothing is lit")
     limits: Limits = Field(
-        Limits(), description="what is asked of a performer at most, and what a join may leave"
+        Limits(), description="limits on what a performer can do, and tolerances of a join"
     )
-    rules: Rules = Field(Rules(), description="what the show is held to")
-    drift: Drift = Field(Drift(), description="how far people are from the plan, as danced")
+    rules: Rules = Field(Rules(), description="rules that apply to the show")
+    drift: Drift = Field(
+        Drift(), description="how far people deviate from the plan, for `check --danced`"
+    )
 
     @property
     def names(self) -> tuple[str, ...]:

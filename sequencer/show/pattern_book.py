@@ -1,7 +1,7 @@
-"""The vocabulary of a show: what is built in, then files of patterns, then the show's own.
+"""The vocabulary of a show: built-in patterns, then pattern files, then the show's own patterns.
 
-A file of patterns is YAML with the heading `patterns`, written as in a show file; so a show file is
-itself a file of patterns. A bad pattern is refused where it stands.
+A pattern file is YAML with a `patterns` heading, as in a show file; so a show file is itself a pattern
+file. An invalid pattern is reported at its position in the file.
 """
 
 from collections.abc import Mapping
@@ -16,12 +16,12 @@ Book = Mapping[str, Pattern]
 
 
 def book_from_file(path: Path) -> Book:
-    """The vocabulary and what a file of patterns, or a show file, adds to it.
+    """The vocabulary with the patterns of a pattern file or show file added.
 
     Raises
     ------
     InputError
-        If the file cannot be read, holds no patterns, or one does not fit; the place is named.
+        If the file cannot be read, has no patterns, or has an invalid one; the message gives the position.
     """
     document = read_document(path)
     if not {"patterns", "pattern_files"} & set(_headings(document)):
@@ -30,32 +30,32 @@ def book_from_file(path: Path) -> Book:
 
 
 def book_from_document(document: Document) -> Book:
-    """The vocabulary, the files under `pattern_files` and the document's own patterns, in this order.
+    """Built-in patterns, those of the files under `pattern_files`, and the document's own, in this order.
 
     Raises
     ------
     InputError
-        If a file of patterns cannot be read, or a pattern does not fit; the place is named.
+        If a pattern file cannot be read, or a pattern is invalid; the message gives the position.
     """
     book: Book = patterns()
     for i, file in enumerate(_headings(document).get("pattern_files") or ()):
         path = Path(document.file).parent / str(file)
         if not path.is_file():
             raise InputError(
-                "no-file", document.place("pattern_files", i), f"there is no file of patterns {file!r}",
-                "write its path from the folder of this file",
+                "no-file", document.place("pattern_files", i), f"there is no pattern file {file!r}",
+                "give its path relative to the folder of this file",
             )  # fmt: skip
         book = _with(read_document(path), book)
     return _with(document, book)
 
 
 def _with(document: Document, book: Book) -> Book:
-    """A book and the patterns of a document after it."""
+    """A pattern book with a document's patterns added."""
     records = _headings(document).get("patterns") or {}
     if not isinstance(records, dict):
         raise InputError(
-            "bad-pattern", document.place("patterns"), "patterns should be names with a record each",
-            "write `name: {law: …, set: {…}}`, one a line",
+            "bad-pattern", document.place("patterns"), "patterns must be names, each with a record",
+            "write `name: {law: …, set: {…}}`, one per line",
         )  # fmt: skip
     for name, record in records.items():
         try:
@@ -63,7 +63,7 @@ def _with(document: Document, book: Book) -> Book:
         except ValueError as error:
             raise InputError(
                 "bad-pattern", document.place("patterns", name), str(error),
-                "docs/own-patterns.md tells what fits",
+                "see docs/own-patterns.md for what is allowed",
             ) from error  # fmt: skip
     return book
 
@@ -76,6 +76,6 @@ def _headings(document: Document) -> dict[str, Any]:
 
 def _none(document: Document) -> InputError:
     return InputError(
-        "no-patterns", document.place(), "this file holds no patterns",
+        "no-patterns", document.place(), "this file has no patterns",
         "write them under the heading `patterns:`, as in a show file",
     )  # fmt: skip

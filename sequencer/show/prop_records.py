@@ -1,8 +1,8 @@
-"""What a hand holds, as the show file has it: a kind, and the sizes that mean something for that kind.
+"""A prop as written in the show file: its kind, and the sizes that apply to that kind.
 
-Sizes that are left out are common practice: those that go with the body (tether, rope, staff) are a share
-of the performer's stature, and staffs and hoops held two at a time are smaller, so that each passes the
-body and the other. Lengths in metres, masses in kilograms.
+Default sizes are common practice: those that scale with the body (tether, rope, staff) are a fraction of
+the performer's stature, and staffs and hoops held in pairs are smaller, so that each clears the body and
+the other. Lengths in metres, masses in kilograms.
 """
 
 import math
@@ -15,7 +15,7 @@ from sequencer.motion.props.prop import Prop, PropKind
 from sequencer.show.field_kinds import Degrees, Length, Mass
 from sequencer.show.record import Record
 
-# What each kind has besides wick and fuel, and what it is where the file does not say; common practice.
+# Fields of each kind besides wick and fuel, and their defaults; common practice.
 DEFAULTS: Mapping[str, Mapping[str, float | None]] = {
     "poi": {"tether": None, "head_mass": 0.2, "wick": 0.05},
     "rope dart": {"tether": None, "head_mass": 0.2, "wick": 0.05},
@@ -24,7 +24,7 @@ DEFAULTS: Mapping[str, Mapping[str, float | None]] = {
     "fan": {"length": 0.40, "spread": 120.0, "wicks": 5, "mass": 0.5, "head_mass": 0.04, "wick": 0.03},
     "hoop": {"diameter": None, "wicks": 4, "mass": 0.6, "head_mass": 0.04, "wick": 0.03},
 }  # fmt: skip
-# From and to what a size is believed [m, degrees].
+# Accepted range of each size [m, degrees].
 RANGES: Mapping[str, tuple[float, float]] = {
     "tether": (0.05, 5.0),
     "length": (0.10, 3.0),
@@ -36,16 +36,15 @@ RANGES: Mapping[str, tuple[float, float]] = {
 _UNITS = {"spread": "°"}
 
 
-USUAL_STATURE = 1.70  # [m] of whoever is meant where nobody is named
-# Common practice, over the stature of whoever holds it: the tether of a poi, the rope that is let out, and
-# the length of a staff, one alone and each of a pair.
+USUAL_STATURE = 1.70  # [m] assumed where no performer is given
+# Common practice, relative to the performer's stature: the tether of a poi, the rope let out, and the length of a staff, single or one of a pair.
 TETHER_SHARE, ROPE_SHARE = 0.30, 0.39
 STAFF_SHARE, PAIRED_STAFF_SHARE = 0.80, 0.60
-HOOP, PAIRED_HOOP = 0.85, 0.60  # [m] across: one alone, each of a pair; common practice
+HOOP, PAIRED_HOOP = 0.85, 0.60  # [m] diameter: single, and each of a pair; common practice
 
 
 class PropRecord(Record):
-    """What one hand holds; which keys there are depends on the kind."""
+    """The prop in one hand; the allowed keys depend on its kind."""
 
     kind: PropKind = Field(
         "poi",
@@ -54,51 +53,49 @@ class PropRecord(Record):
     )
     tether: Length | None = Field(
         None,
-        description="poi, rope dart: hand to the centre of the head; of a rope what is let out (0.30 of the "
-        "stature, a rope 0.39, if not said: common practice)",
+        description="poi, rope dart: hand to the centre of the head; for a rope, the length let out (default: 0.30 of "
+        "the stature, for a rope 0.39; common practice)",
     )
     length: Length | None = Field(
         None,
-        description="staff, club: from end to end (a staff alone 0.80 of the stature, each of two 0.60, a club "
-        "0.55 m if not said: common practice); fan: hand to its wicks (0.4 m)",
+        description="staff, club: end to end (default: a single staff 0.80 of the stature, each of a pair 0.60, a club "
+        "0.55 m; common practice); fan: hand to its wicks (default: 0.4 m)",
     )
     grip: Length | Literal[0] | None = Field(
         None,
-        description="staff, club: hand to the rear end; the middle of a staff and 10 cm of a club if not said",
+        description="staff, club: hand to the rear end; default: the middle of a staff, 10 cm for a club",
     )
     diameter: Length | None = Field(
         None,
-        description="hoop: across the rim (one alone 0.85 m, each of two 0.60 m if not said: common practice)",
+        description="hoop: outer diameter (default: single 0.85 m, each of a pair 0.60 m; common practice)",
     )
     spread: Degrees | None = Field(
-        None, description="fan: angle between its outer spokes (120 if not said)"
+        None, description="fan: angle between its outer spokes (default: 120)"
     )
     wicks: Annotated[int, Field(ge=1, le=12)] | None = Field(
         None,
-        description="fan: on an arc (5 if not said); hoop: round the rim (4), the hand between two",
+        description="fan: number on an arc (default: 5); hoop: number round the rim (default: 4), the hand between two",
     )
     mass: Mass | None = Field(
         None,
-        description="staff, club, fan, hoop: of the whole, soaked (0.8, 0.35, 0.5, 0.6 kg if not said)",
+        description="staff, club, fan, hoop: total mass, soaked (default: 0.8, 0.35, 0.5, 0.6 kg)",
     )
     head_mass: Mass | None = Field(
         None,
-        description="of each head, soaked (200 g of poi and rope dart, 150 g of a staff, 100 g of a club, 40 g "
-        "of fan and hoop if not said)",
+        description="mass of each head, soaked (default: 200 g for poi and rope dart, 150 g for a staff, 100 g for a "
+        "club, 40 g for fan and hoop)",
     )
     wick: Length | None = Field(
         None,
-        description="radius of each wick (5 cm of poi and rope dart, 4 cm of staff and club, 3 cm of fan and "
-        "hoop if not said)",
+        description="radius of each wick (default: 5 cm for poi and rope dart, 4 cm for staff and club, 3 cm for fan "
+        "and hoop)",
     )
-    fuel_mass: Mass | None = Field(
-        None, description="fuel soaked into one wick, after the spin-off"
-    )
+    fuel_mass: Mass | None = Field(None, description="fuel left in one wick after spinning off")
 
     @model_validator(mode="before")
     @classmethod
     def _filled(cls, data: Any) -> Any:
-        """With what the kind has where nothing is said."""
+        """Fill in the kind's defaults."""
         kind = data.get("kind", "poi") if isinstance(data, dict) else None
         if not isinstance(kind, str) or kind not in DEFAULTS:
             return data
@@ -129,30 +126,30 @@ class PropRecord(Record):
 
     @model_validator(mode="after")
     def _whole(self) -> Self:
-        # Where the size is not said, whether the grip fits it is known only with the stature.
+        # Without a given size, the grip can only be checked once the stature is known.
         whole = self if self.size else self.sized().model_copy(update={"grip": None})
         whole.held()
         return self
 
     @property
     def size(self) -> float | None:
-        """Tether, length or diameter, whichever the kind has [m]; None where it is not said."""
+        """Tether, length or diameter, whichever the kind has [m]; None if not given."""
         return self.tether or self.length or self.diameter
 
     def sized(self, stature: float = USUAL_STATURE, *, paired: bool = False) -> "PropRecord":
-        """The same prop, with the usual size of its kind where the file says none.
+        """The same prop, with the usual size of its kind if the file gives none.
 
         Parameters
         ----------
         stature : float
-            Of whoever holds it [m].
+            Of the performer who holds it [m].
         paired : bool
             Whether the other hand holds one of the same kind.
 
         Notes
         -----
-        Source: common practice, to the whole centimetre. A pair of staffs is short enough to pass the
-        body, a pair of hoops to pass each other.
+        Source: common practice, rounded to the centimetre. A pair of staffs is short enough to clear the
+        body, a pair of hoops to clear each other.
         """
         if self.size is not None:
             return self
@@ -162,21 +159,21 @@ class PropRecord(Record):
             "staff": ("length", (PAIRED_STAFF_SHARE if paired else STAFF_SHARE) * stature),
             "hoop": ("diameter", PAIRED_HOOP if paired else HOOP),
         }
-        name, metres = usual[self.kind]  # clubs and fans have theirs from `DEFAULTS`
+        name, metres = usual[self.kind]  # sizes of clubs and fans come from `DEFAULTS`
         return self.model_copy(update={name: round(metres, 2)})
 
     def held(self, flame_reach: float = 0.0) -> Prop:
-        """The prop as the laws see it; where its size is not said, that of a stature of 1.70 m.
+        """The prop as used by the laws; a size not given is taken for a stature of 1.70 m.
 
         Parameters
         ----------
         flame_reach : float
-            Of a moving wick's flame beyond the wick [m].
+            Length of a moving wick's flame beyond the wick [m].
 
         Raises
         ------
         ValueError
-            If its parts do not go together.
+            If its sizes are inconsistent.
         """
         if self.size is None:
             return self.sized().held(flame_reach)
@@ -184,7 +181,7 @@ class PropRecord(Record):
         length, behind = self.size, 0.0
         if self.grip is not None and self.grip >= length:
             raise ValueError(
-                f"the hand holds it {self.grip:g} m from the rear end of only {length:g} m"
+                f"the grip is {self.grip:g} m from the rear end, but the length is only {length:g} m"
             )
         if self.kind in ("staff", "club"):
             behind = length / 2 if self.grip is None else self.grip
@@ -203,23 +200,23 @@ class PropRecord(Record):
 
     @property
     def wick_count(self) -> int:
-        """How many wicks burn."""
+        """Number of wicks."""
         return len(self.held().heads)
 
     @property
     def fuel(self) -> float | None:
-        """Fuel in all its wicks [kg]; None where it is not weighed."""
+        """Fuel in all its wicks [kg]; None if not weighed."""
         return None if self.fuel_mass is None else self.fuel_mass * self.wick_count
 
 
 def usual_prop(kind: PropKind, *, stature: float = USUAL_STATURE, paired: bool = False) -> Prop:
-    """A prop of a kind with the sizes that are common practice.
+    """A prop of a kind with its usual sizes (common practice).
 
     Parameters
     ----------
     kind : str
     stature : float
-        Of whoever holds it [m].
+        Of the performer who holds it [m].
     paired : bool
         Whether the other hand holds one of the same kind.
     """

@@ -1,4 +1,4 @@
-"""From a show file to a Show: every fault is named with its line, its column and a mend."""
+"""Reads a show file into a Show; every fault is reported with its line, column and a fix."""
 
 import difflib
 from collections.abc import Iterator, Sequence
@@ -16,12 +16,12 @@ from sequencer.show.evening import Role
 from sequencer.show.fact_names import unknown_facts
 from sequencer.show.model import Show
 
-MOST_SHOWN = 12  # faults of one reading
-DEEPEST_PHRASE = 50  # phrases within phrases
+MOST_SHOWN = 12  # faults reported at once
+DEEPEST_PHRASE = 50  # levels of nested phrases
 
 _MENDS = {
     "missing": "add it",
-    "literal_error": "choose one of these words",
+    "literal_error": "use one of these words",
     "string_type": "write text",
     "int_parsing": "write a whole number",
     "int_type": "write a whole number",
@@ -29,11 +29,11 @@ _MENDS = {
     "float_type": "write a number",
     "bool_parsing": "write true or false",
     "bool_type": "write true or false",
-    "tuple_type": "write a list: one `- ` line each, or [a, b]",
-    "list_type": "write a list: one `- ` line each, or [a, b]",
-    "dict_type": "write keys with values, one a line",
-    "model_type": "write keys with values, one a line",
-    "model_attributes_type": "write keys with values, one a line",
+    "tuple_type": "write a list: one `- ` line for each item, or [a, b]",
+    "list_type": "write a list: one `- ` line for each item, or [a, b]",
+    "dict_type": "write keys with values, one per line",
+    "model_type": "write keys with values, one per line",
+    "model_attributes_type": "write keys with values, one per line",
     "too_short": "add what is missing",
     "too_long": "shorten it",
 }
@@ -49,7 +49,7 @@ class ReadShow:
     def fault(
         self, code: str, path: Sequence[PathKey], what: str, mend: str, why: str = ""
     ) -> InputError:
-        """An error at the place of `path` in the file."""
+        """An error at the position of `path` in the file."""
         return InputError(code, self.document.place(*path), what, mend, why)
 
 
@@ -59,14 +59,14 @@ def read_show(path: Path) -> ReadShow:
     Raises
     ------
     InputError
-        For the first, InputErrors for several faults: no file, no YAML, an unknown key, a value that
-        does not fit, a name that is not in the cast.
+        For one fault, InputErrors for several: file not found, not YAML, an unknown key, an invalid value,
+        a name that is not in the cast.
     """
     return show_from_document(read_document(path))
 
 
 def show_from_document(document: Document) -> ReadShow:
-    """Validate a document that has been read.
+    """Validate a parsed document.
 
     Raises
     ------
@@ -75,13 +75,15 @@ def show_from_document(document: Document) -> ReadShow:
     """
     if not isinstance(document.values, dict):
         raise InputError(
-            "not-a-show", document.place(), "a show file holds keys with values",
+            "not-a-show", document.place(), "a show file consists of keys with values",
             "start one with `sequencer new`",
         )  # fmt: skip
     try:
         show = Show.model_validate(document.values)
     except ValidationError as error:
-        raise _collected([_located(document, fault) for fault in _own(error.errors())]) from None
+        raise _collected(
+            [_located(document, fault) for fault in _root_causes(error.errors())]
+        ) from None
     read = ReadShow(show, document)
     if faults := list(_name_faults(read)):
         raise _collected(faults)
@@ -89,22 +91,24 @@ def show_from_document(document: Document) -> ReadShow:
 
 
 def nearest(word: str, known: Sequence[str]) -> str:
-    """A question that offers the nearest known words, or a list of them all."""
+    """A hint with the closest known words, or a list of all of them."""
     close = difflib.get_close_matches(word, known, n=3, cutoff=0.6)
     if close:
         return "did you mean " + " or ".join(f"'{other}'" for other in close) + "?"
     shown = ", ".join(known[:12]) + (", …" if len(known) > 12 else "")
-    return f"known here: {shown}" if known else "nothing is defined here"
+    return f"known names: {shown}" if known else "nothing is defined here"
 
 
 def _collected(faults: list[InputError]) -> InputError:
-    faults = list({str(fault): fault for fault in faults}.values())  # an anchor is faulty once
+    faults = list(
+        {str(fault): fault for fault in faults}.values()
+    )  # report a faulty anchor only once
     faults.sort(key=lambda fault: (fault.place.line or 0, fault.place.column or 0))
     return faults[0] if len(faults) == 1 else InputErrors(faults[:MOST_SHOWN])
 
 
-def _own(faults: Sequence[Any]) -> list[Any]:
-    """Without lists that are only too short because a fault inside them took an item away."""
+def _root_causes(faults: Sequence[Any]) -> list[Any]:
+    """Drop "list too short" faults that only follow from a faulty item in the list."""
     deeper = {
         fault["loc"][: len(fault["loc"]) - k]
         for fault in faults
@@ -140,7 +144,7 @@ def _located(document: Document, fault: Any) -> InputError:
     return InputError(
         "bad-value",
         document.place(*path),
-        f"{shown} should be {_lower(text)}",
+        f"{shown} must be {_lower(text)}",
         _MENDS.get(kind) or _mend(field),
     )
 
@@ -154,7 +158,7 @@ def _lower(text: str) -> str:
 
 
 def _walked(loc: Sequence[PathKey]) -> tuple[tuple[PathKey, ...], str, list[str]]:
-    """Path without the validator's own words, description of the last field, keys known there."""
+    """Path without the validator's internal names, description of the last field, keys known there."""
     model: Any = Show
     path: list[PathKey] = []
     description = ""
@@ -213,7 +217,7 @@ def _is_mapping(kind: Any) -> bool:
 
 
 def _inner(kind: Any) -> Any:
-    """What a list or a mapping holds."""
+    """Type of the items in a list or mapping."""
     kind = _bare(kind)
     if get_origin(kind) in {Union, UnionType}:
         inside = [_inner(part) for part in get_args(kind) if get_args(_bare(part))]
@@ -223,7 +227,7 @@ def _inner(kind: Any) -> Any:
 
 
 def _name_faults(read: ReadShow) -> Iterator[InputError]:
-    """Names that are used twice or not known; the model cannot see across headings."""
+    """Names that are used twice or unknown; the model itself cannot check across headings."""
     show = read.show
     yield from _twice(read, "cast", show.names)
     yield from _twice(read, "crew", [post.name for post in show.crew])
@@ -241,33 +245,33 @@ def _twice(read: ReadShow, heading: str, names: Sequence[str]) -> Iterator[Input
         if folded in seen:
             first = read.document.place(heading, seen[folded], "name").line
             yield read.fault(
-                "name-twice", (heading, i, "name"), f"the name {name!r} stands twice in the {heading}",
-                f"give each person a name of their own (the first is in line {first})",
+                "name-twice", (heading, i, "name"), f"the name {name!r} appears twice in the {heading}",
+                f"give each person a different name (the first is on line {first})",
             )  # fmt: skip
         seen.setdefault(folded, i)
 
 
 def _unknown_people(read: ReadShow) -> Iterator[InputError]:
     show, cast = read.show, read.show.names
-    asked: list[tuple[tuple[PathKey, ...], Sequence[str], bool]] = []
+    uses: list[tuple[tuple[PathKey, ...], Sequence[str], bool]] = []
     for i, entry in enumerate(show.timeline):
-        asked += [
+        uses += [
             (("timeline", i, "who"), entry.who, True),
             (("timeline", i, "mirror"), entry.mirror, True),
         ]
     if show.fire:
-        asked += [
+        uses += [
             (("fire", "lit", i, "who"), span.who, True) for i, span in enumerate(show.fire.lit)
         ]
-    asked += [(("crew", i, "watches"), post.watches, True) for i, post in enumerate(show.crew)]
+    uses += [(("crew", i, "watches"), post.watches, True) for i, post in enumerate(show.crew)]
     for key, formation in show.formations.items():
-        asked += [
+        uses += [
             (("formations", key, "spots", name), (name,), False) for name in formation.spots or ()
         ]
-        asked.append((("formations", key, "order"), formation.order or (), False))
+        uses.append((("formations", key, "order"), formation.order or (), False))
     for i, staging in enumerate(show.staging):
-        asked += [(("staging", i, "via", name), (name,), False) for name in staging.via]
-    for path, names, all_allowed in asked:
+        uses += [(("staging", i, "via", name), (name,), False) for name in staging.via]
+    for path, names, all_allowed in uses:
         for i, name in enumerate(names):
             if name not in cast and not (all_allowed and name == "all"):
                 known = [*cast, "all"] if all_allowed else list(cast)
@@ -278,18 +282,18 @@ def _unknown_people(read: ReadShow) -> Iterator[InputError]:
 
 
 def _unknown_in_stop_call(read: ReadShow) -> Iterator[InputError]:
-    """Callers and doers of the stop call: people of cast and crew, or roles."""
+    """Names in the stop call: people from the cast or crew, or roles."""
     show = read.show
     people = [*show.names, *(post.name for post in show.crew)]
-    asked: list[tuple[tuple[PathKey, ...], str, list[str]]] = [
+    uses: list[tuple[tuple[PathKey, ...], str, list[str]]] = [
         (("stop_call", "callers", i), name, [*people, "all"])
         for i, name in enumerate(show.stop_call.callers)
     ]
-    asked += [
+    uses += [
         (("stop_call", "does", name), name, [*people, *get_args(Role)])
         for name in show.stop_call.does
     ]
-    for path, name, known in asked:
+    for path, name, known in uses:
         if name not in known:
             yield read.fault(
                 "unknown-person", _existing(read, path),
@@ -307,7 +311,7 @@ def _unknown_formations(read: ReadShow) -> Iterator[InputError]:
         if staging.formation not in show.formations:
             yield read.fault(
                 "unknown-formation", ("staging", i, "formation"),
-                f"no formation is called {staging.formation!r}", nearest(staging.formation, list(show.formations)),
+                f"there is no formation {staging.formation!r}", nearest(staging.formation, list(show.formations)),
             )  # fmt: skip
     for name, formation in show.formations.items():
         if formation.spots is None:
@@ -316,12 +320,12 @@ def _unknown_formations(read: ReadShow) -> Iterator[InputError]:
         for absent in [dancer for dancer in show.names if dancer not in formation.spots]:
             yield read.fault(
                 "place-missing", ("formations", name, "spots"),
-                f"formation {name!r} has no place for {absent!r}", f"add a line `{absent}: {{at: [x, y]}}`",
+                f"formation {name!r} has no position for {absent!r}", f"add a line `{absent}: {{at: [x, y]}}`",
             )  # fmt: skip
 
 
 def _order_faults(read: ReadShow, name: str, order: tuple[str, ...] | None) -> Iterator[InputError]:
-    """An order is of everyone, each once: nobody is left without a place."""
+    """An order must name everyone exactly once, so that nobody is left without a position."""
     if order is None:
         return
     absent = [who for who in read.show.names if who not in order]
@@ -329,14 +333,14 @@ def _order_faults(read: ReadShow, name: str, order: tuple[str, ...] | None) -> I
     path: tuple[PathKey, ...] = ("formations", name, "order")
     if absent:
         yield read.fault(
-            "place-missing", path, f"formation {name!r} has no place for {absent[0]!r}",
+            "place-missing", path, f"formation {name!r} has no position for {absent[0]!r}",
             "name everyone in the order, or leave it out",
         )  # fmt: skip
     if twice:
         yield read.fault(
             "place-twice",
             path,
-            f"{twice[0]!r} stands twice in formation {name!r}",
+            f"{twice[0]!r} appears twice in formation {name!r}",
             "name each once",
         )
 
@@ -358,21 +362,21 @@ def _phrase_faults(read: ReadShow) -> Iterator[InputError]:
             yield read.fault(
                 "unknown-phrase",
                 path,
-                f"no phrase is called {used!r}",
+                f"there is no phrase {used!r}",
                 nearest(used, list(phrases)),
             )
     for name in phrases:
         ring = _ring(name, read.show)
-        if ring and ring[0] == min(ring):  # once a ring
+        if ring and ring[0] == min(ring):  # once per cycle
             chain = " → ".join([*ring, ring[0]])
             yield read.fault(
-                "endless-phrase", ("phrases", name), f"phrases hold each other without end: {chain}",
-                "take one of them out",
+                "endless-phrase", ("phrases", name), f"phrases contain each other in a cycle: {chain}",
+                "remove one of them",
             )  # fmt: skip
 
 
 def _ring(start: str, show: Show) -> list[str]:
-    """The ring of phrases through `start`, empty if there is none."""
+    """The cycle of phrases through `start`, empty if there is none."""
     stack: list[tuple[str, list[str]]] = [(start, [start])]
     seen: set[str] = set()
     while stack:

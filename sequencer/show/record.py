@@ -1,4 +1,4 @@
-"""What all headings of a show file share: a frozen record, points, sides and lists of names."""
+"""Common to all headings of a show file: the frozen base record, points, and lists of names."""
 
 from typing import Annotated, Any
 
@@ -21,6 +21,6 @@ Paths = Annotated[tuple[str, ...], BeforeValidator(_listed), _ONE_OR_MORE]
 
 
 class Record(BaseModel):
-    """What all headings share: frozen, no unknown keys."""
+    """Base of all headings: frozen, no unknown keys."""
 
     model_config = ConfigDict(frozen=True, extra="forbid", populate_by_name=True)

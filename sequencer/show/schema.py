@@ -1,4 +1,4 @@
-"""The JSON Schema of a show file, for editors that complete and check while one types."""
+"""The JSON Schema of a show file, for editors that complete and check while you type."""
 
 from typing import Any
 

@@ -1,4 +1,4 @@
-"""The site of a show: stage, audience, scenery and places of the safety plan. Lengths in metres.
+"""The site of a show: stage, audience, scenery and the positions in the safety plan. Lengths in metres.
 
 Places are (X, Y) in the stage frame: origin where the centre line meets the downstage edge, X to the
 audience's right, Y upstage.
@@ -18,16 +18,20 @@ class Stage(Record):
     shape: Literal["rectangle", "round", "thrust"] | None = Field(
         None, description="standard shape"
     )
-    width: Length | None = Field(None, description="across, or the diameter of a round stage")
-    depth: Length | None = Field(None, description="from the downstage edge upstage")
+    width: Length | None = Field(None, description="width, or the diameter of a round stage")
+    depth: Length | None = Field(None, description="depth from the downstage edge upstage")
     tongue_width: Length | None = Field(
-        None, description="thrust: across the part amid the audience"
+        None, description="thrust: width of the part that projects into the audience"
     )
     tongue_depth: Length | None = Field(
-        None, description="thrust: from its downstage edge to the rest"
+        None, description="thrust: depth from its downstage edge to the main stage"
     )
-    outline: tuple[FilePoint, ...] | None = Field(None, min_length=3, description="corners in turn")
-    holes: tuple[tuple[FilePoint, ...], ...] = Field((), description="parts that are no stage")
+    outline: tuple[FilePoint, ...] | None = Field(
+        None, min_length=3, description="corners in order"
+    )
+    holes: tuple[tuple[FilePoint, ...], ...] = Field(
+        (), description="areas that are not part of the stage"
+    )
 
     @model_validator(mode="after")
     def _either(self) -> Self:
@@ -45,77 +49,85 @@ class Stage(Record):
 class AudienceLine(Record):
     """An edge that the audience does not cross."""
 
-    line: tuple[FilePoint, ...] = Field(min_length=2, description="corners of the edge, in turn")
+    line: tuple[FilePoint, ...] = Field(min_length=2, description="corners of the edge, in order")
     name: Name = Field("audience", description="what to call this edge")
 
 
 class SceneryRecord(Record):
-    """A thing on or by the stage that a flame must keep away from."""
+    """An object on or near the stage that flames must keep away from."""
 
     name: Name = Field(description="what to call it")
-    outline: tuple[FilePoint, ...] = Field(min_length=3, description="corners on the plan, in turn")
-    height: Length = Field(description="from the floor to its top")
+    outline: tuple[FilePoint, ...] = Field(
+        min_length=3, description="corners on the plan, in order"
+    )
+    height: Length = Field(description="height of its top above the floor")
     combustible: bool = Field(True, description="false only for stone, steel and the like")
 
 
 class CeilingRecord(Record):
-    """A lower part of the ceiling, or what hangs over a part of the place: a balcony, a beam, a branch."""
+    """A lower part of the ceiling, or something overhead: a balcony, a beam, a branch."""
 
     name: Name = Field(description="what to call it")
-    outline: tuple[FilePoint, ...] = Field(min_length=3, description="corners on the plan, in turn")
-    height: Length = Field(description="from the floor to its underside")
+    outline: tuple[FilePoint, ...] = Field(
+        min_length=3, description="corners on the plan, in order"
+    )
+    height: Length = Field(description="height of its underside above the floor")
 
 
 class SafetyPoint(Record):
-    """A thing of the safety plan and where it stands."""
+    """An item of the safety plan and its position."""
 
     name: Name = Field(description="what to call it")
-    at: FilePoint = Field(description="where it is")
+    at: FilePoint = Field(description="position")
 
 
 class Exit(SafetyPoint):
-    """A way out."""
+    """An exit."""
 
-    width: Length | None = Field(None, description="clear width at its narrowest")
+    width: Length | None = Field(None, description="clear width at its narrowest point")
 
 
 class Extinguisher(Record):
-    """An extinguisher and where it stands."""
+    """An extinguisher and its position."""
 
-    at: FilePoint = Field(description="where it stands")
-    rating: Name = Field("2-A:10-B:C", description="what its label says")
+    at: FilePoint = Field(description="position")
+    rating: Name = Field("2-A:10-B:C", description="rating on its label")
     kind: Literal["water", "foam", "powder", "co2", "wet chemical"] = Field(
-        "foam", description="what it is filled with"
+        "foam", description="its contents"
     )
 
 
 class VenueRecord(Record):
-    """The place and its limits."""
+    """The venue and its limits."""
 
     name: Name = Field("unnamed place", description="printed on every sheet")
     setting: Literal["outdoors", "indoors"] = Field(
-        "outdoors", description="under the sky or a roof"
+        "outdoors", description="in the open or under a roof"
     )
     stage: Stage = Field(description="where performers may stand")
     audience: tuple[AudienceLine, ...] = Field(
         min_length=1, description="every edge of the audience"
     )
-    ceiling: Length | Literal["open"] = Field("open", description="height, or open for the sky")
+    ceiling: Length | Literal["open"] = Field(
+        "open", description="height, or open if there is none"
+    )
     ceilings: tuple[CeilingRecord, ...] = Field(
         (), description="lower parts of the ceiling, each over a region"
     )
     scenery: tuple[SceneryRecord, ...] = Field(
-        (), description="things that a flame must keep away from"
+        (), description="objects that flames must keep away from"
     )
-    exits: tuple[Exit, ...] = Field((), description="ways out")
+    exits: tuple[Exit, ...] = Field((), description="exits")
     audience_size: Annotated[int, Field(ge=0, le=1_000_000)] | None = Field(
-        None, description="most people who watch"
+        None, description="maximum size of the audience"
     )
     audience_area: Area | None = Field(
-        None, description="floor that they stand on, without ways out and what is kept free"
+        None, description="floor area for the audience, without exits and areas kept clear"
     )
-    leave_in: Duration = Field(300.0, gt=0, description="time in which all must be able to leave")
-    extinguishers: tuple[Extinguisher, ...] = Field((), description="where they stand, and which")
+    leave_in: Duration = Field(
+        300.0, gt=0, description="time within which everyone must be able to leave"
+    )
+    extinguishers: tuple[Extinguisher, ...] = Field((), description="positions and ratings")
     fuel_station: FilePoint | None = Field(
         None, description="where fuel is kept and wicks are soaked"
     )
@@ -123,6 +135,6 @@ class VenueRecord(Record):
     wind_from: Bearing | None = Field(
         None,
         description="where the wind comes from: audience, upstage, stage left, stage right, or degrees "
-        "as of a facing",
+        "as for a facing",
     )
     sprinklers: bool | None = Field(None, description="indoors: is the room sprinklered?")

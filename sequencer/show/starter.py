@@ -1,4 +1,4 @@
-"""A commented show file to start from, cut into the sections that were heard."""
+"""A commented show file to start from, divided into the detected sections."""
 
 import json
 
@@ -6,20 +6,20 @@ from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
-LIT = 180.0  # [s] three quarters of the four minutes that the starter's fire block assumes
-LINK = 2  # beats from one section's pattern into the next's
+LIT = 180.0  # [s] three quarters of the four minutes assumed in the starter's fire block
+LINK = 2  # beats from one section's pattern to the next
 _Part = tuple[str, int, int, float]  # name, first beat, last beat, energy
 
 
 def starter_text(song: Song, *, track: str, title: str, date: str) -> str:
-    """A show file for one performer, one block a section.
+    """A show file for one performer, with one block per section.
 
     Parameters
     ----------
     song : Song
-        What was heard.
+        The analysed song.
     track : str
-        Path of the song from the show file's folder, with forward slashes.
+        Path of the song relative to the show file's folder, with forward slashes.
     title : str
         Title of the show.
     date : str
@@ -28,7 +28,7 @@ def starter_text(song: Song, *, track: str, title: str, date: str) -> str:
     Raises
     ------
     ValueError
-        If no steady beat was heard.
+        If no steady beat was found.
     """
     count = song.tempo_map()
     names = song.section_names()
@@ -57,14 +57,14 @@ def starter_text(song: Song, *, track: str, title: str, date: str) -> str:
 
 
 def _dark(parts: list[_Part], count: TempoMap) -> int:
-    """The last border of sections within the burn that the commented fire block assumes."""
+    """The last section boundary within the burn assumed in the commented fire block."""
     start = float(count.seconds_from_beats(parts[0][1]))
     ends = [end for *_, end, _ in parts if float(count.seconds_from_beats(end)) <= start + LIT]
     return max(ends, default=parts[0][2])
 
 
 def _block_lines(part: _Part, pattern: str, count: TempoMap, *, last: bool) -> str:
-    """One block a section, and a computed link into the next where there is room for it."""
+    """One block per section, and a computed link to the next if there is time for it."""
     name, start, end, _ = part
     link = 0 if last or end - start < 3 * LINK else LINK
     lines = [
@@ -82,13 +82,13 @@ def _last_beat(song: Song) -> int:
 
 
 def _label(name: str, song: Song) -> str:
-    """The label without its number, so that repeats keep one label."""
+    """The label without its number, so that repeats share a label."""
     labels = dict(zip(song.section_names(), (part.label for part in song.sections), strict=True))
     return labels[name]
 
 
 def _patterns(parts: list[_Part]) -> list[str]:
-    """A calm or a full pattern by the section's energy; only a place to start from."""
+    """A calm or a full pattern, by the section's energy; only a starting point."""
     middle = sorted(energy for *_, energy in parts)[len(parts) // 2]
     return ["three-beat-weave" if energy >= middle else "two-beat-weave" for *_, energy in parts]
 
@@ -108,14 +108,14 @@ date: {date}
 
 track:
   file: {track}
-  sha256: {sha}   # of this cut; another cut is refused
-  # heard: {duration}, {tempo} beats a minute, {metre} beats a bar. If the machine is wrong, say so:
+  sha256: {sha}   # of this cut; any other cut is refused
+  # detected: {duration}, {tempo} beats per minute, {metre} beats per bar. If that is wrong, correct it:
   corrections:
-    # metre: 3           # beats a bar
-    # one: 0:01.2        # a beat that is beat one of its bar
+    # metre: 3           # beats per bar
+    # one: 0:01.2        # a beat that is the first of its bar
     # tempo: half        # or double
     # shift: -12 ms      # all beats earlier or later
-    sections:            # rename them to what you call them; equal names for parts that repeat
+    sections:            # rename them as you like; give parts that repeat the same name
 {marks}
 
 venue:
@@ -132,16 +132,16 @@ venue:
     - {{at: [4.5, 1], rating: "2-A:10-B:C", kind: foam}}
     - {{at: [9, 10], rating: "2-A:10-B:C", kind: foam}}    # by the fuel station
   # wind: 2 m/s          # gusts at prop height, measured
-  # wind_from: stage left   # or stage right, upstage, audience: the fuel stands upwind
-  # audience_size: 120   # then give each exit its width, and the exits are counted
+  # wind_from: stage left   # or stage right, upstage, audience: keep the fuel upwind
+  # audience_size: 120   # then also give each exit its width, and exit capacity is checked
 
 cast:
   - name: Performer
     stature: 1.70 m
-    # birth_year: 1990    # rules ask for a least age where fire is lit
-    prop: poi             # in its usual size: tether 0.51 m (0.30 of the stature), head 200 g, wick 5 cm
-    # Measured yours? Write instead: prop: {{kind: poi, tether: 0.48 m, head_mass: 180 g, wick: 4.5 cm}}
-    # Or rope dart, staff, club, fan, hoop; for one hand alone, the other empty:
+    # birth_year: 1990    # rules set a minimum age for performing with fire
+    prop: poi             # usual size: tether 0.51 m (0.30 of the stature), head 200 g, wick 5 cm
+    # If you have measured yours, write: prop: {{kind: poi, tether: 0.48 m, head_mass: 180 g, wick: 4.5 cm}}
+    # Or rope dart, staff, club, fan, hoop. For a prop in one hand only:
     # right: staff        # instead of prop; or right: {{kind: staff, length: 1.4 m}}
 
 formations:
@@ -152,12 +152,12 @@ formations:
 staging:
   - {{formation: start, from: {first}}}
 
-# One block a section, to start from, and a link (a computed bridge) into the next.
-# `sequencer patterns` lists what can stand here.
+# One block per section to start from, and a link (a computed transition) to the next.
+# `sequencer patterns` lists the patterns you can use here.
 timeline:
 {blocks}
 
-# Only for a lit show: take the # away. Time your own burn before you trust a number here.
+# Only for a lit show: remove the #. Time your own burn before you trust a number here.
 # fire:
 #   fuel: kerosene
 #   burn: {{time: 4 min, measured: false}}   # true once you have timed this wick with this fuel
@@ -165,11 +165,11 @@ timeline:
 #   lit:
 #     - {{who: all, from: {first}, until: {last}}}   # relight or end dark after that
 
-# What a caller says, and the call that stops the act; what is left out is a line to write on.
+# What a caller says, and the call that stops the act; anything left out is a blank line to fill in.
 # emergency: {{number: "112", address: "street and gate", meeting_point: "where", first_aider: "who"}}
 # stop_call: {{word: STOP, signal: both arms crossed overhead, callers: all}}
 
-# A person has one duty. Nobody here is lit, fuels another's prop or films.
+# Each person has one duty. Nobody here is lit, films, or fuels another's prop.
 crew:
   - {{name: Spotter, post: [-3, -1], duty: spotter, equipment: [damp towel, fire blanket]}}
   - {{name: Guard, post: [0, -4], duty: perimeter, equipment: [damp towel]}}

@@ -1,1 +1,1 @@
-"""A show on its song: every moment a beat, every block a law; what checks and outputs read."""
+"""A show placed on its song: moments become beats, blocks become laws; the input to checks and outputs."""

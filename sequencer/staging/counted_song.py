@@ -1,4 +1,4 @@
-"""The song as the show counts it: what was heard, with the performer's corrections on top."""
+"""The song as the show counts it: the detected beats with the performer's corrections applied."""
 
 from dataclasses import replace
 from pathlib import Path
@@ -12,19 +12,22 @@ from sequencer.timing.tempo import TempoMap
 
 
 def as_counted(read: ReadShow, song: Song) -> tuple[Song, TempoMap]:
-    """The corrected song and its count.
+    """The corrected song and its tempo map.
 
     Raises
     ------
     InputError
-        If a correction does not fit this song, the file of beats cannot be used, or no steady beat was
-        heard and none is given.
+        If a correction does not fit this song, the beat file cannot be used, or no steady beat was detected
+        and none is given.
     """
     given = read.show.track.corrections
     path = ("track", "corrections")
     if isinstance(given.one, SectionEdge):
         raise read.fault(
-            "bad-correction", (*path, "one"), f"{given.one} is no beat", "write m:ss.s or bar.beat"
+            "bad-correction",
+            (*path, "one"),
+            f"{given.one} is not a beat",
+            "write m:ss.s or bar.beat",
         )
     brought = Corrections()
     if given.beats is not None:
@@ -44,5 +47,5 @@ def as_counted(read: ReadShow, song: Song) -> tuple[Song, TempoMap]:
         return song, song.tempo_map()
     except ValueError as error:
         raise read.fault(
-            "bad-correction", path, str(error), "see `sequencer listen` for what was heard"
+            "bad-correction", path, str(error), "run `sequencer listen` to see the detected beats"
         ) from error

@@ -1,7 +1,8 @@
-"""Blocks with the parameters that fit those who dance them.
+"""Blocks with parameters fitted to the performers who dance them.
 
-A block is asked about as it is danced unmirrored, at its slowest and fastest tempo. All who dance the same
-step of a show with like props dance it in one shape (width, start and plane of their hands' ways), each where it fits them.
+A block is fitted unmirrored, at its slowest and fastest tempo. Performers who dance the same step of a show
+with similar props share one shape (width, start and plane of the hand paths), each placed where it fits
+them.
 """
 
 from collections.abc import Mapping, Sequence
@@ -31,23 +32,23 @@ def dance_of(
     *,
     torque: float,
 ) -> Dance:
-    """What a block asks of its performer.
+    """The fitting problem that a block sets its performer.
 
     Parameters
     ----------
     block : Block
-        Of patterns, not a link.
+        A block of patterns, not a link.
     record : model.Dancer
         The performer in the show's cast.
     tempo : TempoMap
     book : mapping of name to Pattern
     torque : float
-        With which a hand may twist a rigid prop at most [N·m].
+        Maximum torque of a hand on a rigid prop [N·m].
 
     Raises
     ------
     ValueError
-        If the performer's measures do not go together.
+        If the performer's measurements are inconsistent.
     """
     own = sides_of(block)
     beats = np.arange(np.floor(block.start), np.ceil(block.end) + 0.5)
@@ -66,14 +67,14 @@ def dance_of(
 
 
 def sides_of(block: Block) -> Mapping[Side, Side]:
-    """Which side of the pattern each hand dances."""
+    """The side of the pattern that each hand dances."""
     return CHANGED_OVER if block.mirrored else AS_THEY_ARE
 
 
 def fitted_blocks(
     show: model.Show, blocks: Sequence[Block], tempo: TempoMap, book: Mapping[str, Pattern]
 ) -> tuple[Block, ...]:
-    """The blocks with what fits their performers, where the show leaves it open.
+    """The blocks with fitted values for the parameters that the show leaves open.
 
     Parameters
     ----------
@@ -90,7 +91,7 @@ def fitted_blocks(
         try:
             dance = dance_of(block, record, tempo, book, torque=show.limits.torque)
         except ValueError:
-            continue  # the body is refused with its place in the cast
+            continue  # an invalid body is reported at its position in the cast
         parts = repr(
             sorted((side, name, sorted(given)) for side, (name, given) in dance.parts.items())
         )
@@ -102,14 +103,14 @@ def fitted_blocks(
         try:
             fits = fitted_together(list(dances.values()))
         except ValueError:
-            continue  # block_laws says it, with the place of the block
+            continue  # block_laws reports it, with the position of the block
         for k, fit in zip(dances, fits, strict=True):
             out[k] = _with(blocks[k], fit)
     return _upright_together(tuple(out))
 
 
 def _with(block: Block, fit: Fit) -> Block:
-    """A block danced with a fit."""
+    """A block with its fit applied."""
     own = sides_of(block)
     hands = {
         side: replace(part, fitted=dict(fit.values.get(own[side], {})))
@@ -120,7 +121,7 @@ def _with(block: Block, fit: Fit) -> Block:
 
 
 def _upright_together(blocks: tuple[Block, ...]) -> tuple[Block, ...]:
-    """The blocks, upright where one hand's overlaps one of the other hand's: a body has one posture."""
+    """The blocks, upright where blocks of the two hands overlap, because a body has only one posture."""
 
     def beside(block: Block) -> bool:
         return any(

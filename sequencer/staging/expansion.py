@@ -1,7 +1,7 @@
-"""Entries of the timeline written out: phrases opened, repeats followed, canon and mirror applied.
+"""Timeline entries expanded: phrases and repeats written out, canon and mirror applied.
 
-What comes out is one flat list of blocks, each for one performer; nothing of motion is known here but
-how many beats one cycle of a pattern takes.
+The result is one flat list of blocks, each for one performer; all that is known about motion here is how
+many beats one cycle of a pattern takes.
 """
 
 from collections.abc import Callable, Mapping, Sequence
@@ -22,7 +22,7 @@ CycleBeats = Callable[[str, Mapping[str, Any]], float]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Run:
-    """A step placed in time, for everyone who dances the entry."""
+    """A step placed in time, for all performers of the entry."""
 
     step: Step
     start: float
@@ -30,7 +30,7 @@ class _Run:
     path: Path
     phrase: str | None
     mirrored: bool
-    note: str = ""  # of the phrase that it opens
+    note: str = ""  # of the phrase that it expands
 
 
 def expanded(
@@ -47,15 +47,15 @@ def expanded(
     read : ReadShow
     moments : Moments
     cycle_beats : callable
-        Beats of one cycle of a pattern with its parameters.
+        Returns the beats of one cycle of a pattern with its parameters.
     of : callable, optional
-        The same for those who dance an entry together, where it depends on them.
+        The same for performers who dance an entry together, if it depends on them.
 
     Raises
     ------
     InputError
-        If a length is missing, blocks of one hand overlap, a block is for an empty hand alone, or it runs
-        past the track's end.
+        If a length is missing, blocks of one hand overlap, a block is only for an empty hand, or a block
+        runs past the end of the track.
     """
     blocks: list[Block] = []
     ends: dict[str, float] = {}
@@ -73,7 +73,7 @@ def expanded(
         runs = _Opener(read, moments, cycle).entry_runs(entry, i, start)
         mirrored = set(read.show.names if "all" in entry.mirror else entry.mirror)
         for k, name in enumerate(who):
-            # Those with like props keep together; a staff that goes at half the pace slows nobody else.
+            # Performers with similar props stay together; a staff at half the pace slows nobody else.
             alike = tuple(other for other in who if kinds[other] == kinds[name])
             own = of(alike) if of is not None else cycle_beats
             late = k * (entry.canon or 0.0)
@@ -85,7 +85,7 @@ def expanded(
             ends[name] = max(ends.get(name, 0.0), runs[-1].end + late)
         if len(blocks) > MOST_BLOCKS:
             raise read.fault(
-                "too-many-blocks", ("timeline", i), f"the timeline grows beyond {MOST_BLOCKS} blocks",
+                "too-many-blocks", ("timeline", i), f"the timeline expands to more than {MOST_BLOCKS} blocks",
                 "repeat less",
             )  # fmt: skip
     order = {name: k for k, name in enumerate(read.show.names)}
@@ -97,7 +97,7 @@ def expanded(
 
 @dataclass(frozen=True, slots=True)
 class _Opener:
-    """Opens phrases; `read` has seen to it that they do not hold each other."""
+    """Expands phrases; `read` has already refused phrases that contain each other."""
 
     read: ReadShow
     moments: Moments
@@ -118,7 +118,7 @@ class _Opener:
             if end is not None and abs(runs[-1].end - end) > TOUCH:
                 raise self.read.fault(
                     "phrase-does-not-fit", (*path, "until"),
-                    f"the phrase lasts {runs[-1].end - start:g} beats, until would be {end - start:g}",
+                    f"the phrase lasts {runs[-1].end - start:g} beats, but until allows {end - start:g}",
                     "leave until out, or use repeat",
                 )  # fmt: skip
             return runs
@@ -137,7 +137,7 @@ class _Opener:
             )
         if user.beats is not None or user.cycles is not None:
             raise self.read.fault(
-                "length-of-a-phrase", path, "a phrase has the length of its steps",
+                "length-of-a-phrase", path, "a phrase is as long as its steps",
                 "leave beats and cycles out, or use repeat",
             )  # fmt: skip
         runs: list[_Run] = []
@@ -157,7 +157,7 @@ class _Opener:
                 at = inner[-1].end
                 if len(runs) > MOST_BLOCKS:
                     raise self.read.fault(
-                        "too-many-blocks", path, f"this phrase grows beyond {MOST_BLOCKS} blocks",
+                        "too-many-blocks", path, f"this phrase expands to more than {MOST_BLOCKS} blocks",
                         "repeat less",
                     )  # fmt: skip
         if user.note:
@@ -165,7 +165,7 @@ class _Opener:
         return runs
 
     def length(self, step: Step, path: Path) -> float:
-        """Beats of a step, its repeats included: a pattern that repeats simply goes on."""
+        """Beats of a step, including repeats: a pattern that repeats simply continues."""
         if step.beats is not None:
             return step.beats * step.repeat
         if step.cycles is not None:
@@ -176,7 +176,7 @@ class _Opener:
 
 
 def _parts(step: Step, *, mirrored: bool) -> dict[Side, HandWords]:
-    """What each hand does; mirrored, the hands change over."""
+    """What each hand does; if mirrored, the hands swap."""
     if step.link:
         return {}
     both = HandPart(pattern=step.pattern, parameters=step.parameters) if step.pattern else None
@@ -219,7 +219,7 @@ def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: CycleBe
 
 
 def _with_what_is_held(read: ReadShow, block: Block) -> Block:
-    """The block without the hands that hold nothing."""
+    """The block without the empty hands."""
     held = read.show.cast[read.show.names.index(block.who)].props
     hands = {side: part for side, part in block.hands.items() if side in held}
     if len(hands) == len(block.hands):

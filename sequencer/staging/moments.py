@@ -1,4 +1,4 @@
-"""Moments of a show file turned into beat coordinates, on one song."""
+"""Converts the moments of a show file to beat coordinates on one song."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -9,24 +9,24 @@ from sequencer.timing.position import Clock, Moment, Position, SectionEdge
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
-SNAP = 0.25  # beats: a section's border within this of a whole beat means that beat
+SNAP = 0.25  # beats: a section boundary this close to a whole beat means that beat
 
 
 @dataclass(frozen=True, slots=True)
 class Moments:
-    """Turns moments into beats; faults name their place in the file."""
+    """Converts moments to beats; errors give the position in the file."""
 
     read: ReadShow
     song: Song
     tempo: TempoMap
 
     def beat(self, moment: Moment, path: Sequence[PathKey]) -> float:
-        """Beat coordinate of a moment that stands at `path`.
+        """Beat coordinate of the moment at `path` in the file.
 
         Raises
         ------
         InputError
-            If the bar has no such beat, there is no such section, or it lies outside the track.
+            If the bar has no such beat, the section does not exist, or the moment is outside the track.
         """
         if isinstance(moment, Position):
             try:
@@ -49,19 +49,19 @@ class Moments:
         if not -0.05 <= seconds <= self.song.duration + 0.05:
             last = self.tempo.position_of(float(self.tempo.beats_from_seconds(self.song.duration)))
             raise self.read.fault(
-                "outside-the-track", path, f"{moment} lies outside the track",
+                "outside-the-track", path, f"{moment} is outside the track",
                 f"the track ends at {Clock(self.song.duration)}, that is {last}",
             )  # fmt: skip
         return beat
 
 
 def beat_of(moment: Moment, song: Song, tempo: TempoMap) -> float:
-    """Beat coordinate of a moment that stands in no file.
+    """Beat coordinate of a moment that is not from a file.
 
     Raises
     ------
     ValueError
-        If the bar has no such beat, there is no such section, or it lies outside the track.
+        If the bar has no such beat, the section does not exist, or the moment is outside the track.
     """
     if isinstance(moment, Position):
         beat = tempo.beat_of(moment)
@@ -74,7 +74,7 @@ def beat_of(moment: Moment, song: Song, tempo: TempoMap) -> float:
         raise ValueError(f"the song has no section {moment.name!r}; {near}")
     if not -0.05 <= float(tempo.seconds_from_beats(beat)) <= song.duration + 0.05:
         last = tempo.position_of(float(tempo.beats_from_seconds(song.duration)))
-        raise ValueError(f"{moment} lies outside the track, which ends at {last}")
+        raise ValueError(f"{moment} is outside the track, which ends at {last}")
     return beat
 
 

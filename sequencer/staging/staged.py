@@ -1,4 +1,4 @@
-"""A show on its song: every moment turned into beats, every block into laws. What checks and outputs read."""
+"""A show placed on its song: moments as beats, blocks as laws. The input to checks and outputs."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
@@ -23,18 +23,18 @@ class HandWords:
     """One hand's part of a block."""
 
     pattern: str
-    parameters: Mapping[str, Any]  # as the show file sets them
-    fitted: Mapping[str, Any] = field(default_factory=dict)  # those found for this body and prop
+    parameters: Mapping[str, Any]  # set in the show file
+    fitted: Mapping[str, Any] = field(default_factory=dict)  # fitted to this body and prop
 
     @property
     def values(self) -> dict[str, Any]:
-        """What is danced: the parameters set, and those found."""
+        """All parameters: those set and those fitted."""
         return {**self.fitted, **self.parameters}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Block:
-    """What one performer dances from `start` to `end`."""
+    """One performer's pattern or link from `start` to `end`."""
 
     who: str
     start: float  # [beats]
@@ -48,12 +48,12 @@ class Block:
     link: bool
     phrase: str | None
     note: str
-    path: Path  # the entry or step of the show file that it comes from
-    posture: Posture = UPRIGHT  # how the body gives way meanwhile
+    path: Path  # path of its entry or step in the show file
+    posture: Posture = UPRIGHT  # posture of the body during the block
 
     @property
     def title(self) -> str:
-        """Name for people: the pattern, or both hands' where they differ."""
+        """Display name: the pattern, or both hands' patterns if they differ."""
         if self.link:
             return "link"
         names = list(dict.fromkeys(part.pattern for part in self.hands.values()))
@@ -65,7 +65,7 @@ class Standing:
     """A formation held from `start` to `end`, after a walk that began at `walk`."""
 
     formation: str
-    walk: float  # [beats] = start where nobody walks
+    walk: float  # [beats] equal to start if nobody walks
     start: float  # [beats]
     end: float  # [beats]
     spots: Spots
@@ -84,22 +84,24 @@ class Lit:
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Staged:
-    """A show, the song as corrected, and all that follows from the two."""
+    """A show, its corrected song, and everything derived from the two."""
 
-    file: str  # the show file, for people
+    file: str  # name of the show file, for display
     show: Show
     song: Song  # with the show's corrections
     tempo: TempoMap
     dancers: tuple[Dancer, ...]  # in the order of the cast
     blocks: tuple[Block, ...]  # by start, then cast order
-    standings: tuple[Standing, ...]  # by start; the first holds from the song's start
+    standings: tuple[Standing, ...]  # by start; the first applies from the start of the song
     lit: tuple[Lit, ...]  # by start
-    book: Mapping[str, Pattern] = field(default_factory=patterns)  # the show's own ones included
+    book: Mapping[str, Pattern] = field(
+        default_factory=patterns
+    )  # including the show's own patterns
     venue: Venue = field(
         default_factory=Venue
     )  # stage, audience, ceiling, scenery and posts as geometry
-    read: ReadShow | None = None  # what it was staged from, so that a change can be tried
-    heard: Song | None = None  # the song before the show's corrections
+    read: ReadShow | None = None  # the show file it was staged from, so that changes can be tried
+    heard: Song | None = None  # the song before corrections
 
     def seconds(self, beat: float) -> float:
         """Second of the track at a beat coordinate."""
@@ -111,7 +113,7 @@ class Staged:
 
     @property
     def span(self) -> tuple[float, float]:
-        """From the song's start, or the first beat if that is earlier, to the end of all that is danced [beats]."""
+        """From the start of the song, or the first beat if earlier, to the end of the last block [beats]."""
         start = min(0.0, float(self.tempo.beats_from_seconds(0.0)))
         end = max(
             [float(self.tempo.beats_from_seconds(self.song.duration))]
@@ -120,7 +122,7 @@ class Staged:
         return start, end
 
     def section_at(self, beat: float) -> str:
-        """Name of the section that sounds at a beat coordinate; empty where none does."""
+        """Name of the section at a beat coordinate; empty if there is none."""
         second = self.seconds(beat) + 1e-6
         for section, name in zip(self.song.sections, self.song.section_names(), strict=True):
             if section.start <= second < section.end:
@@ -128,9 +130,9 @@ class Staged:
         return ""
 
     def blocks_of(self, who: str) -> tuple[Block, ...]:
-        """One performer's blocks in turn."""
+        """One performer's blocks in order."""
         return tuple(block for block in self.blocks if block.who == who)
 
     def lit_of(self, who: str) -> tuple[Lit, ...]:
-        """One performer's burns in turn."""
+        """One performer's burns in order."""
         return tuple(span for span in self.lit if span.who == who)

@@ -1,4 +1,4 @@
-"""Formations and walks of a show turned into one way over the floor for each performer."""
+"""Turns a show's formations and walks into one walking path for each performer."""
 
 import math
 from collections.abc import Mapping
@@ -12,7 +12,7 @@ from sequencer.timing.position import TOUCH
 
 
 def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, ...]:
-    """Formations in turn, each with the beat at which the walk to it began.
+    """Formations in order, each with the beat at which the walk to it begins.
 
     Parameters
     ----------
@@ -24,7 +24,7 @@ def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, 
     Raises
     ------
     InputError
-        If no formation is taken at the start, a later one has no walk, or walks overlap.
+        If there is no formation at the start, a later one has no walk, or walks overlap.
     """
     show = read.show
     if not show.staging:
@@ -39,14 +39,14 @@ def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, 
             raise read.fault(
                 "no-walk",
                 path,
-                "a later formation needs beats for the walk to it",
+                "every formation after the first needs beats for the walk to it",
                 "add beats, such as 8",
             )
         reached = start + (staging.beats or 0.0) if i else start
         if i and reached > last + TOUCH:
             raise read.fault(
                 "walk-past-the-end", (*path, "beats"),
-                f"this walk is over {reached - last:g} beats after everything has ended",
+                f"this walk ends {reached - last:g} beats after the end of the show",
                 "start it earlier, or give it fewer beats",
             )  # fmt: skip
         spots = _spots(read, show.formations[staging.formation], staging.formation, found)
@@ -54,7 +54,7 @@ def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, 
             there = moments.tempo.position_of(found[-1].start)
             raise read.fault(
                 "walks-overlap", (*path, "from"),
-                f"this walk starts before the last one is over, at {there}",
+                f"this walk starts before the previous one ends, at {there}",
                 f"start it at {there} or later",
             )  # fmt: skip
         found.append(
@@ -82,7 +82,7 @@ def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, 
 
 
 def floor_path(read: ReadShow, name: str, stood: tuple[Standing, ...]) -> WalkPath:
-    """One performer's way through the formations; they turn the short way round."""
+    """One performer's path through the formations, turning the short way round."""
     x, y, degrees = stood[0].spots[name]
     facing = math.radians(degrees)
     moves = []
@@ -104,12 +104,12 @@ def floor_path(read: ReadShow, name: str, stood: tuple[Standing, ...]) -> WalkPa
 
 
 def _default(read: ReadShow, last: float) -> Standing:
-    """One performer needs no formation: the middle of the stage."""
+    """A single performer needs no formation: the middle of the stage."""
     show = read.show
     if len(show.cast) > 1:
         raise read.fault(
-            "no-staging", ("cast",), "the show does not say where its performers stand",
-            "add formations, and staging that says which is taken when",
+            "no-staging", ("cast",), "the show does not say where the performers stand",
+            "add formations, and staging entries that say when each is taken",
         )  # fmt: skip
     depth = show.venue.stage.depth or show.venue.stage.width or 0.0
     spots = {show.names[0]: (0.0, depth / 2, 0.0)}
@@ -120,7 +120,7 @@ def _spots(read: ReadShow, formation: Formation, name: str, before: list[Standin
     if formation.spots is not None:
         return {who: (spot.at[0], spot.at[1], spot.facing) for who, spot in formation.spots.items()}
     from sequencer.motion.performers.formations import (
-        filled_shape,  # only shows that name a shape need scipy
+        filled_shape,  # only shows with a named shape need scipy
     )
 
     stood: Mapping[str, tuple[float, float, float]] | None = before[-1].spots if before else None
@@ -139,5 +139,5 @@ def _spots(read: ReadShow, formation: Formation, name: str, before: list[Standin
             "bad-formation",
             ("formations", name),
             str(error),
-            "choose another shape, or name the spots",
+            "choose another shape, or give the spots",
         ) from error

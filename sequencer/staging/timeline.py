@@ -1,4 +1,4 @@
-"""From a show and a song to a staged show: every moment a beat, every block a law, every fault named."""
+"""From a show and a song to a staged show: moments become beats, blocks become laws, faults are reported."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
@@ -36,19 +36,19 @@ from sequencer.timing.tempo import TempoMap
 
 
 def staged(read: ReadShow, song: Song) -> Staged:
-    """A show on its song.
+    """Place a show on its song.
 
     Parameters
     ----------
     read : ReadShow
         The show and the document it came from.
     song : Song
-        What was heard; the show's corrections are laid over it here.
+        The analysed song; the show's corrections are applied here.
 
     Raises
     ------
     InputError
-        If a moment, a block, a walk or a pattern does not fit; the place in the file is named.
+        If a moment, block, walk or pattern is invalid; the message gives the position in the file.
     """
     heard = song
     song, tempo = as_counted(read, song)
@@ -84,9 +84,9 @@ def staged(read: ReadShow, song: Song) -> Staged:
 
 
 class _CycleBeats:
-    """Beats of one cycle of a pattern; an unknown pattern is refused where it is first used.
+    """Beats of one cycle of a pattern; an unknown pattern is reported where it is first used.
 
-    Those whom an entry names keep together: one number for the song's tempo and all their props.
+    Performers of one entry stay together: one number for the song's tempo and all their props.
     """
 
     def __init__(self, read: ReadShow, book: Mapping[str, library.Pattern], tempo: float) -> None:
@@ -163,14 +163,14 @@ def _dancer(
         }
     except ValueError as error:
         raise read.fault(
-            "bad-value", ("cast", index), str(error), "see docs/show-file.md for what fits"
+            "bad-value", ("cast", index), str(error), "see docs/show-file.md for what is allowed"
         ) from error
     own = [block for block in blocks if block.who == name]
     carriage = carried(body, [(b.start, b.end, b.posture) for b in own if not b.link], lead=LEAD_IN)
     trajectories = _trajectories(read, own, carriage, props, book)
     burns = tuple((span.start, span.end) for span in lit if span.who == name)
     for side, trajectory in trajectories.items():
-        # Faster than any ordinary prop (a long rope): its flame is drawn out farther.
+        # Faster than any ordinary prop (a long rope): its flame is stretched farther.
         speed = fastest_wick(props[side], trajectory, burns, tempo)
         if speed > FASTEST_HEAD:
             reach = flame_reach(record.props[side], read.show.fire, speed=speed)
@@ -218,7 +218,7 @@ def _trajectories(
     trajectories: dict[Side, Trajectory] = {}
     for side in sorted(
         props, reverse=True
-    ):  # the right hand leads, the left keeps clear of its prop
+    ):  # the right hand is computed first, the left keeps clear of its prop
         trajectories[side] = assembled(
             _touching(spans[side]),
             rest(side, body, props[side]),
@@ -252,12 +252,12 @@ def _laws(
     except ValueError as error:
         where = (*block.path, "pattern")
         raise read.fault(
-            "bad-pattern", where, str(error), "`sequencer patterns` lists names and parameters"
+            "bad-pattern", where, str(error), "run `sequencer patterns` for names and parameters"
         ) from error
 
 
 def _touching(spans: list[Span]) -> list[Span]:
-    """The same spans; ends that differ by rounding are made to meet."""
+    """The same spans, with ends that differ only by rounding made equal."""
     met = spans[:1]
     for span in spans[1:]:
         before = met[-1].end

@@ -1,4 +1,4 @@
-"""The venue of a show file as geometry; an outline that crosses itself is refused at its place."""
+"""The venue of a show file as geometry; an outline that crosses itself is reported at its position in the file."""
 
 from collections.abc import Callable
 from typing import Any, ParamSpec, TypeVar
@@ -19,7 +19,7 @@ from sequencer.show.document import PathKey
 from sequencer.show.reading import ReadShow
 from sequencer.show.record import FilePoint
 
-LEAST_EDGE = 0.5  # [m] of an audience line
+LEAST_EDGE = 0.5  # [m] minimum length of an audience line
 P = ParamSpec("P")
 T = TypeVar("T")
 
@@ -30,7 +30,7 @@ def venue_of(read: ReadShow) -> Venue:
     Raises
     ------
     InputError
-        If an outline crosses itself or encloses nothing, or a place is absurd.
+        If an outline crosses itself or encloses no area, or a position is implausible.
     """
     venue, crew = read.show.venue, read.show.crew
     stage = _made(read, ("venue", "stage"), _stage, venue.stage)
@@ -73,18 +73,18 @@ def _made(
         return build(*args, **named)
     except ValueError as error:
         raise read.fault(
-            "bad-outline", path, str(error), "give the corners in turn, in metres"
+            "bad-outline", path, str(error), "give the corners in order, in metres"
         ) from None
 
 
 def _refuse_odd_edge(read: ReadShow, path: tuple[PathKey, ...], edge: AudienceEdge) -> None:
-    """An edge that is a mere dot cannot be what the audience stands behind."""
+    """An audience line must have a length: nobody can stand behind a dot."""
     import shapely
 
     line = shapely.LineString(edge.line)
     if line.length < LEAST_EDGE:
         raise read.fault(
-            "bad-outline", path, f"the audience line {edge.name!r} is {line.length:.2f} m long",
+            "bad-outline", path, f"the audience line {edge.name!r} is only {line.length:.2f} m long",
             "give both ends of the edge that the audience stands behind",
         )  # fmt: skip
 

@@ -14,14 +14,14 @@ from sequencer.timing.tempo import TempoMap
 
 
 def wick_area(prop: PropRecord) -> float:
-    """Burning surface of one round wick [m²]; the ball of its radius, so rather too large."""
+    """Burning surface of one round wick [m²], taken as a sphere, so on the large side."""
     return 4.0 * math.pi * _radius(prop) ** 2
 
 
 def fastest_wick(
     prop: Prop, trajectory: Trajectory, lit: Sequence[tuple[float, float]], tempo: TempoMap
 ) -> float:
-    """Proven bound of the speed of a prop's wicks while they burn [m/s], against the performer."""
+    """Proven bound on the speed of a prop's wicks while lit [m/s], relative to the performer."""
     most = 0.0
     for start, end in lit:
         for low, high, bounds in trajectory.pieces(start, end):
@@ -30,18 +30,18 @@ def fastest_wick(
 
 
 def flame_reach(prop: PropRecord, fire: Fire | None, *, speed: float = FASTEST_HEAD) -> float:
-    """Reach of a moving wick's flame beyond the wick [m]; 0 where nothing burns.
+    """Length of a moving wick's flame beyond the wick [m]; 0 if nothing is lit.
 
     Parameters
     ----------
     prop : PropRecord
     fire : Fire, optional
     speed : float
-        Of the wick [m/s]; that of any ordinary prop if not given.
+        Speed of the wick [m/s]; default: that of any ordinary prop.
 
     Notes
     -----
-    Source: the flame at rest as the show states it, stretched by `facts.flames.stretched_reach`.
+    Source: the flame at rest as given in the show, stretched by `facts.flames.stretched_reach`.
     """
     if fire is None:
         return 0.0
@@ -51,7 +51,7 @@ def flame_reach(prop: PropRecord, fire: Fire | None, *, speed: float = FASTEST_H
 
 
 def resting_flame(prop: PropRecord, liquid: Fuel, seconds: float) -> float | None:
-    """Mean flame of one wick at rest by the pool-fire relation [m]; None where its soak is not known."""
+    """Mean flame height of one wick at rest by the pool-fire relation [m]; None if its soak is not known."""
     heat = liquid.heat_of_combustion
     if prop.fuel_mass is None or heat is None:
         return None

@@ -57,21 +57,21 @@ def test_the_small_show_can_be_checked(stage_folder):
         ("{shape: rectangle, width: 12 m, depth: 10 m}",
          "{outline: [[0, 0], [4, 4], [4, 0], [0, 4]]}", 6, "cross"),
         ("[[-12, -9], [12, -9]]", "[[-12, -9], [-12, -9]]", 7, "0.00 m long"),
-        ("title: Small", "title: Small\ndate: 2026-13-45", 2, "no day of the calendar"),
-        ("from: 3.1", "from: 3.1+1/0", 11, "divided by nothing"),
+        ("title: Small", "title: Small\ndate: 2026-13-45", 2, "not a calendar date"),
+        ("from: 3.1", "from: 3.1+1/0", 11, "denominator of 0"),
         ("beats: 16", "beats: 16, cycle: 0.001", 11, "0.125"),
         ("{from: 3.1", "{who: [], from: 3.1", 11, "at least 1"),
-        ("name: Ash", 'name: "A\u202Esh"', 9, "direction of writing"),
+        ("name: Ash", 'name: "A\u202Esh"', 9, "direction of text"),
         ("depth: 10 m", "depth: 900 m", 6, "outside 0.001 … 500 m"),
         ("{tether: 0.55}", "poy", 9, "'poi', 'rope dart', 'staff'"),
         ("stature: 1.7", "stature: 0.7", "9:26", "stature: 0.7 m is outside 0.8 … 2.6 m"),
         ("stature: 1.7", "stature: 1.7, posture: lying", "9:40",
-         "posture 'lying' should be 'standing' or 'seated'"),
+         "posture 'lying' must be 'standing' or 'seated'"),
         ("stature: 1.7", "stature: 2.7", "9:26", "stature: 2.7 m is outside 0.8 … 2.6 m"),
         ("stature: 1.7,", "stature: 1.7, arm: 68 cm, shoulder: 1.39, overhead: 2.4 m,", "9:69",
-         "overhead: 2.4 m does not go with a shoulder at 1.39 m and an arm of 0.68 m"),
+         "overhead: 2.4 m does not match a shoulder at 1.39 m and an arm of 0.68 m"),
         ("stature: 1.7,", "stature: 1.7, arm: 1.2,", "9:36", "arm: 1.2 m is outside 0.34 … 1.02 m"),
-        ("{tether: 0.55}", "{kind: staff, grip: 1.4 m}", 9, "1.4 m from the rear end of only 1.02 m"),
+        ("{tether: 0.55}", "{kind: staff, grip: 1.4 m}", 9, "1.4 m from the rear end, but the length is only 1.02 m"),
     ],
 )  # fmt: skip
 def test_a_show_that_cannot_be_used(stage_folder, old, new, line, says):
@@ -89,7 +89,7 @@ def test_another_cut_of_the_song_is_refused(stage_folder):
 
 @pytest.mark.parametrize("verb", ["check", "sheet", "trace"])
 def test_a_show_that_is_not_there(stage_folder, verb):
-    assert_refused(run(verb, stage_folder / "none.yaml"), "there is no such file")
+    assert_refused(run(verb, stage_folder / "none.yaml"), "file not found")
     assert_refused(run(verb, stage_folder), "this is a folder")
 
 
@@ -241,13 +241,13 @@ CRATE = "[[-0.5, 6], [0.5, 6], [0.5, 7], [-0.5, 7]]"
         ("height: 2 m", "height: .nan", 8, "is not a number"),
         ("[3, 8]", "[3000, 8]", 14, "is it in mm?"),
         ("[3, 8]", "[.nan, 8]", 14, "is not a number"),
-        (", Birch: {at: [3, 8]}", "", 14, "no place for 'Birch'"),
+        (", Birch: {at: [3, 8]}", "", 14, "no position for 'Birch'"),
         ("Birch: {at: [3, 8]}", "Birch: {at: [3, 8]}, Clay: {at: [0, 0]}", 14, "not in the cast"),
-        (SPOTS, "{shape: line, centre: [0, 4], spacing: 3, order: [Ash]}", 13, "no place for 'Birch'"),
-        (SPOTS, "{shape: line, centre: [0, 4], spacing: 3, order: [Ash, Birch, Ash]}", 13, "stands twice"),
+        (SPOTS, "{shape: line, centre: [0, 4], spacing: 3, order: [Ash]}", 13, "no position for 'Birch'"),
+        (SPOTS, "{shape: line, centre: [0, 4], spacing: 3, order: [Ash, Birch, Ash]}", 13, "appears twice"),
         (SPOTS, "{shape: line, centre: [0, 4], spacing: 0}", 13, "outside"),
         ("beats: 16}", "beats: 16, via: {Clay: [[0, 6]]}}", 17, "not in the cast"),
-        ("beats: 16}", "beats: 900}", 17, "after everything has ended"),
+        ("beats: 16}", "beats: 900}", 17, "after the end of the show"),
         ("  scenery:", "  ceilings: [{name: beam, outline: [[0, 0], [4, 4], [4, 0], [0, 4]], height: 3}]\n  scenery:", 8, "cross"),
     ],
 )  # fmt: skip

@@ -38,4 +38,4 @@ def test_a_file_that_is_not_there(stage_folder):
     (stage_folder / "moves.yaml").unlink()
     result = check(path)
     assert result.exit_code == 2
-    assert f"{path}:12:17: there is no file of patterns 'moves.yaml'" in result.stderr
+    assert f"{path}:12:17: there is no pattern file 'moves.yaml'" in result.stderr

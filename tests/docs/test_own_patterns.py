@@ -85,14 +85,14 @@ def test_the_matrix_knows_them_too(moves):
 @pytest.mark.parametrize(
     ("text", "says"),
     [
-        ("title: x\n", "1:1: this file holds no patterns"),
-        ("- a\n", "1:1: this file holds no patterns"),
-        ("patterns: [a]\n", "1:11: patterns should be names with a record each"),
+        ("title: x\n", "1:1: this file has no patterns"),
+        ("- a\n", "1:1: this file has no patterns"),
+        ("patterns: [a]\n", "1:11: patterns must be names, each with a record"),
         ("patterns:\n  mine: {law: orbitt}\n", "2:9: pattern 'mine': law 'orbitt' is not known"),
-        ("patterns:\n  toroid: {law: orbit}\n", "2:11: pattern 'toroid' is there already"),
+        ("patterns:\n  toroid: {law: orbit}\n", "2:11: pattern 'toroid' already exists"),
         ("patterns:\n  m: {law: orbit, set: {ratio: fast}}\n", "2:6: pattern 'm': ratio"),
-        ("pattern_files: [gone.yaml]\n", "1:17: there is no file of patterns 'gone.yaml'"),
-        ("patterns: {\n", "this is no YAML"),
+        ("pattern_files: [gone.yaml]\n", "1:17: there is no pattern file 'gone.yaml'"),
+        ("patterns: {\n", "this is not YAML"),
     ],
 )
 def test_a_file_that_cannot_be_used_is_refused_where_it_stands(tmp_path, text, says):

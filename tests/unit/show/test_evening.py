@@ -42,7 +42,7 @@ def test_what_is_agreed_takes_the_place_of_what_is_usual():
     [
         ("stop_call: {callers: [Adda]}", "unknown-person", "'Ada'"),
         ("stop_call: {does: {spoter: [run]}}", "unknown-person", "'spotter'"),
-        ("stop_call: {word: " + 41 * "a" + "}", "bad-value", "40 letters"),
+        ("stop_call: {word: " + 41 * "a" + "}", "bad-value", "40 characters"),
         ("emergency: {nummber: 112}", "unknown-key", "number"),
         ("weather: {gusts: brisk}", "bad-value", "m/s"),
     ],
@@ -71,7 +71,7 @@ def test_a_wind_comes_from_a_side_or_an_angle(text, degrees):
 
 
 def test_a_wind_from_nowhere_is_refused():
-    with pytest.raises(InputError, match="no direction"):
+    with pytest.raises(InputError, match="not a direction"):
         read(venue="wind_from: north-ish")
 
 

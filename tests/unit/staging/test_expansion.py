@@ -94,14 +94,14 @@ def test_one_hand_may_spin_while_the_other_does_something_else():
         ("  - {pattern: a, beats: 8}\n  - {pattern: b, from: 2.4, beats: 4}\n", 15,
          r"Ash's b starts at 2\.4, while the block of line 14 runs to 3\.1"),
         ("  - {pattern: a, from: 27.1, beats: 90}\n", 14, r"runs to 49\.3, the track ends at 30\.4"),
-        ("  - {pattern: a, from: 80.1, beats: 1}\n", 14, "80.1 lies outside the track"),
+        ("  - {pattern: a, from: 80.1, beats: 1}\n", 14, "80.1 is outside the track"),
         ("  - {pattern: a, from: chorus, beats: 1}\n", 14, "no section 'chorus'"),
         ("  - {pattern: a, from: verse, beats: 1}\n", 14, "no section 'verse'; did you mean 'verse"),
         ("  - {pattern: a, from: 3.5, beats: 1}\n", 14, "bar 3 has 4 beats"),
         ("  - {pattern: a, from: 3.1, until: 2.1}\n", 14, "not after the start"),
         ("  - {pattern: a}\n", 14, "no length"),
-        ("  - {phrase: swing, beats: 3}\n", 14, "length of its steps"),
-        ("  - {phrase: swing, until: 9.1}\n", 14, "lasts 10 beats, until would be 32"),
+        ("  - {phrase: swing, beats: 3}\n", 14, "as long as its steps"),
+        ("  - {phrase: swing, until: 9.1}\n", 14, "lasts 10 beats, but until allows 32"),
     ],
 )  # fmt: skip
 def test_what_does_not_fit_is_named(timeline, where, says):
@@ -121,5 +121,5 @@ def test_a_phrase_hands_its_note_to_the_block_that_opens_it():
 )
 @pytest.mark.parametrize("thing", ["phrase: swing", "link: true, beats: 2"], ids=["phrase", "link"])
 def test_what_only_a_pattern_has_is_refused_elsewhere(thing, key):
-    with pytest.raises(InputError, match="write it beside the pattern"):
+    with pytest.raises(InputError, match="write it next to the pattern"):
         blocks(f"  - {{who: Ash, from: 1.1, {thing}, {key}}}")

@@ -113,7 +113,7 @@ def test_fire_and_formations_are_in_beats():
         ("from: 5.1, beats: 8}", "from: 5.1}", 16, "needs beats for the walk"),
         ("- {formation: turned, from: 5.1, beats: 8}",
          "- {formation: turned, from: 5.1, beats: 8}\n  - {formation: apart, from: 6.1, beats: 4}",
-         17, "before the last one is over, at 7.1"),
+         17, "before the previous one ends, at 7.1"),
         ("until: 9.1}", "until: 9.1}\n    - {who: Ash, from: 8.1, until: 10.1}", 26, "still burning"),
         ("until: 9.1}", "until: 1.1}", 25, "not after"),
         ("pro-bend-4, beats", "pro-bend-4, with: {hand_radius: 2 m}, beats", 18, "hand_radius"),
@@ -130,7 +130,7 @@ def test_what_does_not_fit_is_named(old, new, line, says):
 def test_several_performers_need_places():
     start = SHOW.index("formations:")
     end = SHOW.index("timeline:")
-    with pytest.raises(InputError, match="does not say where its performers stand"):
+    with pytest.raises(InputError, match="does not say where the performers stand"):
         stage(SHOW[:start] + SHOW[end:])
 
 

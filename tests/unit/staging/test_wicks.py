@@ -147,7 +147,7 @@ def test_a_grip_is_held_against_the_size_that_is_filled_in():
         ({"arm": 1.03}, "outside 0.34 … 1.02 m"),
         ({"shoulder": 1.18}, "outside 1.19 … 1.53 m"),
         ({"shoulder": 1.54}, "outside 1.19 … 1.53 m"),
-        ({"arm": 0.7, "shoulder": 1.4, "overhead": 2.28}, "2.28 m does not go with a shoulder at 1.40 m"),
+        ({"arm": 0.7, "shoulder": 1.4, "overhead": 2.28}, "2.28 m does not match a shoulder at 1.40 m"),
         ({"arm": 0.7, "shoulder": 1.4, "overhead": 1.92}, "an arm of 0.70 m, 2.10 m together"),
     ],
 )  # fmt: skip
@@ -171,7 +171,7 @@ def test_measures_reach_the_body():
         ({"posture": "lying"}, "'standing' or 'seated'"),
         ({"shoulder": 0.87}, "0.87 m is outside 0.88 … 1.35 m, .* 1.70 m, seated"),
         ({"shoulder": 1.40}, "outside 0.88 … 1.35 m"),
-        ({"shoulder": 1.10, "overhead": 2.0}, "2 m does not go with a shoulder at 1.10 m"),
+        ({"shoulder": 1.10, "overhead": 2.0}, "2 m does not match a shoulder at 1.10 m"),
     ],
 )
 def test_measures_of_who_is_seated_are_those_in_the_chair(measures, words):
