@@ -1,1 +1,1 @@
-"""Fire and crew planned from a staged show: burns, fuel, who watches, house rules, the run of the night."""
+"""Fire and crew planning from a staged show: burns, fuel, watches, house rules, the run of the night."""

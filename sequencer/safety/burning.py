@@ -1,4 +1,4 @@
-"""Who burns when, on how much burning time: one record a burn, for checks and for sheets."""
+"""Who is lit when, and for how long the wick lasts: one record per burn, for checks and sheets."""
 
 import math
 from collections.abc import Sequence
@@ -23,26 +23,26 @@ class PlannedBurn:
     end: float  # [beats]
     start_s: float  # [s] of the track
     end_s: float  # [s]
-    lit_s: float  # [s] burnt on this soak until `end`, earlier burns of the same soak and waits included
-    burn: BurnTime | None  # None: nobody knows how long it burns
+    lit_s: float  # [s] burnt on this soak until `end`, including earlier burns on the same soak and waits
+    burn: BurnTime | None  # None: the burning time is unknown
     fuel: str
     soak: int = 0  # number of the performer's soak, from 0
-    wait_s: float = 0.0  # [s] alight before `start`, while those after them are lit
+    wait_s: float = 0.0  # [s] alight before `start`, while others are being lit
 
     @property
     def dry_s(self) -> float | None:
-        """When the wick is dry [s of the track]; None where nobody knows how long it burns."""
+        """When the wick burns out [s of the track]; None if the burning time is unknown."""
         if self.burn is None:
             return None
         return self.end_s + max(self.burn.seconds - self.lit_s, self.start_s - self.end_s)
 
     def share(self) -> float:
-        """Planned time over burning time; inf where that is unknown."""
+        """Planned time over burning time; inf if the burning time is unknown."""
         return self.lit_s / self.burn.seconds if self.burn else math.inf
 
 
 def known_fuel(show: Staged) -> Fuel | None:
-    """The show's fuel; None where nothing burns.
+    """The show's fuel; None if nothing is lit.
 
     Raises
     ------
@@ -53,7 +53,7 @@ def known_fuel(show: Staged) -> Fuel | None:
 
 
 def timed_burns(show: Staged) -> tuple[TimedBurn, ...]:
-    """The show's log of timed burns; empty where it names none.
+    """The show's log of timed burns; empty if it names none.
 
     Raises
     ------
@@ -67,14 +67,14 @@ def timed_burns(show: Staged) -> tuple[TimedBurn, ...]:
 
 
 def burn_time(show: Staged, who: str, log: Sequence[TimedBurn] = ()) -> BurnTime | None:
-    """Burning time that a performer's wicks are counted on: logged, timed, stated, or the default.
+    """Burning time assumed for a performer's wicks: logged, timed, stated, or the default.
 
     Parameters
     ----------
     show : Staged
     who : str
     log : sequence of TimedBurn
-        Timed burns of everybody.
+        Timed burns of all performers.
 
     Raises
     ------
@@ -113,8 +113,8 @@ def planned_burns(show: Staged, *, refuel_seconds: float) -> tuple[PlannedBurn, 
     ----------
     show : Staged
     refuel_seconds : float
-        Soaking and spinning off [s]. A wick that is lit again sooner burns on what is left of the
-        same soak, so its burns are counted together.
+        Time to soak and spin off [s]. A wick that is relit sooner burns what is left of the same soak, so
+        its burns are counted together.
 
     Raises
     ------
@@ -156,7 +156,7 @@ def planned_burns(show: Staged, *, refuel_seconds: float) -> tuple[PlannedBurn, 
 
 
 def _with_waits(burns: Sequence[PlannedBurn]) -> tuple[PlannedBurn, ...]:
-    """Burns, by start, with the time that each is alight before it begins."""
+    """Burns, by start, with the time that each wick is alight before its burn begins."""
     waited: dict[tuple[str, int], float] = {}
     out = []
     for start in dict.fromkeys(burn.start for burn in burns):
@@ -175,14 +175,14 @@ def _with_waits(burns: Sequence[PlannedBurn]) -> tuple[PlannedBurn, ...]:
 
 
 def spare(burn: PlannedBurn) -> float:
-    """Burning time left when a flame is put out [s]; 0 where nobody knows how long it burns."""
+    """Burning time left when a flame is put out [s]; 0 if the burning time is unknown."""
     return burn.burn.seconds - burn.lit_s if burn.burn else 0.0
 
 
 def lit_at_once(burns: tuple[PlannedBurn, ...]) -> tuple[int, PlannedBurn | None]:
-    """Most performers lit at one moment, and the burn whose start makes them so many.
+    """Largest number of performers lit at once, and the burn whose start reaches it.
 
-    One who is put out in the moment in which another is lit counts too: flames do not end on a beat.
+    A performer who is put out at the moment another is lit counts too: flames do not end on a beat.
     """
     best: tuple[int, PlannedBurn | None] = (0, None)
     for burn in burns:

@@ -1,4 +1,4 @@
-"""What is so in a show, as far as cautions depend on it."""
+"""The conditions in a show that decide which cautions apply."""
 
 from collections.abc import Collection
 
@@ -19,13 +19,13 @@ _BY_CODE: dict[str, Condition] = {
 
 
 def conditions_of(show: Staged, findings: Collection[Finding] = ()) -> frozenset[Condition]:
-    """Conditions of a show and of what the checks found in it.
+    """Conditions that hold for a show and its findings.
 
     Parameters
     ----------
     show : Staged
     findings : collection of Finding
-        Of all checks; some cautions belong to what was found.
+        From all checks; some cautions depend on them.
     """
     found: set[Condition] = {"music"}
     if show.show.crew:
@@ -50,14 +50,14 @@ def conditions_of(show: Staged, findings: Collection[Finding] = ()) -> frozenset
 def cautions_of(
     show: Staged, findings: Collection[Finding] = (), *, reader: Reader | None = None
 ) -> tuple[Caution, ...]:
-    """Cautions that a reader of a show's sheets gets; none where nothing burns.
+    """Cautions for a reader of a show's sheets; none if nothing is lit.
 
     Parameters
     ----------
     show : Staged
     findings : collection of Finding
-        Of all checks.
+        From all checks.
     reader : str, optional
-        Whose sheet it is; everybody's where none is named.
+        Reader of the sheet; default: everybody.
     """
     return cautions_for(conditions_of(show, findings), reader) if show.lit else ()

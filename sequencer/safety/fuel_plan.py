@@ -1,9 +1,9 @@
-"""Fuel to prepare for each prop and in all, with what goes to the spin-off, and who is lit first.
+"""Fuel to prepare for each prop and in total, the amount spun off, and the lighting order.
 
-A wick takes up more than it keeps: what is spun or shaken off goes into the catch container and counts
-as fuel handled. Volumes are at the lowest density the sources give, so rather too large.
-Sources: density of `facts.fuels`; the spin-off's share, the spare and the time to light one prop are
-design choices: weigh your own wick before and after the spin-off.
+A wick takes up more than it keeps: the fuel spun or shaken off goes into the catch container and counts as
+fuel handled. Volumes use the lowest density in the sources, so they err on the large side.
+Sources: density from `facts.fuels`; the fraction spun off, the spare and the time to light one prop are
+design choices: weigh your own wick before and after spinning off.
 """
 
 from collections.abc import Sequence
@@ -14,21 +14,21 @@ from sequencer.geometry.bodies import Side
 from sequencer.safety.burning import PlannedBurn, known_fuel, spare
 from sequencer.staging.staged import Staged
 
-SPIN_OFF = 0.25  # [1] of what a wick takes up; a design choice
-FUEL_RESERVE = 0.20  # [1] of what all wicks take up, for a spill or one relight; a design choice
+SPIN_OFF = 0.25  # [1] fraction of the fuel that a wick takes up; a design choice
+FUEL_RESERVE = 0.20  # [1] fraction of the fuel that all wicks take up, for a spill or one relight; a design choice
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PropFuel:
-    """Fuel for one prop over the whole show; None where its soak is not weighed."""
+    """Fuel for one prop over the whole show; None if its soak is not weighed."""
 
     who: str
     side: Side
-    soaks: int  # times it is soaked
+    soaks: int  # number of times it is soaked
     wicks: int
-    kept: float | None  # [kg] in all its wicks after the spin-off, each time
+    kept: float | None  # [kg] in all its wicks after spinning off, per soak
     taken_up: float | None  # [m³] over all soaks
-    spun_off: float | None  # [m³] of that, into the catch container
+    spun_off: float | None  # [m³] of that, spun off into the catch container
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,7 +44,7 @@ class FuelPlan:
         return tuple(dict.fromkeys(each.who for each in self.props if each.taken_up is None))
 
     def of(self, who: str) -> float | None:
-        """Fuel that one performer's wicks take up [m³]; None where a soak is not known."""
+        """Fuel that one performer's wicks take up [m³]; None if a soak is not known."""
         amounts = [each.taken_up for each in self.props if each.who == who]
         known = [amount for amount in amounts if amount is not None]
         return sum(known) if len(known) == len(amounts) else None
@@ -56,7 +56,7 @@ class FuelPlan:
 
     @property
     def spun_off(self) -> float:
-        """Fuel that comes back in the catch container [m³]: waste, not for another wick."""
+        """Fuel left in the catch container [m³]: waste, not to be reused."""
         return sum(each.spun_off or 0.0 for each in self.props)
 
     @property
@@ -70,13 +70,13 @@ class Light:
     """One performer to be lit."""
 
     burn: PlannedBurn
-    at_s: float  # [s] of the track at which their torch touches; before the start for all but the last
-    spare_s: float | None  # [s] of burning time left when they are put out; None where unknown
+    at_s: float  # [s] of the track at which they are lit; before the start for all but the last
+    spare_s: float | None  # [s] of burning time left when they are put out; None if unknown
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Lighting:
-    """Performers lit together, in the order in which they are lit."""
+    """Performers lit together, in lighting order."""
 
     start: float  # [beats]
     start_s: float  # [s]
@@ -84,7 +84,7 @@ class Lighting:
 
 
 def fuel_plan(show: Staged, burns: Sequence[PlannedBurn]) -> FuelPlan | None:
-    """Fuel for the burns of a show; None where nothing burns.
+    """Fuel for the burns of a show; None if nothing is lit.
 
     Raises
     ------
@@ -118,7 +118,7 @@ def fuel_plan(show: Staged, burns: Sequence[PlannedBurn]) -> FuelPlan | None:
 
 
 def lighting_order(burns: Sequence[PlannedBurn]) -> tuple[Lighting, ...]:
-    """Who is lit in which order: the one with most burning time to spare first.
+    """Lighting order: the performer with the most burning time to spare first.
 
     Parameters
     ----------
@@ -126,8 +126,8 @@ def lighting_order(burns: Sequence[PlannedBurn]) -> tuple[Lighting, ...]:
 
     Notes
     -----
-    Lighting several takes time in which the first already burn; whoever has least to spare is lit
-    last. Source: common practice; `LIGHTING` is a design choice.
+    While several performers are lit in turn, the first are already burning; whoever has the least to spare
+    is lit last. Source: common practice; `LIGHTING` is a design choice.
     """
     found = []
     for start in sorted({burn.start for burn in burns}):

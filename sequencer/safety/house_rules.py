@@ -1,8 +1,8 @@
-"""The rules that one show is held to, and the user's own rules read from a file.
+"""The rules that apply to one show, and the user's own rules read from a file.
 
-A file of rules is YAML: `name`, `title`, `edition`, and `rules`, a list of
-`{rule: audience-distance, value: 7 m, source: "By-law 12, section 3, p. 4, 2026"}`. A rule without
-a source is refused: nobody could look it up. A value looser than the default needs
+A rules file is YAML: `name`, `title`, `edition`, and `rules`, a list of
+`{rule: audience-distance, value: 7 m, source: "By-law 12, section 3, p. 4, 2026"}`. A rule without a source
+is refused, because nobody could look it up. A value looser than the default needs
 `override: {reference, by, reason}`.
 """
 
@@ -34,12 +34,12 @@ _YES = {"true": True, "yes": True, "false": False, "no": False}
 
 
 def rules_of(show: Staged) -> RuleBook:
-    """Rules in force for a show: the default, its profiles, its own files on top.
+    """Rules in force for a show: the default, its profiles, and its own rules files.
 
     Raises
     ------
     InputError
-        If the own file cannot be used.
+        If the show's own rules file cannot be used.
     ValueError
         If the profile is not known.
     """
@@ -49,19 +49,19 @@ def rules_of(show: Staged) -> RuleBook:
 
 
 def read_house_rules(path: Path) -> Profile:
-    """A profile from the user's own file.
+    """A profile from the user's rules file.
 
     Raises
     ------
     InputError
-        For the first, InputErrors for several faults: unknown subject, a value that does not fit, a
-        rule without a source, an override without a reference.
+        For one fault, InputErrors for several: unknown subject, an invalid value, a rule without a source,
+        an override without a reference.
     """
     return house_rules_from(read_document(path))
 
 
 def house_rules_from(document: Document) -> Profile:
-    """A profile from a document that has been read.
+    """A profile from a parsed document.
 
     Raises
     ------
@@ -71,8 +71,8 @@ def house_rules_from(document: Document) -> Profile:
     values = document.values
     if not isinstance(values, dict) or not isinstance(values.get("rules"), list):
         raise InputError(
-            "no-rules", document.place(), "a file of rules holds a list under `rules`",
-            "write rules: and one `- rule: …` line each",
+            "no-rules", document.place(), "a rules file needs a list under `rules`",
+            "write rules: and one `- rule: …` line for each rule",
         )  # fmt: skip
     faults = [
         InputError(
@@ -111,7 +111,7 @@ def _rule(document: Document, index: int, item: Any, title: str) -> Rule:
     path: tuple[PathKey, ...] = ("rules", index)
     if not isinstance(item, dict):
         raise InputError(
-            "no-rule", document.place(*path), f"{item!r} is no rule",
+            "no-rule", document.place(*path), f"{item!r} is not a rule",
             "write rule, value and source",
         )  # fmt: skip
     for key in item:
@@ -130,8 +130,8 @@ def _rule(document: Document, index: int, item: Any, title: str) -> Rule:
         raise InputError(
             "rule-without-source", document.place(*path),
             f"the rule {item['rule']!r} names no source",
-            "add source: with the text, section or page and edition it stands in",
-            "a rule that nobody can look up is refused",
+            "add source: with the text, its edition, and the section or page",
+            "a rule that cannot be looked up is refused",
         )  # fmt: skip
     try:
         kind = kind_of(str(item["rule"]))
@@ -167,14 +167,14 @@ def _override(document: Document, path: tuple[PathKey, ...], item: Any) -> Overr
         raise InputError(
             "override-without-reference", document.place(*path, "override"),
             f"the override has no {', '.join(missing)}",
-            "write the authority's reference, who enters it, and the reason",
-            "a limit is loosened only with a recorded reference",
+            "give the authority's reference, who enters it, and the reason",
+            "a limit can only be loosened with a recorded reference",
         )  # fmt: skip
     return Override(**{key: str(given[key]).strip() for key in _OVERRIDE_KEYS})
 
 
 def _plain(kind: Kind, raw: Any) -> RuleValue | list[str] | dict[str, Any]:
-    """Scalars arrive as the text that was written; here they become what the subject takes."""
+    """Scalars arrive as text; convert them to the type that the subject takes."""
     if kind.sort in {"least", "most"}:
         return quantity(str(raw), dict(kind.units or {"": 1.0}), default=kind.default_unit)
     if kind.sort == "yes":
@@ -191,7 +191,7 @@ def _plain(kind: Kind, raw: Any) -> RuleValue | list[str] | dict[str, Any]:
 
 
 def _whole(kind: Kind, raw: Mapping[str, Any]) -> dict[str, Any]:
-    """Whole numbers of a count from their text."""
+    """Convert the whole numbers of a count from text."""
     out: dict[str, Any] = {}
     for key, value in raw.items():
         if key in {"least", "each", "count"} and value is not None:

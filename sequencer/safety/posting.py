@@ -1,14 +1,14 @@
-"""Posts for spotters with the smallest worst response, outside every reach and with a free line of sight.
+"""Posts for spotters that minimise the longest response time, outside every reach and with a clear line of sight.
 
-Places in the stage frame [m], time in beats. Candidate places lie on a grid; one counts only if, at every
-moment, it is outside the reach of every performer (proven from the speed between samples). Of them,
-so many are chosen that the longest way from a lit performer to the nearest post is shortest: first the
-farthest-first choice, then exchanges of one post at a time, then steps to finer neighbours, until none
+Positions in the stage frame [m], time in beats. Candidates lie on a grid; one is used only if it is outside
+the reach of every performer at every moment (proven from the speed between samples). From these, posts are
+chosen to minimise the longest walk from a post to the lit performer nearest to it: first by the
+farthest-first rule, then by exchanging one post at a time, then by steps to finer neighbours, until nothing
 helps.
 
 Sources: farthest-first choice is at most twice the best (T. F. Gonzalez, Theoretical Computer Science 38,
-1985; from memory); exchange and refinement are common practice. The answer is proven in its reach, not in
-its optimality.
+1985; from memory); exchange and refinement are common practice. That posts are out of reach is proven; that
+they are optimal is not.
 """
 
 import math
@@ -25,13 +25,13 @@ from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, farthest
 
-SPACING = 0.5  # [m] of the first grid; wider on a large ground
+SPACING = 0.5  # [m] spacing of the first grid; wider on a large ground
 FINEST = 0.05  # [m]
 POST_CLEARANCE = 0.3  # [m] outside a reach; a design choice
 _STEP = 0.25  # [beats] between samples of a walk
-_CELL = 0.25  # [m] of places by which posts are compared
+_CELL = 0.25  # [m] spacing of the positions by which posts are compared
 _POWER = 16
-_CANDIDATES = 2000  # places of the first grid
+_CANDIDATES = 2000  # positions in the first grid
 _ROUNDS = 20
 
 
@@ -40,23 +40,21 @@ class Posting:
     """Proposed posts."""
 
     places: tuple[Point, ...]  # [m, stage frame]
-    way: float  # [m] longest way of a lit performer to the nearest; proven to 5 mm
-    response: float  # [s] to arrive there
+    way: float  # [m] longest walk from a lit performer to the nearest post; proven to 5 mm
+    response: float  # [s] response time for that walk
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PostArea:
-    """Where posts may stand."""
+    """The area where posts may be placed."""
 
     left: float
     right: float
     down: float
     up: float
-    closed: tuple[tuple[Point, ...], ...] = ()  # outlines in which nobody stands: scenery
-    barriers: tuple[
-        tuple[Point, ...], ...
-    ] = ()  # lines that are not crossed: edges of the audience
-    centre: Point = (0.0, 0.0)  # on the free side of every barrier
+    closed: tuple[tuple[Point, ...], ...] = ()  # outlines that nobody can stand in: scenery
+    barriers: tuple[tuple[Point, ...], ...] = ()  # lines that are not crossed: audience lines
+    centre: Point = (0.0, 0.0)  # a point on the free side of every barrier
 
 
 def propose_posts(
@@ -69,28 +67,28 @@ def propose_posts(
     ground: WalkableFloor,
     tall: WalkableFloor,
 ) -> Posting | None:
-    """Posts for some spotters; None where no place is outside every reach.
+    """Posts for a number of spotters; None if no position is outside every reach.
 
     Parameters
     ----------
     number : int
-        Posts wanted.
+        Number of posts.
     lit : sequence of Followed
-        Each burn with its performer's way over the floor.
+        Each burn with its performer's walking path.
     cast : sequence of Followed
         Every performer over the whole show, lit or not.
     reach : mapping of performer to float
         From the body's axis to the outer edge of prop and flame [m].
     bounds : PostArea
     ground : WalkableFloor
-        What is walked round.
+        Obstacles to walk round.
     tall : WalkableFloor
-        What hides a performer.
+        Obstacles that hide a performer.
 
     Raises
     ------
     ValueError
-        If no post is wanted or nobody is lit.
+        If `number` is 0 or nobody is lit.
     """
     if number < 1 or not lit:
         raise ValueError("at least one post and one lit performer are needed")
@@ -109,7 +107,9 @@ def propose_posts(
         places, best = _refined(places, best, step, targets, keep, ground, tall)
         step /= 2
     posts = tuple((round(float(x), 2), round(float(y), 2)) for x, y in places)
-    if not np.all(keep.mask(np.array(posts))):  # rounding to a centimetre left the free ground
+    if not np.all(
+        keep.mask(np.array(posts))
+    ):  # rounding to a centimetre moved it off the free ground
         posts = tuple((float(x), float(y)) for x, y in places)
     worst = max(
         found.distance for found in farthest(lit, [ground.ways_to(posts)] * len(lit), float("inf"))
@@ -121,7 +121,7 @@ def propose_posts(
 
 @dataclass(frozen=True, kw_only=True)
 class _Free:
-    """Tells which places are free at every moment."""
+    """Finds which positions are free at every moment."""
 
     cast: Sequence[Followed]
     reach: Mapping[str, float]
@@ -129,7 +129,7 @@ class _Free:
 
     @cached_property
     def _trees(self) -> list[tuple[Any, float]]:
-        """Each performer's places, and how far away a post must be from the nearest of them."""
+        """Each performer's positions, and how far a post must be from the nearest of them."""
         from scipy.spatial import cKDTree
 
         found = []
@@ -157,12 +157,12 @@ class _Free:
         for tree, least in self._trees:
             left = np.flatnonzero(free)
             gap, _ = tree.query(places[left], distance_upper_bound=least)
-            free[left] = gap >= least  # inf where nobody is nearer than that
+            free[left] = gap >= least  # inf if nobody is nearer than that
         return np.asarray(free, dtype=np.bool_)
 
 
 def _sampled(burn: Followed) -> tuple[Floats, float]:
-    """Places over a span, and how far from the nearest of them the performer can ever be [m]."""
+    """Sampled positions over a span, and the performer's largest distance from the nearest sample [m]."""
     places = []
     slack = 0.0
     for start, end, bounds in burn.floor.pieces(burn.start, burn.end):
@@ -173,7 +173,7 @@ def _sampled(burn: Followed) -> tuple[Floats, float]:
 
 
 def _thinned(places: Floats) -> Floats:
-    """One place a cell: enough to compare posts by; the answer is proven on the whole way."""
+    """One position per cell: enough to compare posts; the result is proven on the whole path."""
     _, kept = np.unique(np.round(places / _CELL), axis=0, return_index=True)
     return np.asarray(places[np.sort(kept)], dtype=np.float64)
 
@@ -185,7 +185,7 @@ def _grid(bounds: PostArea, spacing: float) -> Floats:
 
 
 def _ways(places: Floats, targets: Floats, ground: WalkableFloor, tall: WalkableFloor) -> Floats:
-    """Way from each place to each target, `NO_WAY` where it cannot be seen or walked."""
+    """Walking distance from each position to each target, `NO_WAY` if it cannot be seen or reached."""
     points = [(float(x), float(y)) for x, y in places]
     ways = np.minimum(ground.ways_to(points)(targets), NO_WAY)
     hidden = tall.sight_to(points)(targets) <= 0.0
@@ -193,9 +193,9 @@ def _ways(places: Floats, targets: Floats, ground: WalkableFloor, tall: Walkable
 
 
 def _score(nearest: Floats) -> Floats:
-    """Longest way over the targets, shape (...) from (..., targets), with a little of the others'.
+    """Longest walk over the targets, shape (...) from (..., targets), with a small weight on the others.
 
-    A high power mean: the longest way alone leaves a search on a plateau where two are equally long.
+    A high power mean: the longest walk alone leaves the search on a plateau where two are equally long.
     """
     longest = np.max(nearest, axis=-1, keepdims=True)
     share = np.mean((nearest / longest) ** _POWER, axis=-1) ** (1 / _POWER)
@@ -211,7 +211,7 @@ def _first(ways: Floats, number: int) -> list[int]:
 
 
 def _exchanged(chosen: list[int], ways: Floats) -> list[int]:
-    """Exchange one post at a time while the longest way gets shorter."""
+    """Exchange one post at a time while the longest walk gets shorter."""
     best = float(_score(np.min(ways[chosen], axis=0)))
     for _ in range(_ROUNDS):
         improved = False
@@ -236,7 +236,7 @@ def _refined(
     ground: WalkableFloor,
     tall: WalkableFloor,
 ) -> tuple[Floats, float]:
-    """Move posts that hold the longest way to a neighbour while it gets shorter."""
+    """Move the posts that determine the longest walk to a neighbour while it gets shorter."""
     around = np.array([(dx, dy) for dx in (-1, 0, 1) for dy in (-1, 0, 1) if dx or dy]) * step
     ways = _ways(places, targets, ground, tall)
     for _ in range(_ROUNDS):

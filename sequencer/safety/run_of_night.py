@@ -1,8 +1,8 @@
 """The run of the night: from load-in to the fire watch, who does what when, and the stop call.
 
-Times are seconds from the start of the song; a clock time is given where the show says when it begins.
-What is done and in which order is common practice, with rules named where one asks for it; the lead
-times are design choices that a safety lead moves as the place demands.
+Times are seconds from the start of the song; clock times are given if the show says when it begins. The
+tasks and their order are common practice, with the rule named where one applies; the lead times are design
+choices that a safety lead adapts to the venue.
 """
 
 import math
@@ -18,7 +18,7 @@ from sequencer.show.evening import Role, StopCall
 from sequencer.staging.staged import Staged
 
 MINUTE = 60.0  # [s]
-SOAKING = 60.0  # [s] for each prop to be soaked, spun off and wiped; a design choice
+SOAKING = 60.0  # [s] to soak, spin off and wipe one prop; a design choice
 _THINGS = {
     "towels": ("damp towel", "damp towels"),
     "blankets": ("fire blanket", "fire blankets"),
@@ -29,15 +29,15 @@ _PEOPLE = (
     ("perimeter-guards", "perimeter guard"),
     ("fuel-keepers", "fuel keeper"),
 )
-BEFORE_SOAK = 10 * MINUTE  # [s] between the last soak and the start, at most; a design choice
+BEFORE_SOAK = 10 * MINUTE  # [s] at most between the last soak and the start; a design choice
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class NightStep:
-    """One thing to do."""
+    """One task."""
 
     at: float  # [s] from the start of the song; negative before it
-    until: float | None  # [s] where it lasts
+    until: float | None  # [s] duration, if it has one
     who: tuple[str, ...]  # roles or names
     what: str
     checks: tuple[str, ...] = ()  # boxes to tick
@@ -47,7 +47,7 @@ class NightStep:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stop:
-    """What one role, or one person, does on the stop word."""
+    """What one role or person does on the stop word."""
 
     role: str
     does: tuple[str, ...]
@@ -55,16 +55,16 @@ class Stop:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RunOfNight:
-    """The whole night."""
+    """The complete run of the night."""
 
     begins: str | None  # HH:MM of the start of the song
     steps: tuple[NightStep, ...]  # by time
-    go: tuple[str, ...]  # all must be so before anybody soaks, and again before anybody is lit
+    go: tuple[str, ...]  # all must be true before anybody soaks, and again before anybody is lit
     stop: tuple[Stop, ...]
     log: tuple[str, ...]  # lines of the after-show log
 
     def clock(self, seconds: float) -> str | None:
-        """Clock time, HH:MM:SS, of a time from the start of the song; None where it is not known."""
+        """Clock time, HH:MM:SS, of a time from the start of the song; None if not known."""
         if self.begins is None:
             return None
         hours, minutes = (int(part) for part in self.begins.split(":"))
@@ -95,10 +95,10 @@ def run_of_the_night(show: Staged, plan: SafetyPlan) -> RunOfNight:
 def stop_call(
     lit: int, call: StopCall | None = None, *, caller: str | None = None
 ) -> tuple[Stop, ...]:
-    """What everybody does on the stop word; with nobody lit, no flame is to be put out.
+    """What everybody does on the stop word; without fire there is no flame to put out.
 
-    What the show agrees for a role takes the place of what is usual; persons it names come last. Whoever
-    the emergency card names calls for help, in the lead's stead.
+    Duties given in the show for a role replace the usual ones; people given by name come last. If the
+    emergency card names a caller, that person calls for help instead of the lead.
 
     Source: common practice; a shared stop word, juggling society, Dublin [A37; read].
     """
@@ -111,12 +111,12 @@ def stop_call(
 
 
 def agreed_on_stop(call: StopCall, who: str | None, role: Role) -> tuple[str, ...]:
-    """What the show agrees that a person does on the stop word, else their role; empty where it says nothing."""
+    """What the show says a person, or else their role, does on the stop word; empty if it says nothing."""
     return call.does.get(who or "", call.does.get(role, ()))
 
 
 def calling(caller: str | None) -> str:
-    """What the lead does to have help called."""
+    """What the lead does to get help called."""
     return (
         f"have {caller} call for help and name the gate"
         if caller
@@ -129,22 +129,26 @@ def _usual(flame: bool, caller: str | None) -> tuple[Stop, ...]:
     if flame:
         performer = (
             "stop the props, hold them low and away from you",
-            "stay where you are seen, your spotter comes",
+            "stay where you can be seen; your spotter comes to you",
             "clothes alight: lie down, do not run",
         )
     return (
         Stop(
-            role="everybody", does=("who sees the danger calls the stop word, loudly", "repeat it")
+            role="everybody",
+            does=("whoever sees the danger calls the stop word, loudly", "repeat it"),
         ),
         Stop(role="operator", does=("cut the music", "full light on the stage", "then silence")),
         Stop(role="performer", does=performer),
         Stop(
             role="spotter",
-            does=("go to whom you watch, from where you are seen", "smother from the head downward")
+            does=(
+                "go to the performer you watch; approach from where they can see you",
+                "smother from the head downward",
+            )
             if flame
-            else ("go to whom you watch",),
+            else ("go to the performer you watch",),
         ),
-        Stop(role="perimeter", does=("keep everybody out", "open the way for help")),
+        Stop(role="perimeter", does=("keep everybody out", "clear the way for help")),
         Stop(role="fuel keeper", does=("shut the can", "stay with it")),
         Stop(
             role="lead",
@@ -164,13 +168,13 @@ def _before(show: Staged, plan: SafetyPlan) -> list[NightStep]:
     soak_at = -BEFORE_SOAK - soaking
     found = [
         NightStep(at=-120 * MINUTE, until=None, who=("lead",), what="load in and walk the site",
-             checks=("exits and fire lanes free", "ground even, dry, without dry grass",
-                     "things that burn cleared or wetted", "emergency address and gate known")),
+             checks=("exits and fire lanes free", "ground even and dry, no dry grass",
+                     "combustibles cleared or wetted", "emergency address and gate known")),
         NightStep(at=-100 * MINUTE, until=None, who=("lead", "perimeter"), what="mark the floor",
-             checks=("audience edge, a physical one", "start places and posts", "fuel point and spin-off zone")),
+             checks=("audience line, with a physical barrier", "start places and posts", "fuel point and spin-off zone")),
         NightStep(at=-60 * MINUTE, until=None, who=("everybody",), what="briefing",
              checks=(f"stop word “{show.show.stop_call.word}” agreed and called once by each", "who watches whom",
-                     "nobody has drunk or is ill", "anyone may stand anyone down")),
+                     "nobody has been drinking or is ill", "anyone may stand anyone down")),
         NightStep(at=-45 * MINUTE, until=None, who=("performer",), what="check every prop",
              checks=("links and swivels pulled hard", "wicks tight", "handles whole", "tether length as planned")),
         NightStep(at=-40 * MINUTE, until=None, who=("performer", "spotter"), what="check costume and hair",
@@ -184,14 +188,14 @@ def _before(show: Staged, plan: SafetyPlan) -> list[NightStep]:
         NightStep(at=-75 * MINUTE, until=None, who=("lead",), what="weather and ban: first go or no-go",
              checks=("fire-danger and ban notice of today read", *_wind_lines(book, show.show.weather.gusts), *show.show.weather.lines)),
         NightStep(at=soak_at - 10 * MINUTE, until=None, who=("fuel keeper",), what="open the fuel point",
-             checks=("keeper stays with it", "upwind, or the wind across", "no flame, no smoking", "extinguisher and absorbent at hand",
+             checks=("keeper stays with it", "upwind, or with a crosswind", "no flame, no smoking", "extinguisher and absorbent at hand",
                      "catch container and lidded can for rags"), source=_cited(book, "fuel-keepers")),
         NightStep(at=soak_at, until=-BEFORE_SOAK, who=("fuel keeper", "performer"), what="soak and spin off",
              checks=_soak_lines(plan), source=_cited(book, "spin-off-zone")),
-        NightStep(at=-BEFORE_SOAK, until=None, who=("fuel keeper",), what="shut the can, count props out",
-             checks=(f"{props} soaked props out, those for a relight included", "can shut until the act is over"), source=_cited(book, "fuel-point-distance")),
+        NightStep(at=-BEFORE_SOAK, until=None, who=("fuel keeper",), what="shut the can, count the props out",
+             checks=(f"{props} soaked props out, including those for relights", "can stays shut until the act is over"), source=_cited(book, "fuel-point-distance")),
         NightStep(at=-10 * MINUTE, until=None, who=("spotter", "perimeter"), what="to the posts",
-             checks=("towels damp", "perimeter closed", "line of sight to whom you watch")),
+             checks=("towels damp", "perimeter closed", "line of sight to the performer you watch")),
         NightStep(at=-5 * MINUTE, until=None, who=("lead",), what="second go or no-go, each by name",
              checks=_go(show, plan)),
     ]  # fmt: skip
@@ -215,9 +219,9 @@ def _act(show: Staged, plan: SafetyPlan) -> list[NightStep]:
         out = [burn for burn in plan.burns if burn.end == end]
         found.append(
             NightStep(at=out[0].end_s, until=None, who=tuple(burn.who for burn in out),
-                 what="out: smother, do not swing out", position=show.position(end),
-                 checks=("put out while flames still stand over the wick", "hot head down, away from fuel"),
-                 source="put out before the wick burns itself: common practice [P9; read second-hand]")
+                 what="put out: smother, do not swing it out", position=show.position(end),
+                 checks=("put out while there is still flame above the wick", "hot head down, away from fuel"),
+                 source="put out before the wick itself burns: common practice [P9; read second-hand]")
         )  # fmt: skip
     found += [
         NightStep(at=show.seconds(each.beat), until=None, who=(each.giver, each.taker),
@@ -239,21 +243,21 @@ def _after(plan: SafetyPlan, last: float) -> list[NightStep]:
     dark = max(burn.end_s for burn in plan.burns)
     found += [
         NightStep(at=dark + MINUTE, until=None, who=("performer", "spotter"), what="quench and wrap",
-             checks=("props wrapped or in a lidded metal can", "hands and face looked at for burns")),
+             checks=("props wrapped or in a lidded metal can", "hands and face checked for burns")),
         NightStep(at=dark + 3 * MINUTE, until=None, who=("fuel keeper",), what="seal the fuel",
              checks=("can sealed", "spun-off fuel sealed as waste", "rags in lidded metal")),
         NightStep(at=dark + 5 * MINUTE, until=None, who=("lead", "perimeter"), what="sweep for embers, count wicks",
-             checks=("every wick and quick-link found", "ground and scenery felt for heat", "perimeter opened")),
+             checks=("every wick and quick-link found", "ground and scenery checked for heat", "perimeter opened")),
         NightStep(at=dark, until=dark + seconds, who=("lead",), what=f"fire watch, {seconds / MINUTE:g} min, logged",
              checks=("walk the area again at the end",), source=_cited(plan.book, "fire-watch")),
-        NightStep(at=dark + seconds, until=None, who=("lead",), what="hand the place back in writing, fill in the log",
+        NightStep(at=dark + seconds, until=None, who=("lead",), what="hand the venue back in writing, fill in the log",
              checks=("all waste taken away",)),
     ]  # fmt: skip
     return found
 
 
 def _go(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
-    """Lines that must all be true."""
+    """Conditions that must all be met."""
     if not plan.burns:
         return ("floor dry and lit", "everybody well")
     book = plan.book
@@ -265,15 +269,15 @@ def _go(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
         needed = book.needed(kind, plan.lit_at_once)
         if needed:
             posted = sum(each.duty == word.removesuffix(" guard") for each in show.show.crew)
-            count = max(posted, needed[0])  # response was worked out for all who are posted
+            count = max(posted, needed[0])  # the response time was computed for everyone posted
             several = "" if count == 1 else "s"
             lines.append(f"{count} {word}{several} on post, with one job each")
     permit = show.show.rules.permit
-    lines.append(f"permit at hand: {permit}" if permit else "permit at hand: none is recorded")
+    lines.append(f"permit on site: {permit}" if permit else "permit on site: none recorded")
     blank = [word.lower() for word, entered in show.show.emergency.lines if entered is None]
     if blank:
         lines.append(f"emergency card filled in by hand: {', '.join(blank)}")
-    lines += ["perimeter closed, exits free", "everybody well and sober, nobody alone"]
+    lines += ["perimeter closed, exits free", "everybody fit and sober, nobody working alone"]
     return tuple(lines)
 
 
@@ -294,13 +298,13 @@ def _wind_lines(book: RuleBook, own: float | None = None) -> tuple[str, ...]:
 
 def _set_out(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
     lines = [
-        f"extinguisher {each.rating}, {each.kind}, where the plan has it: pressure, pin, tag"
+        f"extinguisher {each.rating}, {each.kind}, in its planned position: pressure, pin, tag"
         for each in show.show.venue.extinguishers
     ]
     for kind, (one, several) in _THINGS.items():
         needed = plan.book.needed(kind, plan.lit_at_once)
         if needed:
-            lines.append(f"at least {needed[0]} {one if needed[0] == 1 else several} in all")
+            lines.append(f"at least {needed[0]} {one if needed[0] == 1 else several} in total")
     lines += [
         f"{each.name}, {each.duty}: {', '.join(each.equipment)}"
         for each in show.show.crew
@@ -319,7 +323,7 @@ def _soak_lines(plan: SafetyPlan) -> tuple[str, ...]:
     if plan.fuel is not None:
         lines.append(
             f"{plan.fuel.prepared * 1000:.2f} L of {plan.fuel.fuel.title.lower()} prepared, "
-            f"{FUEL_RESERVE:.0%} spare within; about {plan.fuel.spun_off * 1000:.2f} L come back as waste"
+            f"including {FUEL_RESERVE:.0%} spare; about {plan.fuel.spun_off * 1000:.2f} L is left over as waste"
         )
     return tuple(lines)
 
@@ -327,7 +331,7 @@ def _soak_lines(plan: SafetyPlan) -> tuple[str, ...]:
 def _log(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
     lines: Sequence[str] = (
         "date, place, weather, gusts at prop height",
-        "who was there and in which role",
+        "who was there and in what role",
         *(
             f"burn of {burn.who} from {show.position(burn.start)}: planned "
             f"{burn.end_s - burn.start_s + burn.wait_s:.0f} s, lasted … s, burnt out / put out"
@@ -344,9 +348,9 @@ def _log(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
 
 def _light_text(light: Light) -> str:
     spare = light.spare_s
-    said = "burning time unknown" if spare is None else f"{spare:.0f} s to spare at the end"
-    again = ", a second soaked prop, never the hot wick" if light.burn.soak else ""
-    return f"{light.burn.who}: {said}{again}"
+    text = "burning time unknown" if spare is None else f"{spare:.0f} s to spare at the end"
+    again = ", with a second soaked prop, never the hot wick" if light.burn.soak else ""
+    return f"{light.burn.who}: {text}{again}"
 
 
 def _cited(book: RuleBook, kind: str) -> str:

@@ -1,4 +1,4 @@
-"""All that follows from a show for fire and crew, worked out once for checks and for sheets."""
+"""Everything about fire and crew that follows from a show, computed once for checks and sheets."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -14,35 +14,35 @@ from sequencer.safety.posting import PostArea, Posting, propose_posts
 from sequencer.safety.watching import Duty, WatchPlan, watch_plan
 from sequencer.staging.staged import Staged
 
-POST_ROOM = 3.0  # [m] beyond the reaches in which posts are looked for
-KNEE = 0.5  # [m] what is taller hides a performer from the knee up; a design choice
+POST_ROOM = 3.0  # [m] beyond the performers' reach within which posts are sought
+KNEE = 0.5  # [m] anything taller hides a performer from the knee up; a design choice
 _SOAK = ("soak-seconds", "spin-off-seconds")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SafetyPlan:
-    """Rules in force, burns, people and the watch."""
+    """Rules in force, burns, crew and watches."""
 
     book: RuleBook
     burns: tuple[PlannedBurn, ...]  # by start
-    lit_at_once: int  # most performers lit at one moment
+    lit_at_once: int  # largest number of performers lit at once
     crew: tuple[Duty, ...]
-    followed: tuple[Followed, ...]  # one a burn, in the order of `burns`
+    followed: tuple[Followed, ...]  # one per burn, in the order of `burns`
     watch: WatchPlan
-    each: int  # most performers that one spotter watches at once
-    ground: WalkableFloor  # what is walked round
-    tall: WalkableFloor  # what hides a performer
+    each: int  # maximum number of performers that one spotter watches at once
+    ground: WalkableFloor  # obstacles to walk round
+    tall: WalkableFloor  # obstacles that hide a performer
     fuel: FuelPlan | None
     lighting: tuple[Lighting, ...]  # by start
 
 
 def safety_plan(show: Staged) -> SafetyPlan:
-    """The plan of a staged show.
+    """The safety plan of a staged show.
 
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's rules file or burn log cannot be used.
     ValueError
         If the fuel or the rule profile is not known.
     """
@@ -79,7 +79,7 @@ def safety_plan(show: Staged) -> SafetyPlan:
 
 
 def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None) -> Posting | None:
-    """Posts for spotters with the smallest worst response; None where there is no place for them.
+    """Posts for spotters that minimise the longest response time; None if there is no position for them.
 
     Parameters
     ----------
@@ -87,7 +87,7 @@ def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None)
     plan : SafetyPlan
         Of that show.
     number : int, optional
-        Spotters; as many as the rules ask for, or as the crew has if more.
+        Number of spotters; default: as many as the rules require, or as the crew has if more.
     """
     if not plan.followed:
         return None
@@ -124,18 +124,18 @@ def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None)
 
 
 def refuel_seconds(book: RuleBook) -> float:
-    """Time to soak and spin off [s] by the rules in force."""
+    """Time to soak and spin off [s] under the rules in force."""
     return sum(rule.number for rule in refuel_rules(book))
 
 
 def refuel_rules(book: RuleBook) -> tuple[Rule, ...]:
-    """The rules on soaking and spinning off that hold."""
+    """The rules in force on soaking and spinning off."""
     rules = (book.strictest(kind) for kind in _SOAK)
     return tuple(rule for rule in rules if rule is not None)
 
 
 def watched_by_one(book: RuleBook, heads: int) -> tuple[int, Rule | None]:
-    """Most performers that one spotter watches at once, and the rule that says so."""
+    """Maximum number of performers that one spotter watches at once, and the rule that sets it."""
     rules: Sequence[Rule] = [rule for rule in book.all("spotters") if rule.count.each]
     if not rules:
         return max(heads, 1), None

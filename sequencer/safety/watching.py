@@ -1,12 +1,12 @@
-"""Who watches whom at each moment, and where the watch is handed over.
+"""Who watches whom at each moment, and when the watch is handed over.
 
-Places in the stage frame [m], time in beats. The song is cut into phases, in each of which the same
-performers burn and each stands or walks one way; in each phase every lit performer gets one spotter,
-within the number that one may watch, so that the sum of the longest responses is least. Responses
-beyond the limit count in full and those within it a tenth, and a change of spotter costs as much as
-`CHANGE` seconds: a watch lasts as long as it stays within the limit.
+Positions in the stage frame [m], time in beats. The song is divided into phases; within a phase the same
+performers are lit, and each stands or makes one walk. In each phase every lit performer is assigned one
+spotter, within the number that one spotter may watch, so that the sum of the longest response times is
+smallest. Times beyond the limit count in full and those within it a tenth, and a change of spotter costs as
+much as `CHANGE` seconds: a watch lasts as long as it stays within the limit.
 
-Source: assignment by scipy (shortest augmenting paths). The cost of a change is a design choice.
+Source: linear assignment by scipy (shortest augmenting paths). The cost of a change is a design choice.
 """
 
 from collections.abc import Sequence
@@ -25,12 +25,12 @@ from sequencer.motion.clearance.to_posts import Followed
 CHANGE = 0.75  # [s]
 _MOST = 20_000  # steps of a phase: a walk of 200 m to 5 mm
 _WITHIN = 0.1  # [1] weight of a response within the limit; a design choice
-_NEVER = 1e9  # [s] cost of a watch that cannot be
+_NEVER = 1e9  # [s] cost of an impossible watch
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Duty:
-    """A person of the crew and one thing they do."""
+    """A crew member and one of their duties."""
 
     who: str
     place: tuple[float, float]  # [m, stage frame]
@@ -40,19 +40,19 @@ class Duty:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Watch:
-    """One spotter watches one performer, without a break."""
+    """One spotter watching one performer without a break."""
 
     who: str
     spotter: str
     start: float  # [beats]
     end: float  # [beats]
-    way: float  # [m] proven upper bound of the longest way
-    response: float  # [s] to arrive, at that way
+    way: float  # [m] proven upper bound of the longest walk
+    response: float  # [s] response time for that walk
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HandOver:
-    """The watch over a burning performer goes from one spotter to another."""
+    """Hand-over of the watch on a lit performer from one spotter to another."""
 
     who: str
     beat: float
@@ -64,17 +64,17 @@ class HandOver:
 class WatchPlan:
     """All watches of a show."""
 
-    watches: tuple[Watch, ...]  # by start, then as the burns are given
+    watches: tuple[Watch, ...]  # by start, then in the order of the burns
     hand_overs: tuple[HandOver, ...]
     unwatched: tuple[tuple[str, float, float], ...]  # who, from beat, to beat
 
     def of(self, spotter: str) -> tuple[Watch, ...]:
-        """One spotter's watches in turn."""
+        """One spotter's watches in order."""
         return tuple(watch for watch in self.watches if watch.spotter == spotter)
 
     @property
     def worst(self) -> float:
-        """Longest response of all [s]; 0 where nobody burns."""
+        """Longest response time [s]; 0 if nobody is lit."""
         return max((watch.response for watch in self.watches), default=0.0)
 
 
@@ -97,19 +97,19 @@ def watch_plan(
     limit: float = 0.0,
     ground: WalkableFloor | None = None,
 ) -> WatchPlan:
-    """Watches with short responses and few hand-overs.
+    """Watches with short response times and few hand-overs.
 
     Parameters
     ----------
     burns : sequence of Followed
-        Each burn with its performer's way over the floor.
+        Each burn with its performer's walking path.
     crew : sequence of Duty
     each : int
-        Most performers that one spotter watches at once.
+        Maximum number of performers that one spotter watches at once.
     limit : float
-        Response that is good enough [s]; within it no watch is handed over.
+        Acceptable response time [s]; within it no watch is handed over.
     ground : WalkableFloor, optional
-        What is walked round; an empty floor where none is given.
+        Obstacles to walk round; default: an empty floor.
 
     Raises
     ------
@@ -160,7 +160,7 @@ def watch_plan(
 
 
 def _phases(burns: Sequence[Followed]) -> list[tuple[float, float]]:
-    """Spans between two moments at which anybody is lit, put out, starts or ends a walk."""
+    """Spans between moments at which anybody is lit or put out, or starts or ends a walk."""
     edges = {edge for burn in burns for edge in (burn.start, burn.end)}
     for burn in burns:
         edges |= {piece[0] for piece in burn.floor.pieces(burn.start, burn.end)}
@@ -173,7 +173,7 @@ def _phases(burns: Sequence[Followed]) -> list[tuple[float, float]]:
 
 
 def _longest(burn: Followed, start: float, end: float, ways: Ways) -> Floats:
-    """Proven upper bound of the way from each post over a phase, to 5 mm, shape (posts,) [m]."""
+    """Proven upper bound of the walk from each post over a phase, to 5 mm, shape (posts,) [m]."""
     speed = max((piece[2].speed for piece in burn.floor.pieces(start, end)), default=0.0)
     steps = min(max(ceil(speed * (end - start) / (2 * TOLERANCE)), 1), _MOST)
     sampled = ways(burn.floor.at(np.linspace(start, end, steps + 1)).place)
@@ -212,7 +212,7 @@ def _index(name: str | None, spotters: Sequence[Duty]) -> int | None:
 
 
 def _joined(found: Sequence[Watch], burns: Sequence[Followed]) -> tuple[Watch, ...]:
-    """Watches of neighbouring phases by the same spotter made one."""
+    """Merge watches of successive phases by the same spotter."""
     order = {who: i for i, who in enumerate(dict.fromkeys(burn.who for burn in burns))}
     out: list[Watch] = []
     last: dict[str, int] = {}

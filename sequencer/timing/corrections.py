@@ -1,8 +1,8 @@
-"""What a person says about a song's count, laid over what was heard.
+"""A person's corrections to a song's count, applied over the detected beats.
 
 Order of application: beats given by hand, then half or double tempo, shift, metre, which beat is one,
-sections. Moments written as bar.beat are read in the count that holds when their turn comes: `one` in
-the count before it is moved, sections in the corrected count.
+sections. Moments written as bar.beat refer to the count at that stage: `one` in the count before it is
+moved, sections in the corrected count.
 """
 
 from dataclasses import dataclass, replace
@@ -17,25 +17,25 @@ from sequencer.timing.song import Section, Song
 from sequencer.timing.tempo import TempoMap, median_tempo
 
 Level = Literal["half", "double"]
-LONGEST_SHIFT = 5.0  # [s] more than this is a slip of the unit (ms for s)
+LONGEST_SHIFT = 5.0  # [s] anything larger is a unit error (ms for s)
 LONGEST_BAR = 16  # beats
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Corrections:
-    """Hand corrections of one song; the empty record changes nothing."""
+    """Manual corrections of one song; an empty record changes nothing."""
 
-    metre: int | None = None  # beats a bar
-    one: Position | Clock | None = None  # a beat that is a bar's first
+    metre: int | None = None  # beats per bar
+    one: Position | Clock | None = None  # a beat that is the first of its bar
     tempo: Level | None = None  # count half as fast, or twice as fast
     shift: float = 0.0  # [s] added to every beat
-    sections: tuple[tuple[Moment, str], ...] = ()  # where each begins, and its name
-    beats: tuple[float, ...] = ()  # [s] tapped or imported; replace what was heard
+    sections: tuple[tuple[Moment, str], ...] = ()  # start and name of each
+    beats: tuple[float, ...] = ()  # [s] tapped or imported; replace the detected beats
     downbeats: tuple[float, ...] = ()  # [s] a subset of `beats`; empty: the bars follow `metre`
 
     def __post_init__(self) -> None:
         if self.metre is not None and not 1 <= self.metre <= LONGEST_BAR:
-            raise ValueError(f"metre must be 1 to {LONGEST_BAR} beats a bar, got {self.metre}")
+            raise ValueError(f"metre must be 1 to {LONGEST_BAR} beats per bar, got {self.metre}")
         if self.tempo not in {None, "half", "double"}:
             raise ValueError(f"tempo must be 'half' or 'double', got {self.tempo!r}")
         if not abs(self.shift) <= LONGEST_SHIFT:  # also catches nan
@@ -45,19 +45,19 @@ class Corrections:
         if any(not name.strip() for _, name in self.sections):
             raise ValueError("every section needs a name")
         if self.beats and (len(self.beats) < 2 or not _rising(self.beats) or self.beats[0] < 0):
-            raise ValueError("beats must be at least two rising times in seconds, from 0 on")
+            raise ValueError("beats must be at least two increasing times in seconds, from 0 on")
         if not set(self.downbeats) <= set(self.beats) or not _rising(self.downbeats):
-            raise ValueError("downbeats must be rising and each must be one of the beats")
+            raise ValueError("downbeats must be increasing, and each must be one of the beats")
 
 
 def corrected(song: Song, corrections: Corrections) -> Song:
-    """The song with the corrections laid over it.
+    """The song with the corrections applied.
 
     Raises
     ------
     ValueError
         If a correction does not fit this song: no beats to correct, a moment outside the track, two
-        sections at one place.
+        sections at the same position.
     """
     if corrections == Corrections():
         return song
@@ -70,7 +70,9 @@ def corrected(song: Song, corrections: Corrections) -> Song:
         or any(not isinstance(moment, Clock) for moment, _ in corrections.sections)
     )
     if count and len(song.beats) < 2:
-        raise ValueError("no steady beat was heard in this track, so its count cannot be corrected")
+        raise ValueError(
+            "no steady beat was detected in this track, so its count cannot be corrected"
+        )
     if corrections.tempo:
         song = _at_level(song, corrections.tempo)
     if corrections.shift:
@@ -137,7 +139,7 @@ def _barred(song: Song, beats: Floats, indices: list[int], metre: int) -> Song:
 
 
 def _at_level(song: Song, level: Level) -> Song:
-    """Half or twice as many beats, from each place on at which counting begins anew."""
+    """Half or twice as many beats, starting again wherever the count restarts."""
     beats = np.array(song.beats)
     stretches = song.stretches() or ((0, song.metre),)
     firsts = [first for first, _ in stretches]
@@ -178,7 +180,7 @@ def _shifted(song: Song, shift: float) -> Song:
 
 def _in_metre(song: Song, metre: int) -> Song:
     if metre == song.metre:
-        return song  # its shorter bars, if any, among them
+        return song  # including its shorter bars, if any
     first = min(_downbeat_indices(song), default=0)
     beats = np.array(song.beats)
     return _barred(song, beats, list(range(first % metre, len(beats), metre)), metre)
@@ -189,14 +191,14 @@ def _from_one(song: Song, one: Position | Clock) -> Song:
     if isinstance(one, Clock):
         at = one.seconds
         if not 0 <= at <= song.duration:
-            raise ValueError(f"one at {one} lies outside the track")
+            raise ValueError(f"one at {one} is outside the track")
     else:
         count = song.tempo_map()
         at = float(count.seconds_from_beats(count.beat_of(one)))
     index = int(np.argmin(np.abs(beats - at)))
     gap = float(np.max(np.diff(beats)))
     if abs(beats[index] - at) > gap:
-        raise ValueError(f"one at {one} lies outside the beats of the song")
+        raise ValueError(f"one at {one} is outside the beats of the song")
     known = np.array(_downbeat_indices(song) or [index])
     move = index - int(known[np.argmin(np.abs(known - index))])
     moved = [int(i) for i in known + move if 0 <= i < len(beats)]
@@ -212,13 +214,13 @@ def _seconds_of(song: Song, count: TempoMap | None, moment: Moment) -> float:
         return moment.seconds
     if isinstance(moment, Position):
         if count is None:
-            raise ValueError(f"{moment} needs a count, and no beat was heard")
+            raise ValueError(f"{moment} needs a count, but no beat was detected")
         return float(count.seconds_from_beats(count.beat_of(moment)))
     for name, section in zip(song.section_names(), song.sections, strict=True):
         if moment.name in {name, section.label}:
             return section.start if moment.edge == "start" else section.end
     raise ValueError(
-        f"there is no section {moment.name!r}; heard: {', '.join(song.section_names())}"
+        f"there is no section {moment.name!r}; detected: {', '.join(song.section_names())}"
     )
 
 
@@ -241,7 +243,7 @@ def _sections(song: Song, given: tuple[tuple[Moment, str], ...]) -> tuple[Sectio
 
 
 def _mean_energy(song: Song, start: float, end: float) -> float:
-    """Mean of the energy curve over a stretch; 0 where there is no curve."""
+    """Mean of the energy curve over a span; 0 if there is no curve."""
     if not song.energy:
         return 0.0
     n = len(song.energy)

@@ -1,8 +1,8 @@
 """Phrases: the stretches of eight counts in which dance is taught and remembered.
 
-Sections are cut into phrases from their own first beat on, so that a phrase never runs over a border; what
-is left over at a section's end is a shorter phrase. In bars of two or four a phrase has eight counts; in
-other metres two bars (six counts of a waltz). Common practice.
+Sections are divided into phrases from their first beat, so that a phrase never crosses a boundary; the
+remainder at the end of a section is a shorter phrase. In bars of two or four beats a phrase has eight
+counts; in other metres, two bars (six counts of a waltz). Common practice.
 """
 
 from dataclasses import dataclass
@@ -14,13 +14,13 @@ from sequencer.arrays import Ints
 from sequencer.timing.song import Song
 
 EIGHT = 8
-_SLACK = 0.05  # [s] between a border and the beat on it
-_STEPS = (0.95, 0.85)  # of the loudest section's energy: about 2 and 6 dB below it
+_SLACK = 0.05  # [s] between a boundary and the beat on it
+_STEPS = (0.95, 0.85)  # fractions of the loudest section's energy: about 2 and 6 dB below it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Phrase:
-    """Some counts that belong together."""
+    """A group of counts that belong together."""
 
     section: str  # name, unique in the song
     number: int  # in its section, from 1
@@ -30,15 +30,15 @@ class Phrase:
 
 
 def phrase_length(metre: int) -> int:
-    """Counts of a whole phrase in bars of `metre` beats."""
+    """Number of counts in a full phrase, in bars of `metre` beats."""
     return EIGHT if EIGHT % metre == 0 else 2 * metre
 
 
 def phrases(song: Song) -> tuple[Phrase, ...]:
-    """All phrases of a song, in turn; none where no beat was heard.
+    """All phrases of a song, in order; none if no beat was detected.
 
-    Beats before the first downbeat, and before a section's first beat, belong to no phrase. Where counting
-    begins anew, as after a bar that is shorter than the others, a new phrase begins.
+    Beats before the first downbeat, and before a section's first beat, belong to no phrase. Where the count
+    restarts, as after a bar that is shorter than the others, a new phrase begins.
     """
     if len(song.beats) < 2 or not song.downbeats:
         return ()
@@ -65,7 +65,7 @@ def phrases(song: Song) -> tuple[Phrase, ...]:
 
 
 def _starts(inside: Ints, stretches: tuple[tuple[int, int], ...]) -> list[int]:
-    """Where phrases start among these beats, which follow each other."""
+    """Indices at which phrases start among these consecutive beats."""
     if not len(inside):
         return []
     low, high = int(inside[0]), int(inside[-1]) + 1
@@ -80,12 +80,12 @@ def _starts(inside: Ints, stretches: tuple[tuple[int, int], ...]) -> list[int]:
 
 
 def level_word(energy: float) -> str:
-    """How strong a section is beside the song's strongest: high, middle or low.
+    """How strong a section is relative to the song's strongest: high, middle or low.
 
     Parameters
     ----------
     energy : float
-        0 … 1 of the strongest section's, see `Section`.
+        0 … 1, relative to the strongest section; see `Section`.
     """
     high, middle = _STEPS
     return "high" if energy >= high else "middle" if energy >= middle else "low"

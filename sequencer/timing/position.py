@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
-TOUCH = 1e-6  # [beats] moments no farther apart are one moment: such blocks follow each other
+TOUCH = 1e-6  # [beats] moments this close count as the same: such blocks are adjacent
 
 _BAR_BEAT = re.compile(r"^(-?\d+)\.(\d+)(?:\+(\d+/\d+|\d*\.\d+))?$")
 _CLOCK = re.compile(r"^(\d+):([0-5]?\d(?:\.\d+)?)$")
@@ -61,7 +61,7 @@ Moment = Position | Clock | SectionEdge
 
 
 def parse_moment(text: str) -> Moment:
-    """The moment that `text` names.
+    """Parse a moment.
 
     Parameters
     ----------
@@ -80,7 +80,7 @@ def parse_moment(text: str) -> Moment:
     text = text.strip()
     if match := _BAR_BEAT.match(text):
         if match[3] and re.search(r"/0+$", match[3]):
-            raise ValueError(f"the fraction of a beat in {text!r} is divided by nothing")
+            raise ValueError(f"the fraction of a beat in {text!r} has a denominator of 0")
         beat = Fraction(match[2]) + (Fraction(match[3]) if match[3] else 0)
         if match[3] and Fraction(match[3]) >= 1:
             raise ValueError(f"the fraction of a beat in {text!r} must be below 1")
@@ -89,7 +89,7 @@ def parse_moment(text: str) -> Moment:
         return Clock(60 * int(match[1]) + float(match[2]))
     if re.match(r"^[\d.:+\-/]+$", text) or not (match := _EDGE.match(text)):
         raise ValueError(
-            f"{text!r} is no moment of the song; write bar.beat (17.3), m:ss.s (1:02.5) or a section"
+            f"{text!r} is not a moment of the song; write bar.beat (17.3), m:ss.s (1:02.5) or a section"
         )
     return SectionEdge(match[2], "end" if match[1] == "end" else "start")
 

@@ -1,4 +1,4 @@
-"""What was heard in a song, or said about it by hand: a plain record below every other room."""
+"""Analysis of a song, detected or corrected by hand: a plain record that every layer can use."""
 
 from collections import Counter
 from dataclasses import dataclass, field
@@ -8,14 +8,14 @@ import numpy as np
 
 from sequencer.timing.tempo import TempoMap, bars_from_downbeats
 
-SURE_CONFIDENCE = 0.5  # confidence below which a bar is worth a second hearing
-_RUN = 8  # bars of one length that make a metre; fewer are a bar cut short
-_TOGETHER = 2  # bars; unsure ones no farther apart are told as one stretch
+SURE_CONFIDENCE = 0.5  # confidence below which a bar should be listened to again
+_RUN = 8  # bars of equal length that establish a metre; fewer count as shortened bars
+_TOGETHER = 2  # bars; uncertain bars this close are reported as one span
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Section:
-    """A stretch of the song; equal labels where the music repeats."""
+    """A section of the song; sections share a label where the music repeats."""
 
     start: float  # [s]
     end: float  # [s]
@@ -25,48 +25,48 @@ class Section:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reading:
-    """One way to count the song, as likely as `share` among those weighed."""
+    """One way to count the song, with its probability among those considered."""
 
-    tempo: float  # [beats a minute] median
-    metre: int  # beats a bar
-    share: float  # 0 … 1; the shares of all readings add up to 1
+    tempo: float  # [beats/min] median
+    metre: int  # beats per bar
+    share: float  # 0 … 1; the shares of all readings sum to 1
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Song:
     """Beats, bars, sections and energy of one track."""
 
-    track: str  # file name, for people
+    track: str  # file name, for display
     sha256: str  # of the file's bytes
     duration: float  # [s]
-    tempo: float  # [beats a minute] median
-    metre: int  # beats a bar, the commonest
+    tempo: float  # [beats/min] median
+    metre: int  # most common number of beats per bar
     beats: tuple[float, ...]  # [s] rising
     downbeats: tuple[float, ...]  # [s] a subset of `beats`
     sections: tuple[Section, ...]  # cover 0 … duration
     energy: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track
     confidence: dict[str, float] = field(default_factory=dict)  # 0 … 1 by subject
-    bar_confidence: tuple[float, ...] = ()  # 0 … 1, one a downbeat: low means "listen here"
-    readings: tuple[Reading, ...] = ()  # the likeliest first; the first is the one given here
-    unsteady: tuple[tuple[float, float], ...] = ()  # [s] spans where no steady beat was heard
-    warnings: tuple[str, ...] = ()  # what is odd about the file, one line each
+    bar_confidence: tuple[float, ...] = ()  # 0 … 1, one per downbeat: low means "listen here"
+    readings: tuple[Reading, ...] = ()  # most likely first; the first is the one used here
+    unsteady: tuple[tuple[float, float], ...] = ()  # [s] spans where no steady beat was detected
+    warnings: tuple[str, ...] = ()  # anything unusual about the file, one line each
 
     def tempo_map(self) -> TempoMap:
-        """The count that every other room uses.
+        """The tempo map that everything else uses.
 
         Raises
         ------
         ValueError
-            If fewer than two beats, or no downbeat, were heard.
+            If fewer than two beats, or no downbeat, were detected.
         """
         if len(self.beats) < 2:
-            raise ValueError("no steady beat was heard")
+            raise ValueError("no steady beat was detected")
         downbeats = self._firsts()
         bars = bars_from_downbeats(len(self.beats), downbeats)
         return TempoMap(np.array(self.beats), first=-min(downbeats), bars=bars, metre=self.metre)
 
     def unsure_bars(self) -> tuple[tuple[int, int], ...]:
-        """Stretches of bars whose count is not sure, as first and last bar, counted from 1."""
+        """Ranges of bars with an uncertain count, as first and last bar, counted from 1."""
         unsure = [k + 1 for k, share in enumerate(self.bar_confidence) if share < SURE_CONFIDENCE]
         starts = [
             k for k, before in zip(unsure, [-9, *unsure], strict=False) if k - before > _TOGETHER
@@ -75,7 +75,7 @@ class Song:
         return tuple(zip(starts, ends, strict=True))
 
     def metres(self) -> tuple[tuple[int, int], ...]:
-        """Runs of bars of one length: the run's first bar, counted from 1, and its beats a bar."""
+        """Runs of bars of equal length: the run's first bar, counted from 1, and its beats per bar."""
         lengths = np.diff(self._firsts()).tolist()
         runs: list[tuple[int, int]] = []
         for k, length in enumerate(lengths):
@@ -91,7 +91,7 @@ class Song:
         return tuple((bar, length) for bar, (length, usual) in bars if length != usual)
 
     def stretches(self) -> tuple[tuple[int, int], ...]:
-        """Where counting begins anew: indices of first beats, with the beats a bar from there on.
+        """Where the count restarts: indices of first beats, with the beats per bar from there on.
 
         At the first bar, wherever the metre changes, and after each bar of another length.
         """
@@ -108,7 +108,7 @@ class Song:
         return [place[time] for time in self.downbeats]
 
     def _usual(self) -> list[int]:
-        """Beats a bar of the run that each bar belongs to, the last bar among them."""
+        """Beats per bar of the run that each bar belongs to, including the last bar."""
         runs = self.metres()
         return [
             next((m for first, m in reversed(runs) if first <= bar), runs[0][1])
@@ -116,7 +116,7 @@ class Song:
         ]
 
     def section_names(self) -> tuple[str, ...]:
-        """One unique name a section: the label, numbered where it occurs again."""
+        """A unique name for each section: the label, numbered if it occurs more than once."""
         total = Counter(section.label for section in self.sections)
         seen: Counter[str] = Counter()
         names = []

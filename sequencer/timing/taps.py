@@ -1,6 +1,6 @@
-"""A count that the performer brings: tapped times, a table of beats, or a Standard MIDI File.
+"""A count supplied by the performer: tapped times, a table of beats, or a Standard MIDI File.
 
-A text or CSV file has one beat a line: seconds first, or under a heading `time`, `seconds`, `beat` or
+A text or CSV file has one beat per line: seconds first, or under a heading `time`, `seconds`, `beat` or
 `onset`; a column headed `place`, `bar`, `downbeat`, `number` or `label`, or a second column, says 1 where a bar
 begins. A MIDI file gives the beats of its tempo and time signature events (Standard MIDI Files 1.0, MIDI
 Manufacturers Association 1996); beats are those of the signature, dotted ones in 6/8, 9/8 and 12/8.
@@ -21,12 +21,12 @@ from sequencer.timing.corrections import Corrections
 _TIMES = ("time", "seconds", "second", "beat", "beats", "onset", "s")
 _PLACES = ("place", "downbeat", "number", "label", "position", "bar")
 _LARGEST = 4_000_000  # bytes of such a file
-_CLOSEST = 0.12  # [s] two taps nearer than this are one finger's bounce
+_CLOSEST = 0.12  # [s] two taps closer than this are one bouncing finger
 _MIDI = {".mid", ".midi", ".smf"}
 
 
 def given_count(path: Path) -> Corrections:
-    """Beats, and bars where the file tells them, as corrections that replace what was heard.
+    """Beats, and bars if the file has them, as corrections that replace the detected beats.
 
     Parameters
     ----------
@@ -36,12 +36,13 @@ def given_count(path: Path) -> Corrections:
     Returns
     -------
     corrections : Corrections
-        With `beats`, and with `downbeats` or `metre` where the file says so.
+        With `beats`, and with `downbeats` or `metre` if the file gives them.
 
     Raises
     ------
     InputError
-        If the file is not there, is none of these, or its times do not rise; names the line.
+        If the file does not exist, is none of these, or its times do not increase; the message gives the
+        line.
     """
     place = Place(str(path))
     try:
@@ -50,7 +51,7 @@ def given_count(path: Path) -> Corrections:
                 "taps-too-large",
                 place,
                 "this file is too large for a list of beats",
-                "name the list",
+                "give the list of beats",
             )
         content = path.read_bytes()
     except (OSError, ValueError) as error:
@@ -73,8 +74,8 @@ def _from_text(path: Path, content: bytes) -> Corrections:
         raise InputError(
             "taps-not-text",
             Place(str(path)),
-            "this is no text",
-            "give one time in seconds a line, or a MIDI file",
+            "this is not text",
+            "give one time in seconds per line, or a MIDI file",
         ) from error
     lines = [(n, line.strip()) for n, line in enumerate(text.splitlines(), 1)]
     lines = [(n, line) for n, line in lines if line and not line.startswith("#")]
@@ -93,7 +94,7 @@ def _from_text(path: Path, content: bytes) -> Corrections:
             raise InputError(
                 "tap-not-a-time",
                 Place(str(path), line, 1),
-                f"{' '.join(cells)!r} is no time",
+                f"{' '.join(cells)!r} is not a time",
                 "write seconds, such as 12.34, or minutes and seconds, such as 1:02.5",
             )
         if times and time <= times[-1]:
@@ -133,7 +134,7 @@ def _seconds(text: str) -> float | None:
 
 
 def _is_first(text: str) -> bool:
-    """True for 1, 1.0, 1.1 is not; "17.1" of bar.beat and "downbeat" are."""
+    """True for 1, 1.0, "17.1" (bar.beat) and "downbeat"; false for 1.1."""
     if match := re.fullmatch(r"\d+\.(\d+)", text):
         return int(match[1]) == 1 or float(text) == 1.0
     return text.lower() in {"1", "downbeat", "d", "x", "true", "yes"}
@@ -181,7 +182,7 @@ def _from_midi(path: Path) -> Corrections:
 
 
 def _in_order(events: list[tuple[int, Any]]) -> list[tuple[int, Any]]:
-    """Events in the order of their ticks; the order within a tick is kept."""
+    """Events in order of their ticks; the order within a tick is preserved."""
     return sorted(events, key=lambda event: event[0])
 
 

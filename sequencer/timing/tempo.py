@@ -1,8 +1,8 @@
 """The count of a song: beats ↔ seconds ↔ bar.beat.
 
-The beat coordinate is 0 at bar 1 beat 1 and grows by one a beat; it is negative in a pickup. Between
-two beats time runs evenly, as in the tempo map of a Standard MIDI File; beyond the first and the last
-beat the nearest tempo goes on.
+The beat coordinate is 0 at bar 1 beat 1 and increases by one per beat; it is negative in a pickup. Between
+two beats time runs evenly, as in the tempo map of a Standard MIDI File; before the first and after the last
+beat the nearest tempo continues.
 """
 
 from collections.abc import Sequence
@@ -23,14 +23,14 @@ class TempoMap:
     Parameters
     ----------
     times : ndarray, shape (n,) [s]
-        Strictly rising, n ≥ 2.
+        Strictly increasing, n ≥ 2.
     first : int
         Beat coordinate of `times[0]`: 0 or, for a pickup, below.
     bars : tuple of int
         Beat coordinates at which bars 1, 2, … start; the first is 0. Bars beyond the last are as
         long as `metre`.
     metre : int
-        Beats a bar where `bars` does not say.
+        Beats per bar beyond `bars`.
     """
 
     times: Floats
@@ -41,9 +41,9 @@ class TempoMap:
     def __post_init__(self) -> None:
         times = as_floats("times", self.times)
         if times.ndim != 1 or len(times) < 2 or not np.all(np.diff(times) > 0):
-            raise ValueError("times must be at least two strictly rising seconds")
+            raise ValueError("times must be at least two strictly increasing seconds")
         if not self.bars or self.bars[0] != 0 or not np.all(np.diff(self.bars) > 0):
-            raise ValueError("bars must start at beat 0 and rise")
+            raise ValueError("bars must start at beat 0 and increase")
         if self.metre < 1:
             raise ValueError(f"metre must be at least 1, got {self.metre}")
         object.__setattr__(self, "times", times)
@@ -52,7 +52,7 @@ class TempoMap:
     def steady(
         cls, tempo: float, *, beats: int = 2, metre: int = 4, start: float = 0.0
     ) -> "TempoMap":
-        """Map of one tempo [beats a minute] whose bar 1 begins at `start` [s]."""
+        """Map of one tempo [beats/min] whose bar 1 begins at `start` [s]."""
         if not tempo > 0:
             raise ValueError(f"tempo must be positive, got {tempo!r}")
         count = max(beats, 2)
@@ -100,7 +100,7 @@ class TempoMap:
         return _interpolated(as_floats("seconds", seconds), self.times, self.knots)
 
     def rates(self, beats: ArrayLike) -> Floats:
-        """Beats a second just after each beat coordinate.
+        """Tempo in beats per second just after each beat coordinate.
 
         Parameters
         ----------
@@ -157,7 +157,7 @@ class TempoMap:
         """
         length = self.bar_length(position.bar)
         if position.beat >= length + 1:
-            raise ValueError(f"bar {position.bar} has {length} beats, there is no {position}")
+            raise ValueError(f"bar {position.bar} has {length} beats, so there is no {position}")
         return self.bar_start(position.bar) + float(position.beat - 1)
 
     def position_of(self, beat: float) -> Position:
@@ -190,7 +190,7 @@ def bars_from_downbeats(n_beats: int, downbeats: Sequence[int]) -> tuple[int, ..
 
 
 def median_tempo(beats: ArrayLike) -> float:
-    """Median tempo of a row of beats [beats a minute], over spans of eight where there are as many.
+    """Median tempo of a sequence of beats [beats/min], over spans of eight if there are that many.
 
     Parameters
     ----------
@@ -200,11 +200,11 @@ def median_tempo(beats: ArrayLike) -> float:
     Returns
     -------
     tempo : float
-        0 where there are fewer than two beats.
+        0 if there are fewer than two beats.
 
     Notes
     -----
-    Source: ours; a span of eight evens out the grid on which beats are heard. Exact.
+    Source: ours; a span of eight averages out the grid on which beats are detected. Exact.
     """
     times = as_floats("beats", beats)
     if len(times) < 2:

@@ -19,11 +19,11 @@ _TEN_MINUTES = 10 * _MINUTE + 2
 
 @dataclass(frozen=True, slots=True)
 class Rate:
-    """A frame rate and its way of counting."""
+    """A frame rate and its counting mode."""
 
     name: str
     exact: Fraction  # [frames/s]
-    nominal: int  # frame numbers a second
+    nominal: int  # frame numbers per second
     drop: bool
 
     @property
@@ -41,7 +41,7 @@ RATES = {
 
 
 def rate_of(name: str) -> Rate:
-    """The rate of a name.
+    """The rate with a name.
 
     Raises
     ------
@@ -49,12 +49,12 @@ def rate_of(name: str) -> Rate:
         If it is none of `RATES`.
     """
     if name not in RATES:
-        raise ValueError(f"{name!r} is no known frame rate; use one of {', '.join(RATES)}")
+        raise ValueError(f"{name!r} is not a known frame rate; use one of {', '.join(RATES)}")
     return RATES[name]
 
 
 def frame_at(seconds: float | Fraction, rate: Rate) -> int:
-    """Frame that is showing at a time: the last one that has begun.
+    """Frame shown at a time: the last one that has begun.
 
     Raises
     ------
@@ -63,8 +63,8 @@ def frame_at(seconds: float | Fraction, rate: Rate) -> int:
 
     Notes
     -----
-    Source: SMPTE ST 12-1. Exact for a fraction; a float counts as the number it stands for, and a
-    frame that begins within 1 ns of it counts as begun, so that `seconds_of` comes back to itself.
+    Source: SMPTE ST 12-1. Exact for a fraction; a float is taken at its exact value, and a frame that
+    begins within 1 ns of it counts as begun, so that `seconds_of` round-trips.
     """
     if not seconds >= 0:
         raise ValueError(f"seconds must not be negative, got {seconds!r}")
@@ -111,7 +111,7 @@ def frame_of(text: str, rate: Rate) -> int:
     """
     match = _TEXT.match(text.strip())
     if not match:
-        raise ValueError(f"{text!r} is no time code; write hh:mm:ss:ff, drop-frame hh:mm:ss;ff")
+        raise ValueError(f"{text!r} is not a time code; write hh:mm:ss:ff, drop-frame hh:mm:ss;ff")
     hours, minutes, seconds, frames = (int(match[index]) for index in (1, 2, 3, 5))
     if (match[4] == ";") != rate.drop:
         kind = "drop-frame, written with ';'" if rate.drop else "non-drop, written with ':'"

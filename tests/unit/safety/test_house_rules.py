@@ -61,7 +61,7 @@ def test_own_rules_are_read_in_si_and_cited_as_entered():
         ("{rule: permit, value: maybe, source: x}", "bad-value", "true or false"),
         ("{rule: spotters, value: {each: half}, source: x}", "bad-value", "whole number"),
         ("{rule: permit, value: true, source: x, sauce: y}", "unknown-key", "sauce"),
-        ("just a word", "no-rule", "is no rule"),
+        ("just a word", "no-rule", "is not a rule"),
         (
             "{rule: audience-distance, value: 2 m, source: x, override: {by: Ada}}",
             "override-without-reference",
@@ -111,7 +111,7 @@ def test_an_override_loosens_and_is_remembered():
 
 
 def test_no_file_is_said(tmp_path):
-    with pytest.raises(InputError, match="no such file"):
+    with pytest.raises(InputError, match="file not found"):
         read_house_rules(tmp_path / "none.yaml")
 
 

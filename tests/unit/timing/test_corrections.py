@@ -168,7 +168,7 @@ def test_sections_by_every_kind_of_moment(song):
         ({"shift": 120.0}, "milliseconds"),
         ({"shift": float("nan")}, "shift must be"),
         ({"sections": ((Clock(1.0), " "),)}, "needs a name"),
-        ({"beats": (2.0, 1.0)}, "rising"),
+        ({"beats": (2.0, 1.0)}, "increasing"),
         ({"beats": (1.0, 2.0), "downbeats": (1.5,)}, "one of the beats"),
     ],
 )

@@ -59,7 +59,7 @@ def test_files_that_are_none(tmp_path):
         given_count(tmp_path / "none.txt")
     binary = tmp_path / "x.csv"
     binary.write_bytes(b"\xff\xfe\x00\x01" * 50)
-    with pytest.raises(InputError, match="no text"):
+    with pytest.raises(InputError, match="not text"):
         given_count(binary)
     broken = tmp_path / "x.mid"
     broken.write_bytes(b"MThd\x00\x00\x00\x06\x00\x01\x00\x01\x01\xe0MTrk\x00\x00\x10\x00")
