@@ -1,17 +1,16 @@
-"""A log of timed burns, and how long the next one will last at least.
+"""A log of timed burns, and a lower limit for the next burn.
 
-The log is a CSV table with a header. Needed columns: `fuel` and `burn` (seconds, or m:ss). Others that
-are used where they stand: `performer`, `wick` (a name of yours), `ended` (`burnt out`, or `put out`:
-then the wick could have burnt longer, and the row only counts as that). Further columns are kept out
-of the sums.
+The log is a CSV table with a header. Required columns: `fuel` and `burn` (seconds, or m:ss). Optional
+columns: `performer`, `wick` (any name you choose), `ended` (`burnt out`, or `put out`: the wick could have
+burnt longer, and the row counts only as a lower limit). Other columns are ignored.
 
-The estimate is robust: median and median absolute deviation, so that one slip of the pen does not move
-it. A short burn is never thrown away: the plan counts on the shortest or on the lower end of the
-prediction interval, whichever is less.
+The estimate is robust: median and median absolute deviation, so that one typing error does not shift it. A
+short burn is never discarded: the plan uses the shortest burn or the lower end of the prediction interval,
+whichever is less.
 
 Sources: prediction interval of a normal sample, NIST/SEMATECH e-Handbook of Statistical Methods (from
 memory); small-sample factors of the median absolute deviation, Croux and Rousseeuw 1992 (from
-memory); the least spread is a design choice.
+memory); the minimum spread is a design choice.
 """
 
 import csv
@@ -27,9 +26,9 @@ from sequencer.errors import InputError, InputErrors, Place
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.fuels import fuel as fuel_named
 
-_CONFIDENCE = 0.95  # that the next burn is not shorter than the lower end
-FEWEST = 3  # burns below which no interval is given
-LEAST_SPREAD = 0.05  # [1] of the median: watches, hands and weather differ by that; a design choice
+_CONFIDENCE = 0.95  # probability that the next burn is not shorter than the lower end
+FEWEST = 3  # minimum number of burns for an interval
+LEAST_SPREAD = 0.05  # [1] fraction of the median: stopwatches, people and weather vary by this much; a design choice
 _SMALL_SAMPLE = {2: 1.196, 3: 1.495, 4: 1.363, 5: 1.206, 6: 1.2, 7: 1.14, 8: 1.129, 9: 1.107}
 _MAD_TO_SIGMA = 1.4826
 _CLOCK = re.compile(r"^(\d+):([0-5]\d(?:\.\d+)?)$")
@@ -45,59 +44,65 @@ class TimedBurn:
     seconds: float  # [s]
     performer: str = ""
     wick: str = ""
-    burnt_out: bool = True  # false: put out earlier, so it could have lasted longer
-    line: int = 0  # of the file
+    burnt_out: bool = True  # false: put out early, so it could have lasted longer
+    line: int = 0  # line in the file
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BurnEstimate:
-    """What a log says of the next burn."""
+    """Estimate of the next burn from a log."""
 
-    count: int  # burns that burnt out
+    count: int  # number of burns that burnt out
     middle: float  # [s] median
     shortest: float  # [s]
-    spread: float  # [s] robust standard deviation, never under the least spread
-    lower: float | None  # [s] lower end of the prediction interval; None under `FEWEST` burns
+    spread: float  # [s] robust standard deviation, never below the minimum spread
+    lower: (
+        float | None
+    )  # [s] lower end of the prediction interval; None with fewer than `FEWEST` burns
     upper: float | None  # [s]
     outliers: tuple[int, ...]  # lines of burns more than 3.5 spreads from the median
 
     @property
     def counted_on(self) -> float:
-        """Burning time that a plan may count on [s]."""
+        """Burning time that a plan may use [s]."""
         return self.shortest if self.lower is None else min(self.lower, self.shortest)
 
     def burn_time(self) -> BurnTime:
-        """The same as a burning time with its origin."""
+        """The estimate as a burning time with its origin."""
         if self.lower is None:
-            said = f"shortest of {self.count} timed burns; no interval under {FEWEST} burns"
+            origin = f"shortest of {self.count} timed burns; no interval with fewer than {FEWEST}"
         else:
-            said = (
+            origin = (
                 f"{self.count} timed burns, median {self.middle:.0f} s; the next lasts at least "
                 f"{self.lower:.0f} s with {_CONFIDENCE:.0%} confidence, the shortest lasted "
                 f"{self.shortest:.0f} s"
             )
-        return BurnTime(seconds=self.counted_on, basis="measured", source=said, count=self.count)
+        return BurnTime(seconds=self.counted_on, basis="measured", source=origin, count=self.count)
 
 
 def read_burn_log(path: Path) -> tuple[TimedBurn, ...]:
-    """Timed burns of a file.
+    """Timed burns from a file.
 
     Raises
     ------
     InputError
-        For the first, InputErrors for several faults: no file, no header, an unknown fuel, text where
-        a time belongs.
+        For one fault, InputErrors for several: file not found, no header, an unknown fuel, an invalid time.
     """
     place = Place(str(path))
     try:
         if path.is_file() and path.stat().st_size > _LARGEST_FILE:
-            raise InputError("too-large", place, "this burn log is over 2 MB", "name a burn log")
+            raise InputError(
+                "too-large",
+                place,
+                "this burn log is larger than 2 MB",
+                "give the path of a burn log",
+            )
         text = path.read_text(encoding="utf-8-sig")
     except FileNotFoundError as error:
-        raise InputError("no-file", place, "there is no such burn log", "check the path") from error
+        raise InputError("no-file", place, "burn log not found", "check the path") from error
     except UnicodeDecodeError as error:
         raise InputError(
-            "not-text", place, "this is no UTF-8 text", "save it as CSV, UTF-8"
+            "not-text", place, "this is not UTF-8 text", "save it as CSV, UTF-8"
         ) from error
     except OSError as error:
         raise InputError(
@@ -107,7 +112,7 @@ def read_burn_log(path: Path) -> tuple[TimedBurn, ...]:
 
 
 def parse_burn_log(text: str, file: str) -> tuple[TimedBurn, ...]:
-    """Timed burns of a text; `file` names it in messages.
+    """Timed burns from a string; `file` is its name in messages.
 
     Raises
     ------
@@ -122,7 +127,7 @@ def parse_burn_log(text: str, file: str) -> tuple[TimedBurn, ...]:
         missing = [name for name in ("fuel", "burn") if name not in header]
         if missing:
             raise InputError(
-                "no-burn-log", Place(file, 1, 1), f"the header names no column {' and '.join(missing)}",
+                "no-burn-log", Place(file, 1, 1), f"the header has no column {' and '.join(missing)}",
                 "start the file with a line such as: date,performer,fuel,wick,burn,ended",
             )  # fmt: skip
         burns: list[TimedBurn] = []
@@ -136,7 +141,7 @@ def parse_burn_log(text: str, file: str) -> tuple[TimedBurn, ...]:
                 faults.append(error)
     except csv.Error as error:
         raise InputError(
-            "no-burn-log", Place(file, reader.line_num), f"this is no CSV: {error}",
+            "no-burn-log", Place(file, reader.line_num), f"this is not CSV: {error}",
             "save it as CSV, UTF-8",
         ) from error  # fmt: skip
     if faults:
@@ -145,12 +150,12 @@ def parse_burn_log(text: str, file: str) -> tuple[TimedBurn, ...]:
 
 
 def estimate(burns: Sequence[TimedBurn]) -> BurnEstimate | None:
-    """What burns of one kind say of the next; None where none of them burnt out.
+    """Estimate of the next burn from burns of one kind; None if none of them burnt out.
 
     Parameters
     ----------
     burns : sequence of TimedBurn
-        Of one fuel in one wick.
+        Burns of one fuel in one wick.
     """
     whole = [burn for burn in burns if burn.burnt_out]
     if not whole:
@@ -181,7 +186,7 @@ def estimate(burns: Sequence[TimedBurn]) -> BurnEstimate | None:
 def matching(
     burns: Sequence[TimedBurn], *, fuel: str, performer: str = "", wick: str = ""
 ) -> tuple[TimedBurn, ...]:
-    """Burns of a fuel by a performer in a wick; rows that do not say count for everybody's."""
+    """Burns of a fuel by a performer with a wick; rows without a name count for everybody."""
     wanted = fuel_named(fuel).name
     return tuple(
         burn
@@ -211,13 +216,13 @@ def _burn(header: list[str], cells: list[str], file: str, line: int, separator: 
     seconds = _seconds(given)
     if seconds is None:
         raise InputError(
-            "bad-value", place("burn"), f"{given!r} is no burning time",
-            "write seconds (245) or m:ss (4:05), above 0 and up to an hour",
+            "bad-value", place("burn"), f"{given!r} is not a burning time",
+            "write seconds (245) or m:ss (4:05), above 0 and at most an hour",
         )  # fmt: skip
     ended = (row.get("ended") or "burnt out").casefold()
     if ended not in _ENDS:
         raise InputError(
-            "bad-value", place("ended"), f"{row['ended']!r} is no end of a burn",
+            "bad-value", place("ended"), f"{row['ended']!r} is not a valid end of a burn",
             "write burnt out, or put out",
         )  # fmt: skip
     return TimedBurn(

@@ -1,6 +1,6 @@
-"""How long a wick burns when nobody has timed it: a default that every use of it names as one.
+"""How long a wick burns if nobody has timed it: a default that is always labelled as such.
 
-A timed burn of the same wick and fuel always goes before (`burn_log`).
+A timed burn of the same wick and fuel always takes precedence (`burn_log`).
 Sources: practitioners' guides (common practice); US NRC, Fire Dynamics Tools, for the soaked mass.
 """
 
@@ -17,12 +17,12 @@ Basis = Literal["measured", "stated", "default"]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BurnTime:
-    """The burning time that a plan counts on."""
+    """The burning time that a plan uses."""
 
     seconds: float  # [s]
     basis: Basis  # measured: from the burn log; stated: in the show file; default: nobody timed it
     source: str
-    count: int | None = None  # timed burns behind it, where a log says so
+    count: int | None = None  # number of timed burns behind it, if from a log
 
     def __post_init__(self) -> None:
         if not self.seconds > 0:
@@ -32,7 +32,7 @@ class BurnTime:
 def default_burn_time(
     fuel: Fuel, *, soak: float | None = None, wick_area: float | None = None
 ) -> BurnTime | None:
-    """The shorter of the trade's least time and the time that the soaked mass lasts.
+    """The shorter of the shortest time in common practice and the time that the soaked mass lasts.
 
     Parameters
     ----------
@@ -45,7 +45,7 @@ def default_burn_time(
     Returns
     -------
     burn : BurnTime or None
-        None where neither is known: such a burn cannot be planned.
+        None if neither is known: such a burn cannot be planned.
 
     Raises
     ------

@@ -1,6 +1,6 @@
-"""Cautions: what a plan says besides its numbers, when, and to whom.
+"""Cautions that accompany a plan's numbers: which, when, and for whom.
 
-The first one stands on page one of every print-out of a lit show, and nothing switches it off.
+The first is on page one of every print-out of a lit show and cannot be switched off.
 """
 
 from collections.abc import Collection
@@ -40,20 +40,20 @@ class Caution:
     when: Condition
     readers: tuple[Reader, ...]
     short: str  # for a screen or a pocket card
-    text: str  # whole, for the sheet
+    text: str  # full text, for the sheet
     defers_to: str  # who decides
     sources: tuple[Source, ...]
 
 
 @cache
 def page_one() -> str:
-    """What stands first on every print-out and on the command line when a lit show is checked."""
+    """The first text on every print-out, and on the command line when a lit show is checked."""
     return str(data("cautions.json")["page_one"])
 
 
 @cache
 def cautions() -> tuple[Caution, ...]:
-    """All cautions, in their order."""
+    """All cautions, in order."""
     table = []
     for entry in data("cautions.json")["cautions"]:
         fields = {**entry, "readers": tuple(entry["readers"])}
@@ -65,19 +65,19 @@ def cautions() -> tuple[Caution, ...]:
 def cautions_for(
     conditions: Collection[Condition], reader: Reader | None = None
 ) -> tuple[Caution, ...]:
-    """Cautions that a reader gets; every reader's where none is named.
+    """Cautions for a reader; default: for all readers.
 
     Parameters
     ----------
     conditions : collection of str
-        What is so in this show (`CONDITIONS`).
+        Conditions that hold for this show (`CONDITIONS`).
     reader : str, optional
-        Whose sheet it is (`READERS`).
+        Reader of the sheet (`READERS`).
 
     Raises
     ------
     ValueError
-        If a condition or the reader is not known: a misspelt one would lose a caution unseen.
+        If a condition or the reader is not known: a misspelling would silently drop a caution.
     """
     unknown = sorted(set(conditions) - set(CONDITIONS))
     if unknown:

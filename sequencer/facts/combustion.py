@@ -1,7 +1,7 @@
 """Heat release, flame height and burning time of burning liquids. SI throughout: W, m, kg, s.
 
 The correlations are those of pool fires wider than 0.2 m. A wick is small, upright and moving, so the
-results are orders of magnitude that a real burn, watched, overrules.
+results are order-of-magnitude estimates; observation of a real burn takes precedence.
 
 Sources: US NRC, Fire Dynamics Tools (NUREG-1805); Heskestad 1984, Fire Safety Journal 7:25.
 """
@@ -15,7 +15,7 @@ _HESKESTAD = 0.235 / 1000.0**0.4  # its heat release is in kW
 
 
 def equivalent_diameter(area: ArrayLike) -> Floats:
-    """Diameter of the circle of an area.
+    """Diameter of the circle with a given area.
 
     Parameters
     ----------
@@ -73,7 +73,7 @@ def pool_heat_release(
 
 
 def pool_burning_rate(area: ArrayLike, *, mass_flux: ArrayLike, absorption: ArrayLike) -> Floats:
-    """Fuel burnt a second by a pool, m″ A (1 − e^(−kβ D)).
+    """Fuel burnt per second by a pool, m″ A (1 − e^(−kβ D)).
 
     Parameters
     ----------
@@ -102,7 +102,7 @@ def pool_burning_rate(area: ArrayLike, *, mass_flux: ArrayLike, absorption: Arra
 def burnt_heat_release(
     mass: ArrayLike, *, heat_of_combustion: ArrayLike, seconds: ArrayLike
 ) -> Floats:
-    """Mean heat release of a mass of fuel that burns away in a time, m ΔH / t.
+    """Mean heat release of a mass of fuel burnt in a given time, m ΔH / t.
 
     Parameters
     ----------
@@ -131,7 +131,7 @@ def burnt_heat_release(
 
 
 def flame_height(heat_release: ArrayLike, *, diameter: ArrayLike) -> Floats:
-    """Mean height of a flame at rest over its base, L = 0.235 Q^0.4 − 1.02 D, never below 0.
+    """Mean height of a flame at rest above its base, L = 0.235 Q^0.4 − 1.02 D, never below 0.
 
     Parameters
     ----------

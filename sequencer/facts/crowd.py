@@ -1,4 +1,4 @@
-"""The audience's room and exits: simple flow arithmetic, not an evacuation study."""
+"""Space and exits for the audience: simple flow arithmetic, not an evacuation study."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
@@ -9,7 +9,7 @@ from sequencer.facts.sources import Source, data, source
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Flow:
-    """People through a metre of exit in a minute."""
+    """People per minute through a metre of exit width."""
 
     name: str
     per_metre_minute: float  # [people/(m·min)]
@@ -33,18 +33,18 @@ def exit_capacity(
     flow: float | None = None,
     discount_largest: bool = True,
 ) -> int:
-    """People who can leave in time.
+    """Number of people who can leave in time.
 
     Parameters
     ----------
     widths : sequence of float
         Clear width of each exit [m].
     minutes : float
-        Time to leave in.
+        Time available to leave.
     flow : float, optional
-        [people/(m·min)]; the default flow where none is given.
+        [people/(m·min)]; default: the default flow.
     discount_largest : bool
-        The largest exit counts as lost to the fire, where there is more than one.
+        Count the largest exit as lost to the fire, if there is more than one.
 
     Raises
     ------
@@ -67,23 +67,23 @@ def exit_capacity(
 
 
 def floor_capacity(area: float, *, kind: str = "outdoors") -> int:
-    """People that an area holds [m²] once the exclusion zone has been cut out of it.
+    """Number of people that an area [m²] holds, exclusion zone already deducted.
 
     Source: 0.5 m² a person outdoors (Buckinghamshire CC), 0.3 m² standing (second-hand).
     """
     spaces = {entry["name"]: entry["area"] for entry in data("crowd.json")["floor_space"]}
     if kind not in spaces:
-        raise ValueError(f"{kind!r} is no known kind of floor; use one of {', '.join(spaces)}")
+        raise ValueError(f"{kind!r} is not a known kind of floor; use one of {', '.join(spaces)}")
     if not area >= 0:
         raise ValueError(f"area must be ≥ 0, got {area!r}")
     return int(area / spaces[kind] + 1e-9)
 
 
 def walking_speed(density: float) -> float:
-    """Speed in a crowd [m/s] at a density [people/m²]; 0 where nobody can move.
+    """Walking speed in a crowd [m/s] at a density [people/m²]; 0 if nobody can move.
 
-    Source: SFPE Handbook ch. 59, S = k − a·k·D, k = 1.40 m/s, a = 0.266 m² (from memory); holds
-    from 0.54 people/m², below which the free speed at that density is kept.
+    Source: SFPE Handbook ch. 59, S = k − a·k·D, k = 1.40 m/s, a = 0.266 m² (from memory); valid from 0.54
+    people/m², below which the free speed at that density is used.
     """
     constants = data("crowd.json")["walking"]
     k, a = constants["k"], constants["a"]

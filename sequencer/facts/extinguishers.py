@@ -1,9 +1,9 @@
-"""Extinguishers: ratings, travel distances, and whether one meets what a rule asks.
+"""Extinguishers: ratings, travel distances, and whether one meets a rule.
 
-Two rating schemes live side by side and are never compared: the North American one (2-A:10-B:C, UL
+The two rating schemes are kept separate and never compared: the North American one (2-A:10-B:C, UL
 711 steps) and the European one (13A 113B, EN 3 steps). Steps from memory.
 
-Sources: NFPA 10 as told by trade articles (read second-hand).
+Sources: NFPA 10 as reported in trade articles (read second-hand).
 """
 
 import re
@@ -35,16 +35,16 @@ class Rating:
         parts += ["C"] if self.c else []
         return (":" if self.scheme == "UL" else " ").join(parts)
 
-    def meets(self, asked: "Rating") -> bool | None:
-        """True if it is at least as good; None where the schemes differ, which nobody can compare."""
-        if self.scheme != asked.scheme:
+    def meets(self, required: "Rating") -> bool | None:
+        """True if it is at least as good; None if the schemes differ and cannot be compared."""
+        if self.scheme != required.scheme:
             return None
-        return self.a >= asked.a and self.b >= asked.b and self.c >= asked.c
+        return self.a >= required.a and self.b >= required.b and self.c >= required.c
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Travel:
-    """Longest walk to an extinguisher."""
+    """Maximum walking distance to an extinguisher."""
 
     hazard: str
     rating: str
@@ -65,24 +65,26 @@ def parse_rating(text: str) -> Rating:
     Raises
     ------
     ValueError
-        If it is no rating, or its numbers belong to neither scheme.
+        If it is not a rating, or its numbers belong to neither scheme.
     """
     letters = re.sub(r"[\s:;,/]", "", text.upper())
     parts = _PART.findall(letters)
     whole = "".join(f"{number}{letter}" for number, letter in parts)
     if not parts or whole != letters.replace("-", ""):
-        raise ValueError(f"{text!r} is no extinguisher rating, such as 2-A:10-B:C or 13A 113B")
+        raise ValueError(f"{text!r} is not an extinguisher rating, such as 2-A:10-B:C or 13A 113B")
     sizes = {letter: int(number or 0) for number, letter in parts}
     a, b = sizes.get("A", 0), sizes.get("B", 0)
     if not a and not b:
-        raise ValueError(f"{text!r} names no size for class A or B, such as 2-A:10-B:C")
+        raise ValueError(f"{text!r} gives no size for class A or B, such as 2-A:10-B:C")
     steps = data("extinguishers.json")
     c = "C" in sizes
     if a in (0, *steps["ul_a"]) and b in (0, *steps["ul_b"]):
         return Rating(scheme="UL", a=a, b=b, c=c)
     if a in (0, *steps["en3_a"]) and b in (0, *steps["en3_b"]):
         return Rating(scheme="EN 3", a=a, b=b, c=c)
-    raise ValueError(f"{text!r} has sizes of no rating scheme; copy it from the label")
+    raise ValueError(
+        f"{text!r} has sizes that are in neither rating scheme; copy it from the label"
+    )
 
 
 def is_water(kind: str) -> bool:
@@ -102,7 +104,7 @@ def travels() -> tuple[Travel, ...]:
 
 
 def hazard_of_volume(volume: float) -> Literal["light", "ordinary", "extra"]:
-    """Class B hazard of the liquid on hand [m³].
+    """Class B hazard of the liquid on site [m³].
 
     Raises
     ------
@@ -111,7 +113,7 @@ def hazard_of_volume(volume: float) -> Literal["light", "ordinary", "extra"]:
 
     Notes
     -----
-    Source: NFPA 10 as told by a trade catalogue (read second-hand, the last class is cut there).
+    Source: NFPA 10 as reported in a trade catalogue (read second-hand, the last class is cut off there).
     """
     if not volume >= 0:
         raise ValueError(f"volume must not be negative, got {volume!r}")
@@ -122,7 +124,7 @@ def hazard_of_volume(volume: float) -> Literal["light", "ordinary", "extra"]:
 
 
 def allowed_travel(rating: Rating, volume: float) -> Travel | None:
-    """Longest walk that a class B rating allows for the liquid on hand; None where it is too small.
+    """Longest walk that a class B rating allows for the liquid on site; None if the rating is too small.
 
     Source: NFPA 10 table (light: read second-hand, its columns are ambiguous in the copy; ordinary
     and extra: from memory). European ratings are not in that table and give None.

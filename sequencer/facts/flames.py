@@ -1,18 +1,18 @@
 """How far a burning wick's flame reaches, at rest and as its head moves.
 
 At rest: the published height of a pool flame (`combustion.flame_height`) at the wick's *peak* heat
-release. Moving: two effects of a cross-wind on a pool fire, each taken at its worst:
+release. Moving: two effects of a crosswind on a pool fire, each at its worst:
 
 - tilted flame. Thomas's lengths of wind-blown and still flames, L/D = 55 X^0.67 u*^−0.21 and
   42 X^0.61, X = m″/(ρ√(gD)): a wind-blown flame is longest at the least wind that tilts it (u* = 1)
-  and shortens as the wind grows. The shortening is not counted; only the factor at u* = 1 is, and
+  and gets shorter as the wind increases. The shortening is ignored; only the factor at u* = 1 is used,
   never less than 1.
-- dragged base. Moorhouse's D′/D = 1.5 Fr^0.069, Fr = U²/(gD): the flame's foot trails behind the
-  wick by D′ − D.
+- dragged base. Moorhouse's D′/D = 1.5 Fr^0.069, Fr = U²/(gD): the base of the flame trails behind the wick
+by D′ − D.
 
-So the reach grows with speed and never shrinks. Hot gas shed earlier hangs where the head has been,
-which the swept reach holds already. The constants of both relations are from memory, and wicks are
-smaller than the fires they were fitted to: a flame that was measured, if longer, goes before.
+So the reach grows with speed and never shrinks. Hot gas shed earlier stays where the head has been, which
+the swept reach already covers. The constants of both relations are from memory, and wicks are
+smaller than the fires they were fitted to: a measured flame, if longer, takes precedence.
 
 Sources: Heskestad 1984; Thomas 1963 and Moorhouse 1982 (both from memory); the peak factor is a
 design choice.
@@ -27,7 +27,9 @@ from sequencer.facts.combustion import flame_height
 PEAK = 1.5  # [1] peak over mean heat release of a freshly lit wick; a design choice
 STANDARD_GRAVITY = 9.80665  # [m/s²] standard
 AIR_DENSITY = 1.2  # [kg/m³] at 20 °C
-FASTEST_HEAD = 20.0  # [m/s] above any head spun by hand: 2 turns a second at 1.15 m are 14.5 m/s
+FASTEST_HEAD = (
+    20.0  # [m/s] faster than any head spun by hand: 2 turns a second at 1.15 m are 14.5 m/s
+)
 
 
 def resting_reach(heat_release: ArrayLike, *, diameter: ArrayLike, peak: float = PEAK) -> Floats:
@@ -53,7 +55,7 @@ def resting_reach(heat_release: ArrayLike, *, diameter: ArrayLike, peak: float =
 
     Notes
     -----
-    Source: Heskestad 1984, Fire Safety Journal 7:25; the whole height is taken beyond the wick.
+    Source: Heskestad 1984, Fire Safety Journal 7:25; the whole height is counted beyond the wick.
     """
     return flame_height(as_floats("heat_release", heat_release) * peak, diameter=diameter)
 
@@ -92,7 +94,7 @@ def moving_reach(
 
     Notes
     -----
-    Source: Thomas 1963, Moorhouse 1982 (from memory), each at its worst; see the module's head. An
+    Source: Thomas 1963, Moorhouse 1982 (from memory), each at its worst; see the module docstring. An
     upper estimate, not a bound: watch a real burn.
     """
     rest = resting_reach(heat_release, diameter=diameter, peak=peak)
@@ -107,7 +109,7 @@ def stretched_reach(
     speed: ArrayLike = FASTEST_HEAD,
     heat_of_combustion: float = 43.2e6,
 ) -> Floats:
-    """Reach of a moving wick's flame whose reach at rest was watched; never less than at rest.
+    """Reach of a moving wick's flame, given its observed reach at rest; never less than at rest.
 
     Parameters
     ----------
@@ -118,7 +120,7 @@ def stretched_reach(
     speed : array_like, shape (...) [m/s]
         Of the head through the air, wind included.
     heat_of_combustion : float
-        [J/kg]; kerosene's where none is given.
+        [J/kg]; default: kerosene's.
 
     Returns
     -------
@@ -132,7 +134,7 @@ def stretched_reach(
     Notes
     -----
     Source: Heskestad 1984 solved for the heat release; then Thomas 1963 and Moorhouse 1982 (from
-    memory), each at its worst; see the module's head. An upper estimate, not a bound.
+    memory), each at its worst; see the module docstring. An upper estimate, not a bound.
     """
     still = as_floats("rest", rest)
     base = as_floats("diameter", diameter)

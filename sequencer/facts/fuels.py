@@ -1,8 +1,8 @@
-"""Fuels, their flash points and classes, and which are refused.
+"""Fuels, their flash points and classes, and the fuels that are refused.
 
-Temperatures are degrees Celsius, because the classes are drawn in them. Two schemes are kept apart:
-NFPA 30 (classic classes, drawn in Fahrenheit) and 29 CFR 1910.106 / GHS (categories, drawn in
-Celsius); they differ at the edges.
+Temperatures are in degrees Celsius. Two schemes are kept apart:
+NFPA 30 (classic classes, defined in Fahrenheit) and 29 CFR 1910.106 / GHS (categories, defined in Celsius);
+they differ at the limits.
 
 Sources: 29 CFR 1910.106(a)(19) for the categories; NFPA 30 for the classes, IIIB from memory.
 """
@@ -37,11 +37,11 @@ def nfpa_class(flash_point: float, boiling_point: float | None = None) -> NfpaCl
     flash_point : float
         Closed cup [°C].
     boiling_point : float, optional
-        [°C]; parts IA from IB. Unknown counts as low, so as the worse class.
+        [°C]; separates IA from IB. Unknown counts as low, so as the worse class.
 
     Notes
     -----
-    Source: NFPA 30, classic classes (read second-hand; IIIB from memory). Edges in exact fractions.
+    Source: NFPA 30, classic classes (read second-hand; IIIB from memory). Limits in exact fractions.
     """
     if flash_point < _exact(73):
         return "IA" if boiling_point is None or boiling_point < _exact(100) else "IB"
@@ -53,14 +53,14 @@ def nfpa_class(flash_point: float, boiling_point: float | None = None) -> NfpaCl
 
 
 def ghs_category(flash_point: float, boiling_point: float | None = None) -> GhsCategory | None:
-    """Category of 29 CFR 1910.106 and GHS; None above 93 °C, where a liquid has no category.
+    """Category under 29 CFR 1910.106 and GHS; None above 93 °C, where a liquid has no category.
 
     Parameters
     ----------
     flash_point : float
         Closed cup [°C].
     boiling_point : float, optional
-        [°C]; parts 1 from 2. Unknown counts as low, so as the worse category.
+        [°C]; separates 1 from 2. Unknown counts as low, so as the worse category.
 
     Notes
     -----
@@ -74,7 +74,7 @@ def ghs_category(flash_point: float, boiling_point: float | None = None) -> GhsC
 
 
 def is_flammable(flash_point: float) -> bool:
-    """True below 37.8 °C (100 °F), where codes split flammable from combustible liquids.
+    """True below 37.8 °C (100 °F), where codes separate flammable from combustible liquids.
 
     Source: NFPA 30 class I; the same split in Canada is from memory.
     """
@@ -83,7 +83,7 @@ def is_flammable(flash_point: float) -> bool:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Refusal:
-    """Why a liquid is never planned."""
+    """Why a liquid is refused."""
 
     why: str
     source: Source
@@ -91,7 +91,7 @@ class Refusal:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Fuel:
-    """A liquid, as its sources describe it; its user's own data sheet goes before this."""
+    """A liquid as described by its sources; the user's own data sheet takes precedence."""
 
     name: str
     title: str
@@ -104,13 +104,13 @@ class Fuel:
     explosive_limits: Range | None  # [% of volume in air]
     autoignition: Range | None  # [°C]
     heat_of_combustion: Range | None  # [J/kg] lower or effective
-    pool_fire: str | None  # row of the pool-fire table whose burning rate is used
-    printed_class: str  # NFPA class as its source prints it
+    pool_fire: str | None  # row of the pool-fire table that gives the burning rate
+    printed_class: str  # NFPA class as printed in the source
     note: str
 
     @property
     def nfpa_class(self) -> NfpaClass | None:
-        """Class at the lowest flash point known; None where none is known."""
+        """Class at the lowest known flash point; None if none is known."""
         if self.flash_point is None:
             return None
         boiling = None if self.boiling_point is None else self.boiling_point.lowest
@@ -118,7 +118,7 @@ class Fuel:
 
     @property
     def ghs_category(self) -> GhsCategory | None:
-        """Category at the lowest flash point known; None where it has none, or none is known."""
+        """Category at the lowest known flash point; None if it has none, or none is known."""
         if self.flash_point is None:
             return None
         boiling = None if self.boiling_point is None else self.boiling_point.lowest
@@ -126,18 +126,18 @@ class Fuel:
 
     @property
     def flammable(self) -> bool:
-        """True where the flash point is below 37.8 °C, or not known."""
+        """True if the flash point is below 37.8 °C or not known."""
         return self.flash_point is None or is_flammable(self.flash_point.lowest)
 
 
 @cache
 def fuels() -> Mapping[str, Fuel]:
-    """All fuels by name, refused ones too."""
+    """All fuels by name, including refused ones."""
     return {entry["name"]: _fuel(entry) for entry in data("fuels.json")["fuels"]}
 
 
 def fuel(name: str) -> Fuel:
-    """The fuel that a person means.
+    """The fuel with a given name.
 
     Parameters
     ----------
@@ -147,7 +147,7 @@ def fuel(name: str) -> Fuel:
     Raises
     ------
     ValueError
-        If no fuel, or more than one, goes by that name; says which are near.
+        If no fuel, or more than one, has that name; the message suggests near matches.
     """
     wanted = _plain(name)
     ambiguous = data("fuels.json")["ambiguous"]
@@ -159,8 +159,8 @@ def fuel(name: str) -> Fuel:
     near = difflib.get_close_matches(wanted, table, n=3, cutoff=0.6)
     offers = list(dict.fromkeys(table[match] for match in near))
     usable = [found.name for found in fuels().values() if found.refused is None]
-    hint = f"did you mean {' or '.join(offers)}" if offers else f"known are {', '.join(usable)}"
-    raise ValueError(f"{name!r} is no fuel this program knows; {hint}")
+    hint = f"did you mean {' or '.join(offers)}" if offers else f"known fuels: {', '.join(usable)}"
+    raise ValueError(f"{name!r} is not a fuel this program knows; {hint}")
 
 
 @cache

@@ -1,4 +1,4 @@
-"""How much radiant heat people and cloth bear, as published."""
+"""Published limits of radiant heat for people and fabrics."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -9,20 +9,20 @@ from sequencer.facts.sources import Mark, Source, data, mark_of, source
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HeatCriterion:
-    """A flux and what it does."""
+    """A heat flux and its effect."""
 
     name: str
     flux: float  # [W/m²]
-    seconds: float | None  # [s] of exposure; None where the source gives no time
+    seconds: float | None  # [s] of exposure; None if the source gives no time
     effect: str
-    printed: str  # the value as its source prints it
+    printed: str  # the value as printed in the source
     source: Source
     mark: Mark
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Dose:
-    """Thermal dose at which something happens, [(kW/m²)^(4/3)·s]."""
+    """Thermal dose that causes an effect, [(kW/m²)^(4/3)·s]."""
 
     effect: str
     low: float

@@ -1,4 +1,4 @@
-"""How fast people walk and react, as published."""
+"""Published walking speeds and reaction times."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -46,14 +46,14 @@ def reactions() -> Mapping[str, Reaction]:
 
 
 def response_seconds(distance: float, *, speed: float | None = None) -> float:
-    """Time for a person who watches to see, start and arrive [s].
+    """Time for a watching person to notice, react and arrive [s].
 
     Parameters
     ----------
     distance : float
-        Way to go [m].
+        Walking distance [m].
     speed : float, optional
-        [m/s]; the walking approach speed where none is given.
+        [m/s]; default: the walking approach speed.
 
     Raises
     ------
@@ -62,8 +62,8 @@ def response_seconds(distance: float, *, speed: float | None = None) -> float:
 
     Notes
     -----
-    Source: reaction 0.231 s, Woods et al. 2015; approach 1.6 m/s, EN ISO 13855:2010. The mean of
-    healthy adults who expect the signal: a real spotter is slower, so a limit needs room.
+    Source: reaction 0.231 s, Woods et al. 2015; approach 1.6 m/s, EN ISO 13855:2010. The mean of healthy
+    adults who expect the signal: a real spotter is slower, so a limit needs a margin.
     """
     pace = speeds()["approach"].speed if speed is None else speed
     if not distance >= 0 or not pace > 0:
@@ -72,9 +72,9 @@ def response_seconds(distance: float, *, speed: float | None = None) -> float:
 
 
 def reach_in(seconds: float, *, speed: float | None = None) -> float:
-    """Way a person who watches can have gone after a time [m]; 0 before the reaction is over.
+    """Distance that a watching person can cover in a given time [m]; 0 before the reaction time is over.
 
-    Source: as `response_seconds`, whose inverse it is.
+    Source: inverse of `response_seconds`.
     """
     pace = speeds()["approach"].speed if speed is None else speed
     return max(0.0, (seconds - reactions()["visual"].seconds) * pace)

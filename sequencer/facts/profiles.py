@@ -1,7 +1,7 @@
-"""House rules as data: what a named authority asks, each rule with its source.
+"""House rules as data: the requirements of a named authority, each rule with its source.
 
-A profile is what one text says, no more: a subject it does not name is not thereby allowed. Nothing
-here is a permission; the authority for the place decides.
+A profile contains what one text says and nothing more: a subject it does not mention is not thereby
+allowed. Nothing here is a permission; the authority for the place decides.
 """
 
 import difflib
@@ -19,20 +19,20 @@ from sequencer.facts.sources import Mark, Source, cited, data, mark_of, source
 
 @dataclass(frozen=True, slots=True)
 class CountRule:
-    """So many for each so many, and never fewer than a least number."""
+    """A number per group of heads, with a minimum."""
 
     least: int
-    each: int | None  # heads that one of them serves; None: the least number is all
-    of: str = ""  # which heads, where not the subject's own: "audience"
+    each: int | None  # heads per item; None: only the minimum applies
+    of: str = ""  # which heads are counted, if not the subject's default: "audience"
 
     def for_heads(self, heads: int) -> int:
-        """Number needed for so many heads."""
+        """Number needed for a given number of heads."""
         return max(self.least, ceil(heads / self.each) if self.each else 0)
 
 
 @dataclass(frozen=True, slots=True)
 class Units:
-    """So many extinguishers of one kind and rating."""
+    """A number of extinguishers of one kind and rating."""
 
     count: int
     kind: str  # "water", or empty for any
@@ -41,10 +41,10 @@ class Units:
 
 @dataclass(frozen=True, slots=True)
 class Extinguishers:
-    """Extinguishers that a rule asks for."""
+    """Extinguishers that a rule requires."""
 
     count: CountRule
-    rating: Rating | None  # of each; None where `units` says it
+    rating: Rating | None  # of each; None if given in `units`
     units: tuple[Units, ...] = ()
 
 
@@ -53,7 +53,7 @@ RuleValue = float | bool | CountRule | Extinguishers | tuple[str, ...] | Mapping
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Override:
-    """Who loosened a limit, why, and by whose reference."""
+    """Who loosened a limit, why, and under whose reference."""
 
     reference: str
     by: str
@@ -66,36 +66,36 @@ class Rule:
 
     kind: Kind
     value: RuleValue
-    printed: str  # as the text has it
+    printed: str  # as printed in the text
     profile: str  # title of the profile
     source: Source
     mark: Mark
     note: str = ""
-    per: str = "once"  # of an extra for several performers: once, or performer
+    per: str = "once"  # for an extra with several performers: once, or per performer
     override: Override | None = None
 
     @property
     def citation(self) -> str:
-        """Profile, subject, what the rule says, and where that stands: the source of a finding."""
+        """Profile, subject, wording and location of the rule: the source of a finding."""
         note = f" ({self.note})" if self.note else ""
         return f"{self.profile}, {self.kind.name}: {self.printed}{note}. {cited(self.source, self.mark)}"
 
     @property
     def number(self) -> float:
-        """The value of a least or most rule.
+        """The value of a minimum or maximum rule.
 
         Raises
         ------
         ValueError
-            If the rule's value is no number.
+            If the rule's value is not a number.
         """
         if not isinstance(self.value, float):
-            raise ValueError(f"rule {self.kind.name} of {self.profile} holds no number")
+            raise ValueError(f"rule {self.kind.name} of {self.profile} has no number")
         return self.value
 
     @property
     def extinguishers(self) -> Extinguishers:
-        """The value of a rule on extinguishers.
+        """The value of an extinguisher rule.
 
         Raises
         ------
@@ -103,7 +103,7 @@ class Rule:
             If the rule is about something else.
         """
         if not isinstance(self.value, Extinguishers):
-            raise ValueError(f"rule {self.kind.name} of {self.profile} holds no extinguishers")
+            raise ValueError(f"rule {self.kind.name} of {self.profile} has no extinguishers")
         return self.value
 
     @property
@@ -113,29 +113,29 @@ class Rule:
         Raises
         ------
         ValueError
-            If the rule's value is no count.
+            If the rule's value is not a count.
         """
         if not isinstance(self.value, CountRule):
-            raise ValueError(f"rule {self.kind.name} of {self.profile} holds no count")
+            raise ValueError(f"rule {self.kind.name} of {self.profile} has no count")
         return self.value
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Profile:
-    """All rules that one text gives."""
+    """All rules from one text."""
 
     name: str
     title: str
     place: str
     edition: str
-    authority: bool  # false for an association's guidelines and for the default
+    authority: bool  # false for an association's guidelines and the default
     note: str
     rules: tuple[Rule, ...]
 
 
 @cache
 def profile_names() -> tuple[str, ...]:
-    """Names of the profiles that come with the package, the default first."""
+    """Names of the profiles included in the package, the default first."""
     folder = files("sequencer.facts").joinpath("data").joinpath("profiles")
     names = sorted(item.name.removesuffix(".json") for item in folder.iterdir())
     return ("default", *(name for name in names if name != "default"))
@@ -143,18 +143,20 @@ def profile_names() -> tuple[str, ...]:
 
 @cache
 def profile(name: str) -> Profile:
-    """A profile of the package.
+    """A profile included in the package.
 
     Raises
     ------
     ValueError
-        If there is none of that name; says which are near.
+        If no profile has that name; the message suggests near matches.
     """
     known = profile_names()
     if name not in known:
         near = difflib.get_close_matches(name.casefold(), known, n=3, cutoff=0.5)
-        hint = f"did you mean {' or '.join(near)}" if near else f"known are {', '.join(known)}"
-        raise ValueError(f"{name!r} is no rule profile; {hint}")
+        hint = (
+            f"did you mean {' or '.join(near)}" if near else f"known profiles: {', '.join(known)}"
+        )
+        raise ValueError(f"{name!r} is not a rule profile; {hint}")
     entry = data(f"profiles/{name}.json")
     rules = []
     for item in entry["rules"]:
@@ -176,26 +178,26 @@ def profile(name: str) -> Profile:
 
 
 def kind_of(name: str) -> Kind:
-    """The subject of a name.
+    """The subject with a given name.
 
     Raises
     ------
     ValueError
-        If no rule can be about it; says which subjects are near.
+        If there is no such subject; the message suggests near matches.
     """
     if name not in RULE_KINDS:
         near = difflib.get_close_matches(name, RULE_KINDS, n=3, cutoff=0.5) or list(RULE_KINDS)
-        raise ValueError(f"{name!r} is no subject of a rule; did you mean {' or '.join(near)}")
+        raise ValueError(f"{name!r} is not a subject of a rule; did you mean {' or '.join(near)}")
     return RULE_KINDS[name]
 
 
 def value_from(kind: Kind, raw: Any) -> RuleValue:
-    """The value of a rule from plain data, SI where it is a quantity.
+    """The value of a rule from plain data, in SI units if it is a quantity.
 
     Raises
     ------
     ValueError
-        If it does not fit the subject.
+        If it is not valid for the subject.
     """
     return _READERS[kind.sort](kind, raw)
 
@@ -249,7 +251,7 @@ def _count(kind: Kind, raw: Any) -> CountRule:
     if each is not None and (type(each) is not int or each < 1):
         raise ValueError(f"{name}: each must be a whole number from 1, got {each!r}")
     if least == 0 and each is None:
-        raise ValueError(f"{name} asks for nothing; give least or each")
+        raise ValueError(f"{name} requires nothing; give least or each")
     return CountRule(least, each, str(raw.get("of", "")))
 
 

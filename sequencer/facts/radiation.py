@@ -1,7 +1,7 @@
-"""Radiant heat at a distance, and how long skin bears it.
+"""Radiant heat at a distance, and how long skin can bear it.
 
-The flame is a point that radiates evenly; distances are taken from its centre. Low radiant heat does
-not make a distance good: thrown props, people who walk in, and scenery that lights do not radiate.
+The flame is modelled as a point that radiates evenly; distances are from its centre. Low radiant heat does
+not make a distance safe: thrown props, people walking in and scenery that catches fire are not covered.
 
 Sources: US NRC, Fire Dynamics Tools, sheet 05.1; HSL/2004/04; CIBSE Guide E.
 """
@@ -12,7 +12,7 @@ from numpy.typing import ArrayLike
 from sequencer.arrays import Floats, as_floats
 from sequencer.facts.heat_criteria import doses
 
-RADIATIVE_FRACTION = 0.30  # [1] as the published example sheets of NUREG-1805 take it
+RADIATIVE_FRACTION = 0.30  # [1] as in the published example sheets of NUREG-1805
 
 
 def point_source_flux(
@@ -57,7 +57,7 @@ def flux_distance(
     flux: ArrayLike,
     radiative_fraction: ArrayLike = RADIATIVE_FRACTION,
 ) -> Floats:
-    """Distance from the flame's centre at which a flux is met; the inverse of `point_source_flux`.
+    """Distance from the flame's centre at which a flux occurs; the inverse of `point_source_flux`.
 
     Parameters
     ----------
@@ -86,7 +86,7 @@ def flux_distance(
 
 
 def dose_seconds(flux: ArrayLike, *, dose: float | None = None) -> Floats:
-    """Time until a thermal dose is taken, dose / q^(4/3); pain where no dose is given.
+    """Time to reach a thermal dose, dose / q^(4/3); default dose: pain.
 
     Parameters
     ----------
@@ -112,7 +112,7 @@ def dose_seconds(flux: ArrayLike, *, dose: float | None = None) -> Floats:
 
 
 def skin_burn_seconds(flux: ArrayLike) -> Floats:
-    """Time to burning of skin, t[min] = 1.33 q^−1.35 with q in kW/m².
+    """Time until skin burns, t[min] = 1.33 q^−1.35 with q in kW/m².
 
     Parameters
     ----------

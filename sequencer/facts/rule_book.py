@@ -1,7 +1,7 @@
-"""The rules a show is held to: the conservative default, the chosen profiles, the user's own on top.
+"""The rules in force for a show: the conservative default, the chosen profiles, and the user's own rules.
 
-The stricter of two rules on one subject holds. A looser one holds only with a recorded reference of
-the authority, and then the book says what it loosened.
+The stricter of two rules on one subject applies. A looser one applies only with a recorded reference of the
+authority, and the rule book then shows what was loosened.
 """
 
 from collections.abc import Sequence
@@ -14,9 +14,9 @@ _EXTRA = "several-performers-extra"
 
 @dataclass(frozen=True, slots=True)
 class Loosened:
-    """A rule of the default that a recorded reference set aside."""
+    """A default rule set aside under a recorded reference."""
 
-    rule: Rule  # that holds now
+    rule: Rule  # the rule that applies instead
     instead_of: Rule
     reference: str
 
@@ -25,7 +25,7 @@ class Loosened:
 class RuleBook:
     """Rules in force."""
 
-    profiles: tuple[Profile, ...]  # weakest claim first: default, chosen, own
+    profiles: tuple[Profile, ...]  # lowest precedence first: default, chosen, own
     rules: tuple[Rule, ...]
     loosened: tuple[Loosened, ...] = ()
 
@@ -34,30 +34,30 @@ class RuleBook:
         return tuple(rule for rule in self.rules if rule.kind.name == kind)
 
     def strictest(self, kind: str) -> Rule | None:
-        """The largest least, or the smallest most value; None where no rule speaks of it.
+        """The strictest rule: the largest minimum or the smallest maximum; None if no rule covers the subject.
 
         Raises
         ------
         ValueError
-            If the subject is not one of numbers.
+            If the subject is not numeric.
         """
         found = self.all(kind)
         if not found:
             return None
         if found[0].kind.sort not in {"least", "most"}:
-            raise ValueError(f"{kind} holds no numbers to compare")
+            raise ValueError(f"{kind} has no numbers to compare")
         pick = max if found[0].kind.sort == "least" else min
-        # The later profile is named where two ask the same: the local text tells the reader more.
+        # If two ask the same, the later profile is named: the local text is more useful to the reader.
         return pick(reversed(found), key=lambda rule: rule.number)
 
     def asked(self, kind: str) -> Rule | None:
-        """The rule that says yes to a subject, the local one first; None where none does."""
+        """The rule that says yes to a subject, the local one first; None if there is none."""
         return next((rule for rule in reversed(self.all(kind)) if rule.value is True), None)
 
     def needed(self, kind: str, heads: int, audience: int | None = None) -> tuple[int, Rule] | None:
-        """Largest number that any count rule asks for, and the rule; None where none does.
+        """Largest number that any count rule requires, and the rule; None if there is none.
 
-        A rule that counts by the audience is left out where its size is not known.
+        A rule that counts by the audience is skipped if the audience size is not known.
         """
         best: tuple[int, Rule] | None = None
         for rule in self.all(kind):
@@ -70,14 +70,14 @@ class RuleBook:
         return best
 
     def audience_distance(self, lit_at_once: int) -> tuple[float, tuple[Rule, ...]]:
-        """Least distance from the outer edge of prop and flame to the audience [m], and its rules.
+        """Minimum distance from the outer edge of prop and flame to the audience [m], and the rules behind it.
 
         Raises
         ------
         ValueError
-            If no rule in force speaks of it.
+            If no rule in force covers it.
         """
-        # Each profile's own distance with its own extra; a sum across texts would be nobody's rule.
+        # Each profile's distance with its own extra; a sum across texts would be nobody's rule.
         best: tuple[float, tuple[Rule, ...]] | None = None
         for rule in self.all("audience-distance"):
             extras = [extra for extra in self.all(_EXTRA) if extra.profile == rule.profile]
@@ -88,7 +88,7 @@ class RuleBook:
             if best is None or total >= best[0]:
                 best = (total, tuple(used))
         if best is None:
-            raise ValueError("no rule in force names a distance to the audience")
+            raise ValueError("no rule in force gives a distance to the audience")
         return best
 
 
@@ -104,14 +104,14 @@ def rule_book(
     Parameters
     ----------
     chosen : Profile or sequence of Profile, optional
-        Of the authorities for the place: town, state, venue. The strictest of them holds.
+        Profiles of the authorities for the place: town, state, venue. The strictest applies.
     own : Profile or sequence of Profile, optional
         The user's own rules.
     permit : str, optional
-        The authority's reference for this place and date. With it the chosen profiles' distances
-        and amounts set the default's aside, never each other's; without it the strictest holds.
+        The authority's reference for this place and date. With it the distances and amounts of the chosen
+        profiles replace the default's, never each other's; without it the strictest applies.
     with_default : bool
-        False only to read what one text alone asks.
+        False only to see what a single text requires.
     """
     base = profile("default") if with_default else None
     profiles = [base] if base else []
@@ -120,8 +120,7 @@ def rule_book(
     loosened: list[Loosened] = []
     for each in profiles[1:] if base else profiles:
         for rule in each.rules:
-            # A permit stands for the authority's own distances and amounts. Numbers of people are
-            # loosened only rule by rule: most texts that were read show them cut.
+            # A permit covers the authority's own distances and amounts. Numbers of people are loosened only rule by rule, because in most texts read that part was cut off.
             by_permit = permit if each.authority and rule.kind.sort in {"least", "most"} else None
             reference = rule.override.reference if rule.override else by_permit
             if reference and rule.kind.sort in {"least", "most", "count"}:
@@ -151,7 +150,7 @@ def _set_aside(
             gone.append(Loosened(rule, other, reference))
         else:
             kept.append(other)
-    # A distance that is set aside takes its own extra for several performers along.
+    # A distance set aside also sets aside its extra for several performers.
     bare = {each.instead_of.profile for each in gone if rule.kind.name == "audience-distance"}
     extras = [other for other in kept if other.kind.name == _EXTRA and other.profile in bare]
     gone += [Loosened(rule, extra, reference) for extra in extras]
@@ -159,7 +158,7 @@ def _set_aside(
 
 
 def _stricter(one: Rule, other: Rule) -> bool:
-    """Whether one rule asks more than another on the same subject, for any number of heads."""
+    """Whether one rule is stricter than another on the same subject, for any number of heads."""
     if one.kind.sort == "least":
         return one.number > other.number
     if one.kind.sort == "most":

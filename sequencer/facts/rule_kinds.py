@@ -1,7 +1,7 @@
-"""The subjects that a rule can be about, and what its value must be.
+"""The subjects of rules, and the type of value each takes.
 
-A subject is compared in one way: a least value, a most value, a number of people or things a head, a
-yes, a list of fuels, or a text that the tool cannot judge and prints as a question.
+Each subject is compared in one way: a minimum, a maximum, a number of people or things per head, a yes, a
+list of fuels, or a text that the tool cannot judge and prints as a question.
 """
 
 from collections.abc import Mapping
@@ -20,7 +20,7 @@ class Kind:
     name: str
     sort: Sort
     what: str
-    units: Mapping[str, float] | None = None  # what its value may be written in
+    units: Mapping[str, float] | None = None  # units its value may be written in
     default_unit: str = ""
 
 
@@ -33,36 +33,48 @@ _SHARE = ({"": 1.0, "%": 0.01}, "")
 _YEARS = ({"years": 1.0, "a": 1.0}, "years")
 
 _TABLE = (
-    Kind("audience-distance", "least", "audience to the outer edge of prop and flame", *_LENGTH),
+    Kind(
+        "audience-distance",
+        "least",
+        "distance from the audience to the outer edge of prop and flame",
+        *_LENGTH,
+    ),
     Kind("several-performers-extra", "least", "added when several are lit at once", *_LENGTH),
-    Kind("combustible-distance", "least", "things that burn to prop and flame", *_LENGTH),
-    Kind("overhang-distance", "least", "a burning overhang to prop and flame", *_LENGTH),
+    Kind("combustible-distance", "least", "distance from combustibles to prop and flame", *_LENGTH),
+    Kind(
+        "overhang-distance",
+        "least",
+        "distance from a combustible overhang to prop and flame",
+        *_LENGTH,
+    ),
     Kind("ceiling-height", "least", "height of the ceiling", *_LENGTH),
-    Kind("ceiling-margin", "least", "ceiling above prop and flame", *_LENGTH),
+    Kind("ceiling-margin", "least", "clearance from prop and flame to the ceiling", *_LENGTH),
     Kind("indoor-forbidden", "yes", "no fire under a roof"),
-    Kind("indoor-agreed", "yes", "indoors only as agreed with the authority"),
+    Kind("indoor-agreed", "yes", "indoors only by agreement with the authority"),
     Kind("sprinklers", "yes", "the room is sprinklered"),
-    Kind("spotters", "count", "spotters for those lit at once"),
-    Kind("perimeter-guards", "count", "people who keep the perimeter"),
+    Kind("spotters", "count", "spotters for performers lit at the same time"),
+    Kind("perimeter-guards", "count", "people guarding the perimeter"),
     Kind("fuel-keepers", "count", "people at the fuel point"),
     Kind("stewards", "count", "stewards"),
-    Kind("roles-apart", "yes", "a spotter does nothing else"),
+    Kind("roles-apart", "yes", "a spotter has no other duty"),
     Kind("official-watch", "yes", "a fire watch sent by the authority"),
-    Kind("response-time", "most", "from signal to arrival at a lit performer", *_TIME),
+    Kind("response-time", "most", "time from signal to arrival at a lit performer", *_TIME),
     Kind("extinguishers", "extinguishers", "extinguishers"),
     Kind("opposing-sides", "yes", "extinguishers on opposing sides"),
-    Kind("extinguisher-travel", "most", "walk to an extinguisher", *_LENGTH),
-    Kind("extinguisher-near", "most", "one extinguisher to the act", *_LENGTH),
-    Kind("towels", "count", "damp towels for those lit at once"),
+    Kind("extinguisher-travel", "most", "walking distance to an extinguisher", *_LENGTH),
+    Kind("extinguisher-near", "most", "distance from the act to an extinguisher", *_LENGTH),
+    Kind("towels", "count", "damp towels for performers lit at the same time"),
     Kind("blankets", "count", "fire blankets"),
     Kind("blanket-or-towels", "yes", "a blanket or damp towels"),
     Kind("buckets", "count", "water buckets"),
-    Kind("fuel-point-distance", "least", "fuel point to any lit prop", *_LENGTH),
-    Kind("fuel-point-audience", "least", "fuel point to the audience", *_LENGTH),
+    Kind("fuel-point-distance", "least", "distance from the fuel point to any lit prop", *_LENGTH),
+    Kind("fuel-point-audience", "least", "distance from the fuel point to the audience", *_LENGTH),
     Kind("fuel-upwind", "yes", "fuel point upwind of the act"),
     Kind("fuel-per-performer", "most", "fuel for each performer", *_VOLUME),
     Kind("fuel-on-site", "most", "fuel on site", *_VOLUME),
-    Kind("fuel-permit-volume", "volumes", "fuel above which a storage permit is asked"),
+    Kind(
+        "fuel-permit-volume", "volumes", "amount of fuel above which a storage permit is required"
+    ),
     Kind("fuel-refused", "fuels", "fuels that are refused"),
     Kind("fuel-warned", "fuels", "fuels that need a warning"),
     Kind("spin-off-zone", "yes", "a closed zone for soaking and spinning off"),
@@ -74,11 +86,11 @@ _TABLE = (
     Kind("fire-watch", "least", "watch after the last flame", *_TIME),
     Kind("stop-word", "yes", "a word that stops the act"),
     Kind("no-smoking", "yes", "no smoking by the fuel"),
-    Kind("burn-share", "most", "share of the burn time that may be planned", *_SHARE),
-    Kind("audience-flux", "most", "radiant heat where the audience stands", *_FLUX),
+    Kind("burn-share", "most", "fraction of the burning time that may be planned", *_SHARE),
+    Kind("audience-flux", "most", "radiant heat at the audience", *_FLUX),
     Kind("fire-breathing-forbidden", "yes", "no fire breathing"),
     Kind("permit", "yes", "a permit for place and date"),
-    Kind("fire-ban", "yes", "a ban on open-air fire"),
+    Kind("fire-ban", "yes", "a ban on open-air fires"),
     Kind("soak-seconds", "least", "soaking of a wick", *_TIME),
     Kind("spin-off-seconds", "least", "spinning off", *_TIME),
     Kind("ask", "ask", "to be confirmed by a person"),

@@ -1,4 +1,4 @@
-"""Signs by their meaning: codes, shapes and colours of ISO 7010, ISO 3864 and the places that need them."""
+"""Safety signs by meaning: codes, shapes and colours of ISO 7010 and ISO 3864, and where they are needed."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -31,7 +31,7 @@ def signs() -> Mapping[str, Sign]:
 
 
 def signs_for(place: str) -> tuple[Sign, ...]:
-    """Signs that a place on the plan carries: common practice, not a rule that was read.
+    """Signs for a place on the plan: common practice, not a rule that was read.
 
     Raises
     ------
@@ -40,5 +40,5 @@ def signs_for(place: str) -> tuple[Sign, ...]:
     """
     places = data("signs.json")["places"]
     if place not in places:
-        raise ValueError(f"{place!r} is no known place; use one of {', '.join(places)}")
+        raise ValueError(f"{place!r} is not a known place; use one of {', '.join(places)}")
     return tuple(signs()[code] for code in places[place])

@@ -1,7 +1,7 @@
-"""Where every number comes from, and how far it was checked.
+"""Where every number comes from, and how well it was checked.
 
-Each number of the package names a source by its key, and a mark says how it was come by. A mark is
-printed with the number wherever it is quoted; nothing from memory is passed off as read.
+Each number in the package names a source by key, and a mark says how it was obtained. The mark is printed
+with the number wherever it is quoted; nothing from memory is passed off as read.
 """
 
 import json
@@ -35,9 +35,9 @@ READING_MARKS: tuple[Mark, ...] = (
 class Source:
     """One document, page or data set."""
 
-    key: str  # short name by which data refer to it
+    key: str  # short name used in the data
     title: str
-    date: str  # edition or date as printed; empty where the page shows none
+    date: str  # edition or date as printed; empty if the page shows none
     where: str  # where it was read
     mark: Mark
 
@@ -62,16 +62,16 @@ class Range:
         if self.low is None and self.high is None:
             raise ValueError("a range needs at least one value")
         if self.low is not None and self.high is not None and self.low > self.high:
-            raise ValueError(f"a range must rise, got {self.low} to {self.high}")
+            raise ValueError(f"a range must go from low to high, got {self.low} to {self.high}")
 
     @property
     def lowest(self) -> float:
-        """The low end, or the high one where only that is known."""
+        """The low end, or the high end if only that is known."""
         return cast("float", self.high if self.low is None else self.low)
 
     @property
     def highest(self) -> float:
-        """The high end, or the low one where only that is known."""
+        """The high end, or the low end if only that is known."""
         return cast("float", self.low if self.high is None else self.high)
 
     @property
@@ -81,7 +81,7 @@ class Range:
 
 
 def cited(source: Source, mark: Mark | None = None) -> str:
-    """Citation of a source, with the number's own mark where it differs from the source's."""
+    """Citation of a source, with the number's mark if it differs from the source's."""
     if mark is None or mark == source.mark:
         return source.citation
     date = f", {source.date}" if source.date else ""
@@ -96,7 +96,7 @@ def sources() -> Mapping[str, Source]:
 
 
 def source(key: str) -> Source:
-    """The source of a key.
+    """The source with a given key.
 
     Raises
     ------
@@ -107,12 +107,12 @@ def source(key: str) -> Source:
         return sources()[key]
     except KeyError:
         raise ValueError(
-            f"{key!r} is no source of this package, so the number is refused"
+            f"{key!r} is not a source in this package, so the number is refused"
         ) from None
 
 
 def range_from(entry: Mapping[str, Any] | None) -> Range | None:
-    """The range that a data entry holds, None where the sources show nothing.
+    """The range in a data entry, None if the sources give nothing.
 
     Raises
     ------
@@ -132,12 +132,12 @@ def range_from(entry: Mapping[str, Any] | None) -> Range | None:
 
 
 def mark_of(entry: Mapping[str, Any], origin: Source) -> Mark:
-    """Mark of one number: its own where it has one, else its source's.
+    """Mark of a number: its own if it has one, otherwise its source's.
 
     Raises
     ------
     ValueError
-        If the mark is none of `READING_MARKS`.
+        If the mark is not in `READING_MARKS`.
     """
     mark = entry.get("mark", origin.mark)
     if mark not in READING_MARKS:

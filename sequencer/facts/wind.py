@@ -1,7 +1,7 @@
 """Wind: Beaufort forces, and limits borrowed from open burning.
 
-No authority text that was read gives a number for fire performers; the limits are those of open-air
-fires, and every use says so. Source: Beaufort table (forces 3 to 5 read, the others from memory).
+No authority text that was read gives a number for fire performers; the limits are those for open-air fires,
+and every use says so. Source: Beaufort table (forces 3 to 5 read, the others from memory).
 """
 
 from dataclasses import dataclass
@@ -31,8 +31,8 @@ def beaufort(speed: float) -> int:
 
     Notes
     -----
-    Source: Beaufort table in whole miles an hour, as printed; a speed between two entries is
-    rounded to the nearest mile an hour, a half upwards.
+    Source: Beaufort table in whole miles per hour, as printed; a speed between two entries is rounded to the
+    nearest mile per hour, halves upwards.
     """
     if not speed >= 0:
         raise ValueError(f"wind speed must be ≥ 0, got {speed!r}")
