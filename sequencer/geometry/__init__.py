@@ -1,1 +1,1 @@
-"""Frames, bodies, regions and certified distances; knows nothing of music or files."""
+"""Frames, bodies, regions and certified distances; independent of music and files."""

@@ -4,13 +4,13 @@ Frame: body frame [m], origin on the floor between the feet, x to the right, y f
 
 Source: ANSUR II, the 2012 anthropometric survey of the US Army (Gordon et al., 2014, Natick
 TR-15/007; 4,082 men and 1,986 women), public rows. Proportions are men's means over men's mean
-stature, which exceed the women's by less than 1 %. Soldiers are not the general public, and one
-person's arm differs from the mean at that stature by about 4 % (one standard deviation): a measured
-arm wins over the proportion. Breadths marked "from memory" were not read in the data.
+stature, which exceed the women's by less than 1 %. Soldiers are not the general public, and one person's
+arm differs from the mean at that stature by about 4 % (one standard deviation), so a measured arm takes
+precedence. Breadths marked "from memory" were not read in the data.
 
-The trunk that a prop must clear is as wide and as deep as the survey's mean and one standard deviation
-more, so five of six people of that stature are slimmer; none of its parts is fatter than the 95th
-percentile. To others a body is the upright column, as wide as the shoulders with hanging arms.
+The trunk that a prop must clear is as wide and deep as the survey's mean plus one standard deviation, so
+five of six people of that stature are slimmer; no part exceeds the 95th percentile. For distances to others
+a body is an upright column, as wide as the shoulders with hanging arms.
 """
 
 import math
@@ -37,33 +37,34 @@ _SHOULDER_HEIGHT = 1440.7 / 1756.2  # acromial height
 _ARM = 684.3 / 1756.2  # acromion–radiale and radiale–centre of grip, summed per person
 _HALF_BIDELTOID = 510.4 / 1756.2 / 2
 _HALF_BIACROMIAL = 415.7 / 1756.2 / 2  # from memory
-# Mean and one standard deviation more; all from memory. The 95th percentiles are about 320, 378, 297.
+# Mean plus one standard deviation; all from memory. The 95th percentiles are about 320, 378, 297.
 _HALF_CHEST = (289.0 + 18.0) / 1756.2 / 2  # chest breadth
-_HALF_HIP = (343.0 + 22.0) / 1756.2 / 2  # hip breadth, which holds the waist's
-_HALF_DEPTH = (254.5 + 25.0) / 1756.2 / 2  # chest depth, which holds the waist's
+_HALF_HIP = (343.0 + 22.0) / 1756.2 / 2  # hip breadth, which includes the waist
+_HALF_DEPTH = (254.5 + 25.0) / 1756.2 / 2  # chest depth, which includes the waist
 _WAIST = 1056.0 / 1756.2  # height of the navel; from memory
 _NECK = 398.0 / 1756.2 / (2 * math.pi)  # girth over 2π; from memory
 _YOKE = 0.055 / 1.756  # radius of collar bones and the muscle over them; from memory
-_HIP_JOINT = 0.53  # height over stature, Drillis and Contini 1966, from memory
-_HEAD_HEIGHT = 0.130  # chin to crown over stature, Drillis and Contini 1966, from memory
-_HALF_HEAD = 197.0 / 1756.2 / 2  # head length, the longest way across; from memory
+_HIP_JOINT = 0.53  # height relative to stature, Drillis and Contini 1966, from memory
+_HEAD_HEIGHT = 0.130  # chin to crown relative to stature, Drillis and Contini 1966, from memory
+_HALF_HEAD = 197.0 / 1756.2 / 2  # head length, its largest dimension; from memory
 _LIMB = 0.065 / 1.756  # radius of the upper arm at the 95th percentile's girth; from memory
 _THIGH = 0.100 / 1.756  # mean thigh girth over 2π; from memory
 _SHANK = 0.062 / 1.756  # mean calf girth over 2π; from memory
 _KNEE = 495.0 / 1756.2  # height of the kneecap; from memory
 _CROTCH = 846.0 / 1756.2  # crotch height; from memory
-# How far a shoulder gives from where it hangs: forward, back, up, and in towards the middle [m at the mean
-# stature, no more for taller people]. The shoulder blade glides 15 cm from full retraction to full
+# How far a shoulder can move from its rest position: forward, back, up, and in towards the middle [m at the mean stature, no more for taller people]. The shoulder blade glides 15 cm from full retraction to full
 # protraction and 10 to 12 cm up and down (Kapandji, The Physiology of the Joints, vol. 1, from memory);
-# six tenths of the one and less than half of the other is used. Its diagonal stays under `_ELBOW_CAP`:
+# six tenths of the first and less than half of the second is used. Its diagonal stays under `_ELBOW_CAP`:
 # see `Body.shoulder_give`.
 _GIVE_FORWARD, _GIVE_BACK, _GIVE_UP, _GIVE_IN = 0.060, 0.030, 0.045, 0.020
-_SWAY = 0.15  # of stature: more than the middle of a head gets aside in any posture
-_ELBOW_CAP = 0.08  # [m] least room left for the elbow: its bound would grow without limit below
+_SWAY = 0.15  # of stature: more than the middle of the head moves aside in any posture
+_ELBOW_CAP = (
+    0.08  # [m] minimum allowance for the elbow: below it the slope of its bound would be unlimited
+)
 
 
 class Survey(NamedTuple):
-    """One percentile of the survey [m]; percentiles do not add, so sums are their own column."""
+    """One percentile of the survey [m]; percentiles do not add, so sums are a separate column."""
 
     stature: float
     shoulder_height: float
@@ -83,7 +84,7 @@ SURVEY: dict[tuple[Literal["man", "woman"], Literal[5, 50, 95]], Survey] = {
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Body:
-    """A performer's body, from stature and what was measured besides.
+    """A performer's body, from stature and any further measurements.
 
     Parameters
     ----------
@@ -96,7 +97,7 @@ class Body:
     grip_overhead : float, optional
         Measured height of the grip overhead [m], of a seated performer in the chair.
     seated : bool
-        Whether the performer sits in a wheelchair; `stature` is the height standing all the same.
+        Whether the performer sits in a wheelchair; `stature` is still the standing height.
     """
 
     stature: float = 1.755
@@ -118,7 +119,7 @@ class Body:
 
     @property
     def _limits(self) -> dict[str, tuple[float, float]]:
-        """From and to what a measured length is believed [m]; a seat may be 0.35 to 0.70 m high."""
+        """Accepted range of a measured length [m]; a seat may be 0.35 to 0.70 m high."""
         s = self.stature
         if self.seated:
             heights = {
@@ -131,7 +132,7 @@ class Body:
 
     @classmethod
     def of_survey(cls, sex: Literal["man", "woman"], percentile: Literal[5, 50, 95]) -> "Body":
-        """Body with one percentile of every measure of the survey."""
+        """Body with the same percentile for every measure of the survey."""
         row = SURVEY[sex, percentile]
         return cls(
             stature=row.stature,
@@ -156,7 +157,7 @@ class Body:
 
     @property
     def height(self) -> float:
-        """Floor to the crown [m]; that of a seated performer follows the shoulder measured in the chair."""
+        """Floor to the crown [m]; for a seated performer, from the shoulder height measured in the chair."""
         if self.seated:
             return self.shoulder_height + (SITTING - SITTING_SHOULDER) * self.stature
         return self.stature
@@ -169,12 +170,12 @@ class Body:
 
     @property
     def half_shoulder(self) -> float:
-        """Middle of the body to the point from which an arm is measured [m]."""
+        """Midline of the body to the point from which an arm is measured [m]."""
         return _HALF_BIACROMIAL * self.stature
 
     @property
     def half_breadth(self) -> float:
-        """Middle of the body to the outside of the upper arm, arms hanging [m]."""
+        """Midline of the body to the outside of the upper arm, arms hanging [m]."""
         return _HALF_BIDELTOID * self.stature
 
     @property
@@ -183,7 +184,7 @@ class Body:
         return _LIMB * self.stature
 
     def shoulder(self, side: Side) -> Floats:
-        """Where an arm begins.
+        """Shoulder point of an arm.
 
         Parameters
         ----------
@@ -206,8 +207,8 @@ class Body:
 
         Notes
         -----
-        Standing: the shoulders' half breadth. Seated: the farthest corner of an occupied wheelchair's
-        outline, its middle where the performer is, or of longer legs than it holds.
+        Standing: half the shoulder breadth. Seated: the farthest corner of an occupied wheelchair's
+        outline, centred on the performer, or of legs that reach beyond it.
         """
         if not self.seated:
             return self.half_breadth
@@ -215,11 +216,11 @@ class Body:
 
     @property
     def column(self) -> Capsule:
-        """One upright capsule that holds trunk, head and legs, and the chair of a seated performer."""
+        """One upright capsule that encloses trunk, head and legs, and the chair of a seated performer."""
         radius = self.girth
         top = self.height - radius
         if self.seated:
-            # So high that the cap holds a head that leans aside.
+            # High enough that the cap encloses a head that leans aside.
             head = _HALF_HEAD * self.stature
             room = (radius - head) ** 2 - (_SWAY * self.stature) ** 2
             top = self.height - head - math.sqrt(max(room, 0.0))
@@ -227,12 +228,12 @@ class Body:
 
     @property
     def leaning_top(self) -> float:
-        """Height of the column's upper end where its cap must hold a head that leans as far as it may [m].
+        """Height of the column's upper end whose cap encloses a head that leans as far as allowed [m].
 
         Notes
         -----
         A cap about the height of the upright head's middle: a lean only lowers the head, so within the
-        column's radius of its axis no point of it is over the cap.
+        column's radius of its axis no point of it is above the cap.
         """
         return max(self.column.end[2], self.height - _HALF_HEAD * self.stature)
 
@@ -248,24 +249,24 @@ class Body:
 
     @property
     def neck_height(self) -> float:
-        """Floor to the base of the neck, about which the head gives way [m]."""
+        """Floor to the base of the neck, about which the head leans [m]."""
         return self.shoulder_height
 
     @property
     def shoulder_give(self) -> tuple[Floats, Floats]:
-        """Box in which the right shoulder may lie from where it hangs: lowest and highest corner.
+        """Box of possible offsets of the right shoulder from its rest position: lowest and highest corner.
 
         Returns
         -------
         low, high : ndarray, shape (3,) [m, the trunk's frame]
-            The left one's is the mirror image.
+            The left shoulder's box is the mirror image.
 
         Notes
         -----
-        A shoulder gives only once the arm is straight, and by no more than is missing. An arm that is
-        straight is the segment from the moved shoulder to the hand, each point of which is within the
-        box's diagonal, under 8 cm, of the segment from where the shoulder hangs: so the capsule about
-        that one, never thinner than 8 cm (`elbow_room`), holds the arm all the same.
+        A shoulder moves only once the arm is straight, and by no more than needed. A straight arm is the
+        segment from the moved shoulder to the hand, each point of which is within the box's diagonal, under
+        8 cm, of the segment from the shoulder's rest position: so the capsule about that segment, never
+        thinner than 8 cm (`elbow_room`), still encloses the arm.
         """
         scale = min(self.stature / 1.7562, 1.0)
         return (
@@ -303,7 +304,7 @@ class Body:
 
     @property
     def legs(self) -> tuple[Capsule, ...]:
-        """What does not move with the trunk: thighs and shanks, seated with feet, wheels and chair."""
+        """Parts that do not move with the trunk: thighs and shanks; if seated, also feet, wheels and chair."""
         s = self.stature
         thigh, shank, knee = _THIGH * s, _SHANK * s, _KNEE * s
         if self.seated:
@@ -316,11 +317,11 @@ class Body:
 
     @property
     def capsules(self) -> tuple[Capsule, ...]:
-        """Trunk, head, neck and legs, upright, and a chair: closer to the body than `column`."""
+        """Trunk, head, neck and legs, upright, and a chair: a closer fit than `column`."""
         return (*self.trunk, *self.skull, *self.legs)
 
     def elbow_room(self, shoulder_to_hand: ArrayLike) -> Floats:
-        """How far an elbow can be from the line between shoulder and hand.
+        """Largest distance of an elbow from the line between shoulder and hand.
 
         Parameters
         ----------
@@ -329,7 +330,7 @@ class Body:
         Returns
         -------
         room : ndarray, shape (...) [m]
-            At least 8 cm: there the true bound's slope would grow without limit.
+            At least 8 cm: below that the slope of the true bound would be unlimited.
 
         Notes
         -----
@@ -344,6 +345,6 @@ class Body:
 
     @property
     def elbow_slope(self) -> float:
-        """Bound of the rate of `elbow_room` with the distance of shoulder and hand [1]."""
+        """Bound on the derivative of `elbow_room` with respect to the distance of shoulder and hand [1]."""
         longest = math.sqrt(max(self.arm_length**2 - 4 * _ELBOW_CAP**2, 0.0))
         return longest / (4 * _ELBOW_CAP)

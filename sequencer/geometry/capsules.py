@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Capsule:
-    """All points within `radius` of a segment [m, body frame]; a ball where the ends are one."""
+    """All points within `radius` of a segment [m, body frame]; a ball if the ends coincide."""
 
     name: str
     start: tuple[float, float, float]

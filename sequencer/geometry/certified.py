@@ -1,9 +1,9 @@
 """Smallest values and spans under a requirement, proven over whole intervals of time.
 
-A function of time is known only through samples that carry proof: at the middle of an interval its
-value, a lower bound over all of the interval, and an upper bound. Intervals whose bounds do not yet
-decide are split. Nothing is concluded from samples alone, so no dip is missed, however short.
-The unit of time and of value is the caller's.
+A function of time is known only through samples with proven bounds: its value at the middle of an interval,
+and a lower and an upper bound over the whole interval. Intervals whose bounds are not yet decisive are
+split. Nothing is concluded from samples alone, so no dip is missed, however short. Units of time and value
+are up to the caller.
 """
 
 from collections.abc import Callable
@@ -15,21 +15,21 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 
-TOLERANCE = 0.005  # [m] what counts as exact on a stage plan
-_FEW = 24  # intervals of each group that go first
-_CHUNK = 16_384  # samples taken at once, so that memory stays small
-_LEVEL = 400_000  # intervals of one level taken together
-_MOST = 500_000_000  # samples of one search; hours of work, and no show is that long
-_NARROWEST = 1e-10  # [time] half an interval that no true bound leaves open
+TOLERANCE = 0.005  # [m] accuracy that counts as exact on a stage plan
+_FEW = 24  # intervals of each group that are searched first
+_CHUNK = 16_384  # samples evaluated at a time, to limit memory
+_LEVEL = 400_000  # intervals of one level processed together
+_MOST = 500_000_000  # samples in one search; hours of work, and no show is that long
+_NARROWEST = 1e-10  # [time] half-width at which every valid bound is decisive
 
 
 class Sample(NamedTuple):
-    """What is known of n intervals; every array has shape (n,)."""
+    """Samples of n intervals; every array has shape (n,)."""
 
-    value: Floats  # at the middle; inf where `lower` was enough and it was not worked out
+    value: Floats  # at the middle; inf if `lower` was enough and it was not computed
     lower: Floats  # proven lower bound over the interval
     upper: Floats  # proven upper bound over the interval
-    label: Ints  # the caller's own, kept with the smallest value
+    label: Ints  # the caller's data, stored with the smallest value
 
 
 Evaluate = Callable[[Ints, Floats, Floats, Floats], Sample]
@@ -37,7 +37,7 @@ Evaluate = Callable[[Ints, Floats, Floats, Floats], Sample]
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Spans:
-    """Intervals in which the value is, or within the tolerance may be, under the requirement."""
+    """Intervals in which the value is, or within the tolerance may be, below the requirement."""
 
     group: Ints  # (n,)
     start: Floats  # (n,) [time]
@@ -46,13 +46,13 @@ class Spans:
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class CertifiedMinima:
-    """Smallest value of each group, proven to the tolerance, and the spans under its requirement."""
+    """Smallest value of each group, proven to the tolerance, and the spans below its requirement."""
 
-    value: Floats  # (groups,) inf where a group has no interval
-    at: Floats  # (groups,) [time] where it was taken
-    row: Ints  # (groups,) the interval given by the caller in which it lies
+    value: Floats  # (groups,) inf if a group has no interval
+    at: Floats  # (groups,) [time] at which it was found
+    row: Ints  # (groups,) the caller's interval that contains it
     label: Ints  # (groups,)
-    lower: Floats  # (groups,) proven: the function is nowhere below
+    lower: Floats  # (groups,) proven: the function is never below this
     spans: Spans
     evaluations: int
 
@@ -67,23 +67,23 @@ def search(
     best: Floats | None = None,
     tolerance: float = TOLERANCE,
 ) -> CertifiedMinima:
-    """Smallest value of each group over its intervals, and the spans under its requirement.
+    """Smallest value of each group over its intervals, and the spans below its requirement.
 
     Parameters
     ----------
     evaluate : callable
-        `evaluate(rows, centre, half, enough)` gives a Sample for intervals within the caller's
-        intervals `rows`. A lower bound of at least `enough` decides an interval.
+        `evaluate(rows, centre, half, enough)` returns a Sample for intervals within the caller's intervals
+        `rows`. A lower bound of at least `enough` decides an interval.
     group : ndarray, shape (n,) [1]
-        Which group each interval belongs to.
+        The group of each interval.
     start : ndarray, shape (n,) [time]
     end : ndarray, shape (n,) [time]
     required : ndarray, shape (groups,) [value]
-        -inf where no spans are wanted.
+        -inf if no spans are wanted.
     best : ndarray, shape (groups,) [value], optional
-        Values known already; what cannot go below one of them by the tolerance is left unsplit.
+        Values already known; an interval that cannot go below one of them by the tolerance is not split.
     tolerance : float
-        Largest error of the smallest value, and width of the margin that counts as under.
+        Largest error of the smallest value, and width of the margin that counts as below.
 
     Returns
     -------
@@ -92,7 +92,7 @@ def search(
     Raises
     ------
     ValueError
-        If a bound is not a number, or splitting ends nowhere: then the bounds given are not bounds.
+        If a bound is not a number, or splitting does not end: then the bounds given are invalid.
 
     Notes
     -----
@@ -112,7 +112,7 @@ def search(
     first = int(np.count_nonzero(early))
     flagged: list[tuple[Ints, Floats, Floats]] = []
     evaluations = 0
-    # A level of the search at a time, in blocks: the last block goes first when a level grows large.
+    # One level of the search at a time, in blocks: the last block goes first when a level grows large.
     waiting = [(rows, centre, half, open_)]
     while waiting:
         rows, centre, half, open_ = waiting.pop()
@@ -161,7 +161,7 @@ def search(
 
 
 def _spread(group: Ints, groups: int) -> Bools:
-    """A few intervals of every group, evenly: what they find spares the others much work."""
+    """A few evenly spaced intervals of every group: their results save much work on the others."""
     order = np.argsort(group, kind="stable")
     count = np.bincount(group, minlength=groups)
     rank = np.empty(len(group), dtype=np.int64)
@@ -171,7 +171,7 @@ def _spread(group: Ints, groups: int) -> Bools:
 
 
 def _blocks(n: int, size: int, first: int) -> list[tuple[int, int]]:
-    """Cut n into blocks, the first of a size of its own."""
+    """Split n into blocks, with a separate size for the first."""
     edges = sorted({0, min(first, n), *range(first, n, size), n})
     return list(pairwise(edges))
 
@@ -179,7 +179,7 @@ def _blocks(n: int, size: int, first: int) -> list[tuple[int, int]]:
 def _improve(
     value: Floats, at: Floats, row: Ints, label: Ints, g: Ints, r: Ints, t: Floats, sample: Sample
 ) -> None:
-    """Take over the smallest values of a batch; ties go to the earliest time."""
+    """Update the smallest values from a batch; ties go to the earliest time."""
     better = np.flatnonzero(sample.value < value[g])
     if not len(better):
         return
@@ -192,10 +192,10 @@ def _improve(
 def _split(
     r: Ints, t: Floats, w: Floats, spanning: Bools, sample: Sample, split: Bools, target: Floats
 ) -> tuple[Ints, Floats, Floats, Bools]:
-    """Cut into 2, 4, 8 or 16; powers of two keep times exact, so that pairs share samples.
+    """Split into 2, 4, 8 or 16; powers of two keep times exact, so that pairs share samples.
 
-    Bounds fall at least linearly with the width, so the ratio of what a bound loses to what it may
-    lose says how far to cut; rounding down wastes at most one round.
+    Bounds tighten at least linearly with the width, so the ratio of the current slack to the allowed slack
+    gives the number of parts; rounding down costs at most one more round.
     """
     lost = sample.value[split] - sample.lower[split]
     spare = np.maximum(sample.value[split] - target, 1e-9)

@@ -1,6 +1,6 @@
-"""Distances of points and segments in space, for whole arrays at once.
+"""Distances between points and segments in space, vectorised.
 
-Any one frame [m]; a point is a segment whose ends are one.
+Any common frame [m]; a point is a segment whose ends coincide.
 """
 
 import numpy as np
@@ -11,7 +11,7 @@ _TINY = 1e-300
 
 
 def point_segment(point: Floats, start: Floats, end: Floats) -> tuple[Floats, Floats]:
-    """Distance of points from segments, and where on the segment.
+    """Distance of points from segments, and the nearest position on the segment.
 
     Parameters
     ----------
@@ -39,7 +39,7 @@ def point_segment(point: Floats, start: Floats, end: Floats) -> tuple[Floats, Fl
 def segment_segment(
     a_start: Floats, a_end: Floats, b_start: Floats, b_end: Floats
 ) -> tuple[Floats, Floats, Floats]:
-    """Distance of segments, and where on each.
+    """Distance between segments, and the nearest position on each.
 
     Parameters
     ----------
@@ -58,8 +58,8 @@ def segment_segment(
     Notes
     -----
     Source: C. Ericson, Real-Time Collision Detection, 2005, 5.1.9 (from memory): the nearest points
-    of the two lines, clamped, each then projected on the other segment. For parallel lines every
-    start is as good, and the last projections find the end that matters. Exact up to rounding.
+    of the two lines, clamped, each then projected on the other segment. For parallel lines any starting
+    point will do, and the final projections find the relevant end. Exact up to rounding.
     """
     d1, d2, r = a_end - a_start, b_end - b_start, a_start - b_start
     a, e, b = _dot(d1, d1), _dot(d2, d2), _dot(d1, d2)

@@ -1,6 +1,6 @@
-"""Distances to a body on a grid: quick enough to try thousands of places of a prop; to choose by, not to prove.
+"""Distances to a body on a grid: fast enough to try thousands of prop positions; for selection, not proof.
 
-The distance to the surface of an upright body, or of one in a posture, is tabled about it.
+The distance to the surface of a body, upright or in a posture, is tabulated around it.
 Frame: body frame [m]. A look-up takes the nearest cell, so it is off by at most half a cell's diagonal.
 """
 
@@ -16,7 +16,7 @@ from sequencer.geometry.capsules import Capsule
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
 
 CELL = 0.02  # [m]
-AROUND = 0.14  # [m] tabled beyond the surface; farther off counts as this far at least
+AROUND = 0.14  # [m] tabulated beyond the surface; anything farther counts as at least this far
 
 
 @dataclass(frozen=True, eq=False)
@@ -28,11 +28,11 @@ class Table:
     values: Floats  # (cells,) [m]
 
     def cells(self, points: Floats) -> Ints:
-        """Cells of points (n, 3) [m] along each axis; those outside are not cut off."""
+        """Cell indices of points (n, 3) [m] along each axis; points outside are not clipped."""
         return np.asarray(np.rint((points - self.low) / CELL), dtype=np.int64)
 
     def moved(self, cells: Ints, steps: Ints) -> Floats:
-        """Distance [m] at n cells moved by m steps, shape (n, m); outside, that at the table's edge.
+        """Distance [m] at n cells moved by m steps, shape (n, m); outside the table, the value at its edge.
 
         Parameters
         ----------
@@ -43,7 +43,7 @@ class Table:
         -----
         Source: the table's values at the nearest cells; off by half a cell's diagonal at most.
         """
-        # An axis has few different steps: the clipped places of each are made once.
+        # Each axis has few distinct steps: clipped indices are computed once per step.
         flat: Ints = np.zeros((len(cells), len(steps)), dtype=np.int64)
         for k, count in enumerate(self.shape):
             own, which = np.unique(steps[:, k], return_inverse=True)
@@ -55,7 +55,7 @@ class Table:
 
 @lru_cache(maxsize=64)
 def table_of(body: Body, posture: Posture = UPRIGHT) -> Table:
-    """The table of one body in a posture; kept, since every pattern asks the same ones."""
+    """The table of one body in a posture; cached, since every pattern uses the same ones."""
     return _table(PosedBody(body, posture).capsules)
 
 
@@ -68,7 +68,7 @@ def _table(capsules: Sequence[Capsule]) -> Table:
     axes = [low[k] + CELL * np.arange(counts[k]) for k in range(3)]
     best = np.full(tuple(counts), np.inf, dtype=np.float32)
     for (start, end), radius in zip(ends, radii, strict=True):
-        # Distance to a segment, the square of it built up axis by axis.
+        # Squared distance to a segment, accumulated axis by axis.
         along = end - start
         length = float(along @ along)
         share = np.zeros(())

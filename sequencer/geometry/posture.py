@@ -1,8 +1,8 @@
-"""How a body gives way: the trunk turns and leans about the hips, the head about the neck.
+"""How a body makes room: the trunk turns and leans about the hips, the head about the neck.
 
 A posture is five angles [rad]. The trunk with its shoulders is turned about the vertical through the hip
 joints, then leans forward or back and to a side; the head, carried by the trunk, leans about the base of
-the neck; the legs stay, and so does a chair. Shoulders besides give on their own (`Body.shoulder_give`).
+the neck; the legs stay, and so does a chair. Shoulders also move independently (`Body.shoulder_give`).
 
     p = c + Rz(turn)·Rx(−lean)·Ry(side)·(q − c),  q of the head = k + Rx(−nod)·Ry(tilt)·(q₀ − k)
 
@@ -38,7 +38,7 @@ USED_ANGLES = {
     "side": (radians(-8.0), radians(8.0)),
     "nod": (radians(-15.0), radians(15.0)),
     "tilt": (radians(-20.0), radians(20.0)),
-}  # [rad] what a dancer is asked for at most
+}  # [rad] largest angles used
 COLUMN_SPARE = 0.004  # [m] by which trunk and head must stay within the upright column
 
 
@@ -62,7 +62,7 @@ class Posture:
     Raises
     ------
     ValueError
-        If an angle is beyond what is asked of a dancer.
+        If an angle is outside the allowed range.
     """
 
     turn: float = 0.0
@@ -87,11 +87,11 @@ class Posture:
 
     @property
     def upright(self) -> bool:
-        """Whether nothing gives way."""
+        """Whether the body is upright and unturned."""
         return not any(self.angles)
 
     def mirrored(self) -> "Posture":
-        """The same with left and right changed over."""
+        """The posture with left and right swapped."""
         return Posture(
             turn=-self.turn, lean=self.lean, side=-self.side, nod=self.nod, tilt=-self.tilt
         )
@@ -102,14 +102,14 @@ UPRIGHT = Posture()
 
 @dataclass(frozen=True, slots=True)
 class PosedBody:
-    """A body's bodies and shoulders in one posture."""
+    """A body's capsules and shoulders in one posture."""
 
     body: Body
     posture: Posture = UPRIGHT
 
     @property
     def capsules(self) -> tuple[Capsule, ...]:
-        """Trunk, head, neck and legs where the posture takes them, in the order of `Body.capsules`."""
+        """Trunk, head, neck and legs in this posture, in the order of `Body.capsules`."""
         own = self.body.capsules
         if self.posture.upright:
             return own
@@ -120,7 +120,7 @@ class PosedBody:
         )
 
     def shoulder(self, side: Side) -> Floats:
-        """Where an arm hangs from, shape (3,) [m, body frame]."""
+        """Rest position of a shoulder, shape (3,) [m, body frame]."""
         return np.asarray(shoulders(self.body, np.array([self.posture.angles]), side)[0])
 
 
@@ -138,7 +138,7 @@ def capsule_ends(body: Body, angles: Floats) -> tuple[Floats, Floats]:
 
     Notes
     -----
-    Source: this module's head. Exact.
+    Source: module docstring. Exact.
     """
     whole = len(body.trunk), len(body.trunk) + len(body.skull)
     capsules = body.capsules
@@ -153,7 +153,7 @@ def capsule_ends(body: Body, angles: Floats) -> tuple[Floats, Floats]:
 
 
 def in_column(body: Body, angles: Floats) -> Bools:
-    """Whether trunk and head stay within the upright column that others keep clear of.
+    """Whether trunk and head stay within the upright column used for distances to others.
 
     Parameters
     ----------
@@ -163,8 +163,7 @@ def in_column(body: Body, angles: Floats) -> Bools:
     Returns
     -------
     inside : ndarray, shape (n,) [1]
-        With 4 mm to spare, which covers what lies between two such postures on the way from one to the
-        other.
+        With 4 mm to spare, which covers the transition between two such postures.
 
     Notes
     -----
@@ -178,7 +177,7 @@ def in_column(body: Body, angles: Floats) -> Bools:
 
 
 def levers(body: Body) -> Floats:
-    """Bounds of how fast the ends of `Body.capsules` move, by the speed of the angles.
+    """Bounds on the speed of the ends of `Body.capsules` per unit of angular speed.
 
     Parameters
     ----------
@@ -187,12 +186,12 @@ def levers(body: Body) -> Floats:
     Returns
     -------
     levers : ndarray, shape (capsules, 2) [m/rad]
-        By the sum of the speeds of turn, lean and side, and by that of nod and tilt.
+        Per sum of the rates of turn, lean and side, and per sum of those of nod and tilt.
 
     Notes
     -----
-    Source: this module's head. A head's point is never farther from the hips than neck and head are long
-    together.
+    Source: module docstring. No point of the head is farther from the hips than the combined length of neck
+    and head.
     """
     hips = np.array([0.0, 0.0, body.hip_height])
     neck = np.array([0.0, 0.0, body.neck_height])
@@ -208,7 +207,7 @@ def levers(body: Body) -> Floats:
 
 
 def shoulders(body: Body, angles: Floats, side: Side) -> Floats:
-    """Where an arm hangs from in n postures, shape (n, 3) [m, body frame]; exact.
+    """Rest position of a shoulder in n postures, shape (n, 3) [m, body frame]; exact.
 
     Parameters
     ----------
@@ -218,14 +217,14 @@ def shoulders(body: Body, angles: Floats, side: Side) -> Floats:
 
     Notes
     -----
-    Source: this module's head.
+    Source: module docstring.
     """
     points = np.repeat(body.shoulder(side)[None, None], len(angles), axis=1)
     return np.asarray(_trunk(body, points, angles)[0])
 
 
 def to_trunk(vectors: Floats, angles: Floats) -> Floats:
-    """Vectors of the body frame as the trunk sees them, shape (n, 3) [same unit]; exact.
+    """Vectors from the body frame to the trunk's frame, shape (n, 3) [same unit]; exact.
 
     Parameters
     ----------
@@ -234,7 +233,7 @@ def to_trunk(vectors: Floats, angles: Floats) -> Floats:
 
     Notes
     -----
-    Source: this module's head, backwards.
+    Source: module docstring, inverted.
     """
     turn, lean, side = (angles[:, k] for k in range(3))
     out = _about("z", vectors, -turn)
@@ -242,7 +241,7 @@ def to_trunk(vectors: Floats, angles: Floats) -> Floats:
 
 
 def from_trunk(vectors: Floats, angles: Floats) -> Floats:
-    """Vectors that the trunk carries in the body frame, shape (n, 3) [same unit]; exact.
+    """Vectors from the trunk's frame to the body frame, shape (n, 3) [same unit]; exact.
 
     Parameters
     ----------
@@ -251,7 +250,7 @@ def from_trunk(vectors: Floats, angles: Floats) -> Floats:
 
     Notes
     -----
-    Source: this module's head.
+    Source: module docstring.
     """
     turn, lean, side = (angles[:, k] for k in range(3))
     return _about("z", _about("x", _about("y", vectors, side), -lean), turn)
@@ -266,7 +265,7 @@ def _trunk(body: Body, points: Floats, angles: Floats) -> Floats:
 
 
 def _head(body: Body, points: Floats, angles: Floats) -> Floats:
-    """Points (m, n, 3) of the head after its own leans."""
+    """Points (m, n, 3) of the head after its nod and tilt."""
     centre = np.array([0.0, 0.0, body.neck_height])
     nod, tilt = angles[:, 3], angles[:, 4]
     return np.asarray(_about("x", _about("y", points - centre, tilt), -nod) + centre)

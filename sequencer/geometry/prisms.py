@@ -1,6 +1,6 @@
-"""Upright convex prisms: what stands on a stage plan, or hangs over it.
+"""Upright convex prisms: objects that stand on a stage plan or hang over it.
 
-Stage frame [m]. A wall without end is a prism with far corners, an open column one with far ends.
+Stage frame [m]. An unbounded wall is a prism with distant corners, an unbounded column one with distant ends.
 """
 
 from dataclasses import dataclass
@@ -12,12 +12,12 @@ from sequencer.arrays import Floats
 
 FAR_AWAY = 1e4  # [m] beyond any stage
 _GOLDEN = (np.sqrt(5.0) - 1.0) / 2.0
-_STEPS = 48  # of the golden section: leaves 1e-10 of a segment
+_STEPS = 48  # of the golden-section search: leaves 1e-10 of a segment
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Prism:
-    """All points over a convex outline between two heights.
+    """All points above a convex outline between two heights.
 
     Parameters
     ----------
@@ -32,7 +32,7 @@ class Prism:
     top: float = FAR_AWAY
 
     def level(self, n: Floats) -> Floats:
-        """Highest that the prism reaches along directions.
+        """Support function: largest extent of the prism along each direction.
 
         Parameters
         ----------
@@ -83,7 +83,7 @@ class Prism:
         return np.sqrt(np.einsum("...c,...c->...", across, across)), near
 
     def nearest_of_segment(self, start: Floats, end: Floats) -> tuple[Floats, Floats, Floats]:
-        """Distance of segments, 0 where they enter, and the nearest points of both.
+        """Distance of segments, 0 if they enter, and the nearest points of both.
 
         Parameters
         ----------
@@ -98,8 +98,8 @@ class Prism:
 
         Notes
         -----
-        Source: the distance from a convex body is convex along a segment, so a golden section finds
-        its smallest value (J. Kiefer, Proc. Amer. Math. Soc. 4, 1953). Error below 1e-9 m.
+        Source: the distance from a convex body is convex along a segment, so a golden-section search finds
+        its minimum (J. Kiefer, Proc. Amer. Math. Soc. 4, 1953). Error below 1e-9 m.
         """
         axis = end - start
         low: Floats = np.zeros(len(start))
@@ -130,7 +130,7 @@ class Prism:
 
 
 def walls(line: Floats) -> tuple[Prism, ...]:
-    """One upright wall a stretch of a line on the plan.
+    """One upright wall for each segment of a line on the plan.
 
     Parameters
     ----------
@@ -148,7 +148,7 @@ def walls(line: Floats) -> tuple[Prism, ...]:
 
 
 def plane(*, bottom: float = -FAR_AWAY, top: float = FAR_AWAY) -> Prism:
-    """Everything between two heights: a ceiling or a floor without end."""
+    """Everything between two heights: an unbounded ceiling or floor."""
     return Prism(
         np.array(
             [

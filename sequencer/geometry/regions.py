@@ -1,7 +1,7 @@
-"""A place to perform: stage, audience, scenery, ceiling, posts, as plain records.
+"""A venue: stage, audience, scenery, ceiling and posts, as plain records.
 
 Stage frame [m]: origin where the centre line meets the downstage edge, X to the audience's right,
-Y upstage. Outlines are checked by shapely when the record is made, so no bad one can exist.
+Y upstage. Outlines are validated by shapely when the record is created, so no invalid one can exist.
 """
 
 import math
@@ -15,7 +15,7 @@ from sequencer.arrays import Floats
 from sequencer.geometry.prisms import FAR_AWAY, Prism, plane, walls
 
 Point = tuple[float, float]
-_WIDEST = 2000.0  # [m] a coordinate beyond this is a slip of the unit
+_WIDEST = 2000.0  # [m] a coordinate beyond this is a unit error
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,9 +25,9 @@ class Region:
     Parameters
     ----------
     outline : sequence of (X, Y)
-        Corners in turn [m, stage frame], either way round; the last joins the first.
+        Corners in order [m, stage frame], in either direction; the last joins the first.
     holes : sequence of outlines
-        Parts left out.
+        Areas excluded.
     """
 
     outline: tuple[Point, ...]
@@ -45,7 +45,7 @@ class Region:
                 f"an outline must not cross or touch itself: {_reason(shapely, polygon)}"
             )
         if not polygon.area > 1e-6:
-            raise ValueError("an outline must enclose an area, its corners lie on one line")
+            raise ValueError("an outline must enclose an area, but its corners lie on one line")
 
     @property
     def polygon(self) -> Any:
@@ -98,19 +98,19 @@ class AudienceEdge:
 
     @property
     def prisms(self) -> tuple[Prism, ...]:
-        """One wall a stretch."""
+        """One wall per segment."""
         return walls(np.array(self.line))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Scenery:
-    """A thing on stage, with a height."""
+    """An object on stage, with a height."""
 
     name: str
     region: Region
     height: float  # [m]
     combustible: bool = True
-    bottom: float = 0.0  # [m] above the floor, for what hangs
+    bottom: float = 0.0  # [m] above the floor, for hanging objects
 
     def __post_init__(self) -> None:
         if not self.bottom < self.height < _WIDEST:
@@ -127,7 +127,7 @@ class Scenery:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Ceiling:
-    """A ceiling, over everything or over a region."""
+    """A ceiling, over the whole venue or over a region."""
 
     height: float  # [m]
     region: Region | None = None
@@ -141,7 +141,7 @@ class Ceiling:
 
     @property
     def prisms(self) -> tuple[Prism, ...]:
-        """All that lies above it."""
+        """Everything above it."""
         if self.region is None:
             return (plane(bottom=self.height),)
         return self.region.prisms(bottom=self.height)
@@ -149,11 +149,11 @@ class Ceiling:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Post:
-    """Where one of the crew stands."""
+    """Position of a crew member."""
 
     name: str
     at: Point
-    radius: float = 0.3  # [m] room that a standing person takes; common practice
+    radius: float = 0.3  # [m] space taken by a standing person; common practice
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "at", _points(self.name, (self.at,), 1)[0])
@@ -168,7 +168,7 @@ class Post:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Venue:
-    """All that stands still."""
+    """Everything stationary."""
 
     stage: Region | None = None  # None: no edge is known
     audience: tuple[AudienceEdge, ...] = ()
@@ -178,7 +178,7 @@ class Venue:
 
 
 def rectangle(width: float, depth: float) -> Region:
-    """Stage of a width and a depth [m], its downstage edge on Y = 0."""
+    """Stage with a width and a depth [m], its downstage edge on Y = 0."""
     _sizes(width=width, depth=depth)
     half = width / 2
     return Region(((-half, 0.0), (half, 0.0), (half, depth), (-half, depth)))
@@ -206,7 +206,7 @@ def thrust(width: float, depth: float, *, tongue_width: float, tongue_depth: flo
 
 
 def round_stage(diameter: float, *, corners: int = 72) -> Region:
-    """Round stage that touches Y = 0, as a polygon inside the circle (2.4 mm a metre of radius)."""
+    """Round stage that touches Y = 0, as a polygon inside the circle (within 2.4 mm per metre of radius)."""
     _sizes(diameter=diameter)
     radius = diameter / 2
     turn = 2 * np.pi * np.arange(corners) / corners - np.pi / 2
@@ -225,7 +225,7 @@ def _points(name: str, points: Sequence[Sequence[float]], least: int) -> tuple[P
             raise ValueError(f"{name}: a corner must be two finite numbers, got {tuple(point)!r}")
         if max(abs(value) for value in point) > _WIDEST:
             raise ValueError(
-                f"{name}: {tuple(point)!r} lies over {_WIDEST:.0f} m away; millimetres?"
+                f"{name}: {tuple(point)!r} is more than {_WIDEST:.0f} m away; millimetres?"
             )
         out.append((float(point[0]), float(point[1])))
     if len(out) > 1 and out[0] == out[-1] and least > 2:
@@ -246,7 +246,7 @@ def _reason(shapely: Any, polygon: Any) -> str:
 
 
 def _convex(polygon: Any, bottom: float, top: float) -> tuple[Prism, ...]:
-    """Triangles of a polygon, each a prism; the polygon itself where it is convex."""
+    """Triangles of a polygon, each a prism; the polygon itself if it is convex."""
     import shapely
 
     hull = polygon.convex_hull

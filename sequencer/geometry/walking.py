@@ -1,8 +1,8 @@
-"""Ways over the floor round things that stand on it, and lines of sight past them.
+"""Walking paths around obstacles on the floor, and lines of sight past them.
 
-Stage frame [m], on the plan. The shortest way among polygons bends only at their corners (visibility
-graph), so it is found exactly; the width of the walker is not added. As a distance it changes no faster
-than a place moves, which proofs over time rely on.
+Stage frame [m], on the plan. The shortest path among polygons bends only at their corners (visibility
+graph), so it is found exactly; the walker's width is not included. As a distance it changes no faster than
+a position moves, which proofs over time rely on.
 Source: visibility graph, M. de Berg and others, Computational Geometry, ch. 15 (from memory).
 """
 
@@ -16,31 +16,33 @@ import numpy as np
 from sequencer.arrays import Floats, as_floats
 from sequencer.geometry.regions import Point
 
-Ways = Callable[[Floats], Floats]  # (n, 2) places → (n, m) ways to each of m targets
-NO_WAY = 1e6  # [m] stands for a way that does not exist, where inf would not compute
-_SKIN = 1e-6  # [m] obstacles are shrunk by this, so that a way may touch a corner
-_CHUNK = 200_000  # lines tested at once
+Ways = Callable[
+    [Floats], Floats
+]  # (n, 2) positions → (n, m) walking distances to each of m targets
+NO_WAY = 1e6  # [m] used instead of inf for a path that does not exist, so that arithmetic works
+_SKIN = 1e-6  # [m] obstacles are shrunk by this, so that a path may touch a corner
+_CHUNK = 200_000  # lines tested at a time
 
 
 @dataclass(frozen=True)
 class WalkableFloor:
-    """A floor with things on it that nobody walks through.
+    """A floor with obstacles.
 
     Parameters
     ----------
     obstacles : sequence of outlines
-        Corners of each in turn [m, stage frame].
+        Corners of each in order [m, stage frame].
     """
 
     obstacles: tuple[tuple[Point, ...], ...] = ()
 
     def ways_to(self, targets: Sequence[Point]) -> Ways:
-        """Shortest walking ways to targets, as a function of places.
+        """Shortest walking distances to targets, as a function of position.
 
         Returns
         -------
         ways : callable
-            Takes places, shape (n, 2), gives ways, shape (n, m) [m]; inf where there is none.
+            Takes positions, shape (n, 2), and returns distances, shape (n, m) [m]; inf if there is no path.
         """
         ends = np.array(targets, dtype=np.float64).reshape(-1, 2)
         if not self.obstacles:
@@ -62,12 +64,12 @@ class WalkableFloor:
         return ways
 
     def sight_to(self, posts: Sequence[Point]) -> Ways:
-        """Gap between the line from each post to a place and the nearest obstacle, as a function of places.
+        """Gap between the line from each post to a position and the nearest obstacle, as a function of position.
 
         Returns
         -------
         gaps : callable
-            Takes places, shape (n, 2), gives gaps, shape (n, m) [m]; 0 where the line is blocked, inf
+            Takes positions, shape (n, 2), and returns gaps, shape (n, m) [m]; 0 if the line is blocked, inf
             on an empty floor.
         """
         import shapely
@@ -105,7 +107,7 @@ class WalkableFloor:
 
     @cached_property
     def _between(self) -> Floats:
-        """Shortest ways between corners, shape (corners, corners)."""
+        """Shortest paths between corners, shape (corners, corners) [m]."""
         from scipy.sparse.csgraph import shortest_path
 
         corners = self._corners

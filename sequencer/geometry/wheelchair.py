@@ -1,8 +1,9 @@
-"""A wheelchair and the legs of whoever sits in it.
+"""A wheelchair and the legs of its user.
 
-Body frame [m]: the middle of the axle over the origin, so that the chair turns on the spot about the
-performer's place. An everyday chair with wheels of 24 inches, the seat at 0.50 m, feet on a footrest before
-the castors (common practice). Greatest breadth and length of an occupied wheelchair, 0.70 m by 1.20 m: ISO
+Body frame [m]: the middle of the axle above the origin, so that the chair turns on the spot about the
+performer's position. An everyday chair with wheels of 24 inches, the seat at 0.50 m, feet on a footrest in
+front of the castors (common practice). Greatest breadth and length of an occupied wheelchair, 0.70 m by
+1.20 m: ISO
 7176-5 and EN 12183, from memory. Lengths of the legs: ANSUR II, means of men, from memory; see bodies.py.
 """
 
@@ -12,20 +13,20 @@ from functools import lru_cache
 from sequencer.geometry.capsules import Capsule
 
 SEAT = 0.50  # [m] height of the cushion
-SITTING = 918.0 / 1756.2  # sitting height over stature
+SITTING = 918.0 / 1756.2  # sitting height relative to stature
 SITTING_SHOULDER = 604.0 / 1756.2  # acromial height sitting
 _POPLITEAL = 430.0 / 1756.2  # sole to the hollow of the knee
 _BUTTOCK_KNEE = 617.0 / 1756.2
 _TOES = 0.75 * 271.0 / 1756.2  # ankle to toes, three quarters of the foot
 _FOOT = 0.045  # [m] half a shoe's height and width
-_LOWEST_REST = 0.05  # [m] of the footrest over the floor: longer legs are not bent less
+_LOWEST_REST = 0.05  # [m] height of the footrest above the floor: longer legs are not bent less
 
 HALF_BREADTH, HALF_LENGTH = 0.35, 0.60  # [m] of the occupied chair's outline
 WHEEL = 0.30  # [m] radius of a big wheel
-_HALF_TYRE = 0.055  # [m] of the breadth, hand rim and its gap with it
+_HALF_TYRE = 0.055  # [m] width including hand rim and its gap
 _CHORDS = 11  # capsules that a wheel is made of
-_CHORD = 0.268  # [m] radius of the circle whose chords they are: the least that leaves no gap in the wheel
-AXLE = _CHORD + _HALF_TYRE  # [m] height over the floor, on which the capsules stand
+_CHORD = 0.268  # [m] radius of the circle whose chords they are: the smallest that leaves no gap in the wheel
+AXLE = _CHORD + _HALF_TYRE  # [m] height above the floor on which the capsules stand
 _HALF_BACK = 0.20  # [m] of the breadth of backrest and frame
 _BACK = 0.30  # [m] from the seat to the top of the backrest
 _BAR, _CASTOR, _TUBE = 0.04, 0.06, 0.02  # [m] radii
@@ -51,9 +52,9 @@ def below_seat(stature: float, *, thigh: float, shank: float, depth: float) -> t
 
     Notes
     -----
-    Source: this module's head. Thighs lie forward on the seat, shanks hang down to the footrest.
+    Source: module docstring. Thighs lie forward on the seat, shanks hang down to the footrest.
     """
-    kneecap = _BUTTOCK_KNEE * stature - depth  # before the body's axis
+    kneecap = _BUTTOCK_KNEE * stature - depth  # in front of the body's axis
     rest = max(SEAT - _POPLITEAL * stature, _LOWEST_REST)
     level, shin, sole = SEAT + thigh, kneecap - shank, rest + _FOOT
     knee, hollow = (kneecap - thigh, level), (shin, level + thigh - shank)
@@ -75,7 +76,7 @@ def below_seat(stature: float, *, thigh: float, shank: float, depth: float) -> t
 
 @lru_cache(maxsize=64)
 def outline_radius(capsules: tuple[Capsule, ...]) -> float:
-    """Radius of the circle about the place that holds the outline [m]: its corners, or longer legs."""
+    """Radius of the circle about the performer's position that encloses the outline [m]: its corners, or longer legs."""
     ends = [(part, end) for part in capsules for end in (part.start, part.end)]
     legs = max(math.hypot(*end[:2]) + part.radius for part, end in ends)
     return max(math.hypot(HALF_BREADTH, HALF_LENGTH), legs)

@@ -1,7 +1,7 @@
-"""Bars of tracks whose first beats plainly sound unlike all others, as a metronome's do.
+"""Bars of tracks whose first beats clearly sound different from all others, as on a metronome.
 
-Music is judged by the network; bare clicks give it little to judge by, but their first beats differ in one
-and the same way, which a sum of squares shows.
+Music is judged by the network. Bare clicks give it little to work with, but their first beats all differ in
+the same way, which a sum of squares reveals.
 """
 
 from collections.abc import Sequence
@@ -12,15 +12,15 @@ from numpy.typing import NDArray
 from sequencer.arrays import Floats
 from sequencer.listening.spectra import FRAMES
 
-_BARS = 4  # at least so many
-_DEEP, _DEEPER = 5, 0.1  # bands below about 200 Hz, and by how much more of them is heard
-_CLEAR = 0.5  # of the median level at which a beat sounds
+_BARS = 4  # minimum number
+_DEEP, _DEEPER = 5, 0.1  # bands below about 200 Hz, and how much more of them the downbeat has
+_CLEAR = 0.5  # fraction of the median level at which a beat counts as audible
 
 
 def plain_accents(
     bands: NDArray[np.float32], beats: Floats, metres: Sequence[int]
 ) -> tuple[float, int, int]:
-    """How plainly one beat a bar stands out, in which metre, and the index of the first such beat.
+    """How clearly one beat per bar stands out, in which metre, and the index of the first such beat.
 
     Parameters
     ----------
@@ -28,12 +28,12 @@ def plain_accents(
         At `spectra.FRAMES` frames a second.
     beats : ndarray, shape (m,) [s]
     metres : sequence of int
-        Beats a bar that are weighed.
+        Beats per bar to consider.
 
     Returns
     -------
     share : float
-        Of all difference between beats, explained by first against others; 0 where there is none.
+        Fraction of the variance between beats explained by first beat against others; 0 if there is none.
     metre : int
     phase : int
 
@@ -69,7 +69,7 @@ def plain_accents(
 
 
 def _leads(some: Floats, others: Floats) -> bool:
-    """Whether these are the first beats of twos: the deeper ones, as of a kick against a snare, or the louder."""
+    """Whether these are the first beats in groups of two: the deeper (a kick against a snare) or the louder ones."""
     deep = float(some[:, :_DEEP].mean() - others[:, :_DEEP].mean())
     return deep > 0 if abs(deep) > _DEEPER else bool(some.mean() >= others.mean())
 

@@ -12,13 +12,16 @@ from sequencer.arrays import Floats
 from sequencer.listening.spectra import SILENT_LEVEL, Spectra, levelled
 
 _NEVER = -12.0  # [nats]
-_UNHEARD = (-1.52, -2.31)  # [nats]: chances of 0.18 and 0.09, which tell no tempo from another
-_AUDIBLE = 0.1  # of the scale of `levelled`: 72 dB below the loud parts
+_UNHEARD = (
+    -1.52,
+    -2.31,
+)  # [nats]: probabilities of 0.18 and 0.09, which favour no tempo over another
+_AUDIBLE = 0.1  # on the scale of `levelled`: 72 dB below the loud parts
 _EARLY = 5  # frames by which a beat may precede its sound
 _HALF, _STEP = 100, 25  # frames: half of 4 s, and from one such window to the next
-_EDGE = 10  # frames at a window's ends that may be something else
-_LOUDEST = 6  # bands of those that rise most
-_PEAKED, _UNEVEN = 2.2, 0.009  # steady noise has no peaks in time and none over pitch
+_EDGE = 10  # frames at the ends of a window that may be something else
+_LOUDEST = 6  # number of bands that rise most
+_PEAKED, _UNEVEN = 2.2, 0.009  # steady noise has no peaks in time or pitch
 _BLOCK = 30_000  # frames
 
 
@@ -33,7 +36,7 @@ class Activations:
     metres : ndarray, shape (8,) [nats]
         Mean log probability of a frame that bars have 0 … 7 beats; 0 never occurs.
     bands : ndarray, shape (n, 80) [1]
-        What the judgement rests on, see `spectra.levelled`.
+        The network's input, see `spectra.levelled`.
 
     Notes
     -----
@@ -47,7 +50,7 @@ class Activations:
 
 
 def activations_of(spectra: Spectra) -> Activations:
-    """Log odds of beat and downbeat for a whole track; none where it is silent."""
+    """Log odds of beat and downbeat for a whole track; none if it is silent."""
     if spectra.loud < SILENT_LEVEL or not len(spectra.mel):
         nothing = np.full(len(spectra.mel), _NEVER)
         return Activations(
@@ -58,12 +61,12 @@ def activations_of(spectra: Spectra) -> Activations:
     from sequencer.listening.network import judged
 
     bands = levelled(spectra.mel, spectra.loud)
-    with threadpool_limits(1):  # one core, and so the same sums in the same order each time
+    with threadpool_limits(1):  # one core, so that sums are taken in the same order every time
         odds, metres = judged(bands)
     sounding = np.flatnonzero(bands.max(axis=1) > _AUDIBLE)
-    odds[nothing_heard(bands)] = _UNHEARD  # where the network would count on as if it heard
+    odds[nothing_heard(bands)] = _UNHEARD  # where the network would go on counting from nothing
     odds[: max(sounding[0] - _EARLY, 0)] = _NEVER  # the count may go on in a break,
-    odds[sounding[-1] + _EARLY :] = _NEVER  # but neither before the music nor after it
+    odds[sounding[-1] + _EARLY :] = _NEVER  # but not before the music or after it
     shifted = metres - metres.max(axis=1, keepdims=True)
     chance = shifted - np.log(np.exp(shifted).sum(axis=1, keepdims=True))
     mean = np.concatenate([[-99.0], chance.mean(axis=0, dtype=np.float64)])
@@ -71,7 +74,7 @@ def activations_of(spectra: Spectra) -> Activations:
 
 
 def nothing_heard(bands: NDArray[np.float32]) -> NDArray[np.bool_]:
-    """Frames of 4 s and more of silence, or of noise with no peaks in time and none over pitch.
+    """Frames in 4 s or more of silence, or of noise with no peaks in time or pitch.
 
     Parameters
     ----------
@@ -85,8 +88,8 @@ def nothing_heard(bands: NDArray[np.float32]) -> NDArray[np.bool_]:
 
     Notes
     -----
-    Source: ours. Rises of noise lie about their median as far below as above, those of any stroke above alone;
-    the mean spectrum of noise is smooth, that of any tone is not. Limits fitted (benchmarks).
+    Source: this project. Rises in noise are spread evenly about their median, those of a stroke lie only
+    above it; the mean spectrum of noise is smooth, that of a tone is not. Limits fitted (benchmarks).
     """
     nothing = np.zeros(len(bands), np.bool_)
     rises = np.zeros(len(bands), np.float32)
@@ -113,7 +116,7 @@ def _is_noise(bands: NDArray[np.float32], rises: NDArray[np.float32]) -> bool:
 
 
 def _rises(bands: NDArray[np.float32]) -> NDArray[np.float32]:
-    """How much the bands that rise most do so, frame by frame; two neighbours are taken together."""
+    """Rise of the bands that rise most, frame by frame; each band is combined with its neighbour."""
     smooth = bands[:-1] + bands[1:]
     rise = np.zeros(len(bands), np.float32)
     if len(bands) > 3:

@@ -1,6 +1,6 @@
-"""Audio files as mono blocks at one rate, read piece by piece so that length costs no memory.
+"""Audio files as mono blocks at a fixed sample rate, read block by block so that memory use does not grow with length.
 
-Samples are in −1 … 1 at `SAMPLE_RATE` Hz. The lengths that headers claim are not believed: what can be decoded
+Samples are in −1 … 1 at `SAMPLE_RATE` Hz. Lengths given in headers are not trusted: what can be decoded
 counts. Source of the sample-rate conversion: the SoX resampler (soxr), quality "HQ".
 """
 
@@ -18,11 +18,11 @@ from numpy.typing import NDArray
 from sequencer.errors import InputError, Place
 from sequencer.listening.mpeg import Recounted, counted, length_warning
 
-SAMPLE_RATE = 22050  # [Hz] of everything that listens
+SAMPLE_RATE = 22050  # [Hz] for all analysis
 _SHORTEST = 4.0  # [s]
 _LONGEST = 4 * 3600.0  # [s]
-_BLOCK = 1 << 18  # frames read at once
-_CANCELS = 0.02  # share of the energy left by mixing below which the channels oppose each other
+_BLOCK = 1 << 18  # frames read at a time
+_CANCELS = 0.02  # fraction of the energy left after mixing, below which the channels cancel
 _SUFFIXES = (
     ".wav",
     ".flac",
@@ -38,14 +38,14 @@ _SUFFIXES = (
 )
 
 _LONGEST_PAGE = 65_307  # bytes of an Ogg page, RFC 3533
-_SILENT = 1e-4  # RMS times the root of the sample rate, about −120 dBFS: no recording is that still
+_SILENT = 1e-4  # RMS times the root of the sample rate, about −120 dBFS: no recording is that quiet
 
 Samples = NDArray[np.float32]
 
 
 @dataclass(slots=True)
 class AudioFile:
-    """One pass over an audio file; `duration` is known when the blocks have run out."""
+    """One pass over an audio file; `duration` is known once all blocks have been read."""
 
     path: Path
     channel: int | None = None  # None: the mean of all channels
@@ -55,7 +55,7 @@ class AudioFile:
 
     @property
     def cancels(self) -> bool:
-        """True when the channels oppose each other, so that their mean is next to nothing."""
+        """True if the channels cancel, so that their mean is almost silent."""
         return self.apart > 0 and self.mixed < _CANCELS * self.apart
 
     def blocks(self) -> Iterator[Samples]:
@@ -64,7 +64,7 @@ class AudioFile:
         Raises
         ------
         InputError
-            If the file cannot be read to its end, or holds samples that are no numbers.
+            If the file cannot be read to its end, or contains samples that are not numbers.
         """
         import soxr
 
@@ -103,8 +103,8 @@ class AudioFile:
             raise InputError(
                 "track-not-finite",
                 Place(str(self.path)),
-                f"samples near {at:.0f} s are no numbers (NaN or infinite)",
-                "export the file again, as 16- or 24-bit",
+                f"samples near {at:.0f} s are not numbers (NaN or infinite)",
+                "export the file again, as 16- or 24-bit audio",
             )
         self.mixed += float(np.dot(mono.astype(np.float64), mono))
         self.apart += float(np.sum(block.astype(np.float64) ** 2)) / block.shape[1]
@@ -113,7 +113,7 @@ class AudioFile:
                 "track-too-long",
                 Place(str(self.path)),
                 f"the track is longer than {_LONGEST / 3600:.0f} hours",
-                "cut out the song of the show",
+                "cut it to the song of the show",
             )
 
     def _judge_length(self) -> None:
@@ -121,15 +121,15 @@ class AudioFile:
             raise InputError(
                 "track-silent",
                 Place(str(self.path)),
-                "the track is silent from start to end",
+                "the track is completely silent",
                 "export the song again, or name another file",
             )
         if self.duration < _SHORTEST:
             raise InputError(
                 "track-too-short",
                 Place(str(self.path)),
-                f"the track lasts {self.duration:.1f} s, too short to hear a beat",
-                f"give a track of at least {_SHORTEST:.0f} s",
+                f"the track lasts {self.duration:.1f} s, too short to detect a beat",
+                f"use a track of at least {_SHORTEST:.0f} s",
             )
 
 
@@ -139,7 +139,7 @@ def sha256_of(path: Path) -> str:
     Raises
     ------
     InputError
-        If there is no such file, or it cannot be read.
+        If the file does not exist or cannot be read.
     """
     _require_file(path)
     try:
@@ -150,13 +150,13 @@ def sha256_of(path: Path) -> str:
 
 
 def warning_of(path: Path) -> str | None:
-    """What is odd about a file that can be heard all the same, in one line."""
+    """A one-line note on anything unusual about a file that can still be analysed."""
     frames = counted(path)
     return length_warning(frames) if frames else None
 
 
 def is_audio_name(path: Path) -> bool:
-    """True for file names that look like audio; a folder of tracks is sifted by it."""
+    """True for file names that look like audio; used to select the tracks of a folder."""
     return path.suffix.lower() in _SUFFIXES and not path.name.startswith(".")
 
 
@@ -168,14 +168,16 @@ def _require_file(path: Path) -> None:
                 "track-is-folder",
                 place,
                 "this is a folder, not a track",
-                "name the audio file in it",
+                "give the path of an audio file in it",
             )
         if not path.exists():
             raise InputError(
-                "track-not-found", place, "there is no such file", "check the name and the folder"
+                "track-not-found", place, "file not found", "check the name and the folder"
             )
         if not path.is_file():
-            raise InputError("track-unreadable", place, "this is no file", "name an audio file")
+            raise InputError(
+                "track-unreadable", place, "this is not a file", "give the path of an audio file"
+            )
         if path.stat().st_size == 0:
             raise InputError("track-empty", place, "the file is empty", "copy the track again")
     except (OSError, ValueError) as error:  # names too long, or with a zero byte
@@ -187,7 +189,7 @@ def _unreadable(path: Path, error: Exception) -> InputError:
         "track-unreadable",
         Place(str(path)),
         "the file cannot be opened",
-        "check that it exists and that you may read it",
+        "check that it exists and that you have permission to read it",
         _reason(error),
     )
 
@@ -205,7 +207,7 @@ def _opened(path: Path) -> Iterator[Any]:
     _refuse_cut_wave(path)
     _refuse_cut_ogg(path)
     try:
-        handle = path.open("rb")  # Python opens any name on any system; the library need not
+        handle = path.open("rb")  # Python can open any name on any system; the library may not
     except OSError as error:
         raise _unreadable(path, error) from error
     with handle:
@@ -217,8 +219,8 @@ def _opened(path: Path) -> Iterator[Any]:
             raise InputError(
                 "track-not-audio",
                 Place(str(path)),
-                "this is no audio that can be read",
-                "give a wav, flac, ogg or mp3 file",
+                "this is not a readable audio file",
+                "use a wav, flac, ogg or mp3 file",
                 _reason(error),
             ) from error
         with file:
@@ -226,7 +228,7 @@ def _opened(path: Path) -> Iterator[Any]:
 
 
 def _refuse_cut_ogg(path: Path) -> None:
-    """Stop at an Ogg file whose last page does not end the stream: the rest of the song is missing.
+    """Raise if the last page of an Ogg file does not end the stream: the rest of the song is missing.
 
     Source: RFC 3533, The Ogg Encapsulation Format, section 6: byte 5 of a page, bit 0x04, last page.
     """
@@ -249,10 +251,10 @@ def _refuse_cut_ogg(path: Path) -> None:
 
 
 def _refuse_cut_wave(path: Path) -> None:
-    """Stop at a WAVE file that is shorter than its data chunk says: the decoder would not notice.
+    """Raise if a WAVE file is shorter than its data chunk says: the decoder would not notice.
 
-    Source: Multimedia Programming Interface and Data Specifications 1.0 (1991), RIFF chunks. A size
-    of 0 or of all ones is what writers of streams leave behind, and is not believed.
+    Source: Multimedia Programming Interface and Data Specifications 1.0 (1991), RIFF chunks. A size of 0 or
+    of all ones is left by streaming writers, and is ignored.
     """
     try:
         size = path.stat().st_size
@@ -267,7 +269,7 @@ def _refuse_cut_wave(path: Path) -> None:
                         raise InputError(
                             "track-damaged",
                             Place(str(path)),
-                            f"the file is cut: {missing / length:.0%} of the audio is missing",
+                            f"the file is truncated: {missing / length:.0%} of the audio is missing",
                             "copy or export the file again",
                         )
                     return

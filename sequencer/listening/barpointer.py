@@ -1,15 +1,17 @@
 """Bar-pointer hidden Markov model, decoded exactly.
 
-A state is a place in the bar, a tempo and how far the beat has gone; the pointer moves on evenly within a
-beat and may change its tempo only at a beat: a little, or at a price to any other, as where a phrase ends
-slower and the next is in time again. A bar may be cut short at a price, as songs put in a bar of two. Since
-nothing is chosen within a beat, the Viterbi search runs over beats alone: the best score of a beat at frame t,
-place m, with interval k until the next. Because every interval is at least `SHORTEST_BEAT` frames, that many frames
-depend only on earlier ones and are searched at once. A path may begin and end anywhere, and may break off and,
-a block of that many frames later or more, begin again at a price, so stretches without a beat get none.
+A state is a position in the bar, a tempo and the progress through the beat; the pointer moves evenly within
+a beat and may change tempo only at a beat: by a little, or, at a cost, to any other tempo, as when a phrase
+slows down at its end and the next is back in time. A bar may be cut short at a cost, since songs insert
+bars of two. Since nothing changes within a beat, the Viterbi search runs over beats only: the best score of
+a beat at frame t, place m, with interval k to the next. Because every interval is at least `SHORTEST_BEAT`
+frames, blocks of that many frames depend only on earlier ones and are searched together. A path may begin
+and end anywhere, and may break off and, at least one such block later, restart at a cost, so that passages
+without a beat get none.
 
 Source: F. Krebs, S. Böck, G. Widmer, An efficient state-space model for joint tempo and meter tracking,
-ISMIR 2015 (state space, tempo changes at beats with exp(−λ|ratio − 1|)); leaps and short bars are ours. The
+ISMIR 2015 (state space, tempo changes at beats with exp(−λ|ratio − 1|)); tempo leaps and short bars are
+this project's. The
 observation is the log odds of a beat or downbeat against none, which differs from theirs by a constant of the
 track.
 """
@@ -21,10 +23,10 @@ from numpy.typing import NDArray
 
 from sequencer.arrays import Floats, Ints
 
-FPS = 100  # frames a second of the search
+FPS = 100  # frames per second of the search
 SHORTEST_BEAT, SLOWEST = 24, 150  # [frames] intervals: 250 … 40 beats a minute
 _STEP = 1.02  # ratio of neighbouring intervals where frames allow
-_REACH = 5  # neighbouring intervals one beat may move
+_REACH = 5  # number of neighbouring intervals that one beat may move by
 _LEAP, _START, _RESTART = 253, 254, 255  # in place of a step between intervals
 
 
@@ -32,16 +34,18 @@ _LEAP, _START, _RESTART = 253, 254, 255  # in place of a step between intervals
 class BarPointerModel:
     """Parameters of the model."""
 
-    steadiness: float = 20.0  # λ: price of a tempo change of 100 % from beat to beat [nats]
-    leap: float = 6.0  # price of any other tempo at once [nats]
-    short: float = 14.0  # price of a bar cut short, to two beats or more [nats]
+    steadiness: float = 20.0  # λ: cost of a tempo change of 100 % from beat to beat [nats]
+    leap: float = 6.0  # cost of jumping to any other tempo [nats]
+    short: float = 14.0  # cost of cutting a bar short, to two beats or more [nats]
     continuity_reward: float = (
-        2.0  # for each second that the count goes on, whatever the tempo [nats/s]
+        2.0  # reward per second that the count continues, at any tempo [nats/s]
     )
-    restart: float = 100.0  # price of breaking off and beginning again [nats]
-    trust: float = 0.6  # in the odds: frames err together, so each says less than it seems to
-    beat_bias: float = 1.0  # towards a beat: music goes on where little is heard of it [nats]
-    min_log_odds: float = -2.5  # lowest log odds one frame may have: forgives a silent beat
+    restart: float = 100.0  # cost of breaking off and restarting [nats]
+    trust: float = 0.6  # weight of the odds: errors of neighbouring frames are correlated, so each carries less evidence
+    beat_bias: float = (
+        1.0  # bias towards a beat: music continues where little of it is heard [nats]
+    )
+    min_log_odds: float = -2.5  # lowest log odds of one frame: forgives a silent beat
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -52,16 +56,16 @@ class Path:
     ----------
     frames : ndarray, shape (n,) [1/100 s]
     places : ndarray, shape (n,) [1]
-        Place of each beat in its bar, 0 … metre − 1; a bar cut short lacks its last ones.
+        Position of each beat in its bar, 0 … metre − 1; a shortened bar lacks the last ones.
     breaks : ndarray, shape (n,) [1]
-        True at beats that begin the count anew.
+        True at beats where the count restarts.
     score : float
-        Log odds of this path against no beats at all, without what it earned by going on [nats].
+        Log odds of this path against no beats at all, without the continuity reward [nats].
     metre : int
 
     Notes
     -----
-    Source: module docstring. Exact maximum for the intervals on the grid.
+    Source: module docstring. Exact maximum over the intervals on the grid.
     """
 
     frames: Ints
@@ -72,7 +76,7 @@ class Path:
 
 
 def intervals() -> Ints:
-    """Intervals between beats that are searched, shape (k,) [1/100 s], rising."""
+    """Searched intervals between beats, shape (k,) [1/100 s], increasing."""
     found = [SHORTEST_BEAT]
     while found[-1] < SLOWEST:
         found.append(max(found[-1] + 1, round(found[-1] * _STEP)))
@@ -82,12 +86,12 @@ def intervals() -> Ints:
 def log_odds(
     beat: Floats, downbeat: Floats, *, model: BarPointerModel
 ) -> tuple[NDArray[np.float32], NDArray[np.float32]]:
-    """Log odds of "a beat, but no downbeat" and of "a downbeat" against "neither".
+    """Log odds of "a beat but not a downbeat" and of "a downbeat", each against "neither".
 
     Parameters
     ----------
     beat : ndarray, shape (n,) [1]
-        Probability of a beat, downbeats among them.
+        Probability of a beat, including downbeats.
     downbeat : ndarray, shape (n,) [1]
         Probability of a downbeat.
     model : BarPointerModel
@@ -120,7 +124,7 @@ def decode(
     pointer: BarPointerModel | None = None,
     taus: Ints | None = None,
 ) -> Path:
-    """The likeliest beats and bars of one metre.
+    """The most likely beats and bars in one metre.
 
     Parameters
     ----------
@@ -129,15 +133,15 @@ def decode(
     downbeat : ndarray, shape (n,) [1]
         Probability of a downbeat.
     metre : int
-        Beats a bar, at least 1.
+        Beats per bar, at least 1.
     pointer : BarPointerModel, optional
     taus : ndarray, shape (k,) [1/100 s]
-        Those of `intervals` that may occur, in turn; all if not given.
+        The allowed `intervals`, in order; default: all.
 
     Returns
     -------
     path : Path
-        Empty, with score 0, where nothing is likelier than no beats.
+        Empty, with score 0, if no path is more likely than no beats.
 
     Raises
     ------
@@ -160,7 +164,7 @@ def decode(
 
 
 class _Search:
-    """Forward pass and way back of one decoding."""
+    """Forward pass and backtracking of one decoding."""
 
     def __init__(self, observed: NDArray[np.float32], model: BarPointerModel, taus: Ints) -> None:
         self.observed = observed
@@ -169,7 +173,7 @@ class _Search:
         n = len(self.taus)
         self.model = model
         self.prior = (model.continuity_reward / FPS * taus).astype(np.float32)
-        # price[j, k]: of coming to interval k from interval k + j - _REACH
+        # price[j, k]: cost of reaching interval k from interval k + j - _REACH
         self.price = np.full((2 * _REACH + 1, n), -np.inf, np.float32)
         for j in range(2 * _REACH + 1):
             here = np.arange(n)
@@ -194,7 +198,7 @@ class _Search:
             times = np.arange(start, min(start + SHORTEST_BEAT, self.total))
             before = (times[:, None] - self.taus) % rows
             left = self.held[before[:, None, :], places, ks]
-            left = np.roll(left, 1, axis=1)  # the place before comes to this one
+            left = np.roll(left, 1, axis=1)  # the previous place leads to this one
             self._cut_short(times, left)
             pad = padding[: len(times)]
             wide = np.concatenate([pad, left, pad], axis=2)
@@ -210,9 +214,9 @@ class _Search:
             self._note_best(times, score)
 
     def _cut_short(self, times: Ints, left: NDArray[np.float32]) -> None:
-        """Let every place but the first come to a first beat where that is worth its price; into `left`."""
+        """Let every place but the first lead to a first beat where that is worth its cost; stored in `left`."""
         if self.metre > 2:
-            best = left[:, 2:].argmax(axis=1) + 2  # the next beat's place, had the bar gone on
+            best = left[:, 2:].argmax(axis=1) + 2  # the next beat's place if the bar had continued
             cut = np.take_along_axis(left, best[:, None], axis=1)[:, 0] - self.model.short
             worth = cut > left[:, 0]
             np.copyto(left[:, 0], cut, where=worth)
@@ -221,7 +225,7 @@ class _Search:
     def _begin_or_leap(
         self, times: Ints, left: NDArray[np.float32]
     ) -> tuple[NDArray[np.float32], NDArray[np.uint8]]:
-        """Scores of paths that begin at these frames, for the first time or anew, or change to any tempo."""
+        """Scores of paths that start or restart at these frames, or change to any tempo."""
         last = times[0] - SHORTEST_BEAT
         anew = self.best_score[last] - self.model.restart if last >= 0 else -np.inf
         code = _RESTART if anew > 0 else _START
@@ -246,7 +250,7 @@ class _Search:
             self.best_score[t], self.best_state[t] = best, state
 
     def path(self) -> Path:
-        """The way back from the best end."""
+        """Backtrack from the best end."""
         frames, places, breaks = [], [], []
         score = max(float(self.best_score[-1]), 0.0) if self.total else 0.0
         if score > 0:

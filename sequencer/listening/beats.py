@@ -1,4 +1,4 @@
-"""Beats and bars out of activations: metre and tempo level chosen by likelihood, with the doubt kept."""
+"""Beats and bars from activations: metre and tempo level chosen by likelihood, with confidence values."""
 
 from dataclasses import dataclass, replace
 
@@ -12,17 +12,17 @@ from sequencer.listening.levels import METRES, readings_of, ways_to_count
 from sequencer.listening.spectra import FRAMES
 from sequencer.timing.song import Reading
 
-_UNSURE = 0.5  # mean probability of downbeats that counts as no judgement
-_PLAIN = 0.7  # share that accents must explain to be believed
-_LEAST_SCORE = 8.0  # [nats] where no way to count is likelier there is no beat
-_FIRST, _LAST = 0.35, 0.1  # probability of the first beat, and of the last: music dies away
+_UNSURE = 0.5  # mean probability of downbeats below which the network has no opinion
+_PLAIN = 0.7  # fraction that accents must explain to be trusted
+_LEAST_SCORE = 8.0  # [nats] if no way to count is more likely than this, there is no beat
+_FIRST, _LAST = 0.35, 0.1  # probability of the first beat, and of the last: music fades out
 _LEAST_CONFIDENCE = 0.2  # mean probability of eight beats below which they are not steady
-_DOUBTFUL = 0.45  # the same, beside such a stretch
+_DOUBTFUL = 0.45  # the same, next to such a span
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class BeatCount:
-    """Beats and bars heard in a track.
+    """Beats and bars detected in a track.
 
     Parameters
     ----------
@@ -30,7 +30,7 @@ class BeatCount:
     downbeats : ndarray, shape (m,) [s]
         A subset of `beats`.
     confidence : ndarray, shape (m,) [1]
-        Of each bar.
+        Confidence of each bar.
     beat_confidence : ndarray, shape (n,) [1]
     metre : int
     readings : tuple of Reading
@@ -39,7 +39,7 @@ class BeatCount:
 
     Notes
     -----
-    Source: `barpointer`. Times are the centres of the activations' peaks, to about 10 ms.
+    Source: `barpointer`. Times are the centres of activation peaks, to about 10 ms.
     """
 
     beats: Floats
@@ -52,7 +52,7 @@ class BeatCount:
 
 
 def count_of(heard: Activations, duration: float) -> BeatCount:
-    """Count of a whole track.
+    """Count the beats of a whole track.
 
     Parameters
     ----------
@@ -63,7 +63,7 @@ def count_of(heard: Activations, duration: float) -> BeatCount:
     Returns
     -------
     count : BeatCount
-        Without beats where there is no steady one.
+        Without beats if there is no steady beat.
     """
     chance = _chance(heard.beat)
     beat, downbeat = _finer(chance), _finer(_chance(heard.downbeat))
@@ -85,9 +85,11 @@ def count_of(heard: Activations, duration: float) -> BeatCount:
     down = _finer_at(downbeat, times)
     unsure = float(np.mean(down[first])) < _UNSURE
     share, metre, phase = plain_accents(heard.bands, times, METRES)
-    part = metre < best and best % metre == 0  # a backbeat alone makes no twos of a bar of four
+    part = (
+        metre < best and best % metre == 0
+    )  # a backbeat alone does not turn a bar of four into twos
     accented = np.arange(len(times)) % metre == phase
-    same = metre == best and first[accented].mean() >= 0.5  # the search knows shorter bars besides
+    same = metre == best and first[accented].mean() >= 0.5  # the search also handles shorter bars
     if share > _PLAIN and not same and (unsure or not part):
         best = metre
         first = accented
@@ -114,7 +116,7 @@ def _chance(odds: Floats) -> Floats:
 
 
 def _finer(activation: Floats) -> Floats:
-    """From the network's frames to those of the search, peaks kept one search frame wide each way."""
+    """Resample the network's frames to search frames, keeping peaks one search frame wide on each side."""
     from scipy.ndimage import maximum_filter1d
 
     n = len(activation) * FPS // FRAMES
@@ -141,13 +143,13 @@ def _refined(beat: Floats, frames: Ints) -> Floats:
     centre = (weight * (middle[:, None] + near)).sum(axis=1) / np.maximum(total, 1e-12)
     clear = beat[index].max(axis=1) > 0.15
     times = np.where(clear, centre / FRAMES, frames / FPS)
-    # never let two beats meet or cross
+    # never let two beats coincide or cross
     times = np.maximum(times, 0.0)
     return np.asarray(np.maximum.accumulate(times + 0.0))
 
 
 def _without_gaps(times: Floats, path: Path, sure: Floats) -> tuple[Floats, Floats, Floats]:
-    """Count on evenly, with no confidence, where the path breaks off and begins again."""
+    """Continue the count evenly, with zero confidence, where the path breaks off and restarts."""
     out_t, out_p, out_s = [times[0]], [int(path.places[0])], [sure[0]]
     for i in range(1, len(times)):
         if path.breaks[i]:
@@ -168,7 +170,7 @@ def _without_gaps(times: Floats, path: Path, sure: Floats) -> tuple[Floats, Floa
 def _only_steady(
     times: Floats, places: Floats, sure: Floats, duration: float
 ) -> tuple[Floats, Floats, Floats, tuple[tuple[float, float], ...]]:
-    """Drop doubtful beats at both ends; name the doubtful spans between."""
+    """Drop doubtful beats at both ends; report the doubtful spans in between."""
     width = 8
     if len(times) < width:
         mean: Floats = np.full(len(times), sure.mean())
@@ -176,8 +178,8 @@ def _only_steady(
         padded = np.pad(sure, (width // 2, width - 1 - width // 2), mode="edge")
         mean = np.asarray(np.convolve(padded, np.ones(width) / width, mode="valid"), np.float64)
     steady = mean >= _LEAST_CONFIDENCE
-    begins = steady & (sure >= np.minimum(_FIRST, mean))  # the count goes on in silence,
-    ends = steady & (sure >= _LAST)  # but neither into it nor out of it
+    begins = steady & (sure >= np.minimum(_FIRST, mean))  # the count continues through silence,
+    ends = steady & (sure >= _LAST)  # but does not start or end in it
     if not begins.any():
         return times[:0], places[:0], sure[:0], ((0.0, duration),)
     low = int(np.argmax(begins))
@@ -203,7 +205,7 @@ def _only_steady(
 
 
 def _grown(lost: Bools, mean: Floats) -> Bools:
-    """Beats that are lost, and those beside them that are no more than half heard."""
+    """Beats that are lost, and neighbouring ones that are only half certain."""
     doubtful = (mean < _DOUBTFUL) | lost
     edges = np.flatnonzero(np.diff(np.concatenate([[0], doubtful, [0]]).astype(int)))
     grown = np.zeros(len(lost), np.bool_)
@@ -213,7 +215,7 @@ def _grown(lost: Bools, mean: Floats) -> Bools:
 
 
 def _bar_confidence(times: Floats, first: Bools, sure: Floats, down: Floats) -> Floats:
-    """Confidence of each bar: of its beats, and of its first beat against its others."""
+    """Confidence of each bar: in its beats, and in its first beat against the others."""
     starts = np.flatnonzero(first)
     ends = np.append(starts[1:], len(times))
     result = []

@@ -1,7 +1,7 @@
-"""What was heard, kept by the content of the file, so that a track is analysed once.
+"""Cache of analyses, keyed by file content, so that each track is analysed only once.
 
-An entry is trusted only if its name, its stated hash, its stated analysis and its own checksum agree;
-anything else counts as not there and is written afresh.
+An entry is trusted only if its name, hash, analysis version and checksum agree; anything else counts as
+missing and is rewritten.
 """
 
 import hashlib
@@ -15,18 +15,18 @@ from sequencer.errors import InputError
 from sequencer.files import write_text
 from sequencer.timing.song import Reading, Section, Song
 
-ANALYSIS = "9"  # raised whenever the same file would be heard otherwise
+ANALYSIS = "9"  # increased whenever the same file would give a different result
 
 
 def folder() -> Path:
-    """Where entries lie: the user's cache directory."""
+    """Location of the entries: the user's cache directory."""
     from platformdirs import user_cache_path
 
     return user_cache_path("sequencer") / "heard"
 
 
 def load(sha256: str, *, track: str) -> Song | None:
-    """The song of that content under the name `track`; None where no whole entry is kept."""
+    """The song with that content, named `track`; None if there is no valid entry."""
     try:
         entry = json.loads(_path(sha256).read_text(encoding="utf-8"))
         song = entry["song"]
@@ -41,7 +41,7 @@ def load(sha256: str, *, track: str) -> Song | None:
 
 
 def store(song: Song) -> None:
-    """Keep a song; a cache that cannot be written is no reason to fail."""
+    """Store a song; failure to write the cache is ignored."""
     record = song_record(song)
     entry = {"analysis": ANALYSIS, "checksum": _checksum(record), "song": record}
     with suppress(InputError, OSError):
@@ -60,7 +60,7 @@ def song_from_record(record: dict[str, Any]) -> Song:
     Raises
     ------
     KeyError, TypeError, ValueError
-        If the record is not one of a song.
+        If the record is not a song.
     """
     given = dict(record)
     given["sections"] = tuple(Section(**section) for section in given["sections"])

@@ -5,8 +5,8 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.listening.spectra import SLOW
 
-POINTS = 2  # a second
-_RANGE = 40.0  # [dB] below the loud parts that count as 0
+POINTS = 2  # per second
+_RANGE = 40.0  # [dB] below the loud parts that counts as 0
 
 
 def energy_curve(loudness: Floats, duration: float) -> Floats:
@@ -15,18 +15,18 @@ def energy_curve(loudness: Floats, duration: float) -> Floats:
     Parameters
     ----------
     loudness : ndarray, shape (m,) [rms, full scale 1]
-        At `spectra.SLOW` values a second.
+        At `spectra.SLOW` values per second.
     duration : float
         Of the track [s].
 
     Returns
     -------
     energy : ndarray, shape (n,) [1]
-        0 … 1; n is `POINTS` a second, at least 2.
+        0 … 1; `POINTS` per second, at least 2.
 
     Notes
     -----
-    Source: level in dB over 1 s, relative to the 95th percentile (ours). Exact.
+    Source: level in dB over 1 s, relative to the 95th percentile (this project's choice). Exact.
     """
     n = max(2, round(duration * POINTS))
     if not len(loudness) or loudness.max() <= 1e-6:

@@ -1,4 +1,4 @@
-"""From an audio file to a `Song`: the front door of this room."""
+"""From an audio file to a `Song`: the entry point of this package."""
 
 from collections.abc import Iterator, Sequence
 from pathlib import Path
@@ -18,7 +18,7 @@ from sequencer.progress import Progress
 from sequencer.timing.song import Section, Song
 from sequencer.timing.tempo import median_tempo
 
-_DECIMALS = 4  # of seconds, kept
+_DECIMALS = 4  # decimals of seconds that are kept
 
 
 def hear(path: Path, *, progress: Progress | None = None, use_cache: bool = True) -> Song:
@@ -29,19 +29,19 @@ def hear(path: Path, *, progress: Progress | None = None, use_cache: bool = True
     path : Path
         A wav, flac, ogg or mp3 file.
     progress : callable, optional
-        Called with what is being done and how much of all is done, 0 … 1.
+        Called with the current step and the overall fraction done, 0 … 1.
     use_cache : bool
-        Look the result up by the file's content; it is kept in any case.
+        Use a cached result for the file's content; the result is cached in any case.
 
     Returns
     -------
     song : Song
-        Without beats, and with `unsteady` naming the spans, where no steady beat is heard.
+        Without beats, and with the spans in `unsteady`, if no steady beat is found.
 
     Raises
     ------
     InputError
-        If the file is no audio that can be read to its end, or too short.
+        If the file is not audio that can be read to its end, or is too short.
     """
     tell = progress or (lambda _what, _share: None)
     tell("reading", 0.0)
@@ -63,13 +63,13 @@ def hear(path: Path, *, progress: Progress | None = None, use_cache: bool = True
 def heard_tracks(
     paths: Sequence[Path], *, jobs: int = -1, use_cache: bool = True
 ) -> Iterator[tuple[Path, Song | InputError]]:
-    """Hear many tracks side by side; each comes with its song, or with why it has none.
+    """Analyse many tracks in parallel; each yields its song, or the error that prevented it.
 
     Parameters
     ----------
     paths : sequence of Path
     jobs : int
-        Processes; −1 for one a core. Inside `joblib.parallel_config` its backend does the work.
+        Number of processes; −1 for one per core. Inside `joblib.parallel_config` that backend is used.
     use_cache : bool
 
     Yields
@@ -85,7 +85,7 @@ def heard_tracks(
 
 
 def tracks_in(folder: Path) -> list[Path]:
-    """Audio files of a folder, by name; folders in it are not looked into."""
+    """Audio files of a folder, by name; subfolders are not searched."""
     return sorted(path for path in folder.iterdir() if path.is_file() and is_audio_name(path))
 
 
@@ -97,7 +97,7 @@ def _heard_or_not(path: Path, use_cache: bool) -> Song | InputError:
 
 
 def song_json(song: Song, path: Path | None = None) -> dict[str, Any]:
-    """What `listen --json` prints; `path` names the track where given."""
+    """The output of `listen --json`; `path`, if given, names the track."""
     return {
         "track": str(path) if path is not None else song.track,
         "sha256": song.sha256,
@@ -120,7 +120,7 @@ def song_json(song: Song, path: Path | None = None) -> dict[str, Any]:
 
 
 def _spectra(path: Path, tell: Progress) -> Spectra:
-    """Spectra of the file; of its first channel alone where mixing would cancel the music."""
+    """Spectra of the file; of the first channel only if mixing would cancel the music."""
     expected = _expected_duration(path)
     for channel in (None, 0):
         track = AudioFile(path, channel)
@@ -134,7 +134,7 @@ def _spectra(path: Path, tell: Progress) -> Spectra:
 
 
 def _expected_duration(path: Path) -> float:
-    """Seconds by a guess from the file's size; only progress hangs on it."""
+    """Duration in seconds estimated from the file size; used only for progress."""
     rate = {".mp3": 24_000, ".ogg": 16_000, ".opus": 16_000, ".flac": 90_000}
     return max(path.stat().st_size / rate.get(path.suffix.lower(), 8 * SAMPLE_RATE), 1.0)
 

@@ -1,8 +1,8 @@
-"""Ways to count a track: every likely metre at every tempo level, each decoded and compared by likelihood.
+"""Ways to count a track: every likely metre at every tempo level, decoded and compared by likelihood.
 
-A level is one of tempo, half or double of it; within a path no tempo is twice another, since nobody
-counts a song half as fast for some bars. Levels that the sound allows alike are told apart by how near they lie
-to 120 a minute, the tempo that people tap by preference.
+A level is the tempo, half of it or double; within a path no tempo is twice another, since nobody counts a
+few bars of a song half as fast. Levels that fit the sound equally well are ranked by closeness to 120 beats
+per minute, the tempo at which people prefer to tap.
 Source: L. van Noorden, D. Moelants, Resonance in the perception of musical pulse, Journal of New Music
 Research 28 (1999): resonance about a period of 0.5 s; its width in nats is fitted (benchmarks).
 """
@@ -16,17 +16,19 @@ from sequencer.arrays import Floats
 from sequencer.listening.barpointer import FPS, Path, decode, intervals
 from sequencer.timing.song import Reading
 
-METRES = (2, 3, 4, 5, 6, 7)  # beats a bar that are weighed
-_DOUBT = 4.0  # [nats a bar] a metre that is judged less likely than the best by more is not decoded
-_FOUR = 0.6  # [nats a beat] by which fours are likelier beforehand: most danced music is
-_PREFERRED = 120.0  # [beats a minute]
-_PREFERENCE = 4.0  # [nats a beat] per squared octave away from it
+METRES = (2, 3, 4, 5, 6, 7)  # beats per bar to consider
+_DOUBT = 4.0  # [nats/bar] a metre less likely than the best by more than this is not decoded
+_FOUR = 0.6  # [nats/beat] prior in favour of four beats, as in most dance music
+_PREFERRED = 120.0  # [beats/min]
+_PREFERENCE = 4.0  # [nats/beat] per squared octave away from it
 _BAND = 0.34  # natural logarithm of the ratio to a level's tempo; both ways less than an octave
-_FLIP = 0.12  # octaves off a half or double at which a stretch is counted at another level
+_FLIP = 0.12  # octaves from a half or double within which a span is at another level
 _STRETCH = 8  # beats
-_HEARD = 0.1  # of the mean chance of a beat, that every other and every third one must have
-_INVENTED = 4.0  # [nats a beat] against a level where it has not
-_WINDOW = 20 * 60 * FPS  # [frames] decoded at once
+_HEARD = (
+    0.1  # fraction of the mean beat probability that every other and every third beat must have
+)
+_INVENTED = 4.0  # [nats/beat] penalty on a level where it has not
+_WINDOW = 20 * 60 * FPS  # [frames] decoded at a time
 _OVERLAP = 60 * FPS
 
 
@@ -35,16 +37,16 @@ class Counted:
     """One way to count a track."""
 
     path: Path
-    value: float  # [nats] its log odds, with what is known of metres and tempi beforehand
+    value: float  # [nats] its log odds, including the priors on metre and tempo
 
     @property
     def tempo(self) -> float:
-        """Median [beats a minute]."""
+        """Median tempo [beats/min]."""
         return 60.0 * FPS / float(np.median(np.diff(self.path.frames)))
 
 
 def ways_to_count(beat: Floats, downbeat: Floats, metres: Floats) -> list[Counted]:
-    """Ways to count a track, the likeliest first.
+    """Ways to count a track, most likely first.
 
     Parameters
     ----------
@@ -52,12 +54,12 @@ def ways_to_count(beat: Floats, downbeat: Floats, metres: Floats) -> list[Counte
         Probability of a beat at each frame of the search.
     downbeat : ndarray, shape (n,) [1]
     metres : ndarray, shape (8,) [nats]
-        Log probability of each metre a bar, see `Activations`.
+        Log probability of each metre per bar, see `Activations`.
 
     Returns
     -------
     ways : list of Counted
-        None where no path has at least two beats.
+        Empty if no path has at least two beats.
 
     Notes
     -----
@@ -94,15 +96,15 @@ def ways_to_count(beat: Floats, downbeat: Floats, metres: Floats) -> list[Counte
 
 
 def readings_of(ways: list[Counted]) -> tuple[Reading, ...]:
-    """All ways with their shares of likelihood, the likeliest first; those below 1 % are left out.
+    """All ways with their probabilities, most likely first; those below 1 % are dropped.
 
-    The odds are those of one mean beat, since neighbours repeat each other's evidence: so the likeliest
-    level's share is about as often right as it says (benchmarks).
+    The odds are those of one mean beat, since neighbouring beats repeat the same evidence; the probability
+    of the top level is then well calibrated (benchmarks).
     """
     values = np.array([way.value for way in ways])
     beats = max(len(ways[0].path.frames), 1)
     weight = np.exp(np.clip((values - values.max()) / beats, -60, 0))
-    shares: dict[int, float] = {}  # by the first way of each tempo and metre
+    shares: dict[int, float] = {}  # keyed by the first way of each tempo and metre
     for number, share in enumerate(weight / weight.sum()):
         first = next(k for k in range(number + 1) if _alike(ways[k], ways[number]))
         shares[first] = shares.get(first, 0.0) + float(share)
@@ -120,7 +122,7 @@ def _alike(one: Counted, other: Counted) -> bool:
 
 
 def decoded(beat: Floats, downbeat: Floats, metre: int, near: float | None = None) -> Path | None:
-    """Path of a whole track, at any tempo or near one interval [1/100 s]; None where there is no such.
+    """Path through a whole track, at any tempo or near one interval [1/100 s]; None if there is none.
 
     Very long tracks are decoded in windows, joined in the middle of their overlap.
     """
@@ -156,7 +158,7 @@ def _value(path: Path, metres: Mapping[int, float] | Floats, bars: float) -> flo
 
 
 def _unheard(beat: Floats, path: Path) -> float:
-    """Price of a level at which every other, or every third, beat falls into silence [nats]."""
+    """Penalty of a level at which every other, or every third, beat falls into silence [nats]."""
     near = np.clip(path.frames[:, None] + np.arange(-2, 3), 0, len(beat) - 1)
     chance = beat[near].max(axis=1)
     weakest = min(
@@ -166,7 +168,7 @@ def _unheard(beat: Floats, path: Path) -> float:
 
 
 def _flips(path: Path) -> bool:
-    """True where some stretch is counted at half or double the tempo of the rest."""
+    """True if some span is counted at half or double the tempo of the rest."""
     steps = np.diff(path.frames).astype(np.float64)
     if len(steps) < 2 * _STRETCH:
         return False

@@ -1,7 +1,7 @@
-"""What an MP3 file says of its own length against the frames that are in it.
+"""The length that an MP3 file claims, compared with the frames it contains.
 
-Decoders play what there is and say nothing of what is missing, and stop where the file's own count ends,
-even if more is there; counting frames shows both.
+Decoders play what is there without reporting what is missing, and stop at the file's own count even if more
+follows; counting the frames reveals both.
 Source: ISO/IEC 11172-3:1993, 2.4.1.3 and 2.4.2.3 (frame header, layer III), ISO/IEC 13818-3 (half sampling
 rates); ID3v2.4 structure, section 3.1 (size of the tag); frame count in the first frame, as encoders write
 it behind the words "Xing" or "Info" (common practice).
@@ -16,24 +16,24 @@ from typing import BinaryIO
 _MPEG1 = (0, 32, 40, 48, 56, 64, 80, 96, 112, 128, 160, 192, 224, 256, 320, 0)  # [kbit/s]
 _MPEG2 = (0, 8, 16, 24, 32, 40, 48, 56, 64, 80, 96, 112, 128, 144, 160, 0)
 _RATES = {3: (44100, 48000, 32000), 2: (22050, 24000, 16000), 0: (11025, 12000, 8000)}  # [Hz]
-_AWRY = 2  # frames by which a count may be off: some writers count the frame that holds it
-_TAIL = 128  # bytes of an old tag at the end, "TAG" first
+_AWRY = 2  # frames by which a count may be off: some writers include the frame that holds it
+_TAIL = 128  # bytes of an old-style tag at the end, starting with "TAG"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Frames:
-    """Frames found in a file, and those it claims."""
+    """Frames found in a file, and the number it claims."""
 
     found: int
-    claimed: int | None  # None: the file does not say
-    cut: bool  # the last frame lacks its end
+    claimed: int | None  # None: not stated in the file
+    cut: bool  # the last frame is incomplete
     seconds: float  # [s] of one frame
-    claim_at: int  # byte at which the claimed count lies
+    claim_at: int  # byte offset of the claimed count
     size: int  # bytes from the first frame to the last
 
 
 def frames_of(path: Path) -> Frames | None:
-    """Frames of an MP3 file; None where the file holds none.
+    """Frames of an MP3 file; None if it has none.
 
     Raises
     ------
@@ -54,7 +54,7 @@ def frames_of(path: Path) -> Frames | None:
             cut = at + frame[0] > end
             found += not cut
             at += frame[0]
-        held = claimed is not None  # the frame that holds the count has no sound
+        held = claimed is not None  # the frame with the count has no sound
         return Frames(
             found=found - held,
             claimed=claimed,
@@ -66,7 +66,7 @@ def frames_of(path: Path) -> Frames | None:
 
 
 def counted(path: Path) -> Frames | None:
-    """Frames of a file that begins like an MP3; None for all others, and for what cannot be read."""
+    """Frames of a file that starts like an MP3; None for any other or unreadable file."""
     try:
         with path.open("rb") as file:
             start = file.read(3)
@@ -74,38 +74,38 @@ def counted(path: Path) -> Frames | None:
             return None
         return frames_of(path)
     except (OSError, ValueError):
-        return None  # reading the audio says it better
+        return None  # reading the audio gives a better message
 
 
 def length_warning(frames: Frames) -> str | None:
-    """One line where a file lacks some of its sound, or claims another length; None elsewhere."""
+    """A one-line note if a file lacks sound or claims a different length; otherwise None."""
     claimed, there = frames.claimed, frames.found * frames.seconds
     if claimed is not None and claimed > frames.found + _AWRY:
         whole = claimed * frames.seconds
         return (
-            f"the file is cut, or its header is wrong: it claims {whole:.1f} s, but only {there:.1f} s "
-            "are there; copy or export it again"
+            f"the file is truncated, or its header is wrong: it claims {whole:.1f} s, but has only {there:.1f} s "
+            "of sound; copy or export it again"
         )
     if frames.cut:
         return (
-            f"the file is cut in the middle of a frame after {there:.1f} s; copy or export it again"
+            f"the file ends in the middle of a frame after {there:.1f} s; copy or export it again"
         )
     if claimed is not None and claimed < frames.found - _AWRY:
         return (
-            f"the file's header claims {claimed * frames.seconds:.1f} s, but {there:.1f} s are there; "
+            f"the file's header claims {claimed * frames.seconds:.1f} s, but it has {there:.1f} s of sound; "
             "players may stop early"
         )
     return None
 
 
 class Recounted(io.RawIOBase):
-    """An MP3 file that claims as many frames as are in it: a decoder reads it to its true end."""
+    """An MP3 file presented with its true frame count, so that a decoder reads it to the end."""
 
     def __init__(self, file: BinaryIO, frames: Frames) -> None:
         self._file, self._at = file, frames.claim_at
         self._count = frames.found.to_bytes(4, "big") + frames.size.to_bytes(4, "big")
         file.seek(frames.claim_at - 1)
-        sized = file.read(1)[0] & 2  # whether the count of bytes stands behind that of frames
+        sized = file.read(1)[0] & 2  # whether the byte count follows the frame count
         self._count = self._count if sized else self._count[:4]
         file.seek(0)
 
@@ -161,7 +161,7 @@ def _header(data: mmap.mmap, at: int) -> tuple[int, float] | None:
 
 
 def _claim_at(frame: bytes) -> int:
-    """Where in the first frame the count of frames stands; 0 where there is none."""
+    """Offset of the frame count in the first frame; 0 if there is none."""
     for word in (b"Xing", b"Info"):
         at = frame[:64].find(word)
         if at > 0 and len(frame) >= at + 12 and frame[at + 7] & 1:

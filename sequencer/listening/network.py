@@ -1,8 +1,9 @@
-"""The ear's network, run by numpy on one core: mel bands in, odds of beat, downbeat and metre out.
+"""The beat-detection network, run by numpy on one core: mel bands in, odds of beat, downbeat and metre out.
 
 Two convolutions over time and pitch, then residual dilated convolutions over time, so that each frame is
-judged within some 15 s of music on either side. The weights were trained on pieces composed for it
-(benchmarks/training); they are kept as whole numbers within ±56 with one scale a row. Source of the building blocks: F. Yu, V. Koltun, Multi-scale context aggregation by
+judged from some 15 s of music on either side. The weights were trained on pieces composed for the purpose
+(benchmarks/training) and are stored as integers within ±56 with one scale per row. Source of the building
+blocks: F. Yu, V. Koltun, Multi-scale context aggregation by
 dilated convolutions, ICLR 2016; B. Zhang, R. Sennrich, Root mean square layer normalization, NeurIPS 2019.
 """
 
@@ -17,14 +18,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 Array = NDArray[np.float32]
-WINDOW = 1600  # frames judged together, as in training
-_MARGIN = 150  # frames at each end of a window that the next one judges better
-_LEVELS = 127  # largest whole number that stands for a weight
-_SLICE = 400  # frames of the first layers held in memory at once
+WINDOW = 1600  # frames evaluated together, as in training
+_MARGIN = 150  # frames at each end of a window that the neighbouring window judges better
+_LEVELS = 127  # largest integer of a stored weight
+_SLICE = 400  # frames of the first layers in memory at a time
 
 
 class Network:
-    """Weights and the way through them."""
+    """Weights and forward pass."""
 
     def __init__(self, weights: dict[str, Array], config: dict[str, Any]) -> None:
         self.weights = weights
@@ -85,7 +86,7 @@ class Network:
         return x @ w["head.weight"].T + w["head.bias"], x @ w["metre.weight"].T + w["metre.bias"]
 
     def _first_layers(self, bands: Array) -> Array:
-        """Convolutions over time and pitch, slice by slice; one vector a frame."""
+        """Convolutions over time and pitch, slice by slice; one vector per frame."""
         w, out = self.weights, []
         padded = np.pad(bands, ((2, 2), (0, 0)))
         for start in range(0, len(bands), _SLICE):
@@ -102,7 +103,7 @@ class Network:
         return np.concatenate(out)
 
     def _convolved(self, x: Array, name: str) -> Array:
-        """3 × 3 convolution over (time, pitch, channels); two frames shorter; rectified."""
+        """3 × 3 convolution over (time, pitch, channels), two frames shorter, followed by ReLU."""
         wide = np.pad(x, ((0, 0), (1, 1), (0, 0)))
         t, f, c = len(x) - 2, x.shape[1], x.shape[2]
         patches = np.empty((t, f, 9, c), np.float32)
@@ -133,7 +134,7 @@ class Network:
 
 @cache
 def networks() -> tuple[Network, ...]:
-    """The networks whose weights lie in this package; they were trained apart and are averaged."""
+    """The networks shipped with this package; they were trained separately and are averaged."""
     with (
         files("sequencer.listening").joinpath("network.npz").open("rb") as file,
         np.load(file, allow_pickle=False) as arrays,
@@ -145,7 +146,7 @@ def networks() -> tuple[Network, ...]:
 
 
 def judged(bands: Array) -> tuple[Array, Array]:
-    """Mean judgement of all networks, see `Network.__call__`.
+    """Mean output of all networks, see `Network.__call__`.
 
     Parameters
     ----------
@@ -167,7 +168,7 @@ def judged(bands: Array) -> tuple[Array, Array]:
 
 
 def packed(weights: Mapping[str, Array]) -> dict[str, NDArray[Any]]:
-    """Weights as small whole numbers and a scale a row; vectors in half precision."""
+    """Weights as small integers with one scale per row; vectors in half precision."""
     out: dict[str, NDArray[Any]] = {}
     for name, values in weights.items():
         if values.ndim < 2:
@@ -181,7 +182,7 @@ def packed(weights: Mapping[str, Array]) -> dict[str, NDArray[Any]]:
 
 
 def unpacked(arrays: Mapping[str, NDArray[Any]], number: int) -> dict[str, Array]:
-    """Weights of one of the networks in a file, which holds them as `packed` makes them."""
+    """Weights of one of the networks in a file, stored as by `packed`."""
     prefix, out = f"{number}/", {}
     for name in arrays:
         if not name.startswith(prefix) or name.endswith(":scale"):
@@ -201,5 +202,5 @@ def _normed(x: Array, gain: Array) -> Array:
 
 
 def _halved(x: Array) -> Array:
-    """Larger of each two neighbouring pitches."""
+    """Maximum of each pair of neighbouring pitches."""
     return np.maximum(x[:, 0::2], x[:, 1::2])

@@ -1,8 +1,8 @@
-"""Sections of a song: where the music turns, and which stretches are the same music.
+"""Sections of a song: where the music changes, and which sections repeat.
 
-One feature vector a bar (pitch classes, timbre, loudness, each standardised over the track); borders where
-the past bars differ from the coming ones (checkerboard kernel, J. Foote, ICME 2000) more than they
-usually do; labels by the likeness of stretches, bar against bar in order and transposition as heard.
+One feature vector per bar (pitch classes, timbre, loudness, each standardised over the track); boundaries
+where the bars before differ from the bars after (checkerboard kernel, J. Foote, ICME 2000) more than usual;
+labels by similarity of sections, compared bar by bar in order, without transposition.
 """
 
 from dataclasses import dataclass
@@ -13,12 +13,16 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.listening.spectra import FRAMES, SLOW, Spectra, levelled
 
-_REACHES = (4, 6, 8)  # bars each side of a border; what turns at several of them is a border
+_REACHES = (
+    4,
+    6,
+    8,
+)  # bars on each side of a boundary; a change at several of these scales is a boundary
 _BLOCK = 30_000  # frames
-_SHORTEST, _LONGEST = 4, 64  # bars of a section
-_STRICT = 0.25  # spreads over the median that novelty must reach to earn a border
-_SQUARE = 0.5  # what a section of whole fours of bars earns, in the same measure
-_ALIKE = 0.6  # likeness of two stretches that earn one label
+_SHORTEST, _LONGEST = 4, 64  # minimum bars of a section
+_STRICT = 0.25  # spreads above the median that novelty must reach for a boundary
+_SQUARE = 0.5  # bonus for a section that is a multiple of four bars, in the same measure
+_ALIKE = 0.6  # similarity above which two sections share a label
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,16 +42,16 @@ def sections_of(spectra: Spectra, downbeats: Floats, *, metre: int) -> tuple[Str
     spectra : Spectra
     downbeats : ndarray, shape (n,) [s]
     metre : int
-        Beats a bar; bars of two beats are looked at in pairs.
+        Beats per bar; bars of two beats are taken in pairs.
 
     Returns
     -------
     sections : tuple of Stretch
-        One for the whole track where it is too short, or even, to be divided.
+        A single one if the track is too short, or too uniform, to divide.
 
     Notes
     -----
-    Source: module docstring. Borders lie on downbeats.
+    Source: module docstring. Boundaries lie on downbeats.
     """
     end = spectra.duration
     bars = downbeats[::2] if metre == 2 else downbeats
@@ -64,7 +68,7 @@ def sections_of(spectra: Spectra, downbeats: Floats, *, metre: int) -> tuple[Str
 
 
 def _bar_features(spectra: Spectra, bars: Floats) -> Floats:
-    """One row a bar: pitch classes, timbre by band, loudness; each group of equal weight."""
+    """One row per bar: pitch classes, timbre by band, loudness; each group has equal weight."""
     edges = np.append(bars, min(spectra.duration, bars[-1] + float(np.median(np.diff(bars)))))
     timbre, rough = (_means(rows, edges * FRAMES) for rows in _timbre(spectra))
     chroma = _means(spectra.chroma.astype(np.float64), edges * SLOW)
@@ -78,7 +82,7 @@ def _bar_features(spectra: Spectra, bars: Floats) -> Floats:
 
 
 def _timbre(spectra: Spectra) -> tuple[Floats, Floats]:
-    """Level, and change of level, of ten wide bands at each frame; made block by block to save memory."""
+    """Level, and change of level, of ten wide bands at each frame; computed block by block to save memory."""
     level, change, loud = [], [], spectra.loud
     for start in range(0, len(spectra.mel), _BLOCK):
         bands = levelled(spectra.mel[max(start - 1, 0) : start + _BLOCK], loud)
@@ -91,7 +95,7 @@ def _timbre(spectra: Spectra) -> tuple[Floats, Floats]:
 
 
 def _means(rows: Floats, edges: Floats) -> Floats:
-    """Mean of the rows between each two edges."""
+    """Mean of the rows between successive edges."""
     total = np.concatenate(
         [np.zeros((1, rows.shape[1])), np.cumsum(rows, axis=0, dtype=np.float64)]
     )
@@ -103,9 +107,9 @@ def _means(rows: Floats, edges: Floats) -> Floats:
 
 
 def _novelty(features: Floats) -> Floats:
-    """How much the bars after each border differ from those before it; the mean over all reaches.
+    """How much the bars after each boundary differ from those before it; mean over all scales.
 
-    Each reach is taken against its own median and spread, so that none outweighs the others.
+    Each scale is normalised by its median and spread, so that none dominates.
     """
     several = []
     for reach in _REACHES:
@@ -116,7 +120,7 @@ def _novelty(features: Floats) -> Floats:
 
 
 def _contrast(features: Floats, reach: int) -> Floats:
-    """Likeness within the bars before and after each border, less that across it (checkerboard kernel)."""
+    """Similarity within the bars before and after each boundary, minus that across it (checkerboard kernel)."""
     n = len(features)
     some = features[:: max(1, n // 300)]
     scale = float(np.median(_distance(some, some))) + 1e-9
@@ -134,15 +138,15 @@ def _contrast(features: Floats, reach: int) -> Floats:
 
 
 def _distance(one: Floats, other: Floats) -> Floats:
-    """Squared distance of each two rows, shape (n, m)."""
+    """Squared distances between rows, shape (n, m)."""
     return np.asarray(np.sum((one[:, None] - other[None]) ** 2, axis=2))
 
 
 def _borders(features: Floats) -> list[int]:
-    """Bar numbers of all borders, the first and the last bar's end among them.
+    """Bar numbers of all boundaries, including the start of the first and the end of the last bar.
 
-    The set of borders with the largest sum of novelty over its threshold, where sections of whole
-    fours of bars, as most music has them, earn a little more; found by dynamic programming.
+    The set of boundaries with the largest total novelty above the threshold, with a small bonus for
+    sections of a multiple of four bars, as in most music; found by dynamic programming.
     """
     n = len(features)
     novelty = _novelty(features)
@@ -171,7 +175,7 @@ def _borders(features: Floats) -> list[int]:
 
 
 def _labels(features: Floats, borders: list[int]) -> list[str]:
-    """Letters in the order of first hearing."""
+    """Letters in order of first appearance."""
     unit = features / (np.linalg.norm(features, axis=1, keepdims=True) + 1e-9)
     labels: list[str] = []
     firsts: list[Floats] = []
@@ -188,7 +192,7 @@ def _labels(features: Floats, borders: list[int]) -> list[str]:
 
 
 def _alike(block: Floats) -> float:
-    """Best mean likeness of two stretches, bar by bar, over shifts of one against the other."""
+    """Best mean similarity of two sections, bar by bar, over shifts of one against the other."""
     shorter = min(block.shape)
     means = [
         float(np.mean(diagonal))
@@ -199,7 +203,7 @@ def _alike(block: Floats) -> float:
 
 
 def _letter(index: int) -> str:
-    """A … Z, AA, AB …: names of columns."""
+    """A … Z, AA, AB …: like spreadsheet columns."""
     name = ""
     index += 1
     while index:

@@ -1,7 +1,8 @@
-"""What the ear is given: mel bands at 50 frames a second, chroma at 10, loudness at 10.
+"""Input features of the analysis: mel bands at 50 frames per second, chroma at 10, loudness at 10.
 
 Frame n is centred on n / FRAMES seconds. Mel bands are log10 of the magnitude (full scale sine = 0),
-relative to the loud parts of the same track, so that a quiet copy is heard like a loud one. Mel scale:
+relative to the loud parts of the same track, so that a quiet copy gives the same result as a loud one. Mel
+scale:
 2595 log10(1 + f/700), D. O'Shaughnessy, Speech Communication (Addison-Wesley 1987). Chroma: energy of the
 twelve pitch classes, A = 440 Hz, equal temperament.
 """
@@ -15,12 +16,12 @@ from numpy.typing import NDArray
 from sequencer.arrays import Floats
 from sequencer.listening.audio import SAMPLE_RATE, Samples
 
-FRAMES = 50  # a second, of the mel bands
-SLOW = 10  # a second, of chroma and loudness
+FRAMES = 50  # per second, of the mel bands
+SLOW = 10  # per second, of chroma and loudness
 BANDS = 80
 HOP = SAMPLE_RATE // FRAMES
 _FLOOR = -4.0  # log10 below the loud parts at which a band counts as silent
-SILENT_LEVEL = -4.3  # log10: a track whose loud parts lie below is silence
+SILENT_LEVEL = -4.3  # log10: a track whose loud parts are below this is silent
 _WINDOW = 2048
 _LONG = 8192  # window of the chroma
 _SLOW_HOP = SAMPLE_RATE // SLOW
@@ -31,7 +32,7 @@ Halves = NDArray[np.float16]
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Spectra:
-    """A whole track as the ear is given it.
+    """Features of a whole track.
 
     Parameters
     ----------
@@ -61,7 +62,7 @@ class Spectra:
 def loud_level(mel: NDArray[np.float16]) -> float:
     """Level of the loud parts of a track [log10 magnitude]: 90th percentile of each frame's top.
 
-    Where sound is sparse, as with slow clicks, 40 dB below the loudest frames if that is more.
+    If sound is sparse, as with slow clicks, 40 dB below the loudest frames if that is higher.
 
     Parameters
     ----------
@@ -116,7 +117,7 @@ def mel_weights() -> NDArray[np.float32]:
     edges = 700.0 * (10 ** (np.linspace(low, high, BANDS + 2) / 2595.0) - 1)
     bins = np.arange(_WINDOW // 2 + 1) * SAMPLE_RATE / _WINDOW
     left, centre, right = edges[:-2], edges[1:-1], edges[2:]
-    # the lowest bands are narrower than a bin: widen them, or they would be empty
+    # the lowest bands are narrower than a bin: widen them so that they are not empty
     width = SAMPLE_RATE / _WINDOW
     left, right = np.minimum(left, centre - width), np.maximum(right, centre + width)
     up = (bins[:, None] - left) / (centre - left)
@@ -149,14 +150,14 @@ def _mel(frequency: float) -> float:
 
 
 class _Frames:
-    """Cuts a stream of blocks into overlapping windows centred on multiples of the hop."""
+    """Splits a stream of blocks into overlapping windows centred on multiples of the hop."""
 
     def __init__(self, window: int, hop: int) -> None:
         self.window, self.hop = window, hop
         self.held: Samples = np.zeros(window // 2, np.float32)
 
     def windows(self, block: Samples, *, last: bool = False) -> NDArray[np.float32]:
-        """All whole windows that this block completes, shape (n, window)."""
+        """All windows completed by this block, shape (n, window)."""
         parts = [self.held, block]
         if last:
             parts.append(np.zeros(self.window // 2, np.float32))
@@ -169,7 +170,7 @@ class _Frames:
 
 
 class Ear:
-    """Takes blocks of a track in order, gives its spectra at the end."""
+    """Takes the blocks of a track in order and returns its spectra at the end."""
 
     def __init__(self) -> None:
         from scipy.signal.windows import hann
@@ -182,7 +183,7 @@ class Ear:
         self._parts: list[tuple[Halves, Halves, Floats]] = []
 
     def take(self, block: Samples, *, last: bool = False) -> None:
-        """Hear the next block of mono samples at `SAMPLE_RATE`, shape (n,)."""
+        """Process the next block of mono samples at `SAMPLE_RATE`, shape (n,)."""
         from scipy.fft import rfft
 
         mels = []
@@ -201,7 +202,7 @@ class Ear:
         self._parts.append((mel, chroma.astype(np.float16), loudness))
 
     def spectra(self, duration: float) -> Spectra:
-        """All that was heard; the track ended at `duration` [s]."""
+        """Spectra of the whole track, which ended at `duration` [s]."""
         self.take(np.zeros(0, np.float32), last=True)
         mel, chroma, loudness = (
             np.concatenate(column) for column in zip(*self._parts, strict=True)
@@ -211,7 +212,7 @@ class Ear:
 
 
 def spectra_of(blocks: Iterable[Samples], duration: float | None = None) -> Spectra:
-    """Spectra of a stream of mono blocks at `SAMPLE_RATE`; the duration is that of the blocks if not given."""
+    """Spectra of a stream of mono blocks at `SAMPLE_RATE`; default duration: that of the blocks."""
     ear, samples = Ear(), 0
     for block in blocks:
         ear.take(block)

@@ -80,7 +80,7 @@ def test_a_file_cut_short_is_heard_as_far_as_it_goes_and_said(whole):
     assert 6 < song.duration < 11
     assert song.tempo == pytest.approx(120, rel=0.02)
     (said,) = song.warnings
-    assert "is cut" in said
+    assert "is truncated" in said
     assert "12.0 s" in said
     assert "\n" not in said
 
