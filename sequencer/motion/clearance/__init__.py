@@ -1,1 +1,1 @@
-"""Distances of performers from each other and from all else, proven over every moment."""
+"""Distances of performers from each other and from everything else, proven over all time."""

@@ -1,14 +1,14 @@
-"""How close every two dancers come, proven, and when they are under a requirement.
+"""Smallest distance of every pair of dancers, proven, and when it is below a requirement.
 
-Stage frame [m], beats. A dancer is seven capsules, nine with props that go on behind the hand
-(`motion.performers.parts.PARTS`); the distance of two dancers is the smallest distance of a part of one from a part
-of the other, radii taken off.
+Stage frame [m], beats. A dancer is seven capsules, nine with props that extend behind the hand
+(`motion.performers.parts.PARTS`); the distance of two dancers is the smallest distance between a part of
+one and a part of the other, radii subtracted.
 
-Three steps, each only for what the one before leaves open:
+Three steps, each only for what the previous one leaves undecided:
 1. Reach balls on the plan. While they stay a requirement apart, nothing is sampled.
 2. A separating direction: along any unit vector n, all points of one dancer stay below a level and
-   all points of the other above it, over a whole interval, by their places, their rates along n and
-   their bounded accelerations. The gap between the levels is a lower bound of the distance.
+   all points of the other above it, over a whole interval, from their positions, their velocities along n
+   and their bounded accelerations. The gap between the levels is a lower bound of the distance.
 3. The same for each pair of parts, along the direction of their nearest points.
 """
 
@@ -24,22 +24,22 @@ from sequencer.motion.clearance.pair_kernel import PairKernel
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.parts import PARTS
 
-_BATCH = 64  # pairs searched at once
-_WINDOW = 16  # cells looked at together when pairs are first told apart
+_BATCH = 64  # pairs searched at a time
+_WINDOW = 16  # cells processed together when pairs are first screened
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Approaches:
-    """Smallest distance of every pair, and the spans under its requirement; p pairs."""
+    """Smallest distance of every pair, and the spans below its requirement; p pairs."""
 
     first: Ints  # (p,) index of a dancer
     second: Ints  # (p,) index of a dancer, above `first`
-    distance: Floats  # (p,) [m] to the tolerance; a lower bound where `dismissed`
-    at: Floats  # (p,) [beats]; where the bound was taken, for those dismissed
+    distance: Floats  # (p,) [m] to the tolerance; a lower bound if `dismissed`
+    at: Floats  # (p,) [beats]; for those dismissed, where the bound was taken
     part: Ints  # (p, 2) index into PARTS; -1 for those dismissed
-    dismissed: Floats  # (p,) 1 where the pair was never sampled
+    dismissed: Floats  # (p,) true if the pair was never sampled
     spans: Spans  # group is the pair
-    evaluations: int  # intervals looked at
+    evaluations: int  # number of intervals examined
 
 
 def approaches(
@@ -51,18 +51,18 @@ def approaches(
     minima: bool = True,
     tolerance: float = TOLERANCE,
 ) -> Approaches:
-    """Search every pair of a cast between two beats.
+    """Search every pair in a cast between two beats.
 
     Parameters
     ----------
     dancers : sequence of Dancer
     start, end : float
-        From when to when [beats].
+        Span to search [beats].
     required : float
         Distance that two dancers must keep [m].
     minima : bool
-        False where distances over the requirement are of no interest; they are then told as the
-        requirement itself, which is a lower bound, and cost nothing.
+        False if distances above the requirement do not matter; they are then reported as the requirement
+        itself, a lower bound that costs nothing.
     tolerance : float
         Largest error of a distance [m].
 
@@ -79,7 +79,7 @@ def approaches(
     first, second = (
         np.asarray(index, dtype=np.int64) for index in np.triu_indices(len(dancers), 1)
     )
-    bound, when = _apart(grid, first, second)
+    bound, when = _reach_bounds(grid, first, second)
     p = len(first)
     distance, at = bound.copy(), when.copy()
     part = np.full((p, 2), -1, dtype=np.int64)
@@ -115,8 +115,8 @@ def approaches(
     )
 
 
-def _apart(grid: Cells, first: Ints, second: Ints) -> tuple[Floats, Floats]:
-    """Lower bound of every pair's distance from reach balls over windows of cells, and when."""
+def _reach_bounds(grid: Cells, first: Ints, second: Ints) -> tuple[Floats, Floats]:
+    """Lower bound of every pair's distance from reach balls over windows of cells, and its time."""
     bound: Floats = np.full(len(first), np.inf)
     when: Floats = np.zeros(len(first))
     for low in range(0, grid.reach.shape[1], _WINDOW):
@@ -158,13 +158,13 @@ def _searched(
     evaluations = 0
     spans: Spans | None = None
     while np.any(want & ~taken):
-        # By time, so that a state is worked out once for all pairs that ask for it.
+        # By time, so that a state is computed once for all pairs that need it.
         cell, pair = np.nonzero((want & ~taken).T)
         known = found.value if found else np.full(len(first), np.inf if minima else required)
         again = _search_cells(grid, first, second, pair, cell, required, tolerance, known)
         again = again if found is None else _better(again, found)
         evaluations += again.evaluations
-        # Cells taken up later lie beyond the requirement: only the first search finds spans.
+        # Cells added later lie beyond the requirement: only the first search finds spans.
         spans = again.spans if spans is None else spans
         found = again
         if not minima:
@@ -209,8 +209,8 @@ def _search_cells(
     tolerance: float,
     known: Floats,
 ) -> CertifiedMinima:
-    """Search pairs over the cells given, keeping what is known already."""
-    # Cells are cut at once to where the second-order term is 0.4 m: wider ones decide nothing.
+    """Search pairs over the given cells, starting from known values."""
+    # Split cells at once until the second-order term is 0.4 m: wider ones are never decisive.
     bend = grid.acceleration[first[pair], cell].max(axis=1)
     bend += grid.acceleration[second[pair], cell].max(axis=1)
     width = grid.end[cell] - grid.start[cell]
@@ -234,7 +234,7 @@ def _search_cells(
 
 
 def _better(found: CertifiedMinima, known: CertifiedMinima) -> CertifiedMinima:
-    """What a later search adds to what was known before it."""
+    """Merge a later search into earlier results."""
     better = found.value < known.value
     return CertifiedMinima(
         value=found.value,

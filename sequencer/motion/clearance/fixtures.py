@@ -1,25 +1,25 @@
-"""How close dancers come to what stands still, proven, and when they are under a requirement.
+"""Smallest distance of dancers from stationary objects, proven, and when it is below a requirement.
 
-Stage frame [m], beats. A thing that stands still is a set of upright convex prisms. What is measured
-is one of
-- envelope: a ball round the place, as wide as half the shoulders, arm, prop and flame stretched out aside;
+Stage frame [m], beats. A stationary object is a set of upright convex prisms. The measure is one of
+- envelope: a ball round the position, with the radius of half the shoulders, arm, prop and flame stretched
+sideways;
 - place: the body's axis alone;
 - parts: all capsules of the dancer as they move, flames while they are lit;
 - flames: the heads while they are lit; wicks: the heads without flame, against a level floor.
 
-Hand work and the floor. All that a hand holds is taken wider by the block's leeway w, as the hand may be
-that far off its drawn path. But a hand is on its arm: it is nowhere lower than the lowest place of its
-shoulder (`Carriage.lowest_shoulder`) less the arm, and
-no wick is farther from it than `Prop.farthest` below, its surface a wick's radius more. With
+Hand work and the floor. Everything a hand holds is widened by the block's hand deviation w, because the
+hand may be that far from its nominal path. But a hand is limited by its arm: it is never lower than the
+lowest position of its shoulder (`Carriage.lowest_shoulder`) minus the arm, and no wick is more than
+`Prop.farthest` below it, its surface a wick's radius more. With
 
     E = lowest shoulder − arm − farthest − wick radius
 
-for the height of that lowest point over the floor, a wick drawn at height z over it is, wherever the hand
-really is, at z − w or above (the leeway), and at E or above (the arm): so at max(z − w, E). Where the
-drawing itself is below E its hand is out of reach, which is another finding; the drawing then counts as it
-stands, and f(z) = max(z − w, min(z, E)) is told. f never falls and never grows faster than z, so the
-bounds of z over an interval, put through f, are bounds of what is told. Nothing that is rigid has leeway.
-A shoulder gives upwards only (`Body.shoulder_give`).
+for the height of that lowest point above the floor, a wick with nominal height z is, wherever the hand
+really is, at z − w or above (hand deviation), and at E or above (arm): so at max(z − w, E). If the nominal
+height itself is below E the hand is out of reach, which is a separate finding; the nominal height is then
+used as it is, and f(z) = max(z − w, min(z, E)) is reported. f is non-decreasing and never grows faster than
+z, so f applied to bounds of z over an interval gives bounds of the reported value. Rigid props have no hand
+deviation. A shoulder moves upwards only (`Body.shoulder_give`).
 Source: triangle inequality; lengths from geometry/bodies.py.
 """
 
@@ -51,12 +51,12 @@ _MEASURED: dict[Measure, tuple[int, ...]] = {
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Encounters:
-    """Smallest distance of every dancer from one thing, and the spans under the requirement."""
+    """Smallest distance of every dancer from one object, and the spans below the requirement."""
 
-    distance: Floats  # (n,) [m] to the tolerance; inf where nothing was to be measured
+    distance: Floats  # (n,) [m] to the tolerance; inf if there was nothing to measure
     at: Floats  # (n,) [beats]
-    part: Ints  # (n,) index into PARTS; -1 where a bound sufficed
-    bound: Bools  # (n,) the distance is only a lower bound: too far off to be sampled
+    part: Ints  # (n,) index into PARTS; -1 if a bound was enough
+    bound: Bools  # (n,) the distance is only a lower bound: too far away to need sampling
     spans: Spans  # group is the dancer
     evaluations: int
 
@@ -71,20 +71,20 @@ def encounters(
     only_lit: bool = False,
     tolerance: float = TOLERANCE,
 ) -> Encounters:
-    """Search every dancer against one thing that stands still.
+    """Search every dancer against one stationary object.
 
     Parameters
     ----------
     dancers : sequence of Dancer
     grid : Cells
-        Of the same dancers, over the beats to look at.
+        Of the same dancers, over the beats to search.
     prisms : sequence of Prism
-        The thing, as convex pieces.
+        The object, as convex pieces.
     measure : {"envelope", "place", "parts", "flames", "wicks"}
     required : ndarray, shape (n,) [m]
         Distance that each dancer must keep.
     only_lit : bool
-        Leave out the beats in which the dancer is not lit; always so for flames.
+        Skip the beats in which the dancer is not lit; always the case for flames.
     tolerance : float
         Largest error of a distance [m].
 
@@ -95,16 +95,16 @@ def encounters(
     Raises
     ------
     ValueError
-        If nothing is given to keep away from, or wicks are held against what is no floor.
+        If there are no prisms, or wicks are measured against something other than a floor.
 
     Notes
     -----
     Source: `geometry.certified.search`. Error: at most `tolerance`.
     """
     if not prisms:
-        raise ValueError("prisms must hold at least one prism")
+        raise ValueError("prisms must contain at least one prism")
     if measure == "wicks" and any(prism.bottom > -FAR_AWAY for prism in prisms):
-        raise ValueError("wicks are measured over a floor: it must have no bottom")
+        raise ValueError("wicks are measured above a floor, which must have no bottom")
     kernel = _Kernel(dancers, grid, prisms, measure)
     gap = kernel.apart()
     looked = np.ones_like(grid.lit)
@@ -113,24 +113,24 @@ def encounters(
     if measure in {"flames", "wicks"}:
         looked = looked & np.array([bool(dancer.props) for dancer in dancers])[:, None]
     want = looked & (gap < required[:, None])
-    taken = np.zeros_like(want)
+    height_above = np.zeros_like(want)
     value: Floats = np.full(len(dancers), np.inf)
     at: Floats = np.full(len(dancers), np.nan)
     part: Ints = np.full(len(dancers), -1, dtype=np.int64)
     spans: Spans | None = None
     evaluations = 0
-    while np.any(want & ~taken):
-        who, cell = np.nonzero(want & ~taken)
+    while np.any(want & ~height_above):
+        who, cell = np.nonzero(want & ~height_above)
         found = kernel.searched(who, cell, required, value, tolerance)
         evaluations += found.evaluations
         better = found.value < value
         value = np.where(better, found.value, value)
         at = np.where(better, found.at, at)
         part = np.where(better, found.label, part)
-        # Cells taken up later lie beyond the requirement: only the first search finds spans.
+        # Cells added later lie beyond the requirement: only the first search finds spans.
         spans = found.spans if spans is None else spans
-        taken |= want
-        want = looked & (gap < value[:, None] - tolerance) & np.any(taken, axis=1)[:, None]
+        height_above |= want
+        want = looked & (gap < value[:, None] - tolerance) & np.any(height_above, axis=1)[:, None]
     if spans is None:
         none = np.zeros(0)
         spans = Spans(group=none.astype(np.int64), start=none, end=none)
@@ -157,7 +157,7 @@ class _Kernel:
     measure: Measure
 
     def apart(self) -> Floats:
-        """Lower bound of each cell's distance on the plan, shape (n, c) [m]."""
+        """Lower bound of the distance on the plan in each cell, shape (n, c) [m]."""
         ground = np.concatenate([self.grid.place, np.zeros((*self.grid.lit.shape, 1))], axis=-1)
         out = np.full(self.grid.lit.shape, np.inf)
         for prism in self.prisms:
@@ -172,18 +172,18 @@ class _Kernel:
         return np.asarray(out - self.grid.place_uncertainty - reach)
 
     def _envelopes(self) -> Floats:
-        """Reach with arm and tether stretched out, or as proven where the drawing reaches farther."""
+        """Reach with arm and tether stretched out, or the proven reach if the nominal motion goes farther."""
         stretched = np.array([dancer.reach for dancer in self.dancers])
-        # A hand off its drawn path is still on its arm: no leeway here.
+        # A hand off its nominal path is still limited by its arm: no hand deviation here.
         return np.asarray(np.maximum(stretched, self.grid.drawn.max(axis=1)))[:, None]
 
     def searched(
         self, who: Ints, cell: Ints, required: Floats, best: Floats, tolerance: float
     ) -> CertifiedMinima:
-        """Search the cells given of the dancers given."""
+        """Search the given cells of the given dancers."""
 
         def sample(rows: Ints, centre: Floats, half: Floats, enough: Floats) -> Sample:
-            return self.taken(who[rows], cell[rows], centre, half, enough)
+            return self.height_above(who[rows], cell[rows], centre, half, enough)
 
         return search(
             sample,
@@ -195,7 +195,7 @@ class _Kernel:
             tolerance=tolerance,
         )
 
-    def taken(
+    def height_above(
         self, i: Ints, c: Ints, centre: Floats, half: Floats, enough: Floats | float
     ) -> Sample:
         """Values and bounds for dancers i over intervals within cells c."""
@@ -242,7 +242,7 @@ class _Kernel:
         radius: Floats,
         beats: Floats,
     ) -> Sample:
-        """One wick over a floor, below 0 where it is in it; hand work as this module's head has it."""
+        """Height of one wick above a floor, negative if below it; hand work as in the module docstring."""
         point, side = parts_of(self.grid.points)[part].start, PARTS[part].side
         height = state.points[at, point, 2] - floor.top - radius
         rate = np.abs(state.rates[at, point, 2])
@@ -256,14 +256,16 @@ class _Kernel:
             deviation[own] = self.dancers[k].deviations(beats[own])[SIDES.index(side)]
             lowest[own] = lowest_wick(self.dancers[k], side) - floor.top
 
-        def told(taken: Floats) -> Floats:
-            return np.asarray(np.maximum(taken, np.minimum(taken + deviation, lowest)))
+        def reported(height_above: Floats) -> Floats:
+            return np.asarray(
+                np.maximum(height_above, np.minimum(height_above + deviation, lowest))
+            )
 
-        lower = told(height - np.minimum(speed, rate * half + bend))
-        return Sample(told(height), lower, told(height + speed), np.zeros_like(at))
+        lower = reported(height - np.minimum(speed, rate * half + bend))
+        return Sample(reported(height), lower, reported(height + speed), np.zeros_like(at))
 
     def _without(self, part: int) -> Bools:
-        """Dancers who have no such part, or none that can burn where wicks are asked for."""
+        """Dancers without this part or, when measuring wicks, without a wick there."""
         if self.measure in {"flames", "wicks"}:
             return np.array([not dancer.burns(part) for dancer in self.dancers])
         return np.array([not dancer.carries(part) for dancer in self.dancers])
@@ -278,7 +280,7 @@ class _Kernel:
         if self.measure == "place":
             return still, still
         if self.measure == "wicks":
-            # What a flame adds is taken off again; a cell is lit as a whole or not at all.
+            # Subtract the flame's part again; a cell is either entirely lit or entirely unlit.
             flame = np.array([_flame(dancer, part) for dancer in self.dancers])
             return state.radii[at, part] - np.where(self.grid.lit[i, c], flame[i], 0.0), still
         if PARTS[part].kind == "arm":
@@ -308,7 +310,7 @@ class _Kernel:
         speed = np.max([self.grid.speed[i, c, end] for end in ends], axis=0) + growth
         points = [state.points[at, end] for end in ends]
         near = [prism.nearest(point) for point in points]
-        # An end is within half the length of any point between, so this settles what is far off.
+        # An end is within half the length of any point between, so this settles distant parts.
         size = np.linalg.norm(points[-1] - points[0], axis=-1)
         value = np.minimum(near[0][0], near[-1][0])
         lower = value - 0.5 * size - speed * half - radius
@@ -339,7 +341,7 @@ class _Kernel:
 
 
 def lowest_wick(dancer: Dancer, side: Side) -> float:
-    """How low a wick can be at most, arm and prop straight down [m over the floor]; inf without a prop.
+    """Lowest possible height of a wick, arm and prop straight down [m above the floor]; inf without a prop.
 
     Parameters
     ----------
@@ -348,7 +350,7 @@ def lowest_wick(dancer: Dancer, side: Side) -> float:
 
     Notes
     -----
-    Source: this module's head. A bound for every hand that is within reach of its shoulder.
+    Source: module docstring. A bound for every hand within reach of its shoulder.
     """
     prop = dancer.props.get(side)
     if prop is None:
@@ -358,7 +360,7 @@ def lowest_wick(dancer: Dancer, side: Side) -> float:
 
 
 def _flame(dancer: Dancer, part: int) -> float:
-    """By which a lit part is wider than an unlit one [m]."""
+    """Extra radius of a part while lit [m]."""
     side = PARTS[part].side
     if side is None or not dancer.burns(part):
         return 0.0

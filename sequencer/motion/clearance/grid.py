@@ -1,6 +1,7 @@
-"""Common spans of beats for a whole cast, with every dancer's proven bounds on each.
+"""Common time grid for a whole cast, with every dancer's proven bounds on each cell.
 
-A cell never straddles the moment a head is lit or put out or a leeway changes, so radii jump in none.
+A cell never straddles the moment a head is lit or put out or a hand deviation changes, so no radius jumps
+within a cell.
 """
 
 from collections.abc import Sequence
@@ -16,32 +17,34 @@ from sequencer.motion.performers.parts import N_FRONT, N_POINTS
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Cells:
-    """Proven bounds of n dancers on c cells; p points, those behind the hands only where there are some."""
+    """Proven bounds of n dancers on c cells; p points, with rear ends only if there are any."""
 
     ensemble: Ensemble  # the dancers
     edges: Floats  # (c + 1,) [beats]
     speed: Floats  # (n, c, p) [m/beat] of each point
     acceleration: Floats  # (n, c, p) [m/beat²]
     reach: Floats  # (n, c) [m] of every part from the body's axis, on the plan
-    drawn: Floats  # (n, c) [m] the same without the leeway of the hands
-    hand_speed: Floats  # (n, c, 2) [m/beat] by which hands leave or near their shoulders
+    drawn: Floats  # (n, c) [m] the same without hand deviation
+    hand_speed: (
+        Floats  # (n, c, 2) [m/beat] speed at which hands move away from or towards their shoulders
+    )
     lit: Bools  # (n, c)
     place: Floats  # (n, c, 2) [m, stage frame] at the middle
-    place_uncertainty: Floats  # (n, c) [m] that the place can be from there
+    place_uncertainty: Floats  # (n, c) [m] largest distance of the position from there
 
     @property
     def points(self) -> int:
-        """How many points of a dancer are kept."""
+        """Number of points kept per dancer."""
         return self.speed.shape[-1]
 
     @property
     def start(self) -> Floats:
-        """Where each cell starts, shape (c,) [beats]."""
+        """Start of each cell, shape (c,) [beats]."""
         return self.edges[:-1]
 
     @property
     def end(self) -> Floats:
-        """Where each cell ends, shape (c,) [beats]."""
+        """End of each cell, shape (c,) [beats]."""
         return self.edges[1:]
 
 
@@ -73,7 +76,7 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
         pairs: Ints = np.stack([low, np.maximum(high, low + 1)], axis=1).ravel()
 
         def largest(values: Floats, pairs: Ints = pairs) -> Floats:
-            # reduceat takes the largest over [low, high); the row added lets high be the end.
+            # reduceat takes the maximum over [low, high); the extra row lets high be the end.
             padded = np.concatenate([values, np.zeros_like(values[:1])])
             return np.asarray(np.maximum.reduceat(padded, pairs, axis=0)[::2])
 

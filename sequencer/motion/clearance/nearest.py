@@ -1,4 +1,4 @@
-"""Nearest parts of two dancers at given instants: for pictures, words and mends, not for proof."""
+"""Nearest parts of two dancers at given instants: for pictures, texts and fixes, not for proof."""
 
 from dataclasses import dataclass
 
@@ -35,8 +35,8 @@ def closest(first: Dancer, second: Dancer, beats: ArrayLike) -> Closest:
 
     Notes
     -----
-    Source: every part against every part, `geometry.distances.segment_segment`. Exact at the instants
-    given; says nothing of those between.
+    Source: every part against every part, `geometry.distances.segment_segment`. Exact at the given
+    instants; nothing is implied in between.
     """
     beat = as_floats("beats", beats)
     points = [dancer.stage_points(beat)[0] for dancer in (first, second)]

@@ -21,12 +21,12 @@ _ARMS = np.array([1, 4])  # parts whose radius changes
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Layout:
-    """Which points the parts run between, and which parts end at the points."""
+    """The points between which the parts run, and the parts that end at each point."""
 
     starts: Ints  # (k,) of each part
     ends: Ints  # (k,)
     first: Ints  # (p,) a part that ends at each point
-    last: Ints  # (p,) another, or the same; the thicker one counts
+    last: Ints  # (p,) another one, or the same; the thicker counts
     arms: Ints  # points at which an arm ends
 
 
@@ -45,7 +45,7 @@ def _layout(points: int) -> _Layout:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class PairKernel:
-    """Samples of pairs of dancers; one row an interval to start from."""
+    """Samples of pairs of dancers; one row per starting interval."""
 
     grid: Cells
     first: Ints
@@ -77,7 +77,7 @@ class PairKernel:
     def _level(
         self, state: States, at: Ints, who: Ints, cell: Ints, half: Floats, n: Floats
     ) -> Floats:
-        """Highest that any part of a dancer can come along n over an interval."""
+        """Upper bound of the extent of any part of a dancer along n over an interval."""
         along = np.einsum("nkc,nc->nk", state.points[at], n)
         rate = np.abs(np.einsum("nkc,nc->nk", state.rates[at], n))
         w = half[:, None]
@@ -94,7 +94,7 @@ class PairKernel:
     def _separated(
         self, state: States, a: Ints, b: Ints, i: Ints, j: Ints, cell: Ints, half: Floats
     ) -> Floats:
-        """Lower bound from the direction between the two places."""
+        """Lower bound from the direction between the two dancers' positions."""
         n = state.points[b, 0] - state.points[a, 0]
         size = np.linalg.norm(n, axis=1, keepdims=True)
         n = np.where(size > 1e-9, n / np.maximum(size, 1e-9), np.array([1.0, 0.0, 0.0]))
@@ -145,7 +145,7 @@ class PairKernel:
         value[has] = np.minimum.reduceat(f, first)
         upper[has] = np.minimum.reduceat(high, first)
         lower[has] = np.minimum(lower[has], np.minimum.reduceat(low, first))
-        # Written last to first, so that the first of equal pairs of parts stays.
+        # Written last to first, so that the first of equal pairs of parts is kept.
         smallest = np.flatnonzero(f <= value[row])[::-1]
         label[row[smallest]] = p[smallest] * len(PARTS) + q[smallest]
         return Sample(value, lower, upper, label)
@@ -155,8 +155,8 @@ class PairKernel:
     ) -> tuple[Floats, Floats, Floats]:
         """Box in which each part's axis stays over an interval, and its largest radius.
 
-        The box lies along the direction between the two places, so that dancers side by side are
-        told apart by one axis. Low and high corner, shape (n, k, 3); radius, shape (n, k).
+        The box is aligned with the direction between the two positions, so that one axis separates dancers
+        side by side. Low and high corner, shape (n, k, 3); radius, shape (n, k).
         """
         size = np.hypot(across[:, 0], across[:, 1])
         safe = np.maximum(size, 1e-9)
@@ -212,7 +212,7 @@ class PairKernel:
         n = place_b[0] + t[:, None] * (place_b[1] - place_b[0])
         n -= place_a[0] + s[:, None] * (place_a[1] - place_a[0])
         n /= np.maximum(distance, 1e-12)[:, None]
-        size = np.linalg.norm(n, axis=1)  # 0 where the parts meet: then n proves nothing
+        size = np.linalg.norm(n, axis=1)  # 0 if the parts meet: then n proves nothing
         along_a = [np.einsum("nc,nc->n", place, n) for place in place_a]
         along_b = [np.einsum("nc,nc->n", place, n) for place in place_b]
         rate_a = [np.einsum("nc,nc->n", state.rates[a, end], n) for end in ends_a]

@@ -1,8 +1,8 @@
-"""The longest way from people who stand to somebody who moves, proven over every moment.
+"""The longest walk from people at fixed posts to a moving performer, proven over all time.
 
-Stage frame [m], time in beats. A distance to a moving place changes at most as fast as the place
-moves, and so does the smallest of several; between samples it is bounded by that, so no moment is
-missed. The same holds for ways round obstacles, as long as the place stays outside them.
+Stage frame [m], time in beats. A distance to a moving position changes at most as fast as the position
+moves, and so does the smallest of several; that bounds it between samples, so no moment is missed. The same
+holds for paths round obstacles, as long as the position stays outside them.
 """
 
 from collections.abc import Sequence
@@ -18,7 +18,7 @@ from sequencer.motion.performers.walks import WalkPath
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Followed:
-    """Somebody's way over the floor, from a beat to a beat."""
+    """A person's walking path over a span of beats."""
 
     who: str
     floor: WalkPath
@@ -28,25 +28,27 @@ class Followed:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Farthest:
-    """Where the nearest post is farthest, or nearest."""
+    """The moment when the nearest post is farthest, or nearest."""
 
-    distance: float  # [m] to the nearest post, largest or smallest over time; to 5 mm
+    distance: float  # [m] distance to the nearest post, largest or smallest over time; to 5 mm
     beat: float
-    place: tuple[float, float]  # [m, stage frame] of the one who moves
-    post: int  # the nearest post then
-    spans: tuple[tuple[float, float], ...]  # [beats] in which it breaks the limit, or may
+    place: tuple[float, float]  # [m, stage frame] position of the moving person
+    post: int  # the nearest post at that moment
+    spans: tuple[
+        tuple[float, float], ...
+    ]  # [beats] spans in which it breaks, or may break, the limit
 
 
 def farthest(followed: Sequence[Followed], ways: Sequence[Ways], limit: float) -> list[Farthest]:
-    """Largest distance to the nearest post of everybody followed.
+    """Largest distance to the nearest post, for each person followed.
 
     Parameters
     ----------
     followed : sequence of Followed
     ways : sequence of callable
-        For each of those followed, ways to the posts that count for them.
+        For each person followed, walking distances to the posts that count for them.
     limit : float
-        Longest way allowed [m].
+        Longest walk allowed [m].
 
     Returns
     -------
@@ -56,7 +58,7 @@ def farthest(followed: Sequence[Followed], ways: Sequence[Ways], limit: float) -
     Raises
     ------
     ValueError
-        If somebody is followed for no time.
+        If a person is followed over an empty span.
 
     Notes
     -----
@@ -66,7 +68,7 @@ def farthest(followed: Sequence[Followed], ways: Sequence[Ways], limit: float) -
 
 
 def closest(followed: Sequence[Followed], ways: Sequence[Ways], limit: float) -> list[Farthest]:
-    """Smallest distance of everybody followed to the nearest post, and when it is under the limit.
+    """Smallest distance to the nearest post, for each person followed, and when it is below the limit.
 
     Source and error as `farthest`.
     """
@@ -80,7 +82,9 @@ def _searched(
     edges: list[tuple[float, float, float]] = []
     for index, each in enumerate(followed):
         if not each.end > each.start:
-            raise ValueError(f"{each.who} is followed from {each.start} to {each.end}: no time")
+            raise ValueError(
+                f"{each.who} is followed from {each.start} to {each.end}, an empty span"
+            )
         for start, end, bounds in each.floor.pieces(each.start, each.end):
             group.append(index)
             edges.append((start, end, bounds.speed))

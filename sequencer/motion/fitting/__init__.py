@@ -1,1 +1,1 @@
-"""Where a pattern fits a body: place, shape, posture and pace, found once and kept."""
+"""Fitting a pattern to a body: position, shape, posture and pace, computed once and cached."""

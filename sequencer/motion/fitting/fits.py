@@ -1,4 +1,4 @@
-"""What is to be danced, and the parameters found for it: the records of the search in fitting.py."""
+"""Records of the search in `search`: the pattern to fit, and the parameters found."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
@@ -13,16 +13,14 @@ from sequencer.motion.patterns.library import HandLaw, Pattern, find
 from sequencer.motion.patterns.parameters import Parameter, ParameterValue
 from sequencer.motion.props.prop import Prop
 
-GOOD = 0.05  # [m] from own body and other prop beyond which more counts nothing
-LEAST_MARGIN = (
-    0.026  # [m] below which a pattern is said not to fit: 2 cm and what proofs are off by
-)
+GOOD = 0.05  # [m] from the performer's body and the other prop, beyond which more has no value
+LEAST_MARGIN = 0.026  # [m] below which a pattern does not fit: 2 cm plus the error of the proofs
 REACH_SPARE = 0.01  # [m] of the arm
 
 
 @dataclass(frozen=True, kw_only=True)
 class Dance:
-    """What is to be danced: the two hands' patterns as a show has them, not mirrored.
+    """The pattern to fit: both hands' patterns as in a show, not mirrored.
 
     Parameters
     ----------
@@ -36,9 +34,9 @@ class Dance:
     body : Body
     props : mapping of side to Prop
     book : mapping, optional
-        Patterns to look in, instead of the built-in ones.
+        Patterns to use instead of the built-in ones.
     torque : float
-        With which a hand may twist a rigid prop at most [N·m].
+        Maximum torque of a hand on a rigid prop [N·m].
     """
 
     parts: Mapping[Side, tuple[str, Mapping[str, object]]]
@@ -53,11 +51,11 @@ class Dance:
 
     @property
     def sides(self) -> tuple[Side, ...]:
-        """Hands that dance."""
+        """The hands in use."""
         return tuple(side for side in SIDES if side in self.parts)
 
     def laws(self, values: Mapping[Side, Mapping[str, ParameterValue]]) -> dict[Side, Law]:
-        """The laws with some more parameters set.
+        """The laws with additional parameters set.
 
         Raises
         ------
@@ -79,26 +77,26 @@ class Dance:
         )
 
     def open(self, side: Side) -> dict[str, Parameter]:
-        """Parameters that are not set and that this side's law has."""
+        """Parameters of this side's law that are not set."""
         name, given = self.parts[side]
         pattern = find(name, self.book)
         own = {p.name for p in pattern.hand(side).kind.parameters}
         return {p.name: p for p in pattern.parameters if p.name not in given and p.name in own}
 
     def values(self, side: Side) -> dict[str, Any]:
-        """All values of one hand's law as they are usually, with those set."""
+        """All values of one hand's law: defaults plus those set."""
         name, given = self.parts[side]
         return find(name, self.book).values(given, side)
 
     @property
     def rounded(self) -> "Dance":
-        """The same, tempi to the beat a minute and the cycle to a millionth of a beat: what a fit is for."""
+        """The same with tempi rounded to the beat per minute and the cycle to a millionth of a beat: the key of a fit."""
         slowest, fastest = (float(max(round(tempo), 1)) for tempo in self.tempo)
         return replace(self, cycle=round(self.cycle, 6), tempo=(slowest, fastest))
 
     @property
     def question(self) -> str:
-        """All that a fit depends on, as text."""
+        """Everything a fit depends on, as text."""
         parts = {
             side: (
                 name,
@@ -123,7 +121,7 @@ class Dance:
 
 
 class Margins(NamedTuple):
-    """What is to spare at the looks taken [m, m, m, m/s²]; inf where there is nothing to keep from."""
+    """Margins at the samples [m, m, m, m/s²]; inf if there is nothing to keep clear of."""
 
     body: float
     other: float
@@ -132,7 +130,7 @@ class Margins(NamedTuple):
 
     @property
     def least(self) -> float:
-        """The smallest distance, reach counted in full where less than a centimetre of it is left."""
+        """The smallest margin; reach counts only if less than a centimetre of it is left."""
         short = self.reach - REACH_SPARE
         return min(self.body, self.other, short if short < 0 else inf)
 
@@ -142,12 +140,12 @@ AMPLE = Margins(inf, inf, inf, inf)
 
 @dataclass(frozen=True, kw_only=True)
 class Fit:
-    """Parameters that were found.
+    """Fitted parameters.
 
     Parameters
     ----------
     values : mapping of side to parameters
-        Those that differ from the pattern's usual ones.
+        Values that differ from the pattern's defaults.
     posture : Posture
     margins : Margins
     """
@@ -158,12 +156,12 @@ class Fit:
 
     @property
     def fits(self) -> bool:
-        """Whether it keeps what a pattern must keep."""
+        """Whether all required margins are met."""
         return self.margins.least >= LEAST_MARGIN and self.margins.pull > 0
 
 
 def _pattern_text(pattern: Pattern, side: Side) -> str:
-    """What a pattern says of one hand's law, the same in every process."""
+    """A pattern's definition of one hand's law, the same text in every process."""
 
     def hand(law: HandLaw) -> tuple[object, ...]:
         return law.kind.name, sorted(law.fixed.items()), law.kind.stations

@@ -1,7 +1,7 @@
-"""Fits kept by content on disk, so that a search is made once for a body, its props, a pattern and a tempo.
+"""Disk cache of fits, so that each combination of body, props, pattern and tempo is searched only once.
 
-An entry is trusted only if it tells the same question, the same formulas and its own checksum; anything
-else counts as not there and is searched afresh. A folder that cannot be written is no reason to fail.
+An entry is trusted only if its query, the hash of the formulas and its checksum all match; anything else
+counts as missing and is searched again. Failure to write to the folder is ignored.
 """
 
 import hashlib
@@ -21,12 +21,12 @@ from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.posture import Posture
 from sequencer.motion.fitting.fits import Fit, Margins
 
-MOST = 4000  # entries; the oldest half goes beyond it
-ROOMS = ("geometry", "motion")  # whose formulas an entry depends on
+MOST = 4000  # entries; beyond this the oldest half is deleted
+ROOMS = ("geometry", "motion")  # packages whose formulas an entry depends on
 
 
 def folder() -> Path:
-    """Where entries lie: the user's cache directory."""
+    """Location of the entries: the user's cache directory."""
     from platformdirs import user_cache_path
 
     return user_cache_path("sequencer") / "fits"
@@ -34,7 +34,7 @@ def folder() -> Path:
 
 @cache
 def formulas() -> str:
-    """A hash of the code that a fit depends on, so that other formulas search anew."""
+    """A hash of the code that a fit depends on, so that changed formulas trigger a new search."""
     total = hashlib.sha256()
     for room in ROOMS:
         for file in _files(resources.files(f"sequencer.{room}")):
@@ -43,7 +43,7 @@ def formulas() -> str:
 
 
 def _files(room: Traversable) -> Iterator[Traversable]:
-    """Code and data of a package and of the packages in it, in one order everywhere."""
+    """Code and data of a package and its subpackages, in the same order on every system."""
     for each in sorted(room.iterdir(), key=lambda each: each.name):
         if each.is_dir():
             yield from _files(each)
@@ -52,7 +52,7 @@ def _files(room: Traversable) -> Iterator[Traversable]:
 
 
 def load(question: str) -> Fit | None:
-    """The fit that answers a question; None where no whole entry is kept."""
+    """The cached fit for a query; None if there is no valid entry."""
     try:
         entry = json.loads(_path(question).read_text(encoding="utf-8"))
         fit = entry["fit"]
@@ -63,7 +63,7 @@ def load(question: str) -> Fit | None:
 
 
 def store(question: str, fit: Fit) -> None:
-    """Keep a fit."""
+    """Store a fit."""
     record = _record(fit)
     entry = {"question": question, "checksum": _checksum(question, record), "fit": record}
     with suppress(InputError, OSError):
@@ -100,13 +100,13 @@ def _checksum(question: str, record: dict[str, Any]) -> str:
 
 
 def _prune() -> None:
-    """Keep the folder small: beyond `MOST` entries the oldest half goes."""
+    """Limit the folder's size: beyond `MOST` entries the oldest half is deleted."""
     entries = list(folder().glob("*.json"))
     if len(entries) <= MOST:
         return
     dated = []
     for entry in entries:
-        with suppress(OSError):  # another process may have taken it away
+        with suppress(OSError):  # another process may have deleted it
             dated.append((entry.stat().st_mtime, entry))
     for _, entry in sorted(dated)[: len(dated) // 2]:
         with suppress(OSError):

@@ -1,9 +1,9 @@
-"""How many beats a hand cycle takes where nobody says: the pattern's usual number, or one that can be danced.
+"""Default number of beats per hand cycle: the pattern's usual number, or one that can be danced.
 
-At a slow tempo a tether goes slack, at a quick one hand or prop become too fast. The usual number of beats
-is halved, doubled, or taken by quarters and thirds until the cycle holds at the tempo: taut, and within the
-limits. What holds is looked at over samples of a period, and proven afterwards like all else (checks).
-Source: the order is a design choice of this project: halves and doubles keep to the music.
+At a slow tempo a tether goes slack; at a fast one, hand or prop become too fast. The usual number of beats
+is halved, doubled, or changed by quarters and thirds until the cycle works at the tempo: taut, and within
+the limits. This is tested on samples of a period, and proven afterwards by the checks.
+Source: the order is a design choice of this project: halving and doubling stay with the music.
 """
 
 from collections.abc import Callable, Iterable, Mapping
@@ -19,42 +19,46 @@ from sequencer.motion.patterns.library import Pattern, cycle_beats, find, law_fo
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import GRAVITY
 
-TAUT = 0.5  # [m/s²] of pull over mass that a tether keeps at least
-_STILL = 0.35 * pi  # [1/beat] a tether that turns slower nearly stands, as at the top of a stall
-# Of the usual beats, in turn; the last four keep no count, and are taken where nothing else can be danced.
+TAUT = 0.5  # [m/s²] minimum pull over mass of a tether
+_STILL = (
+    0.35 * pi
+)  # [1/beat] a tether turning slower than this is nearly at rest, as at the top of a stall
+# Fractions of the usual beats, in order; the last four do not fit the count, and are used only if nothing else can be danced.
 CYCLE_SHARES = (1.0, 0.5, 2.0, 0.75, 1.5, 2 / 3, 4 / 3, 0.25, 0.875, 0.625, 5 / 6, 0.5625)
-MOST_TRIALS = 12  # shapes of the hands' paths, of those that a law lists, that may be taken instead
+MOST_TRIALS = (
+    12  # number of alternative hand-path shapes, of those that a law lists, that may be tried
+)
 _LOOKS = 256
 _ROUNDING = 1e-6
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Pace:
-    """What is asked of a performer at most."""
+    """Limits on what a performer can do."""
 
     hand_speed: float = 6.0  # [m/s]
     hand_acceleration: float = 80.0  # [m/s²]
     turns: float = 2.5  # [turns/s]
     head_speed: float = 20.0  # [m/s]
-    torque: float = 8.0  # [N·m] of one hand, with what is rigid
+    torque: float = 8.0  # [N·m] of one hand on a rigid prop
 
 
 def least_pull(motion: Motion, *, length: float, beats_per_second: float) -> float:
-    """Least pull of a tether over mass where it matters [m/s²]; inf of one that only rests at a top.
+    """Smallest relevant pull of a tether over mass [m/s²]; inf if it only comes to rest at the top.
 
     Parameters
     ----------
     motion : Motion
         Arrays of shape (n, 3) [body frame], over a period.
     length : float
-        Of the tether [m].
+        Length of the tether [m].
     beats_per_second : float
         Tempo [beats/s].
 
     Notes
     -----
-    Source: docs/motion.md, section 6. A tether that comes nearly to rest over the hand is slack by nature,
-    as in a stall, and no reason to dance it faster.
+    Source: docs/motion.md, section 6. A tether that nearly comes to rest above the hand is necessarily
+    slack, as in a stall, and is not a reason to dance faster.
     """
     outward = length * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
         motion.tether * motion.hand_acceleration, axis=-1
@@ -75,23 +79,23 @@ def usual_cycle(
     pace: Pace | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> float:
-    """Beats of one hand cycle at a tempo.
+    """Beats per hand cycle at a tempo.
 
     Parameters
     ----------
     name, parameters
-        The pattern, and what is set of it.
+        The pattern and its set parameters.
     tempo : float
         [beats a minute]
     props : iterable of Prop
-        All that it is danced with, so that those who dance together keep together.
+        All props used, so that performers who dance together stay together.
     pace : Pace, optional
     book : mapping, optional
 
     Returns
     -------
     beats : float
-        The pattern's usual ones where no number tried holds.
+        The pattern's usual number if none of those tried works.
 
     Raises
     ------
@@ -100,7 +104,7 @@ def usual_cycle(
     """
     usual = cycle_beats(name, parameters, book)
     limits, beats_per_second = pace or Pace(), tempo / 60.0
-    asked = [
+    cases = [
         (prop, laws)
         for prop in dict.fromkeys(replace(each, flame_reach=0.0) for each in props)
         for laws in _laws(name, parameters, prop, book)
@@ -109,16 +113,16 @@ def usual_cycle(
     def holds(prop: Prop, laws: Laws, share: float) -> bool:
         return _holds(laws(usual * share), prop, beats_per_second, limits)
 
-    if all(holds(prop, laws, CYCLE_SHARES[0]) for prop, laws in asked):
+    if all(holds(prop, laws, CYCLE_SHARES[0]) for prop, laws in cases):
         return usual
-    rows = [[holds(prop, laws, share) for share in CYCLE_SHARES] for prop, laws in asked]
-    # What holds at no number of beats is told by the checks, and does not decide for the others.
+    rows = [[holds(prop, laws, share) for share in CYCLE_SHARES] for prop, laws in cases]
+    # A pattern that works at no number of beats is reported by the checks, and does not constrain the others.
     able = [row for row in rows if any(row)]
     fits = (share for k, share in enumerate(CYCLE_SHARES) if able and all(row[k] for row in able))
     return usual * next(fits, 1.0)
 
 
-Laws = Callable[[float], list[Law]]  # beats of a cycle → the law, of every shape tried
+Laws = Callable[[float], list[Law]]  # beats per cycle → the law, for every shape tried
 
 
 def _laws(
@@ -127,7 +131,7 @@ def _laws(
     prop: Prop,
     book: Mapping[str, Pattern] | None,
 ) -> list[Laws]:
-    """How each hand's laws are built for a prop; one hand where both dance the same."""
+    """Builders of each hand's laws for a prop; one hand if both dance the same."""
     pattern = find(name, book)
     body = Body(stature=1.70)
     trials = pattern.trials(parameters, prop.kind)[:MOST_TRIALS]
@@ -148,8 +152,8 @@ def _laws(
 
 
 def _holds(laws: list[Law], prop: Prop, exact: float, pace: Pace) -> bool:
-    """Whether one of a hand's laws is taut and asks no more than may be asked."""
-    beats_per_second = exact * (1 - _ROUNDING)  # what is met exactly is kept
+    """Whether one of a hand's laws is taut and within the limits."""
+    beats_per_second = exact * (1 - _ROUNDING)  # a limit met exactly is met
     for law in laws:
         bounds = law.bounds()
         if (
@@ -170,7 +174,7 @@ def _holds(laws: list[Law], prop: Prop, exact: float, pace: Pace) -> bool:
 
 
 def twist(motion: Motion, prop: Prop, beats_per_second: float) -> float:
-    """Largest torque of the hand at the looks taken [N·m].
+    """Largest torque of the hand over the samples [N·m].
 
     Parameters
     ----------
@@ -183,7 +187,7 @@ def twist(motion: Motion, prop: Prop, beats_per_second: float) -> float:
 
     Notes
     -----
-    Source: as peaks.py, which proves it.
+    Source: as in `motion.props.peaks`, which proves it.
     """
     shifted = prop.mass * prop.centre_of_mass
     driven = prop.inertia * motion.tether_acceleration + shifted * motion.hand_acceleration

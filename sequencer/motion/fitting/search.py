@@ -1,17 +1,17 @@
-"""Parameters that fit: where the hands dance a pattern so that body, arm and both props have room.
+"""Search for fitting parameters: where the hands dance a pattern so that body, arms and both props stay clear.
 
-A pattern leaves parameters open: where the centres of the hands' paths lie, how wide they are. What a
-performer does not set is found here for body, props and tempo, by search:
+A pattern leaves some parameters open, such as the centres and widths of the hand paths. Those that a
+performer does not set are searched here for the given body, props and tempo:
 
-1. as it usually lies: if that keeps `GOOD` from the own body and the other prop, within reach and taut,
-   it stays;
-2. else both centres are moved together (out, ahead, up) and apart (ahead, up) on a grid of 6 cm, then of
-   less about the best; a move of the centre moves hand and prop as one, so the laws are sampled once;
-3. narrower paths, then postures of the body, where that is not enough.
+1. the default position is kept if it is `GOOD` away from the performer's body and the other prop, within
+reach and taut;
+2. otherwise both centres are moved together (out, ahead, up) and apart (ahead, up) on a 6 cm grid, then on
+finer grids about the best; moving a centre moves hand and prop as one, so the laws are sampled only once;
+3. if that is not enough, narrower paths, then postures of the body.
 
-The best keeps most, up to `GOOD`: what is more counts nothing, then the widest path, the least move and the
-most upright body win, so that neighbours that danced in one place go on to do so. The search looks at
-samples; what it chooses is proven afterwards like all else (checks). Frame: body frame [m], beats.
+The best choice has the largest margin, up to `GOOD`; beyond that the widest path, the smallest move and the
+most upright body win, so that successive patterns stay in one position. The search uses samples; its result
+is proven afterwards by the checks. Frame: body frame [m], beats.
 Source: search; the order of preference is a design choice of this project.
 """
 
@@ -46,33 +46,33 @@ from sequencer.motion.patterns.parameters import ParameterValue
 from sequencer.motion.patterns.placing import sign_of
 from sequencer.motion.props.prop import SHAFT_RADIUS, Prop, PropPoint, Solid
 
-AT_EASE = 0.05  # [m] of the arm left over, below which stretching costs
-STRETCHED = 0.1  # [1] of what is missing of it against a metre of margin
-_STEP = 0.06  # [m] of the grid
+AT_EASE = 0.05  # [m] of spare arm length, below which stretching is penalised
+STRETCHED = 0.1  # [1] weight of the missing length relative to a metre of margin
+_STEP = 0.06  # [m] grid spacings
 _SURE, TIGHT = (
     0.032,
     3.0,
-)  # [m] below which each metre of margin that lacks counts so many times more
-COST = 0.06  # [1] of a metre's move against a metre of margin
-EFFORT = np.array([1.0, 1.0, 1.5])  # a move out, ahead, up: arms tire of being held high
+)  # [m] below which each missing metre of margin counts this many times more
+COST = 0.06  # [1] weight of a metre's move relative to a metre of margin
+EFFORT = np.array(
+    [1.0, 1.0, 1.5]
+)  # relative cost of moves out, ahead, up: arms tire when held high
 PLACE_OFFSETS = ("across", "ahead", "up")
-COARSE, _FINE = 10, 40  # looks a beat
-OFTEN = 4  # times as many at two props that pass each other
-_MANY = 4  # bodies of a prop that count as many
+COARSE, _FINE = 10, 40  # samples per beat
+OFTEN = 4  # times as many for two props that pass each other
+_MANY = 4  # number of bodies above which a prop counts as complex
 HOOP_CHORDS = 12
-APART = (
-    0.08  # [m] between balls that hold two whole props, beyond which they are not looked at closer
-)
+APART = 0.08  # [m] between balls that enclose two whole props, beyond which they are not examined in detail
 MOST_LOOKS = 1024
 MOST_SHAPES = 32
-RANKED = 0.001  # [m] of margin that the next choice in turn must gain
+RANKED = 0.001  # [m] of margin that each further choice must gain
 
 
-Shape = dict[Side, dict[str, ParameterValue]]  # open parameters besides the offsets
+Shape = dict[Side, dict[str, ParameterValue]]  # open parameters other than offsets
 
 
 def fitted(dance: Dance) -> Fit:
-    """The best of the parameters that a dance leaves open; see this module's head.
+    """The best values for the parameters that a dance leaves open; see the module docstring.
 
     Parameters
     ----------
@@ -81,14 +81,16 @@ def fitted(dance: Dance) -> Fit:
     Returns
     -------
     fit : Fit
-        Kept for the process and on disk.
+        Cached in the process and on disk.
 
     Raises
     ------
     ValueError
         If a pattern or a parameter is not known, or out of range.
     """
-    dance = dance.rounded  # what is kept must not depend on which of two near tempi came first
+    dance = (
+        dance.rounded
+    )  # a cached result must not depend on which of two similar tempi came first
     question = dance.question
     if question not in _KEPT:
         if len(_KEPT) >= MOST_KEPT:
@@ -101,18 +103,18 @@ def fitted(dance: Dance) -> Fit:
 
 
 def fitted_together(dances: Sequence[Dance]) -> list[Fit]:
-    """Fits of those who dance one step together: each in its place, all in one shape.
+    """Fits for performers who dance one step together: individual positions, a common shape.
 
     Parameters
     ----------
     dances : sequence of Dance
-        Of the same patterns, with the same parameters set.
+        All of the same patterns, with the same parameters set.
 
     Returns
     -------
     fits : list of Fit
-        In the same order. Where those found alone differ in more than the place, the shape that most of
-        them have and that fits all; if none does, the one whose tightest keeps most.
+        In the same order. If the individual fits differ in more than position, the most common shape that
+        fits all of them; if none does, the shape with the largest worst-case margin.
 
     Raises
     ------
@@ -134,7 +136,7 @@ def fitted_together(dances: Sequence[Dance]) -> list[Fit]:
 
 
 def _shape_of(fit: Fit) -> Shape:
-    """What a fit sets besides the place."""
+    """The values of a fit other than position."""
     shape: Shape = {}
     for side, values in fit.values.items():
         own = {name: value for name, value in values.items() if name not in PLACE_OFFSETS}
@@ -144,7 +146,7 @@ def _shape_of(fit: Fit) -> Shape:
 
 
 def _in_shape(dance: Dance, shape: Shape) -> Fit:
-    """The best place in one shape; what other shapes set besides stays as it usually is."""
+    """The best position for one shape; parameters of other shapes keep their defaults."""
     usual: Shape = {
         side: {name: p.default for name, p in dance.open(side).items() if p.default is not None}
         for side in dance.sides
@@ -170,33 +172,33 @@ MOST_KEPT = 4096
 
 
 def searched(dance: Dance) -> Fit:
-    """The same by search, whatever is kept."""
+    """The same by search, ignoring the cache."""
     found: list[tuple[float, Fit, SampledDance]] = []
     for rank, shape in enumerate(_shapes(dance)):
         try:
-            looks = SampledDance(dance, shape)
+            sampled = SampledDance(dance, shape)
         except ValueError:
             if rank == 0:
-                raise  # the performer's own parameters do not go together
+                raise  # the performer's parameters are incompatible
             continue
-        place = looks.placed()
-        found.append((looks.score(place) - RANKED * rank, looks.fit(place), looks))
-        if place.margins.least >= _SURE and looks.pull >= TAUT and not looks.heavy:
+        place = sampled.placed()
+        found.append((sampled.score(place) - RANKED * rank, sampled.fit(place), sampled))
+        if place.margins.least >= _SURE and sampled.pull >= TAUT and not sampled.heavy:
             break
     found.sort(key=lambda each: -each[0])
     best = found[0]
     if best[1].margins.least >= LEAST_MARGIN or best[1].margins.pull < 0:
         return best[1]
     leaning = [
-        (looks.score(place) - RANKED * (1 + rank), looks.fit(place))
-        for _, fit, looks in found[:2]
-        for rank, place in enumerate(looks.leaning(fit))
+        (sampled.score(place) - RANKED * (1 + rank), sampled.fit(place))
+        for _, fit, sampled in found[:2]
+        for rank, place in enumerate(sampled.leaning(fit))
     ]
     return max([(best[0], best[1]), *leaning], key=lambda each: each[0])[1]
 
 
 def _shapes(dance: Dance) -> Iterator[Shape]:
-    """Shapes of the paths to try, the usual one first, then those least unlike it."""
+    """Path shapes to try, the default first, then those most similar to it."""
     axes = [_trials(dance), _starts(dance)]
     ranked = sorted(product(*(range(len(axis)) for axis in axes)), key=lambda k: (sum(k), k))
     for chosen in ranked[:MOST_SHAPES]:
@@ -208,14 +210,14 @@ def _shapes(dance: Dance) -> Iterator[Shape]:
 
 
 def _trials(dance: Dance) -> list[Shape]:
-    """What each law lists to be tried, both hands alike; a toroid's lobes are turned by `_starts`."""
+    """Values that each law lists to try, the same for both hands; `_starts` turns a toroid's lobes."""
     shapes: list[Shape] = []
     lists = {
         side: find(name, dance.book).trials(given, dance.props[side].kind)
         for side, (name, given) in dance.parts.items()
     }
     if len(lists) == 2:
-        # Two hands turn with one body: not each towards its own side.
+        # Both hands turn with the same body, so not each towards its own side.
         lists = {
             side: [trial for trial in trials if trial.get("towards") != "own"] or trials
             for side, trials in lists.items()
@@ -239,7 +241,7 @@ def _trials(dance: Dance) -> list[Shape]:
 
 
 def _starts(dance: Dance) -> list[Shape]:
-    """A toroid turned by half a lobe and by a whole one: other lobes then swing back past the body."""
+    """A toroid turned by half a lobe and by a whole lobe: different lobes then swing back past the body."""
     shapes: list[Shape] = [{}]
     for halves in (1, 2):
         shape: Shape = {}
@@ -256,7 +258,7 @@ def _starts(dance: Dance) -> list[Shape]:
 
 @lru_cache(maxsize=64)
 def _postures(body: Body) -> tuple[Posture, ...]:
-    """Postures to try, the slightest first."""
+    """Postures to try, smallest first."""
     angles = [
         {"lean": -5.0}, {"turn": 15.0}, {"turn": -15.0}, {"tilt": 15.0}, {"tilt": -15.0},
         {"nod": -12.0}, {"lean": -9.0}, {"lean": 8.0}, {"turn": 25.0}, {"turn": -25.0},
@@ -268,7 +270,7 @@ def _postures(body: Body) -> tuple[Posture, ...]:
 
 
 class Placing(NamedTuple):
-    """Where the hands are moved to, the body's angles, and what is then to spare."""
+    """Moves of the hands, the body's angles, and the resulting margins."""
 
     moves: Mapping[Side, Floats]  # (3,) each: outward, ahead, up [m]
     posture: Posture
@@ -276,7 +278,7 @@ class Placing(NamedTuple):
 
 
 class SampledDance:
-    """A dance sampled with one shape of its paths, and what there is to keep from."""
+    """A dance sampled with one path shape, and the bodies to keep clear of."""
 
     def __init__(self, dance: Dance, shape: Mapping[Side, Mapping[str, ParameterValue]]) -> None:
         self.dance, self.shape = dance, shape
@@ -289,8 +291,8 @@ class SampledDance:
         self.bodies = {
             side: _bodies(dance.props[side], motion) for side, motion in self.motions.items()
         }
-        # Two props pass each other so fast that what lies between two looks is not small against the gap.
-        # A prop of many parts costs so much that it is looked at less often.
+        # Two props pass each other so fast that the motion between samples is not small compared with the gap.
+        # A prop with many parts is costly and is sampled less often.
         self.often = OFTEN if all(len(p.solids) < _MANY for p in dance.props.values()) else 1
         often = np.arange(self.often * count, dtype=np.float64) * (self.span / (self.often * count))
         self.passing = {
@@ -320,7 +322,7 @@ class SampledDance:
         self.heavy = max(twists, default=0.0) > dance.torque
 
     def _pull(self) -> float:
-        """Least pull of a tether over mass [m/s²], at the slowest tempo; inf without one."""
+        """Smallest pull of a tether over mass [m/s²], at the slowest tempo; inf without one."""
         beats_per_second = self.dance.tempo[0] / 60.0
         tethered = [side for side in self.motions if self.dance.props[side].flexible]
         return min(
@@ -336,7 +338,7 @@ class SampledDance:
         )
 
     def placed(self) -> Placing:
-        """The best place, body upright."""
+        """The best position with the body upright."""
         still = {side: np.zeros(3) for side in self.dance.sides}
         (usual,) = self.places([still])
         if usual.margins.least >= GOOD or not any(self.free) or self.pull < 0:
@@ -345,7 +347,7 @@ class SampledDance:
         return self._refined(best)
 
     def leaning(self, fit: Fit) -> list[Placing]:
-        """Places near a fit's, in each of the three postures that give most there, the slightest first."""
+        """Positions near a fit's, in each of the three postures that gain most there, smallest first."""
         moves = self.moves_of(fit)
         postures = _postures(self.dance.body)
         if not postures:
@@ -355,17 +357,17 @@ class SampledDance:
         return [self._refined(tried[k]) for k in sorted(order)]
 
     def score(self, place: Placing) -> float:
-        """What is to spare, less what the moves cost [m]."""
+        """Margin minus the cost of the moves [m]."""
         moved = sum(float(np.linalg.norm(EFFORT * move)) for move in place.moves.values())
         slack = 1.0 if self.pull < TAUT or self.heavy else 0.0
-        # Hands near the end of their arms leave the links no room.
+        # Hands near full arm's length leave no room for links.
         stretched = STRETCHED * max(0.0, AT_EASE - place.margins.reach)
         least = place.margins.least
         tight = TIGHT * max(0.0, _SURE - least)
         return min(least, GOOD) - tight - COST * moved / len(place.moves) - stretched - slack
 
     def fit(self, place: Placing) -> Fit:
-        """A place as parameters."""
+        """A position as parameters."""
         values: dict[Side, dict[str, ParameterValue]] = {}
         for side, move in place.moves.items():
             own = dict(self.shape.get(side, {}))
@@ -379,7 +381,7 @@ class SampledDance:
         return Fit(values=values, posture=place.posture, margins=place.margins)
 
     def moves_of(self, fit: Fit) -> dict[Side, Floats]:
-        """How far a fit moves each hand from where the pattern usually lies: outward, ahead, up [m]."""
+        """Offset of each hand from the pattern's default position in a fit: outward, ahead, up [m]."""
         return {
             side: np.array(
                 [
@@ -397,7 +399,7 @@ class SampledDance:
         postures: Sequence[Posture] = (),
         near: Mapping[Side, Ints] | None = None,
     ) -> list[Placing]:
-        """Places with what is to spare; the own body at some looks only, where those near it are known."""
+        """Positions with their margins; the performer's body is tested only at the samples known to be near it."""
         if not moves:
             return []
         body, sides = self.dance.body, self.dance.sides
@@ -407,7 +409,7 @@ class SampledDance:
             side: np.stack([m[side] for m in moves]) * np.array([sign_of(side), 1.0, 1.0])
             for side in sides
         }
-        # Capsules × places × looks.
+        # Capsules × positions × samples.
         lows, highs = (ends[:, :, None] for ends in capsule_ends(body, angles))
         radii = np.array([capsule.radius for capsule in body.capsules])[:, None]
         own = np.full(len(moves), inf)
@@ -429,7 +431,7 @@ class SampledDance:
         ]
 
     def _reach(self, hands: Floats, side: Side, angles: Floats) -> Floats:
-        """Arm left over at places of a hand (m, n, 3), body in m postures or one; shape (m, n) [m]."""
+        """Spare arm length at positions of a hand (m, n, 3), body in m postures or one; shape (m, n) [m]."""
         body = self.dance.body
         away = hands - shoulders(body, angles, side)[:, None]
         if angles.any():
@@ -445,12 +447,12 @@ class SampledDance:
         return self._pairs(steps["left"] - steps["right"], slice(None))
 
     def _pairs(self, shift: Floats, rows: slice) -> Floats:
-        """Gap between the two props at some looks with the left one moved by m shifts, shape (m,)."""
+        """Gap between the two props at some samples with the left one moved by m shifts, shape (m,)."""
         left, right = (
             [(solid, start[rows], end[rows]) for solid, start, end in self.passing[side]]
             for side in SIDES
         )
-        # Balls that hold the whole props: where they are well apart, nothing else needs a look.
+        # Balls that enclose the whole props: if they are well apart, nothing else needs testing.
         balls = [_ball(bodies) for bodies in (left, right)]
         between = balls[0][0] + shift[:, None] - balls[1][0]
         apart = np.sqrt(np.einsum("mni,mni->mn", between, between)) - balls[0][1] - balls[1][1]
@@ -472,7 +474,7 @@ class SampledDance:
         return np.asarray(np.minimum(near, far))
 
     def _coarse(self) -> list[dict[Side, Floats]]:
-        """Best moves on the grid, by a table and few looks."""
+        """Best moves on the grid, using a table and few samples."""
         grids = [
             _STEP * np.arange(np.ceil(low / _STEP), np.floor(high / _STEP) + 1)
             if free
@@ -499,7 +501,7 @@ class SampledDance:
         across[:, 0] = grids[0]
         shift = -2 * (across[:, None] + halves[None])
         pairs = self._pairs(shift.reshape(-1, 3), self.sparse)
-        # Few looks give too much at most: what is too near by them needs no more of them.
+        # Few samples can only overestimate the margin: what is too near by them needs no more.
         near = np.flatnonzero(pairs > 0)
         pairs[near] = self._pairs(shift.reshape(-1, 3)[near], slice(None, None, self.often))
         pairs = pairs.reshape(len(across), len(splits))
@@ -510,7 +512,7 @@ class SampledDance:
             score = (np.minimum(both, GOOD) - cost).ravel() - COST * float(
                 np.linalg.norm(EFFORT * half)
             )
-            # Stable: where many places score alike, every machine takes the same ones.
+            # Stable: where many positions score the same, every machine picks the same ones.
             top = np.argsort(-score, kind="stable")[:3]
             for i in sorted(top.tolist()):
                 if score[i] > -0.2:
@@ -523,12 +525,12 @@ class SampledDance:
         return [moves for _, moves in out[:10]]
 
     def _splits(self) -> list[tuple[int, int, int]]:
-        """By how many steps the right hand goes one way and the left the other."""
+        """Number of steps by which the right hand moves one way and the left the other."""
         ahead, up = ((0, 1, -1, 2, -2) if free else (0,) for free in self.free[1:])
         return [(0, a, u) for a in ahead for u in up if abs(a) + abs(u) <= 2]
 
     def _alone(self, side: Side, offsets: Floats) -> Floats:
-        """Margin of one hand from its own body, −inf out of reach, at n offsets, body upright."""
+        """Margin of one hand's prop from the performer's body, −inf out of reach, at n offsets, body upright."""
         out: Floats = np.full(len(offsets), -inf)
         moves = offsets * np.array([sign_of(side), 1.0, 1.0])
         hands = self.motions[side].hand
@@ -544,7 +546,7 @@ class SampledDance:
         return out
 
     def _refined(self, best: Placing) -> Placing:
-        """The same after smaller steps of one move at a time, while they help."""
+        """Refine by smaller steps of one move at a time, while they help."""
         sides, posture = self.dance.sides, best.posture
         ways: list[dict[Side, Floats]] = []
         for k in range(3):
@@ -569,7 +571,7 @@ class SampledDance:
         return self.places([best.moves], [posture])[0]
 
     def _near(self, at: Placing) -> dict[Side, Ints]:
-        """Looks at which a hand's prop is near the body, or nearly the nearest."""
+        """Samples at which a hand's prop is near the body, or nearly nearest."""
         out = {}
         table = table_of(self.dance.body, at.posture)
         for side in self.dance.sides:
@@ -582,7 +584,7 @@ class SampledDance:
 
 
 def _shifted(values: Floats, split: tuple[int, int, int], sign: int) -> Floats:
-    """Values at grid places moved by a split, −inf beyond the grid."""
+    """Values at grid positions moved by a split, −inf beyond the grid."""
     out: Floats = np.full(values.shape, -inf)
     into, of = [], []
     for count, step in zip(values.shape, split, strict=True):
@@ -612,7 +614,7 @@ def _bodies(prop: Prop, motion: Motion) -> list[tuple[Solid, Floats, Floats]]:
 
 
 def _ball(bodies: Sequence[tuple[Solid, Floats, Floats]]) -> tuple[Floats, float]:
-    """Middles (n, 3) [m] and radius [m] of balls that hold a prop at every look."""
+    """Centres (n, 3) [m] and radius [m] of balls that enclose a prop at every sample."""
     ends = np.stack([end for _, *both in bodies for end in both])
     radii = np.repeat([solid.radius for solid, _, _ in bodies], 2)[:, None]
     middle = 0.5 * (ends.min(axis=0) + ends.max(axis=0))
@@ -621,7 +623,7 @@ def _ball(bodies: Sequence[tuple[Solid, Floats, Floats]]) -> tuple[Floats, float
 
 
 def _parts(prop: Prop) -> Sequence[Solid]:
-    """The bodies that a prop is looked at by: a hoop's rim in fewer chords, each thick enough for its arc."""
+    """Simplified bodies of a prop: a hoop's rim in fewer chords, each thick enough for its arc."""
     if prop.kind != "hoop":
         return prop.solids
     rim, chords = prop.length / 2, HOOP_CHORDS
@@ -633,7 +635,7 @@ def _parts(prop: Prop) -> Sequence[Solid]:
 
 
 def _points(prop: Prop, motion: Motion) -> tuple[Floats, Floats]:
-    """Balls that stand for a prop: centres (k·n, 3) [m] and radii (k·n,) [m]."""
+    """Balls that approximate a prop: centres (k·n, 3) [m] and radii (k·n,) [m]."""
     spots: list[tuple[float, float, float]] = []
     for solid in _parts(prop):
         start, end = np.array(solid.start[:2]), np.array(solid.end[:2])

@@ -1,8 +1,8 @@
-"""Between which values a pattern fits: the window of each parameter about the best place, or what opens one.
+"""Range of values in which a pattern fits: the window of each parameter about the best position, or how to open one.
 
-A window is the unbroken range of one parameter, both hands changed alike and all else as in the best fit,
-in which the pattern keeps 2 cm from the own body and the other prop, in reach. It is taken in steps of a
-centimetre over samples; its ends are looked at as closely as the search looks at a fit (fitting.py).
+A window is the contiguous range of one parameter, changed alike for both hands with everything else as in
+the best fit, in which the pattern stays 2 cm from the performer's body and the other prop, within reach. It
+is found in steps of a centimetre over samples; its ends are sampled as finely as a fit in `search`.
 """
 
 from collections.abc import Iterator, Mapping
@@ -19,49 +19,49 @@ from sequencer.motion.patterns.blocks import Direction, Timing
 from sequencer.motion.patterns.parameters import ParameterValue
 
 CENTIMETRE = 0.01
-_SAME = 5e-4  # [m] by which the hands' places are not told apart
-_WIDEST = 0.60  # [m] a window is looked at so far to each side
+_SAME = 5e-4  # [m] below which hand positions count as equal
+_WIDEST = 0.60  # [m] how far a window is searched to each side
 SIZE_PARAMETERS = ("hand_radius", "size")
-SHORTER = (0.9, 0.75, 0.6)  # shares of a tether that are tried where nothing fits
+SHORTER = (0.9, 0.75, 0.6)  # fractions of a tether that are tried if nothing fits
 MOST_OPENERS = 2
 QUICKER = (1.1, 1.2, 1.35, 1.5)  # of the tempo
 
 
 @dataclass(frozen=True, kw_only=True)
 class Window:
-    """From where to where a parameter fits [m]."""
+    """Range in which a parameter fits [m]."""
 
     name: str
     low: float
     high: float
     best: float  # of the right hand, or of the only one
-    apart: float = 0.0  # of the left hand less the right one's
+    apart: float = 0.0  # of the left hand minus the right hand's
 
     @property
     def words(self) -> str:
-        """The window for people, in whole centimetres that lie in it; the best value where none does."""
+        """The window as text, in whole centimetres within it; the best value if there are none."""
         low, high = np.ceil(100 * self.low - 1e-6), np.floor(100 * self.high + 1e-6)
         if low > high:
             return f"{100 * self.best:.4g} cm"
         return f"{low:.0f} cm" if low >= high else f"{low:.0f} to {high:.0f} cm"
 
     def holds(self, value: float) -> bool:
-        """Whether a value lies in it."""
+        """Whether a value is in the window."""
         return self.low - 1e-9 <= value <= self.high + 1e-9
 
 
 @dataclass(frozen=True, kw_only=True)
 class Windows:
-    """What fits of a dance.
+    """Windows in which a dance fits.
 
     Parameters
     ----------
     fit : Fit
-        The best, with the performer's own parameters as they are.
+        The best fit, with the performer's parameters unchanged.
     windows : mapping of parameter to Window
-        Empty where nothing fits.
+        Empty if nothing fits.
     opens : tuple of str
-        What would open a window where there is none, each tried.
+        Changes that would open a window if there is none, each tested.
     """
 
     fit: Fit
@@ -70,7 +70,7 @@ class Windows:
 
 
 def windows_of(dance: Dance) -> Windows:
-    """The windows of every parameter that a place depends on.
+    """The windows of every position parameter.
 
     Parameters
     ----------
@@ -88,7 +88,7 @@ def windows_of(dance: Dance) -> Windows:
 
 
 def window_of(dance: Dance, name: str) -> Window | None:
-    """The window of one parameter that the performer set, all others as they are; None where none is.
+    """The window of one parameter that the performer set, all others unchanged; None if there is none.
 
     Raises
     ------
@@ -101,7 +101,7 @@ def window_of(dance: Dance, name: str) -> Window | None:
 
 
 def ways_out(dance: Dance) -> tuple[str, ...]:
-    """What would let a dance fit that does not, each tried, in words; empty where nothing was found.
+    """Changes that would make a dance fit, each tested, as text; empty if none was found.
 
     Parameters
     ----------
@@ -123,7 +123,7 @@ def ways_out(dance: Dance) -> tuple[str, ...]:
         now = [float(dance.values(s)[name]) for s in dance.sides if name in dance.parts[s][1]]
         if window is None:
             continue
-        if abs(window.apart) > _SAME:  # no one value for both hands lies in it
+        if abs(window.apart) > _SAME:  # no single value for both hands is in it
             out.append(f"leave {name} out: the pattern is then placed where it fits")
         elif not all(window.holds(value) for value in now):
             out.append(f"{name} {window.words} (now {_centimetres(now[0])})")
@@ -136,7 +136,7 @@ def ways_out(dance: Dance) -> tuple[str, ...]:
 
 
 def without(dance: Dance, *names: str) -> Dance:
-    """The same dance with some parameters left open."""
+    """The dance with some parameters left open."""
     parts = {
         side: (pattern, {k: v for k, v in given.items() if k not in names})
         for side, (pattern, given) in dance.parts.items()
@@ -151,21 +151,21 @@ def _windows(
         side: {k: v for k, v in values.items() if k not in PLACE_OFFSETS}
         for side, values in fit.values.items()
     }
-    looks = SampledDance(dance, sizes)
-    moves = looks.moves_of(fit)
+    sampled = SampledDance(dance, sizes)
+    moves = sampled.moves_of(fit)
     lead: Side = "right" if "right" in moves else "left"
     out = {}
     for k, name in enumerate(PLACE_OFFSETS):
-        if name not in names or not looks.free[k]:
+        if name not in names or not sampled.free[k]:
             continue
         unit = np.eye(3)[k]
         steps = CENTIMETRE * np.arange(round(_WIDEST / CENTIMETRE) + 1)
         ends = [
-            sign * _run(looks.places([{s: moves[s] + sign * step * unit for s in moves} for step in steps],
+            sign * _run(sampled.places([{s: moves[s] + sign * step * unit for s in moves} for step in steps],
                                      [fit.posture] * len(steps)))
             for sign in (-1.0, 1.0)
         ]  # fmt: skip
-        at = {side: float(looks.usual[side][k] + move[k]) for side, move in moves.items()}
+        at = {side: float(sampled.usual[side][k] + move[k]) for side, move in moves.items()}
         best = at[lead]
         apart = at["left"] - at["right"] if len(at) == 2 else 0.0
         out[name] = Window(
@@ -183,7 +183,7 @@ def _windows(
 
 
 def _run(places: list[Placing]) -> float:
-    """How far the first unbroken run of places that fit goes [m]."""
+    """Extent of the first contiguous run of positions that fit [m]."""
     good = [
         place.margins.least >= LEAST_MARGIN and place.margins.reach >= REACH_SPARE
         for place in places
@@ -192,7 +192,7 @@ def _run(places: list[Placing]) -> float:
 
 
 def _sized(dance: Dance, fit: Fit, name: str, best: float, sign: float) -> float:
-    """Last size that fits, going a centimetre at a time from the best one."""
+    """Last size that fits, in centimetre steps from the best one."""
     last = best
     while abs(last - best) < _WIDEST:
         size = round(last + sign * CENTIMETRE, 4)
@@ -206,18 +206,18 @@ def _sized(dance: Dance, fit: Fit, name: str, best: float, sign: float) -> float
             for side in dance.sides
         }
         try:
-            looks = SampledDance(dance, values)
+            sampled = SampledDance(dance, values)
         except ValueError:
             break
-        (place,) = looks.places([looks.moves_of(fit)], [fit.posture])
-        if place.margins.least < LEAST_MARGIN or looks.pull < 0:
+        (place,) = sampled.places([sampled.moves_of(fit)], [fit.posture])
+        if place.margins.least < LEAST_MARGIN or sampled.pull < 0:
             break
         last = size
     return last
 
 
 def _openers(dance: Dance, fit: Fit) -> Iterator[str]:
-    """What would let the dance fit, each tried; at most one of a kind."""
+    """Changes that would make the dance fit, each tested; at most one of each kind."""
     kinds = [
         _other_tempi(dance) if fit.margins.pull < 0 else iter(()),
         _shorter(dance),
@@ -232,16 +232,16 @@ def _openers(dance: Dance, fit: Fit) -> Iterator[str]:
             found += 1
             yield words
         if found == MOST_OPENERS:
-            return  # each that is tried is a whole search
+            return  # each test is a complete search
 
 
-Tried = Iterator[tuple[str, Dance]]  # what is changed, in words, and the dance with it
+Tried = Iterator[tuple[str, Dance]]  # the change as text, and the changed dance
 
 
 def _other_tempi(dance: Dance) -> Tried:
     for share in QUICKER:
         low, high = (share * tempo for tempo in dance.tempo)
-        yield f"{np.ceil(low):.0f} beats a minute or more", replace(dance, tempo=(low, high))
+        yield f"{np.ceil(low):.0f} beats per minute or more", replace(dance, tempo=(low, high))
 
 
 def _shorter(dance: Dance) -> Tried:
@@ -256,7 +256,7 @@ def _shorter(dance: Dance) -> Tried:
 def _left_out(dance: Dance) -> Tried:
     own = {name for _, given in dance.parts.values() for name in given}
     for name in sorted(own.intersection((*PLACE_OFFSETS, *SIZE_PARAMETERS))):
-        yield f"{name} left to the tool", without(dance, name)
+        yield f"{name} left for the tool to choose", without(dance, name)
 
 
 def _other_hands(dance: Dance) -> Tried:
@@ -271,13 +271,13 @@ def _other_hands(dance: Dance) -> Tried:
 
 
 def short_of(fit: Fit) -> str:
-    """What a fit lacks, in words; empty where it lacks nothing."""
+    """What is wrong with a fit, as text; empty if nothing is."""
     margins = fit.margins
     worst = min(margins.body, margins.other)
     if margins.reach < 0:
         return f"the hand would be {_length(-margins.reach)} out of reach"
     if margins.reach < REACH_SPARE:
-        return "the arm would be stretched to its end"
+        return "the arm would be fully stretched"
     if margins.pull < 0:
         return "the tether goes slack"
     if worst < LEAST_MARGIN and worst != inf:

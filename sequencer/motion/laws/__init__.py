@@ -1,1 +1,1 @@
-"""What moves: laws of hands and tethers in beats, exact to the second derivative, with proven bounds."""
+"""Laws of motion of hands and tethers in beats, exact to the second derivative, with proven bounds."""

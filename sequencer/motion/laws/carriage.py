@@ -1,9 +1,9 @@
-"""How a performer carries the body through a show: postures, and minimum-jerk passages between them.
+"""How a performer holds the body through a show: postures, and minimum-jerk transitions between them.
 
-A posture is held while a pattern is danced and taken up on the way into it, so that trunk, head and
-shoulders move as smoothly as the links do. Everything is proven on pieces: an angle that goes from a to b
+A posture is held during a pattern and reached on the way into it, so that trunk, head and shoulders move as
+smoothly as the links. Everything is proven piecewise: an angle that goes from a to b
 in w beats never turns faster than (15/8)·|b − a|/w, and an end of a body's capsule moves at most at that
-times its lever (geometry/posture.py). Body frame [m], beats.
+rate times its lever arm (geometry/posture.py). Body frame [m], beats.
 Source: minimum-jerk step, `phases.smooth_step`.
 """
 
@@ -27,7 +27,7 @@ from sequencer.geometry.posture import (
 )
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_RATE, smooth_step
 
-_SHORTEST = 1e-6  # [beats] of a passage: a jump would have no bound
+_SHORTEST = 1e-6  # [beats] minimum transition: a jump would have no bound
 
 
 class HeldPosture(NamedTuple):
@@ -40,19 +40,20 @@ class HeldPosture(NamedTuple):
 
 @dataclass(frozen=True, kw_only=True, eq=False)
 class Carriage:
-    """Postures in turn; upright before the first and after the last one's passage.
+    """Postures in order; upright before the first and after the transition out of the last.
 
     Parameters
     ----------
     body : Body
     held : sequence of HeldPosture
-        By start, not overlapping. From the end of one to the start of the next the body passes over.
+        By start, not overlapping. Between the end of one and the start of the next the body moves from one
+        to the other.
 
     Raises
     ------
     ValueError
         If postures overlap or end before they start, if one follows another without time between them, or
-        if one takes trunk or head out of the upright column.
+        if a posture moves trunk or head out of the upright column.
     """
 
     body: Body
@@ -66,13 +67,11 @@ class Carriage:
             if after.start < before.end - 1e-9:
                 raise ValueError(f"postures overlap: {before.end} … {after.start}")
             if after.start < before.end + _SHORTEST and after.posture != before.posture:
-                raise ValueError(
-                    f"no time to pass over from one posture to the next: {after.start}"
-                )
+                raise ValueError(f"no time to move from one posture to the next at {after.start}")
         if self.held:
             angles = np.array([each.posture.angles for each in self.held])
             if not np.all(in_column(self.body, angles)):
-                raise ValueError("a posture takes the body out of its column")
+                raise ValueError("a posture moves the body out of its column")
 
     @property
     def upright(self) -> bool:
@@ -105,7 +104,7 @@ class Carriage:
         return angles[low] + step[:, None] * jump, rate[:, None] * jump
 
     def capsule_ends(self, beats: Floats) -> tuple[Floats, Floats]:
-        """Ends of `Body.capsules`, each shape (capsules, n, 3) [m, body frame]; exact."""
+        """Ends of `Body.capsules`, each of shape (capsules, n, 3) [m, body frame]; exact."""
         if self.upright:
             ends = [[getattr(c, end) for c in self.body.capsules] for end in ("start", "end")]
             low, high = (
@@ -115,20 +114,20 @@ class Carriage:
         return capsule_ends(self.body, self.angles(beats))
 
     def shoulder(self, beats: Floats, side: Side) -> Floats:
-        """Where an arm hangs from, shape (n, 3) [m, body frame]; exact."""
+        """Rest position of a shoulder, shape (n, 3) [m, body frame]; exact."""
         if self.upright:
             return np.broadcast_to(self.body.shoulder(side), (len(beats), 3))
         return shoulders(self.body, self.angles(beats), side)
 
     def shoulder_rate(self, beats: Floats, side: Side) -> Floats:
-        """Velocity of where an arm hangs from, shape (n, 3) [m/beat, body frame]; exact."""
+        """Velocity of a shoulder's rest position, shape (n, 3) [m/beat, body frame]; exact."""
         if self.upright:
             return np.zeros((len(beats), 3))
         angles, rates = self._angles(beats)
         about = np.array([0.0, 0.0, self.body.hip_height])
         turn, lean = angles[:, 0], angles[:, 1]
         zero, one = np.zeros_like(turn), np.ones_like(turn)
-        # Axes of the nested turns as they lie in the body frame, outermost first.
+        # Axes of the nested rotations in the body frame, outermost first.
         axes = (
             np.stack((zero, zero, one), axis=1),
             np.stack((np.cos(turn), np.sin(turn), zero), axis=1),
@@ -141,7 +140,7 @@ class Carriage:
         return np.asarray(np.cross(spin, self.shoulder(beats, side) - about))
 
     def beyond(self, beats: Floats, hand: Floats, side: Side) -> Floats:
-        """Distance of a hand from the nearest place that its shoulder can give to, shape (n,) [m].
+        """Distance of a hand from the nearest position that its shoulder can move to, shape (n,) [m].
 
         Parameters
         ----------
@@ -173,37 +172,37 @@ class Carriage:
         return rates[:, :3].sum(axis=1), rates[:, 3:].sum(axis=1)
 
     def capsule_speeds(self, start: Floats, end: Floats) -> Floats:
-        """Bound of the speed of every capsule's ends on n spans, shape (capsules, n) [m/beat]."""
+        """Bound on the speed of every capsule's ends on n spans, shape (capsules, n) [m/beat]."""
         trunk, head = self.speeds(start, end)
         lever = levers(self.body)
         return np.asarray(lever[:, :1] * trunk + lever[:, 1:] * head)
 
     def shoulder_bounds(self, start: Floats, end: Floats) -> tuple[Floats, Floats]:
-        """Bounds of a shoulder's speed [m/beat] and acceleration [m/beat²] on n spans, shape (n,) each.
+        """Bounds on a shoulder's speed [m/beat] and acceleration [m/beat²] on n spans, shape (n,) each.
 
         Notes
         -----
-        Three nested turns: |p'| ≤ Σ|qᵢ'|·ρ and |p''| ≤ ((Σ|qᵢ'|)² + Σ|qᵢ''|)·ρ, ρ the distance from
+        Three nested rotations: |p'| ≤ Σ|qᵢ'|·ρ and |p''| ≤ ((Σ|qᵢ'|)² + Σ|qᵢ''|)·ρ, ρ the distance from
         between the hips.
         """
         up = self.body.shoulder_height - self.body.hip_height
         lever = float(np.hypot(self.body.half_shoulder, up))
         rate = self._fastest(start, end, 1)[:, :3].sum(axis=1)
-        push = self._fastest(start, end, 2)[:, :3].sum(axis=1)
-        return lever * rate, lever * (rate**2 + push)
+        acceleration = self._fastest(start, end, 2)[:, :3].sum(axis=1)
+        return lever * rate, lever * (rate**2 + acceleration)
 
     @property
     def column_top(self) -> float:
-        """Height of the upper end of the column that others keep clear of [m]; higher for who leans."""
+        """Height of the upper end of the column used for distances to others [m]; higher if the body leans."""
         return self.body.column.end[2] if self.upright else self.body.leaning_top
 
     @property
     def shoulder_reach(self) -> float:
-        """Bound of a shoulder's distance from the body's axis, on the plan [m].
+        """Bound on a shoulder's horizontal distance from the body's axis [m].
 
         Notes
         -----
-        A lean by an angle carries a point at height h over the hips at most h·sin of it aside.
+        A lean by an angle moves a point at height h above the hips sideways by at most h·sin of the angle.
         """
         if self.upright:
             return self.body.half_shoulder
@@ -213,11 +212,11 @@ class Carriage:
 
     @property
     def lowest_shoulder(self) -> float:
-        """Bound of a shoulder's height, from below [m over the floor].
+        """Lower bound on a shoulder's height [m above the floor].
 
         Notes
         -----
-        With u over the hips and v aside it hangs cos(lean)·(u·cos(side) ± v·sin(side)) over them.
+        A shoulder u above the hips and v aside is cos(lean)·(u·cos(side) ± v·sin(side)) above them.
         """
         body = self.body
         if self.upright:
@@ -232,7 +231,7 @@ class Carriage:
         return np.zeros(0) if self.upright else self._tables[0]
 
     def _fastest(self, start: Floats, end: Floats, order: int) -> Floats:
-        """Bounds of the angles' derivatives on n spans, shape (n, 5)."""
+        """Bounds on the angles' derivatives on n spans, shape (n, 5)."""
         out = np.zeros((len(start), 5))
         if self.upright:
             return out
@@ -246,19 +245,19 @@ class Carriage:
 
 
 def nearest_give(body: Body, away: Floats, side: Side) -> Floats:
-    """Place of the box of `Body.shoulder_give` that is nearest to a hand.
+    """Point in the box of `Body.shoulder_give` nearest to a hand.
 
     Parameters
     ----------
     body : Body
     away : ndarray, shape (..., 3) [m, the trunk's frame]
-        The hand, seen from where the arm hangs.
+        The hand, relative to the shoulder's rest position.
     side : {"left", "right"}
 
     Returns
     -------
     place : ndarray, shape (..., 3) [m, the trunk's frame]
-        Seen from where the arm hangs.
+        Relative to the shoulder's rest position.
 
     Notes
     -----
@@ -271,12 +270,12 @@ def nearest_give(body: Body, away: Floats, side: Side) -> Floats:
 
 
 def _beyond(body: Body, away: Floats, side: Side) -> Floats:
-    """Distance of points (..., 3), seen from where the arm hangs, from the box of `shoulder_give`."""
+    """Distance of points (..., 3), relative to the shoulder's rest position, from the box of `shoulder_give`."""
     return np.asarray(np.linalg.norm(away - nearest_give(body, away, side), axis=-1))
 
 
 def beyond_upright(body: Body, hand: Floats, side: Side) -> Floats:
-    """Distance of hands from the nearest place that the shoulder of an upright body can give to.
+    """Distance of hands from the nearest position that the shoulder of an upright body can move to.
 
     Parameters
     ----------
@@ -296,21 +295,22 @@ def beyond_upright(body: Body, hand: Floats, side: Side) -> Floats:
 
 
 def carried(body: Body, blocks: Sequence[tuple[float, float, Posture]], lead: float) -> Carriage:
-    """The carriage through blocks: each posture taken up over the gap before it, `lead` beats at most.
+    """The carriage through blocks: each posture is reached over the gap before it, at most `lead` beats.
 
     Parameters
     ----------
     body : Body
     blocks : sequence of (start, end, posture)
-        By start [beats]; blocks without a gap between them share the last and the first half beat of both
-        for the passage. Blocks of one posture may overlap, as those of two hands do.
+        By start [beats]; between blocks without a gap, the last half beat of one and the first half beat of
+        the next are used for the transition. Blocks with the same posture may overlap, as those of two
+        hands do.
     lead : float
-        Longest passage into and out of a posture [beats].
+        Longest transition into and out of a posture [beats].
 
     Returns
     -------
     carriage : Carriage
-        Upright throughout where every posture is.
+        Upright throughout if every posture is.
     """
     if all(posture.upright for _, _, posture in blocks):
         return Carriage(body=body)
@@ -321,7 +321,7 @@ def carried(body: Body, blocks: Sequence[tuple[float, float, Posture]], lead: fl
         if gap < 0 and last.posture == posture:
             held[-1] = last._replace(end=max(last.end, end))
         elif gap < 1.0 and last.posture != posture:
-            # No room between them: half a beat of each is the passage.
+            # No gap between them: the transition takes half a beat of each.
             cut = min(0.5, (last.end - last.start) / 2)
             held[-1] = last._replace(end=last.end - cut)
             held.append(HeldPosture(start + min(0.5, (end - start) / 2), end, posture))

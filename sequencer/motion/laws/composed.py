@@ -1,7 +1,8 @@
-"""A law composed of a hand path and nested turns of the tether: what every family builds.
+"""A law composed of a hand path and nested rotations of the tether, built by every pattern family.
 
-Frame: body frame [m]. h = centre + Σ slides + Σ arms, d = turns · d₀ and n = turns · n₀. Bounds: first the product rule on the coefficients (chain.py), then made
-tight by certified interpolation: a vector f sampled every Δ lies within Δ²/8·sup|f''| of the chord
+Frame: body frame [m]. h = centre + Σ slides + Σ arms, d = turns · d₀ and n = turns · n₀. Bounds: first the
+product rule on the coefficients (rotations.py), then tightened by certified interpolation: a vector f
+sampled every Δ lies within Δ²/8·sup|f''| of the chord
 between its samples, so sup|f| ≤ max|fᵢ| + Δ²/8·sup|f''|, and |f| ≤ max|fᵢ| + Δ/2·sup|f'| as well.
 Source: error of linear interpolation, any text on numerical analysis.
 """
@@ -24,7 +25,7 @@ ROUNDING_UP = 1.0 + 1e-9  # covers rounding in the bounds themselves
 
 @dataclass(frozen=True, slots=True)
 class Slide:
-    """A straight move along `vector` by a phase."""
+    """A straight displacement along `vector` by a phase."""
 
     vector: Vector  # [m] for a phase of 1
     phase: Phase
@@ -32,7 +33,7 @@ class Slide:
 
 @dataclass(frozen=True, slots=True)
 class Arm:
-    """A vector carried by nested turns, outermost first."""
+    """A vector carried by nested rotations, outermost first."""
 
     vector: Vector  # [m]
     turns: tuple[Turn, ...]
@@ -40,7 +41,7 @@ class Arm:
 
 @dataclass(frozen=True, slots=True)
 class HandPath:
-    """Where the hand is: a centre, and what moves it from there."""
+    """Hand path: a centre, and displacements from it."""
 
     centre: Vector  # [m, body frame]
     slides: tuple[Slide, ...] = ()
@@ -53,7 +54,7 @@ class ComposedLaw:
 
     hand: HandPath
     tether: Vector  # d₀, unit
-    plane: Vector  # n₀, unit, across d₀
+    plane: Vector  # n₀, unit, perpendicular to d₀
     turns: tuple[Turn, ...]
     period: float  # [beats]
 
@@ -63,22 +64,26 @@ class ComposedLaw:
             raise ValueError("the tether must be a unit vector in its plane")
 
     def at(self, beats: Floats) -> Motion:
-        """State at own beats, shape (...); exact to rounding."""
+        """State at the law's beats, shape (...); exact to rounding."""
         beats = np.asarray(beats, dtype=np.float64)
         row = beats.ravel()
         still: Floats = np.zeros((3, 1))
-        place, speed, push = _column(self.hand.centre), still, still
+        place, speed, hand_acceleration = _column(self.hand.centre), still, still
         for slide in self.hand.slides:
             vector = _column(slide.vector)
             value, rate, acceleration = slide.phase.at(row)
-            place, speed, push = (
+            place, speed, hand_acceleration = (
                 place + value * vector,
                 speed + rate * vector,
-                push + acceleration * vector,
+                hand_acceleration + acceleration * vector,
             )
         for arm in self.hand.arms:
             part = carried(arm.turns, (_column(arm.vector), still, still), row)
-            place, speed, push = place + part[0], speed + part[1], push + part[2]
+            place, speed, hand_acceleration = (
+                place + part[0],
+                speed + part[1],
+                hand_acceleration + part[2],
+            )
         tether, rate, acceleration = carried(self.turns, (_column(self.tether), still, still), row)
         plane = turned(self.turns, _column(self.plane), row)
 
@@ -89,7 +94,7 @@ class ComposedLaw:
         return Motion(
             hand=shaped(place),
             hand_rate=shaped(speed),
-            hand_acceleration=shaped(push),
+            hand_acceleration=shaped(hand_acceleration),
             tether=shaped(tether),
             tether_rate=shaped(rate),
             tether_acceleration=shaped(acceleration),
@@ -102,9 +107,9 @@ class ComposedLaw:
 
 
 def hand_limits(path: HandPath) -> tuple[float, Limits]:
-    """Bounds of the hand's distance from its centre, and of its derivatives of order 1 to 4.
+    """Bounds on the hand's distance from its centre, and on its derivatives of order 1 to 4.
 
-    Derivatives come from the coefficients; the distance is inf where a slide drifts.
+    Derivatives come from the coefficients; the distance is inf if a slide drifts.
     """
     distance, orders = 0.0, [0.0] * 4
     for slide in path.slides:
@@ -161,6 +166,6 @@ def _bounds(law: ComposedLaw) -> Bounds:
         hand_reach=tight(motion.hand[..., :2], reach, hand[0], hand[1]),
         hand_jerk=hand[2] * ROUNDING_UP,
         turn_jerk=spin[2] * ROUNDING_UP,
-        frame_rate=spin[0] * ROUNDING_UP,  # the plane is carried by the same turns
+        frame_rate=spin[0] * ROUNDING_UP,  # the plane is carried by the same rotations
         frame_acceleration=spin[1] * ROUNDING_UP,
     )

@@ -1,8 +1,8 @@
-"""Scalar functions of beats that the laws are made of, with proven bounds of their derivatives.
+"""Scalar functions of beats from which the laws are built, with proven bounds on their derivatives.
 
-An angle [rad] or a length [m] that grows, sways or steps. Each gives its value and its first and
+An angle [rad] or a length [m] that increases, oscillates or steps. Each gives its value and its first and
 second derivative, and `limits()`: upper bounds of the absolute first to fourth derivative over all
-beats, from the coefficients. A fourth derivative that does not exist everywhere is bounded by inf.
+beats, from the coefficients. A fourth derivative that does not exist everywhere has the bound inf.
 """
 
 from dataclasses import dataclass
@@ -17,14 +17,14 @@ Limits = tuple[float, float, float, float]
 
 
 class Phase(Protocol):
-    """A twice continuously differentiable number along the beats."""
+    """A twice continuously differentiable function of beats."""
 
     def at(self, beats: Floats) -> tuple[Floats, Floats, Floats]:
         """Value, rate [1/beat] and acceleration [1/beat²], each shape (...)."""
         ...
 
     def limits(self) -> Limits:
-        """Bounds of the absolute derivatives of order 1, 2, 3 and 4 over all beats."""
+        """Bounds on the absolute derivatives of order 1, 2, 3 and 4 over all beats."""
         ...
 
 
@@ -52,7 +52,7 @@ class Wave:
         return value, rate, acceleration
 
     def limits(self) -> Limits:
-        """Sums of the coefficients' sizes; exact for one sway."""
+        """Sums of the absolute coefficients; exact for a single oscillation."""
         orders = [sum(abs(a) * abs(f) ** k for a, f, _ in self.sways) for k in (1, 2, 3, 4)]
         return abs(self.rate) + orders[0], orders[1], orders[2], orders[3]
 
@@ -90,12 +90,12 @@ def smooth_step(x: Floats) -> tuple[Floats, Floats, Floats]:
 
 @dataclass(frozen=True, slots=True)
 class Steps:
-    """Minimum-jerk steps from value to value, at rest in every knot.
+    """Minimum-jerk steps from value to value, at rest at every knot.
 
-    Repeats after the last knot, drifting by the last value less the first, or stays there.
+    Repeats after the last knot, drifting by the last value minus the first, or stays there.
     """
 
-    knots: tuple[float, ...]  # [beats] rising
+    knots: tuple[float, ...]  # [beats] increasing
     values: tuple[float, ...]
     repeats: bool = True
 
@@ -103,7 +103,7 @@ class Steps:
         if len(self.knots) != len(self.values) or len(self.knots) < 2:
             raise ValueError("steps need as many values as knots, and at least two")
         if not np.all(np.diff(self.knots) > 0):
-            raise ValueError(f"knots must rise, got {self.knots}")
+            raise ValueError(f"knots must increase, got {self.knots}")
 
     def at(self, beats: Floats) -> tuple[Floats, Floats, Floats]:
         """Value and its first two derivatives; exact."""
@@ -130,19 +130,19 @@ class Steps:
 
 @dataclass(frozen=True, slots=True)
 class CosineSteps:
-    """Half cosine waves from value to value, level in every knot; repeats, drifting by last − first.
+    """Half cosine waves from value to value, with zero slope at every knot; repeats, drifting by last − first.
 
-    Its acceleration jumps in a knot unless the steps to either side are equal and opposite.
+    Its acceleration jumps at a knot unless the steps on either side are equal and opposite.
     """
 
-    knots: tuple[float, ...]  # [beats] rising
+    knots: tuple[float, ...]  # [beats] increasing
     values: tuple[float, ...]
 
     def __post_init__(self) -> None:
         if len(self.knots) != len(self.values) or len(self.knots) < 2:
             raise ValueError("steps need as many values as knots, and at least two")
         if not np.all(np.diff(self.knots) > 0):
-            raise ValueError(f"knots must rise, got {self.knots}")
+            raise ValueError(f"knots must increase, got {self.knots}")
 
     def at(self, beats: Floats) -> tuple[Floats, Floats, Floats]:
         """Value and its first two derivatives; exact."""
@@ -167,16 +167,16 @@ class CosineSteps:
 
 @dataclass(frozen=True, slots=True)
 class Spline:
-    """The periodic cubic spline through values, on top of a steady drift of last − first a period."""
+    """The periodic cubic spline through values, plus a steady drift of last − first per period."""
 
-    knots: tuple[float, ...]  # [beats] rising
+    knots: tuple[float, ...]  # [beats] increasing
     values: tuple[float, ...]
 
     def __post_init__(self) -> None:
         if len(self.knots) != len(self.values) or len(self.knots) < 2:
             raise ValueError("a spline needs as many values as knots, and at least two")
         if not np.all(np.diff(self.knots) > 0):
-            raise ValueError(f"knots must rise, got {self.knots}")
+            raise ValueError(f"knots must increase, got {self.knots}")
 
     def at(self, beats: Floats) -> tuple[Floats, Floats, Floats]:
         """Value and its first two derivatives; exact to rounding."""
@@ -208,5 +208,5 @@ def _spline(phase: Spline) -> tuple[float, Any]:
     knots, values = np.asarray(phase.knots), np.asarray(phase.values)
     drift = (values[-1] - values[0]) / (knots[-1] - knots[0])
     own = values - drift * (knots - knots[0])
-    own[-1] = own[0]  # the same to rounding
+    own[-1] = own[0]  # equal to rounding
     return float(drift), CubicSpline(knots, own, bc_type="periodic")

@@ -1,4 +1,4 @@
-"""Turns inside turns: the one kernel that every closed-form law is evaluated and bounded by.
+"""Nested rotations: the kernel that evaluates and bounds every closed-form law.
 
 A vector v carried by nested rotations is R(a₁, α₁)·R(a₂, α₂)·…·v, with fixed unit axes and angles
 that are phases of the beats. Its derivatives follow from R(a, α)' = α'·[a]ₓ·R, its bounds from the
@@ -17,12 +17,14 @@ from sequencer.arrays import Floats
 from sequencer.motion.laws.phases import Limits, Phase
 
 Vector = tuple[float, float, float]
-_Jet = tuple[Floats, Floats, Floats]  # a vector and its first two derivatives, axes first
+_Jet = tuple[
+    Floats, Floats, Floats
+]  # a vector and its first two derivatives, coordinate axis first
 
 
 @dataclass(frozen=True, slots=True)
 class Turn:
-    """A rotation about a fixed unit axis by an angle that follows the beats."""
+    """A rotation about a fixed unit axis by an angle that is a function of beats."""
 
     axis: Vector
     angle: Phase
@@ -33,13 +35,13 @@ class Turn:
 
 
 def carried(turns: tuple[Turn, ...], jet: _Jet, beats: Floats) -> _Jet:
-    """A jet after nested turns, outermost first.
+    """A jet after nested rotations, outermost first.
 
     Parameters
     ----------
     turns : tuple of Turn
     jet : tuple of ndarray, shape (3, n) or (3, 1) [any unit]
-        Vector, rate and acceleration per beat before the turns.
+        Vector, rate and acceleration per beat before the rotations.
     beats : ndarray, shape (n,) [beats]
 
     Returns
@@ -48,8 +50,8 @@ def carried(turns: tuple[Turn, ...], jet: _Jet, beats: Floats) -> _Jet:
 
     Notes
     -----
-    Source: Rodrigues' rotation formula and its derivatives. Exact. The axes come first here, because
-    a small matrix times a long row of vectors is what the machine does fastest.
+    Source: Rodrigues' rotation formula and its derivatives. Exact. Coordinate axes come first here, because
+    a small matrix times a long row of vectors is fastest.
     """
     value, rate, acceleration = jet
     for turn in reversed(turns):
@@ -68,7 +70,7 @@ def carried(turns: tuple[Turn, ...], jet: _Jet, beats: Floats) -> _Jet:
 
 
 def turned(turns: tuple[Turn, ...], vector: Floats, beats: Floats) -> Floats:
-    """A vector after nested turns, without its derivatives.
+    """A vector after nested rotations, without its derivatives.
 
     Parameters
     ----------
@@ -88,22 +90,22 @@ def turned(turns: tuple[Turn, ...], vector: Floats, beats: Floats) -> Floats:
     for turn in reversed(turns):
         cross, along = _matrices(turn.axis)
         if np.allclose(cross @ vector, 0.0, rtol=0.0, atol=1e-15):
-            continue  # it lies in the axis
+            continue  # it lies along the axis
         angle = turn.angle.at(beats)[0]
         vector = _rotated(vector, along, cross, np.cos(angle), np.sin(angle))
     return vector
 
 
 def turned_limits(turns: tuple[Turn, ...], size: float, own: Limits = (0.0,) * 4) -> Limits:
-    """Bounds of the derivatives, order 1 to 4, of a carried vector.
+    """Bounds on the derivatives, order 1 to 4, of a carried vector.
 
     Parameters
     ----------
     turns : tuple of Turn
     size : float
-        Bound of the vector's length.
+        Bound on the vector's length.
     own : tuple of float
-        Bounds of the vector's own derivatives before the turns.
+        Bounds on the vector's derivatives before the rotations.
 
     Returns
     -------
@@ -132,7 +134,7 @@ def turned_limits(turns: tuple[Turn, ...], size: float, own: Limits = (0.0,) * 4
 
 @lru_cache(maxsize=1024)
 def _matrices(axis: Vector) -> tuple[Floats, Floats]:
-    """Matrices of axis × v, and of the part of v along the axis."""
+    """Matrices of axis × v, and of the component of v along the axis."""
     x, y, z = axis
     cross = np.array([[0.0, -z, y], [z, 0.0, -x], [-y, x, 0.0]])
     along: Floats = np.outer(axis, axis).astype(np.float64)

@@ -1,7 +1,7 @@
 """The state of one prop at n instants: hand, tether direction, plane, and their rates.
 
-Frame: body frame [m]. Rates are per beat; the tempo map alone turns them into seconds.
-Source: the project's statement of the motion laws, docs/motion.md, section 2.
+Frame: body frame [m]. Rates are per beat; only the tempo map converts them to seconds.
+Source: the motion laws in docs/motion.md, section 2.
 """
 
 from dataclasses import dataclass
@@ -25,11 +25,11 @@ class Motion:
 
     @property
     def turning_axis(self) -> Floats:
-        """Tether × its rate, shape (..., 3) [1/beat]: what the eye and a join see."""
+        """Tether × its rate, shape (..., 3) [1/beat]: the visible sense of rotation, as compared at a join."""
         return np.asarray(np.cross(self.tether, self.tether_rate), dtype=np.float64)
 
     def head(self, length: float) -> Floats:
-        """Head's place, shape (..., 3) [m], on a tether of `length` [m]."""
+        """Head's position, shape (..., 3) [m], on a tether of `length` [m]."""
         return self.hand + length * self.tether
 
     def head_rate(self, length: float) -> Floats:

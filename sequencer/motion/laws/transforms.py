@@ -1,4 +1,4 @@
-"""Laws made of laws: the same in the mirror, or at another time and pace.
+"""Laws derived from laws: mirrored, or shifted in time and pace.
 
 The mirror is the body's sagittal plane x = 0. Positions, rates and tethers change the sign of x; a
 plane is an axial vector, so it keeps x and changes y and z: forward wheels stay forward, clockwise in
@@ -19,17 +19,17 @@ _POLAR = np.array([-1.0, 1.0, 1.0])
 
 @dataclass(frozen=True, slots=True)
 class Mirrored:
-    """A law in the mirror x = 0."""
+    """A law mirrored in x = 0."""
 
     law: Law
 
     @property
     def period(self) -> float:
-        """The same as the law's."""
+        """As for the law itself."""
         return self.law.period
 
     def at(self, beats: Floats) -> Motion:
-        """State at own beats, shape (...)."""
+        """State at the law's beats, shape (...)."""
         seen = self.law.at(beats)
         return Motion(
             hand=seen.hand * _POLAR,
@@ -42,29 +42,29 @@ class Mirrored:
         )
 
     def bounds(self) -> Bounds:
-        """The same as the law's."""
+        """As for the law itself."""
         return self.law.bounds()
 
 
 @dataclass(frozen=True, slots=True)
 class Retimed:
-    """A law that starts `shift` of its own beats in, and runs `rate` of them a beat."""
+    """A law that starts `shift` beats in and runs at `pace` of its beats per beat."""
 
     law: Law
     shift: float = 0.0  # [beats of the law]
-    pace: float = 1.0  # [beats of the law a beat], positive
+    pace: float = 1.0  # [beats of the law per beat], positive
 
     def __post_init__(self) -> None:
         if not (self.pace > 0 and np.isfinite(self.pace) and np.isfinite(self.shift)):
-            raise ValueError(f"a law's rate must be positive, got {self.pace!r}")
+            raise ValueError(f"a law's pace must be positive, got {self.pace!r}")
 
     @property
     def period(self) -> float:
-        """The law's, in the beats it now takes."""
+        """The law's period at the new pace."""
         return self.law.period / self.pace
 
     def at(self, beats: Floats) -> Motion:
-        """State at own beats, shape (...)."""
+        """State at the law's beats, shape (...)."""
         seen = self.law.at(self.shift + self.pace * np.asarray(beats, dtype=np.float64))
         if self.pace == 1.0:
             return seen
@@ -77,7 +77,7 @@ class Retimed:
         )
 
     def bounds(self) -> Bounds:
-        """The law's, scaled."""
+        """The law's bounds, scaled."""
         own = self.law.bounds()
         if self.pace == 1.0:
             return own
@@ -95,12 +95,12 @@ class Retimed:
 
 
 def mirrored(law: Law) -> Law:
-    """The law in the mirror; a mirrored law comes back as it was."""
+    """The law mirrored; mirroring twice returns the original law."""
     return law.law if isinstance(law, Mirrored) else Mirrored(law)
 
 
 def shifted(law: Law, beats: float) -> Law:
-    """The law, started some of its beats in; shifts add up."""
+    """The law started some of its beats in; shifts add up."""
     if isinstance(law, Retimed) and law.pace == 1.0:
         return shifted(law.law, law.shift + beats)
     return law if beats == 0.0 else Retimed(law, beats)

@@ -1,1 +1,1 @@
-"""The vocabulary: named patterns, the families of laws they are made of, and blocks of both hands."""
+"""The vocabulary: named patterns, the families of laws behind them, and blocks of both hands."""

@@ -1,4 +1,4 @@
-"""Blocks: what both hands do in one, from the words of a show."""
+"""Blocks: the laws of both hands, from the terms of a show file."""
 
 from collections.abc import Mapping
 from typing import Literal
@@ -26,16 +26,16 @@ def block_laws(
     tethers: Mapping[Side, float],
     book: Mapping[str, Pattern] | None = None,
 ) -> dict[Side, Law]:
-    """The law of each hand in a block; a law's own beat 0 is the block's start.
+    """The law of each hand in a block; beat 0 of a law is the start of the block.
 
-    The right hand leads; the left goes the same or the opposite way, and half or a quarter of a turn
-    later in the pattern. A hand that is alone leads.
+    The right hand leads; the left goes in the same or the opposite direction, and is level with it or half
+    or a quarter of a turn further on in the pattern. A single hand leads.
 
     Parameters
     ----------
     parts : mapping
-        Pattern and parameters of each hand that dances. In a mirrored block: as they are danced, the
-        two hands already changed over.
+        Pattern and parameters of each hand in use. In a mirrored block, as danced, with the hands already
+        swapped.
     timing : {"together", "split", "quarter"}
     direction : {"same", "opposite"}
     cycle : float
@@ -43,12 +43,12 @@ def block_laws(
     shift : float
         Beats into the pattern at the block's start.
     mirrored : bool
-        Left and right changed over: each hand's law is the mirror image of the other's.
+        Left and right swapped: each hand's law is the mirror image of the other's.
     body : Body
     tethers : mapping
         Length of each hand's prop [m].
     book : mapping, optional
-        Patterns to look in, instead of the built-in ones.
+        Patterns to use instead of the built-in ones.
 
     Returns
     -------

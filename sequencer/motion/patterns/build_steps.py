@@ -1,9 +1,9 @@
 """Build steps: the stations of a toroid in order, and where the planes of neighbours cross.
 
-A station is a half lobe: an in or an out. Its plane goes through the hand with normal n; the planes of
-two neighbours meet in a line, and the cross point is the point of that line nearest to the middle
-between the two hands: there the prop can pass from one plane to the other. Odd pro- and anti-bends come
-home reversed, so their steps go through both cycles. Frame: body frame [m].
+A station is a half lobe: an in or an out. Its plane passes through the hand with normal n; the planes of
+two neighbours meet in a line, and the cross point is the point on that line nearest to the midpoint between
+the two hands: there the prop can pass from one plane to the other. Odd pro- and anti-bends return reversed,
+so their steps go through both cycles. Frame: body frame [m].
 Source: docs/motion.md, sections 3.4 and 3.5; line of two planes, any text on analytic geometry.
 """
 
@@ -20,28 +20,28 @@ from sequencer.motion.patterns.library import Pattern, cycle_beats, find, law_fo
 from sequencer.motion.patterns.planes import plane_words
 from sequencer.motion.patterns.samples import CARD_STATURE
 
-PARALLEL = 1e-6  # sine below which two planes have no line in common
+PARALLEL = 1e-6  # sine below which two planes count as parallel
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Station:
-    """One half lobe of a build."""
+    """One half lobe of a toroid."""
 
     number: int  # from 1
     beat: float
     half: str  # "in" or "out"
-    lobe: int  # from 1; an out lies in it, an in begins it
+    lobe: int  # from 1; an in begins it, an out lies within it
     cycle: int  # from 1
     hand: Floats  # (3,) [m, body frame]
     tether: Floats  # (3,) [1]
     plane: Floats  # (3,) [1]
     place: str  # where the hand is, in words
-    performer: str  # plane and direction as the performer sees it
-    audience: str  # the same as a facing audience sees it
-    turned: float  # [rad] of the plane since the station before; nan at the first
-    cross: Floats | None  # (3,) [m, body frame] cross point with the station before
+    performer: str  # plane and direction as seen by the performer
+    audience: str  # plane and direction as seen by a facing audience
+    turned: float  # [rad] turn of the plane since the previous station; nan at the first
+    cross: Floats | None  # (3,) [m, body frame] cross point with the previous station
     cross_words: str
-    change: str  # what changes from the station before
+    change: str  # what changes from the previous station
 
 
 def build_steps(
@@ -54,32 +54,32 @@ def build_steps(
     tether: float | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> list[Station]:
-    """The stations of a toroid, through as many cycles as it takes to come home.
+    """The stations of a toroid, over as many cycles as it takes to return to the start.
 
     Parameters
     ----------
     name : str
-        Of a pattern that is a toroid.
+        Name of a toroid pattern.
     parameters : mapping
     side : {"left", "right"}
     body : Body, optional
-        1.70 m tall if not given.
+        Default: 1.70 m tall.
     cycle : float, optional
-        Beats of one hand cycle; the pattern's own if not given.
+        Beats per hand cycle; default: the pattern's.
     tether : float, optional
         Length of the prop [m].
     book : mapping, optional
-        Patterns to look in, instead of the built-in ones.
+        Patterns to use instead of the built-in ones.
 
     Returns
     -------
     stations : list of Station
-        The last one is the first again.
+        The last one repeats the first.
 
     Raises
     ------
     ValueError
-        If the pattern is not known or no toroid, or a parameter is out of range.
+        If the pattern is unknown or not a toroid, or a parameter is out of range.
     """
     pattern = find(name, book)
     span = cycle or cycle_beats(name, parameters, book)
@@ -94,7 +94,7 @@ def build_steps(
         return _listed(law(), pattern, side)
     if pattern.hand(side).kind.name != "toroid":
         raise ValueError(
-            f"{name} is no toroid; build steps are told for toroids and station patterns"
+            f"{name} is not a toroid; build steps exist only for toroids and station patterns"
         )
     values = pattern.values(parameters, side)
     danced = law()
@@ -121,7 +121,7 @@ def _listed(law: Law, pattern: Pattern, side: Side) -> list[Station]:
 def stations_at(
     law: Law, beats: list[float], halves: list[str], *, lobes: int, cycle: float
 ) -> list[Station]:
-    """Stations of any law at given beats."""
+    """Stations of a law at given beats."""
     motion = law.at(np.array(beats))
     span = law.period if isfinite(law.period) else beats[-1]
     centre = law.at(np.arange(256, dtype=np.float64) * span / 256).hand.mean(axis=0)
@@ -160,7 +160,7 @@ def stations_at(
 def cross_point(
     first_hand: Floats, first_plane: Floats, hand: Floats, plane: Floats
 ) -> Floats | None:
-    """Where the planes of two stations cross, nearest to the middle between the hands.
+    """Point where the planes of two stations cross, nearest to the midpoint between the hands.
 
     Parameters
     ----------
@@ -171,7 +171,7 @@ def cross_point(
     Returns
     -------
     point : ndarray or None, shape (3,) [m, body frame]
-        None where the planes are parallel.
+        None if the planes are parallel.
 
     Notes
     -----
@@ -193,13 +193,13 @@ def _angle(a: Floats, b: Floats) -> float:
 
 
 def place_words(away: Floats) -> str:
-    """Where a hand is on its circle, from the circle's middle, in words of the body."""
+    """Position of a hand on its circle, relative to the centre, described in body directions."""
     names = (
         ((1, 0, 0), "right"), ((-1, 0, 0), "left"), ((0, 0, 1), "top"), ((0, 0, -1), "bottom"),
         ((0, 1, 0), "front"), ((0, -1, 0), "back"),
     )  # fmt: skip
     unit = away / np.linalg.norm(away)
-    # Rounded, so that half-way is told the same way round wherever it is met.
+    # Rounded, so that half-way positions are always described the same way round.
     fits = sorted(((round(float(unit @ np.array(v)), 9), word) for v, word in names), reverse=True)
     if fits[0][0] > np.cos(np.radians(12)):
         return fits[0][1]
@@ -210,7 +210,7 @@ def place_words(away: Floats) -> str:
 
 
 def _cross_words(point: Floats, centre: Floats) -> str:
-    """A point by centimetres from the middle of the hand's circle."""
+    """A point in centimetres from the middle of the hand's circle."""
     parts = []
     for value, more, less in zip(
         100 * (point - centre),
@@ -224,13 +224,13 @@ def _cross_words(point: Floats, centre: Floats) -> str:
 
 
 def _change(before: Station, away: Floats, axis: Floats, plane: Floats, centre: Floats) -> str:
-    """What changes from one station to the next."""
+    """Description of the change from one station to the next."""
     start = before.hand - centre
     step = np.degrees(
         np.arctan2(float(axis @ np.cross(start, away)), float(start @ away)) % (2 * np.pi)
     )
     turned = np.degrees(_angle(before.plane, plane))
-    said = f"the hand goes on by {step:.0f}°"
+    text = f"the hand goes on by {step:.0f}°"
     if turned < 0.5:
-        return f"{said}, the plane stays"
-    return f"{said}, the plane turns by {turned:.0f}°"
+        return f"{text}, the plane stays"
+    return f"{text}, the plane turns by {turned:.0f}°"

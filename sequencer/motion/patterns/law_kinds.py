@@ -1,4 +1,4 @@
-"""The kinds of law that patterns are made of: their parameters, and how to build one.
+"""The kinds of law on which patterns are based: their parameters, and how to build each.
 
 A kind turns plain values (metres, degrees, names) into a law of the family modules. Another package
 can add kinds through the entry-point group `sequencer.laws`: each entry names a `LawKind`.
@@ -21,14 +21,14 @@ from sequencer.motion.patterns.stations import StationPoint
 
 ENTRY_POINTS = "sequencer.laws"
 DEFAULT_TETHER = (
-    0.51  # [m] where neither pattern nor prop says: 0.30 of a stature of 1.70 m; common practice
+    0.51  # [m] if neither pattern nor prop gives it: 0.30 of a stature of 1.70 m; common practice
 )
 ParameterValues: TypeAlias = Mapping[str, Any]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LawContext:
-    """Who dances a law, with what, and how fast."""
+    """Body, prop and tempo for which a law is built."""
 
     side: Side
     body: Body
@@ -45,22 +45,20 @@ class LawKind:
     parameters: tuple[Parameter, ...]
     build: Callable[[ParameterValues, LawContext], Law]
     cycle: Callable[[ParameterValues], float]  # default beats of one hand cycle
-    turns: Callable[
-        [ParameterValues], float
-    ]  # how many turns, for split timing, one hand cycle holds
+    turns: Callable[[ParameterValues], float]  # number of turns per hand cycle, for split timing
     opposite: Literal[
         "mirror", "turn", "way", "plane"
-    ]  # how the second hand goes against the first
+    ]  # how to build the second hand's law when it goes the opposite way
     stations: tuple[StationPoint, ...] = ()  # of a station pattern
-    free: tuple[Free, ...] = ()  # what to try besides offsets, where the prop meets body or prop
+    free: tuple[Free, ...] = ()  # parameters to try besides offsets, if the prop meets body or prop
     room: Callable[[ParameterValues], OffsetLimits] = lambda _values: OffsetLimits()  # for offsets
 
 
 def opposite_law(kind: LawKind, values: ParameterValues, wanted: LawContext) -> Law:
-    """The second hand's law when the two go opposite ways.
+    """The second hand's law when the hands go in opposite directions.
 
-    In the wall and the floor plane that is the mirror image of the other hand's law; where the mirror
-    would keep the direction (wheel plane), the way round is reversed instead.
+    In the wall and the floor plane that is the mirror image of the other hand's law; where mirroring would
+    keep the direction (wheel plane), the direction is reversed instead.
     """
     how = kind.opposite
     if how == "plane":
@@ -69,13 +67,15 @@ def opposite_law(kind: LawKind, values: ParameterValues, wanted: LawContext) -> 
         other: Side = "left" if wanted.side == "right" else "right"
         seen = LawContext(side=other, body=wanted.body, beats=wanted.beats, tether=wanted.tether)
         return Mirrored(
-            kind.build(values if kind.name == "toroid" else _apart(values, wanted.side), seen)
+            kind.build(
+                values if kind.name == "toroid" else _placed_for_mirror(values, wanted.side), seen
+            )
         )
     return kind.build(reversed_way(values), wanted)
 
 
-def _apart(values: ParameterValues, side: Side) -> dict[str, Any]:
-    """The same values, moved and turned so that the mirror image keeps the plane of its own hand."""
+def _placed_for_mirror(values: ParameterValues, side: Side) -> dict[str, Any]:
+    """The same values, shifted and turned so that the mirror image stays in its own hand's plane."""
     moved = dict(values)
     if "yaw" in moved:
         moved["yaw"] = -moved["yaw"]
@@ -86,7 +86,7 @@ def _apart(values: ParameterValues, side: Side) -> dict[str, Any]:
 
 
 def reversed_way(values: ParameterValues) -> dict[str, ParameterValue]:
-    """The same values with the way round reversed."""
+    """The same values with the direction reversed."""
     other = {
         "anticlockwise": "clockwise",
         "clockwise": "anticlockwise",
@@ -99,18 +99,18 @@ def reversed_way(values: ParameterValues) -> dict[str, ParameterValue]:
 
 
 def offset_of(values: ParameterValues) -> tuple[float, float, float]:
-    """The performer's own move of a centre."""
+    """The performer's offset of a centre."""
     return values["across"], values["ahead"], values["up"]
 
 
-# Parameters that several kinds share
+# Parameters shared by several kinds
 HAND_RADIUS = Parameter(
     name="hand_radius", kind="length", default=0.35, low=0.0, high=1.2,
     help="radius of the hand's circle; at most the arm's length",
 )  # fmt: skip
 TETHER = Parameter(
     name="tether", kind="length", default=None, low=0.05, high=3.0,
-    help="hand to the centre of the head; the prop's own if not said",
+    help="hand to the centre of the head; default: the prop's",
 )  # fmt: skip
 PLANE = Parameter(
     name="plane", kind="choice", default="wall", choices=("wall", "wheel", "floor"),
@@ -118,7 +118,7 @@ PLANE = Parameter(
 )  # fmt: skip
 TURN = Parameter(
     name="turn", kind="choice", default="anticlockwise", choices=("anticlockwise", "clockwise"),
-    help="the hand's way round as the performer sees it; from above for the floor, from the "
+    help="direction of the hand as the performer sees it; from above for the floor plane, from the "
     "performer's right for the wheel plane (clockwise is forward)",
 )  # fmt: skip
 FROM = Parameter(
@@ -127,7 +127,7 @@ FROM = Parameter(
 )  # fmt: skip
 LAG = Parameter(
     name="lag", kind="angle", default=0.0, low=-360.0, high=360.0,
-    help="lead of the tether over the outward direction at the start",
+    help="angle of the tether ahead of the outward direction at the start",
 )  # fmt: skip
 WAY = Parameter(
     name="way", kind="choice", default="forward", choices=("forward", "backward"),
@@ -135,15 +135,15 @@ WAY = Parameter(
 )  # fmt: skip
 YAW = Parameter(
     name="yaw", kind="angle", default=0.0, low=-90.0, high=90.0,
-    help="turns the plane about the vertical, to the performer's left, round the circle's centre",
+    help="turns the plane about the vertical through the circle's centre, to the performer's left",
 )  # fmt: skip
 WIDTH = Parameter(
     name="width", kind="ratio", default=1.0, low=0.2, high=1.5,
-    help="how far the hand goes from side to side (before and behind, down and up), 1 as usual",
+    help="how far the hand goes from side to side (front and back, down and up); 1 is normal",
 )  # fmt: skip
 LEAD = Parameter(
     name="lead", kind="angle", default=0.0, low=-360.0, high=360.0,
-    help="of the prop over where it usually points at the start; with 90 a staff crosses upright",
+    help="angle of the prop ahead of its usual direction at the start; with 90 a staff crosses upright",
 )  # fmt: skip
 OFFSET = (
     Parameter(name="across", kind="length", default=0.0, low=-1.0, high=1.0,
@@ -306,16 +306,16 @@ _WEAVE_ROOMS: Mapping[str, OffsetLimits] = {
     "front": OffsetLimits(across=(-0.15, 0.15), ahead=(-0.15, 0.5), up=(-0.3, 0.3)),
     "behind": OffsetLimits(across=(-0.15, 0.15), ahead=(-0.45, 0.15), up=(-0.3, 0.3)),
     "overhead": OffsetLimits(across=(-0.15, 0.15), ahead=(-0.3, 0.3), up=(-0.2, 0.3)),
-}  # the hand must still go to both sides, and cross where the name says
+}  # the hand must still go to both sides, and cross where the pattern's name says
 
 
 def _loops(default: int, low: int, high: int) -> Parameter:
     return Parameter(name="loops", kind="count", default=default, low=low, high=high,
-                     help="turns of the prop in one hand cycle")  # fmt: skip
+                     help="turns of the prop per hand cycle")  # fmt: skip
 
 
 def one_turn(values: ParameterValues) -> float:
-    """One turn a hand cycle: split timing is half a cycle."""
+    """One turn per hand cycle: split timing is half a cycle."""
     del values
     return 1.0
 
@@ -330,14 +330,14 @@ def _four(values: ParameterValues) -> float:
     return 4.0
 
 
-# What to try, found by a search over props, statures and patterns (docs/motion.md, section 3.7).
+# Values to try, found by a search over props, statures and patterns (docs/motion.md, section 3.7).
 HAND_RADII = Free("hand_radius", (1.0, 0.75, 0.5, 0.3), share=True)
 _YAWS = Free("yaw", (0.0, 30.0, 45.0))
 _LOBES_LIE = (Free("begin", ("in", "out")), HAND_RADII, Free("from", (-90.0, 90.0, 0.0, -45.0)))
 
 RATIO = Parameter(
     name="ratio", kind="ratio", default=1.0, low=-24.0, high=24.0,
-    help="turns of the prop in one turn of the hand, in the room; negative against the hand",
+    help="turns of the prop per turn of the hand, as seen in the room; negative: against the hand",
 )  # fmt: skip
 
 _BUILT_IN = (
@@ -359,13 +359,13 @@ _BUILT_IN = (
         turns=one_turn, opposite="plane",
         parameters=(
             Parameter(name="lobes", kind="count", default=4, low=1, high=24,
-                      help="loops against the hand in one hand cycle"),
+                      help="loops against the hand per hand cycle"),
             Parameter(name="bend", kind="choice", default="pro", choices=("iso", "pro", "anti"),
                       help="how the prop's plane bends (anti needs at least 2 lobes)"),
             Parameter(name="start", kind="choice", default=1, choices=(1, -1),
-                      help="sense of the first in: along the hand's motion, or against it"),
+                      help="direction of the first in: along the hand's motion, or against it"),
             Parameter(name="begin", kind="choice", default="in", choices=("in", "out"),
-                      help="whether the first beat is an in or the out half a lobe later"),
+                      help="whether it starts at an in, or at the out half a lobe later"),
             Parameter(name="hand_radius", kind="length", default=0.2, low=0.01, high=1.2,
                       help="radius of the hand's circle; at most the arm's length"),
             TETHER, PLANE, TURN, FROM, *OFFSET,
@@ -374,19 +374,18 @@ _BUILT_IN = (
         room=lambda _values: OffsetLimits(across=(-0.48, 0.48), ahead=(-0.66, 0.36), up=(-0.48, 0.48)),
     ),
     LawKind(
-        # split: half a loop in the two-beat weave, one and a half in the three-beat one, so that the
-        # second hand's crossing loop comes between the first hand's two own loops
+        # split: half a loop in the two-beat weave, one and a half in the three-beat weave, so that the second hand's crossing loop comes between the first hand's two same-side loops
         name="weave", family="weave", build=_weave, cycle=lambda values: float(values["loops"]),
         turns=lambda values: 2.0 if values["loops"] == 2 else 1.0, opposite="way",
         parameters=(
             Parameter(name="loops", kind="choice", default=2, choices=(2, 3),
-                      help="2: one on each side; 3: two on the own side, one on the other"),
+                      help="2: one on each side; 3: two on the hand's own side, one across"),
             WAY,
             Parameter(name="place", kind="choice", default="front",
                       choices=("front", "behind", "overhead"), help="where the hand crosses"),
             WIDTH,
             Parameter(name="swing", kind="angle", default=0.0, low=-90.0, high=90.0,
-                      help="by how much the plane turns, towards the wall plane (overhead: the floor "
+                      help="how far the plane turns, towards the wall plane (overhead: the floor "
                       "plane), while the hand crosses"),
             LEAD, TETHER, *OFFSET,
         ),
@@ -400,14 +399,13 @@ _BUILT_IN = (
         room=lambda values: _WEAVE_ROOMS[values["place"]],
     ),
     LawKind(
-        # split: the second hand comes half a loop before or one and a half after the first, whichever
-        # lets the props point outward where the hands pass each other
+        # split: the second hand is half a loop ahead or one and a half behind, whichever has the props point outward where the hands pass each other
         name="windmill", family="weave", build=_windmill, cycle=_two,
         turns=lambda values: 2.0 if values["turn"] == "clockwise" else 2 / 3, opposite="mirror",
         parameters=(
             TURN, WIDTH,
             Parameter(name="lean", kind="angle", default=20.0, low=0.0, high=60.0,
-                      help="of the plane, the way the hand goes, while it passes overhead"),
+                      help="lean of the plane, in the direction of the hand, while it passes overhead"),
             LEAD, TETHER, *OFFSET,
         ),
         free=(
@@ -428,9 +426,9 @@ _BUILT_IN = (
         opposite="mirror", parameters=(
             TURN, _loops(4, 2, 16),
             Parameter(name="low", kind="angle", default=5.0, low=-60.0, high=80.0,
-                      help="of the arm over level where it is lowest"),
+                      help="angle of the arm above level at its lowest"),
             Parameter(name="high", kind="angle", default=90.0, low=10.0, high=110.0,
-                      help="of the arm over level where it is highest"),
+                      help="angle of the arm above level at its highest"),
             TETHER, *OFFSET,
         ),
         free=(Free("low", (5.0, 30.0, 45.0, 60.0)),),
@@ -441,7 +439,7 @@ _BUILT_IN = (
         turns=one_turn, opposite="plane",
         parameters=(
             Parameter(name="amplitude", kind="angle", default=60.0, low=1.0, high=180.0,
-                      help="to either side of hanging; 180 stops at the top"),
+                      help="angle to either side of hanging; 180 stops at the top"),
             Parameter(name="plane", kind="choice", default="wheel", choices=("wall", "wheel"),
                       help="plane of the swing"),
             TURN, TETHER, *OFFSET,
@@ -463,7 +461,7 @@ _BUILT_IN = (
             Parameter(name="size", kind="length", default=0.3, low=0.02, high=1.2,
                       help="half the width of the path"),
             Parameter(name="loops", kind="count", default=4, low=-16, high=16,
-                      help="turns of the prop in one hand cycle; negative against the hand"),
+                      help="turns of the prop per hand cycle; negative: against the hand"),
             LAG, TETHER, PLANE, TURN, *OFFSET,
         ),
         free=(Free("size", (1.0, 0.75, 0.5), share=True),),
@@ -474,10 +472,10 @@ _BUILT_IN = (
         opposite="way", parameters=(
             WAY, _loops(8, 2, 32),
             Parameter(name="towards", kind="choice", default="own", choices=paths.TOWARDS,
-                      help="where the spin is and the body turns to: the hand's own side, or one side "
-                      "for both hands, the plane of the other side's hand nearer to the body"),
+                      help="side of the spin, to which the body turns: the hand's own side, or one side "
+                      "for both hands, with the other side's hand in the plane nearer to the body"),
             Parameter(name="apart", kind="length", default=0.0, low=-0.2, high=0.6,
-                      help="how much farther from the middle of the body the spin is"),
+                      help="how much farther from the middle of the body the spin is than usual"),
             TETHER, *OFFSET,
         ),
         free=(Free("towards", ("own", "right")), Free("apart", (0.0, 0.1, 0.2))),
@@ -493,14 +491,14 @@ def law_kinds() -> dict[str, LawKind]:
     Raises
     ------
     ValueError
-        If another package's entry is no `LawKind`, or takes a name that is in use.
+        If another package's entry is not a `LawKind`, or uses an existing name.
     """
     kinds = {kind.name: kind for kind in _BUILT_IN}
     for entry in sorted(entry_points(group=ENTRY_POINTS), key=lambda entry: entry.name):
         kind = entry.load()
         if not isinstance(kind, LawKind):
-            raise ValueError(f"entry point {entry.name!r} of {ENTRY_POINTS} is no LawKind")
+            raise ValueError(f"entry point {entry.name!r} of {ENTRY_POINTS} is not a LawKind")
         if kind.name in kinds:
-            raise ValueError(f"entry point {entry.name!r}: a kind {kind.name!r} is there already")
+            raise ValueError(f"entry point {entry.name!r}: a kind {kind.name!r} already exists")
         kinds[kind.name] = kind
     return kinds

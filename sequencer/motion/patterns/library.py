@@ -1,7 +1,7 @@
 """The vocabulary: named patterns as data, and the law of each.
 
-A pattern is a kind of law (kinds.py) with some parameters set for good and the others left open, or
-two of them, one a hand (a hybrid). The built-in ones lie in patterns.json.
+A pattern is a kind of law (law_kinds.py) with some parameters fixed and the others left open, or two of
+them, one for each hand (a hybrid). The built-in patterns are in patterns.json.
 """
 
 import json
@@ -40,7 +40,7 @@ _KEYS = {
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class HandLaw:
-    """One hand's kind of law and the parameters that the pattern sets for good."""
+    """One hand's kind of law and the parameters fixed by the pattern."""
 
     kind: LawKind
     fixed: Mapping[str, ParameterValue]
@@ -52,20 +52,18 @@ class Pattern:
 
     name: str
     family: str
-    parameters: tuple[Parameter, ...]  # what may be set, with this pattern's defaults
+    parameters: tuple[Parameter, ...]  # open parameters, with this pattern's defaults
     left: HandLaw
     right: HandLaw
     summary: str
     difficulty: int  # 1 … 5
-    why: str  # the reason of the difficulty
-    needs: tuple[str, ...] = ()  # patterns to learn before
-    notes: str = ""  # of the body: stance, arms, what to watch
+    why: str  # reason for the difficulty
+    needs: tuple[str, ...] = ()  # patterns to learn first
+    notes: str = ""  # advice on the body: stance, arms, what to watch
     source: str = "common practice"
-    cycle: float | None = (
-        None  # [beats] of one hand cycle, where the law's own default is too quick
-    )
-    props: tuple[PropKind, ...] = PROP_KINDS  # kinds of prop that it is for; common practice
-    own_room: OffsetLimits | None = None  # for offsets, where it is less than the law's
+    cycle: float | None = None  # [beats] per hand cycle, if the law's default is too fast
+    props: tuple[PropKind, ...] = PROP_KINDS  # kinds of prop it is meant for; common practice
+    own_room: OffsetLimits | None = None  # limits of the offsets, if narrower than the law's
 
     @property
     def hybrid(self) -> bool:
@@ -73,13 +71,13 @@ class Pattern:
         return self.left is not self.right
 
     def suits(self, kind: PropKind, hands: int | None = None) -> bool:
-        """Whether it is for a kind of prop, with one in each of so many hands.
+        """Whether it suits a kind of prop held in one or both hands.
 
         Parameters
         ----------
         kind : str
         hands : int, optional
-            1 or 2; as many as usually hold one if not given. A hybrid needs both.
+            1 or 2; default: as usual for that kind. A hybrid needs both.
         """
         most = max(USUAL_HANDS[kind]) if hands is None else hands
         return kind in self.props and (most > 1 or not self.hybrid)
@@ -89,29 +87,29 @@ class Pattern:
         return self.left if side == "left" else self.right
 
     def room(self, given: Mapping[str, object], side: Side = "right") -> OffsetLimits:
-        """How far a hand's centre may be moved from where it is by default.
+        """How far a hand's centre may be moved from its default position.
 
         Raises
         ------
         ValueError
-            If a name is not known, or a value is out of range.
+            If a name is unknown, or a value is out of range.
         """
         return self.own_room or self.hand(side).kind.room(self.values(given, side))
 
     def trials(self, given: Mapping[str, object], prop: str) -> list[dict[str, ParameterValue]]:
-        """Values to try for what is left open besides offsets, the most usual first.
+        """Values to try for open parameters other than offsets, the most usual first.
 
         Parameters
         ----------
         given : mapping
-            What is set and stays.
+            Parameters that are set and stay fixed.
         prop : str
             Kind of prop.
 
         Returns
         -------
         trials : list of dict
-            At least one, at most 40; `parameters.combinations` says in which order.
+            At least one, at most 40; in the order of `parameters.combinations`.
         """
         kinds = (self.right.kind, self.left.kind) if self.hybrid else (self.right.kind,)
         free = [each for kind in kinds for each in kind.free]
@@ -119,12 +117,12 @@ class Pattern:
         return combinations(free, allowed, prop=prop)
 
     def values(self, given: Mapping[str, object], side: Side = "right") -> dict[str, Any]:
-        """All values of one hand's law: given, set for good, or by default.
+        """All values of one hand's law: given, fixed by the pattern, or default.
 
         Raises
         ------
         ValueError
-            If a name is not known, or a value is out of range.
+            If a name is unknown, or a value is out of range.
         """
         of = f"pattern {self.name!r}"
         if self.hybrid:
@@ -148,32 +146,33 @@ def patterns() -> dict[str, Pattern]:
 def patterns_from(
     records: Mapping[str, Any], known: Mapping[str, Pattern] | None = None
 ) -> dict[str, Pattern]:
-    """Patterns from plain records, after those already known.
+    """Patterns from plain records, added to those already known.
 
     Parameters
     ----------
     records : mapping
-        One record a name: `law` (or `stations`, or `left` and `right`, each with its `law` and `set`), `set` (values
-        for good), `defaults`, `summary`, `difficulty`, `why`, `needs`, `notes`, `family`, `source`, `cycle`,
-        `props` (kinds of prop that it is for; all of them where it does not say), `room` (lowest and highest
+        One record for each name: `law` (or `stations`, or `left` and `right`, each with its `law` and
+        `set`), `set` (fixed values), `defaults`, `summary`, `difficulty`, `why`, `needs`, `notes`,
+        `family`, `source`, `cycle`,
+        `props` (kinds of prop it is meant for; default: all), `room` (lowest and highest
         offset [m] `across`, `ahead` and `up`).
     known : mapping, optional
-        Patterns that are there already.
+        Patterns that already exist.
 
     Returns
     -------
     patterns : dict
-        Of all of them by name.
+        All patterns by name.
 
     Raises
     ------
     ValueError
-        If a record lacks a key, has one too many, or says what cannot be; names the pattern.
+        If a record lacks a key, has an unknown key, or has an invalid value; the message names the pattern.
     """
     book = dict(known or {})
     for name, record in records.items():
         if name in book:
-            raise ValueError(f"pattern {name!r} is there already; choose another name")
+            raise ValueError(f"pattern {name!r} already exists; choose another name")
         try:
             book[name] = _pattern(name, record)
         except ValueError as error:
@@ -188,12 +187,12 @@ def patterns_from(
 
 
 def find(name: str, book: Mapping[str, Pattern] | None = None) -> Pattern:
-    """The pattern of a name.
+    """The pattern with a given name.
 
     Raises
     ------
     ValueError
-        If there is none; the nearest names are offered.
+        If there is none; the message suggests near matches.
     """
     known = patterns() if book is None else book
     if name not in known:
@@ -204,12 +203,12 @@ def find(name: str, book: Mapping[str, Pattern] | None = None) -> Pattern:
 def cycle_beats(
     name: str, parameters: Mapping[str, object], book: Mapping[str, Pattern] | None = None
 ) -> float:
-    """Beats of one hand cycle where the show does not say: one a lobe, petal or loop.
+    """Default beats per hand cycle: one per lobe, petal or loop.
 
     Raises
     ------
     ValueError
-        If the pattern or a parameter is not known, or out of range.
+        If the pattern or a parameter is unknown, or a value is out of range.
     """
     pattern = find(name, book)
     values = pattern.values(parameters)
@@ -224,12 +223,12 @@ def turn_beats(
     side: Side = "right",
     book: Mapping[str, Pattern] | None = None,
 ) -> float:
-    """Beats of one turn, of which split timing is half and quarter timing a quarter.
+    """Beats per turn; split timing is half of it, quarter timing a quarter.
 
     Raises
     ------
     ValueError
-        If the pattern or a parameter is not known, or out of range.
+        If the pattern or a parameter is unknown, or a value is out of range.
     """
     pattern = find(name, book)
     return beats / pattern.hand(side).kind.turns(pattern.values(parameters, side))
@@ -253,17 +252,17 @@ def law_for(
     name : str
         Of the pattern.
     parameters : mapping
-        What is set; lengths in metres or with a unit, angles in degrees.
+        Parameters that are set; lengths in metres or with a unit, angles in degrees.
     side : {"left", "right"}
     body : Body
     beats : float, optional
-        Of one hand cycle; the pattern's own if not given.
+        Per hand cycle; default: the pattern's.
     tether : float, optional
-        Length of the prop [m]; the pattern's `tether` wins over it.
+        Length of the prop [m]; the pattern's `tether` takes precedence.
     opposite : bool
-        Whether this hand goes the other way round than the pattern says.
+        Whether this hand goes in the opposite direction to the pattern's.
     book : mapping, optional
-        Patterns to look in, instead of the built-in ones.
+        Patterns to use instead of the built-in ones.
 
     Returns
     -------
@@ -272,7 +271,7 @@ def law_for(
     Raises
     ------
     ValueError
-        If the pattern or a parameter is not known (the nearest is offered), or out of range.
+        If the pattern or a parameter is unknown (the message suggests near matches), or out of range.
     """
     pattern = find(name, book)
     values = pattern.values(parameters, side)
@@ -315,7 +314,7 @@ def _pattern(name: str, record: Mapping[str, Any]) -> Pattern:
 
 
 def _props(given: object) -> tuple[PropKind, ...]:
-    """Kinds of prop, in their usual order; one may stand alone, without a list."""
+    """Kinds of prop, in the standard order; a single one may be given without a list."""
     named = [given] if isinstance(given, str) else given
     if not isinstance(named, Sequence) or not named:
         raise ValueError(f"props must be one or more of {', '.join(PROP_KINDS)}, got {given!r}")
@@ -327,7 +326,9 @@ def _props(given: object) -> tuple[PropKind, ...]:
 
 def _room(record: object) -> OffsetLimits:
     if not isinstance(record, Mapping) or not set(record) <= {"across", "ahead", "up"}:
-        raise ValueError("room must give across, ahead or up, each a lowest and a highest offset")
+        raise ValueError(
+            "room must give across, ahead or up, each with a lowest and a highest offset"
+        )
     spans: dict[str, tuple[float, float]] = {}
     for name, span in record.items():
         if not isinstance(span, list | tuple) or len(span) != 2:
@@ -337,13 +338,13 @@ def _room(record: object) -> OffsetLimits:
         except ValueError as error:
             raise ValueError(f"room: {name}: {error}") from None
         if not low <= 0.0 <= high:
-            raise ValueError(f"room: {name} must hold 0, got {low:g} … {high:g} m")
+            raise ValueError(f"room: {name} must include 0, got {low:g} … {high:g} m")
         spans[name] = (low, high)
     return OffsetLimits(**spans)
 
 
 def _check_record(record: Mapping[str, Any]) -> bool:
-    """Whether the two hands have a law each; refuses what is neither."""
+    """Whether each hand has its own law; raises if the record is invalid."""
     if not isinstance(record, Mapping):
         raise ValueError("it must be a record of keys and values")
     for key in record:
@@ -360,12 +361,14 @@ def _check_record(record: Mapping[str, Any]) -> bool:
 def _open_parameters(
     left: HandLaw, right: HandLaw, given: Mapping[str, object]
 ) -> tuple[Parameter, ...]:
-    """What both hands' laws leave open, with the pattern's own defaults."""
+    """Open parameters of both hands' laws, with the pattern's defaults."""
     shared = {p.name for p in left.kind.parameters} - set(left.fixed) - set(right.fixed)
     table = {p.name: p for p in right.kind.parameters if p.name in shared}
     for name, default in given.items():
         if name not in table:
-            raise ValueError(f"no open parameter {name!r} to give a default{nearest(name, table)}")
+            raise ValueError(
+                f"there is no open parameter {name!r} to give a default{nearest(name, table)}"
+            )
         table[name] = replace(table[name], default=table[name].read(default))
     return tuple(table.values())
 

@@ -1,4 +1,4 @@
-"""Parameters of patterns: what may be set, between which limits, and how a person writes it."""
+"""Parameters of patterns: names, limits, and parsing of the values that people write."""
 
 import difflib
 from collections.abc import Iterable, Mapping
@@ -15,7 +15,7 @@ Kind: TypeAlias = Literal["length", "angle", "ratio", "count", "choice"]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Parameter:
-    """One thing that may be set; lengths in metres, angles in degrees."""
+    """One parameter; lengths in metres, angles in degrees."""
 
     name: str
     kind: Kind
@@ -32,19 +32,19 @@ class Parameter:
 
     @property
     def range_words(self) -> str:
-        """What is allowed, for people."""
+        """The allowed values as text."""
         if self.kind == "choice":
             return ", ".join(str(choice) for choice in self.choices)
         unit = f" {self.unit}" if self.unit else ""
         return f"{self.low:g} … {self.high:g}{unit}"
 
     def read(self, given: object) -> ParameterValue:
-        """The value of what a person wrote.
+        """Parse a value written by a person.
 
         Raises
         ------
         ValueError
-            If it is no such value, or out of range; says what is allowed.
+            If it is not a valid value, or out of range; the message says what is allowed.
         """
         if self.kind == "choice":
             for choice in self.choices:
@@ -81,19 +81,19 @@ class Parameter:
 
 @dataclass(frozen=True, slots=True)
 class Free:
-    """Values worth trying for a parameter that the user left open.
+    """Values worth trying for a parameter left open.
 
     Parameters
     ----------
     name : str
-        Of the parameter.
+        Name of the parameter.
     values : tuple
-        The usual one first, then outwards; of a length with `share`, as shares of its default.
+        The usual value first, then further away; for a length with `share`, as fractions of its default.
     props : tuple of str
-        Kinds of prop that these are for; empty for all that no earlier entry of that name is for, and
-        then a pattern's own default comes before them.
+        Kinds of prop these apply to; if empty, to all kinds not covered by an earlier entry for that
+        parameter, and a pattern's own default is then tried first.
     share : bool
-        Whether the values are shares of the pattern's default.
+        Whether the values are fractions of the pattern's default.
     """
 
     name: str
@@ -104,7 +104,7 @@ class Free:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OffsetLimits:
-    """How far a pattern's centre may be moved and the pattern still be what its name says.
+    """How far a pattern's centre may be moved while it still matches its name.
 
     Parameters
     ----------
@@ -126,17 +126,17 @@ def combinations(
     ----------
     free : iterable of Free
     allowed : iterable of Parameter
-        What may still be set; the rest of `free` is left out.
+        Parameters that may still be set; the rest of `free` is ignored.
     prop : str
         Kind of prop.
     most : int
-        How many at most.
+        Maximum number.
 
     Returns
     -------
     combinations : list of dict
-        By how far their values lie from the usual ones together, each counted in places of its list,
-        the first parameters going off last.
+        Ordered by total distance from the usual values, counted in list positions, the first parameters
+        changing last.
 
     Notes
     -----
@@ -165,19 +165,19 @@ def combinations(
 def read_all(
     given: Mapping[str, object], allowed: Iterable[Parameter], *, of: str, fixed: Iterable[str] = ()
 ) -> dict[str, ParameterValue | None]:
-    """Every allowed parameter's value: what was given, else its default.
+    """The value of every allowed parameter: as given, or its default.
 
     Raises
     ------
     ValueError
-        If a name is not known (the nearest is offered), or a value is out of range.
+        If a name is unknown (the message suggests near matches), or a value is out of range.
     """
     table = {parameter.name: parameter for parameter in allowed}
     for name in given:
         if name in table:
             continue
         if name in set(fixed):
-            raise ValueError(f"{of} has its own {name}; it cannot be set")
+            raise ValueError(f"{of} has a fixed {name}; it cannot be set")
         raise ValueError(f"{of} has no parameter {name!r}{nearest(name, table)}")
     return {
         name: parameter.read(given[name]) if name in given else parameter.default
@@ -186,9 +186,9 @@ def read_all(
 
 
 def nearest(name: str, names: Iterable[str]) -> str:
-    """A hint at the names that are nearest to a wrong one, to end a message with."""
+    """A hint with the known names closest to a wrong one, to append to a message."""
     known = list(names)
     close = difflib.get_close_matches(str(name).lower(), known, n=3, cutoff=0.5)
     if close:
         return f"; did you mean {' or '.join(close)}?"
-    return f"; there are {', '.join(known)}" if 0 < len(known) <= 12 else ""
+    return f"; known names: {', '.join(known)}" if 0 < len(known) <= 12 else ""

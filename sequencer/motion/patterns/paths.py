@@ -1,9 +1,9 @@
-"""Swings, stalls, carries, turns, and spins whose hand goes along a line, a box, a diamond or an eight.
+"""Swings, stalls, carries, turns, and spins whose hand travels along a line, box, diamond or figure eight.
 
     pendulum, stall   d = R(n, A·cos 2πt/T)·(0, 0, −1), hand still; a stall's A is 90° to 180°
     carry             h on a circle, d straight down
     travelling spin   d turns steadily in a plane, h along a line A·cos τ, an eight (W·sin τ, H·sin 2τ),
-                      or a square or a diamond at minimum-jerk pace, at rest in its corners
+                      or a square or diamond with minimum-jerk timing, at rest at its corners
     body turn         a wheel-plane spin that stays where it is while the body turns by half a turn
                       towards it and back: place and prop turned about ẑ by minimum-jerk steps
 Frame: body frame [m].
@@ -49,26 +49,26 @@ def swing(
     body: Body,
     offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
-    """A pendulum or, from 90° on, a stall: to and fro about hanging.
+    """A pendulum or, from 90° on, a stall: swinging to and fro about the hanging position.
 
     Parameters
     ----------
     amplitude : float
-        To either side of hanging [rad]; π stops at the top.
+        Angle to either side of hanging [rad]; π stops at the top.
     plane : {"wall", "wheel"}
     turn : {"anticlockwise", "clockwise"}
-        The way of the first swing up, before the start.
+        Direction of the first swing up, before the start.
     beats : float
-        To and fro.
+        For one full swing, to and fro.
     side : {"left", "right"}
     body : Body
     offset : tuple of float
-        Own move of the hand: outward, ahead, up [m].
+        Offset of the hand: outward, ahead, up [m].
 
     Returns
     -------
     law : ComposedLaw
-        Its plane is the one of the first swing up; the turning axis changes sign at each end.
+        Its plane is that of the first swing up; the turning axis changes sign at each end.
 
     Raises
     ------
@@ -102,7 +102,7 @@ def carry(
     body: Body,
     offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
-    """The hand goes round, the prop hangs and does not turn.
+    """The hand circles; the prop hangs and does not turn.
 
     Parameters
     ----------
@@ -115,7 +115,7 @@ def carry(
     side : {"left", "right"}
     body : Body
     offset : tuple of float
-        Own move of the circle's centre: outward, ahead, up [m].
+        Offset of the circle's centre: outward, ahead, up [m].
 
     Returns
     -------
@@ -154,7 +154,7 @@ def travelling(
     body: Body,
     offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
-    """A steady spin whose hand travels on a line, a box, a diamond or an eight.
+    """A steady spin whose hand travels along a line, box, diamond or figure eight.
 
     Parameters
     ----------
@@ -162,17 +162,17 @@ def travelling(
     size : float
         Half the width of the path [m].
     loops : int
-        Turns of the prop in one hand cycle; negative against the hand's way round.
+        Turns of the prop per hand cycle; negative: against the hand.
     plane, turn
-        Plane, and the hand's way round as its eye sees it.
+        Plane, and the direction of the hand as seen by the plane's viewer.
     lead : float
-        Of the tether over the outward direction at the start [rad].
+        Angle of the tether ahead of the outward direction at the start [rad].
     beats : float
         Of one hand cycle.
     side : {"left", "right"}
     body : Body
     offset : tuple of float
-        Own move of the path's centre: outward, ahead, up [m].
+        Offset of the path's centre: outward, ahead, up [m].
 
     Returns
     -------
@@ -242,20 +242,20 @@ def body_turn(
     Parameters
     ----------
     way : {"forward", "backward"}
-        Before the turn; during the half turn it becomes the other one, as the performer sees it.
+        Direction before the turn; during the half turn it becomes the opposite, as the performer sees it.
     loops : int
-        In the whole, 2 to 32.
+        In total, 2 to 32.
     towards : {"own", "right", "left"}
-        Where the spin is and the body turns to: the hand's own side, or the same one for both hands,
-        whose planes then lie `HANDS_APART`, that of the other side's hand nearer to the body.
+        Side of the spin, to which the body turns: the hand's own side, or the same side for both hands,
+        whose planes are then `HANDS_APART` apart, the other side's hand nearer to the body.
     apart : float
-        How much farther from the body's middle the spin is than usual [m].
+        How much farther from the middle of the body the spin is than usual [m].
     beats : float
         Of both turns.
     side : {"left", "right"}
     body : Body
     offset : tuple of float
-        Own move of the whole, the same however far the body has turned: outward, ahead, up [m].
+        Offset of the whole pattern, the same however far the body has turned: outward, ahead, up [m].
 
     Returns
     -------
@@ -268,7 +268,7 @@ def body_turn(
 
     Notes
     -----
-    The show must turn the performer's facing by as much, or the spin will not stay in place.
+    The show must turn the performer's facing by the same angle, or the spin will not stay in place.
     """
     check_beats(beats)
     if loops != int(loops) or not 2 <= loops <= 32:

@@ -1,15 +1,15 @@
-"""Where the centre of a hand's circle lies, unless the performer says otherwise.
+"""Default position of the centre of a hand's circle.
 
-Frame: body frame [m]. Every rule starts at the hand's own shoulder and keeps the whole circle within
-the arm's length; the planes of two hands lie `HANDS_APART`, so that their props pass.
+Frame: body frame [m]. Every rule starts at the shoulder of that hand and keeps the whole circle within
+arm's length; the planes of the two hands are `HANDS_APART` apart, so that their props pass.
 
-- wall plane: straight before the own shoulder, as far ahead as the circle allows, at most 80 % of the
-  arm; the left hand's circle lies `HANDS_APART` behind. A toroid, whose lobes swing back by nearly the length
-  of the tether: farther ahead, and outward by 14 cm times the share of the arm that the circle's radius
-  leaves;
+- wall plane: straight in front of the shoulder, as far ahead as the circle allows, at most 80 % of the
+  arm; the left hand's circle lies `HANDS_APART` behind. For a toroid, whose lobes swing back by nearly the
+  length of the tether: farther ahead, and outward by 14 cm times the fraction of the arm that the circle's
+  radius leaves;
 - wheel plane: beside the body, 12 cm outside the upper arm, at shoulder height, and ahead as far as
   the circle allows, at most 25 cm;
-- floor plane: over the own shoulder, as high as the circle allows; the left hand `HANDS_APART` lower.
+- floor plane: above the shoulder, as high as the circle allows; the left hand `HANDS_APART` lower.
 Source: design choice of this project, checked against reach (geometry/bodies.py).
 """
 
@@ -21,7 +21,7 @@ from sequencer.motion.patterns.planes import PlaneName
 
 HANDS_APART = 0.14  # [m] between the planes of two hands
 BESIDE = 0.12  # [m] outside the upper arm
-USED = 0.95  # share of the arm that a circle is laid out for
+USED = 0.95  # fraction of the arm that a circle may use
 
 
 def sign_of(side: Side) -> float:
@@ -30,7 +30,7 @@ def sign_of(side: Side) -> float:
 
 
 def check_radius(hand_radius: float, body: Body) -> None:
-    """Refuse a hand circle that no arm can draw.
+    """Raise if no arm can draw the hand circle.
 
     Raises
     ------
@@ -65,7 +65,7 @@ def circle_centre(
     hand_radius : float
         Radius of the hand's circle [m].
     offset : tuple of float
-        The performer's own move of the centre: away from the body's middle, ahead, up [m].
+        The performer's offset of the centre: away from the middle of the body, ahead, up [m].
     bends : bool
         Whether the prop leaves the plane of the circle, as a toroid's does.
 
@@ -76,11 +76,11 @@ def circle_centre(
     Raises
     ------
     ValueError
-        If the circle is wider than the arm reaches.
+        If the circle is larger than the arm's reach.
 
     Notes
     -----
-    Source: design choice of this project, stated at the head of this module. Exact.
+    Source: design choice of this project, see the module docstring. Exact.
     """
     check_radius(hand_radius, body)
     out = sign_of(side)

@@ -1,4 +1,4 @@
-"""Planar orbits: the hand goes round a circle, the prop turns at a steady rate in the same plane.
+"""Planar orbits: the hand moves round a circle, the prop turns at a steady rate in the same plane.
 
 h = c + R(cos(aτ+θ₀)·e₁ + sin(aτ+θ₀)·e₂), d = cos(bτ+θ₀+ψ₀)·e₁ + sin(bτ+θ₀+ψ₀)·e₂,
 n = sign(b)·e_a, with θ₀ where the hand starts and ψ₀ the tether's lead over the outward direction
@@ -21,7 +21,7 @@ from sequencer.motion.laws.rotations import Turn
 from sequencer.motion.patterns.placing import circle_centre
 from sequencer.motion.patterns.planes import PlaneName, TurnName, as_vector, frame_of
 
-MOST_CYCLES = 24  # a ratio whose closing takes more hand cycles counts as not closing
+MOST_CYCLES = 24  # a ratio that takes more hand cycles to close counts as not closing
 
 
 def head_path(phase: ArrayLike, *, hand_radius: float, length: float, ratio: float) -> Floats:
@@ -30,13 +30,13 @@ def head_path(phase: ArrayLike, *, hand_radius: float, length: float, ratio: flo
     Parameters
     ----------
     phase : array_like, shape (...) [rad]
-        How far the hand has gone.
+        Angle that the hand has covered.
     hand_radius : float
         [m]
     length : float
         Of the tether [m].
     ratio : float
-        Turns of the prop in one turn of the hand, in the room; negative the other way round.
+        Turns of the prop per turn of the hand, as seen in the room; negative: the opposite direction.
 
     Returns
     -------
@@ -58,20 +58,20 @@ def head_path(phase: ArrayLike, *, hand_radius: float, length: float, ratio: flo
 
 
 def closing_cycles(ratio: float) -> int | None:
-    """Hand cycles after which hand and prop are both back; None if within 24 they never are."""
+    """Hand cycles after which hand and prop are both back at the start; None if more than 24."""
     fraction = Fraction(ratio).limit_denominator(MOST_CYCLES)
     return fraction.denominator if abs(float(fraction) - ratio) < 1e-9 else None
 
 
 def petals(ratio: float) -> float:
-    """Petals in one hand cycle: 1 − k of an antispin flower, k − 1 of an inspin flower, else 0."""
+    """Petals per hand cycle: 1 − k for an antispin flower, k − 1 for an inspin flower, else 0."""
     if ratio < 0:
         return 1.0 - ratio
     return ratio - 1.0 if ratio > 1 else 0.0
 
 
 def orbit_class(ratio: float, lag: float, hand_radius: float, tether: float) -> str:
-    """The trade's name of an orbit; `lag` in radians."""
+    """The common name of an orbit; `lag` in radians."""
     if hand_radius == 0:
         return "static spin"
     if ratio == 1:
@@ -115,13 +115,13 @@ def orbit(
     hand_radius : float
         [m]
     plane, turn, start
-        Plane, the hand's way round in it, and the angle where the hand starts [rad].
+        Plane, the direction of the hand in it, and the angle at which the hand starts [rad].
     lag : float
-        Lead of the tether over the outward direction at the start [rad].
+        Angle of the tether ahead of the outward direction at the start [rad].
     yaw : float
-        Of the whole about the vertical through the circle's centre, to the performer's left [rad].
+        Of the whole pattern about the vertical through the circle's centre, to the performer's left [rad].
     beats : float
-        Of one hand cycle; of one turn of the prop in a static spin.
+        Per hand cycle; in a static spin, per turn of the prop.
     side : {"left", "right"}
     body : Body
     offset : tuple of float
@@ -163,7 +163,7 @@ def orbit(
 
 
 def check_beats(beats: float) -> None:
-    """Refuse a cycle that takes no time.
+    """Raise if a cycle takes no time.
 
     Raises
     ------

@@ -1,11 +1,10 @@
-"""Planes and directions: names of the trade as unit vectors, and back.
+"""Planes and directions: their common names as unit vectors, and back.
 
-Frame: body frame [m], x to the performer's right, y forward, z up. A plane with a direction is one
-unit vector n by the right-hand rule; −n is the same plane the other way round.
-Angles in a plane count the way that is anticlockwise for the eye that the trade looks with: the
-performer's own for the wall, from above for the floor, from the performer's right for the wheel
-plane. 0 is to that eye's right (the performer's right; for the wheel plane, forward), −90° below
-(for the floor, behind).
+Frame: body frame [m], x to the performer's right, y forward, z up. A plane with a direction is one unit
+vector n by the right-hand rule; −n is the same plane in the opposite direction. Angles in a plane are
+anticlockwise for its conventional viewer: the performer for the wall plane, from above for the floor plane,
+from the performer's right for the wheel plane. 0 is to the viewer's right (the performer's right; for the
+wheel plane, forward), −90° below (for the floor plane, behind).
 Source: common practice.
 """
 
@@ -24,7 +23,7 @@ TURNS: tuple[TurnName, ...] = ("anticlockwise", "clockwise")
 WheelWay: TypeAlias = Literal["forward", "backward"]
 WAYS: tuple[WheelWay, ...] = ("forward", "backward")
 
-# The eye's right and its up in each plane; their cross product is the anticlockwise n.
+# The viewer's right and up in each plane; their cross product is the anticlockwise n.
 _RIGHT: dict[PlaneName, Vector] = {"wall": (1, 0, 0), "wheel": (0, 1, 0), "floor": (1, 0, 0)}
 _UP: dict[PlaneName, Vector] = {"wall": (0, 0, 1), "wheel": (0, 0, 1), "floor": (0, 1, 0)}
 
@@ -45,13 +44,13 @@ class Frame:
 
 
 def frame_of(plane: PlaneName, turn: TurnName, start: float) -> Frame:
-    """Frame of a hand that starts at an angle of the plane and goes a way round.
+    """Frame of a hand that starts at an angle in the plane and moves in a direction.
 
     Parameters
     ----------
     plane : {"wall", "wheel", "floor"}
     turn : {"anticlockwise", "clockwise"}
-        As the plane's eye sees it.
+        As seen by the plane's viewer.
     start : float
         Angle in the plane [rad].
 
@@ -62,7 +61,7 @@ def frame_of(plane: PlaneName, turn: TurnName, start: float) -> Frame:
     Raises
     ------
     ValueError
-        If a name is not known.
+        If a name is unknown.
     """
     if plane not in PLANES:
         raise ValueError(f"plane must be one of {', '.join(PLANES)}, got {plane!r}")
@@ -75,12 +74,12 @@ def frame_of(plane: PlaneName, turn: TurnName, start: float) -> Frame:
 
 
 def plane_axis(plane: PlaneName, turn: TurnName) -> Vector:
-    """Axis of a plane by the right-hand rule [1, body frame], the prop going a way round.
+    """Axis of a plane by the right-hand rule [1, body frame], for a direction of the prop.
 
     Raises
     ------
     ValueError
-        If a name is not known.
+        If a name is unknown.
     """
     return as_vector(frame_of(plane, turn, 0.0).axis + 0.0)  # no −0
 
@@ -91,7 +90,7 @@ def wheel_axis(way: WheelWay) -> Vector:
     Raises
     ------
     ValueError
-        If the way is not known.
+        If the direction is unknown.
     """
     if way not in WAYS:
         raise ValueError(f"way must be forward or backward, got {way!r}")
@@ -115,19 +114,19 @@ _NAMES: tuple[tuple[Vector, str, str], ...] = (
 
 
 def plane_words(n: Floats, *, eye: Literal["performer", "audience"] = "performer") -> str:
-    """Plane and direction in words, as the performer or a facing audience sees it.
+    """Plane and direction as text, as seen by the performer or a facing audience.
 
     Parameters
     ----------
     n : ndarray, shape (3,) [1, body frame]
         Unit vector of plane and direction.
     eye : {"performer", "audience"}
-        The audience is the one that the performer faces: it sees the wall plane the other way round.
+        The audience is the one that the performer faces: it sees the wall plane in the opposite direction.
 
     Returns
     -------
     words : str
-        Of the nearest of the three planes; says so when n lies more than 10° off it.
+        The nearest of the three planes; mentions a tilt of more than 10°.
 
     Notes
     -----

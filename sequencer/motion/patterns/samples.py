@@ -1,4 +1,4 @@
-"""Rows of one pattern of one hand over its beats, for other tools; body frame [m].
+"""Sampled rows of one hand's pattern over its beats, for other tools; body frame [m].
 
 Columns as in `SAMPLE_COLUMNS`; `sense` is the plane's unit vector n (docs/motion.md, section 2), not the turning
 axis: the two differ while a plane bends.
@@ -18,7 +18,7 @@ SAMPLE_COLUMNS = (
     "seconds", "beat", "hand_x", "hand_y", "hand_z", "head_x", "head_y", "head_z",
     "sense_x", "sense_y", "sense_z",
 )  # fmt: skip
-CARD_STATURE = 1.70  # [m] of the body that patterns by themselves are drawn on
+CARD_STATURE = 1.70  # [m] stature of the default body for patterns outside a show
 MOST_ROWS = 20_000_000
 
 
@@ -33,25 +33,25 @@ def pattern_rows(
     body: Body | None = None,
     book: Mapping[str, Pattern] | None = None,
 ) -> Floats:
-    """Positions of one pattern at beat 0, 1/per_beat, … up to and with `beats`.
+    """Positions of one pattern at beat 0, 1/per_beat, … up to and including `beats`.
 
     Parameters
     ----------
     name : str
         Of the pattern.
     parameters : mapping
-        What is set; `beats` among them is the length of one hand cycle.
+        Parameters that are set; `beats` is the length of one hand cycle.
     beats : float, optional
-        How many; one hand cycle if not said.
+        Number of beats; default: one hand cycle.
     per_beat : int
-        Rows a beat.
+        Rows per beat.
     tempo : float
-        [beats a minute], for the seconds.
+        [beats/min], for the seconds column.
     side : {"left", "right"}
     body : Body, optional
         1.70 m tall if not given.
     book : mapping, optional
-        Patterns to look in, instead of the built-in ones.
+        Patterns to use instead of the built-in ones.
 
     Returns
     -------

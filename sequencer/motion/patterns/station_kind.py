@@ -1,4 +1,4 @@
-"""Station patterns as a kind of law: what a user's list of stations becomes.
+"""Station patterns as a kind of law, built from a user's list of stations.
 
 Frame and angles as in stations.py.
 """
@@ -30,7 +30,7 @@ def station_kind(rows: object) -> LawKind:
     Raises
     ------
     ValueError
-        If the rows are no such list, or no build.
+        If the rows are not such a list, or cannot be built.
     """
     if not isinstance(rows, list | tuple):
         raise ValueError("stations must be a list of rows with hand, bend and phase")

@@ -2,9 +2,9 @@
 
 Each station gives the hand's angle in the plane, the bend β of the prop's plane about the outward
 direction, and the prop's phase φ about that plane's normal (β = 0: along the hand's motion; φ = 180°: in,
-0°: out). Between two stations φ grows at one steady rate, so that φ sets the time; the hand's angle runs
-on the periodic cubic spline through the stations; β goes by the cosine law. A toroid given by its ins is
-the same curve. Where two steps of β are not equal and opposite, the tether's acceleration jumps at the
+0°: out). Between two stations φ increases at a constant rate, so that φ sets the timing; the hand's angle
+follows the periodic cubic spline through the stations; β follows the cosine law. A toroid given by its ins
+is the same curve. If two steps of β are not equal and opposite, the tether's acceleration jumps at the
 station between them; direction and rate never do. Frame: body frame [m].
 Source: docs/motion.md, section 3.5.
 """
@@ -31,22 +31,23 @@ CLOSE = 1e-6
 class StationPoint:
     """One station, in degrees."""
 
-    hand: float  # way of the hand round its circle since its first station
+    hand: float  # angle of the hand round its circle since the first station
     bend: float  # β
     phase: float  # φ
 
 
 def check_stations(stations: Sequence[StationPoint], *, hand_radius: float) -> None:
-    """Refuse a list that is no build.
+    """Raise if a list cannot be built.
 
     Raises
     ------
     ValueError
-        If it is too short, does not come home, goes back, has parallel neighbours, or its sense jumps.
+        If it is too short, does not return to the start, goes backwards, has parallel neighbours, or its
+        direction jumps.
     """
     if len(stations) < 3:
         raise ValueError(
-            f"a build needs at least 3 stations, the last being home, got {len(stations)}"
+            f"a build needs at least 3 stations, the last equal to the first, got {len(stations)}"
         )
     if not hand_radius > 0:
         raise ValueError(f"hand_radius must be positive, got {hand_radius!r}")
@@ -55,7 +56,7 @@ def check_stations(stations: Sequence[StationPoint], *, hand_radius: float) -> N
         way = (getattr(last, name) - getattr(first, name)) / whole
         if abs(way - round(way)) > CLOSE:
             raise ValueError(
-                f"the last station must be the first again: its {name} is off by "
+                f"the last station must repeat the first: its {name} is off by "
                 f"{(way - round(way)) * whole:.1f}°"
             )
     for k in range(1, len(stations)):
@@ -65,10 +66,10 @@ def check_stations(stations: Sequence[StationPoint], *, hand_radius: float) -> N
 def _check_pair(k: int, before: StationPoint, here: StationPoint) -> None:
     where = f"stations {k} and {k + 1}"
     if here.phase <= before.phase or here.hand <= before.hand:
-        raise ValueError(f"{where}: hand and phase must grow from station to station")
+        raise ValueError(f"{where}: hand and phase must increase from station to station")
     if abs(here.bend - before.bend) > 180 + CLOSE:
         raise ValueError(
-            f"{where}: the sense jumps, the plane would bend by "
+            f"{where}: the direction jumps: the plane would bend by "
             f"{abs(here.bend - before.bend):.0f}° (180° is the most)"
         )
     normals = [_normal(station) for station in (before, here)]
@@ -79,7 +80,7 @@ def _check_pair(k: int, before: StationPoint, here: StationPoint) -> None:
 
 
 def _normal(station: StationPoint) -> Floats:
-    """The plane's normal in a frame whose x and y span the hand's circle."""
+    """The normal of the prop's plane in a frame whose x and y span the hand's circle."""
     angle, bend = radians(station.hand), radians(station.bend)
     along = np.array([-np.sin(angle), np.cos(angle), 0.0])
     return np.asarray(np.cos(bend) * along + np.array([0.0, 0.0, np.sin(bend)]))
@@ -106,9 +107,9 @@ def station_law(
     hand_radius : float
         [m]
     plane, turn, start
-        Plane of the hand's circle, its way round, and the angle where the first station lies [rad].
+        Plane of the hand's circle, its direction, and the angle of the first station [rad].
     beats : float
-        Of the whole list.
+        For the whole list.
     side : {"left", "right"}
     body : Body
     offset : tuple of float
@@ -121,7 +122,7 @@ def station_law(
     Raises
     ------
     ValueError
-        If the list is no build, or a parameter is out of range.
+        If the list cannot be built, or a parameter is out of range.
     """
     check_stations(stations, hand_radius=hand_radius)
     check_beats(beats)

@@ -1,14 +1,14 @@
 """Toroids: the hand goes once round while the prop's plane bends.
 
-With u the hand's way, e_r, e_θ, e_a its moving frame, N lobes, s the starting sense:
+With u the hand's angle, e_r, e_θ, e_a its moving frame, N lobes, s the starting direction:
     n = cos β·e_θ + sin β·e_a,  d = cos φ·e_r + sin φ·(n × e_r),  φ = π + N·u
     iso-bend:  β = 0 (s = 1) or π (s = −1)
     pro-bend:  β = +[π/2 − s·(π/2)·cos(N·u/2)]
     anti-bend: β = −[π/2 − s·(π/2)·cos(N·u/2)]   (N ≥ 2)
-which is three nested turns: by u about e_a, by β about e_r, by φ about e_θ. An in (d = −e_r) lies at
-u = 2πj/N, an out half a lobe later. For odd N a pro- or anti-bend comes home the wrong way round, so
-its period is two hand cycles. Frame: body frame [m].
-Source: docs/motion.md, section 3; that odd builds come home reversed is common practice.
+which is three nested rotations: by u about e_a, by β about e_r, by φ about e_θ. An in (d = −e_r) lies at
+u = 2πj/N, an out half a lobe later. For odd N a pro- or anti-bend returns with the spin reversed, so its
+period is two hand cycles. Frame: body frame [m].
+Source: docs/motion.md, section 3; that odd builds return reversed is common practice.
 """
 
 from math import pi
@@ -32,12 +32,12 @@ MOST_LOBES = 24
 
 
 def check_toroid(lobes: int, bend: str, start: int) -> None:
-    """Refuse a toroid that there is not.
+    """Raise if no such toroid exists.
 
     Raises
     ------
     ValueError
-        If the lobes, the bend or the starting sense are out of range.
+        If the lobes, the bend or the starting direction are out of range.
     """
     if bend not in BENDS:
         raise ValueError(f"bend must be one of {', '.join(BENDS)}, got {bend!r}")
@@ -45,7 +45,7 @@ def check_toroid(lobes: int, bend: str, start: int) -> None:
         raise ValueError(f"lobes must be a whole number from 1 to {MOST_LOBES}, got {lobes!r}")
     if bend == "anti" and lobes < 2:
         raise ValueError(
-            "an anti-bend needs at least 2 lobes: with one the prop would not turn in the room"
+            "an anti-bend needs at least 2 lobes: with one, the prop would not turn as seen in the room"
         )
     if start not in (1, -1):
         raise ValueError(f"start must be 1 or -1, got {start!r}")
@@ -54,17 +54,17 @@ def check_toroid(lobes: int, bend: str, start: int) -> None:
 def bend_angle(
     u: ArrayLike, *, lobes: int, bend: Bend, start: Literal[1, -1] = 1
 ) -> NDArray[np.float64]:
-    """Angle of the prop's plane about the outward direction, along the hand's way.
+    """Angle of the prop's plane about the outward direction, as a function of the hand's angle.
 
     Parameters
     ----------
     u : array_like, shape (...) [rad]
-        How far the hand has gone since an in; 2 pi is one cycle.
+        Angle of the hand since an in; 2 pi is one cycle.
     lobes : int
-        Loops in one cycle, at least 1 (2 for an anti-bend).
+        Loops per cycle, at least 1 (2 for an anti-bend).
     bend : {"iso", "pro", "anti"}
     start : {1, -1}
-        Sense at u = 0: along the hand's motion, or against it.
+        Direction at u = 0: along the hand's motion, or against it.
 
     Returns
     -------
@@ -116,9 +116,9 @@ def toroid(
     hand_radius : float
         [m]
     plane, turn, place
-        Plane of the hand's circle, its way round, and the angle where the hand starts [rad].
+        Plane of the hand's circle, its direction, and the angle at which the hand starts [rad].
     begin : {"in", "out"}
-        Whether the prop starts at an in or at the out half a lobe later.
+        Whether the prop starts at an in, or at the out half a lobe later.
     beats : float
         Of one hand cycle.
     side : {"left", "right"}

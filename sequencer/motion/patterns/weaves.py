@@ -1,21 +1,21 @@
-"""Weaves, windmill, fountain, corkscrew: the prop turns steadily, the hand carries its plane about.
+"""Weaves, windmill, fountain, corkscrew: the prop turns steadily while the hand moves its plane around.
 
-t counts loops; f(t) is 1 on the own side and −1 on the other (or before and behind, or high and low).
-The hand changes sides while the prop points away from the body, once or twice in a cycle:
+t counts loops; f(t) is 1 on the hand's own side and −1 on the other (or front and back, or high and low).
+The hand changes sides while the prop points away from the body, once or twice per cycle:
     two-beat     f = cos πt                                    one loop on each side, period 2
-    three-beat   f = ⅓ − cos ⅔π(t+1) − ⅓ cos ⁴⁄₃π(t+1)         two own, one other, period 3
+    three-beat   f = ⅓ − cos ⅔π(t+1) − ⅓ cos ⁴⁄₃π(t+1)         two same-side, one across, period 3
     h = c + w·A·f·x̂ − B·cos 2πt·â,  d = R(ẑ', S·g)·R(n, 2πt + λ)·(−â)
-with â the way that points away from the body where the hand crosses, w the width (1 as usual), λ the
-lead and S the swing: g = −f'/max|f'| is largest where the hand crosses inward and least where it
-crosses outward, so that there the plane is turned by S from the wheel towards the wall plane, about
-the vertical (ẑ' = ẑ before the body, −ẑ behind it), or towards the floor plane over the head
-(ẑ' = −ŷ). The windmill and the fountain are the same with f along y and along z; the windmill's plane
-leans by up to Y the way the hand goes, d = R(x̂, Y·sin πt)·R(n, 2πt + λ)·d₀. The corkscrew's hand goes
-up and down the arc of the straight arm from the side to overhead, its prop flat. Every centre is moved
+with â the direction away from the body where the hand crosses, w the width (normally 1), λ the lead and S
+the swing: g = −f'/max|f'| is largest where the hand crosses inward and least where it
+crosses outward, so that there the plane is turned by S from the wheel towards the wall plane, about the
+vertical (ẑ' = ẑ in front of the body, −ẑ behind it), or towards the floor plane over the head
+(ẑ' = −ŷ). The windmill and the fountain are the same with f along y and along z; the windmill's plane leans
+by up to Y in the direction of the hand, d = R(x̂, Y·sin πt)·R(n, 2πt + λ)·d₀. The corkscrew's hand goes
+up and down the arc of the straight arm from the side to overhead, its prop flat. Every centre can be moved
 outward, ahead and up by an offset. Frame: body frame [m], x to the right; everything is mirrored for
 the left.
-Source: common practice for what loops lie where, for the plane that turns with the crossing staff and
-for the staff that crosses upright; the smooth paths are this project's own.
+Source: common practice for the layout of the loops, for the plane that turns with the crossing staff and
+for the staff that crosses upright; the smooth paths are this project's.
 """
 
 from math import degrees, pi, radians
@@ -32,7 +32,7 @@ from sequencer.motion.patterns.planes import TurnName, WheelWay, as_vector, plan
 _Offset: TypeAlias = tuple[float, float, float]
 _NOWHERE: _Offset = (0.0, 0.0, 0.0)
 WeavePlace: TypeAlias = Literal["front", "behind", "overhead"]
-_WIDE = 0.25  # share of the arm: a windmill's hands stay beside each other
+_WIDE = 0.25  # fraction of the arm: a windmill's hands stay next to each other
 UNDER = {
     "front": 0.10,
     "behind": 0.10,
@@ -41,8 +41,7 @@ UNDER = {
 LEAN = radians(20.0)  # of a windmill's plane while the hand crosses
 LOW, HIGH = radians(5.0), radians(90.0)  # of the arm in a corkscrew
 
-# Own side, other side, ahead, above the shoulder: shares of the arm's length, chosen by a search for
-# the widest gap between a 55 cm prop and the body within 96 % of the arm.
+# Own side, other side, ahead, above the shoulder: fractions of the arm's length, chosen by a search for the widest gap between a 55 cm prop and the body within 96 % of the arm.
 _PLACES: dict[WeavePlace, tuple[float, float, float, float]] = {
     "front": (0.67, -0.60, 0.29, -0.18),
     "behind": (0.63, -0.56, -0.28, -0.22),
@@ -55,7 +54,7 @@ _AWAY: dict[WeavePlace, Vector] = {
     "overhead": (0.0, 0.0, 1.0),
 }
 
-# What the plane turns about while a right hand crosses inward, by the right-hand rule.
+# Axis about which the plane turns while a right hand crosses inward, by the right-hand rule.
 _SWINGS: dict[WeavePlace, Vector] = {
     "front": (0.0, 0.0, 1.0),
     "behind": (0.0, 0.0, -1.0),
@@ -66,7 +65,7 @@ _STEEPEST = 1.4477017
 
 
 def _crossing(loops: int, beats: float) -> Wave:
-    """The side f of a two- or three-beat weave as a wave of beats."""
+    """The side function f of a two- or three-beat weave."""
     spin = 2 * pi / beats
     if loops == 2:
         return Wave(sways=((1.0, spin, 0.0),))
@@ -74,7 +73,7 @@ def _crossing(loops: int, beats: float) -> Wave:
 
 
 def _inward(loops: int, beats: float, most: float) -> Wave:
-    """The speed of the way inward, −f', as a wave that reaches `most`."""
+    """The inward speed −f', scaled to a maximum of `most`."""
     spin = 2 * pi / beats
     if loops == 2:
         return Wave(sways=((most, spin, -pi / 2),))
@@ -97,26 +96,26 @@ def weave(
     body: Body,
     offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
-    """A two- or three-beat weave in the wheel plane, starting on the own side.
+    """A two- or three-beat weave in the wheel plane, starting on the hand's own side.
 
     Parameters
     ----------
     loops : {2, 3}
     way : {"forward", "backward"}
     place : {"front", "behind", "overhead"}
-        Where the hand crosses: before the body, behind it, or over the head.
+        Where the hand crosses: in front of the body, behind it, or over the head.
     width : float
-        How far the hand goes to both sides, 1 as usual.
+        How far the hand goes to each side; 1 is normal.
     swing : float
-        By how much the plane is turned while the hand crosses [rad].
+        How far the plane is turned while the hand crosses [rad].
     lead : float
-        Of the prop over the way towards the body at the start [rad].
+        Angle of the prop ahead of the direction towards the body at the start [rad].
     beats : float
-        Of all its loops.
+        For all its loops.
     side : {"left", "right"}
     body : Body
     offset : tuple of float
-        Own move of the whole: outward, ahead, up [m].
+        Offset of the whole pattern: outward, ahead, up [m].
 
     Returns
     -------
@@ -139,7 +138,7 @@ def weave(
     shoulder = body.shoulder(side)
     under = UNDER[place] if side == "left" else 0.0
     centre = (out * (own + other) / 2, float(shoulder[1]) + ahead, float(shoulder[2]) + up - under)
-    # the prop points away from the body's middle while the hand crosses, half a loop after the start
+    # the prop points away from the middle of the body while the hand crosses, half a loop after the start
     away = _AWAY[place]
     reach = 0.08 * body.arm_length
     axis = wheel_axis(way)
@@ -171,24 +170,24 @@ def windmill(
     body: Body,
     offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
-    """One loop before the face and one behind the head, in the wall plane, hand overhead.
+    """One loop in front of the face and one behind the head, in the wall plane, hand overhead.
 
     Parameters
     ----------
     turn : {"anticlockwise", "clockwise"}
         As the performer sees it.
     width : float
-        How far the hand goes forward and back, 1 as usual.
+        How far the hand goes forward and back; 1 is normal.
     lean : float
-        Of the plane while the hand crosses [rad].
+        Lean of the plane while the hand crosses [rad].
     lead : float
-        Of the prop over hanging at the start [rad].
+        Angle of the prop ahead of hanging at the start [rad].
     beats : float
-        Of both loops.
+        For both loops.
     side : {"left", "right"}
     body : Body
     offset : tuple of float
-        Own move of the whole: outward, ahead, up [m].
+        Offset of the whole pattern: outward, ahead, up [m].
 
     Returns
     -------
@@ -236,15 +235,15 @@ def fountain(
     ----------
     way : {"forward", "backward"}
     width : float
-        How far the hand goes down and up, 1 as usual.
+        How far the hand goes down and up; 1 is normal.
     lead : float
-        Of the prop over pointing ahead at the start [rad].
+        Angle of the prop ahead of pointing forward at the start [rad].
     beats : float
-        Of both loops.
+        For both loops.
     side : {"left", "right"}
     body : Body
     offset : tuple of float
-        Own move of the whole: outward, ahead, up [m].
+        Offset of the whole pattern: outward, ahead, up [m].
 
     Returns
     -------
@@ -293,15 +292,15 @@ def corkscrew(
     turn : {"anticlockwise", "clockwise"}
         As seen from above.
     loops : int
-        On the way up and down together, 2 to 16.
+        On the way up and down in total, 2 to 16.
     low, high : float
-        Of the arm over level, lowest and highest [rad].
+        Angle of the arm above level, lowest and highest [rad].
     beats : float
-        Of all its loops.
+        For all its loops.
     side : {"left", "right"}
     body : Body
     offset : tuple of float
-        Own move of the whole: outward, ahead, up [m].
+        Offset of the whole pattern: outward, ahead, up [m].
 
     Returns
     -------
@@ -317,7 +316,7 @@ def corkscrew(
         raise ValueError(f"loops must be a whole number from 2 to 16, got {loops!r}")
     if not low < high:
         raise ValueError(
-            f"the arm must rise: low must be under high, got {degrees(low):g}° and {degrees(high):g}°"
+            f"the arm must rise: low must be less than high, got {degrees(low):g}° and {degrees(high):g}°"
         )
     out = sign_of(side)
     axis = plane_axis("floor", turn)

@@ -1,1 +1,1 @@
-"""Performers on the floor: body, props and walk as points that move in the stage frame."""
+"""Performers on the floor: body, props and walking path as points moving in the stage frame."""

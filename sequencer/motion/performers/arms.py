@@ -1,10 +1,10 @@
-"""Where shoulder and elbow are once the hand is where the pattern wants it: what drawings and words need.
+"""Positions of shoulder and elbow for a given hand position, for drawings and texts.
 
-A shoulder gives only once the arm is straight, towards the place of its box (`Body.shoulder_give`) that is
-nearest to the hand, and by no more than is missing: with a from where it hangs to the hand and c that
-place, it moves by t·c, t the least of 0 … 1 with |a − t·c| ≤ the arm's length. The elbow is a drawing: it
-lies on the circle that both parts of the arm allow, down, out and a little back. The checks ask neither;
-they hold for every elbow and take the whole box. Body frame [m], beats.
+A shoulder moves only once the arm is straight, towards the point of its box (`Body.shoulder_give`) nearest
+to the hand, and by no more than needed: with a the vector from its rest position to the hand and c that
+point, it moves by t·c, with the smallest t in 0 … 1 such that |a − t·c| ≤ the arm's length. The elbow is
+only for drawing: it lies on the circle allowed by both parts of the arm, down, out and a little back. The
+checks use neither; they hold for every elbow position and use the whole box. Body frame [m], beats.
 """
 
 import numpy as np
@@ -14,12 +14,12 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import from_trunk, to_trunk
 from sequencer.motion.laws.carriage import Carriage, nearest_give
 
-UPPER = 0.505  # share of the arm above the elbow; ANSUR II, from memory
-_POLE = (0.55, -0.35, -0.75)  # out, back and down: where an elbow hangs to
+UPPER = 0.505  # fraction of the arm above the elbow; ANSUR II, from memory
+_POLE = (0.55, -0.35, -0.75)  # out, back and down: direction in which an elbow hangs
 
 
 def shoulder_gives(carriage: Carriage, beats: Floats, hand: Floats, side: Side) -> Floats:
-    """How far a shoulder moves from where it hangs, in the trunk's frame.
+    """Displacement of a shoulder from its rest position, in the trunk's frame.
 
     Parameters
     ----------
@@ -34,8 +34,8 @@ def shoulder_gives(carriage: Carriage, beats: Floats, hand: Floats, side: Side) 
 
     Notes
     -----
-    Source: this module's head; |a − t·c| falls all the way to t = 1, since c is the nearest place of a convex
-    box that holds 0, so the root sought is the smaller one of the quadratic.
+    Source: module docstring; |a − t·c| decreases all the way to t = 1, since c is the nearest point of a
+    convex box that contains 0, so the required root is the smaller one of the quadratic.
     """
     body = carriage.body
     away = to_trunk(hand - carriage.shoulder(beats, side), carriage.angles(beats))
@@ -49,7 +49,7 @@ def shoulder_gives(carriage: Carriage, beats: Floats, hand: Floats, side: Side) 
 
 
 def given_shoulder(carriage: Carriage, beats: Floats, hand: Floats, side: Side) -> Floats:
-    """Where an arm begins, its shoulder given as far as the hand needs, shape (n, 3) [m, body frame].
+    """Shoulder position, displaced as far as the hand needs, shape (n, 3) [m, body frame].
 
     Parameters
     ----------
@@ -60,31 +60,31 @@ def given_shoulder(carriage: Carriage, beats: Floats, hand: Floats, side: Side) 
 
     Notes
     -----
-    Source: this module's head.
+    Source: module docstring.
     """
     gives = shoulder_gives(carriage, beats, hand, side)
     return np.asarray(carriage.shoulder(beats, side) + from_trunk(gives, carriage.angles(beats)))
 
 
 def elbow(body: Body, shoulder: Floats, hand: Floats, side: Side) -> Floats:
-    """A place for the elbow.
+    """A plausible elbow position.
 
     Parameters
     ----------
     body : Body
     shoulder : ndarray, shape (n, 3) [m, body frame]
-        Where the arm begins, given.
+        Displaced shoulder position.
     hand : ndarray, shape (n, 3) [m, body frame]
     side : {"left", "right"}
 
     Returns
     -------
     elbow : ndarray, shape (n, 3) [m, body frame]
-        On the straight line to the hand where that is out of reach.
+        On the straight line to the hand if that is out of reach.
 
     Notes
     -----
-    Source: law of cosines; the twin of the rehearsal page's own.
+    Source: law of cosines; same formula as in the rehearsal page.
     """
     upper = UPPER * body.arm_length
     fore = body.arm_length - upper

@@ -1,11 +1,12 @@
-"""Laws of one form as rows of a table, so that many are evaluated in one go.
+"""Laws of the same form as rows of a table, so that many are evaluated at once.
 
-A search asks each of many laws for a few instants; one call a law costs more in calls than in arithmetic.
-Laws of one form (as many slides, arms and turns, with phases of the same kind) differ in numbers only:
-these are stacked, and each instant gathers the numbers of its own law. Laws whose form is not known here
-are evaluated one by one. Value and rate only: distances need no more. Arrays have their axes first.
+A search evaluates each of many laws at a few instants; with one call per law, call overhead exceeds the
+arithmetic. Laws of the same form (equal numbers of slides, arms and turns, with phases of the same kind)
+differ only in their numbers: these are stacked, and each instant gathers the numbers of its law. Laws of
+any other form are evaluated one by one. Value and rate only, which is all that distances need. Coordinate
+axes come first.
 Frame: body frame [m], rates per beat.
-Source: the same formulas as composed.py, chain.py, phases.py and links.py; a test holds them equal.
+Source: the same formulas as composed.py, rotations.py, phases.py and links.py; a test checks that they agree.
 """
 
 from collections.abc import Hashable, Sequence
@@ -36,10 +37,10 @@ class Props(NamedTuple):
 
 
 class Evaluated(Protocol):
-    """What can be evaluated: a law, or a whole course."""
+    """Anything that can be evaluated: a law, or a whole trajectory."""
 
     def at(self, beats: Floats) -> Motion:
-        """State at own beats, shape (...)."""
+        """State at its beats, shape (...)."""
         ...
 
 
@@ -49,7 +50,7 @@ class Laws:
     Parameters
     ----------
     laws : sequence of laws or courses
-        Equal ones share a row.
+        Equal laws share a row.
     """
 
     def __init__(self, laws: Sequence[Evaluated]) -> None:
@@ -74,7 +75,7 @@ class Laws:
         self._tables = [_stacked(form, own) for form, own in members.items()]
 
     def at(self, which: Ints, beats: Floats) -> Props:
-        """Hand and tether of the laws chosen, at own beats.
+        """Hand and tether of the chosen laws, at their beats.
 
         Parameters
         ----------
@@ -88,7 +89,7 @@ class Laws:
 
         Notes
         -----
-        Source: this module's head. Exact to rounding.
+        Source: module docstring. Exact to rounding.
         """
         time = self._shift[which] + self._rate[which] * beats
         parts = np.empty((4, 3, len(which)))
@@ -103,7 +104,7 @@ class Laws:
 
 
 class _Plain(NamedTuple):
-    """A law without its wrappings: its own beats are shift + pace·beats; side −1 is the mirror."""
+    """A law without its wrappers: its beats are shift + pace·beats; side −1 means mirrored."""
 
     law: Evaluated
     shift: float
@@ -125,12 +126,12 @@ def _unwrapped(law: Evaluated) -> _Plain:
 
 class _Table(Protocol):
     def at(self, rows: Ints, beats: Floats) -> Floats:
-        """Hand, its rate, tether, its rate of the rows chosen, shape (4, 3, n)."""
+        """Hand, its rate, tether and its rate for the chosen rows, shape (4, 3, n)."""
         ...
 
 
 def _form(law: Evaluated) -> Hashable:
-    """What laws must have in common to be rows of one table; None for a law by itself."""
+    """What laws must have in common to share a table; None for a law that stands alone."""
     if isinstance(law, LinkLaw):
         return "link"
     if not isinstance(law, ComposedLaw):
@@ -170,7 +171,7 @@ def _stacked(form: Hashable, laws: list[Evaluated]) -> _Table:
 
 @dataclass(frozen=True, slots=True)
 class _Loose:
-    """Laws of forms of their own, one by one."""
+    """Laws of other forms, evaluated one by one."""
 
     laws: tuple[Evaluated, ...]
 
@@ -185,7 +186,7 @@ class _Loose:
 
 
 class _Composed:
-    """Composed laws of one form."""
+    """Composed laws of the same form."""
 
     def __init__(self, laws: Sequence[ComposedLaw]) -> None:
         first = laws[0]
@@ -225,7 +226,7 @@ class _Composed:
 
 class _PhaseTable(Protocol):
     def at(self, rows: Ints, beats: Floats) -> _Jet:
-        """Value and rate of the rows chosen, each (n,)."""
+        """Value and rate of the chosen rows, each (n,)."""
         ...
 
 
@@ -233,7 +234,7 @@ _TurnTable = tuple[Floats, _PhaseTable]  # axes (3, m) and angles
 
 
 def _carried(turns: Sequence[_TurnTable], jet: _Jet, rows: Ints, beats: Floats) -> _Jet:
-    """As `chain.carried`, each row with turns of its own."""
+    """As `rotations.carried`, with different rotations for each row."""
     value, rate = jet
     for axes, angle in reversed(turns):
         axis = axes[:, rows]
@@ -299,7 +300,7 @@ class _Waves:
 
 
 class _Steps:
-    """Minimum-jerk or half cosine steps, all of one kind and as many knots."""
+    """Minimum-jerk or half cosine steps, all of the same kind and number of knots."""
 
     def __init__(self, phases: Sequence[Phase]) -> None:
         steps = [phase for phase in phases if isinstance(phase, Steps | CosineSteps)]
@@ -327,7 +328,7 @@ class _Steps:
 
 
 class _Pieces:
-    """Paths of links, whatever their knots."""
+    """Paths of links with any knots."""
 
     def __init__(self, paths: Sequence[Piecewise]) -> None:
         most = max(len(path.knots) for path in paths)
@@ -340,7 +341,7 @@ class _Pieces:
         self.pieces = np.concatenate([path.pieces[0] for path in paths])
 
     def at(self, rows: Ints, x: Floats) -> _Jet:
-        """Value and slope by the share of the link, each (m, n)."""
+        """Value and slope with respect to the link's fraction, each (m, n)."""
         knots, each = self.knots[rows], np.arange(len(rows))
         index = np.clip(np.sum(knots <= x[:, None], axis=1) - 1, 0, self.last[rows])
         begin = knots[each, index]
@@ -350,7 +351,7 @@ class _Pieces:
 
 
 class _Links:
-    """Links, whatever their knots."""
+    """Links with any knots."""
 
     def __init__(self, links: Sequence[LinkLaw]) -> None:
         self.beats = np.array([link.beats for link in links])
@@ -375,7 +376,7 @@ class _Links:
 
 
 def _quintic(coefficients: Floats, x: Floats) -> _Jet:
-    """Value and slope of quintics (n, 6, m), each at a place of its own; each (m, n)."""
+    """Value and slope of quintics (n, 6, m), each at its own argument; each (m, n)."""
     c = coefficients.transpose(1, 2, 0)
     value, slope = c[5], np.zeros_like(c[5])
     for k in range(4, -1, -1):

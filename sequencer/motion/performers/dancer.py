@@ -1,10 +1,10 @@
-"""A performer with body, props and way over the floor, as points that move in the stage frame.
+"""A performer with body, props and walking path, as points moving in the stage frame.
 
 Stage frame [m]: origin where the centre line meets the downstage edge, X to the audience's right,
 Y upstage, Z up. A performer with facing 0 faces the audience: body y = −Y, body x = −X.
 
-Everything runs in beats. Distances do not depend on how fast the music is, and a tempo map only
-renames instants, so what is proven over beats holds over seconds.
+Everything runs in beats. Distances do not depend on the tempo, and a tempo map only relabels instants, so
+what is proven over beats also holds over seconds.
 """
 
 from collections.abc import Mapping, Sequence
@@ -26,7 +26,7 @@ from sequencer.motion.props.prop import Prop
 
 
 class PropTrajectory(Protocol):
-    """What a dancer needs of a prop's course; `motion.trajectories.trajectory.Course` is one."""
+    """The trajectory interface that a dancer needs; implemented by `motion.trajectories.trajectory.Trajectory`."""
 
     def at(self, beats: Floats) -> Motion:
         """State at show beats, body frame."""
@@ -44,10 +44,12 @@ class Pieces:
     edges: Floats  # (n + 1,) [beats]
     speed: Floats  # (n, m) [m/beat] of each point
     acceleration: Floats  # (n, m) [m/beat²]
-    reach: Floats  # (n,) [m] of every part's surface from the body's axis, on the plan
-    drawn: Floats  # (n,) [m] the same without the leeway of the hands
-    place_speed: Floats  # (n,) [m/beat] speed of the place
-    hand_speed: Floats  # (n, 2) [m/beat] by which each hand leaves or nears its shoulder
+    reach: Floats  # (n,) [m] largest horizontal distance of any part's surface from the body's axis
+    drawn: Floats  # (n,) [m] the same without hand deviation
+    place_speed: Floats  # (n,) [m/beat] speed of the performer's position
+    hand_speed: (
+        Floats  # (n, 2) [m/beat] speed at which each hand moves away from or towards its shoulder
+    )
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -61,16 +63,15 @@ class Dancer:
     props : mapping of side to Prop
         A hand may be empty.
     courses : mapping of side to course
-        One for each prop; the hand of a side without a prop is taken to hang by the body.
+        One for each prop; a hand without a prop is assumed to hang by the body.
     floor : WalkPath
     lit : sequence of (start, end)
         Spans of beats in which the heads burn.
-    leeway : mapping of side to HandDeviation
-        By which arm, prop and wicks of a side are taken wider while it lasts; the larger where two
-        overlap.
+    deviation : mapping of side to HandDeviation
+        Margin by which arm, prop and wicks of a side are widened while it lasts; the larger if two overlap.
     carriage : Carriage, optional
-        How the body gives way; upright throughout if not given. Trunk and head stay within the column
-        whatever it is, so it moves the shoulders only, as far as others are concerned.
+        Postures of the body; default: upright throughout. Trunk and head always stay within the column, so
+        for distances to others it affects only the shoulders.
     """
 
     name: str
@@ -87,7 +88,7 @@ class Dancer:
             object.__setattr__(self, "carriage", Carriage(body=self.body))
         if set(self.props) != set(self.trajectories):
             raise ValueError(
-                f"{self.name}: every prop needs a course and every course a prop, "
+                f"{self.name}: every prop needs a trajectory and every trajectory a prop, "
                 f"got {sorted(self.props)} and {sorted(self.trajectories)}"
             )
         for start, end in self.lit:
@@ -98,16 +99,16 @@ class Dancer:
 
     @property
     def reach(self) -> float:
-        """Arm straight aside, prop, wick and flame from the body's axis [m]; no less than the body's column.
+        """Reach of arm, prop, wick and flame stretched sideways from the body's axis [m]; at least the body's column.
 
-        The trunk leans as far as it ever does; a shoulder's own give is not in it.
+        Includes the largest lean of the trunk, but not the movement of the shoulder.
         """
         arm = self.carriage.shoulder_reach + self.body.arm_length
         held = (arm + prop.farthest + prop.hot_radius for prop in self.props.values())
         return max(self.body.girth, *held, 0.0)
 
     def is_lit(self, beats: ArrayLike) -> Bools:
-        """Whether the heads burn, ends of the spans included.
+        """Whether the heads are lit, including both ends of each span.
 
         Parameters
         ----------
@@ -119,7 +120,7 @@ class Dancer:
 
         Notes
         -----
-        Source: the show's own spans. Exact.
+        Source: the show's lit spans. Exact.
         """
         beat = as_floats("beats", beats)
         lit = np.zeros(beat.shape, dtype=np.bool_)
@@ -128,7 +129,7 @@ class Dancer:
         return lit
 
     def stage_points(self, beats: ArrayLike) -> tuple[Floats, Floats]:
-        """Foot and top of the body's axis, shoulder, hand and far end of each side, rear ends; their rates.
+        """Foot and top of the body's axis, shoulder, hand and far end of each side, rear ends; and their velocities.
 
         Parameters
         ----------
@@ -150,7 +151,10 @@ class Dancer:
         points[..., :2] = stand.place
         rates[..., :2] = stand.place_rate
         points[1:, ..., 2] = self.carriage.column_top
-        cos, sin = -np.cos(stand.facing), -np.sin(stand.facing)  # half a turn on: body y is −Y
+        cos, sin = (
+            -np.cos(stand.facing),
+            -np.sin(stand.facing),
+        )  # rotated by half a turn: body y is −Y
         turning = stand.facing_rate
         for side in self.props:
             motion = self.trajectories[side].at(beat)
@@ -177,18 +181,18 @@ class Dancer:
         return points, rates
 
     def _shoulder(self, beat: Floats, side: Side) -> tuple[Floats, Floats]:
-        """Where an arm hangs from and its rate, each shape (..., 3) [m, body frame]."""
+        """Rest position of a shoulder and its velocity, each shape (..., 3) [m, body frame]."""
         row = beat.ravel()
         at, rate = self.carriage.shoulder(row, side), self.carriage.shoulder_rate(row, side)
         return at.reshape(*beat.shape, 3), rate.reshape(*beat.shape, 3)
 
     @property
     def two_ended(self) -> bool:
-        """Whether a prop goes on behind the hand."""
+        """Whether any prop extends behind the hand."""
         return any(prop.two_ended for prop in self.props.values())
 
     def carries(self, part: int) -> bool:
-        """Whether a part is there: not so those of an empty hand, and a rear end that is none."""
+        """Whether a part exists: parts of an empty hand do not, nor does a rear end that the prop lacks."""
         side = PARTS[part].side
         if side is None:
             return True
@@ -196,14 +200,14 @@ class Dancer:
         return prop is not None and (PARTS[part].kind != "rear" or prop.two_ended)
 
     def burns(self, part: int) -> bool:
-        """Whether a part holds wicks."""
+        """Whether a part has wicks."""
         kind, side = PARTS[part].kind, PARTS[part].side
         if side is None or side not in self.props or kind not in ("head", "rear"):
             return False
         return kind == "head" or self.props[side].burns_behind
 
     def part_name(self, part: int) -> str:
-        """Name of a part, for people."""
+        """Display name of a part."""
         own = PARTS[part]
         if own.side is None or own.side not in self.props or own.kind == "arm":
             return own.name
@@ -224,7 +228,7 @@ class Dancer:
         Returns
         -------
         places : dict
-            For each side that holds a prop, an array of shape (k, ..., 3) [m, stage frame] in the order of
+            For each side with a prop, an array of shape (k, ..., 3) [m, stage frame] in the order of
             `Prop.heads`.
 
         Notes
@@ -238,7 +242,7 @@ class Dancer:
         }
 
     def spots(self, side: Side, beats: Floats, places: Sequence[tuple[float, float]]) -> Floats:
-        """Places on a prop (along, across) in the stage frame.
+        """Points of a prop (along, across) in the stage frame.
 
         Parameters
         ----------
@@ -266,7 +270,7 @@ class Dancer:
         return out
 
     def deviations(self, beats: ArrayLike) -> Floats:
-        """How far the left and the right hand may be off their drawn paths.
+        """Margins for the deviation of the left and the right hand from their nominal paths.
 
         Parameters
         ----------
@@ -274,11 +278,11 @@ class Dancer:
 
         Returns
         -------
-        leeways : ndarray, shape (2, ...) [m]
+        deviations : ndarray, shape (2, ...) [m]
 
         Notes
         -----
-        Source: `leeway`, the larger of both at the edge of two. Exact.
+        Source: `deviation`, the larger of the two where spans meet. Exact.
         """
         beat = as_floats("beats", beats)
         out = np.zeros((2, *beat.shape))
@@ -292,7 +296,7 @@ class Dancer:
 
     @cached_property
     def _steps(self) -> dict[Side, tuple[Floats, Floats]]:
-        """Edges of each side's leeway, and its size before, between and after them."""
+        """Edges of each side's hand deviation, and its size before, between and after them."""
         out: dict[Side, tuple[Floats, Floats]] = {}
         for side in SIDES:
             own = self.deviation.get(side, ()) if side in self.props else ()
@@ -306,17 +310,17 @@ class Dancer:
 
     @property
     def changes(self) -> Floats:
-        """Beats at which a radius jumps: heads lit or put out, another leeway; shape (k,)."""
+        """Beats at which a radius jumps: heads lit or put out, change of hand deviation; shape (k,)."""
         steps = [edges for edges, _ in self._steps.values()]
         return np.asarray(np.unique(np.concatenate([np.ravel(self.lit), *steps])))
 
     def shells(self, points: Floats, beats: ArrayLike) -> Floats:
-        """Radius of every part, flames and leeway as they are at the time.
+        """Radius of every part, including flames and hand deviation at each instant.
 
         Parameters
         ----------
         points : ndarray, shape (10, ..., 3) [m, stage frame]
-            As `stage_points` gives them.
+            As returned by `stage_points`.
         beats : array_like, shape (...) [beats]
 
         Returns
@@ -325,7 +329,7 @@ class Dancer:
 
         Notes
         -----
-        Source: `radii`, and `leeways` for all that a hand holds and the arm. Upper bounds.
+        Source: `radii`, plus `deviations` for the arm and everything the hand holds. Upper bounds.
         """
         out = self.radii(points, self.is_lit(beats))
         if self.deviation:
@@ -336,14 +340,14 @@ class Dancer:
         return out
 
     def radii(self, points: Floats, lit: Bools) -> Floats:
-        """Radius of every part, hands where they are drawn.
+        """Radius of every part, with hands on their nominal paths.
 
         Parameters
         ----------
         points : ndarray, shape (10, ..., 3) [m, stage frame]
-            As `stage_points` gives them.
+            As returned by `stage_points`.
         lit : ndarray, shape (...) [1]
-            Whether the heads burn.
+            Whether the heads are lit.
 
         Returns
         -------
@@ -351,7 +355,7 @@ class Dancer:
 
         Notes
         -----
-        Source: `Body.elbow_room` for the arms; wick and flame as the show states them. Upper bounds.
+        Source: `Body.elbow_room` for the arms; wick and flame as given in the show. Upper bounds.
         """
         out = np.full((len(PARTS), *lit.shape), self.body.girth)
         for k, part in enumerate(PARTS):
@@ -371,12 +375,12 @@ class Dancer:
         return out
 
     def pieces(self, start: float, end: float) -> Pieces:
-        """Proven bounds of every point on contiguous spans between two beats.
+        """Proven bounds for every point on contiguous spans between two beats.
 
         Raises
         ------
         ValueError
-            If `end` is not after `start`, or a course's bound is not finite.
+            If `end` is not after `start`, or a trajectory's bound is not finite.
 
         Notes
         -----

@@ -1,7 +1,7 @@
-"""The same dancer as a person dances: place, facing, timing, tempo, tether and hands drawn anew.
+"""A dancer with human error: position, facing, timing, tempo, tether and hands drawn at random.
 
-Each error is a change of the dancer's own records, so everything that is proven of the plan is proven of
-the drawn dancer too. Body frame and stage frame [m], beats.
+Each error is a change to the dancer's records, so everything proven for the plan is also proven for the
+drawn dancer. Body frame and stage frame [m], beats.
 """
 
 import math
@@ -22,18 +22,18 @@ from sequencer.motion.props.prop import Prop
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Spread:
-    """Standard deviations of what people do differently from the plan.
+    """Standard deviations of people's deviations from the plan.
 
-    No published spread of fire spinners was found: the defaults are this tool's own (common practice), and
-    a rehearsal that is filmed from above gives better ones.
+    No published figures for fire spinners were found: the defaults are this tool's estimates (common
+    practice), and a rehearsal filmed from above gives better values.
     """
 
-    place: float = 0.15  # [m] of every place held, each of X and Y
-    facing: float = math.radians(8.6)  # [rad] of every place held
-    timing: float = 0.10  # [beats] early or late, all show long
+    place: float = 0.15  # [m] of every position held, in each of X and Y
+    facing: float = math.radians(8.6)  # [rad] of every facing held
+    timing: float = 0.10  # [beats] constant lead or lag over the whole show
     tempo: float = 0.001  # [1] of the tempo: 0.1 % is a beat in a thousand
     tether: float = 0.01  # [m]
-    hand: float = 0.05  # [m] of the hand's path, each of x, y and z
+    hand: float = 0.05  # [m] of the hand's path, in each of x, y and z
 
     def __post_init__(self) -> None:
         for name in ERROR_KINDS:
@@ -44,7 +44,7 @@ class Spread:
             raise ValueError(f"tempo must be at most 0.05, got {self.tempo!r}")
 
     def only(self, kind: str) -> "Spread":
-        """Spread of one kind alone."""
+        """Spread with only one kind of error."""
         return replace(self, **{name: 0.0 for name in ERROR_KINDS if name != kind})
 
 
@@ -54,26 +54,26 @@ assert tuple(field.name for field in fields(Spread)) == ERROR_KINDS  # noqa: S10
 
 @dataclass(frozen=True, slots=True, eq=False)
 class DriftedTrajectory:
-    """A course that runs late, at another tempo, and with the hand aside."""
+    """A trajectory with a time lag, a different tempo and a shifted hand."""
 
     trajectory: PropTrajectory
     late: float  # [beats] at the middle
-    middle: float  # [beats] where the tempo's error is nothing
+    middle: float  # [beats] at which the tempo error vanishes
     stretch: float  # [1] of the tempo, near 1
     aside: tuple[float, float, float]  # [m, body frame]
 
     def at(self, beats: Floats) -> Motion:
         """State at show beats."""
         s = self.stretch
-        own = self.trajectory.at(self._own(np.asarray(beats, dtype=np.float64)))
+        planned = self.trajectory.at(self._planned_beats(np.asarray(beats, dtype=np.float64)))
         return Motion(
-            hand=own.hand + np.array(self.aside),
-            hand_rate=own.hand_rate * s,
-            hand_acceleration=own.hand_acceleration * (s * s),
-            tether=own.tether,
-            tether_rate=own.tether_rate * s,
-            tether_acceleration=own.tether_acceleration * (s * s),
-            plane=own.plane,
+            hand=planned.hand + np.array(self.aside),
+            hand_rate=planned.hand_rate * s,
+            hand_acceleration=planned.hand_acceleration * (s * s),
+            tether=planned.tether,
+            tether_rate=planned.tether_rate * s,
+            tether_acceleration=planned.tether_acceleration * (s * s),
+            plane=planned.plane,
         )
 
     def pieces(self, start: float, end: float) -> tuple[tuple[float, float, Bounds], ...]:
@@ -81,7 +81,7 @@ class DriftedTrajectory:
         s = self.stretch
         out = []
         for low, high, own in self.trajectory.pieces(
-            float(self._own(np.array(start))), float(self._own(np.array(end)))
+            float(self._planned_beats(np.array(start))), float(self._planned_beats(np.array(end)))
         ):
             out.append(
                 (
@@ -103,7 +103,7 @@ class DriftedTrajectory:
         out[-1] = (out[-1][0], end, last[2])
         return tuple(out)
 
-    def _own(self, beats: Floats) -> Floats:
+    def _planned_beats(self, beats: Floats) -> Floats:
         return np.asarray(self.middle + (beats - self.late - self.middle) * self.stretch)
 
 
@@ -113,7 +113,7 @@ def later(
     middle: float = 0.0,
     stretch: float = 1.0,
 ) -> dict[Side, tuple[HandDeviation, ...]]:
-    """The same leeway some beats later and at another tempo, as `DriftedTrajectory` runs."""
+    """The same hand deviation, delayed and at another tempo, matching `DriftedTrajectory`."""
     return {
         side: tuple(
             HandDeviation(
@@ -128,16 +128,16 @@ def later(
 
 
 def drifted(dancer: Dancer, spread: Spread, draw: np.random.Generator, middle: float) -> Dancer:
-    """One drawing of a dancer.
+    """One random draw of a dancer.
 
     Parameters
     ----------
     dancer : Dancer
     spread : Spread
     draw : numpy.random.Generator
-        Takes the same numbers whatever the spread, so that kinds can be told apart.
+        Uses the same random numbers whatever the spread, so that kinds of error can be compared.
     middle : float
-        Beat about which an error of the tempo turns [beats].
+        Beat at which a tempo error has no effect [beats].
     """
     n = len(dancer.floor.moves) + 1
     places = draw.normal(size=(n, 2)) * spread.place
@@ -151,7 +151,7 @@ def drifted(dancer: Dancer, spread: Spread, draw: np.random.Generator, middle: f
         if side not in dancer.props:
             continue
         prop = dancer.props[side]
-        # What is rigid keeps its length.
+        # A rigid prop keeps its length.
         length = max(prop.length + longer * spread.tether, 0.5 * prop.length)
         props[side] = replace(prop, length=length) if prop.flexible else prop
         trajectories[side] = DriftedTrajectory(

@@ -1,7 +1,7 @@
-"""Many dancers evaluated in one go: points of whole casts at an instant each.
+"""Vectorised evaluation of many dancers: points of whole casts, each at its own instant.
 
-The same points as `Dancer.stage_points`, computed for all dancers together (stacks.py); a test holds the
-two equal. Stage frame [m], beats.
+The same points as `Dancer.stage_points`, computed for all dancers together (batch.py); a test checks that
+they agree. Stage frame [m], beats.
 """
 
 from collections.abc import Sequence
@@ -22,29 +22,29 @@ from sequencer.motion.trajectories.trajectory import Trajectory
 
 
 class _LawAt(NamedTuple):
-    """Which law says where a prop is at an instant, and the law that it is mixed with; n instants."""
+    """The law that gives a prop's state at an instant, and the law it is mixed with; n instants."""
 
     law: Ints  # (n,)
-    beats: Floats  # (n,) of the law's own
-    other: Ints  # (n,) −1 where nothing is mixed
+    beats: Floats  # (n,) in the law's beats
+    other: Ints  # (n,) −1 if nothing is mixed
     other_beats: Floats  # (n,)
-    share: Floats  # (n,) of the other, 0 … 1
-    slope: Floats  # (n,) [1/beat] of the share
+    share: Floats  # (n,) weight of the other law, 0 … 1
+    slope: Floats  # (n,) [1/beat] rate of the weight
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class _Way:
-    """A course as tables: its spans and its blends."""
+class _Table:
+    """A trajectory as tables: its spans and its blends."""
 
-    edges: Floats  # (s − 1,) [beats] where the spans after the first start
+    edges: Floats  # (s − 1,) [beats] start of each span after the first
     laws: Ints  # (s,)
     origins: Floats  # (s,) [beats]
-    boundaries: Floats  # (b,) [beats] of blends, rising
+    boundaries: Floats  # (b,) [beats] of blends, increasing
     halves: Floats  # (b,) [beats]
     bridges: Ints  # (b,) a law, −1 for a mix
-    befores: Ints  # (b,) the span that ends there
+    befores: Ints  # (b,) the span that ends at the blend
 
-    def asked(self, beats: Floats) -> _LawAt:
+    def laws_at(self, beats: Floats) -> _LawAt:
         span = np.searchsorted(self.edges, beats, side="right")
         law, own = self.laws[span], beats - self.origins[span]
         n = len(beats)
@@ -79,9 +79,9 @@ class Ensemble:
     def __init__(self, dancers: Sequence[Dancer]) -> None:
         self.dancers = tuple(dancers)
         laws: list[Evaluated] = []
-        self._ways = {
+        self._tables = {
             side: [
-                _way(dancer.trajectories[side], laws) if side in dancer.props else None
+                _table(dancer.trajectories[side], laws) if side in dancer.props else None
                 for dancer in dancers
             ]
             for side in SIDES
@@ -105,15 +105,15 @@ class Ensemble:
         }
 
     def stage_points(self, who: Ints, beats: Floats, kept: int = N_POINTS) -> tuple[Floats, Floats]:
-        """Points of a dancer each, and their rates.
+        """Points of one dancer per instant, and their velocities.
 
         Parameters
         ----------
         who : ndarray, shape (n,) [1]
-            Index of a dancer, rising.
+            Index of a dancer, increasing.
         beats : ndarray, shape (n,) [beats]
         kept : int
-            How many points: all, or those before the hands only.
+            Number of points: all, or without the rear ends.
 
         Returns
         -------
@@ -135,20 +135,24 @@ class Ensemble:
         cos, sin = -np.cos(stand.facing), -np.sin(stand.facing)  # half a turn on: body y is −Y
         turning = stand.facing_rate
         for side in SIDES:
-            ways = self._ways[side]
-            some = [(way, low, high) for k, low, high in slices if (way := ways[k]) is not None]
+            tables = self._tables[side]
+            some = [
+                (table, low, high) for k, low, high in slices if (table := tables[k]) is not None
+            ]
             if not some:
                 continue
             rows = np.concatenate([np.arange(low, high) for _, low, high in some])
-            asked = [way.asked(beats[low:high]) for way, low, high in some]
-            seen = self._props(_LawAt(*(np.concatenate(part) for part in zip(*asked, strict=True))))
+            laws_at = [table.laws_at(beats[low:high]) for table, low, high in some]
+            seen = self._props(
+                _LawAt(*(np.concatenate(part) for part in zip(*laws_at, strict=True)))
+            )
             own, first = who[rows], FIRST_POINT[side]
             which = [p for p in (first, first + 1, first + 2, REAR[side]) if p < kept]
             ends = (self._far[side][own], -self._behind[side][own])[: len(which) - 2]
             shoulder = self._shoulders[side][:, own]
             gives = np.zeros_like(shoulder)
             for k, low, high in slices:
-                if self._gives[k] and ways[k] is not None:
+                if self._gives[k] and tables[k] is not None:
                     here = np.searchsorted(rows, np.arange(low, high))
                     carriage = self.dancers[k].carriage
                     shoulder[:, here] = carriage.shoulder(beats[low:high], side).T
@@ -167,13 +171,13 @@ class Ensemble:
             rates[rows[:, None], which] = moving.transpose(2, 0, 1)
         return points, rates
 
-    def _props(self, asked: _LawAt) -> Props:
-        seen = self._laws.at(asked.law, asked.beats)
-        mixed = np.flatnonzero(asked.other >= 0)
+    def _props(self, laws_at: _LawAt) -> Props:
+        seen = self._laws.at(laws_at.law, laws_at.beats)
+        mixed = np.flatnonzero(laws_at.other >= 0)
         if not len(mixed):
             return seen
-        later = self._laws.at(asked.other[mixed], asked.other_beats[mixed])
-        s, s1 = asked.share[mixed], asked.slope[mixed]
+        later = self._laws.at(laws_at.other[mixed], laws_at.other_beats[mixed])
+        s, s1 = laws_at.share[mixed], laws_at.slope[mixed]
         first = Props(*(part[:, mixed] for part in seen))
         hand = first.hand + s * (later.hand - first.hand)
         hand_rate = first.hand_rate + s * (later.hand_rate - first.hand_rate)
@@ -189,12 +193,12 @@ class Ensemble:
         return seen
 
 
-def _way(trajectory: PropTrajectory, laws: list[Evaluated]) -> _Way:
-    """A course as tables; its laws come after those that are there."""
+def _table(trajectory: PropTrajectory, laws: list[Evaluated]) -> _Table:
+    """A trajectory as tables; its laws are appended to the existing ones."""
     if not isinstance(trajectory, Trajectory):
         laws.append(trajectory)
         none, last = np.empty(0), np.array([len(laws) - 1])
-        return _Way(none, last, np.zeros(1), none, none, last[:0], last[:0])
+        return _Table(none, last, np.zeros(1), none, none, last[:0], last[:0])
     start = len(laws)
     laws += [span.law for span in trajectory.spans]
     befores = [k for k, blend in enumerate(trajectory.blends) if blend.half > 0.0]
@@ -204,7 +208,7 @@ def _way(trajectory: PropTrajectory, laws: list[Evaluated]) -> _Way:
         bridges.append(-1 if blend.bridge is None else len(laws))
         if blend.bridge is not None:
             laws.append(blend.bridge)
-    return _Way(
+    return _Table(
         edges=np.array([span.start for span in trajectory.spans[1:]]),
         laws=np.arange(start, start + len(trajectory.spans)),
         origins=np.array([span.origin for span in trajectory.spans]),

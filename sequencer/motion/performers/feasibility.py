@@ -1,18 +1,18 @@
-"""What one performer's props do to themselves and their owner, proven over a whole course.
+"""Reach, tension and clearance of one performer's props, proven over a whole trajectory.
 
-Four questions (pull only of a tethered prop) for every stretch of a course, in the body frame [m] and in beats: how far the hand is
-from the end of the arm, how hard the tether pulls, how close it comes to the own trunk, head and legs,
-and how close to the other prop. Each is a function of time with a proven Lipschitz constant, searched
-by branch and bound (geometry/certified.py), so no moment is missed.
+Four quantities (tension only for a tethered prop) for every stretch of a trajectory, in the body frame [m]
+and in beats: the spare arm length, the tension of the tether, the distance from the performer's trunk, head
+and legs, and the distance from the other prop. Each is a function of time with a proven Lipschitz constant,
+searched by branch and bound (geometry/certified.py), so no moment is missed.
 
-    arm's length − |h − shoulder|      changes at most at |h'| + |s'|, s where the arm hangs from and the
-                                       shoulder as near to the hand as it can give (`Body.shoulder_give`)
+    arm's length − |h − shoulder|      changes at most at |h'| + |s'|, s the shoulder's rest position and the
+                                       shoulder as near to the hand as it can move (`Body.shoulder_give`)
     T/m = λ²·A − g·d_z                 at most at λ²·(2r|d'||d''| + |d'||h''| + |h'''|) + g|d'|
-    distance of tether or head         at most at |h'| + r|d'| and at what the part of the body moves
+    distance of tether or head         at most at |h'| + r|d'| plus the speed of the part of the body
                                        with (motion/laws/carriage.py); of two props, at the sum of both
     distance of a point beside the axis  at most at |h'| + ρ·ω, ρ its distance from the hand and ω the
                                        bound of the rate of every unit vector fixed to the prop
-Not looked at: the arms, clothing and hair, and what the floor path adds to the forces.
+Not covered: the arms, clothing and hair, and forces due to walking.
 Source: docs/motion.md, section 6.
 """
 
@@ -37,32 +37,32 @@ from sequencer.motion.trajectories.trajectory import Trajectory
 REACH_ERROR = 0.002  # [m]
 GAP_ERROR = 0.005  # [m]
 PULL_ERROR = 0.05  # [m/s²]
-GIVE = 0.08  # [m] from where an arm hangs to any place that its shoulder can give to
+GIVE = 0.08  # [m] from a shoulder's rest position to any position it can move to
 
 Rates = Callable[[Floats], Floats]  # beats → beats a second
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Least:
-    """The smallest value over one stretch, proven to the error of its question.
+    """The smallest value over one stretch, proven to the tolerance of the quantity.
 
-    A stretch that stays above what is enough carries that value and no moment.
+    A stretch that stays above `enough` has that value and no time.
     """
 
     value: float
-    beat: float  # nan where it stays above
-    label: int  # which part of the body, or of the two props; -1 where it stays above
+    beat: float  # nan if it stays above `enough`
+    label: int  # part of the body, or of the two props; -1 if it stays above `enough`
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Stretches:
-    """Stretches of a course cut where its bounds or the tempo change; k stretches, n pieces."""
+    """Stretches of a trajectory, split where its bounds or the tempo change; k stretches, n pieces."""
 
     edges: Floats  # (k + 1,) [beats]
     group: Ints  # (n,)
     start: Floats  # (n,) [beats]
     end: Floats  # (n,) [beats]
-    bounds: tuple[Bounds, ...]  # n of them
+    bounds: tuple[Bounds, ...]  # n bounds
 
     def columns(self, *names: str) -> list[Floats]:
         """Some of the bounds as arrays of shape (n,)."""
@@ -76,17 +76,17 @@ def stretches(
     whole_beats: bool = False,
     at: ArrayLike = (),
 ) -> Stretches:
-    """A course cut at given edges.
+    """A trajectory split at given edges.
 
     Parameters
     ----------
     course : Trajectory
     edges : sequence of float
-        Rising [beats]; one stretch from each to the next.
+        Increasing [beats]; one stretch from each to the next.
     whole_beats : bool
-        Whether to cut at every beat too, where a tempo map may change.
+        Whether to split at every beat too, where a tempo map may change.
     at : array_like, shape (k,) [beats]
-        Where to cut besides.
+        Further places to split.
     """
     cuts = np.asarray(edges, dtype=np.float64)
     besides = np.unique(np.asarray(at, dtype=np.float64))
@@ -123,7 +123,7 @@ def reach_left(
     body: Body,
     carriage: Carriage | None = None,
 ) -> list[Least]:
-    """Arm's length less the hand's distance from its shoulder [m], smallest on each stretch.
+    """Arm's length minus the hand's distance from its shoulder [m], smallest on each stretch.
 
     The body is upright unless a carriage is given.
     """
@@ -131,7 +131,7 @@ def reach_left(
     cut = stretches(trajectory, edges, at=carriage.edges)
     (speed,) = cut.columns("hand_speed")
     gives, _ = carriage.shoulder_bounds(cut.start, cut.end)
-    # The box turns with the trunk: its corners move a little faster than the shoulder that carries it.
+    # The box turns with the trunk: its corners move slightly faster than the shoulder itself.
     swings = carriage.speeds(cut.start, cut.end)[0] * GIVE
 
     def value(t: Floats) -> tuple[Floats, Ints]:
@@ -148,7 +148,7 @@ def pull_left(
 
     Notes
     -----
-    `rates` may change at whole beats only, as a tempo map does; the pieces are cut there.
+    `rates` may change only at whole beats, as in a tempo map; the pieces are split there.
     """
     cut = stretches(trajectory, edges, whole_beats=True)
     hand2, hand3, turn1, turn2 = cut.columns(
@@ -178,7 +178,7 @@ def body_gap(
     near: float = 0.0,
     carriage: Carriage | None = None,
 ) -> list[Least]:
-    """Gap between prop and the own trunk, head, neck and legs [m]; label indexes `Body.capsules`.
+    """Gap between a prop and the performer's trunk, head, neck and legs [m]; the label indexes `Body.capsules`.
 
     The body is upright unless a carriage is given.
     """
@@ -229,7 +229,7 @@ def props_gap(
 
     def value(t: Floats) -> tuple[Floats, Ints]:
         states = [trajectory.at(t) for trajectory, _ in (left, right)]
-        # Balls that hold the whole props: where they are apart, nothing else needs a look.
+        # Balls that enclose the whole props: if they are apart, nothing else needs testing.
         middles = [
             state.hand + place * state.tether
             for state, (place, _) in zip(states, wholes, strict=True)
@@ -245,21 +245,21 @@ def props_gap(
 
 
 def shape_of(prop: Prop, frame_rate: Floats) -> tuple[Solid, ...]:
-    """The bodies that are looked at: the true shape, or its envelope.
+    """The bodies to test: the true shape, or its envelope.
 
     Parameters
     ----------
     prop : Prop
     frame_rate : ndarray, shape (n,) [1/beat]
-        Bounds of a course. Where one is not finite nothing is known about how a flat prop turns about
-        its axis, and the envelope, which does not care, stands for it.
+        Bounds of a trajectory. If one is not finite, nothing is known about how a flat prop turns about its
+        axis, and the envelope, which does not depend on that, is used instead.
     """
     flat = any(spot.across for solid in prop.solids for spot in (solid.start, solid.end))
     return prop.envelope if flat and not np.all(np.isfinite(frame_rate)) else prop.solids
 
 
 def speeds_of(cut: Stretches, shape: Sequence[Solid]) -> Floats:
-    """Bound of the speed of every point of a prop on each piece.
+    """Bound on the speed of every point of a prop on each piece.
 
     Parameters
     ----------
@@ -272,7 +272,7 @@ def speeds_of(cut: Stretches, shape: Sequence[Solid]) -> Floats:
 
     Notes
     -----
-    Source: this module's head; points on the axis by |d'|, those beside it by the frame's rate.
+    Source: module docstring; points on the axis by |d'|, those off it by the frame's rate.
     """
     hand, turn, frame = cut.columns("hand_speed", "turn_rate", "frame_rate")
     spots = [spot for solid in shape for spot in (solid.start, solid.end)]
@@ -282,7 +282,7 @@ def speeds_of(cut: Stretches, shape: Sequence[Solid]) -> Floats:
 
 
 def _whole(shape: Sequence[Solid]) -> tuple[float, float]:
-    """Place along the axis and radius of a ball that holds a shape [m]."""
+    """Position along the axis and radius of a ball that encloses a shape [m]."""
     spots = [(spot, solid.radius) for solid in shape for spot in (solid.start, solid.end)]
     low = min(spot.along - radius for spot, radius in spots)
     high = max(spot.along + radius for spot, radius in spots)
@@ -295,7 +295,7 @@ def _rows(motion: Motion, rows: Ints) -> Motion:
 
 
 def _nearest(shapes: Sequence[Sequence[Solid]], states: Sequence[Motion]) -> tuple[Floats, Ints]:
-    """Smallest gap of two props and the bodies it is between."""
+    """Smallest gap between two props, and the bodies concerned."""
     left, right = (placed(shape, state) for shape, state in zip(shapes, states, strict=True))
     best: Floats = np.full(len(states[0].hand), np.inf)
     label = np.zeros(len(best), dtype=np.int64)
@@ -315,7 +315,7 @@ def _least(
     error: float,
     enough: float,
 ) -> list[Least]:
-    """Smallest value of each stretch; of one that stays above `enough` only that it does."""
+    """Smallest value of each stretch; for one that stays above `enough`, only that fact."""
 
     def evaluate(rows: Ints, t: Floats, half: Floats, _enough: Floats) -> Sample:
         here, label = value(t)

@@ -1,9 +1,9 @@
-"""Named formations, filled with people by the ways that cross least.
+"""Named formations, filled so that walks are short and do not cross.
 
 Stage frame [m]: X to the audience's right, Y upstage; a facing of 0 faces the audience and grows
-anticlockwise seen from above. Shapes are common practice. In all of them the two nearest places are one
-spacing apart, and the middle of the shape's box is its centre. Places are numbered in the order in which
-a caller would name them: left to right, and from the audience upstage; a wedge from its point.
+anticlockwise seen from above. Shapes are common practice. In all of them the two nearest positions are one
+spacing apart, and the centre is the middle of the bounding box. Positions are numbered in the order in
+which a caller would name them: left to right, and from the audience upstage; a wedge from its point.
 """
 
 from collections.abc import Mapping, Sequence
@@ -27,11 +27,11 @@ FORMATION_SHAPES: tuple[ShapeName, ...] = (
     "face to face",
     "back to back",
 )
-_PAIR_GAP = 1.5  # of a spacing, from one pair to the next
+_PAIR_GAP = 1.5  # in spacings, from one pair to the next
 
 
 class Places(NamedTuple):
-    """Places of n people."""
+    """Positions of n people."""
 
     points: Floats  # (n, 2) [m, stage frame]
     facings: Floats  # (n,) [rad]
@@ -45,21 +45,21 @@ def shape(
     spacing: float = 1.0,
     turn: float = 0.0,
 ) -> Places:
-    """Places of a named shape.
+    """Positions in a named shape.
 
     Parameters
     ----------
     name : str
         One of `FORMATION_SHAPES`.
     n : int
-        How many people.
+        Number of people.
     centre : tuple of float
         Middle of the shape [m, stage frame].
     spacing : float
-        Distance of the two nearest places [m].
+        Distance between the two nearest positions [m].
     turn : float
-        Turns the shape, anticlockwise seen from above [rad]. People go on facing the audience; pairs
-        go on facing each other, or away.
+        Rotation of the shape, anticlockwise seen from above [rad]. People keep facing the audience; pairs
+        keep facing each other, or away.
 
     Returns
     -------
@@ -68,15 +68,15 @@ def shape(
     Raises
     ------
     ValueError
-        If the name is not known, nobody is to be placed, pairs are asked of an odd number, or a
-        number is not finite.
+        If the name is unknown, there are no people, pairs are requested for an odd number, or a number is
+        not finite.
     """
     if name not in FORMATION_SHAPES:
         raise ValueError(f"shape {name!r} is not known; use one of {', '.join(FORMATION_SHAPES)}")
     if n < 1:
         raise ValueError(f"a formation needs at least one person, got {n}")
     if not 0 < spacing < 1000:  # also catches nan
-        raise ValueError(f"spacing must be over 0 and under 1000 m, got {spacing!r}")
+        raise ValueError(f"spacing must be above 0 and below 1000 m, got {spacing!r}")
     middle = as_floats("centre", centre)
     if not np.isfinite(turn):
         raise ValueError(f"turn must be finite, got {turn!r}")
@@ -91,28 +91,28 @@ def shape(
 
 
 def assignment(before: ArrayLike, after: ArrayLike) -> Ints:
-    """Who goes to which place, so that ways are short and do not cross.
+    """Assign people to positions so that walks are short and do not cross.
 
     Parameters
     ----------
     before : array_like, shape (n, 2) [m, stage frame]
-        Where people stand.
+        Current positions.
     after : array_like, shape (n, 2) [m, stage frame]
-        Places to be taken.
+        Positions to fill.
 
     Returns
     -------
     place : ndarray, shape (n,) [1]
-        For each person, the index of their place.
+        For each person, the index of their position.
 
     Raises
     ------
     ValueError
-        If there are fewer or more places than people.
+        If the numbers of positions and people differ.
 
     Notes
     -----
-    The sum of the squares of the ways is least (scipy's assignment solver). Then, of any two, the
+    The sum of the squared walking distances is minimal (scipy's assignment solver). Then, of any two, the
     vectors between them before and after do not point against each other, so two who walk straight at
     the same time stay at least 1/√2 of the smaller of their two distances apart.
     Source: M. Turpin, N. Michael, V. Kumar, CAPT, Int. J. Robotics Research 33 (2014), theorem 1 (from
@@ -123,7 +123,7 @@ def assignment(before: ArrayLike, after: ArrayLike) -> Ints:
     start, goal = as_floats("before", before), as_floats("after", after)
     if start.shape != goal.shape or start.ndim != 2 or start.shape[1] != 2:
         raise ValueError(
-            f"there must be as many places as people, got {start.shape} and {goal.shape}"
+            f"there must be as many positions as people, got {start.shape} and {goal.shape}"
         )
     across = start[:, None] - goal[None]
     _, place = linear_sum_assignment(np.sum(across * across, axis=-1))
@@ -140,25 +140,25 @@ def filled_shape(
     fixed: bool = False,
     before: Mapping[str, tuple[float, float, float]] | None = None,
 ) -> dict[str, tuple[float, float, float]]:
-    """Where everyone stands in a named shape.
+    """Positions of everyone in a named shape.
 
     Parameters
     ----------
     name : str
         One of `FORMATION_SHAPES`.
     names : sequence of str
-        Who takes part.
+        People in the formation.
     centre : tuple of float
         Middle of the shape [m, stage frame].
     spacing : float
-        Distance of the two nearest places [m].
+        Distance between the two nearest positions [m].
     turn : float
-        Turns the shape, anticlockwise seen from above [degrees].
+        Rotation of the shape, anticlockwise seen from above [degrees].
     fixed : bool
-        Whether the names are in the order of the places.
+        Whether the names are in the order of the positions.
     before : mapping of name to (X, Y, facing), optional
-        Where they stand; then places are taken by the shortest ways. Who is missing there takes what
-        is left, in turn.
+        Current positions; positions are then assigned by the shortest walks. Anyone missing here takes the
+        remaining positions in order.
 
     Returns
     -------
@@ -192,7 +192,7 @@ def _taken(
     known: list[int],
     before: Mapping[str, tuple[float, float, float]],
 ) -> Ints:
-    """Shortest ways for those who stand somewhere; the others are free to fill any place."""
+    """Shortest walks for people with a current position; the others may fill any position."""
     from scipy.optimize import linear_sum_assignment
 
     cost = np.zeros((len(names), len(names)))
@@ -210,7 +210,7 @@ def _nearest(points: Floats) -> float:
 
 
 def _unit(name: str, n: int) -> tuple[Floats, Floats]:
-    """Places up to scale and shift, and facings."""
+    """Positions up to scale and shift, and facings."""
     audience: Floats = np.zeros(n)
     if name in {"face to face", "back to back"}:
         return _pairs(n, inward=name == "face to face")
@@ -230,7 +230,7 @@ def _line(n: int) -> Floats:
 
 
 def _wedge(n: int) -> Floats:
-    """The point stands nearest to the audience; the arms go back on either side, in turn."""
+    """The point is nearest to the audience; the arms go back alternately on either side."""
     back = (np.arange(n) + 1.0) // 2
     side = np.where(np.arange(n) % 2 == 1, -1.0, 1.0)
     return np.stack([side * back, back], axis=1)

@@ -1,10 +1,10 @@
-"""How far each block's hand must leave its drawn path, as the margin that distances to others carry.
+"""Maximum deviation of each block's hand from its nominal path, used as a margin on distances to others.
 
-Where the head follows the law exactly a passive tether needs the hand elsewhere than drawn (hand work).
-Arm, tether and head are taken wider by the block's largest such deviation, from a blend before it to a
-blend after it. It is a stated margin, not a bound: how far the head strays where the hand keeps to the
-drawing instead is a matter of rehearsal, and not computed. A rigid prop is turned by the hand
-and has none; links and rests have none of their own: there the hand must steady the prop.
+If the head follows the law exactly, a passive tether needs the hand off its nominal path (hand work). Arm,
+tether and head are widened by the block's largest such deviation, from the blend before it to the blend
+after it. It is a stated margin, not a bound: how far the head strays if the hand keeps to its nominal path
+instead is a matter of rehearsal, and is not computed. A rigid prop is turned by the hand and has none;
+links and rests have none either: there the hand must steady the prop.
 Source: docs/motion.md, section 6.
 """
 
@@ -18,7 +18,7 @@ from sequencer.timing.tempo import TempoMap
 def hand_deviations_of(
     trajectory: Trajectory, prop: Prop, tempo: TempoMap
 ) -> tuple[HandDeviation, ...]:
-    """The margin of every block of one hand, by start; none for a rigid prop.
+    """The hand deviation of every block of one hand, by start; none for a rigid prop.
 
     Parameters
     ----------

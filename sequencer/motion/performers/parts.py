@@ -1,4 +1,4 @@
-"""Points and parts of a performer: which capsules there are, and between which points they run."""
+"""Points and parts of a performer: the capsules, and the points between which they run."""
 
 from typing import Literal, NamedTuple
 
@@ -8,7 +8,7 @@ PartKind = Literal["body", "arm", "tether", "head", "rear"]
 
 
 class HandDeviation(NamedTuple):
-    """How far a hand must leave its drawn path from `start` to `end` (hand work, docs/motion.md)."""
+    """Maximum deviation of a hand from its nominal path from `start` to `end` (hand work, docs/motion.md)."""
 
     start: float  # [beats]
     end: float  # [beats]
@@ -22,15 +22,15 @@ class Part(NamedTuple):
     kind: PartKind
     side: Side | None
     start: int  # index of a point
-    end: int  # index of a point, the same for a ball
+    end: int  # index of a point, the same one for a ball
 
 
 # Points: foot and top of the body's axis, then shoulder, hand and far end of the left and the right, then
-# the rear ends of both props. All dancers have all of them; those of a side without a prop lie on the
-# body's axis, and the rear end of a prop that does not go on behind the hand lies in the hand. The far end
+# the rear ends of both props. All dancers have all of them; for a side without a prop they lie on the
+# body's axis, and the rear end of a prop that does not extend behind the hand lies in the hand. The far end
 # is the centre of `Prop.ball`.
 N_POINTS = 10
-N_FRONT = 8  # of them without the rear ends
+N_FRONT = 8  # number of points without the rear ends
 PARTS = (
     Part("body", "body", None, 0, 1),
     Part("left arm", "arm", "left", 2, 3),
@@ -42,14 +42,14 @@ PARTS = (
     Part("left rear end", "rear", "left", 8, 8),
     Part("right rear end", "rear", "right", 9, 9),
 )
-# The same for a cast whose props all begin in the hand: fewer points, the same parts under the same index.
+# The same for a cast whose props all begin at the hand: fewer points, the same parts with the same indices.
 FRONT_PARTS = tuple(
     part._replace(start={8: 3, 9: 6}.get(part.start, part.start)) for part in PARTS[:7]
 )
 
 
 def parts_of(points: int) -> tuple[Part, ...]:
-    """Parts of a cast that is kept with so many points."""
+    """Parts of a cast with a given number of points."""
     return PARTS if points == N_POINTS else FRONT_PARTS
 
 

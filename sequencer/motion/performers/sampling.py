@@ -1,4 +1,4 @@
-"""States of many dancers at many instants, each taken once however many pairs ask for it."""
+"""States of many dancers at many instants, each computed once however many pairs need it."""
 
 from collections.abc import Sequence
 from itertools import pairwise
@@ -22,7 +22,7 @@ class States(NamedTuple):
 def states(
     ensemble: Ensemble, who: Sequence[Ints], beats: Floats, kept: int
 ) -> tuple[States, list[Ints]]:
-    """States of the dancers asked for, without repeats.
+    """States of the requested dancers, without repeats.
 
     Parameters
     ----------
@@ -31,13 +31,13 @@ def states(
         One array or more of indices of dancers, all for the same beats.
     beats : ndarray, shape (n,) [beats]
     kept : int
-        How many points of a dancer, as `Cells.points` says.
+        Number of points per dancer, see `Cells.points`.
 
     Returns
     -------
     states : States
     index : list of ndarray, shape (n,) [1]
-        For each array of `who`, where its states are.
+        For each array of `who`, the indices of its states.
 
     Notes
     -----

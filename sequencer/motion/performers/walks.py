@@ -1,10 +1,10 @@
-"""Where a performer stands and faces over the beats of a show.
+"""Position and facing of a performer over the beats of a show.
 
 Stage frame [m]: origin where the centre line meets the downstage edge, X to the audience's right,
 Y upstage. A facing of 0 faces the audience; facings grow anticlockwise seen from above [rad].
 
-A move runs by the minimum-jerk law s(u) = 10u³ − 15u⁴ + 6u⁵, so that place, rate and acceleration
-are continuous and a performer stands still at both ends.
+A move runs by the minimum-jerk law s(u) = 10u³ − 15u⁴ + 6u⁵, so that position, velocity and acceleration
+are continuous and the performer stands still at both ends.
 Source of the law: T. Flash and N. Hogan, The coordination of arm movements, J. Neurosci. 5 (1985),
 eq. 1 and appendix A (from memory).
 """
@@ -26,13 +26,13 @@ _PEAK_ACCELERATION = 10 / math.sqrt(3)  # of |s''|, at u = 1/2 ± √3/6
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Move:
-    """A change of place and facing over a span of beats."""
+    """A change of position and facing over a span of beats."""
 
     start: float  # [beats]
     end: float  # [beats]
     place: Point  # [m, stage frame] where it ends
     facing: float  # [rad] where it ends; 2π more is one whole turn more
-    through: tuple[Point, ...] = ()  # [m, stage frame] points on the way; none: straight
+    through: tuple[Point, ...] = ()  # [m, stage frame] intermediate points; none: straight
 
     def __post_init__(self) -> None:
         for name in ("start", "end", "facing"):
@@ -47,7 +47,7 @@ class Move:
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Placement:
-    """Place and facing at n instants, with rates per beat."""
+    """Position and facing at n instants, with derivatives per beat."""
 
     place: Floats  # (..., 2) [m, stage frame]
     place_rate: Floats  # (..., 2) [m/beat]
@@ -69,14 +69,14 @@ class WalkBounds:
 
 @dataclass(frozen=True)
 class WalkPath:
-    """A performer's way over the floor: a first place, and moves; between moves they stand.
+    """A performer's walking path: a first position, and moves; between moves they stand.
 
     Parameters
     ----------
     place : tuple of float
-        Where they start [m, stage frame].
+        Initial position [m, stage frame].
     facing : float
-        Which way they face at the start [rad].
+        Initial facing [rad].
     moves : sequence of Move
         In order, not overlapping.
     """
@@ -99,7 +99,7 @@ class WalkPath:
                 )
 
     def at(self, beats: ArrayLike) -> Placement:
-        """Place and facing with rates.
+        """Position and facing with derivatives.
 
         Parameters
         ----------
@@ -118,7 +118,7 @@ class WalkPath:
         return table.placed(np.searchsorted(table.starts, beat, side="right"), beat)
 
     def pieces(self, start: float, end: float) -> tuple[tuple[float, float, WalkBounds], ...]:
-        """Stands and moves between two beats, each with proven bounds.
+        """Standing spans and moves between two beats, each with proven bounds.
 
         Returns
         -------
@@ -142,14 +142,14 @@ class WalkPath:
         return tuple(out)
 
     def held(self, start: float, end: float) -> tuple[float, float]:
-        """From when to when the path changes if places held between two beats are moved.
+        """The span over which the path changes if positions held between two beats are moved.
 
-        Walks that overlap the span count with the places at both of their ends.
+        Walks that overlap the span count with the positions at both of their ends.
 
         Returns
         -------
         span : (float, float)
-            Beats; infinite where the first or the last place is among them.
+            Beats; infinite if the first or the last position is included.
         """
         for move in self.moves:
             if move.start < end and move.end > start:
@@ -161,7 +161,7 @@ class WalkPath:
     def moved(
         self, by: Point, *, start: float = -math.inf, end: float = math.inf, turn: float = 0.0
     ) -> "WalkPath":
-        """The same path with every place held between two beats moved by a vector [m]; see `held`.
+        """The same path with every position held between two beats moved by a vector [m]; see `held`.
 
         With `turn`, the facings held there are turned as well [rad].
         """
@@ -186,7 +186,7 @@ class WalkPath:
         return WalkPath(shift(self.place, held[0]), self.facing + (turn if held[0] else 0.0), moves)
 
     def shifted(self, beats: float) -> "WalkPath":
-        """The same path with every move later by some beats."""
+        """The same path with every move delayed by some beats."""
         moves = tuple(
             Move(
                 start=move.start + beats,
@@ -207,14 +207,14 @@ class WalkPath:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Table:
-    """Moves as arrays; row 0 is the stand before the first move."""
+    """Moves as arrays; row 0 is the standing span before the first move."""
 
     starts: Floats  # (m,)
     begins: Floats  # (m + 1,)
     lengths: Floats  # (m + 1,)
     facings: Floats  # (m + 1,) at the start of each
     turns: Floats  # (m + 1,)
-    keys: Floats  # (k,) row + knot, rising
+    keys: Floats  # (k,) row + knot, increasing
     knots: Floats  # (k,)
     cubics: Floats  # (k, 4, 2)
     bounds: tuple[WalkBounds, ...]  # (m,)
@@ -253,7 +253,7 @@ class _Table:
         )
 
     def placed(self, move: Ints, beat: Floats) -> Placement:
-        """Place and facing at beats of the rows given, each shape (...)."""
+        """Position and facing at beats of the given rows, each shape (...)."""
         length = self.lengths[move]
         u = np.clip((beat - self.begins[move]) / length, 0.0, 1.0)
         s = u * u * u * (10.0 + u * (-15.0 + 6.0 * u))
@@ -278,7 +278,7 @@ class _Table:
 
 
 class WalkPaths:
-    """Ways of many performers, evaluated in one go.
+    """Walking paths of many performers, evaluated at once.
 
     Parameters
     ----------
@@ -296,7 +296,7 @@ class WalkPaths:
             lengths=np.concatenate([table.lengths for table in tables]),
             facings=np.concatenate([table.facings for table in tables]),
             turns=np.concatenate([table.turns for table in tables]),
-            # A key holds its row, so the keys of all ways rise one after the other.
+            # A key includes its row, so the keys of all paths increase one after another.
             keys=np.concatenate(
                 [table.keys + first for table, first in zip(tables, self._first, strict=True)]
             ),
@@ -306,12 +306,12 @@ class WalkPaths:
         )
 
     def at(self, slices: Sequence[tuple[int, int, int]], beats: Floats) -> Placement:
-        """Places and facings of a performer each.
+        """Position and facing of one performer per instant.
 
         Parameters
         ----------
         slices : sequence of (path, low, high)
-            Which path each part of the beats is for; they cover the beats in order.
+            The path for each slice of the beats; the slices cover the beats in order.
         beats : ndarray, shape (n,) [beats]
 
         Returns
@@ -333,7 +333,7 @@ def _spline(points: Floats) -> tuple[Floats, Floats]:
     """Natural cubic spline by chord length over 0 … 1: left knots (k,) and coefficients (k, 4, 2)."""
     chords = np.hypot(*np.diff(points, axis=0).T)
     if len(points) == 2 or not np.all(chords > 0):
-        # One straight line, or points that coincide and so give a curve no direction there.
+        # A straight line, or coinciding points, which give a curve no direction.
         points = points[[True, *(chords > 0)]]
         chords = chords[chords > 0]
     if len(points) < 3:
@@ -365,7 +365,7 @@ def _spline(points: Floats) -> tuple[Floats, Floats]:
 
 
 def _bounds(knots: Floats, cubics: Floats, turn: float, length: float) -> WalkBounds:
-    """Bounds from control points: a polynomial stays in their convex hull."""
+    """Bounds from control points: a polynomial stays within their convex hull."""
     h = np.diff(np.append(knots, 1.0))[:, None]
     first = cubics[:, 1]
     second, third = 2 * cubics[:, 2] * h, 3 * cubics[:, 3] * h * h

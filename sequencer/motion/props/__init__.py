@@ -1,1 +1,1 @@
-"""What hands hold: shapes, tension, torque and reach."""
+"""Props: shapes, tension, torque and reach."""

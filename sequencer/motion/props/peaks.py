@@ -1,4 +1,4 @@
-"""The largest speed, pull, twist and flight along a law: what a card prints, proven to about one per cent.
+"""Largest speed, pull, twist and flight along a law, as printed on cards, proven to about one per cent.
 
 With h the hand, d the tether, n the plane, λ the tempo in beats a second and g = (0, 0, −9.81) m/s²:
 
@@ -9,11 +9,12 @@ With h the hand, d the tether, n the plane, λ the tempo in beats a second and g
                     at λ²(I(|d'||d''| + |d'''|) + m·r(|d'||h''| + |h'''|)) + m·r·|g||d'|
     flight          v_xy·(v_z + √(v_z² + 2|g|z))/|g|, at the rates of v and z times its own slopes
 
-each per beat, ρ the distance of a wick from the hand and |u''| a bound for every unit vector fixed to the
-prop. A pull is what a passive tether carries if the head follows the drawing: its line is then that of the
-force. Each is searched by branch and bound over the span (geometry/certified.py), so no moment is missed.
-The velocity of a wick beside the axis is a difference over 2·10⁻⁶ beats, its error in the bound.
-Frame: body frame [m]; the floor path's own motion is not in it.
+all derivatives per beat, ρ the distance of a wick from the hand and |u''| a bound for every unit vector
+fixed to the prop. Pull is the tension of a passive tether if the head follows its nominal path: the tether
+then lies along the force. Each is searched by branch and bound over the span (geometry/certified.py), so no
+moment is missed.
+The velocity of a wick off the axis is a difference over 2·10⁻⁶ beats, its error included in the bound.
+Frame: body frame [m]; motion along the walking path is not included.
 Source: Newton's and Euler's laws, any mechanics text; docs/motion.md, section 6.
 """
 
@@ -30,43 +31,41 @@ from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.props.prop import Prop, PropPoint
 from sequencer.motion.props.tension import GRAVITY, farthest_flight
 
-SHARE = 0.005  # of a largest value: the error it is found to
-_GRID = 512  # samples that tell how large it is, before the search
-_STEP = 1e-6  # [beats] half the span over which a wick beside the axis is timed
-OFF_GROUND = (
-    0.10  # [m] lower wicks fly as from here: the range's slope with height would grow without limit
-)
+SHARE = 0.005  # relative error of a largest value
+_GRID = 512  # samples that estimate its size before the search
+_STEP = 1e-6  # [beats] half the difference step for a wick off the axis
+OFF_GROUND = 0.10  # [m] lower wicks are treated as at this height: the range's slope with height would be unlimited
 LEAST = {
     "speed": 0.01,
     "pull": 0.1,
     "twist": 0.05,
     "flight": 0.05,
-}  # [m/s, N, N·m, m] smallest errors
+}  # [m/s, N, N·m, m] minimum absolute errors
 
 Values = Callable[[Floats], Floats]
 
 
 class Sought(NamedTuple):
-    """A value over time, and what bounds it."""
+    """A function of time and its bounds."""
 
-    value: Values  # of beats
-    slope: float  # [value/beat] proven bound of its rate; not finite where nothing is proven
-    coarse: float  # proven bound of the value itself, without a search
+    value: Values  # function of beats
+    slope: float  # [value/beat] proven bound on its derivative; not finite if nothing is proven
+    coarse: float  # proven bound on the value itself, without a search
     kind: str  # a key of LEAST
-    error: float = 0.0  # of the values themselves
+    error: float = 0.0  # rounding error of the values
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Peak:
-    """A largest value over a span; of one that no search can reach, its bound alone."""
+    """Largest value over a span; if a search is impossible, only its bound."""
 
-    found: float  # taken at some moment
-    most: float  # proven: it is nowhere larger
-    at: float  # [beats]; nan where only the bound is known
+    found: float  # attained at some moment
+    most: float  # proven: never larger than this
+    at: float  # [beats]; nan if only the bound is known
 
     @property
     def known(self) -> bool:
-        """Whether the value itself is known, and not a bound alone."""
+        """Whether the value itself is known, not just a bound."""
         return isfinite(self.at)
 
 
@@ -79,7 +78,7 @@ def fastest_hand(law: Law, *, beats_per_second: float, start: float, end: float)
     beats_per_second : float
         Tempo [beats/s].
     start, end : float
-        Own beats of the law.
+        Span in the law's beats.
     """
     return _peak(hand_speed(law, beats_per_second), start, end)
 
@@ -96,7 +95,7 @@ def fastest_wick(
     beats_per_second : float
         Tempo [beats/s].
     start, end : float
-        Own beats of the law.
+        Span in the law's beats.
     """
     return _peak(wick_speed(law, prop, beats_per_second), start, end)
 
@@ -104,7 +103,7 @@ def fastest_wick(
 def hardest_pull(
     law: Law, *, prop: Prop, beats_per_second: float, start: float, end: float
 ) -> Peak:
-    """Largest force between hand and prop [N]: of a tethered one, the tension it flies with.
+    """Largest force between hand and prop [N]; for a tethered prop, its tension in flight.
 
     Parameters
     ----------
@@ -113,7 +112,7 @@ def hardest_pull(
     beats_per_second : float
         Tempo [beats/s].
     start, end : float
-        Own beats of the law.
+        Span in the law's beats.
     """
     return _peak(pulling(law, prop, beats_per_second), start, end)
 
@@ -121,7 +120,7 @@ def hardest_pull(
 def hardest_twist(
     law: Law, *, prop: Prop, beats_per_second: float, start: float, end: float
 ) -> Peak:
-    """Largest torque with which the hand turns a rigid prop [N·m], about its own axis left out.
+    """Largest torque of the hand on a rigid prop [N·m], except about the prop's own axis.
 
     Parameters
     ----------
@@ -130,7 +129,7 @@ def hardest_twist(
     beats_per_second : float
         Tempo [beats/s].
     start, end : float
-        Own beats of the law.
+        Span in the law's beats.
     """
     return _peak(twisting(law, prop, beats_per_second), start, end)
 
@@ -138,7 +137,7 @@ def hardest_twist(
 def farthest_let_go(
     law: Law, *, prop: Prop, beats_per_second: float, start: float, end: float
 ) -> Peak:
-    """Farthest that a wick flies over level ground if it comes off at the worst moment [m], no drag.
+    """Largest flight distance of a wick over level ground if it comes off at the worst moment [m], without drag.
 
     Parameters
     ----------
@@ -147,12 +146,13 @@ def farthest_let_go(
     beats_per_second : float
         Tempo [beats/s].
     start, end : float
-        Own beats of the law.
+        Span in the law's beats.
 
     Notes
     -----
-    Source: this module's head. Wicks under 10 cm fly as from there, so rather too far. Slopes: with v the
-    fastest and T = (v + √(v² + 2gz))/g the longest flight, T by v_xy, 2v/g by v_z, v/√(2gz) by z.
+    Source: module docstring. Wicks below 10 cm are treated as at 10 cm, which errs on the far side. Slopes:
+    with v the highest speed and T = (v + √(v² + 2gz))/g the longest flight, T by v_xy, 2v/g by v_z,
+    v/√(2gz) by z.
     """
     return _peak(flying(law, prop, beats_per_second, start, end), start, end)
 
@@ -180,7 +180,7 @@ def wick_speed(law: Law, prop: Prop, beats_per_second: float) -> Sought:
         each = [np.linalg.norm(_velocity(law, spot, t), axis=-1) for spot in prop.heads]
         return np.asarray(beats_per_second * np.max(each, axis=0))
 
-    slope = max(_push(bounds, spot) for spot in prop.heads)
+    slope = max(_acceleration(bounds, spot) for spot in prop.heads)
     coarse = beats_per_second * prop.fastest(bounds)
     return Sought(
         speed, beats_per_second * slope, coarse, "speed", beats_per_second * _timing(prop, slope)
@@ -215,21 +215,22 @@ def twisting(law: Law, prop: Prop, beats_per_second: float) -> Sought:
         driven[..., 2] += carried * GRAVITY
         return np.asarray(np.linalg.norm(np.cross(motion.tether, driven), axis=-1))
 
-    turn, push = bounds.turn_rate, bounds.turn_acceleration
+    turn, acceleration = bounds.turn_rate, bounds.turn_acceleration
     slope = size * GRAVITY * turn + beats_per_second**2 * (
-        inertia * (turn * push + bounds.turn_jerk)
+        inertia * (turn * acceleration + bounds.turn_jerk)
         + size * (turn * bounds.hand_acceleration + bounds.hand_jerk)
     )
     coarse = (
-        beats_per_second**2 * (inertia * push + size * bounds.hand_acceleration) + size * GRAVITY
+        beats_per_second**2 * (inertia * acceleration + size * bounds.hand_acceleration)
+        + size * GRAVITY
     )
     return Sought(torque, slope, coarse, "twist")
 
 
 def flying(law: Law, prop: Prop, beats_per_second: float, start: float, end: float) -> Sought:
-    """Range of the wick that flies farthest, let go at each moment [m]."""
+    """Range of the wick that flies farthest, released at each moment [m]."""
     bounds = law.bounds()
-    push = max(_push(bounds, spot) for spot in prop.heads)
+    acceleration = max(_acceleration(bounds, spot) for spot in prop.heads)
     fastest = beats_per_second * prop.fastest(bounds)
     beats = start + (end - start) * np.arange(_GRID + 1, dtype=np.float64) / _GRID
     reach = fastest / beats_per_second * (end - start) / _GRID / 2
@@ -248,22 +249,22 @@ def flying(law: Law, prop: Prop, beats_per_second: float, start: float, end: flo
     aloft = (fastest + sqrt(fastest**2 + 2 * GRAVITY * max(highest, OFF_GROUND))) / GRAVITY
     by_speed = aloft + 2 * fastest / GRAVITY
     by_height = fastest / sqrt(2 * GRAVITY * OFF_GROUND)
-    slope = by_speed * beats_per_second * push + by_height * fastest / beats_per_second
+    slope = by_speed * beats_per_second * acceleration + by_height * fastest / beats_per_second
     coarse = farthest_flight(fastest, max(highest, OFF_GROUND))
     return Sought(
-        flight, slope, coarse, "flight", by_speed * beats_per_second * _timing(prop, push)
+        flight, slope, coarse, "flight", by_speed * beats_per_second * _timing(prop, acceleration)
     )
 
 
-def _push(bounds: Bounds, spot: PropPoint) -> float:
-    """Bound of a wick's acceleration [m/beat²]."""
+def _acceleration(bounds: Bounds, spot: PropPoint) -> float:
+    """Bound on a wick's acceleration [m/beat²]."""
     turn = bounds.frame_acceleration if spot.across else bounds.turn_acceleration
     return bounds.hand_acceleration + spot.off * turn
 
 
-def _timing(prop: Prop, push: float) -> float:
-    """Error of a velocity that is taken as a difference [m/beat]."""
-    return _STEP * push if any(spot.across for spot in prop.heads) else 0.0
+def _timing(prop: Prop, acceleration: float) -> float:
+    """Error of a velocity computed as a difference [m/beat]."""
+    return _STEP * acceleration if any(spot.across for spot in prop.heads) else 0.0
 
 
 def _place(law: Law, spot: PropPoint, beats: Floats) -> Floats:
@@ -275,7 +276,7 @@ def _place(law: Law, spot: PropPoint, beats: Floats) -> Floats:
 
 
 def _velocity(law: Law, spot: PropPoint, beats: Floats) -> Floats:
-    """Velocity of a wick, shape (..., 3) [m/beat]; beside the axis no law states how its plane turns."""
+    """Velocity of a wick, shape (..., 3) [m/beat]; off the axis by differences, since laws do not give the plane's rate."""
     if not spot.across:
         return law.at(beats).head_rate(spot.along)
     later, earlier = (_place(law, spot, beats + step) for step in (_STEP, -_STEP))
@@ -283,7 +284,7 @@ def _velocity(law: Law, spot: PropPoint, beats: Floats) -> Floats:
 
 
 def _peak(sought: Sought, start: float, end: float) -> Peak:
-    """Largest value over a span; `coarse` where nothing is proven of how fast it changes."""
+    """Largest value over a span; `coarse` if no bound on its derivative is proven."""
     if not isfinite(sought.slope):
         return Peak(found=-inf, most=sought.coarse, at=float("nan"))
     grid = start + (end - start) * np.arange(_GRID + 1, dtype=np.float64) / _GRID

@@ -1,14 +1,14 @@
-"""Props as the motion laws see them: shapes that hang on, or are held in, one hand.
+"""Props as used by the motion laws: shapes that hang from, or are held in, one hand.
 
-Everything lies in the prop's own plane: a place on a prop is (along, across), in metres from the hand
+Everything lies in the prop's plane: a point of a prop is (along, across), in metres from the hand
 along the law's direction d and along w = n × d. A tethered prop (poi, rope dart) is a head on a taut,
 massless line; a rigid one (staff, club, fan, hoop) is turned by the hand.
 
-For distances to others every prop is held in three bodies that d alone moves, so no rate of the plane is
-needed and everything stays proven: a capsule on the axis (the shaft), a ball at its far end that holds
-every wick there, and a ball at its rear end. A fan's ball is as wide as the fan, a hoop's as the hoop: on
-the conservative side across the plane, where the real thing is flat. The performer's own body and the two
-props against each other are checked with the true shape (`solids`).
+For distances to others every prop is enclosed in three bodies that depend only on d, so no rate of the
+plane is needed and everything stays proven: a capsule on the axis (the shaft), a ball at its far end that
+encloses every wick there, and a ball at its rear end. A fan's ball is as wide as the fan, a hoop's as the
+hoop: conservative across the plane, in which the real prop is flat. Clearance from the performer's body and
+between the two props is checked with the true shape (`solids`).
 Source: sizes are common practice; the enclosing balls are plane geometry, stated at `Prop.ball`.
 """
 
@@ -27,7 +27,7 @@ from sequencer.motion.laws.state import Motion
 
 PropKind: TypeAlias = Literal["poi", "rope dart", "staff", "club", "fan", "hoop"]
 PROP_KINDS: tuple[PropKind, ...] = ("poi", "rope dart", "staff", "club", "fan", "hoop")
-# How many hands usually hold one each; a staff is danced alone or as a pair; common practice.
+# Number of hands that usually hold one each; a staff is danced singly or as a pair; common practice.
 USUAL_HANDS: Mapping[PropKind, tuple[int, ...]] = {
     "poi": (2,), "rope dart": (1,), "staff": (1, 2), "club": (2,), "fan": (2,), "hoop": (2,),
 }  # fmt: skip
@@ -35,11 +35,11 @@ USUAL_HANDS: Mapping[PropKind, tuple[int, ...]] = {
 TETHER_RADIUS = 0.01  # [m] half the thickness of a chain or leash; common practice
 SHAFT_RADIUS = {"poi": TETHER_RADIUS, "rope dart": TETHER_RADIUS, "staff": 0.015, "club": 0.025,
                 "fan": TETHER_RADIUS, "hoop": 0.012}  # [m] half the thickness; common practice  # fmt: skip
-CHORDS = 24  # straight pieces that stand for a hoop's rim
+CHORDS = 24  # chords that approximate a hoop's rim
 
 
 class PropPoint(NamedTuple):
-    """A place on a prop, from the hand [m]."""
+    """A point of a prop, relative to the hand [m]."""
 
     along: float
     across: float = 0.0
@@ -61,7 +61,7 @@ class Solid(NamedTuple):
 
 @dataclass(frozen=True, kw_only=True)
 class Prop:
-    """What one hand holds; rest values.
+    """A prop in one hand; values at rest.
 
     Parameters
     ----------
@@ -69,14 +69,14 @@ class Prop:
         Hand to the farthest wick [m]: the tether, the longer arm of a staff, a fan's spokes, a hoop's
         diameter.
     mass : float
-        Of the head of a tethered prop, of the whole of a rigid one [kg].
+        Mass of the head of a tethered prop, or of the whole rigid prop [kg].
     wick_radius, flame_reach : float
-        Of each wick, and beyond it [m].
+        Radius of each wick, and length of flame beyond it [m].
     kind : str
     behind : float
-        Hand to the rear end [m], of a staff and a club.
+        Hand to the rear end [m], for a staff or club.
     wicks : int
-        Of a fan and a hoop.
+        Number of wicks of a fan or hoop.
     spread : float
         Angle between a fan's outer spokes [rad].
     head_mass : float
@@ -110,28 +110,28 @@ class Prop:
         if self.behind and self.kind not in ("staff", "club"):
             raise ValueError(f"a {self.kind} has nothing behind the hand, got {self.behind!r}")
         if self.wicks != 1 and self.kind not in ("fan", "hoop"):
-            raise ValueError(f"a {self.kind} has one wick an end, got {self.wicks!r}")
+            raise ValueError(f"a {self.kind} has one wick at each end, got {self.wicks!r}")
         if not 1 <= self.wicks <= 24:
             raise ValueError(f"wicks must be 1 to 24, got {self.wicks!r}")
         most = math.pi if self.kind == "fan" else 0.0
         if not 0 <= self.spread <= most:
             raise ValueError(f"spread must be 0 to {most:.2f} rad, got {self.spread!r}")
         if self.head_mass * len(self.heads) > self.mass:
-            raise ValueError(f"the heads weigh more than the whole {self.kind}")
+            raise ValueError(f"the heads weigh more than the {self.kind} as a whole")
 
     @property
     def flexible(self) -> bool:
-        """Whether a line holds the head, which only ever pulls."""
+        """Whether the head is held by a line, which can only pull."""
         return self.kind in ("poi", "rope dart")
 
     @property
     def hot_radius(self) -> float:
-        """Radius of the ball about a wick that nobody may enter [m]."""
+        """Radius of the ball about a wick that must stay clear [m]."""
         return self.wick_radius + self.flame_reach
 
     @property
     def shaft_radius(self) -> float:
-        """Radius of the capsule on the axis [m]; a narrow fan's holds all its spokes."""
+        """Radius of the capsule on the axis [m]; for a narrow fan it encloses all spokes."""
         if self.kind == "fan" and self.spread < math.pi / 2:
             return self.ball[1] + SHAFT_RADIUS["fan"]
         return SHAFT_RADIUS[self.kind]
@@ -163,12 +163,13 @@ class Prop:
 
     @cached_property
     def ball(self) -> tuple[float, float]:
-        """Place along the axis and radius [m] of a ball that holds the wicks' centres at the far end.
+        """Position along the axis and radius [m] of a ball that encloses the wicks' centres at the far end.
 
         Notes
         -----
         A fan's wicks lie on an arc of radius ρ over ±A, A ≤ 90°: from (ρ cos A, 0) one at angle α is at
-        ρ√(1 − 2 cos α cos A + cos²A), most at α = A, where it is ρ sin A. A hoop is its own circle.
+        ρ√(1 − 2 cos α cos A + cos²A), largest at α = A, where it is ρ sin A. For a hoop it is the hoop's
+        circle.
         """
         if self.kind == "fan" and self.wicks > 1:
             half = self.spread / 2
@@ -192,7 +193,7 @@ class Prop:
 
     @property
     def two_ended(self) -> bool:
-        """Whether the prop goes on behind the hand."""
+        """Whether the prop extends behind the hand."""
         return self.behind > 0
 
     @property
@@ -206,12 +207,12 @@ class Prop:
         return max(self.length, self.behind)
 
     def fastest(self, bounds: Bounds) -> float:
-        """Bound of the speed of its wicks [m/beat].
+        """Bound on the speed of its wicks [m/beat].
 
         Notes
         -----
-        |h'| + |a||d'| on the axis; beside it the rate of the whole frame counts, and where nothing is
-        proven of that, only the axis is known.
+        |h'| + |a||d'| on the axis; off it the rate of the whole frame is needed, and if that is not proven,
+        only wicks on the axis are covered.
         """
         most = 0.0
         for spot in self.heads:
@@ -223,7 +224,7 @@ class Prop:
 
     @property
     def centre_of_mass(self) -> float:
-        """Where the mass pulls, along the axis from the hand [m].
+        """Centre of mass along the axis, from the hand [m].
 
         Notes
         -----
@@ -262,13 +263,13 @@ class Prop:
 
     @cached_property
     def solids(self) -> tuple[Solid, ...]:
-        """The true shape, unlit, as capsules and balls; the frame first, then the wicks."""
+        """The true shape, unlit, as capsules and balls; frame first, then wicks."""
         hand, frame = PropPoint(0.0), []
         radius = SHAFT_RADIUS[self.kind]
         if self.kind == "fan":
             frame = [Solid("fan", hand, spot, radius) for spot in self.heads]
         elif self.kind == "hoop":
-            # A chord leaves its arc by at most R(1 − cos(π/CHORDS)).
+            # A chord deviates from its arc by at most R(1 − cos(π/CHORDS)).
             rim = self.length / 2
             points = [
                 PropPoint(rim - rim * math.cos(t), rim * math.sin(t))
@@ -284,7 +285,7 @@ class Prop:
 
     @cached_property
     def envelope(self) -> tuple[Solid, ...]:
-        """Bodies on the axis that hold all solids: what others keep clear of."""
+        """Bodies on the axis that enclose all solids, used for distances to others."""
         end = PropPoint(self.ball[0])
         name = self.solids[0].name
         out = [
@@ -313,7 +314,7 @@ def placed(solids: Sequence[Solid], motion: Motion) -> list[tuple[Floats, Floats
 
     Notes
     -----
-    Source: this module's head. Exact.
+    Source: module docstring. Exact.
     """
     wide = any(spot.across for solid in solids for spot in (solid.start, solid.end))
     aside = np.cross(motion.plane, motion.tether) if wide else motion.plane

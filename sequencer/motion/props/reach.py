@@ -1,4 +1,4 @@
-"""How far the hand is from its shoulder, for certain.
+"""Proven distance of a hand from its shoulder.
 
 Frame: body frame [m]. Source: certified interpolation, as in composed.py.
 """
@@ -18,21 +18,21 @@ _GRID = 1024
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Reach:
-    """The farthest that a hand gets from its shoulder."""
+    """Largest distance of a hand from its shoulder."""
 
-    distance: float  # [m] found
-    error: float  # [m] the true one is at most so much farther
-    at: float  # [beats] where
+    distance: float  # [m] as found
+    error: float  # [m] the true distance is at most this much larger
+    at: float  # [beats] at which it occurs
     arm: float  # [m]
 
     @property
     def beyond(self) -> bool:
-        """Whether the hand is, for certain, farther than the arm is long."""
+        """Whether the hand is proven to be out of reach."""
         return self.distance > self.arm
 
     @property
     def within(self) -> bool:
-        """Whether the hand is, for certain, in reach all along."""
+        """Whether the hand is proven to be within reach throughout."""
         return self.distance + self.error <= self.arm
 
 
@@ -45,7 +45,7 @@ def farthest_reach(
     end: float | None = None,
     posture: Posture = UPRIGHT,
 ) -> Reach:
-    """The hand's largest distance from its own shoulder along a law.
+    """Largest distance of the hand from its shoulder along a law.
 
     Parameters
     ----------
@@ -53,9 +53,9 @@ def farthest_reach(
     side : {"left", "right"}
     body : Body
     start, end : float, optional
-        Own beats to look at; one period if no end is given.
+        Span in the law's beats; one period if no end is given.
     posture : Posture, optional
-        How the body gives way throughout; the shoulder hangs where it takes it.
+        Posture of the body throughout; it determines the shoulder's rest position.
 
     Returns
     -------
@@ -68,11 +68,11 @@ def farthest_reach(
 
     Notes
     -----
-    Source: this module's head; error at most Δ²/8·sup|h''| between samples Δ apart.
+    Source: module docstring; error at most Δ²/8·sup|h''| between samples Δ apart.
     """
     stop = law.period + start if end is None else end
     if not isfinite(stop):
-        raise ValueError("this law has no period; say where it ends")
+        raise ValueError("this law has no period; give its end")
     beats: Floats = start + (stop - start) * np.arange(_GRID + 1, dtype=np.float64) / _GRID
     away = np.linalg.norm(law.at(beats).hand - PosedBody(body, posture).shoulder(side), axis=-1)
     gap = (stop - start) / _GRID

@@ -1,13 +1,13 @@
-"""Tension of the tether, what the hand must give, and how far a head flies that comes off.
+"""Tension of the tether, the work of the hand, and how far a head flies if it comes off.
 
 With a the head's acceleration in seconds and g = (0, 0, −9.81) m/s²: tension T = −m·d·(a − g), force
 across m·|(a − g) − d(d·(a − g))|. At λ beats a second −d·a = λ²·A with A = r|d'|² − d·h'' (since d is
 a unit vector), so T > 0 everywhere means λ²·A > 9.81·d_z everywhere, and the lowest tempo is the
-largest of √(9.81·d_z/A): found by branch and bound with Lipschitz bounds of A and d_z from the law's
-proven bounds, so no moment is missed. Where the tether is level or hangs all along that is 0, which no
-relative error ever settles: a tempo of 0.1 beats a minute counts as none. d_z is bounded by its slope and
-its curvature too, or a level tether would be split down to that error at its own speed. Frame: body frame [m]; the floor path's own acceleration is not
-in it.
+largest of √(9.81·d_z/A): found by branch and bound with Lipschitz bounds on A and d_z from the law's proven
+bounds, so no moment is missed. If the tether is level or hanging throughout, that is 0, which no relative
+error can settle: a tempo of 0.1 beats per minute counts as 0. d_z is bounded by both its slope and its
+curvature, or a level tether would be subdivided needlessly. Frame: body frame [m]; acceleration along the
+walking path is not included.
 Source: Newton's second law; docs/motion.md, section 6; release range R = (v/g)√(v² + 2gh), the
 envelope of trajectories (any mechanics text).
 """
@@ -22,28 +22,28 @@ from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 
 GRAVITY = 9.81  # [m/s²]
-_SAMPLES = 4096  # of one period, for averages; the integrands are smooth and periodic
+_SAMPLES = 4096  # samples of one period, for averages; the integrands are smooth and periodic
 TEMPO_ERROR = 2e-6  # relative error of a lowest tempo
 _ROUNDING = 1e-12  # of a unit vector's height
-EVERY_TEMPO = 0.1  # [beats a minute] a tether that is taut from here on is taut at every tempo
-FASTEST_TEMPO = 1000.0  # [beats a minute] no music is faster
+EVERY_TEMPO = 0.1  # [beats/min] a tether that is taut from this tempo on is taut at every tempo
+FASTEST_TEMPO = 1000.0  # [beats/min] no music is faster
 MOST_PARTS = 2_000_000
 NARROWEST = (
-    1e-9  # [beats] half a part that still is not settled: the head stands there, and is not pulled
+    1e-9  # [beats] half-width of an undecided part: the head is at rest there, and not pulled
 )
 
 
 def pull(motion: Motion, *, length: float, mass: float, beats_per_second: float) -> Floats:
-    """Tension of the tether; negative where it would have to push.
+    """Tension of the tether; negative if it would have to push.
 
     Parameters
     ----------
     motion : Motion
         Arrays of shape (..., 3) [body frame].
     length : float
-        Of the tether [m].
+        Length of the tether [m].
     mass : float
-        Of the head [kg].
+        Mass of the head [kg].
     beats_per_second : float
         Tempo [beats/s].
 
@@ -61,16 +61,16 @@ def pull(motion: Motion, *, length: float, mass: float, beats_per_second: float)
 
 
 def force_across(motion: Motion, *, length: float, mass: float, beats_per_second: float) -> Floats:
-    """Force across the tether that the drawn path would need and a passive tether cannot give.
+    """Force across the tether that the nominal path would need and a passive tether cannot provide.
 
     Parameters
     ----------
     motion : Motion
         Arrays of shape (..., 3) [body frame].
     length : float
-        Of the tether [m].
+        Length of the tether [m].
     mass : float
-        Of the head [kg].
+        Mass of the head [kg].
     beats_per_second : float
         Tempo [beats/s].
 
@@ -90,26 +90,26 @@ def force_across(motion: Motion, *, length: float, mass: float, beats_per_second
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HandWork:
-    """What the hand does beyond the drawing, if the head follows the law exactly."""
+    """Hand motion beyond the nominal path, if the head follows the law exactly."""
 
     largest: float  # [m] from the law's hand
     rms: float  # [m]
-    peak_speed: float  # [m/s] of the hand that the head needs
-    work: float  # [J a beat] done by the hand on the prop, what it takes back not counted
+    peak_speed: float  # [m/s] of the hand as required by the head
+    work: float  # [J/beat] done by the hand on the prop, not counting work returned
     peak_force: float  # [N] in the tether
-    peak_across: float  # [N] across the drawn tether
+    peak_across: float  # [N] across the nominal tether
 
 
 def hand_work(law: Law, *, length: float, mass: float, tempo: float) -> HandWork:
-    """Where the hand belongs for a passive tether, against where it is drawn.
+    """Hand position required by a passive tether, compared with the nominal one.
 
     Parameters
     ----------
     law : Law
     length : float
-        Of the tether [m].
+        Length of the tether [m].
     mass : float
-        Of the head [kg].
+        Mass of the head [kg].
     tempo : float
         [beats a minute]
 
@@ -124,9 +124,9 @@ def hand_work(law: Law, *, length: float, mass: float, tempo: float) -> HandWork
 
     Notes
     -----
-    Source: docs/motion.md, section 6: the hand belongs at p + r·(a − g)/|a − g|. Largest values are
-    taken over 4096 instants of a period (relative error below 1e-5 for the built-in laws): figures
-    for people, on which no verdict hangs.
+    Source: docs/motion.md, section 6: the required hand position is p + r·(a − g)/|a − g|. Maxima are taken
+    over 4096 instants of a period (relative error below 1e-5 for the built-in laws): for information only,
+    not used for verdicts.
     """
     beats_per_second = beats_a_second(tempo)
     if not isfinite(law.period):
@@ -154,17 +154,17 @@ def hand_work(law: Law, *, length: float, mass: float, tempo: float) -> HandWork
 
 
 def leaves(law: Law, *, length: float, tempo: float, start: float, end: float) -> float:
-    """How far a hand must leave its drawn path for a passive tether at most, over some beats [m].
+    """Maximum deviation of the hand from its nominal path for a passive tether, over some beats [m].
 
     Parameters
     ----------
     law : Law
     length : float
-        Of the tether [m].
+        Length of the tether [m].
     tempo : float
         [beats a minute]
     start, end : float
-        Own beats of the law; of one that repeats no more than a period is looked at.
+        Span in the law's beats; for a periodic law, at most one period is sampled.
 
     Raises
     ------
@@ -173,9 +173,9 @@ def leaves(law: Law, *, length: float, tempo: float, start: float, end: float) -
 
     Notes
     -----
-    Source: docs/motion.md, section 6. Taken at 64 instants a beat and rounded up to the next whole
-    centimetre from 2 mm more, which is the most that a tether of 0.6 m turning twice a beat can pass
-    between two of them: a margin, not a bound.
+    Source: docs/motion.md, section 6. Sampled at 64 instants per beat, plus 2 mm, rounded up to the next
+    whole centimetre; 2 mm is the most that a 0.6 m tether turning twice per beat can gain between samples:
+    a margin, not a bound.
     """
     beats_per_second = beats_a_second(tempo)
     span = min(end - start, law.period)
@@ -190,28 +190,28 @@ def leaves(law: Law, *, length: float, tempo: float, start: float, end: float) -
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TautTempo:
-    """Tempi at which a tether is taut all along a law."""
+    """Tempi at which a tether stays taut along a whole law."""
 
-    lowest: float  # [beats a minute]; 0 where every tempo keeps it taut, inf where none does
-    error: float  # [beats a minute] the true one is at most so much below `lowest`
-    at: float  # [beats] where it goes slack first
+    lowest: float  # [beats/min]; 0 if every tempo keeps it taut, inf if none does
+    error: float  # [beats/min] the true value is at most this much below `lowest`
+    at: float  # [beats] at which it goes slack first
     highest: float = (
-        inf  # [beats a minute] up to here it stays taut: faster, the hand overtakes the head
+        inf  # [beats/min] it stays taut up to here: at faster tempi the hand overtakes the head
     )
 
 
 def lowest_tempo(
     law: Law, *, length: float, start: float = 0.0, end: float | None = None
 ) -> TautTempo:
-    """The lowest tempo at which the tether is taut all along a law, proven.
+    """The lowest tempo at which the tether stays taut along a whole law, proven.
 
     Parameters
     ----------
     law : Law
     length : float
-        Of the tether [m].
+        Length of the tether [m].
     start, end : float, optional
-        Own beats to look at; one period if no end is given.
+        Span in the law's beats; one period if no end is given.
 
     Returns
     -------
@@ -224,13 +224,13 @@ def lowest_tempo(
 
     Notes
     -----
-    Source: this module's head. `lowest` is an upper bound of the true value, with the error stated; under
-    0.1 beats a minute it is told as 0. A moment at which no tempo helps (the head is not pulled outward
-    while it is above the hand) gives inf.
+    Source: module docstring. `lowest` is an upper bound of the true value, with the error stated; below
+    0.1 beats per minute it is reported as 0. A moment at which no tempo helps (the head is not pulled
+    outward while it is above the hand) gives inf.
     """
     stop = law.period + start if end is None else end
     if not isfinite(stop):
-        raise ValueError("this law has no period; say where it ends")
+        raise ValueError("this law has no period; give its end")
     edges = np.linspace(start, stop, 257, dtype=np.float64)
     low, high = edges[:-1], edges[1:]
     bounds = law.bounds()
@@ -279,10 +279,10 @@ def lowest_tempo(
 
 
 def _highest_tempo(law: Law, length: float, edges: Floats, slope: float) -> float:
-    """Up to which tempo [beats a minute] the hand never overtakes the head; inf beyond any music.
+    """Highest tempo [beats/min] at which the hand never overtakes the head; inf beyond any music.
 
-    Where A < 0 the tether is taut only by the weight of a head that hangs: λ² < 9.81·d_z/A. The smallest of
-    these is found as the lowest tempo is, and told from below, to 10⁻³.
+    Where A < 0 the tether is kept taut only by the weight of the hanging head: λ² < 9.81·d_z/A. The
+    smallest such limit is found in the same way as the lowest tempo, and reported from below, to 10⁻³.
     """
     low, high = edges[:-1], edges[1:]
     bounds = law.bounds()
@@ -311,26 +311,25 @@ def _highest_tempo(law: Law, length: float, edges: Floats, slope: float) -> floa
 
 
 def let_go_range(motion: Motion, *, length: float, beats_per_second: float) -> Floats:
-    """How far a head flies over level ground if the tether parts at each instant, without drag.
+    """Flight distance of a head over level ground if the tether breaks at each instant, without drag.
 
     Parameters
     ----------
     motion : Motion
         Arrays of shape (..., 3) [body frame], z above the floor.
     length : float
-        Of the tether [m].
+        Length of the tether [m].
     beats_per_second : float
         Tempo [beats/s].
 
     Returns
     -------
     distance : ndarray, shape (...) [m]
-        On the plan, from the head's place at that instant.
+        Horizontal, from the head's position at that instant.
 
     Notes
     -----
-    Source: projectile motion, any mechanics text. Exact without drag; the floor path's own speed is
-    not in it.
+    Source: projectile motion, any mechanics text. Exact without drag; walking speed is not included.
     """
     velocity = motion.head_rate(length) * beats_per_second
     height = np.maximum(motion.head(length)[..., 2], 0.0)
@@ -340,20 +339,20 @@ def let_go_range(motion: Motion, *, length: float, beats_per_second: float) -> F
 
 
 def farthest_flight(speed: float, height: float) -> float:
-    """Bound of a let-go's range [m] at any angle: R = (v/g)·√(v² + 2gh).
+    """Bound on the range of a released head [m] at any angle: R = (v/g)·√(v² + 2gh).
 
     Parameters
     ----------
     speed : float
         [m/s]
     height : float
-        Over the ground [m].
+        Above the ground [m].
     """
     return speed / GRAVITY * sqrt(speed**2 + 2 * GRAVITY * max(height, 0.0))
 
 
 def beats_a_second(tempo: float) -> float:
-    """Tempo [beats a minute] as beats a second.
+    """Tempo [beats/min] in beats per second.
 
     Raises
     ------
@@ -361,5 +360,5 @@ def beats_a_second(tempo: float) -> float:
         If it is not positive and finite.
     """
     if not (isfinite(tempo) and tempo > 0):
-        raise ValueError(f"tempo must be positive, got {tempo!r} beats a minute")
+        raise ValueError(f"tempo must be positive, got {tempo!r} beats per minute")
     return tempo / 60.0

@@ -1,1 +1,1 @@
-"""A prop's whole show: blocks joined by links into one trajectory, and whether they join."""
+"""A prop's trajectory through a whole show: blocks joined by links, and whether they join."""

@@ -1,4 +1,4 @@
-"""From blocks to a course: gaps are filled by links, through rest where there is time for it."""
+"""From blocks to a trajectory: gaps are filled by links, via rest if there is time."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -9,13 +9,13 @@ from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Law
 from sequencer.motion.trajectories.link_gaps import Around, around
 from sequencer.motion.trajectories.link_limits import HandSpace
-from sequencer.motion.trajectories.links import FoundLink, found_link, looks
+from sequencer.motion.trajectories.links import FoundLink, found_link, sample_beats
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.timing.position import TOUCH
 
 LEAD_IN = 2.0  # [beats] of a link into or out of rest
-LEADS = (1.5, 2.0, 0.5)  # of it, tried where a link of `lead` beats is not clean
-_STILL = 1.0  # [beats] of rest that longer links leave
+LEADS = (1.5, 2.0, 0.5)  # multiples of it, tried if a link of `lead` beats is not clean
+_STILL = 1.0  # [beats] minimum rest left by longer links
 
 
 def assembled(
@@ -28,30 +28,30 @@ def assembled(
     other: Trajectory | None = None,
     carriage: Carriage | None = None,
 ) -> Trajectory:
-    """The course of one prop through its blocks.
+    """The trajectory of one prop through its blocks.
 
     Parameters
     ----------
     blocks : sequence of Span
         By start, not overlapping.
     rest : Law
-        What the prop does before, between and after them.
+        State of the prop before, between and after them.
     straight : sequence of tuple of float
-        Gaps (start and end, show beats) that are to be bridged by one link, however long.
+        Gaps (start and end, show beats) to bridge by a single link, however long.
     lead : float
-        Beats of a link between a block and rest, if such a link is clean; where it is not, one of 1.5, 2
-        or ½ times as many beats, the first that is, else the best of them.
+        Beats of a link between a block and rest, if that link is clean; otherwise 1.5, 2 or ½ times as many
+        beats, whichever is clean first, else the best of them.
     room : HandSpace, optional
-        Reach and body that links respect as far as can be.
+        Reach and body that links respect as far as possible.
     other : Trajectory, optional
-        Of the other hand: its prop is kept clear of like the body.
+        Trajectory of the other hand: links keep clear of its prop as of the body.
     carriage : Carriage, optional
-        How the body moves; upright if not given.
+        Motion of the body; default: upright.
 
     Returns
     -------
     course : Trajectory
-        A gap of up to twice `lead` is one link, too; a longer one goes through rest.
+        A gap of up to twice `lead` is also a single link; a longer one goes via rest.
 
     Raises
     ------
@@ -81,8 +81,8 @@ def _filled(
     before: Span, after: Span, straight: Sequence[tuple[float, float]], bridged: "_Bridges"
 ) -> list[Span]:
     start, end = before.end, after.start
-    asked = any(low <= start + TOUCH and high >= end - TOUCH for low, high in straight)
-    if asked or end - start <= 2 * bridged.lead + TOUCH:
+    requested = any(low <= start + TOUCH and high >= end - TOUCH for low, high in straight)
+    if requested or end - start <= 2 * bridged.lead + TOUCH:
         return [bridged.link(before, after, start, end).span]
     most = max(bridged.lead, (end - start - _STILL) / 2)
     down, up = bridged.to_rest(before, most), bridged.from_rest(after, most)
@@ -95,7 +95,7 @@ def _rest(law: Law, start: float, end: float) -> Span:
 
 @dataclass(frozen=True, slots=True)
 class _Bridge:
-    """A link in its place."""
+    """A link at its place in the trajectory."""
 
     span: Span
     found: FoundLink
@@ -103,7 +103,7 @@ class _Bridge:
 
 @dataclass(frozen=True, slots=True)
 class _Bridges:
-    """What links of one hand respect."""
+    """Constraints on the links of one hand."""
 
     rest: Law
     lead: float
@@ -112,7 +112,7 @@ class _Bridges:
     carriage: Carriage | None
 
     def from_rest(self, after: Span, most: float) -> Span:
-        """The link from rest to a block, of at most so many beats."""
+        """The link from rest to a block, of at most a number of beats."""
         end = after.start
         return self._best(
             [
@@ -122,7 +122,7 @@ class _Bridges:
         )
 
     def to_rest(self, before: Span, most: float) -> Span:
-        """The link from a block to rest, of at most so many beats."""
+        """The link from a block to rest, of at most a number of beats."""
         start = before.end
         return self._best(
             [
@@ -135,7 +135,7 @@ class _Bridges:
         return [self.lead, *(share * self.lead for share in LEADS if share * self.lead <= most)]
 
     def _best(self, ends: Sequence[tuple[Span, Span, float, float]]) -> Span:
-        """The first clean link, else the one that lacks least."""
+        """The first clean link, or else the nearest to clean."""
         tried = []
         for each in ends:
             bridge = self.link(*each)
@@ -149,15 +149,17 @@ class _Bridges:
     def link(self, before: Span, after: Span, start: float, end: float) -> _Bridge:
         """The link between two spans."""
         first, last = before.at(np.array(start)), after.at(np.array(end))
-        found = found_link(first, last, end - start, self.room, beside=self._beside(start, end))
+        found = found_link(
+            first, last, end - start, self.room, obstacles=self._obstacles(start, end)
+        )
         span = Span(start=start, end=end, law=found.law, origin=start, kind="link", label="link")
         return _Bridge(span, found)
 
-    def _beside(self, start: float, end: float) -> Around | None:
-        """The own body as it moves, and the other hand's prop."""
+    def _obstacles(self, start: float, end: float) -> Around | None:
+        """The performer's body as it moves, and the other hand's prop."""
         if self.room is None:
             return None
-        beats, seen = looks(start, end), None
+        beats, seen = sample_beats(start, end), None
         if self.other is not None and self.other.space is not None:
             seen = self.other.at(beats), self.other.space.shape
         return around(self.carriage or Carriage(body=self.room.body), beats, seen)

@@ -1,4 +1,4 @@
-"""A boundary of two blocks in one hand, which can be built again with other parameters."""
+"""A boundary between two blocks of one hand, which can be rebuilt with other parameters."""
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
@@ -23,18 +23,18 @@ class BlockPart:
     name: str  # of the pattern
     parameters: Mapping[str, Any]
     cycle: float  # [beats] of one hand cycle
-    beats: float  # how long the block is
+    beats: float  # duration of the block
     build: Builder
-    side: Side = "right"  # whose part of the pattern it is
+    side: Side = "right"  # side of the pattern that the hand dances
     book: Mapping[str, Pattern] | None = None
 
     @property
     def law(self) -> Law:
-        """As the show has it."""
+        """The state as in the show."""
         return self.build(self.parameters, self.cycle)
 
     def end(self, parameters: Mapping[str, Any] | None = None, extra: float = 0.0) -> Motion:
-        """State at its end, with other parameters or so many beats later."""
+        """State at its end, with other parameters or some beats later."""
         law = self.build(self.parameters if parameters is None else parameters, self.cycle)
         return law.at(np.array(self.beats + extra))
 
@@ -60,17 +60,17 @@ class BlockPart:
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Boundary:
-    """Two parts of one hand that follow each other, and what was danced before them."""
+    """Two consecutive parts of one hand, and the part before them."""
 
     before: BlockPart
     after: BlockPart
     space: HandSpace
-    earlier: Motion | None = None  # end of the block before `before`, where it follows directly
+    earlier: Motion | None = None  # end of the block before `before`, if that follows directly
     tolerances: Tolerances = field(default_factory=Tolerances)
     limits: LinkLimits = field(default_factory=LinkLimits)
 
     def verdict(self) -> Verdict:
-        """Of the boundary as the show has it."""
+        """The boundary as in the show."""
         return judge(
             self.before.end(), self.after.law, room=self.space, tolerances=self.tolerances,
             limits=self.limits,
@@ -81,5 +81,5 @@ class Boundary:
         return bool(gap_between(first, last, self.space.length).within(self.tolerances))
 
     def starts(self, parameters: Mapping[str, Any]) -> bool:
-        """Whether `before` still joins what came earlier, with other parameters."""
+        """Whether `before` still joins the previous block with other parameters."""
         return self.earlier is None or self.joins(self.earlier, self.before.start(parameters))

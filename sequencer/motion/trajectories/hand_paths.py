@@ -1,10 +1,10 @@
 """Hand paths of links: quintics through stops, for many links at once, with proven bounds.
 
-The plain path is the one quintic that meets position, velocity and acceleration at both ends. Where
-that would swing wider than the arm reaches, the hand first comes to a stop on its way (after a part of
-the link), goes to another stop and starts from there: quintics again, twice continuously
-differentiable where they meet. Knots lie on sixteenths of the link. Either may be led aside: the plain
-path by a minimum-jerk step there and back, a path through stops by its stops. Frame: body frame [m].
+The plain path is the one quintic that meets position, velocity and acceleration at both ends. If that would
+exceed the arm's reach, the hand first comes to a stop (after a fraction of the link), moves to another stop
+and starts from there: again quintics, twice continuously differentiable where they meet. Knots lie on
+sixteenths of the link. Either kind may be displaced sideways: the plain path by a minimum-jerk step there
+and back, a path through stops by moving its stops. Frame: body frame [m].
 Source: T. Flash, N. Hogan (J. Neurosci. 5, 1985) for quintic hand paths (from memory); bounds from
 Bernstein control points, any text on geometric modelling.
 """
@@ -21,17 +21,17 @@ from sequencer.motion.laws.carriage import beyond_upright
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.sphere import quintics
 
-BOUND_PIECES = 16  # parts of a link that are bounded by themselves
-STOP_SHARE = 0.4  # of the way that the hand would go at its speed, until it stops
-INSIDE = 0.88  # share of the arm within which the hand stops
+BOUND_PIECES = 16  # number of parts of a link with separate bounds
+STOP_SHARE = 0.4  # fraction of the distance that the hand would cover at its speed until it stops
+INSIDE = 0.88  # fraction of the arm within which the hand stops
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Piecewise:
-    """n paths of the same knots, of hands (m = 3) or of a tether's azimuth and elevation (m = 2)."""
+    """n paths with the same knots, for hands (m = 3) or a tether's azimuth and elevation (m = 2)."""
 
     knots: tuple[int, ...]  # in sixteenths, from 0 to 16
-    pieces: Floats  # (n, len(knots) − 1, 6, m) [m or rad] quintics of each piece's own share
+    pieces: Floats  # (n, len(knots) − 1, 6, m) [m or rad] quintics in each piece's local fraction
 
     def controls(self, order: int, beats: Floats) -> Floats:
         """Control points of a derivative by beats on each sixteenth, (n, 16, points, 3)."""
@@ -44,7 +44,7 @@ class Piecewise:
 
 
 def whole(coefficients: Floats) -> Piecewise:
-    """Quintics (n, 6, m) of one piece each as paths."""
+    """Quintics (n, 6, m) as paths of one piece each."""
     return Piecewise((0, BOUND_PIECES), coefficients[:, None])
 
 
@@ -66,18 +66,18 @@ def hand_paths(
     beats : ndarray, shape (n,) [beats]
     shoulder : ndarray, shape (3,) [m, body frame]
     arm : float
-        Its length [m].
+        Length of the arm [m].
     aside : ndarray, shape (n, 3) [m, body frame], optional
-        By which each path is led aside on its way.
+        Sideways displacement of each path.
 
     Returns
     -------
     paths : list of Piecewise
-        The plain one first.
+        The plain path first.
 
     Notes
     -----
-    Source: this module's head. Exact at both ends.
+    Source: module docstring. Exact at both ends.
     """
     plain = _between(first, last, beats)
     found = [whole(plain)]
@@ -113,12 +113,12 @@ def hand_paths(
 
 
 def halting(start: Floats, end: Floats, halt: int) -> Piecewise:
-    """Paths that come to a stop soon after the start, and to another one before the end.
+    """Paths that stop once soon after the start, and once before the end.
 
     Parameters
     ----------
     start, end : ndarray, shape (n, 3, m) [any unit]
-        Value and its first two derivatives by the share of the link, at 0 and at 1.
+        Value and its first two derivatives with respect to the fraction of the link, at 0 and at 1.
     halt : int
         Sixteenths of the link that each stop takes.
 
@@ -128,7 +128,7 @@ def halting(start: Floats, end: Floats, halt: int) -> Piecewise:
 
     Notes
     -----
-    Source: this module's head. Exact at both ends.
+    Source: module docstring. Exact at both ends.
     """
     share = halt / BOUND_PIECES
     scale = np.array([1.0, share, share**2])[:, None]
@@ -150,28 +150,28 @@ def hand_figures(
     paths : Piecewise
     beats : ndarray, shape (n,) [beats]
     body : Body
-        Upright; its shoulder gives (`Body.shoulder_give`).
+        Upright; its shoulder can move (`Body.shoulder_give`).
     side : {"left", "right"}
 
     Returns
     -------
     reach, speed, acceleration : ndarray, shape (n,) [m, m/beat, m/beat²]
-        Reach is the distance from the nearest place that the shoulder can give to.
+        Reach is the distance from the nearest position that the shoulder can move to.
 
     Notes
     -----
     Source: a polynomial lies in the convex hull of its control points, and the distance from a convex
-    set, a box as well as a point, is a convex function: nowhere in the hull is it larger than at one of
-    the control points. Upper bounds.
+    set, a box as well as a point, is a convex function: nowhere in the hull is it larger than at the worst
+    control point. Upper bounds.
     """
     sizes = [beyond_upright(body, paths.controls(0, beats), side)]
     sizes += [np.linalg.norm(paths.controls(order, beats), axis=-1) for order in (1, 2)]
-    reach, speed, push = (np.asarray(size.max(axis=(1, 2))) for size in sizes)
-    return reach, speed, push
+    reach, speed, acceleration = (np.asarray(size.max(axis=(1, 2))) for size in sizes)
+    return reach, speed, acceleration
 
 
 def places(paths: Piecewise, x: Floats) -> Floats:
-    """Where n paths are at shares of their link.
+    """Values of n paths at fractions of their link.
 
     Parameters
     ----------
@@ -184,7 +184,7 @@ def places(paths: Piecewise, x: Floats) -> Floats:
 
     Notes
     -----
-    Source: powers of each piece's own share. Exact to rounding.
+    Source: polynomial in each piece's local fraction. Exact to rounding.
     """
     knots = np.array(paths.knots) / BOUND_PIECES
     index = np.clip(np.searchsorted(knots, x, side="right") - 1, 0, len(knots) - 2)
@@ -229,14 +229,14 @@ def _between(first: Motion, last: Motion, beats: Floats) -> Floats:
 
 
 def _led(plain: Floats, aside: Floats) -> Floats:
-    """Halves of n quintics, led aside at the middle, (n, 2, 6, 3).
+    """Halves of n quintics, displaced at the middle, (n, 2, 6, 3).
 
-    The minimum-jerk step there and the one back leave position, velocity and acceleration at both ends
-    as they were, and meet at the middle with none of the latter two.
+    The minimum-jerk steps there and back leave position, velocity and acceleration at both ends unchanged,
+    and meet at the middle with zero velocity and acceleration.
     """
     halves = []
     for low, step in ((0.0, (0, 0, 0, 10, -15, 6)), (0.5, (1, 0, 0, -10, 15, -6))):
-        # x = low + y/2 turns powers of x into those of the half's own share y
+        # x = low + y/2 converts powers of x to those of the half's local fraction y
         substitute = np.array(
             [[comb(j, i) * low ** (j - i) * 0.5**i if i <= j else 0.0 for j in range(6)] for i in range(6)]
         )  # fmt: skip
@@ -245,7 +245,7 @@ def _led(plain: Floats, aside: Floats) -> Floats:
 
 
 def _within(place: Floats, shoulder: Floats, arm: float) -> Floats:
-    """Places drawn towards the shoulder until they lie well within reach."""
+    """Positions pulled towards the shoulder until they are well within reach."""
     away = place - shoulder
     size = np.linalg.norm(away, axis=-1, keepdims=True)
     return np.asarray(shoulder + away * np.minimum(1.0, INSIDE * arm / np.maximum(size, 1e-9)))

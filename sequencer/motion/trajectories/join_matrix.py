@@ -1,8 +1,8 @@
-"""The joins of a whole vocabulary: every ordered pair's verdict, for all pairs at once.
+"""The joins of a whole vocabulary: the verdict for every ordered pair, computed together.
 
-Each pattern ends after one hand cycle, as its default parameters have it, and the next starts at its
-beginning. Verdicts are those of joining.py; what takes the time there, the links, is held against the
-limits for all pairs in one sweep.
+Each pattern ends after one hand cycle with its default parameters, and the next starts at its beginning.
+Verdicts are those of joining.py; the expensive part, the links, is tested against the limits for all pairs
+at once.
 """
 
 from collections import Counter
@@ -35,19 +35,19 @@ from sequencer.motion.trajectories.sphere import sphere_candidates
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class JoinMatrix:
-    """Verdicts of every ordered pair; rows are what comes first."""
+    """Verdicts of every ordered pair; rows are the first pattern."""
 
     names: tuple[str, ...]
     kind: Ints  # (n, n) index into `VERDICTS`
-    shift: Floats  # (n, n) [beats]; nan where no shift is the mend
-    link_beats: Floats  # (n, n) [beats]; nan where no link is needed, or none was found
+    shift: Floats  # (n, n) [beats]; nan if a shift is not the remedy
+    link_beats: Floats  # (n, n) [beats]; nan if no link is needed, or none was found
 
     def verdict(self, first: str, following: str) -> VerdictKind:
         """One pair's verdict."""
         return VERDICTS[int(self.kind[self.names.index(first), self.names.index(following)])]
 
     def counts(self) -> dict[VerdictKind, int]:
-        """How many pairs have each verdict."""
+        """Number of pairs with each verdict."""
         found = Counter(int(value) for value in self.kind.ravel())
         return {verdict: found.get(k, 0) for k, verdict in enumerate(VERDICTS)}
 
@@ -67,14 +67,14 @@ def join_matrix(
     Parameters
     ----------
     book : mapping, optional
-        Patterns; the built-in ones if not given.
+        Patterns; default: the built-in ones.
     names : tuple of str, optional
-        Which of them; all if not given.
+        Names to include; default: all.
     side : {"left", "right"}
     body : Body, optional
-        1.70 m tall if not given.
+        Default: 1.70 m tall.
     length : float
-        Of the tether [m].
+        Length of the tether [m].
     tolerances : Tolerances, optional
     limits : LinkLimits, optional
 
@@ -121,7 +121,7 @@ def join_matrix(
 
 
 def _shortest(first: Motion, last: Motion, room: HandSpace, limits: LinkLimits) -> Floats:
-    """Beats of the first link within the limits for n pairs of states; nan where there is none."""
+    """Beats of the first link within the limits for n pairs of states; nan if there is none."""
     count = len(first.hand)
     found = np.full(count, nan)
     for beats in LINK_BEATS:

@@ -1,10 +1,9 @@
-"""Whether one state can pass into another: the gap between them, and the verdict.
+"""Whether one state can continue into another: the gap between them, and the verdict.
 
-Compared for one prop at the boundary itself, nothing sampled: hand, hand velocity, tether, turning
+Compared for one prop at the boundary itself, without sampling: hand, hand velocity, tether, turning
 axis d × d', rate |d'| and head velocity. Frame: body frame [m], rates per beat.
-The tolerances of the design are 0.15 m, 20°, 20° and a ratio of 0.8 to 1.25; those of the two
-velocities are this project's own, and wide: they only catch what the others let through, a hand that
-turns back on the spot.
+The tolerances of the design are 0.15 m, 20°, 20° and a ratio of 0.8 to 1.25; those of the two velocities
+are this project's, and wide: they only catch what the others miss, a hand that reverses on the spot.
 Source: docs/motion.md, section 5.
 """
 
@@ -27,12 +26,12 @@ VERDICTS: tuple[VerdictKind, ...] = (
     "joins", "joins after a shift", "needs a link", "wrong way round", "cannot join",
 )  # fmt: skip
 SHIFT_STEP = 0.25  # [beats] shifts are offered in quarters of a beat
-LINK_BEATS = (1.0, 2.0, 3.0, 4.0, 0.5)  # half a beat last: it takes a quick dancer
+LINK_BEATS = (1.0, 2.0, 3.0, 4.0, 0.5)  # half a beat last: it needs a fast dancer
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tolerances:
-    """What a join may leave to the blend."""
+    """Tolerances of a join: differences that the blend can absorb."""
 
     hand: float = 0.15  # [m]
     tether_deg: float = 20.0
@@ -45,23 +44,23 @@ class Tolerances:
         low, high = self.rate_ratio
         sizes = (self.hand, self.tether_deg, self.axis_deg, self.hand_velocity, self.head_velocity)
         if not (all(size > 0 for size in sizes) and 0 < low <= 1 <= high):
-            raise ValueError("tolerances must be positive, and the ratios must hold 1 between them")
+            raise ValueError("tolerances must be positive, and the ratios must have 1 between them")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Gap:
-    """How far two states are apart; arrays of n pairs, or of one."""
+    """Differences between two states; arrays of n pairs, or of one."""
 
     hand: Floats  # [m]
     hand_velocity: Floats  # [m/beat]
     tether: Floats  # [rad]
-    axis: Floats  # [rad] of the turning axes; nan where a tether stands still
+    axis: Floats  # [rad] of the turning axes; nan if a tether is at rest
     plane: Floats  # [rad] of the laws' planes n
-    rate_ratio: Floats  # later over earlier; 1 where both stand still, inf or 0 where one does
+    rate_ratio: Floats  # later over earlier; 1 if both are at rest, inf or 0 if one is
     head_velocity: Floats  # [m/beat]
 
     def within(self, tolerances: Tolerances, *, axis: Floats | None = None) -> Bools:
-        """Which pairs join; `axis` takes the place of the turning axes' angle [rad]."""
+        """Which pairs join; `axis` replaces the angle between the turning axes [rad]."""
         low, high = tolerances.rate_ratio
         turned = self.axis if axis is None else axis
         same_axis = np.isnan(turned) | (turned <= np.radians(tolerances.axis_deg) + 1e-9)
@@ -75,7 +74,7 @@ class Gap:
         return np.asarray(place & rate & same_axis & velocity)
 
     def reversed_in_place(self, tolerances: Tolerances) -> Bools:
-        """Which pairs differ only by turning the other way round.
+        """Which pairs differ only in the direction of turning.
 
         By the turning axis, or by the law's plane: an odd toroid's plane is reversed at an in, while
         its turning axis, which the hand's own turn tilts by atan(1/N) both times, has turned by
@@ -86,13 +85,13 @@ class Gap:
         return np.asarray(axis | plane, dtype=np.bool_)
 
     def words(self) -> str:
-        """One pair's gap, for people."""
+        """One pair's gap as text."""
         axis = float(self.axis)
         turned = (
             "turning axis undefined" if isnan(axis) else f"turning axis {np.degrees(axis):.0f}°"
         )
         ratio = float(self.rate_ratio)
-        pace = f"turning {ratio:.2f} times as fast" if isfinite(ratio) else "turning from a stand"
+        pace = f"turning {ratio:.2f} times as fast" if isfinite(ratio) else "turning from rest"
         return (
             f"hand {100 * float(self.hand):.0f} cm, tether {np.degrees(float(self.tether)):.0f}°, "
             f"{turned}, {pace}"
@@ -101,24 +100,24 @@ class Gap:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Verdict:
-    """What a boundary is."""
+    """Result of judging one join."""
 
     kind: VerdictKind
-    gap: Gap  # without any shift
-    shift: float = 0.0  # [beats] of the next block, where that is the mend
-    link_beats: float = nan  # shortest link within the limits, where one is needed
+    gap: Gap  # gap without any shift
+    shift: float = 0.0  # [beats] shift of the next block, if that is the remedy
+    link_beats: float = nan  # shortest link within the limits, if one is needed
     reason: str = ""  # why it cannot join
 
 
 def gap_between(first: Motion, last: Motion, length: float) -> Gap:
-    """How far two states are apart.
+    """Differences between two states.
 
     Parameters
     ----------
     first, last : Motion
         Arrays of shape (..., 3) [body frame]; they broadcast.
     length : float
-        Of the tether [m], for the head's velocity.
+        Length of the tether [m], for the head's velocity.
 
     Returns
     -------
@@ -147,7 +146,7 @@ def gap_between(first: Motion, last: Motion, length: float) -> Gap:
 
 
 def shifts_of(law: Law) -> Floats:
-    """The shifts that are offered for a law, shape (n,) [beats]: quarters of a beat, nearest first."""
+    """The shifts offered for a law, shape (n,) [beats]: quarters of a beat, smallest first."""
     if not isfinite(law.period):
         return np.zeros(1)
     count = max(int(np.ceil(law.period / SHIFT_STEP - 1e-9)), 1)
@@ -169,11 +168,11 @@ def judge(
     Parameters
     ----------
     first : Motion
-        State in which the block before ends, arrays of shape (3,) [body frame].
+        Final state of the previous block, arrays of shape (3,) [body frame].
     following : Law
-        Of the next block, whose own beat 0 is the boundary.
+        Law of the next block, whose beat 0 is the boundary.
     room : HandSpace
-        Whose hand it is, and the length of the tether.
+        The hand, and the length of the tether.
     tolerances : Tolerances, optional
     limits : LinkLimits, optional
 
@@ -183,8 +182,8 @@ def judge(
 
     Notes
     -----
-    Source: docs/motion.md, section 5. A join that is reversed in place is named so before a shift is
-    tried: a shift of an odd toroid by a whole cycle would hide what the dancer must know.
+    Source: docs/motion.md, section 5. A join that is reversed in place is reported as such before a shift
+    is tried: shifting an odd toroid by a whole cycle would hide what the dancer must know.
     """
     tolerances, limits = tolerances or Tolerances(), limits or LinkLimits()
     shifts = shifts_of(following)
@@ -212,7 +211,7 @@ def shortest_link(
     room: HandSpace,
     limits: LinkLimits | None = None,
 ) -> tuple[float, str]:
-    """Beats of the first link (1 to 4, else ½) within the limits, or nan and what stands against it.
+    """Beats of the first link (1 to 4, else ½) within the limits, or nan and the reason.
 
     Parameters
     ----------
@@ -227,7 +226,7 @@ def shortest_link(
 
     Notes
     -----
-    Source: docs/motion.md, section 5. The limits are held against proven bounds of the link.
+    Source: docs/motion.md, section 5. The limits are compared with proven bounds of the link.
     """
     limits, reasons = limits or LinkLimits(), []
     for beats in LINK_BEATS:
@@ -241,14 +240,14 @@ def shortest_link(
 def ends(
     law: Law, beats: float, *, length: float = 0.55
 ) -> Literal["home", "reversed", "elsewhere"]:
-    """Whether so many beats of a law end the right way round, from the state against that at its start.
+    """Whether a law turns in its starting direction again after a number of beats.
 
     Parameters
     ----------
     law : Law
     beats : float
     length : float
-        Of the tether [m], for the head's velocity.
+        Length of the tether [m], for the head's velocity.
     """
     gap = gap_between(law.at(np.array(beats)), law.at(np.zeros(())), length)
     if bool(gap.within(Tolerances())):
@@ -257,7 +256,7 @@ def ends(
 
 
 def _angle(a: Floats, b: Floats) -> Floats:
-    """Angle between vectors, good near 0 and π as well (Kahan's formula)."""
+    """Angle between vectors, accurate near 0 and π as well (Kahan's formula)."""
     sizes = [np.linalg.norm(v, axis=-1, keepdims=True) for v in (a, b)]
     left, right = a * sizes[1], b * sizes[0]
     return np.asarray(

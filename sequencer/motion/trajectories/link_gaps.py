@@ -1,10 +1,10 @@
-"""How near a prop comes to bodies about it on a link, at a few looks: to choose by, not to prove.
+"""Gap between a prop and the bodies around it on a link, at a few samples: for selection, not proof.
 
-A prop is a set of rods on rays from the hand; what it keeps clear of are capsules whose ends move. Where a
-rod h + s·u and an axis p + t·a are nearest follows from products of u, a and what lies between h and p,
-which many hand paths and tether paths share. A hoop's rim is taken as the points where its chords meet.
+A prop is a set of rods on rays from the hand; the bodies to keep clear of are capsules with moving ends.
+The nearest points of a rod h + s·u and an axis p + t·a follow from dot products of u, a and h − p, which
+many hand paths and tether paths share. A hoop's rim is represented by the points where its chords meet.
 Frame: body frame [m].
-Source: nearest points of segments, `geometry.distances`; nothing is said of what lies between two looks.
+Source: nearest points of segments, `geometry.distances`; nothing is implied between samples.
 """
 
 import math
@@ -19,15 +19,15 @@ from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.props.prop import PropPoint, Solid, placed
 
-GAP_LOOKS = 257  # at which the last choice is made
-STRIDE = 8  # one look of so many is taken for the first choice
-RIM_SPARE = 0.01  # [m] by which a rim may come nearer between two of its points
-_MANY = 6  # bodies of a prop beyond which the first choice looks at fewer of them
+GAP_LOOKS = 257  # samples for the final choice
+STRIDE = 8  # every so many samples, one is used for the first choice
+RIM_SPARE = 0.01  # [m] by which a rim may be nearer between two of its points
+_MANY = 6  # bodies of a prop beyond which the first choice uses fewer of them
 _TINY = 1e-12
 
 
 class Rod(NamedTuple):
-    """A part of a prop: from `low` to `high` on a ray from the hand [m]."""
+    """Part of a prop: from `low` to `high` on a ray from the hand [m]."""
 
     along: float  # the ray's direction, along the tether
     across: float  # and across it, in the prop's plane
@@ -38,14 +38,14 @@ class Rod(NamedTuple):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Around:
-    """Bodies to keep clear of while a link lasts, at its looks; packed, so that links can be kept."""
+    """Bodies to keep clear of during a link, at its samples; packed, so that links can be cached."""
 
     starts: bytes  # (bodies, LOOKS, 3) [m, body frame]
     ends: bytes  # the same
     radii: tuple[float, ...]  # [m]
 
     def arrays(self, stride: int = 1) -> tuple[Floats, Floats, Floats]:
-        """Starts, axes (bodies, looks, 3) [m] and radii [m], at every so many looks."""
+        """Starts, axes (bodies, samples, 3) [m] and radii [m], at every nth sample."""
         low, high = (
             np.frombuffer(part).reshape(len(self.radii), GAP_LOOKS, 3)[:, ::stride]
             for part in (self.starts, self.ends)
@@ -53,15 +53,15 @@ class Around:
         return low, high - low, np.array(self.radii)
 
 
-def shares() -> Floats:
-    """Shares of a link at which its looks lie, shape (LOOKS,) [1]."""
+def sample_fractions() -> Floats:
+    """Fractions of a link at which it is sampled, shape (LOOKS,) [1]."""
     return np.arange(GAP_LOOKS, dtype=np.float64) / (GAP_LOOKS - 1)
 
 
 def around(
     carriage: Carriage, beats: Floats, other: tuple[Motion, Sequence[Solid]] | None = None
 ) -> Around:
-    """What a link keeps clear of: the own body as it moves, and the other hand's prop.
+    """Bodies that a link keeps clear of: the performer's moving body, and the other hand's prop.
 
     Parameters
     ----------
@@ -90,7 +90,7 @@ def around(
 
 
 def rough(solids: Sequence[Solid]) -> tuple[Solid, ...]:
-    """Fewer bodies for a prop of many: a fan's spokes as thick as their wicks, a hoop of eight chords."""
+    """Fewer bodies for a complex prop: a fan's spokes as thick as their wicks, a hoop of eight chords."""
     if len(solids) <= _MANY:
         return tuple(solids)
     frame = [solid for solid in solids if solid.name != "head"]
@@ -98,7 +98,7 @@ def rough(solids: Sequence[Solid]) -> tuple[Solid, ...]:
     thick = max(solid.radius for solid in solids)
     if frame[0].name == "fan":
         return tuple(Solid("fan", PropPoint(0.0), head.start, head.radius) for head in heads)
-    # A chord of an eighth leaves its arc by at most R(1 − cos(π/8)).
+    # A chord over an eighth deviates from its arc by at most R(1 − cos(π/8)).
     wide = thick + max(solid.end.along for solid in frame) / 2 * (1 - math.cos(math.pi / 8))
     return tuple(
         Solid(a.name, a.start, b.end, wide) for a, b in zip(frame[::3], frame[2::3], strict=True)
@@ -130,16 +130,16 @@ def least_gaps(
     rods: Sequence[Rod],
     bodies: tuple[Floats, Floats, Floats],
 ) -> Floats:
-    """Smallest gap between prop and bodies over the looks.
+    """Smallest gap between prop and bodies over the samples.
 
     Parameters
     ----------
     hand, tether, wide : ndarray, shape (..., k, 3) [m and 1, body frame]
-        Where the hand is, the tether's direction and what lies across it in the prop's plane; they are
+        Position of the hand, direction of the tether, and the perpendicular direction in the prop's plane;
         broadcast against each other.
     rods : sequence of Rod
     bodies : tuple of (starts, axes, radii)
-        As `Around.arrays` gives them, for k looks [m].
+        As returned by `Around.arrays`, for k samples [m].
 
     Returns
     -------
@@ -147,7 +147,7 @@ def least_gaps(
 
     Notes
     -----
-    Source: this module's head. Exact at the looks.
+    Source: module docstring. Exact at the samples.
     """
     starts, axes, radii = bodies
     rays = [_ray(rod, tether, wide) for rod in rods]

@@ -1,6 +1,6 @@
-"""Where a link may go and what it may ask: whose hand it is, and the limits, held against proven bounds.
+"""Constraints on a link: the hand it belongs to and the limits, tested with proven bounds.
 
-Frame: body frame [m], rates per beat. Limits are this project's own.
+Frame: body frame [m], rates per beat. Limits are this project's choice.
 Source: docs/motion.md, section 5.
 """
 
@@ -20,16 +20,16 @@ WICK = 0.05  # [m] radius of a poi's head; common practice
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HandSpace:
-    """Whose hand it is, and what hangs from it: where a link may go."""
+    """The hand and its prop: the space a link may use."""
 
     body: Body
     side: Side
-    length: float  # [m] of the tether, or of what is before the hand
-    solids: tuple[Solid, ...] = ()  # its shape; a poi of the usual size where nothing is said
+    length: float  # [m] of the tether, or of the part in front of the hand
+    solids: tuple[Solid, ...] = ()  # its shape; default: a poi of the usual size
 
     @property
     def shoulder(self) -> Floats:
-        """Where the arm begins, shape (3,) [m, body frame]."""
+        """Shoulder position, shape (3,) [m, body frame]."""
         return self.body.shoulder(self.side)
 
     @property
@@ -48,12 +48,12 @@ class HandSpace:
 
     @property
     def flat(self) -> bool:
-        """Whether the prop's lie about its axis matters too."""
+        """Whether the prop's rotation about its axis matters too."""
         return any(spot.across for solid in self.solids for spot in (solid.start, solid.end))
 
 
 def hand_space_of(body: Body, side: Side, prop: Prop) -> HandSpace:
-    """Room of a prop in one hand."""
+    """Hand space of a prop in one hand."""
     return HandSpace(
         body=body,
         side=side,
@@ -64,28 +64,28 @@ def hand_space_of(body: Body, side: Side, prop: Prop) -> HandSpace:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LinkLimits:
-    """What a link may ask of the performer, in beats; reach is the arm's."""
+    """Limits of a link for the performer, per beat; reach is that of the arm."""
 
-    turn_rate: float = 4 * np.pi  # [1/beat] two loops a beat
-    turn_acceleration: float = 160.0  # [1/beat²] about four times a steady loop a beat
+    turn_rate: float = 4 * np.pi  # [1/beat] two loops per beat
+    turn_acceleration: float = 160.0  # [1/beat²] about four times that of one steady loop per beat
     hand_speed: float = 4.0  # [m/beat]
     hand_acceleration: float = 25.0  # [m/beat²]
 
     def keep_turning(self, angles: Piecewise, beats: Floats) -> Bools:
-        """Which of n tether paths keep the limits, shape (n,), from proven bounds."""
-        turn, push = tether_figures(angles, beats)
+        """Which of n tether paths are within the limits, shape (n,), from proven bounds."""
+        turn, acceleration = tether_figures(angles, beats)
         return np.asarray(
             (turn.max(axis=1) * ROUNDING_UP <= self.turn_rate)
-            & (push.max(axis=1) * ROUNDING_UP <= self.turn_acceleration)
+            & (acceleration.max(axis=1) * ROUNDING_UP <= self.turn_acceleration)
         )
 
     def keep_moving(self, paths: Piecewise, beats: Floats, room: HandSpace) -> Bools:
-        """Which of n hand paths keep the limits and the arm's reach, shape (n,), from proven bounds."""
-        reach, speed, push = hand_figures(paths, beats, body=room.body, side=room.side)
+        """Which of n hand paths are within the limits and the arm's reach, shape (n,), from proven bounds."""
+        reach, speed, acceleration = hand_figures(paths, beats, body=room.body, side=room.side)
         return np.asarray(
             (reach * ROUNDING_UP <= room.arm + REACH_SLACK)
             & (speed * ROUNDING_UP <= self.hand_speed)
-            & (push * ROUNDING_UP <= self.hand_acceleration)
+            & (acceleration * ROUNDING_UP <= self.hand_acceleration)
         )
 
 
@@ -100,7 +100,7 @@ def tether_figures(angles: Piecewise, beats: Floats) -> tuple[Floats, Floats]:
 
     Returns
     -------
-    turn, push : ndarray, shape (n, 16) [1/beat and 1/beat²]
+    turn, acceleration : ndarray, shape (n, 16) [1/beat and 1/beat²]
 
     Notes
     -----

@@ -1,11 +1,11 @@
-"""Links: computed bridges from one state to another.
+"""Links: computed transitions from one state to another.
 
-A link's hand runs on quintics that meet position, velocity and acceleration at both ends
-(handpaths.py); its tether on a path of sphere.py that does the same. Of the hand paths and tether paths
-that there are, those are taken that keep the limits and the arm's reach, then those that stay `CLEAN` of
-body and other prop, and among these the gentlest, a gap of less than `CLEAR` counting as less gentle.
-All pairs are looked at coarsely, the best few finely; hand paths that are led aside, and tether paths
-that halt on either side, only where the others are not clean. That choice looks at samples, but every bound and every later check is proven.
+The hand follows quintics that match position, velocity and acceleration at both ends (hand_paths.py); the
+tether follows a path from sphere.py that does the same. Among the candidate hand and tether paths, those
+within the limits and the arm's reach come first, then those that stay `CLEAN` of body and other prop, and
+among these the gentlest, with a penalty for gaps below `CLEAR`. All pairs are sampled coarsely, the best
+few finely; displaced hand paths, and tether paths that halt at either end, are tried only if the others are
+not clean. The selection uses samples, but every bound and every later check is proven.
 Frame: body frame [m], rates per beat.
 Source: docs/motion.md, section 5.
 """
@@ -43,7 +43,7 @@ from sequencer.motion.trajectories.link_gaps import (
     least_gaps,
     rods_of,
     rough,
-    shares,
+    sample_fractions,
 )
 from sequencer.motion.trajectories.link_limits import (
     REACH_SLACK,
@@ -61,22 +61,22 @@ from sequencer.motion.trajectories.sphere import (
     sphere_candidates,
 )
 
-STILL_SPEED = 1e-6  # [1/beat] a tether that turns slower shows no axis of its own
-CLEAN = 0.03  # [m] from body and other prop, as looked at: the checks then find 2 cm to spare
-CLEAR = 0.08  # [m]: a link that keeps it is not made to keep more
-CROWDED = 10.0  # [1/m] what a gap below `CLEAR` counts as, in shares of the limits of acceleration
+STILL_SPEED = 1e-6  # [1/beat] a tether turning slower than this has no visible axis
+CLEAN = 0.03  # [m] from body and other prop, at the samples: the checks then find 2 cm to spare
+CLEAR = 0.08  # [m]: beyond this a larger gap has no value
+CROWDED = 10.0  # [1/m] penalty for a gap below `CLEAR`, in fractions of the acceleration limits
 LAST = GAP_LOOKS - 1
-_ROUND = 5e-4  # [m] by which gaps are not told apart
-FIRST, FINALISTS = 4, 20  # pairs of hand path and tether path that are looked at finely
-HALTS = (4, 2)  # sixteenths of a link in which a tether comes to a stop
-# Which way a hand path may be led aside: out, ahead, up [shares of the arm].
+_ROUND = 5e-4  # [m] below which gaps count as equal
+FIRST, FINALISTS = 4, 20  # pairs of hand path and tether path that are sampled finely
+HALTS = (4, 2)  # sixteenths of a link within which a tether comes to a stop
+# Displacements of a hand path: out, ahead, up [fractions of the arm].
 ASIDES = ((0.25, 0.0, 0.0), (0.5, 0.0, 0.0), (0.0, 0.3, 0.0), (0.25, 0.3, 0.0), (0.45, 0.45, 0.0),
           (0.0, 0.0, 0.3), (0.3, 0.0, 0.3), (0.3, -0.2, 0.0), (-0.2, 0.3, 0.0), (0.3, 0.0, -0.2))  # fmt: skip
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
 class LinkLaw:
-    """A bridge of some beats; its polynomials go on outside them."""
+    """A transition of some beats; its polynomials extend beyond them."""
 
     beats: float
     hand: Piecewise  # one path
@@ -86,14 +86,14 @@ class LinkLaw:
 
     @property
     def period(self) -> float:
-        """A link does not repeat."""
+        """inf: a link does not repeat."""
         return float("inf")
 
     def at(self, beats: Floats) -> Motion:
-        """State at own beats, shape (...); exact to rounding."""
+        """State at the link's beats, shape (...); exact to rounding."""
         beats = np.asarray(beats, dtype=np.float64)
         x = beats.ravel() / self.beats
-        place, speed, push = hand_at(self.hand, self.beats, x)
+        place, speed, hand_acceleration = hand_at(self.hand, self.beats, x)
         turns = hand_at(self.angles, self.beats, x)
         tether, rate, acceleration = (
             part[0] for part in moved(self.frame[None], *(turn[None] for turn in turns))
@@ -106,7 +106,7 @@ class LinkLaw:
         return Motion(
             hand=shaped(place),
             hand_rate=shaped(speed),
-            hand_acceleration=shaped(push),
+            hand_acceleration=shaped(hand_acceleration),
             tether=shaped(tether),
             tether_rate=shaped(rate),
             tether_acceleration=shaped(acceleration),
@@ -114,31 +114,31 @@ class LinkLaw:
         )
 
     def bounds(self) -> Bounds:
-        """Proven bounds over its own beats: the worst of its parts."""
+        """Proven bounds over its beats: the worst of its parts."""
         return worst(*(bounds for _, _, bounds in self.parts))
 
     def reach_of(self, body: Body, side: Side) -> float:
-        """Proven bound of how far the hand is from where the upright body's shoulder can give to [m]."""
+        """Proven bound on the hand's distance from the nearest position of the upright body's shoulder [m]."""
         reach = hand_figures(self.hand, np.array([self.beats]), body=body, side=side)[0]
         return float(reach[0]) * ROUNDING_UP
 
     @cached_property
     def parts(self) -> tuple[tuple[float, float, Bounds], ...]:
-        """Proven bounds on each sixteenth of the link: (start, end, bounds) in own beats."""
+        """Proven bounds on each sixteenth of the link: (start, end, bounds) in the link's beats."""
         span = np.array([self.beats])
         hand = [self.hand.controls(order, span)[0] for order in range(4)]
-        turn, push = (part[0] for part in tether_figures(self.angles, span))
+        turn, acceleration = (part[0] for part in tether_figures(self.angles, span))
 
         def size(order: int, axes: int = 3) -> Floats:
             norms: Floats = np.linalg.norm(hand[order][..., :axes], axis=-1).max(axis=1)
             return norms * ROUNDING_UP
 
-        # The frame of tether and plane: azimuth and elevation at right angles, and the tilt.
+        # The frame of tether and plane: azimuth and elevation are perpendicular; plus the tilt.
         bend = np.abs(self.angles.controls(1, span))[0].max(axis=1)
         roll = STEP_RATE * abs(self.tilt[1] - self.tilt[0]) / self.beats
         frame = (np.hypot(bend[:, 0], bend[:, 1]) + roll) * ROUNDING_UP
         columns = (
-            size(1), size(2), turn * ROUNDING_UP, push * ROUNDING_UP, size(0, 2), size(3), frame
+            size(1), size(2), turn * ROUNDING_UP, acceleration * ROUNDING_UP, size(0, 2), size(3), frame
         )  # fmt: skip
         step = self.beats / BOUND_PIECES
         return tuple(
@@ -160,7 +160,7 @@ class LinkLaw:
 
 
 def worst(*bounds: Bounds) -> Bounds:
-    """Bounds that hold wherever one of the given ones does."""
+    """Bounds that cover all of the given ones."""
     return Bounds(
         hand_speed=max(b.hand_speed for b in bounds),
         hand_acceleration=max(b.hand_acceleration for b in bounds),
@@ -173,7 +173,7 @@ def worst(*bounds: Bounds) -> Bounds:
 
 
 def axis_of(motion: Motion) -> Floats:
-    """Unit turning axis of each state; the law's plane where the tether stands still.
+    """Unit turning axis of each state; the law's plane if the tether is at rest.
 
     Parameters
     ----------
@@ -210,7 +210,7 @@ def stacked(first: Motion, last: Motion) -> Ends:
 
 
 def limit_broken(limits: LinkLimits, law: LinkLaw, room: HandSpace) -> str:
-    """The limit that a link of an upright performer breaks, in words; empty if it keeps them all."""
+    """The limit that a link of an upright performer exceeds, as text; empty if none."""
     reach, arm = law.reach_of(room.body, room.side), room.arm
     if reach > arm + REACH_SLACK:
         return out_of_reach(reach, arm)
@@ -218,18 +218,18 @@ def limit_broken(limits: LinkLimits, law: LinkLaw, room: HandSpace) -> str:
 
 
 def out_of_reach(reach: float, arm: float) -> str:
-    """That the hand would be farther away than an arm is long [m], in words."""
+    """Message that the hand would be farther away than the arm's length [m]."""
     return f"the hand would have to reach {reach:.2f} m, the arm is {arm:.2f} m long"
 
 
 def pace_broken(limits: LinkLimits, law: LinkLaw) -> str:
-    """The limit of speed or acceleration that a link breaks, in words; empty if it keeps them all."""
+    """The limit of speed or acceleration that a link exceeds, as text; empty if none."""
     bounds = law.bounds()
     for what, value, most, unit in (
-        ("the hand would move", bounds.hand_speed, limits.hand_speed, "m a beat"),
-        ("the prop would turn", bounds.turn_rate / (2 * np.pi), limits.turn_rate / (2 * np.pi), "loops a beat"),
-        ("the hand would change its speed by", bounds.hand_acceleration, limits.hand_acceleration, "m a beat each beat"),
-        ("the prop would change its turning by", bounds.turn_acceleration, limits.turn_acceleration, "rad a beat each beat"),
+        ("the hand would move", bounds.hand_speed, limits.hand_speed, "m per beat"),
+        ("the prop would turn", bounds.turn_rate / (2 * np.pi), limits.turn_rate / (2 * np.pi), "loops per beat"),
+        ("the hand would accelerate at", bounds.hand_acceleration, limits.hand_acceleration, "m per beat per beat"),
+        ("the turning of the prop would accelerate at", bounds.turn_acceleration, limits.turn_acceleration, "rad per beat per beat"),
     ):  # fmt: skip
         if value > most:
             return f"{what} up to {value:.3g} {unit}, the limit is {most:.3g}"
@@ -237,16 +237,16 @@ def pace_broken(limits: LinkLimits, law: LinkLaw) -> str:
 
 
 class FoundLink(NamedTuple):
-    """A link, and what its choice looked at."""
+    """A link, and the criteria by which it was chosen."""
 
     law: LinkLaw
-    kept: bool  # whether it keeps limits and reach
-    gap: float  # [m] smallest from body and other prop; inf where there was no room to look at
-    needed: float  # [m] gap at which it is clean: `CLEAN`, or what its ends leave it
+    kept: bool  # whether it is within limits and reach
+    gap: float  # [m] smallest gap from body and other prop; inf without a hand space
+    needed: float  # [m] gap at which it is clean: `CLEAN`, or what its ends allow
 
     @property
     def clean(self) -> bool:
-        """Whether nothing stands against it."""
+        """Whether it is within limits and keeps its gap."""
         return self.kept and self.gap >= self.needed
 
 
@@ -256,10 +256,10 @@ def link(
     beats: float,
     room: HandSpace | None = None,
     limits: LinkLimits | None = None,
-    beside: Around | None = None,
+    obstacles: Around | None = None,
 ) -> LinkLaw:
-    """The bridge from one state to another; see `found_link`."""
-    return found_link(first, last, beats, room, limits, beside).law
+    """The transition from one state to another; see `found_link`."""
+    return found_link(first, last, beats, room, limits, obstacles).law
 
 
 def found_link(
@@ -268,9 +268,9 @@ def found_link(
     beats: float,
     room: HandSpace | None = None,
     limits: LinkLimits | None = None,
-    beside: Around | None = None,
+    obstacles: Around | None = None,
 ) -> FoundLink:
-    """The bridge from one state to another, and how good it is.
+    """The transition from one state to another, and how good it is.
 
     Parameters
     ----------
@@ -278,11 +278,11 @@ def found_link(
         One state each: arrays of shape (3,) [body frame].
     beats : float
     room : HandSpace, optional
-        Reach and body to respect as far as can be; without it the gentlest plain path is taken.
+        Reach and body to respect as far as possible; without it the gentlest plain path is used.
     limits : LinkLimits, optional
-        Kept before all else, where they can be.
-    beside : Around, optional
-        What to keep clear of; the upright own body if not given.
+        Take precedence over everything else, if they can be met.
+    obstacles : Around, optional
+        Bodies to keep clear of; default: the performer's upright body.
 
     Returns
     -------
@@ -295,12 +295,12 @@ def found_link(
     """
     if not (isfinite(beats) and beats > 0):
         raise ValueError(f"a link's beats must be positive, got {beats!r}")
-    return _linked(_packed(first), _packed(last), beats, room, limits, beside)
+    return _linked(_packed(first), _packed(last), beats, room, limits, obstacles)
 
 
-def looks(start: float, end: float) -> Floats:
-    """Beats between two at which a link looks at what it should keep clear of."""
-    return start + (end - start) * shares()
+def sample_beats(start: float, end: float) -> Floats:
+    """Beats at which a link is sampled for clearance."""
+    return start + (end - start) * sample_fractions()
 
 
 def _packed(motion: Motion) -> bytes:
@@ -337,9 +337,9 @@ def _linked(
     beats: float,
     room: HandSpace | None,
     limits: LinkLimits | None,
-    beside: Around | None,
+    obstacles: Around | None,
 ) -> FoundLink:
-    """The link between two packed states; kept, since shows are staged again and again in mending."""
+    """The link between two packed states; cached, since shows are restaged many times while fixes are sought."""
     first, last = _unpacked(start_state), _unpacked(end_state)
     keep = limits or LinkLimits()
     ways = _ways(first, last, beats, keep)
@@ -348,11 +348,10 @@ def _linked(
         plain = hand_paths(start, end, span, shoulder=np.zeros(3), arm=1.0)[0]
         law = _law(plain, ways, int(np.argmin(ways.peak)), beats, first, last)
         return FoundLink(law, kept=True, gap=np.inf, needed=CLEAN)
-    beside = beside or around(Carriage(body=room.body), looks(0.0, beats))
-    search = _Search(first, last, beats, room, keep, beside)
+    obstacles = obstacles or around(Carriage(body=room.body), sample_beats(0.0, beats))
+    search = _Search(first, last, beats, room, keep, obstacles)
     best = search.best(None, ways)
-    # Led aside, or with a halt, only where the straighter ones keep the limits: whether a link of so many
-    # beats can be danced at all does not depend on it.
+    # Displaced paths, or halts, only if the straighter ones are within the limits: whether a link of this many beats can be danced at all does not depend on them.
     asides = np.array(ASIDES)
     for halt in (0, *HALTS):
         if best.found.kept and not best.found.clean:
@@ -371,7 +370,7 @@ class _Ways(NamedTuple):
 
 
 def _ways(first: Motion, last: Motion, beats: float, limits: LinkLimits, *, halt: int = 0) -> _Ways:
-    """All tether paths that there are, straight on or with a halt after and before so many sixteenths."""
+    """All tether paths, direct or with halts a number of sixteenths from each end."""
     found = list(sphere_candidates(stacked(first, last), np.array([beats]), peaks=False))
     found = [way for way in found if isfinite(way.peak[0])]
     if not found:
@@ -390,11 +389,11 @@ def _ways(first: Motion, last: Motion, beats: float, limits: LinkLimits, *, halt
 
 
 def _halting(plain: Floats, halt: int) -> Piecewise:
-    """The same paths with halts, as few loops as can be between them, one more or one fewer."""
+    """The same paths with halts, with the fewest loops between them, one more or one fewer."""
     ends = [np.stack(polynomial(plain, np.array([x])), axis=1)[:, :, 0] for x in (0.0, 1.0)]
     share = STOP_SHARE * halt / BOUND_PIECES
     ahead = ends[1][:, 0, 0] - ends[0][:, 0, 0] - share * (ends[0][:, 1, 0] + ends[1][:, 1, 0])
-    # Candidates come in threes, a loop apart; they are set about the middle one that hardly turns.
+    # Candidates come in threes, a loop apart; they are centred on the one that turns least.
     middle = ahead.reshape(-1, len(LOOPS))[:, 1]
     ends[1][:, 0, 0] -= 2 * np.pi * np.round(middle / (2 * np.pi)).repeat(len(LOOPS))
     return halting(ends[0], ends[1], halt)
@@ -409,7 +408,7 @@ def _jets(paths: Piecewise, beats: float, x: Floats) -> list[Floats]:
 class _Best(NamedTuple):
     """The best pair of one search."""
 
-    score: tuple[float, float, float]  # limits broken, shortage, harshness
+    score: tuple[float, float, float]  # limits exceeded, missing gap, harshness
     found: FoundLink
 
 
@@ -422,12 +421,12 @@ class _Search:
     beats: float
     room: HandSpace
     limits: LinkLimits
-    beside: Around
+    obstacles: Around
 
     def best(self, asides: Floats | None, ways: _Ways) -> _Best:
-        """The best pair of tether paths with the plain hand paths, or with those led aside.
+        """The best pair of a tether path with a plain hand path, or with a displaced one.
 
-        `asides` are (n, 3) [shares of the arm].
+        `asides` are (n, 3) [fractions of the arm].
         """
         sets = self._hands(asides)
         spans = [np.full(len(paths.pieces), self.beats) for paths in sets]
@@ -435,25 +434,25 @@ class _Search:
             hand_figures(paths, span, body=self.room.body, side=self.room.side)
             for paths, span in zip(sets, spans, strict=True)
         ]
-        reach, _, push = (np.concatenate(part) for part in zip(*figures, strict=True))
+        reach, _, acceleration = (np.concatenate(part) for part in zip(*figures, strict=True))
         over = ~np.concatenate(
             [self.limits.keep_moving(*pair, self.room) for pair in zip(sets, spans, strict=True)]
         )
         broken = over[:, None].astype(int) + ways.over
         harsh = (
-            push[:, None] / self.limits.hand_acceleration
+            acceleration[:, None] / self.limits.hand_acceleration
             + ways.peak / self.limits.turn_acceleration
         )
         far = 10.0 * np.maximum(reach - self.room.arm, 0.0)[:, None]
-        # Pairs that break more limits than others need no look.
+        # Pairs that exceed more limits than others need no sampling.
         h, w = np.nonzero(broken == broken.min())
         own, turned = np.unique(h, return_inverse=True)
-        x = shares()[::STRIDE]
+        x = sample_fractions()[::STRIDE]
         hands = np.concatenate([places(paths, x) for paths in sets])[own]
         tethers, wide = self._turns(ways, np.arange(len(ways.peak)), x)
         coarse = least_gaps(
             hands[:, None], tethers[None], wide[None], rods_of(rough(self.room.shape)),
-            self.beside.arrays(STRIDE),
+            self.obstacles.arrays(STRIDE),
         )[turned, w]  # fmt: skip
         order = _order(*_scores(coarse, CLEAN, far[h, 0], harsh[h, w]))
 
@@ -479,7 +478,7 @@ class _Search:
         )  # fmt: skip
 
     def _turns(self, ways: _Ways, rows: Ints, x: Floats) -> tuple[Floats, Floats]:
-        """Tethers and what lies across them in the prop's plane, each (rows, k, 3)."""
+        """Tethers and the perpendicular directions in the prop's plane, each (rows, k, 3)."""
         frames, turns = ways.frames[rows], places(ways.angles, x)[rows]
         tethers = pointings(frames, turns)
         if not self.room.flat:
@@ -493,17 +492,17 @@ class _Search:
     def _finely(
         self, sets: list[Piecewise], ways: _Ways, h: Ints, w: Ints, far: Floats, harsh: Floats
     ) -> _Best:
-        """The best of the pairs of hand path h and tether path w, by every look."""
-        x = shares()
+        """The best of the pairs of hand path h and tether path w, over all samples."""
+        x = sample_fractions()
         tethers, wide = self._turns(ways, w, x)
         hands = np.concatenate([places(_row(sets, int(row)), x) for row in h])
-        rods, (starts, axes, radii) = rods_of(self.room.shape), self.beside.arrays()
+        rods, (starts, axes, radii) = rods_of(self.room.shape), self.obstacles.arrays()
         gaps = least_gaps(hands, tethers, wide, rods, (starts, axes, radii))
         ends = least_gaps(
             hands[0, ::LAST], tethers[0, ::LAST], wide[0, ::LAST], rods,
             (starts[:, ::LAST], axes[:, ::LAST], radii),
         )  # fmt: skip
-        needed = min(CLEAN, float(ends) - _ROUND)  # no link is clearer than its ends
+        needed = min(CLEAN, float(ends) - _ROUND)  # no link has a larger gap than its ends
         short, hard = _scores(gaps, needed, far, harsh)
         k = int(_order(short, hard)[0])
         law = _law(_row(sets, int(h[k])), ways, int(w[k]), self.beats, self.first, self.last)
@@ -514,18 +513,18 @@ class _Search:
 
 
 def _scores(gaps: Floats, needed: float, far: Floats, harsh: Floats) -> tuple[Floats, Floats]:
-    """What each pair lacks [m], and how harsh it is, too near counting as harsh."""
+    """Missing gap of each pair [m], and its harshness, which includes being too near."""
     short = np.round(np.maximum(needed - gaps, 0.0) + far, 3)
     return np.asarray(short), np.asarray(harsh + CROWDED * np.maximum(CLEAR - gaps, 0.0))
 
 
 def _order(short: Floats, hard: Floats) -> Ints:
-    """Pairs from the best on."""
+    """Pairs, best first."""
     return np.asarray(np.lexsort((hard, short)), dtype=np.int64)
 
 
 def hand_at(paths: Piecewise, beats: float, x: Floats) -> tuple[Floats, Floats, Floats]:
-    """The first of some paths and its derivatives by beats, at shares of its beats.
+    """The first of some paths and its derivatives by beats, at fractions of its duration.
 
     Parameters
     ----------
@@ -539,7 +538,7 @@ def hand_at(paths: Piecewise, beats: float, x: Floats) -> tuple[Floats, Floats, 
 
     Notes
     -----
-    Source: powers of each piece's own share. Exact to rounding.
+    Source: polynomial in each piece's local fraction. Exact to rounding.
     """
     knots = np.array(paths.knots) / BOUND_PIECES
     index = np.clip(np.searchsorted(knots, x, side="right") - 1, 0, len(knots) - 2)
@@ -571,7 +570,7 @@ def _row(sets: list[Piecewise], row: int) -> Piecewise:
 
 
 def _rows(motion: Motion, count: int) -> Motion:
-    """One state as so many rows."""
+    """One state repeated in a number of rows."""
     return Motion(
         **{
             each.name: np.repeat(getattr(motion, each.name)[None], count, 0)
@@ -590,7 +589,7 @@ def _planes(
 
 
 def _up(turns: Floats) -> Floats:
-    """What lies across a tether towards the pole, in the frame's own axes."""
+    """The direction perpendicular to a tether towards the pole, in the frame's axes."""
     alpha, psi = turns[..., 0], turns[..., 1]
     return np.stack(
         (-np.sin(psi) * np.cos(alpha), -np.sin(psi) * np.sin(alpha), np.cos(psi)), axis=-1

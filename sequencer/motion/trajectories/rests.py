@@ -1,10 +1,10 @@
-"""How each prop is held at rest: arms hanging beside the body, the prop in the wheel plane beside the leg.
+"""How each prop is held at rest: arms hanging at the sides, the prop in the wheel plane beside the leg.
 
-Common practice, all of it. Poi, fans, hoops and clubs hang from the hand: a poi beside the leg, a club
+All of this is common practice. Poi, fans, hoops and clubs hang from the hand: a poi beside the leg, a club
 head down, a fan with its spokes down, a hoop from its rim, the last two in the wheel plane so that they
-pass the leg flat. Beside a wheelchair they hang outside its wheels. A staff stands upright beside the body, held where it is held to spin. What is too
-long for a hanging arm is held higher; a rope too long even for a raised arm lies out ahead, its head
-just over the floor. Frame: body frame [m].
+pass the leg flat. Beside a wheelchair they hang outside its wheels. A staff is held upright beside the
+body, with the same grip as for spinning. A prop too long for a hanging arm is held higher; a rope too long
+even for a raised arm is laid out ahead, its head just above the floor. Frame: body frame [m].
 """
 
 import numpy as np
@@ -17,9 +17,9 @@ from sequencer.motion.trajectories.link_limits import HandSpace
 
 _FLOOR = 0.10  # [m] from the lowest wick to the floor
 BALL = 0.02  # [m] from the ball about a flat prop to the floor
-ASIDE = 0.06  # [m] from the widest part of the body to the prop, at least
-BENT = 0.93  # share of the arm that is used: a hand at rest is not at the end of its reach
-AHEAD = 0.06  # share of the stature that the hand hangs before the shoulder
+ASIDE = 0.06  # [m] minimum from the widest part of the body to the prop
+BENT = 0.93  # fraction of the arm used: a hand at rest is not at full reach
+AHEAD = 0.06  # fraction of the stature by which the hand hangs in front of the shoulder
 STATURE = 1.755  # [m] at which the hand hangs `BESIDE` outside the upper arm
 
 
@@ -30,18 +30,18 @@ def rest(side: Side, body: Body, prop: Prop | float) -> ComposedLaw:
     ----------
     side : {"left", "right"}
     body : Body
-        Every distance scales with it, so rest is within everybody's reach.
+        All distances scale with it, so that rest is within everybody's reach.
     prop : Prop or float
-        What is held; a number is the length of a tether [m].
+        The prop held; a number is the length of a tether [m].
 
     Returns
     -------
     law : ComposedLaw
-        At rest, plane said to be wheel, forward.
+        At rest; its plane is given as wheel plane, forward.
 
     Notes
     -----
-    Source: this module's head, common practice. Exact.
+    Source: module docstring, common practice. Exact.
     """
     solids = (
         prop.solids
@@ -49,17 +49,19 @@ def rest(side: Side, body: Body, prop: Prop | float) -> ComposedLaw:
         else HandSpace(body=body, side=side, length=prop).shape
     )
     spots = [(spot, solid.radius) for solid in solids for spot in (solid.start, solid.end)]
-    below = max(spot.along + radius for spot, radius in spots)  # what hangs under the hand
+    below = max(spot.along + radius for spot, radius in spots)  # length hanging below the hand
     thick = max(solid.radius for solid in solids)
     shoulder, size = body.shoulder(side), body.stature / STATURE
     widest = max(abs(c.start[0]) + c.radius for c in body.capsules)
     out = max(body.half_breadth + BESIDE * size, widest + thick + ASIDE) - body.half_shoulder
     ahead = AHEAD * body.stature
     arm = BENT * body.arm_length
-    out = min(out, 0.7 * arm)  # a prop too thick to be kept beside the leg is told by the checks
+    out = min(
+        out, 0.7 * arm
+    )  # a prop too thick to be kept beside the leg is reported by the checks
     drop = float(np.sqrt(arm**2 - out**2 - ahead**2))
     lowest, highest = body.shoulder_height - drop, body.shoulder_height + drop
-    # A flat prop is held over the floor with the ball about it, which the checks of the floor take.
+    # A flat prop is kept above the floor with its enclosing ball, as in the floor check.
     ball = prop.ball[0] + prop.cold_radius + BALL if isinstance(prop, Prop) else 0.0
     height = float(np.clip(max(below + _FLOOR, ball), lowest, highest))
     # How steeply the prop hangs: straight down unless the floor is in its way.

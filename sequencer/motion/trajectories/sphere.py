@@ -1,9 +1,9 @@
-"""Paths on the unit sphere that meet direction, rate and acceleration at both ends.
+"""Paths on the unit sphere that match direction, rate and acceleration at both ends.
 
 About a pole p the direction is d = cos ψ·(cos α·p₁ + sin α·p₂) + sin ψ·p; azimuth α and elevation ψ
-are quintics of the share x = t/T, so |d| = 1 exactly and the path is as smooth as they are. The ends
-must not lie near ±p; the way between may cross the pole. Of several poles and numbers of loops the
-gentlest is taken: least peak turning acceleration.
+are quintics in the fraction x = t/T, so |d| = 1 exactly and the path is as smooth as they are. The ends
+must not lie near ±p; the path in between may cross the pole. Of several poles and numbers of loops the
+gentlest is used: the one with the smallest peak turning acceleration.
 Source: spherical coordinates and Hermite interpolation, any text on geometric modelling. Exact.
 """
 
@@ -14,9 +14,9 @@ import numpy as np
 
 from sequencer.arrays import Floats
 
-LEAST_COSINE = 0.35  # of an end's elevation: nearer to the pole the azimuth's rates grow too large
-SPHERE_SAMPLES = 25  # for choosing among candidates only; nothing is proven with them
-LOOPS = (-1, 0, 1)  # round the middle guess
+LEAST_COSINE = 0.35  # limit on an end's elevation: nearer to the pole the rates of the azimuth become too large
+SPHERE_SAMPLES = 25  # only for choosing among candidates; not used in proofs
+LOOPS = (-1, 0, 1)  # loops around the initial guess
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -26,16 +26,16 @@ class Ends:
     tether: Floats
     rate: Floats
     acceleration: Floats
-    axis: Floats  # unit axes about which the ends turn
+    axis: Floats  # unit turning axes at the ends
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class SpherePaths:
-    """The paths chosen: frames (n, 3, 3) with the pole last, quintics (n, 6, 2) of α and ψ in x."""
+    """The chosen paths: frames (n, 3, 3) with the pole last, quintics (n, 6, 2) of α and ψ in x."""
 
     frames: Floats
     angles: Floats
-    peak: Floats  # (n,) [1/beat²] sampled peak of |d''|: a figure for ranking, not a bound
+    peak: Floats  # (n,) [1/beat²] sampled peak of |d''|: for ranking, not a bound
 
 
 def quintics(start: Floats, end: Floats) -> Floats:
@@ -44,7 +44,7 @@ def quintics(start: Floats, end: Floats) -> Floats:
     Parameters
     ----------
     start, end : ndarray, shape (..., 3, m) [any unit]
-        Value, derivative and second derivative by the share x at 0 and at 1.
+        Value, first and second derivative with respect to x at 0 and at 1.
 
     Returns
     -------
@@ -103,18 +103,18 @@ def sphere_candidates(ends: Ends, beats: Floats, *, peaks: bool = True) -> Itera
     ----------
     ends : Ends
     beats : ndarray, shape (n,) [beats]
-        How long each path takes.
+        Duration of each path.
     peaks : bool
-        Whether to sample the peaks; without, `peak` is 0 where a pole serves.
+        Whether to sample the peaks; if not, `peak` is 0 for a usable pole.
 
     Yields
     ------
     paths : SpherePaths
-        `peak` is inf where a pole does not serve.
+        `peak` is inf if a pole is unusable.
 
     Notes
     -----
-    Source: this module's head. Exact at both ends.
+    Source: module docstring. Exact at both ends.
     """
     n = len(beats)
     x: Floats = np.arange(SPHERE_SAMPLES, dtype=np.float64) / (SPHERE_SAMPLES - 1)
@@ -158,7 +158,7 @@ def pointings(frames: Floats, turns: Floats) -> Floats:
 
     Notes
     -----
-    Source: this module's head. Exact.
+    Source: module docstring. Exact.
     """
     alpha, psi = turns[..., 0], turns[..., 1]
     level = np.cos(psi)

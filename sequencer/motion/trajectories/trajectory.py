@@ -1,10 +1,10 @@
-"""One prop's whole show: laws one after the other, blended where they meet.
+"""One prop's trajectory through a show: laws in sequence, blended where they meet.
 
 At a boundary b the two laws are blended over [b − w, b + w], w ≤ ¼ beat: with σ the minimum-jerk step,
 h = (1 − σ)·h₁ + σ·h₂ and d the unit vector along m = (1 − σ)·d₁ + σ·d₂, which is twice continuously
-differentiable. Where the tethers come so far apart that m could vanish (or one of the laws is a
-link), the blend is a bridge of links.py from the state at b − w to the state at b + w instead. Laws
-that meet exactly are not blended. Frame: body frame [m], rates per beat.
+differentiable. If the tethers are so far apart that m could vanish (or one of the laws is a link), the
+blend is instead a link (links.py) from the state at b − w to the state at b + w. Laws that meet exactly are
+not blended. Frame: body frame [m], rates per beat.
 Source: docs/motion.md, section 5.
 """
 
@@ -26,19 +26,19 @@ from sequencer.timing.position import TOUCH
 SpanKind = Literal["block", "link", "rest"]
 
 BLEND_HALF_WIDTH = 0.25  # [beats] of a blend
-_SAME = 1e-9  # states closer than this meet
-_WIDEST = np.cos(np.radians(75.0))  # beyond, a blend of two tethers is left to a bridge
-_BOUND_PIECES = 16  # parts of a blend that are bounded by themselves
+_SAME = 1e-9  # states closer than this coincide
+_WIDEST = np.cos(np.radians(75.0))  # beyond this a link replaces the blend of two tethers
+_BOUND_PIECES = 16  # number of parts of a blend with separate bounds
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Span:
-    """A law in its place on the show's count."""
+    """A law at its place in the show's count."""
 
     start: float  # [show beats]
     end: float  # [show beats]
     law: Law
-    origin: float  # [show beats] where the law's own beat is 0
+    origin: float  # [show beats] at which the law's beat is 0
     kind: SpanKind
     label: str
 
@@ -52,7 +52,7 @@ class Span:
 
 
 class Blend(NamedTuple):
-    """What joins two spans about a boundary: nothing where `half` is 0, else a mix or a bridge."""
+    """The transition between two spans at a boundary: none if `half` is 0, else a blend or a link."""
 
     boundary: float  # [show beats]
     half: float  # [beats]
@@ -61,22 +61,22 @@ class Blend(NamedTuple):
 
 @dataclass(frozen=True, eq=False)
 class Trajectory:
-    """Spans that follow each other without a gap; outside them the first and the last law go on.
+    """Spans that follow each other without a gap; outside them the first and the last law continue.
 
     Parameters
     ----------
     spans : tuple of Span
     room : HandSpace, optional
-        Reach and body that bridges respect as far as can be.
+        Reach and body that links respect as far as possible.
     """
 
     spans: tuple[Span, ...]
-    space: HandSpace | None = None  # for bridges between laws that cannot be mixed
+    space: HandSpace | None = None  # for links between laws that cannot be blended
     blends: tuple[Blend, ...] = field(init=False)
 
     def __post_init__(self) -> None:
         if not self.spans:
-            raise ValueError("a course needs at least one span")
+            raise ValueError("a trajectory needs at least one span")
         for before, after in pairwise(self.spans):
             if abs(after.start - before.end) > TOUCH:
                 raise ValueError(f"spans must follow each other: {before.end} … {after.start}")
@@ -192,7 +192,7 @@ def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, floa
 def _blend(before: Span, after: Span, room: HandSpace | None) -> Blend:
     boundary = before.end
     first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
-    # A flat prop must not be turned over at once where only the planes differ.
+    # A flat prop must not flip over instantly if only the planes differ.
     compared = 7 if room is not None and room.flat else 6
     if np.max(np.abs(_columns(first)[:compared] - _columns(last)[:compared])) < _SAME:
         return Blend(boundary, 0.0, None)
@@ -206,7 +206,7 @@ def _blend(before: Span, after: Span, room: HandSpace | None) -> Blend:
 
 
 def _can_mix(before: Span, after: Span, boundary: float, half: float) -> bool:
-    """Whether the tethers stay within 75° of each other all through the blend, for certain."""
+    """Whether the tethers are proven to stay within 75° of each other throughout the blend."""
     count = 129
     beats: Floats = boundary + half * np.linspace(-1.0, 1.0, count).astype(np.float64)
     cosine = np.sum(before.at(beats).tether * after.at(beats).tether, axis=-1)
@@ -215,11 +215,11 @@ def _can_mix(before: Span, after: Span, boundary: float, half: float) -> bool:
 
 
 def _mix_pieces(before: Span, after: Span, blend: Blend) -> list[tuple[float, float, Bounds]]:
-    """Bounds on parts of a mix, by Taylor's theorem about the middle of each part.
+    """Bounds on parts of a blend, by Taylor's theorem about the middle of each part.
 
     With r = |m|, d' and d'' follow from m' and m'': |d'| ≤ |m'|/r, across the tether
     |d''| ≤ (|m''| + 2|r'||d'|)/r, along it |d'|²; and |r'| ≤ max|dᵢ'|·|Δ| + σ'·|Δ|²/2 with Δ = d₂ − d₁,
-    since dᵢ' is across dᵢ and d lies between d₁ and d₂.
+    since dᵢ' is perpendicular to dᵢ and d lies between d₁ and d₂.
     """
     width = 2 * blend.half
     edges = blend.boundary - blend.half + np.linspace(0.0, width, _BOUND_PIECES + 1)
@@ -290,12 +290,12 @@ def _frame_rates(
     turn: Floats,
     step_rate: float,
 ) -> Floats:
-    """Bounds of how fast the frame of tether and plane turns on each part of a mix.
+    """Bounds on the rotation rate of the frame of tether and plane on each part of a blend.
 
-    With p a law's plane and d the mixed tether, p laid across d is p − (p·d)d over its length
-    c = √(1 − (p·d)²); its rate is at most (2|p'| + 2|d'|)/c, and about d the frame turns with that and
-    with the rate of the angle from the first plane to the last. The angle is cut at half a turn: a part
-    in which it may come there proves nothing.
+    With p a law's plane and d the blended tether, p projected across d is p − (p·d)d divided by its length
+    c = √(1 − (p·d)²); its rate is at most (2|p'| + 2|d'|)/c, and about d the frame turns at that rate plus
+    the rate of the angle from the first plane to the last. The angle is discontinuous at half a turn: a
+    part in which it may reach that proves nothing.
     """
     share = smooth_step((middle - blend.boundary + blend.half) / (2 * blend.half))[0][:, None]
     first, last = states
@@ -327,7 +327,7 @@ def _normalised(m: Floats, m1: Floats, m2: Floats) -> tuple[Floats, Floats, Floa
 
 
 def _plane_between(first: Floats, last: Floats, tether: Floats, step: Floats) -> Floats:
-    """The first plane, laid across the tether and turned about it towards the last one."""
+    """The first plane, projected across the tether and turned about it towards the last one."""
 
     def across(plane: Floats) -> Floats:
         flat = plane - np.sum(plane * tether, axis=-1, keepdims=True) * tether

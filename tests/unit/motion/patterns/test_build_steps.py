@@ -141,5 +141,5 @@ def test_starting_at_an_out_turns_ins_and_outs_over():
 
 
 def test_other_patterns_have_no_build_steps():
-    with pytest.raises(ValueError, match="extension is no toroid"):
+    with pytest.raises(ValueError, match="extension is not a toroid"):
         build_steps("extension", {})

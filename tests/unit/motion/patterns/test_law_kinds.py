@@ -206,7 +206,7 @@ def test_hands_that_turn_to_one_side_stay_a_plane_apart(towards):
 
 
 def test_a_corkscrew_must_rise():
-    with pytest.raises(ValueError, match="low must be under high, got 60° and 40°"):
+    with pytest.raises(ValueError, match="low must be less than high, got 60° and 40°"):
         law_for("corkscrew", {"low": 60, "high": 40}, side="right", body=BODY)
 
 
@@ -252,7 +252,7 @@ def test_a_weave_has_room_where_it_still_crosses():
 @pytest.mark.parametrize(
     ("room", "message"),
     [
-        ({"across": [0.1, 0.2]}, "room: across must hold 0, got 0.1 … 0.2 m"),
+        ({"across": [0.1, 0.2]}, "room: across must include 0, got 0.1 … 0.2 m"),
         ({"across": 0.1}, "room: across must be a lowest and a highest offset"),
         ({"aside": [0, 1]}, "room must give across, ahead or up"),
         ([], "room must give across, ahead or up"),

@@ -55,7 +55,7 @@ def test_every_pattern_is_in_reach_of_either_hand(stature):
         ("orbit", {"ratio": "fast"}, r"ratio must be a number such as -3 or 3/2"),
         ("orbit", {"ratio": "1/0"}, r"ratio must be a number"),
         ("orbit", {"ratio": True}, r"ratio must be a number"),
-        ("isolation", {"ratio": 2}, r"has its own ratio; it cannot be set"),
+        ("isolation", {"ratio": 2}, r"has a fixed ratio; it cannot be set"),
         ("stall", {"plane": "floor"}, r"plane must be one of wall, wheel"),
         ("two-beat-weave", {"way": "up"}, r"way must be one of forward, backward"),
     ],
@@ -158,7 +158,7 @@ def test_bad_patterns_are_refused(record, message):
 
 
 def test_a_name_is_given_once():
-    with pytest.raises(ValueError, match="'orbit' is there already"):
+    with pytest.raises(ValueError, match="'orbit' already exists"):
         patterns_from({"orbit": {"law": "orbit"}}, patterns())
 
 

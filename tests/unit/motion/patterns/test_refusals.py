@@ -53,9 +53,9 @@ WHO = {"beats": 4.0, "side": "right", "body": BODY}
         (lambda: body_turn(loops=1, **WHO), "loops must be a whole number from 2 to 32"),
         (lambda: check_radius(-0.1, BODY), "hand_radius must be 0 or more"),
         (lambda: Turn((1.0, 1.0, 0.0), Wave()), "axis must have length 1"),
-        (lambda: Steps((0.0, 0.0), (1.0, 2.0)), "knots must rise"),
+        (lambda: Steps((0.0, 0.0), (1.0, 2.0)), "knots must increase"),
         (lambda: Steps((0.0,), (1.0,)), "as many values as knots"),
-        (lambda: Retimed(orbit(ratio=1, hand_radius=0.2, **WHO), 0.0, 0.0), "rate must be positive"),
+        (lambda: Retimed(orbit(ratio=1, hand_radius=0.2, **WHO), 0.0, 0.0), "pace must be positive"),
         (lambda: pattern_rows("orbit", {}, beats=0), "beats must be positive"),
         (lambda: pattern_rows("orbit", {}, per_beat=0), "rows are outside"),
         (lambda: pattern_rows("orbit", {"ratio": "x"}), "ratio must be a number"),
@@ -111,9 +111,9 @@ def test_other_packages_bring_kinds_of_law(monkeypatch):
     monkeypatch.setattr(law_kinds, "entry_points", lambda **_: [other("mine", lambda: mine)])
     assert law_kinds.law_kinds.__wrapped__()["mine"] is mine
     monkeypatch.setattr(law_kinds, "entry_points", lambda **_: [other("bad", lambda: 3)])
-    with pytest.raises(ValueError, match=r"'bad' of sequencer\.laws is no LawKind"):
+    with pytest.raises(ValueError, match=r"'bad' of sequencer\.laws is not a LawKind"):
         law_kinds.law_kinds.__wrapped__()
     taken = law_kinds.law_kinds()["orbit"]
     monkeypatch.setattr(law_kinds, "entry_points", lambda **_: [other("x", lambda: taken)])
-    with pytest.raises(ValueError, match="a kind 'orbit' is there already"):
+    with pytest.raises(ValueError, match="a kind 'orbit' already exists"):
         law_kinds.law_kinds.__wrapped__()

@@ -68,10 +68,10 @@ def test_an_uneven_build_is_bounded_and_its_rates_are_right():
     ("rows", "message"),
     [
         ([(0, 0, 180), (360, 0, 540)], "at least 3 stations"),
-        ([(0, 0, 180), (90, 90, 360), (350, 0, 540)], "the last station must be the first again: its hand"),
+        ([(0, 0, 180), (90, 90, 360), (350, 0, 540)], "the last station must repeat the first: its hand"),
         ([(0, 0, 180), (90, 90, 360), (360, 0, 500)], "its phase is off by -40.0"),
-        ([(0, 0, 180), (90, 90, 100), (360, 0, 540)], "stations 1 and 2: hand and phase must grow"),
-        ([(0, 0, 180), (90, 270, 360), (360, 360, 540)], "the sense jumps, the plane would bend by 270"),
+        ([(0, 0, 180), (90, 90, 100), (360, 0, 540)], "stations 1 and 2: hand and phase must increase"),
+        ([(0, 0, 180), (90, 270, 360), (360, 360, 540)], "the direction jumps: the plane would bend by 270"),
         ([(0, 0, 180), (180, 0, 360), (360, 0, 540)], "stations 1 and 2: their planes are parallel"),
     ],
 )  # fmt: skip
@@ -100,7 +100,7 @@ def test_station_patterns_of_the_users_own_have_build_steps():
 
 @pytest.mark.parametrize("kind", [CosineSteps, Spline])
 def test_phases_refuse_what_does_not_rise(kind):
-    with pytest.raises(ValueError, match="must rise"):
+    with pytest.raises(ValueError, match="must increase"):
         kind((0.0, 0.0, 1.0), (0.0, 1.0, 2.0))
     with pytest.raises(ValueError, match="as many values as knots"):
         kind((0.0,), (0.0,))

@@ -79,11 +79,11 @@ def test_nothing_is_negative(field):
     [
         ({"kind": "sword"}, "kind must be one of"),
         ({"behind": 0.2}, "nothing behind the hand"),
-        ({"wicks": 3}, "one wick an end"),
+        ({"wicks": 3}, "one wick at each end"),
         ({"kind": "fan", "wicks": 0}, "wicks must be 1 to 24"),
         ({"kind": "fan", "spread": 2 * pi}, "spread must be 0 to 3.14"),
         ({"kind": "staff", "spread": 0.1}, "spread must be 0 to 0.00"),
-        ({"kind": "staff", "head_mass": 0.15}, "heads weigh more than the whole staff"),
+        ({"kind": "staff", "head_mass": 0.15}, "heads weigh more than the staff as a whole"),
     ],
 )
 def test_shapes_that_are_none(given, words):
