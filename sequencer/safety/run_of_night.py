@@ -171,7 +171,7 @@ def _before(show: Staged, plan: SafetyPlan) -> list[NightStep]:
              checks=("exits and fire lanes free", "ground even and dry, no dry grass",
                      "combustibles cleared or wetted", "emergency address and gate known")),
         NightStep(at=-100 * MINUTE, until=None, who=("lead", "perimeter"), what="mark the floor",
-             checks=("audience line, with a physical barrier", "start places and posts", "fuel point and spin-off zone")),
+             checks=("audience edge, with a physical barrier", "start places and posts", "fuel point and spin-off zone")),
         NightStep(at=-60 * MINUTE, until=None, who=("everybody",), what="briefing",
              checks=(f"stop word “{show.show.stop_call.word}” agreed and called once by each", "who watches whom",
                      "nobody has been drinking or is ill", "anyone may stand anyone down")),
