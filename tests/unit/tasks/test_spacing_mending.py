@@ -1,4 +1,3 @@
-import numpy as np
 import pytest
 
 from sequencer.checks.distances.space_mends import harm_of, standing, too_close
@@ -7,14 +6,9 @@ from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
 from sequencer.tasks.mending import mend_show, mended_spacing
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song
 
-SONG = Song(
-    track="song.ogg", sha256="0" * 64, duration=24.0, tempo=120.0, metre=4,
-    beats=tuple(float(t) for t in 0.5 * np.arange(48)),
-    downbeats=tuple(float(t) for t in 2.0 * np.arange(12)),
-    sections=(Section(start=0.0, end=24.0, label="A"),),
-)  # fmt: skip
+SONG = even_song(48)
 SHOW = """\
 title: Two
 track: {file: song.ogg}

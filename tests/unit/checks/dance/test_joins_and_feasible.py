@@ -14,7 +14,7 @@ from sequencer.motion.patterns.library import law_for
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song
 
 SHOW = """\
 title: One
@@ -39,20 +39,13 @@ timeline:
 
 
 def stage(timeline, tempo=100.0, tether="0.4", held=None, stature="1.7"):
-    beat = 60 / tempo
-    song = Song(
-        track="song.ogg", sha256="0" * 64, duration=120 * beat, tempo=tempo, metre=4,
-        beats=tuple(float(t) for t in beat * np.arange(110)),
-        downbeats=tuple(float(t) for t in 4 * beat * np.arange(28)),
-        sections=(Section(start=0.0, end=120 * beat, label="A"),),
-    )  # fmt: skip
     text = (
         SHOW.replace("stature: 1.7", f"stature: {stature}").replace(
             "{tether: TETHER}", held or f"{{tether: {tether}}}"
         )
         + timeline
     )
-    return staged(show_from_document(parse_document(text, "s.yaml")), song)
+    return staged(show_from_document(parse_document(text, "s.yaml")), even_song(120, tempo=tempo))
 
 
 def found(outcome, *, above="note"):

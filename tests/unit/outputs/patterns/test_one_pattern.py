@@ -34,7 +34,7 @@ from sequencer.show.document import parse_document
 from sequencer.show.prop_records import usual_prop
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song
 
 ASHORE = Margins(body=0.041, other=0.06, reach=0.2, pull=9.0)
 
@@ -285,15 +285,8 @@ timeline: [{{who: Ash, from: 3.1, pattern: {name}, beats: 16}}]
 
 
 def show_of(name, stature, *, kind="poi", tempo=100.0):
-    beat, count = 60 / tempo, 40
-    song = Song(
-        track="song.ogg", sha256="0" * 64, duration=count * beat, tempo=tempo, metre=4,
-        beats=tuple((beat * np.arange(count)).tolist()),
-        downbeats=tuple((beat * np.arange(0, count, 4)).tolist()),
-        sections=(Section(start=0.0, end=count * beat, label="A"),),
-    )  # fmt: skip
     text = SHOW.format(name=name, stature=stature, kind=kind)
-    return staged(show_from_document(parse_document(text, "one.yaml")), song)
+    return staged(show_from_document(parse_document(text, "one.yaml")), even_song(40, tempo=tempo))
 
 
 def found_against(show, name):
