@@ -4,13 +4,13 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
+from sequencer.geometry.bodies import Side
 from sequencer.geometry.posture import UPRIGHT, Posture
 from sequencer.geometry.regions import Venue
 from sequencer.motion.patterns.library import Pattern, patterns
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Show
 from sequencer.show.reading import ReadShow
-from sequencer.show.record import Side
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
@@ -108,6 +108,16 @@ class Staged:
     def position(self, beat: float) -> str:
         """bar.beat of a beat coordinate, as text."""
         return str(self.tempo.position_of(beat))
+
+    @property
+    def span(self) -> tuple[float, float]:
+        """From the song's start, or the first beat if that is earlier, to the end of all that is danced [beats]."""
+        start = min(0.0, float(self.tempo.beats_from_seconds(0.0)))
+        end = max(
+            [float(self.tempo.beats_from_seconds(self.song.duration))]
+            + [block.end for block in self.blocks]
+        )
+        return start, end
 
     def section_at(self, beat: float) -> str:
         """Name of the section that sounds at a beat coordinate; empty where none does."""

@@ -6,11 +6,12 @@ from types import SimpleNamespace
 import numpy as np
 import pytest
 
-from sequencer.checks.dance.feasible import Limits, feasible
+from sequencer.checks.dance.feasible import FeasibilityLimits, feasible
 from sequencer.checks.dance.joins import joins, joints
 from sequencer.errors import InputError
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for
+from sequencer.planning.offers import with_mends
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
@@ -62,7 +63,7 @@ def test_a_clean_show_has_no_fault():
     show = stage(TOROIDS)
     assert found(joins(show)) == []
     assert found(feasible(show)) == []
-    assert feasible(show).unseen
+    assert feasible(show).not_checked
 
 
 def test_an_odd_build_that_repeats_is_the_wrong_way_round():
@@ -72,7 +73,7 @@ def test_an_odd_build_that_repeats_is_the_wrong_way_round():
   - {pattern: toroid, with: {lobes: 3}, beats: 3, timing: together}
 """
     )
-    (finding,) = joins(show).findings
+    (finding,) = with_mends(show, joins(show)).findings
     assert finding.code == "wrong-way-round"
     assert finding.severity == "stop"
     assert finding.position == "3.4"
@@ -128,10 +129,13 @@ def test_a_second_cycle_mends_it():
 )  # fmt: skip
 def test_each_verdict_has_its_code(after, code, said):
     show = stage("  - {from: 3.1, pattern: static-spin, beats: 4}\n  - " + after + "\n")
-    findings = joins(show).findings
+    findings = with_mends(show, joins(show)).findings
     assert {f.code for f in findings} == {code}
     assert said in findings[0].message
     assert findings[0].remedies
+    assert (
+        joins(show).findings[0].remedies == ()
+    )  # a check says what is so; planning says how to mend it
 
 
 def test_joints_know_both_hands():
@@ -318,7 +322,7 @@ def test_hand_work_is_noted_once_a_pattern():
 
 def test_limits_are_the_callers():
     show = stage("  - {from: 3.1, pattern: extension, beats: 8}\n")
-    strict = feasible(show, limits=Limits(hand_speed=0.5))
+    strict = feasible(show, limits=FeasibilityLimits(hand_speed=0.5))
     assert "too-fast-to-dance" in found(strict)
     assert "too-fast-to-dance" not in found(feasible(show))
 
@@ -349,7 +353,7 @@ def test_a_shows_own_patterns_are_danced_and_checked():
     assert show.blocks[1].end == show.blocks[1].start + 8
     (line,) = joins(show).findings
     assert line.code == "needs-a-link"
-    assert feasible(show).unseen
+    assert feasible(show).not_checked
 
 
 def test_a_bad_pattern_of_ones_own_is_refused_where_it_stands():
