@@ -9,7 +9,7 @@ from sequencer.staging.timeline import staged
 from sequencer.tasks.mending import mend_show
 from tests.songs import even_song
 
-SONG = even_song(48)
+SONG = even_song(32)
 SHOW = """\
 title: Two
 track: {file: song.ogg}
@@ -25,11 +25,11 @@ formations:
 staging:
   - {formation: close, from: 1.1}
 timeline:
-  - {from: 3.1, pattern: extension, cycle: 2, beats: 24, timing: together}
+  - {from: 3.1, pattern: extension, cycle: 2, beats: 12, timing: together}
 fire:
   fuel: kerosene
   flame: 0.3 m
-  lit: [{from: 1.1, until: 11.1}]
+  lit: [{from: 1.1, until: 8.1}]
 """
 SPOTS = "spots: {Ash: {at: [-1, 4]}, Birch: {at: [APART, 4]}}"
 

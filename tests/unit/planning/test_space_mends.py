@@ -1,5 +1,7 @@
 """Every kind of mend of two who come too close: planted, offered, applied to the file, proven, harmless."""
 
+from functools import cache
+
 import numpy as np
 import pytest
 
@@ -83,12 +85,18 @@ def stage(text):
     return staged(show_from_document(parse_document(text, "s.yaml")), SONG)
 
 
+@cache
+def mends_of(text):
+    """What stands before a mend, and the mends: of a text in which several kinds are planted, found once."""
+    before = baseline(stage(text))
+    assert before.bad, "the plant must be too close"
+    return before, mends_for(before, before.bad[0])
+
+
 @pytest.mark.parametrize("planted", PLANTED)
 def test_every_kind_of_mend_holds(planted):
     text, kind = PLANTED[planted], planted.split()[0]
-    before = baseline(stage(text))
-    assert before.bad, "the plant must be too close"
-    mends = mends_for(before, before.bad[0])
+    before, mends = mends_of(text)
     costs = [edit.cost for edit, _ in mends.accepted]
     edit, tried = next(one for one in mends.accepted if one[0].kind == kind)
 
@@ -108,8 +116,8 @@ def test_every_kind_of_mend_holds(planted):
 def test_a_smaller_change_of_the_same_kind_does_not_do():
     """The mend offered is the first that holds: the next smaller widening still comes too close."""
     text = PLANTED["widen a shape"]
-    before = baseline(stage(text))
-    edit = next(e for e, _ in mends_for(before, before.bad[0]).accepted if e.kind == "widen")
+    before, mends = mends_of(text)
+    edit = next(e for e, _ in mends.accepted if e.kind == "widen")
     ((path, spacing),) = edit.changes
     less = restaged(before.show, [(path, spacing - 0.2)])
 

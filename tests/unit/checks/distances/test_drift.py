@@ -1,11 +1,13 @@
 import itertools
 import json
+import signal
 from dataclasses import replace
 
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
+from sequencer.checks.distances import drift_runs
 from sequencer.checks.distances.drift import as_danced, drift, gathered, interval
 from sequencer.checks.distances.drift_runs import Near, Trials, Work, danced, drawn_dancers, one_run
 from sequencer.checks.distances.requirements import Requirements
@@ -127,6 +129,39 @@ def test_an_interrupted_call_goes_on(dance, tmp_path):
 
     assert again[0] == pytest.approx(0.9 * 20 / 25)
     assert resumed == whole
+
+
+def test_an_interruption_waits_until_a_part_is_whole(dance, tmp_path, monkeypatch):
+    """Pressed in the middle of the writing: answered, and the part is kept."""
+    work, plain, told = work_of(pair(dance, 2.2)), drift_runs.write_text, []
+
+    def pressed(path, text):
+        signal.raise_signal(signal.SIGINT)
+        plain(path, text)
+
+    monkeypatch.setattr(drift_runs, "write_text", pressed)
+    before = signal.signal(signal.SIGINT, signal.default_int_handler)
+    try:
+        with pytest.raises(KeyboardInterrupt):
+            danced(work, Trials(runs=5, folder=tmp_path))
+        assert signal.getsignal(signal.SIGINT) is signal.default_int_handler
+    finally:
+        signal.signal(signal.SIGINT, before)
+    danced(work, Trials(runs=5, folder=tmp_path), progress=told.append)
+
+    assert told == [1.0]
+
+
+def test_what_a_kill_left_half_written_is_taken_away(dance, tmp_path):
+    work = work_of(pair(dance, 2.2))
+    right = danced(work, Trials(runs=5, folder=tmp_path))
+    (kept,) = tmp_path.rglob("*.json")
+    left = kept.with_name(".partial-0123.json")
+    kept.rename(left)
+
+    assert danced(work, Trials(runs=5, folder=tmp_path)) == right
+    assert not left.exists()
+    assert kept.exists()
 
 
 def test_more_runs_use_those_that_are_there(dance, tmp_path):
