@@ -47,7 +47,11 @@ def whole(show):
     """What 25 runs, in two parts, say that nobody interrupts; kept apart from the other tests' runs."""
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("sequencer.checks.distances.drift_runs._keep", lambda *_: None)
+        patch.setattr(EXPLAINED, 0)
         return check(show, "--danced", "25", "--json", "--jobs", "1").stdout
+
+
+EXPLAINED = "sequencer.checks.distances.drift._EXPLAINED"  # why a chance is what it is costs more than the runs
 
 
 def check(show, *arguments):
@@ -161,6 +165,7 @@ def test_a_call_that_is_cut_off_ends_as_if_it_had_not_been(
     (tmp_path / "sequencer").mkdir()
     (tmp_path / "sequencer" / "heard").symlink_to(heard)
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
+    monkeypatch.setattr(EXPLAINED, 0)
     parts = tmp_path / "sequencer" / "danced"
     asked = ["--json", "--danced", "25", "--jobs", jobs]
     stopped = subprocess.run(
@@ -217,8 +222,9 @@ def test_without_dask_the_extra_is_named(show, monkeypatch):
     assert 'pip install "sequencer[dask]"' in result.stderr
 
 
-def test_another_pattern_in_a_file_is_danced_anew(stage_folder):
+def test_another_pattern_in_a_file_is_danced_anew(stage_folder, monkeypatch):
     """Runs that are kept are those of the patterns as they are, not as they were."""
+    monkeypatch.setattr(EXPLAINED, 0)
     moves = stage_folder / "danced-moves.yaml"
     path = stage_folder / "two-moves.yaml"
     text = SHOW.replace("pattern: static-spin", "pattern: mine")

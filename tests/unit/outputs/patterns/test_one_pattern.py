@@ -13,8 +13,10 @@ from sequencer.geometry.bodies import Body
 from sequencer.geometry.distances import segment_segment
 from sequencer.geometry.posture import Posture
 from sequencer.motion.fitting.fits import Fit, Margins
+from sequencer.motion.fitting.search import fitted
 from sequencer.motion.fitting.windows import Window, Windows
 from sequencer.motion.patterns.build_steps import place_words
+from sequencer.outputs.patterns import one_pattern as module
 from sequencer.outputs.patterns.fit_words import (
     cycle_words,
     danced_words,
@@ -300,7 +302,9 @@ def found_against(show, name):
 
 @pytest.mark.parametrize("stature", [1.55, 1.85])
 @pytest.mark.parametrize("name", TEN)
-def test_the_card_says_what_the_check_then_finds(name, stature):
+def test_the_card_says_what_the_check_then_finds(name, stature, monkeypatch):
+    """The fit and the figures; the room that the fit leaves is not looked at here."""
+    monkeypatch.setattr(module, "windows_of", lambda dance: Windows(fit=fitted(dance)))
     one = one_pattern(name, body=Body(stature=stature))
     card = card_record(one)
     show = show_of(name, stature)
