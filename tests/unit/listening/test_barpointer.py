@@ -144,7 +144,9 @@ def test_no_path_is_better(metre, n, taus, model):
     best = most(beat, downbeat, metre, taus, model)
     assert len(path.frames)
     assert worth(path, beat, downbeat, taus, model) == pytest.approx(best, abs=1e-3)
-    assert path.score == pytest.approx(best - model.continuity_reward / FPS * travelled(path), abs=1e-3)
+    assert path.score == pytest.approx(
+        best - model.continuity_reward / FPS * travelled(path), abs=1e-3
+    )
     assert path.metre == metre
 
 

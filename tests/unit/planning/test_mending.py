@@ -7,7 +7,7 @@ from sequencer.planning.space_mends import baseline, harm_of, too_close
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.tasks.mending import mend_show
+from sequencer.tasks.mend import mend_show
 from sequencer.timing.song import Section, Song
 
 SONG = Song(
