@@ -87,6 +87,7 @@ class Report:
     unseen: tuple[str, ...] = ()  # what was not looked at, one sentence each
     cautions: tuple[str, ...] = ()  # what stands beside every report of a lit show
     conditions: frozenset[Condition] = frozenset()  # of cautions, brought up by the findings
+    fuel_codes: frozenset[str] = frozenset()  # of findings that the fuel keeper's sheet lists
     danced: Danced | None = None  # as danced, where that was asked for
 
     @property

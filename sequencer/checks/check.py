@@ -35,6 +35,7 @@ class Check:
     run: Callable[[Staged], Outcome]
     codes: Codes  # each finding code that it can give, with the severities it may have
     cautions: Mapping[str, Condition] = field(default_factory=dict)  # by code: what it brings up
+    of_fuel: tuple[str, ...] = ()  # codes that the fuel keeper's sheet lists
     after: tuple[str, ...] = ()  # names of checks whose findings it reads (`registry.found_by`)
     depends_on: tuple[Part, ...] = get_args(Part)  # changes of these can change its findings
     progress: str = ""  # what is said while it runs; "checking" and its name where empty
@@ -53,8 +54,10 @@ class Check:
                     f"check {self.name!r}: severities of {code!r} are some of {SEVERITIES}, "
                     f"got {severities!r}"
                 )
-        if not set(self.cautions) <= set(self.codes):
-            raise ValueError(f"check {self.name!r}: cautions belong to codes that it declares")
+        if not {*self.cautions, *self.of_fuel} <= set(self.codes):
+            raise ValueError(
+                f"check {self.name!r}: cautions and of_fuel are about codes that it declares"
+            )
         if not set(self.cautions.values()) <= set(CONDITIONS):
             raise ValueError(f"check {self.name!r}: conditions are some of {CONDITIONS}")
         if not set(self.depends_on) <= set(get_args(Part)):

@@ -107,6 +107,11 @@ def conditions_by_code() -> dict[str, Condition]:
     return {code: when for check in checks() for code, when in check.cautions.items()}
 
 
+def fuel_codes() -> frozenset[str]:
+    """Finding codes that the fuel keeper's sheet lists."""
+    return frozenset(code for check in checks() for code in check.of_fuel)
+
+
 def _loaded(entry: EntryPoint) -> Check:
     try:
         check = entry.load()

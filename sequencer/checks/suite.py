@@ -7,7 +7,7 @@ from sequencer.checks.check import Check
 from sequencer.checks.distances import drift
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.outcome import Outcome
-from sequencer.checks.registry import checks, conditions_by_code
+from sequencer.checks.registry import checks, conditions_by_code, fuel_codes
 from sequencer.facts.cautions import Condition, page_one
 from sequencer.findings import SEVERITIES, Danced, Finding, Report
 from sequencer.safety.circumstances import cautions_of
@@ -81,6 +81,7 @@ def reported(show: Staged, outcome: Outcome, danced: Danced | None = None) -> Re
         unseen=outcome.unseen if show.lit else (UNLIT, *outcome.unseen),
         cautions=_cautions(show, brought_up),
         conditions=brought_up,
+        fuel_codes=fuel_codes(),
         danced=danced,
     )
 

@@ -22,7 +22,7 @@ def conditions_of(show: Staged, brought_up: Collection[Condition] = ()) -> froze
         found.add("lit")
         found.add("radiant")
     if show.lit and not show.show.rules.permit:
-        found.add("no-permit")
+        found.add("without-permit")
     if show.show.venue.setting == "indoors":
         found.add("indoors")
     else:

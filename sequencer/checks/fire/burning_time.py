@@ -325,6 +325,7 @@ CHECK = Check(
         "burns-out": ("stop",),
     },
     cautions={"burn-reserve": "long-song", "burn-unknown": "missing", "burns-out": "long-song"},
+    of_fuel=("burn-few-times", "burn-not-timed", "burn-reserve", "burn-unknown", "burns-out"),
     depends_on=(),
     progress=PROGRESS,
 )

@@ -150,5 +150,6 @@ CHECK = Check(
     run=fuel_point,
     codes={**BLANK, "fuel-point-close": ("stop",)},
     cautions=MISSING,
+    of_fuel=("fuel-point-close",),
     progress=PROGRESS,
 )

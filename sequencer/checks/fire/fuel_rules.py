@@ -168,6 +168,7 @@ CHECK = Check(
         "fuel-short": ("warn",),
     },
     cautions=MISSING,
+    of_fuel=("fuel-class", "fuel-over-limit", "fuel-permit", "fuel-refused", "fuel-short"),
     depends_on=(),
     progress=PROGRESS,
 )

@@ -291,6 +291,7 @@ DOWNWIND = Check(
         "scenery-downwind": ("warn",),
     },
     cautions=MISSING,
+    of_fuel=("fuel-downwind",),
     depends_on=("places",),
     progress=PROGRESS,
 )

@@ -360,8 +360,8 @@ def test_cautions_follow_place_and_crew():
 def test_cautions_follow_the_findings():
     sound, broken = show(), show(SHOW.replace("permit: P-2026-7", "profile: default"))
 
-    assert "no-permit" not in conditions_of(sound)
-    assert "no-permit" in conditions_of(broken, brought_up(broken))
+    assert "without-permit" not in conditions_of(sound)
+    assert "without-permit" in conditions_of(broken, brought_up(broken))
     assert {"lit", "outdoors", "wind", "music", "crew"} <= conditions_of(sound)
     keys = [each.key for each in cautions_of(broken, brought_up(broken), reader="packet")]
     assert "no-permit" in keys
