@@ -19,6 +19,13 @@ fire:
 crew:
   - {name: Gale, post: [-6, 5], duty: spotter, equipment: [2 damp towels]}
 """
+TWO = """\
+  - {name: Birch, stature: 1.7, birth_year: 1990, prop: {tether: 0.55}}
+formations:
+  pair: {spots: {Ash: {at: [-2, 4]}, Birch: {at: [2, 4]}}}
+staging:
+  - {formation: pair, from: 1.1}
+"""
 
 
 @pytest.fixture
@@ -51,30 +58,33 @@ def counted(monkeypatch):
 
 
 def test_a_whole_run_of_sheets_works_everything_out_once(stage_folder, tmp_path, counted):
-    text = (stage_folder / "show.yaml").read_text(encoding="utf-8")
-    show = tmp_path / "lit.yaml"
-    show.write_text(
-        text.replace("file: song.wav", f"file: {(stage_folder / 'song.wav').as_posix()}") + LIT,
-        encoding="utf-8",
-    )
+    show = _written(stage_folder, tmp_path, LIT)
     result = CliRunner().invoke(
         main, ["sheet", str(show), "--out", str(tmp_path)], catch_exceptions=False
     )
 
-    assert result.exit_code == 0
-    assert list((tmp_path / "lit").glob("*.pdf"))
+    assert result.exit_code == 1  # too small a crew stands against it, and is printed
+    assert list((tmp_path / "small").glob("*.pdf"))
     names = ["rule_book", "planned_burns", "watch_plan", "distances_by", "Night"]
     names += [check.name for check in checks() if not check.only_asked]
     assert counted == dict.fromkeys(names, 1)
 
 
-def test_a_plan_with_its_pictures_takes_the_distances_once(stage_folder, tmp_path, counted):
+def test_pictures_take_the_distances_once(stage_folder, tmp_path, counted):
+    show = _written(stage_folder, tmp_path, TWO)
     result = CliRunner().invoke(
-        main,
-        ["draw", str(stage_folder / "show.yaml"), "--out", str(tmp_path)],
-        catch_exceptions=False,
+        main, ["draw", str(show), "--out", str(tmp_path)], catch_exceptions=False
     )
 
     assert result.exit_code == 0
-    assert counted["rule_book"] <= 1
-    assert counted["distances_by"] <= 1
+    assert counted == {"rule_book": 1, "distances_by": 1}
+
+
+def _written(folder, out, more):
+    """The small show with more in it, beside its pages."""
+    text = (folder / "show.yaml").read_text(encoding="utf-8")
+    show = out / "small.yaml"
+    track = f"file: {(folder / 'song.wav').as_posix()}"
+    text = text.replace("file: song.wav", track).replace("timeline:", more + "timeline:")
+    show.write_text(text, encoding="utf-8")
+    return show
