@@ -27,7 +27,6 @@ from sequencer.checks.fire import (
 from sequencer.checks.outcome import Outcome
 from sequencer.errors import InputError, Place
 from sequencer.facts.cautions import Condition
-from sequencer.findings import Severity
 from sequencer.staging.staged import Staged
 
 ENTRY_POINTS = "sequencer.checks"
@@ -97,11 +96,6 @@ def found_by(name: str, show: Staged) -> Outcome:
     return check_named(name).outcome(show)
 
 
-def declared_codes() -> dict[str, tuple[Severity, ...]]:
-    """Every finding code with the severities that it may have."""
-    return {code: own for check in checks() for code, own in check.codes.items()}
-
-
 def conditions_by_code() -> dict[str, Condition]:
     """Conditions of cautions, by the finding code that brings them up."""
     return {code: when for check in checks() for code, when in check.cautions.items()}
@@ -145,4 +139,4 @@ def _broken(entry: EntryPoint, what: str) -> InputError:
     )
 
 
-__all__ = ["BUILT_IN", "ENTRY_POINTS", "Check", "check_named", "checks", "declared_codes"]
+__all__ = ["BUILT_IN", "ENTRY_POINTS", "Check", "check_named", "checks"]
