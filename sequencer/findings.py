@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from typing import Literal
 
+from sequencer.facts.cautions import Condition
+
 Severity = Literal["stop", "warn", "note"]
 SEVERITIES: tuple[Severity, ...] = ("stop", "warn", "note")
 
@@ -84,6 +86,8 @@ class Report:
     clearances: tuple[Clearance, ...] = ()
     not_checked: tuple[str, ...] = ()  # what was not looked at, one sentence each
     cautions: tuple[str, ...] = ()  # what stands beside every report of a lit show
+    conditions: frozenset[Condition] = frozenset()  # of cautions, brought up by the findings
+    fuel_codes: frozenset[str] = frozenset()  # of findings that the fuel keeper's sheet lists
     danced: Danced | None = None  # as danced, where that was asked for
 
     @property

@@ -11,6 +11,7 @@ from sequencer.motion.patterns.library import Pattern, patterns
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Show
 from sequencer.show.reading import ReadShow
+from sequencer.staging.kept import Kept
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
@@ -100,6 +101,7 @@ class Staged:
     )  # stage, audience, ceiling, scenery and posts as geometry
     read: ReadShow | None = None  # what it was staged from, so that a change can be tried
     heard: Song | None = None  # the song before the show's corrections
+    kept: Kept = field(default_factory=Kept, init=False, repr=False, compare=False)  # see there
 
     def seconds(self, beat: float) -> float:
         """Second of the track at a beat coordinate."""
