@@ -193,7 +193,7 @@ def document_bytes(
         )
         if index:
             story += [NextPageTemplate(str(index)), PageBreak()]
-        story += _with_caution(sheet, sheet.story(page), edition)
+        story += with_caution(sheet, sheet.story(page), edition)
     document = BaseDocTemplate(
         out,
         pageTemplates=templates,
@@ -223,8 +223,14 @@ def document_bytes(
     return out.getvalue()
 
 
-def _with_caution(sheet: Sheet, story: list[Flowable], edition: Edition) -> list[Flowable]:
-    """A sheet's story, if it says what every print-out of a lit show says; there is no print without."""
+def with_caution(sheet: Sheet, story: list[Flowable], edition: Edition) -> list[Flowable]:
+    """A sheet's story, if it says what every print-out of a lit show says; there is no print without.
+
+    Raises
+    ------
+    ValueError
+        If it does not.
+    """
     if not edition.is_lit:
         return story
     said = " ".join(lines_of(story))
