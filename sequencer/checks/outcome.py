@@ -15,6 +15,9 @@ class Outcome:
     clearances: tuple[Clearance, ...] = ()
     unseen: tuple[str, ...] = ()
 
+    def __repr__(self) -> str:
+        return f"<Outcome: {len(self.findings)} findings, {len(self.clearances)} clearances>"
+
     def __add__(self, other: "Outcome") -> "Outcome":
         return Outcome(
             findings=self.findings + other.findings,

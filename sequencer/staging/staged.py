@@ -51,6 +51,9 @@ class Block:
     path: Path  # the entry or step of the show file that it comes from
     posture: Posture = UPRIGHT  # how the body gives way meanwhile
 
+    def __repr__(self) -> str:
+        return f"<Block of {self.who}: {self.title}, beats {self.start:g} … {self.end:g}>"
+
     @property
     def title(self) -> str:
         """Name for people: the pattern, or both hands' where they differ."""
@@ -101,6 +104,12 @@ class Staged:
     read: ReadShow | None = None  # what it was staged from, so that a change can be tried
     heard: Song | None = None  # the song before the show's corrections
 
+    def __repr__(self) -> str:
+        return (
+            f"<Staged {self.show.title}: {len(self.dancers)} performers, {len(self.blocks)} blocks, "
+            f"{self.song.duration:.1f} s at {self.song.tempo:.1f} beats/min>"
+        )
+
     def seconds(self, beat: float) -> float:
         """Second of the track at a beat coordinate."""
         return float(self.tempo.seconds_from_beats(beat))
@@ -108,6 +117,16 @@ class Staged:
     def position(self, beat: float) -> str:
         """bar.beat of a beat coordinate, as text."""
         return str(self.tempo.position_of(beat))
+
+    @property
+    def span(self) -> tuple[float, float]:
+        """From the song's start, or the first beat if that is earlier, to the end of all that is danced [beats]."""
+        start = min(0.0, float(self.tempo.beats_from_seconds(0.0)))
+        end = max(
+            [float(self.tempo.beats_from_seconds(self.song.duration))]
+            + [block.end for block in self.blocks]
+        )
+        return start, end
 
     def section_at(self, beat: float) -> str:
         """Name of the section that sounds at a beat coordinate; empty where none does."""

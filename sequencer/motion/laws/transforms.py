@@ -23,6 +23,9 @@ class Mirrored:
 
     law: Law
 
+    def __repr__(self) -> str:
+        return f"<Mirrored {self.law!r}>"
+
     @property
     def period(self) -> float:
         """The same as the law's."""
@@ -57,6 +60,9 @@ class Retimed:
     def __post_init__(self) -> None:
         if not (self.rate > 0 and np.isfinite(self.rate) and np.isfinite(self.shift)):
             raise ValueError(f"a law's rate must be positive, got {self.rate!r}")
+
+    def __repr__(self) -> str:
+        return f"<Retimed by {self.shift:g} beats, {self.rate:g} a beat: {self.law!r}>"
 
     @property
     def period(self) -> float:

@@ -54,6 +54,10 @@ class LawKind:
     free: tuple[Free, ...] = ()  # what to try besides offsets, where the prop meets body or prop
     room: Callable[[Values], Room] = lambda _values: Room()  # for offsets
 
+    def __repr__(self) -> str:
+        names = ", ".join(parameter.name for parameter in self.parameters)
+        return f"<LawKind {self.name}: {self.family}; {names}>"
+
 
 def opposite_law(kind: LawKind, values: Values, wanted: Wanted) -> Law:
     """The second hand's law when the two go opposite ways.

@@ -49,6 +49,9 @@ class HandLaw:
     kind: LawKind
     fixed: Mapping[str, Value]
 
+    def __repr__(self) -> str:
+        return f"<HandLaw {self.kind.name} with {dict(self.fixed)}>"
+
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Pattern:
@@ -70,6 +73,12 @@ class Pattern:
     )
     props: tuple[PropKind, ...] = KINDS  # kinds of prop that it is for; common practice
     own_room: Room | None = None  # for offsets, where it is less than the law's
+
+    def __repr__(self) -> str:
+        open_ones = ", ".join(parameter.name for parameter in self.parameters)
+        return (
+            f"<Pattern {self.name}: {self.family}, difficulty {self.difficulty} of 5; {open_ones}>"
+        )
 
     @property
     def hybrid(self) -> bool:

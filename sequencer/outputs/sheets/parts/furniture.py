@@ -23,7 +23,6 @@ from reportlab.platypus import (
     PageTemplate,
 )
 
-from sequencer import __version__
 from sequencer.facts.cautions import cautions, page_one
 from sequencer.outputs.sheets.page.archive import make_archival
 from sequencer.outputs.sheets.page.letters import clipped, font_name, printable, width
@@ -43,6 +42,7 @@ from sequencer.outputs.sheets.page.paper import (
 )
 from sequencer.outputs.sheets.page.prose import Span, mark, one_line
 from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.version import __version__
 
 BANNER = 25.0  # height of the warning bar
 
