@@ -7,6 +7,14 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
 
 
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Mendable:
+    """A finding for which mends can be worked out, and what it is about."""
+
+    finding: Finding
+    subject: object  # joints that fail alike, or two performers in conflict
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Outcome:
     """Findings and clearances of one check, and sentences on what it left out."""
@@ -14,6 +22,7 @@ class Outcome:
     findings: tuple[Finding, ...] = ()
     clearances: tuple[Clearance, ...] = ()
     unseen: tuple[str, ...] = ()
+    mendable: tuple[Mendable, ...] = ()  # those of the findings that `planning` seeks mends for
 
     def __repr__(self) -> str:
         return f"<Outcome: {len(self.findings)} findings, {len(self.clearances)} clearances>"
@@ -23,6 +32,7 @@ class Outcome:
             findings=self.findings + other.findings,
             clearances=self.clearances + other.clearances,
             unseen=tuple(dict.fromkeys(self.unseen + other.unseen)),
+            mendable=self.mendable + other.mendable,
         )
 
 

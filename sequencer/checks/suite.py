@@ -10,7 +10,6 @@ from sequencer.checks.distances.clearance import clearance
 from sequencer.checks.distances.drift import drift
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.distances.rule_distances import required_distances
-from sequencer.checks.distances.space_mends import remedied, span_of
 from sequencer.checks.fire.fire_and_crew import safety
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.cautions import page_one
@@ -26,7 +25,7 @@ Progress = Callable[[str, float], None]
 def checked(
     show: Staged, *, trials: Trials | None = None, progress: Progress | None = None
 ) -> Report:
-    """Every check on a staged show.
+    """Every check on a staged show, without mends.
 
     Parameters
     ----------
@@ -40,6 +39,14 @@ def checked(
     InputError
         If the show's own file of rules cannot be used.
     """
+    outcome, danced = examined(show, trials=trials, progress=progress)
+    return reported(show, outcome, danced)
+
+
+def examined(
+    show: Staged, *, trials: Trials | None = None, progress: Progress | None = None
+) -> tuple[Outcome, Danced | None]:
+    """What every check found, and how the show goes as danced, if that was computed."""
     say = progress or (lambda _subject, _share: None)
     say("checking joins", 0.2)
     outcome = joins(show)
@@ -56,6 +63,11 @@ def checked(
         subject = f"dancing it {trials.runs} times"
         said, danced = _danced(show, trials, lambda share: say(subject, share))
         outcome += said
+    return outcome, danced
+
+
+def reported(show: Staged, outcome: Outcome, danced: Danced | None = None) -> Report:
+    """An outcome as the report of a show: worst first, then by time."""
     return Report(
         show=show.file,
         findings=tuple(sorted(outcome.findings, key=_order)),
@@ -73,24 +85,15 @@ def _cautions(show: Staged, outcome: Outcome) -> tuple[str, ...]:
 
 
 def _distances(show: Staged) -> Outcome:
-    start, end = span_of(show)
+    start, end = show.span
     required = required_distances(show, rules_of(show))
-    outcome = clearance(
-        show.dancers,
-        show.tempo,
-        show.venue,
-        required,
-        start=start,
-        end=end,
-        mends=show.read is None,
-    )
-    return remedied(show, outcome)
+    return clearance(show.dancers, show.tempo, show.venue, required, start=start, end=end)
 
 
 def _danced(
     show: Staged, trials: Trials, progress: Callable[[float], None]
 ) -> tuple[Outcome, Danced]:
-    start, end = span_of(show)
+    start, end = show.span
     return drift(
         show.dancers,
         show.tempo,

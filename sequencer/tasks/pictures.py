@@ -133,9 +133,8 @@ def _closest_moment(show: Staged, span: tuple[float, float]) -> tuple[str, float
 
 
 def _span(show: Staged, wanted: Wanted) -> tuple[float, float]:
-    from sequencer.checks.distances.space_mends import span_of
 
-    start, end = span_of(show)
+    start, end = show.span
     if wanted.start is not None:
         start = _beat(show, wanted.start, "--from")
     if wanted.until is not None:

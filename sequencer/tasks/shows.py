@@ -215,13 +215,13 @@ def check_show(
     InputError
         If the show, its track or the cluster cannot be used.
     """
-    from sequencer.checks.suite import checked
+    from sequencer.planning.offers import checked_with_mends
 
     show = stage_show(path, progress=progress)
     if dancing is None:
-        return checked(show, progress=progress)
+        return checked_with_mends(show, progress=progress)
     with trials(show, dancing) as how:
-        return checked(show, trials=how, progress=progress)
+        return checked_with_mends(show, trials=how, progress=progress)
 
 
 def report_text(report: Report, *, as_json: bool, width: int = 100) -> str:
@@ -257,19 +257,19 @@ def print_sheets(
     InputError
         If the show or its track cannot be used, or the folder cannot be written.
     """
-    from sequencer.checks.suite import checked
     from sequencer.outputs.sheets import write_sheets
+    from sequencer.planning.offers import checked_with_mends
 
     show = stage_show(path, progress=progress)
     before = stage_show(since, progress=progress) if since is not None else None
-    report = checked(show, progress=progress)
+    report = checked_with_mends(show, progress=progress)
     return report, write_sheets(
         show,
         report,
         Path(out) / Path(path).stem,
         paper=paper,
         since=before,
-        since_report=None if before is None else checked(before, progress=progress),
+        since_report=None if before is None else checked_with_mends(before, progress=progress),
         progress=progress,
         removed=removed,
     )
@@ -313,12 +313,12 @@ def write_rehearsal(
     InputError
         If the show or its track cannot be used, or the folder cannot be written.
     """
-    from sequencer.checks.suite import checked
     from sequencer.outputs.exports.folder import Wanted, write_exports
     from sequencer.outputs.sound.counts import Mix
+    from sequencer.planning.offers import checked_with_mends
 
     show = stage_show(path, without_track=True, progress=progress)
-    report = checked(show, progress=progress)
+    report = checked_with_mends(show, progress=progress)
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
     wanted = Wanted(parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix)
     track = Path(path).parent / show.show.track.file

@@ -1,15 +1,15 @@
 """Whether each block passes into the next: the verdict at every boundary, for both hands.
 
-Verdicts come from `motion.trajectories.joining`, remedies from `motion.trajectories.remedies`; here they become findings. Where
+Verdicts come from `motion.trajectories.joining`; here they become findings, for which planning seeks remedies. Where
 blocks do not touch, the link that fills the gap is held against the same limits as a remedy's.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import Any
 
-from sequencer.checks.outcome import Outcome
+from sequencer.checks.outcome import Mendable, Outcome
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.laws.law import Law
@@ -17,10 +17,10 @@ from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import reach_left
+from sequencer.motion.trajectories.boundary import BlockPart, Boundary
 from sequencer.motion.trajectories.joining import Tolerances, Verdict
 from sequencer.motion.trajectories.link_limits import REACH_SLACK, LinkLimits, Room, room_of
 from sequencer.motion.trajectories.links import LinkLaw, out_of_reach, pace_broken
-from sequencer.motion.trajectories.remedies import Boundary, Danced, Remedy, remedies_for
 from sequencer.motion.trajectories.trajectory import Course, Span
 from sequencer.staging.staged import Block, Staged
 
@@ -32,38 +32,6 @@ _CODES = {
     "cannot join": "does-not-join",
 }
 TOUCH = 1e-6  # [beats]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Joint:
-    """A boundary of two blocks in one hand, judged."""
-
-    who: str
-    side: Side
-    beat: float
-    before: Block
-    after: Block
-    verdict: Verdict
-    remedies: tuple[Remedy, ...]
-
-
-def joins(show: Staged) -> Outcome:
-    """Findings on every boundary of blocks, and on the links between them.
-
-    Parameters
-    ----------
-    show : Staged
-
-    Returns
-    -------
-    outcome : Outcome
-    """
-    findings: list[Finding] = []
-    for dancer in show.dancers:
-        findings += _told(show, joints(show, dancer))
-        findings += _links(show, dancer)
-    findings.sort(key=lambda finding: (finding.start or 0.0, finding.who))
-    return Outcome(findings=tuple(findings))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -81,18 +49,46 @@ class Meeting:
         """Whether they join as they stand."""
         return self.boundary.joins(self.boundary.before.end(), self.boundary.after.start())
 
-    def judged(self) -> Joint:
-        """The same with its verdict and the remedies."""
-        verdict = self.boundary.verdict()
+    def judged(self) -> "Joint":
+        """The same with its verdict."""
         return Joint(
             who=self.who,
             side=self.side,
             beat=self.beat,
             before=self.before,
             after=self.after,
-            verdict=verdict,
-            remedies=tuple(remedies_for(self.boundary, verdict)),
+            boundary=self.boundary,
+            verdict=self.boundary.verdict(),
         )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Joint(Meeting):
+    """A boundary of two blocks in one hand, judged."""
+
+    verdict: Verdict
+
+
+def joins(show: Staged) -> Outcome:
+    """Findings on every boundary of blocks, and on the links between them.
+
+    Parameters
+    ----------
+    show : Staged
+
+    Returns
+    -------
+    outcome : Outcome
+        Each boundary that does not join can be mended: its joints, one a hand, are the subject.
+    """
+    findings: list[Finding] = []
+    mendable: list[Mendable] = []
+    for dancer in show.dancers:
+        failing = _told(show, joints(show, dancer))
+        findings += [each.finding for each in failing] + _links(show, dancer)
+        mendable += failing
+    findings.sort(key=lambda finding: (finding.start or 0.0, finding.who))
+    return Outcome(findings=tuple(findings), mendable=tuple(mendable))
 
 
 def joints(show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None) -> list[Joint]:
@@ -156,7 +152,7 @@ def _danced(
     dancer: Dancer,
     tethers: Mapping[Side, float],
     book: Mapping[str, Pattern],
-) -> Danced:
+) -> BlockPart:
     part = block.hands[side]
 
     def build(parameters: Mapping[str, Any], cycle: float) -> Law:
@@ -169,7 +165,7 @@ def _danced(
             shift=block.shift, mirrored=block.mirrored, body=dancer.body, tethers=tethers, book=book,
         )[side]  # fmt: skip
 
-    return Danced(
+    return BlockPart(
         name=part.pattern,
         parameters=part.values,
         cycle=block.cycle,
@@ -180,14 +176,16 @@ def _danced(
     )
 
 
-def _told(show: Staged, found: list[Joint]) -> list[Finding]:
+def _told(show: Staged, found: list[Joint]) -> list[Mendable]:
     """One finding for each boundary that does not join; both hands in one where they agree."""
     bad = [joint for joint in found if joint.verdict.kind != "joins"]
-    told: list[Finding] = []
+    told: list[Mendable] = []
     for beat in sorted({joint.beat for joint in bad}):
         here = [joint for joint in bad if joint.beat == beat]
         kinds = dict.fromkeys(joint.verdict.kind for joint in here)
-        told += [_finding(show, [j for j in here if j.verdict.kind == kind]) for kind in kinds]
+        for kind in kinds:
+            same = tuple(joint for joint in here if joint.verdict.kind == kind)
+            told.append(Mendable(finding=_finding(show, same), subject=same))
     return told
 
 
@@ -195,7 +193,7 @@ def _beats(count: float) -> str:
     return f"{count:g} beat{'' if count == 1 else 's'}"
 
 
-def _finding(show: Staged, same: list[Joint]) -> Finding:
+def _finding(show: Staged, same: Sequence[Joint]) -> Finding:
     joint = same[0]
     kind = joint.verdict.kind
     hands = " and ".join(f"{each.side} hand" for each in same)
@@ -206,11 +204,6 @@ def _finding(show: Staged, same: list[Joint]) -> Finding:
         "needs a link": f"the two need a link of {_beats(joint.verdict.link_beats)} between them",
         "cannot join": f"no link of up to 4 beats joins them ({joint.verdict.reason})",
     }[kind]
-    common = [
-        remedy.words
-        for remedy in joint.remedies
-        if all(remedy.words in {r.words for r in other.remedies} for other in same)
-    ]
     return Finding(
         code=_CODES[kind],
         severity="stop",
@@ -220,7 +213,6 @@ def _finding(show: Staged, same: list[Joint]) -> Finding:
         position=show.position(joint.beat),
         message=f"{joint.before.title} into {joint.after.title}, {hands}: {what} "
         f"({joint.verdict.gap.words()})",
-        remedies=tuple(dict.fromkeys(common or [r.words for j in same for r in j.remedies])),
         source=SOURCE,
     )
 

@@ -28,7 +28,6 @@ def clearance(
     *,
     start: float,
     end: float,
-    mends: bool = True,
 ) -> Outcome:
     """All distances of a show between two beats, and what stands against it.
 
@@ -41,8 +40,6 @@ def clearance(
     requirements : Requirements
     start, end : float
         Beats between which the show runs.
-    mends : bool
-        Whether moves that mend a conflict of two performers are worked out.
 
     Returns
     -------
@@ -59,7 +56,7 @@ def clearance(
     if not dancers:
         return Outcome(unseen=("No performer: no distance was looked at.",))
     return (
-        spacing(dancers, tempo, requirements, start=start, end=end, mends=mends)
+        spacing(dancers, tempo, requirements, start=start, end=end)
         + boundaries(dancers, tempo, venue, requirements, start=start, end=end)
         + Outcome(unseen=(_held(dancers), *UNSEEN))
     )

@@ -1,4 +1,4 @@
-"""Every two performers: how close they come, when that is too close, and what would mend it."""
+"""Every two performers: how close they come, and when that is too close."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -6,17 +6,15 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.checks.distances.requirements import Requirements
-from sequencer.checks.outcome import Count, Outcome, direction_words, leeway_words
+from sequencer.checks.outcome import Count, Mendable, Outcome, leeway_words
 from sequencer.findings import Clearance, Finding
 from sequencer.geometry.certified import TOLERANCE
 from sequencer.motion.clearance.approach import Approaches, approaches
-from sequencer.motion.clearance.mending import MovePlace, place_mends
 from sequencer.motion.clearance.nearest import Closest, closest
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
 
 _TOGETHER = 8.0  # [beats] approaches no farther apart than this are told in one finding
-_MENDED = 8  # conflicts for which mends are worked out; the rest are told without
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,29 +39,19 @@ def spacing(
     *,
     start: float,
     end: float,
-    mends: bool = True,
 ) -> Outcome:
     """Distances and conflicts of every two performers between two beats."""
     if len(dancers) < 2:
         return Outcome(unseen=("One performer only: no distance between performers.",))
     found = approaches(dancers, start, end, required=requirements.performers)
     rows = tuple(_row(dancers, tempo, requirements, found, k) for k in range(len(found.first)))
-    told = conflicts(dancers, found, requirements.performers)
-    worst = sorted(range(len(told)), key=lambda k: told[k].distance)[:_MENDED] if mends else []
-    findings = []
-    for k, conflict in enumerate(told):
-        offered: tuple[MovePlace, ...] = ()
-        if k in worst:
-            offered = place_mends(
-                dancers,
-                conflict.first,
-                conflict.second,
-                conflict=(conflict.start, conflict.end),
-                show=(start, end),
-                required=requirements.performers,
-            )
-        findings.append(_finding(dancers, tempo, requirements, conflict, offered, k in worst))
-    return Outcome(findings=tuple(findings), clearances=rows)
+    mendable = tuple(
+        Mendable(finding=_finding(dancers, tempo, requirements, conflict), subject=conflict)
+        for conflict in conflicts(dancers, found, requirements.performers)
+    )
+    return Outcome(
+        findings=tuple(each.finding for each in mendable), clearances=rows, mendable=mendable
+    )
 
 
 def conflicts(
@@ -127,8 +115,6 @@ def _finding(
     tempo: TempoMap,
     requirements: Requirements,
     conflict: Conflict,
-    offered: Sequence[MovePlace],
-    tried: bool,
 ) -> Finding:
     count = Count(tempo)
     pair = dancers[conflict.first], dancers[conflict.second]
@@ -140,13 +126,6 @@ def _finding(
     )
     often = len(conflict.spans)
     times = "" if often == 1 else f"; {often} times up to {count.position(conflict.end)}"
-    remedies = [_remedy(count, mend) for mend in offered]
-    if not offered:
-        remedies = [
-            "no move by up to 6 m clears them: change the formation, the time or the plane"
-            if tried
-            else "mend the closer conflicts first, then check again"
-        ]
     return Finding(
         code="too-close",
         severity="stop",
@@ -158,20 +137,9 @@ def _finding(
             f"{first}'s {conflict.parts[0]} {gap} {second}'s {conflict.parts[1]} at "
             f"{count.position(conflict.at)}; {requirements.performers:.2f} m is required{leeway_words(conflict.at, *pair)}{times}"
         ),
-        remedies=tuple(remedies),
         source=requirements.source("performers"),
         where=conflict.where,
     )
-
-
-def _remedy(count: Count, mend: MovePlace) -> str:
-    moves = " and ".join(
-        f"{who} {direction_words(by)}" for who, by in zip(mend.who, mend.by, strict=True)
-    )
-    comes = "come" if len(mend.crowds) > 1 else "comes"
-    crowds = f", but then {' and '.join(mend.crowds)} {comes} too close" if mend.crowds else ""
-    since = count.position(mend.start) if mend.start > 0 else "the start"
-    return f"move {moves}, from {since} to {count.position(mend.end)}: leaves {mend.distance:.2f} m{crowds}"
 
 
 def _names(near: Closest, first: Dancer, second: Dancer) -> tuple[str, str]:

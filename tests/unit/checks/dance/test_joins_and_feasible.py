@@ -11,6 +11,7 @@ from sequencer.checks.dance.joins import joins, joints
 from sequencer.errors import InputError
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for
+from sequencer.planning.offers import with_mends
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
@@ -79,7 +80,7 @@ def test_an_odd_build_that_repeats_is_the_wrong_way_round():
   - {pattern: toroid, with: {lobes: 3}, beats: 3, timing: together}
 """
     )
-    (finding,) = joins(show).findings
+    (finding,) = with_mends(show, joins(show)).findings
     assert finding.code == "wrong-way-round"
     assert finding.severity == "stop"
     assert finding.position == "3.4"
@@ -135,10 +136,13 @@ def test_a_second_cycle_mends_it():
 )  # fmt: skip
 def test_each_verdict_has_its_code(after, code, said):
     show = stage("  - {from: 3.1, pattern: static-spin, beats: 4}\n  - " + after + "\n")
-    findings = joins(show).findings
+    findings = with_mends(show, joins(show)).findings
     assert {f.code for f in findings} == {code}
     assert said in findings[0].message
     assert findings[0].remedies
+    assert (
+        joins(show).findings[0].remedies == ()
+    )  # a check says what is so; planning says how to mend it
 
 
 def test_joints_know_both_hands():

@@ -6,6 +6,7 @@ import pytest
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import cycle_beats, law_for
 from sequencer.motion.trajectories.assembly import assembled
+from sequencer.motion.trajectories.boundary import BlockPart, Boundary
 from sequencer.motion.trajectories.join_matrix import join_matrix
 from sequencer.motion.trajectories.joining import (
     VERDICTS,
@@ -18,9 +19,9 @@ from sequencer.motion.trajectories.joining import (
 )
 from sequencer.motion.trajectories.link_limits import LinkLimits, Room
 from sequencer.motion.trajectories.links import limit_broken, link
-from sequencer.motion.trajectories.remedies import Boundary, Danced, remedies_for
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.planning.join_remedies import remedies_for
 
 BODY = Body(stature=1.7)
 ROOM = Room(body=BODY, side="right", length=0.55)
@@ -32,7 +33,7 @@ def danced(name, beats=None, cycle=None, **parameters):
     def build(changed, span):
         return law_for(name, changed, side="right", body=BODY, beats=span)
 
-    return Danced(name=name, parameters=parameters, cycle=own, beats=beats or own, build=build)
+    return BlockPart(name=name, parameters=parameters, cycle=own, beats=beats or own, build=build)
 
 
 def boundary(before, after, **more):

@@ -6,71 +6,16 @@ Otherwise: a shift of the next block, or a link.
 Source: docs/motion.md, section 5.
 """
 
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Mapping
+from dataclasses import dataclass
 from math import isfinite
 from typing import Any
 
 import numpy as np
 
-from sequencer.geometry.bodies import Side
-from sequencer.motion.laws.law import Law
-from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.law_kinds import reversed_way
-from sequencer.motion.patterns.library import Pattern, find
-from sequencer.motion.trajectories.joining import (
-    Tolerances,
-    Verdict,
-    gap_between,
-    judge,
-    shifts_of,
-    shortest_link,
-)
-from sequencer.motion.trajectories.link_limits import LinkLimits, Room
-
-Builder = Callable[[Mapping[str, Any], float], Law]  # parameters and cycle → the hand's law
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Danced:
-    """One hand's part of a block, and how to build it with other parameters."""
-
-    name: str  # of the pattern
-    parameters: Mapping[str, Any]
-    cycle: float  # [beats] of one hand cycle
-    beats: float  # how long the block is
-    build: Builder
-    side: Side = "right"  # whose part of the pattern it is
-    book: Mapping[str, Pattern] | None = None
-
-    @property
-    def law(self) -> Law:
-        """As the show has it."""
-        return self.build(self.parameters, self.cycle)
-
-    def end(self, parameters: Mapping[str, Any] | None = None, extra: float = 0.0) -> Motion:
-        """State at its end, with other parameters or so many beats later."""
-        law = self.build(self.parameters if parameters is None else parameters, self.cycle)
-        return law.at(np.array(self.beats + extra))
-
-    def start(self, parameters: Mapping[str, Any] | None = None) -> Motion:
-        """State at its start."""
-        law = self.build(self.parameters if parameters is None else parameters, self.cycle)
-        return law.at(np.zeros(()))
-
-    @property
-    def values(self) -> dict[str, Any]:
-        """All values of its law."""
-        return find(self.name, self.book).values(self.parameters, self.side)
-
-    @property
-    def kind(self) -> str:
-        """Name of its kind of law."""
-        return find(self.name, self.book).hand(self.side).kind.name
-
-    def open(self, parameter: str) -> bool:
-        """Whether the pattern leaves a parameter open."""
-        return any(p.name == parameter for p in find(self.name, self.book).parameters)
+from sequencer.motion.trajectories.boundary import Boundary
+from sequencer.motion.trajectories.joining import Verdict, gap_between, shifts_of, shortest_link
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -81,33 +26,6 @@ class Remedy:
     beats_lost: float
     change: str  # "extend", "before", "after", "both", "shift" or "link": what has to be edited
     values: Mapping[str, Any]  # parameters to set, or beats
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Boundary:
-    """Two parts of one hand that follow each other, and what was danced before them."""
-
-    before: Danced
-    after: Danced
-    room: Room
-    earlier: Motion | None = None  # end of the block before `before`, where it follows directly
-    tolerances: Tolerances = field(default_factory=Tolerances)
-    limits: LinkLimits = field(default_factory=LinkLimits)
-
-    def verdict(self) -> Verdict:
-        """Of the boundary as the show has it."""
-        return judge(
-            self.before.end(), self.after.law, room=self.room, tolerances=self.tolerances,
-            limits=self.limits,
-        )  # fmt: skip
-
-    def joins(self, first: Motion, last: Motion) -> bool:
-        """Whether two states join."""
-        return bool(gap_between(first, last, self.room.length).within(self.tolerances))
-
-    def starts(self, parameters: Mapping[str, Any]) -> bool:
-        """Whether `before` still joins what came earlier, with other parameters."""
-        return self.earlier is None or self.joins(self.earlier, self.before.start(parameters))
 
 
 def remedies_for(boundary: Boundary, verdict: Verdict | None = None) -> list[Remedy]:

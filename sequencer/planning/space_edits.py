@@ -13,10 +13,10 @@ from typing import Any, Literal
 
 import numpy as np
 
-from sequencer.checks.dance.join_mends import step_at
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.checks.outcome import direction_words
-from sequencer.motion.clearance.mending import MovePlace, place_mends
+from sequencer.planning.join_edits import step_at
+from sequencer.planning.moves import MovePlace, place_mends
 from sequencer.show.editing import Change, Insertion
 from sequencer.show.model import Dancer as Performer
 from sequencer.show.model import Entry, Formation

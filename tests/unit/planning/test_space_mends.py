@@ -3,13 +3,13 @@
 import numpy as np
 import pytest
 
-from sequencer.checks.distances.space_mends import harm_of, mends_for, remedied, standing, too_close
-from sequencer.checks.suite import checked
 from sequencer.motion.clearance.nearest import closest
+from sequencer.planning.offers import checked_with_mends
+from sequencer.planning.restaging import restaged
+from sequencer.planning.space_mends import harm_of, mends_for, standing, too_close
 from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_text
 from sequencer.show.reading import show_from_document
-from sequencer.staging.restaging import restaged
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Section, Song
 
@@ -159,19 +159,16 @@ def test_a_harm_that_grows_is_seen():
 
 
 def test_the_report_offers_what_holds():
-    report = checked(stage(PLANTED["shift"]))
+    report = checked_with_mends(stage(PLANTED["shift"]))
     (finding,) = (one for one in report.findings if one.code == "too-close")
 
     assert finding.remedies[0] == "let Ash start 1 beat further into extension at 3.1"
     assert any("widen close" in remedy for remedy in finding.remedies)
 
 
-def test_a_show_that_does_not_know_its_file_is_told_without():
+def test_a_show_that_does_not_know_its_file_cannot_be_changed():
     from dataclasses import replace
 
-    from sequencer.checks.outcome import Outcome
-
     show = replace(stage(PLANTED["place"]), read=None)
-    assert remedied(show, Outcome()) == Outcome()
     with pytest.raises(ValueError, match="does not remember"):
         restaged(show, [])

@@ -6,22 +6,22 @@ than before to anyone or anything that must be kept away from, and no new findin
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from sequencer.checks.dance.feasible import feasible
 from sequencer.checks.dance.joins import joins
 from sequencer.checks.dance.travel import travel
 from sequencer.checks.distances.boundaries import boundaries
 from sequencer.checks.distances.rule_distances import required_distances
-from sequencer.checks.distances.space_edits import SpaceEdit, edits_by_kind
 from sequencer.checks.distances.spacing import Conflict, conflicts
 from sequencer.checks.fire.fire_and_crew import safety
 from sequencer.checks.outcome import Count, Outcome
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.motion.clearance.approach import approaches
+from sequencer.planning.restaging import restaged
+from sequencer.planning.space_edits import SpaceEdit, edits_by_kind
 from sequencer.safety.house_rules import rules_of
-from sequencer.staging.restaging import restaged
 from sequencer.staging.staged import Staged
 
 _ALL_KINDS = 3  # conflicts for which changes of what is danced are tried too
@@ -48,7 +48,7 @@ class Standing:
 
 def standing(show: Staged) -> Standing:
     """What stands against a show."""
-    span = span_of(show)
+    span = show.span
     required = required_distances(show, rules_of(show)).performers
     floor, near = _on_the_floor(show)
     return Standing(
@@ -107,17 +107,13 @@ def mends_for(before: Standing, conflict: Conflict, *, courses: bool = True) -> 
     )
 
 
-def remedied(show: Staged, outcome: Outcome) -> Outcome:
-    """The same outcome with the mends that hold in the findings of who comes too close."""
-    told = [finding for finding in outcome.findings if finding.code == "too-close"]
-    if not told or show.read is None:
-        return outcome
+def words_for(show: Staged) -> dict[tuple[tuple[str, ...], str | None], tuple[str, ...]]:
+    """What mends each conflict, in words, by who comes too close and where it begins (bar.beat)."""
     before = standing(show)
     words: dict[tuple[tuple[str, ...], str | None], tuple[str, ...]] = {}
-    count = Count(show.tempo)
     for k, conflict in enumerate(before.bad):
         who = (show.dancers[conflict.first].name, show.dancers[conflict.second].name)
-        key = (who, count.position(conflict.start))
+        key = (who, Count(show.tempo).position(conflict.start))
         if k >= MENDED:
             words[key] = ("mend the closer conflicts first, then check again",)
             continue
@@ -126,11 +122,7 @@ def remedied(show: Staged, outcome: Outcome) -> Outcome:
             _NOTHING,
             *(f"{edit.words}, but then: {'; '.join(harm)}" for edit, harm in mends.spoilt[:2]),
         )
-    return Outcome(
-        findings=tuple(_with_words(finding, words) for finding in outcome.findings),
-        clearances=outcome.clearances,
-        unseen=outcome.unseen,
-    )
+    return words
 
 
 _NOTHING = (
@@ -139,29 +131,11 @@ _NOTHING = (
 )
 
 
-def _with_words(
-    finding: Finding, words: dict[tuple[tuple[str, ...], str | None], tuple[str, ...]]
-) -> Finding:
-    if finding.code != "too-close" or (finding.who, finding.position) not in words:
-        return finding
-    return replace(finding, remedies=words[finding.who, finding.position])
-
-
 def too_close(show: Staged) -> tuple[Conflict, ...]:
     """Conflicts of a show, closest first."""
     required = required_distances(show, rules_of(show)).performers
-    found = approaches(show.dancers, *span_of(show), required=required, minima=False)
+    found = approaches(show.dancers, *show.span, required=required, minima=False)
     return tuple(sorted(conflicts(show.dancers, found, required), key=lambda one: one.distance))
-
-
-def span_of(show: Staged) -> tuple[float, float]:
-    """From the song's start, or the first beat if that is earlier, to the end of all that is danced."""
-    start = min(0.0, float(show.tempo.beats_from_seconds(0.0)))
-    end = max(
-        [float(show.tempo.beats_from_seconds(show.song.duration))]
-        + [block.end for block in show.blocks]
-    )
-    return start, end
 
 
 def harm_of(before: Standing, after: Staged, *, courses: bool) -> tuple[str, ...]:
@@ -229,7 +203,7 @@ def _known(
 def _on_the_floor(show: Staged) -> tuple[Stops, dict[tuple[str, str], float]]:
     """What stops a show that depends on where people stand; and what they stand too near to."""
     required = required_distances(show, rules_of(show))
-    start, end = span_of(show)
+    start, end = show.span
     outcome = boundaries(show.dancers, show.tempo, show.venue, required, start=start, end=end)
     near: dict[tuple[str, str], float] = {}
     for row in outcome.clearances:

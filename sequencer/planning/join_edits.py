@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from sequencer.checks.dance.joins import Joint, Meeting, meetings
-from sequencer.motion.trajectories.remedies import Remedy
+from sequencer.planning.join_remedies import Remedy, remedies_for
 from sequencer.show.editing import Change, Insertion
 from sequencer.show.model import Entry, Step
 from sequencer.show.record import Side
@@ -41,7 +41,7 @@ def failing(show: Staged) -> list[Meeting]:
 def edits_for(show: Staged, joint: Joint) -> list[Edit]:
     """Changes of the show file that may mend a boundary, fewest beats lost first."""
     found = []
-    for remedy in joint.remedies:
+    for remedy in remedies_for(joint.boundary, joint.verdict):
         edit = _edit(show, joint, remedy)
         if edit is not None:
             found.append(edit)

@@ -1,12 +1,13 @@
 import numpy as np
 import pytest
 
-from sequencer.checks.distances.space_mends import harm_of, standing, too_close
 from sequencer.errors import InputError
+from sequencer.planning.mending import mended_spacing
+from sequencer.planning.space_mends import harm_of, standing, too_close
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.tasks.mending import mend_show, mended_spacing
+from sequencer.tasks.mending import mend_show
 from sequencer.timing.song import Section, Song
 
 SONG = Song(

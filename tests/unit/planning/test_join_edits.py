@@ -3,11 +3,11 @@
 import numpy as np
 import pytest
 
-from sequencer.checks.dance.join_mends import failing
+from sequencer.planning.join_edits import failing
+from sequencer.planning.mending import mended_joins
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.tasks.mending import mended_joins
 from sequencer.timing.song import Section, Song
 
 HEAD = """\

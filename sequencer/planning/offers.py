@@ -1,0 +1,76 @@
+"""What the checks found, with the mends that were tried on the show and hold."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from sequencer.checks.dance.joins import Joint
+from sequencer.checks.distances.drift_runs import Trials
+from sequencer.checks.distances.spacing import Conflict
+from sequencer.checks.outcome import Mendable, Outcome
+from sequencer.checks.suite import Progress, examined, reported
+from sequencer.findings import Report
+from sequencer.planning.join_remedies import remedies_for
+from sequencer.planning.space_mends import words_for
+from sequencer.staging.staged import Staged
+
+
+def checked_with_mends(
+    show: Staged, *, trials: Trials | None = None, progress: Progress | None = None
+) -> Report:
+    """Every check on a staged show, with the mends that were tried and hold.
+
+    Parameters
+    ----------
+    show : Staged
+    trials : Trials, optional
+        How the show is danced with drawn errors, if it is.
+    progress : callable, optional
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules cannot be used.
+    """
+    outcome, danced = examined(show, trials=trials, progress=progress)
+    return reported(show, with_mends(show, outcome), danced)
+
+
+def with_mends(show: Staged, outcome: Outcome) -> Outcome:
+    """The same outcome; each finding that can be mended says how, best way first.
+
+    Parameters
+    ----------
+    show : Staged
+    outcome : Outcome
+        Of the checks.
+    """
+    close = {}
+    if any(isinstance(each.subject, Conflict) for each in outcome.mendable):
+        close = words_for(show)
+    words = {}
+    for each in outcome.mendable:
+        if isinstance(each.subject, Conflict):
+            words[id(each.finding)] = close.get((each.finding.who, each.finding.position), ())
+        else:
+            words[id(each.finding)] = _join_words(each)
+    return replace(
+        outcome,
+        findings=tuple(
+            replace(each, remedies=words[id(each)]) if words.get(id(each)) else each
+            for each in outcome.findings
+        ),
+    )
+
+
+def _join_words(each: Mendable) -> tuple[str, ...]:
+    """What mends both hands alike; what mends one of them where nothing does."""
+    joints = each.subject
+    if not isinstance(joints, Sequence):
+        return ()
+    ways = [
+        [remedy.words for remedy in remedies_for(joint.boundary, joint.verdict)]
+        for joint in joints
+        if isinstance(joint, Joint)
+    ]
+    common = [words for words in ways[0] if all(words in other for other in ways)]
+    return tuple(dict.fromkeys(common or [words for some in ways for words in some]))
