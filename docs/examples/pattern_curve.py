@@ -19,7 +19,7 @@ print(rows[["head_x", "head_y", "head_z"]].agg(["min", "max"]).round(3).to_strin
 print(f"head at most {toroid.bounds().head_speed(0.51) * 100 / 60:.2f} m/s at 100 beats a minute")
 
 # %% Drawn in the body frame [m]: x to the performer's right, y forward, z up
-figure = Figure(figsize=(8, 4), layout="constrained")
+figure = Figure(figsize=(9, 5), layout="constrained")
 views = figure.subplots(1, 2)
 for axes, (x, y), title in zip(views, ("xz", "xy"), ("from behind", "from above"), strict=True):
     axes.plot(rows[f"head_{x}"], rows[f"head_{y}"], label="head")
