@@ -5,6 +5,7 @@ points".
 """
 
 import sys
+from types import SimpleNamespace
 
 import pytest
 
@@ -12,6 +13,7 @@ from sequencer.errors import InputError
 from sequencer.facts import profiles
 from sequencer.motion.fitting import kept_fits
 from sequencer.motion.patterns import law_kinds, library
+from sequencer.outputs.sheets.added_sheets import added_sheets
 from sequencer.plugins import plugins
 
 CACHES = (
@@ -168,3 +170,58 @@ def test_broken_profiles_are_refused_by_the_name_of_their_package(install, recor
     install("sequencer.profiles", f"RULES = {records}\n", value="RULES")
 
     assert says in refused(profiles.profile_names)
+
+
+SHEET = """\
+from sequencer.outputs.sheets.parts.furniture import Sheet
+def sheet(name):
+    return Sheet(name=name, title="T", story=lambda page: [])
+"""
+
+
+@pytest.mark.parametrize(
+    ("make", "names"),
+    [
+        ("lambda edition: sheet('tide')", ["tide"]),
+        ("lambda edition: None", []),
+        ("lambda edition: [sheet('tide'), sheet('moon')]", ["tide", "moon"]),
+        ("lambda edition: (sheet(w) for w in edition.words)", ["wind", "rain"]),
+    ],
+)
+def test_sheets_are_added_as_a_show_needs_them(install, make, names):
+    install("sequencer.sheets", f"{SHEET}MAKE = {make}\n", value="MAKE")
+    edition = SimpleNamespace(is_lit=False, words=("wind", "rain"))
+
+    made = added_sheets(edition, ["packet"])
+    assert [sheet.name for sheet in made] == names
+    assert all(sheet.story(None) == [] for sheet in made)
+
+
+@pytest.mark.parametrize(
+    ("make", "says"),
+    [
+        ("3", "expected a function of an edition, got int"),
+        ("lambda edition: 3", "TypeError"),
+        ("lambda edition: ['tide']", "expected a Sheet, got str"),
+        ("lambda edition: sheet('packet')", "a sheet 'packet' is there already"),
+        ("lambda edition: [sheet('tide'), sheet('tide')]", "a sheet 'tide' is there already"),
+        ("lambda edition: sheet('Low tide')", "write 'low-tide' for 'Low tide'"),
+        ("lambda edition: edition.tide", "AttributeError"),
+    ],
+)
+def test_broken_sheets_are_refused_by_the_name_of_their_package(install, make, says):
+    install("sequencer.sheets", f"{SHEET}MAKE = {make}\n", value="MAKE")
+
+    assert says in refused(lambda: added_sheets(SimpleNamespace(is_lit=False), ["packet"]))
+
+
+@pytest.mark.parametrize(
+    ("story", "is_lit", "says"),
+    [("1 / 0", False, "ZeroDivisionError"), ("[]", True, "leaves out the cautions of a lit show")],
+)
+def test_a_sheet_that_fails_while_it_is_laid_out_is_refused_too(install, story, is_lit, says):
+    code = SHEET.replace("[]", story)
+    install("sequencer.sheets", f"{code}MAKE = lambda edition: sheet('tide')\n", value="MAKE")
+    made = added_sheets(SimpleNamespace(is_lit=is_lit), [])
+
+    assert says in refused(lambda: made[0].story(None))
