@@ -5,7 +5,7 @@ import numpy as np
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.trajectory import Span
@@ -45,7 +45,7 @@ def _dancer(name: str, home: np.ndarray, beats: int, draw: np.random.Generator) 
         moves.append(Move(start=float(start), end=float(start) + 8.0, place=(x, y), facing=facing))
     x, y = home + draw.uniform(-0.5, 0.5, 2)
     chosen = draw.integers(len(_PATTERNS), size=int(np.ceil(beats / _BLOCK)))
-    courses = {}
+    trajectories = {}
     for side in SIDES:
         spans = []
         for block, pick in enumerate(chosen):
@@ -63,12 +63,12 @@ def _dancer(name: str, home: np.ndarray, beats: int, draw: np.random.Generator) 
                 )
             )
         rest = law_for("orbit", {"hand_radius": 0.0}, side=side, body=body, beats=1.0)
-        courses[side] = assembled(spans, rest)
+        trajectories[side] = assembled(spans, rest)
     return Dancer(
         name=name,
         body=body,
         props=dict.fromkeys(SIDES, prop),
-        courses=courses,
-        floor=FloorPath((x, y), 0.0, tuple(moves)),
+        trajectories=trajectories,
+        floor=WalkPath((x, y), 0.0, tuple(moves)),
         lit=((4.0, beats / 2), (beats / 2 + 8, beats - 4.0)),
     )

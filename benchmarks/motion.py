@@ -28,7 +28,7 @@ from sequencer.geometry.distances import segment_segment
 from sequencer.motion.patterns.library import cycle_beats, law_for, patterns
 from sequencer.motion.trajectories.join_matrix import join_matrix
 from sequencer.motion.trajectories.joining import judge
-from sequencer.motion.trajectories.link_limits import Room
+from sequencer.motion.trajectories.link_limits import HandSpace
 
 BODY = Body(stature=1.70)
 TEMPO = 100.0
@@ -88,7 +88,7 @@ def matrix() -> dict[str, Any]:
     own = best_of(2, join_matrix)
     found = join_matrix()
     names = found.names
-    room = Room(body=BODY, side="right", length=0.55)
+    room = HandSpace(body=BODY, side="right", length=0.55)
     draw = np.random.default_rng(0)
     pairs = draw.integers(0, len(names), (60, 2))
     laws = {n: law_for(n, {}, side="right", body=BODY, tether=0.55) for n in names}
@@ -114,12 +114,12 @@ def sampled(show: Any, rate: float) -> int:
     """The same questions sampled, without proof: how many instants are looked at."""
     count = 0
     for dancer in show.dancers:
-        spans = dancer.courses["right"].spans
+        spans = dancer.trajectories["right"].spans
         seconds = np.arange(show.seconds(spans[0].start), show.seconds(spans[-1].end), 1 / rate)
         beats = show.tempo.beats_from_seconds(seconds)
         hands, heads = {}, {}
-        for side, course in dancer.courses.items():
-            motion = course.at(beats)
+        for side, trajectory in dancer.trajectories.items():
+            motion = trajectory.at(beats)
             hands[side], heads[side] = motion.hand, motion.head(dancer.props[side].length)
             np.linalg.norm(motion.hand - dancer.body.shoulder(side), axis=-1).max()
             for capsule in dancer.body.capsules:

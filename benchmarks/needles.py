@@ -13,9 +13,9 @@ from sequencer.motion.clearance.nearest import closest
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.parts import PARTS
-from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 _RATE = 2.0  # [beats/s]
 _WICK = 0.05
@@ -91,12 +91,12 @@ class _Scene:
                 name=name,
                 body=body,
                 props={"right": prop[k]},
-                courses={
-                    "right": Course(
+                trajectories={
+                    "right": Trajectory(
                         (Span(start=0, end=_BEATS, law=laws[k], origin=0, kind="block", label=""),)
                     )
                 },
-                floor=FloorPath((across * k, 5.0)),
+                floor=WalkPath((across * k, 5.0)),
             )
             for k, name in enumerate(("Ada", "Bo"))
         ]

@@ -51,7 +51,7 @@ from sequencer.motion.patterns.library import Pattern, patterns
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import GAP_ERROR, Least, body_gap, props_gap
 from sequencer.motion.props.prop import Prop, PropKind, Solid
-from sequencer.motion.trajectories.trajectory import Course
+from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Staged
@@ -191,17 +191,17 @@ def gaps_of(dancer: Dancer) -> list[tuple[str, str, Least]]:
     -----
     The one place that asks `body_gap` and `props_gap`.
     """
-    courses = {s: c for s, c in dancer.courses.items() if isinstance(c, Course)}
+    trajectories = {s: c for s, c in dancer.trajectories.items() if isinstance(c, Trajectory)}
     told = []
-    for side, course in courses.items():
-        edges = edges_of(course)
+    for side, trajectory in trajectories.items():
+        edges = edges_of(trajectory)
         gaps = body_gap(
-            course, edges, prop=thicker(dancer.props[side]), body=dancer.body,
+            trajectory, edges, prop=thicker(dancer.props[side]), body=dancer.body,
             carriage=dancer.carriage,
         )  # fmt: skip
-        told += [(stretch, "body", gap) for stretch, gap in _labelled(edges, gaps, course)]
-    if len(courses) == len(SIDES):
-        left, right = courses["left"], courses["right"]
+        told += [(stretch, "body", gap) for stretch, gap in _labelled(edges, gaps, trajectory)]
+    if len(trajectories) == len(SIDES):
+        left, right = trajectories["left"], trajectories["right"]
         own = edges_of(left), edges_of(right)
         low, high = max(e[0] for e in own), min(e[-1] for e in own)
         edges = sorted({e for each in own for e in each if low <= e <= high})
@@ -212,21 +212,21 @@ def gaps_of(dancer: Dancer) -> list[tuple[str, str, Least]]:
     return told
 
 
-def edges_of(course: Course) -> list[float]:
+def edges_of(trajectory: Trajectory) -> list[float]:
     """Where the spans of a course start and end [beats]."""
-    return [course.spans[0].start, *(span.end for span in course.spans)]
+    return [trajectory.spans[0].start, *(span.end for span in trajectory.spans)]
 
 
 def _labelled(
-    edges: Sequence[float], gaps: Sequence[Least], *courses: Course
+    edges: Sequence[float], gaps: Sequence[Least], *trajectories: Trajectory
 ) -> Iterator[tuple[str, Least]]:
     """Each gap with "block" where all hands dance, else "way"."""
     for (start, end), gap in zip(pairwise(edges), gaps, strict=True):
         middle = (start + end) / 2
         kinds = {
             span.kind
-            for course in courses
-            for span in course.spans
+            for trajectory in trajectories
+            for span in trajectory.spans
             if span.start < middle < span.end
         }
         yield ("block" if kinds == {"block"} else "way"), gap

@@ -3,10 +3,15 @@
 - commands.md: every verb's --help
 - show-file.md and show.schema.json: every key of a show file
 - sources.md: fuels, rule profiles and every figure's source
+- the picture of the house in DEVELOPERS.md
 """
 
+import ast
 import json
 import os
+import re
+import textwrap
+import tomllib
 from pathlib import Path
 from typing import Any
 
@@ -18,11 +23,14 @@ from sequencer.facts.fuels import fuels
 from sequencer.facts.heat_criteria import heat_criteria
 from sequencer.facts.pace import reactions, speeds
 from sequencer.facts.profiles import profile, profile_names
-from sequencer.facts.rule_kinds import KINDS
+from sequencer.facts.rule_kinds import RULE_KINDS
 from sequencer.facts.sources import Range, cited, sources
 from sequencer.show.schema import show_schema
 
 DOCS = Path(__file__).parent
+ROOT = DOCS.parent
+GUIDE = ROOT / "DEVELOPERS.md"
+HOUSE = re.compile(r"(<!-- house[^>]*-->\n)(.*?)(<!-- end of the house -->)", re.DOTALL)
 
 
 def commands_page() -> str:
@@ -54,7 +62,7 @@ def show_page(schema: dict[str, Any]) -> str:
     ]
     lines += _heading("the file", schema)
     for name, record in schema["$defs"].items():
-        lines += _heading(name, record)
+        lines += _heading(name.removesuffix("Record"), record)
     return "\n".join(lines)
 
 
@@ -85,7 +93,8 @@ def _kind(value: Any) -> str:  # noqa: C901, PLR0911 (one return a form of the s
         return "value"
     if "$ref" in value:
         name = value["$ref"].rsplit("/", 1)[-1]
-        return f"[{name}](#{name.lower()})"
+        shown = name.removesuffix("Record")
+        return f"[{shown}](#{shown.lower()})"
     if "enum" in value:
         return " · ".join(f"`{word}`" for word in value["enum"])
     if "const" in value:
@@ -210,7 +219,7 @@ def sources_page() -> str:
         "",
     ]
     lines += ["| subject | what it is about | compared as |", "|---|---|---|"]
-    lines += [f"| `{kind.name}` | {kind.what} | {kind.sort} |" for kind in KINDS.values()]
+    lines += [f"| `{kind.name}` | {kind.what} | {kind.sort} |" for kind in RULE_KINDS.values()]
     lines += [
         "",
         _SOURCES_FORMULAS,
@@ -258,6 +267,48 @@ def _span(value: Range | None, scale: float = 1.0) -> str:
     return low if low == high else f"{low} … {high}"
 
 
+def guide_page() -> str:
+    """The contributor guide with the house as it stands."""
+    lines = "\n".join(_rooms("sequencer", ""))
+    return HOUSE.sub(
+        lambda found: f"{found[1]}```text\n{lines}\n```\n{found[3]}", GUIDE.read_text("utf-8")
+    )
+
+
+def _rooms(package: str, indent: str) -> list[str]:
+    """Packages and loose modules of a package, highest layer first, each with its duty."""
+    lines: list[str] = []
+    for floor in _floors(package):
+        for name in floor:
+            path = ROOT / package.replace(".", "/") / name
+            inside = path.is_dir()
+            source = path / "__init__.py" if inside else path.with_suffix(".py")
+            duty = (ast.get_docstring(ast.parse(source.read_text("utf-8"))) or "").split("\n")[0]
+            start = f"{indent}{name}{'/' if inside else ''}".ljust(19)
+            lines += textwrap.wrap(
+                duty, 104, initial_indent=start + " ", subsequent_indent=" " * 20
+            )
+            if inside and f"{package}.{name}" in _contracts():
+                lines += _rooms(f"{package}.{name}", indent + "  ")
+    return lines
+
+
+def _floors(package: str) -> list[list[str]]:
+    """Layers from the highest down, as the contract that holds them says."""
+    return [re.findall(r"\w+", floor) for floor in _contracts()[package]]
+
+
+def _contracts() -> dict[str, list[str]]:
+    """The layers of each package that has a contract, from pyproject.toml."""
+    settings = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))
+    return {
+        package: contract["layers"]
+        for contract in settings["tool"]["importlinter"]["contracts"]
+        if contract["type"] == "layers"
+        for package in contract["containers"]
+    }
+
+
 def pages() -> dict[str, str]:
     """Every built page by its file name."""
     schema = show_schema()
@@ -273,3 +324,5 @@ if __name__ == "__main__":
     for name, text in pages().items():
         (DOCS / name).write_text(text, encoding="utf-8", newline="\n")
         print(f"wrote docs/{name}")
+    GUIDE.write_text(guide_page(), encoding="utf-8", newline="\n")
+    print(f"wrote {GUIDE.name}")

@@ -237,7 +237,7 @@ def law(
     4.0
     """
     from sequencer.motion.patterns.library import law_for
-    from sequencer.motion.patterns.samples import STATURE
+    from sequencer.motion.patterns.samples import CARD_STATURE
 
     if side not in SIDES:
         raise ValueError(f"side must be 'left' or 'right', got {side!r}")
@@ -248,7 +248,7 @@ def law(
             raise ValueError(f"{word} must be positive, got {value!r}")
     return law_for(
         name, {key.removesuffix("_"): value for key, value in parameters.items()},
-        side=side, body=body or Body(stature=STATURE), beats=beats, tether=tether, book=book,
+        side=side, body=body or Body(stature=CARD_STATURE), beats=beats, tether=tether, book=book,
     )  # fmt: skip
 
 
@@ -306,13 +306,13 @@ def trace(
         raise TypeError(f"trace takes a law or a show; {_SHOW}; got {type(of).__name__}")
     import pandas as pd
 
-    from sequencer.motion.patterns.samples import COLUMNS, law_rows
+    from sequencer.motion.patterns.samples import SAMPLE_COLUMNS, law_rows
 
     usual = of.period if isfinite(of.period) else 8.0
     rows = law_rows(
         of, beats=usual if beats is None else beats, per_beat=per_beat, tempo=tempo, tether=tether
     )
-    return pd.DataFrame(rows, columns=list(COLUMNS))
+    return pd.DataFrame(rows, columns=list(SAMPLE_COLUMNS))
 
 
 def distances(

@@ -88,7 +88,7 @@ class Report:
     show: str
     findings: tuple[Finding, ...] = ()
     clearances: tuple[Clearance, ...] = ()
-    unseen: tuple[str, ...] = ()  # what was not looked at, one sentence each
+    not_checked: tuple[str, ...] = ()  # what was not looked at, one sentence each
     cautions: tuple[str, ...] = ()  # what stands beside every report of a lit show
     danced: Danced | None = None  # as danced, where that was asked for
 

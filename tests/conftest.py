@@ -12,7 +12,7 @@ from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.distances import segment_segment
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.parts import PARTS
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
 
 settings.register_profile("ci", derandomize=True, deadline=None)
@@ -21,10 +21,10 @@ settings.load_profile("ci")
 
 def course_of(name, parameters, *, side, body, beats=4.0, end=600.0, origin=0.0):
     from sequencer.motion.patterns.library import law_for
-    from sequencer.motion.trajectories.trajectory import Course, Span
+    from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
     law = law_for(name, parameters, side=side, body=body, beats=beats)
-    return Course((Span(start=0.0, end=end, law=law, origin=origin, kind="block", label=name),))
+    return Trajectory((Span(start=0.0, end=end, law=law, origin=origin, kind="block", label=name),))
 
 
 def dancer(
@@ -53,11 +53,11 @@ def dancer(
         name=name,
         body=body,
         props=dict.fromkeys(sides, prop),
-        courses={
+        trajectories={
             side: course_of("orbit", given, side=side, body=body, beats=beats, end=end)
             for side in sides
         },
-        floor=FloorPath(tuple(place), facing, tuple(moves)),
+        floor=WalkPath(tuple(place), facing, tuple(moves)),
         lit=tuple(lit),
     )
 

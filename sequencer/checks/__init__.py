@@ -1,1 +1,1 @@
-"""Verdicts on a show: each returns findings, none draws or prints."""
+"""Verdicts on a staged show: each check returns findings; none draws, prints or mends."""

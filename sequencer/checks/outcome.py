@@ -21,7 +21,7 @@ class Outcome:
 
     findings: tuple[Finding, ...] = ()
     clearances: tuple[Clearance, ...] = ()
-    unseen: tuple[str, ...] = ()
+    not_checked: tuple[str, ...] = ()
     mendable: tuple[Mendable, ...] = ()  # those of the findings that `planning` seeks mends for
 
     def __repr__(self) -> str:
@@ -31,13 +31,13 @@ class Outcome:
         return Outcome(
             findings=self.findings + other.findings,
             clearances=self.clearances + other.clearances,
-            unseen=tuple(dict.fromkeys(self.unseen + other.unseen)),
+            not_checked=tuple(dict.fromkeys(self.not_checked + other.not_checked)),
             mendable=self.mendable + other.mendable,
         )
 
 
 @dataclass(frozen=True, slots=True)
-class Count:
+class BeatClock:
     """Beats turned into what findings carry."""
 
     tempo: TempoMap
@@ -59,9 +59,9 @@ def length_words(metres: float) -> str:
     return f"{100 * size:.0f} cm" if size < 0.995 else f"{size:.2f} m"
 
 
-def leeway_words(beat: float, *dancers: Dancer) -> str:
+def deviation_words(beat: float, *dancers: Dancer) -> str:
     """What was taken off a distance for hands that leave their drawn paths; empty if nothing."""
-    most = sum(float(dancer.leeways(beat).max()) for dancer in dancers)
+    most = sum(float(dancer.deviations(beat).max()) for dancer in dancers)
     return f" (hand work: {100 * most:.0f} cm of it taken off)" if most else ""
 
 

@@ -14,12 +14,12 @@ from sequencer.checks.fire.fire_and_crew import safety
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.cautions import page_one
 from sequencer.findings import SEVERITIES, Danced, Finding, Report
+from sequencer.progress import Progress
 from sequencer.safety.circumstances import cautions_of
 from sequencer.safety.house_rules import rules_of
 from sequencer.staging.staged import Staged
 
 UNLIT = "Nothing is lit in this show: burning, fuel and who watches were not looked at."
-Progress = Callable[[str, float], None]
 
 
 def checked(
@@ -72,7 +72,7 @@ def reported(show: Staged, outcome: Outcome, danced: Danced | None = None) -> Re
         show=show.file,
         findings=tuple(sorted(outcome.findings, key=_order)),
         clearances=tuple(sorted(outcome.clearances, key=lambda row: row.distance - row.required)),
-        unseen=outcome.unseen if show.lit else (UNLIT, *outcome.unseen),
+        not_checked=outcome.not_checked if show.lit else (UNLIT, *outcome.not_checked),
         cautions=_cautions(show, outcome),
         danced=danced,
     )

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import click
 
-from sequencer.cli.progress import Progress
+from sequencer.cli.progress_line import ProgressLine
 
 
 @click.command(epilog="Example: sequencer check shows/lantern_round.yaml")
@@ -49,7 +49,7 @@ def check(
     if runs is not None:
         dancing = tasks.Dancing(runs=runs, seed=seed, jobs=jobs, cluster=cluster)
     try:
-        with Progress() as progress:
+        with ProgressLine() as progress:
             mended = tasks.mend_show(show, progress=progress) if mend else None
             report = tasks.check_show(show, dancing=dancing, progress=progress)
     except KeyboardInterrupt:

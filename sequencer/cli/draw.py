@@ -4,14 +4,14 @@ from pathlib import Path
 
 import click
 
-from sequencer.cli.progress import Progress
+from sequencer.cli.progress_line import ProgressLine
 
-PICTURES = ("plan", "formations", "flames", "closest", "song")
+_PICTURES = ("plan", "formations", "flames", "closest", "song")
 
 
 @click.command(epilog="Example: sequencer draw shows/lantern_round.yaml plan --at 25.1 --as svg")
 @click.argument("show", type=click.Path(path_type=Path))
-@click.argument("pictures", metavar="[PICTURE]...", nargs=-1, type=click.Choice(PICTURES))
+@click.argument("pictures", metavar="[PICTURE]...", nargs=-1, type=click.Choice(_PICTURES))
 @click.option("--at", "moments", multiple=True, metavar="WHEN",
               help="Moment of the plan, such as 25.1, 1:02.5 or refrain; give it again for more.")  # fmt: skip
 @click.option("--from", "start", metavar="WHEN", help="Where flames and closest start.")
@@ -40,11 +40,11 @@ def draw(
     """  # noqa: D301 (click's own mark for lines that stay apart)
     from sequencer.tasks import pictures as drawn
 
-    with Progress() as progress:
+    with ProgressLine() as progress:
         written, left = drawn.draw_show(
             show,
             out,
-            drawn.Wanted(
+            drawn.PictureOptions(
                 pictures=drawn.picture_names(pictures),
                 moments=moments,
                 start=start,

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import click
 
-from sequencer.cli.progress import Progress
+from sequencer.cli.progress_line import ProgressLine
 
 
 @click.command(epilog="Example: sequencer listen my-song.mp3 --chart exports/my-song.png")
@@ -48,7 +48,7 @@ def listen(
         raise click.UsageError("--cluster is for a folder of tracks", ctx)
     from sequencer import tasks
 
-    with Progress() as progress:
+    with ProgressLine() as progress:
         song = tasks.hear_song(track, taps=taps, again=again, progress=progress)
         if chart is not None:
             tasks.draw_song(song, chart)
@@ -64,7 +64,7 @@ def _listen_to_all(
     from sequencer import tasks
     from sequencer.errors import InputError
 
-    with Progress() as progress:
+    with ProgressLine() as progress:
         heard = tasks.hear_folder(
             folder, again=again, jobs=jobs, cluster=cluster, progress=progress
         )

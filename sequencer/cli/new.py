@@ -4,7 +4,7 @@ from pathlib import Path
 
 import click
 
-from sequencer.cli.progress import Progress
+from sequencer.cli.progress_line import ProgressLine
 
 
 @click.command(epilog="Example: sequencer new shows/mine.yaml --track my-song.mp3")
@@ -31,6 +31,6 @@ def new(
     if show is None or track is None:
         missing = "SHOW" if show is None else "--track"
         raise click.UsageError(f"{missing} is missing; for example: {new.epilog}", ctx)
-    with Progress() as progress:
+    with ProgressLine() as progress:
         tasks.start_show(show, track, title=title, force=force, progress=progress)
     click.echo(f"wrote {show}; next: sequencer check {show}")

@@ -5,10 +5,10 @@ from typing import Literal, get_args
 
 import click
 
-from sequencer.cli.progress import Progress
+from sequencer.cli.progress_line import ProgressLine
 
-PropKind = Literal["poi", "rope dart", "staff", "club", "fan", "hoop"]
-PROPS = get_args(PropKind)
+_PropKind = Literal["poi", "rope dart", "staff", "club", "fan", "hoop"]
+PROPS = get_args(_PropKind)
 
 
 @click.command(
@@ -55,7 +55,7 @@ def patterns(
     settings: tuple[str, ...],
     stature: str | None,
     tempo: float,
-    prop: PropKind | None,
+    prop: _PropKind | None,
     timing: Literal["together", "split", "quarter"],
     direction: Literal["same", "opposite"],
     steps: bool,
@@ -69,7 +69,7 @@ def patterns(
     from sequencer.tasks import vocabulary
 
     _check_name(ctx, name)
-    asked = vocabulary.Asked(
+    asked = vocabulary.PatternOptions(
         settings=settings, stature=stature, tempo=tempo, prop=prop or "poi", timing=timing,
         direction=direction, file=file,
     )  # fmt: skip
@@ -77,7 +77,7 @@ def patterns(
         vocabulary.write_page(name, page, asked)
         click.echo(f"wrote {page}", err=True)
     if draw is not None:
-        with Progress() as progress:
+        with ProgressLine() as progress:
             if joins:
                 vocabulary.draw_joins(draw, file=file)
             elif name is not None:

@@ -4,9 +4,9 @@ from pathlib import Path
 
 import click
 
-from sequencer.cli.progress import Progress
+from sequencer.cli.progress_line import ProgressLine
 
-PARTS = ("page", "counts", "midi", "captions", "timetable")
+_EXPORTS = ("page", "counts", "midi", "captions", "timetable")
 
 
 @click.command(
@@ -15,7 +15,7 @@ PARTS = ("page", "counts", "midi", "captions", "timetable")
 @click.argument("show", type=click.Path(path_type=Path))
 @click.option("--out", type=click.Path(path_type=Path), default=Path("exports"), show_default=True,
               help="Folder to write into; each show gets a folder of its own there.")  # fmt: skip
-@click.option("--only", "parts", multiple=True, type=click.Choice(PARTS),
+@click.option("--only", "parts", multiple=True, type=click.Choice(_EXPORTS),
               help="Write only this; give it again for more. All if left out.")  # fmt: skip
 @click.option("--audio", type=click.Choice(["embed", "link", "none"]), default="embed",
               show_default=True, help="The song inside the page, beside it, or not at all.")  # fmt: skip
@@ -53,11 +53,11 @@ def rehearse(
     """
     from sequencer import tasks
 
-    with Progress() as progress:
+    with ProgressLine() as progress:
         report, written = tasks.write_rehearsal(
             show,
             out,
-            parts=parts or PARTS,
+            parts=parts or _EXPORTS,
             audio=audio,
             speeds=tuple(speed / 100 for speed in speeds),
             song=None if click_only else song,

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import click
 
-from sequencer.cli.progress import Progress
+from sequencer.cli.progress_line import ProgressLine
 
 
 @click.command(epilog="Example: sequencer sheet shows/lantern_round.yaml --paper letter")
@@ -31,7 +31,7 @@ def sheet(ctx: click.Context, show: Path, out: Path, paper: str, since: Path | N
     from sequencer import tasks
 
     gone: list[Path] = []
-    with Progress() as progress:
+    with ProgressLine() as progress:
         report, written = tasks.print_sheets(
             show, out, paper=paper, since=since, progress=progress, removed=gone.append
         )

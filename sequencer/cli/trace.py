@@ -4,7 +4,7 @@ from pathlib import Path
 
 import click
 
-from sequencer.cli.progress import Progress
+from sequencer.cli.progress_line import ProgressLine
 
 
 @click.command(
@@ -53,5 +53,5 @@ def trace(
         click.echo(rows, nl=False)
         return
     if show is not None:
-        with Progress() as progress:
+        with ProgressLine() as progress:
             click.echo(tasks.trace_show(show, rate=rate, progress=progress), nl=False)

@@ -27,18 +27,18 @@ from sequencer.errors import InputError, InputErrors, Place
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.fuels import fuel as fuel_named
 
-CONFIDENCE = 0.95  # that the next burn is not shorter than the lower end
+_CONFIDENCE = 0.95  # that the next burn is not shorter than the lower end
 FEWEST = 3  # burns below which no interval is given
 LEAST_SPREAD = 0.05  # [1] of the median: watches, hands and weather differ by that; a design choice
 _SMALL_SAMPLE = {2: 1.196, 3: 1.495, 4: 1.363, 5: 1.206, 6: 1.2, 7: 1.14, 8: 1.129, 9: 1.107}
 _MAD_TO_SIGMA = 1.4826
 _CLOCK = re.compile(r"^(\d+):([0-5]\d(?:\.\d+)?)$")
-LARGEST_FILE = 2_000_000  # bytes
+_LARGEST_FILE = 2_000_000  # bytes
 _ENDS = {"burnt out": True, "put out": False}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Burn:
+class TimedBurn:
     """One timed burn."""
 
     fuel: str
@@ -73,13 +73,13 @@ class BurnEstimate:
         else:
             said = (
                 f"{self.count} timed burns, median {self.middle:.0f} s; the next lasts at least "
-                f"{self.lower:.0f} s with {CONFIDENCE:.0%} confidence, the shortest lasted "
+                f"{self.lower:.0f} s with {_CONFIDENCE:.0%} confidence, the shortest lasted "
                 f"{self.shortest:.0f} s"
             )
         return BurnTime(seconds=self.counted_on, basis="measured", source=said, count=self.count)
 
 
-def read_burn_log(path: Path) -> tuple[Burn, ...]:
+def read_burn_log(path: Path) -> tuple[TimedBurn, ...]:
     """Timed burns of a file.
 
     Raises
@@ -90,7 +90,7 @@ def read_burn_log(path: Path) -> tuple[Burn, ...]:
     """
     place = Place(str(path))
     try:
-        if path.is_file() and path.stat().st_size > LARGEST_FILE:
+        if path.is_file() and path.stat().st_size > _LARGEST_FILE:
             raise InputError("too-large", place, "this burn log is over 2 MB", "name a burn log")
         text = path.read_text(encoding="utf-8-sig")
     except FileNotFoundError as error:
@@ -106,7 +106,7 @@ def read_burn_log(path: Path) -> tuple[Burn, ...]:
     return parse_burn_log(text, str(path))
 
 
-def parse_burn_log(text: str, file: str) -> tuple[Burn, ...]:
+def parse_burn_log(text: str, file: str) -> tuple[TimedBurn, ...]:
     """Timed burns of a text; `file` names it in messages.
 
     Raises
@@ -125,7 +125,7 @@ def parse_burn_log(text: str, file: str) -> tuple[Burn, ...]:
                 "no-burn-log", Place(file, 1, 1), f"the header names no column {' and '.join(missing)}",
                 "start the file with a line such as: date,performer,fuel,wick,burn,ended",
             )  # fmt: skip
-        burns: list[Burn] = []
+        burns: list[TimedBurn] = []
         faults: list[InputError] = []
         for cells in reader:
             if not any(cell.strip() for cell in cells):
@@ -145,12 +145,12 @@ def parse_burn_log(text: str, file: str) -> tuple[Burn, ...]:
     return tuple(burns)
 
 
-def estimate(burns: Sequence[Burn]) -> BurnEstimate | None:
+def estimate(burns: Sequence[TimedBurn]) -> BurnEstimate | None:
     """What burns of one kind say of the next; None where none of them burnt out.
 
     Parameters
     ----------
-    burns : sequence of Burn
+    burns : sequence of TimedBurn
         Of one fuel in one wick.
     """
     whole = [burn for burn in burns if burn.burnt_out]
@@ -166,7 +166,7 @@ def estimate(burns: Sequence[Burn]) -> BurnEstimate | None:
     if n >= FEWEST:
         from scipy.stats import t
 
-        margin = float(t.ppf(CONFIDENCE, n - 1)) * spread * sqrt(1 + 1 / n)
+        margin = float(t.ppf(_CONFIDENCE, n - 1)) * spread * sqrt(1 + 1 / n)
         lower, upper = max(middle - margin, 1.0), middle + margin
     return BurnEstimate(
         count=n,
@@ -180,8 +180,8 @@ def estimate(burns: Sequence[Burn]) -> BurnEstimate | None:
 
 
 def matching(
-    burns: Sequence[Burn], *, fuel: str, performer: str = "", wick: str = ""
-) -> tuple[Burn, ...]:
+    burns: Sequence[TimedBurn], *, fuel: str, performer: str = "", wick: str = ""
+) -> tuple[TimedBurn, ...]:
     """Burns of a fuel by a performer in a wick; rows that do not say count for everybody's."""
     wanted = fuel_named(fuel).name
     return tuple(
@@ -204,7 +204,7 @@ def _check_width(header: list[str], cells: list[str], place: Place) -> None:
         )  # fmt: skip
 
 
-def _burn(header: list[str], cells: list[str], file: str, line: int, separator: str) -> Burn:
+def _burn(header: list[str], cells: list[str], file: str, line: int, separator: str) -> TimedBurn:
     row = dict(zip(header, (cell.strip() for cell in cells), strict=False))
 
     def place(name: str) -> Place:
@@ -230,7 +230,7 @@ def _burn(header: list[str], cells: list[str], file: str, line: int, separator: 
             "bad-value", place("ended"), f"{row['ended']!r} is no end of a burn",
             "write burnt out, or put out",
         )  # fmt: skip
-    return Burn(
+    return TimedBurn(
         fuel=liquid.name,
         seconds=seconds,
         performer=row.get("performer", ""),

@@ -25,7 +25,7 @@ from sequencer.arrays import Floats, as_floats
 from sequencer.facts.combustion import flame_height
 
 PEAK = 1.5  # [1] peak over mean heat release of a freshly lit wick; a design choice
-GRAVITY = 9.80665  # [m/s²] standard
+STANDARD_GRAVITY = 9.80665  # [m/s²] standard
 AIR_DENSITY = 1.2  # [kg/m³] at 20 °C
 FASTEST_HEAD = 20.0  # [m/s] above any head spun by hand: 2 turns a second at 1.15 m are 14.5 m/s
 
@@ -150,9 +150,9 @@ def _blown(rest: Floats, burnt: Floats, base: Floats, speed: Floats) -> Floats:
         raise ValueError("diameter must be positive")
     if np.any(speed < 0):
         raise ValueError("speed must not be negative")
-    x = burnt / (np.pi / 4.0 * base**2) / (AIR_DENSITY * np.sqrt(GRAVITY * base))
+    x = burnt / (np.pi / 4.0 * base**2) / (AIR_DENSITY * np.sqrt(STANDARD_GRAVITY * base))
     tilted = np.maximum(1.0, 55.0 / 42.0 * x**0.06)
-    froude = speed**2 / (GRAVITY * base)
+    froude = speed**2 / (STANDARD_GRAVITY * base)
     dragged = base * np.maximum(0.0, 1.5 * froude**0.069 - 1.0)
     return np.asarray(rest * np.where(speed > 0, tilted, 1.0) + dragged)
 

@@ -17,15 +17,15 @@ from math import ceil, isfinite
 from typing import Any
 
 from sequencer.facts.extinguishers import Rating, parse_rating
-from sequencer.facts.rule_kinds import KINDS, Kind, Sort
+from sequencer.facts.rule_kinds import RULE_KINDS, Kind, Sort
 from sequencer.facts.sources import Mark, Source, cited, data, mark_of, source, sources
 from sequencer.plugins import Plugin, extended
 
-ENTRY_POINTS = "sequencer.profiles"
+PROFILE_PLUGINS = "sequencer.profiles"
 
 
 @dataclass(frozen=True, slots=True)
-class Count:
+class CountRule:
     """So many for each so many, and never fewer than a least number."""
 
     least: int
@@ -50,12 +50,12 @@ class Units:
 class Extinguishers:
     """Extinguishers that a rule asks for."""
 
-    count: Count
+    count: CountRule
     rating: Rating | None  # of each; None where `units` says it
     units: tuple[Units, ...] = ()
 
 
-Value = float | bool | Count | Extinguishers | tuple[str, ...] | Mapping[str, float] | str
+RuleValue = float | bool | CountRule | Extinguishers | tuple[str, ...] | Mapping[str, float] | str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -72,7 +72,7 @@ class Rule:
     """One rule of one profile."""
 
     kind: Kind
-    value: Value
+    value: RuleValue
     printed: str  # as the text has it
     profile: str  # title of the profile
     source: Source
@@ -114,7 +114,7 @@ class Rule:
         return self.value
 
     @property
-    def count(self) -> Count:
+    def count(self) -> CountRule:
         """The value of a count rule.
 
         Raises
@@ -122,7 +122,7 @@ class Rule:
         ValueError
             If the rule's value is no count.
         """
-        if not isinstance(self.value, Count):
+        if not isinstance(self.value, CountRule):
             raise ValueError(f"rule {self.kind.name} of {self.profile} holds no count")
         return self.value
 
@@ -179,7 +179,7 @@ def _entries() -> dict[str, Profile | None]:
     built_in: dict[str, Profile | None] = {
         item.name.removesuffix(".json"): None for item in folder.iterdir()
     }
-    return extended(built_in, ENTRY_POINTS, _added)
+    return extended(built_in, PROFILE_PLUGINS, _added)
 
 
 def _added(plugin: Plugin) -> dict[str, Profile | None]:
@@ -237,13 +237,13 @@ def kind_of(name: str) -> Kind:
     ValueError
         If no rule can be about it; says which subjects are near.
     """
-    if name not in KINDS:
-        near = difflib.get_close_matches(name, KINDS, n=3, cutoff=0.5) or list(KINDS)
+    if name not in RULE_KINDS:
+        near = difflib.get_close_matches(name, RULE_KINDS, n=3, cutoff=0.5) or list(RULE_KINDS)
         raise ValueError(f"{name!r} is no subject of a rule; did you mean {' or '.join(near)}")
-    return KINDS[name]
+    return RULE_KINDS[name]
 
 
-def value_from(kind: Kind, raw: Any) -> Value:
+def value_from(kind: Kind, raw: Any) -> RuleValue:
     """The value of a rule from plain data, SI where it is a quantity.
 
     Raises
@@ -293,7 +293,7 @@ def _amount(name: str, raw: Any) -> float:
     return float(raw)
 
 
-def _count(kind: Kind, raw: Any) -> Count:
+def _count(kind: Kind, raw: Any) -> CountRule:
     name = kind.name
     if not isinstance(raw, Mapping) or set(raw) - {"least", "each", "of"}:
         raise ValueError(f"{name} takes least and each, got {raw!r}")
@@ -304,7 +304,7 @@ def _count(kind: Kind, raw: Any) -> Count:
         raise ValueError(f"{name}: each must be a whole number from 1, got {each!r}")
     if least == 0 and each is None:
         raise ValueError(f"{name} asks for nothing; give least or each")
-    return Count(least, each, str(raw.get("of", "")))
+    return CountRule(least, each, str(raw.get("of", "")))
 
 
 def _extinguishers(kind: Kind, raw: Any) -> Extinguishers:
@@ -321,7 +321,7 @@ def _extinguishers(kind: Kind, raw: Any) -> Extinguishers:
     return Extinguishers(count, rating, units)
 
 
-_READERS: Mapping[Sort, Callable[[Kind, Any], Value]] = {
+_READERS: Mapping[Sort, Callable[[Kind, Any], RuleValue]] = {
     "least": _number,
     "most": _number,
     "count": _count,

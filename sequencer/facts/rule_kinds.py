@@ -83,4 +83,4 @@ _TABLE = (
     Kind("spin-off-seconds", "least", "spinning off", *_TIME),
     Kind("ask", "ask", "to be confirmed by a person"),
 )
-KINDS: Mapping[str, Kind] = {kind.name: kind for kind in _TABLE}
+RULE_KINDS: Mapping[str, Kind] = {kind.name: kind for kind in _TABLE}

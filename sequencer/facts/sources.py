@@ -20,7 +20,7 @@ Mark = Literal[
     "common practice",
     "as entered",
 ]
-MARKS: tuple[Mark, ...] = (
+READING_MARKS: tuple[Mark, ...] = (
     "read",
     "read second-hand",
     "from memory",
@@ -137,11 +137,11 @@ def mark_of(entry: Mapping[str, Any], origin: Source) -> Mark:
     Raises
     ------
     ValueError
-        If the mark is none of `MARKS`.
+        If the mark is none of `READING_MARKS`.
     """
     mark = entry.get("mark", origin.mark)
-    if mark not in MARKS:
-        raise ValueError(f"mark must be one of {MARKS}, got {mark!r}")
+    if mark not in READING_MARKS:
+        raise ValueError(f"mark must be one of {READING_MARKS}, got {mark!r}")
     return cast("Mark", mark)
 
 

@@ -45,7 +45,7 @@ class Spans:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Found:
+class CertifiedMinima:
     """Smallest value of each group, proven to the tolerance, and the spans under its requirement."""
 
     value: Floats  # (groups,) inf where a group has no interval
@@ -66,7 +66,7 @@ def search(
     required: Floats,
     best: Floats | None = None,
     tolerance: float = TOLERANCE,
-) -> Found:
+) -> CertifiedMinima:
     """Smallest value of each group over its intervals, and the spans under its requirement.
 
     Parameters
@@ -87,7 +87,7 @@ def search(
 
     Returns
     -------
-    found : Found
+    found : CertifiedMinima
 
     Raises
     ------
@@ -149,7 +149,7 @@ def search(
             (rows[low:high], centre[low:high], half[low:high], open_[low:high])
             for low, high in reversed(_blocks(len(rows), _LEVEL, 0))
         ]
-    return Found(
+    return CertifiedMinima(
         value=value,
         at=at,
         row=row,

@@ -32,7 +32,7 @@ RANGE_OF_MOTION = {
     "nod": (radians(-45.0), radians(45.0)),
     "tilt": (radians(-45.0), radians(45.0)),
 }  # [rad] of the survey of joints named above
-USED = {
+USED_ANGLES = {
     "turn": (radians(-30.0), radians(30.0)),
     "lean": (radians(-10.0), radians(10.0)),
     "side": (radians(-8.0), radians(8.0)),
@@ -72,7 +72,7 @@ class Posture:
     tilt: float = 0.0
 
     def __post_init__(self) -> None:
-        for name, (low, high) in USED.items():
+        for name, (low, high) in USED_ANGLES.items():
             value = getattr(self, name)
             if not low - 1e-9 <= value <= high + 1e-9:  # also catches nan
                 raise ValueError(

@@ -10,7 +10,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 
-FAR = 1e4  # [m] beyond any stage
+FAR_AWAY = 1e4  # [m] beyond any stage
 _GOLDEN = (np.sqrt(5.0) - 1.0) / 2.0
 _STEPS = 48  # of the golden section: leaves 1e-10 of a segment
 
@@ -28,8 +28,8 @@ class Prism:
     """
 
     corners: Floats
-    bottom: float = -FAR
-    top: float = FAR
+    bottom: float = -FAR_AWAY
+    top: float = FAR_AWAY
 
     def level(self, n: Floats) -> Floats:
         """Highest that the prism reaches along directions.
@@ -147,6 +147,17 @@ def walls(line: Floats) -> tuple[Prism, ...]:
     return tuple(Prism(np.stack(pair)) for pair in pairwise(line))
 
 
-def plane(*, bottom: float = -FAR, top: float = FAR) -> Prism:
+def plane(*, bottom: float = -FAR_AWAY, top: float = FAR_AWAY) -> Prism:
     """Everything between two heights: a ceiling or a floor without end."""
-    return Prism(np.array([[-FAR, -FAR], [FAR, -FAR], [FAR, FAR], [-FAR, FAR]]), bottom, top)
+    return Prism(
+        np.array(
+            [
+                [-FAR_AWAY, -FAR_AWAY],
+                [FAR_AWAY, -FAR_AWAY],
+                [FAR_AWAY, FAR_AWAY],
+                [-FAR_AWAY, FAR_AWAY],
+            ]
+        ),
+        bottom,
+        top,
+    )

@@ -12,7 +12,7 @@ from typing import Any
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.geometry.prisms import FAR, Prism, plane, walls
+from sequencer.geometry.prisms import FAR_AWAY, Prism, plane, walls
 
 Point = tuple[float, float]
 _WIDEST = 2000.0  # [m] a coordinate beyond this is a slip of the unit
@@ -71,7 +71,7 @@ class Region:
 
         return bool(self.polygon.covers(shapely.Point(point)))
 
-    def prisms(self, *, bottom: float = -FAR, top: float = FAR) -> tuple[Prism, ...]:
+    def prisms(self, *, bottom: float = -FAR_AWAY, top: float = FAR_AWAY) -> tuple[Prism, ...]:
         """Convex prisms that together fill the region between two heights."""
         return _convex(self.polygon, bottom, top)
 
@@ -79,7 +79,11 @@ class Region:
         """Convex prisms that together fill the plan outside the region."""
         import shapely
 
-        return _convex(shapely.box(-FAR, -FAR, FAR, FAR).difference(self.polygon), -FAR, FAR)
+        return _convex(
+            shapely.box(-FAR_AWAY, -FAR_AWAY, FAR_AWAY, FAR_AWAY).difference(self.polygon),
+            -FAR_AWAY,
+            FAR_AWAY,
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

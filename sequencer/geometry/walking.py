@@ -14,8 +14,8 @@ from typing import Any
 import numpy as np
 
 from sequencer.arrays import Floats, as_floats
+from sequencer.geometry.regions import Point
 
-Point = tuple[float, float]
 Ways = Callable[[Floats], Floats]  # (n, 2) places → (n, m) ways to each of m targets
 NO_WAY = 1e6  # [m] stands for a way that does not exist, where inf would not compute
 _SKIN = 1e-6  # [m] obstacles are shrunk by this, so that a way may touch a corner
@@ -23,7 +23,7 @@ _CHUNK = 200_000  # lines tested at once
 
 
 @dataclass(frozen=True)
-class Ground:
+class WalkableFloor:
     """A floor with things on it that nobody walks through.
 
     Parameters

@@ -1,1 +1,1 @@
-"""Hears beats, bars, sections and energy in a recording."""
+"""Beats, bars, sections and energy of a recording."""

@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sequencer.arrays import Floats
-from sequencer.listening.spectra import SILENT, Spectra, levelled
+from sequencer.listening.spectra import SILENT_LEVEL, Spectra, levelled
 
 _NEVER = -12.0  # [nats]
 _UNHEARD = (-1.52, -2.31)  # [nats]: chances of 0.18 and 0.09, which tell no tempo from another
@@ -48,7 +48,7 @@ class Activations:
 
 def activations_of(spectra: Spectra) -> Activations:
     """Log odds of beat and downbeat for a whole track; none where it is silent."""
-    if spectra.loud < SILENT or not len(spectra.mel):
+    if spectra.loud < SILENT_LEVEL or not len(spectra.mel):
         nothing = np.full(len(spectra.mel), _NEVER)
         return Activations(
             nothing, nothing, np.full(8, -np.log(8.0)), np.zeros((len(nothing), 80), np.float32)

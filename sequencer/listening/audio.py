@@ -1,6 +1,6 @@
 """Audio files as mono blocks at one rate, read piece by piece so that length costs no memory.
 
-Samples are in −1 … 1 at `RATE` Hz. The lengths that headers claim are not believed: what can be decoded
+Samples are in −1 … 1 at `SAMPLE_RATE` Hz. The lengths that headers claim are not believed: what can be decoded
 counts. Source of the sample-rate conversion: the SoX resampler (soxr), quality "HQ".
 """
 
@@ -18,9 +18,9 @@ from numpy.typing import NDArray
 from sequencer.errors import InputError, Place
 from sequencer.listening.mpeg import Recounted, counted, length_warning
 
-RATE = 22050  # [Hz] of everything that listens
-SHORTEST = 4.0  # [s]
-LONGEST = 4 * 3600.0  # [s]
+SAMPLE_RATE = 22050  # [Hz] of everything that listens
+_SHORTEST = 4.0  # [s]
+_LONGEST = 4 * 3600.0  # [s]
 _BLOCK = 1 << 18  # frames read at once
 _CANCELS = 0.02  # share of the energy left by mixing below which the channels oppose each other
 _SUFFIXES = (
@@ -44,7 +44,7 @@ Samples = NDArray[np.float32]
 
 
 @dataclass(slots=True)
-class Track:
+class AudioFile:
     """One pass over an audio file; `duration` is known when the blocks have run out."""
 
     path: Path
@@ -59,7 +59,7 @@ class Track:
         return self.apart > 0 and self.mixed < _CANCELS * self.apart
 
     def blocks(self) -> Iterator[Samples]:
-        """Mono blocks at `RATE`, in order.
+        """Mono blocks at `SAMPLE_RATE`, in order.
 
         Raises
         ------
@@ -70,7 +70,7 @@ class Track:
 
         with _opened(self.path) as file:
             rate = int(file.samplerate)
-            stream = soxr.ResampleStream(rate, RATE, 1, dtype="float32", quality="HQ")
+            stream = soxr.ResampleStream(rate, SAMPLE_RATE, 1, dtype="float32", quality="HQ")
             frames = 0
             while len(block := self._read(file, frames, rate)):
                 mono = block.mean(axis=1)
@@ -108,28 +108,28 @@ class Track:
             )
         self.mixed += float(np.dot(mono.astype(np.float64), mono))
         self.apart += float(np.sum(block.astype(np.float64) ** 2)) / block.shape[1]
-        if self.duration > LONGEST:
+        if self.duration > _LONGEST:
             raise InputError(
                 "track-too-long",
                 Place(str(self.path)),
-                f"the track is longer than {LONGEST / 3600:.0f} hours",
+                f"the track is longer than {_LONGEST / 3600:.0f} hours",
                 "cut out the song of the show",
             )
 
     def _judge_length(self) -> None:
-        if self.apart <= _SILENT**2 * self.duration and self.duration >= SHORTEST:
+        if self.apart <= _SILENT**2 * self.duration and self.duration >= _SHORTEST:
             raise InputError(
                 "track-silent",
                 Place(str(self.path)),
                 "the track is silent from start to end",
                 "export the song again, or name another file",
             )
-        if self.duration < SHORTEST:
+        if self.duration < _SHORTEST:
             raise InputError(
                 "track-too-short",
                 Place(str(self.path)),
                 f"the track lasts {self.duration:.1f} s, too short to hear a beat",
-                f"give a track of at least {SHORTEST:.0f} s",
+                f"give a track of at least {_SHORTEST:.0f} s",
             )
 
 

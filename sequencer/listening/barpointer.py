@@ -4,7 +4,7 @@ A state is a place in the bar, a tempo and how far the beat has gone; the pointe
 beat and may change its tempo only at a beat: a little, or at a price to any other, as where a phrase ends
 slower and the next is in time again. A bar may be cut short at a price, as songs put in a bar of two. Since
 nothing is chosen within a beat, the Viterbi search runs over beats alone: the best score of a beat at frame t,
-place m, with interval k until the next. Because every interval is at least `SHORTEST` frames, that many frames
+place m, with interval k until the next. Because every interval is at least `SHORTEST_BEAT` frames, that many frames
 depend only on earlier ones and are searched at once. A path may begin and end anywhere, and may break off and,
 a block of that many frames later or more, begin again at a price, so stretches without a beat get none.
 
@@ -22,24 +22,26 @@ from numpy.typing import NDArray
 from sequencer.arrays import Floats, Ints
 
 FPS = 100  # frames a second of the search
-SHORTEST, SLOWEST = 24, 150  # [frames] intervals: 250 … 40 beats a minute
+SHORTEST_BEAT, SLOWEST = 24, 150  # [frames] intervals: 250 … 40 beats a minute
 _STEP = 1.02  # ratio of neighbouring intervals where frames allow
 _REACH = 5  # neighbouring intervals one beat may move
 _LEAP, _START, _RESTART = 253, 254, 255  # in place of a step between intervals
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Pointer:
+class BarPointerModel:
     """Parameters of the model."""
 
     steadiness: float = 20.0  # λ: price of a tempo change of 100 % from beat to beat [nats]
     leap: float = 6.0  # price of any other tempo at once [nats]
     short: float = 14.0  # price of a bar cut short, to two beats or more [nats]
-    going: float = 2.0  # for each second that the count goes on, whatever the tempo [nats/s]
+    continuity_reward: float = (
+        2.0  # for each second that the count goes on, whatever the tempo [nats/s]
+    )
     restart: float = 100.0  # price of breaking off and beginning again [nats]
     trust: float = 0.6  # in the odds: frames err together, so each says less than it seems to
-    lean: float = 1.0  # towards a beat: music goes on where little is heard of it [nats]
-    least: float = -2.5  # lowest log odds one frame may have: forgives a silent beat
+    beat_bias: float = 1.0  # towards a beat: music goes on where little is heard of it [nats]
+    min_log_odds: float = -2.5  # lowest log odds one frame may have: forgives a silent beat
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -71,14 +73,14 @@ class Path:
 
 def intervals() -> Ints:
     """Intervals between beats that are searched, shape (k,) [1/100 s], rising."""
-    found = [SHORTEST]
+    found = [SHORTEST_BEAT]
     while found[-1] < SLOWEST:
         found.append(max(found[-1] + 1, round(found[-1] * _STEP)))
     return np.array(found, dtype=np.int64)
 
 
 def log_odds(
-    beat: Floats, downbeat: Floats, *, model: Pointer
+    beat: Floats, downbeat: Floats, *, model: BarPointerModel
 ) -> tuple[NDArray[np.float32], NDArray[np.float32]]:
     """Log odds of "a beat, but no downbeat" and of "a downbeat" against "neither".
 
@@ -88,7 +90,7 @@ def log_odds(
         Probability of a beat, downbeats among them.
     downbeat : ndarray, shape (n,) [1]
         Probability of a downbeat.
-    model : Pointer
+    model : BarPointerModel
         Its `trust`, `lean` and `least` shape the result.
 
     Returns
@@ -104,7 +106,7 @@ def log_odds(
     none = np.log1p(-beat)
     plain = np.log(np.clip(beat - first, 1e-4, None)) - none
     shaped = [
-        np.maximum(model.trust * odds + model.lean, model.least).astype(np.float32)
+        np.maximum(model.trust * odds + model.beat_bias, model.min_log_odds).astype(np.float32)
         for odds in (plain, np.log(first) - none)
     ]
     return shaped[0], shaped[1]
@@ -115,7 +117,7 @@ def decode(
     downbeat: Floats,
     *,
     metre: int,
-    pointer: Pointer | None = None,
+    pointer: BarPointerModel | None = None,
     taus: Ints | None = None,
 ) -> Path:
     """The likeliest beats and bars of one metre.
@@ -128,7 +130,7 @@ def decode(
         Probability of a downbeat.
     metre : int
         Beats a bar, at least 1.
-    pointer : Pointer, optional
+    pointer : BarPointerModel, optional
     taus : ndarray, shape (k,) [1/100 s]
         Those of `intervals` that may occur, in turn; all if not given.
 
@@ -148,7 +150,7 @@ def decode(
     """
     if metre < 1 or len(beat) != len(downbeat):
         raise ValueError("metre must be at least 1, beat and downbeat equally long")
-    model = pointer or Pointer()
+    model = pointer or BarPointerModel()
     plain, first = log_odds(beat, downbeat, model=model)
     observed = np.repeat(plain[:, None], metre, axis=1)
     observed[:, 0] = first
@@ -160,13 +162,13 @@ def decode(
 class _Search:
     """Forward pass and way back of one decoding."""
 
-    def __init__(self, observed: NDArray[np.float32], model: Pointer, taus: Ints) -> None:
+    def __init__(self, observed: NDArray[np.float32], model: BarPointerModel, taus: Ints) -> None:
         self.observed = observed
         self.total, self.metre = observed.shape
         self.taus = taus
         n = len(self.taus)
         self.model = model
-        self.prior = (model.going / FPS * taus).astype(np.float32)
+        self.prior = (model.continuity_reward / FPS * taus).astype(np.float32)
         # price[j, k]: of coming to interval k from interval k + j - _REACH
         self.price = np.full((2 * _REACH + 1, n), -np.inf, np.float32)
         for j in range(2 * _REACH + 1):
@@ -181,15 +183,15 @@ class _Search:
         self.before = np.full((self.total, n), self.metre - 1, np.uint8)
         self.best_score = np.full(self.total, -np.inf, np.float32)  # of paths ended by frame t
         self.best_state = np.zeros((self.total, 3), np.int32)  # their last beat: frame, place, k
-        self.held = np.full((SLOWEST + 2 * SHORTEST, self.metre, n), -np.inf, np.float32)
+        self.held = np.full((SLOWEST + 2 * SHORTEST_BEAT, self.metre, n), -np.inf, np.float32)
 
     def run(self) -> None:
         """Fill scores and back pointers, block by block."""
         rows = len(self.held)
         places, ks = np.arange(self.metre)[None, :, None], np.arange(len(self.taus))
-        padding = np.full((SHORTEST, self.metre, _REACH), -np.inf, np.float32)
-        for start in range(0, self.total, SHORTEST):
-            times = np.arange(start, min(start + SHORTEST, self.total))
+        padding = np.full((SHORTEST_BEAT, self.metre, _REACH), -np.inf, np.float32)
+        for start in range(0, self.total, SHORTEST_BEAT):
+            times = np.arange(start, min(start + SHORTEST_BEAT, self.total))
             before = (times[:, None] - self.taus) % rows
             left = self.held[before[:, None, :], places, ks]
             left = np.roll(left, 1, axis=1)  # the place before comes to this one
@@ -220,7 +222,7 @@ class _Search:
         self, times: Ints, left: NDArray[np.float32]
     ) -> tuple[NDArray[np.float32], NDArray[np.uint8]]:
         """Scores of paths that begin at these frames, for the first time or anew, or change to any tempo."""
-        last = times[0] - SHORTEST
+        last = times[0] - SHORTEST_BEAT
         anew = self.best_score[last] - self.model.restart if last >= 0 else -np.inf
         code = _RESTART if anew > 0 else _START
         begun = np.float32(max(anew, 0.0))
@@ -257,14 +259,14 @@ class _Search:
                 if code == _START:
                     break
                 if code == _RESTART:
-                    begun = t // SHORTEST * SHORTEST - SHORTEST
+                    begun = t // SHORTEST_BEAT * SHORTEST_BEAT - SHORTEST_BEAT
                     t, m, k = (int(x) for x in self.best_state[begun])
                     continue
                 k = int(self.leapt[t, m]) if code == _LEAP else k + code - _REACH
                 m = (m - 1) if m else int(self.before[t, k])
                 t -= int(self.taus[k])
             steps = np.diff(frames[::-1])[~np.array(breaks[::-1], np.bool_)[1:]]
-            score -= self.model.going / FPS * float(np.sum(steps))
+            score -= self.model.continuity_reward / FPS * float(np.sum(steps))
         return Path(
             np.array(frames[::-1], np.int64),
             np.array(places[::-1], np.int64),

@@ -21,7 +21,7 @@ _DOUBTFUL = 0.45  # the same, beside such a stretch
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class Count:
+class BeatCount:
     """Beats and bars heard in a track.
 
     Parameters
@@ -51,7 +51,7 @@ class Count:
     unsteady: tuple[tuple[float, float], ...]
 
 
-def count_of(heard: Activations, duration: float) -> Count:
+def count_of(heard: Activations, duration: float) -> BeatCount:
     """Count of a whole track.
 
     Parameters
@@ -62,7 +62,7 @@ def count_of(heard: Activations, duration: float) -> Count:
 
     Returns
     -------
-    count : Count
+    count : BeatCount
         Without beats where there is no steady one.
     """
     chance = _chance(heard.beat)
@@ -74,7 +74,7 @@ def count_of(heard: Activations, duration: float) -> Count:
     best = path.metre
     if max(way.path.score for way in ways) < _LEAST_SCORE or len(path.frames) < 4:
         return _nothing(duration)
-    sure = _sureness(beat, path.frames)
+    sure = _confidence(beat, path.frames)
     times = _refined(chance, path.frames)
     times, places, sure = _without_gaps(times, path, sure)
     times, places, sure, unsteady = _only_steady(times, places, sure, duration)
@@ -93,10 +93,10 @@ def count_of(heard: Activations, duration: float) -> Count:
         first = accented
         down = first.astype(np.float64)
         readings = (replace(readings[0], metre=best), *readings[1:])
-    return Count(
+    return BeatCount(
         times,
         times[first],
-        _bar_sureness(times, first, sure, down),
+        _bar_confidence(times, first, sure, down),
         sure,
         best,
         readings,
@@ -104,9 +104,9 @@ def count_of(heard: Activations, duration: float) -> Count:
     )
 
 
-def _nothing(duration: float) -> Count:
+def _nothing(duration: float) -> BeatCount:
     none = np.zeros(0)
-    return Count(none, none, none, none, 4, (), ((0.0, duration),))
+    return BeatCount(none, none, none, none, 4, (), ((0.0, duration),))
 
 
 def _chance(odds: Floats) -> Floats:
@@ -127,7 +127,7 @@ def _finer_at(fine: Floats, times: Floats) -> Floats:
     return np.max([fine[index + shift] for shift in (-2, -1, 0, 1, 2)], axis=0)
 
 
-def _sureness(beat: Floats, frames: Ints) -> Floats:
+def _confidence(beat: Floats, frames: Ints) -> Floats:
     return _finer_at(beat, frames / FPS)
 
 
@@ -212,7 +212,7 @@ def _grown(lost: Bools, mean: Floats) -> Bools:
     return grown
 
 
-def _bar_sureness(times: Floats, first: Bools, sure: Floats, down: Floats) -> Floats:
+def _bar_confidence(times: Floats, first: Bools, sure: Floats, down: Floats) -> Floats:
     """Confidence of each bar: of its beats, and of its first beat against its others."""
     starts = np.flatnonzero(first)
     ends = np.append(starts[1:], len(times))

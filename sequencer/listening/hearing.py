@@ -1,6 +1,6 @@
 """From an audio file to a `Song`: the front door of this room."""
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import Any
 
@@ -9,15 +9,15 @@ import numpy as np
 from sequencer.errors import InputError
 from sequencer.listening import cache
 from sequencer.listening.activations import activations_of
-from sequencer.listening.audio import RATE, Track, is_audio_name, sha256_of, warning_of
-from sequencer.listening.beats import Count, count_of
+from sequencer.listening.audio import SAMPLE_RATE, AudioFile, is_audio_name, sha256_of, warning_of
+from sequencer.listening.beats import BeatCount, count_of
 from sequencer.listening.energy import energy_curve, mean_energy
 from sequencer.listening.sections import sections_of
 from sequencer.listening.spectra import Ear, Spectra
+from sequencer.progress import Progress
 from sequencer.timing.song import Section, Song
 from sequencer.timing.tempo import median_tempo
 
-Progress = Callable[[str, float], None]
 _DECIMALS = 4  # of seconds, kept
 
 
@@ -123,7 +123,7 @@ def _spectra(path: Path, tell: Progress) -> Spectra:
     """Spectra of the file; of its first channel alone where mixing would cancel the music."""
     expected = _expected_duration(path)
     for channel in (None, 0):
-        track = Track(path, channel)
+        track = AudioFile(path, channel)
         ear = Ear()
         for block in track.blocks():
             ear.take(block)
@@ -136,11 +136,11 @@ def _spectra(path: Path, tell: Progress) -> Spectra:
 def _expected_duration(path: Path) -> float:
     """Seconds by a guess from the file's size; only progress hangs on it."""
     rate = {".mp3": 24_000, ".ogg": 16_000, ".opus": 16_000, ".flac": 90_000}
-    return max(path.stat().st_size / rate.get(path.suffix.lower(), 8 * RATE), 1.0)
+    return max(path.stat().st_size / rate.get(path.suffix.lower(), 8 * SAMPLE_RATE), 1.0)
 
 
 def _song(
-    name: str, digest: str, spectra: Spectra, count: Count, warnings: tuple[str, ...]
+    name: str, digest: str, spectra: Spectra, count: BeatCount, warnings: tuple[str, ...]
 ) -> Song:
     energy = energy_curve(spectra.loudness, spectra.duration)
     stretches = sections_of(spectra, count.downbeats, metre=count.metre)
@@ -174,7 +174,7 @@ def _song(
     )
 
 
-def _confidence(count: Count) -> dict[str, float]:
+def _confidence(count: BeatCount) -> dict[str, float]:
     if not len(count.beats):
         return {"beats": 0.0, "downbeats": 0.0, "metre": 0.0}
     alike = [r.share for r in count.readings if r.metre == count.metre]

@@ -13,17 +13,17 @@ import numpy as np
 from numpy.typing import NDArray
 
 from sequencer.arrays import Floats
-from sequencer.listening.audio import RATE, Samples
+from sequencer.listening.audio import SAMPLE_RATE, Samples
 
 FRAMES = 50  # a second, of the mel bands
 SLOW = 10  # a second, of chroma and loudness
 BANDS = 80
-HOP = RATE // FRAMES
-FLOOR = -4.0  # log10 below the loud parts at which a band counts as silent
-SILENT = -4.3  # log10: a track whose loud parts lie below is silence
+HOP = SAMPLE_RATE // FRAMES
+_FLOOR = -4.0  # log10 below the loud parts at which a band counts as silent
+SILENT_LEVEL = -4.3  # log10: a track whose loud parts lie below is silence
 _WINDOW = 2048
 _LONG = 8192  # window of the chroma
-_SLOW_HOP = RATE // SLOW
+_SLOW_HOP = SAMPLE_RATE // SLOW
 _EPSILON = 1e-6
 
 Halves = NDArray[np.float16]
@@ -98,7 +98,7 @@ def levelled(mel: NDArray[np.float16], loud: float) -> NDArray[np.float32]:
     -----
     Source: ours. Exact.
     """
-    return np.maximum((mel.astype(np.float32) - np.float32(loud + FLOOR)) / np.float32(-FLOOR), 0)
+    return np.maximum((mel.astype(np.float32) - np.float32(loud + _FLOOR)) / np.float32(-_FLOOR), 0)
 
 
 def mel_weights() -> NDArray[np.float32]:
@@ -114,10 +114,10 @@ def mel_weights() -> NDArray[np.float32]:
     """
     low, high = _mel(30.0), _mel(10_500.0)
     edges = 700.0 * (10 ** (np.linspace(low, high, BANDS + 2) / 2595.0) - 1)
-    bins = np.arange(_WINDOW // 2 + 1) * RATE / _WINDOW
+    bins = np.arange(_WINDOW // 2 + 1) * SAMPLE_RATE / _WINDOW
     left, centre, right = edges[:-2], edges[1:-1], edges[2:]
     # the lowest bands are narrower than a bin: widen them, or they would be empty
-    width = RATE / _WINDOW
+    width = SAMPLE_RATE / _WINDOW
     left, right = np.minimum(left, centre - width), np.maximum(right, centre + width)
     up = (bins[:, None] - left) / (centre - left)
     down = (right - bins[:, None]) / (right - centre)
@@ -136,7 +136,7 @@ def chroma_weights() -> NDArray[np.float32]:
     -----
     Source: ISO 16:1975 (A = 440 Hz); a Gaussian of a third of a semitone about each pitch. Exact.
     """
-    bins = np.arange(_LONG // 2 + 1) * RATE / _LONG
+    bins = np.arange(_LONG // 2 + 1) * SAMPLE_RATE / _LONG
     pitch = 69 + 12 * np.log2(np.maximum(bins, 1.0) / 440.0)
     apart = (pitch[:, None] - np.arange(12) + 6) % 12 - 6
     weights = np.exp(-0.5 * (apart / 0.35) ** 2)
@@ -182,7 +182,7 @@ class Ear:
         self._parts: list[tuple[Halves, Halves, Floats]] = []
 
     def take(self, block: Samples, *, last: bool = False) -> None:
-        """Hear the next block of mono samples at `RATE`, shape (n,)."""
+        """Hear the next block of mono samples at `SAMPLE_RATE`, shape (n,)."""
         from scipy.fft import rfft
 
         mels = []
@@ -211,9 +211,9 @@ class Ear:
 
 
 def spectra_of(blocks: Iterable[Samples], duration: float | None = None) -> Spectra:
-    """Spectra of a stream of mono blocks at `RATE`; the duration is that of the blocks if not given."""
+    """Spectra of a stream of mono blocks at `SAMPLE_RATE`; the duration is that of the blocks if not given."""
     ear, samples = Ear(), 0
     for block in blocks:
         ear.take(block)
         samples += len(block)
-    return ear.spectra(samples / RATE if duration is None else duration)
+    return ear.spectra(samples / SAMPLE_RATE if duration is None else duration)

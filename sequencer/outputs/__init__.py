@@ -1,1 +1,1 @@
-"""What the tool hands over: tables, sheets, charts, traces. Knows no check."""
+"""What is handed over: tables, sheets, charts, sound, files for other programs; knows no check."""

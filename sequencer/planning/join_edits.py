@@ -8,10 +8,10 @@ from dataclasses import dataclass
 from typing import Any
 
 from sequencer.checks.dance.joins import Joint, Meeting, meetings
+from sequencer.geometry.bodies import Side
 from sequencer.planning.join_remedies import Remedy, remedies_for
 from sequencer.show.editing import Change, Insertion
 from sequencer.show.model import Entry, Step
-from sequencer.show.record import Side
 from sequencer.staging.staged import Block, Path, Staged
 
 LEAST_LEFT = 1.0  # [beats] of a block that gives beats to a link

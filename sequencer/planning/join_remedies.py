@@ -150,7 +150,7 @@ def _other_way(boundary: Boundary) -> Remedy | None:
 def _shift(boundary: Boundary) -> Remedy | None:
     law = boundary.after.law
     shifts = shifts_of(law)
-    fits = gap_between(boundary.before.end(), law.at(shifts), boundary.room.length).within(
+    fits = gap_between(boundary.before.end(), law.at(shifts), boundary.space.length).within(
         boundary.tolerances
     )
     if not np.any(fits):
@@ -166,7 +166,7 @@ def _shift(boundary: Boundary) -> Remedy | None:
 
 def _link(boundary: Boundary, *, stall: bool) -> Remedy | None:
     beats, _ = shortest_link(
-        boundary.before.end(), boundary.after.start(), room=boundary.room, limits=boundary.limits,
+        boundary.before.end(), boundary.after.start(), room=boundary.space, limits=boundary.limits,
     )  # fmt: skip
     if not isfinite(beats):
         return None

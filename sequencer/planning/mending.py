@@ -7,7 +7,7 @@ from sequencer.checks.dance.joins import Meeting
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.errors import InputError
 from sequencer.planning.join_edits import edits_for, failing
-from sequencer.planning.space_mends import MENDED, harm_of, mends_for, standing, too_close
+from sequencer.planning.space_mends import MENDED, baseline, harm_of, mends_for, too_close
 from sequencer.show.document import parse_document
 from sequencer.show.editing import Change, Insertion, edited_text
 from sequencer.show.reading import show_from_document
@@ -147,14 +147,14 @@ def _join_mended(draft: _Draft) -> tuple[_Draft, str] | None:
 
 def _space_mended(draft: _Draft) -> tuple[_Draft, str] | None:
     """The closest conflict that a change mends; the farther ones wait until the closest are tried."""
-    before = standing(draft.show)
+    before = baseline(draft.show)
     for conflict in before.bad[:MENDED]:
-        for edit, _ in mends_for(before, conflict).held:
+        for edit, _ in mends_for(before, conflict).accepted:
             after = draft.changed(edit.changes, edit.insertions)
             if (
                 after is not None
                 and _time(too_close(after.show)) < _time(before.bad) - _LESS
-                and not harm_of(before, after.show, courses=edit.of_courses)
+                and not harm_of(before, after.show, trajectories=edit.of_trajectories)
             ):
                 return after, edit.words
     return None

@@ -7,10 +7,11 @@ from sequencer.checks.dance.joins import Joint
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.checks.outcome import Mendable, Outcome
-from sequencer.checks.suite import Progress, examined, reported
+from sequencer.checks.suite import examined, reported
 from sequencer.findings import Report
 from sequencer.planning.join_remedies import remedies_for
 from sequencer.planning.space_mends import words_for
+from sequencer.progress import Progress
 from sequencer.staging.staged import Staged
 
 

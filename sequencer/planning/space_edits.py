@@ -18,8 +18,7 @@ from sequencer.checks.outcome import direction_words
 from sequencer.planning.join_edits import step_at
 from sequencer.planning.moves import MovePlace, place_mends
 from sequencer.show.editing import Change, Insertion
-from sequencer.show.model import Dancer as Performer
-from sequencer.show.model import Entry, Formation
+from sequencer.show.model import Entry, Formation, Performer
 from sequencer.staging.staged import Block, Staged, Standing
 
 EditKind = Literal["place", "way", "widen", "turn", "facing", "shift", "canon", "tether", "plane"]
@@ -45,7 +44,7 @@ class SpaceEdit:
     insertions: tuple[Insertion, ...] = ()
 
     @property
-    def of_courses(self) -> bool:
+    def of_trajectories(self) -> bool:
         """Whether what is danced changes, and not only where."""
         return self.kind in {"shift", "canon", "tether", "plane"}
 

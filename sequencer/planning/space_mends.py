@@ -15,7 +15,7 @@ from sequencer.checks.distances.boundaries import boundaries
 from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.checks.distances.spacing import Conflict, conflicts
 from sequencer.checks.fire.fire_and_crew import safety
-from sequencer.checks.outcome import Count, Outcome
+from sequencer.checks.outcome import BeatClock, Outcome
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.motion.clearance.approach import approaches
@@ -34,7 +34,7 @@ Stops = Counter[tuple[str, tuple[str, ...], str]]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Standing:
+class Baseline:
     """What stands against a show before anything is changed: no change may add to it."""
 
     show: Staged
@@ -43,22 +43,22 @@ class Standing:
     bad: tuple[Conflict, ...]  # closest first
     floor: Stops
     near: Mapping[tuple[str, str], float]  # [m] to what stands still, where it is too near
-    courses: Stops
+    trajectories: Stops
 
 
-def standing(show: Staged) -> Standing:
+def baseline(show: Staged) -> Baseline:
     """What stands against a show."""
     span = show.span
     required = required_distances(show, rules_of(show)).performers
     floor, near = _on_the_floor(show)
-    return Standing(
+    return Baseline(
         show=show,
         span=span,
         required=required,
         bad=too_close(show),
         floor=floor,
         near=near,
-        courses=_course_stops(show),
+        trajectories=_trajectory_stops(show),
     )
 
 
@@ -66,18 +66,18 @@ def standing(show: Staged) -> Standing:
 class Mends:
     """What was found for one conflict."""
 
-    held: tuple[tuple[SpaceEdit, Staged], ...]  # with the show after each; least change first
-    spoilt: tuple[
+    accepted: tuple[tuple[SpaceEdit, Staged], ...]  # with the show after each; least change first
+    rejected: tuple[
         tuple[SpaceEdit, tuple[str, ...]], ...
     ]  # these part the two, but do harm elsewhere
 
 
-def mends_for(before: Standing, conflict: Conflict, *, courses: bool = True) -> Mends:
+def mends_for(before: Baseline, conflict: Conflict, *, trajectories: bool = True) -> Mends:
     """The smallest change of each kind that mends a conflict.
 
     Parameters
     ----------
-    before : Standing
+    before : Baseline
     conflict : Conflict
     courses : bool
         False leaves changes of what is danced untried: they take longer.
@@ -87,12 +87,12 @@ def mends_for(before: Standing, conflict: Conflict, *, courses: bool = True) -> 
     for edits in edits_by_kind(before.show, conflict, span=before.span, required=before.required):
         harmful = 0
         for edit in edits:
-            if edit.of_courses and not courses:
+            if edit.of_trajectories and not trajectories:
                 break
             after = _parted(before, conflict, edit)
             if after is None:
                 continue
-            harm = harm_of(before, after, courses=edit.of_courses)
+            harm = harm_of(before, after, trajectories=edit.of_trajectories)
             if not harm:
                 held.append((edit, after))
                 break
@@ -102,25 +102,25 @@ def mends_for(before: Standing, conflict: Conflict, *, courses: bool = True) -> 
             if harmful == _HARMFUL:
                 break
     return Mends(
-        held=tuple(sorted(held, key=lambda one: one[0].cost)),
-        spoilt=tuple(sorted(spoilt, key=lambda one: one[0].cost)),
+        accepted=tuple(sorted(held, key=lambda one: one[0].cost)),
+        rejected=tuple(sorted(spoilt, key=lambda one: one[0].cost)),
     )
 
 
 def words_for(show: Staged) -> dict[tuple[tuple[str, ...], str | None], tuple[str, ...]]:
     """What mends each conflict, in words, by who comes too close and where it begins (bar.beat)."""
-    before = standing(show)
+    before = baseline(show)
     words: dict[tuple[tuple[str, ...], str | None], tuple[str, ...]] = {}
     for k, conflict in enumerate(before.bad):
         who = (show.dancers[conflict.first].name, show.dancers[conflict.second].name)
-        key = (who, Count(show.tempo).position(conflict.start))
+        key = (who, BeatClock(show.tempo).position(conflict.start))
         if k >= MENDED:
             words[key] = ("mend the closer conflicts first, then check again",)
             continue
-        mends = mends_for(before, conflict, courses=k < _ALL_KINDS)
-        words[key] = tuple(edit.words for edit, _ in mends.held) or (
+        mends = mends_for(before, conflict, trajectories=k < _ALL_KINDS)
+        words[key] = tuple(edit.words for edit, _ in mends.accepted) or (
             _NOTHING,
-            *(f"{edit.words}, but then: {'; '.join(harm)}" for edit, harm in mends.spoilt[:2]),
+            *(f"{edit.words}, but then: {'; '.join(harm)}" for edit, harm in mends.rejected[:2]),
         )
     return words
 
@@ -138,7 +138,7 @@ def too_close(show: Staged) -> tuple[Conflict, ...]:
     return tuple(sorted(conflicts(show.dancers, found, required), key=lambda one: one.distance))
 
 
-def harm_of(before: Standing, after: Staged, *, courses: bool) -> tuple[str, ...]:
+def harm_of(before: Baseline, after: Staged, *, trajectories: bool) -> tuple[str, ...]:
     """What stands against a changed show that did not before, in words; empty if nothing."""
     names = [dancer.name for dancer in after.dancers]
     said = [
@@ -149,8 +149,8 @@ def harm_of(before: Standing, after: Staged, *, courses: bool) -> tuple[str, ...
     ]
     floor, near = _on_the_floor(after)
     new = floor - before.floor
-    if courses:
-        new += _course_stops(after) - before.courses
+    if trajectories:
+        new += _trajectory_stops(after) - before.trajectories
     said += [f"{', '.join(who)}: {code}".removeprefix(": ") for code, who, _ in new]
     said += [
         f"{who} comes nearer to {thing}"
@@ -160,7 +160,7 @@ def harm_of(before: Standing, after: Staged, *, courses: bool) -> tuple[str, ...
     return tuple(dict.fromkeys(said))
 
 
-def _parted(before: Standing, conflict: Conflict, edit: SpaceEdit) -> Staged | None:
+def _parted(before: Baseline, conflict: Conflict, edit: SpaceEdit) -> Staged | None:
     """The show after a change, if it parts the two."""
     try:
         after = restaged(before.show, edit.changes, edit.insertions)
@@ -169,7 +169,7 @@ def _parted(before: Standing, conflict: Conflict, edit: SpaceEdit) -> Staged | N
     return None if _still(before, conflict, after) else after
 
 
-def _still(before: Standing, conflict: Conflict, after: Staged) -> bool:
+def _still(before: Baseline, conflict: Conflict, after: Staged) -> bool:
     """Whether the pair comes too close in the beats of the conflict, half a beat wider."""
     pair = (after.dancers[conflict.first], after.dancers[conflict.second])
     low = max(conflict.start - _BESIDE, before.span[0])
@@ -212,7 +212,7 @@ def _on_the_floor(show: Staged) -> tuple[Stops, dict[tuple[str, str], float]]:
     return _stops(outcome + travel(show.dancers, show.tempo) + safety(show)), near
 
 
-def _course_stops(show: Staged) -> Stops:
+def _trajectory_stops(show: Staged) -> Stops:
     """What stops a show that depends on what is danced."""
     return _stops(joins(show) + feasible(show))
 

@@ -5,15 +5,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from sequencer.facts.burn_log import Burn, estimate, matching, read_burn_log
+from sequencer.facts.burn_log import TimedBurn, estimate, matching, read_burn_log
 from sequencer.facts.burn_times import BurnTime, default_burn_time
 from sequencer.facts.fuels import Fuel, fuel
-from sequencer.show.record import Side
 from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import wick_area
 
 LIGHTING = 5.0  # [s] to light one performer's props; a design choice
-SIDES: tuple[Side, Side] = ("left", "right")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -54,7 +52,7 @@ def known_fuel(show: Staged) -> Fuel | None:
     return fuel(show.show.fire.fuel) if show.show.fire else None
 
 
-def timed_burns(show: Staged) -> tuple[Burn, ...]:
+def timed_burns(show: Staged) -> tuple[TimedBurn, ...]:
     """The show's log of timed burns; empty where it names none.
 
     Raises
@@ -68,14 +66,14 @@ def timed_burns(show: Staged) -> tuple[Burn, ...]:
     return read_burn_log(Path(show.file).parent / fire.burns)
 
 
-def burn_time(show: Staged, who: str, log: Sequence[Burn] = ()) -> BurnTime | None:
+def burn_time(show: Staged, who: str, log: Sequence[TimedBurn] = ()) -> BurnTime | None:
     """Burning time that a performer's wicks are counted on: logged, timed, stated, or the default.
 
     Parameters
     ----------
     show : Staged
     who : str
-    log : sequence of Burn
+    log : sequence of TimedBurn
         Timed burns of everybody.
 
     Raises

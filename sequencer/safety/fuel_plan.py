@@ -10,12 +10,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from sequencer.facts.fuels import Fuel
+from sequencer.geometry.bodies import Side
 from sequencer.safety.burning import PlannedBurn, known_fuel, spare
-from sequencer.show.record import Side
 from sequencer.staging.staged import Staged
 
 SPIN_OFF = 0.25  # [1] of what a wick takes up; a design choice
-SPARE = 0.20  # [1] of what all wicks take up, for a spill or one relight; a design choice
+FUEL_RESERVE = 0.20  # [1] of what all wicks take up, for a spill or one relight; a design choice
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,7 +62,7 @@ class FuelPlan:
     @property
     def prepared(self) -> float:
         """Fuel to bring [m³]: all wicks and the spare."""
-        return self.taken_up * (1.0 + SPARE)
+        return self.taken_up * (1.0 + FUEL_RESERVE)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -15,7 +15,7 @@ from sequencer.facts.profiles import (
     Override,
     Profile,
     Rule,
-    Value,
+    RuleValue,
     kind_of,
     profile,
     value_from,
@@ -23,7 +23,7 @@ from sequencer.facts.profiles import (
 from sequencer.facts.rule_book import RuleBook, rule_book
 from sequencer.facts.rule_kinds import Kind
 from sequencer.facts.sources import Source
-from sequencer.show.document import Document, Key, read_document
+from sequencer.show.document import Document, PathKey, read_document
 from sequencer.staging.staged import Staged
 from sequencer.units import VOLUMES, quantity
 
@@ -108,7 +108,7 @@ def house_rules_from(document: Document) -> Profile:
 
 
 def _rule(document: Document, index: int, item: Any, title: str) -> Rule:
-    path: tuple[Key, ...] = ("rules", index)
+    path: tuple[PathKey, ...] = ("rules", index)
     if not isinstance(item, dict):
         raise InputError(
             "no-rule", document.place(*path), f"{item!r} is no rule",
@@ -158,7 +158,7 @@ def _rule(document: Document, index: int, item: Any, title: str) -> Rule:
     )
 
 
-def _override(document: Document, path: tuple[Key, ...], item: Any) -> Override | None:
+def _override(document: Document, path: tuple[PathKey, ...], item: Any) -> Override | None:
     if item is None:
         return None
     given = item if isinstance(item, Mapping) else {}
@@ -173,7 +173,7 @@ def _override(document: Document, path: tuple[Key, ...], item: Any) -> Override 
     return Override(**{key: str(given[key]).strip() for key in _OVERRIDE_KEYS})
 
 
-def _plain(kind: Kind, raw: Any) -> Value | list[str] | dict[str, Any]:
+def _plain(kind: Kind, raw: Any) -> RuleValue | list[str] | dict[str, Any]:
     """Scalars arrive as the text that was written; here they become what the subject takes."""
     if kind.sort in {"least", "most"}:
         return quantity(str(raw), dict(kind.units or {"": 1.0}), default=kind.default_unit)

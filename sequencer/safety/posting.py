@@ -21,12 +21,13 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats
 from sequencer.facts.pace import response_seconds
-from sequencer.geometry.walking import NO_WAY, Ground, Point
+from sequencer.geometry.regions import Point
+from sequencer.geometry.walking import NO_WAY, WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, farthest
 
 SPACING = 0.5  # [m] of the first grid; wider on a large ground
 FINEST = 0.05  # [m]
-SPARE = 0.3  # [m] outside a reach; a design choice
+POST_CLEARANCE = 0.3  # [m] outside a reach; a design choice
 _STEP = 0.25  # [beats] between samples of a walk
 _CELL = 0.25  # [m] of places by which posts are compared
 _POWER = 16
@@ -44,7 +45,7 @@ class Posting:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Bounds:
+class PostArea:
     """Where posts may stand."""
 
     left: float
@@ -64,9 +65,9 @@ def propose_posts(
     cast: Sequence[Followed],
     reach: Mapping[str, float],
     *,
-    bounds: Bounds,
-    ground: Ground,
-    tall: Ground,
+    bounds: PostArea,
+    ground: WalkableFloor,
+    tall: WalkableFloor,
 ) -> Posting | None:
     """Posts for some spotters; None where no place is outside every reach.
 
@@ -80,10 +81,10 @@ def propose_posts(
         Every performer over the whole show, lit or not.
     reach : mapping of performer to float
         From the body's axis to the outer edge of prop and flame [m].
-    bounds : Bounds
-    ground : Ground
+    bounds : PostArea
+    ground : WalkableFloor
         What is walked round.
-    tall : Ground
+    tall : WalkableFloor
         What hides a performer.
 
     Raises
@@ -124,7 +125,7 @@ class _Free:
 
     cast: Sequence[Followed]
     reach: Mapping[str, float]
-    bounds: Bounds
+    bounds: PostArea
 
     @cached_property
     def _trees(self) -> list[tuple[Any, float]]:
@@ -134,7 +135,7 @@ class _Free:
         found = []
         for each in self.cast:
             stood, slack = _sampled(each)
-            found.append((cKDTree(stood), self.reach.get(each.who, 0.0) + SPARE + slack))
+            found.append((cKDTree(stood), self.reach.get(each.who, 0.0) + POST_CLEARANCE + slack))
         return found
 
     def of(self, places: Floats) -> Floats:
@@ -177,13 +178,13 @@ def _thinned(places: Floats) -> Floats:
     return np.asarray(places[np.sort(kept)], dtype=np.float64)
 
 
-def _grid(bounds: Bounds, spacing: float) -> Floats:
+def _grid(bounds: PostArea, spacing: float) -> Floats:
     x = np.arange(bounds.left, bounds.right + spacing / 2, spacing)
     y = np.arange(bounds.down, bounds.up + spacing / 2, spacing)
     return np.asarray(np.stack(np.meshgrid(x, y), axis=-1).reshape(-1, 2), dtype=np.float64)
 
 
-def _ways(places: Floats, targets: Floats, ground: Ground, tall: Ground) -> Floats:
+def _ways(places: Floats, targets: Floats, ground: WalkableFloor, tall: WalkableFloor) -> Floats:
     """Way from each place to each target, `NO_WAY` where it cannot be seen or walked."""
     points = [(float(x), float(y)) for x, y in places]
     ways = np.minimum(ground.ways_to(points)(targets), NO_WAY)
@@ -232,8 +233,8 @@ def _refined(
     step: float,
     targets: Floats,
     keep: _Free,
-    ground: Ground,
-    tall: Ground,
+    ground: WalkableFloor,
+    tall: WalkableFloor,
 ) -> tuple[Floats, float]:
     """Move posts that hold the longest way to a neighbour while it gets shorter."""
     around = np.array([(dx, dy) for dx in (-1, 0, 1) for dy in (-1, 0, 1) if dx or dy]) * step

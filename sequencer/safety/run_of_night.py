@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
 from sequencer.safety.burning import LIGHTING
-from sequencer.safety.fuel_plan import SPARE, Light
+from sequencer.safety.fuel_plan import FUEL_RESERVE, Light
 from sequencer.safety.safety_plan import SafetyPlan
 from sequencer.show.evening import Role, StopCall
 from sequencer.staging.staged import Staged
@@ -33,7 +33,7 @@ BEFORE_SOAK = 10 * MINUTE  # [s] between the last soak and the start, at most; a
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Step:
+class NightStep:
     """One thing to do."""
 
     at: float  # [s] from the start of the song; negative before it
@@ -58,7 +58,7 @@ class RunOfNight:
     """The whole night."""
 
     begins: str | None  # HH:MM of the start of the song
-    steps: tuple[Step, ...]  # by time
+    steps: tuple[NightStep, ...]  # by time
     go: tuple[str, ...]  # all must be so before anybody soaks, and again before anybody is lit
     stop: tuple[Stop, ...]
     log: tuple[str, ...]  # lines of the after-show log
@@ -157,55 +157,55 @@ def _usual(flame: bool, caller: str | None) -> tuple[Stop, ...]:
     )
 
 
-def _before(show: Staged, plan: SafetyPlan) -> list[Step]:
+def _before(show: Staged, plan: SafetyPlan) -> list[NightStep]:
     book = plan.book
     props = sum(each.soaks for each in plan.fuel.props) if plan.fuel else 0
     soaking = max(props * SOAKING, 5 * MINUTE) if props else 0.0
     soak_at = -BEFORE_SOAK - soaking
     found = [
-        Step(at=-120 * MINUTE, until=None, who=("lead",), what="load in and walk the site",
+        NightStep(at=-120 * MINUTE, until=None, who=("lead",), what="load in and walk the site",
              checks=("exits and fire lanes free", "ground even, dry, without dry grass",
                      "things that burn cleared or wetted", "emergency address and gate known")),
-        Step(at=-100 * MINUTE, until=None, who=("lead", "perimeter"), what="mark the floor",
+        NightStep(at=-100 * MINUTE, until=None, who=("lead", "perimeter"), what="mark the floor",
              checks=("audience edge, a physical one", "start places and posts", "fuel point and spin-off zone")),
-        Step(at=-60 * MINUTE, until=None, who=("everybody",), what="briefing",
+        NightStep(at=-60 * MINUTE, until=None, who=("everybody",), what="briefing",
              checks=(f"stop word “{show.show.stop_call.word}” agreed and called once by each", "who watches whom",
                      "nobody has drunk or is ill", "anyone may stand anyone down")),
-        Step(at=-45 * MINUTE, until=None, who=("performer",), what="check every prop",
+        NightStep(at=-45 * MINUTE, until=None, who=("performer",), what="check every prop",
              checks=("links and swivels pulled hard", "wicks tight", "handles whole", "tether length as planned")),
-        Step(at=-40 * MINUTE, until=None, who=("performer", "spotter"), what="check costume and hair",
+        NightStep(at=-40 * MINUTE, until=None, who=("performer", "spotter"), what="check costume and hair",
              checks=("close-fitting natural or treated cloth", "hair tied or damp", "no spray or glitter",
                      "jewellery off")),
     ]  # fmt: skip
     if not plan.burns:
         return found
     found += [
-        Step(at=-90 * MINUTE, until=None, who=("lead",), what="set out equipment", checks=_set_out(show, plan)),
-        Step(at=-75 * MINUTE, until=None, who=("lead",), what="weather and ban: first go or no-go",
+        NightStep(at=-90 * MINUTE, until=None, who=("lead",), what="set out equipment", checks=_set_out(show, plan)),
+        NightStep(at=-75 * MINUTE, until=None, who=("lead",), what="weather and ban: first go or no-go",
              checks=("fire-danger and ban notice of today read", *_wind_lines(book, show.show.weather.gusts), *show.show.weather.lines)),
-        Step(at=soak_at - 10 * MINUTE, until=None, who=("fuel keeper",), what="open the fuel point",
+        NightStep(at=soak_at - 10 * MINUTE, until=None, who=("fuel keeper",), what="open the fuel point",
              checks=("keeper stays with it", "upwind, or the wind across", "no flame, no smoking", "extinguisher and absorbent at hand",
                      "catch container and lidded can for rags"), source=_cited(book, "fuel-keepers")),
-        Step(at=soak_at, until=-BEFORE_SOAK, who=("fuel keeper", "performer"), what="soak and spin off",
+        NightStep(at=soak_at, until=-BEFORE_SOAK, who=("fuel keeper", "performer"), what="soak and spin off",
              checks=_soak_lines(plan), source=_cited(book, "spin-off-zone")),
-        Step(at=-BEFORE_SOAK, until=None, who=("fuel keeper",), what="shut the can, count props out",
+        NightStep(at=-BEFORE_SOAK, until=None, who=("fuel keeper",), what="shut the can, count props out",
              checks=(f"{props} soaked props out, those for a relight included", "can shut until the act is over"), source=_cited(book, "fuel-point-distance")),
-        Step(at=-10 * MINUTE, until=None, who=("spotter", "perimeter"), what="to the posts",
+        NightStep(at=-10 * MINUTE, until=None, who=("spotter", "perimeter"), what="to the posts",
              checks=("towels damp", "perimeter closed", "line of sight to whom you watch")),
-        Step(at=-5 * MINUTE, until=None, who=("lead",), what="second go or no-go, each by name",
+        NightStep(at=-5 * MINUTE, until=None, who=("lead",), what="second go or no-go, each by name",
              checks=_go(show, plan)),
     ]  # fmt: skip
     return found
 
 
-def _act(show: Staged, plan: SafetyPlan) -> list[Step]:
+def _act(show: Staged, plan: SafetyPlan) -> list[NightStep]:
     found = [
-        Step(at=0.0, until=show.song.duration, who=("operator",), what="start the music", position=show.position(0.0))
+        NightStep(at=0.0, until=show.song.duration, who=("operator",), what="start the music", position=show.position(0.0))
     ]  # fmt: skip
     for lighting in plan.lighting:
         names = tuple(light.burn.who for light in lighting.lights)
         found.append(
-            Step(at=lighting.lights[0].at_s, until=lighting.start_s, who=names,
+            NightStep(at=lighting.lights[0].at_s, until=lighting.start_s, who=names,
                  what="light, in this order" if len(names) > 1 else "light",
                  checks=tuple(_light_text(light) for light in lighting.lights),
                  position=show.position(lighting.start),
@@ -214,13 +214,13 @@ def _act(show: Staged, plan: SafetyPlan) -> list[Step]:
     for end in sorted({burn.end for burn in plan.burns}):
         out = [burn for burn in plan.burns if burn.end == end]
         found.append(
-            Step(at=out[0].end_s, until=None, who=tuple(burn.who for burn in out),
+            NightStep(at=out[0].end_s, until=None, who=tuple(burn.who for burn in out),
                  what="out: smother, do not swing out", position=show.position(end),
                  checks=("put out while flames still stand over the wick", "hot head down, away from fuel"),
                  source="put out before the wick burns itself: common practice [P9; read second-hand]")
         )  # fmt: skip
     found += [
-        Step(at=show.seconds(each.beat), until=None, who=(each.giver, each.taker),
+        NightStep(at=show.seconds(each.beat), until=None, who=(each.giver, each.taker),
              what=f"hand over the watch of {each.who}: {each.taker} says the name, {each.giver} lets go",
              position=show.position(each.beat))
         for each in plan.watch.hand_overs
@@ -228,9 +228,9 @@ def _act(show: Staged, plan: SafetyPlan) -> list[Step]:
     return found
 
 
-def _after(plan: SafetyPlan, last: float) -> list[Step]:
+def _after(plan: SafetyPlan, last: float) -> list[NightStep]:
     found = [
-        Step(at=last, until=None, who=("everybody",), what="the act is over", checks=("lights on the ground",))
+        NightStep(at=last, until=None, who=("everybody",), what="the act is over", checks=("lights on the ground",))
     ]  # fmt: skip
     if not plan.burns:
         return found
@@ -238,15 +238,15 @@ def _after(plan: SafetyPlan, last: float) -> list[Step]:
     seconds = watch.number if watch else 0.0
     dark = max(burn.end_s for burn in plan.burns)
     found += [
-        Step(at=dark + MINUTE, until=None, who=("performer", "spotter"), what="quench and wrap",
+        NightStep(at=dark + MINUTE, until=None, who=("performer", "spotter"), what="quench and wrap",
              checks=("props wrapped or in a lidded metal can", "hands and face looked at for burns")),
-        Step(at=dark + 3 * MINUTE, until=None, who=("fuel keeper",), what="seal the fuel",
+        NightStep(at=dark + 3 * MINUTE, until=None, who=("fuel keeper",), what="seal the fuel",
              checks=("can sealed", "spun-off fuel sealed as waste", "rags in lidded metal")),
-        Step(at=dark + 5 * MINUTE, until=None, who=("lead", "perimeter"), what="sweep for embers, count wicks",
+        NightStep(at=dark + 5 * MINUTE, until=None, who=("lead", "perimeter"), what="sweep for embers, count wicks",
              checks=("every wick and quick-link found", "ground and scenery felt for heat", "perimeter opened")),
-        Step(at=dark, until=dark + seconds, who=("lead",), what=f"fire watch, {seconds / MINUTE:g} min, logged",
+        NightStep(at=dark, until=dark + seconds, who=("lead",), what=f"fire watch, {seconds / MINUTE:g} min, logged",
              checks=("walk the area again at the end",), source=_cited(plan.book, "fire-watch")),
-        Step(at=dark + seconds, until=None, who=("lead",), what="hand the place back in writing, fill in the log",
+        NightStep(at=dark + seconds, until=None, who=("lead",), what="hand the place back in writing, fill in the log",
              checks=("all waste taken away",)),
     ]  # fmt: skip
     return found
@@ -319,7 +319,7 @@ def _soak_lines(plan: SafetyPlan) -> tuple[str, ...]:
     if plan.fuel is not None:
         lines.append(
             f"{plan.fuel.prepared * 1000:.2f} L of {plan.fuel.fuel.title.lower()} prepared, "
-            f"{SPARE:.0%} spare within; about {plan.fuel.spun_off * 1000:.2f} L come back as waste"
+            f"{FUEL_RESERVE:.0%} spare within; about {plan.fuel.spun_off * 1000:.2f} L come back as waste"
         )
     return tuple(lines)
 

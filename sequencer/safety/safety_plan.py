@@ -5,12 +5,12 @@ from dataclasses import dataclass
 
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
-from sequencer.geometry.walking import Ground
+from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
 from sequencer.safety.burning import PlannedBurn, lit_at_once, planned_burns
 from sequencer.safety.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_order
 from sequencer.safety.house_rules import rules_of
-from sequencer.safety.posting import Bounds, Posting, propose_posts
+from sequencer.safety.posting import PostArea, Posting, propose_posts
 from sequencer.safety.watching import Duty, WatchPlan, watch_plan
 from sequencer.staging.staged import Staged
 
@@ -30,8 +30,8 @@ class SafetyPlan:
     followed: tuple[Followed, ...]  # one a burn, in the order of `burns`
     watch: WatchPlan
     each: int  # most performers that one spotter watches at once
-    ground: Ground  # what is walked round
-    tall: Ground  # what hides a performer
+    ground: WalkableFloor  # what is walked round
+    tall: WalkableFloor  # what hides a performer
     fuel: FuelPlan | None
     lighting: tuple[Lighting, ...]  # by start
 
@@ -109,7 +109,7 @@ def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None)
         plan.followed,
         cast,
         {dancer.name: dancer.reach for dancer in show.dancers},
-        bounds=Bounds(
+        bounds=PostArea(
             left=min(x) - room,
             right=max(x) + room,
             down=min(y) - room,
@@ -143,6 +143,6 @@ def watched_by_one(book: RuleBook, heads: int) -> tuple[int, Rule | None]:
     return strictest.count.each or 1, strictest
 
 
-def _ground(show: Staged, *, above: float) -> Ground:
+def _ground(show: Staged, *, above: float) -> WalkableFloor:
     outlines = [each.outline for each in show.show.venue.scenery if each.height > above]
-    return Ground(tuple(outlines))
+    return WalkableFloor(tuple(outlines))

@@ -19,7 +19,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.facts.pace import response_seconds
 from sequencer.geometry.certified import TOLERANCE
-from sequencer.geometry.walking import NO_WAY, Ground, Ways
+from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.motion.clearance.to_posts import Followed
 
 CHANGE = 0.75  # [s]
@@ -95,7 +95,7 @@ def watch_plan(
     *,
     each: int,
     limit: float = 0.0,
-    ground: Ground | None = None,
+    ground: WalkableFloor | None = None,
 ) -> WatchPlan:
     """Watches with short responses and few hand-overs.
 
@@ -108,7 +108,7 @@ def watch_plan(
         Most performers that one spotter watches at once.
     limit : float
         Response that is good enough [s]; within it no watch is handed over.
-    ground : Ground, optional
+    ground : WalkableFloor, optional
         What is walked round; an empty floor where none is given.
 
     Raises
@@ -119,7 +119,9 @@ def watch_plan(
     if each < 1:
         raise ValueError(f"each must be at least 1, got {each}")
     spotters = [duty for duty in crew if duty.duty == "spotter"]
-    ways = (ground or Ground()).ways_to([duty.place for duty in spotters]) if spotters else None
+    ways = (
+        (ground or WalkableFloor()).ways_to([duty.place for duty in spotters]) if spotters else None
+    )
     before: dict[str, str] = {}
     found: list[Watch] = []
     unwatched: list[tuple[str, float, float]] = []

@@ -1,1 +1,1 @@
-"""The show file: model, reading, editing, and the timeline it means."""
+"""The show file: its records, reading, editing and schema."""

@@ -15,14 +15,14 @@ from ruamel.yaml.nodes import MappingNode, Node, ScalarNode, SequenceNode
 
 from sequencer.errors import InputError, Place
 
-LARGEST_FILE = 4_000_000  # bytes
+_LARGEST_FILE = 4_000_000  # bytes
 MOST_VALUES = 200_000
 DEEPEST = 40
 _NULLS = {"", "~", "null", "Null", "NULL"}
 
 _TAGS = {"null", "bool", "int", "float", "str", "timestamp"}
 
-Key = str | int
+PathKey = str | int
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,16 +31,18 @@ class Document:
 
     file: str
     values: Any
-    places: dict[tuple[Key, ...], Place] = field(repr=False)
-    keys: dict[tuple[Key, ...], Place] = field(repr=False)  # of the key, where the path ends in one
+    places: dict[tuple[PathKey, ...], Place] = field(repr=False)
+    keys: dict[tuple[PathKey, ...], Place] = field(
+        repr=False
+    )  # of the key, where the path ends in one
 
-    def place(self, *path: Key) -> Place:
+    def place(self, *path: PathKey) -> Place:
         """Where the value at `path` stands, or the nearest heading that holds it."""
         while path and path not in self.places:
             path = path[:-1]
         return self.places.get(path, Place(self.file))
 
-    def key_place(self, *path: Key) -> Place:
+    def key_place(self, *path: PathKey) -> Place:
         """Where the key at the end of `path` stands."""
         return self.keys.get(path) or self.place(*path)
 
@@ -98,11 +100,11 @@ def _text(path: Path) -> str:
     try:
         if path.is_dir():
             raise InputError("not-a-file", place, "this is a folder", "name a show file in it")
-        if path.stat().st_size > LARGEST_FILE:
+        if path.stat().st_size > _LARGEST_FILE:
             raise InputError(
                 "too-large",
                 place,
-                f"this file is over {LARGEST_FILE // 1_000_000} MB",
+                f"this file is over {_LARGEST_FILE // 1_000_000} MB",
                 "name a show file",
             )
         return path.read_text(encoding="utf-8-sig")
@@ -124,12 +126,12 @@ class _Walk:
 
     def __init__(self, file: str) -> None:
         self.file = file
-        self.places: dict[tuple[Key, ...], Place] = {}
-        self.keys: dict[tuple[Key, ...], Place] = {}
+        self.places: dict[tuple[PathKey, ...], Place] = {}
+        self.keys: dict[tuple[PathKey, ...], Place] = {}
         self._open: list[int] = []
         self._budget = MOST_VALUES
 
-    def value(self, node: Node, path: tuple[Key, ...]) -> Any:
+    def value(self, node: Node, path: tuple[PathKey, ...]) -> Any:
         place = self._at(node)
         self._budget -= 1
         if self._budget < 0:
@@ -159,7 +161,7 @@ class _Walk:
             "not-yaml", place, "this kind of value is not known", "write text or a list"
         )
 
-    def _mapping(self, node: MappingNode, path: tuple[Key, ...]) -> dict[str, Any]:
+    def _mapping(self, node: MappingNode, path: tuple[PathKey, ...]) -> dict[str, Any]:
         values: dict[str, Any] = {}
         for key_node, value_node in node.value:
             place = self._at(key_node)

@@ -29,7 +29,7 @@ def _spread(
     )
 
 
-Offset = Annotated[float, *_spread(units.LENGTHS, "m", 2.0, "15 cm")]
+_Offset = Annotated[float, *_spread(units.LENGTHS, "m", 2.0, "15 cm")]
 Turn = Annotated[float, *_spread(units.ANGLES, "°", 180.0, "8.6")]
 Lag = Annotated[float, *_spread({"beats": 1.0, "beat": 1.0}, "beats", 2.0, "0.1")]
 Share = Annotated[float, *_spread({"": 1.0, "%": 0.01}, "", 0.05, "0.1 %")]
@@ -38,7 +38,7 @@ Share = Annotated[float, *_spread({"": 1.0, "%": 0.01}, "", 0.05, "0.1 %")]
 class Drift(Record):
     """How far people are from the plan, for `check --danced`: standard deviations."""
 
-    place: Offset = Field(
+    place: _Offset = Field(
         0.15, description="of every place held, across and along (common practice)"
     )
     facing: Turn = Field(8.6, description="of every facing held (common practice)")
@@ -48,8 +48,8 @@ class Drift(Record):
     tempo: Share = Field(
         0.001, description="of the own tempo; 0.1 % is a beat in a thousand (common practice)"
     )
-    tether: Offset = Field(0.01, description="of the length of a tether (common practice)")
-    hand: Offset = Field(
+    tether: _Offset = Field(0.01, description="of the length of a tether (common practice)")
+    hand: _Offset = Field(
         0.05, description="of where the hands' path lies, each way (common practice)"
     )
 

@@ -11,12 +11,12 @@ from typing import Any
 from ruamel.yaml import YAML
 from ruamel.yaml.comments import CommentedMap, CommentedSeq
 
-from sequencer.show.document import Key
+from sequencer.show.document import PathKey
 
 _NUMBER = re.compile(r"-?\d+(\.\d+)?")  # text of the file that is no word
 
-Change = tuple[tuple[Key, ...], Any]
-Insertion = tuple[tuple[Key, ...], int, dict[str, Any]]
+Change = tuple[tuple[PathKey, ...], Any]
+Insertion = tuple[tuple[PathKey, ...], int, dict[str, Any]]
 
 
 def edited_text(text: str, changes: list[Change], insertions: Sequence[Insertion] = ()) -> str:

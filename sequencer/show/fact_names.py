@@ -6,10 +6,10 @@ from sequencer.errors import InputError
 from sequencer.facts.extinguishers import parse_rating
 from sequencer.facts.fuels import fuel
 from sequencer.facts.profiles import profile
-from sequencer.show.document import Key
+from sequencer.show.document import PathKey
 from sequencer.show.model import Show
 
-Fault = Callable[[str, Sequence[Key], str, str], InputError]
+Fault = Callable[[str, Sequence[PathKey], str, str], InputError]
 
 
 def unknown_facts(show: Show, fault: Fault) -> Iterator[InputError]:
@@ -21,7 +21,7 @@ def unknown_facts(show: Show, fault: Fault) -> Iterator[InputError]:
     fault : callable
         Makes an error of code, path, what and mend.
     """
-    asked: list[tuple[str, tuple[Key, ...], Callable[[str], object], str, str]] = [
+    asked: list[tuple[str, tuple[PathKey, ...], Callable[[str], object], str, str]] = [
         ("unknown-profile", ("rules", "profile"), profile, name, "docs/sources.md lists them")
         for name in show.rules.profile
     ]  # fmt: skip

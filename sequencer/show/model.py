@@ -8,7 +8,7 @@ from typing import Annotated, Any, Literal, Self
 
 from pydantic import BeforeValidator, Field, ValidationInfo, field_validator, model_validator
 
-from sequencer.geometry.bodies import Body
+from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.props.prop import PropKind
 from sequencer.show.drift_records import Drift
 from sequencer.show.evening import Emergency, StopCall, Weather
@@ -24,9 +24,9 @@ from sequencer.show.field_kinds import (
     Volume,
     When,
 )
-from sequencer.show.prop_records import Prop
-from sequencer.show.record import Names, Paths, Point, Record, Side
-from sequencer.show.site import Venue
+from sequencer.show.prop_records import PropRecord
+from sequencer.show.record import FilePoint, Names, Paths, Record
+from sequencer.show.site import VenueRecord
 
 
 class SectionMark(Record):
@@ -36,7 +36,7 @@ class SectionMark(Record):
     name: Name = Field(description="what you call it; equal names for parts that repeat")
 
 
-class Corrections(Record):
+class CorrectionRecord(Record):
     """What the performer knows better than the machine."""
 
     metre: Annotated[int, Field(ge=2, le=7)] | None = Field(None, description="beats a bar, 2 to 7")
@@ -55,15 +55,15 @@ class Corrections(Record):
     sections: tuple[SectionMark, ...] = Field((), description="borders and names of sections")
 
 
-class Track(Record):
+class TrackRecord(Record):
     """The song."""
 
     file: str = Field(min_length=1, description="path of the song, from the show file's folder")
     sha256: Annotated[str, Field(pattern=r"^[0-9a-f]{64}$")] | None = Field(
         None, description="content hash of the cut that the show is made for"
     )
-    corrections: Corrections = Field(
-        Corrections(), description="hand corrections of what was heard"
+    corrections: CorrectionRecord = Field(
+        CorrectionRecord(), description="hand corrections of what was heard"
     )
 
 
@@ -72,7 +72,9 @@ def _by_kind(value: Any) -> Any:
     return {"kind": value} if isinstance(value, str) else value
 
 
-Held = Annotated[Prop, BeforeValidator(_by_kind, json_schema_input_type=Prop | PropKind)]
+Held = Annotated[
+    PropRecord, BeforeValidator(_by_kind, json_schema_input_type=PropRecord | PropKind)
+]
 
 # From and to what a body's measures are believed, over stature; design choices, wide of the survey's 5th and
 # 95th percentiles (geometry/bodies.py), so that they catch a slip of the tape or of the unit and no person.
@@ -83,7 +85,7 @@ SEATS = (0.40, 0.65)  # [m]
 LIFT = 0.10  # of stature: a shoulder rises as the arm goes up, and measured lengths have errors
 
 
-class Dancer(Record):
+class Performer(Record):
     """A performer. A prop may be its kind alone, such as `prop: poi`: then it has the usual sizes."""
 
     name: Name = Field(description="as it is printed on the sheets")
@@ -189,42 +191,42 @@ class Dancer(Record):
             seated=self.posture == "seated",
         )
 
-    def held(self, side: Side) -> Prop | None:
+    def held(self, side: Side) -> PropRecord | None:
         """The prop in one hand, with the usual size where none is said; None where it is empty."""
         own, other = self._said(side), self._said("right" if side == "left" else "left")
         if own is None:
             return None
         return own.sized(self.stature, paired=other is not None and other.kind == own.kind)
 
-    def _said(self, side: Side) -> Prop | None:
+    def _said(self, side: Side) -> PropRecord | None:
         return (self.left if side == "left" else self.right) or self.prop
 
     @property
-    def props(self) -> dict[Side, Prop]:
+    def props(self) -> dict[Side, PropRecord]:
         """What the hands hold, the left one first."""
         sides: tuple[Side, Side] = ("left", "right")
         held = {side: self.held(side) for side in sides}
         return {side: prop for side, prop in held.items() if prop is not None}
 
 
-class Spot(Record):
+class FormationSpot(Record):
     """Where one performer stands in a formation."""
 
-    at: Point = Field(description="[X, Y] on the stage")
+    at: FilePoint = Field(description="[X, Y] on the stage")
     facing: Degrees = Field(0.0, description="0 faces the audience; anticlockwise from above")
 
 
 class Formation(Record):
     """Places of the cast: each named, or a named shape that is filled."""
 
-    spots: dict[Name, Spot] | None = Field(None, description="one place a performer")
+    spots: dict[Name, FormationSpot] | None = Field(None, description="one place a performer")
     shape: (
         Literal[
             "line", "wedge", "diamond", "circle", "box", "stagger", "face to face", "back to back"
         ]
         | None
     ) = Field(None, description="a named shape")
-    centre: Point | None = Field(None, description="centre of the shape")
+    centre: FilePoint | None = Field(None, description="centre of the shape")
     spacing: Length | None = Field(None, description="between neighbours in the shape")
     turn: Degrees = Field(0.0, description="turns the whole shape, anticlockwise from above")
     order: Names | None = Field(
@@ -249,7 +251,7 @@ class Staging(Record):
     )
     beats: Beats | None = Field(None, description="beats of the walk; left out in the first entry")
     path: Literal["straight", "curved"] | None = Field(None, description="way of the walk")
-    via: dict[Name, tuple[Point, ...]] = Field(
+    via: dict[Name, tuple[FilePoint, ...]] = Field(
         default_factory=dict, description="points that a performer passes on the way"
     )
 
@@ -356,7 +358,7 @@ class LitSpan(Record):
     until: When = Field(description="when it is put out")
 
 
-class Burn(Record):
+class BurnRecord(Record):
     """How long a soaked wick burns."""
 
     time: Duration = Field(description="your own timed burn, with this fuel and wick")
@@ -373,7 +375,7 @@ class Fire(Record):
     """Fuel, burn time and who is lit when."""
 
     fuel: Name = Field(description="as `docs/sources.md` lists it; read your own data sheet")
-    burn: Burn | None = Field(None, description="timed burn")
+    burn: BurnRecord | None = Field(None, description="timed burn")
     burns: str | None = Field(
         None, description="a log of your timed burns (CSV) to use instead, from this file's folder"
     )
@@ -385,11 +387,11 @@ class Fire(Record):
     lit: tuple[LitSpan, ...] = Field((), description="who burns when")
 
 
-class Post(Record):
+class CrewMember(Record):
     """A safety person, where they stand and what they do."""
 
     name: Name = Field(description="as it is printed on the sheets")
-    post: Point = Field(description="[X, Y] where they stand")
+    post: FilePoint = Field(description="[X, Y] where they stand")
     duty: Literal["spotter", "perimeter", "fuel keeper", "lead"] = Field(
         "spotter", description="a person has one duty"
     )
@@ -456,9 +458,9 @@ class Show(Record):
         None,
         description="a TrueType file for letters that the sheets’ own type lacks, from this file’s folder",
     )
-    track: Track = Field(description="the song")
-    venue: Venue = Field(description="the place and its limits")
-    cast: tuple[Dancer, ...] = Field(min_length=1, max_length=500, description="who performs")
+    track: TrackRecord = Field(description="the song")
+    venue: VenueRecord = Field(description="the place and its limits")
+    cast: tuple[Performer, ...] = Field(min_length=1, max_length=500, description="who performs")
     formations: dict[Name, Formation] = Field(
         default_factory=dict, description="places of the cast, by a name of yours"
     )
@@ -475,7 +477,7 @@ class Show(Record):
     )
     timeline: tuple[Entry, ...] = Field((), description="who dances what, from when")
     fire: Fire | None = Field(None, description="left out: nothing burns")
-    crew: tuple[Post, ...] = Field((), description="safety people")
+    crew: tuple[CrewMember, ...] = Field((), description="safety people")
     stop_call: StopCall = Field(StopCall(), description="the call that stops the act")
     emergency: Emergency = Field(Emergency(), description="the emergency card")
     weather: Weather = Field(Weather(), description="weather in which nothing is lit")

@@ -7,16 +7,13 @@ body and the other. Lengths in metres, masses in kilograms.
 
 import math
 from collections.abc import Mapping
-from typing import Annotated, Any, Literal, Self, get_args
+from typing import Annotated, Any, Literal, Self
 
 from pydantic import Field, ValidationInfo, field_validator, model_validator
 
-from sequencer.motion.props.prop import Prop as HeldProp
-from sequencer.motion.props.prop import PropKind
+from sequencer.motion.props.prop import Prop, PropKind
 from sequencer.show.field_kinds import Degrees, Length, Mass
 from sequencer.show.record import Record
-
-KINDS: tuple[PropKind, ...] = get_args(PropKind)
 
 # What each kind has besides wick and fuel, and what it is where the file does not say; common practice.
 DEFAULTS: Mapping[str, Mapping[str, float | None]] = {
@@ -47,7 +44,7 @@ STAFF_SHARE, PAIRED_STAFF_SHARE = 0.80, 0.60
 HOOP, PAIRED_HOOP = 0.85, 0.60  # [m] across: one alone, each of a pair; common practice
 
 
-class Prop(Record):
+class PropRecord(Record):
     """What one hand holds; which keys there are depends on the kind."""
 
     kind: PropKind = Field(
@@ -142,7 +139,7 @@ class Prop(Record):
         """Tether, length or diameter, whichever the kind has [m]; None where it is not said."""
         return self.tether or self.length or self.diameter
 
-    def sized(self, stature: float = USUAL_STATURE, *, paired: bool = False) -> "Prop":
+    def sized(self, stature: float = USUAL_STATURE, *, paired: bool = False) -> "PropRecord":
         """The same prop, with the usual size of its kind where the file says none.
 
         Parameters
@@ -168,7 +165,7 @@ class Prop(Record):
         name, metres = usual[self.kind]  # clubs and fans have theirs from `DEFAULTS`
         return self.model_copy(update={name: round(metres, 2)})
 
-    def held(self, flame_reach: float = 0.0) -> HeldProp:
+    def held(self, flame_reach: float = 0.0) -> Prop:
         """The prop as the laws see it; where its size is not said, that of a stature of 1.70 m.
 
         Parameters
@@ -192,7 +189,7 @@ class Prop(Record):
         if self.kind in ("staff", "club"):
             behind = length / 2 if self.grip is None else self.grip
             length -= behind
-        return HeldProp(
+        return Prop(
             kind=self.kind,
             length=length,
             behind=behind,
@@ -215,7 +212,7 @@ class Prop(Record):
         return None if self.fuel_mass is None else self.fuel_mass * self.wick_count
 
 
-def usual_prop(kind: PropKind, *, stature: float = USUAL_STATURE, paired: bool = False) -> HeldProp:
+def usual_prop(kind: PropKind, *, stature: float = USUAL_STATURE, paired: bool = False) -> Prop:
     """A prop of a kind with the sizes that are common practice.
 
     Parameters
@@ -226,4 +223,4 @@ def usual_prop(kind: PropKind, *, stature: float = USUAL_STATURE, paired: bool =
     paired : bool
         Whether the other hand holds one of the same kind.
     """
-    return Prop(kind=kind).sized(stature, paired=paired).held()
+    return PropRecord(kind=kind).sized(stature, paired=paired).held()

@@ -11,7 +11,7 @@ from pydantic import BaseModel, ValidationError
 from pydantic.fields import FieldInfo
 
 from sequencer.errors import InputError, InputErrors
-from sequencer.show.document import Document, Key, read_document
+from sequencer.show.document import Document, PathKey, read_document
 from sequencer.show.evening import Role
 from sequencer.show.fact_names import unknown_facts
 from sequencer.show.model import Show
@@ -50,7 +50,7 @@ class ReadShow:
         return f"<ReadShow {self.document.file}: {self.show!r}>"
 
     def fault(
-        self, code: str, path: Sequence[Key], what: str, mend: str, why: str = ""
+        self, code: str, path: Sequence[PathKey], what: str, mend: str, why: str = ""
     ) -> InputError:
         """An error at the place of `path` in the file."""
         return InputError(code, self.document.place(*path), what, mend, why)
@@ -156,10 +156,10 @@ def _lower(text: str) -> str:
     return text[:1].lower() + text[1:]
 
 
-def _walked(loc: Sequence[Key]) -> tuple[tuple[Key, ...], str, list[str]]:
+def _walked(loc: Sequence[PathKey]) -> tuple[tuple[PathKey, ...], str, list[str]]:
     """Path without the validator's own words, description of the last field, keys known there."""
     model: Any = Show
-    path: list[Key] = []
+    path: list[PathKey] = []
     description = ""
     known: list[str] = []
     for part in loc:
@@ -252,7 +252,7 @@ def _twice(read: ReadShow, heading: str, names: Sequence[str]) -> Iterator[Input
 
 def _unknown_people(read: ReadShow) -> Iterator[InputError]:
     show, cast = read.show, read.show.names
-    asked: list[tuple[tuple[Key, ...], Sequence[str], bool]] = []
+    asked: list[tuple[tuple[PathKey, ...], Sequence[str], bool]] = []
     for i, entry in enumerate(show.timeline):
         asked += [
             (("timeline", i, "who"), entry.who, True),
@@ -284,7 +284,7 @@ def _unknown_in_stop_call(read: ReadShow) -> Iterator[InputError]:
     """Callers and doers of the stop call: people of cast and crew, or roles."""
     show = read.show
     people = [*show.names, *(post.name for post in show.crew)]
-    asked: list[tuple[tuple[Key, ...], str, list[str]]] = [
+    asked: list[tuple[tuple[PathKey, ...], str, list[str]]] = [
         (("stop_call", "callers", i), name, [*people, "all"])
         for i, name in enumerate(show.stop_call.callers)
     ]
@@ -300,7 +300,7 @@ def _unknown_in_stop_call(read: ReadShow) -> Iterator[InputError]:
             )  # fmt: skip
 
 
-def _existing(read: ReadShow, path: tuple[Key, ...]) -> tuple[Key, ...]:
+def _existing(read: ReadShow, path: tuple[PathKey, ...]) -> tuple[PathKey, ...]:
     return path if path in read.document.places else path[:-1]
 
 
@@ -329,7 +329,7 @@ def _order_faults(read: ReadShow, name: str, order: tuple[str, ...] | None) -> I
         return
     absent = [who for who in read.show.names if who not in order]
     twice = [who for who in dict.fromkeys(order) if order.count(who) > 1]
-    path: tuple[Key, ...] = ("formations", name, "order")
+    path: tuple[PathKey, ...] = ("formations", name, "order")
     if absent:
         yield read.fault(
             "place-missing", path, f"formation {name!r} has no place for {absent[0]!r}",
@@ -346,7 +346,7 @@ def _order_faults(read: ReadShow, name: str, order: tuple[str, ...] | None) -> I
 
 def _phrase_faults(read: ReadShow) -> Iterator[InputError]:
     phrases = read.show.phrases
-    uses: list[tuple[tuple[Key, ...], str | None]]
+    uses: list[tuple[tuple[PathKey, ...], str | None]]
     uses = [(("timeline", i, "phrase"), entry.phrase) for i, entry in enumerate(read.show.timeline)]
     for name, steps in phrases.items():
         uses += [(("phrases", name, i, "phrase"), step.phrase) for i, step in enumerate(steps)]

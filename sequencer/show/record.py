@@ -1,13 +1,12 @@
 """What all headings of a show file share: a frozen record, points, sides and lists of names."""
 
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, WithJsonSchema
 
 from sequencer.show.field_kinds import Coordinate, Name
 
-Point = tuple[Coordinate, Coordinate]
-Side = Literal["left", "right"]
+FilePoint = tuple[Coordinate, Coordinate]
 
 
 def _listed(value: Any) -> Any:

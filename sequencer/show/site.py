@@ -9,7 +9,7 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 
 from sequencer.show.field_kinds import Area, Bearing, Duration, Length, Name, Speed
-from sequencer.show.record import Point, Record
+from sequencer.show.record import FilePoint, Record
 
 
 class Stage(Record):
@@ -26,8 +26,8 @@ class Stage(Record):
     tongue_depth: Length | None = Field(
         None, description="thrust: from its downstage edge to the rest"
     )
-    outline: tuple[Point, ...] | None = Field(None, min_length=3, description="corners in turn")
-    holes: tuple[tuple[Point, ...], ...] = Field((), description="parts that are no stage")
+    outline: tuple[FilePoint, ...] | None = Field(None, min_length=3, description="corners in turn")
+    holes: tuple[tuple[FilePoint, ...], ...] = Field((), description="parts that are no stage")
 
     @model_validator(mode="after")
     def _either(self) -> Self:
@@ -45,35 +45,35 @@ class Stage(Record):
 class AudienceLine(Record):
     """An edge that the audience does not cross."""
 
-    line: tuple[Point, ...] = Field(min_length=2, description="corners of the edge, in turn")
+    line: tuple[FilePoint, ...] = Field(min_length=2, description="corners of the edge, in turn")
     name: Name = Field("audience", description="what to call this edge")
 
 
-class Scenery(Record):
+class SceneryRecord(Record):
     """A thing on or by the stage that a flame must keep away from."""
 
     name: Name = Field(description="what to call it")
-    outline: tuple[Point, ...] = Field(min_length=3, description="corners on the plan, in turn")
+    outline: tuple[FilePoint, ...] = Field(min_length=3, description="corners on the plan, in turn")
     height: Length = Field(description="from the floor to its top")
     combustible: bool = Field(True, description="false only for stone, steel and the like")
 
 
-class Ceiling(Record):
+class CeilingRecord(Record):
     """A lower part of the ceiling, or what hangs over a part of the place: a balcony, a beam, a branch."""
 
     name: Name = Field(description="what to call it")
-    outline: tuple[Point, ...] = Field(min_length=3, description="corners on the plan, in turn")
+    outline: tuple[FilePoint, ...] = Field(min_length=3, description="corners on the plan, in turn")
     height: Length = Field(description="from the floor to its underside")
 
 
-class Place(Record):
+class SafetyPoint(Record):
     """A thing of the safety plan and where it stands."""
 
     name: Name = Field(description="what to call it")
-    at: Point = Field(description="where it is")
+    at: FilePoint = Field(description="where it is")
 
 
-class Exit(Place):
+class Exit(SafetyPoint):
     """A way out."""
 
     width: Length | None = Field(None, description="clear width at its narrowest")
@@ -82,14 +82,14 @@ class Exit(Place):
 class Extinguisher(Record):
     """An extinguisher and where it stands."""
 
-    at: Point = Field(description="where it stands")
+    at: FilePoint = Field(description="where it stands")
     rating: Name = Field("2-A:10-B:C", description="what its label says")
     kind: Literal["water", "foam", "powder", "co2", "wet chemical"] = Field(
         "foam", description="what it is filled with"
     )
 
 
-class Venue(Record):
+class VenueRecord(Record):
     """The place and its limits."""
 
     name: Name = Field("unnamed place", description="printed on every sheet")
@@ -101,10 +101,12 @@ class Venue(Record):
         min_length=1, description="every edge of the audience"
     )
     ceiling: Length | Literal["open"] = Field("open", description="height, or open for the sky")
-    ceilings: tuple[Ceiling, ...] = Field(
+    ceilings: tuple[CeilingRecord, ...] = Field(
         (), description="lower parts of the ceiling, each over a region"
     )
-    scenery: tuple[Scenery, ...] = Field((), description="things that a flame must keep away from")
+    scenery: tuple[SceneryRecord, ...] = Field(
+        (), description="things that a flame must keep away from"
+    )
     exits: tuple[Exit, ...] = Field((), description="ways out")
     audience_size: Annotated[int, Field(ge=0, le=1_000_000)] | None = Field(
         None, description="most people who watch"
@@ -114,7 +116,9 @@ class Venue(Record):
     )
     leave_in: Duration = Field(300.0, gt=0, description="time in which all must be able to leave")
     extinguishers: tuple[Extinguisher, ...] = Field((), description="where they stand, and which")
-    fuel_station: Point | None = Field(None, description="where fuel is kept and wicks are soaked")
+    fuel_station: FilePoint | None = Field(
+        None, description="where fuel is kept and wicks are soaked"
+    )
     wind: Speed | None = Field(None, description="gusts measured or forecast at prop height")
     wind_from: Bearing | None = Field(
         None,

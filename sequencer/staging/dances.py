@@ -16,16 +16,16 @@ from sequencer.motion.fitting.search import fitted_together
 from sequencer.motion.patterns.library import Pattern
 from sequencer.show import model
 from sequencer.staging.staged import Block
+from sequencer.timing.position import TOUCH
 from sequencer.timing.tempo import TempoMap
 
-TOUCH = 1e-6  # [beats]
 CHANGED_OVER: Mapping[Side, Side] = {"left": "right", "right": "left"}
 AS_THEY_ARE: Mapping[Side, Side] = {"left": "left", "right": "right"}
 
 
 def dance_of(
     block: Block,
-    record: model.Dancer,
+    record: model.Performer,
     tempo: TempoMap,
     book: Mapping[str, Pattern],
     *,

@@ -9,13 +9,13 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Any
 
+from sequencer.geometry.bodies import Side
 from sequencer.show.model import Entry, HandPart, Step
 from sequencer.show.reading import ReadShow
-from sequencer.show.record import Side
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Block, HandWords, Path
+from sequencer.timing.position import TOUCH
 
-TOUCH = 1e-6  # beats: blocks this close meet
 MOST_BLOCKS = 20_000
 CycleBeats = Callable[[str, Mapping[str, Any]], float]
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from sequencer.show.document import Key
+from sequencer.show.document import PathKey
 from sequencer.show.reading import ReadShow, nearest
 from sequencer.timing.position import Clock, Moment, Position, SectionEdge
 from sequencer.timing.song import Song
@@ -20,7 +20,7 @@ class Moments:
     song: Song
     tempo: TempoMap
 
-    def beat(self, moment: Moment, path: Sequence[Key]) -> float:
+    def beat(self, moment: Moment, path: Sequence[PathKey]) -> float:
         """Beat coordinate of a moment that stands at `path`.
 
         Raises

@@ -4,13 +4,13 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
+from sequencer.geometry.bodies import Side
 from sequencer.geometry.posture import UPRIGHT, Posture
 from sequencer.geometry.regions import Venue
 from sequencer.motion.patterns.library import Pattern, patterns
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Show
 from sequencer.show.reading import ReadShow
-from sequencer.show.record import Side
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 

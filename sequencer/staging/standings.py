@@ -3,13 +3,12 @@
 import math
 from collections.abc import Mapping
 
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.show.model import Formation
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Path, Spots, Standing
-
-TOUCH = 1e-6  # beats
+from sequencer.timing.position import TOUCH
 
 
 def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, ...]:
@@ -82,7 +81,7 @@ def standings(read: ReadShow, moments: Moments, last: float) -> tuple[Standing, 
     )
 
 
-def floor_path(read: ReadShow, name: str, stood: tuple[Standing, ...]) -> FloorPath:
+def floor_path(read: ReadShow, name: str, stood: tuple[Standing, ...]) -> WalkPath:
     """One performer's way through the formations; they turn the short way round."""
     x, y, degrees = stood[0].spots[name]
     facing = math.radians(degrees)
@@ -101,7 +100,7 @@ def floor_path(read: ReadShow, name: str, stood: tuple[Standing, ...]) -> FloorP
             )
         here = goal
     x, y, degrees = stood[0].spots[name]
-    return FloorPath(place=(x, y), facing=math.radians(degrees), moves=tuple(moves))
+    return WalkPath(place=(x, y), facing=math.radians(degrees), moves=tuple(moves))
 
 
 def _default(read: ReadShow, last: float) -> Standing:

@@ -7,22 +7,21 @@ from itertools import pairwise
 from typing import Any
 
 from sequencer.facts.flames import FASTEST_HEAD
-from sequencer.geometry.bodies import Body
+from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.fitting.pacing import Pace, usual_cycle
 from sequencer.motion.laws.carriage import Carriage, carried
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns import library
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.margin import leeways_of
-from sequencer.motion.props.prop import Prop as Held
-from sequencer.motion.trajectories.assembly import LEAD, assembled
-from sequencer.motion.trajectories.link_limits import room_of
+from sequencer.motion.performers.hand_deviation import hand_deviations_of
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
+from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.pattern_book import book_from_document
 from sequencer.show.reading import ReadShow
-from sequencer.show.record import Side
 from sequencer.staging.counted_song import as_counted
 from sequencer.staging.dances import fitted_blocks
 from sequencer.staging.expansion import expanded
@@ -31,10 +30,9 @@ from sequencer.staging.staged import Block, Lit, Staged, Standing
 from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.venues import venue_of
 from sequencer.staging.wicks import fastest_wick, flame_reach
+from sequencer.timing.position import TOUCH
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
-
-TOUCH = 1e-6  # beats
 
 
 def staged(read: ReadShow, song: Song) -> Staged:
@@ -168,12 +166,12 @@ def _dancer(
             "bad-value", ("cast", index), str(error), "see docs/show-file.md for what fits"
         ) from error
     own = [block for block in blocks if block.who == name]
-    carriage = carried(body, [(b.start, b.end, b.posture) for b in own if not b.link], lead=LEAD)
-    courses = _courses(read, own, carriage, props, book)
+    carriage = carried(body, [(b.start, b.end, b.posture) for b in own if not b.link], lead=LEAD_IN)
+    trajectories = _trajectories(read, own, carriage, props, book)
     burns = tuple((span.start, span.end) for span in lit if span.who == name)
-    for side, course in courses.items():
+    for side, trajectory in trajectories.items():
         # Faster than any ordinary prop (a long rope): its flame is drawn out farther.
-        speed = fastest_wick(props[side], course, burns, tempo)
+        speed = fastest_wick(props[side], trajectory, burns, tempo)
         if speed > FASTEST_HEAD:
             reach = flame_reach(record.props[side], read.show.fire, speed=speed)
             props[side] = replace(props[side], flame_reach=reach)
@@ -181,21 +179,24 @@ def _dancer(
         name=name,
         body=body,
         props=props,
-        courses=courses,
+        trajectories=trajectories,
         floor=floor_path(read, name, stood),
         lit=burns,
-        leeway={side: leeways_of(course, props[side], tempo) for side, course in courses.items()},
+        deviation={
+            side: hand_deviations_of(trajectory, props[side], tempo)
+            for side, trajectory in trajectories.items()
+        },
         carriage=carriage,
     )
 
 
-def _courses(
+def _trajectories(
     read: ReadShow,
     blocks: list[Block],
     carriage: Carriage,
-    props: Mapping[Side, Held],
+    props: Mapping[Side, Prop],
     book: Mapping[str, library.Pattern],
-) -> dict[Side, Course]:
+) -> dict[Side, Trajectory]:
     body = carriage.body
     tethers = {side: prop.length for side, prop in props.items()}
     spans: dict[Side, list[Span]] = {side: [] for side in props}
@@ -214,19 +215,19 @@ def _courses(
                 )
             )
     bridged = [(block.start, block.end) for block in blocks if block.link]
-    courses: dict[Side, Course] = {}
+    trajectories: dict[Side, Trajectory] = {}
     for side in sorted(
         props, reverse=True
     ):  # the right hand leads, the left keeps clear of its prop
-        courses[side] = assembled(
+        trajectories[side] = assembled(
             _touching(spans[side]),
             rest(side, body, props[side]),
             straight=bridged,
-            room=room_of(body, side, props[side]),
-            other=courses.get("right"),
+            room=hand_space_of(body, side, props[side]),
+            other=trajectories.get("right"),
             carriage=carriage,
         )
-    return {side: courses[side] for side in props}
+    return {side: trajectories[side] for side in props}
 
 
 def _laws(

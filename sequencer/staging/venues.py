@@ -15,9 +15,9 @@ from sequencer.geometry.regions import (
     thrust,
 )
 from sequencer.show import site
-from sequencer.show.document import Key
+from sequencer.show.document import PathKey
 from sequencer.show.reading import ReadShow
-from sequencer.show.record import Point
+from sequencer.show.record import FilePoint
 
 LEAST_EDGE = 0.5  # [m] of an audience line
 P = ParamSpec("P")
@@ -63,7 +63,11 @@ def venue_of(read: ReadShow) -> Venue:
 
 
 def _made(
-    read: ReadShow, path: tuple[Key, ...], build: Callable[P, T], *args: P.args, **named: P.kwargs
+    read: ReadShow,
+    path: tuple[PathKey, ...],
+    build: Callable[P, T],
+    *args: P.args,
+    **named: P.kwargs,
 ) -> T:
     try:
         return build(*args, **named)
@@ -73,7 +77,7 @@ def _made(
         ) from None
 
 
-def _refuse_odd_edge(read: ReadShow, path: tuple[Key, ...], edge: AudienceEdge) -> None:
+def _refuse_odd_edge(read: ReadShow, path: tuple[PathKey, ...], edge: AudienceEdge) -> None:
     """An edge that is a mere dot cannot be what the audience stands behind."""
     import shapely
 
@@ -85,11 +89,11 @@ def _refuse_odd_edge(read: ReadShow, path: tuple[Key, ...], edge: AudienceEdge) 
         )  # fmt: skip
 
 
-def _ceiling(part: site.Ceiling) -> Ceiling:
+def _ceiling(part: site.CeilingRecord) -> Ceiling:
     return Ceiling(height=part.height, region=Region(part.outline), name=part.name)
 
 
-def _scenery(thing: site.Scenery) -> Scenery:
+def _scenery(thing: site.SceneryRecord) -> Scenery:
     return Scenery(
         name=thing.name,
         region=Region(thing.outline),
@@ -102,7 +106,7 @@ def _stage(stage: site.Stage) -> Region:
     return Region(_outline(stage), stage.holes)
 
 
-def _outline(stage: site.Stage) -> tuple[Point, ...]:
+def _outline(stage: site.Stage) -> tuple[FilePoint, ...]:
     sizes: dict[str, Any] = {"width": stage.width, "depth": stage.depth}
     if stage.shape == "rectangle":
         return rectangle(**sizes).outline

@@ -6,35 +6,35 @@ from collections.abc import Sequence
 from sequencer.facts.combustion import burnt_heat_release, flame_height
 from sequencer.facts.flames import FASTEST_HEAD, stretched_reach
 from sequencer.facts.fuels import Fuel, fuel
-from sequencer.motion.props.prop import Prop as HeldProp
-from sequencer.motion.trajectories.trajectory import Course
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.show.model import Fire
-from sequencer.show.prop_records import Prop
+from sequencer.show.prop_records import PropRecord
 from sequencer.timing.tempo import TempoMap
 
 
-def wick_area(prop: Prop) -> float:
+def wick_area(prop: PropRecord) -> float:
     """Burning surface of one round wick [m²]; the ball of its radius, so rather too large."""
     return 4.0 * math.pi * _radius(prop) ** 2
 
 
 def fastest_wick(
-    prop: HeldProp, course: Course, lit: Sequence[tuple[float, float]], tempo: TempoMap
+    prop: Prop, trajectory: Trajectory, lit: Sequence[tuple[float, float]], tempo: TempoMap
 ) -> float:
     """Proven bound of the speed of a prop's wicks while they burn [m/s], against the performer."""
     most = 0.0
     for start, end in lit:
-        for low, high, bounds in course.pieces(start, end):
+        for low, high, bounds in trajectory.pieces(start, end):
             most = max(most, prop.fastest(bounds) * tempo.fastest(low, high))
     return most
 
 
-def flame_reach(prop: Prop, fire: Fire | None, *, speed: float = FASTEST_HEAD) -> float:
+def flame_reach(prop: PropRecord, fire: Fire | None, *, speed: float = FASTEST_HEAD) -> float:
     """Reach of a moving wick's flame beyond the wick [m]; 0 where nothing burns.
 
     Parameters
     ----------
-    prop : Prop
+    prop : PropRecord
     fire : Fire, optional
     speed : float
         Of the wick [m/s]; that of any ordinary prop if not given.
@@ -50,7 +50,7 @@ def flame_reach(prop: Prop, fire: Fire | None, *, speed: float = FASTEST_HEAD) -
     return float(stretched_reach(fire.flame, diameter=2 * _radius(prop), speed=speed, **burnt))
 
 
-def resting_flame(prop: Prop, liquid: Fuel, seconds: float) -> float | None:
+def resting_flame(prop: PropRecord, liquid: Fuel, seconds: float) -> float | None:
     """Mean flame of one wick at rest by the pool-fire relation [m]; None where its soak is not known."""
     heat = liquid.heat_of_combustion
     if prop.fuel_mass is None or heat is None:
@@ -59,5 +59,5 @@ def resting_flame(prop: Prop, liquid: Fuel, seconds: float) -> float | None:
     return float(flame_height(watts, diameter=2 * _radius(prop)))
 
 
-def _radius(prop: Prop) -> float:
+def _radius(prop: PropRecord) -> float:
     return prop.held().wick_radius

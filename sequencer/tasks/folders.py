@@ -1,16 +1,15 @@
 """Many tracks heard at once: a folder of them, on all cores or on a cluster."""
 
-from collections.abc import Callable
 from contextlib import AbstractContextManager, nullcontext
 from pathlib import Path
 
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath
+from sequencer.progress import Progress
 from sequencer.tasks.dancing import connected
 from sequencer.timing.song import Song
 
-Progress = Callable[[str, float], None]
-Heard = tuple[tuple[Path, Song | InputError], ...]
+_Heard = tuple[tuple[Path, Song | InputError], ...]
 
 
 def hear_folder(
@@ -20,7 +19,7 @@ def hear_folder(
     jobs: int = -1,
     cluster: str | None = None,
     progress: Progress | None = None,
-) -> Heard:
+) -> _Heard:
     """What is heard in every audio file of a folder, by name; folders in it are not looked into.
 
     Parameters
@@ -72,7 +71,7 @@ def _backend(cluster: str | None) -> AbstractContextManager[object]:
     return nullcontext() if cluster is None else joblib.parallel_config(backend="dask")
 
 
-def chart_folder(heard: Heard, charts: AnyPath) -> None:
+def chart_folder(heard: _Heard, charts: AnyPath) -> None:
     """Write a chart of each track into a folder, named after the track.
 
     Raises
@@ -88,7 +87,7 @@ def chart_folder(heard: Heard, charts: AnyPath) -> None:
             write_figure(song_chart(song), Path(charts) / f"{path.name}.png")
 
 
-def folder_text(folder: AnyPath, heard: Heard, *, as_json: bool) -> str:
+def folder_text(folder: AnyPath, heard: _Heard, *, as_json: bool) -> str:
     """What was heard, as JSON or as a table for people."""
     from sequencer.outputs.song import songs_table
 

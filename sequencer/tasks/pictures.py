@@ -7,21 +7,22 @@ from typing import TYPE_CHECKING
 
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath
+from sequencer.progress import Progress
 from sequencer.staging.staged import Staged
-from sequencer.tasks.shows import Progress, stage_show
+from sequencer.tasks.shows import stage_show
 from sequencer.timing.position import parse_moment
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
-PICTURES = ("plan", "formations", "flames", "closest", "song")
+_PICTURES = ("plan", "formations", "flames", "closest", "song")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Wanted:
+class PictureOptions:
     """Which pictures of a show."""
 
-    pictures: tuple[str, ...] = PICTURES
+    pictures: tuple[str, ...] = _PICTURES
     moments: tuple[str, ...] = ()  # of plans; none: where two come closest
     start: str | None = None  # of the flames and the closest pair; the song's start
     until: str | None = None
@@ -29,7 +30,7 @@ class Wanted:
 
 
 def draw_show(
-    path: AnyPath, out: AnyPath, wanted: Wanted, *, progress: Progress | None = None
+    path: AnyPath, out: AnyPath, wanted: PictureOptions, *, progress: Progress | None = None
 ) -> tuple[list[Path], list[str]]:
     """Draw a show into a folder of its own in `out`; the files, and what could not be drawn and why.
 
@@ -132,7 +133,7 @@ def _closest_moment(show: Staged, span: tuple[float, float]) -> tuple[str, float
     return show.position(beat), beat
 
 
-def _span(show: Staged, wanted: Wanted) -> tuple[float, float]:
+def _span(show: Staged, wanted: PictureOptions) -> tuple[float, float]:
 
     start, end = show.span
     if wanted.start is not None:
@@ -168,4 +169,4 @@ def _file_part(text: str) -> str:
 
 def picture_names(pictures: Sequence[str]) -> tuple[str, ...]:
     """The pictures asked for, each once; all if none is named."""
-    return tuple(dict.fromkeys(pictures)) or PICTURES
+    return tuple(dict.fromkeys(pictures)) or _PICTURES

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, TypeAlias
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
 from sequencer.findings import Report
+from sequencer.progress import Progress
 from sequencer.staging.staged import Staged
 from sequencer.tasks.dancing import Dancing, trials
 from sequencer.timing.song import Song
@@ -17,7 +18,6 @@ from sequencer.timing.song import Song
 if TYPE_CHECKING:
     from sequencer.show.reading import ReadShow
 
-Progress = Callable[[str, float], None]
 AnyShow: TypeAlias = "AnyPath | ReadShow | Staged"
 
 
@@ -313,14 +313,14 @@ def write_rehearsal(
     InputError
         If the show or its track cannot be used, or the folder cannot be written.
     """
-    from sequencer.outputs.exports.folder import Wanted, write_exports
+    from sequencer.outputs.exports.folder import ExportOptions, write_exports
     from sequencer.outputs.sound.counts import Mix
     from sequencer.planning.offers import checked_with_mends
 
     show = stage_show(path, without_track=True, progress=progress)
     report = checked_with_mends(show, progress=progress)
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
-    wanted = Wanted(parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix)
+    wanted = ExportOptions(parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix)
     track = Path(path).parent / show.show.track.file
     folder = Path(out) / Path(path).stem
     return report, write_exports(show, report, track, folder, wanted, progress=progress)

@@ -14,8 +14,8 @@ if TYPE_CHECKING:
     from sequencer.geometry.bodies import Body
     from sequencer.motion.props.prop import PropKind
     from sequencer.outputs.patterns.one_pattern import OnePattern
+    from sequencer.progress import Progress
     from sequencer.show.pattern_book import Book
-    from sequencer.tasks.shows import Progress
 
 
 def list_text(
@@ -58,7 +58,7 @@ def list_text(
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Asked:
+class PatternOptions:
     """Of one pattern: what is set, and who dances it with what."""
 
     settings: Sequence[str] = ()
@@ -70,7 +70,7 @@ class Asked:
     file: AnyPath | None = None
 
 
-def one_of(name: str, asked: Asked) -> "OnePattern":
+def one_of(name: str, asked: PatternOptions) -> "OnePattern":
     """A pattern as it is danced by whom is asked for.
 
     Raises
@@ -97,18 +97,20 @@ def body_of(stature: str | None) -> "Body":
         If it is no length, or nobody is so tall.
     """
     from sequencer.geometry.bodies import Body
-    from sequencer.motion.patterns.samples import STATURE
+    from sequencer.motion.patterns.samples import CARD_STATURE
     from sequencer.units import LENGTHS, quantity
 
     try:
-        return Body(stature=STATURE if stature is None else quantity(stature, LENGTHS, default="m"))
+        return Body(
+            stature=CARD_STATURE if stature is None else quantity(stature, LENGTHS, default="m")
+        )
     except ValueError as error:
         raise InputError(
             "bad-stature", Place("--stature"), str(error), "write for example 1.62m or 5'4\""
         ) from error
 
 
-def card_text(name: str, asked: Asked | None = None, *, as_json: bool = False) -> str:
+def card_text(name: str, asked: PatternOptions | None = None, *, as_json: bool = False) -> str:
     """One pattern's card.
 
     Raises
@@ -118,11 +120,11 @@ def card_text(name: str, asked: Asked | None = None, *, as_json: bool = False) -
     """
     from sequencer.outputs.patterns import pattern_cards
 
-    one = one_of(name, asked or Asked())
+    one = one_of(name, asked or PatternOptions())
     return _json(pattern_cards.card_record(one)) if as_json else pattern_cards.card_text(one)
 
 
-def steps_text(name: str, asked: Asked | None = None, *, as_json: bool = False) -> str:
+def steps_text(name: str, asked: PatternOptions | None = None, *, as_json: bool = False) -> str:
     """Build steps of a toroid, station by station.
 
     Raises
@@ -132,7 +134,7 @@ def steps_text(name: str, asked: Asked | None = None, *, as_json: bool = False) 
     """
     from sequencer.outputs.patterns import pattern_cards
 
-    one = one_of(name, asked or Asked())
+    one = one_of(name, asked or PatternOptions())
     with _named(name):
         if as_json:
             return _json([pattern_cards.station_record(station) for station in one.stations()])
@@ -159,7 +161,9 @@ def joins_text(*, file: AnyPath | None = None, as_json: bool = False) -> str:
     return pattern_cards.joins_text(matrix)
 
 
-def draw(name: str, path: AnyPath, asked: Asked | None = None, *, steps: bool = False) -> None:
+def draw(
+    name: str, path: AnyPath, asked: PatternOptions | None = None, *, steps: bool = False
+) -> None:
     """Write a drawing of one pattern, or of its build steps.
 
     Raises
@@ -169,7 +173,7 @@ def draw(name: str, path: AnyPath, asked: Asked | None = None, *, steps: bool = 
     """
     from sequencer.outputs.figures import write_figure
 
-    one = one_of(name, asked or Asked())
+    one = one_of(name, asked or PatternOptions())
     with _named(name):
         if steps:
             from sequencer.outputs.patterns.pattern_steps import steps_figure
@@ -199,7 +203,7 @@ def draw_joins(path: AnyPath, *, file: AnyPath | None = None) -> None:
 
 def draw_all(
     path: AnyPath,
-    asked: Asked | None = None,
+    asked: PatternOptions | None = None,
     *,
     family: str | None = None,
     containing: str | None = None,
@@ -217,7 +221,7 @@ def draw_all(
     from sequencer.outputs.patterns.contact_sheet import BODIES, contact_sheet
     from sequencer.outputs.patterns.pattern_cards import chosen_patterns
 
-    own = asked or Asked()
+    own = asked or PatternOptions()
     check_kind(Path(path))
     book = book_from(own.file)
     _check_family(family, book)
@@ -234,7 +238,7 @@ def draw_all(
     write_pages(pages, Path(path))
 
 
-def write_page(name: str, path: AnyPath, asked: Asked | None = None) -> None:
+def write_page(name: str, path: AnyPath, asked: PatternOptions | None = None) -> None:
     """Write the rehearsal page of one pattern.
 
     Raises
@@ -245,7 +249,7 @@ def write_page(name: str, path: AnyPath, asked: Asked | None = None) -> None:
     from sequencer.files import write_text
     from sequencer.outputs.rehearsal.pattern import pattern_page
 
-    write_text(Path(path), pattern_page(one_of(name, asked or Asked())))
+    write_text(Path(path), pattern_page(one_of(name, asked or PatternOptions())))
 
 
 def trace_pattern(

@@ -9,6 +9,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
+TOUCH = 1e-6  # [beats] moments no farther apart are one moment: such blocks follow each other
+
 _BAR_BEAT = re.compile(r"^(-?\d+)\.(\d+)(?:\+(\d+/\d+|\d*\.\d+))?$")
 _CLOCK = re.compile(r"^(\d+):([0-5]?\d(?:\.\d+)?)$")
 _EDGE = re.compile(r"^(?:(start|end) of )?(\S.*)$")

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     import pandas as pd
 
 SongTable: TypeAlias = Literal["bars", "beats", "sections"]
-SURE = 0.5  # confidence below which a bar is worth a second hearing
+SURE_CONFIDENCE = 0.5  # confidence below which a bar is worth a second hearing
 _RUN = 8  # bars of one length that make a metre; fewer are a bar cut short
 _TOGETHER = 2  # bars; unsure ones no farther apart are told as one stretch
 
@@ -128,7 +128,7 @@ class Song:
 
     def unsure_bars(self) -> tuple[tuple[int, int], ...]:
         """Stretches of bars whose count is not sure, as first and last bar, counted from 1."""
-        unsure = [k + 1 for k, share in enumerate(self.bar_confidence) if share < SURE]
+        unsure = [k + 1 for k, share in enumerate(self.bar_confidence) if share < SURE_CONFIDENCE]
         starts = [
             k for k, before in zip(unsure, [-9, *unsure], strict=False) if k - before > _TOGETHER
         ]

@@ -9,7 +9,7 @@ import pytest
 
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import UPRIGHT, Posture
-from sequencer.motion.laws.carriage import Carriage, Held
+from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.performers.arms import given_shoulder
 
 BODIES = Body(stature=1.7), Body(stature=1.8, seated=True), Body(stature=1.7)
@@ -24,7 +24,7 @@ def way(k):
     own = [UPRIGHT, *WAYS[k:], *WAYS[:k], UPRIGHT]
     return Carriage(
         body=BODIES[k],
-        held=tuple(Held(2.0 * i, 2.0 * i + 0.7 + 0.2 * k, p) for i, p in enumerate(own)),
+        held=tuple(HeldPosture(2.0 * i, 2.0 * i + 0.7 + 0.2 * k, p) for i, p in enumerate(own)),
     )
 
 
@@ -88,8 +88,8 @@ def test_arms_begin_where_the_shoulders_give_to(browser, swaying, opened):
             ):
                 angles = dancer.carriage.angles(beat)[0]
                 assert np.allclose(own["angles"], angles, atol=2e-4)
-                for side, course in dancer.courses.items():
-                    hand = course.at(beat).hand
+                for side, trajectory in dancer.trajectories.items():
+                    hand = trajectory.at(beat).hand
                     true = given_shoulder(dancer.carriage, beat, hand, side)[0]
                     hung = dancer.carriage.shoulder(beat, side)[0]
                     assert np.linalg.norm(own["shoulders"][side] - true) < 2e-3

@@ -420,7 +420,7 @@ def test_nothing_of_a_hostile_show_becomes_markup(browser, rounds, opened, tmp_p
         code="too-close", severity="stop", who=(EVIL,), start=5.0, end=9.0, position="3.1",
         message=EVIL, remedies=(EVIL,), source=EVIL,
     )  # fmt: skip
-    report = Report(show=EVIL, findings=(found,) * 500, unseen=(EVIL,))
+    report = Report(show=EVIL, findings=(found,) * 500, not_checked=(EVIL,))
     path = tmp_path / "evil.html"
     path.write_text(
         page_from_document(show_document(staged, report), silent(EVIL)), encoding="utf-8"

@@ -8,9 +8,9 @@ import pytest
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 STAFF = Prop(kind="staff", length=0.8, behind=0.6, mass=0.8, wick_radius=0.04, flame_reach=0.3)
 FAN = Prop(
@@ -28,8 +28,8 @@ CLUB = Prop(kind="club", length=0.45, behind=0.1, mass=0.35, wick_radius=0.04, f
 
 def _dancer(name, x, props, pattern):
     body = Body(stature=1.7)
-    courses = {
-        side: Course(
+    trajectories = {
+        side: Trajectory(
             (
                 Span(
                     start=0.0, end=8.0, law=law_for(pattern, {}, side=side, body=body), origin=0.0,
@@ -39,9 +39,9 @@ def _dancer(name, x, props, pattern):
         )
         for side in props
     }  # fmt: skip
-    floor = FloorPath((x, 3.0), 0.5, (Move(start=1.0, end=5.0, place=(x, 4.0), facing=-1.0),))
+    floor = WalkPath((x, 3.0), 0.5, (Move(start=1.0, end=5.0, place=(x, 4.0), facing=-1.0),))
     return Dancer(
-        name=name, body=body, props=props, courses=courses, floor=floor, lit=((0.0, 8.0),)
+        name=name, body=body, props=props, trajectories=trajectories, floor=floor, lit=((0.0, 8.0),)
     )
 
 

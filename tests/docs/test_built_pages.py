@@ -22,6 +22,16 @@ def test_page_is_current(build, name):
     assert (DOCS / name).read_text(encoding="utf-8") == built, "run python docs/build.py"
 
 
+def test_the_picture_of_the_house_is_current(build):
+    """Every room with its duty, from the contracts that CI holds: none is missing, none is invented."""
+    assert build.GUIDE.read_text(encoding="utf-8") == build.guide_page(), "run python docs/build.py"
+    drawn = build.HOUSE.search(build.guide_page())[2]
+    rooms = {path.parent.name for path in (build.ROOT / "sequencer").rglob("__init__.py")} - {
+        "sequencer"
+    }
+    assert {name for name in rooms if f"{name}/ " not in drawn} == set()
+
+
 def test_every_key_of_a_show_is_described(build):
     """A key without a description would be a blank row for the user."""
     schema = build.show_schema()

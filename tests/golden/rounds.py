@@ -164,7 +164,7 @@ def report(*, stop=True):
         show="lantern-round.yaml",
         findings=tuple(found),
         clearances=passes,
-        unseen=("Where the crew walk was not looked at.",),
+        not_checked=("Where the crew walk was not looked at.",),
     )
 
 

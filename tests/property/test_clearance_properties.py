@@ -9,7 +9,7 @@ from numpy.testing import assert_allclose
 from sequencer.geometry.certified import Sample, search
 from sequencer.geometry.distances import segment_segment
 from sequencer.motion.clearance.approach import approaches
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 
 coordinate = st.one_of(
     st.floats(-3, 3), st.sampled_from([0.0, 1.0, -1.0, 1e-9, 1e-5, 0.5, 1 + 1e-12])
@@ -101,7 +101,7 @@ def test_verdicts_do_not_hang_on_where_cells_begin(dance, seed, offset):
     st.floats(-7, 7),
 )
 def test_no_walk_exceeds_its_bounds(points, length, turn):
-    path = FloorPath(
+    path = WalkPath(
         (0.0, 0.0),
         0.0,
         (Move(start=0, end=length, place=points[-1], facing=turn, through=tuple(points[:-1])),),

@@ -14,7 +14,7 @@ from sequencer.geometry.regions import Region
 from sequencer.motion.clearance.fixtures import _Kernel
 from sequencer.motion.clearance.grid import cells
 from sequencer.motion.clearance.pair_kernel import PairKernel
-from sequencer.motion.performers.parts import Leeway
+from sequencer.motion.performers.parts import HandDeviation
 from sequencer.motion.performers.walks import Move
 
 
@@ -79,8 +79,11 @@ def test_no_distance_of_what_stands_still_is_below_its_bound(dance, seed, measur
         prisms = (plane(bottom=2.6),)
     if measure == "wicks":  # a floor so high that the arm's length is what holds now and then
         prisms = (plane(top=0.4),)
-        work = {"left": (Leeway(-1.0, 25.0, 0.5),), "right": (Leeway(-1.0, 25.0, 0.2),)}
-        cast = [replace(each, leeway=work) for each in cast]
+        work = {
+            "left": (HandDeviation(-1.0, 25.0, 0.5),),
+            "right": (HandDeviation(-1.0, 25.0, 0.2),),
+        }
+        cast = [replace(each, deviation=work) for each in cast]
         grid = cells(cast, 0, 24)
     kernel = _Kernel(cast, grid, prisms, measure)
     draw = np.random.default_rng(seed)

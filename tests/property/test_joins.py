@@ -13,13 +13,13 @@ from sequencer.motion.laws.carriage import beyond_upright
 from sequencer.motion.patterns.library import law_for, patterns
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.joining import Tolerances, gap_between
-from sequencer.motion.trajectories.link_limits import Room
+from sequencer.motion.trajectories.link_limits import HandSpace
 from sequencer.motion.trajectories.links import link
 from sequencer.motion.trajectories.rests import rest
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 BODY = Body(stature=1.7)
-ROOM = Room(body=BODY, side="right", length=0.55)
+ROOM = HandSpace(body=BODY, side="right", length=0.55)
 NAMES = [n for n in patterns() if n != "inspin-flower-1"]
 FIELDS = ("hand", "hand_rate", "hand_acceleration", "tether", "tether_rate", "tether_acceleration")
 
@@ -90,8 +90,8 @@ def test_a_gap_is_the_same_backwards_in_time(first, last):
     assert_allclose(back.tether, there.tether)
     assert_allclose(back.axis, there.axis)
     assert_allclose(back.head_velocity, there.head_velocity)
-    if np.isfinite(there.rate) and there.rate > 0:
-        assert_allclose(back.rate, 1 / there.rate)
+    if np.isfinite(there.rate_ratio) and there.rate_ratio > 0:
+        assert_allclose(back.rate_ratio, 1 / there.rate_ratio)
     tolerances = Tolerances()
     assert bool(back.within(tolerances)) == bool(there.within(tolerances))
     assert bool(back.reversed_in_place(tolerances)) == bool(there.reversed_in_place(tolerances))
@@ -108,10 +108,10 @@ def test_a_course_never_jumps_and_keeps_its_bounds(names, data):
             Span(start=at, end=at + length, law=law_of(name), origin=at, kind="block", label=name)
         )
         at += length
-    course = assembled(spans, rest("right", BODY, 0.55), room=ROOM)
+    trajectory = assembled(spans, rest("right", BODY, 0.55), room=ROOM)
     beats = np.linspace(0, at + 4, 12_001)
-    motion, step = course.at(beats), (at + 4) / 12_000
-    pieces = course.pieces(0.0, at + 4)
+    motion, step = trajectory.at(beats), (at + 4) / 12_000
+    pieces = trajectory.pieces(0.0, at + 4)
     assert pieces[0][0] == 0.0
     assert pieces[-1][1] == at + 4
     for (_, end, _), (start, _, _) in pairwise(pieces):
@@ -135,10 +135,10 @@ def test_a_course_never_jumps_and_keeps_its_bounds(names, data):
     most = max(b.hand_acceleration for _, _, b in pieces)
     assert np.linalg.norm(np.diff(motion.hand_rate, axis=0), axis=-1).max() <= most * step + 1e-9
     # and the second derivative has no jump at a boundary or at the ends of a blend
-    corners = [s.start for s in course.spans[1:]]
-    corners += [b.boundary + w for b in course.blends for w in (-b.half, b.half) if b.half]
+    corners = [s.start for s in trajectory.spans[1:]]
+    corners += [b.boundary + w for b in trajectory.blends for w in (-b.half, b.half) if b.half]
     for corner in corners:
-        before, after = (course.at(np.array(corner + d)) for d in (-1e-7, 1e-7))
+        before, after = (trajectory.at(np.array(corner + d)) for d in (-1e-7, 1e-7))
         assert_allclose(before.tether_acceleration, after.tether_acceleration, atol=1e-2)
         assert_allclose(before.hand_acceleration, after.hand_acceleration, atol=1e-2)
         assert_allclose(before.plane, after.plane, atol=1e-4)
@@ -146,7 +146,7 @@ def test_a_course_never_jumps_and_keeps_its_bounds(names, data):
 
 def test_the_sampling_of_a_course_changes_nothing():
     """Any grid sees the same curve."""
-    course = Course(
+    trajectory = Trajectory(
         tuple(
             Span(
                 start=4.0 * k, end=4.0 * k + 4, law=law_of(n), origin=4.0 * k, kind="block", label=n
@@ -154,8 +154,8 @@ def test_the_sampling_of_a_course_changes_nothing():
             for k, n in enumerate(("pro-bend-4", "anti-bend-4", "iso-bend-4"))
         )
     )
-    fine = course.at(np.linspace(0, 12, 1201))
-    coarse = course.at(np.linspace(0, 12, 121))
+    fine = trajectory.at(np.linspace(0, 12, 1201))
+    coarse = trajectory.at(np.linspace(0, 12, 121))
     assert_allclose(fine.hand[::10], coarse.hand, atol=1e-12)
     assert_allclose(fine.tether[::10], coarse.tether, atol=1e-12)
 
@@ -182,15 +182,15 @@ def test_near_laws_are_mixed_smoothly_within_bounds(first, last, length):
         for start, given in ((0.0, first), (length, last))
     ]  # fmt: skip
     spans[1] = replace(spans[1], origin=0.0)  # the second goes on where it would be by now
-    course = Course(tuple(spans))
-    (blend,) = course.blends
+    trajectory = Trajectory(tuple(spans))
+    (blend,) = trajectory.blends
     assert blend.bridge is None
     if blend.half == 0.0:
         return
     assert blend.half == min(0.25, length / 2)
     beats = np.linspace(0, 2 * length, 4001)
-    motion, step = course.at(beats), 2 * length / 4000
-    for low, high, bounds in course.pieces(0.0, 2 * length):
+    motion, step = trajectory.at(beats), 2 * length / 4000
+    for low, high, bounds in trajectory.pieces(0.0, 2 * length):
         own = (beats >= low) & (beats <= high)
         for vectors, most in (
             (motion.hand_rate, bounds.hand_speed),
@@ -214,14 +214,14 @@ def test_near_laws_are_mixed_smoothly_within_bounds(first, last, length):
     assert_allclose(np.sum(motion.plane * motion.tether, axis=-1), 0, atol=1e-12)
     before = spans[0].at(np.array(length - blend.half))
     after = spans[1].at(np.array(length + blend.half))
-    assert_allclose(course.at(np.array(length - blend.half)).tether, before.tether, atol=1e-9)
-    assert_allclose(course.at(np.array(length + blend.half)).tether, after.tether, atol=1e-9)
+    assert_allclose(trajectory.at(np.array(length - blend.half)).tether, before.tether, atol=1e-9)
+    assert_allclose(trajectory.at(np.array(length + blend.half)).tether, after.tether, atol=1e-9)
 
 
 def test_bounds_go_on_beyond_the_ends():
-    course = Course(
+    trajectory = Trajectory(
         (Span(start=2.0, end=4.0, law=law_of("toroid"), origin=2.0, kind="block", label="t"),)
     )
-    pieces = course.pieces(-10.0, 20.0)
+    pieces = trajectory.pieces(-10.0, 20.0)
     assert [(low, high) for low, high, _ in pieces] == [(-10.0, 2.0), (2.0, 4.0), (4.0, 20.0)]
-    assert course.pieces(2.5, 3.0)[0][:2] == (2.5, 3.0)
+    assert trajectory.pieces(2.5, 3.0)[0][:2] == (2.5, 3.0)

@@ -21,9 +21,9 @@ from sequencer.motion.performers.feasibility import (
     stretches,
 )
 from sequencer.motion.performers.parts import FRONT_PARTS, N_POINTS, PARTS
-from sequencer.motion.performers.walks import FloorPath, Move
-from sequencer.motion.props.prop import KINDS, Prop
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.performers.walks import Move, WalkPath
+from sequencer.motion.props.prop import PROP_KINDS, Prop
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 BODY = Body(stature=1.72)
 NAMES = ("pro-bend-4", "anti-bend-3", "buzzsaw", "two-beat-weave", "extension", "corkscrew")
@@ -31,7 +31,7 @@ NAMES = ("pro-bend-4", "anti-bend-3", "buzzsaw", "two-beat-weave", "extension", 
 
 @st.composite
 def props(draw, kind=None):
-    kind = kind or draw(st.sampled_from(KINDS))
+    kind = kind or draw(st.sampled_from(PROP_KINDS))
     own = {}
     if kind in ("staff", "club"):
         own["behind"] = draw(st.floats(0.05, 0.9))
@@ -49,9 +49,9 @@ def props(draw, kind=None):
     )
 
 
-def course(name, side="right", beats=4.0, **parameters):
+def trajectory(name, side="right", beats=4.0, **parameters):
     law = law_for(name, parameters, side=side, body=BODY)
-    return Course((Span(start=0.0, end=beats, law=law, origin=0.0, kind="block", label=name),))
+    return Trajectory((Span(start=0.0, end=beats, law=law, origin=0.0, kind="block", label=name),))
 
 
 def two_blocks(first, last, side="right"):
@@ -60,13 +60,18 @@ def two_blocks(first, last, side="right"):
         Span(start=2.0 * k, end=2.0 * k + 2, law=law_for(n, {}, side=side, body=BODY), origin=2.0 * k, kind="block", label=n)
         for k, n in enumerate((first, last))
     ]  # fmt: skip
-    return Course(tuple(spans))
+    return Trajectory(tuple(spans))
 
 
 def dancer(prop, own, lit=((0.0, 100.0),)):
-    floor = FloorPath((0.5, 2.0), 0.4, (Move(start=1.0, end=3.0, place=(1.5, 3.0), facing=2.0),))
+    floor = WalkPath((0.5, 2.0), 0.4, (Move(start=1.0, end=3.0, place=(1.5, 3.0), facing=2.0),))
     return Dancer(
-        name="Ada", body=BODY, props={"right": prop}, courses={"right": own}, floor=floor, lit=lit
+        name="Ada",
+        body=BODY,
+        props={"right": prop},
+        trajectories={"right": own},
+        floor=floor,
+        lit=lit,
     )
 
 
@@ -100,11 +105,11 @@ def drawn(prop, own, beats):
     return out
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", PROP_KINDS)
 @given(st.data(), st.sampled_from(NAMES), st.floats(0, 4))
 @settings(max_examples=15)
 def test_the_envelope_holds_all_that_is_drawn(kind, data, name, beat):
-    prop, own = data.draw(props(kind)), course(name)
+    prop, own = data.draw(props(kind)), trajectory(name)
     ada = dancer(prop, own)
     beats = np.array([beat])
     points, _ = ada.stage_points(beats)
@@ -165,7 +170,7 @@ def test_no_frame_turns_faster_than_its_bound(first, last):
 @settings(max_examples=20)
 def test_a_staff_is_two_poi(half, name):
     """Its heads are those of a poi and of one that hangs the other way."""
-    own = course(name)
+    own = trajectory(name)
     staff = Prop(
         kind="staff", length=half, behind=half, mass=0.8, wick_radius=0.04, flame_reach=0.2
     )
@@ -193,17 +198,19 @@ def test_mirrored_props_keep_their_distance_from_the_body(prop, name):
     law = law_for(name, {}, side="right", body=BODY)
     gaps = []
     for each in (law, mirrored(law)):
-        own = Course((Span(start=0.0, end=1.0, law=each, origin=0.0, kind="block", label=name),))
+        own = Trajectory(
+            (Span(start=0.0, end=1.0, law=each, origin=0.0, kind="block", label=name),)
+        )
         gaps.append(body_gap(own, [0.0, 1.0], prop=prop, body=BODY, near=0.3)[0].value)
     assert_allclose(gaps[0], gaps[1], atol=0.011)  # twice the error of a gap
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", PROP_KINDS)
 @given(st.data(), st.sampled_from(NAMES))
 @settings(max_examples=5)
 def test_own_body_sees_the_true_shape(kind, data, name):
     """The proven gap is the smallest of 400 instants of the drawn shape, to its error."""
-    prop, own = data.draw(props(kind)), course(name, beats=2.0)
+    prop, own = data.draw(props(kind)), trajectory(name, beats=2.0)
     beats = np.linspace(0, 2, 401)
     least = np.inf
     cold = replace(prop, flame_reach=0.0)
@@ -220,7 +227,7 @@ def test_own_body_sees_the_true_shape(kind, data, name):
         assert found >= least - 0.12
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", PROP_KINDS)
 @given(st.data(), st.sampled_from(NAMES), st.sampled_from(NAMES))
 @settings(max_examples=6)
 def test_no_place_on_a_prop_outruns_its_bound(kind, data, first, last):
@@ -248,7 +255,7 @@ def test_no_wick_is_faster_than_said(kind, name):
     """A wick beside the axis moves with the turning of the whole frame, not with the axis alone."""
     spread = {"spread": 3.0} if kind == "fan" else {}
     prop = Prop(kind=kind, length=0.6, mass=1.0, wicks=8, wick_radius=0.03, **spread)
-    own = course(name)
+    own = trajectory(name)
     ada = dancer(prop, own)
     beats = np.linspace(0.0, 0.999, 8001)
     at = ada.wick_places(beats)["right"]  # the place is held until beat 1
@@ -258,8 +265,8 @@ def test_no_wick_is_faster_than_said(kind, name):
 
 def test_two_staffs_meet_where_two_poi_pass():
     """Behind the hands there is nothing of a poi; a staff's rear ends may meet there."""
-    left = course("static-spin", "left")
-    right = course("static-spin", "right", ahead=-0.14)  # in the other hand's plane
+    left = trajectory("static-spin", "left")
+    right = trajectory("static-spin", "right", ahead=-0.14)  # in the other hand's plane
     poi = Prop(length=0.12, mass=0.2, wick_radius=0.02)
     staff = Prop(kind="staff", length=0.12, behind=0.8, mass=0.8, wick_radius=0.02)
     assert props_gap((left, poi), (right, poi), [0.0, 4.0])[0].value >= 0
@@ -269,7 +276,7 @@ def test_two_staffs_meet_where_two_poi_pass():
 def test_two_fans_meet_with_their_outer_spokes():
     """Wider across than they are deep: a ball that held only their depth would miss it."""
     fan = Prop(kind="fan", length=0.4, mass=0.5, wicks=5, spread=pi, wick_radius=0.03)
-    left, right = (course("static-spin", "right", across=x) for x in (-0.3, 0.3))
+    left, right = (trajectory("static-spin", "right", across=x) for x in (-0.3, 0.3))
     hands = [own.at(np.array(0.0)).hand for own in (left, right)]
     assert_allclose(np.linalg.norm(hands[1] - hands[0]), 0.6, atol=1e-9)  # tips reach 0.43
     assert props_gap((left, fan), (right, fan), [0.0, 4.0])[0].value < 0

@@ -10,12 +10,12 @@ from sequencer.checks.fire.burning_time import Cut, burn_findings
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.profiles import Profile, Rule, kind_of, profile, profile_names
 from sequencer.facts.rule_book import rule_book
-from sequencer.facts.rule_kinds import KINDS
+from sequencer.facts.rule_kinds import RULE_KINDS
 from sequencer.facts.sources import Source
 from sequencer.safety.burning import PlannedBurn
 
-NUMBERS = [name for name, kind in KINDS.items() if kind.sort in {"least", "most"}]
-COUNTS = [name for name, kind in KINDS.items() if kind.sort == "count"]
+NUMBERS = [name for name, kind in RULE_KINDS.items() if kind.sort in {"least", "most"}]
+COUNTS = [name for name, kind in RULE_KINDS.items() if kind.sort == "count"]
 DEFAULT = rule_book()
 SHARE = DEFAULT.strictest("burn-share")
 ORDER = {None: 0, "burn-reserve": 1, "burns-out": 2}

@@ -4,7 +4,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from sequencer.motion.clearance.to_posts import Followed
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.safety.watching import Duty, watch_plan
 
 PLACE = st.tuples(st.floats(-8, 8), st.floats(-8, 8))
@@ -20,7 +20,7 @@ def burns(draw):
         moves = ()
         if draw(st.booleans()):
             moves = (Move(start=go, end=go + 4, facing=0.0, place=draw(PLACE)),)
-        floor = FloorPath(draw(PLACE), moves=moves)
+        floor = WalkPath(draw(PLACE), moves=moves)
         out.append(Followed(who=f"P{index}", floor=floor, start=float(start), end=float(end)))
     return out
 

@@ -7,7 +7,7 @@ from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import Posture
-from sequencer.motion.laws.carriage import Carriage, Held, beyond_upright
+from sequencer.motion.laws.carriage import Carriage, HeldPosture, beyond_upright
 from sequencer.motion.performers.arms import UPPER, elbow, given_shoulder, shoulder_gives
 
 ikpy = pytest.importorskip("ikpy.chain")
@@ -16,7 +16,7 @@ link = pytest.importorskip("ikpy.link")
 BODY = Body(stature=1.7)
 CARRIAGE = Carriage(
     body=BODY,
-    held=(Held(0.0, 1.0, Posture(turn=0.4, lean=-0.1, side=0.03)),),
+    held=(HeldPosture(0.0, 1.0, Posture(turn=0.4, lean=-0.1, side=0.03)),),
 )
 MOST = np.pi
 

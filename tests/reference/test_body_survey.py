@@ -10,7 +10,7 @@ from sequencer.checks.distances.boundaries import ceiling_needed
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.geometry.bodies import SURVEY, Body
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 
 MM = 1e-3
@@ -32,8 +32,8 @@ def performer(*, length, flame=0.0, wick=1e-9):
         name="P95",
         body=body,
         props={"right": prop},
-        courses={"right": Rest()},
-        floor=FloorPath((0, 0)),
+        trajectories={"right": Rest()},
+        floor=WalkPath((0, 0)),
         lit=((0, 1),),
     )
 

@@ -12,7 +12,7 @@ from sequencer.facts.fuels import (
     ghs_category,
     nfpa_class,
 )
-from sequencer.facts.sources import MARKS
+from sequencer.facts.sources import READING_MARKS
 
 
 @pytest.mark.parametrize(
@@ -103,7 +103,7 @@ def test_every_number_has_a_source_and_an_honest_mark():
         ):
             figure = getattr(found, name)
             if figure is not None:
-                assert figure.mark in MARKS
+                assert figure.mark in READING_MARKS
                 assert figure.source.title
                 assert figure.mark in figure.citation
     assert fuel("white-gas").flash_point.mark == "from memory"

@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 
 from sequencer.listening.activations import activations_of
-from sequencer.listening.audio import RATE
+from sequencer.listening.audio import SAMPLE_RATE
 from sequencer.listening.beats import count_of
 from sequencer.listening.spectra import spectra_of
 
@@ -17,12 +17,12 @@ from sequencer.listening.spectra import spectra_of
 def metronome(tempo, metre, seconds=32.0, swing=None, noise_db=None, seed=0):
     """Clicks with a higher first one a bar; off-beats at `swing` of a beat; noise that far below."""
     beats = np.arange(0.5, seconds - 0.5, 60 / tempo)
-    samples = np.zeros(int(seconds * RATE))
-    t = np.arange(int(0.04 * RATE)) / RATE
+    samples = np.zeros(int(seconds * SAMPLE_RATE))
+    t = np.arange(int(0.04 * SAMPLE_RATE)) / SAMPLE_RATE
     fade = np.exp(-t * 70)
 
     def strike(at, pitch, level):
-        start = int(at * RATE)
+        start = int(at * SAMPLE_RATE)
         samples[start : start + len(t)] += level * np.sin(2 * np.pi * pitch * t) * fade
 
     for i, beat in enumerate(beats):

@@ -10,7 +10,7 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
-from sequencer.geometry.posture import RANGE_OF_MOTION, USED
+from sequencer.geometry.posture import RANGE_OF_MOTION, USED_ANGLES
 
 RANGES = {
     "turn": (-45, 45),
@@ -32,7 +32,7 @@ def test_postures_keep_well_within_the_range_of_the_joint(name):
     """No more than two thirds of what a turn can be, and less than half of any other angle."""
     assert_allclose(np.degrees(RANGE_OF_MOTION[name]), RANGES[name])
     share = 2 / 3 if name == "turn" else 0.45
-    for used, possible in zip(np.degrees(USED[name]), RANGES[name], strict=True):
+    for used, possible in zip(np.degrees(USED_ANGLES[name]), RANGES[name], strict=True):
         assert 0 < used / possible <= share + 1e-9
 
 

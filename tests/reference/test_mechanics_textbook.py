@@ -59,7 +59,7 @@ def test_centripetal_acceleration(speed, radius, acceleration):
 def test_merry_go_round(mass, radius, turns, force):
     """In the floor plane the pull is m·ω²·r, printed 483 N and 17.4 N."""
     law = circle(turns, axis=(0.0, 0.0, 1.0))
-    tension = pull(law.at(np.array([0.1])), length=radius, mass=mass, rate=1.0)
+    tension = pull(law.at(np.array([0.1])), length=radius, mass=mass, beats_per_second=1.0)
 
     assert_allclose(tension, force, rtol=2e-3)
 
@@ -69,7 +69,7 @@ def test_loop_the_loop(turns, slack):
     """A 0.75 m circle needs 2.712 m/s (0.576 turns a second) at the top, or the string goes slack."""
     law = circle(1.0)
     least = lowest_tempo(law, length=0.75)
-    tension = pull(law.at(np.linspace(0, 1, 4001)), length=0.75, mass=0.2, rate=turns)
+    tension = pull(law.at(np.linspace(0, 1, 4001)), length=0.75, mass=0.2, beats_per_second=turns)
 
     assert bool(np.min(tension) < 0) is slack
     assert_allclose(least.lowest / 60, np.sqrt(GRAVITY / 0.75) / (2 * np.pi), rtol=1e-5)
@@ -81,7 +81,7 @@ def test_tension_at_top_and_bottom_of_a_vertical_circle():
     """m(v²/r − g) at the top, m(v²/r + g) at the bottom."""
     law = circle(1.0)
     top, bottom = law.at(np.array([0.25, 0.75])).tether[:, 2]
-    tension = pull(law.at(np.array([0.25, 0.75])), length=0.75, mass=0.2, rate=1.5)
+    tension = pull(law.at(np.array([0.25, 0.75])), length=0.75, mass=0.2, beats_per_second=1.5)
     own = (2 * np.pi * 1.5) ** 2 * 0.75
 
     assert_allclose([top, bottom], [1, -1], atol=1e-12)
@@ -101,13 +101,15 @@ def test_conical_pendulum():
         period=1.0,
     )
     motion = law.at(np.linspace(0, 1, 9))
-    tension = pull(motion, length=0.90, mass=0.060, rate=1 / period)
+    tension = pull(motion, length=0.90, mass=0.060, beats_per_second=1 / period)
 
     assert_allclose(tension, 0.5956, rtol=2e-3)
     assert_allclose(np.degrees(half), 9.158, rtol=1e-3)
     assert_allclose(period, 1.892, rtol=1e-3)
     # a passive tether gives it all: nothing is needed across, and the hand may stay where it is
-    assert_allclose(force_across(motion, length=0.90, mass=0.060, rate=1 / period), 0, atol=1e-12)
+    assert_allclose(
+        force_across(motion, length=0.90, mass=0.060, beats_per_second=1 / period), 0, atol=1e-12
+    )
     assert hand_work(law, length=0.90, mass=0.060, tempo=60 / period).largest < 1e-12
 
 
@@ -117,7 +119,7 @@ def test_let_go_is_a_throw():
     assert_allclose(farthest_flight(10.838, 0.0), 10.838**2 / 9.81, rtol=1e-12)
     law = law_for("static-spin", {}, side="right", body=BODY)
     motion = law.at(np.linspace(0, 1, 20_001))
-    flights = let_go_range(motion, length=1.15, rate=1.5)
+    flights = let_go_range(motion, length=1.15, beats_per_second=1.5)
     speed = 2 * np.pi * 1.5 * 1.15
     highest = float(motion.head(1.15)[:, 2].max())
 
@@ -174,7 +176,7 @@ def test_lowest_tempo_of_the_design(name, tempo):
     # just below it is slack somewhere, just above nowhere, on a grid that knows nothing of the proof
     beats = np.linspace(0, law.period, 100_001)
     low, high = (
-        np.min(pull(law.at(beats), length=0.55, mass=0.2, rate=(found.lowest + d) / 60))
+        np.min(pull(law.at(beats), length=0.55, mass=0.2, beats_per_second=(found.lowest + d) / 60))
         for d in (-0.01, 0.01)
     )
     assert low < 0 < high

@@ -69,9 +69,9 @@ def test_steady_spin_takes_no_torque_but_the_weight():
     """A rod that turns steadily about its middle needs no torque; held at its end, m·g·L/2 level."""
     law = law_for("orbit", {"hand_radius": 0.0}, side="right", body=Body(), beats=1.0)
     staff = Prop(kind="staff", length=0.7, behind=0.7, mass=0.8, wick_radius=0.04)
-    assert hardest_twist(law, prop=staff, rate=2.0, start=0.0, end=1.0).most <= 0.05
+    assert hardest_twist(law, prop=staff, beats_per_second=2.0, start=0.0, end=1.0).most <= 0.05
     rod = Prop(kind="club", length=1.4, mass=0.8, wick_radius=0.04)
-    found = hardest_twist(law, prop=rod, rate=2.0, start=0.0, end=1.0)
+    found = hardest_twist(law, prop=rod, beats_per_second=2.0, start=0.0, end=1.0)
     assert found.found <= 0.8 * 9.81 * 0.7 + 1e-9 <= found.most + 2e-9
     assert found.most == pytest.approx(0.8 * 9.81 * 0.7, abs=0.0501)
 
@@ -86,7 +86,7 @@ def test_torque_of_a_swing_in_closed_form():
         np.arctan2(motion.tether[:, 2], motion.tether @ np.cross([0, 0, 1.0], motion.plane[0]))
     )
     bend = np.gradient(np.gradient(angle, beats), beats)[5:-5]
-    largest = hardest_twist(law, prop=staff, rate=1.0, start=0.0, end=2.0)
+    largest = hardest_twist(law, prop=staff, beats_per_second=1.0, start=0.0, end=2.0)
     true = staff.inertia * np.abs(bend).max()
     assert largest.found - 2e-3 <= true <= largest.most + 2e-3
     assert largest.most == pytest.approx(true, abs=0.0501)  # the smallest error it is found to
@@ -106,7 +106,7 @@ def test_nothing_is_claimed_without_bounds():
     )  # fmt: skip
     staff = Prop(kind="staff", length=0.7, behind=0.7, mass=0.8, wick_radius=0.04)
     for search in (hardest_twist, hardest_pull):
-        peak = search(law, prop=staff, rate=1.0, start=0.0, end=1.0)
+        peak = search(law, prop=staff, beats_per_second=1.0, start=0.0, end=1.0)
         assert not peak.known
         assert peak.found == -np.inf
     # only the product rule's bound: the weight of the whole, off its middle by nothing, and its push

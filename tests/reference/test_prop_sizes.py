@@ -13,9 +13,9 @@ from sequencer.checks.distances.requirements import Requirements
 from sequencer.geometry.bodies import Body
 from sequencer.motion.laws.composed import ComposedLaw, HandPath
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.prop_records import usual_prop
 
 
@@ -54,8 +54,8 @@ def test_reach_and_height_of_the_tall_man(prop):
     )  # fmt: skip
     span = Span(start=0.0, end=1.0, law=law, origin=0.0, kind="rest", label="rest")
     ada = Dancer(
-        name="Ada", body=body, props={"right": prop}, courses={"right": Course((span,))},
-        floor=FloorPath((0.0, 0.0)),
+        name="Ada", body=body, props={"right": prop}, trajectories={"right": Trajectory((span,))},
+        floor=WalkPath((0.0, 0.0)),
     )  # fmt: skip
     assert_allclose(ada.reach - body.half_shoulder - prop.hot_radius, 1.49, atol=1e-3)
     asked = Requirements(overhead=0.0, ceiling_least=0.0)

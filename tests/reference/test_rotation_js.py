@@ -45,7 +45,7 @@ def test_discs_lie_in_the_planes_of_the_laws(seen, quartet):
         points, _ = dancer.stage_points(beat)
         for side, hand in (("left", 3), ("right", 6)):
             matrix = next(rings)
-            axis = turn.apply(dancer.courses[side].at(beat).plane)
+            axis = turn.apply(dancer.trajectories[side].at(beat).plane)
             assert_allclose(matrix[:3, 2] / dancer.props[side].length, axis, atol=0.03)
             assert_allclose(matrix[:3, 3], points[hand], atol=2e-3)
             turned, _ = Rotation.align_vectors([axis], [[0, 0, 1]])

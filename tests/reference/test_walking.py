@@ -8,7 +8,7 @@ from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import dijkstra
 from shapely import Point, Polygon
 
-from sequencer.geometry.walking import Ground
+from sequencer.geometry.walking import WalkableFloor
 
 WALL = ((-1.0, 2.0), (1.0, 2.0), (1.0, 3.0), (-1.0, 3.0))
 
@@ -18,12 +18,12 @@ def walk(ground, place, target):
 
 
 def test_an_empty_floor_is_straight():
-    assert walk(Ground(), (0.0, 0.0), (3.0, 4.0)) == pytest.approx(5.0)
+    assert walk(WalkableFloor(), (0.0, 0.0), (3.0, 4.0)) == pytest.approx(5.0)
 
 
 def test_a_box_is_walked_round_by_its_corners():
     """From (0, 0) to (0, 5) round a box of 2 m × 1 m: √5 + 1 + √5, by Pythagoras."""
-    ground = Ground((WALL,))
+    ground = WalkableFloor((WALL,))
 
     assert walk(ground, (0.0, 0.0), (0.0, 5.0)) == pytest.approx(2 * math.sqrt(5) + 1, abs=1e-5)
     assert walk(ground, (-1.0, 0.0), (-1.0, 5.0)) == pytest.approx(5.0)  # along the edge
@@ -41,8 +41,8 @@ def test_a_yard_without_a_gate_has_no_way():
         ((2, -3), (3, -3), (3, 3), (2, 3)),
     )
 
-    assert walk(Ground(bars), (0.0, 0.0), (5.0, 0.0)) == math.inf
-    assert walk(Ground(bars[:3]), (0.0, 0.0), (5.0, 0.0)) == pytest.approx(5.0)
+    assert walk(WalkableFloor(bars), (0.0, 0.0), (5.0, 0.0)) == math.inf
+    assert walk(WalkableFloor(bars[:3]), (0.0, 0.0), (5.0, 0.0)) == pytest.approx(5.0)
 
 
 def test_ways_agree_with_a_grid_search():
@@ -78,7 +78,7 @@ def test_ways_agree_with_a_grid_search():
     grid = dijkstra(
         graph, directed=False, indices=index[round((5.0 - 3 + 4) / step), round(4 / step)]
     )
-    ways = Ground(obstacles).ways_to([target])
+    ways = WalkableFloor(obstacles).ways_to([target])
     for place in ((0.0, 0.0), (3.8, 1.2), (-3.8, 1.2), (3.0, 5.5), (-2.6, 5.0)):
         exact = float(ways(np.array([place]))[0, 0])
         rough = grid[index[round((place[1] - 3 + 4) / step), round((place[0] + 4) / step)]]
@@ -87,7 +87,7 @@ def test_ways_agree_with_a_grid_search():
 
 def test_a_way_changes_no_faster_than_the_place_moves():
     """The property that proofs over time rest on, on a way past three obstacles."""
-    ground = Ground((WALL, ((2.0, 0.5), (3.5, 1.0), (2.5, 4.5))))
+    ground = WalkableFloor((WALL, ((2.0, 0.5), (3.5, 1.0), (2.5, 4.5))))
     at = np.linspace(0, 1, 4001)[:, None]
     places = np.array([[-4.0, 0.0]]) + at * np.array([[9.0, 0.2]])
     ways = ground.ways_to([(0.0, 5.0), (4.0, 3.0)])(places)
@@ -97,10 +97,10 @@ def test_a_way_changes_no_faster_than_the_place_moves():
 
 
 def test_sight_is_blocked_by_what_stands_between():
-    sight = Ground((WALL,)).sight_to([(0.0, 0.0), (4.0, 5.0)])
+    sight = WalkableFloor((WALL,)).sight_to([(0.0, 0.0), (4.0, 5.0)])
     gaps = sight(np.array([[0.0, 5.0], [3.0, 0.0]]))
 
     assert gaps[0, 0] == 0.0
     assert gaps[0, 1] == pytest.approx(2.0)  # along Y = 5 past the wall's back at Y = 3
     assert gaps[1, 0] == pytest.approx(2.0)
-    assert np.all(np.isinf(Ground().sight_to([(0.0, 0.0)])(np.array([[1.0, 1.0]]))))
+    assert np.all(np.isinf(WalkableFloor().sight_to([(0.0, 0.0)])(np.array([[1.0, 1.0]]))))

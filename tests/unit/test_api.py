@@ -282,12 +282,12 @@ def test_a_report_as_data_frames():
 def test_what_is_shown_is_one_short_line(song, duo):
     law = sequencer.law("pro-bend-4")
     book = sequencer.pattern_book()
-    course = duo.dancers[1].courses["left"]
+    trajectory = duo.dancers[1].trajectories["left"]
     shown = [
         song, duo, sequencer.check(duo), duo.show, duo.read, duo.tempo, *duo.dancers, duo.blocks[0],
         law, Mirrored(law), Retimed(law, 1.0, 2.0), book["pro-bend-4"], book["pro-bend-4"].left.kind,
-        book["pro-bend-4"].left, sequencer.distances(duo), course,
-        *(span.law for span in course.spans[:4]),
+        book["pro-bend-4"].left, sequencer.distances(duo), trajectory,
+        *(span.law for span in trajectory.spans[:4]),
     ]  # fmt: skip
     for each in shown:
         line = repr(each)

@@ -31,13 +31,13 @@ from sequencer.motion.performers.feasibility import (
 from sequencer.motion.props.peaks import Peak, fastest_wick, hardest_pull, hardest_twist
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import GRAVITY, TautTempo, hand_work, lowest_tempo
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.model import Step
 from sequencer.staging.dances import dance_of
 from sequencer.staging.staged import Staged
 
-SOURCE = "docs/motion.md, section 6"
-UNSEEN = (
+_SOURCE = "docs/motion.md, section 6"
+_NOT_CHECKED = (
     "Own-body clearance looks at trunk, head and legs, not at arms, hair and clothing.",
     "Slack is looked for in blocks; on links and at rest the hand must steady the prop.",
     "Slack and forces take the floor path's own acceleration as nothing.",
@@ -45,7 +45,7 @@ UNSEEN = (
 # [m/s] a wick slower than this stays for 0.2 s within 10 cm of what it passes, in which a flame of 100 kW/m²
 # (from memory) gives the dose of pain, 92 (kW/m²)^(4/3)·s (HSL/2004/04); a faster one is gone before. A design choice.
 SLOW_PASS = 1.0
-TOUCH = 0.01  # [m] nearer than this a wick can wipe fuel on cloth; a design choice
+CONTACT = 0.01  # [m] nearer than this a wick can wipe fuel on cloth; a design choice
 RIGID = (
     "Whether a hand can turn a rigid prop so without changing its grip was not looked at.",
     "The twist that turns a flat prop about its own axis was not looked at.",
@@ -54,12 +54,12 @@ LIMIT_ERROR = 1e-3  # of a limit: what is over it by less has met it exactly
 _Figure = tuple[
     str, float, Callable[..., Peak] | None, float, str
 ]  # words, bound, search, limit, unit
-SAME = 1e-6  # [beats]
+_SAME = 1e-6  # [beats]
 PACE_ERROR = 0.1  # [beats a minute] of the lowest tempo that keeps a tether taut
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Limits:
+class FeasibilityLimits:
     """What is asked of a performer at most before the show is told; this project's own figures."""
 
     hand_speed: float = 6.0  # [m/s]
@@ -73,16 +73,16 @@ class Limits:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class _Asked:
+class _Case:
     """One performer in one show."""
 
     show: Staged
     dancer: Dancer
-    limits: Limits
+    limits: FeasibilityLimits
 
     def edges(self, side: Side) -> tuple[list[float], tuple[Span, ...]]:
-        course = self.dancer.courses[side]
-        spans = course.spans if isinstance(course, Course) else ()
+        trajectory = self.dancer.trajectories[side]
+        spans = trajectory.spans if isinstance(trajectory, Trajectory) else ()
         return [spans[0].start, *(span.end for span in spans)], spans
 
     def ways_out(self, span: Span, side: Side) -> tuple[str, ...]:
@@ -90,7 +90,7 @@ class _Asked:
         if span.kind != "block" or self.show.read is None:
             return ()
         for block in self.show.blocks_of(self.dancer.name):
-            if side in block.hands and abs(block.start - span.start) < SAME:
+            if side in block.hands and abs(block.start - span.start) < _SAME:
                 show = self.show.show
                 record = show.cast[show.names.index(self.dancer.name)]
                 return ways_out(
@@ -120,14 +120,14 @@ class _Asked:
             position=self.show.position(round(beat * 16) / 16),
             message=message,
             remedies=tuple(remedies),
-            source=SOURCE,
+            source=_SOURCE,
         )
 
 
-def limits_of(show: Staged) -> Limits:
+def limits_of(show: Staged) -> FeasibilityLimits:
     """What the show asks of its performers at most."""
     own = show.show.limits
-    return Limits(
+    return FeasibilityLimits(
         hand_speed=own.hand_speed,
         hand_acceleration=own.hand_acceleration,
         turns=own.turns,
@@ -138,13 +138,13 @@ def limits_of(show: Staged) -> Limits:
     )
 
 
-def feasible(show: Staged, *, limits: Limits | None = None) -> Outcome:
+def feasible(show: Staged, *, limits: FeasibilityLimits | None = None) -> Outcome:
     """Findings on what the performers are asked to do.
 
     Parameters
     ----------
     show : Staged
-    limits : Limits, optional
+    limits : FeasibilityLimits, optional
         The show's own if not given.
 
     Returns
@@ -153,9 +153,9 @@ def feasible(show: Staged, *, limits: Limits | None = None) -> Outcome:
     """
     findings: list[Finding] = []
     for dancer in show.dancers:
-        asked = _Asked(show=show, dancer=dancer, limits=limits or limits_of(show))
+        asked = _Case(show=show, dancer=dancer, limits=limits or limits_of(show))
         for side in SIDES:
-            if side in dancer.courses:
+            if side in dancer.trajectories:
                 if dancer.props[side].flexible:
                     findings += _slack(asked, side)
                     findings += _drawn(asked, side)
@@ -166,10 +166,12 @@ def feasible(show: Staged, *, limits: Limits | None = None) -> Outcome:
         findings += _long_props(asked)
         findings += _other_cycles(asked)
     rigid = any(not prop.flexible for each in show.dancers for prop in each.props.values())
-    return Outcome(findings=tuple(_merged(findings)), unseen=UNSEEN + (RIGID if rigid else ()))
+    return Outcome(
+        findings=tuple(_merged(findings)), not_checked=_NOT_CHECKED + (RIGID if rigid else ())
+    )
 
 
-def _other_cycles(asked: _Asked) -> list[Finding]:
+def _other_cycles(asked: _Case) -> list[Finding]:
     """Patterns whose cycle the show leaves open and that take another number of beats than usual, once each."""
     show, told = asked.show, {}
     for block in show.blocks_of(asked.dancer.name):
@@ -178,7 +180,7 @@ def _other_cycles(asked: _Asked) -> list[Finding]:
         usual = max(
             cycle_beats(part.pattern, part.parameters, show.book) for part in block.hands.values()
         )
-        if abs(block.cycle - usual) < SAME:
+        if abs(block.cycle - usual) < _SAME:
             continue
         told[block.title] = Finding(
             code="another-cycle",
@@ -191,7 +193,7 @@ def _other_cycles(asked: _Asked) -> list[Finding]:
             f"{60 * float(show.tempo.rates(np.array(block.start))):.0f} beats a minute, not its usual "
             f"{usual:.4g}, so that it can be danced with this prop",
             remedies=(f"write `cycle: {block.cycle:.4g}` to keep it so, or a cycle of your own",),
-            source=SOURCE,
+            source=_SOURCE,
         )
     return list(told.values())
 
@@ -203,7 +205,7 @@ def _step(show: Staged, path: tuple[str | int, ...]) -> Step:
     return show.show.timeline[int(path[1])]
 
 
-def _long_props(asked: _Asked) -> list[Finding]:
+def _long_props(asked: _Case) -> list[Finding]:
     """Props longer than whoever holds them is tall: a slip of the unit, more often than a wish."""
     stature = asked.dancer.body.stature
     told: dict[str, Finding] = {}
@@ -227,11 +229,11 @@ def _long_props(asked: _Asked) -> list[Finding]:
     return list(told.values())
 
 
-def _slack(asked: _Asked, side: Side) -> list[Finding]:
+def _slack(asked: _Case, side: Side) -> list[Finding]:
     edges, spans = asked.edges(side)
     prop = asked.dancer.props[side]
-    course = _course(asked, side)
-    pulls = pull_left(course, edges, prop=prop, rates=asked.show.tempo.rates)
+    trajectory = _course(asked, side)
+    pulls = pull_left(trajectory, edges, prop=prop, rates=asked.show.tempo.rates)
     told = []
     for span, pull in zip(spans, pulls, strict=True):
         if pull.value > -PULL_ERROR or span.kind != "block":
@@ -282,7 +284,7 @@ def _taut(span: Span, length: float) -> TautTempo | None:
         return None
 
 
-def _reach(asked: _Asked, side: Side) -> list[Finding]:
+def _reach(asked: _Case, side: Side) -> list[Finding]:
     edges, spans = asked.edges(side)
     body = asked.dancer.body
     told = []
@@ -310,7 +312,7 @@ def _reach(asked: _Asked, side: Side) -> list[Finding]:
     return told
 
 
-def _own_body(asked: _Asked, side: Side) -> list[Finding]:
+def _own_body(asked: _Case, side: Side) -> list[Finding]:
     edges, spans = _cut_at_fire(asked, *asked.edges(side))
     body, prop = asked.dancer.body, asked.dancer.props[side]
     told = []
@@ -347,7 +349,7 @@ def _own_body(asked: _Asked, side: Side) -> list[Finding]:
         ):
             nearest[span.label] = gap.value
             speed = _head_speed(asked, span, prop.length, gap.beat)
-            touches = gap.value < TOUCH
+            touches = gap.value < CONTACT
             grave = touches or speed < SLOW_PASS
             how = "brushes past," if touches else "passes" if speed >= SLOW_PASS else "lingers"
             near[span.label] = asked.finding(
@@ -362,14 +364,14 @@ def _own_body(asked: _Asked, side: Side) -> list[Finding]:
     return told + list(near.values())
 
 
-def _head_speed(asked: _Asked, span: Span, length: float, beat: float) -> float:
+def _head_speed(asked: _Case, span: Span, length: float, beat: float) -> float:
     """Speed of a head in the body frame [m/s]."""
     rate = float(asked.show.tempo.rates(np.array(beat)))
     return float(np.linalg.norm(span.at(np.array(beat)).head_rate(length))) * rate
 
 
 def _cut_at_fire(
-    asked: _Asked, edges: Sequence[float], spans: Sequence[Span]
+    asked: _Case, edges: Sequence[float], spans: Sequence[Span]
 ) -> tuple[list[float], list[Span]]:
     """The same spans, cut where the performer is lit or put out: a pass counts by its own moment."""
     fire = {edge for burn in asked.dancer.lit for edge in burn}
@@ -378,8 +380,8 @@ def _cut_at_fire(
     return cut, [spans[int(k)] for k in parts]
 
 
-def _tangles(asked: _Asked) -> list[Finding]:
-    if not all(side in asked.dancer.courses for side in SIDES):
+def _tangles(asked: _Case) -> list[Finding]:
+    if not all(side in asked.dancer.trajectories for side in SIDES):
         return []
     both = [asked.edges(side) for side in SIDES]
     # where rests and links end apart, each hand's edges cut both
@@ -411,8 +413,10 @@ def _tangles(asked: _Asked) -> list[Finding]:
     return told
 
 
-def _body_names(course: Course, prop: Prop) -> list[str]:
-    frame = stretches(course, [course.spans[0].start, course.spans[-1].end]).columns("frame_rate")
+def _body_names(trajectory: Trajectory, prop: Prop) -> list[str]:
+    frame = stretches(trajectory, [trajectory.spans[0].start, trajectory.spans[-1].end]).columns(
+        "frame_rate"
+    )
     return [solid.name for solid in shape_of(prop, frame[0])]
 
 
@@ -427,7 +431,7 @@ def _meeting(names: Sequence[Sequence[str]], label: int) -> str:
     return f"the right {right} and the left {left}"
 
 
-def _pace(asked: _Asked, side: Side) -> list[Finding]:
+def _pace(asked: _Case, side: Side) -> list[Finding]:
     """Hand speed, hand acceleration, turns, pull and torque against the limits, proven.
 
     The bounds that cost nothing settle most blocks; where one is over its limit, the largest value itself
@@ -461,7 +465,8 @@ def _pace(asked: _Asked, side: Side) -> list[Finding]:
             value = bound
             if search is not None:
                 peaks = [
-                    search(span.law, prop=prop, rate=pace, start=start, end=end) for pace in paces
+                    search(span.law, prop=prop, beats_per_second=pace, start=start, end=end)
+                    for pace in paces
                 ]
                 value = max(peak.found if peak.known else peak.most for peak in peaks)
             if value > most * (1 + LIMIT_ERROR):
@@ -485,7 +490,7 @@ def _beyond(value: float, limit: float) -> str:
     return f"{value:.3f}"
 
 
-def _drawn(asked: _Asked, side: Side) -> list[Finding]:
+def _drawn(asked: _Case, side: Side) -> list[Finding]:
     """Blocks whose flown path must leave the drawing, once for each pattern."""
     told = []
     prop = asked.dancer.props[side]
@@ -527,11 +532,11 @@ def _merged(findings: Iterable[Finding]) -> list[Finding]:
     return list(kept.values())
 
 
-def _course(asked: _Asked, side: Side) -> Course:
-    course = asked.dancer.courses[side]
-    if not isinstance(course, Course):
+def _course(asked: _Case, side: Side) -> Trajectory:
+    trajectory = asked.dancer.trajectories[side]
+    if not isinstance(trajectory, Trajectory):
         raise ValueError(f"{asked.dancer.name}: the {side} hand has no course of spans")
-    return course
+    return trajectory
 
 
 def _span_at(spans: tuple[Span, ...], beat: float) -> Span:

@@ -19,19 +19,24 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import reach_left
 from sequencer.motion.trajectories.boundary import BlockPart, Boundary
 from sequencer.motion.trajectories.joining import Tolerances, Verdict
-from sequencer.motion.trajectories.link_limits import REACH_SLACK, LinkLimits, Room, room_of
+from sequencer.motion.trajectories.link_limits import (
+    REACH_SLACK,
+    HandSpace,
+    LinkLimits,
+    hand_space_of,
+)
 from sequencer.motion.trajectories.links import LinkLaw, out_of_reach, pace_broken
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.staging.staged import Block, Staged
+from sequencer.timing.position import TOUCH
 
-SOURCE = "docs/motion.md, section 5; this show's tolerances"
+_SOURCE = "docs/motion.md, section 5; this show's tolerances"
 _CODES = {
     "wrong way round": "wrong-way-round",
     "joins after a shift": "needs-a-shift",
     "needs a link": "needs-a-link",
     "cannot join": "does-not-join",
 }
-TOUCH = 1e-6  # [beats]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -103,7 +108,7 @@ def tolerances_of(show: Staged) -> Tolerances:
         hand=own.join_hand,
         tether_deg=own.join_tether,
         axis_deg=own.join_axis,
-        rate=own.join_rate,
+        rate_ratio=own.join_rate,
     )
 
 
@@ -125,7 +130,7 @@ def meetings(
             boundary = Boundary(
                 before=_danced(before, side, dancer, tethers, show.book),
                 after=_danced(after, side, dancer, tethers, show.book),
-                room=_room(dancer, side),
+                space=_room(dancer, side),
                 earlier=earlier,
                 tolerances=allowed,
             )
@@ -142,8 +147,8 @@ def meetings(
     return found
 
 
-def _room(dancer: Dancer, side: Side) -> Room:
-    return room_of(dancer.body, side, dancer.props[side])
+def _room(dancer: Dancer, side: Side) -> HandSpace:
+    return hand_space_of(dancer.body, side, dancer.props[side])
 
 
 def _danced(
@@ -213,33 +218,33 @@ def _finding(show: Staged, same: Sequence[Joint]) -> Finding:
         position=show.position(joint.beat),
         message=f"{joint.before.title} into {joint.after.title}, {hands}: {what} "
         f"({joint.verdict.gap.words()})",
-        source=SOURCE,
+        source=_SOURCE,
     )
 
 
 def _links(show: Staged, dancer: Dancer) -> list[Finding]:
     """Links that ask for more than the limits: those of the show, and those that fill gaps."""
     told = []
-    for side, course in dancer.courses.items():
-        if not isinstance(course, Course):
+    for side, trajectory in dancer.trajectories.items():
+        if not isinstance(trajectory, Trajectory):
             continue
-        spans = course.spans
+        spans = trajectory.spans
         asked = [(b.start, b.end) for b in show.blocks_of(dancer.name) if b.link]
         for k, span in enumerate(spans):
             if not isinstance(span.law, LinkLaw):
                 continue
-            why = _too_far(dancer, side, course, span) or pace_broken(LinkLimits(), span.law)
+            why = _too_far(dancer, side, trajectory, span) or pace_broken(LinkLimits(), span.law)
             if why:
                 own = any(abs(low - span.start) <= TOUCH for low, _ in asked)
                 told.append(_link_finding(show, dancer, side, spans, k, why, own=own))
     return told
 
 
-def _too_far(dancer: Dancer, side: Side, course: Course, span: Span) -> str:
+def _too_far(dancer: Dancer, side: Side, trajectory: Trajectory, span: Span) -> str:
     """How far the hand is out of reach on a link, in words; empty if it is not, proven on the moved body."""
     body = dancer.body
     (left,) = reach_left(
-        course, [span.start, span.end], side=side, body=body, carriage=dancer.carriage
+        trajectory, [span.start, span.end], side=side, body=body, carriage=dancer.carriage
     )
     if left.value >= -REACH_SLACK:
         return ""
@@ -281,5 +286,5 @@ def _link_finding(
             "leave more beats between the two",
             "change the shift of the block after it",
         ),
-        source=SOURCE,
+        source=_SOURCE,
     )

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.checks.outcome import Count, Outcome
+from sequencer.checks.outcome import BeatClock, Outcome
 from sequencer.findings import Finding
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import Move
@@ -93,7 +93,7 @@ def peaks(dancer: Dancer, move: Move, tempo: TempoMap) -> tuple[float, float]:
 def _findings(
     dancer: Dancer, move: Move, tempo: TempoMap, limits: TravelLimits, speed: float, turn: float
 ) -> list[Finding]:
-    count = Count(tempo)
+    count = BeatClock(tempo)
     length = move.end - move.start
     name, way = dancer.name, "rolls" if dancer.body.seated else "walks"
     out = []
@@ -140,7 +140,7 @@ def _wheels(dancer: Dancer, tempo: TempoMap) -> list[Finding]:
     """That a wheelchair is to move while its performer holds props: the way is danced as given."""
     if not (dancer.body.seated and dancer.props and dancer.floor.moves):
         return []
-    count, moves = Count(tempo), dancer.floor.moves
+    count, moves = BeatClock(tempo), dancer.floor.moves
     first, others = moves[0], len(moves) - 1
     more = f", and {others} more time{'s' * (others > 1)}" if others else ""
     return [

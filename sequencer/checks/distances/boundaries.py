@@ -7,7 +7,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.checks.distances.requirements import Requirements
-from sequencer.checks.outcome import Count, Outcome, leeway_words, length_words
+from sequencer.checks.outcome import BeatClock, Outcome, deviation_words, length_words
 from sequencer.findings import Clearance, Finding, Severity
 from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.certified import TOLERANCE
@@ -16,7 +16,7 @@ from sequencer.geometry.regions import Venue
 from sequencer.motion.clearance.fixtures import Encounters, Measure, encounters, lowest_wick
 from sequencer.motion.clearance.grid import cells
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.parts import FIRST, PARTS
+from sequencer.motion.performers.parts import FIRST_POINT, PARTS
 from sequencer.motion.props.prop import Prop
 from sequencer.timing.tempo import TempoMap
 
@@ -27,7 +27,7 @@ ON_STAGE = 0.05  # [m] by which a line must lie within the stage: one along the 
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class _Ask:
+class _ClearanceRule:
     """One question: how close every dancer comes to one thing."""
 
     code: str
@@ -67,8 +67,8 @@ def boundaries(
 ) -> Outcome:
     """Distances and conflicts of every performer with what stands still, between two beats."""
     grid = cells(dancers, start, end)
-    total = Outcome(findings=_audience_on_stage(venue), unseen=_unseen(venue))
-    for ask in _asks(dancers, venue, requirements):
+    total = Outcome(findings=_audience_on_stage(venue), not_checked=_unseen(venue))
+    for ask in _clearance_rules(dancers, venue, requirements):
         found = encounters(
             dancers,
             grid,
@@ -133,10 +133,12 @@ def ceilings_asked(dancer: Dancer, requirements: Requirements) -> dict[str, floa
     }
 
 
-def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -> list[_Ask]:
+def _clearance_rules(
+    dancers: Sequence[Dancer], venue: Venue, requirements: Requirements
+) -> list[_ClearanceRule]:
     audience = audience_distance(dancers, requirements)
     asks = [
-        _Ask(
+        _ClearanceRule(
             code="audience-too-close",
             thing=edge.name,
             prisms=edge.prisms,
@@ -153,7 +155,7 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
     ]
     if venue.stage is not None:
         asks.append(
-            _Ask(
+            _ClearanceRule(
                 code="off-stage",
                 thing="edge of the stage",
                 prisms=venue.stage.outside(),
@@ -166,7 +168,7 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
         )
     for piece in venue.scenery:
         asks.append(
-            _Ask(
+            _ClearanceRule(
                 code="scenery-too-close",
                 thing=piece.name,
                 prisms=piece.prisms,
@@ -179,7 +181,7 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
         )
         if piece.combustible:
             asks.append(
-                _Ask(
+                _ClearanceRule(
                     code="scenery-too-close",
                     thing=f"{piece.name} (combustible)",
                     prisms=piece.prisms,
@@ -194,7 +196,7 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
                 )
             )
     asks += [
-        _Ask(
+        _ClearanceRule(
             code="ceiling-too-low",
             thing=ceiling.name,
             prisms=ceiling.prisms,
@@ -210,7 +212,7 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
         for ceiling in venue.ceilings
     ]
     asks.append(
-        _Ask(
+        _ClearanceRule(
             code="hits-floor",
             thing="floor",
             prisms=(plane(top=0.0),),
@@ -222,7 +224,7 @@ def _asks(dancers: Sequence[Dancer], venue: Venue, requirements: Requirements) -
         )
     )
     asks += [
-        _Ask(
+        _ClearanceRule(
             code="post-in-reach",
             thing=post.name,
             prisms=post.prisms,
@@ -241,10 +243,10 @@ def _told(
     dancers: Sequence[Dancer],
     tempo: TempoMap,
     requirements: Requirements,
-    ask: _Ask,
+    ask: _ClearanceRule,
     found: Encounters,
 ) -> Outcome:
-    count = Count(tempo)
+    count = BeatClock(tempo)
     findings, rows = [], []
     for k, dancer in enumerate(dancers):
         if not np.isfinite(found.distance[k]):
@@ -278,9 +280,9 @@ def _told(
 
 def _finding(
     dancer: Dancer,
-    count: Count,
+    count: BeatClock,
     requirements: Requirements,
-    ask: _Ask,
+    ask: _ClearanceRule,
     found: Encounters,
     k: int,
     begin: Floats,
@@ -294,7 +296,7 @@ def _finding(
     x, y = dancer.floor.at(float(begin[0])).place
     # The envelope and the place do not grow with the hands' work: an arm is as long as it is.
     moving = ask.measure in {"parts", "flames"}
-    work = leeway_words(float(found.at[k]), dancer) if moving else ""
+    work = deviation_words(float(found.at[k]), dancer) if moving else ""
     thing, remedies = ask.thing, ask.mends(worst, ask.of(dancer))
     if ask.measure == "wicks":
         low = _lowest(dancer, float(found.at[k]), int(found.part[k]), worst)
@@ -376,9 +378,9 @@ def _lowest(dancer: Dancer, beat: float, part: int, told: float) -> _Lowest:
         prop=prop,
         drawn=float(points[PARTS[part].start, 2]) - radius,
         told=told,
-        off=float(dancer.leeways(beat)[SIDES.index(side)]),
+        off=float(dancer.deviations(beat)[SIDES.index(side)]),
         hanging=lowest_wick(dancer, side),
-        room=body.shoulder_height + body.arm_length - float(points[FIRST[side] + 1, 2]),
+        room=body.shoulder_height + body.arm_length - float(points[FIRST_POINT[side] + 1, 2]),
     )
 
 
@@ -386,7 +388,7 @@ def _ceilings(
     dancers: Sequence[Dancer], tempo: TempoMap, venue: Venue, requirements: Requirements
 ) -> Outcome:
     """Ceilings against arm and prop straight up, whatever the pattern draws."""
-    count = Count(tempo)
+    count = BeatClock(tempo)
     findings = []
     for ceiling in venue.ceilings:
         for dancer in dancers:

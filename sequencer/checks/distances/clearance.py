@@ -14,7 +14,7 @@ from sequencer.geometry.regions import Venue
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
 
-UNSEEN = (
+_NOT_CHECKED = (
     "Heads that come loose, sparks and dripping fuel were not looked at.",
     "Elbows are bounded by all they can reach; costumes and hair were not looked at.",
 )
@@ -54,18 +54,18 @@ def clearance(
     if len(set(names)) < len(names):
         raise ValueError(f"names of performers must differ, got {names}")
     if not dancers:
-        return Outcome(unseen=("No performer: no distance was looked at.",))
+        return Outcome(not_checked=("No performer: no distance was looked at.",))
     return (
         spacing(dancers, tempo, requirements, start=start, end=end)
         + boundaries(dancers, tempo, venue, requirements, start=start, end=end)
-        + Outcome(unseen=(_held(dancers), *UNSEEN))
+        + Outcome(not_checked=(_held(dancers), *_NOT_CHECKED))
     )
 
 
 def _held(dancers: Sequence[Dancer]) -> str:
     """What the distances hold for."""
     most = max(
-        (each.size for dancer in dancers for own in dancer.leeway.values() for each in own),
+        (each.size for dancer in dancers for own in dancer.deviation.values() for each in own),
         default=0.0,
     )
     work = f" and each block's hand work (up to {100 * most:.0f} cm a hand)" if most else ""

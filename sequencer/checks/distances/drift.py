@@ -13,23 +13,23 @@ import numpy as np
 
 from sequencer.checks.distances.drift_runs import (
     TOGETHER,
-    Progress,
     Run,
+    RunProgress,
     Trials,
     Work,
     danced,
     drawn_dancers,
 )
 from sequencer.checks.distances.requirements import Requirements
-from sequencer.checks.outcome import Count, Outcome
+from sequencer.checks.outcome import BeatClock, Outcome
 from sequencer.findings import Chance, Danced, Finding
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.drifting import KINDS, Spread
+from sequencer.motion.performers.drifting import ERROR_KINDS, Spread
 from sequencer.timing.tempo import TempoMap
 
 CHANCE = 0.05  # from which chance on a pair is told
-CONFIDENCE = 0.95
+_CONFIDENCE = 0.95
 _TRIALS = 12  # runs for each kind of error alone, and each performer alone
 _EXPLAINED = 6  # conflicts for which they are danced
 _COARSE = 0.03  # [m] error of a distance that only ranks errors
@@ -56,7 +56,7 @@ class Gathering:
 
 
 def as_danced(
-    work: Work, trials: Trials, *, progress: Progress | None = None
+    work: Work, trials: Trials, *, progress: RunProgress | None = None
 ) -> tuple[Gathering, ...]:
     """Conflicts of every pair in all runs, gathered by where in the show they happen.
 
@@ -119,7 +119,7 @@ def drift(
     end: float,
     spread: Spread | None = None,
     trials: Trials | None = None,
-    progress: Progress | None = None,
+    progress: RunProgress | None = None,
 ) -> tuple[Outcome, Danced]:
     """Findings on pairs that come too close in more than one run of twenty, and the whole table.
 
@@ -145,13 +145,13 @@ def drift(
         seed=how.seed,
     )
     found = as_danced(work, how, progress=progress) if len(dancers) > 1 else ()
-    count = Count(tempo)
+    count = BeatClock(tempo)
     pairs = len(dancers) * (len(dancers) - 1) // 2
     table = Danced(
         runs=how.runs,
         seed=how.seed,
         required=requirements.performers,
-        confidence=CONFIDENCE,
+        confidence=_CONFIDENCE,
         spread={name: float(value) for name, value in asdict(use).items()},
         chances=tuple(_chance(one, count) for one in found),
         pairs=pairs,
@@ -163,10 +163,10 @@ def drift(
         "As danced, only performers against each other were looked at: not the audience, scenery, "
         "ceiling, the edge of the stage or the crew's posts."
     )
-    return Outcome(findings=findings, unseen=(spoken,)), table
+    return Outcome(findings=findings, not_checked=(spoken,)), table
 
 
-def interval(conflicts: int, runs: int, confidence: float = CONFIDENCE) -> tuple[float, float]:
+def interval(conflicts: int, runs: int, confidence: float = _CONFIDENCE) -> tuple[float, float]:
     """Exact binomial interval of a chance (Clopper and Pearson)."""
     from scipy.stats import beta
 
@@ -196,7 +196,7 @@ def _told_apart(one: Gathering, work: Work) -> Gathering:
 
     kinds = {
         kind: nearer(work.spread.only(kind), None)
-        for kind in KINDS
+        for kind in ERROR_KINDS
         if getattr(work.spread, kind) > 0
     }
     people = {dancer.name: nearer(work.spread, dancer.name) for dancer in pair}
@@ -207,7 +207,7 @@ def _told_apart(one: Gathering, work: Work) -> Gathering:
     )
 
 
-def _chance(one: Gathering, count: Count) -> Chance:
+def _chance(one: Gathering, count: BeatClock) -> Chance:
     low, high = interval(one.conflicts, one.runs)
     return Chance(
         between=(one.first, one.second),
@@ -225,7 +225,7 @@ def _chance(one: Gathering, count: Count) -> Chance:
     )
 
 
-def _finding(one: Gathering, count: Count, requirements: Requirements) -> Finding:
+def _finding(one: Gathering, count: BeatClock, requirements: Requirements) -> Finding:
     low, high = interval(one.conflicts, one.runs)
     return Finding(
         code="too-close-as-danced",
@@ -238,7 +238,7 @@ def _finding(one: Gathering, count: Count, requirements: Requirements) -> Findin
             f"as danced, {one.first} and {one.second} come under "
             f"{requirements.performers:.2f} m in {one.conflicts} of {one.runs} runs "
             f"({100 * one.share:.0f} %; {100 * low:.0f} to {100 * high:.0f} % with "
-            f"{100 * CONFIDENCE:.0f} % confidence), between {count.position(one.start)} and "
+            f"{100 * _CONFIDENCE:.0f} % confidence), between {count.position(one.start)} and "
             f"{count.position(one.end)}"
         ),
         remedies=(

@@ -28,7 +28,7 @@ TOGETHER = 8.0  # [beats] approaches no farther apart than this are one conflict
 _DRAWING = "2"  # raised whenever the same show would be drawn otherwise
 _KEPT = 32  # shows whose runs are kept
 
-Progress = Callable[[float], None]
+RunProgress = Callable[[float], None]
 Span = tuple[float, float]
 
 
@@ -73,7 +73,7 @@ class Work:
     seed: int
 
 
-def danced(work: Work, trials: Trials, *, progress: Progress | None = None) -> list[Run]:
+def danced(work: Work, trials: Trials, *, progress: RunProgress | None = None) -> list[Run]:
     """Every run of a show, in order; those kept from an earlier call are not danced again.
 
     Parameters
@@ -187,8 +187,8 @@ def _key(work: Work, trials: Trials) -> str:
         points, _ = dancer.stage_points(at)
         told.update(np.round(points, 9).tobytes())
         told.update(np.round(dancer.radii(points, dancer.is_lit(at)), 9).tobytes())
-        leeway = sorted(dancer.leeway.items())
-        told.update(repr((dancer.name, dancer.lit, leeway)).encode())
+        deviation = sorted(dancer.deviation.items())
+        told.update(repr((dancer.name, dancer.lit, deviation)).encode())
     told.update(
         repr((_DRAWING, trials.content, work.span, work.required, astuple(work.spread), work.seed))
         .encode()

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.checks.distances.requirements import Requirements
-from sequencer.checks.outcome import Count, Mendable, Outcome, leeway_words
+from sequencer.checks.outcome import BeatClock, Mendable, Outcome, deviation_words
 from sequencer.findings import Clearance, Finding
 from sequencer.geometry.certified import TOLERANCE
 from sequencer.motion.clearance.approach import Approaches, approaches
@@ -42,7 +42,7 @@ def spacing(
 ) -> Outcome:
     """Distances and conflicts of every two performers between two beats."""
     if len(dancers) < 2:
-        return Outcome(unseen=("One performer only: no distance between performers.",))
+        return Outcome(not_checked=("One performer only: no distance between performers.",))
     found = approaches(dancers, start, end, required=requirements.performers)
     rows = tuple(_row(dancers, tempo, requirements, found, k) for k in range(len(found.first)))
     mendable = tuple(
@@ -96,7 +96,7 @@ def _row(
     bound = bool(found.dismissed[k])
     beat = float(found.at[k])
     near = None if bound else closest(first, second, np.array([beat]))
-    count = Count(tempo)
+    count = BeatClock(tempo)
     return Clearance(
         between=(first.name, second.name),
         distance=float(found.distance[k]),
@@ -116,7 +116,7 @@ def _finding(
     requirements: Requirements,
     conflict: Conflict,
 ) -> Finding:
-    count = Count(tempo)
+    count = BeatClock(tempo)
     pair = dancers[conflict.first], dancers[conflict.second]
     first, second = pair[0].name, pair[1].name
     gap = (
@@ -135,7 +135,7 @@ def _finding(
         position=count.position(conflict.start),
         message=(
             f"{first}'s {conflict.parts[0]} {gap} {second}'s {conflict.parts[1]} at "
-            f"{count.position(conflict.at)}; {requirements.performers:.2f} m is required{leeway_words(conflict.at, *pair)}{times}"
+            f"{count.position(conflict.at)}; {requirements.performers:.2f} m is required{deviation_words(conflict.at, *pair)}{times}"
         ),
         source=requirements.source("performers"),
         where=conflict.where,

@@ -34,7 +34,7 @@ MENDED_BY_POSTS = ("nobody-watching", "post-out-of-reach", "sight-blocked")
 
 NO_AUDIENCE = "How many people watch, and their ways in and out, were not looked at."
 EXITS = "Exits and floor are simple flow arithmetic: ways to the exits, steps and prams were not looked at."
-UNSEEN = (
+NOT_CHECKED = (
     "Crew walk at a published pace, round scenery; people, props and cables in their way are not in it.",
     "Glow is a point source's: smoke, sparks and flames turned by the wind were not looked at.",
     NO_AUDIENCE,
@@ -50,10 +50,10 @@ def safety(show: Staged) -> Outcome:
     InputError
         As `safety_findings`.
     """
-    unseen: tuple[str, ...] = UNSEEN
+    unseen: tuple[str, ...] = NOT_CHECKED
     if show.show.venue.audience_size is not None:
-        unseen = tuple(EXITS if words == NO_AUDIENCE else words for words in UNSEEN)
-    return Outcome(findings=tuple(safety_findings(show)), unseen=unseen if show.lit else ())
+        unseen = tuple(EXITS if words == NO_AUDIENCE else words for words in NOT_CHECKED)
+    return Outcome(findings=tuple(safety_findings(show)), not_checked=unseen if show.lit else ())
 
 
 def safety_findings(show: Staged) -> list[Finding]:

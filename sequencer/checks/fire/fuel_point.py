@@ -8,11 +8,11 @@ from itertools import pairwise
 from math import dist
 
 from sequencer.checks.fire.records import rule_finding
-from sequencer.checks.fire.watch_kept import Clock
+from sequencer.checks.fire.watch_kept import BeatReader
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
-from sequencer.geometry.walking import Ground
+from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, closest
 
 
@@ -23,7 +23,7 @@ def fuel_point_findings(
     act_edge: Mapping[str, float],
     audience: Mapping[str, Sequence[tuple[float, float]]],
     book: RuleBook,
-    clock: Clock,
+    clock: BeatReader,
 ) -> list[Finding]:
     """A fuel point too near to a flame or to the audience.
 
@@ -37,7 +37,7 @@ def fuel_point_findings(
     audience : mapping of name to sequence of points
         Edges of the audience [m, stage frame].
     book : RuleBook
-    clock : Clock
+    clock : BeatReader
     """
     if fuel_point is None:
         return []
@@ -46,7 +46,7 @@ def fuel_point_findings(
     if rule is not None:
         for burn in followed:
             edge = act_edge.get(burn.who, 0.0)
-            (near,) = closest([burn], [Ground().ways_to([fuel_point])], rule.number + edge)
+            (near,) = closest([burn], [WalkableFloor().ways_to([fuel_point])], rule.number + edge)
             if near.spans:
                 start, end = near.spans[0][0], near.spans[-1][1]
                 lacking = rule.number + edge - near.distance

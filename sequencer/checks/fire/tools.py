@@ -11,7 +11,7 @@ from math import hypot
 import numpy as np
 
 from sequencer.checks.fire.records import rule_finding
-from sequencer.checks.fire.watch_kept import Clock
+from sequencer.checks.fire.watch_kept import BeatReader
 from sequencer.facts.extinguishers import (
     Rating,
     allowed_travel,
@@ -22,7 +22,7 @@ from sequencer.facts.extinguishers import (
 from sequencer.facts.profiles import Rule, Units
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
-from sequencer.geometry.walking import NO_WAY, Ground
+from sequencer.geometry.walking import NO_WAY, WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, closest, farthest
 
 
@@ -89,8 +89,8 @@ def travel_findings(
     fuel_volume: float | None = None,
     act_edge: Mapping[str, float],
     book: RuleBook,
-    clock: Clock,
-    ground: Ground,
+    clock: BeatReader,
+    ground: WalkableFloor,
 ) -> list[Finding]:
     """Walks to an extinguisher that are longer than a rule allows.
 
@@ -106,8 +106,8 @@ def travel_findings(
     act_edge : mapping of performer to float
         Reach of prop and flame from the body's axis [m].
     book : RuleBook
-    clock : Clock
-    ground : Ground
+    clock : BeatReader
+    ground : WalkableFloor
         What is walked round.
     """
     if not placed or not followed:
@@ -200,7 +200,7 @@ def _meets(each: Placed, group: Units) -> bool | None:
 
 
 def _fuel_point_travel(
-    ground: Ground,
+    ground: WalkableFloor,
     placed: Sequence[Placed],
     fuel_point: tuple[float, float] | None,
     fuel_volume: float | None,
@@ -260,7 +260,7 @@ def _none_near(
     near: Rule,
 ) -> list[Finding]:
     """The act is the ground under every reach; the nearest extinguisher is measured to its edge."""
-    ways = Ground().ways_to([each.place for each in placed])
+    ways = WalkableFloor().ways_to([each.place for each in placed])
     gaps = [
         found.distance - act_edge.get(burn.who, 0.0)
         for burn, found in zip(
@@ -285,12 +285,12 @@ def _in_reach(
     placed: Sequence[Placed],
     followed: Sequence[Followed],
     act_edge: Mapping[str, float],
-    clock: Clock,
+    clock: BeatReader,
 ) -> list[Finding]:
     """Extinguishers that stand inside the reach of prop and flame, where nobody can fetch them."""
     found = []
     for each in placed:
-        ways = [Ground().ways_to([each.place])] * len(followed)
+        ways = [WalkableFloor().ways_to([each.place])] * len(followed)
         for burn, near in zip(followed, closest(followed, ways, 0.0), strict=True):
             inside = act_edge.get(burn.who, 0.0) - near.distance
             if inside > 0:

@@ -16,15 +16,15 @@ from sequencer.arrays import Floats
 from sequencer.facts.pace import reach_in, reactions, response_seconds, speeds
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
-from sequencer.geometry.walking import NO_WAY, Ground, Ways
+from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.motion.clearance.to_posts import Farthest, Followed, closest, farthest
 from sequencer.safety.watching import Duty, WatchPlan, watchers_of
 
-SPARE = 0.05  # [m] by which a proposed post is nearer than the limit asks
+_SPARE = 0.05  # [m] by which a proposed post is nearer than the limit asks
 SIGHT_MARGIN = 0.05  # [m] by which a line of sight passes what stands on the floor
 
 
-class Clock(Protocol):
+class BeatReader(Protocol):
     """What turns beats into seconds and bar.beat."""
 
     def seconds(self, beat: float) -> float:
@@ -41,8 +41,8 @@ def watch_findings(
     crew: Sequence[Duty],
     *,
     limit: Rule,
-    clock: Clock,
-    ground: Ground,
+    clock: BeatReader,
+    ground: WalkableFloor,
 ) -> list[Finding]:
     """Lit performers whom nobody watches, or whom no watcher reaches in time.
 
@@ -53,8 +53,8 @@ def watch_findings(
     crew : sequence of Duty
     limit : Rule
         Longest response.
-    clock : Clock
-    ground : Ground
+    clock : BeatReader
+    ground : WalkableFloor
         What is walked round.
     """
     found = []
@@ -77,7 +77,7 @@ def watch_findings(
 
 
 def sight_findings(
-    followed: Sequence[Followed], crew: Sequence[Duty], *, tall: Ground, clock: Clock
+    followed: Sequence[Followed], crew: Sequence[Duty], *, tall: WalkableFloor, clock: BeatReader
 ) -> list[Finding]:
     """Moments at which none of those who watch a lit performer sees them past the scenery.
 
@@ -86,9 +86,9 @@ def sight_findings(
     followed : sequence of Followed
         Each burn with its performer's way over the floor.
     crew : sequence of Duty
-    tall : Ground
+    tall : WalkableFloor
         What hides a performer above the knee.
-    clock : Clock
+    clock : BeatReader
     """
     if not tall.obstacles:
         return []
@@ -129,7 +129,7 @@ def plan_findings(
     *,
     each: int,
     rule: Rule | None,
-    clock: Clock,
+    clock: BeatReader,
     said: Collection[str] = (),
 ) -> list[Finding]:
     """Lit performers for whom no spotter has a hand free, and the hand-overs of the watch.
@@ -141,7 +141,7 @@ def plan_findings(
         Most performers that one spotter watches at once.
     rule : Rule, optional
         That says so.
-    clock : Clock
+    clock : BeatReader
     said : collection of str
         Performers of whom it is said already that nobody watches.
     """
@@ -177,7 +177,7 @@ def plan_findings(
     return found
 
 
-def _nobody(burn: Followed, crew: Sequence[Duty], clock: Clock) -> Finding:
+def _nobody(burn: Followed, crew: Sequence[Duty], clock: BeatReader) -> Finding:
     spotters = [each.who for each in crew if each.duty == "spotter"]
     remedies = [f"let {name} watch {burn.who} too" for name in spotters[:1]]
     remedies.append(f"add a spotter who watches {burn.who}")
@@ -201,7 +201,7 @@ def _out_of_reach(
     post: Duty,
     worst: Farthest,
     limit: Rule,
-    clock: Clock,
+    clock: BeatReader,
     remedies: tuple[str, ...],
 ) -> Finding:
     start, end = worst.spans[0][0], worst.spans[-1][1]
@@ -220,7 +220,7 @@ def _out_of_reach(
     )
 
 
-def _said(burn: Followed, post: Duty, worst: Farthest, limit: Rule, clock: Clock) -> str:
+def _said(burn: Followed, post: Duty, worst: Farthest, limit: Rule, clock: BeatReader) -> str:
     when = clock.position(worst.beat)
     if worst.distance >= NO_WAY:
         return f"no way on foot leads from any who watch to {burn.who} at {when}"
@@ -238,12 +238,12 @@ def _remedies(
     reach: float,
     watched: Sequence[Followed],
     posts: Sequence[Sequence[Duty]],
-    ground: Ground,
+    ground: WalkableFloor,
 ) -> tuple[str, ...]:
     """Moving the nearest post, if that is proven to cover all it watches; else one post more."""
     post = own[worst.post]
     gap = dist(post.place, worst.place)
-    step = worst.distance - reach + SPARE
+    step = worst.distance - reach + _SPARE
     found = []
     if gap > step:
         moved = (
@@ -274,7 +274,7 @@ def _covers(
     reach: float,
     watched: Sequence[Followed],
     posts: Sequence[Sequence[Duty]],
-    ground: Ground,
+    ground: WalkableFloor,
 ) -> bool:
     """True if, with one post moved, nobody whom it watches is out of reach who was not before."""
     concerned = [i for i, own in enumerate(posts) if post in own]

@@ -16,10 +16,10 @@ from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
 from sequencer.findings import Finding
+from sequencer.geometry.regions import Point
 
-HALF_WIDTH = 45.0  # [degrees] each side of straight downwind
+DOWNWIND_HALF_ANGLE = 45.0  # [degrees] each side of straight downwind
 FAR = 2.0  # times the distance that the rules ask
-Point = tuple[float, float]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -186,12 +186,12 @@ def _inside(point: Point, far: float | None) -> bool:
     away = dist((0.0, 0.0), point)
     if far is not None and away > far:
         return False
-    return away < 1e-9 or abs(degrees(atan2(point[1], point[0]))) <= HALF_WIDTH + 1e-9
+    return away < 1e-9 or abs(degrees(atan2(point[1], point[0]))) <= DOWNWIND_HALF_ANGLE + 1e-9
 
 
 def _meets(a: Point, b: Point, far: float | None) -> bool:
     """Whether a stretch enters the sector: tested at its ends, its nearest point and where it crosses a side."""
-    slope = sin(radians(HALF_WIDTH)) / cos(radians(HALF_WIDTH))
+    slope = sin(radians(DOWNWIND_HALF_ANGLE)) / cos(radians(DOWNWIND_HALF_ANGLE))
     shares = [0.0, 1.0]
     for side in (slope, -slope):
         # v = side · u along the stretch

@@ -18,7 +18,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
-from sequencer.geometry.certified import TOLERANCE, Found, Spans, search
+from sequencer.geometry.certified import TOLERANCE, CertifiedMinima, Spans, search
 from sequencer.motion.clearance.grid import Cells, cells
 from sequencer.motion.clearance.pair_kernel import PairKernel
 from sequencer.motion.performers.dancer import Dancer
@@ -125,7 +125,9 @@ def _apart(grid: Cells, first: Ints, second: Ints) -> tuple[Floats, Floats]:
         middle = 0.5 * (place.min(axis=1) + place.max(axis=1))
         off = place - middle[:, None]
         ball = np.max(
-            np.hypot(off[..., 0], off[..., 1]) + grid.stray[:, window] + grid.reach[:, window],
+            np.hypot(off[..., 0], off[..., 1])
+            + grid.place_uncertainty[:, window]
+            + grid.reach[:, window],
             axis=1,
         )
         across = middle[first] - middle[second]
@@ -143,14 +145,16 @@ def _searched(
     required: float,
     minima: bool,
     tolerance: float,
-) -> tuple[Found, Floats]:
+) -> tuple[CertifiedMinima, Floats]:
     """Search some pairs; also their lower bounds from reach balls alone."""
     across = grid.place[first] - grid.place[second]
     gap = np.hypot(across[..., 0], across[..., 1])
-    gap -= (grid.stray + grid.reach)[first] + (grid.stray + grid.reach)[second]
+    gap -= (grid.place_uncertainty + grid.reach)[first] + (grid.place_uncertainty + grid.reach)[
+        second
+    ]
     want = gap < required
     taken = np.zeros_like(want)
-    found: Found | None = None
+    found: CertifiedMinima | None = None
     evaluations = 0
     spans: Spans | None = None
     while np.any(want & ~taken):
@@ -171,7 +175,7 @@ def _searched(
     if found is None or spans is None:
         none = np.zeros(0)
         nothing = np.full(len(first), -1, dtype=np.int64)
-        found = Found(
+        found = CertifiedMinima(
             value=np.full(len(first), np.inf),
             at=np.full(len(first), np.nan),
             row=nothing,
@@ -182,7 +186,7 @@ def _searched(
         )
         return found, gap.min(axis=1)
     return (
-        Found(
+        CertifiedMinima(
             value=found.value,
             at=found.at,
             row=found.row,
@@ -204,7 +208,7 @@ def _search_cells(
     required: float,
     tolerance: float,
     known: Floats,
-) -> Found:
+) -> CertifiedMinima:
     """Search pairs over the cells given, keeping what is known already."""
     # Cells are cut at once to where the second-order term is 0.4 m: wider ones decide nothing.
     bend = grid.acceleration[first[pair], cell].max(axis=1)
@@ -229,10 +233,10 @@ def _search_cells(
     )
 
 
-def _better(found: Found, known: Found) -> Found:
+def _better(found: CertifiedMinima, known: CertifiedMinima) -> CertifiedMinima:
     """What a later search adds to what was known before it."""
     better = found.value < known.value
-    return Found(
+    return CertifiedMinima(
         value=found.value,
         at=np.where(better, found.at, known.at),
         row=np.where(better, found.row, known.row),

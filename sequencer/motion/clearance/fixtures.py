@@ -31,8 +31,8 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.geometry.certified import TOLERANCE, Found, Sample, Spans, search
-from sequencer.geometry.prisms import FAR, Prism
+from sequencer.geometry.certified import TOLERANCE, CertifiedMinima, Sample, Spans, search
+from sequencer.geometry.prisms import FAR_AWAY, Prism
 from sequencer.motion.clearance.grid import Cells
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.parts import PARTS, parts_of
@@ -103,7 +103,7 @@ def encounters(
     """
     if not prisms:
         raise ValueError("prisms must hold at least one prism")
-    if measure == "wicks" and any(prism.bottom > -FAR for prism in prisms):
+    if measure == "wicks" and any(prism.bottom > -FAR_AWAY for prism in prisms):
         raise ValueError("wicks are measured over a floor: it must have no bottom")
     kernel = _Kernel(dancers, grid, prisms, measure)
     gap = kernel.apart()
@@ -169,7 +169,7 @@ class _Kernel:
             reach = self._envelopes()
         else:
             reach = self.grid.reach
-        return np.asarray(out - self.grid.stray - reach)
+        return np.asarray(out - self.grid.place_uncertainty - reach)
 
     def _envelopes(self) -> Floats:
         """Reach with arm and tether stretched out, or as proven where the drawing reaches farther."""
@@ -179,7 +179,7 @@ class _Kernel:
 
     def searched(
         self, who: Ints, cell: Ints, required: Floats, best: Floats, tolerance: float
-    ) -> Found:
+    ) -> CertifiedMinima:
         """Search the cells given of the dancers given."""
 
         def sample(rows: Ints, centre: Floats, half: Floats, enough: Floats) -> Sample:
@@ -248,16 +248,16 @@ class _Kernel:
         rate = np.abs(state.rates[at, point, 2])
         speed = self.grid.speed[i, c, point] * half
         bend = 0.5 * self.grid.acceleration[i, c, point] * half * half
-        leeway, lowest = np.zeros(len(i)), np.full(len(i), np.inf)
+        deviation, lowest = np.zeros(len(i)), np.full(len(i), np.inf)
         for k in np.unique(i):
             if side is None:
                 continue
             own = i == k
-            leeway[own] = self.dancers[k].leeways(beats[own])[SIDES.index(side)]
+            deviation[own] = self.dancers[k].deviations(beats[own])[SIDES.index(side)]
             lowest[own] = lowest_wick(self.dancers[k], side) - floor.top
 
         def told(taken: Floats) -> Floats:
-            return np.asarray(np.maximum(taken, np.minimum(taken + leeway, lowest)))
+            return np.asarray(np.maximum(taken, np.minimum(taken + deviation, lowest)))
 
         lower = told(height - np.minimum(speed, rate * half + bend))
         return Sample(told(height), lower, told(height + speed), np.zeros_like(at))
@@ -284,7 +284,7 @@ class _Kernel:
         if PARTS[part].kind == "arm":
             slope = np.array([dancer.body.elbow_slope for dancer in self.dancers])
             arm = 0 if PARTS[part].side == "left" else 1
-            return state.radii[at, part], slope[i] * self.grid.swing[i, c, arm]
+            return state.radii[at, part], slope[i] * self.grid.hand_speed[i, c, arm]
         return state.radii[at, part], still
 
     def _one(

@@ -24,10 +24,10 @@ class Cells:
     acceleration: Floats  # (n, c, p) [m/beat²]
     reach: Floats  # (n, c) [m] of every part from the body's axis, on the plan
     drawn: Floats  # (n, c) [m] the same without the leeway of the hands
-    swing: Floats  # (n, c, 2) [m/beat] by which hands leave or near their shoulders
+    hand_speed: Floats  # (n, c, 2) [m/beat] by which hands leave or near their shoulders
     lit: Bools  # (n, c)
     place: Floats  # (n, c, 2) [m, stage frame] at the middle
-    stray: Floats  # (n, c) [m] that the place can be from there
+    place_uncertainty: Floats  # (n, c) [m] that the place can be from there
 
     @property
     def points(self) -> int:
@@ -79,8 +79,12 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
 
         speed[k] = largest(own.speed[:, :points])
         acceleration[k] = largest(own.acceleration[:, :points])
-        reach[k], drawn[k], swing[k] = largest(own.reach), largest(own.drawn), largest(own.swing)
-        stray[k] = largest(own.drift) * 0.5 * np.diff(edges)
+        reach[k], drawn[k], swing[k] = (
+            largest(own.reach),
+            largest(own.drawn),
+            largest(own.hand_speed),
+        )
+        stray[k] = largest(own.place_speed) * 0.5 * np.diff(edges)
         lit[k] = dancer.is_lit(middle)
         place[k] = dancer.floor.at(middle).place
     return Cells(
@@ -90,8 +94,8 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
         acceleration=acceleration,
         reach=reach,
         drawn=drawn,
-        swing=swing,
+        hand_speed=swing,
         lit=lit,
         place=place,
-        stray=stray,
+        place_uncertainty=stray,
     )

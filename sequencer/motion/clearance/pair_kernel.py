@@ -72,7 +72,7 @@ class PairKernel:
     def _growth(self, who: Ints, cell: Ints) -> Floats:
         """How fast each arm's radius can change, shape (n, 2) [m/beat]."""
         slope = self.grid.ensemble.elbow_slopes[who, None]
-        return np.asarray(slope * self.grid.swing[who, cell])
+        return np.asarray(slope * self.grid.hand_speed[who, cell])
 
     def _level(
         self, state: States, at: Ints, who: Ints, cell: Ints, half: Floats, n: Floats

@@ -13,7 +13,7 @@ import numpy as np
 from sequencer.arrays import Floats, Ints
 from sequencer.geometry.certified import Sample, search
 from sequencer.geometry.walking import NO_WAY, Ways
-from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.performers.walks import WalkPath
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,7 +21,7 @@ class Followed:
     """Somebody's way over the floor, from a beat to a beat."""
 
     who: str
-    floor: FloorPath
+    floor: WalkPath
     start: float  # [beats]
     end: float  # [beats]
 

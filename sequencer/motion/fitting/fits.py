@@ -10,11 +10,13 @@ from sequencer.geometry.posture import UPRIGHT, Posture
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import Direction, Timing, block_laws
 from sequencer.motion.patterns.library import HandLaw, Pattern, find
-from sequencer.motion.patterns.parameters import Parameter, Value
+from sequencer.motion.patterns.parameters import Parameter, ParameterValue
 from sequencer.motion.props.prop import Prop
 
 GOOD = 0.05  # [m] from own body and other prop beyond which more counts nothing
-LEAST = 0.026  # [m] below which a pattern is said not to fit: 2 cm and what proofs are off by
+LEAST_MARGIN = (
+    0.026  # [m] below which a pattern is said not to fit: 2 cm and what proofs are off by
+)
 REACH_SPARE = 0.01  # [m] of the arm
 
 
@@ -54,7 +56,7 @@ class Dance:
         """Hands that dance."""
         return tuple(side for side in SIDES if side in self.parts)
 
-    def laws(self, values: Mapping[Side, Mapping[str, Value]]) -> dict[Side, Law]:
+    def laws(self, values: Mapping[Side, Mapping[str, ParameterValue]]) -> dict[Side, Law]:
         """The laws with some more parameters set.
 
         Raises
@@ -150,14 +152,14 @@ class Fit:
     margins : Margins
     """
 
-    values: Mapping[Side, Mapping[str, Value]] = field(default_factory=dict)
+    values: Mapping[Side, Mapping[str, ParameterValue]] = field(default_factory=dict)
     posture: Posture = UPRIGHT
     margins: Margins = AMPLE
 
     @property
     def fits(self) -> bool:
         """Whether it keeps what a pattern must keep."""
-        return self.margins.least >= LEAST and self.margins.pull > 0
+        return self.margins.least >= LEAST_MARGIN and self.margins.pull > 0
 
 
 def _pattern_text(pattern: Pattern, side: Side) -> str:

@@ -21,7 +21,7 @@ from sequencer.files import write_text
 from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.posture import Posture
 from sequencer.motion.fitting.fits import Fit, Margins
-from sequencer.motion.patterns.law_kinds import ENTRY_POINTS
+from sequencer.motion.patterns.law_kinds import LAW_PLUGINS
 from sequencer.plugins import plugins
 
 MOST = 4000  # entries; the oldest half goes beyond it
@@ -39,7 +39,7 @@ def folder() -> Path:
 def formulas() -> str:
     """A hash of the code that a fit depends on, laws of other packages included: other formulas search anew."""
     total = hashlib.sha256()
-    added = (plugin.top for plugin in plugins(ENTRY_POINTS))
+    added = (plugin.top for plugin in plugins(LAW_PLUGINS))
     for room in (*(f"sequencer.{room}" for room in ROOMS), *dict.fromkeys(added)):
         for file in _code_of(room):
             total.update(file.name.encode() + file.read_bytes())

@@ -20,12 +20,12 @@ from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import GRAVITY
 
 TAUT = 0.5  # [m/s²] of pull over mass that a tether keeps at least
-STILL = 0.35 * pi  # [1/beat] a tether that turns slower nearly stands, as at the top of a stall
+_STILL = 0.35 * pi  # [1/beat] a tether that turns slower nearly stands, as at the top of a stall
 # Of the usual beats, in turn; the last four keep no count, and are taken where nothing else can be danced.
-SHARES = (1.0, 0.5, 2.0, 0.75, 1.5, 2 / 3, 4 / 3, 0.25, 0.875, 0.625, 5 / 6, 0.5625)
+CYCLE_SHARES = (1.0, 0.5, 2.0, 0.75, 1.5, 2 / 3, 4 / 3, 0.25, 0.875, 0.625, 5 / 6, 0.5625)
 MOST_TRIALS = 12  # shapes of the hands' paths, of those that a law lists, that may be taken instead
-LOOKS = 256
-ROUNDING = 1e-6
+_LOOKS = 256
+_ROUNDING = 1e-6
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -39,7 +39,7 @@ class Pace:
     torque: float = 8.0  # [N·m] of one hand, with what is rigid
 
 
-def least_pull(motion: Motion, *, length: float, rate: float) -> float:
+def least_pull(motion: Motion, *, length: float, beats_per_second: float) -> float:
     """Least pull of a tether over mass where it matters [m/s²]; inf of one that only rests at a top.
 
     Parameters
@@ -48,7 +48,7 @@ def least_pull(motion: Motion, *, length: float, rate: float) -> float:
         Arrays of shape (n, 3) [body frame], over a period.
     length : float
         Of the tether [m].
-    rate : float
+    beats_per_second : float
         Tempo [beats/s].
 
     Notes
@@ -59,10 +59,10 @@ def least_pull(motion: Motion, *, length: float, rate: float) -> float:
     outward = length * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
         motion.tether * motion.hand_acceleration, axis=-1
     )
-    pull = rate**2 * outward - GRAVITY * motion.tether[..., 2]
+    pull = beats_per_second**2 * outward - GRAVITY * motion.tether[..., 2]
     turning = np.linalg.norm(motion.tether_rate, axis=-1)
     k = int(np.argmin(pull))
-    stands = turning[k] < min(STILL, 0.5 * float(turning.max()))
+    stands = turning[k] < min(_STILL, 0.5 * float(turning.max()))
     return inf if stands and pull[k] >= -GRAVITY - 1e-6 else float(pull[k])
 
 
@@ -99,7 +99,7 @@ def usual_cycle(
         If the pattern or a parameter is not known, or out of range.
     """
     usual = cycle_beats(name, parameters, book)
-    limits, rate = pace or Pace(), tempo / 60.0
+    limits, beats_per_second = pace or Pace(), tempo / 60.0
     asked = [
         (prop, laws)
         for prop in dict.fromkeys(replace(each, flame_reach=0.0) for each in props)
@@ -107,14 +107,14 @@ def usual_cycle(
     ]
 
     def holds(prop: Prop, laws: Laws, share: float) -> bool:
-        return _holds(laws(usual * share), prop, rate, limits)
+        return _holds(laws(usual * share), prop, beats_per_second, limits)
 
-    if all(holds(prop, laws, SHARES[0]) for prop, laws in asked):
+    if all(holds(prop, laws, CYCLE_SHARES[0]) for prop, laws in asked):
         return usual
-    rows = [[holds(prop, laws, share) for share in SHARES] for prop, laws in asked]
+    rows = [[holds(prop, laws, share) for share in CYCLE_SHARES] for prop, laws in asked]
     # What holds at no number of beats is told by the checks, and does not decide for the others.
     able = [row for row in rows if any(row)]
-    fits = (share for k, share in enumerate(SHARES) if able and all(row[k] for row in able))
+    fits = (share for k, share in enumerate(CYCLE_SHARES) if able and all(row[k] for row in able))
     return usual * next(fits, 1.0)
 
 
@@ -149,27 +149,27 @@ def _laws(
 
 def _holds(laws: list[Law], prop: Prop, exact: float, pace: Pace) -> bool:
     """Whether one of a hand's laws is taut and asks no more than may be asked."""
-    rate = exact * (1 - ROUNDING)  # what is met exactly is kept
+    beats_per_second = exact * (1 - _ROUNDING)  # what is met exactly is kept
     for law in laws:
         bounds = law.bounds()
         if (
-            bounds.hand_speed * rate > pace.hand_speed
-            or bounds.hand_acceleration * rate**2 > pace.hand_acceleration
-            or bounds.turn_rate * rate / (2 * pi) > pace.turns
-            or prop.fastest(bounds) * rate > pace.head_speed
+            bounds.hand_speed * beats_per_second > pace.hand_speed
+            or bounds.hand_acceleration * beats_per_second**2 > pace.hand_acceleration
+            or bounds.turn_rate * beats_per_second / (2 * pi) > pace.turns
+            or prop.fastest(bounds) * beats_per_second > pace.head_speed
         ):
             continue
         span = law.period if isfinite(law.period) else 8.0
-        motion = law.at(span * np.arange(LOOKS, dtype=np.float64) / LOOKS)
+        motion = law.at(span * np.arange(_LOOKS, dtype=np.float64) / _LOOKS)
         if prop.flexible:
-            if least_pull(motion, length=prop.length, rate=exact) >= TAUT:
+            if least_pull(motion, length=prop.length, beats_per_second=exact) >= TAUT:
                 return True
-        elif twist(motion, prop, rate) <= pace.torque:
+        elif twist(motion, prop, beats_per_second) <= pace.torque:
             return True
     return False
 
 
-def twist(motion: Motion, prop: Prop, rate: float) -> float:
+def twist(motion: Motion, prop: Prop, beats_per_second: float) -> float:
     """Largest torque of the hand at the looks taken [N·m].
 
     Parameters
@@ -178,7 +178,7 @@ def twist(motion: Motion, prop: Prop, rate: float) -> float:
         Arrays of shape (n, 3) [body frame].
     prop : Prop
         A rigid one.
-    rate : float
+    beats_per_second : float
         Tempo [beats/s].
 
     Notes
@@ -187,6 +187,6 @@ def twist(motion: Motion, prop: Prop, rate: float) -> float:
     """
     shifted = prop.mass * prop.centre_of_mass
     driven = prop.inertia * motion.tether_acceleration + shifted * motion.hand_acceleration
-    moving = rate**2 * np.linalg.norm(np.cross(motion.tether, driven), axis=-1)
+    moving = beats_per_second**2 * np.linalg.norm(np.cross(motion.tether, driven), axis=-1)
     level = np.hypot(motion.tether[..., 0], motion.tether[..., 1])
     return float(np.max(moving + abs(shifted) * GRAVITY * level))

@@ -37,28 +37,28 @@ from sequencer.geometry.posture import (
     to_trunk,
 )
 from sequencer.motion.fitting import kept_fits
-from sequencer.motion.fitting.fits import GOOD, LEAST, REACH_SPARE, Dance, Fit, Margins
+from sequencer.motion.fitting.fits import GOOD, LEAST_MARGIN, REACH_SPARE, Dance, Fit, Margins
 from sequencer.motion.fitting.pacing import TAUT, least_pull, twist
 from sequencer.motion.laws.carriage import nearest_give
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.library import find
-from sequencer.motion.patterns.parameters import Value
+from sequencer.motion.patterns.parameters import ParameterValue
 from sequencer.motion.patterns.placing import sign_of
-from sequencer.motion.props.prop import SHAFT_RADIUS, Prop, Solid, Spot
+from sequencer.motion.props.prop import SHAFT_RADIUS, Prop, PropPoint, Solid
 
 AT_EASE = 0.05  # [m] of the arm left over, below which stretching costs
 STRETCHED = 0.1  # [1] of what is missing of it against a metre of margin
-STEP = 0.06  # [m] of the grid
-SURE, TIGHT = (
+_STEP = 0.06  # [m] of the grid
+_SURE, TIGHT = (
     0.032,
     3.0,
 )  # [m] below which each metre of margin that lacks counts so many times more
 COST = 0.06  # [1] of a metre's move against a metre of margin
 EFFORT = np.array([1.0, 1.0, 1.5])  # a move out, ahead, up: arms tire of being held high
-OFFSETS = ("across", "ahead", "up")
-COARSE, FINE = 10, 40  # looks a beat
+PLACE_OFFSETS = ("across", "ahead", "up")
+COARSE, _FINE = 10, 40  # looks a beat
 OFTEN = 4  # times as many at two props that pass each other
-MANY = 4  # bodies of a prop that count as many
+_MANY = 4  # bodies of a prop that count as many
 HOOP_CHORDS = 12
 APART = (
     0.08  # [m] between balls that hold two whole props, beyond which they are not looked at closer
@@ -68,7 +68,7 @@ MOST_SHAPES = 32
 RANKED = 0.001  # [m] of margin that the next choice in turn must gain
 
 
-Shape = dict[Side, dict[str, Value]]  # open parameters besides the offsets
+Shape = dict[Side, dict[str, ParameterValue]]  # open parameters besides the offsets
 
 
 def fitted(dance: Dance) -> Fit:
@@ -128,7 +128,7 @@ def fitted_together(dances: Sequence[Dance]) -> list[Fit]:
     for shape in different:
         fits = [_in_shape(dance, shape) for dance in dances]
         tightest = min(fit.margins.least if fit.margins.pull > 0 else -inf for fit in fits)
-        good = tightest >= LEAST
+        good = tightest >= LEAST_MARGIN
         tried.append(((good, shapes.count(shape) if good else 0, tightest), fits))
     return max(tried, key=lambda each: each[0])[1]
 
@@ -137,7 +137,7 @@ def _shape_of(fit: Fit) -> Shape:
     """What a fit sets besides the place."""
     shape: Shape = {}
     for side, values in fit.values.items():
-        own = {name: value for name, value in values.items() if name not in OFFSETS}
+        own = {name: value for name, value in values.items() if name not in PLACE_OFFSETS}
         if own:
             shape[side] = own
     return shape
@@ -153,7 +153,7 @@ def _in_shape(dance: Dance, shape: Shape) -> Fit:
         side: {
             name: value
             for name, value in {**usual[side], **shape.get(side, {})}.items()
-            if name not in OFFSETS
+            if name not in PLACE_OFFSETS
         }
         for side in dance.sides
     }
@@ -171,21 +171,21 @@ MOST_KEPT = 4096
 
 def searched(dance: Dance) -> Fit:
     """The same by search, whatever is kept."""
-    found: list[tuple[float, Fit, Looks]] = []
+    found: list[tuple[float, Fit, SampledDance]] = []
     for rank, shape in enumerate(_shapes(dance)):
         try:
-            looks = Looks(dance, shape)
+            looks = SampledDance(dance, shape)
         except ValueError:
             if rank == 0:
                 raise  # the performer's own parameters do not go together
             continue
         place = looks.placed()
         found.append((looks.score(place) - RANKED * rank, looks.fit(place), looks))
-        if place.margins.least >= SURE and looks.pull >= TAUT and not looks.heavy:
+        if place.margins.least >= _SURE and looks.pull >= TAUT and not looks.heavy:
             break
     found.sort(key=lambda each: -each[0])
     best = found[0]
-    if best[1].margins.least >= LEAST or best[1].margins.pull < 0:
+    if best[1].margins.least >= LEAST_MARGIN or best[1].margins.pull < 0:
         return best[1]
     leaning = [
         (looks.score(place) - RANKED * (1 + rank), looks.fit(place))
@@ -267,7 +267,7 @@ def _postures(body: Body) -> tuple[Posture, ...]:
     return tuple(p for p, good in zip(found, inside, strict=True) if good)
 
 
-class Place(NamedTuple):
+class Placing(NamedTuple):
     """Where the hands are moved to, the body's angles, and what is then to spare."""
 
     moves: Mapping[Side, Floats]  # (3,) each: outward, ahead, up [m]
@@ -275,15 +275,15 @@ class Place(NamedTuple):
     margins: Margins
 
 
-class Looks:
+class SampledDance:
     """A dance sampled with one shape of its paths, and what there is to keep from."""
 
-    def __init__(self, dance: Dance, shape: Mapping[Side, Mapping[str, Value]]) -> None:
+    def __init__(self, dance: Dance, shape: Mapping[Side, Mapping[str, ParameterValue]]) -> None:
         self.dance, self.shape = dance, shape
         self.laws = dance.laws(shape)
         periods = [law.period for law in self.laws.values() if isfinite(law.period)]
         self.span = max(periods, default=4 * dance.cycle)
-        count = int(min(MOST_LOOKS, max(96, np.ceil(FINE * self.span))))
+        count = int(min(MOST_LOOKS, max(96, np.ceil(_FINE * self.span))))
         self.beats: Floats = np.arange(count, dtype=np.float64) * (self.span / count)
         self.motions = {side: law.at(self.beats) for side, law in self.laws.items()}
         self.bodies = {
@@ -291,7 +291,7 @@ class Looks:
         }
         # Two props pass each other so fast that what lies between two looks is not small against the gap.
         # A prop of many parts costs so much that it is looked at less often.
-        self.often = OFTEN if all(len(p.solids) < MANY for p in dance.props.values()) else 1
+        self.often = OFTEN if all(len(p.solids) < _MANY for p in dance.props.values()) else 1
         often = np.arange(self.often * count, dtype=np.float64) * (self.span / (self.often * count))
         self.passing = {
             side: _bodies(dance.props[side], law.at(often))
@@ -299,37 +299,43 @@ class Looks:
         }
         self.thin = slice(None, None, max(1, round(count / max(48.0, COARSE * self.span))))
         self.usual: dict[Side, Floats] = {
-            side: np.array([float(dance.values(side).get(name) or 0.0) for name in OFFSETS])
+            side: np.array([float(dance.values(side).get(name) or 0.0) for name in PLACE_OFFSETS])
             for side in dance.sides
         }
         self.sparse = slice(None, None, self.often * (self.thin.step or 1))
-        self.free = [all(name in dance.open(side) for side in dance.sides) for name in OFFSETS]
+        self.free = [
+            all(name in dance.open(side) for side in dance.sides) for name in PLACE_OFFSETS
+        ]
         rooms = [
             find(name, dance.book).room({**given, **shape.get(side, {})}, side)
             for side, (name, given) in dance.parts.items()
         ]
-        spans = [[getattr(room, name) for room in rooms] for name in OFFSETS]
+        spans = [[getattr(room, name) for room in rooms] for name in PLACE_OFFSETS]
         self.ranges = [(max(s[0] for s in own), min(s[1] for s in own)) for own in spans]
         self.limits = np.array(self.ranges).T
         self.pull = self._pull()
-        rate = dance.tempo[1] / 60.0
+        beats_per_second = dance.tempo[1] / 60.0
         rigid = [side for side in self.motions if not dance.props[side].flexible]
-        twists = [twist(self.motions[side], dance.props[side], rate) for side in rigid]
+        twists = [twist(self.motions[side], dance.props[side], beats_per_second) for side in rigid]
         self.heavy = max(twists, default=0.0) > dance.torque
 
     def _pull(self) -> float:
         """Least pull of a tether over mass [m/s²], at the slowest tempo; inf without one."""
-        rate = self.dance.tempo[0] / 60.0
+        beats_per_second = self.dance.tempo[0] / 60.0
         tethered = [side for side in self.motions if self.dance.props[side].flexible]
         return min(
             (
-                least_pull(self.motions[side], length=self.dance.props[side].length, rate=rate)
+                least_pull(
+                    self.motions[side],
+                    length=self.dance.props[side].length,
+                    beats_per_second=beats_per_second,
+                )
                 for side in tethered
             ),
             default=inf,
         )
 
-    def placed(self) -> Place:
+    def placed(self) -> Placing:
         """The best place, body upright."""
         still = {side: np.zeros(3) for side in self.dance.sides}
         (usual,) = self.places([still])
@@ -338,7 +344,7 @@ class Looks:
         best = max([usual, *self.places(self._coarse())], key=self.score)
         return self._refined(best)
 
-    def leaning(self, fit: Fit) -> list[Place]:
+    def leaning(self, fit: Fit) -> list[Placing]:
         """Places near a fit's, in each of the three postures that give most there, the slightest first."""
         moves = self.moves_of(fit)
         postures = _postures(self.dance.body)
@@ -348,24 +354,24 @@ class Looks:
         order = sorted(range(len(tried)), key=lambda k: -self.score(tried[k]))[:3]
         return [self._refined(tried[k]) for k in sorted(order)]
 
-    def score(self, place: Place) -> float:
+    def score(self, place: Placing) -> float:
         """What is to spare, less what the moves cost [m]."""
         moved = sum(float(np.linalg.norm(EFFORT * move)) for move in place.moves.values())
         slack = 1.0 if self.pull < TAUT or self.heavy else 0.0
         # Hands near the end of their arms leave the links no room.
         stretched = STRETCHED * max(0.0, AT_EASE - place.margins.reach)
         least = place.margins.least
-        tight = TIGHT * max(0.0, SURE - least)
+        tight = TIGHT * max(0.0, _SURE - least)
         return min(least, GOOD) - tight - COST * moved / len(place.moves) - stretched - slack
 
-    def fit(self, place: Place) -> Fit:
+    def fit(self, place: Placing) -> Fit:
         """A place as parameters."""
-        values: dict[Side, dict[str, Value]] = {}
+        values: dict[Side, dict[str, ParameterValue]] = {}
         for side, move in place.moves.items():
             own = dict(self.shape.get(side, {}))
             own |= {
                 name: round(float(self.usual[side][k] + move[k]), 4)
-                for k, name in enumerate(OFFSETS)
+                for k, name in enumerate(PLACE_OFFSETS)
                 if self.free[k] and abs(move[k]) > 1e-9
             }
             if own:
@@ -376,7 +382,10 @@ class Looks:
         """How far a fit moves each hand from where the pattern usually lies: outward, ahead, up [m]."""
         return {
             side: np.array(
-                [float(fit.values.get(side, {}).get(n, usual[k])) for k, n in enumerate(OFFSETS)]
+                [
+                    float(fit.values.get(side, {}).get(n, usual[k]))
+                    for k, n in enumerate(PLACE_OFFSETS)
+                ]
             )
             - usual
             for side, usual in self.usual.items()
@@ -387,7 +396,7 @@ class Looks:
         moves: Sequence[Mapping[Side, Floats]],
         postures: Sequence[Posture] = (),
         near: Mapping[Side, Ints] | None = None,
-    ) -> list[Place]:
+    ) -> list[Placing]:
         """Places with what is to spare; the own body at some looks only, where those near it are known."""
         if not moves:
             return []
@@ -413,7 +422,9 @@ class Looks:
             reach = np.minimum(reach, left.min(axis=1))
         other = self._between(steps)
         return [
-            Place(each, stance, Margins(float(own[k]), float(other[k]), float(reach[k]), self.pull))
+            Placing(
+                each, stance, Margins(float(own[k]), float(other[k]), float(reach[k]), self.pull)
+            )
             for k, (each, stance) in enumerate(zip(moves, stances, strict=True))
         ]
 
@@ -463,7 +474,7 @@ class Looks:
     def _coarse(self) -> list[dict[Side, Floats]]:
         """Best moves on the grid, by a table and few looks."""
         grids = [
-            STEP * np.arange(np.ceil(low / STEP), np.floor(high / STEP) + 1)
+            _STEP * np.arange(np.ceil(low / _STEP), np.floor(high / _STEP) + 1)
             if free
             else np.zeros(1)
             for (low, high), free in zip(self.ranges, self.free, strict=True)
@@ -483,7 +494,7 @@ class Looks:
                 if score[i] > -0.2
             ]
         splits = self._splits()
-        halves = STEP * np.array(splits)
+        halves = _STEP * np.array(splits)
         across = np.zeros((len(grids[0]), 3))
         across[:, 0] = grids[0]
         shift = -2 * (across[:, None] + halves[None])
@@ -532,7 +543,7 @@ class Looks:
         out[near] = (table.moved(table.cells(points), steps) - radii[:, None]).min(axis=0)
         return out
 
-    def _refined(self, best: Place) -> Place:
+    def _refined(self, best: Placing) -> Placing:
         """The same after smaller steps of one move at a time, while they help."""
         sides, posture = self.dance.sides, best.posture
         ways: list[dict[Side, Floats]] = []
@@ -557,7 +568,7 @@ class Looks:
                 best = found
         return self.places([best.moves], [posture])[0]
 
-    def _near(self, at: Place) -> dict[Side, Ints]:
+    def _near(self, at: Placing) -> dict[Side, Ints]:
         """Looks at which a hand's prop is near the body, or nearly the nearest."""
         out = {}
         table = table_of(self.dance.body, at.posture)
@@ -615,7 +626,7 @@ def _parts(prop: Prop) -> Sequence[Solid]:
         return prop.solids
     rim, chords = prop.length / 2, HOOP_CHORDS
     turns = 2 * np.pi * np.arange(chords + 1) / chords
-    spots = [Spot(float(rim - rim * np.cos(t)), float(rim * np.sin(t))) for t in turns]
+    spots = [PropPoint(float(rim - rim * np.cos(t)), float(rim * np.sin(t))) for t in turns]
     arc = rim * (1 - np.cos(np.pi / chords))
     thick = max(SHAFT_RADIUS["hoop"] + arc, prop.wick_radius)
     return [Solid("hoop", a, b, float(thick)) for a, b in pairwise(spots)]

@@ -13,15 +13,15 @@ from typing import get_args
 import numpy as np
 
 from sequencer.geometry.bodies import Side
-from sequencer.motion.fitting.fits import LEAST, REACH_SPARE, Dance, Fit
-from sequencer.motion.fitting.search import OFFSETS, Looks, Place, fitted
+from sequencer.motion.fitting.fits import LEAST_MARGIN, REACH_SPARE, Dance, Fit
+from sequencer.motion.fitting.search import PLACE_OFFSETS, Placing, SampledDance, fitted
 from sequencer.motion.patterns.blocks import Direction, Timing
-from sequencer.motion.patterns.parameters import Value
+from sequencer.motion.patterns.parameters import ParameterValue
 
 CENTIMETRE = 0.01
-SAME = 5e-4  # [m] by which the hands' places are not told apart
-WIDEST = 0.60  # [m] a window is looked at so far to each side
-SIZES = ("hand_radius", "size")
+_SAME = 5e-4  # [m] by which the hands' places are not told apart
+_WIDEST = 0.60  # [m] a window is looked at so far to each side
+SIZE_PARAMETERS = ("hand_radius", "size")
 SHORTER = (0.9, 0.75, 0.6)  # shares of a tether that are tried where nothing fits
 MOST_OPENERS = 2
 QUICKER = (1.1, 1.2, 1.35, 1.5)  # of the tempo
@@ -114,7 +114,7 @@ def ways_out(dance: Dance) -> tuple[str, ...]:
     """
     own = sorted(
         {name for _, given in dance.parts.values() for name in given}.intersection(
-            (*OFFSETS, *SIZES)
+            (*PLACE_OFFSETS, *SIZE_PARAMETERS)
         )
     )
     out = []
@@ -123,7 +123,7 @@ def ways_out(dance: Dance) -> tuple[str, ...]:
         now = [float(dance.values(s)[name]) for s in dance.sides if name in dance.parts[s][1]]
         if window is None:
             continue
-        if abs(window.apart) > SAME:  # no one value for both hands lies in it
+        if abs(window.apart) > _SAME:  # no one value for both hands lies in it
             out.append(f"leave {name} out: the pattern is then placed where it fits")
         elif not all(window.holds(value) for value in now):
             out.append(f"{name} {window.words} (now {_centimetres(now[0])})")
@@ -145,21 +145,21 @@ def without(dance: Dance, *names: str) -> Dance:
 
 
 def _windows(
-    dance: Dance, fit: Fit, names: tuple[str, ...] = (*OFFSETS, *SIZES)
+    dance: Dance, fit: Fit, names: tuple[str, ...] = (*PLACE_OFFSETS, *SIZE_PARAMETERS)
 ) -> dict[str, Window]:
-    sizes: dict[Side, dict[str, Value]] = {
-        side: {k: v for k, v in values.items() if k not in OFFSETS}
+    sizes: dict[Side, dict[str, ParameterValue]] = {
+        side: {k: v for k, v in values.items() if k not in PLACE_OFFSETS}
         for side, values in fit.values.items()
     }
-    looks = Looks(dance, sizes)
+    looks = SampledDance(dance, sizes)
     moves = looks.moves_of(fit)
     lead: Side = "right" if "right" in moves else "left"
     out = {}
-    for k, name in enumerate(OFFSETS):
+    for k, name in enumerate(PLACE_OFFSETS):
         if name not in names or not looks.free[k]:
             continue
         unit = np.eye(3)[k]
-        steps = CENTIMETRE * np.arange(round(WIDEST / CENTIMETRE) + 1)
+        steps = CENTIMETRE * np.arange(round(_WIDEST / CENTIMETRE) + 1)
         ends = [
             sign * _run(looks.places([{s: moves[s] + sign * step * unit for s in moves} for step in steps],
                                      [fit.posture] * len(steps)))
@@ -171,7 +171,7 @@ def _windows(
         out[name] = Window(
             name=name, low=best + ends[0], high=best + ends[1], best=best, apart=apart
         )
-    for name in SIZES:
+    for name in SIZE_PARAMETERS:
         own = [dance.open(side).get(name) for side in dance.sides]
         if name not in names or any(each is None or not each.default for each in own):
             continue
@@ -182,32 +182,35 @@ def _windows(
     return out
 
 
-def _run(places: list[Place]) -> float:
+def _run(places: list[Placing]) -> float:
     """How far the first unbroken run of places that fit goes [m]."""
-    good = [place.margins.least >= LEAST and place.margins.reach >= REACH_SPARE for place in places]
+    good = [
+        place.margins.least >= LEAST_MARGIN and place.margins.reach >= REACH_SPARE
+        for place in places
+    ]
     return CENTIMETRE * max((good.index(False) if False in good else len(good)) - 1, 0)
 
 
 def _sized(dance: Dance, fit: Fit, name: str, best: float, sign: float) -> float:
     """Last size that fits, going a centimetre at a time from the best one."""
     last = best
-    while abs(last - best) < WIDEST:
+    while abs(last - best) < _WIDEST:
         size = round(last + sign * CENTIMETRE, 4)
         if size <= 0:
             break
-        values: dict[Side, dict[str, Value]] = {
+        values: dict[Side, dict[str, ParameterValue]] = {
             side: {
-                **{k: v for k, v in fit.values.get(side, {}).items() if k not in OFFSETS},
+                **{k: v for k, v in fit.values.get(side, {}).items() if k not in PLACE_OFFSETS},
                 name: size,
             }
             for side in dance.sides
         }
         try:
-            looks = Looks(dance, values)
+            looks = SampledDance(dance, values)
         except ValueError:
             break
         (place,) = looks.places([looks.moves_of(fit)], [fit.posture])
-        if place.margins.least < LEAST or looks.pull < 0:
+        if place.margins.least < LEAST_MARGIN or looks.pull < 0:
             break
         last = size
     return last
@@ -220,7 +223,7 @@ def _openers(dance: Dance, fit: Fit) -> Iterator[str]:
         _shorter(dance),
         _left_out(dance),
     ]
-    if len(dance.parts) == 2 and fit.margins.other < LEAST:
+    if len(dance.parts) == 2 and fit.margins.other < LEAST_MARGIN:
         kinds.append(_other_hands(dance))
     found = 0
     for tried in kinds:
@@ -252,7 +255,7 @@ def _shorter(dance: Dance) -> Tried:
 
 def _left_out(dance: Dance) -> Tried:
     own = {name for _, given in dance.parts.values() for name in given}
-    for name in sorted(own.intersection((*OFFSETS, *SIZES))):
+    for name in sorted(own.intersection((*PLACE_OFFSETS, *SIZE_PARAMETERS))):
         yield f"{name} left to the tool", without(dance, name)
 
 
@@ -277,7 +280,7 @@ def short_of(fit: Fit) -> str:
         return "the arm would be stretched to its end"
     if margins.pull < 0:
         return "the tether goes slack"
-    if worst < LEAST and worst != inf:
+    if worst < LEAST_MARGIN and worst != inf:
         near = "your own body" if margins.body <= margins.other else "the other prop"
         if worst < 0:
             return f"the prop still goes {_length(-worst)} into {near}"

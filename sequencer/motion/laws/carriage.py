@@ -27,10 +27,10 @@ from sequencer.geometry.posture import (
 )
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_RATE, smooth_step
 
-SHORTEST = 1e-6  # [beats] of a passage: a jump would have no bound
+_SHORTEST = 1e-6  # [beats] of a passage: a jump would have no bound
 
 
-class Held(NamedTuple):
+class HeldPosture(NamedTuple):
     """A posture held from `start` to `end`."""
 
     start: float  # [beats]
@@ -45,7 +45,7 @@ class Carriage:
     Parameters
     ----------
     body : Body
-    held : sequence of Held
+    held : sequence of HeldPosture
         By start, not overlapping. From the end of one to the start of the next the body passes over.
 
     Raises
@@ -56,7 +56,7 @@ class Carriage:
     """
 
     body: Body
-    held: tuple[Held, ...] = ()
+    held: tuple[HeldPosture, ...] = ()
 
     def __post_init__(self) -> None:
         for each in self.held:
@@ -65,7 +65,7 @@ class Carriage:
         for before, after in zip(self.held, self.held[1:], strict=False):
             if after.start < before.end - 1e-9:
                 raise ValueError(f"postures overlap: {before.end} … {after.start}")
-            if after.start < before.end + SHORTEST and after.posture != before.posture:
+            if after.start < before.end + _SHORTEST and after.posture != before.posture:
                 raise ValueError(
                     f"no time to pass over from one posture to the next: {after.start}"
                 )
@@ -314,7 +314,7 @@ def carried(body: Body, blocks: Sequence[tuple[float, float, Posture]], lead: fl
     """
     if all(posture.upright for _, _, posture in blocks):
         return Carriage(body=body)
-    held: list[Held] = [Held(blocks[0][0] - lead - 1.0, blocks[0][0] - lead, UPRIGHT)]
+    held: list[HeldPosture] = [HeldPosture(blocks[0][0] - lead - 1.0, blocks[0][0] - lead, UPRIGHT)]
     for start, end, posture in blocks:
         last = held[-1]
         gap = start - last.end
@@ -324,11 +324,11 @@ def carried(body: Body, blocks: Sequence[tuple[float, float, Posture]], lead: fl
             # No room between them: half a beat of each is the passage.
             cut = min(0.5, (last.end - last.start) / 2)
             held[-1] = last._replace(end=last.end - cut)
-            held.append(Held(start + min(0.5, (end - start) / 2), end, posture))
+            held.append(HeldPosture(start + min(0.5, (end - start) / 2), end, posture))
         else:
             if gap > 2 * lead:
-                held.append(Held(last.end + lead, start - lead, UPRIGHT))
-            held.append(Held(start, end, posture))
+                held.append(HeldPosture(last.end + lead, start - lead, UPRIGHT))
+            held.append(HeldPosture(start, end, posture))
     end = held[-1].end
-    held.append(Held(end + lead, end + lead + 1.0, UPRIGHT))
+    held.append(HeldPosture(end + lead, end + lead + 1.0, UPRIGHT))
     return Carriage(body=body, held=tuple(held))

@@ -18,8 +18,8 @@ from sequencer.motion.laws.phases import Limits, Phase
 from sequencer.motion.laws.rotations import Turn, Vector, carried, turned, turned_limits
 from sequencer.motion.laws.state import Motion
 
-GRID = 4096  # samples of one period for the certified interpolation
-ROUNDING = 1.0 + 1e-9  # covers rounding in the bounds themselves
+_GRID = 4096  # samples of one period for the certified interpolation
+ROUNDING_UP = 1.0 + 1e-9  # covers rounding in the bounds themselves
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,22 +140,22 @@ def _bounds(law: ComposedLaw) -> Bounds:
         reach = float(np.hypot(*law.hand.centre[:2])) + distance
     if not isfinite(law.period):
         return Bounds(
-            hand_speed=hand[0] * ROUNDING,
-            hand_acceleration=hand[1] * ROUNDING,
-            turn_rate=spin[0] * ROUNDING,
-            turn_acceleration=spin[1] * ROUNDING,
-            hand_reach=reach * ROUNDING,
-            hand_jerk=hand[2] * ROUNDING,
-            turn_jerk=spin[2] * ROUNDING,
-            frame_rate=spin[0] * ROUNDING,
-            frame_acceleration=spin[1] * ROUNDING,
+            hand_speed=hand[0] * ROUNDING_UP,
+            hand_acceleration=hand[1] * ROUNDING_UP,
+            turn_rate=spin[0] * ROUNDING_UP,
+            turn_acceleration=spin[1] * ROUNDING_UP,
+            hand_reach=reach * ROUNDING_UP,
+            hand_jerk=hand[2] * ROUNDING_UP,
+            turn_jerk=spin[2] * ROUNDING_UP,
+            frame_rate=spin[0] * ROUNDING_UP,
+            frame_acceleration=spin[1] * ROUNDING_UP,
         )
-    gap = law.period / GRID
-    motion = law.at(np.arange(GRID + 1, dtype=np.float64) * gap)
+    gap = law.period / _GRID
+    motion = law.at(np.arange(_GRID + 1, dtype=np.float64) * gap)
 
     def tight(sampled: Floats, coarse: float, slope: float, curve: float) -> float:
         most = float(np.max(np.linalg.norm(sampled, axis=-1)))
-        return min(coarse, most + gap / 2 * slope, most + gap**2 / 8 * curve) * ROUNDING
+        return min(coarse, most + gap / 2 * slope, most + gap**2 / 8 * curve) * ROUNDING_UP
 
     return Bounds(
         hand_speed=tight(motion.hand_rate, hand[0], hand[1], hand[2]),
@@ -163,8 +163,8 @@ def _bounds(law: ComposedLaw) -> Bounds:
         turn_rate=tight(motion.tether_rate, spin[0], spin[1], spin[2]),
         turn_acceleration=tight(motion.tether_acceleration, spin[1], spin[2], spin[3]),
         hand_reach=tight(motion.hand[..., :2], reach, hand[0], hand[1]),
-        hand_jerk=hand[2] * ROUNDING,
-        turn_jerk=spin[2] * ROUNDING,
-        frame_rate=spin[0] * ROUNDING,  # the plane is carried by the same turns
-        frame_acceleration=spin[1] * ROUNDING,
+        hand_jerk=hand[2] * ROUNDING_UP,
+        turn_jerk=spin[2] * ROUNDING_UP,
+        frame_rate=spin[0] * ROUNDING_UP,  # the plane is carried by the same turns
+        frame_acceleration=spin[1] * ROUNDING_UP,
     )

@@ -17,7 +17,7 @@ from sequencer.arrays import Floats
 from sequencer.motion.laws.phases import Limits, Phase
 
 Vector = tuple[float, float, float]
-Jet = tuple[Floats, Floats, Floats]  # a vector and its first two derivatives, axes first
+_Jet = tuple[Floats, Floats, Floats]  # a vector and its first two derivatives, axes first
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +32,7 @@ class Turn:
             raise ValueError(f"axis must have length 1, got {self.axis}")
 
 
-def carried(turns: tuple[Turn, ...], jet: Jet, beats: Floats) -> Jet:
+def carried(turns: tuple[Turn, ...], jet: _Jet, beats: Floats) -> _Jet:
     """A jet after nested turns, outermost first.
 
     Parameters

@@ -55,48 +55,48 @@ class Retimed:
 
     law: Law
     shift: float = 0.0  # [beats of the law]
-    rate: float = 1.0  # [beats of the law a beat], positive
+    pace: float = 1.0  # [beats of the law a beat], positive
 
     def __post_init__(self) -> None:
-        if not (self.rate > 0 and np.isfinite(self.rate) and np.isfinite(self.shift)):
-            raise ValueError(f"a law's rate must be positive, got {self.rate!r}")
+        if not (self.pace > 0 and np.isfinite(self.pace) and np.isfinite(self.shift)):
+            raise ValueError(f"a law's rate must be positive, got {self.pace!r}")
 
     def __repr__(self) -> str:
-        return f"<Retimed by {self.shift:g} beats, {self.rate:g} a beat: {self.law!r}>"
+        return f"<Retimed by {self.shift:g} beats, {self.pace:g} a beat: {self.law!r}>"
 
     @property
     def period(self) -> float:
         """The law's, in the beats it now takes."""
-        return self.law.period / self.rate
+        return self.law.period / self.pace
 
     def at(self, beats: Floats) -> Motion:
         """State at own beats, shape (...)."""
-        seen = self.law.at(self.shift + self.rate * np.asarray(beats, dtype=np.float64))
-        if self.rate == 1.0:
+        seen = self.law.at(self.shift + self.pace * np.asarray(beats, dtype=np.float64))
+        if self.pace == 1.0:
             return seen
         return replace(
             seen,
-            hand_rate=seen.hand_rate * self.rate,
-            hand_acceleration=seen.hand_acceleration * self.rate**2,
-            tether_rate=seen.tether_rate * self.rate,
-            tether_acceleration=seen.tether_acceleration * self.rate**2,
+            hand_rate=seen.hand_rate * self.pace,
+            hand_acceleration=seen.hand_acceleration * self.pace**2,
+            tether_rate=seen.tether_rate * self.pace,
+            tether_acceleration=seen.tether_acceleration * self.pace**2,
         )
 
     def bounds(self) -> Bounds:
         """The law's, scaled."""
         own = self.law.bounds()
-        if self.rate == 1.0:
+        if self.pace == 1.0:
             return own
         return Bounds(
-            hand_speed=own.hand_speed * self.rate,
-            hand_acceleration=own.hand_acceleration * self.rate**2,
-            turn_rate=own.turn_rate * self.rate,
-            turn_acceleration=own.turn_acceleration * self.rate**2,
+            hand_speed=own.hand_speed * self.pace,
+            hand_acceleration=own.hand_acceleration * self.pace**2,
+            turn_rate=own.turn_rate * self.pace,
+            turn_acceleration=own.turn_acceleration * self.pace**2,
             hand_reach=own.hand_reach,
-            hand_jerk=own.hand_jerk * self.rate**3,
-            turn_jerk=own.turn_jerk * self.rate**3,
-            frame_rate=own.frame_rate * self.rate,
-            frame_acceleration=own.frame_acceleration * self.rate**2,
+            hand_jerk=own.hand_jerk * self.pace**3,
+            turn_jerk=own.turn_jerk * self.pace**3,
+            frame_rate=own.frame_rate * self.pace,
+            frame_acceleration=own.frame_acceleration * self.pace**2,
         )
 
 
@@ -107,6 +107,6 @@ def mirrored(law: Law) -> Law:
 
 def shifted(law: Law, beats: float) -> Law:
     """The law, started some of its beats in; shifts add up."""
-    if isinstance(law, Retimed) and law.rate == 1.0:
+    if isinstance(law, Retimed) and law.pace == 1.0:
         return shifted(law.law, law.shift + beats)
     return law if beats == 0.0 else Retimed(law, beats)

@@ -18,7 +18,7 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.library import Pattern, cycle_beats, find, law_for
 from sequencer.motion.patterns.planes import plane_words
-from sequencer.motion.patterns.samples import STATURE
+from sequencer.motion.patterns.samples import CARD_STATURE
 
 PARALLEL = 1e-6  # sine below which two planes have no line in common
 
@@ -86,7 +86,7 @@ def build_steps(
 
     def law() -> Law:
         return law_for(
-            name, parameters, side=side, body=body or Body(stature=STATURE), beats=span,
+            name, parameters, side=side, body=body or Body(stature=CARD_STATURE), beats=span,
             tether=tether, book=book,
         )  # fmt: skip
 

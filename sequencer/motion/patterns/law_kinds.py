@@ -15,20 +15,20 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.transforms import Mirrored
 from sequencer.motion.patterns import paths, planar, toroid, weaves
-from sequencer.motion.patterns.parameters import Free, Parameter, Room, Value
-from sequencer.motion.patterns.placing import APART
+from sequencer.motion.patterns.parameters import Free, OffsetLimits, Parameter, ParameterValue
+from sequencer.motion.patterns.placing import HANDS_APART
 from sequencer.motion.patterns.stations import StationPoint
 from sequencer.plugins import Plugin, extended
 
-ENTRY_POINTS = "sequencer.laws"
+LAW_PLUGINS = "sequencer.laws"
 DEFAULT_TETHER = (
     0.51  # [m] where neither pattern nor prop says: 0.30 of a stature of 1.70 m; common practice
 )
-Values: TypeAlias = Mapping[str, Any]
+ParameterValues: TypeAlias = Mapping[str, Any]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Wanted:
+class LawContext:
     """Who dances a law, with what, and how fast."""
 
     side: Side
@@ -44,22 +44,24 @@ class LawKind:
     name: str
     family: str
     parameters: tuple[Parameter, ...]
-    build: Callable[[Values, Wanted], Law]
-    cycle: Callable[[Values], float]  # default beats of one hand cycle
-    turns: Callable[[Values], float]  # how many turns, for split timing, one hand cycle holds
+    build: Callable[[ParameterValues, LawContext], Law]
+    cycle: Callable[[ParameterValues], float]  # default beats of one hand cycle
+    turns: Callable[
+        [ParameterValues], float
+    ]  # how many turns, for split timing, one hand cycle holds
     opposite: Literal[
         "mirror", "turn", "way", "plane"
     ]  # how the second hand goes against the first
     stations: tuple[StationPoint, ...] = ()  # of a station pattern
     free: tuple[Free, ...] = ()  # what to try besides offsets, where the prop meets body or prop
-    room: Callable[[Values], Room] = lambda _values: Room()  # for offsets
+    room: Callable[[ParameterValues], OffsetLimits] = lambda _values: OffsetLimits()  # for offsets
 
     def __repr__(self) -> str:
         names = ", ".join(parameter.name for parameter in self.parameters)
         return f"<LawKind {self.name}: {self.family}; {names}>"
 
 
-def opposite_law(kind: LawKind, values: Values, wanted: Wanted) -> Law:
+def opposite_law(kind: LawKind, values: ParameterValues, wanted: LawContext) -> Law:
     """The second hand's law when the two go opposite ways.
 
     In the wall and the floor plane that is the mirror image of the other hand's law; where the mirror
@@ -70,25 +72,25 @@ def opposite_law(kind: LawKind, values: Values, wanted: Wanted) -> Law:
         how = "turn" if values["plane"] == "wheel" else "mirror"
     if how == "mirror":
         other: Side = "left" if wanted.side == "right" else "right"
-        seen = Wanted(side=other, body=wanted.body, beats=wanted.beats, tether=wanted.tether)
+        seen = LawContext(side=other, body=wanted.body, beats=wanted.beats, tether=wanted.tether)
         return Mirrored(
             kind.build(values if kind.name == "toroid" else _apart(values, wanted.side), seen)
         )
     return kind.build(reversed_way(values), wanted)
 
 
-def _apart(values: Values, side: Side) -> dict[str, Any]:
+def _apart(values: ParameterValues, side: Side) -> dict[str, Any]:
     """The same values, moved and turned so that the mirror image keeps the plane of its own hand."""
     moved = dict(values)
     if "yaw" in moved:
         moved["yaw"] = -moved["yaw"]
     name = {"wall": "ahead", "floor": "up"}.get(str(values.get("plane")))
     if name is not None and name in moved:
-        moved[name] += APART if side == "right" else -APART
+        moved[name] += HANDS_APART if side == "right" else -HANDS_APART
     return moved
 
 
-def reversed_way(values: Values) -> dict[str, Value]:
+def reversed_way(values: ParameterValues) -> dict[str, ParameterValue]:
     """The same values with the way round reversed."""
     other = {
         "anticlockwise": "clockwise",
@@ -101,7 +103,7 @@ def reversed_way(values: Values) -> dict[str, Value]:
     }
 
 
-def offset_of(values: Values) -> tuple[float, float, float]:
+def offset_of(values: ParameterValues) -> tuple[float, float, float]:
     """The performer's own move of a centre."""
     return values["across"], values["ahead"], values["up"]
 
@@ -158,7 +160,7 @@ OFFSET = (
 )  # fmt: skip
 
 
-def _orbit(values: Values, wanted: Wanted) -> Law:
+def _orbit(values: ParameterValues, wanted: LawContext) -> Law:
     return planar.orbit(
         ratio=values["ratio"],
         hand_radius=values["hand_radius"],
@@ -174,15 +176,15 @@ def _orbit(values: Values, wanted: Wanted) -> Law:
     )
 
 
-def _orbit_cycle(values: Values) -> float:
+def _orbit_cycle(values: ParameterValues) -> float:
     return max(planar.petals(values["ratio"]), 1.0) if values["hand_radius"] else 1.0
 
 
-def _isolation(values: Values, wanted: Wanted) -> Law:
+def _isolation(values: ParameterValues, wanted: LawContext) -> Law:
     return _orbit({**values, "hand_radius": wanted.tether / 2, "ratio": values["ratio"]}, wanted)
 
 
-def _toroid(values: Values, wanted: Wanted) -> Law:
+def _toroid(values: ParameterValues, wanted: LawContext) -> Law:
     return toroid.toroid(
         lobes=values["lobes"],
         bend=values["bend"],
@@ -199,7 +201,7 @@ def _toroid(values: Values, wanted: Wanted) -> Law:
     )
 
 
-def _weave(values: Values, wanted: Wanted) -> Law:
+def _weave(values: ParameterValues, wanted: LawContext) -> Law:
     return weaves.weave(
         loops=values["loops"],
         way=values["way"],
@@ -214,7 +216,7 @@ def _weave(values: Values, wanted: Wanted) -> Law:
     )
 
 
-def _windmill(values: Values, wanted: Wanted) -> Law:
+def _windmill(values: ParameterValues, wanted: LawContext) -> Law:
     return weaves.windmill(
         turn=values["turn"],
         width=values["width"],
@@ -227,7 +229,7 @@ def _windmill(values: Values, wanted: Wanted) -> Law:
     )
 
 
-def _fountain(values: Values, wanted: Wanted) -> Law:
+def _fountain(values: ParameterValues, wanted: LawContext) -> Law:
     return weaves.fountain(
         way=values["way"],
         width=values["width"],
@@ -239,7 +241,7 @@ def _fountain(values: Values, wanted: Wanted) -> Law:
     )
 
 
-def _corkscrew(values: Values, wanted: Wanted) -> Law:
+def _corkscrew(values: ParameterValues, wanted: LawContext) -> Law:
     return weaves.corkscrew(
         turn=values["turn"],
         loops=values["loops"],
@@ -252,7 +254,7 @@ def _corkscrew(values: Values, wanted: Wanted) -> Law:
     )
 
 
-def _swing(values: Values, wanted: Wanted) -> Law:
+def _swing(values: ParameterValues, wanted: LawContext) -> Law:
     return paths.swing(
         amplitude=radians(values["amplitude"]),
         plane=values["plane"],
@@ -264,7 +266,7 @@ def _swing(values: Values, wanted: Wanted) -> Law:
     )
 
 
-def _carry(values: Values, wanted: Wanted) -> Law:
+def _carry(values: ParameterValues, wanted: LawContext) -> Law:
     return paths.carry(
         hand_radius=values["hand_radius"],
         plane=values["plane"],
@@ -277,7 +279,7 @@ def _carry(values: Values, wanted: Wanted) -> Law:
     )
 
 
-def _travelling(values: Values, wanted: Wanted) -> Law:
+def _travelling(values: ParameterValues, wanted: LawContext) -> Law:
     return paths.travelling(
         shape=values["shape"],
         size=values["size"],
@@ -292,7 +294,7 @@ def _travelling(values: Values, wanted: Wanted) -> Law:
     )
 
 
-def _body_turn(values: Values, wanted: Wanted) -> Law:
+def _body_turn(values: ParameterValues, wanted: LawContext) -> Law:
     return paths.body_turn(
         way=values["way"],
         loops=values["loops"],
@@ -305,10 +307,10 @@ def _body_turn(values: Values, wanted: Wanted) -> Law:
     )
 
 
-_WEAVE_ROOMS: Mapping[str, Room] = {
-    "front": Room(across=(-0.15, 0.15), ahead=(-0.15, 0.5), up=(-0.3, 0.3)),
-    "behind": Room(across=(-0.15, 0.15), ahead=(-0.45, 0.15), up=(-0.3, 0.3)),
-    "overhead": Room(across=(-0.15, 0.15), ahead=(-0.3, 0.3), up=(-0.2, 0.3)),
+_WEAVE_ROOMS: Mapping[str, OffsetLimits] = {
+    "front": OffsetLimits(across=(-0.15, 0.15), ahead=(-0.15, 0.5), up=(-0.3, 0.3)),
+    "behind": OffsetLimits(across=(-0.15, 0.15), ahead=(-0.45, 0.15), up=(-0.3, 0.3)),
+    "overhead": OffsetLimits(across=(-0.15, 0.15), ahead=(-0.3, 0.3), up=(-0.2, 0.3)),
 }  # the hand must still go to both sides, and cross where the name says
 
 
@@ -317,18 +319,18 @@ def _loops(default: int, low: int, high: int) -> Parameter:
                      help="turns of the prop in one hand cycle")  # fmt: skip
 
 
-def one_turn(values: Values) -> float:
+def one_turn(values: ParameterValues) -> float:
     """One turn a hand cycle: split timing is half a cycle."""
     del values
     return 1.0
 
 
-def _two(values: Values) -> float:
+def _two(values: ParameterValues) -> float:
     del values
     return 2.0
 
 
-def _four(values: Values) -> float:
+def _four(values: ParameterValues) -> float:
     del values
     return 4.0
 
@@ -374,7 +376,7 @@ _BUILT_IN = (
             TETHER, PLANE, TURN, FROM, *OFFSET,
         ),
         free=_LOBES_LIE,
-        room=lambda _values: Room(across=(-0.48, 0.48), ahead=(-0.66, 0.36), up=(-0.48, 0.48)),
+        room=lambda _values: OffsetLimits(across=(-0.48, 0.48), ahead=(-0.66, 0.36), up=(-0.48, 0.48)),
     ),
     LawKind(
         # split: half a loop in the two-beat weave, one and a half in the three-beat one, so that the
@@ -418,7 +420,7 @@ _BUILT_IN = (
             Free("width", (1.0, 1.2, 0.8)),
             Free("lead", (0.0, 45.0), props=("staff",)),
         ),
-        room=lambda _values: Room(across=(-0.2, 0.2), ahead=(-0.15, 0.15), up=(-0.15, 0.3)),
+        room=lambda _values: OffsetLimits(across=(-0.2, 0.2), ahead=(-0.15, 0.15), up=(-0.15, 0.3)),
     ),
     LawKind(
         name="fountain", family="weave", build=_fountain, cycle=_two,
@@ -437,7 +439,7 @@ _BUILT_IN = (
             TETHER, *OFFSET,
         ),
         free=(Free("low", (5.0, 30.0, 45.0, 60.0)),),
-        room=lambda _values: Room(across=(-0.2, 0.3), ahead=(-0.2, 0.4), up=(-0.2, 0.3)),
+        room=lambda _values: OffsetLimits(across=(-0.2, 0.3), ahead=(-0.2, 0.4), up=(-0.2, 0.3)),
     ),
     LawKind(
         name="swing", family="swing", build=_swing, cycle=_two,
@@ -484,7 +486,7 @@ _BUILT_IN = (
             TETHER, *OFFSET,
         ),
         free=(Free("towards", ("own", "right")), Free("apart", (0.0, 0.1, 0.2))),
-        room=lambda _values: Room(across=(-0.2, 0.2), ahead=(-0.2, 0.3), up=(-0.3, 0.3)),
+        room=lambda _values: OffsetLimits(across=(-0.2, 0.2), ahead=(-0.2, 0.3), up=(-0.3, 0.3)),
     ),
 )  # fmt: skip
 
@@ -498,7 +500,7 @@ def law_kinds() -> dict[str, LawKind]:
     InputError
         If another package's entry is no `LawKind`, or takes a name that is in use.
     """
-    return extended({kind.name: kind for kind in _BUILT_IN}, ENTRY_POINTS, _added)
+    return extended({kind.name: kind for kind in _BUILT_IN}, LAW_PLUGINS, _added)
 
 
 def _added(plugin: Plugin) -> dict[str, LawKind]:

@@ -18,24 +18,24 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.law_kinds import (
     DEFAULT_TETHER,
+    LawContext,
     LawKind,
-    Wanted,
     law_kinds,
     opposite_law,
 )
 from sequencer.motion.patterns.parameters import (
+    OffsetLimits,
     Parameter,
-    Room,
-    Value,
+    ParameterValue,
     combinations,
     nearest,
     read_all,
 )
 from sequencer.motion.patterns.station_kind import station_kind
-from sequencer.motion.props.prop import KINDS, USUAL_HANDS, PropKind
+from sequencer.motion.props.prop import PROP_KINDS, USUAL_HANDS, PropKind
 from sequencer.plugins import blamed, plugins
 
-ENTRY_POINTS = "sequencer.patterns"
+PATTERN_PLUGINS = "sequencer.patterns"
 _KEYS = {
     "family", "law", "set", "defaults", "left", "right", "summary", "difficulty", "why", "needs",
     "notes", "source", "cycle", "stations", "props", "room",
@@ -47,7 +47,7 @@ class HandLaw:
     """One hand's kind of law and the parameters that the pattern sets for good."""
 
     kind: LawKind
-    fixed: Mapping[str, Value]
+    fixed: Mapping[str, ParameterValue]
 
     def __repr__(self) -> str:
         return f"<HandLaw {self.kind.name} with {dict(self.fixed)}>"
@@ -71,8 +71,8 @@ class Pattern:
     cycle: float | None = (
         None  # [beats] of one hand cycle, where the law's own default is too quick
     )
-    props: tuple[PropKind, ...] = KINDS  # kinds of prop that it is for; common practice
-    own_room: Room | None = None  # for offsets, where it is less than the law's
+    props: tuple[PropKind, ...] = PROP_KINDS  # kinds of prop that it is for; common practice
+    own_room: OffsetLimits | None = None  # for offsets, where it is less than the law's
 
     def __repr__(self) -> str:
         open_ones = ", ".join(parameter.name for parameter in self.parameters)
@@ -101,7 +101,7 @@ class Pattern:
         """One hand's law."""
         return self.left if side == "left" else self.right
 
-    def room(self, given: Mapping[str, object], side: Side = "right") -> Room:
+    def room(self, given: Mapping[str, object], side: Side = "right") -> OffsetLimits:
         """How far a hand's centre may be moved from where it is by default.
 
         Raises
@@ -111,7 +111,7 @@ class Pattern:
         """
         return self.own_room or self.hand(side).kind.room(self.values(given, side))
 
-    def trials(self, given: Mapping[str, object], prop: str) -> list[dict[str, Value]]:
+    def trials(self, given: Mapping[str, object], prop: str) -> list[dict[str, ParameterValue]]:
         """Values to try for what is left open besides offsets, the most usual first.
 
         Parameters
@@ -162,7 +162,7 @@ def patterns() -> dict[str, Pattern]:
     """
     text = resources.files("sequencer.motion.patterns").joinpath("patterns.json").read_text("utf-8")
     book = patterns_from(json.loads(text))
-    for plugin in plugins(ENTRY_POINTS):
+    for plugin in plugins(PATTERN_PLUGINS):
         with blamed(plugin):
             book = patterns_from(plugin.records(), book)
     return book
@@ -301,7 +301,7 @@ def law_for(
     values = pattern.values(parameters, side)
     kind = pattern.hand(side).kind
     span = cycle_beats(name, parameters, book) if beats is None else beats
-    wanted = Wanted(
+    wanted = LawContext(
         side=side,
         body=body,
         beats=span,
@@ -332,7 +332,7 @@ def _pattern(name: str, record: Mapping[str, Any]) -> Pattern:
         notes=str(record.get("notes", "")),
         source=str(record.get("source", "common practice")),
         cycle=float(record["cycle"]) if "cycle" in record else None,
-        props=_props(record["props"]) if "props" in record else KINDS,
+        props=_props(record["props"]) if "props" in record else PROP_KINDS,
         own_room=_room(record["room"]) if "room" in record else None,
     )
 
@@ -341,14 +341,14 @@ def _props(given: object) -> tuple[PropKind, ...]:
     """Kinds of prop, in their usual order; one may stand alone, without a list."""
     named = [given] if isinstance(given, str) else given
     if not isinstance(named, Sequence) or not named:
-        raise ValueError(f"props must be one or more of {', '.join(KINDS)}, got {given!r}")
+        raise ValueError(f"props must be one or more of {', '.join(PROP_KINDS)}, got {given!r}")
     for kind in named:
-        if kind not in KINDS:
-            raise ValueError(f"prop {kind!r} is not known{nearest(str(kind), KINDS)}")
-    return tuple(kind for kind in KINDS if kind in named)
+        if kind not in PROP_KINDS:
+            raise ValueError(f"prop {kind!r} is not known{nearest(str(kind), PROP_KINDS)}")
+    return tuple(kind for kind in PROP_KINDS if kind in named)
 
 
-def _room(record: object) -> Room:
+def _room(record: object) -> OffsetLimits:
     if not isinstance(record, Mapping) or not set(record) <= {"across", "ahead", "up"}:
         raise ValueError("room must give across, ahead or up, each a lowest and a highest offset")
     spans: dict[str, tuple[float, float]] = {}
@@ -362,7 +362,7 @@ def _room(record: object) -> Room:
         if not low <= 0.0 <= high:
             raise ValueError(f"room: {name} must hold 0, got {low:g} … {high:g} m")
         spans[name] = (low, high)
-    return Room(**spans)
+    return OffsetLimits(**spans)
 
 
 def _check_record(record: Mapping[str, Any]) -> bool:
@@ -402,7 +402,7 @@ def _hand(record: Mapping[str, Any]) -> HandLaw:
         raise ValueError(f"law {name!r} is not known{nearest(str(name), kinds)}")
     kind = kinds[name]
     table = {parameter.name: parameter for parameter in kind.parameters}
-    fixed: dict[str, Value] = {}
+    fixed: dict[str, ParameterValue] = {}
     for key, value in record.get("set", {}).items():
         if key not in table:
             raise ValueError(f"law {name!r} has no parameter {key!r}{nearest(key, table)}")

@@ -9,7 +9,7 @@ from typing import Literal, TypeAlias
 
 from sequencer import units
 
-Value: TypeAlias = float | int | str
+ParameterValue: TypeAlias = float | int | str
 Kind: TypeAlias = Literal["length", "angle", "ratio", "count", "choice"]
 
 
@@ -19,11 +19,11 @@ class Parameter:
 
     name: str
     kind: Kind
-    default: Value | None  # None: taken from the prop
+    default: ParameterValue | None  # None: taken from the prop
     help: str
     low: float = 0.0
     high: float = 0.0
-    choices: tuple[Value, ...] = ()
+    choices: tuple[ParameterValue, ...] = ()
 
     @property
     def unit(self) -> str:
@@ -38,7 +38,7 @@ class Parameter:
         unit = f" {self.unit}" if self.unit else ""
         return f"{self.low:g} … {self.high:g}{unit}"
 
-    def read(self, given: object) -> Value:
+    def read(self, given: object) -> ParameterValue:
         """The value of what a person wrote.
 
         Raises
@@ -97,13 +97,13 @@ class Free:
     """
 
     name: str
-    values: tuple[Value, ...]
+    values: tuple[ParameterValue, ...]
     props: tuple[str, ...] = ()
     share: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Room:
+class OffsetLimits:
     """How far a pattern's centre may be moved and the pattern still be what its name says.
 
     Parameters
@@ -119,7 +119,7 @@ class Room:
 
 def combinations(
     free: Iterable[Free], allowed: Iterable[Parameter], *, prop: str, most: int = 40
-) -> list[dict[str, Value]]:
+) -> list[dict[str, ParameterValue]]:
     """Combinations of values to try, the most usual first.
 
     Parameters
@@ -143,7 +143,7 @@ def combinations(
     Design choice of this project: deterministic and independent of the order of `allowed`.
     """
     table = {parameter.name: parameter for parameter in allowed}
-    lists: dict[str, list[Value]] = {}
+    lists: dict[str, list[ParameterValue]] = {}
     for each in free:
         if each.name not in table or each.name in lists or (each.props and prop not in each.props):
             continue
@@ -164,7 +164,7 @@ def combinations(
 
 def read_all(
     given: Mapping[str, object], allowed: Iterable[Parameter], *, of: str, fixed: Iterable[str] = ()
-) -> dict[str, Value | None]:
+) -> dict[str, ParameterValue | None]:
     """Every allowed parameter's value: what was given, else its default.
 
     Raises

@@ -20,7 +20,7 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.composed import Arm, ComposedLaw, HandPath, Slide
 from sequencer.motion.laws.phases import Steps, Wave
 from sequencer.motion.laws.rotations import Turn
-from sequencer.motion.patterns.placing import APART, circle_centre, sign_of
+from sequencer.motion.patterns.placing import HANDS_APART, circle_centre, sign_of
 from sequencer.motion.patterns.planar import check_beats
 from sequencer.motion.patterns.planes import (
     PlaneName,
@@ -35,8 +35,8 @@ PathShape: TypeAlias = Literal["line", "box", "diamond", "infinity"]
 PATH_SHAPES: tuple[PathShape, ...] = ("line", "box", "diamond", "infinity")
 Towards: TypeAlias = Literal["own", "right", "left"]
 TOWARDS: tuple[Towards, ...] = ("own", "right", "left")
-Offset: TypeAlias = tuple[float, float, float]
-NOWHERE: Offset = (0.0, 0.0, 0.0)
+_Offset: TypeAlias = tuple[float, float, float]
+_NOWHERE: _Offset = (0.0, 0.0, 0.0)
 
 
 def swing(
@@ -47,7 +47,7 @@ def swing(
     beats: float,
     side: Side,
     body: Body,
-    offset: Offset = NOWHERE,
+    offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
     """A pendulum or, from 90° on, a stall: to and fro about hanging.
 
@@ -100,7 +100,7 @@ def carry(
     beats: float,
     side: Side,
     body: Body,
-    offset: Offset = NOWHERE,
+    offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
     """The hand goes round, the prop hangs and does not turn.
 
@@ -152,7 +152,7 @@ def travelling(
     beats: float,
     side: Side,
     body: Body,
-    offset: Offset = NOWHERE,
+    offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
     """A steady spin whose hand travels on a line, a box, a diamond or an eight.
 
@@ -235,7 +235,7 @@ def body_turn(
     beats: float,
     side: Side,
     body: Body,
-    offset: Offset = NOWHERE,
+    offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
     """A wheel-plane spin that stays in place while the body turns half round towards it, and back.
 
@@ -247,7 +247,7 @@ def body_turn(
         In the whole, 2 to 32.
     towards : {"own", "right", "left"}
         Where the spin is and the body turns to: the hand's own side, or the same one for both hands,
-        whose planes then lie `APART`, that of the other side's hand nearer to the body.
+        whose planes then lie `HANDS_APART`, that of the other side's hand nearer to the body.
     apart : float
         How much farther from the body's middle the spin is than usual [m].
     beats : float
@@ -278,7 +278,7 @@ def body_turn(
     out, to = sign_of(side), sign_of(side if towards == "own" else towards)
     axis = wheel_axis(way)
     about = Turn((0.0, 0.0, 1.0), Steps((0.0, beats / 2, beats), (0.0, to * radians(180.0), 0.0)))
-    far = body.half_breadth + 0.12 + apart - (APART if out != to else 0.0)
+    far = body.half_breadth + 0.12 + apart - (HANDS_APART if out != to else 0.0)
     height = body.shoulder_height - 0.15 * body.arm_length
     across, ahead, up = offset
     return ComposedLaw(

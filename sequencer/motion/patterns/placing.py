@@ -1,15 +1,15 @@
 """Where the centre of a hand's circle lies, unless the performer says otherwise.
 
 Frame: body frame [m]. Every rule starts at the hand's own shoulder and keeps the whole circle within
-the arm's length; the planes of two hands lie `APART`, so that their props pass.
+the arm's length; the planes of two hands lie `HANDS_APART`, so that their props pass.
 
 - wall plane: straight before the own shoulder, as far ahead as the circle allows, at most 80 % of the
-  arm; the left hand's circle lies `APART` behind. A toroid, whose lobes swing back by nearly the length
+  arm; the left hand's circle lies `HANDS_APART` behind. A toroid, whose lobes swing back by nearly the length
   of the tether: farther ahead, and outward by 14 cm times the share of the arm that the circle's radius
   leaves;
 - wheel plane: beside the body, 12 cm outside the upper arm, at shoulder height, and ahead as far as
   the circle allows, at most 25 cm;
-- floor plane: over the own shoulder, as high as the circle allows; the left hand `APART` lower.
+- floor plane: over the own shoulder, as high as the circle allows; the left hand `HANDS_APART` lower.
 Source: design choice of this project, checked against reach (geometry/bodies.py).
 """
 
@@ -19,7 +19,7 @@ from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.patterns.planes import PlaneName
 
-APART = 0.14  # [m] between the planes of two hands
+HANDS_APART = 0.14  # [m] between the planes of two hands
 BESIDE = 0.12  # [m] outside the upper arm
 USED = 0.95  # share of the arm that a circle is laid out for
 
@@ -86,10 +86,10 @@ def circle_centre(
     out = sign_of(side)
     arm = body.arm_length
     slack = float(np.sqrt(max((USED * arm) ** 2 - hand_radius**2, 0.0)))
-    behind = APART if side == "left" else 0.0
+    behind = HANDS_APART if side == "left" else 0.0
     centre = body.shoulder(side).copy()
     if plane == "wall" and bends:
-        outward = APART * max(1.0 - hand_radius / arm, 0.0)
+        outward = HANDS_APART * max(1.0 - hand_radius / arm, 0.0)
         deep = (0.97 * arm) ** 2 - (hand_radius + outward) ** 2
         centre[0] += out * outward
         centre[1] += min(0.9 * arm, float(np.sqrt(max(deep, 0.0))))

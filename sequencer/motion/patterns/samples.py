@@ -1,6 +1,6 @@
 """Rows of one pattern of one hand over its beats, for other tools; body frame [m].
 
-Columns as in `COLUMNS`; `sense` is the plane's unit vector n (docs/motion.md, section 2), not the turning
+Columns as in `SAMPLE_COLUMNS`; `sense` is the plane's unit vector n (docs/motion.md, section 2), not the turning
 axis: the two differ while a plane bends.
 """
 
@@ -15,11 +15,11 @@ from sequencer.motion.patterns.law_kinds import DEFAULT_TETHER
 from sequencer.motion.patterns.library import Pattern, cycle_beats, find, law_for
 from sequencer.motion.props.tension import beats_a_second
 
-COLUMNS = (
+SAMPLE_COLUMNS = (
     "seconds", "beat", "hand_x", "hand_y", "hand_z", "head_x", "head_y", "head_z",
     "sense_x", "sense_y", "sense_z",
 )  # fmt: skip
-STATURE = 1.70  # [m] of the body that patterns by themselves are drawn on
+CARD_STATURE = 1.70  # [m] of the body that patterns by themselves are drawn on
 MOST_ROWS = 20_000_000
 
 
@@ -78,7 +78,9 @@ def pattern_rows(
     length = span if beats is None else beats
     pattern = find(name, book)
     tether = pattern.values(given, side).get("tether") or DEFAULT_TETHER
-    law = law_for(name, given, side=side, body=body or Body(stature=STATURE), beats=span, book=book)
+    law = law_for(
+        name, given, side=side, body=body or Body(stature=CARD_STATURE), beats=span, book=book
+    )
     return law_rows(law, beats=length, per_beat=per_beat, tempo=tempo, tether=tether)
 
 

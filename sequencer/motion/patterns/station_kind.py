@@ -14,9 +14,9 @@ from sequencer.motion.patterns.law_kinds import (
     PLANE,
     TETHER,
     TURN,
+    LawContext,
     LawKind,
-    Values,
-    Wanted,
+    ParameterValues,
     offset_of,
     one_turn,
 )
@@ -48,7 +48,7 @@ def station_kind(rows: object) -> LawKind:
     check_stations(points, hand_radius=1.0)
     loops = (points[-1].phase - points[0].phase) / 360.0
 
-    def build(values: Values, wanted: Wanted) -> Law:
+    def build(values: ParameterValues, wanted: LawContext) -> Law:
         return station_law(
             points,
             hand_radius=values["hand_radius"],

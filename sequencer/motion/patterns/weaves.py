@@ -29,10 +29,10 @@ from sequencer.motion.patterns.placing import sign_of
 from sequencer.motion.patterns.planar import check_beats
 from sequencer.motion.patterns.planes import TurnName, WheelWay, as_vector, plane_axis, wheel_axis
 
-Offset: TypeAlias = tuple[float, float, float]
-NOWHERE: Offset = (0.0, 0.0, 0.0)
+_Offset: TypeAlias = tuple[float, float, float]
+_NOWHERE: _Offset = (0.0, 0.0, 0.0)
 WeavePlace: TypeAlias = Literal["front", "behind", "overhead"]
-WIDE = 0.25  # share of the arm: a windmill's hands stay beside each other
+_WIDE = 0.25  # share of the arm: a windmill's hands stay beside each other
 UNDER = {
     "front": 0.10,
     "behind": 0.10,
@@ -95,7 +95,7 @@ def weave(
     beats: float,
     side: Side,
     body: Body,
-    offset: Offset = NOWHERE,
+    offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
     """A two- or three-beat weave in the wheel plane, starting on the own side.
 
@@ -169,7 +169,7 @@ def windmill(
     beats: float,
     side: Side,
     body: Body,
-    offset: Offset = NOWHERE,
+    offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
     """One loop before the face and one behind the head, in the wall plane, hand overhead.
 
@@ -207,7 +207,7 @@ def windmill(
     once = 4 * pi / beats
     return ComposedLaw(
         hand=HandPath(
-            _moved((out * WIDE * arm, 0.06 * arm, body.shoulder_height + 0.68 * arm), out, offset),
+            _moved((out * _WIDE * arm, 0.06 * arm, body.shoulder_height + 0.68 * arm), out, offset),
             slides=(
                 Slide((0.0, width * 0.48 * arm, 0.0), f),
                 Slide((0.0, 0.0, 0.1 * arm), Wave(sways=((1.0, once, pi),))),
@@ -228,7 +228,7 @@ def fountain(
     beats: float,
     side: Side,
     body: Body,
-    offset: Offset = NOWHERE,
+    offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
     """One loop low and one loop high beside the body, in the wheel plane.
 
@@ -284,7 +284,7 @@ def corkscrew(
     beats: float,
     side: Side,
     body: Body,
-    offset: Offset = NOWHERE,
+    offset: _Offset = _NOWHERE,
 ) -> ComposedLaw:
     """Flat loops carried from beside the body to overhead and back, along the arm's arc.
 
@@ -334,7 +334,7 @@ def corkscrew(
     )
 
 
-def _moved(centre: Vector, out: float, offset: Offset) -> Vector:
+def _moved(centre: Vector, out: float, offset: _Offset) -> Vector:
     """A centre moved outward, ahead and up."""
     return (centre[0] + out * offset[0], centre[1] + offset[1], centre[2] + offset[2])
 

@@ -20,10 +20,10 @@ from sequencer.motion.laws.phases import CosineSteps, Phase, Steps, Wave, smooth
 from sequencer.motion.laws.rotations import Turn, Vector
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.laws.transforms import Mirrored, Retimed
-from sequencer.motion.trajectories.hand_paths import PARTS, Piecewise
+from sequencer.motion.trajectories.hand_paths import BOUND_PIECES, Piecewise
 from sequencer.motion.trajectories.links import LinkLaw
 
-Jet = tuple[Floats, Floats]  # value and rate, each (3, n) or (n,)
+_Jet = tuple[Floats, Floats]  # value and rate, each (3, n) or (n,)
 
 
 class Props(NamedTuple):
@@ -55,7 +55,7 @@ class Laws:
     def __init__(self, laws: Sequence[Evaluated]) -> None:
         plain = [_unwrapped(law) for law in laws]
         self._shift = np.array([each.shift for each in plain])
-        self._rate = np.array([each.rate for each in plain])
+        self._rate = np.array([each.pace for each in plain])
         self._side = np.array([each.side for each in plain])
         forms: dict[Hashable, dict[Hashable, int]] = {}
         members: dict[Hashable, list[Evaluated]] = {}
@@ -103,23 +103,23 @@ class Laws:
 
 
 class _Plain(NamedTuple):
-    """A law without its wrappings: its own beats are shift + rate·beats; side −1 is the mirror."""
+    """A law without its wrappings: its own beats are shift + pace·beats; side −1 is the mirror."""
 
     law: Evaluated
     shift: float
-    rate: float
+    pace: float
     side: float
 
 
 def _unwrapped(law: Evaluated) -> _Plain:
-    shift, rate, side = 0.0, 1.0, 1.0
+    shift, pace, side = 0.0, 1.0, 1.0
     while True:
         if isinstance(law, Mirrored):
             side = -side
         elif isinstance(law, Retimed):
-            shift, rate = law.shift + law.rate * shift, law.rate * rate
+            shift, pace = law.shift + law.pace * shift, law.pace * pace
         else:
-            return _Plain(law, shift, rate, side)
+            return _Plain(law, shift, pace, side)
         law = law.law
 
 
@@ -218,13 +218,13 @@ class _Composed:
         for vectors, turns in self.arms:
             own = _carried(turns, (vectors[:, rows], still), rows, beats)
             place, speed = place + own[0], speed + own[1]
-        tether: Jet = (self.tether[:, rows], still)
+        tether: _Jet = (self.tether[:, rows], still)
         tether = _carried(self.turns, tether, rows, beats)
         return np.stack((place, speed, *tether))
 
 
 class _PhaseTable(Protocol):
-    def at(self, rows: Ints, beats: Floats) -> Jet:
+    def at(self, rows: Ints, beats: Floats) -> _Jet:
         """Value and rate of the rows chosen, each (n,)."""
         ...
 
@@ -232,7 +232,7 @@ class _PhaseTable(Protocol):
 _TurnTable = tuple[Floats, _PhaseTable]  # axes (3, m) and angles
 
 
-def _carried(turns: Sequence[_TurnTable], jet: Jet, rows: Ints, beats: Floats) -> Jet:
+def _carried(turns: Sequence[_TurnTable], jet: _Jet, rows: Ints, beats: Floats) -> _Jet:
     """As `chain.carried`, each row with turns of its own."""
     value, rate = jet
     for axes, angle in reversed(turns):
@@ -287,7 +287,7 @@ class _Waves:
             .transpose(1, 2, 0)
         )
 
-    def at(self, rows: Ints, beats: Floats) -> Jet:
+    def at(self, rows: Ints, beats: Floats) -> _Jet:
         rate = self.rate[rows]
         value = self.offset[rows] + rate * beats
         for sway in self.sways:
@@ -308,7 +308,7 @@ class _Steps:
         self.cosine = isinstance(steps[0], CosineSteps)
         self.repeats = isinstance(steps[0], CosineSteps) or steps[0].repeats
 
-    def at(self, rows: Ints, beats: Floats) -> Jet:
+    def at(self, rows: Ints, beats: Floats) -> _Jet:
         knots, values, each = self.knots[rows], self.values[rows], np.arange(len(rows))
         span = knots[:, -1] - knots[:, 0]
         cycle = np.floor((beats - knots[:, 0]) / span) if self.repeats else np.zeros_like(beats)
@@ -333,13 +333,13 @@ class _Pieces:
         most = max(len(path.knots) for path in paths)
         self.knots = np.full((len(paths), most), np.inf)
         for k, path in enumerate(paths):
-            self.knots[k, : len(path.knots)] = np.array(path.knots) / PARTS
+            self.knots[k, : len(path.knots)] = np.array(path.knots) / BOUND_PIECES
         counts = np.array([len(path.knots) - 1 for path in paths])
         self.last = counts - 1
         self.first = np.concatenate([[0], np.cumsum(counts)[:-1]])
         self.pieces = np.concatenate([path.pieces[0] for path in paths])
 
-    def at(self, rows: Ints, x: Floats) -> Jet:
+    def at(self, rows: Ints, x: Floats) -> _Jet:
         """Value and slope by the share of the link, each (m, n)."""
         knots, each = self.knots[rows], np.arange(len(rows))
         index = np.clip(np.sum(knots <= x[:, None], axis=1) - 1, 0, self.last[rows])
@@ -374,7 +374,7 @@ class _Links:
         return np.stack((place, speed / span, *tether))
 
 
-def _quintic(coefficients: Floats, x: Floats) -> Jet:
+def _quintic(coefficients: Floats, x: Floats) -> _Jet:
     """Value and slope of quintics (n, 6, m), each at a place of its own; each (m, n)."""
     c = coefficients.transpose(1, 2, 0)
     value, slope = c[5], np.zeros_like(c[5])

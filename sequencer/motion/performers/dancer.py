@@ -20,12 +20,12 @@ from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.performers.parts import FIRST, N_POINTS, PARTS, REAR, Leeway
-from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.performers.parts import FIRST_POINT, N_POINTS, PARTS, REAR, HandDeviation
+from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 
 
-class PropCourse(Protocol):
+class PropTrajectory(Protocol):
     """What a dancer needs of a prop's course; `motion.trajectories.trajectory.Course` is one."""
 
     def at(self, beats: Floats) -> Motion:
@@ -46,8 +46,8 @@ class Pieces:
     acceleration: Floats  # (n, m) [m/beat²]
     reach: Floats  # (n,) [m] of every part's surface from the body's axis, on the plan
     drawn: Floats  # (n,) [m] the same without the leeway of the hands
-    drift: Floats  # (n,) [m/beat] speed of the place
-    swing: Floats  # (n, 2) [m/beat] by which each hand leaves or nears its shoulder
+    place_speed: Floats  # (n,) [m/beat] speed of the place
+    hand_speed: Floats  # (n, 2) [m/beat] by which each hand leaves or nears its shoulder
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -62,10 +62,10 @@ class Dancer:
         A hand may be empty.
     courses : mapping of side to course
         One for each prop; the hand of a side without a prop is taken to hang by the body.
-    floor : FloorPath
+    floor : WalkPath
     lit : sequence of (start, end)
         Spans of beats in which the heads burn.
-    leeway : mapping of side to Leeway
+    leeway : mapping of side to HandDeviation
         By which arm, prop and wicks of a side are taken wider while it lasts; the larger where two
         overlap.
     carriage : Carriage, optional
@@ -76,19 +76,19 @@ class Dancer:
     name: str
     body: Body
     props: Mapping[Side, Prop]
-    courses: Mapping[Side, PropCourse]
-    floor: FloorPath
+    trajectories: Mapping[Side, PropTrajectory]
+    floor: WalkPath
     lit: tuple[tuple[float, float], ...] = ()
-    leeway: Mapping[Side, tuple[Leeway, ...]] = field(default_factory=dict)
+    deviation: Mapping[Side, tuple[HandDeviation, ...]] = field(default_factory=dict)
     carriage: Carriage = None  # type: ignore[assignment]  # upright, set below
 
     def __post_init__(self) -> None:
         if self.carriage is None:
             object.__setattr__(self, "carriage", Carriage(body=self.body))
-        if set(self.props) != set(self.courses):
+        if set(self.props) != set(self.trajectories):
             raise ValueError(
                 f"{self.name}: every prop needs a course and every course a prop, "
-                f"got {sorted(self.props)} and {sorted(self.courses)}"
+                f"got {sorted(self.props)} and {sorted(self.trajectories)}"
             )
         for start, end in self.lit:
             if not end > start:
@@ -160,8 +160,8 @@ class Dancer:
         cos, sin = -np.cos(stand.facing), -np.sin(stand.facing)  # half a turn on: body y is −Y
         turning = stand.facing_rate
         for side in self.props:
-            motion = self.courses[side].at(beat)
-            prop, first, rear = self.props[side], FIRST[side], REAR[side]
+            motion = self.trajectories[side].at(beat)
+            prop, first, rear = self.props[side], FIRST_POINT[side], REAR[side]
             far = prop.ball[0]
             moving = [
                 (first, *self._shoulder(beat, side)),
@@ -262,7 +262,7 @@ class Dancer:
         -----
         Source: docs/motion.md, section 2. Exact.
         """
-        stand, motion = self.floor.at(beats), self.courses[side].at(beats)
+        stand, motion = self.floor.at(beats), self.trajectories[side].at(beats)
         aside = np.cross(motion.plane, motion.tether)
         own = np.stack([motion.hand + a * motion.tether + c * aside for a, c in places])
         cos, sin = -np.cos(stand.facing), -np.sin(stand.facing)
@@ -272,7 +272,7 @@ class Dancer:
         out[..., 2] = own[..., 2]
         return out
 
-    def leeways(self, beats: ArrayLike) -> Floats:
+    def deviations(self, beats: ArrayLike) -> Floats:
         """How far the left and the right hand may be off their drawn paths.
 
         Parameters
@@ -302,7 +302,7 @@ class Dancer:
         """Edges of each side's leeway, and its size before, between and after them."""
         out: dict[Side, tuple[Floats, Floats]] = {}
         for side in SIDES:
-            own = self.leeway.get(side, ()) if side in self.props else ()
+            own = self.deviation.get(side, ()) if side in self.props else ()
             edges = np.unique([edge for each in own for edge in each[:2]])
             sizes = np.zeros(len(edges) + 1)
             for each in own:
@@ -335,8 +335,8 @@ class Dancer:
         Source: `radii`, and `leeways` for all that a hand holds and the arm. Upper bounds.
         """
         out = self.radii(points, self.is_lit(beats))
-        if self.leeway:
-            more = self.leeways(beats)
+        if self.deviation:
+            more = self.deviations(beats)
             for k, part in enumerate(PARTS):
                 if part.side in self.props:
                     out[k] += more[SIDES.index(part.side)]
@@ -393,11 +393,16 @@ class Dancer:
         if not end > start:
             raise ValueError(f"end must come after start, got {start} and {end}")
         floor = self.floor.pieces(start, end)
-        courses = {side: self.courses[side].pieces(start, end) for side in self.props}
+        trajectories = {side: self.trajectories[side].pieces(start, end) for side in self.props}
         edges = np.unique(
             [start, end]
             + [edge for piece in floor for edge in piece[:2]]
-            + [edge for course in courses.values() for piece in course for edge in piece[:2]]
+            + [
+                edge
+                for trajectory in trajectories.values()
+                for piece in trajectory
+                for edge in piece[:2]
+            ]
             + [edge for own, _ in self._steps.values() for edge in own]
             + self.carriage.edges.tolist()
         )
@@ -414,17 +419,17 @@ class Dancer:
         speed = np.repeat(v[:, None], N_POINTS, axis=1)
         acceleration = np.repeat(a[:, None], N_POINTS, axis=1)
         reach = np.full(n, self.body.girth)
-        drawn, more = reach.copy(), self.leeways(middle)
+        drawn, more = reach.copy(), self.deviations(middle)
         swing = np.zeros((n, 2))
-        for side, course in courses.items():
-            bounds = [course[i][2] for i in _which(course, middle)]
+        for side, trajectory in trajectories.items():
+            bounds = [trajectory[i][2] for i in _which(trajectory, middle)]
             prop = self.props[side]
             hand = np.array([(b.hand_reach, b.hand_speed, b.hand_acceleration) for b in bounds]).T
             if not np.all(np.isfinite(hand)):
                 raise ValueError(f"{self.name}: a bound is not finite, nothing can be proven")
             gives = self.carriage.shoulder_bounds(edges[:-1], edges[1:])
             shoulder = np.stack((np.full(n, self.carriage.shoulder_reach), *gives))
-            first = FIRST[side]
+            first = FIRST_POINT[side]
             moving = {
                 first: shoulder,
                 first + 1: hand,
@@ -448,8 +453,8 @@ class Dancer:
             acceleration=acceleration,
             reach=reach,
             drawn=drawn,
-            drift=v,
-            swing=swing,
+            place_speed=v,
+            hand_speed=swing,
         )
 
 

@@ -14,9 +14,9 @@ from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.performers.dancer import Dancer, PropCourse
-from sequencer.motion.performers.parts import Leeway
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.dancer import Dancer, PropTrajectory
+from sequencer.motion.performers.parts import HandDeviation
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
 
 
@@ -36,7 +36,7 @@ class Spread:
     hand: float = 0.05  # [m] of the hand's path, each of x, y and z
 
     def __post_init__(self) -> None:
-        for name in KINDS:
+        for name in ERROR_KINDS:
             value = getattr(self, name)
             if not 0 <= value < 10:  # also catches nan
                 raise ValueError(f"{name} must be 0 to 10, got {value!r}")
@@ -45,18 +45,18 @@ class Spread:
 
     def only(self, kind: str) -> "Spread":
         """Spread of one kind alone."""
-        return replace(self, **{name: 0.0 for name in KINDS if name != kind})
+        return replace(self, **{name: 0.0 for name in ERROR_KINDS if name != kind})
 
 
-KINDS = ("place", "facing", "timing", "tempo", "tether", "hand")
-assert tuple(field.name for field in fields(Spread)) == KINDS  # noqa: S101 - of the two lines above
+ERROR_KINDS = ("place", "facing", "timing", "tempo", "tether", "hand")
+assert tuple(field.name for field in fields(Spread)) == ERROR_KINDS  # noqa: S101 - of the two lines above
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class DriftedCourse:
+class DriftedTrajectory:
     """A course that runs late, at another tempo, and with the hand aside."""
 
-    course: PropCourse
+    trajectory: PropTrajectory
     late: float  # [beats] at the middle
     middle: float  # [beats] where the tempo's error is nothing
     stretch: float  # [1] of the tempo, near 1
@@ -65,7 +65,7 @@ class DriftedCourse:
     def at(self, beats: Floats) -> Motion:
         """State at show beats."""
         s = self.stretch
-        own = self.course.at(self._own(np.asarray(beats, dtype=np.float64)))
+        own = self.trajectory.at(self._own(np.asarray(beats, dtype=np.float64)))
         return Motion(
             hand=own.hand + np.array(self.aside),
             hand_rate=own.hand_rate * s,
@@ -80,7 +80,7 @@ class DriftedCourse:
         """Proven bounds on contiguous pieces of [start, end]."""
         s = self.stretch
         out = []
-        for low, high, own in self.course.pieces(
+        for low, high, own in self.trajectory.pieces(
             float(self._own(np.array(start))), float(self._own(np.array(end)))
         ):
             out.append(
@@ -108,22 +108,22 @@ class DriftedCourse:
 
 
 def later(
-    leeway: Mapping[Side, tuple[Leeway, ...]],
+    deviation: Mapping[Side, tuple[HandDeviation, ...]],
     beats: float,
     middle: float = 0.0,
     stretch: float = 1.0,
-) -> dict[Side, tuple[Leeway, ...]]:
-    """The same leeway some beats later and at another tempo, as `DriftedCourse` runs."""
+) -> dict[Side, tuple[HandDeviation, ...]]:
+    """The same leeway some beats later and at another tempo, as `DriftedTrajectory` runs."""
     return {
         side: tuple(
-            Leeway(
+            HandDeviation(
                 (each.start - middle) / stretch + middle + beats,
                 (each.end - middle) / stretch + middle + beats,
                 each.size,
             )
             for each in own
         )
-        for side, own in leeway.items()
+        for side, own in deviation.items()
     }
 
 
@@ -144,7 +144,7 @@ def drifted(dancer: Dancer, spread: Spread, draw: np.random.Generator, middle: f
     facings = draw.normal(size=n) * spread.facing
     late = float(draw.normal()) * spread.timing
     stretch = 1.0 + float(np.clip(draw.normal(), -4, 4)) * spread.tempo
-    courses: dict[Side, PropCourse] = {}
+    trajectories: dict[Side, PropTrajectory] = {}
     props: dict[Side, Prop] = {}
     for side in SIDES:
         longer, aside = float(draw.normal()), draw.normal(size=3) * spread.hand
@@ -154,8 +154,8 @@ def drifted(dancer: Dancer, spread: Spread, draw: np.random.Generator, middle: f
         # What is rigid keeps its length.
         length = max(prop.length + longer * spread.tether, 0.5 * prop.length)
         props[side] = replace(prop, length=length) if prop.flexible else prop
-        courses[side] = DriftedCourse(
-            dancer.courses[side],
+        trajectories[side] = DriftedTrajectory(
+            dancer.trajectories[side],
             late,
             middle,
             stretch,
@@ -164,14 +164,14 @@ def drifted(dancer: Dancer, spread: Spread, draw: np.random.Generator, middle: f
     return replace(
         dancer,
         props=props,
-        courses=courses,
+        trajectories=trajectories,
         floor=_walked(dancer.floor, places, facings, late),
         lit=dancer.lit,
-        leeway=later(dancer.leeway, late, middle, stretch),
+        deviation=later(dancer.deviation, late, middle, stretch),
     )
 
 
-def _walked(floor: FloorPath, places: Floats, facings: Floats, late: float) -> FloorPath:
+def _walked(floor: WalkPath, places: Floats, facings: Floats, late: float) -> WalkPath:
     def put(point: tuple[float, float], by: Floats) -> tuple[float, float]:
         return (point[0] + float(by[0]), point[1] + float(by[1]))
 
@@ -185,4 +185,4 @@ def _walked(floor: FloorPath, places: Floats, facings: Floats, late: float) -> F
         )
         for k, move in enumerate(floor.moves, start=1)
     )
-    return FloorPath(put(floor.place, places[0]), floor.facing + float(facings[0]), moves)
+    return WalkPath(put(floor.place, places[0]), floor.facing + float(facings[0]), moves)

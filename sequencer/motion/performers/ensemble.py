@@ -15,13 +15,13 @@ from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import SIDES
 from sequencer.motion.laws.phases import smooth_step
 from sequencer.motion.performers.batch import Evaluated, Laws, Props
-from sequencer.motion.performers.dancer import Dancer, PropCourse
-from sequencer.motion.performers.parts import FIRST, N_POINTS, REAR
-from sequencer.motion.performers.walks import Floors
-from sequencer.motion.trajectories.trajectory import Course
+from sequencer.motion.performers.dancer import Dancer, PropTrajectory
+from sequencer.motion.performers.parts import FIRST_POINT, N_POINTS, REAR
+from sequencer.motion.performers.walks import WalkPaths
+from sequencer.motion.trajectories.trajectory import Trajectory
 
 
-class _Asked(NamedTuple):
+class _LawAt(NamedTuple):
     """Which law says where a prop is at an instant, and the law that it is mixed with; n instants."""
 
     law: Ints  # (n,)
@@ -44,14 +44,14 @@ class _Way:
     bridges: Ints  # (b,) a law, −1 for a mix
     befores: Ints  # (b,) the span that ends there
 
-    def asked(self, beats: Floats) -> _Asked:
+    def asked(self, beats: Floats) -> _LawAt:
         span = np.searchsorted(self.edges, beats, side="right")
         law, own = self.laws[span], beats - self.origins[span]
         n = len(beats)
         other, later = np.full(n, -1, dtype=np.int64), np.zeros(n)
         share, slope = np.zeros(n), np.zeros(n)
         if not len(self.boundaries):
-            return _Asked(law, own, other, later, share, slope)
+            return _LawAt(law, own, other, later, share, slope)
         blend = np.clip(
             np.searchsorted(self.boundaries - self.halves, beats, side="right") - 1, 0, None
         )
@@ -65,7 +65,7 @@ class _Way:
         other[mixed], later[mixed] = self.laws[k + 1], beats[mixed] - self.origins[k + 1]
         step, rate, _ = smooth_step((off[mixed] + half[mixed]) / (2 * half[mixed]))
         share[mixed], slope[mixed] = step, rate / (2 * half[mixed])
-        return _Asked(law, own, other, later, share, slope)
+        return _LawAt(law, own, other, later, share, slope)
 
 
 class Ensemble:
@@ -81,14 +81,14 @@ class Ensemble:
         laws: list[Evaluated] = []
         self._ways = {
             side: [
-                _way(dancer.courses[side], laws) if side in dancer.props else None
+                _way(dancer.trajectories[side], laws) if side in dancer.props else None
                 for dancer in dancers
             ]
             for side in SIDES
         }
         self.elbow_slopes = np.array([dancer.body.elbow_slope for dancer in dancers])
         self._laws = Laws(laws)
-        self._floors = Floors([dancer.floor for dancer in dancers])
+        self._floors = WalkPaths([dancer.floor for dancer in dancers])
         self._top = np.array([dancer.carriage.column_top for dancer in dancers])
         self._shoulders = {
             side: np.array([dancer.body.shoulder(side) for dancer in dancers]).T for side in SIDES
@@ -141,8 +141,8 @@ class Ensemble:
                 continue
             rows = np.concatenate([np.arange(low, high) for _, low, high in some])
             asked = [way.asked(beats[low:high]) for way, low, high in some]
-            seen = self._props(_Asked(*(np.concatenate(part) for part in zip(*asked, strict=True))))
-            own, first = who[rows], FIRST[side]
+            seen = self._props(_LawAt(*(np.concatenate(part) for part in zip(*asked, strict=True))))
+            own, first = who[rows], FIRST_POINT[side]
             which = [p for p in (first, first + 1, first + 2, REAR[side]) if p < kept]
             ends = (self._far[side][own], -self._behind[side][own])[: len(which) - 2]
             shoulder = self._shoulders[side][:, own]
@@ -167,7 +167,7 @@ class Ensemble:
             rates[rows[:, None], which] = moving.transpose(2, 0, 1)
         return points, rates
 
-    def _props(self, asked: _Asked) -> Props:
+    def _props(self, asked: _LawAt) -> Props:
         seen = self._laws.at(asked.law, asked.beats)
         mixed = np.flatnonzero(asked.other >= 0)
         if not len(mixed):
@@ -189,25 +189,25 @@ class Ensemble:
         return seen
 
 
-def _way(course: PropCourse, laws: list[Evaluated]) -> _Way:
+def _way(trajectory: PropTrajectory, laws: list[Evaluated]) -> _Way:
     """A course as tables; its laws come after those that are there."""
-    if not isinstance(course, Course):
-        laws.append(course)
+    if not isinstance(trajectory, Trajectory):
+        laws.append(trajectory)
         none, last = np.empty(0), np.array([len(laws) - 1])
         return _Way(none, last, np.zeros(1), none, none, last[:0], last[:0])
     start = len(laws)
-    laws += [span.law for span in course.spans]
-    befores = [k for k, blend in enumerate(course.blends) if blend.half > 0.0]
-    blends = [course.blends[k] for k in befores]
+    laws += [span.law for span in trajectory.spans]
+    befores = [k for k, blend in enumerate(trajectory.blends) if blend.half > 0.0]
+    blends = [trajectory.blends[k] for k in befores]
     bridges = []
     for blend in blends:
         bridges.append(-1 if blend.bridge is None else len(laws))
         if blend.bridge is not None:
             laws.append(blend.bridge)
     return _Way(
-        edges=np.array([span.start for span in course.spans[1:]]),
-        laws=np.arange(start, start + len(course.spans)),
-        origins=np.array([span.origin for span in course.spans]),
+        edges=np.array([span.start for span in trajectory.spans[1:]]),
+        laws=np.arange(start, start + len(trajectory.spans)),
+        origins=np.array([span.origin for span in trajectory.spans]),
         boundaries=np.array([blend.boundary for blend in blends]),
         halves=np.array([blend.half for blend in blends]),
         bridges=np.array(bridges, dtype=np.int64),

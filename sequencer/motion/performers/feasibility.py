@@ -32,7 +32,7 @@ from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.props.prop import Prop, Solid, placed
 from sequencer.motion.props.tension import GRAVITY
-from sequencer.motion.trajectories.trajectory import Course
+from sequencer.motion.trajectories.trajectory import Trajectory
 
 REACH_ERROR = 0.002  # [m]
 GAP_ERROR = 0.005  # [m]
@@ -70,7 +70,7 @@ class Stretches:
 
 
 def stretches(
-    course: Course,
+    trajectory: Trajectory,
     edges: Sequence[float],
     *,
     whole_beats: bool = False,
@@ -80,7 +80,7 @@ def stretches(
 
     Parameters
     ----------
-    course : Course
+    course : Trajectory
     edges : sequence of float
         Rising [beats]; one stretch from each to the next.
     whole_beats : bool
@@ -95,7 +95,7 @@ def stretches(
     end: list[float] = []
     bounds: list[Bounds] = []
     for k, (low, high) in enumerate(pairwise(cuts.tolist())):
-        for left, right, own in course.pieces(low, high):
+        for left, right, own in trajectory.pieces(low, high):
             inner = besides[(besides > left) & (besides < right)]
             if whole_beats:
                 inner = np.union1d(inner, np.arange(np.floor(left) + 1, right))
@@ -116,7 +116,7 @@ def stretches(
 
 
 def reach_left(
-    course: Course,
+    trajectory: Trajectory,
     edges: Sequence[float],
     *,
     side: Side,
@@ -128,27 +128,29 @@ def reach_left(
     The body is upright unless a carriage is given.
     """
     carriage = carriage or Carriage(body=body)
-    cut = stretches(course, edges, at=carriage.edges)
+    cut = stretches(trajectory, edges, at=carriage.edges)
     (speed,) = cut.columns("hand_speed")
     gives, _ = carriage.shoulder_bounds(cut.start, cut.end)
     # The box turns with the trunk: its corners move a little faster than the shoulder that carries it.
     swings = carriage.speeds(cut.start, cut.end)[0] * GIVE
 
     def value(t: Floats) -> tuple[Floats, Ints]:
-        away = carriage.beyond(t, course.at(t).hand, side)
+        away = carriage.beyond(t, trajectory.at(t).hand, side)
         return body.arm_length - away, np.zeros(len(t), dtype=np.int64)
 
     return _least(cut, value, speed + gives + swings, REACH_ERROR, 0.0)
 
 
-def pull_left(course: Course, edges: Sequence[float], *, prop: Prop, rates: Rates) -> list[Least]:
+def pull_left(
+    trajectory: Trajectory, edges: Sequence[float], *, prop: Prop, rates: Rates
+) -> list[Least]:
     """Tension over mass [m/s²], smallest on each stretch; below 0 the tether is slack.
 
     Notes
     -----
     `rates` may change at whole beats only, as a tempo map does; the pieces are cut there.
     """
-    cut = stretches(course, edges, whole_beats=True)
+    cut = stretches(trajectory, edges, whole_beats=True)
     hand2, hand3, turn1, turn2 = cut.columns(
         "hand_acceleration", "hand_jerk", "turn_rate", "turn_acceleration"
     )
@@ -157,7 +159,7 @@ def pull_left(course: Course, edges: Sequence[float], *, prop: Prop, rates: Rate
     slope = pace**2 * (2 * r * turn1 * turn2 + turn1 * hand2 + hand3) + GRAVITY * turn1
 
     def value(t: Floats) -> tuple[Floats, Ints]:
-        motion = course.at(t)
+        motion = trajectory.at(t)
         outward = r * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
             motion.tether * motion.hand_acceleration, axis=-1
         )
@@ -168,7 +170,7 @@ def pull_left(course: Course, edges: Sequence[float], *, prop: Prop, rates: Rate
 
 
 def body_gap(
-    course: Course,
+    trajectory: Trajectory,
     edges: Sequence[float],
     *,
     prop: Prop,
@@ -181,14 +183,14 @@ def body_gap(
     The body is upright unless a carriage is given.
     """
     carriage = carriage or Carriage(body=body)
-    cut = stretches(course, edges, at=carriage.edges)
+    cut = stretches(trajectory, edges, at=carriage.edges)
     (frame,) = cut.columns("frame_rate")
     shape = shape_of(prop, frame)
     capsules = body.capsules
     gives = carriage.capsule_speeds(cut.start, cut.end).max(axis=0)
 
     def value(t: Floats) -> tuple[Floats, Ints]:
-        ends = placed(shape, course.at(t))
+        ends = placed(shape, trajectory.at(t))
         lows, highs = carriage.capsule_ends(t)
         stacked = np.full((len(capsules), *t.shape), np.inf)
         for k, capsule in enumerate(capsules):
@@ -201,13 +203,13 @@ def body_gap(
 
 
 def props_gap(
-    left: tuple[Course, Prop], right: tuple[Course, Prop], edges: Sequence[float]
+    left: tuple[Trajectory, Prop], right: tuple[Trajectory, Prop], edges: Sequence[float]
 ) -> list[Least]:
     """Gap between one performer's two props [m].
 
     A label is n·j + i for the left prop's body i of n and the right one's body j (`shape_of`).
     """
-    cuts = [stretches(course, edges) for course, _ in (left, right)]
+    cuts = [stretches(trajectory, edges) for trajectory, _ in (left, right)]
     both = np.unique(np.concatenate([*(c.start for c in cuts), *(c.end for c in cuts)]))
     both = both[np.concatenate(([True], np.diff(both) > 1e-12))]
     start, end = both[:-1], both[1:]
@@ -226,7 +228,7 @@ def props_gap(
     wholes = [_whole(shape) for shape in shapes]
 
     def value(t: Floats) -> tuple[Floats, Ints]:
-        states = [course.at(t) for course, _ in (left, right)]
+        states = [trajectory.at(t) for trajectory, _ in (left, right)]
         # Balls that hold the whole props: where they are apart, nothing else needs a look.
         middles = [
             state.hand + place * state.tether

@@ -17,7 +17,7 @@ from sequencer.arrays import Floats, Ints, as_floats
 ShapeName = Literal[
     "line", "wedge", "diamond", "circle", "box", "stagger", "face to face", "back to back"
 ]
-SHAPES: tuple[ShapeName, ...] = (
+FORMATION_SHAPES: tuple[ShapeName, ...] = (
     "line",
     "wedge",
     "diamond",
@@ -50,7 +50,7 @@ def shape(
     Parameters
     ----------
     name : str
-        One of `SHAPES`.
+        One of `FORMATION_SHAPES`.
     n : int
         How many people.
     centre : tuple of float
@@ -71,8 +71,8 @@ def shape(
         If the name is not known, nobody is to be placed, pairs are asked of an odd number, or a
         number is not finite.
     """
-    if name not in SHAPES:
-        raise ValueError(f"shape {name!r} is not known; use one of {', '.join(SHAPES)}")
+    if name not in FORMATION_SHAPES:
+        raise ValueError(f"shape {name!r} is not known; use one of {', '.join(FORMATION_SHAPES)}")
     if n < 1:
         raise ValueError(f"a formation needs at least one person, got {n}")
     if not 0 < spacing < 1000:  # also catches nan
@@ -145,7 +145,7 @@ def filled_shape(
     Parameters
     ----------
     name : str
-        One of `SHAPES`.
+        One of `FORMATION_SHAPES`.
     names : sequence of str
         Who takes part.
     centre : tuple of float

@@ -7,7 +7,7 @@ from sequencer.geometry.bodies import Side
 PartKind = Literal["body", "arm", "tether", "head", "rear"]
 
 
-class Leeway(NamedTuple):
+class HandDeviation(NamedTuple):
     """How far a hand must leave its drawn path from `start` to `end` (hand work, docs/motion.md)."""
 
     start: float  # [beats]
@@ -53,5 +53,5 @@ def parts_of(points: int) -> tuple[Part, ...]:
     return PARTS if points == N_POINTS else FRONT_PARTS
 
 
-FIRST: dict[Side, int] = {"left": 2, "right": 5}  # index of each side's shoulder
+FIRST_POINT: dict[Side, int] = {"left": 2, "right": 5}  # index of each side's shoulder
 REAR: dict[Side, int] = {"left": 8, "right": 9}

@@ -18,8 +18,8 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, Ints, as_floats
+from sequencer.geometry.regions import Point
 
-Point = tuple[float, float]
 _PEAK_RATE = 15 / 8  # of s', at u = 1/2
 _PEAK_ACCELERATION = 10 / math.sqrt(3)  # of |s''|, at u = 1/2 ± √3/6
 
@@ -58,7 +58,7 @@ class Placement:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class FloorBounds:
+class WalkBounds:
     """Proven upper bounds over a span of beats; never sampled maxima."""
 
     speed: float = 0.0  # [m/beat]
@@ -68,7 +68,7 @@ class FloorBounds:
 
 
 @dataclass(frozen=True)
-class FloorPath:
+class WalkPath:
     """A performer's way over the floor: a first place, and moves; between moves they stand.
 
     Parameters
@@ -117,15 +117,15 @@ class FloorPath:
         table = self.table
         return table.placed(np.searchsorted(table.starts, beat, side="right"), beat)
 
-    def pieces(self, start: float, end: float) -> tuple[tuple[float, float, FloorBounds], ...]:
+    def pieces(self, start: float, end: float) -> tuple[tuple[float, float, WalkBounds], ...]:
         """Stands and moves between two beats, each with proven bounds.
 
         Returns
         -------
-        pieces : tuple of (start, end, FloorBounds)
+        pieces : tuple of (start, end, WalkBounds)
             Contiguous, from `start` to `end`.
         """
-        out: list[tuple[float, float, FloorBounds]] = []
+        out: list[tuple[float, float, WalkBounds]] = []
         at = start
         for move, bounds in zip(self.moves, self.table.bounds, strict=True):
             if move.end <= at:
@@ -133,12 +133,12 @@ class FloorPath:
             if move.start >= end:
                 break
             if move.start > at:
-                out.append((at, move.start, FloorBounds()))
+                out.append((at, move.start, WalkBounds()))
                 at = move.start
             out.append((at, min(move.end, end), bounds))
             at = min(move.end, end)
         if at < end:
-            out.append((at, end, FloorBounds()))
+            out.append((at, end, WalkBounds()))
         return tuple(out)
 
     def held(self, start: float, end: float) -> tuple[float, float]:
@@ -160,7 +160,7 @@ class FloorPath:
 
     def moved(
         self, by: Point, *, start: float = -math.inf, end: float = math.inf, turn: float = 0.0
-    ) -> "FloorPath":
+    ) -> "WalkPath":
         """The same path with every place held between two beats moved by a vector [m]; see `held`.
 
         With `turn`, the facings held there are turned as well [rad].
@@ -183,11 +183,9 @@ class FloorPath:
             )
             for i, move in enumerate(self.moves)
         )
-        return FloorPath(
-            shift(self.place, held[0]), self.facing + (turn if held[0] else 0.0), moves
-        )
+        return WalkPath(shift(self.place, held[0]), self.facing + (turn if held[0] else 0.0), moves)
 
-    def shifted(self, beats: float) -> "FloorPath":
+    def shifted(self, beats: float) -> "WalkPath":
         """The same path with every move later by some beats."""
         moves = tuple(
             Move(
@@ -199,7 +197,7 @@ class FloorPath:
             )
             for move in self.moves
         )
-        return FloorPath(self.place, self.facing, moves)
+        return WalkPath(self.place, self.facing, moves)
 
     @cached_property
     def table(self) -> "_Table":
@@ -219,7 +217,7 @@ class _Table:
     keys: Floats  # (k,) row + knot, rising
     knots: Floats  # (k,)
     cubics: Floats  # (k, 4, 2)
-    bounds: tuple[FloorBounds, ...]  # (m,)
+    bounds: tuple[WalkBounds, ...]  # (m,)
 
     @classmethod
     def of(cls, place: Point, facing: float, moves: Sequence[Move]) -> "_Table":
@@ -279,15 +277,15 @@ class _Table:
         )
 
 
-class Floors:
+class WalkPaths:
     """Ways of many performers, evaluated in one go.
 
     Parameters
     ----------
-    paths : sequence of FloorPath
+    paths : sequence of WalkPath
     """
 
-    def __init__(self, paths: Sequence[FloorPath]) -> None:
+    def __init__(self, paths: Sequence[WalkPath]) -> None:
         tables = [path.table for path in paths]
         rows = [len(table.begins) for table in tables]
         self._first = np.concatenate([[0], np.cumsum(rows)[:-1]]).tolist()
@@ -322,7 +320,7 @@ class Floors:
 
         Notes
         -----
-        Source: `FloorPath.at`. The same numbers.
+        Source: `WalkPath.at`. The same numbers.
         """
         moves = [
             np.searchsorted(self._starts[k], beats[low:high], side="right") + self._first[k]
@@ -366,7 +364,7 @@ def _spline(points: Floats) -> tuple[Floats, Floats]:
     return knots, cubics
 
 
-def _bounds(knots: Floats, cubics: Floats, turn: float, length: float) -> FloorBounds:
+def _bounds(knots: Floats, cubics: Floats, turn: float, length: float) -> WalkBounds:
     """Bounds from control points: a polynomial stays in their convex hull."""
     h = np.diff(np.append(knots, 1.0))[:, None]
     first = cubics[:, 1]
@@ -376,7 +374,7 @@ def _bounds(knots: Floats, cubics: Floats, turn: float, length: float) -> FloorB
     bend = np.stack([2 * cubics[:, 2], 2 * cubics[:, 2] + 6 * cubics[:, 3] * h])
     sharpest = float(np.max(np.hypot(bend[..., 0], bend[..., 1])))
     rate, acceleration = _PEAK_RATE / length, _PEAK_ACCELERATION / length**2
-    return FloorBounds(
+    return WalkBounds(
         speed=steepest * rate,
         acceleration=sharpest * rate**2 + steepest * acceleration,
         turn_rate=abs(turn) * rate,

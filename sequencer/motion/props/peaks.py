@@ -27,12 +27,12 @@ import numpy as np
 from sequencer.arrays import Floats, Ints
 from sequencer.geometry.certified import Sample, search
 from sequencer.motion.laws.law import Bounds, Law
-from sequencer.motion.props.prop import Prop, Spot
+from sequencer.motion.props.prop import Prop, PropPoint
 from sequencer.motion.props.tension import GRAVITY, farthest_flight
 
 SHARE = 0.005  # of a largest value: the error it is found to
-GRID = 512  # samples that tell how large it is, before the search
-STEP = 1e-6  # [beats] half the span over which a wick beside the axis is timed
+_GRID = 512  # samples that tell how large it is, before the search
+_STEP = 1e-6  # [beats] half the span over which a wick beside the axis is timed
 OFF_GROUND = (
     0.10  # [m] lower wicks fly as from here: the range's slope with height would grow without limit
 )
@@ -70,73 +70,81 @@ class Peak:
         return isfinite(self.at)
 
 
-def fastest_hand(law: Law, *, rate: float, start: float, end: float) -> Peak:
+def fastest_hand(law: Law, *, beats_per_second: float, start: float, end: float) -> Peak:
     """Largest speed of the hand [m/s].
 
     Parameters
     ----------
     law : Law
-    rate : float
+    beats_per_second : float
         Tempo [beats/s].
     start, end : float
         Own beats of the law.
     """
-    return _peak(hand_speed(law, rate), start, end)
+    return _peak(hand_speed(law, beats_per_second), start, end)
 
 
-def fastest_wick(law: Law, *, prop: Prop, rate: float, start: float, end: float) -> Peak:
+def fastest_wick(
+    law: Law, *, prop: Prop, beats_per_second: float, start: float, end: float
+) -> Peak:
     """Largest speed of any wick [m/s].
 
     Parameters
     ----------
     law : Law
     prop : Prop
-    rate : float
+    beats_per_second : float
         Tempo [beats/s].
     start, end : float
         Own beats of the law.
     """
-    return _peak(wick_speed(law, prop, rate), start, end)
+    return _peak(wick_speed(law, prop, beats_per_second), start, end)
 
 
-def hardest_pull(law: Law, *, prop: Prop, rate: float, start: float, end: float) -> Peak:
+def hardest_pull(
+    law: Law, *, prop: Prop, beats_per_second: float, start: float, end: float
+) -> Peak:
     """Largest force between hand and prop [N]: of a tethered one, the tension it flies with.
 
     Parameters
     ----------
     law : Law
     prop : Prop
-    rate : float
+    beats_per_second : float
         Tempo [beats/s].
     start, end : float
         Own beats of the law.
     """
-    return _peak(pulling(law, prop, rate), start, end)
+    return _peak(pulling(law, prop, beats_per_second), start, end)
 
 
-def hardest_twist(law: Law, *, prop: Prop, rate: float, start: float, end: float) -> Peak:
+def hardest_twist(
+    law: Law, *, prop: Prop, beats_per_second: float, start: float, end: float
+) -> Peak:
     """Largest torque with which the hand turns a rigid prop [N·m], about its own axis left out.
 
     Parameters
     ----------
     law : Law
     prop : Prop
-    rate : float
+    beats_per_second : float
         Tempo [beats/s].
     start, end : float
         Own beats of the law.
     """
-    return _peak(twisting(law, prop, rate), start, end)
+    return _peak(twisting(law, prop, beats_per_second), start, end)
 
 
-def farthest_let_go(law: Law, *, prop: Prop, rate: float, start: float, end: float) -> Peak:
+def farthest_let_go(
+    law: Law, *, prop: Prop, beats_per_second: float, start: float, end: float
+) -> Peak:
     """Farthest that a wick flies over level ground if it comes off at the worst moment [m], no drag.
 
     Parameters
     ----------
     law : Law
     prop : Prop
-    rate : float
+    beats_per_second : float
         Tempo [beats/s].
     start, end : float
         Own beats of the law.
@@ -146,47 +154,54 @@ def farthest_let_go(law: Law, *, prop: Prop, rate: float, start: float, end: flo
     Source: this module's head. Wicks under 10 cm fly as from there, so rather too far. Slopes: with v the
     fastest and T = (v + √(v² + 2gz))/g the longest flight, T by v_xy, 2v/g by v_z, v/√(2gz) by z.
     """
-    return _peak(flying(law, prop, rate, start, end), start, end)
+    return _peak(flying(law, prop, beats_per_second, start, end), start, end)
 
 
-def hand_speed(law: Law, rate: float) -> Sought:
+def hand_speed(law: Law, beats_per_second: float) -> Sought:
     """Speed of the hand [m/s]."""
     bounds = law.bounds()
 
     def speed(t: Floats) -> Floats:
-        return np.asarray(rate * np.linalg.norm(law.at(t).hand_rate, axis=-1))
+        return np.asarray(beats_per_second * np.linalg.norm(law.at(t).hand_rate, axis=-1))
 
-    return Sought(speed, rate * bounds.hand_acceleration, rate * bounds.hand_speed, "speed")
+    return Sought(
+        speed,
+        beats_per_second * bounds.hand_acceleration,
+        beats_per_second * bounds.hand_speed,
+        "speed",
+    )
 
 
-def wick_speed(law: Law, prop: Prop, rate: float) -> Sought:
+def wick_speed(law: Law, prop: Prop, beats_per_second: float) -> Sought:
     """Speed of the fastest wick [m/s]."""
     bounds = law.bounds()
 
     def speed(t: Floats) -> Floats:
         each = [np.linalg.norm(_velocity(law, spot, t), axis=-1) for spot in prop.heads]
-        return np.asarray(rate * np.max(each, axis=0))
+        return np.asarray(beats_per_second * np.max(each, axis=0))
 
     slope = max(_push(bounds, spot) for spot in prop.heads)
-    coarse = rate * prop.fastest(bounds)
-    return Sought(speed, rate * slope, coarse, "speed", rate * _timing(prop, slope))
+    coarse = beats_per_second * prop.fastest(bounds)
+    return Sought(
+        speed, beats_per_second * slope, coarse, "speed", beats_per_second * _timing(prop, slope)
+    )
 
 
-def pulling(law: Law, prop: Prop, rate: float) -> Sought:
+def pulling(law: Law, prop: Prop, beats_per_second: float) -> Sought:
     """Force between hand and prop [N]."""
     bounds, mass, place = law.bounds(), prop.mass, prop.centre_of_mass
 
     def force(t: Floats) -> Floats:
-        felt = rate**2 * law.at(t).head_acceleration(place)
+        felt = beats_per_second**2 * law.at(t).head_acceleration(place)
         felt[..., 2] += GRAVITY
         return np.asarray(mass * np.linalg.norm(felt, axis=-1))
 
-    slope = mass * rate**2 * (bounds.hand_jerk + abs(place) * bounds.turn_jerk)
-    coarse = mass * (rate**2 * bounds.head_acceleration(abs(place)) + GRAVITY)
+    slope = mass * beats_per_second**2 * (bounds.hand_jerk + abs(place) * bounds.turn_jerk)
+    coarse = mass * (beats_per_second**2 * bounds.head_acceleration(abs(place)) + GRAVITY)
     return Sought(force, slope, coarse, "pull")
 
 
-def twisting(law: Law, prop: Prop, rate: float) -> Sought:
+def twisting(law: Law, prop: Prop, beats_per_second: float) -> Sought:
     """Torque of the hand on a rigid prop [N·m]."""
     bounds, inertia = law.bounds(), prop.inertia
     carried = prop.mass * prop.centre_of_mass
@@ -194,34 +209,36 @@ def twisting(law: Law, prop: Prop, rate: float) -> Sought:
 
     def torque(t: Floats) -> Floats:
         motion = law.at(t)
-        driven = rate**2 * (
+        driven = beats_per_second**2 * (
             inertia * motion.tether_acceleration + carried * motion.hand_acceleration
         )
         driven[..., 2] += carried * GRAVITY
         return np.asarray(np.linalg.norm(np.cross(motion.tether, driven), axis=-1))
 
     turn, push = bounds.turn_rate, bounds.turn_acceleration
-    slope = size * GRAVITY * turn + rate**2 * (
+    slope = size * GRAVITY * turn + beats_per_second**2 * (
         inertia * (turn * push + bounds.turn_jerk)
         + size * (turn * bounds.hand_acceleration + bounds.hand_jerk)
     )
-    coarse = rate**2 * (inertia * push + size * bounds.hand_acceleration) + size * GRAVITY
+    coarse = (
+        beats_per_second**2 * (inertia * push + size * bounds.hand_acceleration) + size * GRAVITY
+    )
     return Sought(torque, slope, coarse, "twist")
 
 
-def flying(law: Law, prop: Prop, rate: float, start: float, end: float) -> Sought:
+def flying(law: Law, prop: Prop, beats_per_second: float, start: float, end: float) -> Sought:
     """Range of the wick that flies farthest, let go at each moment [m]."""
     bounds = law.bounds()
     push = max(_push(bounds, spot) for spot in prop.heads)
-    fastest = rate * prop.fastest(bounds)
-    beats = start + (end - start) * np.arange(GRID + 1, dtype=np.float64) / GRID
-    reach = fastest / rate * (end - start) / GRID / 2
+    fastest = beats_per_second * prop.fastest(bounds)
+    beats = start + (end - start) * np.arange(_GRID + 1, dtype=np.float64) / _GRID
+    reach = fastest / beats_per_second * (end - start) / _GRID / 2
     highest = max(float(_place(law, spot, beats)[..., 2].max()) for spot in prop.heads) + reach
 
     def flight(t: Floats) -> Floats:
         most = np.zeros(t.shape)
         for spot in prop.heads:
-            velocity = rate * _velocity(law, spot, t)
+            velocity = beats_per_second * _velocity(law, spot, t)
             height = np.maximum(_place(law, spot, t)[..., 2], OFF_GROUND)
             rise = velocity[..., 2]
             aloft = (rise + np.sqrt(rise**2 + 2 * GRAVITY * height)) / GRAVITY
@@ -231,12 +248,14 @@ def flying(law: Law, prop: Prop, rate: float, start: float, end: float) -> Sough
     aloft = (fastest + sqrt(fastest**2 + 2 * GRAVITY * max(highest, OFF_GROUND))) / GRAVITY
     by_speed = aloft + 2 * fastest / GRAVITY
     by_height = fastest / sqrt(2 * GRAVITY * OFF_GROUND)
-    slope = by_speed * rate * push + by_height * fastest / rate
+    slope = by_speed * beats_per_second * push + by_height * fastest / beats_per_second
     coarse = farthest_flight(fastest, max(highest, OFF_GROUND))
-    return Sought(flight, slope, coarse, "flight", by_speed * rate * _timing(prop, push))
+    return Sought(
+        flight, slope, coarse, "flight", by_speed * beats_per_second * _timing(prop, push)
+    )
 
 
-def _push(bounds: Bounds, spot: Spot) -> float:
+def _push(bounds: Bounds, spot: PropPoint) -> float:
     """Bound of a wick's acceleration [m/beat²]."""
     turn = bounds.frame_acceleration if spot.across else bounds.turn_acceleration
     return bounds.hand_acceleration + spot.off * turn
@@ -244,10 +263,10 @@ def _push(bounds: Bounds, spot: Spot) -> float:
 
 def _timing(prop: Prop, push: float) -> float:
     """Error of a velocity that is taken as a difference [m/beat]."""
-    return STEP * push if any(spot.across for spot in prop.heads) else 0.0
+    return _STEP * push if any(spot.across for spot in prop.heads) else 0.0
 
 
-def _place(law: Law, spot: Spot, beats: Floats) -> Floats:
+def _place(law: Law, spot: PropPoint, beats: Floats) -> Floats:
     motion = law.at(beats)
     place = motion.hand + spot.along * motion.tether
     if spot.across:
@@ -255,19 +274,19 @@ def _place(law: Law, spot: Spot, beats: Floats) -> Floats:
     return np.asarray(place)
 
 
-def _velocity(law: Law, spot: Spot, beats: Floats) -> Floats:
+def _velocity(law: Law, spot: PropPoint, beats: Floats) -> Floats:
     """Velocity of a wick, shape (..., 3) [m/beat]; beside the axis no law states how its plane turns."""
     if not spot.across:
         return law.at(beats).head_rate(spot.along)
-    later, earlier = (_place(law, spot, beats + step) for step in (STEP, -STEP))
-    return np.asarray((later - earlier) / (2 * STEP))
+    later, earlier = (_place(law, spot, beats + step) for step in (_STEP, -_STEP))
+    return np.asarray((later - earlier) / (2 * _STEP))
 
 
 def _peak(sought: Sought, start: float, end: float) -> Peak:
     """Largest value over a span; `coarse` where nothing is proven of how fast it changes."""
     if not isfinite(sought.slope):
         return Peak(found=-inf, most=sought.coarse, at=float("nan"))
-    grid = start + (end - start) * np.arange(GRID + 1, dtype=np.float64) / GRID
+    grid = start + (end - start) * np.arange(_GRID + 1, dtype=np.float64) / _GRID
     tolerance = max(SHARE * float(np.max(sought.value(grid))), LEAST[sought.kind])
 
     def evaluate(_rows: Ints, t: Floats, half: Floats, _enough: Floats) -> Sample:
@@ -275,7 +294,7 @@ def _peak(sought: Sought, start: float, end: float) -> Peak:
         return Sample(here, here - lost, here + lost, np.zeros(t.shape, np.int64))
 
     found = search(
-        evaluate, group=np.zeros(GRID, np.int64), start=grid[:-1], end=grid[1:],
+        evaluate, group=np.zeros(_GRID, np.int64), start=grid[:-1], end=grid[1:],
         required=np.array([-np.inf]), best=np.array([np.inf]), tolerance=tolerance,
     )  # fmt: skip
     return Peak(

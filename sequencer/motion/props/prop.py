@@ -26,7 +26,7 @@ from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
 
 PropKind: TypeAlias = Literal["poi", "rope dart", "staff", "club", "fan", "hoop"]
-KINDS: tuple[PropKind, ...] = ("poi", "rope dart", "staff", "club", "fan", "hoop")
+PROP_KINDS: tuple[PropKind, ...] = ("poi", "rope dart", "staff", "club", "fan", "hoop")
 # How many hands usually hold one each; a staff is danced alone or as a pair; common practice.
 USUAL_HANDS: Mapping[PropKind, tuple[int, ...]] = {
     "poi": (2,), "rope dart": (1,), "staff": (1, 2), "club": (2,), "fan": (2,), "hoop": (2,),
@@ -38,7 +38,7 @@ SHAFT_RADIUS = {"poi": TETHER_RADIUS, "rope dart": TETHER_RADIUS, "staff": 0.015
 CHORDS = 24  # straight pieces that stand for a hoop's rim
 
 
-class Spot(NamedTuple):
+class PropPoint(NamedTuple):
     """A place on a prop, from the hand [m]."""
 
     along: float
@@ -54,8 +54,8 @@ class Solid(NamedTuple):
     """All points of a prop within `radius` [m] of a segment."""
 
     name: str
-    start: Spot
-    end: Spot
+    start: PropPoint
+    end: PropPoint
     radius: float
 
 
@@ -105,8 +105,8 @@ class Prop:
         self._check_kind()
 
     def _check_kind(self) -> None:
-        if self.kind not in KINDS:
-            raise ValueError(f"kind must be one of {', '.join(KINDS)}, got {self.kind!r}")
+        if self.kind not in PROP_KINDS:
+            raise ValueError(f"kind must be one of {', '.join(PROP_KINDS)}, got {self.kind!r}")
         if self.behind and self.kind not in ("staff", "club"):
             raise ValueError(f"a {self.kind} has nothing behind the hand, got {self.behind!r}")
         if self.wicks != 1 and self.kind not in ("fan", "hoop"):
@@ -137,16 +137,16 @@ class Prop:
         return SHAFT_RADIUS[self.kind]
 
     @cached_property
-    def heads(self) -> tuple[Spot, ...]:
+    def heads(self) -> tuple[PropPoint, ...]:
         """Centres of the wicks, the farthest along first."""
         if self.kind == "staff":
-            return (Spot(self.length), Spot(-self.behind))
+            return (PropPoint(self.length), PropPoint(-self.behind))
         if self.kind == "fan":
             share = (
                 [k / (self.wicks - 1) - 0.5 for k in range(self.wicks)] if self.wicks > 1 else [0.0]
             )
             spots = [
-                Spot(
+                PropPoint(
                     self.length * math.cos(s * self.spread), self.length * math.sin(s * self.spread)
                 )
                 for s in share
@@ -157,9 +157,9 @@ class Prop:
             first = 0.0 if self.wicks % 2 else math.pi / self.wicks
             turns = [first + 2 * math.pi * k / self.wicks for k in range(self.wicks)]
             radius = self.length / 2
-            spots = [Spot(radius + radius * math.cos(t), radius * math.sin(t)) for t in turns]
+            spots = [PropPoint(radius + radius * math.cos(t), radius * math.sin(t)) for t in turns]
             return tuple(sorted(spots, key=lambda spot: (-round(spot.along, 12), spot.across)))
-        return (Spot(self.length),)
+        return (PropPoint(self.length),)
 
     @cached_property
     def ball(self) -> tuple[float, float]:
@@ -263,7 +263,7 @@ class Prop:
     @cached_property
     def solids(self) -> tuple[Solid, ...]:
         """The true shape, unlit, as capsules and balls; the frame first, then the wicks."""
-        hand, frame = Spot(0.0), []
+        hand, frame = PropPoint(0.0), []
         radius = SHAFT_RADIUS[self.kind]
         if self.kind == "fan":
             frame = [Solid("fan", hand, spot, radius) for spot in self.heads]
@@ -271,28 +271,30 @@ class Prop:
             # A chord leaves its arc by at most R(1 − cos(π/CHORDS)).
             rim = self.length / 2
             points = [
-                Spot(rim - rim * math.cos(t), rim * math.sin(t))
+                PropPoint(rim - rim * math.cos(t), rim * math.sin(t))
                 for t in (2 * math.pi * k / CHORDS for k in range(CHORDS + 1))
             ]
             wide = radius + rim * (1 - math.cos(math.pi / CHORDS))
             frame = [Solid("hoop", a, b, wide) for a, b in pairwise(points)]
         else:
             name = {"poi": "tether", "rope dart": "rope"}.get(self.kind, self.kind)
-            frame = [Solid(name, Spot(-self.behind), Spot(self.length), radius)]
+            frame = [Solid(name, PropPoint(-self.behind), PropPoint(self.length), radius)]
         wicks = [Solid("head", spot, spot, self.wick_radius) for spot in self.heads]
         return (*frame, *wicks)
 
     @cached_property
     def envelope(self) -> tuple[Solid, ...]:
         """Bodies on the axis that hold all solids: what others keep clear of."""
-        end = Spot(self.ball[0])
+        end = PropPoint(self.ball[0])
         name = self.solids[0].name
         out = [
-            Solid(name, Spot(-self.behind), end, self.shaft_radius),
+            Solid(name, PropPoint(-self.behind), end, self.shaft_radius),
             Solid("head", end, end, self.cold_radius),
         ]
         if self.burns_behind:
-            out.append(Solid("head", Spot(-self.behind), Spot(-self.behind), self.wick_radius))
+            out.append(
+                Solid("head", PropPoint(-self.behind), PropPoint(-self.behind), self.wick_radius)
+            )
         return tuple(out)
 
 
@@ -316,7 +318,7 @@ def placed(solids: Sequence[Solid], motion: Motion) -> list[tuple[Floats, Floats
     wide = any(spot.across for solid in solids for spot in (solid.start, solid.end))
     aside = np.cross(motion.plane, motion.tether) if wide else motion.plane
 
-    def put(spot: Spot) -> Floats:
+    def put(spot: PropPoint) -> Floats:
         along = motion.hand if spot.along == 0 else motion.hand + spot.along * motion.tether
         return along if spot.across == 0 else np.asarray(along + spot.across * aside)
 

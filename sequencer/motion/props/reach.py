@@ -13,7 +13,7 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
 from sequencer.motion.laws.law import Law
 
-GRID = 1024
+_GRID = 1024
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,9 +73,9 @@ def farthest_reach(
     stop = law.period + start if end is None else end
     if not isfinite(stop):
         raise ValueError("this law has no period; say where it ends")
-    beats: Floats = start + (stop - start) * np.arange(GRID + 1, dtype=np.float64) / GRID
+    beats: Floats = start + (stop - start) * np.arange(_GRID + 1, dtype=np.float64) / _GRID
     away = np.linalg.norm(law.at(beats).hand - PosedBody(body, posture).shoulder(side), axis=-1)
-    gap = (stop - start) / GRID
+    gap = (stop - start) / _GRID
     most = int(np.argmax(away))
     return Reach(
         distance=float(away[most]),

@@ -22,9 +22,9 @@ from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 
 GRAVITY = 9.81  # [m/s²]
-SAMPLES = 4096  # of one period, for averages; the integrands are smooth and periodic
+_SAMPLES = 4096  # of one period, for averages; the integrands are smooth and periodic
 TEMPO_ERROR = 2e-6  # relative error of a lowest tempo
-ROUNDING = 1e-12  # of a unit vector's height
+_ROUNDING = 1e-12  # of a unit vector's height
 EVERY_TEMPO = 0.1  # [beats a minute] a tether that is taut from here on is taut at every tempo
 FASTEST_TEMPO = 1000.0  # [beats a minute] no music is faster
 MOST_PARTS = 2_000_000
@@ -33,7 +33,7 @@ NARROWEST = (
 )
 
 
-def pull(motion: Motion, *, length: float, mass: float, rate: float) -> Floats:
+def pull(motion: Motion, *, length: float, mass: float, beats_per_second: float) -> Floats:
     """Tension of the tether; negative where it would have to push.
 
     Parameters
@@ -44,7 +44,7 @@ def pull(motion: Motion, *, length: float, mass: float, rate: float) -> Floats:
         Of the tether [m].
     mass : float
         Of the head [kg].
-    rate : float
+    beats_per_second : float
         Tempo [beats/s].
 
     Returns
@@ -55,12 +55,12 @@ def pull(motion: Motion, *, length: float, mass: float, rate: float) -> Floats:
     -----
     Source: Newton's second law. Exact for a massless tether.
     """
-    felt = motion.head_acceleration(length) * rate**2
+    felt = motion.head_acceleration(length) * beats_per_second**2
     felt[..., 2] += GRAVITY
     return np.asarray(-mass * np.sum(motion.tether * felt, axis=-1))
 
 
-def force_across(motion: Motion, *, length: float, mass: float, rate: float) -> Floats:
+def force_across(motion: Motion, *, length: float, mass: float, beats_per_second: float) -> Floats:
     """Force across the tether that the drawn path would need and a passive tether cannot give.
 
     Parameters
@@ -71,7 +71,7 @@ def force_across(motion: Motion, *, length: float, mass: float, rate: float) -> 
         Of the tether [m].
     mass : float
         Of the head [kg].
-    rate : float
+    beats_per_second : float
         Tempo [beats/s].
 
     Returns
@@ -82,7 +82,7 @@ def force_across(motion: Motion, *, length: float, mass: float, rate: float) -> 
     -----
     Source: docs/motion.md, section 6. Exact.
     """
-    felt = motion.head_acceleration(length) * rate**2
+    felt = motion.head_acceleration(length) * beats_per_second**2
     felt[..., 2] += GRAVITY
     along = np.sum(motion.tether * felt, axis=-1, keepdims=True) * motion.tether
     return np.asarray(mass * np.linalg.norm(felt - along, axis=-1))
@@ -128,26 +128,26 @@ def hand_work(law: Law, *, length: float, mass: float, tempo: float) -> HandWork
     taken over 4096 instants of a period (relative error below 1e-5 for the built-in laws): figures
     for people, on which no verdict hangs.
     """
-    rate = beats_a_second(tempo)
+    beats_per_second = beats_a_second(tempo)
     if not isfinite(law.period):
         raise ValueError("hand work is an average over a period, and this law has none")
-    beats = np.arange(SAMPLES, dtype=np.float64) * (law.period / SAMPLES)
+    beats = np.arange(_SAMPLES, dtype=np.float64) * (law.period / _SAMPLES)
     motion = law.at(beats)
-    felt = motion.head_acceleration(length) * rate**2
+    felt = motion.head_acceleration(length) * beats_per_second**2
     felt[..., 2] += GRAVITY
     size = np.linalg.norm(felt, axis=-1, keepdims=True)
     towards = felt / np.maximum(size, 1e-12)
     needed = motion.head(length) + length * towards
     away = np.linalg.norm(needed - motion.hand, axis=-1)
-    step = law.period / SAMPLES / rate
+    step = law.period / _SAMPLES / beats_per_second
     velocity = (np.roll(needed, -1, axis=0) - np.roll(needed, 1, axis=0)) / (2 * step)
     power = mass * np.sum(felt * velocity, axis=-1)
-    across = force_across(motion, length=length, mass=mass, rate=rate)
+    across = force_across(motion, length=length, mass=mass, beats_per_second=beats_per_second)
     return HandWork(
         largest=float(np.max(away)),
         rms=float(np.sqrt(np.mean(away**2))),
         peak_speed=float(np.max(np.linalg.norm(velocity, axis=-1))),
-        work=float(np.mean(np.maximum(power, 0.0)) / rate),
+        work=float(np.mean(np.maximum(power, 0.0)) / beats_per_second),
         peak_force=float(mass * np.max(size)),
         peak_across=float(np.max(across)),
     )
@@ -177,11 +177,11 @@ def leaves(law: Law, *, length: float, tempo: float, start: float, end: float) -
     centimetre from 2 mm more, which is the most that a tether of 0.6 m turning twice a beat can pass
     between two of them: a margin, not a bound.
     """
-    rate = beats_a_second(tempo)
+    beats_per_second = beats_a_second(tempo)
     span = min(end - start, law.period)
     count = max(64, int(np.ceil(64 * span))) + 1
     motion = law.at(np.linspace(start, start + span, count, dtype=np.float64))
-    felt = motion.head_acceleration(length) * rate**2
+    felt = motion.head_acceleration(length) * beats_per_second**2
     felt[..., 2] += GRAVITY
     size = np.maximum(np.linalg.norm(felt, axis=-1, keepdims=True), 1e-12)
     away = np.linalg.norm(length * (motion.tether + felt / size), axis=-1)
@@ -254,7 +254,7 @@ def lowest_tempo(
         outward = length * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
             motion.tether * motion.hand_acceleration, axis=-1
         )
-        up = lift > ROUNDING
+        up = lift > _ROUNDING
         if np.any((outward <= 0) & up):
             return TautTempo(lowest=inf, error=0.0, at=float(middle[(outward <= 0) & up][0]))
         with np.errstate(divide="ignore", invalid="ignore"):
@@ -262,7 +262,7 @@ def lowest_tempo(
         if here.size and np.max(here) > best:
             best, where = float(np.max(here)), float(middle[np.argmax(here)])
         climb = np.abs(motion.tether_rate[:, 2]) * half + bounds.turn_acceleration * half**2 / 2
-        most_lift = lift + ROUNDING + np.minimum(bounds.turn_rate * half, climb)
+        most_lift = lift + _ROUNDING + np.minimum(bounds.turn_rate * half, climb)
         least = outward - slope * half
         with np.errstate(divide="ignore", invalid="ignore"):
             upper = np.where(
@@ -294,10 +294,10 @@ def _highest_tempo(law: Law, length: float, edges: Floats, slope: float) -> floa
         outward = length * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
             motion.tether * motion.hand_acceleration, axis=-1
         )
-        least = outward - slope * half - ROUNDING
+        least = outward - slope * half - _ROUNDING
         least_hang = np.maximum(hang - bounds.turn_rate * half, 0.0)
         with np.errstate(divide="ignore", invalid="ignore"):
-            here = np.where(outward < -ROUNDING, GRAVITY * hang / -outward, inf)
+            here = np.where(outward < -_ROUNDING, GRAVITY * hang / -outward, inf)
             lower = np.where(least < 0, GRAVITY * least_hang / -least, inf)
         best = min(best, float(np.min(here)))
         again = lower < best * (1 - 2e-3)
@@ -310,7 +310,7 @@ def _highest_tempo(law: Law, length: float, edges: Floats, slope: float) -> floa
     return sqrt(best * (1 - 2e-3)) * 60.0
 
 
-def let_go_range(motion: Motion, *, length: float, rate: float) -> Floats:
+def let_go_range(motion: Motion, *, length: float, beats_per_second: float) -> Floats:
     """How far a head flies over level ground if the tether parts at each instant, without drag.
 
     Parameters
@@ -319,7 +319,7 @@ def let_go_range(motion: Motion, *, length: float, rate: float) -> Floats:
         Arrays of shape (..., 3) [body frame], z above the floor.
     length : float
         Of the tether [m].
-    rate : float
+    beats_per_second : float
         Tempo [beats/s].
 
     Returns
@@ -332,7 +332,7 @@ def let_go_range(motion: Motion, *, length: float, rate: float) -> Floats:
     Source: projectile motion, any mechanics text. Exact without drag; the floor path's own speed is
     not in it.
     """
-    velocity = motion.head_rate(length) * rate
+    velocity = motion.head_rate(length) * beats_per_second
     height = np.maximum(motion.head(length)[..., 2], 0.0)
     rise = velocity[..., 2]
     time = (rise + np.sqrt(rise**2 + 2 * GRAVITY * height)) / GRAVITY

@@ -8,13 +8,14 @@ import numpy as np
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Law
 from sequencer.motion.trajectories.link_gaps import Around, around
-from sequencer.motion.trajectories.link_limits import Room
-from sequencer.motion.trajectories.links import Found, found_link, looks
-from sequencer.motion.trajectories.trajectory import TOUCH, Course, Span
+from sequencer.motion.trajectories.link_limits import HandSpace
+from sequencer.motion.trajectories.links import FoundLink, found_link, looks
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.timing.position import TOUCH
 
-LEAD = 2.0  # [beats] of a link into or out of rest
+LEAD_IN = 2.0  # [beats] of a link into or out of rest
 LEADS = (1.5, 2.0, 0.5)  # of it, tried where a link of `lead` beats is not clean
-STILL = 1.0  # [beats] of rest that longer links leave
+_STILL = 1.0  # [beats] of rest that longer links leave
 
 
 def assembled(
@@ -22,11 +23,11 @@ def assembled(
     rest: Law,
     *,
     straight: Sequence[tuple[float, float]] = (),
-    lead: float = LEAD,
-    room: Room | None = None,
-    other: Course | None = None,
+    lead: float = LEAD_IN,
+    room: HandSpace | None = None,
+    other: Trajectory | None = None,
     carriage: Carriage | None = None,
-) -> Course:
+) -> Trajectory:
     """The course of one prop through its blocks.
 
     Parameters
@@ -40,16 +41,16 @@ def assembled(
     lead : float
         Beats of a link between a block and rest, if such a link is clean; where it is not, one of 1.5, 2
         or ½ times as many beats, the first that is, else the best of them.
-    room : Room, optional
+    room : HandSpace, optional
         Reach and body that links respect as far as can be.
-    other : Course, optional
+    other : Trajectory, optional
         Of the other hand: its prop is kept clear of like the body.
     carriage : Carriage, optional
         How the body moves; upright if not given.
 
     Returns
     -------
-    course : Course
+    course : Trajectory
         A gap of up to twice `lead` is one link, too; a longer one goes through rest.
 
     Raises
@@ -58,11 +59,11 @@ def assembled(
         If blocks overlap or are out of order.
     """
     if not blocks:
-        return Course((_rest(rest, 0.0, 1.0),), room)
+        return Trajectory((_rest(rest, 0.0, 1.0),), room)
     bridged = _Bridges(rest, lead, room, other, carriage)
     first = blocks[0]
     begun = bridged.from_rest(first, max(first.start, lead))
-    spans = [_rest(rest, begun.start - STILL, begun.start), begun, first]
+    spans = [_rest(rest, begun.start - _STILL, begun.start), begun, first]
     for after in blocks[1:]:
         before = spans[-1]
         gap = after.start - before.end
@@ -72,8 +73,8 @@ def assembled(
             spans += _filled(before, after, straight, bridged)
         spans.append(after)
     ended = bridged.to_rest(spans[-1], np.inf)
-    spans += [ended, _rest(rest, ended.end, ended.end + STILL)]
-    return Course(tuple(spans), room)
+    spans += [ended, _rest(rest, ended.end, ended.end + _STILL)]
+    return Trajectory(tuple(spans), room)
 
 
 def _filled(
@@ -83,7 +84,7 @@ def _filled(
     asked = any(low <= start + TOUCH and high >= end - TOUCH for low, high in straight)
     if asked or end - start <= 2 * bridged.lead + TOUCH:
         return [bridged.link(before, after, start, end).span]
-    most = max(bridged.lead, (end - start - STILL) / 2)
+    most = max(bridged.lead, (end - start - _STILL) / 2)
     down, up = bridged.to_rest(before, most), bridged.from_rest(after, most)
     return [down, _rest(bridged.rest, down.end, up.start), up]
 
@@ -97,7 +98,7 @@ class _Bridge:
     """A link in its place."""
 
     span: Span
-    found: Found
+    found: FoundLink
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,8 +107,8 @@ class _Bridges:
 
     rest: Law
     lead: float
-    room: Room | None
-    other: Course | None
+    room: HandSpace | None
+    other: Trajectory | None
     carriage: Carriage | None
 
     def from_rest(self, after: Span, most: float) -> Span:
@@ -157,6 +158,6 @@ class _Bridges:
         if self.room is None:
             return None
         beats, seen = looks(start, end), None
-        if self.other is not None and self.other.room is not None:
-            seen = self.other.at(beats), self.other.room.shape
+        if self.other is not None and self.other.space is not None:
+            seen = self.other.at(beats), self.other.space.shape
         return around(self.carriage or Carriage(body=self.room.body), beats, seen)

@@ -11,7 +11,7 @@ from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.library import Pattern, find
 from sequencer.motion.trajectories.joining import Tolerances, Verdict, gap_between, judge
-from sequencer.motion.trajectories.link_limits import LinkLimits, Room
+from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
 
 Builder = Callable[[Mapping[str, Any], float], Law]  # parameters and cycle → the hand's law
 
@@ -64,7 +64,7 @@ class Boundary:
 
     before: BlockPart
     after: BlockPart
-    room: Room
+    space: HandSpace
     earlier: Motion | None = None  # end of the block before `before`, where it follows directly
     tolerances: Tolerances = field(default_factory=Tolerances)
     limits: LinkLimits = field(default_factory=LinkLimits)
@@ -72,13 +72,13 @@ class Boundary:
     def verdict(self) -> Verdict:
         """Of the boundary as the show has it."""
         return judge(
-            self.before.end(), self.after.law, room=self.room, tolerances=self.tolerances,
+            self.before.end(), self.after.law, room=self.space, tolerances=self.tolerances,
             limits=self.limits,
         )  # fmt: skip
 
     def joins(self, first: Motion, last: Motion) -> bool:
         """Whether two states join."""
-        return bool(gap_between(first, last, self.room.length).within(self.tolerances))
+        return bool(gap_between(first, last, self.space.length).within(self.tolerances))
 
     def starts(self, parameters: Mapping[str, Any]) -> bool:
         """Whether `before` still joins what came earlier, with other parameters."""

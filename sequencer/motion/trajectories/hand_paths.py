@@ -21,7 +21,7 @@ from sequencer.motion.laws.carriage import beyond_upright
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.sphere import quintics
 
-PARTS = 16  # parts of a link that are bounded by themselves
+BOUND_PIECES = 16  # parts of a link that are bounded by themselves
 STOP_SHARE = 0.4  # of the way that the hand would go at its speed, until it stops
 INSIDE = 0.88  # share of the arm within which the hand stops
 
@@ -37,7 +37,7 @@ class Piecewise:
         """Control points of a derivative by beats on each sixteenth, (n, 16, points, 3)."""
         found = []
         for k, (low, high) in enumerate(zip(self.knots[:-1], self.knots[1:], strict=True)):
-            span = beats * (high - low) / PARTS
+            span = beats * (high - low) / BOUND_PIECES
             points = controls(self.pieces[:, k], order, high - low)
             found.append(points / span[:, None, None, None] ** order)
         return np.concatenate(found, axis=1)
@@ -45,7 +45,7 @@ class Piecewise:
 
 def whole(coefficients: Floats) -> Piecewise:
     """Quintics (n, 6, m) of one piece each as paths."""
-    return Piecewise((0, PARTS), coefficients[:, None])
+    return Piecewise((0, BOUND_PIECES), coefficients[:, None])
 
 
 def hand_paths(
@@ -82,9 +82,9 @@ def hand_paths(
     plain = _between(first, last, beats)
     found = [whole(plain)]
     if aside is not None:
-        found = [Piecewise((0, PARTS // 2, PARTS), _led(plain, aside))]
+        found = [Piecewise((0, BOUND_PIECES // 2, BOUND_PIECES), _led(plain, aside))]
     for sixteenths in (4, 6, 2):
-        span = beats * sixteenths / PARTS
+        span = beats * sixteenths / BOUND_PIECES
         stops = [
             _within(
                 state.hand
@@ -98,7 +98,7 @@ def hand_paths(
         still = [_still(stop) for stop in stops]
         found.append(
             Piecewise(
-                (0, sixteenths, PARTS - sixteenths, PARTS),
+                (0, sixteenths, BOUND_PIECES - sixteenths, BOUND_PIECES),
                 np.stack(
                     (
                         _between(first, still[0], span),
@@ -130,14 +130,14 @@ def halting(start: Floats, end: Floats, halt: int) -> Piecewise:
     -----
     Source: this module's head. Exact at both ends.
     """
-    share = halt / PARTS
+    share = halt / BOUND_PIECES
     scale = np.array([1.0, share, share**2])[:, None]
     first, last = start * scale, end * scale
     stops = [np.zeros_like(first), np.zeros_like(last)]
     for stop, own, sign in zip(stops, (first, last), (1.0, -1.0), strict=True):
         stop[:, 0] = own[:, 0] + sign * STOP_SHARE * own[:, 1]
     pieces = (quintics(first, stops[0]), quintics(stops[0], stops[1]), quintics(stops[1], last))
-    return Piecewise((0, halt, PARTS - halt, PARTS), np.stack(pieces, axis=1))
+    return Piecewise((0, halt, BOUND_PIECES - halt, BOUND_PIECES), np.stack(pieces, axis=1))
 
 
 def hand_figures(
@@ -186,7 +186,7 @@ def places(paths: Piecewise, x: Floats) -> Floats:
     -----
     Source: powers of each piece's own share. Exact to rounding.
     """
-    knots = np.array(paths.knots) / PARTS
+    knots = np.array(paths.knots) / BOUND_PIECES
     index = np.clip(np.searchsorted(knots, x, side="right") - 1, 0, len(knots) - 2)
     values = np.empty((len(paths.pieces), len(x), paths.pieces.shape[-1]))
     for k in np.unique(index):
@@ -196,7 +196,7 @@ def places(paths: Piecewise, x: Floats) -> Floats:
     return values
 
 
-def controls(coefficients: Floats, order: int, parts: int = PARTS) -> Floats:
+def controls(coefficients: Floats, order: int, parts: int = BOUND_PIECES) -> Floats:
     """Bernstein control points of a derivative on equal parts of 0 … 1.
 
     Parameters

@@ -18,7 +18,7 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.law_kinds import DEFAULT_TETHER
 from sequencer.motion.patterns.library import Pattern, cycle_beats, law_for, patterns
-from sequencer.motion.patterns.samples import STATURE
+from sequencer.motion.patterns.samples import CARD_STATURE
 from sequencer.motion.trajectories.hand_paths import hand_paths, whole
 from sequencer.motion.trajectories.joining import (
     LINK_BEATS,
@@ -28,7 +28,7 @@ from sequencer.motion.trajectories.joining import (
     gap_between,
     shifts_of,
 )
-from sequencer.motion.trajectories.link_limits import LinkLimits, Room
+from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
 from sequencer.motion.trajectories.links import stacked
 from sequencer.motion.trajectories.sphere import sphere_candidates
 
@@ -85,7 +85,7 @@ def join_matrix(
     known = patterns() if book is None else book
     chosen = tuple(known) if names is None else names
     tolerances, limits = tolerances or Tolerances(), limits or LinkLimits()
-    room = Room(body=body or Body(stature=STATURE), side=side, length=length)
+    room = HandSpace(body=body or Body(stature=CARD_STATURE), side=side, length=length)
     laws = [
         law_for(name, {}, side=side, body=room.body, tether=length, book=known) for name in chosen
     ]
@@ -120,7 +120,7 @@ def join_matrix(
     return JoinMatrix(names=chosen, kind=kind, shift=shift, link_beats=beats)
 
 
-def _shortest(first: Motion, last: Motion, room: Room, limits: LinkLimits) -> Floats:
+def _shortest(first: Motion, last: Motion, room: HandSpace, limits: LinkLimits) -> Floats:
     """Beats of the first link within the limits for n pairs of states; nan where there is none."""
     count = len(first.hand)
     found = np.full(count, nan)

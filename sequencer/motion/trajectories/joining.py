@@ -17,8 +17,8 @@ import numpy as np
 from sequencer.arrays import Bools, Floats
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.trajectories.link_limits import LinkLimits, Room
-from sequencer.motion.trajectories.links import STILL, limit_broken, link
+from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
+from sequencer.motion.trajectories.links import STILL_SPEED, limit_broken, link
 
 VerdictKind: TypeAlias = Literal[
     "joins", "joins after a shift", "needs a link", "wrong way round", "cannot join"
@@ -37,12 +37,12 @@ class Tolerances:
     hand: float = 0.15  # [m]
     tether_deg: float = 20.0
     axis_deg: float = 20.0
-    rate: tuple[float, float] = (0.8, 1.25)
+    rate_ratio: tuple[float, float] = (0.8, 1.25)
     hand_velocity: float = 2.0  # [m/beat]
     head_velocity: float = 3.0  # [m/beat]
 
     def __post_init__(self) -> None:
-        low, high = self.rate
+        low, high = self.rate_ratio
         sizes = (self.hand, self.tether_deg, self.axis_deg, self.hand_velocity, self.head_velocity)
         if not (all(size > 0 for size in sizes) and 0 < low <= 1 <= high):
             raise ValueError("tolerances must be positive, and the ratios must hold 1 between them")
@@ -57,18 +57,18 @@ class Gap:
     tether: Floats  # [rad]
     axis: Floats  # [rad] of the turning axes; nan where a tether stands still
     plane: Floats  # [rad] of the laws' planes n
-    rate: Floats  # later over earlier; 1 where both stand still, inf or 0 where one does
+    rate_ratio: Floats  # later over earlier; 1 where both stand still, inf or 0 where one does
     head_velocity: Floats  # [m/beat]
 
     def within(self, tolerances: Tolerances, *, axis: Floats | None = None) -> Bools:
         """Which pairs join; `axis` takes the place of the turning axes' angle [rad]."""
-        low, high = tolerances.rate
+        low, high = tolerances.rate_ratio
         turned = self.axis if axis is None else axis
         same_axis = np.isnan(turned) | (turned <= np.radians(tolerances.axis_deg) + 1e-9)
         place = (self.hand <= tolerances.hand + 1e-9) & (
             self.tether <= np.radians(tolerances.tether_deg) + 1e-9
         )
-        rate = (self.rate >= low - 1e-9) & (self.rate <= high + 1e-9)
+        rate = (self.rate_ratio >= low - 1e-9) & (self.rate_ratio <= high + 1e-9)
         velocity = self.hand_velocity <= tolerances.hand_velocity + 1e-9
         if axis is None:
             velocity = velocity & (self.head_velocity <= tolerances.head_velocity + 1e-9)
@@ -91,7 +91,7 @@ class Gap:
         turned = (
             "turning axis undefined" if isnan(axis) else f"turning axis {np.degrees(axis):.0f}°"
         )
-        ratio = float(self.rate)
+        ratio = float(self.rate_ratio)
         pace = f"turning {ratio:.2f} times as fast" if isfinite(ratio) else "turning from a stand"
         return (
             f"hand {100 * float(self.hand):.0f} cm, tether {np.degrees(float(self.tether)):.0f}°, "
@@ -130,7 +130,7 @@ def gap_between(first: Motion, last: Motion, length: float) -> Gap:
     Source: docs/motion.md, section 5. Exact to rounding.
     """
     rates = [np.linalg.norm(motion.tether_rate, axis=-1) for motion in (first, last)]
-    still = [rate <= STILL for rate in rates]
+    still = [rate <= STILL_SPEED for rate in rates]
     axes = [motion.turning_axis for motion in (first, last)]
     axis = np.where(still[0] | still[1], nan, _angle(axes[0], axes[1]))
     with np.errstate(divide="ignore", invalid="ignore"):
@@ -141,7 +141,7 @@ def gap_between(first: Motion, last: Motion, length: float) -> Gap:
         tether=_angle(first.tether, last.tether),
         axis=np.asarray(axis),
         plane=_angle(first.plane, last.plane),
-        rate=np.asarray(ratio),
+        rate_ratio=np.asarray(ratio),
         head_velocity=np.linalg.norm(last.head_rate(length) - first.head_rate(length), axis=-1),
     )
 
@@ -160,7 +160,7 @@ def judge(
     first: Motion,
     following: Law,
     *,
-    room: Room,
+    room: HandSpace,
     tolerances: Tolerances | None = None,
     limits: LinkLimits | None = None,
 ) -> Verdict:
@@ -172,7 +172,7 @@ def judge(
         State in which the block before ends, arrays of shape (3,) [body frame].
     following : Law
         Of the next block, whose own beat 0 is the boundary.
-    room : Room
+    room : HandSpace
         Whose hand it is, and the length of the tether.
     tolerances : Tolerances, optional
     limits : LinkLimits, optional
@@ -209,7 +209,7 @@ def shortest_link(
     first: Motion,
     last: Motion,
     *,
-    room: Room,
+    room: HandSpace,
     limits: LinkLimits | None = None,
 ) -> tuple[float, str]:
     """Beats of the first link (1 to 4, else ½) within the limits, or nan and what stands against it.
@@ -218,7 +218,7 @@ def shortest_link(
     ----------
     first, last : Motion
         Arrays of shape (3,) [body frame].
-    room : Room
+    room : HandSpace
     limits : LinkLimits, optional
 
     Returns
@@ -273,7 +273,7 @@ def _one(gap: Gap, index: int) -> Gap:
         tether=gap.tether[index],
         axis=gap.axis[index],
         plane=gap.plane[index],
-        rate=gap.rate[index],
+        rate_ratio=gap.rate_ratio[index],
         head_velocity=gap.head_velocity[index],
     )
 

@@ -17,12 +17,12 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.props.prop import Solid, Spot, placed
+from sequencer.motion.props.prop import PropPoint, Solid, placed
 
-LOOKS = 257  # at which the last choice is made
+GAP_LOOKS = 257  # at which the last choice is made
 STRIDE = 8  # one look of so many is taken for the first choice
 RIM_SPARE = 0.01  # [m] by which a rim may come nearer between two of its points
-MANY = 6  # bodies of a prop beyond which the first choice looks at fewer of them
+_MANY = 6  # bodies of a prop beyond which the first choice looks at fewer of them
 _TINY = 1e-12
 
 
@@ -47,7 +47,7 @@ class Around:
     def arrays(self, stride: int = 1) -> tuple[Floats, Floats, Floats]:
         """Starts, axes (bodies, looks, 3) [m] and radii [m], at every so many looks."""
         low, high = (
-            np.frombuffer(part).reshape(len(self.radii), LOOKS, 3)[:, ::stride]
+            np.frombuffer(part).reshape(len(self.radii), GAP_LOOKS, 3)[:, ::stride]
             for part in (self.starts, self.ends)
         )
         return low, high - low, np.array(self.radii)
@@ -55,7 +55,7 @@ class Around:
 
 def shares() -> Floats:
     """Shares of a link at which its looks lie, shape (LOOKS,) [1]."""
-    return np.arange(LOOKS, dtype=np.float64) / (LOOKS - 1)
+    return np.arange(GAP_LOOKS, dtype=np.float64) / (GAP_LOOKS - 1)
 
 
 def around(
@@ -66,7 +66,7 @@ def around(
     Parameters
     ----------
     carriage : Carriage
-    beats : ndarray, shape (LOOKS,) [show beats]
+    beats : ndarray, shape (GAP_LOOKS,) [show beats]
     other : tuple of Motion and sequence of Solid, optional
         States of the other hand at these beats, arrays of shape (LOOKS, 3), and its prop's bodies.
 
@@ -91,13 +91,13 @@ def around(
 
 def rough(solids: Sequence[Solid]) -> tuple[Solid, ...]:
     """Fewer bodies for a prop of many: a fan's spokes as thick as their wicks, a hoop of eight chords."""
-    if len(solids) <= MANY:
+    if len(solids) <= _MANY:
         return tuple(solids)
     frame = [solid for solid in solids if solid.name != "head"]
     heads = [solid for solid in solids if solid.name == "head"]
     thick = max(solid.radius for solid in solids)
     if frame[0].name == "fan":
-        return tuple(Solid("fan", Spot(0.0), head.start, head.radius) for head in heads)
+        return tuple(Solid("fan", PropPoint(0.0), head.start, head.radius) for head in heads)
     # A chord of an eighth leaves its arc by at most R(1 − cos(π/8)).
     wide = thick + max(solid.end.along for solid in frame) / 2 * (1 - math.cos(math.pi / 8))
     return tuple(

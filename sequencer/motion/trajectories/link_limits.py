@@ -10,8 +10,8 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats
 from sequencer.geometry.bodies import Body, Side
-from sequencer.motion.laws.composed import ROUNDING
-from sequencer.motion.props.prop import TETHER_RADIUS, Prop, Solid, Spot
+from sequencer.motion.laws.composed import ROUNDING_UP
+from sequencer.motion.props.prop import TETHER_RADIUS, Prop, PropPoint, Solid
 from sequencer.motion.trajectories.hand_paths import Piecewise, hand_figures
 
 REACH_SLACK = 1e-3  # [m]
@@ -19,7 +19,7 @@ WICK = 0.05  # [m] radius of a poi's head; common practice
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Room:
+class HandSpace:
     """Whose hand it is, and what hangs from it: where a link may go."""
 
     body: Body
@@ -40,9 +40,9 @@ class Room:
     @property
     def shape(self) -> tuple[Solid, ...]:
         """The prop's bodies."""
-        head = Spot(self.length)
+        head = PropPoint(self.length)
         return self.solids or (
-            Solid("tether", Spot(0.0), head, TETHER_RADIUS),
+            Solid("tether", PropPoint(0.0), head, TETHER_RADIUS),
             Solid("head", head, head, WICK),
         )
 
@@ -52,9 +52,9 @@ class Room:
         return any(spot.across for solid in self.solids for spot in (solid.start, solid.end))
 
 
-def room_of(body: Body, side: Side, prop: Prop) -> Room:
+def hand_space_of(body: Body, side: Side, prop: Prop) -> HandSpace:
     """Room of a prop in one hand."""
-    return Room(
+    return HandSpace(
         body=body,
         side=side,
         length=prop.length,
@@ -75,17 +75,17 @@ class LinkLimits:
         """Which of n tether paths keep the limits, shape (n,), from proven bounds."""
         turn, push = tether_figures(angles, beats)
         return np.asarray(
-            (turn.max(axis=1) * ROUNDING <= self.turn_rate)
-            & (push.max(axis=1) * ROUNDING <= self.turn_acceleration)
+            (turn.max(axis=1) * ROUNDING_UP <= self.turn_rate)
+            & (push.max(axis=1) * ROUNDING_UP <= self.turn_acceleration)
         )
 
-    def keep_moving(self, paths: Piecewise, beats: Floats, room: Room) -> Bools:
+    def keep_moving(self, paths: Piecewise, beats: Floats, room: HandSpace) -> Bools:
         """Which of n hand paths keep the limits and the arm's reach, shape (n,), from proven bounds."""
         reach, speed, push = hand_figures(paths, beats, body=room.body, side=room.side)
         return np.asarray(
-            (reach * ROUNDING <= room.arm + REACH_SLACK)
-            & (speed * ROUNDING <= self.hand_speed)
-            & (push * ROUNDING <= self.hand_acceleration)
+            (reach * ROUNDING_UP <= room.arm + REACH_SLACK)
+            & (speed * ROUNDING_UP <= self.hand_speed)
+            & (push * ROUNDING_UP <= self.hand_acceleration)
         )
 
 

@@ -20,13 +20,13 @@ import numpy as np
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.carriage import Carriage
-from sequencer.motion.laws.composed import ROUNDING
+from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.phases import STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.placing import sign_of
 from sequencer.motion.trajectories.hand_paths import (
-    PARTS,
+    BOUND_PIECES,
     STOP_SHARE,
     Piecewise,
     halting,
@@ -36,7 +36,7 @@ from sequencer.motion.trajectories.hand_paths import (
     whole,
 )
 from sequencer.motion.trajectories.link_gaps import (
-    LOOKS,
+    GAP_LOOKS,
     STRIDE,
     Around,
     around,
@@ -45,10 +45,15 @@ from sequencer.motion.trajectories.link_gaps import (
     rough,
     shares,
 )
-from sequencer.motion.trajectories.link_limits import REACH_SLACK, LinkLimits, Room, tether_figures
+from sequencer.motion.trajectories.link_limits import (
+    REACH_SLACK,
+    HandSpace,
+    LinkLimits,
+    tether_figures,
+)
 from sequencer.motion.trajectories.sphere import (
     LOOPS,
-    SAMPLES,
+    SPHERE_SAMPLES,
     Ends,
     moved,
     pointings,
@@ -56,12 +61,12 @@ from sequencer.motion.trajectories.sphere import (
     sphere_candidates,
 )
 
-STILL = 1e-6  # [1/beat] a tether that turns slower shows no axis of its own
+STILL_SPEED = 1e-6  # [1/beat] a tether that turns slower shows no axis of its own
 CLEAN = 0.03  # [m] from body and other prop, as looked at: the checks then find 2 cm to spare
 CLEAR = 0.08  # [m]: a link that keeps it is not made to keep more
 CROWDED = 10.0  # [1/m] what a gap below `CLEAR` counts as, in shares of the limits of acceleration
-LAST = LOOKS - 1
-ROUND = 5e-4  # [m] by which gaps are not told apart
+LAST = GAP_LOOKS - 1
+_ROUND = 5e-4  # [m] by which gaps are not told apart
 FIRST, FINALISTS = 4, 20  # pairs of hand path and tether path that are looked at finely
 HALTS = (4, 2)  # sixteenths of a link in which a tether comes to a stop
 # Which way a hand path may be led aside: out, ahead, up [shares of the arm].
@@ -118,7 +123,7 @@ class LinkLaw:
     def reach_of(self, body: Body, side: Side) -> float:
         """Proven bound of how far the hand is from where the upright body's shoulder can give to [m]."""
         reach = hand_figures(self.hand, np.array([self.beats]), body=body, side=side)[0]
-        return float(reach[0]) * ROUNDING
+        return float(reach[0]) * ROUNDING_UP
 
     @cached_property
     def parts(self) -> tuple[tuple[float, float, Bounds], ...]:
@@ -129,16 +134,16 @@ class LinkLaw:
 
         def size(order: int, axes: int = 3) -> Floats:
             norms: Floats = np.linalg.norm(hand[order][..., :axes], axis=-1).max(axis=1)
-            return norms * ROUNDING
+            return norms * ROUNDING_UP
 
         # The frame of tether and plane: azimuth and elevation at right angles, and the tilt.
         bend = np.abs(self.angles.controls(1, span))[0].max(axis=1)
         roll = STEP_RATE * abs(self.tilt[1] - self.tilt[0]) / self.beats
-        frame = (np.hypot(bend[:, 0], bend[:, 1]) + roll) * ROUNDING
+        frame = (np.hypot(bend[:, 0], bend[:, 1]) + roll) * ROUNDING_UP
         columns = (
-            size(1), size(2), turn * ROUNDING, push * ROUNDING, size(0, 2), size(3), frame
+            size(1), size(2), turn * ROUNDING_UP, push * ROUNDING_UP, size(0, 2), size(3), frame
         )  # fmt: skip
-        step = self.beats / PARTS
+        step = self.beats / BOUND_PIECES
         return tuple(
             (
                 k * step,
@@ -153,7 +158,7 @@ class LinkLaw:
                     frame_rate=float(columns[6][k]),
                 ),
             )
-            for k in range(PARTS)
+            for k in range(BOUND_PIECES)
         )
 
 
@@ -188,7 +193,9 @@ def axis_of(motion: Motion) -> Floats:
     """
     axis = motion.turning_axis
     size = np.linalg.norm(axis, axis=-1, keepdims=True)
-    return np.asarray(np.where(size > STILL, axis / np.maximum(size, STILL), motion.plane))
+    return np.asarray(
+        np.where(size > STILL_SPEED, axis / np.maximum(size, STILL_SPEED), motion.plane)
+    )
 
 
 def stacked(first: Motion, last: Motion) -> Ends:
@@ -205,7 +212,7 @@ def stacked(first: Motion, last: Motion) -> Ends:
     )
 
 
-def limit_broken(limits: LinkLimits, law: LinkLaw, room: Room) -> str:
+def limit_broken(limits: LinkLimits, law: LinkLaw, room: HandSpace) -> str:
     """The limit that a link of an upright performer breaks, in words; empty if it keeps them all."""
     reach, arm = law.reach_of(room.body, room.side), room.arm
     if reach > arm + REACH_SLACK:
@@ -232,7 +239,7 @@ def pace_broken(limits: LinkLimits, law: LinkLaw) -> str:
     return ""
 
 
-class Found(NamedTuple):
+class FoundLink(NamedTuple):
     """A link, and what its choice looked at."""
 
     law: LinkLaw
@@ -250,7 +257,7 @@ def link(
     first: Motion,
     last: Motion,
     beats: float,
-    room: Room | None = None,
+    room: HandSpace | None = None,
     limits: LinkLimits | None = None,
     beside: Around | None = None,
 ) -> LinkLaw:
@@ -262,10 +269,10 @@ def found_link(
     first: Motion,
     last: Motion,
     beats: float,
-    room: Room | None = None,
+    room: HandSpace | None = None,
     limits: LinkLimits | None = None,
     beside: Around | None = None,
-) -> Found:
+) -> FoundLink:
     """The bridge from one state to another, and how good it is.
 
     Parameters
@@ -273,7 +280,7 @@ def found_link(
     first, last : Motion
         One state each: arrays of shape (3,) [body frame].
     beats : float
-    room : Room, optional
+    room : HandSpace, optional
         Reach and body to respect as far as can be; without it the gentlest plain path is taken.
     limits : LinkLimits, optional
         Kept before all else, where they can be.
@@ -282,7 +289,7 @@ def found_link(
 
     Returns
     -------
-    found : Found
+    found : FoundLink
 
     Raises
     ------
@@ -331,10 +338,10 @@ def _linked(
     start_state: bytes,
     end_state: bytes,
     beats: float,
-    room: Room | None,
+    room: HandSpace | None,
     limits: LinkLimits | None,
     beside: Around | None,
-) -> Found:
+) -> FoundLink:
     """The link between two packed states; kept, since shows are staged again and again in mending."""
     first, last = _unpacked(start_state), _unpacked(end_state)
     keep = limits or LinkLimits()
@@ -343,7 +350,7 @@ def _linked(
         start, end, span = _rows(first, 1), _rows(last, 1), np.array([beats])
         plain = hand_paths(start, end, span, shoulder=np.zeros(3), arm=1.0)[0]
         law = _law(plain, ways, int(np.argmin(ways.peak)), beats, first, last)
-        return Found(law, kept=True, gap=np.inf, needed=CLEAN)
+        return FoundLink(law, kept=True, gap=np.inf, needed=CLEAN)
     beside = beside or around(Carriage(body=room.body), looks(0.0, beats))
     search = _Search(first, last, beats, room, keep, beside)
     best = search.best(None, ways)
@@ -375,7 +382,7 @@ def _ways(first: Motion, last: Motion, beats: float, limits: LinkLimits, *, halt
     frames = np.concatenate([way.frames for way in found])
     plain = np.concatenate([way.angles for way in found])
     angles = _halting(plain, halt) if halt else whole(plain)
-    x: Floats = np.arange(SAMPLES, dtype=np.float64) / (SAMPLES - 1)
+    x: Floats = np.arange(SPHERE_SAMPLES, dtype=np.float64) / (SPHERE_SAMPLES - 1)
     span = np.full(len(plain), beats)
     turns = _jets(angles, beats, x)
     peak = np.linalg.norm(moved(np.zeros((1, 3, 3)), *turns)[2], axis=-1).max(axis=1)
@@ -388,7 +395,7 @@ def _ways(first: Motion, last: Motion, beats: float, limits: LinkLimits, *, halt
 def _halting(plain: Floats, halt: int) -> Piecewise:
     """The same paths with halts, as few loops as can be between them, one more or one fewer."""
     ends = [np.stack(polynomial(plain, np.array([x])), axis=1)[:, :, 0] for x in (0.0, 1.0)]
-    share = STOP_SHARE * halt / PARTS
+    share = STOP_SHARE * halt / BOUND_PIECES
     ahead = ends[1][:, 0, 0] - ends[0][:, 0, 0] - share * (ends[0][:, 1, 0] + ends[1][:, 1, 0])
     # Candidates come in threes, a loop apart; they are set about the middle one that hardly turns.
     middle = ahead.reshape(-1, len(LOOPS))[:, 1]
@@ -406,7 +413,7 @@ class _Best(NamedTuple):
     """The best pair of one search."""
 
     score: tuple[float, float, float]  # limits broken, shortage, harshness
-    found: Found
+    found: FoundLink
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -416,7 +423,7 @@ class _Search:
     first: Motion
     last: Motion
     beats: float
-    room: Room
+    room: HandSpace
     limits: LinkLimits
     beside: Around
 
@@ -499,13 +506,13 @@ class _Search:
             hands[0, ::LAST], tethers[0, ::LAST], wide[0, ::LAST], rods,
             (starts[:, ::LAST], axes[:, ::LAST], radii),
         )  # fmt: skip
-        needed = min(CLEAN, float(ends) - ROUND)  # no link is clearer than its ends
+        needed = min(CLEAN, float(ends) - _ROUND)  # no link is clearer than its ends
         short, hard = _scores(gaps, needed, far, harsh)
         k = int(_order(short, hard)[0])
         law = _law(_row(sets, int(h[k])), ways, int(w[k]), self.beats, self.first, self.last)
         return _Best(
             score=(0.0, float(short[k]), float(hard[k])),
-            found=Found(law, kept=True, gap=float(gaps[k]), needed=needed),
+            found=FoundLink(law, kept=True, gap=float(gaps[k]), needed=needed),
         )
 
 
@@ -537,7 +544,7 @@ def hand_at(paths: Piecewise, beats: float, x: Floats) -> tuple[Floats, Floats, 
     -----
     Source: powers of each piece's own share. Exact to rounding.
     """
-    knots = np.array(paths.knots) / PARTS
+    knots = np.array(paths.knots) / BOUND_PIECES
     index = np.clip(np.searchsorted(knots, x, side="right") - 1, 0, len(knots) - 2)
     parts = np.empty((3, len(x), paths.pieces.shape[-1]))
     for k in np.unique(index):

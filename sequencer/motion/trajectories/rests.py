@@ -13,9 +13,9 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.composed import ComposedLaw, HandPath
 from sequencer.motion.patterns.placing import BESIDE, sign_of
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.link_limits import Room
+from sequencer.motion.trajectories.link_limits import HandSpace
 
-FLOOR = 0.10  # [m] from the lowest wick to the floor
+_FLOOR = 0.10  # [m] from the lowest wick to the floor
 BALL = 0.02  # [m] from the ball about a flat prop to the floor
 ASIDE = 0.06  # [m] from the widest part of the body to the prop, at least
 BENT = 0.93  # share of the arm that is used: a hand at rest is not at the end of its reach
@@ -44,7 +44,9 @@ def rest(side: Side, body: Body, prop: Prop | float) -> ComposedLaw:
     Source: this module's head, common practice. Exact.
     """
     solids = (
-        prop.solids if isinstance(prop, Prop) else Room(body=body, side=side, length=prop).shape
+        prop.solids
+        if isinstance(prop, Prop)
+        else HandSpace(body=body, side=side, length=prop).shape
     )
     spots = [(spot, solid.radius) for solid in solids for spot in (solid.start, solid.end)]
     below = max(spot.along + radius for spot, radius in spots)  # what hangs under the hand
@@ -59,9 +61,9 @@ def rest(side: Side, body: Body, prop: Prop | float) -> ComposedLaw:
     lowest, highest = body.shoulder_height - drop, body.shoulder_height + drop
     # A flat prop is held over the floor with the ball about it, which the checks of the floor take.
     ball = prop.ball[0] + prop.cold_radius + BALL if isinstance(prop, Prop) else 0.0
-    height = float(np.clip(max(below + FLOOR, ball), lowest, highest))
+    height = float(np.clip(max(below + _FLOOR, ball), lowest, highest))
     # How steeply the prop hangs: straight down unless the floor is in its way.
-    steep = min((height - FLOOR) / below, 1.0)
+    steep = min((height - _FLOOR) / below, 1.0)
     flat = float(np.sqrt(1.0 - steep**2))
     return ComposedLaw(
         hand=HandPath((float(shoulder[0] + sign_of(side) * out), ahead, height)),

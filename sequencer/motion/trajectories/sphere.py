@@ -15,7 +15,7 @@ import numpy as np
 from sequencer.arrays import Floats
 
 LEAST_COSINE = 0.35  # of an end's elevation: nearer to the pole the azimuth's rates grow too large
-SAMPLES = 25  # for choosing among candidates only; nothing is proven with them
+SPHERE_SAMPLES = 25  # for choosing among candidates only; nothing is proven with them
 LOOPS = (-1, 0, 1)  # round the middle guess
 
 
@@ -117,7 +117,7 @@ def sphere_candidates(ends: Ends, beats: Floats, *, peaks: bool = True) -> Itera
     Source: this module's head. Exact at both ends.
     """
     n = len(beats)
-    x: Floats = np.arange(SAMPLES, dtype=np.float64) / (SAMPLES - 1)
+    x: Floats = np.arange(SPHERE_SAMPLES, dtype=np.float64) / (SPHERE_SAMPLES - 1)
     scale = np.stack((np.ones(n), beats, beats**2), axis=1)[:, None, :, None]
     for pole in _poles(ends):
         frames = _frames(pole, ends.tether[:, 0])

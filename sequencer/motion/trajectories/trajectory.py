@@ -19,16 +19,16 @@ from sequencer.arrays import Floats
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.trajectories.link_limits import Room
+from sequencer.motion.trajectories.link_limits import HandSpace
 from sequencer.motion.trajectories.links import LinkLaw, link
+from sequencer.timing.position import TOUCH
 
 SpanKind = Literal["block", "link", "rest"]
 
-HALF_WIDTH = 0.25  # [beats] of a blend
-SAME = 1e-9  # states closer than this meet
-WIDEST = np.cos(np.radians(75.0))  # beyond, a blend of two tethers is left to a bridge
-PARTS = 16  # parts of a blend that are bounded by themselves
-TOUCH = 1e-6  # [beats]
+BLEND_HALF_WIDTH = 0.25  # [beats] of a blend
+_SAME = 1e-9  # states closer than this meet
+_WIDEST = np.cos(np.radians(75.0))  # beyond, a blend of two tethers is left to a bridge
+_BOUND_PIECES = 16  # parts of a blend that are bounded by themselves
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,18 +60,18 @@ class Blend(NamedTuple):
 
 
 @dataclass(frozen=True, eq=False)
-class Course:
+class Trajectory:
     """Spans that follow each other without a gap; outside them the first and the last law go on.
 
     Parameters
     ----------
     spans : tuple of Span
-    room : Room, optional
+    room : HandSpace, optional
         Reach and body that bridges respect as far as can be.
     """
 
     spans: tuple[Span, ...]
-    room: Room | None = None  # for bridges between laws that cannot be mixed
+    space: HandSpace | None = None  # for bridges between laws that cannot be mixed
     blends: tuple[Blend, ...] = field(init=False)
 
     def __post_init__(self) -> None:
@@ -80,12 +80,12 @@ class Course:
         for before, after in pairwise(self.spans):
             if abs(after.start - before.end) > TOUCH:
                 raise ValueError(f"spans must follow each other: {before.end} … {after.start}")
-        joined = tuple(_blend(before, after, self.room) for before, after in pairwise(self.spans))
+        joined = tuple(_blend(before, after, self.space) for before, after in pairwise(self.spans))
         object.__setattr__(self, "blends", joined)
 
     def __repr__(self) -> str:
         first, last = self.spans[0].start, self.spans[-1].end
-        return f"<Course of {len(self.spans)} spans, beats {first:g} … {last:g}>"
+        return f"<Trajectory of {len(self.spans)} spans, beats {first:g} … {last:g}>"
 
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...), blends included.
@@ -193,14 +193,14 @@ def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, floa
     ]
 
 
-def _blend(before: Span, after: Span, room: Room | None) -> Blend:
+def _blend(before: Span, after: Span, room: HandSpace | None) -> Blend:
     boundary = before.end
     first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
     # A flat prop must not be turned over at once where only the planes differ.
     compared = 7 if room is not None and room.flat else 6
-    if np.max(np.abs(_columns(first)[:compared] - _columns(last)[:compared])) < SAME:
+    if np.max(np.abs(_columns(first)[:compared] - _columns(last)[:compared])) < _SAME:
         return Blend(boundary, 0.0, None)
-    half = min(HALF_WIDTH, (before.end - before.start) / 2, (after.end - after.start) / 2)
+    half = min(BLEND_HALF_WIDTH, (before.end - before.start) / 2, (after.end - after.start) / 2)
     if "link" not in (before.kind, after.kind) and _can_mix(before, after, boundary, half):
         return Blend(boundary, half, None)
     bridge = link(
@@ -215,7 +215,7 @@ def _can_mix(before: Span, after: Span, boundary: float, half: float) -> bool:
     beats: Floats = boundary + half * np.linspace(-1.0, 1.0, count).astype(np.float64)
     cosine = np.sum(before.at(beats).tether * after.at(beats).tether, axis=-1)
     slope = before.law.bounds().turn_rate + after.law.bounds().turn_rate
-    return bool(np.min(cosine) - slope * half / (count - 1) > WIDEST)
+    return bool(np.min(cosine) - slope * half / (count - 1) > _WIDEST)
 
 
 def _mix_pieces(before: Span, after: Span, blend: Blend) -> list[tuple[float, float, Bounds]]:
@@ -226,9 +226,9 @@ def _mix_pieces(before: Span, after: Span, blend: Blend) -> list[tuple[float, fl
     since dᵢ' is across dᵢ and d lies between d₁ and d₂.
     """
     width = 2 * blend.half
-    edges = blend.boundary - blend.half + np.linspace(0.0, width, PARTS + 1)
+    edges = blend.boundary - blend.half + np.linspace(0.0, width, _BOUND_PIECES + 1)
     middle: Floats = (edges[:-1] + edges[1:]).astype(np.float64) / 2
-    delta = width / PARTS / 2
+    delta = width / _BOUND_PIECES / 2
     a, b = before.law.bounds(), after.law.bounds()
     first, last = before.at(middle), after.at(middle)
     s1, s2, s3 = STEP_RATE / width, STEP_ACCELERATION / width**2, STEP_JERK / width**3
@@ -281,7 +281,7 @@ def _mix_pieces(before: Span, after: Span, blend: Blend) -> list[tuple[float, fl
                 frame_rate=float(frame[k]),
             ),
         )
-        for k in range(PARTS)
+        for k in range(_BOUND_PIECES)
     ]
 
 

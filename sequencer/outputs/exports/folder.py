@@ -16,23 +16,23 @@ from sequencer.outputs.sound.counts import Mix, write_count_track
 from sequencer.outputs.sound.recording import read_recording
 from sequencer.staging.staged import Staged
 
-PARTS = ("page", "counts", "midi", "captions", "timetable")
+_EXPORTS = ("page", "counts", "midi", "captions", "timetable")
 CARRIED = ("embed", "link", "none")
 DEFAULT_RATE = 44_100  # [Hz] of a count track without a song
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Wanted:
+class ExportOptions:
     """What is to be written, and how."""
 
-    parts: tuple[str, ...] = PARTS
+    parts: tuple[str, ...] = _EXPORTS
     audio: str = "embed"  # one of CARRIED: how the page carries the song
     speeds: tuple[float, ...] = (1.0,)  # one count track each
     mix: Mix = field(default_factory=Mix)
 
     def __post_init__(self) -> None:
-        if not set(self.parts) <= set(PARTS):
-            raise ValueError(f"parts must be among {', '.join(PARTS)}, got {self.parts!r}")
+        if not set(self.parts) <= set(_EXPORTS):
+            raise ValueError(f"parts must be among {', '.join(_EXPORTS)}, got {self.parts!r}")
         if self.audio not in CARRIED:
             raise ValueError(f"audio must be one of {', '.join(CARRIED)}, got {self.audio!r}")
 
@@ -42,7 +42,7 @@ def write_exports(
     report: Report,
     track: Path | None,
     folder: Path,
-    wanted: Wanted,
+    wanted: ExportOptions,
     *,
     progress: Callable[[str, float], None] | None = None,
 ) -> list[Path]:
@@ -57,7 +57,7 @@ def write_exports(
         The song; None or a missing file makes a silent page and click-only tracks.
     folder : Path
         Made if missing.
-    wanted : Wanted
+    wanted : ExportOptions
     progress : callable, optional
 
     Returns

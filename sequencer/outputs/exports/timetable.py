@@ -10,7 +10,7 @@ from sequencer.files import write_text
 from sequencer.outputs.words.block_words import block_words
 from sequencer.staging.staged import Staged
 
-COLUMNS = ("start", "end", "from", "until", "kind", "who", "what", "how", "section")
+TIMETABLE_COLUMNS = ("start", "end", "from", "until", "kind", "who", "what", "how", "section")
 
 
 def timetable(staged: Staged) -> list[dict[str, Any]]:
@@ -60,7 +60,7 @@ def timetable(staged: Staged) -> list[dict[str, Any]]:
 def timetable_csv(staged: Staged) -> str:
     """The table as CSV with a header; a text that a spreadsheet would run is kept from it by a quote."""
     out = io.StringIO()
-    writer = csv.DictWriter(out, COLUMNS, lineterminator="\n")
+    writer = csv.DictWriter(out, TIMETABLE_COLUMNS, lineterminator="\n")
     writer.writeheader()
     for row in timetable(staged):
         words = {key: _inert(row[key]) for key in ("who", "what", "how", "section")}

@@ -21,7 +21,7 @@ from sequencer.staging.staged import Staged
 if TYPE_CHECKING:
     import pandas as pd
 
-COLUMNS = (
+TRACE_COLUMNS = (
     "seconds", "beat", "performer", "side", "hand_x", "hand_y", "hand_z",
     "head_x", "head_y", "head_z", "sense_x", "sense_y", "sense_z", "lit",
 )  # fmt: skip
@@ -101,7 +101,7 @@ def pattern_csv(
 
 def _hand(dancer: Dancer, side: Side, seconds: Floats, beats: Floats) -> "pd.DataFrame":
     points, _ = dancer.stage_points(beats)
-    motion = dancer.courses[side].at(beats)
+    motion = dancer.trajectories[side].at(beats)
     facing = dancer.floor.at(beats).facing
     cos, sin = -np.cos(facing), -np.sin(facing)  # half a turn on: body y is −Y at facing 0
     x, y, z = np.moveaxis(motion.plane, -1, 0)
@@ -123,7 +123,7 @@ def _frame(
     import pandas as pd
 
     table = np.column_stack([seconds, beats, *vectors])
-    names = [name for name in COLUMNS if name not in {"performer", "side", "lit"}]
+    names = [name for name in TRACE_COLUMNS if name not in {"performer", "side", "lit"}]
     frame = pd.DataFrame(np.round(table, DECIMALS) + 0.0, columns=names)  # + 0.0: no −0
     return frame.assign(performer=performer, side=side)
 
@@ -135,9 +135,9 @@ def _whole(frames: "list[pd.DataFrame]", instants: int) -> "pd.DataFrame":
     whole = pd.concat(frames, keys=range(len(frames)), names=["hand", "instant"])
     if instants:
         whole = whole.sort_index(level=["instant", "hand"])
-    most = max((len(frame.columns) for frame in frames), default=len(COLUMNS))
-    columns = next((list(f.columns) for f in frames if len(f.columns) == most), list(COLUMNS))
-    columns = [*COLUMNS, *(name for name in columns if name not in COLUMNS)]
+    most = max((len(frame.columns) for frame in frames), default=len(TRACE_COLUMNS))
+    columns = next((list(f.columns) for f in frames if len(f.columns) == most), list(TRACE_COLUMNS))
+    columns = [*TRACE_COLUMNS, *(name for name in columns if name not in TRACE_COLUMNS)]
     return whole[columns].reset_index(drop=True)
 
 

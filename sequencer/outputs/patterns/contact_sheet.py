@@ -6,7 +6,7 @@ be counted, nearer parts thicker; all others obliquely. The right hand's trail i
 one's hollow, so that they are told apart in grey print. One scale in a row. A4; body frame [m].
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby, pairwise
 from textwrap import fill
@@ -31,8 +31,8 @@ from sequencer.outputs.patterns.fit_words import (
 )
 from sequencer.outputs.patterns.one_pattern import TEMPO, OnePattern, one_pattern
 from sequencer.outputs.patterns.pattern_drawing import (
+    DRAWING_INK,
     HAND,
-    INK,
     VIEWS,
     Drawn,
     View,
@@ -44,20 +44,19 @@ from sequencer.outputs.patterns.pattern_drawing import (
     drawn,
     outline,
 )
+from sequencer.progress import Progress
 
 BODIES = tuple(Body(stature=stature) for stature in (1.50, 1.70, 1.95))
 COLUMNS, ROWS = 3, 6
-WIDE, TALL = 8.27, 11.69  # [in] A4
+_WIDE, TALL = 8.27, 11.69  # [in] A4
 LEFT, NAMES, TOP, BOTTOM = 0.05, 0.16, 0.915, 0.055  # [share of the page]
 COLOURS = {"right": "#1f4e8c", "left": "#b35806"}  # blue and brown: apart for colour-blind eyes
 NAMED = 0.01  # [share of the page] over a cell from which its name stands there
 LETTERS = 34  # of a line under a cell
-FLAT = 0.25  # [m] a trail no thicker than this is shown straight on
+_FLAT = 0.25  # [m] a trail no thicker than this is shown straight on
 TOO_TIGHT = "#a50f15"
 BEHIND, SIDE, ABOVE, OBLIQUE = VIEWS
 STRAIGHT = {0: (SIDE, "from the right"), 1: (BEHIND, "from behind"), 2: (ABOVE, "from above")}
-
-Progress = Callable[[str, float], None]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -137,7 +136,7 @@ def _pages(rows: Sequence[Row]) -> list[list[Row]]:
 
 
 def _page(rows: Sequence[Row], bodies: Sequence[Body], number: str) -> Figure:
-    figure = Figure(figsize=(WIDE, TALL))
+    figure = Figure(figsize=(_WIDE, TALL))
     first = rows[0].cells[0]
     several = len(bodies) > 1
     figure.text(LEFT, 0.972, "Vocabulary", fontsize=15, fontweight="bold", va="top")
@@ -185,7 +184,7 @@ def _page(rows: Sequence[Row], bodies: Sequence[Body], number: str) -> Figure:
 
 def _rule(height: float, *, heavy: bool) -> Line2D:
     return Line2D(
-        (LEFT, 0.95), (height, height), color=INK if heavy else "#c4c4c4",
+        (LEFT, 0.95), (height, height), color=DRAWING_INK if heavy else "#c4c4c4",
         linewidth=1.0 if heavy else 0.5,
     )  # fmt: skip
 
@@ -239,14 +238,14 @@ def _row(
         good = not verdict(one.proven)
         figure.text(
             middle, top - head - box[1] - 0.002, told[k], fontsize=7, ha="center", va="top",
-            color=INK if good else TOO_TIGHT, fontweight="normal" if good else "bold",
+            color=DRAWING_INK if good else TOO_TIGHT, fontweight="normal" if good else "bold",
         )  # fmt: skip
 
 
 def _half(hands: Sequence[Sequence[Drawn]], view: View, box: tuple[float, float]) -> Floats:
     """Half of what every cell of a row shows, right and up on paper [m]."""
     spans = np.array([np.ptp(_seen(own, view), axis=0) for own in hands]).max(axis=0) / 2 + 0.06
-    shape = np.array([box[0] * WIDE, box[1] * TALL])
+    shape = np.array([box[0] * _WIDE, box[1] * TALL])
     return np.asarray(shape * float(np.max(spans / shape)))
 
 
@@ -295,7 +294,7 @@ def view_of(cells: Sequence[OnePattern]) -> tuple[View, str]:
     if cells[0].pattern.family == "toroid":
         return STRAIGHT[int(np.argmin(np.ptp(shown.motion.hand, axis=0)))]
     axis = int(np.argmax(np.abs(shown.motion.plane).mean(axis=0)))
-    if np.ptp(shown.head[:, axis]) <= FLAT:
+    if np.ptp(shown.head[:, axis]) <= _FLAT:
         return STRAIGHT[axis]
     return OBLIQUE, "obliquely, from behind"
 

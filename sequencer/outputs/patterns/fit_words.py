@@ -11,7 +11,7 @@ from sequencer.motion.fitting.fits import Fit
 from sequencer.motion.fitting.windows import Window, Windows, short_of
 from sequencer.motion.patterns.build_steps import place_words
 from sequencer.motion.patterns.library import Pattern
-from sequencer.motion.patterns.parameters import Value
+from sequencer.motion.patterns.parameters import ParameterValue
 from sequencer.motion.performers.feasibility import GAP_ERROR, REACH_ERROR
 from sequencer.motion.props.prop import Prop
 from sequencer.outputs.patterns.one_pattern import OnePattern
@@ -23,7 +23,7 @@ MOVES: Mapping[str, tuple[str, str]] = {
     "up": ("higher", "lower"),
 }
 SIZES: Mapping[str, str] = {"hand_radius": "hand circle", "size": "half the width of the path"}
-SPARE = 0.02  # [m] below which a prop is too near to what it should not touch
+_SPARE = 0.02  # [m] below which a prop is too near to what it should not touch
 AXES: Mapping[str, tuple[int, int]] = {"wall": (0, 2), "wheel": (1, 2), "floor": (0, 1)}
 
 
@@ -104,7 +104,7 @@ def verdict(fit: Fit) -> str:
         return f"does not fit: {short_of(fit) or 'the tether goes slack'}"
     if near < 0:
         return f"only just: the prop brushes the {'body' if margins.body <= near else 'other prop'}"
-    if near < SPARE:
+    if near < _SPARE:
         return f"only just: {short_of(fit)}"
     return "only just: the arm is all but straight" if margins.reach < 0 else ""
 
@@ -149,7 +149,7 @@ def centimetres(length: float) -> str:
     return f"{round(100 * length, 1) + 0.0:g}"
 
 
-def _values_words(values: Mapping[str, Value], pattern: Pattern) -> str:
+def _values_words(values: Mapping[str, ParameterValue], pattern: Pattern) -> str:
     """What was found for one hand."""
     usual = {parameter.name: parameter.default for parameter in pattern.parameters}
     said = [
@@ -185,7 +185,7 @@ def _values_words(values: Mapping[str, Value], pattern: Pattern) -> str:
     return ", ".join(said)
 
 
-def _plain(value: Value | None) -> str:
+def _plain(value: ParameterValue | None) -> str:
     return f"{value:g}" if isinstance(value, float) else str(value)
 
 

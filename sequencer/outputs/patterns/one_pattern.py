@@ -14,38 +14,38 @@ from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.geometry.posture import Posture
 from sequencer.motion.fitting.fits import Dance, Fit
 from sequencer.motion.fitting.pacing import usual_cycle
-from sequencer.motion.fitting.search import OFFSETS, fitted
-from sequencer.motion.fitting.windows import SIZES, Windows, windows_of
-from sequencer.motion.laws.carriage import Carriage, Held
+from sequencer.motion.fitting.search import PLACE_OFFSETS, fitted
+from sequencer.motion.fitting.windows import SIZE_PARAMETERS, Windows, windows_of
+from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import Direction, Timing
 from sequencer.motion.patterns.build_steps import Station, build_steps
 from sequencer.motion.patterns.library import Pattern, cycle_beats, find, law_for
-from sequencer.motion.patterns.samples import STATURE
+from sequencer.motion.patterns.samples import CARD_STATURE
 from sequencer.motion.performers.feasibility import body_gap, props_gap, reach_left
 from sequencer.motion.props.prop import USUAL_HANDS, Prop, PropKind, Solid
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.prop_records import usual_prop
 
 TEMPO = 100.0  # [beats a minute] unless said
 TIMINGS: tuple[Timing, ...] = get_args(Timing)
 DIRECTIONS: tuple[Direction, ...] = get_args(Direction)
-NEAR = 0.06  # [m] from where on the way from one prop to the other is measured
+_NEAR = 0.06  # [m] from where on the way from one prop to the other is measured
 LONGEST_CYCLE = 64.0  # [beats] that is believed
 
 
 class _Thicker(Prop):
-    """A prop that is half of `NEAR` thicker all over."""
+    """A prop that is half of `_NEAR` thicker all over."""
 
     @cached_property
     def solids(self) -> tuple[Solid, ...]:
         """The true shape, thicker."""
-        return tuple(solid._replace(radius=solid.radius + NEAR / 2) for solid in super().solids)
+        return tuple(solid._replace(radius=solid.radius + _NEAR / 2) for solid in super().solids)
 
     @cached_property
     def envelope(self) -> tuple[Solid, ...]:
         """What holds the true shape, thicker."""
-        return tuple(solid._replace(radius=solid.radius + NEAR / 2) for solid in super().envelope)
+        return tuple(solid._replace(radius=solid.radius + _NEAR / 2) for solid in super().envelope)
 
 
 def _thicker(prop: Prop) -> Prop:
@@ -121,16 +121,16 @@ class OnePattern:
     @property
     def found(self) -> set[str]:
         """Parameters that are found for the body where the performer does not say."""
-        names = {*OFFSETS, *SIZES} | (
+        names = {*PLACE_OFFSETS, *SIZE_PARAMETERS} | (
             {"from"} if self.pattern.right.kind.name == "toroid" else set()
         )
         return names - set(self.given)
 
     @cached_property
-    def courses(self) -> dict[Side, Course]:
+    def trajectories(self) -> dict[Side, Trajectory]:
         """The hands' ways over one closing, as the checks ask for them."""
         return {
-            side: Course(
+            side: Trajectory(
                 (Span(start=0.0, end=self.end, law=law, origin=0.0, kind="block", label=self.name),)
             )
             for side, law in self.laws.items()
@@ -141,8 +141,10 @@ class OnePattern:
         """How far each hand gets out of reach, its shoulder given [m]; 0 within it; proven."""
         edges, carriage = (0.0, self.end), self.carriage(-1.0, self.end + 1.0)
         left = {
-            side: reach_left(course, edges, side=side, body=self.body, carriage=carriage)[0].value
-            for side, course in self.courses.items()
+            side: reach_left(trajectory, edges, side=side, body=self.body, carriage=carriage)[
+                0
+            ].value
+            for side, trajectory in self.trajectories.items()
         }
         return {side: max(-value, 0.0) for side, value in left.items()}
 
@@ -152,17 +154,17 @@ class OnePattern:
         edges, carriage = (0.0, self.end), self.carriage(-1.0, self.end + 1.0)
         held, margins = self.dance.props, self.fit.margins
         own = [
-            body_gap(course, edges, prop=held[s], body=self.body, near=inf, carriage=carriage)[
+            body_gap(trajectory, edges, prop=held[s], body=self.body, near=inf, carriage=carriage)[
                 0
             ].value
-            for s, course in self.courses.items()
+            for s, trajectory in self.trajectories.items()
         ]
         other = margins.other
         if len(held) == len(SIDES):
-            # Only what meets is measured: both props are as thick here as makes them meet within `NEAR`.
-            left, right = ((self.courses[s], _thicker(held[s])) for s in SIDES)
+            # Only what meets is measured: both props are as thick here as makes them meet within `_NEAR`.
+            left, right = ((self.trajectories[s], _thicker(held[s])) for s in SIDES)
             met = props_gap(left, right, edges)[0].value
-            other = NEAR + met if met < 0 else max(other, NEAR)
+            other = _NEAR + met if met < 0 else max(other, _NEAR)
         beyond = max(self.beyond.values())
         reach = -beyond if beyond else max(margins.reach, 0.0)
         proven = margins._replace(body=min(own), other=other, reach=reach)
@@ -198,7 +200,7 @@ class OnePattern:
 
     def carriage(self, before: float, until: float) -> Carriage:
         """The body, giving way from one beat to another."""
-        return Carriage(body=self.body, held=(Held(before, until, self.posture),))
+        return Carriage(body=self.body, held=(HeldPosture(before, until, self.posture),))
 
     def stations(self, side: Side = "right") -> list[Station]:
         """Build steps of a hand as it dances them.
@@ -253,7 +255,7 @@ def one_pattern(
         raise ValueError(f"timing must be one of {', '.join(TIMINGS)}, got {timing!r}")
     if direction not in DIRECTIONS:
         raise ValueError(f"direction must be one of {', '.join(DIRECTIONS)}, got {direction!r}")
-    pattern, own = find(name, book), body or Body(stature=STATURE)
+    pattern, own = find(name, book), body or Body(stature=CARD_STATURE)
     given = {key: value for key, value in (parameters or {}).items() if key != "beats"}
     kind = prop if isinstance(prop, str) else prop.kind
     sides = SIDES if pattern.hybrid or max(USUAL_HANDS[kind]) == len(SIDES) else SIDES[1:]

@@ -43,10 +43,10 @@ from sequencer.outputs.patterns.fit_words import (
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.words.law_words import law_words
 
-SAMPLES = 2048  # of one closing, for the lowest wick
-SPARE = 1e-3  # [m] of reach that is rounding: a hand at the arm's length is within it
+_SAMPLES = 2048  # of one closing, for the lowest wick
+_SPARE = 1e-3  # [m] of reach that is rounding: a hand at the arm's length is within it
 HARDLY = 0.1  # [N·m] nobody feels a smaller twist
-STILL = 0.02  # [m/s] a hand slower than this stays where it is
+_STILL = 0.02  # [m/s] a hand slower than this stays where it is
 STEERED = 0.25  # [m] of hand work from which a pattern is harder for it; common practice
 MARKS = {"joins": "●", "joins after a shift": "◐", "needs a link": "·", "wrong way round": "↺", "cannot join": "×"}  # fmt: skip
 
@@ -159,12 +159,18 @@ def _figures(one: OnePattern, side: Side) -> dict[str, Any]:
     """One hand's figures: the largest of each over one closing, and which are but bounds."""
     law, held, tempo = one.laws[side], one.dance.props[side], one.tempo
     whole = isfinite(law.period)
-    end, rate = law.period if whole else 4 * one.cycle, tempo / 60
+    end, beats_per_second = law.period if whole else 4 * one.cycle, tempo / 60
     peaks = {
-        "hand_speed_m_s": fastest_hand(law, rate=rate, start=0.0, end=end),
-        "head_speed_m_s": fastest_wick(law, prop=held, rate=rate, start=0.0, end=end),
-        "pull_n": hardest_pull(law, prop=held, rate=rate, start=0.0, end=end),
-        "let_go_m": farthest_let_go(law, prop=held, rate=rate, start=0.0, end=end),
+        "hand_speed_m_s": fastest_hand(law, beats_per_second=beats_per_second, start=0.0, end=end),
+        "head_speed_m_s": fastest_wick(
+            law, prop=held, beats_per_second=beats_per_second, start=0.0, end=end
+        ),
+        "pull_n": hardest_pull(
+            law, prop=held, beats_per_second=beats_per_second, start=0.0, end=end
+        ),
+        "let_go_m": farthest_let_go(
+            law, prop=held, beats_per_second=beats_per_second, start=0.0, end=end
+        ),
     }
     twist: Peak | None = None
     taut = work = None
@@ -172,7 +178,7 @@ def _figures(one: OnePattern, side: Side) -> dict[str, Any]:
         taut = _taut_tempi(law, held.length, end)
         work = hand_work(law, length=held.length, mass=held.mass, tempo=tempo) if whole else None
     else:
-        twist = hardest_twist(law, prop=held, rate=rate, start=0.0, end=end)
+        twist = hardest_twist(law, prop=held, beats_per_second=beats_per_second, start=0.0, end=end)
         peaks["torque_n_m"] = twist
     reach = farthest_reach(law, side=side, body=one.body, end=end, posture=one.posture)
     return {
@@ -201,7 +207,7 @@ def _taut_tempi(law: Law, length: float, end: float) -> TautTempo | None:
 
 def _lowest_wick(law: Law, held: Prop, end: float) -> float:
     """Underside of the lowest wick over the floor [m]; sampled, within 1 mm for what people dance."""
-    motion = law.at(end * np.arange(SAMPLES + 1, dtype=np.float64) / SAMPLES)
+    motion = law.at(end * np.arange(_SAMPLES + 1, dtype=np.float64) / _SAMPLES)
     aside = np.cross(motion.plane, motion.tether)
     wicks = [motion.hand + spot.along * motion.tether + spot.across * aside for spot in held.heads]
     return min(float(wick[:, 2].min()) for wick in wicks) - held.wick_radius
@@ -301,7 +307,7 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
             f"    hand work: up to {_rounded_up(100 * hand['hand_work_m'])} cm off the drawn path, "
             f"{_rounded_up(100 * hand['hand_work_rms_m'])} cm RMS, {hand['hand_work_j_a_beat']:.1f} J a beat"
         )
-    if hand["lowest_m"] < -SPARE:
+    if hand["lowest_m"] < -_SPARE:
         lines.append(
             f"    a wick goes {_short(-hand['lowest_m'])} into the floor: take it shorter, or "
             "raise the hand (up)"
@@ -328,11 +334,11 @@ def _taut_words(hand: Mapping[str, Any]) -> str:
 def _reach_words(reach: float, arm: float, beyond: float) -> str:
     """How far the hand gets, how long the arm is, and the room between the two."""
     spare = arm - reach
-    if spare > SPARE:
+    if spare > _SPARE:
         room = f"{_short(spare)} to spare"
-    elif beyond > SPARE:
+    elif beyond > _SPARE:
         room = f"{_short(beyond)} out of reach, the shoulder given"
-    elif spare < -SPARE:
+    elif spare < -_SPARE:
         room = f"the shoulder reaches the last {_short(-spare)}"
     else:
         room = "stretched out"
@@ -342,7 +348,7 @@ def _reach_words(reach: float, arm: float, beyond: float) -> str:
 
 
 def _pace_words(hand: Mapping[str, Any]) -> str:
-    still = hand["hand_speed_m_s"] < STILL
+    still = hand["hand_speed_m_s"] < _STILL
     moves = "the hand stays where it is" if still else f"hand {_most(hand, 'hand_speed_m_s')} m/s"
     head = f"head {_most(hand, 'head_speed_m_s')} m/s"
     return f"{moves}, {head}, pull {_most(hand, 'pull_n')} N"

@@ -20,7 +20,7 @@ from matplotlib.figure import Figure
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
-from sequencer.motion.laws.carriage import Carriage, Held
+from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.blocks import Timing
 from sequencer.motion.performers.arms import elbow, given_shoulder
@@ -28,7 +28,7 @@ from sequencer.motion.props.prop import Prop
 from sequencer.outputs.patterns.fit_words import danced_words, verdict, who_words
 from sequencer.outputs.patterns.one_pattern import OnePattern
 
-INK, HAND, SOFT, BODY, ARM = "#1b1b1b", "#b2182b", "#8a8a8a", "#e4e2dd", "#6b655b"
+DRAWING_INK, HAND, DRAWING_SOFT, BODY, ARM = "#1b1b1b", "#b2182b", "#8a8a8a", "#e4e2dd", "#6b655b"
 CHAIR = "#cdc9c0"  # of a seated performer, behind the legs
 # viridis without its palest end, which is lost on white paper
 TRAIL = ListedColormap(colormaps["viridis"](np.linspace(0.0, 0.9, 256)))
@@ -36,10 +36,10 @@ LEFT_TRAIL = ListedColormap(colormaps["YlOrBr"](np.linspace(1.0, 0.5, 256)))
 LATE: Mapping[Timing, str] = {
     "together": "at the same time", "split": "half a turn later", "quarter": "a quarter of a turn later",
 }  # fmt: skip
-PER_BEAT = 96
+_PER_BEAT = 96
 MOST_BEATS = 16.0
-FLAT = 0.02  # [m] in depth, below which nothing counts as nearer
-STEADY = 0.01  # of the cosine: a tether that always points as far outward has no ins and outs
+_FLAT = 0.02  # [m] in depth, below which nothing counts as nearer
+_STEADY = 0.01  # of the cosine: a tether that always points as far outward has no ins and outs
 LABEL_OFF = 0.085  # of half a view: how far a number stands from its spot
 ARROW = 0.17  # [m] that the arrow at a start spans
 SAME_SPOT = 0.09  # [m] within which beats of one trail share a label
@@ -95,7 +95,7 @@ class Drawn:
     @property
     def arm(self) -> Floats:
         """Where the arm hangs from, shoulder given, elbow and hand at the start, shape (4, 3) [m, body frame]."""
-        held = Held(0.0, float(self.beats[-1]), self.posture)
+        held = HeldPosture(0.0, float(self.beats[-1]), self.posture)
         carriage = Carriage(body=self.body, held=(held,))
         start, hand = self.beats[:1], self.motion.hand[:1]
         shoulder = given_shoulder(carriage, start, hand, self.side)
@@ -122,7 +122,7 @@ class Drawn:
 def drawn(one: OnePattern, side: Side = "right") -> Drawn:
     """The curves of one hand over one closing of both, at most 16 beats."""
     span = min(one.end, MOST_BEATS)
-    beats: Floats = np.arange(round(span * PER_BEAT) + 1, dtype=np.float64) / PER_BEAT
+    beats: Floats = np.arange(round(span * _PER_BEAT) + 1, dtype=np.float64) / _PER_BEAT
     prop = one.dance.props[side]
     return Drawn(
         motion=one.laws[side].at(beats),
@@ -193,7 +193,9 @@ def draw_view(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
         )
         draw_trail(axes, shown, view, wide=2.4)
         if shown.rear is not None:
-            axes.plot(*view.flat(shown.rear).T, color=INK, linestyle=":", linewidth=0.9, zorder=3)
+            axes.plot(
+                *view.flat(shown.rear).T, color=DRAWING_INK, linestyle=":", linewidth=0.9, zorder=3
+            )
         _ins_and_outs(axes, shown, view)
         draw_start(axes, view.flat(shown.head), shown.side, size=7)
     _beats(axes, hands, view)
@@ -208,7 +210,7 @@ def draw_trail(
     pieces = list(np.stack((head[:-1], head[1:]), axis=1))
     depth = shown.head @ view.near
     reach = float(np.ptp(depth))
-    nearness = (depth[:-1] - depth.min()) / reach if reach > FLAT else np.full(len(pieces), 0.5)
+    nearness = (depth[:-1] - depth.min()) / reach if reach > _FLAT else np.full(len(pieces), 0.5)
     left = shown.side == "left"
     thick = wide * (0.5 + nearness)
     # a right hand's trail lies over a left one's in the same place, which is seen on both sides of it
@@ -273,12 +275,12 @@ def _beats(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
     for shown in hands:
         head = view.flat(shown.head)
         closed = np.linalg.norm(shown.head[-1] - shown.head[0]) < 1e-6
-        whole = np.arange(0, len(shown.beats) - (1 if closed else 0), PER_BEAT)
+        whole = np.arange(0, len(shown.beats) - (1 if closed else 0), _PER_BEAT)
         mark = "s" if shown.side == "left" else "o"
         for k in whole.tolist():
             draw_prop(axes, shown, view, k)
             if k:
-                axes.plot(*head[k], mark, color="white", markeredgecolor=INK, markersize=4,
+                axes.plot(*head[k], mark, color="white", markeredgecolor=DRAWING_INK, markersize=4,
                           markeredgewidth=0.8, zorder=6)  # fmt: skip
         spots += labels(head[whole])
         crowd.append(head)
@@ -298,9 +300,9 @@ def _numbers(axes: Axes, spots: Sequence[tuple[Floats, str]], crowd: Floats, off
         ]  # a longer text stands farther beside
         near = np.linalg.norm(crowd[None] - around[:, None], axis=-1)
         place = around[int(np.argmin(np.sum(np.exp(-((near / (0.6 * off)) ** 2)), axis=1)))]
-        crowd = np.concatenate((crowd, np.repeat(place[None], PER_BEAT, axis=0)))
+        crowd = np.concatenate((crowd, np.repeat(place[None], _PER_BEAT, axis=0)))
         axes.annotate(
-            said, place, fontsize=8, ha="center", va="center", color=INK, zorder=9,
+            said, place, fontsize=8, ha="center", va="center", color=DRAWING_INK, zorder=9,
             bbox={"boxstyle": "round,pad=0.1", "facecolor": "white", "edgecolor": "none", "alpha": 0.6},
         )  # fmt: skip
 
@@ -322,11 +324,11 @@ def draw_prop(axes: Axes, shown: Drawn, view: View, at: int) -> None:
     lines = [solid for solid in shown.prop.solids if solid.start != solid.end]
     ends = shown.spots(at, [spot[:2] for line in lines for spot in (line.start, line.end)])
     for start, end in zip(view.flat(ends[::2]), view.flat(ends[1::2]), strict=True):
-        axes.plot(*np.stack((start, end)).T, color=SOFT, linewidth=0.7, zorder=2)
+        axes.plot(*np.stack((start, end)).T, color=DRAWING_SOFT, linewidth=0.7, zorder=2)
     beside = [s for s in shown.prop.heads if s.across or s.along != shown.length]
     if beside:
         wicks = view.flat(shown.spots(at, [spot[:2] for spot in beside]))
-        axes.plot(*wicks.T, "o", color=SOFT, markersize=2.5, zorder=3)
+        axes.plot(*wicks.T, "o", color=DRAWING_SOFT, markersize=2.5, zorder=3)
 
 
 def _ins_and_outs(axes: Axes, shown: Drawn, view: View) -> None:
@@ -336,7 +338,7 @@ def _ins_and_outs(axes: Axes, shown: Drawn, view: View) -> None:
     if size.min() < 0.05:
         return
     outward = np.sum(shown.motion.tether[:-1] * away, axis=1) / size
-    if np.ptp(outward) < STEADY:
+    if np.ptp(outward) < _STEADY:
         return
     for sign, mark in ((-1.0, "^"), (1.0, "v")):
         level = sign * outward
@@ -349,14 +351,14 @@ def _ins_and_outs(axes: Axes, shown: Drawn, view: View) -> None:
 def draw_start(axes: Axes, head: Floats, side: Side, *, size: float) -> None:
     """Where a head starts, and which way it goes."""
     left = side == "left"
-    axes.plot(*head[0], "s" if left else "o", color="white" if left else INK, markeredgecolor=INK,
+    axes.plot(*head[0], "s" if left else "o", color="white" if left else DRAWING_INK, markeredgecolor=DRAWING_INK,
               markeredgewidth=size / 6, markersize=size * (0.8 if left else 1.0), zorder=8)  # fmt: skip
     gone = np.linalg.norm(head - head[0], axis=1)
     far = np.flatnonzero(gone >= min(ARROW, 0.5 * float(gone.max())))
     if gone.max() > 0.02:
         axes.annotate(
             "", head[far[0]], xytext=head[0], zorder=8,
-            arrowprops={"arrowstyle": "-|>", "color": INK, "lw": 0.23 * size,
+            arrowprops={"arrowstyle": "-|>", "color": DRAWING_INK, "lw": 0.23 * size,
                         "mutation_scale": 4 + size, "shrinkA": size / 2.3, "shrinkB": 0},
         )  # fmt: skip
 

@@ -15,9 +15,9 @@ from sequencer.motion.patterns.build_steps import Station
 from sequencer.outputs.patterns.fit_words import body_words, danced_words
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.patterns.pattern_drawing import (
+    DRAWING_INK,
+    DRAWING_SOFT,
     HAND,
-    INK,
-    SOFT,
     VIEWS,
     Drawn,
     draw_body,
@@ -123,17 +123,17 @@ def _draw(axes: Axes, station: Station, shown: Drawn) -> None:
     flat, depth = view.flat(ring), ring @ view.near
     for k in range(len(angle) - 1):
         near = depth[k] > station.hand @ view.near + 1e-9
-        axes.plot(*flat[k : k + 2].T, color=INK if near else SOFT, linewidth=1.6 if near else 0.7,
+        axes.plot(*flat[k : k + 2].T, color=DRAWING_INK if near else DRAWING_SOFT, linewidth=1.6 if near else 0.7,
                   solid_capstyle="round")  # fmt: skip
     head = station.hand + length * station.tether
-    axes.plot(*view.flat(np.stack((station.hand, head))).T, color=INK, linewidth=2.4)
-    axes.plot(*view.flat(head), "o", color=INK, markersize=6)
+    axes.plot(*view.flat(np.stack((station.hand, head))).T, color=DRAWING_INK, linewidth=2.4)
+    axes.plot(*view.flat(head), "o", color=DRAWING_INK, markersize=6)
     axes.plot(*view.flat(station.hand), "o", color=HAND, markersize=4, zorder=5)
     arrow = slice(10, 13)
     start, end = flat[arrow][0], flat[arrow][-1]
     if np.linalg.norm(end - start) > 1e-3:
         axes.annotate(
-            "", end, xytext=start, arrowprops={"arrowstyle": "-|>", "color": INK, "lw": 1.2}
+            "", end, xytext=start, arrowprops={"arrowstyle": "-|>", "color": DRAWING_INK, "lw": 1.2}
         )
     if station.cross is not None:
         axes.plot(

@@ -13,7 +13,7 @@ from sequencer.motion.clearance.nearest import closest
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.plans.plan_extent import extent, seen_edge
 from sequencer.outputs.plans.plan_labels import Label, place_labels
-from sequencer.outputs.plans.plan_style import COOL, FLAME, INK, SOFT, STOP, shown
+from sequencer.outputs.plans.plan_style import COOL, PLAN_FLAME, PLAN_INK, PLAN_SOFT, STOP, shown
 from sequencer.outputs.plans.stage_plan import PlanPicture, draw_shapes, write_marks
 from sequencer.timing.position import clock_text
 from sequencer.timing.tempo import TempoMap
@@ -76,7 +76,7 @@ def formation_strip(
         when = clock_text(float(tempo.seconds_from_beats(beat)))
         first = "\n".join(textwrap.wrap(f"{k + 1}  {shown(name)}", 30)[:2])
         axes.set_title(f"{first}\n{tempo.position_of(beat)} · {when}", loc="left", fontsize=9)
-    figure.supxlabel("metres; the audience is at the bottom", fontsize=8, color=SOFT)
+    figure.supxlabel("metres; the audience is at the bottom", fontsize=8, color=PLAN_SOFT)
     if title:
         figure.suptitle(shown(title), x=0.01, ha="left", fontsize=12, fontweight="bold")
     figure.draw_without_rendering()
@@ -139,7 +139,7 @@ def flame_map(
             0.5 * (y[1:] + y[:-1]),
             seconds.T,
             levels=levels,
-            colors=INK,
+            colors=PLAN_INK,
             linewidths=0.8,
             zorder=3,
         )
@@ -273,7 +273,7 @@ def closest_chart(
     figure = Figure(figsize=(9.0, 3.2), layout="constrained")
     axes = figure.subplots()
     top = max(2.0, 3 * required)
-    axes.plot(seconds, np.minimum(least, top), color=INK, linewidth=0.7)
+    axes.plot(seconds, np.minimum(least, top), color=PLAN_INK, linewidth=0.7)
     axes.axhline(required, color=STOP, linestyle="--", linewidth=1.2)
     axes.text(
         1.0, required, f" {required:.2f} m\n required", color=STOP, va="center", fontsize=8,
@@ -281,7 +281,9 @@ def closest_chart(
     )  # fmt: skip
     for low, high in zip(found.spans.start, found.spans.end, strict=True):
         a, b = tempo.seconds_from_beats([low, high])
-        axes.axvspan(a, b, facecolor=FLAME, edgecolor=STOP, hatch="//", alpha=0.5, linewidth=0.5)
+        axes.axvspan(
+            a, b, facecolor=PLAN_FLAME, edgecolor=STOP, hatch="//", alpha=0.5, linewidth=0.5
+        )
     best = int(np.argmin(found.distance))
     if not found.dismissed[best]:
         at = float(tempo.seconds_from_beats(found.at[best]))

@@ -10,9 +10,9 @@ from typing import Any
 
 import numpy as np
 
-from sequencer.outputs.plans.plan_style import SOFT
+from sequencer.outputs.plans.plan_style import PLAN_SOFT
 
-Box = tuple[float, float, float, float]  # left, bottom, right, top [px]
+LabelBox = tuple[float, float, float, float]  # left, bottom, right, top [px]
 _GAP = 1.0  # [pt] between two words
 _RINGS = 40
 
@@ -34,7 +34,9 @@ class Label:
     upright: bool = False  # written from below upwards
 
 
-def place_labels(axes: Any, labels: Sequence[Label], *, keep_out: Sequence[Box] = ()) -> list[bool]:
+def place_labels(
+    axes: Any, labels: Sequence[Label], *, keep_out: Sequence[LabelBox] = ()
+) -> list[bool]:
     """Write labels into axes whose layout is fixed; which of them found room.
 
     Parameters
@@ -45,9 +47,9 @@ def place_labels(axes: Any, labels: Sequence[Label], *, keep_out: Sequence[Box] 
     keep_out : sequence of (left, bottom, right, top)
         Boxes that no word may touch but those inside their own place [px].
     """
-    taken: list[Box] = []
+    taken: list[LabelBox] = []
     frame = axes.get_window_extent()
-    room: Box = (frame.x0, frame.y0, frame.x1, frame.y1)
+    room: LabelBox = (frame.x0, frame.y0, frame.x1, frame.y1)
     placed = []
     for label in labels:
         written = _written(axes, label)
@@ -82,7 +84,7 @@ def place_labels(axes: Any, labels: Sequence[Label], *, keep_out: Sequence[Box] 
         if rings > 2 or (label.inside and rings > 0):
             to = axes.transData.inverted().transform((cx, cy))
             axes.plot(
-                [label.at[0], to[0]], [label.at[1], to[1]], color=SOFT, linewidth=0.6, zorder=8.5,
+                [label.at[0], to[0]], [label.at[1], to[1]], color=PLAN_SOFT, linewidth=0.6, zorder=8.5,
                 scalex=False, scaley=False,
             )  # fmt: skip
     return placed
@@ -123,9 +125,9 @@ def _spots(
             yield ring, (at[0] + c * reach, at[1] + s * reach)
 
 
-def _meet(one: Box, other: Box) -> bool:
+def _meet(one: LabelBox, other: LabelBox) -> bool:
     return one[0] < other[2] and other[0] < one[2] and one[1] < other[3] and other[1] < one[3]
 
 
-def _within(box: Box, room: Box) -> bool:
+def _within(box: LabelBox, room: LabelBox) -> bool:
     return box[0] >= room[0] and box[1] >= room[1] and box[2] <= room[2] and box[3] <= room[3]

@@ -3,12 +3,12 @@
 from functools import cache
 from typing import Any
 
-INK = "#1b1b1b"
-SOFT = "#6b6b6b"
-FAINT = "#c9c9c9"
-PAPER = "#ffffff"
-FLOOR = "#f4f1ea"
-FLAME = "#e69f00"  # orange and blue of Okabe and Ito's set for all kinds of colour vision
+PLAN_INK = "#1b1b1b"
+PLAN_SOFT = "#6b6b6b"
+PLAN_FAINT = "#c9c9c9"
+PLAN_PAPER = "#ffffff"
+PLAN_FLOOR = "#f4f1ea"
+PLAN_FLAME = "#e69f00"  # orange and blue of Okabe and Ito's set for all kinds of colour vision
 COOL = "#0072b2"
 STOP = "#b2182b"
 

@@ -18,14 +18,14 @@ from sequencer.geometry.regions import Venue
 from sequencer.motion.clearance.nearest import Closest, closest
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.plans.plan_extent import extent, seen_edge
-from sequencer.outputs.plans.plan_labels import Box, Label, place_labels
+from sequencer.outputs.plans.plan_labels import Label, LabelBox, place_labels
 from sequencer.outputs.plans.plan_style import (
     COOL,
-    FAINT,
-    FLAME,
-    FLOOR,
-    INK,
-    SOFT,
+    PLAN_FAINT,
+    PLAN_FLAME,
+    PLAN_FLOOR,
+    PLAN_INK,
+    PLAN_SOFT,
     STOP,
     fitted_names,
     shown,
@@ -107,7 +107,7 @@ def draw_shapes(
     for axis in (axes.xaxis, axes.yaxis):
         axis.set_major_locator(MaxNLocator(integer=True, steps=[1, 2, 5, 10], min_n_ticks=3))
     axes.set_axisbelow(True)
-    axes.grid(visible=True, color=FAINT, linewidth=0.5)
+    axes.grid(visible=True, color=PLAN_FAINT, linewidth=0.5)
     for side in ("top", "right"):
         axes.spines[side].set_visible(False)
     _venue(axes, venue, picture)
@@ -138,7 +138,7 @@ def _write(
     mark = _mark(axes, picture)
     labels = _letters(axes, dancers, beat, picture)
     if pair is not None and picture.required is not None:
-        ink = STOP if pair.near.distance[0] < picture.required else INK
+        ink = STOP if pair.near.distance[0] < picture.required else PLAN_INK
         labels.append(
             Label(
                 text=_apart(pair), at=pair.middle, off=0.1, ink=ink, boxed=ink,
@@ -175,12 +175,12 @@ def _write(
                 back = -1.0 if np.cos(float(stand.facing)) < -0.3 else 1.0
                 labels.append(
                     Label(
-                        text=shown(dancer.name[:24]), at=_pair(stand.place), off=1.2 * mark, ink=INK,
+                        text=shown(dancer.name[:24]), at=_pair(stand.place), off=1.2 * mark, ink=PLAN_INK,
                         first=(0.0, back),
                     )
                 )  # fmt: skip
         labels += [
-            Label(text=shown(name[:32]), at=at, off=0.6 * mark, ink=INK) for name, at in things
+            Label(text=shown(name[:32]), at=at, off=0.6 * mark, ink=PLAN_INK) for name, at in things
         ]
     posts = _boxes(axes, [post.at for post in venue.posts], 5.0 * axes.figure.dpi / 72)
     stood = [_pair(dancer.floor.at(beat).place) for dancer in dancers]
@@ -199,14 +199,14 @@ def _letters(
     mark = _mark(axes, picture)
     return [
         Label(
-            text=marks[dancer.name], at=_pair(dancer.floor.at(beat).place), off=1.1 * mark, ink=INK,
+            text=marks[dancer.name], at=_pair(dancer.floor.at(beat).place), off=1.1 * mark, ink=PLAN_INK,
             size=size, bold=True, inside=True, first=(1.0, 0.6),
         )
         for dancer in dancers
     ]  # fmt: skip
 
 
-def _boxes(axes: Any, places: Sequence[tuple[float, float]], half: float) -> list[Box]:
+def _boxes(axes: Any, places: Sequence[tuple[float, float]], half: float) -> list[LabelBox]:
     """Boxes about places, which words keep out of [px]."""
     at = [axes.transData.transform(place) for place in places]
     return [(float(x) - half, float(y) - half, float(x) + half, float(y) + half) for x, y in at]
@@ -227,11 +227,19 @@ def _pair(point: Any) -> tuple[float, float]:
 def _venue(axes: Any, venue: Venue, picture: PlanPicture) -> None:
     if venue.stage is not None:
         axes.add_patch(
-            Polygon(venue.stage.outline, facecolor=FLOOR, edgecolor=INK, linewidth=1.4, zorder=0.5)
+            Polygon(
+                venue.stage.outline,
+                facecolor=PLAN_FLOOR,
+                edgecolor=PLAN_INK,
+                linewidth=1.4,
+                zorder=0.5,
+            )
         )
         for hole in venue.stage.holes:
             axes.add_patch(
-                Polygon(hole, facecolor="white", edgecolor=INK, hatch="xx", linewidth=1, zorder=0.6)
+                Polygon(
+                    hole, facecolor="white", edgecolor=PLAN_INK, hatch="xx", linewidth=1, zorder=0.6
+                )
             )
     for edge in venue.audience:
         x, y = np.array(edge.line).T
@@ -241,7 +249,7 @@ def _venue(axes: Any, venue: Venue, picture: PlanPicture) -> None:
             Polygon(
                 piece.region.outline,
                 facecolor="white",
-                edgecolor=SOFT,
+                edgecolor=PLAN_SOFT,
                 hatch="////" if piece.combustible else "..",
                 linewidth=1,
                 zorder=1,
@@ -251,13 +259,15 @@ def _venue(axes: Any, venue: Venue, picture: PlanPicture) -> None:
         if ceiling.region is not None:
             axes.add_patch(
                 Polygon(
-                    ceiling.region.outline, fill=False, edgecolor=INK, linewidth=1.0,
+                    ceiling.region.outline, fill=False, edgecolor=PLAN_INK, linewidth=1.0,
                     linestyle=(0, (6, 2, 1, 2)), zorder=1.2,
                 )
             )  # fmt: skip
     for post in venue.posts if picture.surroundings else ():
-        axes.plot(*post.at, marker="s", markersize=9, color="white", mec=INK, mew=1.6, zorder=4)
-        axes.plot(*post.at, marker="x", markersize=6, color=INK, mew=1.6, zorder=5)
+        axes.plot(
+            *post.at, marker="s", markersize=9, color="white", mec=PLAN_INK, mew=1.6, zorder=4
+        )
+        axes.plot(*post.at, marker="x", markersize=6, color=PLAN_INK, mew=1.6, zorder=5)
 
 
 def _performer(axes: Any, dancer: Dancer, beat: float, mark: float, picture: PlanPicture) -> None:
@@ -271,7 +281,7 @@ def _performer(axes: Any, dancer: Dancer, beat: float, mark: float, picture: Pla
                 (x, y),
                 dancer.reach,
                 fill=False,
-                edgecolor=SOFT,
+                edgecolor=PLAN_SOFT,
                 linestyle=(0, (4, 3)),
                 linewidth=0.9,
             )
@@ -287,13 +297,15 @@ def _performer(axes: Any, dancer: Dancer, beat: float, mark: float, picture: Pla
                 (x + wide * np.cos(phi), y + wide * np.sin(phi)),
                 (x - wide * np.cos(phi), y - wide * np.sin(phi)),
             ],
-            facecolor=INK,
+            facecolor=PLAN_INK,
             edgecolor="white",
             linewidth=0.6,
             zorder=6.5,
         )
     )
-    axes.add_patch(Circle((x, y), mark, facecolor="white", edgecolor=INK, linewidth=1.4, zorder=7))
+    axes.add_patch(
+        Circle((x, y), mark, facecolor="white", edgecolor=PLAN_INK, linewidth=1.4, zorder=7)
+    )
 
 
 def _props(axes: Any, dancer: Dancer, beat: float, *, lit: bool) -> None:
@@ -305,15 +317,17 @@ def _props(axes: Any, dancer: Dancer, beat: float, *, lit: bool) -> None:
             side, at, [spot[:2] for line in lines for spot in (line.start, line.end)]
         )
         for start, end in zip(ends[::2, 0], ends[1::2, 0], strict=True):
-            axes.plot([start[0], end[0]], [start[1], end[1]], color=INK, linewidth=1.2, zorder=5)
+            axes.plot(
+                [start[0], end[0]], [start[1], end[1]], color=PLAN_INK, linewidth=1.2, zorder=5
+            )
         for wick in wicks[:, 0, :2]:
             if lit:
                 axes.add_patch(
                     Circle(
                         wick,
                         prop.hot_radius,
-                        facecolor=FLAME,
-                        edgecolor=INK,
+                        facecolor=PLAN_FLAME,
+                        edgecolor=PLAN_INK,
                         linewidth=0.8,
                         alpha=0.75,
                         hatch="..",
@@ -324,8 +338,8 @@ def _props(axes: Any, dancer: Dancer, beat: float, *, lit: bool) -> None:
                 Circle(
                     wick,
                     prop.wick_radius,
-                    facecolor=INK if lit else "white",
-                    edgecolor=INK,
+                    facecolor=PLAN_INK if lit else "white",
+                    edgecolor=PLAN_INK,
                     zorder=6,
                 )
             )
@@ -370,7 +384,7 @@ def _apart(pair: _Pair) -> str:
 
 def _say_closest(axes: Any, pair: _Pair, picture: PlanPicture) -> None:
     required = picture.required or 0.0
-    ink = STOP if pair.near.distance[0] < required else INK
+    ink = STOP if pair.near.distance[0] < required else PLAN_INK
     (xa, ya), (xb, yb) = pair.near.point[0, :, :2]
     axes.plot([xa, xb], [ya, yb], color=ink, linewidth=1.8, linestyle=(0, (1, 1)), zorder=8)
     parts = [
@@ -391,13 +405,15 @@ def _legend(figure: Figure, dancers: Sequence[Dancer], beat: float, picture: Pla
         return
     dashes = (0, (4, 3))
     handles = [
-        Line2D([], [], marker="o", ls="", mfc="white", mec=INK, ms=9,
+        Line2D([], [], marker="o", ls="", mfc="white", mec=PLAN_INK, ms=9,
                label="performer, pointing where they look"),
     ]  # fmt: skip
     if picture.reach:
-        handles.append(Line2D([], [], color=SOFT, ls=dashes, label="reach: arm, prop, flame"))
+        handles.append(Line2D([], [], color=PLAN_SOFT, ls=dashes, label="reach: arm, prop, flame"))
     if picture.props and any(dancer.is_lit(beat) for dancer in dancers):
-        handles.append(Line2D([], [], marker="o", ls="", mfc=FLAME, mec=INK, ms=11, label="flame"))
+        handles.append(
+            Line2D([], [], marker="o", ls="", mfc=PLAN_FLAME, mec=PLAN_INK, ms=11, label="flame")
+        )
     figure.legend(
         handles=handles, loc="outside lower center", ncols=len(handles), frameon=False, fontsize=8
     )

@@ -22,8 +22,8 @@ from numpy.typing import NDArray
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
-from sequencer.motion.performers.dancer import Dancer, PropCourse
-from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.performers.dancer import Dancer, PropTrajectory
+from sequencer.motion.performers.walks import WalkPath
 
 Shorts = NDArray[np.int16]
 
@@ -35,11 +35,11 @@ LENGTH_STEP = 2.5e-4  # [m]
 UNIT_STEP = 1 / 30_000  # [1] of tether and of facing
 PLANE_STEP = 1 / 64  # [1]
 PLANE_GOAL = 0.05  # [1]
-LOOKS = 48  # least instants a chunk at which the error is looked at
+_LOOKS = 48  # least instants a chunk at which the error is looked at
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Track:
+class KeySamples:
     """Key samples of one prop or of one way over the floor."""
 
     start: float  # [beats]
@@ -110,12 +110,12 @@ def lagrange(f: Floats) -> Floats:
 
 
 def prop_track(
-    course: PropCourse, length: float, start: float, end: float, *, aside: float = 0.0
-) -> Track:
+    trajectory: PropTrajectory, length: float, start: float, end: float, *, aside: float = 0.0
+) -> KeySamples:
     """Hand, tether and plane of one prop of `length` [m], `aside` [m] wide, between two beats."""
 
     def values(beats: Floats) -> Floats:
-        motion = course.at(beats)
+        motion = trajectory.at(beats)
         return np.concatenate([motion.hand, motion.tether, motion.plane], axis=-1)
 
     def fits(read: Floats, true: Floats) -> Floats:
@@ -135,7 +135,7 @@ def prop_track(
     return _track(values, fits, start, end, steps, (0.0,) * 9)
 
 
-def floor_track(floor: FloorPath, reach: float, start: float, end: float) -> Track:
+def floor_track(floor: WalkPath, reach: float, start: float, end: float) -> KeySamples:
     """Place, and cosine and sine of the facing, between two beats; `reach` [m] is the arm of the error."""
 
     def values(beats: Floats) -> Floats:
@@ -168,7 +168,7 @@ def _track(
     end: float,
     steps: tuple[float, ...],
     bases: tuple[float, ...],
-) -> Track:
+) -> KeySamples:
     """The fewest samples a chunk that keep the error below `GOAL`; the densest where none does."""
     count = max(1, int(np.ceil((end - start) / CHUNK)))
     open_ = np.arange(count)
@@ -179,7 +179,7 @@ def _track(
         begin = start + CHUNK * open_[:, None]
         grid = values(begin + CHUNK / n * np.arange(-BEFORE, n + AFTER + 1))
         whole = np.clip(np.round((grid - base) / step), -32_768, 32_767)
-        per = max(3, -(-LOOKS // n))
+        per = max(3, -(-_LOOKS // n))
         inside = (np.arange(per) + 0.5) / per + 0.11 / per * np.sin(7.0 * np.arange(per) + n)
         at = (np.arange(n)[:, None] + inside).ravel()
         index = np.floor(at).astype(np.int64)
@@ -195,7 +195,7 @@ def _track(
         open_ = open_[~good]
         if len(open_) == 0:
             break
-    return Track(
+    return KeySamples(
         start=start,
         intervals=tuple(int(n) for n in chosen),
         steps=steps,
@@ -204,7 +204,7 @@ def _track(
     )
 
 
-def packed(tracks: list[Track]) -> str:
+def packed(tracks: list[KeySamples]) -> str:
     """Samples of all tracks, coded, deflated and in base 64."""
     coded: list[NDArray[np.uint16]] = [np.zeros(0, dtype=np.uint16)]
     for track in tracks:
@@ -231,13 +231,13 @@ def _differences(block: Shorts) -> NDArray[np.uint16]:
     return (zigzag & 0xFFFF).astype(np.uint16).ravel()
 
 
-def read_points(dancer: Dancer, tracks: dict[str, Track], beats: Floats) -> dict[Side, Floats]:
+def read_points(dancer: Dancer, tracks: dict[str, KeySamples], beats: Floats) -> dict[Side, Floats]:
     """Hands and heads in the stage frame as the page will show them.
 
     Parameters
     ----------
     dancer : Dancer
-    tracks : dict of Track
+    tracks : dict of KeySamples
         `floor`, and one a side.
     beats : ndarray, shape (n,) [beats]
 
@@ -280,7 +280,9 @@ def _across(plane: Floats, tether: Floats) -> Floats:
     return np.asarray(wide / np.maximum(np.linalg.norm(wide, axis=-1, keepdims=True), 1e-9))
 
 
-def measured_error(dancer: Dancer, tracks: dict[str, Track], start: float, end: float) -> float:
+def measured_error(
+    dancer: Dancer, tracks: dict[str, KeySamples], start: float, end: float
+) -> float:
     """Largest distance between drawn and true hands and heads [m], over 24 instants a beat."""
     count = 2 + int(24 * (end - start))
     worst = 0.0

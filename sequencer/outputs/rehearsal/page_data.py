@@ -14,16 +14,22 @@ from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.wheelchair import HALF_BREADTH, SEAT, WHEEL
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.parts import Leeway
+from sequencer.motion.performers.parts import HandDeviation
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.trajectory import Course
-from sequencer.outputs.rehearsal.keys import Track, floor_track, measured_error, packed, prop_track
+from sequencer.motion.trajectories.trajectory import Trajectory
+from sequencer.outputs.rehearsal.keys import (
+    KeySamples,
+    floor_track,
+    measured_error,
+    packed,
+    prop_track,
+)
 from sequencer.outputs.words.block_words import block_words
 from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
 FORMAT = 1
-MARGIN = 8.0  # [beats] of motion kept before and after the track: count-in and trails
+ROOM_MARGIN = 8.0  # [beats] of motion kept before and after the track: count-in and trails
 STATED_ERROR = 2e-3  # [m]
 
 Document = dict[str, Any]
@@ -38,8 +44,8 @@ def show_document(staged: Staged, report: Report) -> Document:
         If a drawn position would be farther than 2 mm from its law.
     """
     show, song, tempo = staged.show, staged.song, staged.tempo
-    start = float(np.floor(tempo.beats_from_seconds(0.0))) - MARGIN
-    end = float(np.ceil(tempo.beats_from_seconds(song.duration))) + MARGIN
+    start = float(np.floor(tempo.beats_from_seconds(0.0))) - ROOM_MARGIN
+    end = float(np.ceil(tempo.beats_from_seconds(song.duration))) + ROOM_MARGIN
     cast, keys, error = cast_document(staged.dancers, start, end)
     order = {dancer.name: index for index, dancer in enumerate(staged.dancers)}
     burn = show.fire.burn if show.fire is not None else None
@@ -91,7 +97,7 @@ def show_document(staged: Staged, report: Report) -> Document:
         "findings": [finding_document(finding) for finding in report.findings],
         "clearances": [asdict(each) for each in report.clearances if each.distance < each.required],
         "apart": _apart(report, order),
-        "unseen": list(report.unseen),
+        "unseen": list(report.not_checked),
         "error": {"stated": STATED_ERROR, "measured": round(error, 6)},
     }
 
@@ -113,7 +119,7 @@ def cast_document(
         If a drawn position would be farther than 2 mm from its law.
     """
     cast: list[Document] = []
-    tracks: list[Track] = []
+    tracks: list[KeySamples] = []
     worst = 0.0
     for dancer in dancers:
         own = {"floor": floor_track(dancer.floor, dancer.reach, start, end)}
@@ -121,7 +127,9 @@ def cast_document(
             if side in dancer.props:
                 prop = dancer.props[side]
                 wide = max(abs(spot.across) for spot in prop.heads)
-                own[side] = prop_track(dancer.courses[side], prop.farthest, start, end, aside=wide)
+                own[side] = prop_track(
+                    dancer.trajectories[side], prop.farthest, start, end, aside=wide
+                )
         error = measured_error(dancer, own, start, end)
         if error > STATED_ERROR:
             raise ValueError(
@@ -154,20 +162,20 @@ def cast_document(
                 "spans": {
                     side: [
                         [_rounded(span.start), _rounded(span.end), span.kind]
-                        for span in course.spans
+                        for span in trajectory.spans
                     ]
-                    for side, course in dancer.courses.items()
-                    if isinstance(course, Course)
+                    for side, trajectory in dancer.trajectories.items()
+                    if isinstance(trajectory, Trajectory)
                 },
                 "lit": [],
                 "reach": _rounded(
                     dancer.reach
                     + float(np.linalg.norm(_give(dancer.body)))
-                    + max(map(_most, dancer.leeway.values()), default=0.0)
+                    + max(map(_most, dancer.deviation.values()), default=0.0)
                 ),
                 "leeway": {
                     side: [[_rounded(value) for value in each] for each in own]
-                    for side, own in dancer.leeway.items()
+                    for side, own in dancer.deviation.items()
                 },
             }
         )
@@ -186,7 +194,7 @@ def _room(prop: Prop) -> Document:
     }
 
 
-def _most(spans: Sequence[Leeway]) -> float:
+def _most(spans: Sequence[HandDeviation]) -> float:
     return max((each.size for each in spans), default=0.0)
 
 
@@ -257,7 +265,7 @@ def _carriage(carriage: Carriage) -> Document:
     }
 
 
-def _track(track: Track) -> Document:
+def _track(track: KeySamples) -> Document:
     return {
         "start": track.start,
         "intervals": list(track.intervals),

@@ -2,8 +2,8 @@
 
 from sequencer.geometry.bodies import Side
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.walks import FloorPath
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.performers.walks import WalkPath
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.outputs.patterns.fit_words import (
     body_words,
     cycle_words,
@@ -15,7 +15,7 @@ from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.rehearsal.page import page_from_document
 from sequencer.outputs.rehearsal.page_data import (
     FORMAT,
-    MARGIN,
+    ROOM_MARGIN,
     STATED_ERROR,
     Document,
     cast_document,
@@ -26,7 +26,7 @@ from sequencer.outputs.words.block_words import parameters_text
 from sequencer.outputs.words.posture_words import posture_words, widest_gives
 from sequencer.timing.tempo import TempoMap
 
-LONGEST = 64  # beats of a pattern that never comes home
+_LONGEST = 64  # beats of a pattern that never comes home
 
 
 def pattern_page(one: OnePattern) -> str:
@@ -42,10 +42,10 @@ def pattern_document(one: OnePattern) -> Document:
     one : OnePattern
         The body gives way throughout as was found for it.
     """
-    end = one.end if one.end <= LONGEST else min(4 * one.cycle, LONGEST)
-    before, after = -2 * MARGIN, end + 2 * MARGIN
-    courses: dict[Side, Course] = {
-        side: Course(
+    end = one.end if one.end <= _LONGEST else min(4 * one.cycle, _LONGEST)
+    before, after = -2 * ROOM_MARGIN, end + 2 * ROOM_MARGIN
+    trajectories: dict[Side, Trajectory] = {
+        side: Trajectory(
             (Span(start=before, end=after, law=law, origin=0.0, kind="block", label=one.name),)
         )
         for side, law in one.laws.items()
@@ -54,12 +54,12 @@ def pattern_document(one: OnePattern) -> Document:
         name="you",
         body=one.body,
         props=dict(one.dance.props),
-        courses=courses,
-        floor=FloorPath((0.0, 0.0)),
+        trajectories=trajectories,
+        floor=WalkPath((0.0, 0.0)),
         carriage=one.carriage(before, after),
     )
     gives = {} if one.posture.upright else widest_gives(dancer, 0.0, end)
-    cast, keys, error = cast_document((dancer,), -MARGIN, end + MARGIN)
+    cast, keys, error = cast_document((dancer,), -ROOM_MARGIN, end + ROOM_MARGIN)
     count = TempoMap.steady(one.tempo, beats=int(end) + 2)
     hands = f"{one.dance.timing} time, {one.dance.direction} direction"
     lines = [

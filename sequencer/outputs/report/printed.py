@@ -31,7 +31,7 @@ def report_json(report: Report) -> str:
         "ok": report.ok,
         "findings": [asdict(finding) for finding in report.findings],
         "clearances": [asdict(clearance) for clearance in report.clearances],
-        "unseen": list(report.unseen),
+        "unseen": list(report.not_checked),
         "cautions": list(report.cautions),
         "danced": None if report.danced is None else asdict(report.danced),
     }
@@ -58,8 +58,8 @@ def report_table(report: Report, *, width: int = 100) -> str:
     lines += _clearance_lines(report.clearances, width)
     if report.danced is not None:
         lines += [*danced_lines(report.danced, width), ""]
-    if report.unseen:
-        lines += ["Not looked at", *_wrapped(report.unseen, width), ""]
+    if report.not_checked:
+        lines += ["Not looked at", *_wrapped(report.not_checked, width), ""]
     if report.cautions:
         lines += ["Cautions", *_wrapped(report.cautions, width), ""]
     return "\n".join(lines).rstrip() + "\n"

@@ -16,7 +16,7 @@ from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet, with_caution
 from sequencer.plugins import Plugin, blamed, plugins
 
-ENTRY_POINTS = "sequencer.sheets"
+SHEET_PLUGINS = "sequencer.sheets"
 
 
 def added_sheets(edition: Edition, names: Iterable[str]) -> list[Sheet]:
@@ -35,7 +35,7 @@ def added_sheets(edition: Edition, names: Iterable[str]) -> list[Sheet]:
     """
     taken = set(names)
     out: list[Sheet] = []
-    for plugin in plugins(ENTRY_POINTS):
+    for plugin in plugins(SHEET_PLUGINS):
         for sheet in _sheets(plugin, edition):
             with blamed(plugin):
                 _check_name(sheet.name, taken)

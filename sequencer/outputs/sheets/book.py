@@ -10,7 +10,7 @@ from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
 from sequencer.outputs.sheets.page.elements import Cell, Disc, grid, head_cell, heading
 from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT, Page
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import (
     NB,
     brief,
@@ -67,7 +67,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
 
 def _cast(edition: Edition, room: float) -> list[Flowable]:
     rows: list[list[Cell]] = [
-        [Disc(str(number), 18), Prose(Span(name, "Bold", CUE), role="TD")]
+        [Disc(str(number), 18), Prose(TextSpan(name, "Bold", CUE), role="TD")]
         for number, name in enumerate(edition.staged.show.names, start=1)
     ]
     half = (len(rows) + 1) // 2
@@ -97,8 +97,8 @@ def _change(edition: Edition, index: int, page: Page) -> list[Flowable]:
     return [
         CondPageBreak(min(tall + ways + 62, page.tall)),
         heading(f"{index + 1}  {standing.formation}"),
-        Prose(Span(when, "Bold", CUE)),
-        Prose(Span(held, "Regular", TEXT, SOFT), after=2),
+        Prose(TextSpan(when, "Bold", CUE)),
+        Prose(TextSpan(held, "Regular", TEXT, SOFT), after=2),
         StagePlan(scene, tall=tall),
         Spacer(1, 2),
         _ways(edition, index, page.inner),
@@ -128,10 +128,10 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
         rows.append(
             [
                 Disc(str(edition.number_of(name)), 18),
-                Prose(Span(brief(name), "Bold", CUE), leading=1.2, role="TD"),
-                Prose(Span(place_words(x, y), "Regular", SMALL), role="TD"),
-                Prose(Span(facing_words(facing), "Regular", SMALL), role="TD"),
-                Prose(Span(way, "Regular", SMALL), role="TD"),
+                Prose(TextSpan(brief(name), "Bold", CUE), leading=1.2, role="TD"),
+                Prose(TextSpan(place_words(x, y), "Regular", SMALL), role="TD"),
+                Prose(TextSpan(facing_words(facing), "Regular", SMALL), role="TD"),
+                Prose(TextSpan(way, "Regular", SMALL), role="TD"),
             ]
         )
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)

@@ -20,7 +20,7 @@ from sequencer.outputs.sheets.page.paper import (
     CUE,
     HEAD,
     INK,
-    LEAD,
+    LEAD_SIZE,
     MIST,
     PAPER,
     RULE,
@@ -31,7 +31,7 @@ from sequencer.outputs.sheets.page.paper import (
     Page,
 )
 from sequencer.outputs.sheets.page.pictograms import stop_mark
-from sequencer.outputs.sheets.page.prose import Prose, Span, one_line
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import brief, clock, number, place_words
 from sequencer.outputs.sheets.parts.cues import Cue, cues_of
 from sequencer.outputs.sheets.parts.edition import Edition
@@ -58,9 +58,9 @@ class _Style:
 
 _SHORT = 4.0  # [beats] a rest below this is left to the ear
 _STYLES = (
-    _Style(HEAD, LEAD, 2.5, brief=False),
-    _Style(HEAD, LEAD, 2.0, brief=True),
-    _Style(LEAD, CUE, 1.2, brief=True),
+    _Style(HEAD, LEAD_SIZE, 2.5, brief=False),
+    _Style(HEAD, LEAD_SIZE, 2.0, brief=True),
+    _Style(LEAD_SIZE, CUE, 1.2, brief=True),
 )
 
 
@@ -156,17 +156,21 @@ def _cue(edition: Edition, cue: Cue, room: float, style: _Style, place: str) -> 
     title = titles.get(cue.kind) or (cue.block.title if cue.block else cue.kind)
     strong = cue.kind in {"light", "out", "end"}
     face: Face = "Poster" if strong else "Bold"
-    body = [Prose(Span(brief(title, most=60), face, style.title), leading=1.1, role="TD")]
+    body = [Prose(TextSpan(brief(title, most=60), face, style.title), leading=1.1, role="TD")]
     if not strong:
-        how = [Span(f"{number(round(4 * cue.beats) / 4)} beats  ", "Bold", TEXT)]
-        how += [Span(place, "Regular", TEXT, SOFT)] if place else []
+        how = [TextSpan(f"{number(round(4 * cue.beats) / 4)} beats  ", "Bold", TEXT)]
+        how += [TextSpan(place, "Regular", TEXT, SOFT)] if place else []
         body.append(Prose(how, leading=1.12, role="TD"))
     time: list[Flowable] = [
-        Prose(Span(clock(staged.seconds(cue.start)), "Poster", style.time), leading=1.05, role="TD")
+        Prose(
+            TextSpan(clock(staged.seconds(cue.start)), "Poster", style.time),
+            leading=1.05,
+            role="TD",
+        )
     ]
     if not strong:
         time.append(
-            Prose(Span(staged.position(cue.start), "Regular", TEXT), leading=1.1, role="TD")
+            Prose(TextSpan(staged.position(cue.start), "Regular", TEXT), leading=1.1, role="TD")
         )
     ground = [("BACKGROUND", (0, 0), (-1, -1), MIST)] if strong else []
     return grid([[time, body]], [50, room - 50], *ground, pad=style.pad, gutter=4)
@@ -179,20 +183,20 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
         f"{clock(staged.seconds(b.start))} – {clock(staged.seconds(b.end))}" for b in burns[:3]
     )
     said = f"version {brief(staged.show.version, most=20)}, {staged.show.date or 'no date'}"
-    issue = Prose(Span(said, "Regular", SMALL))
+    issue = Prose(TextSpan(said, "Regular", SMALL))
     issue.is_constant = True  # new in every print, and no news
     parts: list[Flowable] = []
     if edition.stops:
         parts.append(_Warning(f"DO NOT DANCE YET ({len(edition.stops)})"))
     if edition.is_draft:
-        parts.append(Prose(Span("DRAFT – no permit recorded", "Bold", SMALL), after=2))
+        parts.append(Prose(TextSpan("DRAFT – no permit recorded", "Bold", SMALL), after=2))
     parts += [
         kicker(f"No. {edition.number_of(who)}"),
-        fitted(brief(who, most=36), room, sizes=(HEAD + 4, HEAD, LEAD)),
-        Prose(Span(brief(edition.title, most=40), "Bold", TEXT), before=2),
+        fitted(brief(who, most=36), room, sizes=(HEAD + 4, HEAD, LEAD_SIZE)),
+        Prose(TextSpan(brief(edition.title, most=40), "Bold", TEXT), before=2),
         issue,
         Prose(
-            Span(
+            TextSpan(
                 f"{brief(edition.track, most=30)}\nsha256 {edition.track_hash}",
                 "Regular",
                 TINY,
@@ -204,8 +208,10 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
     mark = LitMark("LIT" if burns else "OUT", lit=bool(burns))
     mark.spaceAfter = 4
     parts.append(mark)
-    parts.append(Prose(Span(lit or "not lit in this show", "Poster", LEAD), leading=1.15, after=4))
-    parts.append(Prose(Span(page_one(), "Bold", TINY), leading=1.2))
+    parts.append(
+        Prose(TextSpan(lit or "not lit in this show", "Poster", LEAD_SIZE), leading=1.15, after=4)
+    )
+    parts.append(Prose(TextSpan(page_one(), "Bold", TINY), leading=1.2))
     parts.append(ChangesNote())
     return parts
 
@@ -214,10 +220,10 @@ def _cautions(edition: Edition) -> list[Flowable]:
     """What a pocket card says besides the cues; what the back does not hold follows the cues."""
     own = cautions_of(edition.staged, edition.report.findings, reader="pocket")
     lines: list[Flowable] = [
-        Prose(Span(f"– {caution.short}", "Regular", SMALL), leading=1.15, after=1)
+        Prose(TextSpan(f"– {caution.short}", "Regular", SMALL), leading=1.15, after=1)
         for caution in own
     ]
-    return [Prose(Span("Remember", "Poster", LEAD), leading=1.2), *lines] if lines else []
+    return [Prose(TextSpan("Remember", "Poster", LEAD_SIZE), leading=1.2), *lines] if lines else []
 
 
 def _back(edition: Edition, who: str) -> list[Flowable]:
@@ -238,9 +244,12 @@ def _back(edition: Edition, who: str) -> list[Flowable]:
     )
     return [
         _Stop(),
-        Prose(Span(edition.said(said), "Bold", CUE), leading=1.2, before=4, after=6),
-        *(Prose(Span(edition.said(brief(line, most=90)), "Bold", TEXT), after=3) for line in told),
-        Prose(Span(hint, "Italic", TINY, SOFT)),
+        Prose(TextSpan(edition.said(said), "Bold", CUE), leading=1.2, before=4, after=6),
+        *(
+            Prose(TextSpan(edition.said(brief(line, most=90)), "Bold", TEXT), after=3)
+            for line in told
+        ),
+        Prose(TextSpan(hint, "Italic", TINY, SOFT)),
     ]
 
 
@@ -262,7 +271,7 @@ class _Warning(Flowable):  # type: ignore[misc]
         stripes(canvas, 0, 3, 14, 16)
         stripes(canvas, self.width - 14, 3, 14, 16)
         words = clipped(self.words, "Bold", SMALL, self.width - 32)
-        one_line(canvas, self.width / 2, 8, Span(words, "Bold", SMALL, PAPER), align="centre")
+        one_line(canvas, self.width / 2, 8, TextSpan(words, "Bold", SMALL, PAPER), align="centre")
 
 
 class _Stop(Flowable):  # type: ignore[misc]
@@ -274,7 +283,7 @@ class _Stop(Flowable):  # type: ignore[misc]
 
     def draw(self) -> None:
         stop_mark(self.canv, 0, 0, 48, INK)
-        one_line(self.canv, 24, 18.5, Span("STOP", "Poster", 16, PAPER), align="centre")
+        one_line(self.canv, 24, 18.5, TextSpan("STOP", "Poster", 16, PAPER), align="centre")
 
 
 class Fold(Flowable):  # type: ignore[misc]
@@ -326,7 +335,9 @@ class Fold(Flowable):  # type: ignore[misc]
             top -= getattr(part, "spaceAfter", 0) or 0
         page = (self.sheet - 1) * PANELS + number
         words = f"{self.edition.number_of(self.who)}  {brief(self.who, most=18)} · page {page} of {self.sheets * PANELS}"
-        one_line(canvas, _PAD, _PAD + 5, Span(words, "Regular", TINY, SOFT), room=wide - 2 * _PAD)
+        one_line(
+            canvas, _PAD, _PAD + 5, TextSpan(words, "Regular", TINY, SOFT), room=wide - 2 * _PAD
+        )
 
     def _folds(self, canvas: Any, wide: float, tall: float) -> None:
         canvas.begin_artifact()

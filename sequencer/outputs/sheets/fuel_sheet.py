@@ -14,7 +14,7 @@ from sequencer.facts.signs import signs_for
 from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading
 from sequencer.outputs.sheets.page.paper import CUE, HEAD, INK, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.page.pictograms import CODES, SignMark
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, metres, place_words, plural, span_seconds
 from sequencer.outputs.sheets.parts.cells import when_cell, who_cell
 from sequencer.outputs.sheets.parts.edition import Edition
@@ -28,7 +28,7 @@ from sequencer.outputs.sheets.parts.notices import (
 )
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 from sequencer.safety.burning import known_fuel
-from sequencer.safety.fuel_plan import SPARE, SPIN_OFF, FuelPlan
+from sequencer.safety.fuel_plan import FUEL_RESERVE, SPIN_OFF, FuelPlan
 
 _STOP = "You: shut every can, keep flames and people away from the fuel. Nothing is handed out until the lead says so."
 
@@ -125,7 +125,7 @@ def _sign_row(room: float) -> Flowable:
     """The signs that a fuel point carries, by their registered meaning."""
     own = [sign for sign in signs_for("fuel point") if sign.code in CODES]
     cells: list[Cell] = [
-        [SignMark(sign.code, 40), Prose(Span(sign.what, "Regular", SMALL), before=3)]
+        [SignMark(sign.code, 40), Prose(TextSpan(sign.what, "Regular", SMALL), before=3)]
         for sign in own
     ]
     return grid([cells], [room / len(own)] * len(own), lines=False, pad=2)
@@ -135,7 +135,10 @@ def _soak_block(
     edition: Edition, own: tuple[Soak, ...], liquid: Fuel | None, room: float
 ) -> list[Flowable]:
     if not own:
-        return [heading("What to soak"), Prose(Span("Nobody is lit in this show.", "Regular", CUE))]
+        return [
+            heading("What to soak"),
+            Prose(TextSpan("Nobody is lit in this show.", "Regular", CUE)),
+        ]
     widths = [70.0, room * 0.36, 70.0, room * 0.22]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [
@@ -151,23 +154,24 @@ def _soak_block(
         if soak.relight:
             name.append(
                 Prose(
-                    Span("RELIGHT: only a cold wick, away from the fuel", "Bold", TEXT), role="TD"
+                    TextSpan("RELIGHT: only a cold wick, away from the fuel", "Bold", TEXT),
+                    role="TD",
                 )
             )
         rows.append(
             [
                 when_cell(edition, soak.start),
                 name,
-                Prose(Span(str(soak.wicks), "Poster", HEAD), role="TD"),
-                Prose(Span(amount, "Bold", CUE), role="TD"),
+                Prose(TextSpan(str(soak.wicks), "Poster", HEAD), role="TD"),
+                Prose(TextSpan(amount, "Bold", CUE), role="TD"),
                 _TickBox(),
             ]
         )
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
     tail = Prose(
-        Span(
+        TextSpan(
             f"“To prepare” holds what the wicks take up, of which {SPIN_OFF:.0%} is spun off and caught, and "
-            f"{SPARE:.0%} to spare. Both shares are this tool’s choice; measure your own.",
+            f"{FUEL_RESERVE:.0%} to spare. Both shares are this tool’s choice; measure your own.",
             "Regular",
             SMALL,
             SOFT,
@@ -221,7 +225,7 @@ def _steps(edition: Edition) -> list[Flowable]:
         CondPageBreak(120),
         heading("Order of work"),
         *(
-            Prose([Span(f"{k}  ", "Poster", CUE), Span(line, "Regular", CUE)], after=3)
+            Prose([TextSpan(f"{k}  ", "Poster", CUE), TextSpan(line, "Regular", CUE)], after=3)
             for k, line in enumerate(lines, start=1)
         ),
     ]

@@ -6,14 +6,14 @@ from reportlab.platypus import CondPageBreak, Flowable
 
 from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading
 from sequencer.outputs.sheets.page.paper import CUE, HAIR, HEAD, INK, RULE, SMALL, SOFT, TEXT, Page
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.ticks import ticked
 from sequencer.outputs.sheets.page.wording import NB, brief, clock
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.emergency import emergency_block
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.notices import cautions_block, doing_on_stop, opening
-from sequencer.safety.run_of_night import MINUTE, RunOfNight, Step, calling, run_of_the_night
+from sequencer.safety.run_of_night import MINUTE, NightStep, RunOfNight, calling, run_of_the_night
 
 _TOGETHER = 6  # boxes, or names, that stay on one page with their step
 _STOP = "You: decide whether to go on, to end, or to clear the place; {}."
@@ -53,7 +53,7 @@ def _go_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowable
     """Lines that must all be true, with a column for each of the two times they are asked."""
     rows: list[list[Cell]] = [[head_cell("all must be so"), head_cell("before soaking"), head_cell("before lighting")]]  # fmt: skip
     rows += [
-        [Prose(Span(edition.said(line), "Regular", CUE), role="TD"), ticked(""), ticked("")]
+        [Prose(TextSpan(edition.said(line), "Regular", CUE), role="TD"), ticked(""), ticked("")]
         for line in night.go
     ]
     widths = [room - 170.0, 85.0, 85.0]
@@ -61,7 +61,7 @@ def _go_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowable
     return [
         CondPageBreak(120),
         heading("Go or no-go"),
-        Prose(Span("One no is a no. Anybody may say it.", "Bold", TEXT), after=3),
+        Prose(TextSpan("One no is a no. Anybody may say it.", "Bold", TEXT), after=3),
         grid(rows, widths, style, repeat=1, pad=2),
     ]
 
@@ -83,36 +83,38 @@ def _steps_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowa
         style += [("BOTTOMPADDING", (0, row), (-1, row), 0) for row in range(first, last)]
         style += [("TOPPADDING", (0, row), (-1, row), 0) for row in range(first + 1, last + 1)]
     said = "Lead times before the song are this tool’s choice: move them as the place demands, in this order."
-    tail = Prose(Span(said, "Regular", SMALL, SOFT), before=3)
+    tail = Prose(TextSpan(said, "Regular", SMALL, SOFT), before=3)
     table = grid(rows, widths, *style, repeat=1, pad=2, lines=False)
     return [CondPageBreak(150), heading("Step by step"), table, tail]
 
 
-def _head(edition: Edition, night: RunOfNight, step: Step) -> list[Cell]:
+def _head(edition: Edition, night: RunOfNight, step: NightStep) -> list[Cell]:
     """When it is done, and who does it."""
     when: list[Flowable] = [
-        Prose(Span(_when(night, step.at), "Poster", HEAD), leading=1.1, role="TD")
+        Prose(TextSpan(_when(night, step.at), "Poster", HEAD), leading=1.1, role="TD")
     ]
     if step.position is not None:
-        when.append(Prose(Span(f"bar {step.position}", "Bold", TEXT), role="TD"))
+        when.append(Prose(TextSpan(f"bar {step.position}", "Bold", TEXT), role="TD"))
     if step.until is not None:
-        when.append(Prose(Span(f"until {_when(night, step.until)}", "Regular", TEXT), role="TD"))
+        when.append(
+            Prose(TextSpan(f"until {_when(night, step.until)}", "Regular", TEXT), role="TD")
+        )
     names = [brief(edition.said(name)) for name in step.who[:_TOGETHER]]
     if len(step.who) > _TOGETHER:
         names.append(f"and {len(step.who) - _TOGETHER} more")
-    return [when, Prose(Span("\n".join(names), "Bold", TEXT), role="TD")]
+    return [when, Prose(TextSpan("\n".join(names), "Bold", TEXT), role="TD")]
 
 
-def _what(edition: Edition, step: Step) -> Prose:
-    return Prose(Span(edition.said(step.what), "Bold", CUE), leading=1.2, role="TD")
+def _what(edition: Edition, step: NightStep) -> Prose:
+    return Prose(TextSpan(edition.said(step.what), "Bold", CUE), leading=1.2, role="TD")
 
 
 def stop_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowable]:
     """What everybody does on the stop word."""
     rows: list[list[Cell]] = [
         [
-            Prose(Span(brief(edition.said(part.role)), "Bold", CUE), role="TD"),
-            Prose(Span(edition.said("\n".join(part.does)), "Regular", TEXT), role="TD"),
+            Prose(TextSpan(brief(edition.said(part.role)), "Bold", CUE), role="TD"),
+            Prose(TextSpan(edition.said("\n".join(part.does)), "Regular", TEXT), role="TD"),
         ]
         for part in night.stop
     ]
@@ -125,7 +127,10 @@ def stop_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowabl
 
 def _log_block(night: RunOfNight, room: float) -> list[Flowable]:
     rows: list[list[Cell]] = [
-        [Prose(Span(line, "Regular", TEXT), role="TD"), Prose(Span(" ", "Regular", CUE), role="TD")]
+        [
+            Prose(TextSpan(line, "Regular", TEXT), role="TD"),
+            Prose(TextSpan(" ", "Regular", CUE), role="TD"),
+        ]
         for line in night.log
     ]
     return [

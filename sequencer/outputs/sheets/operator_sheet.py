@@ -10,8 +10,8 @@ from functools import partial
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
 from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading
-from sequencer.outputs.sheets.page.paper import CUE, INK, LEAD, MIST, SMALL, SOFT, TEXT, Page
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.paper import CUE, INK, LEAD_SIZE, MIST, SMALL, SOFT, TEXT, Page
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import (
     NB,
     brief,
@@ -143,12 +143,16 @@ def _table(cues: Sequence[OperatorCue], room: float) -> Flowable:
         strong = cue.kind in {"lit", "out", "end"}
         rows.append(
             [
-                Prose(Span(number(index), "Regular", SMALL, SOFT), role="TD"),
-                Prose(Span(clock_fine(cue.seconds), "Poster", LEAD), leading=1.1, role="TD"),
-                Prose(Span(cue.position, "Bold", CUE), role="TD"),
-                Prose(Span(cue.what, "Bold" if strong else "Regular", CUE), leading=1.2, role="TD"),
-                *(Prose(Span(code, "Regular", CUE), role="TD") for code in codes),
-                Prose(Span(cue.who, "Regular", TEXT, SOFT), role="TD"),
+                Prose(TextSpan(number(index), "Regular", SMALL, SOFT), role="TD"),
+                Prose(
+                    TextSpan(clock_fine(cue.seconds), "Poster", LEAD_SIZE), leading=1.1, role="TD"
+                ),
+                Prose(TextSpan(cue.position, "Bold", CUE), role="TD"),
+                Prose(
+                    TextSpan(cue.what, "Bold" if strong else "Regular", CUE), leading=1.2, role="TD"
+                ),
+                *(Prose(TextSpan(code, "Regular", CUE), role="TD") for code in codes),
+                Prose(TextSpan(cue.who, "Regular", TEXT, SOFT), role="TD"),
             ]
         )
         if cue.kind == "lit":
@@ -178,5 +182,5 @@ def _standing_orders(edition: Edition) -> list[Flowable]:
     return [
         CondPageBreak(110),
         heading("Standing orders"),
-        *(Prose(Span(f"– {line}", "Regular", TEXT), after=2) for line in lines),
+        *(Prose(TextSpan(f"– {line}", "Regular", TEXT), after=2) for line in lines),
     ]

@@ -13,7 +13,7 @@ from sequencer.outputs.sheets.fuel_sheet import litres, soaks
 from sequencer.outputs.sheets.night_sheet import stop_block
 from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading
 from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT, TINY, Page
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import (
     NB,
     brief,
@@ -47,7 +47,7 @@ from sequencer.outputs.sheets.safety_sheet import (
 )
 from sequencer.safety.burning import known_fuel
 from sequencer.safety.run_of_night import run_of_the_night
-from sequencer.show.model import Dancer
+from sequencer.show.model import Performer
 
 SCALES = (
     20,
@@ -135,7 +135,7 @@ def _asked(edition: Edition) -> list[Flowable]:
         f"{' and own rules on top' if rules.file else ''}; each rule stands below with its source. "
         "“Meets” in these pages means: meets that rule as entered, nothing more."
     )
-    return [Prose(Span(words, "Regular", TEXT), before=8)]
+    return [Prose(TextSpan(words, "Regular", TEXT), before=8)]
 
 
 def plan_scale(plan: StagePlan, room: float) -> int:
@@ -161,7 +161,7 @@ def _site_plan(edition: Edition, page: Page) -> list[Flowable]:
     )
     return [
         heading("Site plan", before=0),
-        Prose(Span(words, "Regular", SMALL, SOFT), after=4),
+        Prose(TextSpan(words, "Regular", SMALL, SOFT), after=4),
         plan,
         Spacer(1, 4),
         *distances_block(edition, page.inner),
@@ -177,7 +177,7 @@ def _table(
 
 
 def _words(text: str, *, strong: bool = False, size: float = TEXT) -> Prose:
-    return Prose(Span(text, "Bold" if strong else "Regular", size), role="TD")
+    return Prose(TextSpan(text, "Bold" if strong else "Regular", size), role="TD")
 
 
 def _performers(edition: Edition, room: float) -> list[Flowable]:
@@ -196,7 +196,7 @@ def _performers(edition: Edition, room: float) -> list[Flowable]:
     return [CondPageBreak(120), heading("Performers and props"), _table(heads, rows, widths)]
 
 
-def _age(edition: Edition, dancer: Dancer) -> str:
+def _age(edition: Edition, dancer: Performer) -> str:
     date = edition.printed_for
     if dancer.birth_year is None:
         return "not recorded"
@@ -297,15 +297,15 @@ def _rules(edition: Edition, room: float) -> list[Flowable]:
             _words(rule.kind.what, size=SMALL),
             Prose(
                 [
-                    Span(rule.printed, "Bold", SMALL),
-                    Span(f"  {rule.note}" if rule.note else "", "Regular", TINY, SOFT),
+                    TextSpan(rule.printed, "Bold", SMALL),
+                    TextSpan(f"  {rule.note}" if rule.note else "", "Regular", TINY, SOFT),
                 ],
                 role="TD",
             ),
             Prose(
                 [
-                    Span("" if rule.profile == before else f"{rule.profile}\n", "Bold", SMALL),
-                    Span(rule.source.citation, "Regular", TINY, SOFT),
+                    TextSpan("" if rule.profile == before else f"{rule.profile}\n", "Bold", SMALL),
+                    TextSpan(rule.source.citation, "Regular", TINY, SOFT),
                 ],
                 role="TD",
             ),
@@ -318,7 +318,7 @@ def _rules(edition: Edition, room: float) -> list[Flowable]:
         CondPageBreak(120),
         heading("Rules in force"),
         Prose(
-            Span(
+            TextSpan(
                 "What each text asks, as entered; a subject that no text names is not thereby allowed. "
                 "The authority for the place decides.",
                 "Regular",
@@ -335,7 +335,7 @@ def _rules(edition: Edition, room: float) -> list[Flowable]:
     if book.loosened:
         story.append(
             Prose(
-                Span(
+                TextSpan(
                     f"{len(book.loosened)} limit(s) loosened; see the findings for by whom and why.",
                     "Bold",
                     CUE,
@@ -354,7 +354,7 @@ def _signatures(room: float) -> list[Flowable]:
         CondPageBreak(190),
         heading("Signatures"),
         Prose(
-            Span(
+            TextSpan(
                 "A signature here says that its writer has read this version, nothing more.",
                 "Regular",
                 SMALL,

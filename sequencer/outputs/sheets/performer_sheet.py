@@ -29,7 +29,7 @@ from sequencer.outputs.sheets.page.paper import (
     TEXT,
     Page,
 )
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import (
     NB,
     brief,
@@ -42,7 +42,7 @@ from sequencer.outputs.sheets.page.wording import (
 )
 from sequencer.outputs.sheets.parts.cues import Cue, cues_of
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.folding import Entry, folded, walk_words
+from sequencer.outputs.sheets.parts.folding import CueLine, folded, walk_words
 from sequencer.outputs.sheets.parts.formation_plans import formation_plans
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.hand_words import hand_lines, together_words
@@ -111,7 +111,7 @@ def _listed(cell: Cell) -> list[Flowable]:
 def changed_mark(*, light: bool = False, lines: int = 1) -> Prose:
     """The word beside a line that differs from the last print; with how many where it holds several."""
     words = "CHANGED" if lines == 1 else f"CHANGED ×{lines}"
-    return Prose(Span(words, "Bold", SMALL, PAPER if light else INK), role="TD")
+    return Prose(TextSpan(words, "Bold", SMALL, PAPER if light else INK), role="TD")
 
 
 def _facts(edition: Edition, who: str) -> list[tuple[str, str]]:
@@ -192,15 +192,15 @@ def cue_table(edition: Edition, who: str, room: float) -> Flowable:
     return grid(rows, widths, *style, repeat=1, pad=2.5)
 
 
-def _section_words(edition: Edition, cue: Cue) -> list[Span]:
+def _section_words(edition: Edition, cue: Cue) -> list[TextSpan]:
     staged = edition.staged
     return [
-        Span(cue.section or "outside the song", "Bold", CUE, INK),
-        Span(f"   from {clock(staged.seconds(cue.start))}", "Regular", TEXT, SOFT),
+        TextSpan(cue.section or "outside the song", "Bold", CUE, INK),
+        TextSpan(f"   from {clock(staged.seconds(cue.start))}", "Regular", TEXT, SOFT),
     ]
 
 
-def _next_words(entries: Sequence[Entry], index: int) -> str:
+def _next_words(entries: Sequence[CueLine], index: int) -> str:
     """What comes once a line and all that it holds is done."""
     end = max(
         cue.end for cue in entries[index].cues if cue.kind != "walk" or entries[index].cue is cue
@@ -224,7 +224,7 @@ def _title(cue: Cue) -> str:
 def _row(
     edition: Edition,
     who: str,
-    entry: Entry,
+    entry: CueLine,
     after: str,
     told: dict[str, Cue],
     room: float,
@@ -237,22 +237,24 @@ def _row(
         f"bar {staged.position(cue.start)}" if staged.seconds(cue.start) > 0.01 else "track starts"
     )
     time: Cell = [
-        Prose(Span(clock(staged.seconds(cue.start)), "Poster", HEAD, ink), leading=1.05, role="TD"),
-        Prose(Span(bar, "Bold", DARK if len(bar) < 10 else TEXT, ink), leading=1.15, role="TD"),
+        Prose(
+            TextSpan(clock(staged.seconds(cue.start)), "Poster", HEAD, ink), leading=1.05, role="TD"
+        ),
+        Prose(TextSpan(bar, "Bold", DARK if len(bar) < 10 else TEXT, ink), leading=1.15, role="TD"),
     ]
     if cue.kind in {"light", "out"}:
         return _fire_row(edition, who, entry, time, ink)
     time.append(LitMark("LIT" if cue.lit else "OUT", lit=cue.lit, tall=15.0))
     count: Cell = [
-        Prose(Span(number(_counted(cue)), "Poster", HEAD, INK), leading=1.05, role="TD"),
-        Prose(Span(_cycles(cue), "Regular", TEXT, SOFT), leading=1.15, role="TD"),
+        Prose(TextSpan(number(_counted(cue)), "Poster", HEAD, INK), leading=1.05, role="TD"),
+        Prose(TextSpan(_cycles(cue), "Regular", TEXT, SOFT), leading=1.15, role="TD"),
     ]
     words = _title(cue) if cue.block is not None else _title(cue).capitalize()
     title = _words(words, "Bold", NAME)
     share = max(0.3 * room, min(width(printable(words), "Bold") * NAME + 9, 0.5 * room))
     top = grid([[title, _where(entry, stood)]], [share, room - share], pad=0, lines=False)
     what: list[Flowable] = [top]
-    tail: list[Span] = []
+    tail: list[TextSpan] = []
     if cue.block is not None:
         lines, tail = _block(edition, who, cue.block, told, cue)
         what += lines
@@ -263,7 +265,7 @@ def _row(
     return [time, count, what]
 
 
-def _fire_row(edition: Edition, who: str, entry: Entry, time: Cell, ink: Color) -> list[Cell]:
+def _fire_row(edition: Edition, who: str, entry: CueLine, time: Cell, ink: Color) -> list[Cell]:
     staged = edition.staged
     cue = entry.cue
     if cue.kind == "light":
@@ -277,12 +279,12 @@ def _fire_row(edition: Edition, who: str, entry: Entry, time: Cell, ink: Color) 
     else:
         title, words = "PUT OUT", "Smother, check it is out, hand over"
     lines = [
-        Prose(Span(title, "Poster", HEAD, ink), leading=1.1, role="TD"),
-        Prose(Span(words, "Bold", CUE, ink), role="TD"),
+        Prose(TextSpan(title, "Poster", HEAD, ink), leading=1.1, role="TD"),
+        Prose(TextSpan(words, "Bold", CUE, ink), role="TD"),
     ]
     if entry.then:
         then = f"then  {_then_words(edition, entry)}"
-        lines.append(Prose(Span(then, "Bold", DARK, ink), role="TD"))
+        lines.append(Prose(TextSpan(then, "Bold", DARK, ink), role="TD"))
     return [time, "", lines]
 
 
@@ -309,14 +311,14 @@ def _rest(cue: Cue) -> list[Flowable]:
 
 
 def _words(text: str, face: Face = "Regular", size: float = DARK, colour: Color = INK) -> Prose:
-    return Prose(Span(text, face, size, colour), leading=1.16, role="TD")
+    return Prose(TextSpan(text, face, size, colour), leading=1.16, role="TD")
 
 
 def _block(
     edition: Edition, who: str, block: Block, told: dict[str, Cue], cue: Cue
-) -> tuple[list[Prose], list[Span]]:
+) -> tuple[list[Prose], list[TextSpan]]:
     dancer = next((d for d in edition.staged.dancers if d.name == who), None)
-    paragraphs: list[list[Span]] = []
+    paragraphs: list[list[TextSpan]] = []
     hands = hand_lines(dancer, block)
     key = "".join(label + words for label, words in hands)
     first = told.setdefault(key, cue)
@@ -325,26 +327,31 @@ def _block(
         back = (
             f"hands as at {clock(staged.seconds(first.start))}, bar {staged.position(first.start)}"
         )
-        paragraphs.append([Span(back, "Bold", DARK)])
+        paragraphs.append([TextSpan(back, "Bold", DARK)])
     else:
         for label, words in hands:
-            paragraphs.append([Span(f"{label}  ", "Bold", DARK), Span(words, "Regular", DARK)])
+            paragraphs.append(
+                [TextSpan(f"{label}  ", "Bold", DARK), TextSpan(words, "Regular", DARK)]
+            )
     places = told_places(dancer, edition.staged.blocks_of(who)) if dancer is not None else {}
     if place := places.get(block.start):
         paragraphs.append(
-            [Span("where  ", "Bold", DARK), Span(place.replace(" cm", f"{NB}cm"), "Regular", DARK)]
+            [
+                TextSpan("where  ", "Bold", DARK),
+                TextSpan(place.replace(" cm", f"{NB}cm"), "Regular", DARK),
+            ]
         )
     if posture := block_posture(block, dancer):
-        paragraphs.append([Span("body  ", "Bold", DARK), Span(posture, "Regular", DARK)])
+        paragraphs.append([TextSpan("body  ", "Bold", DARK), TextSpan(posture, "Regular", DARK)])
     extra = [
         f"“{brief(block.phrase)}”" if block.phrase and block.phrase not in block.title else "",
         together_words(block),
     ]
     extra += ["mirrored: left and right changed over"] if block.mirrored else []
     extra += [f"start {plural(block.shift, 'beat')} into the pattern"] if block.shift else []
-    tail = [Span("; ".join(filter(None, extra)), "Regular", DARK, SOFT)] if any(extra) else []
+    tail = [TextSpan("; ".join(filter(None, extra)), "Regular", DARK, SOFT)] if any(extra) else []
     if block.note and len(block.note) <= INLINE_NOTE:
-        tail.append(Span(("; " if tail else "") + edition.said(block.note), "Italic", DARK))
+        tail.append(TextSpan(("; " if tail else "") + edition.said(block.note), "Italic", DARK))
     return [Prose(spans, leading=1.16, role="TD") for spans in paragraphs], tail
 
 
@@ -361,16 +368,16 @@ def note_rows(edition: Edition, cue: Cue) -> list[Prose]:
     return [_words(edition.said(piece), "Italic") for piece in pieces]
 
 
-def _then(edition: Edition, entry: Entry, after: str, tail: list[Span]) -> Prose:
+def _then(edition: Edition, entry: CueLine, after: str, tail: list[TextSpan]) -> Prose:
     """The last line of a row: how the hands go together, and what follows before the next row."""
     words = _then_words(edition, entry)
     lead = f"{'   ' if tail else ''}{'then' if words else 'next'}  "
     said = f"{words}, into {after}" if words else after
-    spans = [*tail, Span(lead, "Bold", DARK, SOFT), Span(said, "Bold", DARK, INK)]
+    spans = [*tail, TextSpan(lead, "Bold", DARK, SOFT), TextSpan(said, "Bold", DARK, INK)]
     return Prose(spans, leading=1.16, role="TD")
 
 
-def _then_words(edition: Edition, entry: Entry) -> str:
+def _then_words(edition: Edition, entry: CueLine) -> str:
     parts = []
     for cue in entry.then:
         position = edition.staged.position(cue.start)
@@ -385,7 +392,7 @@ def _then_words(edition: Edition, entry: Entry) -> str:
     return ", ".join(parts)
 
 
-def stood_at(entry: Entry) -> Stood | None:
+def stood_at(entry: CueLine) -> Stood | None:
     """Where a line leaves its performer: X, Y and facing, as they are told; None where it says nothing of it."""
     cue = entry.walk or entry.cue
     if cue.kind in {"light", "out", "end"}:
@@ -394,17 +401,19 @@ def stood_at(entry: Entry) -> Stood | None:
     return place_words(x, y), facing_words(facing)
 
 
-def _where(entry: Entry, stood: Stood | None) -> Prose:
+def _where(entry: CueLine, stood: Stood | None) -> Prose:
     """Where to stand and face; of a walk, the way there."""
     cue = entry.cue
     walk = cue if cue.kind == "walk" else entry.walk
     if walk is not None:
         lead = "" if walk is cue else "walk  "
-        spans = [Span(lead, "Bold", DARK), Span(walk_words(walk), "Regular", DARK)]
+        spans = [TextSpan(lead, "Bold", DARK), TextSpan(walk_words(walk), "Regular", DARK)]
         return Prose(spans if lead else spans[1:], leading=1.16, role="TD")
     x, y, facing = cue.spot
     if stood is not None and stood == stood_at(entry):
         return _words("same place, same way", "Regular")
     place = f"{'walking, then ' if cue.walking else ''}{place_words(x, y)}"
     face = f"; face {facing_words(facing)}"
-    return Prose([Span(place, "Bold", DARK), Span(face, "Regular", DARK)], leading=1.16, role="TD")
+    return Prose(
+        [TextSpan(place, "Bold", DARK), TextSpan(face, "Regular", DARK)], leading=1.16, role="TD"
+    )

@@ -6,8 +6,8 @@ from math import dist
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
 from sequencer.outputs.sheets.page.elements import Cell, Disc, LitMark, grid, head_cell, heading
-from sequencer.outputs.sheets.page.paper import CUE, INK, LEAD, MIST, SOFT, TEXT, WATCH, Page
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.paper import CUE, INK, LEAD_SIZE, MIST, SOFT, TEXT, WATCH, Page
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, brief, listed, metres, place_words, slug
 from sequencer.outputs.sheets.parts.cells import when_cell, who_cell
 from sequencer.outputs.sheets.parts.cues import place_at
@@ -23,9 +23,9 @@ from sequencer.outputs.sheets.parts.notices import (
     opening,
 )
 from sequencer.safety.run_of_night import calling
-from sequencer.show.model import Post
+from sequencer.show.model import CrewMember
 
-NEAR = 3.0  # [m] who stands nearer to a post is shown to it
+_NEAR = 3.0  # [m] who stands nearer to a post is shown to it
 
 _STOP = {
     "spotter": "You: go to your performer from where they see you, damp towel ready, smother from the head down.",
@@ -51,7 +51,7 @@ def post_sheet(edition: Edition, number: int) -> Sheet:
     )
 
 
-def _usual(edition: Edition, post: Post) -> str:
+def _usual(edition: Edition, post: CrewMember) -> str:
     """What a post does on the stop call, with who calls for help as the emergency card has it."""
     caller = edition.staged.show.emergency.caller
     own = caller is not None and caller.casefold() == post.name.casefold()
@@ -64,7 +64,7 @@ def _usual(edition: Edition, post: Post) -> str:
     )
 
 
-def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowable]:
+def _story(edition: Edition, number: int, post: CrewMember, page: Page) -> list[Flowable]:
     room = page.inner
     facts = [
         ("Duty", post.duty),
@@ -80,10 +80,10 @@ def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowab
         stop=doing_on_stop(edition, post.name, post.duty, _usual(edition, post)),
         badge=Disc(f"S{number}", 40, colour=WATCH),
     )
-    story += [Spacer(1, 6), Prose(Span(_DUTY[post.duty], "Bold", LEAD))]
+    story += [Spacer(1, 6), Prose(TextSpan(_DUTY[post.duty], "Bold", LEAD_SIZE))]
     if len(post.equipment) > 4:
         story += [heading("What you have with you", level=2)]
-        story += [Prose(Span(f"– {brief(thing)}", "Regular", CUE)) for thing in post.equipment]
+        story += [Prose(TextSpan(f"– {brief(thing)}", "Regular", CUE)) for thing in post.equipment]
     own = [f for f in edition.report.findings if post.name in f.who]
     story += findings_block(edition, own, room, title="Findings about this post")
     story += _watch_block(edition, post, room)
@@ -95,7 +95,7 @@ def _story(edition: Edition, number: int, post: Post, page: Page) -> list[Flowab
     return story
 
 
-def plans_of(edition: Edition, post: Post) -> tuple[int, ...]:
+def plans_of(edition: Edition, post: CrewMember) -> tuple[int, ...]:
     """Formations that a post needs drawn: where others are its to watch, or others stand near it.
 
     In a solo one plan is enough.
@@ -110,7 +110,7 @@ def plans_of(edition: Edition, post: Post) -> tuple[int, ...]:
     for index, standing in enumerate(staged.standings):
         now = {w.who for w in own if w.start < standing.end and w.end > standing.start}
         beside = {
-            name for name, (x, y, _) in standing.spots.items() if dist((x, y), post.post) < NEAR
+            name for name, (x, y, _) in standing.spots.items() if dist((x, y), post.post) < _NEAR
         }
         if not chosen or now != watched or beside - near:
             chosen.append(index)
@@ -118,7 +118,7 @@ def plans_of(edition: Edition, post: Post) -> tuple[int, ...]:
     return tuple(chosen)
 
 
-def _watch_block(edition: Edition, post: Post, room: float) -> list[Flowable]:
+def _watch_block(edition: Edition, post: CrewMember, room: float) -> list[Flowable]:
     """Watches of a post; for one that watches nobody, all burns."""
     staged = edition.staged
     plan = edition.plan.watch
@@ -134,7 +134,7 @@ def _watch_block(edition: Edition, post: Post, room: float) -> list[Flowable]:
     if not own:
         spans = [(b.start, b.end, b.who, None, None) for b in edition.plan.burns]
     if not spans:
-        return [heading(title), Prose(Span("Nobody is lit in this show.", "Regular", CUE))]
+        return [heading(title), Prose(TextSpan("Nobody is lit in this show.", "Regular", CUE))]
     burns = {
         (b.who, edge): kind for b in edition.plan.burns for edge, kind in ((b.start, 1), (b.end, 0))
     }
@@ -149,15 +149,15 @@ def _watch_block(edition: Edition, post: Post, room: float) -> list[Flowable]:
         far: Cell = ""
         if way is not None and response is not None:
             far = [
-                Prose(Span(f"at most {metres(way)}", "Bold", CUE), role="TD"),
-                Prose(Span(f"there in {response:.1f}{NB}s", "Regular", TEXT, SOFT), role="TD"),
+                Prose(TextSpan(f"at most {metres(way)}", "Bold", CUE), role="TD"),
+                Prose(TextSpan(f"there in {response:.1f}{NB}s", "Regular", TEXT, SOFT), role="TD"),
             ]
         rows.append(
             [
                 when_cell(edition, beat),
                 _mark(burns.get((who, beat)), starts=bool(starts)),
                 who_cell(edition, who),
-                Prose(Span(place_words(x, y), "Regular", CUE), leading=1.2, role="TD"),
+                Prose(TextSpan(place_words(x, y), "Regular", CUE), leading=1.2, role="TD"),
                 far,
             ]
         )
@@ -170,4 +170,4 @@ def _mark(kind: int | None, *, starts: bool) -> Flowable:
     """Lit or out where the burn itself changes; else the watch is taken or handed over."""
     if kind is not None:
         return LitMark("LIT" if kind else "OUT", lit=bool(kind), wide=44)
-    return Prose(Span("TAKE OVER" if starts else "HAND OVER", "Bold", TEXT), role="TD")
+    return Prose(TextSpan("TAKE OVER" if starts else "HAND OVER", "Bold", TEXT), role="TD")

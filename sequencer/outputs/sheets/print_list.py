@@ -12,7 +12,7 @@ from pathlib import Path
 
 from sequencer.files import write_set
 
-NAME = ".printed.json"
+PRINT_LIST_NAME = ".printed.json"
 
 
 def write_print(folder: Path, contents: Mapping[str, bytes]) -> list[Path]:
@@ -34,13 +34,13 @@ def write_print(folder: Path, contents: Mapping[str, bytes]) -> list[Path]:
     InputError
         If the folder cannot be written; then nothing is changed.
     """
-    before = _listed(folder / NAME)
+    before = _listed(folder / PRINT_LIST_NAME)
     now = {name: hashlib.sha256(content).hexdigest() for name, content in contents.items()}
     listed = json.dumps({"files": now}, indent=1, ensure_ascii=False) + "\n"
     write_set(
         {
             **{folder / name: content for name, content in contents.items()},
-            folder / NAME: listed.encode("utf-8"),
+            folder / PRINT_LIST_NAME: listed.encode("utf-8"),
         }
     )
     removed = []

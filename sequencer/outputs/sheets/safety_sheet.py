@@ -16,7 +16,7 @@ from sequencer.outputs.sheets.page.elements import (
     named_rows,
 )
 from sequencer.outputs.sheets.page.paper import CUE, INK, MIST, SMALL, SOFT, TEXT, WATCH, Page
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import (
     clock,
     clock_fine,
@@ -111,7 +111,7 @@ def fire_block(edition: Edition, room: float) -> list[Flowable]:
     if not burns:
         return [
             heading("Who burns when"),
-            Prose(Span("Nobody is lit in this show.", "Regular", CUE)),
+            Prose(TextSpan("Nobody is lit in this show.", "Regular", CUE)),
         ]
     widths = [55.0, 56.0, room * 0.33, room * 0.235]
     widths.append(room - sum(widths))
@@ -147,15 +147,15 @@ def _lit_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
         dry = f"wick dry about {clock(burn.dry_s)} ({burn.burn.basis})"
     name: Cell = [
         who_cell(edition, burn.who),
-        Prose(Span(expected, "Regular", TEXT), role="TD"),
-        Prose(Span(dry, "Regular", TEXT, SOFT), role="TD"),
+        Prose(TextSpan(expected, "Regular", TEXT), role="TD"),
+        Prose(TextSpan(dry, "Regular", TEXT, SOFT), role="TD"),
     ]
     x, y, _ = place_at(edition.staged, burn.who, burn.start)
     return [
         when_cell(edition, burn.start),
         LitMark("LIT", lit=True, wide=42),
         name,
-        Prose(Span(place_words(x, y), "Regular", TEXT), leading=1.2, role="TD"),
+        Prose(TextSpan(place_words(x, y), "Regular", TEXT), leading=1.2, role="TD"),
         watch_cell(edition, burn),
     ]
 
@@ -166,8 +166,8 @@ def _out_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
         when_cell(edition, burn.end),
         LitMark("OUT", lit=False, wide=42),
         who_cell(edition, burn.who),
-        Prose(Span(place_words(x, y), "Regular", TEXT), leading=1.2, role="TD"),
-        Prose(Span("towel ready until it is cold", "Regular", TEXT), role="TD"),
+        Prose(TextSpan(place_words(x, y), "Regular", TEXT), leading=1.2, role="TD"),
+        Prose(TextSpan("towel ready until it is cold", "Regular", TEXT), role="TD"),
     ]
 
 
@@ -176,10 +176,10 @@ def _hand_over_row(edition: Edition, change: HandOver) -> list[Cell]:
     words = f"{post_label(edition, change.giver)} hands over to {post_label(edition, change.taker)}"
     return [
         when_cell(edition, change.beat),
-        Prose(Span("WATCH", "Bold", SMALL), role="TD"),
+        Prose(TextSpan("WATCH", "Bold", SMALL), role="TD"),
         who_cell(edition, change.who),
-        Prose(Span(place_words(x, y), "Regular", TEXT), leading=1.2, role="TD"),
-        Prose(Span(words, "Bold", TEXT), role="TD"),
+        Prose(TextSpan(place_words(x, y), "Regular", TEXT), leading=1.2, role="TD"),
+        Prose(TextSpan(words, "Bold", TEXT), role="TD"),
     ]
 
 
@@ -191,7 +191,7 @@ def posts_block(edition: Edition, room: float) -> list[Flowable]:
             CondPageBreak(80),
             heading("Posts"),
             Prose(
-                Span(
+                TextSpan(
                     "No crew in the show file. Nobody may be lit without somebody who watches.",
                     "Bold",
                     CUE,
@@ -209,13 +209,13 @@ def posts_block(edition: Edition, room: float) -> list[Flowable]:
             [
                 Disc(f"S{number}", 24, colour=WATCH),
                 [
-                    Prose(Span(post.name, "Bold", CUE), leading=1.2, role="TD"),
-                    Prose(Span(post.duty, "Regular", TEXT, SOFT), role="TD"),
+                    Prose(TextSpan(post.name, "Bold", CUE), leading=1.2, role="TD"),
+                    Prose(TextSpan(post.duty, "Regular", TEXT, SOFT), role="TD"),
                 ],
-                Prose(Span(place_words(*post.post), "Regular", TEXT), role="TD"),
-                Prose(Span(watched, "Regular", TEXT), role="TD"),
+                Prose(TextSpan(place_words(*post.post), "Regular", TEXT), role="TD"),
+                Prose(TextSpan(watched, "Regular", TEXT), role="TD"),
                 Prose(
-                    Span(listed(post.equipment, most=12) or "nothing listed", "Regular", TEXT),
+                    TextSpan(listed(post.equipment, most=12) or "nothing listed", "Regular", TEXT),
                     role="TD",
                 ),
             ]
@@ -229,7 +229,9 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
     passes = edition.close_passes()
     story: list[Flowable] = [CondPageBreak(110), heading("Close passes")]
     if not passes:
-        story.append(Prose(Span("No clearance was measured: " + _unseen(edition), "Regular", TEXT)))
+        story.append(
+            Prose(TextSpan("No clearance was measured: " + _unseen(edition), "Regular", TEXT))
+        )
         return story
     widths = [80.0, room * 0.36, 66.0, 62.0]
     widths.append(room - sum(widths))
@@ -242,25 +244,27 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
         rows.append(
             [
                 [
-                    Prose(Span(clock_fine(one.at), "Bold", CUE), role="TD"),
+                    Prose(TextSpan(clock_fine(one.at), "Bold", CUE), role="TD"),
                     Prose(
-                        Span(f"bar {one.position}" if one.position else "", "Regular", SMALL, SOFT),
+                        TextSpan(
+                            f"bar {one.position}" if one.position else "", "Regular", SMALL, SOFT
+                        ),
                         role="TD",
                     ),
                 ],
                 [
-                    Prose(Span(listed(one.between), "Bold", TEXT), role="TD"),
+                    Prose(TextSpan(listed(one.between), "Bold", TEXT), role="TD"),
                     Prose(
-                        Span(" – ".join(p for p in one.parts if p), "Regular", SMALL, SOFT),
+                        TextSpan(" – ".join(p for p in one.parts if p), "Regular", SMALL, SOFT),
                         role="TD",
                     ),
                 ],
                 [
-                    Prose(Span(metres(one.distance, decimals=2), "Bold", CUE), role="TD"),
-                    Prose(Span("TOO CLOSE" if under else "", "Bold", SMALL), role="TD"),
+                    Prose(TextSpan(metres(one.distance, decimals=2), "Bold", CUE), role="TD"),
+                    Prose(TextSpan("TOO CLOSE" if under else "", "Bold", SMALL), role="TD"),
                 ],
-                Prose(Span(metres(one.required, decimals=2), "Regular", CUE), role="TD"),
-                Prose(Span(where, "Regular", TEXT), role="TD"),
+                Prose(TextSpan(metres(one.required, decimals=2), "Regular", CUE), role="TD"),
+                Prose(TextSpan(where, "Regular", TEXT), role="TD"),
             ]
         )
     style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
@@ -273,7 +277,7 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
     if len(passes) > MOST_PASSES:
         story.append(
             Prose(
-                Span(
+                TextSpan(
                     f"{len(passes) - MOST_PASSES} wider ones are not printed; `sequencer check` lists all.",
                     "Regular",
                     SMALL,
@@ -286,7 +290,7 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
     if isfinite(error):
         story.append(
             Prose(
-                Span(
+                TextSpan(
                     f"Computed from the plan to {1000 * error:.0f}\u00a0mm, outer edge of prop and flame; "
                     "people drift: mark the floor.",
                     "Regular",
@@ -300,7 +304,7 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
 
 
 def _unseen(edition: Edition) -> str:
-    return " ".join(edition.report.unseen) or "the report holds none."
+    return " ".join(edition.report.not_checked) or "the report holds none."
 
 
 def hazards_block(edition: Edition, room: float) -> list[Flowable]:
@@ -363,12 +367,12 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
 
 def _unseen_block(edition: Edition, room: float) -> list[Flowable]:
     """What no check looked at, as one list."""
-    lines = edition.report.unseen
+    lines = edition.report.not_checked
     if not lines:
         return []
     half = (len(lines) + 1) // 2
     columns: list[Cell] = [
-        [Prose(Span(f"– {words}", "Regular", SMALL), role="TD", after=1.5) for words in part]
+        [Prose(TextSpan(f"– {words}", "Regular", SMALL), role="TD", after=1.5) for words in part]
         for part in (lines[:half], lines[half:])
     ]
     table = grid([columns], [room / 2, room / 2], pad=1, lines=False, by_cell=True)

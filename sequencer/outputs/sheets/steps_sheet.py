@@ -19,7 +19,7 @@ from sequencer.motion.patterns.library import find
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading
 from sequencer.outputs.sheets.page.paper import CUE, HEAD, INK, RULE, SMALL, SOFT, TEXT, Page
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, number, plural
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet
@@ -239,12 +239,12 @@ def _build(build: Build, room: float, *, named: bool) -> list[Flowable]:
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
     return [
         heading(build.pattern),
-        Prose(Span(words, "Bold", TEXT)),
+        Prose(TextSpan(words, "Bold", TEXT)),
         *(
-            Prose(Span(line.replace(" cm", f"{NB}cm"), "Regular", TEXT), after=2)
+            Prose(TextSpan(line.replace(" cm", f"{NB}cm"), "Regular", TEXT), after=2)
             for line in _place_lines(build, named=named)
         ),
-        Prose(Span(legend, "Regular", SMALL, SOFT), after=4),
+        Prose(TextSpan(legend, "Regular", SMALL, SOFT), after=4),
         grid(rows, widths, style, repeat=1, pad=1),
     ]
 
@@ -252,21 +252,21 @@ def _build(build: Build, room: float, *, named: bool) -> list[Flowable]:
 def _row(station: Station, cycles: int, build: Build) -> list[Cell]:
     small = [f"count {number(station.beat)}", f"{station.half}, lobe {station.lobe}"]
     small += [f"cycle {station.cycle}"] if cycles > 1 else []
-    change = [Prose(Span(station.change, "Regular", TEXT), role="TD")]
+    change = [Prose(TextSpan(station.change, "Regular", TEXT), role="TD")]
     if station.cross is not None:
         change.append(
-            Prose(Span(f"cross: {station.cross_words}", "Regular", SMALL, SOFT), role="TD")
+            Prose(TextSpan(f"cross: {station.cross_words}", "Regular", SMALL, SOFT), role="TD")
         )
     return [
         [
-            Prose(Span(str(station.number), "Poster", HEAD), leading=1.1, role="TD"),
-            Prose(Span("\n".join(small), "Regular", SMALL, SOFT), role="TD"),
+            Prose(TextSpan(str(station.number), "Poster", HEAD), leading=1.1, role="TD"),
+            Prose(TextSpan("\n".join(small), "Regular", SMALL, SOFT), role="TD"),
         ],
         StationMark(station, build.length, build.body),
         [
-            Prose(Span(station.performer, "Bold", CUE), leading=1.2, role="TD"),
-            Prose(Span(f"audience: {station.audience}", "Regular", TEXT, SOFT), role="TD"),
+            Prose(TextSpan(station.performer, "Bold", CUE), leading=1.2, role="TD"),
+            Prose(TextSpan(f"audience: {station.audience}", "Regular", TEXT, SOFT), role="TD"),
         ],
-        Prose(Span(station.place, "Bold", TEXT), role="TD"),
+        Prose(TextSpan(station.place, "Bold", TEXT), role="TD"),
         change,
     ]

@@ -20,7 +20,7 @@ from sequencer.outputs.sheets.packet import packet_sheet
 from sequencer.outputs.sheets.page.letters import with_type
 from sequencer.outputs.sheets.page.marking import marked
 from sequencer.outputs.sheets.page.own_type import read_type
-from sequencer.outputs.sheets.page.paper import SIZES, Page, PaperName
+from sequencer.outputs.sheets.page.paper import PAPER_SIZES, Page, PaperName
 from sequencer.outputs.sheets.page.wording import slug
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet, document_bytes
@@ -44,8 +44,8 @@ def write(
     removed: Callable[[Path], None] | None = None,
 ) -> list[Path]:
     """See `sequencer.outputs.sheets.write_sheets`."""
-    if paper not in SIZES:
-        raise ValueError(f"paper must be one of {', '.join(SIZES)}, got {paper!r}")
+    if paper not in PAPER_SIZES:
+        raise ValueError(f"paper must be one of {', '.join(PAPER_SIZES)}, got {paper!r}")
     before = None
     if since is not None:
         before = Edition(staged=since, report=since_report or Report(show=since.file))

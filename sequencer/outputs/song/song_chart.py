@@ -14,10 +14,10 @@ from sequencer.arrays import Floats
 from sequencer.outputs.song.song_report import metres_text, readings_text
 from sequencer.timing.phrases import phrase_length, phrases
 from sequencer.timing.position import clock_text
-from sequencer.timing.song import SURE, Song
+from sequencer.timing.song import SURE_CONFIDENCE, Song
 
 LINE = 120.0  # [s] of song a line, about
-INK, ACCENT, FAINT = "#1a1a1a", "#b3400a", "#8a8a8a"
+_INK, ACCENT, FAINT = "#1a1a1a", "#b3400a", "#8a8a8a"
 _BELOW = -0.14  # of the energy's scale: the strip of bar numbers lies under it
 _LETTER = 0.009  # of a line's width that a letter of a section's name takes
 _HATCHES = ("", "///", "...", "\\\\\\", "xxx", "---", "+++", "ooo")
@@ -85,7 +85,7 @@ def _energy(axes: Axes, song: Song, span: tuple[float, float]) -> None:
             start, end, facecolor=_GREYS[k % len(_GREYS)], hatch=_HATCHES[k % len(_HATCHES)],
             edgecolor="#c4c4c4", linewidth=0.0,
         )  # fmt: skip
-        axes.axvline(part.start, color=INK, linewidth=1.0)
+        axes.axvline(part.start, color=_INK, linewidth=1.0)
         axes.text(
             start + 0.3,
             1.0,
@@ -93,7 +93,7 @@ def _energy(axes: Axes, song: Song, span: tuple[float, float]) -> None:
             fontsize=10,
             fontweight="bold",
             va="bottom",
-            color=INK,
+            color=_INK,
             clip_on=True,
         )
     if song.energy:
@@ -109,15 +109,17 @@ def _bars(axes: Axes, song: Song, span: tuple[float, float]) -> None:
     inside = [(k, t) for k, t in enumerate(song.downbeats) if span[0] <= t < span[1]]
     step = max(1, 4 * ceil(len(inside) / 64))
     for k, t in inside:
-        axes.vlines(t, _BELOW, 0.5 * _BELOW, color=INK, linewidth=0.6)
+        axes.vlines(t, _BELOW, 0.5 * _BELOW, color=_INK, linewidth=0.6)
         if k % step == 0:
             axes.text(
-                t + 0.15, _BELOW, f" {k + 1}", fontsize=8, va="bottom", color=INK, clip_on=True
+                t + 0.15, _BELOW, f" {k + 1}", fontsize=8, va="bottom", color=_INK, clip_on=True
             )
     for phrase in phrases(song):
         if span[0] <= phrase.start < span[1]:
-            axes.vlines(phrase.start, _BELOW, 0.0, color=INK, linewidth=1.6)
-    unsure = [t for k, t in inside if song.bar_confidence and song.bar_confidence[k] < SURE]
+            axes.vlines(phrase.start, _BELOW, 0.0, color=_INK, linewidth=1.6)
+    unsure = [
+        t for k, t in inside if song.bar_confidence and song.bar_confidence[k] < SURE_CONFIDENCE
+    ]
     axes.plot(unsure, np.full(len(unsure), 0.93), "v", color=ACCENT, markersize=7, mec="white")
 
 
@@ -127,7 +129,7 @@ def _tempo(axes: Axes, song: Song, span: tuple[float, float]) -> None:
         tempo = 60.0 / np.diff(beats)
         middle = 0.5 * (beats[1:] + beats[:-1])
         smooth = np.convolve(np.pad(tempo, 2, mode="edge"), np.full(5, 0.2), "valid")
-        axes.plot(middle, smooth, color=INK, linewidth=1.2)
+        axes.plot(middle, smooth, color=_INK, linewidth=1.2)
         low, high = np.percentile(smooth, [1, 99])
         room = max(0.08 * high, 0.3 * (high - low))
         axes.set_ylim(low - room, high + room)

@@ -9,7 +9,7 @@ from sequencer.timing.phrases import level_word, phrase_length, phrases
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 
-SURE = 0.6  # confidence from which a reading needs no "listen here"
+_SURE = 0.6  # confidence from which a reading needs no "listen here"
 _NAMED = 6  # stretches of unsure bars that are named one by one
 _OTHER = 0.1  # share of likelihood from which another way to count is told
 
@@ -55,7 +55,7 @@ def song_summary(song: Song) -> str:
         if odd := odd_bars_text(song):
             lines.append(f"bars of another length: {odd}")
         doubt = [
-            f"{subject} {value:.0%}" for subject, value in song.confidence.items() if value < SURE
+            f"{subject} {value:.0%}" for subject, value in song.confidence.items() if value < _SURE
         ]
         if doubt:
             lines.append("listen again here, the machine is not sure: " + ", ".join(doubt))

@@ -9,11 +9,11 @@ from sequencer.outputs.song.song_report import song_record, unsure_text
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 
-Heard = Sequence[tuple[Path, Song | InputError]]
+_Heard = Sequence[tuple[Path, Song | InputError]]
 _WIDEST = 36  # characters of a file's name
 
 
-def songs_json(folder: Path, heard: Heard) -> str:
+def songs_json(folder: Path, heard: _Heard) -> str:
     """One object: the record of `listen --json` for each song, and the files that could not be used."""
     record = {
         "folder": str(folder),
@@ -27,7 +27,7 @@ def songs_json(folder: Path, heard: Heard) -> str:
     return json.dumps(record, ensure_ascii=False, indent=1)
 
 
-def songs_text(heard: Heard) -> str:
+def songs_text(heard: _Heard) -> str:
     """One line a song: length, tempo, metre, bars, sections, and where to listen again."""
     songs = [song for _, song in heard if isinstance(song, Song)]
     wide = min(max([len(song.track) for song in songs], default=5), _WIDEST)

@@ -10,7 +10,7 @@ from sequencer.outputs.sound.recording import read_recording, write_recording
 from sequencer.timing.song import Song
 
 SONG = 0.5  # share of full scale that the song's peak is brought to, so that clicks stand out
-CEILING = 10 ** (-1 / 20)  # −1 dBFS
+_CEILING = 10 ** (-1 / 20)  # −1 dBFS
 
 
 def clicked(song: Song, samples: Floats, rate: int) -> Floats:
@@ -41,7 +41,7 @@ def clicked(song: Song, samples: Floats, rate: int) -> Floats:
         sound = sounds[beat in firsts][: max(len(track) - start, 0)]
         track[start : start + len(sound)] += sound
     peak = float(np.max(np.abs(track), initial=0.0))
-    return np.asarray(track * min(1.0, CEILING / max(peak, 1e-9)))
+    return np.asarray(track * min(1.0, _CEILING / max(peak, 1e-9)))
 
 
 def write_clicked(song: Song, track: Path, path: Path) -> None:

@@ -14,7 +14,7 @@ from sequencer.outputs.sound.recording import write_recording
 from sequencer.staging.staged import Staged
 
 VOICES = ("pitched", "spoken", "none")
-CEILING = 10 ** (-1.2 / 20)  # [1] largest sample of a mix: 1.2 dB below full scale
+_CEILING = 10 ** (-1.2 / 20)  # [1] largest sample of a mix: 1.2 dB below full scale
 COUNTED = 4  # beats before a change
 
 
@@ -71,7 +71,7 @@ def count_track(staged: Staged, samples: Floats | None, rate: int, mix: Mix) -> 
     apart = np.stack([song.mean(axis=1), counts], axis=1)
     track = apart if mix.split else song + counts[:, None]
     largest = float(np.max(np.abs(track), initial=0.0))
-    return np.asarray(track * (CEILING / largest)) if largest > CEILING else track
+    return np.asarray(track * (_CEILING / largest)) if largest > _CEILING else track
 
 
 def write_count_track(

@@ -16,16 +16,16 @@ from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.library import Pattern, find, law_for
 from sequencer.motion.patterns.planes import plane_words
-from sequencer.motion.trajectories.links import STILL
+from sequencer.motion.trajectories.links import STILL_SPEED
 
 Eye = Literal["performer", "audience"]
-SAMPLES = 128  # words only; nothing is proven with them
-STEADY = 2.0  # [degrees] a plane that wanders less is one plane
+_SAMPLES = 128  # words only; nothing is proven with them
+_STEADY = 2.0  # [degrees] a plane that wanders less is one plane
 LEANS = 30.0  # [degrees] a plane that wanders less leans; more, and it bends
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Said:
+class LawWords:
     """A law in words."""
 
     prop: str  # what the prop does
@@ -35,7 +35,7 @@ class Said:
         return f"{self.prop}; {self.hand}"
 
 
-def law_words(law: Law, *, eye: Eye = "performer", beats: float | None = None) -> Said:
+def law_words(law: Law, *, eye: Eye = "performer", beats: float | None = None) -> LawWords:
     """What prop and hand do along a law.
 
     Parameters
@@ -47,12 +47,12 @@ def law_words(law: Law, *, eye: Eye = "performer", beats: float | None = None) -
 
     Returns
     -------
-    said : Said
+    said : LawWords
     """
     span = beats or (law.period if isfinite(law.period) else 8.0)
-    motion = law.at((np.arange(SAMPLES, dtype=np.float64) + 0.5) * span / SAMPLES)
+    motion = law.at((np.arange(_SAMPLES, dtype=np.float64) + 0.5) * span / _SAMPLES)
     first = law.at(np.zeros(1))
-    return Said(
+    return LawWords(
         prop=_prop_words(motion.plane, motion.turning_axis, first.plane[0], eye),
         hand=_hand_words(motion.hand, motion.hand_rate, eye),
     )
@@ -66,7 +66,7 @@ def words(
     body: Body | None = None,
     opposite: bool = False,
     book: dict[str, Pattern] | None = None,
-) -> dict[Eye, Said]:
+) -> dict[Eye, LawWords]:
     """A pattern's plane and direction in words, for both eyes.
 
     Parameters
@@ -107,19 +107,19 @@ def _prop_words(plane: Floats, axis: Floats, first: Floats, eye: Eye) -> str:
         else 180.0
     )
     turning = np.sum(axis * plane, axis=-1)
-    if np.max(np.abs(turning)) <= STILL:
+    if np.max(np.abs(turning)) <= STILL_SPEED:
         return "the prop hangs and does not turn"
     if wander > LEANS:
         words = plane_words(first, eye=eye)
         return f"the plane bends, starting {'' if words.startswith('between') else 'with '}{words}"
     said = plane_words(mean / size, eye=eye)
-    if np.min(turning) < -STILL < STILL < np.max(turning):
+    if np.min(turning) < -STILL_SPEED < STILL_SPEED < np.max(turning):
         return f"to and fro in the {said.split(',')[0]}"
-    return said if wander <= STEADY else f"{said}, leaning up to {wander:.0f}°"
+    return said if wander <= _STEADY else f"{said}, leaning up to {wander:.0f}°"
 
 
 def _hand_words(place: Floats, rate: Floats, eye: Eye) -> str:
-    if np.max(np.linalg.norm(rate, axis=-1)) <= STILL:
+    if np.max(np.linalg.norm(rate, axis=-1)) <= STILL_SPEED:
         return "the hand stays"
     spread = place - place.mean(axis=0)
     wide = spread.max(axis=0) - spread.min(axis=0)

@@ -20,9 +20,9 @@ from sequencer.staging.staged import Block, HandWords
 
 MOVED = 0.05  # [m] from where a pattern usually lies; less is not worth a word
 SHAPES = ("hand_radius", "size", "from")  # what is found of a path besides its place
-SAMPLES = 240  # of a path; words only, nothing is proven with them
-ROUND = 0.01  # [m] by which a circle may be off; a hand that moves less stays
-FINE = 14.5  # [cm] radii below it are told to the centimetre, those above it to 5 cm
+_SAMPLES = 240  # of a path; words only, nothing is proven with them
+_ROUND = 0.01  # [m] by which a circle may be off; a hand that moves less stays
+_FINE = 14.5  # [cm] radii below it are told to the centimetre, those above it to 5 cm
 
 
 class Lie(NamedTuple):
@@ -101,14 +101,14 @@ def lie_words(block: Block, dancer: Dancer) -> str:
 
 def danced_law(dancer: Dancer | None, side: Side, block: Block) -> Law | None:
     """One hand's law in a block; None where it is not at hand."""
-    spans = getattr(dancer.courses.get(side), "spans", ()) if dancer is not None else ()
+    spans = getattr(dancer.trajectories.get(side), "spans", ()) if dancer is not None else ()
     middle = 0.5 * (block.start + block.end)
     return next((s.law for s in spans if s.kind == "block" and s.start <= middle < s.end), None)
 
 
 def _lie(law: Law, side: Side, part: HandWords, dancer: Dancer) -> Lie:
     span = law.period if isfinite(law.period) else 8.0
-    hand = law.at(np.arange(SAMPLES + 1, dtype=np.float64) * span / SAMPLES).hand
+    hand = law.at(np.arange(_SAMPLES + 1, dtype=np.float64) * span / _SAMPLES).hand
     centre = hand[:-1].mean(axis=0)
     away = np.linalg.norm(hand - centre, axis=-1)
     right, ahead, up = 100 * (centre - [0.0, 0.0, dancer.body.shoulder_height])
@@ -124,11 +124,11 @@ def _lie(law: Law, side: Side, part: HandWords, dancer: Dancer) -> Lie:
 def _what(away: Floats) -> str:
     """A path by how far it keeps from its middle."""
     least, most = 100 * float(away.min()), 100 * float(away.max())
-    if most < 100 * ROUND:
+    if most < 100 * _ROUND:
         return ""
-    if most - least < 100 * ROUND:
+    if most - least < 100 * _ROUND:
         radius = 0.5 * (least + most)
-        return f"circle {round(radius) if radius < FINE else _five(radius)} cm in radius"
+        return f"circle {round(radius) if radius < _FINE else _five(radius)} cm in radius"
     return f"path {_five(2 * most)} cm across"
 
 

@@ -14,7 +14,7 @@ from sequencer.staging.staged import Block
 
 LITTLE = 6.0  # [degrees] below this it is "a little"
 SILENT = 1.0  # [degrees] below this nobody could tell
-PER_BEAT = 48  # instants at which a shoulder is looked at
+_PER_BEAT = 48  # instants at which a shoulder is looked at
 
 
 def posture_words(posture: Posture, gives: Mapping[Side, ArrayLike] | None = None) -> str:
@@ -76,11 +76,11 @@ def widest_gives(dancer: Dancer, start: float, end: float) -> dict[Side, Floats]
     -----
     Source: `motion.performers.arms.shoulder_gives`.
     """
-    count = 2 + int(PER_BEAT * (end - start))
+    count = 2 + int(_PER_BEAT * (end - start))
     beats = as_floats("beats", np.linspace(start, end, count))
     out: dict[Side, Floats] = {}
-    for side, course in dancer.courses.items():
-        gives = shoulder_gives(dancer.carriage, beats, course.at(beats).hand, side)
+    for side, trajectory in dancer.trajectories.items():
+        gives = shoulder_gives(dancer.carriage, beats, trajectory.at(beats).hand, side)
         out[side] = np.asarray(gives[np.argmax(np.linalg.norm(gives, axis=1))])
     return out
 

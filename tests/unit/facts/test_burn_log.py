@@ -5,7 +5,7 @@ import pytest
 from scipy import stats
 
 from sequencer.errors import InputError, InputErrors
-from sequencer.facts.burn_log import Burn, estimate, matching, parse_burn_log, read_burn_log
+from sequencer.facts.burn_log import TimedBurn, estimate, matching, parse_burn_log, read_burn_log
 from sequencer.facts.burn_times import BurnTime, default_burn_time
 from sequencer.facts.fuels import fuel
 
@@ -20,7 +20,9 @@ date,performer,fuel,wick,burn,ended,note
 
 
 def burns(*seconds):
-    return [Burn(fuel="kerosene", seconds=each, line=i) for i, each in enumerate(seconds, start=2)]
+    return [
+        TimedBurn(fuel="kerosene", seconds=each, line=i) for i, each in enumerate(seconds, start=2)
+    ]
 
 
 def test_a_log_is_read():
@@ -111,7 +113,7 @@ def test_few_burns_give_no_interval_and_count_the_shortest():
     assert found.lower is None
     assert found.counted_on == 240.0
     assert "no interval under 3 burns" in found.burn_time().source
-    assert estimate([Burn(fuel="kerosene", seconds=9.0, burnt_out=False)]) is None
+    assert estimate([TimedBurn(fuel="kerosene", seconds=9.0, burnt_out=False)]) is None
     assert estimate([]) is None
 
 

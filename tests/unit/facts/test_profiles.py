@@ -6,7 +6,7 @@ import pytest
 
 from sequencer.facts.profiles import kind_of, profile, value_from
 from sequencer.facts.rule_book import rule_book
-from sequencer.facts.rule_kinds import KINDS
+from sequencer.facts.rule_kinds import RULE_KINDS
 from sequencer.facts.sources import Range, mark_of, range_from, source
 
 
@@ -86,5 +86,5 @@ def test_no_subject_of_a_rule_is_passed_over():
         for path in ([root / room] if room.endswith(".py") else sorted((root / room).rglob("*.py")))
     )
 
-    passed_over = [name for name in KINDS if f'"{name}"' not in text]
+    passed_over = [name for name in RULE_KINDS if f'"{name}"' not in text]
     assert passed_over == []

@@ -11,7 +11,7 @@ from scipy.spatial.transform import Rotation
 
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.posture import (
-    USED,
+    USED_ANGLES,
     PosedBody,
     Posture,
     capsule_ends,
@@ -24,7 +24,7 @@ from sequencer.geometry.posture import (
 
 BODY = Body(stature=1.7)
 HIPS, NECK = np.array([0, 0, BODY.hip_height]), np.array([0, 0, BODY.neck_height])
-LOW, HIGH = (np.array(limits) for limits in zip(*USED.values(), strict=True))
+LOW, HIGH = (np.array(limits) for limits in zip(*USED_ANGLES.values(), strict=True))
 TRUNK, SKULL = len(BODY.trunk), len(BODY.skull)
 
 
@@ -61,7 +61,7 @@ def test_ends_are_those_of_scipy():
             if k < TRUNK + SKULL:
                 moved = by_scipy(ends, angles, head=k >= TRUNK)
             assert_allclose([lows[k, 0], highs[k, 0]], moved, atol=1e-12)
-        posed = PosedBody(BODY, Posture(**dict(zip(USED, angles, strict=True))))
+        posed = PosedBody(BODY, Posture(**dict(zip(USED_ANGLES, angles, strict=True))))
         assert_allclose([c.start for c in posed.capsules], lows[:, 0], atol=1e-12)
         for side in SIDES:
             where = by_scipy(BODY.shoulder(side)[None], angles, head=False)
@@ -109,7 +109,7 @@ def test_the_trunks_frame_and_back():
 
 
 def test_the_mirror_image():
-    angles = dict(zip(USED, some(1)[0], strict=True))
+    angles = dict(zip(USED_ANGLES, some(1)[0], strict=True))
     own = PosedBody(BODY, Posture(**angles))
     other = PosedBody(BODY, Posture(**angles).mirrored())
     assert_allclose(own.shoulder("left") * (-1, 1, 1), other.shoulder("right"))
@@ -118,10 +118,10 @@ def test_the_mirror_image():
     )
 
 
-@pytest.mark.parametrize("name", list(USED))
+@pytest.mark.parametrize("name", list(USED_ANGLES))
 @pytest.mark.parametrize("end", [0, 1])
 def test_no_angle_beyond_what_is_asked(name, end):
-    limit = USED[name][end]
+    limit = USED_ANGLES[name][end]
     assert Posture(**{name: limit}).angles != (0,) * 5
     with pytest.raises(ValueError, match=name):
         Posture(**{name: limit * 1.02})

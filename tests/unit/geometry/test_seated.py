@@ -8,13 +8,13 @@ from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.distances import segment_segment
-from sequencer.geometry.posture import USED, capsule_ends, in_column
+from sequencer.geometry.posture import USED_ANGLES, capsule_ends, in_column
 from sequencer.geometry.wheelchair import AXLE, SEAT, WHEEL
 from sequencer.motion.trajectories.rests import rest
-from sequencer.show.prop_records import Prop
+from sequencer.show.prop_records import PropRecord
 
 STATURES = (0.8, 1.4, 1.7, 2.1, 2.6)
-LOW, HIGH = (np.array(limits) for limits in zip(*USED.values(), strict=True))
+LOW, HIGH = (np.array(limits) for limits in zip(*USED_ANGLES.values(), strict=True))
 CORNERS = np.array(np.meshgrid(*zip(LOW, HIGH, strict=True))).reshape(5, -1).T
 
 
@@ -122,7 +122,7 @@ def test_rest_is_beside_the_wheels_and_in_reach(stature, kind):
     """At rest a prop of the usual size keeps 6 cm of chair and person, 9 cm of the floor, and an arm's length."""
     body, prop = (
         Body(stature=stature, seated=True),
-        Prop(kind=kind).sized(stature, paired=True).held(),
+        PropRecord(kind=kind).sized(stature, paired=True).held(),
     )
     state = rest("right", body, prop).at(np.zeros(1))
     hand, tether, plane = (part[0] for part in (state.hand, state.tether, state.plane))

@@ -9,7 +9,7 @@ from sequencer.listening.activations import activations_of
 from sequencer.listening.spectra import (
     FRAMES,
     HOP,
-    SILENT,
+    SILENT_LEVEL,
     Spectra,
     levelled,
     loud_level,
@@ -96,7 +96,7 @@ class TestSilentTrack:
 
     @pytest.mark.parametrize(("above", "silent"), [(-0.05, True), (0.05, False)])
     def test_a_track_is_silent_by_its_loud_parts(self, above, silent, judgement):
-        heard = activations_of(spectra((0, N - 1, SILENT + above)))
+        heard = activations_of(spectra((0, N - 1, SILENT_LEVEL + above)))
 
         assert ("bands" not in judgement) is silent
         assert np.all((heard.beat < -8) == silent)

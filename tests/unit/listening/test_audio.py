@@ -5,7 +5,7 @@ import pytest
 import soundfile
 
 from sequencer.errors import InputError
-from sequencer.listening.audio import RATE, Track, is_audio_name, sha256_of
+from sequencer.listening.audio import SAMPLE_RATE, AudioFile, is_audio_name, sha256_of
 from sequencer.listening.hearing import hear
 from sequencer.listening.spectra import FRAMES, spectra_of
 
@@ -22,7 +22,7 @@ def clicks(seconds=12.0, tempo=120.0, rate=44100, offset=0.25):
 
 
 def decoded(path):
-    track = Track(path)
+    track = AudioFile(path)
     return np.concatenate(list(track.blocks())), track
 
 
@@ -36,7 +36,7 @@ def test_formats_and_names(tmp_path, name):
     samples, track = decoded(path)
 
     assert track.duration == pytest.approx(5.0, abs=0.06)  # mp3 pads to whole frames
-    assert len(samples) == pytest.approx(track.duration * RATE, abs=2)
+    assert len(samples) == pytest.approx(track.duration * SAMPLE_RATE, abs=2)
 
 
 @pytest.mark.parametrize(
@@ -50,12 +50,12 @@ def test_rates_and_depths_agree(tmp_path, rate, subtype):
     samples, track = decoded(path)
 
     assert track.duration == pytest.approx(6.0, abs=1e-3)
-    onset = np.argmax(np.abs(samples) > 0.1) / RATE
+    onset = np.argmax(np.abs(samples) > 0.1) / SAMPLE_RATE
     assert onset == pytest.approx(0.25, abs=0.002)
 
 
 def test_streamed_spectra_do_not_depend_on_blocks():
-    samples = clicks(5.0, rate=RATE).astype(np.float32)
+    samples = clicks(5.0, rate=SAMPLE_RATE).astype(np.float32)
 
     whole = spectra_of([samples])
     pieces = spectra_of(np.split(samples, [1, 300, 5000, 5001, 40000]))

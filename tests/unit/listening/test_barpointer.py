@@ -6,14 +6,21 @@ import numpy as np
 import pytest
 
 from sequencer.listening import barpointer
-from sequencer.listening.barpointer import FPS, SHORTEST, SLOWEST, Pointer, decode, log_odds
+from sequencer.listening.barpointer import (
+    FPS,
+    SHORTEST_BEAT,
+    SLOWEST,
+    BarPointerModel,
+    decode,
+    log_odds,
+)
 
 NONE = -1e9
 
 
 def before_break(t):
     """Last frame at which a path may have ended that begins anew at t: whole blocks lie between."""
-    return t // SHORTEST * SHORTEST - SHORTEST
+    return t // SHORTEST_BEAT * SHORTEST_BEAT - SHORTEST_BEAT
 
 
 def change(k, i, taus, model):
@@ -40,9 +47,9 @@ def most(beat, downbeat, metre, taus, model):
                             cut = max(value[t - taus[j], other, j] for other in range(1, metre))
                             came = max(came, cut - model.short)
                         led = max(led, came - change(j, k, taus, model))
-                value[t, place, k] = led + gain + model.going / FPS * tau
+                value[t, place, k] = led + gain + model.continuity_reward / FPS * tau
         now = max(  # the interval after a last beat is chosen, but no beat ends it
-            value[t, place, k] - model.going / FPS * tau
+            value[t, place, k] - model.continuity_reward / FPS * tau
             for place in range(metre)
             for k, tau in enumerate(taus)
         )
@@ -68,7 +75,7 @@ def worth(path, beat, downbeat, taus, model):
             assert place == 0
             assert places[i - 1] > 0
             total -= model.short
-        total += model.going / FPS * taus[k]
+        total += model.continuity_reward / FPS * taus[k]
         if came is not None:
             total -= change(came, k, taus, model)
     assert breaks[0]
@@ -101,12 +108,28 @@ SOME = {
     "ends": [24, 150],
 }
 MODELS = {
-    "plain": Pointer(going=0.0),
-    "given": Pointer(),
-    "free": Pointer(steadiness=0.5, going=1.0, restart=30.0, trust=1.0, lean=-0.5, least=-3.0),
-    "leaping": Pointer(steadiness=40.0, leap=0.5, short=0.7, going=0.5, lean=-0.5, least=-6.0),
-    "breaking": Pointer(steadiness=8.0, going=0.3, restart=1.5, lean=-0.5, least=-9.0),
-    "strict": Pointer(steadiness=200.0, going=3.0, restart=6.0, lean=-1.0),
+    "plain": BarPointerModel(continuity_reward=0.0),
+    "given": BarPointerModel(),
+    "free": BarPointerModel(
+        steadiness=0.5,
+        continuity_reward=1.0,
+        restart=30.0,
+        trust=1.0,
+        beat_bias=-0.5,
+        min_log_odds=-3.0,
+    ),
+    "leaping": BarPointerModel(
+        steadiness=40.0,
+        leap=0.5,
+        short=0.7,
+        continuity_reward=0.5,
+        beat_bias=-0.5,
+        min_log_odds=-6.0,
+    ),
+    "breaking": BarPointerModel(
+        steadiness=8.0, continuity_reward=0.3, restart=1.5, beat_bias=-0.5, min_log_odds=-9.0
+    ),
+    "strict": BarPointerModel(steadiness=200.0, continuity_reward=3.0, restart=6.0, beat_bias=-1.0),
 }
 
 
@@ -121,13 +144,15 @@ def test_no_path_is_better(metre, n, taus, model):
     best = most(beat, downbeat, metre, taus, model)
     assert len(path.frames)
     assert worth(path, beat, downbeat, taus, model) == pytest.approx(best, abs=1e-3)
-    assert path.score == pytest.approx(best - model.going / FPS * travelled(path), abs=1e-3)
+    assert path.score == pytest.approx(
+        best - model.continuity_reward / FPS * travelled(path), abs=1e-3
+    )
     assert path.metre == metre
 
 
 def test_no_path_is_better_among_all_intervals():
     taus = barpointer.intervals().tolist()
-    model = Pointer(steadiness=4.0, restart=4.0, lean=-1.0, least=-9.0)
+    model = BarPointerModel(steadiness=4.0, restart=4.0, beat_bias=-1.0, min_log_odds=-9.0)
     beat, downbeat = noise(320, seed=5)
 
     path = decode(beat, downbeat, metre=2, pointer=model)
@@ -139,7 +164,7 @@ def test_no_path_is_better_among_all_intervals():
 
 @pytest.mark.parametrize("n", [0, 1, 23, 24, 25, 47, 48, 49, 72])
 def test_short_tracks(n):
-    model = Pointer(going=0.0, restart=1.0)
+    model = BarPointerModel(continuity_reward=0.0, restart=1.0)
     taus = [24, 30]
     beat, downbeat = noise(n, seed=n)
 
@@ -157,7 +182,7 @@ class TestBreakingOff:
 
     taus = np.array([40])
     first, second = [40, 80, 120], [297, 337, 377]
-    model = Pointer(going=0.0, lean=0.0, least=-50.0, trust=1.0)
+    model = BarPointerModel(continuity_reward=0.0, beat_bias=0.0, min_log_odds=-50.0, trust=1.0)
 
     def found(self, restart):
         beat = pulses(420, self.first + self.second)
@@ -242,14 +267,20 @@ class TestBreakingOff:
             beat, beat / 2, metre=1, pointer=replace(self.model, restart=0.01), taus=self.taus
         )
 
-        assert np.diff(path.frames).min() >= SHORTEST
+        assert np.diff(path.frames).min() >= SHORTEST_BEAT
         assert len(path.frames) == 2
 
 
 class TestSteadiness:
     def of(self, frames, *, steadiness, taus=(40, 42)):
         beat = pulses(400, frames)
-        model = Pointer(steadiness=steadiness, going=0.0, lean=0.0, trust=1.0, least=-50.0)
+        model = BarPointerModel(
+            steadiness=steadiness,
+            continuity_reward=0.0,
+            beat_bias=0.0,
+            trust=1.0,
+            min_log_odds=-50.0,
+        )
         return decode(beat, beat / 2, metre=1, pointer=model, taus=np.array(taus))
 
     def test_each_change_costs_its_share(self):
@@ -292,7 +323,9 @@ class TestSteadiness:
         longer = round(60 * (1 + share))
         frames = [60, 120, 180, 240, 240 + longer, 240 + 2 * longer, 240 + 3 * longer]
         beat = pulses(600, frames)
-        model = Pointer(steadiness=0.0, going=0.0, lean=0.0, trust=1.0, least=-50.0)
+        model = BarPointerModel(
+            steadiness=0.0, continuity_reward=0.0, beat_bias=0.0, trust=1.0, min_log_odds=-50.0
+        )
 
         path = decode(beat, beat / 2, metre=1, pointer=model)
 
@@ -303,7 +336,7 @@ class TestSteadiness:
 def test_the_tempo_never_leaves_the_given_intervals(taus):
     """Beats at 55 frames, which none of these is."""
     beat = pulses(1200, range(30, 1200, 55))
-    model = Pointer(restart=1e6, going=20.0)
+    model = BarPointerModel(restart=1e6, continuity_reward=20.0)
 
     path = decode(beat, beat / 3, metre=4, pointer=model, taus=np.array(taus))
 
@@ -340,7 +373,7 @@ class TestLeapsAndShortBars:
         firsts = np.concatenate([at[:21:4], at[21::4]])
         beat, downbeat = pulses(1720, at), pulses(1720, firsts)
 
-        path = decode(beat, downbeat, metre=4, pointer=Pointer(short=0.1))
+        path = decode(beat, downbeat, metre=4, pointer=BarPointerModel(short=0.1))
 
         assert np.diff(np.flatnonzero(path.places == 0)).min() >= 2
 
@@ -350,7 +383,7 @@ class TestLeapsAndShortBars:
         firsts = np.concatenate([at[:20:4], at[20:22:4], at[22::4]])
         beat, downbeat = pulses(1720, at), pulses(1720, firsts)
 
-        path = decode(beat, downbeat, metre=4, pointer=Pointer(short=price))
+        path = decode(beat, downbeat, metre=4, pointer=BarPointerModel(short=price))
 
         assert (path.frames[path.places == 0].tolist() == firsts.tolist()) is cut
 
@@ -360,7 +393,7 @@ class TestGoingOn:
 
     def test_it_carries_a_path_through_silence_but_is_not_in_its_score(self):
         """A silent beat costs 2.5; the 1.5 s that led to it earn 3; the one at either end is loud."""
-        model = Pointer(going=2.0, trust=1.0, lean=0.0, least=-2.5)
+        model = BarPointerModel(continuity_reward=2.0, trust=1.0, beat_bias=0.0, min_log_odds=-2.5)
         beat = pulses(1200, [0, 1050], height=0.99, floor=1e-6)
 
         path = decode(beat, beat / 2, metre=1, pointer=model, taus=np.array([150]))
@@ -372,7 +405,7 @@ class TestGoingOn:
     @pytest.mark.parametrize("tau", [30, 50])
     def test_it_is_earned_by_the_second_whatever_the_tempo(self, tau):
         """Beats worth nothing in themselves: as many seconds as there are, of either tempo."""
-        model = Pointer(going=2.0, least=0.0, lean=-50.0)
+        model = BarPointerModel(continuity_reward=2.0, min_log_odds=0.0, beat_bias=-50.0)
 
         path = decode(self.silence, self.silence, metre=1, pointer=model, taus=np.array([tau]))
 
@@ -382,14 +415,16 @@ class TestGoingOn:
 
     def test_nothing_is_earned_after_the_last_beat(self):
         """One silent beat costs 2.5, and the 1.5 s that would follow it are not travelled."""
-        model = Pointer(going=2.0, least=-2.5)
+        model = BarPointerModel(continuity_reward=2.0, min_log_odds=-2.5)
 
         path = decode(self.silence[:100], self.silence[:100], metre=2, pointer=model)
 
         assert len(path.frames) == 0
 
     def test_without_it_silence_has_no_beat(self):
-        path = decode(self.silence, self.silence, metre=3, pointer=Pointer(going=0.0))
+        path = decode(
+            self.silence, self.silence, metre=3, pointer=BarPointerModel(continuity_reward=0.0)
+        )
 
         assert len(path.frames) == len(path.places) == len(path.breaks) == 0
         assert path.score == 0.0
@@ -406,7 +441,7 @@ class TestGoingOn:
 
 
 class TestLogOdds:
-    raw = Pointer(trust=1.0, lean=0.0, least=-100.0)
+    raw = BarPointerModel(trust=1.0, beat_bias=0.0, min_log_odds=-100.0)
 
     @pytest.mark.parametrize(
         ("beat", "downbeat"), [(0.5, 0.25), (0.9, 0.05), (0.2, 0.19), (0.999, 0.5)]
@@ -437,7 +472,9 @@ class TestLogOdds:
         beat, downbeat = noise(500, seed=1)
         plain, first = log_odds(beat, downbeat, model=self.raw)
 
-        shaped = log_odds(beat, downbeat, model=Pointer(trust=0.4, lean=0.8, least=-1.5))
+        shaped = log_odds(
+            beat, downbeat, model=BarPointerModel(trust=0.4, beat_bias=0.8, min_log_odds=-1.5)
+        )
 
         for mine, odds in zip(shaped, (plain, first), strict=True):
             np.testing.assert_allclose(mine, np.maximum(0.4 * odds + 0.8, -1.5), atol=1e-5)
@@ -448,12 +485,12 @@ class TestLogOdds:
 
 def test_what_is_given_leans_as_it_is_told():
     """The sizes are fitted to music (benchmarks); their directions are not."""
-    model = Pointer()
+    model = BarPointerModel()
 
     assert 0 < model.trust < 1  # each frame says less than it seems to
-    assert model.lean > 0  # towards a beat
-    assert model.least < 0  # a silent beat still speaks against one
-    assert min(model.steadiness, model.going, model.restart) > 0  # prices
+    assert model.beat_bias > 0  # towards a beat
+    assert model.min_log_odds < 0  # a silent beat still speaks against one
+    assert min(model.steadiness, model.continuity_reward, model.restart) > 0  # prices
 
 
 class TestIntervals:
@@ -462,7 +499,7 @@ class TestIntervals:
 
         assert 60 * FPS / taus[0] == 250
         assert taus[-2] < 60 * FPS / 40 <= taus[-1]
-        assert taus[0] == SHORTEST
+        assert taus[0] == SHORTEST_BEAT
         assert 60 * FPS / 40 == SLOWEST
 
     def test_neighbours_lie_as_near_as_frames_allow_or_some_two_percent_apart(self):

@@ -303,7 +303,7 @@ class TestBarSureness:
         starts = np.zeros(n, np.bool_)
         starts[list(first)] = True
         times = 0.5 * np.arange(n)
-        return module._bar_sureness(
+        return module._bar_confidence(
             times, starts, np.broadcast_to(sure, n).astype(float), np.asarray(down, float)
         )
 

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from sequencer.listening.barpointer import FPS, Pointer, decode, intervals
+from sequencer.listening.barpointer import FPS, BarPointerModel, decode, intervals
 from sequencer.listening.levels import readings_of, ways_to_count
 
 SECONDS = 60.0
@@ -38,7 +38,7 @@ def test_a_song_is_not_counted_twice_as_fast_for_some_bars():
     beat = pulses((0.5, 0.6, 0.9), (15.2, 0.6, 0.9, 30.0))
     downbeat = pulses((0.5, 2.4, 0.9), (14.9, 1.2, 0.9, 30.0))
 
-    free = decode(beat, downbeat, metre=4, pointer=Pointer())
+    free = decode(beat, downbeat, metre=4, pointer=BarPointerModel())
     way = best(beat, downbeat)
 
     assert np.diff(free.frames).min() < 40  # what the level keeps away

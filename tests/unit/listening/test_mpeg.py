@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 import soundfile
 
-from sequencer.listening.audio import Track, warning_of
+from sequencer.listening.audio import AudioFile, warning_of
 from sequencer.listening.hearing import hear
 from sequencer.listening.mpeg import frames_of
 
@@ -48,7 +48,7 @@ def claiming(whole, frames):
 
 
 def decoded(path):
-    track = Track(path)
+    track = AudioFile(path)
     return np.concatenate(list(track.blocks())), track.duration
 
 

@@ -3,11 +3,11 @@ import pytest
 
 from sequencer.errors import InputError
 from sequencer.planning.mending import mended_spacing
-from sequencer.planning.space_mends import harm_of, standing, too_close
+from sequencer.planning.space_mends import baseline, harm_of, too_close
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.tasks.mending import mend_show
+from sequencer.tasks.mend import mend_show
 from sequencer.timing.song import Section, Song
 
 SONG = Song(
@@ -98,9 +98,9 @@ def test_a_move_never_brings_anyone_too_near_to_something_else():
         "audience: [{line: [[-30, -6.3], [30, -6.3]]}]",
     )
     spaced = mended_spacing(text, "s.yaml", SONG)
-    before = standing(stage(text))
+    before = baseline(stage(text))
 
-    assert harm_of(before, stage(spaced.text), courses=True) == ()
+    assert harm_of(before, stage(spaced.text), trajectories=True) == ()
 
 
 def test_a_file_is_written_whole_or_not_at_all(tmp_path, monkeypatch):

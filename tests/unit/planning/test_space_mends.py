@@ -6,7 +6,7 @@ import pytest
 from sequencer.motion.clearance.nearest import closest
 from sequencer.planning.offers import checked_with_mends
 from sequencer.planning.restaging import restaged
-from sequencer.planning.space_mends import harm_of, mends_for, standing, too_close
+from sequencer.planning.space_mends import baseline, harm_of, mends_for, too_close
 from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_text
 from sequencer.show.reading import show_from_document
@@ -91,17 +91,17 @@ def stage(text):
 @pytest.mark.parametrize("planted", PLANTED)
 def test_every_kind_of_mend_holds(planted):
     text, kind = PLANTED[planted], planted.split()[0]
-    before = standing(stage(text))
+    before = baseline(stage(text))
     assert before.bad, "the plant must be too close"
     mends = mends_for(before, before.bad[0])
-    costs = [edit.cost for edit, _ in mends.held]
-    edit, tried = next(one for one in mends.held if one[0].kind == kind)
+    costs = [edit.cost for edit, _ in mends.accepted]
+    edit, tried = next(one for one in mends.accepted if one[0].kind == kind)
 
     assert costs == sorted(costs), "smallest change first"
     changed = edited_text(text, list(edit.changes), edit.insertions)
     after = stage(changed)  # what stands in the file, not what was tried in memory
     assert too_close(after) == () == too_close(tried)
-    assert harm_of(before, after, courses=True) == ()
+    assert harm_of(before, after, trajectories=True) == ()
     assert "# too close on purpose" in changed
     if kind != "tether":
         assert "# a note on Ash" in changed
@@ -113,8 +113,8 @@ def test_every_kind_of_mend_holds(planted):
 def test_a_smaller_change_of_the_same_kind_does_not_do():
     """The mend offered is the first that holds: the next smaller widening still comes too close."""
     text = PLANTED["widen a shape"]
-    before = standing(stage(text))
-    edit = next(e for e, _ in mends_for(before, before.bad[0]).held if e.kind == "widen")
+    before = baseline(stage(text))
+    edit = next(e for e, _ in mends_for(before, before.bad[0]).accepted if e.kind == "widen")
     ((path, spacing),) = edit.changes
     less = restaged(before.show, [(path, spacing - 0.2)])
 
@@ -124,13 +124,13 @@ def test_a_smaller_change_of_the_same_kind_does_not_do():
 def test_a_mend_that_does_harm_elsewhere_is_told_as_such():
     """Birch may go neither way along the line: the edge of the stage, and a third who stands there."""
     text = PLANTED["place"].replace("width: 14 m", "width: 3.2 m")
-    before = standing(stage(text))
-    mends = mends_for(before, before.bad[0], courses=False)
-    told = " ".join(word for _, harm in mends.spoilt for word in harm)
+    before = baseline(stage(text))
+    mends = mends_for(before, before.bad[0], trajectories=False)
+    told = " ".join(word for _, harm in mends.rejected for word in harm)
 
     assert "off-stage" in told
-    for _edit, after in mends.held:
-        assert harm_of(before, after, courses=False) == ()
+    for _edit, after in mends.accepted:
+        assert harm_of(before, after, trajectories=False) == ()
 
 
 def test_a_third_who_would_be_crowded_is_seen():
@@ -138,24 +138,24 @@ def test_a_third_who_would_be_crowded_is_seen():
         "  - {name: Birch, stature: 1.7, prop: *poi}\n",
         "  - {name: Birch, stature: 1.7, prop: *poi}\n  - {name: Clay, stature: 1.7, prop: *poi}\n",
     ).replace("at: [0.55, 4]}}", "at: [0.55, 4]}, Clay: {at: [3.1, 4]}}")  # fmt: skip
-    before = standing(stage(third))
+    before = baseline(stage(third))
     (conflict,) = before.bad
     closer = restaged(before.show, [(("formations", "close", "spots", "Birch", "at"), [1.5, 4])])
-    assert "Birch and Clay too close" in harm_of(before, closer, courses=False)
-    for _edit, after in mends_for(before, conflict, courses=False).held:
+    assert "Birch and Clay too close" in harm_of(before, closer, trajectories=False)
+    for _edit, after in mends_for(before, conflict, trajectories=False).accepted:
         assert too_close(after) == ()
 
 
 def test_a_harm_that_grows_is_seen():
     """Too near to the audience already, and nearer after: no finding is new, but it is worse."""
     text = PLANTED["place"].replace("[[-7, -9], [7, -9]]", "[[-7, -3], [7, -3]]")
-    before = standing(stage(text))
+    before = baseline(stage(text))
     spots = ("formations", "close", "spots")
     nearer = restaged(before.show, [((*spots, "Ash", "at"), [-1, 3.5])])
     farther = restaged(before.show, [((*spots, "Ash", "at"), [-1, 4.5])])
 
-    assert "Ash comes nearer to audience" in harm_of(before, nearer, courses=False)
-    assert not any("audience" in word for word in harm_of(before, farther, courses=False))
+    assert "Ash comes nearer to audience" in harm_of(before, nearer, trajectories=False)
+    assert not any("audience" in word for word in harm_of(before, farther, trajectories=False))
 
 
 def test_the_report_offers_what_holds():

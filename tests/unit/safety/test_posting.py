@@ -5,23 +5,23 @@ import math
 import numpy as np
 import pytest
 
-from sequencer.geometry.walking import Ground
+from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
-from sequencer.motion.performers.walks import FloorPath, Move
-from sequencer.safety.posting import SPARE, Bounds, propose_posts
+from sequencer.motion.performers.walks import Move, WalkPath
+from sequencer.safety.posting import POST_CLEARANCE, PostArea, propose_posts
 
-ROOM = Bounds(left=-10.0, right=10.0, down=-4.0, up=14.0)
+ROOM = PostArea(left=-10.0, right=10.0, down=-4.0, up=14.0)
 REACH = {"Wren": 1.5, "Moss": 1.5}
 
 
 def stand(who, x, y):
-    return Followed(who=who, floor=FloorPath((x, y)), start=0.0, end=32.0)
+    return Followed(who=who, floor=WalkPath((x, y)), start=0.0, end=32.0)
 
 
 def proposed(number, burns, *, bounds=ROOM, ground=None, tall=None, cast=None):
     return propose_posts(
         number, burns, cast or burns, REACH, bounds=bounds,
-        ground=ground or Ground(), tall=tall or Ground(),
+        ground=ground or WalkableFloor(), tall=tall or WalkableFloor(),
     )  # fmt: skip
 
 
@@ -37,12 +37,12 @@ def test_one_post_for_two_stands_in_the_middle():
 def test_two_posts_stand_at_the_edge_of_the_reach():
     found = proposed(2, [stand("Wren", -3, 5), stand("Moss", 3, 5)])
 
-    assert found.way == pytest.approx(1.5 + SPARE, abs=0.08)
+    assert found.way == pytest.approx(1.5 + POST_CLEARANCE, abs=0.08)
 
 
 def test_a_walk_is_covered_as_well_as_a_fine_search_can():
     """Against every place of a grid of 5 cm with the walk's own samples."""
-    floor = FloorPath(
+    floor = WalkPath(
         (-4.0, 3.0),
         moves=(Move(start=4.0, end=20.0, facing=0.0, place=(4.0, 3.0), through=((0.0, 8.0),)),),
     )
@@ -51,13 +51,13 @@ def test_a_walk_is_covered_as_well_as_a_fine_search_can():
     walk = floor.at(np.linspace(0.0, 32.0, 2001)).place
     x, y = np.meshgrid(np.arange(-6, 6, 0.1), np.arange(-1, 10, 0.1))
     gap = np.hypot(x[..., None] - walk[:, 0], y[..., None] - walk[:, 1])
-    free = gap.min(axis=-1) >= 1.5 + SPARE
+    free = gap.min(axis=-1) >= 1.5 + POST_CLEARANCE
     best = gap.max(axis=-1)[free].min()
 
     # the proven margin for the moments between samples keeps posts a little farther out
     assert best - 0.01 <= found.way <= best + 0.35
     clear = np.hypot(walk[:, 0] - found.places[0][0], walk[:, 1] - found.places[0][1]).min()
-    assert clear >= 1.5 + SPARE
+    assert clear >= 1.5 + POST_CLEARANCE
 
 
 def test_posts_keep_out_of_the_reach_of_those_who_are_not_lit():
@@ -66,23 +66,23 @@ def test_posts_keep_out_of_the_reach_of_those_who_are_not_lit():
     found = proposed(1, burns, cast=cast)
 
     for each in cast:
-        assert math.dist(found.places[0], each.floor.place) >= 1.5 + SPARE - 1e-9
+        assert math.dist(found.places[0], each.floor.place) >= 1.5 + POST_CLEARANCE - 1e-9
 
 
 def test_posts_keep_out_of_the_audience_and_see_past_scenery():
     pit = ((-10.0, -4.0), (10.0, -4.0), (10.0, 6.9), (-10.0, 6.9))
     found = proposed(
-        1, [stand("Wren", 0, 5)], bounds=Bounds(left=-10, right=10, down=-4, up=14, closed=(pit,))
+        1, [stand("Wren", 0, 5)], bounds=PostArea(left=-10, right=10, down=-4, up=14, closed=(pit,))
     )
     assert found.places[0][1] > 6.9
 
-    wall = Ground((((-6.0, 6.4), (6.0, 6.4), (6.0, 6.6), (-6.0, 6.6)),))
+    wall = WalkableFloor((((-6.0, 6.4), (6.0, 6.4), (6.0, 6.6), (-6.0, 6.6)),))
     found = proposed(1, [stand("Wren", 0, 5)], ground=wall, tall=wall)
     assert found.places[0][1] < 6.4
 
 
 def test_no_free_place_is_said_and_nonsense_refused():
-    small = Bounds(left=-1.0, right=1.0, down=4.0, up=6.0)
+    small = PostArea(left=-1.0, right=1.0, down=4.0, up=6.0)
 
     assert proposed(1, [stand("Wren", 0, 5)], bounds=small) is None
     with pytest.raises(ValueError, match="at least one post"):

@@ -9,7 +9,7 @@ from sequencer.errors import InputError
 from sequencer.facts.profiles import profile
 from sequencer.facts.rule_book import rule_book
 from sequencer.safety.burning import LIGHTING
-from sequencer.safety.fuel_plan import SPARE, SPIN_OFF
+from sequencer.safety.fuel_plan import FUEL_RESERVE, SPIN_OFF
 from sequencer.safety.run_of_night import MINUTE, run_of_the_night, stop_call
 from sequencer.safety.safety_plan import proposed_posts, safety_plan
 from sequencer.show.document import parse_document
@@ -83,7 +83,7 @@ def test_fuel_for_each_prop_and_in_all(plan):
     assert plan.fuel.of("Sable") is None
     assert plan.fuel.unweighed == ("Sable",)
     assert plan.fuel.taken_up == pytest.approx(6 * 80e-6)
-    assert plan.fuel.prepared == pytest.approx(6 * 80e-6 * (1 + SPARE))
+    assert plan.fuel.prepared == pytest.approx(6 * 80e-6 * (1 + FUEL_RESERVE))
     assert plan.fuel.spun_off == pytest.approx(6 * 20e-6)
 
 

@@ -5,19 +5,19 @@ import math
 import numpy as np
 import pytest
 
-from sequencer.geometry.walking import Ground
+from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.safety.watching import Duty, HandOver, watch_plan
 
 
 def stand(who, x, y, start=0.0, end=32.0):
-    return Followed(who=who, floor=FloorPath((x, y)), start=start, end=end)
+    return Followed(who=who, floor=WalkPath((x, y)), start=start, end=end)
 
 
 def cross(who, a, b, start=0.0, end=32.0, go=8.0, stop=24.0):
     return Followed(
-        who=who, floor=FloorPath(a, moves=(Move(start=go, end=stop, facing=0.0, place=b),)),
+        who=who, floor=WalkPath(a, moves=(Move(start=go, end=stop, facing=0.0, place=b),)),
         start=start, end=end,
     )  # fmt: skip
 
@@ -105,7 +105,7 @@ def test_gaps_join_over_phases():
 
 def test_ways_are_proven_upper_bounds():
     """Against 100,000 samples of a curved walk: never shorter, and at most a hand's breadth longer."""
-    floor = FloorPath(
+    floor = WalkPath(
         (-4.0, 1.0),
         moves=(Move(start=4.0, end=20.0, facing=0.0, place=(4.0, 1.0), through=((0.0, 6.0),)),),
     )
@@ -118,7 +118,7 @@ def test_ways_are_proven_upper_bounds():
 
 
 def test_ways_go_round_scenery():
-    wall = Ground((((-3.0, -4.0), (-2.5, -4.0), (-2.5, 4.0), (-3.0, 4.0)),))
+    wall = WalkableFloor((((-3.0, -4.0), (-2.5, -4.0), (-2.5, 4.0), (-3.0, 4.0)),))
     plan = watch_plan([stand("Wren", 0.0, 0.0)], [LEFT], each=1, ground=wall)
 
     assert plan.watches[0].way == pytest.approx(

@@ -55,7 +55,7 @@ def stage(text=SHOW):
 
 def test_courses_run_through_rest_blocks_and_links():
     ash = stage().dancers[0]
-    kinds = [(span.kind, span.start, span.end) for span in ash.courses["right"].spans]
+    kinds = [(span.kind, span.start, span.end) for span in ash.trajectories["right"].spans]
     assert [kind for kind, _, _ in kinds] == [
         "rest",
         "link",
@@ -82,8 +82,8 @@ def test_who_dances_mirrored_has_the_other_hand_in_the_mirror():
     """Source: reflection in the plane x = 0 of the body frame."""
     ash, birch = stage().dancers
     beats = np.linspace(9.0, 15.0, 50)  # within the block, past its blend
-    right = ash.courses["right"].at(beats)
-    left = birch.courses["left"].at(beats)
+    right = ash.trajectories["right"].at(beats)
+    left = birch.trajectories["left"].at(beats)
     assert_allclose(left.hand, right.hand * [-1, 1, 1], atol=1e-12)
     assert_allclose(left.plane, right.plane * [1, -1, -1], atol=1e-12)
 

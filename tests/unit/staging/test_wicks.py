@@ -10,54 +10,57 @@ from pydantic import ValidationError
 from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for
-from sequencer.motion.trajectories.trajectory import Course, Span
-from sequencer.show.model import Dancer, Fire
-from sequencer.show.prop_records import DEFAULTS, KINDS, Prop, usual_prop
+from sequencer.motion.props.prop import PROP_KINDS
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.show.model import Fire, Performer
+from sequencer.show.prop_records import DEFAULTS, PropRecord, usual_prop
 from sequencer.staging.wicks import fastest_wick, flame_reach
 from sequencer.timing.tempo import TempoMap
 
 
 def test_every_kind_has_sizes():
-    assert set(DEFAULTS) == set(KINDS)
-    for kind in KINDS:
-        held = Prop(kind=kind).held()
+    assert set(DEFAULTS) == set(PROP_KINDS)
+    for kind in PROP_KINDS:
+        held = PropRecord(kind=kind).held()
         assert held.kind == kind
         assert held.farthest > 0.3
 
 
 def test_old_files_mean_the_same():
-    held = Prop(tether=0.55).held(0.4)
+    held = PropRecord(tether=0.55).held(0.4)
     assert (held.kind, held.length, held.mass, held.wick_radius) == ("poi", 0.55, 0.2, 0.05)
     assert held.hot_radius == pytest.approx(0.45)
     assert held.behind == 0
 
 
 def test_a_staff_is_held_in_its_middle_unless_said():
-    held = Prop(kind="staff", length="1.5 m").held()
+    held = PropRecord(kind="staff", length="1.5 m").held()
     assert (held.length, held.behind) == (0.75, 0.75)
-    off = Prop(kind="staff", length="1.5 m", grip="30 cm").held()
+    off = PropRecord(kind="staff", length="1.5 m", grip="30 cm").held()
     assert_allclose((off.length, off.behind), (1.2, 0.3))
-    end = Prop(kind="staff", length=1.5, grip=0).held()
+    end = PropRecord(kind="staff", length=1.5, grip=0).held()
     assert (end.length, end.behind) == (1.5, 0)
 
 
 def test_club_fan_and_hoop():
-    club = Prop(kind="club").held()
+    club = PropRecord(kind="club").held()
     assert_allclose((club.length, club.behind), (0.45, 0.1))
-    fan = Prop(kind="fan", spread=90, wicks=3).held()
+    fan = PropRecord(kind="fan", spread=90, wicks=3).held()
     assert (fan.wicks, fan.spread) == (3, radians(90))
-    hoop = Prop(kind="hoop", diameter=0.9).held()
+    hoop = PropRecord(kind="hoop", diameter=0.9).held()
     assert (hoop.length, len(hoop.heads)) == (0.9, 4)
 
 
 def test_a_hand_may_hold_nothing():
-    single = Dancer(name="Ada", stature=1.7, right=Prop(kind="staff"))
+    single = Performer(name="Ada", stature=1.7, right=PropRecord(kind="staff"))
     assert single.held("left") is None
     assert list(single.props) == ["right"]
-    both = Dancer(name="Ada", stature=1.7, prop=Prop(tether=0.5), left=Prop(kind="fan"))
+    both = Performer(
+        name="Ada", stature=1.7, prop=PropRecord(tether=0.5), left=PropRecord(kind="fan")
+    )
     assert [both.props[side].kind for side in both.props] == ["fan", "poi"]
     with pytest.raises(ValidationError, match="left, right or each"):
-        Dancer(name="Ada", stature=1.7)
+        Performer(name="Ada", stature=1.7)
 
 
 @pytest.mark.parametrize(
@@ -71,7 +74,7 @@ def test_a_hand_may_hold_nothing():
 )
 def test_what_does_not_belong_is_refused(given, words):
     with pytest.raises(ValidationError, match=words):
-        Prop(**given)
+        PropRecord(**given)
 
 
 @pytest.mark.parametrize(
@@ -87,7 +90,7 @@ def test_what_does_not_belong_is_refused(given, words):
 def test_sizes_go_with_the_body(kind, paired, size):
     for stature in (0.8, 1.45, 1.7, 2.0, 2.6):
         hands = {"prop": kind} if paired else {"right": kind}
-        held = Dancer(name="Ada", stature=stature, **hands).held("right")
+        held = Performer(name="Ada", stature=stature, **hands).held("right")
         assert held.size == pytest.approx(size * stature, abs=0.00501)
         assert (held.tether is None) == (kind == "staff")
         assert usual_prop(kind, stature=stature, paired=paired) == held.held()
@@ -98,15 +101,15 @@ def test_sizes_go_with_the_body(kind, paired, size):
 )
 def test_other_sizes_do_not(kind, alone, pair):
     for stature in (1.45, 2.0):
-        assert Dancer(name="Ada", stature=stature, left=kind).held("left").size == alone
-        both = Dancer(name="Ada", stature=stature, prop=kind)
+        assert Performer(name="Ada", stature=stature, left=kind).held("left").size == alone
+        both = Performer(name="Ada", stature=stature, prop=kind)
         assert [held.size for held in both.props.values()] == [pair, pair]
 
 
 def test_a_pair_is_two_of_one_kind_however_they_are_given():
-    mixed = Dancer(name="Ada", stature=1.7, right="staff", left="hoop")
+    mixed = Performer(name="Ada", stature=1.7, right="staff", left="hoop")
     assert [held.size for held in mixed.props.values()] == [0.85, 1.36]
-    apart = Dancer(
+    apart = Performer(
         name="Ada", stature=1.7, right="staff", left={"kind": "staff", "length": "1.5 m"}
     )
     assert [held.size for held in apart.props.values()] == [1.5, 1.02]
@@ -116,23 +119,23 @@ def test_a_size_that_is_given_stays():
     given = {"poi": "tether", "rope dart": "tether", "staff": "length", "club": "length",
              "fan": "length", "hoop": "diameter"}  # fmt: skip
     for kind, key in given.items():
-        ada = Dancer(name="Ada", stature=2.0, prop={"kind": kind, key: 0.77})
+        ada = Performer(name="Ada", stature=2.0, prop={"kind": kind, key: 0.77})
         assert [held.size for held in ada.props.values()] == [0.77, 0.77]
 
 
 def test_its_kind_alone_is_a_prop():
-    for kind in KINDS:
-        short, long = (Dancer(name="Ada", stature=1.6, prop=p) for p in (kind, {"kind": kind}))
+    for kind in PROP_KINDS:
+        short, long = (Performer(name="Ada", stature=1.6, prop=p) for p in (kind, {"kind": kind}))
         assert short == long
     with pytest.raises(ValidationError, match="'poi', 'rope dart'"):
-        Dancer(name="Ada", stature=1.6, prop="poy")
+        Performer(name="Ada", stature=1.6, prop="poy")
 
 
 def test_a_grip_is_held_against_the_size_that_is_filled_in():
     tall = {"name": "Ada", "prop": {"kind": "staff", "grip": "1.1 m"}}
-    assert Dancer(stature=2.0, **tall).held("left").held().length == pytest.approx(0.1)
+    assert Performer(stature=2.0, **tall).held("left").held().length == pytest.approx(0.1)
     with pytest.raises(ValidationError, match=r"left hand's staff: .* 1.1 m .* only 0.9 m"):
-        Dancer(stature=1.5, **tall)
+        Performer(stature=1.5, **tall)
 
 
 @pytest.mark.parametrize(
@@ -150,16 +153,16 @@ def test_a_grip_is_held_against_the_size_that_is_filled_in():
 )  # fmt: skip
 def test_measures_that_cannot_be_of_one_body(measures, words):
     with pytest.raises(ValidationError, match=words):
-        Dancer(name="Ada", prop="poi", **{"stature": 1.7, **measures})
+        Performer(name="Ada", prop="poi", **{"stature": 1.7, **measures})
 
 
 def test_measures_reach_the_body():
-    ada = Dancer(name="Ada", stature=1.7, prop="poi", arm=0.7, shoulder=1.4, overhead=2.26)
+    ada = Performer(name="Ada", stature=1.7, prop="poi", arm=0.7, shoulder=1.4, overhead=2.26)
     assert (ada.body.arm_length, ada.body.shoulder_height) == (0.7, 1.4)
     assert ada.body.overhead_grip == 2.26
-    assert Dancer(name="Ada", stature=1.7, prop="poi").body == Body(stature=1.7)
+    assert Performer(name="Ada", stature=1.7, prop="poi").body == Body(stature=1.7)
     for stature in (0.8, 2.6):
-        assert Dancer(name="Ada", stature=stature, prop="poi").body.stature == stature
+        assert Performer(name="Ada", stature=stature, prop="poi").body.stature == stature
 
 
 @pytest.mark.parametrize(
@@ -173,25 +176,31 @@ def test_measures_reach_the_body():
 )
 def test_measures_of_who_is_seated_are_those_in_the_chair(measures, words):
     with pytest.raises(ValidationError, match=words):
-        Dancer(name="Ada", prop="poi", **{"stature": 1.7, "posture": "seated", **measures})
+        Performer(name="Ada", prop="poi", **{"stature": 1.7, "posture": "seated", **measures})
 
 
 def test_who_is_seated_has_a_seated_body():
-    ada = Dancer(name="Ada", stature=1.7, posture="seated", prop="poi", shoulder=1.1, overhead=1.8)
+    ada = Performer(
+        name="Ada", stature=1.7, posture="seated", prop="poi", shoulder=1.1, overhead=1.8
+    )
     assert ada.body == Body(stature=1.7, shoulder_top=1.1, grip_overhead=1.8, seated=True)
-    assert Dancer(name="Ada", stature=1.7, posture="standing", prop="poi").body == Body(stature=1.7)
+    assert Performer(name="Ada", stature=1.7, posture="standing", prop="poi").body == Body(
+        stature=1.7
+    )
 
 
 def test_a_fast_head_draws_its_flame_out():
     """Two metres of rope twice round a second are 25 m/s; a poi stays under what is taken for all."""
     body = Body(stature=1.7)
     law = law_for("static-spin", {}, side="right", body=body, beats=1.0)
-    course = Course((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label="spin"),))
+    trajectory = Trajectory(
+        (Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label="spin"),)
+    )
     tempo = TempoMap(np.arange(0.0, 30.0, 0.5), first=0, bars=(0,), metre=4)
-    rope, poi = Prop(kind="rope dart", tether=2.0), Prop(tether=0.55)
-    speed = fastest_wick(rope.held(), course, ((0.0, 4.0),), tempo)
+    rope, poi = PropRecord(kind="rope dart", tether=2.0), PropRecord(tether=0.55)
+    speed = fastest_wick(rope.held(), trajectory, ((0.0, 4.0),), tempo)
     assert speed == pytest.approx(2 * np.pi * 2 * 2.0, rel=1e-6)
-    assert speed > FASTEST_HEAD > fastest_wick(poi.held(), course, ((0.0, 4.0),), tempo)
+    assert speed > FASTEST_HEAD > fastest_wick(poi.held(), trajectory, ((0.0, 4.0),), tempo)
     fire = Fire(fuel="kerosene", flame=0.4)
     assert flame_reach(rope, fire, speed=speed) > flame_reach(rope, fire)
-    assert fastest_wick(rope.held(), course, (), tempo) == 0
+    assert fastest_wick(rope.held(), trajectory, (), tempo) == 0

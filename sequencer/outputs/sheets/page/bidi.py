@@ -15,7 +15,9 @@ for _one, _other in ("<>", "«»", "‹›", "≤≥", "⟨⟩"):
     _MIRRORED |= {_one: _other, _other: _one}
 
 
-MARKS = "\u200e\u200f"  # left-to-right and right-to-left mark: they have a direction and no shape
+DIRECTION_MARKS = (
+    "\u200e\u200f"  # left-to-right and right-to-left mark: they have a direction and no shape
+)
 
 
 def without_controls(text: str) -> str:

@@ -16,7 +16,7 @@ from sequencer.outputs.sheets.page.paper import (
     HAIR,
     HEAD,
     INK,
-    LEAD,
+    LEAD_SIZE,
     MIST,
     PAPER,
     RULE,
@@ -26,7 +26,7 @@ from sequencer.outputs.sheets.page.paper import (
     TINY,
     TITLE,
 )
-from sequencer.outputs.sheets.page.prose import Prose, Span, broken, one_line
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan, broken, one_line
 from sequencer.outputs.sheets.page.wording import brief
 
 Cell: TypeAlias = Any  # a flowable, a list of them, or text
@@ -35,13 +35,13 @@ SEVERITY_WORDS = {"stop": "STOP", "warn": "WARN", "note": "NOTE"}
 
 def kicker(words: str, *, colour: Color = SOFT) -> Prose:
     """Small capitals above a title."""
-    return Prose(Span(words.upper(), "Bold", SMALL, colour), role="P", after=1)
+    return Prose(TextSpan(words.upper(), "Bold", SMALL, colour), role="P", after=1)
 
 
 def heading(words: str, *, level: int = 1, before: float = GAP * 1.2) -> Prose:
     """A heading with an entry in the outline."""
     return Prose(
-        Span(words, "Poster", HEAD if level == 1 else LEAD, INK),
+        TextSpan(words, "Poster", HEAD if level == 1 else LEAD_SIZE, INK),
         before=before,
         after=4,
         leading=1.2,
@@ -51,13 +51,17 @@ def heading(words: str, *, level: int = 1, before: float = GAP * 1.2) -> Prose:
 
 
 def fitted(
-    words: str, room: float, *, most: int = 2, sizes: Sequence[float] = (GIANT, TITLE, HEAD, LEAD)
+    words: str,
+    room: float,
+    *,
+    most: int = 2,
+    sizes: Sequence[float] = (GIANT, TITLE, HEAD, LEAD_SIZE),
 ) -> Prose:
     """A title in the largest size that keeps it to `most` lines; in the smallest, as many as it needs."""
     for size in sizes:
-        if len(broken((Span(words, "Poster", size),), room)) <= most:
+        if len(broken((TextSpan(words, "Poster", size),), room)) <= most:
             break
-    return Prose(Span(words, "Poster", size, INK), leading=1.16, role="H1")
+    return Prose(TextSpan(words, "Poster", size, INK), leading=1.16, role="H1")
 
 
 def grid(
@@ -96,7 +100,10 @@ def grid(
 def named_rows(lines: Sequence[tuple[str, str]], room: float, *, share: float) -> Grid:
     """A table of what things are called, in bold, and what is said of each; `share` of it for the names."""
     rows: list[list[Cell]] = [
-        [Prose(Span(name, "Bold", TEXT), role="TD"), Prose(Span(words, "Regular", TEXT), role="TD")]
+        [
+            Prose(TextSpan(name, "Bold", TEXT), role="TD"),
+            Prose(TextSpan(words, "Regular", TEXT), role="TD"),
+        ]
         for name, words in lines
     ]
     return grid(rows, [room * share, room * (1 - share)], pad=2)
@@ -104,7 +111,7 @@ def named_rows(lines: Sequence[tuple[str, str]], room: float, *, share: float) -
 
 def head_cell(words: str) -> Prose:
     """The head of a column."""
-    return Prose(Span(words, "Bold", SMALL, SOFT), role="TH")
+    return Prose(TextSpan(words, "Bold", SMALL, SOFT), role="TH")
 
 
 def box(
@@ -146,7 +153,7 @@ class Disc(Flowable):  # type: ignore[misc]
             canvas,
             self.size / 2,
             self.size / 2 - type_size * 0.35,
-            Span(self.words, "Poster", type_size, PAPER),
+            TextSpan(self.words, "Poster", type_size, PAPER),
             align="centre",
         )
 
@@ -181,7 +188,7 @@ class LitMark(Flowable):  # type: ignore[misc]
             canvas,
             left + (self.wide - left - (3 if self.lit else 0)) / 2,
             self.tall / 2 - 3.7,
-            Span(self.words, "Bold", TEXT if len(self.words) < 5 else SMALL, colour),
+            TextSpan(self.words, "Bold", TEXT if len(self.words) < 5 else SMALL, colour),
             align="centre",
         )
 
@@ -217,8 +224,8 @@ def facts_row(pairs: Sequence[tuple[str, str]], room: float) -> Grid:
     widths = shared(natural, room)
     cells: list[Cell | str] = [
         [
-            Prose(Span(label, "Regular", SMALL, SOFT)),
-            Prose(Span(value, "Bold", CUE, INK), leading=1.2),
+            Prose(TextSpan(label, "Regular", SMALL, SOFT)),
+            Prose(TextSpan(value, "Bold", CUE, INK), leading=1.2),
         ]
         for label, value in pairs
     ]

@@ -9,7 +9,7 @@ from math import ceil, hypot
 
 Box = tuple[float, float, float, float]
 
-STEP = 3.0  # of the lattice
+_STEP = 3.0  # of the lattice
 _NEAR = 1e-9
 
 
@@ -81,6 +81,6 @@ def _marks(low: float, high: float, near: float) -> list[float]:
     if high < low:
         return []
     start = min(max(near, low), high)
-    back, ahead = ceil((start - low) / STEP), ceil((high - start) / STEP)
-    steps = (start + STEP * k for k in range(-back, ahead + 1))
+    back, ahead = ceil((start - low) / _STEP), ceil((high - start) / _STEP)
+    steps = (start + _STEP * k for k in range(-back, ahead + 1))
     return sorted({min(max(mark, low), high) for mark in steps})

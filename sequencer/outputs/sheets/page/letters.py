@@ -15,7 +15,7 @@ from typing import Any, Literal
 from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
 
-from sequencer.outputs.sheets.page.bidi import MARKS, without_controls
+from sequencer.outputs.sheets.page.bidi import DIRECTION_MARKS, without_controls
 from sequencer.outputs.sheets.page.own_type import OwnType
 
 Face = Literal["Regular", "Bold", "Italic", "Poster"]
@@ -90,7 +90,7 @@ def has(letter: str) -> bool:
 def width(text: str, face: Face) -> float:
     """Width of a printable text at size 1."""
     table = _table(face)
-    return sum(table.get(ord(letter), 0.6) for letter in text if letter not in MARKS)
+    return sum(table.get(ord(letter), 0.6) for letter in text if letter not in DIRECTION_MARKS)
 
 
 def _table(face: Face) -> Mapping[int, float]:
@@ -111,7 +111,7 @@ def printable(text: str) -> str:
         kind = unicodedata.category(letter)
         if letter != "\n" and kind == "Cc":
             letter = " "  # noqa: PLW2901 - what is printed in its place
-        elif letter in MARKS:
+        elif letter in DIRECTION_MARKS:
             pieces.append(_spelled(missing) + letter)
             missing = []
             continue
@@ -156,7 +156,7 @@ def clipped(text: str, face: Face, size: float, room: float) -> str:
     left = room / size - table[ord("…")]
     kept = 0
     for letter in text:
-        left -= 0.0 if letter in MARKS else table.get(ord(letter), 0.6)
+        left -= 0.0 if letter in DIRECTION_MARKS else table.get(ord(letter), 0.6)
         if left < 0:
             break
         kept += 1

@@ -14,7 +14,7 @@ from reportlab.platypus import Flowable, Table
 from sequencer.outputs.sheets.page.bars import Barred, Grid, parts_of
 from sequencer.outputs.sheets.page.elements import box
 from sequencer.outputs.sheets.page.paper import SMALL, TEXT
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import brief, plural
 
 GONE_TOLD, GONE_LETTERS = 4, 70  # lines that are gone are told so many, so long
@@ -106,12 +106,12 @@ def _said(change: Change, against: str) -> str:
 
 def _noted(story: list[Flowable], said: str, change: Change, room: float) -> list[Flowable]:
     """The story with its note in place."""
-    lines: list[Flowable] = [Prose(Span(said, "Bold", TEXT))]
+    lines: list[Flowable] = [Prose(TextSpan(said, "Bold", TEXT))]
     told = [f"“{brief(words, most=GONE_LETTERS)}”" for words in change.gone[:GONE_TOLD]]
     if told:
         more = len(change.gone) - len(told)
         tail = f" and {more} more" if more > 0 else ""
-        lines.append(Prose(Span(f"No longer there: {'; '.join(told)}{tail}", "Regular", SMALL)))
+        lines.append(Prose(TextSpan(f"No longer there: {'; '.join(told)}{tail}", "Regular", SMALL)))
     for index, part in enumerate(story):
         if isinstance(part, ChangesNote):
             story[index] = box(lines, room)
@@ -120,7 +120,7 @@ def _noted(story: list[Flowable], said: str, change: Change, room: float) -> lis
         for panel in getattr(part, "panels", ()):
             for index, own in enumerate(panel):
                 if isinstance(own, ChangesNote):
-                    panel[index] = Prose(Span(said, "Bold", 8.0), leading=1.15)
+                    panel[index] = Prose(TextSpan(said, "Bold", 8.0), leading=1.15)
     return story
 
 

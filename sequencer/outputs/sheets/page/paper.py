@@ -13,7 +13,7 @@ from reportlab.lib.pagesizes import A4, LETTER, landscape
 from reportlab.lib.units import mm
 
 PaperName = Literal["a4", "letter"]
-SIZES: Final = {"a4": A4, "letter": LETTER}
+PAPER_SIZES: Final = {"a4": A4, "letter": LETTER}
 
 INK: Final[Color] = HexColor("#15171C")
 SOFT: Final[Color] = HexColor("#565B66")  # secondary words; contrast on white 6.9 : 1
@@ -24,9 +24,9 @@ WATCH: Final[Color] = HexColor("#0A5C99")  # safety crew
 PAPER: Final[Color] = white
 
 # type scale [pt]; nothing below TINY is ever printed
-TINY, SMALL, TEXT, CUE, LEAD, HEAD, TITLE, GIANT = 8.0, 9.0, 10.5, 12.5, 15.0, 20.0, 30.0, 44.0
+TINY, SMALL, TEXT, CUE, LEAD_SIZE, HEAD, TITLE, GIANT = 8.0, 9.0, 10.5, 12.5, 15.0, 20.0, 30.0, 44.0
 
-MARGIN: Final = 14 * mm
+PAGE_MARGIN: Final = 14 * mm
 GAP: Final = 4 * mm  # between blocks
 HEADER: Final = 13 * mm
 FOOTER: Final = 11 * mm
@@ -51,30 +51,30 @@ class Page:
         ValueError
             If the paper is not known.
         """
-        if paper not in SIZES:
-            raise ValueError(f"paper must be one of {', '.join(SIZES)}, got {paper!r}")
-        width, height = landscape(SIZES[paper]) if wide else SIZES[paper]
+        if paper not in PAPER_SIZES:
+            raise ValueError(f"paper must be one of {', '.join(PAPER_SIZES)}, got {paper!r}")
+        width, height = landscape(PAPER_SIZES[paper]) if wide else PAPER_SIZES[paper]
         return cls(width, height, banner)
 
     @property
     def left(self) -> float:
         """Left edge of the frame."""
-        return MARGIN
+        return PAGE_MARGIN
 
     @property
     def inner(self) -> float:
         """Width of the frame."""
-        return self.width - 2 * MARGIN
+        return self.width - 2 * PAGE_MARGIN
 
     @property
     def bottom(self) -> float:
         """Lower edge of the frame."""
-        return MARGIN * 0.6 + FOOTER
+        return PAGE_MARGIN * 0.6 + FOOTER
 
     @property
     def top(self) -> float:
         """Upper edge of the frame."""
-        return self.height - MARGIN * 0.6 - HEADER - self.banner
+        return self.height - PAGE_MARGIN * 0.6 - HEADER - self.banner
 
     @property
     def tall(self) -> float:

@@ -33,7 +33,7 @@ _NEAR = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
-class Span:
+class TextSpan:
     """A stretch of text in one face, size and colour."""
 
     text: str
@@ -72,7 +72,7 @@ class Prose(Flowable):  # type: ignore[misc]
 
     Parameters
     ----------
-    spans : sequence of Span, or Span
+    spans : sequence of TextSpan, or Span
     align : {"left", "right", "centre"}
         Where a line stands; a right-to-left paragraph takes the other side of "left".
     leading : float
@@ -83,7 +83,7 @@ class Prose(Flowable):  # type: ignore[misc]
 
     def __init__(
         self,
-        spans: Sequence[Span] | Span,
+        spans: Sequence[TextSpan] | TextSpan,
         *,
         align: Align = "left",
         leading: float = 1.26,
@@ -93,7 +93,7 @@ class Prose(Flowable):  # type: ignore[misc]
         bookmark: tuple[str, int] | None = None,
     ) -> None:
         super().__init__()
-        self.spans = (spans,) if isinstance(spans, Span) else tuple(spans)
+        self.spans = (spans,) if isinstance(spans, TextSpan) else tuple(spans)
         self.align, self.leading, self.role, self.bookmark = align, leading, role, bookmark
         self.spaceBefore, self.spaceAfter = before, after
         self.lines: tuple[Line, ...] | None = None
@@ -183,7 +183,7 @@ def one_line(
     canvas: Any,
     x: float,
     base: float,
-    span: Span,
+    span: TextSpan,
     *,
     room: float | None = None,
     align: Align = "left",
@@ -201,7 +201,7 @@ def one_line(
 
 @remembered
 @lru_cache(maxsize=20_000)
-def broken(spans: tuple[Span, ...], room: float) -> tuple[Line, ...]:
+def broken(spans: tuple[TextSpan, ...], room: float) -> tuple[Line, ...]:
     """Lines of the spans, none wider than `room`."""
     text, owners = "", bytearray()
     for index, span in enumerate(spans[:256]):
@@ -219,7 +219,11 @@ def broken(spans: tuple[Span, ...], room: float) -> tuple[Line, ...]:
 
 
 def _paragraph(
-    text: str, owners: bytearray, spans: tuple[Span, ...], room: float, fallback: Span | None
+    text: str,
+    owners: bytearray,
+    spans: tuple[TextSpan, ...],
+    room: float,
+    fallback: TextSpan | None,
 ) -> list[Line]:
     if not text:
         return [Line((), fallback.size, False)] if fallback is not None else []
@@ -241,7 +245,7 @@ def _paragraph(
         runs = []
         for owner, group in groupby(zip(own, letters, strict=True), key=lambda pair: pair[0]):
             span = spans[owner]
-            shown = "".join(letter for _, letter in group if letter not in bidi.MARKS)
+            shown = "".join(letter for _, letter in group if letter not in bidi.DIRECTION_MARKS)
             runs.append(
                 Run(shown, span.face, span.size, span.colour, width(shown, span.face) * span.size)
             )
@@ -251,7 +255,7 @@ def _paragraph(
 
 
 def _breaks(
-    text: str, owners: bytearray, spans: tuple[Span, ...], room: float
+    text: str, owners: bytearray, spans: tuple[TextSpan, ...], room: float
 ) -> list[tuple[int, int]]:
     """Where each line of a paragraph begins and ends."""
     lines = []
@@ -277,7 +281,9 @@ def _breaks(
     return lines
 
 
-def _length(text: str, start: int, end: int, owners: bytearray, spans: tuple[Span, ...]) -> float:
+def _length(
+    text: str, start: int, end: int, owners: bytearray, spans: tuple[TextSpan, ...]
+) -> float:
     first = owners[start]
     if owners[end - 1] == first:
         span = spans[first]

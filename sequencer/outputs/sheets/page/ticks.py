@@ -3,7 +3,7 @@
 from reportlab.platypus import Flowable
 
 from sequencer.outputs.sheets.page.paper import INK, TEXT
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 
 _BOX = 9.0
 _GAP = 6.0
@@ -15,7 +15,7 @@ class TickLine(Flowable):  # type: ignore[misc]
     def __init__(self, words: str, size: float = TEXT) -> None:
         super().__init__()
         self._height = 0.0
-        self.words = Prose(Span(words or " ", "Regular", size), role="TD")
+        self.words = Prose(TextSpan(words or " ", "Regular", size), role="TD")
 
     def wrap(self, room: float, tall: float) -> tuple[float, float]:
         """Its words' height beside the box."""

@@ -8,7 +8,7 @@ from reportlab.platypus import CondPageBreak, Flowable
 from sequencer.facts.crowd import exit_capacity, floor_capacity, flows
 from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading, named_rows
 from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, brief, metres, span_seconds
 from sequencer.outputs.sheets.parts.edition import Edition
 
@@ -68,9 +68,9 @@ def _leaving(edition: Edition, room: float) -> list[Flowable]:
             ),
         )
         cells: list[Cell] = [
-            Prose(Span(told[0], "Regular", TEXT), role="TD"),
-            *(Prose(Span(words, "Bold", CUE), role="TD") for words in told[1:]),
-            Prose(Span(flow.source.citation, "Regular", SMALL, SOFT), role="TD"),
+            Prose(TextSpan(told[0], "Regular", TEXT), role="TD"),
+            *(Prose(TextSpan(words, "Bold", CUE), role="TD") for words in told[1:]),
+            Prose(TextSpan(flow.source.citation, "Regular", SMALL, SOFT), role="TD"),
         ]
         rows.append(cells)
     words = (
@@ -80,5 +80,5 @@ def _leaving(edition: Edition, room: float) -> list[Flowable]:
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
     return [
         grid(rows, [room * 0.34, room * 0.13, room * 0.13, room * 0.4], style, repeat=1, pad=2),
-        Prose(Span(words, "Regular", SMALL, SOFT), before=3),
+        Prose(TextSpan(words, "Regular", SMALL, SOFT), before=3),
     ]

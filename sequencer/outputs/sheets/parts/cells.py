@@ -4,7 +4,7 @@ from reportlab.platypus import Flowable
 
 from sequencer.outputs.sheets.page.elements import Cell
 from sequencer.outputs.sheets.page.paper import CUE, HEAD, INK, TEXT, WATCH
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, brief, clock, metres
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.safety.burning import PlannedBurn
@@ -14,15 +14,18 @@ def when_cell(edition: Edition, beat: float) -> Cell:
     """Time and bar of a beat, large."""
     staged = edition.staged
     return [
-        Prose(Span(clock(staged.seconds(beat)), "Poster", HEAD), leading=1.1, role="TD"),
-        Prose(Span(f"bar {staged.position(beat)}", "Bold", TEXT), role="TD"),
+        Prose(TextSpan(clock(staged.seconds(beat)), "Poster", HEAD), leading=1.1, role="TD"),
+        Prose(TextSpan(f"bar {staged.position(beat)}", "Bold", TEXT), role="TD"),
     ]
 
 
 def who_cell(edition: Edition, who: str) -> Prose:
     """Number and name of a performer."""
     return Prose(
-        [Span(f"{edition.number_of(who)}  ", "Poster", CUE, INK), Span(brief(who), "Bold", CUE)],
+        [
+            TextSpan(f"{edition.number_of(who)}  ", "Poster", CUE, INK),
+            TextSpan(brief(who), "Bold", CUE),
+        ],
         leading=1.2,
         role="TD",
     )
@@ -44,16 +47,16 @@ def watch_cell(edition: Edition, burn: PlannedBurn) -> Cell:
     gaps = [g for g in plan.unwatched if g[0] == burn.who and g[1] < burn.end and g[2] > burn.start]
     lines: list[Flowable] = []
     if gaps:
-        lines.append(Prose(Span("NOBODY WATCHES: do not light", "Bold", CUE), role="TD"))
+        lines.append(Prose(TextSpan("NOBODY WATCHES: do not light", "Bold", CUE), role="TD"))
     for watch in own[:3]:
         words = f"  {metres(watch.way)}, {watch.response:.1f}{NB}s"
         lines.append(
             Prose(
                 [
-                    Span(post_label(edition, watch.spotter), "Bold", TEXT, WATCH),
-                    Span(words, "Regular", TEXT),
+                    TextSpan(post_label(edition, watch.spotter), "Bold", TEXT, WATCH),
+                    TextSpan(words, "Regular", TEXT),
                 ],
                 role="TD",
             )
         )
-    return lines or Prose(Span("–", "Regular", TEXT))
+    return lines or Prose(TextSpan("–", "Regular", TEXT))

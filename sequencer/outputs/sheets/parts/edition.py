@@ -13,7 +13,7 @@ from sequencer.outputs.sheets.page.own_type import OwnType
 from sequencer.outputs.sheets.page.wording import plural, slug
 from sequencer.outputs.sheets.parts.changes import Changes
 from sequencer.safety.safety_plan import SafetyPlan, safety_plan
-from sequencer.show.site import Venue
+from sequencer.show.site import VenueRecord
 from sequencer.staging.staged import Staged
 
 HASH_SHOWN = 12  # hex digits of the track's content hash; enough to tell any two cuts apart
@@ -163,7 +163,7 @@ class Edition:
             yield from (finding.message, finding.source, *finding.remedies)
 
 
-def _named(venue: Venue) -> tuple[str, ...]:
+def _named(venue: VenueRecord) -> tuple[str, ...]:
     """Names of everything at the place."""
     return (
         *(thing.name for thing in venue.scenery),

@@ -7,7 +7,7 @@ from reportlab.platypus import CondPageBreak, Flowable
 
 from sequencer.outputs.sheets.page.elements import Cell, grid, heading
 from sequencer.outputs.sheets.page.paper import CUE, SMALL, SOFT, TEXT
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.parts.edition import Edition
 
 _SHORT = (
@@ -29,8 +29,10 @@ def emergency_block(edition: Edition, room: float, *, short: bool = False) -> li
     blank = sum(entered is None for _, entered in lines)
     cells: list[list[Cell]] = [
         [
-            Prose(Span(word, "Bold", SMALL if short else TEXT), role="TD"),
-            Prose(Span(edition.said(entered or " "), "Bold", TEXT if short else CUE), role="TD"),
+            Prose(TextSpan(word, "Bold", SMALL if short else TEXT), role="TD"),
+            Prose(
+                TextSpan(edition.said(entered or " "), "Bold", TEXT if short else CUE), role="TD"
+            ),
         ]
         for word, entered in lines
     ]
@@ -51,7 +53,9 @@ def emergency_block(edition: Edition, room: float, *, short: bool = False) -> li
     if blank and blank < len(lines):
         tail = [
             Prose(
-                Span("Empty lines are not in the show file: write them in.", "Regular", SMALL, SOFT)
+                TextSpan(
+                    "Empty lines are not in the show file: write them in.", "Regular", SMALL, SOFT
+                )
             )
         ]
     return [

@@ -12,7 +12,7 @@ _SAME = 1e-6
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Entry:
+class CueLine:
     """One line of a sheet: a cue, the walk that begins with it, and what follows before the next line."""
 
     cue: Cue
@@ -25,9 +25,9 @@ class Entry:
         return (self.cue, *((self.walk,) if self.walk is not None else ()), *self.then)
 
 
-def folded(cues: Sequence[Cue]) -> tuple[Entry, ...]:
+def folded(cues: Sequence[Cue]) -> tuple[CueLine, ...]:
     """Lines of a sheet, in turn; every cue is in one of them but the end and a rest that nobody counts."""
-    entries: list[Entry] = []
+    entries: list[CueLine] = []
     walk: Cue | None = None
     target: int | None = None  # line that takes what follows
     for index, cue in enumerate(cues):
@@ -39,17 +39,17 @@ def folded(cues: Sequence[Cue]) -> tuple[Entry, ...]:
             if after is not None and after.kind == "move" and abs(after.start - cue.start) < _SAME:
                 walk = cue
                 continue
-            entries.append(Entry(cue=cue))
+            entries.append(CueLine(cue=cue))
         elif follows and target is not None:
             entries[target] = replace(entries[target], then=(*entries[target].then, cue))
         else:
-            entries.append(Entry(cue=cue, walk=walk))
+            entries.append(CueLine(cue=cue, walk=walk))
             walk = None
             target = len(entries) - 1
     return tuple(entries)
 
 
-def _is_short(cue: Cue, entries: Sequence[Entry], cues: Sequence[Cue]) -> bool:
+def _is_short(cue: Cue, entries: Sequence[CueLine], cues: Sequence[Cue]) -> bool:
     """A rest that is short, or that is all there is once the fire is out."""
     last = not any(c.start >= cue.end - _SAME and c.kind != "end" for c in cues)
     is_out = bool(entries) and entries[-1].cue.kind == "out"

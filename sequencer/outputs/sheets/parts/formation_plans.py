@@ -8,8 +8,8 @@ import numpy as np
 from reportlab.platypus import CondPageBreak, Flowable
 
 from sequencer.outputs.sheets.page.elements import Cell, grid, heading
-from sequencer.outputs.sheets.page.paper import CUE, LEAD, SMALL, SOFT, TEXT, Page
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.paper import CUE, LEAD_SIZE, SMALL, SOFT, TEXT, Page
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import (
     NB,
     brief,
@@ -127,8 +127,8 @@ def _numbers(edition: Edition, *, listed_below: bool) -> list[Flowable]:
     spans = []
     for number, name in enumerate(names, start=1):
         spans += [
-            Span(f"{number}{NB}", "Bold", SMALL),
-            Span(f"{brief(name, most=24)}   ", "Regular", SMALL),
+            TextSpan(f"{number}{NB}", "Bold", SMALL),
+            TextSpan(f"{brief(name, most=24)}   ", "Regular", SMALL),
         ]
     return [Prose(spans[:240], after=2)]
 
@@ -167,11 +167,11 @@ def _words(edition: Edition, index: int, focus: str | None, *, named: bool) -> l
     until = min(staged.seconds(standing.end), staged.song.duration)
     held = f"{clock(staged.seconds(standing.start))} – {clock(until)}"
     lines: list[Flowable] = [
-        Prose(Span(standing.formation, "Poster", LEAD), leading=1.15, role="H3"),
+        Prose(TextSpan(standing.formation, "Poster", LEAD_SIZE), leading=1.15, role="H3"),
         Prose(
             [
-                Span(held, "Bold", CUE),
-                Span(f"   bar {staged.position(standing.start)}", "Regular", TEXT, SOFT),
+                TextSpan(held, "Bold", CUE),
+                TextSpan(f"   bar {staged.position(standing.start)}", "Regular", TEXT, SOFT),
             ]
         ),
     ]
@@ -180,20 +180,20 @@ def _words(edition: Edition, index: int, focus: str | None, *, named: bool) -> l
             f"walk from {clock(staged.seconds(standing.walk))}, bar {staged.position(standing.walk)}, "
             f"{plural(standing.start - standing.walk, 'beat')}"
         )
-        lines.append(Prose(Span(walk, "Regular", SMALL)))
+        lines.append(Prose(TextSpan(walk, "Regular", SMALL)))
     if focus is not None and focus in standing.spots:
         near = nearest(standing, focus)
         if near:
-            lines.append(Prose(Span(f"nearest: {near}", "Regular", SMALL, SOFT)))
+            lines.append(Prose(TextSpan(f"nearest: {near}", "Regular", SMALL, SOFT)))
         return lines
     if not named:
         return lines
     for name, (x, y, _) in list(standing.spots.items())[:14]:
-        who = Span(f"{edition.number_of(name)} {brief(name)}: ", "Bold", SMALL)
-        lines.append(Prose([who, Span(place_words(x, y), "Regular", SMALL)]))
+        who = TextSpan(f"{edition.number_of(name)} {brief(name)}: ", "Bold", SMALL)
+        lines.append(Prose([who, TextSpan(place_words(x, y), "Regular", SMALL)]))
     if len(standing.spots) > 14:
         more = f"and {len(standing.spots) - 14} more, by number on the plan"
-        lines.append(Prose(Span(more, "Regular", SMALL, SOFT)))
+        lines.append(Prose(TextSpan(more, "Regular", SMALL, SOFT)))
     return lines
 
 

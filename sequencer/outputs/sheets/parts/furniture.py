@@ -31,7 +31,7 @@ from sequencer.outputs.sheets.page.paper import (
     HAIR,
     HEADER,
     INK,
-    MARGIN,
+    PAGE_MARGIN,
     PAPER,
     RULE,
     SMALL,
@@ -40,7 +40,7 @@ from sequencer.outputs.sheets.page.paper import (
     Page,
     PaperName,
 )
-from sequencer.outputs.sheets.page.prose import Span, mark, one_line
+from sequencer.outputs.sheets.page.prose import TextSpan, mark, one_line
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.version import __version__
 
@@ -268,8 +268,8 @@ def _head_and_foot(
 
 
 def _head(canvas: SheetCanvas, sheet: Sheet, page: Page, edition: Edition) -> None:
-    base = page.height - MARGIN * 0.6 - HEADER * 0.52
-    right = page.width - MARGIN
+    base = page.height - PAGE_MARGIN * 0.6 - HEADER * 0.52
+    right = page.width - PAGE_MARGIN
     room = page.inner
     if edition.is_draft:
         words = "DRAFT – no permit recorded"
@@ -284,23 +284,23 @@ def _head(canvas: SheetCanvas, sheet: Sheet, page: Page, edition: Edition) -> No
         canvas,
         right,
         base,
-        Span(issue, "Regular", SMALL, SOFT),
+        TextSpan(issue, "Regular", SMALL, SOFT),
         room=issue_room + 0.01,
         align="right",
     )
     room -= issue_room + 10
     name = clipped(edition.title, "Bold", TEXT, room * 0.55)
-    used = one_line(canvas, page.left, base, Span(name, "Bold", TEXT, INK), room=room * 0.56)
+    used = one_line(canvas, page.left, base, TextSpan(name, "Bold", TEXT, INK), room=room * 0.56)
     one_line(
         canvas,
         page.left + used + 8,
         base,
-        Span(sheet.title, "Regular", SMALL, SOFT),
+        TextSpan(sheet.title, "Regular", SMALL, SOFT),
         room=room - used - 8,
     )
     canvas.setStrokeColor(INK)
     canvas.setLineWidth(1.2)
-    canvas.line(page.left, base - 8, page.width - MARGIN, base - 8)
+    canvas.line(page.left, base - 8, page.width - PAGE_MARGIN, base - 8)
 
 
 def _bar(canvas: SheetCanvas, page: Page, words: str) -> None:
@@ -309,37 +309,37 @@ def _bar(canvas: SheetCanvas, page: Page, words: str) -> None:
     canvas.setFillColor(INK)
     canvas.rect(page.left, low, page.inner, tall, stroke=0, fill=1)
     stripes(canvas, page.left, low, 34, tall)
-    stripes(canvas, page.width - MARGIN - 34, low, 34, tall)
+    stripes(canvas, page.width - PAGE_MARGIN - 34, low, 34, tall)
     one_line(
         canvas,
         page.width / 2,
         low + tall / 2 - 4,
-        Span(words, "Bold", 11.0, PAPER),
+        TextSpan(words, "Bold", 11.0, PAPER),
         room=page.inner - 84,
         align="centre",
     )
 
 
 def _foot(canvas: SheetCanvas, page: Page, edition: Edition, number: int, total: str) -> None:
-    base = MARGIN * 0.6 + 4
+    base = PAGE_MARGIN * 0.6 + 4
     canvas.setStrokeColor(RULE)
     canvas.setLineWidth(HAIR)
-    canvas.line(page.left, base + 13, page.width - MARGIN, base + 13)
+    canvas.line(page.left, base + 13, page.width - PAGE_MARGIN, base + 13)
     words = f"page {number} of"
-    one_line(canvas, page.left, base, Span(words, "Bold", SMALL, SOFT))
+    one_line(canvas, page.left, base, TextSpan(words, "Bold", SMALL, SOFT))
     canvas.saveState()
     canvas.translate(page.left + width(words, "Bold") * SMALL + 3.4, base)
     canvas.doForm(total)
     canvas.restoreState()
     tail = f" · sha256 {edition.track_hash}"
     long = width(tail, "Regular") * SMALL
-    right = page.width - MARGIN
-    one_line(canvas, right, base, Span(tail, "Regular", SMALL, SOFT), align="right")
+    right = page.width - PAGE_MARGIN
+    one_line(canvas, right, base, TextSpan(tail, "Regular", SMALL, SOFT), align="right")
     one_line(
         canvas,
         right - long,
         base,
-        Span(edition.track, "Bold", SMALL, SOFT),
+        TextSpan(edition.track, "Bold", SMALL, SOFT),
         room=page.inner * 0.5,
         align="right",
     )
@@ -355,7 +355,7 @@ def chip(
         canvas,
         x + wide / 2,
         y + tall / 2 - 3.2,
-        Span(words, "Bold", SMALL, PAPER),
+        TextSpan(words, "Bold", SMALL, PAPER),
         room=wide,
         align="centre",
     )

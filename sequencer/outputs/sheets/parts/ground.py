@@ -14,10 +14,10 @@ from reportlab.platypus import Flowable
 from sequencer.outputs.sheets.page.free_room import free_place, is_free
 from sequencer.outputs.sheets.page.letters import Face, clipped, width
 from sequencer.outputs.sheets.page.paper import HAIR, INK, MIST, PAPER, RULE, SOFT, TINY
-from sequencer.outputs.sheets.page.prose import Span, broken, one_line, set_line
+from sequencer.outputs.sheets.page.prose import TextSpan, broken, one_line, set_line
 from sequencer.outputs.sheets.page.wording import brief, metres
-from sequencer.outputs.sheets.parts.scene import Box, Scene, stage_outline, window
-from sequencer.show.site import AudienceLine, Venue
+from sequencer.outputs.sheets.parts.scene import Scene, ShownArea, stage_outline, window
+from sequencer.show.site import AudienceLine, VenueRecord
 
 FOOT = 3  # lines under the drawing, at most
 LEAST_LABEL = 24.0  # shortest room for words that must be read
@@ -25,7 +25,7 @@ LABEL = 13.0  # height of the words above and below the drawing
 MIST_DARK = Color(0.83, 0.845, 0.87)
 
 
-class Ground(Flowable):  # type: ignore[misc]
+class GroundDrawing(Flowable):  # type: ignore[misc]
     """What lies under the people on a plan; `taken` are the boxes that labels keep clear of."""
 
     def __init__(
@@ -33,7 +33,7 @@ class Ground(Flowable):  # type: ignore[misc]
     ) -> None:
         super().__init__()
         self.scene, self._tall, self._wide, self._given = scene, tall, wide, scale
-        self.taken: list[Box] = []
+        self.taken: list[ShownArea] = []
         self.left_out = False  # whether there was no room for somebody's or something's name
         self._window = window(scene)
 
@@ -54,7 +54,7 @@ class Ground(Flowable):  # type: ignore[misc]
         """As wide as the room, as high as the stage at that scale."""
         room = min(room, self._wide or inf)
         low_x, low_y, high_x, high_y = self._window
-        self.foot = broken((Span(self._audience_words(), "Bold", TINY, SOFT),), room)[:FOOT]
+        self.foot = broken((TextSpan(self._audience_words(), "Bold", TINY, SOFT),), room)[:FOOT]
         inner = max(
             self._tall - self._below - LABEL, 0.6 * self._tall
         )  # a long foot takes none of it
@@ -86,7 +86,7 @@ class Ground(Flowable):  # type: ignore[misc]
             path.close()
         return path
 
-    def area(self) -> Box:
+    def area(self) -> ShownArea:
         """Left, low, width and height of the drawing."""
         low_x, low_y, high_x, high_y = self._window
         x, y = self.at(low_x, low_y)
@@ -98,7 +98,7 @@ class Ground(Flowable):  # type: ignore[misc]
         clip.rect(*self.area())
         canvas.clipPath(clip, stroke=0, fill=0)
 
-    def draw_floor(self, canvas: Any, venue: Venue) -> None:
+    def draw_floor(self, canvas: Any, venue: VenueRecord) -> None:
         """Stage with holes, and its centre line."""
         canvas.setFillColor(MIST)
         canvas.rect(*self.area(), stroke=0, fill=1)
@@ -117,7 +117,7 @@ class Ground(Flowable):  # type: ignore[misc]
         canvas.line(*self.at(0, min(ys)), *self.at(0, max(ys)))
         canvas.setDash()
 
-    def draw_audience(self, canvas: Any, venue: Venue) -> None:
+    def draw_audience(self, canvas: Any, venue: VenueRecord) -> None:
         """Every edge that the audience does not cross, with its name."""
         canvas.saveState()
         self.clip(canvas)
@@ -176,7 +176,7 @@ class Ground(Flowable):  # type: ignore[misc]
             shorten=not seen.is_empty,
         )
 
-    def draw_scenery(self, canvas: Any, venue: Venue) -> None:
+    def draw_scenery(self, canvas: Any, venue: VenueRecord) -> None:
         """Scenery; what burns is hatched."""
         canvas.saveState()
         self.clip(canvas)
@@ -224,18 +224,18 @@ class Ground(Flowable):  # type: ignore[misc]
                 canvas,
                 left + wide / 2,
                 low + tall + 4,
-                Span(middle, "Bold", TINY, SOFT),
+                TextSpan(middle, "Bold", TINY, SOFT),
                 align="centre",
             )
         sides = ("stage right", "stage left")
         if sum(width(words, "Regular") * TINY for words in sides) + 8 > wide:
             sides = ("right", "left")
-        one_line(canvas, left, low + tall + 4, Span(sides[0], "Regular", TINY, SOFT))
+        one_line(canvas, left, low + tall + 4, TextSpan(sides[0], "Regular", TINY, SOFT))
         one_line(
             canvas,
             left + wide,
             low + tall + 4,
-            Span(sides[1], "Regular", TINY, SOFT),
+            TextSpan(sides[1], "Regular", TINY, SOFT),
             align="right",
         )
         metre = next((m for m in (1, 2, 5, 10, 20, 50, 100) if m * self.scale >= 28), 100)
@@ -256,7 +256,7 @@ class Ground(Flowable):  # type: ignore[misc]
             canvas,
             left + metre * self.scale + 4,
             base,
-            Span(f"{metre}\u00a0m", "Regular", TINY, INK),
+            TextSpan(f"{metre}\u00a0m", "Regular", TINY, INK),
         )
         for k, line in enumerate(self.foot, start=1):
             at = max(min(left, self.width - line.width), 0.0)
@@ -327,11 +327,13 @@ class Ground(Flowable):  # type: ignore[misc]
         box, (_, y) = boxes[chosen], places[chosen]
         canvas.setFillColor(PAPER)
         canvas.roundRect(box[0] - 1, box[1], long + 4, 9.5, 2, stroke=0, fill=1)
-        one_line(canvas, box[0] + 1, y, Span(words, face, TINY, colour))
+        one_line(canvas, box[0] + 1, y, TextSpan(words, face, TINY, colour))
         self.taken.append(box)
         return places[chosen]
 
-    def free_box(self, x: float, y: float, half: float, others: Sequence[Box]) -> Box | None:
+    def free_box(
+        self, x: float, y: float, half: float, others: Sequence[ShownArea]
+    ) -> ShownArea | None:
         """The nearest room for a mark that no other mark has taken; None if there is none."""
         left, low, wide, tall = self.area()
         area = (left, low, left + wide, low + tall)

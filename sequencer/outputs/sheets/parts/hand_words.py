@@ -5,14 +5,13 @@ the performer sees them; their names are common practice.
 """
 
 from functools import lru_cache
-from typing import Literal
 
+from sequencer.geometry.bodies import Side
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.outputs.words.law_words import Said, law_words
+from sequencer.outputs.words.law_words import LawWords, law_words
 from sequencer.outputs.words.place_words import danced_law
 from sequencer.staging.staged import Block
 
-Side = Literal["left", "right"]
 _TIMING = {"together": "together", "split": "split time", "quarter": "quarter time"}
 _DIRECTION = {"same": "same direction", "opposite": "opposite directions"}
 
@@ -31,7 +30,7 @@ def hand_lines(dancer: Dancer | None, block: Block) -> tuple[tuple[str, str], ..
     return tuple((side, words[side]) for side in sides if words[side])
 
 
-def _short(said: Said | None) -> str:
+def _short(said: LawWords | None) -> str:
     """What the prop does, and the hand where that says more."""
     if said is None or said.hand == "the hand stays":
         return said.prop if said is not None else ""
@@ -48,7 +47,7 @@ def together_words(block: Block) -> str:
 
 
 @lru_cache(maxsize=20_000)
-def hand_said(dancer: Dancer | None, side: Side, block: Block) -> Said | None:
+def hand_said(dancer: Dancer | None, side: Side, block: Block) -> LawWords | None:
     """What one hand and its prop do in a block; None where its law is not at hand."""
     law = danced_law(dancer, side, block)
     return law_words(law) if law is not None else None

@@ -3,11 +3,11 @@
 from math import degrees
 
 from sequencer.outputs.sheets.page.wording import NB, metres
-from sequencer.show.model import Dancer
-from sequencer.show.prop_records import Prop
+from sequencer.show.model import Performer
+from sequencer.show.prop_records import PropRecord
 
 
-def held_words(dancer: Dancer, *, short: bool = False) -> tuple[str, ...]:
+def held_words(dancer: Performer, *, short: bool = False) -> tuple[str, ...]:
     """A line for both hands where they hold the same, else one for each hand."""
     said = short_words if short else prop_words
     words = {side: said(prop) for side, prop in dancer.props.items()}
@@ -16,7 +16,7 @@ def held_words(dancer: Dancer, *, short: bool = False) -> tuple[str, ...]:
     return tuple(f"{side} hand: {words[side]}" for side in words)
 
 
-def prop_words(prop: Prop) -> str:
+def prop_words(prop: PropRecord) -> str:
     """Kind, size, mass and wicks of a prop."""
     held = prop.held()
     if held.flexible:
@@ -36,7 +36,7 @@ def prop_words(prop: Prop) -> str:
     return f"{held.kind}, {size}, {many} {1000 * held.wick_radius:.0f}{NB}mm"
 
 
-def short_words(prop: Prop) -> str:
+def short_words(prop: PropRecord) -> str:
     """The same in brief, for a performer's own sheet."""
     held = prop.held()
     if held.kind == "poi":

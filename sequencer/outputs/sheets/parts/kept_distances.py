@@ -14,7 +14,7 @@ from sequencer.geometry.walking import NO_WAY
 from sequencer.motion.clearance.to_posts import closest, farthest
 from sequencer.outputs.sheets.page.elements import Cell, grid, heading
 from sequencer.outputs.sheets.page.paper import TEXT
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import brief, clock, metres
 from sequencer.outputs.sheets.parts.edition import Edition
 
@@ -27,7 +27,10 @@ def distances_block(edition: Edition, room: float) -> list[Flowable]:
         return []
     lines = [*_audience(edition), *_extinguishers(edition), *_fuel(edition)]
     rows: list[list[Cell]] = [
-        [Prose(Span(name, "Regular", TEXT), role="TD"), Prose(Span(far, "Bold", TEXT), role="TD")]
+        [
+            Prose(TextSpan(name, "Regular", TEXT), role="TD"),
+            Prose(TextSpan(far, "Bold", TEXT), role="TD"),
+        ]
         for name, far in lines[:14]
     ]
     if not rows:

@@ -10,6 +10,7 @@ from reportlab.platypus import CondPageBreak, Flowable, Spacer
 from sequencer.facts.cautions import Reader, page_one
 from sequencer.findings import Finding
 from sequencer.outputs.sheets.page.elements import (
+    SEVERITY_WORDS,
     Cell,
     box,
     facts_row,
@@ -23,7 +24,7 @@ from sequencer.outputs.sheets.page.marking import ChangesNote
 from sequencer.outputs.sheets.page.own_type import joins
 from sequencer.outputs.sheets.page.paper import CUE, INK, PAPER, SMALL, SOFT, TEXT, TINY
 from sequencer.outputs.sheets.page.pictograms import stop_mark
-from sequencer.outputs.sheets.page.prose import Prose, Span, one_line
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import NB, clock_fine, listed
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.safety.circumstances import cautions_of
@@ -32,7 +33,6 @@ from sequencer.show.evening import Role
 
 MOST_MOMENTS = 12  # of alike notes
 NOTES_A_ROW = 6
-SEVERITY_WORDS = {"stop": "STOP", "warn": "WARN", "note": "NOTE"}
 
 
 def opening(
@@ -74,18 +74,23 @@ def caution_box(room: float) -> list[Flowable]:
     """What page one of every print-out says first."""
     return [
         Spacer(1, 5),
-        box([Prose(Span(page_one(), "Bold", TEXT, INK), leading=1.3)], room, ground=None, edge=INK),
+        box(
+            [Prose(TextSpan(page_one(), "Bold", TEXT, INK), leading=1.3)],
+            room,
+            ground=None,
+            edge=INK,
+        ),
     ]
 
 
 class StopBar(Flowable):  # type: ignore[misc]
     """The stop call, on a dark field; its words are the trade's common practice unless agreed otherwise."""
 
-    def __init__(self, lines: Sequence[Span], word: str) -> None:
+    def __init__(self, lines: Sequence[TextSpan], word: str) -> None:
         super().__init__()
         self.said = [word, *(line.text for line in lines)]
         self.word = "STOP" if width(printable(word), "Poster") * 12.5 > 33 else word
-        self.prose = Prose([Span(s.text, s.face, s.size, PAPER) for s in lines], leading=1.25)
+        self.prose = Prose([TextSpan(s.text, s.face, s.size, PAPER) for s in lines], leading=1.25)
 
     def wrap(self, room: float, tall: float) -> tuple[float, float]:
         """As high as its words."""
@@ -101,7 +106,11 @@ class StopBar(Flowable):  # type: ignore[misc]
         canvas.rect(0, 0, self.width, self.height, stroke=0, fill=1)
         stop_mark(canvas, 10, self.height / 2 - 19, 38, PAPER)
         one_line(
-            canvas, 29, self.height / 2 - 4, Span(self.word, "Poster", 12.5, INK), align="centre"
+            canvas,
+            29,
+            self.height / 2 - 4,
+            TextSpan(self.word, "Poster", 12.5, INK),
+            align="centre",
         )
         self.prose.drawOn(canvas, 60, (self.height - self.prose.height) / 2)
 
@@ -114,11 +123,11 @@ def stop_bar(edition: Edition, doing: str) -> list[Flowable]:
         Spacer(1, 5),
         StopBar(
             [
-                Span(f"{callers_words(edition)}: ", "Bold", CUE),
-                Span(
+                TextSpan(f"{callers_words(edition)}: ", "Bold", CUE),
+                TextSpan(
                     f"shout “{word}” three times, {sign}. Music off, lights up.\n", "Regular", CUE
                 ),
-                Span(doing, "Regular", TEXT),
+                TextSpan(doing, "Regular", TEXT),
             ],
             call.word,
         ),
@@ -148,14 +157,14 @@ def findings_block(
         return []
     rows: list[list[Cell]] = []
     for finding in grave:
-        body = [Prose(Span(edition.said(finding.message), "Bold", TEXT))]
+        body = [Prose(TextSpan(edition.said(finding.message), "Bold", TEXT))]
         if finding.remedies:
-            body.append(Prose(Span(edition.said(_mend(finding)), "Regular", TEXT)))
+            body.append(Prose(TextSpan(edition.said(_mend(finding)), "Regular", TEXT)))
         tail = " · ".join(filter(None, (listed(finding.who, most=6), finding.source)))
         if tail:
-            body.append(Prose(Span(tail, "Regular", TINY, SOFT)))
+            body.append(Prose(TextSpan(tail, "Regular", TINY, SOFT)))
         when = _when(finding).replace(" ", "\n", 1) if finding.start is not None else "whole show"
-        rows.append([SeverityMark(finding.severity), Prose(Span(when, "Bold", TEXT)), body])
+        rows.append([SeverityMark(finding.severity), Prose(TextSpan(when, "Bold", TEXT)), body])
     return [
         CondPageBreak(90),
         heading(title, level=2),
@@ -178,7 +187,7 @@ def notes_block(
     for (mend, source), group in alike.items():
         body = [_note_line(edition, words, group[words], named=named) for words in group]
         tail = " · ".join(filter(None, (mend, source)))
-        last = [Prose(Span(edition.said(tail), "Regular", TINY, SOFT))] if tail else []
+        last = [Prose(TextSpan(edition.said(tail), "Regular", TINY, SOFT))] if tail else []
         mark: Cell = SeverityMark("note")
         for start in range(0, len(body), NOTES_A_ROW):  # so that a long group breaks between pages
             part = body[start : start + NOTES_A_ROW]
@@ -199,8 +208,8 @@ def _note_line(
         moments.append(f"and {len(findings) - MOST_MOMENTS} more")
     return Prose(
         [
-            Span(f"{edition.said(words)}  ", "Regular", TINY + 0.5),
-            Span("; ".join(moments), "Bold", TINY + 0.5),
+            TextSpan(f"{edition.said(words)}  ", "Regular", TINY + 0.5),
+            TextSpan("; ".join(moments), "Bold", TINY + 0.5),
         ]
     )
 
@@ -234,7 +243,7 @@ class SeverityMark(Flowable):  # type: ignore[misc]
         if self.severity == "stop":
             canvas.setFillColor(INK)
             canvas.roundRect(0, -1, 34, 14, 2, stroke=0, fill=1)
-            one_line(canvas, 17, 3, Span(words, "Bold", SMALL, PAPER), align="centre")
+            one_line(canvas, 17, 3, TextSpan(words, "Bold", SMALL, PAPER), align="centre")
             return
         canvas.setStrokeColor(INK)
         canvas.setLineWidth(1.1 if self.severity == "warn" else 0.5)
@@ -243,7 +252,7 @@ class SeverityMark(Flowable):  # type: ignore[misc]
             canvas,
             17,
             3,
-            Span(words, "Bold" if self.severity == "warn" else "Regular", SMALL, INK),
+            TextSpan(words, "Bold" if self.severity == "warn" else "Regular", SMALL, INK),
             align="centre",
         )
 
@@ -257,14 +266,14 @@ def cautions_block(
         return []
     cells: list[list[Cell]] = []
     for caution in chosen:
-        spans = [Span(caution.short, "Regular", SMALL, INK)]
+        spans = [TextSpan(caution.short, "Regular", SMALL, INK)]
         if whole:
             decides = f"  Decides: {caution.defers_to}."
             spans = [
-                Span(caution.text, "Regular", SMALL, INK),
-                Span(decides, "Italic", TINY, SOFT),
+                TextSpan(caution.text, "Regular", SMALL, INK),
+                TextSpan(decides, "Italic", TINY, SOFT),
             ]
-        cells.append([Prose(Span(str(caution.number), "Bold", SMALL, SOFT)), Prose(spans)])
+        cells.append([Prose(TextSpan(str(caution.number), "Bold", SMALL, SOFT)), Prose(spans)])
     if whole:
         table = grid(cells, [22, room - 22], pad=1.2, gutter=4.0)
         return [CondPageBreak(90), heading("Cautions"), table]
@@ -280,7 +289,7 @@ def cautions_block(
         CondPageBreak(max(stack.wrap(column, 1e9)[1] for stack in stacks) + 56),
         heading("Cautions"),
         grid([stacks], [room / len(stacks)] * len(stacks), pad=0, lines=False, by_cell=True),
-        Prose(Span(tail, "Regular", TINY, SOFT), before=2),
+        Prose(TextSpan(tail, "Regular", TINY, SOFT), before=2),
     ]
 
 
@@ -302,7 +311,12 @@ def letters_block(edition: Edition, room: float) -> list[Flowable]:
         Spacer(1, 5),
         box(
             [
-                Prose([Span("Letters missing. ", "Bold", SMALL), Span(words, "Regular", SMALL)]),
+                Prose(
+                    [
+                        TextSpan("Letters missing. ", "Bold", SMALL),
+                        TextSpan(words, "Regular", SMALL),
+                    ]
+                ),
                 *told,
             ],
             room,
@@ -322,4 +336,4 @@ def _own_type_lines(edition: Edition) -> list[Flowable]:
         lines.append(
             "Some names are in a script that is written joined; here its letters stand one by one."
         )
-    return [Prose(Span(line, "Bold", SMALL)) for line in lines]
+    return [Prose(TextSpan(line, "Bold", SMALL)) for line in lines]

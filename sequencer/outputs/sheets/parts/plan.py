@@ -12,17 +12,17 @@ from sequencer.outputs.sheets.page.free_room import free_place, is_free
 from sequencer.outputs.sheets.page.letters import clipped, width
 from sequencer.outputs.sheets.page.paper import FLAME, INK, PAPER, RULE, SOFT, TINY, WATCH
 from sequencer.outputs.sheets.page.pictograms import draw_sign, flame_mark
-from sequencer.outputs.sheets.page.prose import Span, one_line
+from sequencer.outputs.sheets.page.prose import TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import metres
-from sequencer.outputs.sheets.parts.ground import Ground
-from sequencer.outputs.sheets.parts.scene import Box, way_length
-from sequencer.show.site import Venue
+from sequencer.outputs.sheets.parts.ground import GroundDrawing
+from sequencer.outputs.sheets.parts.scene import ShownArea, way_length
+from sequencer.show.site import VenueRecord
 
 WIND = 22.0  # length of the wind's arrow
 Draw = Callable[[Any, float, float], None]  # canvas, and where its middle stands [pt]
 
 
-class StagePlan(Ground):
+class StagePlan(GroundDrawing):
     """The drawing of a scene, as large as its room allows."""
 
     def draw(self) -> None:
@@ -61,7 +61,7 @@ class StagePlan(Ground):
         """Where each performer's disc is drawn: at its place; beside it where another's number would be hidden."""
         left, low, wide, tall = self.area()
         size = 2 * self.disc
-        taken: list[Box] = []
+        taken: list[ShownArea] = []
         places = {}
         for name in self.scene.staged.show.names:
             if name not in self.scene.spots:
@@ -151,7 +151,11 @@ class StagePlan(Ground):
         number = str(self.scene.staged.show.names.index(name) + 1)
         size = 9.0 if self.disc > 7 else TINY
         one_line(
-            canvas, x, y - 3.0, Span(number, "Bold", size, PAPER if dark else INK), align="centre"
+            canvas,
+            x,
+            y - 3.0,
+            TextSpan(number, "Bold", size, PAPER if dark else INK),
+            align="centre",
         )
 
     def _name(self, canvas: Any, name: str) -> None:
@@ -222,8 +226,8 @@ class StagePlan(Ground):
         return max(6.2, min(8.5, min(gaps, default=99.0) / 2 - 0.4))
 
     def _safety_marks(
-        self, venue: Venue, discs: Sequence[Box]
-    ) -> list[tuple[Box, str, Draw, float]]:
+        self, venue: VenueRecord, discs: Sequence[ShownArea]
+    ) -> list[tuple[ShownArea, str, Draw, float]]:
         """Room, words and drawing of everything that the crew looks for; none over another."""
         wanted: list[tuple[tuple[float, float], str, Draw, float]] = []
         for number, post in enumerate(self.scene.staged.show.crew, start=1):
@@ -232,7 +236,7 @@ class StagePlan(Ground):
         wanted += [(e.at, "", _sign("F001", 12), 6.5) for e in venue.extinguishers]
         if venue.fuel_station is not None:
             wanted.append((venue.fuel_station, "fuel station", _sign("W021", 14), 7.5))
-        placed: list[tuple[Box, str, Draw, float]] = []
+        placed: list[tuple[ShownArea, str, Draw, float]] = []
         for at, name, draw, half in wanted:
             x, y, out = self.pinned(*at)
             words = f"{name or 'extinguisher'}{_far(out)}" if name or out else ""
@@ -298,7 +302,7 @@ class StagePlan(Ground):
             )
         head.close()
         canvas.drawPath(head, stroke=0, fill=1)
-        one_line(canvas, x, y - half - 8, Span("wind", "Regular", TINY, INK), align="centre")
+        one_line(canvas, x, y - half - 8, TextSpan("wind", "Regular", TINY, INK), align="centre")
 
     def _closest(self, canvas: Any) -> None:
         pairs = list(combinations(self.scene.spots.items(), 2))
@@ -371,7 +375,7 @@ class StagePlan(Ground):
         canvas.setStrokeColor(INK)
         canvas.setLineWidth(0.6)
         canvas.roundRect(x - wide / 2 - 3, y - 5.5, wide + 6, 11, 2, stroke=1, fill=1)
-        one_line(canvas, x, y - 2.9, Span(words, "Bold", TINY, INK), align="centre")
+        one_line(canvas, x, y - 2.9, TextSpan(words, "Bold", TINY, INK), align="centre")
         self.taken.append((x - wide / 2 - 3, y - 5.5, x + wide / 2 + 3, y + 5.5))
 
 
@@ -394,7 +398,7 @@ def _badge(words: str) -> Draw:
         canvas.setStrokeColor(PAPER)
         canvas.setLineWidth(0.8)
         canvas.roundRect(x - half, y - 6.5, 2 * half, 13, 2, stroke=1, fill=1)
-        one_line(canvas, x, y - 3, Span(words, "Bold", TINY, PAPER), align="centre")
+        one_line(canvas, x, y - 3, TextSpan(words, "Bold", TINY, PAPER), align="centre")
 
     return draw
 

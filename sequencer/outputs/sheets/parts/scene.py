@@ -11,7 +11,7 @@ from math import dist
 from sequencer.staging.staged import Staged
 
 Spot = tuple[float, float, float]  # X [m], Y [m], facing [degrees]
-Box = tuple[float, float, float, float]  # left, low, right, high
+ShownArea = tuple[float, float, float, float]  # left, low, right, high
 Way = tuple[tuple[float, float], ...]  # points of a walk [m, stage frame]
 
 
@@ -40,7 +40,7 @@ def stage_outline(staged: Staged) -> list[tuple[float, float]]:
     return list(stage.outline) if stage is not None else [(-1, 0), (1, 0), (1, 1), (-1, 1)]
 
 
-def window(scene: Scene) -> Box:
+def window(scene: Scene) -> ShownArea:
     """What the drawing shows: the stage, everybody on it, and what lies near."""
     venue = scene.staged.show.venue
     outline = stage_outline(scene.staged)

@@ -21,12 +21,12 @@ from sequencer.outputs.sheets.page.paper import (
     SOFT,
     TINY,
 )
-from sequencer.outputs.sheets.page.prose import Span, one_line
+from sequencer.outputs.sheets.page.prose import TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import clock
 from sequencer.outputs.sheets.parts.edition import Edition
 
 LABELS = 104.0  # room for names at the left
-BAND, CURVE, AXIS, FLOOR, LEGEND = 14.0, 34.0, 24.0, 13.0, 17.0
+BAND, CURVE, AXIS, _FLOOR, LEGEND = 14.0, 34.0, 24.0, 13.0, 17.0
 STEPS = (5, 10, 15, 20, 30, 60, 120, 300, 600, 1200, 1800, 3600)  # [s] between times on the axis
 
 
@@ -84,7 +84,9 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
         """As wide as the room; a lane a performer."""
         self.width = room
-        self.height = BAND + CURVE + AXIS + FLOOR + sum(map(self._lane_height, self.names)) + LEGEND
+        self.height = (
+            BAND + CURVE + AXIS + _FLOOR + sum(map(self._lane_height, self.names)) + LEGEND
+        )
         return self.width, self.height
 
     def split(self, room: float, tall: float) -> list[Flowable]:
@@ -122,8 +124,8 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
         top -= BAND + CURVE
         self._axis(canvas, top)
         top -= AXIS
-        self._floor(canvas, top - FLOOR)
-        top -= FLOOR + 2
+        self._floor(canvas, top - _FLOOR)
+        top -= _FLOOR + 2
         for name in self.names:
             tall = self._lane_height(name)
             self._lane(canvas, name, top - tall, tall)
@@ -135,7 +137,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
     def _sections(self, canvas: Any, base: float, floor: float) -> None:
         song = self.edition.staged.song
         one_line(
-            canvas, 0, base + 4, Span("song", "Regular", TINY, SOFT), room=self.label_room or 1
+            canvas, 0, base + 4, TextSpan("song", "Regular", TINY, SOFT), room=self.label_room or 1
         )
         names = song.section_names()
         for index, (section, name) in enumerate(zip(song.sections, names, strict=True)):
@@ -147,7 +149,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
             canvas.setLineWidth(HAIR)
             canvas.line(a, floor, a, base + BAND)
             if b - a > 14:
-                one_line(canvas, a + 3, base + 4, Span(name, "Bold", TINY, INK), room=b - a - 5)
+                one_line(canvas, a + 3, base + 4, TextSpan(name, "Bold", TINY, INK), room=b - a - 5)
 
     def _energy(self, canvas: Any, base: float) -> None:
         energy = self.edition.staged.song.energy
@@ -183,7 +185,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
             canvas,
             0,
             base + CURVE / 2 - 4,
-            Span("energy", "Regular", TINY, SOFT),
+            TextSpan("energy", "Regular", TINY, SOFT),
             room=self.label_room or 1,
         )
 
@@ -196,10 +198,10 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
         pace = (self.width - self.label_room) / duration
         step = next((s for s in STEPS if s * pace >= 34), STEPS[-1])
         one_line(
-            canvas, 0, base - 10, Span("time", "Regular", TINY, SOFT), room=self.label_room or 1
+            canvas, 0, base - 10, TextSpan("time", "Regular", TINY, SOFT), room=self.label_room or 1
         )
         one_line(
-            canvas, 0, base - 20, Span("bar", "Regular", TINY, SOFT), room=self.label_room or 1
+            canvas, 0, base - 20, TextSpan("bar", "Regular", TINY, SOFT), room=self.label_room or 1
         )
         for k in range(int(duration // step) + 1):
             x = self.x(k * step)
@@ -207,7 +209,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
             if x + width(words, "Regular") * TINY > self.width:
                 continue
             canvas.line(x, base, x, base - 3)
-            one_line(canvas, x + 1.5, base - 10, Span(words, "Regular", TINY, INK))
+            one_line(canvas, x + 1.5, base - 10, TextSpan(words, "Regular", TINY, INK))
         self._bars(canvas, base, pace)
 
     def _bars(self, canvas: Any, base: float, pace: float) -> None:
@@ -230,7 +232,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
                 break
             canvas.setLineWidth(HAIR)
             canvas.line(x, base, x, base + 2)
-            one_line(canvas, x + 1.5, base - 20, Span(str(bar), "Regular", TINY, SOFT))
+            one_line(canvas, x + 1.5, base - 20, TextSpan(str(bar), "Regular", TINY, SOFT))
 
     def _floor(self, canvas: Any, base: float) -> None:
         staged = self.edition.staged
@@ -240,7 +242,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
             canvas,
             0,
             base + 3.5,
-            Span("formation", "Regular", TINY, SOFT),
+            TextSpan("formation", "Regular", TINY, SOFT),
             room=self.label_room or 1,
         )
         for standing in staged.standings:
@@ -259,7 +261,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
                     canvas,
                     a + 2,
                     base + 3.5,
-                    Span(standing.formation, "Regular", TINY, INK),
+                    TextSpan(standing.formation, "Regular", TINY, INK),
                     room=b - a - 5,
                 )
 
@@ -267,7 +269,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
         x = self.label_room
         for words, draw in (("dances", self._dances), ("lit", self._lit), ("wick dry", self._dry)):
             draw(canvas, x, base + 3)
-            x += 27 + one_line(canvas, x + 21, base, Span(words, "Regular", TINY, SOFT)) + 8
+            x += 27 + one_line(canvas, x + 21, base, TextSpan(words, "Regular", TINY, SOFT)) + 8
 
     @staticmethod
     def _dances(canvas: Any, x: float, y: float) -> None:
@@ -298,7 +300,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
             canvas,
             0,
             base + tall / 2 - 3,
-            Span(
+            TextSpan(
                 f"{number}  {apart(name)}",
                 "Bold" if own or self.focus is None else "Regular",
                 SMALL if own else TINY,

@@ -6,7 +6,7 @@ from types import SimpleNamespace
 import numpy as np
 import pytest
 
-from sequencer.checks.dance.feasible import Limits, feasible
+from sequencer.checks.dance.feasible import FeasibilityLimits, feasible
 from sequencer.checks.dance.joins import joins, joints
 from sequencer.errors import InputError
 from sequencer.geometry.bodies import Body
@@ -70,7 +70,7 @@ def test_a_clean_show_has_no_fault():
     show = stage(TOROIDS)
     assert found(joins(show)) == []
     assert found(feasible(show)) == []
-    assert feasible(show).unseen
+    assert feasible(show).not_checked
 
 
 def test_an_odd_build_that_repeats_is_the_wrong_way_round():
@@ -329,7 +329,7 @@ def test_hand_work_is_noted_once_a_pattern():
 
 def test_limits_are_the_callers():
     show = stage("  - {from: 3.1, pattern: extension, beats: 8}\n")
-    strict = feasible(show, limits=Limits(hand_speed=0.5))
+    strict = feasible(show, limits=FeasibilityLimits(hand_speed=0.5))
     assert "too-fast-to-dance" in found(strict)
     assert "too-fast-to-dance" not in found(feasible(show))
 
@@ -360,7 +360,7 @@ def test_a_shows_own_patterns_are_danced_and_checked():
     assert show.blocks[1].end == show.blocks[1].start + 8
     (line,) = joins(show).findings
     assert line.code == "needs-a-link"
-    assert feasible(show).unseen
+    assert feasible(show).not_checked
 
 
 def test_a_bad_pattern_of_ones_own_is_refused_where_it_stands():

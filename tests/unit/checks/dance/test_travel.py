@@ -90,7 +90,7 @@ def test_a_wheelchair_that_moves_while_props_are_held_is_noted(dance):
     assert "time," not in travel([seated(ada)], TEMPO).findings[0].message
     assert travel([ada], TEMPO).findings == ()
     assert travel([seated(dance.dancer("Ada", (0, 3)))], TEMPO).findings == ()
-    assert travel([replace(seated(ada), props={}, courses={})], TEMPO).findings == ()
+    assert travel([replace(seated(ada), props={}, trajectories={})], TEMPO).findings == ()
 
 
 def test_who_sits_rolls(dance):

@@ -19,7 +19,7 @@ from sequencer.geometry.regions import (
     rectangle,
 )
 from sequencer.motion.clearance.approach import approaches
-from sequencer.motion.performers.parts import Leeway
+from sequencer.motion.performers.parts import HandDeviation
 from sequencer.motion.performers.walks import Move
 from sequencer.timing.tempo import TempoMap
 
@@ -52,8 +52,8 @@ def test_a_roomy_show_has_no_finding(dance):
     assert ("Ada", "Bo") in between
     assert ("Ada", "audience") in between
     assert all(row.distance >= row.required for row in outcome.clearances)
-    assert any("drift" in sentence for sentence in outcome.unseen)
-    assert any("No crew posts" in sentence for sentence in outcome.unseen)
+    assert any("drift" in sentence for sentence in outcome.not_checked)
+    assert any("No crew posts" in sentence for sentence in outcome.not_checked)
 
 
 def test_passing_too_close_is_told_and_mended(dance):
@@ -114,9 +114,9 @@ def test_a_low_hand_hits_the_floor(dance):
     assert outcome.findings[0].severity == "warn"
 
 
-def on_the_floor(ada, leeway):
-    work = dict.fromkeys(("left", "right"), (Leeway(-1.0, 70.0, leeway),))
-    (finding,) = checked([replace(ada, leeway=work) if leeway else ada]).findings
+def on_the_floor(ada, deviation):
+    work = dict.fromkeys(("left", "right"), (HandDeviation(-1.0, 70.0, deviation),))
+    (finding,) = checked([replace(ada, deviation=work) if deviation else ada]).findings
     assert finding.code == "hits-floor"
     return finding.message, " / ".join(finding.remedies)
 
@@ -131,8 +131,8 @@ def test_hand_work_is_named_where_it_alone_brings_a_wick_to_the_floor(dance):
     assert "by hand work alone" in mends
     assert "take a tether of at most 0.57 m" in mends
     shorter = dance.dancer("Ada", (0, 8), tether=0.57, stature=1.45, hand_radius=0.1)
-    work = dict.fromkeys(("left", "right"), (Leeway(-1.0, 70.0, 0.9),))
-    assert codes(checked([replace(shorter, leeway=work)])) == []
+    work = dict.fromkeys(("left", "right"), (HandDeviation(-1.0, 70.0, 0.9),))
+    assert codes(checked([replace(shorter, deviation=work)])) == []
 
 
 def test_a_drawing_on_the_floor_is_told_without_hand_work(dance):
@@ -150,10 +150,10 @@ def test_a_drawing_on_the_floor_is_told_without_hand_work(dance):
 def test_no_prop_is_to_be_shortened_by_more_than_it_has(dance):
     """The whole path lies under the floor: only the hand can mend it, and it is out of reach besides."""
     ada, given = dance.dancer("Ada", (0, 8), tether=0.3), {"hand_radius": 0.3, "up": -1.0}
-    courses = {
+    trajectories = {
         side: dance.course_of("orbit", given, side=side, body=ada.body) for side in ada.props
     }
-    _, mends = on_the_floor(replace(ada, courses=courses), 0.0)
+    _, mends = on_the_floor(replace(ada, trajectories=trajectories), 0.0)
     assert "within the arm's reach first" in mends
     assert "tether" not in mends
 
@@ -218,9 +218,9 @@ def test_a_changing_tempo_gives_true_seconds(dance):
 
 def test_casts_of_none_and_one(dance):
     assert checked([]).findings == ()
-    assert "No performer" in checked([]).unseen[0]
+    assert "No performer" in checked([]).not_checked[0]
     alone = checked([dance.dancer("Ada", (0, 8))])
-    assert "One performer only" in alone.unseen[0]
+    assert "One performer only" in alone.not_checked[0]
 
 
 def test_equal_names_are_refused(dance):
@@ -262,15 +262,18 @@ def test_hand_work_is_in_the_distances_and_said(dance):
     """By how much each hand may be off its path is taken off a distance, and the finding says so."""
     bare = [dance.dancer("Ada", (-1.15, 8)), dance.dancer("Bo", (1.15, 8))]
     both = ("left", "right")
-    cast = [replace(each, leeway=dict.fromkeys(both, (Leeway(0.0, 40.0, 0.18),))) for each in bare]
+    cast = [
+        replace(each, deviation=dict.fromkeys(both, (HandDeviation(0.0, 40.0, 0.18),)))
+        for each in bare
+    ]
     plain, wider = checked(bare), checked(cast)
     (one,) = [row for row in plain.clearances if row.between == ("Ada", "Bo")]
     (two,) = [row for row in wider.clearances if row.between == ("Ada", "Bo")]
     assert one.distance - two.distance == pytest.approx(0.36, abs=0.02)
     finding = next(f for f in wider.findings if f.code == "too-close")
     assert "(hand work: 36 cm of it taken off)" in finding.message
-    assert any("hand work (up to 18 cm a hand)" in sentence for sentence in wider.unseen)
-    assert not any("hand work" in sentence for sentence in plain.unseen)
+    assert any("hand work (up to 18 cm a hand)" in sentence for sentence in wider.not_checked)
+    assert not any("hand work" in sentence for sentence in plain.not_checked)
     # an arm is as long as it is: the audience's distance stays
     for who in ("Ada", "Bo"):
         found = [

@@ -9,7 +9,7 @@ from numpy.testing import assert_allclose
 from sequencer.checks.distances.drift import as_danced, drift, gathered, interval
 from sequencer.checks.distances.drift_runs import Near, Trials, Work, danced, drawn_dancers, one_run
 from sequencer.checks.distances.requirements import Requirements
-from sequencer.motion.performers.drifting import KINDS, Spread, drifted
+from sequencer.motion.performers.drifting import ERROR_KINDS, Spread, drifted
 from sequencer.motion.performers.walks import Move
 from sequencer.timing.tempo import TempoMap
 
@@ -241,7 +241,7 @@ def test_the_interval_is_the_printed_one():
     assert_allclose(interval(5, 10), (0.1871, 0.8129), atol=1e-4)
 
 
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("kind", ERROR_KINDS)
 def test_each_error_moves_the_dancer_within_its_bounds(dance, kind):
     moves = (Move(start=2, end=6, place=(1, 4), facing=1, through=((1, 3),)),)
     ada = dance.dancer(moves=moves)

@@ -13,12 +13,12 @@ from sequencer.checks.fire.rules import rule_findings
 from sequencer.checks.fire.tools import Placed, extinguisher_findings, travel_findings
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.fuels import fuel
-from sequencer.facts.profiles import Count, Override, Profile, Rule, kind_of, profile
+from sequencer.facts.profiles import CountRule, Override, Profile, Rule, kind_of, profile
 from sequencer.facts.rule_book import rule_book
 from sequencer.facts.sources import source
-from sequencer.geometry.walking import Ground
+from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
-from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.performers.walks import WalkPath
 from sequencer.safety.burning import PlannedBurn
 
 BOOK = rule_book()
@@ -37,7 +37,7 @@ class Steady:
 
 
 def stand(x, y, who="Wren"):
-    return Followed(who=who, floor=FloorPath((x, y)), start=0.0, end=32.0)
+    return Followed(who=who, floor=WalkPath((x, y)), start=0.0, end=32.0)
 
 
 def foam(x, y, rating="2-A:10-B:C"):
@@ -46,7 +46,7 @@ def foam(x, y, rating="2-A:10-B:C"):
 
 def travel(placed, burns, *, book=BOOK, ground=None, **known):
     return travel_findings(
-        placed, burns, book=book, clock=Steady(), ground=ground or Ground(),
+        placed, burns, book=book, clock=Steady(), ground=ground or WalkableFloor(),
         **{"fuel_point": None, "act_edge": {"Wren": 1.5}, **known},
     )  # fmt: skip
 
@@ -91,7 +91,7 @@ def test_the_walk_is_held_to_thirty_feet(x, far):
 def test_a_walk_round_scenery_is_longer_than_the_straight_line():
     """25 ft straight, 35 ft by two legs of 20 and 15 round a wall's corner: fails 30 ft [B1, B3]."""
     at, unit = (20 * FOOT, 15 * FOOT), foam(0.0, 0.0)
-    wall = Ground(
+    wall = WalkableFloor(
         (
             (
                 (0.01, 0.02),
@@ -135,7 +135,7 @@ def test_the_fuel_point_has_its_own_extinguisher():
     assert not travel([near, beside], burns, fuel_point=(12.0, 2.0), fuel_volume=3e-3)
     (found,) = travel([near], burns, fuel_point=(14.0, 2.0), fuel_volume=3e-3)
     assert (found.code, found.where) == ("extinguisher-far", (14.0, 2.0))
-    yard = Ground(
+    yard = WalkableFloor(
         (
             ((13, 1), (15, 1), (15, 1.5), (13, 1.5)), ((13, 2.5), (15, 2.5), (15, 3), (13, 3)),
             ((13, 1), (13.5, 1), (13.5, 3), (13, 3)), ((14.5, 1), (15, 1), (15, 3), (14.5, 3)),
@@ -194,7 +194,7 @@ def test_nothing_to_say_where_nothing_is_known():
 
 def test_an_override_names_who_loosened_what():
     rule = Rule(
-        kind=kind_of("spotters"), value=Count(1, 4), printed="one for four", profile="Own",
+        kind=kind_of("spotters"), value=CountRule(1, 4), printed="one for four", profile="Own",
         source=source("A5"), mark="as entered",
         override=Override(reference="L-7", by="Ada", reason="fenced"),
     )  # fmt: skip

@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from sequencer.checks.distances.rule_distances import required_distances
-from sequencer.checks.fire.fire_and_crew import UNSEEN, cuts_of, fire, safety, safety_findings
+from sequencer.checks.fire.fire_and_crew import NOT_CHECKED, cuts_of, fire, safety, safety_findings
 from sequencer.errors import InputError
 from sequencer.facts.profiles import profile
 from sequencer.facts.rule_book import rule_book
@@ -278,9 +278,9 @@ def test_a_log_of_timed_burns_goes_before_what_is_stated(tmp_path):
 
 
 def test_the_check_says_what_it_did_not_look_at():
-    assert safety(show()).unseen == UNSEEN
+    assert safety(show()).not_checked == NOT_CHECKED
     dark = SHOW[: SHOW.index("fire:")] + SHOW[SHOW.index("crew:") :]
-    assert safety(show(dark)).unseen == ()
+    assert safety(show(dark)).not_checked == ()
 
 
 def test_own_rules_of_a_file_hold(tmp_path):

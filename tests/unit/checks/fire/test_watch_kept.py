@@ -9,9 +9,9 @@ import pytest
 from sequencer.checks.fire.watch_kept import plan_findings, sight_findings, watch_findings
 from sequencer.facts.pace import reach_in
 from sequencer.facts.rule_book import rule_book
-from sequencer.geometry.walking import Ground
+from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, closest, farthest
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.safety.watching import Duty, HandOver, WatchPlan, watchers_of
 
 LIMIT = rule_book().strictest("response-time")
@@ -30,7 +30,7 @@ class Steady:
 
 
 def standing(x, y, who="Wren", start=0.0, end=64.0):
-    return Followed(who=who, floor=FloorPath((x, y)), start=start, end=end)
+    return Followed(who=who, floor=WalkPath((x, y)), start=start, end=end)
 
 
 def spotter(x, y, who="Flint", watches=()):
@@ -38,7 +38,7 @@ def spotter(x, y, who="Flint", watches=()):
 
 
 def found(followed, crew):
-    return watch_findings(followed, crew, limit=LIMIT, clock=Steady(), ground=Ground())
+    return watch_findings(followed, crew, limit=LIMIT, clock=Steady(), ground=WalkableFloor())
 
 
 @pytest.mark.parametrize(
@@ -53,7 +53,7 @@ def test_a_standing_performer_is_in_reach_or_not(distance, code):
 def test_a_dart_out_of_reach_between_two_stands_is_found():
     """Both ends of the walk are in reach; for a fraction of a beat, far from any grid, it is not."""
     start = 20.0 + 1 / 7
-    dart = FloorPath(
+    dart = WalkPath(
         (0.0, 0.0),
         moves=(
             Move(start=start, end=start + 0.4, facing=0.0, place=(0.0, REACH + 0.02)),
@@ -69,7 +69,7 @@ def test_a_dart_out_of_reach_between_two_stands_is_found():
 
 
 def test_the_nearest_of_two_posts_counts():
-    walk = FloorPath((-6.0, 0.0), moves=(Move(start=8.0, end=24.0, facing=0.0, place=(6.0, 0.0)),))
+    walk = WalkPath((-6.0, 0.0), moves=(Move(start=8.0, end=24.0, facing=0.0, place=(6.0, 0.0)),))
     burn = Followed(who="Wren", floor=walk, start=0.0, end=64.0)
     posts = [spotter(-6.0, -4.0, "Flint"), spotter(6.0, -4.0, "Brook")]
 
@@ -116,7 +116,7 @@ def test_who_watches_whom():
 
 def test_proven_extremes_agree_with_a_dense_sample():
     """Largest and smallest distance of a curved way to two posts, against 200,000 samples."""
-    way = FloorPath(
+    way = WalkPath(
         (-3.0, 1.0),
         moves=(
             Move(start=4.0, end=20.0, facing=0.0, place=(4.0, 6.0), through=((0.0, 7.0),)),
@@ -124,7 +124,7 @@ def test_proven_extremes_agree_with_a_dense_sample():
         ),
     )
     burn = Followed(who="Wren", floor=way, start=0.0, end=40.0)
-    ways = Ground().ways_to([(-8.0, 0.0), (9.0, 3.0)])
+    ways = WalkableFloor().ways_to([(-8.0, 0.0), (9.0, 3.0)])
     sample = ways(way.at(np.linspace(0.0, 40.0, 200_001)).place).min(axis=1)
 
     (far,) = farthest([burn], [ways], math.inf)
@@ -138,10 +138,10 @@ def test_proven_extremes_agree_with_a_dense_sample():
 
 def test_following_nobody_for_no_time_is_refused():
     with pytest.raises(ValueError, match="no time"):
-        farthest([standing(0, 0, start=4.0, end=4.0)], [Ground().ways_to([(0, 0)])], 1.0)
+        farthest([standing(0, 0, start=4.0, end=4.0)], [WalkableFloor().ways_to([(0, 0)])], 1.0)
 
 
-WALL = Ground((((-1.0, 4.0), (1.0, 4.0), (1.0, 5.0), (-1.0, 5.0)),))
+WALL = WalkableFloor((((-1.0, 4.0), (1.0, 4.0), (1.0, 5.0), (-1.0, 5.0)),))
 
 
 def test_a_wall_makes_the_way_longer():
@@ -155,7 +155,7 @@ def test_a_wall_makes_the_way_longer():
 
 
 def test_a_yard_without_a_gate_has_no_way_in():
-    yard = Ground(
+    yard = WalkableFloor(
         (
             ((-2, -2), (2, -2), (2, -1), (-2, -1)), ((-2, 1), (2, 1), (2, 2), (-2, 2)),
             ((-2, -2), (-1, -2), (-1, 2), (-2, 2)), ((1, -2), (2, -2), (2, 2), (1, 2)),
@@ -169,7 +169,7 @@ def test_a_yard_without_a_gate_has_no_way_in():
 
 
 def test_scenery_in_the_line_of_sight_is_found_for_a_moment_only():
-    walk = FloorPath((-5.0, 0.0), moves=(Move(start=8.0, end=24.0, facing=0.0, place=(5.0, 0.0)),))
+    walk = WalkPath((-5.0, 0.0), moves=(Move(start=8.0, end=24.0, facing=0.0, place=(5.0, 0.0)),))
     burn = Followed(who="Wren", floor=walk, start=0.0, end=64.0)
     one, two = spotter(0.0, 7.0, "Flint"), spotter(6.0, 7.0, "Brook")
 
@@ -184,7 +184,7 @@ def test_scenery_in_the_line_of_sight_is_found_for_a_moment_only():
     assert hidden[-1] / 2 < finding.end < hidden[-1] / 2 + 0.15
     assert not sight_findings([burn], [one, two], tall=WALL, clock=Steady())
     assert not sight_findings([burn], [], tall=WALL, clock=Steady())
-    assert not sight_findings([burn], [one], tall=Ground(), clock=Steady())
+    assert not sight_findings([burn], [one], tall=WalkableFloor(), clock=Steady())
 
 
 def test_overloads_and_hand_overs_become_findings():

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from sequencer.checks.fire.weather import HALF_WIDTH, is_downwind
+from sequencer.checks.fire.weather import DOWNWIND_HALF_ANGLE, is_downwind
 
 FLAME = (0.0, 4.0)
 
@@ -52,7 +52,9 @@ def test_an_edge_meets_wherever_one_of_its_points_does(towards, ax, ay, bx, by, 
         away = math.hypot(x, y)
         if away > far:
             return False
-        return x * ahead[0] + y * ahead[1] >= away * math.cos(math.radians(HALF_WIDTH)) + 1e-9
+        return (
+            x * ahead[0] + y * ahead[1] >= away * math.cos(math.radians(DOWNWIND_HALF_ANGLE)) + 1e-9
+        )
 
     points = [(ax + k / 2000 * (bx - ax), ay + k / 2000 * (by - ay)) for k in range(2001)]
     if any(inside(x, y) for x, y in points):

@@ -8,7 +8,7 @@ from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.grid import cells
 from sequencer.motion.clearance.nearest import closest
 from sequencer.motion.performers.parts import PARTS
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 
 
 def test_agrees_with_dense_sampling(dance):
@@ -106,19 +106,19 @@ def test_unbounded_motion_is_refused(dance):
     ada = dance.dancer()
 
     class Wild:
-        def __init__(self, course):
-            self.at = course.at
+        def __init__(self, trajectory):
+            self.at = trajectory.at
             self.pieces = lambda start, end: tuple(
                 (
                     low,
                     high,
                     type(b)(**{**{s: getattr(b, s) for s in b.__slots__}, "hand_speed": np.inf}),
                 )
-                for low, high, b in course.pieces(start, end)
+                for low, high, b in trajectory.pieces(start, end)
             )
 
     wild = dance.dancer("Bo")
-    object.__setattr__(wild, "courses", {k: Wild(c) for k, c in wild.courses.items()})
+    object.__setattr__(wild, "courses", {k: Wild(c) for k, c in wild.trajectories.items()})
     with pytest.raises(ValueError, match="not finite"):
         approaches([ada, wild], 0, 8, required=0.3)
 
@@ -136,7 +136,7 @@ def test_a_cast_of_five_hundred(dance):
     """Cost grows with neighbours: on a wide field nobody is sampled."""
     ada = dance.dancer("d0", (0, 0), lit=())
     cast = [
-        replace(ada, name=f"d{k}", floor=FloorPath((6.0 * (k % 25), 6.0 * (k // 25))))
+        replace(ada, name=f"d{k}", floor=WalkPath((6.0 * (k % 25), 6.0 * (k // 25))))
         for k in range(500)
     ]
     found = approaches(cast, 0, 4, required=0.3)

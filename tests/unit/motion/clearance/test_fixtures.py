@@ -11,11 +11,11 @@ from sequencer.motion.clearance.fixtures import encounters, lowest_wick
 from sequencer.motion.clearance.grid import cells
 from sequencer.motion.patterns.library import law_for, patterns
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.margin import leeways_of
-from sequencer.motion.performers.parts import PARTS, Leeway
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.hand_deviation import hand_deviations_of
+from sequencer.motion.performers.parts import PARTS, HandDeviation
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.timing.tempo import TempoMap
 
 
@@ -117,10 +117,10 @@ def test_nothing_to_keep_away_from_is_refused(dance):
         met([dance.dancer()], (), "parts")
 
 
-def over_floor(ada, leeway):
+def over_floor(ada, deviation):
     """The told gap of a dancer whose hands may be off their drawn path by so much, and the drawn one."""
-    work = dict.fromkeys(("left", "right"), (Leeway(-1.0, 33.0, leeway),))
-    told = met([replace(ada, leeway=work)], (plane(top=0.0),), "wicks", required=5.0).distance[0]
+    work = dict.fromkeys(("left", "right"), (HandDeviation(-1.0, 33.0, deviation),))
+    told = met([replace(ada, deviation=work)], (plane(top=0.0),), "wicks", required=5.0).distance[0]
     drawn = heads(ada, np.linspace(0, 32, 12_801))[..., 2].min() - ada.props["right"].wick_radius
     return told, drawn
 
@@ -147,10 +147,10 @@ def test_an_arm_holds_what_hand_work_takes_off_the_floor_gap(dance, stature, tet
 def test_a_drawing_lower_than_the_arm_lets_it_be_counts_as_it_stands(dance):
     """Its hand is out of reach, which is another finding; hand work does not bring it up again."""
     ada, given = dance.dancer(tether=0.5), {"ratio": 3.0, "hand_radius": 0.3, "up": -0.8}
-    courses = {
+    trajectories = {
         side: dance.course_of("orbit", given, side=side, body=ada.body) for side in ada.props
     }
-    ada = replace(ada, courses=courses)
+    ada = replace(ada, trajectories=trajectories)
     told, drawn = over_floor(ada, 0.4)
     assert drawn < lowest_wick(ada, "right")
     assert drawn < -0.05  # deeper than the wick is thick
@@ -162,15 +162,15 @@ def test_every_pattern_of_a_poi_of_half_a_metre_clears_the_floor():
     body, poi = Body(stature=1.7), Prop(length=0.5, mass=0.2, wick_radius=0.05)
     tempo = TempoMap(np.arange(0.0, 40.0, 0.6), first=0, bars=(0,), metre=4)
     for name in patterns():
-        courses = {}
+        trajectories = {}
         for side in ("left", "right"):
             law = law_for(name, {}, side=side, body=body, tether=0.5)
             span = Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label=name)
-            courses[side] = Course((span,))
+            trajectories[side] = Trajectory((span,))
         ada = Dancer(
-            name="Ada", body=body, props=dict.fromkeys(courses, poi), courses=courses,
-            floor=FloorPath((0.0, 3.0)),
-            leeway={side: leeways_of(own, poi, tempo) for side, own in courses.items()},
+            name="Ada", body=body, props=dict.fromkeys(trajectories, poi), trajectories=trajectories,
+            floor=WalkPath((0.0, 3.0)),
+            deviation={side: hand_deviations_of(own, poi, tempo) for side, own in trajectories.items()},
         )  # fmt: skip
         found = encounters(
             (ada,), cells((ada,), 0, 8), (plane(top=0.0),), measure="wicks", required=np.zeros(1)

@@ -12,10 +12,10 @@ from sequencer.motion.clearance.fixtures import encounters
 from sequencer.motion.clearance.grid import cells
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.parts import N_FRONT, N_POINTS
-from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.rests import rest
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 FLAME = 0.25
 POI = Prop(length=0.6, mass=0.2, wick_radius=0.05, flame_reach=FLAME)
@@ -41,10 +41,10 @@ def held(dance, name, place, props, *, ratio=3.0, facing=0.0, lit=((0.0, 64.0),)
         name=name,
         body=body,
         props=props,
-        courses={
+        trajectories={
             side: dance.course_of("orbit", given, side=side, body=body, end=64.0) for side in props
         },
-        floor=FloorPath(place, facing),
+        floor=WalkPath(place, facing),
         lit=lit,
     )
 
@@ -110,10 +110,10 @@ def test_a_knob_and_an_empty_hand_do_not_burn(dance):
     """A club that hangs still: a ceiling is measured from its head, though the knob is nearer."""
     body = Body(stature=1.7)
     law = rest("right", body, CLUB.length)
-    still = Course((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="rest", label="rest"),))
+    still = Trajectory((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="rest", label="rest"),))
     ada = Dancer(
-        name="Ada", body=body, props={"right": CLUB}, courses={"right": still},
-        floor=FloorPath((0.0, 3.0)), lit=((0.0, 8.0),),
+        name="Ada", body=body, props={"right": CLUB}, trajectories={"right": still},
+        floor=WalkPath((0.0, 3.0)), lit=((0.0, 8.0),),
     )  # fmt: skip
     hand = float(law.at(np.array(0.0)).hand[2])
     found = encounters(

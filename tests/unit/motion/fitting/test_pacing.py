@@ -5,7 +5,7 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.fitting.pacing import SHARES, Pace, least_pull, usual_cycle
+from sequencer.motion.fitting.pacing import CYCLE_SHARES, Pace, least_pull, usual_cycle
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.library import cycle_beats, law_for
 from sequencer.motion.props.prop import Prop
@@ -71,7 +71,7 @@ def test_unknown_patterns_and_parameters_are_refused():
 
 
 def test_shares_begin_with_the_usual_beats():
-    assert SHARES[0] == 1.0
+    assert CYCLE_SHARES[0] == 1.0
 
 
 def test_pull_is_newtons():
@@ -83,7 +83,7 @@ def test_pull_is_newtons():
     push = (heads[0] - 2 * heads[1] + heads[2]) / (step / rate) ** 2 + np.array([0, 0, 9.81])
     expected = np.min(-np.sum(law.at(t).tether * push, axis=1))
 
-    assert_allclose(least_pull(law.at(t), length=0.45, rate=rate), expected, rtol=1e-4)
+    assert_allclose(least_pull(law.at(t), length=0.45, beats_per_second=rate), expected, rtol=1e-4)
 
 
 def test_a_stall_rests_at_its_top_and_a_slow_spin_does_not():
@@ -92,8 +92,8 @@ def test_a_stall_rests_at_its_top_and_a_slow_spin_does_not():
     stall = law_for("stall", {}, side="right", body=body, tether=0.45, beats=4.0)
     spin = law_for("static-spin", {}, side="right", body=body, tether=0.45, beats=4.0)
 
-    assert least_pull(stall.at(t), length=0.45, rate=1.6) == np.inf
-    assert least_pull(spin.at(t), length=0.45, rate=1.6) < 0
+    assert least_pull(stall.at(t), length=0.45, beats_per_second=1.6) == np.inf
+    assert least_pull(spin.at(t), length=0.45, beats_per_second=1.6) < 0
 
 
 def test_a_prop_that_never_holds_does_not_decide_for_the_others():
@@ -114,7 +114,7 @@ def test_a_tether_that_is_pulled_off_its_top_is_no_stall():
             hand=zero, hand_rate=zero, hand_acceleration=push * up, tether=top, tether_rate=turning,
             tether_acceleration=zero, plane=np.tile([0.0, 1.0, 0.0], (64, 1)),
         )  # fmt: skip
-        return least_pull(motion, length=0.5, rate=1.0)
+        return least_pull(motion, length=0.5, beats_per_second=1.0)
 
     assert pulled(0.0) == np.inf
     assert pulled(-1.0) == np.inf

@@ -10,14 +10,14 @@ import pytest
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
 from sequencer.motion.fitting import kept_fits, search
-from sequencer.motion.fitting.fits import GOOD, LEAST, REACH_SPARE, Dance, Fit, Margins
+from sequencer.motion.fitting.fits import GOOD, LEAST_MARGIN, REACH_SPARE, Dance, Fit, Margins
 from sequencer.motion.fitting.pacing import twist
-from sequencer.motion.fitting.search import Looks, Place, fitted, searched
-from sequencer.motion.laws.carriage import Carriage, Held
+from sequencer.motion.fitting.search import Placing, SampledDance, fitted, searched
+from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.patterns.library import cycle_beats, patterns
 from sequencer.motion.performers.feasibility import body_gap, props_gap, reach_left
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 
 @pytest.fixture(autouse=True)
@@ -45,23 +45,25 @@ def proven(asked, fit):
     """Gap from the own body, between the props, and the arm left, by the checks' branch and bound."""
     laws = asked.laws(fit.values)
     span = 2 * max(law.period for law in laws.values())
-    courses = {
-        side: Course((Span(start=0.0, end=span, law=law, origin=0.0, kind="block", label="it"),))
+    trajectories = {
+        side: Trajectory(
+            (Span(start=0.0, end=span, law=law, origin=0.0, kind="block", label="it"),)
+        )
         for side, law in laws.items()
     }
-    carriage = Carriage(body=asked.body, held=(Held(-1.0, span + 1.0, fit.posture),))
+    carriage = Carriage(body=asked.body, held=(HeldPosture(-1.0, span + 1.0, fit.posture),))
     own = min(
         body_gap(c, [0, span], prop=asked.props[s], body=asked.body, near=inf, carriage=carriage)[
             0
         ].value
-        for s, c in courses.items()
+        for s, c in trajectories.items()
     )
     reach = min(
         reach_left(c, [0, span], side=s, body=asked.body, carriage=carriage)[0].value
-        for s, c in courses.items()
+        for s, c in trajectories.items()
     )
     fatter = {s: replace(p, wick_radius=p.wick_radius + 0.01) for s, p in asked.props.items()}
-    pairs = [(courses[s], fatter[s]) for s in SIDES if s in courses]
+    pairs = [(trajectories[s], fatter[s]) for s in SIDES if s in trajectories]
     other = props_gap(*pairs, [0, span])[0].value if len(pairs) == 2 else inf
     return own, other, reach
 
@@ -168,7 +170,7 @@ def test_a_less_usual_shape_is_taken_only_where_it_gains_a_millimetre(monkeypatc
 
         def placed(self):
             least = 0.03 + gain * self.rank
-            return Place({}, UPRIGHT, Margins(least, inf, 0.3, inf))
+            return Placing({}, UPRIGHT, Margins(least, inf, 0.3, inf))
 
         def score(self, place):
             return place.margins.least
@@ -176,7 +178,7 @@ def test_a_less_usual_shape_is_taken_only_where_it_gains_a_millimetre(monkeypatc
         def fit(self, place):
             return Fit(values={"right": {"from": self.rank}}, margins=place.margins)
 
-    monkeypatch.setattr(search, "Looks", Shaped)
+    monkeypatch.setattr(search, "SampledDance", Shaped)
     monkeypatch.setattr(
         search, "_shapes", lambda _dance: ({"right": {"from": k}} for k in range(2))
     )
@@ -186,11 +188,13 @@ def test_a_less_usual_shape_is_taken_only_where_it_gains_a_millimetre(monkeypatc
 
 def test_of_two_places_the_one_that_is_safe_and_low_wins():
     """A centimetre that lacks of what is sure outweighs a longer way; arms tire of being held high."""
-    looks = Looks(dance("pro-bend-4"), {})
+    looks = SampledDance(dance("pro-bend-4"), {})
 
     def scored(least, **move):
         way = np.array([move.get(name, 0.0) for name in ("out", "ahead", "up")])
-        return looks.score(Place(dict.fromkeys(SIDES, way), UPRIGHT, Margins(least, inf, 0.3, inf)))
+        return looks.score(
+            Placing(dict.fromkeys(SIDES, way), UPRIGHT, Margins(least, inf, 0.3, inf))
+        )
 
     assert scored(0.03, ahead=0.25) > scored(0.02)
     assert scored(0.05) > scored(0.04) > scored(0.05, ahead=0.25)
@@ -228,7 +232,7 @@ def test_every_open_move_is_used_alike_by_hands_that_mirror():
     fit = fitted(dance("pro-bend-4", direction="opposite", timing="together"))
 
     assert fit.fits
-    assert fit.margins.other >= LEAST
+    assert fit.margins.other >= LEAST_MARGIN
 
 
 def test_one_hand_alone():
@@ -280,7 +284,7 @@ def test_places_agree_with_laws_built_with_the_values(name):
     built = replace(
         asked, parts={s: (name, {**given, **moved[s]}) for s, (name, given) in asked.parts.items()}
     )
-    looks = Looks(built, {})
+    looks = SampledDance(built, {})
     (place,) = looks.places([{s: np.zeros(3) for s in SIDES}], [fit.posture])
 
     assert place.margins == pytest.approx(fit.margins, abs=1e-4)
@@ -397,12 +401,12 @@ def test_least_counts_reach_only_where_the_arm_ends():
 
 def test_the_vocabulary_has_no_pattern_without_a_move():
     for name in patterns():
-        assert Looks(dance(name), {}).free != [False] * 3, name
+        assert SampledDance(dance(name), {}).free != [False] * 3, name
 
 
 def shape_of(fit):
     return {
-        side: {k: v for k, v in values.items() if k not in search.OFFSETS}
+        side: {k: v for k, v in values.items() if k not in search.PLACE_OFFSETS}
         for side, values in fit.values.items()
     }
 

@@ -5,8 +5,8 @@ import pytest
 
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.motion.fitting import kept_fits, search, windows
-from sequencer.motion.fitting.fits import LEAST, REACH_SPARE, Dance, Fit, Margins
-from sequencer.motion.fitting.search import Looks, fitted
+from sequencer.motion.fitting.fits import LEAST_MARGIN, REACH_SPARE, Dance, Fit, Margins
+from sequencer.motion.fitting.search import SampledDance, fitted
 from sequencer.motion.fitting.windows import Window, ways_out, window_of
 from sequencer.motion.patterns.library import cycle_beats
 from sequencer.motion.props.prop import Prop
@@ -39,14 +39,14 @@ def test_a_window_ends_where_a_law_with_its_value_no_longer_fits(name):
 
     def margins(value):
         values = {**fit.values.get("right", {}), name: value}
-        looks = Looks(dance("pro-bend-3", sides=("right",), given=values), {})
+        looks = SampledDance(dance("pro-bend-3", sides=("right",), given=values), {})
         return looks.places([{"right": np.zeros(3)}], [fit.posture])[0].margins
 
     for end in (window.low, window.high):
-        assert margins(end).least >= LEAST - 1e-9
+        assert margins(end).least >= LEAST_MARGIN - 1e-9
         assert margins(end).reach >= REACH_SPARE - 1e-9
     for beyond in (window.low - 0.01, window.high + 0.01):
-        assert beyond <= 0.001 or margins(beyond).least < LEAST
+        assert beyond <= 0.001 or margins(beyond).least < LEAST_MARGIN
     assert window.low < window.high
     assert window.low <= window.best <= window.high
 

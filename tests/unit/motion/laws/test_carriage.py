@@ -13,13 +13,13 @@ from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.distances import segment_segment
 from sequencer.geometry.posture import (
     UPRIGHT,
-    USED,
+    USED_ANGLES,
     PosedBody,
     Posture,
     capsule_ends,
     in_column,
 )
-from sequencer.motion.laws.carriage import Carriage, Held, beyond_upright, carried
+from sequencer.motion.laws.carriage import Carriage, HeldPosture, beyond_upright, carried
 from sequencer.motion.laws.composed import ComposedLaw, HandPath
 from sequencer.motion.performers import feasibility
 from sequencer.motion.performers.arms import UPPER, elbow, given_shoulder, shoulder_gives
@@ -34,7 +34,7 @@ from sequencer.motion.performers.feasibility import (
 from sequencer.motion.performers.walks import Move
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.rests import rest
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 BODY = Body(stature=1.7)
 TURN = Posture(turn=radians(30))
@@ -48,7 +48,9 @@ MIXED = Posture(turn=radians(25), lean=radians(-7), side=radians(-2), tilt=radia
 def swaying(*postures, step=2.0, width=1.0, body=BODY):
     return Carriage(
         body=body,
-        held=tuple(Held(step * k, step * k + step - width, p) for k, p in enumerate(postures)),
+        held=tuple(
+            HeldPosture(step * k, step * k + step - width, p) for k, p in enumerate(postures)
+        ),
     )
 
 
@@ -88,11 +90,11 @@ def test_held_and_passed_over():
 )
 def test_what_no_body_can_do_is_refused(held, message):
     with pytest.raises(ValueError, match=message):
-        Carriage(body=BODY, held=tuple(Held(*each) for each in held))
+        Carriage(body=BODY, held=tuple(HeldPosture(*each) for each in held))
 
 
 def test_one_posture_in_two_spans_is_held_through():
-    own = Carriage(body=BODY, held=(Held(0, 2, LEAN), Held(2, 4, LEAN)))
+    own = Carriage(body=BODY, held=(HeldPosture(0, 2, LEAN), HeldPosture(2, 4, LEAN)))
     assert_allclose(own.angles(np.array([1.0, 2.0, 3.0])), np.tile(LEAN.angles, (3, 1)))
 
 
@@ -141,7 +143,9 @@ def test_bounds_hold_and_are_near(name):
 def test_a_fast_turn_needs_the_square_of_its_speed():
     """Where a shoulder swings fast its own circling, rate² times the lever, outgrows what pushes it: at
     the middle of a passage, where nothing pushes."""
-    own = Carriage(body=BODY, held=(Held(0, 1, LEAN), Held(2, 3, Posture(lean=-LEAN.lean))))
+    own = Carriage(
+        body=BODY, held=(HeldPosture(0, 1, LEAN), HeldPosture(2, 3, Posture(lean=-LEAN.lean)))
+    )
     middle = np.array([1.5])
     step = 1e-4
     rates = [own.shoulder_rate(middle + d, "right")[0] for d in (-step, step)]
@@ -298,10 +302,10 @@ def test_far_blocks_are_upright_between():
 def test_own_body_gap_is_that_of_the_moved_body(dance, name):
     """Sampled densely with points on tether and wick against the ends that the carriage gives."""
     ada = dance.dancer("Ada", hand_radius=0.2, tether=0.5, flame=0.0)
-    own, course, prop = ALL[name], ada.courses["right"], ada.props["right"]
-    found = body_gap(course, [0.0, 8.0], prop=prop, body=BODY, near=1.0, carriage=own)[0]
+    own, trajectory, prop = ALL[name], ada.trajectories["right"], ada.props["right"]
+    found = body_gap(trajectory, [0.0, 8.0], prop=prop, body=BODY, near=1.0, carriage=own)[0]
     beats = np.linspace(0, 8, 6401)
-    motion, (lows, highs) = course.at(beats), own.capsule_ends(beats)
+    motion, (lows, highs) = trajectory.at(beats), own.capsule_ends(beats)
     least = np.inf
     for k, capsule in enumerate(BODY.capsules):
         along = np.linspace(0, 1, 25)[:, None, None]
@@ -318,20 +322,25 @@ def test_own_body_gap_is_that_of_the_moved_body(dance, name):
 def nodding(posture, body=BODY):
     """A posture reached and left at once: it is met at the end of a passage, never in the middle of one."""
     return Carriage(
-        body=body, held=(Held(0, 3.0, UPRIGHT), Held(3.08, 3.08, posture), Held(3.17, 8, UPRIGHT))
+        body=body,
+        held=(
+            HeldPosture(0, 3.0, UPRIGHT),
+            HeldPosture(3.08, 3.08, posture),
+            HeldPosture(3.17, 8, UPRIGHT),
+        ),
     )
 
 
 def test_a_short_swing_takes_the_shoulder_from_a_still_hand(dance):
     """Nothing moves but the body, so its own speed alone leads the search to the moment."""
-    course = dance.dancer(hand_radius=0.0).courses["right"]
-    still = course.at(np.zeros(1)).hand[0]
+    trajectory = dance.dancer(hand_radius=0.0).trajectories["right"]
+    still = trajectory.at(np.zeros(1)).hand[0]
     near = replace(BODY, arm=float(beyond_upright(BODY, still, "right")) + 0.03)
     own = nodding(Posture(lean=-LEAN.lean), near)
-    assert reach_left(course, [0.0, 8.0], side="right", body=near)[0].label == -1
-    found = reach_left(course, [0.0, 8.0], side="right", body=near, carriage=own)[0]
+    assert reach_left(trajectory, [0.0, 8.0], side="right", body=near)[0].label == -1
+    found = reach_left(trajectory, [0.0, 8.0], side="right", body=near, carriage=own)[0]
     beats = np.linspace(2.9, 3.3, 8001)
-    sampled = near.arm_length - own.beyond(beats, course.at(beats).hand, "right").max()
+    sampled = near.arm_length - own.beyond(beats, trajectory.at(beats).hand, "right").max()
     assert sampled < 0
     assert found.value == pytest.approx(sampled, abs=REACH_ERROR)
     assert found.beat == pytest.approx(3.08, abs=0.03)
@@ -340,15 +349,19 @@ def test_a_short_swing_takes_the_shoulder_from_a_still_hand(dance):
 def test_a_short_swing_takes_the_trunk_to_a_still_staff():
     """A staff that hangs beside the body and reaches up past the shoulder."""
     law = rest("right", BODY, 0.5)
-    course = Course((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="rest", label="rest"),))
+    trajectory = Trajectory(
+        (Span(start=0.0, end=8.0, law=law, origin=0.0, kind="rest", label="rest"),)
+    )
     staff = Prop(kind="staff", length=0.5, behind=0.9, mass=0.8, wick_radius=0.04)
     own = nodding(Posture(side=radians(5)))
     calm, found = (
-        body_gap(course, [0.0, 8.0], prop=staff, body=BODY, near=1.0, carriage=carriage)[0].value
+        body_gap(trajectory, [0.0, 8.0], prop=staff, body=BODY, near=1.0, carriage=carriage)[
+            0
+        ].value
         for carriage in (None, own)
     )
     moment = PosedBody(BODY, Posture(side=radians(5)))
-    motion = course.at(np.array([3.08]))
+    motion = trajectory.at(np.array([3.08]))
     least = min(
         float(
             segment_segment(
@@ -367,7 +380,7 @@ def still(hand):
     law = ComposedLaw(
         hand=HandPath(tuple(hand)), tether=(0.0, 0.0, -1.0), plane=(-1.0, 0.0, 0.0), turns=(), period=1.0
     )  # fmt: skip
-    return Course((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label="still"),))
+    return Trajectory((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label="still"),))
 
 
 @pytest.fixture
@@ -388,8 +401,8 @@ def searched(monkeypatch):
 def test_a_still_hand_nears_its_shoulder_no_faster_than_is_searched_with(searched, away, posture):
     """Far up on the other side it is the corner of what a shoulder can give to that swings nearest."""
     own = swaying(posture.mirrored() if posture.side else UPRIGHT, posture)
-    course = still(BODY.shoulder("right") + away)
-    reach_left(course, [0.0, 4.0], side="right", body=BODY, carriage=own)
+    trajectory = still(BODY.shoulder("right") + away)
+    reach_left(trajectory, [0.0, 4.0], side="right", body=BODY, carriage=own)
     ((cut, value, slope),) = searched
     k = int(np.flatnonzero((cut.start <= 1.5) & (cut.end > 1.5))[0])
     beats = np.linspace(cut.start[k], cut.end[k], 2001)
@@ -399,10 +412,10 @@ def test_a_still_hand_nears_its_shoulder_no_faster_than_is_searched_with(searche
 
 def test_only_passages_are_searched_with_the_bodys_own_speed(searched):
     """A posture that is held moves nothing, however fast it is left."""
-    own, course = swaying(UPRIGHT, MIXED), still((0.4, 0.4, 1.2))
+    own, trajectory = swaying(UPRIGHT, MIXED), still((0.4, 0.4, 1.2))
     poi = Prop(length=0.4, mass=0.2, wick_radius=0.05)
-    body_gap(course, [0.0, 4.0], prop=poi, body=BODY, near=1.0, carriage=own)
-    reach_left(course, [0.0, 4.0], side="right", body=BODY, carriage=own)
+    body_gap(trajectory, [0.0, 4.0], prop=poi, body=BODY, near=1.0, carriage=own)
+    reach_left(trajectory, [0.0, 4.0], side="right", body=BODY, carriage=own)
     for cut, _, slope in searched:
         passing = (cut.start >= 1.0) & (cut.end <= 2.0)
         assert np.all(slope[passing] > 0)
@@ -412,12 +425,12 @@ def test_only_passages_are_searched_with_the_bodys_own_speed(searched):
 @pytest.mark.parametrize("name", list(ALL))
 @pytest.mark.parametrize("side", SIDES)
 def test_reach_left_is_that_of_the_moved_shoulder(dance, name, side):
-    course = dance.dancer(hand_radius=0.3).courses[side]
+    trajectory = dance.dancer(hand_radius=0.3).trajectories[side]
     short = replace(BODY, arm=0.35)
     own = replace(ALL[name], body=short)
-    found = reach_left(course, [0.0, 8.0], side=side, body=short, carriage=own)[0]
+    found = reach_left(trajectory, [0.0, 8.0], side=side, body=short, carriage=own)[0]
     beats = np.linspace(0, 8, 40_001)
-    least = short.arm_length - own.beyond(beats, course.at(beats).hand, side).max()
+    least = short.arm_length - own.beyond(beats, trajectory.at(beats).hand, side).max()
     assert least < 0
     assert found.value == pytest.approx(least, abs=REACH_ERROR)
 
@@ -448,14 +461,14 @@ def test_a_posture_that_is_held_adds_nothing_to_a_dancers_bounds(dance):
     assert np.all(pieces.speed[~held, 2] > 0)
     assert_allclose(pieces.speed[held, 2], 0.0, atol=1e-12)
     assert_allclose(pieces.acceleration[held, 2], 0.0, atol=1e-12)
-    assert_allclose(pieces.swing[held], upright.swing.max(), atol=1e-12)
+    assert_allclose(pieces.hand_speed[held], upright.hand_speed.max(), atol=1e-12)
 
 
 def test_a_shoulder_leans_out_farther_than_a_hand_at_the_axis(dance):
     """The hand over the head, the prop short: the arm's own end is what others must keep from."""
     ada = dance.dancer(tether=0.05, flame=0.0, lit=())
-    courses = dict.fromkeys(ada.props, still((0.0, 0.0, 1.65)))
-    ada = replace(ada, courses=courses, carriage=ALL["side"])
+    trajectories = dict.fromkeys(ada.props, still((0.0, 0.0, 1.65)))
+    ada = replace(ada, trajectories=trajectories, carriage=ALL["side"])
     pieces = ada.pieces(0, 7)
     for k, (low, high) in enumerate(zip(pieces.edges[:-1], pieces.edges[1:], strict=True)):
         at = np.linspace(low, high, 201)
@@ -475,7 +488,7 @@ def test_an_arm_thickens_no_faster_than_hand_and_shoulder_move(dance, name):
         radii = ada.shells(ada.stage_points(at)[0], at)
         for arm, part in ((0, 1), (1, 4)):
             growth = np.abs(np.diff(radii[part])).max() / (at[1] - at[0])
-            assert growth <= ada.body.elbow_slope * pieces.swing[k, arm] + 1e-9
+            assert growth <= ada.body.elbow_slope * pieces.hand_speed[k, arm] + 1e-9
 
 
 def test_shoulders_alone_reach_their_bounds(dance):
@@ -524,7 +537,7 @@ def test_an_elbow_keeps_both_lengths():
 def test_a_leaning_head_lies_under_the_cap_that_others_keep_from(dance, stature, seated):
     """Head and trunk in postures at the edge of what is allowed, against the column of a dancer and of a cast."""
     body = Body(stature=stature, seated=seated)
-    limits = np.array(list(USED.values()))
+    limits = np.array(list(USED_ANGLES.values()))
     angles = np.random.default_rng(3).uniform(*limits.T, size=(2000, 5))
     low, high = np.zeros(2000), np.ones(2000)
     for _ in range(30):
@@ -533,7 +546,7 @@ def test_a_leaning_head_lies_under_the_cap_that_others_keep_from(dance, stature,
         low, high = np.where(inside, middle, low), np.where(inside, high, middle)
     count = len(body.trunk) + len(body.skull)
     radii = np.array([c.radius for c in body.capsules[:count]])[:, None]
-    lean = Carriage(body=body, held=(Held(0, 1, Posture(lean=radians(1))),))
+    lean = Carriage(body=body, held=(HeldPosture(0, 1, Posture(lean=radians(1))),))
     ada = replace(dance.dancer(stature=stature), body=body, carriage=lean)
     tops = [
         ada.stage_points(np.zeros(1))[0][1, 0, 2],

@@ -9,7 +9,7 @@ from numpy.testing import assert_allclose
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.patterns.library import law_for, patterns, patterns_from
-from sequencer.motion.props.prop import KINDS
+from sequencer.motion.props.prop import PROP_KINDS
 
 BODY = Body(stature=1.7)
 ARM = BODY.arm_length
@@ -223,7 +223,7 @@ def test_what_to_try_begins_with_what_is_usual():
 
 def test_what_to_try_is_short_allowed_and_distinct():
     for name, pattern in patterns().items():
-        for prop in KINDS:
+        for prop in PROP_KINDS:
             trials = pattern.trials({}, prop)
             assert 1 <= len(trials) <= 40
             assert len({repr(sorted(trial.items())) for trial in trials}) == len(trials)

@@ -8,8 +8,8 @@ from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.patterns.law_kinds import law_kinds
 from sequencer.motion.patterns.library import find, law_for, patterns, patterns_from, turn_beats
-from sequencer.motion.patterns.samples import COLUMNS, pattern_rows
-from sequencer.motion.props.prop import KINDS, USUAL_HANDS
+from sequencer.motion.patterns.samples import SAMPLE_COLUMNS, pattern_rows
+from sequencer.motion.props.prop import PROP_KINDS, USUAL_HANDS
 from sequencer.motion.props.reach import farthest_reach
 
 BODY = Body(stature=1.7)
@@ -84,7 +84,7 @@ def test_rows_have_the_agreed_columns_and_beats():
     rows = pattern_rows(
         "toroid", {"lobes": "4", "bend": "pro", "start": "-1"}, beats=4, per_beat=96, tempo=120
     )
-    assert rows.shape == (4 * 96 + 1, len(COLUMNS))
+    assert rows.shape == (4 * 96 + 1, len(SAMPLE_COLUMNS))
     assert_allclose(rows[:, 1], np.arange(385) / 96)
     assert_allclose(rows[:, 0], rows[:, 1] / 2)
     sense = rows[::48, 8:]
@@ -238,7 +238,7 @@ def test_what_is_for_a_prop_is_what_can_be_learnt_with_it():
         for kind in set(pattern.props) - {"poi"}:
             for need in pattern.needs:
                 assert kind in book[need].props, (pattern.name, kind, need)
-    for kind in KINDS:
+    for kind in PROP_KINDS:
         assert "static-spin" in {p.name for p in book.values() if p.suits(kind)}
 
 
@@ -254,14 +254,14 @@ def test_what_hangs_is_only_for_what_hangs():
 
 
 def test_two_different_hands_need_a_prop_in_each():
-    assert set(USUAL_HANDS) == set(KINDS)
+    assert set(USUAL_HANDS) == set(PROP_KINDS)
     hybrid, weave = find("extension-with-antispin"), find("two-beat-weave")
     assert hybrid.suits("club")
     assert not hybrid.suits("club", hands=1)
     assert weave.suits("staff", hands=1)
     assert not find("pendulum").suits("staff")
     everything = patterns_from({"m": {"left": {"law": "orbit"}, "right": {"law": "orbit"}}})["m"]
-    assert everything.props == KINDS
+    assert everything.props == PROP_KINDS
     assert not everything.suits("rope dart")  # a rope dart is in one hand
 
 

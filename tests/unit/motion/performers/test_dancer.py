@@ -7,7 +7,7 @@ from numpy.testing import assert_allclose
 from sequencer.geometry.bodies import Body
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.parts import PARTS
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 
 
 def test_facing_the_audience(dance):
@@ -18,14 +18,14 @@ def test_facing_the_audience(dance):
     left, right = points[2], points[5]
     assert left[0] > 1.0 > right[0]
     assert_allclose(left[1], 4.0, atol=1e-12)
-    hand = ada.courses["right"].at(np.array(0.0)).hand
+    hand = ada.trajectories["right"].at(np.array(0.0)).hand
     assert_allclose(points[6], [1.0 - hand[0], 4.0 - hand[1], hand[2]], atol=1e-12)
 
 
 def test_a_quarter_turn_anticlockwise_faces_the_audiences_right(dance):
     """From facing the audience (−Y), a quarter turn anticlockwise seen from above faces +X."""
     ada = dance.dancer("Ada", (0.0, 0.0), facing=np.pi / 2, hand_radius=0.0)
-    hand = ada.courses["right"].at(np.array(0.0)).hand
+    hand = ada.trajectories["right"].at(np.array(0.0)).hand
     points, _ = ada.stage_points(0.0)
 
     assert_allclose(points[6, :2], [hand[1], -hand[0]], atol=1e-12)
@@ -78,7 +78,7 @@ def test_a_side_without_a_prop_lies_in_the_body(dance):
 
 def test_reach(dance):
     body = Body.of_survey("man", 95)
-    bare = Dancer(name="Bo", body=body, props={}, courses={}, floor=FloorPath((0, 0)))
+    bare = Dancer(name="Bo", body=body, props={}, trajectories={}, floor=WalkPath((0, 0)))
 
     assert bare.reach == body.half_breadth
     ada = dance.dancer(tether=0.6, flame=0.3)
@@ -88,7 +88,7 @@ def test_reach(dance):
 def test_others_keep_clear_of_the_whole_chair(dance):
     """Body and reach of who is seated are those of the column, not of the shoulders."""
     body = Body(stature=1.7, seated=True)
-    bare = Dancer(name="Bo", body=body, props={}, courses={}, floor=FloorPath((0, 0)))
+    bare = Dancer(name="Bo", body=body, props={}, trajectories={}, floor=WalkPath((0, 0)))
     ada = replace(dance.dancer(tether=0.2), body=body, carriage=None)
     points = ada.stage_points(np.linspace(0, 4, 9))[0]
 
@@ -102,7 +102,7 @@ def test_others_keep_clear_of_the_whole_chair(dance):
 def test_what_does_not_fit_is_refused(dance):
     ada = dance.dancer()
     with pytest.raises(ValueError, match="every prop needs a course"):
-        Dancer(name="Bo", body=ada.body, props=ada.props, courses={}, floor=ada.floor)
+        Dancer(name="Bo", body=ada.body, props=ada.props, trajectories={}, floor=ada.floor)
     with pytest.raises(ValueError, match="end after it starts"):
         dance.dancer(lit=((4.0, 4.0),))
     with pytest.raises(ValueError, match="end must come after start"):

@@ -7,9 +7,9 @@ from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import Spread, drifted
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 BODY = Body(stature=1.72)
 POI = Prop(length=0.6, mass=0.2, wick_radius=0.05, flame_reach=0.3)
@@ -18,8 +18,8 @@ WIDE = Spread(place=0.3, facing=0.3, timing=0.3, tempo=0.02, tether=0.05, hand=0
 
 
 def dancer(name="pro-bend-4"):
-    courses = {
-        side: Course(
+    trajectories = {
+        side: Trajectory(
             tuple(
                 Span(start=4.0 * k, end=4.0 * k + 4, origin=4.0 * k, kind="block", label=each,
                      law=law_for(each, {}, side=side, body=BODY))
@@ -29,8 +29,8 @@ def dancer(name="pro-bend-4"):
         for side in ("left", "right")
     }  # fmt: skip
     return Dancer(
-        name="Ada", body=BODY, props={"left": POI, "right": STAFF}, courses=courses,
-        floor=FloorPath((0.5, 2.0), 0.4, (Move(start=1.0, end=5.0, place=(1.5, 3.0), facing=2.0),)),
+        name="Ada", body=BODY, props={"left": POI, "right": STAFF}, trajectories=trajectories,
+        floor=WalkPath((0.5, 2.0), 0.4, (Move(start=1.0, end=5.0, place=(1.5, 3.0), facing=2.0),)),
         lit=((0.0, 8.0),),
     )  # fmt: skip
 
@@ -57,5 +57,7 @@ def test_no_drawn_point_leaves_its_bounds(seed):
         # the bound of a hand by itself, which the whole reach may hide
         for side, first in (("left", 2), ("right", 5)):
             off = np.linalg.norm(points[first + 1, :, :2] - place, axis=-1).max()
-            own = [b for a, b_, b in ada.courses[side].pieces(0.0, 8.0) if a <= beats[15] <= b_]
+            own = [
+                b for a, b_, b in ada.trajectories[side].pieces(0.0, 8.0) if a <= beats[15] <= b_
+            ]
             assert off <= max(b.hand_reach for b in own) + 1e-9

@@ -10,7 +10,7 @@ from sequencer.motion.patterns.library import law_for, patterns, patterns_from
 from sequencer.motion.performers.batch import Laws
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.ensemble import Ensemble
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.rests import rest
@@ -26,7 +26,7 @@ def law(name, side="right", beats=4.0):
     return law_for(name, {}, side=side, body=BODY, beats=beats, book=BOOK)
 
 
-def course(names, side, *, gap=0.0):
+def trajectory(names, side, *, gap=0.0):
     spans = []
     for k, name in enumerate(names):
         own = law(name, side, beats=3.0 + k % 2)
@@ -51,10 +51,11 @@ def cast():
             name=f"d{k}",
             body=Body(stature=1.6 + 0.05 * k, seated=k % 3 == 1),
             props=dict.fromkeys(sides, poi if k % 2 else staff),
-            courses={
-                side: course(names[9 * k : 9 * k + 9], side, gap=0.5 * (k % 2)) for side in sides
+            trajectories={
+                side: trajectory(names[9 * k : 9 * k + 9], side, gap=0.5 * (k % 2))
+                for side in sides
             },
-            floor=FloorPath((float(k), 2.0), 0.3 * k, moves if k % 3 else ()),
+            floor=WalkPath((float(k), 2.0), 0.3 * k, moves if k % 3 else ()),
         )
         for k, sides in enumerate([SIDES, SIDES, ("left",), SIDES, (), SIDES, ("right",), SIDES])
     ]
@@ -93,8 +94,8 @@ def test_points_are_those_of_the_dancers(kept):
 
 def test_the_casts_above_hold_what_they_should():
     """Mixes, bridges and links are all there, else the comparison above says little."""
-    courses = [each for dancer in cast() for each in dancer.courses.values()]
-    blends = [blend for each in courses for blend in each.blends if blend.half > 0]
+    trajectories = [each for dancer in cast() for each in dancer.trajectories.values()]
+    blends = [blend for each in trajectories for blend in each.blends if blend.half > 0]
     assert any(blend.bridge is None for blend in blends)
     assert any(blend.bridge is not None for blend in blends)
-    assert any(span.kind == "link" for each in courses for span in each.spans)
+    assert any(span.kind == "link" for each in trajectories for span in each.spans)

@@ -23,15 +23,15 @@ from sequencer.motion.performers.feasibility import (
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.reach import farthest_reach
 from sequencer.motion.props.tension import beats_a_second, hand_work, lowest_tempo, pull
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 BODY = Body(stature=1.7)
 PROP = Prop(length=0.55, mass=0.2, wick_radius=0.05)
 
 
-def course(name, side="right", beats=4.0, **parameters):
+def trajectory(name, side="right", beats=4.0, **parameters):
     law = law_for(name, parameters, side=side, body=BODY)
-    return Course((Span(start=0.0, end=beats, law=law, origin=0.0, kind="block", label=name),))
+    return Trajectory((Span(start=0.0, end=beats, law=law, origin=0.0, kind="block", label=name),))
 
 
 def distance_to_segments(points, low, high):
@@ -56,7 +56,7 @@ def sampled_body_gap(name, parameters, beats):
 
 @pytest.mark.parametrize("name", ["pro-bend-4", "buzzsaw", "anti-bend-3", "iso-bend-5"])
 def test_own_body_gap_is_the_sampled_one(name):
-    found = body_gap(course(name), [0.0, 4.0], prop=PROP, body=BODY)[0]
+    found = body_gap(trajectory(name), [0.0, 4.0], prop=PROP, body=BODY)[0]
     expected = sampled_body_gap(name, {}, np.linspace(0, 4, 801))
     assert expected < 0
     assert abs(found.value - expected) <= GAP_ERROR + 0.004  # the grids of the reference
@@ -64,14 +64,14 @@ def test_own_body_gap_is_the_sampled_one(name):
 
 
 def test_what_stays_clear_is_told_so():
-    found = body_gap(course("extension"), [0.0, 4.0], prop=PROP, body=BODY)[0]
+    found = body_gap(trajectory("extension"), [0.0, 4.0], prop=PROP, body=BODY)[0]
     assert found.label == -1
     assert found.value >= 0
     assert np.isnan(found.beat)
 
 
 def test_tangle_is_the_sampled_one():
-    left, right = course("butterfly", "left"), course("butterfly", "right", ahead=-0.14)
+    left, right = trajectory("butterfly", "left"), trajectory("butterfly", "right", ahead=-0.14)
     found = props_gap((left, PROP), (right, PROP), [0.0, 4.0])[0]
     beats = np.linspace(0, 4, 4001)
     a, b = left.at(beats), right.at(beats)
@@ -86,9 +86,9 @@ def test_tangle_is_the_sampled_one():
 def test_reach_left_at_its_edge():
     """A circle as wide as the arm is just in reach where it lies beside the shoulder."""
     arm = BODY.arm_length
-    wide = course("orbit", hand_radius=arm)
+    wide = trajectory("orbit", hand_radius=arm)
     assert abs(reach_left(wide, [0.0, 4.0], side="right", body=BODY)[0].value) < 0.003
-    beyond = course("orbit", hand_radius=arm, across=0.05)
+    beyond = trajectory("orbit", hand_radius=arm, across=0.05)
     found = reach_left(beyond, [0.0, 4.0], side="right", body=BODY)[0]
     assert_allclose(found.value, -0.05, atol=0.003)
     law = beyond.spans[0].law
@@ -101,10 +101,12 @@ def test_reach_left_at_its_edge():
 @settings(max_examples=40)
 def test_pull_is_never_missed(name, tempo):
     """The proven smallest tension agrees with 20 001 samples, on either side of slack."""
-    own = course(name, beats=8.0)
+    own = trajectory(name, beats=8.0)
     rate = tempo / 60
     found = pull_left(own, [0.0, 8.0], prop=PROP, rates=lambda t: np.full(np.shape(t), rate))[0]
-    sampled = pull(own.at(np.linspace(0, 8, 20_001)), length=0.55, mass=1.0, rate=rate).min()
+    sampled = pull(
+        own.at(np.linspace(0, 8, 20_001)), length=0.55, mass=1.0, beats_per_second=rate
+    ).min()
     if sampled < -0.06:
         assert abs(found.value - sampled) <= 0.06
     else:
@@ -113,7 +115,7 @@ def test_pull_is_never_missed(name, tempo):
 
 def test_tempo_changes_are_seen_beat_by_beat():
     """One slow beat in eight makes the tether slack in that beat alone."""
-    own = course("extension", beats=8.0)
+    own = trajectory("extension", beats=8.0)
 
     def rates(beats):
         return np.where((beats >= 5) & (beats < 6), 0.4, 2.0)
@@ -162,7 +164,7 @@ def test_a_hand_that_overtakes_a_hanging_head_ends_the_tempi():
 
 
 def test_stretches_cover_everything_once():
-    own = course("toroid", beats=8.0)
+    own = trajectory("toroid", beats=8.0)
     cut = stretches(own, [0.0, 2.5, 8.0], whole_beats=True)
     assert_allclose(cut.start, [0, 1, 2, 2.5, 3, 4, 5, 6, 7])
     assert_allclose(cut.end, [1, 2, 2.5, 3, 4, 5, 6, 7, 8])
@@ -193,7 +195,7 @@ def test_hot_radius_is_wick_and_flame():
 @pytest.mark.parametrize("name", ["pro-bend-4", "anti-bend-3", "toroid"])
 def test_no_verdict_depends_on_where_a_course_is_cut(name):
     """The smallest value of the whole is the smallest of its stretches, however they are cut."""
-    own = course(name, beats=8.0)
+    own = trajectory(name, beats=8.0)
     rates = lambda t: np.full(np.shape(t), 0.6)  # noqa: E731 - a slow steady tempo
     whole = (
         body_gap(own, [0.0, 8.0], prop=PROP, body=BODY)[0].value,
@@ -213,7 +215,7 @@ def test_a_flat_prop_is_never_turned_over_at_once():
     from dataclasses import replace
 
     from sequencer.motion.laws.composed import ComposedLaw, HandPath
-    from sequencer.motion.trajectories.link_limits import room_of
+    from sequencer.motion.trajectories.link_limits import hand_space_of
 
     still = ComposedLaw(
         hand=HandPath((0.3, 0.4, 1.2)), tether=(0.0, 0.0, -1.0), plane=(-1.0, 0.0, 0.0), turns=(),
@@ -227,7 +229,7 @@ def test_a_flat_prop_is_never_turned_over_at_once():
     fan = Prop(kind="fan", length=0.4, mass=0.5, wicks=5, spread=2.0, wick_radius=0.03)
     beats = np.linspace(1.5, 2.5, 1001)
     for prop, most in ((PROP, np.inf), (fan, 0.02)):
-        own = Course(spans, room_of(BODY, "right", prop))
+        own = Trajectory(spans, hand_space_of(BODY, "right", prop))
         turned = np.linalg.norm(np.diff(own.at(beats).plane, axis=0), axis=-1).max()
         assert (turned > 1.0) == (most == np.inf)
         assert turned <= most

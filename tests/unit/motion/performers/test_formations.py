@@ -5,12 +5,12 @@ from hypothesis import strategies as st
 from numpy.testing import assert_allclose
 from scipy.spatial.distance import pdist
 
-from sequencer.motion.performers.formations import SHAPES, assignment, filled_shape, shape
+from sequencer.motion.performers.formations import FORMATION_SHAPES, assignment, filled_shape, shape
 
 PAIRS = {"face to face", "back to back"}
 
 
-@pytest.mark.parametrize("name", SHAPES)
+@pytest.mark.parametrize("name", FORMATION_SHAPES)
 @pytest.mark.parametrize("n", [2, 4, 6, 8, 12])
 def test_nearest_places_are_one_spacing_apart(name, n):
     places = shape(name, n, centre=(2, 5), spacing=1.8, turn=0.7)
@@ -19,7 +19,7 @@ def test_nearest_places_are_one_spacing_apart(name, n):
     assert places.points.shape == (n, 2)
 
 
-@pytest.mark.parametrize("name", SHAPES)
+@pytest.mark.parametrize("name", FORMATION_SHAPES)
 def test_the_centre_is_the_middle(name):
     points = shape(name, 8, centre=(2, 5), spacing=1.8).points
 
@@ -92,7 +92,7 @@ def test_what_cannot_be_formed_is_refused(make, match):
 
 
 def test_one_person_stands_in_the_middle():
-    for name in set(SHAPES) - PAIRS:
+    for name in set(FORMATION_SHAPES) - PAIRS:
         assert_allclose(shape(name, 1, centre=(1, 2)).points, [[1, 2]])
 
 

@@ -8,9 +8,9 @@ import pytest
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for, patterns
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 BODY = Body(stature=1.72)
 FRONT_HEAVY = Prop(
@@ -20,10 +20,10 @@ FRONT_HEAVY = Prop(
 
 def dancer(name, prop=FRONT_HEAVY):
     law = law_for(name, {}, side="right", body=BODY, tether=prop.length)
-    own = Course((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label=name),))
+    own = Trajectory((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label=name),))
     return Dancer(
-        name="Ada", body=BODY, props={"right": prop}, courses={"right": own},
-        floor=FloorPath((0.0, 3.0)), lit=((0.0, 8.0),),
+        name="Ada", body=BODY, props={"right": prop}, trajectories={"right": own},
+        floor=WalkPath((0.0, 3.0)), lit=((0.0, 8.0),),
     )  # fmt: skip
 
 

@@ -4,9 +4,9 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.motion.performers.walks import FloorPath, Move
+from sequencer.motion.performers.walks import Move, WalkPath
 
-WALK = FloorPath(
+WALK = WalkPath(
     (0.0, 1.0),
     0.0,
     (
@@ -56,9 +56,9 @@ def test_no_rate_exceeds_its_bound():
 
 def test_bounds_of_a_straight_walk_are_reached():
     """Minimum jerk peaks at 15/8 of the mean speed and 10/√3 of distance over time squared."""
-    ((_, _, bounds),) = FloorPath(
-        (0, 0), 0, (Move(start=0, end=4, place=(3, 0), facing=0),)
-    ).pieces(0, 4)
+    ((_, _, bounds),) = WalkPath((0, 0), 0, (Move(start=0, end=4, place=(3, 0), facing=0),)).pieces(
+        0, 4
+    )
 
     assert_allclose(bounds.speed, 15 / 8 * 3 / 4)
     assert_allclose(bounds.acceleration, 10 / np.sqrt(3) * 3 / 16)
@@ -105,12 +105,12 @@ def test_survives_another_process():
 
 
 def test_points_that_coincide_do_no_harm():
-    path = FloorPath(
+    path = WalkPath(
         (0, 0), 0, (Move(start=0, end=2, place=(1, 0), facing=0, through=((0, 0), (0.5, 0.2))),)
     )
 
     assert_allclose(path.at([0.0, 2.0]).place, [[0, 0], [1, 0]], atol=1e-12)
-    path = FloorPath((1, 0), 0, (Move(start=0, end=2, place=(1, 0), facing=2),))
+    path = WalkPath((1, 0), 0, (Move(start=0, end=2, place=(1, 0), facing=2),))
     assert_allclose(path.at(1.3).place, [1, 0])
 
 
@@ -120,9 +120,9 @@ def test_points_that_coincide_do_no_harm():
         (lambda: Move(start=2, end=2, place=(0, 0), facing=0), "end after"),
         (lambda: Move(start=0, end=float("nan"), place=(0, 0), facing=0), "finite"),
         (lambda: Move(start=0, end=1, place=(0, float("inf")), facing=0), "finite"),
-        (lambda: FloorPath((0, float("nan"))), "finite"),
+        (lambda: WalkPath((0, float("nan"))), "finite"),
         (
-            lambda: FloorPath(
+            lambda: WalkPath(
                 (0, 0),
                 0,
                 (

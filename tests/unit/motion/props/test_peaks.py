@@ -51,7 +51,7 @@ def rising(sought, law, n=40_001):
 @pytest.mark.parametrize("name", ["pro-bend-3", "antispin-flower-4", "two-beat-weave", "pendulum"])
 def test_no_moment_is_above_what_is_told(name, prop):
     law = law_of(name, prop)
-    span = {"rate": RATE, "start": 0.0, "end": law.period}
+    span = {"beats_per_second": RATE, "start": 0.0, "end": law.period}
     beats = np.linspace(0.0, law.period, 100_001)
     motion = law.at(beats)
     second = np.diff(beats)[0] / RATE
@@ -87,7 +87,7 @@ def test_no_moment_is_above_what_is_told(name, prop):
 def test_a_steady_circle_is_that_of_the_textbook():
     """ω·r, m·(ω²·r + g) at the bottom; it flies farthest a little before it is level with the start."""
     law = law_of("static-spin", beats=1.0)
-    span = {"prop": POI, "rate": 2.0, "start": 0.0, "end": 1.0}
+    span = {"prop": POI, "beats_per_second": 2.0, "start": 0.0, "end": 1.0}
     omega = 4 * np.pi
     assert fastest_wick(law, **span).most == pytest.approx(omega * 0.5, rel=1e-6)
     pull = hardest_pull(law, **span)
@@ -109,7 +109,7 @@ def test_twist_of_a_rod_is_that_of_the_vector_sum():
         ROD.inertia * motion.tether_acceleration + carried * motion.hand_acceleration
     ) + carried * np.array([0.0, 0.0, GRAVITY])
     true = np.linalg.norm(np.cross(motion.tether, need), axis=-1).max()
-    peak = hardest_twist(law, prop=ROD, rate=RATE, start=0.0, end=law.period)
+    peak = hardest_twist(law, prop=ROD, beats_per_second=RATE, start=0.0, end=law.period)
     assert true <= peak.most <= true + 0.051
 
 
@@ -146,7 +146,7 @@ def test_where_nothing_is_proven_the_bound_stands():
             return replace(self.law.bounds(), hand_jerk=np.inf, frame_acceleration=np.inf)
 
     law = Unknown(law_of("pro-bend-4"))
-    span = {"rate": RATE, "start": 0.0, "end": 4.0}
+    span = {"beats_per_second": RATE, "start": 0.0, "end": 4.0}
     pull = hardest_pull(law, prop=POI, **span)
     assert not pull.known
     assert pull.most >= hardest_pull(law.law, prop=POI, **span).most
@@ -222,7 +222,7 @@ def test_slopes_hold_where_bounds_are_exact(sought, law, share):
 def test_a_wick_that_is_timed_by_a_difference_is_told_with_its_error(monkeypatch):
     """Timed over a fifth of a beat a turning wick seems slower than it is; what is told is not."""
     law, fan = law_of("static-spin", FAN, beats=1.0), replace(FAN, wicks=4)  # none on the axis
-    span = {"prop": fan, "rate": RATE, "start": 0.0, "end": 1.0}
+    span = {"prop": fan, "beats_per_second": RATE, "start": 0.0, "end": 1.0}
     true = fastest_wick(law, **span).found
     monkeypatch.setattr(peaks, "STEP", 0.1)
     rough = fastest_wick(law, **span)

@@ -5,7 +5,7 @@ from math import pi, radians, sqrt
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.motion.props.prop import KINDS, Prop
+from sequencer.motion.props.prop import PROP_KINDS, Prop
 
 POI = Prop(length=0.55, mass=0.2, wick_radius=0.05)
 STAFF = Prop(
@@ -27,7 +27,7 @@ ALL = {prop.kind: prop for prop in (POI, STAFF, FAN, HOOP, CLUB, DART)}
 
 
 def test_every_kind_is_here():
-    assert set(ALL) == set(KINDS)
+    assert set(ALL) == set(PROP_KINDS)
 
 
 def test_heads_by_kind():

@@ -5,12 +5,12 @@ import pytest
 
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.posture import UPRIGHT, Posture
-from sequencer.motion.laws.carriage import Carriage, Held
+from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.performers.feasibility import body_gap, props_gap
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.assembly import LEAD, assembled
-from sequencer.motion.trajectories.link_limits import room_of
+from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
+from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span
 
@@ -33,7 +33,7 @@ def blocks(name, *, timing="together", start=0.0):
     }
 
 
-def courses(name, *, apart, timing):
+def trajectories(name, *, apart, timing):
     """Both hands through one block, from rest and back to it."""
     own = blocks(name, timing=timing)
     found = {}
@@ -41,7 +41,7 @@ def courses(name, *, apart, timing):
         found[side] = assembled(
             [own[side]],
             rest(side, BODY, POI),
-            room=room_of(BODY, side, POI),
+            room=hand_space_of(BODY, side, POI),
             other=found.get("right") if apart else None,
         )
     return found
@@ -66,15 +66,15 @@ def nearest(found):
     [("static-spin", "split"), ("overhead-weave", "split"), ("box", "together"), ("iso-bend-1", "split")],
 )  # fmt: skip
 def test_a_link_keeps_clear_of_the_other_hands_prop(name, timing):
-    assert nearest(courses(name, timing=timing, apart=False)) < -0.02
-    assert nearest(courses(name, timing=timing, apart=True)) > 0.0
+    assert nearest(trajectories(name, timing=timing, apart=False)) < -0.02
+    assert nearest(trajectories(name, timing=timing, apart=True)) > 0.0
 
 
-def course(*own, carriage=None, straight=(), lead=LEAD):
+def trajectory(*own, carriage=None, straight=(), lead=LEAD_IN):
     return assembled(
         own,
         rest("right", BODY, POI),
-        room=room_of(BODY, "right", POI),
+        room=hand_space_of(BODY, "right", POI),
         straight=straight,
         lead=lead,
         carriage=carriage,
@@ -83,7 +83,7 @@ def course(*own, carriage=None, straight=(), lead=LEAD):
 
 def test_a_link_of_two_beats_is_taken_where_it_is_clean():
     block = blocks("extension", start=8.0)["right"]
-    spans = course(block).spans
+    spans = trajectory(block).spans
     assert [(s.kind, s.start, s.end) for s in spans] == [
         ("rest", 5, 6), ("link", 6, 8), ("block", 8, 40), ("link", 40, 42), ("rest", 42, 43)
     ]  # fmt: skip
@@ -95,20 +95,20 @@ def hard(start):
 
 
 def test_a_link_that_is_not_clean_takes_longer_where_there_is_time():
-    spans = course(hard(8.0), lead=0.5).spans
+    spans = trajectory(hard(8.0), lead=0.5).spans
     assert [spans[k].end - spans[k].start for k in (1, 3)] == [1.0, 1.0]
 
 
 def test_longer_links_leave_rest_between_blocks_and_do_not_begin_before_the_song():
-    assert course(hard(0.5), lead=0.5).spans[1].start >= 0.0
-    spans = course(hard(8.0), hard(41.2), lead=0.5).spans
+    assert trajectory(hard(0.5), lead=0.5).spans[1].start >= 0.0
+    spans = trajectory(hard(8.0), hard(41.2), lead=0.5).spans
     assert [s.kind for s in spans] == [
         "rest", "link", "block", "link", "rest", "link", "block", "link", "rest"
     ]  # fmt: skip
     # 1.2 beats between: no more than half a beat each way, though neither link is clean then
     assert spans[3].end <= 40.5
     assert spans[5].start >= 40.7
-    asked = course(hard(8.0), hard(41.2), lead=0.5, straight=[(40.0, 41.2)]).spans
+    asked = trajectory(hard(8.0), hard(41.2), lead=0.5, straight=[(40.0, 41.2)]).spans
     assert (asked[3].start, asked[3].end) == (40.0, 41.2)
 
 
@@ -117,12 +117,16 @@ def test_a_link_keeps_clear_of_the_body_as_it_moves():
     posture = Posture(turn=np.radians(30), lean=np.radians(8))
     carriage = Carriage(
         body=BODY,
-        held=(Held(5.0, 6.0, UPRIGHT), Held(8.0, 40.0, posture), Held(42.0, 43.0, UPRIGHT)),
+        held=(
+            HeldPosture(5.0, 6.0, UPRIGHT),
+            HeldPosture(8.0, 40.0, posture),
+            HeldPosture(42.0, 43.0, UPRIGHT),
+        ),
     )
     block = blocks("iso-bend-5", start=8.0)["right"]
     gaps = []
     for seen in (None, carriage):
-        found = course(block, carriage=seen)
+        found = trajectory(block, carriage=seen)
         edges = [found.spans[1].start, 8.0, 40.0, found.spans[3].end]
         own = body_gap(found, edges, prop=POI, body=BODY, near=0.05, carriage=carriage)
         gaps.append(min(own[0].value, own[2].value))

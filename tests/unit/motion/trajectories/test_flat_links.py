@@ -7,7 +7,7 @@ from sequencer.geometry.bodies import Body
 from sequencer.geometry.distances import segment_segment
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.link_limits import room_of
+from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.links import link
 from sequencer.motion.trajectories.rests import rest
 
@@ -46,9 +46,9 @@ def test_a_fan_is_led_past_the_body(name, side):
     still = rest(side, BODY, FAN.length).at(np.array(0.0))
     law = law_for(name, {}, side=side, body=BODY, tether=FAN.length)
     start = law.at(np.array(0.5))
-    own = room_of(BODY, side, FAN)
+    own = hand_space_of(BODY, side, FAN)
     assert own.solids == FAN.solids
-    axis = room_of(BODY, side, Prop(length=FAN.length, mass=0.5, wick_radius=0.03))
+    axis = hand_space_of(BODY, side, Prop(length=FAN.length, mass=0.5, wick_radius=0.03))
     assert own.flat
     assert not axis.flat
     shaped, plain = (gap(link(still, start, 2.0, room), FAN) for room in (own, axis))

@@ -17,14 +17,14 @@ from sequencer.motion.trajectories.joining import (
     shifts_of,
     shortest_link,
 )
-from sequencer.motion.trajectories.link_limits import LinkLimits, Room
+from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits
 from sequencer.motion.trajectories.links import limit_broken, link
 from sequencer.motion.trajectories.rests import rest
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.planning.join_remedies import remedies_for
 
 BODY = Body(stature=1.7)
-ROOM = Room(body=BODY, side="right", length=0.55)
+ROOM = HandSpace(body=BODY, side="right", length=0.55)
 
 
 def danced(name, beats=None, cycle=None, **parameters):
@@ -37,7 +37,7 @@ def danced(name, beats=None, cycle=None, **parameters):
 
 
 def boundary(before, after, **more):
-    return Boundary(before=before, after=after, room=ROOM, **more)
+    return Boundary(before=before, after=after, space=ROOM, **more)
 
 
 def verdict(before, after):
@@ -115,7 +115,7 @@ def test_tolerances_are_checked():
     with pytest.raises(ValueError, match="tolerances must be positive"):
         Tolerances(hand=0)
     with pytest.raises(ValueError, match="tolerances must be positive"):
-        Tolerances(rate=(1.1, 1.25))
+        Tolerances(rate_ratio=(1.1, 1.25))
 
 
 def test_every_remedy_of_an_odd_build_is_offered_and_ranked():
@@ -196,17 +196,17 @@ def span(name, start, end, **parameters):
 
 def test_gaps_are_links_and_rest():
     still = rest("right", BODY, 0.55)
-    course = assembled(
+    trajectory = assembled(
         [span("toroid", 4, 8), span("extension", 11, 13), span("static-spin", 24, 28)],
         still,
         room=ROOM,
     )
-    assert [(s.kind, s.start, s.end) for s in course.spans] == [
+    assert [(s.kind, s.start, s.end) for s in trajectory.spans] == [
         ("rest", 1, 2), ("link", 2, 4), ("block", 4, 8), ("link", 8, 11), ("block", 11, 13),
         ("link", 13, 15), ("rest", 15, 22), ("link", 22, 24), ("block", 24, 28), ("link", 28, 30),
         ("rest", 30, 31),
     ]  # fmt: skip
-    assert course.at(np.array(-50.0)).tether.tolist() == [0, 0, -1]
+    assert trajectory.at(np.array(-50.0)).tether.tolist() == [0, 0, -1]
     asked = assembled(
         [span("toroid", 4, 8), span("static-spin", 24, 28)], still, straight=[(8, 24)], room=ROOM
     )
@@ -226,9 +226,9 @@ def test_gaps_are_links_and_rest():
 
 def test_courses_refuse_gaps_and_nothing():
     with pytest.raises(ValueError, match="at least one span"):
-        Course(())
+        Trajectory(())
     with pytest.raises(ValueError, match="must follow each other"):
-        Course((span("toroid", 0, 4), span("toroid", 5, 9)))
+        Trajectory((span("toroid", 0, 4), span("toroid", 5, 9)))
     with pytest.raises(ValueError, match="must end after it starts"):
         span("toroid", 4, 4)
 

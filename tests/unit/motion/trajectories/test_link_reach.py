@@ -8,11 +8,11 @@ import pytest
 from sequencer.checks.dance.joins import _too_far
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import UPRIGHT, Posture
-from sequencer.motion.laws.carriage import Carriage, Held
+from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.laws.composed import ComposedLaw, HandPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import assembled
-from sequencer.motion.trajectories.link_limits import room_of
+from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span
 
@@ -22,9 +22,9 @@ UP = Carriage(body=BODY)
 LEANING = Carriage(
     body=BODY,
     held=(
-        Held(5.0, 6.0, UPRIGHT),
-        Held(8.0, 12.0, Posture(lean=np.radians(8))),
-        Held(14.0, 15.0, UPRIGHT),
+        HeldPosture(5.0, 6.0, UPRIGHT),
+        HeldPosture(8.0, 12.0, Posture(lean=np.radians(8))),
+        HeldPosture(14.0, 15.0, UPRIGHT),
     ),
 )
 
@@ -41,9 +41,11 @@ def test_reach_on_a_link_is_that_of_the_moved_body(beyond, carriage, far):
         turns=(), period=1.0,
     )  # fmt: skip
     block = Span(start=8.0, end=12.0, law=law, origin=8.0, kind="block", label="held")
-    course = assembled([block], rest("right", BODY, POI), room=room_of(BODY, "right", POI))
+    trajectory = assembled(
+        [block], rest("right", BODY, POI), room=hand_space_of(BODY, "right", POI)
+    )
     dancer = SimpleNamespace(body=BODY, carriage=carriage)
     for k in (1, 3):
-        said = _too_far(dancer, "right", course, course.spans[k])
+        said = _too_far(dancer, "right", trajectory, trajectory.spans[k])
         assert bool(said) == far
         assert not said or "the arm is 0.68 m long" in said

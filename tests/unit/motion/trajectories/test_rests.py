@@ -24,11 +24,11 @@ from sequencer.motion.trajectories.hand_paths import (
     hand_paths,
     places,
 )
-from sequencer.motion.trajectories.link_gaps import LOOKS, around, least_gaps, rods_of, rough
-from sequencer.motion.trajectories.link_limits import LinkLimits, Room, room_of
+from sequencer.motion.trajectories.link_gaps import GAP_LOOKS, around, least_gaps, rods_of, rough
+from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits, hand_space_of
 from sequencer.motion.trajectories.links import hand_at, limit_broken, link, pace_broken
 from sequencer.motion.trajectories.rests import rest
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 
 def poi(length):
@@ -60,7 +60,7 @@ STATURES = (0.8, 1.1, 1.4, 1.55, 1.755, 2.1, 2.6)
 
 def resting(side, body, prop):
     law = rest(side, body, prop)
-    return Course((Span(start=0.0, end=1.0, law=law, origin=0.0, kind="rest", label="rest"),))
+    return Trajectory((Span(start=0.0, end=1.0, law=law, origin=0.0, kind="rest", label="rest"),))
 
 
 @pytest.mark.parametrize("stature", STATURES)
@@ -68,10 +68,10 @@ def resting(side, body, prop):
 def test_rest_is_within_reach_and_clear(name, stature):
     body, prop = Body(stature=stature), PROPS[name]
     for side in SIDES:
-        course = resting(side, body, prop)
-        state = course.at(np.zeros(1))
+        trajectory = resting(side, body, prop)
+        state = trajectory.at(np.zeros(1))
         assert np.linalg.norm(state.hand[0] - body.shoulder(side)) <= body.arm_length - 0.02
-        (gap,) = body_gap(course, [0.0, 1.0], prop=prop, body=body, near=CLEAR)
+        (gap,) = body_gap(trajectory, [0.0, 1.0], prop=prop, body=body, near=CLEAR)
         assert np.isnan(gap.beat), f"{gap.value:.3f} m"
         out = 1.0 if side == "right" else -1.0
         for solid, ends in zip(prop.solids, placed(prop.solids, state), strict=True):
@@ -116,21 +116,21 @@ def test_links_from_and_to_rest_are_clean(name, stature, prop):
     found = {}
     for side in ("right", "left"):
         block = Span(start=8.0, end=24.0, law=laws[side], origin=8.0, kind="block", label=name)
-        room = room_of(body, side, prop)
+        room = hand_space_of(body, side, prop)
         found[side] = assembled(
             [block], rest(side, body, prop), room=room, other=found.get("right")
         )
-    for side, course in found.items():
-        edges = [course.spans[0].start, *(span.end for span in course.spans)]
-        gaps = body_gap(course, edges, prop=prop, body=body, near=0.05)
+    for side, trajectory in found.items():
+        edges = [trajectory.spans[0].start, *(span.end for span in trajectory.spans)]
+        gaps = body_gap(trajectory, edges, prop=prop, body=body, near=0.05)
         # A block may be nearer to the body than a link is asked to be; its ends are the link's.
         at = [gaps[2].value] if np.isfinite(gaps[2].beat) else [np.inf]
         for k in (0, 1, 3, 4):
             assert gaps[k].value >= min(0.02, *at)
-        left = reach_left(course, edges, side=side, body=body)
+        left = reach_left(trajectory, edges, side=side, body=body)
         assert min(left[k].value for k in (0, 1, 3, 4)) >= 0
         for k in (1, 3):
-            assert pace_broken(LinkLimits(), course.spans[k].law) == ""
+            assert pace_broken(LinkLimits(), trajectory.spans[k].law) == ""
     low = max(found[side].spans[1].start for side in SIDES)
     high = min(found[side].spans[3].end for side in SIDES)
     pair = [(found[side], prop) for side in SIDES]
@@ -140,7 +140,7 @@ def test_links_from_and_to_rest_are_clean(name, stature, prop):
 
 
 BODY = Body(stature=1.7)
-ROOM = Room(body=BODY, side="right", length=0.5)
+ROOM = HandSpace(body=BODY, side="right", length=0.5)
 
 
 def two_states(seed):
@@ -232,12 +232,12 @@ def test_gaps_at_the_looks_are_those_of_the_true_shape(name):
         vectors = rng.normal(size=(*shape, 3))
         return vectors / np.linalg.norm(vectors, axis=-1, keepdims=True)
 
-    hands = rng.uniform(-0.6, 0.6, (5, LOOKS, 3)) + np.array([0.0, 0.3, 1.2])
-    tethers = units(5, LOOKS)
-    planes = np.cross(tethers, units(5, LOOKS))
+    hands = rng.uniform(-0.6, 0.6, (5, GAP_LOOKS, 3)) + np.array([0.0, 0.3, 1.2])
+    tethers = units(5, GAP_LOOKS)
+    planes = np.cross(tethers, units(5, GAP_LOOKS))
     planes /= np.linalg.norm(planes, axis=-1, keepdims=True)
     still = np.zeros_like(hands)
-    bodies = around(Carriage(body=BODY), np.zeros(LOOKS))
+    bodies = around(Carriage(body=BODY), np.zeros(GAP_LOOKS))
     got = least_gaps(
         hands, tethers, np.cross(planes, tethers), rods_of(prop.solids), bodies.arrays()
     )
@@ -260,7 +260,7 @@ def test_gaps_at_the_looks_are_those_of_the_true_shape(name):
 
 def test_the_other_prop_is_one_of_the_bodies():
     """A poi hanging 0.3 m beside the other one is 0.2 m from it: two heads of 5 cm."""
-    prop, beats = poi(0.5), np.zeros(LOOKS)
+    prop, beats = poi(0.5), np.zeros(GAP_LOOKS)
     there = rest("left", BODY, prop).at(beats)
     hand = there.hand + np.array([-0.3, 0.0, 0.0])
     bodies = around(Carriage(body=BODY), beats, (there, prop.solids))
@@ -296,7 +296,7 @@ def test_a_shoulder_gives_on_a_link():
 def test_the_same_link_is_found_again():
     still = rest("right", BODY, poi(0.5)).at(np.array(0.0))
     start = law_for("antispin-flower-3", {}, side="right", body=BODY, tether=0.5).at(np.array(0.3))
-    room = room_of(BODY, "right", poi(0.5))
+    room = hand_space_of(BODY, "right", poi(0.5))
     first = link(still, start, 2.0, room)
     links._linked.cache_clear()
     again = link(still, start, 2.0, room)
@@ -315,7 +315,7 @@ def test_a_link_with_halts_is_smooth_and_within_its_bounds():
         tethers=dict.fromkeys(SIDES, prop.length),
     )["right"]  # fmt: skip
     last = rest("right", body, prop).at(np.array(0.0))
-    own = link(law.at(np.array(16.0)), last, 2.0, room_of(body, "right", prop))
+    own = link(law.at(np.array(16.0)), last, 2.0, hand_space_of(body, "right", prop))
     assert len(own.angles.knots) == 4
     beats = np.linspace(0, 2, 3201)
     motion = own.at(beats)
@@ -335,7 +335,7 @@ def test_a_link_with_halts_is_smooth_and_within_its_bounds():
         motion.hand, motion.tether, motion.tether, rods_of(prop.solids),
         _still(body, len(beats)),
     )  # fmt: skip
-    straight = link(last, law.at(np.array(0.0)), 2.0, room_of(body, "right", prop))
+    straight = link(last, law.at(np.array(0.0)), 2.0, hand_space_of(body, "right", prop))
     together = Laws([straight, own])
     for k, one in enumerate((straight, own)):
         here = one.at(beats)

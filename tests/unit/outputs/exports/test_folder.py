@@ -5,7 +5,7 @@ import pytest
 import soundfile as sf
 
 from sequencer.errors import InputError
-from sequencer.outputs.exports.folder import Wanted, write_exports
+from sequencer.outputs.exports.folder import ExportOptions, write_exports
 from sequencer.outputs.sound.counts import Mix
 
 
@@ -19,7 +19,7 @@ def test_everything_is_written(staged, rounds, tmp_path):
     sf.write(track, np.zeros((8000 * 192, 1)), 8000)
 
     written = write_exports(
-        staged, rounds.report(), track, tmp_path / "out", Wanted(speeds=(1.0, 0.7))
+        staged, rounds.report(), track, tmp_path / "out", ExportOptions(speeds=(1.0, 0.7))
     )
 
     assert [path.name for path in written] == [
@@ -33,7 +33,11 @@ def test_everything_is_written(staged, rounds, tmp_path):
 
 def test_a_missing_song_makes_a_silent_page_and_clicks(staged, rounds, tmp_path):
     written = write_exports(
-        staged, rounds.report(), tmp_path / "gone.wav", tmp_path, Wanted(parts=("page", "counts"))
+        staged,
+        rounds.report(),
+        tmp_path / "gone.wav",
+        tmp_path,
+        ExportOptions(parts=("page", "counts")),
     )
 
     assert "silent clock" in written[0].read_text(encoding="utf-8")
@@ -45,7 +49,11 @@ def test_a_linked_song_is_named_from_the_page(staged, rounds, tmp_path):
     sf.write(track, np.zeros(800), 8000)
 
     write_exports(
-        staged, rounds.report(), track, tmp_path / "out", Wanted(parts=("page",), audio="link")
+        staged,
+        rounds.report(),
+        track,
+        tmp_path / "out",
+        ExportOptions(parts=("page",), audio="link"),
     )
 
     page = (tmp_path / "out" / "rehearsal.html").read_text(encoding="utf-8")
@@ -54,11 +62,13 @@ def test_a_linked_song_is_named_from_the_page(staged, rounds, tmp_path):
 
 def test_a_name_that_nobody_has_is_refused(staged, rounds, tmp_path):
     with pytest.raises(InputError, match="no 'Nobody' in the cast"):
-        write_exports(staged, rounds.report(), None, tmp_path, Wanted(mix=Mix(who=("Nobody",))))
+        write_exports(
+            staged, rounds.report(), None, tmp_path, ExportOptions(mix=Mix(who=("Nobody",)))
+        )
 
 
 def test_a_track_that_is_no_sound_is_refused(staged, rounds, tmp_path):
     track = tmp_path / "song.wav"
     track.write_text("no sound", encoding="utf-8")
     with pytest.raises(InputError, match="cannot be read"):
-        write_exports(staged, rounds.report(), track, tmp_path, Wanted(parts=("counts",)))
+        write_exports(staged, rounds.report(), track, tmp_path, ExportOptions(parts=("counts",)))

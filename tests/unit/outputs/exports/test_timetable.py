@@ -6,7 +6,12 @@ import json
 
 import pytest
 
-from sequencer.outputs.exports.timetable import COLUMNS, timetable, timetable_csv, timetable_json
+from sequencer.outputs.exports.timetable import (
+    TIMETABLE_COLUMNS,
+    timetable,
+    timetable_csv,
+    timetable_json,
+)
 
 
 @pytest.fixture(scope="module")
@@ -36,7 +41,7 @@ def test_csv_and_json_say_the_same(staged):
     table = list(csv.DictReader(io.StringIO(timetable_csv(staged))))
     whole = json.loads(timetable_json(staged))
 
-    assert tuple(table[0]) == COLUMNS
+    assert tuple(table[0]) == TIMETABLE_COLUMNS
     assert len(table) == len(whole["rows"])
     assert [float(row["start"]) for row in table] == [row["start"] for row in whole["rows"]]
 

@@ -6,7 +6,7 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.motion.patterns.planes import frame_of
-from sequencer.outputs.exports.trace import COLUMNS, pattern_csv, trace_csv
+from sequencer.outputs.exports.trace import TRACE_COLUMNS, pattern_csv, trace_csv
 
 AGREED = "seconds,beat,performer,side,hand_x,hand_y,hand_z,head_x,head_y,head_z,sense_x,sense_y,sense_z,lit"
 
@@ -18,7 +18,7 @@ def traced(rounds, tmp_path_factory):
 
 
 def test_header_is_the_agreed_one(traced):
-    assert ",".join(traced[1].columns) == AGREED == ",".join(COLUMNS)
+    assert ",".join(traced[1].columns) == AGREED == ",".join(TRACE_COLUMNS)
 
 
 def test_every_hand_has_a_row_at_every_instant(traced):
@@ -141,9 +141,9 @@ def test_every_wick_of_a_prop_with_more_has_columns():
     from sequencer.geometry.bodies import Body
     from sequencer.motion.patterns.library import law_for
     from sequencer.motion.performers.dancer import Dancer
-    from sequencer.motion.performers.walks import FloorPath
+    from sequencer.motion.performers.walks import WalkPath
     from sequencer.motion.props.prop import Prop
-    from sequencer.motion.trajectories.trajectory import Course, Span
+    from sequencer.motion.trajectories.trajectory import Span, Trajectory
     from sequencer.timing.tempo import TempoMap
 
     body = Body(stature=1.7)
@@ -151,8 +151,8 @@ def test_every_wick_of_a_prop_with_more_has_columns():
     span = Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label="extension")
     staff = Prop(kind="staff", length=0.7, behind=0.6, mass=0.8, wick_radius=0.04)
     ada = Dancer(
-        name="Ada", body=body, props={"right": staff}, courses={"right": Course((span,))},
-        floor=FloorPath((0.0, 3.0)),
+        name="Ada", body=body, props={"right": staff}, trajectories={"right": Trajectory((span,))},
+        floor=WalkPath((0.0, 3.0)),
     )  # fmt: skip
     poi = replace(ada, name="Bo", props={"right": Prop(length=0.5, mass=0.2, wick_radius=0.05)})
     show = SimpleNamespace(
@@ -161,7 +161,7 @@ def test_every_wick_of_a_prop_with_more_has_columns():
         tempo=TempoMap(np.arange(0.0, 20.0, 0.5)),
     )
     frame = pd.read_csv(io.StringIO(trace_csv(show, rate=4)))
-    assert tuple(frame.columns) == (*COLUMNS, "head2_x", "head2_y", "head2_z")
+    assert tuple(frame.columns) == (*TRACE_COLUMNS, "head2_x", "head2_y", "head2_z")
     hand, one, two = (
         frame[frame.performer == "Ada"][[f"{name}_{axis}" for axis in "xyz"]].to_numpy()
         for name in ("hand", "head", "head2")
@@ -169,4 +169,4 @@ def test_every_wick_of_a_prop_with_more_has_columns():
     np.testing.assert_allclose((one - hand) / 0.7, (hand - two) / 0.6, atol=1e-6)
     assert frame[frame.performer == "Bo"].head2_x.isna().all()
     alone = SimpleNamespace(dancers=(poi,), song=show.song, tempo=show.tempo)
-    assert tuple(pd.read_csv(io.StringIO(trace_csv(alone, rate=4))).columns) == COLUMNS
+    assert tuple(pd.read_csv(io.StringIO(trace_csv(alone, rate=4))).columns) == TRACE_COLUMNS

@@ -11,7 +11,7 @@ from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import PosedBody
 from sequencer.motion.patterns.build_steps import build_steps
 from sequencer.motion.patterns.library import law_for, patterns
-from sequencer.motion.props.prop import KINDS, Prop
+from sequencer.motion.props.prop import PROP_KINDS, Prop
 from sequencer.motion.trajectories.join_matrix import join_matrix
 from sequencer.outputs.figures import write_figure
 from sequencer.outputs.patterns.join_chart import join_chart
@@ -300,7 +300,7 @@ def test_a_poi_is_what_is_meant_where_nothing_is_said():
 def test_the_command_offers_every_kind():
     from sequencer.cli.patterns import PROPS
 
-    assert PROPS == KINDS
+    assert PROPS == PROP_KINDS
 
 
 def test_hand_work_is_a_reason_of_the_difficulty():

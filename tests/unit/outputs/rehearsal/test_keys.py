@@ -9,7 +9,7 @@ from numpy.testing import assert_allclose, assert_array_equal
 
 from sequencer.outputs.rehearsal.keys import (
     GOAL,
-    Track,
+    KeySamples,
     floor_track,
     lagrange,
     measured_error,
@@ -28,7 +28,7 @@ def staged(rounds, tmp_path_factory):
 def tracks_of(dancer, start=-8.0, end=400.0):
     own = {"floor": floor_track(dancer.floor, dancer.reach, start, end)}
     own |= {
-        side: prop_track(dancer.courses[side], dancer.props[side].length, start, end)
+        side: prop_track(dancer.trajectories[side], dancer.props[side].length, start, end)
         for side in dancer.props
     }
     return own
@@ -57,7 +57,7 @@ def test_hands_and_heads_lie_within_two_millimetres(staged):
 def test_planes_are_those_of_the_laws(staged):
     dancer = staged.dancers[0]
     beats = np.linspace(20.0, 300.0, 5000)
-    true = dancer.courses["left"].at(beats).plane
+    true = dancer.trajectories["left"].at(beats).plane
     read = tracks_of(dancer)["left"].at(beats)[:, 6:]
 
     assert np.max(np.linalg.norm(read - true, axis=-1)) < 0.08
@@ -73,7 +73,7 @@ def test_what_is_packed_can_be_unpacked():
     """Second differences wrap in 16 bits; summing them up again must give the same samples."""
     rng = np.random.default_rng(2)
     samples = rng.integers(-32_768, 32_767, (2, 14), dtype=np.int16)
-    track = Track(
+    track = KeySamples(
         start=0.0, intervals=(8,), steps=(1.0, 1.0), bases=(0.0, 0.0), samples=samples.ravel()
     )
     planes = np.frombuffer(zlib.decompress(base64.b64decode(packed([track])), -15), dtype=np.uint8)

@@ -7,7 +7,7 @@ import pytest
 
 from sequencer.errors import InputError
 from sequencer.files import write_set
-from sequencer.outputs.sheets.print_list import NAME, write_print
+from sequencer.outputs.sheets.print_list import PRINT_LIST_NAME, write_print
 
 
 def test_a_sheet_of_nobody_is_removed_and_told(tmp_path):
@@ -19,7 +19,7 @@ def test_a_sheet_of_nobody_is_removed_and_told(tmp_path):
         "a.pdf": b"3",
         "c.pdf": b"4",
     }
-    assert set(json.loads((tmp_path / NAME).read_text(encoding="utf-8"))["files"]) == {
+    assert set(json.loads((tmp_path / PRINT_LIST_NAME).read_text(encoding="utf-8"))["files"]) == {
         "a.pdf",
         "c.pdf",
     }
@@ -51,7 +51,7 @@ def test_a_list_that_is_not_ours_removes_nothing(tmp_path, content):
     folder.mkdir()
     (tmp_path / "x.pdf").write_bytes(b"x")
     (folder / "notes.txt").write_bytes(b"n")
-    (folder / NAME).write_bytes(content)
+    (folder / PRINT_LIST_NAME).write_bytes(content)
 
     assert write_print(folder, {"a.pdf": b"1"}) == []
     assert (tmp_path / "x.pdf").exists()

@@ -44,7 +44,7 @@ def test_the_hand_is_where_it_is_danced(rounds, tmp_path):
     build = next(b for b in toroids(show) if b.pattern == "pro-bend-4")
     block = next(b for b in show.staged.blocks if b.title == "pro-bend-4")
     dancer = next(d for d in show.staged.dancers if d.name == block.who)
-    span = next(s for s in dancer.courses["right"].spans if s.label == "pro-bend-4")
+    span = next(s for s in dancer.trajectories["right"].spans if s.label == "pro-bend-4")
     hand = span.law.at([0.5 * block.cycle])
 
     assert (block.mirrored, block.shift) == (False, 0.0)

@@ -16,7 +16,7 @@ def test_the_heading_is_never_left_alone(rounds, tmp_path, count):
     unseen = tuple(
         f"the {k}th thing that nobody looked at, " + "at length " * 12 for k in range(count)
     )
-    report = replace(rounds.report(), unseen=unseen)
+    report = replace(rounds.report(), not_checked=unseen)
     edition = Edition(staged=rounds.show(tmp_path), report=report)
     data = document_bytes([safety_sheet(edition)], edition, "a4", "safety")
     texts = [page.extract_text() for page in pypdf.PdfReader(io.BytesIO(data)).pages]

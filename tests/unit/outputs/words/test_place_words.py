@@ -8,9 +8,9 @@ from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.patterns.placing import circle_centre
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.walks import FloorPath
+from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.outputs.sheets.parts.changes import cue_key
 from sequencer.outputs.sheets.parts.cues import Cue
 from sequencer.outputs.words.block_words import block_words
@@ -47,10 +47,11 @@ def ada(*blocks):
         name="Ada",
         body=BODY,
         props=dict.fromkeys(sides, Prop(length=0.5, mass=0.2, wick_radius=0.05)),
-        courses={
-            side: Course(tuple(span(b, side) for b in blocks if side in b.hands)) for side in sides
+        trajectories={
+            side: Trajectory(tuple(span(b, side) for b in blocks if side in b.hands))
+            for side in sides
         },
-        floor=FloorPath((0.0, 3.0), 0.0),
+        floor=WalkPath((0.0, 3.0), 0.0),
     )
 
 

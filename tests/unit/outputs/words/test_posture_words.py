@@ -9,7 +9,7 @@ from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
-from sequencer.motion.laws.carriage import Carriage, Held
+from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.outputs.patterns.one_pattern import one_pattern
 from sequencer.outputs.patterns.pattern_drawing import drawn
 from sequencer.outputs.rehearsal.pattern import pattern_document
@@ -79,7 +79,7 @@ def block(posture=UPRIGHT):
 def test_a_block_says_it_with_the_shoulders_of_who_dances_it(dance):
     body = Body(stature=1.7, arm=0.5)
     ada = dance.dancer("Ada", hand_radius=0.3)
-    ada = replace(ada, body=body, carriage=Carriage(body=body, held=(Held(-9, 90, BACK),)))
+    ada = replace(ada, body=body, carriage=Carriage(body=body, held=(HeldPosture(-9, 90, BACK),)))
     gives = widest_gives(ada, 0.0, 8.0)
     assert max(np.linalg.norm(each) for each in gives.values()) > 0.02
     assert "shoulder" in block_posture(block(BACK), ada)

@@ -7,7 +7,7 @@ from sequencer.outputs.sheets.page.bars import AWAY, BAR, Barred, Grid
 from sequencer.outputs.sheets.page.elements import grid
 from sequencer.outputs.sheets.page.marking import ChangesNote, lines_of, marked
 from sequencer.outputs.sheets.page.paper import Page
-from sequencer.outputs.sheets.page.prose import Prose, Span
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.writing import sheets_of
 
@@ -69,7 +69,7 @@ def test_every_sheet_that_prints_a_change_marks_it(rounds, tmp_path, change):
 
 
 def words(*texts):
-    return [Prose(Span(text)) for text in texts]
+    return [Prose(TextSpan(text)) for text in texts]
 
 
 def test_rows_keep_their_bars_where_a_table_breaks():

@@ -6,13 +6,13 @@ from hypothesis import strategies as st
 
 from sequencer.outputs.sheets.page import bidi, letters, wording
 from sequencer.outputs.sheets.page.paper import INK, SOFT, Page
-from sequencer.outputs.sheets.page.prose import Prose, Span, broken
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan, broken
 
 SCRIPTS = "Łódź ø ß é Ελλάδα Москва Ѓ שלום ֹ → ≤ ½ № ♭ ✓"
 
 
 def drawn(text, room=200.0):
-    return ["".join(run.text for run in line.runs) for line in broken((Span(text),), room)]
+    return ["".join(run.text for run in line.runs) for line in broken((TextSpan(text),), room)]
 
 
 @pytest.mark.parametrize("face", letters.FACES)
@@ -40,7 +40,7 @@ def test_hebrew_is_drawn_from_right_to_left():
 
 
 def test_hebrew_paragraph_stands_at_the_right_and_breaks_by_line():
-    lines = broken((Span("שלום עולם טוב"),), 60.0)
+    lines = broken((TextSpan("שלום עולם טוב"),), 60.0)
 
     assert [line.rtl for line in lines] == [True] * len(lines)
     assert "".join(run.text for run in lines[0].runs).endswith("םולש")
@@ -67,21 +67,25 @@ def test_hyphened_words_may_break_after_the_hyphen():
 )
 def test_no_line_is_wider_than_its_room(text, room):
     widest = max(
-        (run.size for line in broken((Span(text),), room) for run in line.runs), default=0.0
+        (run.size for line in broken((TextSpan(text),), room) for run in line.runs), default=0.0
     )
-    for line in broken((Span(text),), room):
+    for line in broken((TextSpan(text),), room):
         assert line.width <= max(room, 1.3 * widest) + 1e-6
 
 
 @given(st.text("abc defghij-k é", min_size=1, max_size=200), st.floats(20.0, 200.0))
 def test_breaking_loses_no_letter(text, room):
-    kept = "".join("".join(run.text for run in line.runs) for line in broken((Span(text),), room))
+    kept = "".join(
+        "".join(run.text for run in line.runs) for line in broken((TextSpan(text),), room)
+    )
 
     assert kept.replace(" ", "") == text.replace(" ", "")
 
 
 def test_split_prose_shares_its_lines():
-    prose = Prose([Span("word " * 60, "Regular", 10.0, INK), Span("end", "Bold", 12.0, SOFT)])
+    prose = Prose(
+        [TextSpan("word " * 60, "Regular", 10.0, INK), TextSpan("end", "Bold", 12.0, SOFT)]
+    )
     _, tall = prose.wrap(100.0, 1e9)
     first, second = prose.split(100.0, tall / 2)
 

@@ -6,7 +6,7 @@ from types import TracebackType
 from typing import Self
 
 
-class Progress:
+class ProgressLine:
     """Says what is being done; on a terminal in one line that is wiped at the end.
 
     Call it with a subject and the share that is done, 0 … 1.

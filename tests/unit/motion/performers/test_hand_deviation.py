@@ -13,11 +13,11 @@ from sequencer.motion.clearance.fixtures import encounters
 from sequencer.motion.clearance.grid import cells
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.performers.drifting import Spread, drifted, later
-from sequencer.motion.performers.margin import leeways_of
-from sequencer.motion.performers.parts import Leeway
+from sequencer.motion.performers.hand_deviation import hand_deviations_of
+from sequencer.motion.performers.parts import HandDeviation
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import hand_work, leaves
-from sequencer.motion.trajectories.trajectory import Course, Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.timing.tempo import TempoMap
 
 BODY = Body(stature=1.755)
@@ -25,8 +25,8 @@ POI = Prop(length=0.55, mass=0.2, wick_radius=0.05)
 STAFF = Prop(kind="staff", length=0.7, behind=0.7, mass=0.8, wick_radius=0.04)
 
 
-def course(*names, beats=8.0):
-    return Course(
+def trajectory(*names, beats=8.0):
+    return Trajectory(
         tuple(
             Span(
                 start=beats * k, end=beats * (k + 1), origin=beats * k, kind="block", label=name,
@@ -68,21 +68,21 @@ def test_no_instant_leaves_farther(name):
 
 
 def test_blocks_carry_it_and_what_is_rigid_has_none():
-    own = course("extension", "pro-bend-4")
+    own = trajectory("extension", "pro-bend-4")
     tempo = TempoMap(np.arange(0.0, 40.0, 0.6))
-    first, second = leeways_of(own, POI, tempo)
+    first, second = hand_deviations_of(own, POI, tempo)
     assert (first.start, first.end) == (-0.25, 8.25)
     assert (second.start, second.end) == (7.75, 16.25)
     assert second.size > first.size > 0
-    assert leeways_of(own, STAFF, tempo) == ()
+    assert hand_deviations_of(own, STAFF, tempo) == ()
 
 
 def test_the_fastest_beat_of_a_block_sets_its_margin():
     """The fastest tempo of the whole block counts, not that of its first beat."""
     law = law_for("antispin-flower-4", {}, side="right", body=BODY)
-    own = Course((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label="flower"),))
+    own = Trajectory((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label="flower"),))
     seconds = np.append(0.0, np.cumsum([0.9] * 4 + [0.5] * 20))
-    (found,) = leeways_of(own, POI, TempoMap(seconds))
+    (found,) = hand_deviations_of(own, POI, TempoMap(seconds))
     sizes = [
         leaves(law, length=POI.length, tempo=tempo, start=0.0, end=8.0)
         for tempo in (60 / 0.9, 120.0)
@@ -92,29 +92,32 @@ def test_the_fastest_beat_of_a_block_sets_its_margin():
 
 def test_the_larger_counts_where_two_overlap(dance):
     ada = replace(
-        dance.dancer(), leeway={"right": (Leeway(0.0, 4.25, 0.1), Leeway(3.75, 8.0, 0.3))}
+        dance.dancer(),
+        deviation={"right": (HandDeviation(0.0, 4.25, 0.1), HandDeviation(3.75, 8.0, 0.3))},
     )
     beats = np.array([-0.1, 0.0, 3.7, 3.75, 4.0, 4.25, 4.3, 8.0, 8.1])
-    assert_allclose(ada.leeways(beats)[1], [0, 0.1, 0.1, 0.3, 0.3, 0.3, 0.3, 0.3, 0])
-    assert_allclose(ada.leeways(beats)[0], 0)
+    assert_allclose(ada.deviations(beats)[1], [0, 0.1, 0.1, 0.3, 0.3, 0.3, 0.3, 0.3, 0])
+    assert_allclose(ada.deviations(beats)[0], 0)
     points, _ = ada.stage_points(beats)
     more = ada.shells(points, beats) - ada.radii(points, ada.is_lit(beats))
-    assert_allclose(more[4], ada.leeways(beats)[1])  # arm, tether, head and rear end of the right
+    assert_allclose(
+        more[4], ada.deviations(beats)[1]
+    )  # arm, tether, head and rear end of the right
     assert_allclose(more[5], more[4])
     assert_allclose(more[6], more[4])
     assert_allclose(more[:4], 0)
-    moved = replace(ada, leeway=later(ada.leeway, 2.0))
-    assert_allclose(moved.leeways(beats + 2.0), ada.leeways(beats))
+    moved = replace(ada, deviation=later(ada.deviation, 2.0))
+    assert_allclose(moved.deviations(beats + 2.0), ada.deviations(beats))
 
 
 def test_a_dancer_of_another_tempo_carries_it_where_the_block_is(dance):
     """Far from the middle of a show an error of the tempo is worth half a beat."""
-    ada = replace(dance.dancer(), leeway={"right": (Leeway(200.0, 208.0, 0.3),)})
+    ada = replace(dance.dancer(), deviation={"right": (HandDeviation(200.0, 208.0, 0.3),)})
     draw = np.random.default_rng(4)
     spread = Spread(place=0.0, facing=0.0, timing=0.0, tempo=0.005, tether=0.0, hand=0.0)
     late = drifted(ada, spread, draw, 10.0)
-    own = late.courses["right"]
-    edges = own._own(np.ravel([each[:2] for each in late.leeway["right"]]))
+    own = late.trajectories["right"]
+    edges = own._own(np.ravel([each[:2] for each in late.deviation["right"]]))
 
     assert abs(own.stretch - 1.0) > 1e-3
     assert_allclose(edges, [200.0, 208.0], atol=1e-9)
@@ -124,7 +127,7 @@ def test_distances_between_performers_carry_it(dance):
     one, two = dance.dancer("Ada", (0.0, 3.0)), dance.dancer("Bo", (2.0, 3.1), ratio=-2.0)
     bare = approaches((one, two), 0.0, 8.0, required=0.5)
     both = tuple(
-        replace(each, leeway=dict.fromkeys(("left", "right"), (Leeway(3.0, 5.3, 0.17),)))
+        replace(each, deviation=dict.fromkeys(("left", "right"), (HandDeviation(3.0, 5.3, 0.17),)))
         for each in (one, two)
     )
     found = approaches(both, 0.0, 8.0, required=0.5)
@@ -140,7 +143,9 @@ def test_distances_between_performers_carry_it(dance):
 
 def test_things_carry_it_too_but_not_the_envelope(dance):
     ada = dance.dancer(flame=0.3)
-    more = replace(ada, leeway=dict.fromkeys(("left", "right"), (Leeway(-1.0, 9.0, 0.2),)))
+    more = replace(
+        ada, deviation=dict.fromkeys(("left", "right"), (HandDeviation(-1.0, 9.0, 0.2),))
+    )
     told = {}
     for who, each in (("bare", ada), ("more", more)):
         grid = cells((each,), 0.0, 8.0)
@@ -156,7 +161,9 @@ def test_things_carry_it_too_but_not_the_envelope(dance):
 
 
 def test_the_drawn_reach_stays_beside_the_wider_one(dance):
-    ada = replace(dance.dancer(), leeway=dict.fromkeys(("left", "right"), (Leeway(2.0, 4.0, 0.2),)))
+    ada = replace(
+        dance.dancer(), deviation=dict.fromkeys(("left", "right"), (HandDeviation(2.0, 4.0, 0.2),))
+    )
     pieces = ada.pieces(0.0, 8.0)
     middle = 0.5 * (pieces.edges[:-1] + pieces.edges[1:])
     within = (middle > 2.0) & (middle < 4.0)
@@ -166,6 +173,8 @@ def test_the_drawn_reach_stays_beside_the_wider_one(dance):
 
 def test_no_cell_straddles_a_change(dance):
     """Cells are cut at whole quarters, and where a radius jumps, be it at no quarter."""
-    ada = replace(dance.dancer(lit=((1.1, 6.7),)), leeway={"left": (Leeway(2.03, 4.41, 0.2),)})
+    ada = replace(
+        dance.dancer(lit=((1.1, 6.7),)), deviation={"left": (HandDeviation(2.03, 4.41, 0.2),)}
+    )
     edges = cells((ada,), 0.0, 8.0).edges.tolist()
     assert {1.1, 6.7, 2.03, 4.41} <= set(edges)

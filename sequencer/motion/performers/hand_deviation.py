@@ -8,28 +8,30 @@ and has none; links and rests have none of their own: there the hand must steady
 Source: docs/motion.md, section 6.
 """
 
-from sequencer.motion.performers.parts import Leeway
+from sequencer.motion.performers.parts import HandDeviation
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import leaves
-from sequencer.motion.trajectories.trajectory import HALF_WIDTH, Course
+from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Trajectory
 from sequencer.timing.tempo import TempoMap
 
 
-def leeways_of(course: Course, prop: Prop, tempo: TempoMap) -> tuple[Leeway, ...]:
+def hand_deviations_of(
+    trajectory: Trajectory, prop: Prop, tempo: TempoMap
+) -> tuple[HandDeviation, ...]:
     """The margin of every block of one hand, by start; none for a rigid prop.
 
     Parameters
     ----------
-    course : Course
+    course : Trajectory
     prop : Prop
     tempo : TempoMap
     """
     if not prop.flexible:
         return ()
     return tuple(
-        Leeway(
-            start=span.start - HALF_WIDTH,
-            end=span.end + HALF_WIDTH,
+        HandDeviation(
+            start=span.start - BLEND_HALF_WIDTH,
+            end=span.end + BLEND_HALF_WIDTH,
             size=leaves(
                 span.law,
                 length=prop.length,
@@ -38,6 +40,6 @@ def leeways_of(course: Course, prop: Prop, tempo: TempoMap) -> tuple[Leeway, ...
                 end=span.end - span.origin,
             ),
         )
-        for span in course.spans
+        for span in trajectory.spans
         if span.kind == "block"
     )

@@ -1,15 +1,13 @@
 """What `check --mend` does: the show file mended in place, or left as it is."""
 
-from collections.abc import Callable
 from pathlib import Path
 
 from sequencer.files import AnyPath, write_text
 from sequencer.planning.mending import Mended, mended_joins, mended_spacing
+from sequencer.progress import Progress
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.tasks import shows
-
-Progress = Callable[[str, float], None]
 
 
 def mend_show(path: AnyPath, *, progress: Progress | None = None) -> Mended:
