@@ -285,7 +285,8 @@ def test_what_is_shown_is_one_short_line(song, duo):
     trajectory = duo.dancers[1].trajectories["left"]
     shown = [
         song, duo, sequencer.check(duo), duo.show, duo.read, duo.tempo, *duo.dancers, duo.blocks[0],
-        law, Mirrored(law), Retimed(law, 1.0, 2.0), book["pro-bend-4"], book["pro-bend-4"].left.kind,
+        law, law.at(np.linspace(0, 4, 97)), Mirrored(law), Retimed(law, 1.0, 2.0),
+        book["pro-bend-4"], book["pro-bend-4"].left.kind,
         book["pro-bend-4"].left, sequencer.distances(duo), trajectory,
         *(span.law for span in trajectory.spans[:4]),
     ]  # fmt: skip
