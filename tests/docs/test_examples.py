@@ -1,9 +1,11 @@
 """The scripts of docs/examples run as they stand, use nothing but the face, and are short."""
 
 import ast
+import importlib
 import os
 import subprocess
 import sys
+import tomllib
 from pathlib import Path
 
 import pytest
@@ -13,6 +15,22 @@ import sequencer
 ROOT = Path(__file__).parents[2]
 SCRIPTS = sorted((ROOT / "docs" / "examples").glob("*.py"))
 PNG = b"\x89PNG\r\n\x1a\n"  # source: PNG specification, 5.2
+
+
+def entry_points():
+    text = (ROOT / "docs" / "example_package" / "pyproject.toml").read_text(encoding="utf-8")
+    groups = tomllib.loads(text)["project"]["entry-points"]
+    return [(group, value) for group, entries in groups.items() for value in entries.values()]
+
+
+@pytest.mark.parametrize(("group", "value"), entry_points())
+def test_the_example_package_names_what_there_is(group, value, monkeypatch):
+    """Installed and used it is in tests/cli/test_example_package.py, where it can be built."""
+    monkeypatch.syspath_prepend(ROOT / "docs" / "example_package")
+    monkeypatch.setattr(sys, "dont_write_bytecode", True)
+    module, name = value.split(":")
+    assert getattr(importlib.import_module(module), name)
+    assert f"`{group}`" in (ROOT / "docs" / "library.md").read_text(encoding="utf-8")
 
 
 def run(script, *arguments):

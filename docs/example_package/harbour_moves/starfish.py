@@ -21,8 +21,8 @@ from sequencer.motion.patterns.law_kinds import (
     PLANE,
     TETHER,
     TURN,
+    LawContext,
     LawKind,
-    Wanted,
     offset_of,
     one_turn,
 )
@@ -33,12 +33,12 @@ from sequencer.motion.patterns.planes import as_vector, frame_of
 SHARE = 0.2  # of the radius that the small circle takes; under 1/n the points stay round
 
 
-def starfish(values: Mapping[str, Any], wanted: Wanted) -> ComposedLaw:
+def starfish(values: Mapping[str, Any], context: LawContext) -> ComposedLaw:
     """The law of one hand from plain values (metres, degrees, names)."""
     frame = frame_of(values["plane"], values["turn"], radians(values["from"]))
-    radius, spin = values["hand_radius"], 2 * pi / wanted.beats
+    radius, spin = values["hand_radius"], 2 * pi / context.beats
     axis, outward = as_vector(frame.axis), frame.outward
-    centre = circle_centre(values["plane"], wanted.side, wanted.body, radius, offset_of(values))
+    centre = circle_centre(values["plane"], context.side, context.body, radius, offset_of(values))
 
     def at_rate(turns: float) -> tuple[Turn, ...]:
         return (Turn(axis, Wave(rate=turns * spin)),)
@@ -54,7 +54,7 @@ def starfish(values: Mapping[str, Any], wanted: Wanted) -> ComposedLaw:
         tether=as_vector(outward),
         plane=as_vector(-frame.axis),
         turns=at_rate(-values["points"]),
-        period=wanted.beats,
+        period=context.beats,
     )
 
 
