@@ -6,8 +6,11 @@ import tempfile
 from collections.abc import Iterator, Mapping
 from contextlib import ExitStack, contextmanager, suppress
 from pathlib import Path
+from typing import TypeAlias
 
 from sequencer.errors import InputError, Place
+
+AnyPath: TypeAlias = str | os.PathLike[str]  # what public functions take for a file
 
 _REASONS = {
     errno.ENOSPC: "the disk is full",

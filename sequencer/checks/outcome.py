@@ -25,6 +25,9 @@ class Outcome:
     mendable: tuple[Mendable, ...] = ()  # those of the findings that `planning` seeks mends for
     danced: Danced | None = None  # as danced, of the one check that dances the show
 
+    def __repr__(self) -> str:
+        return f"<Outcome: {len(self.findings)} findings, {len(self.clearances)} clearances>"
+
     def __add__(self, other: "Outcome") -> "Outcome":
         return Outcome(
             findings=self.findings + other.findings,

@@ -52,6 +52,9 @@ class Block:
     path: Path  # the entry or step of the show file that it comes from
     posture: Posture = UPRIGHT  # how the body gives way meanwhile
 
+    def __repr__(self) -> str:
+        return f"<Block of {self.who}: {self.title}, beats {self.start:g} … {self.end:g}>"
+
     @property
     def title(self) -> str:
         """Name for people: the pattern, or both hands' where they differ."""
@@ -102,6 +105,12 @@ class Staged:
     read: ReadShow | None = None  # what it was staged from, so that a change can be tried
     heard: Song | None = None  # the song before the show's corrections
     kept: Kept = field(default_factory=Kept, init=False, repr=False, compare=False)  # see there
+
+    def __repr__(self) -> str:
+        return (
+            f"<Staged {self.show.title}: {len(self.dancers)} performers, {len(self.blocks)} blocks, "
+            f"{self.song.duration:.1f} s at {self.song.tempo:.1f} beats/min>"
+        )
 
     def seconds(self, beat: float) -> float:
         """Second of the track at a beat coordinate."""

@@ -1,7 +1,5 @@
 """What the families refuse when they are called from Python, and laws of other packages."""
 
-from types import SimpleNamespace
-
 import numpy as np
 import pytest
 
@@ -10,7 +8,6 @@ from sequencer.motion.laws.composed import ComposedLaw, HandPath
 from sequencer.motion.laws.phases import Steps, Wave
 from sequencer.motion.laws.rotations import Turn
 from sequencer.motion.laws.transforms import Mirrored, Retimed
-from sequencer.motion.patterns import law_kinds
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.patterns.paths import body_turn, swing, travelling
 from sequencer.motion.patterns.placing import check_radius
@@ -97,23 +94,3 @@ def test_mirrors_and_paces_carry_their_bounds():
     assert twice.bounds().turn_acceleration == 4 * law.bounds().turn_acceleration
     assert twice.bounds().hand_jerk == 8 * law.bounds().hand_jerk
     assert Retimed(law, 1.0).bounds() == law.bounds()
-
-
-def other(name, load):
-    return SimpleNamespace(name=name, load=load)
-
-
-def test_other_packages_bring_kinds_of_law(monkeypatch):
-    mine = law_kinds.LawKind(
-        name="mine", family="other", parameters=(), build=lambda _values, _wanted: None,
-        cycle=lambda _values: 3.0, turns=law_kinds.one_turn, opposite="mirror",
-    )  # fmt: skip
-    monkeypatch.setattr(law_kinds, "entry_points", lambda **_: [other("mine", lambda: mine)])
-    assert law_kinds.law_kinds.__wrapped__()["mine"] is mine
-    monkeypatch.setattr(law_kinds, "entry_points", lambda **_: [other("bad", lambda: 3)])
-    with pytest.raises(ValueError, match=r"'bad' of sequencer\.laws is no LawKind"):
-        law_kinds.law_kinds.__wrapped__()
-    taken = law_kinds.law_kinds()["orbit"]
-    monkeypatch.setattr(law_kinds, "entry_points", lambda **_: [other("x", lambda: taken)])
-    with pytest.raises(ValueError, match="a kind 'orbit' is there already"):
-        law_kinds.law_kinds.__wrapped__()
