@@ -8,6 +8,8 @@ from typing import TYPE_CHECKING, Any, Literal, TypeAlias
 if TYPE_CHECKING:
     import pandas as pd
 
+from sequencer.facts.cautions import Condition
+
 Severity = Literal["stop", "warn", "note"]
 ReportTable: TypeAlias = Literal["findings", "clearances", "chances"]
 SEVERITIES: tuple[Severity, ...] = ("stop", "warn", "note")
@@ -90,6 +92,8 @@ class Report:
     clearances: tuple[Clearance, ...] = ()
     unseen: tuple[str, ...] = ()  # what was not looked at, one sentence each
     cautions: tuple[str, ...] = ()  # what stands beside every report of a lit show
+    conditions: frozenset[Condition] = frozenset()  # of cautions, brought up by the findings
+    fuel_codes: frozenset[str] = frozenset()  # of findings that the fuel keeper's sheet lists
     danced: Danced | None = None  # as danced, where that was asked for
 
     @property

@@ -11,6 +11,7 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Show
 from sequencer.show.reading import ReadShow
 from sequencer.show.record import Side
+from sequencer.staging.kept import Kept
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
@@ -103,6 +104,7 @@ class Staged:
     )  # stage, audience, ceiling, scenery and posts as geometry
     read: ReadShow | None = None  # what it was staged from, so that a change can be tried
     heard: Song | None = None  # the song before the show's corrections
+    kept: Kept = field(default_factory=Kept, init=False, repr=False, compare=False)  # see there
 
     def __repr__(self) -> str:
         return (

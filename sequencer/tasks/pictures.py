@@ -114,9 +114,8 @@ _DRAWN: "dict[str, Callable[[Staged, tuple[float, float]], Figure]]" = {
 
 def _required(show: Staged) -> float:
     from sequencer.checks.distances.rule_distances import required_distances
-    from sequencer.safety.house_rules import rules_of
 
-    return required_distances(show, rules_of(show)).performers
+    return required_distances(show).performers
 
 
 def _closest_moment(show: Staged, span: tuple[float, float]) -> tuple[str, float]:
