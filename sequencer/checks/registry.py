@@ -26,7 +26,6 @@ from sequencer.checks.fire import (
 )
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.cautions import Condition
-from sequencer.findings import Severity
 from sequencer.plugins import Plugin, blamed, plugins
 from sequencer.staging.staged import Staged
 
@@ -97,11 +96,6 @@ def found_by(name: str, show: Staged) -> Outcome:
     return check_named(name).outcome(show)
 
 
-def declared_codes() -> dict[str, tuple[Severity, ...]]:
-    """Every finding code with the severities that it may have."""
-    return {code: own for check in checks() for code, own in check.codes.items()}
-
-
 def conditions_by_code() -> dict[str, Condition]:
     """Conditions of cautions, by the finding code that brings them up."""
     return {code: when for check in checks() for code, when in check.cautions.items()}
@@ -141,4 +135,4 @@ def _refuse_misfit(check: Check, known: Sequence[Check]) -> None:
             raise ValueError(f"it reads {name!r}, and no such check runs before it")
 
 
-__all__ = ["BUILT_IN", "CHECK_PLUGINS", "Check", "check_named", "checks", "declared_codes"]
+__all__ = ["BUILT_IN", "CHECK_PLUGINS", "Check", "check_named", "checks"]

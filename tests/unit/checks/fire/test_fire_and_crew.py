@@ -194,6 +194,17 @@ def test_one_thing_broken_is_found_and_says_who_rules(code, severity, pairs):
         assert finding.remedies or severity == "note"
 
 
+def test_the_fuel_keeper_reads_of_every_burn_that_is_too_long():
+    """Not only of those that eat the reserve: of those that go out too."""
+    text = SHOW.replace("until: 81.1", "until: 126.1").replace(
+        "fuel_on_site: 3 L", "fuel_on_site: 4 L"
+    )
+    report = reported(show(text), safety(show(text)))
+
+    codes = {each.code for each in report.findings if each.code in report.fuel_codes}
+    assert codes == {"burns-out", "fuel-over-limit"}
+
+
 def test_the_remedies_of_a_burn_name_sections_and_hold():
     (finding,) = [
         each for each in changed(("until: 81.1", "until: 121.1")) if each.who == ("Wren",)

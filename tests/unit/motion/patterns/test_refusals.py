@@ -14,7 +14,7 @@ from sequencer.motion.patterns.placing import check_radius
 from sequencer.motion.patterns.planar import orbit
 from sequencer.motion.patterns.planes import frame_of
 from sequencer.motion.patterns.samples import pattern_rows
-from sequencer.motion.patterns.toroid import bend_angle, toroid
+from sequencer.motion.patterns.toroid import toroid
 from sequencer.motion.patterns.weaves import corkscrew, fountain, weave, windmill
 from sequencer.motion.props.reach import farthest_reach
 from sequencer.motion.props.tension import hand_work, lowest_tempo
@@ -33,7 +33,7 @@ WHO = {"beats": 4.0, "side": "right", "body": BODY}
         (lambda: toroid(lobes=4.5, bend="pro", hand_radius=0.2, **WHO), "lobes must be a whole number"),
         (lambda: toroid(lobes=4, bend="pro", hand_radius=0.2, begin="mid", **WHO), "begin must be in or out"),
         (lambda: toroid(lobes=4, bend="pro", hand_radius=0.0, **WHO), "a toroid needs a hand circle"),
-        (lambda: bend_angle(0.0, lobes=4, bend="pro", start=3), "start must be 1 or -1"),
+        (lambda: toroid(lobes=4, bend="pro", start=3, hand_radius=0.2, **WHO), "start must be 1 or -1"),
         (lambda: weave(loops=4, **WHO), "a weave has 2 or 3 loops"),
         (lambda: weave(way="up", **WHO), "way must be forward or backward"),
         (lambda: weave(place="under", **WHO), "place must be one of front, behind, overhead"),
