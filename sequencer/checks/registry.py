@@ -1,12 +1,12 @@
 """Every check by name, in the order in which they run: the built-in ones, then those of other packages.
 
 A package offers a `Check` through an entry point of the group `sequencer.checks`. Its names and codes
-must be its own.
+must be its own. What fails while it runs is told as its package's fault.
 """
 
 from collections.abc import Sequence
-from functools import cache
-from importlib.metadata import EntryPoint, entry_points
+from dataclasses import replace
+from functools import cache, partial
 
 from sequencer.checks.check import Check, Part
 from sequencer.checks.dance import feasible, joins, listen_again, travel
@@ -25,11 +25,11 @@ from sequencer.checks.fire import (
     weather,
 )
 from sequencer.checks.outcome import Outcome
-from sequencer.errors import InputError, Place
 from sequencer.facts.cautions import Condition
+from sequencer.plugins import Plugin, blamed, plugins
 from sequencer.staging.staged import Staged
 
-ENTRY_POINTS = "sequencer.checks"
+CHECK_PLUGINS = "sequencer.checks"
 BUILT_IN: tuple[Check, ...] = (
     joins.CHECK,
     feasible.CHECK,
@@ -64,11 +64,11 @@ def checks() -> tuple[Check, ...]:
         use, or reads a check that does not run before it.
     """
     known = list(BUILT_IN)
-    installed = [(_loaded(entry), entry) for entry in entry_points(group=ENTRY_POINTS)]
-    for check, entry in sorted(installed, key=lambda each: each[0].name):
-        if fault := _fault(check, known):
-            raise _broken(entry, fault)
-        known.append(check)
+    installed = [(_loaded(plugin), plugin) for plugin in plugins(CHECK_PLUGINS)]
+    for check, plugin in sorted(installed, key=lambda each: each[0].name):
+        with blamed(plugin):
+            _refuse_misfit(check, known)
+        known.append(replace(check, run=partial(_run, plugin, check)))
     return tuple(known)
 
 
@@ -106,37 +106,33 @@ def fuel_codes() -> frozenset[str]:
     return frozenset(code for check in checks() for code in check.of_fuel)
 
 
-def _loaded(entry: EntryPoint) -> Check:
-    try:
-        check = entry.load()
-    except Exception as error:
-        raise _broken(entry, f"cannot be loaded: {error}") from error
-    if not isinstance(check, Check):
-        raise _broken(entry, f"is no Check but {type(check).__name__}")
+def _loaded(plugin: Plugin) -> Check:
+    check = plugin.load()
+    with blamed(plugin):
+        if not isinstance(check, Check):
+            raise TypeError(f"expected a Check, got {type(check).__name__}")
     return check
 
 
-def _fault(check: Check, known: Sequence[Check]) -> str | None:
-    """What keeps a package's check from standing beside those that are known."""
+def _run(plugin: Plugin, check: Check, show: Staged) -> Outcome:
+    with blamed(plugin):
+        return check.outcome(show)
+
+
+def _refuse_misfit(check: Check, known: Sequence[Check]) -> None:
+    """Refuse a check that cannot stand beside those that are known."""
     names = {each.name for each in known}
     if check.name in names:
-        return f"takes the name {check.name!r}, which is in use"
+        raise ValueError(f"it takes the name {check.name!r}, which is in use")
     taken = {code: each.name for each in known for code in each.codes}
     for code in check.codes:
         if code in taken:
-            return f"takes the code {code!r}, which is one of the check {taken[code]!r}"
-    unknown = [name for name in check.after if name not in names]
-    return f"reads {unknown[0]!r}, and no such check runs before it" if unknown else None
+            raise ValueError(
+                f"it takes the code {code!r}, which is one of the check {taken[code]!r}"
+            )
+    for name in check.after:
+        if name not in names:
+            raise ValueError(f"it reads {name!r}, and no such check runs before it")
 
 
-def _broken(entry: EntryPoint, what: str) -> InputError:
-    package = f"package {entry.dist.name} {entry.dist.version}" if entry.dist else entry.value
-    return InputError(
-        "broken-check",
-        Place(package),
-        f"its check {entry.name!r} {what}",
-        "install a version that works, or uninstall the package",
-    )
-
-
-__all__ = ["BUILT_IN", "ENTRY_POINTS", "Check", "check_named", "checks"]
+__all__ = ["BUILT_IN", "CHECK_PLUGINS", "Check", "check_named", "checks"]

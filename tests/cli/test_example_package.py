@@ -110,6 +110,13 @@ def test_its_profile_and_pattern_are_checked(sequencer):
     assert kept == [7.0]  # the package's rule is stricter than the default's 20 ft
 
 
+def test_its_check_is_among_the_checks(sequencer):
+    report = json.loads(sequencer("check", "harbour.yaml", "--json", status=1).stdout)
+    own = [f for f in report["findings"] if f["code"] == "harbour-long-block"]
+    assert [(f["severity"], f["who"], f["position"]) for f in own] == [("note", ["Ash"], "3.1")]
+    assert own[0]["message"] == "harbour star goes on for 20 beats"
+
+
 def test_its_sheet_is_printed_with_the_rest(sequencer, stage_folder):
     sequencer("sheet", "harbour.yaml", "--out", "prints", status=1)
     folder = stage_folder / "prints" / "harbour"
@@ -126,6 +133,10 @@ def test_its_sheet_is_printed_with_the_rest(sequencer, stage_folder):
         ("starfish.py", 'name="starfish"', 'name="orbit"', ["patterns"], "'orbit' is there already"),
         ("patterns.py", '"starfish"', '"starfisch"', ["patterns"], "law 'starfisch' is not known"),
         ("rules.py", "7.0", "-7.0", ["check", "harbour.yaml"], "must be finite and not negative"),
+        ("long_block.py", 'name="harbour-long-block"', 'name="joins"', ["check", "harbour.yaml"],
+         "'joins'"),
+        ("long_block.py", 'severity="note"', 'severity="stop"', ["check", "harbour.yaml"],
+         "does not declare under codes"),
         ("stage_hands.py", "        *cautions_block", "        # *cautions_block",
          ["sheet", "harbour.yaml", "--out", "none"], "leaves out the cautions of a lit show"),
         ("stage_hands.py", 'name="stage-hands"', 'name="operator"',

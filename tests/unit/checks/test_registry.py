@@ -5,6 +5,7 @@ from types import SimpleNamespace
 
 import pytest
 
+from sequencer import plugins
 from sequencer.checks import registry
 from sequencer.checks.check import Check
 from sequencer.checks.outcome import Outcome
@@ -62,7 +63,9 @@ def installed(monkeypatch):
 
     def put(*entries):
         registry.checks.cache_clear()
-        monkeypatch.setattr(registry, "entry_points", lambda **_: entries)
+        monkeypatch.setattr(
+            plugins, "entry_points", lambda group: entries if group == "sequencer.checks" else ()
+        )
 
     yield put
     registry.checks.cache_clear()
@@ -88,8 +91,9 @@ def test_checks_of_packages_follow_the_built_in_ones_by_name(installed):
     late, early = check("wax"), check("ash")
     installed(entry(lambda: late, name="a"), entry(lambda: early, name="b"))
 
-    assert registry.checks() == (*registry.BUILT_IN, early, late)
-    assert registry.check_named("ash") is early
+    assert registry.checks()[:-2] == registry.BUILT_IN
+    assert [each.name for each in registry.checks()[-2:]] == ["ash", "wax"]
+    assert registry.check_named("ash").codes == early.codes
     with pytest.raises(ValueError, match="no check 'soot'; there are joins, "):
         registry.check_named("soot")
 
@@ -101,8 +105,8 @@ def missing():
 @pytest.mark.parametrize(
     ("load", "what"),
     [
-        (missing, "its check 'own' cannot be loaded: No module named 'embers'"),
-        (lambda: 3, "its check 'own' is no Check but int"),
+        (missing, "ModuleNotFoundError: No module named 'embers'"),
+        (lambda: 3, "expected a Check, got int"),
         (lambda: check("joins"), "takes the name 'joins', which is in use"),
         (
             lambda: check(codes={"too-close": ("stop",)}),
@@ -118,9 +122,11 @@ def test_a_broken_check_is_told_in_one_line_that_names_its_package(installed, lo
     with pytest.raises(InputError) as caught:
         registry.checks()
     text = str(caught.value)
-    assert text.startswith("package emberworks 1.2: its check 'own' ")
+    assert text.startswith(
+        "emberworks 1.2: this package's entry point 'own' of sequencer.checks fails ("
+    )
     assert what in text
-    assert text.endswith("[broken-check]")
+    assert text.endswith("[broken-plugin]")
     assert "\n" not in text
 
 
@@ -128,8 +134,17 @@ def test_two_packages_with_one_code_are_told_apart(installed):
     one, other = check("ash"), check("wax", codes={"ash-cold": ("note",)})
     installed(entry(lambda: one), entry(lambda: other, package="waxworks"))
 
-    with pytest.raises(InputError, match=r"^package waxworks 1\.2: .* the check 'ash'"):
+    with pytest.raises(InputError, match=r"^waxworks 1\.2: .* the check 'ash'"):
         registry.checks()
+
+
+@pytest.mark.parametrize("found", [[said("something-else")], [3], None])
+def test_a_package_s_check_that_fails_while_it_runs_is_named(installed, show, found):
+    broken = replace(check(), run=lambda _show: Outcome(findings=tuple(found)))
+    installed(entry(lambda: broken))
+
+    with pytest.raises(InputError, match=r"^emberworks 1\.2: .*\[broken-plugin\]$"):
+        registry.check_named("lamp-oil").outcome(show)
 
 
 @pytest.mark.parametrize("given", [{"code": "something-else"}, {"severity": "stop"}])
