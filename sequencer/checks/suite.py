@@ -15,7 +15,7 @@ from sequencer.safety.circumstances import cautions_of
 from sequencer.staging.staged import Staged
 
 UNLIT = "Nothing is lit in this show: burning, fuel and who watches were not looked at."
-BEFORE = 0.2  # of the progress: hearing and staging
+_BEFORE = 0.2  # of the progress: hearing and staging
 
 
 def checked(
@@ -44,7 +44,7 @@ def examined(
 ) -> tuple[Outcome, Danced | None]:
     """What every check found, and how the show goes as danced, if that was computed."""
     say = progress or (lambda _subject, _share: None)
-    outcome, said, done = Outcome(), "", BEFORE
+    outcome, said, done = Outcome(), "", _BEFORE
     for check in checks():
         if check.only_asked:
             continue

@@ -106,7 +106,9 @@ def test_conical_pendulum():
     assert_allclose(np.degrees(half), 9.158, rtol=1e-3)
     assert_allclose(period, 1.892, rtol=1e-3)
     # a passive tether gives it all: nothing is needed across, and the hand may stay where it is
-    assert_allclose(force_across(motion, length=0.90, mass=0.060, beats_per_second=1 / period), 0, atol=1e-12)
+    assert_allclose(
+        force_across(motion, length=0.90, mass=0.060, beats_per_second=1 / period), 0, atol=1e-12
+    )
     assert hand_work(law, length=0.90, mass=0.060, tempo=60 / period).largest < 1e-12
 
 

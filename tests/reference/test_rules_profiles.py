@@ -8,11 +8,11 @@ import pytest
 from sequencer.checks.fire.burning_time import burn_findings
 from sequencer.checks.fire.crew import number_findings, role_findings
 from sequencer.checks.fire.equipment import carried_findings
-from sequencer.checks.fire.extinguishers import Placed, extinguisher_findings
+from sequencer.checks.fire.extinguishers_at_hand import Placed, extinguisher_findings
 from sequencer.checks.fire.fuel_rules import fuel_amount_findings, fuel_kind_findings
-from sequencer.checks.fire.house_rules import confirm_findings
-from sequencer.checks.fire.house_rules import rule_findings as house_findings
 from sequencer.checks.fire.records import Night
+from sequencer.checks.fire.rules_kept import confirm_findings
+from sequencer.checks.fire.rules_kept import rule_findings as house_findings
 from sequencer.checks.fire.weather import wind_findings
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.fuels import fuel

@@ -26,7 +26,9 @@ from sequencer.safety.safety_plan import safety_plan
 from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import resting_flame
 
-UNSEEN = "Glow is a point source's: smoke, sparks and flames turned by the wind were not looked at."
+NOT_CHECKED = (
+    "Glow is a point source's: smoke, sparks and flames turned by the wind were not looked at."
+)
 UNDERSTATED = 1.05  # [1] a stated flame may be this much below the computed one
 _NEAREST = 0.1  # [m] a point source closer than this says nothing
 
@@ -59,7 +61,7 @@ def heat(show: Staged) -> Outcome:
             *flame_findings(wicks, stated=stated),
             *glow_findings(plan.followed, wicks, edges, limit=limit),
         ),
-        not_checked=(UNSEEN,),
+        not_checked=(NOT_CHECKED,),
     )
 
 

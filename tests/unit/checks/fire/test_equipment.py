@@ -6,11 +6,15 @@ import pytest
 
 from sequencer.checks.fire.burning_time import burn_findings
 from sequencer.checks.fire.equipment import carried_findings, counted
-from sequencer.checks.fire.extinguishers import Placed, extinguisher_findings, travel_findings
+from sequencer.checks.fire.extinguishers_at_hand import (
+    Placed,
+    extinguisher_findings,
+    travel_findings,
+)
 from sequencer.checks.fire.fuel_point import fuel_point_findings, line_distance
 from sequencer.checks.fire.fuel_rules import fuel_amount_findings, fuel_kind_findings
-from sequencer.checks.fire.house_rules import confirm_findings
 from sequencer.checks.fire.records import Night
+from sequencer.checks.fire.rules_kept import confirm_findings
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.fuels import fuel
 from sequencer.facts.profiles import CountRule, Override, Profile, Rule, kind_of, profile

@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from sequencer.checks.distances.rule_distances import distances_by, required_distances
-from sequencer.checks.fire import audience_room, burning_time, heat, house_rules, watch_kept
+from sequencer.checks.fire import audience_room, burning_time, heat, rules_kept, watch_kept
 from sequencer.checks.fire.burning_time import cuts_of
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import check_named
@@ -311,7 +311,7 @@ def test_a_log_of_timed_burns_goes_before_what_is_stated(tmp_path):
 
 def test_the_check_says_what_it_did_not_look_at():
     assert safety(show()).not_checked == (
-        watch_kept.NOT_CHECKED, heat.NOT_CHECKED, audience_room.NOT_COUNTED, house_rules.NOT_CHECKED,
+        watch_kept.NOT_CHECKED, heat.NOT_CHECKED, audience_room.NOT_COUNTED, rules_kept.NOT_CHECKED,
     )  # fmt: skip
     counted = SHOW.replace("  wind:", WAY_OUT + "  audience_size: 9\n  wind:")
     assert audience_room.EXITS in safety(show(counted)).not_checked

@@ -24,7 +24,7 @@ from sequencer.safety.house_rules import rules_of
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.staging.staged import Staged
 
-UNSEEN = "Whether the texts of the rules have changed since they were read was not looked at."
+NOT_CHECKED = "Whether the texts of the rules have changed since they were read was not looked at."
 
 # subjects of rules that no key of a show answers: a person confirms them
 _BY_HAND = (
@@ -67,7 +67,7 @@ def confirmed(show: Staged) -> Outcome:
             *_few_callers(show.show.stop_call.callers, book),
             *_nearer_audience(show),
         ),
-        not_checked=(UNSEEN,),
+        not_checked=(NOT_CHECKED,),
     )
 
 
