@@ -6,8 +6,11 @@ import secrets
 from collections.abc import Iterator, Mapping
 from contextlib import ExitStack, contextmanager, suppress
 from pathlib import Path
+from typing import TypeAlias
 
 from sequencer.errors import InputError, Place
+
+AnyPath: TypeAlias = str | os.PathLike[str]  # what public functions take for a file
 
 PARTIAL = ".partial-"  # how the name of a scratch file begins
 _REASONS = {

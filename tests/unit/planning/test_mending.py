@@ -6,7 +6,7 @@ from sequencer.planning.space_mends import baseline, harm_of, too_close
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.tasks.mending import mend_show
+from sequencer.tasks.mend import mend_show
 from tests.songs import even_song
 
 SONG = even_song(32)

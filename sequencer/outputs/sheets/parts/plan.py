@@ -18,7 +18,7 @@ from sequencer.outputs.sheets.parts.ground import GroundDrawing
 from sequencer.outputs.sheets.parts.scene import ShownArea, way_length
 from sequencer.show.site import VenueRecord
 
-WIND = 22.0  # length of the wind's arrow
+_WIND = 22.0  # length of the wind's arrow
 Draw = Callable[[Any, float, float], None]  # canvas, and where its middle stands [pt]
 
 
@@ -276,10 +276,10 @@ class StagePlan(GroundDrawing):
     def _wind(self, canvas: Any, degrees: float) -> None:
         """An arrow the way the wind blows, where there is room for it; the words under the plan say it too."""
         left, low, wide, tall = self.area()
-        half = WIND / 2
+        half = _WIND / 2
         start = (left + half + 2, low + tall - half - 8)
         found = free_place(
-            start, (WIND, WIND + 12), (left, low, left + wide, low + tall), self.taken
+            start, (_WIND, _WIND + 12), (left, low, left + wide, low + tall), self.taken
         )
         if found is None:
             return

@@ -12,7 +12,7 @@ import pytest
 from sequencer.checks import suite
 from sequencer.facts.profiles import profile, profile_names
 from sequencer.facts.rule_book import rule_book
-from sequencer.safety import safety_plan as planning
+from sequencer.safety import house_rules as safety_rules
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
@@ -200,8 +200,7 @@ def test_a_rule_that_is_broken_is_named(name, index, kind, monkeypatch):
     own = profile(name)
     rule = own.rules[index]
     book = book_of(own, rule)
-    monkeypatch.setattr(planning, "rules_of", lambda _show: book)
-    monkeypatch.setattr(suite, "rules_of", lambda _show: book)
+    monkeypatch.setattr(safety_rules, "rule_book", lambda *_own, **_known: book)
     if kind in ALWAYS:
         assert naming(rule, suite.checked(show()).findings)
         return
