@@ -4,7 +4,7 @@ from pathlib import Path
 
 import click
 
-from sequencer.cli.progress import ProgressLine
+from sequencer.cli.progress_line import ProgressLine
 
 
 @click.command(epilog="Example: sequencer check shows/lantern_round.yaml")

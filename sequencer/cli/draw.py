@@ -4,7 +4,7 @@ from pathlib import Path
 
 import click
 
-from sequencer.cli.progress import ProgressLine
+from sequencer.cli.progress_line import ProgressLine
 
 _PICTURES = ("plan", "formations", "flames", "closest", "song")
 

@@ -5,7 +5,7 @@ from typing import Literal, get_args
 
 import click
 
-from sequencer.cli.progress import ProgressLine
+from sequencer.cli.progress_line import ProgressLine
 
 _PropKind = Literal["poi", "rope dart", "staff", "club", "fan", "hoop"]
 PROPS = get_args(_PropKind)

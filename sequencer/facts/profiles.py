@@ -2,6 +2,10 @@
 
 A profile contains what one text says and nothing more: a subject it does not mention is not thereby
 allowed. Nothing here is a permission; the authority for the place decides.
+
+Another package can add profiles through the entry-point group `sequencer.profiles`: each entry names a
+mapping of names to records like those in facts/data/profiles, or a callable that returns one. A record
+includes the sources of its numbers, as a list under `sources`.
 """
 
 import difflib
@@ -14,7 +18,10 @@ from typing import Any
 
 from sequencer.facts.extinguishers import Rating, parse_rating
 from sequencer.facts.rule_kinds import RULE_KINDS, Kind, Sort
-from sequencer.facts.sources import Mark, Source, cited, data, mark_of, source
+from sequencer.facts.sources import Mark, Source, cited, data, mark_of, source, sources
+from sequencer.plugins import Plugin, extended
+
+PROFILE_PLUGINS = "sequencer.profiles"
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,20 +142,26 @@ class Profile:
 
 @cache
 def profile_names() -> tuple[str, ...]:
-    """Names of the profiles included in the package, the default first."""
-    folder = files("sequencer.facts").joinpath("data").joinpath("profiles")
-    names = sorted(item.name.removesuffix(".json") for item in folder.iterdir())
-    return ("default", *(name for name in names if name != "default"))
+    """Names of all profiles, the default first.
+
+    Raises
+    ------
+    InputError
+        If another package's profiles are broken, or one takes a name that is in use.
+    """
+    return ("default", *(name for name in sorted(_entries()) if name != "default"))
 
 
 @cache
 def profile(name: str) -> Profile:
-    """A profile included in the package.
+    """A profile from this package or another one.
 
     Raises
     ------
     ValueError
         If no profile has that name; the message suggests near matches.
+    InputError
+        If another package's profiles are broken, or one takes a name that is in use.
     """
     known = profile_names()
     if name not in known:
@@ -157,10 +170,51 @@ def profile(name: str) -> Profile:
             f"did you mean {' or '.join(near)}" if near else f"known profiles: {', '.join(known)}"
         )
         raise ValueError(f"{name!r} is not a rule profile; {hint}")
-    entry = data(f"profiles/{name}.json")
+    entry = _entries()[name]
+    return _profile(data(f"profiles/{name}.json"), {}) if entry is None else entry
+
+
+@cache
+def _entries() -> dict[str, Profile | None]:
+    """Profiles by name; None for a built-in one, which is read on demand."""
+    folder = files("sequencer.facts").joinpath("data").joinpath("profiles")
+    built_in: dict[str, Profile | None] = {
+        item.name.removesuffix(".json"): None for item in folder.iterdir()
+    }
+    return extended(built_in, PROFILE_PLUGINS, _added)
+
+
+def _added(plugin: Plugin) -> dict[str, Profile | None]:
+    out: dict[str, Profile | None] = {}
+    for name, record in plugin.records().items():
+        if not isinstance(record, Mapping):
+            raise TypeError(f"profile {name!r} must be a record of keys and values")
+        entry = {"note": "", "authority": False, **record, "name": name}
+        try:
+            out[name] = _profile(entry, {each.key: each for each in _own_sources(entry)})
+        except KeyError as error:
+            raise ValueError(f"profile {name!r} lacks {error.args[0]!r}") from None
+        except (TypeError, ValueError) as error:
+            raise ValueError(f"profile {name!r}: {error}") from None
+    return out
+
+
+def _own_sources(entry: Mapping[str, Any]) -> list[Source]:
+    """Sources included in a profile from another package."""
+    own = [Source(**each) for each in entry.get("sources", ())]
+    for each in own:
+        if each.key in sources():
+            raise ValueError(f"source {each.key!r} already exists; choose another key")
+        mark_of({"mark": each.mark}, each)
+    return own
+
+
+def _profile(entry: Mapping[str, Any], own: Mapping[str, Source]) -> Profile:
+    """A profile from its record; `own` are sources in addition to the package's."""
     rules = []
     for item in entry["rules"]:
-        origin = source(str(item.get("source", "")))
+        key = str(item.get("source", ""))
+        origin = own[key] if key in own else source(key)
         rules.append(
             Rule(
                 kind=kind_of(item["kind"]),

@@ -508,6 +508,15 @@ class Show(Record):
         Drift(), description="how far people deviate from the plan, for `check --danced`"
     )
 
+    def __repr__(self) -> str:
+        return (
+            f"<Show {self.title}, version {self.version}: {len(self.cast)} in the cast, "
+            f"{len(self.timeline)} entries>"
+        )
+
+    def __str__(self) -> str:
+        return repr(self)
+
     @property
     def names(self) -> tuple[str, ...]:
         """Names of the cast, in the order of the file."""

@@ -2,7 +2,7 @@
 
 from sequencer.tasks.dancing import Dancing
 from sequencer.tasks.folders import chart_folder, folder_text, hear_folder
-from sequencer.tasks.mending import mend_show
+from sequencer.tasks.mend import mend_show
 from sequencer.tasks.shows import (
     check_show,
     click_song,

@@ -1,13 +1,13 @@
 """The kinds of law on which patterns are based: their parameters, and how to build each.
 
 A kind turns plain values (metres, degrees, names) into a law of the family modules. Another package
-can add kinds through the entry-point group `sequencer.laws`: each entry names a `LawKind`.
+can add kinds through the entry-point group `sequencer.laws`: each entry names a `LawKind`. Its code
+counts among the formulas on which kept fits depend (`motion.fitting.kept_fits`).
 """
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import cache
-from importlib.metadata import entry_points
 from math import radians
 from typing import Any, Literal, TypeAlias
 
@@ -18,8 +18,9 @@ from sequencer.motion.patterns import paths, planar, toroid, weaves
 from sequencer.motion.patterns.parameters import Free, OffsetLimits, Parameter, ParameterValue
 from sequencer.motion.patterns.placing import HANDS_APART
 from sequencer.motion.patterns.stations import StationPoint
+from sequencer.plugins import Plugin, extended
 
-ENTRY_POINTS = "sequencer.laws"
+LAW_PLUGINS = "sequencer.laws"
 DEFAULT_TETHER = (
     0.51  # [m] if neither pattern nor prop gives it: 0.30 of a stature of 1.70 m; common practice
 )
@@ -52,6 +53,10 @@ class LawKind:
     stations: tuple[StationPoint, ...] = ()  # of a station pattern
     free: tuple[Free, ...] = ()  # parameters to try besides offsets, if the prop meets body or prop
     room: Callable[[ParameterValues], OffsetLimits] = lambda _values: OffsetLimits()  # for offsets
+
+    def __repr__(self) -> str:
+        names = ", ".join(parameter.name for parameter in self.parameters)
+        return f"<LawKind {self.name}: {self.family}; {names}>"
 
 
 def opposite_law(kind: LawKind, values: ParameterValues, wanted: LawContext) -> Law:
@@ -461,7 +466,7 @@ _BUILT_IN = (
             Parameter(name="size", kind="length", default=0.3, low=0.02, high=1.2,
                       help="half the width of the path"),
             Parameter(name="loops", kind="count", default=4, low=-16, high=16,
-                      help="turns of the prop per hand cycle; negative: against the hand"),
+                      help="turns of the prop per hand cycle; negative against the hand"),
             LAG, TETHER, PLANE, TURN, *OFFSET,
         ),
         free=(Free("size", (1.0, 0.75, 0.5), share=True),),
@@ -490,15 +495,14 @@ def law_kinds() -> dict[str, LawKind]:
 
     Raises
     ------
-    ValueError
+    InputError
         If another package's entry is not a `LawKind`, or uses an existing name.
     """
-    kinds = {kind.name: kind for kind in _BUILT_IN}
-    for entry in sorted(entry_points(group=ENTRY_POINTS), key=lambda entry: entry.name):
-        kind = entry.load()
-        if not isinstance(kind, LawKind):
-            raise ValueError(f"entry point {entry.name!r} of {ENTRY_POINTS} is not a LawKind")
-        if kind.name in kinds:
-            raise ValueError(f"entry point {entry.name!r}: a kind {kind.name!r} already exists")
-        kinds[kind.name] = kind
-    return kinds
+    return extended({kind.name: kind for kind in _BUILT_IN}, LAW_PLUGINS, _added)
+
+
+def _added(plugin: Plugin) -> dict[str, LawKind]:
+    kind = plugin.load()
+    if not isinstance(kind, LawKind):
+        raise TypeError(f"expected a LawKind, got {type(kind).__name__}")
+    return {kind.name: kind}

@@ -218,7 +218,7 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
 
 def _cautions(edition: Edition) -> list[Flowable]:
     """What a pocket card says besides the cues; what the back does not hold follows the cues."""
-    own = cautions_of(edition.staged, edition.report.findings, reader="pocket")
+    own = cautions_of(edition.staged, edition.report.conditions, reader="pocket")
     lines: list[Flowable] = [
         Prose(TextSpan(f"– {caution.short}", "Regular", SMALL), leading=1.15, after=1)
         for caution in own

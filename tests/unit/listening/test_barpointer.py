@@ -47,9 +47,9 @@ def most(beat, downbeat, metre, taus, model):
                             cut = max(value[t - taus[j], other, j] for other in range(1, metre))
                             came = max(came, cut - model.short)
                         led = max(led, came - change(j, k, taus, model))
-                value[t, place, k] = led + gain + model.going / FPS * tau
+                value[t, place, k] = led + gain + model.continuity_reward / FPS * tau
         now = max(  # the interval after a last beat is chosen, but no beat ends it
-            value[t, place, k] - model.going / FPS * tau
+            value[t, place, k] - model.continuity_reward / FPS * tau
             for place in range(metre)
             for k, tau in enumerate(taus)
         )
@@ -75,7 +75,7 @@ def worth(path, beat, downbeat, taus, model):
             assert place == 0
             assert places[i - 1] > 0
             total -= model.short
-        total += model.going / FPS * taus[k]
+        total += model.continuity_reward / FPS * taus[k]
         if came is not None:
             total -= change(came, k, taus, model)
     assert breaks[0]
@@ -144,7 +144,9 @@ def test_no_path_is_better(metre, n, taus, model):
     best = most(beat, downbeat, metre, taus, model)
     assert len(path.frames)
     assert worth(path, beat, downbeat, taus, model) == pytest.approx(best, abs=1e-3)
-    assert path.score == pytest.approx(best - model.going / FPS * travelled(path), abs=1e-3)
+    assert path.score == pytest.approx(
+        best - model.continuity_reward / FPS * travelled(path), abs=1e-3
+    )
     assert path.metre == metre
 
 
@@ -486,9 +488,9 @@ def test_what_is_given_leans_as_it_is_told():
     model = BarPointerModel()
 
     assert 0 < model.trust < 1  # each frame says less than it seems to
-    assert model.lean > 0  # towards a beat
-    assert model.least < 0  # a silent beat still speaks against one
-    assert min(model.steadiness, model.going, model.restart) > 0  # prices
+    assert model.beat_bias > 0  # towards a beat
+    assert model.min_log_odds < 0  # a silent beat still speaks against one
+    assert min(model.steadiness, model.continuity_reward, model.restart) > 0  # prices
 
 
 class TestIntervals:

@@ -72,7 +72,7 @@ class Prose(Flowable):  # type: ignore[misc]
 
     Parameters
     ----------
-    spans : sequence of TextSpan, or Span
+    spans : sequence of TextSpan, or TextSpan
     align : {"left", "right", "centre"}
         Where a line stands; a right-to-left paragraph takes the other side of "left".
     leading : float

@@ -33,7 +33,7 @@ class Edition:
         """What differs from the last print; None where none is given."""
         return None if self.before is None else Changes(self.staged, self.before.staged)
 
-    @cached_property
+    @property
     def plan(self) -> SafetyPlan:
         """Burns, crew and watches, as the checks have them too."""
         return safety_plan(self.staged)

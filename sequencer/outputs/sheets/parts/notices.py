@@ -261,7 +261,7 @@ def cautions_block(
     edition: Edition, reader: Reader, room: float, *, whole: bool = False
 ) -> list[Flowable]:
     """All cautions that belong to a reader: whole, with who decides, or in short."""
-    chosen = cautions_of(edition.staged, edition.report.findings, reader=reader)
+    chosen = cautions_of(edition.staged, edition.report.conditions, reader=reader)
     if not chosen:
         return []
     cells: list[list[Cell]] = []

@@ -1,0 +1,57 @@
+"""One name for one thing: classes, modules and public constants of the package.
+
+Source: this project's contributor guide, "Names".
+"""
+
+import ast
+from collections import defaultdict
+from pathlib import Path
+
+PACKAGE = Path(__file__).parents[2] / "sequencer"
+VERB = "cli"  # a verb's module is named as it is typed
+
+
+def _modules():
+    for path in sorted(PACKAGE.rglob("*.py")):
+        yield path.relative_to(PACKAGE), ast.parse(path.read_text(encoding="utf-8"))
+
+
+def _several(found):
+    return {name: sorted(map(str, places)) for name, places in found.items() if len(places) > 1}
+
+
+def test_no_two_modules_have_one_name():
+    found = defaultdict(set)
+    for path, _ in _modules():
+        if path.name not in ("__init__.py", "__main__.py") and path.parts[0] != VERB:
+            found[path.name].add(path)
+
+    assert _several(found) == {}
+
+
+def test_no_class_name_means_two_things():
+    found = defaultdict(set)
+    for path, tree in _modules():
+        for node in tree.body:
+            if isinstance(node, ast.ClassDef) and not node.name.startswith("_"):
+                found[node.name].add(path)
+
+    assert _several(found) == {}
+
+
+def test_no_public_constant_has_two_values():
+    found = defaultdict(set)
+    for path, tree in _modules():
+        for node in tree.body:
+            if isinstance(node, ast.Assign | ast.AnnAssign) and node.value is not None:
+                targets = node.targets if isinstance(node, ast.Assign) else [node.target]
+                names = {leaf.id for target in targets for leaf in ast.walk(target)
+                         if isinstance(leaf, ast.Name)}  # fmt: skip
+                for name in names:
+                    if not name.startswith("_"):
+                        found[name].add((ast.unparse(node.value), path))
+
+    several = {name: {value for value, _ in places} for name, places in found.items()}
+    for name in ("CHECK", "NOT_CHECKED"):  # one of each check
+        several.pop(name)
+    assert {name for name, values in several.items() if len(values) > 1} == set()
