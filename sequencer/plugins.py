@@ -58,7 +58,7 @@ class Plugin:
                 raise TypeError(f"expected a mapping of names to records, got {_kind(found)}")
             for name in found:
                 if not isinstance(name, str):
-                    raise TypeError(f"a name is text, got {name!r}")
+                    raise TypeError(f"a name must be text, got {name!r}")
         return found
 
 

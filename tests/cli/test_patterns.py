@@ -45,7 +45,7 @@ def test_json_holds_the_fit_and_its_windows():
 def test_why_it_does_not_fit_and_what_opens_it():
     told = patterns("two-beat-weave", "--set", "ahead=-0.3").stdout
     assert re.search(r"does not fit: the prop still goes \d cm into your own body", told)
-    assert "it would fit with ahead left to the tool" in told
+    assert "it would fit with ahead left for the tool to choose" in told
     assert "room for each by itself" not in told
 
 

@@ -61,7 +61,7 @@ def test_names_that_mean_two_liquids_are_not_guessed():
 def test_unknown_fuels_name_the_nearest():
     with pytest.raises(ValueError, match="did you mean kerosene"):
         fuel("kerosine")
-    with pytest.raises(ValueError, match="known are kerosene"):
+    with pytest.raises(ValueError, match="known fuels: kerosene"):
         fuel("dragon breath")
 
 

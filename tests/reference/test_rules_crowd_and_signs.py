@@ -82,7 +82,9 @@ def test_ratings_as_people_write_them(text):
 
 @pytest.mark.parametrize("text", ["", "big one", "ABC", "7-A:10-B:C", "2-A:11-B"])
 def test_what_is_no_rating_is_said(text):
-    with pytest.raises(ValueError, match=r"no extinguisher rating|names no size|no rating scheme"):
+    with pytest.raises(
+        ValueError, match=r"not an extinguisher rating|gives no size|neither rating scheme"
+    ):
         parse_rating(text)
 
 

@@ -131,7 +131,7 @@ def test_patterns_are_added_as_data_or_by_a_function(install, form):
         ("{'own': {'law': 'orbitt'}}", "law 'orbitt' is not known; did you mean orbit"),
         ("{'own': {'law': 'orbit', 'set': 3}}", "'int' object has no attribute"),
         ("['own']", "expected a mapping of names to records, got list"),
-        ("{3: {}}", "a name is text, got 3"),
+        ("{3: {}}", "a name must be text, got 3"),
         ("lambda: 1 / 0", "ZeroDivisionError"),
     ],
 )
@@ -158,8 +158,8 @@ def test_a_profile_is_added_with_its_own_source(install):
     [
         (PROFILE.replace("'harbour'", "'default'") % RULE, "'default' already exists"),
         (PROFILE.replace("'HB-1'", "'A4'") % RULE, "source 'A4' already exists"),
-        (PROFILE % RULE.replace("'HB-1'", "'none'"), "'none' is no source of this package"),
-        (PROFILE % RULE.replace("audience-distance", "audience"), "is no subject of a rule"),
+        (PROFILE % RULE.replace("'HB-1'", "'none'"), "'none' is not a source in this package"),
+        (PROFILE % RULE.replace("audience-distance", "audience"), "is not a subject of a rule"),
         (PROFILE % RULE.replace("7.0", "-7.0"), "must be finite and not negative"),
         (PROFILE % RULE.replace("printed='7 m', ", ""), "profile 'harbour' lacks 'printed'"),
         (PROFILE.replace("mark='read'", "mark='heard'") % RULE, "mark must be one of"),

@@ -72,7 +72,7 @@ def test_a_comma_inside_a_time_is_not_taken_for_the_end_of_a_column():
     with pytest.raises(InputError, match="this row has 3 cells, the header names 2") as caught:
         parse_burn_log("fuel,burn\nkerosene,1,245\n", "b.csv")
     assert caught.value.place.line == 2
-    with pytest.raises(InputError, match="'4,5' is no burning time"):
+    with pytest.raises(InputError, match="'4,5' is not a burning time"):
         parse_burn_log("fuel;burn\nkerosene;4,5\n", "b.csv")
     assert [burn.seconds for burn in parse_burn_log("fuel,burn\nkerosene,240,,\n", "b.csv")] == [
         240.0
@@ -94,7 +94,7 @@ def test_several_faults_and_no_header(tmp_path):
     with pytest.raises(InputError, match="not UTF-8"):
         read_burn_log(tmp_path / "bin.csv")
     (tmp_path / "big.csv").write_bytes(b"fuel,burn\n" + b"kerosene,240\n" * 200_000)
-    with pytest.raises(InputError, match="over 2 MB"):
+    with pytest.raises(InputError, match="larger than 2 MB"):
         read_burn_log(tmp_path / "big.csv")
 
 

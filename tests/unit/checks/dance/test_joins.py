@@ -145,7 +145,9 @@ def test_a_shows_own_patterns_are_danced_and_checked():
 
 def test_a_bad_pattern_of_ones_own_is_refused_where_it_stands():
     bad = OWN.replace("{hand: 90, bend: 180, phase: 540}", "{hand: 90, bend: 280, phase: 540}")
-    with pytest.raises(InputError, match=r"s\.yaml:29:\d+: .*stations 1 and 2: the sense jumps"):
+    with pytest.raises(
+        InputError, match=r"s\.yaml:29:\d+: .*stations 1 and 2: the direction jumps"
+    ):
         stage(bad)
     with pytest.raises(InputError, match="needs 'extensio', which is not known"):
         stage(OWN.replace("[extension]", "[extensio]"))

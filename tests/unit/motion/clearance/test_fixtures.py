@@ -180,5 +180,5 @@ def test_every_pattern_of_a_poi_of_half_a_metre_clears_the_floor():
 
 
 def test_wicks_are_measured_over_a_floor_only(dance):
-    with pytest.raises(ValueError, match="over a floor"):
+    with pytest.raises(ValueError, match="above a floor"):
         met([dance.dancer()], (plane(bottom=3.0),), "wicks")

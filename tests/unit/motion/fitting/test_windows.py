@@ -85,9 +85,9 @@ def test_what_opens_a_window_is_tried_from_the_least_change_on(monkeypatch):
     monkeypatch.setattr(windows, "MOST_OPENERS", 9)
     slack = Fit(margins=Margins(body=0.1, other=0.0, reach=0.1, pull=-1.0))
     assert list(windows._openers(asked, slack)) == [
-        "66 beats a minute or more",
+        "66 beats per minute or more",
         "a tether of 45 cm",
-        "ahead left to the tool",
+        "ahead left for the tool to choose",
         "together time, same direction",
     ]
     assert tried[0].tempo == pytest.approx((66.0, 66.0))
@@ -97,7 +97,10 @@ def test_what_opens_a_window_is_tried_from_the_least_change_on(monkeypatch):
         {"ahead", "up"},
     ]
     near = Fit(margins=Margins(body=0.0, other=0.1, reach=0.1, pull=1.0))
-    assert list(windows._openers(asked, near)) == ["a tether of 45 cm", "ahead left to the tool"]
+    assert list(windows._openers(asked, near)) == [
+        "a tether of 45 cm",
+        "ahead left for the tool to choose",
+    ]
 
 
 def test_a_way_out_names_the_window_of_what_was_set():
@@ -133,6 +136,6 @@ def test_two_openers_are_enough(monkeypatch):
     slack = Fit(margins=Margins(body=0.1, other=0.0, reach=0.1, pull=-1.0))
 
     assert list(windows._openers(asked, slack)) == [
-        "66 beats a minute or more",
+        "66 beats per minute or more",
         "a tether of 45 cm",
     ]

@@ -101,7 +101,7 @@ def test_others_keep_clear_of_the_whole_chair(dance):
 
 def test_what_does_not_fit_is_refused(dance):
     ada = dance.dancer()
-    with pytest.raises(ValueError, match="every prop needs a course"):
+    with pytest.raises(ValueError, match="every prop needs a trajectory"):
         Dancer(name="Bo", body=ada.body, props=ada.props, trajectories={}, floor=ada.floor)
     with pytest.raises(ValueError, match="end after it starts"):
         dance.dancer(lit=((4.0, 4.0),))

@@ -224,7 +224,7 @@ def test_a_wick_that_is_timed_by_a_difference_is_told_with_its_error(monkeypatch
     law, fan = law_of("static-spin", FAN, beats=1.0), replace(FAN, wicks=4)  # none on the axis
     span = {"prop": fan, "beats_per_second": RATE, "start": 0.0, "end": 1.0}
     true = fastest_wick(law, **span).found
-    monkeypatch.setattr(peaks, "STEP", 0.1)
+    monkeypatch.setattr(peaks, "_STEP", 0.1)
     rough = fastest_wick(law, **span)
     assert rough.found < 0.95 * true
     assert rough.most >= true
