@@ -432,7 +432,7 @@ class TestGoingOn:
 
     def test_nothing_earned_across_a_break(self):
         beat = pulses(420, TestBreakingOff.first + TestBreakingOff.second)
-        model = replace(TestBreakingOff.model, restart=2.0, going=1.0)
+        model = replace(TestBreakingOff.model, restart=2.0, continuity_reward=1.0)
 
         path = decode(beat, beat / 2, metre=1, pointer=model, taus=np.array([40]))
 
