@@ -47,7 +47,7 @@ def show(stage_folder):
 def whole(show):
     """What 60 runs say that nobody interrupts; kept apart from the other tests' runs."""
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr("sequencer.checks.distances.drift_runs._keep", lambda *_: None)
+        patch.setattr("sequencer.checks.distances.drift_runs._store", lambda *_: None)
         return check(show, "--danced", "60", "--json", "--jobs", "1").stdout
 
 

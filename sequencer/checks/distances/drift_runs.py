@@ -1,8 +1,8 @@
-"""Many drawings of one show, danced over processes and kept in parts, so that an interrupted call goes on.
+"""Many random runs of one show, danced in parallel and stored in batches, so that an interrupted call resumes.
 
-Each run draws every performer anew (`motion.performers.drifting`) and is searched with the proof that the plan is
-searched with. Runs are independent and seeded by their number and the performer's name, so the answer does
-not depend on how many processes dance them, nor on how often the work was interrupted.
+Each run draws new errors for every performer (`motion.performers.drifting`) and is searched with the same proof
+as the plan. Runs are independent and seeded by their number and the performer's name, so the answer does
+not depend on how many processes dance them, nor on how often the work is interrupted.
 """
 
 import hashlib
@@ -25,8 +25,8 @@ from sequencer.motion.performers.drifting import Spread, drifted
 
 RUNS = 200
 TOGETHER = 8.0  # [beats] approaches no farther apart than this are one conflict
-_DRAWING = "2"  # raised whenever the same show would be drawn otherwise
-_KEPT = 32  # shows whose runs are kept
+_DRAWING = "2"  # raised whenever the same seed would draw other errors
+_KEPT = 32  # shows whose runs stay in the cache
 
 RunProgress = Callable[[float], None]
 Span = tuple[float, float]
@@ -46,14 +46,14 @@ Run = tuple[Near, ...]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Trials:
-    """How a show is danced: how often, with which draw, by whom, and where the runs are kept."""
+    """How a show is danced: how often, with which seed, in how many processes, and where runs are stored."""
 
     runs: int = RUNS
     seed: int = 0
     jobs: int = 1  # processes; -1 for one a core
     backend: str | None = None  # of joblib, such as "dask" with an open client
-    folder: Path | None = None  # runs done are kept there
-    content: str = ""  # names what is danced, beside the dancers themselves
+    folder: Path | None = None  # finished runs are stored there
+    content: str = ""  # identifies the show, beside the dancers themselves
 
     def __post_init__(self) -> None:
         if self.runs < 1:
@@ -64,7 +64,7 @@ class Trials:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Work:
-    """What every process is given: the plan, and what is drawn."""
+    """Input of every process: the plan, and the errors to draw."""
 
     dancers: tuple[Dancer, ...]
     span: Span
@@ -74,26 +74,26 @@ class Work:
 
 
 def danced(work: Work, trials: Trials, *, progress: RunProgress | None = None) -> list[Run]:
-    """Every run of a show, in order; those kept from an earlier call are not danced again.
+    """Every run of a show, in order; runs stored by an earlier call are not danced again.
 
     Parameters
     ----------
     work : Work
     trials : Trials
     progress : callable, optional
-        Told the share done.
+        Called with the share done.
     """
     key = _key(work, trials)
     folder = None if trials.folder is None else trials.folder / key
-    step = _part(len(work.dancers))
+    step = _batch_size(len(work.dancers))
     parts = [range(low, min(low + step, trials.runs)) for low in range(0, trials.runs, step)]
-    done = {part.start: kept for part in parts if (kept := _kept(folder, key, part)) is not None}
+    done = {part.start: runs for part in parts if (runs := _stored(folder, key, part)) is not None}
     waiting = [part for part in parts if part.start not in done]
     say = progress or (lambda _share: None)
     say(sum(len(runs) for runs in done.values()) / trials.runs)
-    for part, found in _worked(work, waiting, trials):
+    for part, found in _computed(work, waiting, trials):
         done[part.start] = found
-        _keep(folder, key, part, found)
+        _store(folder, key, part, found)
         say(sum(len(runs) for runs in done.values()) / trials.runs)
     if trials.folder is not None:
         _tidied(trials.folder)
@@ -101,7 +101,7 @@ def danced(work: Work, trials: Trials, *, progress: RunProgress | None = None) -
 
 
 def one_run(work: Work, run: int, *, only: str | None = None) -> Run:
-    """Conflicts of one drawing of the show; with `only`, all but that one dance the plan."""
+    """Conflicts of one run; with `only`, everyone but that performer dances the plan."""
     drawn = drawn_dancers(work, run, only=only)
     found = approaches(drawn, *work.span, required=work.required, minima=False)
     out = []
@@ -120,7 +120,7 @@ def one_run(work: Work, run: int, *, only: str | None = None) -> Run:
 
 
 def drawn_dancers(work: Work, run: int, *, only: str | None = None) -> list[Dancer]:
-    """Every performer with the errors of one run; with `only`, of that one alone."""
+    """Every performer with the errors of one run; with `only`, just that performer has errors."""
     middle = 0.5 * (work.span[0] + work.span[1])
     return [
         drifted(
@@ -135,12 +135,12 @@ def drawn_dancers(work: Work, run: int, *, only: str | None = None) -> list[Danc
     ]
 
 
-def _part(n: int) -> int:
-    """Runs that are danced, and kept, together: fewer where one run takes long."""
+def _batch_size(n: int) -> int:
+    """Runs that are danced and stored together: fewer if one run takes long."""
     return max(1, min(20, 2000 // max(n, 1) ** 2))
 
 
-def _worked(
+def _computed(
     work: Work, parts: Sequence[range], trials: Trials
 ) -> Iterator[tuple[range, list[Run]]]:
     if trials.jobs == 1 and trials.backend is None:
@@ -149,9 +149,9 @@ def _worked(
     import joblib
 
     given = {} if trials.backend is None else {"backend": trials.backend}
-    jobs = -1 if trials.backend is not None else trials.jobs  # a cluster takes all that there are
+    jobs = -1 if trials.backend is not None else trials.jobs  # on a cluster, all workers
     with joblib.parallel_config(n_jobs=jobs, **given):
-        with _deaf_to_interrupts():
+        with _ignoring_interrupts():
             found = joblib.Parallel(return_as="generator")(
                 joblib.delayed(_some)(work, part) for part in parts
             )
@@ -159,11 +159,11 @@ def _worked(
 
 
 @contextmanager
-def _deaf_to_interrupts() -> Iterator[None]:
-    """Processes started in here do not answer Ctrl-C; this one ends them, without their tracebacks.
+def _ignoring_interrupts() -> Iterator[None]:
+    """Make processes started in this context ignore Ctrl-C; this process ends them, without their tracebacks.
 
-    It is ignored, not held back: the workers' own start lets held signals go. One pressed in this moment
-    must be pressed again.
+    The signal is ignored rather than blocked, since starting a worker delivers blocked signals. A Ctrl-C
+    pressed meanwhile must be pressed again.
     """
     if threading.current_thread() is not threading.main_thread():
         yield
@@ -182,26 +182,26 @@ def _some(work: Work, part: range) -> list[Run]:
 def _key(work: Work, trials: Trials) -> str:
     """Same show, same spread, same seed: same runs, however many."""
     at = np.linspace(*work.span, 513)
-    told = hashlib.sha256()
+    digest = hashlib.sha256()
     for dancer in work.dancers:
         points, _ = dancer.stage_points(at)
-        told.update(np.round(points, 9).tobytes())
-        told.update(np.round(dancer.radii(points, dancer.is_lit(at)), 9).tobytes())
+        digest.update(np.round(points, 9).tobytes())
+        digest.update(np.round(dancer.radii(points, dancer.is_lit(at)), 9).tobytes())
         deviation = sorted(dancer.deviation.items())
-        told.update(repr((dancer.name, dancer.lit, deviation)).encode())
-    told.update(
+        digest.update(repr((dancer.name, dancer.lit, deviation)).encode())
+    digest.update(
         repr((_DRAWING, trials.content, work.span, work.required, astuple(work.spread), work.seed))
         .encode()
     )  # fmt: skip
-    return told.hexdigest()
+    return digest.hexdigest()
 
 
 def _path(folder: Path, part: range) -> Path:
     return folder / f"{part.start:07d}.json"
 
 
-def _keep(folder: Path | None, key: str, part: range, found: list[Run]) -> None:
-    """Keep a part; a cache that cannot be written is no reason to fail."""
+def _store(folder: Path | None, key: str, part: range, found: list[Run]) -> None:
+    """Store a part; a cache that cannot be written is no reason to fail."""
     if folder is None:
         return
     rows = [[list(near) for near in run] for run in found]
@@ -210,14 +210,14 @@ def _keep(folder: Path | None, key: str, part: range, found: list[Run]) -> None:
         write_text(_path(folder, part), json.dumps(content))
 
 
-def _kept(folder: Path | None, key: str, part: range) -> list[Run] | None:
-    """Runs of a part danced before; none if the file is not whole or not of this show."""
+def _stored(folder: Path | None, key: str, part: range) -> list[Run] | None:
+    """Stored runs of a part; None if the file is damaged or belongs to another show."""
     if folder is None:
         return None
     try:
-        held = json.loads(_path(folder, part).read_text(encoding="utf-8"))
-        rows = held["runs"]
-        if held["key"] != key or held["checksum"] != _checksum(rows) or len(rows) < len(part):
+        content = json.loads(_path(folder, part).read_text(encoding="utf-8"))
+        rows = content["runs"]
+        if content["key"] != key or content["checksum"] != _checksum(rows) or len(rows) < len(part):
             return None
         return [
             tuple(Near(int(k), float(low), float(high), float(d)) for k, low, high, d in run)
@@ -232,12 +232,12 @@ def _checksum(rows: object) -> str:
 
 
 def _tidied(folder: Path) -> None:
-    """Only the runs of the shows danced last are kept."""
+    """Delete all but the runs of the shows danced last."""
     import shutil
 
     with suppress(OSError):
-        held = sorted((one for one in folder.iterdir() if one.is_dir()), key=_age, reverse=True)
-        for old in held[_KEPT:]:
+        folders = sorted((one for one in folder.iterdir() if one.is_dir()), key=_age, reverse=True)
+        for old in folders[_KEPT:]:
             shutil.rmtree(old, ignore_errors=True)
 
 

@@ -1,4 +1,4 @@
-"""Extinguishers: enough of the right rating, apart, near, and outside every reach.
+"""Extinguishers: enough of the right rating, on opposite sides, near, and outside every reach.
 
 Inputs are plain records; places in the stage frame [m]. Sources: the rules of the book in force; travel
 is measured along the walking path (NFPA 10, read second-hand).
@@ -34,12 +34,12 @@ class Placed:
     """An extinguisher and where it stands."""
 
     place: tuple[float, float]  # [m, stage frame]
-    rating: str  # as its label says
+    rating: str  # as on its label
     kind: str  # what it is filled with
 
     @property
     def rated(self) -> Rating | None:
-        """Its rating; None where the label cannot be read as one."""
+        """Its rating; None if the label cannot be read as one."""
         try:
             return parse_rating(self.rating)
         except ValueError:
@@ -48,12 +48,12 @@ class Placed:
 
 @where_lit
 def extinguishers(show: Staged) -> Outcome:
-    """Extinguishers of a show: their number and rating, and the ways to them.
+    """Extinguishers of a show: number, rating, and the walks to them.
 
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     plan = safety_plan(show)
     venue, fire = show.show.venue, show.show.fire
@@ -99,7 +99,9 @@ def extinguisher_findings(
                 "extinguishers-one-side",
                 "warn",
                 "all extinguishers stand on one side of the act",
-                ("move one to the opposite side, so that fire never stands before them all",),
+                (
+                    "move one to the opposite side, so that fire never blocks the way to all of them",
+                ),
                 opposing,
             )
         )
@@ -107,7 +109,7 @@ def extinguisher_findings(
 
 
 def opposed(placed: Sequence[Placed], act: tuple[float, float]) -> list[bool]:
-    """For each pair, whether the act lies between them: their directions from it differ by 90° or more."""
+    """For each pair of extinguishers, whether the act lies between them: their directions from it differ by 90° or more."""
     out = []
     for index, one in enumerate(placed):
         for other in placed[index + 1 :]:
@@ -134,7 +136,7 @@ def travel_findings(
     ----------
     placed : sequence of Placed
     followed : sequence of Followed
-        Each burn with its performer's way over the floor.
+        Each burn with its performer's path over the floor.
     fuel_point : tuple of float, optional
         [m, stage frame]
     fuel_volume : float, optional
@@ -144,7 +146,7 @@ def travel_findings(
     book : RuleBook
     clock : BeatReader
     ground : WalkableFloor
-        What is walked round.
+        Obstacles that are walked round.
     """
     if not placed or not followed:
         return []
@@ -165,9 +167,9 @@ def travel_findings(
                         start=clock.seconds(start),
                         end=clock.seconds(end),
                         position=clock.position(start),
-                        message=f"{burn.who} is {worst.distance:.2f} m of walking from the nearest "
+                        message=f"{burn.who} is {worst.distance:.2f} m on foot from the nearest "
                         f"extinguisher; {travel.number:.2f} m allowed",
-                        remedies=(f"stand one within {travel.number:.1f} m of {_at(worst.place)}",),
+                        remedies=(f"place one within {travel.number:.1f} m of {_at(worst.place)}",),
                         source=f"{travel.citation} Along the walking path: NFPA 10 "
                         "[B3; read second-hand]",
                         where=worst.place,
@@ -181,10 +183,10 @@ def travel_findings(
 
 
 def _too_few(placed: Sequence[Placed], rule: Rule, heads: int) -> list[Finding]:
-    asked = rule.extinguishers
-    groups = asked.units
-    if asked.rating is not None:
-        groups = (Units(asked.count.for_heads(heads), "", asked.rating), *groups)
+    required = rule.extinguishers
+    groups = required.units
+    if required.rating is not None:
+        groups = (Units(required.count.for_heads(heads), "", required.rating), *groups)
     taken: dict[int, int] = {}  # extinguisher → slot; one extinguisher fills one slot
     slots = [group for group in groups for _ in range(group.count)]
     empty = [slot for slot in range(len(slots)) if not _filled(slot, slots, placed, taken, set())]
@@ -228,7 +230,7 @@ def _filled(
 
 
 def _meets(each: Placed, group: Units) -> bool | None:
-    """Whether an extinguisher is what a rule asks; None where nobody can compare the ratings."""
+    """Whether an extinguisher is of the kind and rating required; None if the ratings cannot be compared."""
     if group.kind == "water" and not is_water(each.kind):
         return False
     rated = each.rated
@@ -247,13 +249,13 @@ def _fuel_point_travel(
     walks = ground.ways_to([each.place for each in placed])(np.array([fuel_point]))[0]
     walk = float(walks.min())
     if walk > travel.number:
-        said = f"is {walk:.2f} m of walking from" if walk < NO_WAY else "has no way on foot to"
+        gap = f"is {walk:.2f} m on foot from" if walk < NO_WAY else "has no way on foot to"
         return [
             rule_finding(
                 "extinguisher-far",
                 "stop",
-                f"the fuel point {said} the nearest extinguisher; {travel.number:.2f} m allowed",
-                ("stand an extinguisher of class B by the fuel point",),
+                f"the fuel point {gap} the nearest extinguisher; {travel.number:.2f} m allowed",
+                ("place a class B extinguisher by the fuel point",),
                 travel,
                 where=fuel_point,
             )
@@ -272,8 +274,8 @@ def _fuel_point_travel(
             end=None,
             position=None,
             message=f"no extinguisher is rated for {fuel_volume * 1000:.3g} L ({hazard} hazard) at "
-            f"its walk from the fuel point",
-            remedies=("stand a larger class B one nearer", "bring less fuel"),
+            f"its distance from the fuel point",
+            remedies=("place a larger class B one nearer", "bring less fuel"),
             source="NFPA 10, class B table (light hazard read second-hand [B2], the rest from memory)",
             where=fuel_point,
         )
@@ -281,10 +283,10 @@ def _fuel_point_travel(
 
 
 def _reaches(each: Placed, way: float, volume: float) -> bool:
-    """Whether an extinguisher's class B rating allows the walk; unlike schemes are not judged here."""
+    """Whether an extinguisher's class B rating allows the walk; other rating schemes pass here."""
     rated = each.rated
     if rated is None or rated.scheme != "UL":
-        return True  # the count of extinguishers says that nobody can compare them
+        return True  # `extinguishers-few` reports that they cannot be compared
     allowed = allowed_travel(rated, volume)
     return allowed is not None and way <= allowed.distance
 
@@ -295,7 +297,7 @@ def _none_near(
     act_edge: Mapping[str, float],
     near: Rule,
 ) -> list[Finding]:
-    """The act is the ground under every reach; the nearest extinguisher is measured to its edge."""
+    """Whether the nearest extinguisher is too far from the edge of the act, the ground under every reach."""
     ways = WalkableFloor().ways_to([each.place for each in placed])
     gaps = [
         found.distance - act_edge.get(burn.who, 0.0)
@@ -323,7 +325,7 @@ def _in_reach(
     act_edge: Mapping[str, float],
     clock: BeatReader,
 ) -> list[Finding]:
-    """Extinguishers that stand inside the reach of prop and flame, where nobody can fetch them."""
+    """Extinguishers inside the reach of prop and flame, where nobody can fetch them."""
     found = []
     for each in placed:
         ways = [WalkableFloor().ways_to([each.place])] * len(followed)
@@ -341,7 +343,7 @@ def _in_reach(
                         message=f"the extinguisher at [{each.place[0]:.1f}, {each.place[1]:.1f}] stands "
                         f"{inside:.2f} m inside the reach of {burn.who}'s prop and flame",
                         remedies=(f"move it {inside:.2f} m outward",),
-                        source="geometry: nobody fetches it there",
+                        source="geometry: nobody can fetch it there",
                         where=each.place,
                     )
                 )

@@ -129,9 +129,9 @@ def test_a_second_cycle_mends_it():
 @pytest.mark.parametrize(
     ("after", "code", "said"),
     [
-        ("{pattern: static-spin, beats: 4, shift: 0.5}", "needs-a-shift", "0.5 beats into its pattern"),
+        ("{pattern: static-spin, beats: 4, shift: 0.5}", "needs-a-shift", "if started 0.5 beats into its pattern"),
         ("{pattern: corkscrew, beats: 4}", "needs-a-link", "a link of 1 beat between"),
-        ("{pattern: static-spin, with: {turn: clockwise}, beats: 4}", "wrong-way-round", "other way round"),
+        ("{pattern: static-spin, with: {turn: clockwise}, beats: 4}", "wrong-way-round", "the opposite way"),
     ],
 )  # fmt: skip
 def test_each_verdict_has_its_code(after, code, said):
@@ -316,7 +316,7 @@ def test_pace_is_told_by_what_is_reached_and_not_by_a_sum_of_bounds():
     )
     slow = feasible(stage(block + "limits: {head_speed: 5.5, torque: 20}\n", held=fan))
     (line,) = {f.message for f in slow.findings if f.code == "too-fast-to-dance"}
-    said = float(re.search(r"a wick moves up to ([\d.]+)", line)[1])
+    said = float(re.search(r"a wick moves at up to ([\d.]+)", line)[1])
     assert 5.5 < said < 6.5
 
 

@@ -220,4 +220,4 @@ def test_a_burn_without_room_for_an_early_end_still_names_a_mend():
     )  # fmt: skip
     (found,) = burn_findings([burn], share=BOOK.strictest("burn-share"), cuts=[], positions=["1.1"])
 
-    assert [text.split()[0] for text in found.remedies] == ["a"]
+    assert [text.split()[0] for text in found.remedies] == ["use"]
