@@ -141,7 +141,7 @@ def test_a_third_who_would_be_crowded_is_seen():
     before = baseline(stage(third))
     (conflict,) = before.bad
     closer = restaged(before.show, [(("formations", "close", "spots", "Birch", "at"), [1.5, 4])])
-    assert "Birch and Clay too close" in harm_of(before, closer, trajectories=False)
+    assert "Birch and Clay are too close" in harm_of(before, closer, trajectories=False)
     for _edit, after in mends_for(before, conflict, trajectories=False).accepted:
         assert too_close(after) == ()
 
