@@ -39,7 +39,7 @@ _COARSE = 0.03  # [m] tolerance of distances that only rank the errors
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Gathering:
+class ConflictGroup:
     """Conflicts of one pair in one part of the show, over all runs."""
 
     first: str
@@ -60,7 +60,7 @@ class Gathering:
 
 def as_danced(
     work: Work, trials: Trials, *, progress: RunProgress | None = None
-) -> tuple[Gathering, ...]:
+) -> tuple[ConflictGroup, ...]:
     """Conflicts of every pair in all runs, grouped by where in the show they happen.
 
     Parameters
@@ -72,7 +72,7 @@ def as_danced(
 
     Returns
     -------
-    gatherings : tuple of Gathering
+    groups : tuple of ConflictGroup
         Likeliest first.
     """
     say = progress or (lambda _share: None)
@@ -85,7 +85,7 @@ def as_danced(
     return tuple(out)
 
 
-def gathered(dancers: Sequence[Dancer], runs: Sequence[Run]) -> tuple[Gathering, ...]:
+def gathered(dancers: Sequence[Dancer], runs: Sequence[Run]) -> tuple[ConflictGroup, ...]:
     """Conflicts of all runs, grouped by pair and by part of the show; a gap of 8 beats starts a new group."""
     first, second = np.triu_indices(len(dancers), 1)
     rows = sorted((near, k) for k, run in enumerate(runs) for near in run)
@@ -100,7 +100,7 @@ def gathered(dancers: Sequence[Dancer], runs: Sequence[Run]) -> tuple[Gathering,
         else:
             groups[-1].append(row)
     return tuple(
-        Gathering(
+        ConflictGroup(
             first=dancers[first[group[0][0]]].name,
             second=dancers[second[group[0][0]]].name,
             start=min(row[1] for row in group),
@@ -206,7 +206,7 @@ def interval(conflicts: int, runs: int, confidence: float = _CONFIDENCE) -> tupl
     return low, high
 
 
-def _explained(one: Gathering, work: Work) -> Gathering:
+def _explained(one: ConflictGroup, work: Work) -> ConflictGroup:
     """The group with the kind of error, and the performer, that alone bring the pair closest (root mean square)."""
     pair = tuple(dancer for dancer in work.dancers if dancer.name in {one.first, one.second})
     window = (max(one.start - 1.0, work.span[0]), min(one.end + 1.0, work.span[1]))
@@ -238,7 +238,7 @@ def _explained(one: Gathering, work: Work) -> Gathering:
     )
 
 
-def _chance(one: Gathering, count: BeatClock) -> Chance:
+def _chance(one: ConflictGroup, count: BeatClock) -> Chance:
     low, high = interval(one.conflicts, one.runs)
     return Chance(
         between=(one.first, one.second),
@@ -256,7 +256,7 @@ def _chance(one: Gathering, count: BeatClock) -> Chance:
     )
 
 
-def _finding(one: Gathering, count: BeatClock, requirements: Requirements) -> Finding:
+def _finding(one: ConflictGroup, count: BeatClock, requirements: Requirements) -> Finding:
     low, high = interval(one.conflicts, one.runs)
     return Finding(
         code="too-close-as-danced",

@@ -32,7 +32,7 @@ RunProgress = Callable[[float], None]
 Span = tuple[float, float]
 
 
-class Near(NamedTuple):
+class RunConflict(NamedTuple):
     """One pair under the requirement in one run."""
 
     pair: int  # place in the order of `pairs`
@@ -41,7 +41,7 @@ class Near(NamedTuple):
     distance: float  # [m] smallest
 
 
-Run = tuple[Near, ...]
+Run = tuple[RunConflict, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -115,7 +115,7 @@ def one_run(work: Work, run: int, *, only: str | None = None) -> Run:
             if len(cuts):
                 two = (drawn[found.first[pair]], drawn[found.second[pair]])
                 distance = float(approaches(two, low, high, required=work.required).distance[0])
-            out.append(Near(int(pair), low, high, distance))
+            out.append(RunConflict(int(pair), low, high, distance))
     return tuple(out)
 
 
@@ -220,7 +220,7 @@ def _stored(folder: Path | None, key: str, part: range) -> list[Run] | None:
         if content["key"] != key or content["checksum"] != _checksum(rows) or len(rows) < len(part):
             return None
         return [
-            tuple(Near(int(k), float(low), float(high), float(d)) for k, low, high, d in run)
+            tuple(RunConflict(int(k), float(low), float(high), float(d)) for k, low, high, d in run)
             for run in rows[: len(part)]
         ]
     except (OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError):

@@ -30,7 +30,7 @@ from sequencer.staging.staged import Staged
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Placed:
+class PlacedExtinguisher:
     """An extinguisher and where it stands."""
 
     place: tuple[float, float]  # [m, stage frame]
@@ -58,7 +58,8 @@ def extinguishers(show: Staged) -> Outcome:
     plan = safety_plan(show)
     venue, fire = show.show.venue, show.show.fire
     placed = tuple(
-        Placed(place=each.at, rating=each.rating, kind=each.kind) for each in venue.extinguishers
+        PlacedExtinguisher(place=each.at, rating=each.rating, kind=each.kind)
+        for each in venue.extinguishers
     )
     return Outcome(
         findings=(
@@ -80,7 +81,7 @@ def extinguishers(show: Staged) -> Outcome:
 
 
 def extinguisher_findings(
-    placed: Sequence[Placed],
+    placed: Sequence[PlacedExtinguisher],
     *,
     lit_at_once: int,
     book: RuleBook,
@@ -108,7 +109,7 @@ def extinguisher_findings(
     return found
 
 
-def opposed(placed: Sequence[Placed], act: tuple[float, float]) -> list[bool]:
+def opposed(placed: Sequence[PlacedExtinguisher], act: tuple[float, float]) -> list[bool]:
     """For each pair of extinguishers, whether the act lies between them: their directions from it differ by 90° or more."""
     out = []
     for index, one in enumerate(placed):
@@ -120,7 +121,7 @@ def opposed(placed: Sequence[Placed], act: tuple[float, float]) -> list[bool]:
 
 
 def travel_findings(
-    placed: Sequence[Placed],
+    placed: Sequence[PlacedExtinguisher],
     followed: Sequence[Followed],
     *,
     fuel_point: tuple[float, float] | None,
@@ -134,7 +135,7 @@ def travel_findings(
 
     Parameters
     ----------
-    placed : sequence of Placed
+    placed : sequence of PlacedExtinguisher
     followed : sequence of Followed
         Each burn with its performer's path over the floor.
     fuel_point : tuple of float, optional
@@ -182,7 +183,7 @@ def travel_findings(
     return [*found, *_in_reach(placed, followed, act_edge, clock)]
 
 
-def _too_few(placed: Sequence[Placed], rule: Rule, heads: int) -> list[Finding]:
+def _too_few(placed: Sequence[PlacedExtinguisher], rule: Rule, heads: int) -> list[Finding]:
     required = rule.extinguishers
     groups = required.units
     if required.rating is not None:
@@ -214,7 +215,7 @@ def _too_few(placed: Sequence[Placed], rule: Rule, heads: int) -> list[Finding]:
 def _filled(
     slot: int,
     slots: Sequence[Units],
-    placed: Sequence[Placed],
+    placed: Sequence[PlacedExtinguisher],
     taken: dict[int, int],
     tried: set[int],
 ) -> bool:
@@ -229,7 +230,7 @@ def _filled(
     return False
 
 
-def _meets(each: Placed, group: Units) -> bool | None:
+def _meets(each: PlacedExtinguisher, group: Units) -> bool | None:
     """Whether an extinguisher is of the kind and rating required; None if the ratings cannot be compared."""
     if group.kind == "water" and not is_water(each.kind):
         return False
@@ -239,7 +240,7 @@ def _meets(each: Placed, group: Units) -> bool | None:
 
 def _fuel_point_travel(
     ground: WalkableFloor,
-    placed: Sequence[Placed],
+    placed: Sequence[PlacedExtinguisher],
     fuel_point: tuple[float, float] | None,
     fuel_volume: float | None,
     travel: Rule,
@@ -282,7 +283,7 @@ def _fuel_point_travel(
     ]
 
 
-def _reaches(each: Placed, way: float, volume: float) -> bool:
+def _reaches(each: PlacedExtinguisher, way: float, volume: float) -> bool:
     """Whether an extinguisher's class B rating allows the walk; other rating schemes pass here."""
     rated = each.rated
     if rated is None or rated.scheme != "UL":
@@ -292,7 +293,7 @@ def _reaches(each: Placed, way: float, volume: float) -> bool:
 
 
 def _none_near(
-    placed: Sequence[Placed],
+    placed: Sequence[PlacedExtinguisher],
     followed: Sequence[Followed],
     act_edge: Mapping[str, float],
     near: Rule,
@@ -320,7 +321,7 @@ def _none_near(
 
 
 def _in_reach(
-    placed: Sequence[Placed],
+    placed: Sequence[PlacedExtinguisher],
     followed: Sequence[Followed],
     act_edge: Mapping[str, float],
     clock: BeatReader,

@@ -154,7 +154,7 @@ def test_a_harm_that_grows_is_seen():
     nearer = restaged(before.show, [((*spots, "Ash", "at"), [-1, 3.5])])
     farther = restaged(before.show, [((*spots, "Ash", "at"), [-1, 4.5])])
 
-    assert "Ash comes nearer to audience" in harm_of(before, nearer, trajectories=False)
+    assert "Ash comes closer to audience" in harm_of(before, nearer, trajectories=False)
     assert not any("audience" in word for word in harm_of(before, farther, trajectories=False))
 
 
