@@ -489,7 +489,7 @@ class Show(Record):
 
     def __repr__(self) -> str:
         return (
-            f"<Show {self.title}, version {self.version}: {len(self.cast)} performers, "
+            f"<Show {self.title}, version {self.version}: {len(self.cast)} in the cast, "
             f"{len(self.timeline)} entries>"
         )
 

@@ -108,7 +108,7 @@ class Staged:
 
     def __repr__(self) -> str:
         return (
-            f"<Staged {self.show.title}: {len(self.dancers)} performers, {len(self.blocks)} blocks, "
+            f"<Staged {self.show.title}: {len(self.dancers)} in the cast, {len(self.blocks)} blocks, "
             f"{self.song.duration:.1f} s at {self.song.tempo:.1f} beats/min>"
         )
 

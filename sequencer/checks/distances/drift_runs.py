@@ -18,7 +18,7 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.errors import InputError
-from sequencer.files import write_text
+from sequencer.files import PARTIAL, write_text
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import Spread, drifted
@@ -85,6 +85,7 @@ def danced(work: Work, trials: Trials, *, progress: RunProgress | None = None) -
     """
     key = _key(work, trials)
     folder = None if trials.folder is None else trials.folder / key
+    _swept(folder)
     step = _batch_size(len(work.dancers))
     parts = [range(low, min(low + step, trials.runs)) for low in range(0, trials.runs, step)]
     done = {part.start: runs for part in parts if (runs := _stored(folder, key, part)) is not None}
@@ -175,12 +176,28 @@ def _ignoring_interrupts() -> Iterator[None]:
         signal.signal(signal.SIGINT, before)
 
 
+@contextmanager
+def _delaying_interrupts() -> Iterator[None]:
+    """Answer a Ctrl-C only at the end of this context, so that what was begun is finished."""
+    if threading.current_thread() is not threading.main_thread():
+        yield
+        return
+    pressed: list[int] = []
+    before = signal.signal(signal.SIGINT, lambda number, _frame: pressed.append(number))
+    try:
+        yield
+    finally:
+        signal.signal(signal.SIGINT, before)
+        if pressed:
+            signal.raise_signal(signal.SIGINT)
+
+
 def _some(work: Work, part: range) -> list[Run]:
     return [one_run(work, run) for run in part]
 
 
 def _key(work: Work, trials: Trials) -> str:
-    """Same show, same spread, same seed: same runs, however many."""
+    """Key of the runs: the same for the same show, spread and seed, however many runs."""
     at = np.linspace(*work.span, 513)
     digest = hashlib.sha256()
     for dancer in work.dancers:
@@ -204,10 +221,22 @@ def _store(folder: Path | None, key: str, part: range, found: list[Run]) -> None
     """Store a part; a cache that cannot be written is no reason to fail."""
     if folder is None:
         return
-    rows = [[list(near) for near in run] for run in found]
+    rows = [[list(conflict) for conflict in run] for run in found]
     content = {"key": key, "runs": rows, "checksum": _checksum(rows)}
-    with suppress(InputError, OSError):
+    with _delaying_interrupts(), suppress(InputError, OSError):
         write_text(_path(folder, part), json.dumps(content))
+
+
+def _swept(folder: Path | None) -> None:
+    """Delete what a killed call left half-written.
+
+    If another call is still writing it, that part is not stored and is danced again another time.
+    """
+    if folder is None:
+        return
+    with suppress(OSError):
+        for left in folder.glob(f"{PARTIAL}*"):
+            left.unlink(missing_ok=True)
 
 
 def _stored(folder: Path | None, key: str, part: range) -> list[Run] | None:

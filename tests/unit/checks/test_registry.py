@@ -1,5 +1,6 @@
 """The registry: built-in checks, those of other packages, and what each may say."""
 
+import copy
 from dataclasses import replace
 from types import SimpleNamespace
 
@@ -225,3 +226,18 @@ def test_the_check_that_dances_the_show_runs_only_where_it_is_asked_for(show):
     assert danced is outcome.danced
     assert danced.runs == 3
     assert outcome.not_checked[-1].startswith("As danced, only performers")
+
+
+def test_a_copy_of_a_checked_show_starts_without_its_results(show):
+    """A changed show is checked anew."""
+    from sequencer.checks.suite import checked
+
+    before = checked(show)
+    assert show.kept
+    copied = copy.deepcopy(show)
+    changed = replace(show, file="other.yaml")
+
+    assert copied.kept == {}
+    assert changed.kept == {}
+    assert checked(copied) == before
+    assert checked(changed).show == "other.yaml"

@@ -18,7 +18,8 @@ from sequencer.safety.safety_plan import refuel_seconds, safety_plan, watched_by
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.timing.song import Section, Song
+from sequencer.timing.song import Section
+from tests.songs import even_song
 
 SHOW = """\
 title: Two lanterns
@@ -68,16 +69,7 @@ FIRE = (
 
 
 def song():
-    beats = tuple(i * 0.5 for i in range(601))
-    return Song(
-        track="song.ogg", sha256="0" * 64, duration=300.0, tempo=120.0, metre=4, beats=beats,
-        downbeats=beats[::4],
-        sections=(
-            Section(start=0.0, end=60.0, label="verse"),
-            Section(start=60.0, end=180.0, label="refrain"),
-            Section(start=180.0, end=300.0, label="end"),
-        ),
-    )  # fmt: skip
+    return even_song(600, sections={0.0: "verse", 60.0: "refrain", 180.0: "end"})
 
 
 def show(text=SHOW):
