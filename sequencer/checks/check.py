@@ -1,6 +1,6 @@
-"""One check of a show: what it runs, and all that it can say, as declared data.
+"""One check of a show, declared as data: the function it runs and every finding code it can give.
 
-Another package offers its own through an entry point of the group `sequencer.checks`; see
+Another package adds its checks through an entry point of the group `sequencer.checks`; see
 `checks.registry`.
 """
 
@@ -16,7 +16,7 @@ from sequencer.staging.kept import kept_with
 from sequencer.staging.staged import Staged
 
 Codes = Mapping[str, tuple[Severity, ...]]
-Part = Literal["courses", "places"]  # what hands and props do; where people stand and walk
+Part = Literal["courses", "places"]  # how hands and props move; where people stand and walk
 _KEBAB = re.compile(r"[a-z]+(-[a-z0-9]+)*")
 
 
@@ -28,19 +28,23 @@ class Check:
     ------
     ValueError
         If a name is not in kebab case, no code is declared, or a severity, a condition or a part is
-        not known.
+        unknown.
     """
 
     name: str  # in kebab case, such as "burning-time"
     run: Callable[[Staged], Outcome]
-    codes: Codes  # each finding code that it can give, with the severities it may have
-    cautions: Mapping[str, Condition] = field(default_factory=dict)  # by code: what it brings up
-    of_fuel: tuple[str, ...] = ()  # codes that the fuel keeper's sheet lists
-    after: tuple[str, ...] = ()  # names of checks whose findings it reads (`registry.found_by`)
-    depends_on: tuple[Part, ...] = get_args(Part)  # changes of these can change its findings
-    progress: str = ""  # what is said while it runs; "checking" and its name where empty
-    share: float = 0.0  # of the time that all checks take
-    only_asked: bool = False  # runs only where somebody asks for it
+    codes: Codes  # every finding code it can give, with its possible severities
+    cautions: Mapping[str, Condition] = field(
+        default_factory=dict
+    )  # the caution condition that a code raises
+    of_fuel: tuple[str, ...] = ()  # codes listed on the fuel keeper's sheet
+    after: tuple[str, ...] = ()  # names of checks whose findings it uses (`registry.found_by`)
+    depends_on: tuple[Part, ...] = get_args(
+        Part
+    )  # a change to one of these can change its findings
+    progress: str = ""  # shown while it runs; "checking" and its name if empty
+    share: float = 0.0  # of the running time of all checks
+    only_asked: bool = False  # runs only on request, as `check --danced` does
 
     def __post_init__(self) -> None:
         for name in (self.name, *self.codes):
@@ -65,21 +69,21 @@ class Check:
 
     @property
     def words(self) -> str:
-        """What is said while it runs."""
+        """Shown while it runs."""
         return self.progress or f"checking {self.name}"
 
     def outcome(self, show: Staged) -> Outcome:
-        """What it finds in a show, worked out once for each show.
+        """Its outcome for a show, computed once per show.
 
         Raises
         ------
         ValueError
             If it gives a code or a severity that it does not declare.
         """
-        return kept_with(show, self, lambda: self._held(self.run(show)))
+        return kept_with(show, self, lambda: self._as_declared(self.run(show)))
 
-    def _held(self, outcome: Outcome) -> Outcome:
-        """An outcome whose findings are held to what is declared."""
+    def _as_declared(self, outcome: Outcome) -> Outcome:
+        """The outcome, once each finding is known to be declared."""
         for finding in outcome.findings:
             if finding.severity not in self.codes.get(finding.code, ()):
                 raise ValueError(

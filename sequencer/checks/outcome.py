@@ -1,4 +1,4 @@
-"""What one check hands back: findings, distances, and what it did not look at."""
+"""What a check returns: findings, clearances, and sentences on what it did not check."""
 
 from dataclasses import dataclass
 
@@ -9,21 +9,22 @@ from sequencer.timing.tempo import TempoMap
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Mendable:
-    """A finding for which mends can be worked out, and what it is about."""
+    """A finding that `planning` can seek mends for, and what it is about."""
 
     finding: Finding
-    subject: object  # joints that fail alike, or two performers in conflict
+    subject: object  # joints that fail alike, or the conflict of two performers
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Outcome:
-    """Findings and clearances of one check, and sentences on what it left out."""
+    """Findings and clearances of one check, and sentences on what it did not check."""
 
     findings: tuple[Finding, ...] = ()
     clearances: tuple[Clearance, ...] = ()
     not_checked: tuple[str, ...] = ()
-    mendable: tuple[Mendable, ...] = ()  # those of the findings that `planning` seeks mends for
-    danced: Danced | None = None  # as danced, of the one check that dances the show
+    mendable: tuple[Mendable, ...] = ()  # findings that `planning` seeks mends for
+    things: tuple[tuple[Finding, str], ...] = ()  # the still thing that a finding is about, by name
+    danced: Danced | None = None  # from the one check that dances the show
 
     def __repr__(self) -> str:
         return f"<Outcome: {len(self.findings)} findings, {len(self.clearances)} clearances>"
@@ -34,13 +35,14 @@ class Outcome:
             clearances=self.clearances + other.clearances,
             not_checked=tuple(dict.fromkeys(self.not_checked + other.not_checked)),
             mendable=self.mendable + other.mendable,
+            things=self.things + other.things,
             danced=other.danced or self.danced,
         )
 
 
 @dataclass(frozen=True, slots=True)
 class BeatClock:
-    """Beats turned into what findings carry."""
+    """Converts beats to the seconds and positions that findings give."""
 
     tempo: TempoMap
 
@@ -54,7 +56,7 @@ class BeatClock:
 
 
 def length_words(metres: float) -> str:
-    """A small length as people say it: millimetres under 1 cm, centimetres under 1 m."""
+    """A length in the unit people would use: millimetres under 1 cm, centimetres under 1 m."""
     size = abs(metres)
     if size < 0.00995:
         return f"{1000 * size:.0f} mm"
@@ -62,9 +64,9 @@ def length_words(metres: float) -> str:
 
 
 def deviation_words(beat: float, *dancers: Dancer) -> str:
-    """What was taken off a distance for hands that leave their drawn paths; empty if nothing."""
+    """How much was taken off a distance for hand deviation, in words; empty if none."""
     most = sum(float(dancer.deviations(beat).max()) for dancer in dancers)
-    return f" (hand work: {100 * most:.0f} cm of it taken off)" if most else ""
+    return f" ({100 * most:.0f} cm taken off for hand work)" if most else ""
 
 
 def direction_words(by: tuple[float, float]) -> str:

@@ -1,7 +1,7 @@
-"""Every check by name, in the order in which they run: the built-in ones, then those of other packages.
+"""Every check by name, in running order: the built-in ones, then those of other packages.
 
-A package offers a `Check` through an entry point of the group `sequencer.checks`. Its names and codes
-must be its own. What fails while it runs is told as its package's fault.
+A package offers a `Check` through an entry point of the group `sequencer.checks`. Its name and
+codes must not be in use yet. If it fails while it runs, its package is named as the cause.
 """
 
 from collections.abc import Sequence
@@ -60,8 +60,8 @@ def checks() -> tuple[Check, ...]:
     Raises
     ------
     InputError
-        If an installed package's check cannot be loaded, is no `Check`, takes a name or a code that is in
-        use, or reads a check that does not run before it.
+        If an installed package's check cannot be loaded, is not a `Check`, has a name or a code that is
+        already in use, or uses a check that does not run before it.
     """
     known = list(BUILT_IN)
     installed = [(_loaded(plugin), plugin) for plugin in plugins(CHECK_PLUGINS)]
@@ -73,7 +73,7 @@ def checks() -> tuple[Check, ...]:
 
 
 def check_named(name: str) -> Check:
-    """The check of a name.
+    """The check with this name.
 
     Raises
     ------
@@ -87,22 +87,22 @@ def check_named(name: str) -> Check:
 
 
 def checks_of(part: Part) -> tuple[Check, ...]:
-    """Checks whose findings can change with a part of a show, in their order."""
+    """Checks whose findings can change when a part of a show changes, in running order."""
     return tuple(check for check in checks() if part in check.depends_on and not check.only_asked)
 
 
 def found_by(name: str, show: Staged) -> Outcome:
-    """What the check of a name finds in a show, worked out once for each show: for checks that read it."""
+    """Outcome of the check with this name, computed once per show; for checks that build on it."""
     return check_named(name).outcome(show)
 
 
 def conditions_by_code() -> dict[str, Condition]:
-    """Conditions of cautions, by the finding code that brings them up."""
+    """Caution conditions, by the finding code that raises them."""
     return {code: when for check in checks() for code, when in check.cautions.items()}
 
 
 def fuel_codes() -> frozenset[str]:
-    """Finding codes that the fuel keeper's sheet lists."""
+    """Finding codes listed on the fuel keeper's sheet."""
     return frozenset(code for check in checks() for code in check.of_fuel)
 
 
@@ -120,19 +120,17 @@ def _run(plugin: Plugin, check: Check, show: Staged) -> Outcome:
 
 
 def _refuse_misfit(check: Check, known: Sequence[Check]) -> None:
-    """Refuse a check that cannot stand beside those that are known."""
+    """Refuse a check whose name, codes or dependencies do not fit the checks already known."""
     names = {each.name for each in known}
     if check.name in names:
-        raise ValueError(f"it takes the name {check.name!r}, which is in use")
+        raise ValueError(f"its name {check.name!r} is already in use")
     taken = {code: each.name for each in known for code in each.codes}
     for code in check.codes:
         if code in taken:
-            raise ValueError(
-                f"it takes the code {code!r}, which is one of the check {taken[code]!r}"
-            )
+            raise ValueError(f"its code {code!r} already belongs to the check {taken[code]!r}")
     for name in check.after:
         if name not in names:
-            raise ValueError(f"it reads {name!r}, and no such check runs before it")
+            raise ValueError(f"it uses {name!r}, but no such check runs before it")
 
 
 __all__ = ["BUILT_IN", "CHECK_PLUGINS", "Check", "check_named", "checks"]

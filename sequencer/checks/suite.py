@@ -1,4 +1,4 @@
-"""All checks of a show, one after the other, into one report: worst first, then by time."""
+"""Runs all checks of a show in turn and makes one report: worst finding first, then by time."""
 
 from collections.abc import Collection
 from dataclasses import replace
@@ -14,8 +14,8 @@ from sequencer.progress import Progress
 from sequencer.safety.circumstances import cautions_of
 from sequencer.staging.staged import Staged
 
-UNLIT = "Nothing is lit in this show: burning, fuel and who watches were not looked at."
-_BEFORE = 0.2  # of the progress: hearing and staging
+UNLIT = "Nothing is lit in this show, so burning time, fuel and spotters were not checked."
+_BEFORE = 0.2  # of the progress: song analysis and staging
 
 
 def checked(
@@ -27,7 +27,7 @@ def checked(
     ----------
     show : Staged
     trials : Trials, optional
-        How the show is danced with drawn errors, if it is.
+        Settings for dancing the show with random errors; not danced if omitted.
     progress : callable, optional
 
     Raises
@@ -42,15 +42,15 @@ def checked(
 def examined(
     show: Staged, *, trials: Trials | None = None, progress: Progress | None = None
 ) -> tuple[Outcome, Danced | None]:
-    """What every check found, and how the show goes as danced, if that was computed."""
+    """Findings of every check, and the table of the show as danced, if that was computed."""
     say = progress or (lambda _subject, _share: None)
-    outcome, said, done = Outcome(), "", _BEFORE
+    outcome, shown, done = Outcome(), "", _BEFORE
     for check in checks():
         if check.only_asked:
             continue
-        if check.words != said:
-            said = check.words
-            say(said, round(done, 3))
+        if check.words != shown:
+            shown = check.words
+            say(shown, round(done, 3))
         outcome += check.outcome(show)
         done += check.share
     if trials is not None:
@@ -59,7 +59,7 @@ def examined(
 
 
 def _danced(trials: Trials, say: Progress) -> Check:
-    """The check that dances the show, with trials and progress of this run."""
+    """The check that dances the show, with the trials and progress of this run."""
     subject = f"dancing it {trials.runs} times"
 
     def run(show: Staged) -> Outcome:
@@ -71,7 +71,7 @@ def _danced(trials: Trials, say: Progress) -> Check:
 def reported(show: Staged, outcome: Outcome, danced: Danced | None = None) -> Report:
     """An outcome as the report of a show: worst first, then by time."""
     conditions = conditions_by_code()
-    brought_up = frozenset(
+    raised = frozenset(
         conditions[each.code] for each in outcome.findings if each.code in conditions
     )
     return Report(
@@ -79,16 +79,16 @@ def reported(show: Staged, outcome: Outcome, danced: Danced | None = None) -> Re
         findings=tuple(sorted(outcome.findings, key=_order)),
         clearances=tuple(sorted(outcome.clearances, key=lambda row: row.distance - row.required)),
         not_checked=outcome.not_checked if show.lit else (UNLIT, *outcome.not_checked),
-        cautions=_cautions(show, brought_up),
-        conditions=brought_up,
+        cautions=_cautions(show, raised),
+        conditions=raised,
         fuel_codes=fuel_codes(),
         danced=danced,
     )
 
 
-def _cautions(show: Staged, brought_up: Collection[Condition]) -> tuple[str, ...]:
-    """Page one's words and a pocket card's cautions; none where nothing burns."""
-    chosen = cautions_of(show, brought_up, reader="pocket")
+def _cautions(show: Staged, raised: Collection[Condition]) -> tuple[str, ...]:
+    """The text of page one and the pocket-card cautions; none if nothing burns."""
+    chosen = cautions_of(show, raised, reader="pocket")
     return (page_one(), *(each.short for each in chosen)) if chosen else ()
 
 

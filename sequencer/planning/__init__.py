@@ -1,1 +1,1 @@
-"""Changes proposed and written: mends of joins and of distances, each tried on the whole show first."""
+"""Mends of joins and of distances, each tried on the whole show before it is offered or written."""

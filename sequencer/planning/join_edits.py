@@ -1,7 +1,7 @@
-"""Remedies of joins as changes of the show file, cheapest first; whoever applies one checks it again.
+"""Mends of joins as changes of the show file, cheapest first; the caller checks each one again.
 
-A remedy that sets a parameter, a shift or a length changes values; a link shortens the block before by
-its beats and puts an entry of its own between the two, so that nothing after it moves.
+A mend that sets a parameter, a shift or a length changes values; a link shortens the block before by
+its beats and adds an entry between the two, so that nothing after it moves.
 """
 
 from dataclasses import dataclass
@@ -14,7 +14,7 @@ from sequencer.show.editing import Change, Insertion
 from sequencer.show.model import Entry, Step
 from sequencer.staging.staged import Block, Path, Staged
 
-LEAST_LEFT = 1.0  # [beats] of a block that gives beats to a link
+LEAST_LEFT = 1.0  # [beats] that a block must keep when it gives beats to a link
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -79,21 +79,21 @@ def _edit(show: Staged, joint: Joint, remedy: Remedy) -> Edit | None:
 
 
 def step_at(show: Staged, path: Path) -> Step:
-    """The entry or step of the show that a block comes from."""
+    """The entry or step of the show file that a block comes from."""
     if path[0] == "timeline":
         return show.show.timeline[int(path[1])]
     return show.show.phrases[str(path[1])][int(path[2])]
 
 
 def _set(show: Staged, block: Block, side: Side, remedy: Remedy) -> list[Change]:
-    """Parameters of a block set, in the hand's own part where it has one."""
+    """Changes that set parameters of a block, in the part of that hand if it has one."""
     step = step_at(show, block.path)
-    own: Side = side
+    written: Side = side
     if block.mirrored:
-        own = "left" if side == "right" else "right"
-    part = step.left if own == "left" else step.right
-    where: Path = block.path if part is None else (*block.path, own)
-    given = step.parameters if part is None else part.parameters
+        written = "left" if side == "right" else "right"
+    part = step.left if written == "left" else step.right
+    where: Path = block.path if part is None else (*block.path, written)
+    parameters = step.parameters if part is None else part.parameters
     changes: list[Change] = []
     values = dict(remedy.values)
     for key in ("cycle", "beats"):  # of the block, not of the pattern
@@ -103,7 +103,7 @@ def _set(show: Staged, block: Block, side: Side, remedy: Remedy) -> list[Change]
                 changes += _length(show, block, value)
             else:
                 changes.append(((*block.path, "cycle"), _number(value)))
-    if given:
+    if parameters:
         changes += [((*where, "with", key), value) for key, value in values.items()]
     elif values:
         changes.append(((*where, "with"), values))
@@ -111,7 +111,7 @@ def _set(show: Staged, block: Block, side: Side, remedy: Remedy) -> list[Change]
 
 
 def _length(show: Staged, block: Block, beats: float) -> list[Change]:
-    """A block's length set; unchanged lengths change nothing."""
+    """Changes that set the length of a block; none if it is unchanged."""
     step = step_at(show, block.path)
     if abs(beats - (block.end - block.start)) < 1e-9:
         return []

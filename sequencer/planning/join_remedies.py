@@ -1,7 +1,7 @@
-"""Ways out of a join that fails, each one verified by computing the join again, ranked by beats lost.
+"""Mends of a join that fails, each verified by computing the join again, ranked by beats lost.
 
 For a join that is the wrong way round: a second cycle of the block before, a start at an out, the
-neighbouring even lobe number, a stall to reverse (a short link), the next block the other way round.
+neighbouring even lobe number, a stall to reverse (a short link), the next block spun the other way.
 Otherwise: a shift of the next block, or a link.
 Source: docs/motion.md, section 5.
 """
@@ -20,27 +20,27 @@ from sequencer.motion.trajectories.joining import Verdict, gap_between, shifts_o
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Remedy:
-    """A way out, verified."""
+    """A verified mend of a join."""
 
     words: str
     beats_lost: float
-    change: str  # "extend", "before", "after", "both", "shift" or "link": what has to be edited
+    change: str  # "extend", "before", "after", "both", "shift" or "link": what to edit
     values: Mapping[str, Any]  # parameters to set, or beats
 
 
 def remedies_for(boundary: Boundary, verdict: Verdict | None = None) -> list[Remedy]:
-    """Verified ways out of a boundary that does not join, fewest beats lost first.
+    """Verified mends of a boundary that does not join, fewest beats lost first.
 
     Parameters
     ----------
     boundary : Boundary
     verdict : Verdict, optional
-        Of the boundary, where it is known already.
+        Verdict on the boundary, if already known.
 
     Returns
     -------
     remedies : list of Remedy
-        Empty where it joins, or where nothing was found.
+        Empty if it joins, or if none was found.
     """
     known = verdict or boundary.verdict()
     if known.kind == "joins":
@@ -65,7 +65,7 @@ def _second_cycle(boundary: Boundary) -> Remedy | None:
     if not boundary.joins(before.end(extra=before.cycle), boundary.after.start()):
         return None
     return Remedy(
-        words=f"dance {before.name} for a second cycle ({before.cycle:g} beats more)",
+        words=f"dance a second cycle of {before.name} ({before.cycle:g} more beats)",
         beats_lost=before.cycle,
         change="extend",
         values={"beats": before.beats + before.cycle},
@@ -89,8 +89,7 @@ def _start_at_out(boundary: Boundary) -> Remedy | None:
         follows = {**after.parameters, "begin": "out"}
         if boundary.joins(end, after.start(follows)):
             return Remedy(
-                words=f"start both {before.name} and the {after.name} after it at an out "
-                "(begin: out)",
+                words=f"start both {before.name} and the {after.name} after it at an out (begin: out)",
                 beats_lost=0.0, change="both", values={"begin": "out"},
             )  # fmt: skip
     return None
@@ -122,7 +121,7 @@ def _even_neighbours(boundary: Boundary) -> list[Remedy]:
 def _fits(boundary: Boundary, parameters: Mapping[str, Any], cycle: float, beats: float) -> bool:
     try:
         law = boundary.before.build(parameters, cycle)
-    except ValueError:  # fewer lobes than there are in such a bend
+    except ValueError:  # such a bend has no so few lobes
         return False
     if boundary.earlier is not None and not boundary.joins(boundary.earlier, law.at(np.zeros(()))):
         return False
@@ -135,13 +134,13 @@ def _other_way(boundary: Boundary) -> Remedy | None:
     if after.kind == "toroid" and after.open("start"):
         value = -int(after.values["start"])
         changed = {"start": value}
-        words = f"start {after.name} with the other sense (start: {value})"
+        words = f"start {after.name} with the opposite spin sense (start: {value})"
     else:
         name = next((name for name in ("turn", "way") if after.open(name)), None)
         if name is None:
             return None
         changed = {name: reversed_way({name: after.values[name]})[name]}
-        words = f"dance {after.name} the other way round ({name}: {changed[name]})"
+        words = f"spin {after.name} the other way ({name}: {changed[name]})"
     if not boundary.joins(boundary.before.end(), after.start({**after.parameters, **changed})):
         return None
     return Remedy(words=words, beats_lost=0.0, change="after", values=changed)
@@ -159,7 +158,7 @@ def _shift(boundary: Boundary) -> Remedy | None:
     if shift == 0.0:
         return None
     return Remedy(
-        words=f"start {boundary.after.name} {shift:g} beats into the pattern (shift: {shift:g} more)",
+        words=f"start {boundary.after.name} {shift:g} {'beat' if shift == 1 else 'beats'} further into the pattern (add to shift)",
         beats_lost=0.0, change="shift", values={"shift": shift},
     )  # fmt: skip
 
@@ -170,7 +169,7 @@ def _link(boundary: Boundary, *, stall: bool) -> Remedy | None:
     )  # fmt: skip
     if not isfinite(beats):
         return None
-    what = "stall to reverse: a link" if stall else "put a link"
+    what = "stall to reverse, in a link" if stall else "put a link"
     return Remedy(
         words=f"{what} of {beats:g} {'beat' if beats == 1 else 'beats'} before {boundary.after.name}",
         beats_lost=beats, change="link", values={"beats": beats},

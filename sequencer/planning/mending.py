@@ -1,4 +1,4 @@
-"""A show file mended: the smallest change that helps, one after the other, each checked again."""
+"""Mends a show file: the smallest change that helps, one at a time, each checked again."""
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
@@ -17,7 +17,7 @@ from sequencer.timing.song import Song
 
 MOST_JOINS = 500
 MOST_MOVES = 60
-_LESS = 1e-6  # [beats] less under the requirement
+_LESS = 1e-6  # [beats] by which the time under the requirement must fall
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,13 +25,13 @@ class Mended:
     """A show file after mending."""
 
     text: str
-    done: tuple[str, ...]  # what was changed, in words
-    left: tuple[str, ...]  # joins and pairs that no change has mended, in words
+    done: tuple[str, ...]  # the changes made, in words
+    left: tuple[str, ...]  # joins and pairs that no change mended, in words
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Draft:
-    """A show file as it stands between two changes."""
+    """The show file between two changes."""
 
     text: str
     file: str
@@ -53,7 +53,7 @@ _Step = Callable[[_Draft], "tuple[_Draft, str] | None"]
 
 
 def mended_joins(text: str, file: str, song: Song) -> Mended:
-    """A show file whose joins are mended as far as can be; comments stay.
+    """Mend the joins of a show file as far as possible; comments stay.
 
     Parameters
     ----------
@@ -62,7 +62,7 @@ def mended_joins(text: str, file: str, song: Song) -> Mended:
     file : str
         Its name, for messages.
     song : Song
-        What was heard.
+        The analysed song.
 
     Returns
     -------
@@ -75,7 +75,7 @@ def mended_joins(text: str, file: str, song: Song) -> Mended:
 
     Notes
     -----
-    A change is kept only if, the whole show staged again, fewer boundaries fail than before.
+    A change is kept only if fewer boundaries fail once the whole show is staged again.
     """
     draft, done = _repeated(_draft(text, file, song), _join_mended, MOST_JOINS)
     left = dict.fromkeys(
@@ -87,7 +87,7 @@ def mended_joins(text: str, file: str, song: Song) -> Mended:
 
 
 def mended_spacing(text: str, file: str, song: Song) -> Mended:
-    """A show file changed until no two performers come too close; comments stay.
+    """Change a show file until no two performers come too close; comments stay.
 
     Parameters
     ----------
@@ -96,7 +96,7 @@ def mended_spacing(text: str, file: str, song: Song) -> Mended:
     file : str
         Its name, for messages.
     song : Song
-        What was heard.
+        The analysed song.
 
     Returns
     -------
@@ -109,9 +109,9 @@ def mended_spacing(text: str, file: str, song: Song) -> Mended:
 
     Notes
     -----
-    The closest conflict goes first, by its smallest mend of whatever kind. A change is kept only if, the
-    whole show staged again from its text, less time is spent under the requirement, nobody comes closer to
-    anyone or anything than before where that is too close, and no new finding stops the show.
+    The closest conflict goes first, with its smallest mend of any kind. The whole show is staged again from
+    its text, and the change is kept only if less time is spent under the requirement, nobody who is too close
+    to anyone or anything comes closer still, and there is no new `stop` finding.
     """
     draft, done = _repeated(_draft(text, file, song), _space_mended, MOST_MOVES)
     names = [dancer.name for dancer in draft.show.dancers]
@@ -123,7 +123,7 @@ def mended_spacing(text: str, file: str, song: Song) -> Mended:
 
 
 def _repeated(draft: _Draft, step: _Step, most: int) -> tuple[_Draft, tuple[str, ...]]:
-    """A draft after as many steps as help, and what each did."""
+    """The draft after every step that helps, and the change that each made."""
     done: list[str] = []
     while len(done) < most:
         helped = step(draft)
@@ -135,7 +135,7 @@ def _repeated(draft: _Draft, step: _Step, most: int) -> tuple[_Draft, tuple[str,
 
 
 def _join_mended(draft: _Draft) -> tuple[_Draft, str] | None:
-    """The first failing boundary that a change helps."""
+    """The draft after a mend of the first failing boundary that has one."""
     bad: list[Meeting] = failing(draft.show)
     for meeting in bad:
         for edit in edits_for(draft.show, meeting.judged()):
@@ -146,7 +146,7 @@ def _join_mended(draft: _Draft) -> tuple[_Draft, str] | None:
 
 
 def _space_mended(draft: _Draft) -> tuple[_Draft, str] | None:
-    """The closest conflict that a change mends; the farther ones wait until the closest are tried."""
+    """The draft after a mend of the closest conflict that has one; farther ones wait their turn."""
     before = baseline(draft.show)
     for conflict in before.bad[:MENDED]:
         for edit, _ in mends_for(before, conflict).accepted:

@@ -14,26 +14,26 @@ from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.nearest import closest
 from sequencer.motion.performers.dancer import Dancer
 
-_STEP = 0.05  # [m] places are moved by whole steps, which tape on a floor can show
-_SPARE = 0.02  # [m] over the requirement, so that a mend does not end within the tolerance
+_STEP = 0.05  # [m] places move by whole steps, so that tape on the floor can mark them
+_SPARE = 0.02  # [m] above the requirement, so that a mend does not end within the tolerance
 _TRIES = 6
-_FARTHEST = 6.0  # [m] a longer way is a new formation, not a mend
+_FARTHEST = 6.0  # [m] a longer move is a new formation, not a mend
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class MovePlace:
-    """Move the places that some dancers hold between two beats."""
+    """A move of the places where some dancers stand between two beats."""
 
     who: tuple[str, ...]
     by: tuple[tuple[float, float], ...]  # [m, stage frame] for each
     start: float  # [beats]
     end: float  # [beats]
-    distance: float  # [m] of the pair afterwards, to the tolerance
-    crowds: tuple[str, ...] = ()  # others who come under the requirement by it
+    distance: float  # [m] between the pair afterwards, to the tolerance
+    crowds: tuple[str, ...] = ()  # others whom it brings under the requirement
 
     @property
     def cost(self) -> float:
-        """How much is changed [m]; what crowds others comes last."""
+        """Size of the change [m]; moves that crowd others come last."""
         return sum(math.hypot(*vector) for vector in self.by) + 100.0 * len(self.crowds)
 
 
@@ -51,7 +51,7 @@ def place_mends(
     show: tuple[float, float],
     required: float,
 ) -> tuple[MovePlace, ...]:
-    """Moves of one place, of the other, or of both by half, that clear a pair; smallest first.
+    """Moves of one place, the other, or both by half, that clear a pair; smallest first.
 
     Parameters
     ----------
@@ -73,15 +73,15 @@ def place_mends(
     """
     out = []
     for shares in ((0.0, 1.0), (1.0, 0.0), (0.5, 0.5)):
-        # What is moved stays moved as long as the places are held, so all of that is looked at.
-        held = [
+        # A moved place stays moved for as long as it is held, so all of that time is searched.
+        spans = [
             dancers[k].floor.held(*conflict)
             for k, share in zip((first, second), shares, strict=True)
             if share
         ]
         span = (
-            max(show[0], min(low for low, _ in held)),
-            min(show[1], max(high for _, high in held)),
+            max(show[0], min(low for low, _ in spans)),
+            min(show[1], max(high for _, high in spans)),
         )
         mend = _shortest(dancers, first, second, shares, conflict, span, required)
         if mend is not None:
@@ -98,17 +98,17 @@ def _shortest(
     span: tuple[float, float],
     required: float,
 ) -> MovePlace | None:
-    """Smallest relative vector by cutting planes: each approach found says n·v ≥ what is missing."""
-    own = (dancers[first], dancers[second])
-    other = elsewhere(own, conflict, span, required)
-    one = _both_moved(own, np.array([1.0, 0.0]), shares, conflict)
+    """Smallest relative vector by cutting planes: each approach found adds n·v ≥ the missing distance."""
+    plain = (dancers[first], dancers[second])
+    other = elsewhere(plain, conflict, span, required)
+    shifted = _both_moved(plain, np.array([1.0, 0.0]), shares, conflict)
     v: Floats = np.zeros(2)
     normals: Floats = np.zeros((0, 2))
     missing: Floats = np.zeros(0)
     for _ in range(_TRIES):
-        pair = _both_moved(own, v, shares, conflict)
+        pair = _both_moved(plain, v, shares, conflict)
         found = approaches(pair, *span, required=required).spans
-        # Other conflicts of the pair have findings and mends of their own.
+        # Other conflicts of the pair have findings and mends too.
         new = np.array(
             [
                 not any(low < end and high > start for low, high in other)
@@ -120,13 +120,13 @@ def _shortest(
             left = approaches(pair, *_widened(conflict), required=required)
             by = [(float(share * v[0]), float(share * v[1])) for share in (-shares[0], shares[1])]
             return MovePlace(
-                who=tuple(d.name for d, share in zip(own, shares, strict=True) if share),
+                who=tuple(d.name for d, share in zip(plain, shares, strict=True) if share),
                 by=tuple(vector for vector, share in zip(by, shares, strict=True) if share),
                 start=span[0],
                 end=span[1],
                 distance=float(left.distance[0]),
             )
-        more, short = _planes(pair, own, one, found.start[new], found.end[new], required)
+        more, short = _planes(pair, plain, shifted, found.start[new], found.end[new], required)
         normals = np.concatenate([normals, more])
         missing = np.concatenate([missing, more @ v + short])
         v = _rounded_up(_least(normals, missing))
@@ -158,7 +158,7 @@ def elsewhere(
     span: tuple[float, float],
     required: float,
 ) -> list[tuple[float, float]]:
-    """Approaches of the pair that belong to other conflicts, half a beat wider."""
+    """Approaches of the pair that belong to other conflicts, widened by half a beat."""
     low, high = _widened(conflict)
     found = approaches(pair, *span, required=required).spans
     return [
@@ -170,15 +170,15 @@ def elsewhere(
 
 def _planes(
     pair: tuple[Dancer, Dancer],
-    own: tuple[Dancer, Dancer],
-    one: tuple[Dancer, Dancer],
+    plain: tuple[Dancer, Dancer],
+    shifted: tuple[Dancer, Dancer],
     start: Floats,
     end: Floats,
     required: float,
 ) -> tuple[Floats, Floats]:
-    """What a relative vector must do: n·v ≥ what is missing, at instants of every span.
+    """Conditions on a relative vector: n·v ≥ the missing distance, at instants of every span.
 
-    On a walk to or from the places that are moved, only a part of the vector acts.
+    On a walk to or from a moved place, only part of the vector acts.
     """
     longest = np.argsort(start - end)[:64]
     share = np.linspace(0.0, 1.0, 9)
@@ -189,11 +189,11 @@ def _planes(
     away = places[1] - places[0]
     away = np.where(np.hypot(*away.T)[:, None] > 1e-6, away, np.array([1.0, 0.0]))
     away /= np.hypot(*away.T)[:, None]
-    # Parts one above the other are best told apart along the line between the two places.
+    # Parts one above the other are best separated along the line between the two places.
     normal = np.where((np.hypot(*normal.T) < 0.5)[:, None], away, normal)
     acting = [
         (with_one.floor.at(beats).place - without.floor.at(beats).place)[:, 0]
-        for with_one, without in zip(one, own, strict=True)
+        for with_one, without in zip(shifted, plain, strict=True)
     ]
     normal = normal * (acting[1] - acting[0])[:, None]
     short = required + _SPARE - near.distance
@@ -209,7 +209,7 @@ def _least(normals: Floats, missing: Floats) -> Floats:
     single = normals * (missing / square)[:, None]
     i, j = np.triu_indices(len(normals), 1)
     if len(i) > 40_000:
-        # Only the planes that ask most can be active.
+        # Only the most demanding planes can be active.
         most = np.argsort(-missing / np.sqrt(square))[:250]
         return _least(normals[most], missing[most])
     cross = normals[i, 0] * normals[j, 1] - normals[i, 1] * normals[j, 0]
@@ -246,7 +246,7 @@ def _with_crowds(
     span: tuple[float, float],
     required: float,
 ) -> MovePlace:
-    """Say who else would come under the requirement who did not before."""
+    """The move, with everyone else whom it newly brings under the requirement."""
     vectors = dict(zip(mend.who, mend.by, strict=True))
     after = [
         moved(dancer, vectors[dancer.name], *conflict) if dancer.name in vectors else dancer

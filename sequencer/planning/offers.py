@@ -1,4 +1,4 @@
-"""What the checks found, with the mends that were tried on the show and hold."""
+"""Findings of the checks, with the mends that were tried on the show and work."""
 
 from collections.abc import Sequence
 from dataclasses import replace
@@ -18,32 +18,32 @@ from sequencer.staging.staged import Staged
 def checked_with_mends(
     show: Staged, *, trials: Trials | None = None, progress: Progress | None = None
 ) -> Report:
-    """Every check on a staged show, with the mends that were tried and hold.
+    """Every check on a staged show, with the mends that were tried and work.
 
     Parameters
     ----------
     show : Staged
     trials : Trials, optional
-        How the show is danced with drawn errors, if it is.
+        Settings for dancing the show with random errors; not danced if omitted.
     progress : callable, optional
 
     Raises
     ------
     InputError
-        If the show's own file of rules cannot be used.
+        If the show's file of rules cannot be used.
     """
     outcome, danced = examined(show, trials=trials, progress=progress)
     return reported(show, with_mends(show, outcome), danced)
 
 
 def with_mends(show: Staged, outcome: Outcome) -> Outcome:
-    """The same outcome; each finding that can be mended says how, best way first.
+    """The outcome, with mends in every finding that has any, best first.
 
     Parameters
     ----------
     show : Staged
     outcome : Outcome
-        Of the checks.
+        Outcome of the checks.
     """
     close = {}
     if any(isinstance(each.subject, Conflict) for each in outcome.mendable):
@@ -64,14 +64,14 @@ def with_mends(show: Staged, outcome: Outcome) -> Outcome:
 
 
 def _join_words(each: Mendable) -> tuple[str, ...]:
-    """What mends both hands alike; what mends one of them where nothing does."""
+    """Mends of both hands alike; mends of one hand if there are none."""
     joints = each.subject
     if not isinstance(joints, Sequence):
         return ()
-    ways = [
+    mends = [
         [remedy.words for remedy in remedies_for(joint.boundary, joint.verdict)]
         for joint in joints
         if isinstance(joint, Joint)
     ]
-    common = [words for words in ways[0] if all(words in other for other in ways)]
-    return tuple(dict.fromkeys(common or [words for some in ways for words in some]))
+    common = [words for words in mends[0] if all(words in other for other in mends)]
+    return tuple(dict.fromkeys(common or [words for some in mends for words in some]))

@@ -1,4 +1,4 @@
-"""A staged show with some values of its file changed: what a mend is tried on before anything is written."""
+"""A staged show with some values of its file changed, to try a mend before anything is written."""
 
 import copy
 from collections.abc import Sequence
@@ -12,7 +12,7 @@ from sequencer.staging.staged import Staged
 from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.timeline import staged
 
-_OF_THE_FLOOR = {"formations", "staging"}  # headings on which only ways over the floor depend
+_OF_THE_FLOOR = {"formations", "staging"}  # headings that only affect paths over the floor
 
 
 def restaged(
@@ -23,7 +23,7 @@ def restaged(
     Parameters
     ----------
     show : Staged
-        One that remembers what it was staged from.
+        A show that was staged from a file.
     changes : sequence of (path, value)
     insertions : sequence of (path, index, entry)
 
@@ -32,7 +32,7 @@ def restaged(
     InputError
         If a change does not fit the rest of the show.
     ValueError
-        If the show does not remember what it was staged from, or a path does not exist.
+        If the show was not staged from a file, or a path does not exist.
     """
     if show.read is None or show.heard is None:
         raise ValueError("this show does not remember its file, so no change can be tried on it")
@@ -41,22 +41,22 @@ def restaged(
     if insertions or any(path[0] not in _OF_THE_FLOOR for path, _ in changes):
         return staged(read, show.heard)
     last = max(one.end for one in show.standings)
-    stood = standings(read, Moments(read, show.song, show.tempo), last)
+    places = standings(read, Moments(read, show.song, show.tempo), last)
     dancers = tuple(
-        replace(dancer, floor=floor_path(read, dancer.name, stood)) for dancer in show.dancers
+        replace(dancer, floor=floor_path(read, dancer.name, places)) for dancer in show.dancers
     )
-    return replace(show, show=read.show, read=read, standings=stood, dancers=dancers)
+    return replace(show, show=read.show, read=read, standings=places, dancers=dancers)
 
 
 def changed_values(
     values: Any, changes: Sequence[Change], insertions: Sequence[Insertion] = ()
 ) -> Any:
-    """Plain values of a file with changes, as `editing.edited_text` makes them in its text."""
+    """Plain values of a file after changes, as `editing.edited_text` makes them in the text."""
     root = copy.deepcopy(values)
     for path, value in changes:
         holder = root
         for key in path[:-1]:
-            holder = _held(holder, key, path)
+            holder = _inside(holder, key, path)
         if value is None:
             del holder[path[-1]]
         else:
@@ -64,12 +64,12 @@ def changed_values(
     for path, index, entry in sorted(insertions, key=lambda one: -one[1]):
         rows = root
         for key in path:
-            rows = _held(rows, key, path)
+            rows = _inside(rows, key, path)
         rows.insert(index, entry)
     return root
 
 
-def _held(holder: Any, key: str | int, path: Sequence[str | int]) -> Any:
+def _inside(holder: Any, key: str | int, path: Sequence[str | int]) -> Any:
     try:
         return holder[key]
     except (KeyError, IndexError, TypeError):

@@ -1,8 +1,8 @@
-"""Changes of the show file that may part two performers, by kind, each kind from its smallest change up.
+"""Changes of the show file that may keep two performers apart, by kind, smallest change first.
 
-A place moved, a way bent, a formation widened or turned whole, a facing turned, a block shifted or its canon, a shorter
-tether, another plane. Whoever offers one tries it on the show first (`checks.distances.space_mends`). The cost tells how
-much is changed, in metres of moved places; what is no place is weighed against them by common practice.
+Move a place, bend a path, widen or turn a formation, turn a facing, shift a block or change its canon, shorten a
+tether, choose another plane. `planning.space_mends` tries each on the show before offering it. The cost is the size of
+the change in metres of moved places; other changes are weighed against those by common practice.
 """
 
 import math
@@ -30,29 +30,29 @@ _BENDS = (0.5, 1.0, 1.5, 2.0, 2.5, 3.0)  # [m]
 _SHIFTS = (0.5, -0.5, 1.0, -1.0, 2.0, -2.0)  # [beats]
 _SHORTER = (0.05, 0.10, 0.15, 0.20)  # [m]
 _LEAST_TETHER = 0.30  # [m]
-_A_BEAT, _A_RADIAN, _A_METRE, _A_PLANE = 0.5, 0.5, 4.0, 1.5  # [m] that changes count as
+_A_BEAT, _A_RADIAN, _A_METRE, _A_PLANE = 0.5, 0.5, 4.0, 1.5  # [m] that each of these counts as
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SpaceEdit:
-    """One way to part two performers in the show file."""
+    """One change of the show file to keep two performers apart."""
 
     kind: EditKind
-    words: str  # what is to be done
+    words: str  # what to do
     cost: float  # [m]
     changes: tuple[Change, ...]
     insertions: tuple[Insertion, ...] = ()
 
     @property
     def of_trajectories(self) -> bool:
-        """Whether what is danced changes, and not only where."""
+        """Whether it changes what is danced, and not only where."""
         return self.kind in {"shift", "canon", "tether", "plane"}
 
 
 def edits_by_kind(
     show: Staged, conflict: Conflict, *, span: tuple[float, float], required: float
 ) -> tuple[Iterator[SpaceEdit], ...]:
-    """For each kind of change, its edits from the smallest up.
+    """The edits of each kind, smallest first.
 
     Parameters
     ----------
@@ -77,8 +77,8 @@ def edits_by_kind(
     return tuple(iter(sorted(kind, key=lambda edit: edit.cost)) for kind in kinds)
 
 
-def _held(show: Staged, start: float, end: float) -> list[Standing]:
-    """Formations that hold, or are walked from or to, between two beats; each name once."""
+def _formations_between(show: Staged, start: float, end: float) -> list[Standing]:
+    """Formations held, walked to or left between two beats; each name once."""
     found: dict[str, Standing] = {}
     for one in show.standings:
         if one.walk < end - _TOUCH and one.end > start + _TOUCH:
@@ -97,7 +97,7 @@ def _in(standings: Sequence[Standing]) -> str:
 def _places(
     show: Staged, conflict: Conflict, span: tuple[float, float], required: float
 ) -> Iterator[SpaceEdit]:
-    """One place, the other, or both by half, by the shortest vector."""
+    """Move one place, the other, or both by half, by the shortest vector."""
     for mend in place_mends(
         show.dancers,
         conflict.first,
@@ -106,31 +106,34 @@ def _places(
         show=span,
         required=required,
     ):
-        held = _moved_with(show, mend)
-        changes = _moved(show, held, mend)
+        formations = _moved_with(show, mend)
+        changes = _moved(show, formations, mend)
         if changes and not mend.crowds:
             words = " and ".join(
                 f"{who} {direction_words(by)}" for who, by in zip(mend.who, mend.by, strict=True)
             )
             yield SpaceEdit(
-                kind="place", words=f"move {words} in {_in(held)}", cost=mend.cost, changes=changes
+                kind="place",
+                words=f"move {words} in {_in(formations)}",
+                cost=mend.cost,
+                changes=changes,
             )
 
 
 def _moved_with(show: Staged, mend: MovePlace) -> list[Standing]:
-    """Formations held while the mend acts, and not merely walked from or to."""
-    held = [
+    """Formations held, not merely walked to or left, while the mend acts."""
+    found = [
         one
         for one in show.standings
         if one.start < mend.end - _TOUCH and one.end > mend.start + _TOUCH
     ]
-    return list({one.formation: one for one in held}.values())
+    return list({one.formation: one for one in found}.values())
 
 
-def _moved(show: Staged, held: Sequence[Standing], mend: MovePlace) -> tuple[Change, ...]:
-    """New spots in every formation that the mend moves; none if one of them is a named shape."""
+def _moved(show: Staged, formations: Sequence[Standing], mend: MovePlace) -> tuple[Change, ...]:
+    """Changes of spots in every formation that the mend moves; none if one is a named shape."""
     changes: list[Change] = []
-    for one in held:
+    for one in formations:
         formation = _formation(show, one.formation)
         if formation is None or formation.spots is None:
             return ()
@@ -146,7 +149,7 @@ def _moved(show: Staged, held: Sequence[Standing], mend: MovePlace) -> tuple[Cha
 
 
 def _ways(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
-    """A straight walk bent aside by a point half way: one performer's, or both apart."""
+    """Bend a straight walk aside by a point half way: one performer's, or both away from each other."""
     names = [show.dancers[k].name for k in (conflict.first, conflict.second)]
     for before, one in pairwise(show.standings):
         if not (one.walk < conflict.end - _TOUCH and one.start > conflict.start + _TOUCH):
@@ -172,11 +175,11 @@ def _ways(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                     for b in (1, -1)
                 ]
             for chosen in choices:
-                told = " and ".join(f"{who} by [{x:g}, {y:g}]" for who, (x, y) in chosen.items())
+                stops = " and ".join(f"{who} by [{x:g}, {y:g}]" for who, (x, y) in chosen.items())
                 bent = {**via, **{who: [list(point)] for who, point in chosen.items()}}
                 yield SpaceEdit(
                     kind="way",
-                    words=f"walk to {one.formation} at {show.position(one.walk)}: {told} (via)",
+                    words=f"walking to {one.formation} at {show.position(one.walk)}, send {stops} (via)",
                     cost=bend * len(chosen),
                     changes=((("staging", int(one.path[1]), "via"), bent),),
                 )
@@ -185,7 +188,7 @@ def _ways(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
 def _half_way(
     here: tuple[float, float, float], there: tuple[float, float, float], aside: float
 ) -> tuple[float, float]:
-    """Middle of a straight way, moved aside to its left [m]."""
+    """Middle of a straight path, moved aside to its left [m]."""
     x, y = there[0] - here[0], there[1] - here[1]
     size = math.hypot(x, y)
     return (
@@ -195,8 +198,8 @@ def _half_way(
 
 
 def _widened(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
-    """A formation spread from its middle; a named shape by its spacing."""
-    for one in _held(show, conflict.start, conflict.end):
+    """Spread a formation from its middle, or a named shape by its spacing."""
+    for one in _formations_between(show, conflict.start, conflict.end):
         formation = _formation(show, one.formation)
         if formation is None:
             continue
@@ -205,7 +208,7 @@ def _widened(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
         far = float(np.hypot(*(points - middle).T).sum())
         for factor in _FACTORS:
             changes: list[Change] = []
-            told = f"widen {one.formation} to {100 * factor:.0f} %"
+            words = f"widen {one.formation} to {100 * factor:.0f} %"
             if formation.spots is not None:
                 changes = [
                     (
@@ -220,25 +223,25 @@ def _widened(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
             elif formation.spacing is not None:
                 spacing = math.ceil(100 * factor * formation.spacing - 1e-9) / 100
                 changes = [(("formations", one.formation, "spacing"), spacing)]
-                told += f" (spacing {spacing:.2f} m)"
+                words += f" (spacing {spacing:.2f} m)"
             yield SpaceEdit(
-                kind="widen", words=told, cost=(factor - 1.0) * far, changes=tuple(changes)
+                kind="widen", words=words, cost=(factor - 1.0) * far, changes=tuple(changes)
             )
 
 
 def _turned(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
-    """A named shape turned whole about its centre."""
-    for one in _held(show, conflict.start, conflict.end):
+    """Turn a whole named shape about its centre."""
+    for one in _formations_between(show, conflict.start, conflict.end):
         formation = _formation(show, one.formation)
         if formation is None or formation.shape is None:
             continue
         points = np.array([(x, y) for x, y, _ in one.spots.values()])
         far = float(np.hypot(*(points - points.mean(axis=0)).T).sum())
         for angle in _SHAPE_TURNS:
-            way = "anticlockwise" if angle > 0 else "clockwise"
+            sense = "anticlockwise" if angle > 0 else "clockwise"
             yield SpaceEdit(
                 kind="turn",
-                words=f"turn {one.formation} {abs(angle):.0f}° {way} seen from above",
+                words=f"turn {one.formation} {abs(angle):.0f}° {sense} seen from above",
                 cost=far * 2 * math.sin(math.radians(abs(angle)) / 2),
                 changes=(
                     (("formations", one.formation, "turn"), round(formation.turn + angle, 3)),
@@ -247,13 +250,13 @@ def _turned(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
 
 
 def _facings(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
-    """One performer's facing turned wherever they stand at the time."""
-    held = _held(show, conflict.start, conflict.end)
+    """Turn one performer's facing wherever they stand at the time."""
+    formations = _formations_between(show, conflict.start, conflict.end)
     for k in (conflict.first, conflict.second):
         who = show.dancers[k].name
         for angle in _SPOT_TURNS:
             changes: list[Change] = []
-            for one in held:
+            for one in formations:
                 formation = _formation(show, one.formation)
                 if formation is None or formation.spots is None:
                     break
@@ -261,11 +264,11 @@ def _facings(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                 facing = round(math.remainder(facing, 360.0), 3)
                 changes.append((("formations", one.formation, "spots", who, "facing"), facing))
             else:
-                way = "anticlockwise" if angle > 0 else "clockwise"
+                sense = "anticlockwise" if angle > 0 else "clockwise"
                 yield SpaceEdit(
                     kind="facing",
                     words=(
-                        f"turn {who}'s facing {abs(angle):.0f}° {way} seen from above in {_in(held)}"
+                        f"turn {who} {abs(angle):.0f}° {sense} (seen from above) in {_in(formations)}"
                     ),
                     cost=_A_RADIAN * math.radians(abs(angle)),
                     changes=tuple(changes),
@@ -273,7 +276,7 @@ def _facings(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
 
 
 def _danced(show: Staged, conflict: Conflict, who: str) -> list[Block]:
-    """Blocks of a performer during a conflict, links left out."""
+    """Blocks of a performer during a conflict, without links."""
     return [
         block
         for block in show.blocks_of(who)
@@ -284,7 +287,7 @@ def _danced(show: Staged, conflict: Conflict, who: str) -> list[Block]:
 
 
 def _canons(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
-    """The canon of an entry that both dance, closer or wider."""
+    """Tighten or widen the canon of an entry that both dance."""
     names = [show.dancers[k].name for k in (conflict.first, conflict.second)]
     for i, entry in enumerate(show.show.timeline):
         who = show.show.names if "all" in entry.who else entry.who
@@ -296,14 +299,14 @@ def _canons(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                 continue
             yield SpaceEdit(
                 kind="canon",
-                words=f"canon of {canon:g} beats instead of {entry.canon:g} ({_entry(entry)})",
+                words=f"set the canon of {_entry(entry)} to {canon:g} beats instead of {entry.canon:g}",
                 cost=_A_BEAT * abs(by) * (len(who) - 1),
                 changes=((("timeline", i, "canon"), _number(canon)),),
             )
 
 
 def _shifts(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
-    """One performer some beats further into the pattern."""
+    """Start one performer some beats later or earlier in the pattern."""
     for k in (conflict.first, conflict.second):
         who = show.dancers[k].name
         for block in _danced(show, conflict, who):
@@ -312,11 +315,11 @@ def _shifts(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
             for by in _SHIFTS:
                 parts = _alone(show, block, {"shift": _number(block.shift + by)})
                 if parts is not None:
-                    way = "further into" if by > 0 else "back in"
+                    where = "further into" if by > 0 else "earlier in"
                     yield SpaceEdit(
                         kind="shift",
                         words=(
-                            f"let {who} start {abs(by):g} {'beat' if abs(by) == 1 else 'beats'} {way} "
+                            f"let {who} start {abs(by):g} {'beat' if abs(by) == 1 else 'beats'} {where} "
                             f"{block.title} at "
                             f"{show.position(block.start)}"
                         ),
@@ -327,7 +330,7 @@ def _shifts(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
 
 
 def _planes(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
-    """A pattern in another of the planes that its card knows: one performer, or all who dance it."""
+    """Dance a pattern in another plane that it allows: one performer, or all who dance it."""
     for k in (conflict.first, conflict.second):
         who = show.dancers[k].name
         for block in _danced(show, conflict, who):
@@ -336,17 +339,17 @@ def _planes(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
             if len(names) != 1 or step.pattern is None:
                 continue
             pattern = show.book.get(step.pattern)
-            known = [p for p in pattern.parameters if p.name == "plane"] if pattern else []
-            if pattern is None or not known:
+            planes = [p for p in pattern.parameters if p.name == "plane"] if pattern else []
+            if pattern is None or not planes:
                 continue
             part = next(iter(block.hands.values()))
             now = str(pattern.values(part.values)["plane"])
-            for plane in known[0].choices:
+            for plane in planes[0].choices:
                 if plane == now:
                     continue
-                given = {**_raw(show, block).get("with", {}), "plane": plane}
+                values = {**_raw(show, block).get("with", {}), "plane": plane}
                 words = f"dance {step.pattern} at {show.position(block.start)} in the {plane} plane"
-                parts = _alone(show, block, {"with": given})
+                parts = _alone(show, block, {"with": values})
                 if parts is not None:
                     yield SpaceEdit(
                         kind="plane",
@@ -357,14 +360,14 @@ def _planes(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                     )
                 yield SpaceEdit(
                     kind="plane",
-                    words=f"{words}, everyone",
+                    words=f"let everyone {words}",
                     cost=_A_PLANE * 1.5,
-                    changes=(((*block.path, "with"), given),),
+                    changes=(((*block.path, "with"), values),),
                 )
 
 
 def _tethers(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
-    """Shorter tethers for one performer, in both hands alike."""
+    """Shorten one performer's tethers, in both hands alike."""
     for k in (conflict.first, conflict.second):
         performer = show.show.cast[k]
         for by in _SHORTER:
@@ -372,7 +375,7 @@ def _tethers(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
             if changes:
                 yield SpaceEdit(
                     kind="tether",
-                    words=f"give {performer.name} tethers {100 * by:.0f} cm shorter",
+                    words=f"shorten {performer.name}'s tethers by {100 * by:.0f} cm",
                     cost=_A_METRE * by,
                     changes=changes,
                 )
@@ -388,16 +391,16 @@ def _shorter(show: Staged, k: int, performer: Performer, by: float) -> tuple[Cha
             continue
         if tether - by < _LEAST_TETHER:
             return ()
-        # The whole prop is written anew: it may be shared with others by an alias, or be its kind alone.
-        said = {"kind": values[key]} if isinstance(values[key], str) else values[key]
-        changes.append((("cast", k, key), {**said, "tether": round(tether - by, 3)}))
+        # The whole prop is rewritten: it may be an alias shared with others, or just the name of its kind.
+        record = {"kind": values[key]} if isinstance(values[key], str) else values[key]
+        changes.append((("cast", k, key), {**record, "tether": round(tether - by, 3)}))
     return tuple(changes)
 
 
 def _alone(
     show: Staged, block: Block, values: dict[str, Any]
 ) -> tuple[tuple[Change, ...], tuple[Insertion, ...]] | None:
-    """A block changed for one performer: its own entry is changed, a shared one split in two."""
+    """Changes of a block for one performer: of the entry itself, or of a copy split off a shared one."""
     if block.path[0] != "timeline":
         return None
     entry = step_at(show, block.path)
@@ -423,7 +426,7 @@ def _alone(
 
 
 def _raw(show: Staged, block: Block) -> dict[str, Any]:
-    """The entry or step as it stands in the file."""
+    """The entry or step as written in the file."""
     value = _values(show)
     for key in block.path:
         value = value[key]

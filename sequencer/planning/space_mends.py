@@ -1,7 +1,7 @@
-"""Mends of two performers who come too close, each tried on the whole show before it is offered.
+"""Mends for two performers who come too close, each tried on the whole show before it is offered.
 
-A change is offered only if the pair keeps the distance wherever the change acts, nobody else comes closer
-than before to anyone or anything that must be kept away from, and no new finding stops the show.
+A change is offered only if the pair keeps its distance wherever the change acts, nobody else who is too close
+to anyone or anything comes closer still, and there is no new `stop` finding.
 """
 
 from collections import Counter
@@ -15,39 +15,38 @@ from sequencer.checks.distances.spacing import Conflict, conflicts
 from sequencer.checks.outcome import BeatClock, Outcome
 from sequencer.checks.registry import checks_of
 from sequencer.errors import InputError
-from sequencer.findings import Finding
 from sequencer.motion.clearance.approach import approaches
 from sequencer.planning.restaging import restaged
 from sequencer.planning.space_edits import SpaceEdit, edits_by_kind
 from sequencer.staging.staged import Staged
 
-_ALL_KINDS = 3  # conflicts for which changes of what is danced are tried too
-_HARMFUL = 4  # changes of one kind that do harm, after which larger ones are not tried
-MENDED = 6  # conflicts for which mends are worked out; the rest are told without
+_ALL_KINDS = 3  # conflicts for which changes of the dance itself are tried too
+_HARMFUL = 4  # harmful changes of one kind after which larger ones are not tried
+MENDED = 6  # conflicts for which mends are computed; the rest get none
 _CLOSER = 0.01  # [m] by which an approach must be closer to count as worse
-_BESIDE = 0.5  # [beats] by which an approach may lie beside one that was there before
+_BESIDE = 0.5  # [beats] by which an approach may differ from one that was there before
 
 Stops = Counter[tuple[str, tuple[str, ...], str]]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Baseline:
-    """What stands against a show before anything is changed: no change may add to it."""
+    """Faults of a show before anything is changed: no change may add to them."""
 
     show: Staged
     span: tuple[float, float]
     required: float
     bad: tuple[Conflict, ...]  # closest first
     floor: Stops
-    near: Mapping[tuple[str, str], float]  # [m] to what stands still, where it is too near
+    near: Mapping[tuple[str, str], float]  # [m] to still things that are too near
     trajectories: Stops
 
 
 def baseline(show: Staged) -> Baseline:
-    """What stands against a show."""
+    """The faults of a show, to compare changed shows with."""
     span = show.span
     required = required_distances(show).performers
-    floor, near = _on_the_floor(show)
+    floor, near = _floor_faults(show)
     return Baseline(
         show=show,
         span=span,
@@ -61,12 +60,12 @@ def baseline(show: Staged) -> Baseline:
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Mends:
-    """What was found for one conflict."""
+    """The mends found for one conflict."""
 
     accepted: tuple[tuple[SpaceEdit, Staged], ...]  # with the show after each; least change first
     rejected: tuple[
         tuple[SpaceEdit, tuple[str, ...]], ...
-    ]  # these part the two, but do harm elsewhere
+    ]  # these keep the two apart, but do harm elsewhere
 
 
 def mends_for(before: Baseline, conflict: Conflict, *, trajectories: bool = True) -> Mends:
@@ -76,36 +75,36 @@ def mends_for(before: Baseline, conflict: Conflict, *, trajectories: bool = True
     ----------
     before : Baseline
     conflict : Conflict
-    courses : bool
-        False leaves changes of what is danced untried: they take longer.
+    trajectories : bool
+        Whether to try changes of the dance itself as well; they take longer.
     """
-    held: list[tuple[SpaceEdit, Staged]] = []
-    spoilt: list[tuple[SpaceEdit, tuple[str, ...]]] = []
+    accepted: list[tuple[SpaceEdit, Staged]] = []
+    rejected: list[tuple[SpaceEdit, tuple[str, ...]]] = []
     for edits in edits_by_kind(before.show, conflict, span=before.span, required=before.required):
         harmful = 0
         for edit in edits:
             if edit.of_trajectories and not trajectories:
                 break
-            after = _parted(before, conflict, edit)
+            after = _separated(before, conflict, edit)
             if after is None:
                 continue
             harm = harm_of(before, after, trajectories=edit.of_trajectories)
             if not harm:
-                held.append((edit, after))
+                accepted.append((edit, after))
                 break
             if not harmful:
-                spoilt.append((edit, harm))
+                rejected.append((edit, harm))
             harmful += 1
             if harmful == _HARMFUL:
                 break
     return Mends(
-        accepted=tuple(sorted(held, key=lambda one: one[0].cost)),
-        rejected=tuple(sorted(spoilt, key=lambda one: one[0].cost)),
+        accepted=tuple(sorted(accepted, key=lambda one: one[0].cost)),
+        rejected=tuple(sorted(rejected, key=lambda one: one[0].cost)),
     )
 
 
 def words_for(show: Staged) -> dict[tuple[tuple[str, ...], str | None], tuple[str, ...]]:
-    """What mends each conflict, in words, by who comes too close and where it begins (bar.beat)."""
+    """Mends of each conflict in words, by the two performers and its start (bar.beat)."""
     before = baseline(show)
     words: dict[tuple[tuple[str, ...], str | None], tuple[str, ...]] = {}
     for k, conflict in enumerate(before.bad):
@@ -123,8 +122,8 @@ def words_for(show: Staged) -> dict[tuple[tuple[str, ...], str | None], tuple[st
 
 
 _NOTHING = (
-    "no single change of a place, a way, a formation, a facing, a shift, a tether or a plane was found that "
-    "parts them and does no harm elsewhere: give them more room, or another moment"
+    "no single change of place, path, formation, facing, shift, canon, tether or plane was found that keeps "
+    "them apart without harm elsewhere: give them more room, or change who is there when"
 )
 
 
@@ -136,38 +135,38 @@ def too_close(show: Staged) -> tuple[Conflict, ...]:
 
 
 def harm_of(before: Baseline, after: Staged, *, trajectories: bool) -> tuple[str, ...]:
-    """What stands against a changed show that did not before, in words; empty if nothing."""
+    """New faults of a changed show, in words; empty if there are none."""
     names = [dancer.name for dancer in after.dancers]
-    said = [
-        f"{names[one.first]} and {names[one.second]} too close"
+    harm = [
+        f"{names[one.first]} and {names[one.second]} are too close"
         for one in too_close(after)
         for low, high in one.spans
         if not _known(before.bad, one.first, one.second, low, high, one.distance)
     ]
-    floor, near = _on_the_floor(after)
+    floor, near = _floor_faults(after)
     new = floor - before.floor
     if trajectories:
         new += _trajectory_stops(after) - before.trajectories
-    said += [f"{', '.join(who)}: {code}".removeprefix(": ") for code, who, _ in new]
-    said += [
-        f"{who} comes nearer to {thing}"
+    harm += [f"{', '.join(who)}: {code}".removeprefix(": ") for code, who, _ in new]
+    harm += [
+        f"{who} comes closer to {thing}"
         for (who, thing), distance in near.items()
         if distance < before.near.get((who, thing), distance) - _CLOSER
     ]
-    return tuple(dict.fromkeys(said))
+    return tuple(dict.fromkeys(harm))
 
 
-def _parted(before: Baseline, conflict: Conflict, edit: SpaceEdit) -> Staged | None:
-    """The show after a change, if it parts the two."""
+def _separated(before: Baseline, conflict: Conflict, edit: SpaceEdit) -> Staged | None:
+    """The show after a change, if that keeps the two apart."""
     try:
         after = restaged(before.show, edit.changes, edit.insertions)
     except (InputError, ValueError):
         return None  # the change does not fit the rest of the show
-    return None if _still(before, conflict, after) else after
+    return None if _still_close(before, conflict, after) else after
 
 
-def _still(before: Baseline, conflict: Conflict, after: Staged) -> bool:
-    """Whether the pair comes too close in the beats of the conflict, half a beat wider."""
+def _still_close(before: Baseline, conflict: Conflict, after: Staged) -> bool:
+    """Whether the pair comes too close in the beats of the conflict, widened by half a beat."""
     pair = (after.dancers[conflict.first], after.dancers[conflict.second])
     low = max(conflict.start - _BESIDE, before.span[0])
     high = min(conflict.end + _BESIDE, before.span[1])
@@ -197,8 +196,8 @@ def _known(
     )
 
 
-def _on_the_floor(show: Staged) -> tuple[Stops, dict[tuple[str, str], float]]:
-    """What stops a show that depends on where people stand; and what they stand too near to."""
+def _floor_faults(show: Staged) -> tuple[Stops, dict[tuple[str, str], float]]:
+    """`stop` findings that depend on where people stand; and distances to things that are too near."""
     required = required_distances(show)
     start, end = show.span
     outcome = boundaries(show.dancers, show.tempo, show.venue, required, start=start, end=end)
@@ -207,13 +206,13 @@ def _on_the_floor(show: Staged) -> tuple[Stops, dict[tuple[str, str], float]]:
         if row.distance < row.required:
             near[row.between] = min(row.distance, near.get(row.between, row.distance))
     for check in checks_of("places"):
-        if check is not distances.CHECK:  # its part on performers against each other is `too_close`
+        if check is not distances.CHECK:  # `too_close` compares performers with each other
             outcome += check.outcome(show)
     return _stops(outcome), near
 
 
 def _trajectory_stops(show: Staged) -> Stops:
-    """What stops a show that depends on what is danced."""
+    """`stop` findings that depend on what is danced."""
     outcome = Outcome()
     for check in checks_of("courses"):
         if check is not distances.CHECK:
@@ -222,15 +221,10 @@ def _trajectory_stops(show: Staged) -> Stops:
 
 
 def _stops(outcome: Outcome) -> Stops:
-    """Counted by code, who, and what they come near to."""
+    """`stop` findings counted by code, who, and the still thing they are about, if any."""
+    things = dict(outcome.things)
     return Counter(
-        (finding.code, finding.who, _thing(finding))
+        (finding.code, finding.who, things.get(finding, ""))
         for finding in outcome.findings
         if finding.severity == "stop"
     )
-
-
-def _thing(finding: Finding) -> str:
-    """What stands still in a finding of a boundary, so that one thing is not told from another by chance."""
-    after = finding.message.partition(" m of ")[2] or finding.message.partition(" m into ")[2]
-    return after.partition(",")[0]

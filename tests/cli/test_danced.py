@@ -46,7 +46,7 @@ def show(stage_folder):
 def whole(show):
     """What 25 runs, in two parts, say that nobody interrupts; kept apart from the other tests' runs."""
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr("sequencer.checks.distances.drift_runs._keep", lambda *_: None)
+        patch.setattr("sequencer.checks.distances.drift_runs._store", lambda *_: None)
         patch.setattr(EXPLAINED, 0)
         return check(show, "--danced", "25", "--json", "--jobs", "1").stdout
 

@@ -173,7 +173,7 @@ def test_a_rope_that_is_too_long_is_told(folder):
     found = json.loads(run("check", path, "--json").stdout)["findings"]
     fast = [f["message"] for f in found if f["code"] == "too-fast-to-dance"]
     assert len(fast) == 1
-    assert "a wick moves up to 25." in fast[0]
+    assert "a wick moves at up to 25." in fast[0]
     assert "(limit 20)" in fast[0]
 
 

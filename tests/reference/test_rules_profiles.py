@@ -8,7 +8,7 @@ import pytest
 from sequencer.checks.fire.burning_time import burn_findings
 from sequencer.checks.fire.crew import number_findings, role_findings
 from sequencer.checks.fire.equipment import carried_findings
-from sequencer.checks.fire.extinguishers_at_hand import Placed, extinguisher_findings
+from sequencer.checks.fire.extinguishers_at_hand import PlacedExtinguisher, extinguisher_findings
 from sequencer.checks.fire.fuel_rules import fuel_amount_findings, fuel_kind_findings
 from sequencer.checks.fire.records import Night
 from sequencer.checks.fire.rules_kept import confirm_findings
@@ -92,7 +92,7 @@ def test_extinguishers_by_number_of_performers(name, counts):
     """One 2A-10BC per 5 performers [A1]; NFPA 160 wants 2 water 2-A and 2 10-B:C [A16]."""
     book = alone(name)
     for lit, wanted in zip((1, 5, 6, 10, 11), counts, strict=True):
-        good = [Placed(place=(4.0, 0.0), rating="2-A:10-B:C", kind="foam")] * wanted
+        good = [PlacedExtinguisher(place=(4.0, 0.0), rating="2-A:10-B:C", kind="foam")] * wanted
         short = extinguisher_findings(good[:-1], lit_at_once=lit, book=book, act=(0.0, 0.0))
         assert "extinguishers-few" in codes(short)
         enough = extinguisher_findings(good, lit_at_once=lit, book=book, act=(0.0, 0.0))
@@ -101,7 +101,7 @@ def test_extinguishers_by_number_of_performers(name, counts):
 
 def test_frederick_wants_water_as_well():
     """Four powder extinguishers are not two water 2-A and two 10-B:C [A16]."""
-    powder = [Placed(place=(4.0, 0.0), rating="2-A:10-B:C", kind="powder")] * 4
+    powder = [PlacedExtinguisher(place=(4.0, 0.0), rating="2-A:10-B:C", kind="powder")] * 4
 
     (finding,) = [
         each
@@ -117,8 +117,8 @@ def test_frederick_wants_water_as_well():
 
 def test_three_a_in_montreal():
     """3A-10BC in Montréal [A22]: a 2-A is too small there."""
-    two = [Placed(place=(4.0, 0.0), rating="2A10BC", kind="powder")]
-    three = [Placed(place=(4.0, 0.0), rating="3A-10BC", kind="powder")]
+    two = [PlacedExtinguisher(place=(4.0, 0.0), rating="2A10BC", kind="powder")]
+    three = [PlacedExtinguisher(place=(4.0, 0.0), rating="3A-10BC", kind="powder")]
 
     assert codes(extinguisher_findings(two, lit_at_once=1, book=alone("montreal"), act=(0, 0))) == [
         "extinguishers-few"
@@ -129,7 +129,7 @@ def test_three_a_in_montreal():
 def test_european_ratings_are_not_compared():
     """EN 3 and UL sizes are different scales (common practice): ask, do not guess."""
     (finding,) = extinguisher_findings(
-        [Placed(place=(4.0, 0.0), rating="21A 144B C", kind="powder")],
+        [PlacedExtinguisher(place=(4.0, 0.0), rating="21A 144B C", kind="powder")],
         lit_at_once=1,
         book=alone("kansas-city"),
         act=(0, 0),
@@ -140,8 +140,12 @@ def test_european_ratings_are_not_compared():
 
 def test_extinguishers_on_one_side():
     """At least one of each on opposing sides [A16]."""
-    side = [Placed(place=(4.0, y), rating="2-A:10-B:C", kind="foam") for y in (-0.5, 0.5)]
-    apart = [Placed(place=(x, 0.0), rating="2-A:10-B:C", kind="foam") for x in (-4.0, 4.0)]
+    side = [
+        PlacedExtinguisher(place=(4.0, y), rating="2-A:10-B:C", kind="foam") for y in (-0.5, 0.5)
+    ]
+    apart = [
+        PlacedExtinguisher(place=(x, 0.0), rating="2-A:10-B:C", kind="foam") for x in (-4.0, 4.0)
+    ]
 
     assert codes(extinguisher_findings(side, lit_at_once=1, book=alone("default"), act=(0, 0))) == [
         "extinguishers-one-side"

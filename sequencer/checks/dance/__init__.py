@@ -1,1 +1,1 @@
-"""Whether it can be danced: joins, tethers, reach, walks, and a count that was heard."""
+"""Whether it can be danced: joins, tethers, reach, walks, and a count that can be relied on."""

@@ -1,7 +1,7 @@
 """Whether each block passes into the next: the verdict at every boundary, for both hands.
 
-Verdicts come from `motion.trajectories.joining`; here they become findings, for which planning seeks remedies. Where
-blocks do not touch, the link that fills the gap is held against the same limits as a remedy's.
+Verdicts come from `motion.trajectories.joining`; here they become findings, for which planning seeks mends. Where
+blocks do not touch, the link that fills the gap is checked against the same limits as a mend's.
 """
 
 from collections.abc import Mapping, Sequence
@@ -56,7 +56,7 @@ class Meeting:
         return self.boundary.joins(self.boundary.before.end(), self.boundary.after.start())
 
     def judged(self) -> "Joint":
-        """The same with its verdict."""
+        """The meeting, judged."""
         return Joint(
             who=self.who,
             side=self.side,
@@ -85,12 +85,12 @@ def joins(show: Staged) -> Outcome:
     Returns
     -------
     outcome : Outcome
-        Each boundary that does not join can be mended: its joints, one a hand, are the subject.
+        Each boundary that does not join is mendable: its joints, one per hand, are the subject.
     """
     findings: list[Finding] = []
     mendable: list[Mendable] = []
     for dancer in show.dancers:
-        failing = _told(show, joints(show, dancer))
+        failing = _unjoined(show, joints(show, dancer))
         findings += [each.finding for each in failing] + _links(show, dancer)
         mendable += failing
     findings.sort(key=lambda finding: (finding.start or 0.0, finding.who))
@@ -98,40 +98,40 @@ def joins(show: Staged) -> Outcome:
 
 
 def joints(show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None) -> list[Joint]:
-    """Every boundary of two blocks of one dancer that follow each other, by hand and beat."""
+    """Every boundary between consecutive blocks of one dancer, by hand and beat."""
     return [meeting.judged() for meeting in meetings(show, dancer, tolerances=tolerances)]
 
 
 def tolerances_of(show: Staged) -> Tolerances:
-    """What the show lets a join leave to the blend."""
-    own = show.show.limits
+    """How much the show lets a blend make up at a join."""
+    limits = show.show.limits
     return Tolerances(
-        hand=own.join_hand,
-        tether_deg=own.join_tether,
-        axis_deg=own.join_axis,
-        rate_ratio=own.join_rate,
+        hand=limits.join_hand,
+        tether_deg=limits.join_tether,
+        axis_deg=limits.join_axis,
+        rate_ratio=limits.join_rate,
     )
 
 
 def meetings(
     show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None
 ) -> list[Meeting]:
-    """Where blocks of one dancer follow each other, by hand and beat; the show's tolerances unless given."""
+    """Consecutive blocks of one dancer, by hand and beat; with the show's tolerances unless given."""
     found = []
     allowed = tolerances or tolerances_of(show)
     tethers = {side: prop.length for side, prop in dancer.props.items()}
     for side in SIDES:
-        own = [block for block in show.blocks_of(dancer.name) if side in block.hands]
-        for k, (before, after) in enumerate(pairwise(own)):
+        blocks = [block for block in show.blocks_of(dancer.name) if side in block.hands]
+        for k, (before, after) in enumerate(pairwise(blocks)):
             if abs(after.start - before.end) > TOUCH:
                 continue
             earlier = None
-            if k and abs(own[k - 1].end - before.start) <= TOUCH:
-                earlier = _danced(own[k - 1], side, dancer, tethers, show.book).end()
+            if k and abs(blocks[k - 1].end - before.start) <= TOUCH:
+                earlier = _block_part(blocks[k - 1], side, dancer, tethers, show.book).end()
             boundary = Boundary(
-                before=_danced(before, side, dancer, tethers, show.book),
-                after=_danced(after, side, dancer, tethers, show.book),
-                space=_room(dancer, side),
+                before=_block_part(before, side, dancer, tethers, show.book),
+                after=_block_part(after, side, dancer, tethers, show.book),
+                space=_hand_space(dancer, side),
                 earlier=earlier,
                 tolerances=allowed,
             )
@@ -148,11 +148,11 @@ def meetings(
     return found
 
 
-def _room(dancer: Dancer, side: Side) -> HandSpace:
+def _hand_space(dancer: Dancer, side: Side) -> HandSpace:
     return hand_space_of(dancer.body, side, dancer.props[side])
 
 
-def _danced(
+def _block_part(
     block: Block,
     side: Side,
     dancer: Dancer,
@@ -182,17 +182,17 @@ def _danced(
     )
 
 
-def _told(show: Staged, found: list[Joint]) -> list[Mendable]:
-    """One finding for each boundary that does not join; both hands in one where they agree."""
+def _unjoined(show: Staged, found: list[Joint]) -> list[Mendable]:
+    """One finding per boundary that does not join; hands with the same verdict share one."""
     bad = [joint for joint in found if joint.verdict.kind != "joins"]
-    told: list[Mendable] = []
+    mendable: list[Mendable] = []
     for beat in sorted({joint.beat for joint in bad}):
         here = [joint for joint in bad if joint.beat == beat]
         kinds = dict.fromkeys(joint.verdict.kind for joint in here)
         for kind in kinds:
             same = tuple(joint for joint in here if joint.verdict.kind == kind)
-            told.append(Mendable(finding=_finding(show, same), subject=same))
-    return told
+            mendable.append(Mendable(finding=_finding(show, same), subject=same))
+    return mendable
 
 
 def _beats(count: float) -> str:
@@ -204,9 +204,9 @@ def _finding(show: Staged, same: Sequence[Joint]) -> Finding:
     kind = joint.verdict.kind
     hands = " and ".join(f"{each.side} hand" for each in same)
     what = {
-        "wrong way round": "the prop comes out of the first turning the other way round than the "
-        "second wants it",
-        "joins after a shift": f"the second joins only {_beats(joint.verdict.shift)} into its pattern",
+        "wrong way round": "the first ends with the prop spinning the opposite way to the start "
+        "of the second",
+        "joins after a shift": f"the second joins only if started {_beats(joint.verdict.shift)} into its pattern",
         "needs a link": f"the two need a link of {_beats(joint.verdict.link_beats)} between them",
         "cannot join": f"no link of up to 4 beats joins them ({joint.verdict.reason})",
     }[kind]
@@ -224,21 +224,26 @@ def _finding(show: Staged, same: Sequence[Joint]) -> Finding:
 
 
 def _links(show: Staged, dancer: Dancer) -> list[Finding]:
-    """Links that ask for more than the limits: those of the show, and those that fill gaps."""
-    told = []
+    """Links that exceed the limits: those written in the show, and those that fill gaps."""
+    found = []
     for side, trajectory in dancer.trajectories.items():
         if not isinstance(trajectory, Trajectory):
             continue
         spans = trajectory.spans
-        asked = [(b.start, b.end) for b in show.blocks_of(dancer.name) if b.link]
+        written = [b.start for b in show.blocks_of(dancer.name) if b.link]
         for k, span in enumerate(spans):
             if not isinstance(span.law, LinkLaw):
                 continue
-            why = _too_far(dancer, side, trajectory, span) or pace_broken(LinkLimits(), span.law)
+            too_far = _too_far(dancer, side, trajectory, span)
+            why = too_far or pace_broken(LinkLimits(), span.law)
             if why:
-                own = any(abs(low - span.start) <= TOUCH for low, _ in asked)
-                told.append(_link_finding(show, dancer, side, spans, k, why, own=own))
-    return told
+                grave = bool(too_far) or any(abs(start - span.start) <= TOUCH for start in written)
+                found.append(
+                    _link_finding(
+                        show, dancer, side, spans, k, why, grave=grave, reach=bool(too_far)
+                    )
+                )
+    return found
 
 
 def _too_far(dancer: Dancer, side: Side, trajectory: Trajectory, span: Span) -> str:
@@ -260,7 +265,8 @@ def _link_finding(
     k: int,
     why: str,
     *,
-    own: bool,
+    grave: bool,
+    reach: bool,
 ) -> Finding:
     span = spans[k]
     beats = span.end - span.start
@@ -269,7 +275,7 @@ def _link_finding(
         spans[n].label if 0 <= n < len(spans) and spans[n].kind == "block" else "rest"
         for n in (k - 1, k + 1)
     ]
-    severity: Severity = "stop" if own or "reach" in why else "warn"
+    severity: Severity = "stop" if grave else "warn"
     return Finding(
         code="link-too-hard",
         severity=severity,
@@ -279,11 +285,7 @@ def _link_finding(
         position=show.position(span.start),
         message=f"from {names[0]} to {names[1]}, {side} hand, in {beats:g} {unit}: {why}",
         remedies=(
-            *(
-                ("where a block beside it is out of reach, mend that first",)
-                if "reach" in why
-                else ()
-            ),
+            *(("if a block next to it is out of reach, mend that first",) if reach else ()),
             "leave more beats between the two",
             "change the shift of the block after it",
         ),

@@ -1,4 +1,4 @@
-"""Where the count of the song was not heard surely, under what is danced: a person has to listen there."""
+"""Where the beat of the song is uncertain while someone dances: a person has to listen there."""
 
 from sequencer.checks.check import Check
 from sequencer.checks.outcome import Outcome
@@ -7,20 +7,20 @@ from sequencer.staging.staged import Staged
 from sequencer.timing.position import clock_text
 
 _MEND = (
-    "play it with clicks (`sequencer listen --clicks`), count along, and give the beats by hand where "
-    "they are wrong"
+    "play it with clicks (`sequencer listen --clicks`), count along, and enter the beats by "
+    "hand where they are wrong"
 )
 
 
 def listen_again(show: Staged) -> Outcome:
-    """Bars and spans whose count is doubtful while somebody dances; none of beats given by hand."""
+    """Bars and spans with an uncertain beat while someone dances; beats entered by hand are trusted."""
     song = show.song
     ends = (*song.downbeats[1:], max(song.beats[-1:], default=song.duration))
     spans = [
         (song.downbeats[a - 1], ends[b - 1], f"bar {a}" if a == b else f"bars {a}–{b}")
         for a, b in song.unsure_bars()
     ]
-    said = [
+    found = [
         Finding(
             code="listen-here",
             severity="note",
@@ -28,14 +28,14 @@ def listen_again(show: Staged) -> Outcome:
             start=start,
             end=end,
             position=show.position(float(show.tempo.beats_from_seconds(start))),
-            message=f"the count was not heard surely in {bars}, which is danced",
+            message=f"the beat is uncertain in {bars}, where someone is dancing",
             remedies=(_MEND,),
-            source="this track, as heard",
+            source="this track, as analysed",
         )
         for start, end, bars in spans
         if _danced(show, start, end)
     ]
-    said += [
+    found += [
         Finding(
             code="no-steady-beat",
             severity="warn",
@@ -44,16 +44,16 @@ def listen_again(show: Staged) -> Outcome:
             end=end,
             position=show.position(float(show.tempo.beats_from_seconds(start))),
             message=(
-                f"no steady beat was heard from {clock_text(start)} to {clock_text(end)}, which is "
-                "danced: the beats there are counted on evenly"
+                f"no steady beat was found from {clock_text(start)} to {clock_text(end)}, where "
+                "someone is dancing: the beats there are evenly spaced guesses"
             ),
             remedies=(_MEND,),
-            source="this track, as heard",
+            source="this track, as analysed",
         )
         for start, end in song.unsteady
         if _danced(show, start, end)
     ]
-    return Outcome(findings=tuple(said))
+    return Outcome(findings=tuple(found))
 
 
 def _danced(show: Staged, start: float, end: float) -> bool:

@@ -1,9 +1,9 @@
-"""Walks and turns that are faster than a person can spin on, and chairs that move while the hands are full.
+"""Walks and turns too fast to keep spinning through, and wheelchairs that move while the hands are full.
 
-Speeds are worked out in seconds with the tempo of every beat. No published limit for spinning while
+Speeds are in seconds, with the tempo at every beat. No published limit for spinning while
 walking was found: the defaults are the walking speed that a European standard assumes of anyone
 approaching a machine, and half a turn a second.
-Source: EN ISO 13855:2010, approach speed of 1.6 m/s (catalogue abstract); the turn rate is this tool's own.
+Source: EN ISO 13855:2010, approach speed of 1.6 m/s (catalogue abstract); the turn rate is this tool's default.
 """
 
 import math
@@ -21,7 +21,7 @@ from sequencer.motion.performers.walks import Move
 from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
-_LEAST = 64  # instants of a move that are looked at first
+_LEAST = 64  # instants at which a move is sampled first
 _MOST = 65_536
 
 
@@ -73,14 +73,14 @@ def travel(
 
 
 def peaks(dancer: Dancer, move: Move, tempo: TempoMap) -> tuple[float, float]:
-    """Highest speed [m/s] and turn rate [rad/s] of one move, from above, to half a percent.
+    """Upper bounds of the speed [m/s] and turn rate [rad/s] of one move, tight to half a percent.
 
-    The largest of samples is raised by what acceleration can add between two of them, and sampled more
-    finely until that is little.
+    The largest sample is raised by what acceleration can add between two samples; sampling gets finer
+    until that is little.
     """
     bounds = [piece[2] for piece in dancer.floor.pieces(move.start, move.end)]
-    push = max(b.acceleration for b in bounds)
-    twist = max(b.turn_acceleration for b in bounds)
+    acceleration = max(b.acceleration for b in bounds)
+    turn_acceleration = max(b.turn_acceleration for b in bounds)
     fastest = tempo.fastest(move.start, move.end)
     n = _LEAST
     while True:
@@ -91,7 +91,8 @@ def peaks(dancer: Dancer, move: Move, tempo: TempoMap) -> tuple[float, float]:
         rates = np.maximum(tempo.rates(beats - step / 2), tempo.rates(beats + step / 2))
         speed = float(np.max(np.hypot(*stand.place_rate.T) * rates))
         turn = float(np.max(np.abs(stand.facing_rate) * rates))
-        more, more_turn = push * step / 2 * fastest, twist * step / 2 * fastest
+        more = acceleration * step / 2 * fastest
+        more_turn = turn_acceleration * step / 2 * fastest
         if (more <= 0.005 * speed and more_turn <= 0.005 * turn + 1e-12) or n >= _MOST:
             return speed + more, turn + more_turn
         n *= 4
@@ -102,10 +103,10 @@ def _findings(
 ) -> list[Finding]:
     count = BeatClock(tempo)
     length = move.end - move.start
-    name, way = dancer.name, "rolls" if dancer.body.seated else "walks"
+    name, verb = dancer.name, "rolls" if dancer.body.seated else "walks"
     out = []
     for code, value, limit, unit, words, source in (
-        ("walks-too-fast", speed, limits.speed, "m/s", f"{way} at up to", limits.speed_source),
+        ("walks-too-fast", speed, limits.speed, "m/s", f"{verb} at up to", limits.speed_source),
         (
             "turns-too-fast",
             math.degrees(turn),
@@ -117,7 +118,7 @@ def _findings(
     ):
         if value <= limit:
             continue
-        # Peaks fall as the time given grows.
+        # A longer walk has lower peaks.
         needed = math.ceil(2 * length * value / limit) / 2
         decimals = 1 if unit == "m/s" else 0
         out.append(
@@ -129,12 +130,12 @@ def _findings(
                 end=count.seconds(move.end),
                 position=count.position(move.start),
                 message=(
-                    f"{name} {words} {value:.{decimals}f} {unit}; {limit:.{decimals}f} {unit} can be "
-                    "danced while spinning"
+                    f"{name} {words} {value:.{decimals}f} {unit}; the limit while spinning is "
+                    f"{limit:.{decimals}f} {unit}"
                 ),
                 remedies=(
                     f"give the walk {needed:g} beats instead of {length:g}",
-                    "or a nearer place" if unit == "m/s" else "or a smaller turn",
+                    "choose a nearer place" if unit == "m/s" else "turn less",
                 ),
                 source=source,
                 where=(float(move.place[0]), float(move.place[1])),
@@ -144,7 +145,7 @@ def _findings(
 
 
 def _wheels(dancer: Dancer, tempo: TempoMap) -> list[Finding]:
-    """That a wheelchair is to move while its performer holds props: the way is danced as given."""
+    """Note that a wheelchair moves while its performer holds props; the path itself is taken as written."""
     if not (dancer.body.seated and dancer.props and dancer.floor.moves):
         return []
     count, moves = BeatClock(tempo), dancer.floor.moves
@@ -163,8 +164,8 @@ def _wheels(dancer: Dancer, tempo: TempoMap) -> list[Finding]:
                 "the hands hold props"
             ),
             remedies=(
-                "say who pushes, or drive by motor",
-                "or stay in place, or hold both props in the lap for the way",
+                "name who pushes, or use a motor",
+                "stay in place, or rest both props in the lap on the way",
             ),
             source="hands that hold a prop do not turn wheels (common practice)",
             where=(float(first.place[0]), float(first.place[1])),

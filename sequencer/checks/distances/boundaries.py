@@ -1,4 +1,4 @@
-"""Every performer against what stands still: audience, scenery, ceiling, floor, edge, crew posts."""
+"""Distance of every performer to what stands still: audience, scenery, ceiling, floor, edge, crew posts."""
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
@@ -20,36 +20,43 @@ from sequencer.motion.performers.parts import FIRST_POINT, PARTS
 from sequencer.motion.props.prop import Prop
 from sequencer.timing.tempo import TempoMap
 
-_TOGETHER = 32.0  # [beats] approaches no farther apart than this are told in one finding
+_TOGETHER = 32.0  # [beats] approaches no farther apart than this share one finding
 
-LEAST_PROP = 0.20  # [m] from hand to wick: a shorter one is none to spin, and no counsel
-ON_STAGE = 0.05  # [m] by which a line must lie within the stage: one along the edge is none
+LEAST_PROP = 0.20  # [m] from hand to wick: a shorter prop cannot be spun, so none is suggested
+ON_STAGE = 0.05  # [m] that a line must lie inside the stage to count: one along the edge does not
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _ClearanceRule:
-    """One question: how close every dancer comes to one thing."""
+    """How close every dancer may come to one thing, and how that is measured."""
 
     code: str
     thing: str
     prisms: tuple[Prism, ...]
     measure: Measure
     required: float
-    rule: str  # field of Requirements
+    requirement: str  # field of Requirements
     only_lit: bool = False
     severity: Severity = "stop"
-    said: str  # of what the distance is measured from
-    mend: Callable[[float], str] | None = None  # from what is missing [m]; the floor has its own
+    part: str = ""  # what the distance is measured from; empty for the nearest part
+    mend: Callable[[float], str] | None = (
+        None  # given the missing distance [m]; `_Lowest` does it for the floor
+    )
+
+    @property
+    def in_words(self) -> str:
+        """The thing as messages name it."""
+        return f"the {self.thing}" if self.thing in {"edge of the stage", "floor"} else self.thing
 
     def of(self, dancer: Dancer) -> float:
-        """What a dancer must keep [m]: measured from the place, a wheelchair's column needs as much more."""
+        """Distance that a dancer must keep [m]; from the place, the wider column of a wheelchair is added."""
         wide = dancer.body.girth - dancer.body.half_breadth if self.measure == "place" else 0.0
         return self.required + wide
 
     def mends(self, distance: float, required: float) -> tuple[str, ...]:
-        """What would mend a distance under the requirement."""
+        """Mends of a distance under the requirement."""
         if self.measure == "place" and distance < TOLERANCE:
-            # Beyond the edge the distance is 0 however far: no number of metres is known to do.
+            # Beyond the edge the distance is 0 however far out: how many metres are missing is not known.
             return (
                 f"move the place or the walk onto the stage, {required:.2f} m in from its edge",
             )
@@ -65,19 +72,19 @@ def boundaries(
     start: float,
     end: float,
 ) -> Outcome:
-    """Distances and conflicts of every performer with what stands still, between two beats."""
+    """Distances and conflicts between every performer and what stands still, between two beats."""
     grid = cells(dancers, start, end)
-    total = Outcome(findings=_audience_on_stage(venue), not_checked=_unseen(venue))
-    for ask in _clearance_rules(dancers, venue, requirements):
+    total = Outcome(findings=_audience_on_stage(venue), not_checked=_not_checked(venue))
+    for rule in _clearance_rules(dancers, venue, requirements):
         found = encounters(
             dancers,
             grid,
-            ask.prisms,
-            measure=ask.measure,
-            required=np.array([ask.of(dancer) for dancer in dancers]),
-            only_lit=ask.only_lit,
+            rule.prisms,
+            measure=rule.measure,
+            required=np.array([rule.of(dancer) for dancer in dancers]),
+            only_lit=rule.only_lit,
         )
-        total += _told(dancers, tempo, requirements, ask, found)
+        total += _judged(dancers, tempo, requirements, rule, found)
     return total + _ceilings(dancers, tempo, venue, requirements)
 
 
@@ -106,7 +113,7 @@ def _audience_on_stage(venue: Venue) -> tuple[Finding, ...]:
 
 
 def audience_distance(dancers: Sequence[Dancer], requirements: Requirements) -> float:
-    """What the audience line must keep [m]: more, once, where two or more are ever lit at once."""
+    """Distance that the audience line must keep [m]; a surcharge applies once if two or more are ever lit at once."""
     edges = sorted(
         [(start, 1) for dancer in dancers for start, _ in dancer.lit]
         + [(end, -1) for dancer in dancers for _, end in dancer.lit]
@@ -117,12 +124,12 @@ def audience_distance(dancers: Sequence[Dancer], requirements: Requirements) -> 
 
 
 def ceiling_needed(dancer: Dancer, requirements: Requirements) -> float:
-    """Height for an arm and a prop straight up, the flame, and the room over it [m]."""
-    return max(ceilings_asked(dancer, requirements).values())
+    """Height that arm and prop straight up, the flame and the room above it take [m]."""
+    return max(ceilings_required(dancer, requirements).values())
 
 
-def ceilings_asked(dancer: Dancer, requirements: Requirements) -> dict[str, float]:
-    """Height that each rule asks of a ceiling over a dancer's fire [m], by the rule's name."""
+def ceilings_required(dancer: Dancer, requirements: Requirements) -> dict[str, float]:
+    """Height that each rule sets for a ceiling over a dancer's fire [m], by the rule's name."""
     tops = [
         dancer.body.overhead_grip + prop.farthest + prop.hot_radius
         for prop in dancer.props.values()
@@ -137,16 +144,16 @@ def _clearance_rules(
     dancers: Sequence[Dancer], venue: Venue, requirements: Requirements
 ) -> list[_ClearanceRule]:
     audience = audience_distance(dancers, requirements)
-    asks = [
+    rules = [
         _ClearanceRule(
             code="audience-too-close",
             thing=edge.name,
             prisms=edge.prisms,
             measure="envelope",
             required=audience,
-            rule="audience_more" if audience > requirements.audience else "audience",
+            requirement="audience_more" if audience > requirements.audience else "audience",
             only_lit=True,
-            said="the reach of arm, prop and flame",
+            part="the reach of arm, prop and flame",
             mend=lambda short: (
                 f"move the place, or the audience line, {_up(short)} m farther away, or dance it unlit"
             ),
@@ -154,56 +161,53 @@ def _clearance_rules(
         for edge in venue.audience
     ]
     if venue.stage is not None:
-        asks.append(
+        rules.append(
             _ClearanceRule(
                 code="off-stage",
                 thing="edge of the stage",
                 prisms=venue.stage.outside(),
                 measure="place",
                 required=requirements.stage_edge,
-                rule="stage_edge",
-                said="the middle of the body",
+                requirement="stage_edge",
+                part="the middle of the body",
                 mend=lambda short: f"move the place or the walk {_up(short)} m towards the stage",
             )
         )
     for piece in venue.scenery:
-        asks.append(
+        rules.append(
             _ClearanceRule(
                 code="scenery-too-close",
                 thing=piece.name,
                 prisms=piece.prisms,
                 measure="parts",
                 required=requirements.scenery,
-                rule="scenery",
-                said="",
+                requirement="scenery",
                 mend=lambda short: f"move the place or the scenery {_up(short)} m farther away",
             )
         )
         if piece.combustible:
-            asks.append(
+            rules.append(
                 _ClearanceRule(
                     code="scenery-too-close",
                     thing=f"{piece.name} (combustible)",
                     prisms=piece.prisms,
                     measure="flames",
                     required=requirements.combustible,
-                    rule="combustible",
-                    said="",
+                    requirement="combustible",
                     mend=lambda short: (
-                        f"move the place or the scenery {_up(short)} m farther away, use what does "
-                        "not burn, or dance it unlit"
+                        f"move the place or the scenery {_up(short)} m farther away, replace it by "
+                        "something that does not burn, or dance it unlit"
                     ),
                 )
             )
-    asks += [
+    rules += [
         _ClearanceRule(
             code="ceiling-too-low",
             thing=ceiling.name,
             prisms=ceiling.prisms,
             measure="flames",
             required=requirements.overhead,
-            rule="overhead",
-            said="",
+            requirement="overhead",
             mend=lambda short: (
                 f"keep the flame {_up(short)} m lower: a shorter prop, a lower hand, or "
                 "another pattern"
@@ -211,57 +215,57 @@ def _clearance_rules(
         )
         for ceiling in venue.ceilings
     ]
-    asks.append(
+    rules.append(
         _ClearanceRule(
             code="hits-floor",
             thing="floor",
             prisms=(plane(top=0.0),),
             measure="wicks",
             required=requirements.floor,
-            rule="floor",
+            requirement="floor",
             severity="warn",
-            said="",
         )
     )
-    asks += [
+    rules += [
         _ClearanceRule(
             code="post-in-reach",
             thing=post.name,
             prisms=post.prisms,
             measure="envelope",
             required=requirements.post + post.radius,
-            rule="post",
-            said="the reach of arm, prop and flame",
+            requirement="post",
+            part="the reach of arm, prop and flame",
             mend=lambda short: f"move the post {_up(short)} m farther away",
         )
         for post in venue.posts
     ]
-    return asks
+    return rules
 
 
-def _told(
+def _judged(
     dancers: Sequence[Dancer],
     tempo: TempoMap,
     requirements: Requirements,
-    ask: _ClearanceRule,
+    rule: _ClearanceRule,
     found: Encounters,
 ) -> Outcome:
     count = BeatClock(tempo)
-    findings, rows = [], []
+    findings: list[Finding] = []
+    rows = []
     for k, dancer in enumerate(dancers):
         if not np.isfinite(found.distance[k]):
             continue
         beat = float(found.at[k])
-        part = ask.said or _part(found, k, dancer)
+        part = rule.part or _part(found, k, dancer)
         x, y = dancer.floor.at(beat).place
         rows.append(
             Clearance(
-                between=(dancer.name, ask.thing),
+                between=(dancer.name, rule.thing),
                 distance=float(found.distance[k]),
-                required=ask.of(dancer),
+                required=rule.of(dancer),
                 at=count.seconds(beat),
                 error=0.0 if found.bound[k] else TOLERANCE,
-                parts=(part, ask.thing),
+                parts=(part, rule.thing),
                 where=(float(x), float(y)),
                 bound=bool(found.bound[k]),
                 position=count.position(beat),
@@ -271,18 +275,22 @@ def _told(
         begin, end = found.spans.start[of], found.spans.end[of]
         cuts = np.flatnonzero(begin[1:] - end[:-1] > _TOGETHER) + 1
         findings += [
-            _finding(dancer, count, requirements, ask, found, k, begin[some], end[some], part)
+            _finding(dancer, count, requirements, rule, found, k, begin[some], end[some], part)
             for some in np.split(np.arange(len(begin)), cuts)
             if len(some)
         ]
-    return Outcome(findings=tuple(findings), clearances=tuple(rows))
+    return Outcome(
+        findings=tuple(findings),
+        clearances=tuple(rows),
+        things=tuple((finding, rule.thing) for finding in findings),
+    )
 
 
 def _finding(
     dancer: Dancer,
     count: BeatClock,
     requirements: Requirements,
-    ask: _ClearanceRule,
+    rule: _ClearanceRule,
     found: Encounters,
     k: int,
     begin: Floats,
@@ -294,90 +302,93 @@ def _finding(
         "" if len(begin) == 1 else f"; {len(begin)} times up to {count.position(float(end[-1]))}"
     )
     x, y = dancer.floor.at(float(begin[0])).place
-    # The envelope and the place do not grow with the hands' work: an arm is as long as it is.
-    moving = ask.measure in {"parts", "flames"}
+    # Hand work does not widen the envelope or the place: an arm is no longer for it.
+    moving = rule.measure in {"parts", "flames"}
     work = deviation_words(float(found.at[k]), dancer) if moving else ""
-    thing, remedies = ask.thing, ask.mends(worst, ask.of(dancer))
-    if ask.measure == "wicks":
+    thing, remedies = rule.in_words, rule.mends(worst, rule.of(dancer))
+    if rule.measure == "wicks":
         low = _lowest(dancer, float(found.at[k]), int(found.part[k]), worst)
-        work, thing, remedies = low.words, "the floor", low.mends(ask.required)
+        work, remedies = low.words, low.mends(rule.required)
     gap = f"comes within {worst:.2f} m of" if worst >= 0 else f"reaches {length_words(worst)} into"
-    if ask.measure == "place" and worst < TOLERANCE:
+    if rule.measure == "place" and worst < TOLERANCE:
         gap = "goes beyond"
     return Finding(
-        code=ask.code,
-        severity=ask.severity,
+        code=rule.code,
+        severity=rule.severity,
         who=(dancer.name,),
         start=count.seconds(float(begin[0])),
         end=count.seconds(float(end[-1])),
         position=count.position(float(begin[0])),
         message=(
             f"{dancer.name}: {part} {gap} {thing}, closest at "
-            f"{count.position(float(found.at[k]))}; {ask.of(dancer):.2f} m is required{work}{often}"
+            f"{count.position(float(found.at[k]))}; {rule.of(dancer):.2f} m is required{work}{often}"
         ),
         remedies=remedies,
-        source=requirements.source(ask.rule),
+        source=requirements.source(rule.requirement),
         where=(float(x), float(y)),
     )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Lowest:
-    """A wick at its lowest: as drawn, as told with hand work, and as low as the arm lets it be."""
+    """A wick at its lowest: as drawn, with hand work, and hanging from a straight arm."""
 
     prop: Prop
     drawn: float  # [m] over the floor
-    told: float  # [m]
+    lowest: float  # [m] over the floor, with hand work
     off: float  # [m] that the hand may be off its drawn path
     hanging: float  # [m] arm and prop straight down
     room: float  # [m] by which the hand can go up before the arm is straight overhead
 
     @property
     def words(self) -> str:
-        """What hand work took off, and whether the arm's length held it."""
-        taken = self.drawn - self.told
+        """What hand work took off, and whether the arm's length limited it."""
+        taken = self.drawn - self.lowest
         if taken <= TOLERANCE:
             return ""
-        held = " down to where the arm is straight" if taken < self.off - TOLERANCE else ""
-        return f" (drawn {length_words(self.drawn)} over it; hand work: {length_words(taken)} taken off{held})"
+        limited = ", down to a straight arm" if taken < self.off - TOLERANCE else ""
+        return (
+            f" (drawn {length_words(self.drawn)} above it; {length_words(taken)} taken off for hand "
+            f"work{limited})"
+        )
 
     def mends(self, required: float) -> tuple[str, ...]:
-        """What would keep it off the floor, and can be done."""
-        worked = self.drawn >= required - TOLERANCE
+        """Feasible mends that keep it off the floor."""
+        by_hand_work = self.drawn >= required - TOLERANCE
         up = required - (self.drawn - self.off)
         out = []
-        if worked:
+        if by_hand_work:
             out.append(
-                "it is drawn clear of the floor and comes down by hand work alone: choose a pattern that needs "
-                "less of it (`sequencer patterns NAME` tells how much)"
+                "choose a pattern that needs less hand work (`sequencer patterns NAME` shows how much): as "
+                "drawn it clears the floor"
             )
         elif self.drawn < self.hanging - TOLERANCE:
-            out.append("bring the hand within the arm's reach first: it is drawn lower than that")
+            out.append("bring the hand within the arm's reach first: it is drawn too low for that")
         if up <= self.room:
             out.append(f"raise the hand by {_up(up)} m (up)")
-        # At this length the wick clears the floor wherever the hand is: as drawn, or at the arm's end.
-        short = required - (self.hanging if worked else self.drawn)
+        # At this length the wick clears the floor wherever the hand is, as drawn or with a straight arm.
+        short = required - (self.hanging if by_hand_work else self.drawn)
         left = np.floor(100 * (self.prop.farthest - short) + 1e-6) / 100
         if left >= LEAST_PROP:
             out.append(
-                f"take a {'tether' if self.prop.kind == 'poi' else 'rope'} of at most {left:.2f} m"
+                f"use a {'tether' if self.prop.kind == 'poi' else 'rope'} of at most {left:.2f} m"
                 if self.prop.flexible
-                else f"take a smaller {self.prop.kind}: at most {left:.2f} m from the hand to that wick"
+                else f"use a smaller {self.prop.kind}: at most {left:.2f} m from the hand to that wick"
             )
         return tuple(out) or ("choose another pattern",)
 
 
-def _lowest(dancer: Dancer, beat: float, part: int, told: float) -> _Lowest:
+def _lowest(dancer: Dancer, beat: float, part: int, lowest: float) -> _Lowest:
     side = PARTS[part].side
     if side is None:
-        raise ValueError(f"part {part} is no wick")
+        raise ValueError(f"part {part} is not a wick")
     prop, body = dancer.props[side], dancer.body
     points = dancer.stage_points(np.array(beat))[0]
     radius = prop.wick_radius if PARTS[part].kind == "rear" else prop.cold_radius
     return _Lowest(
         prop=prop,
         drawn=float(points[PARTS[part].start, 2]) - radius,
-        told=told,
+        lowest=lowest,
         off=float(dancer.deviations(beat)[SIDES.index(side)]),
         hanging=lowest_wick(dancer, side),
         room=body.shoulder_height + body.arm_length - float(points[FIRST_POINT[side] + 1, 2]),
@@ -387,9 +398,9 @@ def _lowest(dancer: Dancer, beat: float, part: int, told: float) -> _Lowest:
 def _ceilings(
     dancers: Sequence[Dancer], tempo: TempoMap, venue: Venue, requirements: Requirements
 ) -> Outcome:
-    """Ceilings against arm and prop straight up, whatever the pattern draws."""
+    """Ceilings too low for arm and prop straight up, whatever the pattern."""
     count = BeatClock(tempo)
-    findings = []
+    findings: list[tuple[Finding, str]] = []
     for ceiling in venue.ceilings:
         for dancer in dancers:
             needed = ceiling_needed(dancer, requirements)
@@ -398,30 +409,29 @@ def _ceilings(
             if ceiling.region is not None and not _goes_under(dancer, ceiling.region.prisms()):
                 continue
             beat = dancer.lit[0][0]
-            findings.append(
-                Finding(
-                    code="ceiling-too-low",
-                    severity="stop",
-                    who=(dancer.name,),
-                    start=count.seconds(beat),
-                    end=count.seconds(dancer.lit[-1][1]),
-                    position=count.position(beat),
-                    message=(
-                        f"{dancer.name}: {ceiling.name} at {ceiling.height:.2f} m; arm and prop "
-                        f"straight up, flame and room over it need {needed:.2f} m"
-                    ),
-                    remedies=(
-                        f"perform unlit, under a ceiling of {needed:.2f} m or more, or in the open",
-                    ),
-                    source=" ".join(
-                        requirements.source(name)
-                        for name, asked in ceilings_asked(dancer, requirements).items()
-                        if ceiling.height < asked
-                    ),
-                    where=None,
-                )
+            finding = Finding(
+                code="ceiling-too-low",
+                severity="stop",
+                who=(dancer.name,),
+                start=count.seconds(beat),
+                end=count.seconds(dancer.lit[-1][1]),
+                position=count.position(beat),
+                message=(
+                    f"{dancer.name}: {ceiling.name} at {ceiling.height:.2f} m; arm and prop "
+                    f"straight up, the flame and the room above it need {needed:.2f} m"
+                ),
+                remedies=(
+                    f"perform unlit, under a ceiling of {needed:.2f} m or more, or in the open",
+                ),
+                source=" ".join(
+                    requirements.source(name)
+                    for name, height in ceilings_required(dancer, requirements).items()
+                    if ceiling.height < height
+                ),
+                where=None,
             )
-    return Outcome(findings=tuple(findings))
+            findings.append((finding, ceiling.name))
+    return Outcome(findings=tuple(each for each, _ in findings), things=tuple(findings))
 
 
 def _goes_under(dancer: Dancer, prisms: Sequence[Prism]) -> bool:
@@ -443,22 +453,20 @@ def _part(found: Encounters, k: int, dancer: Dancer) -> str:
 
 
 def _up(short: float) -> str:
-    """What is missing, rounded up to the next 5 cm."""
+    """The missing distance [m], rounded up to the next 5 cm."""
     return f"{np.ceil(max(short, 0.0) / 0.05 - 1e-6) * 0.05:.2f}"
 
 
-def _unseen(venue: Venue) -> tuple[str, ...]:
+def _not_checked(venue: Venue) -> tuple[str, ...]:
     out = []
     if venue.stage is None:
-        out.append("No stage outline is given: whether anyone leaves the stage was not looked at.")
+        out.append("No stage outline is given: whether anyone leaves the stage was not checked.")
     if not venue.audience:
-        out.append("No audience line is given: the distance to the audience was not looked at.")
+        out.append("No audience line is given: the distance to the audience was not checked.")
     if not venue.ceilings:
-        out.append(
-            "No ceiling is entered: lines, branches and bunting overhead were not looked at."
-        )
+        out.append("No ceiling is given: lines, branches and bunting overhead were not checked.")
     if not venue.scenery:
-        out.append("No scenery is given: distances to scenery and drapes were not looked at.")
+        out.append("No scenery is given: distances to scenery and drapes were not checked.")
     if not venue.posts:
-        out.append("No crew posts are given: whether one lies inside a reach was not looked at.")
+        out.append("No crew posts are given: whether one lies inside a reach was not checked.")
     return tuple(out)

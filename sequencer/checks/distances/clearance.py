@@ -1,7 +1,7 @@
-"""Certified clearance of a whole show: performers from each other and from all that stands still.
+"""Certified clearance of a whole show: between performers, and from performers to everything that stands still.
 
-Distances are proven to 5 mm for the plan as drawn, with the leeway of each block's hand work. People drift:
-`checks.distances.drift` says how likely each conflict is as danced.
+Distances are proven to 5 mm for the plan as drawn, with a margin for each block's hand work. People drift:
+`checks.distances.drift` estimates how likely each conflict is as danced.
 """
 
 from collections.abc import Sequence
@@ -18,13 +18,13 @@ from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
 _NOT_CHECKED = (
-    "Heads that come loose, sparks and dripping fuel were not looked at.",
-    "Elbows are bounded by all they can reach; costumes and hair were not looked at.",
+    "Heads that come loose, sparks and dripping fuel were not checked.",
+    "Elbows count wherever they can be; costumes and hair were not checked.",
 )
 
 
 def distances(show: Staged) -> Outcome:
-    """All distances of a show, and what stands against it.
+    """All distances of a show, and the findings on them.
 
     Raises
     ------
@@ -46,7 +46,7 @@ def clearance(
     start: float,
     end: float,
 ) -> Outcome:
-    """All distances of a show between two beats, and what stands against it.
+    """All distances of a show between two beats, and the findings on them.
 
     Parameters
     ----------
@@ -71,22 +71,27 @@ def clearance(
     if len(set(names)) < len(names):
         raise ValueError(f"names of performers must differ, got {names}")
     if not dancers:
-        return Outcome(not_checked=("No performer: no distance was looked at.",))
+        return Outcome(not_checked=("No performers: no distances were checked.",))
     return (
         spacing(dancers, tempo, requirements, start=start, end=end)
         + boundaries(dancers, tempo, venue, requirements, start=start, end=end)
-        + Outcome(not_checked=(_held(dancers), *_NOT_CHECKED))
+        + Outcome(not_checked=(_scope(dancers), *_NOT_CHECKED))
     )
 
 
-def _held(dancers: Sequence[Dancer]) -> str:
-    """What the distances hold for."""
+def _scope(dancers: Sequence[Dancer]) -> str:
+    """What the distances cover."""
     most = max(
-        (each.size for dancer in dancers for own in dancer.deviation.values() for each in own),
+        (
+            each.size
+            for dancer in dancers
+            for blocks in dancer.deviation.values()
+            for each in blocks
+        ),
         default=0.0,
     )
     work = f" and each block's hand work (up to {100 * most:.0f} cm a hand)" if most else ""
-    return f"Distances hold for the plan as drawn{work}; drift of people and tempo is not in them."
+    return f"Distances hold for the plan as drawn{work}; drift of people and tempo is left out."
 
 
 CHECK = Check(

@@ -1,8 +1,8 @@
-"""Clearance as danced: the chance that two performers come too close when people are people.
+"""Clearance as danced: the chance that two performers come too close with human error.
 
-The show is danced many times with drawn errors of place, facing, timing, tempo, tether and hands
-(`checks.distances.drift_runs`), each time searched with the same proof as the plan. The interval of each chance is the
-exact binomial one.
+The show is danced many times with random errors of place, facing, timing, tempo, tether and hands
+(`checks.distances.drift_runs`), and each run is searched with the same proof as the plan. Intervals are exact
+binomial ones.
 Source: C. J. Clopper, E. S. Pearson, Biometrika 26 (1934), 404-413.
 """
 
@@ -31,16 +31,16 @@ from sequencer.motion.performers.drifting import ERROR_KINDS, Spread
 from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
-CHANCE = 0.05  # from which chance on a pair is told
+CHANCE = 0.05  # a pair at or above this chance is a finding
 _CONFIDENCE = 0.95
 _TRIALS = 12  # runs for each kind of error alone, and each performer alone
-_EXPLAINED = 6  # conflicts for which they are danced
-_COARSE = 0.03  # [m] error of a distance that only ranks errors
+_EXPLAINED = 6  # likeliest conflicts for which these runs are danced
+_COARSE = 0.03  # [m] tolerance of distances that only rank the errors
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Gathering:
-    """Conflicts of one pair at one place of the show, over all runs."""
+class ConflictGroup:
+    """Conflicts of one pair in one part of the show, over all runs."""
 
     first: str
     second: str
@@ -60,19 +60,19 @@ class Gathering:
 
 def as_danced(
     work: Work, trials: Trials, *, progress: RunProgress | None = None
-) -> tuple[Gathering, ...]:
-    """Conflicts of every pair in all runs, gathered by where in the show they happen.
+) -> tuple[ConflictGroup, ...]:
+    """Conflicts of every pair in all runs, grouped by where in the show they happen.
 
     Parameters
     ----------
     work : Work
     trials : Trials
     progress : callable, optional
-        Told the share done.
+        Called with the share done.
 
     Returns
     -------
-    gatherings : tuple of Gathering
+    groups : tuple of ConflictGroup
         Likeliest first.
     """
     say = progress or (lambda _share: None)
@@ -80,13 +80,13 @@ def as_danced(
     found = sorted(gathered(work.dancers, runs), key=lambda one: (-one.conflicts, one.worst))
     out = []
     for k, one in enumerate(found):
-        out.append(_told_apart(one, work) if k < _EXPLAINED else one)
+        out.append(_explained(one, work) if k < _EXPLAINED else one)
         say(0.9 + 0.1 * (k + 1) / len(found))
     return tuple(out)
 
 
-def gathered(dancers: Sequence[Dancer], runs: Sequence[Run]) -> tuple[Gathering, ...]:
-    """Conflicts of all runs by pair and by place of the show; a gap of 8 beats parts two."""
+def gathered(dancers: Sequence[Dancer], runs: Sequence[Run]) -> tuple[ConflictGroup, ...]:
+    """Conflicts of all runs, grouped by pair and by part of the show; a gap of 8 beats starts a new group."""
     first, second = np.triu_indices(len(dancers), 1)
     rows = sorted((near, k) for k, run in enumerate(runs) for near in run)
     groups: list[list[tuple[int, float, float, float, int]]] = []
@@ -100,7 +100,7 @@ def gathered(dancers: Sequence[Dancer], runs: Sequence[Run]) -> tuple[Gathering,
         else:
             groups[-1].append(row)
     return tuple(
-        Gathering(
+        ConflictGroup(
             first=dancers[first[group[0][0]]].name,
             second=dancers[second[group[0][0]]].name,
             start=min(row[1] for row in group),
@@ -116,15 +116,15 @@ def gathered(dancers: Sequence[Dancer], runs: Sequence[Run]) -> tuple[Gathering,
 def drifted(
     show: Staged, *, trials: Trials | None = None, progress: RunProgress | None = None
 ) -> Outcome:
-    """A show danced with the errors that it states: pairs that come too close, and the whole table.
+    """A show danced with the errors that it states: findings on pairs too close, and the whole table.
 
     Parameters
     ----------
     show : Staged
     trials : Trials, optional
-        How many times, and from which seed.
+        How many runs, and the random seed.
     progress : callable, optional
-        Told the share done.
+        Called with the share done.
     """
     start, end = show.span
     found, table = drift(
@@ -189,11 +189,11 @@ def drift(
         clear_high=interval(0, how.runs)[1],
     )
     findings = tuple(_finding(one, count, requirements) for one in found if one.share >= CHANCE)
-    spoken = (
-        "As danced, only performers against each other were looked at: not the audience, scenery, "
-        "ceiling, the edge of the stage or the crew's posts."
+    scope = (
+        "As danced, only performers were checked against each other: not against audience, scenery, "
+        "ceiling, edge of the stage or crew posts."
     )
-    return Outcome(findings=findings, not_checked=(spoken,)), table
+    return Outcome(findings=findings, not_checked=(scope,)), table
 
 
 def interval(conflicts: int, runs: int, confidence: float = _CONFIDENCE) -> tuple[float, float]:
@@ -206,8 +206,8 @@ def interval(conflicts: int, runs: int, confidence: float = _CONFIDENCE) -> tupl
     return low, high
 
 
-def _told_apart(one: Gathering, work: Work) -> Gathering:
-    """The kind of error, and the performer, that alone bring the pair nearest: by the root mean square."""
+def _explained(one: ConflictGroup, work: Work) -> ConflictGroup:
+    """The group with the kind of error, and the performer, that alone bring the pair closest (root mean square)."""
     pair = tuple(dancer for dancer in work.dancers if dancer.name in {one.first, one.second})
     window = (max(one.start - 1.0, work.span[0]), min(one.end + 1.0, work.span[1]))
 
@@ -218,11 +218,12 @@ def _told_apart(one: Gathering, work: Work) -> Gathering:
     plan = distance(pair)
 
     def nearer(spread: Spread, only: str | None) -> float:
-        own = replace(work, dancers=pair, spread=spread)
-        lost = [
-            max(plan - distance(drawn_dancers(own, run, only=only)), 0.0) for run in range(_TRIALS)
+        alone = replace(work, dancers=pair, spread=spread)
+        losses = [
+            max(plan - distance(drawn_dancers(alone, run, only=only)), 0.0)
+            for run in range(_TRIALS)
         ]
-        return float(np.sqrt(np.mean(np.square(lost))))
+        return float(np.sqrt(np.mean(np.square(losses))))
 
     kinds = {
         kind: nearer(work.spread.only(kind), None)
@@ -237,7 +238,7 @@ def _told_apart(one: Gathering, work: Work) -> Gathering:
     )
 
 
-def _chance(one: Gathering, count: BeatClock) -> Chance:
+def _chance(one: ConflictGroup, count: BeatClock) -> Chance:
     low, high = interval(one.conflicts, one.runs)
     return Chance(
         between=(one.first, one.second),
@@ -255,7 +256,7 @@ def _chance(one: Gathering, count: BeatClock) -> Chance:
     )
 
 
-def _finding(one: Gathering, count: BeatClock, requirements: Requirements) -> Finding:
+def _finding(one: ConflictGroup, count: BeatClock, requirements: Requirements) -> Finding:
     low, high = interval(one.conflicts, one.runs)
     return Finding(
         code="too-close-as-danced",
@@ -265,20 +266,20 @@ def _finding(one: Gathering, count: BeatClock, requirements: Requirements) -> Fi
         end=count.seconds(one.end),
         position=count.position(one.start),
         message=(
-            f"as danced, {one.first} and {one.second} come under "
-            f"{requirements.performers:.2f} m in {one.conflicts} of {one.runs} runs "
+            f"as danced, {one.first} and {one.second} come closer "
+            f"than {requirements.performers:.2f} m in {one.conflicts} of {one.runs} runs "
             f"({100 * one.share:.0f} %; {100 * low:.0f} to {100 * high:.0f} % with "
             f"{100 * _CONFIDENCE:.0f} % confidence), between {count.position(one.start)} and "
             f"{count.position(one.end)}"
         ),
         remedies=(
-            "give them more room, or a larger distance between performers in the rules",
-            f"rehearse {_REHEARSED[one.matters]} first, and {one.who} before the other: "
-            "that error and that person bring them nearest"
+            "give them more room, or raise the distance between performers in the rules",
+            f"rehearse {_REHEARSED[one.matters]} first, {one.who} above all: "
+            "that error and that person bring them closest"
             if one.matters
             else "mend the likelier conflicts first",
         ),
-        source="this tool's repeated drawing; spread: `drift` of the show, or this tool's own where it says none",
+        source="this tool's random runs; spread: `drift` of the show, or this tool's default where it is blank",
     )
 
 

@@ -1,8 +1,8 @@
-"""Many drawings of one show, danced over processes and kept in parts, so that an interrupted call goes on.
+"""Many random runs of one show, danced in parallel and stored in batches, so that an interrupted call resumes.
 
-Each run draws every performer anew (`motion.performers.drifting`) and is searched with the proof that the plan is
-searched with. Runs are independent and seeded by their number and the performer's name, so the answer does
-not depend on how many processes dance them, nor on how often the work was interrupted.
+Each run draws new errors for every performer (`motion.performers.drifting`) and is searched with the same proof
+as the plan. Runs are independent and seeded by their number and the performer's name, so the answer does
+not depend on how many processes dance them, nor on how often the work is interrupted.
 """
 
 import hashlib
@@ -25,14 +25,14 @@ from sequencer.motion.performers.drifting import Spread, drifted
 
 RUNS = 200
 TOGETHER = 8.0  # [beats] approaches no farther apart than this are one conflict
-_DRAWING = "2"  # raised whenever the same show would be drawn otherwise
-_KEPT = 32  # shows whose runs are kept
+_DRAWING = "2"  # raised whenever the same seed would draw other errors
+_KEPT = 32  # shows whose runs stay in the cache
 
 RunProgress = Callable[[float], None]
 Span = tuple[float, float]
 
 
-class Near(NamedTuple):
+class RunConflict(NamedTuple):
     """One pair under the requirement in one run."""
 
     pair: int  # place in the order of `pairs`
@@ -41,19 +41,19 @@ class Near(NamedTuple):
     distance: float  # [m] smallest
 
 
-Run = tuple[Near, ...]
+Run = tuple[RunConflict, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Trials:
-    """How a show is danced: how often, with which draw, by whom, and where the runs are kept."""
+    """How a show is danced: how often, with which seed, in how many processes, and where runs are stored."""
 
     runs: int = RUNS
     seed: int = 0
     jobs: int = 1  # processes; -1 for one a core
     backend: str | None = None  # of joblib, such as "dask" with an open client
-    folder: Path | None = None  # runs done are kept there
-    content: str = ""  # names what is danced, beside the dancers themselves
+    folder: Path | None = None  # finished runs are stored there
+    content: str = ""  # identifies the show, beside the dancers themselves
 
     def __post_init__(self) -> None:
         if self.runs < 1:
@@ -64,7 +64,7 @@ class Trials:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Work:
-    """What every process is given: the plan, and what is drawn."""
+    """Input of every process: the plan, and the errors to draw."""
 
     dancers: tuple[Dancer, ...]
     span: Span
@@ -74,27 +74,27 @@ class Work:
 
 
 def danced(work: Work, trials: Trials, *, progress: RunProgress | None = None) -> list[Run]:
-    """Every run of a show, in order; those kept from an earlier call are not danced again.
+    """Every run of a show, in order; runs stored by an earlier call are not danced again.
 
     Parameters
     ----------
     work : Work
     trials : Trials
     progress : callable, optional
-        Told the share done.
+        Called with the share done.
     """
     key = _key(work, trials)
     folder = None if trials.folder is None else trials.folder / key
     _swept(folder)
-    step = _part(len(work.dancers))
+    step = _batch_size(len(work.dancers))
     parts = [range(low, min(low + step, trials.runs)) for low in range(0, trials.runs, step)]
-    done = {part.start: kept for part in parts if (kept := _kept(folder, key, part)) is not None}
+    done = {part.start: runs for part in parts if (runs := _stored(folder, key, part)) is not None}
     waiting = [part for part in parts if part.start not in done]
     say = progress or (lambda _share: None)
     say(sum(len(runs) for runs in done.values()) / trials.runs)
-    for part, found in _worked(work, waiting, trials):
+    for part, found in _computed(work, waiting, trials):
         done[part.start] = found
-        _keep(folder, key, part, found)
+        _store(folder, key, part, found)
         say(sum(len(runs) for runs in done.values()) / trials.runs)
     if trials.folder is not None:
         _tidied(trials.folder)
@@ -102,7 +102,7 @@ def danced(work: Work, trials: Trials, *, progress: RunProgress | None = None) -
 
 
 def one_run(work: Work, run: int, *, only: str | None = None) -> Run:
-    """Conflicts of one drawing of the show; with `only`, all but that one dance the plan."""
+    """Conflicts of one run; with `only`, everyone but that performer dances the plan."""
     drawn = drawn_dancers(work, run, only=only)
     found = approaches(drawn, *work.span, required=work.required, minima=False)
     out = []
@@ -116,12 +116,12 @@ def one_run(work: Work, run: int, *, only: str | None = None) -> Run:
             if len(cuts):
                 two = (drawn[found.first[pair]], drawn[found.second[pair]])
                 distance = float(approaches(two, low, high, required=work.required).distance[0])
-            out.append(Near(int(pair), low, high, distance))
+            out.append(RunConflict(int(pair), low, high, distance))
     return tuple(out)
 
 
 def drawn_dancers(work: Work, run: int, *, only: str | None = None) -> list[Dancer]:
-    """Every performer with the errors of one run; with `only`, of that one alone."""
+    """Every performer with the errors of one run; with `only`, just that performer has errors."""
     middle = 0.5 * (work.span[0] + work.span[1])
     return [
         drifted(
@@ -136,12 +136,12 @@ def drawn_dancers(work: Work, run: int, *, only: str | None = None) -> list[Danc
     ]
 
 
-def _part(n: int) -> int:
-    """Runs that are danced, and kept, together: fewer where one run takes long."""
+def _batch_size(n: int) -> int:
+    """Runs that are danced and stored together: fewer if one run takes long."""
     return max(1, min(20, 2000 // max(n, 1) ** 2))
 
 
-def _worked(
+def _computed(
     work: Work, parts: Sequence[range], trials: Trials
 ) -> Iterator[tuple[range, list[Run]]]:
     if trials.jobs == 1 and trials.backend is None:
@@ -150,9 +150,9 @@ def _worked(
     import joblib
 
     given = {} if trials.backend is None else {"backend": trials.backend}
-    jobs = -1 if trials.backend is not None else trials.jobs  # a cluster takes all that there are
+    jobs = -1 if trials.backend is not None else trials.jobs  # on a cluster, all workers
     with joblib.parallel_config(n_jobs=jobs, **given):
-        with _deaf_to_interrupts():
+        with _ignoring_interrupts():
             found = joblib.Parallel(return_as="generator")(
                 joblib.delayed(_some)(work, part) for part in parts
             )
@@ -160,11 +160,11 @@ def _worked(
 
 
 @contextmanager
-def _deaf_to_interrupts() -> Iterator[None]:
-    """Processes started in here do not answer Ctrl-C; this one ends them, without their tracebacks.
+def _ignoring_interrupts() -> Iterator[None]:
+    """Make processes started in this context ignore Ctrl-C; this process ends them, without their tracebacks.
 
-    It is ignored, not held back: the workers' own start lets held signals go. One pressed in this moment
-    must be pressed again.
+    The signal is ignored rather than blocked, since starting a worker delivers blocked signals. A Ctrl-C
+    pressed meanwhile must be pressed again.
     """
     if threading.current_thread() is not threading.main_thread():
         yield
@@ -177,8 +177,8 @@ def _deaf_to_interrupts() -> Iterator[None]:
 
 
 @contextmanager
-def _interrupts_wait() -> Iterator[None]:
-    """A Ctrl-C pressed in here is answered at its end, so that what is begun is whole."""
+def _delaying_interrupts() -> Iterator[None]:
+    """Answer a Ctrl-C only at the end of this context, so that what was begun is finished."""
     if threading.current_thread() is not threading.main_thread():
         yield
         return
@@ -197,40 +197,40 @@ def _some(work: Work, part: range) -> list[Run]:
 
 
 def _key(work: Work, trials: Trials) -> str:
-    """Same show, same spread, same seed: same runs, however many."""
+    """Key of the runs: the same for the same show, spread and seed, however many runs."""
     at = np.linspace(*work.span, 513)
-    told = hashlib.sha256()
+    digest = hashlib.sha256()
     for dancer in work.dancers:
         points, _ = dancer.stage_points(at)
-        told.update(np.round(points, 9).tobytes())
-        told.update(np.round(dancer.radii(points, dancer.is_lit(at)), 9).tobytes())
+        digest.update(np.round(points, 9).tobytes())
+        digest.update(np.round(dancer.radii(points, dancer.is_lit(at)), 9).tobytes())
         deviation = sorted(dancer.deviation.items())
-        told.update(repr((dancer.name, dancer.lit, deviation)).encode())
-    told.update(
+        digest.update(repr((dancer.name, dancer.lit, deviation)).encode())
+    digest.update(
         repr((_DRAWING, trials.content, work.span, work.required, astuple(work.spread), work.seed))
         .encode()
     )  # fmt: skip
-    return told.hexdigest()
+    return digest.hexdigest()
 
 
 def _path(folder: Path, part: range) -> Path:
     return folder / f"{part.start:07d}.json"
 
 
-def _keep(folder: Path | None, key: str, part: range, found: list[Run]) -> None:
-    """Keep a part; a cache that cannot be written is no reason to fail."""
+def _store(folder: Path | None, key: str, part: range, found: list[Run]) -> None:
+    """Store a part; a cache that cannot be written is no reason to fail."""
     if folder is None:
         return
-    rows = [[list(near) for near in run] for run in found]
+    rows = [[list(conflict) for conflict in run] for run in found]
     content = {"key": key, "runs": rows, "checksum": _checksum(rows)}
-    with _interrupts_wait(), suppress(InputError, OSError):
+    with _delaying_interrupts(), suppress(InputError, OSError):
         write_text(_path(folder, part), json.dumps(content))
 
 
 def _swept(folder: Path | None) -> None:
-    """Take away what a call that was killed left half-written.
+    """Delete what a killed call left half-written.
 
-    If another call is just writing it, that call's part is not kept, and danced again another time.
+    If another call is still writing it, that part is not stored and is danced again another time.
     """
     if folder is None:
         return
@@ -239,17 +239,17 @@ def _swept(folder: Path | None) -> None:
             left.unlink(missing_ok=True)
 
 
-def _kept(folder: Path | None, key: str, part: range) -> list[Run] | None:
-    """Runs of a part danced before; none if the file is not whole or not of this show."""
+def _stored(folder: Path | None, key: str, part: range) -> list[Run] | None:
+    """Stored runs of a part; None if the file is damaged or belongs to another show."""
     if folder is None:
         return None
     try:
-        held = json.loads(_path(folder, part).read_text(encoding="utf-8"))
-        rows = held["runs"]
-        if held["key"] != key or held["checksum"] != _checksum(rows) or len(rows) < len(part):
+        content = json.loads(_path(folder, part).read_text(encoding="utf-8"))
+        rows = content["runs"]
+        if content["key"] != key or content["checksum"] != _checksum(rows) or len(rows) < len(part):
             return None
         return [
-            tuple(Near(int(k), float(low), float(high), float(d)) for k, low, high, d in run)
+            tuple(RunConflict(int(k), float(low), float(high), float(d)) for k, low, high, d in run)
             for run in rows[: len(part)]
         ]
     except (OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError):
@@ -261,12 +261,12 @@ def _checksum(rows: object) -> str:
 
 
 def _tidied(folder: Path) -> None:
-    """Only the runs of the shows danced last are kept."""
+    """Delete all but the runs of the shows danced last."""
     import shutil
 
     with suppress(OSError):
-        held = sorted((one for one in folder.iterdir() if one.is_dir()), key=_age, reverse=True)
-        for old in held[_KEPT:]:
+        folders = sorted((one for one in folder.iterdir() if one.is_dir()), key=_age, reverse=True)
+        for old in folders[_KEPT:]:
             shutil.rmtree(old, ignore_errors=True)
 
 

@@ -1,4 +1,4 @@
-"""Distances that a show is held to, each with where it comes from."""
+"""Distances that a show must keep, each with its source."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
@@ -45,5 +45,5 @@ class Requirements:
                 raise ValueError(f"{name} must be 0 to 1000 m, got {value!r}")
 
     def source(self, name: str) -> str:
-        """Where a distance comes from: what the caller said, or the default's origin."""
+        """Source of a distance: the one given by the caller, or that of the default."""
         return self.sources.get(name, _SOURCES[name])

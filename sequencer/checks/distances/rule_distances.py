@@ -1,4 +1,4 @@
-"""Least distances from the rules in force, with the show's own on top."""
+"""Least distances from the rules in force, tightened by the show's own."""
 
 from collections.abc import Mapping
 from types import MappingProxyType
@@ -20,7 +20,7 @@ _FIELDS: Mapping[str, str] = MappingProxyType(
 
 @once_per_show
 def required_distances(show: Staged) -> Requirements:
-    """Distances that a show is held to by the rules in force for it.
+    """Distances that a show must keep by the rules in force for it.
 
     Raises
     ------
@@ -31,13 +31,13 @@ def required_distances(show: Staged) -> Requirements:
 
 
 def distances_by(show: Staged, book: RuleBook) -> Requirements:
-    """Distances that a show is held to by a book of rules.
+    """Distances that a show must keep by a book of rules.
 
     Parameters
     ----------
     show : Staged
     book : RuleBook
-        Rules in force. A show's own distance holds where it is larger; a smaller one only with a
+        Rules in force. A distance in the show applies where it is larger; a smaller one only with a
         recorded permit.
 
     Raises

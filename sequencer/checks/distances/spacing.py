@@ -1,4 +1,4 @@
-"""Every two performers: how close they come, and when that is too close."""
+"""Every pair of performers: how close they come, and when that is too close."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -14,7 +14,7 @@ from sequencer.motion.clearance.nearest import Closest, closest
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
 
-_TOGETHER = 8.0  # [beats] approaches no farther apart than this are told in one finding
+_TOGETHER = 8.0  # [beats] approaches no farther apart than this share one finding
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,7 +40,7 @@ def spacing(
     start: float,
     end: float,
 ) -> Outcome:
-    """Distances and conflicts of every two performers between two beats."""
+    """Distances and conflicts of every pair of performers between two beats."""
     if len(dancers) < 2:
         return Outcome(not_checked=("One performer only: no distance between performers.",))
     found = approaches(dancers, start, end, required=requirements.performers)
@@ -57,7 +57,7 @@ def spacing(
 def conflicts(
     dancers: Sequence[Dancer], found: Approaches, required: float
 ) -> tuple[Conflict, ...]:
-    """Spans under the requirement gathered by pair, each gathering with its own proven minimum."""
+    """Spans under the requirement, grouped by pair and time, each group with its proven minimum."""
     out = []
     spans = found.spans
     for pair in np.unique(spans.group):
@@ -67,8 +67,8 @@ def conflicts(
         cuts = np.flatnonzero(begin[1:] - end[:-1] > _TOGETHER) + 1
         for some in np.split(np.arange(len(of)), cuts):
             low, high = float(begin[some[0]]), float(end[some[-1]])
-            own = approaches((dancers[i], dancers[j]), low, high, required=required)
-            near = closest(dancers[i], dancers[j], own.at)
+            alone = approaches((dancers[i], dancers[j]), low, high, required=required)
+            near = closest(dancers[i], dancers[j], alone.at)
             out.append(
                 Conflict(
                     first=i,
@@ -76,8 +76,8 @@ def conflicts(
                     start=low,
                     end=high,
                     spans=tuple((float(begin[k]), float(end[k])) for k in some),
-                    distance=float(own.distance[0]),
-                    at=float(own.at[0]),
+                    distance=float(alone.distance[0]),
+                    at=float(alone.at[0]),
                     parts=_names(near, dancers[i], dancers[j]),
                     where=_middle(near),
                 )

@@ -1,6 +1,6 @@
-"""The audience: whether it finds room to stand, and can leave in time.
+"""The audience: whether it has room to stand and can leave in time.
 
-Simple flow arithmetic, largest exit assumed lost; no evacuation study. Inputs are plain values. Sources:
+Simple flow arithmetic with the largest exit assumed lost; not an evacuation study. Inputs are plain values. Sources:
 flows and floor space of `facts.crowd`; the share of the exits that counts is the open-air guides'.
 """
 
@@ -15,8 +15,8 @@ from sequencer.facts.sources import cited, data, source
 from sequencer.findings import Finding, Severity
 from sequencer.staging.staged import Staged
 
-NOT_COUNTED = "How many people watch, and their ways in and out, were not looked at."
-EXITS = "Exits and floor are simple flow arithmetic: ways to the exits, steps and prams were not looked at."
+NOT_COUNTED = "The size of the audience, and its ways in and out, were not checked."
+EXITS = "Exits and floor space are simple arithmetic: ways to the exits, steps and prams were not checked."
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,17 +30,17 @@ class Crowd:
 
     @property
     def widths(self) -> tuple[float, ...]:
-        """Widths that are recorded [m]."""
+        """Recorded widths [m]."""
         return tuple(width for width in self.exits.values() if width is not None)
 
     def leaving(self, *, lost: bool) -> int:
-        """People who can leave in time at the default flow; `lost`: with the largest exit gone."""
+        """Number of people who can leave in time at the default flow; `lost`: without the largest exit."""
         return exit_capacity(self.widths, minutes=self.leave_in / 60, discount_largest=lost)
 
 
 @where_lit
 def audience_room(show: Staged) -> Outcome:
-    """Whether the audience of a lit show finds room, and can leave in time."""
+    """Whether the audience of a lit show has room and can leave in time."""
     venue = show.show.venue
     crowd = Crowd(
         people=venue.audience_size,
@@ -55,7 +55,7 @@ def audience_room(show: Staged) -> Outcome:
 
 
 def crowd_findings(crowd: Crowd) -> list[Finding]:
-    """Too many people for the exits or the floor, and what of it is not recorded."""
+    """Too many people for the exits or the floor, and figures that are not recorded."""
     if crowd.people is None:
         return []
     return [*_exits(crowd, crowd.people), *_floor(crowd, crowd.people)]
@@ -64,22 +64,27 @@ def crowd_findings(crowd: Crowd) -> list[Finding]:
 def _exits(crowd: Crowd, people: int) -> list[Finding]:
     blank = [name for name, width in crowd.exits.items() if width is None]
     if not crowd.exits or blank:
-        what = f"width of {', '.join(blank)}" if crowd.exits else "ways out for the audience"
+        what = f"width of {', '.join(blank)}" if crowd.exits else "the audience's way out"
         return [
             _finding("not-recorded", "warn", f"{what} is not recorded; a blank counts as unmet",
                      "K1", ("write it under venue, exits, width",))
         ]  # fmt: skip
     flow = flows()["default"]
-    said = f"{crowd.leave_in / 60:g} min at {flow.per_metre_minute:g} people a metre and minute"
+    time = f"{crowd.leave_in / 60:g} min"
+    rate = f"{flow.per_metre_minute:g} people a minute for each metre"
     all_open, one_lost = crowd.leaving(lost=False), crowd.leaving(lost=True)
     if people <= one_lost:
         return []
     remedies = [f"let at most {one_lost} in"] if one_lost else []
     remedies.append("open another exit, or a wider one")
     if people > all_open:
-        message = f"{people} people watch, and only {all_open} can leave in {said}, every exit open"
+        message = (
+            f"{people} people watch; only {all_open} can leave in {time}, every exit open ({rate})"
+        )
         return [_finding("exits-too-narrow", "stop", message, flow.source.key, tuple(remedies))]
-    message = f"{people} people watch; with the largest exit lost {one_lost} can leave in {said}"
+    message = (
+        f"{people} people watch; only {one_lost} can leave in {time}, largest exit lost ({rate})"
+    )
     return [_finding("exits-too-narrow", "warn", message, flow.source.key, tuple(remedies))]
 
 
@@ -94,7 +99,7 @@ def _floor(crowd: Crowd, people: int) -> list[Finding]:
         _finding(
             "audience-crowded",
             "stop" if over else "warn",
-            f"{people} people on {crowd.area:g} m²: {space['area']:g} m² a person holds "
+            f"{people} people on {crowd.area:g} m²: at {space['area']:g} m² a person it holds "
             f"{most if over else floor_capacity(crowd.area)}",
             space["source"],
             (f"let at most {floor_capacity(crowd.area)} in", "give the audience more floor"),

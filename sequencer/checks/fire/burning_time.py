@@ -1,7 +1,7 @@
-"""Burns against burning time: whether every flame ends with fuel in hand.
+"""Burns against burning time: whether every flame goes out with fuel to spare.
 
-Sources: the share of a burn that may be
-planned is a rule of the book in force; the burning time is the performer's own, or a default.
+Sources: the share of a burn that may be planned is a rule of the book in force; the burning time is the
+one the performer timed, or a default.
 """
 
 from collections.abc import Sequence
@@ -26,7 +26,7 @@ class Cut:
 
     seconds: float  # [s] of the track
     position: str  # bar.beat
-    label: str  # of what begins there
+    label: str  # the section or block that begins there
 
 
 @where_lit
@@ -36,17 +36,17 @@ def burning_time(show: Staged) -> Outcome:
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     plan = safety_plan(show)
     share = needed(plan.book, "burn-share")
-    own = show.show.fire.reserve if show.show.fire else share.number
+    reserve = show.show.fire.reserve if show.show.fire else share.number
     return Outcome(
         findings=(
-            *_capped(share, own),
+            *_capped(share, reserve),
             *burn_findings(
                 plan.burns,
-                share=_stricter(share, own),
+                share=_stricter(share, reserve),
                 cuts=cuts_of(show),
                 positions=[show.position(burn.start) for burn in plan.burns],
                 refuel=refuel_rules(plan.book),
@@ -75,28 +75,28 @@ def cuts_of(show: Staged) -> list[Cut]:
     return [found[key] for key in sorted(found)]
 
 
-def _capped(share: Rule, own: float) -> list[Finding]:
-    """A reserve of the show's own that is looser than the rules."""
-    if own <= share.number:
+def _capped(share: Rule, reserve: float) -> list[Finding]:
+    """A reserve in the show that is looser than the rules."""
+    if reserve <= share.number:
         return []
     return [
         night_finding(
             "limit-capped", "warn",
-            f"fire, reserve: {own:.0%} of the burning time is above what the rules allow; "
-            f"{share.number:.0%} holds", share.citation,
-            (f"write reserve: {share.number:g} or less, or bring the authority's own rule",),
+            f"fire, reserve: {reserve:.0%} of the burning time is above what the rules allow; "
+            f"{share.number:.0%} applies", share.citation,
+            (f"write reserve: {share.number:g} or less, or add the authority's rule",),
         )
     ]  # fmt: skip
 
 
-def _stricter(share: Rule, own: float) -> Rule:
-    """The share of the burning time that holds: the show's own where it is the smaller one."""
-    if own >= share.number:
+def _stricter(share: Rule, reserve: float) -> Rule:
+    """The share of the burning time that applies: the show's reserve if it is smaller than the rule's."""
+    if reserve >= share.number:
         return share
     return Rule(
         kind=share.kind,
-        value=own,
-        printed=f"at most {own:g} of the burning time, fire, reserve",
+        value=reserve,
+        printed=f"at most {reserve:g} of the burning time, fire, reserve",
         profile="this show",
         source=share.source,
         mark="as entered",
@@ -111,7 +111,7 @@ def burn_findings(
     positions: Sequence[str],
     refuel: Sequence[Rule] = (),
 ) -> list[Finding]:
-    """Burns that outlast their wick, eat its reserve, or rest on a time that nobody measured.
+    """Burns that outlast their wick, use up its reserve, or rely on a time that nobody measured.
 
     Parameters
     ----------
@@ -123,7 +123,7 @@ def burn_findings(
     positions : sequence of str
         bar.beat of each burn's start.
     refuel : sequence of Rule
-        How long soaking and spinning off take: burns closer together than that are one.
+        How long soaking and spinning off take: burns closer together than that count as one.
     """
     found: list[Finding] = []
     for burn, position in zip(burns, positions, strict=True):
@@ -146,8 +146,8 @@ def _too_long(
                 "burn-unknown",
                 burn,
                 position,
-                f"{burn.who} is lit for {_clock(burn.lit_s)}, and no burning time of "
-                f"{burn.fuel} in this wick is known",
+                f"{burn.who} is lit for {_clock(burn.lit_s)}, and how long {burn.fuel} burns in "
+                "this wick is not known",
                 ("time a burn of this wick with this fuel and write it under fire, burn",),
                 "unknown is not zero: a blank counts as unmet",
             )
@@ -161,11 +161,9 @@ def _too_long(
     together = (
         ""
         if burn.lit_s <= planned + 1e-6
-        else ("; burns with no time to soak between them count together")
+        else ("; burns with no time to soak in between count as one")
     )
-    waits = (
-        f", {burn.wait_s:.0f} s of it while those after them are lit" if burn.wait_s > 0.0 else ""
-    )
+    waits = f", {burn.wait_s:.0f} s of it while others are being lit" if burn.wait_s > 0.0 else ""
     counted = (
         f"the wick burns {_clock(burn.burn.seconds)} ({basis[burn.burn.basis]})"
         if out
@@ -191,7 +189,7 @@ def _too_long(
 
 
 def _not_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[Finding]:
-    """One finding for all performers who rest on the same untimed figure."""
+    """One finding for all performers who rely on the same untimed figure."""
     groups: dict[tuple[str, float, str], list[int]] = {}
     for index, burn in enumerate(burns):
         if burn.burn is not None and burn.burn.basis != "measured":
@@ -201,7 +199,7 @@ def _not_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[F
     for (basis, seconds, source), members in groups.items():
         first = burns[members[0]]
         who = tuple(dict.fromkeys(burns[index].who for index in members))
-        word = "a default" if basis == "default" else "stated without being timed"
+        word = "a default" if basis == "default" else "stated, not timed"
         found.append(
             Finding(
                 code="burn-not-timed",
@@ -213,7 +211,7 @@ def _not_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[F
                 message=f"the burning time of {_clock(seconds)} is {word}: nobody timed this wick "
                 f"with {first.fuel}",
                 remedies=(
-                    "time three burns of this wick on a like day; write the shortest under fire, burn",
+                    "time three burns of this wick on a similar day; write the shortest under fire, burn",
                 ),
                 source=source,
             )
@@ -222,7 +220,7 @@ def _not_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[F
 
 
 def _few_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[Finding]:
-    """Performers whose log holds too few burns for an interval."""
+    """Performers with too few logged burns for an interval."""
     found: dict[str, Finding] = {}
     for burn, position in zip(burns, positions, strict=True):
         counted = burn.burn.count if burn.burn else None
@@ -236,8 +234,8 @@ def _few_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[F
             end=burn.end_s,
             position=position,
             message=f"the log holds {counted} timed {'burn' if counted == 1 else 'burns'} of "
-            f"{burn.who} with {burn.fuel}: too few to say how long the next one lasts at least",
-            remedies=(f"time {FEWEST - counted} more on a like day",),
+            f"{burn.who} with {burn.fuel}: too few to say how long the next is sure to last",
+            remedies=(f"time {FEWEST - counted} more on a similar day",),
             source=burn.burn.source,
         )
     return list(found.values())
@@ -246,7 +244,9 @@ def _few_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[F
 def _remedies(
     burn: PlannedBurn, time: BurnTime, allowed: float, cuts: Sequence[Cut]
 ) -> tuple[str, ...]:
-    spent = burn.lit_s - (burn.end_s - burn.start_s)  # earlier burns of the soak, and waits
+    spent = burn.lit_s - (
+        burn.end_s - burn.start_s
+    )  # by earlier burns of the same soak, and by waiting
     latest = burn.start_s + allowed - spent
     inside = [cut for cut in cuts if burn.start_s < cut.seconds < burn.end_s]
     found = []
@@ -267,7 +267,7 @@ def _remedies(
         found.append(f"relight off stage, with a second soaked prop, at {where}")
     factor = burn.lit_s / allowed
     found.append(
-        f"a wick that holds at least {factor:.2f} times the fuel; timed, it must burn "
+        f"use a wick that holds at least {factor:.2f} times the fuel and, timed, burns "
         f"{_clock(time.seconds * factor)} or longer"
     )
     return tuple(found)

@@ -1,4 +1,4 @@
-"""Safety people: enough of them, each with one role.
+"""The safety crew: enough people, each with one role.
 
 Inputs are plain records. Sources: the rules of the book in force.
 """
@@ -17,12 +17,12 @@ from sequencer.staging.staged import Staged
 
 
 def crew(show: Staged) -> Outcome:
-    """Numbers and roles of a show's safety people; roles where nothing burns too.
+    """Numbers and roles of a show's crew; roles even if nothing is lit.
 
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     plan = safety_plan(show)
     lit = tuple(dict.fromkeys(burn.who for burn in plan.burns))
@@ -53,13 +53,13 @@ def role_findings(
     performers = {name.casefold() for name in cast}
     burning = {name.casefold() for name in lit}
     found = []
-    for key, own in duties.items():
-        roles = list(dict.fromkeys(own))
+    for key, taken in duties.items():
+        roles = list(dict.fromkeys(taken))
         if key in performers:
             roles.append("lit performer" if key in burning else "performer")
         if len(roles) < 2:
             continue
-        # Two crew roles of which none is spotting are a rule's matter; fire and spotting never mix.
+        # Doubling without spotting or fire is for the rules to forbid; those two never mix with anything.
         serious = key in burning or "spotter" in roles
         found.append(
             Finding(
@@ -70,7 +70,10 @@ def role_findings(
                 end=None,
                 position=None,
                 message=f"{names[key]} is {' and '.join(roles)}: one person, one role",
-                remedies=(f"name another person as {roles[0]}", f"take {names[key]} off one role"),
+                remedies=(
+                    f"name another person as {roles[0]}",
+                    f"relieve {names[key]} of one role",
+                ),
                 source=apart.citation if apart else "one person, one role: common practice",
             )
         )
@@ -81,14 +84,14 @@ def number_findings(
     crew: Sequence[Duty], *, lit_at_once: int, book: RuleBook, audience: int | None = None
 ) -> list[Finding]:
     """Too few people for a rule; each person counts once, for one duty."""
-    asked = (
+    kinds = (
         ("spotters", ("spotter",), "spotter"),
         ("perimeter-guards", ("perimeter",), "perimeter guard"),
         ("fuel-keepers", ("fuel keeper",), "fuel keeper"),
         ("stewards", ("spotter", "perimeter", "fuel keeper", "lead"), "steward"),
     )
     found = []
-    for kind, duties, word in asked:
+    for kind, duties, word in kinds:
         needed = book.needed(kind, lit_at_once, audience)
         if needed is None or lit_at_once == 0:
             continue
@@ -109,7 +112,7 @@ def number_findings(
                 end=None,
                 position=None,
                 message=f"{have} {_plural(word, have)} for {lit_at_once} lit at once; "
-                f"the rule asks for {number}",
+                f"the rule requires {number}",
                 remedies=tuple(remedies),
                 source=rule.citation,
             )

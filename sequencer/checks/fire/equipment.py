@@ -26,12 +26,12 @@ _LEADING = re.compile(r"^\s*(\d+)\s*[x×]?\s+")
 
 @where_lit
 def equipment(show: Staged) -> Outcome:
-    """What the crew of a show carries, against what its rules ask for.
+    """What the crew of a show carries, against what its rules require.
 
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     plan = safety_plan(show)
     carried = counted(item for post in show.show.crew for item in post.equipment)
@@ -44,7 +44,7 @@ def equipment(show: Staged) -> Outcome:
 
 
 def counted(equipment: Iterable[str]) -> Mapping[str, int]:
-    """Towels, blankets and buckets in what the crew carries: `3 damp towels` counts three."""
+    """Number of towels, blankets and buckets that the crew carries: `3 damp towels` counts three."""
     total = dict.fromkeys(_WORDS, 0)
     for item in equipment:
         match = _LEADING.match(item)
@@ -58,7 +58,7 @@ def counted(equipment: Iterable[str]) -> Mapping[str, int]:
 def carried_findings(
     carried: Mapping[str, int], *, lit_at_once: int, book: RuleBook
 ) -> list[Finding]:
-    """Towels, blankets and buckets that a rule asks for and nobody has."""
+    """Towels, blankets and buckets that a rule requires and nobody has."""
     found = []
     for kind, word in _MENDS.items():
         needed = book.needed(kind, lit_at_once)
@@ -106,7 +106,7 @@ def _bare_posts(crew: Iterable[CrewMember]) -> list[Finding]:
             end=None,
             position=None,
             message=f"{post.name} stands by as {post.duty} with nothing in hand",
-            remedies=("give a damp towel or a fire blanket, under equipment",),
+            remedies=("give them a damp towel or a fire blanket, under equipment",),
             source="damp towel ready at each spotter: Kansas City MO §26-319 [A1; read]; "
             "common practice",
             where=post.post,

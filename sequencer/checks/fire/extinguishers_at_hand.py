@@ -1,4 +1,4 @@
-"""Extinguishers: enough of the right rating, apart, near, and outside every reach.
+"""Extinguishers: enough of the right rating, on opposite sides, near, and outside every reach.
 
 Inputs are plain records; places in the stage frame [m]. Sources: the rules of the book in force; travel
 is measured along the walking path (NFPA 10, read second-hand).
@@ -30,16 +30,16 @@ from sequencer.staging.staged import Staged
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Placed:
+class PlacedExtinguisher:
     """An extinguisher and where it stands."""
 
     place: tuple[float, float]  # [m, stage frame]
-    rating: str  # as its label says
+    rating: str  # as on its label
     kind: str  # what it is filled with
 
     @property
     def rated(self) -> Rating | None:
-        """Its rating; None where the label cannot be read as one."""
+        """Its rating; None if the label cannot be read as one."""
         try:
             return parse_rating(self.rating)
         except ValueError:
@@ -48,17 +48,18 @@ class Placed:
 
 @where_lit
 def extinguishers(show: Staged) -> Outcome:
-    """Extinguishers of a show: their number and rating, and the ways to them.
+    """Extinguishers of a show: number, rating, and the walks to them.
 
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     plan = safety_plan(show)
     venue, fire = show.show.venue, show.show.fire
     placed = tuple(
-        Placed(place=each.at, rating=each.rating, kind=each.kind) for each in venue.extinguishers
+        PlacedExtinguisher(place=each.at, rating=each.rating, kind=each.kind)
+        for each in venue.extinguishers
     )
     return Outcome(
         findings=(
@@ -80,7 +81,7 @@ def extinguishers(show: Staged) -> Outcome:
 
 
 def extinguisher_findings(
-    placed: Sequence[Placed],
+    placed: Sequence[PlacedExtinguisher],
     *,
     lit_at_once: int,
     book: RuleBook,
@@ -99,15 +100,17 @@ def extinguisher_findings(
                 "extinguishers-one-side",
                 "warn",
                 "all extinguishers stand on one side of the act",
-                ("move one to the opposite side, so that fire never stands before them all",),
+                (
+                    "move one to the opposite side, so that fire never blocks the way to all of them",
+                ),
                 opposing,
             )
         )
     return found
 
 
-def opposed(placed: Sequence[Placed], act: tuple[float, float]) -> list[bool]:
-    """For each pair, whether the act lies between them: their directions from it differ by 90° or more."""
+def opposed(placed: Sequence[PlacedExtinguisher], act: tuple[float, float]) -> list[bool]:
+    """For each pair of extinguishers, whether the act lies between them: their directions from it differ by 90° or more."""
     out = []
     for index, one in enumerate(placed):
         for other in placed[index + 1 :]:
@@ -118,7 +121,7 @@ def opposed(placed: Sequence[Placed], act: tuple[float, float]) -> list[bool]:
 
 
 def travel_findings(
-    placed: Sequence[Placed],
+    placed: Sequence[PlacedExtinguisher],
     followed: Sequence[Followed],
     *,
     fuel_point: tuple[float, float] | None,
@@ -132,9 +135,9 @@ def travel_findings(
 
     Parameters
     ----------
-    placed : sequence of Placed
+    placed : sequence of PlacedExtinguisher
     followed : sequence of Followed
-        Each burn with its performer's way over the floor.
+        Each burn with its performer's path over the floor.
     fuel_point : tuple of float, optional
         [m, stage frame]
     fuel_volume : float, optional
@@ -144,7 +147,7 @@ def travel_findings(
     book : RuleBook
     clock : BeatReader
     ground : WalkableFloor
-        What is walked round.
+        Obstacles that are walked round.
     """
     if not placed or not followed:
         return []
@@ -165,9 +168,9 @@ def travel_findings(
                         start=clock.seconds(start),
                         end=clock.seconds(end),
                         position=clock.position(start),
-                        message=f"{burn.who} is {worst.distance:.2f} m of walking from the nearest "
+                        message=f"{burn.who} is {worst.distance:.2f} m on foot from the nearest "
                         f"extinguisher; {travel.number:.2f} m allowed",
-                        remedies=(f"stand one within {travel.number:.1f} m of {_at(worst.place)}",),
+                        remedies=(f"place one within {travel.number:.1f} m of {_at(worst.place)}",),
                         source=f"{travel.citation} Along the walking path: NFPA 10 "
                         "[B3; read second-hand]",
                         where=worst.place,
@@ -180,11 +183,11 @@ def travel_findings(
     return [*found, *_in_reach(placed, followed, act_edge, clock)]
 
 
-def _too_few(placed: Sequence[Placed], rule: Rule, heads: int) -> list[Finding]:
-    asked = rule.extinguishers
-    groups = asked.units
-    if asked.rating is not None:
-        groups = (Units(asked.count.for_heads(heads), "", asked.rating), *groups)
+def _too_few(placed: Sequence[PlacedExtinguisher], rule: Rule, heads: int) -> list[Finding]:
+    required = rule.extinguishers
+    groups = required.units
+    if required.rating is not None:
+        groups = (Units(required.count.for_heads(heads), "", required.rating), *groups)
     taken: dict[int, int] = {}  # extinguisher → slot; one extinguisher fills one slot
     slots = [group for group in groups for _ in range(group.count)]
     empty = [slot for slot in range(len(slots)) if not _filled(slot, slots, placed, taken, set())]
@@ -212,7 +215,7 @@ def _too_few(placed: Sequence[Placed], rule: Rule, heads: int) -> list[Finding]:
 def _filled(
     slot: int,
     slots: Sequence[Units],
-    placed: Sequence[Placed],
+    placed: Sequence[PlacedExtinguisher],
     taken: dict[int, int],
     tried: set[int],
 ) -> bool:
@@ -227,8 +230,8 @@ def _filled(
     return False
 
 
-def _meets(each: Placed, group: Units) -> bool | None:
-    """Whether an extinguisher is what a rule asks; None where nobody can compare the ratings."""
+def _meets(each: PlacedExtinguisher, group: Units) -> bool | None:
+    """Whether an extinguisher is of the kind and rating required; None if the ratings cannot be compared."""
     if group.kind == "water" and not is_water(each.kind):
         return False
     rated = each.rated
@@ -237,7 +240,7 @@ def _meets(each: Placed, group: Units) -> bool | None:
 
 def _fuel_point_travel(
     ground: WalkableFloor,
-    placed: Sequence[Placed],
+    placed: Sequence[PlacedExtinguisher],
     fuel_point: tuple[float, float] | None,
     fuel_volume: float | None,
     travel: Rule,
@@ -247,13 +250,13 @@ def _fuel_point_travel(
     walks = ground.ways_to([each.place for each in placed])(np.array([fuel_point]))[0]
     walk = float(walks.min())
     if walk > travel.number:
-        said = f"is {walk:.2f} m of walking from" if walk < NO_WAY else "has no way on foot to"
+        gap = f"is {walk:.2f} m on foot from" if walk < NO_WAY else "has no way on foot to"
         return [
             rule_finding(
                 "extinguisher-far",
                 "stop",
-                f"the fuel point {said} the nearest extinguisher; {travel.number:.2f} m allowed",
-                ("stand an extinguisher of class B by the fuel point",),
+                f"the fuel point {gap} the nearest extinguisher; {travel.number:.2f} m allowed",
+                ("place a class B extinguisher by the fuel point",),
                 travel,
                 where=fuel_point,
             )
@@ -272,30 +275,30 @@ def _fuel_point_travel(
             end=None,
             position=None,
             message=f"no extinguisher is rated for {fuel_volume * 1000:.3g} L ({hazard} hazard) at "
-            f"its walk from the fuel point",
-            remedies=("stand a larger class B one nearer", "bring less fuel"),
+            f"its distance from the fuel point",
+            remedies=("place a larger class B one nearer", "bring less fuel"),
             source="NFPA 10, class B table (light hazard read second-hand [B2], the rest from memory)",
             where=fuel_point,
         )
     ]
 
 
-def _reaches(each: Placed, way: float, volume: float) -> bool:
-    """Whether an extinguisher's class B rating allows the walk; unlike schemes are not judged here."""
+def _reaches(each: PlacedExtinguisher, way: float, volume: float) -> bool:
+    """Whether an extinguisher's class B rating allows the walk; other rating schemes pass here."""
     rated = each.rated
     if rated is None or rated.scheme != "UL":
-        return True  # the count of extinguishers says that nobody can compare them
+        return True  # `extinguishers-few` reports that they cannot be compared
     allowed = allowed_travel(rated, volume)
     return allowed is not None and way <= allowed.distance
 
 
 def _none_near(
-    placed: Sequence[Placed],
+    placed: Sequence[PlacedExtinguisher],
     followed: Sequence[Followed],
     act_edge: Mapping[str, float],
     near: Rule,
 ) -> list[Finding]:
-    """The act is the ground under every reach; the nearest extinguisher is measured to its edge."""
+    """Whether the nearest extinguisher is too far from the edge of the act, the ground under every reach."""
     ways = WalkableFloor().ways_to([each.place for each in placed])
     gaps = [
         found.distance - act_edge.get(burn.who, 0.0)
@@ -318,12 +321,12 @@ def _none_near(
 
 
 def _in_reach(
-    placed: Sequence[Placed],
+    placed: Sequence[PlacedExtinguisher],
     followed: Sequence[Followed],
     act_edge: Mapping[str, float],
     clock: BeatReader,
 ) -> list[Finding]:
-    """Extinguishers that stand inside the reach of prop and flame, where nobody can fetch them."""
+    """Extinguishers inside the reach of prop and flame, where nobody can fetch them."""
     found = []
     for each in placed:
         ways = [WalkableFloor().ways_to([each.place])] * len(followed)
@@ -341,7 +344,7 @@ def _in_reach(
                         message=f"the extinguisher at [{each.place[0]:.1f}, {each.place[1]:.1f}] stands "
                         f"{inside:.2f} m inside the reach of {burn.who}'s prop and flame",
                         remedies=(f"move it {inside:.2f} m outward",),
-                        source="geometry: nobody fetches it there",
+                        source="geometry: nobody can fetch it there",
                         where=each.place,
                     )
                 )

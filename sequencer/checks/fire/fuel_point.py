@@ -29,12 +29,12 @@ from sequencer.staging.staged import Staged
 
 @where_lit
 def fuel_point(show: Staged) -> Outcome:
-    """The fuel point of a show: that it is recorded, and how near flames and audience come.
+    """The fuel point of a show: whether it is recorded, and how close flames and audience are.
 
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     plan, venue = safety_plan(show), show.show.venue
     rule = plan.book.strictest("fuel-point-distance")
@@ -73,6 +73,7 @@ def fuel_point_findings(
     fuel_point : tuple of float, optional
         [m, stage frame]
     followed : sequence of Followed
+        Each burn with its performer's path over the floor.
     act_edge : mapping of performer to float
         Reach of prop and flame from the body's axis [m].
     audience : mapping of name to sequence of points
@@ -90,7 +91,7 @@ def fuel_point_findings(
             (near,) = closest([burn], [WalkableFloor().ways_to([fuel_point])], rule.number + edge)
             if near.spans:
                 start, end = near.spans[0][0], near.spans[-1][1]
-                lacking = rule.number + edge - near.distance
+                missing = rule.number + edge - near.distance
                 found.append(
                     Finding(
                         code="fuel-point-close",
@@ -101,8 +102,8 @@ def fuel_point_findings(
                         position=clock.position(start),
                         message=f"the flame of {burn.who} comes within "
                         f"{max(near.distance - edge, 0.0):.2f} m of the fuel point; "
-                        f"{rule.number:.2f} m asked",
-                        remedies=(f"move the fuel point {lacking:.2f} m farther away",),
+                        f"{rule.number:.2f} m required",
+                        remedies=(f"move the fuel point {missing:.2f} m farther away",),
                         source=rule.citation,
                         where=fuel_point,
                     )
@@ -123,7 +124,7 @@ def _near_audience(
         rule_finding(
             "fuel-point-close",
             "stop",
-            f"the fuel point is {gap:.2f} m from {name}; {rule.number:.2f} m asked",
+            f"the fuel point is {gap:.2f} m from {name}; {rule.number:.2f} m required",
             (f"move the fuel point {rule.number - gap:.2f} m farther away",),
             rule,
             where=fuel_point,
@@ -134,7 +135,7 @@ def _near_audience(
 
 
 def line_distance(point: tuple[float, float], line: Sequence[tuple[float, float]]) -> float:
-    """Distance of a point from a line of corners on the plan [m]."""
+    """Distance of a point from a polyline on the plan [m]."""
     best = min(dist(point, corner) for corner in line)
     for (ax, ay), (bx, by) in pairwise(line):
         length = (bx - ax) ** 2 + (by - ay) ** 2

@@ -1,4 +1,4 @@
-"""The fuel: which, how much, and whether that is what the burns need.
+"""The fuel: which, how much, and whether it is enough for the burns.
 
 Inputs are plain records. Sources: the rules of the book in force; flash points and classes of
 `facts.fuels`.
@@ -34,7 +34,7 @@ def fuel(show: Staged) -> Outcome:
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     night, book = night_of(show), rules_of(show)
     return Outcome(findings=(*fuel_kind_findings(night, book), *fuel_amount_findings(night, book)))
@@ -57,7 +57,7 @@ def fuel_kind_findings(night: Night, book: RuleBook) -> list[Finding]:
         night_finding(
             "fuel-refused",
             "stop",
-            f"{fuel.title} (flash point {flash}) is refused by this rule set",
+            f"{fuel.title} (flash point {flash}) is refused by these rules",
             rule.citation,
             ("use a combustible liquid, flash point above 37.8 °C, such as lamp-oil",),
         )
@@ -72,16 +72,19 @@ def fuel_kind_findings(night: Night, book: RuleBook) -> list[Finding]:
                 "fuel-class",
                 "warn",
                 f"{fuel.title} is NFPA class {fuel.nfpa_class or 'unknown'}, flash point {flash}: "
-                "its vapour lights at room temperature",
+                "its vapour ignites at room temperature",
                 f"{warned.citation} Flash point: {origin}",
-                ("keep it shut, away from every flame and spark", "change to lamp-oil or kerosene"),
+                (
+                    "keep the can closed and away from flames and sparks",
+                    "change to lamp-oil or kerosene",
+                ),
             )
         )
     return found
 
 
 def fuel_amount_findings(night: Night, book: RuleBook) -> list[Finding]:
-    """Too much fuel for a performer or on site, too little for the burns, or nobody knows."""
+    """Too much fuel for a performer or on site, too little for the burns, or an unknown amount."""
     if night.fuel is None:
         return []
     found = []
@@ -90,8 +93,8 @@ def fuel_amount_findings(night: Night, book: RuleBook) -> list[Finding]:
         if each and volume is not None and volume > each.number:
             found.append(
                 night_finding("fuel-over-limit", "stop",
-                         f"{who} needs {litres(volume)}; {litres(each.number)} allowed a performer",
-                         each.citation, ("fewer or smaller wicks, or fewer burns",), who=(who,))
+                         f"{who} needs {litres(volume)}; {litres(each.number)} allowed per performer",
+                         each.citation, ("use fewer or smaller wicks, or plan fewer burns",), who=(who,))
             )  # fmt: skip
     if night.unweighed and each:
         found.append(
@@ -105,7 +108,7 @@ def fuel_amount_findings(night: Night, book: RuleBook) -> list[Finding]:
 
 
 def _on_site(night: Night, fuel: Fuel, book: RuleBook) -> list[Finding]:
-    """Fuel brought along, against what is allowed and what is needed."""
+    """Fuel on site, against what is allowed and what is needed."""
     found: list[Finding] = []
     site = book.strictest("fuel-on-site")
     if night.fuel_on_site is None:
@@ -117,7 +120,7 @@ def _on_site(night: Night, fuel: Fuel, book: RuleBook) -> list[Finding]:
             night_finding(
                 "fuel-short",
                 "warn",
-                f"{litres(night.fuel_on_site)} on site; all soaks with a spare take "
+                f"{litres(night.fuel_on_site)} on site; all soaks with a spare need "
                 f"{litres(night.fuel_prepared)}",
                 "soaked mass at the fuel's density, with spin-off and spare: this program's choice",
                 (f"bring {litres(night.fuel_prepared)}", "soak fewer props"),
@@ -141,8 +144,8 @@ def _on_site(night: Night, fuel: Fuel, book: RuleBook) -> list[Finding]:
                 night_finding(
                     "fuel-permit",
                     "warn",
-                    f"{litres(night.fuel_on_site)} of a {group} liquid needs a storage permit "
-                    f"above {litres(edge)}",
+                    f"{litres(night.fuel_on_site)} of {group} liquid on site; above {litres(edge)} "
+                    "it needs a storage permit",
                     rule.citation,
                     ("bring less", "ask for the permit"),
                 )

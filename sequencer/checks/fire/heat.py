@@ -1,8 +1,8 @@
-"""Flames against what the show states, and their glow where the audience stands.
+"""Flame height against what the show states, and radiant heat at the audience.
 
 Places in the stage frame [m]. Every performer who is ever lit is taken at their nearest to each audience
-edge, all at once, at the peak of the burn: more than is ever so. Low radiant heat does not make a
-distance good; the distance of the rules holds beside it.
+edge, all at once, at the peak of the burn: more than ever happens. Low radiant heat does not make a
+distance safe; the distance of the rules applies as well.
 Sources: point source of NUREG-1805 sheet 05.1; the limit is a rule of the book in force.
 """
 
@@ -27,15 +27,15 @@ from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import resting_flame
 
 NOT_CHECKED = (
-    "Glow is a point source's: smoke, sparks and flames turned by the wind were not looked at."
+    "Heat is that of a point source: smoke, sparks and flames bent by the wind were not checked."
 )
 UNDERSTATED = 1.05  # [1] a stated flame may be this much below the computed one
-_NEAREST = 0.1  # [m] a point source closer than this says nothing
+_NEAREST = 0.1  # [m] closer than this the point source does not apply
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Wicks:
-    """What one performer burns."""
+    """The wicks of one performer."""
 
     heat: float  # [W] mean, of all wicks together
     reach: float  # [m] from the body's axis to the farthest wick
@@ -44,12 +44,12 @@ class Wicks:
 
 @where_lit
 def heat(show: Staged) -> Outcome:
-    """Flames of a show, and their glow at the audience.
+    """Flames of a show, and their radiant heat at the audience.
 
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     plan = safety_plan(show)
     stated = show.show.fire.flame if show.show.fire else 0.0
@@ -66,7 +66,7 @@ def heat(show: Staged) -> Outcome:
 
 
 def wicks_of(show: Staged) -> dict[str, Wicks]:
-    """What each performer burns; those whose soak or burning time is not known are left out."""
+    """The wicks of each performer; those of unknown soak or burning time are left out."""
     liquid = known_fuel(show)
     found: dict[str, Wicks] = {}
     if liquid is None or liquid.heat_of_combustion is None:
@@ -88,7 +88,7 @@ def wicks_of(show: Staged) -> dict[str, Wicks]:
 
 
 def flame_findings(wicks: Mapping[str, Wicks], *, stated: float) -> list[Finding]:
-    """Flames that are higher by computation than the show states.
+    """Flames computed to be higher than the show states.
 
     Parameters
     ----------
@@ -109,9 +109,9 @@ def flame_findings(wicks: Mapping[str, Wicks], *, stated: float) -> list[Finding
             end=None,
             position=None,
             message=f"the show states a flame of {stated:.2f} m; soaked mass and burning time give "
-            f"{tallest:.2f} m: distances rest on the smaller one",
+            f"{tallest:.2f} m: distances use the smaller figure",
             remedies=(
-                f"watch a real burn and write the larger; until then flame: {tallest:.2f} m",
+                f"watch a real burn and write the larger figure; until then flame: {tallest:.2f} m",
             ),
             source="Heskestad 1984, Fire Safety Journal 7:25 [HESK; read second-hand]; poor for wicks",
         )
@@ -125,12 +125,12 @@ def glow_findings(
     *,
     limit: Rule,
 ) -> list[Finding]:
-    """Audience edges where the flames together glow more than people bear.
+    """Audience edges where all flames together give more heat than people can bear.
 
     Parameters
     ----------
     followed : sequence of Followed
-        Each burn with its performer's way over the floor.
+        Each burn with its performer's path over the floor.
     wicks : mapping of performer to Wicks
     audience : mapping of name to sequence of points
         Edges of the audience [m, stage frame].
@@ -150,11 +150,11 @@ def glow_findings(
                     start=None,
                     end=None,
                     position=None,
-                    message=f"up to {flux / 1000:.2f} kW/m² reach {name}; {limit.number / 1000:.2f} "
+                    message=f"up to {flux / 1000:.2f} kW/m² of heat at {name}; {limit.number / 1000:.2f} "
                     "allowed",
                     remedies=(
-                        "move the act or the audience apart",
-                        "fewer or smaller wicks at once",
+                        "move the act and the audience apart",
+                        "light fewer or smaller wicks at once",
                     ),
                     source=f"{limit.citation} Point source: US NRC, NUREG-1805 sheet 05.1 [C17; read]",
                 )
@@ -165,7 +165,7 @@ def glow_findings(
 def audience_flux(
     followed: Sequence[Followed], wicks: Mapping[str, Wicks], line: Sequence[tuple[float, float]]
 ) -> float:
-    """Radiant heat at an audience edge, everybody at their nearest and at the peak [W/m²].
+    """Radiant heat at an audience edge, with everybody at their nearest and at the peak [W/m²].
 
     Source: point source of NUREG-1805 sheet 05.1. An upper bound within that model.
     """

@@ -1,4 +1,4 @@
-"""What a show records about its place and evening, and findings that need neither time nor place."""
+"""What a show records about its venue and evening, and builders of findings that hold for a whole show."""
 
 import datetime as dt
 from collections.abc import Callable, Mapping
@@ -28,14 +28,14 @@ CAPPED: Codes = {"limit-capped": ("warn",)}
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Night:
-    """What a show records about its place and evening; None where it records nothing."""
+    """What a show records about its venue and evening; None where it records nothing."""
 
     indoors: bool
     open_sky: bool = False  # no ceiling is recorded
     sprinklers: bool | None = None
     permit: str | None = None  # the authority's reference
     wind: float | None = None  # [m/s] gusts
-    gust_limit: float | None = None  # [m/s] of the show's own
+    gust_limit: float | None = None  # [m/s] set by the show
     fuel: Fuel | None = None
     fuel_on_site: float | None = None  # [m³]
     fuel_of: Mapping[str, float | None] = field(default_factory=dict)  # [m³] by performer
@@ -47,7 +47,7 @@ class Night:
 
 @once_per_show
 def night_of(show: Staged) -> Night:
-    """What a show records about its place and evening."""
+    """What a show records about its venue and evening."""
     plan = safety_plan(show)
     venue, fire = show.show.venue, show.show.fire
     year = _year(show)
@@ -73,7 +73,7 @@ def night_of(show: Staged) -> Night:
 
 
 class BeatReader(Protocol):
-    """What turns beats into seconds and bar.beat."""
+    """Converts beats to seconds and to bar.beat."""
 
     def seconds(self, beat: float) -> float:
         """Second of the track."""
@@ -85,13 +85,13 @@ class BeatReader(Protocol):
 
 
 def where_lit(check: Callable[[Staged], Outcome]) -> Callable[[Staged], Outcome]:
-    """A check that says nothing of a show in which nothing burns."""
+    """The check, with an empty outcome for a show in which nothing is lit."""
 
     @wraps(check)
-    def looked_at(show: Staged) -> Outcome:
+    def guarded(show: Staged) -> Outcome:
         return check(show) if show.lit else Outcome()
 
-    return looked_at
+    return guarded
 
 
 def needed(book: RuleBook, kind: str) -> Rule:
@@ -100,16 +100,16 @@ def needed(book: RuleBook, kind: str) -> Rule:
     Raises
     ------
     ValueError
-        If no rule in force says anything of it.
+        If no rule in force is of this kind.
     """
     rule = book.strictest(kind)
     if rule is None:
-        raise ValueError(f"no rule in force says anything of {kind}")
+        raise ValueError(f"no rule in force is about {kind}")
     return rule
 
 
 def blank_finding(what: str, where: str, rule: Rule) -> Finding:
-    """What a rule needs and nobody recorded."""
+    """A finding on something that a rule needs and nobody recorded."""
     return night_finding(
         "not-recorded", "warn", f"{what}; a blank counts as unmet", rule.citation,
         (f"write it under {where}",),
@@ -117,7 +117,7 @@ def blank_finding(what: str, where: str, rule: Rule) -> Finding:
 
 
 def litres(volume: float) -> str:
-    """A volume in litres, for people."""
+    """A volume in litres, in words."""
     return f"{volume / LITRE:.3g} L"
 
 
@@ -169,7 +169,7 @@ def rule_finding(
 
 
 def _year(show: Staged) -> int:
-    """Year of the show's own date, so that the same file gives the same verdict; else this year's."""
+    """Year of the show's date, so that a file always gets the same verdict; this year if it has none."""
     if show.show.date:
         return int(show.show.date[:4])
     return dt.datetime.now(tz=dt.UTC).year

@@ -1,6 +1,6 @@
 """The rest of the house rules: permit, roof, flame, age, and what only a person can confirm.
 
-Inputs are plain records. A blank is not zero: what a rule needs and nobody recorded is said.
+Inputs are plain records. A blank is not zero: it is a finding if a rule needs the figure.
 """
 
 from collections.abc import Sequence
@@ -24,9 +24,9 @@ from sequencer.safety.house_rules import rules_of
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.staging.staged import Staged
 
-NOT_CHECKED = "Whether the texts of the rules have changed since they were read was not looked at."
+NOT_CHECKED = "Whether the rules have changed since their texts were read was not checked."
 
-# subjects of rules that no key of a show answers: a person confirms them
+# kinds of rules that no key of a show covers: a person confirms them
 _BY_HAND = (
     "fire-breathing-forbidden",
     "fire-watch",
@@ -46,19 +46,19 @@ def house_rules(show: Staged) -> Outcome:
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     return Outcome(findings=tuple(rule_findings(night_of(show), rules_of(show))))
 
 
 @where_lit
 def confirmed(show: Staged) -> Outcome:
-    """Limits that a show loosens, and what only a person can confirm.
+    """Limits that a show loosens, and rules that only a person can confirm.
 
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     book = rules_of(show)
     return Outcome(
@@ -88,7 +88,7 @@ def rule_findings(night: Night, book: RuleBook) -> list[Finding]:
 
 
 def confirm_findings(book: RuleBook) -> list[Finding]:
-    """Rules that a recorded reference loosens, and those that only a person can confirm."""
+    """Rules loosened by a recorded reference, and rules that only a person can confirm."""
     return [*_loosened(book), *_by_hand(book)]
 
 
@@ -96,7 +96,7 @@ def _permit(night: Night, book: RuleBook) -> list[Finding]:
     found = []
     if ban := book.asked("fire-ban"):
         found.append(
-            night_finding("fire-ban", "stop", "a day of total fire ban: nothing is lit", ban.citation,
+            night_finding("fire-ban", "stop", "total fire ban: nothing may be lit", ban.citation,
                      ("dance it dark, or bring the commissioner's exemption in writing",))
         )  # fmt: skip
     rule = book.asked("permit")
@@ -122,7 +122,7 @@ def _roof(night: Night, book: RuleBook) -> list[Finding]:
             night_finding(
                 "roof-contradicts",
                 "stop",
-                "the show is indoors under an open sky: no ceiling was looked at",
+                "the show is indoors under an open sky: no ceiling was checked",
                 "this show, venue, setting and ceiling",
                 ("give the height under venue, ceiling", "or write setting: outdoors"),
             )
@@ -136,7 +136,7 @@ def _under_roof(night: Night, book: RuleBook) -> list[Finding]:
             night_finding(
                 "indoors-forbidden",
                 "stop",
-                "this rule set allows no fire under a roof",
+                "these rules allow no fire under a roof",
                 rule.citation,
                 ("perform outdoors", "dance it dark"),
             )
@@ -153,10 +153,10 @@ def _under_roof(night: Night, book: RuleBook) -> list[Finding]:
         night_finding(
             "indoors-not-recorded",
             "stop",
-            f"fire indoors is off until it is recorded: {'; '.join(text for text, _ in blank)}",
+            f"no fire indoors until this is recorded: {'; '.join(text for text, _ in blank)}",
             " ".join(dict.fromkeys(rule.citation for _, rule in blank)),
             (
-                "agree ceiling, alarm isolation, exits and drapes with authority and venue in writing",
+                "agree ceiling, alarm isolation, exits and drapes in writing with authority and venue",
                 "then record venue, sprinklers and rules, permit",
             ),
         )
@@ -171,9 +171,9 @@ def _flame(night: Night, book: RuleBook) -> list[Finding]:
         night_finding(
             "flame-high",
             "stop",
-            f"a flame of {night.flame:.2f} m; {rule.number:.2f} m allowed",
+            f"the flame is {night.flame:.2f} m high; {rule.number:.2f} m is allowed",
             rule.citation,
-            ("smaller wicks, timed and watched", "ask the authority in writing"),
+            ("use smaller wicks, timed and watched", "ask the authority in writing"),
         )
     ]
 
@@ -187,8 +187,8 @@ def _ages(night: Night, book: RuleBook) -> list[Finding]:
         if age is not None and age < rule.number:
             found.append(
                 night_finding("under-age", "stop",
-                         f"{who} may be {age}; {rule.number:g} years asked", rule.citation,
-                         (f"{who} dances unlit", "ask the authority in writing"), who=(who,))
+                         f"{who} may be only {age}; {rule.number:g} required", rule.citation,
+                         (f"let {who} dance unlit", "ask the authority in writing"), who=(who,))
             )  # fmt: skip
     blank = [who for who, age in night.ages.items() if age is None]
     if blank:
@@ -213,7 +213,7 @@ def _loosened(book: RuleBook) -> list[Finding]:
 
 
 def _by_hand(book: RuleBook) -> list[Finding]:
-    """One note a profile with what it asks and no program can see."""
+    """One note per profile on the rules that no program can check."""
     found = []
     for profile in book.profiles:
         texts = [
@@ -226,7 +226,7 @@ def _by_hand(book: RuleBook) -> list[Finding]:
                 night_finding(
                     "to-confirm",
                     "note",
-                    f"{profile.title} asks what only a person can confirm: {'; '.join(texts)}",
+                    f"{profile.title}: only a person can confirm {'; '.join(texts)}",
                     f"{profile.title}, {profile.edition}",
                     ("tick each on the plan packet",),
                 )
@@ -241,30 +241,30 @@ def _by(rule: Rule) -> str:
 
 
 def _few_callers(callers: Sequence[str], book: RuleBook) -> list[Finding]:
-    """A stop call that not everybody may give."""
+    """A stop call that only some people may give."""
     rule = book.asked("stop-word")
     if "all" in callers or rule is None:
         return []
     return [
         night_finding(
-            "stop-call-kept", "warn", f"only {', '.join(callers)} may stop the act; whoever sees danger first may "
-            "be another", f"{rule.citation}; anyone of the crew calls it: common practice",
+            "stop-call-kept", "warn", f"only {', '.join(callers)} may stop the act; someone else may see "
+            "the danger first", f"{rule.citation}; anyone of the crew calls it: common practice",
             ("write callers: all",),
         )
     ]  # fmt: skip
 
 
 def _nearer_audience(show: Staged) -> list[Finding]:
-    """A distance to the audience that the show sets below its rules, by a recorded permit."""
+    """A distance to the audience set below the rules on the strength of a recorded permit."""
     rules, plan = show.show.rules, safety_plan(show)
-    asked, used = plan.book.audience_distance(plan.lit_at_once)
-    if rules.audience is None or rules.permit is None or rules.audience >= asked:
+    required, used = plan.book.audience_distance(plan.lit_at_once)
+    if rules.audience is None or rules.permit is None or rules.audience >= required:
         return []
     return [
         night_finding(
             "limit-loosened",
             "note",
-            f"audience to prop and flame: {rules.audience:.2f} m instead of {asked:.2f} m, by "
+            f"audience to prop and flame: {rules.audience:.2f} m instead of {required:.2f} m, by "
             f"reference {rules.permit}",
             " ".join(rule.citation for rule in used),
             (),

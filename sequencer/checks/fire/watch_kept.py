@@ -1,7 +1,7 @@
-"""The watch over lit performers: somebody watches, sees them, and arrives in time.
+"""The watch over lit performers: a spotter watches them, sees them, and can reach them in time.
 
-Places in the stage frame [m], time in beats. A response is the reaction of one who watches plus the way
-at a walking approach; a spotter must see a performer from the knee up.
+Places in the stage frame [m], time in beats. A response is the spotter's reaction plus the walk at
+an approach speed; a spotter must see a performer from the knee up.
 Sources: Woods et al. 2015 (reaction); EN ISO 13855:2010 (approach speed); the limit is a rule of the
 book in force.
 """
@@ -25,49 +25,54 @@ from sequencer.safety.safety_plan import proposed_posts, safety_plan, watched_by
 from sequencer.safety.watching import Duty, WatchPlan, watchers_of
 from sequencer.staging.staged import Staged
 
-NOT_CHECKED = "Crew walk at a published pace, round scenery; people, props and cables in their way are not in it."
+NOT_CHECKED = "Crew are taken to walk at a published pace round scenery; people, props and cables in their way were not checked."
 
 NOBODY = "nobody-watching"
-_SPARE = 0.05  # [m] by which a proposed post is nearer than the limit asks
-SIGHT_MARGIN = 0.05  # [m] by which a line of sight passes what stands on the floor
+_SPARE = 0.05  # [m] by which a proposed post is nearer than the limit
+SIGHT_MARGIN = 0.05  # [m] by which a line of sight must clear what stands on the floor
 
 
 @where_lit
 def watch(show: Staged) -> Outcome:
-    """The watch over everybody who is lit in a show.
+    """The watch over every lit performer of a show.
 
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     plan = safety_plan(show)
     limit = needed(plan.book, "response-time")
     watched = watch_findings(plan.followed, plan.crew, limit=limit, clock=show, ground=plan.ground)
     sights = sight_findings(plan.followed, plan.crew, tall=plan.tall, clock=show)
     _, rule = watched_by_one(plan.book, plan.lit_at_once)
-    said = {each.who[0] for each in watched if each.code == NOBODY}
+    alone = {each.who[0] for each in watched if each.code == NOBODY}
     return Outcome(
         findings=(
             *_with_posts(show, [*watched, *sights]),
-            *plan_findings(plan.watch, each=plan.each, rule=rule, clock=show, said=said),
+            *plan_findings(plan.watch, each=plan.each, rule=rule, clock=show, unwatched=alone),
         ),
         not_checked=(NOT_CHECKED,),
     )
 
 
 def _with_posts(show: Staged, found: list[Finding]) -> list[Finding]:
-    """The same findings, each telling where the best posts are: they would mend it."""
+    """The findings, each with the best posts as one more mend."""
     posting = proposed_posts(show, safety_plan(show)) if found else None
     if posting is None:
         return found
-    places = ", ".join(f"[{x:.1f}, {y:.1f}]" for x, y in posting.places)
+    places = ", ".join(f"[{_tenth(x)}, {_tenth(y)}]" for x, y in posting.places)
     word = "spotter" if len(posting.places) == 1 else "spotters"
-    said = (
-        f"{len(posting.places)} {word} at {places} reach everybody within "
-        f"{posting.response:.1f} s ({posting.way:.1f} m)"
+    mend = (
+        f"post {len(posting.places)} {word} at {places}, within "
+        f"{posting.response:.1f} s ({posting.way:.1f} m) of everybody"
     )
-    return [replace(each, remedies=(*each.remedies, said)) for each in found]
+    return [replace(each, remedies=(*each.remedies, mend)) for each in found]
+
+
+def _tenth(value: float) -> str:
+    """A coordinate to 10 cm, never as -0.0."""
+    return f"{round(value, 1) + 0.0:.1f}"
 
 
 def watch_findings(
@@ -78,60 +83,60 @@ def watch_findings(
     clock: BeatReader,
     ground: WalkableFloor,
 ) -> list[Finding]:
-    """Lit performers whom nobody watches, or whom no watcher reaches in time.
+    """Lit performers whom nobody watches, or whom no spotter of theirs reaches in time.
 
     Parameters
     ----------
     followed : sequence of Followed
-        Each burn with its performer's way over the floor.
+        Each burn with its performer's path over the floor.
     crew : sequence of Duty
     limit : Rule
         Longest response.
     clock : BeatReader
     ground : WalkableFloor
-        What is walked round.
+        Obstacles that the crew walk round.
     """
     found = []
     watched: list[Followed] = []
     posts: list[list[Duty]] = []
     for burn in followed:
-        own = watchers_of(burn.who, crew)
-        if own:
+        watchers = watchers_of(burn.who, crew)
+        if watchers:
             watched.append(burn)
-            posts.append(own)
+            posts.append(watchers)
         else:
             found.append(_nobody(burn, crew, clock))
     reach = reach_in(limit.number)
-    ways = [ground.ways_to([each.place for each in own]) for own in posts]
-    for burn, own, worst in zip(watched, posts, farthest(watched, ways, reach), strict=True):
+    ways = [ground.ways_to([each.place for each in some]) for some in posts]
+    for burn, watchers, worst in zip(watched, posts, farthest(watched, ways, reach), strict=True):
         if worst.spans:
-            remedies = _remedies(burn, own, worst, reach, watched, posts, ground)
-            found.append(_out_of_reach(burn, own[worst.post], worst, limit, clock, remedies))
+            remedies = _remedies(burn, watchers, worst, reach, watched, posts, ground)
+            found.append(_out_of_reach(burn, watchers[worst.post], worst, limit, clock, remedies))
     return found
 
 
 def sight_findings(
     followed: Sequence[Followed], crew: Sequence[Duty], *, tall: WalkableFloor, clock: BeatReader
 ) -> list[Finding]:
-    """Moments at which none of those who watch a lit performer sees them past the scenery.
+    """Moments at which scenery hides a lit performer from all of their spotters.
 
     Parameters
     ----------
     followed : sequence of Followed
-        Each burn with its performer's way over the floor.
+        Each burn with its performer's path over the floor.
     crew : sequence of Duty
     tall : WalkableFloor
-        What hides a performer above the knee.
+        Obstacles that hide a performer above the knee.
     clock : BeatReader
     """
     if not tall.obstacles:
         return []
     found = []
     for burn in followed:
-        own = watchers_of(burn.who, crew)
-        if not own:
+        watchers = watchers_of(burn.who, crew)
+        if not watchers:
             continue
-        gaps = tall.sight_to([each.place for each in own])
+        gaps = tall.sight_to([each.place for each in watchers])
 
         def best(places: Floats, gaps: Ways = gaps) -> Floats:
             return np.asarray(np.max(gaps(places), axis=1, keepdims=True))
@@ -143,11 +148,11 @@ def sight_findings(
                 Finding(
                     code="sight-blocked",
                     severity="stop",
-                    who=(burn.who, *(each.who for each in own)),
+                    who=(burn.who, *(each.who for each in watchers)),
                     start=clock.seconds(start),
                     end=clock.seconds(end),
                     position=clock.position(start),
-                    message=f"scenery hides {burn.who} from everybody who watches, at "
+                    message=f"scenery hides {burn.who} from everybody who watches them, at "
                     f"{clock.position(worst.beat)}",
                     remedies=("move a post to where the line is free", "add a spotter there"),
                     source="a spotter watches: North American fire-arts guidelines 2.1 [A36; "
@@ -164,9 +169,9 @@ def plan_findings(
     each: int,
     rule: Rule | None,
     clock: BeatReader,
-    said: Collection[str] = (),
+    unwatched: Collection[str] = (),
 ) -> list[Finding]:
-    """Lit performers for whom no spotter has a hand free, and the hand-overs of the watch.
+    """Lit performers for whom no spotter is free, and the hand-overs of the watch.
 
     Parameters
     ----------
@@ -174,10 +179,10 @@ def plan_findings(
     each : int
         Most performers that one spotter watches at once.
     rule : Rule, optional
-        That says so.
+        The rule that sets this number.
     clock : BeatReader
-    said : collection of str
-        Performers of whom it is said already that nobody watches.
+    unwatched : collection of str
+        Performers already reported as watched by nobody.
     """
     origin = rule.citation if rule else "one spotter, one performer: common practice"
     found = [
@@ -193,7 +198,7 @@ def plan_findings(
             source=origin,
         )
         for who, start, end in plan.unwatched
-        if who not in said
+        if who not in unwatched
     ]
     found += [
         Finding(
@@ -203,7 +208,7 @@ def plan_findings(
             start=clock.seconds(hand_over.beat),
             end=None,
             position=clock.position(hand_over.beat),
-            message=f"{hand_over.taker} takes the watch over {hand_over.who} from {hand_over.giver}: call it out",
+            message=f"{hand_over.taker} takes over from {hand_over.giver}, watching {hand_over.who}: announce it",
             source="common practice",
         )
         for hand_over in plan.hand_overs
@@ -222,7 +227,7 @@ def _nobody(burn: Followed, crew: Sequence[Duty], clock: BeatReader) -> Finding:
         start=clock.seconds(burn.start),
         end=clock.seconds(burn.end),
         position=clock.position(burn.start),
-        message=f"{burn.who} is lit and no spotter watches",
+        message=f"{burn.who} is lit and no spotter is watching",
         remedies=tuple(remedies),
         source="at least one spotter at every lit performance: North American fire-arts guidelines "
         "2.1 [A36; read]",
@@ -246,7 +251,7 @@ def _out_of_reach(
         start=clock.seconds(start),
         end=clock.seconds(end),
         position=clock.position(start),
-        message=_said(burn, post, worst, limit, clock),
+        message=_reach_words(burn, post, worst, limit, clock),
         remedies=remedies,
         source=f"{limit.citation} Reaction: {reactions()['visual'].source.citation}. "
         f"Approach: {speeds()['approach'].source.citation}.",
@@ -254,12 +259,14 @@ def _out_of_reach(
     )
 
 
-def _said(burn: Followed, post: Duty, worst: Farthest, limit: Rule, clock: BeatReader) -> str:
+def _reach_words(
+    burn: Followed, post: Duty, worst: Farthest, limit: Rule, clock: BeatReader
+) -> str:
     when = clock.position(worst.beat)
     if worst.distance >= NO_WAY:
-        return f"no way on foot leads from any who watch to {burn.who} at {when}"
+        return f"none of their spotters can walk to {burn.who} at {when}"
     return (
-        f"{burn.who} is {worst.distance:.2f} m from {post.who}, the nearest who watches, "
+        f"{burn.who} is {worst.distance:.2f} m from {post.who}, their nearest spotter, "
         f"at {when}: {response_seconds(worst.distance):.1f} s to arrive, "
         f"{limit.number:g} s allowed ({reach_in(limit.number):.2f} m)"
     )
@@ -267,15 +274,15 @@ def _said(burn: Followed, post: Duty, worst: Farthest, limit: Rule, clock: BeatR
 
 def _remedies(
     burn: Followed,
-    own: Sequence[Duty],
+    watchers: Sequence[Duty],
     worst: Farthest,
     reach: float,
     watched: Sequence[Followed],
     posts: Sequence[Sequence[Duty]],
     ground: WalkableFloor,
 ) -> tuple[str, ...]:
-    """Moving the nearest post, if that is proven to cover all it watches; else one post more."""
-    post = own[worst.post]
+    """Move the nearest post, if it is proven to cover everybody it watches; or add a post."""
+    post = watchers[worst.post]
     gap = dist(post.place, worst.place)
     step = worst.distance - reach + _SPARE
     found = []
@@ -292,7 +299,7 @@ def _remedies(
     if not found:
         found.append(
             f"move {post.who} at least {step:.2f} m toward [{worst.place[0]:.1f}, "
-            f"{worst.place[1]:.1f}]; another post must then cover what they leave"
+            f"{worst.place[1]:.1f}]; another post must then cover the rest"
         )
     found.append(
         f"add a spotter for {burn.who} within {reach:.1f} m of [{worst.place[0]:.1f}, "
@@ -310,8 +317,8 @@ def _covers(
     posts: Sequence[Sequence[Duty]],
     ground: WalkableFloor,
 ) -> bool:
-    """True if, with one post moved, nobody whom it watches is out of reach who was not before."""
-    concerned = [i for i, own in enumerate(posts) if post in own]
+    """Whether moving one post puts nobody it watches newly out of reach."""
+    concerned = [i for i, watchers in enumerate(posts) if post in watchers]
     after = [
         ground.ways_to([moved if each == post else each.place for each in posts[i]])
         for i in concerned

@@ -1,9 +1,9 @@
-"""Wind: how strong it is, and whom and what it blows flames, sparks and smoke at.
+"""Wind: how strong it is, and what lies where it blows flames, sparks and smoke.
 
 Inputs are plain records; places in the stage frame [m], bearings [degrees] as of a facing: 0 from the
 audience, 90 from stage left. Wind turns: whatever lies within 45 degrees of straight downwind counts as
-downwind, from any place that is held while lit. That width, and how far downwind people and scenery are
-looked for (twice the distance that the rules ask), are design choices.
+downwind, from any place where a performer stands lit. That width, and how far downwind people and scenery are
+checked (twice the distance that the rules require), are design choices.
 """
 
 from collections.abc import Mapping, Sequence
@@ -34,17 +34,19 @@ from sequencer.safety.safety_plan import safety_plan
 from sequencer.staging.staged import Staged
 
 DOWNWIND_HALF_ANGLE = 45.0  # [degrees] each side of straight downwind
-FAR = 2.0  # times the distance that the rules ask
+FAR = 2.0  # times the distance that the rules require
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Surroundings:
-    """What lies round the flames on the plan."""
+    """What lies around the flames on the plan."""
 
-    flames: Mapping[str, Sequence[Point]]  # places held while lit, by performer
+    flames: Mapping[str, Sequence[Point]]  # places where a performer stands lit, by name
     fuel_point: Point | None = None
     audience: Mapping[str, Sequence[Point]] = field(default_factory=dict)  # edges by name
-    scenery: Mapping[str, Sequence[Point]] = field(default_factory=dict)  # what burns, by name
+    scenery: Mapping[str, Sequence[Point]] = field(
+        default_factory=dict
+    )  # combustible pieces, by name
 
 
 @where_lit
@@ -54,7 +56,7 @@ def wind(show: Staged) -> Outcome:
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     return Outcome(findings=tuple(wind_findings(night_of(show), rules_of(show))))
 
@@ -66,7 +68,7 @@ def downwind(show: Staged) -> Outcome:
     Raises
     ------
     InputError
-        If the show's own file of rules, or its log of burns, cannot be used.
+        If the show's file of rules, or its log of burns, cannot be used.
     """
     wind_from = show.show.venue.wind_from
     found = downwind_findings(wind_from, night_of(show), around(show), rules_of(show))
@@ -74,15 +76,15 @@ def downwind(show: Staged) -> Outcome:
 
 
 def around(show: Staged) -> Surroundings:
-    """What lies round the places that are held while lit."""
+    """What lies around the places where performers stand lit."""
     venue = show.show.venue
     flames: dict[str, list[Point]] = {}
     for burn in safety_plan(show).followed:
-        own = flames.setdefault(burn.who, [])
+        places = flames.setdefault(burn.who, [])
         for beat in (burn.start, burn.end):
             x, y = burn.floor.at(beat).place
-            own.append((float(x), float(y)))
-        own += [
+            places.append((float(x), float(y)))
+        places += [
             standing.spots[burn.who][:2]
             for standing in show.standings
             if burn.who in standing.spots
@@ -90,7 +92,7 @@ def around(show: Staged) -> Surroundings:
             and standing.end > burn.start
         ]
     return Surroundings(
-        flames={who: sorted(set(own)) for who, own in flames.items()},
+        flames={who: sorted(set(places)) for who, places in flames.items()},
         fuel_point=venue.fuel_station,
         audience={line.name: line.line for line in venue.audience},
         scenery={each.name: each.outline for each in venue.scenery if each.combustible},
@@ -108,18 +110,18 @@ def wind_findings(night: Night, book: RuleBook) -> list[Finding]:
             *found,
             blank_finding("wind is not recorded", "venue, wind, measured at prop height", stop),
         ]
-    said = f"gusts of {night.wind:.1f} m/s (Beaufort {beaufort(night.wind)})"
-    borrowed = "the limit is borrowed from open burning; no number for performers was found"
+    gusts = f"gusts of {night.wind:.1f} m/s (Beaufort {beaufort(night.wind)})"
+    origin = "the limit is borrowed from open burning, as none for performers was found"
     if stop.mark == "as entered":
-        borrowed = "the show’s own limit"
+        origin = "the limit is the show’s"
     if night.wind >= stop.number:
         found.append(
-            night_finding("wind-high", "stop", f"{said}, limit {stop.number:.1f} m/s; {borrowed}",
+            night_finding("wind-high", "stop", f"{gusts}, limit {stop.number:.1f} m/s; {origin}",
                      stop.citation, ("wait, or dance it dark",))
         )  # fmt: skip
     elif warn and night.wind >= warn.number:
         found.append(
-            night_finding("wind-near", "warn", f"{said}, care from {warn.number:.1f} m/s; {borrowed}",
+            night_finding("wind-near", "warn", f"{gusts}, take care from {warn.number:.1f} m/s; {origin}",
                      warn.citation, ("measure at prop height before each act",
                                      "stop if flames lean at people, fuel or scenery"))
         )  # fmt: skip
@@ -127,7 +129,7 @@ def wind_findings(night: Night, book: RuleBook) -> list[Finding]:
 
 
 def _strictest(night: Night, book: RuleBook) -> Rule | None:
-    """The limit that holds: the show's own where it is the lower one."""
+    """The limit that applies: the show's if it is lower than the rule's."""
     rule = book.strictest("wind-stop")
     if rule is None or night.gust_limit is None or night.gust_limit >= rule.number:
         return rule
@@ -150,7 +152,7 @@ def _capped(night: Night, book: RuleBook) -> list[Finding]:
             "limit-capped",
             "warn",
             f"weather, gusts: {night.gust_limit:.1f} m/s is above what the rules allow; "
-            f"{rule.number:.1f} m/s holds",
+            f"{rule.number:.1f} m/s applies",
             rule.citation,
             (f"write gusts: {rule.number:.1f} m/s or less",),
         )
@@ -160,7 +162,7 @@ def _capped(night: Night, book: RuleBook) -> list[Finding]:
 def downwind_findings(
     wind_from: float | None, night: Night, around: Surroundings, book: RuleBook
 ) -> list[Finding]:
-    """Fuel, people and things that burn downwind of a flame."""
+    """Fuel, people and combustible scenery downwind of a flame."""
     if night.indoors or night.wind == 0.0 or not around.flames:
         return []
     rule = book.asked("fuel-upwind")
@@ -184,7 +186,7 @@ def downwind_findings(
             )  # fmt: skip
     for kind, things, code, word in (
         ("audience-distance", around.audience, "audience-downwind", "stands"),
-        ("combustible-distance", around.scenery, "scenery-downwind", "burns and stands"),
+        ("combustible-distance", around.scenery, "scenery-downwind", "is combustible and stands"),
     ):
         distance = book.strictest(kind)
         if distance is None:
@@ -196,8 +198,8 @@ def downwind_findings(
                     night_finding(
                         code, "warn",
                         f"{name} {word} downwind of a flame, within {FAR * distance.number:.1f} m: smoke, "
-                        "sparks and a leaning flame go there",
-                        "stop if flames lean at people, fuel or scenery: common practice; looked for within "
+                        "sparks and leaning flames go there",
+                        "stop if flames lean at people, fuel or scenery: common practice; checked within "
                         f"twice {distance.citation}",
                         ("turn or move the act so that the wind blows along the audience’s edge",
                          "wait for another wind"), who=who,
@@ -220,18 +222,18 @@ def _upwind_of(
 def is_downwind(
     flame: Point, points: Sequence[Point], towards: float, *, far: float | None
 ) -> bool:
-    """Whether any point of a line of corners lies downwind of a flame.
+    """Whether any point of a polyline lies downwind of a flame.
 
     Parameters
     ----------
     flame : tuple of float
         [m, stage frame]
     points : sequence of tuple of float
-        Corners in turn [m, stage frame]; one alone is a point.
+        Corners in order [m, stage frame]; a single one is a point.
     towards : float
-        Where the wind blows [degrees, as of a facing].
+        Where the wind blows to [degrees, as of a facing].
     far : float, optional
-        How far from the flame is looked [m].
+        Distance from the flame up to which to look [m].
     """
     angle = radians(towards)
     ahead, aside = (sin(angle), -cos(angle)), (cos(angle), sin(angle))
@@ -255,11 +257,11 @@ def _inside(point: Point, far: float | None) -> bool:
 
 
 def _meets(a: Point, b: Point, far: float | None) -> bool:
-    """Whether a stretch enters the sector: tested at its ends, its nearest point and where it crosses a side."""
+    """Whether a segment enters the sector: tested at its ends, its nearest point and its crossings of the sides."""
     slope = sin(radians(DOWNWIND_HALF_ANGLE)) / cos(radians(DOWNWIND_HALF_ANGLE))
     shares = [0.0, 1.0]
     for side in (slope, -slope):
-        # v = side · u along the stretch
+        # v = side · u along the segment
         rise = (b[1] - a[1]) - side * (b[0] - a[0])
         if abs(rise) > 1e-12:
             shares.append((side * a[0] - a[1]) / rise)

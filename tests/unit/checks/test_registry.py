@@ -108,12 +108,12 @@ def missing():
     [
         (missing, "ModuleNotFoundError: No module named 'embers'"),
         (lambda: 3, "expected a Check, got int"),
-        (lambda: check("joins"), "takes the name 'joins', which is in use"),
+        (lambda: check("joins"), "its name 'joins' is already in use"),
         (
             lambda: check(codes={"too-close": ("stop",)}),
-            "takes the code 'too-close', which is one of the check 'distances'",
+            "its code 'too-close' already belongs to the check 'distances'",
         ),
-        (lambda: check(after=("soot",)), "reads 'soot', and no such check runs before it"),
+        (lambda: check(after=("soot",)), "uses 'soot', but no such check runs before it"),
         (lambda: check(codes={"Cold": ("note",)}), "'Cold' is not in kebab case"),
     ],
 )

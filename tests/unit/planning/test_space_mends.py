@@ -144,7 +144,7 @@ def test_a_third_who_would_be_crowded_is_seen():
     before = baseline(stage(third))
     (conflict,) = before.bad
     closer = restaged(before.show, [(("formations", "close", "spots", "Birch", "at"), [1.5, 4])])
-    assert "Birch and Clay too close" in harm_of(before, closer, trajectories=False)
+    assert "Birch and Clay are too close" in harm_of(before, closer, trajectories=False)
     for _edit, after in mends_for(before, conflict, trajectories=False).accepted:
         assert too_close(after) == ()
 
@@ -157,7 +157,7 @@ def test_a_harm_that_grows_is_seen():
     nearer = restaged(before.show, [((*spots, "Ash", "at"), [-1, 3.5])])
     farther = restaged(before.show, [((*spots, "Ash", "at"), [-1, 4.5])])
 
-    assert "Ash comes nearer to audience" in harm_of(before, nearer, trajectories=False)
+    assert "Ash comes closer to audience" in harm_of(before, nearer, trajectories=False)
     assert not any("audience" in word for word in harm_of(before, farther, trajectories=False))
 
 

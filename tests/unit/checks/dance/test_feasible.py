@@ -161,7 +161,7 @@ def test_pace_is_told_by_what_is_reached_and_not_by_a_sum_of_bounds():
     )
     slow = feasible(stage(block + "limits: {head_speed: 5.5, torque: 20}\n", held=fan))
     (line,) = {f.message for f in slow.findings if f.code == "too-fast-to-dance"}
-    said = float(re.search(r"a wick moves up to ([\d.]+)", line)[1])
+    said = float(re.search(r"a wick moves at up to ([\d.]+)", line)[1])
     assert 5.5 < said < 6.5
 
 

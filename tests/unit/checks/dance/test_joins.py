@@ -69,9 +69,9 @@ def test_a_second_cycle_mends_it():
 @pytest.mark.parametrize(
     ("after", "code", "said"),
     [
-        ("{pattern: static-spin, beats: 4, shift: 0.5}", "needs-a-shift", "0.5 beats into its pattern"),
+        ("{pattern: static-spin, beats: 4, shift: 0.5}", "needs-a-shift", "if started 0.5 beats into its pattern"),
         ("{pattern: corkscrew, beats: 4}", "needs-a-link", "a link of 1 beat between"),
-        ("{pattern: static-spin, with: {turn: clockwise}, beats: 4}", "wrong-way-round", "other way round"),
+        ("{pattern: static-spin, with: {turn: clockwise}, beats: 4}", "wrong-way-round", "the opposite way"),
     ],
 )  # fmt: skip
 def test_each_verdict_has_its_code(after, code, said):

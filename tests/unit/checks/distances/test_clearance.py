@@ -127,9 +127,9 @@ def test_hand_work_is_named_where_it_alone_brings_a_wick_to_the_floor(dance):
     message, mends = on_the_floor(ada, 0.9)
 
     assert "reaches 3 cm into the floor" in message
-    assert "taken off down to where the arm is straight" in message
-    assert "by hand work alone" in mends
-    assert "take a tether of at most 0.57 m" in mends
+    assert "taken off for hand work, down to a straight arm" in message
+    assert "needs less hand work" in mends
+    assert "use a tether of at most 0.57 m" in mends
     shorter = dance.dancer("Ada", (0, 8), tether=0.57, stature=1.45, hand_radius=0.1)
     work = dict.fromkeys(("left", "right"), (HandDeviation(-1.0, 70.0, 0.9),))
     assert codes(checked([replace(shorter, deviation=work)])) == []
@@ -144,7 +144,7 @@ def test_a_drawing_on_the_floor_is_told_without_hand_work(dance):
     assert "reaches 6 cm into the floor" in message or "reaches 5 cm into" in message  # to 5 mm
     assert "hand work" not in message + mends
     assert "raise the hand by 0.10 m (up)" in mends
-    assert "take a tether of at most 0.84 m" in mends or "at most 0.85 m" in mends
+    assert "use a tether of at most 0.84 m" in mends or "at most 0.85 m" in mends
 
 
 def test_no_prop_is_to_be_shortened_by_more_than_it_has(dance):
@@ -164,6 +164,21 @@ def test_scenery_that_does_not_burn_may_stand_nearer(dance):
         piece = Scenery(name="rock", region=region, height=2, combustible=combustible)
         outcome = checked([dance.dancer("Ada", (0, 8))], Venue(stage=STAGE, scenery=(piece,)))
         assert codes(outcome) == expected
+
+
+def test_each_finding_on_a_still_thing_names_it_beside_the_words(dance):
+    """Planning compares findings by thing, so two pieces of scenery must not count as one."""
+    pieces = tuple(
+        Scenery(name=name, region=Region(((x, 7), (x + 0.5, 7), (x + 0.5, 9), (x, 9))), height=2)
+        for name, x in (("left flat", -0.9), ("right flat", 0.4))
+    )
+    venue = Venue(stage=STAGE, scenery=pieces, ceilings=(Ceiling(name="beam", height=2.5),))
+    outcome = checked([dance.dancer("Ada", (0, 8))], venue)
+
+    things = dict(outcome.things)
+    assert {"left flat", "right flat", "beam"} <= set(things.values())
+    assert set(things) == set(outcome.findings)
+    assert all(thing in finding.message for finding, thing in things.items())
 
 
 def test_a_walk_through_scenery_is_found(dance):
@@ -271,7 +286,7 @@ def test_hand_work_is_in_the_distances_and_said(dance):
     (two,) = [row for row in wider.clearances if row.between == ("Ada", "Bo")]
     assert one.distance - two.distance == pytest.approx(0.36, abs=0.02)
     finding = next(f for f in wider.findings if f.code == "too-close")
-    assert "(hand work: 36 cm of it taken off)" in finding.message
+    assert "(36 cm taken off for hand work)" in finding.message
     assert any("hand work (up to 18 cm a hand)" in sentence for sentence in wider.not_checked)
     assert not any("hand work" in sentence for sentence in plain.not_checked)
     # an arm is as long as it is: the audience's distance stays
@@ -290,7 +305,7 @@ def test_one_who_stands_off_the_stage_is_not_told_a_length_that_would_not_do(dan
     (finding,) = checked([dance.dancer("Ada", (0, 8))], Venue(stage=stage)).findings
 
     assert finding.code == "off-stage"
-    assert "goes beyond edge of the stage" in finding.message
+    assert "goes beyond the edge of the stage" in finding.message
     assert finding.remedies == (
         "move the place or the walk onto the stage, 0.30 m in from its edge",
     )

@@ -9,7 +9,14 @@ from numpy.testing import assert_allclose
 
 from sequencer.checks.distances import drift_runs
 from sequencer.checks.distances.drift import as_danced, drift, gathered, interval
-from sequencer.checks.distances.drift_runs import Near, Trials, Work, danced, drawn_dancers, one_run
+from sequencer.checks.distances.drift_runs import (
+    RunConflict,
+    Trials,
+    Work,
+    danced,
+    drawn_dancers,
+    one_run,
+)
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.motion.performers.drifting import ERROR_KINDS, Spread, drifted
 from sequencer.motion.performers.walks import Move
@@ -107,9 +114,9 @@ def test_one_run_counts_once_at_a_place(dance):
     """Two approaches of one run close together are one conflict; another run at the same place adds one."""
     cast = pair(dance, 5)
     runs = [
-        (Near(0, 4.0, 5.0, 0.2), Near(0, 6.0, 7.0, 0.1)),
-        (Near(0, 5.5, 5.6, 0.25),),
-        (Near(0, 30.0, 31.0, 0.0),),
+        (RunConflict(0, 4.0, 5.0, 0.2), RunConflict(0, 6.0, 7.0, 0.1)),
+        (RunConflict(0, 5.5, 5.6, 0.25),),
+        (RunConflict(0, 30.0, 31.0, 0.0),),
         (),
     ]
     early, late = gathered(cast, runs)

@@ -7,7 +7,7 @@ import pytest
 from sequencer.checks.fire.burning_time import burn_findings
 from sequencer.checks.fire.equipment import carried_findings, counted
 from sequencer.checks.fire.extinguishers_at_hand import (
-    Placed,
+    PlacedExtinguisher,
     extinguisher_findings,
     travel_findings,
 )
@@ -45,7 +45,7 @@ def stand(x, y, who="Wren"):
 
 
 def foam(x, y, rating="2-A:10-B:C"):
-    return Placed(place=(x, y), rating=rating, kind="foam")
+    return PlacedExtinguisher(place=(x, y), rating=rating, kind="foam")
 
 
 def travel(placed, burns, *, book=BOOK, ground=None, **known):
@@ -220,4 +220,4 @@ def test_a_burn_without_room_for_an_early_end_still_names_a_mend():
     )  # fmt: skip
     (found,) = burn_findings([burn], share=BOOK.strictest("burn-share"), cuts=[], positions=["1.1"])
 
-    assert [text.split()[0] for text in found.remedies] == ["a"]
+    assert [text.split()[0] for text in found.remedies] == ["use"]

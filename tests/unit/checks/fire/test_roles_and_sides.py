@@ -3,7 +3,7 @@
 import pytest
 
 from sequencer.checks.fire.crew import role_findings
-from sequencer.checks.fire.extinguishers_at_hand import Placed, opposed
+from sequencer.checks.fire.extinguishers_at_hand import PlacedExtinguisher, opposed
 from sequencer.facts.extinguishers import hazard_of_volume
 from sequencer.safety.watching import Duty
 
@@ -22,8 +22,8 @@ def test_a_spotter_with_a_second_role_is_a_stop(roles, severity):
 
 @pytest.mark.parametrize(("other", "apart"), [((0.0, 5.0), True), ((0.1, 5.0), False)])
 def test_sides_oppose_from_a_right_angle_on(other, apart):
-    two = [Placed(place=(5.0, 0.0), rating="2-A:10-B:C", kind="foam"),
-           Placed(place=other, rating="2-A:10-B:C", kind="foam")]  # fmt: skip
+    two = [PlacedExtinguisher(place=(5.0, 0.0), rating="2-A:10-B:C", kind="foam"),
+           PlacedExtinguisher(place=other, rating="2-A:10-B:C", kind="foam")]  # fmt: skip
 
     assert opposed(two, (0.0, 0.0)) == [apart]
 

@@ -95,7 +95,7 @@ def test_a_move_that_would_bare_another_is_not_promised():
     assert "everybody they watch is then in reach" in findings[0].remedies[0]
     wide = [standing(-9.0, 0.0, "Wren"), standing(7.5, 0.0, "Moss")]
     (finding,) = found(wide, [spotter(0.0, 0.0)])
-    assert "another post must then cover what they leave" in finding.remedies[0]
+    assert "another post must then cover the rest" in finding.remedies[0]
     assert finding.remedies[1].startswith("add a spotter for Wren")
 
 
@@ -165,7 +165,7 @@ def test_a_yard_without_a_gate_has_no_way_in():
         [standing(0.0, 0.0)], [spotter(4.0, 0.0)], limit=LIMIT, clock=Steady(), ground=yard
     )
 
-    assert finding.message.startswith("no way on foot leads from any who watch to Wren")
+    assert finding.message.startswith("none of their spotters can walk to Wren")
 
 
 def test_scenery_in_the_line_of_sight_is_found_for_a_moment_only():
@@ -200,4 +200,6 @@ def test_overloads_and_hand_overs_become_findings():
         ("watch-overloaded", "stop"),
         ("watch-handed-over", "note"),
     ]
-    assert not plan_findings(plan, each=2, rule=None, clock=Steady(), said={"Moss"})[0].remedies
+    assert not plan_findings(plan, each=2, rule=None, clock=Steady(), unwatched={"Moss"})[
+        0
+    ].remedies
