@@ -3,6 +3,7 @@
 - commands.md: every verb's --help
 - show-file.md and show.schema.json: every key of a show file
 - sources.md: fuels, rule profiles and every figure's source
+- the table of sheets in sheets.md
 - the picture of the house in DEVELOPERS.md
 """
 
@@ -25,12 +26,15 @@ from sequencer.facts.pace import reactions, speeds
 from sequencer.facts.profiles import profile, profile_names
 from sequencer.facts.rule_kinds import RULE_KINDS
 from sequencer.facts.sources import Range, cited, sources
+from sequencer.outputs.sheets.writing import SHEET_KINDS
 from sequencer.show.schema import show_schema
 
 DOCS = Path(__file__).parent
 ROOT = DOCS.parent
 GUIDE = ROOT / "DEVELOPERS.md"
 HOUSE = re.compile(r"(<!-- house[^>]*-->\n)(.*?)(<!-- end of the house -->)", re.DOTALL)
+
+SHEETS = re.compile(r"(<!-- sheets[^>]*-->\n)(.*?)(<!-- end of the sheets -->)", re.DOTALL)
 
 
 def commands_page() -> str:
@@ -267,6 +271,17 @@ def _span(value: Range | None, scale: float = 1.0) -> str:
     return low if low == high else f"{low} … {high}"
 
 
+def sheets_page() -> str:
+    """The page of the printed sheets with the table of their kinds."""
+    rows = ["| file | for whom | what it holds |", "|---|---|---|"]
+    for kind in SHEET_KINDS:
+        name = "-".join(filter(None, (kind.name, kind.each)))
+        rows.append(f"| `<show>-{name}.pdf` | {_cell(kind.reader)} | {_cell(kind.holds)} |")
+    lines = "\n".join(rows)
+    text = (DOCS / "sheets.md").read_text("utf-8")
+    return SHEETS.sub(lambda found: f"{found[1]}{lines}\n{found[3]}", text)
+
+
 def guide_page() -> str:
     """The contributor guide with the house as it stands."""
     lines = "\n".join(_rooms("sequencer", ""))
@@ -316,6 +331,7 @@ def pages() -> dict[str, str]:
         "commands.md": commands_page(),
         "show-file.md": show_page(schema),
         "sources.md": sources_page(),
+        "sheets.md": sheets_page(),
         "show.schema.json": json.dumps(schema, indent=2, ensure_ascii=False) + "\n",
     }
 

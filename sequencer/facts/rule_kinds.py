@@ -22,6 +22,7 @@ class Kind:
     what: str
     units: Mapping[str, float] | None = None  # units its value may be written in
     default_unit: str = ""
+    by_hand: bool = False  # no key of a show answers it: a person confirms it
 
 
 _LENGTH = (units.LENGTHS, "m")
@@ -46,6 +47,7 @@ _TABLE = (
         "least",
         "distance from a combustible overhang to prop and flame",
         *_LENGTH,
+        by_hand=True,
     ),
     Kind("ceiling-height", "least", "height of the ceiling", *_LENGTH),
     Kind("ceiling-margin", "least", "clearance from prop and flame to the ceiling", *_LENGTH),
@@ -57,7 +59,7 @@ _TABLE = (
     Kind("fuel-keepers", "count", "people at the fuel point"),
     Kind("stewards", "count", "stewards"),
     Kind("roles-apart", "yes", "a spotter has no other duty"),
-    Kind("official-watch", "yes", "a fire watch sent by the authority"),
+    Kind("official-watch", "yes", "a fire watch sent by the authority", by_hand=True),
     Kind("response-time", "most", "time from signal to arrival at a lit performer", *_TIME),
     Kind("extinguishers", "extinguishers", "extinguishers"),
     Kind("opposing-sides", "yes", "extinguishers on opposing sides"),
@@ -77,22 +79,22 @@ _TABLE = (
     ),
     Kind("fuel-refused", "fuels", "fuels that are refused"),
     Kind("fuel-warned", "fuels", "fuels that need a warning"),
-    Kind("spin-off-zone", "yes", "a closed zone for soaking and spinning off"),
+    Kind("spin-off-zone", "yes", "a closed zone for soaking and spinning off", by_hand=True),
     Kind("flame-height", "most", "height of a flame", *_LENGTH),
     Kind("wind-warn", "most", "gusts above which to take care", *_SPEED),
     Kind("wind-stop", "most", "gusts above which nothing is lit", *_SPEED),
     Kind("performer-age", "least", "age of a performer", *_YEARS),
-    Kind("operator-age", "least", "age of the licence holder", *_YEARS),
-    Kind("fire-watch", "least", "watch after the last flame", *_TIME),
-    Kind("stop-word", "yes", "a word that stops the act"),
-    Kind("no-smoking", "yes", "no smoking by the fuel"),
+    Kind("operator-age", "least", "age of the licence holder", *_YEARS, by_hand=True),
+    Kind("fire-watch", "least", "watch after the last flame", *_TIME, by_hand=True),
+    Kind("stop-word", "yes", "a word that stops the act", by_hand=True),
+    Kind("no-smoking", "yes", "no smoking by the fuel", by_hand=True),
     Kind("burn-share", "most", "fraction of the burning time that may be planned", *_SHARE),
     Kind("audience-flux", "most", "radiant heat at the audience", *_FLUX),
-    Kind("fire-breathing-forbidden", "yes", "no fire breathing"),
+    Kind("fire-breathing-forbidden", "yes", "no fire breathing", by_hand=True),
     Kind("permit", "yes", "a permit for place and date"),
     Kind("fire-ban", "yes", "a ban on open-air fires"),
     Kind("soak-seconds", "least", "soaking of a wick", *_TIME),
     Kind("spin-off-seconds", "least", "spinning off", *_TIME),
-    Kind("ask", "ask", "to be confirmed by a person"),
+    Kind("ask", "ask", "to be confirmed by a person", by_hand=True),
 )
 RULE_KINDS: Mapping[str, Kind] = {kind.name: kind for kind in _TABLE}

@@ -16,10 +16,19 @@ def build():
     return module
 
 
-@pytest.mark.parametrize("name", ["commands.md", "show-file.md", "show.schema.json", "sources.md"])
+PAGES = ["commands.md", "sheets.md", "show-file.md", "show.schema.json", "sources.md"]
+
+
+@pytest.mark.parametrize("name", PAGES)
 def test_page_is_current(build, name):
     built = build.pages()[name]
     assert (DOCS / name).read_text(encoding="utf-8") == built, "run python docs/build.py"
+
+
+def test_the_table_of_sheets_stands_on_its_page(build):
+    assert build.SHEETS.search(build.sheets_page())[2].count("\n| `<show>-") == len(
+        build.SHEET_KINDS
+    )
 
 
 def test_the_picture_of_the_house_is_current(build):

@@ -26,18 +26,6 @@ from sequencer.staging.staged import Staged
 
 NOT_CHECKED = "Whether the rules have changed since their texts were read was not checked."
 
-# kinds of rules that no key of a show covers: a person confirms them
-_BY_HAND = (
-    "fire-breathing-forbidden",
-    "fire-watch",
-    "no-smoking",
-    "official-watch",
-    "operator-age",
-    "overhang-distance",
-    "spin-off-zone",
-    "stop-word",
-)
-
 
 @where_lit
 def house_rules(show: Staged) -> Outcome:
@@ -216,11 +204,7 @@ def _by_hand(book: RuleBook) -> list[Finding]:
     """One note per profile on the rules that no program can check."""
     found = []
     for profile in book.profiles:
-        texts = [
-            rule.printed
-            for rule in profile.rules
-            if rule.kind.sort == "ask" or rule.kind.name in _BY_HAND
-        ]
+        texts = [rule.printed for rule in profile.rules if rule.kind.by_hand]
         if texts:
             found.append(
                 night_finding(

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Callable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
 from typing import cast
@@ -30,6 +30,17 @@ from sequencer.outputs.sheets.print_list import write_print
 from sequencer.outputs.sheets.safety_sheet import safety_sheet
 from sequencer.outputs.sheets.steps_sheet import steps_sheet, toroids
 from sequencer.staging.staged import Staged
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SheetKind:
+    """One kind of sheet: which of them a show gets, and its row in docs/sheets.md."""
+
+    name: str  # of its sheets, or what their names begin with
+    each: str = ""  # the rest of a name, where there are several: "NAME"
+    reader: str
+    holds: str
+    sheets: Callable[[Edition], list[Sheet]]  # none where a show needs none
 
 
 def write(
@@ -77,18 +88,106 @@ def write(
 
 def sheets_of(edition: Edition) -> list[Sheet]:
     """Every sheet of a show, in the order of one print job; no two of one name."""
-    show = edition.staged.show
-    sheets = [safety_sheet(edition), night_sheet(edition)]
-    sheets += [post_sheet(edition, number) for number in range(1, len(show.crew) + 1)]
-    sheets += [operator_sheet(edition)]
-    sheets += [fuel_sheet(edition)] if edition.is_lit else []
-    sheets += [book_sheet(edition)] if len(show.names) > 1 and edition.staged.standings else []
-    sheets += [performer_sheet(edition, who) for who in show.names]
-    sheets += [card_sheet(edition, who) for who in show.names]
-    sheets += [steps_sheet(edition)] if toroids(edition) else []
-    sheets += [packet_sheet(edition)]
+    sheets = [sheet for kind in SHEET_KINDS for sheet in kind.sheets(edition)]
     sheets += added_sheets(edition, [sheet.name for sheet in sheets])
     return sheets if edition.before is None else _marked(sheets, edition.before)
+
+
+def _posts(edition: Edition) -> list[Sheet]:
+    return [post_sheet(edition, number + 1) for number in range(len(edition.staged.show.crew))]
+
+
+def _fuel(edition: Edition) -> list[Sheet]:
+    return [fuel_sheet(edition)] if edition.is_lit else []
+
+
+def _book(edition: Edition) -> list[Sheet]:
+    grouped = len(edition.staged.show.names) > 1 and edition.staged.standings
+    return [book_sheet(edition)] if grouped else []
+
+
+def _performers(edition: Edition) -> list[Sheet]:
+    return [performer_sheet(edition, who) for who in edition.staged.show.names]
+
+
+def _cards(edition: Edition) -> list[Sheet]:
+    return [card_sheet(edition, who) for who in edition.staged.show.names]
+
+
+def _steps(edition: Edition) -> list[Sheet]:
+    return [steps_sheet(edition)] if toroids(edition) else []
+
+
+SHEET_KINDS: tuple[SheetKind, ...] = (
+    SheetKind(
+        name="safety",
+        reader="safety lead and crew",
+        holds="who burns when and where, who watches and how soon they arrive, hand-overs, posts, close "
+        "passes, hazards, equipment",
+        sheets=lambda edition: [safety_sheet(edition)],
+    ),
+    SheetKind(
+        name="night",
+        reader="everybody on the night",
+        holds="the run of the night with what to tick, go or no-go",
+        sheets=lambda edition: [night_sheet(edition)],
+    ),
+    SheetKind(
+        name="post",
+        each="N-NAME",
+        reader="one post of the crew",
+        holds="duty, whom to watch from when to when, how far, with what; a plan wherever its watch changes "
+        "or somebody new comes within 3 m",
+        sheets=_posts,
+    ),
+    SheetKind(
+        name="operator",
+        reader="sound and light",
+        holds="every cue with time code at 24, 25, 29.97 drop-frame and 30 frames a second",
+        sheets=lambda edition: [operator_sheet(edition)],
+    ),
+    SheetKind(
+        name="fuel",
+        reader="the fuel station",
+        holds="what to soak for whom, in the order of lighting; relights; order of work; signs",
+        sheets=_fuel,
+    ),
+    SheetKind(
+        name="formation-book",
+        reader="the group's captain",
+        holds="a plan a change, who walks how far, in how many counts",
+        sheets=_book,
+    ),
+    SheetKind(
+        name="performer",
+        each="NAME",
+        reader="a performer",
+        holds="every cue in large type: time, bar.beat, counts, pattern with planes and directions as they "
+        "see them, where to stand and face, by which points to walk, lit or out; links and rests up to "
+        "eight beats stand with the move before them; a plan a formation",
+        sheets=_performers,
+    ),
+    SheetKind(
+        name="card",
+        each="NAME",
+        reader="a performer's pocket",
+        holds="the same in short, on one side of one sheet that folds to eight A7 pages",
+        sheets=_cards,
+    ),
+    SheetKind(
+        name="build-steps",
+        reader="teachers",
+        holds="the stations of each toroid in the show, drawn",
+        sheets=_steps,
+    ),
+    SheetKind(
+        name="plan-packet",
+        reader="the authority",
+        holds="site plan to scale, distances, performers and props, fuel, burns, crew, every rule in force "
+        "with its source, cautions, lines to sign",
+        sheets=lambda edition: [packet_sheet(edition)],
+    ),
+)  # in the order of one print job
 
 
 def _marked(sheets: Sequence[Sheet], before: Edition) -> list[Sheet]:
