@@ -29,7 +29,7 @@ def test_every_unit_test_stands_where_its_module_stands():
     [
         ("test_files.py", "files"),
         ("geometry/test_bodies_seated.py", "bodies"),
-        ("checks/fire/test_fire_and_crew.py", "fire_and_crew"),
+        ("checks/fire/test_rules_kept_show.py", "rules_kept"),
         ("geometry/test_seated.py", None),
         ("nowhere/test_bodies.py", None),
     ],

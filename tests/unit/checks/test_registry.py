@@ -15,7 +15,7 @@ from sequencer.findings import Finding
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.timing.song import Song
+from tests.songs import even_song
 
 SHOW = """\
 title: Alone
@@ -30,12 +30,7 @@ cast:
 
 @pytest.fixture
 def show():
-    beats = tuple(i * 0.5 for i in range(41))
-    song = Song(
-        track="song.ogg", sha256="0" * 64, duration=20.0, tempo=120.0, metre=4, beats=beats,
-        downbeats=beats[::4], sections=(),
-    )  # fmt: skip
-    return staged(show_from_document(parse_document(SHOW, "s.yaml")), song)
+    return staged(show_from_document(parse_document(SHOW, "s.yaml")), even_song(40))
 
 
 def said(code="lamp-oil-cold", severity="note"):

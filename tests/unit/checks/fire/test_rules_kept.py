@@ -158,8 +158,13 @@ def base_of(rule):
     )
 
 
-@cache
 def show(edits=()):
+    """A copy, so that nothing is kept of what another rule book found."""
+    return replace(_staged(edits))
+
+
+@cache
+def _staged(edits):
     text = SHOW
     for old, new in edits:
         assert old in text, old
