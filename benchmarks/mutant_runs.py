@@ -24,7 +24,7 @@ LIBRARIES = (
     "pydantic", "pytest", "ruamel.yaml", "scipy.interpolate", "scipy.optimize", "scipy.spatial",
     "scipy.stats", "shapely", "sympy",
 )  # fmt: skip
-LEFT_OUT = (".git", "*.pyc", "exports", ".hypothesis", ".*_cache", "*.egg-info", ".venv", "build")
+LEFT_OUT = ("*.pyc", ".git", ".hypothesis", ".*_cache", "*.egg-info", ".venv", "venv", "node_modules")
 MEMORY = 8 * 2**30  # [bytes] of address space; a mutant that wants more has failed
 AT_LEAST = 60.0  # [s] of processor time that every run is given
 
@@ -37,9 +37,9 @@ class Test(NamedTuple):
     seconds: float  # of processor time, unmutated
 
 
-def private_copy(root: Path) -> Path:
-    """A copy of the tree in a temporary folder."""
-    place = Path(tempfile.mkdtemp(prefix="mutation-")) / "tree"
+def private_copy(root: Path, base: Path) -> Path:
+    """A copy of the tree in a folder of its own."""
+    place = Path(tempfile.mkdtemp(dir=base)) / "tree"
     shutil.copytree(root, place, ignore=shutil.ignore_patterns(*LEFT_OUT))
     return place
 

@@ -204,14 +204,12 @@ def _distance(file: str, module: str) -> int:
 _copy: list[Path] = []  # of this process
 
 
-def _own_copy() -> Path:
-    if not _copy:
-        _copy.append(private_copy(ROOT))
-    return _copy[0]
+def _settle(base: str) -> None:
+    _copy.append(private_copy(ROOT, Path(base)))
 
 
 def _reach_in_copy(file: str) -> Reached:
-    return reach(_own_copy(), file)
+    return reach(_copy[0], file)
 
 
 def tried(mutant: Mutant, tests: Sequence[Test], control: bool) -> str:
@@ -219,7 +217,7 @@ def tried(mutant: Mutant, tests: Sequence[Test], control: bool) -> str:
 
     As a control the same tests are run without it first: then all must pass.
     """
-    root = _own_copy()
+    root = _copy[0]
     if control and tests and (result := verdict(root, tests, FACTOR)) != "survived":
         raise RuntimeError(f"{result} without a mutant: the tests for {mutant.key}")
     file = root / mutant.module
@@ -321,7 +319,12 @@ def main() -> None:
     given.folder.mkdir(parents=True, exist_ok=True)
     path = given.folder / "record.json"
     record = load(path)
-    with ProcessPoolExecutor(given.workers, mp_context=warm_up()) as pool:
+    with (
+        tempfile.TemporaryDirectory(prefix="mutation-") as base,
+        ProcessPoolExecutor(
+            given.workers, mp_context=warm_up(), initializer=_settle, initargs=(base,)
+        ) as pool,
+    ):
         known = reached(given.folder, pool, given.deep)
         asked = {}
         for mutant in mutants:

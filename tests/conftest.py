@@ -126,7 +126,7 @@ def _capsules(dancer, beats):
         return np.stack([plan.real, plan.imag, own[:, 2]], axis=1)
 
     axis = np.zeros((len(beats), 3))
-    out = [(staged(axis), staged(axis + [0, 0, size - outside]), np.full(len(beats), outside))]
+    out = [(staged(axis), staged(axis + np.array([0, 0, size - outside])), np.full(len(beats), outside))]
     burning = np.zeros(len(beats))
     for start, end in dancer.lit:
         burning[(start <= beats) & (beats <= end)] = 1.0
@@ -185,8 +185,8 @@ def _apart(a, b, c, d):
             tries.append((np.full_like(uu, edge), (vw + edge * uv) / vv))
             tries.append(((edge * uv - uw) / uu, np.full_like(uu, edge)))
     best = np.full(len(uu), np.inf)
-    for s, t in tries:
-        s, t = (np.clip(np.nan_to_num(each), 0.0, 1.0)[:, None] for each in (s, t))
+    for each in tries:
+        s, t = (np.clip(np.nan_to_num(share), 0.0, 1.0)[:, None] for share in each)
         best = np.minimum(best, ((w + s * u - t * v) ** 2).sum(axis=1))
     return np.sqrt(best)
 
