@@ -227,7 +227,9 @@ def test_a_plane_that_is_turned_over_rolls_at_its_angle_times_the_step(angle):
     """One tether, still; the plane rolls by an angle: its rate is that angle times σ'."""
     last = Known((1e-7, 0, 0), roll=(angle, 0.0))
     rows = mixed(Known((0, 0, 0)), last)
-    assert max(bounds.frame_rate for bounds, _ in rows) == pytest.approx(abs(angle) * RATE, rel=1e-3)
+    assert max(bounds.frame_rate for bounds, _ in rows) == pytest.approx(
+        abs(angle) * RATE, rel=1e-3
+    )
     for bounds, found in rows:
         assert found["frame_rate"] <= bounds.frame_rate * (1 + 1e-6)
     assert max(found["frame_rate"] for _, found in rows) > 0.98 * abs(angle) * RATE
@@ -235,7 +237,11 @@ def test_a_plane_that_is_turned_over_rolls_at_its_angle_times_the_step(angle):
 
 def test_planes_that_roll_by_themselves_are_counted_with_the_roll_between_them():
     """Both planes roll about a still tether, at different paces: differences of the plane."""
-    for first, last in (((0.0, 1.0), (0.5, 1.5)), ((0.4, -2.0), (-0.4, 2.0)), ((0.0, 3.0), (0.1, 3.0))):
+    for first, last in (
+        ((0.0, 1.0), (0.5, 1.5)),
+        ((0.4, -2.0), (-0.4, 2.0)),
+        ((0.0, 3.0), (0.1, 3.0)),
+    ):
         laws = [
             Known((x, 0, 0), roll=roll, bounds=replace(STILL, frame_rate=abs(roll[1])))
             for x, roll in ((0.0, first), (1e-7, last))
