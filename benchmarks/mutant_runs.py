@@ -24,7 +24,16 @@ LIBRARIES = (
     "pydantic", "pytest", "ruamel.yaml", "scipy.interpolate", "scipy.optimize", "scipy.spatial",
     "scipy.stats", "shapely", "sympy",
 )  # fmt: skip
-LEFT_OUT = ("*.pyc", ".git", ".hypothesis", ".*_cache", "*.egg-info", ".venv", "venv", "node_modules")
+LEFT_OUT = (
+    "*.pyc",
+    ".git",
+    ".hypothesis",
+    ".*_cache",
+    "*.egg-info",
+    ".venv",
+    "venv",
+    "node_modules",
+)
 MEMORY = 8 * 2**30  # [bytes] of address space; a mutant that wants more has failed
 AT_LEAST = 60.0  # [s] of processor time that every run is given
 
@@ -62,7 +71,8 @@ def reach(root: Path, file: str) -> list[tuple[Test, dict[str, int]]]:
     answer.unlink(missing_ok=True)
     code = _in_process(_reach, (root, file, answer), limit=1800.0)
     if code not in (0, 5) or not answer.exists():
-        raise RuntimeError(f"{file} fails without a mutant (status {code})")
+        end = (root.parent / "last.txt").read_text(encoding="utf-8", errors="replace")[-600:]
+        raise RuntimeError(f"{file} fails without a mutant (status {code}): …{end}")
     rows = json.loads(answer.read_text(encoding="utf-8"))
     return [
         (Test(file, name, seconds), {module: int(bits, 16) for module, bits in lines.items()})
@@ -125,7 +135,18 @@ def _pytest(root: Path, files: Sequence[str], plugin: object, *more: str) -> int
 
     # Libraries loaded beforehand cannot be rewritten, and need not be: no assertion of theirs is read.
     loaded = ("-W", "ignore::pytest.PytestAssertRewriteWarning")
-    given = [*loaded, "-q", "--no-header", "--tb=line", "-p", "no:cacheprovider", "-n", "0", *more, *files]
+    given = [
+        *loaded,
+        "-q",
+        "--no-header",
+        "--tb=line",
+        "-p",
+        "no:cacheprovider",
+        "-n",
+        "0",
+        *more,
+        *files,
+    ]
     code = int(pytest.main(given, plugins=[plugin]))
     import sequencer
 

@@ -100,11 +100,10 @@ def reached(folder: Path, pool: ProcessPoolExecutor, deep: bool) -> Reached:
         if path.exists():
             kept += _read_reach(path)
         else:
-            asked[pool.submit(_reach_in_copy, file)] = path
+            asked[pool.submit(_write_reach, file, path)] = path
     for done, future in enumerate(as_completed(asked), 1):
-        rows = [(test, {m: hex(b) for m, b in bits.items()}) for test, bits in future.result()]
-        asked[future].write_text(json.dumps(rows), encoding="utf-8")
-        kept += future.result()
+        if future.result():
+            kept += _read_reach(asked[future])
         _say(f"coverage {done}/{len(asked)}")
     return kept
 
@@ -208,8 +207,18 @@ def _settle(base: str) -> None:
     _copy.append(private_copy(ROOT, Path(base)))
 
 
-def _reach_in_copy(file: str) -> Reached:
-    return reach(_copy[0], file)
+def _write_reach(file: str, path: Path) -> bool:
+    """Keep what a test file reaches; False for one that fails without a mutant, which is left out."""
+    try:
+        found = reach(_copy[0], file)
+    except RuntimeError as error:
+        _say(f"left out: {error}")
+        return False
+    rows = [(test, {m: hex(b) for m, b in bits.items()}) for test, bits in found]
+    part = path.with_suffix(".part")
+    part.write_text(json.dumps(rows), encoding="utf-8")
+    part.replace(path)
+    return True
 
 
 def tried(mutant: Mutant, tests: Sequence[Test], control: bool) -> str:
