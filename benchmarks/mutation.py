@@ -13,7 +13,8 @@ Which tests a mutant meets: first every test file runs once under coverage, with
 it; one in a table or a default, which runs on import, those that run its class or module, or a module that
 imports it. Nearest first: the test file of the module's name, then files that name the module, then those
 of its package, then the others, quick ones first; the first failure ends it. Without `--deep`, whole checks,
-pages, hearing and the command line are left out, and a mutant meets 60 s of processor time of tests at most.
+pages, hearing and the command line are left out, and a mutant meets `--budget` seconds of processor time of tests
+at most (as measured under coverage without it).
 
 killed: a test failed. endless: ten times the processor time that its tests take without a mutant, and a
 minute at least, were not enough; it counts as killed, and is listed. equivalent: survived, and
@@ -32,6 +33,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor, as_completed
 from fnmatch import fnmatch
 from functools import cache
+from math import inf
 from pathlib import Path
 from typing import Any
 
@@ -48,7 +50,6 @@ NEAR = ("unit/motion", "unit/geometry", "unit/timing", "unit/safety", "unit/fact
         "unit/planning", "property", "reference")  # fmt: skip
 DEEP = (*NEAR, "unit", "golden", "cli")
 SKIPPED = ("test_startup.py",)  # looks at processes, not at arithmetic
-BUDGET = 60.0  # [s] of processor time of unmutated tests that a mutant meets without --deep
 FACTOR = 10.0  # times the unmutated time: beyond it a mutant is taken to be endless
 CONTROL = 25  # of so many mutants one has its tests run without it as well
 EQUIVALENT = Path(__file__).with_name("mutants_equivalent.json")
@@ -121,8 +122,8 @@ def _content(files: Iterable[Path]) -> str:
     return total.hexdigest()[:16]
 
 
-def chosen(mutant: Mutant, known: Reached, deep: bool) -> list[Test]:
-    """The tests that a mutant meets, nearest first."""
+def chosen(mutant: Mutant, known: Reached, budget: float) -> list[Test]:
+    """The tests that a mutant meets, nearest first, for `budget` seconds in all."""
     for module, lines in _widening(mutant.module, mutant.line):
         tests = [test for test, bits in known if bits.get(module, 0) & lines]
         if tests:
@@ -131,13 +132,13 @@ def chosen(mutant: Mutant, known: Reached, deep: bool) -> list[Test]:
         users = _users(mutant.module)
         tests = [test for test, bits in known if any(user in bits for user in users)]
     tests.sort(key=lambda test: (_distance(test.file, mutant.module), test.seconds, test.name))
-    return tests if deep else list(_affordable(tests))
+    return list(_affordable(tests, budget))
 
 
-def _affordable(tests: Sequence[Test]) -> Iterator[Test]:
+def _affordable(tests: Sequence[Test], budget: float) -> Iterator[Test]:
     total = 0.0
     for test in tests:
-        if total + test.seconds <= BUDGET or not total:
+        if total + test.seconds <= budget or not total:
             total += test.seconds
             yield test
 
@@ -315,6 +316,7 @@ def main() -> None:
     parser.add_argument("--seed", type=int, default=0)
     parser.add_argument("--module", default="", metavar="PATTERN", help="only files that match")
     parser.add_argument("--deep", action="store_true", help="all tests, as long as they take")
+    parser.add_argument("--budget", type=float, default=60.0, help="seconds of tests for a mutant")
     parser.add_argument("--retry", action="store_true", help="run again what survived")
     parser.add_argument("--list", action="store_true", help="only list the mutants")
     parser.add_argument("--workers", type=int, default=1)
@@ -340,7 +342,7 @@ def main() -> None:
             old = record.get(_place(mutant))
             if old and not (given.retry and old["verdict"] == "survived"):
                 continue
-            tests = chosen(mutant, known, given.deep)
+            tests = chosen(mutant, known, inf if given.deep else given.budget)
             control = len(asked) % CONTROL == 0
             asked[pool.submit(tried, mutant, tests, control)] = mutant, len(tests)
         for done, future in enumerate(as_completed(asked), 1):

@@ -1,5 +1,7 @@
 """Numbers along the beats: derivatives by sympy, limits against dense maxima."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 import sympy
@@ -137,3 +139,21 @@ def test_knots_that_make_no_sense_are_refused(kind):
     with pytest.raises(ValueError, match="knots must rise"):
         kind((0.0, 1.0, 1.0), (0.0, 1.0, 2.0))
     kind((0.0, 1.0), (0.0, 0.0))
+
+
+@pytest.mark.parametrize("share", [0.01, 100.0])
+@pytest.mark.parametrize("name", PHASES)
+def test_limits_grow_with_the_values(name, share):
+    """All are linear in the values: any calculus text."""
+    phase = PHASES[name]
+    if isinstance(phase, Wave):
+        sways = tuple((share * a, f, lead) for a, f, lead in phase.sways)
+        scaled = Wave(share * phase.offset, share * phase.rate, sways)
+    else:
+        scaled = replace(phase, values=tuple(share * value for value in phase.values))
+    assert_allclose(scaled.limits(), share * np.array(phase.limits()), rtol=1e-9)
+
+
+def test_knots_may_be_as_near_as_they_like():
+    for kind in (Steps, CosineSteps, Spline):
+        assert kind((0.0, 0.25, 0.5), (0.0, 1.0, 0.0)).limits()[0] > 3.0
