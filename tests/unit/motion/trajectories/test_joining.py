@@ -334,3 +334,10 @@ def test_shifts_are_quarters_of_a_beat_nearest_first():
     law = law_for("orbit", {}, side="right", body=BODY, beats=1.0)
     assert law.period == pytest.approx(1.0)
     assert list(shifts_of(law)) == [0.0, 0.25, 0.75, 0.5]
+
+
+def test_only_an_odd_build_is_offered_other_lobes():
+    """An even one comes home the right way round: the lobes are no cause."""
+    even, odd = danced("toroid", lobes=4), danced("toroid", lobes=3)
+    assert not [r for r in remedies_for(boundary(even, odd)) if r.change == "before"]
+    assert [r for r in remedies_for(boundary(odd, odd)) if r.change == "before"]
