@@ -8,7 +8,8 @@ operand of a sum, product, power, `and` or `or` left out, so that each term of a
 
 Left out, since no behaviour hangs on them: annotations, default arguments of decorators (a dataclass's
 `frozen`, a cache's size), `strict=True` of a zip (a guard against a fault of the programmer), `__all__`,
-the text of messages (whatever a `raise` or an f-string says), and mutants that are the same program.
+the text of messages (whatever a `raise` or an f-string says), the `*` that marks keywords, and mutants that
+are the same program.
 """
 
 import ast
@@ -148,6 +149,8 @@ def _joined(node: Any) -> bool:
 
 def _idle(node: Any) -> bool:
     """Whether no behaviour hangs on what stands there."""
+    if node.type == "operator" and node.parent.type in ("parameters", "arglist", "argument"):
+        return True  # the mark of keywords, not a product
     inner = node
     while (outer := inner.parent) is not None:
         if outer.type in UNMUTATED or _annotates(outer, inner) or _strict(outer):

@@ -47,7 +47,8 @@ FIRE = (
     "facts/pool_fires.py", "facts/radiation.py", "safety/burning.py", "safety/fuel_plan.py",
 )  # fmt: skip
 NEAR = ("unit/motion", "unit/geometry", "unit/timing", "unit/safety", "unit/facts", "unit/staging",
-        "unit/planning", "property", "reference")  # fmt: skip
+        "unit/planning", "unit/checks/distances/test_clearance.py",
+        "unit/checks/distances/test_space_mends.py", "property", "reference")  # fmt: skip
 DEEP = (*NEAR, "unit", "golden", "cli")
 SKIPPED = ("test_startup.py", "test_rotation_js.py")  # processes and a browser, not arithmetic here
 FACTOR = 10.0  # times the unmutated time: beyond it a mutant is taken to be endless
@@ -86,10 +87,14 @@ def test_files(deep: bool) -> list[str]:
     files = {
         file.relative_to(ROOT).as_posix()
         for folder in (DEEP if deep else NEAR)
-        for file in (ROOT / "tests" / folder).rglob("test_*.py")
+        for file in _files(ROOT / "tests" / folder)
         if file.name not in SKIPPED
     }
     return sorted(files)
+
+
+def _files(place: Path) -> Iterable[Path]:
+    return [place] if place.is_file() else place.rglob("test_*.py")
 
 
 def reached(folder: Path, pool: ProcessPoolExecutor, deep: bool) -> Reached:

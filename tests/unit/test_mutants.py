@@ -15,7 +15,7 @@ LIMIT: float = 3 * 2
 
 
 @cache(maxsize=64)
-def bound(a: int | None, b: float = 0.5) -> int | None:
+def bound(a: int | None, *, b: float = 0.5) -> int | None:
     """Adds 1 + 2."""
     if a > b and b > 0:
         raise ValueError(f"{a + 1} over {b + 2}")
@@ -63,7 +63,7 @@ def test_signs_edges_and_numbers_are_changed(changes):
     assert {"if a >= b and b > 0:", "if a <= b and b > 0:", "if a > b or b > 0:"} <= after
     assert {"if a > b:", "if b > 0:", "if a > b and b > 1:"} <= after
     assert {"LIMIT: float = 4 * 2", "LIMIT: float = 3", "LIMIT: float = 3 / 2"} <= after
-    assert "def bound(a: int | None, b: float=1.5) -> int | None:" in after
+    assert "def bound(a: int | None, *, b: float=1.5) -> int | None:" in after
 
 
 def test_what_cannot_matter_is_left_alone(changes):
@@ -71,7 +71,7 @@ def test_what_cannot_matter_is_left_alone(changes):
 
     assert touched == {
         "LIMIT: float = 3 * 2",
-        "def bound(a: int | None, b: float=0.5) -> int | None:",
+        "def bound(a: int | None, *, b: float=0.5) -> int | None:",
         "if a > b and b > 0:",
         "return a - b * 2 + f(a)(b)",
     }
