@@ -79,6 +79,9 @@ def test_reach_balls_of_who_stands_are_exact_and_the_nearest_window_counts(dance
     reach = bare.reach.max(axis=1).sum()
     assert bound[0] == pytest.approx(9.0 - reach)
     assert when[0] == pytest.approx(8.0)
+    still = cells([one, dance.dancer("Cy", (9.0, 3.0))], 0.0, 48.0)
+    bound, when = _apart(still, np.array([0]), np.array([1]))
+    assert (bound[0], when[0]) == pytest.approx((9.0 - reach, 8.0))  # of equal ones the earliest
     grid = cells([one, two], 0.0, 56.0)
     bound, when = _apart(grid, np.array([0]), np.array([1]))
     assert 5.0 - reach - 4.5 < bound[0] <= 5.0 - reach

@@ -424,3 +424,22 @@ def test_a_body_across_the_prop_is_a_ball_on_its_ray():
     ):
         row = (found.along, found.across, found.low, found.high, found.radius)
         assert row == pytest.approx(expected)
+
+
+def test_long_rods_and_bodies_at_a_slant_come_nearest_within():
+    """Neither end is nearest: against a fine grid over both segments, some nearly parallel."""
+    rng = np.random.default_rng(17)
+    rod = rods_of([Solid("staff", Spot(-0.9), Spot(1.1), 0.01)])
+    shares = np.linspace(0.0, 1.0, 401)
+    for k in range(24):
+        tether = rng.normal(size=3)
+        tether /= np.linalg.norm(tether)
+        axis = rng.normal(size=3) + (6.0 * tether if k % 3 == 0 else 0.0)
+        axis /= np.linalg.norm(axis)
+        hand, start = rng.normal(size=3) * 0.1, rng.normal(size=3) * 0.2 - 0.8 * axis
+        bodies = (start[None, None], 1.7 * axis[None, None], np.array([0.05]))
+        got = least_gaps(hand[None], tether[None], np.zeros((1, 3)), rod, bodies)
+        one = hand + np.outer(-0.9 + 2.0 * shares, tether)
+        other = start + np.outer(1.7 * shares, axis)
+        apart = np.linalg.norm(one[:, None] - other, axis=-1).min() - 0.06
+        assert apart - 0.006 < got <= apart + 1e-9
