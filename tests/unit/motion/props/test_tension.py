@@ -117,10 +117,10 @@ class Spiked:
     There the tether turns at `least` of its rate, or the hand is pushed with `push` the way the tether points.
     """
 
-    period, wide = 1.0, 2.1e-3
+    period = 1.0
 
-    def __init__(self, where, *, least=1.0, push=0.0):
-        self.where, self.lost, self.push = where, 1 - least, push
+    def __init__(self, where, *, least=1.0, push=0.0, wide=2.1e-3):
+        self.where, self.lost, self.push, self.wide = where, 1 - least, push, wide
 
     def at(self, beats):
         t = np.asarray(beats, float)
@@ -164,6 +164,23 @@ def test_a_dip_between_two_looks_is_not_missed(edge, change):
     low = 60 * np.sqrt(np.max(GRAVITY * motion.tether[:, 2] / outward))
     assert low > 60 * np.sqrt(GRAVITY / LENGTH) / (2 * np.pi) * 1.005  # worse than the circle's top
     assert lowest_tempo(law, length=LENGTH).lowest == pytest.approx(low, rel=1e-5)
+
+
+def test_a_tether_that_comes_over_the_level_between_two_looks_is_not_missed():
+    """Its hand follows it just over the level, and at the look it hangs: only d_z's slope tells what was."""
+    look, wide = 0.2505, 1 / 32
+    law = Spiked(look - 0.012, push=18.6, wide=0.02)
+    motion = law.at(np.linspace(look - 0.03, look, 400_001))
+    lift = motion.tether[:, 2]
+    outward = LENGTH * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
+        motion.tether * motion.hand_acceleration, axis=-1
+    )
+    assert lift[-1] < 0 < lift[200_000]
+    low = 60 * np.sqrt(np.max(GRAVITY * lift / outward))
+    assert low > 60 * np.sqrt(GRAVITY / LENGTH) / (2 * np.pi) * 1.005
+    start = look - 8.5 * wide
+    found = lowest_tempo(law, length=LENGTH, start=start, end=start + 256 * wide)
+    assert found.lowest == pytest.approx(low, rel=1e-5)
 
 
 def test_where_the_head_is_pushed_over_the_hand_no_tempo_helps():
