@@ -341,3 +341,18 @@ def test_only_an_odd_build_is_offered_other_lobes():
     even, odd = danced("toroid", lobes=4), danced("toroid", lobes=3)
     assert not [r for r in remedies_for(boundary(even, odd)) if r.change == "before"]
     assert [r for r in remedies_for(boundary(odd, odd)) if r.change == "before"]
+
+
+def test_the_matrix_tells_shift_and_length_of_link_only_where_there_is_one():
+    names = ("static-spin", "windmill", "corkscrew")
+    matrix = join_matrix(names=names)
+    for i, first in enumerate(names):
+        for k, following in enumerate(names):
+            own = verdict(danced(first), danced(following))
+            linked = own.kind == "needs a link"
+            shifted = own.kind == "joins after a shift"
+            assert np.isnan(matrix.link_beats[i, k]) != linked
+            assert not linked or matrix.link_beats[i, k] >= own.link_beats  # of its ways, the first
+            assert np.isnan(matrix.shift[i, k]) != shifted
+            assert not shifted or matrix.shift[i, k] == own.shift
+    assert "needs a link" in {matrix.verdict(a, b) for a in names for b in names}

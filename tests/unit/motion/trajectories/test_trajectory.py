@@ -275,3 +275,36 @@ def test_outside_its_spans_a_course_goes_on_with_the_bounds_of_its_ends():
     assert pieces[-1][2] == fast
     assert [each[:2] for each in course.pieces(9.0, 10.0)] == [(9.0, 10.0)]
     assert [each[:2] for each in course.pieces(1.0, 2.0)] == [(1.0, 2.0)]
+
+
+@pytest.mark.parametrize("last", [(0.5, 2.0), (2.5, 1.0)], ids=["mixed", "bridged"])
+def test_rates_of_a_course_are_differences_before_in_and_after_a_blend(last):
+    """Hand and tether with their two derivatives, by central differences; the plane lies across."""
+    course = joined(
+        Known((0.2, 0.3, 1.0), (0.1, -0.2, 0.3), (0.2, 0.1, 0), angle=(0.0, 1.0)),
+        Known((0.25, 0.3, 1.0), (0.2, 0.1, -0.3), (0, 0.3, 0.1), angle=last),
+    )
+    assert (course.blends[0].bridge is None) == (last[0] < 1.0)
+    beats, step = np.linspace(3.2, 4.8, 641), 1e-5
+    state, before, after = (course.at(beats + k * step) for k in (0, -1, 1))
+    apart = np.abs(np.abs(beats - 4.0) - 0.25) > 2 * step  # third derivatives jump at its edges
+    for value, rate in (
+        ("hand", "hand_rate"), ("hand_rate", "hand_acceleration"),
+        ("tether", "tether_rate"), ("tether_rate", "tether_acceleration"),
+    ):  # fmt: skip
+        slope = (getattr(after, value) - getattr(before, value)) / (2 * step)
+        assert_allclose(slope[apart], getattr(state, rate)[apart], rtol=1e-5, atol=1e-4)
+    for vectors in (state.tether, state.plane):
+        assert_allclose(np.linalg.norm(vectors, axis=-1), 1.0, atol=1e-9)
+    assert_allclose(np.sum(state.tether * state.plane, axis=-1), 0.0, atol=1e-9)
+    grid = course.at(beats[:6].reshape(2, 3))
+    for name in (
+        "hand",
+        "hand_rate",
+        "hand_acceleration",
+        "tether",
+        "tether_rate",
+        "tether_acceleration",
+        "plane",
+    ):
+        assert_allclose(getattr(grid, name).reshape(6, 3), getattr(state, name)[:6])
