@@ -126,7 +126,13 @@ def _capsules(dancer, beats):
         return np.stack([plan.real, plan.imag, own[:, 2]], axis=1)
 
     axis = np.zeros((len(beats), 3))
-    out = [(staged(axis), staged(axis + np.array([0, 0, size - outside])), np.full(len(beats), outside))]
+    out = [
+        (
+            staged(axis),
+            staged(axis + np.array([0, 0, size - outside])),
+            np.full(len(beats), outside),
+        )
+    ]
     burning = np.zeros(len(beats))
     for start, end in dancer.lit:
         burning[(start <= beats) & (beats <= end)] = 1.0
