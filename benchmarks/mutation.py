@@ -335,30 +335,8 @@ def _say(text: str) -> None:
     print(text, file=sys.stderr, flush=True)
 
 
-def main() -> None:
-    """Draw, run what the record does not hold, print."""
-    parser = argparse.ArgumentParser(
-        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
-    )
-    parser.add_argument("--sample", type=int, default=200)
-    parser.add_argument("--all", action="store_true", help="every mutant instead of a sample")
-    parser.add_argument("--seed", type=int, default=0)
-    parser.add_argument("--module", default="", metavar="PATTERN", help="only files that match")
-    parser.add_argument("--deep", action="store_true", help="all tests, as long as they take")
-    parser.add_argument("--budget", type=float, default=60.0, help="seconds of tests for a mutant")
-    parser.add_argument("--retry", action="store_true", help="run again what survived")
-    parser.add_argument("--list", action="store_true", help="only list the mutants")
-    parser.add_argument("--workers", type=int, default=1)
-    parser.add_argument("--folder", type=Path, default=Path(tempfile.gettempdir()) / "mutation")
-    parser.add_argument("--json", action="store_true")
-    given = parser.parse_args()
-    mutants = drawn(given.module, None if given.all else given.sample, given.seed)
-    if given.list:
-        print("\n".join(f"{m.module}:{m.line} {m.key.split(' | ', 1)[1]}" for m in mutants))
-        return
-    given.folder.mkdir(parents=True, exist_ok=True)
-    path = given.folder / "record.json"
-    record = load(path)
+def run(mutants: Sequence[Mutant], record: dict[str, dict[str, Any]], given: Any) -> None:
+    """Try what the record does not hold, and keep each verdict as it comes."""
     with (
         tempfile.TemporaryDirectory(prefix="mutation-") as base,
         ProcessPoolExecutor(
@@ -380,9 +358,37 @@ def main() -> None:
                 "key": mutant.key, "module": mutant.module, "line": mutant.line,
                 "operator": mutant.operator, "verdict": future.result(), "tests": count,
             }  # fmt: skip
-            save(path, record)
+            save(given.folder / "record.json", record)
             _say(f"{done}/{len(asked)} {future.result()} {mutant.module}:{mutant.line}")
-    found = {_place(m): record[_place(m)] for m in mutants}
+
+
+def main() -> None:
+    """Draw, run what the record does not hold, print."""
+    parser = argparse.ArgumentParser(
+        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
+    parser.add_argument("--sample", type=int, default=200)
+    parser.add_argument("--all", action="store_true", help="every mutant instead of a sample")
+    parser.add_argument("--seed", type=int, default=0)
+    parser.add_argument("--module", default="", metavar="PATTERN", help="only files that match")
+    parser.add_argument("--deep", action="store_true", help="all tests, as long as they take")
+    parser.add_argument("--budget", type=float, default=60.0, help="seconds of tests for a mutant")
+    parser.add_argument("--retry", action="store_true", help="run again what survived")
+    parser.add_argument("--list", action="store_true", help="only list the mutants")
+    parser.add_argument("--report", action="store_true", help="only print what is known already")
+    parser.add_argument("--workers", type=int, default=1)
+    parser.add_argument("--folder", type=Path, default=Path(tempfile.gettempdir()) / "mutation")
+    parser.add_argument("--json", action="store_true")
+    given = parser.parse_args()
+    mutants = drawn(given.module, None if given.all else given.sample, given.seed)
+    if given.list:
+        print("\n".join(f"{m.module}:{m.line} {m.key.split(' | ', 1)[1]}" for m in mutants))
+        return
+    given.folder.mkdir(parents=True, exist_ok=True)
+    record = load(given.folder / "record.json")
+    if not given.report:
+        run(mutants, record, given)
+    found = {_place(m): record[_place(m)] for m in mutants if _place(m) in record}
     print(json.dumps(found) if given.json else table(found))
 
 
