@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.motion.clearance.mending import _least, _rounded_up
+from sequencer.motion.clearance.mending import _least, _rounded_up, moved, place_mends
 
 CASES = {
     "one plane": ([(1, 0)], [2.0], (2, 0)),
@@ -46,3 +46,21 @@ def test_a_move_is_rounded_up_to_whole_steps():
         assert np.hypot(*found) == pytest.approx(size)
         assert found[0] * v[1] - found[1] * v[0] == pytest.approx(0.0, abs=1e-12)
     assert np.all(np.isinf(_rounded_up(np.full(2, np.inf))))
+
+
+def test_a_pair_is_parted_by_either_or_by_both_by_half(dance):
+    """Two who stand 1 m apart all along: each mend clears them, and both go equally far, each their way."""
+    pair = [
+        dance.dancer(name, (x, 3.0), sides=("right",), tether=0.3, flame=0.0, lit=())
+        for name, x in (("Ada", 0.0), ("Bo", 1.0))
+    ]
+    required = 0.5
+    assert dance.sampled_distance(*pair, np.linspace(0, 4, 401)).min() < required
+    mends = place_mends(pair, 0, 1, conflict=(0.0, 4.0), show=(0.0, 4.0), required=required)
+    assert {mend.who for mend in mends} == {("Ada",), ("Bo",), ("Ada", "Bo")}
+    for mend in mends:
+        by = dict(zip(mend.who, mend.by, strict=True))
+        after = [moved(each, by.get(each.name, (0.0, 0.0)), 0.0, 4.0) for each in pair]
+        assert dance.sampled_distance(*after, np.linspace(0, 4, 401)).min() >= required - 1e-9
+        if len(mend.who) == 2:
+            assert_allclose(mend.by[0], -np.array(mend.by[1]), atol=1e-12)
