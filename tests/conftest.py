@@ -14,9 +14,7 @@ import pytest
 from hypothesis import settings
 
 from sequencer.geometry.bodies import SIDES, Body
-from sequencer.geometry.distances import segment_segment
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.parts import PARTS
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
 
@@ -93,18 +91,29 @@ def random_cast(n, *, seed=0, beats=64, spacing=3.0):
     return cast
 
 
+# Mean lengths of ANSUR II in mm, over the mean stature of 1756.2 mm: half the breadth over the shoulders with
+# hanging arms, half that between the shoulder joints, the arm to the grip; the upper arm's radius at the 95th
+# percentile of its girth, over 1756 mm; head length over two. Typed here again, so that the reference does
+# not take a size from what it judges.
+STATURE, OUTSIDE, JOINT, ARM, LIMB, HEIGHT = 1756.2, 510.4 / 2, 415.7 / 2, 684.3, 65.0, 1440.7
+LEAST_ELBOW = 0.08  # [m] an elbow is never taken to lie nearer to its arm: `Body.elbow_room`
+# Half the thickness of a chain or a spoke, of a staff, a club and a hoop's rim [m]; common practice.
+THICK = {"poi": 0.01, "fan": 0.01, "staff": 0.015, "club": 0.025, "hoop": 0.012}
+
+
 def sampled_distance(first, second, beats):
-    """Distance of two performers at instants, without any code of the search: the reference."""
-    beats = np.asarray(beats)
-    points = [each.stage_points(beats)[0] for each in (first, second)]
-    radii = [each.shells(own, beats) for each, own in zip((first, second), points, strict=True)]
+    """Distance of two upright performers, at instants: the reference for the search.
+
+    It shares nothing with the search but the laws of the hands and the way over the floor, which tests of
+    their own hold: bodies from the survey, a rotation by complex numbers, and the nearest points of two
+    segments by the corners, edges and inside of their square of parameters.
+    """
+    beats = np.asarray(beats, dtype=float)
+    capsules = [_capsules(each, beats) for each in (first, second)]
     out = np.full(len(beats), np.inf)
-    for p, a in enumerate(PARTS):
-        for q, b in enumerate(PARTS):
-            gap = segment_segment(
-                points[0][a.start], points[0][a.end], points[1][b.start], points[1][b.end]
-            )[0]
-            out = np.minimum(out, gap - radii[0][p] - radii[1][q])
+    for a, b, one in capsules[0]:
+        for c, d, other in capsules[1]:
+            out = np.minimum(out, _apart(a, b, c, d) - one - other)
     return out
 
 
@@ -117,6 +126,91 @@ def own_cache(tmp_path_factory):
     with pytest.MonkeyPatch.context() as patch:
         patch.setenv("XDG_CACHE_HOME", str(folder))
         yield folder
+
+
+def _capsules(dancer, beats):
+    """Ends (n, 3) [m, stage frame] and radius (n,) [m] of body, arms, props and heads."""
+    size = dancer.body.stature
+    outside, joint, arm, limb = (x * size / STATURE for x in (OUTSIDE, JOINT, ARM, LIMB))
+    limb *= 1.7562 / 1.756
+    stand = dancer.floor.at(beats)
+    middle, turn = stand.place @ [1, 1j], np.exp(1j * stand.facing)
+
+    def staged(own):
+        # Facing the audience, body x is −X and body y is −Y.
+        plan = middle - (own[:, 0] + 1j * own[:, 1]) * turn
+        return np.stack([plan.real, plan.imag, own[:, 2]], axis=1)
+
+    axis = np.zeros((len(beats), 3))
+    out = [
+        (
+            staged(axis),
+            staged(axis + np.array([0, 0, size - outside])),
+            np.full(len(beats), outside),
+        )
+    ]
+    burning = np.zeros(len(beats))
+    for start, end in dancer.lit:
+        burning[(start <= beats) & (beats <= end)] = 1.0
+    for side, prop in dancer.props.items():
+        hangs = [joint if side == "right" else -joint, 0.0, HEIGHT / STATURE * size]
+        motion = dancer.trajectories[side].at(beats)
+        off = [
+            k.size * ((k.start <= beats) & (beats <= k.end)) for k in dancer.deviation.get(side, ())
+        ]
+        more = np.max([np.zeros(len(beats)), *off], axis=0)
+        span = np.sqrt(((motion.hand - hangs) ** 2).sum(axis=1))
+        elbow = np.sqrt(np.clip(arm**2 - span**2, 0.0, None)) / 2
+        along, shaft, head, rear = _bodies(prop, burning)
+        far, near = motion.hand + along * motion.tether, motion.hand - prop.behind * motion.tether
+        places = [staged(each) for each in (axis + hangs, motion.hand, near, far)]
+        out.append((places[0], places[1], limb + np.maximum(elbow, LEAST_ELBOW) + more))
+        out.append((places[2], places[3], shaft + more))
+        out.append((places[3], places[3], head + more))
+        if prop.behind:
+            out.append((places[2], places[2], rear + more))
+    return out
+
+
+def _bodies(prop, burning):
+    """Where a prop's far ball lies [m from the hand]; radii [m] of its shaft, and of far and rear ball.
+
+    A fan is held in a ball about the chord of its outer spokes, a hoop in one about its middle, and a
+    narrow fan's spokes in a shaft as wide as the ball.
+    """
+    thick, wick = THICK[prop.kind], prop.wick_radius
+    hot = wick + prop.flame_reach * burning
+    if prop.kind == "fan":
+        half = prop.spread / 2
+        along, wide = prop.length * np.cos(half), prop.length * np.sin(half)
+        return (
+            along,
+            thick + (wide if half < np.pi / 4 else 0.0),
+            wide + np.maximum(hot, thick),
+            hot,
+        )
+    if prop.kind == "hoop":
+        wide = prop.length / 2
+        return wide, thick, wide + np.maximum(hot, thick), hot
+    return prop.length, thick, hot, hot if prop.kind == "staff" else thick
+
+
+def _apart(a, b, c, d):
+    """Distance of segments ab and cd, each end (n, 3): least over the square of parameters."""
+    u, v, w = b - a, d - c, a - c
+    uu, uv, vv = (u * u).sum(axis=1), (u * v).sum(axis=1), (v * v).sum(axis=1)
+    uw, vw = (u * w).sum(axis=1), (v * w).sum(axis=1)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        det = uu * vv - uv * uv
+        tries = [((uv * vw - vv * uw) / det, (uu * vw - uv * uw) / det)]
+        for edge in (0.0, 1.0):
+            tries.append((np.full_like(uu, edge), (vw + edge * uv) / vv))
+            tries.append(((edge * uv - uw) / uu, np.full_like(uu, edge)))
+    best = np.full(len(uu), np.inf)
+    for each in tries:
+        s, t = (np.clip(np.nan_to_num(share), 0.0, 1.0)[:, None] for share in each)
+        best = np.minimum(best, ((w + s * u - t * v) ** 2).sum(axis=1))
+    return np.sqrt(best)
 
 
 @pytest.fixture(scope="session")

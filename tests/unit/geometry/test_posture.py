@@ -192,3 +192,90 @@ def test_leaning_and_tilting_too_far_leaves_the_column():
     assert in_column(BODY, np.zeros((1, 5)))[0]
     far = Posture(lean=radians(10), nod=radians(15), side=radians(8), tilt=radians(20))
     assert not in_column(BODY, np.array([far.angles]))[0]
+
+
+def turned(posture):
+    """The trunk's rotation: turn to the left about z, lean forward about −x, side bend to the right about y."""
+    z = Rotation.from_rotvec([0, 0, posture.turn])
+    x = Rotation.from_rotvec([-posture.lean, 0, 0])
+    return z * x * Rotation.from_rotvec([0, posture.side, 0])
+
+
+def nodded(posture):
+    nod, tilt = [-posture.nod, 0, 0], [0, posture.tilt, 0]
+    return Rotation.from_rotvec(nod) * Rotation.from_rotvec(tilt)
+
+
+BENT = Posture(turn=0.31, lean=0.12, side=-0.09, nod=0.17, tilt=-0.22)
+
+
+def test_every_end_lies_where_scipy_s_rotations_take_it():
+    body = Body(stature=1.7)
+    hips, neck = np.array([0, 0, body.hip_height]), np.array([0, 0, body.neck_height])
+    posed = PosedBody(body, BENT)
+    for before, after in zip(body.capsules, posed.capsules, strict=True):
+        for which in ("start", "end"):
+            point = np.array(getattr(before, which))
+            if before.name in ("head", "neck"):
+                point = nodded(BENT).apply(point - neck) + neck
+            if before.name != "leg":
+                point = turned(BENT).apply(point - hips) + hips
+            assert_allclose(getattr(after, which), point, atol=1e-12)
+        assert after.radius == before.radius
+    for side in ("left", "right"):
+        hangs = turned(BENT).apply(body.shoulder(side) - hips) + hips
+        assert_allclose(posed.shoulder(side), hangs, atol=1e-12)
+
+
+def test_vectors_go_into_the_trunk_s_frame_and_back():
+    draw = np.random.default_rng(4)
+    vectors, angles = draw.normal(size=(5, 3)), np.array([BENT.angles] * 5)
+    assert_allclose(from_trunk(vectors, angles), turned(BENT).apply(vectors), atol=1e-12)
+    assert_allclose(to_trunk(from_trunk(vectors, angles), angles), vectors, atol=1e-12)
+
+
+def test_levers_are_the_farthest_ends_from_hips_and_neck():
+    """Tight for what turns about its farthest axis: the yoke, the chest and the head by themselves."""
+    body = Body(stature=1.7)
+    found = levers(body)
+    hips, neck = np.array([0, 0, body.hip_height]), np.array([0, 0, body.neck_height])
+    for row, capsule in zip(found, body.capsules, strict=True):
+        ends = [np.array(capsule.start), np.array(capsule.end)]
+        from_hips = max(np.linalg.norm(end - hips) for end in ends)
+        from_neck = max(np.linalg.norm(end - neck) for end in ends)
+        if capsule.name == "trunk":
+            assert_allclose(row, [from_hips, 0])
+        elif capsule.name == "leg":
+            assert_allclose(row, [0, 0])
+        else:
+            assert_allclose(row, [neck[2] - hips[2] + from_neck, from_neck])
+
+
+@pytest.mark.parametrize(
+    ("name", "low", "high"),
+    [("turn", -30, 30), ("lean", -10, 10), ("side", -8, 8), ("nod", -15, 15), ("tilt", -20, 20)],
+)
+def test_angles_are_asked_for_up_to_their_limits(name, low, high):
+    """What a dancer is asked for at most [°]; a design choice well within the survey of joints."""
+    for value in (low, high):
+        assert getattr(Posture(**{name: np.radians(value)}), name) == np.radians(value)
+    for value in (low - 0.01, high + 0.01, float("nan")):
+        with pytest.raises(ValueError, match=f"{name} must be {low}° to {high}°"):
+            Posture(**{name: np.radians(value)})
+
+
+def test_within_the_column_is_with_four_millimetres_to_spare():
+    """A lean that takes the head to just there, by the sine of the angle from hips to crown."""
+    body = Body(stature=1.7)
+    head = next(capsule for capsule in body.skull if capsule.name == "head")
+    up = head.end[2] - body.hip_height
+    edge = np.arcsin((body.girth - 0.004 - head.radius) / up)
+    for lean, inside in ((edge - 1e-6, True), (edge + 1e-6, False), (-edge + 1e-6, True)):
+        assert in_column(body, np.array([[0.0, lean, 0, 0, 0]]))[0] == inside
+
+
+def test_a_mirrored_posture_bends_the_other_way():
+    assert BENT.mirrored() == Posture(turn=-0.31, lean=0.12, side=0.09, nod=0.17, tilt=0.22)
+    assert not BENT.upright
+    assert not Posture(tilt=0.01).upright
+    assert BENT.angles == (0.31, 0.12, -0.09, 0.17, -0.22)

@@ -69,3 +69,20 @@ def test_bad_outlines_are_refused(outline, match):
 def test_bad_records_are_refused(make, match):
     with pytest.raises(ValueError, match=match):
         make()
+
+
+def test_a_convex_region_is_one_prism_and_another_is_cut_into_triangles_of_the_same_area():
+    """The shoelace formula over every prism."""
+
+    def area(prism):
+        x, y = prism.corners.T
+        return 0.5 * abs(np.dot(x, np.roll(y, -1)) - np.dot(y, np.roll(x, -1)))
+
+    whole = Region(SQUARE).prisms(bottom=0.0, top=1.0)
+    assert [len(prism.corners) for prism in whole] == [4]
+    bent = Region(((0, 0), (2, 0), (2, 2), (1, 0.5)))
+    holed = Region(SQUARE, (((0.5, 0.5), (1, 0.5), (1, 1)),))
+    for region in (bent, holed):
+        pieces = region.prisms(bottom=0.0, top=1.0)
+        assert all(len(prism.corners) == 3 for prism in pieces)
+        assert sum(map(area, pieces)) == pytest.approx(region.area)

@@ -193,3 +193,12 @@ def test_a_track_without_beats_can_be_tapped_but_not_recounted(song):
     with pytest.raises(ValueError, match="no steady beat"):
         corrected(silent, Corrections(metre=3))
     assert corrected(silent, Corrections(beats=(1.0, 2.0, 3.0, 4.0))).tempo == pytest.approx(60)
+
+
+@pytest.mark.parametrize(("level", "step"), [("half", 2), ("double", 0.5)])
+def test_another_level_of_a_count_without_bars_begins_at_its_first_beat(song, level, step):
+    bare = replace(song, downbeats=(), bar_confidence=())
+    changed = corrected(bare, Corrections(tempo=level))
+    count = 16 if level == "half" else 63
+    assert changed.beats == pytest.approx([1.0 + 0.5 * step * k for k in range(count)])
+    assert changed.downbeats == pytest.approx(changed.beats[::4])

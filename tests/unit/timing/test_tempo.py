@@ -75,3 +75,28 @@ def test_bars_are_counted_from_the_first_downbeat():
 def test_a_map_needs_rising_seconds(times):
     with pytest.raises(ValueError, match=r"increasing|finite"):
         TempoMap(np.array(times))
+
+
+@pytest.mark.parametrize(
+    ("start", "end", "gaps"),
+    [
+        (0.0, 5.0, (0.4, 0.5, 0.8, 0.25, 1.0)),
+        (1.0, 2.0, (0.5,)),
+        (1.2, 1.9, (0.5,)),
+        (1.2, 2.1, (0.5, 0.8)),
+        (2.0, 4.0, (0.8, 0.25)),
+        (2.5, 2.5, (0.8,)),
+        (3.0, 3.0, (0.25,)),
+        (-7.0, -5.0, (0.4,)),
+        (9.0, 12.0, (1.0,)),
+        (-7.0, 0.5, (0.4,)),
+        (4.5, 12.0, (1.0,)),
+    ],
+)
+def test_fastest_and_slowest_are_those_of_the_beats_touched(start, end, gaps):
+    """Gaps of 0.4, 0.5, 0.8, 0.25 and 1 s from beat to beat; beyond the ends the outer ones go on."""
+    times = np.cumsum([0.3, 0.4, 0.5, 0.8, 0.25, 1.0])
+    for first in (0, -3):
+        tempo = TempoMap(times, first=first)
+        assert tempo.fastest(start + first, end + first) == pytest.approx(1 / min(gaps))
+        assert tempo.slowest(start + first, end + first) == pytest.approx(1 / max(gaps))

@@ -558,3 +558,17 @@ def test_a_leaning_head_lies_under_the_cap_that_others_keep_from(dance, stature,
             away = np.sqrt(ends[:count, :, 0] ** 2 + ends[:count, :, 1] ** 2 + over**2)
             assert np.all(away + radii <= body.girth + 1e-9)
     assert Carriage(body=body).column_top == body.column.end[2]
+
+
+def test_blocks_that_touch_share_half_a_beat_each_and_short_ones_their_half():
+    """The passage takes the last half beat of one and the first of the next, no more than half of a block."""
+    long, short = (0.0, 4.0, TURN), (4.0, 4.6, LEAN)
+    own = carried(BODY, [long, short, (4.6, 8.0, TURN)], lead=2.0)
+    spans = [(each.start, each.end) for each in own.held[1:-1]]
+    assert spans == [
+        pytest.approx((0.0, 3.5)),
+        pytest.approx((4.3, 4.45)),  # of 0.6 beats the first half, then half of what is left
+        pytest.approx((5.1, 8.0)),
+    ]
+    assert own.held[0][:2] == (-3.0, -2.0)
+    assert own.held[-1][:2] == (10.0, 11.0)

@@ -143,3 +143,13 @@ def test_starting_at_an_out_turns_ins_and_outs_over():
 def test_other_patterns_have_no_build_steps():
     with pytest.raises(ValueError, match="extension is not a toroid"):
         build_steps("extension", {})
+
+
+def test_lobes_and_cycles_are_counted_from_one():
+    """Half a lobe a step: four lobes in one cycle, three lobes twice over in two."""
+    even, odd = build_steps("pro-bend-4", {}), build_steps("pro-bend-3", {})
+    assert [s.lobe for s in even] == [1, 1, 2, 2, 3, 3, 4, 4, 1]
+    assert [s.cycle for s in even] == [1] * 8 + [2]
+    assert [s.lobe for s in odd] == [1, 1, 2, 2, 3, 3] * 2 + [1]
+    assert [s.cycle for s in odd] == [1] * 6 + [2] * 6 + [3]
+    assert [s.number for s in even] == list(range(1, 10))

@@ -286,3 +286,14 @@ def test_props_of_ones_own_pattern(given, read):
 def test_props_that_are_none_are_refused(given, message):
     with pytest.raises(ValueError, match=message):
         patterns_from({"m": {"law": "orbit", "props": given}})
+
+
+def test_what_either_hand_has_for_good_cannot_be_set_of_both():
+    hands = {
+        "left": {"law": "orbit", "set": {"ratio": 2}},
+        "right": {"law": "orbit", "set": {"hand_radius": 0.3}},
+    }
+    pattern = patterns_from({"two": hands}, patterns())["two"]
+    open_names = {parameter.name for parameter in pattern.parameters}
+    assert not open_names & {"ratio", "hand_radius"}
+    assert {"plane", "turn", "from"} <= open_names

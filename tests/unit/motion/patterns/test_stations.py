@@ -71,6 +71,8 @@ def test_an_uneven_build_is_bounded_and_its_rates_are_right():
         ([(0, 0, 180), (90, 90, 360), (350, 0, 540)], "the last station must repeat the first: its hand"),
         ([(0, 0, 180), (90, 90, 360), (360, 0, 500)], "its phase is off by -40.0"),
         ([(0, 0, 180), (90, 90, 100), (360, 0, 540)], "stations 1 and 2: hand and phase must increase"),
+        ([(0, 0, 180), (90, 90, 180), (360, 0, 540)], "stations 1 and 2: hand and phase must increase"),
+        ([(0, 0, 180), (0, 90, 270), (360, 0, 540)], "stations 1 and 2: hand and phase must increase"),
         ([(0, 0, 180), (90, 270, 360), (360, 360, 540)], "the direction jumps: the plane would bend by 270"),
         ([(0, 0, 180), (180, 0, 360), (360, 0, 540)], "stations 1 and 2: their planes are parallel"),
     ],

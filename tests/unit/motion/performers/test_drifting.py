@@ -1,5 +1,7 @@
 """A dancer with drawn errors: what is proven of the plan stays proven, and what is rigid stays so."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -61,3 +63,45 @@ def test_no_drawn_point_leaves_its_bounds(seed):
                 b for a, b_, b in ada.trajectories[side].pieces(0.0, 8.0) if a <= beats[15] <= b_
             ]
             assert off <= max(b.hand_reach for b in own) + 1e-9
+
+
+def test_every_error_goes_where_it_belongs():
+    """The draws taken again by hand: places, facings, a delay, a tempo, then for each side tether and hand."""
+    floor = WalkPath(
+        (0.5, 2.0), 0.4,
+        (Move(start=1.0, end=5.0, place=(1.5, 3.0), facing=2.0, through=((1.0, 2.2), (1.4, 2.6))),
+         Move(start=6.0, end=7.0, place=(0.0, 3.0), facing=1.0)),
+    )  # fmt: skip
+    ada = drifted(replace(dancer(), floor=floor), WIDE, np.random.default_rng(11), 4.0)
+    draw = np.random.default_rng(11)
+    places, facings = draw.normal(size=(3, 2)) * 0.3, draw.normal(size=3) * 0.3
+    late, stretch = draw.normal() * 0.3, 1 + draw.normal() * 0.02
+    longer, aside = draw.normal(), draw.normal(size=3) * 0.3
+
+    assert ada.floor.place == pytest.approx((0.5, 2.0) + places[0])
+    assert ada.floor.facing == pytest.approx(0.4 + facings[0])
+    first, second = ada.floor.moves
+    assert (first.start, first.end) == pytest.approx((1 + late, 5 + late))
+    assert (second.start, second.end) == pytest.approx((6 + late, 7 + late))
+    assert first.place == pytest.approx((1.5, 3.0) + places[1])
+    assert second.place == pytest.approx((0.0, 3.0) + places[2])
+    assert (first.facing, second.facing) == pytest.approx((2 + facings[1], 1 + facings[2]))
+    assert np.array(first.through) == pytest.approx(
+        np.array([(1.0, 2.2), (1.4, 2.6)]) + (places[0] + places[1]) / 2
+    )
+    assert ada.props["left"].length == pytest.approx(0.6 + 0.05 * longer)
+    beats = np.array([2.0, 3.7])
+    drawn = dancer().trajectories["left"].at(4.0 + (beats - late - 4.0) * stretch)
+    found = ada.trajectories["left"].at(beats)
+    assert found.hand == pytest.approx(drawn.hand + aside)
+    assert found.tether == pytest.approx(drawn.tether)
+
+
+def test_a_tether_never_gets_shorter_than_half_of_it():
+    loose = replace(WIDE, tether=3.0)
+    lengths = [
+        drifted(dancer(), loose, np.random.default_rng(k), 4.0).props["left"].length
+        for k in range(20)
+    ]
+    assert min(lengths) == 0.3
+    assert max(lengths) > 0.6

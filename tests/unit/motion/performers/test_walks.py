@@ -137,3 +137,33 @@ def test_points_that_coincide_do_no_harm():
 def test_what_cannot_be_walked_is_refused(make, match):
     with pytest.raises(ValueError, match=match):
         make()
+
+
+def test_points_on_a_way_move_only_if_both_of_its_ends_do():
+    """Places held from 4.5 to 9 are the second and third: what lies between them goes along, no more."""
+    moves = (
+        Move(start=2.0, end=4.0, place=(1.0, 0.0), facing=0.1, through=((0.5, 0.5),)),
+        Move(start=6.0, end=8.0, place=(2.0, 0.0), facing=0.2, through=((1.5, 0.5), (1.6, 0.6))),
+        Move(start=10.0, end=12.0, place=(3.0, 0.0), facing=0.3, through=((2.5, 0.5),)),
+    )
+    path = WalkPath((0.0, 0.0), 0.0, moves)
+    assert path.held(4.5, 9.0) == (2.0, 12.0)
+    after = path.moved((10.0, -5.0), start=4.5, end=9.0, turn=1.0)
+
+    assert (after.place, after.facing) == ((0.0, 0.0), 0.0)
+    assert [move.place for move in after.moves] == [(11.0, -5.0), (12.0, -5.0), (3.0, 0.0)]
+    assert [move.facing for move in after.moves] == pytest.approx([1.1, 1.2, 0.3])
+    assert [move.through for move in after.moves] == [
+        ((0.5, 0.5),), ((11.5, -4.5), (11.6, -4.4)), ((2.5, 0.5),),
+    ]  # fmt: skip
+    assert [(move.start, move.end) for move in after.moves] == [(2, 4), (6, 8), (10, 12)]
+    whole = path.moved((10.0, -5.0))
+    assert whole.place == (10.0, -5.0)
+    assert whole.moves[0].through == ((10.5, -4.5),)
+    later = path.shifted(1.5)
+    assert [(move.start, move.end) for move in later.moves] == [
+        (3.5, 5.5),
+        (7.5, 9.5),
+        (11.5, 13.5),
+    ]
+    assert [move.place for move in later.moves] == [move.place for move in moves]

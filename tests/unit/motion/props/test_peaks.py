@@ -210,8 +210,14 @@ class Flown:
         (lambda law: twisting(law, ROD, 8.0), Flown(along=(0.0, 0.0, 10.0), angle=(0.0, 0.3)), 0.9),
         # a wick that rises evenly near the ground: nothing pushes it, it only comes higher
         (lambda law: flying(law, POI, 1.0, 0.0, 1.0), Flown(along=(0, 1.0), up=(0.11, 0.3)), 0.1),
+        # a slow wick high up, pushed: it is the time that it falls which counts
+        (
+            lambda law: flying(law, POI, 1.0, 0.0, 0.1),
+            Flown(along=(0, 0, 10.0), up=(2.5,), end=0.1),
+            0.4,
+        ),
     ],
-    ids=["turning quicker", "turning in a push", "rising"],
+    ids=["turning quicker", "turning in a push", "rising", "pushed high up"],
 )
 def test_slopes_hold_where_bounds_are_exact(sought, law, share):
     asked = sought(law)

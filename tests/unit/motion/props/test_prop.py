@@ -2,6 +2,7 @@
 
 from math import pi, radians, sqrt
 
+import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
@@ -89,3 +90,37 @@ def test_nothing_is_negative(field):
 def test_shapes_that_are_none(given, words):
     with pytest.raises(ValueError, match=words):
         Prop(**{"length": 0.5, "mass": 0.2, "wick_radius": 0.05, **given})
+
+
+def test_a_head_on_a_line_is_a_point():
+    """m·L² about the hand, any mechanics text."""
+    assert_allclose(Prop(length=0.5, mass=0.2, wick_radius=0.05).inertia, 0.05)
+    rope = Prop(kind="rope dart", length=2.0, mass=0.3, wick_radius=0.05)
+    assert_allclose((rope.inertia, rope.centre_of_mass), (1.2, 2.0))
+
+
+def test_radii_of_every_kind_by_hand():
+    """Half thicknesses of common practice, wicks of 3 cm with flames of 20; a fan of 60° and a hoop in balls."""
+    more = {"mass": 0.6, "wick_radius": 0.03, "flame_reach": 0.2}
+    half = 0.5 * np.sin(np.radians(30))
+    expected = {  # shaft, ball's place, cold and burning radius, hottest
+        Prop(length=0.5, **more): (0.01, 0.5, 0.03, 0.23),
+        Prop(kind="rope dart", length=0.5, **more): (0.01, 0.5, 0.03, 0.23),
+        Prop(kind="staff", length=0.5, behind=0.4, **more): (0.015, 0.5, 0.03, 0.23),
+        Prop(kind="club", length=0.5, behind=0.1, **more): (0.025, 0.5, 0.03, 0.23),
+        Prop(kind="fan", length=0.5, wicks=3, spread=np.radians(60), **more): (
+            half + 0.01, 0.5 * np.cos(np.radians(30)), half + 0.03, half + 0.23,
+        ),
+        Prop(kind="fan", length=0.5, wicks=1, **more): (0.01, 0.5, 0.03, 0.23),
+        Prop(kind="hoop", length=0.5, wicks=4, **more): (0.012, 0.25, 0.28, 0.48),
+    }  # fmt: skip
+    for prop, (shaft, place, cold, burning) in expected.items():
+        assert_allclose(
+            (prop.shaft_radius, prop.ball[0], prop.cold_radius, prop.burning_radius),
+            (shaft, place, cold, burning),
+        )
+        assert prop.hot_radius == pytest.approx(0.23)
+        assert prop.farthest == 0.5
+    thin = Prop(kind="hoop", length=0.5, wicks=4, mass=0.6, wick_radius=0.005)
+    assert thin.cold_radius == pytest.approx(0.25 + 0.012)  # its rim is thicker than its wicks
+    assert Prop(kind="staff", length=0.3, behind=0.9, **more).farthest == 0.9

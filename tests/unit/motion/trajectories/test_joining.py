@@ -1,15 +1,19 @@
 """Verdicts at boundaries, links' limits, remedies, the matrix of the vocabulary."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
 from sequencer.geometry.bodies import Body
+from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.library import cycle_beats, law_for
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.boundary import BlockPart, Boundary
 from sequencer.motion.trajectories.join_matrix import join_matrix
 from sequencer.motion.trajectories.joining import (
     VERDICTS,
+    Gap,
     Tolerances,
     ends,
     gap_between,
@@ -244,3 +248,112 @@ def test_links_take_time():
     state = danced("toroid").start()
     with pytest.raises(ValueError, match="beats must be positive"):
         link(state, state, 0.0)
+
+
+NONE_APART = {
+    "hand": 0.0, "hand_velocity": 0.0, "tether": 0.0, "axis": 0.0, "plane": 0.0, "rate": 1.0,
+    "head_velocity": 0.0,
+}  # fmt: skip
+EDGES = {  # docs/motion.md, section 5, and the two velocities of this project
+    "hand": 0.15,
+    "hand_velocity": 2.0,
+    "head_velocity": 3.0,
+    "tether": np.radians(20.0),
+    "axis": np.radians(20.0),
+}
+
+
+@pytest.mark.parametrize("which", EDGES)
+def test_each_tolerance_alone_decides_at_its_edge(which):
+    for factor, joined in ((1.0, True), (0.999, True), (1.001, False), (3.0, False)):
+        gap = gap_of(**{which: EDGES[which] * factor})
+        assert bool(gap.within(Tolerances())) is joined
+
+
+@pytest.mark.parametrize(
+    ("rate", "joined"),
+    [(0.8, True), (0.799, False), (1.25, True), (1.251, False), (0.0, False), (np.inf, False)],
+)
+def test_the_ratio_of_rates_decides_at_both_edges(rate, joined):
+    assert bool(gap_of(rate=rate).within(Tolerances())) is joined
+
+
+def test_where_a_tether_stands_its_axis_does_not_count():
+    assert bool(gap_of(axis=np.nan).within(Tolerances()))
+    assert not bool(gap_of(axis=np.nan).reversed_in_place(Tolerances()))
+
+
+@pytest.mark.parametrize("which", ["axis", "plane"])
+def test_reversed_is_what_differs_only_by_its_turn(which):
+    """By turning axis or by plane, within 20° of half a turn; the head then goes the other way, and may."""
+    for angle, turned in ((180.0, True), (160.1, True), (159.9, False), (0.0, False)):
+        gap = gap_of(**{which: np.radians(angle), "head_velocity": 9.0})
+        if which == "plane":
+            gap = replace(gap, axis=np.array(np.radians(90.0)))
+        assert bool(gap.reversed_in_place(Tolerances())) is turned
+    for other in ("hand", "hand_velocity", "tether"):
+        spoilt = gap_of(**{"axis": np.pi, "plane": np.pi, other: 1.001 * EDGES[other]})
+        assert not bool(spoilt.reversed_in_place(Tolerances()))
+
+
+def gap_of(**apart):
+    return Gap(**{name: np.array(value) for name, value in {**NONE_APART, **apart}.items()})
+
+
+def test_a_gap_is_measured_between_two_states():
+    """Two states typed by hand: distances by Pythagoras, angles from the geometry, rates as given."""
+
+    def state(hand, hand_rate, angle, spin, plane):
+        return Motion(
+            hand=np.array(hand), hand_rate=np.array(hand_rate), hand_acceleration=np.zeros(3),
+            tether=np.array([np.cos(angle), np.sin(angle), 0.0]),
+            tether_rate=spin * np.array([-np.sin(angle), np.cos(angle), 0.0]),
+            tether_acceleration=np.zeros(3), plane=np.array(plane, float),
+        )  # fmt: skip
+
+    first = state((0.0, 0.0, 1.0), (1.0, 0.0, 0.0), 0.0, 2.0, (0, 0, 1))
+    last = state((0.3, 0.4, 1.0), (1.0, 0.0, 2.0), 0.5, -3.0, (0, 1, 0))
+    gap = gap_between(first, last, 0.5)
+
+    assert float(gap.hand) == pytest.approx(0.5)
+    assert float(gap.hand_velocity) == pytest.approx(2.0)
+    assert float(gap.tether) == pytest.approx(0.5)
+    assert float(gap.axis) == pytest.approx(np.pi)
+    assert float(gap.plane) == pytest.approx(np.pi / 2)
+    assert float(gap.rate) == pytest.approx(1.5)
+    # heads: half the tether's rates, 1 m/beat along y against 1.5 across the tether the other way
+    heads = np.array([1.5 * np.sin(0.5), -1.5 * np.cos(0.5) - 1.0, 2.0])
+    assert float(gap.head_velocity) == pytest.approx(np.linalg.norm(heads))
+    still = state((0, 0, 1), (0, 0, 0), 0.0, 0.0, (0, 0, 1))
+    assert float(gap_between(still, still, 0.5).rate) == 1.0
+    assert float(gap_between(still, first, 0.5).rate) == np.inf
+    assert float(gap_between(first, still, 0.5).rate) == 0.0
+    assert np.isnan(gap_between(first, still, 0.5).axis)
+
+
+def test_shifts_are_quarters_of_a_beat_nearest_first():
+    law = law_for("orbit", {}, side="right", body=BODY, beats=1.0)
+    assert law.period == pytest.approx(1.0)
+    assert list(shifts_of(law)) == [0.0, 0.25, 0.75, 0.5]
+
+
+def test_only_an_odd_build_is_offered_other_lobes():
+    """An even one comes home the right way round: the lobes are no cause."""
+    even, odd = danced("toroid", lobes=4), danced("toroid", lobes=3)
+    assert not [r for r in remedies_for(boundary(even, odd)) if r.change == "before"]
+    assert [r for r in remedies_for(boundary(odd, odd)) if r.change == "before"]
+
+
+def test_the_matrix_tells_shift_and_length_of_link_only_where_there_is_one():
+    names = ("static-spin", "windmill", "corkscrew")
+    matrix = join_matrix(names=names)
+    for i, first in enumerate(names):
+        for k, following in enumerate(names):
+            own = verdict(danced(first), danced(following))
+            linked = own.kind == "needs a link"
+            shifted = own.kind == "joins after a shift"
+            assert np.isnan(matrix.link_beats[i, k]) != linked
+            assert not linked or matrix.link_beats[i, k] >= own.link_beats  # of its ways, the first
+            assert np.isnan(matrix.shift[i, k]) != shifted
+            assert not shifted or matrix.shift[i, k] == own.shift
+    assert "needs a link" in {matrix.verdict(a, b) for a in names for b in names}

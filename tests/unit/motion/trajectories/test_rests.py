@@ -12,9 +12,10 @@ from sequencer.motion.laws.carriage import Carriage, beyond_upright
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.patterns.library import cycle_beats, law_for, patterns
+from sequencer.motion.patterns.placing import BESIDE
 from sequencer.motion.performers.batch import Laws
 from sequencer.motion.performers.feasibility import body_gap, props_gap, reach_left
-from sequencer.motion.props.prop import Prop, placed
+from sequencer.motion.props.prop import Prop, PropPoint, Solid, placed
 from sequencer.motion.trajectories import links
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.hand_paths import (
@@ -377,3 +378,68 @@ def _still(body, count):
     """A body that stands still, for so many looks."""
     low, high = Carriage(body=body).capsule_ends(np.zeros(count))
     return low, high - low, np.array([capsule.radius for capsule in body.capsules])
+
+
+def test_where_a_prop_rests_by_arithmetic():
+    """93 % of the arm, 6 % of the stature ahead, 10 cm over the floor, a flat prop's ball 2 cm over it."""
+    body = Body(stature=1.755)
+    arm, shoulder = 0.93 * body.arm_length, body.shoulder_height
+    widest = max(abs(c.start[0]) + c.radius for c in body.capsules)
+    thick = 0.05
+    out = max(body.half_breadth + BESIDE, widest + thick + 0.06) - body.half_shoulder
+    ahead = 0.06 * 1.755
+    drop = np.sqrt(arm**2 - out**2 - ahead**2)
+    wide = Prop(kind="fan", length=0.6, mass=0.6, wick_radius=thick, wicks=5, spread=np.pi / 2)
+    cases = {
+        # a poi hangs from the hanging arm, as long as its head is 10 cm over the floor
+        0.4: shoulder - drop,
+        # held higher: below the hand hang the tether and its head
+        0.9: 0.9 + thick + 0.10,
+        # a fan of a right angle: the ball about its outer spokes, L·cos 45° away and L·sin 45° wide
+        wide: 0.6 * np.sqrt(2) + thick + 0.02,
+    }
+    for prop, height in cases.items():
+        for side, sign in (("right", 1), ("left", -1)):
+            law = rest(side, body, prop)
+            place = (sign * (body.half_shoulder + out), ahead, max(height, shoulder - drop))
+            assert law.hand.centre == pytest.approx(place, abs=1e-9)
+            assert law.tether == pytest.approx((0.0, 0.0, -1.0), abs=1e-6)
+    long = rest(
+        "right", body, 2.5
+    )  # a rope: the arm as high as it goes, the head ahead over the floor
+    top = shoulder + drop
+    steep = (top - 0.10) / (2.5 + thick)
+    assert long.hand.centre[2] == pytest.approx(top)
+    assert long.tether == pytest.approx((0.0, np.sqrt(1 - steep**2), -steep))
+
+
+def test_a_body_across_the_prop_is_a_ball_on_its_ray():
+    """A chord from (0.3, 0.4), 0.5 from the hand, to one farther: the ray to its start, by Pythagoras."""
+    chord = Solid("hoop", PropPoint(0.3, 0.4), PropPoint(0.45, 0.4), 0.012)
+    spoke = Solid("fan", PropPoint(-0.3, -0.4), PropPoint(0.6, 0.8), 0.02)
+    for found, expected in zip(
+        rods_of([chord, spoke]),
+        [(0.6, 0.8, 0.5, 0.5, 0.022), (0.6, 0.8, -0.5, 1.0, 0.02)],
+        strict=True,
+    ):
+        row = (found.along, found.across, found.low, found.high, found.radius)
+        assert row == pytest.approx(expected)
+
+
+def test_long_rods_and_bodies_at_a_slant_come_nearest_within():
+    """Neither end is nearest: against a fine grid over both segments, some nearly parallel."""
+    rng = np.random.default_rng(17)
+    rod = rods_of([Solid("staff", PropPoint(-0.9), PropPoint(1.1), 0.01)])
+    shares = np.linspace(0.0, 1.0, 401)
+    for k in range(24):
+        tether = rng.normal(size=3)
+        tether /= np.linalg.norm(tether)
+        axis = rng.normal(size=3) + (6.0 * tether if k % 3 == 0 else 0.0)
+        axis /= np.linalg.norm(axis)
+        hand, start = rng.normal(size=3) * 0.1, rng.normal(size=3) * 0.2 - 0.8 * axis
+        bodies = (start[None, None], 1.7 * axis[None, None], np.array([0.05]))
+        got = least_gaps(hand[None], tether[None], np.zeros((1, 3)), rod, bodies)
+        one = hand + np.outer(-0.9 + 2.0 * shares, tether)
+        other = start + np.outer(1.7 * shares, axis)
+        apart = np.linalg.norm(one[:, None] - other, axis=-1).min() - 0.06
+        assert apart - 0.006 < got <= apart + 1e-9

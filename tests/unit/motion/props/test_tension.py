@@ -1,0 +1,261 @@
+"""Lowest tempi, margins and flights against formulas worked out by hand and dense samples."""
+
+from dataclasses import dataclass
+
+import numpy as np
+import pytest
+from numpy.testing import assert_allclose
+
+from sequencer.motion.laws.law import Bounds
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.props.tension import (
+    GRAVITY,
+    beats_a_second,
+    farthest_flight,
+    force_across,
+    hand_work,
+    leaves,
+    lowest_tempo,
+    pull,
+)
+
+LENGTH = 0.5
+
+
+@dataclass(frozen=True)
+class Known:
+    """Tether at α = spin·t + sway·sin(f·t) in the wall plane; hand at up·sin(g·t + lead) along z.
+
+    Bounds are those of the formulas: |α'| ≤ spin + sway·f, |α''| ≤ sway·f², |h⁽ᵏ⁾| ≤ up·gᵏ.
+    """
+
+    spin: float = 2 * np.pi
+    sway: float = 0.0
+    f: float = 2 * np.pi
+    up: float = 0.0
+    g: float = 2 * np.pi
+    lead: float = 0.0
+    period: float = 1.0
+
+    def at(self, beats):
+        t = np.asarray(beats, float)[..., None]
+        a = self.spin * t + self.sway * np.sin(self.f * t)
+        a1 = self.spin + self.sway * self.f * np.cos(self.f * t)
+        a2 = -self.sway * self.f**2 * np.sin(self.f * t)
+        zero = np.zeros_like(t)
+        tether = np.concatenate([np.sin(a), zero, np.cos(a)], axis=-1)
+        aside = np.concatenate([np.cos(a), zero, -np.sin(a)], axis=-1)
+        z = np.array([0.0, 0.0, 1.0])
+        angle = self.g * t + self.lead
+        return Motion(
+            hand=z * (1.3 + self.up * np.sin(angle)),
+            hand_rate=z * self.up * self.g * np.cos(angle),
+            hand_acceleration=-z * self.up * self.g**2 * np.sin(angle),
+            tether=tether,
+            tether_rate=a1 * aside,
+            tether_acceleration=a2 * aside - a1**2 * tether,
+            plane=np.array([0.0, 1.0, 0.0]) + 0 * tether,
+        )
+
+    def bounds(self):
+        w = abs(self.spin) + self.sway * self.f
+        return Bounds(
+            hand_speed=self.up * self.g,
+            hand_acceleration=self.up * self.g**2,
+            turn_rate=w,
+            turn_acceleration=np.hypot(self.sway * self.f**2, w**2),
+            hand_reach=0.0,
+            hand_jerk=self.up * self.g**3,
+        )
+
+
+def dense(law, beats=1.0):
+    """Lowest and highest tempo [beats a minute] at a quarter of a million instants: λ²·A > g·d_z, A = r·α'² − d·h''."""
+    t = np.linspace(0, beats, 250_001)
+    motion = law.at(t)
+    outward = LENGTH * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
+        motion.tether * motion.hand_acceleration, axis=-1
+    )
+    lift = motion.tether[:, 2]
+    if np.any((outward <= 0) & (lift > 0)):
+        return np.inf, None
+    low = np.sqrt(np.max(np.where(lift > 0, GRAVITY * lift / outward, 0.0))) * 60
+    back = (outward < 0) & (lift < 0)
+    high = np.sqrt(np.min(GRAVITY * lift[back] / outward[back])) * 60 if np.any(back) else np.inf
+    return low, high
+
+
+LAWS = {
+    "steady": Known(),
+    "uneven": Known(sway=0.5),
+    # the tether stands for a moment at 60° over the level: there it must be pulled by the hand
+    "nearly stops": Known(sway=0.98),
+    "a quick sway": Known(sway=0.1, f=8 * np.pi),
+    "hand against it": Known(up=0.15),
+    "hand with it": Known(up=-0.15),
+    "hand shaken": Known(up=0.008, g=10 * np.pi, lead=1.0),
+    "both": Known(sway=0.3, up=0.1, g=6 * np.pi, lead=0.7),
+}
+
+
+@pytest.mark.parametrize("name", LAWS)
+def test_the_lowest_tempo_is_that_of_dense_instants(name):
+    low, high = dense(LAWS[name])
+    found = lowest_tempo(LAWS[name], length=LENGTH)
+    assert low * (1 - 1e-9) <= found.lowest <= low * (1 + 1e-5)
+    assert low >= (found.lowest - found.error) * (1 - 1e-5)
+    if np.isinf(high):
+        assert found.highest == np.inf
+    else:
+        assert high * (1 - 3e-3) <= found.highest <= high * (1 + 1e-9)
+
+
+class Spiked:
+    """A steady circle but for a few thousandths of a beat about `where`, a dip no grid of 256 parts need see.
+
+    There the tether turns at `least` of its rate, or the hand is pushed with `push` the way the tether points.
+    """
+
+    period = 1.0
+
+    def __init__(self, where, *, least=1.0, push=0.0, wide=2.1e-3):
+        self.where, self.lost, self.push, self.wide = where, 1 - least, push, wide
+
+    def at(self, beats):
+        t = np.asarray(beats, float)
+        x = np.clip((t - self.where) / self.wide, -1, 1)
+        behind = self.lost * self.wide * (x - 2 * x**3 / 3 + x**5 / 5 + 8 / 15)
+        angle, dip = 2 * np.pi * (t - behind)[..., None], (1 - x**2) ** 2
+        slope = 2 * np.pi * self.lost * 4 * x * (1 - x**2) / self.wide
+        rate = 2 * np.pi * (1 - self.lost * dip)[..., None]
+        zero = np.zeros_like(angle)
+        tether = np.concatenate([np.sin(angle), zero, np.cos(angle)], axis=-1)
+        aside = np.concatenate([np.cos(angle), zero, -np.sin(angle)], axis=-1)
+        along = np.array([np.sin(2 * np.pi * self.where), 0, np.cos(2 * np.pi * self.where)])
+        return Motion(
+            hand=0 * tether, hand_rate=0 * tether, hand_acceleration=self.push * dip[..., None] * along,
+            tether=tether, tether_rate=rate * aside,
+            tether_acceleration=slope[..., None] * aside - rate**2 * tether, plane=0 * tether,
+        )  # fmt: skip
+
+    def bounds(self):
+        steep = 8 / (3 * np.sqrt(3)) / self.wide  # of (1 − x²)², at x = 1/√3
+        w = 2 * np.pi
+        return Bounds(
+            hand_speed=0.0, hand_acceleration=self.push, turn_rate=w,
+            turn_acceleration=np.hypot(w * self.lost * steep, w**2), hand_reach=0.0,
+            hand_jerk=self.push * steep,
+        )  # fmt: skip
+
+
+@pytest.mark.parametrize("edge", [31, 32, 224, 225])
+@pytest.mark.parametrize("change", [{"least": 0.83}, {"push": 6.2}], ids=["turn", "push"])
+def test_a_dip_between_two_looks_is_not_missed(edge, change):
+    """Where two of the first parts meet: with half the slope of A the dip would stay unseen.
+
+    A = r|d'|² − d·h″ has the slopes 2r|d'||d″| and |h‴|, by the product rule.
+    """
+    law = Spiked(edge / 256, **change)
+    motion = law.at(np.linspace(edge / 256 - 2e-3, edge / 256 + 2e-3, 100_001))
+    outward = LENGTH * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
+        motion.tether * motion.hand_acceleration, axis=-1
+    )
+    low = 60 * np.sqrt(np.max(GRAVITY * motion.tether[:, 2] / outward))
+    assert low > 60 * np.sqrt(GRAVITY / LENGTH) / (2 * np.pi) * 1.005  # worse than the circle's top
+    assert lowest_tempo(law, length=LENGTH).lowest == pytest.approx(low, rel=1e-5)
+
+
+def test_a_tether_that_comes_over_the_level_between_two_looks_is_not_missed():
+    """Its hand follows it just over the level, and at the look it hangs: only d_z's slope tells what was."""
+    look, wide = 0.2505, 1 / 32
+    law = Spiked(look - 0.012, push=18.6, wide=0.02)
+    motion = law.at(np.linspace(look - 0.03, look, 400_001))
+    lift = motion.tether[:, 2]
+    outward = LENGTH * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
+        motion.tether * motion.hand_acceleration, axis=-1
+    )
+    assert lift[-1] < 0 < lift[200_000]
+    low = 60 * np.sqrt(np.max(GRAVITY * lift / outward))
+    assert low > 60 * np.sqrt(GRAVITY / LENGTH) / (2 * np.pi) * 1.005
+    start = look - 8.5 * wide
+    found = lowest_tempo(law, length=LENGTH, start=start, end=start + 256 * wide)
+    assert found.lowest == pytest.approx(low, rel=1e-5)
+
+
+def test_where_the_head_is_pushed_over_the_hand_no_tempo_helps():
+    found = lowest_tempo(Known(up=0.6, lead=-np.pi / 2, g=2 * np.pi), length=LENGTH)
+    assert found.lowest == np.inf
+
+
+def test_a_span_is_looked_at_alone():
+    """The lower half of a circle hangs: any tempo will do. Its upper half asks √(g/r) at the top."""
+    low = lowest_tempo(Known(), length=LENGTH, start=0.25, end=0.75)
+    assert low.lowest == 0.0
+    assert low.error == 0.1
+    top = lowest_tempo(Known(), length=LENGTH, start=-0.1, end=0.1)
+    assert top.lowest == pytest.approx(60 * np.sqrt(GRAVITY / LENGTH) / (2 * np.pi), rel=1e-5)
+    assert top.at == pytest.approx(0.0, abs=1e-2)
+    assert lowest_tempo(Known(), length=LENGTH, start=0.5).lowest == pytest.approx(top.lowest)
+    with pytest.raises(ValueError, match="no period"):
+        lowest_tempo(Known(period=np.inf), length=LENGTH)
+    with pytest.raises(ValueError, match="average over a period"):
+        hand_work(Known(period=np.inf), length=LENGTH, mass=0.2, tempo=100.0)
+
+
+def test_the_hand_work_of_a_circle_by_hand():
+    """Wall circle, v² = 4π²r²λ²: the felt force a − g is ω²r inward and g upward; the hand leaves by its turn.
+
+    At the sides inward and upward are square to each other, so the line leaves the drawing by
+    atan(g/ω²r), which is the farthest; mean power is what the hand gives on the way up.
+    """
+    rate, r, m = 1.7, LENGTH, 0.25
+    w = 2 * np.pi * rate
+    law = Known()
+    found = hand_work(law, length=r, mass=m, tempo=60 * rate)
+    inward = w**2 * r
+    t = np.linspace(0, 1, 200_001)
+    felt = np.stack([-inward * np.sin(2 * np.pi * t), GRAVITY - inward * np.cos(2 * np.pi * t)])
+    size = np.hypot(*felt)
+    away = r * np.hypot(*(felt / size + np.stack([np.sin(2 * np.pi * t), np.cos(2 * np.pi * t)])))
+    assert found.largest == pytest.approx(away.max(), rel=1e-5)
+    assert found.rms == pytest.approx(np.sqrt((away[:-1] ** 2).mean()), rel=1e-6)
+    assert found.peak_force == pytest.approx(m * (inward + GRAVITY))
+    assert found.peak_across == pytest.approx(m * GRAVITY, rel=1e-6)
+    head = r * np.stack([np.sin(2 * np.pi * t), np.cos(2 * np.pi * t)])
+    needed = head + r * felt / size
+    velocity = np.gradient(needed, t / rate, axis=1)
+    assert found.peak_speed == pytest.approx(np.hypot(*velocity[:, 2:-2]).max(), rel=1e-4)
+    power = np.maximum(m * (felt * velocity).sum(axis=0), 0.0)
+    assert found.work == pytest.approx(power[2:-2].mean() / rate, rel=1e-3)
+    margin = leaves(law, length=r, tempo=60 * rate, start=0.0, end=7.0)
+    assert margin == pytest.approx(np.ceil(100 * (away.max() + 0.002)) / 100)
+
+
+def test_pull_and_force_across_are_the_parts_of_what_is_felt():
+    """Newton: both squared add up to (m·|a − g|)², and the pull is m(ω²r + g·d_z·(−1)) on a circle."""
+    motion = Known().at(np.array([0.0, 0.25, 0.5, 0.1]))
+    rate, m = 2.0, 0.3
+    w2r = (2 * np.pi * rate) ** 2 * LENGTH
+    along = pull(motion, length=LENGTH, mass=m, beats_per_second=rate)
+    across = force_across(motion, length=LENGTH, mass=m, beats_per_second=rate)
+    up = np.cos(2 * np.pi * np.array([0.0, 0.25, 0.5, 0.1]))
+    assert_allclose(along, m * (w2r - GRAVITY * up))
+    assert_allclose(across, m * GRAVITY * np.sqrt(1 - up**2), atol=1e-6)
+
+
+def test_a_head_let_go_flies_no_farther_than_at_any_angle():
+    """R = v_x·(v_z + √(v_z² + 2gh))/g, the farthest of all angles; from under the floor as from it."""
+    slopes = np.radians(np.linspace(-90, 90, 20001))
+    ranges = (
+        7
+        * np.cos(slopes)
+        * (7 * np.sin(slopes) + np.sqrt((7 * np.sin(slopes)) ** 2 + 2 * GRAVITY * 1.2))
+    )
+    assert farthest_flight(7.0, 1.2) == pytest.approx((ranges / GRAVITY).max(), rel=1e-6)
+    assert farthest_flight(7.0, -1.0) == pytest.approx(49 / GRAVITY)
+
+
+@pytest.mark.parametrize("tempo", [0.0, -1.0, np.inf, np.nan])
+def test_a_tempo_is_positive(tempo):
+    with pytest.raises(ValueError, match="tempo must be positive"):
+        beats_a_second(tempo)
