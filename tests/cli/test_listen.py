@@ -133,7 +133,7 @@ def test_a_folder_without_a_track_is_bad_input(tmp_path):
     result = listen_all(tmp_path)
 
     assert result.exit_code == 2
-    assert "no audio file lies in this folder" in result.stderr
+    assert "there is no audio file in this folder" in result.stderr
 
 
 def test_a_folder_of_broken_files_is_bad_input(tmp_path):
@@ -147,7 +147,7 @@ def test_what_is_for_one_track_is_refused_for_a_folder(tracks, option):
     result = listen_all(tracks, *option)
 
     assert result.exit_code == 2
-    assert "are for one track" in result.stderr
+    assert "work on a single track" in result.stderr
 
 
 def test_a_cluster_hears_a_folder_alike(tracks):
