@@ -1,4 +1,4 @@
-"""All sheets of a show to files: each whole or not at all, and one more with all of them."""
+"""Write all sheets of a show to files, atomically, plus one file with all of them."""
 
 import re
 from collections.abc import Callable, Sequence
@@ -48,10 +48,10 @@ def write(
     before = None
     if since is not None:
         before = Edition(staged=since, report=since_report or Report(show=since.file))
-    own = None
+    user_type = None
     if staged.show.type_file is not None:
-        own = read_type(Path(staged.file).parent / staged.show.type_file)
-    edition = Edition(staged=staged, report=report, before=before, own_type=own)
+        user_type = read_type(Path(staged.file).parent / staged.show.type_file)
+    edition = Edition(staged=staged, report=report, before=before, own_type=user_type)
     size = cast("PaperName", paper)
     show = slug(Path(staged.file).stem)
     sheets = sheets_of(edition)
@@ -59,10 +59,10 @@ def write(
     files += [
         (out / f"{show}-{s.name}.pdf", [s], f"{staged.show.title}: {s.title}") for s in sheets
     ]
-    # every page is made before anything is written, so that a fault leaves the old set whole
+    # every page is made before anything is written, so that a fault leaves the old set intact
     made = []
     total = 2 * len(sheets)
-    with with_type(own):
+    with with_type(user_type):
         for number, (path, part, title) in enumerate(files):
             if progress is not None:
                 progress("printing sheets", (len(sheets) + number - 1) / total if number else 0.0)
@@ -75,7 +75,7 @@ def write(
 
 
 def sheets_of(edition: Edition) -> list[Sheet]:
-    """Every sheet of a show, in the order of one print job; no two of one name."""
+    """Every sheet of a show, in print order, with unique names."""
     show = edition.staged.show
     sheets = [safety_sheet(edition), night_sheet(edition)]
     sheets += [post_sheet(edition, number) for number in range(1, len(show.crew) + 1)]
@@ -90,7 +90,7 @@ def sheets_of(edition: Edition) -> list[Sheet]:
 
 
 def _marked(sheets: Sequence[Sheet], before: Edition) -> list[Sheet]:
-    """The sheets with bars against the last print, each against its own reader's."""
+    """The sheets with change bars, each compared with the last print for the same reader."""
     old = {_reader(sheet): sheet for sheet in sheets_of(before)}
     return [
         replace(sheet, story=partial(_story, sheet, old.get(_reader(sheet)), before))
@@ -108,5 +108,5 @@ def _story(sheet: Sheet, old: Sheet | None, before: Edition, page: Page) -> list
 
 
 def _reader(sheet: Sheet) -> str:
-    """A sheet's name without the number of a post, which may be another since the last print."""
+    """A sheet's name without a post's number, which may have changed since the last print."""
     return re.sub(r"^post-\d+-", "post-", sheet.name)

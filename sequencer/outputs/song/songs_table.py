@@ -1,4 +1,4 @@
-"""Many songs heard at once, as one table for people and one record for tools."""
+"""Many analysed songs, as one table for people and one record for tools."""
 
 import json
 from collections.abc import Sequence
@@ -10,7 +10,7 @@ from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 
 _Heard = Sequence[tuple[Path, Song | InputError]]
-_WIDEST = 36  # characters of a file's name
+_WIDEST = 36  # characters of a file name
 
 
 def songs_json(folder: Path, heard: _Heard) -> str:
@@ -28,7 +28,7 @@ def songs_json(folder: Path, heard: _Heard) -> str:
 
 
 def songs_text(heard: _Heard) -> str:
-    """One line a song: length, tempo, metre, bars, sections, and where to listen again."""
+    """One line per song: length, tempo, metre, bars, sections, and where to check by ear."""
     songs = [song for _, song in heard if isinstance(song, Song)]
     wide = min(max([len(song.track) for song in songs], default=5), _WIDEST)
     lines = [
@@ -51,7 +51,7 @@ def songs_text(heard: _Heard) -> str:
         )
     unusable = len(heard) - len(songs)
     rest = f", {unusable} could not be used" if unusable else ""
-    lines += ["", f"{len(songs)} {'track' if len(songs) == 1 else 'tracks'} heard{rest}"]
+    lines += ["", f"{len(songs)} {'track' if len(songs) == 1 else 'tracks'} analysed{rest}"]
     return "\n".join(lines)
 
 

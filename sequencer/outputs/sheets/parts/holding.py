@@ -8,9 +8,9 @@ from sequencer.show.prop_records import PropRecord
 
 
 def held_words(dancer: Performer, *, short: bool = False) -> tuple[str, ...]:
-    """A line for both hands where they hold the same, else one for each hand."""
-    said = short_words if short else prop_words
-    words = {side: said(prop) for side, prop in dancer.props.items()}
+    """A line for both hands if they hold the same, otherwise one for each hand."""
+    words_for = short_words if short else prop_words
+    words = {side: words_for(prop) for side, prop in dancer.props.items()}
     if len(words) == 2 and len(set(words.values())) == 1:
         return (next(iter(words.values())),)
     return tuple(f"{side} hand: {words[side]}" for side in words)
@@ -37,7 +37,7 @@ def prop_words(prop: PropRecord) -> str:
 
 
 def short_words(prop: PropRecord) -> str:
-    """The same in brief, for a performer's own sheet."""
+    """The same in brief, for a performer's sheet."""
     held = prop.held()
     if held.kind == "poi":
         return f"{metres(held.length, decimals=2)} tether, {_grams(held.mass)}"
