@@ -65,13 +65,13 @@ def _listen_to_all(
     from sequencer.errors import InputError
 
     with ProgressLine() as progress:
-        heard = tasks.hear_folder(
+        results = tasks.hear_folder(
             folder, again=again, jobs=jobs, cluster=cluster, progress=progress
         )
         if charts is not None:
-            tasks.chart_folder(heard, charts)
-    unusable = [error for _, error in heard if isinstance(error, InputError)]
+            tasks.chart_folder(results, charts)
+    unusable = [error for _, error in results if isinstance(error, InputError)]
     for error in unusable:
         click.echo(f"error: {error}", err=True)
-    click.echo(tasks.folder_text(folder, heard, as_json=as_json))
-    return 0 if not unusable else 1 if len(unusable) < len(heard) else 2
+    click.echo(tasks.folder_text(folder, results, as_json=as_json))
+    return 0 if not unusable else 1 if len(unusable) < len(results) else 2

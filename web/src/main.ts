@@ -94,7 +94,7 @@ class Page {
     const flat = location.hash === "#flat";
     let stage: Stage | Plan;
     try {
-      if (flat) throw new Error("asked for");
+      if (flat) throw new Error("requested");
       stage = new Stage(canvas, doc, this.movers);
       this.eye = new Eye(stage.camera, canvas, box, this.floorBox);
       this.eye.orbit.addEventListener("change", () => this.touch());

@@ -56,9 +56,9 @@ export class SoundClock implements Clock {
   /** Context time of the sample that is heard at this moment. */
   heard(): number {
     const { context } = this;
-    const said = context.getOutputTimestamp?.();
-    if (said?.contextTime && said.performanceTime) {
-      const at = said.contextTime + (performance.now() - said.performanceTime) / 1000;
+    const stamp = context.getOutputTimestamp?.();
+    if (stamp?.contextTime && stamp.performanceTime) {
+      const at = stamp.contextTime + (performance.now() - stamp.performanceTime) / 1000;
       if (at <= context.currentTime + 0.01 && at > context.currentTime - 0.6) return at;
     }
     return context.currentTime - (context.outputLatency || context.baseLatency || 0);

@@ -36,7 +36,7 @@ export function stationWords(hand: Vec, centre: Vec, tether: Vec): string {
   }
   const lean = dot(off, tether) / (size * Math.hypot(...tether));
   const reach = lean > 0.8 ? " · head out" : lean < -0.8 ? " · head in" : "";
-  return `hand ${words}${reach}`;
+  return `hand at ${words}${reach}`;
 }
 
 export function clockText(seconds: number): string {

@@ -118,7 +118,7 @@ def _tempos(staged: Staged) -> tuple[int, list[tuple[int, int]]]:
 
 
 def _metres(staged: Staged, lead: int) -> list[tuple[int, int]]:
-    """(quarter, beats a bar) wherever the length of the bar changes."""
+    """(quarter, beats per bar) at every change of bar length."""
     tempo = staged.tempo
     out = [(0, 1)] if lead else []
     if tempo.first < 0:

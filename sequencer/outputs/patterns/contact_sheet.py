@@ -154,11 +154,11 @@ def _page(rows: Sequence[Row], bodies: Sequence[Body], number: str) -> Figure:
     names = NAMES if several else 0.0
     width, height = (0.95 - LEFT - names) / COLUMNS, (TOP - BOTTOM) / ROWS
     for k, each in enumerate(rows[0].cells if several else (first,)):
-        held = prop_words(each.prop, len(each.sides))
+        prop_text = prop_words(each.prop, len(each.sides))
         words = (
-            f"{each.body.stature:.2f} m\n{held}"
+            f"{each.body.stature:.2f} m\n{prop_text}"
             if several
-            else f"{each.body.stature:.2f} m, {held}"
+            else f"{each.body.stature:.2f} m, {prop_text}"
         )
         place = LEFT + names + (k + 0.5) * width if several else 0.5
         figure.text(

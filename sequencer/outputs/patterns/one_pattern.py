@@ -152,17 +152,17 @@ class OnePattern:
     def proven(self) -> Fit:
         """The fit with proven margins, as in the checks; the search itself only samples."""
         edges, carriage = (0.0, self.end), self.carriage(-1.0, self.end + 1.0)
-        held, margins = self.dance.props, self.fit.margins
+        props, margins = self.dance.props, self.fit.margins
         gaps = [
-            body_gap(trajectory, edges, prop=held[s], body=self.body, near=inf, carriage=carriage)[
+            body_gap(trajectory, edges, prop=props[s], body=self.body, near=inf, carriage=carriage)[
                 0
             ].value
             for s, trajectory in self.trajectories.items()
         ]
         other = margins.other
-        if len(held) == len(SIDES):
+        if len(props) == len(SIDES):
             # Only overlapping shapes are measured, so both props are thickened until they meet within `_NEAR`.
-            left, right = ((self.trajectories[s], _thicker(held[s])) for s in SIDES)
+            left, right = ((self.trajectories[s], _thicker(props[s])) for s in SIDES)
             met = props_gap(left, right, edges)[0].value
             other = _NEAR + met if met < 0 else max(other, _NEAR)
         beyond = max(self.beyond.values())
@@ -259,25 +259,25 @@ def one_pattern(
     given = {key: value for key, value in (parameters or {}).items() if key != "beats"}
     kind = prop if isinstance(prop, str) else prop.kind
     sides = SIDES if pattern.hybrid or max(USUAL_HANDS[kind]) == len(SIDES) else SIDES[1:]
-    held = (
+    chosen = (
         usual_prop(prop, stature=performer.stature, paired=len(sides) > 1)
         if isinstance(prop, str)
         else prop
     )
     tether = pattern.values(given).get("tether")
-    if held.flexible and tether:
-        held = replace(held, length=float(tether))
+    if chosen.flexible and tether:
+        chosen = replace(chosen, length=float(tether))
     given_beats = (parameters or {}).get("beats")
     dance = Dance(
         parts=dict.fromkeys(sides, (name, given)),
         timing=timing,
         direction=direction,
-        cycle=usual_cycle(name, given, tempo=tempo, props=(held,), book=book)
+        cycle=usual_cycle(name, given, tempo=tempo, props=(chosen,), book=book)
         if given_beats is None
         else _beats(given_beats),
         tempo=(tempo, tempo),
         body=performer,
-        props=dict.fromkeys(sides, held),
+        props=dict.fromkeys(sides, chosen),
         book=book,
     )
     return OnePattern(

@@ -157,28 +157,28 @@ def _fit_record(one: OnePattern) -> dict[str, Any]:
 
 def _figures(one: OnePattern, side: Side) -> dict[str, Any]:
     """One hand's figures: the largest of each over one closing, and which of them are only bounds."""
-    law, held, tempo = one.laws[side], one.dance.props[side], one.tempo
+    law, prop, tempo = one.laws[side], one.dance.props[side], one.tempo
     whole = isfinite(law.period)
     end, beats_per_second = law.period if whole else 4 * one.cycle, tempo / 60
     peaks = {
         "hand_speed_m_s": fastest_hand(law, beats_per_second=beats_per_second, start=0.0, end=end),
         "head_speed_m_s": fastest_wick(
-            law, prop=held, beats_per_second=beats_per_second, start=0.0, end=end
+            law, prop=prop, beats_per_second=beats_per_second, start=0.0, end=end
         ),
         "pull_n": hardest_pull(
-            law, prop=held, beats_per_second=beats_per_second, start=0.0, end=end
+            law, prop=prop, beats_per_second=beats_per_second, start=0.0, end=end
         ),
         "let_go_m": farthest_let_go(
-            law, prop=held, beats_per_second=beats_per_second, start=0.0, end=end
+            law, prop=prop, beats_per_second=beats_per_second, start=0.0, end=end
         ),
     }
     twist: Peak | None = None
     taut = work = None
-    if held.flexible:
-        taut = _taut_tempi(law, held.length, end)
-        work = hand_work(law, length=held.length, mass=held.mass, tempo=tempo) if whole else None
+    if prop.flexible:
+        taut = _taut_tempi(law, prop.length, end)
+        work = hand_work(law, length=prop.length, mass=prop.mass, tempo=tempo) if whole else None
     else:
-        twist = hardest_twist(law, prop=held, beats_per_second=beats_per_second, start=0.0, end=end)
+        twist = hardest_twist(law, prop=prop, beats_per_second=beats_per_second, start=0.0, end=end)
         peaks["torque_n_m"] = twist
     reach = farthest_reach(law, side=side, body=one.body, end=end, posture=one.posture)
     return {
@@ -192,7 +192,7 @@ def _figures(one: OnePattern, side: Side) -> dict[str, Any]:
         "hand_work_j_a_beat": work.work if work else None,
         "torque_n_m": None,
         **{key: peak.most for key, peak in peaks.items()},
-        "lowest_m": _lowest_wick(law, held, end),
+        "lowest_m": _lowest_wick(law, prop, end),
         "bounds_only": [key for key, peak in peaks.items() if not peak.known],
     }
 
@@ -205,12 +205,12 @@ def _taut_tempi(law: Law, length: float, end: float) -> TautTempo | None:
         return None
 
 
-def _lowest_wick(law: Law, held: Prop, end: float) -> float:
+def _lowest_wick(law: Law, prop: Prop, end: float) -> float:
     """Height of the lowest wick's underside above the floor [m]; sampled, within 1 mm for danceable patterns."""
     motion = law.at(end * np.arange(_SAMPLES + 1, dtype=np.float64) / _SAMPLES)
     aside = np.cross(motion.plane, motion.tether)
-    wicks = [motion.hand + spot.along * motion.tether + spot.across * aside for spot in held.heads]
-    return min(float(wick[:, 2].min()) for wick in wicks) - held.wick_radius
+    wicks = [motion.hand + spot.along * motion.tether + spot.across * aside for spot in prop.heads]
+    return min(float(wick[:, 2].min()) for wick in wicks) - prop.wick_radius
 
 
 def _reason(pattern: Pattern, work: Sequence[float | None]) -> str:
@@ -286,7 +286,7 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
     }[hand["after_one_cycle"]]
     rigid = hand["torque_n_m"] is not None
     line = "rope" if card["prop"] == "rope dart" else "tether"
-    held = (
+    prop_text = (
         f"{card['prop']} of {card['prop_mass_kg']:g} kg, {100 * card['tether_m']:.0f} cm from hand to end"
         if rigid
         else f"{100 * card['tether_m']:.0f} cm {line} and a {card['prop_mass_kg']:g} kg head"
@@ -295,7 +295,7 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
         f"{side} hand, as you see it: {hand['performer']}",
         f"{' ' * len(side)}  as the audience sees it: {hand['audience']}",
         f"  after one cycle: {home}",
-        f"  at {card['tempo']:g} beats a minute with a {held}, {card['stature_m']:.2f} m tall:",
+        f"  at {card['tempo']:g} beats a minute with a {prop_text}, {card['stature_m']:.2f} m tall:",
         f"    {_reach_words(hand['reach_m'], card['arm_m'], hand['out_of_reach_m'])}",
         f"    {_pace_words(hand)}",
     ]

@@ -1,4 +1,4 @@
-"""The fuel station's sheet: what to soak for whom, when they light, and how fuel is kept. Lengths in points.
+"""The fuel station's sheet: what to soak for whom, when they light, and how to store the fuel. Lengths in points.
 
 A soaked mass is what stays on a wick after the spin-off, as in the show file; what is spun off is
 additional, and is caught. Volumes follow from the fuel's density.

@@ -158,15 +158,15 @@ def clipped(text: str, face: Face, size: float, room: float) -> str:
         return text
     table = _table(face)
     left = room / size - table[ord("…")]
-    kept = 0
+    count = 0
     for letter in text:
         left -= 0.0 if letter in DIRECTION_MARKS else table.get(ord(letter), 0.6)
         if left < 0:
             break
-        kept += 1
-    while kept < len(text) and kept and unicodedata.combining(text[kept]):
-        kept -= 1
-    return text[:kept].rstrip() + "…"
+        count += 1
+    while count < len(text) and count and unicodedata.combining(text[count]):
+        count -= 1
+    return text[:count].rstrip() + "…"
 
 
 _REMEMBERED: list[Any] = [width]

@@ -121,11 +121,11 @@ def is_lit(staged: Staged, who: str, beat: float) -> bool:
 def _cue(
     staged: Staged, who: str, kind: CueKind, start: float, end: float, block: Block | None
 ) -> Cue:
-    held = standing_at(staged, start)
+    found = standing_at(staged, start)
     formation, walking = "", False
     via: tuple[tuple[float, float], ...] = ()
-    if held is not None and who in held[0].spots:
-        formation, walking = held[0].formation, held[1]
+    if found is not None and who in found[0].spots:
+        formation, walking = found[0].formation, found[1]
     if kind == "walk":
         goal = next(s for s in walks_of(staged, who) if s.walk == start and s.start == end)
         spot = goal.spots[who]
@@ -133,8 +133,8 @@ def _cue(
         walking = False
     else:
         spot = place_at(staged, who, start)
-        if walking and held is not None:
-            spot = held[0].spots[who]
+        if walking and found is not None:
+            spot = found[0].spots[who]
     return Cue(
         kind=kind,
         start=start,

@@ -18,31 +18,31 @@ def held_words(dancer: Performer, *, short: bool = False) -> tuple[str, ...]:
 
 def prop_words(prop: PropRecord) -> str:
     """Kind, size, mass and wicks of a prop."""
-    held = prop.held()
-    if held.flexible:
-        line = "rope" if held.kind == "rope dart" else "tether"
-        size = f"{line} {metres(held.length, decimals=2)}, head {_grams(held.mass)}"
-    elif held.kind == "hoop":
-        size = f"{metres(held.length, decimals=2)} across, {_grams(held.mass)}"
-    elif held.kind == "fan":
-        spread = f"over {degrees(held.spread):.0f}°" if held.wicks > 1 else "with one spoke"
-        size = f"{metres(held.length, decimals=2)} {spread}, {_grams(held.mass)}"
+    shape = prop.held()
+    if shape.flexible:
+        line = "rope" if shape.kind == "rope dart" else "tether"
+        size = f"{line} {metres(shape.length, decimals=2)}, head {_grams(shape.mass)}"
+    elif shape.kind == "hoop":
+        size = f"{metres(shape.length, decimals=2)} across, {_grams(shape.mass)}"
+    elif shape.kind == "fan":
+        spread = f"over {degrees(shape.spread):.0f}°" if shape.wicks > 1 else "with one spoke"
+        size = f"{metres(shape.length, decimals=2)} {spread}, {_grams(shape.mass)}"
     else:
-        size = f"{metres(held.length + held.behind, decimals=2)}, {_grams(held.mass)}"
-        if abs(held.length - held.behind) > 0.005:
-            size += f", held {metres(held.behind, decimals=2)} from its rear end"
-    wicks = len(held.heads)
+        size = f"{metres(shape.length + shape.behind, decimals=2)}, {_grams(shape.mass)}"
+        if abs(shape.length - shape.behind) > 0.005:
+            size += f", held {metres(shape.behind, decimals=2)} from its rear end"
+    wicks = len(shape.heads)
     many = "wick radius" if wicks == 1 else f"{wicks} wicks of radius"
-    return f"{held.kind}, {size}, {many} {1000 * held.wick_radius:.0f}{NB}mm"
+    return f"{shape.kind}, {size}, {many} {1000 * shape.wick_radius:.0f}{NB}mm"
 
 
 def short_words(prop: PropRecord) -> str:
     """The same in brief, for a performer's sheet."""
-    held = prop.held()
-    if held.kind == "poi":
-        return f"{metres(held.length, decimals=2)} tether, {_grams(held.mass)}"
-    size = held.length + held.behind
-    return f"{held.kind} {metres(size, decimals=2)}, {_grams(held.mass)}"
+    shape = prop.held()
+    if shape.kind == "poi":
+        return f"{metres(shape.length, decimals=2)} tether, {_grams(shape.mass)}"
+    size = shape.length + shape.behind
+    return f"{shape.kind} {metres(size, decimals=2)}, {_grams(shape.mass)}"
 
 
 def _grams(mass: float) -> str:

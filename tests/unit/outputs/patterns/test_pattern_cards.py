@@ -136,7 +136,9 @@ def test_a_card_tells_the_arm_and_the_room_left():
     more = {
         key: f"{arm - out + by:.9f}" for key, by in (("exact", 0.0), ("over", 0.004), ("far", 0.2))
     }
-    assert "long: fully stretched" in card_text(one_pattern("static-spin", {"ahead": more["exact"]}))
+    assert "long: fully stretched" in card_text(
+        one_pattern("static-spin", {"ahead": more["exact"]})
+    )
     over = card_text(one_pattern("static-spin", {"ahead": more["over"]}))
     assert "long: the shoulder reaches the last 4 mm" in over
     far = card_text(one_pattern("static-spin", {"ahead": more["far"], "across": 0, "up": 0}))
