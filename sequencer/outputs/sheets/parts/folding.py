@@ -59,6 +59,6 @@ def _is_short(cue: Cue, entries: Sequence[CueLine], cues: Sequence[Cue]) -> bool
 def walk_words(cue: Cue) -> str:
     """A walk in words: how long, past which points, where to, and which way to face there."""
     x, y, facing = cue.spot
-    passing = [f"pass {place_words(*point)}" for point in cue.via]
-    goal = f"to {place_words(x, y)}, face {facing_words(facing)}"
+    passing = [f"pass the point {place_words(*point)}" for point in cue.via]
+    goal = f"end {place_words(x, y)}, face {facing_words(facing)}"
     return "; ".join([f"{plural(cue.beats, 'beat')} to {cue.formation}", *passing, goal])
