@@ -1,15 +1,64 @@
 """From a song to a fire-spinning routine that can be danced, checked and printed.
 
-The folders are the layers; imports run downwards only (held by import-linter):
+    import sequencer
 
-    cli        the command line: options in, one task, text out
-    tasks      the library's front door, one function a verb
-    outputs    tables, sheets, charts, traces        |  checks   verdicts on a show
-    listening  hears beats, bars, sections in a song |  show     the show file and its timeline
-    motion     laws of hands and props, joins, links
-    geometry   frames, bodies, certified distances   |  timing   beats, seconds, bar.beat
-    arrays, facts, findings, files, units            plain records, sourced numbers, safe writing
-    errors     what a caller may catch
+    song = sequencer.hear("my-song.mp3")              # beats, bars, sections
+    show = sequencer.stage("shows/mine.yaml")         # a show file on its song
+    report = sequencer.check(show)                    # findings and clearances
+    report.to_frame("findings")                       # as a pandas data frame
+    law = sequencer.law("pro-bend-4", start=-1)       # one hand and its prop, by a pattern's name
+
+Documented in docs/library.md; each name says its units in its docstring. Nothing is loaded until a name is
+first used. DEVELOPERS.md tells how the folders depend on each other.
 """
 
-__version__ = "0.1.0"
+from importlib import import_module
+from typing import TYPE_CHECKING
+
+from sequencer.version import __version__
+
+if TYPE_CHECKING:
+    from sequencer.api import (
+        Body,
+        Prop,
+        Report,
+        check,
+        distances,
+        hear,
+        law,
+        pattern_book,
+        read_show,
+        stage,
+        trace,
+    )
+    from sequencer.errors import InputError
+
+__all__ = [
+    "Body",
+    "InputError",
+    "Prop",
+    "Report",
+    "__version__",
+    "check",
+    "distances",
+    "hear",
+    "law",
+    "pattern_book",
+    "read_show",
+    "stage",
+    "trace",
+]
+
+
+def __getattr__(name: str) -> object:
+    """Load a name of the face when it is first used."""
+    if name not in __all__:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    home = import_module(f"{__name__}.{'errors' if name == 'InputError' else 'api'}")
+    value: object = getattr(home, name)
+    globals()[name] = value
+    return value
+
+
+def __dir__() -> list[str]:
+    return sorted(__all__)

@@ -2,13 +2,17 @@
 
 import errno
 import os
-import tempfile
+import secrets
 from collections.abc import Iterator, Mapping
 from contextlib import ExitStack, contextmanager, suppress
 from pathlib import Path
+from typing import TypeAlias
 
 from sequencer.errors import InputError, Place
 
+AnyPath: TypeAlias = str | os.PathLike[str]  # what public functions take for a file
+
+PARTIAL = ".partial-"  # how the name of a scratch file begins
 _REASONS = {
     errno.ENOSPC: "the disk is full",
     errno.EDQUOT: "the disk quota is used up",
@@ -41,12 +45,11 @@ def replacing(path: Path) -> Iterator[Path]:
     InputError
         If the folder cannot be written, or the disk is full.
     """
-    scratch: Path | None = None
+    # Its name is known before it is there: an interruption at any moment finds what to take away.
+    scratch = path.with_name(f"{PARTIAL}{secrets.token_hex(8)}{path.suffix}")
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
-        handle, name = tempfile.mkstemp(prefix=".partial-", suffix=path.suffix, dir=path.parent)
-        os.close(handle)
-        scratch = Path(name)
+        scratch.touch(mode=0o600, exist_ok=False)
         yield scratch
         mode = path.stat().st_mode if path.exists() else 0o666 & ~_umask()
         scratch.chmod(mode & 0o777)
@@ -54,9 +57,8 @@ def replacing(path: Path) -> Iterator[Path]:
     except OSError as error:
         raise _refusal(path, error) from error
     finally:
-        if scratch is not None:
-            with suppress(FileNotFoundError):
-                scratch.unlink()
+        with suppress(FileNotFoundError, NotADirectoryError):
+            scratch.unlink()
 
 
 @contextmanager

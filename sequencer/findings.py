@@ -1,9 +1,17 @@
 """What the checks say: plain frozen records that every output can print."""
 
-from dataclasses import dataclass
-from typing import Literal
+from collections import Counter
+from dataclasses import asdict, dataclass, fields
+from math import nan
+from typing import TYPE_CHECKING, Any, Literal, TypeAlias
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+from sequencer.facts.cautions import Condition
 
 Severity = Literal["stop", "warn", "note"]
+ReportTable: TypeAlias = Literal["findings", "clearances", "chances"]
 SEVERITIES: tuple[Severity, ...] = ("stop", "warn", "note")
 
 
@@ -84,9 +92,81 @@ class Report:
     clearances: tuple[Clearance, ...] = ()
     not_checked: tuple[str, ...] = ()  # what was not looked at, one sentence each
     cautions: tuple[str, ...] = ()  # what stands beside every report of a lit show
+    conditions: frozenset[Condition] = frozenset()  # of cautions, brought up by the findings
+    fuel_codes: frozenset[str] = frozenset()  # of findings that the fuel keeper's sheet lists
     danced: Danced | None = None  # as danced, where that was asked for
 
     @property
     def ok(self) -> bool:
         """True when nothing stands against the show."""
         return not any(finding.severity == "stop" for finding in self.findings)
+
+    def __repr__(self) -> str:
+        counts = Counter(finding.severity for finding in self.findings)
+        told = ", ".join(f"{counts[severity]} {severity}" for severity in SEVERITIES)
+        return f"<Report on {self.show}: {told}, {len(self.clearances)} clearances>"
+
+    def to_frame(self, table: ReportTable = "findings") -> "pd.DataFrame":
+        """One table of the report as a pandas data frame.
+
+        Parameters
+        ----------
+        table : {"findings", "clearances", "chances"}
+            Findings, one a row: `code`, `severity`, `who` (tuple of names), `start` and `end` [s],
+            `position` (bar.beat), `message`, `remedies` (tuple, best first), `source`, `x` and `y` [m,
+            stage frame].
+            Clearances, one a row: `first` and `second` (what comes close), `distance`, `required` and
+            `error` [m], `at` [s], `position`, `first_part` and `second_part`, `bound` (whether `distance`
+            is a lower bound only), `x` and `y` [m, stage frame].
+            Chances of a show danced many times, one a row: `first`, `second`, `start` and `end` [s],
+            `position`, `conflicts`, `runs`, `chance`, `low` and `high` [1], `worst` [m], `matters`, `who`.
+
+        Returns
+        -------
+        frame : DataFrame
+            In the report's order; what is not known is NaN or None.
+
+        Raises
+        ------
+        ValueError
+            If there is no such table.
+        """
+        import pandas as pd
+
+        chances = () if self.danced is None else self.danced.chances
+        tables: dict[str, tuple[type, tuple[Any, ...]]] = {
+            "findings": (Finding, self.findings),
+            "clearances": (Clearance, self.clearances),
+            "chances": (Chance, chances),
+        }
+        if table not in tables:
+            raise ValueError(f"table must be one of {', '.join(tables)}, got {table!r}")
+        kind, rows = tables[table]
+        return pd.DataFrame([_row(asdict(row)) for row in rows], columns=_columns(kind))
+
+
+_NUMBERS = {"start", "end"}  # that may be unknown
+_PAIRS = {
+    "between": ("first", "second"),
+    "parts": ("first_part", "second_part"),
+    "where": ("x", "y"),
+}
+
+
+def _columns(kind: type) -> list[str]:
+    """Fields of a record, those that hold two values as two columns."""
+    names = [field.name for field in fields(kind)]
+    return [column for name in names for column in _PAIRS.get(name, (name,))]
+
+
+def _row(record: dict[str, Any]) -> dict[str, Any]:
+    row: dict[str, Any] = {}
+    for name, value in record.items():
+        columns = _PAIRS.get(name)
+        if columns is None:
+            row[name] = value
+        else:
+            row |= dict(zip(columns, (nan, nan) if value is None else value, strict=True))
+    return {
+        name: nan if value is None and name in _NUMBERS else value for name, value in row.items()
+    }

@@ -1,12 +1,24 @@
 """Lengths, masses and the like as people write them: "1.8 m", "6 ft", "200 g" → SI.
 
+A point is always the decimal mark where it stands alone. A comma is one too ("1,8 m"), but before
+exactly three digits it may also part thousands ("1,500 mm"): such a number is refused. What only
+parts thousands is read: "1 500 mm", "1,500.5 mm", "1.500,5 mm", "1,500,000".
+
 Source of the factors: international yard and pound agreement of 1959 (exact); NIST SP 811.
 """
 
 import math
 import re
 
-_NUMBER = re.compile(r"^\s*([-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:[eE][-+]?\d+)?)\s*([^\d\s].*?)?\s*$")
+_SPACES = " \u00a0\u2009\u202f"  # plain, no-break, thin, narrow no-break
+_NUMBER = re.compile(
+    rf"^\s*([-+]?)(\d(?:[\d.,{_SPACES}]*[\d.,])?|[.,]\d+)([eE][-+]?\d+)?\s*([^\d\s].*?)?\s*$"
+)
+_DECIMAL = re.compile(r"^\d*[.,]?\d*$")
+_TWO_WAYS = re.compile(r"^[1-9]\d{0,2},\d{3}$")
+_THOUSANDS = re.compile(
+    rf"^[1-9]\d{{0,2}}(?:([.,{_SPACES}])\d{{3}})(?:\1\d{{3}})*(?:(?!\1)[.,]\d+)?$"
+)
 _FEET_INCHES = re.compile(r"^\s*(\d+)\s*(?:ft|')\s*(\d+(?:\.\d+)?)\s*(?:in|\")\s*$")
 
 LENGTHS = {
@@ -46,7 +58,13 @@ def quantity(text: str | float, units: dict[str, float], *, default: str) -> flo
     Raises
     ------
     ValueError
-        If it is no finite number, or the unit is unknown; says which units there are.
+        If it is no finite number, can be read as two numbers (both are named), or the unit is unknown
+        (says which units there are).
+
+    Examples
+    --------
+    >>> quantity("1,8 m", LENGTHS, default="m")
+    1.8
     """
     if isinstance(text, bool):
         raise ValueError(f"{text!r} is not a number")
@@ -59,13 +77,34 @@ def quantity(text: str | float, units: dict[str, float], *, default: str) -> flo
         match = _NUMBER.match(text)
         if not match:
             raise ValueError(f"{text!r} is not a number with a unit, such as {example(units)}")
-        value, unit = float(match[1].replace(",", ".")), match[2] or default
+        value, unit = (
+            float(match[1] + _plain(match, text, units) + (match[3] or "")),
+            match[4] or default,
+        )
     if unit not in units:
         raise ValueError(f"unit {unit!r} of {text!r} is not known; use one of {', '.join(units)}")
     value *= units[unit]
     if not math.isfinite(value):
         raise ValueError(f"{text!r} is not a finite number")
     return value
+
+
+def _plain(match: re.Match[str], text: str, units: dict[str, float]) -> str:
+    """The digits of a number with a point as the only mark."""
+    sign, digits, power, unit = (part or "" for part in match.groups())
+    if _TWO_WAYS.match(digits):
+        tail = power + (f" {unit}" if unit else "")
+        ways = [sign + digits.replace(",", mark) + tail for mark in ("", ".")]
+        raise ValueError(
+            f"{text.strip()!r} can be read as {' or as '.join(ways)}; write one of these, without the comma"
+        )
+    if _DECIMAL.match(digits):
+        return digits.replace(",", ".")
+    if not _THOUSANDS.match(digits):
+        raise ValueError(f"{text!r} is not a number with a unit, such as {example(units)}")
+    marks = re.sub(r"\d", "", digits)
+    whole, point, rest = digits.rpartition(marks[-1] if marks[-1] != marks[0] else "\0")
+    return re.sub(r"\D", "", whole) + ("." if point else "") + re.sub(r"\D", "", rest)
 
 
 def example(units: dict[str, float]) -> str:

@@ -1,6 +1,11 @@
 """What many tests share: a hypothesis profile, and small casts made from the real laws."""
 
 import importlib.util
+import os
+
+# As many workers as cores: threads within each would only stand in the others' way.
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+
 from pathlib import Path
 from types import SimpleNamespace
 
@@ -101,6 +106,17 @@ def sampled_distance(first, second, beats):
             )[0]
             out = np.minimum(out, gap - radii[0][p] - radii[1][q])
     return out
+
+
+@pytest.fixture(scope="session", autouse=True)
+def own_cache(tmp_path_factory):
+    """What is heard and searched here is not mixed with what the developer keeps; all workers share it."""
+    mine = tmp_path_factory.getbasetemp()
+    folder = (mine.parent if "PYTEST_XDIST_WORKER" in os.environ else mine) / "cache"
+    folder.mkdir(exist_ok=True)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("XDG_CACHE_HOME", str(folder))
+        yield folder
 
 
 @pytest.fixture(scope="session")

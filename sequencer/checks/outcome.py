@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from sequencer.findings import Clearance, Finding
+from sequencer.findings import Clearance, Danced, Finding
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
 
@@ -23,6 +23,10 @@ class Outcome:
     clearances: tuple[Clearance, ...] = ()
     not_checked: tuple[str, ...] = ()
     mendable: tuple[Mendable, ...] = ()  # those of the findings that `planning` seeks mends for
+    danced: Danced | None = None  # as danced, of the one check that dances the show
+
+    def __repr__(self) -> str:
+        return f"<Outcome: {len(self.findings)} findings, {len(self.clearances)} clearances>"
 
     def __add__(self, other: "Outcome") -> "Outcome":
         return Outcome(
@@ -30,6 +34,7 @@ class Outcome:
             clearances=self.clearances + other.clearances,
             not_checked=tuple(dict.fromkeys(self.not_checked + other.not_checked)),
             mendable=self.mendable + other.mendable,
+            danced=other.danced or self.danced,
         )
 
 

@@ -5,7 +5,6 @@ from typing import Any
 
 import click
 
-from sequencer import __version__
 from sequencer.cli.check import check
 from sequencer.cli.draw import draw
 from sequencer.cli.listen import listen
@@ -15,6 +14,7 @@ from sequencer.cli.rehearse import rehearse
 from sequencer.cli.sheet import sheet
 from sequencer.cli.trace import trace
 from sequencer.errors import InputError
+from sequencer.version import __version__
 
 
 class Verbs(click.Group):

@@ -131,6 +131,7 @@ def parse_burn_log(text: str, file: str) -> tuple[TimedBurn, ...]:
             if not any(cell.strip() for cell in cells):
                 continue
             try:
+                _check_width(header, cells, Place(file, reader.line_num))
                 burns.append(_burn(header, cells, file, reader.line_num, separator))
             except InputError as error:
                 faults.append(error)
@@ -192,6 +193,15 @@ def matching(
         )
         and (not wick or not burn.wick or burn.wick.casefold() == wick.casefold())
     )
+
+
+def _check_width(header: list[str], cells: list[str], place: Place) -> None:
+    """Refuse a row with more cells than the header: a comma inside a number would halve it unseen."""
+    if any(cell.strip() for cell in cells[len(header) :]):
+        raise InputError(
+            "bad-row", place, f"this row has {len(cells)} cells, the header names {len(header)}",
+            "write times without a comma (245 or 4:05), and texts that hold one in double quotes",
+        )  # fmt: skip
 
 
 def _burn(header: list[str], cells: list[str], file: str, line: int, separator: str) -> TimedBurn:

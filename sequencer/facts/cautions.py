@@ -18,7 +18,7 @@ Condition = Literal[
     "wind",
     "radiant",
     "music",
-    "no-permit",
+    "without-permit",
     "long-song",
     "crew-short",
     "fire-breathing",

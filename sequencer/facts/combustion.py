@@ -1,4 +1,4 @@
-"""Heat release, flame height and burning time of burning liquids. SI throughout: W, m, kg, s.
+"""Heat release and flame height of burning liquids. SI throughout: W, m, kg, s.
 
 The correlations are those of pool fires wider than 0.2 m. A wick is small, upright and moving, so the
 results are orders of magnitude that a real burn, watched, overrules.
@@ -35,41 +35,6 @@ def equivalent_diameter(area: ArrayLike) -> Floats:
     Source: geometry, as NUREG-1805 uses it, D = √(4A/π). Exact.
     """
     return np.sqrt(4.0 * _not_negative("area", area) / np.pi)
-
-
-def pool_heat_release(
-    area: ArrayLike,
-    *,
-    mass_flux: ArrayLike,
-    heat_of_combustion: ArrayLike,
-    absorption: ArrayLike,
-) -> Floats:
-    """Heat release of a burning pool, Q = m″ ΔH A (1 − e^(−kβ D)).
-
-    Parameters
-    ----------
-    area : array_like, shape (...) [m²]
-    mass_flux : array_like, shape (...) [kg/(m²·s)]
-        Of a very wide pool.
-    heat_of_combustion : array_like, shape (...) [J/kg]
-    absorption : array_like, shape (...) [1/m]
-        kβ.
-
-    Returns
-    -------
-    heat_release : ndarray, shape (...) [W]
-
-    Raises
-    ------
-    ValueError
-        If a value is negative.
-
-    Notes
-    -----
-    Source: US NRC, Fire Dynamics Tools (NUREG-1805), sheet 03. Pools wider than 0.2 m.
-    """
-    heat = _not_negative("heat_of_combustion", heat_of_combustion)
-    return heat * pool_burning_rate(area, mass_flux=mass_flux, absorption=absorption)
 
 
 def pool_burning_rate(area: ArrayLike, *, mass_flux: ArrayLike, absorption: ArrayLike) -> Floats:
@@ -155,39 +120,6 @@ def flame_height(heat_release: ArrayLike, *, diameter: ArrayLike) -> Floats:
     heat = _not_negative("heat_release", heat_release)
     base = _not_negative("diameter", diameter)
     return np.maximum(0.0, _HESKESTAD * heat**0.4 - 1.02 * base)
-
-
-def pool_burn_seconds(
-    volume: ArrayLike, *, diameter: ArrayLike, mass_flux: ArrayLike, density: ArrayLike
-) -> Floats:
-    """Burning time of a pool, 4 V ρ / (π D² m″).
-
-    Parameters
-    ----------
-    volume : array_like, shape (...) [m³]
-    diameter : array_like, shape (...) [m]
-    mass_flux : array_like, shape (...) [kg/(m²·s)]
-    density : array_like, shape (...) [kg/m³]
-
-    Returns
-    -------
-    seconds : ndarray, shape (...) [s]
-
-    Raises
-    ------
-    ValueError
-        If a value is negative, or the diameter or the mass flux is 0.
-
-    Notes
-    -----
-    Source: NUREG-1805 ch. 3 (from memory).
-    """
-    base = _not_negative("diameter", diameter)
-    flux = _not_negative("mass_flux", mass_flux)
-    if np.any(base == 0) or np.any(flux == 0):
-        raise ValueError("diameter and mass_flux must be positive")
-    regression = flux / _not_negative("density", density)
-    return 4.0 * _not_negative("volume", volume) / (np.pi * base**2 * regression)
 
 
 def _not_negative(name: str, values: ArrayLike) -> Floats:

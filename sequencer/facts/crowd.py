@@ -77,14 +77,3 @@ def floor_capacity(area: float, *, kind: str = "outdoors") -> int:
     if not area >= 0:
         raise ValueError(f"area must be ≥ 0, got {area!r}")
     return int(area / spaces[kind] + 1e-9)
-
-
-def walking_speed(density: float) -> float:
-    """Speed in a crowd [m/s] at a density [people/m²]; 0 where nobody can move.
-
-    Source: SFPE Handbook ch. 59, S = k − a·k·D, k = 1.40 m/s, a = 0.266 m² (from memory); holds
-    from 0.54 people/m², below which the free speed at that density is kept.
-    """
-    constants = data("crowd.json")["walking"]
-    k, a = constants["k"], constants["a"]
-    return float(max(0.0, k - a * k * max(density, 0.54)))

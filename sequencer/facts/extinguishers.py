@@ -7,7 +7,6 @@ Sources: NFPA 10 as told by trade articles (read second-hand).
 """
 
 import re
-from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
 from typing import Literal
@@ -137,16 +136,3 @@ def allowed_travel(rating: Rating, volume: float) -> Travel | None:
         ):
             best = travel
     return best
-
-
-def walk_length(legs: Sequence[float]) -> float:
-    """Length of a walking path from its legs [m].
-
-    Raises
-    ------
-    ValueError
-        If a leg is negative.
-    """
-    if any(not leg >= 0 for leg in legs):
-        raise ValueError("legs must not be negative")
-    return float(sum(legs))

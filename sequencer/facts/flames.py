@@ -22,82 +22,11 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, as_floats
-from sequencer.facts.combustion import flame_height
 
 PEAK = 1.5  # [1] peak over mean heat release of a freshly lit wick; a design choice
 STANDARD_GRAVITY = 9.80665  # [m/s²] standard
 AIR_DENSITY = 1.2  # [kg/m³] at 20 °C
 FASTEST_HEAD = 20.0  # [m/s] above any head spun by hand: 2 turns a second at 1.15 m are 14.5 m/s
-
-
-def resting_reach(heat_release: ArrayLike, *, diameter: ArrayLike, peak: float = PEAK) -> Floats:
-    """Reach of the flame beyond a wick at rest.
-
-    Parameters
-    ----------
-    heat_release : array_like, shape (...) [W]
-        Mean over the burn.
-    diameter : array_like, shape (...) [m]
-        Of the wick.
-    peak : float
-        Peak over mean heat release.
-
-    Returns
-    -------
-    reach : ndarray, shape (...) [m]
-
-    Raises
-    ------
-    ValueError
-        If a value is negative.
-
-    Notes
-    -----
-    Source: Heskestad 1984, Fire Safety Journal 7:25; the whole height is taken beyond the wick.
-    """
-    return flame_height(as_floats("heat_release", heat_release) * peak, diameter=diameter)
-
-
-def moving_reach(
-    heat_release: ArrayLike,
-    *,
-    diameter: ArrayLike,
-    speed: ArrayLike,
-    heat_of_combustion: float,
-    peak: float = PEAK,
-) -> Floats:
-    """Reach of the flame beyond a wick whose head moves; never less than at rest.
-
-    Parameters
-    ----------
-    heat_release : array_like, shape (...) [W]
-        Mean over the burn.
-    diameter : array_like, shape (...) [m]
-        Of the wick; positive.
-    speed : array_like, shape (...) [m/s]
-        Of the head through the air, wind included.
-    heat_of_combustion : float
-        [J/kg]
-    peak : float
-        Peak over mean heat release.
-
-    Returns
-    -------
-    reach : ndarray, shape (...) [m]
-
-    Raises
-    ------
-    ValueError
-        If a value is negative, or the diameter or the heat of combustion is 0.
-
-    Notes
-    -----
-    Source: Thomas 1963, Moorhouse 1982 (from memory), each at its worst; see the module's head. An
-    upper estimate, not a bound: watch a real burn.
-    """
-    rest = resting_reach(heat_release, diameter=diameter, peak=peak)
-    burnt = peak * as_floats("heat_release", heat_release) / _positive(heat_of_combustion)
-    return _blown(rest, burnt, as_floats("diameter", diameter), as_floats("speed", speed))
 
 
 def stretched_reach(

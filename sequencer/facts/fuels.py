@@ -20,11 +20,6 @@ NfpaClass = Literal["IA", "IB", "IC", "II", "IIIA", "IIIB"]
 GhsCategory = Literal[1, 2, 3, 4]
 
 
-def celsius_from_fahrenheit(fahrenheit: float) -> float:
-    """Degrees Celsius; exact to rounding."""
-    return (fahrenheit - 32.0) / 1.8
-
-
 def _exact(fahrenheit: int) -> Fraction:
     return Fraction(fahrenheit - 32) * Fraction(5, 9)
 

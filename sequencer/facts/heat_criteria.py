@@ -20,17 +20,6 @@ class HeatCriterion:
     mark: Mark
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Dose:
-    """Thermal dose at which something happens, [(kW/m²)^(4/3)·s]."""
-
-    effect: str
-    low: float
-    middle: float
-    high: float
-    source: Source
-
-
 @cache
 def heat_criteria() -> Mapping[str, HeatCriterion]:
     """All fluxes by name."""
@@ -47,21 +36,3 @@ def heat_criteria() -> Mapping[str, HeatCriterion]:
             mark=mark_of(entry, origin),
         )
     return table
-
-
-@cache
-def doses() -> Mapping[str, Dose]:
-    """Doses by effect: pain, first_degree, second_degree, third_degree."""
-    content = data("heat_criteria.json")["doses"]
-    origin = source(content["source"])
-    effects = ("pain", "first_degree", "second_degree", "third_degree")
-    return {
-        effect: Dose(
-            effect=effect,
-            low=content[effect][0],
-            middle=content[effect][1],
-            high=content[effect][2],
-            source=origin,
-        )
-        for effect in effects
-    }

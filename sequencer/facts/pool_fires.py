@@ -1,7 +1,6 @@
-"""Burning rates of pools of liquid, as tabulated and as measured.
+"""Burning rates of pools of liquid, as tabulated.
 
-Sources: US NRC, Fire Dynamics Tools (NUREG-1805), after SFPE Handbook 3rd ed. p. 3-26; NIST pool
-fires of the MaCFP database. Valid for pools wider than 0.2 m (Babrauskas 1983): a wick is smaller.
+Source: US NRC, Fire Dynamics Tools (NUREG-1805), after SFPE Handbook 3rd ed. p. 3-26. Valid for pools wider than 0.2 m (Babrauskas 1983): a wick is smaller.
 """
 
 from collections.abc import Mapping
@@ -23,30 +22,9 @@ class PoolFire:
     source: Source
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class MeasuredPool:
-    """One measured fire."""
-
-    fuel: str
-    diameter: float  # [m]
-    mass_flux: float  # [kg/(m²·s)]
-    mass_flux_error: float  # [kg/(m²·s)]
-    radiative_fraction: float  # [1]
-    radiative_error: float  # [1]
-    source: Source
-
-
 @cache
 def pool_fires() -> Mapping[str, PoolFire]:
     """The table by fuel."""
     content = data("pool_fires.json")
     origin = source(content["source"])
     return {entry["name"]: PoolFire(**entry, source=origin) for entry in content["fuels"]}
-
-
-@cache
-def measured_pools() -> tuple[MeasuredPool, ...]:
-    """The measured fires."""
-    content = data("pool_fires.json")
-    origin = source(content["measured_source"])
-    return tuple(MeasuredPool(**entry, source=origin) for entry in content["measured"])

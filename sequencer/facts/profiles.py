@@ -2,6 +2,10 @@
 
 A profile is what one text says, no more: a subject it does not name is not thereby allowed. Nothing
 here is a permission; the authority for the place decides.
+
+Another package can add profiles through the entry-point group `sequencer.profiles`: each entry names a
+mapping of names to records like those in facts/data/profiles, or a callable that returns one. A record
+brings the sources of its numbers along, as a list under `sources`.
 """
 
 import difflib
@@ -14,7 +18,10 @@ from typing import Any
 
 from sequencer.facts.extinguishers import Rating, parse_rating
 from sequencer.facts.rule_kinds import RULE_KINDS, Kind, Sort
-from sequencer.facts.sources import Mark, Source, cited, data, mark_of, source
+from sequencer.facts.sources import Mark, Source, cited, data, mark_of, source, sources
+from sequencer.plugins import Plugin, extended
+
+PROFILE_PLUGINS = "sequencer.profiles"
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,30 +142,77 @@ class Profile:
 
 @cache
 def profile_names() -> tuple[str, ...]:
-    """Names of the profiles that come with the package, the default first."""
-    folder = files("sequencer.facts").joinpath("data").joinpath("profiles")
-    names = sorted(item.name.removesuffix(".json") for item in folder.iterdir())
-    return ("default", *(name for name in names if name != "default"))
+    """Names of all profiles, the default first.
+
+    Raises
+    ------
+    InputError
+        If another package's profiles are broken, or one takes a name that is in use.
+    """
+    return ("default", *(name for name in sorted(_entries()) if name != "default"))
 
 
 @cache
 def profile(name: str) -> Profile:
-    """A profile of the package.
+    """A profile of this package or of another one.
 
     Raises
     ------
     ValueError
         If there is none of that name; says which are near.
+    InputError
+        If another package's profiles are broken, or one takes a name that is in use.
     """
     known = profile_names()
     if name not in known:
         near = difflib.get_close_matches(name.casefold(), known, n=3, cutoff=0.5)
         hint = f"did you mean {' or '.join(near)}" if near else f"known are {', '.join(known)}"
         raise ValueError(f"{name!r} is no rule profile; {hint}")
-    entry = data(f"profiles/{name}.json")
+    entry = _entries()[name]
+    return _profile(data(f"profiles/{name}.json"), {}) if entry is None else entry
+
+
+@cache
+def _entries() -> dict[str, Profile | None]:
+    """Profiles by name; None for a built-in one, which is read when it is needed."""
+    folder = files("sequencer.facts").joinpath("data").joinpath("profiles")
+    built_in: dict[str, Profile | None] = {
+        item.name.removesuffix(".json"): None for item in folder.iterdir()
+    }
+    return extended(built_in, PROFILE_PLUGINS, _added)
+
+
+def _added(plugin: Plugin) -> dict[str, Profile | None]:
+    out: dict[str, Profile | None] = {}
+    for name, record in plugin.records().items():
+        if not isinstance(record, Mapping):
+            raise TypeError(f"profile {name!r} must be a record of keys and values")
+        entry = {"note": "", "authority": False, **record, "name": name}
+        try:
+            out[name] = _profile(entry, {each.key: each for each in _own_sources(entry)})
+        except KeyError as error:
+            raise ValueError(f"profile {name!r} lacks {error.args[0]!r}") from None
+        except (TypeError, ValueError) as error:
+            raise ValueError(f"profile {name!r}: {error}") from None
+    return out
+
+
+def _own_sources(entry: Mapping[str, Any]) -> list[Source]:
+    """Sources that a profile of another package brings along."""
+    own = [Source(**each) for each in entry.get("sources", ())]
+    for each in own:
+        if each.key in sources():
+            raise ValueError(f"source {each.key!r} is there already; choose another key")
+        mark_of({"mark": each.mark}, each)
+    return own
+
+
+def _profile(entry: Mapping[str, Any], own: Mapping[str, Source]) -> Profile:
+    """A profile from its record; `own` are sources besides the package's."""
     rules = []
     for item in entry["rules"]:
-        origin = source(str(item.get("source", "")))
+        key = str(item.get("source", ""))
+        origin = own[key] if key in own else source(key)
         rules.append(
             Rule(
                 kind=kind_of(item["kind"]),

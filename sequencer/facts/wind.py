@@ -1,24 +1,10 @@
-"""Wind: Beaufort forces, and limits borrowed from open burning.
+"""Wind: Beaufort forces.
 
-No authority text that was read gives a number for fire performers; the limits are those of open-air
-fires, and every use says so. Source: Beaufort table (forces 3 to 5 read, the others from memory).
+Source: Beaufort table (forces 3 to 5 read, the others from memory).
 """
 
-from dataclasses import dataclass
-from functools import cache
-
-from sequencer.facts.sources import Source, data, source
+from sequencer.facts.sources import data
 from sequencer.units import SPEEDS
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class WindLimit:
-    """A wind above which open-air fires are not lit."""
-
-    speed: float  # [m/s]
-    printed: str
-    what: str
-    source: Source
 
 
 def beaufort(speed: float) -> int:
@@ -41,13 +27,4 @@ def beaufort(speed: float) -> int:
         int(entry["force"])
         for entry in data("wind.json")["forces"]
         if entry["upper"] is None or miles <= entry["upper"]
-    )
-
-
-@cache
-def wind_limits() -> tuple[WindLimit, ...]:
-    """Limits of open burning."""
-    return tuple(
-        WindLimit(**{**entry, "source": source(entry["source"])})
-        for entry in data("wind.json")["limits"]
     )

@@ -1,4 +1,4 @@
-"""Distances of points and segments in space, for whole arrays at once.
+"""Distances of segments in space, for whole arrays at once.
 
 Any one frame [m]; a point is a segment whose ends are one.
 """
@@ -8,32 +8,6 @@ import numpy as np
 from sequencer.arrays import Floats
 
 _TINY = 1e-300
-
-
-def point_segment(point: Floats, start: Floats, end: Floats) -> tuple[Floats, Floats]:
-    """Distance of points from segments, and where on the segment.
-
-    Parameters
-    ----------
-    point : ndarray, shape (..., 3) [m, any one frame]
-    start : ndarray, shape (..., 3) [m, same frame]
-    end : ndarray, shape (..., 3) [m, same frame]
-
-    Returns
-    -------
-    distance : ndarray, shape (...) [m]
-    along : ndarray, shape (...) [1]
-        0 at the start, 1 at the end.
-
-    Notes
-    -----
-    Source: orthogonal projection, clamped (C. Ericson, Real-Time Collision Detection, 2005, 5.1.2).
-    Exact up to rounding.
-    """
-    axis = end - start
-    along = np.clip(_dot(point - start, axis) / np.maximum(_dot(axis, axis), _TINY), 0.0, 1.0)
-    gap = point - start - along[..., None] * axis
-    return np.sqrt(_dot(gap, gap)), along
 
 
 def segment_segment(

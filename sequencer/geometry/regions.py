@@ -65,12 +65,6 @@ class Region:
         left, down, right, up = self.polygon.bounds
         return float(left), float(down), float(right), float(up)
 
-    def contains(self, point: Point) -> bool:
-        """Whether a point lies inside or on the edge."""
-        import shapely
-
-        return bool(self.polygon.covers(shapely.Point(point)))
-
     def prisms(self, *, bottom: float = -FAR_AWAY, top: float = FAR_AWAY) -> tuple[Prism, ...]:
         """Convex prisms that together fill the region between two heights."""
         return _convex(self.polygon, bottom, top)

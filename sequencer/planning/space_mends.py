@@ -8,20 +8,17 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from sequencer.checks.dance.feasible import feasible
-from sequencer.checks.dance.joins import joins
-from sequencer.checks.dance.travel import travel
+from sequencer.checks.distances import clearance as distances
 from sequencer.checks.distances.boundaries import boundaries
 from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.checks.distances.spacing import Conflict, conflicts
-from sequencer.checks.fire.fire_and_crew import safety
 from sequencer.checks.outcome import BeatClock, Outcome
+from sequencer.checks.registry import checks_of
 from sequencer.errors import InputError
 from sequencer.findings import Finding
 from sequencer.motion.clearance.approach import approaches
 from sequencer.planning.restaging import restaged
 from sequencer.planning.space_edits import SpaceEdit, edits_by_kind
-from sequencer.safety.house_rules import rules_of
 from sequencer.staging.staged import Staged
 
 _ALL_KINDS = 3  # conflicts for which changes of what is danced are tried too
@@ -49,7 +46,7 @@ class Baseline:
 def baseline(show: Staged) -> Baseline:
     """What stands against a show."""
     span = show.span
-    required = required_distances(show, rules_of(show)).performers
+    required = required_distances(show).performers
     floor, near = _on_the_floor(show)
     return Baseline(
         show=show,
@@ -133,7 +130,7 @@ _NOTHING = (
 
 def too_close(show: Staged) -> tuple[Conflict, ...]:
     """Conflicts of a show, closest first."""
-    required = required_distances(show, rules_of(show)).performers
+    required = required_distances(show).performers
     found = approaches(show.dancers, *show.span, required=required, minima=False)
     return tuple(sorted(conflicts(show.dancers, found, required), key=lambda one: one.distance))
 
@@ -202,19 +199,26 @@ def _known(
 
 def _on_the_floor(show: Staged) -> tuple[Stops, dict[tuple[str, str], float]]:
     """What stops a show that depends on where people stand; and what they stand too near to."""
-    required = required_distances(show, rules_of(show))
+    required = required_distances(show)
     start, end = show.span
     outcome = boundaries(show.dancers, show.tempo, show.venue, required, start=start, end=end)
     near: dict[tuple[str, str], float] = {}
     for row in outcome.clearances:
         if row.distance < row.required:
             near[row.between] = min(row.distance, near.get(row.between, row.distance))
-    return _stops(outcome + travel(show.dancers, show.tempo) + safety(show)), near
+    for check in checks_of("places"):
+        if check is not distances.CHECK:  # its part on performers against each other is `too_close`
+            outcome += check.outcome(show)
+    return _stops(outcome), near
 
 
 def _trajectory_stops(show: Staged) -> Stops:
     """What stops a show that depends on what is danced."""
-    return _stops(joins(show) + feasible(show))
+    outcome = Outcome()
+    for check in checks_of("courses"):
+        if check is not distances.CHECK:
+            outcome += check.outcome(show)
+    return _stops(outcome)
 
 
 def _stops(outcome: Outcome) -> Stops:

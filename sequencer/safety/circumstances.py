@@ -3,29 +3,17 @@
 from collections.abc import Collection
 
 from sequencer.facts.cautions import Caution, Condition, Reader, cautions_for
-from sequencer.findings import Finding
 from sequencer.staging.staged import Staged
 
-_BY_CODE: dict[str, Condition] = {
-    "burns-out": "long-song",
-    "burn-reserve": "long-song",
-    "too-few-safety": "crew-short",
-    "nobody-watching": "crew-short",
-    "limit-loosened": "override",
-    "not-recorded": "missing",
-    "burn-unknown": "missing",
-    "indoors-not-recorded": "missing",
-}
 
-
-def conditions_of(show: Staged, findings: Collection[Finding] = ()) -> frozenset[Condition]:
-    """Conditions of a show and of what the checks found in it.
+def conditions_of(show: Staged, brought_up: Collection[Condition] = ()) -> frozenset[Condition]:
+    """Conditions of a show, with those that the checks brought up.
 
     Parameters
     ----------
     show : Staged
-    findings : collection of Finding
-        Of all checks; some cautions belong to what was found.
+    brought_up : collection of str
+        Conditions that the checks' findings brought up (`Report.conditions`).
     """
     found: set[Condition] = {"music"}
     if show.show.crew:
@@ -34,7 +22,7 @@ def conditions_of(show: Staged, findings: Collection[Finding] = ()) -> frozenset
         found.add("lit")
         found.add("radiant")
     if show.lit and not show.show.rules.permit:
-        found.add("no-permit")
+        found.add("without-permit")
     if show.show.venue.setting == "indoors":
         found.add("indoors")
     else:
@@ -43,21 +31,21 @@ def conditions_of(show: Staged, findings: Collection[Finding] = ()) -> frozenset
     if show.show.venue.exits:
         found.add("exits")
     if show.lit:
-        found.update(_BY_CODE[each.code] for each in findings if each.code in _BY_CODE)
+        found.update(brought_up)
     return frozenset(found)
 
 
 def cautions_of(
-    show: Staged, findings: Collection[Finding] = (), *, reader: Reader | None = None
+    show: Staged, brought_up: Collection[Condition] = (), *, reader: Reader | None = None
 ) -> tuple[Caution, ...]:
     """Cautions that a reader of a show's sheets gets; none where nothing burns.
 
     Parameters
     ----------
     show : Staged
-    findings : collection of Finding
-        Of all checks.
+    brought_up : collection of str
+        Conditions that the checks' findings brought up (`Report.conditions`).
     reader : str, optional
         Whose sheet it is; everybody's where none is named.
     """
-    return cautions_for(conditions_of(show, findings), reader) if show.lit else ()
+    return cautions_for(conditions_of(show, brought_up), reader) if show.lit else ()

@@ -12,6 +12,7 @@ from sequencer.safety.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_o
 from sequencer.safety.house_rules import rules_of
 from sequencer.safety.posting import PostArea, Posting, propose_posts
 from sequencer.safety.watching import Duty, WatchPlan, watch_plan
+from sequencer.staging.kept import once_per_show
 from sequencer.staging.staged import Staged
 
 POST_ROOM = 3.0  # [m] beyond the reaches in which posts are looked for
@@ -36,6 +37,7 @@ class SafetyPlan:
     lighting: tuple[Lighting, ...]  # by start
 
 
+@once_per_show
 def safety_plan(show: Staged) -> SafetyPlan:
     """The plan of a staged show.
 

@@ -487,6 +487,15 @@ class Show(Record):
     rules: Rules = Field(Rules(), description="what the show is held to")
     drift: Drift = Field(Drift(), description="how far people are from the plan, as danced")
 
+    def __repr__(self) -> str:
+        return (
+            f"<Show {self.title}, version {self.version}: {len(self.cast)} in the cast, "
+            f"{len(self.timeline)} entries>"
+        )
+
+    def __str__(self) -> str:
+        return repr(self)
+
     @property
     def names(self) -> tuple[str, ...]:
         """Names of the cast, in the order of the file."""

@@ -46,6 +46,9 @@ class ReadShow:
     show: Show
     document: Document
 
+    def __repr__(self) -> str:
+        return f"<ReadShow {self.document.file}: {self.show!r}>"
+
     def fault(
         self, code: str, path: Sequence[PathKey], what: str, mend: str, why: str = ""
     ) -> InputError:

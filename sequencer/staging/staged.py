@@ -11,6 +11,7 @@ from sequencer.motion.patterns.library import Pattern, patterns
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Show
 from sequencer.show.reading import ReadShow
+from sequencer.staging.kept import Kept
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
@@ -50,6 +51,9 @@ class Block:
     note: str
     path: Path  # the entry or step of the show file that it comes from
     posture: Posture = UPRIGHT  # how the body gives way meanwhile
+
+    def __repr__(self) -> str:
+        return f"<Block of {self.who}: {self.title}, beats {self.start:g} … {self.end:g}>"
 
     @property
     def title(self) -> str:
@@ -100,6 +104,13 @@ class Staged:
     )  # stage, audience, ceiling, scenery and posts as geometry
     read: ReadShow | None = None  # what it was staged from, so that a change can be tried
     heard: Song | None = None  # the song before the show's corrections
+    kept: Kept = field(default_factory=Kept, init=False, repr=False, compare=False)  # see there
+
+    def __repr__(self) -> str:
+        return (
+            f"<Staged {self.show.title}: {len(self.dancers)} in the cast, {len(self.blocks)} blocks, "
+            f"{self.song.duration:.1f} s at {self.song.tempo:.1f} beats/min>"
+        )
 
     def seconds(self, beat: float) -> float:
         """Second of the track at a beat coordinate."""

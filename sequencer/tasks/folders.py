@@ -4,6 +4,7 @@ from contextlib import AbstractContextManager, nullcontext
 from pathlib import Path
 
 from sequencer.errors import InputError, Place
+from sequencer.files import AnyPath
 from sequencer.progress import Progress
 from sequencer.tasks.dancing import connected
 from sequencer.timing.song import Song
@@ -12,7 +13,7 @@ _Results = tuple[tuple[Path, Song | InputError], ...]
 
 
 def hear_folder(
-    folder: Path,
+    folder: AnyPath,
     *,
     again: bool = False,
     jobs: int = -1,
@@ -23,7 +24,7 @@ def hear_folder(
 
     Parameters
     ----------
-    folder : Path
+    folder : path
     again : bool
         Analyse again and ignore cached results.
     jobs : int
@@ -44,7 +45,7 @@ def hear_folder(
     """
     from sequencer.listening.hearing import heard_tracks, tracks_in
 
-    paths = tracks_in(folder)
+    paths = tracks_in(Path(folder))
     if not paths:
         raise InputError(
             "no-tracks",
@@ -70,7 +71,7 @@ def _backend(cluster: str | None) -> AbstractContextManager[object]:
     return nullcontext() if cluster is None else joblib.parallel_config(backend="dask")
 
 
-def chart_folder(results: _Results, charts: Path) -> None:
+def chart_folder(results: _Results, charts: AnyPath) -> None:
     """Write a chart of each track into a folder, named after the track.
 
     Raises
@@ -83,11 +84,13 @@ def chart_folder(results: _Results, charts: Path) -> None:
 
     for path, song in results:
         if isinstance(song, Song):
-            write_figure(song_chart(song), charts / f"{path.name}.png")
+            write_figure(song_chart(song), Path(charts) / f"{path.name}.png")
 
 
-def folder_text(folder: Path, results: _Results, *, as_json: bool) -> str:
+def folder_text(folder: AnyPath, results: _Results, *, as_json: bool) -> str:
     """The analysed songs, as JSON or as a table for people."""
     from sequencer.outputs.song import songs_table
 
-    return songs_table.songs_json(folder, results) if as_json else songs_table.songs_text(results)
+    if as_json:
+        return songs_table.songs_json(Path(folder), results)
+    return songs_table.songs_text(results)

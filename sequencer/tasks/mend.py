@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from sequencer.files import write_text
+from sequencer.files import AnyPath, write_text
 from sequencer.planning.mending import Mended, mended_joins, mended_spacing
 from sequencer.progress import Progress
 from sequencer.show.document import parse_document
@@ -10,7 +10,7 @@ from sequencer.show.reading import show_from_document
 from sequencer.tasks import shows
 
 
-def mend_show(path: Path, *, progress: Progress | None = None) -> Mended:
+def mend_show(path: AnyPath, *, progress: Progress | None = None) -> Mended:
     """Mend joins and distances of a show file in place; it is written atomically, and only if it changed.
 
     Raises
@@ -18,9 +18,8 @@ def mend_show(path: Path, *, progress: Progress | None = None) -> Mended:
     InputError
         If the show or its track cannot be used, or the file cannot be written.
     """
-    shows.stage_show(
-        path, progress=progress
-    )  # rejects an unusable show, including one made for another cut of the track
+    path = Path(path)
+    shows.stage_show(path, progress=progress)  # rejects an unusable show, another cut included
     say = progress or (lambda _subject, _share: None)
     text = path.read_text(encoding="utf-8-sig")
     track = path.parent / show_from_document(parse_document(text, str(path))).show.track.file

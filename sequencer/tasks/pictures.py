@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from sequencer.errors import InputError, Place
+from sequencer.files import AnyPath
 from sequencer.progress import Progress
 from sequencer.staging.staged import Staged
 from sequencer.tasks.shows import stage_show
@@ -29,7 +30,7 @@ class PictureOptions:
 
 
 def draw_show(
-    path: Path, out: Path, options: PictureOptions, *, progress: Progress | None = None
+    path: AnyPath, out: AnyPath, options: PictureOptions, *, progress: Progress | None = None
 ) -> tuple[list[Path], list[str]]:
     """Draw a show into its own folder in `out`; returns the files, and what could not be drawn and why.
 
@@ -48,7 +49,7 @@ def draw_show(
     left: list[str] = []
 
     def keep(name: str, figure: "Figure") -> None:
-        target = out / path.stem / f"{name}.{options.kind}"
+        target = Path(out) / Path(path).stem / f"{name}.{options.kind}"
         write_figure(figure, target)
         written.append(target)
 
@@ -114,9 +115,8 @@ _DRAWN: "dict[str, Callable[[Staged, tuple[float, float]], Figure]]" = {
 
 def _required(show: Staged) -> float:
     from sequencer.checks.distances.rule_distances import required_distances
-    from sequencer.safety.house_rules import rules_of
 
-    return required_distances(show, rules_of(show)).performers
+    return required_distances(show).performers
 
 
 def _closest_moment(show: Staged, span: tuple[float, float]) -> tuple[str, float]:

@@ -5,25 +5,35 @@ import json
 import os
 from collections.abc import Callable, Sequence
 from pathlib import Path, PurePath
+from typing import TYPE_CHECKING, TypeAlias
 
 from sequencer.errors import InputError, Place
-from sequencer.files import write_text
+from sequencer.files import AnyPath, write_text
 from sequencer.findings import Report
 from sequencer.progress import Progress
 from sequencer.staging.staged import Staged
 from sequencer.tasks.dancing import Dancing, trials
 from sequencer.timing.song import Song
 
+if TYPE_CHECKING:
+    from sequencer.show.reading import ReadShow
+
+AnyShow: TypeAlias = "AnyPath | ReadShow | Staged"
+
 
 def hear_song(
-    track: Path, *, taps: Path | None = None, again: bool = False, progress: Progress | None = None
+    track: AnyPath,
+    *,
+    taps: AnyPath | None = None,
+    again: bool = False,
+    progress: Progress | None = None,
 ) -> Song:
     """Beats, bars, sections and energy of a track; from the cache if it was analysed before.
 
     Parameters
     ----------
-    track : Path
-    taps : Path, optional
+    track : path
+    taps : path, optional
         The user's own beats, which replace the detected ones.
     again : bool
         Analyse again and ignore the cached result.
@@ -36,21 +46,21 @@ def hear_song(
     """
     from sequencer.listening.hearing import hear
 
-    song = hear(track, progress=progress, use_cache=not again)
+    song = hear(Path(track), progress=progress, use_cache=not again)
     if taps is None:
         return song
     from sequencer.timing.corrections import corrected
     from sequencer.timing.taps import given_count
 
     try:
-        return corrected(song, given_count(taps))
+        return corrected(song, given_count(Path(taps)))
     except ValueError as error:
         raise InputError(
             "taps-do-not-fit", Place(str(taps)), str(error), "tap along to this exact track"
         ) from error
 
 
-def click_song(song: Song, track: Path, path: Path) -> None:
+def click_song(song: Song, track: AnyPath, path: AnyPath) -> None:
     """Write the track with a click on every beat, as WAV.
 
     Raises
@@ -60,22 +70,24 @@ def click_song(song: Song, track: Path, path: Path) -> None:
     """
     from sequencer.outputs.sound.clicked import write_clicked
 
-    write_clicked(song, track, path)
+    write_clicked(song, Path(track), Path(path))
 
 
-def song_text(song: Song, track: Path, *, as_json: bool) -> str:
+def song_text(song: Song, track: AnyPath, *, as_json: bool) -> str:
     """The analysed song, as JSON or as a summary for people."""
     from sequencer.outputs.song import song_report
 
-    return song_report.song_json(song, track) if as_json else song_report.song_summary(song)
+    if as_json:
+        return song_report.song_json(song, Path(track))
+    return song_report.song_summary(song)
 
 
-def draw_song(song: Song, chart: Path) -> None:
+def draw_song(song: Song, chart: AnyPath) -> None:
     """Write the chart of a song, as PNG, SVG or PDF by the file's extension."""
     from sequencer.outputs.figures import write_figure
     from sequencer.outputs.song.song_chart import song_chart
 
-    write_figure(song_chart(song), chart)
+    write_figure(song_chart(song), Path(chart))
 
 
 def schema_text() -> str:
@@ -86,8 +98,8 @@ def schema_text() -> str:
 
 
 def start_show(
-    show: Path,
-    track: Path,
+    show: AnyPath,
+    track: AnyPath,
     *,
     title: str | None = None,
     force: bool = False,
@@ -102,6 +114,7 @@ def start_show(
     """
     from sequencer.show.starter import starter_text
 
+    show, track = Path(show), Path(track)
     if show.exists() and not force:
         raise InputError(
             "file-exists",
@@ -126,13 +139,20 @@ def start_show(
 
 
 def stage_show(
-    path: Path, *, without_track: bool = False, progress: Progress | None = None
+    path: AnyShow,
+    *,
+    song: Song | None = None,
+    without_track: bool = False,
+    progress: Progress | None = None,
 ) -> Staged:
     """Stage a show file: put it on its song, with every block turned into laws.
 
     Parameters
     ----------
-    path : Path
+    path : path, ReadShow or Staged
+        A show file, or a show that has been read; a staged one is returned unchanged.
+    song : Song, optional
+        The analysed track; analysed here if not given.
     without_track : bool
         If the track is missing, use the cached analysis with the hash that the show names.
     progress : callable, optional
@@ -142,42 +162,49 @@ def stage_show(
     InputError
         If the show or its track cannot be used.
     """
-    from sequencer.show.reading import read_show
+    from sequencer.show.reading import ReadShow, read_show
     from sequencer.staging.timeline import staged
 
-    read = read_show(path)
-    track = path.parent / read.show.track.file
-    if not track.exists():
-        if without_track and (known := _heard_before(read.show.track.sha256, track)) is not None:
-            return staged(read, known)
-        raise read.fault(
-            "no-track", ("track", "file"), f"cannot find the track {read.show.track.file!r} next to the show file",
-            "write its path relative to the show file",
-        )  # fmt: skip
-    song = hear_song(track, progress=progress)
+    if isinstance(path, Staged):
+        return path
+    read = path if isinstance(path, ReadShow) else read_show(Path(path))
+    analysed = song or _song_of(read, without_track=without_track, progress=progress)
     pinned = read.show.track.sha256
-    if pinned is not None and pinned != song.sha256:
+    if pinned is not None and pinned != analysed.sha256:
         raise read.fault(
             "another-cut", ("track", "sha256"), "the track is not the cut that the show was made for",
-            f"use the old file, or recheck every block and write {song.sha256}",
+            f"use the old file, or recheck every block and write {analysed.sha256}",
         )  # fmt: skip
-    return staged(read, song)
+    return staged(read, analysed)
 
 
-def _heard_before(sha256: str | None, track: Path) -> Song | None:
+def _song_of(read: "ReadShow", *, without_track: bool, progress: Progress | None) -> Song:
+    """The analysed track of a show."""
+    track = Path(read.document.file).parent / read.show.track.file
+    if track.exists():
+        return hear_song(track, progress=progress)
+    if without_track and (known := _cached_song(read.show.track.sha256, track)) is not None:
+        return known
+    raise read.fault(
+        "no-track", ("track", "file"), f"cannot find the track {read.show.track.file!r} next to the show file",
+        "write its path relative to the show file",
+    )  # fmt: skip
+
+
+def _cached_song(sha256: str | None, track: Path) -> Song | None:
     from sequencer.listening import cache
 
     return None if sha256 is None else cache.load(sha256, track=track.name)
 
 
 def check_show(
-    path: Path, *, dancing: Dancing | None = None, progress: Progress | None = None
+    path: AnyShow, *, dancing: Dancing | None = None, progress: Progress | None = None
 ) -> Report:
     """Run every check on a show.
 
     Parameters
     ----------
-    path : Path
+    path : path, ReadShow or Staged
     dancing : Dancing, optional
         How often and where to run the show with random human errors; not at all if left out.
     progress : callable, optional
@@ -204,11 +231,11 @@ def report_text(report: Report, *, as_json: bool, width: int = 100) -> str:
 
 
 def print_sheets(
-    path: Path,
-    out: Path,
+    path: AnyPath,
+    out: AnyPath,
     *,
     paper: str = "a4",
-    since: Path | None = None,
+    since: AnyPath | None = None,
     progress: Progress | None = None,
     removed: Callable[[Path], None] | None = None,
 ) -> tuple[Report, list[Path]]:
@@ -216,10 +243,9 @@ def print_sheets(
 
     Parameters
     ----------
-    path : Path
-    out : Path
+    path, out : path
     paper : {"a4", "letter"}
-    since : Path, optional
+    since : path, optional
         The show file of the last print; lines that have changed since are marked.
     progress : callable, optional
     removed : callable, optional
@@ -239,7 +265,7 @@ def print_sheets(
     return report, write_sheets(
         show,
         report,
-        out / path.stem,
+        Path(out) / Path(path).stem,
         paper=paper,
         since=before,
         since_report=None if before is None else checked_with_mends(before, progress=progress),
@@ -249,8 +275,8 @@ def print_sheets(
 
 
 def write_rehearsal(
-    path: Path,
-    out: Path,
+    path: AnyPath,
+    out: AnyPath,
     *,
     parts: Sequence[str],
     audio: str = "embed",
@@ -266,7 +292,7 @@ def write_rehearsal(
 
     Parameters
     ----------
-    path, out : Path
+    path, out : path
     parts : sequence of {"page", "counts", "midi", "captions", "timetable"}
     audio : {"embed", "link", "none"}
         How the page carries the song.
@@ -294,11 +320,12 @@ def write_rehearsal(
     report = checked_with_mends(show, progress=progress)
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
     wanted = ExportOptions(parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix)
-    track = path.parent / show.show.track.file
-    return report, write_exports(show, report, track, out / path.stem, wanted, progress=progress)
+    track = Path(path).parent / show.show.track.file
+    folder = Path(out) / Path(path).stem
+    return report, write_exports(show, report, track, folder, wanted, progress=progress)
 
 
-def trace_show(path: Path, *, rate: float, progress: Progress | None = None) -> str:
+def trace_show(path: AnyShow, *, rate: float, progress: Progress | None = None) -> str:
     """Positions of every hand and prop over time, as CSV in the stage frame.
 
     Raises

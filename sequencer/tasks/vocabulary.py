@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
 from sequencer.errors import InputError, Place
+from sequencer.files import AnyPath
 
 if TYPE_CHECKING:
     from sequencer.geometry.bodies import Body
@@ -23,7 +24,7 @@ def list_text(
     containing: str | None = None,
     hardest: int | None = None,
     prop: "PropKind | None" = None,
-    file: Path | None = None,
+    file: AnyPath | None = None,
     as_json: bool = False,
 ) -> str:
     """The vocabulary, one line per pattern; only patterns for `prop`, if one is given.
@@ -66,7 +67,7 @@ class PatternOptions:
     direction: Literal["same", "opposite"] = "same"
     prop: "PropKind" = "poi"
     stature: str | None = None
-    file: Path | None = None
+    file: AnyPath | None = None
 
 
 def one_of(name: str, options: PatternOptions) -> "OnePattern":
@@ -140,7 +141,7 @@ def steps_text(name: str, options: PatternOptions | None = None, *, as_json: boo
         return pattern_cards.steps_text(one)
 
 
-def joins_text(*, file: Path | None = None, as_json: bool = False) -> str:
+def joins_text(*, file: AnyPath | None = None, as_json: bool = False) -> str:
     """Verdict on joining each ordered pair of patterns in the vocabulary."""
     from sequencer.motion.trajectories.join_matrix import join_matrix
     from sequencer.outputs.patterns import pattern_cards
@@ -161,7 +162,7 @@ def joins_text(*, file: Path | None = None, as_json: bool = False) -> str:
 
 
 def draw(
-    name: str, path: Path, options: PatternOptions | None = None, *, steps: bool = False
+    name: str, path: AnyPath, options: PatternOptions | None = None, *, steps: bool = False
 ) -> None:
     """Write a drawing of one pattern, or of its build steps.
 
@@ -182,10 +183,10 @@ def draw(
             from sequencer.outputs.patterns.pattern_drawing import pattern_figure
 
             figure = pattern_figure(one)
-    write_figure(figure, path)
+    write_figure(figure, Path(path))
 
 
-def draw_joins(path: Path, *, file: Path | None = None) -> None:
+def draw_joins(path: AnyPath, *, file: AnyPath | None = None) -> None:
     """Draw the join matrix to a file.
 
     Raises
@@ -197,11 +198,11 @@ def draw_joins(path: Path, *, file: Path | None = None) -> None:
     from sequencer.outputs.figures import write_figure
     from sequencer.outputs.patterns.join_chart import join_chart
 
-    write_figure(join_chart(join_matrix(book_from(file))), path)
+    write_figure(join_chart(join_matrix(book_from(file))), Path(path))
 
 
 def draw_all(
-    path: Path,
+    path: AnyPath,
     options: PatternOptions | None = None,
     *,
     family: str | None = None,
@@ -221,7 +222,7 @@ def draw_all(
     from sequencer.outputs.patterns.pattern_cards import chosen_patterns
 
     options = options or PatternOptions()
-    check_kind(path)
+    check_kind(Path(path))
     book = book_from(options.file)
     _check_family(family, book)
     chosen = chosen_patterns(
@@ -234,10 +235,10 @@ def draw_all(
         chosen, bodies, prop=options.prop, tempo=options.tempo, timing=options.timing, direction=options.direction,
         book=book, progress=progress,
     )  # fmt: skip
-    write_pages(pages, path)
+    write_pages(pages, Path(path))
 
 
-def write_page(name: str, path: Path, options: PatternOptions | None = None) -> None:
+def write_page(name: str, path: AnyPath, options: PatternOptions | None = None) -> None:
     """Write the rehearsal page of one pattern.
 
     Raises
@@ -248,7 +249,7 @@ def write_page(name: str, path: Path, options: PatternOptions | None = None) -> 
     from sequencer.files import write_text
     from sequencer.outputs.rehearsal.pattern import pattern_page
 
-    write_text(path, pattern_page(one_of(name, options or PatternOptions())))
+    write_text(Path(path), pattern_page(one_of(name, options or PatternOptions())))
 
 
 def trace_pattern(
@@ -258,7 +259,7 @@ def trace_pattern(
     beats: float | None,
     per_beat: int,
     tempo: float,
-    file: Path | None = None,
+    file: AnyPath | None = None,
 ) -> str:
     """Positions of one pattern danced by one hand, as CSV in the body frame.
 
@@ -289,7 +290,7 @@ def laws_text(*, as_json: bool = False) -> str:
     return pattern_cards.laws_text(kinds)
 
 
-def book_from(file: Path | None) -> "Book":
+def book_from(file: AnyPath | None) -> "Book":
     """The vocabulary, with the patterns that a pattern file or show file adds.
 
     Raises
@@ -300,7 +301,7 @@ def book_from(file: Path | None) -> "Book":
     from sequencer.motion.patterns.library import patterns
     from sequencer.show.pattern_book import book_from_file
 
-    return patterns() if file is None else book_from_file(file)
+    return patterns() if file is None else book_from_file(Path(file))
 
 
 def read_settings(settings: Sequence[str]) -> dict[str, str]:

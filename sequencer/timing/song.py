@@ -3,11 +3,17 @@
 from collections import Counter
 from dataclasses import dataclass, field
 from itertools import pairwise
+from typing import TYPE_CHECKING, Literal, TypeAlias, get_args
 
 import numpy as np
 
+from sequencer.timing.position import clock_text
 from sequencer.timing.tempo import TempoMap, bars_from_downbeats
 
+if TYPE_CHECKING:
+    import pandas as pd
+
+SongTable: TypeAlias = Literal["bars", "beats", "sections"]
 SURE_CONFIDENCE = 0.5  # confidence below which a bar is worth a second hearing
 _RUN = 8  # bars of one length that make a metre; fewer are a bar cut short
 _TOGETHER = 2  # bars; unsure ones no farther apart are told as one stretch
@@ -50,6 +56,61 @@ class Song:
     readings: tuple[Reading, ...] = ()  # the likeliest first; the first is the one given here
     unsteady: tuple[tuple[float, float], ...] = ()  # [s] spans where no steady beat was heard
     warnings: tuple[str, ...] = ()  # what is odd about the file, one line each
+
+    def __repr__(self) -> str:
+        return (
+            f"<Song {self.track}: {clock_text(self.duration)} min, {self.tempo:.1f} beats/min, "
+            f"{len(self.beats)} beats, {len(self.downbeats)} bars, {len(self.sections)} sections>"
+        )
+
+    def to_frame(self, table: SongTable = "bars") -> "pd.DataFrame":
+        """What was heard as a pandas data frame.
+
+        Parameters
+        ----------
+        table : {"bars", "beats", "sections"}
+            Bars, one a row: `bar` (from 1), `start` and `end` [s], `beats` (how many), `tempo` [beats a
+            minute], `confidence` (0 … 1, NaN where it is not known), `section` (its name).
+            Beats, one a row: `bar` and `beat` (from 1; bars before the first full one are 0, −1, …),
+            `seconds`.
+            Sections, one a row: `section` (its name), `label` (equal where the music repeats), `start`
+            and `end` [s], `energy` (0 … 1).
+
+        Returns
+        -------
+        frame : DataFrame
+
+        Raises
+        ------
+        ValueError
+            If there is no such table, or no steady beat was heard.
+        """
+        from sequencer.timing import count_tables
+
+        if table == "sections":
+            return self._sections_frame()
+        if table == "beats":
+            return count_tables.beats_frame(self.tempo_map())
+        if table == "bars":
+            names = [self._section_at(start) for start in self.downbeats]
+            return count_tables.bars_frame(self.tempo_map(), len(names), self.bar_confidence, names)
+        raise ValueError(f"table must be one of {', '.join(get_args(SongTable))}, got {table!r}")
+
+    def _sections_frame(self) -> "pd.DataFrame":
+        import pandas as pd
+
+        rows = [
+            (name, part.label, part.start, part.end, part.energy)
+            for part, name in zip(self.sections, self.section_names(), strict=True)
+        ]
+        return pd.DataFrame(rows, columns=["section", "label", "start", "end", "energy"])
+
+    def _section_at(self, seconds: float) -> str:
+        """Name of the section that sounds at a time [s]; empty where none does."""
+        for part, name in zip(self.sections, self.section_names(), strict=True):
+            if part.start <= seconds + 1e-6 < part.end:
+                return name
+        return ""
 
     def tempo_map(self) -> TempoMap:
         """The count that every other room uses.

@@ -4,6 +4,9 @@ A text or CSV file has one beat a line: seconds first, or under a heading `time`
 `onset`; a column headed `place`, `bar`, `downbeat`, `number` or `label`, or a second column, says 1 where a bar
 begins. A MIDI file gives the beats of its tempo and time signature events (Standard MIDI Files 1.0, MIDI
 Manufacturers Association 1996); beats are those of the signature, dotted ones in 6/8, 9/8 and 12/8.
+
+Columns may be parted by commas, semicolons, tabs or spaces. A comma inside a time is a decimal mark, never
+one of thousands: beats would be minutes apart. Where it may also part two columns, the line is refused.
 """
 
 import csv
@@ -78,13 +81,16 @@ def _from_text(path: Path, content: bytes) -> Corrections:
         ) from error
     lines = [(n, line.strip()) for n, line in enumerate(text.splitlines(), 1)]
     lines = [(n, line) for n, line in lines if line and not line.startswith("#")]
-    rows = [(n, _cells(line)) for n, line in lines]
+    mark = _separator([line for _, line in lines])
+    rows = [(n, _cells(line, mark)) for n, line in lines]
     when, where = 0, 1
     if rows and any(part.isalpha() for cell in rows[0][1] for part in cell[:1]):
         heads = [cell.lower() for cell in rows[0][1]]
         when = next((heads.index(name) for name in _TIMES if name in heads), 0)
         where = next((heads.index(name) for name in _PLACES if name in heads), -1)
         rows = rows[1:]
+    elif mark == "," and rows:
+        _refuse_two_ways(path, rows)
     times: list[float] = []
     firsts: list[float] = []
     for line, cells in rows:
@@ -118,11 +124,33 @@ def _from_text(path: Path, content: bytes) -> Corrections:
     return Corrections(beats=tuple(times), downbeats=tuple(firsts))
 
 
-def _cells(line: str) -> list[str]:
-    for mark in (";", "\t", ","):
-        if mark in line:
-            return [cell.strip() for cell in next(csv.reader([line], delimiter=mark))]
-    return line.split()
+def _separator(lines: list[str]) -> str | None:
+    """What parts the columns of a table; None where spaces do, or there is one column only."""
+    marks = [mark for mark in ";\t," if any(mark in line for line in lines)]
+    if marks[:1] == [","] and lines[0].lower() in _TIMES:  # one heading, one column
+        return None
+    return marks[0] if marks else None
+
+
+def _cells(line: str, mark: str | None) -> list[str]:
+    if mark is None:
+        return line.split()
+    return [cell.strip() for cell in next(csv.reader([line], delimiter=mark))]
+
+
+def _refuse_two_ways(path: Path, rows: list[tuple[int, list[str]]]) -> None:
+    """Refuse a table whose every comma may part columns or be a decimal mark: 12,345."""
+    for _, cells in rows:
+        if len(cells) != 2 or not cells[1].isdecimal() or not re.fullmatch(r"(\d+:)?\d+", cells[0]):
+            return
+    line, (first, second) = rows[0]
+    raise InputError(
+        "taps-two-ways",
+        Place(str(path), line, 1),
+        f"'{first},{second}' can be read as the time {first}.{second} or as the time {first} and a second "
+        f"column {second}",
+        f"write {first}.{second}, or part the columns with a semicolon: {first};{second}",
+    )
 
 
 def _seconds(text: str) -> float | None:

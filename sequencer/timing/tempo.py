@@ -48,6 +48,12 @@ class TempoMap:
             raise ValueError(f"metre must be at least 1, got {self.metre}")
         object.__setattr__(self, "times", times)
 
+    def __repr__(self) -> str:
+        return (
+            f"<TempoMap of {len(self.times)} beats, {median_tempo(self.times):.1f} beats/min, "
+            f"{len(self.bars)} bars of {self.metre}, {self.times[0]:.2f} … {self.times[-1]:.2f} s>"
+        )
+
     @classmethod
     def steady(
         cls, tempo: float, *, beats: int = 2, metre: int = 4, start: float = 0.0

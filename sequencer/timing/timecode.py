@@ -7,12 +7,10 @@ Time code wraps at 24 hours.
 Source: SMPTE ST 12-1 (rule read second-hand).
 """
 
-import re
 from dataclasses import dataclass
 from fractions import Fraction
 from math import floor
 
-_TEXT = re.compile(r"^(\d{2}):([0-5]\d):([0-5]\d)([:;])(\d{2})$")
 _MINUTE = 60 * 30 - 2  # frames of a minute that skips two numbers
 _TEN_MINUTES = 10 * _MINUTE + 2
 
@@ -40,19 +38,6 @@ RATES = {
 }
 
 
-def rate_of(name: str) -> Rate:
-    """The rate of a name.
-
-    Raises
-    ------
-    ValueError
-        If it is none of `RATES`.
-    """
-    if name not in RATES:
-        raise ValueError(f"{name!r} is no known frame rate; use one of {', '.join(RATES)}")
-    return RATES[name]
-
-
 def frame_at(seconds: float | Fraction, rate: Rate) -> int:
     """Frame that is showing at a time: the last one that has begun.
 
@@ -64,7 +49,7 @@ def frame_at(seconds: float | Fraction, rate: Rate) -> int:
     Notes
     -----
     Source: SMPTE ST 12-1. Exact for a fraction; a float counts as the number it stands for, and a
-    frame that begins within 1 ns of it counts as begun, so that `seconds_of` comes back to itself.
+    frame that begins within 1 ns of it counts as begun, so that the time at which a frame begins, as a float, gives that frame.
     """
     if not seconds >= 0:
         raise ValueError(f"seconds must not be negative, got {seconds!r}")
@@ -72,11 +57,6 @@ def frame_at(seconds: float | Fraction, rate: Rate) -> int:
     if isinstance(seconds, float):
         exact += Fraction(1, 10**9)
     return floor(exact * rate.exact)
-
-
-def seconds_of(frame: int, rate: Rate) -> Fraction:
-    """Time at which a frame begins [s]; exact."""
-    return frame / rate.exact
 
 
 def timecode_of(frame: int, rate: Rate) -> str:
@@ -98,32 +78,3 @@ def timecode_of(frame: int, rate: Rate) -> str:
     hours, minutes = divmod(minutes, 60)
     mark = ";" if rate.drop else ":"
     return f"{hours:02d}:{minutes:02d}:{seconds:02d}{mark}{frames:02d}"
-
-
-def frame_of(text: str, rate: Rate) -> int:
-    """Frame of a label.
-
-    Raises
-    ------
-    ValueError
-        If it is not written as one, is written for another kind of counting, or names a frame that
-        does not exist.
-    """
-    match = _TEXT.match(text.strip())
-    if not match:
-        raise ValueError(f"{text!r} is no time code; write hh:mm:ss:ff, drop-frame hh:mm:ss;ff")
-    hours, minutes, seconds, frames = (int(match[index]) for index in (1, 2, 3, 5))
-    if (match[4] == ";") != rate.drop:
-        kind = "drop-frame, written with ';'" if rate.drop else "non-drop, written with ':'"
-        raise ValueError(f"{text!r} does not fit rate {rate.name}, which is {kind}")
-    if hours > 23 or frames >= rate.nominal:
-        raise ValueError(
-            f"{text!r} does not exist: hours go to 23 and frames to {rate.nominal - 1}"
-        )
-    if rate.drop and seconds == 0 and frames < 2 and minutes % 10:
-        raise ValueError(f"{text!r} does not exist: drop-frame skips ;00 and ;01 there")
-    number = ((hours * 60 + minutes) * 60 + seconds) * rate.nominal + frames
-    if rate.drop:
-        all_minutes = hours * 60 + minutes
-        number -= 2 * (all_minutes - all_minutes // 10)
-    return number

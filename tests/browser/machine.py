@@ -17,6 +17,8 @@ FLAGS = (
 )  # fmt: skip
 SOFTWARE = ("--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader")
 RATE = 44_100
+PATIENCE = 600_000  # [ms] for a machine that has much else to do; nothing is concluded from it
+DRAWN = "() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))"
 
 
 def executable():
@@ -96,6 +98,7 @@ class Opened:
         options.setdefault("viewport", {"width": 800, "height": 480})
         self.context = browser.new_context(offline=True, **options)
         self.page = self.context.new_page()
+        self.page.set_default_timeout(PATIENCE)
         self.said, self.asked, self.boxes = [], [], []
         self.page.on("console", lambda message: self.said.append(f"{message.type}: {message.text}"))
         self.page.on("pageerror", lambda error: self.said.append(f"error: {error}"))
@@ -109,6 +112,14 @@ class Opened:
 
     def __exit__(self, *_):
         self.context.close()
+
+    def drawn(self):
+        """Waits until what was set is on the screen: two frames, however long they take."""
+        self.page.evaluate(DRAWN)
+
+    def plays_past(self, second):
+        """Waits until the page's clock has gone past a moment of the song."""
+        self.page.wait_for_function("second => rehearsal.clock.now() > second", arg=second)
 
     @property
     def complaints(self):

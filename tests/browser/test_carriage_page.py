@@ -71,7 +71,7 @@ def test_distances_are_those_of_the_moved_shoulders(request, swaying, opened, ki
                 assert shown == pytest.approx(true, abs=4.1e-3)
                 stiff = [replace(d, carriage=Carriage(body=d.body)) for d in (one, two)]
                 moved = max(moved, abs(closest(*stiff, beat).distance[0] - true))
-        there.page.wait_for_timeout(200)
+        there.drawn()
         assert there.complaints == []
     assert moved > 0.02  # upright shoulders would be seen to be wrong
 

@@ -84,7 +84,7 @@ def test_every_wick_is_where_the_laws_put_it(request, shapes, opened, kind):
                     drawn = np.array(one["heads"][side])
                     worst = max(worst, np.linalg.norm(drawn - true, axis=-1).max())
                     wicks += len(drawn)
-        there.page.wait_for_timeout(200)
+        there.drawn()
         assert there.complaints == []
     assert wicks == 3 * (2 + 10 + 5)
     assert worst < 2e-3

@@ -44,12 +44,3 @@ def stage_folder(tmp_path_factory):
     sf.write(folder / "song.wav", click_track(), RATE)
     (folder / "show.yaml").write_text(SHOW, encoding="utf-8")
     return folder
-
-
-@pytest.fixture(scope="session", autouse=True)
-def own_cache(tmp_path_factory):
-    """What is heard here is not mixed with what the developer has heard."""
-    patch = pytest.MonkeyPatch()
-    patch.setenv("XDG_CACHE_HOME", str(tmp_path_factory.mktemp("cache")))
-    yield
-    patch.undo()

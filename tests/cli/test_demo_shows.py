@@ -16,7 +16,9 @@ import pdfplumber
 import pytest
 from click.testing import CliRunner
 
+from sequencer import tasks
 from sequencer.cli import main
+from sequencer.planning import offers
 
 ROOT = Path(__file__).parents[2]
 SHOWS = ROOT / "shows"
@@ -35,6 +37,28 @@ PLANTED = {
 
 def _run(*arguments):
     return CliRunner().invoke(main, [str(a) for a in arguments], catch_exceptions=False)
+
+
+@pytest.fixture(scope="module", autouse=True)
+def each_show_once():
+    """Each show is staged and checked once, whichever of the commands here asks for it."""
+    shows, reports = {}, {}
+    stage, check = tasks.shows.stage_show, offers.checked_with_mends
+
+    def stage_show(path, *, without_track=False, progress=None):
+        if path not in shows:
+            shows[path] = stage(path, without_track=without_track, progress=progress)
+        return shows[path]
+
+    def checked_with_mends(show, **more):
+        if show.file not in reports:
+            reports[show.file] = check(show, **more)
+        return reports[show.file]
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(tasks.shows, "stage_show", stage_show)
+        patch.setattr(offers, "checked_with_mends", checked_with_mends)
+        yield
 
 
 @pytest.fixture(scope="module")
@@ -94,8 +118,6 @@ def test_planted_faults_are_found_where_they_are(reports):
 def test_the_last_stroke_is_where_the_show_ends():
     """The group is lit to 79.1, which the score puts on its last stroke."""
     truth = json.loads(TRACK.with_suffix(".truth.json").read_text(encoding="utf-8"))
-    from sequencer import tasks
-
     show = tasks.stage_show(SHOWS / "lantern_round.yaml")
 
     assert {span.end for span in show.lit} == {78 * 4.0}

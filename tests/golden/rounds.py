@@ -1,13 +1,14 @@
 """Shows for tests of what is printed: a song whose truth is known, and show files of any size."""
 
 import textwrap
+from dataclasses import replace
 
 import numpy as np
 
 from sequencer.findings import Clearance, Finding, Report
 from sequencer.show.reading import read_show
 from sequencer.staging.timeline import staged
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song
 
 LABELS = ("intro", "verse", "refrain", "verse", "refrain", "break", "refrain", "end")
 LEVELS = (0.3, 0.5, 0.9, 0.55, 0.95, 0.2, 1.0, 0.3)
@@ -15,25 +16,21 @@ LEVELS = (0.3, 0.5, 0.9, 0.55, 0.95, 0.2, 1.0, 0.3)
 
 def song(*, duration=192.0, tempo=120.0, track="lantern_round.ogg"):
     """A song of one tempo in eight equal sections; bar 1 begins at 0.5 s."""
-    beats = tuple(float(b) for b in np.round(np.arange(0.5, duration - 0.2, 60 / tempo), 6))
-    cuts = np.linspace(0, duration, len(LABELS) + 1)
-    sections = tuple(
-        Section(start=float(a), end=float(b), label=label, energy=level)
-        for a, b, label, level in zip(cuts, cuts[1:], LABELS, LEVELS, strict=False)
-    )
+    cuts = np.linspace(0, duration, len(LABELS) + 1)[:-1].tolist()
     curve = np.interp(np.arange(800) / 100, np.arange(8) + 0.5, LEVELS)
     wobble = 0.06 * np.sin(np.arange(800) * 0.9)
-    return Song(
+    heard = even_song(
+        len(np.arange(0.5, duration - 0.2, 60 / tempo)),
+        tempo=tempo,
+        start=0.5,
+        duration=duration,
+        sections=dict(zip(cuts, LABELS, strict=True)),
         track=track,
         sha256="4f9a1c2b7d3e" + "0" * 52,
-        duration=duration,
-        tempo=tempo,
-        metre=4,
-        beats=beats,
-        downbeats=beats[::4],
-        sections=sections,
         energy=tuple(float(e) for e in np.clip(curve + wobble, 0, 1)),
     )
+    loud = zip(heard.sections, LEVELS, strict=True)
+    return replace(heard, sections=tuple(replace(one, energy=level) for one, level in loud))
 
 
 ROUND = """
@@ -109,11 +106,19 @@ crew:
 """
 
 
+_STAGED = {}  # by text and song: what is staged never changes, and many tests look at the same
+
+
 def show(folder, text=ROUND, *, name="lantern-round.yaml", heard=None):
     """A staged show from the text of a show file."""
     path = folder / name
     path.write_text(textwrap.dedent(text), encoding="utf-8")
-    return staged(read_show(path), heard or song())
+    key = (name, text, repr(heard))
+    if "pattern_files" in text:  # they lie beside the show
+        return staged(read_show(path), heard or song())
+    if key not in _STAGED:
+        _STAGED[key] = staged(read_show(path), heard or song())
+    return replace(_STAGED[key], file=str(path))
 
 
 def report(*, stop=True):

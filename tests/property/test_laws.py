@@ -10,7 +10,7 @@ from numpy.testing import assert_allclose
 from sequencer.geometry.bodies import Body
 from sequencer.motion.laws.transforms import Retimed, mirrored, shifted
 from sequencer.motion.patterns.library import cycle_beats, law_for, patterns
-from sequencer.motion.patterns.toroid import bend_angle
+from sequencer.motion.patterns.toroid import toroid
 
 BODY = Body(stature=1.7)
 FIELDS = (
@@ -155,7 +155,10 @@ def test_odd_lobes_come_home_reversed(lobes, bend, start):
     """After one hand cycle the sense is turned round if, and only if, lobes is odd."""
     if bend == "anti" and lobes < 2:
         return
-    first, last = np.cos(bend_angle([0.0, 2 * np.pi], lobes=lobes, bend=bend, start=start))
+    law = toroid(
+        lobes=lobes, bend=bend, start=start, hand_radius=0.2, beats=4.0, side="right", body=BODY
+    )
+    first, last = law.at(np.array([0.0, 4.0])).plane
 
     assert_allclose(last, -first if lobes % 2 else first, atol=1e-12)
 

@@ -6,7 +6,6 @@ Sources: NFPA 30 (classic classes) and 29 CFR 1910.106 / GHS, read second-hand; 
 import pytest
 
 from sequencer.facts.fuels import (
-    celsius_from_fahrenheit,
     fuel,
     fuels,
     ghs_category,
@@ -49,14 +48,6 @@ def test_the_two_schemes_part_at_their_edges(flash, boiling, nfpa, ghs):
     """Edges of NFPA 30 and 29 CFR 1910.106(a)(19), "<" and "≤" as printed."""
     assert nfpa_class(flash, boiling) == nfpa
     assert ghs_category(flash, boiling) == ghs
-
-
-@pytest.mark.parametrize(
-    ("fahrenheit", "celsius"), [(100, 37.78), (73.4, 23.0), (199.4, 93.0), (-40, -40.0)]
-)
-def test_fahrenheit(fahrenheit, celsius):
-    """NIST SP 811: °C = (°F − 32)/1.8."""
-    assert celsius_from_fahrenheit(fahrenheit) == pytest.approx(celsius, abs=0.01)
 
 
 def test_names_that_mean_two_liquids_are_not_guessed():

@@ -7,7 +7,7 @@ speed 3.5 ft/s (LaPlante and Kaeser 2007); Beaufort table.
 import pytest
 
 from sequencer.facts.pace import reach_in, response_seconds, speeds
-from sequencer.facts.wind import beaufort, wind_limits
+from sequencer.facts.wind import beaufort
 
 
 def test_spotter_four_metres_away():
@@ -39,12 +39,7 @@ def test_beaufort_by_the_printed_table(miles, force):
     assert beaufort(miles * 0.44704) == force
 
 
-def test_fifteen_miles_an_hour_is_the_borrowed_limit():
-    """15 mph = 6.7056 m/s = 24.14 km/h, a limit of open burning."""
-    speed = next(limit.speed for limit in wind_limits() if limit.printed == "15 mph")
-
-    assert speed == pytest.approx(6.7056, abs=1e-12)
-    assert speed * 3.6 == pytest.approx(24.14, abs=0.005)
+def test_the_scale_ends_at_twelve():
     assert beaufort(200.0) == 12
     with pytest.raises(ValueError, match="must be"):
         beaufort(-1.0)

@@ -14,7 +14,7 @@ from sequencer.listening.beats import count_of
 from sequencer.listening.spectra import spectra_of
 
 
-def metronome(tempo, metre, seconds=32.0, swing=None, noise_db=None, seed=0):
+def metronome(tempo, metre, seconds=24.0, swing=None, noise_db=None, seed=0):
     """Clicks with a higher first one a bar; off-beats at `swing` of a beat; noise that far below."""
     beats = np.arange(0.5, seconds - 0.5, 60 / tempo)
     samples = np.zeros(int(seconds * SAMPLE_RATE))

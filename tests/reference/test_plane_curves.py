@@ -8,9 +8,20 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.patterns.planar import closing_cycles, head_path, orbit, orbit_class, petals
+from sequencer.motion.patterns.planar import closing_cycles, orbit, petals
 
 TAU = np.linspace(0.0, 2 * np.pi, 20_001)  # chord error below 1e-7 of the arc
+
+
+def head_path(phase, *, hand_radius, length, ratio):
+    """Epitrochoid or hypotrochoid of a head whose tether starts outward, in the plane of the orbit."""
+    return np.stack(
+        (
+            hand_radius * np.cos(phase) + length * np.cos(ratio * phase),
+            hand_radius * np.sin(phase) + length * np.sin(ratio * phase),
+        ),
+        axis=-1,
+    )
 
 
 @pytest.mark.parametrize(
@@ -69,25 +80,6 @@ def test_isolation_keeps_the_head_on_the_hands_circle():
     middle = (motion.hand + motion.head(0.55)) / 2
 
     assert_allclose(middle, np.broadcast_to(middle[0], middle.shape), atol=1e-12)
-
-
-@pytest.mark.parametrize(
-    ("ratio", "lag", "radius", "name"),
-    [
-        (-3, 0, 0.3, "antispin flower, 4 petals"),
-        (0, 0, 0.3, "carry"),
-        (0.5, 0, 0.3, "slow inspin"),
-        (1, 0, 0.3, "extension"),
-        (1, np.pi / 4, 0.3, "extension with a lead"),
-        (1, -np.pi / 4, 0.3, "extension with a lag"),
-        (1, np.pi, 0.275, "isolation"),
-        (1, np.pi, 0.3, "isolation, not full"),
-        (4, 0, 0.3, "inspin flower, 3 petals"),
-        (4, 0, 0.0, "static spin"),
-    ],
-)
-def test_class_by_ratio(ratio, lag, radius, name):
-    assert orbit_class(ratio, lag, radius, 0.55) == name
 
 
 def test_ratio_closes_after_the_denominator():

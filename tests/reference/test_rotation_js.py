@@ -9,6 +9,7 @@ import pytest
 from numpy.testing import assert_allclose
 from scipy.spatial.transform import Rotation
 
+DRAWN = "() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))"
 MATRIX = """(name) => { const mesh = rehearsal.stage[name]; rehearsal.seek(90); return new Promise((done) =>
   requestAnimationFrame(() => requestAnimationFrame(() => done(Array.from(mesh.instanceMatrix.array))))); }"""
 
@@ -56,7 +57,7 @@ def test_discs_lie_in_the_planes_of_the_laws(seen, quartet):
 def test_own_eye_looks_where_the_performer_faces(seen, quartet):
     beat = quartet.staged.tempo.beats_from_seconds(90.0)
     seen.keyboard.press("3")
-    seen.wait_for_timeout(400)
+    seen.evaluate(DRAWN)
     flat = np.array(seen.evaluate("rehearsal.stage.camera.matrixWorld.elements"))
     camera = flat.reshape(4, 4).T
     dancer = quartet.staged.dancers[0]

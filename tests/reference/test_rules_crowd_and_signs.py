@@ -7,13 +7,11 @@ import datetime as dt
 
 import pytest
 
-from sequencer.facts.crowd import exit_capacity, floor_capacity, flows, walking_speed
+from sequencer.facts.crowd import exit_capacity, floor_capacity, flows
 from sequencer.facts.extinguishers import (
     allowed_travel,
     hazard_of_volume,
     parse_rating,
-    travels,
-    walk_length,
 )
 from sequencer.facts.signs import signs, signs_for
 from sequencer.units import LENGTHS, SPEEDS, VOLUMES
@@ -61,28 +59,6 @@ def test_the_exclusion_zone_is_cut_out_before_people_are_counted():
 
     assert floor_capacity(ground.area) == 400
     assert floor_capacity(left.area) < 400 - 20
-
-
-def test_walking_speed_in_a_crowd():
-    """SFPE Handbook ch. 59 (from memory): 1.199 m/s at 0.54 p/m²; peak flow 1.316 at 1.88 p/m²."""
-    assert walking_speed(0.54) == pytest.approx(1.199, abs=1e-3)
-    assert 1.88 * walking_speed(1.88) == pytest.approx(1.316, abs=1e-3)
-    assert 1.9 * walking_speed(1.9) == pytest.approx(1.3, rel=0.02)  # IMO table
-    assert walking_speed(10.0) == 0.0
-
-
-def test_walks_are_measured_along_the_path():
-    """20 ft and 15 ft round a corner are 35 ft, though 25 ft in a straight line: NFPA 10 (second-hand)."""
-    walk = walk_length([20 * FOOT, 15 * FOOT])
-    short, long = (
-        next(each.distance for each in travels() if each.printed == printed)
-        for printed in ("30 ft", "50 ft")
-    )
-
-    assert walk > short > 25 * FOOT
-    assert walk <= long
-    with pytest.raises(ValueError, match="must not be negative"):
-        walk_length([-1.0])
 
 
 def test_travel_by_rating_and_amount():

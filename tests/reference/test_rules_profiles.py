@@ -8,9 +8,12 @@ import pytest
 from sequencer.checks.fire.burning_time import burn_findings
 from sequencer.checks.fire.crew import number_findings, role_findings
 from sequencer.checks.fire.equipment import carried_findings
+from sequencer.checks.fire.extinguishers_at_hand import Placed, extinguisher_findings
+from sequencer.checks.fire.fuel_rules import fuel_amount_findings, fuel_kind_findings
 from sequencer.checks.fire.records import Night
-from sequencer.checks.fire.rules import rule_findings
-from sequencer.checks.fire.tools import Placed, extinguisher_findings
+from sequencer.checks.fire.rules_kept import confirm_findings
+from sequencer.checks.fire.rules_kept import rule_findings as house_findings
+from sequencer.checks.fire.weather import wind_findings
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.fuels import fuel
 from sequencer.facts.profiles import profile, profile_names
@@ -231,6 +234,17 @@ def night(**known):
     return Night(**{**base, **known})
 
 
+def rule_findings(night, book):
+    """All that the rules say of a night by itself."""
+    return [
+        *house_findings(night, book),
+        *fuel_kind_findings(night, book),
+        *fuel_amount_findings(night, book),
+        *wind_findings(night, book),
+        *confirm_findings(book),
+    ]
+
+
 @pytest.mark.parametrize(
     ("name", "liquid", "refused"),
     [
@@ -355,7 +369,3 @@ def test_what_only_a_person_can_confirm_is_printed_not_judged():
         if each.code == "to-confirm"
     ]
     assert "fire-safety watch" in found[1].message
-
-
-def test_no_fire_no_rules():
-    assert rule_findings(Night(indoors=True, burns=False), alone("default")) == []

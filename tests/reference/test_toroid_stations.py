@@ -13,7 +13,7 @@ from scipy.spatial.transform import Rotation
 
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.build_steps import build_steps
-from sequencer.motion.patterns.toroid import bend_angle, toroid
+from sequencer.motion.patterns.toroid import toroid
 from sequencer.motion.trajectories.joining import ends
 
 BODY = Body(stature=1.7)
@@ -148,7 +148,9 @@ def test_scipy_rotations_give_the_same_tether():
     lobes, u = 5, np.linspace(0, 4 * np.pi, 201)
     law = built(lobes, "anti", -1)
     e_r, e_t, e_a = np.array([0, 0, -1.0]), np.array([1.0, 0, 0]), np.array([0, -1.0, 0])
-    beta = bend_angle(u, lobes=lobes, bend="anti", start=-1)
+    beta = -(np.pi / 2) * (
+        1 + np.cos(lobes * u / 2)
+    )  # of an anti-bend that starts against the hand
     turn = (
         Rotation.from_rotvec(u[:, None] * e_a)
         * Rotation.from_rotvec(beta[:, None] * e_r)

@@ -54,6 +54,19 @@ def test_an_interruption_leaves_nothing(tmp_path):
     assert names(tmp_path) == []
 
 
+def test_an_interruption_as_the_scratch_file_is_made_leaves_nothing(tmp_path, monkeypatch):
+    plain = Path.touch
+
+    def pressed(self, *args, **more):
+        plain(self, *args, **more)
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(Path, "touch", pressed)
+    with pytest.raises(KeyboardInterrupt):
+        write_text(tmp_path / "a" / "x.txt", "x")
+    assert names(tmp_path / "a") == []
+
+
 def test_a_file_in_the_way_of_a_folder_is_one_line(tmp_path):
     (tmp_path / "exports").write_text("a file", encoding="utf-8")
     with pytest.raises(InputError, match="cannot write this file"):

@@ -1,4 +1,8 @@
-"""Quantities as people write them. Source of the factors: NIST SP 811, appendix B (from memory)."""
+"""Quantities as people write them.
+
+Sources: factors, NIST SP 811, appendix B (from memory); a space parts thousands and either mark may be
+the decimal one, SI Brochure, 9th edition, 5.4.4 (from memory).
+"""
 
 import math
 
@@ -21,6 +25,19 @@ from sequencer import units
         ("15 mph", units.SPEEDS, "m/s", 6.7056),
         ("-12 ms", units.DURATIONS, "s", -0.012),
         (3, units.LENGTHS, "m", 3.0),
+        ("1,25 m", units.LENGTHS, "m", 1.25),
+        ("1.500 m", units.LENGTHS, "m", 1.5),
+        ("0,500 m", units.LENGTHS, "m", 0.5),
+        (",500 m", units.LENGTHS, "m", 0.5),
+        ("1234,500 mm", units.LENGTHS, "m", 1.2345),
+        ("1,2345 m", units.LENGTHS, "m", 1.2345),
+        ("1 500 mm", units.LENGTHS, "m", 1.5),
+        ("1\u202f500 mm", units.LENGTHS, "m", 1.5),
+        ("1\u00a0500,250 mm", units.LENGTHS, "m", 1.50025),
+        ("1,500.5 mm", units.LENGTHS, "m", 1.5005),
+        ("1.500,5 mm", units.LENGTHS, "m", 1.5005),
+        ("-1,234,567 mm", units.LENGTHS, "m", -1234.567),
+        ("1.234.567 mm", units.LENGTHS, "m", 1234.567),
     ],
 )
 def test_quantities_become_si(text, table, default, value):
@@ -36,8 +53,32 @@ def test_quantities_become_si(text, table, default, value):
         (math.inf, "not a finite number"),
         (True, "not a number"),
         ("1e400 m", "not a finite number"),
+        ("1,50,000 m", "not a number with a unit"),
+        ("1,500 500 m", "not a number with a unit"),
+        ("1,500.5,3 m", "not a number with a unit"),
+        ("1 50 m", "not a number with a unit"),
+        ("0 500 m", "not a number with a unit"),
+        ("1.5.5", "not a number with a unit"),
     ],
 )
 def test_what_is_no_quantity_is_refused(text, match):
     with pytest.raises(ValueError, match=match):
         units.quantity(text, units.LENGTHS, default="m")
+
+
+@pytest.mark.parametrize(
+    ("text", "whole", "part"),
+    [
+        ("1,500 mm", "1500 mm", "1.500 mm"),
+        ("1,200 ft", "1200 ft", "1.200 ft"),
+        ("-12,500", "-12500", "-12.500"),
+        (" 999,999cm ", "999999 cm", "999.999 cm"),
+    ],
+)
+def test_what_can_be_read_in_two_ways_is_refused_and_both_are_named(text, whole, part):
+    with pytest.raises(
+        ValueError, match=f"can be read as {whole} or as {part}; write one of these"
+    ):
+        units.quantity(text, units.LENGTHS, default="m")
+    ways = [units.quantity(way, units.LENGTHS, default="m") for way in (whole, part)]
+    assert math.isclose(ways[0], 1000 * ways[1])

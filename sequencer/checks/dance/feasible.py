@@ -11,6 +11,7 @@ from math import inf, isfinite, pi
 
 import numpy as np
 
+from sequencer.checks.check import Check
 from sequencer.checks.outcome import Outcome, length_words
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
@@ -541,3 +542,23 @@ def _course(asked: _Case, side: Side) -> Trajectory:
 
 def _span_at(spans: tuple[Span, ...], beat: float) -> Span:
     return next((span for span in spans if span.start <= beat < span.end), spans[-1])
+
+
+CHECK = Check(
+    name="feasible",
+    run=feasible,
+    codes={
+        "another-cycle": ("note",),
+        "flame-near-body": ("warn", "note"),
+        "flown-not-drawn": ("note",),
+        "hand-out-of-reach": ("stop",),
+        "prop-longer-than-performer": ("warn",),
+        "self-hit": ("stop", "warn"),
+        "self-tangle": ("stop", "warn"),
+        "tether-slack": ("stop", "warn", "note"),
+        "too-fast-to-dance": ("warn",),
+    },
+    depends_on=("courses",),
+    progress="checking tethers and reach",
+    share=0.1,
+)

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import Any
 
+from sequencer.checks.check import Check
 from sequencer.checks.outcome import Mendable, Outcome
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
@@ -288,3 +289,19 @@ def _link_finding(
         ),
         source=_SOURCE,
     )
+
+
+CHECK = Check(
+    name="joins",
+    run=joins,
+    codes={
+        "does-not-join": ("stop",),
+        "link-too-hard": ("stop", "warn"),
+        "needs-a-link": ("stop",),
+        "needs-a-shift": ("stop",),
+        "wrong-way-round": ("stop",),
+    },
+    depends_on=("courses",),
+    progress="checking joins",
+    share=0.1,
+)

@@ -1,5 +1,6 @@
 """Where the count of the song was not heard surely, under what is danced: a person has to listen there."""
 
+from sequencer.checks.check import Check
 from sequencer.checks.outcome import Outcome
 from sequencer.findings import Finding
 from sequencer.staging.staged import Staged
@@ -62,4 +63,10 @@ def _danced(show: Staged, start: float, end: float) -> bool:
     )
 
 
-__all__ = ["listen_again"]
+CHECK = Check(
+    name="listen-again",
+    run=listen_again,
+    codes={"listen-here": ("note",), "no-steady-beat": ("warn",)},
+    depends_on=(),
+    progress="checking fire and crew",
+)

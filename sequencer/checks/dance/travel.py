@@ -13,10 +13,12 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.checks.check import Check
 from sequencer.checks.outcome import BeatClock, Outcome
 from sequencer.findings import Finding
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import Move
+from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
 _LEAST = 64  # instants of a move that are looked at first
@@ -38,6 +40,11 @@ class TravelLimits:
                 raise ValueError(
                     f"{name} must be over 0 and under 100, got {getattr(self, name)!r}"
                 )
+
+
+def walks(show: Staged) -> Outcome:
+    """Every walk of a show against the limits."""
+    return travel(show.dancers, show.tempo)
 
 
 def travel(
@@ -163,3 +170,16 @@ def _wheels(dancer: Dancer, tempo: TempoMap) -> list[Finding]:
             where=(float(first.place[0]), float(first.place[1])),
         )
     ]
+
+
+CHECK = Check(
+    name="walks",
+    run=walks,
+    codes={
+        "turns-too-fast": ("warn",),
+        "walks-too-fast": ("warn",),
+        "wheels-without-hands": ("note",),
+    },
+    depends_on=("places",),
+    progress="checking distances",
+)

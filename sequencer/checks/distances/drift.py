@@ -11,6 +11,7 @@ from dataclasses import asdict, dataclass, replace
 
 import numpy as np
 
+from sequencer.checks.check import Check
 from sequencer.checks.distances.drift_runs import (
     TOGETHER,
     Run,
@@ -21,11 +22,13 @@ from sequencer.checks.distances.drift_runs import (
     drawn_dancers,
 )
 from sequencer.checks.distances.requirements import Requirements
+from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.checks.outcome import BeatClock, Outcome
 from sequencer.findings import Chance, Danced, Finding
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import ERROR_KINDS, Spread
+from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
 CHANCE = 0.05  # from which chance on a pair is told
@@ -108,6 +111,33 @@ def gathered(dancers: Sequence[Dancer], runs: Sequence[Run]) -> tuple[Gathering,
         )
         for group in groups
     )
+
+
+def drifted(
+    show: Staged, *, trials: Trials | None = None, progress: RunProgress | None = None
+) -> Outcome:
+    """A show danced with the errors that it states: pairs that come too close, and the whole table.
+
+    Parameters
+    ----------
+    show : Staged
+    trials : Trials, optional
+        How many times, and from which seed.
+    progress : callable, optional
+        Told the share done.
+    """
+    start, end = show.span
+    found, table = drift(
+        show.dancers,
+        show.tempo,
+        required_distances(show),
+        start=start,
+        end=end,
+        spread=show.show.drift.spread(),
+        trials=trials,
+        progress=progress,
+    )
+    return replace(found, danced=table)
 
 
 def drift(
@@ -260,3 +290,11 @@ _REHEARSED = {
     "tether": "tethers of the same length",
     "hand": "the hands' paths",
 }
+
+
+CHECK = Check(
+    name="as-danced",
+    run=drifted,
+    codes={"too-close-as-danced": ("warn",)},
+    only_asked=True,
+)

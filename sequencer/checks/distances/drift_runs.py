@@ -18,7 +18,7 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.errors import InputError
-from sequencer.files import write_text
+from sequencer.files import PARTIAL, write_text
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import Spread, drifted
@@ -85,6 +85,7 @@ def danced(work: Work, trials: Trials, *, progress: RunProgress | None = None) -
     """
     key = _key(work, trials)
     folder = None if trials.folder is None else trials.folder / key
+    _swept(folder)
     step = _part(len(work.dancers))
     parts = [range(low, min(low + step, trials.runs)) for low in range(0, trials.runs, step)]
     done = {part.start: kept for part in parts if (kept := _kept(folder, key, part)) is not None}
@@ -175,6 +176,22 @@ def _deaf_to_interrupts() -> Iterator[None]:
         signal.signal(signal.SIGINT, before)
 
 
+@contextmanager
+def _interrupts_wait() -> Iterator[None]:
+    """A Ctrl-C pressed in here is answered at its end, so that what is begun is whole."""
+    if threading.current_thread() is not threading.main_thread():
+        yield
+        return
+    pressed: list[int] = []
+    before = signal.signal(signal.SIGINT, lambda number, _frame: pressed.append(number))
+    try:
+        yield
+    finally:
+        signal.signal(signal.SIGINT, before)
+        if pressed:
+            signal.raise_signal(signal.SIGINT)
+
+
 def _some(work: Work, part: range) -> list[Run]:
     return [one_run(work, run) for run in part]
 
@@ -206,8 +223,20 @@ def _keep(folder: Path | None, key: str, part: range, found: list[Run]) -> None:
         return
     rows = [[list(near) for near in run] for run in found]
     content = {"key": key, "runs": rows, "checksum": _checksum(rows)}
-    with suppress(InputError, OSError):
+    with _interrupts_wait(), suppress(InputError, OSError):
         write_text(_path(folder, part), json.dumps(content))
+
+
+def _swept(folder: Path | None) -> None:
+    """Take away what a call that was killed left half-written.
+
+    If another call is just writing it, that call's part is not kept, and danced again another time.
+    """
+    if folder is None:
+        return
+    with suppress(OSError):
+        for left in folder.glob(f"{PARTIAL}*"):
+            left.unlink(missing_ok=True)
 
 
 def _kept(folder: Path | None, key: str, part: range) -> list[Run] | None:

@@ -5,6 +5,8 @@ from types import MappingProxyType
 
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.facts.rule_book import RuleBook
+from sequencer.safety.house_rules import rules_of
+from sequencer.staging.kept import once_per_show
 from sequencer.staging.staged import Staged
 
 _FIELDS: Mapping[str, str] = MappingProxyType(
@@ -16,8 +18,20 @@ _FIELDS: Mapping[str, str] = MappingProxyType(
 )
 
 
-def required_distances(show: Staged, book: RuleBook) -> Requirements:
-    """Distances that a show is held to.
+@once_per_show
+def required_distances(show: Staged) -> Requirements:
+    """Distances that a show is held to by the rules in force for it.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules cannot be used.
+    """
+    return distances_by(show, rules_of(show))
+
+
+def distances_by(show: Staged, book: RuleBook) -> Requirements:
+    """Distances that a show is held to by a book of rules.
 
     Parameters
     ----------

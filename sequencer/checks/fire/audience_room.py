@@ -7,10 +7,16 @@ flows and floor space of `facts.crowd`; the share of the exits that counts is th
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from sequencer.checks.fire.records import night_finding
+from sequencer.checks.check import Check
+from sequencer.checks.fire.records import BLANK, MISSING, PROGRESS, night_finding, where_lit
+from sequencer.checks.outcome import Outcome
 from sequencer.facts.crowd import exit_capacity, floor_capacity, flows
 from sequencer.facts.sources import cited, data, source
 from sequencer.findings import Finding, Severity
+from sequencer.staging.staged import Staged
+
+NOT_COUNTED = "How many people watch, and their ways in and out, were not looked at."
+EXITS = "Exits and floor are simple flow arithmetic: ways to the exits, steps and prams were not looked at."
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,6 +36,22 @@ class Crowd:
     def leaving(self, *, lost: bool) -> int:
         """People who can leave in time at the default flow; `lost`: with the largest exit gone."""
         return exit_capacity(self.widths, minutes=self.leave_in / 60, discount_largest=lost)
+
+
+@where_lit
+def audience_room(show: Staged) -> Outcome:
+    """Whether the audience of a lit show finds room, and can leave in time."""
+    venue = show.show.venue
+    crowd = Crowd(
+        people=venue.audience_size,
+        area=venue.audience_area,
+        exits={place.name: place.width for place in venue.exits},
+        leave_in=venue.leave_in,
+    )
+    return Outcome(
+        findings=tuple(crowd_findings(crowd)),
+        not_checked=(NOT_COUNTED if crowd.people is None else EXITS,),
+    )
 
 
 def crowd_findings(crowd: Crowd) -> list[Finding]:
@@ -85,3 +107,17 @@ def _finding(
 ) -> Finding:
     origin = source(key)
     return night_finding(code, severity, message, cited(origin, origin.mark), remedies)
+
+
+CHECK = Check(
+    name="audience-room",
+    run=audience_room,
+    codes={
+        **BLANK,
+        "audience-crowded": ("stop", "warn"),
+        "exits-too-narrow": ("stop", "warn"),
+    },
+    cautions=MISSING,
+    depends_on=(),
+    progress=PROGRESS,
+)

@@ -1,17 +1,22 @@
 """Burns against burning time: whether every flame ends with fuel in hand.
 
-Inputs are planned burns; nothing here knows a show file. Sources: the share of a burn that may be
+Sources: the share of a burn that may be
 planned is a rule of the book in force; the burning time is the performer's own, or a default.
 """
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from sequencer.checks.check import Check
+from sequencer.checks.fire.records import CAPPED, PROGRESS, needed, night_finding, where_lit
+from sequencer.checks.outcome import Outcome
 from sequencer.facts.burn_log import FEWEST
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
 from sequencer.safety.burning import PlannedBurn
+from sequencer.safety.safety_plan import refuel_rules, safety_plan
+from sequencer.staging.staged import Staged
 from sequencer.timing.position import clock_text
 
 
@@ -22,6 +27,80 @@ class Cut:
     seconds: float  # [s] of the track
     position: str  # bar.beat
     label: str  # of what begins there
+
+
+@where_lit
+def burning_time(show: Staged) -> Outcome:
+    """Burns of a show against their burning time.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    """
+    plan = safety_plan(show)
+    share = needed(plan.book, "burn-share")
+    own = show.show.fire.reserve if show.show.fire else share.number
+    return Outcome(
+        findings=(
+            *_capped(share, own),
+            *burn_findings(
+                plan.burns,
+                share=_stricter(share, own),
+                cuts=cuts_of(show),
+                positions=[show.position(burn.start) for burn in plan.burns],
+                refuel=refuel_rules(plan.book),
+            ),
+        )
+    )
+
+
+def cuts_of(show: Staged) -> list[Cut]:
+    """Section borders and block borders at which a flame may be put out, by time."""
+    found: dict[float, Cut] = {}
+    song = show.song
+    for section, name in zip(song.sections, song.section_names(), strict=True):
+        beat = round(float(show.tempo.beats_from_seconds(section.start)))
+        seconds = show.seconds(beat)
+        if 0 <= seconds <= song.duration:
+            found[round(seconds, 3)] = Cut(
+                seconds=seconds, position=show.position(beat), label=name
+            )
+    for block in show.blocks:
+        seconds = show.seconds(block.start)
+        found.setdefault(
+            round(seconds, 3),
+            Cut(seconds=seconds, position=show.position(block.start), label=block.title),
+        )
+    return [found[key] for key in sorted(found)]
+
+
+def _capped(share: Rule, own: float) -> list[Finding]:
+    """A reserve of the show's own that is looser than the rules."""
+    if own <= share.number:
+        return []
+    return [
+        night_finding(
+            "limit-capped", "warn",
+            f"fire, reserve: {own:.0%} of the burning time is above what the rules allow; "
+            f"{share.number:.0%} holds", share.citation,
+            (f"write reserve: {share.number:g} or less, or bring the authority's own rule",),
+        )
+    ]  # fmt: skip
+
+
+def _stricter(share: Rule, own: float) -> Rule:
+    """The share of the burning time that holds: the show's own where it is the smaller one."""
+    if own >= share.number:
+        return share
+    return Rule(
+        kind=share.kind,
+        value=own,
+        printed=f"at most {own:g} of the burning time, fire, reserve",
+        profile="this show",
+        source=share.source,
+        mark="as entered",
+    )
 
 
 def burn_findings(
@@ -232,3 +311,21 @@ def _finding(
 
 def _clock(seconds: float) -> str:
     return clock_text(seconds)
+
+
+CHECK = Check(
+    name="burning-time",
+    run=burning_time,
+    codes={
+        **CAPPED,
+        "burn-few-times": ("warn",),
+        "burn-not-timed": ("warn",),
+        "burn-reserve": ("warn",),
+        "burn-unknown": ("stop",),
+        "burns-out": ("stop",),
+    },
+    cautions={"burn-reserve": "long-song", "burn-unknown": "missing", "burns-out": "long-song"},
+    of_fuel=("burn-few-times", "burn-not-timed", "burn-reserve", "burn-unknown", "burns-out"),
+    depends_on=(),
+    progress=PROGRESS,
+)

@@ -5,10 +5,40 @@ Inputs are plain records. Sources: the rules of the book in force.
 
 from collections.abc import Sequence
 
+from sequencer.checks.check import Check
+from sequencer.checks.fire.records import PROGRESS
+from sequencer.checks.outcome import Outcome
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
+from sequencer.safety.safety_plan import safety_plan
 from sequencer.safety.watching import Duty
+from sequencer.staging.staged import Staged
+
+
+def crew(show: Staged) -> Outcome:
+    """Numbers and roles of a show's safety people; roles where nothing burns too.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    """
+    plan = safety_plan(show)
+    lit = tuple(dict.fromkeys(burn.who for burn in plan.burns))
+    return Outcome(
+        findings=(
+            *number_findings(
+                plan.crew,
+                lit_at_once=plan.lit_at_once,
+                book=plan.book,
+                audience=show.show.venue.audience_size,
+            ),
+            *role_findings(
+                plan.crew, show.show.names, lit=lit, apart=plan.book.asked("roles-apart")
+            ),
+        )
+    )
 
 
 def role_findings(
@@ -89,3 +119,13 @@ def number_findings(
 
 def _plural(word: str, number: int) -> str:
     return word if number == 1 else f"{word}s"
+
+
+CHECK = Check(
+    name="crew",
+    run=crew,
+    codes={"crew-doubles": ("stop", "warn"), "too-few-safety": ("stop",)},
+    cautions={"too-few-safety": "crew-short"},
+    depends_on=(),
+    progress=PROGRESS,
+)

@@ -6,9 +6,14 @@ Inputs are plain records. Sources: the rules of the book in force.
 import re
 from collections.abc import Iterable, Mapping
 
-from sequencer.checks.fire.records import rule_finding
+from sequencer.checks.check import Check
+from sequencer.checks.fire.records import PROGRESS, rule_finding, where_lit
+from sequencer.checks.outcome import Outcome
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
+from sequencer.safety.safety_plan import safety_plan
+from sequencer.show.model import CrewMember
+from sequencer.staging.staged import Staged
 
 _WORDS = {"towels": "towel", "blankets": "blanket", "buckets": "bucket"}
 _MENDS = {
@@ -17,6 +22,25 @@ _MENDS = {
     "buckets": "bucket of water",
 }
 _LEADING = re.compile(r"^\s*(\d+)\s*[x×]?\s+")
+
+
+@where_lit
+def equipment(show: Staged) -> Outcome:
+    """What the crew of a show carries, against what its rules ask for.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    """
+    plan = safety_plan(show)
+    carried = counted(item for post in show.show.crew for item in post.equipment)
+    return Outcome(
+        findings=(
+            *_bare_posts(show.show.crew),
+            *carried_findings(carried, lit_at_once=plan.lit_at_once, book=plan.book),
+        )
+    )
 
 
 def counted(equipment: Iterable[str]) -> Mapping[str, int]:
@@ -69,3 +93,33 @@ def _several(word: str, number: int) -> str:
     if number == 1:
         return word
     return "buckets of water" if word == "bucket of water" else f"{word}s"
+
+
+def _bare_posts(crew: Iterable[CrewMember]) -> list[Finding]:
+    """Spotters with nothing in hand."""
+    return [
+        Finding(
+            code="post-without-equipment",
+            severity="warn",
+            who=(post.name,),
+            start=None,
+            end=None,
+            position=None,
+            message=f"{post.name} stands by as {post.duty} with nothing in hand",
+            remedies=("give a damp towel or a fire blanket, under equipment",),
+            source="damp towel ready at each spotter: Kansas City MO §26-319 [A1; read]; "
+            "common practice",
+            where=post.post,
+        )
+        for post in crew
+        if post.duty == "spotter" and not post.equipment
+    ]
+
+
+CHECK = Check(
+    name="equipment",
+    run=equipment,
+    codes={"equipment-missing": ("stop",), "post-without-equipment": ("warn",)},
+    depends_on=(),
+    progress=PROGRESS,
+)

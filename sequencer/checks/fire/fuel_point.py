@@ -7,13 +7,54 @@ from collections.abc import Mapping, Sequence
 from itertools import pairwise
 from math import dist
 
-from sequencer.checks.fire.records import rule_finding
-from sequencer.checks.fire.watch_kept import BeatReader
+from sequencer.checks.check import Check
+from sequencer.checks.fire.records import (
+    BLANK,
+    MISSING,
+    PROGRESS,
+    BeatReader,
+    blank_finding,
+    rule_finding,
+    where_lit,
+)
+from sequencer.checks.outcome import Outcome
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, closest
+from sequencer.safety.safety_plan import safety_plan
+from sequencer.staging.staged import Staged
+
+
+@where_lit
+def fuel_point(show: Staged) -> Outcome:
+    """The fuel point of a show: that it is recorded, and how near flames and audience come.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    """
+    plan, venue = safety_plan(show), show.show.venue
+    rule = plan.book.strictest("fuel-point-distance")
+    if venue.fuel_station is None:
+        blank = () if rule is None else (
+            blank_finding("the fuel point is not recorded", "venue, fuel_station", rule),
+        )  # fmt: skip
+        return Outcome(findings=blank)
+    return Outcome(
+        findings=tuple(
+            fuel_point_findings(
+                venue.fuel_station,
+                plan.followed,
+                act_edge={dancer.name: dancer.reach for dancer in show.dancers},
+                audience={line.name: line.line for line in venue.audience},
+                book=plan.book,
+                clock=show,
+            )
+        )
+    )
 
 
 def fuel_point_findings(
@@ -102,3 +143,13 @@ def line_distance(point: tuple[float, float], line: Sequence[tuple[float, float]
             along = min(max(along, 0.0), 1.0)
             best = min(best, dist(point, (ax + along * (bx - ax), ay + along * (by - ay))))
     return best
+
+
+CHECK = Check(
+    name="fuel-point",
+    run=fuel_point,
+    codes={**BLANK, "fuel-point-close": ("stop",)},
+    cautions=MISSING,
+    of_fuel=("fuel-point-close",),
+    progress=PROGRESS,
+)

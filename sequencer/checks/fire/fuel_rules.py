@@ -6,11 +6,38 @@ Inputs are plain records. Sources: the rules of the book in force; flash points 
 
 from collections.abc import Mapping, Sequence
 
-from sequencer.checks.fire.records import Night, blank_finding, litres, night_finding
+from sequencer.checks.check import Check
+from sequencer.checks.fire.records import (
+    BLANK,
+    MISSING,
+    PROGRESS,
+    Night,
+    blank_finding,
+    litres,
+    night_finding,
+    night_of,
+    where_lit,
+)
+from sequencer.checks.outcome import Outcome
 from sequencer.facts.fuels import Fuel
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
+from sequencer.safety.house_rules import rules_of
+from sequencer.staging.staged import Staged
+
+
+@where_lit
+def fuel(show: Staged) -> Outcome:
+    """The fuel of a show: its kind and its amount.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    """
+    night, book = night_of(show), rules_of(show)
+    return Outcome(findings=(*fuel_kind_findings(night, book), *fuel_amount_findings(night, book)))
 
 
 def fuel_kind_findings(night: Night, book: RuleBook) -> list[Finding]:
@@ -127,3 +154,21 @@ def _names(rule: Rule, fuel: Fuel) -> bool:
     """True if a rule on fuels means this one."""
     names: Sequence[str] = rule.value if isinstance(rule.value, tuple) else ()
     return fuel.name in names or ("flammable" in names and fuel.flammable)
+
+
+CHECK = Check(
+    name="fuel",
+    run=fuel,
+    codes={
+        **BLANK,
+        "fuel-class": ("warn",),
+        "fuel-over-limit": ("stop",),
+        "fuel-permit": ("warn",),
+        "fuel-refused": ("stop",),
+        "fuel-short": ("warn",),
+    },
+    cautions=MISSING,
+    of_fuel=("fuel-class", "fuel-over-limit", "fuel-permit", "fuel-refused", "fuel-short"),
+    depends_on=(),
+    progress=PROGRESS,
+)

@@ -12,12 +12,23 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.checks.check import Check
+from sequencer.checks.fire.records import PROGRESS, needed, where_lit
+from sequencer.checks.outcome import Outcome
+from sequencer.facts.combustion import burnt_heat_release
 from sequencer.facts.flames import PEAK
 from sequencer.facts.profiles import Rule
 from sequencer.facts.radiation import point_source_flux
 from sequencer.findings import Finding
 from sequencer.motion.clearance.to_posts import Followed, closest
+from sequencer.safety.burning import known_fuel
+from sequencer.safety.safety_plan import safety_plan
+from sequencer.staging.staged import Staged
+from sequencer.staging.wicks import resting_flame
 
+NOT_CHECKED = (
+    "Glow is a point source's: smoke, sparks and flames turned by the wind were not looked at."
+)
 UNDERSTATED = 1.05  # [1] a stated flame may be this much below the computed one
 _NEAREST = 0.1  # [m] a point source closer than this says nothing
 
@@ -29,6 +40,51 @@ class Wicks:
     heat: float  # [W] mean, of all wicks together
     reach: float  # [m] from the body's axis to the farthest wick
     flame: float  # [m] mean flame at rest by the pool-fire relation
+
+
+@where_lit
+def heat(show: Staged) -> Outcome:
+    """Flames of a show, and their glow at the audience.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    """
+    plan = safety_plan(show)
+    stated = show.show.fire.flame if show.show.fire else 0.0
+    wicks = wicks_of(show)
+    edges = {line.name: line.line for line in show.show.venue.audience}
+    limit = needed(plan.book, "audience-flux")
+    return Outcome(
+        findings=(
+            *flame_findings(wicks, stated=stated),
+            *glow_findings(plan.followed, wicks, edges, limit=limit),
+        ),
+        not_checked=(NOT_CHECKED,),
+    )
+
+
+def wicks_of(show: Staged) -> dict[str, Wicks]:
+    """What each performer burns; those whose soak or burning time is not known are left out."""
+    liquid = known_fuel(show)
+    found: dict[str, Wicks] = {}
+    if liquid is None or liquid.heat_of_combustion is None:
+        return found
+    burning = {burn.who: burn.burn for burn in safety_plan(show).burns if burn.burn is not None}
+    for dancer, record in zip(show.dancers, show.show.cast, strict=True):
+        burn = burning.get(dancer.name)
+        props = record.props.values()
+        if burn is None or any(prop.fuel_mass is None for prop in props):
+            continue
+        mass = sum(prop.fuel or 0.0 for prop in props)
+        flames = [resting_flame(prop, liquid, burn.seconds) or 0.0 for prop in props]
+        watts = burnt_heat_release(
+            mass, heat_of_combustion=liquid.heat_of_combustion.highest, seconds=burn.seconds
+        )
+        hot = max((prop.hot_radius for prop in dancer.props.values()), default=0.0)
+        found[dancer.name] = Wicks(heat=float(watts), reach=dancer.reach - hot, flame=max(flames))
+    return found
 
 
 def flame_findings(wicks: Mapping[str, Wicks], *, stated: float) -> list[Finding]:
@@ -128,3 +184,11 @@ def audience_flux(
         float(point_source_flux(PEAK * wicks[who].heat, distance=centre))
         for who, centre in nearest.items()
     )
+
+
+CHECK = Check(
+    name="heat",
+    run=heat,
+    codes={"audience-heat": ("stop",), "flame-understated": ("warn",)},
+    progress=PROGRESS,
+)

@@ -1,13 +1,29 @@
 """What a show records about its place and evening, and findings that need neither time nor place."""
 
-from collections.abc import Mapping
+import datetime as dt
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from functools import wraps
+from typing import Protocol
 
+from sequencer.checks.check import Codes
+from sequencer.checks.outcome import Outcome
+from sequencer.facts.cautions import Condition
 from sequencer.facts.fuels import Fuel
 from sequencer.facts.profiles import Rule
+from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding, Severity
+from sequencer.safety.burning import known_fuel
+from sequencer.safety.safety_plan import safety_plan
+from sequencer.staging.kept import once_per_show
+from sequencer.staging.staged import Staged
 
 LITRE = 1e-3  # [m³]
+PROGRESS = "checking fire and crew"
+# codes that several checks give
+BLANK: Codes = {"not-recorded": ("warn",)}
+MISSING: Mapping[str, Condition] = {"not-recorded": "missing"}
+CAPPED: Codes = {"limit-capped": ("warn",)}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -27,7 +43,69 @@ class Night:
     unweighed: tuple[str, ...] = ()  # performers whose soak nobody weighed
     flame: float | None = None  # [m] over the wick at rest
     ages: Mapping[str, int | None] = field(default_factory=dict)  # [years] least, by performer
-    burns: bool = True  # somebody is lit
+
+
+@once_per_show
+def night_of(show: Staged) -> Night:
+    """What a show records about its place and evening."""
+    plan = safety_plan(show)
+    venue, fire = show.show.venue, show.show.fire
+    year = _year(show)
+    return Night(
+        indoors=venue.setting == "indoors",
+        open_sky=venue.ceiling == "open",
+        sprinklers=venue.sprinklers,
+        permit=show.show.rules.permit,
+        wind=venue.wind,
+        gust_limit=show.show.weather.gusts,
+        fuel=known_fuel(show),
+        fuel_on_site=fire.fuel_on_site if fire else None,
+        fuel_of={} if plan.fuel is None else {who: plan.fuel.of(who) for who in show.show.names},
+        fuel_prepared=None if plan.fuel is None else plan.fuel.prepared,
+        unweighed=() if plan.fuel is None else plan.fuel.unweighed,
+        flame=fire.flame if fire else None,
+        ages={
+            # born on the last day of that year: the least age it can be
+            each.name: None if each.birth_year is None else year - each.birth_year - 1
+            for each in show.show.cast
+        },
+    )
+
+
+class BeatReader(Protocol):
+    """What turns beats into seconds and bar.beat."""
+
+    def seconds(self, beat: float) -> float:
+        """Second of the track."""
+        ...
+
+    def position(self, beat: float) -> str:
+        """bar.beat as text."""
+        ...
+
+
+def where_lit(check: Callable[[Staged], Outcome]) -> Callable[[Staged], Outcome]:
+    """A check that says nothing of a show in which nothing burns."""
+
+    @wraps(check)
+    def looked_at(show: Staged) -> Outcome:
+        return check(show) if show.lit else Outcome()
+
+    return looked_at
+
+
+def needed(book: RuleBook, kind: str) -> Rule:
+    """The strictest rule of a kind that is always in force.
+
+    Raises
+    ------
+    ValueError
+        If no rule in force says anything of it.
+    """
+    rule = book.strictest(kind)
+    if rule is None:
+        raise ValueError(f"no rule in force says anything of {kind}")
+    return rule
 
 
 def blank_finding(what: str, where: str, rule: Rule) -> Finding:
@@ -88,3 +166,10 @@ def rule_finding(
         source=rule.citation,
         where=where,
     )
+
+
+def _year(show: Staged) -> int:
+    """Year of the show's own date, so that the same file gives the same verdict; else this year's."""
+    if show.show.date:
+        return int(show.show.date[:4])
+    return dt.datetime.now(tz=dt.UTC).year

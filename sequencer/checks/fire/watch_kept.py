@@ -7,33 +7,67 @@ book in force.
 """
 
 from collections.abc import Collection, Sequence
+from dataclasses import replace
 from math import dist
-from typing import Protocol
 
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.checks.check import Check
+from sequencer.checks.fire.records import PROGRESS, BeatReader, needed, where_lit
+from sequencer.checks.outcome import Outcome
 from sequencer.facts.pace import reach_in, reactions, response_seconds, speeds
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.motion.clearance.to_posts import Farthest, Followed, closest, farthest
+from sequencer.safety.safety_plan import proposed_posts, safety_plan, watched_by_one
 from sequencer.safety.watching import Duty, WatchPlan, watchers_of
+from sequencer.staging.staged import Staged
 
+NOT_CHECKED = "Crew walk at a published pace, round scenery; people, props and cables in their way are not in it."
+
+NOBODY = "nobody-watching"
 _SPARE = 0.05  # [m] by which a proposed post is nearer than the limit asks
 SIGHT_MARGIN = 0.05  # [m] by which a line of sight passes what stands on the floor
 
 
-class BeatReader(Protocol):
-    """What turns beats into seconds and bar.beat."""
+@where_lit
+def watch(show: Staged) -> Outcome:
+    """The watch over everybody who is lit in a show.
 
-    def seconds(self, beat: float) -> float:
-        """Second of the track."""
-        ...
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    """
+    plan = safety_plan(show)
+    limit = needed(plan.book, "response-time")
+    watched = watch_findings(plan.followed, plan.crew, limit=limit, clock=show, ground=plan.ground)
+    sights = sight_findings(plan.followed, plan.crew, tall=plan.tall, clock=show)
+    _, rule = watched_by_one(plan.book, plan.lit_at_once)
+    said = {each.who[0] for each in watched if each.code == NOBODY}
+    return Outcome(
+        findings=(
+            *_with_posts(show, [*watched, *sights]),
+            *plan_findings(plan.watch, each=plan.each, rule=rule, clock=show, said=said),
+        ),
+        not_checked=(NOT_CHECKED,),
+    )
 
-    def position(self, beat: float) -> str:
-        """bar.beat as text."""
-        ...
+
+def _with_posts(show: Staged, found: list[Finding]) -> list[Finding]:
+    """The same findings, each telling where the best posts are: they would mend it."""
+    posting = proposed_posts(show, safety_plan(show)) if found else None
+    if posting is None:
+        return found
+    places = ", ".join(f"[{x:.1f}, {y:.1f}]" for x, y in posting.places)
+    word = "spotter" if len(posting.places) == 1 else "spotters"
+    said = (
+        f"{len(posting.places)} {word} at {places} reach everybody within "
+        f"{posting.response:.1f} s ({posting.way:.1f} m)"
+    )
+    return [replace(each, remedies=(*each.remedies, said)) for each in found]
 
 
 def watch_findings(
@@ -182,7 +216,7 @@ def _nobody(burn: Followed, crew: Sequence[Duty], clock: BeatReader) -> Finding:
     remedies = [f"let {name} watch {burn.who} too" for name in spotters[:1]]
     remedies.append(f"add a spotter who watches {burn.who}")
     return Finding(
-        code="nobody-watching",
+        code=NOBODY,
         severity="stop",
         who=(burn.who,),
         start=clock.seconds(burn.start),
@@ -295,3 +329,18 @@ def _covers(
 def _spot(burn: Followed, beat: float) -> tuple[float, float]:
     place = burn.floor.at(beat).place
     return float(place[0]), float(place[1])
+
+
+CHECK = Check(
+    name="watch",
+    run=watch,
+    codes={
+        NOBODY: ("stop",),
+        "post-out-of-reach": ("stop",),
+        "sight-blocked": ("stop",),
+        "watch-handed-over": ("note",),
+        "watch-overloaded": ("stop",),
+    },
+    cautions={NOBODY: "crew-short"},
+    progress=PROGRESS,
+)

@@ -11,12 +11,27 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from math import atan2, cos, degrees, dist, radians, sin
 
-from sequencer.checks.fire.records import Night, blank_finding, night_finding
+from sequencer.checks.check import Check
+from sequencer.checks.fire.records import (
+    BLANK,
+    CAPPED,
+    MISSING,
+    PROGRESS,
+    Night,
+    blank_finding,
+    night_finding,
+    night_of,
+    where_lit,
+)
+from sequencer.checks.outcome import Outcome
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
 from sequencer.findings import Finding
 from sequencer.geometry.regions import Point
+from sequencer.safety.house_rules import rules_of
+from sequencer.safety.safety_plan import safety_plan
+from sequencer.staging.staged import Staged
 
 DOWNWIND_HALF_ANGLE = 45.0  # [degrees] each side of straight downwind
 FAR = 2.0  # times the distance that the rules ask
@@ -30,6 +45,56 @@ class Surroundings:
     fuel_point: Point | None = None
     audience: Mapping[str, Sequence[Point]] = field(default_factory=dict)  # edges by name
     scenery: Mapping[str, Sequence[Point]] = field(default_factory=dict)  # what burns, by name
+
+
+@where_lit
+def wind(show: Staged) -> Outcome:
+    """Gusts at a show against the limits.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    """
+    return Outcome(findings=tuple(wind_findings(night_of(show), rules_of(show))))
+
+
+@where_lit
+def downwind(show: Staged) -> Outcome:
+    """What lies downwind of the flames of a show.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    """
+    wind_from = show.show.venue.wind_from
+    found = downwind_findings(wind_from, night_of(show), around(show), rules_of(show))
+    return Outcome(findings=tuple(found))
+
+
+def around(show: Staged) -> Surroundings:
+    """What lies round the places that are held while lit."""
+    venue = show.show.venue
+    flames: dict[str, list[Point]] = {}
+    for burn in safety_plan(show).followed:
+        own = flames.setdefault(burn.who, [])
+        for beat in (burn.start, burn.end):
+            x, y = burn.floor.at(beat).place
+            own.append((float(x), float(y)))
+        own += [
+            standing.spots[burn.who][:2]
+            for standing in show.standings
+            if burn.who in standing.spots
+            and standing.start < burn.end
+            and standing.end > burn.start
+        ]
+    return Surroundings(
+        flames={who: sorted(set(own)) for who, own in flames.items()},
+        fuel_point=venue.fuel_station,
+        audience={line.name: line.line for line in venue.audience},
+        scenery={each.name: each.outline for each in venue.scenery if each.combustible},
+    )
 
 
 def wind_findings(night: Night, book: RuleBook) -> list[Finding]:
@@ -206,3 +271,27 @@ def _meets(a: Point, b: Point, far: float | None) -> bool:
         for s in shares
         if 0.0 <= s <= 1.0
     )
+
+
+WIND = Check(
+    name="wind",
+    run=wind,
+    codes={**BLANK, **CAPPED, "wind-high": ("stop",), "wind-near": ("warn",)},
+    cautions=MISSING,
+    depends_on=(),
+    progress=PROGRESS,
+)
+DOWNWIND = Check(
+    name="downwind",
+    run=downwind,
+    codes={
+        **BLANK,
+        "audience-downwind": ("warn",),
+        "fuel-downwind": ("stop",),
+        "scenery-downwind": ("warn",),
+    },
+    cautions=MISSING,
+    of_fuel=("fuel-downwind",),
+    depends_on=("places",),
+    progress=PROGRESS,
+)

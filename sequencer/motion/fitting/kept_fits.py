@@ -11,6 +11,7 @@ from contextlib import suppress
 from functools import cache
 from importlib import resources
 from importlib.resources.abc import Traversable
+from importlib.util import find_spec
 from math import inf
 from pathlib import Path
 from typing import Any
@@ -20,6 +21,8 @@ from sequencer.files import write_text
 from sequencer.geometry.bodies import SIDES
 from sequencer.geometry.posture import Posture
 from sequencer.motion.fitting.fits import Fit, Margins
+from sequencer.motion.patterns.law_kinds import LAW_PLUGINS
+from sequencer.plugins import plugins
 
 MOST = 4000  # entries; the oldest half goes beyond it
 ROOMS = ("geometry", "motion")  # whose formulas an entry depends on
@@ -34,12 +37,24 @@ def folder() -> Path:
 
 @cache
 def formulas() -> str:
-    """A hash of the code that a fit depends on, so that other formulas search anew."""
+    """A hash of the code that a fit depends on, laws of other packages included: other formulas search anew."""
     total = hashlib.sha256()
-    for room in ROOMS:
-        for file in _files(resources.files(f"sequencer.{room}")):
+    added = (plugin.top for plugin in plugins(LAW_PLUGINS))
+    for room in (*(f"sequencer.{room}" for room in ROOMS), *dict.fromkeys(added)):
+        for file in _code_of(room):
             total.update(file.name.encode() + file.read_bytes())
     return total.hexdigest()
+
+
+def _code_of(name: str) -> Iterator[Traversable]:
+    """Code and data of a package, or the one file of a module; nothing where neither is found."""
+    spec = find_spec(name)
+    if spec is None:
+        return
+    if spec.submodule_search_locations is not None:
+        yield from _files(resources.files(name))
+    elif spec.origin is not None:
+        yield Path(spec.origin)
 
 
 def _files(room: Traversable) -> Iterator[Traversable]:

@@ -13,7 +13,7 @@ from math import inf, isfinite
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.motion.laws.law import Bounds
+from sequencer.motion.laws.law import Bounds, period_words
 from sequencer.motion.laws.phases import Limits, Phase
 from sequencer.motion.laws.rotations import Turn, Vector, carried, turned, turned_limits
 from sequencer.motion.laws.state import Motion
@@ -61,6 +61,10 @@ class ComposedLaw:
         across = float(np.dot(self.tether, self.plane))
         if abs(across) > 1e-9 or abs(float(np.dot(self.tether, self.tether)) - 1.0) > 1e-9:
             raise ValueError("the tether must be a unit vector in its plane")
+
+    def __repr__(self) -> str:
+        phases = len(self.turns) + len(self.hand.slides) + len(self.hand.arms)
+        return f"<ComposedLaw of {phases} phases, {period_words(self)}>"
 
     def at(self, beats: Floats) -> Motion:
         """State at own beats, shape (...); exact to rounding."""

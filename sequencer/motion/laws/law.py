@@ -48,3 +48,8 @@ class Law(Protocol):
     def bounds(self) -> Bounds:
         """Proven bounds over all beats (over its span, for a law that does not repeat)."""
         ...
+
+
+def period_words(law: Law) -> str:
+    """How often a law repeats, for people."""
+    return "does not repeat" if law.period == inf else f"repeats every {law.period:g} beats"

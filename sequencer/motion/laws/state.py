@@ -23,6 +23,9 @@ class Motion:
     tether_acceleration: Floats  # [1/beat²]
     plane: Floats  # [1] unit vector n of the law's plane and direction, n·tether = 0
 
+    def __repr__(self) -> str:
+        return f"<Motion at {self.hand[..., 0].size} instants, body frame>"
+
     @property
     def turning_axis(self) -> Floats:
         """Tether × its rate, shape (..., 3) [1/beat]: what the eye and a join see."""

@@ -23,6 +23,9 @@ class Mirrored:
 
     law: Law
 
+    def __repr__(self) -> str:
+        return f"<Mirrored {self.law!r}>"
+
     @property
     def period(self) -> float:
         """The same as the law's."""
@@ -57,6 +60,9 @@ class Retimed:
     def __post_init__(self) -> None:
         if not (self.pace > 0 and np.isfinite(self.pace) and np.isfinite(self.shift)):
             raise ValueError(f"a law's rate must be positive, got {self.pace!r}")
+
+    def __repr__(self) -> str:
+        return f"<Retimed by {self.shift:g} beats, {self.pace:g} a beat: {self.law!r}>"
 
     @property
     def period(self) -> float:

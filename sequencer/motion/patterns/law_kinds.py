@@ -1,13 +1,13 @@
 """The kinds of law that patterns are made of: their parameters, and how to build one.
 
 A kind turns plain values (metres, degrees, names) into a law of the family modules. Another package
-can add kinds through the entry-point group `sequencer.laws`: each entry names a `LawKind`.
+can add kinds through the entry-point group `sequencer.laws`: each entry names a `LawKind`. Its code
+counts among the formulas on which kept fits depend (`motion.fitting.kept_fits`).
 """
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import cache
-from importlib.metadata import entry_points
 from math import radians
 from typing import Any, Literal, TypeAlias
 
@@ -18,8 +18,9 @@ from sequencer.motion.patterns import paths, planar, toroid, weaves
 from sequencer.motion.patterns.parameters import Free, OffsetLimits, Parameter, ParameterValue
 from sequencer.motion.patterns.placing import HANDS_APART
 from sequencer.motion.patterns.stations import StationPoint
+from sequencer.plugins import Plugin, extended
 
-ENTRY_POINTS = "sequencer.laws"
+LAW_PLUGINS = "sequencer.laws"
 DEFAULT_TETHER = (
     0.51  # [m] where neither pattern nor prop says: 0.30 of a stature of 1.70 m; common practice
 )
@@ -54,6 +55,10 @@ class LawKind:
     stations: tuple[StationPoint, ...] = ()  # of a station pattern
     free: tuple[Free, ...] = ()  # what to try besides offsets, where the prop meets body or prop
     room: Callable[[ParameterValues], OffsetLimits] = lambda _values: OffsetLimits()  # for offsets
+
+    def __repr__(self) -> str:
+        names = ", ".join(parameter.name for parameter in self.parameters)
+        return f"<LawKind {self.name}: {self.family}; {names}>"
 
 
 def opposite_law(kind: LawKind, values: ParameterValues, wanted: LawContext) -> Law:
@@ -492,15 +497,14 @@ def law_kinds() -> dict[str, LawKind]:
 
     Raises
     ------
-    ValueError
+    InputError
         If another package's entry is no `LawKind`, or takes a name that is in use.
     """
-    kinds = {kind.name: kind for kind in _BUILT_IN}
-    for entry in sorted(entry_points(group=ENTRY_POINTS), key=lambda entry: entry.name):
-        kind = entry.load()
-        if not isinstance(kind, LawKind):
-            raise ValueError(f"entry point {entry.name!r} of {ENTRY_POINTS} is no LawKind")
-        if kind.name in kinds:
-            raise ValueError(f"entry point {entry.name!r}: a kind {kind.name!r} is there already")
-        kinds[kind.name] = kind
-    return kinds
+    return extended({kind.name: kind for kind in _BUILT_IN}, LAW_PLUGINS, _added)
+
+
+def _added(plugin: Plugin) -> dict[str, LawKind]:
+    kind = plugin.load()
+    if not isinstance(kind, LawKind):
+        raise TypeError(f"expected a LawKind, got {type(kind).__name__}")
+    return {kind.name: kind}

@@ -1,7 +1,9 @@
 """The vocabulary: named patterns as data, and the law of each.
 
 A pattern is a kind of law (kinds.py) with some parameters set for good and the others left open, or
-two of them, one a hand (a hybrid). The built-in ones lie in patterns.json.
+two of them, one a hand (a hybrid). The built-in ones lie in patterns.json; another package can add some
+through the entry-point group `sequencer.patterns`: each entry names a mapping of names to records, as
+`patterns_from` reads them, or a callable that returns one.
 """
 
 import json
@@ -31,7 +33,9 @@ from sequencer.motion.patterns.parameters import (
 )
 from sequencer.motion.patterns.station_kind import station_kind
 from sequencer.motion.props.prop import PROP_KINDS, USUAL_HANDS, PropKind
+from sequencer.plugins import blamed, plugins
 
+PATTERN_PLUGINS = "sequencer.patterns"
 _KEYS = {
     "family", "law", "set", "defaults", "left", "right", "summary", "difficulty", "why", "needs",
     "notes", "source", "cycle", "stations", "props", "room",
@@ -44,6 +48,9 @@ class HandLaw:
 
     kind: LawKind
     fixed: Mapping[str, ParameterValue]
+
+    def __repr__(self) -> str:
+        return f"<HandLaw {self.kind.name} with {dict(self.fixed)}>"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -66,6 +73,12 @@ class Pattern:
     )
     props: tuple[PropKind, ...] = PROP_KINDS  # kinds of prop that it is for; common practice
     own_room: OffsetLimits | None = None  # for offsets, where it is less than the law's
+
+    def __repr__(self) -> str:
+        open_ones = ", ".join(parameter.name for parameter in self.parameters)
+        return (
+            f"<Pattern {self.name}: {self.family}, difficulty {self.difficulty} of 5; {open_ones}>"
+        )
 
     @property
     def hybrid(self) -> bool:
@@ -140,9 +153,19 @@ class Pattern:
 
 @cache
 def patterns() -> dict[str, Pattern]:
-    """Every built-in pattern by name."""
+    """Every pattern by name: the built-in ones, then those of other packages.
+
+    Raises
+    ------
+    InputError
+        If another package's patterns do not fit, or one takes a name that is in use.
+    """
     text = resources.files("sequencer.motion.patterns").joinpath("patterns.json").read_text("utf-8")
-    return patterns_from(json.loads(text))
+    book = patterns_from(json.loads(text))
+    for plugin in plugins(PATTERN_PLUGINS):
+        with blamed(plugin):
+            book = patterns_from(plugin.records(), book)
+    return book
 
 
 def patterns_from(

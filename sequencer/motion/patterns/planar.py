@@ -10,10 +10,6 @@ Source: docs/motion.md, section 3; trade names are common practice.
 from fractions import Fraction
 from math import isfinite, pi
 
-import numpy as np
-from numpy.typing import ArrayLike
-
-from sequencer.arrays import Floats, as_floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.composed import Arm, ComposedLaw, HandPath
 from sequencer.motion.laws.phases import Wave
@@ -22,39 +18,6 @@ from sequencer.motion.patterns.placing import circle_centre
 from sequencer.motion.patterns.planes import PlaneName, TurnName, as_vector, frame_of
 
 MOST_CYCLES = 24  # a ratio whose closing takes more hand cycles counts as not closing
-
-
-def head_path(phase: ArrayLike, *, hand_radius: float, length: float, ratio: float) -> Floats:
-    """The head's path in the plane of an orbit whose tether starts outward.
-
-    Parameters
-    ----------
-    phase : array_like, shape (...) [rad]
-        How far the hand has gone.
-    hand_radius : float
-        [m]
-    length : float
-        Of the tether [m].
-    ratio : float
-        Turns of the prop in one turn of the hand, in the room; negative the other way round.
-
-    Returns
-    -------
-    path : ndarray, shape (..., 2) [m, plane of the orbit, centre of the hand's circle]
-
-    Notes
-    -----
-    Source: epitrochoid and hypotrochoid, J. D. Lawrence, A Catalog of Special Plane Curves (Dover,
-    1972). Exact.
-    """
-    tau = as_floats("phase", phase)
-    return np.stack(
-        (
-            hand_radius * np.cos(tau) + length * np.cos(ratio * tau),
-            hand_radius * np.sin(tau) + length * np.sin(ratio * tau),
-        ),
-        axis=-1,
-    )
 
 
 def closing_cycles(ratio: float) -> int | None:
@@ -68,28 +31,6 @@ def petals(ratio: float) -> float:
     if ratio < 0:
         return 1.0 - ratio
     return ratio - 1.0 if ratio > 1 else 0.0
-
-
-def orbit_class(ratio: float, lag: float, hand_radius: float, tether: float) -> str:
-    """The trade's name of an orbit; `lag` in radians."""
-    if hand_radius == 0:
-        return "static spin"
-    if ratio == 1:
-        return _extension_class(lag, hand_radius, tether)
-    if ratio < 0:
-        return f"antispin flower, {1 - ratio:.4g} petals"
-    if ratio > 1:
-        return f"inspin flower, {ratio - 1:.4g} petals"
-    return "slow inspin" if ratio > 0 else "carry"
-
-
-def _extension_class(lag: float, hand_radius: float, tether: float) -> str:
-    lead = float(np.angle(np.exp(1j * lag)))
-    if abs(lead) < 1e-9:
-        return "extension"
-    if abs(abs(lead) - pi) < 1e-9:
-        return "isolation" if abs(hand_radius - tether / 2) < 1e-6 else "isolation, not full"
-    return "extension with a lead" if lead > 0 else "extension with a lag"
 
 
 def orbit(

@@ -10,6 +10,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Body, Side
+from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.law_kinds import DEFAULT_TETHER
 from sequencer.motion.patterns.library import Pattern, cycle_beats, find, law_for
 from sequencer.motion.props.tension import beats_a_second
@@ -75,16 +76,48 @@ def pattern_rows(
             raise
         raise ValueError(f"beats of a hand cycle must be a number, got {cycle!r}") from None
     length = span if beats is None else beats
-    if not (np.isfinite(length) and length > 0):
-        raise ValueError(f"beats must be positive, got {length!r}")
-    if per_beat < 1 or length * per_beat > MOST_ROWS:
-        raise ValueError(f"{length * per_beat:g} rows are outside 1 … {MOST_ROWS}")
     pattern = find(name, book)
     tether = pattern.values(given, side).get("tether") or DEFAULT_TETHER
     law = law_for(
         name, given, side=side, body=body or Body(stature=CARD_STATURE), beats=span, book=book
     )
-    count = int(np.floor(length * per_beat + 1e-9)) + 1
+    return law_rows(law, beats=length, per_beat=per_beat, tempo=tempo, tether=tether)
+
+
+def law_rows(law: Law, *, beats: float, per_beat: int, tempo: float, tether: float) -> Floats:
+    """Positions of a law's hand and head at beat 0, 1/per_beat, … up to and with `beats`.
+
+    Parameters
+    ----------
+    law : Law
+    beats : float
+        How many.
+    per_beat : int
+        Rows a beat.
+    tempo : float
+        [beats a minute], for the seconds.
+    tether : float
+        Hand to head [m].
+
+    Returns
+    -------
+    rows : ndarray, shape (n, 11) [s, beats, m and 1, body frame]
+
+    Raises
+    ------
+    ValueError
+        If a number is not positive, or the rows are more than 20 million.
+
+    Notes
+    -----
+    Source: docs/motion.md. Exact to rounding.
+    """
+    for name, value in (("beats", beats), ("tempo", tempo), ("tether", tether)):
+        if not (np.isfinite(value) and value > 0):
+            raise ValueError(f"{name} must be positive, got {value!r}")
+    if per_beat < 1 or beats * per_beat > MOST_ROWS:
+        raise ValueError(f"{beats * per_beat:g} rows are outside 1 … {MOST_ROWS}")
+    count = int(np.floor(beats * per_beat + 1e-9)) + 1
     at: Floats = np.arange(count, dtype=np.float64) / per_beat
     motion = law.at(at)
     return np.column_stack(

@@ -14,10 +14,6 @@ Source: docs/motion.md, section 3; that odd builds come home reversed is common 
 from math import pi
 from typing import Literal, TypeAlias
 
-import numpy as np
-from numpy.typing import ArrayLike, NDArray
-
-from sequencer.arrays import as_floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.composed import Arm, ComposedLaw, HandPath
 from sequencer.motion.laws.phases import Wave
@@ -51,42 +47,6 @@ def check_toroid(lobes: int, bend: str, start: int) -> None:
         raise ValueError(f"start must be 1 or -1, got {start!r}")
 
 
-def bend_angle(
-    u: ArrayLike, *, lobes: int, bend: Bend, start: Literal[1, -1] = 1
-) -> NDArray[np.float64]:
-    """Angle of the prop's plane about the outward direction, along the hand's way.
-
-    Parameters
-    ----------
-    u : array_like, shape (...) [rad]
-        How far the hand has gone since an in; 2 pi is one cycle.
-    lobes : int
-        Loops in one cycle, at least 1 (2 for an anti-bend).
-    bend : {"iso", "pro", "anti"}
-    start : {1, -1}
-        Sense at u = 0: along the hand's motion, or against it.
-
-    Returns
-    -------
-    beta : ndarray, shape (...) [rad]
-
-    Raises
-    ------
-    ValueError
-        If `lobes`, `bend` or `start` is out of range.
-
-    Notes
-    -----
-    Source: docs/motion.md, section 3. Exact.
-    """
-    check_toroid(lobes, bend, start)
-    angle = as_floats("u", u)
-    if bend == "iso":
-        return np.full_like(angle, 0.0 if start == 1 else pi)
-    sign = 1.0 if bend == "pro" else -1.0
-    return np.asarray(sign * (pi / 2) * (1.0 - start * np.cos(lobes * angle / 2)))
-
-
 def home_cycles(lobes: int, bend: Bend) -> int:
     """Hand cycles until the state is the same again: 2 for odd pro- and anti-bends, else 1."""
     return 2 if bend != "iso" and lobes % 2 else 1
@@ -111,8 +71,11 @@ def toroid(
 
     Parameters
     ----------
-    lobes, bend, start
-        As in `bend_angle`.
+    lobes : int
+        Loops in one cycle, at least 1 (2 for an anti-bend).
+    bend : {"iso", "pro", "anti"}
+    start : {1, -1}
+        Sense at an in: along the hand's motion, or against it.
     hand_radius : float
         [m]
     plane, turn, place

@@ -96,6 +96,13 @@ class Dancer:
                     f"{self.name}: a burn must end after it starts, got {start}, {end}"
                 )
 
+    def __repr__(self) -> str:
+        held = ", ".join(f"{prop.kind} {side}" for side, prop in self.props.items()) or "no prop"
+        return (
+            f"<Dancer {self.name}: {self.body.stature:g} m tall, {held}, {len(self.lit)} burns, "
+            f"reach {self.reach:.2f} m>"
+        )
+
     @property
     def reach(self) -> float:
         """Arm straight aside, prop, wick and flame from the body's axis [m]; no less than the body's column.

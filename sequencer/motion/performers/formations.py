@@ -10,7 +10,6 @@ from collections.abc import Mapping, Sequence
 from typing import Literal, NamedTuple
 
 import numpy as np
-from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, Ints, as_floats
 
@@ -90,46 +89,6 @@ def shape(
     return Places(middle + spacing * spun, facings + (turn if paired else 0.0))
 
 
-def assignment(before: ArrayLike, after: ArrayLike) -> Ints:
-    """Who goes to which place, so that ways are short and do not cross.
-
-    Parameters
-    ----------
-    before : array_like, shape (n, 2) [m, stage frame]
-        Where people stand.
-    after : array_like, shape (n, 2) [m, stage frame]
-        Places to be taken.
-
-    Returns
-    -------
-    place : ndarray, shape (n,) [1]
-        For each person, the index of their place.
-
-    Raises
-    ------
-    ValueError
-        If there are fewer or more places than people.
-
-    Notes
-    -----
-    The sum of the squares of the ways is least (scipy's assignment solver). Then, of any two, the
-    vectors between them before and after do not point against each other, so two who walk straight at
-    the same time stay at least 1/√2 of the smaller of their two distances apart.
-    Source: M. Turpin, N. Michael, V. Kumar, CAPT, Int. J. Robotics Research 33 (2014), theorem 1 (from
-    memory). Exact.
-    """
-    from scipy.optimize import linear_sum_assignment
-
-    start, goal = as_floats("before", before), as_floats("after", after)
-    if start.shape != goal.shape or start.ndim != 2 or start.shape[1] != 2:
-        raise ValueError(
-            f"there must be as many places as people, got {start.shape} and {goal.shape}"
-        )
-    across = start[:, None] - goal[None]
-    _, place = linear_sum_assignment(np.sum(across * across, axis=-1))
-    return np.asarray(place, dtype=np.int64)
-
-
 def filled_shape(
     name: str,
     *,
@@ -192,7 +151,13 @@ def _taken(
     known: list[int],
     before: Mapping[str, tuple[float, float, float]],
 ) -> Ints:
-    """Shortest ways for those who stand somewhere; the others are free to fill any place."""
+    """Shortest ways for those who stand somewhere; the others are free to fill any place.
+
+    The sum of the squares of the ways is least, so two who walk straight at the same time stay at least
+    1/√2 of the smaller of their two distances apart.
+    Source: M. Turpin, N. Michael, V. Kumar, CAPT, Int. J. Robotics Research 33 (2014), theorem 1 (from
+    memory).
+    """
     from scipy.optimize import linear_sum_assignment
 
     cost = np.zeros((len(names), len(names)))

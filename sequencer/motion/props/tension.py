@@ -310,35 +310,6 @@ def _highest_tempo(law: Law, length: float, edges: Floats, slope: float) -> floa
     return sqrt(best * (1 - 2e-3)) * 60.0
 
 
-def let_go_range(motion: Motion, *, length: float, beats_per_second: float) -> Floats:
-    """How far a head flies over level ground if the tether parts at each instant, without drag.
-
-    Parameters
-    ----------
-    motion : Motion
-        Arrays of shape (..., 3) [body frame], z above the floor.
-    length : float
-        Of the tether [m].
-    beats_per_second : float
-        Tempo [beats/s].
-
-    Returns
-    -------
-    distance : ndarray, shape (...) [m]
-        On the plan, from the head's place at that instant.
-
-    Notes
-    -----
-    Source: projectile motion, any mechanics text. Exact without drag; the floor path's own speed is
-    not in it.
-    """
-    velocity = motion.head_rate(length) * beats_per_second
-    height = np.maximum(motion.head(length)[..., 2], 0.0)
-    rise = velocity[..., 2]
-    time = (rise + np.sqrt(rise**2 + 2 * GRAVITY * height)) / GRAVITY
-    return np.asarray(np.linalg.norm(velocity[..., :2], axis=-1) * time)
-
-
 def farthest_flight(speed: float, height: float) -> float:
     """Bound of a let-go's range [m] at any angle: R = (v/g)·√(v² + 2gh).
 

@@ -84,6 +84,9 @@ class LinkLaw:
     angles: Piecewise  # one path [rad] of azimuth and elevation
     tilt: tuple[float, float]  # [rad] of the plane about the tether, at the start and at the end
 
+    def __repr__(self) -> str:
+        return f"<LinkLaw of {self.beats:g} beats>"
+
     @property
     def period(self) -> float:
         """A link does not repeat."""

@@ -83,6 +83,10 @@ class Trajectory:
         joined = tuple(_blend(before, after, self.space) for before, after in pairwise(self.spans))
         object.__setattr__(self, "blends", joined)
 
+    def __repr__(self) -> str:
+        first, last = self.spans[0].start, self.spans[-1].end
+        return f"<Trajectory of {len(self.spans)} spans, beats {first:g} … {last:g}>"
+
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...), blends included.
 

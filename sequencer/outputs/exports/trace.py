@@ -29,7 +29,12 @@ DECIMALS = 7  # a tenth of a micrometre: rounding never shows in anything comput
 
 
 def trace_csv(staged: Staged, *, rate: float) -> str:
-    """Positions of all hands and props of a show over the whole track.
+    """A show's hands and props over the whole track, as CSV; see `trace_frame`."""
+    return _csv(trace_frame(staged, rate=rate))
+
+
+def trace_frame(staged: Staged, *, rate: float) -> "pd.DataFrame":
+    """A show's hands and props over the whole track, all hands of an instant together.
 
     Parameters
     ----------
@@ -52,7 +57,7 @@ def trace_csv(staged: Staged, *, rate: float) -> str:
         for side in SIDES
         if side in dancer.props
     ]
-    return _csv(frames, len(seconds))
+    return _whole(frames, len(seconds))
 
 
 def pattern_csv(
@@ -91,7 +96,7 @@ def pattern_csv(
     rows = pattern_rows(name, parameters, beats=beats, per_beat=per_beat, tempo=tempo, book=book)
     vectors = (rows[:, 2:5], rows[:, 5:8], rows[:, 8:11])
     frame = _frame(rows[:, 0], rows[:, 1], "", "right", vectors)
-    return _csv([frame.assign(lit=0)], len(rows))
+    return _csv(_whole([frame.assign(lit=0)], len(rows)))
 
 
 def _hand(dancer: Dancer, side: Side, seconds: Floats, beats: Floats) -> "pd.DataFrame":
@@ -123,7 +128,7 @@ def _frame(
     return frame.assign(performer=performer, side=side)
 
 
-def _csv(frames: "list[pd.DataFrame]", instants: int) -> str:
+def _whole(frames: "list[pd.DataFrame]", instants: int) -> "pd.DataFrame":
     """Order the rows by instant, so that all hands of one instant come together."""
     import pandas as pd
 
@@ -133,8 +138,8 @@ def _csv(frames: "list[pd.DataFrame]", instants: int) -> str:
     most = max((len(frame.columns) for frame in frames), default=len(TRACE_COLUMNS))
     columns = next((list(f.columns) for f in frames if len(f.columns) == most), list(TRACE_COLUMNS))
     columns = [*TRACE_COLUMNS, *(name for name in columns if name not in TRACE_COLUMNS)]
-    return str(
-        whole.to_csv(
-            columns=columns, index=False, float_format=f"%.{DECIMALS}f", lineterminator="\n"
-        )
-    )
+    return whole[columns].reset_index(drop=True)
+
+
+def _csv(frame: "pd.DataFrame") -> str:
+    return str(frame.to_csv(index=False, float_format=f"%.{DECIMALS}f", lineterminator="\n"))

@@ -28,7 +28,7 @@ from sequencer.motion.performers.walks import WalkPath
 Shorts = NDArray[np.int16]
 
 CHUNK = 8  # [beats]
-BEFORE, AFTER = 2, 3  # extra samples before and after a chunk
+_BEFORE, AFTER = 2, 3  # extra samples before and after a chunk
 DENSITIES = (1, 4, 8, 16, 24, 32, 48, 64, 96, 128, 192, 256, 384, 512, 1024)  # intervals per chunk
 GOAL = 6e-4  # [m] greatest error of a prop in the body frame, and of the place on the floor
 LENGTH_STEP = 2.5e-4  # [m]
@@ -65,13 +65,13 @@ class KeySamples:
         """
         channels = len(self.steps)
         counts = np.array(self.intervals)
-        offsets = np.concatenate([[0], np.cumsum(channels * (counts + BEFORE + AFTER + 1))])
+        offsets = np.concatenate([[0], np.cumsum(channels * (counts + _BEFORE + AFTER + 1))])
         place = (beats - self.start) / CHUNK
         chunk = np.clip(np.floor(place).astype(np.int64), 0, len(counts) - 1)
         x = np.clip(place - chunk, 0.0, 1.0) * counts[chunk]
         index = np.minimum(np.floor(x).astype(np.int64), counts[chunk] - 1)
         weights = lagrange(x - index)
-        width = counts[chunk] + BEFORE + AFTER + 1
+        width = counts[chunk] + _BEFORE + AFTER + 1
         first = offsets[chunk] + index
         out = np.empty((len(beats), channels))
         for c in range(channels):
@@ -177,7 +177,7 @@ def _track(
     step, base = np.array(steps), np.array(bases)
     for n in DENSITIES:
         begin = start + CHUNK * open_[:, None]
-        grid = values(begin + CHUNK / n * np.arange(-BEFORE, n + AFTER + 1))
+        grid = values(begin + CHUNK / n * np.arange(-_BEFORE, n + AFTER + 1))
         whole = np.clip(np.round((grid - base) / step), -32_768, 32_767)
         per = max(3, -(-_LOOKS // n))
         inside = (np.arange(per) + 0.5) / per + 0.11 / per * np.sin(7.0 * np.arange(per) + n)
@@ -210,7 +210,7 @@ def packed(tracks: list[KeySamples]) -> str:
     for track in tracks:
         at = 0
         for n in track.intervals:
-            width = n + BEFORE + AFTER + 1
+            width = n + _BEFORE + AFTER + 1
             block = track.samples[at : at + width * len(track.steps)].reshape(-1, width)
             at += block.size
             coded.append(_differences(block))

@@ -218,7 +218,7 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
 
 def _cautions(edition: Edition) -> list[Flowable]:
     """What a pocket card holds besides the cues; whatever does not fit on the back follows the cues."""
-    cautions = cautions_of(edition.staged, edition.report.findings, reader="pocket")
+    cautions = cautions_of(edition.staged, edition.report.conditions, reader="pocket")
     lines: list[Flowable] = [
         Prose(TextSpan(f"– {caution.short}", "Regular", SMALL), leading=1.15, after=1)
         for caution in cautions

@@ -102,8 +102,8 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         stop=doing_on_stop(edition, None, "fuel keeper", _STOP),
     )
     story += [Spacer(1, 6), _sign_row(room)]
-    codes = {"fuel", "burn", "soak"}
-    findings = [f for f in edition.report.findings if codes & set(f.code.split("-"))]
+    report = edition.report
+    findings = [each for each in report.findings if each.code in report.fuel_codes]
     story += findings_block(edition, findings, room, title="Findings about fuel and burns")
     story += _soak_block(edition, soaked, liquid, room)
     story += [Spacer(1, 8), TimelineStrip(edition)]

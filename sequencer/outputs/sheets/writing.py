@@ -10,6 +10,7 @@ from typing import cast
 from reportlab.platypus import Flowable
 
 from sequencer.findings import Report
+from sequencer.outputs.sheets.added_sheets import added_sheets
 from sequencer.outputs.sheets.book import book_sheet
 from sequencer.outputs.sheets.card import card_sheet
 from sequencer.outputs.sheets.fuel_sheet import fuel_sheet
@@ -86,6 +87,7 @@ def sheets_of(edition: Edition) -> list[Sheet]:
     sheets += [card_sheet(edition, who) for who in show.names]
     sheets += [steps_sheet(edition)] if toroids(edition) else []
     sheets += [packet_sheet(edition)]
+    sheets += added_sheets(edition, [sheet.name for sheet in sheets])
     return sheets if edition.before is None else _marked(sheets, edition.before)
 
 

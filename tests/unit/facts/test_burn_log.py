@@ -68,6 +68,17 @@ def test_faults_name_line_and_column(row, code, column, says):
     assert says in str(caught.value)
 
 
+def test_a_comma_inside_a_time_is_not_taken_for_the_end_of_a_column():
+    with pytest.raises(InputError, match="this row has 3 cells, the header names 2") as caught:
+        parse_burn_log("fuel,burn\nkerosene,1,245\n", "b.csv")
+    assert caught.value.place.line == 2
+    with pytest.raises(InputError, match="'4,5' is no burning time"):
+        parse_burn_log("fuel;burn\nkerosene;4,5\n", "b.csv")
+    assert [burn.seconds for burn in parse_burn_log("fuel,burn\nkerosene,240,,\n", "b.csv")] == [
+        240.0
+    ]
+
+
 def test_several_faults_and_no_header(tmp_path):
     with pytest.raises(InputErrors) as caught:
         parse_burn_log("fuel,burn\nx,1\nkerosene,y\n", "b.csv")

@@ -2,7 +2,7 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.geometry.distances import point_segment, segment_segment
+from sequencer.geometry.distances import segment_segment
 
 X, Y, Z = np.eye(3)
 ZERO = np.zeros(3)
@@ -30,16 +30,6 @@ def test_segments(a, b, expected):
     assert_allclose(distance, expected, atol=1e-9)
     point_a, point_b = a[0] + s * (a[1] - a[0]), b[0] + t * (b[1] - b[0])
     assert_allclose(np.linalg.norm(point_a - point_b), distance, atol=1e-12)
-
-
-def test_point_and_segment_agree_with_segments():
-    draw = np.random.default_rng(1)
-    p, a, b = draw.normal(size=(3, 500, 3))
-
-    distance, along = point_segment(p, a, b)
-
-    assert_allclose(distance, segment_segment(p, p, a, b)[0], atol=1e-12)
-    assert np.all((along >= 0) & (along <= 1))
 
 
 def test_any_shape():

@@ -1,6 +1,5 @@
 """Joins mended in the show file: cheapest change first, comments kept, the rest of the show unmoved."""
 
-import numpy as np
 import pytest
 
 from sequencer.planning.join_edits import failing
@@ -8,7 +7,7 @@ from sequencer.planning.mending import mended_joins
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song
 
 HEAD = """\
 # A show with comments.
@@ -25,13 +24,7 @@ formations:
 staging:
   - {formation: alone, from: 1.1}
 """
-BEAT = 0.6
-SONG = Song(
-    track="song.ogg", sha256="0" * 64, duration=480 * BEAT, tempo=100, metre=4,
-    beats=tuple(float(t) for t in BEAT * np.arange(470)),
-    downbeats=tuple(float(t) for t in 4 * BEAT * np.arange(117)),
-    sections=(Section(start=0.0, end=480 * BEAT, label="A"),),
-)  # fmt: skip
+SONG = even_song(480, tempo=100)
 
 
 def stage(text):

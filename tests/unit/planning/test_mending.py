@@ -1,4 +1,3 @@
-import numpy as np
 import pytest
 
 from sequencer.errors import InputError
@@ -8,14 +7,9 @@ from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
 from sequencer.tasks.mend import mend_show
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song
 
-SONG = Song(
-    track="song.ogg", sha256="0" * 64, duration=24.0, tempo=120.0, metre=4,
-    beats=tuple(float(t) for t in 0.5 * np.arange(48)),
-    downbeats=tuple(float(t) for t in 2.0 * np.arange(12)),
-    sections=(Section(start=0.0, end=24.0, label="A"),),
-)  # fmt: skip
+SONG = even_song(32)
 SHOW = """\
 title: Two
 track: {file: song.ogg}
@@ -31,11 +25,11 @@ formations:
 staging:
   - {formation: close, from: 1.1}
 timeline:
-  - {from: 3.1, pattern: extension, cycle: 2, beats: 24, timing: together}
+  - {from: 3.1, pattern: extension, cycle: 2, beats: 12, timing: together}
 fire:
   fuel: kerosene
   flame: 0.3 m
-  lit: [{from: 1.1, until: 11.1}]
+  lit: [{from: 1.1, until: 8.1}]
 """
 SPOTS = "spots: {Ash: {at: [-1, 4]}, Birch: {at: [APART, 4]}}"
 

@@ -1,5 +1,7 @@
 """Every kind of mend of two who come too close: planted, offered, applied to the file, proven, harmless."""
 
+from functools import cache
+
 import numpy as np
 import pytest
 
@@ -11,14 +13,9 @@ from sequencer.show.document import parse_document
 from sequencer.show.editing import edited_text
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song
 
-SONG = Song(
-    track="song.ogg", sha256="0" * 64, duration=24.0, tempo=120.0, metre=4,
-    beats=tuple(float(t) for t in 0.5 * np.arange(48)),
-    downbeats=tuple(float(t) for t in 2.0 * np.arange(12)),
-    sections=(Section(start=0.0, end=24.0, label="A"),),
-)  # fmt: skip
+SONG = even_song(48)
 SHOW = """\
 title: Two
 track: {file: song.ogg}
@@ -88,12 +85,18 @@ def stage(text):
     return staged(show_from_document(parse_document(text, "s.yaml")), SONG)
 
 
+@cache
+def mends_of(text):
+    """What stands before a mend, and the mends: of a text in which several kinds are planted, found once."""
+    before = baseline(stage(text))
+    assert before.bad, "the plant must be too close"
+    return before, mends_for(before, before.bad[0])
+
+
 @pytest.mark.parametrize("planted", PLANTED)
 def test_every_kind_of_mend_holds(planted):
     text, kind = PLANTED[planted], planted.split()[0]
-    before = baseline(stage(text))
-    assert before.bad, "the plant must be too close"
-    mends = mends_for(before, before.bad[0])
+    before, mends = mends_of(text)
     costs = [edit.cost for edit, _ in mends.accepted]
     edit, tried = next(one for one in mends.accepted if one[0].kind == kind)
 
@@ -113,8 +116,8 @@ def test_every_kind_of_mend_holds(planted):
 def test_a_smaller_change_of_the_same_kind_does_not_do():
     """The mend offered is the first that holds: the next smaller widening still comes too close."""
     text = PLANTED["widen a shape"]
-    before = baseline(stage(text))
-    edit = next(e for e, _ in mends_for(before, before.bad[0]).accepted if e.kind == "widen")
+    before, mends = mends_of(text)
+    edit = next(e for e, _ in mends.accepted if e.kind == "widen")
     ((path, spacing),) = edit.changes
     less = restaged(before.show, [(path, spacing - 0.2)])
 

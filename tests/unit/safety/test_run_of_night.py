@@ -15,7 +15,7 @@ from sequencer.safety.safety_plan import proposed_posts, safety_plan
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song
 
 SHOW = """\
 title: Three lanterns
@@ -53,17 +53,9 @@ staging:
 """
 
 
-def song():
-    beats = tuple(i * 0.5 for i in range(601))
-    return Song(
-        track="song.ogg", sha256="0" * 64, duration=300.0, tempo=120.0, metre=4, beats=beats,
-        downbeats=beats[::4], sections=(Section(start=0.0, end=300.0, label="all"),),
-    )  # fmt: skip
-
-
 @pytest.fixture(scope="module")
 def show():
-    return staged(show_from_document(parse_document(SHOW, "s.yaml")), song())
+    return staged(show_from_document(parse_document(SHOW, "s.yaml")), even_song(600))
 
 
 @pytest.fixture(scope="module")
@@ -180,7 +172,7 @@ def test_the_stop_call_has_a_part_for_every_role():
 
 def test_a_dark_show_has_a_night_without_fuel():
     text = SHOW[: SHOW.index("fire:")] + SHOW[SHOW.index("crew:") :]
-    dark = staged(show_from_document(parse_document(text, "s.yaml")), song())
+    dark = staged(show_from_document(parse_document(text, "s.yaml")), even_song(600))
     plan = safety_plan(dark)
     night = run_of_the_night(dark, plan)
 
@@ -197,7 +189,7 @@ def test_a_night_under_a_roof_asks_for_no_wind_but_hands_watches_over():
         .replace("fuel: kerosene", "fuel: ethanol")
     )
     text = text.replace("staging: [{formation: row, from: 1.1}]", STAGED)
-    roof = staged(show_from_document(parse_document(text, "s.yaml")), song())
+    roof = staged(show_from_document(parse_document(text, "s.yaml")), even_song(600))
     plan = safety_plan(roof)
     night = run_of_the_night(roof, plan)
     said = [step.what for step in night.steps]

@@ -1,6 +1,5 @@
 """The timeline written out: phrases, repeats, canon, mirror, overlaps, the track's end."""
 
-import numpy as np
 import pytest
 
 from sequencer.errors import InputError
@@ -8,7 +7,7 @@ from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.expansion import expanded
 from sequencer.staging.moments import Moments
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song
 
 HEAD = """\
 title: Three
@@ -28,16 +27,8 @@ timeline:
 
 
 def song(seconds=60.0):
-    beats = tuple(float(t) for t in 0.5 + 0.5 * np.arange(110))
-    sections = (
-        Section(start=0, end=16.5, label="verse"),
-        Section(start=16.5, end=32.6, label="refrain"),
-        Section(start=32.6, end=seconds, label="verse"),
-    )
-    return Song(
-        track="song.ogg", sha256="0" * 64, duration=seconds, tempo=120.0, metre=4, beats=beats,
-        downbeats=beats[::4], sections=sections,
-    )  # fmt: skip
+    sections = {0.0: "verse", 16.5: "refrain", 32.6: "verse"}
+    return even_song(110, start=0.5, duration=seconds, sections=sections)
 
 
 def blocks(timeline):

@@ -12,7 +12,7 @@ from sequencer.motion.fitting.fits import Fit
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song
 
 SHOW = """\
 title: Two
@@ -41,12 +41,7 @@ fire:
   lit:
     - {who: Ash, from: 2.1, until: 9.1}
 """
-SONG = Song(
-    track="song.ogg", sha256="0" * 64, duration=60.0, tempo=120.0, metre=4,
-    beats=tuple(float(t) for t in 0.5 + 0.5 * np.arange(110)),
-    downbeats=tuple(float(t) for t in 0.5 + 2.0 * np.arange(28)),
-    sections=(Section(start=0.0, end=60.0, label="A"),),
-)  # fmt: skip
+SONG = even_song(110, start=0.5, duration=60.0)
 
 
 def stage(text=SHOW):

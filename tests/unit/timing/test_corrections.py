@@ -8,25 +8,18 @@ import pytest
 
 from sequencer.timing.corrections import Corrections, corrected
 from sequencer.timing.position import Clock, Position, SectionEdge
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song, silent_song
 
 
 @pytest.fixture
 def song():
     """32 beats at 120 from 1 s, bars of four, two sections."""
-    beats = tuple(round(1.0 + 0.5 * i, 3) for i in range(32))
-    return Song(
-        track="t.ogg",
-        sha256="0" * 64,
+    return even_song(
+        32,
+        start=1.0,
         duration=18.0,
-        tempo=120.0,
-        metre=4,
-        beats=beats,
-        downbeats=beats[::4],
-        sections=(
-            Section(start=0.0, end=9.0, label="A"),
-            Section(start=9.0, end=18.0, label="B"),
-        ),
+        sections={0.0: "A", 9.0: "B"},
+        track="t.ogg",
         energy=tuple(np.linspace(0, 1, 36)),
         bar_confidence=(0.9,) * 8,
     )
@@ -195,16 +188,7 @@ def test_what_does_not_fit_the_song_is_refused(song, said, match):
 
 
 def test_a_track_without_beats_can_be_tapped_but_not_recounted(song):
-    silent = Song(
-        track="s.wav",
-        sha256="1" * 64,
-        duration=18.0,
-        tempo=0.0,
-        metre=4,
-        beats=(),
-        downbeats=(),
-        sections=song.sections,
-    )
+    silent = silent_song(sections=song.sections)
 
     with pytest.raises(ValueError, match="no steady beat"):
         corrected(silent, Corrections(metre=3))

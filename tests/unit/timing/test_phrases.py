@@ -2,29 +2,22 @@
 
 from itertools import pairwise
 
-import numpy as np
 import pytest
 
 from sequencer.timing.phrases import level_word, phrase_length, phrases
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song, silent_song
 
 
 def song(*, metre=4, bars=12, borders=(0.0, 16.0), confidence=(), lengths=None):
     """Beats every 0.5 s from 0.5 s on."""
-    lengths = lengths or [metre] * bars
-    starts = np.cumsum([0, *lengths])
-    beats = tuple(0.5 + 0.5 * k for k in range(int(starts[-1])))
-    end = beats[-1] + 0.5
-    edges = [*borders, end]
-    return Song(
-        track="t.ogg", sha256="0" * 64, duration=end, tempo=120.0, metre=metre, beats=beats,
-        downbeats=tuple(beats[k] for k in starts[:-1]),
-        sections=tuple(
-            Section(start=a, end=b, label=chr(65 + k))
-            for k, (a, b) in enumerate(pairwise(edges))
-        ),
+    sections = {start: chr(65 + k) for k, start in enumerate(borders)}
+    return even_song(
+        lengths=lengths or [metre] * bars,
+        start=0.5,
+        metre=metre,
+        sections=sections,
         bar_confidence=confidence,
-    )  # fmt: skip
+    )
 
 
 def test_a_section_is_cut_into_eights_from_its_own_first_beat():
@@ -78,11 +71,7 @@ def test_a_border_within_a_stretch_begins_its_own_phrases():
 
 
 def test_without_beats_there_are_no_phrases():
-    empty = Song(
-        track="t", sha256="0" * 64, duration=9.0, tempo=0.0, metre=4, beats=(), downbeats=(),
-        sections=(Section(start=0.0, end=9.0, label="A"),),
-    )  # fmt: skip
-    assert phrases(empty) == ()
+    assert phrases(silent_song()) == ()
 
 
 def test_levels_fall_with_energy():

@@ -23,11 +23,42 @@ def written(tmp_path, text, name="taps.txt"):
         "\ufeffbar;seconds\n1.1;0,5\n1.2;1,0\n1.3;1,5\n1.4;2,0\n",
         "0.5\t1\n1.0\t2\n1.5\t3\n2.0\t4\n",
         "0.5\n0.55\n1.0\n1.5\n2.0\n",
+        "seconds\n0,500\n1,000\n1,500\n2,000\n",
+        "0,500;1\n1,000;2\n1,500;3\n2,000;4\n",
     ],
-    ids=["plain", "clock and comment", "csv", "semicolons", "tabs", "a bounced tap"],
+    ids=[
+        "plain",
+        "clock and comment",
+        "csv",
+        "semicolons",
+        "tabs",
+        "a bounced tap",
+        "one column of decimal commas",
+        "decimal commas",
+    ],
 )
 def test_times_are_read(tmp_path, text):
     assert given_count(written(tmp_path, text)).beats == (0.5, 1.0, 1.5, 2.0)
+
+
+@pytest.mark.parametrize("time", ["12,345", "0:12,5"])
+def test_a_comma_that_may_part_columns_is_refused_and_both_readings_are_named(tmp_path, time):
+    first, second = time.split(",")
+    text = "".join(f"{first[:-2]}{n},{second}\n" for n in range(12, 20))
+
+    with pytest.raises(
+        InputError, match=rf"time {first}\.{second} or as the time {first} and"
+    ) as caught:
+        given_count(written(tmp_path, text))
+
+    assert (caught.value.code, caught.value.place.line) == ("taps-two-ways", 1)
+
+
+def test_whole_seconds_with_a_second_column_are_read_where_one_row_shows_it(tmp_path):
+    count = given_count(written(tmp_path, "1,1\n2.5,2\n4,1\n5.5,2\n"))
+
+    assert count.beats == (1.0, 2.5, 4.0, 5.5)
+    assert count.downbeats == (1.0, 4.0)
 
 
 def test_bars_are_read_where_told(tmp_path):

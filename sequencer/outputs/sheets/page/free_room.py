@@ -67,11 +67,9 @@ def free_place(
     for x, y in first:
         if is_free(box(x, y), area, taken):
             return x, y
-    lattice = [
-        (x, y)
-        for x in _marks(area[0] + wide / 2, area[2] - wide / 2, near[0])
-        for y in _marks(area[1] + tall / 2, area[3] - tall / 2, near[1])
-    ]
+    across = _marks(area[0] + wide / 2, area[2] - wide / 2, near[0])
+    upwards = _marks(area[1] + tall / 2, area[3] - tall / 2, near[1])
+    lattice = [(x, y) for x in across for y in upwards]
     lattice.sort(key=lambda point: (hypot(point[0] - near[0], point[1] - near[1]), point))
     return next((point for point in lattice if is_free(box(*point), area, taken)), None)
 

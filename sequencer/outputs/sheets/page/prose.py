@@ -72,7 +72,7 @@ class Prose(Flowable):  # type: ignore[misc]
 
     Parameters
     ----------
-    spans : sequence of TextSpan, or Span
+    spans : sequence of TextSpan, or TextSpan
     align : {"left", "right", "centre"}
         Alignment of the lines; a right-to-left paragraph set to "left" is aligned right.
     leading : float

@@ -33,7 +33,7 @@ class Edition:
         """Changes since the last print; None if there is none."""
         return None if self.before is None else Changes(self.staged, self.before.staged)
 
-    @cached_property
+    @property
     def plan(self) -> SafetyPlan:
         """Burns, crew and watches, the same as in the checks."""
         return safety_plan(self.staged)

@@ -23,7 +23,6 @@ from reportlab.platypus import (
     PageTemplate,
 )
 
-from sequencer import __version__
 from sequencer.facts.cautions import cautions, page_one
 from sequencer.outputs.sheets.page.archive import make_archival
 from sequencer.outputs.sheets.page.letters import clipped, font_name, printable, width
@@ -43,6 +42,7 @@ from sequencer.outputs.sheets.page.paper import (
 )
 from sequencer.outputs.sheets.page.prose import TextSpan, mark, one_line
 from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.version import __version__
 
 BANNER = 25.0  # height of the warning bar
 
@@ -197,7 +197,7 @@ def document_bytes(
         )
         if index:
             story += [NextPageTemplate(str(index)), PageBreak()]
-        story += _with_caution(sheet, sheet.story(page), edition)
+        story += with_caution(sheet, sheet.story(page), edition)
     document = BaseDocTemplate(
         out,
         pageTemplates=templates,
@@ -227,8 +227,14 @@ def document_bytes(
     return out.getvalue()
 
 
-def _with_caution(sheet: Sheet, story: list[Flowable], edition: Edition) -> list[Flowable]:
-    """A sheet's story, after checking that it carries the cautions every print-out of a lit show must have."""
+def with_caution(sheet: Sheet, story: list[Flowable], edition: Edition) -> list[Flowable]:
+    """A sheet's story, after checking that it carries the cautions every print-out of a lit show must have.
+
+    Raises
+    ------
+    ValueError
+        If it does not.
+    """
     if not edition.is_lit:
         return story
     text = " ".join(lines_of(story))

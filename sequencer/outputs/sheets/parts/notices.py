@@ -263,7 +263,7 @@ def cautions_block(
     edition: Edition, reader: Reader, room: float, *, whole: bool = False
 ) -> list[Flowable]:
     """All cautions for a reader: in full, with who decides, or in short."""
-    chosen = cautions_of(edition.staged, edition.report.findings, reader=reader)
+    chosen = cautions_of(edition.staged, edition.report.conditions, reader=reader)
     if not chosen:
         return []
     cells: list[list[Cell]] = []

@@ -18,7 +18,7 @@ from sequencer.outputs.sheets.parts.ground import GroundDrawing
 from sequencer.outputs.sheets.parts.scene import ShownArea, way_length
 from sequencer.show.site import VenueRecord
 
-WIND = 22.0  # length of the wind's arrow
+_WIND = 22.0  # length of the wind's arrow
 Draw = Callable[[Any, float, float], None]  # canvas, and the position of its middle [pt]
 
 
@@ -173,7 +173,8 @@ class StagePlan(GroundDrawing):
             (x + radius + 6 + long / 2, y - 4),
             (x - radius - 6 - long / 2, y - 4),
         ]
-        around = [spot for spot in _around(x, y, radius, long) if self._is_clear((x, y), spot)]
+        spots = _around(x, y, radius, long)
+        around = [spot for spot in spots if self._is_clear((x, y), spot, radius + 1.5)]
         found = self.label(
             canvas,
             name,
@@ -187,8 +188,8 @@ class StagePlan(GroundDrawing):
         if found is not None and found not in near:
             self._thread(canvas, (x, y), found, long / 2)
 
-    def _is_clear(self, disc: tuple[float, float], label: tuple[float, float]) -> bool:
-        """Whether a line from a disc to its name misses every other disc."""
+    def _is_clear(self, disc: tuple[float, float], label: tuple[float, float], away: float) -> bool:
+        """Whether a line from a disc to its name passes the middle of every other disc that far away."""
         (x, y), (to_x, to_y) = disc, label
         long = max(hypot(to_x - x, to_y - y), 1e-9)
         for px, py in self.places.values():
@@ -197,7 +198,7 @@ class StagePlan(GroundDrawing):
             share = ((px - x) * (to_x - x) + (py - y) * (to_y - y)) / long**2
             share = min(max(share, 0.0), 1.0)
             off = hypot(x + share * (to_x - x) - px, y + share * (to_y - y) - py)
-            if off < self.disc + 1.5:
+            if off < away:
                 return False
         return True
 
@@ -279,10 +280,10 @@ class StagePlan(GroundDrawing):
     def _wind(self, canvas: Any, degrees: float) -> None:
         """An arrow in the wind's direction, if there is room for it; the words under the plan give it too."""
         left, low, wide, tall = self.area()
-        half = WIND / 2
+        half = _WIND / 2
         start = (left + half + 2, low + tall - half - 8)
         found = free_place(
-            start, (WIND, WIND + 12), (left, low, left + wide, low + tall), self.taken
+            start, (_WIND, _WIND + 12), (left, low, left + wide, low + tall), self.taken
         )
         if found is None:
             return

@@ -2,14 +2,13 @@
 
 from dataclasses import replace
 
-import numpy as np
 import pytest
 
 from sequencer.checks.dance.listen_again import listen_again
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song
 
 SHOW = """\
 title: One
@@ -27,13 +26,7 @@ timeline:
 @pytest.fixture
 def song():
     """120 a minute, bar n from 2 (n − 1) s on; bars 3 to 6 are danced."""
-    return Song(
-        track="song.ogg", sha256="0" * 64, duration=40.0, tempo=120.0, metre=4,
-        beats=tuple(float(t) for t in 0.5 * np.arange(80)),
-        downbeats=tuple(float(t) for t in 2.0 * np.arange(20)),
-        sections=(Section(start=0.0, end=40.0, label="A"),),
-        bar_confidence=(0.9,) * 20,
-    )  # fmt: skip
+    return even_song(80, bar_confidence=(0.9,) * 20)
 
 
 def said(song):

@@ -1,11 +1,13 @@
 import itertools
 import json
+import signal
 from dataclasses import replace
 
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
+from sequencer.checks.distances import drift_runs
 from sequencer.checks.distances.drift import as_danced, drift, gathered, interval
 from sequencer.checks.distances.drift_runs import Near, Trials, Work, danced, drawn_dancers, one_run
 from sequencer.checks.distances.requirements import Requirements
@@ -32,9 +34,14 @@ def chances(cast, *, spread=None, runs=30, seed=0, end=8.0, progress=None, **how
 
 
 def test_no_errors_dance_the_plan(dance):
-    clear, tight = (chances(pair(dance, apart), spread=STILL, runs=3) for apart in (5.0, 1.6))
+    told = []
+    clear, tight = (
+        chances(pair(dance, apart), spread=STILL, runs=3, progress=told.append)
+        for apart in (5.0, 1.6)
+    )
 
     assert clear == ()
+    assert told == [0.0, 0.9, 0.0, 0.9, 1.0]  # what is left tells conflicts apart, if there are any
     assert [one.conflicts for one in tight] == [3]
 
 
@@ -57,13 +64,14 @@ def test_a_narrow_plan_fails_now_and_then(dance):
 
 
 def test_same_seed_same_answer_whoever_works(dance):
-    cast = pair(dance, 2.2)
+    work = work_of(pair(dance, 2.2))
     alone, other, two = (
-        chances(cast, runs=25),
-        chances(cast, runs=25, seed=1),
-        chances(cast, runs=25, jobs=2),
+        danced(work, Trials(runs=21)),  # a whole part, and another
+        danced(replace(work, seed=1), Trials(runs=21, seed=1)),
+        danced(work, Trials(runs=21, jobs=2)),
     )
 
+    assert any(alone)
     assert alone == two
     assert alone != other
 
@@ -86,9 +94,10 @@ def test_two_places_of_a_show_are_two_conflicts(dance):
         for start, x in ((2, 1.2), (8, 8.0), (26, 1.2), (32, 8.0))
     ]
     cast = [dance.dancer("Ada", (0, 5)), dance.dancer("Bo", (8, 5), moves=moves)]
-    found = sorted(chances(cast, runs=10, end=40.0), key=lambda one: one.start)
+    runs = danced(work_of(cast, end=40.0), Trials(runs=4))
+    found = sorted(gathered(cast, runs), key=lambda one: one.start)
 
-    assert [one.conflicts for one in found] == [10, 10]
+    assert [one.conflicts for one in found] == [4, 4]
     assert 2 < found[0].start < found[0].end < 12
     assert 26 < found[1].start < found[1].end < 36
     assert all(one.worst < 0.3 for one in found)
@@ -110,8 +119,8 @@ def test_one_run_counts_once_at_a_place(dance):
 
 
 def test_an_interrupted_call_goes_on(dance, tmp_path):
-    cast, told = pair(dance, 2.2), []
-    whole = chances(cast, runs=50)
+    work, told = work_of(pair(dance, 2.2)), []
+    whole = danced(work, Trials(runs=25))
 
     def stop(share):
         told.append(share)
@@ -119,14 +128,48 @@ def test_an_interrupted_call_goes_on(dance, tmp_path):
             raise KeyboardInterrupt
 
     with pytest.raises(KeyboardInterrupt):
-        chances(cast, runs=50, folder=tmp_path, progress=stop)
+        danced(work, Trials(runs=25, folder=tmp_path), progress=stop)
     (kept,) = tmp_path.rglob("*.json")
     assert len(json.loads(kept.read_text("utf-8"))["runs"]) == 20
     again = []
-    resumed = chances(cast, runs=50, folder=tmp_path, progress=again.append)
+    resumed = danced(work, Trials(runs=25, folder=tmp_path), progress=again.append)
 
-    assert again[0] == pytest.approx(0.9 * 20 / 50)
+    assert again[0] == pytest.approx(20 / 25)
+    assert any(resumed)
     assert resumed == whole
+
+
+def test_an_interruption_waits_until_a_part_is_whole(dance, tmp_path, monkeypatch):
+    """Pressed in the middle of the writing: answered, and the part is kept."""
+    work, plain, told = work_of(pair(dance, 2.2)), drift_runs.write_text, []
+
+    def pressed(path, text):
+        signal.raise_signal(signal.SIGINT)
+        plain(path, text)
+
+    monkeypatch.setattr(drift_runs, "write_text", pressed)
+    before = signal.signal(signal.SIGINT, signal.default_int_handler)
+    try:
+        with pytest.raises(KeyboardInterrupt):
+            danced(work, Trials(runs=5, folder=tmp_path))
+        assert signal.getsignal(signal.SIGINT) is signal.default_int_handler
+    finally:
+        signal.signal(signal.SIGINT, before)
+    danced(work, Trials(runs=5, folder=tmp_path), progress=told.append)
+
+    assert told == [1.0]
+
+
+def test_what_a_kill_left_half_written_is_taken_away(dance, tmp_path):
+    work = work_of(pair(dance, 2.2))
+    right = danced(work, Trials(runs=5, folder=tmp_path))
+    (kept,) = tmp_path.rglob("*.json")
+    left = kept.with_name(".partial-0123.json")
+    kept.rename(left)
+
+    assert danced(work, Trials(runs=5, folder=tmp_path)) == right
+    assert not left.exists()
+    assert kept.exists()
 
 
 def test_more_runs_use_those_that_are_there(dance, tmp_path):

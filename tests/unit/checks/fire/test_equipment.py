@@ -6,11 +6,15 @@ import pytest
 
 from sequencer.checks.fire.burning_time import burn_findings
 from sequencer.checks.fire.equipment import carried_findings, counted
+from sequencer.checks.fire.extinguishers_at_hand import (
+    Placed,
+    extinguisher_findings,
+    travel_findings,
+)
 from sequencer.checks.fire.fuel_point import fuel_point_findings, line_distance
 from sequencer.checks.fire.fuel_rules import fuel_amount_findings, fuel_kind_findings
 from sequencer.checks.fire.records import Night
-from sequencer.checks.fire.rules import rule_findings
-from sequencer.checks.fire.tools import Placed, extinguisher_findings, travel_findings
+from sequencer.checks.fire.rules_kept import confirm_findings
 from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.fuels import fuel
 from sequencer.facts.profiles import CountRule, Override, Profile, Rule, kind_of, profile
@@ -204,9 +208,7 @@ def test_an_override_names_who_loosened_what():
     book = rule_book(None, own)
 
     assert book.needed("spotters", 4)[0] == 1
-    (said,) = [
-        each for each in rule_findings(Night(indoors=False), book) if each.code == "limit-loosened"
-    ]
+    (said,) = [each for each in confirm_findings(book) if each.code == "limit-loosened"]
     assert "by reference L-7, entered by Ada: fenced" in said.message
 
 

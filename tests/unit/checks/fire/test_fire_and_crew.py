@@ -4,18 +4,22 @@ from dataclasses import replace
 
 import pytest
 
-from sequencer.checks.distances.rule_distances import required_distances
-from sequencer.checks.fire.fire_and_crew import NOT_CHECKED, cuts_of, fire, safety, safety_findings
+from sequencer.checks.distances.rule_distances import distances_by, required_distances
+from sequencer.checks.fire import audience_room, burning_time, heat, rules_kept, watch_kept
+from sequencer.checks.fire.burning_time import cuts_of
+from sequencer.checks.outcome import Outcome
+from sequencer.checks.registry import check_named
+from sequencer.checks.suite import reported
 from sequencer.errors import InputError
 from sequencer.facts.profiles import profile
 from sequencer.facts.rule_book import rule_book
 from sequencer.safety.circumstances import cautions_of, conditions_of
-from sequencer.safety.house_rules import rules_of
 from sequencer.safety.safety_plan import refuel_seconds, safety_plan, watched_by_one
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.timing.song import Section, Song
+from sequencer.timing.song import Section
+from tests.songs import even_song
 
 SHOW = """\
 title: Two lanterns
@@ -57,24 +61,32 @@ WALL = """\
   scenery: [{name: wall, height: 2 m, outline: [[-9, 6], [9, 6], [9, 6.5], [-9, 6.5]]}]
 """
 WAY_OUT = "  exits: [{name: gate, at: [9, 0], width: 9 m}]\n"
+FIRE = (
+    "burning-time", "crew", "watch", "heat", "equipment", "extinguishers", "fuel-point", "fuel", "wind",
+    "house-rules", "downwind", "audience-room", "to-confirm",
+)  # fmt: skip
 # 120 beats a minute: 81.1 is 160 s, under 0.8 of 240 s = 192 s.
 
 
 def song():
-    beats = tuple(i * 0.5 for i in range(601))
-    return Song(
-        track="song.ogg", sha256="0" * 64, duration=300.0, tempo=120.0, metre=4, beats=beats,
-        downbeats=beats[::4],
-        sections=(
-            Section(start=0.0, end=60.0, label="verse"),
-            Section(start=60.0, end=180.0, label="refrain"),
-            Section(start=180.0, end=300.0, label="end"),
-        ),
-    )  # fmt: skip
+    return even_song(600, sections={0.0: "verse", 60.0: "refrain", 180.0: "end"})
 
 
 def show(text=SHOW):
     return staged(show_from_document(parse_document(text, "s.yaml")), song())
+
+
+def safety(show):
+    """What the checks of fire, crew and house rules say; each is held to the codes it declares."""
+    return sum((check_named(name).outcome(show) for name in FIRE), Outcome())
+
+
+def safety_findings(show):
+    return list(safety(show).findings)
+
+
+def brought_up(show):
+    return reported(show, safety(show)).conditions
 
 
 def changed(*pairs):
@@ -174,6 +186,17 @@ def test_one_thing_broken_is_found_and_says_who_rules(code, severity, pairs):
         assert finding.remedies or severity == "note"
 
 
+def test_the_fuel_keeper_reads_of_every_burn_that_is_too_long():
+    """Not only of those that eat the reserve: of those that go out too."""
+    text = SHOW.replace("until: 81.1", "until: 126.1").replace(
+        "fuel_on_site: 3 L", "fuel_on_site: 4 L"
+    )
+    report = reported(show(text), safety(show(text)))
+
+    codes = {each.code for each in report.findings if each.code in report.fuel_codes}
+    assert codes == {"burns-out", "fuel-over-limit"}
+
+
 def test_the_remedies_of_a_burn_name_sections_and_hold():
     (finding,) = [
         each for each in changed(("until: 81.1", "until: 121.1")) if each.who == ("Wren",)
@@ -228,12 +251,13 @@ def test_block_borders_are_cuts_and_sections_outside_the_song_are_not():
     assert labels == {"1.1": "verse", "31.1": "refrain", "33.1": "two-beat-weave", "91.1": "end"}
 
 
-def test_a_book_without_a_needed_rule_is_a_fault_of_the_caller():
+def test_a_book_without_a_needed_rule_is_a_fault_of_the_caller(monkeypatch):
     plan = safety_plan(show())
     bare = replace(plan, book=rule_book(profile("utah"), with_default=False))
 
+    monkeypatch.setattr(burning_time, "safety_plan", lambda _show: bare)
     with pytest.raises(ValueError, match="burn-share"):
-        fire(show(), bare)
+        burning_time.burning_time(show())
     assert watched_by_one(bare.book, 3) == (3, None)
     assert refuel_seconds(bare.book) == 0
 
@@ -278,7 +302,11 @@ def test_a_log_of_timed_burns_goes_before_what_is_stated(tmp_path):
 
 
 def test_the_check_says_what_it_did_not_look_at():
-    assert safety(show()).not_checked == NOT_CHECKED
+    assert safety(show()).not_checked == (
+        watch_kept.NOT_CHECKED, heat.NOT_CHECKED, audience_room.NOT_COUNTED, rules_kept.NOT_CHECKED,
+    )  # fmt: skip
+    counted = SHOW.replace("  wind:", WAY_OUT + "  audience_size: 9\n  wind:")
+    assert audience_room.EXITS in safety(show(counted)).not_checked
     dark = SHOW[: SHOW.index("fire:")] + SHOW[SHOW.index("crew:") :]
     assert safety(show(dark)).not_checked == ()
 
@@ -317,6 +345,7 @@ def test_a_dark_show_asks_nothing_of_fire():
     text = SHOW[: SHOW.index("fire:")] + SHOW[SHOW.index("crew:") :]
 
     assert safety_findings(show(text)) == []
+    assert safety_findings(show(text.replace("setting: outdoors", "setting: indoors"))) == []
     assert cautions_of(show(text)) == ()
 
 
@@ -334,13 +363,13 @@ def test_cautions_follow_place_and_crew():
 def test_cautions_follow_the_findings():
     sound, broken = show(), show(SHOW.replace("permit: P-2026-7", "profile: default"))
 
-    assert "no-permit" not in conditions_of(sound)
-    assert "no-permit" in conditions_of(broken, safety_findings(broken))
+    assert "without-permit" not in conditions_of(sound)
+    assert "without-permit" in conditions_of(broken, brought_up(broken))
     assert {"lit", "outdoors", "wind", "music", "crew"} <= conditions_of(sound)
-    keys = [each.key for each in cautions_of(broken, safety_findings(broken), reader="packet")]
+    keys = [each.key for each in cautions_of(broken, brought_up(broken), reader="packet")]
     assert "no-permit" in keys
     short = show(SHOW.replace("duty: spotter", "duty: lead"))
-    assert "crew-short" in conditions_of(short, safety_findings(short))
+    assert "crew-short" in conditions_of(short, brought_up(short))
 
 
 def test_distances_come_from_the_rules_in_force():
@@ -349,15 +378,13 @@ def test_distances_come_from_the_rules_in_force():
     own = show(SHOW.replace("permit: P-2026-7", "audience: 9 m\n  between_performers: 50 cm"))
 
     alone = rule_book(profile("montreal"), with_default=False)
-    assert required_distances(default, alone).audience == 5.0
-    assert required_distances(default, alone).ceiling_least == pytest.approx(
-        3.6576
-    )  # its own default
-    found = required_distances(default, rules_of(default))
+    assert distances_by(default, alone).audience == 5.0
+    assert distances_by(default, alone).ceiling_least == pytest.approx(3.6576)  # its own default
+    found = required_distances(default)
     assert (found.audience, found.audience_more) == pytest.approx((6.096, 1.524))
     assert "Grants Pass" in found.source("audience")
-    assert required_distances(local, rules_of(local)).audience == pytest.approx(3.048)
-    found = required_distances(own, rules_of(own))
+    assert required_distances(local).audience == pytest.approx(3.048)
+    found = required_distances(own)
     assert (found.audience, found.audience_more, found.performers) == (9.0, 0.0, 0.5)
 
 
@@ -365,7 +392,7 @@ def test_a_smaller_distance_of_the_show_needs_a_reference():
     loose = SHOW.replace("permit: P-2026-7", "audience: 3 m")
     agreed = SHOW.replace("permit: P-2026-7", "audience: 3 m\n  permit: P-9")
 
-    assert required_distances(show(loose), rules_of(show(loose))).audience == pytest.approx(6.096)
-    found = required_distances(show(agreed), rules_of(show(agreed)))
+    assert required_distances(show(loose)).audience == pytest.approx(6.096)
+    found = required_distances(show(agreed))
     assert found.audience == 3.0
     assert "reference P-9" in found.source("audience")

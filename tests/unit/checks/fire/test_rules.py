@@ -5,17 +5,18 @@ is carried along that nothing looks at.
 """
 
 from dataclasses import replace
+from functools import cache
 
 import pytest
 
 from sequencer.checks import suite
 from sequencer.facts.profiles import profile, profile_names
 from sequencer.facts.rule_book import rule_book
-from sequencer.safety import safety_plan as planning
+from sequencer.safety import house_rules as safety_rules
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
-from sequencer.timing.song import Section, Song
+from tests.songs import even_song
 
 SHOW = """\
 title: Two lanterns
@@ -157,21 +158,14 @@ def base_of(rule):
     )
 
 
-def song():
-    beats = tuple(i * 0.5 for i in range(801))
-    return Song(
-        track="song.ogg", sha256="0" * 64, duration=400.0, tempo=120.0, metre=4, beats=beats,
-        downbeats=beats[::4], sections=(Section(start=0.0, end=400.0, label="all"),),
-    )  # fmt: skip
-
-
+@cache
 def show(edits=()):
     text = SHOW
     for old, new in edits:
         assert old in text, old
         text = text.replace(old, new)
     text = text.replace("AUDIENCE", "-14").replace("SCENERY", "")
-    return staged(show_from_document(parse_document(text, "s.yaml")), song())
+    return staged(show_from_document(parse_document(text, "s.yaml")), even_song(800))
 
 
 def book_of(own, rule):
@@ -206,8 +200,7 @@ def test_a_rule_that_is_broken_is_named(name, index, kind, monkeypatch):
     own = profile(name)
     rule = own.rules[index]
     book = book_of(own, rule)
-    monkeypatch.setattr(planning, "rules_of", lambda _show: book)
-    monkeypatch.setattr(suite, "rules_of", lambda _show: book)
+    monkeypatch.setattr(safety_rules, "rule_book", lambda *_own, **_known: book)
     if kind in ALWAYS:
         assert naming(rule, suite.checked(show()).findings)
         return
@@ -216,7 +209,7 @@ def test_a_rule_that_is_broken_is_named(name, index, kind, monkeypatch):
     grave = [
         each for each in naming(rule, suite.checked(sound).findings) if each.severity != "note"
     ]
-    found = naming(rule, suite.checked(show(BREAKS[kind](rule, reach))).findings)
+    found = naming(rule, suite.checked(show(tuple(BREAKS[kind](rule, reach)))).findings)
 
     assert [each.message for each in grave] == []
     assert found

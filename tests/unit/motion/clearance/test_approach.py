@@ -118,7 +118,7 @@ def test_unbounded_motion_is_refused(dance):
             )
 
     wild = dance.dancer("Bo")
-    object.__setattr__(wild, "courses", {k: Wild(c) for k, c in wild.trajectories.items()})
+    object.__setattr__(wild, "trajectories", {k: Wild(c) for k, c in wild.trajectories.items()})
     with pytest.raises(ValueError, match="not finite"):
         approaches([ada, wild], 0, 8, required=0.3)
 

@@ -9,14 +9,18 @@ from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import PosedBody
+from sequencer.motion.fitting.search import fitted
+from sequencer.motion.fitting.windows import Windows
 from sequencer.motion.patterns.build_steps import build_steps
 from sequencer.motion.patterns.library import law_for, patterns
 from sequencer.motion.props.prop import PROP_KINDS, Prop
 from sequencer.motion.trajectories.join_matrix import join_matrix
 from sequencer.outputs.figures import write_figure
+from sequencer.outputs.patterns import one_pattern as module
 from sequencer.outputs.patterns.join_chart import join_chart
 from sequencer.outputs.patterns.one_pattern import one_pattern
 from sequencer.outputs.patterns.pattern_cards import (
+    _figures,
     _rounded_up,
     card_record,
     card_text,
@@ -40,28 +44,27 @@ def test_list_filters():
     assert list_text([]) == "no pattern matches\n"
 
 
-@pytest.mark.parametrize("name", sorted(patterns()))
-def test_every_pattern_has_a_whole_card(name):
-    text = card_text(one_pattern(name))
-    pattern = patterns()[name]
-    assert pattern.summary in text
-    assert "as the audience sees it" in text
-    for parameter in pattern.parameters:
-        assert f"  {parameter.name}" in text
-    assert "nan" not in text
-    assert "inf " not in text
-
-
 def printed(pattern, text):
     found = re.search(pattern, text)
     return float(found[1]) if found else None
 
 
 @pytest.mark.parametrize("name", sorted(patterns()))
-def test_what_a_card_prints_is_the_truth_or_at_most_a_fifth_more(name):
-    """Every figure against its own formula, sampled densely, at a tempo of 100 with a poi of 0.51 m."""
+def test_a_card_is_whole_and_true_or_at_most_a_fifth_more(name, monkeypatch):
+    """Every figure against its own formula, sampled densely, at a tempo of 100 with a poi of 0.51 m.
+
+    The room that a fit leaves has its own tests, with cards that tell it.
+    """
+    monkeypatch.setattr(module, "windows_of", lambda dance: Windows(fit=fitted(dance)))
     one = one_pattern(name)
     text = card_text(one)
+    assert patterns()[name].summary in text
+    assert "as the audience sees it" in text
+    for parameter in patterns()[name].parameters:
+        assert f"  {parameter.name}" in text
+    assert "nan" not in text
+    assert "inf " not in text
+
     body, length, mass, rate = Body(stature=1.7), 0.51, 0.2, 100 / 60
     if not one.alike:
         assert text.index("left hand, as you") < text.index("right hand, as you")
@@ -74,7 +77,7 @@ def test_what_a_card_prints_is_the_truth_or_at_most_a_fifth_more(name):
         tether=length,
         beats=one.cycle,
     )
-    motion = law.at(np.linspace(0.0, law.period, 60_001))
+    motion = law.at(np.linspace(0.0, law.period, 20_001))
     velocity = rate * motion.head_rate(length)
     felt = rate**2 * motion.head_acceleration(length) + np.array([0.0, 0.0, 9.81])
     away = length * (motion.tether + felt / np.linalg.norm(felt, axis=-1, keepdims=True))
@@ -273,20 +276,20 @@ def test_paper_must_be_known():
 def test_a_pattern_is_danced_with_what_is_asked(kind, tmp_path):
     """The drawn wicks are those of the prop; a rigid one is asked for torque, a rope for its pull."""
     prop = usual_prop(kind)
-    shown = drawn(one_pattern("pro-bend-4", prop=prop))
+    one = one_pattern("pendulum", prop=prop)  # fits with every kind, and swings: a torque
+    shown = drawn(one)
     assert shown.prop == prop
     places = shown.spots(7, [spot[:2] for spot in prop.heads])
     assert_allclose(
         np.linalg.norm(places - shown.motion.hand[7], axis=-1), [s.off for s in prop.heads]
     )
     assert (shown.rear is not None) == (kind == "staff")
-    card = card_record(one_pattern("pro-bend-4", prop=prop))
-    hand = card["hands"]["right"]
+    hand = card_record(one)["hands"]["right"]
     assert (hand["torque_n_m"] is None) == prop.flexible == (hand["hand_work_m"] is not None)
-    text = card_text(one_pattern("pro-bend-4", prop=prop))
+    text = card_text(one)
     assert ("the hand twists with" in text) == (not prop.flexible)
     assert ("stays taut" in text) == prop.flexible
-    write_figure(pattern_figure(one_pattern("pro-bend-4", prop=prop)), tmp_path / "drawn.png")
+    write_figure(pattern_figure(one), tmp_path / "drawn.png")
 
 
 def test_a_poi_is_what_is_meant_where_nothing_is_said():
@@ -313,7 +316,7 @@ def test_hand_work_is_a_reason_of_the_difficulty():
 def test_toroids_that_take_more_hand_work_are_said_to_be_harder():
     book = patterns()
     bent = [name for name in book if name.split("-bend")[0] in {"iso", "pro", "anti"}]
-    work = {name: card_record(one_pattern(name))["hands"]["right"]["hand_work_m"] for name in bent}
+    work = {name: _figures(one_pattern(name), "right")["hand_work_m"] for name in bent}
     mean = {
         level: np.mean([work[name] for name in bent if book[name].difficulty == level])
         for level in {book[name].difficulty for name in bent}
@@ -335,12 +338,13 @@ def test_a_rope_that_is_too_long_for_a_pattern_is_told_to_meet_the_floor():
 def test_the_speed_of_a_fan_is_that_of_its_outer_wicks():
     """They move with the plane's own turning too, which a bend of a toroid has."""
     fan = Prop(kind="fan", length=0.6, mass=1.0, wicks=8, wick_radius=0.03, spread=3.0)
-    one = one_pattern("pro-bend-4", prop=fan)
+    one = one_pattern("pro-bend-4")  # where a poi fits: a place for this fan is not sought
+    one = replace(one, dance=replace(one.dance, props={"right": fan}))
     beats = np.linspace(0.0, 4.0, 20_001)
     motion = one.laws["right"].at(beats)
     aside = np.cross(motion.plane, motion.tether)
     spot = max(fan.heads, key=lambda each: each.across)
     wick = motion.hand + spot.along * motion.tether + spot.across * aside
     moved = np.linalg.norm(np.diff(wick, axis=0), axis=-1).max() / (beats[1] - beats[0])
-    told = card_record(one)["hands"]["right"]["head_speed_m_s"]
+    told = _figures(one, "right")["head_speed_m_s"]
     assert moved * 100 / 60 <= told <= 1.2 * moved * 100 / 60

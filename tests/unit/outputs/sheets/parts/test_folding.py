@@ -73,7 +73,7 @@ def test_cautions_are_whole_for_the_lead_and_the_authority_and_in_short_for_the_
             continue
         whole = sheet.name in {"safety", "plan-packet"}
         text = _text(document_bytes([sheet], edition, "a4", sheet.title))
-        chosen = cautions_of(lantern, edition.report.findings, reader=reader)
+        chosen = cautions_of(lantern, edition.report.conditions, reader=reader)
         assert chosen
         for caution in chosen:
             assert _plain(caution.text if whole else caution.short) in text, (sheet.name, caution)

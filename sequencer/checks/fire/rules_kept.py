@@ -1,14 +1,30 @@
-"""The rest of the house rules: permit, roof, fuel, wind, age, and what only a person can confirm.
+"""The rest of the house rules: permit, roof, flame, age, and what only a person can confirm.
 
 Inputs are plain records. A blank is not zero: what a rule needs and nobody recorded is said.
 """
 
-from sequencer.checks.fire.fuel_rules import fuel_amount_findings, fuel_kind_findings
-from sequencer.checks.fire.records import Night, blank_finding, night_finding
-from sequencer.checks.fire.weather import wind_findings
+from collections.abc import Sequence
+
+from sequencer.checks.check import Check
+from sequencer.checks.fire.records import (
+    BLANK,
+    MISSING,
+    PROGRESS,
+    Night,
+    blank_finding,
+    night_finding,
+    night_of,
+    where_lit,
+)
+from sequencer.checks.outcome import Outcome
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
+from sequencer.safety.house_rules import rules_of
+from sequencer.safety.safety_plan import safety_plan
+from sequencer.staging.staged import Staged
+
+NOT_CHECKED = "Whether the texts of the rules have changed since they were read was not looked at."
 
 # subjects of rules that no key of a show answers: a person confirms them
 _BY_HAND = (
@@ -23,27 +39,57 @@ _BY_HAND = (
 )
 
 
+@where_lit
+def house_rules(show: Staged) -> Outcome:
+    """Permit, roof, flame and ages of a show against its rules.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    """
+    return Outcome(findings=tuple(rule_findings(night_of(show), rules_of(show))))
+
+
+@where_lit
+def confirmed(show: Staged) -> Outcome:
+    """Limits that a show loosens, and what only a person can confirm.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    """
+    book = rules_of(show)
+    return Outcome(
+        findings=(
+            *confirm_findings(book),
+            *_few_callers(show.show.stop_call.callers, book),
+            *_nearer_audience(show),
+        ),
+        not_checked=(NOT_CHECKED,),
+    )
+
+
 def rule_findings(night: Night, book: RuleBook) -> list[Finding]:
-    """Everything of the rules that needs neither time nor place.
+    """Permit, roof, flame and ages against the rules.
 
     Parameters
     ----------
     night : Night
     book : RuleBook
     """
-    if not night.burns:
-        return []
     return [
         *_permit(night, book),
         *_roof(night, book),
-        *fuel_kind_findings(night, book),
-        *fuel_amount_findings(night, book),
-        *wind_findings(night, book),
         *_flame(night, book),
         *_ages(night, book),
-        *_loosened(book),
-        *_by_hand(book),
     ]
+
+
+def confirm_findings(book: RuleBook) -> list[Finding]:
+    """Rules that a recorded reference loosens, and those that only a person can confirm."""
+    return [*_loosened(book), *_by_hand(book)]
 
 
 def _permit(night: Night, book: RuleBook) -> list[Finding]:
@@ -192,3 +238,62 @@ def _by(rule: Rule) -> str:
     if rule.override is None:
         return ""
     return f", entered by {rule.override.by}: {rule.override.reason}"
+
+
+def _few_callers(callers: Sequence[str], book: RuleBook) -> list[Finding]:
+    """A stop call that not everybody may give."""
+    rule = book.asked("stop-word")
+    if "all" in callers or rule is None:
+        return []
+    return [
+        night_finding(
+            "stop-call-kept", "warn", f"only {', '.join(callers)} may stop the act; whoever sees danger first may "
+            "be another", f"{rule.citation}; anyone of the crew calls it: common practice",
+            ("write callers: all",),
+        )
+    ]  # fmt: skip
+
+
+def _nearer_audience(show: Staged) -> list[Finding]:
+    """A distance to the audience that the show sets below its rules, by a recorded permit."""
+    rules, plan = show.show.rules, safety_plan(show)
+    asked, used = plan.book.audience_distance(plan.lit_at_once)
+    if rules.audience is None or rules.permit is None or rules.audience >= asked:
+        return []
+    return [
+        night_finding(
+            "limit-loosened",
+            "note",
+            f"audience to prop and flame: {rules.audience:.2f} m instead of {asked:.2f} m, by "
+            f"reference {rules.permit}",
+            " ".join(rule.citation for rule in used),
+            (),
+        )
+    ]
+
+
+CHECK = Check(
+    name="house-rules",
+    run=house_rules,
+    codes={
+        **BLANK,
+        "fire-ban": ("stop",),
+        "flame-high": ("stop",),
+        "indoors-forbidden": ("stop",),
+        "indoors-not-recorded": ("stop",),
+        "no-permit": ("note",),
+        "roof-contradicts": ("stop",),
+        "under-age": ("stop",),
+    },
+    cautions={**MISSING, "indoors-not-recorded": "missing"},
+    depends_on=(),
+    progress=PROGRESS,
+)
+CONFIRMED = Check(
+    name="to-confirm",
+    run=confirmed,
+    codes={"limit-loosened": ("note",), "stop-call-kept": ("warn",), "to-confirm": ("note",)},
+    cautions={"limit-loosened": "override"},
+    depends_on=(),
+    progress=PROGRESS,
+)

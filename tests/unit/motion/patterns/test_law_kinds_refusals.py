@@ -1,7 +1,5 @@
 """What the families refuse when they are called from Python, and laws of other packages."""
 
-from types import SimpleNamespace
-
 import numpy as np
 import pytest
 
@@ -10,14 +8,13 @@ from sequencer.motion.laws.composed import ComposedLaw, HandPath
 from sequencer.motion.laws.phases import Steps, Wave
 from sequencer.motion.laws.rotations import Turn
 from sequencer.motion.laws.transforms import Mirrored, Retimed
-from sequencer.motion.patterns import law_kinds
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.patterns.paths import body_turn, swing, travelling
 from sequencer.motion.patterns.placing import check_radius
 from sequencer.motion.patterns.planar import orbit
 from sequencer.motion.patterns.planes import frame_of
 from sequencer.motion.patterns.samples import pattern_rows
-from sequencer.motion.patterns.toroid import bend_angle, toroid
+from sequencer.motion.patterns.toroid import toroid
 from sequencer.motion.patterns.weaves import corkscrew, fountain, weave, windmill
 from sequencer.motion.props.reach import farthest_reach
 from sequencer.motion.props.tension import hand_work, lowest_tempo
@@ -36,7 +33,7 @@ WHO = {"beats": 4.0, "side": "right", "body": BODY}
         (lambda: toroid(lobes=4.5, bend="pro", hand_radius=0.2, **WHO), "lobes must be a whole number"),
         (lambda: toroid(lobes=4, bend="pro", hand_radius=0.2, begin="mid", **WHO), "begin must be in or out"),
         (lambda: toroid(lobes=4, bend="pro", hand_radius=0.0, **WHO), "a toroid needs a hand circle"),
-        (lambda: bend_angle(0.0, lobes=4, bend="pro", start=3), "start must be 1 or -1"),
+        (lambda: toroid(lobes=4, bend="pro", start=3, hand_radius=0.2, **WHO), "start must be 1 or -1"),
         (lambda: weave(loops=4, **WHO), "a weave has 2 or 3 loops"),
         (lambda: weave(way="up", **WHO), "way must be forward or backward"),
         (lambda: weave(place="under", **WHO), "place must be one of front, behind, overhead"),
@@ -97,23 +94,3 @@ def test_mirrors_and_paces_carry_their_bounds():
     assert twice.bounds().turn_acceleration == 4 * law.bounds().turn_acceleration
     assert twice.bounds().hand_jerk == 8 * law.bounds().hand_jerk
     assert Retimed(law, 1.0).bounds() == law.bounds()
-
-
-def other(name, load):
-    return SimpleNamespace(name=name, load=load)
-
-
-def test_other_packages_bring_kinds_of_law(monkeypatch):
-    mine = law_kinds.LawKind(
-        name="mine", family="other", parameters=(), build=lambda _values, _wanted: None,
-        cycle=lambda _values: 3.0, turns=law_kinds.one_turn, opposite="mirror",
-    )  # fmt: skip
-    monkeypatch.setattr(law_kinds, "entry_points", lambda **_: [other("mine", lambda: mine)])
-    assert law_kinds.law_kinds.__wrapped__()["mine"] is mine
-    monkeypatch.setattr(law_kinds, "entry_points", lambda **_: [other("bad", lambda: 3)])
-    with pytest.raises(ValueError, match=r"'bad' of sequencer\.laws is no LawKind"):
-        law_kinds.law_kinds.__wrapped__()
-    taken = law_kinds.law_kinds()["orbit"]
-    monkeypatch.setattr(law_kinds, "entry_points", lambda **_: [other("x", lambda: taken)])
-    with pytest.raises(ValueError, match="a kind 'orbit' is there already"):
-        law_kinds.law_kinds.__wrapped__()

@@ -14,7 +14,9 @@ from sequencer.outputs.sheets.page.elements import shared
 from sequencer.outputs.sheets.parts.cues import cues_of
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.formation_plans import scene_of
+from sequencer.outputs.sheets.parts.furniture import document_bytes
 from sequencer.outputs.sheets.parts.plan import StagePlan
+from sequencer.outputs.sheets.writing import sheets_of
 
 
 @pytest.fixture(scope="module")
@@ -27,6 +29,14 @@ def printed(rounds, tmp_path_factory):
 def sheets_with_heads(paths):
     """All but the cards, and but the file that holds them too."""
     return [path for path in paths[1:] if "-card-" not in path.name]
+
+
+def sheet_file(edition, name, folder, *, paper="a4"):
+    """One sheet of a print-out in a file of its own."""
+    sheet = next(each for each in sheets_of(edition) if each.name == name)
+    path = folder / f"{name}.pdf"
+    path.write_bytes(document_bytes([sheet], edition, paper, name))
+    return path
 
 
 def plain(text):
@@ -48,12 +58,10 @@ def test_names_that_look_alike_in_plain_letters_get_files_of_their_own(rounds, t
     text = rounds.ROUND.replace("Søren", "Lucja").replace("Noa עברית", "lucja no2")
     show = rounds.show(tmp_path, text)
 
-    names = [path.name for path in write_sheets(show, rounds.report(stop=False), tmp_path / "out")]
+    names = [sheet.name for sheet in sheets_of(Edition(staged=show, report=rounds.report()))]
 
     assert len(set(names)) == len(names)
-    assert {"lantern-round-performer-lucja.pdf", "lantern-round-performer-lucja-no2.pdf"} < set(
-        names
-    )
+    assert {"performer-lucja", "performer-lucja-no2"} < set(names)
 
 
 FRONT = (0.75, 0.5, 1.0, 1.0)  # panel 1 of a pocket card
@@ -181,9 +189,9 @@ def test_changed_lines_are_marked_against_the_last_print(rounds, pages, tmp_path
     before = rounds.show(tmp_path, old, name="old.yaml")
     now = rounds.show(tmp_path)
     said = rounds.report()
-    paths = write_sheets(now, said, tmp_path / "out", since=before, since_report=said)
-    own = plain(pages.text_of(next(p for p in paths if p.name.endswith("performer-lucja.pdf"))))
-    crew = plain(pages.text_of(next(p for p in paths if p.name.endswith("safety.pdf"))))
+    edition = Edition(staged=now, report=said, before=Edition(staged=before, report=said))
+    own = plain(pages.text_of(sheet_file(edition, "performer-lucja", tmp_path)))
+    crew = plain(pages.text_of(sheet_file(edition, "safety", tmp_path)))
 
     against = "Since version 2 · 2026-11-20:"
     assert (
@@ -232,8 +240,8 @@ def test_every_file_is_made_for_archives(printed):
 def test_an_unchanged_show_has_no_marks(rounds, pages, tmp_path):
     show = rounds.show(tmp_path)
     said = rounds.report()
-    paths = write_sheets(show, said, tmp_path / "out", since=show, since_report=said)
-    own = plain(pages.text_of(next(p for p in paths if p.name.endswith("performer-lucja.pdf"))))
+    edition = Edition(staged=show, report=said, before=Edition(staged=show, report=said))
+    own = plain(pages.text_of(sheet_file(edition, "performer-lucja", tmp_path)))
 
     assert "no changes on this sheet" in own
     assert "CHANGED" not in own
@@ -319,13 +327,14 @@ def test_the_same_show_gives_the_same_bytes(rounds, printed, tmp_path):
 
 def test_a_permit_takes_the_draft_mark_away(rounds, pages, tmp_path):
     show = rounds.show(tmp_path, rounds.ROUND + "rules: {permit: FP-17}\n")
-    paths = write_sheets(show, rounds.report(stop=False), tmp_path / "out", paper="letter")
-    text = plain(pages.text_of(paths[1], 0))
+    edition = Edition(staged=show, report=rounds.report(stop=False))
+    path = sheet_file(edition, "safety", tmp_path, paper="letter")
+    text = plain(pages.text_of(path, 0))
 
     assert "DRAFT" not in text
     assert "DO NOT DANCE" not in text
     assert "FP-17" in text
-    assert tuple(pypdf.PdfReader(paths[1]).pages[0].mediabox[2:]) == (612, 792)
+    assert tuple(pypdf.PdfReader(path).pages[0].mediabox[2:]) == (612, 792)
 
 
 def test_a_solo_without_fire_crew_or_formation_prints_too(rounds, pages, tmp_path):

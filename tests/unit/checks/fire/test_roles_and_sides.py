@@ -3,7 +3,7 @@
 import pytest
 
 from sequencer.checks.fire.crew import role_findings
-from sequencer.checks.fire.tools import Placed, opposed
+from sequencer.checks.fire.extinguishers_at_hand import Placed, opposed
 from sequencer.facts.extinguishers import hazard_of_volume
 from sequencer.safety.watching import Duty
 

@@ -10,8 +10,9 @@ from math import hypot
 
 import numpy as np
 
-from sequencer.checks.fire.records import rule_finding
-from sequencer.checks.fire.watch_kept import BeatReader
+from sequencer.checks.check import Check
+from sequencer.checks.fire.records import PROGRESS, BeatReader, rule_finding, where_lit
+from sequencer.checks.outcome import Outcome
 from sequencer.facts.extinguishers import (
     Rating,
     allowed_travel,
@@ -24,6 +25,8 @@ from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.geometry.walking import NO_WAY, WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, closest, farthest
+from sequencer.safety.safety_plan import safety_plan
+from sequencer.staging.staged import Staged
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,6 +44,39 @@ class Placed:
             return parse_rating(self.rating)
         except ValueError:
             return None
+
+
+@where_lit
+def extinguishers(show: Staged) -> Outcome:
+    """Extinguishers of a show: their number and rating, and the ways to them.
+
+    Raises
+    ------
+    InputError
+        If the show's own file of rules, or its log of burns, cannot be used.
+    """
+    plan = safety_plan(show)
+    venue, fire = show.show.venue, show.show.fire
+    placed = tuple(
+        Placed(place=each.at, rating=each.rating, kind=each.kind) for each in venue.extinguishers
+    )
+    return Outcome(
+        findings=(
+            *extinguisher_findings(
+                placed, lit_at_once=plan.lit_at_once, book=plan.book, act=_middle(plan.followed)
+            ),
+            *travel_findings(
+                placed,
+                plan.followed,
+                fuel_point=venue.fuel_station,
+                fuel_volume=fire.fuel_on_site if fire else None,
+                act_edge={dancer.name: dancer.reach for dancer in show.dancers},
+                book=plan.book,
+                clock=show,
+                ground=plan.ground,
+            ),
+        )
+    )
 
 
 def extinguisher_findings(
@@ -312,5 +348,28 @@ def _in_reach(
     return found
 
 
+def _middle(followed: Sequence[Followed]) -> tuple[float, float]:
+    """Middle of the places at which performers are lit [m, stage frame]."""
+    places = [each.floor.at(beat).place for each in followed for beat in (each.start, each.end)]
+    return (
+        float(sum(place[0] for place in places) / len(places)),
+        float(sum(place[1] for place in places) / len(places)),
+    )
+
+
 def _at(place: tuple[float, float]) -> str:
     return f"[{place[0]:.1f}, {place[1]:.1f}], outside every reach"
+
+
+CHECK = Check(
+    name="extinguishers",
+    run=extinguishers,
+    codes={
+        "extinguisher-far": ("stop",),
+        "extinguisher-in-reach": ("stop",),
+        "extinguisher-small": ("warn",),
+        "extinguishers-few": ("stop",),
+        "extinguishers-one-side": ("warn",),
+    },
+    progress=PROGRESS,
+)

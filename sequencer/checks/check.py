@@ -1,0 +1,89 @@
+"""One check of a show: what it runs, and all that it can say, as declared data.
+
+Another package offers its own through an entry point of the group `sequencer.checks`; see
+`checks.registry`.
+"""
+
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from typing import Literal, get_args
+
+from sequencer.checks.outcome import Outcome
+from sequencer.facts.cautions import CONDITIONS, Condition
+from sequencer.findings import SEVERITIES, Severity
+from sequencer.staging.kept import kept_with
+from sequencer.staging.staged import Staged
+
+Codes = Mapping[str, tuple[Severity, ...]]
+Part = Literal["courses", "places"]  # what hands and props do; where people stand and walk
+_KEBAB = re.compile(r"[a-z]+(-[a-z0-9]+)*")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Check:
+    """One check: a staged show in, an outcome out.
+
+    Raises
+    ------
+    ValueError
+        If a name is not in kebab case, no code is declared, or a severity, a condition or a part is
+        not known.
+    """
+
+    name: str  # in kebab case, such as "burning-time"
+    run: Callable[[Staged], Outcome]
+    codes: Codes  # each finding code that it can give, with the severities it may have
+    cautions: Mapping[str, Condition] = field(default_factory=dict)  # by code: what it brings up
+    of_fuel: tuple[str, ...] = ()  # codes that the fuel keeper's sheet lists
+    after: tuple[str, ...] = ()  # names of checks whose findings it reads (`registry.found_by`)
+    depends_on: tuple[Part, ...] = get_args(Part)  # changes of these can change its findings
+    progress: str = ""  # what is said while it runs; "checking" and its name where empty
+    share: float = 0.0  # of the time that all checks take
+    only_asked: bool = False  # runs only where somebody asks for it
+
+    def __post_init__(self) -> None:
+        for name in (self.name, *self.codes):
+            if not _KEBAB.fullmatch(name):
+                raise ValueError(f"check {self.name!r}: {name!r} is not in kebab case")
+        if not self.codes:
+            raise ValueError(f"check {self.name!r} declares no finding code")
+        for code, severities in self.codes.items():
+            if not severities or not set(severities) <= set(SEVERITIES):
+                raise ValueError(
+                    f"check {self.name!r}: severities of {code!r} are some of {SEVERITIES}, "
+                    f"got {severities!r}"
+                )
+        if not {*self.cautions, *self.of_fuel} <= set(self.codes):
+            raise ValueError(
+                f"check {self.name!r}: cautions and of_fuel are about codes that it declares"
+            )
+        if not set(self.cautions.values()) <= set(CONDITIONS):
+            raise ValueError(f"check {self.name!r}: conditions are some of {CONDITIONS}")
+        if not set(self.depends_on) <= set(get_args(Part)):
+            raise ValueError(f"check {self.name!r} depends on some of {get_args(Part)}")
+
+    @property
+    def words(self) -> str:
+        """What is said while it runs."""
+        return self.progress or f"checking {self.name}"
+
+    def outcome(self, show: Staged) -> Outcome:
+        """What it finds in a show, worked out once for each show.
+
+        Raises
+        ------
+        ValueError
+            If it gives a code or a severity that it does not declare.
+        """
+        return kept_with(show, self, lambda: self._held(self.run(show)))
+
+    def _held(self, outcome: Outcome) -> Outcome:
+        """An outcome whose findings are held to what is declared."""
+        for finding in outcome.findings:
+            if finding.severity not in self.codes.get(finding.code, ()):
+                raise ValueError(
+                    f"check {self.name!r} gives {finding.code!r} as {finding.severity!r}, which it "
+                    "does not declare under codes"
+                )
+        return outcome
