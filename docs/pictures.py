@@ -54,7 +54,9 @@ def _rendered(pdf: bytes, page: int) -> Image.Image:
 def plan(staged: Staged, formation: str = "crossed") -> Image.Image:
     """One formation from above with the ways walked to it, drawn as on the crew's sheets."""
     names = [standing.formation for standing in staged.standings]
-    report = Report(show=staged.file, findings=(), clearances=(), unseen=())  # a plan prints none
+    report = Report(
+        show=staged.file, findings=(), clearances=(), not_checked=()
+    )  # a plan prints none
     scene = scene_of(Edition(staged=staged, report=report), names.index(formation))
     page = io.BytesIO()
     picture = StagePlan(scene, tall=500.0, wide=460.0)

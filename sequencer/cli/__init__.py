@@ -18,10 +18,10 @@ from sequencer.version import __version__
 
 
 class Verbs(click.Group):
-    """0 done, 1 mend the show, 2 bad input, 70 our own fault, 130 interrupted."""
+    """Exit status: 0 success, 1 the show needs mending, 2 bad input, 70 a bug in sequencer, 130 interrupted."""
 
     def invoke(self, ctx: click.Context) -> Any:
-        """Say each failure in one line on standard error."""
+        """Report each failure in one line on standard error."""
         try:
             return super().invoke(ctx)
         except (click.ClickException, click.exceptions.Exit):
@@ -30,7 +30,7 @@ class Verbs(click.Group):
             message, status = f"error: {error}", 2
         except (KeyboardInterrupt, click.Abort):
             message, status = "interrupted; nothing was half-written", 130
-        except Exception as error:  # noqa: BLE001 (the last line of defence: it is logged and said)
+        except Exception as error:  # noqa: BLE001 (the last line of defence: it is logged and reported)
             full = isinstance(error, OSError) and error.errno in {
                 errno.ENOSPC,
                 errno.EIO,
@@ -38,7 +38,7 @@ class Verbs(click.Group):
             }
             if full:  # standard output goes to a full disk
                 message, status = (
-                    "error: the output cannot be written, the disk is full; make room",
+                    "error: cannot write the output, the disk is full; free some space",
                     2,
                 )
             else:
@@ -48,7 +48,7 @@ class Verbs(click.Group):
 
 
 def _fault(error: Exception) -> str:
-    """Keep the traceback in a log file; one line for the person."""
+    """Save the traceback in a log file; return one line for the user."""
     import datetime as dt
     import tempfile
     import traceback
@@ -57,7 +57,7 @@ def _fault(error: Exception) -> str:
     now = dt.datetime.now(tz=dt.UTC)
     log = Path(tempfile.gettempdir()) / f"sequencer-fault-{now:%Y%m%d-%H%M%S}.log"
     log.write_text(f"sequencer {__version__}\n{traceback.format_exc()}", encoding="utf-8")
-    return f"fault in sequencer ({type(error).__name__}); please report it with the file {log}"
+    return f"bug in sequencer ({type(error).__name__}); please report it and attach {log}"
 
 
 @click.group(cls=Verbs, context_settings={"help_option_names": ["-h", "--help"]})

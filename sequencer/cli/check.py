@@ -13,16 +13,16 @@ from sequencer.cli.progress_line import ProgressLine
 @click.option(
     "--mend",
     is_flag=True,
-    help="First mend joins and distances in SHOW itself, cheapest change first; comments stay.",
+    help="First mend joins and distances in SHOW itself, smallest change first; comments are kept.",
 )
 @click.option("--danced", "runs", type=click.IntRange(1, 1_000_000), metavar="N",
-              help="Also dance it N times with errors that people make, and tell the chance of each conflict.")  # fmt: skip
+              help="Also run the show N times with typical human errors and report how likely each conflict is.")  # fmt: skip
 @click.option("--seed", type=click.IntRange(0), default=0, show_default=True,
-              help="Which errors are drawn; the same number draws the same.")  # fmt: skip
+              help="Random seed for --danced; the same seed gives the same result.")  # fmt: skip
 @click.option("--jobs", type=click.IntRange(-1), default=-1, metavar="N",
-              help="Processes that dance it; all cores if left out.")  # fmt: skip
+              help="Number of worker processes for --danced (default: all cores).")  # fmt: skip
 @click.option("--cluster", metavar="ADDRESS",
-              help="Hand the runs to the Dask cluster whose scheduler is there.")  # fmt: skip
+              help="Run --danced on the Dask cluster with this scheduler.")  # fmt: skip
 @click.pass_context
 def check(
     ctx: click.Context,
@@ -36,15 +36,15 @@ def check(
 ) -> None:
     """Run every check on SHOW: joins, tethers, reach, clearances, fire, crew.
 
-    With --danced, an interrupted call is taken up where it was when the same command is given again.
-    Ends with status 0 if nothing stands against the show, with 1 if something must be mended first.
+    If --danced is interrupted, give the same command again to resume.
+    Exits with status 0 if there is no STOP, with 1 if something must be mended first.
     """
     from sequencer import tasks
 
     if runs is None and cluster is not None:
-        raise click.UsageError("--cluster hands out the runs of --danced; give --danced N too", ctx)
+        raise click.UsageError("--cluster distributes the runs of --danced; add --danced N", ctx)
     if jobs == 0:
-        raise click.UsageError("--jobs is 1 or more, or left out for all cores", ctx)
+        raise click.UsageError("--jobs must be 1 or more; leave it out to use all cores", ctx)
     dancing = None
     if runs is not None:
         dancing = tasks.Dancing(runs=runs, seed=seed, jobs=jobs, cluster=cluster)
@@ -54,7 +54,7 @@ def check(
             report = tasks.check_show(show, dancing=dancing, progress=progress)
     except KeyboardInterrupt:
         if dancing is not None:
-            click.echo("runs danced are kept: the same command goes on where it was", err=True)
+            click.echo("finished runs are saved; give the same command again to resume", err=True)
         raise
     for words in mended.done if mended else ():
         click.echo(f"mended: {words}", err=True)

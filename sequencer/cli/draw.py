@@ -13,13 +13,13 @@ _PICTURES = ("plan", "formations", "flames", "closest", "song")
 @click.argument("show", type=click.Path(path_type=Path))
 @click.argument("pictures", metavar="[PICTURE]...", nargs=-1, type=click.Choice(_PICTURES))
 @click.option("--at", "moments", multiple=True, metavar="WHEN",
-              help="Moment of the plan, such as 25.1, 1:02.5 or refrain; give it again for more.")  # fmt: skip
-@click.option("--from", "start", metavar="WHEN", help="Where flames and closest start.")
-@click.option("--until", metavar="WHEN", help="Where flames and closest end.")
+              help="Moment to draw the plan at, such as 25.1, 1:02.5 or refrain; can be repeated.")  # fmt: skip
+@click.option("--from", "start", metavar="WHEN", help="Start of the flames and closest pictures.")
+@click.option("--until", metavar="WHEN", help="End of the flames and closest pictures.")
 @click.option("--as", "kind", type=click.Choice(["png", "svg", "pdf"]), default="png",
-              show_default=True, help="Kind of file.")  # fmt: skip
+              show_default=True, help="File format.")  # fmt: skip
 @click.option("--out", type=click.Path(path_type=Path), default=Path("exports"), show_default=True,
-              help="Folder to write into; each show gets a folder of its own there.")  # fmt: skip
+              help="Output folder; each show gets its own subfolder.")  # fmt: skip
 def draw(
     show: Path,
     pictures: tuple[str, ...],
@@ -29,15 +29,15 @@ def draw(
     kind: str,
     out: Path,
 ) -> None:
-    """Draw SHOW: every PICTURE named, or all of them.
+    """Draw pictures of SHOW: each PICTURE you name, or all of them.
 
     \b
-    plan        the stage from above at a moment (--at); left out, where two come closest
-    formations  every formation in turn, small
-    flames      how long a flame is over each spot
-    closest     distance of the closest two over the song, and where it is too small
-    song        beats, sections and energy as heard
-    """  # noqa: D301 (click's own mark for lines that stay apart)
+    plan        the stage from above at a moment (--at); by default, when two performers are closest
+    formations  small plans of all formations, in order
+    flames      map of how long a flame is over each spot
+    closest     distance between the closest two over the song, and where it is too small
+    song        beats, sections and energy as detected
+    """  # noqa: D301 (click's mark that keeps lines apart)
     from sequencer.tasks import pictures as drawn
 
     with ProgressLine() as progress:

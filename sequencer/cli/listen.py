@@ -1,4 +1,4 @@
-"""`sequencer listen`: what is heard in a song, or in a folder of songs."""
+"""`sequencer listen`: beats, sections and energy of a song, or of a folder of songs."""
 
 from pathlib import Path
 
@@ -11,16 +11,16 @@ from sequencer.cli.progress_line import ProgressLine
 @click.argument("track", type=click.Path(path_type=Path))
 @click.option("--json", "as_json", is_flag=True, help="Print JSON instead of a summary.")
 @click.option("--chart", type=click.Path(path_type=Path),
-              help="Draw what was heard into this PNG file; of a folder of tracks, into this folder.")  # fmt: skip
+              help="Draw a chart into this file (.png, .svg or .pdf); for a folder of tracks, into this folder.")  # fmt: skip
 @click.option("--clicks", type=click.Path(path_type=Path),
-              help="Write the track with a click on every beat into this WAV file.")  # fmt: skip
+              help="Write the track with a click on every beat to this WAV file.")  # fmt: skip
 @click.option("--tap", "taps", type=click.Path(path_type=Path),
-              help="Beats of your own: seconds, one a line, a CSV table, or a MIDI file.")  # fmt: skip
-@click.option("--again", is_flag=True, help="Hear it anew, even if it was heard before.")
+              help="Use your own beats: a text file with one time in seconds per line, a CSV table or a MIDI file.")  # fmt: skip
+@click.option("--again", is_flag=True, help="Analyse again and ignore the cached result.")
 @click.option("--jobs", type=click.IntRange(-1), default=-1, metavar="N",
-              help="Tracks of a folder heard side by side; all cores if left out.")  # fmt: skip
+              help="Number of tracks of a folder to analyse in parallel (default: all cores).")  # fmt: skip
 @click.option("--cluster", metavar="ADDRESS",
-              help="Hand a folder to the Dask cluster whose scheduler is there.")  # fmt: skip
+              help="Analyse a folder on the Dask cluster with this scheduler.")  # fmt: skip
 @click.pass_context
 def listen(
     ctx: click.Context,
@@ -33,19 +33,19 @@ def listen(
     jobs: int,
     cluster: str | None,
 ) -> None:
-    """Hear beats, bars, tempo, sections and energy in TRACK (wav, flac, ogg, mp3).
+    """Find the beats, bars, tempo, sections and energy of TRACK (wav, flac, ogg, mp3).
 
-    TRACK may be a folder: all tracks in it are heard, and listed in one table.
+    TRACK may be a folder: every track in it is analysed, and listed in one table.
     """
     if jobs == 0:
-        raise click.UsageError("--jobs is 1 or more, or left out for all cores", ctx)
+        raise click.UsageError("--jobs must be 1 or more; leave it out to use all cores", ctx)
     if track.is_dir():
         if clicks is not None or taps is not None:
-            raise click.UsageError("--clicks and --tap are for one track; name the file", ctx)
+            raise click.UsageError("--clicks and --tap work on a single track; name the file", ctx)
         status = _listen_to_all(track, as_json, chart, again=again, jobs=jobs, cluster=cluster)
         ctx.exit(status)
     if cluster is not None:
-        raise click.UsageError("--cluster is for a folder of tracks", ctx)
+        raise click.UsageError("--cluster only works on a folder of tracks", ctx)
     from sequencer import tasks
 
     with ProgressLine() as progress:
@@ -60,18 +60,18 @@ def listen(
 def _listen_to_all(
     folder: Path, as_json: bool, charts: Path | None, *, again: bool, jobs: int, cluster: str | None
 ) -> int:
-    """0: all were heard; 1: some files could not be used, each is named; 2: none could."""
+    """Exit status: 0 if every track was analysed, 1 if some files could not be used, 2 if none could."""
     from sequencer import tasks
     from sequencer.errors import InputError
 
     with ProgressLine() as progress:
-        heard = tasks.hear_folder(
+        results = tasks.hear_folder(
             folder, again=again, jobs=jobs, cluster=cluster, progress=progress
         )
         if charts is not None:
-            tasks.chart_folder(heard, charts)
-    unusable = [error for _, error in heard if isinstance(error, InputError)]
+            tasks.chart_folder(results, charts)
+    unusable = [error for _, error in results if isinstance(error, InputError)]
     for error in unusable:
         click.echo(f"error: {error}", err=True)
-    click.echo(tasks.folder_text(folder, heard, as_json=as_json))
-    return 0 if not unusable else 1 if len(unusable) < len(heard) else 2
+    click.echo(tasks.folder_text(folder, results, as_json=as_json))
+    return 0 if not unusable else 1 if len(unusable) < len(results) else 2

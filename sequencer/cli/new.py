@@ -1,4 +1,4 @@
-"""`sequencer new`: a show file to start from."""
+"""`sequencer new`: write a show file to start from."""
 
 from pathlib import Path
 
@@ -10,8 +10,8 @@ from sequencer.cli.progress_line import ProgressLine
 @click.command(epilog="Example: sequencer new shows/mine.yaml --track my-song.mp3")
 @click.argument("show", type=click.Path(path_type=Path), required=False)
 @click.option("--track", type=click.Path(path_type=Path), help="The song.")
-@click.option("--title", help="Title of the show; the file's name if not said.")
-@click.option("--force", is_flag=True, help="Replace SHOW if it is there.")
+@click.option("--title", help="Title of the show (default: from the file name).")
+@click.option("--force", is_flag=True, help="Overwrite SHOW if it exists.")
 @click.option("--schema", is_flag=True, help="Print the JSON Schema of a show file, for editors.")
 @click.pass_context
 def new(
@@ -22,7 +22,7 @@ def new(
     force: bool,
     schema: bool,
 ) -> None:
-    """Write a commented show file SHOW, already cut into the sections heard in the track."""
+    """Write a commented show file SHOW, already divided into the sections of the track."""
     from sequencer import tasks
 
     if schema:

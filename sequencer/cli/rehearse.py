@@ -14,22 +14,24 @@ _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
 )
 @click.argument("show", type=click.Path(path_type=Path))
 @click.option("--out", type=click.Path(path_type=Path), default=Path("exports"), show_default=True,
-              help="Folder to write into; each show gets a folder of its own there.")  # fmt: skip
+              help="Output folder; each show gets its own subfolder.")  # fmt: skip
 @click.option("--only", "parts", multiple=True, type=click.Choice(_EXPORTS),
-              help="Write only this; give it again for more. All if left out.")  # fmt: skip
+              help="Write only this part; can be repeated (default: everything).")  # fmt: skip
 @click.option("--audio", type=click.Choice(["embed", "link", "none"]), default="embed",
-              show_default=True, help="The song inside the page, beside it, or not at all.")  # fmt: skip
+              show_default=True, help="Embed the song in the page, link to it, or leave it out.")  # fmt: skip
 @click.option("--speed", "speeds", multiple=True, type=click.FloatRange(25, 200), default=(100.0,),
-              help="Of the count track in percent, its pitch kept; give it again for more.")  # fmt: skip
+              help="Speed of the count track in percent, at the same pitch; can be repeated.")  # fmt: skip
 @click.option("--song", "song", type=click.FloatRange(-80, 0), default=-9.0, show_default=True,
               help="Level of the song in the count track, in dB.")  # fmt: skip
-@click.option("--click-only", is_flag=True, help="A count track without the song.")
+@click.option("--click-only", is_flag=True, help="Leave the song out of the count track.")
 @click.option("--counts", type=click.Choice(["pitched", "spoken", "none"]), default="pitched",
-              show_default=True, help="Counts of the last four beats before a change.")  # fmt: skip
-@click.option("--no-calls", is_flag=True, help="No three-note calls ahead of sections.")
-@click.option("--split", is_flag=True, help="Song on the left, counts on the right.")
+              show_default=True, help="How the last four beats before a change are counted.")  # fmt: skip
+@click.option("--no-calls", is_flag=True, help="Leave out the three-note calls before sections.")
+@click.option(
+    "--split", is_flag=True, help="Put the song on the left channel and the counts on the right."
+)
 @click.option("--for", "who", multiple=True, metavar="NAME",
-              help="Count only the changes of this performer; give it again for more.")  # fmt: skip
+              help="Count only this performer's changes; can be repeated.")  # fmt: skip
 @click.pass_context
 def rehearse(
     ctx: click.Context,
@@ -47,9 +49,9 @@ def rehearse(
 ) -> None:
     """Write the rehearsal page of SHOW (one HTML file that dances it) and its count track (WAV).
 
-    Beside them: cues for light and sound (MIDI), captions (WebVTT) and the timetable (CSV, JSON).
-    A show with findings is written all the same, with the findings in the page; the status is then 1
-    if something must be mended before it is danced.
+    Also written: cues for lighting and sound (MIDI), captions (WebVTT) and the timetable (CSV, JSON).
+    A show with findings is written too, with the findings on the page. Exits with status 1 if
+    something must be mended before the show is danced.
     """
     from sequencer import tasks
 
@@ -70,5 +72,5 @@ def rehearse(
     for path in written:
         click.echo(str(path))
     if not report.ok:
-        click.echo(f"not to be danced yet: sequencer check {show} says why", err=True)
+        click.echo(f"do not dance this yet: run `sequencer check {show}` to see why", err=True)
     ctx.exit(0 if report.ok else 1)

@@ -14,19 +14,19 @@ from sequencer.cli.progress_line import ProgressLine
     type=click.Path(path_type=Path),
     default=Path("exports"),
     show_default=True,
-    help="Folder to write into; each show gets a folder of its own there.",
+    help="Output folder; each show gets its own subfolder.",
 )
 @click.option("--paper", type=click.Choice(["a4", "letter"]), default="a4", show_default=True)
 @click.option(
     "--since",
     type=click.Path(path_type=Path),
-    help="The show file of the last print: what differs from it is marked on every sheet.",
+    help="The show file you printed last: every sheet marks what has changed since.",
 )
 @click.pass_context
 def sheet(ctx: click.Context, show: Path, out: Path, paper: str, since: Path | None) -> None:
-    """Print the run sheets of SHOW as PDF, for performers, crew, operators and the authority.
+    """Print the run sheets of SHOW as PDF: for performers, crew, operators and the authority.
 
-    Ends with status 1 if something must be mended before the show is danced; the sheets say so too.
+    Exits with status 1 if something must be mended before the show is danced; the sheets say so too.
     """
     from sequencer import tasks
 
@@ -38,7 +38,10 @@ def sheet(ctx: click.Context, show: Path, out: Path, paper: str, since: Path | N
     for path in written:
         click.echo(str(path))
     for path in gone:
-        click.echo(f"removed {path}: of the last print, and of nobody in this show", err=True)
+        click.echo(
+            f"removed {path}: left over from the last print, for somebody no longer in this show",
+            err=True,
+        )
     if not report.ok:
-        click.echo(f"not to be danced yet: sequencer check {show} says why", err=True)
+        click.echo(f"do not dance this yet: run `sequencer check {show}` to see why", err=True)
     ctx.exit(0 if report.ok else 1)

@@ -12,19 +12,21 @@ from sequencer.cli.progress_line import ProgressLine
 )
 @click.argument("show", type=click.Path(path_type=Path), required=False)
 @click.option("--rate", type=click.FloatRange(0, 10_000, min_open=True), default=60.0, show_default=True,
-              help="Rows a second.")  # fmt: skip
-@click.option("--pattern", help="One pattern of one hand in the body frame, instead of a show.")
+              help="Rows per second.")  # fmt: skip
+@click.option(
+    "--pattern", help="Trace one pattern of one hand, in the body frame, instead of a show."
+)
 @click.option("--from", "file", type=click.Path(path_type=Path),
-              help="A file of patterns, or a show file, that --pattern is looked up in too.")  # fmt: skip
+              help="Pattern file or show file in which --pattern is also looked up.")  # fmt: skip
 @click.option(
     "--set", "settings", multiple=True, metavar="KEY=VALUE", help="A parameter of the pattern."
 )
 @click.option("--beats", type=click.FloatRange(0, 100_000, min_open=True),
-              help="How many beats of the pattern; one hand cycle if not said.")  # fmt: skip
+              help="Length of the pattern in beats (default: one hand cycle).")  # fmt: skip
 @click.option("--per-beat", type=click.IntRange(1, 100_000), default=24, show_default=True,
-              help="Rows a beat of the pattern.")  # fmt: skip
+              help="Rows per beat of the pattern.")  # fmt: skip
 @click.option("--tempo", type=click.FloatRange(1, 1000), default=100.0, show_default=True,
-              help="Beats a minute, for the seconds of a pattern.")  # fmt: skip
+              help="Beats per minute, for the times of a pattern.")  # fmt: skip
 @click.pass_context
 def trace(
     ctx: click.Context,
@@ -37,7 +39,7 @@ def trace(
     per_beat: int,
     tempo: float,
 ) -> None:
-    """Write positions over time as CSV: of every hand and prop of SHOW, in the stage frame.
+    """Write the positions of every hand and prop of SHOW over time as CSV, in the stage frame.
 
     The head is the wick farthest along a prop; where a show holds props with more wicks (staffs, fans,
     hoops) the columns head2_x, head2_y, head2_z and so on follow.

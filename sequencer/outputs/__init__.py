@@ -1,1 +1,1 @@
-"""What is handed over: tables, sheets, charts, sound, files for other programs; knows no check."""
+"""Everything the tool produces: tables, sheets, charts, sound and files for other programs. Knows nothing of the checks."""

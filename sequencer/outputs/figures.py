@@ -1,4 +1,4 @@
-"""Figures to files: PNG, SVG or PDF by the ending, whole or not at all, the same bytes each time."""
+"""Write figures to files: PNG, SVG or PDF by the extension, atomically, the same bytes each time."""
 
 import io
 from collections.abc import Sequence
@@ -15,17 +15,17 @@ _ENDINGS = {".png": "png", ".svg": "svg", ".pdf": "pdf"}
 
 
 def check_kind(path: Path) -> str:
-    """Kind of picture by a file's ending.
+    """Picture format from a file's extension.
 
     Raises
     ------
     InputError
-        If it is none.
+        If the extension is not a picture format.
     """
     kind = _ENDINGS.get(path.suffix.lower())
     if kind is None:
         raise InputError(
-            "unknown-picture-kind", Place(str(path)), f"{path.suffix or 'no ending'!r} is no kind of picture",
+            "unknown-picture-kind", Place(str(path)), f"{path.suffix or 'no extension'!r} is not a picture format",
             "end the name in .png, .svg or .pdf",
         )  # fmt: skip
     return kind
@@ -37,7 +37,7 @@ def write_figure(figure: "Figure", path: Path, *, dpi: int = 150) -> None:
     Raises
     ------
     InputError
-        If the ending is not known or the folder cannot be written.
+        If the extension is not known or the folder cannot be written.
     """
     kind = check_kind(path)
     import matplotlib as mpl
@@ -50,18 +50,18 @@ def write_figure(figure: "Figure", path: Path, *, dpi: int = 150) -> None:
 
 
 def write_pages(figures: "Sequence[Figure]", path: Path, *, dpi: int = 150) -> None:
-    """Write figures as the pages of one PDF; other kinds of picture hold one page, so only the first.
+    """Write figures as the pages of one PDF; other formats hold a single page.
 
     Raises
     ------
     InputError
-        If the ending is not known, several pages are to go into a picture, or the folder cannot be
-        written.
+        If the extension is not known, there are several pages for a single-page format, or the folder
+        cannot be written.
     """
     if path.suffix.lower() != ".pdf":
         if len(figures) > 1:
             raise InputError(
-                "several-pages", Place(str(path)), f"these are {len(figures)} pages, a picture holds one",
+                "several-pages", Place(str(path)), f"there are {len(figures)} pages, and this format holds only one",
                 "end the name in .pdf",
             )  # fmt: skip
         write_figure(figures[0], path, dpi=dpi)

@@ -1,4 +1,4 @@
-"""The library's front door: one function a verb. Here alone hearing, show, checks and outputs meet."""
+"""The library's front door: one function per command. Only here do listening, show, checks and outputs meet."""
 
 from sequencer.tasks.dancing import Dancing
 from sequencer.tasks.folders import chart_folder, folder_text, hear_folder

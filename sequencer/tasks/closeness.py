@@ -80,7 +80,7 @@ def show_distances(
         From when to when: beats (0 is bar 1 beat 1), or a moment as in a show file ("17.1", "1:02.5",
         "end of verse 2"); the whole show if not given.
     within : float
-        A pair that never comes as near as this [m] is told by a lower bound, which is quicker.
+        A pair that never comes this near [m] gets a lower bound only, which is quicker.
 
     Raises
     ------

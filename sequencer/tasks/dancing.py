@@ -1,4 +1,4 @@
-"""How `check --danced` is worked: where runs are kept, and who does them – this machine or a cluster."""
+"""How `check --danced` runs: where results are cached, and where the work is done – on this machine or a cluster."""
 
 import hashlib
 from collections.abc import Iterator
@@ -13,7 +13,7 @@ from sequencer.staging.staged import Staged
 if TYPE_CHECKING:
     from sequencer.checks.distances.drift_runs import Trials
 
-PATIENCE = "10s"  # for a cluster to answer
+PATIENCE = "10s"  # how long a cluster may take to answer
 _DANCED = {
     "cast",
     "formations",
@@ -23,46 +23,46 @@ _DANCED = {
     "timeline",
     "fire",
     "drift",
-}  # headings on which what is danced depends, beside the song
+}  # sections of the show file that the result depends on, besides the song
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Dancing:
-    """What a person asks for."""
+    """Options of `check --danced`."""
 
     runs: int
     seed: int = 0
-    jobs: int = -1  # processes; -1 for one a core
+    jobs: int = -1  # worker processes; -1 for one per core
     cluster: str | None = None  # address of a Dask scheduler
 
 
 @contextmanager
-def trials(show: Staged, asked: Dancing) -> "Iterator[Trials]":
+def trials(show: Staged, options: Dancing) -> "Iterator[Trials]":
     """Trials of a show, with the cluster connected while they are danced.
 
     Raises
     ------
     InputError
-        If a cluster is asked for and Dask is not installed, or nothing answers there.
+        If a cluster is given and Dask is not installed, or no scheduler answers there.
     """
     from platformdirs import user_cache_path
 
     from sequencer.checks.distances.drift_runs import Trials
 
-    with connected(asked.cluster):
+    with connected(options.cluster):
         yield Trials(
-            runs=asked.runs,
-            seed=asked.seed,
-            jobs=asked.jobs,
-            backend=None if asked.cluster is None else "dask",
+            runs=options.runs,
+            seed=options.seed,
+            jobs=options.jobs,
+            backend=None if options.cluster is None else "dask",
             folder=user_cache_path("sequencer") / "danced",
             content=_content(show),
         )
 
 
 def _content(show: Staged) -> str:
-    told = show.show.model_dump_json(include=_DANCED) + show.show.track.model_dump_json()
-    content = hashlib.sha256((show.song.sha256 + told).encode("utf-8"))
+    inputs = show.show.model_dump_json(include=_DANCED) + show.show.track.model_dump_json()
+    content = hashlib.sha256((show.song.sha256 + inputs).encode("utf-8"))
     for file in show.show.pattern_files:
         content.update((Path(show.file).parent / file).read_bytes())
     return content.hexdigest()
@@ -70,12 +70,12 @@ def _content(show: Staged) -> str:
 
 @contextmanager
 def connected(cluster: str | None) -> Iterator[None]:
-    """A Dask cluster that joblib may use meanwhile; nothing where no address is given.
+    """A Dask cluster for joblib to use inside the `with` block; nothing if no address is given.
 
     Raises
     ------
     InputError
-        If Dask is not installed, or nothing answers there.
+        If Dask is not installed, or no scheduler answers there.
     """
     if cluster is None:
         yield
@@ -85,7 +85,7 @@ def connected(cluster: str | None) -> Iterator[None]:
         from distributed import Client
     except ImportError as error:
         raise InputError(
-            "no-dask", place, "Dask is not installed here", 'pip install "sequencer[dask]"'
+            "no-dask", place, "Dask is not installed", 'pip install "sequencer[dask]"'
         ) from error
     try:
         client = Client(cluster, timeout=PATIENCE)
@@ -94,7 +94,7 @@ def connected(cluster: str | None) -> Iterator[None]:
             "no-cluster",
             place,
             f"no Dask scheduler answers at {cluster!r}",
-            "give its address, such as tcp://host:8786, or leave --cluster out",
+            "give the scheduler's address, such as tcp://host:8786, or leave --cluster out",
         ) from error
     try:
         yield

@@ -1,4 +1,4 @@
-"""Many tracks heard at once: a folder of them, on all cores or on a cluster."""
+"""Analyse a folder of tracks at once, on all cores or on a cluster."""
 
 from contextlib import AbstractContextManager, nullcontext
 from pathlib import Path
@@ -9,7 +9,7 @@ from sequencer.progress import Progress
 from sequencer.tasks.dancing import connected
 from sequencer.timing.song import Song
 
-_Heard = tuple[tuple[Path, Song | InputError], ...]
+_Results = tuple[tuple[Path, Song | InputError], ...]
 
 
 def hear_folder(
@@ -19,29 +19,29 @@ def hear_folder(
     jobs: int = -1,
     cluster: str | None = None,
     progress: Progress | None = None,
-) -> _Heard:
-    """What is heard in every audio file of a folder, by name; folders in it are not looked into.
+) -> _Results:
+    """Analyse every audio file of a folder, in order of name; subfolders are ignored.
 
     Parameters
     ----------
     folder : path
     again : bool
-        Hear them anew.
+        Analyse again and ignore cached results.
     jobs : int
-        Processes; -1 for one a core.
+        Worker processes; -1 for one per core.
     cluster : str, optional
         Address of a Dask scheduler whose workers see the same folder.
     progress : callable, optional
 
     Returns
     -------
-    heard : tuple of (Path, Song or InputError)
-        A file that cannot be used comes with the reason; the rest goes on.
+    results : tuple of (Path, Song or InputError)
+        A file that cannot be used comes with the error; the others are analysed all the same.
 
     Raises
     ------
     InputError
-        If no audio file lies in the folder, or the cluster does not answer.
+        If the folder holds no audio file, or the cluster does not answer.
     """
     from sequencer.listening.hearing import heard_tracks, tracks_in
 
@@ -50,28 +50,28 @@ def hear_folder(
         raise InputError(
             "no-tracks",
             Place(str(folder)),
-            "no audio file lies in this folder",
+            "there is no audio file in this folder",
             "name a folder of wav, flac, ogg or mp3 files",
         )
     say = progress or (lambda _subject, _share: None)
-    say(f"hearing {len(paths)} tracks", 0.0)
+    say(f"analysing {len(paths)} tracks", 0.0)
     found = []
     with connected(cluster), _backend(cluster):
-        heard = heard_tracks(paths, jobs=jobs, use_cache=not again)
-        for number, pair in enumerate(heard, start=1):
+        results = heard_tracks(paths, jobs=jobs, use_cache=not again)
+        for number, pair in enumerate(results, start=1):
             found.append(pair)
-            say(f"heard {number} of {len(paths)}: {pair[0].name}", number / len(paths))
+            say(f"analysed {number} of {len(paths)}: {pair[0].name}", number / len(paths))
     return tuple(found)
 
 
 def _backend(cluster: str | None) -> AbstractContextManager[object]:
-    """Who does joblib's work; the cluster must be connected before."""
+    """The backend that does joblib's work; the cluster must be connected first."""
     import joblib
 
     return nullcontext() if cluster is None else joblib.parallel_config(backend="dask")
 
 
-def chart_folder(heard: _Heard, charts: AnyPath) -> None:
+def chart_folder(results: _Results, charts: AnyPath) -> None:
     """Write a chart of each track into a folder, named after the track.
 
     Raises
@@ -82,15 +82,15 @@ def chart_folder(heard: _Heard, charts: AnyPath) -> None:
     from sequencer.outputs.figures import write_figure
     from sequencer.outputs.song.song_chart import song_chart
 
-    for path, song in heard:
+    for path, song in results:
         if isinstance(song, Song):
             write_figure(song_chart(song), Path(charts) / f"{path.name}.png")
 
 
-def folder_text(folder: AnyPath, heard: _Heard, *, as_json: bool) -> str:
-    """What was heard, as JSON or as a table for people."""
+def folder_text(folder: AnyPath, results: _Results, *, as_json: bool) -> str:
+    """The analysed songs, as JSON or as a table for people."""
     from sequencer.outputs.song import songs_table
 
     if as_json:
-        return songs_table.songs_json(Path(folder), heard)
-    return songs_table.songs_text(heard)
+        return songs_table.songs_json(Path(folder), results)
+    return songs_table.songs_text(results)

@@ -1,4 +1,4 @@
-"""What `check --mend` does: the show file mended in place, or left as it is."""
+"""What `check --mend` does: mend the show file in place, or leave it as it is."""
 
 from pathlib import Path
 
@@ -11,7 +11,7 @@ from sequencer.tasks import shows
 
 
 def mend_show(path: AnyPath, *, progress: Progress | None = None) -> Mended:
-    """Mend joins and distances of a show file in place; written whole or not at all, and only if it changed.
+    """Mend joins and distances of a show file in place; it is written atomically, and only if it changed.
 
     Raises
     ------
@@ -19,7 +19,7 @@ def mend_show(path: AnyPath, *, progress: Progress | None = None) -> Mended:
         If the show or its track cannot be used, or the file cannot be written.
     """
     path = Path(path)
-    shows.stage_show(path, progress=progress)  # refuses what cannot be used, another cut included
+    shows.stage_show(path, progress=progress)  # rejects an unusable show, another cut included
     say = progress or (lambda _subject, _share: None)
     text = path.read_text(encoding="utf-8-sig")
     track = path.parent / show_from_document(parse_document(text, str(path))).show.track.file

@@ -1,4 +1,4 @@
-"""What `draw` does: the pictures of a show, each into a file of its own."""
+"""What `draw` does: write the pictures of a show, one file each."""
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
@@ -23,43 +23,43 @@ class PictureOptions:
     """Which pictures of a show."""
 
     pictures: tuple[str, ...] = _PICTURES
-    moments: tuple[str, ...] = ()  # of plans; none: where two come closest
+    moments: tuple[str, ...] = ()  # of the plans; empty: when two are closest
     start: str | None = None  # of the flames and the closest pair; the song's start
     until: str | None = None
     kind: str = "png"  # or "svg", "pdf"
 
 
 def draw_show(
-    path: AnyPath, out: AnyPath, wanted: PictureOptions, *, progress: Progress | None = None
+    path: AnyPath, out: AnyPath, options: PictureOptions, *, progress: Progress | None = None
 ) -> tuple[list[Path], list[str]]:
-    """Draw a show into a folder of its own in `out`; the files, and what could not be drawn and why.
+    """Draw a show into its own folder in `out`; returns the files, and what could not be drawn and why.
 
     Raises
     ------
     InputError
-        If the show or its track cannot be used, a moment is none, or the folder cannot be written.
+        If the show or its track cannot be used, a moment is not valid, or the folder cannot be written.
     """
     from sequencer.outputs.figures import write_figure
 
     show = stage_show(path, without_track=True, progress=progress)
     say = progress or (lambda _subject, _share: None)
-    span = _span(show, wanted)
-    plans = [(text, _beat(show, text, "--at")) for text in wanted.moments]
+    span = _span(show, options)
+    plans = [(text, _beat(show, text, "--at")) for text in options.moments]
     written: list[Path] = []
     left: list[str] = []
 
     def keep(name: str, figure: "Figure") -> None:
-        target = Path(out) / Path(path).stem / f"{name}.{wanted.kind}"
+        target = Path(out) / Path(path).stem / f"{name}.{options.kind}"
         write_figure(figure, target)
         written.append(target)
 
-    for k, picture in enumerate(wanted.pictures):
-        say(f"drawing {picture}", k / len(wanted.pictures))
+    for k, picture in enumerate(options.pictures):
+        say(f"drawing {picture}", k / len(options.pictures))
         if picture == "plan":
             for text, beat in plans or [_closest_moment(show, span)]:
                 keep(f"plan-{_file_part(text)}", _plan(show, beat))
         elif picture == "closest" and len(show.dancers) < 2:
-            left.append("closest: one performer has nobody to be close to")
+            left.append("closest: a solo has no closest pair")
         else:
             keep(picture, _DRAWN[picture](show, span))
     return written, left
@@ -120,7 +120,7 @@ def _required(show: Staged) -> float:
 
 
 def _closest_moment(show: Staged, span: tuple[float, float]) -> tuple[str, float]:
-    """Where two come closest; with one performer, or nobody near, the start."""
+    """The beat at which two performers are closest; the start for a solo, or if nobody comes near."""
     from sequencer.motion.clearance.approach import approaches
 
     beat = max(span[0], 0.0)
@@ -132,13 +132,13 @@ def _closest_moment(show: Staged, span: tuple[float, float]) -> tuple[str, float
     return show.position(beat), beat
 
 
-def _span(show: Staged, wanted: PictureOptions) -> tuple[float, float]:
+def _span(show: Staged, options: PictureOptions) -> tuple[float, float]:
 
     start, end = show.span
-    if wanted.start is not None:
-        start = _beat(show, wanted.start, "--from")
-    if wanted.until is not None:
-        end = _beat(show, wanted.until, "--until")
+    if options.start is not None:
+        start = _beat(show, options.start, "--from")
+    if options.until is not None:
+        end = _beat(show, options.until, "--until")
     if end <= start:
         raise InputError(
             "ends-before-start", Place("--until"), "this is not after the start", "choose a later moment"
@@ -161,11 +161,11 @@ def _beat(show: Staged, text: str, option: str) -> float:
 
 
 def _file_part(text: str) -> str:
-    """A moment as a part of a file's name that every system takes."""
+    """A moment as part of a file name that is valid on every system."""
     swapped = text.strip().translate(str.maketrans(":/\\ ", "m---"))
     return "".join(c for c in swapped if c.isalnum() or c in ".+-_") or "moment"
 
 
 def picture_names(pictures: Sequence[str]) -> tuple[str, ...]:
-    """The pictures asked for, each once; all if none is named."""
+    """The requested pictures, each once; all if none is named."""
     return tuple(dict.fromkeys(pictures)) or _PICTURES

@@ -1,4 +1,4 @@
-"""What the verbs on songs and shows do: hear, start, check, print, trace, rehearse."""
+"""What the commands on songs and shows do: listen, new, check, sheet, rehearse, trace."""
 
 import datetime as dt
 import json
@@ -28,21 +28,21 @@ def hear_song(
     again: bool = False,
     progress: Progress | None = None,
 ) -> Song:
-    """Beats, bars, sections and energy of a track; from the cache if it was heard before.
+    """Beats, bars, sections and energy of a track; from the cache if it was analysed before.
 
     Parameters
     ----------
     track : path
     taps : path, optional
-        Beats that a person brings; they take the place of what was heard.
+        The user's own beats, which replace the detected ones.
     again : bool
-        Hear it anew.
+        Analyse again and ignore the cached result.
     progress : callable, optional
 
     Raises
     ------
     InputError
-        If the file cannot be used as a song, or the beats brought do not fit it.
+        If the file cannot be used as a song, or the given beats do not fit it.
     """
     from sequencer.listening.hearing import hear
 
@@ -56,12 +56,12 @@ def hear_song(
         return corrected(song, given_count(Path(taps)))
     except ValueError as error:
         raise InputError(
-            "taps-do-not-fit", Place(str(taps)), str(error), "tap along to this very track"
+            "taps-do-not-fit", Place(str(taps)), str(error), "tap along to this exact track"
         ) from error
 
 
 def click_song(song: Song, track: AnyPath, path: AnyPath) -> None:
-    """Write the track with its beats clicked, as WAV.
+    """Write the track with a click on every beat, as WAV.
 
     Raises
     ------
@@ -74,7 +74,7 @@ def click_song(song: Song, track: AnyPath, path: AnyPath) -> None:
 
 
 def song_text(song: Song, track: AnyPath, *, as_json: bool) -> str:
-    """What was heard, as JSON or as a summary for people."""
+    """The analysed song, as JSON or as a summary for people."""
     from sequencer.outputs.song import song_report
 
     if as_json:
@@ -83,7 +83,7 @@ def song_text(song: Song, track: AnyPath, *, as_json: bool) -> str:
 
 
 def draw_song(song: Song, chart: AnyPath) -> None:
-    """Write the chart of what was heard, as PNG, SVG or PDF by the file's ending."""
+    """Write the chart of a song, as PNG, SVG or PDF by the file's extension."""
     from sequencer.outputs.figures import write_figure
     from sequencer.outputs.song.song_chart import song_chart
 
@@ -110,7 +110,7 @@ def start_show(
     Raises
     ------
     InputError
-        If the file is there already, or the track holds no steady beat.
+        If the file exists already, or the track has no steady beat.
     """
     from sequencer.show.starter import starter_text
 
@@ -119,7 +119,7 @@ def start_show(
         raise InputError(
             "file-exists",
             Place(str(show)),
-            "this file is there already",
+            "this file already exists",
             "choose another name, or add --force",
         )
     song = hear_song(track, progress=progress)
@@ -133,7 +133,7 @@ def start_show(
             "no-steady-beat",
             Place(str(track)),
             str(error),
-            "use a track with a beat, or give beats by hand",
+            "use a track with a beat, or supply your own beats",
         ) from error
     write_text(show, text)
 
@@ -145,17 +145,16 @@ def stage_show(
     without_track: bool = False,
     progress: Progress | None = None,
 ) -> Staged:
-    """A show file on its song, every block turned into laws.
+    """Stage a show file: put it on its song, with every block turned into laws.
 
     Parameters
     ----------
     path : path, ReadShow or Staged
-        A show file, or one that was read; one that is staged already is handed back as it is.
+        A show file, or a show that has been read; a staged one is returned unchanged.
     song : Song, optional
-        What was heard in its track; it is heard here if not given.
+        The analysed track; analysed here if not given.
     without_track : bool
-        Whether a track that is gone may be stood in for by what was heard in it before: by the hash
-        that the show names.
+        If the track is missing, use the cached analysis with the hash that the show names.
     progress : callable, optional
 
     Raises
@@ -169,30 +168,30 @@ def stage_show(
     if isinstance(path, Staged):
         return path
     read = path if isinstance(path, ReadShow) else read_show(Path(path))
-    heard = song or _heard(read, without_track=without_track, progress=progress)
+    analysed = song or _song_of(read, without_track=without_track, progress=progress)
     pinned = read.show.track.sha256
-    if pinned is not None and pinned != heard.sha256:
+    if pinned is not None and pinned != analysed.sha256:
         raise read.fault(
-            "another-cut", ("track", "sha256"), "this is another cut of the track than the show was made for",
-            f"use the old file, or check every block and write {heard.sha256}",
+            "another-cut", ("track", "sha256"), "the track is not the cut that the show was made for",
+            f"use the old file, or recheck every block and write {analysed.sha256}",
         )  # fmt: skip
-    return staged(read, heard)
+    return staged(read, analysed)
 
 
-def _heard(read: "ReadShow", *, without_track: bool, progress: Progress | None) -> Song:
-    """What is heard in a show's track."""
+def _song_of(read: "ReadShow", *, without_track: bool, progress: Progress | None) -> Song:
+    """The analysed track of a show."""
     track = Path(read.document.file).parent / read.show.track.file
     if track.exists():
         return hear_song(track, progress=progress)
-    if without_track and (known := _heard_before(read.show.track.sha256, track)) is not None:
+    if without_track and (known := _cached_song(read.show.track.sha256, track)) is not None:
         return known
     raise read.fault(
-        "no-track", ("track", "file"), f"there is no track {read.show.track.file!r} beside the show file",
-        "write its path from the show file's folder",
+        "no-track", ("track", "file"), f"cannot find the track {read.show.track.file!r} next to the show file",
+        "write its path relative to the show file",
     )  # fmt: skip
 
 
-def _heard_before(sha256: str | None, track: Path) -> Song | None:
+def _cached_song(sha256: str | None, track: Path) -> Song | None:
     from sequencer.listening import cache
 
     return None if sha256 is None else cache.load(sha256, track=track.name)
@@ -201,13 +200,13 @@ def _heard_before(sha256: str | None, track: Path) -> Song | None:
 def check_show(
     path: AnyShow, *, dancing: Dancing | None = None, progress: Progress | None = None
 ) -> Report:
-    """Every check on a show.
+    """Run every check on a show.
 
     Parameters
     ----------
     path : path, ReadShow or Staged
     dancing : Dancing, optional
-        How often, and by whom, the show is danced with drawn errors; not at all if left out.
+        How often and where to run the show with random human errors; not at all if left out.
     progress : callable, optional
 
     Raises
@@ -240,17 +239,17 @@ def print_sheets(
     progress: Progress | None = None,
     removed: Callable[[Path], None] | None = None,
 ) -> tuple[Report, list[Path]]:
-    """Check a show and print its run sheets into a folder of its own in `out`.
+    """Check a show and print its run sheets into its own folder in `out`.
 
     Parameters
     ----------
     path, out : path
     paper : {"a4", "letter"}
     since : path, optional
-        The show file of the last print; lines that differ from it are marked.
+        The show file of the last print; lines that have changed since are marked.
     progress : callable, optional
     removed : callable, optional
-        Told each sheet of the last print that is taken away: of a performer who is called otherwise now.
+        Called with each sheet of the last print that is removed because no performer of that name is left.
 
     Raises
     ------
@@ -289,7 +288,7 @@ def write_rehearsal(
     who: Sequence[str] = (),
     progress: Progress | None = None,
 ) -> tuple[Report, list[Path]]:
-    """Check a show and write what it is rehearsed with into a folder of its own in `out`.
+    """Check a show and write its rehearsal files into its own folder in `out`.
 
     Parameters
     ----------
@@ -298,14 +297,14 @@ def write_rehearsal(
     audio : {"embed", "link", "none"}
         How the page carries the song.
     speeds : sequence of float
-        One count track each; 1 is the song's own speed.
+        One count track for each; 1 is the original speed.
     song : float or None
         Level of the song in the count track [dB]; None leaves it out.
     counts : {"pitched", "spoken", "none"}
     calls, split : bool
-        Calls of sections; song left and counts right.
+        Whether to call sections; whether to put the song left and the counts right.
     who : sequence of str
-        Whose changes are counted; all if empty.
+        Performers whose changes are counted; everybody if empty.
     progress : callable, optional
 
     Raises
@@ -340,7 +339,7 @@ def trace_show(path: AnyShow, *, rate: float, progress: Progress | None = None) 
 
 
 def _from_folder(track: Path, folder: Path) -> str:
-    """Path of the track as written into a show file: from its folder, with forward slashes."""
+    """Path of the track as written in a show file: relative to its folder, with forward slashes."""
     try:
         relative = os.path.relpath(track.resolve(), folder.resolve())
     except ValueError:  # another drive on Windows

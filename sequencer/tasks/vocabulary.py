@@ -1,4 +1,4 @@
-"""What `patterns` and `trace --pattern` do: list, card, build steps, drawings, joins, positions."""
+"""What `patterns` and `trace --pattern` do: the list, cards, build steps, drawings, joins and positions."""
 
 import json
 from collections.abc import Iterator, Mapping, Sequence
@@ -27,7 +27,7 @@ def list_text(
     file: AnyPath | None = None,
     as_json: bool = False,
 ) -> str:
-    """The vocabulary, one line a pattern; what is for one prop, if one is given.
+    """The vocabulary, one line per pattern; only patterns for `prop`, if one is given.
 
     Raises
     ------
@@ -59,7 +59,7 @@ def list_text(
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PatternOptions:
-    """Of one pattern: what is set, and who dances it with what."""
+    """Options for one pattern: parameters, and who dances it with what."""
 
     settings: Sequence[str] = ()
     tempo: float = 100.0
@@ -70,8 +70,8 @@ class PatternOptions:
     file: AnyPath | None = None
 
 
-def one_of(name: str, asked: PatternOptions) -> "OnePattern":
-    """A pattern as it is danced by whom is asked for.
+def one_of(name: str, options: PatternOptions) -> "OnePattern":
+    """A pattern as the given body dances it.
 
     Raises
     ------
@@ -80,21 +80,21 @@ def one_of(name: str, asked: PatternOptions) -> "OnePattern":
     """
     from sequencer.outputs.patterns.one_pattern import one_pattern
 
-    book, body = book_from(asked.file), body_of(asked.stature)
+    book, body = book_from(options.file), body_of(options.stature)
     with _named(name):
         return one_pattern(
-            name, read_settings(asked.settings), tempo=asked.tempo, timing=asked.timing,
-            direction=asked.direction, prop=asked.prop, body=body, book=book,
+            name, read_settings(options.settings), tempo=options.tempo, timing=options.timing,
+            direction=options.direction, prop=options.prop, body=body, book=book,
         )  # fmt: skip
 
 
 def body_of(stature: str | None) -> "Body":
-    """A body from its stature, a length with or without a unit; 1.70 m if nothing is said.
+    """A body from its stature, a length with or without a unit; 1.70 m if none is given.
 
     Raises
     ------
     InputError
-        If it is no length, or nobody is so tall.
+        If it is not a length, or nobody is that tall.
     """
     from sequencer.geometry.bodies import Body
     from sequencer.motion.patterns.samples import CARD_STATURE
@@ -106,11 +106,11 @@ def body_of(stature: str | None) -> "Body":
         )
     except ValueError as error:
         raise InputError(
-            "bad-stature", Place("--stature"), str(error), "write for example 1.62m or 5'4\""
+            "bad-stature", Place("--stature"), str(error), "write, for example, 1.62m or 5'4\""
         ) from error
 
 
-def card_text(name: str, asked: PatternOptions | None = None, *, as_json: bool = False) -> str:
+def card_text(name: str, options: PatternOptions | None = None, *, as_json: bool = False) -> str:
     """One pattern's card.
 
     Raises
@@ -120,21 +120,21 @@ def card_text(name: str, asked: PatternOptions | None = None, *, as_json: bool =
     """
     from sequencer.outputs.patterns import pattern_cards
 
-    one = one_of(name, asked or PatternOptions())
+    one = one_of(name, options or PatternOptions())
     return _json(pattern_cards.card_record(one)) if as_json else pattern_cards.card_text(one)
 
 
-def steps_text(name: str, asked: PatternOptions | None = None, *, as_json: bool = False) -> str:
+def steps_text(name: str, options: PatternOptions | None = None, *, as_json: bool = False) -> str:
     """Build steps of a toroid, station by station.
 
     Raises
     ------
     InputError
-        If the pattern is no toroid, or it, a parameter or the stature is not known.
+        If the pattern is not a toroid, or the pattern, a parameter or the stature is not known.
     """
     from sequencer.outputs.patterns import pattern_cards
 
-    one = one_of(name, asked or PatternOptions())
+    one = one_of(name, options or PatternOptions())
     with _named(name):
         if as_json:
             return _json([pattern_cards.station_record(station) for station in one.stations()])
@@ -142,7 +142,7 @@ def steps_text(name: str, asked: PatternOptions | None = None, *, as_json: bool 
 
 
 def joins_text(*, file: AnyPath | None = None, as_json: bool = False) -> str:
-    """Verdicts of every ordered pair of the vocabulary."""
+    """Verdict on joining each ordered pair of patterns in the vocabulary."""
     from sequencer.motion.trajectories.join_matrix import join_matrix
     from sequencer.outputs.patterns import pattern_cards
 
@@ -162,7 +162,7 @@ def joins_text(*, file: AnyPath | None = None, as_json: bool = False) -> str:
 
 
 def draw(
-    name: str, path: AnyPath, asked: PatternOptions | None = None, *, steps: bool = False
+    name: str, path: AnyPath, options: PatternOptions | None = None, *, steps: bool = False
 ) -> None:
     """Write a drawing of one pattern, or of its build steps.
 
@@ -173,7 +173,7 @@ def draw(
     """
     from sequencer.outputs.figures import write_figure
 
-    one = one_of(name, asked or PatternOptions())
+    one = one_of(name, options or PatternOptions())
     with _named(name):
         if steps:
             from sequencer.outputs.patterns.pattern_steps import steps_figure
@@ -187,7 +187,7 @@ def draw(
 
 
 def draw_joins(path: AnyPath, *, file: AnyPath | None = None) -> None:
-    """Write the matrix of joins as a picture.
+    """Draw the join matrix to a file.
 
     Raises
     ------
@@ -203,42 +203,42 @@ def draw_joins(path: AnyPath, *, file: AnyPath | None = None) -> None:
 
 def draw_all(
     path: AnyPath,
-    asked: PatternOptions | None = None,
+    options: PatternOptions | None = None,
     *,
     family: str | None = None,
     containing: str | None = None,
     hardest: int | None = None,
     progress: "Progress | None" = None,
 ) -> None:
-    """Write the contact sheet: every pattern for the prop, danced by three bodies or by one.
+    """Write the contact sheet: every pattern for the prop, on three bodies or on one.
 
     Raises
     ------
     InputError
-        If no pattern is left, the family or the stature is not known, or the file cannot be written.
+        If no pattern matches, the family or the stature is not known, or the file cannot be written.
     """
     from sequencer.outputs.figures import check_kind, write_pages
     from sequencer.outputs.patterns.contact_sheet import BODIES, contact_sheet
     from sequencer.outputs.patterns.pattern_cards import chosen_patterns
 
-    own = asked or PatternOptions()
+    options = options or PatternOptions()
     check_kind(Path(path))
-    book = book_from(own.file)
+    book = book_from(options.file)
     _check_family(family, book)
     chosen = chosen_patterns(
-        book, family=family, hardest=hardest, containing=containing, prop=own.prop
+        book, family=family, hardest=hardest, containing=containing, prop=options.prop
     )
     if not chosen:
-        raise InputError("no-pattern", Place("--draw"), "no pattern fits", "ask for less")
-    bodies = BODIES if own.stature is None else (body_of(own.stature),)
+        raise InputError("no-pattern", Place("--draw"), "no pattern matches", "use fewer filters")
+    bodies = BODIES if options.stature is None else (body_of(options.stature),)
     pages = contact_sheet(
-        chosen, bodies, prop=own.prop, tempo=own.tempo, timing=own.timing, direction=own.direction,
+        chosen, bodies, prop=options.prop, tempo=options.tempo, timing=options.timing, direction=options.direction,
         book=book, progress=progress,
     )  # fmt: skip
     write_pages(pages, Path(path))
 
 
-def write_page(name: str, path: AnyPath, asked: PatternOptions | None = None) -> None:
+def write_page(name: str, path: AnyPath, options: PatternOptions | None = None) -> None:
     """Write the rehearsal page of one pattern.
 
     Raises
@@ -249,7 +249,7 @@ def write_page(name: str, path: AnyPath, asked: PatternOptions | None = None) ->
     from sequencer.files import write_text
     from sequencer.outputs.rehearsal.pattern import pattern_page
 
-    write_text(Path(path), pattern_page(one_of(name, asked or PatternOptions())))
+    write_text(Path(path), pattern_page(one_of(name, options or PatternOptions())))
 
 
 def trace_pattern(
@@ -261,7 +261,7 @@ def trace_pattern(
     tempo: float,
     file: AnyPath | None = None,
 ) -> str:
-    """Positions of one pattern of one hand, as CSV in the body frame.
+    """Positions of one pattern danced by one hand, as CSV in the body frame.
 
     Raises
     ------
@@ -278,7 +278,7 @@ def trace_pattern(
 
 
 def laws_text(*, as_json: bool = False) -> str:
-    """The kinds of law that a pattern of one's own may name, with their parameters."""
+    """The kinds of law that a user's pattern may name, with their parameters."""
     from sequencer.motion.patterns.law_kinds import law_kinds
     from sequencer.outputs.patterns import pattern_cards
 
@@ -291,12 +291,12 @@ def laws_text(*, as_json: bool = False) -> str:
 
 
 def book_from(file: AnyPath | None) -> "Book":
-    """The vocabulary, with what a file of patterns (or a show file) adds.
+    """The vocabulary, with the patterns that a pattern file or show file adds.
 
     Raises
     ------
     InputError
-        If the file cannot be read, holds no patterns, or one does not fit.
+        If the file cannot be read, holds no patterns, or one of them is not valid.
     """
     from sequencer.motion.patterns.library import patterns
     from sequencer.show.pattern_book import book_from_file
@@ -310,7 +310,7 @@ def read_settings(settings: Sequence[str]) -> dict[str, str]:
     Raises
     ------
     InputError
-        If a text is no KEY=VALUE.
+        If a text is not KEY=VALUE.
     """
     parameters = {}
     for setting in settings:
@@ -319,15 +319,15 @@ def read_settings(settings: Sequence[str]) -> dict[str, str]:
             raise InputError(
                 "bad-setting",
                 Place("--set"),
-                f"{setting!r} is no KEY=VALUE",
-                "write for example lobes=4",
+                f"{setting!r} is not KEY=VALUE",
+                "write, for example, lobes=4",
             )
         parameters[key.strip()] = value.strip()
     return parameters
 
 
 def _check_family(family: str | None, book: "Book") -> None:
-    """Refuse a family that there is not."""
+    """Raise if there is no such family."""
     families = sorted({pattern.family for pattern in book.values()})
     if family is not None and family not in families:
         raise InputError(
@@ -340,7 +340,7 @@ def _check_family(family: str | None, book: "Book") -> None:
 
 @contextmanager
 def _named(name: str) -> Iterator[None]:
-    """What does not fit a pattern, said in one line."""
+    """Report a value that does not fit a pattern in one line."""
     try:
         yield
     except ValueError as error:

@@ -381,7 +381,7 @@ def test_missing_song_plays_silent_with_a_notice(browser, quartet, opened):
     with opened(browser, path) as there:
         page = there.page
         page.wait_for_function("() => rehearsal.clock.silent")
-        assert "not where this page looks for it" in page.locator("#notices").inner_text()
+        assert "not found where this page looks for it" in page.locator("#notices").inner_text()
         page.keyboard.press("Space")
         there.plays_past(0.2)
 

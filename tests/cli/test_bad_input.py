@@ -42,7 +42,7 @@ def test_the_small_show_can_be_checked(stage_folder):
 @pytest.mark.parametrize(
     ("old", "new", "line", "says"),
     [
-        ("song.wav", "none.wav", 3, "no track 'none.wav'"),
+        ("song.wav", "none.wav", 3, "cannot find the track 'none.wav'"),
         ("two-beat-weave", "two-beat-wave", 11, "'two-beat-wave' is not known; did you mean"),
         ("beats: 16", "beats: 16, with: {way: sideways}", 11, "way"),
         ("beats: 16", "beats: 160", 11, "the track ends at"),
@@ -84,7 +84,7 @@ def test_a_show_that_cannot_be_used(stage_folder, old, new, line, says):
 
 def test_another_cut_of_the_song_is_refused(stage_folder):
     path = written(stage_folder, SHOW.replace("song.wav", f"song.wav\n  sha256: {'0' * 64}"))
-    assert_refused(run("check", path), "another cut")
+    assert_refused(run("check", path), "not the cut that the show was made for")
 
 
 @pytest.mark.parametrize("verb", ["check", "sheet", "trace"])
@@ -152,7 +152,7 @@ def test_noise_is_no_song_to_start_from(tmp_path):
 
 def test_new_never_replaces_a_file_unasked(stage_folder):
     path = written(stage_folder, "mine", "mine.yaml")
-    assert_refused(run("new", path, "--track", stage_folder / "song.wav"), "there already")
+    assert_refused(run("new", path, "--track", stage_folder / "song.wav"), "already exists")
     assert path.read_text(encoding="utf-8") == "mine"
 
 

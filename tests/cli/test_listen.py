@@ -98,11 +98,11 @@ def test_a_folder_is_heard_in_one_table_and_a_bad_file_stops_nothing(tracks):
     assert result.exit_code == 1  # done, and one file to be mended
     assert [row.split()[0] for row in rows[1:3]] == ["a.flac", "b.wav"]
     assert all("120.0" in row for row in rows[1:3])
-    assert "2 tracks heard, 1 could not be used" in rows[-1]
+    assert "2 tracks analysed, 1 could not be used" in rows[-1]
     faults = [line for line in result.stderr.splitlines() if line.startswith("error: ")]
     assert len(faults) == 1
     assert "broken.ogg" in faults[0]
-    assert "heard 3 of 3" in result.stderr
+    assert "analysed 3 of 3" in result.stderr
     assert "notes.txt" not in result.output
 
 
@@ -133,7 +133,7 @@ def test_a_folder_without_a_track_is_bad_input(tmp_path):
     result = listen_all(tmp_path)
 
     assert result.exit_code == 2
-    assert "no audio file lies in this folder" in result.stderr
+    assert "there is no audio file in this folder" in result.stderr
 
 
 def test_a_folder_of_broken_files_is_bad_input(tmp_path):
@@ -147,7 +147,7 @@ def test_what_is_for_one_track_is_refused_for_a_folder(tracks, option):
     result = listen_all(tracks, *option)
 
     assert result.exit_code == 2
-    assert "are for one track" in result.stderr
+    assert "work on a single track" in result.stderr
 
 
 def test_a_cluster_hears_a_folder_alike(tracks):

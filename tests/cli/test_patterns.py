@@ -24,7 +24,7 @@ def test_the_card_is_of_who_dances_it():
     assert "1.55 m tall with poi of 46 cm at 90 beats a minute, together time" in small.stdout
     given = patterns("pro-bend-4", "--set", "tether=45cm", "--set", "hand_radius=15cm").stdout
     assert "poi of 45 cm" in given
-    assert "hand circle" not in given
+    assert "hand circle " not in given
     pair = patterns("static-spin", "--prop", "staff", "--stature", "1.8 m").stdout
     assert "1.80 m tall with a pair of staffs of 108 cm" in pair
 
@@ -46,7 +46,7 @@ def test_why_it_does_not_fit_and_what_opens_it():
     told = patterns("two-beat-weave", "--set", "ahead=-0.3").stdout
     assert re.search(r"does not fit: the prop still goes \d cm into your own body", told)
     assert "it would fit with ahead left for the tool to choose" in told
-    assert "room for each by itself" not in told
+    assert "range of each parameter" not in told
 
 
 def test_steps_drawing_and_page_are_of_the_same_dance(tmp_path):
@@ -85,7 +85,7 @@ def test_the_contact_sheet(tmp_path):
         (["extension", "--stature", "170 kg"], "kg"),
         (["--stature", "1.7"], "--stature needs the NAME"),
         (["extension", "--set", "beats=0"], "beats must be"),
-        (["--draw", "all.bmp"], "kind of picture"),
+        (["--draw", "all.bmp"], "not a picture format"),
     ],
 )
 def test_what_cannot_be_is_refused(arguments, says, tmp_path, monkeypatch):

@@ -81,7 +81,7 @@ def test_a_song_that_is_gone(own_folder, tmp_path):
     silent = run("rehearse", tmp_path / "pinned.yaml", "--out", tmp_path, "--only", "page")
 
     assert bare.exit_code == 2
-    assert "no track" in bare.stderr
+    assert "cannot find the track" in bare.stderr
     assert silent.exit_code in {0, 1}
     page = (tmp_path / "pinned" / "rehearsal.html").read_text(encoding="utf-8")
     assert "silent clock" in page

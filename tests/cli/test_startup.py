@@ -59,7 +59,7 @@ def test_our_own_fault_is_70_with_a_log(monkeypatch):
     result = CliRunner().invoke(main, ["new", "--schema"])
     assert result.exit_code == 70
     line = result.output.strip()
-    assert line.startswith("fault in sequencer (RuntimeError); please report it with the file ")
+    assert line.startswith("bug in sequencer (RuntimeError); please report it and attach ")
     assert "Traceback" not in line
     log = line.rsplit(" ", 1)[-1]
     assert "made to break" in Path(log).read_text(encoding="utf-8")

@@ -52,7 +52,7 @@ def test_what_is_for_a_prop_is_listed(moves):
     assert "two ways" not in listed["rope dart"]
     assert "slow cube" in listed["rope dart"]
     assert "stall" in run("--find", "stall").stdout
-    assert run("--prop", "staff", "--find", "stall").stdout == "no pattern fits\n"
+    assert run("--prop", "staff", "--find", "stall").stdout == "no pattern matches\n"
 
 
 def test_the_card_tells_what_it_is_danced_with(moves):

@@ -1,4 +1,4 @@
-// How a body gives way: twins of sequencer/geometry/posture.py, motion/laws/carriage.py and motion/performers/arms.py.
+// How a body gives way; mirrors sequencer/geometry/posture.py, motion/laws/carriage.py and motion/performers/arms.py.
 import type { Body, Side } from "./document";
 import type { Vec } from "./motion";
 
@@ -6,7 +6,7 @@ export type Angles = [number, number, number, number, number]; // [rad] turn, le
 export type Held = [number, number, ...Angles]; // from and to beat
 export type Rows = [number, number, number, number, number, number, number, number, number];
 
-/** Angles at a beat: minimum-jerk from one posture held to the next. */
+/** Angles at a beat: minimum-jerk from one posture to the next. */
 export function anglesAt(held: Held[] | undefined, beat: number, out: Angles): void {
   if (!held?.length) return void out.fill(0);
   let k = 0;
@@ -28,7 +28,7 @@ export function trunkTurn([turn, lean, side]: Angles): Rows {
   ];
 }
 
-/** Trunk's turn, and then the head's own Rx(−nod)·Ry(tilt) before it. */
+/** The trunk's rotation, with the head's Rx(−nod)·Ry(tilt) applied first. */
 export function headTurn(angles: Angles): Rows {
   return times(trunkTurn(angles), trunkTurn([0, angles[3], angles[4], 0, 0]));
 }
@@ -81,7 +81,7 @@ export function gives(body: Body, angles: Angles, side: Side, hand: Vec): Vec {
   return turned(m, share * c[0], share * c[1], share * c[2], [0, 0, 0]);
 }
 
-/** Where an arm begins, its shoulder given as far as the hand needs. */
+/** Where an arm begins, with the shoulder moved as far as the hand needs. */
 export function begins(body: Body, angles: Angles, side: Side, hand: Vec): Vec {
   const more = gives(body, angles, side, hand);
   return hangs(body, angles, side, [0, 0, 0]).map((own, i) => own + more[i]) as Vec;

@@ -1,12 +1,12 @@
-// A wheelchair in the body frame: what is dark of it (tyres, seat, back) and what shines (rims, spokes, frame).
-// Its size is that of the checks; the shape is a drawing, the checks use their own capsules.
+// A wheelchair in the body frame: its dark parts (tyres, seat, back) and its shiny parts (rims, spokes, frame).
+// Its size is the same as in the checks; its shape is only a drawing, the checks use capsules.
 import { BoxGeometry, BufferGeometry, CylinderGeometry, Quaternion, TorusGeometry, Vector3 } from "three";
 import { mergeGeometries } from "three/addons/utils/BufferGeometryUtils.js";
 import type { Chair } from "./document";
 import type { Vec } from "./motion";
 
 const TYRE = 0.016, RIM = 0.009, TUBE = 0.013, CASTOR = 0.07, SPOKES = 12; // [m], and a number
-const BACK = 0.3; // [m] of the backrest over the seat
+const BACK = 0.3; // [m] height of the backrest above the seat
 const UP = new Vector3(0, 1, 0);
 
 export function chair({ seat, wheel, half, knee, sole }: Chair): { dark: BufferGeometry; bright: BufferGeometry } {

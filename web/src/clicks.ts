@@ -1,4 +1,4 @@
-// Clicks made in the page: count-in, and a metronome beside the song or instead of it.
+// Clicks made in the page: count-in, and a metronome with the song or instead of it.
 import type { TempoMap } from "./count";
 import type { Clock } from "./clock";
 
@@ -51,7 +51,7 @@ export class Clicks {
       if (wait > AHEAD) break;
       if (wait > -0.01) {
         const { beat: inBar } = this.tempo.position(this.next + 1e-6);
-        // What is handed over now sounds later by the card's own delay.
+        // What is handed over now sounds later, by the sound card's delay.
         const late = clock.when ? 0 : context.outputLatency || 0;
         const at = clock.when?.(this.tempo.secondsAt(this.next)) ?? context.currentTime + wait - late;
         this.click(Math.max(at, context.currentTime), Math.floor(inBar) === 1);
@@ -60,7 +60,7 @@ export class Clicks {
     }
   }
 
-  /** Click one bar before a moment; tells each count, and resolves when the moment is reached. */
+  /** Click one bar before a moment; reports each count, and resolves when the moment is reached. */
   countIn(clock: Clock, seconds: number, speed: number, tell: (count: number) => void, stop: AbortSignal): Promise<boolean> {
     const context = this.audio(clock);
     const beat = this.tempo.beatAt(seconds);

@@ -1,7 +1,7 @@
 // The one clock of the page. Everything drawn is a function of `now()`, which is the time of the sound
-// itself, read anew each frame, so errors cannot add up. An embedded song has the clock of sound.ts; a
-// linked one plays in the browser's own element, which keeps the pitch but, at other speeds than its own,
-// sounds some 40 ms of the song ahead of the time it tells (measured in Chromium).
+// itself, read afresh each frame, so errors cannot accumulate. An embedded song has the clock of sound.ts; a
+// linked one plays in the browser's audio element, which keeps the pitch but, at other than normal speed,
+// sounds some 40 ms of the song ahead of the time it reports (measured in Chromium).
 export interface Clock {
   readonly silent: boolean;
   readonly playing: boolean;
@@ -76,7 +76,7 @@ export class SilentClock implements Clock {
   }
 }
 
-const SMOOTHING = 0.15; // share of the audio time's own jitter that is followed each frame
+const SMOOTHING = 0.15; // share of the audio time's jitter that is followed each frame
 const LEASH = 0.006; // [s] the smoothed time never leaves the audio's by more
 
 export class SongClock implements Clock {

@@ -1,4 +1,4 @@
-// Buttons, keys and fingers. Each thing that can be done has a button and a key.
+// Buttons, keys and touch. Every action has a button and a key.
 import { $, make, say } from "./dom";
 import { lastUpTo } from "./count";
 import type { Page } from "./main";
@@ -6,22 +6,22 @@ import { VIEWS, type View } from "./views";
 
 const KEYS: [string, string][] = [
   ["Space", "play or stop"],
-  ["← →", "bar back, bar on"],
-  ["Shift + ← →", "block (or station) back and on"],
-  ["Page Up, Page Down", "section back and on"],
-  ["Home, End", "to the start, to the end"],
+  ["← →", "previous or next bar"],
+  ["Shift + ← →", "previous or next block (or station)"],
+  ["Page Up, Page Down", "previous or next section"],
+  ["Home, End", "go to the start or the end"],
   [", .", "slower, faster"],
   ["0", "full speed"],
-  ["[ ]", "marks A and B here; L repeats between them, X lifts them"],
-  ["C, K", "count-in, click on the beats"],
-  ["1 2 3 4 5", "audience, behind, own eye, above, free"],
-  ["+ −", "nearer, farther"],
-  ["M", "mirrored"],
+  ["[ ]", "set marks A and B; L repeats between them, X clears them"],
+  ["C, K", "one-bar count-in, click on the beats"],
+  ["1 2 3 4 5", "view from the audience, from behind, performer's eye, above, free"],
+  ["+ −", "zoom in, zoom out"],
+  ["M", "mirror the view"],
   ["N, P", "follow the next or previous performer; O shows only that one"],
-  ["D, R", "planes, length of the trails"],
+  ["D, R", "show planes, change trail length"],
   ["T", "large type"],
   ["G", "save a picture"],
-  ["?", "these keys"],
+  ["?", "this list of keys"],
 ];
 
 export class Controls {
@@ -56,7 +56,7 @@ export class Controls {
       ["only", () => this.only()],
     ];
     for (const [id, act] of buttons) $(id).addEventListener("click", act);
-    // After a press with mouse or finger the space bar plays again; with keys the focus stays put.
+    // After a click or tap the space bar plays again; with keys the focus stays where it is.
     document.addEventListener("click", (event) => {
       if (event.detail > 0 && event.target instanceof Element) event.target.closest("button")?.blur();
     });
@@ -85,7 +85,7 @@ export class Controls {
     const keys = $("key-list");
     for (const [key, what] of KEYS) keys.append(make("dt", key), make("dd", what));
     document.addEventListener("keydown", (event) => this.key(event));
-    // A closed dialog may leave the focus on a thing inside it, where the space bar would press that.
+    // A closed dialog may leave the focus on an element inside it, which the space bar would then press.
     $("keys").addEventListener("close", () => {
       if (document.activeElement instanceof HTMLElement && document.activeElement.closest("dialog")) document.activeElement.blur();
     });
@@ -184,7 +184,7 @@ export class Controls {
     const { tempo } = this.page;
     const beat = this.beat();
     const { bar, beat: inBar } = tempo.position(beat + 0.02);
-    // Going back within the first beat of a bar means the bar before.
+    // Going back within the first beat of a bar goes to the previous bar.
     const target = way > 0 ? bar + 1 : inBar > 1.6 ? bar : bar - 1;
     this.toBeat(tempo.barStart(target));
   }
@@ -197,7 +197,7 @@ export class Controls {
       if (next !== undefined) this.toBeat(next);
       else if (this.page.doc.stations.length) this.toBeat(starts[0]);
     } else {
-      // While it plays, a press soon after a start means the one before.
+      // During playback, a press soon after a start goes to the previous one.
       const at = lastUpTo(starts, beat - (this.page.clock.playing ? 0.6 : 0.02));
       this.toBeat(at >= 0 ? starts[at] : this.page.doc.stations.length ? starts[starts.length - 1] : 0);
     }
@@ -296,7 +296,7 @@ export class Controls {
     const target = event.target as HTMLElement;
     if (event.ctrlKey || event.metaKey || event.altKey || $<HTMLDialogElement>("keys").open) return;
     const range = target instanceof HTMLInputElement && target.type === "range";
-    // The focus may still lie in the dialog for a while after it was closed: that counts as nowhere.
+    // The focus may stay in the dialog for a while after it closes; that counts as no focus.
     const press = !target.closest("dialog") && (target instanceof HTMLButtonElement || target instanceof HTMLInputElement);
     const { page } = this;
     const always: Record<string, () => void> = {

@@ -1,4 +1,4 @@
-// Beats and seconds; the twin of sequencer/timing/tempo.py.
+// Beats and seconds; mirrors sequencer/timing/tempo.py.
 export interface Position { bar: number; beat: number; inBar: number }
 
 /** Index of the last entry not above `value`; −1 where there is none. */

@@ -1,5 +1,5 @@
-// How far two performers are from each other at a moment: the parts and radii that the checks take.
-// Flames count while lit; what a hand must leave its drawn path by (leeway) widens its arm and prop.
+// The distance between two performers at a moment, with the same parts and radii as the checks.
+// Flames count while lit; the hand deviation (leeway) widens arm and prop.
 import { hangs } from "./carriage";
 import { SIDES, type Body, type Document, type Side } from "./document";
 import { placeOn, type Pose, type Vec } from "./motion";
@@ -30,7 +30,7 @@ export class Distances {
     return least;
   }
 
-  /** The two who are nearest, of those shown; null if there are not two. */
+  /** The closest two of those shown; null if there are fewer than two. */
   nearest(shown: boolean[]): Near | null {
     let best: Near | null = null;
     for (let i = 0; i < this.rods.length; i++) {
@@ -44,7 +44,7 @@ export class Distances {
     return best;
   }
 
-  /** Takes the poses of a beat. */
+  /** Read the poses of a beat. */
   take(beat: number, poses: Pose[], lit: boolean[]): void {
     this.doc.cast.forEach((entry, who) => {
       const pose = poses[who], body = entry.body, rods = this.rods[who];
@@ -75,7 +75,7 @@ export class Distances {
     });
   }
 
-  /** No less than this: from the places on the floor alone. */
+  /** A lower bound, from the places on the floor alone. */
   private rough(i: number, j: number): number {
     const a = this.rods[i][0].a, b = this.rods[j][0].a;
     return Math.hypot(a[0] - b[0], a[1] - b[1]) - this.doc.cast[i].reach - this.doc.cast[j].reach;

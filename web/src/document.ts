@@ -1,4 +1,4 @@
-// What the page is given: one JSON document, and key samples of every motion in base 64.
+// The page's data: one JSON document, and key samples of every motion in base 64.
 import { inflateSync } from "fflate";
 import type { Held } from "./carriage";
 import { TempoMap } from "./count";
@@ -32,7 +32,7 @@ export type Spot = [number, number]; // [m] along and across a prop, from the ha
 export interface Prop {
   kind: string;
   length: number; // [m] hand to the farthest wick
-  lines: [number, number, number, number][]; // what it is made of: two spots each
+  lines: [number, number, number, number][]; // the segments it is made of, two spots each
   heads: Spot[]; // wicks, the farthest along first
   wick: number;
   flame: number;
@@ -47,8 +47,8 @@ export interface Chair { seat: number; wheel: number; half: number; knee: [numbe
 
 export interface Body {
   stature: number; // standing
-  chair: Chair | null; // of who is seated
-  crown: number; // [m] over the floor, as the performer is
+  chair: Chair | null; // for somebody who is seated
+  crown: number; // [m] above the floor, standing or seated
   hips: number; // [m] about which the trunk leans
   column: [number, number]; // [m] that others keep clear of: radius, and where its axis ends
   shoulder: number;
@@ -62,7 +62,7 @@ export interface Body {
 export interface CastEntry {
   name: string;
   body: Body;
-  carriage?: Held[]; // none of who stays upright
+  carriage?: Held[]; // absent for somebody who stays upright
   props: Partial<Record<Side, Prop>>;
   tracks: { floor: TrackHead } & Partial<Record<Side, TrackHead>>;
   spans: Partial<Record<Side, [number, number, string][]>>;
@@ -103,7 +103,7 @@ export interface Document {
   burn: { seconds: number; measured: boolean } | null;
   findings: Finding[];
   clearances: Clearance[];
-  apart: number | null; // [m] asked between two performers
+  apart: number | null; // [m] required between two performers
   unseen: string[];
   error: { stated: number; measured: number };
   audio: { kind: "embedded" | "linked" | "none"; type: string; notice: string };

@@ -1,6 +1,6 @@
-// A performer's body, given way as the show's carriage says: hips to head, arms bent at the elbow so that both parts keep their length, legs
-// that step with the way walked or rest on a wheelchair's footrest. Lengths follow the show's statures; the shape is a drawing, the checks
-// use their own capsules.
+// A performer's body in the posture that the show's carriage gives: hips to head, arms bent at the elbow so that both parts keep their length, legs
+// that step along the path walked or rest on a wheelchair's footrest. Lengths follow the show's statures; the shape is only a drawing, the checks
+// use capsules.
 import { gives, onHead, onTrunk } from "./carriage";
 import type { Body, Side } from "./document";
 import { SIDES } from "./document";
@@ -76,7 +76,7 @@ export function pose(skeleton: Skeleton, mover: Mover, at: Pose, beat: number, s
   put(local.chin, limbs[0].to);
   put([0, 0, body.hips], balls[0].at);
 
-  // Walking: feet swing along the way, by the length of way that is gone.
+  // Walking: feet swing along the path, by the distance covered.
   mover.stand(beat + 0.05, scratch);
   const dx = (scratch.x - at.x) / 0.05, dy = (scratch.y - at.y) / 0.05;
   const speed = Math.hypot(dx, dy);

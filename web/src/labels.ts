@@ -1,4 +1,4 @@
-// Names over the performers and beside the things of the place, laid over the drawing as text.
+// Names above the performers and beside things at the venue, overlaid on the drawing as text.
 import { Vector3, type PerspectiveCamera } from "three";
 import type { Document } from "./document";
 import { make } from "./dom";

@@ -1,4 +1,4 @@
-// The rehearsal page: reads the document, keeps the clock, draws, and puts words beside the drawing.
+// The rehearsal page: reads the document, keeps the clock, draws, and shows text beside the drawing.
 import { begins } from "./carriage";
 import { Clicks } from "./clicks";
 import { SilentClock, SongClock, type Clock } from "./clock";
@@ -18,7 +18,7 @@ import { Eye, type Box } from "./views";
 
 const TRAILS = [1, 2, 4, 0, 0.5];
 
-/** A notice stays for a while, then only in the list behind the keys. */
+/** A notice is shown for a while, then stays in the list in the Keys dialog. */
 function notice(text: string): void {
   const line = make("p", text);
   $("notices").append(line);
@@ -33,14 +33,14 @@ function songClock(doc: Document, fail: (why: string) => void): Clock {
     try {
       return new SoundClock(bytesFromBase64(text).buffer, doc.duration, fail);
     } catch {
-      setTimeout(() => fail("This browser has no sound for this page."));
+      setTimeout(() => fail("This browser cannot play sound on this page."));
       return new SilentClock(doc.duration);
     }
   }
   const element = new Audio();
   element.preload = "auto";
   element.src = JSON.parse(text) as string;
-  element.addEventListener("error", () => fail(`The song is not where this page looks for it (${decodeURIComponent(element.src)}).`));
+  element.addEventListener("error", () => fail(`The song was not found where this page looks for it (${decodeURIComponent(element.src)}).`));
   return new SongClock(element, doc.duration);
 }
 
@@ -85,7 +85,7 @@ class Page {
       this.clock = new SilentClock(doc.duration);
       this.clock.seek(old.now());
       this.clock.speed = old.speed;
-      notice(`${why} It plays silent.`);
+      notice(`${why} The show plays without sound.`);
       this.touch();
     });
     const canvas = $<HTMLCanvasElement>("view");
@@ -94,17 +94,17 @@ class Page {
     const flat = location.hash === "#flat";
     let stage: Stage | Plan;
     try {
-      if (flat) throw new Error("asked for");
+      if (flat) throw new Error("requested");
       stage = new Stage(canvas, doc, this.movers);
       this.eye = new Eye(stage.camera, canvas, box, this.floorBox);
       this.eye.orbit.addEventListener("change", () => this.touch());
     } catch {
-      // A canvas that has given out one kind of context gives no other, so a fresh one takes its place.
+      // A canvas that has provided one kind of context provides no other, so a new one replaces it.
       const fresh = canvas.cloneNode() as HTMLCanvasElement;
       canvas.replaceWith(fresh);
       stage = new Plan(fresh, doc, this.movers, this.floorBox);
       $("viewbar").hidden = $("labels").hidden = true;
-      if (!flat) notice("No 3-D drawing in this browser: the show is drawn from the front and from above.");
+      if (!flat) notice("This browser cannot draw in 3-D: the show is drawn flat, from the front and from above.");
     }
     this.stage = stage;
     this.labels = new Labels($("labels"), doc);
@@ -128,7 +128,7 @@ class Page {
     requestAnimationFrame(loop);
   }
 
-  /** Where the cast is over the whole show, on the plan. */
+  /** Extent of the cast on the plan over the whole show. */
   private box(): Box {
     const box = { x0: Infinity, x1: -Infinity, y0: Infinity, y1: -Infinity };
     const beats = [0, this.tempo.beatAt(0), this.tempo.beatAt(this.doc.duration)];
@@ -146,7 +146,7 @@ class Page {
     return Number.isFinite(box.x0) ? box : { x0: -1, x1: 1, y0: 0, y1: 1 };
   }
 
-  /** The stage and the cast's ways together. */
+  /** The stage and the cast's paths together. */
   private floor(box: Box): Box {
     const xs = [box.x0 - 0.8, box.x1 + 0.8], ys = [box.y0 - 0.8, box.y1 + 0.8];
     for (const [x, y] of this.doc.place.outline) {
@@ -194,7 +194,7 @@ class Page {
     try {
       await this.clock.play();
     } catch {
-      notice("The browser would not start the song; press Play once more.");
+      notice("The browser did not start the song; press Play again.");
     }
     this.panel.playing();
     this.touch();
@@ -264,7 +264,7 @@ class Page {
     this.measure(stamp, performance.now() - begun, playing);
   }
 
-  /** Counts frames, and draws fewer pixels where the machine cannot keep up. */
+  /** Counts frames, and draws fewer pixels if the machine cannot keep up. */
   private measure(stamp: number, spent: number, playing: boolean): void {
     const { stats } = this;
     stats.frames += 1;
@@ -280,7 +280,7 @@ class Page {
     }
   }
 
-  /** Distances of every two performers at a moment [m], for whoever wants to check them. */
+  /** Distances of every two performers at a moment [m], for checking from outside. */
   apart(seconds: number): [string, string, number][] {
     const beat = this.tempo.beatAt(seconds), { cast } = this.doc;
     this.stage.place(beat);
@@ -289,7 +289,7 @@ class Page {
     return cast.flatMap((one, i) => cast.slice(i + 1).map((other, k): [string, string, number] => [one.name, other.name, this.distances.between(i, i + 1 + k)]));
   }
 
-  /** Hands and heads in the stage frame [m], for whoever wants to check them. */
+  /** Hands and heads in the stage frame [m], for checking from outside. */
   positions(seconds: number): Record<string, unknown>[] {
     this.stage.place(this.tempo.beatAt(seconds));
     const out = this.movers.map((mover, i) => {
@@ -303,7 +303,7 @@ class Page {
     return out;
   }
 
-  /** Angles of every body [rad] and where its arms begin in the body frame [m], for whoever wants to check them. */
+  /** Angles of every body [rad] and where its arms begin in the body frame [m], for checking from outside. */
   bodies(seconds: number): Record<string, unknown>[] {
     this.stage.place(this.tempo.beatAt(seconds));
     const out = this.movers.map(({ entry: { body } }, i) => {

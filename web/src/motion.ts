@@ -42,7 +42,7 @@ export function placeOn(pose: Pose, side: Side, spot: Spot, out: Vec): Vec {
   return out;
 }
 
-/** Wicks whose way is drawn: the farthest, and the other end of a staff. */
+/** Wicks whose trail is drawn: the farthest, and the other end of a staff. */
 export function trailed(prop: Prop): Spot[] {
   return prop.heads.slice(0, prop.kind === "staff" ? 2 : 1);
 }

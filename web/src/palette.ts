@@ -1,5 +1,5 @@
 // Colours: Okabe and Ito's set for colour-blind readers ("Color Universal Design", 2008), on near-black.
-// Shape, words or place always say the same thing as a colour does.
+// Whatever a colour says is also said by shape, words or position.
 export const BACKGROUND = 0x0c0f12;
 export const FLOOR = 0x171c21;
 export const GRID = 0x2a323a;
@@ -9,7 +9,7 @@ export const RIGHT = 0xffa630; // orange
 export const ALERT = 0xff6b57;
 export const SKIN = 0xb9aca0;
 export const TROUSERS = 0x3b434c;
-export const SEAT = 0x39424b; // of a wheelchair, and its tyres
+export const SEAT = 0x39424b; // a wheelchair's seat and tyres
 export const METAL = 0x9ba5ae;
 export const CLOTHES = [0x4f7f9e, 0x9a7b45, 0x4d8a74, 0x94627f, 0x8c8a4e, 0x5d67a0, 0x9a5f49, 0x6f7a84];
 

@@ -1,4 +1,4 @@
-// What is read: block and next block in words, count, stations and planes, fire, findings.
+// The text panel: current and next block in words, count, stations and planes, fire, findings.
 import { $, list, make, say } from "./dom";
 import { SIDES, type Finding, type Side } from "./document";
 import type { Page } from "./main";
@@ -41,13 +41,13 @@ export class Panel {
       this.items.push({ finding, element: button });
     }
     const extra = doc.findings.length - MOST;
-    if (extra > 0) box.append(make("li", `and ${extra} more: see the table of findings`));
+    if (extra > 0) box.append(make("li", `and ${extra} more: run sequencer check for the full list`));
     const stops = doc.findings.filter((f) => f.severity === "stop").length;
-    say($("findings-title"), doc.findings.length ? `Findings: ${doc.findings.length}, ${stops} to mend before it is danced` : "Findings: none");
+    say($("findings-title"), doc.findings.length ? `Findings: ${doc.findings.length}, ${stops} to mend before you dance it` : "Findings: none");
     $("findings-box").hidden = $("next-box").hidden = doc.kind === "pattern";
     list($("about"), [
-      `Hands and heads are drawn within ${(doc.error.measured * 1000).toFixed(1)} mm of the motion laws (2 mm promised), looked at 24 times a beat.`,
-      "Bodies, steps and flames are drawings; distances are judged by the checks alone.",
+      `Hands and heads are drawn within ${(doc.error.measured * 1000).toFixed(1)} mm of the motion laws (2 mm guaranteed), checked 24 times a beat.`,
+      "Bodies, steps and flames are only drawings; rely on the checks for distances.",
       ...doc.unseen.map((one) => `Not looked at: ${one}`),
     ]);
     const hands = $("hands");
@@ -128,7 +128,7 @@ export class Panel {
     say($("who"), this.page.followed());
     say($("now"), part.title);
     list($("now-lines"), part.lines);
-    // The middle of each hand's own path through this block, so that a station can be told by its side.
+    // The middle of each hand's path through this block, so that the hand's place on it can be named.
     const pose = emptyPose();
     const from = Number.isFinite(part.start) ? part.start : this.page.tempo.beatAt(this.page.clock.now());
     const span = Math.min(8, Number.isFinite(part.end) ? part.end - from : 1);
@@ -183,14 +183,14 @@ export class Panel {
     const lit = schedule.lit(follow, seconds), soon = schedule.nextLit(follow, seconds);
     if (lit) {
       const planned = shortClock(lit[1] - seconds);
-      const burn = doc.burn ? `, burn time left ${shortClock(lit[0] + doc.burn.seconds - seconds)} (${doc.burn.measured ? "timed by you" : "not timed yet"})` : ", burn time not stated";
+      const burn = doc.burn ? `, burn time left ${shortClock(lit[0] + doc.burn.seconds - seconds)} (${doc.burn.measured ? "timed by you" : "not timed yet"})` : ", burn time unknown";
       say(at, `Lit · out in ${planned}${burn}`);
     } else {
       say(at, soon ? `Out · lit in ${shortClock(soon[0] - seconds)}` : "Out");
     }
   }
 
-  /** The nearest two of those shown, and every two in an alert, as they are now. */
+  /** The closest two of those shown, and every pair in an alert, at this moment. */
   private apart(beat: number, { shown, lit }: Drawn): void {
     const { distances, stage, doc } = this.page;
     if (doc.cast.length < 2) return;
@@ -199,7 +199,7 @@ export class Panel {
     $("apart").hidden = near === null;
     if (near) {
       const names = [near.first, near.second].map((who) => doc.cast[who].name).join(" – ");
-      say($("apart"), `Nearest: ${names}, ${metres(near.distance)}${doc.apart === null ? "" : ` (${metres(doc.apart)} asked)`}`);
+      say($("apart"), `Closest: ${names}, ${metres(near.distance)}${doc.apart === null ? "" : ` (${metres(doc.apart)} required)`}`);
       $("apart").classList.toggle("under", doc.apart !== null && near.distance < doc.apart);
     }
     for (const { first, second, element } of this.pairs) say(element, ` Now ${metres(distances.between(first, second))}.`);

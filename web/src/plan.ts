@@ -84,7 +84,7 @@ export class Plan {
       paper.beginPath();
       paper.ellipse(X(chest[0]), Y(chest[1]), body.halfBreadth * scale, 0.13 * scale, -Math.atan2(at.sin, at.cos) - at.angles[0], 0, 2 * Math.PI);
       paper.fill();
-      // A nose says where they face: facing 0 looks down the page, at the audience.
+      // A nose shows the facing: facing 0 looks down the page, at the audience.
       this.stroke([[X(at.x), Y(at.y)], [X(at.x + at.sin * 0.34), Y(at.y - at.cos * 0.34)]], "#eef2f4", 2);
       paper.beginPath();
       for (const [x, z] of [[at.x - 0.13, floor], [at.x - 0.13, hips], [chest[0] - 0.13, chest[2]], [chest[0] + 0.13, chest[2]], [at.x + 0.13, hips], [at.x + 0.13, floor]])

@@ -1,4 +1,4 @@
-// The stage in three dimensions. Everything is placed anew from a beat; nothing remembers the last frame.
+// The stage in three dimensions. Everything is placed from the beat alone; no state is carried over from the last frame.
 import {
   AdditiveBlending, BoxGeometry, BufferAttribute, BufferGeometry, CircleGeometry, Color, CylinderGeometry,
   DirectionalLight, DoubleSide, DynamicDrawUsage, Group, HemisphereLight, InstancedMesh, Line,
@@ -22,11 +22,11 @@ export interface Drawn {
   lit: boolean[];
   alert: boolean[]; // ringed
   follow: number;
-  hideBody: number; // whose head and trunk not to draw, −1 for nobody
+  hideBody: number; // performer whose head and trunk are not drawn, −1 for nobody
   trail: number; // [beats]
   planes: boolean;
   front: number | null; // [m] posts before this are not drawn
-  walk: number; // standing whose ways are drawn, −1 for none
+  walk: number; // formation whose walks are drawn, −1 for none
 }
 
 export class Stage {
@@ -68,7 +68,7 @@ export class Stage {
     const name = info ? String(probe.getParameter(info.UNMASKED_RENDERER_WEBGL)) : "";
     probe.getExtension("WEBGL_lose_context")?.loseContext();
     this.software = /swiftshader|llvmpipe|software/i.test(name);
-    // Smooth edges cost a processor that draws alone about half of its frames.
+    // Antialiasing costs about half of the frames if the processor draws without a graphics card.
     // An opaque drawing spares the browser from blending it with the page.
     const context = canvas.getContext("webgl2", { alpha: false, antialias: !this.software, depth: true, stencil: false, powerPreference: "low-power" });
     if (!context) throw new Error("no WebGL");
@@ -135,7 +135,7 @@ export class Stage {
     this.paint();
   }
 
-  /** `lift` [pixels] moves the picture up, so that what lies over its lower edge hides nothing. */
+  /** `lift` [pixels] moves the picture up, so that panels over its lower edge hide nothing. */
   resize(width: number, height: number, ratio: number, lift: number): void {
     this.size = { width, height, lift };
     this.renderer.setPixelRatio(ratio);
@@ -215,7 +215,7 @@ export class Stage {
         this.skulls.setMatrixAt(i, hidden);
         this.hair.setMatrixAt(i, hidden);
       } else {
-        mover.toStage(at, onTrunk(body, at.angles, [0, 0, body.crown - body.stature], place), place); // the trunk's shape begins at the floor of who stands
+        mover.toStage(at, onTrunk(body, at.angles, [0, 0, body.crown - body.stature], place), place); // the trunk's shape starts at the floor of a standing body
         this.torsos.setMatrixAt(i, matrix.compose(a.set(...place), leant(trunkTurn(at.angles)), s.set(body.halfShoulder, body.stature, body.stature)));
         mover.toStage(at, onHead(body, at.angles, [0, 0, body.crown - body.stature * 0.065], place), place);
         leant(headTurn(at.angles));
@@ -242,7 +242,7 @@ export class Stage {
     const spots = this.flames.geometry.getAttribute("position") as BufferAttribute;
     const sizes = this.flames.geometry.getAttribute("size") as BufferAttribute;
     const seconds = now.beat;
-    let discs = 0, pools = 0; // only what is seen is handed to the renderer
+    let discs = 0, pools = 0; // only visible parts go to the renderer
     let line = 0, wick = 0;
     const from: Vec = [0, 0, 0], to: Vec = [0, 0, 0];
     this.props.forEach(({ who, side, prop }, k) => {
@@ -261,7 +261,7 @@ export class Stage {
       for (const [x, y, u, v] of prop.lines)
         between(this.tethers, line++, placeOn(at, side, [x, y], from), placeOn(at, side, [u, v], to), 0.009);
       ball(this.grips, k, at.hand[side], 0.034);
-      const bright = trailed(prop).length; // of many wicks close together one lights the floor
+      const bright = trailed(prop).length; // where many wicks are close together, one lights the floor
       prop.heads.forEach((spot, i) => {
         const head = placeOn(at, side, spot, to);
         ball(this.wicks, wick, head, prop.wick);
@@ -288,14 +288,14 @@ export class Stage {
     sizes.needsUpdate = true;
     for (const mesh of [this.limbs, this.balls, this.torsos, this.skulls, this.hair, this.feet, this.tethers, this.wicks, this.grips, this.discs, this.rings, this.pools, this.alerts])
       mesh.instanceMatrix.needsUpdate = true;
-    // What stands between the camera and the nearest performer keeps its name but hides nobody.
+    // Anything between the camera and the nearest performer keeps its label but hides nobody.
     for (const pin of this.pins.children) pin.visible = now.front === null || pin.position.y > now.front;
     this.drawTrails(now);
     this.drawWays(now);
     this.renderer.render(this.scene, this.camera);
   }
 
-  /** Ribbons through the heads' last places, turned to the camera, fading with age. */
+  /** Ribbons through the heads' recent positions, facing the camera, fading with age. */
   private drawTrails(now: Drawn): void {
     const geometry = this.trails.geometry;
     const place = geometry.getAttribute("position") as BufferAttribute;
@@ -342,7 +342,7 @@ export class Stage {
     tint.needsUpdate = true;
   }
 
-  /** Ways from one formation to the next, and the spots where they end. */
+  /** Walks from one formation to the next, and the spots where they end. */
   private drawWays(now: Drawn): void {
     if (now.walk === this.walkShown) return;
     this.walkShown = now.walk;

@@ -1,4 +1,4 @@
-// What is danced when: blocks of one performer, what comes next, who is lit, what the checks found.
+// The schedule: blocks of one performer, what comes next, who is lit, what the checks found.
 import { lastUpTo, type TempoMap } from "./count";
 import type { Document, Finding } from "./document";
 
@@ -72,7 +72,7 @@ export class Schedule {
     return this.doc.cast[who].lit.find(([start]) => start > seconds);
   }
 
-  /** Findings that hold at a moment, a little wider so that an instant can be read. */
+  /** Findings that apply at a moment, extended a little so that instants can be read. */
   active(seconds: number): Finding[] {
     return this.timed.filter((f) => f.start! - 0.25 <= seconds && seconds <= Math.max(f.end ?? f.start!, f.start! + 1.5));
   }

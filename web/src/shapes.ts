@@ -1,4 +1,4 @@
-// Shapes and materials that the stage is made of.
+// Shapes and materials of the stage.
 import {
   AdditiveBlending, BufferAttribute, BufferGeometry, CircleGeometry, DoubleSide, DynamicDrawUsage, Float32BufferAttribute, LatheGeometry, MeshBasicMaterial, ShaderMaterial, Vector2, Vector3,
 } from "three";
@@ -96,7 +96,7 @@ export function trailMaterial(): MeshBasicMaterial {
   return new MeshBasicMaterial({ vertexColors: true, transparent: true, blending: AdditiveBlending, depthWrite: false, side: DoubleSide });
 }
 
-/** Light from the sky and from the front, taken once a corner: half the work of one a pixel. */
+/** Light from the sky and from the front, computed per vertex: half the work of per pixel. */
 export function shadedMaterial(): ShaderMaterial {
   return new ShaderMaterial({
     vertexShader: `

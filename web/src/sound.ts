@@ -1,12 +1,12 @@
 // The embedded song, decoded once and handed to the sound card in pieces whose start is known to the
-// sample: at its own speed as it is, at another speed through the stretcher. The time that is shown is
+// sample: unchanged at full speed, through the stretcher at any other. The time that is shown is
 // that of the sample being heard now.
 import type { Clock } from "./clock";
 import { Stretcher } from "./stretch";
 
-const HORIZON = 1.6; // [s] handed over in advance: a page that is held up for a second still sounds
+const HORIZON = 1.6; // [s] handed over in advance: a page that stalls for a second still sounds
 const PIECE = 0.4; // [s]
-const DELAY = 1105 / 44100; // [s] of MP3 encoder and decoder, where a browser does not take it off
+const DELAY = 1105 / 44100; // [s] delay of MP3 encoder and decoder, if a browser does not remove it
 const LEASH = 0.004; // [s] of the clock on the wall: the smoothed time never leaves the sound's by more
 const SOON = 0.04; // [s] between pressing play and the first sample
 
@@ -21,7 +21,7 @@ export class SoundClock implements Clock {
   private skip = 0; // [s] of encoder delay at the buffer's start
   private readonly ready: Promise<void>;
   private rate = 1;
-  private rest = 0; // where it stands when it does not play
+  private rest = 0; // position when it is not playing
   private on = false;
   private pieces: Piece[] = [];
   private nodes: { node: AudioBufferSourceNode; until: number }[] = [];
@@ -56,9 +56,9 @@ export class SoundClock implements Clock {
   /** Context time of the sample that is heard at this moment. */
   heard(): number {
     const { context } = this;
-    const said = context.getOutputTimestamp?.();
-    if (said?.contextTime && said.performanceTime) {
-      const at = said.contextTime + (performance.now() - said.performanceTime) / 1000;
+    const stamp = context.getOutputTimestamp?.();
+    if (stamp?.contextTime && stamp.performanceTime) {
+      const at = stamp.contextTime + (performance.now() - stamp.performanceTime) / 1000;
       if (at <= context.currentTime + 0.01 && at > context.currentTime - 0.6) return at;
     }
     return context.currentTime - (context.outputLatency || context.baseLatency || 0);
@@ -120,7 +120,7 @@ export class SoundClock implements Clock {
     if (this.on) this.begin(this.rest);
   }
 
-  /** Repeat between two moments, without a gap; null to go on. */
+  /** Loop between two moments, without a gap; null to stop looping. */
   loop(span: [number, number] | null): void {
     if (span?.[0] === this.span?.[0] && span?.[1] === this.span?.[1]) return;
     this.span = span;
@@ -183,7 +183,7 @@ export class SoundClock implements Clock {
     }
   }
 
-  /** One piece to the sound card; how far in the song it goes. */
+  /** Hand one piece to the sound card; returns how far in the song it goes. */
   private hand(at: number, from: number, end: number): number {
     const buffer = this.buffer!;
     const node = this.context.createBufferSource();

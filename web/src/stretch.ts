@@ -1,7 +1,7 @@
-// Slower or faster at the same pitch: overlapping frames of the song are laid down at their own pace, each
-// taken from where it fits the one before best, at most SEARCH away from its place (WSOLA).
+// Slower or faster at the same pitch: overlapping frames of the song are laid down at a steady pace, each
+// taken from where it best fits the previous one, at most SEARCH away from its place (WSOLA).
 // Source: W. Verhelst and M. Roelands, An overlap-add technique based on waveform similarity, ICASSP 1993.
-// The middle of each frame lies on its place, so that what is heard is never further than
+// The middle of each frame is at its exact place, so that what is heard is never further than
 // SEARCH + |1 − speed| · HOP / 2 from what is drawn: 9.5 ms of the song at 40 %.
 const FRAME = 0.03; // [s]
 const SEARCH = 0.005; // [s]
@@ -26,7 +26,7 @@ export class Stretcher {
     this.mono = mono;
   }
 
-  /** The next samples, `frames` hops long, a channel each. */
+  /** The next samples, `frames` hops long, one array per channel. */
   next(frames: number): Float32Array<ArrayBuffer>[] {
     const { hop, size, window, buffer, speed } = this;
     const out = this.tail.map(() => new Float32Array(frames * hop + hop));

@@ -1,4 +1,4 @@
-// One motion as key samples; the twin of sequencer/outputs/rehearsal/keys.py.
+// One motion as key samples; mirrors sequencer/outputs/rehearsal/keys.py.
 export const CHUNK = 8;
 export const BEFORE = 2;
 export const AFTER = 3;

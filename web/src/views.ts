@@ -1,4 +1,4 @@
-// Where the camera stands. Every view but the free one is a function of the moment and the zoom.
+// Where the camera stands. Every view except the free one is a function of the moment and the zoom.
 import { PerspectiveCamera, Vector3 } from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
 import { onHead } from "./carriage";
@@ -8,9 +8,9 @@ export type View = "audience" | "behind" | "eye" | "above" | "free";
 export const VIEWS: { name: View; label: string; help: string }[] = [
   { name: "audience", label: "Audience", help: "from the audience" },
   { name: "behind", label: "Behind", help: "from behind the followed performer, to copy" },
-  { name: "eye", label: "Own eye", help: "as the followed performer sees it" },
+  { name: "eye", label: "Own eye", help: "through the followed performer's eyes" },
   { name: "above", label: "Above", help: "plan from above, audience at the bottom" },
-  { name: "free", label: "Free", help: "turn with mouse or finger" },
+  { name: "free", label: "Free", help: "drag to turn" },
 ];
 
 export interface Box { x0: number; x1: number; y0: number; y1: number }
@@ -18,7 +18,7 @@ export interface Box { x0: number; x1: number; y0: number; y1: number }
 export class Eye {
   view: View = "audience";
   zoom = 1;
-  look = { yaw: 0, pitch: 0 }; // of the own eye, by dragging
+  look = { yaw: 0, pitch: 0 }; // of the performer's eye, by dragging
   readonly orbit: OrbitControls;
   private readonly a = new Vector3();
   private readonly b = new Vector3();
@@ -50,7 +50,7 @@ export class Eye {
     const wide = camera.aspect;
     if (this.view === "eye") camera.clearViewOffset();
     else camera.setViewOffset(size.width, size.height, 0, size.lift / 2, size.width, size.height);
-    const free = 1 - size.lift / size.height; // share of the height that nothing lies over
+    const free = 1 - size.lift / size.height; // share of the height that nothing covers
     const { x0, x1, y0, y1 } = this.box;
     const cx = (x0 + x1) / 2;
     const fov = (degrees: number) => {

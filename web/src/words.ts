@@ -1,4 +1,4 @@
-// Planes, stations and times in words; the twin of sequencer/motion/patterns/planes.py for planes.
+// Planes, stations and times in words; mirrors sequencer/motion/patterns/planes.py for planes.
 import type { Vec } from "./motion";
 
 const PLANES: [Vec, string][] = [
@@ -20,7 +20,7 @@ export function planeWords(n: Vec): string {
   return `between ${ranked[0].words.split(",")[0]} and ${ranked[1].words.split(",")[0]}`;
 }
 
-/** Where a hand is from the middle of its own path, and whether the head points in or out. */
+/** Where a hand is relative to the middle of its path, and whether the head points in or out. */
 export function stationWords(hand: Vec, centre: Vec, tether: Vec): string {
   const off: Vec = [hand[0] - centre[0], hand[1] - centre[1], hand[2] - centre[2]];
   const size = Math.hypot(...off);
@@ -36,7 +36,7 @@ export function stationWords(hand: Vec, centre: Vec, tether: Vec): string {
   }
   const lean = dot(off, tether) / (size * Math.hypot(...tether));
   const reach = lean > 0.8 ? " · head out" : lean < -0.8 ? " · head in" : "";
-  return `hand ${words}${reach}`;
+  return `hand at ${words}${reach}`;
 }
 
 export function clockText(seconds: number): string {

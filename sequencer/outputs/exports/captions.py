@@ -1,6 +1,6 @@
-"""What is danced, as captions beside the song: WebVTT.
+"""Captions of who dances what, to run alongside the song: WebVTT.
 
-A cue lasts from one change to the next and says who dances what; the bar.beat of its start is its name.
+A cue lasts from one change to the next and says who dances what; its identifier is the bar.beat of its start.
 Source: W3C, WebVTT: The Web Video Text Tracks Format, sections 4 and 6.
 """
 
@@ -45,13 +45,13 @@ def captions(staged: Staged) -> str:
         stop = min(staged.seconds(end), staged.song.duration)
         if stop - begin < 0.001:
             continue
-        said: dict[str, list[str]] = {}
+        performers: dict[str, list[str]] = {}
         for block in now:
-            said.setdefault(block.title, []).append(block.who)
+            performers.setdefault(block.title, []).append(block.who)
         lit = [span.who for span in staged.lit if span.start <= start + 1e-6 < span.end]
         text = [
             f"{'all' if len(who) == len(staged.show.names) > 1 else ', '.join(who)}: {title}"
-            for title, who in said.items()
+            for title, who in performers.items()
         ]
         if lit:
             text.append(
@@ -74,6 +74,6 @@ def timestamp(seconds: float) -> str:
 
 
 def _plain(text: str) -> str:
-    """Cue text without markup: what could be read as a tag, a reference or an arrow is escaped."""
+    """Cue text without markup: anything that could be read as a tag, a reference or an arrow is escaped."""
     one = " ".join(text.split())
     return one.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")

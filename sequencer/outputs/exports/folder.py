@@ -1,4 +1,4 @@
-"""Everything that `rehearse` writes, into one folder."""
+"""Write everything that `rehearse` produces into one folder."""
 
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
@@ -18,12 +18,12 @@ from sequencer.staging.staged import Staged
 
 _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
 CARRIED = ("embed", "link", "none")
-DEFAULT_RATE = 44_100  # [Hz] of a count track without a song
+DEFAULT_RATE = 44_100  # [Hz] sample rate of a count track without a song
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ExportOptions:
-    """What is to be written, and how."""
+    """What to write, and how."""
 
     parts: tuple[str, ...] = _EXPORTS
     audio: str = "embed"  # one of CARRIED: how the page carries the song
@@ -42,7 +42,7 @@ def write_exports(
     report: Report,
     track: Path | None,
     folder: Path,
-    wanted: ExportOptions,
+    options: ExportOptions,
     *,
     progress: Callable[[str, float], None] | None = None,
 ) -> list[Path]:
@@ -52,11 +52,11 @@ def write_exports(
     ----------
     staged : Staged
     report : Report
-        What the checks said; the page shows it.
+        Findings to show on the page.
     track : Path or None
-        The song; None or a missing file makes a silent page and click-only tracks.
+        The song; with None or a missing file the page is silent and the count tracks hold clicks only.
     folder : Path
-        Made if missing.
+        Created if missing.
     wanted : ExportOptions
     progress : callable, optional
 
@@ -70,7 +70,7 @@ def write_exports(
         If the song cannot be read, a name in `wanted.mix.who` is not in the cast, or the folder
         cannot be written.
     """
-    unknown = [name for name in wanted.mix.who if name not in staged.show.names]
+    unknown = [name for name in options.mix.who if name not in staged.show.names]
     if unknown:
         raise InputError(
             "unknown-performer",
@@ -82,28 +82,28 @@ def write_exports(
     there = track if track is not None and track.is_file() else None
     samples: Floats | None = None
     rate = DEFAULT_RATE
-    if there is not None and ("counts" in wanted.parts or wanted.audio == "embed"):
+    if there is not None and ("counts" in options.parts or options.audio == "embed"):
         say("reading the song", 0.0)
         samples, rate = read_recording(there)
     written: list[Path] = []
-    if "page" in wanted.parts:
+    if "page" in options.parts:
         say("drawing the page", 0.1)
         path = folder / "rehearsal.html"
-        write_page(path, staged, report, _carried(there, samples, rate, path, wanted.audio))
+        write_page(path, staged, report, _carried(there, samples, rate, path, options.audio))
         written.append(path)
-    for speed in wanted.speeds if "counts" in wanted.parts else ():
+    for speed in options.speeds if "counts" in options.parts else ():
         say(f"mixing the count track at {speed:.0%}", 0.5)
         path = folder / ("counts.wav" if speed == 1.0 else f"counts-{100 * speed:g}.wav")
-        write_count_track(path, staged, samples, rate, replace(wanted.mix, speed=speed))
+        write_count_track(path, staged, samples, rate, replace(options.mix, speed=speed))
         written.append(path)
-    return written + _write_tables(staged, folder, wanted.parts)
+    return written + _write_tables(staged, folder, options.parts)
 
 
 def _carried(track: Path | None, samples: Floats | None, rate: int, page: Path, how: str) -> Sound:
     if track is None:
-        return silent("The song was not there: this page runs on a silent clock.")
+        return silent("The song file was not found; this page runs on a silent clock.")
     if how == "none":
-        return silent("Made without the song: this page runs on a silent clock.")
+        return silent("This page was made without the song and runs on a silent clock.")
     if how == "link" or samples is None:
         return linked(track, page)
     return embedded(samples, rate)

@@ -1,8 +1,8 @@
-"""The show as a Standard MIDI File: tempo map, bars, sections and blocks for light and sound.
+"""The show as a Standard MIDI File: tempo map, bars, sections and blocks, for lighting and sound.
 
-Format 1. A quarter note is a beat of the show; time 0 of the file is time 0 of the track. What lies
-before the first beat is counted as bars of one quarter. Track 1 holds tempo, metre, and markers of bars
-and sections; then a track a performer with a cue point at every block, and lit and out as text.
+Format 1. A quarter note is a beat of the show; time 0 of the file is time 0 of the track. Anything
+before the first beat is counted in bars of one quarter. Track 1 holds tempo, metre, and markers for bars
+and sections; then comes one track per performer with a cue point at every block, and lit and out as text.
 Source: Standard MIDI Files 1.0, MIDI Manufacturers Association (RP-001); text is written as UTF-8,
 which the standard neither names nor forbids.
 """
@@ -15,8 +15,8 @@ from sequencer.files import replacing
 from sequencer.outputs.words.block_words import block_words
 from sequencer.staging.staged import Staged
 
-TICKS = 960  # a quarter
-_SLOWEST = 2**24 - 1  # [µs] a quarter, the most that a tempo event can say
+TICKS = 960  # per quarter
+_SLOWEST = 2**24 - 1  # [µs] per quarter, the most that a tempo event can hold
 
 
 def write_midi(path: Path, staged: Staged) -> None:
@@ -27,7 +27,7 @@ def write_midi(path: Path, staged: Staged) -> None:
     InputError
         If the folder cannot be written.
     ValueError
-        If two beats are more than 16.7 s apart, which no tempo event can say.
+        If two beats are more than 16.7 s apart, which no tempo event can hold.
     """
     with replacing(path) as scratch:
         midi_file(staged).save(scratch)
@@ -39,12 +39,12 @@ def midi_file(staged: Staged) -> Any:
     Raises
     ------
     ValueError
-        If two beats are more than 16.7 s apart, which no tempo event can say.
+        If two beats are more than 16.7 s apart, which no tempo event can hold.
 
     Notes
     -----
-    Tempo events are whole microseconds; what is cut off is carried to the next beat, so that no beat
-    lies more than half a microsecond off, however long the song.
+    Tempo events are whole microseconds; the remainder is carried to the next beat, so that no beat
+    is more than half a microsecond off, however long the song.
     """
     import mido
 
@@ -110,7 +110,7 @@ def _tempos(staged: Staged) -> tuple[int, list[tuple[int, int]]]:
         written += tempo
         if not 0 < tempo <= _SLOWEST:
             raise ValueError(
-                f"two beats lie {tempo / 1e6:.1f} s apart; a MIDI file can say at most 16.7 s"
+                f"two beats are {tempo / 1e6:.1f} s apart; a MIDI file can hold at most 16.7 s"
             )
         if not out or out[-1][1] != tempo:
             out.append((quarter, tempo))
@@ -118,7 +118,7 @@ def _tempos(staged: Staged) -> tuple[int, list[tuple[int, int]]]:
 
 
 def _metres(staged: Staged, lead: int) -> list[tuple[int, int]]:
-    """(quarter, beats a bar) wherever the length of the bar changes."""
+    """(quarter, beats per bar) at every change of bar length."""
     tempo = staged.tempo
     out = [(0, 1)] if lead else []
     if tempo.first < 0:

@@ -58,7 +58,7 @@ def timetable(staged: Staged) -> list[dict[str, Any]]:
 
 
 def timetable_csv(staged: Staged) -> str:
-    """The table as CSV with a header; a text that a spreadsheet would run is kept from it by a quote."""
+    """The table as CSV with a header; text that a spreadsheet would run as a formula is quoted."""
     out = io.StringIO()
     writer = csv.DictWriter(out, TIMETABLE_COLUMNS, lineterminator="\n")
     writer.writeheader()
@@ -80,7 +80,7 @@ def timetable_json(staged: Staged) -> str:
 
 
 def write_timetable(path: Path, staged: Staged) -> None:
-    """Write the table, as CSV or JSON by the file's ending.
+    """Write the table, as CSV or JSON by the file's extension.
 
     Raises
     ------

@@ -2,9 +2,9 @@
 
 Stage frame [m] for a show (X to the audience's right, Y upstage, Z up), body frame [m] for one pattern (x to
 the performer's right, y forward, z up). `sense` is the unit vector of the prop's plane and direction by the
-right-hand rule, as the law means it. One row an instant, performer and side; `lit` is 1 or 0. `head` is the
-wick farthest along the prop; where a show holds props with more wicks, head2_x, head2_y, head2_z and so on
-follow, empty for those that have fewer.
+right-hand rule, as the law defines it. One row per instant, performer and side; `lit` is 1 or 0. `head` is the
+wick farthest along the prop; if a show has props with more wicks, head2_x, head2_y, head2_z and so on
+follow, empty for props with fewer.
 """
 
 from collections.abc import Mapping
@@ -40,7 +40,7 @@ def trace_frame(staged: Staged, *, rate: float) -> "pd.DataFrame":
     ----------
     staged : Staged
     rate : float
-        Instants a second, from second 0 to the end of the track.
+        Instants per second, from second 0 to the end of the track.
 
     Raises
     ------
@@ -69,22 +69,22 @@ def pattern_csv(
     tempo: float,
     book: Mapping[str, Pattern] | None = None,
 ) -> str:
-    """One pattern of the right hand in the body frame, its own beat 0 first and both ends included.
+    """One pattern of the right hand in the body frame, from the pattern's beat 0 on, both ends included.
 
     Parameters
     ----------
     name : str
-        Of the pattern.
+        Name of the pattern.
     parameters : mapping
-        What is set; `beats` among them is the length of one hand cycle.
+        Parameters of the pattern; `beats` is the length of one hand cycle.
     beats : float, optional
-        How much of it; one hand cycle if not given.
+        Length of the trace; one hand cycle if not given.
     per_beat : int
-        Rows a beat.
+        Rows per beat.
     tempo : float
-        Beats a minute, for the seconds.
+        Beats per minute, for the times in seconds.
     book : mapping, optional
-        Patterns to look in, instead of the built-in ones.
+        Patterns to use instead of the built-in ones.
 
     Raises
     ------
@@ -129,7 +129,7 @@ def _frame(
 
 
 def _whole(frames: "list[pd.DataFrame]", instants: int) -> "pd.DataFrame":
-    """All hands of one instant together, then the next instant."""
+    """Order the rows by instant, so that all hands of one instant come together."""
     import pandas as pd
 
     whole = pd.concat(frames, keys=range(len(frames)), names=["hand", "instant"])

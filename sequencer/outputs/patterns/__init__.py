@@ -1,1 +1,1 @@
-"""What is printed of one pattern: cards, drawings, build steps, joins."""
+"""Outputs about patterns: cards, drawings, build steps, joins."""

@@ -1,9 +1,9 @@
-"""The contact sheet: every pattern drawn in small, a row a pattern, as bodies of different size dance it.
+"""The contact sheet: every pattern drawn small, one row per pattern, as bodies of different sizes dance it.
 
-Both hands, from where the pattern shows best: flat ones straight on (wall plane from behind, wheel plane
+Both hands, seen from the side that shows the pattern best: flat ones straight on (wall plane from behind, wheel plane
 from the side, floor plane from above), toroids along the axis of the hand's circle, so that their lobes can
 be counted, nearer parts thicker; all others obliquely. The right hand's trail is solid, the left
-one's hollow, so that they are told apart in grey print. One scale in a row. A4; body frame [m].
+hand's hollow, so that they can be distinguished in grey print. One scale per row. A4; body frame [m].
 """
 
 from collections.abc import Mapping, Sequence
@@ -50,10 +50,13 @@ BODIES = tuple(Body(stature=stature) for stature in (1.50, 1.70, 1.95))
 COLUMNS, ROWS = 3, 6
 _WIDE, TALL = 8.27, 11.69  # [in] A4
 LEFT, NAMES, TOP, BOTTOM = 0.05, 0.16, 0.915, 0.055  # [share of the page]
-COLOURS = {"right": "#1f4e8c", "left": "#b35806"}  # blue and brown: apart for colour-blind eyes
-NAMED = 0.01  # [share of the page] over a cell from which its name stands there
-LETTERS = 34  # of a line under a cell
-_FLAT = 0.25  # [m] a trail no thicker than this is shown straight on
+COLOURS = {
+    "right": "#1f4e8c",
+    "left": "#b35806",
+}  # blue and brown: distinct to colour-blind readers
+NAMED = 0.01  # [share of the page] height above a cell from which its name is printed there
+LETTERS = 34  # letters in a line under a cell
+_FLAT = 0.25  # [m] a trail no deeper than this is shown straight on
 TOO_TIGHT = "#a50f15"
 BEHIND, SIDE, ABOVE, OBLIQUE = VIEWS
 STRAIGHT = {0: (SIDE, "from the right"), 1: (BEHIND, "from behind"), 2: (ABOVE, "from above")}
@@ -61,7 +64,7 @@ STRAIGHT = {0: (SIDE, "from the right"), 1: (BEHIND, "from behind"), 2: (ABOVE, 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Row:
-    """Cells that are drawn to one scale and from one side."""
+    """Cells drawn to the same scale and from the same side."""
 
     family: str
     cells: tuple[OnePattern, ...]
@@ -84,11 +87,11 @@ def contact_sheet(
     ----------
     chosen : sequence of Pattern
     bodies : sequence of Body
-        One column each; a single one has three patterns a row instead.
+        One column each; with a single body there are three patterns to a row instead.
     prop, tempo, timing, direction, book
-        As of `one_pattern`; the prop in its usual size for each body.
+        As in `one_pattern`; the prop in its usual size for each body.
     progress : callable, optional
-        Told a subject and the share that is done.
+        Called with a subject and the share done.
     """
     families = list(dict.fromkeys(pattern.family for pattern in chosen))
     ordered = sorted(chosen, key=lambda pattern: families.index(pattern.family))
@@ -115,12 +118,14 @@ def contact_sheet(
 
 
 def _rows(danced: Sequence[tuple[OnePattern, ...]]) -> list[Row]:
-    """A row a pattern; three patterns a row where only one body dances."""
+    """One row per pattern; three patterns to a row when only one body dances."""
     if len(danced[0]) > 1:
         return [Row(family=cells[0].pattern.family, cells=cells) for cells in danced]
     rows = []
-    for family, own in groupby((cells[0] for cells in danced), key=lambda one: one.pattern.family):
-        cells = list(own)
+    for family, members in groupby(
+        (cells[0] for cells in danced), key=lambda one: one.pattern.family
+    ):
+        cells = list(members)
         rows += [
             Row(family=family, cells=tuple(cells[k : k + COLUMNS]))
             for k in range(0, len(cells), COLUMNS)
@@ -129,7 +134,7 @@ def _rows(danced: Sequence[tuple[OnePattern, ...]]) -> list[Row]:
 
 
 def _pages(rows: Sequence[Row]) -> list[list[Row]]:
-    """At most six rows a page, as many on each as on the next, or one more."""
+    """At most six rows to a page, spread evenly."""
     count = -(-len(rows) // ROWS)
     ends = [round(k * len(rows) / count) for k in range(count + 1)]
     return [list(rows[start:end]) for start, end in pairwise(ends)]
@@ -149,11 +154,11 @@ def _page(rows: Sequence[Row], bodies: Sequence[Body], number: str) -> Figure:
     names = NAMES if several else 0.0
     width, height = (0.95 - LEFT - names) / COLUMNS, (TOP - BOTTOM) / ROWS
     for k, each in enumerate(rows[0].cells if several else (first,)):
-        held = prop_words(each.prop, len(each.sides))
+        prop_text = prop_words(each.prop, len(each.sides))
         words = (
-            f"{each.body.stature:.2f} m\n{held}"
+            f"{each.body.stature:.2f} m\n{prop_text}"
             if several
-            else f"{each.body.stature:.2f} m, {held}"
+            else f"{each.body.stature:.2f} m, {prop_text}"
         )
         place = LEFT + names + (k + 0.5) * width if several else 0.5
         figure.text(
@@ -175,8 +180,8 @@ def _page(rows: Sequence[Row], bodies: Sequence[Body], number: str) -> Figure:
     hollow = "    hollow, □ start: left hand" if len(first.sides) > 1 else ""
     figure.text(
         0.5, 0.03,
-        f"solid, ● start: right hand{hollow}    dashed: the hands' ways    one scale in a row\n"
-        "cm: the least room between a prop and the body, or between the two props",
+        f"solid, ● start: right hand{hollow}    dashed: hand paths    one scale per row\n"
+        "cm: the smallest gap between a prop and the body, or between the two props",
         fontsize=8, ha="center", va="center", color="#333333", linespacing=1.4,
     )  # fmt: skip
     return figure
@@ -190,7 +195,7 @@ def _rule(height: float, *, heavy: bool) -> Line2D:
 
 
 def _names(figure: Figure, row: Row, top: float, before: str) -> None:
-    """What a row shows, beside it."""
+    """Words beside a row."""
     pattern = row.cells[0].pattern
     if row.family != before:
         figure.text(LEFT, top - 0.008, row.family.upper(), fontsize=7.5, va="top", color="#444444")
@@ -211,19 +216,22 @@ def _names(figure: Figure, row: Row, top: float, before: str) -> None:
 def _row(
     figure: Figure, row: Row, place: tuple[float, float, float, float], *, head: float
 ) -> None:
-    """A row's cells; with their names over them where there is room for it."""
+    """A row's cells, with their names above them where there is room."""
     left, top, width, height = place
     view, seen = view_of(row.cells)
     titled = head > NAMED
     hands = [[drawn(one, side) for side in one.sides] for one in row.cells]
     paced = not titled and len({cycle_words(each) for each in row.cells}) > 1
-    told = [fill(_told(one) + _pace(one, paced), LETTERS) for one in row.cells]
-    box = width * 0.97, height - head - 0.01 - 0.0095 * (1 + max(each.count("\n") for each in told))
+    captions = [fill(_caption(one) + _pace(one, paced), LETTERS) for one in row.cells]
+    box = (
+        width * 0.97,
+        height - head - 0.01 - 0.0095 * (1 + max(each.count("\n") for each in captions)),
+    )
     half = _half(hands, view, box)
-    for k, (one, own) in enumerate(zip(row.cells, hands, strict=True)):
+    for k, (one, curves) in enumerate(zip(row.cells, hands, strict=True)):
         middle = left + k * width + box[0] / 2
         axes = figure.add_axes((left + k * width, top - head - box[1], *box))
-        _cell(axes, own, view, half)
+        _cell(axes, curves, view, half)
         if titled:
             title = f"{one.name}  ({seen})"
             figure.text(
@@ -237,21 +245,23 @@ def _row(
             )
         good = not verdict(one.proven)
         figure.text(
-            middle, top - head - box[1] - 0.002, told[k], fontsize=7, ha="center", va="top",
+            middle, top - head - box[1] - 0.002, captions[k], fontsize=7, ha="center", va="top",
             color=DRAWING_INK if good else TOO_TIGHT, fontweight="normal" if good else "bold",
         )  # fmt: skip
 
 
 def _half(hands: Sequence[Sequence[Drawn]], view: View, box: tuple[float, float]) -> Floats:
-    """Half of what every cell of a row shows, right and up on paper [m]."""
-    spans = np.array([np.ptp(_seen(own, view), axis=0) for own in hands]).max(axis=0) / 2 + 0.06
+    """Half the width and height that every cell of a row shows on paper [m]."""
+    spans = (
+        np.array([np.ptp(_seen(curves, view), axis=0) for curves in hands]).max(axis=0) / 2 + 0.06
+    )
     shape = np.array([box[0] * _WIDE, box[1] * TALL])
     return np.asarray(shape * float(np.max(spans / shape)))
 
 
-def _seen(own: Sequence[Drawn], view: View) -> Floats:
-    """What a cell must show, on paper: props, hands, and the body from the hips up."""
-    posed = PosedBody(own[0].body, own[0].posture)
+def _seen(curves: Sequence[Drawn], view: View) -> Floats:
+    """Points that a cell must show, on paper: props, hands, and the body from the hips up."""
+    posed = PosedBody(curves[0].body, curves[0].posture)
     upper = [
         np.array(end) + capsule.radius * np.array(way)
         for capsule in posed.capsules
@@ -259,17 +269,17 @@ def _seen(own: Sequence[Drawn], view: View) -> Floats:
         for end in (capsule.start, capsule.end)
         for way in (view.right, view.up, -np.array(view.right), -np.array(view.up))
     ]
-    return view.flat(np.concatenate([*(outline(shown) for shown in own), np.array(upper)]))
+    return view.flat(np.concatenate([*(outline(shown) for shown in curves), np.array(upper)]))
 
 
-def _cell(axes: Axes, own: Sequence[Drawn], view: View, half: Floats) -> None:
-    seen = _seen(own, view)
+def _cell(axes: Axes, curves: Sequence[Drawn], view: View, half: Floats) -> None:
+    seen = _seen(curves, view)
     middle = (seen.max(axis=0) + seen.min(axis=0)) / 2
     axes.set_xlim(middle[0] - half[0], middle[0] + half[0])
     axes.set_ylim(middle[1] - half[1], middle[1] + half[1])
     axes.set_axis_off()
-    draw_body(axes, own[0].body, view, own[0].posture)
-    for shown in own:
+    draw_body(axes, curves[0].body, view, curves[0].posture)
+    for shown in curves:
         colour = COLOURS[shown.side]
         draw_arm(axes, shown, view, wide=0.7)
         draw_prop(axes, shown, view, 0)
@@ -289,7 +299,7 @@ def _cell(axes: Axes, own: Sequence[Drawn], view: View, half: Floats) -> None:
 
 
 def view_of(cells: Sequence[OnePattern]) -> tuple[View, str]:
-    """From where a pattern shows best, and how that is called."""
+    """The view that shows a pattern best, and its name."""
     shown = drawn(cells[0], cells[0].sides[-1])
     if cells[0].pattern.family == "toroid":
         return STRAIGHT[int(np.argmin(np.ptp(shown.motion.hand, axis=0)))]
@@ -299,13 +309,13 @@ def view_of(cells: Sequence[OnePattern]) -> tuple[View, str]:
     return OBLIQUE, "obliquely, from behind"
 
 
-def _told(one: OnePattern) -> str:
-    """What is left, or why it does not fit."""
+def _caption(one: OnePattern) -> str:
+    """The gap that is left, or why the pattern does not fit."""
     margins = one.proven.margins
     least = min(margins.body, margins.other)
     where = "from the body" if margins.body == least else "between the props"
     return verdict(one.proven) or f"{short(least)} {where}"
 
 
-def _pace(one: OnePattern, said: bool) -> str:
-    return f"; {number_words(one.cycle)} beats" if said else ""
+def _pace(one: OnePattern, shown_pace: bool) -> str:
+    return f"; {number_words(one.cycle)} beats" if shown_pace else ""

@@ -1,4 +1,4 @@
-"""How a pattern is danced by one body, and the room that is left, in a performer's words."""
+"""How one body dances a pattern, and how much room is left, in a performer's words."""
 
 from collections.abc import Mapping
 from fractions import Fraction
@@ -23,12 +23,12 @@ MOVES: Mapping[str, tuple[str, str]] = {
     "up": ("higher", "lower"),
 }
 SIZES: Mapping[str, str] = {"hand_radius": "hand circle", "size": "half the width of the path"}
-_SPARE = 0.02  # [m] below which a prop is too near to what it should not touch
+_SPARE = 0.02  # [m] below which a prop is too close to something it should not touch
 AXES: Mapping[str, tuple[int, int]] = {"wall": (0, 2), "wheel": (1, 2), "floor": (0, 1)}
 
 
 def who_words(one: OnePattern) -> str:
-    """Body, prop, tempo and how the two hands go together."""
+    """Body, prop, tempo, and the timing and direction of the two hands."""
     hands = f", {one.dance.timing} time, {one.dance.direction} direction"
     return f"{body_words(one)} at {one.tempo:g} beats a minute{hands if len(one.sides) > 1 else ''}"
 
@@ -39,7 +39,7 @@ def body_words(one: OnePattern) -> str:
 
 
 def prop_words(prop: Prop, hands: int) -> str:
-    """What is danced with, and how long it is."""
+    """The prop and its length."""
     if prop.kind in ("staff", "club"):
         size = f"{100 * (prop.length + prop.behind):.0f} cm"
     else:
@@ -49,54 +49,54 @@ def prop_words(prop: Prop, hands: int) -> str:
 
 
 def danced_words(one: OnePattern, *sides: Side) -> list[str]:
-    """What differs from how the pattern usually lies, a line each; one line where nothing does.
+    """What differs from the pattern's usual place, one line each; a single line if nothing does.
 
-    Of both hands, or of those named.
+    For both hands, or for those named.
     """
     lines = [*values_words(one, *sides), lower(posture_words(one.posture))]
-    return [line for line in lines if line] or ["as it usually lies"]
+    return [line for line in lines if line] or ["in its usual place"]
 
 
 def values_words(one: OnePattern, *sides: Side) -> list[str]:
-    """Where the hands dance it, where that is not as usual; a line a hand where they differ."""
-    said = {
+    """Where the hands dance it, if not in the usual place; one line per hand if they differ."""
+    by_side = {
         side: _values_words(one.fit.values.get(side, {}), one.pattern)
         for side in sides or one.sides
     }
-    if len(set(said.values())) == 1:
-        return [words for words in said.values() if words][:1]
-    return [f"{side} hand: {words or 'as it usually lies'}" for side, words in said.items()]
+    if len(set(by_side.values())) == 1:
+        return [words for words in by_side.values() if words][:1]
+    return [f"{side} hand: {words or 'in its usual place'}" for side, words in by_side.items()]
 
 
 def cycle_words(one: OnePattern) -> str:
-    """Beats of one hand cycle, and how many they usually are."""
+    """Beats of one hand cycle, and the usual number."""
     plural = "" if one.cycle == 1 else "s"
     usual = "" if one.cycle == one.usual_beats else f" (usually {number_words(one.usual_beats)})"
     return f"{number_words(one.cycle)} beat{plural}{usual}"
 
 
 def number_words(value: float) -> str:
-    """A number of beats: thirds as a fraction, as 8/3, which a show takes as well."""
+    """A number of beats: thirds as a fraction such as 8/3, which a show file accepts too."""
     third = Fraction(value).limit_denominator(12)
     plain = f"{value:g}"
     return plain if len(plain) <= 5 or abs(third - Fraction(value)) > 1e-6 else f"{third}"
 
 
 def margin_words(fit: Fit) -> str:
-    """What is to spare; empty where nothing is near."""
+    """The gaps that are left; empty if nothing is near."""
     margins = fit.margins
-    said = [
+    gaps = [
         f"{short(room)} {what}"
         for room, what in ((margins.body, "from your own body"), (margins.other, "between the two props"))
         if room != inf
     ]  # fmt: skip
-    return f"keeps {' and '.join(said)}" if said else ""
+    return f"keeps {' and '.join(gaps)}" if gaps else ""
 
 
 def verdict(fit: Fit) -> str:
-    """Why a fit does not hold, or is tighter than it should be; empty where it is good.
+    """Why a fit fails, or is tighter than it should be; empty if it is good.
 
-    It does not hold where the checks would say so, beyond the error that they allow themselves.
+    It fails where the checks would report it, beyond their tolerance.
     """
     margins = fit.margins
     near = min(margins.body, margins.other)
@@ -106,32 +106,32 @@ def verdict(fit: Fit) -> str:
         return f"only just: the prop brushes the {'body' if margins.body <= near else 'other prop'}"
     if near < _SPARE:
         return f"only just: {short_of(fit)}"
-    return "only just: the arm is all but straight" if margins.reach < 0 else ""
+    return "only just: the arm is almost straight" if margins.reach < 0 else ""
 
 
 def window_lines(found: Windows) -> list[str]:
-    """One line a parameter: from where to where it fits, all else as it is."""
+    """One line per parameter: the range in which it fits, with all others unchanged."""
     wide = max((len(name) for name in found.windows), default=0)
     return [f"{window.name:<{wide}}  {_window(window)}" for window in found.windows.values()]
 
 
 def opens_words(found: Windows) -> str:
-    """What would make room where there is none."""
+    """Changes that would make room where there is none."""
     if found.fit.fits:
         return ""
     if not found.opens:
-        return "nothing that was tried makes room"
+        return "none of the changes tried makes room"
     return f"it would fit with {', or with '.join(found.opens)}"
 
 
 def short(length: float) -> str:
-    """A length as people say it, never more than it is: millimetres under 1 cm."""
+    """A length as people say it, rounded down: millimetres under 1 cm."""
     mm = floor(1000 * length + 1e-6)
     return f"{mm} mm" if mm < 10 else f"{mm // 10} cm"
 
 
 def lower(text: str) -> str:
-    """A sentence as part of another."""
+    """A sentence as a clause of another."""
     return text[:1].lower() + text[1:].removesuffix(".")
 
 
@@ -145,14 +145,14 @@ def _window(window: Window) -> str:
 
 
 def centimetres(length: float) -> str:
-    """Whole centimetres, or one decimal where there is one."""
+    """Centimetres, with one decimal if it is not zero."""
     return f"{round(100 * length, 1) + 0.0:g}"
 
 
 def _values_words(values: Mapping[str, ParameterValue], pattern: Pattern) -> str:
-    """What was found for one hand."""
+    """The placing that was found for one hand."""
     usual = {parameter.name: parameter.default for parameter in pattern.parameters}
-    said = [
+    parts = [
         f"{words} {centimetres(float(values[name]))} cm "
         f"(usually {centimetres(float(usual.get(name) or 0.0))} cm)"
         for name, words in SIZES.items()
@@ -169,20 +169,22 @@ def _values_words(values: Mapping[str, ParameterValue], pattern: Pattern) -> str
         if move
     ]
     if moved:
-        said.append(f"{', '.join(moved)} than usual")
+        parts.append(f"{', '.join(moved)} than usual")
     if "from" in values:
         plane = usual.get("plane", pattern.right.fixed.get("plane"))
-        said.append(
+        parts.append(
             f"start the circle {from_words(float(values['from']), str(plane))} "
             f"(from {float(values['from']):g}°, usually {float(usual.get('from') or 0.0):g}°)"
         )
-    told = {*SIZES, *MOVES, "from"}
+    covered = {*SIZES, *MOVES, "from"}
     for parameter in pattern.parameters:
-        if parameter.name in values and parameter.name not in told:
+        if parameter.name in values and parameter.name not in covered:
             unit = {"angle": "°", "length": " m"}.get(parameter.kind, "")
             value, default = values[parameter.name], parameter.default
-            said.append(f"{parameter.name} {_plain(value)}{unit} (usually {_plain(default)}{unit})")
-    return ", ".join(said)
+            parts.append(
+                f"{parameter.name} {_plain(value)}{unit} (usually {_plain(default)}{unit})"
+            )
+    return ", ".join(parts)
 
 
 def _plain(value: ParameterValue | None) -> str:
@@ -190,7 +192,7 @@ def _plain(value: ParameterValue | None) -> str:
 
 
 def from_words(angle: float, plane: str) -> str:
-    """Where on its circle a hand starts, as a person would point at it."""
+    """Where on its circle a hand starts, as a person would point to it."""
     place = np.zeros(3)
     first, second = AXES.get(plane, AXES["wall"])
     place[first], place[second] = cos(radians(angle)), sin(radians(angle))

@@ -1,4 +1,4 @@
-"""The join matrix as a picture: rows come first, columns after."""
+"""The join matrix as a picture: the row's pattern comes first, the column's second."""
 
 import numpy as np
 from matplotlib.figure import Figure
@@ -6,7 +6,7 @@ from matplotlib.figure import Figure
 from sequencer.motion.trajectories.join_matrix import JoinMatrix
 from sequencer.motion.trajectories.joining import VERDICTS
 
-# Grey steps that print, and a mark that tells them apart without colour.
+# Shades that survive grey print, and marks that distinguish them without colour.
 _LOOKS = {
     "joins": ("#14505c", "o", "white"),
     "joins after a shift": ("#6aa7ad", "s", "#14505c"),
@@ -43,7 +43,7 @@ def join_chart(matrix: JoinMatrix) -> Figure:
     axes.set_ylabel("first, for one hand cycle", fontsize=10)
     axes.set_xlabel("then", fontsize=10)
     axes.set_title(
-        "What joins what: right hand, 1.70 m body, own tempo of each pattern", fontsize=12
+        "What joins what: right hand, 1.70 m body, each pattern at its usual tempo", fontsize=12
     )
     counts = matrix.counts()
     figure.legend(

@@ -1,8 +1,8 @@
 """Patterns as text: the list, one pattern's card, build steps, the join matrix.
 
 A card's figures are the largest values over one closing of the pattern (four cycles where it has none),
-proven and rounded up to two figures, so at most 1.2 times the truth; where the law of another package lets
-nothing but a coarse bound be known, it stands there with "at most".
+proven and rounded up to two figures, so at most 1.2 times the true value; if a law of another package has
+only a coarse bound, the bound is printed with "at most".
 """
 
 from collections.abc import Container, Mapping, Sequence
@@ -43,11 +43,11 @@ from sequencer.outputs.patterns.fit_words import (
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.words.law_words import law_words
 
-_SAMPLES = 2048  # of one closing, for the lowest wick
-_SPARE = 1e-3  # [m] of reach that is rounding: a hand at the arm's length is within it
+_SAMPLES = 2048  # per closing, for the lowest wick
+_SPARE = 1e-3  # [m] of reach that counts as rounding: a hand at arm's length is in reach
 HARDLY = 0.1  # [N·m] nobody feels a smaller twist
-_STILL = 0.02  # [m/s] a hand slower than this stays where it is
-STEERED = 0.25  # [m] of hand work from which a pattern is harder for it; common practice
+_STILL = 0.02  # [m/s] a hand slower than this counts as still
+STEERED = 0.25  # [m] of hand work that makes a pattern harder; common practice
 MARKS = {"joins": "●", "joins after a shift": "◐", "needs a link": "·", "wrong way round": "↺", "cannot join": "×"}  # fmt: skip
 
 
@@ -59,7 +59,7 @@ def chosen_patterns(
     containing: str | None = None,
     prop: PropKind | None = None,
 ) -> list[Pattern]:
-    """Patterns of a family, up to a difficulty, for a prop, whose name or summary holds some text."""
+    """Patterns filtered by family, greatest difficulty, prop, and text in their name or summary."""
     known = patterns() if book is None else book
     wanted = containing.casefold() if containing else ""
     return [
@@ -73,9 +73,9 @@ def chosen_patterns(
 
 
 def list_text(chosen: list[Pattern]) -> str:
-    """One line a pattern, grouped by family."""
+    """One line per pattern, grouped by family."""
     if not chosen:
-        return "no pattern fits\n"
+        return "no pattern matches\n"
     wide = max(len(pattern.name) for pattern in chosen)
     lines: list[str] = []
     for family in dict.fromkeys(pattern.family for pattern in chosen):
@@ -89,7 +89,7 @@ def list_text(chosen: list[Pattern]) -> str:
 
 
 def card_record(one: OnePattern) -> dict[str, Any]:
-    """Everything that a card says, as plain data."""
+    """Everything on a card, as plain data."""
     pattern = one.pattern
     hands: dict[str, Any] = {}
     for side in one.sides:
@@ -128,7 +128,7 @@ def card_record(one: OnePattern) -> dict[str, Any]:
 
 
 def _fit_record(one: OnePattern) -> dict[str, Any]:
-    """How the pattern is danced by this body, the room there is, and what would make some."""
+    """How this body dances the pattern, how much room is left, and what would make some."""
     angles = zip(one.posture.__slots__, np.degrees(one.posture.angles).tolist(), strict=True)
     margins = one.proven.margins
     return {
@@ -156,29 +156,29 @@ def _fit_record(one: OnePattern) -> dict[str, Any]:
 
 
 def _figures(one: OnePattern, side: Side) -> dict[str, Any]:
-    """One hand's figures: the largest of each over one closing, and which are but bounds."""
-    law, held, tempo = one.laws[side], one.dance.props[side], one.tempo
+    """One hand's figures: the largest of each over one closing, and which of them are only bounds."""
+    law, prop, tempo = one.laws[side], one.dance.props[side], one.tempo
     whole = isfinite(law.period)
     end, beats_per_second = law.period if whole else 4 * one.cycle, tempo / 60
     peaks = {
         "hand_speed_m_s": fastest_hand(law, beats_per_second=beats_per_second, start=0.0, end=end),
         "head_speed_m_s": fastest_wick(
-            law, prop=held, beats_per_second=beats_per_second, start=0.0, end=end
+            law, prop=prop, beats_per_second=beats_per_second, start=0.0, end=end
         ),
         "pull_n": hardest_pull(
-            law, prop=held, beats_per_second=beats_per_second, start=0.0, end=end
+            law, prop=prop, beats_per_second=beats_per_second, start=0.0, end=end
         ),
         "let_go_m": farthest_let_go(
-            law, prop=held, beats_per_second=beats_per_second, start=0.0, end=end
+            law, prop=prop, beats_per_second=beats_per_second, start=0.0, end=end
         ),
     }
     twist: Peak | None = None
     taut = work = None
-    if held.flexible:
-        taut = _taut_tempi(law, held.length, end)
-        work = hand_work(law, length=held.length, mass=held.mass, tempo=tempo) if whole else None
+    if prop.flexible:
+        taut = _taut_tempi(law, prop.length, end)
+        work = hand_work(law, length=prop.length, mass=prop.mass, tempo=tempo) if whole else None
     else:
-        twist = hardest_twist(law, prop=held, beats_per_second=beats_per_second, start=0.0, end=end)
+        twist = hardest_twist(law, prop=prop, beats_per_second=beats_per_second, start=0.0, end=end)
         peaks["torque_n_m"] = twist
     reach = farthest_reach(law, side=side, body=one.body, end=end, posture=one.posture)
     return {
@@ -192,43 +192,43 @@ def _figures(one: OnePattern, side: Side) -> dict[str, Any]:
         "hand_work_j_a_beat": work.work if work else None,
         "torque_n_m": None,
         **{key: peak.most for key, peak in peaks.items()},
-        "lowest_m": _lowest_wick(law, held, end),
+        "lowest_m": _lowest_wick(law, prop, end),
         "bounds_only": [key for key, peak in peaks.items() if not peak.known],
     }
 
 
 def _taut_tempi(law: Law, length: float, end: float) -> TautTempo | None:
-    """From and to which tempo the tether is taut; None where nothing is proven."""
+    """Lowest and highest tempo at which the tether is taut; None if nothing is proven."""
     try:
         return lowest_tempo(law, length=length, start=0.0, end=end)
-    except ValueError:  # nothing is known of the law's third derivative
+    except ValueError:  # the law's third derivative is unknown
         return None
 
 
-def _lowest_wick(law: Law, held: Prop, end: float) -> float:
-    """Underside of the lowest wick over the floor [m]; sampled, within 1 mm for what people dance."""
+def _lowest_wick(law: Law, prop: Prop, end: float) -> float:
+    """Height of the lowest wick's underside above the floor [m]; sampled, within 1 mm for danceable patterns."""
     motion = law.at(end * np.arange(_SAMPLES + 1, dtype=np.float64) / _SAMPLES)
     aside = np.cross(motion.plane, motion.tether)
-    wicks = [motion.hand + spot.along * motion.tether + spot.across * aside for spot in held.heads]
-    return min(float(wick[:, 2].min()) for wick in wicks) - held.wick_radius
+    wicks = [motion.hand + spot.along * motion.tether + spot.across * aside for spot in prop.heads]
+    return min(float(wick[:, 2].min()) for wick in wicks) - prop.wick_radius
 
 
 def _reason(pattern: Pattern, work: Sequence[float | None]) -> str:
-    """Why a pattern is as hard as it is; much hand work is one more reason."""
+    """What makes a pattern difficult; a lot of hand work is one more reason."""
     most = max((each for each in work if each is not None), default=0.0)
     steered = f"the prop is steered, by up to {100 * most:.0f} cm of hand work"
     return "; ".join(filter(None, (pattern.why, steered if most >= STEERED else "")))
 
 
 def card_text(one: OnePattern) -> str:
-    """One pattern's card, of the body and prop that it is danced with."""
+    """One pattern's card, for the body and prop that dance it."""
     card = card_record(one)
     lines = [
         f"{card['name']}: {card['family']}, difficulty {card['difficulty']} of 5"
         + (f" ({card['why']})" if card["why"] else ""),
         card["summary"],
         "",
-        f"one hand cycle: {cycle_words(one)} unless the show says otherwise",
+        f"one hand cycle: {cycle_words(one)} unless the show sets another",
         *_danced_lines(one),
         *_hands_lines(one, card),
         _props_line(card),
@@ -238,7 +238,7 @@ def card_text(one: OnePattern) -> str:
     if card["notes"]:
         lines.append(f"body: {card['notes']}")
     settable = [p for p in card["parameters"] if one.prop.flexible or p["name"] != "tether"]
-    lines += ["", "may be set:", *_parameter_lines(settable, found=one.found)]
+    lines += ["", "parameters:", *_parameter_lines(settable, found=one.found)]
     lines += [
         "",
         f"source of the pattern: {card['source']}; figures: docs/motion.md, section 6",
@@ -248,42 +248,45 @@ def card_text(one: OnePattern) -> str:
 
 
 def _props_line(card: Mapping[str, Any]) -> str:
-    """What it is danced with, and whether that leaves out the prop of this card."""
+    """The props that the pattern is for, and whether this card's prop is not one of them."""
     usual = card["prop"] in card["props"]
-    apart = "" if usual else f" (as a rule not with a {card['prop']}: shown all the same)"
+    apart = "" if usual else f" (not usually with a {card['prop']}: shown anyway)"
     return f"danced with: {', '.join(card['props'])}{apart}"
 
 
 def _danced_lines(one: OnePattern) -> list[str]:
-    """How this body dances it, and how much room that leaves."""
+    """How this body dances it, and how much room is left."""
     lines = [f"danced by someone {who_words(one)}:", *(f"  {each}" for each in danced_words(one))]
     wrong = verdict(one.proven)
     room = [wrong, opens_words(one.room)] if wrong else [margin_words(one.proven)]
     lines += [f"  {words}" for words in room if words]
     if one.room.windows:
-        lines.append("  room for each by itself, all else as above:")
+        lines.append("  range of each parameter, with the others as above:")
         lines += [f"    {line}" for line in window_lines(one.room)]
     return lines
 
 
 def _hands_lines(one: OnePattern, card: Mapping[str, Any]) -> list[str]:
-    """Each hand's lines; of a left hand that does the same only those that are its own."""
-    told = {side: _hand_lines(side, hand, card) for side, hand in card["hands"].items()}
-    if not one.alike or len(told) == 1:
-        return [line for lines in told.values() for line in lines]
-    own = [line for line in told["left"][2:] if line not in told["right"]]
-    return [*told["right"], *(["left hand, where it differs:", *own] if own else [])]
+    """Lines for each hand; if the left hand does the same, only the lines that differ."""
+    lines_of = {side: _hand_lines(side, hand, card) for side, hand in card["hands"].items()}
+    if not one.alike or len(lines_of) == 1:
+        return [line for lines in lines_of.values() for line in lines]
+    differing = [line for line in lines_of["left"][2:] if line not in lines_of["right"]]
+    return [
+        *lines_of["right"],
+        *(["left hand, where it differs:", *differing] if differing else []),
+    ]
 
 
 def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> list[str]:
     home = {
         "home": "home",
         "reversed": "the wrong way round (a second cycle brings it home)",
-        "elsewhere": "on its way",
+        "elsewhere": "not home yet",
     }[hand["after_one_cycle"]]
     rigid = hand["torque_n_m"] is not None
     line = "rope" if card["prop"] == "rope dart" else "tether"
-    held = (
+    prop_text = (
         f"{card['prop']} of {card['prop_mass_kg']:g} kg, {100 * card['tether_m']:.0f} cm from hand to end"
         if rigid
         else f"{100 * card['tether_m']:.0f} cm {line} and a {card['prop_mass_kg']:g} kg head"
@@ -292,7 +295,7 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
         f"{side} hand, as you see it: {hand['performer']}",
         f"{' ' * len(side)}  as the audience sees it: {hand['audience']}",
         f"  after one cycle: {home}",
-        f"  at {card['tempo']:g} beats a minute with a {held}, {card['stature_m']:.2f} m tall:",
+        f"  at {card['tempo']:g} beats a minute with a {prop_text}, {card['stature_m']:.2f} m tall:",
         f"    {_reach_words(hand['reach_m'], card['arm_m'], hand['out_of_reach_m'])}",
         f"    {_pace_words(hand)}",
     ]
@@ -309,11 +312,11 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
         )
     if hand["lowest_m"] < -_SPARE:
         lines.append(
-            f"    a wick goes {_short(-hand['lowest_m'])} into the floor: take it shorter, or "
+            f"    a wick goes {_short(-hand['lowest_m'])} into the floor: take a shorter one, or "
             "raise the hand (up)"
         )
     lines.append(
-        f"    let go at the worst moment, a head flies {_most(hand, 'let_go_m')} m (air not reckoned)"
+        f"    let go at the worst moment, a head flies {_most(hand, 'let_go_m')} m (ignoring air drag)"
     )
     return lines
 
@@ -321,9 +324,9 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
 def _taut_words(hand: Mapping[str, Any]) -> str:
     lowest, highest = hand["lowest_tempo"], hand["highest_tempo"]
     if not hand["tempo_known"]:
-        return "from which tempo on the tether is taut is not known of this law"
+        return "the lowest tempo that keeps the tether taut is not known for this law"
     if lowest is None:
-        return "no tempo keeps the tether taut all along"
+        return "no tempo keeps the tether taut throughout"
     upto = "" if highest is None else f" up to {floor(highest)} beats a minute"
     if lowest == 0:
         return f"the tether stays taut at every tempo{upto}"
@@ -332,16 +335,16 @@ def _taut_words(hand: Mapping[str, Any]) -> str:
 
 
 def _reach_words(reach: float, arm: float, beyond: float) -> str:
-    """How far the hand gets, how long the arm is, and the room between the two."""
+    """How far the hand gets, how long the arm is, and what is left to spare."""
     spare = arm - reach
     if spare > _SPARE:
         room = f"{_short(spare)} to spare"
     elif beyond > _SPARE:
-        room = f"{_short(beyond)} out of reach, the shoulder given"
+        room = f"{_short(beyond)} out of reach, even with the shoulder forward"
     elif spare < -_SPARE:
         room = f"the shoulder reaches the last {_short(-spare)}"
     else:
-        room = "stretched out"
+        room = "fully stretched"
     return (
         f"hand up to {_ceiling(reach, 3)} m from the shoulder; the arm is {arm:.3f} m long: {room}"
     )
@@ -349,27 +352,29 @@ def _reach_words(reach: float, arm: float, beyond: float) -> str:
 
 def _pace_words(hand: Mapping[str, Any]) -> str:
     still = hand["hand_speed_m_s"] < _STILL
-    moves = "the hand stays where it is" if still else f"hand {_most(hand, 'hand_speed_m_s')} m/s"
+    moves = "the hand stays still" if still else f"hand {_most(hand, 'hand_speed_m_s')} m/s"
     head = f"head {_most(hand, 'head_speed_m_s')} m/s"
     return f"{moves}, {head}, pull {_most(hand, 'pull_n')} N"
 
 
 def _most(hand: Mapping[str, Any], key: str) -> str:
-    """A largest value, or the bound of one that is not known."""
+    """A largest value, or a bound if the value is not known."""
     return f"{'at most' if key in hand['bounds_only'] else 'up to'} {_rounded_up(hand[key])}"
 
 
 def _rounded_up(value: float) -> str:
-    """Two figures, never less than the value."""
+    """Rounded up to two figures."""
     if value <= 0:
         return "0"
     step = 10.0 ** (floor(log10(value)) - 1)
-    up = ceil(value / step - 1e-9) * step  # 1e-9: what is even to rounding stays as it is
+    up = (
+        ceil(value / step - 1e-9) * step
+    )  # 1e-9: a value that is exact but for rounding stays as it is
     return f"{up:.{max(1 - floor(log10(up) + 1e-9), 0)}f}"
 
 
 def _ceiling(value: float, places: int) -> str:
-    """Rounded up to so many places; what is even to rounding stays as it is."""
+    """Rounded up to a number of places; a value that is exact but for rounding stays as it is."""
     return f"{ceil(value * 10**places - 1e-6) / 10**places:.{places}f}"
 
 
@@ -404,7 +409,7 @@ def parameter_records(parameters: Sequence[Parameter]) -> list[dict[str, Any]]:
 def _parameter_lines(
     records: Sequence[Mapping[str, Any]], *, found: Container[str] = ()
 ) -> list[str]:
-    """Parameters, a line each; those that are found for the body say so."""
+    """Parameters, one line each; those that are fitted to the body say so."""
     wide = max((len(p["name"]) for p in records), default=0)
 
     def unsaid(record: Mapping[str, Any]) -> str:
@@ -412,18 +417,18 @@ def _parameter_lines(
         default = f"{record['default']:g} {record['unit']}".strip() if number else record["default"]
         if record["name"] in found:
             return f"usually {default}, fitted to your body if you leave it out"
-        return f"{default} if not said"
+        return f"default {default}"
 
     return [f"  {p['name']:<{wide}}  {p['range']}; {unsaid(p)}; {p['help']}" for p in records]
 
 
 def steps_text(one: OnePattern) -> str:
-    """Build steps for a pupil: what to see, where the hand is, what changes, where planes cross.
+    """Build steps for a learner: what to see, where the hand is, what changes, where planes cross.
 
     Raises
     ------
     ValueError
-        If the pattern is no toroid and has no stations.
+        If the pattern is not a toroid and has no stations.
     """
     stations = one.stations()
     lines = [f"Build steps of {one.name}, {who_words(one)}", *danced_words(one)]
@@ -444,7 +449,7 @@ def steps_text(one: OnePattern) -> str:
             lines.append(f"     {station.change}")
             cross = station.cross_words or "none, the two planes are parallel"
             lines.append(
-                f"     cross point with the step before, from the circle's middle: {cross}"
+                f"     cross point with the previous step, from the circle's centre: {cross}"
             )
     return "\n".join([*lines, ""])
 
@@ -470,7 +475,7 @@ def station_record(station: Station) -> dict[str, Any]:
 
 
 def joins_text(matrix: JoinMatrix) -> str:
-    """The join matrix: rows come first, columns after; then how many of each verdict."""
+    """The join matrix: the row's pattern comes first, the column's second; then how many of each verdict."""
     wide = max(len(name) for name in matrix.names)
     count = len(matrix.names)
     tens = "".join(str(k // 10) if k >= 10 else " " for k in range(1, count + 1))

@@ -1,8 +1,8 @@
-"""Drawings of patterns: three straight views and an oblique one, the body to scale.
+"""Drawings of patterns: three straight views and an oblique one, with the body to scale.
 
-The head's trail is coloured by time (dark to light, legible to colour-blind eyes) and told apart in grey
-by numbered beats; nearer parts of the oblique trail are thicker. Where the two hands do not do the same,
-both are drawn, the left one's trail hollow. Body frame [m].
+The head's trail is coloured by time (dark to light, legible to colour-blind readers) and can be followed in
+grey by its numbered beats; nearer parts of the oblique trail are thicker. If the two hands differ,
+both are drawn, the left hand's trail hollow. Body frame [m].
 """
 
 from collections.abc import Mapping, Sequence
@@ -39,15 +39,15 @@ LATE: Mapping[Timing, str] = {
 _PER_BEAT = 96
 MOST_BEATS = 16.0
 _FLAT = 0.02  # [m] in depth, below which nothing counts as nearer
-_STEADY = 0.01  # of the cosine: a tether that always points as far outward has no ins and outs
+_STEADY = 0.01  # of the cosine: a tether that always points equally far outward has no ins and outs
 LABEL_OFF = 0.085  # of half a view: how far a number stands from its spot
-ARROW = 0.17  # [m] that the arrow at a start spans
+ARROW = 0.17  # [m] length of the arrow at a start
 SAME_SPOT = 0.09  # [m] within which beats of one trail share a label
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class View:
-    """A straight projection: what lies to the right and up on paper, and which way is nearer."""
+    """A straight projection: which directions are right and up on paper, and which way is nearer."""
 
     title: str
     right: tuple[float, float, float]
@@ -94,7 +94,7 @@ class Drawn:
 
     @property
     def arm(self) -> Floats:
-        """Where the arm hangs from, shoulder given, elbow and hand at the start, shape (4, 3) [m, body frame]."""
+        """Shoulder at rest, shoulder brought along, elbow and hand at the start, shape (4, 3) [m, body frame]."""
         held = HeldPosture(0.0, float(self.beats[-1]), self.posture)
         carriage = Carriage(body=self.body, held=(held,))
         start, hand = self.beats[:1], self.motion.hand[:1]
@@ -114,9 +114,9 @@ class Drawn:
 
     def spots(self, at: int, places: Sequence[tuple[float, float]]) -> Floats:
         """Places on the prop (along, across) at one instant, shape (k, 3) [m, body frame]."""
-        own = self.motion
-        wide = np.cross(own.plane[at], own.tether[at])
-        return np.stack([own.hand[at] + a * own.tether[at] + c * wide for a, c in places])
+        motion = self.motion
+        wide = np.cross(motion.plane[at], motion.tether[at])
+        return np.stack([motion.hand[at] + a * motion.tether[at] + c * wide for a, c in places])
 
 
 def drawn(one: OnePattern, side: Side = "right") -> Drawn:
@@ -136,22 +136,22 @@ def drawn(one: OnePattern, side: Side = "right") -> Drawn:
 
 
 def drawn_hands(one: OnePattern) -> list[Drawn]:
-    """The right hand; the left one too where it does something else."""
+    """The right hand, and the left one too if it differs."""
     sides: tuple[Side, ...] = ("right",) if one.alike else ("right", "left")
     return [drawn(one, side) for side in sides]
 
 
 def pattern_figure(one: OnePattern) -> Figure:
-    """Four views of a pattern as it is danced."""
+    """Four views of a pattern as danced."""
     hands = drawn_hands(one)
     figure = Figure(figsize=(8.27, 8.9), layout="constrained")
     given = ", ".join(f"{key} {value}" for key, value in one.given.items())
     words = "; ".join([who_words(one), *danced_words(one), *filter(None, [verdict(one.proven)])])
     title = one.name + (f"   ({given})" if given else "")
-    told = fill(words.replace(" cm", "\u00a0cm"), 118)
-    room = "\n" * (1 + told.count("\n"))
+    caption = fill(words.replace(" cm", "\u00a0cm"), 118)
+    room = "\n" * (1 + caption.count("\n"))
     figure.suptitle(title + room, fontsize=15, fontweight="bold")
-    figure.text(0.5, 0.962, told, fontsize=8.5, ha="center", va="top", color="#333333")
+    figure.text(0.5, 0.962, caption, fontsize=8.5, ha="center", va="top", color="#333333")
     grid = figure.subplots(2, 2)
     for axes, view in zip(grid.ravel(), VIEWS, strict=True):
         draw_view(axes, hands, view)
@@ -167,8 +167,8 @@ def pattern_figure(one: OnePattern) -> Figure:
 
 
 def _legend(one: OnePattern, hands: Sequence[Drawn]) -> str:
-    """What the signs of a drawing mean."""
-    signs = ["grid 0.5 m", "● start, arrow: the way the head goes", "dashed: hand", "△ in   ▽ out"]
+    """Legend of a drawing."""
+    signs = ["grid 0.5 m", "● start, arrow: direction of the head", "dashed: hand", "△ in   ▽ out"]
     below = [f"grey: body, {one.body.stature:.2f} m; its arms at the start"]
     if any(shown.rear is not None for shown in hands):
         signs.append("dotted: rear head")
@@ -213,7 +213,7 @@ def draw_trail(
     nearness = (depth[:-1] - depth.min()) / reach if reach > _FLAT else np.full(len(pieces), 0.5)
     left = shown.side == "left"
     thick = wide * (0.5 + nearness)
-    # a right hand's trail lies over a left one's in the same place, which is seen on both sides of it
+    # where trails coincide the right hand's is on top, with the left one's showing on both sides
     edge = LineCollection(pieces, linewidths=thick + 0.9 if left else thick, capstyle="round")
     edge.set_zorder(4.0 if left else 4.2)
     if colour is None:
@@ -232,7 +232,7 @@ def draw_trail(
 
 
 def draw_body(axes: Axes, body: Body, view: View, posture: Posture = UPRIGHT) -> None:
-    """The body's outline to scale, given way; a wheelchair behind it."""
+    """The body's outline to scale, in its posture; a wheelchair behind it."""
     wheels: dict[bool, list[Floats]] = {}
     for capsule in PosedBody(body, posture).capsules:
         outline = _stadium(view.flat(np.array([capsule.start, capsule.end])), capsule.radius)
@@ -241,7 +241,7 @@ def draw_body(axes: Axes, body: Body, view: View, posture: Posture = UPRIGHT) ->
             continue
         colour, order = (CHAIR, 0.9) if capsule.name == "chair" else (BODY, 1)
         axes.fill(*outline.T, color=colour, linewidth=0, zorder=order)
-    for parts in wheels.values():  # what a wheel is made of, as the disc that it is
+    for parts in wheels.values():  # the pieces of a wheel, drawn as one disc
         axes.fill(*_hull(np.concatenate(parts)).T, color=CHAIR, linewidth=0, zorder=0.9)
 
 
@@ -269,7 +269,7 @@ def _stadium(ends: Floats, radius: float) -> Floats:
 
 
 def _beats(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
-    """Whole beats on the trails, with their numbers; those of one spot share a label."""
+    """Whole beats on the trails, with their numbers; beats at one spot share a label."""
     spots: list[tuple[Floats, str]] = []
     crowd: list[Floats] = []
     for shown in hands:
@@ -290,25 +290,25 @@ def _beats(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
 
 
 def _numbers(axes: Axes, spots: Sequence[tuple[Floats, str]], crowd: Floats, off: float) -> None:
-    """Each label on that side of its spot where least is drawn."""
+    """Put each label on the side of its spot where least is drawn."""
     turns = np.linspace(0, 2 * np.pi, 16, endpoint=False)
     ways = off * np.stack((np.cos(turns), np.sin(turns)), axis=-1)
-    for spot, said in spots:
+    for spot, label in spots:
         around = spot + ways * [
-            1 + 0.14 * (len(said) - 1),
+            1 + 0.14 * (len(label) - 1),
             1,
-        ]  # a longer text stands farther beside
+        ]  # longer text stands farther away
         near = np.linalg.norm(crowd[None] - around[:, None], axis=-1)
         place = around[int(np.argmin(np.sum(np.exp(-((near / (0.6 * off)) ** 2)), axis=1)))]
         crowd = np.concatenate((crowd, np.repeat(place[None], _PER_BEAT, axis=0)))
         axes.annotate(
-            said, place, fontsize=8, ha="center", va="center", color=DRAWING_INK, zorder=9,
+            label, place, fontsize=8, ha="center", va="center", color=DRAWING_INK, zorder=9,
             bbox={"boxstyle": "round,pad=0.1", "facecolor": "white", "edgecolor": "none", "alpha": 0.6},
         )  # fmt: skip
 
 
 def labels(spots: Floats) -> list[tuple[Floats, str]]:
-    """Numbers of the beats at spots (n, 2) [m on paper]; beats that meet in a spot are told together."""
+    """Numbers of the beats at spots (n, 2) [m on paper]; beats that meet at a spot are numbered together."""
     groups: list[list[int]] = []
     for k, spot in enumerate(spots):
         near = [g for g in groups if np.linalg.norm(spots[g[0]] - spot) < SAME_SPOT]
@@ -320,7 +320,7 @@ def labels(spots: Floats) -> list[tuple[Floats, str]]:
 
 
 def draw_prop(axes: Axes, shown: Drawn, view: View, at: int) -> None:
-    """The prop itself at one instant: what it is made of, and the wicks beside the trail."""
+    """The prop itself at one instant: its parts, and the wicks beside the trail."""
     lines = [solid for solid in shown.prop.solids if solid.start != solid.end]
     ends = shown.spots(at, [spot[:2] for line in lines for spot in (line.start, line.end)])
     for start, end in zip(view.flat(ends[::2]), view.flat(ends[1::2]), strict=True):
@@ -332,7 +332,7 @@ def draw_prop(axes: Axes, shown: Drawn, view: View, at: int) -> None:
 
 
 def _ins_and_outs(axes: Axes, shown: Drawn, view: View) -> None:
-    """Where the tether points at the middle of the hand's path, or away from it."""
+    """Mark where the tether points at the middle of the hand's path, or away from it."""
     away = shown.motion.hand[:-1] - shown.motion.hand[:-1].mean(axis=0)
     size = np.linalg.norm(away, axis=1)
     if size.min() < 0.05:
@@ -349,7 +349,7 @@ def _ins_and_outs(axes: Axes, shown: Drawn, view: View) -> None:
 
 
 def draw_start(axes: Axes, head: Floats, side: Side, *, size: float) -> None:
-    """Where a head starts, and which way it goes."""
+    """Mark where a head starts, and its direction."""
     left = side == "left"
     axes.plot(*head[0], "s" if left else "o", color="white" if left else DRAWING_INK, markeredgecolor=DRAWING_INK,
               markeredgewidth=size / 6, markersize=size * (0.8 if left else 1.0), zorder=8)  # fmt: skip
@@ -364,7 +364,7 @@ def draw_start(axes: Axes, head: Floats, side: Side, *, size: float) -> None:
 
 
 def outline(shown: Drawn) -> Floats:
-    """Points that hold all of a hand's prop, over all beats, shape (n, 3) [m, body frame]."""
+    """Points that enclose a hand's prop over all beats, shape (n, 3) [m, body frame]."""
     wide = np.cross(shown.motion.plane, shown.motion.tether)
     ends = [
         shown.motion.hand + spot.along * shown.motion.tether + spot.across * wide
@@ -375,13 +375,13 @@ def outline(shown: Drawn) -> Floats:
 
 
 def _whole(hands: Sequence[Drawn]) -> Floats:
-    """Points that hold all that is drawn."""
+    """Points that enclose everything drawn."""
     body = [[0.3, 0, 0], [-0.3, 0, 0], [0, 0, hands[0].body.stature]]
     return np.concatenate((*(outline(shown) for shown in hands), body))
 
 
 def _half(hands: Sequence[Drawn]) -> float:
-    """Half of what each view shows [m]: the same in all, so that they are drawn to one scale."""
+    """Half the size that each view shows [m]: the same in all, so that they share one scale."""
     whole = _whole(hands)
     return max(float(np.ptp(each.flat(whole), axis=0).max()) for each in VIEWS) / 2 + 0.14
 
@@ -393,7 +393,7 @@ def _frame(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
     axes.set_xlim(low[0], high[0])
     axes.set_ylim(low[1], high[1])
     axes.set_aspect("equal", adjustable="box")
-    # ticks within the limits only: others would widen this view, and not the next
+    # ticks within the limits only: others would widen this view but not the next
     axes.set_xticks(np.arange(np.ceil(low[0] * 2) / 2, high[0], 0.5))
     axes.set_yticks(np.arange(np.ceil(low[1] * 2) / 2, high[1], 0.5))
     axes.tick_params(labelbottom=False, labelleft=False, length=0)
@@ -404,5 +404,5 @@ def _frame(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
 
 
 def _scale(shown: Drawn) -> ScalarMappable:
-    own = LEFT_TRAIL if shown.side == "left" else TRAIL
-    return ScalarMappable(Normalize(0.0, float(shown.beats[-1])), own)
+    colours = LEFT_TRAIL if shown.side == "left" else TRAIL
+    return ScalarMappable(Normalize(0.0, float(shown.beats[-1])), colours)

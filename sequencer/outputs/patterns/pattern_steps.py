@@ -1,6 +1,6 @@
-"""Build steps on one page: every station with a small drawing, for a teacher to hand on.
+"""Build steps on one page: every station with a small drawing, for a teacher to hand out.
 
-A4 or Letter, one page whatever the number of stations; drawn from behind, as the performer sees it.
+A4 or Letter, one page for any number of stations; drawn from behind, as the performer sees it.
 """
 
 from math import ceil
@@ -33,7 +33,7 @@ def steps_figure(one: OnePattern, *, side: Side = "right", paper: str = "a4") ->
     Raises
     ------
     ValueError
-        If the pattern is no toroid, or it, a parameter or the paper is not known.
+        If the pattern is not a toroid, or the pattern, a parameter or the paper is not known.
     """
     if paper not in PAPERS:
         raise ValueError(f"paper must be one of {', '.join(PAPERS)}, got {paper!r}")
@@ -62,19 +62,19 @@ def steps_figure(one: OnePattern, *, side: Side = "right", paper: str = "a4") ->
     figure.text(0.05, 0.948, fill(about, 138), fontsize=7.5, va="top", linespacing=1.25)
     figure.text(
         0.05, 0.022,
-        "Seen from behind, as the performer sees it. Dashed: the hand's way, dot: hand. Thick line: tether; "
+        "Seen from behind, as the performer sees it. Dashed: hand path, dot: hand. Thick line: tether; "
         "ball: head. Ring: the prop's plane there,\nthick where it is nearer to you. Cross: where this plane "
-        "meets the one before; told from the middle of the hand's circle.",
+        "meets the previous one, measured from the centre of the hand circle.",
         fontsize=7.5, va="bottom", color="#333333",
     )  # fmt: skip
     small = {3: 8.0, 4: 6.8, 5: 6.0, 6: 5.2}[columns]
     width, height = 0.91 / columns, 0.838 / rows
     letters = round(width * wide * 72 / small * 1.75)
-    texts = [_told(station, letters, steady=bool(_steady(stations))) for station in stations]
+    texts = [_caption(station, letters, steady=bool(_steady(stations))) for station in stations]
     most = max(text.count("\n") + 1 for text in texts)
-    said = most * small * 1.2 / 72 / tall  # height of the longest text
+    text_height = most * small * 1.2 / 72 / tall  # height of the longest text
     title = (small + 1.5) * 1.3 / 72 / tall
-    drawing = max(height - said - 1.5 * title, 0.25 * height)
+    drawing = max(height - text_height - 1.5 * title, 0.25 * height)
     for k, (station, text) in enumerate(zip(stations, texts, strict=True)):
         left = 0.05 + (k % columns) * width
         top = 0.898 - (k // columns) * height
@@ -91,14 +91,14 @@ def steps_figure(one: OnePattern, *, side: Side = "right", paper: str = "a4") ->
 
 
 def _steady(stations: list[Station]) -> str:
-    """A sentence on what changes from station to station, where it is always the same."""
+    """A sentence on what changes from station to station, if it is always the same."""
     changes = {station.change for station in stations[1:]}
     if len(changes) != 1:
         return ""
     return f"From each station to the next {changes.pop().replace(', the', ' and the')}. "
 
 
-def _told(station: Station, letters: int, *, steady: bool) -> str:
+def _caption(station: Station, letters: int, *, steady: bool) -> str:
     lines = [f"hand: {station.place}", station.performer.replace(" plane", "")]
     if station.audience != station.performer:
         lines.append(f"audience: {station.audience.split(', ', 1)[-1]}")

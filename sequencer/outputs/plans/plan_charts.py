@@ -1,4 +1,4 @@
-"""Formations over the song, where flames have been, and the closest pair over time."""
+"""Charts of the formations over the song, of where flames have been, and of the closest pair over time."""
 
 import textwrap
 from collections.abc import Sequence
@@ -19,7 +19,7 @@ from sequencer.timing.position import clock_text
 from sequencer.timing.tempo import TempoMap
 
 _COLUMNS = 3
-_CELL = 0.1  # [m] of the map of flames
+_CELL = 0.1  # [m] cell size of the flame map
 
 
 def formation_strip(
@@ -30,7 +30,7 @@ def formation_strip(
     *,
     title: str = "",
 ) -> Figure:
-    """Small plans of every formation in turn, with when it stands.
+    """Small plans of all formations in order, each with its time.
 
     Parameters
     ----------
@@ -106,7 +106,7 @@ def flame_map(
     start, end : float
         Beats.
     per_beat : int
-        Instants taken in each beat; this picture is sampled, it proves nothing.
+        Instants sampled in each beat; this picture proves nothing.
     title : str
 
     Returns
@@ -186,7 +186,7 @@ def flame_seconds(
     start, end : float
         Beats.
     per_beat : int
-        Instants taken in each beat.
+        Instants sampled in each beat.
 
     Returns
     -------
@@ -197,7 +197,7 @@ def flame_seconds(
 
     Notes
     -----
-    Source: counting of samples. Error: one sample's time at every pass, one cell (0.1 m) at the rim.
+    Source: counting samples. Error: one sample's time at every pass, one cell (0.1 m) at the edge.
     """
     left, down, right, up = box
     x = np.arange(left, right + _CELL, _CELL)
@@ -237,7 +237,7 @@ def closest_chart(
     per_beat: int = 16,
     title: str = "",
 ) -> Figure:
-    """Distance of the closest pair over time, with the requirement and the proven spans under it.
+    """Distance of the closest pair over time, with the required distance and the proven spans below it.
 
     Parameters
     ----------
@@ -291,8 +291,8 @@ def closest_chart(
         names = shown(f"{dancers[found.first[best]].name} – {dancers[found.second[best]].name}")
         least_m = float(found.distance[best])
         words = f"{least_m:.2f} m" if least_m >= 0 else f"overlap of {-least_m:.2f} m"
-        said = f"closest: {words} at {clock_text(at)}, {names} (required {required:.2f} m)"
-        axes.set_title(said, loc="left", fontsize=8)
+        title_text = f"closest: {words} at {clock_text(at)}, {names} (required {required:.2f} m)"
+        axes.set_title(title_text, loc="left", fontsize=8)
     axes.set_xlim(float(seconds[0]), float(tempo.seconds_from_beats(end)))
     axes.set_ylim(min(0.0, float(found.distance[best]) - 0.1), top)
     axes.set_xlabel("time [s]")

@@ -1,4 +1,4 @@
-"""How much of the place a plan shows, and where on it an audience line is named. Stage frame [m]."""
+"""How much of the venue a plan shows, and where an audience line gets its label. Stage frame [m]."""
 
 from collections.abc import Sequence
 from typing import Any
@@ -9,13 +9,13 @@ from sequencer.arrays import Floats
 from sequencer.geometry.regions import AudienceEdge, Venue
 from sequencer.motion.performers.dancer import Dancer
 
-_FARTHEST = 12.0  # [m] from the stage: an audience farther away need not be seen
+_FARTHEST = 12.0  # [m] from the stage: an audience farther away need not be shown
 
 
 def extent(
     dancers: Sequence[Dancer], venue: Venue, *, surroundings: bool = True
 ) -> tuple[float, float, float, float]:
-    """Left, bottom, right and top of what must be seen [m]."""
+    """Left, bottom, right and top of the area that must be shown [m]."""
     points: list[tuple[float, float]] = []
     for dancer in dancers:
         stops = [dancer.floor.place, *(move.place for move in dancer.floor.moves)]
@@ -32,7 +32,7 @@ def extent(
     room = 0.07 * (high - low)
     least, most = low.copy(), high.copy()
     for edge in venue.audience if surroundings else ():
-        # Far ends of an audience line need not be seen; what faces the stage must, with its name beside it.
+        # The far ends of an audience line may be cut off; the part facing the stage must show, with its name.
         for axis, way, near in _facing(edge, low, high):
             if way < 0:
                 least[axis] = min(least[axis], max(near, low[axis] - _FARTHEST) - room[axis])
@@ -42,7 +42,7 @@ def extent(
 
 
 def seen_edge(edge: AudienceEdge, axes: Any) -> tuple[tuple[float, float], tuple[float, float]]:
-    """Middle of the longest stretch of an audience line inside the axes, and the way off the stage [m].
+    """Middle of the longest stretch of an audience line inside the axes, and the direction away from the stage [m].
 
     Parameters
     ----------
@@ -70,7 +70,7 @@ def seen_edge(edge: AudienceEdge, axes: Any) -> tuple[tuple[float, float], tuple
 
 
 def _facing(edge: AudienceEdge, low: Floats, high: Floats) -> list[tuple[int, int, float]]:
-    """On which sides of a box a line faces it: axis, way, and how far it goes there [m]."""
+    """The sides of a box that a line faces: axis, direction, and extent there [m]."""
     import shapely
 
     line = shapely.LineString(edge.line)

@@ -1,7 +1,7 @@
-"""Words on a plan that never lie on one another: each takes the nearest free spot about its place.
+"""Labels on a plan that never overlap: each takes the nearest free spot around its place.
 
-A word that has no free spot near its place is led there by a thin line; one that may be left out is.
-Everything is measured in the picture's own pixels, after the layout is fixed.
+A label without a free spot nearby is joined to its place by a thin line, or left out if it is optional.
+Everything is measured in the picture's pixels, after the layout is fixed.
 """
 
 from collections.abc import Iterator, Sequence
@@ -19,33 +19,33 @@ _RINGS = 40
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Label:
-    """A word that belongs to a place on the plan."""
+    """A label that belongs to a place on the plan."""
 
     text: str
     at: tuple[float, float]  # [m]
-    off: float = 0.0  # [m] free room about the place that the word keeps out of, if it can
+    off: float = 0.0  # [m] space around the place that the label avoids, if it can
     ink: str
     size: float = 8.0  # [pt]
     bold: bool = False
-    boxed: str | None = None  # ink of a frame about it
+    boxed: str | None = None  # ink of a frame around it
     needed: bool = True  # False: left out where there is no room near its place
-    inside: bool = False  # its own place is tried first
+    inside: bool = False  # the place itself is tried first
     first: tuple[float, float] = (0.0, -1.0)  # direction that is tried first
-    upright: bool = False  # written from below upwards
+    upright: bool = False  # written from bottom to top
 
 
 def place_labels(
     axes: Any, labels: Sequence[Label], *, keep_out: Sequence[LabelBox] = ()
 ) -> list[bool]:
-    """Write labels into axes whose layout is fixed; which of them found room.
+    """Write labels into axes whose layout is fixed; returns whether each found room.
 
     Parameters
     ----------
     axes : matplotlib Axes
     labels : sequence of Label
-        Those that matter most first.
+        The most important first.
     keep_out : sequence of (left, bottom, right, top)
-        Boxes that no word may touch but those inside their own place [px].
+        Boxes that no label may touch, except one written inside its place [px].
     """
     taken: list[LabelBox] = []
     frame = axes.get_window_extent()
@@ -110,7 +110,7 @@ def _measured(written: Any) -> tuple[float, float]:
 def _spots(
     label: Label, at: tuple[float, float], size: tuple[float, float], free: float
 ) -> Iterator[tuple[int, tuple[float, float]]]:
-    """Centres for a word, nearest first: its place, then rings about it from the wished direction on."""
+    """Candidate centres for a label, nearest first: its place, then rings around it, preferred direction first."""
     if label.inside:
         yield 0, at
     start = np.arctan2(label.first[1], label.first[0])
@@ -120,7 +120,7 @@ def _spots(
         for k in order:
             angle = start + 2 * np.pi * k / turns
             c, s = np.cos(angle), np.sin(angle)
-            # The nearest edge of the word lies on the ring, whichever way it is.
+            # The nearest edge of the label lies on the ring in every direction.
             reach = 0.5 * (abs(c) * size[0] + abs(s) * size[1]) + free + 3.0 * ring * ring**0.5
             yield ring, (at[0] + c * reach, at[1] + s * reach)
 

@@ -1,4 +1,4 @@
-"""Inks, hatches and letters that all plan pictures share: told apart in grey print and without colour."""
+"""Inks, hatches and fonts that all plan pictures share: distinct in grey print and without colour."""
 
 from functools import cache
 from typing import Any
@@ -8,13 +8,13 @@ PLAN_SOFT = "#6b6b6b"
 PLAN_FAINT = "#c9c9c9"
 PLAN_PAPER = "#ffffff"
 PLAN_FLOOR = "#f4f1ea"
-PLAN_FLAME = "#e69f00"  # orange and blue of Okabe and Ito's set for all kinds of colour vision
+PLAN_FLAME = "#e69f00"  # orange and blue of Okabe and Ito's palette for all kinds of colour vision
 COOL = "#0072b2"
 STOP = "#b2182b"
 
 
 def shown(text: str) -> str:
-    """Text with what the picture's letters lack as an empty box, so that nothing is lost unseen."""
+    """Text with an empty box for each letter that the picture's font lacks, so that nothing vanishes unnoticed."""
     known = _letters()
     return "".join(c if ord(c) in known or c == "\n" else "□" for c in text)
 
@@ -29,7 +29,7 @@ def _letters() -> frozenset[int]:
 
 
 def fitted_names(names: list[str]) -> dict[str, str]:
-    """A short mark for each name: as many first letters as tell them apart, at most four."""
+    """A short mark for each name: as many first letters as make them distinct, at most four."""
     out = {}
     for k, name in enumerate(names):
         for length in range(1, 5):

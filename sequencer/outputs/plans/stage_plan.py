@@ -1,6 +1,6 @@
-"""The stage from above: who stands where and looks which way, reach, flames, crew, the closest pair.
+"""The stage from above: who stands where and faces which way, reach, flames, crew, the closest pair.
 
-Stage frame [m]; the audience is at the bottom of the sheet, as whoever stands in front of it sees it.
+Stage frame [m]; the audience is at the bottom of the sheet, as seen from the front.
 """
 
 import math
@@ -33,22 +33,20 @@ from sequencer.outputs.plans.plan_style import (
 
 _BODY = 0.25  # [m] radius of the mark for a person, on a small stage
 _MOST_NAMED = 12  # performers; more are numbered, with a key under the plan
-_LETTER = 0.62  # of the size of letters: the mean width of one
+_LETTER = 0.62  # mean width of a letter, as a share of the type size
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PlanPicture:
-    """What a plan is drawn for."""
+    """What a plan shows, and how."""
 
     title: str = ""
     required: float | None = None  # [m] between performers; None leaves the closest pair out
     reach: bool = True
     props: bool = True
     names: bool = True
-    surroundings: bool = True  # False: the stage alone, as large as it goes
-    mark: float = (
-        0.016  # radius of a person's mark, of the picture's longer side, if that is larger
-    )
+    surroundings: bool = True  # False: the stage alone, as large as possible
+    mark: float = 0.016  # radius of a person's mark as a share of the picture's longer side, if that is larger
     size: tuple[float, float] = (7.2, 7.2)  # [in]
 
 
@@ -99,7 +97,7 @@ def stage_plan(
 def draw_shapes(
     axes: Any, dancers: Sequence[Dancer], venue: Venue, beat: float, *, picture: PlanPicture
 ) -> None:
-    """Draw all of a plan but its words into axes that are there already."""
+    """Draw all of a plan except its words into existing axes."""
     left, down, right, up = extent(dancers, venue, surroundings=picture.surroundings)
     axes.set_xlim(left, right)
     axes.set_ylim(down, up)
@@ -134,7 +132,7 @@ def _write(
     picture: PlanPicture,
     pair: "_Pair | None",
 ) -> None:
-    """All words of a plan, those that matter most first."""
+    """All words of a plan, the most important first."""
     mark = _mark(axes, picture)
     labels = _letters(axes, dancers, beat, picture)
     if pair is not None and picture.required is not None:
@@ -207,7 +205,7 @@ def _letters(
 
 
 def _boxes(axes: Any, places: Sequence[tuple[float, float]], half: float) -> list[LabelBox]:
-    """Boxes about places, which words keep out of [px]."""
+    """Boxes around places that words must avoid [px]."""
     at = [axes.transData.transform(place) for place in places]
     return [(float(x) - half, float(y) - half, float(x) + half, float(y) + half) for x, y in at]
 
@@ -216,8 +214,8 @@ def _key(dancers: Sequence[Dancer], picture: PlanPicture) -> str:
     """Numbers and names in columns that fit the picture."""
     names = [f"{k + 1} {shown(dancer.name[:24])}" for k, dancer in enumerate(dancers)]
     wide = int(picture.size[0] * 72 * 0.9 / (8 * _LETTER))
-    told = "   ".join(name.replace(" ", "\u00a0") for name in names)
-    return "\n".join(textwrap.wrap(told, wide))
+    key = "   ".join(name.replace(" ", "\u00a0") for name in names)
+    return "\n".join(textwrap.wrap(key, wide))
 
 
 def _pair(point: Any) -> tuple[float, float]:
@@ -347,7 +345,7 @@ def _props(axes: Any, dancer: Dancer, beat: float, *, lit: bool) -> None:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Pair:
-    """The two who are nearest at a beat."""
+    """The two performers who are closest at a beat."""
 
     first: Dancer
     second: Dancer
@@ -360,7 +358,7 @@ class _Pair:
 
 
 def _nearest(dancers: Sequence[Dancer], beat: float) -> _Pair | None:
-    """The closest two; those whose reaches are farther apart than the best are not looked at."""
+    """The closest two; pairs whose reaches are farther apart than the best so far are skipped."""
     places = [dancer.floor.at(beat).place for dancer in dancers]
     rows = sorted(
         (math.dist(places[i], places[j]) - dancers[i].reach - dancers[j].reach, i, j)
@@ -391,11 +389,15 @@ def _say_closest(axes: Any, pair: _Pair, picture: PlanPicture) -> None:
         f"{shown(who.name)}'s {who.part_name(int(part))}"
         for who, part in zip((pair.first, pair.second), pair.near.part[0], strict=True)
     ]
-    said = f"closest: {_apart(pair)}, {' – '.join(parts)} (required\u00a0{required:.2f}\u00a0m)"
+    title_text = (
+        f"closest: {_apart(pair)}, {' – '.join(parts)} (required\u00a0{required:.2f}\u00a0m)"
+    )
     (left, right), (down, up) = axes.get_xlim(), axes.get_ylim()
     share = min(1.0, (right - left) / (up - down))  # of the picture's width that the plan takes
     wide = int(picture.size[0] * 72 * 0.85 * share / (8 * _LETTER))
-    axes.set_title("\n".join(textwrap.wrap(said, max(wide, 30))), loc="left", fontsize=8, color=ink)
+    axes.set_title(
+        "\n".join(textwrap.wrap(title_text, max(wide, 30))), loc="left", fontsize=8, color=ink
+    )
 
 
 def _legend(figure: Figure, dancers: Sequence[Dancer], beat: float, picture: PlanPicture) -> None:

@@ -1,4 +1,4 @@
-"""The rehearsal page: one HTML file that dances a show, or one pattern, from disk and without a network."""
+"""The rehearsal page: one HTML file that dances a show or a single pattern, opened from disk, without a network."""
 
 from sequencer.outputs.rehearsal.page import rehearsal_page, write_page
 

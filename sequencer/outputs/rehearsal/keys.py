@@ -1,11 +1,11 @@
-"""Motion as quantised key samples: what the rehearsal page interpolates instead of laws.
+"""Motion as quantised key samples: the rehearsal page interpolates these instead of evaluating laws.
 
 A track covers a span of beats in chunks of `CHUNK` beats. A chunk holds, channel by channel, samples
 at equal steps with two more before its start and three more after its end, as 16-bit whole numbers;
-between them a polynomial of degree 5 through the six nearest samples is taken. Each chunk has the
-fewest samples with which the error stays below `GOAL` wherever it was looked at. Samples are written as
-second differences, zigzag-coded, low bytes before high bytes, and deflated; rising and falling repeats
-of a pattern come out as repeats there.
+values between them come from a polynomial of degree 5 through the six nearest samples. Each chunk has the
+fewest samples that keep the error below `GOAL` at every instant checked. Samples are written as
+second differences, zigzag-coded, low bytes before high bytes, and deflated; repeats
+of a pattern come out as repeated bytes.
 
 Frames: hands in the body frame [m], tether and plane as unit vectors, floor in the stage frame [m].
 Source of the interpolation: Lagrange's formula, M. Abramowitz and I. A. Stegun, Handbook of
@@ -28,22 +28,22 @@ from sequencer.motion.performers.walks import WalkPath
 Shorts = NDArray[np.int16]
 
 CHUNK = 8  # [beats]
-_BEFORE, AFTER = 2, 3  # samples beyond a chunk's own
-DENSITIES = (1, 4, 8, 16, 24, 32, 48, 64, 96, 128, 192, 256, 384, 512, 1024)  # intervals a chunk
-GOAL = 6e-4  # [m] of one prop in the body frame, and of the place on the floor
+_BEFORE, AFTER = 2, 3  # extra samples before and after a chunk
+DENSITIES = (1, 4, 8, 16, 24, 32, 48, 64, 96, 128, 192, 256, 384, 512, 1024)  # intervals per chunk
+GOAL = 6e-4  # [m] greatest error of a prop in the body frame, and of the place on the floor
 LENGTH_STEP = 2.5e-4  # [m]
-UNIT_STEP = 1 / 30_000  # [1] of tether and of facing
+UNIT_STEP = 1 / 30_000  # [1] for tether and facing
 PLANE_STEP = 1 / 64  # [1]
 PLANE_GOAL = 0.05  # [1]
-_LOOKS = 48  # least instants a chunk at which the error is looked at
+_LOOKS = 48  # instants per chunk, at least, at which the error is checked
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class KeySamples:
-    """Key samples of one prop or of one way over the floor."""
+    """Key samples of one prop, or of one path over the floor."""
 
     start: float  # [beats]
-    intervals: tuple[int, ...]  # a chunk
+    intervals: tuple[int, ...]  # per chunk
     steps: tuple[float, ...]  # of each channel: value = base + step · sample
     bases: tuple[float, ...]
     samples: Shorts  # (k,) chunk by chunk, channel by channel
@@ -61,7 +61,7 @@ class KeySamples:
 
         Notes
         -----
-        Source: Lagrange's formula (module). The twin of the page's own reading.
+        Source: Lagrange's formula (module). Mirrors the page's interpolation.
         """
         channels = len(self.steps)
         counts = np.array(self.intervals)
@@ -153,7 +153,7 @@ def floor_track(floor: WalkPath, reach: float, start: float, end: float) -> KeyS
     looked = np.asarray(np.linspace(start, end, 2 + 4 * int(end - start)), dtype=np.float64)
     places = values(looked)[:, :2]
     low, high = places.min(axis=0), places.max(axis=0)
-    # A curved walk can swing a little beyond where it was looked at.
+    # A curved walk can swing out a little between the instants checked.
     step = max(LENGTH_STEP, float(np.max(high - low)) / 40_000)
     base = np.round((low + high) / 2, 3)
     return _track(
@@ -169,11 +169,11 @@ def _track(
     steps: tuple[float, ...],
     bases: tuple[float, ...],
 ) -> KeySamples:
-    """The fewest samples a chunk that keep the error below `GOAL`; the densest where none does."""
+    """The fewest samples per chunk that keep the error below `GOAL`; the densest if none does."""
     count = max(1, int(np.ceil((end - start) / CHUNK)))
     open_ = np.arange(count)
     chosen = np.zeros(count, dtype=np.int64)
-    held: list[Shorts] = [np.zeros(0, dtype=np.int16)] * count
+    stored: list[Shorts] = [np.zeros(0, dtype=np.int16)] * count
     step, base = np.array(steps), np.array(bases)
     for n in DENSITIES:
         begin = start + CHUNK * open_[:, None]
@@ -190,7 +190,7 @@ def _track(
         worst = np.max(errors(base + step * read, values(begin + CHUNK / n * at)), axis=1)
         good = (worst <= GOAL) | (n == DENSITIES[-1])
         for row in np.flatnonzero(good):
-            held[open_[row]] = whole[row].T.astype(np.int16).ravel()
+            stored[open_[row]] = whole[row].T.astype(np.int16).ravel()
             chosen[open_[row]] = n
         open_ = open_[~good]
         if len(open_) == 0:
@@ -200,12 +200,12 @@ def _track(
         intervals=tuple(int(n) for n in chosen),
         steps=steps,
         bases=bases,
-        samples=np.concatenate(held),
+        samples=np.concatenate(stored),
     )
 
 
 def packed(tracks: list[KeySamples]) -> str:
-    """Samples of all tracks, coded, deflated and in base 64."""
+    """Samples of all tracks, encoded, deflated and in base 64."""
     coded: list[NDArray[np.uint16]] = [np.zeros(0, dtype=np.uint16)]
     for track in tracks:
         at = 0
@@ -232,13 +232,13 @@ def _differences(block: Shorts) -> NDArray[np.uint16]:
 
 
 def read_points(dancer: Dancer, tracks: dict[str, KeySamples], beats: Floats) -> dict[Side, Floats]:
-    """Hands and heads in the stage frame as the page will show them.
+    """Hands and heads in the stage frame, as the page will show them.
 
     Parameters
     ----------
     dancer : Dancer
     tracks : dict of KeySamples
-        `floor`, and one a side.
+        `floor`, and one for each side.
     beats : ndarray, shape (n,) [beats]
 
     Returns
@@ -248,7 +248,7 @@ def read_points(dancer: Dancer, tracks: dict[str, KeySamples], beats: Floats) ->
 
     Notes
     -----
-    Source: the page's own reading, repeated here so that its error can be stated.
+    Source: the page's interpolation, repeated here so that its error can be stated.
     """
     floor = tracks["floor"].at(beats)
     size = np.hypot(floor[:, 2], floor[:, 3])
@@ -283,7 +283,7 @@ def _across(plane: Floats, tether: Floats) -> Floats:
 def measured_error(
     dancer: Dancer, tracks: dict[str, KeySamples], start: float, end: float
 ) -> float:
-    """Largest distance between drawn and true hands and heads [m], over 24 instants a beat."""
+    """Largest distance between drawn and true hands and heads [m], at 24 instants per beat."""
     count = 2 + int(24 * (end - start))
     worst = 0.0
     for part in np.array_split(np.linspace(start, end, count), max(1, count // 20_000)):

@@ -1,8 +1,8 @@
-"""The page as one file: shell, style, script, document and song put together.
+"""Put the page together as one file: shell, style, script, document and song.
 
 Nothing of the show can become markup: the title is escaped, the document is JSON in a data block in
-which every "<" is written as its code, and a content security policy lets only the page's own script
-and style run, known by their hashes, and forbids every connection.
+which every "<" is written as its code, and a content security policy allows only the page's script
+and style, identified by their hashes, and forbids every connection.
 Source: W3C, Content Security Policy Level 3, hash sources; WHATWG HTML, restrictions on the contents
 of script elements.
 """
@@ -48,7 +48,7 @@ def write_page(path: Path, staged: Staged, report: Report, sound: Sound) -> None
 
 
 def page_from_document(document: Document, sound: Sound) -> str:
-    """The HTML of any document."""
+    """The HTML page of a document."""
     script, style = _asset("page.js"), _asset("page.css")
     whole = document | {"audio": {"kind": sound.kind, "type": sound.type, "notice": sound.notice}}
     media = {"embedded": "blob:", "linked": "file: content: blob: 'self'", "none": "'none'"}[
@@ -74,7 +74,7 @@ def page_from_document(document: Document, sound: Sound) -> str:
         "@SONG@": sound.data if sound.kind == "embedded" else embedded_json(sound.link),
     }
     page = _asset("page.html")
-    # Each mark stands once in the shell; parts are put in from the end, so none is searched for marks.
+    # Each mark occurs once in the shell; parts are inserted from the end, so that none is searched for marks.
     places = sorted(((page.index(mark), mark) for mark in parts), reverse=True)
     for at, mark in places:
         page = page[:at] + parts[mark] + page[at + len(mark) :]
@@ -82,7 +82,7 @@ def page_from_document(document: Document, sound: Sound) -> str:
 
 
 def embedded_json(value: object) -> str:
-    """JSON that can stand inside a script element, whatever it says."""
+    """JSON that is safe inside a script element, whatever it contains."""
     text = json.dumps(value, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
     for letter in "<>&\u2028\u2029":
         text = text.replace(letter, f"\\u{ord(letter):04x}")

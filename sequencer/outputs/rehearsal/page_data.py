@@ -1,4 +1,4 @@
-"""What the rehearsal page knows of a show: one JSON document, positions as coded key samples.
+"""What the rehearsal page knows about a show: one JSON document, with positions as encoded key samples.
 
 Beats, seconds of the track and metres throughout; facings in radians.
 """
@@ -29,7 +29,7 @@ from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
 FORMAT = 1
-ROOM_MARGIN = 8.0  # [beats] of motion kept before and after the track: count-in and trails
+ROOM_MARGIN = 8.0  # [beats] of motion stored before and after the track, for count-in and trails
 STATED_ERROR = 2e-3  # [m]
 
 Document = dict[str, Any]
@@ -103,9 +103,9 @@ def show_document(staged: Staged, report: Report) -> Document:
 
 
 def _apart(report: Report, cast: Collection[str]) -> float | None:
-    """Distance asked between two performers [m]; None where nobody said one."""
-    asked = [each.required for each in report.clearances if set(each.between) <= set(cast)]
-    return max(asked, default=None)
+    """Required distance between two performers [m]; None if there is none."""
+    required = [each.required for each in report.clearances if set(each.between) <= set(cast)]
+    return max(required, default=None)
 
 
 def cast_document(
@@ -122,21 +122,21 @@ def cast_document(
     tracks: list[KeySamples] = []
     worst = 0.0
     for dancer in dancers:
-        own = {"floor": floor_track(dancer.floor, dancer.reach, start, end)}
+        motions = {"floor": floor_track(dancer.floor, dancer.reach, start, end)}
         for side in SIDES:
             if side in dancer.props:
                 prop = dancer.props[side]
                 wide = max(abs(spot.across) for spot in prop.heads)
-                own[side] = prop_track(
+                motions[side] = prop_track(
                     dancer.trajectories[side], prop.farthest, start, end, aside=wide
                 )
-        error = measured_error(dancer, own, start, end)
+        error = measured_error(dancer, motions, start, end)
         if error > STATED_ERROR:
             raise ValueError(
                 f"{dancer.name} moves too fast to be drawn within 2 mm (error {1e3 * error:.1f} mm)"
             )
         worst = max(worst, error)
-        tracks += own.values()
+        tracks += motions.values()
         cast.append(
             {
                 "name": dancer.name,
@@ -158,7 +158,7 @@ def cast_document(
                     }
                     for side, prop in dancer.props.items()
                 },
-                "tracks": {name: _track(track) for name, track in own.items()},
+                "tracks": {name: _track(track) for name, track in motions.items()},
                 "spans": {
                     side: [
                         [_rounded(span.start), _rounded(span.end), span.kind]
@@ -174,8 +174,8 @@ def cast_document(
                     + max(map(_most, dancer.deviation.values()), default=0.0)
                 ),
                 "leeway": {
-                    side: [[_rounded(value) for value in each] for each in own]
-                    for side, own in dancer.deviation.items()
+                    side: [[_rounded(value) for value in each] for each in angles]
+                    for side, angles in dancer.deviation.items()
                 },
             }
         )
@@ -183,7 +183,7 @@ def cast_document(
 
 
 def _room(prop: Prop) -> Document:
-    """What others keep clear of, on the prop's axis; radii unlit and lit."""
+    """What others keep clear of, along the prop's axis; radii unlit and lit."""
     rear = [prop.wick_radius, prop.hot_radius] if prop.burns_behind else [prop.shaft_radius] * 2
     return {
         "ball": _rounded(prop.ball[0]),
@@ -199,7 +199,7 @@ def _most(spans: Sequence[HandDeviation]) -> float:
 
 
 def tempo_document(tempo: TempoMap) -> Document:
-    """The count, to the microsecond."""
+    """Beats and bars of the song, to the microsecond."""
     return {
         "times": [_rounded(float(time)) for time in tempo.times],
         "first": tempo.first,
@@ -209,7 +209,7 @@ def tempo_document(tempo: TempoMap) -> Document:
 
 
 def finding_document(finding: Finding) -> Document:
-    """A finding with all its parts."""
+    """A finding with all its fields."""
     whole = asdict(finding)
     return {key: whole[key] for key in whole if key != "where"}
 
@@ -219,7 +219,7 @@ def _rounded(value: float) -> float:
 
 
 def _body(body: Body, top: float) -> Document:
-    """Measures that a body is drawn from, and the column that distances to others are taken from [m]."""
+    """Measures for drawing a body, and the column from which distances to others are measured [m]."""
     return {
         "stature": body.stature,
         "chair": _chair(body) if body.seated else None,
@@ -236,7 +236,7 @@ def _body(body: Body, top: float) -> Document:
 
 
 def _chair(body: Body) -> Document:
-    """What a wheelchair and the legs of who sits in it are drawn from [m]: knee and sole as (ahead, up)."""
+    """Measures for drawing a wheelchair and its user's legs [m]: knee and sole as (ahead, up)."""
     shank = body.legs[1]
     return {
         "seat": SEAT,
@@ -248,13 +248,13 @@ def _chair(body: Body) -> Document:
 
 
 def _give(body: Body) -> list[float]:
-    """How far a shoulder gives: in, back, forward and up [m]."""
+    """How far a shoulder can move: in, back, forward and up [m]."""
     low, high = body.shoulder_give
     return [-float(low[0]), -float(low[1]), float(high[1]), float(high[2])]
 
 
 def _carriage(carriage: Carriage) -> Document:
-    """Spans in which a posture is held and its five angles [rad]; nothing of who stays upright."""
+    """Spans of each posture and its five angles [rad]; empty for somebody who stays upright."""
     if carriage.upright:
         return {}
     return {
@@ -275,12 +275,12 @@ def _track(track: KeySamples) -> Document:
 
 
 def _blocks(staged: Staged, order: dict[str, int]) -> tuple[list[list[Any]], list[list[str]]]:
-    """Blocks as [performer, start, end, words, link], and the words that they point to."""
+    """Blocks as [performer, start, end, words, link], and the words they refer to."""
     texts: dict[tuple[str, ...], int] = {}
     blocks = []
     for block in staged.blocks:
-        own = block_words(block, staged.dancers[order[block.who]])
-        words = texts.setdefault(tuple(own), len(texts))
+        lines = block_words(block, staged.dancers[order[block.who]])
+        words = texts.setdefault(tuple(lines), len(texts))
         blocks.append(
             [order[block.who], _rounded(block.start), _rounded(block.end), words, int(block.link)]
         )

@@ -1,4 +1,4 @@
-"""The rehearsal page of one pattern: danced on the spot by one performer, with steps through its stations."""
+"""The rehearsal page of one pattern: one performer dances it on the spot, and you can step through its stations."""
 
 from sequencer.geometry.bodies import Side
 from sequencer.motion.performers.dancer import Dancer
@@ -26,7 +26,7 @@ from sequencer.outputs.words.block_words import parameters_text
 from sequencer.outputs.words.posture_words import posture_words, widest_gives
 from sequencer.timing.tempo import TempoMap
 
-_LONGEST = 64  # beats of a pattern that never comes home
+_LONGEST = 64  # beats shown of a pattern that never comes home
 
 
 def pattern_page(one: OnePattern) -> str:
@@ -40,7 +40,7 @@ def pattern_document(one: OnePattern) -> Document:
     Parameters
     ----------
     one : OnePattern
-        The body gives way throughout as was found for it.
+        The body keeps the posture that was found for it.
     """
     end = one.end if one.end <= _LONGEST else min(4 * one.cycle, _LONGEST)
     before, after = -2 * ROOM_MARGIN, end + 2 * ROOM_MARGIN

@@ -1,6 +1,6 @@
-"""The song as the rehearsal page carries it: re-encoded small inside the page, linked, or left out.
+"""The song on the rehearsal page: re-encoded to a small size and embedded, linked, or left out.
 
-The codec is MP3 at a constant rate: every browser plays it, and a place in it is found exactly.
+The codec is MP3 at a constant rate: every browser plays it and can seek in it exactly.
 """
 
 import base64
@@ -16,7 +16,7 @@ from sequencer.arrays import Floats
 
 Carried = Literal["embedded", "linked", "none"]
 RATE = 44_100  # [Hz]
-LEVEL = 0.75  # of libsndfile's scale for MP3, 0 the largest file
+LEVEL = 0.75  # on libsndfile's scale for MP3, where 0 is the largest file
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -27,7 +27,7 @@ class Sound:
     type: str = ""  # media type
     data: str = ""  # base 64, where embedded
     link: str = ""  # relative address, where linked
-    notice: str = ""  # what to tell where there is none
+    notice: str = ""  # what to show if there is none
 
 
 def silent(why: str) -> Sound:
@@ -36,14 +36,14 @@ def silent(why: str) -> Sound:
 
 
 def embedded(samples: Floats, rate: int) -> Sound:
-    """The song inside the page.
+    """The song, embedded in the page.
 
     Parameters
     ----------
     samples : ndarray, shape (n, c) [1]
         One or two channels, −1 … 1.
     rate : int
-        Of the samples [Hz].
+        Sample rate [Hz].
 
     Returns
     -------
@@ -51,7 +51,7 @@ def embedded(samples: Floats, rate: int) -> Sound:
 
     Notes
     -----
-    Source: MPEG-1 layer III by way of libsndfile. Lossy; its time is exact to the sample where the
+    Source: MPEG-1 layer III, by libsndfile. Lossy; timing is exact to the sample if the
     player honours the encoder's delay tag.
     """
     import soundfile

@@ -1,4 +1,4 @@
-"""The table of a show as danced: which two come too close where, how often, and what to rehearse."""
+"""The table of a show as danced: who comes too close to whom and when, how often, and what to rehearse."""
 
 import textwrap
 
@@ -18,7 +18,7 @@ _KINDS = {
 
 
 def danced_lines(danced: Danced, width: int) -> list[str]:
-    """Lines for a terminal of some columns.
+    """Lines for a terminal of a given width.
 
     Parameters
     ----------
@@ -30,7 +30,7 @@ def danced_lines(danced: Danced, width: int) -> list[str]:
     )
     lines = textwrap.wrap(head, width, subsequent_indent="  ")
     if not danced.pairs:
-        return [*lines, "  One performer only: nobody to come too close to."]
+        return [*lines, "  A solo: nobody to come too close to."]
     shown = danced.chances[:_ROWS]
     if shown:
         names = [" – ".join(one.between) for one in shown]
@@ -42,7 +42,7 @@ def danced_lines(danced: Danced, width: int) -> list[str]:
         lines += [_row(name, one, room) for name, one in zip(names, shown, strict=True)]
     more = len(danced.chances) - len(shown)
     if more:
-        lines.append(f"  {more} more, less likely (--json tells all)")
+        lines.append(f"  {more} more, less likely (--json lists all)")
     if danced.clear:
         pairs = "pair" if danced.clear == 1 else "pairs"
         lines += textwrap.wrap(
@@ -65,7 +65,7 @@ def spread_words(danced: Danced) -> str:
 
 
 def percent(share: float) -> str:
-    """A share for people: finer near nothing, where it matters."""
+    """A share for people: finer near zero, where it matters."""
     value = 100 * share
     return f"{value:.2g} %" if 0 < value < 1 else f"{value:.0f} %"
 

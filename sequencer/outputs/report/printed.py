@@ -1,8 +1,8 @@
-"""What the checks said, as a table for a terminal and as JSON for other tools.
+"""The report of the checks, as a table for a terminal and as JSON for other tools.
 
 The JSON keys are fixed: `show`, `ok`, `findings` (`code`, `severity`, `who`, `start`, `end`, `position`,
 `message`, `remedies`, `source`, `where`) and `clearances` (`between`, `distance`, `required`, `at`, `error`,
-`parts`, `where`, `bound`, `position`), besides `unseen`, `cautions` and `danced` (null unless asked for).
+`parts`, `where`, `bound`, `position`), as well as `unseen`, `cautions` and `danced` (null unless requested).
 Seconds and metres.
 """
 
@@ -20,8 +20,8 @@ from sequencer.timing.position import clock_text
 _SIGNS = {"stop": "STOP", "warn": "WARN", "note": "note"}
 _PASSES = 10  # clearances shown in the table; JSON holds all
 _LEAST_WIDTH = 60
-_ALIKE = 3  # notes of one code that are told one by one
-_NAMED = 12  # of more, who and when
+_ALIKE = 3  # notes of one code that are listed one by one
+_NAMED = 12  # further notes for which who and when are given
 
 
 def report_json(report: Report) -> str:
@@ -67,18 +67,18 @@ def report_table(report: Report, *, width: int = 100) -> str:
 
 def _verdict(report: Report) -> str:
     counts = {s: sum(f.severity == s for f in report.findings) for s in SEVERITIES}
-    said = ", ".join(f"{n} {severity}" for severity, n in counts.items() if n)
+    counted = ", ".join(f"{n} {severity}" for severity, n in counts.items() if n)
     if report.ok and counts["warn"]:
-        return f"{report.show}: nothing stops the show as entered, but decide first ({said})"
+        return f"{report.show}: no STOP in the show as entered, but decide on the warnings first ({counted})"
     if report.ok:
-        return f"{report.show}: nothing stands against the show as entered" + (
-            f" ({said})" if said else ""
+        return f"{report.show}: no problems found in the show as entered" + (
+            f" ({counted})" if counted else ""
         )
-    return f"{report.show}: DO NOT DANCE YET ({said})"
+    return f"{report.show}: DO NOT DANCE YET ({counted})"
 
 
 def _gathered(ordered: Iterable[Finding]) -> list[list[Finding]]:
-    """Findings in their order; many notes of one code come together under the first of them."""
+    """Findings in their order; many notes of one code are grouped under the first of them."""
     groups: list[list[Finding]] = []
     notes: dict[str, list[Finding]] = {}
     for finding in ordered:
@@ -97,19 +97,19 @@ def _gathered(ordered: Iterable[Finding]) -> list[list[Finding]]:
 
 
 def _others_lines(others: list[Finding], width: int) -> list[str]:
-    """Who and when, of notes like the one just told."""
+    """Who and when, for further notes like the one above."""
     if not others:
         return []
-    told = [
+    named = [
         f"{', '.join(one.who)} {clock_text(one.start)}" if one.start is not None else "whole show"
         for one in others[:_NAMED]
     ]
-    more = len(others) - len(told)
-    words = f"and {len(others)} more like it: {'; '.join(told)}" + (
+    more = len(others) - len(named)
+    words = f"and {len(others)} more like it: {'; '.join(named)}" + (
         f"; {more} more" if more else ""
     )
     return textwrap.wrap(
-        f"{words} (--json tells each)", width, initial_indent=" " * 6, subsequent_indent=" " * 6
+        f"{words} (--json lists each)", width, initial_indent=" " * 6, subsequent_indent=" " * 6
     )
 
 
@@ -149,7 +149,7 @@ def _clearance_lines(clearances: tuple[Clearance, ...], width: int) -> list[str]
     times = [clock_text(c.at) + (f" ({c.position})" if c.position else "") for c in shown]
     time = max((len(when) for when in times), default=4)
     room = min(max((columns(name) for name in names), default=8), width - 33 - time)
-    lines.append(f"  {'when':<{time}} {fitted('between', room)}  {'closest':>9} {'asked for':>10}")
+    lines.append(f"  {'when':<{time}} {fitted('between', room)}  {'closest':>9} {'required':>10}")
     for when, name, one in zip(times, names, shown, strict=True):
         under = "  under" if one.distance < one.required else ""
         lines.append(
@@ -170,7 +170,7 @@ def _wrapped(sentences: Iterable[str], width: int) -> list[str]:
 
 
 def _finite(content: object) -> object:
-    """JSON knows no infinity: an unbounded distance or error is null."""
+    """JSON has no infinity: an unbounded distance or error becomes null."""
     if isinstance(content, float):
         return content if math.isfinite(content) else None
     if isinstance(content, dict):

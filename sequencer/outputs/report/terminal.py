@@ -1,4 +1,4 @@
-"""Text that fits the columns of a terminal, whatever the script."""
+"""Fit text to terminal columns, in any script."""
 
 import unicodedata
 
@@ -12,7 +12,7 @@ def columns(text: str) -> int:
 
 
 def fitted(text: str, room: int) -> str:
-    """Text cut or filled to exactly `room` columns."""
+    """Text cut or padded to exactly `room` columns."""
     if columns(text) > room:
         while text and columns(text) > room - 1:
             text = text[:-1]

@@ -1,4 +1,4 @@
-"""The run sheets: PDF pages for performers and crew, one module a sheet."""
+"""The run sheets: PDF pages for performers and crew, one module per sheet."""
 
 from collections.abc import Callable
 from pathlib import Path
@@ -24,18 +24,18 @@ def write_sheets(
     ----------
     staged : Staged
     report : Report
-        What the checks said; what stands against the show is printed on every page.
+        Result of the checks; if anything stops the show, every page says so.
     out : Path
-        Folder of this show's print-outs; made if missing.
+        Folder for this show's print-outs; created if missing.
     paper : {"a4", "letter"}
     since : Staged, optional
-        The show of the last print: lines that differ from it are marked, on every sheet.
+        The show as last printed: lines that have changed since are marked, on every sheet.
     since_report : Report, optional
-        What the checks said of it.
+        Result of the checks of that show.
     progress : callable, optional
-        Told what is going on, and the share that is done.
+        Called with what is going on, and the share done.
     removed : callable, optional
-        Told each sheet of the last print that is taken away because this one has none of its name.
+        Called with each sheet of the last print that is removed because this print has none of that name.
 
     Returns
     -------

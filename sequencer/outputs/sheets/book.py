@@ -1,4 +1,4 @@
-"""The group captain's formation book: a plan a change, and who walks from where to where in how many counts.
+"""The captain's formation book: a plan for each change, and who walks where in how many counts.
 
 Lengths in points.
 """
@@ -33,7 +33,7 @@ from sequencer.outputs.sheets.parts.plan import StagePlan
 from sequencer.outputs.sheets.parts.scene import way_length
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 
-_STOP = "You: stop everybody with the agreed call, see that each puts out, count heads upstage of the line."
+_STOP = "You: stop everybody with the agreed call, see that all flames are out, count heads upstage of the line."
 
 
 def book_sheet(edition: Edition) -> Sheet:
@@ -90,7 +90,7 @@ def _change(edition: Edition, index: int, page: Page) -> list[Flowable]:
             f"   ·   {plural(beats, 'count')}"
         )
     until = min(staged.seconds(standing.end), staged.song.duration)
-    held = f"held to {clock(until)}; section {staged.section_at(standing.start) or 'none'}"
+    lasts = f"until {clock(until)}; section {staged.section_at(standing.start) or 'none'}"
     scene = scene_of(edition, index, crew=False)
     tall = page.tall * (0.5 if is_crowded(scene, tall=page.tall * 0.24, wide=page.inner) else 0.24)
     ways = 22.0 + 25.0 * len(standing.spots)
@@ -98,7 +98,7 @@ def _change(edition: Edition, index: int, page: Page) -> list[Flowable]:
         CondPageBreak(min(tall + ways + 62, page.tall)),
         heading(f"{index + 1}  {standing.formation}"),
         Prose(TextSpan(when, "Bold", CUE)),
-        Prose(TextSpan(held, "Regular", TEXT, SOFT), after=2),
+        Prose(TextSpan(lasts, "Regular", TEXT, SOFT), after=2),
         StagePlan(scene, tall=tall),
         Spacer(1, 2),
         _ways(edition, index, page.inner),
@@ -113,13 +113,13 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
     ways = ways_to(staged, standing) if index else {}
     widths = [28.0, room * 0.17, room * 0.31, room * 0.19]
     widths.append(room - sum(widths))
-    rows: list[list[Cell]] = [[head_cell(w) for w in ("", "who", "to", "face", "way")]]
+    rows: list[list[Cell]] = [[head_cell(w) for w in ("", "who", "to", "face", "walk")]]
     for name, (x, y, facing) in standing.spots.items():
-        own = ways.get(name, ())
-        long = way_length(own)
+        path = ways.get(name, ())
+        long = way_length(path)
         way = "stands"
         if long >= 0.05:
-            curved = long > 1.01 * hypot(own[-1][0] - own[0][0], own[-1][1] - own[0][1])
+            curved = long > 1.01 * hypot(path[-1][0] - path[0][0], path[-1][1] - path[0][1])
             way = f"{metres(long)} {'curved' if curved else 'straight'}, mean {long / seconds:.1f}{NB}m/s"
         elif name in before and before[name] != standing.spots[name]:
             way = "turns"

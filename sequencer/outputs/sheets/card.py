@@ -1,7 +1,7 @@
-"""A pocket card: one sheet, printed on one side, cut once and folded to a booklet of eight A7 pages.
+"""A pocket card: one sheet, printed on one side, cut once and folded into a booklet of eight A7 pages.
 
-The eight panels run round the sheet: page 1 lies at the lower right, 2 to 5 along the top from right to
-left (upside down), 6 and 7 at the lower left, 8 beside page 1; the cut parts the two middle columns. A4 gives
+The eight panels run round the sheet: page 1 is at the lower right, 2 to 5 along the top from right to
+left (upside down), 6 and 7 at the lower left, 8 beside page 1; the cut separates the two middle columns. A4 gives
 A7 (74 by 105 mm); Letter gives 70 by 108 mm. Common practice. Lengths in points.
 """
 
@@ -40,7 +40,7 @@ from sequencer.safety.circumstances import cautions_of
 from sequencer.safety.run_of_night import agreed_on_stop
 
 PANELS = 8
-_PAD = 21.0  # of a panel: what home printers leave white, and a thumb
+_PAD = 21.0  # margin of a panel: the edge that home printers cannot print, and room for a thumb
 _FOOT = 15.0
 _TOP = ((0, 5), (1, 4), (2, 3), (3, 2))  # column and page of the upper row, which is upside down
 _LOW = ((0, 6), (1, 7), (2, 8), (3, 1))
@@ -48,15 +48,15 @@ _LOW = ((0, 6), (1, 7), (2, 8), (3, 1))
 
 @dataclass(frozen=True, slots=True)
 class _Style:
-    """How roomy a card is; the first that fits one sheet is taken."""
+    """How roomy a card is; the first setting that fits one sheet is used."""
 
     time: float
     title: float
     pad: float
-    brief: bool  # a place only where it is new
+    brief: bool  # give a place only if it is new
 
 
-_SHORT = 4.0  # [beats] a rest below this is left to the ear
+_SHORT = 4.0  # [beats] shorter rests are left out
 _STYLES = (
     _Style(HEAD, LEAD_SIZE, 2.5, brief=False),
     _Style(HEAD, LEAD_SIZE, 2.0, brief=True),
@@ -79,8 +79,8 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     inner = page.width / 4 - 2 * _PAD
     tall = page.height / 2 - 2 * _PAD - _FOOT
     back = _back(edition, who)
-    own, rest = _fitting(back, _cautions(edition), inner, tall)
-    back[-1:-1] = own  # before the folding hint
+    fitting, rest = _fitting(back, _cautions(edition), inner, tall)
+    back[-1:-1] = fitting  # before the folding hint
     columns: list[list[Flowable]] = []
     for style in _STYLES:
         columns = packed([*_cues(edition, who, inner, style), *rest], inner, tall)
@@ -93,16 +93,16 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     more = columns[PANELS - 2 :]
     sheets = [panels] + [more[k : k + PANELS] for k in range(0, len(more), PANELS)]
     story: list[Flowable] = []
-    for index, own in enumerate(sheets):
+    for index, panels in enumerate(sheets):
         story += [PageBreak()] if index else []
-        story.append(Fold(edition, who, own, page, sheet=index + 1, sheets=len(sheets)))
+        story.append(Fold(edition, who, panels, page, sheet=index + 1, sheets=len(sheets)))
     return story
 
 
 def _fitting(
     fixed: Sequence[Flowable], lines: Sequence[Flowable], room: float, tall: float
 ) -> tuple[list[Flowable], list[Flowable]]:
-    """Lines that still fit a panel beside what stands on it, and the rest."""
+    """Lines that still fit on a panel with its present content, and the rest."""
     left = tall - sum(part.wrap(room, tall)[1] + (part.getSpaceAfter() or 0) for part in fixed)
     fitting = 0
     for line in lines:
@@ -114,7 +114,7 @@ def _fitting(
 
 
 def packed(blocks: Sequence[Flowable], room: float, tall: float) -> list[list[Flowable]]:
-    """Blocks in columns of a height, in order; one that is higher than a column is split."""
+    """Blocks in columns of a given height, in order; a block taller than a column is split."""
     columns: list[list[Flowable]] = [[]]
     left = tall
     waiting = list(blocks)
@@ -133,7 +133,7 @@ def packed(blocks: Sequence[Flowable], room: float, tall: float) -> list[list[Fl
 
 
 def _cues(edition: Edition, who: str, room: float, style: _Style) -> list[Flowable]:
-    """What the card tells of the show: no walks and links, no short rests; a place where it is new."""
+    """What goes on the card: no walks, links or short rests; a place only if it is new."""
     cues = [
         cue
         for cue in cues_of(edition.staged, who)
@@ -182,9 +182,9 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
     lit = "\n".join(
         f"{clock(staged.seconds(b.start))} – {clock(staged.seconds(b.end))}" for b in burns[:3]
     )
-    said = f"version {brief(staged.show.version, most=20)}, {staged.show.date or 'no date'}"
-    issue = Prose(TextSpan(said, "Regular", SMALL))
-    issue.is_constant = True  # new in every print, and no news
+    words = f"version {brief(staged.show.version, most=20)}, {staged.show.date or 'no date'}"
+    issue = Prose(TextSpan(words, "Regular", SMALL))
+    issue.is_constant = True  # differs in every print, so it is not marked as a change
     parts: list[Flowable] = []
     if edition.stops:
         parts.append(_Warning(f"DO NOT DANCE YET ({len(edition.stops)})"))
@@ -217,11 +217,11 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
 
 
 def _cautions(edition: Edition) -> list[Flowable]:
-    """What a pocket card says besides the cues; what the back does not hold follows the cues."""
-    own = cautions_of(edition.staged, edition.report.conditions, reader="pocket")
+    """What a pocket card holds besides the cues; whatever does not fit on the back follows the cues."""
+    cautions = cautions_of(edition.staged, edition.report.conditions, reader="pocket")
     lines: list[Flowable] = [
         Prose(TextSpan(f"– {caution.short}", "Regular", SMALL), leading=1.15, after=1)
-        for caution in own
+        for caution in cautions
     ]
     return [Prose(TextSpan("Remember", "Poster", LEAD_SIZE), leading=1.2), *lines] if lines else []
 
@@ -230,31 +230,31 @@ def _back(edition: Edition, who: str) -> list[Flowable]:
     call = edition.staged.show.stop_call
     agreed = agreed_on_stop(call, who, "performer")
     does = "; ".join(agreed) or "Stop the props, low, away from people; stay, your spotter comes"
-    said = brief(f"Three times “{call.word}”, {call.signal}. {does}.", most=260)
+    stop = brief(f"Three times “{call.word}”, {call.signal}. {does}.", most=260)
     card = edition.staged.show.emergency
     urgent = (
         ("Emergency", card.number),
         ("Meet", card.meeting_point),
         ("First aider", card.first_aider),
     )
-    told = [f"{word}: {entered}" for word, entered in urgent if entered]
+    contacts = [f"{word}: {entered}" for word, entered in urgent if entered]
     hint = (
-        "Print at 100 %, one side. Fold to eight, cut the drawn line between the two inner columns, "
-        "fold to a booklet."
+        "Print single-sided at 100 %. Fold into eight, cut along the line between the two inner columns, "
+        "fold into a booklet."
     )
     return [
         _Stop(),
-        Prose(TextSpan(edition.said(said), "Bold", CUE), leading=1.2, before=4, after=6),
+        Prose(TextSpan(edition.in_order(stop), "Bold", CUE), leading=1.2, before=4, after=6),
         *(
-            Prose(TextSpan(edition.said(brief(line, most=90)), "Bold", TEXT), after=3)
-            for line in told
+            Prose(TextSpan(edition.in_order(brief(line, most=90)), "Bold", TEXT), after=3)
+            for line in contacts
         ),
         Prose(TextSpan(hint, "Italic", TINY, SOFT)),
     ]
 
 
 class _Warning(Flowable):  # type: ignore[misc]
-    """What stands against the show, on a dark field with stripes."""
+    """The warning that the show has a STOP, on a dark field with stripes."""
 
     def __init__(self, words: str) -> None:
         super().__init__()

@@ -1,7 +1,7 @@
-"""The fuel station's sheet: what to soak for whom, when they light, and how fuel is kept. Lengths in points.
+"""The fuel station's sheet: what to soak for whom, when they light, and how to store the fuel. Lengths in points.
 
-A soaked mass is what stays on a wick after the spin-off, as the show file has it; what is spun off comes on
-top and is caught. Volumes follow from the fuel's density.
+A soaked mass is what stays on a wick after the spin-off, as in the show file; what is spun off is
+additional, and is caught. Volumes follow from the fuel's density.
 """
 
 from dataclasses import dataclass
@@ -41,7 +41,7 @@ class Soak:
     start: float  # [beats] when they are lit
     relight: bool
     wicks: int
-    mass: float | None  # [kg] of fuel on all of them; None where a wick's is not known
+    mass: float | None  # [kg] of fuel on all of them; None if it is not known for one of them
 
 
 def fuel_sheet(edition: Edition) -> Sheet:
@@ -50,7 +50,7 @@ def fuel_sheet(edition: Edition) -> Sheet:
 
 
 def soaks(edition: Edition) -> tuple[Soak, ...]:
-    """What is soaked, once for each soak, in the order of lighting."""
+    """One entry for each soak, in the order of lighting."""
     staged = edition.staged
     cast = {dancer.name: dancer for dancer in staged.show.cast}
     found, before = [], set()
@@ -74,7 +74,7 @@ def soaks(edition: Edition) -> tuple[Soak, ...]:
 
 
 def litres(mass: float, liquid: Fuel | None) -> float | None:
-    """Volume of a mass of fuel at its lowest density known [L], so rather too much; None if unknown."""
+    """Volume of a mass of fuel at its lowest known density [L], so rather too much; None if unknown."""
     if liquid is None or liquid.density is None:
         return None
     return 1000.0 * mass / liquid.density.lowest
@@ -84,7 +84,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     room = page.inner
     show = edition.staged.show
     liquid = known_fuel(edition.staged)
-    own = soaks(edition)
+    soaked = soaks(edition)
     facts = [("Fuel", show.fire.fuel if show.fire else "none")]
     if liquid is not None:
         flash = liquid.flash_point
@@ -105,7 +105,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     report = edition.report
     findings = [each for each in report.findings if each.code in report.fuel_codes]
     story += findings_block(edition, findings, room, title="Findings about fuel and burns")
-    story += _soak_block(edition, own, liquid, room)
+    story += _soak_block(edition, soaked, liquid, room)
     story += [Spacer(1, 8), TimelineStrip(edition)]
     story += _steps(edition)
     story += notes_block(edition, findings, room)
@@ -122,19 +122,19 @@ def _prepared(plan: FuelPlan | None) -> str:
 
 
 def _sign_row(room: float) -> Flowable:
-    """The signs that a fuel point carries, by their registered meaning."""
-    own = [sign for sign in signs_for("fuel point") if sign.code in CODES]
+    """The safety signs for a fuel point, by their registered meaning."""
+    signs = [sign for sign in signs_for("fuel point") if sign.code in CODES]
     cells: list[Cell] = [
         [SignMark(sign.code, 40), Prose(TextSpan(sign.what, "Regular", SMALL), before=3)]
-        for sign in own
+        for sign in signs
     ]
-    return grid([cells], [room / len(own)] * len(own), lines=False, pad=2)
+    return grid([cells], [room / len(signs)] * len(signs), lines=False, pad=2)
 
 
 def _soak_block(
-    edition: Edition, own: tuple[Soak, ...], liquid: Fuel | None, room: float
+    edition: Edition, soaked: tuple[Soak, ...], liquid: Fuel | None, room: float
 ) -> list[Flowable]:
-    if not own:
+    if not soaked:
         return [
             heading("What to soak"),
             Prose(TextSpan("Nobody is lit in this show.", "Regular", CUE)),
@@ -144,7 +144,7 @@ def _soak_block(
     rows: list[list[Cell]] = [
         [head_cell(w) for w in ("lit at", "who", "wicks", "fuel on them", "done")]
     ]
-    for soak in own:
+    for soak in soaked:
         amount = "not known: weigh"
         if soak.mass is not None:
             volume = litres(soak.mass, liquid)
@@ -170,8 +170,8 @@ def _soak_block(
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
     tail = Prose(
         TextSpan(
-            f"“To prepare” holds what the wicks take up, of which {SPIN_OFF:.0%} is spun off and caught, and "
-            f"{FUEL_RESERVE:.0%} to spare. Both shares are this tool’s choice; measure your own.",
+            f"“To prepare” is what the wicks take up ({SPIN_OFF:.0%} of it is spun off and caught) plus "
+            f"{FUEL_RESERVE:.0%} spare. Both shares are this tool’s choice; measure your own.",
             "Regular",
             SMALL,
             SOFT,
@@ -200,7 +200,7 @@ def _steps(edition: Edition) -> list[Flowable]:
     lines = []
     if venue.fuel_station is not None:
         x, y = venue.fuel_station
-        lines.append(f"The station stands {place_words(x, y)}, shut while anybody is lit.")
+        lines.append(f"The station is {place_words(x, y)}; keep it shut while anybody is lit.")
     distance = book.strictest("fuel-point-distance")
     if distance is not None:
         lines.append(
@@ -216,7 +216,7 @@ def _steps(edition: Edition) -> list[Flowable]:
                 f"{words}: {span_seconds(rule.number)} at least; the rule says “{rule.printed}”."
             )
     lines += [
-        "One can open at a time; lid on before the next person comes.",
+        "Never more than one can open; lid on before the next person comes.",
         "Wipe hands and handles, then walk to where you light: fuel and flame are never handled together.",
         "Rags go into lidded metal. Spilled fuel is covered and reported before anybody lights.",
         f"After the last flame: seal, count {plural(sum(s.wicks for s in soaks(edition)), 'soaked wick')}, wrap what is hot.",

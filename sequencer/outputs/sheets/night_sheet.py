@@ -20,7 +20,7 @@ _STOP = "You: decide whether to go on, to end, or to clear the place; {}."
 
 
 def night_sheet(edition: Edition) -> Sheet:
-    """The pages by which the lead runs the night."""
+    """The pages from which the lead runs the night."""
     return Sheet(name="night", title="Run of the night", story=partial(_story, edition))
 
 
@@ -30,8 +30,8 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     begins = night.begins or "write in: ____"
     facts = [("Song starts", begins), ("Load-in", _when(night, night.steps[0].at))]
     last = night.steps[-1]
-    called = edition.said(calling(edition.staged.show.emergency.caller))
-    facts.append(("All done", _when(night, last.at)))
+    called = edition.in_order(calling(edition.staged.show.emergency.caller))
+    facts.append(("All clear", _when(night, last.at)))
     story = opening(
         edition,
         room,
@@ -50,10 +50,10 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
 
 
 def _go_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowable]:
-    """Lines that must all be true, with a column for each of the two times they are asked."""
-    rows: list[list[Cell]] = [[head_cell("all must be so"), head_cell("before soaking"), head_cell("before lighting")]]  # fmt: skip
+    """Lines that must all be true, with a column for each of the two times they are checked."""
+    rows: list[list[Cell]] = [[head_cell("all must be true"), head_cell("before soaking"), head_cell("before lighting")]]  # fmt: skip
     rows += [
-        [Prose(TextSpan(edition.said(line), "Regular", CUE), role="TD"), ticked(""), ticked("")]
+        [Prose(TextSpan(edition.in_order(line), "Regular", CUE), role="TD"), ticked(""), ticked("")]
         for line in night.go
     ]
     widths = [room - 170.0, 85.0, 85.0]
@@ -61,13 +61,13 @@ def _go_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowable
     return [
         CondPageBreak(120),
         heading("Go or no-go"),
-        Prose(TextSpan("One no is a no. Anybody may say it.", "Bold", TEXT), after=3),
+        Prose(TextSpan("One no means no. Anybody may say it.", "Bold", TEXT), after=3),
         grid(rows, widths, style, repeat=1, pad=2),
     ]
 
 
 def _steps_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowable]:
-    """A row for what is done, and one for each box under it, so that a long list breaks between boxes."""
+    """A row for the step, and one for each box under it, so that a long list breaks between boxes."""
     widths = [92.0, room * 0.22]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [
@@ -75,21 +75,21 @@ def _steps_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowa
     ]
     style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
     for step in night.steps:
-        lines = [ticked(edition.said(line)) for line in step.checks]
+        lines = [ticked(edition.in_order(line)) for line in step.checks]
         rows.append([*_head(edition, night, step), [_what(edition, step), *lines[:_TOGETHER]]])
         rows += [["", "", line] for line in lines[_TOGETHER:]]
         style.append(("LINEBELOW", (0, len(rows) - 1), (-1, len(rows) - 1), HAIR, RULE))
         first, last = len(rows) - 1 - max(len(lines) - _TOGETHER, 0), len(rows) - 1
         style += [("BOTTOMPADDING", (0, row), (-1, row), 0) for row in range(first, last)]
         style += [("TOPPADDING", (0, row), (-1, row), 0) for row in range(first + 1, last + 1)]
-    said = "Lead times before the song are this tool’s choice: move them as the place demands, in this order."
-    tail = Prose(TextSpan(said, "Regular", SMALL, SOFT), before=3)
+    hint = "Times before the song are suggestions: adjust them to the place, but keep this order."
+    tail = Prose(TextSpan(hint, "Regular", SMALL, SOFT), before=3)
     table = grid(rows, widths, *style, repeat=1, pad=2, lines=False)
     return [CondPageBreak(150), heading("Step by step"), table, tail]
 
 
 def _head(edition: Edition, night: RunOfNight, step: NightStep) -> list[Cell]:
-    """When it is done, and who does it."""
+    """When a step happens, and who does it."""
     when: list[Flowable] = [
         Prose(TextSpan(_when(night, step.at), "Poster", HEAD), leading=1.1, role="TD")
     ]
@@ -99,22 +99,22 @@ def _head(edition: Edition, night: RunOfNight, step: NightStep) -> list[Cell]:
         when.append(
             Prose(TextSpan(f"until {_when(night, step.until)}", "Regular", TEXT), role="TD")
         )
-    names = [brief(edition.said(name)) for name in step.who[:_TOGETHER]]
+    names = [brief(edition.in_order(name)) for name in step.who[:_TOGETHER]]
     if len(step.who) > _TOGETHER:
         names.append(f"and {len(step.who) - _TOGETHER} more")
     return [when, Prose(TextSpan("\n".join(names), "Bold", TEXT), role="TD")]
 
 
 def _what(edition: Edition, step: NightStep) -> Prose:
-    return Prose(TextSpan(edition.said(step.what), "Bold", CUE), leading=1.2, role="TD")
+    return Prose(TextSpan(edition.in_order(step.what), "Bold", CUE), leading=1.2, role="TD")
 
 
 def stop_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowable]:
     """What everybody does on the stop word."""
     rows: list[list[Cell]] = [
         [
-            Prose(TextSpan(brief(edition.said(part.role)), "Bold", CUE), role="TD"),
-            Prose(TextSpan(edition.said("\n".join(part.does)), "Regular", TEXT), role="TD"),
+            Prose(TextSpan(brief(edition.in_order(part.role)), "Bold", CUE), role="TD"),
+            Prose(TextSpan(edition.in_order("\n".join(part.does)), "Regular", TEXT), role="TD"),
         ]
         for part in night.stop
     ]
@@ -141,7 +141,7 @@ def _log_block(night: RunOfNight, room: float) -> list[Flowable]:
 
 
 def _when(night: RunOfNight, seconds: float) -> str:
-    """Clock time where the show says when it begins; else minutes and seconds from the song's start."""
+    """Clock time if the show states when it begins; otherwise minutes and seconds from the song's start."""
     known = night.clock(seconds)
     if known is not None:
         within = 0.0 <= seconds < 60 * MINUTE and seconds % MINUTE

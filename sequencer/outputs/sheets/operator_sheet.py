@@ -1,4 +1,4 @@
-"""The sheet of those at sound and light: every cue with time code at the rates in use. Lengths in points.
+"""The sheet for the sound and lighting operators: every cue with time code at the usual rates. Lengths in points.
 
 Time code counts from 00:00:00:00 at the start of the track.
 """
@@ -42,14 +42,14 @@ class OperatorCue:
     """One moment at which sound or light does, or expects, something."""
 
     seconds: float
-    position: str  # bar.beat; empty where no beat is meant
+    position: str  # bar.beat; empty if there is no beat
     what: str
     who: str
     kind: str  # start, song, stage, lit, out, end
 
 
 def operator_sheet(edition: Edition) -> Sheet:
-    """The operators' pages, wide."""
+    """The operators' pages, landscape."""
     return Sheet(
         name="operator", title="Sound and light", story=partial(_story, edition), wide=True
     )
@@ -75,14 +75,14 @@ def operator_cues(edition: Edition) -> tuple[OperatorCue, ...]:
         if standing.start > standing.walk:
             what = f"walk to {standing.formation}, {plural(standing.start - standing.walk, 'beat')}"
             cues.append(_at(edition, standing.walk, what, "light", "stage"))
-    for kind, word in (("lit", "light up"), ("out", "out")):
+    for kind, word in (("lit", "flames on"), ("out", "flames out")):
         moments: dict[float, list[str]] = {}
         for burn in staged.lit:
             moments.setdefault(burn.start if kind == "lit" else burn.end, []).append(burn.who)
         for beat, names in moments.items():
             numbers = ", ".join(str(edition.number_of(name)) for name in names)
-            said = listed(names, most=3) if len(names) < len(staged.show.names) else "all"
-            cues.append(_at(edition, beat, f"{word}: {said} ({numbers})", "both", kind))
+            names_text = listed(names, most=3) if len(names) < len(staged.show.names) else "all"
+            cues.append(_at(edition, beat, f"{word}: {names_text} ({numbers})", "both", kind))
     cues.append(
         OperatorCue(
             seconds=staged.song.duration, position="", what="track ends", who="sound", kind="end"
@@ -121,7 +121,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         facts=facts,
         stop=doing_on_stop(edition, None, "operator", stop),
     )
-    story += findings_block(edition, edition.stops, room, title="What stands against the show")
+    story += findings_block(edition, edition.stops, room, title="What stops the show")
     story += [Spacer(1, 8), TimelineStrip(edition)]
     story += [CondPageBreak(140), heading("Cues"), _table(operator_cues(edition), room)]
     story += _standing_orders(edition)
@@ -164,7 +164,7 @@ def _standing_orders(edition: Edition) -> list[Flowable]:
     last = max((burn.end for burn in edition.staged.lit), default=None)
     lines = [
         "Before the first flame: play a few seconds and compare the length and the first digits of the hash.",
-        "Never restart the track while anybody is lit. After a stop the lead says when it goes on.",
+        "Never restart the track while anybody is lit. After a stop, wait for the lead’s word to go on.",
         "No strobe while anybody is lit; keep the ground visible before and after the act.",
     ]
     before = [b for b in edition.plan.burns if b.wait_s > b.start_s]

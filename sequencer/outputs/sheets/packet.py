@@ -64,7 +64,7 @@ SCALES = (
     500,
     1000,
     2000,
-)  # paper to place, as drawings are made
+)  # usual drawing scales, paper to site
 POINTS_A_METRE = 72 / 0.0254
 _SIGNATURES = (
     "Safety lead",
@@ -101,7 +101,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         facts=facts,
         stop=STOP_CREW,
     )
-    story += _asked(edition)
+    story += _authority(edition)
     story += findings_block(edition, edition.findings_for(), room, title="What the checks found")
     story += _performers(edition, room)
     story += _fuel(edition, room)
@@ -125,21 +125,21 @@ def _flames(edition: Edition) -> str:
     return f"{clock(min(b.start_s for b in burns))}{NB}–{NB}{clock(max(b.end_s for b in burns))}"
 
 
-def _asked(edition: Edition) -> list[Flowable]:
+def _authority(edition: Edition) -> list[Flowable]:
     rules = edition.staged.show.rules
     who = rules.authority or "The authority is not named in the show file"
     names = listed([f"“{name}”" for name in rules.profile], most=4)
     profiles = f"{'profile' if len(rules.profile) == 1 else 'profiles'} {names}"
     words = (
         f"{who}. The plan was worked out against the {profiles}"
-        f"{' and own rules on top' if rules.file else ''}; each rule stands below with its source. "
-        "“Meets” in these pages means: meets that rule as entered, nothing more."
+        f"{' plus the show’s own rules' if rules.file else ''}; each rule is listed below with its source. "
+        "On these pages “meets” means only that the plan as entered meets that rule."
     )
     return [Prose(TextSpan(words, "Regular", TEXT), before=8)]
 
 
 def plan_scale(plan: StagePlan, room: float) -> int:
-    """The largest usual scale at which a plan fits its room."""
+    """The largest usual scale at which a plan fits the space."""
     plan.wrap(room, 1e9)
     fitting = plan.scale
     return next((n for n in SCALES if POINTS_A_METRE / n <= fitting + 1e-9), SCALES[-1])
@@ -157,7 +157,7 @@ def _site_plan(edition: Edition, page: Page) -> list[Flowable]:
     plan = StagePlan(scene, tall=tall, scale=POINTS_A_METRE / scale)
     words = (
         f"Scale 1 : {scale} when printed at 100 % (check the bar). Formation “{brief(staged.standings[index].formation)}”, "
-        f"from {clock(staged.seconds(staged.standings[index].start))}. Circles are arm, prop and flame at full reach; lengths drawn run from where people stand."
+        f"from {clock(staged.seconds(staged.standings[index].start))}. Circles are arm, prop and flame at full reach; distances drawn start from where people stand."
     )
     return [
         heading("Site plan", before=0),
@@ -228,9 +228,9 @@ def _fuel(edition: Edition, room: float) -> list[Flowable]:
             f"NFPA {liquid.nfpa_class or 'not known'}; GHS category {liquid.ghs_category or 'none'}",
         )
     )
-    own = soaks(edition)
-    masses = [soak.mass for soak in own if soak.mass is not None]
-    if own and len(masses) == len(own):
+    soaked = soaks(edition)
+    masses = [soak.mass for soak in soaked if soak.mass is not None]
+    if soaked and len(masses) == len(soaked):
         volume = litres(sum(masses), liquid)
         lines.append(
             (
@@ -319,7 +319,7 @@ def _rules(edition: Edition, room: float) -> list[Flowable]:
         heading("Rules in force"),
         Prose(
             TextSpan(
-                "What each text asks, as entered; a subject that no text names is not thereby allowed. "
+                "What each text requires, as entered. A subject that no text mentions is not thereby allowed. "
                 "The authority for the place decides.",
                 "Regular",
                 TEXT,
@@ -327,7 +327,7 @@ def _rules(edition: Edition, room: float) -> list[Flowable]:
             after=4,
         ),
         _table(
-            ("subject", "asked for", "text and source"),
+            ("subject", "required", "text and source"),
             rows,
             [room * 0.25, room * 0.37, room * 0.38],
         ),
@@ -355,7 +355,7 @@ def _signatures(room: float) -> list[Flowable]:
         heading("Signatures"),
         Prose(
             TextSpan(
-                "A signature here says that its writer has read this version, nothing more.",
+                "A signature here says that the signer has read this version, nothing more.",
                 "Regular",
                 SMALL,
                 SOFT,

@@ -1,4 +1,4 @@
-"""A performer's sheet: what to do, when, where, in type that is read in the dark. Lengths in points."""
+"""A performer's sheet: what to do, when and where, in type that can be read in the dark. Lengths in points."""
 
 import textwrap
 from collections.abc import Sequence
@@ -55,15 +55,15 @@ from sequencer.outputs.sheets.parts.notices import (
     opening,
 )
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
-from sequencer.outputs.words.place_words import told_places
+from sequencer.outputs.words.place_words import new_places
 from sequencer.outputs.words.posture_words import block_posture
 from sequencer.safety.burning import burn_time
 from sequencer.staging.staged import Block
 
-TIME, COUNT, NAME = 61.0, 48.0, 14.0  # two columns; type of what is danced
+TIME, COUNT, NAME = 61.0, 48.0, 14.0  # widths of two columns; type size of a pattern's name
 DARK = 12.0  # type of what is read in the dark
-LONG_HANDS = 110  # letters: hands that take more are told once, then by where they stand
-INLINE_NOTE, NOTE_PIECE = 240, 600  # letters: longer notes get rows of their own, in pieces
+LONG_HANDS = 110  # letters: longer words for the hands are printed once, then referred to
+INLINE_NOTE, NOTE_PIECE = 240, 600  # letters: longer notes get separate rows, in pieces
 _LINK = "link"
 Stood: TypeAlias = tuple[str, str]  # place and facing, in words
 _STOP = (
@@ -99,8 +99,10 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
     story += [CondPageBreak(190), heading("What you do"), cue_table(edition, who, room)]
     story += formation_plans(edition, page, focus=who, across=3)
     story += cautions_block(edition, "performer", room)
-    own = [f for f in edition.findings_for(who) if f.who]  # of the whole show: on the safety sheet
-    story += notes_block(edition, own, room, named=False)
+    about_them = [
+        f for f in edition.findings_for(who) if f.who
+    ]  # those about the whole show are on the safety sheet
+    story += notes_block(edition, about_them, room, named=False)
     return story
 
 
@@ -109,7 +111,7 @@ def _listed(cell: Cell) -> list[Flowable]:
 
 
 def changed_mark(*, light: bool = False, lines: int = 1) -> Prose:
-    """The word beside a line that differs from the last print; with how many where it holds several."""
+    """The mark beside a changed line; with the number of changes if there are several."""
     words = "CHANGED" if lines == 1 else f"CHANGED ×{lines}"
     return Prose(TextSpan(words, "Bold", SMALL, PAPER if light else INK), role="TD")
 
@@ -131,7 +133,7 @@ def _facts(edition: Edition, who: str) -> list[tuple[str, str]]:
     if burns and time is not None:
         share = edition.staged.show.fire.reserve if edition.staged.show.fire else 1.0
         basis = {"measured": "timed", "stated": "stated, not timed"}.get(
-            time.basis, "by default, time your own"
+            time.basis, "default: time your own"
         )
         facts.append(
             (
@@ -154,7 +156,7 @@ def cue_table(edition: Edition, who: str, room: float) -> Flowable:
     rows: list[list[Cell]] = [[head_cell(words) for words in heads]]
     style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
     entries = folded(cues_of(edition.staged, who))
-    told: dict[str, Cue] = {}
+    first_seen: dict[str, Cue] = {}
     section = None
     stood: Stood | None = None
     for index, entry in enumerate(entries):
@@ -171,11 +173,11 @@ def cue_table(edition: Edition, who: str, room: float) -> Flowable:
                 ("BOTTOMPADDING", (0, n), (-1, n), 2),
                 ("NOSPLIT", (0, n), (0, n + 1)),
             ]
-        rows.append(_row(edition, who, entry, _next_words(entries, index), told, wide, stood))
+        rows.append(_row(edition, who, entry, _next_words(entries, index), first_seen, wide, stood))
         stood = stood_at(entry) or stood
         n = len(rows) - 1
         if edition.changes is not None:
-            new = sum(edition.changes.is_new_cue(who, own) for own in entry.cues)
+            new = sum(edition.changes.is_new_cue(who, each) for each in entry.cues)
             if new:
                 mark = changed_mark(light=cue.kind == "light", lines=new)
                 rows[n][0] = [*_listed(rows[n][0]), mark]
@@ -201,7 +203,7 @@ def _section_words(edition: Edition, cue: Cue) -> list[TextSpan]:
 
 
 def _next_words(entries: Sequence[CueLine], index: int) -> str:
-    """What comes once a line and all that it holds is done."""
+    """What comes after a line and everything folded into it."""
     end = max(
         cue.end for cue in entries[index].cues if cue.kind != "walk" or entries[index].cue is cue
     )
@@ -226,7 +228,7 @@ def _row(
     who: str,
     entry: CueLine,
     after: str,
-    told: dict[str, Cue],
+    first_seen: dict[str, Cue],
     room: float,
     stood: Stood | None,
 ) -> list[Cell]:
@@ -256,7 +258,7 @@ def _row(
     what: list[Flowable] = [top]
     tail: list[TextSpan] = []
     if cue.block is not None:
-        lines, tail = _block(edition, who, cue.block, told, cue)
+        lines, tail = _block(edition, who, cue.block, first_seen, cue)
         what += lines
     elif cue.kind == "wait":
         what += _rest(cue)
@@ -289,7 +291,7 @@ def _fire_row(edition: Edition, who: str, entry: CueLine, time: Cell, ink: Color
 
 
 def _counted(cue: Cue) -> float:
-    """Beats to count; a rest to a quarter of a beat, for it may begin anywhere before the first bar."""
+    """Beats to count; a rest is given to a quarter beat, because it may begin anywhere before the first bar."""
     return round(4 * cue.beats) / 4 if cue.kind == "wait" else cue.beats
 
 
@@ -304,9 +306,9 @@ def _cycles(cue: Cue) -> str:
 
 
 def _rest(cue: Cue) -> list[Flowable]:
-    lines: list[Flowable] = [_words("arms hang, props still")]
+    lines: list[Flowable] = [_words("arms down, props still")]
     if cue.lit:
-        lines.append(_words("you are lit: hold the flames off your legs", "Bold"))
+        lines.append(_words("you are lit: keep the flames clear of your legs", "Bold"))
     return lines
 
 
@@ -315,13 +317,13 @@ def _words(text: str, face: Face = "Regular", size: float = DARK, colour: Color 
 
 
 def _block(
-    edition: Edition, who: str, block: Block, told: dict[str, Cue], cue: Cue
+    edition: Edition, who: str, block: Block, first_seen: dict[str, Cue], cue: Cue
 ) -> tuple[list[Prose], list[TextSpan]]:
     dancer = next((d for d in edition.staged.dancers if d.name == who), None)
     paragraphs: list[list[TextSpan]] = []
     hands = hand_lines(dancer, block)
     key = "".join(label + words for label, words in hands)
-    first = told.setdefault(key, cue)
+    first = first_seen.setdefault(key, cue)
     if first is not cue and len(key) > LONG_HANDS:
         staged = edition.staged
         back = (
@@ -333,7 +335,7 @@ def _block(
             paragraphs.append(
                 [TextSpan(f"{label}  ", "Bold", DARK), TextSpan(words, "Regular", DARK)]
             )
-    places = told_places(dancer, edition.staged.blocks_of(who)) if dancer is not None else {}
+    places = new_places(dancer, edition.staged.blocks_of(who)) if dancer is not None else {}
     if place := places.get(block.start):
         paragraphs.append(
             [
@@ -347,16 +349,16 @@ def _block(
         f"“{brief(block.phrase)}”" if block.phrase and block.phrase not in block.title else "",
         together_words(block),
     ]
-    extra += ["mirrored: left and right changed over"] if block.mirrored else []
+    extra += ["mirrored: left and right are already swapped here"] if block.mirrored else []
     extra += [f"start {plural(block.shift, 'beat')} into the pattern"] if block.shift else []
     tail = [TextSpan("; ".join(filter(None, extra)), "Regular", DARK, SOFT)] if any(extra) else []
     if block.note and len(block.note) <= INLINE_NOTE:
-        tail.append(TextSpan(("; " if tail else "") + edition.said(block.note), "Italic", DARK))
+        tail.append(TextSpan(("; " if tail else "") + edition.in_order(block.note), "Italic", DARK))
     return [Prose(spans, leading=1.16, role="TD") for spans in paragraphs], tail
 
 
 def note_rows(edition: Edition, cue: Cue) -> list[Prose]:
-    """A long note as rows of their own, each short enough to stand on any page."""
+    """A long note as separate rows, each short enough for any page."""
     note = cue.block.note if cue.block is not None else ""
     if len(note) <= INLINE_NOTE:
         return []
@@ -365,15 +367,15 @@ def note_rows(edition: Edition, cue: Cue) -> list[Prose]:
         for paragraph in note.splitlines()
         for piece in textwrap.wrap(paragraph, NOTE_PIECE, break_long_words=True) or [""]
     ]
-    return [_words(edition.said(piece), "Italic") for piece in pieces]
+    return [_words(edition.in_order(piece), "Italic") for piece in pieces]
 
 
 def _then(edition: Edition, entry: CueLine, after: str, tail: list[TextSpan]) -> Prose:
-    """The last line of a row: how the hands go together, and what follows before the next row."""
+    """The last line of a row: timing and direction of the hands, and what follows before the next row."""
     words = _then_words(edition, entry)
     lead = f"{'   ' if tail else ''}{'then' if words else 'next'}  "
-    said = f"{words}, into {after}" if words else after
-    spans = [*tail, TextSpan(lead, "Bold", DARK, SOFT), TextSpan(said, "Bold", DARK, INK)]
+    following = f"{words}, into {after}" if words else after
+    spans = [*tail, TextSpan(lead, "Bold", DARK, SOFT), TextSpan(following, "Bold", DARK, INK)]
     return Prose(spans, leading=1.16, role="TD")
 
 
@@ -386,14 +388,14 @@ def _then_words(edition: Edition, entry: CueLine) -> str:
         if cue.kind == "wait":
             words += f" from bar{NB}{position}"
         if cue.kind == "wait" and cue.lit:
-            words += ", flames off your legs"
+            words += ", flames clear of your legs"
         note = cue.block.note if cue.block is not None else ""
-        parts.append(words + (f", {edition.said(note)}" if note else ""))
+        parts.append(words + (f", {edition.in_order(note)}" if note else ""))
     return ", ".join(parts)
 
 
 def stood_at(entry: CueLine) -> Stood | None:
-    """Where a line leaves its performer: X, Y and facing, as they are told; None where it says nothing of it."""
+    """Where a line leaves its performer, as place and facing in words; None if it does not say."""
     cue = entry.walk or entry.cue
     if cue.kind in {"light", "out", "end"}:
         return None
@@ -402,7 +404,7 @@ def stood_at(entry: CueLine) -> Stood | None:
 
 
 def _where(entry: CueLine, stood: Stood | None) -> Prose:
-    """Where to stand and face; of a walk, the way there."""
+    """Where to stand and face; for a walk, the way there."""
     cue = entry.cue
     walk = cue if cue.kind == "walk" else entry.walk
     if walk is not None:
@@ -411,7 +413,7 @@ def _where(entry: CueLine, stood: Stood | None) -> Prose:
         return Prose(spans if lead else spans[1:], leading=1.16, role="TD")
     x, y, facing = cue.spot
     if stood is not None and stood == stood_at(entry):
-        return _words("same place, same way", "Regular")
+        return _words("same place, same facing", "Regular")
     place = f"{'walking, then ' if cue.walking else ''}{place_words(x, y)}"
     face = f"; face {facing_words(facing)}"
     return Prose(

@@ -1,4 +1,4 @@
-"""A sheet for one post of the crew: whom to watch, from when to when, and with what. Lengths in points."""
+"""A sheet for one crew post: whom to watch, when, and with what equipment. Lengths in points."""
 
 from functools import partial
 from math import dist
@@ -25,19 +25,19 @@ from sequencer.outputs.sheets.parts.notices import (
 from sequencer.safety.run_of_night import calling
 from sequencer.show.model import CrewMember
 
-_NEAR = 3.0  # [m] who stands nearer to a post is shown to it
+_NEAR = 3.0  # [m] performers nearer than this to a post are shown on its sheet
 
 _STOP = {
     "spotter": "You: go to your performer from where they see you, damp towel ready, smother from the head down.",
-    "perimeter": "You: keep the audience back and the way out free; guide people away, nobody runs.",
+    "perimeter": "You: keep the audience back and the exits clear; guide people away, nobody runs.",
     "fuel keeper": "You: shut every can, keep people and flames away from the fuel, hand out nothing.",
     "lead": "You: music off, lights up; if anybody is hurt, {}; count your people.",
 }
 _DUTY = {
     "spotter": "You have one job: watch your performer from light-up until the wick is cold.",
-    "perimeter": "You watch the edge, not the show: nobody crosses it, children and dogs first.",
-    "fuel keeper": "You stay with the fuel as long as a can is open. One can open at a time.",
-    "lead": "You see the whole. You say go, you may stop everything, and you light nobody yourself.",
+    "perimeter": "Watch the edge, not the show. Let nobody cross it; watch children and dogs above all.",
+    "fuel keeper": "Stay with the fuel as long as a can is open. Never more than one can open.",
+    "lead": "You watch over everything. You say go, you may stop everything, and you light nobody yourself.",
 }
 
 
@@ -52,14 +52,14 @@ def post_sheet(edition: Edition, number: int) -> Sheet:
 
 
 def _usual(edition: Edition, post: CrewMember) -> str:
-    """What a post does on the stop call, with who calls for help as the emergency card has it."""
+    """What a post does on the stop call, with who calls for help as on the emergency card."""
     caller = edition.staged.show.emergency.caller
-    own = caller is not None and caller.casefold() == post.name.casefold()
-    help_ = "call for help and name the gate" if own else edition.said(calling(caller))
+    is_caller = caller is not None and caller.casefold() == post.name.casefold()
+    help_ = "call for help and name the gate" if is_caller else edition.in_order(calling(caller))
     words = _STOP[post.duty].format(help_)
     return (
         f"{words} You also call for help, on the lead’s word."
-        if own and post.duty != "lead"
+        if is_caller and post.duty != "lead"
         else words
     )
 
@@ -69,7 +69,7 @@ def _story(edition: Edition, number: int, post: CrewMember, page: Page) -> list[
     facts = [
         ("Duty", post.duty),
         ("Stand", place_words(*post.post)),
-        ("In reach", listed(post.equipment, most=4) or "nothing listed"),
+        ("At hand", listed(post.equipment, most=4) or "nothing listed"),
     ]
     story = opening(
         edition,
@@ -84,10 +84,10 @@ def _story(edition: Edition, number: int, post: CrewMember, page: Page) -> list[
     if len(post.equipment) > 4:
         story += [heading("What you have with you", level=2)]
         story += [Prose(TextSpan(f"– {brief(thing)}", "Regular", CUE)) for thing in post.equipment]
-    own = [f for f in edition.report.findings if post.name in f.who]
-    story += findings_block(edition, own, room, title="Findings about this post")
+    about_post = [f for f in edition.report.findings if post.name in f.who]
+    story += findings_block(edition, about_post, room, title="Findings about this post")
     story += _watch_block(edition, post, room)
-    story += notes_block(edition, own, room)
+    story += notes_block(edition, about_post, room)
     story += emergency_block(edition, room, short=True)
     chosen = plans_of(edition, post)
     story += formation_plans(edition, page, title="Where you look", chosen=chosen)
@@ -96,19 +96,19 @@ def _story(edition: Edition, number: int, post: CrewMember, page: Page) -> list[
 
 
 def plans_of(edition: Edition, post: CrewMember) -> tuple[int, ...]:
-    """Formations that a post needs drawn: where others are its to watch, or others stand near it.
+    """Formations to draw for a post: those in which its watch changes, or somebody new stands near it.
 
-    In a solo one plan is enough.
+    For a solo one plan is enough.
     """
     staged = edition.staged
-    own = edition.plan.watch.of(post.name)
+    watches = edition.plan.watch.of(post.name)
     if len(staged.show.names) < 2:
         return (0,) if staged.standings else ()
     chosen: list[int] = []
     watched: set[str] = set()
     near: set[str] = set()
     for index, standing in enumerate(staged.standings):
-        now = {w.who for w in own if w.start < standing.end and w.end > standing.start}
+        now = {w.who for w in watches if w.start < standing.end and w.end > standing.start}
         beside = {
             name for name, (x, y, _) in standing.spots.items() if dist((x, y), post.post) < _NEAR
         }
@@ -119,19 +119,19 @@ def plans_of(edition: Edition, post: CrewMember) -> tuple[int, ...]:
 
 
 def _watch_block(edition: Edition, post: CrewMember, room: float) -> list[Flowable]:
-    """Watches of a post; for one that watches nobody, all burns."""
+    """Watches of a post; all burns if it watches nobody."""
     staged = edition.staged
     plan = edition.plan.watch
-    own = plan.of(post.name)
-    title = "Whom you watch" if own else "Who burns when"
+    watches = plan.of(post.name)
+    title = "Whom you watch" if watches else "Who burns when"
     widths = [64.0, 52.0, room * 0.34, room * 0.27]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [[head_cell(w) for w in ("time", "", "who", "where", "how far")]]
     style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
     spans: list[tuple[float, float, str, float | None, float | None]] = [
-        (w.start, w.end, w.who, w.way, w.response) for w in own
+        (w.start, w.end, w.who, w.way, w.response) for w in watches
     ]
-    if not own:
+    if not watches:
         spans = [(b.start, b.end, b.who, None, None) for b in edition.plan.burns]
     if not spans:
         return [heading(title), Prose(TextSpan("Nobody is lit in this show.", "Regular", CUE))]
@@ -167,7 +167,7 @@ def _watch_block(edition: Edition, post: CrewMember, room: float) -> list[Flowab
 
 
 def _mark(kind: int | None, *, starts: bool) -> Flowable:
-    """Lit or out where the burn itself changes; else the watch is taken or handed over."""
+    """Lit or out if the burn itself changes; otherwise the watch is taken or handed over."""
     if kind is not None:
         return LitMark("LIT" if kind else "OUT", lit=bool(kind), wide=44)
     return Prose(TextSpan("TAKE OVER" if starts else "HAND OVER", "Bold", TEXT), role="TD")

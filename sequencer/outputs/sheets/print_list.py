@@ -1,7 +1,7 @@
-"""What was printed into a folder: a list kept beside the sheets, so that old ones can be taken away.
+"""A list of what was printed into a folder, stored beside the sheets, so that old ones can be removed.
 
-Only a file that this list names, and that still is what was written, is ever removed: a sheet that somebody
-changed or brought is theirs.
+Only a file that is on this list and unchanged since it was written is ever removed: a sheet that somebody
+edited or added is left alone.
 """
 
 import hashlib
@@ -16,12 +16,12 @@ PRINT_LIST_NAME = ".printed.json"
 
 
 def write_print(folder: Path, contents: Mapping[str, bytes]) -> list[Path]:
-    """Write the files of one print, and remove those of the one before that are not among them.
+    """Write the files of one print, and remove files of the previous print that are no longer in it.
 
     Parameters
     ----------
     folder : Path
-        Made if missing.
+        Created if missing.
     contents : mapping of file name to bytes
 
     Returns
@@ -32,7 +32,7 @@ def write_print(folder: Path, contents: Mapping[str, bytes]) -> list[Path]:
     Raises
     ------
     InputError
-        If the folder cannot be written; then nothing is changed.
+        If the folder cannot be written; nothing is changed then.
     """
     before = _listed(folder / PRINT_LIST_NAME)
     now = {name: hashlib.sha256(content).hexdigest() for name, content in contents.items()}
@@ -54,7 +54,7 @@ def write_print(folder: Path, contents: Mapping[str, bytes]) -> list[Path]:
 
 
 def _listed(path: Path) -> dict[str, str]:
-    """Names and digests of the last print; none where the list is missing or is no list of ours."""
+    """Names and digests of the last print; empty if the list is missing or is not one of ours."""
     try:
         files = json.loads(path.read_text(encoding="utf-8"))["files"]
         return {

@@ -1,4 +1,4 @@
-"""The safety crew's sheet: who burns when and where, who watches, what to keep clear of. Lengths in points."""
+"""The safety crew's sheet: who is lit when and where, who watches, what to keep clear of. Lengths in points."""
 
 from collections.abc import Sequence
 from functools import partial
@@ -81,7 +81,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
 
 
 def night_facts(edition: Edition) -> list[tuple[str, str]]:
-    """What the crew has to know of the whole show."""
+    """What the crew has to know about the whole show."""
     staged = edition.staged
     show = staged.show
     facts = []
@@ -106,7 +106,7 @@ def night_facts(edition: Edition) -> list[tuple[str, str]]:
 
 
 def fire_block(edition: Edition, room: float) -> list[Flowable]:
-    """Every lighting, hand-over and putting out in the order of the night."""
+    """Every lighting, hand-over and putting out in order of time."""
     burns = edition.plan.burns
     if not burns:
         return [
@@ -192,7 +192,7 @@ def posts_block(edition: Edition, room: float) -> list[Flowable]:
             heading("Posts"),
             Prose(
                 TextSpan(
-                    "No crew in the show file. Nobody may be lit without somebody who watches.",
+                    "No crew in the show file. Nobody may be lit unless somebody watches.",
                     "Bold",
                     CUE,
                 )
@@ -201,7 +201,7 @@ def posts_block(edition: Edition, room: float) -> list[Flowable]:
     widths = [34.0, room * 0.27, room * 0.24, room * 0.23]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [
-        [head_cell(w) for w in ("post", "who", "stands", "watches", "has in reach")]
+        [head_cell(w) for w in ("post", "who", "stands", "watches", "at hand")]
     ]
     for number, post in enumerate(crew, start=1):
         watched = listed(post.watches, most=8) or ("all" if post.duty == "spotter" else "–")
@@ -236,7 +236,7 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
     widths = [80.0, room * 0.36, 66.0, 62.0]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [
-        [head_cell(w) for w in ("time", "between", "closest", "asked for", "where")]
+        [head_cell(w) for w in ("time", "between", "closest", "required", "where")]
     ]
     for one in passes[:MOST_PASSES]:
         under = one.distance < one.required
@@ -278,7 +278,7 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
         story.append(
             Prose(
                 TextSpan(
-                    f"{len(passes) - MOST_PASSES} wider ones are not printed; `sequencer check` lists all.",
+                    f"{len(passes) - MOST_PASSES} wider ones are not printed; `sequencer check` lists them all.",
                     "Regular",
                     SMALL,
                     SOFT,
@@ -304,16 +304,18 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
 
 
 def _unseen(edition: Edition) -> str:
-    return " ".join(edition.report.not_checked) or "the report holds none."
+    return " ".join(edition.report.not_checked) or "the report has none."
 
 
 def hazards_block(edition: Edition, room: float) -> list[Flowable]:
-    """What burns, what hangs, what is not known; and where the equipment stands."""
+    """What is combustible, what is overhead, what is not known, and where the equipment is."""
     venue = edition.staged.show.venue
     lines: list[tuple[str, str]] = []
     for thing in venue.scenery:
         words = (
-            "burns: keep flames away" if thing.combustible else "does not burn; do not run into it"
+            "combustible: keep flames away"
+            if thing.combustible
+            else "non-combustible; do not run into it"
         )
         xs, ys = [p[0] for p in thing.outline], [p[1] for p in thing.outline]
         place = place_words((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
@@ -366,7 +368,7 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
 
 
 def _unseen_block(edition: Edition, room: float) -> list[Flowable]:
-    """What no check looked at, as one list."""
+    """Everything that no check looked at, as one list."""
     lines = edition.report.not_checked
     if not lines:
         return []
@@ -376,7 +378,9 @@ def _unseen_block(edition: Edition, room: float) -> list[Flowable]:
         for part in (lines[:half], lines[half:])
     ]
     table = grid([columns], [room / 2, room / 2], pad=1, lines=False, by_cell=True)
-    tall = table.wrap(room, ENDLESS)[1]  # one row, which no page break can part from its heading
+    tall = table.wrap(room, ENDLESS)[
+        1
+    ]  # one row, which no page break can separate from its heading
     return [CondPageBreak(50 + tall), heading("Not looked at", level=2), table]
 
 

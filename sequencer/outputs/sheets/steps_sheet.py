@@ -1,7 +1,7 @@
-"""Build steps of the toroids that a show dances: each station with a drawing, for a teacher to hand on.
+"""Build steps of the toroids that a show dances: each station with a drawing, for a teacher to hand out.
 
-Drawn from behind, as the performer sees it: x to the right, z up, what is ahead a little higher and to the
-right. Lengths on paper in points, in the drawing metres of the body frame.
+Drawn from behind, as the performer sees it: x to the right, z up, anything ahead drawn a little higher and to the
+right. Lengths on paper in points, in the drawing in metres of the body frame.
 """
 
 from collections.abc import Hashable
@@ -29,24 +29,24 @@ from sequencer.outputs.words.posture_words import block_posture
 from sequencer.staging.staged import Block
 
 MARK = 78.0  # side of a drawing
-OFFSETS = ("across", "ahead", "up")  # of the middle of the hand's circle
-_STATURE = 1.70  # [m] at which the lengths below are told; they go with the stature
+OFFSETS = ("across", "ahead", "up")  # of the hand circle's centre
+_STATURE = 1.70  # [m] stature for the lengths below, which scale with it
 _LEFT, _LOW, _TALL = -0.72, 0.45, 2.05  # [m] of the drawing: left and lower edge, height and width
-_AHEAD = (0.28, 0.16)  # of a metre ahead, to the right and up
+_AHEAD = (0.28, 0.16)  # how far one metre ahead is drawn to the right and up
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Build:
-    """A toroid or station pattern as the first who dances it does, and what is to be told of others."""
+    """A toroid or station pattern as its first performer dances it, and how others differ."""
 
     pattern: str
     side: Side
     stations: tuple[Station, ...]
     body: Body
     length: float  # [m] of the tether
-    key: Hashable  # the same for all whose stations are alike, seen from the middle of the hand's circle
+    key: Hashable  # the same for everybody whose stations match, seen from the hand circle's centre
     places: dict[tuple[str, str], bool] = field(default_factory=dict)
-    """Performer and words where it was not left in its usual place; whether only mirrored."""
+    """Performers and words, if it is not in its usual place; whether it is only mirrored."""
 
 
 class StationMark(Flowable):  # type: ignore[misc]
@@ -128,7 +128,7 @@ class StationMark(Flowable):  # type: ignore[misc]
         canvas.setLineCap(0)
 
     def _arrow(self, canvas: Any, head: Floats, way: Floats) -> None:
-        """Which way the prop turns: a small arrow from its head along the ring."""
+        """Direction of the prop: a small arrow from its head along the ring."""
         x0, y0 = self._at(head)
         x1, y1 = self._at(head + 0.22 * way)
         canvas.setLineWidth(1.0)
@@ -142,7 +142,7 @@ class StationMark(Flowable):  # type: ignore[misc]
 
 
 def toroids(edition: Edition) -> tuple[Build, ...]:
-    """Toroids and station patterns of the show's leading hands, each once for all who build it alike."""
+    """Toroids and station patterns of the show's leading hands, each once for everybody who builds it alike."""
     built: dict[Hashable, Build] = {}
     for block in edition.staged.blocks:
         dancer = next(d for d in edition.staged.dancers if d.name == block.who)
@@ -157,14 +157,14 @@ def toroids(edition: Edition) -> tuple[Build, ...]:
 
 
 def _build_of(edition: Edition, block: Block, dancer: Dancer) -> Build | None:
-    """The build of the hand that leads; of a mirrored block as it is before left and right change over."""
-    own: dict[Side, Side] = {"right": "right", "left": "left"}
+    """The build of the leading hand; for a mirrored block, as it is before left and right are swapped."""
+    source: dict[Side, Side] = {"right": "right", "left": "left"}
     if block.mirrored:
-        own = {"right": "left", "left": "right"}
-    side = next((side for side in own if own[side] in block.hands), None)
+        source = {"right": "left", "left": "right"}
+    side = next((side for side in source if source[side] in block.hands), None)
     if side is None:
         return None
-    part = block.hands[own[side]]
+    part = block.hands[source[side]]
     values = find(part.pattern, edition.staged.book).values(part.values, side)
     for name in OFFSETS:
         values.pop(name, None)
@@ -173,9 +173,9 @@ def _build_of(edition: Edition, block: Block, dancer: Dancer) -> Build | None:
             part.pattern, part.values, side=side, body=dancer.body, cycle=block.cycle,
             book=edition.staged.book,
         )  # fmt: skip
-    except ValueError:  # no toroid: nothing to build by stations
+    except ValueError:  # not a toroid: no stations to build
         return None
-    length = float(part.values.get("tether") or dancer.props[own[side]].length)
+    length = float(part.values.get("tether") or dancer.props[source[side]].length)
     return Build(
         pattern=part.pattern, side=side, stations=tuple(stations), body=dancer.body,
         length=length, key=(part.pattern, side, round(block.cycle, 6), repr(sorted(values.items()))),
@@ -183,10 +183,10 @@ def _build_of(edition: Edition, block: Block, dancer: Dancer) -> Build | None:
 
 
 def _placed(block: Block, dancer: Dancer) -> str:
-    """Where a performer dances it and how the body gives way; empty where both are as usual."""
+    """Where a performer dances it and how the body gives way; empty if both are as usual."""
     posture = block_posture(block).rstrip(".")
-    said = [block_place(block, dancer), posture[:1].lower() + posture[1:]]
-    return "; ".join(filter(None, said))
+    clauses = [block_place(block, dancer), posture[:1].lower() + posture[1:]]
+    return "; ".join(filter(None, clauses))
 
 
 def _place_lines(build: Build, *, named: bool) -> list[str]:
@@ -224,11 +224,11 @@ def _build(build: Build, room: float, *, named: bool) -> list[Flowable]:
     cycles = stations[-2].cycle if len(stations) > 1 else 1
     home = "comes home after one cycle"
     if cycles > 1:
-        home = f"comes home turned round after one cycle, and as it began after {cycles}"
+        home = f"comes home the wrong way round after one cycle, and as it began after {cycles}"
     words = f"{plural(len(stations) - 1, 'half lobe')}, {number(stations[-1].beat)} beats; {home}."
     legend = (
         "Dot: hand. Thick line and ball: tether and head, the arrow says which way it turns. Ring: the prop’s plane, "
-        "thick where it is nearer to you. Cross: where this plane meets the one before."
+        "thick where it is nearer to you. Cross: where this plane meets the previous one."
     )
     rows: list[list[Cell]] = [
         [head_cell(w) for w in ("", "", "plane, as you see it", "hand", "what changes")]

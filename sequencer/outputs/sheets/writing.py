@@ -1,4 +1,4 @@
-"""All sheets of a show to files: each whole or not at all, and one more with all of them."""
+"""Write all sheets of a show to files, atomically, plus one file with all of them."""
 
 import re
 from collections.abc import Callable, Sequence
@@ -60,10 +60,10 @@ def write(
     before = None
     if since is not None:
         before = Edition(staged=since, report=since_report or Report(show=since.file))
-    own = None
+    user_type = None
     if staged.show.type_file is not None:
-        own = read_type(Path(staged.file).parent / staged.show.type_file)
-    edition = Edition(staged=staged, report=report, before=before, own_type=own)
+        user_type = read_type(Path(staged.file).parent / staged.show.type_file)
+    edition = Edition(staged=staged, report=report, before=before, own_type=user_type)
     size = cast("PaperName", paper)
     show = slug(Path(staged.file).stem)
     sheets = sheets_of(edition)
@@ -71,10 +71,10 @@ def write(
     files += [
         (out / f"{show}-{s.name}.pdf", [s], f"{staged.show.title}: {s.title}") for s in sheets
     ]
-    # every page is made before anything is written, so that a fault leaves the old set whole
+    # every page is made before anything is written, so that a fault leaves the old set intact
     made = []
     total = 2 * len(sheets)
-    with with_type(own):
+    with with_type(user_type):
         for number, (path, part, title) in enumerate(files):
             if progress is not None:
                 progress("printing sheets", (len(sheets) + number - 1) / total if number else 0.0)
@@ -87,7 +87,7 @@ def write(
 
 
 def sheets_of(edition: Edition) -> list[Sheet]:
-    """Every sheet of a show, in the order of one print job; no two of one name."""
+    """Every sheet of a show, in print order, with unique names."""
     sheets = [sheet for kind in SHEET_KINDS for sheet in kind.sheets(edition)]
     sheets += added_sheets(edition, [sheet.name for sheet in sheets])
     return sheets if edition.before is None else _marked(sheets, edition.before)
@@ -129,14 +129,14 @@ SHEET_KINDS: tuple[SheetKind, ...] = (
     SheetKind(
         name="night",
         reader="everybody on the night",
-        holds="the run of the night with what to tick, go or no-go",
+        holds="the run of the night with boxes to tick, go or no-go",
         sheets=lambda edition: [night_sheet(edition)],
     ),
     SheetKind(
         name="post",
         each="N-NAME",
         reader="one post of the crew",
-        holds="duty, whom to watch from when to when, how far, with what; a plan wherever its watch changes "
+        holds="duty, whom to watch and when, how far away, with what equipment; a plan whenever the watch changes "
         "or somebody new comes within 3 m",
         sheets=_posts,
     ),
@@ -154,8 +154,8 @@ SHEET_KINDS: tuple[SheetKind, ...] = (
     ),
     SheetKind(
         name="formation-book",
-        reader="the group's captain",
-        holds="a plan a change, who walks how far, in how many counts",
+        reader="the captain",
+        holds="a plan for each change, who walks how far, in how many counts",
         sheets=_book,
     ),
     SheetKind(
@@ -163,15 +163,15 @@ SHEET_KINDS: tuple[SheetKind, ...] = (
         each="NAME",
         reader="a performer",
         holds="every cue in large type: time, bar.beat, counts, pattern with planes and directions as they "
-        "see them, where to stand and face, by which points to walk, lit or out; links and rests up to "
-        "eight beats stand with the move before them; a plan a formation",
+        "see them, where to stand and face, which points to walk past, lit or out; links and rests up to "
+        "eight beats are printed with the move before them; a plan for each formation",
         sheets=_performers,
     ),
     SheetKind(
         name="card",
         each="NAME",
         reader="a performer's pocket",
-        holds="the same in short, on one side of one sheet that folds to eight A7 pages",
+        holds="the same in brief, on one side of one sheet that folds into eight A7 pages",
         sheets=_cards,
     ),
     SheetKind(
@@ -191,7 +191,7 @@ SHEET_KINDS: tuple[SheetKind, ...] = (
 
 
 def _marked(sheets: Sequence[Sheet], before: Edition) -> list[Sheet]:
-    """The sheets with bars against the last print, each against its own reader's."""
+    """The sheets with change bars, each compared with the last print for the same reader."""
     old = {_reader(sheet): sheet for sheet in sheets_of(before)}
     return [
         replace(sheet, story=partial(_story, sheet, old.get(_reader(sheet)), before))
@@ -209,5 +209,5 @@ def _story(sheet: Sheet, old: Sheet | None, before: Edition, page: Page) -> list
 
 
 def _reader(sheet: Sheet) -> str:
-    """A sheet's name without the number of a post, which may be another since the last print."""
+    """A sheet's name without a post's number, which may have changed since the last print."""
     return re.sub(r"^post-\d+-", "post-", sheet.name)

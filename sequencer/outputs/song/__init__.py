@@ -1,1 +1,1 @@
-"""What was heard in a song, as charts, tables and JSON."""
+"""Analysed songs as charts, tables and JSON."""

@@ -1,7 +1,7 @@
-"""What was heard in a song, as one chart: sections, energy, bars with their confidence, tempo.
+"""An analysed song as one chart: sections, energy, bars with their confidence, tempo.
 
 Long songs are broken into lines of about two minutes, so that bars stay readable. Repeats of a section
-share a hatch as well as a grey, so that they are told apart in print.
+share a hatch as well as a grey, so that they can be recognised in print.
 """
 
 from math import ceil
@@ -16,16 +16,16 @@ from sequencer.timing.phrases import phrase_length, phrases
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import SURE_CONFIDENCE, Song
 
-LINE = 120.0  # [s] of song a line, about
+LINE = 120.0  # [s] of song per line, roughly
 _INK, ACCENT, FAINT = "#1a1a1a", "#b3400a", "#8a8a8a"
-_BELOW = -0.14  # of the energy's scale: the strip of bar numbers lies under it
-_LETTER = 0.009  # of a line's width that a letter of a section's name takes
+_BELOW = -0.14  # on the energy scale: the strip of bar numbers lies below it
+_LETTER = 0.009  # width of a letter of a section's name, as a share of the line
 _HATCHES = ("", "///", "...", "\\\\\\", "xxx", "---", "+++", "ooo")
 _GREYS = ("#f2f2f2", "#dcdcdc", "#e8e4da", "#d3dbe0", "#ece0d8", "#dde5d8")
 
 
 def song_chart(song: Song) -> Figure:
-    """Sections and energy above, tempo and bar confidence below, one pair of strips a line.
+    """Sections and energy above, tempo and bar confidence below, one pair of strips per line.
 
     Parameters
     ----------
@@ -51,15 +51,15 @@ def song_chart(song: Song) -> Figure:
 def _title(song: Song) -> str:
     if len(song.beats) < 2:
         return f"{song.track}: no steady beat found here"
-    told = (
+    caption = (
         f"{song.track}: {song.tempo:.1f} beats a minute, {song.metre} beats a bar, "
         f"{clock_text(song.duration)}"
     )
     if changes := metres_text(song):
-        told += f"\nthe metre changes: {changes}"
+        caption += f"\nthe metre changes: {changes}"
     if others := readings_text(song):
-        told += f"\ncould also be counted: {others}"
-    return told
+        caption += f"\ncould also be counted: {others}"
+    return caption
 
 
 def _legend(song: Song) -> str:
@@ -68,7 +68,7 @@ def _legend(song: Song) -> str:
         counts = phrase_length(song.metre)
         parts += ["numbers: bars", f"┃ phrases of {counts} counts"]
     if song.unsure_bars():
-        parts.append("▼ listen here: this bar is not sure")
+        parts.append("▼ listen here: the count is uncertain")
     if song.unsteady:
         parts.append("crossed out: no steady beat found here")
     return "    ".join(parts)

@@ -1,4 +1,4 @@
-"""What was heard in a song, as JSON for tools and as a summary for people."""
+"""An analysed song, as JSON for tools and as a summary for people."""
 
 import json
 from pathlib import Path
@@ -9,13 +9,13 @@ from sequencer.timing.phrases import level_word, phrase_length, phrases
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 
-_SURE = 0.6  # confidence from which a reading needs no "listen here"
-_NAMED = 6  # stretches of unsure bars that are named one by one
-_OTHER = 0.1  # share of likelihood from which another way to count is told
+_SURE = 0.6  # confidence from which a result needs no "listen here"
+_NAMED = 6  # stretches of uncertain bars that are named one by one
+_OTHER = 0.1  # likelihood from which another way to count is mentioned
 
 
 def song_record(song: Song, track: Path) -> dict[str, Any]:
-    """The record of `listen --json`: seconds as numbers, tempo in beats a minute."""
+    """The record of `listen --json`: seconds as numbers, tempo in beats per minute."""
     record = song_record_of(song, track)
     for part, name in zip(record["sections"], song.section_names(), strict=True):
         part["name"] = name
@@ -34,14 +34,14 @@ def song_json(song: Song, track: Path) -> str:
 
 
 def song_summary(song: Song) -> str:
-    """What was heard, in a few lines."""
+    """The result in a few lines."""
     lines = [f"{song.track}   {clock_text(song.duration)}   {song.sha256[:12]}"]
     lines += [f"warning: {warning}" for warning in song.warnings]
     if len(song.beats) < 2:
         spans = _spans_text(song)
         lines.append(
             f"no steady beat found here{f' ({spans})' if spans else ''}; "
-            "give beats by hand (--tap), or use another track"
+            "supply your own beats (--tap), or use another track"
         )
     else:
         lines.append(
@@ -58,7 +58,7 @@ def song_summary(song: Song) -> str:
             f"{subject} {value:.0%}" for subject, value in song.confidence.items() if value < _SURE
         ]
         if doubt:
-            lines.append("listen again here, the machine is not sure: " + ", ".join(doubt))
+            lines.append("check these by ear, they are uncertain: " + ", ".join(doubt))
         if bars := unsure_text(song):
             lines.append(f"listen here: {bars}")
         if song.unsteady:
@@ -69,7 +69,7 @@ def song_summary(song: Song) -> str:
 
 
 def readings_text(song: Song) -> str:
-    """Other ways to count the song with their likelihood, such as "60.0 a minute in bars of 4 (12%)"."""
+    """Other ways to count the song, with their likelihood, such as "60.0 a minute in bars of 4 (12%)"."""
     return ", ".join(
         f"{r.tempo:.1f} a minute in bars of {r.metre} ({r.share:.0%})"
         for r in song.readings[1:]
@@ -78,30 +78,30 @@ def readings_text(song: Song) -> str:
 
 
 def unsure_text(song: Song) -> str:
-    """Bars whose count is not sure, such as "bars 3, 41–48"; empty where there are none."""
+    """Bars whose count is uncertain, such as "bars 3, 41–48"; empty where there are none."""
     stretches = song.unsure_bars()
     if not stretches:
         return ""
     if sum(b - a + 1 for a, b in stretches) > 0.7 * len(song.downbeats):
         return "all through the song"
-    said = ", ".join(f"{a}" if a == b else f"{a}–{b}" for a, b in stretches[:_NAMED])
+    named = ", ".join(f"{a}" if a == b else f"{a}–{b}" for a, b in stretches[:_NAMED])
     more = len(stretches) - _NAMED
     one = len(stretches) == 1 and stretches[0][0] == stretches[0][1]
     rest = f" and {more} more {'places' if more > 1 else 'place'}" if more > 0 else ""
-    return f"{'bar' if one else 'bars'} {said}{rest}"
+    return f"{'bar' if one else 'bars'} {named}{rest}"
 
 
 def metres_text(song: Song) -> str:
-    """Where bars change their length, such as "4 from bar 1, 3 from bar 33"; empty where they do not."""
+    """Where bars change length, such as "4 from bar 1, 3 from bar 33"; empty if they do not."""
     runs = song.metres()
     return ", ".join(f"{m} from bar {bar}" for bar, m in runs) if len(runs) > 1 else ""
 
 
 def odd_bars_text(song: Song) -> str:
-    """Bars put in or cut short, such as "9 (2 beats)"; empty where there are none."""
+    """Extra or shortened bars, such as "9 (2 beats)"; empty if there are none."""
     bars = song.odd_bars()
-    said = [f"{bar} ({beats} beat{'s' if beats != 1 else ''})" for bar, beats in bars[:_NAMED]]
-    return ", ".join(said) + (f" and {len(bars) - _NAMED} more" if len(bars) > _NAMED else "")
+    named = [f"{bar} ({beats} beat{'s' if beats != 1 else ''})" for bar, beats in bars[:_NAMED]]
+    return ", ".join(named) + (f" and {len(bars) - _NAMED} more" if len(bars) > _NAMED else "")
 
 
 def _spans_text(song: Song) -> str:

@@ -1,4 +1,4 @@
-"""A track with a click on every beat heard, to check the count by ear."""
+"""A track with a click on every detected beat, for checking the count by ear."""
 
 from pathlib import Path
 
@@ -9,12 +9,12 @@ from sequencer.outputs.sound.clicks import click
 from sequencer.outputs.sound.recording import read_recording, write_recording
 from sequencer.timing.song import Song
 
-SONG = 0.5  # share of full scale that the song's peak is brought to, so that clicks stand out
+SONG = 0.5  # the song's peak as a share of full scale, so that clicks stand out
 _CEILING = 10 ** (-1 / 20)  # −1 dBFS
 
 
 def clicked(song: Song, samples: Floats, rate: int) -> Floats:
-    """The song with its beats clicked, to the sample.
+    """The song with a click on every beat, exact to the sample.
 
     Parameters
     ----------
@@ -30,7 +30,7 @@ def clicked(song: Song, samples: Floats, rate: int) -> Floats:
 
     Notes
     -----
-    Source: sum of sounds. Clicks start on the sample nearest to their beat.
+    Source: sum of the sounds. Clicks start on the sample nearest to their beat.
     """
     track = samples.mean(axis=1)
     track = track * (SONG / max(float(np.max(np.abs(track), initial=0.0)), 1e-9))
@@ -45,7 +45,7 @@ def clicked(song: Song, samples: Floats, rate: int) -> Floats:
 
 
 def write_clicked(song: Song, track: Path, path: Path) -> None:
-    """Write the clicked song as 16-bit WAV.
+    """Write the song with clicks as 16-bit WAV.
 
     Raises
     ------

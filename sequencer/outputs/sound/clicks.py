@@ -1,7 +1,7 @@
 """Short sounds for the count track: clicks, count tones, calls, and counts as words.
 
-A click begins with its largest sample, so its place is exact; tones have a soft attack of 3 ms. Words
-were spoken by a formant synthesiser and are kept as data (voice/README.txt); they start on the beat.
+A click begins with its largest sample, so its position is exact; tones have a soft attack of 3 ms. Words
+were spoken by a formant synthesiser and are stored as data (voice/README.txt); they start on the beat.
 Source: design choice of this project; pitches are equal temperament from A4 = 440 Hz (ISO 16).
 """
 
@@ -14,14 +14,14 @@ import numpy as np
 from sequencer.arrays import Floats
 
 BEAT_HZ, BAR_HZ = 1320.0, 2093.0
-# Semitones over A4 of the last four beats before a change: four, three, two, one left; then the change.
+# Semitones above A4 for the last four beats before a change: four, three, two, one left; then the change.
 COUNT_STEPS = {4: 0, 3: 2, 2: 4, 1: 7}
 CHANGE_STEP = 12
-_SCALE = (0, 2, 4, 7, 9)  # pentatonic: any two calls sound well beside each other
+_SCALE = (0, 2, 4, 7, 9)  # pentatonic: any two calls sound good next to each other
 
 
 def click(rate: int, *, first: bool) -> Floats:
-    """Click of a beat, or of the first beat of a bar, which is higher, longer and louder.
+    """Click for a beat, or for the first beat of a bar, which is higher, longer and louder.
 
     Parameters
     ----------
@@ -45,14 +45,14 @@ def click(rate: int, *, first: bool) -> Floats:
 
 
 def tone(rate: int, step: int, seconds: float, *, loud: float = 0.35) -> Floats:
-    """Soft tone some semitones over A4.
+    """Soft tone a number of semitones above A4.
 
     Parameters
     ----------
     rate : int
         [Hz]
     step : int
-        Semitones over 440 Hz.
+        Semitones above 440 Hz.
     seconds : float
     loud : float
         Largest value [1].
@@ -73,7 +73,7 @@ def tone(rate: int, step: int, seconds: float, *, loud: float = 0.35) -> Floats:
 
 
 def call_steps(index: int) -> tuple[int, int, int]:
-    """Three pitches, in semitones over A4, of the section family with this number."""
+    """Three pitches, in semitones above A4, for the section family with this number."""
     n = len(_SCALE)
     first, jump = index % n, 1 + (index // n) % (n - 1)
     notes = [first, first + jump, first + 2 * jump]
@@ -85,7 +85,7 @@ def call_steps(index: int) -> tuple[int, int, int]:
 
 @cache
 def spoken(number: int, rate: int) -> Floats:
-    """The word of a count from one to eight.
+    """The spoken word for a count from one to eight.
 
     Parameters
     ----------
@@ -104,7 +104,7 @@ def spoken(number: int, rate: int) -> Floats:
 
     Notes
     -----
-    Source: voice/README.txt. Not to be written to.
+    Source: voice/README.txt. Do not modify the returned array.
     """
     import soundfile
     import soxr
@@ -115,7 +115,7 @@ def spoken(number: int, rate: int) -> Floats:
         raise ValueError(f"there are words for {', '.join(places)}, not for {number}")
     start, end = places[str(number)]
     with (folder / "words.flac").open("rb") as file:
-        samples, own = soundfile.read(file, start=start, stop=end)
-    word: Floats = np.asarray(soxr.resample(samples, own, rate), dtype=np.float64)
+        samples, native = soundfile.read(file, start=start, stop=end)
+    word: Floats = np.asarray(soxr.resample(samples, native, rate), dtype=np.float64)
     word.setflags(write=False)
     return word

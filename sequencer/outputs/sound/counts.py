@@ -1,6 +1,6 @@
-"""The count track: clicks on the beats, counts before each change, calls of sections, over the song.
+"""The count track: clicks on the beats, counts before each change and section calls, mixed with the song.
 
-Seconds are the track's own, divided by the speed; a click starts on the sample nearest its beat.
+Seconds are those of the track, divided by the speed; a click starts on the sample nearest its beat.
 """
 
 from dataclasses import dataclass
@@ -22,13 +22,13 @@ COUNTED = 4  # beats before a change
 class Mix:
     """What goes into a count track."""
 
-    song: float | None = -9.0  # [dB] of the song; None leaves it out
-    speed: float = 1.0  # of the song, its pitch kept
+    song: float | None = -9.0  # [dB] level of the song; None leaves it out
+    speed: float = 1.0  # playback speed, at the same pitch
     clicks: bool = True
     counts: str = "pitched"  # one of VOICES
     calls: bool = True
     split: bool = False  # song left, counts right
-    who: tuple[str, ...] = ()  # whose changes are counted; all if empty
+    who: tuple[str, ...] = ()  # performers whose changes are counted; everybody if empty
 
     def __post_init__(self) -> None:
         if self.counts not in VOICES:
@@ -46,19 +46,19 @@ def count_track(staged: Staged, samples: Floats | None, rate: int, mix: Mix) -> 
     ----------
     staged : Staged
     samples : ndarray, shape (n, c) [1], or None
-        The song; None where only the counts are wanted.
+        The song; None for counts only.
     rate : int
-        Of the samples [Hz].
+        Sample rate [Hz].
     mix : Mix
 
     Returns
     -------
     track : ndarray, shape (m, 2) [1]
-        Left and right, nowhere larger than 1.2 dB below full scale.
+        Left and right, peaking at most 1.2 dB below full scale.
 
     Notes
     -----
-    Source: beats as heard or corrected; slow versions by the phase vocoder of librosa (D. Ellis, A
+    Source: beats as detected or corrected; slow versions by librosa's phase vocoder (D. Ellis, A
     phase vocoder in Matlab, 2002). A click lies within half a sample of its beat.
     """
     length = int(np.ceil(staged.song.duration * rate / mix.speed)) + rate // 2
@@ -105,7 +105,7 @@ def counted(staged: Staged, length: int, rate: int, mix: Mix) -> Floats:
 
     Notes
     -----
-    Source: the count of the song. Exact to half a sample.
+    Source: the song's beats. Exact to half a sample.
     """
     out: Floats = np.zeros(length)
     sounds: list[tuple[float, Floats]] = _clicks(staged, rate) if mix.clicks else []
@@ -124,7 +124,7 @@ def counted(staged: Staged, length: int, rate: int, mix: Mix) -> Floats:
 
 
 def changes(staged: Staged, who: tuple[str, ...] = ()) -> tuple[float, ...]:
-    """Beats at which someone changes: starts of blocks, and ends that no block follows at once."""
+    """Beats at which someone changes: starts of blocks, and ends that are not followed directly by a block."""
     chosen = [block for block in staged.blocks if not who or block.who in who]
     starts = {round(block.start, 6) for block in chosen}
     ends = {round(block.end, 6) for block in chosen}
@@ -132,9 +132,9 @@ def changes(staged: Staged, who: tuple[str, ...] = ()) -> tuple[float, ...]:
 
 
 def counts_before(at: tuple[float, ...]) -> list[tuple[float, int]]:
-    """Beats with how many are left to the next change: 4, 3, 2, 1, and 0 on the change itself.
+    """Beats with the number left until the next change: 4, 3, 2, 1, and 0 on the change itself.
 
-    A count never reaches back over the change before it.
+    A count never reaches back past the previous change.
     """
     out: list[tuple[float, int]] = []
     before = -np.inf
@@ -148,7 +148,7 @@ def counts_before(at: tuple[float, ...]) -> list[tuple[float, int]]:
 
 
 def section_calls(staged: Staged) -> list[tuple[float, int]]:
-    """Beats and pitches of three-note calls, one bar ahead of each section; alike for alike labels."""
+    """Beats and pitches of three-note calls, one bar ahead of each section; the same label gets the same call."""
     families: dict[str, int] = {}
     out: list[tuple[float, int]] = []
     tempo = staged.tempo
@@ -162,13 +162,13 @@ def section_calls(staged: Staged) -> list[tuple[float, int]]:
 
 
 def stretched(samples: Floats, speed: float) -> Floats:
-    """The song slower or faster at its own pitch.
+    """The song slower or faster at the same pitch.
 
     Parameters
     ----------
     samples : ndarray, shape (n, c) [1]
     speed : float
-        1 leaves it as it is.
+        1 leaves it unchanged.
 
     Returns
     -------
@@ -177,7 +177,7 @@ def stretched(samples: Floats, speed: float) -> Floats:
     Notes
     -----
     Source: phase vocoder of librosa. Sharp attacks are smeared by up to half a window (23 ms at
-    44.1 kHz); clicks are put in afterwards and stay sharp.
+    44.1 kHz); clicks are added afterwards and stay sharp.
     """
     if speed == 1.0:
         return samples

@@ -1,4 +1,4 @@
-"""The song's own samples, for what is made from them: count tracks and the rehearsal page."""
+"""The song's samples, for count tracks and the rehearsal page."""
 
 import io
 from pathlib import Path
@@ -11,7 +11,7 @@ from sequencer.files import write_bytes
 
 
 def read_recording(track: Path) -> tuple[Floats, int]:
-    """Samples of a track, and how many there are a second.
+    """Samples of a track, and their rate.
 
     Parameters
     ----------
@@ -30,7 +30,7 @@ def read_recording(track: Path) -> tuple[Floats, int]:
 
     Notes
     -----
-    Source: libsndfile. Exact for files without loss.
+    Source: libsndfile. Exact for lossless files.
     """
     import soundfile
 
@@ -40,7 +40,7 @@ def read_recording(track: Path) -> tuple[Floats, int]:
         raise InputError(
             "track-unreadable",
             Place(str(track)),
-            "the track cannot be read",
+            "cannot read the track",
             "export it again, as WAV, FLAC, Ogg or MP3",
             str(error).strip().rstrip("."),
         ) from error
@@ -48,7 +48,7 @@ def read_recording(track: Path) -> tuple[Floats, int]:
 
 
 def write_recording(path: Path, samples: Floats, rate: int) -> None:
-    """Write samples as 16-bit WAV, whole or not at all.
+    """Write samples as 16-bit WAV, atomically.
 
     Parameters
     ----------
@@ -64,7 +64,7 @@ def write_recording(path: Path, samples: Floats, rate: int) -> None:
 
     Notes
     -----
-    Source: libsndfile. Made in memory first: its own writer tells a full disk apart badly.
+    Source: libsndfile. Encoded in memory first, because its file writer does not report a full disk reliably.
     """
     import soundfile
 

@@ -1,4 +1,4 @@
-"""A block in words: its title, and lines that say how it is danced."""
+"""A block in words: its title, and lines on how it is danced."""
 
 from collections.abc import Mapping
 from typing import Any
@@ -10,17 +10,17 @@ from sequencer.staging.staged import Block
 
 
 def block_words(block: Block, dancer: Dancer | None = None) -> list[str]:
-    """Title first, then a line each for timing, parameters set, place found, posture, mirror and note.
+    """Title first, then one line each for timing, parameters, fitted place, posture, mirroring and note.
 
     Parameters
     ----------
     block : Block
     dancer : Dancer, optional
-        Who dances it: where the hands were placed, and how far the shoulders come along, is told then.
+        Who dances it; adds where the hands are placed and how far the shoulders come along.
 
     Notes
     -----
-    Where the hands differ each hand has a line of its own.
+    If the hands differ, each hand gets its own line.
     """
     lines = [block.title or "block"]
     if block.link:

@@ -1,7 +1,7 @@
-"""What a law does, in the words that performers and audience use: planes and directions.
+"""A law in the words that performers and audience use: planes and directions.
 
-Said from the law's own curves, so that mirrored, opposite and users' own laws are told rightly too.
-The audience is the one that the performer faces; it sees the wall plane the other way round.
+Derived from the law's curves, so that it is right for mirrored, opposite and user-defined laws too.
+The audience is taken to be in front of the performer, so it sees the wall plane the other way round.
 Source: docs/motion.md, section 1; common practice.
 """
 
@@ -19,9 +19,9 @@ from sequencer.motion.patterns.planes import plane_words
 from sequencer.motion.trajectories.links import STILL_SPEED
 
 Eye = Literal["performer", "audience"]
-_SAMPLES = 128  # words only; nothing is proven with them
-_STEADY = 2.0  # [degrees] a plane that wanders less is one plane
-LEANS = 30.0  # [degrees] a plane that wanders less leans; more, and it bends
+_SAMPLES = 128  # for words only; nothing is proven with them
+_STEADY = 2.0  # [degrees] a plane that wanders less counts as steady
+LEANS = 30.0  # [degrees] a plane that wanders less leans; beyond that it bends
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,18 +36,18 @@ class LawWords:
 
 
 def law_words(law: Law, *, eye: Eye = "performer", beats: float | None = None) -> LawWords:
-    """What prop and hand do along a law.
+    """What prop and hand do in a law.
 
     Parameters
     ----------
     law : Law
     eye : {"performer", "audience"}
     beats : float, optional
-        How much of it; one period if not said (8 beats of a law without one).
+        How much of it; one period if not given (8 beats for a law without one).
 
     Returns
     -------
-    said : LawWords
+    words : LawWords
     """
     span = beats or (law.period if isfinite(law.period) else 8.0)
     motion = law.at((np.arange(_SAMPLES, dtype=np.float64) + 0.5) * span / _SAMPLES)
@@ -67,24 +67,24 @@ def words(
     opposite: bool = False,
     book: dict[str, Pattern] | None = None,
 ) -> dict[Eye, LawWords]:
-    """A pattern's plane and direction in words, for both eyes.
+    """A pattern's plane and direction in words, as performer and audience see them.
 
     Parameters
     ----------
     name : str
-        Of the pattern.
+        Name of the pattern.
     parameters : dict
     hand : {"left", "right"}
     body : Body, optional
     opposite : bool
-        Whether this hand goes the other way round than the pattern says.
+        Whether this hand goes round the opposite way to the pattern.
     book : dict, optional
-        Patterns to look in, instead of the built-in ones.
+        Patterns to use instead of the built-in ones.
 
     Returns
     -------
     words : dict
-        By eye, "performer" and "audience".
+        By point of view, "performer" and "audience".
 
     Raises
     ------
@@ -108,25 +108,25 @@ def _prop_words(plane: Floats, axis: Floats, first: Floats, eye: Eye) -> str:
     )
     turning = np.sum(axis * plane, axis=-1)
     if np.max(np.abs(turning)) <= STILL_SPEED:
-        return "the prop hangs and does not turn"
+        return "the prop hangs without turning"
     if wander > LEANS:
         words = plane_words(first, eye=eye)
         return f"the plane bends, starting {'' if words.startswith('between') else 'with '}{words}"
-    said = plane_words(mean / size, eye=eye)
+    seen = plane_words(mean / size, eye=eye)
     if np.min(turning) < -STILL_SPEED < STILL_SPEED < np.max(turning):
-        return f"to and fro in the {said.split(',')[0]}"
-    return said if wander <= _STEADY else f"{said}, leaning up to {wander:.0f}°"
+        return f"back and forth in the {seen.split(',')[0]}"
+    return seen if wander <= _STEADY else f"{seen}, leaning up to {wander:.0f}°"
 
 
 def _hand_words(place: Floats, rate: Floats, eye: Eye) -> str:
     if np.max(np.linalg.norm(rate, axis=-1)) <= STILL_SPEED:
-        return "the hand stays"
+        return "the hand stays still"
     spread = place - place.mean(axis=0)
     wide = spread.max(axis=0) - spread.min(axis=0)
-    area = np.cross(spread, rate).mean(axis=0)  # of the loop, per beat, twice
+    area = np.cross(spread, rate).mean(axis=0)  # twice the loop's area per beat
     size = float(np.linalg.norm(area))
     scale = float(np.mean(np.linalg.norm(spread, axis=-1) * np.linalg.norm(rate, axis=-1)))
     if size > 0.3 * scale:
-        return f"the hand goes round in the {plane_words(area / size, eye=eye)}"
-    way = ("from side to side", "ahead and back", "up and down")[int(np.argmax(wide))]
-    return f"the hand goes {way}"
+        return f"the hand circles in the {plane_words(area / size, eye=eye)}"
+    way = ("from side to side", "forward and back", "up and down")[int(np.argmax(wide))]
+    return f"the hand moves {way}"

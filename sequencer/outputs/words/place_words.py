@@ -1,7 +1,7 @@
-"""Where the hands dance a pattern and how wide, said as one performer would say it to another.
+"""Where the hands dance a pattern and how wide, as one performer would tell another.
 
-Places are told from the own body: ahead and aside from its middle line, up and down from the shoulders,
-to 5 cm. They are read off the performer's own laws, so that mirrored hands say what is danced.
+Places are given relative to the performer's body: ahead and aside from the centre line, up and down from
+the shoulders, to 5 cm. They come from the performer's laws, so they are right for mirrored hands too.
 """
 
 from collections.abc import Iterable, Mapping
@@ -18,61 +18,61 @@ from sequencer.motion.patterns.placing import sign_of
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.staging.staged import Block, HandWords
 
-MOVED = 0.05  # [m] from where a pattern usually lies; less is not worth a word
-SHAPES = ("hand_radius", "size", "from")  # what is found of a path besides its place
-_SAMPLES = 240  # of a path; words only, nothing is proven with them
-_ROUND = 0.01  # [m] by which a circle may be off; a hand that moves less stays
-_FINE = 14.5  # [cm] radii below it are told to the centimetre, those above it to 5 cm
+MOVED = 0.05  # [m] from a pattern's usual place; less is not worth mentioning
+SHAPES = ("hand_radius", "size", "from")  # fitted parameters of a path, besides its place
+_SAMPLES = 240  # per path; for words only, nothing is proven with them
+_ROUND = 0.01  # [m] by which a circle may be off; a hand that moves less is still
+_FINE = 14.5  # [cm] smaller radii are given to the centimetre, larger ones to 5 cm
 
 
 class Lie(NamedTuple):
     """One hand's path in words and whole centimetres."""
 
-    what: str  # "circle 10 cm in radius"; empty where the hand stays
-    out: int  # [cm] from the body's middle line, to the hand's own side
+    what: str  # "circle 10 cm in radius"; empty if the hand stays still
+    out: int  # [cm] from the body's centre line, towards the hand's side
     ahead: int  # [cm]
     up: int  # [cm] above the shoulders
-    start: str  # where on its path the hand begins; empty where that is as usual
+    start: str  # where on its path the hand begins; empty if that is as usual
 
 
 def is_placed(part: HandWords) -> bool:
-    """Whether a search moved a hand's path by more than 5 cm, or changed its size or where it begins."""
+    """Whether fitting moved a hand's path by more than 5 cm, or changed its size or starting point."""
     moved = [float(part.fitted.get(name, 0.0)) for name in ("across", "ahead", "up")]
     return float(np.linalg.norm(moved)) > MOVED or any(name in part.fitted for name in SHAPES)
 
 
 def block_place(block: Block, dancer: Dancer | None) -> str:
-    """Where the hands dance a block; empty where they dance it in its usual place."""
+    """Where the hands dance a block; empty if they dance it in its usual place."""
     if dancer is None or not any(is_placed(part) for part in block.hands.values()):
         return ""
     return lie_words(block, dancer)
 
 
 @lru_cache(maxsize=64)
-def told_places(dancer: Dancer, blocks: tuple[Block, ...]) -> Mapping[float, str]:
-    """What has to be told of a performer's places, by the beat at which a block starts.
+def new_places(dancer: Dancer, blocks: tuple[Block, ...]) -> Mapping[float, str]:
+    """Places that a performer has to be told, by the beat at which a block starts.
 
-    Each place is told once: at the first block of its title there, and again only where the same title
-    was danced elsewhere in between, be it in its usual place.
+    Each place is given once: at the first block of that title there, and again only if the same title
+    was danced elsewhere in between, including in its usual place.
     """
-    told: dict[float, str] = {}
+    new: dict[float, str] = {}
     last: dict[str, str] = {}
     for block in blocks:
         if block.link:
             continue
         words = block_place(block, dancer)
         if words != last.get(block.title, ""):
-            told[block.start] = words or lie_words(block, dancer)
+            new[block.start] = words or lie_words(block, dancer)
             last[block.title] = words
-    return told
+    return new
 
 
 def lie_words(block: Block, dancer: Dancer) -> str:
-    """Where the hands dance a block, be it the usual place or not.
+    """Where the hands dance a block, whether that is the usual place or not.
 
     Notes
     -----
-    Source: read off the laws at 240 instants of a period; rounded to 5 cm, small radii to 1 cm.
+    Source: the laws, sampled at 240 instants of a period; rounded to 5 cm, small radii to 1 cm.
     """
     lies: dict[Side, Lie] = {}
     for side in reversed(SIDES):  # the right hand leads
@@ -100,7 +100,7 @@ def lie_words(block: Block, dancer: Dancer) -> str:
 
 
 def danced_law(dancer: Dancer | None, side: Side, block: Block) -> Law | None:
-    """One hand's law in a block; None where it is not at hand."""
+    """One hand's law in a block; None if it is not available."""
     spans = getattr(dancer.trajectories.get(side), "spans", ()) if dancer is not None else ()
     middle = 0.5 * (block.start + block.end)
     return next((s.law for s in spans if s.kind == "block" and s.start <= middle < s.end), None)
@@ -122,7 +122,7 @@ def _lie(law: Law, side: Side, part: HandWords, dancer: Dancer) -> Lie:
 
 
 def _what(away: Floats) -> str:
-    """A path by how far it keeps from its middle."""
+    """A path described by its distance from its centre."""
     least, most = 100 * float(away.min()), 100 * float(away.max())
     if most < 100 * _ROUND:
         return ""
@@ -133,7 +133,7 @@ def _what(away: Floats) -> str:
 
 
 def _where(lies: Mapping[Side, Lie]) -> str:
-    """One hand's place, or both hands': what they share first, then what each has of its own."""
+    """The place of one or both hands: first what they share, then what differs."""
     columns = (
         {side: _ahead(lie.ahead) for side, lie in lies.items()},
         {side: _aside(lie.out, side) for side, lie in lies.items()},
@@ -146,14 +146,14 @@ def _where(lies: Mapping[Side, Lie]) -> str:
     outs = {lie.out for lie in lies.values()}
     if len(lies) == 2 and len(outs) == 1 and (out := outs.pop()):
         shared[1] = f"{abs(out)} cm {'out to each side' if out > 0 else 'across to the other side'}"
-    own = {
+    separate = {
         side: _listed(
             words[side] for words, common in zip(columns, shared, strict=True) if not common
         )
         for side in lies
     }
-    said = [_listed(shared), *(f"{side} {words}" for side, words in own.items() if words)]
-    return "; ".join(filter(None, said))
+    clauses = [_listed(shared), *(f"{side} {words}" for side, words in separate.items() if words)]
+    return "; ".join(filter(None, clauses))
 
 
 def _listed(words: Iterable[str]) -> str:
@@ -179,7 +179,7 @@ def _height(up: int) -> str:
 
 
 def _direction(away: Floats) -> str:
-    """A point of a path from its middle: `top`, `front left`; the two strongest of three axes."""
+    """A point of a path relative to its centre: `top`, `front left`; from the two largest of three axes."""
     names = (("left", "right"), ("back", "front"), ("bottom", "top"))
     strong = sorted(range(3), key=lambda k: -abs(away[k]))[:2]
     if abs(away[strong[1]]) < np.tan(np.radians(22.5)) * abs(away[strong[0]]):
@@ -188,5 +188,5 @@ def _direction(away: Floats) -> str:
 
 
 def _five(value: float) -> int:
-    """Whole centimetres to the next 5."""
+    """Centimetres, rounded to the nearest 5."""
     return 5 * round(value / 5)

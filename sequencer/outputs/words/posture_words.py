@@ -1,4 +1,4 @@
-"""How a body gives way, said as one performer would say it to another."""
+"""How a body gives way, as one performer would tell another."""
 
 from collections.abc import Mapping
 
@@ -13,12 +13,12 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.staging.staged import Block
 
 LITTLE = 6.0  # [degrees] below this it is "a little"
-SILENT = 1.0  # [degrees] below this nobody could tell
-_PER_BEAT = 48  # instants at which a shoulder is looked at
+SILENT = 1.0  # [degrees] below this nobody would notice
+_PER_BEAT = 48  # instants at which a shoulder is sampled
 
 
 def posture_words(posture: Posture, gives: Mapping[Side, ArrayLike] | None = None) -> str:
-    """A posture as one sentence; empty where nothing gives way.
+    """A posture as one sentence; empty if the body is upright.
 
     Parameters
     ----------
@@ -33,24 +33,24 @@ def posture_words(posture: Posture, gives: Mapping[Side, ArrayLike] | None = Non
 
     Notes
     -----
-    Source: how a trainer says it, common practice.
+    Source: as a trainer would say it, common practice.
     """
     turn, lean, side, nod, tilt = np.degrees(posture.angles)
     head = [_bow(nod), _clause("tilt your head", tilt, "to the right", "to the left")]
     body = [_clause("turn your trunk", turn, "to the left", "to the right"), _lean(lean, side)]
-    said = [", ".join(filter(None, [*body, *head])), ", ".join(_shoulders(gives or {}))]
-    words = "; ".join(filter(None, said))
+    clauses = [", ".join(filter(None, [*body, *head])), ", ".join(_shoulders(gives or {}))]
+    words = "; ".join(filter(None, clauses))
     return words[:1].upper() + words[1:] + "." if words else ""
 
 
 def block_posture(block: Block, dancer: Dancer | None = None) -> str:
-    """How the body gives way in a block; empty where its posture is upright.
+    """How the body gives way in a block; empty if its posture is upright.
 
     Parameters
     ----------
     block : Block
     dancer : Dancer, optional
-        Whose shoulders are told as well: how far each comes along where it comes farthest.
+        Adds this performer's shoulders: how far each comes along at most.
     """
     if block.posture.upright:
         return ""
@@ -60,7 +60,7 @@ def block_posture(block: Block, dancer: Dancer | None = None) -> str:
 
 
 def widest_gives(dancer: Dancer, start: float, end: float) -> dict[Side, Floats]:
-    """How far each shoulder comes along where it comes farthest between two beats.
+    """How far each shoulder comes along at most between two beats.
 
     Parameters
     ----------
@@ -70,7 +70,7 @@ def widest_gives(dancer: Dancer, start: float, end: float) -> dict[Side, Floats]
     Returns
     -------
     gives : dict of ndarray, shape (3,) [m, the trunk's frame: right, forward, up]
-        Looked at 48 times a beat.
+        Sampled 48 times per beat.
 
     Notes
     -----
@@ -96,15 +96,15 @@ def _amount(angle: float) -> str:
 
 
 def _lean(lean: float, side: float) -> str:
-    """The trunk's leans, both in one clause."""
+    """The trunk's lean in both directions, in one clause."""
     ways = [(lean, "forward" if lean > 0 else "back")]
     ways += [(side, "to the right" if side > 0 else "to the left")]
-    said = [(angle, way) for angle, way in ways if abs(angle) >= SILENT]
-    if not said:
+    leans = [(angle, way) for angle, way in ways if abs(angle) >= SILENT]
+    if not leans:
         return ""
-    if all(abs(angle) < LITTLE for angle, _ in said):
-        return f"lean {' and '.join(way for _, way in said)} a little"
-    return "lean " + " and ".join(f"{_amount(angle)} {way}" for angle, way in said)
+    if all(abs(angle) < LITTLE for angle, _ in leans):
+        return f"lean {' and '.join(way for _, way in leans)} a little"
+    return "lean " + " and ".join(f"{_amount(angle)} {way}" for angle, way in leans)
 
 
 def _bow(nod: float) -> str:
@@ -116,17 +116,17 @@ def _bow(nod: float) -> str:
 
 
 def _shoulders(gives: Mapping[Side, ArrayLike]) -> list[str]:
-    """A clause for each shoulder that comes along; one for both where they do the same."""
-    said = {side: _shoulder(np.asarray(gives[side])) for side in SIDES if side in gives}
-    said = {side: each for side, each in said.items() if each[1]}
-    if len(said) == 2 and len(set(said.values())) == 1:
-        verb, way = said["left"]
+    """A clause for each shoulder that comes along; one for both if they do the same."""
+    clauses = {side: _shoulder(np.asarray(gives[side])) for side in SIDES if side in gives}
+    clauses = {side: each for side, each in clauses.items() if each[1]}
+    if len(clauses) == 2 and len(set(clauses.values())) == 1:
+        verb, way = clauses["left"]
         return [f"{verb} both shoulders {way}"]
-    return [f"{verb} your {side} shoulder {way}" for side, (verb, way) in said.items()]
+    return [f"{verb} your {side} shoulder {way}" for side, (verb, way) in clauses.items()]
 
 
 def _shoulder(give: Floats) -> tuple[str, str]:
-    """Verb, and how far; a shoulder that comes in a little only follows the arm."""
+    """Verb and distance; a shoulder that comes in a little is just following the arm."""
     forward, up = (round(100 * float(each)) for each in give[1:])
     if not forward:
         return "lift", f"{up} cm" if up else ""

@@ -1,8 +1,8 @@
-"""What makes a PDF fit for archives: colours with a profile, data as XMP, a level that it claims.
+"""Make a PDF fit for archiving: a colour profile, metadata as XMP, and a claimed conformance level.
 
-The claim is PDF/A-2b (ISO 19005-2, level B). What the level asks and these pages do: all type embedded, one
-output intent with an sRGB profile, the same data in the info dictionary and as XMP, no transparency, no
-encryption, no scripts, no links to the outside. The profile is built by Little CMS through Pillow; its date
+The claim is PDF/A-2b (ISO 19005-2, level B). The level requires, and these pages have: all fonts embedded, one
+output intent with an sRGB profile, the same metadata in the info dictionary and as XMP, no transparency, no
+encryption, no scripts, no external links. The profile is built by Little CMS through Pillow; its date
 is set to the document's, so that equal shows give equal bytes.
 """
 
@@ -17,17 +17,17 @@ _PART, _LEVEL = 2, "B"
 
 
 def srgb_profile(moment: datetime) -> bytes:
-    """An ICC profile of the sRGB colours, dated."""
+    """A dated ICC profile for sRGB."""
     from PIL import ImageCms
 
     profile = bytearray(ImageCms.ImageCmsProfile(ImageCms.createProfile("sRGB")).tobytes())
     profile[24:36] = struct.pack(">6H", *moment.timetuple()[:6])
-    profile[84:100] = bytes(16)  # the profile's own digest: absent, which the ICC allows
+    profile[84:100] = bytes(16)  # the profile's digest: absent, which the ICC allows
     return bytes(profile)
 
 
 def make_archival(document: Any, moment: datetime) -> None:
-    """Add output intent and XMP data to a reportlab document that is about to be saved."""
+    """Add output intent and XMP metadata to a reportlab document before it is saved."""
     catalog = document.Catalog
     profile = pdfdoc.PDFStream(
         dictionary=pdfdoc.PDFDictionary({"N": 3}), content=srgb_profile(moment)

@@ -1,4 +1,4 @@
-"""Bars in the margin beside lines that the last print does not hold, and what can carry one. Lengths in points."""
+"""Change bars in the margin beside lines that are not in the last print. Lengths in points."""
 
 from collections.abc import Sequence
 from typing import Any
@@ -13,13 +13,13 @@ BAR, AWAY = 2.6, 7.0  # width of a bar, and how far left of its line it stands
 class Grid(Table):  # type: ignore[misc]
     """A table that draws bars beside changed rows; with `by_cell`, beside changed cells.
 
-    Which ones is written on what they hold, so that it stays with them where the table breaks.
+    The mark is stored on the cells' content, so that it survives when the table breaks across pages.
     """
 
     by_cell = False
 
     def split(self, *room: float) -> list[Flowable]:
-        """Parts that know what is by cell."""
+        """The parts of a split table, which keep `by_cell`."""
         parts = super().split(*room)
         for part in parts:
             part.by_cell = self.by_cell
@@ -39,7 +39,7 @@ class Grid(Table):  # type: ignore[misc]
 
 
 class Barred(Flowable):  # type: ignore[misc]
-    """Something with a bar beside it."""
+    """A flowable with a bar beside it."""
 
     def __init__(self, inner: Flowable) -> None:
         super().__init__()
@@ -47,7 +47,7 @@ class Barred(Flowable):  # type: ignore[misc]
         self.spaceBefore, self.spaceAfter = inner.getSpaceBefore(), inner.getSpaceAfter()
 
     def wrap(self, room: float, tall: float) -> tuple[float, float]:
-        """As large as what it holds."""
+        """As large as its content."""
         self.width, self.height = self.inner.wrap(room, tall)
         return self.width, self.height
 
@@ -62,7 +62,7 @@ class Barred(Flowable):  # type: ignore[misc]
 
 
 def draw_bar(canvas: Any, x: float, low: float, top: float) -> None:
-    """One bar in the margin; readers that hear the page are told what it means."""
+    """One bar in the margin; screen readers are told what it means."""
     begin = getattr(canvas, "begin_tag", None)
     if begin is not None:
         begin("Figure", "changed since the last print")
@@ -75,5 +75,5 @@ def draw_bar(canvas: Any, x: float, low: float, top: float) -> None:
 
 
 def parts_of(cell: Any) -> Sequence[Any]:
-    """What one cell of a table holds."""
+    """The content of one table cell."""
     return cell if isinstance(cell, list | tuple) else (cell,)

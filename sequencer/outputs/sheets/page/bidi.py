@@ -1,8 +1,8 @@
-"""Order of letters on the page where right-to-left script meets left-to-right.
+"""The order of letters on the page when right-to-left and left-to-right scripts meet.
 
 Source: Unicode Standard Annex 9, Unicode Bidirectional Algorithm, rules P2–P3, W1–W7, N0–N2, I1–I2,
 L1–L4. Explicit embedding, override and isolate characters are dropped before the rules apply, so the X
-rules have nothing to do; a name or a note on a sheet does not need them.
+rules never apply; a name or a note on a sheet does not need them.
 """
 
 import unicodedata
@@ -16,7 +16,7 @@ for _one, _other in ("<>", "«»", "‹›", "≤≥", "⟨⟩"):
 
 
 DIRECTION_MARKS = (
-    "\u200e\u200f"  # left-to-right and right-to-left mark: they have a direction and no shape
+    "\u200e\u200f"  # left-to-right and right-to-left mark: they have a direction but no shape
 )
 
 
@@ -82,7 +82,7 @@ def visual_order(line_levels: list[int]) -> list[int]:
 
 
 def apart(name: str) -> str:
-    """A name that keeps its letters' order to itself, so that what follows it is not drawn into it."""
+    """A name isolated from its surroundings, so that its direction does not affect what follows."""
     return f"\u200e{name}\u200e" if is_mixed(name) else name
 
 

@@ -1,4 +1,4 @@
-"""Parts that several sheets share: titles, boxes, findings, cautions, the stop call. Lengths in points."""
+"""Elements that several sheets share: titles, tables, boxes, badges. Lengths in points."""
 
 from collections.abc import Sequence
 from typing import Any, TypeAlias
@@ -57,7 +57,7 @@ def fitted(
     most: int = 2,
     sizes: Sequence[float] = (GIANT, TITLE, HEAD, LEAD_SIZE),
 ) -> Prose:
-    """A title in the largest size that keeps it to `most` lines; in the smallest, as many as it needs."""
+    """A title in the largest size that keeps it to `most` lines; in the smallest size, as many lines as it needs."""
     for size in sizes:
         if len(broken((TextSpan(words, "Poster", size),), room)) <= most:
             break
@@ -74,9 +74,14 @@ def grid(
     lines: bool = True,
     by_cell: bool = False,
 ) -> Grid:
-    """A table that breaks between rows and repeats its head; `by_cell`: its cells are lines of their own."""
+    """A table that breaks between rows and repeats its head; with `by_cell`, changes are marked cell by cell."""
     base: list[tuple[Any, ...]] = [
-        ("FONTNAME", (0, 0), (-1, -1), font_name("Regular")),  # else a face that is not embedded
+        (
+            "FONTNAME",
+            (0, 0),
+            (-1, -1),
+            font_name("Regular"),
+        ),  # otherwise reportlab uses a face that is not embedded
         ("VALIGN", (0, 0), (-1, -1), "TOP"),
         ("LEFTPADDING", (0, 0), (-1, -1), 0),
         ("RIGHTPADDING", (0, 0), (-1, -1), gutter),
@@ -98,7 +103,7 @@ def grid(
 
 
 def named_rows(lines: Sequence[tuple[str, str]], room: float, *, share: float) -> Grid:
-    """A table of what things are called, in bold, and what is said of each; `share` of it for the names."""
+    """A table of names in bold and a description of each; the names take `share` of the width."""
     rows: list[list[Cell]] = [
         [
             Prose(TextSpan(name, "Bold", TEXT), role="TD"),
@@ -117,7 +122,7 @@ def head_cell(words: str) -> Prose:
 def box(
     content: list[Flowable], room: float, *, ground: Color | None = MIST, edge: Color | None = None
 ) -> Grid:
-    """Content on a field of its own."""
+    """Content on a tinted field."""
     style: list[tuple[Any, ...]] = [
         ("FONTNAME", (0, 0), (-1, -1), font_name("Regular")),
         ("LEFTPADDING", (0, 0), (-1, -1), 9),
@@ -159,7 +164,7 @@ class Disc(Flowable):  # type: ignore[misc]
 
 
 class LitMark(Flowable):  # type: ignore[misc]
-    """Lit or not, by shape and word: a dark field with a flame, or an empty frame."""
+    """Lit or out, by shape and word: a dark field with a flame, or an empty frame."""
 
     def __init__(self, words: str, *, lit: bool, wide: float = 40.0, tall: float = 19.0) -> None:
         super().__init__()
@@ -194,10 +199,10 @@ class LitMark(Flowable):  # type: ignore[misc]
 
 
 def shared(natural: Sequence[float], room: float) -> list[float]:
-    """Widths that add up to `room`: the narrow columns as they are, the wide ones cut alike."""
+    """Widths that add up to `room`: narrow columns keep theirs, wide ones share what is left."""
     spare = room - sum(natural)
     if spare >= 0:
-        return [own + spare / len(natural) for own in natural]
+        return [width + spare / len(natural) for width in natural]
     found = [0.0] * len(natural)
     left = room
     order = sorted(range(len(natural)), key=natural.__getitem__)

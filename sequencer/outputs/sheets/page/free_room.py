@@ -1,7 +1,7 @@
-"""Room for words and marks on a drawing: what is placed here never lies over what was placed before.
+"""Find free space for words and marks on a drawing, so that none covers another.
 
-Boxes are left, low, right, high; lengths in points. A place is looked for on a lattice over the whole
-drawing, nearest first, so that none is found only where there is none on the lattice.
+Boxes are left, low, right, high; lengths in points. The search goes over a lattice on the whole
+drawing, nearest point first, so it fails only if no point of the lattice is free.
 """
 
 from collections.abc import Iterable, Sequence
@@ -9,7 +9,7 @@ from math import ceil, hypot
 
 Box = tuple[float, float, float, float]
 
-_STEP = 3.0  # of the lattice
+_STEP = 3.0  # spacing of the lattice
 _NEAR = 1e-9
 
 
@@ -21,7 +21,7 @@ def overlap(a: Box, b: Box) -> bool:
 
 
 def is_free(box: Box, area: Box, taken: Iterable[Box]) -> bool:
-    """Whether a box lies in an area and over nothing that is taken."""
+    """Whether a box lies inside an area and overlaps nothing that is taken."""
     inside = (
         box[0] >= area[0] - _NEAR
         and box[1] >= area[1] - _NEAR
@@ -39,25 +39,25 @@ def free_place(
     *,
     first: Iterable[tuple[float, float]] = (),
 ) -> tuple[float, float] | None:
-    """Middle of the nearest free room for a box.
+    """Middle of the nearest free space for a box.
 
     Parameters
     ----------
     near : tuple of float
-        Where it would stand best.
+        The ideal position.
     size : tuple of float
         Width and height.
     area : Box
-        What it must stay inside.
+        The area it must stay inside.
     taken : sequence of Box
-        What it must stay clear of.
+        Boxes it must stay clear of.
     first : iterable of tuple of float
-        Middles that are tried before the lattice, in turn.
+        Positions to try before the lattice, in order.
 
     Returns
     -------
     middle : tuple of float or None
-        None where there is no room.
+        None if there is no room.
     """
     wide, tall = size
 
@@ -75,7 +75,7 @@ def free_place(
 
 
 def _marks(low: float, high: float, near: float) -> list[float]:
-    """Marks of the lattice between two ends: the ends themselves, and steps from where it would stand best."""
+    """Lattice coordinates between two ends: the ends, and steps from the ideal position."""
     if high < low:
         return []
     start = min(max(near, low), high)

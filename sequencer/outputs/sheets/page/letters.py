@@ -1,6 +1,6 @@
-"""Type on the sheets: the embedded faces, which letters they have, and how wide words are.
+"""Type on the sheets: the embedded faces, which characters they have, and how wide words are.
 
-Lengths in points at size 1 unless a size is given. Faces stand in `sequencer/outputs/sheets/page/fonts`.
+Lengths in points at size 1 unless a size is given. The faces are in `sequencer/outputs/sheets/page/fonts`.
 """
 
 import unicodedata
@@ -20,8 +20,8 @@ from sequencer.outputs.sheets.page.own_type import OwnType
 
 Face = Literal["Regular", "Bold", "Italic", "Poster"]
 FACES: tuple[Face, ...] = ("Regular", "Bold", "Italic", "Poster")
-ASCENT = 0.707  # of a text box of one size above its baseline; the rest is below
-_SHOWN = 2  # code points spelled out of a run of letters that the type lacks
+ASCENT = 0.707  # share of a text box above its baseline; the rest is below
+_SHOWN = 2  # code points spelled out in a run of letters that the type lacks
 
 
 @cache
@@ -39,51 +39,51 @@ def _widths(face: Face) -> dict[int, float]:
     return {code: width / 1000 for code, width in widths.items()}
 
 
-_own: list[OwnType] = []  # the user's own type, while a print that names one is made
+_user_types: list[OwnType] = []  # the user's type, while a print that uses one is in progress
 
 
 @contextmanager
-def with_type(own: OwnType | None) -> Iterator[None]:
-    """Set letters that the sheets' type lacks in a type of the user's own, for as long as the body runs."""
-    if own is None or own.forbidden:
+def with_type(user_type: OwnType | None) -> Iterator[None]:
+    """Within the `with` block, set letters that the sheets' type lacks in the user's type."""
+    if user_type is None or user_type.forbidden:
         yield
         return
-    _own.append(own)
+    _user_types.append(user_type)
     _forget()
     try:
         yield
     finally:
-        _own.pop()
+        _user_types.pop()
         _forget()
 
 
 def _forget() -> None:
-    """Widths and breaks that were worked out with other type."""
+    """Clear widths and line breaks computed with other type."""
     for cached in _REMEMBERED:
         cached.cache_clear()
 
 
 def runs_of(text: str, face: Face) -> list[tuple[str, str]]:
     """Stretches of a printable text, each with the name of the type that has its letters."""
-    own = font_name(face)
-    if not _own:
-        return [(own, text)]
-    table, extra = _widths(face), _own[-1]
+    face_name = font_name(face)
+    if not _user_types:
+        return [(face_name, text)]
+    table, extra = _widths(face), _user_types[-1]
     return [
         (name, "".join(letters))
         for name, letters in groupby(
             text,
             key=lambda each: (
-                extra.name if ord(each) not in table and ord(each) in extra.widths else own
+                extra.name if ord(each) not in table and ord(each) in extra.widths else face_name
             ),
         )
     ]
 
 
 def has(letter: str) -> bool:
-    """Whether any type at hand has a letter."""
+    """Whether any available type has a letter."""
     code = ord(letter)
-    return code in _widths("Regular") or any(code in own.widths for own in _own)
+    return code in _widths("Regular") or any(code in each_type.widths for each_type in _user_types)
 
 
 @lru_cache(maxsize=50_000)
@@ -94,8 +94,12 @@ def width(text: str, face: Face) -> float:
 
 
 def _table(face: Face) -> Mapping[int, float]:
-    """Widths of a face, and of the user's own type for what it lacks."""
-    return ChainMap(_widths(face), *(own.widths for own in _own)) if _own else _widths(face)
+    """Widths of a face, and of the user's type for letters it lacks."""
+    return (
+        ChainMap(_widths(face), *(each_type.widths for each_type in _user_types))
+        if _user_types
+        else _widths(face)
+    )
 
 
 def printable(text: str) -> str:
@@ -134,7 +138,7 @@ def _spelled(missing: list[str]) -> str:
 
 
 def uncovered(texts: Iterable[str]) -> tuple[str, ...]:
-    """Letters that the type lacks, each once, in order of their code."""
+    """Letters that the type lacks, each once, in order of code point."""
     found = {
         letter
         for text in texts
@@ -154,21 +158,21 @@ def clipped(text: str, face: Face, size: float, room: float) -> str:
         return text
     table = _table(face)
     left = room / size - table[ord("…")]
-    kept = 0
+    count = 0
     for letter in text:
         left -= 0.0 if letter in DIRECTION_MARKS else table.get(ord(letter), 0.6)
         if left < 0:
             break
-        kept += 1
-    while kept < len(text) and kept and unicodedata.combining(text[kept]):
-        kept -= 1
-    return text[:kept].rstrip() + "…"
+        count += 1
+    while count < len(text) and count and unicodedata.combining(text[count]):
+        count -= 1
+    return text[:count].rstrip() + "…"
 
 
 _REMEMBERED: list[Any] = [width]
 
 
 def remembered(function: Any) -> Any:
-    """Mark a cache as resting on the type at hand: it is emptied when that changes."""
+    """Register a cache that depends on the available type: it is cleared when that changes."""
     _REMEMBERED.append(function)
     return function

@@ -1,7 +1,7 @@
-"""Marks against the last print: a bar in the margin beside every line that the last print does not hold.
+"""Marks against the last print: a bar in the margin beside every line that is not in the last print.
 
-A sheet is told twice, of the show as it is and of the show as it was; lines are compared as they read. So
-whatever a sheet prints is marked when it changes, on every sheet alike. Lengths in points.
+Each sheet is built twice, from the current and the previous show, and its lines are compared as text. So
+anything that a sheet prints is marked when it changes, on every sheet alike. Lengths in points.
 """
 
 from collections import Counter
@@ -17,20 +17,20 @@ from sequencer.outputs.sheets.page.paper import SMALL, TEXT
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import brief, plural
 
-GONE_TOLD, GONE_LETTERS = 4, 70  # lines that are gone are told so many, so long
-PICTURE = "["  # begins what a drawing says it shows: for comparing, not for reading
+GONE_LISTED, GONE_LETTERS = 4, 70  # how many removed lines are listed, and how long each may be
+PICTURE = "["  # starts the description of a drawing: for comparison, not for reading
 
 
 @dataclass(slots=True)
 class Change:
-    """What differs on one sheet."""
+    """The differences on one sheet."""
 
     new: int = 0
     gone: list[str] = field(default_factory=list)
 
 
 class ChangesNote(Flowable):  # type: ignore[misc]
-    """Where a sheet says how it differs from the last print; nothing where none is given."""
+    """Placeholder for the note on how a sheet differs from the last print; empty if there is none."""
 
     def wrap(self, _room: float, _tall: float) -> tuple[float, float]:
         """No room at all."""
@@ -41,7 +41,7 @@ class ChangesNote(Flowable):  # type: ignore[misc]
 
 
 def words_of(part: Any) -> str:
-    """How something on a sheet reads; of a drawing, what it shows."""
+    """The text of something on a sheet; for a drawing, a description of what it shows."""
     if isinstance(part, str):
         return part
     if isinstance(part, list | tuple):
@@ -52,25 +52,25 @@ def words_of(part: Any) -> str:
         return words_of([list(row) for row in part._cellvalues])  # noqa: SLF001
     if isinstance(part, Barred):
         return words_of(part.inner)
-    said = getattr(part, "said", None) or getattr(part, "words", "")
-    return words_of(said) if isinstance(said, Prose | list) else str(said)
+    text = getattr(part, "description", None) or getattr(part, "words", "")
+    return words_of(text) if isinstance(text, Prose | list) else str(text)
 
 
 def lines_of(story: Sequence[Flowable]) -> list[str]:
-    """Everything a sheet says, line by line."""
+    """The text of a sheet, line by line."""
     return [words for words, _ in _units(list(story))]
 
 
 def marked(
     story: list[Flowable], before: Sequence[Flowable] | None, *, against: str, room: float
 ) -> list[Flowable]:
-    """A sheet's story with bars, and a note of what differs.
+    """A sheet's story with bars, and a note on what has changed.
 
     Parameters
     ----------
     story : list of Flowable
     before : sequence of Flowable, optional
-        The same sheet of the last print; None where that had none.
+        The same sheet of the last print; None if there was none.
     against : str
         Version and date of the last print.
     room : float
@@ -91,41 +91,43 @@ def marked(
         if words and not words.startswith(PICTURE)
         for _ in range(count)
     ]
-    said = _said(change, against) if before is not None else f"Not in the last print, {against}."
-    return _noted(story, said, change, room)
+    note = (
+        _note_text(change, against) if before is not None else f"Not in the last print ({against})."
+    )
+    return _noted(story, note, change, room)
 
 
-def _said(change: Change, against: str) -> str:
+def _note_text(change: Change, against: str) -> str:
     if not change.new and not change.gone:
-        return f"Against {against}: nothing changed on this sheet."
+        return f"Since {against}: no changes on this sheet."
     return (
-        f"Against {against}: {plural(change.new, 'line')} new or changed, "
-        f"each with a bar in the margin; {len(change.gone) or 'none'} gone."
+        f"Since {against}: {plural(change.new, 'line')} new or changed, "
+        f"each with a bar in the margin; {len(change.gone) or 'none'} removed."
     )
 
 
-def _noted(story: list[Flowable], said: str, change: Change, room: float) -> list[Flowable]:
+def _noted(story: list[Flowable], note: str, change: Change, room: float) -> list[Flowable]:
     """The story with its note in place."""
-    lines: list[Flowable] = [Prose(TextSpan(said, "Bold", TEXT))]
-    told = [f"“{brief(words, most=GONE_LETTERS)}”" for words in change.gone[:GONE_TOLD]]
-    if told:
-        more = len(change.gone) - len(told)
+    lines: list[Flowable] = [Prose(TextSpan(note, "Bold", TEXT))]
+    gone = [f"“{brief(words, most=GONE_LETTERS)}”" for words in change.gone[:GONE_LISTED]]
+    if gone:
+        more = len(change.gone) - len(gone)
         tail = f" and {more} more" if more > 0 else ""
-        lines.append(Prose(TextSpan(f"No longer there: {'; '.join(told)}{tail}", "Regular", SMALL)))
+        lines.append(Prose(TextSpan(f"Removed: {'; '.join(gone)}{tail}", "Regular", SMALL)))
     for index, part in enumerate(story):
         if isinstance(part, ChangesNote):
             story[index] = box(lines, room)
             break
     for part in story:
         for panel in getattr(part, "panels", ()):
-            for index, own in enumerate(panel):
-                if isinstance(own, ChangesNote):
-                    panel[index] = Prose(TextSpan(said, "Bold", 8.0), leading=1.15)
+            for index, piece in enumerate(panel):
+                if isinstance(piece, ChangesNote):
+                    panel[index] = Prose(TextSpan(note, "Bold", 8.0), leading=1.15)
     return story
 
 
 def _units(story: list[Any]) -> Iterator[tuple[str, Callable[[], None]]]:
-    """Each line with what it says and how it is marked."""
+    """Each line with its text and a function that marks it."""
     for index, part in enumerate(story):
         panels = getattr(part, "panels", None)
         if panels is not None:
@@ -145,13 +147,13 @@ def _in_grid(grid: Grid) -> Iterator[tuple[str, Callable[[], None]]]:
             yield words_of(list(row)), _flagging(row)
             continue
         for cell in row:
-            own = []
+            parts = []
             for part in parts_of(cell):
                 if isinstance(part, Grid):
                     yield from _in_grid(part)
                 else:
-                    own.append(part)
-            yield words_of(own), _flagging(own)
+                    parts.append(part)
+            yield words_of(parts), _flagging(parts)
 
 
 def _barring(story: list[Any], index: int) -> Callable[[], None]:

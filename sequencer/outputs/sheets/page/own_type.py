@@ -1,9 +1,9 @@
-"""A type file of the user's own, for letters that the sheets' type lacks.
+"""The user's type file, for letters that the sheets' type lacks.
 
-Whether it may be embedded stands in its OS/2 table, fsType: bit 1 forbids it, bit 8 forbids taking only the
-letters that are used (which is what is done here), bit 9 allows bitmaps alone. Source: OpenType
-specification, OS/2 table (from memory). Letters are set one by one: scripts whose letters join or change
-place (Arabic, Devanagari and their kin) come out unjoined, and the sheets say so.
+Its OS/2 table, fsType, says whether it may be embedded: bit 1 forbids it, bit 8 forbids subsetting (which is
+what is done here), bit 9 allows bitmaps only. Source: OpenType
+specification, OS/2 table (from memory). Letters are set one by one: scripts whose letters join or
+reorder (Arabic, Devanagari and their relatives) come out unjoined, and the sheets say so.
 """
 
 import hashlib
@@ -17,14 +17,14 @@ from typing import Any
 from sequencer.errors import InputError, Place
 
 _RESTRICTED, _WHOLE_ONLY, _BITMAPS_ONLY = 0x0002, 0x0100, 0x0200
-_SHARED = 0x000C  # print and preview, or edit: with either set, bit 1 does not forbid
+_SHARED = 0x000C  # print and preview, or edit: if either is set, bit 1 does not forbid embedding
 _JOINED = ("ARABIC", "SYRIAC", "MONGOLIAN", "DEVANAGARI", "BENGALI", "GURMUKHI", "GUJARATI", "ORIYA", "TAMIL",
            "TELUGU", "KANNADA", "MALAYALAM", "SINHALA", "MYANMAR", "KHMER", "TIBETAN", "NKO")  # fmt: skip
 
 
 @dataclass(frozen=True)
 class OwnType:
-    """A TrueType file that was read."""
+    """A TrueType file in memory."""
 
     path: str
     content: bytes
@@ -36,9 +36,9 @@ class OwnType:
         if self.rights & _RESTRICTED and not self.rights & _SHARED:
             return "its licence bits forbid embedding"
         if self.rights & _WHOLE_ONLY:
-            return "its licence bits forbid taking only the letters used"
+            return "its licence bits forbid subsetting"
         if self.rights & _BITMAPS_ONLY:
-            return "its licence bits allow bitmaps alone"
+            return "its licence bits allow bitmaps only"
         return ""
 
     @cached_property
@@ -67,30 +67,32 @@ class OwnType:
         try:
             return TTFont(name, BytesIO(self.content))
         except (TTFError, struct.error, KeyError, IndexError, ValueError) as error:
-            raise _unusable(self.path, f"it is no TrueType file with outlines ({error})") from error
+            raise _unusable(
+                self.path, f"it is not a TrueType file with outlines ({error})"
+            ) from error
 
 
 def read_type(path: Path) -> OwnType:
-    """A type file, checked so far that it can be set.
+    """A type file, checked to be usable.
 
     Raises
     ------
     InputError
-        If it is missing or no TrueType file with outlines.
+        If it is missing or not a TrueType file with outlines.
     """
     try:
         content = path.read_bytes()
     except OSError as error:
         raise _unusable(str(path), error.strerror or "it cannot be read") from error
     if content[:4] not in {b"\x00\x01\x00\x00", b"true"}:
-        raise _unusable(str(path), "it is no TrueType file with outlines")
+        raise _unusable(str(path), "it is not a TrueType file with outlines")
     try:
-        own = OwnType(str(path), content, _rights(content))
+        user_type = OwnType(str(path), content, _rights(content))
     except (struct.error, ValueError) as error:
         raise _unusable(str(path), "its tables cannot be read") from error
-    if not own.forbidden:
-        own.widths  # noqa: B018 - reads the file whole, so that a fault is told now and not on page nine
-    return own
+    if not user_type.forbidden:
+        user_type.widths  # noqa: B018 - reads the whole file, so that a fault is reported now and not on page nine
+    return user_type
 
 
 def joins(letters: str) -> bool:
@@ -104,7 +106,7 @@ def _rights(content: bytes) -> int:
         tag, _, start, long = struct.unpack(">4sLLL", content[12 + 16 * k : 28 + 16 * k])
         if tag == b"OS/2" and long >= 10:
             return int(struct.unpack(">H", content[start + 8 : start + 10])[0])
-    return 0  # no table, no restriction: as readers of type take it
+    return 0  # no table means no restriction, as other software reads it
 
 
 def _unusable(path: str, why: str) -> InputError:
@@ -112,6 +114,6 @@ def _unusable(path: str, why: str) -> InputError:
         "type-file-not-usable",
         Place(path),
         "this type file cannot be used",
-        "name a TrueType file (.ttf) with the letters of your names",
+        "use a TrueType file (.ttf) that has the letters of your names",
         why,
     )

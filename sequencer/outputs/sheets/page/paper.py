@@ -1,8 +1,8 @@
-"""What every sheet shares to the eye: paper, margins, type scale and colours. Lengths in points.
+"""The look that all sheets share: paper, margins, type scale and colours. Lengths in points.
 
-The colours are told apart in grey as well (relative luminance from 0.01 to 0.87), and nothing is said by
+The colours are distinct in grey as well (relative luminance from 0.01 to 0.87), and nothing is conveyed by
 colour alone. Accents: vermilion and blue of the palette of Okabe and Ito, Color Universal Design, 2008,
-darkened for white print on them (from memory).
+darkened so that white print is legible on them (from memory).
 """
 
 from dataclasses import dataclass
@@ -44,7 +44,7 @@ class Page:
 
     @classmethod
     def of(cls, paper: PaperName, *, wide: bool = False, banner: float = 0.0) -> "Page":
-        """The page of a paper, upright or wide.
+        """A page of the given paper, portrait or landscape.
 
         Raises
         ------

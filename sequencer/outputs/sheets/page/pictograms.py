@@ -1,8 +1,8 @@
-"""Safety signs by their ISO 7010 meaning, drawn anew from plain shapes.
+"""Safety signs with their ISO 7010 meanings, redrawn from plain shapes.
 
-Shapes and colours say the kind (ISO 3864): red square for fire equipment, green for the safe condition, red
-ring and bar for a prohibition, yellow triangle for a warning, blue disc for what must be done. Each is
-told apart by its shape alone, so that a grey print still says it.
+Shapes and colours show the kind (ISO 3864): red square for fire equipment, green for a safe condition, red
+ring and bar for a prohibition, yellow triangle for a warning, blue disc for a mandatory action. Each can be
+recognised by its shape alone, so that it still works in grey print.
 """
 
 from collections.abc import Callable

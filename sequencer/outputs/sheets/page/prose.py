@@ -1,7 +1,7 @@
-"""Words on paper: lines broken to a width, never wider than it, in the right order for every script.
+"""Words on paper: lines broken to a width, never wider than it, with letters in the right order for every script.
 
-Lengths in points. A long word without a gap is broken between letters, so that nothing ever leaves its
-box; right-to-left script is put in order line by line.
+Lengths in points. A word too long for a line is broken between letters, so that nothing ever leaves its
+box; right-to-left script is reordered line by line.
 """
 
 import re
@@ -44,7 +44,7 @@ class TextSpan:
 
 @dataclass(frozen=True, slots=True)
 class Run:
-    """Letters that are drawn in one go, left to right."""
+    """Letters that are drawn in one call, left to right."""
 
     text: str
     face: Face
@@ -68,17 +68,17 @@ class Line:
 
 
 class Prose(Flowable):  # type: ignore[misc]
-    """Paragraphs of spans; a line end in a span ends a line.
+    """Paragraphs of spans; a newline in a span ends a line.
 
     Parameters
     ----------
     spans : sequence of TextSpan, or TextSpan
     align : {"left", "right", "centre"}
-        Where a line stands; a right-to-left paragraph takes the other side of "left".
+        Alignment of the lines; a right-to-left paragraph set to "left" is aligned right.
     leading : float
         Line height over type size.
     role : str
-        What the words are in the document's structure: "P", "H1", "H2", "H3", "TH", "TD".
+        Role in the document's structure: "P", "H1", "H2", "H3", "TH", "TD".
     """
 
     def __init__(
@@ -98,7 +98,7 @@ class Prose(Flowable):  # type: ignore[misc]
         self.spaceBefore, self.spaceAfter = before, after
         self.lines: tuple[Line, ...] | None = None
         self._fixed = False
-        self.is_constant = False  # true: no line to compare with the last print
+        self.is_constant = False  # true: not compared with the last print
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
         """Break the lines; reportlab calls this."""
@@ -109,7 +109,7 @@ class Prose(Flowable):  # type: ignore[misc]
         return room, self.height
 
     def split(self, room: float, tall: float) -> list[Flowable]:
-        """Two parts at a line's end, with at least two lines in each; none if there are fewer."""
+        """Split into two parts between lines, with at least two lines in each; empty if there are fewer."""
         self.wrap(room, tall)
         lines = self.lines or ()
         used, count = 0.0, 0
@@ -158,9 +158,9 @@ class Prose(Flowable):  # type: ignore[misc]
 
 
 def mark(canvas: Any, title: str, level: int, *, top: float) -> None:
-    """An entry of the document's outline that leads to here."""
+    """Add an entry to the document's outline that links to here."""
     canvas.outlined = getattr(canvas, "outlined", 0) + 1
-    level = min(level, getattr(canvas, "outline_level", -1) + 1)  # no level may be left out
+    level = min(level, getattr(canvas, "outline_level", -1) + 1)  # no level may be skipped
     canvas.outline_level = level
     key = f"place-{canvas.outlined}"
     canvas.bookmarkHorizontal(key, 0, top + 12)
@@ -211,9 +211,9 @@ def broken(spans: tuple[TextSpan, ...], room: float) -> tuple[Line, ...]:
     lines: list[Line] = []
     start = 0
     for paragraph in text.split("\n"):
-        own = owners[start : start + len(paragraph)]
+        paragraph_owners = owners[start : start + len(paragraph)]
         following = spans[owners[min(start, len(owners) - 1)]] if owners else None
-        lines += _paragraph(paragraph, own, spans, room, following)
+        lines += _paragraph(paragraph, paragraph_owners, spans, room, following)
         start += len(paragraph) + 1
     return tuple(lines)
 
@@ -236,14 +236,16 @@ def _paragraph(
         while stop > begin and text[stop - 1] == " ":
             stop -= 1
         letters = list(text[begin:stop])
-        own = list(owners[begin:stop])
+        line_owners = list(owners[begin:stop])
         if mixed:
             row = bidi.line_levels(text[begin:stop], levels[begin:stop], base)
             order = bidi.visual_order(row)
             letters = [bidi.mirrored(letters[i]) if row[i] % 2 else letters[i] for i in order]
-            own = [own[i] for i in order]
+            line_owners = [line_owners[i] for i in order]
         runs = []
-        for owner, group in groupby(zip(own, letters, strict=True), key=lambda pair: pair[0]):
+        for owner, group in groupby(
+            zip(line_owners, letters, strict=True), key=lambda pair: pair[0]
+        ):
             span = spans[owner]
             shown = "".join(letter for _, letter in group if letter not in bidi.DIRECTION_MARKS)
             runs.append(
@@ -268,8 +270,8 @@ def _breaks(
         if used > 0 and text[begin : token.start()].strip(" "):
             lines.append((begin, token.start()))
             begin, used = token.start(), 0.0
-        if long <= room + _NEAR:
-            used = long
+        if used + long <= room + _NEAR:  # `used` is left over from spaces at the start of a line
+            used += long
             continue
         for i in range(token.start(), token.end()):  # a word longer than a line
             letter = _length(text, i, i + 1, owners, spans)

@@ -10,7 +10,7 @@ _GAP = 6.0
 
 
 class TickLine(Flowable):  # type: ignore[misc]
-    """A box, and words beside it that wrap under themselves."""
+    """A box with words beside it that wrap with a hanging indent."""
 
     def __init__(self, words: str, size: float = TEXT) -> None:
         super().__init__()
@@ -33,5 +33,5 @@ class TickLine(Flowable):  # type: ignore[misc]
 
 
 def ticked(words: str) -> TickLine:
-    """A line to tick; an empty one where there are no words."""
+    """A line to tick; an empty one if there are no words."""
     return TickLine(words)

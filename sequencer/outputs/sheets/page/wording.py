@@ -1,6 +1,6 @@
-"""Places, facings, times and counts in the words of the stage.
+"""Places, facings, times and counts in stage language.
 
-Stage left and right are the performer's own when facing the audience: stage left is +X, upstage is +Y.
+Stage left and right are the performer's when facing the audience: stage left is +X, upstage is +Y.
 A facing of 0 faces the audience and grows anticlockwise from above, towards stage left. Common practice.
 """
 
@@ -59,7 +59,7 @@ def facing_words(degrees: float) -> str:
 
 
 def wind_words(degrees: float) -> str:
-    """Where a wind comes from, by the sides of the stage; `degrees` as of a facing."""
+    """Where a wind comes from, by the sides of the stage; `degrees` as for a facing."""
     words = facing_words(degrees).removesuffix(", back to the audience")
     return words.replace("front, half to", "the audience and").replace(
         "back, half to", "upstage and"
@@ -67,12 +67,12 @@ def wind_words(degrees: float) -> str:
 
 
 def clock(seconds: float) -> str:
-    """m:ss, rounded down so that a cue is never read too late; the second is the one that is running."""
+    """m:ss, rounded down so that a cue is never read too late; the second is the one in progress."""
     return clock_text(max(0.0, float(int(seconds + 1e-6))), decimals=0)
 
 
 def clock_fine(seconds: float) -> str:
-    """m:ss.s for those who watch a display."""
+    """m:ss.s, for people who watch a display."""
     return clock_text(seconds)
 
 
@@ -85,7 +85,7 @@ def span_seconds(seconds: float) -> str:
 
 
 def number(value: float) -> str:
-    """A count without needless decimals; common fractions as such."""
+    """A count without needless decimals; common fractions as fractions."""
     whole, rest = divmod(round(value * 960), 960)
     if rest == 0:
         return str(whole)
@@ -102,7 +102,7 @@ def plural(count: float, one: str, many: str | None = None) -> str:
 
 
 def listed(names: Iterable[str], *, most: int | None = None) -> str:
-    """Names as a sentence has them: A, B and C; past `most` the rest is counted."""
+    """Names as in a sentence: A, B and C; beyond `most` the rest is counted."""
     names = [brief(name) for name in names]
     if most is not None and len(names) > most:
         return f"{', '.join(names[:most])} and {len(names) - most} more"
@@ -112,12 +112,12 @@ def listed(names: Iterable[str], *, most: int | None = None) -> str:
 
 
 def brief(name: str, *, most: int = 44) -> str:
-    """A name for a table, cut where it is very long; the number beside it and the title tell it whole."""
+    """A name for a table, cut if it is very long; the number beside it identifies it, and the title has it in full."""
     return apart(name if len(name) <= most else name[: most - 1].rstrip() + "…")
 
 
 def slug(text: str, *, longest: int = 48) -> str:
-    """A file name's part that every system takes: ASCII where a letter has a base, else code numbers."""
+    """Part of a file name that is valid on every system: ASCII if a letter has a base letter, else its code number."""
     plain = []
     for letter in unicodedata.normalize("NFKD", text.casefold()):
         if unicodedata.combining(letter):

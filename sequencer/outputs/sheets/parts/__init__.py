@@ -1,1 +1,1 @@
-"""Parts that several sheets share, made from a staged show."""
+"""Parts that several sheets share, built from a staged show."""

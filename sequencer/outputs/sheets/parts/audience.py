@@ -1,6 +1,6 @@
-"""The audience in figures: how many, on what floor, through which exits, in what time. Lengths in points.
+"""The audience in figures: how many, on how much floor, through which exits, in how long. Lengths in points.
 
-Flow arithmetic as the open-air guides have it, by each flow that was read; no evacuation study.
+Flow arithmetic as in the open-air guides, for each published flow; not an evacuation study.
 """
 
 from reportlab.platypus import CondPageBreak, Flowable
@@ -17,19 +17,17 @@ _BLANK = "____ (not in the show file: write it in)"
 
 
 def audience_block(edition: Edition, room: float) -> list[Flowable]:
-    """How many people watch, and how many can stand and leave."""
+    """How many people watch, how many fit, and how many can leave in time."""
     venue = edition.staged.show.venue
     size = venue.audience_size
-    lines: list[tuple[str, str]] = [
-        ("People who watch, at most", _BLANK if size is None else str(size))
-    ]
+    lines: list[tuple[str, str]] = [("Audience, at most", _BLANK if size is None else str(size))]
     area = venue.audience_area
     floor = _BLANK
     if area is not None:
         floor = f"{area:g}{NB}m²: holds {floor_capacity(area)} at 0.5{NB}m² a person, outdoors"
         if size:
             floor += f"; {area / size:.2f}{NB}m² each as entered"
-    lines.append(("Floor for them", floor))
+    lines.append(("Audience floor", floor))
     lines += [
         (
             f"Exit {brief(place.name)}",
@@ -37,17 +35,17 @@ def audience_block(edition: Edition, room: float) -> list[Flowable]:
         )
         for place in venue.exits
     ]
-    said = [(edition.said(name), words) for name, words in lines]
+    named = [(edition.in_order(name), words) for name, words in lines]
     return [
         CondPageBreak(130),
         heading("Audience and exits"),
-        named_rows(said, room, share=0.32),
+        named_rows(named, room, share=0.32),
         *_leaving(edition, room),
     ]
 
 
 def _leaving(edition: Edition, room: float) -> list[Flowable]:
-    """How many can leave in time, by flow; nothing where no width is known."""
+    """How many can leave in time, by flow; nothing if no width is known."""
     venue = edition.staged.show.venue
     widths = [place.width for place in venue.exits if place.width is not None]
     if not widths:
@@ -58,8 +56,8 @@ def _leaving(edition: Edition, room: float) -> list[Flowable]:
     ]
     for name in _FLOWS:
         flow = flows()[name]
-        told = (
-            f"{flow.per_metre_minute:g} a metre and minute: {flow.what}",
+        cells = (
+            f"{flow.per_metre_minute:g} per metre and minute: {flow.what}",
             str(exit_capacity(widths, minutes=minutes, flow=flow.per_metre_minute)),
             str(
                 exit_capacity(
@@ -67,15 +65,15 @@ def _leaving(edition: Edition, room: float) -> list[Flowable]:
                 )
             ),
         )
-        cells: list[Cell] = [
-            Prose(TextSpan(told[0], "Regular", TEXT), role="TD"),
-            *(Prose(TextSpan(words, "Bold", CUE), role="TD") for words in told[1:]),
+        row: list[Cell] = [
+            Prose(TextSpan(cells[0], "Regular", TEXT), role="TD"),
+            *(Prose(TextSpan(words, "Bold", CUE), role="TD") for words in cells[1:]),
             Prose(TextSpan(flow.source.citation, "Regular", SMALL, SOFT), role="TD"),
         ]
-        rows.append(cells)
+        rows.append(row)
     words = (
         f"People who can leave in {span_seconds(venue.leave_in)}. Exits narrower than 1.05{NB}m do not count. "
-        "The slowest flow is the one that is checked; none of it is an evacuation study."
+        "The check uses the slowest flow; none of this is an evacuation study."
     )
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
     return [

@@ -39,16 +39,16 @@ def post_label(edition: Edition, name: str) -> str:
 
 
 def watch_cell(edition: Edition, burn: PlannedBurn) -> Cell:
-    """Who watches a burn, in turn: how far away at most, and how soon they arrive."""
+    """Who watches a burn, in order: how far away they are at most, and how soon they arrive."""
     plan = edition.plan.watch
-    own = [
+    watches = [
         w for w in plan.watches if w.who == burn.who and w.start < burn.end and w.end > burn.start
     ]
     gaps = [g for g in plan.unwatched if g[0] == burn.who and g[1] < burn.end and g[2] > burn.start]
     lines: list[Flowable] = []
     if gaps:
         lines.append(Prose(TextSpan("NOBODY WATCHES: do not light", "Bold", CUE), role="TD"))
-    for watch in own[:3]:
+    for watch in watches[:3]:
         words = f"  {metres(watch.way)}, {watch.response:.1f}{NB}s"
         lines.append(
             Prose(

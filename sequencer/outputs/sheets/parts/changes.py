@@ -1,4 +1,4 @@
-"""Which cues of a performer are new since the last print: those that read like none in the old show."""
+"""Which cues of a performer are new since the last print: those that match no cue of the old show."""
 
 from collections.abc import Hashable, Mapping
 from dataclasses import dataclass
@@ -14,18 +14,18 @@ Key = tuple[Hashable, ...]
 
 @dataclass(frozen=True, eq=False)
 class Changes:
-    """A show against the one that was printed before it."""
+    """A show compared with the one printed before it."""
 
     now: Staged
     before: Staged
 
     @property
-    def said(self) -> str:
+    def label(self) -> str:
         """Version and date of the last print."""
         return f"version {self.before.show.version} · {self.before.show.date or 'no date'}"
 
     def is_new_cue(self, who: str, cue: Cue) -> bool:
-        """Whether a performer's cue reads otherwise than any in the last print."""
+        """Whether a performer's cue differs from every cue in the last print."""
         return cue_key(self.now, cue) not in self._old.get(who, ())
 
     @cached_property
@@ -37,7 +37,7 @@ class Changes:
 
 
 def cue_key(staged: Staged, cue: Cue) -> Key:
-    """All that a line of a performer's sheet says; times to a tenth of a second, places to a centimetre."""
+    """Everything on a line of a performer's sheet; times to a tenth of a second, places to a centimetre."""
     return (
         cue.kind,
         round(staged.seconds(cue.start), 1),
@@ -53,7 +53,7 @@ def cue_key(staged: Staged, cue: Cue) -> Key:
 
 
 def _block_key(block: Block) -> Key:
-    """What is danced; what was found for it to a centimetre and a degree."""
+    """What is danced, with fitted values to a centimetre and a degree."""
     hands = tuple(
         (side, part.pattern, repr(sorted({**_rounded(part.fitted), **part.parameters}.items())))
         for side, part in sorted(block.hands.items())

@@ -1,4 +1,4 @@
-"""One performer's show as a list of cues, and who burns when: plain records without a page in sight."""
+"""One performer's show as a list of cues, and who burns when: plain records, independent of any page."""
 
 from dataclasses import dataclass
 from itertools import pairwise
@@ -16,7 +16,7 @@ _ORDER: dict[CueKind, int] = {
     "link": 3,
     "end": 4,
 }
-_LEAST = 1e-6  # [beats] shorter gaps are none
+_LEAST = 1e-6  # [beats] shorter gaps are ignored
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -30,7 +30,7 @@ class Cue:
     lit: bool  # at the start
     spot: tuple[
         float, float, float
-    ]  # X [m], Y [m], facing [degrees] at the start; a walk: its goal
+    ]  # X [m], Y [m], facing [degrees] at the start; for a walk, its destination
     formation: str
     walking: bool  # on the way to `spot` when it starts
     block: Block | None = None
@@ -38,7 +38,7 @@ class Cue:
 
     @property
     def beats(self) -> float:
-        """How long it lasts."""
+        """Its length."""
         return self.end - self.start
 
 
@@ -53,7 +53,7 @@ def last_beat(staged: Staged) -> float:
 
 
 def cues_of(staged: Staged, who: str) -> tuple[Cue, ...]:
-    """Everything one performer does, in turn."""
+    """Everything one performer does, in order."""
     blocks = staged.blocks_of(who)
     begin, end = min(first_beat(staged), *(b.start for b in blocks), 0.0), last_beat(staged)
     rows: list[tuple[CueKind, float, float, Block | None]] = []
@@ -73,7 +73,7 @@ def cues_of(staged: Staged, who: str) -> tuple[Cue, ...]:
 
 
 def _waits(staged: Staged, who: str, start: float, end: float) -> list[tuple[float, float]]:
-    """A rest, cut where its performer is lit or put out."""
+    """A rest, split where its performer is lit or put out."""
     if end - start <= _LEAST:
         return []
     burns = [edge for burn in staged.lit_of(who) for edge in (burn.start, burn.end)]
@@ -91,7 +91,7 @@ def walks_of(staged: Staged, who: str) -> tuple[Standing, ...]:
 
 
 def standing_at(staged: Staged, beat: float) -> tuple[Standing, bool] | None:
-    """Formation that holds, or is walked to, at a beat; true while it is walked to."""
+    """Formation held, or being walked to, at a beat; true while walking."""
     found = None
     for standing in staged.standings:
         if standing.walk <= beat + _LEAST or found is None:
@@ -114,18 +114,18 @@ def place_at(staged: Staged, who: str, beat: float) -> tuple[float, float, float
 
 
 def is_lit(staged: Staged, who: str, beat: float) -> bool:
-    """Whether a performer burns just after a beat."""
+    """Whether a performer is lit just after a beat."""
     return any(burn.start <= beat + _LEAST < burn.end for burn in staged.lit_of(who))
 
 
 def _cue(
     staged: Staged, who: str, kind: CueKind, start: float, end: float, block: Block | None
 ) -> Cue:
-    held = standing_at(staged, start)
+    found = standing_at(staged, start)
     formation, walking = "", False
     via: tuple[tuple[float, float], ...] = ()
-    if held is not None and who in held[0].spots:
-        formation, walking = held[0].formation, held[1]
+    if found is not None and who in found[0].spots:
+        formation, walking = found[0].formation, found[1]
     if kind == "walk":
         goal = next(s for s in walks_of(staged, who) if s.walk == start and s.start == end)
         spot = goal.spots[who]
@@ -133,8 +133,8 @@ def _cue(
         walking = False
     else:
         spot = place_at(staged, who, start)
-        if walking and held is not None:
-            spot = held[0].spots[who]
+        if walking and found is not None:
+            spot = found[0].spots[who]
     return Cue(
         kind=kind,
         start=start,

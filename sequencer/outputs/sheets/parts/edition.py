@@ -1,4 +1,4 @@
-"""What is printed: a staged show with what the checks said, and the lines that identify it on every page."""
+"""What is printed: a staged show, the result of its checks, and the lines that identify it on every page."""
 
 import datetime as dt
 from collections.abc import Iterable
@@ -16,7 +16,7 @@ from sequencer.safety.safety_plan import SafetyPlan, safety_plan
 from sequencer.show.site import VenueRecord
 from sequencer.staging.staged import Staged
 
-HASH_SHOWN = 12  # hex digits of the track's content hash; enough to tell any two cuts apart
+HASH_SHOWN = 12  # hex digits of the track's content hash; enough to distinguish any two cuts
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -25,17 +25,17 @@ class Edition:
 
     staged: Staged
     report: Report
-    before: "Edition | None" = None  # the last print; what differs from it is marked
+    before: "Edition | None" = None  # the last print; changes since then are marked
     own_type: OwnType | None = None  # for letters that the sheets' type lacks
 
     @cached_property
     def changes(self) -> Changes | None:
-        """What differs from the last print; None where none is given."""
+        """Changes since the last print; None if there is none."""
         return None if self.before is None else Changes(self.staged, self.before.staged)
 
     @property
     def plan(self) -> SafetyPlan:
-        """Burns, crew and watches, as the checks have them too."""
+        """Burns, crew and watches, the same as in the checks."""
         return safety_plan(self.staged)
 
     def wait_of(self, who: str, start: float) -> float:
@@ -72,19 +72,19 @@ class Edition:
 
     @property
     def stops(self) -> tuple[Finding, ...]:
-        """Findings that stand against the show."""
+        """Findings that stop the show."""
         return tuple(f for f in self.report.findings if f.severity == "stop")
 
     @property
     def banner(self) -> str:
-        """Warning for the head of every page; empty if nothing stands against the show."""
+        """Warning for the head of every page; empty if nothing stops the show."""
         if not self.stops:
             return ""
         return f"DO NOT DANCE YET – {plural(len(self.stops), 'finding')} against this show"
 
     @property
     def is_lit(self) -> bool:
-        """Whether anything burns in this show."""
+        """Whether anybody is lit in this show."""
         return bool(self.staged.lit)
 
     @property
@@ -97,8 +97,8 @@ class Edition:
         """A performer's number, from 1 in the order of the cast."""
         return self.staged.show.names.index(who) + 1
 
-    def said(self, text: str) -> str:
-        """Text with every name in it that mixes directions kept to itself."""
+    def in_order(self, text: str) -> str:
+        """Text in which every name with mixed writing directions is isolated."""
         for name in self._turned:
             text = text.replace(name, apart(name))
         return text
@@ -111,7 +111,7 @@ class Edition:
         return tuple(sorted((n for n in names if is_mixed(n)), key=lambda n: (-len(n), n)))
 
     def file_part(self, who: str) -> str:
-        """A performer's part of a file name; the number tells apart what looks alike in plain letters."""
+        """A performer's part of a file name; the number distinguishes names that look alike in plain letters."""
         parts: dict[str, str] = {}
         for number, name in enumerate(self.staged.show.names, start=1):
             part = slug(name)
@@ -119,23 +119,23 @@ class Edition:
         return parts[who]
 
     def findings_for(self, who: str | None = None) -> tuple[Finding, ...]:
-        """Findings that name a performer or the whole show; all where nobody is named."""
+        """Findings about a performer or the whole show; all findings if nobody is given."""
         return tuple(f for f in self.report.findings if who is None or not f.who or who in f.who)
 
     def close_passes(self, who: str | None = None) -> tuple[Clearance, ...]:
         """Measured clearances, the tightest against its requirement first."""
-        own = (
+        measured = (
             c for c in self.report.clearances if not c.bound and (who is None or who in c.between)
         )
-        return tuple(sorted(own, key=lambda c: (c.distance - c.required, c.at, c.between)))
+        return tuple(sorted(measured, key=lambda c: (c.distance - c.required, c.at, c.between)))
 
     def missing_letters(self) -> tuple[str, ...]:
-        """Letters of the show's own words that the embedded type lacks."""
+        """Letters in the show's texts that the embedded type lacks."""
         return uncovered(self._words())
 
     @property
     def own_letters(self) -> str:
-        """Letters of the show's own words that are not plain ASCII."""
+        """Letters in the show's texts that are not plain ASCII."""
         return "".join(
             sorted({each for words in self._words() for each in words if ord(each) > 127})
         )
@@ -164,7 +164,7 @@ class Edition:
 
 
 def _named(venue: VenueRecord) -> tuple[str, ...]:
-    """Names of everything at the place."""
+    """Names of everything at the venue."""
     return (
         *(thing.name for thing in venue.scenery),
         *(place.name for place in venue.exits),

@@ -1,4 +1,4 @@
-"""The emergency card: what a caller says and whom to go to; what is not entered is a line to write on.
+"""The emergency card: what a caller says and whom to go to; blanks are lines to write on.
 
 Lengths in points.
 """
@@ -21,7 +21,7 @@ _SHORT = (
 
 
 def emergency_block(edition: Edition, room: float, *, short: bool = False) -> list[Flowable]:
-    """The card, whole or down to the first aider; nothing where nothing burns and nothing is entered."""
+    """The card, in full or down to the first aider; nothing if nobody is lit and nothing is entered."""
     lines = edition.staged.show.emergency.lines
     if not edition.is_lit and not any(entered for _, entered in lines):
         return []
@@ -31,7 +31,8 @@ def emergency_block(edition: Edition, room: float, *, short: bool = False) -> li
         [
             Prose(TextSpan(word, "Bold", SMALL if short else TEXT), role="TD"),
             Prose(
-                TextSpan(edition.said(entered or " "), "Bold", TEXT if short else CUE), role="TD"
+                TextSpan(edition.in_order(entered or " "), "Bold", TEXT if short else CUE),
+                role="TD",
             ),
         ]
         for word, entered in lines
@@ -54,7 +55,10 @@ def emergency_block(edition: Edition, room: float, *, short: bool = False) -> li
         tail = [
             Prose(
                 TextSpan(
-                    "Empty lines are not in the show file: write them in.", "Regular", SMALL, SOFT
+                    "Fill in the empty lines: they are not in the show file.",
+                    "Regular",
+                    SMALL,
+                    SOFT,
                 )
             )
         ]

@@ -1,4 +1,4 @@
-"""A performer's cues as the lines of a sheet: links, short rests and walks stand with the move they belong to."""
+"""A performer's cues as the lines of a sheet: links, short rests and walks are folded into the move they belong to."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
@@ -6,14 +6,14 @@ from dataclasses import dataclass, replace
 from sequencer.outputs.sheets.page.wording import facing_words, place_words, plural
 from sequencer.outputs.sheets.parts.cues import Cue
 
-SHORT_REST = 8.0  # [beats] longer ones get a line of their own
+SHORT_REST = 8.0  # [beats] longer rests get a separate line
 _NOTHING = 1.0  # [beats] a rest at the start of the track that nobody counts
 _SAME = 1e-6
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class CueLine:
-    """One line of a sheet: a cue, the walk that begins with it, and what follows before the next line."""
+    """One line of a sheet: a cue, the walk that begins with it, and what follows until the next line."""
 
     cue: Cue
     walk: Cue | None = None
@@ -21,15 +21,15 @@ class CueLine:
 
     @property
     def cues(self) -> tuple[Cue, ...]:
-        """Every cue that the line tells."""
+        """Every cue on the line."""
         return (self.cue, *((self.walk,) if self.walk is not None else ()), *self.then)
 
 
 def folded(cues: Sequence[Cue]) -> tuple[CueLine, ...]:
-    """Lines of a sheet, in turn; every cue is in one of them but the end and a rest that nobody counts."""
+    """Lines of a sheet, in order; every cue is on one of them, except the end and a rest that nobody counts."""
     entries: list[CueLine] = []
     walk: Cue | None = None
-    target: int | None = None  # line that takes what follows
+    target: int | None = None  # line that what follows is added to
     for index, cue in enumerate(cues):
         if cue.kind == "end" or (index == 0 and cue.kind == "wait" and cue.beats < _NOTHING):
             continue
@@ -50,15 +50,15 @@ def folded(cues: Sequence[Cue]) -> tuple[CueLine, ...]:
 
 
 def _is_short(cue: Cue, entries: Sequence[CueLine], cues: Sequence[Cue]) -> bool:
-    """A rest that is short, or that is all there is once the fire is out."""
+    """A rest that is short, or the only thing left once the fire is out."""
     last = not any(c.start >= cue.end - _SAME and c.kind != "end" for c in cues)
     is_out = bool(entries) and entries[-1].cue.kind == "out"
     return cue.beats <= SHORT_REST or (last and is_out)
 
 
 def walk_words(cue: Cue) -> str:
-    """A walk in words: how long, by which points, where to, and which way to face there."""
+    """A walk in words: how long, past which points, where to, and which way to face there."""
     x, y, facing = cue.spot
-    passing = [f"pass {place_words(*point)}" for point in cue.via]
-    goal = f"to {place_words(x, y)}, face {facing_words(facing)}"
+    passing = [f"pass the point {place_words(*point)}" for point in cue.via]
+    goal = f"end {place_words(x, y)}, face {facing_words(facing)}"
     return "; ".join([f"{plural(cue.beats, 'beat')} to {cue.formation}", *passing, goal])

@@ -24,16 +24,16 @@ from sequencer.outputs.sheets.parts.plan import StagePlan
 from sequencer.outputs.sheets.parts.scene import Scene, Way
 from sequencer.staging.staged import Staged, Standing
 
-PLAN_SHARE = 0.8  # most height of a plan over the width of its column
-OWN_SHARE = 0.66  # the same on a performer's own sheet
+PLAN_SHARE = 0.8  # greatest height of a plan over the width of its column
+OWN_SHARE = 0.66  # the same on a performer's sheet
 GUTTER = 12.0
 TALLEST = 268.0
-LEAST_APART = 12.6  # of two performers' discs on paper
-WAY_POINTS = 33  # of a walk, for drawing: a chord misses a quarter circle by 0.03 %
+LEAST_APART = 12.6  # between two performers' discs on paper
+WAY_POINTS = 33  # points per walk, for drawing: a chord misses a quarter circle by 0.03 %
 
 
 def lit_in(staged: Staged, standing: Standing) -> tuple[str, ...]:
-    """Who burns at any time while a formation is held."""
+    """Who is lit at any time while a formation is held."""
     return tuple(
         name
         for name in staged.show.names
@@ -50,7 +50,7 @@ def scene_of(
     crew: bool = True,
     dimensions: bool = False,
 ) -> Scene:
-    """One formation of the show, with the ways walked to it."""
+    """One formation of the show, with the walks into it."""
     staged = edition.staged
     standing = staged.standings[index]
     return Scene(
@@ -60,13 +60,13 @@ def scene_of(
         lit=lit_in(staged, standing),
         focus=focus,
         crew=crew,
-        distances=focus is None,  # else told under the plan
+        distances=focus is None,  # otherwise given under the plan
         dimensions=dimensions,
     )
 
 
 def ways_to(staged: Staged, standing: Standing) -> dict[str, Way]:
-    """The ways that are walked to a formation, as they curve."""
+    """The paths walked to a formation, with their curves."""
     if standing.start - standing.walk < 1e-6:
         return {}
     beats = np.linspace(standing.walk, standing.start, WAY_POINTS, dtype=np.float64)
@@ -86,7 +86,7 @@ def formation_plans(
     chosen: Collection[int] | None = None,
     across: int = 2,
 ) -> list[Flowable]:
-    """Plans with their words, side by side: of every formation, or of those chosen."""
+    """Plans with their words, side by side: of every formation, or of the chosen ones."""
     staged = edition.staged
     if not staged.standings:
         return []
@@ -99,7 +99,7 @@ def formation_plans(
     style: list[tuple[object, ...]] = []
     wide_first = focus is not None and len(order) > 1 and across > 2
     for index in order:
-        # a performer's later plans leave the crew out: what is drawn is larger for it
+        # a performer's later plans leave the crew out, so that the rest is drawn larger
         crew = focus is None or index == order[0]
         scene = scene_of(edition, index, focus=focus, crew=crew)
         large = wide_first and index == order[0]
@@ -120,7 +120,7 @@ def formation_plans(
 
 
 def _numbers(edition: Edition, *, listed_below: bool) -> list[Flowable]:
-    """Whose number is whose, where the words under the plans do not say it."""
+    """Key of numbers and names, if the words under the plans do not give it."""
     names = edition.staged.show.names
     if listed_below or len(names) < 2:
         return []
@@ -134,7 +134,7 @@ def _numbers(edition: Edition, *, listed_below: bool) -> list[Flowable]:
 
 
 def is_crowded(scene: Scene, *, tall: float, wide: float) -> bool:
-    """Whether two performers would lie over each other on a plan of that size."""
+    """Whether two performers would overlap on a plan of that size."""
     plan = StagePlan(scene, tall=tall, wide=wide)
     plan.wrap(wide, 1e9)
     gaps = [hypot(a[0] - b[0], a[1] - b[1]) for a, b in combinations(scene.spots.values(), 2)]
@@ -142,7 +142,7 @@ def is_crowded(scene: Scene, *, tall: float, wide: float) -> bool:
 
 
 def _across(edition: Edition, order: Sequence[int], room: float, most: int, *, crew: bool) -> int:
-    """How many plans stand side by side with everybody on them told apart."""
+    """How many plans fit side by side with everybody on them still distinct."""
     for across in range(most, 1, -1):
         wide = room / across - GUTTER
         scenes = (scene_of(edition, index, crew=crew) for index in order)
@@ -152,7 +152,7 @@ def _across(edition: Edition, order: Sequence[int], room: float, most: int, *, c
 
 
 def moved_formations(staged: Staged) -> tuple[int, ...]:
-    """Formations in which anybody stands otherwise than in the one before; the first always."""
+    """Formations in which anybody's spot differs from the one before; always includes the first."""
     standings = staged.standings
     return tuple(
         index
@@ -165,12 +165,12 @@ def _words(edition: Edition, index: int, focus: str | None, *, named: bool) -> l
     staged = edition.staged
     standing = staged.standings[index]
     until = min(staged.seconds(standing.end), staged.song.duration)
-    held = f"{clock(staged.seconds(standing.start))} – {clock(until)}"
+    until_text = f"{clock(staged.seconds(standing.start))} – {clock(until)}"
     lines: list[Flowable] = [
         Prose(TextSpan(standing.formation, "Poster", LEAD_SIZE), leading=1.15, role="H3"),
         Prose(
             [
-                TextSpan(held, "Bold", CUE),
+                TextSpan(until_text, "Bold", CUE),
                 TextSpan(f"   bar {staged.position(standing.start)}", "Regular", TEXT, SOFT),
             ]
         ),
@@ -198,7 +198,7 @@ def _words(edition: Edition, index: int, focus: str | None, *, named: bool) -> l
 
 
 def nearest(standing: Standing, who: str) -> str:
-    """The nearest other place of a formation, and how far it is."""
+    """The nearest other spot of a formation, and its distance."""
     x, y, _ = standing.spots[who]
     others = [
         (hypot(a - x, b - y), name) for name, (a, b, _) in standing.spots.items() if name != who
@@ -210,5 +210,5 @@ def nearest(standing: Standing, who: str) -> str:
 
 
 def changes(staged: Staged) -> Sequence[tuple[Standing, Standing]]:
-    """Each formation with the one before it."""
+    """Each formation with its predecessor."""
     return tuple(pairwise(staged.standings))

@@ -1,6 +1,6 @@
-"""Pages and what stands on each of them: running head, warning bar, foot, outline, structure, data.
+"""Pages and what every page carries: running head, warning bar, foot, outline, structure, metadata.
 
-Lengths in points from the lower left corner. The same show gives the same bytes: no clock is read.
+Lengths in points from the lower left corner. The same show gives the same bytes: the clock is never read.
 """
 
 import calendar
@@ -49,13 +49,13 @@ BANNER = 25.0  # height of the warning bar
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sheet:
-    """One print-out: pages with a reader of their own."""
+    """One print-out: the pages for one reader."""
 
     name: str  # part of the file name
     title: str  # in the running head and the outline
     story: Callable[[Page], list[Flowable]]
     wide: bool = False
-    plain: bool = False  # the whole paper, without head and foot
+    plain: bool = False  # uses the whole paper, without head and foot
 
 
 class SheetCanvas(Canvas):  # type: ignore[misc]
@@ -72,7 +72,9 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
             pdfVersion=(1, 7),
         )
         self.totals: dict[str, int] = {}
-        self._tags: list[list[tuple[str, str]]] = []  # a page: role and alternative text, by number
+        self._tags: list[
+            list[tuple[str, str]]
+        ] = []  # per page: role and alternative text, by number
         self._page_tags: list[tuple[str, str]] = []
         self._stamp(edition.printed_for)
 
@@ -86,20 +88,20 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
         stamp.dhh = stamp.dmm = 0
 
     def begin_tag(self, role: str, alternative: str = "") -> None:
-        """What follows is one element of the structure."""
+        """Begin one element of the structure."""
         self._code.append(f"/{role} <</MCID {len(self._page_tags)}>> BDC")
         self._page_tags.append((role, alternative))
 
     def begin_artifact(self) -> None:
-        """What follows is page furniture, no content."""
+        """Begin page furniture, which is not content."""
         self._code.append("/Artifact BMC")
 
     def end_tag(self) -> None:
-        """End of what `begin_tag` or `begin_artifact` began."""
+        """End what `begin_tag` or `begin_artifact` began."""
         self._code.append("EMC")
 
     def showPage(self) -> None:  # noqa: N802 - reportlab's name
-        """Close the page and give it its place in the structure."""
+        """Close the page and enter it in the structure."""
         number = len(self._doc.Pages.pages)
         super().showPage()
         page = self._doc.Pages.pages[-1]
@@ -110,7 +112,7 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
         self._page_tags = []
 
     def save(self) -> None:
-        """Set the page totals and the structure, and write the file."""
+        """Fill in the page totals and the structure, and write the file."""
         if len(self._code):
             self.showPage()
         for name, total in self.totals.items():
@@ -138,7 +140,7 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
         kids, by_page = [], []
         for number, tags in enumerate(self._tags):
             page = doc.Reference(doc.Pages.pages[number])
-            own = []
+            elements = []
             for index, (role, alternative) in enumerate(tags):
                 element = {
                     "Type": pdfdoc.PDFName("StructElem"),
@@ -149,9 +151,9 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
                 }
                 if alternative:
                     element["Alt"] = pdfdoc.PDFString(alternative)
-                own.append(doc.Reference(pdfdoc.PDFDictionary(element)))
-            kids += own
-            by_page += [number, pdfdoc.PDFArray(own)]
+                elements.append(doc.Reference(pdfdoc.PDFDictionary(element)))
+            kids += elements
+            by_page += [number, pdfdoc.PDFArray(elements)]
         whole.dict["K"] = pdfdoc.PDFArray(kids)
         root.dict["K"] = pdfdoc.PDFArray([whole_ref])
         root.dict["ParentTree"] = doc.Reference(
@@ -165,14 +167,16 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
 def document_bytes(
     sheets: Sequence[Sheet], edition: Edition, paper: PaperName, title: str
 ) -> bytes:
-    """One PDF of several sheets, each with its own page numbers.
+    """One PDF of several sheets, each with separate page numbers.
 
     Raises
     ------
     ValueError
         If the paper is not known.
     """
-    rl_config.useA85 = 0  # text-safe streams are a quarter larger and serve no printer of today
+    rl_config.useA85 = (
+        0  # text-safe streams are a quarter larger, and no current printer needs them
+    )
     out = BytesIO()
     banner = BANNER if edition.banner else 0.0
     pages = [Page.of(paper, wide=sheet.wide, banner=banner) for sheet in sheets]
@@ -224,7 +228,7 @@ def document_bytes(
 
 
 def with_caution(sheet: Sheet, story: list[Flowable], edition: Edition) -> list[Flowable]:
-    """A sheet's story, if it says what every print-out of a lit show says; there is no print without.
+    """A sheet's story, after checking that it carries the cautions every print-out of a lit show must have.
 
     Raises
     ------
@@ -233,14 +237,14 @@ def with_caution(sheet: Sheet, story: list[Flowable], edition: Edition) -> list[
     """
     if not edition.is_lit:
         return story
-    said = " ".join(lines_of(story))
-    if page_one() not in said or not any(words in said for words in first_caution()):
+    text = " ".join(lines_of(story))
+    if page_one() not in text or not any(words in text for words in first_caution()):
         raise ValueError(f"the sheet {sheet.name!r} leaves out the cautions of a lit show")
     return story
 
 
 def first_caution() -> tuple[str, str]:
-    """The caution that every reader gets, in short and whole."""
+    """The caution that every reader gets, in short and in full."""
     first = next(each for each in cautions() if each.key == "can-kill")
     return first.short, first.text
 
@@ -362,7 +366,7 @@ def chip(
 
 
 def stripes(canvas: Canvas, x: float, y: float, wide: float, tall: float) -> None:
-    """Slanted bars, dark on white: a warning that colour does not carry."""
+    """Slanted bars, dark on white: a warning that does not rely on colour."""
     canvas.saveState()
     clip = canvas.beginPath()
     clip.rect(x, y, wide, tall)

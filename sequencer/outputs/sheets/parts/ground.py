@@ -1,4 +1,4 @@
-"""The ground of a plan: stage, audience, scenery and frame, and labels that keep out of each other's way.
+"""The ground of a plan: stage, audience, scenery and frame, with labels that do not overlap.
 
 Stage frame [m]: X to the audience's right is the page's right, Y upstage is up. Lengths on paper in points.
 """
@@ -20,13 +20,13 @@ from sequencer.outputs.sheets.parts.scene import Scene, ShownArea, stage_outline
 from sequencer.show.site import AudienceLine, VenueRecord
 
 FOOT = 3  # lines under the drawing, at most
-LEAST_LABEL = 24.0  # shortest room for words that must be read
+LEAST_LABEL = 24.0  # smallest space for words that must be shown
 LABEL = 13.0  # height of the words above and below the drawing
 MIST_DARK = Color(0.83, 0.845, 0.87)
 
 
 class GroundDrawing(Flowable):  # type: ignore[misc]
-    """What lies under the people on a plan; `taken` are the boxes that labels keep clear of."""
+    """Everything under the people on a plan; `taken` are the boxes that labels avoid."""
 
     def __init__(
         self, scene: Scene, *, tall: float, wide: float | None = None, scale: float | None = None
@@ -34,12 +34,12 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         super().__init__()
         self.scene, self._tall, self._wide, self._given = scene, tall, wide, scale
         self.taken: list[ShownArea] = []
-        self.left_out = False  # whether there was no room for somebody's or something's name
+        self.left_out = False  # whether somebody's or something's name found no room
         self._window = window(scene)
 
     @property
-    def said(self) -> str:
-        """What it shows, to be told from another."""
+    def description(self) -> str:
+        """What it shows, for comparison with another plan."""
         scene, show = self.scene, self.scene.staged.show
         reach = [(dancer.name, round(dancer.reach, 3)) for dancer in scene.staged.dancers]
         venue = show.venue
@@ -51,7 +51,7 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         return f"[plan {scene.spots} {scene.ways} {scene.lit} {reach} {crew} {ground!r}"
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
-        """As wide as the room, as high as the stage at that scale."""
+        """As wide as the space, and as high as the stage at that scale."""
         room = min(room, self._wide or inf)
         low_x, low_y, high_x, high_y = self._window
         self.foot = broken((TextSpan(self._audience_words(), "Bold", TINY, SOFT),), room)[:FOOT]
@@ -118,7 +118,7 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         canvas.setDash()
 
     def draw_audience(self, canvas: Any, venue: VenueRecord) -> None:
-        """Every edge that the audience does not cross, with its name."""
+        """Every edge that the audience must not cross, with its name."""
         canvas.saveState()
         self.clip(canvas)
         for edge in venue.audience:
@@ -138,7 +138,7 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
             self._name_audience(canvas, edge)
 
     def _name_audience(self, canvas: Any, edge: AudienceLine) -> None:
-        """The name of an edge beside what is drawn of it; of one too far away, at the frame."""
+        """The name of an edge beside the line; at the frame if the edge is too far away."""
         import shapely
 
         line, view = shapely.LineString(edge.line), shapely.box(*self._window)
@@ -177,7 +177,7 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         )
 
     def draw_scenery(self, canvas: Any, venue: VenueRecord) -> None:
-        """Scenery; what burns is hatched."""
+        """Scenery; anything combustible is hatched."""
         canvas.saveState()
         self.clip(canvas)
         for thing in venue.scenery:
@@ -194,7 +194,7 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
             x, y = self.at((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
             top = self.at(0, max(ys))[1] + 2
             low = self.at(0, min(ys))[1] - 11
-            words = thing.name if thing.combustible else f"{thing.name} (does not burn)"
+            words = thing.name if thing.combustible else f"{thing.name} (non-combustible)"
             self.label(canvas, words, [(x, low), (x, top), (x, y - 4)], centre=True)
 
     def _hatch(self, canvas: Any, outline: Sequence[tuple[float, float]]) -> None:
@@ -263,16 +263,16 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
             set_line(canvas, line, at, base - 10.0 * k)
 
     def _audience_words(self) -> str:
-        """How far every edge of the audience is from the stage."""
+        """Distance of every edge of the audience from the stage."""
         import shapely
 
         stage = shapely.Polygon(stage_outline(self.scene.staged))
-        told = []
+        distances = []
         for edge in self.scene.staged.show.venue.audience:
             far = shapely.LineString(edge.line).distance(stage)
             name = brief(edge.name, most=28)
-            told.append(f"{name} {metres(far)}" if far > 0.05 else f"{name} at the stage")
-        return f"From the stage: {', '.join(told)}"
+            distances.append(f"{name} {metres(far)}" if far > 0.05 else f"{name} at the stage")
+        return f"From the stage: {', '.join(distances)}"
 
     def label(
         self,
@@ -287,10 +287,10 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         must: bool = False,
         shorten: bool = False,
     ) -> tuple[float, float] | None:
-        """Words at the first of the places that is free, which is returned.
+        """Write words at the first free place, and return that place.
 
-        Where all are taken nothing is drawn, for the list names all: but what `must` be read is drawn at the nearest
-        room on the drawing, and what may be told `shorter` at its own place. Nothing is drawn over another.
+        If all are taken nothing is drawn, because the list has every name; but words that `must` be read go to the
+        nearest free space, and words with a `shorter` form stay in place. Nothing is drawn over anything else.
         """
         words = clipped(words, face, TINY, min(room, self.width - 4))
         long = width(words, face) * TINY
@@ -334,7 +334,7 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
     def free_box(
         self, x: float, y: float, half: float, others: Sequence[ShownArea]
     ) -> ShownArea | None:
-        """The nearest room for a mark that no other mark has taken; None if there is none."""
+        """The nearest space not taken by another mark; None if there is none."""
         left, low, wide, tall = self.area()
         area = (left, low, left + wide, low + tall)
         middle = free_place((x, y), (2 * half, 14.0), area, others)
@@ -352,7 +352,7 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         canvas.circle(x, y, 1.5, stroke=0, fill=1)
 
     def pinned(self, x: float, y: float) -> tuple[float, float, float]:
-        """Paper point of a thing, at the edge if it lies outside; and how far outside [m]."""
+        """Paper point of a thing, at the edge if it is outside, and how far outside [m]."""
         low_x, low_y, high_x, high_y = self._window
         inset = 9.0 / self.scale
         own_x = min(max(x, low_x + inset), high_x - inset)

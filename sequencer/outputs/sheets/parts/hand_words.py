@@ -1,6 +1,6 @@
 """What each hand does, in words.
 
-Read off the performer's own laws, so that mirrored and opposite hands say what is danced. Directions are as
+Derived from the performer's laws, so that they are right for mirrored and opposite hands. Directions are as
 the performer sees them; their names are common practice.
 """
 
@@ -17,11 +17,11 @@ _DIRECTION = {"same": "same direction", "opposite": "opposite directions"}
 
 
 def hand_lines(dancer: Dancer | None, block: Block) -> tuple[tuple[str, str], ...]:
-    """Label and words for each hand; one entry where both do the same."""
+    """Label and words for each hand; one entry if both do the same."""
     if block.link:
-        return (("both", "computed bridge: let the props come round, no stop"),)
+        return (("both", "computed bridge: let the props come round, do not stop"),)
     sides: list[Side] = [side for side in ("right", "left") if side in block.hands]
-    words = {side: _short(hand_said(dancer, side, block)) for side in sides}
+    words = {side: _short(hand_law_words(dancer, side, block)) for side in sides}
     if len({block.hands[side].pattern for side in sides}) > 1:
         for side in sides:
             words[side] = "; ".join(filter(None, (block.hands[side].pattern, words[side])))
@@ -30,24 +30,24 @@ def hand_lines(dancer: Dancer | None, block: Block) -> tuple[tuple[str, str], ..
     return tuple((side, words[side]) for side in sides if words[side])
 
 
-def _short(said: LawWords | None) -> str:
-    """What the prop does, and the hand where that says more."""
-    if said is None or said.hand == "the hand stays":
-        return said.prop if said is not None else ""
-    if said.hand == f"the hand goes round in the {said.prop}":
-        return f"{said.prop}; the hand goes round the same way"
-    return f"{said.prop}; {said.hand}"
+def _short(words: LawWords | None) -> str:
+    """What the prop does, and the hand if that adds anything."""
+    if words is None or words.hand == "the hand stays still":
+        return words.prop if words is not None else ""
+    if words.hand == f"the hand circles in the {words.prop}":
+        return f"{words.prop}; the hand circles the same way"
+    return f"{words.prop}; {words.hand}"
 
 
 def together_words(block: Block) -> str:
-    """How the two hands go with each other; empty for one hand and for links."""
+    """Timing and direction of the two hands; empty for one hand and for links."""
     if block.link or len(block.hands) < 2:
         return ""
     return f"{_TIMING[block.timing]}, {_DIRECTION[block.direction]}"
 
 
 @lru_cache(maxsize=20_000)
-def hand_said(dancer: Dancer | None, side: Side, block: Block) -> LawWords | None:
-    """What one hand and its prop do in a block; None where its law is not at hand."""
+def hand_law_words(dancer: Dancer | None, side: Side, block: Block) -> LawWords | None:
+    """What one hand and its prop do in a block; None if its law is not available."""
     law = danced_law(dancer, side, block)
     return law_words(law) if law is not None else None

@@ -8,9 +8,9 @@ from sequencer.show.prop_records import PropRecord
 
 
 def held_words(dancer: Performer, *, short: bool = False) -> tuple[str, ...]:
-    """A line for both hands where they hold the same, else one for each hand."""
-    said = short_words if short else prop_words
-    words = {side: said(prop) for side, prop in dancer.props.items()}
+    """A line for both hands if they hold the same, otherwise one for each hand."""
+    words_for = short_words if short else prop_words
+    words = {side: words_for(prop) for side, prop in dancer.props.items()}
     if len(words) == 2 and len(set(words.values())) == 1:
         return (next(iter(words.values())),)
     return tuple(f"{side} hand: {words[side]}" for side in words)
@@ -18,31 +18,31 @@ def held_words(dancer: Performer, *, short: bool = False) -> tuple[str, ...]:
 
 def prop_words(prop: PropRecord) -> str:
     """Kind, size, mass and wicks of a prop."""
-    held = prop.held()
-    if held.flexible:
-        line = "rope" if held.kind == "rope dart" else "tether"
-        size = f"{line} {metres(held.length, decimals=2)}, head {_grams(held.mass)}"
-    elif held.kind == "hoop":
-        size = f"{metres(held.length, decimals=2)} across, {_grams(held.mass)}"
-    elif held.kind == "fan":
-        spread = f"over {degrees(held.spread):.0f}°" if held.wicks > 1 else "with one spoke"
-        size = f"{metres(held.length, decimals=2)} {spread}, {_grams(held.mass)}"
+    shape = prop.held()
+    if shape.flexible:
+        line = "rope" if shape.kind == "rope dart" else "tether"
+        size = f"{line} {metres(shape.length, decimals=2)}, head {_grams(shape.mass)}"
+    elif shape.kind == "hoop":
+        size = f"{metres(shape.length, decimals=2)} across, {_grams(shape.mass)}"
+    elif shape.kind == "fan":
+        spread = f"over {degrees(shape.spread):.0f}°" if shape.wicks > 1 else "with one spoke"
+        size = f"{metres(shape.length, decimals=2)} {spread}, {_grams(shape.mass)}"
     else:
-        size = f"{metres(held.length + held.behind, decimals=2)}, {_grams(held.mass)}"
-        if abs(held.length - held.behind) > 0.005:
-            size += f", held {metres(held.behind, decimals=2)} from its rear end"
-    wicks = len(held.heads)
+        size = f"{metres(shape.length + shape.behind, decimals=2)}, {_grams(shape.mass)}"
+        if abs(shape.length - shape.behind) > 0.005:
+            size += f", held {metres(shape.behind, decimals=2)} from its rear end"
+    wicks = len(shape.heads)
     many = "wick radius" if wicks == 1 else f"{wicks} wicks of radius"
-    return f"{held.kind}, {size}, {many} {1000 * held.wick_radius:.0f}{NB}mm"
+    return f"{shape.kind}, {size}, {many} {1000 * shape.wick_radius:.0f}{NB}mm"
 
 
 def short_words(prop: PropRecord) -> str:
-    """The same in brief, for a performer's own sheet."""
-    held = prop.held()
-    if held.kind == "poi":
-        return f"{metres(held.length, decimals=2)} tether, {_grams(held.mass)}"
-    size = held.length + held.behind
-    return f"{held.kind} {metres(size, decimals=2)}, {_grams(held.mass)}"
+    """The same in brief, for a performer's sheet."""
+    shape = prop.held()
+    if shape.kind == "poi":
+        return f"{metres(shape.length, decimals=2)} tether, {_grams(shape.mass)}"
+    size = shape.length + shape.behind
+    return f"{shape.kind} {metres(size, decimals=2)}, {_grams(shape.mass)}"
 
 
 def _grams(mass: float) -> str:

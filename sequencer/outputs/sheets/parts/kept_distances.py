@@ -1,7 +1,7 @@
-"""Distances that an authority asks for, as the plan keeps them all through the song.
+"""Distances that an authority requires, as the plan keeps them throughout the song.
 
-Those to audience and fuel run from the outer edge of prop and flame at its nearest; those to an
-extinguisher along the walking way. Each stands beside what is asked for.
+Distances to audience and fuel are from the outer edge of prop and flame at its closest; those to an
+extinguisher follow the walking route. Each is given beside the requirement.
 """
 
 from collections.abc import Callable, Sequence
@@ -22,7 +22,7 @@ _Ways = Callable[[Floats], Floats]
 
 
 def distances_block(edition: Edition, room: float) -> list[Flowable]:
-    """A line for each distance, its time and what is asked for; nothing where nobody is lit."""
+    """A line for each distance, its time and the requirement; nothing if nobody is lit."""
     if not edition.plan.followed:
         return []
     lines = [*_audience(edition), *_extinguishers(edition), *_fuel(edition)]
@@ -47,7 +47,7 @@ def _audience(edition: Edition) -> list[tuple[str, str]]:
     return [
         _nearest(
             edition,
-            f"{brief(edge.name)} to prop and flame, at the nearest",
+            f"{brief(edge.name)} to prop and flame, at the closest",
             _to_line(edge.line),
             required.get(edge.name),
         )
@@ -71,7 +71,7 @@ def _extinguishers(edition: Edition) -> list[tuple[str, str]]:
     when = clock(edition.staged.seconds(worst.beat))
     lines = [
         (
-            "whoever is lit to the nearest extinguisher, on foot",
+            "lit performer to the nearest extinguisher, on foot",
             f"{_walk(worst.distance)}{most}; {brief(burn.who)} at {when}",
         )
     ]
@@ -98,7 +98,7 @@ def _fuel(edition: Edition) -> list[tuple[str, str]]:
     lines = [
         _nearest(
             edition,
-            "fuel station to prop and flame, at the nearest",
+            "fuel station to prop and flame, at the closest",
             ways,
             to_flame.number if to_flame else None,
         )
@@ -144,10 +144,10 @@ def _least(required: float | None) -> str:
 
 
 def _clear(gap: float) -> str:
-    """What is kept clear, rounded down."""
+    """A distance kept clear, rounded down."""
     return metres(floor(max(gap, 0.0) * 100) / 100, decimals=2)
 
 
 def _walk(way: float) -> str:
-    """What is walked, rounded up."""
-    return "no way on foot" if way >= NO_WAY else metres(ceil(way * 100) / 100, decimals=2)
+    """A walking distance, rounded up."""
+    return "no walking route" if way >= NO_WAY else metres(ceil(way * 100) / 100, decimals=2)

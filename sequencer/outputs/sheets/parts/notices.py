@@ -1,4 +1,4 @@
-"""What a sheet says before its plan: the caution of page one, the stop call, findings, cautions.
+"""Notices on the sheets: the caution on page one, the stop call, findings, cautions.
 
 Lengths in points.
 """
@@ -31,7 +31,7 @@ from sequencer.safety.circumstances import cautions_of
 from sequencer.safety.run_of_night import agreed_on_stop
 from sequencer.show.evening import Role
 
-MOST_MOMENTS = 12  # of alike notes
+MOST_MOMENTS = 12  # listed for similar notes
 NOTES_A_ROW = 6
 
 
@@ -45,7 +45,7 @@ def opening(
     stop: str,
     badge: Flowable | None = None,
 ) -> list[Flowable]:
-    """Page one down to the letters' notice: what the sheet is, for whom, the stop call, the caution."""
+    """The top of page one: what the sheet is, for whom, the stop call, the caution, the notice on missing letters."""
     inner = room - (52 if badge is not None else 0)
     name: list[Flowable] = [kicker(kind), fitted(title, inner)]
     top: list[Flowable] = name
@@ -71,7 +71,7 @@ def opening(
 
 
 def caution_box(room: float) -> list[Flowable]:
-    """What page one of every print-out says first."""
+    """The first notice on page one of every print-out."""
     return [
         Spacer(1, 5),
         box(
@@ -84,11 +84,11 @@ def caution_box(room: float) -> list[Flowable]:
 
 
 class StopBar(Flowable):  # type: ignore[misc]
-    """The stop call, on a dark field; its words are the trade's common practice unless agreed otherwise."""
+    """The stop call, on a dark field; its words are common practice unless the show agrees on others."""
 
     def __init__(self, lines: Sequence[TextSpan], word: str) -> None:
         super().__init__()
-        self.said = [word, *(line.text for line in lines)]
+        self.description = [word, *(line.text for line in lines)]
         self.word = "STOP" if width(printable(word), "Poster") * 12.5 > 33 else word
         self.prose = Prose([TextSpan(s.text, s.face, s.size, PAPER) for s in lines], leading=1.25)
 
@@ -116,9 +116,9 @@ class StopBar(Flowable):  # type: ignore[misc]
 
 
 def stop_bar(edition: Edition, doing: str) -> list[Flowable]:
-    """The stop call and what its reader does."""
+    """The stop call and what the reader does on it."""
     call = edition.staged.show.stop_call
-    word, sign = edition.said(call.word), edition.said(call.signal)
+    word, sign = edition.in_order(call.word), edition.in_order(call.signal)
     return [
         Spacer(1, 5),
         StopBar(
@@ -139,27 +139,29 @@ def callers_words(edition: Edition) -> str:
     callers = edition.staged.show.stop_call.callers
     if "all" in callers:
         return "Anyone may call it"
-    return f"Called by {edition.said(listed(callers, most=6))}; who sees danger tells them"
+    return (
+        f"Called by {edition.in_order(listed(callers, most=6))}; anyone who sees danger tells them"
+    )
 
 
 def doing_on_stop(edition: Edition, who: str | None, role: Role, usual: str) -> str:
-    """What a reader does on the stop call: as agreed in the show, else as is usual."""
+    """What a reader does on the stop call: as agreed in the show, otherwise as is usual."""
     agreed = agreed_on_stop(edition.staged.show.stop_call, who, role)
-    return f"You: {edition.said('; '.join(agreed))}." if agreed else usual
+    return f"You: {edition.in_order('; '.join(agreed))}." if agreed else usual
 
 
 def findings_block(
     edition: Edition, findings: Sequence[Finding], room: float, *, title: str
 ) -> list[Flowable]:
-    """What must or should be mended, as rows: how grave, when, what, and how to mend it."""
+    """What must or should be mended, as rows: severity, when, what, and how to mend it."""
     grave = [finding for finding in findings if finding.severity != "note"]
     if not grave:
         return []
     rows: list[list[Cell]] = []
     for finding in grave:
-        body = [Prose(TextSpan(edition.said(finding.message), "Bold", TEXT))]
+        body = [Prose(TextSpan(edition.in_order(finding.message), "Bold", TEXT))]
         if finding.remedies:
-            body.append(Prose(TextSpan(edition.said(_mend(finding)), "Regular", TEXT)))
+            body.append(Prose(TextSpan(edition.in_order(_mend(finding)), "Regular", TEXT)))
         tail = " · ".join(filter(None, (listed(finding.who, most=6), finding.source)))
         if tail:
             body.append(Prose(TextSpan(tail, "Regular", TINY, SOFT)))
@@ -175,7 +177,7 @@ def findings_block(
 def notes_block(
     edition: Edition, findings: Sequence[Finding], room: float, *, named: bool = True
 ) -> list[Flowable]:
-    """What the checks noted, at the end of a sheet: alike notes once, with all their moments."""
+    """Notes from the checks, at the end of a sheet: similar notes once, with all their times."""
     alike: dict[tuple[str, str], dict[str, list[Finding]]] = {}
     for finding in findings:
         if finding.severity == "note":
@@ -187,9 +189,9 @@ def notes_block(
     for (mend, source), group in alike.items():
         body = [_note_line(edition, words, group[words], named=named) for words in group]
         tail = " · ".join(filter(None, (mend, source)))
-        last = [Prose(TextSpan(edition.said(tail), "Regular", TINY, SOFT))] if tail else []
+        last = [Prose(TextSpan(edition.in_order(tail), "Regular", TINY, SOFT))] if tail else []
         mark: Cell = SeverityMark("note")
-        for start in range(0, len(body), NOTES_A_ROW):  # so that a long group breaks between pages
+        for start in range(0, len(body), NOTES_A_ROW):  # so that a long group breaks across pages
             part = body[start : start + NOTES_A_ROW]
             rows.append([mark, [*part, *(last if start + NOTES_A_ROW >= len(body) else [])]])
             mark = ""
@@ -199,7 +201,7 @@ def notes_block(
 def _note_line(
     edition: Edition, words: str, findings: Sequence[Finding], *, named: bool
 ) -> Flowable:
-    """What is noted, and every moment at which it is."""
+    """The text of a note, and every time at which it applies."""
     moments = [
         _when(f) + (f" {listed(f.who, most=3)}" if named and f.who and f.start is not None else "")
         for f in findings[:MOST_MOMENTS]
@@ -208,7 +210,7 @@ def _note_line(
         moments.append(f"and {len(findings) - MOST_MOMENTS} more")
     return Prose(
         [
-            TextSpan(f"{edition.said(words)}  ", "Regular", TINY + 0.5),
+            TextSpan(f"{edition.in_order(words)}  ", "Regular", TINY + 0.5),
             TextSpan("; ".join(moments), "Bold", TINY + 0.5),
         ]
     )
@@ -225,7 +227,7 @@ def _when(finding: Finding) -> str:
 
 
 class SeverityMark(Flowable):  # type: ignore[misc]
-    """How grave a finding is, by shape and word."""
+    """The severity of a finding, by shape and word."""
 
     def __init__(self, severity: str) -> None:
         super().__init__()
@@ -260,7 +262,7 @@ class SeverityMark(Flowable):  # type: ignore[misc]
 def cautions_block(
     edition: Edition, reader: Reader, room: float, *, whole: bool = False
 ) -> list[Flowable]:
-    """All cautions that belong to a reader: whole, with who decides, or in short."""
+    """All cautions for a reader: in full, with who decides, or in short."""
     chosen = cautions_of(edition.staged, edition.report.conditions, reader=reader)
     if not chosen:
         return []
@@ -284,7 +286,7 @@ def cautions_block(
         for part in (cells[:half], cells[half:])
         if part
     ]
-    tail = "In short; whole, and with who decides, on the safety crew sheet and in the plan packet."
+    tail = "Shortened; in full, with who decides, on the safety crew sheet and in the plan packet."
     return [
         CondPageBreak(max(stack.wrap(column, 1e9)[1] for stack in stacks) + 56),
         heading("Cautions"),
@@ -294,17 +296,17 @@ def cautions_block(
 
 
 def letters_block(edition: Edition, room: float) -> list[Flowable]:
-    """A notice where names hold letters that the type lacks."""
-    told = _own_type_lines(edition)
+    """A notice if names contain letters that the type lacks."""
+    type_lines = _own_type_lines(edition)
     missing = edition.missing_letters()
     if not missing:
-        return [Spacer(1, 5), box(told, room)] if told else []
+        return [Spacer(1, 5), box(type_lines, room)] if type_lines else []
     codes = ", ".join(f"U+{ord(letter):04X}" for letter in missing[:12])
     more = f" and {len(missing) - 12} more" if len(missing) > 12 else ""
     words = (
-        f"This print-out has no type for some letters of this show ({codes}{more}); each stands as its code, "
-        "such as ‹U+706B›. Performers and posts are told apart by their numbers. Write the names in by hand, "
-        "or give a spelling in Latin, Greek, Cyrillic or Hebrew letters, or a type file with these letters "
+        f"The type of this print-out lacks some letters of this show ({codes}{more}); each is printed as its "
+        "code, such as ‹U+706B›. Use the numbers to identify performers and posts. Write the names in by hand, "
+        "or put a spelling in Latin, Greek, Cyrillic or Hebrew letters, or a type file with these letters "
         "(key type_file), in the show file."
     )
     return [
@@ -317,7 +319,7 @@ def letters_block(edition: Edition, room: float) -> list[Flowable]:
                         TextSpan(words, "Regular", SMALL),
                     ]
                 ),
-                *told,
+                *type_lines,
             ],
             room,
         ),
@@ -325,15 +327,15 @@ def letters_block(edition: Edition, room: float) -> list[Flowable]:
 
 
 def _own_type_lines(edition: Edition) -> list[Flowable]:
-    """What is to be said of a type file of the user's own."""
-    own = edition.own_type
-    if own is None:
+    """Lines about the user's type file."""
+    user_type = edition.own_type
+    if user_type is None:
         return []
     lines = []
-    if own.forbidden:
-        lines.append(f"The type file was left out: {own.forbidden}.")
+    if user_type.forbidden:
+        lines.append(f"The type file was left out: {user_type.forbidden}.")
     elif joins(edition.own_letters):
         lines.append(
-            "Some names are in a script that is written joined; here its letters stand one by one."
+            "Some names are in a script with joined letters; here the letters are printed separately."
         )
     return [Prose(TextSpan(line, "Bold", SMALL)) for line in lines]

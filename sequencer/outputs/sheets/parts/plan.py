@@ -1,4 +1,4 @@
-"""The stage from above, to scale: who stands where, what burns, who watches, what keeps away from what.
+"""The stage from above, to scale: who stands where, what is combustible, who watches, and the distances kept.
 
 Stage frame [m]: X to the audience's right is the page's right, Y upstage is up. Lengths on paper in points.
 """
@@ -19,11 +19,11 @@ from sequencer.outputs.sheets.parts.scene import ShownArea, way_length
 from sequencer.show.site import VenueRecord
 
 _WIND = 22.0  # length of the wind's arrow
-Draw = Callable[[Any, float, float], None]  # canvas, and where its middle stands [pt]
+Draw = Callable[[Any, float, float], None]  # canvas, and the position of its middle [pt]
 
 
 class StagePlan(GroundDrawing):
-    """The drawing of a scene, as large as its room allows."""
+    """The drawing of a scene, as large as the space allows."""
 
     def draw(self) -> None:
         """Put the plan on the page."""
@@ -58,7 +58,7 @@ class StagePlan(GroundDrawing):
             canvas.end_tag()
 
     def _placed(self) -> dict[str, tuple[float, float]]:
-        """Where each performer's disc is drawn: at its place; beside it where another's number would be hidden."""
+        """Where each performer's disc is drawn: at its place, or beside it if it would hide another's number."""
         left, low, wide, tall = self.area()
         size = 2 * self.disc
         taken: list[ShownArea] = []
@@ -69,7 +69,9 @@ class StagePlan(GroundDrawing):
             at = self.at(*self.scene.spots[name][:2])
             area = (left, low, left + wide, low + tall)
             found = free_place(at, (size, size), area, taken, first=(at,))
-            if found is None:  # more people than the drawing has room for: told, never overdrawn
+            if (
+                found is None
+            ):  # more people than the drawing has room for: mentioned, never overdrawn
                 self.left_out = True
                 continue
             places[name] = x, y = found
@@ -114,13 +116,13 @@ class StagePlan(GroundDrawing):
                 self.taken.append(
                     (x + radius * 0.5, y, x + radius * 0.95 + 6, y + radius * 0.5 + 10)
                 )
-        for name in self.places:  # over all else: a number is never hidden
+        for name in self.places:  # on top of everything else: a number is never hidden
             self._disc(canvas, name)
         for name in self.places:
             self._name(canvas, name)
 
     def _arrow(self, canvas: Any, name: str) -> None:
-        """Which way somebody faces, and a line to where they stand if the disc stands beside."""
+        """Which way somebody faces, and a line to their place if the disc is beside it."""
         radius = self.disc
         x, y = self.places[name]
         true = self.at(*self.scene.spots[name][:2])
@@ -159,10 +161,10 @@ class StagePlan(GroundDrawing):
         )
 
     def _name(self, canvas: Any, name: str) -> None:
-        """A performer's name where there is room for it; on their own sheet always."""
+        """A performer's name if there is room for it; always on that performer's sheet."""
         radius = self.disc
         x, y = self.places[name]
-        own = self.scene.focus == name
+        focused = self.scene.focus == name
         room = 92.0
         long = width(clipped(name, "Bold", TINY, room), "Bold") * TINY
         near = [
@@ -177,11 +179,11 @@ class StagePlan(GroundDrawing):
             canvas,
             name,
             near + around,
-            face="Bold" if own or self.scene.focus is None else "Regular",
+            face="Bold" if focused or self.scene.focus is None else "Regular",
             colour=INK,
             centre=True,
             room=room,
-            must=own,
+            must=focused,
         )
         if found is not None and found not in near:
             self._thread(canvas, (x, y), found, long / 2)
@@ -203,7 +205,7 @@ class StagePlan(GroundDrawing):
     def _thread(
         self, canvas: Any, disc: tuple[float, float], label: tuple[float, float], half: float
     ) -> None:
-        """A thin line from a disc to its name where the name stands away from it."""
+        """A thin line from a disc to its name if the name is away from it."""
         ahead = hypot(label[0] - disc[0], label[1] - disc[1])
         reach = min(half, abs(label[0] - disc[0])) / max(ahead, 1e-9)
         keep = max(
@@ -229,16 +231,18 @@ class StagePlan(GroundDrawing):
     def _safety_marks(
         self, venue: VenueRecord, discs: Sequence[ShownArea]
     ) -> list[tuple[ShownArea, str, Draw, float]]:
-        """Room, words and drawing of everything that the crew looks for; none over another."""
-        wanted: list[tuple[tuple[float, float], str, Draw, float]] = []
+        """Position, words and drawing of everything that the crew looks for; nothing overlaps."""
+        marks_to_place: list[tuple[tuple[float, float], str, Draw, float]] = []
         for number, post in enumerate(self.scene.staged.show.crew, start=1):
-            wanted.append((post.post, post.name, _badge(f"S{number}"), 8.5 if number > 9 else 7.5))
-        wanted += [(p.at, p.name, _sign("E001", 12), 6.5) for p in venue.exits]
-        wanted += [(e.at, "", _sign("F001", 12), 6.5) for e in venue.extinguishers]
+            marks_to_place.append(
+                (post.post, post.name, _badge(f"S{number}"), 8.5 if number > 9 else 7.5)
+            )
+        marks_to_place += [(p.at, p.name, _sign("E001", 12), 6.5) for p in venue.exits]
+        marks_to_place += [(e.at, "", _sign("F001", 12), 6.5) for e in venue.extinguishers]
         if venue.fuel_station is not None:
-            wanted.append((venue.fuel_station, "fuel station", _sign("W021", 14), 7.5))
+            marks_to_place.append((venue.fuel_station, "fuel station", _sign("W021", 14), 7.5))
         placed: list[tuple[ShownArea, str, Draw, float]] = []
-        for at, name, draw, half in wanted:
+        for at, name, draw, half in marks_to_place:
             x, y, out = self.pinned(*at)
             words = f"{name or 'extinguisher'}{_far(out)}" if name or out else ""
             box = self.free_box(x, y, half, [*discs, *(other for other, _, _, _ in placed)])
@@ -274,7 +278,7 @@ class StagePlan(GroundDrawing):
         )
 
     def _wind(self, canvas: Any, degrees: float) -> None:
-        """An arrow the way the wind blows, where there is room for it; the words under the plan say it too."""
+        """An arrow in the wind's direction, if there is room for it; the words under the plan give it too."""
         left, low, wide, tall = self.area()
         half = _WIND / 2
         start = (left + half + 2, low + tall - half - 8)
@@ -332,7 +336,9 @@ class StagePlan(GroundDrawing):
             _, spot, edge = best
             near = edge.interpolate(edge.project(shapely.Point(spot)))
             low_x, low_y, high_x, high_y = self._window
-            if low_x <= near.x <= high_x and low_y <= near.y <= high_y:  # else told in words below
+            if (
+                low_x <= near.x <= high_x and low_y <= near.y <= high_y
+            ):  # otherwise given in words below
                 self._dimension(canvas, spot, (near.x, near.y))
 
     def _dimension(self, canvas: Any, a: tuple[float, float], b: tuple[float, float]) -> None:
@@ -347,7 +353,9 @@ class StagePlan(GroundDrawing):
         on_paper = hypot(q[0] - p[0], q[1] - p[1])
         left, low, across_paper, tall = self.area()
         first = [(x, y)]
-        if 0 < on_paper < wide + 2 * self.disc + 10:  # no room between the discs: beside the line
+        if (
+            0 < on_paper < wide + 2 * self.disc + 10
+        ):  # no room between the discs, so beside the line
             across = ((p[1] - q[1]) / on_paper, (q[0] - p[0]) / on_paper)
             away = (self.disc + 9) * (1 if across[1] >= 0 else -1)
             first = [(x + across[0] * far, y + across[1] * far) for far in (away, -away)]
@@ -370,7 +378,7 @@ class StagePlan(GroundDrawing):
             None,
         )
         if found is None:
-            return  # over somebody's number it would be read as theirs
+            return  # over somebody's number it would be taken for theirs
         x, y = found
         canvas.setFillColor(PAPER)
         canvas.setStrokeColor(INK)
@@ -381,7 +389,7 @@ class StagePlan(GroundDrawing):
 
 
 def _around(x: float, y: float, radius: float, long: float) -> list[tuple[float, float]]:
-    """Places for a name about a disc, farther and farther out, where those beside it are taken."""
+    """Places for a name around a disc, farther and farther out, if those beside it are taken."""
     places = []
     for out in (12.0, 22.0, 34.0, 48.0):
         for k in range(12):

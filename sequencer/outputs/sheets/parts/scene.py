@@ -21,12 +21,14 @@ class Scene:
 
     staged: Staged
     spots: dict[str, Spot]
-    ways: dict[str, Way] = field(default_factory=dict)  # walked to the spots; empty: nobody walks
+    ways: dict[str, Way] = field(
+        default_factory=dict
+    )  # paths walked to the spots; empty if nobody walks
     lit: tuple[str, ...] = ()
-    focus: str | None = None  # whose sheet it is
+    focus: str | None = None  # the performer whose sheet this is
     crew: bool = True
     distances: bool = True  # name the closest pair
-    dimensions: bool = False  # and how far the audience is
+    dimensions: bool = False  # also give the distances to the audience
 
 
 def way_length(way: Way) -> float:
@@ -41,7 +43,7 @@ def stage_outline(staged: Staged) -> list[tuple[float, float]]:
 
 
 def window(scene: Scene) -> ShownArea:
-    """What the drawing shows: the stage, everybody on it, and what lies near."""
+    """The area that the drawing shows: the stage, everybody on it, and what is near."""
     venue = scene.staged.show.venue
     outline = stage_outline(scene.staged)
     xs, ys = [p[0] for p in outline], [p[1] for p in outline]
@@ -56,7 +58,7 @@ def window(scene: Scene) -> ShownArea:
         for x, y in line:
             xs.append(min(max(x, low_x - near), high_x + near))
             ys.append(min(max(y, low_y - near), high_y + near))
-        x, y = _nearest(line, outline)  # never cut away: where somebody could be hit first
+        x, y = _nearest(line, outline)  # never cut off: this is where somebody could be hit first
         xs.append(x)
         ys.append(y)
     seen = ((low_x - near, low_y - near), (high_x + near, high_y + near))
@@ -74,14 +76,14 @@ def window(scene: Scene) -> ShownArea:
 
 
 def _audience_near(staged: Staged, most: float) -> list[Way]:
-    """Lines of the audience no farther from the stage than a plan can show."""
+    """Audience lines close enough to the stage for a plan to show."""
     outline = stage_outline(staged)
     lines = [edge.line for edge in staged.show.venue.audience]
     return [line for line in lines if _apart(line, outline) <= most]
 
 
 def _overlaps(outline: Sequence[tuple[float, float]], seen: Way) -> bool:
-    """Whether the box round an outline meets the box between two corners."""
+    """Whether the bounding box of an outline meets the box between two corners."""
     xs, ys = [p[0] for p in outline], [p[1] for p in outline]
     (low_x, low_y), (high_x, high_y) = seen
     return min(xs) <= high_x and max(xs) >= low_x and min(ys) <= high_y and max(ys) >= low_y
@@ -95,9 +97,9 @@ def _apart(line: Way, outline: Sequence[tuple[float, float]]) -> float:
 
 
 def _nearest(line: Way, outline: Sequence[tuple[float, float]]) -> tuple[float, float]:
-    """The point of a line that is nearest to an area."""
+    """The point of a line nearest to an area."""
     import shapely
     from shapely.ops import nearest_points
 
-    own, _ = nearest_points(shapely.LineString(line), shapely.Polygon(outline))
-    return float(own.x), float(own.y)
+    nearest, _ = nearest_points(shapely.LineString(line), shapely.Polygon(outline))
+    return float(nearest.x), float(nearest.y)

@@ -1,4 +1,4 @@
-"""The whole show on one strip: the song's sections and energy, formations, who dances and who burns.
+"""The whole show on one strip: the song's sections and energy, formations, who dances and who is lit.
 
 Lengths in points. Time runs evenly from left to right over the whole track.
 """
@@ -25,23 +25,23 @@ from sequencer.outputs.sheets.page.prose import TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import clock
 from sequencer.outputs.sheets.parts.edition import Edition
 
-LABELS = 104.0  # room for names at the left
+LABELS = 104.0  # space for names on the left
 BAND, CURVE, AXIS, _FLOOR, LEGEND = 14.0, 34.0, 24.0, 13.0, 17.0
 STEPS = (5, 10, 15, 20, 30, 60, 120, 300, 600, 1200, 1800, 3600)  # [s] between times on the axis
 
 
 class TimelineStrip(Flowable):  # type: ignore[misc]
-    """The strip, as wide as its room.
+    """The strip, as wide as the space allows.
 
     Parameters
     ----------
     edition : Edition
     focus : str, optional
-        Whose sheet it is; their lane is taller.
+        The performer whose sheet this is; that lane is taller.
     lanes : bool
-        Draw one lane a performer, or only the one in focus.
+        Draw a lane for every performer, or only for the one in focus.
     names : sequence of str, optional
-        Whose lanes, instead.
+        Performers whose lanes to draw instead.
     """
 
     def __init__(
@@ -61,8 +61,8 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
         self.label_room = LABELS if self.names else 0.0
 
     @property
-    def said(self) -> str:
-        """What it shows, to be told from another."""
+    def description(self) -> str:
+        """What it shows, for comparison with another strip."""
         staged = self.edition.staged
         song = [(s.label, round(s.start, 1), round(s.end, 1)) for s in staged.song.sections]
         stands = [
@@ -82,7 +82,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
         return f"[timeline {song} {stands} {lanes}"
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
-        """As wide as the room; a lane a performer."""
+        """As wide as the space; one lane per performer."""
         self.width = room
         self.height = (
             BAND + CURVE + AXIS + _FLOOR + sum(map(self._lane_height, self.names)) + LEGEND
@@ -90,7 +90,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
         return self.width, self.height
 
     def split(self, room: float, tall: float) -> list[Flowable]:
-        """Two strips where not all lanes fit, each with the song above its lanes."""
+        """Two strips if not all lanes fit, each with the song above its lanes."""
         _, high = self.wrap(room, tall)
         left = tall - (high - sum(map(self._lane_height, self.names)))
         count = 0
@@ -108,7 +108,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
         return 20.0 if name == self.focus else 12.5
 
     def x(self, seconds: float) -> float:
-        """Where a second of the track stands."""
+        """Position of a second of the track."""
         share = min(max(seconds / self.edition.staged.song.duration, 0.0), 1.0)
         return self.label_room + share * (self.width - self.label_room)
 
@@ -294,7 +294,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
 
     def _lane(self, canvas: Any, name: str, base: float, tall: float) -> None:
         staged = self.edition.staged
-        own = name == self.focus
+        focused = name == self.focus
         number = self.edition.number_of(name)
         one_line(
             canvas,
@@ -302,8 +302,8 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
             base + tall / 2 - 3,
             TextSpan(
                 f"{number}  {apart(name)}",
-                "Bold" if own or self.focus is None else "Regular",
-                SMALL if own else TINY,
+                "Bold" if focused or self.focus is None else "Regular",
+                SMALL if focused else TINY,
                 INK,
             ),
             room=self.label_room - 6,
@@ -312,7 +312,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
         canvas.setStrokeColor(RULE)
         canvas.setLineWidth(HAIR)
         canvas.line(self.label_room, base, self.width, base)
-        half = 4.8 if own else 3.0
+        half = 4.8 if focused else 3.0
         for block in staged.blocks_of(name):
             a, b = self.x(staged.seconds(block.start)), self.x(staged.seconds(block.end))
             canvas.setFillColor(PAPER)

@@ -46,8 +46,8 @@ def test_tilted_planes_say_so():
 @pytest.mark.parametrize(
     ("name", "parameters", "prop", "hand"),
     [
-        ("static-spin", {}, "wall plane, anticlockwise", "the hand stays"),
-        ("wheel-spin", {}, "wheel plane, forward", "the hand stays"),
+        ("static-spin", {}, "wall plane, anticlockwise", "the hand stays still"),
+        ("wheel-spin", {}, "wheel plane, forward", "the hand stays still"),
         (
             "antispin-flower-4",
             {},
@@ -55,9 +55,9 @@ def test_tilted_planes_say_so():
             "round in the wall plane, anticlockwise",
         ),
         ("two-beat-weave", {}, "wheel plane, forward", "from side to side"),
-        ("pendulum", {}, "to and fro in the wheel plane", "the hand stays"),
-        ("carry", {}, "hangs and does not turn", "round in the wall plane, anticlockwise"),
-        ("windmill", {}, "wall plane, anticlockwise, leaning up to 20°", "ahead and back"),
+        ("pendulum", {}, "back and forth in the wheel plane", "the hand stays still"),
+        ("carry", {}, "hangs without turning", "circles in the wall plane, anticlockwise"),
+        ("windmill", {}, "wall plane, anticlockwise, leaning up to 20°", "forward and back"),
         (
             "pro-bend-4",
             {"start": -1},

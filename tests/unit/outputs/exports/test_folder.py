@@ -70,5 +70,5 @@ def test_a_name_that_nobody_has_is_refused(staged, rounds, tmp_path):
 def test_a_track_that_is_no_sound_is_refused(staged, rounds, tmp_path):
     track = tmp_path / "song.wav"
     track.write_text("no sound", encoding="utf-8")
-    with pytest.raises(InputError, match="cannot be read"):
+    with pytest.raises(InputError, match="cannot read the track"):
         write_exports(staged, rounds.report(), track, tmp_path, ExportOptions(parts=("counts",)))

@@ -52,7 +52,7 @@ def found(name, values, posture=None, margins=ASHORE, **more):
 
 
 def test_only_what_is_not_as_usual_is_told():
-    assert danced_words(found("pro-bend-4", {})) == ["as it usually lies"]
+    assert danced_words(found("pro-bend-4", {})) == ["in its usual place"]
     same = {"hand_radius": 0.1, "across": 0.3, "ahead": -0.18, "up": 0.18, "from": -45.0}
     leaning = Posture(lean=radians(-5))
     one = found("pro-bend-4", {"left": same, "right": same}, leaning)
@@ -64,7 +64,7 @@ def test_only_what_is_not_as_usual_is_told():
         "lean back a little",
     ]
     assert danced_words(found("pro-bend-4", {"right": {"up": -0.015}})) == [
-        "left hand: as it usually lies",
+        "left hand: in its usual place",
         "right hand: 1.5 cm lower than usual",
     ]
 
@@ -101,7 +101,7 @@ def test_verdicts():
     assert of(other=0.01) == "only just: the prop comes within 1 cm of the other prop"
     assert of(reach=-0.02) == "does not fit: the hand would be 2 cm out of reach"
     assert of(pull=-1.0) == "does not fit: the tether goes slack"
-    assert of(reach=-0.001) == "only just: the arm is all but straight"
+    assert of(reach=-0.001) == "only just: the arm is almost straight"
     assert of(body=-0.004) == "only just: the prop brushes the body"
     assert of(other=0.024) == ""
     assert margin_words(Fit(margins=ASHORE)) == (
@@ -113,7 +113,7 @@ def test_verdicts():
 def test_what_opens_a_window_is_told():
     tight = Fit(margins=ASHORE._replace(body=-0.1))
     assert opens_words(Windows(fit=Fit(margins=ASHORE))) == ""
-    assert opens_words(Windows(fit=tight)) == "nothing that was tried makes room"
+    assert opens_words(Windows(fit=tight)) == "none of the changes tried makes room"
     assert opens_words(Windows(fit=tight, opens=("a tether of 41 cm", "one hand alone"))) == (
         "it would fit with a tether of 41 cm, or with one hand alone"
     )

@@ -59,7 +59,7 @@ def test_table_says_what_when_and_how_to_mend(rounds):
 
 def test_table_of_a_show_without_findings_says_as_entered():
     assert report_table(Report(show="x.yaml")) == (
-        "x.yaml: nothing stands against the show as entered\n"
+        "x.yaml: no problems found in the show as entered\n"
     )
 
 
@@ -67,7 +67,9 @@ def test_a_warning_is_not_told_as_nothing(rounds):
     warn = replace(rounds.report().findings[0], severity="warn")
     table = report_table(Report(show="x.yaml", findings=(warn,)))
 
-    assert table.startswith("x.yaml: nothing stops the show as entered, but decide first (1 warn)")
+    assert table.startswith(
+        "x.yaml: no STOP in the show as entered, but decide on the warnings first (1 warn)"
+    )
 
 
 def test_many_notes_of_one_kind_are_told_together(rounds):
@@ -80,7 +82,7 @@ def test_many_notes_of_one_kind_are_told_together(rounds):
 
     assert table.count("a wick passes") == 1 + len(stops)
     assert "and 19 more like it: P1 0:10.0; P2 0:20.0;" in table
-    assert "7 more (--json tells each)" in " ".join(table.split())
+    assert "7 more (--json lists each)" in " ".join(table.split())
     assert "more like it" not in report_table(Report(show="x.yaml", findings=notes[:3]))
 
 

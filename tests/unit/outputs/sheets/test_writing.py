@@ -119,7 +119,7 @@ def test_operators_read_time_code_at_every_rate(printed, pages):
     """
     path = next(p for p in printed[1] if p.name.endswith("operator.pdf"))
     text = plain(pages.text_of(path))
-    line = text[text.index("light up: Łucja and Søren") :][:120]
+    line = text[text.index("flames on: Łucja and Søren") :][:120]
 
     for code in ("00:02:10:12", "00:02:10;15", "00:02:10:15"):
         assert code in line
@@ -193,9 +193,9 @@ def test_changed_lines_are_marked_against_the_last_print(rounds, pages, tmp_path
     own = plain(pages.text_of(sheet_file(edition, "performer-lucja", tmp_path)))
     crew = plain(pages.text_of(sheet_file(edition, "safety", tmp_path)))
 
-    against = "Against version 2 · 2026-11-20:"
+    against = "Since version 2 · 2026-11-20:"
     assert (
-        f"{against} 6 lines new or changed, each with a bar in the margin; 5 gone."
+        f"{against} 6 lines new or changed, each with a bar in the margin; 5 removed."
         in own.replace("\u00a0", " ")
     )
     assert own.count("CHANGED") == 4  # rest before the burn, the burn, the rest after it, pattern
@@ -209,7 +209,7 @@ def test_build_steps_follow_the_station_table(printed, pages):
 
     for words in ("pro-bend-4", "8 half lobes, 8 beats; comes home after one cycle", "pro-bend-3"):
         assert words in text
-    assert "comes home turned round after one cycle, and as it began after 2" in text
+    assert "comes home the wrong way round after one cycle, and as it began after 2" in text
 
 
 def test_every_file_is_made_for_archives(printed):
@@ -243,7 +243,7 @@ def test_an_unchanged_show_has_no_marks(rounds, pages, tmp_path):
     edition = Edition(staged=show, report=said, before=Edition(staged=show, report=said))
     own = plain(pages.text_of(sheet_file(edition, "performer-lucja", tmp_path)))
 
-    assert "nothing changed on this sheet" in own
+    assert "no changes on this sheet" in own
     assert "CHANGED" not in own
 
 

@@ -45,7 +45,7 @@ def test_every_sheet_tells_the_agreed_call(said):
     for name, words in said.items():
         assert "Halt" in words, name
         assert "whistle, three times" in words, name
-    assert "Called by Mira and Jonas; who sees danger tells them" in said["safety"]
+    assert "Called by Mira and Jonas; anyone who sees danger tells them" in said["safety"]
 
 
 def test_each_reader_gets_what_they_do(said):
@@ -106,7 +106,7 @@ def test_the_packet_counts_the_exits(said):
     Source of the sum: open-air guide by way of Hastings BC (read); 78 a metre and minute is the IMO's 1.3 a second.
     """
     for words in ("1170", "2730", "900", "holds 1200", "3.00 m", "not an evacuation study"):
-        assert words in said["plan-packet"].replace("none of it is an", "not an")
+        assert words in said["plan-packet"].replace("none of this is an", "not an")
 
 
 @pytest.mark.parametrize(

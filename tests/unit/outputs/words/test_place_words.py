@@ -14,7 +14,7 @@ from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.outputs.sheets.parts.changes import cue_key
 from sequencer.outputs.sheets.parts.cues import Cue
 from sequencer.outputs.words.block_words import block_words
-from sequencer.outputs.words.place_words import block_place, lie_words, told_places
+from sequencer.outputs.words.place_words import block_place, lie_words, new_places
 from sequencer.staging.staged import Block, HandWords
 
 BODY = Body(stature=1.7)
@@ -141,7 +141,7 @@ def test_a_place_is_told_when_it_changes_only():
     ]  # fmt: skip
     spin = {s: HandWords(pattern="static-spin", parameters={}) for s in ("left", "right")}
     blocks[2] = replace(blocks[2], hands=spin)
-    told = told_places(ada(*blocks), tuple(blocks))
+    told = new_places(ada(*blocks), tuple(blocks))
 
     assert list(told) == [8.0, 32.0, 40.0, 48.0]
     assert told[8.0] == told[40.0]

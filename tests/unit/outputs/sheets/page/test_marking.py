@@ -104,14 +104,14 @@ def test_a_line_told_twice_is_new_once():
 def test_a_sheet_that_is_new_as_a_whole_says_so_instead_of_marking_everything():
     story = marked([ChangesNote(), *words("a")], None, against="version 1", room=300)
 
-    assert lines_of(story)[0] == "Not in the last print, version 1."
+    assert lines_of(story)[0] == "Not in the last print (version 1)."
     assert type(story[1]).__name__ == "Prose"
 
 
 def test_what_is_gone_is_told_with_its_old_words():
     story = marked([ChangesNote(), *words("wind 3")], words("wind 2"), against="v1", room=300)
 
-    assert "1 gone" in lines_of(story)[0]
+    assert "1 removed" in lines_of(story)[0]
     assert "“wind 2”" in lines_of(story)[0]
 
 

@@ -54,7 +54,7 @@ def test_letters_of_the_own_type_are_set_and_embedded(rounds, pages, tmp_path):
 
 @pytest.mark.parametrize(
     ("rights", "words"),
-    [(0x0002, "forbid embedding"), (0x0100, "only the letters used"), (0x0200, "bitmaps alone")],
+    [(0x0002, "forbid embedding"), (0x0100, "subsetting"), (0x0200, "bitmaps only")],
 )
 def test_a_type_that_may_not_be_embedded_is_left_out_and_said(
     rounds, pages, tmp_path, rights, words

@@ -1,7 +1,7 @@
 """Type, lines and words of the sheets."""
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from sequencer.outputs.sheets.page import bidi, letters, wording
@@ -65,6 +65,7 @@ def test_hyphened_words_may_break_after_the_hyphen():
     st.text(st.characters(codec="utf-8", exclude_categories=["Cs"]), max_size=120),
     st.floats(12.0, 300.0),
 )
+@example(" 0S", 12.0)  # a space first, then a word that fits only without it
 def test_no_line_is_wider_than_its_room(text, room):
     widest = max(
         (run.size for line in broken((TextSpan(text),), room) for run in line.runs), default=0.0

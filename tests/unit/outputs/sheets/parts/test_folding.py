@@ -55,8 +55,8 @@ def test_a_walk_says_by_which_points_it_passes(lantern):
     walk = next(cue for cue in cues_of(lantern, "Łucja") if cue.kind == "walk")
 
     assert walk_words(walk).replace("\u00a0", " ") == (
-        "8 beats to Diamond; pass 2.5 m to stage right, 3.9 m upstage; "
-        "to on the centre line, 2.0 m upstage, face the audience"
+        "8 beats to Diamond; pass the point 2.5 m to stage right, 3.9 m upstage; "
+        "end on the centre line, 2.0 m upstage, face the audience"
     )
     assert next(c for c in cues_of(lantern, "Søren") if c.kind == "walk").via == ()
 
