@@ -78,7 +78,7 @@ def test_a_number_without_a_source_is_refused():
 
 
 def test_no_subject_of_a_rule_is_passed_over():
-    """Every subject is asked for by name somewhere in the checks or the night, or printed to confirm."""
+    """Every subject is read by name somewhere in the checks or the night, or a person confirms it."""
     root = Path(__file__).parents[3] / "sequencer"
     text = "".join(
         path.read_text(encoding="utf-8")
@@ -86,5 +86,7 @@ def test_no_subject_of_a_rule_is_passed_over():
         for path in ([root / room] if room.endswith(".py") else sorted((root / room).rglob("*.py")))
     )
 
-    passed_over = [name for name in RULE_KINDS if f'"{name}"' not in text]
+    passed_over = [
+        name for name, kind in RULE_KINDS.items() if not kind.by_hand and f'"{name}"' not in text
+    ]
     assert passed_over == []
