@@ -9,9 +9,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from sequencer.geometry.distances import segment_segment
+from sequencer.geometry.segments import segment_segment
+from sequencer.motion.performers.body_parts import FRONT_PARTS as PARTS  # the casts hold poi
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.parts import FRONT_PARTS as PARTS  # the casts hold poi
 
 _CHUNK = 1024
 _STARTS = [part.start for part in PARTS]

@@ -24,7 +24,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 import numpy as np
 
 from sequencer.geometry.bodies import Body
-from sequencer.geometry.distances import segment_segment
+from sequencer.geometry.segments import segment_segment
 from sequencer.motion.patterns.library import cycle_beats, law_for, patterns
 from sequencer.motion.trajectories.join_matrix import join_matrix
 from sequencer.motion.trajectories.joining import judge

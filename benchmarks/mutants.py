@@ -60,7 +60,7 @@ class DropOperand(Operator):  # type: ignore[misc]  # cosmic-ray has no types
 
     @classmethod
     def examples(cls) -> tuple[()]:
-        """None: tests/unit/test_mutants.py holds them."""
+        """None: tests/benchmarks/test_mutants.py holds them."""
         return ()
 
 

@@ -11,8 +11,8 @@ from sequencer.geometry.bodies import Body
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.nearest import closest
 from sequencer.motion.patterns.library import law_for
+from sequencer.motion.performers.body_parts import PARTS
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.parts import PARTS
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Span, Trajectory

@@ -213,7 +213,7 @@ def gaps_of(dancer: Dancer) -> list[tuple[str, str, Least]]:
 
 
 def edges_of(trajectory: Trajectory) -> list[float]:
-    """Where the spans of a course start and end [beats]."""
+    """Where the spans of a trajectory start and end [beats]."""
     return [trajectory.spans[0].start, *(span.end for span in trajectory.spans)]
 
 

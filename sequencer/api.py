@@ -103,7 +103,7 @@ def stage(show: AnyPath | ReadShow | Staged, *, song: Song | None = None) -> Sta
     Returns
     -------
     staged : Staged
-        `dancers` with bodies, props, courses and ways; `blocks`, `standings` and `lit` [beats]; `tempo`.
+        `dancers` with bodies, props, trajectories and walks; `blocks`, `standings` and `lit` [beats]; `tempo`.
 
     Raises
     ------

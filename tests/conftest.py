@@ -22,7 +22,7 @@ settings.register_profile("ci", derandomize=True, deadline=None)
 settings.load_profile("ci")
 
 
-def course_of(name, parameters, *, side, body, beats=4.0, end=600.0, origin=0.0):
+def trajectory_of(name, parameters, *, side, body, beats=4.0, end=600.0, origin=0.0):
     from sequencer.motion.patterns.library import law_for
     from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
@@ -57,7 +57,7 @@ def dancer(
         body=body,
         props=dict.fromkeys(sides, prop),
         trajectories={
-            side: course_of("orbit", given, side=side, body=body, beats=beats, end=end)
+            side: trajectory_of("orbit", given, side=side, body=body, beats=beats, end=end)
             for side in sides
         },
         floor=WalkPath(tuple(place), facing, tuple(moves)),
@@ -217,7 +217,7 @@ def _apart(a, b, c, d):
 def dance():
     """Makers of performers, and a reference for their distance."""
     return SimpleNamespace(
-        course_of=course_of,
+        trajectory_of=trajectory_of,
         dancer=dancer,
         random_cast=random_cast,
         sampled_distance=sampled_distance,

@@ -16,7 +16,7 @@ from sequencer.staging.kept import kept_with
 from sequencer.staging.staged import Staged
 
 Codes = Mapping[str, tuple[Severity, ...]]
-Part = Literal["courses", "places"]  # how hands and props move; where people stand and walk
+Part = Literal["trajectories", "places"]  # how hands and props move; where people stand and walk
 _KEBAB = re.compile(r"[a-z]+(-[a-z0-9]+)*")
 
 
@@ -34,17 +34,15 @@ class Check:
     name: str  # in kebab case, such as "burning-time"
     run: Callable[[Staged], Outcome]
     codes: Codes  # every finding code it can give, with its possible severities
-    cautions: Mapping[str, Condition] = field(
-        default_factory=dict
-    )  # the caution condition that a code raises
+    # the caution condition that a code raises
+    cautions: Mapping[str, Condition] = field(default_factory=dict)
     of_fuel: tuple[str, ...] = ()  # codes listed on the fuel keeper's sheet
     after: tuple[str, ...] = ()  # names of checks whose findings it uses (`registry.found_by`)
-    depends_on: tuple[Part, ...] = get_args(
-        Part
-    )  # a change to one of these can change its findings
+    # a change to one of these can change its findings
+    depends_on: tuple[Part, ...] = get_args(Part)
     progress: str = ""  # shown while it runs; "checking" and its name if empty
     share: float = 0.0  # of the running time of all checks
-    only_asked: bool = False  # runs only on request, as `check --danced` does
+    on_request: bool = False  # runs only on request, as `check --danced` does
 
     def __post_init__(self) -> None:
         for name in (self.name, *self.codes):

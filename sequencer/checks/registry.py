@@ -10,7 +10,7 @@ from functools import cache, partial
 
 from sequencer.checks.check import Check, Part
 from sequencer.checks.dance import feasible, joins, listen_again, travel
-from sequencer.checks.distances import clearance, drift
+from sequencer.checks.distances import drift, keeping_clear
 from sequencer.checks.fire import (
     audience_room,
     burning_time,
@@ -33,7 +33,7 @@ CHECK_PLUGINS = "sequencer.checks"
 BUILT_IN: tuple[Check, ...] = (
     joins.CHECK,
     feasible.CHECK,
-    clearance.CHECK,
+    keeping_clear.CHECK,
     travel.CHECK,
     burning_time.CHECK,
     crew.CHECK,
@@ -64,8 +64,11 @@ def checks() -> tuple[Check, ...]:
         already in use, or uses a check that does not run before it.
     """
     known = list(BUILT_IN)
-    installed = [(_loaded(plugin), plugin) for plugin in plugins(CHECK_PLUGINS)]
-    for check, plugin in sorted(installed, key=lambda each: each[0].name):
+    waiting = [(_loaded(plugin), plugin) for plugin in plugins(CHECK_PLUGINS)]
+    while waiting:  # the first whose `after` has run; if there is none, the first is refused
+        names = {each.name for each in known}
+        ready = (k for k, (check, _) in enumerate(waiting) if names.issuperset(check.after))
+        check, plugin = waiting.pop(next(ready, 0))
         with blamed(plugin):
             _refuse_misfit(check, known)
         known.append(replace(check, run=partial(_run, plugin, check)))
@@ -88,7 +91,7 @@ def check_named(name: str) -> Check:
 
 def checks_of(part: Part) -> tuple[Check, ...]:
     """Checks whose findings can change when a part of a show changes, in running order."""
-    return tuple(check for check in checks() if part in check.depends_on and not check.only_asked)
+    return tuple(check for check in checks() if part in check.depends_on and not check.on_request)
 
 
 def found_by(name: str, show: Staged) -> Outcome:
@@ -133,4 +136,14 @@ def _refuse_misfit(check: Check, known: Sequence[Check]) -> None:
             raise ValueError(f"it uses {name!r}, but no such check runs before it")
 
 
-__all__ = ["BUILT_IN", "CHECK_PLUGINS", "Check", "check_named", "checks"]
+__all__ = [
+    "BUILT_IN",
+    "CHECK_PLUGINS",
+    "Check",
+    "check_named",
+    "checks",
+    "checks_of",
+    "conditions_by_code",
+    "found_by",
+    "fuel_codes",
+]

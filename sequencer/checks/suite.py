@@ -46,7 +46,7 @@ def examined(
     say = progress or (lambda _subject, _share: None)
     outcome, shown, done = Outcome(), "", _BEFORE
     for check in checks():
-        if check.only_asked:
+        if check.on_request:
             continue
         if check.words != shown:
             shown = check.words

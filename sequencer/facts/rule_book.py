@@ -50,7 +50,7 @@ class RuleBook:
         # If two ask the same, the later profile is named: the local text is more useful to the reader.
         return pick(reversed(found), key=lambda rule: rule.number)
 
-    def asked(self, kind: str) -> Rule | None:
+    def required(self, kind: str) -> Rule | None:
         """The rule that says yes to a subject, the local one first; None if there is none."""
         return next((rule for rule in reversed(self.all(kind)) if rule.value is True), None)
 

@@ -165,7 +165,7 @@ def _shift(boundary: Boundary) -> Remedy | None:
 
 def _link(boundary: Boundary, *, stall: bool) -> Remedy | None:
     beats, _ = shortest_link(
-        boundary.before.end(), boundary.after.start(), room=boundary.space, limits=boundary.limits,
+        boundary.before.end(), boundary.after.start(), space=boundary.space, limits=boundary.limits,
     )  # fmt: skip
     if not isfinite(beats):
         return None

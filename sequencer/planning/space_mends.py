@@ -8,7 +8,7 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from sequencer.checks.distances import clearance as distances
+from sequencer.checks.distances import keeping_clear
 from sequencer.checks.distances.boundaries import boundaries
 from sequencer.checks.distances.rule_distances import required_distances
 from sequencer.checks.distances.spacing import Conflict, conflicts
@@ -206,7 +206,7 @@ def _floor_faults(show: Staged) -> tuple[Stops, dict[tuple[str, str], float]]:
         if row.distance < row.required:
             near[row.between] = min(row.distance, near.get(row.between, row.distance))
     for check in checks_of("places"):
-        if check is not distances.CHECK:  # `too_close` compares performers with each other
+        if check is not keeping_clear.CHECK:  # `too_close` compares performers with each other
             outcome += check.outcome(show)
     return _stops(outcome), near
 
@@ -214,8 +214,8 @@ def _floor_faults(show: Staged) -> tuple[Stops, dict[tuple[str, str], float]]:
 def _trajectory_stops(show: Staged) -> Stops:
     """`stop` findings that depend on what is danced."""
     outcome = Outcome()
-    for check in checks_of("courses"):
-        if check is not distances.CHECK:
+    for check in checks_of("trajectories"):
+        if check is not keeping_clear.CHECK:
             outcome += check.outcome(show)
     return _stops(outcome)
 

@@ -52,13 +52,13 @@ def dance_of(
     """
     own = sides_of(block)
     beats = np.arange(np.floor(block.start), np.ceil(block.end) + 0.5)
-    pace = 60.0 * tempo.rates(beats)
+    per_minute = 60.0 * tempo.beats_per_second(beats)
     return Dance(
         parts={own[side]: (part.pattern, part.parameters) for side, part in block.hands.items()},
         timing=block.timing,
         direction=block.direction,
         cycle=block.cycle,
-        tempo=(float(pace.min()), float(pace.max())),
+        tempo=(float(per_minute.min()), float(per_minute.max())),
         body=record.body,
         props={own[side]: record.props[side].held() for side in block.hands},
         book=book,

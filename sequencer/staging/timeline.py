@@ -223,7 +223,7 @@ def _trajectories(
             _touching(spans[side]),
             rest(side, body, props[side]),
             straight=bridged,
-            room=hand_space_of(body, side, props[side]),
+            space=hand_space_of(body, side, props[side]),
             other=trajectories.get("right"),
             carriage=carriage,
         )

@@ -105,7 +105,7 @@ class TempoMap:
         """
         return _interpolated(as_floats("seconds", seconds), self.times, self.knots)
 
-    def rates(self, beats: ArrayLike) -> Floats:
+    def beats_per_second(self, beats: ArrayLike) -> Floats:
         """Tempo in beats per second just after each beat coordinate.
 
         Parameters

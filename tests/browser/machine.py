@@ -72,9 +72,9 @@ def ticking(staged):
 @pytest.fixture(scope="session")
 def quartet(rounds, tmp_path_factory):
     """A show of four on a song of 330 s, its page with and without the song, and where they lie."""
-    from sequencer.outputs.rehearsal.page import page_from_document
     from sequencer.outputs.rehearsal.page_data import show_document
-    from sequencer.outputs.rehearsal.sound import embedded, silent
+    from sequencer.outputs.rehearsal.page_file import page_from_document
+    from sequencer.outputs.rehearsal.song_audio import embedded, silent
 
     folder = tmp_path_factory.mktemp("rehearsal")
     staged = rounds.show(folder, heard=rounds.song(duration=330.0))

@@ -31,10 +31,10 @@ def way(k):
 @pytest.fixture(scope="module")
 def swaying(dance, tmp_path_factory):
     from sequencer.outputs.patterns.one_pattern import one_pattern
-    from sequencer.outputs.rehearsal.page import page_from_document
     from sequencer.outputs.rehearsal.page_data import cast_document
+    from sequencer.outputs.rehearsal.page_file import page_from_document
     from sequencer.outputs.rehearsal.pattern import pattern_document
-    from sequencer.outputs.rehearsal.sound import silent
+    from sequencer.outputs.rehearsal.song_audio import silent
 
     cast = tuple(
         replace(

@@ -370,8 +370,8 @@ def test_findings_are_shown_as_they_happen(browser, quartet, opened):
 
 
 def test_missing_song_plays_silent_with_a_notice(browser, quartet, opened):
-    from sequencer.outputs.rehearsal.page import page_from_document
-    from sequencer.outputs.rehearsal.sound import Sound
+    from sequencer.outputs.rehearsal.page_file import page_from_document
+    from sequencer.outputs.rehearsal.song_audio import Sound
 
     path = quartet.folder / "linked.html"
     path.write_text(
@@ -409,9 +409,9 @@ def test_nothing_of_a_hostile_show_becomes_markup(browser, rounds, opened, tmp_p
     from dataclasses import replace
 
     from sequencer.findings import Finding, Report
-    from sequencer.outputs.rehearsal.page import page_from_document
     from sequencer.outputs.rehearsal.page_data import show_document
-    from sequencer.outputs.rehearsal.sound import silent
+    from sequencer.outputs.rehearsal.page_file import page_from_document
+    from sequencer.outputs.rehearsal.song_audio import silent
 
     text = rounds.ROUND.replace("title: Lantern Round", f"title: '{EVIL}'")
     text = text.replace("Łucja", f'"{EVIL}"').replace(

@@ -48,10 +48,10 @@ def _dancer(name, x, props, pattern):
 @pytest.fixture(scope="module")
 def shapes(tmp_path_factory):
     from sequencer.outputs.patterns.one_pattern import one_pattern
-    from sequencer.outputs.rehearsal.page import page_from_document
     from sequencer.outputs.rehearsal.page_data import cast_document
+    from sequencer.outputs.rehearsal.page_file import page_from_document
     from sequencer.outputs.rehearsal.pattern import pattern_document
-    from sequencer.outputs.rehearsal.sound import silent
+    from sequencer.outputs.rehearsal.song_audio import silent
 
     cast = (
         _dancer("Ada", -3.0, {"right": STAFF}, "anti-bend-4"),

@@ -66,7 +66,7 @@ def test_a_whole_run_of_sheets_works_everything_out_once(stage_folder, tmp_path,
     assert result.exit_code == 1  # too small a crew stands against it, and is printed
     assert list((tmp_path / "small").glob("*.pdf"))
     names = ["rule_book", "planned_burns", "watch_plan", "distances_by", "Night"]
-    names += [check.name for check in checks() if not check.only_asked]
+    names += [check.name for check in checks() if not check.on_request]
     assert counted == dict.fromkeys(names, 1)
 
 

@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.certified import Sample, search
-from sequencer.geometry.distances import segment_segment
+from sequencer.geometry.segments import segment_segment
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.performers.walks import Move, WalkPath
 

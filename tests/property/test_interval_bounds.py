@@ -14,7 +14,7 @@ from sequencer.geometry.regions import Region
 from sequencer.motion.clearance.fixtures import _Kernel
 from sequencer.motion.clearance.grid import cells
 from sequencer.motion.clearance.pair_kernel import PairKernel
-from sequencer.motion.performers.parts import HandDeviation
+from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.walks import Move
 
 

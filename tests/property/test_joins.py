@@ -108,7 +108,7 @@ def test_a_course_never_jumps_and_keeps_its_bounds(names, data):
             Span(start=at, end=at + length, law=law_of(name), origin=at, kind="block", label=name)
         )
         at += length
-    trajectory = assembled(spans, rest("right", BODY, 0.55), room=ROOM)
+    trajectory = assembled(spans, rest("right", BODY, 0.55), space=ROOM)
     beats = np.linspace(0, at + 4, 12_001)
     motion, step = trajectory.at(beats), (at + 4) / 12_000
     pieces = trajectory.pieces(0.0, at + 4)

@@ -12,6 +12,7 @@ from numpy.testing import assert_allclose
 from sequencer.geometry.bodies import Body
 from sequencer.motion.laws.transforms import mirrored
 from sequencer.motion.patterns.library import law_for
+from sequencer.motion.performers.body_parts import FRONT_PARTS, N_POINTS, PARTS
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import (
     body_gap,
@@ -20,7 +21,6 @@ from sequencer.motion.performers.feasibility import (
     speeds_of,
     stretches,
 )
-from sequencer.motion.performers.parts import FRONT_PARTS, N_POINTS, PARTS
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import PROP_KINDS, Prop
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
@@ -231,7 +231,7 @@ def test_own_body_sees_the_true_shape(kind, data, name):
 @given(st.data(), st.sampled_from(NAMES), st.sampled_from(NAMES))
 @settings(max_examples=6)
 def test_no_place_on_a_prop_outruns_its_bound(kind, data, first, last):
-    """Ends of every solid, against differences, piece by piece of a course with a blend in it."""
+    """Ends of every solid, against differences, piece by piece of a trajectory with a blend in it."""
     prop, own = data.draw(props(kind)), two_blocks(first, last)
     cut = stretches(own, [0.0, 4.0])
     shape = shape_of(prop, cut.columns("frame_rate")[0])

@@ -17,7 +17,7 @@ MM = 1e-3
 
 
 class Rest:
-    """A course that is never asked."""
+    """A trajectory that is never asked."""
 
     def at(self, *_):
         raise AssertionError

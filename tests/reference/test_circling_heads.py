@@ -11,7 +11,7 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.motion.clearance.approach import approaches
-from sequencer.motion.performers.parts import PARTS
+from sequencer.motion.performers.body_parts import PARTS
 
 WICK, TETHER, HAND = 0.05, 0.6, 0.25
 

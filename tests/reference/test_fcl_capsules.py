@@ -7,7 +7,7 @@ import pytest
 from numpy.testing import assert_allclose
 from scipy.spatial.transform import Rotation
 
-from sequencer.geometry.distances import segment_segment
+from sequencer.geometry.segments import segment_segment
 
 fcl = pytest.importorskip("fcl")
 

@@ -172,7 +172,7 @@ def test_one_person_cannot_spot_and_guard():
         Duty(who="Ife", place=(0, -3), duty="spotter"),
         Duty(who="Ife", place=(0, -3), duty="perimeter"),
     ]
-    apart = book.asked("roles-apart")
+    apart = book.required("roles-apart")
 
     (finding,) = role_findings(both, ["Wren"], lit=["Wren"], apart=apart)
     assert (finding.code, finding.severity) == ("crew-doubles", "stop")

@@ -4,9 +4,9 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.geometry.distances import segment_segment
 from sequencer.geometry.prisms import Prism, walls
 from sequencer.geometry.regions import Region, thrust
+from sequencer.geometry.segments import segment_segment
 
 shapely = pytest.importorskip("shapely")
 

@@ -1,5 +1,5 @@
 // The distance between two performers at a moment, with the same parts and radii as the checks.
-// Flames count while lit; the hand deviation (leeway) widens arm and prop.
+// Flames count while lit; the hand deviation widens arm and prop.
 import { hangs } from "./carriage";
 import { SIDES, type Body, type Document, type Side } from "./document";
 import { placeOn, type Pose, type Vec } from "./motion";
@@ -55,7 +55,7 @@ export class Distances {
       for (const side of SIDES) {
         const prop = entry.props[side];
         if (!prop) continue;
-        const more = leeway(entry.leeway[side] ?? [], beat), { ball, behind, shaft, radius, rear } = prop.room;
+        const more = deviation(entry.deviation[side] ?? [], beat), { ball, behind, shaft, radius, rear } = prop.room;
         const [arm, rod, far, near] = rods.slice(k, k + 4);
         k += 4;
         shoulder(pose, side, body, arm.a);
@@ -91,7 +91,7 @@ function shoulder(pose: Pose, side: Side, body: Body, out: Vec): void {
   set(out, pose.x - pose.cos * x + pose.sin * y, pose.y - pose.sin * x - pose.cos * y, z);
 }
 
-function leeway(spans: [number, number, number][], beat: number): number {
+function deviation(spans: [number, number, number][], beat: number): number {
   let most = 0;
   for (const [start, end, size] of spans) if (start <= beat && beat <= end) most = Math.max(most, size);
   return most;

@@ -67,8 +67,8 @@ export interface CastEntry {
   tracks: { floor: TrackHead } & Partial<Record<Side, TrackHead>>;
   spans: Partial<Record<Side, [number, number, string][]>>;
   lit: [number, number][];
-  reach: number; // [m] from the body's axis, flame and leeway included
-  leeway: Partial<Record<Side, [number, number, number][]>>; // from and to beat, and how much [m]
+  reach: number; // [m] from the body's axis, flame and hand deviation included
+  deviation: Partial<Record<Side, [number, number, number][]>>; // from and to beat, and how much [m]
 }
 
 export interface Place {
@@ -104,7 +104,7 @@ export interface Document {
   findings: Finding[];
   clearances: Clearance[];
   apart: number | null; // [m] required between two performers
-  unseen: string[];
+  not_checked: string[];
   error: { stated: number; measured: number };
   audio: { kind: "embedded" | "linked" | "none"; type: string; notice: string };
 }

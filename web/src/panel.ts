@@ -48,7 +48,7 @@ export class Panel {
     list($("about"), [
       `Hands and heads are drawn within ${(doc.error.measured * 1000).toFixed(1)} mm of the motion laws (2 mm guaranteed), checked 24 times a beat.`,
       "Bodies, steps and flames are only drawings; rely on the checks for distances.",
-      ...doc.unseen.map((one) => `Not looked at: ${one}`),
+      ...doc.not_checked.map((one) => `Not looked at: ${one}`),
     ]);
     const hands = $("hands");
     for (const side of SIDES) {

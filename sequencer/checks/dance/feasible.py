@@ -191,7 +191,7 @@ def _other_cycles(case: _Case) -> list[Finding]:
             end=show.seconds(block.end),
             position=show.position(block.start),
             message=f"{block.title} takes {block.cycle:.4g} beats a cycle at "
-            f"{60 * float(show.tempo.rates(np.array(block.start))):.0f} beats a minute, not its usual "
+            f"{60 * float(show.tempo.beats_per_second(np.array(block.start))):.0f} beats a minute, not its usual "
             f"{usual:.4g}, so that it can be danced with this prop",
             remedies=(f"write `cycle: {block.cycle:.4g}` to fix it, or choose another `cycle`",),
             source=_SOURCE,
@@ -234,12 +234,14 @@ def _slack(case: _Case, side: Side) -> list[Finding]:
     edges, spans = case.edges(side)
     prop = case.dancer.props[side]
     trajectory = _trajectory(case, side)
-    pulls = pull_left(trajectory, edges, prop=prop, rates=case.show.tempo.rates)
+    pulls = pull_left(
+        trajectory, edges, prop=prop, beats_per_second=case.show.tempo.beats_per_second
+    )
     found = []
     for span, pull in zip(spans, pulls, strict=True):
         if pull.value > -PULL_ERROR or span.kind != "block":
             continue
-        pace = 60 * float(case.show.tempo.rates(np.array(pull.beat)))
+        tempo = 60 * float(case.show.tempo.beats_per_second(np.array(pull.beat)))
         turning = float(np.linalg.norm(span.at(np.array(pull.beat)).tether_rate))
         # A stall slows to a stop; a prop that turns slowly throughout is simply too slow.
         still = turning < min(0.35 * pi, 0.5 * span.law.bounds().turn_rate)
@@ -249,10 +251,10 @@ def _slack(case: _Case, side: Side) -> list[Finding]:
             what = "the tether goes slack where the prop nearly stops, as it does in a stall"
         else:
             severity = "stop"
-            what = f"the tether goes slack at {pace:.0f} beats a minute"
+            what = f"the tether goes slack at {tempo:.0f} beats a minute"
         taut = _taut(span, prop.length) if severity == "stop" else None
         remedies: list[str] = []
-        if taut is not None and taut.lowest < pace - PACE_ERROR:
+        if taut is not None and taut.lowest < tempo - PACE_ERROR:
             # the pattern itself is taut at this tempo: only the blend into its neighbour is not
             severity = "warn"
             what = "the tether goes slack where this block blends into its neighbour"
@@ -260,7 +262,7 @@ def _slack(case: _Case, side: Side) -> list[Finding]:
         elif taut is not None and isfinite(taut.lowest):
             what += f"; it stays taut from {taut.lowest:.1f} on"
             remedies.append(
-                f"dance it faster: shorten the cycle to {pace / taut.lowest:.2f} of its beats or less"
+                f"dance it faster: shorten the cycle to {tempo / taut.lowest:.2f} of its beats or less"
             )
         if severity == "stop":
             remedies += [
@@ -368,8 +370,8 @@ def _own_body(case: _Case, side: Side) -> list[Finding]:
 
 def _head_speed(case: _Case, span: Span, length: float, beat: float) -> float:
     """Speed of a head in the body frame [m/s]."""
-    rate = float(case.show.tempo.rates(np.array(beat)))
-    return float(np.linalg.norm(span.at(np.array(beat)).head_rate(length))) * rate
+    per_second = float(case.show.tempo.beats_per_second(np.array(beat)))
+    return float(np.linalg.norm(span.at(np.array(beat)).head_rate(length))) * per_second
 
 
 def _cut_at_fire(
@@ -444,20 +446,20 @@ def _pace(case: _Case, side: Side) -> list[Finding]:
     for span in case.edges(side)[1]:
         if span.kind != "block":
             continue
-        rate = case.show.tempo.fastest(span.start, span.end)
+        fastest = case.show.tempo.fastest(span.start, span.end)
         bounds = span.law.bounds()
         start, end = span.start - span.origin, span.end - span.origin
         if isfinite(span.law.period):
             end = min(end, start + span.law.period)
         # Force and torque are the size of λ²·M + W with the tempo λ: convex in λ², so largest at an end.
-        paces = {rate, case.show.tempo.slowest(span.start, span.end)}
+        tempos = {fastest, case.show.tempo.slowest(span.start, span.end)}
         centre = abs(prop.centre_of_mass)
         figures: tuple[_Figure, ...] = (
-            ("the hand moves at", bounds.hand_speed * rate, None, limits.hand_speed, "m/s"),
-            ("the hand accelerates at", bounds.hand_acceleration * rate**2, None, limits.hand_acceleration, "m/s²"),
-            ("the prop turns", bounds.turn_rate * rate / (2 * pi), None, limits.turns, "times a second"),
-            ("a wick moves at", prop.fastest(bounds) * rate, fastest_wick, limits.head_speed, "m/s"),
-            ("the prop pulls with", prop.mass * (bounds.head_acceleration(centre) * rate**2 + GRAVITY), hardest_pull, limits.pull, "N"),
+            ("the hand moves at", bounds.hand_speed * fastest, None, limits.hand_speed, "m/s"),
+            ("the hand accelerates at", bounds.hand_acceleration * fastest**2, None, limits.hand_acceleration, "m/s²"),
+            ("the prop turns", bounds.turn_rate * fastest / (2 * pi), None, limits.turns, "times a second"),
+            ("a wick moves at", prop.fastest(bounds) * fastest, fastest_wick, limits.head_speed, "m/s"),
+            ("the prop pulls with", prop.mass * (bounds.head_acceleration(centre) * fastest**2 + GRAVITY), hardest_pull, limits.pull, "N"),
             ("the hand twists with", 0.0 if prop.flexible else inf, hardest_twist, limits.torque, "N·m"),
         )  # fmt: skip
         over = []
@@ -467,8 +469,8 @@ def _pace(case: _Case, side: Side) -> list[Finding]:
             value = bound
             if search is not None:
                 peaks = [
-                    search(span.law, prop=prop, beats_per_second=pace, start=start, end=end)
-                    for pace in paces
+                    search(span.law, prop=prop, beats_per_second=tempo, start=start, end=end)
+                    for tempo in tempos
                 ]
                 value = max(peak.found if peak.known else peak.most for peak in peaks)
             if value > most * (1 + LIMIT_ERROR):
@@ -559,7 +561,7 @@ CHECK = Check(
         "tether-slack": ("stop", "warn", "note"),
         "too-fast-to-dance": ("warn",),
     },
-    depends_on=("courses",),
+    depends_on=("trajectories",),
     progress="checking tethers and reach",
     share=0.1,
 )

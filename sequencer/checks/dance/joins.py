@@ -303,7 +303,7 @@ CHECK = Check(
         "needs-a-shift": ("stop",),
         "wrong-way-round": ("stop",),
     },
-    depends_on=("courses",),
+    depends_on=("trajectories",),
     progress="checking joins",
     share=0.1,
 )

@@ -88,7 +88,9 @@ def peaks(dancer: Dancer, move: Move, tempo: TempoMap) -> tuple[float, float]:
         beats: Floats = np.asarray(move.start + step * (np.arange(n) + 0.5), dtype=np.float64)
         stand = dancer.floor.at(beats)
         # A step may hold a change of tempo: the faster of its two ends counts.
-        rates = np.maximum(tempo.rates(beats - step / 2), tempo.rates(beats + step / 2))
+        rates = np.maximum(
+            tempo.beats_per_second(beats - step / 2), tempo.beats_per_second(beats + step / 2)
+        )
         speed = float(np.max(np.hypot(*stand.place_rate.T) * rates))
         turn = float(np.max(np.abs(stand.facing_rate) * rates))
         more = acceleration * step / 2 * fastest

@@ -15,8 +15,8 @@ from sequencer.geometry.prisms import Prism, plane
 from sequencer.geometry.regions import Venue
 from sequencer.motion.clearance.fixtures import Encounters, Measure, encounters, lowest_wick
 from sequencer.motion.clearance.grid import cells
+from sequencer.motion.performers.body_parts import FIRST_POINT, PARTS
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.parts import FIRST_POINT, PARTS
 from sequencer.motion.props.prop import Prop
 from sequencer.timing.tempo import TempoMap
 

@@ -297,5 +297,5 @@ CHECK = Check(
     name="as-danced",
     run=drifted,
     codes={"too-close-as-danced": ("warn",)},
-    only_asked=True,
+    on_request=True,
 )

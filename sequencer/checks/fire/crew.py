@@ -35,7 +35,7 @@ def crew(show: Staged) -> Outcome:
                 audience=show.show.venue.audience_size,
             ),
             *role_findings(
-                plan.crew, show.show.names, lit=lit, apart=plan.book.asked("roles-apart")
+                plan.crew, show.show.names, lit=lit, apart=plan.book.required("roles-apart")
             ),
         )
     )

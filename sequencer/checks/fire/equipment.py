@@ -75,7 +75,7 @@ def carried_findings(
                 rule,
             )
         )
-    either = book.asked("blanket-or-towels")
+    either = book.required("blanket-or-towels")
     if either and lit_at_once and not (carried.get("towels") or carried.get("blankets")):
         found.append(
             rule_finding(

@@ -93,7 +93,7 @@ def extinguisher_findings(
     found = []
     for rule in book.all("extinguishers"):
         found += _too_few(placed, rule, lit_at_once)
-    opposing = book.asked("opposing-sides")
+    opposing = book.required("opposing-sides")
     if opposing and len(placed) > 1 and not any(opposed(placed, act)):
         found.append(
             rule_finding(

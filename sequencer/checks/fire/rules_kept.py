@@ -82,12 +82,12 @@ def confirm_findings(book: RuleBook) -> list[Finding]:
 
 def _permit(night: Night, book: RuleBook) -> list[Finding]:
     found = []
-    if ban := book.asked("fire-ban"):
+    if ban := book.required("fire-ban"):
         found.append(
             night_finding("fire-ban", "stop", "total fire ban: nothing may be lit", ban.citation,
                      ("dance it dark, or bring the commissioner's exemption in writing",))
         )  # fmt: skip
-    rule = book.asked("permit")
+    rule = book.required("permit")
     if rule and not night.permit:
         found.append(
             night_finding(
@@ -119,7 +119,7 @@ def _roof(night: Night, book: RuleBook) -> list[Finding]:
 
 
 def _under_roof(night: Night, book: RuleBook) -> list[Finding]:
-    if rule := book.asked("indoor-forbidden"):
+    if rule := book.required("indoor-forbidden"):
         return [
             night_finding(
                 "indoors-forbidden",
@@ -130,10 +130,10 @@ def _under_roof(night: Night, book: RuleBook) -> list[Finding]:
             )
         ]
     blank = []
-    if (rule := book.asked("sprinklers")) and night.sprinklers is not True:
+    if (rule := book.required("sprinklers")) and night.sprinklers is not True:
         word = "none" if night.sprinklers is False else "not recorded"
         blank.append((f"sprinklers: {word}", rule))
-    if (rule := book.asked("indoor-agreed")) and not night.permit:
+    if (rule := book.required("indoor-agreed")) and not night.permit:
         blank.append(("no authority's reference for fire indoors", rule))
     if not blank:
         return []
@@ -226,7 +226,7 @@ def _by(rule: Rule) -> str:
 
 def _few_callers(callers: Sequence[str], book: RuleBook) -> list[Finding]:
     """A stop call that only some people may give."""
-    rule = book.asked("stop-word")
+    rule = book.required("stop-word")
     if "all" in callers or rule is None:
         return []
     return [

@@ -165,7 +165,7 @@ def downwind_findings(
     """Fuel, people and combustible scenery downwind of a flame."""
     if night.indoors or night.wind == 0.0 or not around.flames:
         return []
-    rule = book.asked("fuel-upwind")
+    rule = book.required("fuel-upwind")
     if wind_from is None:
         if rule is None or around.fuel_point is None:
             return []

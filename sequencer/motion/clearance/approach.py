@@ -21,8 +21,8 @@ from sequencer.arrays import Floats, Ints
 from sequencer.geometry.certified import TOLERANCE, CertifiedMinima, Spans, search
 from sequencer.motion.clearance.grid import Cells, cells
 from sequencer.motion.clearance.pair_kernel import PairKernel
+from sequencer.motion.performers.body_parts import PARTS
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.parts import PARTS
 
 _BATCH = 64  # pairs searched at a time
 _WINDOW = 16  # cells processed together when pairs are first screened

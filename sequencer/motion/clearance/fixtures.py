@@ -34,8 +34,8 @@ from sequencer.geometry.bodies import SIDES, Side
 from sequencer.geometry.certified import TOLERANCE, CertifiedMinima, Sample, Spans, search
 from sequencer.geometry.prisms import FAR_AWAY, Prism
 from sequencer.motion.clearance.grid import Cells
+from sequencer.motion.performers.body_parts import PARTS, parts_of
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.parts import PARTS, parts_of
 from sequencer.motion.performers.sampling import States, states
 
 Measure = Literal["envelope", "place", "parts", "flames", "wicks"]

@@ -10,9 +10,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.motion.performers.body_parts import N_FRONT, N_POINTS
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.ensemble import Ensemble
-from sequencer.motion.performers.parts import N_FRONT, N_POINTS
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)

@@ -6,9 +6,9 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, Ints, as_floats
-from sequencer.geometry.distances import segment_segment
+from sequencer.geometry.segments import segment_segment
+from sequencer.motion.performers.body_parts import FRONT_PARTS, PARTS
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.parts import FRONT_PARTS, PARTS
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)

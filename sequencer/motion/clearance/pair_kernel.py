@@ -11,9 +11,9 @@ import numpy as np
 
 from sequencer.arrays import Floats, Ints
 from sequencer.geometry.certified import Sample
-from sequencer.geometry.distances import segment_segment
+from sequencer.geometry.segments import segment_segment
 from sequencer.motion.clearance.grid import Cells
-from sequencer.motion.performers.parts import PARTS, parts_of
+from sequencer.motion.performers.body_parts import PARTS, parts_of
 from sequencer.motion.performers.sampling import States, states
 
 _ARMS = np.array([1, 4])  # parts whose radius changes

@@ -167,4 +167,4 @@ def _pattern_text(pattern: Pattern, side: Side) -> str:
         return law.kind.name, sorted(law.fixed.items()), law.kind.stations
 
     own = [(p.name, p.default) for p in pattern.parameters]
-    return repr((hand(pattern.hand(side)), own, pattern.own_room))
+    return repr((hand(pattern.hand(side)), own, pattern.offset_limits))

@@ -26,7 +26,6 @@ import numpy as np
 
 from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import SIDES, Body, Side
-from sequencer.geometry.distances import segment_segment
 from sequencer.geometry.field import CELL, table_of
 from sequencer.geometry.posture import (
     UPRIGHT,
@@ -36,6 +35,7 @@ from sequencer.geometry.posture import (
     shoulders,
     to_trunk,
 )
+from sequencer.geometry.segments import segment_segment
 from sequencer.motion.fitting import kept_fits
 from sequencer.motion.fitting.fits import GOOD, LEAST_MARGIN, REACH_SPARE, Dance, Fit, Margins
 from sequencer.motion.fitting.pacing import TAUT, least_pull, twist

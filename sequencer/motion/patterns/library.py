@@ -70,7 +70,7 @@ class Pattern:
     source: str = "common practice"
     cycle: float | None = None  # [beats] per hand cycle, if the law's default is too fast
     props: tuple[PropKind, ...] = PROP_KINDS  # kinds of prop it is meant for; common practice
-    own_room: OffsetLimits | None = None  # limits of the offsets, if narrower than the law's
+    offset_limits: OffsetLimits | None = None  # limits of the offsets, if narrower than the law's
 
     def __repr__(self) -> str:
         open_ones = ", ".join(parameter.name for parameter in self.parameters)
@@ -107,7 +107,7 @@ class Pattern:
         ValueError
             If a name is unknown, or a value is out of range.
         """
-        return self.own_room or self.hand(side).kind.room(self.values(given, side))
+        return self.offset_limits or self.hand(side).kind.room(self.values(given, side))
 
     def trials(self, given: Mapping[str, object], prop: str) -> list[dict[str, ParameterValue]]:
         """Values to try for open parameters other than offsets, the most usual first.
@@ -332,7 +332,7 @@ def _pattern(name: str, record: Mapping[str, Any]) -> Pattern:
         source=str(record.get("source", "common practice")),
         cycle=float(record["cycle"]) if "cycle" in record else None,
         props=_props(record["props"]) if "props" in record else PROP_KINDS,
-        own_room=_room(record["room"]) if "room" in record else None,
+        offset_limits=_room(record["room"]) if "room" in record else None,
     )
 
 

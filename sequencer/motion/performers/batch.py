@@ -49,14 +49,14 @@ class Laws:
 
     Parameters
     ----------
-    laws : sequence of laws or courses
+    laws : sequence of laws or trajectories
         Equal laws share a row.
     """
 
     def __init__(self, laws: Sequence[Evaluated]) -> None:
         plain = [_unwrapped(law) for law in laws]
         self._shift = np.array([each.shift for each in plain])
-        self._rate = np.array([each.pace for each in plain])
+        self._pace = np.array([each.pace for each in plain])
         self._side = np.array([each.side for each in plain])
         forms: dict[Hashable, dict[Hashable, int]] = {}
         members: dict[Hashable, list[Evaluated]] = {}
@@ -91,7 +91,7 @@ class Laws:
         -----
         Source: module docstring. Exact to rounding.
         """
-        time = self._shift[which] + self._rate[which] * beats
+        time = self._shift[which] + self._pace[which] * beats
         parts = np.empty((4, 3, len(which)))
         tables, rows = self._table[which], self._row[which]
         for k, table in enumerate(self._tables):
@@ -99,7 +99,7 @@ class Laws:
             if len(chosen):
                 parts[:, :, chosen] = table.at(rows[chosen], time[chosen])
         parts[:, 0] *= self._side[which]
-        parts[1::2] *= self._rate[which]
+        parts[1::2] *= self._pace[which]
         return Props(*parts)
 
 

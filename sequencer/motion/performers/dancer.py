@@ -20,7 +20,7 @@ from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.performers.parts import FIRST_POINT, N_POINTS, PARTS, REAR, HandDeviation
+from sequencer.motion.performers.body_parts import FIRST_POINT, N_POINTS, PARTS, REAR, HandDeviation
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 
@@ -62,7 +62,7 @@ class Dancer:
     body : Body
     props : mapping of side to Prop
         A hand may be empty.
-    courses : mapping of side to course
+    trajectories : mapping of side to Trajectory
         One for each prop; a hand without a prop is assumed to hang by the body.
     floor : WalkPath
     lit : sequence of (start, end)

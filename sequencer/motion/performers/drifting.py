@@ -14,8 +14,8 @@ from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
-from sequencer.motion.performers.parts import HandDeviation
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
 

@@ -15,8 +15,8 @@ from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import SIDES
 from sequencer.motion.laws.phases import smooth_step
 from sequencer.motion.performers.batch import Evaluated, Laws, Props
+from sequencer.motion.performers.body_parts import FIRST_POINT, N_POINTS, REAR
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
-from sequencer.motion.performers.parts import FIRST_POINT, N_POINTS, REAR
 from sequencer.motion.performers.walks import WalkPaths
 from sequencer.motion.trajectories.trajectory import Trajectory
 

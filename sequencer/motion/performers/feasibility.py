@@ -26,7 +26,7 @@ from numpy.typing import ArrayLike
 from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.certified import Sample, search
-from sequencer.geometry.distances import segment_segment
+from sequencer.geometry.segments import segment_segment
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
@@ -80,7 +80,7 @@ def stretches(
 
     Parameters
     ----------
-    course : Trajectory
+    trajectory : Trajectory
     edges : sequence of float
         Increasing [beats]; one stretch from each to the next.
     whole_beats : bool
@@ -142,28 +142,28 @@ def reach_left(
 
 
 def pull_left(
-    trajectory: Trajectory, edges: Sequence[float], *, prop: Prop, rates: Rates
+    trajectory: Trajectory, edges: Sequence[float], *, prop: Prop, beats_per_second: Rates
 ) -> list[Least]:
     """Tension over mass [m/s²], smallest on each stretch; below 0 the tether is slack.
 
     Notes
     -----
-    `rates` may change only at whole beats, as in a tempo map; the pieces are split there.
+    `beats_per_second` may change only at whole beats, as in a tempo map; the pieces are split there.
     """
     cut = stretches(trajectory, edges, whole_beats=True)
     hand2, hand3, turn1, turn2 = cut.columns(
         "hand_acceleration", "hand_jerk", "turn_rate", "turn_acceleration"
     )
     r = prop.length
-    pace = rates((cut.start + cut.end) / 2)
-    slope = pace**2 * (2 * r * turn1 * turn2 + turn1 * hand2 + hand3) + GRAVITY * turn1
+    per_second = beats_per_second((cut.start + cut.end) / 2)
+    slope = per_second**2 * (2 * r * turn1 * turn2 + turn1 * hand2 + hand3) + GRAVITY * turn1
 
     def value(t: Floats) -> tuple[Floats, Ints]:
         motion = trajectory.at(t)
         outward = r * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
             motion.tether * motion.hand_acceleration, axis=-1
         )
-        pull = rates(t) ** 2 * outward - GRAVITY * motion.tether[:, 2]
+        pull = beats_per_second(t) ** 2 * outward - GRAVITY * motion.tether[:, 2]
         return pull, np.zeros(len(t), dtype=np.int64)
 
     return _least(cut, value, slope, PULL_ERROR, 0.0)

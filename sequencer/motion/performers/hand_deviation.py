@@ -8,7 +8,7 @@ links and rests have none either: there the hand must steady the prop.
 Source: docs/motion.md, section 6.
 """
 
-from sequencer.motion.performers.parts import HandDeviation
+from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import leaves
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Trajectory
@@ -22,7 +22,7 @@ def hand_deviations_of(
 
     Parameters
     ----------
-    course : Trajectory
+    trajectory : Trajectory
     prop : Prop
     tempo : TempoMap
     """

@@ -7,8 +7,8 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
+from sequencer.motion.performers.body_parts import parts_of
 from sequencer.motion.performers.ensemble import Ensemble
-from sequencer.motion.performers.parts import parts_of
 
 
 class States(NamedTuple):

@@ -24,7 +24,7 @@ def assembled(
     *,
     straight: Sequence[tuple[float, float]] = (),
     lead: float = LEAD_IN,
-    room: HandSpace | None = None,
+    space: HandSpace | None = None,
     other: Trajectory | None = None,
     carriage: Carriage | None = None,
 ) -> Trajectory:
@@ -41,7 +41,7 @@ def assembled(
     lead : float
         Beats of a link between a block and rest, if that link is clean; otherwise 1.5, 2 or ½ times as many
         beats, whichever is clean first, else the best of them.
-    room : HandSpace, optional
+    space : HandSpace, optional
         Reach and body that links respect as far as possible.
     other : Trajectory, optional
         Trajectory of the other hand: links keep clear of its prop as of the body.
@@ -50,7 +50,7 @@ def assembled(
 
     Returns
     -------
-    course : Trajectory
+    trajectory : Trajectory
         A gap of up to twice `lead` is also a single link; a longer one goes via rest.
 
     Raises
@@ -59,8 +59,8 @@ def assembled(
         If blocks overlap or are out of order.
     """
     if not blocks:
-        return Trajectory((_rest(rest, 0.0, 1.0),), room)
-    bridged = _Bridges(rest, lead, room, other, carriage)
+        return Trajectory((_rest(rest, 0.0, 1.0),), space)
+    bridged = _Bridges(rest, lead, space, other, carriage)
     first = blocks[0]
     begun = bridged.from_rest(first, max(first.start, lead))
     spans = [_rest(rest, begun.start - _STILL, begun.start), begun, first]
@@ -74,7 +74,7 @@ def assembled(
         spans.append(after)
     ended = bridged.to_rest(spans[-1], np.inf)
     spans += [ended, _rest(rest, ended.end, ended.end + _STILL)]
-    return Trajectory(tuple(spans), room)
+    return Trajectory(tuple(spans), space)
 
 
 def _filled(
@@ -107,7 +107,7 @@ class _Bridges:
 
     rest: Law
     lead: float
-    room: HandSpace | None
+    space: HandSpace | None
     other: Trajectory | None
     carriage: Carriage | None
 
@@ -150,16 +150,16 @@ class _Bridges:
         """The link between two spans."""
         first, last = before.at(np.array(start)), after.at(np.array(end))
         found = found_link(
-            first, last, end - start, self.room, obstacles=self._obstacles(start, end)
+            first, last, end - start, self.space, obstacles=self._obstacles(start, end)
         )
         span = Span(start=start, end=end, law=found.law, origin=start, kind="link", label="link")
         return _Bridge(span, found)
 
     def _obstacles(self, start: float, end: float) -> Around | None:
         """The performer's body as it moves, and the other hand's prop."""
-        if self.room is None:
+        if self.space is None:
             return None
         beats, seen = sample_beats(start, end), None
         if self.other is not None and self.other.space is not None:
             seen = self.other.at(beats), self.other.space.shape
-        return around(self.carriage or Carriage(body=self.room.body), beats, seen)
+        return around(self.carriage or Carriage(body=self.space.body), beats, seen)

@@ -72,7 +72,7 @@ class Boundary:
     def verdict(self) -> Verdict:
         """The boundary as in the show."""
         return judge(
-            self.before.end(), self.after.law, room=self.space, tolerances=self.tolerances,
+            self.before.end(), self.after.law, space=self.space, tolerances=self.tolerances,
             limits=self.limits,
         )  # fmt: skip
 

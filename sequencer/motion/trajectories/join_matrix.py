@@ -85,9 +85,9 @@ def join_matrix(
     known = patterns() if book is None else book
     chosen = tuple(known) if names is None else names
     tolerances, limits = tolerances or Tolerances(), limits or LinkLimits()
-    room = HandSpace(body=body or Body(stature=CARD_STATURE), side=side, length=length)
+    space = HandSpace(body=body or Body(stature=CARD_STATURE), side=side, length=length)
     laws = [
-        law_for(name, {}, side=side, body=room.body, tether=length, book=known) for name in chosen
+        law_for(name, {}, side=side, body=space.body, tether=length, book=known) for name in chosen
     ]
     ends = _joined(
         [law.at(np.array([cycle_beats(n, {}, known)])) for n, law in zip(chosen, laws, strict=True)]
@@ -113,14 +113,14 @@ def join_matrix(
         shift[shifted, k] = first[shifted]
     rows, columns = np.nonzero(kind == VERDICTS.index("needs a link"))
     begin = np.array([np.flatnonzero(owner == k)[0] for k in range(n)])
-    found = _shortest(_at(ends, rows), _at(starts, begin[columns]), room, limits)
+    found = _shortest(_at(ends, rows), _at(starts, begin[columns]), space, limits)
     beats[rows, columns] = found
     lost = np.isnan(found)
     kind[rows[lost], columns[lost]] = VERDICTS.index("cannot join")
     return JoinMatrix(names=chosen, kind=kind, shift=shift, link_beats=beats)
 
 
-def _shortest(first: Motion, last: Motion, room: HandSpace, limits: LinkLimits) -> Floats:
+def _shortest(first: Motion, last: Motion, space: HandSpace, limits: LinkLimits) -> Floats:
     """Beats of the first link within the limits for n pairs of states; nan if there is none."""
     count = len(first.hand)
     found = np.full(count, nan)
@@ -130,8 +130,8 @@ def _shortest(first: Motion, last: Motion, room: HandSpace, limits: LinkLimits) 
             break
         a, b, span = _at(first, left), _at(last, left), np.full(left.size, beats)
         moves: Bools = np.zeros(left.size, dtype=np.bool_)
-        for hand in hand_paths(a, b, span, shoulder=room.shoulder, arm=room.arm):
-            moves |= limits.keep_moving(hand, span, room)
+        for hand in hand_paths(a, b, span, shoulder=space.shoulder, arm=space.arm):
+            moves |= limits.keep_moving(hand, span, space)
         left = left[moves]
         a, b, span = _at(first, left), _at(last, left), np.full(left.size, beats)
         turns: Bools = np.zeros(left.size, dtype=np.bool_)

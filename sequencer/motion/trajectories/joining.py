@@ -159,7 +159,7 @@ def judge(
     first: Motion,
     following: Law,
     *,
-    room: HandSpace,
+    space: HandSpace,
     tolerances: Tolerances | None = None,
     limits: LinkLimits | None = None,
 ) -> Verdict:
@@ -171,7 +171,7 @@ def judge(
         Final state of the previous block, arrays of shape (3,) [body frame].
     following : Law
         Law of the next block, whose beat 0 is the boundary.
-    room : HandSpace
+    space : HandSpace
         The hand, and the length of the tether.
     tolerances : Tolerances, optional
     limits : LinkLimits, optional
@@ -188,7 +188,7 @@ def judge(
     tolerances, limits = tolerances or Tolerances(), limits or LinkLimits()
     shifts = shifts_of(following)
     states = following.at(shifts)
-    gaps = gap_between(first, states, room.length)
+    gaps = gap_between(first, states, space.length)
     joins = gaps.within(tolerances)
     own = _one(gaps, 0)
     if joins[0]:
@@ -198,7 +198,7 @@ def judge(
     if np.any(joins):
         return Verdict(kind="joins after a shift", gap=own, shift=float(shifts[np.argmax(joins)]))
     start = _state(states, 0)
-    beats, reason = shortest_link(first, start, room=room, limits=limits)
+    beats, reason = shortest_link(first, start, space=space, limits=limits)
     if isfinite(beats):
         return Verdict(kind="needs a link", gap=own, link_beats=beats)
     return Verdict(kind="cannot join", gap=own, reason=reason)
@@ -208,7 +208,7 @@ def shortest_link(
     first: Motion,
     last: Motion,
     *,
-    room: HandSpace,
+    space: HandSpace,
     limits: LinkLimits | None = None,
 ) -> tuple[float, str]:
     """Beats of the first link (1 to 4, else ½) within the limits, or nan and the reason.
@@ -217,7 +217,7 @@ def shortest_link(
     ----------
     first, last : Motion
         Arrays of shape (3,) [body frame].
-    room : HandSpace
+    space : HandSpace
     limits : LinkLimits, optional
 
     Returns
@@ -230,7 +230,7 @@ def shortest_link(
     """
     limits, reasons = limits or LinkLimits(), []
     for beats in LINK_BEATS:
-        reason = limit_broken(limits, link(first, last, beats, room, limits), room)
+        reason = limit_broken(limits, link(first, last, beats, space, limits), space)
         if not reason:
             return beats, ""
         reasons.append(f"in {beats:g} {'beat' if beats == 1 else 'beats'} {reason}")

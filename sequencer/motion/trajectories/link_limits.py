@@ -79,11 +79,11 @@ class LinkLimits:
             & (acceleration.max(axis=1) * ROUNDING_UP <= self.turn_acceleration)
         )
 
-    def keep_moving(self, paths: Piecewise, beats: Floats, room: HandSpace) -> Bools:
+    def keep_moving(self, paths: Piecewise, beats: Floats, space: HandSpace) -> Bools:
         """Which of n hand paths are within the limits and the arm's reach, shape (n,), from proven bounds."""
-        reach, speed, acceleration = hand_figures(paths, beats, body=room.body, side=room.side)
+        reach, speed, acceleration = hand_figures(paths, beats, body=space.body, side=space.side)
         return np.asarray(
-            (reach * ROUNDING_UP <= room.arm + REACH_SLACK)
+            (reach * ROUNDING_UP <= space.arm + REACH_SLACK)
             & (speed * ROUNDING_UP <= self.hand_speed)
             & (acceleration * ROUNDING_UP <= self.hand_acceleration)
         )

@@ -212,9 +212,9 @@ def stacked(first: Motion, last: Motion) -> Ends:
     )
 
 
-def limit_broken(limits: LinkLimits, law: LinkLaw, room: HandSpace) -> str:
+def limit_broken(limits: LinkLimits, law: LinkLaw, space: HandSpace) -> str:
     """The limit that a link of an upright performer exceeds, as text; empty if none."""
-    reach, arm = law.reach_of(room.body, room.side), room.arm
+    reach, arm = law.reach_of(space.body, space.side), space.arm
     if reach > arm + REACH_SLACK:
         return out_of_reach(reach, arm)
     return pace_broken(limits, law)
@@ -257,19 +257,19 @@ def link(
     first: Motion,
     last: Motion,
     beats: float,
-    room: HandSpace | None = None,
+    space: HandSpace | None = None,
     limits: LinkLimits | None = None,
     obstacles: Around | None = None,
 ) -> LinkLaw:
     """The transition from one state to another; see `found_link`."""
-    return found_link(first, last, beats, room, limits, obstacles).law
+    return found_link(first, last, beats, space, limits, obstacles).law
 
 
 def found_link(
     first: Motion,
     last: Motion,
     beats: float,
-    room: HandSpace | None = None,
+    space: HandSpace | None = None,
     limits: LinkLimits | None = None,
     obstacles: Around | None = None,
 ) -> FoundLink:
@@ -280,7 +280,7 @@ def found_link(
     first, last : Motion
         One state each: arrays of shape (3,) [body frame].
     beats : float
-    room : HandSpace, optional
+    space : HandSpace, optional
         Reach and body to respect as far as possible; without it the gentlest plain path is used.
     limits : LinkLimits, optional
         Take precedence over everything else, if they can be met.
@@ -298,7 +298,7 @@ def found_link(
     """
     if not (isfinite(beats) and beats > 0):
         raise ValueError(f"a link's beats must be positive, got {beats!r}")
-    return _linked(_packed(first), _packed(last), beats, room, limits, obstacles)
+    return _linked(_packed(first), _packed(last), beats, space, limits, obstacles)
 
 
 def sample_beats(start: float, end: float) -> Floats:
@@ -338,7 +338,7 @@ def _linked(
     start_state: bytes,
     end_state: bytes,
     beats: float,
-    room: HandSpace | None,
+    space: HandSpace | None,
     limits: LinkLimits | None,
     obstacles: Around | None,
 ) -> FoundLink:
@@ -346,13 +346,13 @@ def _linked(
     first, last = _unpacked(start_state), _unpacked(end_state)
     keep = limits or LinkLimits()
     ways = _ways(first, last, beats, keep)
-    if room is None:
+    if space is None:
         start, end, span = _rows(first, 1), _rows(last, 1), np.array([beats])
         plain = hand_paths(start, end, span, shoulder=np.zeros(3), arm=1.0)[0]
         law = _law(plain, ways, int(np.argmin(ways.peak)), beats, first, last)
         return FoundLink(law, kept=True, gap=np.inf, needed=CLEAN)
-    obstacles = obstacles or around(Carriage(body=room.body), sample_beats(0.0, beats))
-    search = _Search(first, last, beats, room, keep, obstacles)
+    obstacles = obstacles or around(Carriage(body=space.body), sample_beats(0.0, beats))
+    search = _Search(first, last, beats, space, keep, obstacles)
     best = search.best(None, ways)
     # Displaced paths, or halts, only if the straighter ones are within the limits: whether a link of this many beats can be danced at all does not depend on them.
     asides = np.array(ASIDES)
@@ -422,7 +422,7 @@ class _Search:
     first: Motion
     last: Motion
     beats: float
-    room: HandSpace
+    space: HandSpace
     limits: LinkLimits
     obstacles: Around
 
@@ -434,19 +434,19 @@ class _Search:
         sets = self._hands(asides)
         spans = [np.full(len(paths.pieces), self.beats) for paths in sets]
         figures = [
-            hand_figures(paths, span, body=self.room.body, side=self.room.side)
+            hand_figures(paths, span, body=self.space.body, side=self.space.side)
             for paths, span in zip(sets, spans, strict=True)
         ]
         reach, _, acceleration = (np.concatenate(part) for part in zip(*figures, strict=True))
         over = ~np.concatenate(
-            [self.limits.keep_moving(*pair, self.room) for pair in zip(sets, spans, strict=True)]
+            [self.limits.keep_moving(*pair, self.space) for pair in zip(sets, spans, strict=True)]
         )
         broken = over[:, None].astype(int) + ways.over
         harsh = (
             acceleration[:, None] / self.limits.hand_acceleration
             + ways.peak / self.limits.turn_acceleration
         )
-        far = 10.0 * np.maximum(reach - self.room.arm, 0.0)[:, None]
+        far = 10.0 * np.maximum(reach - self.space.arm, 0.0)[:, None]
         # Pairs that exceed more limits than others need no sampling.
         h, w = np.nonzero(broken == broken.min())
         own, turned = np.unique(h, return_inverse=True)
@@ -454,7 +454,7 @@ class _Search:
         hands = np.concatenate([places(paths, x) for paths in sets])[own]
         tethers, wide = self._turns(ways, np.arange(len(ways.peak)), x)
         coarse = least_gaps(
-            hands[:, None], tethers[None], wide[None], rods_of(rough(self.room.shape)),
+            hands[:, None], tethers[None], wide[None], rods_of(rough(self.space.shape)),
             self.obstacles.arrays(STRIDE),
         )[turned, w]  # fmt: skip
         order = _order(*_scores(coarse, CLEAN, far[h, 0], harsh[h, w]))
@@ -473,10 +473,10 @@ class _Search:
 
     def _hands(self, asides: Floats | None) -> list[Piecewise]:
         n = 1 if asides is None else len(asides)
-        arm, out = self.room.arm, sign_of(self.room.side)
+        arm, out = self.space.arm, sign_of(self.space.side)
         return hand_paths(
             _rows(self.first, n), _rows(self.last, n), np.full(n, self.beats),
-            shoulder=self.room.shoulder, arm=arm,
+            shoulder=self.space.shoulder, arm=arm,
             aside=None if asides is None else asides * np.array([out, 1.0, 1.0]) * arm,
         )  # fmt: skip
 
@@ -484,7 +484,7 @@ class _Search:
         """Tethers and the perpendicular directions in the prop's plane, each (rows, k, 3)."""
         frames, turns = ways.frames[rows], places(ways.angles, x)[rows]
         tethers = pointings(frames, turns)
-        if not self.room.flat:
+        if not self.space.flat:
             return tethers, tethers
         planes = [
             _planes(frame, own, _tilts(frame, own, self.first, self.last), x, tether)
@@ -499,7 +499,7 @@ class _Search:
         x = sample_fractions()
         tethers, wide = self._turns(ways, w, x)
         hands = np.concatenate([places(_row(sets, int(row)), x) for row in h])
-        rods, (starts, axes, radii) = rods_of(self.room.shape), self.obstacles.arrays()
+        rods, (starts, axes, radii) = rods_of(self.space.shape), self.obstacles.arrays()
         gaps = least_gaps(hands, tethers, wide, rods, (starts, axes, radii))
         ends = least_gaps(
             hands[0, ::LAST], tethers[0, ::LAST], wide[0, ::LAST], rods,

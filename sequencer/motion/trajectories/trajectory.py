@@ -66,7 +66,7 @@ class Trajectory:
     Parameters
     ----------
     spans : tuple of Span
-    room : HandSpace, optional
+    space : HandSpace, optional
         Reach and body that links respect as far as possible.
     """
 
@@ -193,18 +193,18 @@ def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, floa
     ]
 
 
-def _blend(before: Span, after: Span, room: HandSpace | None) -> Blend:
+def _blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
     boundary = before.end
     first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
     # A flat prop must not flip over instantly if only the planes differ.
-    compared = 7 if room is not None and room.flat else 6
+    compared = 7 if space is not None and space.flat else 6
     if np.max(np.abs(_columns(first)[:compared] - _columns(last)[:compared])) < _SAME:
         return Blend(boundary, 0.0, None)
     half = min(BLEND_HALF_WIDTH, (before.end - before.start) / 2, (after.end - after.start) / 2)
     if "link" not in (before.kind, after.kind) and _can_mix(before, after, boundary, half):
         return Blend(boundary, half, None)
     bridge = link(
-        before.at(np.array(boundary - half)), after.at(np.array(boundary + half)), 2 * half, room
+        before.at(np.array(boundary - half)), after.at(np.array(boundary + half)), 2 * half, space
     )
     return Blend(boundary, half, bridge)
 

@@ -11,7 +11,7 @@ from sequencer.outputs.exports.captions import write_captions
 from sequencer.outputs.exports.midi import write_midi
 from sequencer.outputs.exports.timetable import write_timetable
 from sequencer.outputs.rehearsal import write_page
-from sequencer.outputs.rehearsal.sound import Sound, embedded, linked, silent
+from sequencer.outputs.rehearsal.song_audio import Sound, embedded, linked, silent
 from sequencer.outputs.sound.counts import Mix, write_count_track
 from sequencer.outputs.sound.recording import read_recording
 from sequencer.staging.staged import Staged

@@ -13,8 +13,8 @@ from sequencer.findings import Finding, Report
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.wheelchair import HALF_BREADTH, SEAT, WHEEL
 from sequencer.motion.laws.carriage import Carriage
+from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.parts import HandDeviation
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.outputs.rehearsal.keys import (
@@ -97,7 +97,7 @@ def show_document(staged: Staged, report: Report) -> Document:
         "findings": [finding_document(finding) for finding in report.findings],
         "clearances": [asdict(each) for each in report.clearances if each.distance < each.required],
         "apart": _apart(report, order),
-        "unseen": list(report.not_checked),
+        "not_checked": list(report.not_checked),
         "error": {"stated": STATED_ERROR, "measured": round(error, 6)},
     }
 
@@ -173,7 +173,7 @@ def cast_document(
                     + float(np.linalg.norm(_give(dancer.body)))
                     + max(map(_most, dancer.deviation.values()), default=0.0)
                 ),
-                "leeway": {
+                "deviation": {
                     side: [[_rounded(value) for value in each] for each in angles]
                     for side, angles in dancer.deviation.items()
                 },

@@ -12,7 +12,6 @@ from sequencer.outputs.patterns.fit_words import (
     verdict,
 )
 from sequencer.outputs.patterns.one_pattern import OnePattern
-from sequencer.outputs.rehearsal.page import page_from_document
 from sequencer.outputs.rehearsal.page_data import (
     FORMAT,
     ROOM_MARGIN,
@@ -21,7 +20,8 @@ from sequencer.outputs.rehearsal.page_data import (
     cast_document,
     tempo_document,
 )
-from sequencer.outputs.rehearsal.sound import silent
+from sequencer.outputs.rehearsal.page_file import page_from_document
+from sequencer.outputs.rehearsal.song_audio import silent
 from sequencer.outputs.words.block_words import parameters_text
 from sequencer.outputs.words.posture_words import posture_words, widest_gives
 from sequencer.timing.tempo import TempoMap
@@ -97,7 +97,7 @@ def pattern_document(one: OnePattern) -> Document:
         "findings": [],
         "clearances": [],
         "apart": None,
-        "unseen": ["whether this pattern can be flown at this tempo: see its card"],
+        "not_checked": ["whether this pattern can be flown at this tempo: see its card"],
         "error": {"stated": STATED_ERROR, "measured": round(error, 6)},
     }  # fmt: skip
 

@@ -83,12 +83,12 @@ def test_shares_of_the_progress_leave_room_for_the_last_check():
     assert 0 < sum(each.share for each in registry.BUILT_IN) < 1
 
 
-def test_checks_of_packages_follow_the_built_in_ones_by_name(installed):
+def test_checks_of_packages_follow_the_built_in_ones_by_entry_point(installed):
     late, early = check("wax"), check("ash")
     installed(entry(lambda: late, name="a"), entry(lambda: early, name="b"))
 
     assert registry.checks()[:-2] == registry.BUILT_IN
-    assert [each.name for each in registry.checks()[-2:]] == ["ash", "wax"]
+    assert [each.name for each in registry.checks()[-2:]] == ["wax", "ash"]
     assert registry.check_named("ash").codes == early.codes
     with pytest.raises(ValueError, match="no check 'soot'; there are joins, "):
         registry.check_named("soot")
@@ -213,7 +213,7 @@ def test_the_check_that_dances_the_show_runs_only_where_it_is_asked_for(show):
     from sequencer.checks.distances.drift_runs import Trials
     from sequencer.checks.suite import examined
 
-    assert [each.name for each in registry.checks() if each.only_asked] == ["as-danced"]
+    assert [each.name for each in registry.checks() if each.on_request] == ["as-danced"]
     assert examined(show)[1] is None
     heard = []
     trials = Trials(runs=3)

@@ -56,7 +56,7 @@ def test_a_rule_gives_only_what_it_holds():
     with pytest.raises(ValueError, match="has no numbers"):
         book.strictest("permit")
     assert book.strictest("operator-age") is None
-    assert book.asked("fire-ban") is None
+    assert book.required("fire-ban") is None
     assert book.needed("buckets", 3) is None
     with pytest.raises(ValueError, match="gives a distance"):
         rule_book(profile("bend"), with_default=False).audience_distance(1)

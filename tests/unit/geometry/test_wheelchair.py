@@ -7,8 +7,8 @@ from hypothesis import strategies as st
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
-from sequencer.geometry.distances import segment_segment
 from sequencer.geometry.posture import USED_ANGLES, capsule_ends, in_column
+from sequencer.geometry.segments import segment_segment
 from sequencer.geometry.wheelchair import AXLE, SEAT, WHEEL
 from sequencer.motion.trajectories.rests import rest
 from sequencer.show.prop_records import PropRecord

@@ -1,4 +1,4 @@
-"""A show on its song: courses, mirrored hands, links, walks and fire."""
+"""A show on its song: trajectories, mirrored hands, links, walks and fire."""
 
 from dataclasses import replace
 

@@ -27,7 +27,7 @@ def test_scalar_row_and_grid_come_back_in_their_shape(beats):
 
 def test_tempo_goes_on_beyond_the_beats():
     assert_allclose(UNEVEN.seconds_from_beats([-4, 20]), [-1.0, 7.0])
-    assert_allclose(UNEVEN.rates([-9, 0, 4, 99]), [2, 2, 4, 4])
+    assert_allclose(UNEVEN.beats_per_second([-9, 0, 4, 99]), [2, 2, 4, 4])
 
 
 def test_fastest_and_slowest_are_exact_over_a_span():

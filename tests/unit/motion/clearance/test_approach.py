@@ -7,7 +7,7 @@ from numpy.testing import assert_allclose
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.grid import cells
 from sequencer.motion.clearance.nearest import closest
-from sequencer.motion.performers.parts import PARTS
+from sequencer.motion.performers.body_parts import PARTS
 from sequencer.motion.performers.walks import Move, WalkPath
 
 

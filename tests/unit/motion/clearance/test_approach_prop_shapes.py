@@ -10,8 +10,8 @@ from sequencer.geometry.prisms import plane
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.fixtures import encounters
 from sequencer.motion.clearance.grid import cells
+from sequencer.motion.performers.body_parts import N_FRONT, N_POINTS
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.parts import N_FRONT, N_POINTS
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.rests import rest
@@ -42,7 +42,8 @@ def held(dance, name, place, props, *, ratio=3.0, facing=0.0, lit=((0.0, 64.0),)
         body=body,
         props=props,
         trajectories={
-            side: dance.course_of("orbit", given, side=side, body=body, end=64.0) for side in props
+            side: dance.trajectory_of("orbit", given, side=side, body=body, end=64.0)
+            for side in props
         },
         floor=WalkPath(place, facing),
         lit=lit,

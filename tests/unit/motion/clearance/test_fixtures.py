@@ -10,9 +10,9 @@ from sequencer.geometry.regions import AudienceEdge, Post, Region, Scenery
 from sequencer.motion.clearance.fixtures import encounters, lowest_wick
 from sequencer.motion.clearance.grid import cells
 from sequencer.motion.patterns.library import law_for, patterns
+from sequencer.motion.performers.body_parts import PARTS, HandDeviation
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.hand_deviation import hand_deviations_of
-from sequencer.motion.performers.parts import PARTS, HandDeviation
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
@@ -148,7 +148,7 @@ def test_a_drawing_lower_than_the_arm_lets_it_be_counts_as_it_stands(dance):
     """Its hand is out of reach, which is another finding; hand work does not bring it up again."""
     ada, given = dance.dancer(tether=0.5), {"ratio": 3.0, "hand_radius": 0.3, "up": -0.8}
     trajectories = {
-        side: dance.course_of("orbit", given, side=side, body=ada.body) for side in ada.props
+        side: dance.trajectory_of("orbit", given, side=side, body=ada.body) for side in ada.props
     }
     ada = replace(ada, trajectories=trajectories)
     told, drawn = over_floor(ada, 0.4)

@@ -8,7 +8,7 @@ from numpy.testing import assert_allclose
 
 from sequencer.motion.clearance.approach import _reach_bounds
 from sequencer.motion.clearance.grid import cells
-from sequencer.motion.performers.parts import HandDeviation
+from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.walks import Move
 
 

@@ -10,7 +10,6 @@ from scipy.optimize import minimize
 from scipy.spatial.transform import Rotation
 
 from sequencer.geometry.bodies import SIDES, Body
-from sequencer.geometry.distances import segment_segment
 from sequencer.geometry.posture import (
     UPRIGHT,
     USED_ANGLES,
@@ -19,6 +18,7 @@ from sequencer.geometry.posture import (
     capsule_ends,
     in_column,
 )
+from sequencer.geometry.segments import segment_segment
 from sequencer.motion.laws.carriage import Carriage, HeldPosture, beyond_upright, carried
 from sequencer.motion.laws.composed import ComposedLaw, HandPath
 from sequencer.motion.performers import feasibility
@@ -376,7 +376,7 @@ def test_a_short_swing_takes_the_trunk_to_a_still_staff():
 
 
 def still(hand):
-    """A course on which neither hand nor tether ever moves."""
+    """A trajectory on which neither hand nor tether ever moves."""
     law = ComposedLaw(
         hand=HandPath(tuple(hand)), tether=(0.0, 0.0, -1.0), plane=(-1.0, 0.0, 0.0), turns=(), period=1.0
     )  # fmt: skip

@@ -9,8 +9,8 @@ from sequencer.geometry.posture import Posture
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.performers.body_parts import PARTS, HandDeviation
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.parts import PARTS, HandDeviation
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
 
@@ -115,7 +115,7 @@ def test_what_does_not_fit_is_refused(dance):
 
 
 class Held:
-    """A course whose hand follows place + speed·t + push·t²/2 in the body frame, tether along `tether`."""
+    """A trajectory whose hand follows place + speed·t + push·t²/2 in the body frame, tether along `tether`."""
 
     def __init__(self, place, speed=(0, 0, 0), push=(0, 0, 0), *, spin=0.0, until=1.0):
         self.place, self.speed, self.push = (np.array(v, float) for v in (place, speed, push))
@@ -193,13 +193,13 @@ def test_each_term_of_a_bound_is_there_and_no_larger_than_it_must_be(case):
     here by differences of places. Moves follow the minimum-jerk law, whose peak rate and acceleration
     lie at the middle and at a fifth of the move.
     """
-    course, change, span, point, which = DOMINANT[case]
+    trajectory, change, span, point, which = DOMINANT[case]
     ends = {"place": (0.0, 0.0), "facing": 0.0, **change}
     ada = Dancer(
         name="Ada",
         body=Body(stature=1.7),
         props={"right": Prop(kind="staff", length=0.7, behind=0.5, mass=0.8, wick_radius=0.04)},
-        trajectories={"right": course},
+        trajectories={"right": trajectory},
         floor=WalkPath((0.0, 0.0), 0.0, (Move(start=0.0, end=4.0, **ends),)),
     )
     pieces = ada.pieces(*span)

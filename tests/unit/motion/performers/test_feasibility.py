@@ -103,7 +103,9 @@ def test_pull_is_never_missed(name, tempo):
     """The proven smallest tension agrees with 20 001 samples, on either side of slack."""
     own = trajectory(name, beats=8.0)
     rate = tempo / 60
-    found = pull_left(own, [0.0, 8.0], prop=PROP, rates=lambda t: np.full(np.shape(t), rate))[0]
+    found = pull_left(
+        own, [0.0, 8.0], prop=PROP, beats_per_second=lambda t: np.full(np.shape(t), rate)
+    )[0]
     sampled = pull(
         own.at(np.linspace(0, 8, 20_001)), length=0.55, mass=1.0, beats_per_second=rate
     ).min()
@@ -120,7 +122,7 @@ def test_tempo_changes_are_seen_beat_by_beat():
     def rates(beats):
         return np.where((beats >= 5) & (beats < 6), 0.4, 2.0)
 
-    found = pull_left(own, [0.0, 8.0], prop=PROP, rates=rates)[0]
+    found = pull_left(own, [0.0, 8.0], prop=PROP, beats_per_second=rates)[0]
     assert found.value < 0
     assert 5 <= found.beat <= 6
 
@@ -199,12 +201,12 @@ def test_no_verdict_depends_on_where_a_course_is_cut(name):
     rates = lambda t: np.full(np.shape(t), 0.6)  # noqa: E731 - a slow steady tempo
     whole = (
         body_gap(own, [0.0, 8.0], prop=PROP, body=BODY)[0].value,
-        pull_left(own, [0.0, 8.0], prop=PROP, rates=rates)[0].value,
+        pull_left(own, [0.0, 8.0], prop=PROP, beats_per_second=rates)[0].value,
     )
     for edges in ([0.0, 1.7, 3.3, 8.0], [0.0, *np.linspace(0.1, 7.9, 40).tolist(), 8.0]):
         cut = (
             min(one.value for one in body_gap(own, edges, prop=PROP, body=BODY)),
-            min(one.value for one in pull_left(own, edges, prop=PROP, rates=rates)),
+            min(one.value for one in pull_left(own, edges, prop=PROP, beats_per_second=rates)),
         )
         assert_allclose(cut, whole, atol=0.06)
         assert abs(cut[0] - whole[0]) <= 2 * GAP_ERROR

@@ -12,9 +12,9 @@ from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.fixtures import encounters
 from sequencer.motion.clearance.grid import cells
 from sequencer.motion.patterns.library import law_for
+from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.drifting import Spread, drifted, later
 from sequencer.motion.performers.hand_deviation import hand_deviations_of
-from sequencer.motion.performers.parts import HandDeviation
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import hand_work, leaves
 from sequencer.motion.trajectories.trajectory import Span, Trajectory

@@ -41,7 +41,7 @@ def trajectories(name, *, apart, timing):
         found[side] = assembled(
             [own[side]],
             rest(side, BODY, POI),
-            room=hand_space_of(BODY, side, POI),
+            space=hand_space_of(BODY, side, POI),
             other=found.get("right") if apart else None,
         )
     return found
@@ -74,7 +74,7 @@ def trajectory(*own, carriage=None, straight=(), lead=LEAD_IN):
     return assembled(
         own,
         rest("right", BODY, POI),
-        room=hand_space_of(BODY, "right", POI),
+        space=hand_space_of(BODY, "right", POI),
         straight=straight,
         lead=lead,
         carriage=carriage,

@@ -90,11 +90,11 @@ def test_a_link_is_needed_between_far_states_and_keeps_the_limits():
 
 def test_what_cannot_join_says_why():
     limits = LinkLimits(hand_speed=0.1)
-    found = judge(danced("windmill", 4).end(), danced("corkscrew").law, room=ROOM, limits=limits)
+    found = judge(danced("windmill", 4).end(), danced("corkscrew").law, space=ROOM, limits=limits)
     assert found.kind == "cannot join"
     assert "the hand would move" in found.reason
     beats, reason = shortest_link(
-        danced("windmill", 4).end(), danced("corkscrew").start(), room=ROOM, limits=limits
+        danced("windmill", 4).end(), danced("corkscrew").start(), space=ROOM, limits=limits
     )
     assert np.isnan(beats)
     assert reason == found.reason
@@ -203,7 +203,7 @@ def test_gaps_are_links_and_rest():
     trajectory = assembled(
         [span("toroid", 4, 8), span("extension", 11, 13), span("static-spin", 24, 28)],
         still,
-        room=ROOM,
+        space=ROOM,
     )
     assert [(s.kind, s.start, s.end) for s in trajectory.spans] == [
         ("rest", 1, 2), ("link", 2, 4), ("block", 4, 8), ("link", 8, 11), ("block", 11, 13),
@@ -212,7 +212,7 @@ def test_gaps_are_links_and_rest():
     ]  # fmt: skip
     assert trajectory.at(np.array(-50.0)).tether.tolist() == [0, 0, -1]
     asked = assembled(
-        [span("toroid", 4, 8), span("static-spin", 24, 28)], still, straight=[(8, 24)], room=ROOM
+        [span("toroid", 4, 8), span("static-spin", 24, 28)], still, straight=[(8, 24)], space=ROOM
     )
     assert [s.kind for s in asked.spans] == [
         "rest",

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from sequencer.geometry.bodies import Body
-from sequencer.geometry.distances import segment_segment
+from sequencer.geometry.segments import segment_segment
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.link_limits import hand_space_of

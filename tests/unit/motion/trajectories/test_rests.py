@@ -7,7 +7,7 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import SIDES, Body
-from sequencer.geometry.distances import segment_segment
+from sequencer.geometry.segments import segment_segment
 from sequencer.motion.laws.carriage import Carriage, beyond_upright
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.blocks import block_laws
@@ -117,9 +117,9 @@ def test_links_from_and_to_rest_are_clean(name, stature, prop):
     found = {}
     for side in ("right", "left"):
         block = Span(start=8.0, end=24.0, law=laws[side], origin=8.0, kind="block", label=name)
-        room = hand_space_of(body, side, prop)
+        space = hand_space_of(body, side, prop)
         found[side] = assembled(
-            [block], rest(side, body, prop), room=room, other=found.get("right")
+            [block], rest(side, body, prop), space=space, other=found.get("right")
         )
     for side, trajectory in found.items():
         edges = [trajectory.spans[0].start, *(span.end for span in trajectory.spans)]
@@ -297,10 +297,10 @@ def test_a_shoulder_gives_on_a_link():
 def test_the_same_link_is_found_again():
     still = rest("right", BODY, poi(0.5)).at(np.array(0.0))
     start = law_for("antispin-flower-3", {}, side="right", body=BODY, tether=0.5).at(np.array(0.3))
-    room = hand_space_of(BODY, "right", poi(0.5))
-    first = link(still, start, 2.0, room)
+    space = hand_space_of(BODY, "right", poi(0.5))
+    first = link(still, start, 2.0, space)
     links._linked.cache_clear()
-    again = link(still, start, 2.0, room)
+    again = link(still, start, 2.0, space)
     assert again is not first
     assert np.array_equal(again.angles.pieces, first.angles.pieces)
     assert np.array_equal(again.frame, first.frame)

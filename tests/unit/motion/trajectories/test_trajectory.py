@@ -61,14 +61,14 @@ def joined(first, last):
 
 def mixed(first, last):
     """The pieces of the blend with what is measured on each by differences of places and directions."""
-    course = joined(first, last)
-    pieces = [each for each in course.pieces(0.0, 8.0) if 3.75 <= each[0] < 4.25]
+    trajectory = joined(first, last)
+    pieces = [each for each in trajectory.pieces(0.0, 8.0) if 3.75 <= each[0] < 4.25]
     assert len(pieces) == PIECES
     rows = []
     for low, high, bounds in pieces:
         beats = np.linspace(low, high, 401)
         step = beats[1] - beats[0]
-        state = course.at(beats)
+        state = trajectory.at(beats)
         size = {
             "hand_speed": np.diff(state.hand, axis=0) / step,
             "hand_acceleration": np.diff(state.hand_rate, axis=0) / step,
@@ -266,28 +266,28 @@ def test_reach_is_the_farther_of_both():
 
 def test_outside_its_spans_a_course_goes_on_with_the_bounds_of_its_ends():
     slow, fast = replace(STILL, hand_speed=1.0), replace(STILL, hand_speed=2.0)
-    course = joined(Known((0, 0, 0), bounds=slow), Known(FAR, bounds=fast))
-    pieces = course.pieces(-3.0, 11.0)
+    trajectory = joined(Known((0, 0, 0), bounds=slow), Known(FAR, bounds=fast))
+    pieces = trajectory.pieces(-3.0, 11.0)
 
     assert pieces[0][0] == -3.0
     assert pieces[-1][1] == 11.0
     assert_allclose([low for low, _, _ in pieces[1:]], [high for _, high, _ in pieces[:-1]])
     assert pieces[0][2] == slow
     assert pieces[-1][2] == fast
-    assert [each[:2] for each in course.pieces(9.0, 10.0)] == [(9.0, 10.0)]
-    assert [each[:2] for each in course.pieces(1.0, 2.0)] == [(1.0, 2.0)]
+    assert [each[:2] for each in trajectory.pieces(9.0, 10.0)] == [(9.0, 10.0)]
+    assert [each[:2] for each in trajectory.pieces(1.0, 2.0)] == [(1.0, 2.0)]
 
 
 @pytest.mark.parametrize("last", [(0.5, 2.0), (2.5, 1.0)], ids=["mixed", "bridged"])
 def test_rates_of_a_course_are_differences_before_in_and_after_a_blend(last):
     """Hand and tether with their two derivatives, by central differences; the plane lies across."""
-    course = joined(
+    trajectory = joined(
         Known((0.2, 0.3, 1.0), (0.1, -0.2, 0.3), (0.2, 0.1, 0), angle=(0.0, 1.0)),
         Known((0.25, 0.3, 1.0), (0.2, 0.1, -0.3), (0, 0.3, 0.1), angle=last),
     )
-    assert (course.blends[0].bridge is None) == (last[0] < 1.0)
+    assert (trajectory.blends[0].bridge is None) == (last[0] < 1.0)
     beats, step = np.linspace(3.2, 4.8, 641), 1e-5
-    state, before, after = (course.at(beats + k * step) for k in (0, -1, 1))
+    state, before, after = (trajectory.at(beats + k * step) for k in (0, -1, 1))
     apart = np.abs(np.abs(beats - 4.0) - 0.25) > 2 * step  # third derivatives jump at its edges
     for value, rate in (
         ("hand", "hand_rate"), ("hand_rate", "hand_acceleration"),
@@ -298,7 +298,7 @@ def test_rates_of_a_course_are_differences_before_in_and_after_a_blend(last):
     for vectors in (state.tether, state.plane):
         assert_allclose(np.linalg.norm(vectors, axis=-1), 1.0, atol=1e-9)
     assert_allclose(np.sum(state.tether * state.plane, axis=-1), 0.0, atol=1e-9)
-    grid = course.at(beats[:6].reshape(2, 3))
+    grid = trajectory.at(beats[:6].reshape(2, 3))
     for name in (
         "hand",
         "hand_rate",

@@ -10,8 +10,8 @@ from numpy.testing import assert_allclose
 
 from sequencer.checks.suite import checked
 from sequencer.geometry.bodies import Body
-from sequencer.geometry.distances import segment_segment
 from sequencer.geometry.posture import Posture
+from sequencer.geometry.segments import segment_segment
 from sequencer.motion.fitting.fits import Fit, Margins
 from sequencer.motion.fitting.search import fitted
 from sequencer.motion.fitting.windows import Window, Windows

@@ -10,9 +10,9 @@ from pathlib import Path
 
 import pytest
 
-from sequencer.outputs.rehearsal.page import embedded_json, page_from_document, rehearsal_page
 from sequencer.outputs.rehearsal.page_data import show_document
-from sequencer.outputs.rehearsal.sound import Sound, silent
+from sequencer.outputs.rehearsal.page_file import embedded_json, page_from_document, rehearsal_page
+from sequencer.outputs.rehearsal.song_audio import Sound, silent
 
 WEB = Path(__file__).parents[4] / "web"
 ASSETS = files("sequencer.outputs.rehearsal") / "assets"

@@ -2,7 +2,7 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.geometry.distances import segment_segment
+from sequencer.geometry.segments import segment_segment
 
 X, Y, Z = np.eye(3)
 ZERO = np.zeros(3)

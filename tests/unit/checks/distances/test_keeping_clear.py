@@ -5,7 +5,7 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.checks.distances.boundaries import audience_distance, ceiling_needed
-from sequencer.checks.distances.clearance import clearance
+from sequencer.checks.distances.keeping_clear import clearance
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.checks.outcome import direction_words
 from sequencer.geometry.bodies import Body
@@ -19,7 +19,7 @@ from sequencer.geometry.regions import (
     rectangle,
 )
 from sequencer.motion.clearance.approach import approaches
-from sequencer.motion.performers.parts import HandDeviation
+from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.walks import Move
 from sequencer.timing.tempo import TempoMap
 
@@ -151,7 +151,7 @@ def test_no_prop_is_to_be_shortened_by_more_than_it_has(dance):
     """The whole path lies under the floor: only the hand can mend it, and it is out of reach besides."""
     ada, given = dance.dancer("Ada", (0, 8), tether=0.3), {"hand_radius": 0.3, "up": -1.0}
     trajectories = {
-        side: dance.course_of("orbit", given, side=side, body=ada.body) for side in ada.props
+        side: dance.trajectory_of("orbit", given, side=side, body=ada.body) for side in ada.props
     }
     _, mends = on_the_floor(replace(ada, trajectories=trajectories), 0.0)
     assert "within the arm's reach first" in mends

@@ -17,7 +17,7 @@ from pathlib import Path
 from sequencer.files import write_text
 from sequencer.findings import Report
 from sequencer.outputs.rehearsal.page_data import Document, show_document
-from sequencer.outputs.rehearsal.sound import Sound
+from sequencer.outputs.rehearsal.song_audio import Sound
 from sequencer.staging.staged import Staged
 
 _ASSETS = files("sequencer.outputs.rehearsal") / "assets"
