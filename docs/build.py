@@ -183,7 +183,13 @@ here are orders of magnitude only: watch a real burn and use the larger figure.
 
 def sources_page() -> str:
     """Every fuel, rule, figure and source of the package's data."""
-    lines = [_SOURCES_HEAD, "## Fuels", "", "Your own data sheet takes precedence over this table.", ""]
+    lines = [
+        _SOURCES_HEAD,
+        "## Fuels",
+        "",
+        "Your own data sheet takes precedence over this table.",
+        "",
+    ]
     lines += [
         "| name | also | flash point °C | NFPA 30 | GHS | MJ/kg | source of the flash point |",
         "|---|---|---|---|---|---|---|",
