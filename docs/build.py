@@ -130,19 +130,19 @@ def _cell(text: str) -> str:
 _SOURCES_HEAD = """\
 # Sources
 
-Every figure that a check or a sheet uses, where it stands, and how it was come by. This page is rebuilt from the data of
-the package. **The local fire authority decides; nothing here is a permission.** A profile is what one text says: a
-subject that it does not name is not thereby allowed, often only the beginning of a page was read.
+Every figure that a check or a sheet uses, where it comes from, and how reliable its source is. This page is rebuilt from
+the package's data. **The local fire authority decides; nothing here is a permission.** A profile records what one text
+says. That a subject is missing from it does not mean that it is allowed: often only the beginning of a page was read.
 
 | mark | meaning |
 |---|---|
 | read | the figure was read in a copy of the page named |
-| read second-hand | read in a mirror, a posting or a library's text; confirm it at the issuer before quoting it |
-| from memory | the source was not looked up; not for quoting to an inspector |
-| computed | arithmetic from figures whose mark is given |
-| design choice | a choice of this program, with its reason beside it |
+| read second-hand | read in a mirror, a posting or a library's copy; confirm it with the issuer before quoting it |
+| from memory | the source was not looked up; do not quote it to an inspector |
+| computed | calculated from figures with marks of their own |
+| design choice | our choice, with its reason beside it |
 | common practice | how the trade does it; no published source was found |
-| as entered | from your own file of rules |
+| as entered | from your own rules file |
 """
 
 _SOURCES_FORMULAS = """\
@@ -153,29 +153,29 @@ _SOURCES_FORMULAS = """\
 | heat release of a pool | m″ ΔH A (1 − e^(−kβD)), D = √(4A/π) | US NRC, Fire Dynamics Tools (NUREG-1805), sheet 03 [C8; read] |
 | mean heat release of a wick | soaked mass × heat of combustion / burning time | conservation of energy |
 | flame height at rest | 0.235 Q^0.4 − 1.02 D, Q in kW, never below 0 | Heskestad 1984, Fire Safety Journal 7:25 [HESK; read second-hand] |
-| flame of a moving head | height at rest at 1.5 times the mean heat release, × the worst tilt (Thomas 1963), + the dragged base D (1.5 Fr^0.069 − 1) (Moorhouse 1982) | both from memory; the factor 1.5 is a design choice; an upper estimate, not a bound |
+| flame of a moving head | height at rest at 1.5 times the mean heat release, × the worst tilt (Thomas 1963), + the dragged base D (1.5 Fr^0.069 − 1) (Moorhouse 1982) | both sources from memory; the factor 1.5 is a design choice; an upper estimate, not a bound |
 | radiant flux | χ Q / (4πR²), R from the flame's centre, χ = 0.30 | NUREG-1805 sheet 05.1 [C17–C19; read] |
 | time to pain | 92 / q^(4/3), q in kW/m² | HSL/2004/04 [D2; read second-hand] |
 | time to burning of skin | 60 × 1.33 q^−1.35 | CIBSE Guide E eq. 10.4 [CIBSE; read second-hand] |
-| response | 0.231 s + way / 1.6 m/s | Woods et al. 2015 [H4; read]; EN ISO 13855:2010 [H1; read] |
+| response | 0.231 s + distance / 1.6 m/s | Woods et al. 2015 [H4; read]; EN ISO 13855:2010 [H1; read] |
 | time code | SMPTE ST 12-1; drop-frame skips ;00 and ;01 at each minute but every tenth | [T1–T3; read] |
 
-Pool-fire figures are for pools wider than 0.2 m (Babrauskas 1983); a wick is smaller, upright and moving, so flame sizes
-are orders of magnitude: watch a real burn and use the larger.
+Pool-fire figures are for pools wider than 0.2 m (Babrauskas 1983). A wick is smaller, upright and moving, so flame sizes
+here are orders of magnitude only: watch a real burn and use the larger figure.
 
 ## Where texts disagree
 
 | subject | views |
 |---|---|
 | audience distance | 3.05 m (Kansas City, Portland 2003, Eugene) · 4.57 m (Austin, one San Francisco ruling) · 5 m (Montréal) · 6.10 m + 1.52 m (Grants Pass) |
-| ceiling | 3.05 m (Kansas City, Portland, Eugene) · 3.66 m and sprinklers (Seattle) · no roof at all (Montréal) · ban unless agreed (Germany) |
+| ceiling | 3.05 m (Kansas City, Portland, Eugene) · 3.66 m and sprinklers (Seattle) · no roof at all (Montréal) · banned unless agreed (Germany) |
 | fuel | Montréal bars flammable liquids; Austin's list allows lighter fluid; New York only sets quantities |
-| water | Kansas City and Austin want an open bucket; NFPA 160 wants water 2-A and 10-B:C; an association calls open buckets for dousing props sometimes harmful |
-| blanket or towel | Kansas City both; Montréal either |
+| water | Kansas City and Austin want an open bucket; NFPA 160 wants water 2-A and 10-B:C; an association says that open buckets for dousing props are sometimes harmful |
+| blanket or towel | Kansas City wants both; Montréal either |
 | extinguisher | 2A-10BC (US) · 3A-10BC (Montréal) · four units (NFPA 160) · foam or wet (Styria) |
 | age | 18 · 16 to 17 with consent · 21 (Utah, NFPA 160 operators) |
-| flame size | Austin caps 0.30 m, below what a normal wick gives |
-| + 5 ft for several performers | once, or for each: the text can be read both ways; read as once |
+| flame size | Austin's cap of 0.30 m is below the flame of a normal wick |
+| + 5 ft for several performers | once, or for each performer: the text can be read both ways; we read it as once |
 | soaking | 10 s until bubbles stop (a maker) · 5 to 10 min (practitioners) |
 | autoignition of ethanol | 363 °C (from memory) · 400 °C (IEC) · 422 °C (NTP) |
 """
@@ -183,7 +183,13 @@ are orders of magnitude: watch a real burn and use the larger.
 
 def sources_page() -> str:
     """Every fuel, rule, figure and source of the package's data."""
-    lines = [_SOURCES_HEAD, "## Fuels", "", "Your own data sheet goes before this table.", ""]
+    lines = [
+        _SOURCES_HEAD,
+        "## Fuels",
+        "",
+        "Your own data sheet takes precedence over this table.",
+        "",
+    ]
     lines += [
         "| name | also | flash point °C | NFPA 30 | GHS | MJ/kg | source of the flash point |",
         "|---|---|---|---|---|---|---|",
@@ -219,7 +225,7 @@ def sources_page() -> str:
     lines += [
         "## Subjects of a rule",
         "",
-        "For your own file under `rules`, `file`: `{rule: SUBJECT, value: …, source: …}`.",
+        "For your own rules file, given in the show under `rules`, `file`: `{rule: SUBJECT, value: …, source: …}`.",
         "",
     ]
     lines += ["| subject | what it is about | compared as |", "|---|---|---|"]

@@ -47,7 +47,7 @@ class NightStep:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Stop:
-    """What one role or person does on the stop word."""
+    """What one role or person does on the stop call."""
 
     role: str
     does: tuple[str, ...]
@@ -95,7 +95,7 @@ def run_of_the_night(show: Staged, plan: SafetyPlan) -> RunOfNight:
 def stop_call(
     lit: int, call: StopCall | None = None, *, caller: str | None = None
 ) -> tuple[Stop, ...]:
-    """What everybody does on the stop word; without fire there is no flame to put out.
+    """What everybody does on the stop call; without fire there is no flame to put out.
 
     Duties given in the show for a role replace the usual ones; people given by name come last. If the
     emergency card names a caller, that person calls for help instead of the lead.
@@ -111,7 +111,7 @@ def stop_call(
 
 
 def agreed_on_stop(call: StopCall, who: str | None, role: Role) -> tuple[str, ...]:
-    """What the show says a person, or else their role, does on the stop word; empty if it says nothing."""
+    """What the show says a person, or else their role, does on the stop call; empty if it says nothing."""
     return call.does.get(who or "", call.does.get(role, ()))
 
 
@@ -135,7 +135,7 @@ def _usual(flame: bool, caller: str | None) -> tuple[Stop, ...]:
     return (
         Stop(
             role="everybody",
-            does=("whoever sees the danger calls the stop word, loudly", "repeat it"),
+            does=("whoever sees the danger gives the stop call, loudly", "repeat it"),
         ),
         Stop(role="operator", does=("cut the music", "full light on the stage", "then silence")),
         Stop(role="performer", does=performer),

@@ -115,7 +115,7 @@ HAND_RADIUS = Parameter(
 )  # fmt: skip
 TETHER = Parameter(
     name="tether", kind="length", default=None, low=0.05, high=3.0,
-    help="hand to the centre of the head; default: the prop's",
+    help="hand to the centre of the head",
 )  # fmt: skip
 PLANE = Parameter(
     name="plane", kind="choice", default="wall", choices=("wall", "wheel", "floor"),

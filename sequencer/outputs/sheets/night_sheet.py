@@ -110,7 +110,7 @@ def _what(edition: Edition, step: NightStep) -> Prose:
 
 
 def stop_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowable]:
-    """What everybody does on the stop word."""
+    """What everybody does on the stop call."""
     rows: list[list[Cell]] = [
         [
             Prose(TextSpan(brief(edition.in_order(part.role)), "Bold", CUE), role="TD"),
@@ -120,7 +120,7 @@ def stop_block(edition: Edition, night: RunOfNight, room: float) -> list[Flowabl
     ]
     return [
         CondPageBreak(150),
-        heading("On the stop word"),
+        heading("On the stop call"),
         grid(rows, [room * 0.25, room * 0.75], pad=1.5),
     ]
 

@@ -152,7 +152,7 @@ def test_the_packet_has_a_plan_to_scale_rules_and_signatures(printed, pages):
         "Rules in force",
         "Signatures",
         "Emergency card",
-        "On the stop word",
+        "On the stop call",
         "Audience and exits",
         "For the authority",
         "NFPA",
