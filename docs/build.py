@@ -58,6 +58,7 @@ def show_page(schema: dict[str, Any]) -> str:
         "YAML 1.2, written by hand and kept in version control. Times are `bar.beat` counted from 1",
         "(`17.1`, `17.3+1/2`), `m:ss.s` of the track (`1:02.5`), or a section (`verse 2`,",
         "`end of verse 2`). Lengths are metres unless a unit follows (`6 ft`).",
+        "A point on its own is always the decimal point: `1.500 mm` is one and a half millimetres.",
         "A comma may be the decimal mark (`1,8 m`); `1,500 mm`, which may also be 1500 mm, is refused:",
         "write `1500 mm`, `1 500 mm` or `1.5 mm`. Places are [X, Y] from",
         "the middle of the downstage edge: X to the audience's right, Y upstage.",

@@ -12,6 +12,7 @@ from os import PathLike
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from sequencer.arrays import as_positive, as_whole
 from sequencer.files import AnyPath
 from sequencer.findings import Report
 from sequencer.geometry.bodies import SIDES, Body, Side
@@ -22,6 +23,7 @@ from sequencer.show.reading import ReadShow
 from sequencer.staging.staged import Staged
 from sequencer.tasks.closeness import Distances
 from sequencer.timing.song import Song
+from sequencer.units import LENGTHS, quantity
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -60,7 +62,8 @@ def hear(track: AnyPath, *, taps: AnyPath | None = None, again: bool = False) ->
     """
     from sequencer.tasks import hear_song
 
-    return hear_song(_path("track", track), taps=taps, again=again)
+    beats = None if taps is None else _path("taps", taps)
+    return hear_song(_path("track", track), taps=beats, again=again)
 
 
 def read_show(path: AnyPath) -> ReadShow:
@@ -145,7 +148,9 @@ def check(show: AnyPath | ReadShow | Staged, *, danced: int | None = None, seed:
     InputError
         If the show, its track or its own rules cannot be used.
     ValueError
-        If `danced` is not positive.
+        If `danced` is less than 1, or `seed` less than 0.
+    TypeError
+        If one of them is not a whole number.
 
     Examples
     --------
@@ -154,11 +159,11 @@ def check(show: AnyPath | ReadShow | Staged, *, danced: int | None = None, seed:
     """
     from sequencer.tasks import Dancing, check_show
 
+    given, seed = _show(show), as_whole("seed", seed, least=0)
     if danced is None:
-        return check_show(_show(show))
-    if danced < 1:
-        raise ValueError(f"danced must be at least 1, got {danced!r}")
-    return check_show(_show(show), dancing=Dancing(runs=danced, seed=seed))
+        return check_show(given)
+    runs = as_whole("danced", danced, least=1)
+    return check_show(given, dancing=Dancing(runs=runs, seed=seed))
 
 
 def pattern_book(path: AnyPath | None = None) -> Mapping[str, Pattern]:
@@ -195,7 +200,7 @@ def law(
     side: Side = "right",
     body: Body | None = None,
     beats: float | None = None,
-    tether: float | None = None,
+    tether: float | str | None = None,
     book: Mapping[str, Pattern] | None = None,
     **parameters: object,
 ) -> Law:
@@ -210,8 +215,8 @@ def law(
         Who dances it; 1.70 m tall if not given.
     beats : float, optional
         Of one hand cycle; the pattern's own if not given.
-    tether : float, optional
-        Hand to head [m]; 0.51 m if neither this nor the pattern says.
+    tether : float or str, optional
+        Hand to head, in metres or with a unit ("51 cm"); 0.51 m if neither this nor the pattern says.
     book : mapping, optional
         Patterns to look in, instead of the built-in ones.
     **parameters
@@ -229,6 +234,8 @@ def law(
     ------
     ValueError
         If the pattern or a parameter is not known (the nearest is offered), or out of range.
+    TypeError
+        If `beats` or `tether` is not a number, or `body` is not a Body.
 
     Examples
     --------
@@ -243,39 +250,38 @@ def law(
         raise ValueError(f"side must be 'left' or 'right', got {side!r}")
     if body is not None and not isinstance(body, Body):
         raise TypeError(f"body must be a sequencer.Body, got {type(body).__name__}")
-    for word, value in (("beats", beats), ("tether", tether)):
-        if value is not None and not (isfinite(value) and value > 0):
-            raise ValueError(f"{word} must be positive, got {value!r}")
+    cycle = None if beats is None else as_positive("beats", beats, "beats")
+    length = None if tether is None else _length("tether", tether)
     return law_for(
         name, {key.removesuffix("_"): value for key, value in parameters.items()},
-        side=side, body=body or Body(stature=CARD_STATURE), beats=beats, tether=tether, book=book,
+        side=side, body=body or Body(stature=CARD_STATURE), beats=cycle, tether=length, book=book,
     )  # fmt: skip
 
 
 def trace(
     of: Law | AnyPath | ReadShow | Staged,
     *,
-    rate: float = 60.0,
+    rate: float | None = None,
     beats: float | None = None,
-    per_beat: int = 24,
-    tempo: float = 100.0,
-    tether: float = 0.51,
+    per_beat: int | None = None,
+    tempo: float | None = None,
+    tether: float | str | None = None,
 ) -> "pd.DataFrame":
     """Positions over time: of one law in the body frame, or of a show's hands and props on the stage.
 
     Parameters
     ----------
     of : Law, path, ReadShow or Staged
-    rate : float
-        Of a show: instants a second.
+    rate : float, optional
+        Of a show: instants a second; 60 if not given.
     beats : float, optional
         Of a law: how many; one period if not given, 8 where it does not repeat.
-    per_beat : int
-        Of a law: rows a beat.
-    tempo : float
-        Of a law [beats a minute], for its seconds.
-    tether : float
-        Of a law: hand to head [m].
+    per_beat : int, optional
+        Of a law: rows a beat; 24 if not given.
+    tempo : float, optional
+        Of a law [beats a minute], for its seconds; 100 if not given.
+    tether : float or str, optional
+        Of a law: hand to head, in metres or with a unit ("51 cm"); 0.51 m if not given.
 
     Returns
     -------
@@ -292,6 +298,8 @@ def trace(
         If the show or its track cannot be used.
     ValueError
         If a number is not positive.
+    TypeError
+        If one is not a number, or does not apply: `rate` to a law, the others to a show.
 
     Examples
     --------
@@ -301,17 +309,24 @@ def trace(
     if isinstance(of, str | PathLike | ReadShow | Staged):
         from sequencer.outputs.exports.trace import trace_frame
 
-        return trace_frame(stage(of), rate=rate)
+        of_laws = {"beats": beats, "per_beat": per_beat, "tempo": tempo, "tether": tether}
+        _refuse(of_laws, "is for a law, this is a show")
+        pace = 60.0 if rate is None else as_positive("rate", rate, "instants a second")
+        return trace_frame(stage(of), rate=pace)
     if not callable(getattr(of, "bounds", None)):
         raise TypeError(f"trace takes a law or a show; {_SHOW}; got {type(of).__name__}")
+    _refuse({"rate": rate}, "is for a show, this is a law")
     import pandas as pd
 
+    from sequencer.motion.patterns.law_kinds import DEFAULT_TETHER
     from sequencer.motion.patterns.samples import SAMPLE_COLUMNS, law_rows
 
     usual = of.period if isfinite(of.period) else 8.0
     rows = law_rows(
-        of, beats=usual if beats is None else beats, per_beat=per_beat, tempo=tempo, tether=tether
-    )
+        of, beats=usual if beats is None else beats,
+        per_beat=24 if per_beat is None else per_beat, tempo=100.0 if tempo is None else tempo,
+        tether=DEFAULT_TETHER if tether is None else _length("tether", tether),
+    )  # fmt: skip
     return pd.DataFrame(rows, columns=list(SAMPLE_COLUMNS))
 
 
@@ -345,7 +360,9 @@ def distances(
     InputError
         If the show or its track cannot be used.
     ValueError
-        If a moment is none of this song, or the end is not after the start.
+        If a moment is none of this song, a beat is outside the show, or the end is not after the start.
+    TypeError
+        If a moment is neither a number nor text, or `within` is not a number.
 
     Examples
     --------
@@ -361,6 +378,24 @@ def _path(name: str, given: object) -> Path:
     if not isinstance(given, str | PathLike):
         raise TypeError(f"{name} must be a path, str or Path, got {type(given).__name__}")
     return Path(given)
+
+
+def _length(name: str, given: float | str) -> float:
+    """A positive length [m], given in metres or as text with a unit."""
+    if not isinstance(given, str):
+        return as_positive(name, given, "m")
+    try:
+        metres = quantity(given, LENGTHS, default="m")
+    except ValueError as error:
+        raise ValueError(f"{name}: {error}") from None
+    return as_positive(name, metres, "m")
+
+
+def _refuse(arguments: Mapping[str, object], why: str) -> None:
+    """Refuse the first argument that was given although it does not apply."""
+    for name, given in arguments.items():
+        if given is not None:
+            raise TypeError(f"{name} {why}")
 
 
 def _show(given: object) -> Path | ReadShow | Staged:

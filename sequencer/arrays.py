@@ -1,5 +1,7 @@
-"""Type names for the arrays passed between layers, and the checks that normalise them once."""
+"""Type names for the arrays passed between layers, and the checks that normalise arrays and numbers once."""
 
+from math import isfinite
+from numbers import Integral, Real
 from typing import TypeAlias
 
 import numpy as np
@@ -36,3 +38,60 @@ def as_floats(name: str, values: ArrayLike) -> Floats:
     if not np.all(np.isfinite(floats)):
         raise ValueError(f"{name} must be finite, got {floats[~np.isfinite(floats)][0]!r}")
     return floats
+
+
+def as_number(name: str, given: object, unit: str) -> float:
+    """A number that a caller gave: no text, no truth value.
+
+    Parameters
+    ----------
+    name : str
+        The caller's name for it; used in the error message, as is the unit.
+    given : object
+    unit : str
+
+    Returns
+    -------
+    number : float
+
+    Raises
+    ------
+    TypeError
+        If it is not a number.
+    """
+    if isinstance(given, bool) or not isinstance(given, Real):
+        raise TypeError(f"{name} must be a number [{unit}], got {given!r}")
+    return float(given)
+
+
+def as_positive(name: str, given: object, unit: str) -> float:
+    """A finite number above 0 that a caller gave; see `as_number`.
+
+    Raises
+    ------
+    TypeError
+        If it is not a number.
+    ValueError
+        If it is not finite, or not positive.
+    """
+    number = as_number(name, given, unit)
+    if not (isfinite(number) and number > 0):
+        raise ValueError(f"{name} must be positive, got {given!r}")
+    return number
+
+
+def as_whole(name: str, given: object, *, least: int | None = None) -> int:
+    """A whole number that a caller gave.
+
+    Raises
+    ------
+    TypeError
+        If it is not a whole number.
+    ValueError
+        If it is less than `least`, where that is given.
+    """
+    if isinstance(given, bool) or not isinstance(given, Integral):
+        raise TypeError(f"{name} must be a whole number, got {given!r}")
+    if least is not None and given < least:
+        raise ValueError(f"{name} must be at least {least}, got {given!r}")
+    return int(given)

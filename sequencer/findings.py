@@ -9,6 +9,7 @@ if TYPE_CHECKING:
     import pandas as pd
 
 from sequencer.facts.cautions import Condition
+from sequencer.units import counted
 
 Severity = Literal["stop", "warn", "note"]
 ReportTable: TypeAlias = Literal["findings", "clearances", "chances"]
@@ -104,7 +105,7 @@ class Report:
     def __repr__(self) -> str:
         counts = Counter(finding.severity for finding in self.findings)
         told = ", ".join(f"{counts[severity]} {severity}" for severity in SEVERITIES)
-        return f"<Report on {self.show}: {told}, {len(self.clearances)} clearances>"
+        return f"<Report on {self.show}: {told}, {counted(len(self.clearances), 'clearance')}>"
 
     def to_frame(self, table: ReportTable = "findings") -> "pd.DataFrame":
         """One table of the report as a pandas data frame.

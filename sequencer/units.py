@@ -1,4 +1,4 @@
-"""Quantities as people write them ("1.8 m", "6 ft", "200 g"), converted to SI.
+"""Quantities as people write them ("1.8 m", "6 ft", "200 g"), converted to SI, and counts in words ("1 beat").
 
 A point is always the decimal mark where it stands alone. A comma is one too ("1,8 m"), but before
 exactly three digits it may also be a thousands separator ("1,500 mm"): such a number is refused.
@@ -11,15 +11,14 @@ import math
 import re
 
 _SPACES = " \u00a0\u2009\u202f"  # plain, no-break, thin, narrow no-break
-_NUMBER = re.compile(
-    rf"^\s*([-+]?)(\d(?:[\d.,{_SPACES}]*[\d.,])?|[.,]\d+)([eE][-+]?\d+)?\s*([^\d\s].*?)?\s*$"
-)
+_DIGITS = rf"\d(?:[\d.,{_SPACES}]*[\d.,])?|[.,]\d+"
+_NUMBER = re.compile(rf"^\s*([-+]?)({_DIGITS})([eE][-+]?\d+)?\s*([^\d\s].*?)?\s*$")
 _DECIMAL = re.compile(r"^\d*[.,]?\d*$")
 _TWO_WAYS = re.compile(r"^[1-9]\d{0,2},\d{3}$")
 _THOUSANDS = re.compile(
     rf"^[1-9]\d{{0,2}}(?:([.,{_SPACES}])\d{{3}})(?:\1\d{{3}})*(?:(?!\1)[.,]\d+)?$"
 )
-_FEET_INCHES = re.compile(r"^\s*(\d+)\s*(?:ft|')\s*(\d+(?:\.\d+)?)\s*(?:in|\")\s*$")
+_FEET_INCHES = re.compile(rf"^\s*([-+]?)({_DIGITS})\s*(?:ft|')\s*({_DIGITS})\s*(?:in|\")\s*$")
 
 LENGTHS = {
     "m": 1.0,
@@ -37,6 +36,23 @@ AREAS = {"m²": 1.0, "m2": 1.0, "ft²": 0.3048**2, "ft2": 0.3048**2}
 DURATIONS = {"s": 1.0, "ms": 0.001, "min": 60.0, "h": 3600.0}
 SPEEDS = {"m/s": 1.0, "km/h": 1 / 3.6, "mph": 0.44704, "kn": 1852 / 3600}
 ANGLES = {"°": 1.0, "deg": 1.0, "degrees": 1.0}
+
+
+class QuantityError(ValueError):
+    """A quantity that cannot be used, where the message can say how to mend it.
+
+    Parameters
+    ----------
+    what, mend : str
+        What is wrong, and how to mend it; also the attributes.
+    """
+
+    def __init__(self, what: str, mend: str) -> None:
+        super().__init__(what, mend)
+        self.what, self.mend = what, mend
+
+    def __str__(self) -> str:
+        return f"{self.what}; {self.mend}"
 
 
 def quantity(text: str | float, units: dict[str, float], *, default: str) -> float:
@@ -59,8 +75,7 @@ def quantity(text: str | float, units: dict[str, float], *, default: str) -> flo
     ------
     ValueError
         If it is not a finite number, can be read as two numbers (the message gives both), or the unit is
-        unknown
-        (says which units there are).
+        unknown (the message lists the units).
 
     Examples
     --------
@@ -73,31 +88,51 @@ def quantity(text: str | float, units: dict[str, float], *, default: str) -> flo
         value, unit = float(text), default
     else:
         both = _FEET_INCHES.match(text)
-        if both and units is LENGTHS:
-            return int(both[1]) * LENGTHS["ft"] + float(both[2]) * LENGTHS["in"]
+        if both and units.keys() >= {"ft", "in"}:
+            return _feet_inches(both, text, units)
         match = _NUMBER.match(text)
         if not match:
             raise ValueError(f"{text!r} is not a number with a unit, such as {example(units)}")
         value, unit = (
-            float(match[1] + _plain(match, text, units) + (match[3] or "")),
+            float(match[1] + _plain_number(match, text, units) + (match[3] or "")),
             match[4] or default,
         )
     if unit not in units:
-        raise ValueError(f"unit {unit!r} of {text!r} is not known; use one of {', '.join(units)}")
+        raise QuantityError(
+            f"unit {unit!r} of {text!r} is not known", f"use one of {', '.join(units)}"
+        )
     value *= units[unit]
     if not math.isfinite(value):
         raise ValueError(f"{text!r} is not a finite number")
     return value
 
 
-def _plain(match: re.Match[str], text: str, units: dict[str, float]) -> str:
-    """The digits of a number with a point as the only mark."""
+def _feet_inches(match: re.Match[str], text: str, units: dict[str, float]) -> float:
+    sign, feet, inches = match.groups()
+    if not feet.isdecimal():
+        raise QuantityError(
+            f"{text.strip()!r} does not have a whole number of feet",
+            "write feet and inches as '5 ft 7 in'",
+        )
+    more = float(_plain(inches, text, units, before=f"{sign}{feet} ft ", after=" in"))
+    size = int(feet) * units["ft"] + more * units["in"]
+    return -size if sign == "-" else size
+
+
+def _plain_number(match: re.Match[str], text: str, units: dict[str, float]) -> str:
     sign, digits, power, unit = (part or "" for part in match.groups())
+    return _plain(digits, text, units, before=sign, after=power + (f" {unit}" if unit else ""))
+
+
+def _plain(
+    digits: str, text: str, units: dict[str, float], *, before: str = "", after: str = ""
+) -> str:
+    """The digits of a number with a point as the only mark; `before` and `after` complete it in a message."""
     if _TWO_WAYS.match(digits):
-        tail = power + (f" {unit}" if unit else "")
-        ways = [sign + digits.replace(",", mark) + tail for mark in ("", ".")]
-        raise ValueError(
-            f"{text.strip()!r} can be read as {' or as '.join(ways)}; write one of these, without the comma"
+        ways = [before + digits.replace(",", mark) + after for mark in ("", ".")]
+        raise QuantityError(
+            f"{text.strip()!r} can be read as {' or as '.join(ways)}",
+            "write one of these, without the comma",
         )
     if _DECIMAL.match(digits):
         return digits.replace(",", ".")
@@ -106,6 +141,21 @@ def _plain(match: re.Match[str], text: str, units: dict[str, float]) -> str:
     marks = re.sub(r"\d", "", digits)
     whole, point, rest = digits.rpartition(marks[-1] if marks[-1] != marks[0] else "\0")
     return re.sub(r"\D", "", whole) + ("." if point else "") + re.sub(r"\D", "", rest)
+
+
+def counted(count: float, one: str, many: str = "") -> str:
+    """A count and its noun: "1 beat", "2 beats", "1.5 beats".
+
+    Parameters
+    ----------
+    count : float
+    one : str
+        The noun for one.
+    many : str, optional
+        The noun for more; `one` with an s if not given.
+    """
+    shown = f"{count:g}" if isinstance(count, float) else str(count)
+    return f"{shown} {one if shown in ('1', '-1') else many or one + 's'}"
 
 
 def example(units: dict[str, float]) -> str:

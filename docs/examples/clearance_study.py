@@ -10,6 +10,9 @@ from sequencer import distances, stage
 
 show = stage(sys.argv[1] if sys.argv[1:] else "shows/lantern_round.yaml")
 print(show)
+if len(show.dancers) < 2:
+    print(f"There is one performer, {show.dancers[0].name}: no pair to measure.")
+    sys.exit()
 
 # %% Every pair over the whole show, proven to 5 mm
 pairs = distances(show).to_frame()

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from sequencer.findings import Clearance, Danced, Finding
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
+from sequencer.units import counted
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -27,7 +28,8 @@ class Outcome:
     danced: Danced | None = None  # from the one check that dances the show
 
     def __repr__(self) -> str:
-        return f"<Outcome: {len(self.findings)} findings, {len(self.clearances)} clearances>"
+        findings = counted(len(self.findings), "finding")
+        return f"<Outcome: {findings}, {counted(len(self.clearances), 'clearance')}>"
 
     def __add__(self, other: "Outcome") -> "Outcome":
         return Outcome(

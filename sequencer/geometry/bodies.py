@@ -20,7 +20,7 @@ from typing import Literal, NamedTuple, TypeAlias
 import numpy as np
 from numpy.typing import ArrayLike
 
-from sequencer.arrays import Floats, as_floats
+from sequencer.arrays import Floats, as_floats, as_number
 from sequencer.geometry.capsules import Capsule
 from sequencer.geometry.wheelchair import (
     SEAT,
@@ -107,11 +107,12 @@ class Body:
     seated: bool = False
 
     def __post_init__(self) -> None:
+        as_number("stature", self.stature, "m")
         if not 0.8 <= self.stature <= 2.6:  # also catches nan
             raise ValueError(f"stature must be 0.8 to 2.6 m, got {self.stature!r}")
         for name, (low, high) in self._limits.items():
             value = getattr(self, name)
-            if value is not None and not low <= value <= high:
+            if value is not None and not low <= as_number(name, value, "m") <= high:
                 raise ValueError(
                     f"{name} must be {low:.2f} to {high:.2f} m "
                     f"at a stature of {self.stature:.2f} m{', seated' * self.seated}, got {value!r}"

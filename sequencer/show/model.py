@@ -27,6 +27,7 @@ from sequencer.show.field_kinds import (
 from sequencer.show.prop_records import PropRecord
 from sequencer.show.record import FilePoint, Names, Paths, Record
 from sequencer.show.site import VenueRecord
+from sequencer.units import counted
 
 
 class SectionMark(Record):
@@ -511,7 +512,7 @@ class Show(Record):
     def __repr__(self) -> str:
         return (
             f"<Show {self.title}, version {self.version}: {len(self.cast)} in the cast, "
-            f"{len(self.timeline)} entries>"
+            f"{counted(len(self.timeline), 'entry', 'entries')}>"
         )
 
     def __str__(self) -> str:

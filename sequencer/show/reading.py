@@ -15,6 +15,7 @@ from sequencer.show.document import Document, PathKey, read_document
 from sequencer.show.evening import Role
 from sequencer.show.fact_names import unknown_facts
 from sequencer.show.model import Show
+from sequencer.units import QuantityError
 
 MOST_SHOWN = 12  # faults reported at once
 DEEPEST_PHRASE = 50  # levels of nested phrases
@@ -141,8 +142,12 @@ def _located(document: Document, fault: Any) -> InputError:
     given = f"{given!r}" if isinstance(given, str | int | float) and str(given) not in text else ""
     subject = str(path[-1]) if path and isinstance(path[-1], str) else ""
     if kind == "value_error":
+        cause = fault["ctx"]["error"]
+        mend = _mend(field)
+        if isinstance(cause, QuantityError):  # it says itself how to mend it
+            text, mend = cause.what, cause.mend
         what = ": ".join(part for part in (subject, given, text) if part)
-        return InputError("bad-value", document.place(*path), what, _mend(field))
+        return InputError("bad-value", document.place(*path), what, mend)
     shown = " ".join(part for part in (subject, given) if part) or "this"
     return InputError(
         "bad-value",

@@ -14,6 +14,7 @@ from sequencer.show.reading import ReadShow
 from sequencer.staging.kept import Kept
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
+from sequencer.units import counted
 
 Path = tuple[str | int, ...]  # of keys and indices, into the show file
 Spots = Mapping[str, tuple[float, float, float]]  # X [m], Y [m], facing [degrees]
@@ -110,7 +111,7 @@ class Staged:
 
     def __repr__(self) -> str:
         return (
-            f"<Staged {self.show.title}: {len(self.dancers)} in the cast, {len(self.blocks)} blocks, "
+            f"<Staged {self.show.title}: {len(self.dancers)} in the cast, {counted(len(self.blocks), 'block')}, "
             f"{self.song.duration:.1f} s at {self.song.tempo:.1f} beats/min>"
         )
 

@@ -6,15 +6,19 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
+from sequencer.arrays import as_number
 from sequencer.geometry.certified import TOLERANCE
 from sequencer.motion.clearance.approach import Approaches, approaches
 from sequencer.motion.clearance.nearest import closest
 from sequencer.staging.moments import beat_of
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import parse_moment
+from sequencer.units import counted
 
 if TYPE_CHECKING:
     import pandas as pd
+
+_ROUNDING = 1e-3  # [beats] by which the ends of the show are rounded where they are printed
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,7 +49,8 @@ class Distances:
 
     def __repr__(self) -> str:
         least = f", the closest {self.pairs[0].distance:.3f} m" if self.pairs else ""
-        return f"<Distances of {len(self.pairs)} pairs{least}, beats {self.start:g} … {self.end:g}>"
+        pairs = counted(len(self.pairs), "pair")
+        return f"<Distances of {pairs}{least}, beats {self.start:g} … {self.end:g}>"
 
     def to_frame(self) -> "pd.DataFrame":
         """One pair a row, the closest first.
@@ -85,13 +90,16 @@ def show_distances(
     Raises
     ------
     ValueError
-        If a moment is none of this song, the end is not after the start, or `within` is not positive.
+        If a moment is none of this song, a beat is outside the show, the end is not after the start, or
+        `within` is not positive.
+    TypeError
+        If a moment is neither a number nor text, or `within` is not a number.
     """
-    if not within > 0:
+    if not as_number("within", within, "m") > 0:
         raise ValueError(f"within must be positive, got {within!r}")
     first, last = show.span
-    first = first if start is None else _beat(show, start)
-    last = last if end is None else _beat(show, end)
+    first = first if start is None else _beat(show, "start", start)
+    last = last if end is None else _beat(show, "end", end)
     if not last > first:
         raise ValueError(f"the end must come after the start, got beats {first:g} … {last:g}")
     if len(show.dancers) < 2:
@@ -102,12 +110,16 @@ def show_distances(
     return Distances(pairs=tuple(ordered), start=first, end=last)
 
 
-def _beat(show: Staged, moment: float | str) -> float:
+def _beat(show: Staged, name: str, moment: float | str) -> float:
     if isinstance(moment, str):
         return beat_of(parse_moment(moment), show.song, show.tempo)
-    if not np.isfinite(moment):
-        raise ValueError(f"a moment must be finite, got {moment!r}")
-    return float(moment)
+    beat = as_number(name, moment, "beats")
+    first, last = show.span
+    if not first - _ROUNDING <= beat <= last + _ROUNDING:  # also catches nan
+        raise ValueError(
+            f"{name} must be within the show, beats {first:.3f} … {last:.3f}, got {moment!r}"
+        )
+    return min(max(beat, first), last)
 
 
 def _pair(show: Staged, found: Approaches, k: int) -> Distance:

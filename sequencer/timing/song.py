@@ -9,6 +9,7 @@ import numpy as np
 
 from sequencer.timing.position import clock_text
 from sequencer.timing.tempo import TempoMap, bars_from_downbeats
+from sequencer.units import counted
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -60,7 +61,8 @@ class Song:
     def __repr__(self) -> str:
         return (
             f"<Song {self.track}: {clock_text(self.duration)} min, {self.tempo:.1f} beats/min, "
-            f"{len(self.beats)} beats, {len(self.downbeats)} bars, {len(self.sections)} sections>"
+            f"{counted(len(self.beats), 'beat')}, {counted(len(self.downbeats), 'bar')}, "
+            f"{counted(len(self.sections), 'section')}>"
         )
 
     def to_frame(self, table: SongTable = "bars") -> "pd.DataFrame":

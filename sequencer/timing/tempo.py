@@ -14,6 +14,7 @@ from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, as_floats
 from sequencer.timing.position import Position
+from sequencer.units import counted
 
 
 @dataclass(frozen=True, eq=False)
@@ -50,8 +51,8 @@ class TempoMap:
 
     def __repr__(self) -> str:
         return (
-            f"<TempoMap of {len(self.times)} beats, {median_tempo(self.times):.1f} beats/min, "
-            f"{len(self.bars)} bars of {self.metre}, {self.times[0]:.2f} … {self.times[-1]:.2f} s>"
+            f"<TempoMap of {counted(len(self.times), 'beat')}, {median_tempo(self.times):.1f} beats/min, "
+            f"{counted(len(self.bars), 'bar')} of {self.metre}, {self.times[0]:.2f} … {self.times[-1]:.2f} s>"
         )
 
     @classmethod

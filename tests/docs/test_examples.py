@@ -81,6 +81,13 @@ def test_the_clearance_study():
         assert f"\n{name} " in said
 
 
+def test_the_clearance_study_of_a_solo_show_ends_in_one_line():
+    said = run("docs/examples/clearance_study.py", "shows/night_ferry.yaml").splitlines()
+    assert len(said) == 2
+    assert said[0].startswith("<Staged Night Ferry: 1 in the cast")
+    assert said[1] == "There is one performer, Isa: no pair to measure."
+
+
 def test_the_song_s_bars(tmp_path):
     track = ROOT / "audio_samples" / "cinder_ferry.ogg"
     said = run("docs/examples/song_bars.py", str(track), str(tmp_path / "bars.png"))

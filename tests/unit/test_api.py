@@ -95,7 +95,7 @@ def test_a_song_that_was_heard_is_not_heard_again(song, duo, monkeypatch):
     assert sequencer.stage(duo) is duo
     pinned = read.show.track.model_copy(update={"sha256": "0" * 64})
     other = replace(read, show=read.show.model_copy(update={"track": pinned}))
-    with pytest.raises(sequencer.InputError, match="another cut"):
+    with pytest.raises(sequencer.InputError, match="another-cut"):
         sequencer.stage(other, song=song)
 
 
@@ -116,9 +116,31 @@ def test_a_song_that_was_heard_is_not_heard_again(song, duo, monkeypatch):
         (lambda: sequencer.law("orbit", beats=0), ValueError, "beats must be positive"),
         (lambda: sequencer.law("orbit", tether=np.nan), ValueError, "tether must be positive"),
         (lambda: sequencer.trace(3), TypeError, "trace takes a law or a show"),
-        (lambda: sequencer.trace(sequencer.law("orbit"), per_beat=0), ValueError, "outside 1"),
+        (lambda: sequencer.hear(TRACK, taps=3), TypeError, "taps must be a path, str or Path, got int"),
+        (lambda: sequencer.check(DUO, danced=1.5), TypeError, "danced must be a whole number, got 1.5"),
+        (lambda: sequencer.check(DUO, danced=True), TypeError, "danced must be a whole number, got True"),
+        (lambda: sequencer.check(DUO, danced=2, seed=-1), ValueError, "seed must be at least 0, got -1"),
+        (lambda: sequencer.law("orbit", beats="4"), TypeError, r"beats must be a number \[beats\], got '4'"),
+        (lambda: sequencer.law("orbit", beats=True), TypeError, "beats must be a number .*, got True"),
+        (lambda: sequencer.law("orbit", tether="1,500 mm"), ValueError, "tether: '1,500 mm' can be read as"),
+        (lambda: sequencer.law("orbit", tether="-5 cm"), ValueError, "tether must be positive, got -0.05"),
+        (lambda: sequencer.law("orbit", tether=[1]), TypeError, r"tether must be a number \[m\], got \[1\]"),
+        (lambda: sequencer.trace(sequencer.law("orbit"), per_beat=0), ValueError, "per_beat must be at least 1"),
+        (lambda: sequencer.trace(sequencer.law("orbit"), per_beat=1.5), TypeError, "per_beat must be a whole"),
+        (lambda: sequencer.trace(sequencer.law("orbit"), beats=1e9), ValueError, "rows are more than"),
+        (lambda: sequencer.trace(sequencer.law("orbit"), tempo="fast"), TypeError, "tempo must be a number"),
+        (lambda: sequencer.trace(sequencer.law("orbit"), rate=-1), TypeError, "rate is for a show, this is a law"),
+        (lambda: sequencer.trace(DUO, beats=4), TypeError, "beats is for a law, this is a show"),
+        (lambda: sequencer.trace(DUO, per_beat=4), TypeError, "per_beat is for a law, this is a show"),
+        (lambda: sequencer.trace(DUO, rate=np.inf), ValueError, "rate must be positive, got inf"),
         (lambda: sequencer.trace(sequencer.law("orbit"), tether=-1), ValueError, "must be positive"),
         (lambda: sequencer.Body(stature=17), ValueError, "stature must be"),
+        (lambda: sequencer.Body(stature="1.62 m"), TypeError, r"stature must be a number \[m\], got '1.62 m'"),
+        (lambda: sequencer.Body(arm="70 cm"), TypeError, r"arm must be a number \[m\], got '70 cm'"),
+        (lambda: sequencer.Prop(length="51 cm", mass=1, wick_radius=1), TypeError,
+         r"length must be a number \[m\], got '51 cm'"),
+        (lambda: sequencer.Prop(length=1, mass=True, wick_radius=1), TypeError, r"mass must be .*\[kg\], got True"),
+        (lambda: sequencer.Prop(kind="fan", length=1, mass=1, wick_radius=1, wicks=2.5), TypeError, "wicks must be a w"),
         (lambda: sequencer.Prop(length=0, mass=1, wick_radius=1), ValueError, "length must be"),
     ],
 )  # fmt: skip
@@ -174,6 +196,15 @@ def test_a_law_is_that_of_the_pattern():
     np.testing.assert_allclose(turned - usual, [0, 0, 0.4], atol=1e-12)
 
 
+def test_a_tether_with_a_unit_is_that_length():
+    """Source: an inch is 2.54 cm exactly (yard and pound agreement of 1959)."""
+    given = sequencer.trace(sequencer.law("orbit", tether="20 in"), tether="20 in")
+    metres = sequencer.trace(sequencer.law("orbit", tether=0.508), tether=np.float64(0.508))
+    pd.testing.assert_frame_equal(given, metres)
+    usual = sequencer.trace(sequencer.law("orbit"))
+    assert np.abs(usual["head_x"] - given["head_x"]).max() > 1e-4
+
+
 def test_a_show_s_trace_is_the_csv(duo):
     import io
 
@@ -212,7 +243,9 @@ def test_distances_are_no_more_than_a_fine_look_finds(duo):
     [
         ("nowhere", None, "no section 'nowhere'"),
         (8.0, 4.0, "must come after"),
-        (np.nan, None, "must be finite"),
+        (np.nan, None, "start must be within the show, beats .*, got nan"),
+        (-5, None, "start must be within the show, beats -0.827 … 321.829, got -5"),
+        (0.0, 1e4, "end must be within the show"),
         ("1.9", None, "bar 1 has 4 beats"),
     ],
 )
@@ -221,6 +254,16 @@ def test_moments_that_are_none_are_refused(duo, start, end, says):
         sequencer.distances(duo, start, end)
     with pytest.raises(ValueError, match="within must be positive"):
         sequencer.distances(duo, within=0)
+    with pytest.raises(TypeError, match=r"start must be a number \[beats\], got True"):
+        sequencer.distances(duo, True)
+    with pytest.raises(TypeError, match=r"within must be a number \[m\], got '1 m'"):
+        sequencer.distances(duo, within="1 m")
+
+
+def test_the_ends_of_a_show_as_printed_are_within_it(duo):
+    first, last = duo.span
+    near = sequencer.distances(duo, round(first, 3), round(last, 3))
+    assert first <= near.start < near.end <= last
 
 
 def test_nobody_is_close_to_a_soloist():
@@ -296,6 +339,10 @@ def test_what_is_shown_is_one_short_line(song, duo):
         assert len(line) <= 200, line
         assert type(each).__name__ in line
     assert repr(law) == "<ComposedLaw of 4 phases, repeats every 4 beats>"
+    assert repr(sequencer.law("orbit", beats=1)) == "<ComposedLaw of 2 phases, repeats every beat>"
+    assert repr(law.at(np.zeros(1))) == "<Motion at 1 instant, body frame>"
+    assert repr(sequencer.distances(duo)).startswith("<Distances of 1 pair, ")
+    assert "staff right, 1 burn, reach" in repr(duo.dancers[0])
     assert repr(sequencer.check(duo)).startswith(f"<Report on {DUO}: 0 stop, ")
     assert "100.0 beats/min" in repr(song)
 

@@ -19,6 +19,11 @@ from sequencer import units
         ("55cm", units.LENGTHS, "m", 0.55),
         ("6 ft", units.LENGTHS, "m", 1.8288),
         ("5 ft 7 in", units.LENGTHS, "m", 1.7018),
+        ("-5 ft 7 in", units.LENGTHS, "m", -1.7018),
+        ("6 ft 2,5 in", units.LENGTHS, "m", 1.8923),
+        ("5' 7.25\"", units.LENGTHS, "m", 1.70815),
+        ("5 ft 7 in", dict(units.LENGTHS), "m", 1.7018),
+        ("1.500 mm", units.LENGTHS, "m", 0.0015),
         ("20 ft", units.LENGTHS, "m", 6.096),
         ("200 g", units.MASSES, "kg", 0.2),
         ("1 gal", units.VOLUMES, "L", 3.785411784e-3),
@@ -59,6 +64,11 @@ def test_quantities_become_si(text, table, default, value):
         ("1 50 m", "not a number with a unit"),
         ("0 500 m", "not a number with a unit"),
         ("1.5.5", "not a number with a unit"),
+        ("6 ft 1.5.5 in", "not a number with a unit"),
+        (
+            "5.5 ft 3 in",
+            "does not have a whole number of feet; write feet and inches as '5 ft 7 in'",
+        ),
     ],
 )
 def test_what_is_no_quantity_is_refused(text, match):
@@ -73,6 +83,7 @@ def test_what_is_no_quantity_is_refused(text, match):
         ("1,200 ft", "1200 ft", "1.200 ft"),
         ("-12,500", "-12500", "-12.500"),
         (" 999,999cm ", "999999 cm", "999.999 cm"),
+        ("0 ft 2,500 in", "0 ft 2500 in", "0 ft 2.500 in"),
     ],
 )
 def test_what_can_be_read_in_two_ways_is_refused_and_both_are_named(text, whole, part):
@@ -82,3 +93,29 @@ def test_what_can_be_read_in_two_ways_is_refused_and_both_are_named(text, whole,
         units.quantity(text, units.LENGTHS, default="m")
     ways = [units.quantity(way, units.LENGTHS, default="m") for way in (whole, part)]
     assert math.isclose(ways[0], 1000 * ways[1])
+
+
+def test_feet_stay_in_both_readings_of_the_inches():
+    with pytest.raises(units.QuantityError) as caught:
+        units.quantity("6 ft 2,500 in", units.LENGTHS, default="m")
+    assert caught.value.what == "'6 ft 2,500 in' can be read as 6 ft 2500 in or as 6 ft 2.500 in"
+    assert str(caught.value) == f"{caught.value.what}; write one of these, without the comma"
+
+
+@pytest.mark.parametrize(
+    ("count", "words"),
+    [
+        (0, "0 entries"),
+        (1, "1 entry"),
+        (1.0, "1 entry"),
+        (-1.0, "-1 entry"),
+        (1.0000001, "1 entry"),
+        (1.5, "1.5 entries"),
+        (1_234_567, "1234567 entries"),
+    ],
+)
+def test_a_count_agrees_with_its_noun(count, words):
+    assert units.counted(count, "entry", "entries") == words
+    assert units.counted(count, "beat") == words.replace("entries", "beats").replace(
+        "entry", "beat"
+    )

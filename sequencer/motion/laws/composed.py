@@ -18,6 +18,7 @@ from sequencer.motion.laws.law import Bounds, period_words
 from sequencer.motion.laws.phases import Limits, Phase
 from sequencer.motion.laws.rotations import Turn, Vector, carried, turned, turned_limits
 from sequencer.motion.laws.state import Motion
+from sequencer.units import counted
 
 _GRID = 4096  # samples of one period for the certified interpolation
 ROUNDING_UP = 1.0 + 1e-9  # covers rounding in the bounds themselves
@@ -65,7 +66,7 @@ class ComposedLaw:
 
     def __repr__(self) -> str:
         phases = len(self.turns) + len(self.hand.slides) + len(self.hand.arms)
-        return f"<ComposedLaw of {phases} phases, {period_words(self)}>"
+        return f"<ComposedLaw of {counted(phases, 'phase')}, {period_words(self)}>"
 
     def at(self, beats: Floats) -> Motion:
         """State at the law's beats, shape (...); exact to rounding."""

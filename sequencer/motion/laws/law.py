@@ -6,6 +6,7 @@ from typing import Protocol
 
 from sequencer.arrays import Floats
 from sequencer.motion.laws.state import Motion
+from sequencer.units import counted
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,4 +53,6 @@ class Law(Protocol):
 
 def period_words(law: Law) -> str:
     """How often a law repeats, as text."""
-    return "does not repeat" if law.period == inf else f"repeats every {law.period:g} beats"
+    if law.period == inf:
+        return "does not repeat"
+    return f"repeats every {counted(float(law.period), 'beat').removeprefix('1 ')}"

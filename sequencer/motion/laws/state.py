@@ -9,6 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.units import counted
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -24,7 +25,7 @@ class Motion:
     plane: Floats  # [1] unit vector n of the law's plane and direction, n·tether = 0
 
     def __repr__(self) -> str:
-        return f"<Motion at {self.hand[..., 0].size} instants, body frame>"
+        return f"<Motion at {counted(self.hand[..., 0].size, 'instant')}, body frame>"
 
     @property
     def turning_axis(self) -> Floats:

@@ -13,6 +13,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.state import Motion
+from sequencer.units import counted
 
 _POLAR = np.array([-1.0, 1.0, 1.0])
 
@@ -62,7 +63,9 @@ class Retimed:
             raise ValueError(f"a law's pace must be positive, got {self.pace!r}")
 
     def __repr__(self) -> str:
-        return f"<Retimed by {self.shift:g} beats, {self.pace:g} a beat: {self.law!r}>"
+        return (
+            f"<Retimed by {counted(float(self.shift), 'beat')}, {self.pace:g} a beat: {self.law!r}>"
+        )
 
     @property
     def period(self) -> float:

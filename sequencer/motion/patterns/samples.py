@@ -8,7 +8,7 @@ from collections.abc import Mapping
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Floats, as_positive, as_whole
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.law_kinds import DEFAULT_TETHER
@@ -107,16 +107,19 @@ def law_rows(law: Law, *, beats: float, per_beat: int, tempo: float, tether: flo
     ------
     ValueError
         If a number is not positive, or the rows are more than 20 million.
+    TypeError
+        If one is not a number, or `per_beat` not a whole one.
 
     Notes
     -----
     Source: docs/motion.md. Exact to rounding.
     """
-    for name, value in (("beats", beats), ("tempo", tempo), ("tether", tether)):
-        if not (np.isfinite(value) and value > 0):
-            raise ValueError(f"{name} must be positive, got {value!r}")
-    if per_beat < 1 or beats * per_beat > MOST_ROWS:
-        raise ValueError(f"{beats * per_beat:g} rows are outside 1 … {MOST_ROWS}")
+    as_whole("per_beat", per_beat, least=1)
+    as_positive("beats", beats, "beats")
+    as_positive("tempo", tempo, "beats a minute")
+    as_positive("tether", tether, "m")
+    if beats * per_beat > MOST_ROWS:
+        raise ValueError(f"{beats * per_beat:g} rows are more than {MOST_ROWS}")
     count = int(np.floor(beats * per_beat + 1e-9)) + 1
     at: Floats = np.arange(count, dtype=np.float64) / per_beat
     motion = law.at(at)

@@ -23,6 +23,7 @@ from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers.body_parts import FIRST_POINT, N_POINTS, PARTS, REAR, HandDeviation
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
+from sequencer.units import counted
 
 
 class PropTrajectory(Protocol):
@@ -100,8 +101,8 @@ class Dancer:
     def __repr__(self) -> str:
         held = ", ".join(f"{prop.kind} {side}" for side, prop in self.props.items()) or "no prop"
         return (
-            f"<Dancer {self.name}: {self.body.stature:g} m tall, {held}, {len(self.lit)} burns, "
-            f"reach {self.reach:.2f} m>"
+            f"<Dancer {self.name}: {self.body.stature:g} m tall, {held}, "
+            f"{counted(len(self.lit), 'burn')}, reach {self.reach:.2f} m>"
         )
 
     @property

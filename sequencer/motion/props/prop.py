@@ -21,7 +21,7 @@ from typing import Literal, NamedTuple, TypeAlias
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Floats, as_number, as_whole
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
 
@@ -36,6 +36,10 @@ TETHER_RADIUS = 0.01  # [m] half the thickness of a chain or leash; common pract
 SHAFT_RADIUS = {"poi": TETHER_RADIUS, "rope dart": TETHER_RADIUS, "staff": 0.015, "club": 0.025,
                 "fan": TETHER_RADIUS, "hoop": 0.012}  # [m] half the thickness; common practice  # fmt: skip
 CHORDS = 24  # chords that approximate a hoop's rim
+_UNITS = {
+    "length": "m", "mass": "kg", "wick_radius": "m", "flame_reach": "m", "behind": "m",
+    "spread": "rad", "head_mass": "kg",
+}  # fmt: skip
 
 
 class PropPoint(NamedTuple):
@@ -94,6 +98,9 @@ class Prop:
     head_mass: float = 0.0
 
     def __post_init__(self) -> None:
+        for name, unit in _UNITS.items():
+            as_number(name, getattr(self, name), unit)
+        as_whole("wicks", self.wicks)
         for name in ("length", "mass", "wick_radius"):
             value = getattr(self, name)
             if not (value > 0 and math.isfinite(value)):  # also catches nan

@@ -60,6 +60,7 @@ from sequencer.motion.trajectories.sphere import (
     polynomial,
     sphere_candidates,
 )
+from sequencer.units import counted
 
 STILL_SPEED = 1e-6  # [1/beat] a tether turning slower than this has no visible axis
 CLEAN = 0.03  # [m] from body and other prop, at the samples: the checks then find 2 cm to spare
@@ -85,7 +86,7 @@ class LinkLaw:
     tilt: tuple[float, float]  # [rad] of the plane about the tether, at the start and at the end
 
     def __repr__(self) -> str:
-        return f"<LinkLaw of {self.beats:g} beats>"
+        return f"<LinkLaw of {counted(float(self.beats), 'beat')}>"
 
     @property
     def period(self) -> float:

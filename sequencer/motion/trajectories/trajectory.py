@@ -22,6 +22,7 @@ from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.link_limits import HandSpace
 from sequencer.motion.trajectories.links import LinkLaw, link
 from sequencer.timing.position import TOUCH
+from sequencer.units import counted
 
 SpanKind = Literal["block", "link", "rest"]
 
@@ -85,7 +86,7 @@ class Trajectory:
 
     def __repr__(self) -> str:
         first, last = self.spans[0].start, self.spans[-1].end
-        return f"<Trajectory of {len(self.spans)} spans, beats {first:g} … {last:g}>"
+        return f"<Trajectory of {counted(len(self.spans), 'span')}, beats {first:g} … {last:g}>"
 
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...), blends included.

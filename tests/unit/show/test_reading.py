@@ -84,6 +84,19 @@ def test_every_fault_names_place_and_mend(old, new, where, says, mend):
     assert "\n" not in str(error)
 
 
+@pytest.mark.parametrize(
+    ("given", "ends"),
+    [
+        ("'1,500 mm'", "can be read as 1500 mm or as 1.500 mm; write one of these, without the comma [bad-value]"),
+        ("3 furlongs", """is not known; use one of m, cm, mm, km, ft, in, ', " [bad-value]"""),
+    ],
+)  # fmt: skip
+def test_a_quantity_that_says_how_to_mend_it_says_so_once(given, ends):
+    error = fault(GOOD.replace("width: 10 m", f"width: {given}"))
+    assert str(error).startswith("s.yaml:4:36: width: ")
+    assert str(error).endswith(ends)
+
+
 def test_several_faults_are_said_at_once_in_the_order_of_lines():
     error = fault(GOOD.replace("venue:", "venu: 3\nvenue:").replace("tether: 0.6", "tether: x"))
     assert isinstance(error, InputErrors)

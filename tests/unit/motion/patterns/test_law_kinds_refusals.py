@@ -54,7 +54,7 @@ WHO = {"beats": 4.0, "side": "right", "body": BODY}
         (lambda: Steps((0.0,), (1.0,)), "as many values as knots"),
         (lambda: Retimed(orbit(ratio=1, hand_radius=0.2, **WHO), 0.0, 0.0), "pace must be positive"),
         (lambda: pattern_rows("orbit", {}, beats=0), "beats must be positive"),
-        (lambda: pattern_rows("orbit", {}, per_beat=0), "rows are outside"),
+        (lambda: pattern_rows("orbit", {}, per_beat=0), "per_beat must be at least 1"),
         (lambda: pattern_rows("orbit", {"ratio": "x"}), "ratio must be a number"),
     ],
 )  # fmt: skip
