@@ -178,7 +178,7 @@ def test_a_call_that_is_cut_off_ends_as_if_it_had_not_been(
     assert stopped.returncode == (130 if interrupted else -9), stopped.stderr
     assert stopped.stdout == b""
     assert b"Traceback" not in stopped.stderr
-    assert (b"goes on where it was" in stopped.stderr) == interrupted
+    assert (b"finished runs are saved" in stopped.stderr) == interrupted
     # What is written when Ctrl-C is pressed is written to its end; what a kill leaves is not believed.
     assert len(list(parts.rglob("0*.json"))) == (1 if interrupted else 0)
     assert len(list(parts.rglob(".partial-*"))) == (0 if interrupted else 1)

@@ -297,7 +297,7 @@ def test_a_log_of_timed_burns_goes_before_what_is_stated(tmp_path):
     assert "shortest of 2 timed burns" in found["burn-reserve"].source
 
     (tmp_path / "burns.csv").unlink()
-    with pytest.raises(InputError, match="no such burn log"):
+    with pytest.raises(InputError, match="burn log not found"):
         safety_findings(staged(read, song()))
 
 

@@ -38,9 +38,9 @@ from sequencer.show.prop_records import usual_prop
 def test_list_filters():
     assert {p.family for p in chosen_patterns(family="weave")} == {"weave"}
     assert all(p.difficulty <= 1 for p in chosen_patterns(hardest=1))
-    names = [p.name for p in chosen_patterns(containing="LYING eight")]
+    names = [p.name for p in chosen_patterns(containing="SIDEWAYS figure")]
     assert names == ["infinity"]
-    assert "  infinity" in list_text(chosen_patterns(containing="lying eight"))
+    assert "  infinity" in list_text(chosen_patterns(containing="sideways figure"))
     assert list_text([]) == "no pattern matches\n"
 
 
@@ -268,7 +268,7 @@ def test_steps_fit_one_page(paper, size):
 def test_paper_must_be_known():
     with pytest.raises(ValueError, match="paper must be one of a4, letter"):
         steps_figure(one_pattern("pro-bend-4"), paper="a5")
-    with pytest.raises(ValueError, match="is no toroid"):
+    with pytest.raises(ValueError, match="is not a toroid"):
         steps_figure(one_pattern("extension"))
 
 
