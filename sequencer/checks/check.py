@@ -12,7 +12,7 @@ from typing import Literal, get_args
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.cautions import CONDITIONS, Condition
 from sequencer.findings import SEVERITIES, Severity
-from sequencer.staging.kept import kept_with
+from sequencer.staging.results import result_of
 from sequencer.staging.staged import Staged
 
 Codes = Mapping[str, tuple[Severity, ...]]
@@ -78,7 +78,7 @@ class Check:
         ValueError
             If it gives a code or a severity that it does not declare.
         """
-        return kept_with(show, self, lambda: self._as_declared(self.run(show)))
+        return result_of(show, self, lambda: self._as_declared(self.run(show)))
 
     def _as_declared(self, outcome: Outcome) -> Outcome:
         """The outcome, once each finding is known to be declared."""

@@ -24,7 +24,7 @@ from sequencer.facts.rule_book import RuleBook, rule_book
 from sequencer.facts.rule_kinds import Kind
 from sequencer.facts.sources import Source
 from sequencer.show.document import Document, PathKey, read_document
-from sequencer.staging.kept import once_per_show
+from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 from sequencer.units import VOLUMES, quantity
 

@@ -12,7 +12,7 @@ from sequencer.safety.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_o
 from sequencer.safety.house_rules import rules_of
 from sequencer.safety.posting import PostArea, Posting, propose_posts
 from sequencer.safety.watching import Duty, WatchPlan, watch_plan
-from sequencer.staging.kept import once_per_show
+from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 
 POST_ROOM = 3.0  # [m] beyond the performers' reach within which posts are sought

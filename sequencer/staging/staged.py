@@ -11,7 +11,7 @@ from sequencer.motion.patterns.library import Pattern, patterns
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Show
 from sequencer.show.reading import ReadShow
-from sequencer.staging.kept import Kept
+from sequencer.staging.results import Results
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 from sequencer.units import counted
@@ -107,7 +107,9 @@ class Staged:
     )  # stage, audience, ceiling, scenery and posts as geometry
     read: ReadShow | None = None  # the show file it was staged from, so that changes can be tried
     heard: Song | None = None  # the song before corrections
-    kept: Kept = field(default_factory=Kept, init=False, repr=False, compare=False)  # see there
+    results: Results = field(
+        default_factory=Results, init=False, repr=False, compare=False
+    )  # see there
 
     def __repr__(self) -> str:
         return (

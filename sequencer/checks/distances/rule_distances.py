@@ -6,7 +6,7 @@ from types import MappingProxyType
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.facts.rule_book import RuleBook
 from sequencer.safety.house_rules import rules_of
-from sequencer.staging.kept import once_per_show
+from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 
 _FIELDS: Mapping[str, str] = MappingProxyType(

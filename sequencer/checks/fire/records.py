@@ -15,7 +15,7 @@ from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding, Severity
 from sequencer.safety.burning import known_fuel
 from sequencer.safety.safety_plan import safety_plan
-from sequencer.staging.kept import once_per_show
+from sequencer.staging.results import once_per_show
 from sequencer.staging.staged import Staged
 
 LITRE = 1e-3  # [m³]

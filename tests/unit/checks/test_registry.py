@@ -228,11 +228,11 @@ def test_a_copy_of_a_checked_show_starts_without_its_results(show):
     from sequencer.checks.suite import checked
 
     before = checked(show)
-    assert show.kept
+    assert show.results
     copied = copy.deepcopy(show)
     changed = replace(show, file="other.yaml")
 
-    assert copied.kept == {}
-    assert changed.kept == {}
+    assert copied.results == {}
+    assert changed.results == {}
     assert checked(copied) == before
     assert checked(changed).show == "other.yaml"

@@ -11,41 +11,41 @@ from typing import Any, Protocol, TypeVar, cast
 T = TypeVar("T")
 
 
-class Kept(dict[Hashable, Any]):
+class Results(dict[Hashable, Any]):
     """Cached results of one show, keyed by what computed them."""
 
     def __reduce__(self) -> tuple[type["Kept"], tuple[()]]:
-        return Kept, ()  # another process computes its own
+        return Results, ()  # another process computes its own
 
 
-class Keeping(Protocol):
+class HasResults(Protocol):
     """Anything with a cache of results."""
 
     @property
-    def kept(self) -> Kept:
+    def results(self) -> Results:
         """Its cached results."""
         ...
 
 
-S = TypeVar("S", bound=Keeping)
+S = TypeVar("S", bound=HasResults)
 
 
-def kept_with(show: Keeping, key: Hashable, work: Callable[[], T]) -> T:
+def result_of(show: HasResults, key: Hashable, work: Callable[[], T]) -> T:
     """A result of a show, computed on the first call.
 
     Two threads that call at once may both compute it; both then get the same one. An error is not cached.
 
     Parameters
     ----------
-    show : Keeping
+    show : HasResults
     key : Hashable
         Cache key of the result.
     work : callable
         Computes it.
     """
-    if key not in show.kept:
-        show.kept.setdefault(key, work())
-    return cast("T", show.kept[key])
+    if key not in show.results:
+        show.results.setdefault(key, work())
+    return cast("T", show.results[key])
 
 
 def once_per_show(work: Callable[[S], T]) -> Callable[[S], T]:
@@ -53,6 +53,6 @@ def once_per_show(work: Callable[[S], T]) -> Callable[[S], T]:
 
     @wraps(work)
     def once(show: S) -> T:
-        return kept_with(show, work, lambda: work(show))
+        return result_of(show, work, lambda: work(show))
 
     return once

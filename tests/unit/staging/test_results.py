@@ -7,13 +7,13 @@ from dataclasses import dataclass, field, replace
 
 import pytest
 
-from sequencer.staging.kept import Kept, once_per_show
+from sequencer.staging.results import Results, once_per_show
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Show:
     title: str
-    kept: Kept = field(default_factory=Kept, init=False, repr=False, compare=False)
+    results: Results = field(default_factory=Results, init=False, repr=False, compare=False)
 
 
 @pytest.fixture
@@ -60,10 +60,10 @@ def test_results_do_not_travel_to_another_process(counted):
     letters, _ = counted
     show = Show(title="Wren")
     letters(show)
-    show.kept["unpicklable"] = lambda: None
+    show.results["unpicklable"] = lambda: None
 
-    assert pickle.loads(pickle.dumps(show)).kept == {}  # noqa: S301 - our own bytes
-    assert copy.deepcopy(show).kept == {}
+    assert pickle.loads(pickle.dumps(show)).results == {}  # noqa: S301 - our own bytes
+    assert copy.deepcopy(show).results == {}
     assert pickle.loads(pickle.dumps(show)).title == "Wren"  # noqa: S301 - our own bytes
 
 
