@@ -14,7 +14,7 @@ T = TypeVar("T")
 class Results(dict[Hashable, Any]):
     """Cached results of one show, keyed by what computed them."""
 
-    def __reduce__(self) -> tuple[type["Kept"], tuple[()]]:
+    def __reduce__(self) -> tuple[type["Results"], tuple[()]]:
         return Results, ()  # another process computes its own
 
 
