@@ -69,7 +69,12 @@ def test_a_tempo_change_on_a_beat_holds_from_it(tmp_path):
 
 def test_a_signature_begins_a_bar_and_cuts_the_one_before(tmp_path):
     """Three eighths of 7/8 short of its bar: a new bar all the same; the last of a moment counts."""
-    events = [(0, signed(7, 8)), (4 * 48, signed(5, 8)), (4 * 48, signed(3, 4)), (4 * 48 + 6 * 96 - 1, NOTE)]
+    events = [
+        (0, signed(7, 8)),
+        (4 * 48, signed(5, 8)),
+        (4 * 48, signed(3, 4)),
+        (4 * 48 + 6 * 96 - 1, NOTE),
+    ]
     count = given_count(saved(tmp_path, events))
     assert_allclose(count.beats, [0, 0.25, 0.5, 0.75, 1, 1.5, 2, 2.5, 3, 3.5], atol=1e-6)
     assert count.downbeats == (0.0, 1.0, 2.5)
@@ -195,7 +200,7 @@ def test_what_parts_columns(lines, mark):
 
 def test_commas_are_columns_where_one_row_cannot_be_read_two_ways(tmp_path):
     path = tmp_path / "taps.csv"
-    for text in ("1,2\n2,x\n3,1\n4,2\n", "1.5,1\n2,2\n3,1\n4,2\n", "1,1,x\n2,2\n3,1\n4,2\n"):
+    for text in ("1,2\n2,x\n3,1\n4,2\n", "1.5,1\n2,2\n3,1\n4,2\n", "1,1\n2,2,x\n3,1\n4,2\n"):
         path.write_text(text, encoding="utf-8")
         assert len(given_count(path).beats) == 4
     path.write_text("1:02,5\n1:03,5\n1:04,5\n1:05,5\n", encoding="utf-8")
