@@ -25,10 +25,10 @@ def test_a_place_strays_from_that_at_the_middle_as_far_as_its_speed_takes_it(dan
     for k, (low, high) in enumerate(zip(grid.start, grid.end, strict=True)):
         places = ada.floor.at(np.linspace(low, high, 1001)).place
         off = np.linalg.norm(places - grid.place[0, k], axis=1).max()
-        assert off <= grid.stray[0, k] + 1e-12
+        assert off <= grid.place_uncertainty[0, k] + 1e-12
     middle = int(np.searchsorted(grid.start, 4.0))
-    assert grid.stray[0, middle] == pytest.approx(15 / 8 * 0.5 / 2)
-    assert_allclose(grid.stray[0, grid.start >= 8.0], 0.0)
+    assert grid.place_uncertainty[0, middle] == pytest.approx(15 / 8 * 0.5 / 2)
+    assert_allclose(grid.place_uncertainty[0, grid.start >= 8.0], 0.0)
 
 
 def test_cells_are_cut_at_beats_bounds_and_changes_and_hold_the_largest_of_each(dance):
@@ -49,7 +49,7 @@ def test_cells_are_cut_at_beats_bounds_and_changes_and_hold_the_largest_of_each(
         assert_allclose(grid.acceleration[0, k], own.acceleration.max(axis=0)[:8])
         assert grid.reach[0, k] == pytest.approx(own.reach.max())
         assert grid.drawn[0, k] == pytest.approx(own.drawn.max())
-        assert_allclose(grid.swing[0, k], own.swing.max(axis=0))
+        assert_allclose(grid.hand_speed[0, k], own.hand_speed.max(axis=0))
 
 
 def places_apart(one, two, beats):

@@ -85,5 +85,5 @@ def test_where_there_is_no_way_the_distance_is_beyond_all_limits():
 
 def test_nobody_is_followed_for_no_time():
     assert farthest([], [], limit=1.0) == []
-    with pytest.raises(ValueError, match=r"Ada is followed from 2\.0 to 2\.0: no time"):
+    with pytest.raises(ValueError, match=r"Ada is followed from 2\.0 to 2\.0, an empty span"):
         closest([Followed(who="Ada", floor=WALK, start=2.0, end=2.0)], [], limit=1.0)

@@ -136,7 +136,7 @@ def test_knots_that_make_no_sense_are_refused(kind):
     for knots, values in (((0.0, 1.0), (1.0,)), ((0.0,), (1.0,))):
         with pytest.raises(ValueError, match="as many values as knots"):
             kind(knots, values)
-    with pytest.raises(ValueError, match="knots must rise"):
+    with pytest.raises(ValueError, match="knots must increase"):
         kind((0.0, 1.0, 1.0), (0.0, 1.0, 2.0))
     kind((0.0, 1.0), (0.0, 0.0))
 

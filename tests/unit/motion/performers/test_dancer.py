@@ -254,7 +254,7 @@ def test_reach_is_that_of_the_prop_or_of_the_elbow(across, length, reach):
     assert_allclose(pieces.edges, [0, 1, 2])
     assert_allclose(pieces.drawn, reach, rtol=1e-4)
     assert_allclose(pieces.reach, [reach + 0.07, reach], rtol=1e-4)
-    assert_allclose(pieces.swing, [[0, 0.5]] * 2)
+    assert_allclose(pieces.hand_speed, [[0, 0.5]] * 2)
 
 
 @pytest.mark.parametrize(
@@ -274,4 +274,4 @@ def test_a_shoulder_that_sways_moves_no_faster_than_its_bound(dance, bent, share
         assert share * pieces.speed[0, point] < speed[point] <= pieces.speed[0, point]
         assert 0.9 * share * pieces.acceleration[0, point] < push[point]
         assert push[point] <= pieces.acceleration[0, point]
-    assert np.all(pieces.swing[0] >= speed[[2, 5]])
+    assert np.all(pieces.hand_speed[0] >= speed[[2, 5]])

@@ -251,7 +251,7 @@ def test_links_take_time():
 
 
 NONE_APART = {
-    "hand": 0.0, "hand_velocity": 0.0, "tether": 0.0, "axis": 0.0, "plane": 0.0, "rate": 1.0,
+    "hand": 0.0, "hand_velocity": 0.0, "tether": 0.0, "axis": 0.0, "plane": 0.0, "rate_ratio": 1.0,
     "head_velocity": 0.0,
 }  # fmt: skip
 EDGES = {  # docs/motion.md, section 5, and the two velocities of this project
@@ -275,7 +275,7 @@ def test_each_tolerance_alone_decides_at_its_edge(which):
     [(0.8, True), (0.799, False), (1.25, True), (1.251, False), (0.0, False), (np.inf, False)],
 )
 def test_the_ratio_of_rates_decides_at_both_edges(rate, joined):
-    assert bool(gap_of(rate=rate).within(Tolerances())) is joined
+    assert bool(gap_of(rate_ratio=rate).within(Tolerances())) is joined
 
 
 def test_where_a_tether_stands_its_axis_does_not_count():
@@ -320,14 +320,14 @@ def test_a_gap_is_measured_between_two_states():
     assert float(gap.tether) == pytest.approx(0.5)
     assert float(gap.axis) == pytest.approx(np.pi)
     assert float(gap.plane) == pytest.approx(np.pi / 2)
-    assert float(gap.rate) == pytest.approx(1.5)
+    assert float(gap.rate_ratio) == pytest.approx(1.5)
     # heads: half the tether's rates, 1 m/beat along y against 1.5 across the tether the other way
     heads = np.array([1.5 * np.sin(0.5), -1.5 * np.cos(0.5) - 1.0, 2.0])
     assert float(gap.head_velocity) == pytest.approx(np.linalg.norm(heads))
     still = state((0, 0, 1), (0, 0, 0), 0.0, 0.0, (0, 0, 1))
-    assert float(gap_between(still, still, 0.5).rate) == 1.0
-    assert float(gap_between(still, first, 0.5).rate) == np.inf
-    assert float(gap_between(first, still, 0.5).rate) == 0.0
+    assert float(gap_between(still, still, 0.5).rate_ratio) == 1.0
+    assert float(gap_between(still, first, 0.5).rate_ratio) == np.inf
+    assert float(gap_between(first, still, 0.5).rate_ratio) == 0.0
     assert np.isnan(gap_between(first, still, 0.5).axis)
 
 
