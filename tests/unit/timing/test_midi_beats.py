@@ -206,3 +206,10 @@ def test_commas_are_columns_where_one_row_cannot_be_read_two_ways(tmp_path):
     path.write_text("1:02,5\n1:03,5\n1:04,5\n1:05,5\n", encoding="utf-8")
     with pytest.raises(InputError, match=r"time 1:02\.5 or as the time 1:02 and a second"):
         given_count(path)
+
+
+def test_a_time_given_twice_is_refused(tmp_path):
+    path = tmp_path / "taps.txt"
+    path.write_text("1\n2\n2\n3\n4\n", encoding="utf-8")
+    with pytest.raises(InputError, match="2 s comes after 2 s"):
+        given_count(path)

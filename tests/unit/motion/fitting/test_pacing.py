@@ -174,3 +174,30 @@ def test_twist_is_the_largest_of_a_period_and_holds_a_prop_within_its_limit():
     assert needed >= least * 0.99
     for torque, held in ((needed * 1.001, True), (needed * 0.999, False)):
         assert pacing._holds([law], heavy, 100 / 60, Pace(torque=torque)) == held
+
+
+@pytest.mark.parametrize(("turning", "rests"), [(0.34, True), (0.36, False), (0.9, False)])
+def test_a_tether_rests_that_turns_slower_than_a_third_of_pi_a_beat(turning, rests):
+    """At its top, one of 64 looks; elsewhere it turns ten times as fast."""
+    zero, up = np.zeros((64, 3)), np.array([0.0, 0.0, 1.0])
+    first = np.arange(64)[:, None] == 0
+    motion = Motion(
+        hand=zero, hand_rate=zero, hand_acceleration=zero, tether=np.where(first, up, -up),
+        tether_rate=np.where(first, [turning * np.pi, 0, 0], [10 * np.pi, 0, 0]),
+        tether_acceleration=zero, plane=zero + [0.0, 1.0, 0.0],
+    )  # fmt: skip
+    found = least_pull(motion, length=0.5, beats_per_second=1.0)
+    expected = np.inf if rests else 0.5 * (turning * np.pi) ** 2 - GRAVITY
+    assert found == pytest.approx(expected)
+
+
+def test_a_tether_rests_that_turns_less_than_half_as_fast_as_it_ever_does():
+    for share, rests in ((0.49, True), (0.51, False)):
+        zero, up = np.zeros((64, 3)), np.array([0.0, 0.0, 1.0])
+        first = np.arange(64)[:, None] == 0
+        motion = Motion(
+            hand=zero, hand_rate=zero, hand_acceleration=zero, tether=np.where(first, up, -up),
+            tether_rate=np.where(first, [share, 0, 0], [1.0, 0, 0]), tether_acceleration=zero,
+            plane=zero + [0.0, 1.0, 0.0],
+        )  # fmt: skip
+        assert np.isinf(least_pull(motion, length=0.5, beats_per_second=1.0)) == rests
