@@ -218,3 +218,17 @@ def test_what_is_danced_changes_with_those_kinds_alone(kind):
 
     assert edit(kind).of_trajectories
     assert not any(edit(k).of_trajectories for k in ("place", "way", "widen", "turn", "facing"))
+
+
+def test_a_path_is_bent_by_half_metres_up_to_three():
+    found = list(edits._ways(stage(WALK), conflict(12.0, 28.0)))
+    alone = [edit.cost for edit in found if len(edit.changes[0][1]) == 1]
+    assert sorted(set(alone)) == [0.5, 1.0, 1.5, 2.0, 2.5, 3.0]
+    assert len(alone) == 6 * 4
+
+
+@pytest.mark.parametrize(("far", "walks"), [(0.4, False), (0.6, True), (1.4, True)])
+def test_only_who_walks_more_than_half_a_metre_can_be_sent_round(far, walks):
+    text = WALK.replace("Birch: {at: [3, 6]}", f"Birch: {{at: [3, {4 + far}]}}")
+    found = list(edits._ways(stage(text), conflict(12.0, 28.0)))
+    assert any("Birch" in edit.changes[0][1] for edit in found) == walks

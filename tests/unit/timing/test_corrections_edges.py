@@ -169,3 +169,12 @@ def test_a_track_without_beats_has_sections_by_the_clock_alone():
 def test_energy_is_the_mean_of_every_second_that_a_span_touches(song, start, end, expected):
     assert _mean_energy(song, start, end) == expected
     assert _mean_energy(replace(song, energy=()), start, end) == 0.0
+
+
+def test_bars_put_in_move_with_the_bar_nearest_to_the_new_one(song):
+    """Bars at beats 0, 4, 6, 10 and 14 (one of two put in): one at beat 11 moves all by one, not by eleven."""
+    odd = replace(
+        song, downbeats=tuple(song.beats[k] for k in (0, 4, 6, 10, 14)), bar_confidence=()
+    )
+    moved = corrected(odd, Corrections(one=Clock(song.beats[11])))
+    assert moved.downbeats == tuple(song.beats[k] for k in (1, 5, 7, 11, 15))

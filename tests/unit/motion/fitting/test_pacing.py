@@ -184,7 +184,7 @@ def test_a_tether_rests_that_turns_slower_than_a_third_of_pi_a_beat(turning, res
     motion = Motion(
         hand=zero, hand_rate=zero, hand_acceleration=zero, tether=np.where(first, up, -up),
         tether_rate=np.where(first, [turning * np.pi, 0, 0], [10 * np.pi, 0, 0]),
-        tether_acceleration=zero, plane=zero + [0.0, 1.0, 0.0],
+        tether_acceleration=zero, plane=np.tile([0.0, 1.0, 0.0], (64, 1)),
     )  # fmt: skip
     found = least_pull(motion, length=0.5, beats_per_second=1.0)
     expected = np.inf if rests else 0.5 * (turning * np.pi) ** 2 - GRAVITY
@@ -198,6 +198,6 @@ def test_a_tether_rests_that_turns_less_than_half_as_fast_as_it_ever_does():
         motion = Motion(
             hand=zero, hand_rate=zero, hand_acceleration=zero, tether=np.where(first, up, -up),
             tether_rate=np.where(first, [share, 0, 0], [1.0, 0, 0]), tether_acceleration=zero,
-            plane=zero + [0.0, 1.0, 0.0],
+            plane=np.tile([0.0, 1.0, 0.0], (64, 1)),
         )  # fmt: skip
         assert np.isinf(least_pull(motion, length=0.5, beats_per_second=1.0)) == rests

@@ -48,7 +48,7 @@ class Box:
         if size is not None and size > 5.0:
             raise ValueError("too large")
 
-    def moves_of(self, fit):
+    def moves_of(self, _fit):
         return {side: MOVES[side] for side in self.dance.sides}
 
     def places(self, moves, postures):

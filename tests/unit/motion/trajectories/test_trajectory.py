@@ -338,3 +338,18 @@ def test_what_may_turn_faster_may_be_mixed_less(bound):
                 Known((0, 0, 0), angle=(angle, 0.0), bounds=own[1]),
             ).spans
             assert _can_mix(before, after, 4.0, half) == (off > 0)
+
+
+@pytest.mark.parametrize(
+    ("first", "last", "half"),
+    [(4.0, 4.0, 0.25), (0.3, 4.0, 0.15), (4.0, 0.3, 0.15), (0.5, 0.6, 0.25), (0.4, 0.2, 0.1)],
+)
+def test_a_blend_takes_at_most_half_of_either_block(first, last, half):
+    """A quarter of a beat to either side where both have it."""
+    laws = Known((0, 0, 0)), Known((0.05, 0, 0))
+    spans = (
+        Span(start=0.0, end=first, law=laws[0], origin=0.0, kind="block", label="a"),
+        Span(start=first, end=first + last, law=laws[1], origin=0.0, kind="block", label="b"),
+    )
+    (blend,) = Trajectory(spans).blends
+    assert blend.half == pytest.approx(half)
