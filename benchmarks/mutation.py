@@ -47,8 +47,7 @@ FIRE = (
     "facts/pool_fires.py", "facts/radiation.py", "safety/burning.py", "safety/fuel_plan.py",
 )  # fmt: skip
 NEAR = ("unit/motion", "unit/geometry", "unit/timing", "unit/safety", "unit/facts", "unit/staging",
-        "unit/planning", "unit/checks/distances/test_clearance.py",
-        "unit/checks/distances/test_space_mends.py", "property", "reference")  # fmt: skip
+        "unit/planning", "unit/checks/distances", "property", "reference")  # fmt: skip
 DEEP = (*NEAR, "unit", "golden", "cli")
 SKIPPED = ("test_startup.py", "test_rotation_js.py")  # processes and a browser, not arithmetic here
 FACTOR = 10.0  # times the unmutated time: beyond it a mutant is taken to be endless

@@ -85,7 +85,9 @@ def _from_text(path: Path, content: bytes) -> Corrections:
     mark = _separator([line for _, line in lines])
     rows = [(n, _cells(line, mark)) for n, line in lines]
     when, where = 0, 1
-    if rows and any(part.isalpha() for cell in rows[0][1] for part in cell[:1]):
+    first = rows[0][1] if rows else []
+    named = any(part.isalpha() for cell in first for part in cell[:1])
+    if named and all(_seconds(cell) is None for cell in first):  # a time makes it a row of data
         heads = [cell.lower() for cell in rows[0][1]]
         when = next((heads.index(name) for name in _TIMES if name in heads), 0)
         where = next((heads.index(name) for name in _PLACES if name in heads), -1)

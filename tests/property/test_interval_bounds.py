@@ -94,7 +94,7 @@ def test_no_distance_of_what_stands_still_is_below_its_bound(dance, seed, measur
     centre = grid.start[cell] + half + draw.uniform(0, 1, n) * (width - 2 * half)
 
     def sampled(at, wide):
-        return kernel.height_above(np.zeros(n, int), cell, at, wide, np.inf)
+        return kernel.sampled(np.zeros(n, int), cell, at, wide, np.inf)
 
     whole = sampled(centre, half)
     for share in np.linspace(-0.98, 0.98, 13):

@@ -1,7 +1,7 @@
 """Smallest distance of every pair of dancers, proven, and when it is below a requirement.
 
 Stage frame [m], beats. A dancer is seven capsules, nine with props that extend behind the hand
-(`motion.performers.parts.PARTS`); the distance of two dancers is the smallest distance between a part of
+(`motion.performers.body_parts.PARTS`); the distance of two dancers is the smallest distance between a part of
 one and a part of the other, radii subtracted.
 
 Three steps, each only for what the previous one leaves undecided:

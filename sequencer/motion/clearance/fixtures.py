@@ -113,14 +113,14 @@ def encounters(
     if measure in {"flames", "wicks"}:
         looked = looked & np.array([bool(dancer.props) for dancer in dancers])[:, None]
     want = looked & (gap < required[:, None])
-    height_above = np.zeros_like(want)
+    searched = np.zeros_like(want)
     value: Floats = np.full(len(dancers), np.inf)
     at: Floats = np.full(len(dancers), np.nan)
     part: Ints = np.full(len(dancers), -1, dtype=np.int64)
     spans: Spans | None = None
     evaluations = 0
-    while np.any(want & ~height_above):
-        who, cell = np.nonzero(want & ~height_above)
+    while np.any(want & ~searched):
+        who, cell = np.nonzero(want & ~searched)
         found = kernel.searched(who, cell, required, value, tolerance)
         evaluations += found.evaluations
         better = found.value < value
@@ -129,8 +129,8 @@ def encounters(
         part = np.where(better, found.label, part)
         # Cells added later lie beyond the requirement: only the first search finds spans.
         spans = found.spans if spans is None else spans
-        height_above |= want
-        want = looked & (gap < value[:, None] - tolerance) & np.any(height_above, axis=1)[:, None]
+        searched |= want
+        want = looked & (gap < value[:, None] - tolerance) & np.any(searched, axis=1)[:, None]
     if spans is None:
         none = np.zeros(0)
         spans = Spans(group=none.astype(np.int64), start=none, end=none)
@@ -183,7 +183,7 @@ class _Kernel:
         """Search the given cells of the given dancers."""
 
         def sample(rows: Ints, centre: Floats, half: Floats, enough: Floats) -> Sample:
-            return self.height_above(who[rows], cell[rows], centre, half, enough)
+            return self.sampled(who[rows], cell[rows], centre, half, enough)
 
         return search(
             sample,
@@ -195,7 +195,7 @@ class _Kernel:
             tolerance=tolerance,
         )
 
-    def height_above(
+    def sampled(
         self, i: Ints, c: Ints, centre: Floats, half: Floats, enough: Floats | float
     ) -> Sample:
         """Values and bounds for dancers i over intervals within cells c."""

@@ -35,7 +35,7 @@ def closest(first: Dancer, second: Dancer, beats: ArrayLike) -> Closest:
 
     Notes
     -----
-    Source: every part against every part, `geometry.distances.segment_segment`. Exact at the given
+    Source: every part against every part, `geometry.segments.segment_segment`. Exact at the given
     instants; nothing is implied in between.
     """
     beat = as_floats("beats", beats)

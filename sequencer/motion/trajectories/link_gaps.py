@@ -4,7 +4,7 @@ A prop is a set of rods on rays from the hand; the bodies to keep clear of are c
 The nearest points of a rod h + s·u and an axis p + t·a follow from dot products of u, a and h − p, which
 many hand paths and tether paths share. A hoop's rim is represented by the points where its chords meet.
 Frame: body frame [m].
-Source: nearest points of segments, `geometry.distances`; nothing is implied between samples.
+Source: nearest points of segments, `geometry.segments`; nothing is implied between samples.
 """
 
 import math

@@ -5,6 +5,7 @@ import pytest
 from scipy import stats
 
 from sequencer.errors import InputError, InputErrors
+from sequencer.facts import burn_log
 from sequencer.facts.burn_log import TimedBurn, estimate, matching, parse_burn_log, read_burn_log
 from sequencer.facts.burn_times import BurnTime, default_burn_time
 from sequencer.facts.fuels import fuel
@@ -171,3 +172,14 @@ def test_defaults_say_that_they_are():
         default_burn_time(fuel("kerosene"), soak=-1.0, wick_area=0.01)
     with pytest.raises(ValueError, match="must be positive"):
         BurnTime(seconds=0.0, basis="stated", source="")
+
+
+@pytest.mark.parametrize(
+    ("text", "seconds"),
+    [
+        ("0.5", 0.5), ("3600", 3600.0), ("60:00", 3600.0), ("2:05", 125.0), ("90s", 90.0),
+        ("0", None), ("-0.5", None), ("3600.1", None), ("0:00", None), ("soon", None), ("nan", None),
+    ],
+)  # fmt: skip
+def test_a_burn_lasts_longer_than_no_time_and_an_hour_at_most(text, seconds):
+    assert burn_log._seconds(text) == seconds

@@ -120,3 +120,11 @@ def test_midi_tempo_and_signature(tmp_path):
         count.beats, [0, 0.5, 1, 1.5, 2, 3, 4, 5, 6, 7.5, 9, 10.5], atol=1e-6
     )
     assert count.downbeats == (0.0, 2.0, 6.0, 9.0)
+
+
+def test_a_word_beside_the_first_time_makes_no_heading(tmp_path):
+    """The first beat of a table without a heading is not lost because it is named."""
+    path = tmp_path / "taps.csv"
+    path.write_text("0.5,downbeat\n1.0,x\n1.5,x\n2.0,x\n2.5,downbeat\n", encoding="utf-8")
+
+    assert given_count(path).beats[0] == 0.5

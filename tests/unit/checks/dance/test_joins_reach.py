@@ -42,7 +42,7 @@ def test_reach_on_a_link_is_that_of_the_moved_body(beyond, carriage, far):
     )  # fmt: skip
     block = Span(start=8.0, end=12.0, law=law, origin=8.0, kind="block", label="held")
     trajectory = assembled(
-        [block], rest("right", BODY, POI), room=hand_space_of(BODY, "right", POI)
+        [block], rest("right", BODY, POI), space=hand_space_of(BODY, "right", POI)
     )
     dancer = SimpleNamespace(body=BODY, carriage=carriage)
     for k in (1, 3):

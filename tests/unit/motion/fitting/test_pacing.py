@@ -5,7 +5,8 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.fitting.pacing import CYCLE_SHARES, Pace, least_pull, usual_cycle
+from sequencer.motion.fitting import pacing
+from sequencer.motion.fitting.pacing import CYCLE_SHARES, Pace, least_pull, twist, usual_cycle
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.library import cycle_beats, law_for
 from sequencer.motion.props.prop import Prop
@@ -125,3 +126,78 @@ def test_both_hands_of_a_hybrid_must_hold():
     """At 160 beats a minute the right hand alone could go on in two beats."""
     assert cycle_beats("extension-with-antispin", {}) == 2
     assert beats("extension-with-antispin", 160) == 4
+
+
+def test_twist_is_the_moment_of_the_masses_about_the_hand():
+    """Σ m·u·d × (h″ + u·d″) over a rod cut into pieces, and the weight's lever by its level part.
+
+    Source: moment of inertial forces about a point, any mechanics text; only the two sizes are added, so
+    that it bounds every facing.
+    """
+    club = Prop(length=0.5, behind=0.12, mass=0.6, wick_radius=0.04, kind="club")
+    spots = [spot.along for spot in club.heads]
+    cuts = np.linspace(-club.behind, club.length, 4001)
+    along = np.concatenate([(cuts[1:] + cuts[:-1]) / 2, spots])
+    frame = club.mass - club.head_mass * len(spots)
+    masses = np.concatenate([np.full(4000, frame / 4000), [club.head_mass] * len(spots)])
+    draw = np.random.default_rng(3)
+    tether = draw.normal(size=(7, 3))
+    tether /= np.linalg.norm(tether, axis=1)[:, None]
+    hand, turning = draw.normal(size=(2, 7, 3))
+    zero = np.zeros((7, 3))
+    for n in range(7):
+        motion = Motion(
+            hand=zero[:1], hand_rate=zero[:1], hand_acceleration=hand[n : n + 1], plane=zero[:1],
+            tether=tether[n : n + 1], tether_rate=zero[:1], tether_acceleration=turning[n : n + 1],
+        )  # fmt: skip
+        at = along[:, None] * tether[n]
+        pushed = masses[:, None] * (hand[n] + along[:, None] * turning[n]) * 1.7**2
+        moving = np.linalg.norm(np.cross(at, pushed).sum(axis=0))
+        down = np.array([0.0, 0.0, -GRAVITY])
+        weight = np.linalg.norm(np.cross(at, masses[:, None] * down).sum(axis=0))
+        assert_allclose(twist(motion, club, 1.7), moving + weight, rtol=1e-6)
+
+
+def test_twist_is_the_largest_of_a_period_and_holds_a_prop_within_its_limit():
+    """A staff turned about its middle by a steady hand has no lever of weight: I·ω′ alone."""
+    level = np.tile([1.0, 0.0, 0.0], (3, 1))
+    turning = np.array([[0.0, 1, 0], [0, 3, 0], [0, 2, 0]])
+    motion = Motion(
+        hand=0 * level, hand_rate=0 * level, hand_acceleration=0 * level, plane=0 * level,
+        tether=level, tether_rate=0 * level, tether_acceleration=turning,
+    )  # fmt: skip
+    assert_allclose(twist(motion, STAFF, 2.0), 4 * STAFF.inertia * 3)
+    heavy = Prop(length=0.5, behind=0.0, mass=0.8, wick_radius=0.04, kind="club")
+    least = heavy.mass * heavy.centre_of_mass * GRAVITY
+    law = law_for("static-spin", {}, side="right", body=Body(stature=1.7), tether=0.5, beats=1.0)
+    needed = twist(law.at(np.arange(256) / 256), heavy, 100 / 60)
+    assert needed >= least * 0.99
+    for torque, held in ((needed * 1.001, True), (needed * 0.999, False)):
+        assert pacing._holds([law], heavy, 100 / 60, Pace(torque=torque)) == held
+
+
+@pytest.mark.parametrize(("turning", "rests"), [(0.34, True), (0.36, False), (0.9, False)])
+def test_a_tether_rests_that_turns_slower_than_a_third_of_pi_a_beat(turning, rests):
+    """At its top, one of 64 looks; elsewhere it turns ten times as fast."""
+    zero, up = np.zeros((64, 3)), np.array([0.0, 0.0, 1.0])
+    first = np.arange(64)[:, None] == 0
+    motion = Motion(
+        hand=zero, hand_rate=zero, hand_acceleration=zero, tether=np.where(first, up, -up),
+        tether_rate=np.where(first, [turning * np.pi, 0, 0], [10 * np.pi, 0, 0]),
+        tether_acceleration=zero, plane=np.tile([0.0, 1.0, 0.0], (64, 1)),
+    )  # fmt: skip
+    found = least_pull(motion, length=0.5, beats_per_second=1.0)
+    expected = np.inf if rests else 0.5 * (turning * np.pi) ** 2 - GRAVITY
+    assert found == pytest.approx(expected)
+
+
+def test_a_tether_rests_that_turns_less_than_half_as_fast_as_it_ever_does():
+    for share, rests in ((0.49, True), (0.51, False)):
+        zero, up = np.zeros((64, 3)), np.array([0.0, 0.0, 1.0])
+        first = np.arange(64)[:, None] == 0
+        motion = Motion(
+            hand=zero, hand_rate=zero, hand_acceleration=zero, tether=np.where(first, up, -up),
+            tether_rate=np.where(first, [share, 0, 0], [1.0, 0, 0]), tether_acceleration=zero,
+            plane=np.tile([0.0, 1.0, 0.0], (64, 1)),
+        )  # fmt: skip
+        assert np.isinf(least_pull(motion, length=0.5, beats_per_second=1.0)) == rests

@@ -1,6 +1,7 @@
 """Numbers along the beats: derivatives by sympy, limits against dense maxima."""
 
 from dataclasses import replace
+from itertools import pairwise
 
 import numpy as np
 import pytest
@@ -157,3 +158,20 @@ def test_limits_grow_with_the_values(name, share):
 def test_knots_may_be_as_near_as_they_like():
     for kind in (Steps, CosineSteps, Spline):
         assert kind((0.0, 0.25, 0.5), (0.0, 1.0, 0.0)).limits()[0] > 3.0
+
+
+@pytest.mark.parametrize("seed", range(3))
+def test_a_spline_s_limits_are_those_of_its_pieces_to_a_millionth(seed):
+    """Second and third derivatives are largest at knots: differences of the second tell both."""
+    draw = np.random.default_rng(seed)
+    knots = np.concatenate([[0.0], np.cumsum(draw.uniform(0.3, 1.5, 6))])
+    phase = Spline(tuple(knots), (*draw.normal(size=6), 0.4))
+    inside = [np.linspace(a + 1e-9, b - 1e-9, 200) for a, b in pairwise(knots)]
+    second = [phase.at(beats)[2] for beats in inside]
+    _, bend, jerk, snap = phase.limits()
+    assert bend == pytest.approx(max(np.abs(each).max() for each in second), rel=1e-6)
+    steps = zip(second, inside, strict=True)
+    assert jerk == pytest.approx(
+        max(np.abs(np.diff(s) / np.diff(b)).max() for s, b in steps), rel=1e-6
+    )
+    assert snap == np.inf

@@ -105,3 +105,18 @@ def test_a_tether_never_gets_shorter_than_half_of_it():
     ]
     assert min(lengths) == 0.3
     assert max(lengths) > 0.6
+
+
+@pytest.mark.parametrize("kind", ["place", "facing", "timing", "tether", "hand"])
+def test_an_error_is_from_zero_to_ten(kind):
+    assert getattr(Spread(**{kind: 0.0}), kind) == 0.0
+    assert getattr(Spread(**{kind: 9.99}), kind) == 9.99
+    for value in (-1e-9, -0.5, 10.0, float("nan")):
+        with pytest.raises(ValueError, match=f"{kind} must be 0 to 10"):
+            Spread(**{kind: value})
+
+
+def test_a_tempo_error_is_at_most_a_twentieth():
+    assert Spread(tempo=0.05).tempo == 0.05
+    with pytest.raises(ValueError, match=r"at most 0\.05"):
+        Spread(tempo=0.0501)

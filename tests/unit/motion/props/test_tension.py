@@ -259,3 +259,50 @@ def test_a_head_let_go_flies_no_farther_than_at_any_angle():
 def test_a_tempo_is_positive(tempo):
     with pytest.raises(ValueError, match="tempo must be positive"):
         beats_a_second(tempo)
+
+
+class Nodding:
+    """A hand pushed steadily by 50 m/beat² along −x under a tether that leans towards +x and nods up between looks.
+
+    φ = 80° + 1.6°·(1 + cos 2π(t − ¼)) over the level, and 0.1 rad·(1 − x²)³ more about ¾; with a
+    tether of no length to speak of A = 50·cos φ, whose slope is |d'||h″| alone.
+    """
+
+    period, push, wide, amp = 1.0, 50.0, 1.9e-3, 0.1
+
+    def _angle(self, t):
+        x = np.clip((t - 0.75) / self.wide, -1, 1)
+        turn = 2 * np.pi * (t - 0.25)
+        broad = np.radians(1.6)
+        angle = np.radians(80) + broad * (1 + np.cos(turn)) + self.amp * (1 - x**2) ** 3
+        rate = -2 * np.pi * broad * np.sin(turn) - self.amp * 6 * x * (1 - x**2) ** 2 / self.wide
+        bend = -((2 * np.pi) ** 2) * broad * np.cos(turn)
+        bend -= self.amp * 6 * (1 - x**2) * (1 - 5 * x**2) / self.wide**2
+        return angle, rate, bend
+
+    def at(self, beats):
+        angle, rate, bend = (each[..., None] for each in self._angle(np.asarray(beats, float)))
+        zero = np.zeros_like(angle)
+        out = np.concatenate([np.cos(angle), zero, np.sin(angle)], axis=-1)
+        aside = np.concatenate([-np.sin(angle), zero, np.cos(angle)], axis=-1)
+        return Motion(
+            hand=0 * out, hand_rate=0 * out, hand_acceleration=0 * out - [self.push, 0, 0],
+            tether=out, tether_rate=rate * aside, tether_acceleration=bend * aside - rate**2 * out,
+            plane=0 * out,
+        )  # fmt: skip
+
+    def bounds(self):
+        _, rate, bend = self._angle(0.75 + np.linspace(-1, 1, 20_001) * 2e-3)
+        w = 1.01 * np.max(np.abs(rate))
+        return Bounds(
+            hand_speed=0.0, hand_acceleration=self.push, turn_rate=w, hand_reach=0.0,
+            turn_acceleration=np.hypot(1.01 * np.max(np.abs(bend)), w**2), hand_jerk=0.0,
+        )  # fmt: skip
+
+
+def test_a_tether_that_leans_out_of_the_push_between_two_looks_is_not_missed():
+    """With the slope |d'||h″| of A left out, the moment would stay unseen: 90° − 85.7° of push is little."""
+    law, length = Nodding(), 1e-9
+    angle = law._angle(0.75 + np.linspace(-1, 1, 400_001) * 1e-3)[0]
+    low = 60 * np.sqrt(np.max(GRAVITY * np.sin(angle) / (law.push * np.cos(angle))))
+    assert lowest_tempo(law, length=length).lowest == pytest.approx(low, rel=1e-4)

@@ -1,6 +1,7 @@
 """Verdicts at boundaries, links' limits, remedies, the matrix of the vocabulary."""
 
 from dataclasses import replace
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -357,3 +358,22 @@ def test_the_matrix_tells_shift_and_length_of_link_only_where_there_is_one():
             assert np.isnan(matrix.shift[i, k]) != shifted
             assert not shifted or matrix.shift[i, k] == own.shift
     assert "needs a link" in {matrix.verdict(a, b) for a in names for b in names}
+
+
+def test_the_usual_tolerances_are_those_of_the_page_on_motion():
+    """docs/motion.md, section 5: typed here again."""
+    usual = Tolerances()
+    assert (usual.hand, usual.hand_velocity, usual.head_velocity) == (0.15, 2.0, 3.0)
+    assert (usual.tether_deg, usual.axis_deg, usual.rate_ratio) == (20.0, 20.0, (0.8, 1.25))
+
+
+@pytest.mark.parametrize(
+    ("period", "shifts"),
+    [
+        (np.inf, [0.0]), (1.0, [0.0, 0.25, 0.75, 0.5]), (0.2, [0.0]), (0.25, [0.0]),
+        (1.1, [0.0, 1.0, 0.25, 0.75, 0.5]),
+    ],
+)  # fmt: skip
+def test_shifts_are_quarters_of_a_beat_nearest_to_none_first(period, shifts):
+    """Round the period: a shift by nearly all of it is a small one the other way."""
+    assert shifts_of(SimpleNamespace(period=period)).tolist() == shifts

@@ -9,7 +9,7 @@ from numpy.testing import assert_allclose
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.trajectory import _BOUND_PIECES as PIECES
-from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.motion.trajectories.trajectory import Span, Trajectory, _can_mix
 
 STILL = Bounds(
     hand_speed=0.0, hand_acceleration=0.0, turn_rate=0.0, turn_acceleration=0.0, hand_reach=5.0,
@@ -309,3 +309,47 @@ def test_rates_of_a_course_are_differences_before_in_and_after_a_blend(last):
         "plane",
     ):
         assert_allclose(getattr(grid, name).reshape(6, 3), getattr(state, name)[:6])
+
+
+@pytest.mark.parametrize("turning", [0.0, 1.0])
+@pytest.mark.parametrize("off", [-0.01, 0.01])
+def test_tethers_may_be_mixed_while_they_stay_within_75_degrees(turning, off):
+    """The widest angle is at an end of the blend; between 129 looks it grows by both turns over half a step."""
+    half, bound = 0.25, 0.5
+    bounds = replace(STILL, turn_rate=bound)
+    allowed = np.cos(np.radians(75)) + 2 * bound * half / 128
+    between = np.arccos(allowed + off) - turning * half
+    first = Known((0, 0, 0), angle=(0.3, 0.0), bounds=bounds)
+    last = Known((0, 0, 0), angle=(0.3 + between, turning), bounds=bounds)
+    before, after = joined(first, last).spans
+    assert _can_mix(before, after, 4.0, half) == (off > 0)
+
+
+@pytest.mark.parametrize("bound", [0.2, 2.0])
+def test_what_may_turn_faster_may_be_mixed_less(bound):
+    """Each of the two turns counts."""
+    half = 0.25
+    for k in (0, 1):
+        own = [replace(STILL, turn_rate=bound * (k == n)) for n in (0, 1)]
+        for off in (-1e-4, 1e-4):
+            angle = np.arccos(np.cos(np.radians(75)) + bound * half / 128 + off)
+            before, after = joined(
+                Known((0, 0, 0), bounds=own[0]),
+                Known((0, 0, 0), angle=(angle, 0.0), bounds=own[1]),
+            ).spans
+            assert _can_mix(before, after, 4.0, half) == (off > 0)
+
+
+@pytest.mark.parametrize(
+    ("first", "last", "half"),
+    [(4.0, 4.0, 0.25), (0.3, 4.0, 0.15), (4.0, 0.3, 0.15), (0.5, 0.6, 0.25), (0.4, 0.2, 0.1)],
+)
+def test_a_blend_takes_at_most_half_of_either_block(first, last, half):
+    """A quarter of a beat to either side where both have it."""
+    laws = Known((0, 0, 0)), Known((0.05, 0, 0))
+    spans = (
+        Span(start=0.0, end=first, law=laws[0], origin=0.0, kind="block", label="a"),
+        Span(start=first, end=first + last, law=laws[1], origin=0.0, kind="block", label="b"),
+    )
+    (blend,) = Trajectory(spans).blends
+    assert blend.half == pytest.approx(half)
