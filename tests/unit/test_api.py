@@ -68,8 +68,8 @@ def test_importing_loads_nothing_heavy():
     assert in_python(code) == "[]"
 
 
-@pytest.mark.parametrize("name", FACE)
-def test_each_name_can_be_imported_first(name):
+@pytest.mark.parametrize("name", ["InputError", "Report", "hear", "law"])  # one of each kind
+def test_a_name_can_be_imported_first(name):
     assert in_python(f"from sequencer import {name}; print({name}.__name__)") == name
 
 
