@@ -214,13 +214,13 @@ def _unworded(value):
     return [_unworded(part) for part in value] if isinstance(value, list) else value
 
 
-def _held(name, text):
-    """A text against the kept one; a missing one is written, and the test fails once."""
+def _approved(name, text):
+    """The approved text of that name; a missing one is written, and the test fails once."""
     path = OUTPUTS / name
     if not path.exists():
         path.write_text(text, encoding="utf-8", newline="\n")
         pytest.fail(f"{name} was missing and has been written: read it, then commit it")
-    assert text == path.read_text(encoding="utf-8")
+    return path.read_text(encoding="utf-8")
 
 
 @pytest.mark.parametrize("name", [*CLEAN, "wrong_turns"])
@@ -228,12 +228,14 @@ def test_the_report_is_unchanged(reports, name):
     """Change detectors: what a change of the house's rooms or words must leave as it was."""
     report = {**reports[name][1], "show": name}
 
-    _held(f"{name}.json", json.dumps(_unworded(report), indent=1) + "\n")
+    text = json.dumps(_unworded(report), indent=1) + "\n"
+    assert text == _approved(f"{name}.json", text)
 
 
 @pytest.mark.parametrize("name", [*CLEAN, "wrong_turns"])
 def test_the_trace_is_unchanged(name):
-    _held(f"{name}.trace.csv", _run("trace", SHOWS / f"{name}.yaml", "--rate", "1").stdout)
+    text = _run("trace", SHOWS / f"{name}.yaml", "--rate", "1").stdout
+    assert text == _approved(f"{name}.trace.csv", text)
 
 
 @pytest.mark.parametrize("name", [*CLEAN, "wrong_turns"])
@@ -241,5 +243,7 @@ def test_cues_and_timetable_are_unchanged(name, tmp_path):
     only = [word for part in ("midi", "timetable") for word in ("--only", part)]
     _run("rehearse", SHOWS / f"{name}.yaml", *only, "--out", tmp_path)
     with (tmp_path / name / "timetable.csv").open(encoding="utf-8", newline="") as file:
-        _held(f"{name}.timetable.csv", file.read())
-    _held(f"{name}.mid.hex", (tmp_path / name / "cues.mid").read_bytes().hex("\n", 32) + "\n")
+        timetable = file.read()
+    cues = (tmp_path / name / "cues.mid").read_bytes().hex("\n", 32) + "\n"
+    assert timetable == _approved(f"{name}.timetable.csv", timetable)
+    assert cues == _approved(f"{name}.mid.hex", cues)

@@ -14,6 +14,7 @@ from sequencer.findings import Finding
 from sequencer.safety.safety_plan import safety_plan
 from sequencer.safety.watching import Duty
 from sequencer.staging.staged import Staged
+from sequencer.units import counted
 
 
 def crew(show: Staged) -> Outcome:
@@ -100,7 +101,7 @@ def number_findings(
         if have >= number:
             continue
         missing = number - have
-        remedies = [f"add {missing} {_plural(word, missing)} to the crew"]
+        remedies = [f"add {counted(missing, word)} to the crew"]
         if rule.count.each and kind == "spotters" and have * rule.count.each > 0:
             remedies.append(f"light at most {have * rule.count.each} at once")
         found.append(
@@ -111,17 +112,13 @@ def number_findings(
                 start=None,
                 end=None,
                 position=None,
-                message=f"{have} {_plural(word, have)} for {lit_at_once} lit at once; "
+                message=f"{counted(have, word)} for {lit_at_once} lit at once; "
                 f"the rule requires {number}",
                 remedies=tuple(remedies),
                 source=rule.citation,
             )
         )
     return found
-
-
-def _plural(word: str, number: int) -> str:
-    return word if number == 1 else f"{word}s"
 
 
 CHECK = Check(
