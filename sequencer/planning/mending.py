@@ -44,7 +44,7 @@ class _Draft:
         """The file with changes; None if they do not fit the rest of the show."""
         text = edited_text(self.text, list(changes), insertions)
         try:
-            return _draft(text, self.file, self.song)
+            return _draft(text, self.file, self.song, before=self.show)
         except InputError:
             return None
 
@@ -164,6 +164,6 @@ def _time(bad: Sequence[Conflict]) -> float:
     return sum(high - low for one in bad for low, high in one.spans)
 
 
-def _draft(text: str, file: str, song: Song) -> _Draft:
-    show = staged(show_from_document(parse_document(text, file)), song)
+def _draft(text: str, file: str, song: Song, *, before: Staged | None = None) -> _Draft:
+    show = staged(show_from_document(parse_document(text, file)), song, before=before)
     return _Draft(text=text, file=file, song=song, show=show)

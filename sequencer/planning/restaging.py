@@ -39,7 +39,7 @@ def restaged(
     values = changed_values(show.read.document.values, changes, insertions)
     read = show_from_document(replace(show.read.document, values=values))
     if insertions or any(path[0] not in _OF_THE_FLOOR for path, _ in changes):
-        return staged(read, show.heard)
+        return staged(read, show.heard, before=show)
     last = max(one.end for one in show.standings)
     places = standings(read, Moments(read, show.song, show.tempo), last)
     dancers = tuple(

@@ -26,6 +26,7 @@ from sequencer.staging.counted_song import as_counted
 from sequencer.staging.dances import fitted_blocks
 from sequencer.staging.expansion import expanded
 from sequencer.staging.moments import Moments
+from sequencer.staging.reuse import unchanged
 from sequencer.staging.staged import Block, Lit, Staged, Standing
 from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.venues import venue_of
@@ -35,7 +36,7 @@ from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
 
-def staged(read: ReadShow, song: Song) -> Staged:
+def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Staged:
     """Place a show on its song.
 
     Parameters
@@ -44,6 +45,8 @@ def staged(read: ReadShow, song: Song) -> Staged:
         The show and the document it came from.
     song : Song
         The analysed song; the show's corrections are applied here.
+    before : Staged, optional
+        An earlier staging of the same file: performers whose dance is still the same are taken from it.
 
     Raises
     ------
@@ -65,13 +68,17 @@ def staged(read: ReadShow, song: Song) -> Staged:
     lit = _lit(read, moments)
     last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])
     stood = standings(read, moments, last)
+    known = unchanged(before, read, tempo, blocks, lit) if before else {}
     return Staged(
         file=read.document.file,
         show=read.show,
         song=song,
         tempo=tempo,
         dancers=tuple(
-            _dancer(read, name, blocks, stood, lit, book, tempo) for name in read.show.names
+            replace(known[name], floor=floor_path(read, name, stood))
+            if name in known
+            else _dancer(read, name, blocks, stood, lit, book, tempo)
+            for name in read.show.names
         ),
         blocks=blocks,
         standings=stood,

@@ -418,7 +418,7 @@ class SampledDance:
             step = steps[side][:, None]
             for solid, start, end in self.bodies[side]:
                 ends = (start, end) if near is None else (start[near[side]], end[near[side]])
-                gap = segment_segment(*_same(*(each + step for each in ends), lows, highs))[0]
+                gap = segment_segment(ends[0] + step, ends[1] + step, lows, highs)[0]
                 own = np.minimum(own, (gap.min(axis=2) - radii).min(axis=0) - solid.radius)
             left = self._reach(self.motions[side].hand + step, side, angles)
             reach = np.minimum(reach, left.min(axis=1))
@@ -597,10 +597,6 @@ def _shifted(values: Floats, split: tuple[int, int, int], sign: int) -> Floats:
 
 def _rows(motion: Motion, rows: slice | Ints) -> Motion:
     return Motion(**{name: getattr(motion, name)[rows] for name in Motion.__slots__})
-
-
-def _same(*arrays: Floats) -> tuple[Floats, ...]:
-    return tuple(np.broadcast_arrays(*arrays))
 
 
 def _bodies(prop: Prop, motion: Motion) -> list[tuple[Solid, Floats, Floats]]:

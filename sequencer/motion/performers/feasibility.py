@@ -187,16 +187,18 @@ def body_gap(
     (frame,) = cut.columns("frame_rate")
     shape = shape_of(prop, frame)
     capsules = body.capsules
+    radii = np.array([capsule.radius for capsule in capsules])[:, None]
     gives = carriage.capsule_speeds(cut.start, cut.end).max(axis=0)
 
     def value(t: Floats) -> tuple[Floats, Ints]:
         ends = placed(shape, trajectory.at(t))
         lows, highs = carriage.capsule_ends(t)
+        if carriage.upright:  # at every beat the same
+            lows, highs = lows[:, :1], highs[:, :1]
         stacked = np.full((len(capsules), *t.shape), np.inf)
-        for k, capsule in enumerate(capsules):
-            for solid, (start, end) in zip(shape, ends, strict=True):
-                gap = segment_segment(start, end, lows[k], highs[k])[0] - solid.radius
-                stacked[k] = np.minimum(stacked[k], gap - capsule.radius)
+        for solid, (start, end) in zip(shape, ends, strict=True):
+            gap = segment_segment(start, end, lows, highs)[0] - solid.radius
+            stacked = np.minimum(stacked, gap - radii)
         return stacked.min(axis=0), stacked.argmin(axis=0).astype(np.int64)
 
     return _least(cut, value, speeds_of(cut, shape) + gives, GAP_ERROR, near)

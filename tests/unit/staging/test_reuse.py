@@ -1,0 +1,112 @@
+"""Dancers taken from an earlier staging: only those whose dance is the same, and then the same to the digit.
+
+Reference: the same show staged from nothing.
+"""
+
+import numpy as np
+import pytest
+
+from sequencer.planning.restaging import changed_values, restaged
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from tests.songs import even_song
+
+SONG = even_song(24)
+SHOW = """\
+title: Three
+track: {file: song.ogg}
+venue:
+  stage: {shape: rectangle, width: 14 m, depth: 9 m}
+  audience: [{line: [[-7, -9], [7, -9]]}]
+cast:
+  - {name: Ash, stature: 1.7, prop: {tether: 0.45}}
+  - {name: Birch, stature: 1.6, prop: {tether: 0.5}}
+  - {name: Cedar, stature: 1.8, prop: poi}
+formations:
+  wide:
+    spots: {Ash: {at: [-4, 4]}, Birch: {at: [0, 4]}, Cedar: {at: [4, 4]}}
+staging:
+  - {formation: wide, from: 1.1}
+patterns:
+  slow: {law: orbit, set: {ratio: 1}}
+phrases:
+  both:
+    - {pattern: extension, cycle: 2, beats: 4, timing: together}
+timeline:
+  - {who: [Ash, Birch], from: 2.1, phrase: both}
+  - {who: Cedar, from: 2.1, pattern: slow, cycle: 2, beats: 4}
+  - {who: Birch, from: 4.1, pattern: two-beat-weave, cycle: 2, beats: 4}
+fire:
+  fuel: kerosene
+  flame: 0.3 m
+  lit: [{who: Ash, from: 1.1, until: 4.1}]
+"""
+EVERYONE = {"Ash", "Birch", "Cedar"}
+EDITS = {  # what is changed, and whose dance the change can touch
+    "a spot": (("formations", "wide", "spots", "Ash", "at"), [-3.5, 4.5], set()),
+    "a title": (("title",), "Four", set()),
+    "a prop": (("cast", 1, "prop", "tether"), 0.55, {"Birch"}),
+    "a stature": (("cast", 0, "stature"), 1.72, {"Ash"}),
+    "a block": (("timeline", 2, "cycle"), 4, {"Birch"}),
+    "a block's beats": (("timeline", 1, "beats"), 8, {"Cedar"}),
+    "a phrase of two": (("phrases", "both", 0, "timing"), "split", {"Ash", "Birch"}),
+    "a parameter": (("timeline", 1, "with"), {"hand_radius": 0.2}, {"Cedar"}),
+    "a shift": (("timeline", 1, "shift"), 1, {"Cedar"}),
+    "a burn": (("fire", "lit", 0, "until"), "4.3", {"Ash"}),
+    "a fuel": (("fire", "flame"), 0.35, EVERYONE),
+    "no fire": (("fire",), None, EVERYONE),
+    "a pattern of the show": (("patterns", "slow", "set", "ratio"), 2, EVERYONE),
+    "a tempo": (("track", "corrections"), {"shift": 0.05}, EVERYONE),
+    "a metre": (("track", "corrections"), {"metre": 3}, EVERYONE),
+}
+
+
+@pytest.fixture(scope="module")
+def before():
+    return staged(show_from_document(parse_document(SHOW, "s.yaml")), SONG)
+
+
+@pytest.mark.parametrize("name", EDITS)
+def test_a_changed_show_is_that_staged_from_nothing(before, name):
+    path, value, touched = EDITS[name]
+    document = before.read.document
+    values = changed_values(document.values, [(path, value)])
+    after = restaged(before, [(path, value)])
+    anew = staged(
+        show_from_document(type(document)(**{**_parts(document), "values": values})), SONG
+    )
+    beats = np.linspace(-1.0, 30.0, 200)
+    taken = set()
+    for old, one, two in zip(before.dancers, after.dancers, anew.dancers, strict=True):
+        assert (one.name, one.lit, one.props, one.floor) == (
+            two.name,
+            two.lit,
+            two.props,
+            two.floor,
+        )
+        assert one.deviation == two.deviation
+        for side, trajectory in one.trajectories.items():
+            assert np.array_equal(trajectory.at(beats).hand, two.trajectories[side].at(beats).hand)
+            assert np.array_equal(
+                trajectory.at(beats).tether, two.trajectories[side].at(beats).tether
+            )
+            if trajectory is old.trajectories[side]:
+                taken.add(one.name)
+    assert taken == EVERYONE - touched
+
+
+def test_with_a_pattern_file_nothing_is_taken(before, tmp_path):
+    (tmp_path / "more.yaml").write_text(
+        "patterns: {wide: {law: orbit, set: {ratio: 1}}}\n", encoding="utf-8"
+    )
+    text = SHOW.replace("patterns:\n", "pattern_files: [more.yaml]\npatterns:\n")
+    read = show_from_document(parse_document(text, str(tmp_path / "s.yaml")))
+    first = staged(read, SONG)
+    second = staged(read, SONG, before=first)
+    for one, two in zip(first.dancers, second.dancers, strict=True):
+        assert one.trajectories["right"] is not two.trajectories["right"]
+
+
+def _parts(document):
+    return {name: getattr(document, name) for name in ("file", "values", "places", "keys")}
