@@ -44,13 +44,13 @@ class Table:
         Source: the table's values at the nearest cells; off by half a cell's diagonal at most.
         """
         # Each axis has few distinct steps: clipped indices are computed once per step.
-        flat: Ints = np.zeros((len(cells), len(steps)), dtype=np.int64)
+        flat: Ints = np.zeros((len(cells), len(steps)), dtype=np.int32)
         for k, count in enumerate(self.shape):
             own, which = np.unique(steps[:, k], return_inverse=True)
             places = np.clip(cells[:, k, None] + own, 0, count - 1)
             stride = int(np.prod(self.shape[k + 1 :]))
-            flat += (places * stride)[:, which]
-        return np.asarray(self.values[flat])
+            flat += (places * stride).astype(np.int32).take(which, axis=1)
+        return np.asarray(self.values.take(flat))
 
 
 @lru_cache(maxsize=64)

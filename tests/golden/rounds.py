@@ -117,7 +117,8 @@ def show(folder, text=ROUND, *, name="lantern-round.yaml", heard=None):
     if "pattern_files" in text:  # they lie beside the show
         return staged(read_show(path), heard or song())
     if key not in _STAGED:
-        _STAGED[key] = staged(read_show(path), heard or song())
+        before = next(reversed(_STAGED.values()), None)  # most texts differ from it in one place
+        _STAGED[key] = staged(read_show(path), heard or song(), before=before)
     return replace(_STAGED[key], file=str(path))
 
 
