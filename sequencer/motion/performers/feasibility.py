@@ -27,6 +27,7 @@ from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.certified import Sample, search
 from sequencer.geometry.segments import segment_segment
+from sequencer.kept import remembering
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
@@ -115,6 +116,18 @@ def stretches(
     )
 
 
+def _record(found: Sequence[Least]) -> list[list[float]]:
+    return [[least.value, least.beat, least.label] for least in found]
+
+
+def _restored(record: Sequence[tuple[float, float, int]]) -> list[Least]:
+    return [Least(value=value, beat=beat, label=label) for value, beat, label in record]
+
+
+_kept = remembering(record=_record, restore=_restored)
+
+
+@_kept
 def reach_left(
     trajectory: Trajectory,
     edges: Sequence[float],
@@ -141,6 +154,7 @@ def reach_left(
     return _least(cut, value, speed + gives + swings, REACH_ERROR, 0.0)
 
 
+@_kept
 def pull_left(
     trajectory: Trajectory, edges: Sequence[float], *, prop: Prop, beats_per_second: Rates
 ) -> list[Least]:
@@ -169,6 +183,7 @@ def pull_left(
     return _least(cut, value, slope, PULL_ERROR, 0.0)
 
 
+@_kept
 def body_gap(
     trajectory: Trajectory,
     edges: Sequence[float],
@@ -204,6 +219,7 @@ def body_gap(
     return _least(cut, value, speeds_of(cut, shape) + gives, GAP_ERROR, near)
 
 
+@_kept
 def props_gap(
     left: tuple[Trajectory, Prop], right: tuple[Trajectory, Prop], edges: Sequence[float]
 ) -> list[Least]:

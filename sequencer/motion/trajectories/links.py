@@ -10,15 +10,17 @@ Frame: body frame [m], rates per beat.
 Source: docs/motion.md, section 5.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass, fields
-from functools import cached_property, lru_cache
-from math import isfinite
-from typing import NamedTuple
+from functools import cached_property
+from math import inf, isfinite
+from typing import Any, NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.geometry.bodies import Body, Side
+from sequencer.kept import kept
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
@@ -334,7 +336,6 @@ def _unpacked(packed: bytes) -> Motion:
     )
 
 
-@lru_cache(maxsize=4096)
 def _linked(
     start_state: bytes,
     end_state: bytes,
@@ -344,6 +345,53 @@ def _linked(
     obstacles: Around | None,
 ) -> FoundLink:
     """The link between two packed states; cached, since shows are restaged many times while fixes are sought."""
+    return kept(
+        "link",
+        (start_state, end_state, beats, space, limits, obstacles),
+        lambda: _searched(start_state, end_state, beats, space, limits, obstacles),
+        record=_record,
+        restore=_restored,
+    )
+
+
+def _record(found: FoundLink) -> dict[str, Any]:
+    law = found.law
+    return {
+        "beats": law.beats,
+        "hand": [law.hand.knots, law.hand.pieces.tolist()],
+        "angles": [law.angles.knots, law.angles.pieces.tolist()],
+        "frame": law.frame.tolist(),
+        "tilt": law.tilt,
+        "kept": found.kept,
+        "gap": None if found.gap == inf else found.gap,
+        "needed": found.needed,
+    }
+
+
+def _restored(record: Mapping[str, Any]) -> FoundLink:
+    hand, angles = (
+        Piecewise(tuple(knots), np.array(pieces, dtype=np.float64))
+        for knots, pieces in (record["hand"], record["angles"])
+    )
+    law = LinkLaw(
+        beats=record["beats"],
+        hand=hand,
+        frame=np.array(record["frame"], dtype=np.float64),
+        angles=angles,
+        tilt=(record["tilt"][0], record["tilt"][1]),
+    )
+    gap = inf if record["gap"] is None else record["gap"]
+    return FoundLink(law, kept=record["kept"], gap=gap, needed=record["needed"])
+
+
+def _searched(
+    start_state: bytes,
+    end_state: bytes,
+    beats: float,
+    space: HandSpace | None,
+    limits: LinkLimits | None,
+    obstacles: Around | None,
+) -> FoundLink:
     first, last = _unpacked(start_state), _unpacked(end_state)
     keep = limits or LinkLimits()
     ways = _ways(first, last, beats, keep)

@@ -16,6 +16,7 @@ from typing import Literal, NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.kept import content_key
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
@@ -87,6 +88,11 @@ class Trajectory:
     def __repr__(self) -> str:
         first, last = self.spans[0].start, self.spans[-1].end
         return f"<Trajectory of {counted(len(self.spans), 'span')}, beats {first:g} … {last:g}>"
+
+    @cached_property
+    def content(self) -> bytes:
+        """The content key of its laws; `TypeError` if another package's law is among them."""
+        return content_key(self.spans, self.space, self.blends)
 
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...), blends included.

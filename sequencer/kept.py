@@ -1,0 +1,358 @@
+"""Results kept by what they were computed from: in the process, and on disk for the next one.
+
+A result is known by its content key, a hash of all that it depends on, together with the code that computed
+it. An entry on disk is trusted only if its checksum matches; anything else counts as missing and is computed
+again. A folder that cannot be read or written, a full disk, a damaged file or another process at work never
+change a result: they only cost time. The file is one SQLite database, which keeps several processes apart.
+"""
+
+import atexit
+import hashlib
+import json
+import os
+import sqlite3
+import struct
+import threading
+import time
+from collections import OrderedDict
+from collections.abc import Callable, Iterable, Mapping
+from contextlib import suppress
+from dataclasses import fields, is_dataclass
+from functools import cache, wraps
+from importlib import resources
+from importlib.resources.abc import Traversable
+from pathlib import Path
+from types import MethodType
+from typing import Any, ParamSpec, TypeVar, cast
+
+import numpy as np
+
+T = TypeVar("T")
+P = ParamSpec("P")
+
+MOST_IN_MEMORY = 20_000  # results of one process; the one used longest ago goes first
+MOST_ON_DISK = 60_000  # results; beyond this the older half goes
+BUNDLE = 200  # results written together
+COMPUTING = ("arrays.py", "geometry", "motion", "timing")  # code that results depend on
+_PATIENCE = 0.5  # [s] to wait for another process
+_REFUSALS = 3  # after so many the database is left alone
+
+
+def kept(
+    kind: str,
+    content: Iterable[Any],
+    work: Callable[[], T],
+    *,
+    record: Callable[[T], Any],
+    restore: Callable[[Any], T],
+) -> T:
+    """A result: from memory, from disk, or computed and then kept.
+
+    Parameters
+    ----------
+    kind : str
+        What is computed; the same for all results of one function.
+    content : iterable
+        All that the result depends on, of types that `content_key` knows. Of any other it is computed each time.
+    work : callable
+        Computes it. What it returns must never be changed by anyone.
+    record : callable
+        The result as JSON: numbers, text, lists, mappings, None; floats keep every digit.
+    restore : callable
+        The result from that.
+    """
+    try:
+        key = content_key(kind, *content)
+    except TypeError:
+        return work()
+    with _LOCK:
+        if key in _MEMORY:
+            _MEMORY.move_to_end(key)
+            return cast("T", _MEMORY[key])
+    found = _restored(key, restore)
+    if found is None:
+        found = work()
+        _STORE.put(key, json.dumps(record(found)))
+    with _LOCK:
+        found = cast("T", _MEMORY.setdefault(key, found))  # of two threads the first one's
+        while len(_MEMORY) > MOST_IN_MEMORY:
+            _MEMORY.popitem(last=False)
+    return found
+
+
+def remembering(
+    *, record: Callable[[T], Any], restore: Callable[[Any], T]
+) -> Callable[[Callable[P, T]], Callable[P, T]]:
+    """Decorator for a pure function: its results are kept by its arguments; see `kept`."""
+
+    def decorator(work: Callable[P, T]) -> Callable[P, T]:
+        kind = f"{work.__module__}.{work.__qualname__}"
+
+        @wraps(work)
+        def remembered(*args: P.args, **named: P.kwargs) -> T:
+            return kept(
+                kind, (args, named), lambda: work(*args, **named), record=record, restore=restore
+            )
+
+        return remembered
+
+    return decorator
+
+
+def _restored(key: bytes, restore: Callable[[Any], T]) -> T | None:
+    text = _STORE.get(key)
+    if text is None:
+        return None
+    try:
+        return restore(json.loads(text))
+    except (ValueError, TypeError, KeyError, IndexError, AttributeError):
+        return None
+
+
+def forget() -> None:
+    """Empty the memory of this process; what is on disk stays."""
+    with _LOCK:
+        _MEMORY.clear()
+
+
+_MEMORY: OrderedDict[bytes, Any] = OrderedDict()
+_LOCK = threading.RLock()
+
+
+# --- content ---
+
+
+def content_key(*things: Any) -> bytes:
+    """A hash that two values share only if they are the same in every digit.
+
+    Parameters
+    ----------
+    *things
+        None, numbers, text, bytes, arrays, tuples, lists, mappings and dataclasses of these; an object with
+        a `content` attribute (bytes) stands for it.
+
+    Raises
+    ------
+    TypeError
+        If something else is among them, such as a function.
+    """
+    total = hashlib.blake2b(digest_size=20)
+    total.update(formulas())
+    for thing in things:
+        _feed(total.update, thing)
+    return total.digest()
+
+
+def _feed(put: Callable[[bytes], None], thing: Any) -> None:
+    """Add a value to a hash: its kind and length go first, so that no two values run together."""
+    kind = type(thing)
+    if kind is float:
+        put(b"f" + struct.pack("<d", thing))
+    elif kind is str:
+        put(b"s%d:" % len(thing) + thing.encode("utf-8", "surrogatepass"))
+    elif thing is None or kind is int or kind is bool:
+        put(f"i{thing!r};".encode("ascii"))
+    elif kind is bytes:
+        put(b"b%d:" % len(thing) + thing)
+    elif kind is tuple or kind is list:
+        put(b"t%d:" % len(thing))
+        for each in thing:
+            _feed(put, each)
+    elif isinstance(thing, np.ndarray | np.generic) and thing.dtype.kind in "biuf":
+        put(f"a{thing.dtype.str}{thing.shape}:".encode("ascii") + thing.tobytes())
+    else:
+        _feed_object(put, thing)
+
+
+def _feed_object(put: Callable[[bytes], None], thing: Any) -> None:
+    if isinstance(thing, MethodType):
+        put(b"c%d:" % len(thing.__name__) + thing.__name__.encode())
+        thing = thing.__self__
+    module = type(thing).__module__
+    name = f"{module}.{type(thing).__qualname__}"
+    if not (isinstance(thing, Mapping) or module.startswith("sequencer.")):
+        raise TypeError(f"no content key of {name}")  # nor is its code among the formulas
+    content = getattr(thing, "content", None)
+    if isinstance(content, bytes):
+        put(f"o{name}:".encode() + content)
+    elif isinstance(thing, Mapping):
+        put(b"m%d:" % len(thing))
+        for key in sorted(thing):
+            _feed(put, key)
+            _feed(put, thing[key])
+    elif isinstance(thing, tuple) and hasattr(thing, "_fields"):
+        put(f"n{name}:".encode())
+        _feed(put, tuple(thing))
+    elif is_dataclass(thing) and not isinstance(thing, type):
+        put(f"d{name}:".encode())
+        for each in fields(thing):
+            _feed(put, getattr(thing, each.name))
+    else:
+        raise TypeError(f"no content key of {name}")
+
+
+@cache
+def formulas() -> bytes:
+    """A hash of the code that results depend on: changed formulas find nothing kept."""
+    total = hashlib.blake2b(digest_size=20)
+    total.update(np.__version__.encode("ascii"))
+    top = resources.files("sequencer")
+    for room in COMPUTING:
+        for file in _files(top / room):
+            total.update(file.name.encode() + b"\0" + file.read_bytes())
+    return total.digest()
+
+
+def _files(place: Traversable) -> Iterable[Traversable]:
+    """Code and data of a package and its subpackages, in the same order on every system."""
+    if place.is_file():
+        if place.name.endswith((".py", ".json")):
+            yield place
+        return
+    for each in sorted(place.iterdir(), key=lambda each: each.name):
+        yield from _files(each)
+
+
+# --- disk ---
+
+
+def store_path() -> Path:
+    """Location of the database: the user's cache directory."""
+    from platformdirs import user_cache_path
+
+    return user_cache_path("sequencer") / "results.sqlite3"
+
+
+class _Store:
+    """The database of this process, opened when it is first needed; out of order it finds and keeps nothing."""
+
+    def __init__(self) -> None:
+        self._lock = threading.RLock()
+        self._here: tuple[int, Path] | None = None
+        self._base: sqlite3.Connection | None = None
+        self._refusals = 0
+        self._waiting: dict[bytes, str] = {}
+
+    def get(self, key: bytes) -> str | None:
+        """The record kept for a key; None if there is none, or it is damaged."""
+        with self._lock:
+            if key in self._waiting:
+                return self._waiting[key]
+            rows = self._run(lambda base: _read(base, key))
+        if not rows:
+            return None
+        record, checksum = rows[0]
+        whole = isinstance(record, str) and checksum == _checksum(key, record)
+        return record if whole else None
+
+    def put(self, key: bytes, record: str) -> None:
+        """Keep a record; written with others, at the latest when the process ends."""
+        with self._lock:
+            self._waiting[key] = record
+            if len(self._waiting) >= BUNDLE:
+                self.flush()
+
+    def flush(self) -> None:
+        """Write what waits."""
+        with self._lock:
+            waiting, self._waiting = self._waiting, {}
+            now = int(time.time())
+            rows = [(key, text, _checksum(key, text), now) for key, text in waiting.items()]
+            if rows:
+                self._run(lambda base: _write(base, rows))
+
+    def _run(self, work: Callable[[sqlite3.Connection], list[Any]]) -> list[Any]:
+        base = self._connection()
+        if base is None:
+            return []
+        try:
+            return work(base)
+        except sqlite3.OperationalError:  # busy, full, or only to be read
+            self._refusals += 1
+            if self._refusals >= _REFUSALS:
+                self._close()
+        except sqlite3.Error:  # damaged
+            self._close()
+            self._base = _opened_anew(store_path())
+        return []
+
+    def _connection(self) -> sqlite3.Connection | None:
+        """The open database; a forked process, or one whose folder has moved, opens its own."""
+        here = (os.getpid(), store_path())
+        if self._here != here:
+            if self._here is not None and self._here[0] != here[0]:
+                self._waiting = {}  # the parent writes them
+            self._here, self._refusals = here, 0
+            self._base = _opened(here[1])
+        return self._base
+
+    def _close(self) -> None:
+        base, self._base = self._base, None
+        if base is not None:
+            with suppress(sqlite3.Error):
+                base.close()
+
+
+def _read(base: sqlite3.Connection, key: bytes) -> list[Any]:
+    return base.execute("SELECT record, checksum FROM results WHERE key = ?", (key,)).fetchall()
+
+
+def _write(base: sqlite3.Connection, rows: list[tuple[bytes, str, bytes, int]]) -> list[Any]:
+    with base:
+        base.executemany("INSERT OR REPLACE INTO results VALUES (?, ?, ?, ?)", rows)
+        (count,) = base.execute("SELECT count(*) FROM results").fetchone()
+        if count > MOST_ON_DISK:
+            base.execute(
+                "DELETE FROM results WHERE key IN (SELECT key FROM results ORDER BY second, key LIMIT ?)",
+                (count - MOST_ON_DISK // 2,),
+            )
+    return []
+
+
+def _opened(path: Path) -> sqlite3.Connection | None:
+    """A database that can be read, and written if the folder allows it; None if neither."""
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        return _prepared(sqlite3.connect(path, timeout=_PATIENCE, check_same_thread=False))
+    except (OSError, sqlite3.OperationalError):
+        return _opened_to_read(path)
+    except sqlite3.Error:  # damaged, or no database at all
+        return _opened_anew(path)
+
+
+def _opened_to_read(path: Path) -> sqlite3.Connection | None:
+    with suppress(OSError, ValueError, sqlite3.Error):
+        where = f"{path.resolve().as_uri()}?mode=ro"
+        return sqlite3.connect(where, uri=True, timeout=_PATIENCE, check_same_thread=False)
+    return None
+
+
+def _opened_anew(path: Path) -> sqlite3.Connection | None:
+    """An empty database in the place of a damaged one; None if that is not allowed either."""
+    with suppress(OSError, sqlite3.Error):
+        path.unlink(missing_ok=True)
+        return _prepared(sqlite3.connect(path, timeout=_PATIENCE, check_same_thread=False))
+    return None
+
+
+def _prepared(base: sqlite3.Connection) -> sqlite3.Connection:
+    """A database with its table."""
+    try:
+        # Without waiting for the disk: what a power cut damages, the checksums find.
+        base.execute("PRAGMA synchronous = OFF")
+        base.execute(
+            "CREATE TABLE IF NOT EXISTS results "
+            "(key BLOB PRIMARY KEY, record TEXT, checksum BLOB, second INTEGER) WITHOUT ROWID"
+        )
+    except sqlite3.Error:
+        base.close()
+        raise
+    return base
+
+
+def _checksum(key: bytes, record: str) -> bytes:
+    return hashlib.blake2b(key + record.encode("utf-8"), digest_size=16).digest()
+
+
+_STORE = _Store()
+atexit.register(_STORE.flush)

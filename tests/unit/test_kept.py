@@ -1,0 +1,293 @@
+"""Results kept in memory and on disk: the same result whatever happens to the file, and nothing mistaken.
+
+Reference: the function called without the store.
+"""
+
+import os
+import sqlite3
+import subprocess
+import sys
+from dataclasses import dataclass
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from sequencer import kept
+from sequencer.geometry.bodies import Body
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.link_limits import LinkLimits
+
+
+@pytest.fixture
+def store(tmp_path, monkeypatch):
+    """An empty folder, and a process that keeps nothing yet."""
+    monkeypatch.setattr(kept, "store_path", lambda: tmp_path / "kept" / "results.sqlite3")
+    monkeypatch.setattr(kept, "_STORE", kept._Store())
+    kept.forget()
+    yield tmp_path / "kept" / "results.sqlite3"
+    kept._STORE._close()
+    kept.forget()
+
+
+class Work:
+    """Counts its calls."""
+
+    def __init__(self, answer):
+        self.answer, self.calls = answer, 0
+
+    def __call__(self):
+        self.calls += 1
+        return self.answer
+
+
+def ask(work, content=("a", 1.5)):
+    return kept.kept("test", content, work, record=list, restore=tuple)
+
+
+def next_process():
+    """What a later process finds: memory is empty, and what waited has been written."""
+    kept._STORE.flush()
+    kept._STORE._close()
+    kept._STORE = kept._Store()
+    kept.forget()
+
+
+def test_a_result_is_computed_once_and_read_by_the_next_process(store):
+    work = Work((0.1, 1 / 3, -0.0, float("inf"), 5e-324))
+    first = ask(work)
+    assert ask(work) is first
+    assert work.calls == 1
+    next_process()
+    again = ask(work)
+    assert work.calls == 1
+    assert again is not first
+    assert np.array_equal(
+        np.array(again).view(np.int64), np.array(first).view(np.int64)
+    )  # every bit
+
+
+def test_other_content_is_another_result(store):
+    assert ask(Work((1.0,)), ("a", 1.5)) == (1.0,)
+    assert ask(Work((2.0,)), ("a", np.nextafter(1.5, 2))) == (2.0,)
+    next_process()
+    assert ask(Work((3.0,)), ("a", 1.5)) == (1.0,)
+    assert kept.kept("other", ("a", 1.5), Work((4.0,)), record=list, restore=tuple) == (4.0,)
+
+
+@dataclass(frozen=True)
+class Foreign:
+    size: float = 1.0
+
+
+def test_what_has_no_content_key_is_computed_each_time(store):
+    for content in ((lambda: 1,), (Foreign(),), ({1, 2},), (object(),)):
+        work = Work((1.0,))
+        ask(work, content)
+        ask(work, content)
+        assert work.calls == 2
+
+
+DIFFERENT = [
+    (), (None,), (0,), (1,), (True,), (0.0,), (-0.0,), (1.0,), ("",), ("1",), (b"1",), ((),), ((), ()), ([1], 2),
+    ([1, 2],), ([[1], 2],), ("a", "b"), ("ab", ""), ({"a": 1},), ({"b": 1},), ({"a": 1, "b": 1},), (float("nan"),),
+    (np.zeros(2),), (np.zeros((2, 1)),), (np.zeros(2, dtype=np.int64),), (np.zeros(3),), (Body(stature=1.7),),
+    (Body(stature=1.71),), (Prop(length=0.5, mass=0.2, wick_radius=0.05),), (LinkLimits(),),
+    (LinkLimits(hand_speed=3.0),), (LinkLimits().__repr__,), (Body(stature=1.7).shoulder,),
+]  # fmt: skip
+
+
+def test_no_two_values_share_a_key():
+    keys = [kept.content_key(*values) for values in DIFFERENT]
+    assert len(set(keys)) == len(keys)
+    assert keys == [kept.content_key(*values) for values in DIFFERENT]
+    assert kept.content_key({"a": 1, "b": 2}) == kept.content_key({"b": 2, "a": 1})
+    assert kept.content_key([1, 2]) == kept.content_key((1, 2))
+
+
+def test_a_decorated_function_is_known_by_all_its_arguments(store):
+    calls = []
+
+    @kept.remembering(record=lambda x: x, restore=lambda x: x)
+    def scaled(value, *, by=2.0):
+        """Doc."""
+        calls.append((value, by))
+        return value * by
+
+    assert [scaled(2.0), scaled(2.0), scaled(3.0), scaled(2.0, by=5.0)] == [4.0, 4.0, 6.0, 10.0]
+    assert calls == [(2.0, 2.0), (3.0, 2.0), (2.0, 5.0)]
+    assert scaled.__doc__ == "Doc."
+
+
+def test_changed_formulas_find_nothing(store, monkeypatch):
+    ask(Work((1.0,)))
+    next_process()
+    monkeypatch.setattr(kept, "formulas", lambda: b"others")
+    assert ask(Work((2.0,))) == (2.0,)
+
+
+def test_formulas_are_all_the_code_that_computes(monkeypatch, tmp_path):
+    """Every file of the packages, by content: one byte more and the hash is another."""
+    top = Path(kept.__file__).parent
+    named = {Path(str(file)) for room in kept.COMPUTING for file in kept._files(top / room)}
+    assert {
+        top / "arrays.py",
+        top / "timing" / "tempo.py",
+        top / "motion" / "laws" / "carriage.py",
+    } <= named
+    assert {
+        file for room in ("motion", "geometry", "timing") for file in (top / room).rglob("*.py")
+    } <= named
+
+
+def test_damage_at_any_byte_changes_no_result(store):
+    answers = {k: (k + 1 / 3,) * 5 for k in range(40)}
+    for k, answer in answers.items():
+        ask(Work(answer), (k,))
+    next_process()
+    whole = store.read_bytes()
+    for at in range(0, len(whole), 97):
+        broken = bytearray(whole)
+        broken[at] ^= 0x55
+        store.write_bytes(bytes(broken))
+        for k in (0, 17, 39):
+            assert ask(Work(answers[k]), (k,)) == answers[k], at
+        next_process()
+    for size in (0, 1, 50, 4096, len(whole) // 2):
+        store.write_bytes(whole[:size])
+        assert ask(Work(answers[3]), (3,)) == answers[3], size
+        next_process()
+
+
+def test_a_record_changed_with_care_is_not_believed(store):
+    ask(Work((1.0,)))
+    next_process()
+    with sqlite3.connect(store) as base:
+        assert base.execute("UPDATE results SET record = '[2.0]'").rowcount == 1
+    base.close()
+    assert ask(Work((1.0,))) == (1.0,)
+
+
+def test_no_database_is_begun_anew(store):
+    store.parent.mkdir()
+    store.write_text("no database", encoding="utf-8")
+    ask(Work((1.0,)))
+    next_process()
+    work = Work((2.0,))
+    assert ask(work) == (1.0,)
+    assert work.calls == 0
+
+
+@pytest.mark.parametrize("what", ["a folder in its place", "a file for a folder"])
+def test_where_nothing_can_be_kept_everything_is_computed(store, what):
+    if what == "a folder in its place":
+        store.mkdir(parents=True)
+    else:
+        store.parent.write_text("", encoding="utf-8")
+    work = Work((1.0,))
+    ask(work)
+    next_process()
+    assert ask(work) == (1.0,)
+    assert work.calls == 2
+
+
+@pytest.mark.skipif(os.name == "nt" or os.geteuid() == 0, reason="permissions do not bind here")
+def test_a_folder_that_is_only_to_be_read_is_read(store):
+    ask(Work((1.0,)))
+    next_process()
+    store.chmod(0o444)
+    store.parent.chmod(0o555)
+    try:
+        assert ask(Work((2.0,))) == (1.0,)
+        assert ask(Work((2.0,)), ("new",)) == (2.0,)
+        next_process()
+    finally:
+        store.parent.chmod(0o755)
+
+
+def test_a_full_disk_costs_only_what_is_kept(store, monkeypatch):
+    def full(base, rows):
+        raise sqlite3.OperationalError("database or disk is full")
+
+    ask(Work((1.0,)))
+    next_process()
+    monkeypatch.setattr(kept, "_write", full)
+    for k in range(4):
+        assert ask(Work((k + 0.5,)), (k,)) == (k + 0.5,)
+        kept._STORE.flush()
+    assert ask(Work((9.0,)), (3,)) == (3.5,)
+
+
+def test_another_process_at_work_is_not_waited_for_long(store, monkeypatch):
+    monkeypatch.setattr(kept, "_PATIENCE", 0.01)
+    ask(Work((1.0,)))
+    next_process()
+    other = sqlite3.connect(store, isolation_level=None)
+    other.execute("BEGIN EXCLUSIVE")
+    for k in range(5):
+        assert ask(Work((k + 0.5,)), (k,)) == (k + 0.5,)
+    kept._STORE.flush()
+    other.execute("ROLLBACK")
+    other.close()
+
+
+def test_the_file_stays_small(store, monkeypatch):
+    monkeypatch.setattr(kept, "MOST_ON_DISK", 10)
+    monkeypatch.setattr(kept, "BUNDLE", 3)
+    moments = iter(range(100))
+    monkeypatch.setattr(kept.time, "time", lambda: next(moments))
+    for k in range(30):
+        ask(Work((float(k),)), (k,))
+    next_process()
+    with sqlite3.connect(store) as base:
+        assert base.execute("SELECT count(*) FROM results").fetchone()[0] <= 10
+    base.close()
+    newest = Work((0.5,))
+    assert ask(newest, (29,)) == (29.0,)
+
+
+def test_the_memory_stays_small(store, monkeypatch):
+    monkeypatch.setattr(kept, "MOST_IN_MEMORY", 3)
+    for k in range(5):
+        ask(Work((float(k),)), (k,))
+    assert len(kept._MEMORY) == 3
+    ask(Work((7.0,)), (2,))  # used again: it goes last
+    ask(Work((5.0,)), (5,))
+    assert kept.content_key("test", 2) in kept._MEMORY
+
+
+def test_two_processes_and_a_killed_one_share_a_file(store):
+    """Four write at once, one is killed meanwhile: the file is whole, and every result is right."""
+    code = (
+        "import sys, os\n"
+        "from pathlib import Path\n"
+        "from sequencer import kept\n"
+        f"kept.store_path = lambda: Path({str(store)!r})\n"
+        "kept.BUNDLE = 5\n"
+        "n = int(sys.argv[1])\n"
+        "for k in range(200):\n"
+        "    x = kept.kept('t', (k,), lambda: (k / 7,), record=list, restore=tuple)\n"
+        "    assert x == (k / 7,), (k, x)\n"
+        "    if n == 0 and k == 60: os._exit(9)\n"
+    )
+    running = [subprocess.Popen([sys.executable, "-c", code, str(n)]) for n in range(4)]
+    assert [each.wait(120) for each in running] == [9, 0, 0, 0]
+    for k in (0, 60, 199):
+        assert kept.kept("t", (k,), Work((k / 7,)), record=list, restore=tuple) == (k / 7,)
+    with sqlite3.connect(store) as base:
+        assert base.execute("PRAGMA integrity_check").fetchone() == ("ok",)
+    base.close()
+
+
+@pytest.mark.skipif(not hasattr(os, "fork"), reason="no fork here")
+def test_a_forked_process_opens_its_own(store):
+    ask(Work((1.0,)))
+    code = os.fork()
+    if code == 0:
+        good = ask(Work((2.0,))) == (1.0,) and ask(Work((3.0,)), ("child",)) == (3.0,)
+        kept._STORE.flush()
+        os._exit(0 if good else 1)
+    assert os.waitpid(code, 0)[1] == 0
+    next_process()
+    assert ask(Work((9.0,)), ("child",)) == (3.0,)
+    assert ask(Work((9.0,))) == (1.0,)
