@@ -109,12 +109,6 @@ def _restored(key: bytes, restore: Callable[[Any], T]) -> T | None:
         return None
 
 
-def forget() -> None:
-    """Empty the memory of this process; what is on disk stays."""
-    with _LOCK:
-        _MEMORY.clear()
-
-
 _MEMORY: OrderedDict[bytes, Any] = OrderedDict()
 _LOCK = threading.RLock()
 

@@ -24,10 +24,10 @@ def store(tmp_path, monkeypatch):
     """An empty folder, and a process that keeps nothing yet."""
     monkeypatch.setattr(kept, "store_path", lambda: tmp_path / "kept" / "results.sqlite3")
     monkeypatch.setattr(kept, "_STORE", kept._Store())
-    kept.forget()
+    kept._MEMORY.clear()
     yield tmp_path / "kept" / "results.sqlite3"
     kept._STORE._close()
-    kept.forget()
+    kept._MEMORY.clear()
 
 
 class Work:
@@ -50,7 +50,7 @@ def next_process():
     kept._STORE.flush()
     kept._STORE._close()
     kept._STORE = kept._Store()
-    kept.forget()
+    kept._MEMORY.clear()
 
 
 def test_a_result_is_computed_once_and_read_by_the_next_process(store):

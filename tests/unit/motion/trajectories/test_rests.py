@@ -300,7 +300,7 @@ def test_the_same_link_is_found_again():
     start = law_for("antispin-flower-3", {}, side="right", body=BODY, tether=0.5).at(np.array(0.3))
     space = hand_space_of(BODY, "right", poi(0.5))
     first = link(still, start, 2.0, space)
-    kept.forget()
+    kept._MEMORY.clear()
     read = link(still, start, 2.0, space)
     searched = links._searched(links._packed(still), links._packed(start), 2.0, space, None, None)
     for again in (read, searched.law):
