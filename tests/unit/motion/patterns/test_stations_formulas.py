@@ -62,6 +62,8 @@ def test_a_station_law_is_as_the_module_says(plane, turn, sense, right, up, side
     expected = np.cos(phi) * e_r + np.sin(phi) * np.cross(n, e_r)
     assert_allclose(seen.tether, expected, atol=1e-12)
     assert law.period == 3.5
+    for each in law.turns[:2]:
+        assert_allclose(each.angle.knots, knots, atol=1e-12)
 
 
 def test_a_station_law_left_to_itself():
