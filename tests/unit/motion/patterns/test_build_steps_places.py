@@ -39,6 +39,9 @@ def at_angle(degrees, first=X, second=Z):
         (at_angle(52.9), "half-way between top and right"),
         (at_angle(53.1), "37° from top towards right"),
         (at_angle(45.0), "half-way between top and right"),  # a tie: the later letter first
+        # nearer to the right by 4e-9, and by 4e-10, which nine digits do not tell from a tie
+        (X + (1 - 6e-9) * Z, "half-way between right and top"),
+        (X + (1 - 6e-10) * Z, "half-way between top and right"),
         (at_angle(225.0), "half-way between left and bottom"),
         (at_angle(20.0, Y, -X), "20° from front towards left"),
         (at_angle(30.0, -Y, -Z), "30° from back towards bottom"),
