@@ -70,6 +70,11 @@ def test_a_cross_point_worked_by_hand():
     """x = 1 and y = 2 meet in an upright line, nearest to the middle (½, 1, 1½) of the hands at z = 1½."""
     found = cross_point(np.array([1.0, 0.0, 3.0]), X, np.array([0.0, 2.0, 0.0]), Y)
     assert_allclose(found, (1.0, 2.0, 1.5), atol=1e-15)
+    # x = 1 and x + y = 3, by normals 45° apart, meet in the same line
+    found = cross_point(
+        np.array([1.0, 0.0, 3.0]), X, np.array([3.0, 0.0, 0.0]), (X + Y) / np.sqrt(2.0)
+    )
+    assert_allclose(found, (1.0, 2.0, 1.5), atol=1e-15)
 
 
 def test_planes_a_millionth_apart_are_parallel():
@@ -176,13 +181,15 @@ def station_rows(phases):
 
 def test_the_listed_stations_are_in_out_or_between():
     """Within a degree of 180° an in, of 0° or 360° an out; beats follow the phase."""
-    phases = [-0.9, 90.0, 179.1, 181.1, 358.9, 360.9, 719.1]
+    phases = [-0.9, 90.0, 179.1, 181.1, 358.9, 360.9, 539.1, 540.9, 719.1]
     book = patterns_from({"own": {"stations": station_rows(phases)}})
     steps = build_steps("own", {}, cycle=4.0, book=book)
-    assert [s.half for s in steps] == ["out", "between", "in", "between", "between", "out", "out"]
+    assert [s.half for s in steps] == [
+        "out", "between", "in", "between", "between", "out", "in", "in", "out",
+    ]  # fmt: skip
     assert_allclose([s.beat for s in steps], 4.0 * (np.array(phases) + 0.9) / 720, atol=1e-12)
-    assert [s.cycle for s in steps] == [1] * 6 + [2]
-    assert [s.lobe for s in steps] == [1, 1, 1, 1, 2, 2, 1]
+    assert [s.cycle for s in steps] == [1] * 8 + [2]
+    assert [s.lobe for s in steps] == [1, 1, 1, 1, 2, 2, 2, 2, 1]
 
 
 def test_build_steps_take_body_tether_and_side_as_given():
