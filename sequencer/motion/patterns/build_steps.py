@@ -102,7 +102,7 @@ def build_steps(
     count = round(danced.period / half)
     at = np.arange(count + 1) * half
     first_in = values["begin"] == "in"
-    halves = ["in" if (k % 2 == 0) == first_in else "out" for k in range(count + 1)]
+    halves = ["in" if (k % 2 == 0) == first_in else "out" for k in range(len(at))]
     return stations_at(danced, at.tolist(), halves, lobes=int(values["lobes"]), cycle=span)
 
 
