@@ -162,6 +162,27 @@ def test_a_hand_goes_on_by_up_to_a_whole_turn():
     assert said == ["the hand goes on by 270°", "the hand goes on by 135°"]
 
 
+@pytest.mark.parametrize("period", [4.0, np.inf])
+@pytest.mark.parametrize(("degrees", "told"), [(90.45, 90), (90.55, 91), (269.45, 269), (269.55, 270)])
+def test_the_middle_of_the_circle_is_the_mean_of_one_whole_round(period, degrees, told):
+    """One place too few or too many would move it by over a millimetre, a fifth of a degree seen from there;
+    without a period the round is up to the last beat."""
+    steps = stations_at(
+        law(period), [0.0, degrees / 90.0, 4.0], ["in"] * 3, lobes=1, cycle=4.0
+    )
+    assert steps[1].change.startswith(f"the hand goes on by {told}°, ")
+
+
+def test_listed_stations_count_their_lobes_by_the_turns_from_first_to_last():
+    """From 180° to 900° are two turns; a phase that hardly moves counts as one lobe all the same."""
+    book = patterns_from({"own": {"stations": station_rows([180.0, 430.0, 640.0, 900.0])}})
+    steps = build_steps("own", {}, cycle=4.0, book=book)
+    assert [s.lobe for s in steps] == [1, 1, 2, 1]
+    assert_allclose([s.beat for s in steps], [0.0, 4 * 250 / 720, 4 * 460 / 720, 4.0])
+    slow = patterns_from({"own": {"stations": station_rows([0.0, 1e-5, 2e-5])}})
+    assert [s.lobe for s in build_steps("own", {}, cycle=4.0, book=slow)] == [1, 1, 1]
+
+
 def test_lobes_and_cycles_of_beats_that_are_rounded():
     """A quarter of a lobe before its in counts to the lobe, a billionth before the cycle's end to the next."""
     beats = [0.0, 1.49, 1.51, 3.49, 3.51, 4.0 - 1e-9, 4.0 - 1e-7]

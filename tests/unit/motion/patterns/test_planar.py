@@ -81,6 +81,8 @@ def test_ratios_close_after_their_denominator_up_to_24():
     assert closing_cycles(0.5 + 9e-10) == 2
     assert closing_cycles(0.5 + 1.1e-9) is None
     assert closing_cycles(0.5 - 1.1e-9) is None
+    assert closing_cycles(1e-9) is None  # a billionth off nought is too much, anything less is not
+    assert closing_cycles(0.99e-9) == 1
 
 
 def test_petals():
