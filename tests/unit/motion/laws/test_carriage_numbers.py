@@ -33,7 +33,9 @@ BEATS = np.array([-3.0, 0.0, 0.5, 1.0, 1.3, 2.2, 2.5, 2.9, 3.5, 4.4, 4.5, 5.0, 6
 UP = BODY.shoulder_height - BODY.hip_height
 HALF = BODY.half_shoulder
 NONE = Carriage(body=BODY)
-STANDING = Carriage(body=BODY, held=(HeldPosture(0.0, 1.0, UPRIGHT), HeldPosture(2.0, 3.0, UPRIGHT)))
+STANDING = Carriage(
+    body=BODY, held=(HeldPosture(0.0, 1.0, UPRIGHT), HeldPosture(2.0, 3.0, UPRIGHT))
+)
 
 
 def passed(beat):
@@ -105,9 +107,7 @@ def test_how_far_a_hand_is_beyond_its_shoulder_s_box(side):
 
 def test_a_box_is_mirrored_in_x_alone():
     """No body of ours gives outward; one that did, by hand."""
-    box = SimpleNamespace(
-        shoulder_give=(np.array([-0.2, -0.3, -0.5]), np.array([0.7, 1.1, 1.3]))
-    )
+    box = SimpleNamespace(shoulder_give=(np.array([-0.2, -0.3, -0.5]), np.array([0.7, 1.1, 1.3])))
     far = np.array([[9.0, 9.0, 9.0], [-9.0, -9.0, -9.0]])
     assert_allclose(nearest_give(box, far, "right"), [[0.7, 1.1, 1.3], [-0.2, -0.3, -0.5]])
     assert_allclose(nearest_give(box, far, "left"), [[0.2, 1.1, 1.3], [-0.7, -0.3, -0.5]])

@@ -51,8 +51,9 @@ def derivatives(turns, size, own):
         ([(2, 3, 5, 7), (11, 0, 13, 1)], 2, (0, 5, 0, 3)),
         ([(1, 0, 0, 0), (0, 1, 0, 0), (0, 0, 1, 0)], 1, (0, 0, 0, 1)),
         ([], 4, (1, 2, 3, 4)),
+        ([(0.5, 0.25, 0.125, 0.75), (0.3, 0.2, 0.6, 0.1)], 0.5, (0.4, 0.7, 0.9, 0.3)),
     ],
-    ids=["one", "of a moving vector", "two", "three, one order each", "none"],
+    ids=["one", "of a moving vector", "two", "three, one order each", "none", "less than one"],
 )
 def test_limits_are_those_of_the_product_rule(turns, size, own):
     given = tuple(Turn(AXIS, Known(limits)) for limits in turns)
@@ -66,6 +67,8 @@ def test_what_is_not_bounded_stays_so_and_what_is_not_there_adds_nothing():
     assert turned_limits(turns, 2.0) == (0.0, 0.0, 0.0, inf)
     assert turned_limits(turns, 0.0) == (0.0, 0.0, 0.0, 0.0)
     assert turned_limits(turns, 0.0, (1.0, 2.0, 3.0, 4.0)) == (1.0, 2.0, 3.0, 4.0)
+    still = (Turn(AXIS, Known((0.0, 0.0, 0.0, 0.0))),)
+    assert turned_limits(still, 2.0, (1.0, 2.0, inf, inf)) == (1.0, 2.0, inf, inf)
 
 
 def test_an_axis_has_length_one():

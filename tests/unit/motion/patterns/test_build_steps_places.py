@@ -150,7 +150,9 @@ def flat(rate):
 
 def test_less_than_half_a_degree_of_the_plane_is_none():
     for degrees, words in ((0.0, "stays"), (0.49, "stays"), (0.51, "turns by 1°")):
-        steps = stations_at(flat(np.radians(degrees)), [0.0, 1.0], ["in", "out"], lobes=1, cycle=4.0)
+        steps = stations_at(
+            flat(np.radians(degrees)), [0.0, 1.0], ["in", "out"], lobes=1, cycle=4.0
+        )
         assert steps[1].change == f"the hand goes on by 90°, the plane {words}"
     assert steps[0].audience == "wall plane, clockwise"
     assert steps[0].performer == "wall plane, anticlockwise"
@@ -163,13 +165,13 @@ def test_a_hand_goes_on_by_up_to_a_whole_turn():
 
 
 @pytest.mark.parametrize("period", [4.0, np.inf])
-@pytest.mark.parametrize(("degrees", "told"), [(90.45, 90), (90.55, 91), (269.45, 269), (269.55, 270)])
+@pytest.mark.parametrize(
+    ("degrees", "told"), [(90.45, 90), (90.55, 91), (269.45, 269), (269.55, 270)]
+)
 def test_the_middle_of_the_circle_is_the_mean_of_one_whole_round(period, degrees, told):
     """One place too few or too many would move it by over a millimetre, a fifth of a degree seen from there;
     without a period the round is up to the last beat."""
-    steps = stations_at(
-        law(period), [0.0, degrees / 90.0, 4.0], ["in"] * 3, lobes=1, cycle=4.0
-    )
+    steps = stations_at(law(period), [0.0, degrees / 90.0, 4.0], ["in"] * 3, lobes=1, cycle=4.0)
     assert steps[1].change.startswith(f"the hand goes on by {told}°, ")
 
 

@@ -98,7 +98,11 @@ def test_forty_combinations_at_most():
 
 
 def test_values_of_a_prop_go_before_those_of_all_and_before_the_default():
-    free = [Free("a", (7, 8), props=("staff", "club")), Free("a", (3, 4)), Free("b", (1,), ("hoop",))]
+    free = [
+        Free("a", (7, 8), props=("staff", "club")),
+        Free("a", (3, 4)),
+        Free("b", (1,), ("hoop",)),
+    ]
     allowed = [named("a", 2), named("b", 5)]
     assert combinations(free, allowed, prop="staff") == [{"a": 7}, {"a": 8}]
     # the pattern's own default first, then the usual ones

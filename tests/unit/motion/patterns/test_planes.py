@@ -38,9 +38,7 @@ def test_a_frame_starts_outward_and_goes_along(plane, turn, sense, start):
     right, up = VIEWERS[plane]
     frame = frame_of(plane, turn, start)
     assert_allclose(frame.outward, np.cos(start) * right + np.sin(start) * up, atol=1e-15)
-    assert_allclose(
-        frame.along, sense * (np.cos(start) * up - np.sin(start) * right), atol=1e-15
-    )
+    assert_allclose(frame.along, sense * (np.cos(start) * up - np.sin(start) * right), atol=1e-15)
     assert_allclose(frame.axis, sense * AXES[plane], atol=1e-15)
 
 

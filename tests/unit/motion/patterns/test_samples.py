@@ -36,7 +36,8 @@ def test_rows_of_a_law():
 
 
 @pytest.mark.parametrize(
-    ("beats", "count"), [(1.5, 7), (1.49, 6), (1.5 - 1e-10, 7), (1.5 - 1e-9, 6), (0.1, 1), (1.74, 7)]
+    ("beats", "count"),
+    [(1.5, 7), (1.49, 6), (1.5 - 1e-10, 7), (1.5 - 1e-9, 6), (0.1, 1), (1.74, 7)],
 )
 def test_a_last_row_that_is_missed_by_rounding_alone_is_there(beats, count):
     """Rows at quarters of a beat: a billionth of a row short still counts."""

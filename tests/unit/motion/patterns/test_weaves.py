@@ -141,9 +141,7 @@ def test_a_fountain_is_as_the_formula_says(side, way):
     )
     seen = law.at(BEATS)
     assert_allclose(seen.hand, hand, atol=1e-12)
-    assert_allclose(
-        seen.tether, turned(WAYS[way], 4 * np.pi * BEATS / cycle + lead, Y), atol=1e-12
-    )
+    assert_allclose(seen.tether, turned(WAYS[way], 4 * np.pi * BEATS / cycle + lead, Y), atol=1e-12)
     assert_allclose(seen.plane, [WAYS[way]] * len(BEATS), atol=1e-12)
     assert law.period == cycle
 
