@@ -203,7 +203,7 @@ def test_postures_may_overlap_by_a_billionth_and_follow_after_a_millionth():
         with pytest.raises(ValueError, match="no time to move"):
             Carriage(body=BODY, held=held((0, 2, LEAN), (2.0 + late, 4, TURN)))
     three = held((0, 2, LEAN), (3, 4, TURN), (4, 5, LEAN))
-    with pytest.raises(ValueError, match="no time to move .* at 4"):
+    with pytest.raises(ValueError, match=r"no time to move .* at 4"):
         Carriage(body=BODY, held=three)
     assert Carriage(body=BODY, held=held((2, 2, LEAN))).held[0].end == 2
     bad = Posture(lean=radians(10), nod=radians(15))

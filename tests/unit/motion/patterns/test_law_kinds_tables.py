@@ -22,7 +22,7 @@ from sequencer.motion.patterns.weaves import corkscrew, fountain, weave, windmil
 
 BODY = Body(stature=1.7)
 # Default, lowest, highest, as docs/motion.md, section 3, and the pages of the patterns print them.
-OFFSET = {name: (0.0, -1.0, 1.0) for name in ("across", "ahead", "up")}
+OFFSET = dict.fromkeys(("across", "ahead", "up"), (0.0, -1.0, 1.0))
 TETHER = {"tether": (None, 0.05, 3.0)}
 PLANE = {"plane": ("wall", ("wall", "wheel", "floor"))}
 TURN = {"turn": ("anticlockwise", ("anticlockwise", "clockwise"))}

@@ -112,7 +112,7 @@ def test_stations_may_go_round_more_than_once_and_bend_a_whole_turn():
 def test_three_stations_will_do_and_two_not():
     three = points([(0.0, 0.0, 180.0), (90.0, 90.0, 360.0), (360.0, 0.0, 540.0)])
     assert check_stations(three, hand_radius=1e-9) is None
-    with pytest.raises(ValueError, match="at least 3 stations.*got 2"):
+    with pytest.raises(ValueError, match=r"at least 3 stations.*got 2"):
         check_stations(three[:2], hand_radius=0.2)
     for radius in (0.0, -0.1, float("nan")):
         with pytest.raises(ValueError, match="hand_radius must be positive"):
