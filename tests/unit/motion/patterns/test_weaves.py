@@ -175,7 +175,8 @@ def test_what_windmill_fountain_and_corkscrew_are_when_left_to_themselves():
     who = {"beats": 4.0, "side": "left", "body": BODY}
     still = {"offset": (0.0, 0.0, 0.0)}
     lean, low, high = np.radians([20.0, 5.0, 90.0])
-    assert [weaves.LEAN, weaves.LOW, weaves.HIGH] == [lean, low, high]
+    found = weaves.LEAN, weaves.LOW, weaves.HIGH
+    assert found == (lean, low, high)
     mill = windmill(turn="anticlockwise", width=1.0, lean=lean, lead=0.0, **who, **still)
     assert windmill(**who) == mill
     assert fountain(**who) == fountain(way="forward", width=1.0, lead=0.0, **who, **still)
