@@ -229,8 +229,11 @@ def test_a_tether_s_bounds_are_brought_down_by_the_samples_of_its_own_rates():
     assert found.hand_reach == pytest.approx(min(0.7, most) * (1 + 1e-9), rel=1e-12)
 
 
-def test_a_phase_that_does_not_move_adds_nothing_even_where_its_vector_is_long():
-    """0 times inf is 0 here: steps that stay have limits 0, 0, 0 and inf."""
-    path = HandPath(Z, slides=(Slide((3.0, 4.0, 0.0), Steps((0.0, 1.0), (0.5, 0.5))),))
+def test_a_slide_that_goes_nowhere_adds_nothing_even_where_its_phase_is_not_bounded():
+    """0 times inf is 0 here; steps that stay keep the fourth derivative that they do not state."""
+    steps = Steps((0.0, 1.0), (0.5, 0.7))
+    nowhere = HandPath(Z, slides=(Slide((0.0, 0.0, 0.0), steps),))
+    assert hand_limits(nowhere)[1] == (0.0, 0.0, 0.0, 0.0)
+    path = HandPath(Z, slides=(Slide((0.3, 0.4, 0.0), Steps((0.0, 1.0), (0.5, 0.5))),))
     assert hand_limits(path)[1] == (0.0, 0.0, 0.0, np.inf)
     assert hand_limits(HandPath(Z)) == (0.0, (0.0, 0.0, 0.0, 0.0))
