@@ -215,6 +215,12 @@ def test_the_listed_stations_are_in_out_or_between():
     assert [s.lobe for s in steps] == [1, 1, 1, 1, 2, 2, 2, 2, 1]
 
 
+def test_a_whole_degree_off_is_between():
+    book = patterns_from({"own": {"stations": station_rows([180.0, 181.0, 359.0, 361.0, 540.0])}})
+    halves = [s.half for s in build_steps("own", {}, cycle=4.0, book=book)]
+    assert halves == ["in", "between", "between", "between", "in"]
+
+
 def test_build_steps_take_body_tether_and_side_as_given():
     tall = build_steps("pro-bend-4", {}, body=Body(stature=1.9), side="left", tether=0.9)
     usual = build_steps("pro-bend-4", {})
