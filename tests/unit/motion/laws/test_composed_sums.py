@@ -120,7 +120,7 @@ def test_a_tether_may_be_off_by_a_billionth(sign):
     """Length² and the product with the plane, just inside and just outside 1e-9."""
     for tether, plane in (
         ((1.0 + sign * 0.4e-9, 0.0, 0.0), Z),
-        (X, (sign * 0.9e-9, 0.0, 1.0)),
+        (X, (sign * 1e-9, 0.0, 1.0)),
     ):
         law = ComposedLaw(hand=HandPath(Z), tether=tether, plane=plane, turns=(), period=1.0)
         assert law.period == 1.0
@@ -145,17 +145,17 @@ def slid(*phases):
     )  # fmt: skip
 
 
-def test_the_last_sample_of_a_period_counts():
-    """A sway that is fastest exactly at the 4095th of 4096 places, so at no other is its speed as great; a
-    second one as fast, elsewhere, lifts the coefficients' own bound above. By hand: cos is steepest
-    a quarter of a turn on."""
+def test_every_sample_of_a_period_counts():
+    """Fastest along x at one of 4096 places and nowhere else: sin and sin 2· are both at their peak there, and
+    half a period away against each other; a slide across lifts the coefficients' own bound above. By hand."""
     assert (_GRID, ROUNDING_UP) == (4096, 1.0 + 1e-9)
     for place in (0, 1, 4094, 4095):
-        lead = np.pi / 2 - ONCE * place * STEP
-        law = slid(Wave(sways=((0.3, ONCE, lead),)), Wave(sways=((0.1, ONCE, lead + np.pi / 2),)))
-        curve = 0.4 * ONCE**3
-        most = (0.3 * ONCE + STEP**2 / 8 * curve) * (1 + 1e-9)
-        assert law.bounds().hand_speed == pytest.approx(most, rel=1e-12), place
+        one, two = (np.pi / 2 - k * ONCE * place * STEP for k in (1, 2))
+        along = Wave(sways=((0.3, ONCE, one), (0.05, 2 * ONCE, two)))
+        across = Wave(sways=((0.1, ONCE, one + np.pi / 2),))
+        curve = (0.3 + 8 * 0.05 + 0.1) * ONCE**3
+        most = (0.4 * ONCE + STEP**2 / 8 * curve) * (1 + 1e-9)
+        assert slid(along, across).bounds().hand_speed == pytest.approx(most, rel=1e-12), place
 
 
 def test_where_the_second_derivative_jumps_half_a_step_of_the_first_is_added():
@@ -227,6 +227,65 @@ def test_a_tether_s_bounds_are_brought_down_by_the_samples_of_its_own_rates():
     plan = np.array([0.3, 0.4]) + 0.2 * orders[0][:, :2]
     most = np.max(np.linalg.norm(plan, axis=1)) + STEP**2 / 8 * 0.2 * c2
     assert found.hand_reach == pytest.approx(min(0.7, most) * (1 + 1e-9), rel=1e-12)
+
+
+BENDING = CosineSteps((0.0, 0.25, 1.0), (0.0, 0.5, 0.0))  # half of it 0.25, π in a quarter
+STEPPING = Steps((0.0, 0.5, 1.0), (0.0, 0.8, 0.0))
+
+
+@pytest.mark.parametrize(
+    ("phase", "own"),
+    [
+        (BENDING, (np.pi, 4 * np.pi**2, np.inf, np.inf)),
+        (STEPPING, (15 / 8 * 1.6, 10 / np.sqrt(3) * 3.2, 60 * 6.4, np.inf)),
+    ],
+    ids=["third not bounded", "fourth not bounded"],
+)
+def test_a_tether_s_rates_are_brought_down_by_what_is_bounded(phase, own):
+    """Turned by it about x and steadily about z; the samples are the law's own, which other tests judge, the
+    coefficients from the product rule."""
+    turns = (Turn(X, phase), Turn(Z, Wave(rate=ONCE)))
+    law = ComposedLaw(
+        hand=HandPath((0.3, 0.4, 1.0), arms=(Arm((0.0, 0.2, 0.0), turns),)),
+        tether=Y, plane=Z, turns=turns, period=1.0,
+    )  # fmt: skip
+    seen = law.at(np.arange(4096) * STEP)
+    one, other = bell(*own), [ONCE**k for k in range(5)]
+    _, *c = (sum(comb(k, j) * one[j] * other[k - j] for j in range(k + 1)) for k in range(5))
+    found, used = law.bounds(), set()
+    for k, turning, moving in (
+        (0, "tether_rate", "hand_rate"),
+        (1, "tether_acceleration", "hand_acceleration"),
+    ):
+        for size, field in ((1.0, turning), (0.2, moving)):
+            most = np.max(np.linalg.norm(getattr(seen, field), axis=1))
+            ways = (
+                size * c[k],
+                most + STEP / 2 * size * c[k + 1],
+                most + STEP**2 / 8 * size * c[k + 2],
+            )
+            used.add((k, int(np.argmin(ways))))
+            name = ("turn_rate", "turn_acceleration", "hand_speed", "hand_acceleration")
+            bound = getattr(found, name[k + (2 if size < 1 else 0)])
+            assert bound == pytest.approx(min(ways) * (1 + 1e-9), rel=1e-12), field
+    # where a derivative is not bounded the one before it serves, and before that the coefficients
+    assert used == ({(0, 1), (1, 0)} if phase is BENDING else {(0, 2), (1, 1)})
+
+
+def test_a_law_without_a_period_has_its_coefficients_and_a_billionth_more():
+    """An arm of 0.5 turned at 3, a tether at 2 and 1 in turn: powers, each widened for rounding."""
+    law = ComposedLaw(
+        hand=HandPath((0.3, 0.4, 1.0), arms=(Arm((0.3, 0.4, 0.0), (Turn(Z, Wave(rate=3.0)),)),)),
+        tether=X, plane=Z, turns=(Turn(Z, Wave(rate=2.0)), Turn(Y, Wave(rate=1.0))), period=np.inf,
+    )  # fmt: skip
+    exact = {
+        "hand_speed": 1.5, "hand_acceleration": 4.5, "hand_jerk": 13.5, "hand_reach": 1.0,
+        "turn_rate": 3.0, "turn_acceleration": 9.0, "turn_jerk": 27.0, "frame_rate": 3.0,
+        "frame_acceleration": 9.0,
+    }  # fmt: skip
+    for name, value in exact.items():
+        found = getattr(law.bounds(), name)
+        assert found == pytest.approx(value * (1 + 1e-9), rel=1e-12), name
 
 
 def test_a_slide_that_goes_nowhere_adds_nothing_even_where_its_phase_is_not_bounded():

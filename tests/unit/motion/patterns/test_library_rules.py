@@ -81,6 +81,9 @@ def test_no_other_difficulty(difficulty):
         ({"left": {"law": "orbit"}}, "give both left and right"),
         ({"left": {"law": "orbit"}, "right": {"law": "orbits"}}, "law 'orbits' is not known"),
         ({"law": None}, "law None is not known"),
+        ({"law": "orbit", "props": []}, "props must be one or more of"),
+        ({"law": "orbit", "props": 3}, "props must be one or more of"),
+        ({"law": "orbit", "props": ["poi", "sword"]}, "prop 'sword' is not known"),
         ({"law": "orbit", "laws": 1}, "key 'laws' is not known; did you mean law"),
         ({"law": "orbit", "room": {"up": [0.1, 0.2]}}, "room: up must include 0"),
         ({"law": "orbit", "room": {"up": [-0.2, -0.1]}}, "room: up must include 0"),
@@ -148,6 +151,14 @@ def test_trials_of_both_hands_laws_but_for_what_is_given():
     assert weaves.trials({}, "poi") == [{"width": 1.0}, {"width": 1.2}, {"width": 0.8}]
     other = own(left={"law": "windmill"}, right={"law": "fountain"})
     assert other.trials({}, "poi") == [{"width": 1.0}, {"width": 0.75}, {"width": 0.5}]
+    lobes = own(left={"law": "toroid"}, right={"law": "carry"})  # `from` is free in the left hand
+    trials = lobes.trials({}, "poi")
+    assert trials[:3] == [
+        {"hand_radius": 0.35, "from": -90.0},
+        {"hand_radius": 0.35, "from": 90.0},
+        {"hand_radius": 0.2625, "from": -90.0},
+    ]
+    assert len(trials) == 16
     mixed = own(left={"law": "travelling"}, right={"law": "swing"})
     assert mixed.trials({}, "poi") == [{}]
 
