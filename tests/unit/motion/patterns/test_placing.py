@@ -43,6 +43,7 @@ def test_a_circle_wider_than_the_arm_is_refused():
         (ARM * 1.001, "at most the arm's"),
         (-0.01, "0 or more"),
         (np.nan, "0 or more"),
+        (np.inf, "0 or more"),
     ):
         with pytest.raises(ValueError, match=words):
             circle_centre("wall", "right", BODY, radius)
