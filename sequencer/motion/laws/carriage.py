@@ -97,11 +97,10 @@ class Carriage:
         k = np.searchsorted(knots, beats, side="right") - 1
         low, high = np.clip(k, 0, None), np.clip(k + 1, None, len(knots) - 1)
         width = knots[high] - knots[low]
-        share = np.where(width > 0, (beats - knots[low]) / np.where(width > 0, width, 1.0), 0.0)
-        step, rate, _ = smooth_step(share)
+        width = np.where(width > 0, width, 1.0)  # before the first and after the last nothing moves
+        step, rate, _ = smooth_step((beats - knots[low]) / width)
         jump = angles[high] - angles[low]
-        rate = np.where(width > 0, rate / np.where(width > 0, width, 1.0), 0.0)
-        return angles[low] + step[:, None] * jump, rate[:, None] * jump
+        return angles[low] + step[:, None] * jump, (rate / width)[:, None] * jump
 
     def capsule_ends(self, beats: Floats) -> tuple[Floats, Floats]:
         """Ends of `Body.capsules`, each of shape (capsules, n, 3) [m, body frame]; exact."""

@@ -120,7 +120,7 @@ def hand_limits(path: HandPath) -> tuple[float, Limits]:
     for slide in path.slides:
         size = float(np.linalg.norm(slide.vector))
         orders = [
-            total + (size * own if own > 0 else 0.0)
+            total + (size * own if size > 0 else 0.0)  # 0·inf is 0 here
             for total, own in zip(orders, slide.phase.limits(), strict=True)
         ]
         distance = inf

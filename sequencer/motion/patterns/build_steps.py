@@ -102,7 +102,7 @@ def build_steps(
     count = round(danced.period / half)
     at = np.arange(count + 1) * half
     first_in = values["begin"] == "in"
-    halves = ["in" if (k % 2 == 0) == first_in else "out" for k in range(count + 1)]
+    halves = ["in" if (k % 2 == 0) == first_in else "out" for k in range(len(at))]
     return stations_at(danced, at.tolist(), halves, lobes=int(values["lobes"]), cycle=span)
 
 
@@ -203,7 +203,7 @@ def place_words(away: Floats) -> str:
     fits = sorted(((round(float(unit @ np.array(v)), 9), word) for v, word in names), reverse=True)
     if fits[0][0] > np.cos(np.radians(12)):
         return fits[0][1]
-    degrees = np.degrees(np.arccos(np.clip(fits[0][0], -1, 1)))
+    degrees = np.degrees(np.arccos(fits[0][0]))
     if abs(degrees - 45) < 8:
         return f"half-way between {fits[0][1]} and {fits[1][1]}"
     return f"{degrees:.0f}° from {fits[0][1]} towards {fits[1][1]}"

@@ -80,8 +80,7 @@ def swing(
         raise ValueError("a pendulum cannot swing in the floor plane")
     if not 0 < amplitude <= pi + 1e-12:
         raise ValueError(f"amplitude must be 1 to 180 degrees, got {np.degrees(amplitude):g}")
-    frame = frame_of(plane, turn, 0.0)
-    axis = as_vector(frame.axis)
+    axis = as_vector(frame_of(plane, turn, 0.0).axis)
     return ComposedLaw(
         hand=HandPath(as_vector(circle_centre(plane, side, body, 0.0, offset))),
         tether=(0.0, 0.0, -1.0),

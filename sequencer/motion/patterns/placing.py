@@ -89,7 +89,7 @@ def circle_centre(
     behind = HANDS_APART if side == "left" else 0.0
     centre = body.shoulder(side).copy()
     if plane == "wall" and bends:
-        outward = HANDS_APART * max(1.0 - hand_radius / arm, 0.0)
+        outward = HANDS_APART * (1.0 - hand_radius / arm)
         deep = (0.97 * arm) ** 2 - (hand_radius + outward) ** 2
         centre[0] += out * outward
         centre[1] += min(0.9 * arm, float(np.sqrt(max(deep, 0.0))))
@@ -100,7 +100,7 @@ def circle_centre(
     else:
         beside = min(body.half_breadth + BESIDE - body.half_shoulder, slack)
         centre[0] += out * beside
-        deep = float(np.sqrt(max((USED * arm) ** 2 - beside**2, 0.0))) - hand_radius
+        deep = float(np.sqrt((USED * arm) ** 2 - beside**2)) - hand_radius
         centre[1] += min(0.25, max(deep, 0.0))
     across, ahead, up = offset
     return np.asarray(centre + np.array([out * across, ahead, up]))

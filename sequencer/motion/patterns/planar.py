@@ -78,7 +78,7 @@ def orbit(
         If a parameter is out of range.
     """
     check_beats(beats)
-    if not (isfinite(ratio) and abs(ratio) <= 24):
+    if not abs(ratio) <= 24:  # also catches nan
         raise ValueError(f"ratio must lie between -24 and 24, got {ratio!r}")
     frame = frame_of(plane, turn, start)
     if yaw:

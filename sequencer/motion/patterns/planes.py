@@ -136,7 +136,7 @@ def plane_words(n: Floats, *, eye: Literal["performer", "audience"] = "performer
     names = [mine if eye == "performer" else theirs for _, mine, theirs in _NAMES]
     best = int(np.argmax(products))
     words = names[best]
-    off = np.degrees(np.arccos(np.clip(products[best], -1.0, 1.0)))
+    off = np.degrees(np.arccos(min(products[best], 1.0)))
     if off <= 10.0:
         return words
     order = np.argsort(products)[::-1]

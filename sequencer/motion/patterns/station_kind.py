@@ -40,7 +40,7 @@ def station_kind(rows: object) -> LawKind:
             raise ValueError(f"station {k} must give hand, bend and phase, in degrees")
         angles = {
             name: Parameter(
-                name=name, kind="angle", default=0.0, low=-36000.0, high=36000.0, help=""
+                name=name, kind="angle", default=None, low=-36000.0, high=36000.0, help=""
             ).read(value)
             for name, value in row.items()
         }

@@ -1,17 +1,15 @@
-"""Bounds of carried vectors against the product rule, differentiated by sympy."""
+"""Carried vectors and their bounds against the product rule, on Taylor coefficients multiplied out."""
 
 from dataclasses import dataclass
-from math import inf
+from math import factorial, inf
 
 import numpy as np
 import pytest
-import sympy
 from numpy.testing import assert_allclose
 
 from sequencer.motion.laws.phases import Wave
 from sequencer.motion.laws.rotations import Turn, carried, turned, turned_limits
 
-T = sympy.Symbol("t")
 AXIS = (2 / 7, 3 / 7, 6 / 7)
 
 
@@ -34,11 +32,15 @@ def derivatives(turns, size, own):
     A turn by α is e^(α[a]ₓ) and |[a]ₓ| = 1, so its derivatives are bounded by those of e^α at α = 0;
     a product's by the product rule with every size in it. Source: complete Bell polynomials.
     """
-    whole = sum((c * T**k / sympy.factorial(k) for k, c in enumerate((size, *own))), sympy.S(0))
+    whole = np.array([c / factorial(k) for k, c in enumerate((size, *own))])
     for limits in turns:
-        angle = sum(c * T**k / sympy.factorial(k) for k, c in enumerate(limits, 1))
-        whole *= sympy.exp(angle)
-    return [float(sympy.diff(whole, T, k).subs(T, 0)) for k in (1, 2, 3, 4)]
+        angle = np.array([0.0, *(c / factorial(k) for k, c in enumerate(limits, 1))])
+        power = exponential = np.array([1.0, 0.0, 0.0, 0.0, 0.0])
+        for k in range(1, 5):  # no higher power of the angle has a term of order 4
+            power = np.convolve(power, angle)[:5]
+            exponential = exponential + power / factorial(k)
+        whole = np.convolve(whole, exponential)[:5]
+    return [whole[k] * factorial(k) for k in (1, 2, 3, 4)]
 
 
 @pytest.mark.parametrize(
@@ -49,8 +51,9 @@ def derivatives(turns, size, own):
         ([(2, 3, 5, 7), (11, 0, 13, 1)], 2, (0, 5, 0, 3)),
         ([(1, 0, 0, 0), (0, 1, 0, 0), (0, 0, 1, 0)], 1, (0, 0, 0, 1)),
         ([], 4, (1, 2, 3, 4)),
+        ([(0.5, 0.25, 0.125, 0.75), (0.3, 0.2, 0.6, 0.1)], 0.5, (0.4, 0.7, 0.9, 0.3)),
     ],
-    ids=["one", "of a moving vector", "two", "three, one order each", "none"],
+    ids=["one", "of a moving vector", "two", "three, one order each", "none", "less than one"],
 )
 def test_limits_are_those_of_the_product_rule(turns, size, own):
     given = tuple(Turn(AXIS, Known(limits)) for limits in turns)
@@ -64,6 +67,8 @@ def test_what_is_not_bounded_stays_so_and_what_is_not_there_adds_nothing():
     assert turned_limits(turns, 2.0) == (0.0, 0.0, 0.0, inf)
     assert turned_limits(turns, 0.0) == (0.0, 0.0, 0.0, 0.0)
     assert turned_limits(turns, 0.0, (1.0, 2.0, 3.0, 4.0)) == (1.0, 2.0, 3.0, 4.0)
+    still = (Turn(AXIS, Known((0.0, 0.0, 0.0, 0.0))),)
+    assert turned_limits(still, 2.0, (1.0, 2.0, inf, inf)) == (1.0, 2.0, inf, inf)
 
 
 def test_an_axis_has_length_one():
@@ -74,37 +79,73 @@ def test_an_axis_has_length_one():
     Turn((1.0, 0.0, 1e-6), Wave())
 
 
-def test_nested_turns_are_products_of_matrices():
-    """Value and derivatives of R(a, α)·R(b, β)·v(t), with both matrices as sympy's exponential."""
+def test_an_axis_may_be_off_by_a_billionth():
+    """Its length squared, just inside and just outside 1e-9."""
+    for sign in (1.0, -1.0):
+        assert Turn((0.0, 1.0 + sign * 0.4e-9, 0.0), Wave()).angle == Wave()
+        with pytest.raises(ValueError, match="axis must have length 1"):
+            Turn((0.0, 1.0 + sign * 0.6e-9, 0.0), Wave())
+
+
+def times(a, b):
+    """The product of two jets (value, first and second derivative): any calculus text."""
+    return a[0] * b[0], a[1] * b[0] + a[0] * b[1], a[2] * b[0] + 2 * a[1] * b[1] + a[0] * b[2]
+
+
+def spun(axis, angle, vector):
+    """Rodrigues: v·cos α + (a × v)·sin α + a·(a·v)·(1 − cos α) with jets, rows of vectors."""
+    a, c, s = np.array(axis), np.cos(angle[0]), np.sin(angle[0])
+    cos = (c, -s * angle[1], -s * angle[2] - c * angle[1] ** 2)
+    sin = (s, c * angle[1], c * angle[2] - s * angle[1] ** 2)
+    rest = (1 - cos[0], -cos[1], -cos[2])
+    crossed = tuple(np.cross(a, part) for part in vector)
+    along = tuple((part @ a)[:, None] * a for part in vector)
+    parts = (times(cos, vector), times(sin, crossed), times(rest, along))
+    return tuple(sum(part[k] for part in parts) for k in range(3))
+
+
+def test_nested_turns_are_products_of_rotations():
+    """Value and derivatives of R(a, α)·R(b, β)·v(t), every one a jet written anew."""
     axes = (AXIS, (0.0, -0.8, 0.6))
     phases = (Wave(0.3, 1.1, ((0.4, 2.0, 0.5),)), Wave(-0.2, -0.7, ((0.3, 3.0, 0.1),)))
-    alpha = 0.3 + 1.1 * T + 0.4 * sympy.cos(2.0 * T + 0.5)
-    beta = -0.2 - 0.7 * T + 0.3 * sympy.cos(3.0 * T + 0.1)
-    vector = sympy.Matrix([1 + 2 * T, T**2, -0.5 + T])
-
-    def rotation(axis, angle):
-        x, y, z = axis
-        cross = sympy.Matrix([[0, -z, y], [z, 0, -x], [-y, x, 0]])
-        return sympy.eye(3) + sympy.sin(angle) * cross + (1 - sympy.cos(angle)) * cross**2
-
-    whole = rotation(axes[0], alpha) * rotation(axes[1], beta) * vector
     beats = np.array([0.0, 0.4, 1.3])
-
-    def along(matrix, k):
-        exact = sympy.lambdify(T, matrix.diff(T, k), cse=True)
-        return np.stack([exact(b)[:, 0] for b in beats], axis=1)
-
-    jet = tuple(along(vector, k) for k in range(3))
-    found = carried(
-        tuple(Turn(axis, phase) for axis, phase in zip(axes, phases, strict=True)), jet, beats
+    t = beats[:, None]
+    alpha = (
+        0.3 + 1.1 * t + 0.4 * np.cos(2 * t + 0.5),
+        1.1 - 0.8 * np.sin(2 * t + 0.5),
+        -1.6 * np.cos(2 * t + 0.5),
     )
-    for k, part in enumerate(found):
-        assert_allclose(part, along(whole, k), rtol=1e-9, atol=1e-9)
+    beta = (
+        -0.2 - 0.7 * t + 0.3 * np.cos(3 * t + 0.1),
+        -0.7 - 0.9 * np.sin(3 * t + 0.1),
+        -2.7 * np.cos(3 * t + 0.1),
+    )
+    vector = (
+        np.hstack((1 + 2 * t, t**2, -0.5 + t)),
+        np.hstack((2 + 0 * t, 2 * t, 1 + 0 * t)),
+        np.tile([0.0, 2.0, 0.0], (3, 1)),
+    )
+    whole = spun(axes[0], alpha, spun(axes[1], beta, vector))
     turns = tuple(Turn(axis, phase) for axis, phase in zip(axes, phases, strict=True))
-    assert_allclose(turned(turns, jet[0], beats), found[0], atol=1e-12)
+    jet = tuple(part.T for part in vector)
+    for found, part in zip(carried(turns, jet, beats), whole, strict=True):
+        assert_allclose(found, part.T, rtol=1e-12, atol=1e-13)
+    assert_allclose(turned(turns, jet[0], beats), whole[0].T, atol=1e-13)
     still = np.array(axes[1])[:, None]  # in the inner axis: only the outer turn moves it
     assert_allclose(turned(turns, still, beats), turned(turns[:1], still, beats), atol=1e-15)
     within = np.array(AXIS)[:, None]  # in the outer axis
     assert_allclose(
         turned(turns, within, beats), carried(turns, (within, 0 * within, 0 * within), beats)[0]
     )
+    assert turned(turns[:1], within, beats) is within  # nothing to turn: no row of equal columns
+
+
+def test_a_vector_along_the_axis_is_one_to_rounding():
+    """Off by 0.9e-15 it stays, off by 1.1e-15 it is turned: half a turn about z, by hand."""
+    half = (Turn((0.0, 0.0, 1.0), Wave(offset=np.pi)),)
+    beats = np.zeros(2)
+    near, far = (np.array([[off], [0.0], [1.0]]) for off in (0.9e-15, 1.1e-15))
+    assert turned(half, near, beats) is near
+    assert_allclose(turned(half, far, beats)[0], -1.1e-15, rtol=1e-9)
+    aside = np.array([[0.0, 1.0], [0.0, 0.0], [1.0, 0.0]])  # one of two rows along the axis
+    assert_allclose(turned(half, aside, beats), [[0, -1], [0, 0], [1, 0]], atol=1e-15)

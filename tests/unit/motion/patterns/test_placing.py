@@ -43,6 +43,15 @@ def test_a_circle_wider_than_the_arm_is_refused():
         (ARM * 1.001, "at most the arm's"),
         (-0.01, "0 or more"),
         (np.nan, "0 or more"),
+        (np.inf, "0 or more"),
     ):
         with pytest.raises(ValueError, match=words):
             circle_centre("wall", "right", BODY, radius)
+
+
+@pytest.mark.parametrize("plane", ["wheel", "floor"])
+def test_only_in_the_wall_plane_does_a_bent_circle_lie_elsewhere(plane):
+    """The module's head names toroids at the wall plane alone."""
+    for side in ("left", "right"):
+        bent = circle_centre(plane, side, BODY, 0.3, bends=True)
+        assert_allclose(bent, circle_centre(plane, side, BODY, 0.3), rtol=0)
