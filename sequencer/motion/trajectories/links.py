@@ -385,7 +385,7 @@ def _ways(first: Motion, last: Motion, beats: float, limits: LinkLimits, *, halt
     x: Floats = np.arange(SPHERE_SAMPLES, dtype=np.float64) / (SPHERE_SAMPLES - 1)
     span = np.full(len(plain), beats)
     turns = _jets(angles, beats, x)
-    peak = np.linalg.norm(moved(np.zeros((1, 3, 3)), *turns)[2], axis=-1).max(axis=1)
+    peak = np.linalg.norm(moved(None, *turns)[2], axis=-1).max(axis=1)
     over = ~limits.keep_turning(angles, span)
     order = np.lexsort((peak, over))
     chosen = Piecewise(angles.knots, angles.pieces[order])

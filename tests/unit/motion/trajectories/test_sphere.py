@@ -78,7 +78,7 @@ def test_rates_of_a_direction_are_its_differences(local):
     """Two paths over different numbers of beats; rates by beats, from places alone."""
     angles, x, beats = 0.7 * drawn(3, 2, 6, 2), np.linspace(0.1, 0.9, 7), np.array([0.8, 2.5])
     frames = np.linalg.qr(drawn(4, 2, 3, 3))[0]
-    used = np.zeros((2, 3, 3)) if local else frames
+    used = None if local else frames
     tether, rate, push = directions(used, angles, x, beats)
     for n in range(2):
         frame = np.eye(3) if local else frames[n]
