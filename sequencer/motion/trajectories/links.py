@@ -33,6 +33,7 @@ from sequencer.motion.trajectories.hand_paths import (
     hand_figures,
     hand_paths,
     places,
+    plain_path,
     whole,
 )
 from sequencer.motion.trajectories.link_gaps import (
@@ -349,7 +350,7 @@ def _linked(
     ways = _ways(first, last, beats, keep)
     if space is None:
         start, end, span = _rows(first, 1), _rows(last, 1), np.array([beats])
-        plain = hand_paths(start, end, span, shoulder=np.zeros(3), arm=1.0)[0]
+        plain = plain_path(start, end, span)
         law = _law(plain, ways, int(np.argmin(ways.peak)), beats, first, last)
         return FoundLink(law, kept=True, gap=np.inf, needed=CLEAN)
     obstacles = obstacles or around(Carriage(body=space.body), sample_beats(0.0, beats))
