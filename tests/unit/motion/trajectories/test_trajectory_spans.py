@@ -240,6 +240,17 @@ def test_pieces_follow_spans_and_blends():
         assert mixed == [bounds for _, _, bounds in blend.bridge.parts]
 
 
+def test_each_blend_has_the_pieces_of_its_own_two_laws():
+    """Three blends between four laws that can be told apart: the same as in a trajectory of two of them."""
+    places, numbers = [0.0, 0.1, 0.4, -0.2], [1.0, 4.0, 9.0, 2.0]
+    laws = [Held(hand=x * Y, number=n) for x, n in zip(places, numbers, strict=True)]
+    spans = [span(2.0 * k, 2.0 * k + 2, law) for k, law in enumerate(laws)]
+    course = Trajectory(tuple(spans))
+    for k in range(3):
+        edges = 2.0 * k + 1.75, 2.0 * k + 2.25
+        assert course.pieces(*edges) == Trajectory((spans[k], spans[k + 1])).pieces(*edges)
+
+
 def test_pieces_of_a_part_are_all_that_overlap_it_cut_to_it():
     """Also beyond both ends, and where the part begins or ends at an edge. Source: the whole list, cut here."""
     course, laws = two_kinds()
