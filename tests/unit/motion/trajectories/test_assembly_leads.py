@@ -34,11 +34,16 @@ class Held:
     def at(self, beats):
         beats = np.asarray(beats, float)[..., None]
         rows = {each.name: np.zeros(3) + 0 * beats for each in fields(Motion)}
-        rows |= {"tether": np.array([0, 0, -1.0]) + 0 * beats, "hand": np.array([0.3, 0.2, 1]) + 0 * beats}
+        rows |= {
+            "tether": np.array([0, 0, -1.0]) + 0 * beats,
+            "hand": np.array([0.3, 0.2, 1]) + 0 * beats,
+        }
         return Motion(**rows | {"plane": np.array([1.0, 0, self.number]) + beats * [0, 1, 0]})
 
     def bounds(self):
-        return Bounds(hand_speed=0, hand_acceleration=0, turn_rate=0, turn_acceleration=0, hand_reach=1)
+        return Bounds(
+            hand_speed=0, hand_acceleration=0, turn_rate=0, turn_acceleration=0, hand_reach=1
+        )
 
 
 REST = Held(7.0)
@@ -48,7 +53,7 @@ REST = Held(7.0)
 def asked(monkeypatch):
     """Every link asked for: its ends' planes, its beats and the bodies; answered by `answer`."""
     calls = []
-    answer = {"clean": lambda beats: (True, 1.0)}
+    answer = {"clean": lambda _: (True, 1.0)}
 
     def found(first, last, beats, space, *, obstacles):
         calls.append((first.plane.tolist(), last.plane.tolist(), beats, space, obstacles))
@@ -120,7 +125,9 @@ def test_the_nearest_to_what_each_needs_is_taken(monkeypatch):
     """A gap that lacks 1 cm is better than a larger one that lacks 2."""
 
     def found(first, last, beats, space, *, obstacles):
-        gap, needed = {2.0: (0.01, 0.03), 3.0: (-0.04, -0.03), 4.0: (0.0, 0.03), 1.0: (0.0, 0.02)}[beats]
+        gap, needed = {2.0: (0.01, 0.03), 3.0: (-0.04, -0.03), 4.0: (0.0, 0.03), 1.0: (0.0, 0.02)}[
+            beats
+        ]
         return FoundLink(Held(), kept=True, gap=gap, needed=needed)
 
     monkeypatch.setattr(assembly, "found_link", found)
@@ -158,7 +165,7 @@ def test_a_gap_is_one_link_up_to_twice_the_lead(asked, gap, middle):
 
 
 def test_blocks_that_overlap_are_refused(asked):
-    with pytest.raises(ValueError, match="blocks overlap: 9.0 … 8.9"):
+    with pytest.raises(ValueError, match=r"blocks overlap: 9\.0 … 8\.9"):
         assembled([block(5.0, 9.0), block(8.9, 12.0)], REST)
 
 
@@ -168,7 +175,7 @@ def test_blocks_that_overlap_are_refused(asked):
 )
 def test_longer_links_leave_a_beat_of_rest_between_them(asked, gap, tried):
     """Both take as long: (gap − 1)/2 beats at most; none is clean here, so all are tried."""
-    asked[0]["clean"] = lambda beats: (True, 0.0)
+    asked[0]["clean"] = lambda _: (True, 0.0)
     assembled([block(5.0, 9.0), block(9.0 + gap, 40.0)], REST)
     beats = [call[2] for call in asked[1:]]
     first = len([2, 3, 4, 1])

@@ -139,7 +139,7 @@ SHOULDER, ARM = np.array([0.2, 0.1, 1.3]), 0.6
 @pytest.mark.parametrize("aside", [None, np.array([[0.1, -0.2, 0.05], [-0.3, 0.0, 0.2]])])
 def test_every_piece_of_every_hand_path(aside):
     """Two paths of 0.8 and 2.5 beats. The hand stops 0.4 of the way it would go, within 0.88 of the arm."""
-    first, last = states(5, SHOULDER), states(6, SHOULDER + [0.3, 0.3, -0.2])
+    first, last = states(5, SHOULDER), states(6, SHOULDER + np.array([0.3, 0.3, -0.2]))
     beats = np.array([0.8, 2.5])
     paths = hand_paths(first, last, beats, shoulder=SHOULDER, arm=ARM, aside=aside)
     assert [path.knots for path in paths[1:]] == [(0, 4, 12, 16), (0, 6, 10, 16), (0, 2, 14, 16)]
@@ -238,6 +238,8 @@ def test_a_stop_is_pulled_within_reach(away, kept):
     """0.88 of an arm of 0.6 m is 0.528 m; nearer ones stay, also one at the shoulder itself."""
     spots = SHOULDER + away * np.array([[0.6, 0.0, -0.8], [0.0, 1.0, 0.0]])
     found = module._within(spots, SHOULDER, 0.6)
-    assert_allclose(found, SHOULDER + kept * np.array([[0.6, 0.0, -0.8], [0.0, 1.0, 0.0]]), atol=1e-12)
+    assert_allclose(
+        found, SHOULDER + kept * np.array([[0.6, 0.0, -0.8], [0.0, 1.0, 0.0]]), atol=1e-12
+    )
     deep = module._within(spots[:, None], SHOULDER, 0.6)
     assert_array_equal(deep[:, 0], found)

@@ -144,7 +144,16 @@ def test_a_body_is_a_rod_on_a_ray_or_a_ball_where_chords_meet(name):
 
 def test_a_ray_goes_along_and_across():
     tether, wide = np.tile(X, (4, 1)), np.tile(Y, (4, 1))
-    for along, across in ((1, 0), (-1, 0), (0.5, 0), (0, 1), (0, -1), (0.6, 0.8), (1, 0.5), (-0.6, -0.8)):
+    for along, across in (
+        (1, 0),
+        (-1, 0),
+        (0.5, 0),
+        (0, 1),
+        (0, -1),
+        (0.6, 0.8),
+        (1, 0.5),
+        (-0.6, -0.8),
+    ):
         found = module._ray(Rod(along, across, 0.0, 1.0, 0.1), tether, wide)
         assert_allclose(found, along * tether + across * wide)
 

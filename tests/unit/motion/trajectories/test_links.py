@@ -15,7 +15,13 @@ from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories import links
-from sequencer.motion.trajectories.hand_paths import Piecewise, hand_figures, hand_paths, places, whole
+from sequencer.motion.trajectories.hand_paths import (
+    Piecewise,
+    hand_figures,
+    hand_paths,
+    places,
+    whole,
+)
 from sequencer.motion.trajectories.link_gaps import Around, least_gaps, rods_of, sample_fractions
 from sequencer.motion.trajectories.link_limits import LinkLimits, hand_space_of, tether_figures
 from sequencer.motion.trajectories.links import FoundLink, LinkLaw, found_link, hand_at
@@ -131,7 +137,9 @@ def test_the_bounds_of_a_link_are_its_largest_control_points(tilt):
     bend = np.abs(law.angles.controls(1, span)[0]).max(axis=1)
 
     def most(order, axes=3):
-        return np.sqrt((law.hand.controls(order, span)[0][..., :axes] ** 2).sum(axis=-1)).max(axis=1)
+        return np.sqrt((law.hand.controls(order, span)[0][..., :axes] ** 2).sum(axis=-1)).max(
+            axis=1
+        )
 
     roll = 15 / 8 * abs(tilt[1] - tilt[0]) / 2.5
     wanted = {
@@ -267,8 +275,15 @@ def test_a_state_is_packed_and_unpacked_part_by_part():
 
 def swung(angle, spin, push=0.0):
     """A tether in the x-y plane."""
-    d, across = np.array([np.cos(angle), np.sin(angle), 0]), np.array([-np.sin(angle), np.cos(angle), 0])
-    return {"tether": d, "tether_rate": spin * across, "tether_acceleration": push * across - spin**2 * d}
+    d, across = (
+        np.array([np.cos(angle), np.sin(angle), 0]),
+        np.array([-np.sin(angle), np.cos(angle), 0]),
+    )
+    return {
+        "tether": d,
+        "tether_rate": spin * across,
+        "tether_acceleration": push * across - spin**2 * d,
+    }
 
 
 FIRST = state(hand=(0.3, 0.4, 1.2), hand_rate=(0.5, 0, 0.2), plane=Z, **swung(0.2, 2.0))
@@ -330,10 +345,19 @@ def test_ways_with_halts_turn_least_between_their_stops_one_loop_more_or_one_les
     assert np.all(turned <= 3 + 1e-9)
 
 
-def test_stops_are_a_loop_apart_in_threes_about_the_least():
-    """Azimuth from 0.3 at 2 rad, to 20, 20 + 2π and 20 + 4π at 5 rad per link: halts of a quarter."""
-    start = np.array([[[0.3, 0.1], [2.0, 0.3], [1.0, -1.0]]] * 3)
-    end = np.array([[[20.0 + 2 * np.pi * k, -0.4], [5.0, 0.2], [-2.0, 0.5]] for k in range(3)])
+@pytest.mark.parametrize("least", [np.pi - 0.05, 0.4, 0.05 - np.pi])
+@pytest.mark.parametrize("loops", [-3, 0, 4])
+def test_stops_are_a_loop_apart_in_threes_about_the_least(least, loops):
+    """Azimuth from 0.3 at 2 rad per link, arriving at 5 rad per link: halts of a quarter of the link.
+
+    By hand: the stops lie 0.4·¼·2 = 0.2 after the start and 0.4·¼·5 = 0.5 before the end. The middle one of
+    three turns least between them; a term forgotten would take it over half a turn in one case or other.
+    """
+    goal = 0.3 + 0.2 + least + 0.5 + 2 * np.pi * loops
+    start = np.array([[[0.3, 0.1], [2.0, 0.3], [1.0, -1.0]]] * 6)
+    end = np.array(
+        [[[goal + 2 * np.pi * k, -0.4], [5.0, 0.2], [-2.0, 0.5]] for k in (-1, 0, 1, 2, 3, 4)]
+    )
     system = np.linalg.inv(
         [
             [1, 0, 0, 0, 0, 0], [0, 1, 0, 0, 0, 0], [0, 0, 2, 0, 0, 0],
@@ -341,12 +365,10 @@ def test_stops_are_a_loop_apart_in_threes_about_the_least():
         ]
     )  # fmt: skip
     found = links._halting(system @ np.concatenate((start, end), axis=1), 4)
+    assert found.knots == (0, 4, 12, 16)
     low, high = places(found, np.array([0.25, 0.75]))[..., 0].T
-    assert_allclose(low, 0.3 + 0.4 * 0.25 * 2.0)
-    # The middle one's stop to stop: 20 + 2π − 0.5 − 0.5 = 25.283, less four loops
-    least = 20 + 2 * np.pi - 0.4 * 0.25 * 5.0 - 0.5 - 8 * np.pi
-    assert abs(least) < np.pi
-    assert_allclose(high - low, least + 2 * np.pi * np.array([-1, 0, 1]))
+    assert_allclose(low, 0.5)
+    assert_allclose(high - low, least + 2 * np.pi * np.array([-1, 0, 1, -1, 0, 1]))
     edges = places(found, np.array([0.0, 1.0]))
     assert_allclose(edges[:, 0], start[:, 0])
     assert_allclose(edges[:, 1, 1], -0.4)
@@ -421,7 +443,7 @@ def test_a_state_in_rows():
 def test_up_is_the_slope_of_the_direction_by_elevation():
     turns = np.array([[0.3, -0.7], [2.0, 1.2], [-2.5, 0.0]])
     h = 1e-6
-    ends = [pointings(np.eye(3)[None], (turns + [0, k * h])[None])[0] for k in (-1, 1)]
+    ends = [pointings(np.eye(3)[None], (turns + np.array([0, k * h]))[None])[0] for k in (-1, 1)]
     assert_allclose(links._up(turns), (ends[1] - ends[0]) / (2 * h), atol=1e-9)
     assert_array_equal(links._up(turns[0]), links._up(turns)[0])
 
@@ -511,9 +533,7 @@ def measured(own, found, law):
     motion = law.at(own.beats * x)
     wide = np.cross(motion.plane, motion.tether)
     gap = float(least_gaps(motion.hand, motion.tether, wide, rods_of(own.space.shape), own.obstacles.arrays()))  # fmt: skip
-    reach, _, push = hand_figures(
-        law.hand, np.array([own.beats]), body=BODY, side=own.space.side
-    )
+    reach, _, push = hand_figures(law.hand, np.array([own.beats]), body=BODY, side=own.space.side)
     looks = law.at(own.beats * np.arange(25) / 24)
     peak = np.linalg.norm(looks.tether_acceleration, axis=-1).max()
     hard = push[0] / own.limits.hand_acceleration + peak / own.limits.turn_acceleration
@@ -551,6 +571,77 @@ def test_the_best_pair_is_the_best_of_all():
             found = SimpleNamespace(needed=0.03)
             every.append((over, *measured(own, found, law)[1:]))
     assert own.best(None, ways).score == pytest.approx(min(every), abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("clean", "scores", "looked", "chosen"),
+    [
+        (True, [0.5, 0.1], [4], 0), (False, [0.5, 0.1], [4, 16], 1), (False, [0.1, 0.5], [4, 16], 0),
+        (False, [0.1, 0.1], [4, 16], 0),
+    ],
+)  # fmt: skip
+def test_four_pairs_are_looked_at_finely_and_sixteen_more_if_none_is_clean(
+    monkeypatch, clean, scores, looked, chosen
+):
+    """The better one counts, the first of two as good; each pair with what its own rows say."""
+    own, ways = search(POI)
+    law, seen = law_of(), []
+
+    def finely(self, sets, ways, h, w, far, harsh):
+        seen.append((h, w, far, harsh))
+        gap = 0.05 if clean else 0.01
+        found = FoundLink(law, kept=True, gap=gap + len(seen), needed=0.03 if clean else 9.0)
+        return links._Best((7.0, scores[len(seen) - 1], 0.0), found)
+
+    monkeypatch.setattr(links._Search, "_finely", finely)
+    best = own.best(None, ways)
+    assert [len(h) for h, *_ in seen] == looked
+    assert best.score == (0.0, scores[chosen], 0.0)
+    assert best.found.gap == (0.05 if clean else 0.01) + 1 + chosen
+    hands = own._hands(None)
+    for h, w, far, harsh in seen:
+        for k in range(len(h)):
+            path = links._row(hands, int(h[k]))
+            reach, _, push = hand_figures(path, np.array([2.0]), body=BODY, side="right")
+            assert far[k] == pytest.approx(10 * max(reach[0] - BODY.arm_length, 0.0))
+            assert harsh[k] == pytest.approx(push[0] / 25.0 + ways.peak[w[k]] / 160.0)
+    every = {(int(a), int(b)) for h, w, *_ in seen for a, b in zip(h, w, strict=True)}
+    assert len(every) == sum(looked)  # none twice
+
+
+def test_one_pair_alone_is_measured_as_any():
+    own, ways = search(POI)
+    for h in (0, 2):
+        best = own._finely(
+            own._hands(None), ways, np.array([h]), np.array([1]), np.array([0.25]), np.array([7.0])
+        )
+        law = links._law(links._row(own._hands(None), h), ways, 1, 2.0, own.first, own.last)
+        gap = measured(own, best.found, law)[0]
+        assert best.found.gap == pytest.approx(gap, abs=1e-9)
+        short = round(max(0.03 - gap, 0.0) + 0.25, 3)
+        assert best.score == pytest.approx((0.0, short, 7.0 + 10 * max(0.08 - gap, 0.0)))
+        assert best.found.kept
+        assert_allclose(best.found.law.at(np.array(0.9)).tether, law.at(np.array(0.9)).tether)
+        assert_allclose(best.found.law.hand.pieces, law.hand.pieces)
+
+
+@pytest.mark.parametrize("count", [3, 4, 5])
+def test_where_there_are_no_more_than_four_pairs_four_is_all(monkeypatch, count):
+    own, ways = search(POI)
+    fewer = Piecewise(ways.angles.knots, ways.angles.pieces[:count])
+    ways = links._Ways(ways.frames[:count], fewer, ways.peak[:count], ways.over[:count])
+    one = own._hands(None)[1:2]
+    monkeypatch.setattr(links._Search, "_hands", lambda *_: one)
+    seen = []
+
+    def finely(self, sets, ways, h, w, far, harsh):
+        seen.append(len(h))
+        found = FoundLink(law_of(), kept=True, gap=0.0, needed=0.03)
+        return links._Best((0.0, 1.0, 0.0), found)
+
+    monkeypatch.setattr(links._Search, "_finely", finely)
+    own.best(None, ways)
+    assert seen == ([count] if count <= 4 else [4, 1])
 
 
 def test_limits_that_a_pair_breaks_are_counted():
@@ -616,7 +707,10 @@ def test_the_search_chooses_what_was_approved(case):
     room, most = hand_space_of(BODY, side, prop), LinkLimits(**limits) if limits else None
     found = found_link(*ends, beats, room, most)
     assert found.kept == kept
-    assert (found.gap, found.needed) == (pytest.approx(gap, abs=2e-6), pytest.approx(needed, abs=2e-6))
+    assert (found.gap, found.needed) == (
+        pytest.approx(gap, abs=2e-6),
+        pytest.approx(needed, abs=2e-6),
+    )
     assert (found.law.hand.knots, found.law.angles.knots) == (hands, angles)
     state = found.law.at(np.array(0.4 * beats))
     for part, wanted in zip((state.hand, state.tether, state.plane), middle, strict=True):

@@ -112,7 +112,9 @@ def test_rates_of_a_direction_by_hand():
 
 def test_a_vector_too_short_gives_way_at_a_millionth():
     """At any depth of the arrays; exactly a millionth still gives way."""
-    rows = np.array([[2e-6, 0, 0], [0, 1e-6, 0], [0, 0, 0.9e-6], [0, 0, 0], [0, 3, 4], [0.3, 0, 0.4]])
+    rows = np.array(
+        [[2e-6, 0, 0], [0, 1e-6, 0], [0, 0, 0.9e-6], [0, 0, 0], [0, 3, 4], [0.3, 0, 0.4]]
+    )
     wanted = [X, Z, Z, Z, [0, 0.6, 0.8], [0.6, 0, 0.8]]
     instead = np.broadcast_to(Z, rows.shape)
     assert_allclose(sphere._unit(rows, instead), wanted, atol=1e-12)
@@ -174,7 +176,9 @@ def test_angles_are_those_whose_differences_the_tether_has():
     assert_allclose(sphere._angles(deep, cosine.reshape(3, 1, 1))[:, 0, 0], wanted, atol=1e-12)
 
 
-TETHERS = unit(np.array([[[1.0, 0.2, -0.3], [0.2, 1.0, 0.4]], [[0.3, -0.8, 0.5], [-0.9, 0.4, 0.2]]]))
+TETHERS = unit(
+    np.array([[[1.0, 0.2, -0.3], [0.2, 1.0, 0.4]], [[0.3, -0.8, 0.5], [-0.9, 0.4, 0.2]]])
+)
 BEATS = np.array([1.5, 0.7])
 
 

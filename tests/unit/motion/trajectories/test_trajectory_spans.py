@@ -36,7 +36,7 @@ class Held:
     period = np.inf
 
     def __init__(self, *, number=1.0, pace=0.0, **state):
-        kept = {name: NONE for name in NAMES} | {"tether": X, "plane": Z} | state
+        kept = dict.fromkeys(NAMES, NONE) | {"tether": X, "plane": Z} | state
         self.state, self.own, self.pace = kept, bounds_of(number), pace
 
     def at(self, beats):
@@ -60,7 +60,7 @@ def test_the_numbers_of_a_blend():
     assert module.BLEND_HALF_WIDTH == 0.25
     assert module._SAME == 1e-9
     assert module._BOUND_PIECES == 16
-    assert module._WIDEST == pytest.approx((np.sqrt(6) - np.sqrt(2)) / 4)  # cos 75°
+    assert pytest.approx((np.sqrt(6) - np.sqrt(2)) / 4) == module._WIDEST  # cos 75°
 
 
 def test_a_span_reads_its_law_from_its_origin():
@@ -126,7 +126,10 @@ def test_what_the_laws_have_in_common_does_not_part_them():
 def test_a_blend_takes_half_of_either_block_wherever_they_lie():
     """The blocks begin late: their lengths count, not where they end."""
     for first, last, half in ((4.0, 4.0, 0.25), (0.3, 4.0, 0.15), (4.0, 0.3, 0.15)):
-        own = span(50.0, 50.0 + first, Held()), span(50.0 + first, 50.0 + first + last, Held(hand=Y))
+        own = (
+            span(50.0, 50.0 + first, Held()),
+            span(50.0 + first, 50.0 + first + last, Held(hand=Y)),
+        )
         found = module._blend(*own, None)
         assert (found.boundary, found.bridge) == (50.0 + first, None)
         assert found.half == pytest.approx(half)
@@ -321,7 +324,9 @@ def test_each_of_several_blends_mixes_its_own_two_laws():
 def test_a_blend_is_the_mixture_by_leibniz():
     """Hand and tether by differences of the mixture of both laws, written down once more."""
     first = Held(hand=0.2 * X, hand_rate=0.3 * Z, hand_acceleration=0.7 * Y, tether=X)
-    last = Held(hand=0.5 * Y, hand_rate=-0.2 * X, hand_acceleration=0.1 * Z, tether=(X + Y) / np.sqrt(2))
+    last = Held(
+        hand=0.5 * Y, hand_rate=-0.2 * X, hand_acceleration=0.1 * Z, tether=(X + Y) / np.sqrt(2)
+    )
     course = Trajectory((span(0.0, 4.0, first), span(4.0, 5.2, last)))
     t = np.array([0.1, 0.2, 0.31, 0.4])  # of the half-beat's blend from 3.75
     state = course.at(3.75 + t)
@@ -377,9 +382,7 @@ def test_a_plane_rolls_about_the_tether_from_the_first_to_the_last():
         flat = np.cos(angles)[:, None] * X + np.sin(angles)[:, None] * Y
         return np.cos(lean) * flat + np.sin(lean) * Z
 
-    found = module._plane_between(
-        plane(degrees, 0.5), plane(goals, -0.8), np.tile(Z, (5, 1)), step
-    )
+    found = module._plane_between(plane(degrees, 0.5), plane(goals, -0.8), np.tile(Z, (5, 1)), step)
     assert_allclose(found, plane(turned, 0.0), atol=1e-12)
 
 
@@ -428,7 +431,9 @@ def test_a_frame_is_measured_at_the_tether_halfway(at):
     across = (0.8 * Z + 0.6 * Y) - (0.6 * Y @ d) * d  # and z itself: both across the tether
     angle = np.arccos(across @ Z / np.sqrt(across @ across))
     wanted = 0.5 + 2 * rates[0] + rates[1] + (angle + sum(rates) * 0.01) * 3.0
-    assert roll((X, Y), (0.8 * Z + 0.6 * Y, Z), (0.4, 0.9), at=at) == pytest.approx(wanted, rel=1e-12)
+    assert roll((X, Y), (0.8 * Z + 0.6 * Y, Z), (0.4, 0.9), at=at) == pytest.approx(
+        wanted, rel=1e-12
+    )
 
 
 def test_a_plane_along_the_tether_proves_nothing():
