@@ -53,9 +53,7 @@ def test_a_prop_rests_where_arithmetic_puts_it(name, stature, side):
     out = min(out - body.half_shoulder, 0.7 * arm)
     ahead = 0.06 * stature
     drop = sqrt(arm**2 - out**2 - ahead**2)
-    height = min(
-        max(below + 0.10, ball, body.shoulder_height - drop), body.shoulder_height + drop
-    )
+    height = min(max(below + 0.10, ball, body.shoulder_height - drop), body.shoulder_height + drop)
     law = rest(side, body, prop)
     sign = 1 if side == "right" else -1
     place = (sign * (body.half_shoulder + out), ahead, height)
