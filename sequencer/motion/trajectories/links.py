@@ -134,7 +134,7 @@ class LinkLaw:
         hand = [self.hand.controls(order, span)[0] for order in range(4)]
         turn, acceleration = (part[0] for part in tether_figures(self.angles, span))
 
-        def size(order: int, axes: int = 3) -> Floats:
+        def size(order: int, axes: int | None = None) -> Floats:
             norms: Floats = np.linalg.norm(hand[order][..., :axes], axis=-1).max(axis=1)
             return norms * ROUNDING_UP
 
@@ -353,7 +353,7 @@ def _linked(
         plain = plain_path(start, end, span)
         law = _law(plain, ways, int(np.argmin(ways.peak)), beats, first, last)
         return FoundLink(law, kept=True, gap=np.inf, needed=CLEAN)
-    obstacles = obstacles or around(Carriage(body=space.body), sample_beats(0.0, beats))
+    obstacles = obstacles or around(Carriage(body=space.body), sample_fractions())
     search = _Search(first, last, beats, space, keep, obstacles)
     best = search.best(None, ways)
     # Displaced paths, or halts, only if the straighter ones are within the limits: whether a link of this many beats can be danced at all does not depend on them.

@@ -609,6 +609,40 @@ def test_four_pairs_are_looked_at_finely_and_sixteen_more_if_none_is_clean(
     assert len(every) == sum(looked)  # none twice
 
 
+@pytest.mark.parametrize("out", [0.03, 0.2])
+def test_what_is_out_of_reach_counts_ten_times_as_lacking(out):
+    """From a hand farther away than the arm: no path is within the limits, and all lack as much at least."""
+    own, ways = search(POI)
+    shoulder = BODY.shoulder("right")
+    far = shoulder + (BODY.arm_length + out) * np.array([0, 0, -1.0]) + 0.0
+    own = replace(own, first=replace(own.first, hand=far, hand_rate=0 * X, hand_acceleration=0 * X))
+    best = own.best(None, ways)
+    _, short, hard = measured(own, best.found, best.found.law)
+    assert best.score == (1.0, pytest.approx(short, abs=1e-9), pytest.approx(hard, rel=1e-9))
+    assert short >= 10 * out - 1e-3
+    assert not best.found.kept
+
+
+def test_given_bodies_are_kept_clear_of_instead_of_the_performers_own():
+    """A ball on the way of the link that is found without it; the performer's body is then not looked at."""
+    own, _ = search(POI)
+    room = hand_space_of(BODY, "right", POI)
+    usual = found_link(own.first, own.last, 2.0, room)
+    middle = usual.law.at(np.array(1.0))
+    spot = np.broadcast_to(middle.hand + 0.4 * middle.tether, (1, 257, 3)).tobytes()
+    ball = Around(starts=spot, ends=spot, radii=(0.05,))
+    found = found_link(own.first, own.last, 2.0, room, obstacles=ball)
+    assert found.clean
+    x = sample_fractions()
+    for law, clear in ((usual.law, False), (found.law, True)):
+        motion = law.at(2.0 * x)
+        gap = least_gaps(
+            motion.hand, motion.tether, motion.tether, rods_of(room.shape), ball.arrays()
+        )
+        assert (gap > 0.03) == clear
+    assert found.gap == pytest.approx(float(gap), abs=1e-9)
+
+
 def test_one_pair_alone_is_measured_as_any():
     own, ways = search(POI)
     for h in (0, 2):

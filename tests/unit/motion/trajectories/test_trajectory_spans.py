@@ -353,6 +353,69 @@ def test_a_blend_is_the_mixture_by_leibniz():
         assert_allclose(state.tether_acceleration[k], push, atol=1e-4)
 
 
+RATE, PUSH, JERK = 15 / 8 / 0.5, 10 / np.sqrt(3) / 0.5**2, 60 / 0.5**3  # of half a beat's step
+LIVELY = [
+    Bounds(
+        hand_speed=100.0, hand_acceleration=5.0, turn_rate=50.0, turn_acceleration=2.0,
+        hand_reach=0.5, hand_jerk=13.0, frame_rate=0.3,
+    ),
+    Bounds(
+        hand_speed=90.0, hand_acceleration=7.0, turn_rate=40.0, turn_acceleration=3.0,
+        hand_reach=0.7, hand_jerk=11.0, frame_rate=0.4,
+    ),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("order", [1, -1])
+def test_what_may_move_within_a_part_counts_from_its_middle(order):
+    """Two laws at rest that might move: every term of Taylor's and Leibniz's rules, with half a part's beats."""
+    laws = Held(), Held(hand=0.1 * Y)
+    for law, own in zip(laws, LIVELY[::order], strict=True):
+        law.own = own
+    spans = span(0.0, 4.0, laws[0]), span(4.0, 8.0, laws[1])
+    blend = Blend(4.0, 0.25, None)
+    delta = 0.5 / 16 / 2
+    found = module._mix_pieces(*spans, blend)
+    gap1, apart1 = delta * 12.0, delta * 5.0
+    gap, apart = 0.1 + delta * gap1, delta * apart1
+    turn1 = 3.0 * delta
+    least = np.sqrt(1 - apart**2 / 4)
+    turn = (turn1 + RATE * apart) / least
+    curve = 3.0 + 2 * RATE * apart1 + PUSH * apart
+    shrink = turn1 * apart + RATE * apart**2 / 2
+    wanted = {
+        "hand_speed": 7.0 * delta + RATE * gap,
+        "hand_acceleration": 7.0 + 2 * RATE * gap1 + PUSH * gap,
+        "hand_jerk": 13.0 + 3 * RATE * 12.0 + 3 * PUSH * gap1 + JERK * gap,
+        "turn_rate": turn,
+        "turn_acceleration": np.hypot((curve + 2 * shrink * turn) / least, turn**2),
+        "hand_reach": 0.7,
+        # planes that lie across: both rates, the first's once more, and the angle they may come to
+        "frame_rate": turn + frame_of([own.frame_rate for own in LIVELY[::order]], turn, delta),
+    }
+    for k, (low, high, bounds) in enumerate(found):
+        assert (low, high) == (pytest.approx(3.75 + k / 32), pytest.approx(3.75 + (k + 1) / 32))
+        for name, value in wanted.items():
+            assert getattr(bounds, name) == pytest.approx(value, rel=1e-12)
+
+
+def frame_of(own, turn, delta):
+    """Rate of the frame about its tether for planes across it that are one."""
+    first, last = (2 * (rate + turn) / np.sqrt(1 - ((rate + turn) * delta) ** 2) for rate in own)
+    return 2 * first + last + (first + last) * delta * RATE
+
+
+def test_tethers_that_might_part_within_a_part_are_half_as_long_at_least():
+    """Two directions are 2 apart at most; their mixture is proven longer than a half: so much is divided by."""
+    laws = Held(), Held(hand=0.1 * Y)
+    for law in laws:
+        law.own = replace(LIVELY[0], turn_rate=0.1, turn_acceleration=1e4)
+    found = module._mix_pieces(
+        span(0.0, 4.0, laws[0]), span(4.0, 8.0, laws[1]), Blend(4.0, 0.25, None)
+    )
+    assert found[3][2].turn_rate == pytest.approx((0.1 + RATE * 2) / 0.5, rel=1e-12)
+
+
 def test_a_unit_vectors_rates_are_its_differences():
     """Of a vector that grows, turns and speeds up at once; rows of any depth."""
     a, b, c, d = np.random.default_rng(3).normal(size=(4, 2, 2, 3)) * 0.5 + X
