@@ -104,7 +104,7 @@ class Trajectory:
             chosen = index == k
             parts[:, chosen] = _columns(self.spans[k].at(row[chosen]))
         for k, blend in enumerate(self.blends):
-            if blend.half == 0.0:
+            if not blend.half:
                 continue
             chosen = np.abs(row - blend.boundary) < blend.half
             if np.any(chosen):
