@@ -202,6 +202,7 @@ def test_every_candidate_meets_both_ends():
         for part, wanted in zip(parts, (own.tether, own.rate, own.acceleration), strict=True):
             usable = np.isfinite(way.peak)
             met += usable.sum()
+            assert_allclose(way.angles[usable, 0, 0], 0.0, atol=1e-9)  # counted from the first
             assert_allclose(part[usable], wanted[usable], atol=1e-8)
     assert met > 60
 
