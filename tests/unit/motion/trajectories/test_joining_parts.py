@@ -70,6 +70,17 @@ def test_rounding_by_a_billionth_is_allowed_and_no_more(name, edge, outwards):
         assert bool(gap_of(**{name: edge + outwards * off}).within(Tolerances())) is joins
 
 
+def test_exactly_a_billionth_more_still_joins_and_a_law_always_has_one_shift():
+    """To the last bit: the sums are those of the tolerances, typed. A period of next to nothing has no quarter."""
+    twenty = np.radians(20.0) + 1e-9
+    edges = {"hand": 0.15 + 1e-9, "tether": twenty, "axis": twenty, "hand_velocity": 2.0 + 1e-9, "head_velocity": 3.0 + 1e-9}  # fmt: skip
+    for name, edge in edges.items():
+        assert bool(gap_of(**{name: edge}).within(Tolerances()))
+    for ratio in (0.8 - 1e-9, 1.25 + 1e-9):
+        assert bool(gap_of(rate_ratio=ratio).within(Tolerances()))
+    assert joining.shifts_of(SimpleNamespace(period=1e-10)).tolist() == [0.0]
+
+
 def test_another_axis_takes_the_place_of_the_own_and_the_head_may_reverse():
     tolerances = Tolerances()
     gap = gap_of(axis=3.0, head_velocity=9.0)
