@@ -48,6 +48,11 @@ def whole(coefficients: Floats) -> Piecewise:
     return Piecewise((0, BOUND_PIECES), coefficients[:, None])
 
 
+def plain_path(first: Motion, last: Motion, beats: Floats) -> Piecewise:
+    """The quintics that meet n states at either end, arrays of shape (n, 3), in n numbers of beats."""
+    return whole(_between(first, last, beats))
+
+
 def hand_paths(
     first: Motion,
     last: Motion,

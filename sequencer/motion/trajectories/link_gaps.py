@@ -112,7 +112,7 @@ def rods_of(solids: Sequence[Solid]) -> tuple[Rod, ...]:
         far = max(solid.start, solid.end, key=lambda spot: spot.off)
         along, across = far.along / far.off, far.across / far.off
         aside = solid.start.along * across - solid.start.across * along
-        if abs(aside) > _TINY**0.5 and solid.start != solid.end:
+        if abs(aside) > _TINY**0.5:
             far, radius = solid.start, solid.radius + RIM_SPARE
             rods.append(Rod(far.along / far.off, far.across / far.off, far.off, far.off, radius))
             continue

@@ -35,6 +35,7 @@ from sequencer.motion.trajectories.hand_paths import (
     hand_figures,
     hand_paths,
     places,
+    plain_path,
     whole,
 )
 from sequencer.motion.trajectories.link_gaps import (
@@ -135,7 +136,7 @@ class LinkLaw:
         hand = [self.hand.controls(order, span)[0] for order in range(4)]
         turn, acceleration = (part[0] for part in tether_figures(self.angles, span))
 
-        def size(order: int, axes: int = 3) -> Floats:
+        def size(order: int, axes: int | None = None) -> Floats:
             norms: Floats = np.linalg.norm(hand[order][..., :axes], axis=-1).max(axis=1)
             return norms * ROUNDING_UP
 
@@ -397,10 +398,10 @@ def _searched(
     ways = _ways(first, last, beats, keep)
     if space is None:
         start, end, span = _rows(first, 1), _rows(last, 1), np.array([beats])
-        plain = hand_paths(start, end, span, shoulder=np.zeros(3), arm=1.0)[0]
+        plain = plain_path(start, end, span)
         law = _law(plain, ways, int(np.argmin(ways.peak)), beats, first, last)
         return FoundLink(law, kept=True, gap=np.inf, needed=CLEAN)
-    obstacles = obstacles or around(Carriage(body=space.body), sample_beats(0.0, beats))
+    obstacles = obstacles or around(Carriage(body=space.body), sample_fractions())
     search = _Search(first, last, beats, space, keep, obstacles)
     best = search.best(None, ways)
     # Displaced paths, or halts, only if the straighter ones are within the limits: whether a link of this many beats can be danced at all does not depend on them.
@@ -433,7 +434,7 @@ def _ways(first: Motion, last: Motion, beats: float, limits: LinkLimits, *, halt
     x: Floats = np.arange(SPHERE_SAMPLES, dtype=np.float64) / (SPHERE_SAMPLES - 1)
     span = np.full(len(plain), beats)
     turns = _jets(angles, beats, x)
-    peak = np.linalg.norm(moved(np.zeros((1, 3, 3)), *turns)[2], axis=-1).max(axis=1)
+    peak = np.linalg.norm(moved(None, *turns)[2], axis=-1).max(axis=1)
     over = ~limits.keep_turning(angles, span)
     order = np.lexsort((peak, over))
     chosen = Piecewise(angles.knots, angles.pieces[order])

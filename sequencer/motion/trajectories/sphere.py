@@ -137,7 +137,7 @@ def sphere_candidates(ends: Ends, beats: Floats, *, peaks: bool = True) -> Itera
             coefficients = quintics(angles[:, 0], end)
             peak = np.zeros(n)
             if peaks:
-                acceleration = directions(np.zeros((n, 3, 3)), coefficients, x, beats)[2]
+                acceleration = directions(None, coefficients, x, beats)[2]
                 peak = np.max(np.linalg.norm(acceleration, axis=-1), axis=-1)
             yield SpherePaths(frames, coefficients, np.where(usable, peak, np.inf))
 
@@ -168,14 +168,14 @@ def pointings(frames: Floats, turns: Floats) -> Floats:
 
 
 def directions(
-    frames: Floats, angles: Floats, x: Floats, beats: Floats
+    frames: Floats | None, angles: Floats, x: Floats, beats: Floats
 ) -> tuple[Floats, Floats, Floats]:
     """Direction and its first two derivatives by beats.
 
     Parameters
     ----------
-    frames : ndarray, shape (n, 3, 3) [1]
-        Rows p₁, p₂ and the pole; zeros for the local frame.
+    frames : ndarray, shape (n, 3, 3), or None [1]
+        Rows p₁, p₂ and the pole; None for the local frame.
     angles : ndarray, shape (n, 6, 2) [rad]
     x : ndarray, shape (k,) [1]
     beats : ndarray, shape (n,) [beats]
@@ -194,14 +194,14 @@ def directions(
 
 
 def moved(
-    frames: Floats, value: Floats, rate: Floats, acceleration: Floats
+    frames: Floats | None, value: Floats, rate: Floats, acceleration: Floats
 ) -> tuple[Floats, Floats, Floats]:
     """Direction and its derivatives from those of azimuth and elevation.
 
     Parameters
     ----------
-    frames : ndarray, shape (n, 3, 3) [1]
-        Rows p₁, p₂ and the pole; zeros for the local frame.
+    frames : ndarray, shape (n, 3, 3), or None [1]
+        Rows p₁, p₂ and the pole; None for the local frame.
     value, rate, acceleration : ndarray, shape (n, k, 2) [rad, rad/beat, rad/beat²]
 
     Returns
@@ -226,7 +226,7 @@ def moved(
         + (cp * alpha2 - 2 * sp * psi1 * alpha1)[..., None] * east
         - (psi1**2 + (cp * alpha1) ** 2)[..., None] * radial
     )
-    if not np.any(frames):
+    if frames is None:
         return radial, first, second
     return radial @ frames, first @ frames, second @ frames
 

@@ -110,7 +110,7 @@ class Trajectory:
             chosen = index == k
             parts[:, chosen] = _columns(self.spans[k].at(row[chosen]))
         for k, blend in enumerate(self.blends):
-            if blend.half == 0.0:
+            if not blend.half:
                 continue
             chosen = np.abs(row - blend.boundary) < blend.half
             if np.any(chosen):
@@ -119,20 +119,15 @@ class Trajectory:
 
     def pieces(self, start: float, end: float) -> tuple[tuple[float, float, Bounds], ...]:
         """Proven bounds on contiguous pieces that cover [start, end], blends included."""
-        inner = self._pieces
-        first = min(start, inner[0][0])
-        last = max(end, inner[-1][1])
-        outer = [(first, inner[0][0], self.spans[0].law.bounds())] if first < inner[0][0] else []
-        after = [(inner[-1][1], last, self.spans[-1].law.bounds())] if last > inner[-1][1] else []
         return tuple(
             (max(low, start), min(high, end), bounds)
-            for low, high, bounds in (*outer, *inner, *after)
+            for low, high, bounds in self._pieces
             if high > start and low < end
         )
 
     @cached_property
     def _pieces(self) -> tuple[tuple[float, float, Bounds], ...]:
-        """Pieces from the first span's start to the last one's end."""
+        """Pieces over all beats: before and after the spans, their first and last laws go on."""
         pieces: list[tuple[float, float, Bounds]] = []
         at = self.spans[0].start
         for k, span in enumerate(self.spans):
@@ -145,7 +140,11 @@ class Trajectory:
                 blended = self._blend_pieces(k)
                 pieces += blended
                 at = blended[-1][1] if blended else at
-        return tuple(pieces)
+        return (
+            (-np.inf, pieces[0][0], self.spans[0].law.bounds()),
+            *pieces,
+            (pieces[-1][1], np.inf, self.spans[-1].law.bounds()),
+        )
 
     def _blended(self, k: int, beats: Floats) -> Motion:
         blend = self.blends[k]
@@ -204,7 +203,7 @@ def _blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
     boundary = before.end
     first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
     # A flat prop must not flip over instantly if only the planes differ.
-    compared = 7 if space is not None and space.flat else 6
+    compared = None if space is not None and space.flat else 6
     if np.max(np.abs(_columns(first)[:compared] - _columns(last)[:compared])) < _SAME:
         return Blend(boundary, 0.0, None)
     half = min(BLEND_HALF_WIDTH, (before.end - before.start) / 2, (after.end - after.start) / 2)

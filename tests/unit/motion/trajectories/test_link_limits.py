@@ -1,5 +1,6 @@
 """Figures of links against dense differences and against sympy, term by term."""
 
+from dataclasses import replace
 from math import comb
 
 import numpy as np
@@ -9,8 +10,11 @@ from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.props.prop import Prop, PropPoint, Solid
+from sequencer.motion.trajectories import link_limits
 from sequencer.motion.trajectories.hand_paths import (
     BOUND_PIECES,
+    Piecewise,
     controls,
     halting,
     hand_figures,
@@ -18,7 +22,12 @@ from sequencer.motion.trajectories.hand_paths import (
     places,
     whole,
 )
-from sequencer.motion.trajectories.link_limits import HandSpace, LinkLimits, tether_figures
+from sequencer.motion.trajectories.link_limits import (
+    HandSpace,
+    LinkLimits,
+    hand_space_of,
+    tether_figures,
+)
 from sequencer.motion.trajectories.sphere import polynomial, quintics
 
 BODY = Body(stature=1.7)
@@ -260,3 +269,59 @@ def test_a_room_without_shape_holds_a_poi_of_the_usual_size():
     assert not ROOM.flat
     assert ROOM.arm == BODY.arm_length
     assert_allclose(ROOM.shoulder, BODY.shoulder("right"))
+
+
+def test_the_usual_limits_and_sizes():
+    """docs/motion.md, section 5, typed here again: two loops a beat, four times a steady loop's acceleration."""
+    usual = LinkLimits()
+    assert usual.turn_rate == pytest.approx(2 * 2 * np.pi)
+    assert (usual.turn_acceleration, usual.hand_speed, usual.hand_acceleration) == (
+        160.0,
+        4.0,
+        25.0,
+    )
+    assert (link_limits.REACH_SLACK, link_limits.WICK) == (1e-3, 0.05)
+
+
+def test_the_room_of_a_prop_is_its_own_shape():
+    """A prop is flat if any end of any of its bodies lies beside its axis."""
+    fan = Prop(kind="fan", length=0.4, mass=0.5, wicks=2, spread=1.0, wick_radius=0.03)
+    staff = Prop(kind="staff", length=0.6, behind=0.5, mass=0.8, wick_radius=0.03)
+    for prop, flat in ((fan, True), (staff, False)):
+        room = hand_space_of(BODY, "left", prop)
+        assert (room.body, room.side, room.length) == (BODY, "left", prop.length)
+        assert room.solids == room.shape == prop.solids
+        assert room.flat == flat
+    straight = Solid("rod", PropPoint(0.0), PropPoint(0.5), 0.01)
+    for start, end in (((0.1, 0.2), (0.3, 0.0)), ((0.3, 0.0), (0.1, -0.2))):
+        bent = Solid("rod", PropPoint(*start), PropPoint(*end), 0.01)
+        for solids in ((bent, straight), (straight, bent)):
+            assert HandSpace(body=BODY, side="left", length=0.5, solids=solids).flat
+
+
+def test_limits_are_kept_up_to_the_last_bit():
+    """Bounds a billionth larger than computed, for rounding: exactly that much is within each limit."""
+    beats = np.array([2.0])
+    path = angles_of(*CASES["all"])
+    turn, push = (part.max() * (1 + 1e-9) for part in tether_figures(path, beats))
+    more = {"shoulder": BODY.shoulder("right"), "arm": BODY.arm_length}
+    hand = hand_paths(state((0.3, 0.3, 1.2)), state((0.2, 0.4, 1.0)), beats, **more)[0]
+    _, speed, hard = (
+        part[0] * (1 + 1e-9) for part in hand_figures(hand, beats, body=BODY, side="right")
+    )
+    at = LinkLimits(
+        turn_rate=turn, turn_acceleration=push, hand_speed=speed, hand_acceleration=hard
+    )
+    assert bool(at.keep_turning(path, beats)[0])
+    assert bool(at.keep_moving(hand, beats, ROOM)[0])
+    for name in ("turn_rate", "turn_acceleration", "hand_speed", "hand_acceleration"):
+        below = replace(at, **{name: np.nextafter(getattr(at, name), 0)})
+        turns, moves = below.keep_turning(path, beats)[0], below.keep_moving(hand, beats, ROOM)[0]
+        assert (bool(turns), bool(moves)) == (name.startswith("hand"), name.startswith("turn"))
+
+
+def test_each_of_several_paths_is_judged_for_itself():
+    slow, fast = angles_of((0.0, 1.0), (0.0,)).pieces, angles_of((0.0, 9.0), (0.0,)).pieces
+    both = Piecewise((0, 16), np.concatenate((slow, fast, slow)))
+    limits = LinkLimits(turn_rate=5.0)
+    assert limits.keep_turning(both, np.array([1.0, 1.0, 0.1])).tolist() == [True, False, False]
