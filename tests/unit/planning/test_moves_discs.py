@@ -145,9 +145,11 @@ def test_who_was_too_close_already_is_crowded_by_a_centimetre_more(
     assert twice.crowds == crowded, "each name once"
 
 
-def test_a_move_of_six_metres_is_the_farthest(world):
+def test_a_move_of_six_metres_is_the_farthest(world, monkeypatch):
     assert_allclose(mends(disc("Ada", 0.0), disc("Bo", 1.0), required=5.96)[0].cost, 6.0)
     assert mends(disc("Ada", 0.0), disc("Bo", 1.0), required=5.99) == ()
+    monkeypatch.setattr(moves, "_rounded_up", lambda _v: np.array([6.0, 0.0]))
+    assert mends(disc("Ada", 0.0), disc("Bo", 1.0))[0].by == ((6.0, 0.0),)
 
 
 def test_a_pair_that_never_clears_is_given_up_after_six_tries(world, monkeypatch):
@@ -246,6 +248,7 @@ def test_the_sixty_four_longest_spans_are_looked_at():
         ((0.0, 0.0, 1.0), (2e-6, 0), (1.0, 0.0)),
         ((0.0, 0.0, 1.0), (0, -2e-6), (0.0, -1.0)),
         ((0.0, 0.0, 1.0), (0, -0.9e-6), (1.0, 0.0)),
+        ((0.0, 0.0, 1.0), (0, -1e-6), (1.0, 0.0)),
     ],
 )
 def test_parts_above_each_other_are_parted_along_the_line_between_the_places(
@@ -286,6 +289,13 @@ def test_the_least_is_looked_for_among_all_candidates_in_order():
         missing = np.random.default_rng(count).permutation(np.arange(1.0, count + 1))
         if count <= 283:  # more are thinned out first
             assert_allclose(moves._least(normals, missing), (count, 0.0))
+
+
+def test_a_billionth_of_a_metre_is_not_missed():
+    """One plane asks for a nanometre more than the other, exactly: the shorter vector will do."""
+    missing = np.array([1.0, 1.0 + 1e-9])
+    assert missing[1] - 1e-9 == 1.0
+    assert moves._least(np.tile((1.0, 0.0), (2, 1)), missing).tolist() == [1.0, 0.0]
 
 
 def test_of_too_many_planes_the_most_demanding_are_kept_by_their_distance():

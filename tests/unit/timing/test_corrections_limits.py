@@ -160,7 +160,7 @@ def test_sections_by_name_take_the_first_of_a_label(song):
 def test_sections_five_hundredths_apart_are_two(song):
     near = corrected(song, Corrections(sections=((Clock(0.0), "x"), (Clock(0.05), "y"))))
     assert [one.end for one in near.sections] == [0.05, 16.0]
-    with pytest.raises(ValueError, match="at -1.0 s, outside the track"):
+    with pytest.raises(ValueError, match=r"at -1\.0 s, outside the track"):
         corrected(song, Corrections(sections=((Clock(-1.001), "x"),)))
 
 

@@ -115,11 +115,8 @@ def test_the_median_tempo_is_that_of_spans_of_eight(n):
     times = np.cumsum(np.random.default_rng(n).uniform(0.3, 0.9, n))
     span = min(n - 1, 8)
     spans = sorted(60 * span / (times[k + span] - times[k]) for k in range(n - span))
-    middle = len(spans) // 2
-    if len(spans) % 2:
-        expected = spans[middle]
-    else:  # the middle of the spans, not of their tempi
-        expected = 2 / (1 / spans[middle - 1] + 1 / spans[middle])
+    low, high = spans[(len(spans) - 1) // 2], spans[len(spans) // 2]
+    expected = 2 / (1 / low + 1 / high)  # the middle of the spans, not of their tempi
     assert median_tempo(times) == pytest.approx(expected, rel=1e-12)
 
 
