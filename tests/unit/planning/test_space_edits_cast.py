@@ -1,8 +1,9 @@
 """Edits for a cast of three: which of their entries, formations and props each touches, by hand.
 
 Ash, Birch and Cedar dance static-spin together and mirrored from beat 8 to 16; from 16 on Ash and, one beat
-later, Cedar dance an extension in canon, Birch one alone; from 32 on all dance a phrase. They stand in `close`
-to beat 12, walk to `there` until 28, and stand in a named line after 48.
+later, Cedar dance an extension in canon, Birch one alone; from 32 on all dance a phrase, from 40 Ash and Birch
+with a pattern in each hand, from 44 Birch alone. They stand in `close` to beat 12, walk to `there` until 28 and
+from 44 to 48 to a named line.
 """
 
 import math
@@ -25,7 +26,8 @@ TEXT = (
         "  - {who: Birch, from: 5.1, pattern: extension, cycle: 2, beats: 8, timing: together}\n"
         "  - {who: all, from: 9.1, phrase: turns}\n"
         "  - {who: [Ash, Birch], from: 11.1, left: {pattern: static-spin}, right: {pattern: extension},"
-        " cycle: 2, beats: 4, mirror: [Birch]",
+        " cycle: 2, beats: 4, mirror: [Birch]}\n"
+        "  - {who: Birch, from: 12.1, pattern: static-spin, cycle: 1, beats: 4, timing: together",
         more="  there:\n    spots: {Ash: {at: [-1, 4]}, Birch: {at: [1, 6.5]}, Cedar: {at: [3, 6]}}\n"
         "  row:\n    shape: line\n    centre: [0, 4]\n    spacing: 2.6\n    turn: 5\n",
         walk="  - {formation: there, from: 4.1, beats: 16}\n  - {formation: row, from: 12.1, beats: 4}\n",
@@ -86,7 +88,7 @@ def test_a_mirror_of_one_goes_with_them_and_leaves_none():
     """Birch alone is mirrored: their copy is, the rest is not; a copy of Ash's is not mirrored."""
     text = TEXT.replace("{who: [Ash, Birch], from: 11.1, left: {pattern: static-spin}, right:"
                         " {pattern: extension}", "{who: [Ash, Birch], from: 11.1, pattern: extension")  # fmt: skip
-    found = list(edits._shifts(stage(text), conflict(40.5, 42.0)))
+    found = list(edits._shifts(stage(text), conflict(33.0, 42.0)))
     ash, birch = found[0], found[6]
     assert ash.changes == ((("timeline", 4, "who"), ["Birch"]),)
     assert "mirror" not in ash.insertions[0][2]
@@ -151,6 +153,11 @@ def test_a_plane_in_canon_or_phrase_is_changed_for_all_and_keeps_what_is_set(sho
         for plane in ("wheel", "floor", "wheel", "floor")
     ]
     assert list(edits._planes(show, conflict(40.5, 42.0))) == [], "the hands differ"
+    alone = list(edits._planes(show, conflict(40.5, 46.0, 1, 2)))
+    assert [edit.changes[0] for edit in alone] == [
+        (("timeline", 5, "with"), {"plane": plane})
+        for plane in ("wheel", "wheel", "floor", "floor")
+    ]
 
 
 def test_both_tethers_are_shortened_and_neither_below_the_least(show):
@@ -187,6 +194,13 @@ def test_who_does_not_walk_far_is_not_bent(show):
     ]  # fmt: skip
     assert list(edits._ways(show, conflict(13.0, 20.0, 0, 2))) == []
     assert next(edits._ways(show, conflict(13.0, 20.0, 2, 1))).changes == found[0].changes
+
+
+def test_the_walk_of_the_time_is_bent(show):
+    """To the line whose middle is (0, 4), from 44 on: its left end at 185° from (0, 4), 2.6 m away."""
+    found = list(edits._ways(show, conflict(45.0, 46.0, 0, 1)))
+    assert {edit.changes[0][0] for edit in found} == {("staging", 2, "via")}
+    assert found[0].words.startswith("walking to row at 12.1, send Ash by [")
 
 
 @pytest.mark.parametrize(("far", "walks"), [(0.5, False), (0.5001, True)])
@@ -311,3 +325,15 @@ def test_a_millionth_of_a_beat_is_no_overlap(show, end):
     assert list(edits._ways(show, conflict(4.0, 4.0 + end))) == []
     assert list(edits._ways(show, conflict(28.0 - 9e-7, 31.0))) == []
     assert len(list(edits._ways(show, conflict(28.0 - 2e-6, 31.0)))) == 12
+
+
+def test_what_just_touches_is_left_out(show, monkeypatch):
+    """With half a beat for a touch, so that sums are exact: equal is not over."""
+    monkeypatch.setattr(edits, "_TOUCH", 0.5)
+    assert edits._danced(show, conflict(4.0, 8.5), "Ash") == []
+    assert edits._danced(show, conflict(43.5, 50.0), "Ash") == []
+    assert [one.formation for one in edits._formations_between(show, 0.0, 12.5)] == ["close"]
+    assert [one.formation for one in edits._formations_between(show, 11.5, 13.0)] == ["there"]
+    assert edits._moved_with(show, mend(11.5, 28.5)) == []
+    assert list(edits._ways(show, conflict(4.0, 12.5))) == []
+    assert list(edits._ways(show, conflict(27.5, 31.0))) == []
