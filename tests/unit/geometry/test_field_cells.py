@@ -35,7 +35,7 @@ def test_every_cell_holds_the_distance_of_its_middle():
     assert table.shape == shape
     values = table.values.reshape(shape)
     for cell in np.ndindex(*shape):
-        if sum(cell) % 7 == 0 or 0 in cell:  # a seventh of all, and three sides
+        if (7 * cell[0] + 3 * cell[1] + cell[2]) % 41 == 0:  # some all over
             expected = distance(low + 0.02 * np.array(cell))
             assert abs(values[cell] - expected) < 1e-6  # single precision
 

@@ -55,6 +55,7 @@ def test_a_map_without_more_said_begins_with_bar_one_of_four():
         ({"bars": ()}, "start at beat 0"), ({"bars": (1, 2)}, "start at beat 0"),
         ({"bars": (0, 4, 4)}, "start at beat 0"), ({"bars": (0, -1)}, "start at beat 0"),
         ({"metre": 0}, "at least 1"), ({"times": np.array([1.0])}, "at least two"),
+        ({"times": np.array([[0.0, 1.0], [2.0, 3.0]])}, "at least two"),
     ],
 )  # fmt: skip
 def test_what_is_no_map_is_refused(more, says):
