@@ -337,3 +337,15 @@ def test_what_just_touches_is_left_out(show, monkeypatch):
     assert edits._moved_with(show, mend(11.5, 28.5)) == []
     assert list(edits._ways(show, conflict(4.0, 12.5))) == []
     assert list(edits._ways(show, conflict(27.5, 31.0))) == []
+
+
+def test_a_formation_that_the_file_does_not_name_is_left_and_the_others_are_not(show):
+    """The first stands in `nowhere`: what is known is widened and turned all the same, what needs all is not."""
+    first, second, third = show.standings
+    odd = replace(show, standings=(replace(first, formation="nowhere"), second, third))
+    widened = list(edits._widened(odd, conflict(8.0, 46.0)))
+    assert [edit.changes[0][0][1] for edit in widened] == ["there"] * 9 + ["row"] * 9
+    assert len(list(edits._turned(odd, conflict(8.0, 46.0)))) == 7
+    assert list(edits._facings(odd, conflict(8.0, 11.0))) == []
+    assert edits._moved(odd, odd.standings[:1], mend(8.0, 11.0)) == ()
+    assert edits._moved(odd, odd.standings[:2], mend(8.0, 11.0)) == ()
