@@ -10,8 +10,10 @@ from sequencer.geometry.certified import Sample, search
 INF = np.inf
 
 
-def test_tolerance_is_five_millimetres():
-    assert certified.TOLERANCE == 0.005  # the width of a pencil line on a stage plan
+def test_tolerance_is_five_millimetres_and_blocks_are_as_large_as_approved():
+    """A line of tape on the floor is wider; blocks bound the memory: others find the same in another order."""
+    assert certified.TOLERANCE == 0.005
+    assert (certified._FEW, certified._CHUNK, certified._LEVEL) == (24, 16_384, 400_000)
 
 
 @pytest.mark.parametrize(

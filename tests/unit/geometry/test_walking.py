@@ -90,5 +90,24 @@ def test_sight_keeps_a_gap_from_the_nearest_obstacle():
     assert_allclose(found[2, 1], min(right, left), atol=1e-9)
 
 
-def test_no_places_have_no_ways():
+def test_no_places_have_no_ways_and_no_targets_none():
+    assert walking._CHUNK == 200_000  # approved: bounds the memory, about 13 MB of lines
+    assert WalkableFloor((SQUARE,)).ways_to([])(np.zeros((2, 2))).shape == (2, 0)
     assert WalkableFloor((SQUARE,)).ways_to([(5.0, 5.0)])(np.zeros((0, 2))).shape == (0, 1)
+
+
+@pytest.mark.parametrize(
+    ("starts", "ends", "rows"),
+    [(5, 5, [2, 2, 1]), (3, 20, [1, 1, 1]), (13, 1, [12, 1]), (13, 0, [12, 1]), (4, 6, [2, 2])],
+)
+def test_as_many_rows_are_tested_at_a_time_as_make_a_dozen_lines(starts, ends, rows, monkeypatch):
+    monkeypatch.setattr(walking, "_CHUNK", 12)
+    real, seen = walking._lines, []
+    monkeypatch.setattr(walking, "_lines", lambda a, b: seen.append(len(a)) or real(a, b))
+    draw = np.random.default_rng(1)
+    found = WalkableFloor((SQUARE,))._open(
+        draw.uniform(3, 9, (starts, 2)), draw.uniform(3, 9, (ends, 2))
+    )
+    assert seen == rows
+    assert found.shape == (starts, ends)
+    assert found.all()
