@@ -111,3 +111,9 @@ def test_as_many_rows_are_tested_at_a_time_as_make_a_dozen_lines(starts, ends, r
     assert seen == rows
     assert found.shape == (starts, ends)
     assert found.all()
+
+
+def test_one_obstacle_far_aside_is_walked_round_too():
+    """Its corners are those of the outline, X first: along its downstage side, 2 m and twice √2."""
+    ways = WalkableFloor((FAR,)).ways_to([(7.0, 1.0)])
+    assert_allclose(ways(np.array([[3.0, 1.0]])), [[2 + 2 * R2]], atol=1e-9)

@@ -242,3 +242,49 @@ def test_a_change_that_does_not_fit_or_does_not_part_them_is_none(fault, monkeyp
         monkeypatch.setattr(mends, "_still_close", lambda *_given, close=close: close)
         found = mends._separated(own, own.bad[0], edit("turn", 1))
         assert found == (None if fault or close else "after")
+
+
+class Told:
+    """An outcome of checks: what is told, and what is added to it."""
+
+    def __init__(self, clearances=(), findings=()):
+        self.clearances, self.findings, self.things = clearances, tuple(findings), ()
+
+    def __add__(self, other):
+        return Told(self.clearances, (*self.findings, *other.findings))
+
+
+def check(code):
+    row = SimpleNamespace(code=code, who=("Ash",), severity="stop")
+    made = type("Row", (SimpleNamespace,), {"__hash__": object.__hash__})(**vars(row))
+    return SimpleNamespace(outcome=lambda _show: Told(findings=[made]))
+
+
+def test_faults_of_the_floor_are_those_of_places_and_the_nearest_that_is_too_near(monkeypatch):
+    """Exactly as far as required is far enough; of one pair the nearest counts; spacing has its own search."""
+    spacing = check("spacing")
+
+    def row(distance, who, thing, required=1.0):
+        return SimpleNamespace(distance=distance, required=required, between=(who, thing))
+
+    rows = [
+        row(0.8, "Ash", "post"), row(0.6, "Ash", "post"), row(0.7, "Ash", "post"), row(1.0, "Ash", "arch"),
+        row(0.9, "Birch", "post"), row(2.0, "Ash", "wall", 2.5),
+    ]  # fmt: skip
+    asked = []
+
+    def boundaries(*given, **named):
+        asked.append((given, named))
+        return Told(clearances=rows)
+
+    monkeypatch.setattr(mends, "required_distances", lambda _show: "required")
+    monkeypatch.setattr(mends, "boundaries", boundaries)
+    monkeypatch.setattr(mends.keeping_clear, "CHECK", spacing)
+    made = {"places": (check("a"), spacing, check("b")), "trajectories": (spacing, check("c"))}
+    monkeypatch.setattr(mends, "checks_of", lambda what: made[what])
+    stops, near = mends._floor_faults(show(tempo="tempo", venue="venue"))
+    assert near == {("Ash", "post"): 0.6, ("Birch", "post"): 0.9, ("Ash", "wall"): 2.0}
+    assert stops == Counter({("a", ("Ash",), ""): 1, ("b", ("Ash",), ""): 1})
+    assert asked == [((DANCERS, "tempo", "venue", "required"), {"start": 0.0, "end": 48.0})]
+    monkeypatch.setattr(mends, "Outcome", Told)
+    assert mends._trajectory_stops(show()) == Counter({("c", ("Ash",), ""): 1})
