@@ -56,6 +56,14 @@ def test_the_nearest_point_lies_inside_on_an_edge_or_at_a_corner(prism, point, n
     assert_allclose(distance, np.linalg.norm(np.subtract(point, near)), atol=1e-12)
 
 
+def test_edges_of_a_few_centimetres_have_their_own_nearest_points():
+    """A post 4 cm by 2 cm: beside its long side, and beyond its corner."""
+    post = Prism(np.array([[0.0, 0.0], [0.04, 0.0], [0.04, 0.02], [0.0, 0.02]]), 0.0, 1.0)
+    points = np.array([[0.03, -0.5, 0.5], [0.5, 0.015, 0.5], [0.04, 3.0, 0.5], [-1.0, -1.0, 0.5]])
+    near = [[0.03, 0, 0.5], [0.04, 0.015, 0.5], [0.04, 0.02, 0.5], [0, 0, 0.5]]
+    assert_allclose(post.nearest(points)[1], near, atol=1e-12)
+
+
 def test_many_points_come_back_in_their_shape():
     points = np.random.default_rng(5).uniform(-3, 5, size=(4, 5, 3))
     distance, near = BLOCK.nearest(points)
