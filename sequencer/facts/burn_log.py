@@ -165,7 +165,7 @@ def estimate(burns: Sequence[TimedBurn]) -> BurnEstimate | None:
     n = len(times)
     middle = median(times)
     deviation = median(abs(time - middle) for time in times)
-    factor = _SMALL_SAMPLE.get(n, n / (n - 0.8) if n > 1 else 1.0)
+    factor = _SMALL_SAMPLE.get(n, n / (n - 0.8))  # of one burn: it does not deviate
     spread = max(_MAD_TO_SIGMA * factor * deviation, LEAST_SPREAD * middle)
     lower = upper = None
     if n >= FEWEST:

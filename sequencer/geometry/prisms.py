@@ -108,7 +108,7 @@ class Prism:
         def at(along: Floats) -> Floats:
             return self.nearest(start + along[:, None] * axis)[0]
 
-        left, right = high - _GOLDEN * (high - low), low + _GOLDEN * (high - low)
+        left, right = high - _GOLDEN, low + _GOLDEN
         value_left, value_right = at(left), at(right)
         for _ in range(_STEPS):
             lower = value_left <= value_right

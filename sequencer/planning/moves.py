@@ -253,11 +253,11 @@ def _with_crowds(
         for dancer in dancers
     ]
     crowds = []
-    for k, dancer in enumerate(dancers):
-        for m, other in enumerate(dancers):
-            if dancer.name not in vectors or other.name in vectors or m == k:
+    for dancer, there in zip(dancers, after, strict=True):
+        for other in dancers:
+            if dancer.name not in vectors or other.name in vectors:
                 continue
-            new = approaches((after[k], other), *span, required=required)
+            new = approaches((there, other), *span, required=required)
             if len(new.spans.group):
                 old = approaches((dancer, other), *span, required=required)
                 if not len(old.spans.group) or new.distance[0] < old.distance[0] - 0.01:

@@ -98,7 +98,7 @@ def _from_text(path: Path, content: bytes) -> Corrections:
     firsts: list[float] = []
     for line, cells in rows:
         time = _seconds(cells[when]) if when < len(cells) else None
-        if time is None or time < 0:
+        if time is None:
             raise InputError(
                 "tap-not-a-time",
                 Place(str(path), line, 1),

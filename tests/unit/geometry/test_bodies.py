@@ -2,7 +2,7 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.geometry.bodies import Body
+from sequencer.geometry.bodies import SURVEY, Body
 
 
 def test_measured_lengths_win():
@@ -220,3 +220,22 @@ def test_every_part_of_the_mean_man_in_a_chair():
     assert min(
         end[2] for c in tall.legs if c.name == "leg" for end in (c.start, c.end)
     ) == pytest.approx(min(0.05 + foot, 0.05 + 0.062 / 1.756 * 2.3))
+
+
+def test_the_survey_s_percentiles():
+    """ANSUR II, public rows: stature, acromial height, arm to the grip, overhead grip, in mm, copied again."""
+    rows = {
+        "man": {5: (1648, 1339, 631, 1975), 50: (1755, 1439, 684, 2123), 95: (1870, 1546, 740, 2281)},
+        "woman": {
+            5: (1525, 1242, 577, 1824), 50: (1626, 1332, 627, 1960), 95: (1740, 1433.8, 684, 2112),
+        },
+    }  # fmt: skip
+    for sex, percentiles in rows.items():
+        for percentile, expected in percentiles.items():
+            assert_allclose(SURVEY[sex, percentile], np.array(expected) / 1000, rtol=1e-12)
+            body = Body.of_survey(sex, percentile)
+            found = (body.stature, body.shoulder_height, body.arm_length, body.overhead_grip)
+            assert_allclose(found, np.array(expected) / 1000, rtol=1e-12)
+    assert len(SURVEY) == 6
+    assert Body().stature == 1.755
+    assert not Body().seated

@@ -1,0 +1,290 @@
+"""How mends are chosen and what counts as harm, with shows that only have the faults that are said."""
+
+from collections import Counter
+from types import SimpleNamespace
+
+import numpy as np
+import pytest
+
+from sequencer.checks.distances.spacing import Conflict
+from sequencer.planning import space_mends as mends
+from sequencer.planning.space_edits import SpaceEdit
+
+
+def conflict(start, end, distance=0.2, first=0, second=1, spans=None):
+    return Conflict(
+        first=first, second=second, start=start, end=end, distance=distance, at=start,
+        spans=spans or ((start, end),), parts=("head", "head"), where=(0.0, 4.0),
+    )  # fmt: skip
+
+
+DANCERS = tuple(SimpleNamespace(name=name) for name in ("Ash", "Birch", "Cedar"))
+
+
+def show(**more):
+    return SimpleNamespace(dancers=DANCERS, span=(0.0, 48.0), **more)
+
+
+def before(*bad, floor=(), near=(), trajectories=()):
+    return mends.Baseline(
+        show=show(), span=(0.0, 48.0), required=0.3, bad=bad, floor=Counter(floor), near=dict(near),
+        trajectories=Counter(trajectories),
+    )  # fmt: skip
+
+
+def edit(kind, cost):
+    return SpaceEdit(kind=kind, words=f"{kind} {cost:g}", cost=cost, changes=())
+
+
+@pytest.mark.parametrize(
+    ("start", "end", "distance", "known"),
+    [
+        (8.0, 12.0, None, True), (7.5, 12.5, None, True), (7.4, 12.0, None, False),
+        (8.0, 12.6, None, False), (9.0, 10.0, 0.2, True), (8.0, 12.0, 0.25, True),
+        (8.0, 12.0, 0.19, True), (8.0, 12.0, 0.189, False), (20.0, 21.0, None, False),
+        (30.0, 31.0, 0.0, True),
+    ],
+)  # fmt: skip
+def test_an_approach_is_known_within_half_a_beat_and_a_centimetre(start, end, distance, known):
+    bad = (conflict(8.0, 12.0, 0.2), conflict(30.0, 31.0, 0.0))
+    assert mends._known(bad, 0, 1, start, end, distance) == known
+    assert not mends._known(bad, 1, 0, start, end, distance)
+    assert not mends._known(bad, 0, 2, start, end, distance)
+
+
+@pytest.mark.parametrize(
+    ("spans", "close"),
+    [
+        ([], False),
+        ([(9.0, 10.0)], True),
+        ([(11.9, 14.0)], True),
+        ([(12.0, 12.4)], False),  # beside it, and there before
+        ([(7.6, 8.0)], False),
+        ([(12.0, 12.6)], True),  # beside it, but longer than before
+        ([(7.4, 8.0)], True),
+        ([(12.1, 12.4), (9.0, 9.1)], True),
+    ],
+)
+def test_a_pair_is_still_close_within_the_conflict_or_newly_beside_it(spans, close, monkeypatch):
+    asked = []
+
+    def approaches(pair, low, high, **named):
+        asked.append(([one.name for one in pair], low, high, named))
+        start, end = (np.array([span[k] for span in spans], float) for k in (0, 1))
+        return SimpleNamespace(spans=SimpleNamespace(start=start, end=end))
+
+    monkeypatch.setattr(mends, "approaches", approaches)
+    own = before(conflict(8.0, 12.0))
+    assert mends._still_close(own, own.bad[0], show()) == close
+    assert asked == [(["Ash", "Birch"], 7.5, 12.5, {"required": 0.3, "minima": False})]
+    wide = before(conflict(0.2, 47.8))
+    mends._still_close(wide, wide.bad[0], show())
+    assert asked[-1][1:3] == (0.0, 48.0), "within the show"
+
+
+def test_the_first_of_each_kind_that_does_no_harm_is_taken(monkeypatch):
+    """A place after two that harm; a facing that does not part them; a shift only where the dance may change."""
+    kinds = (
+        (edit("place", 0.3), edit("place", 0.4), edit("place", 0.2), edit("place", 0.1)),
+        (edit("facing", 0.5), edit("facing", 0.6)),
+        (edit("shift", 0.05), edit("shift", 0.15)),
+        tuple(edit("widen", 1 + k / 10) for k in range(6)),
+        tuple(edit("turn", 2 + k / 10) for k in range(6)),
+    )
+    harms = {"place 0.3": ("a",), "place 0.4": ("b",), "shift 0.05": ("c",)}
+    harms |= {f"widen {1 + k / 10:g}": ("d",) for k in range(4)}
+    harms |= {f"turn {2 + k / 10:g}": ("e", "f") for k in range(3)}
+    tried = []
+
+    def separated(_before, _conflict, one):
+        tried.append(one.words)
+        return None if one.kind == "facing" else f"after {one.words}"
+
+    def harm(_before, after, *, trajectories):
+        assert trajectories == ("shift" in after)
+        return harms.get(after.removeprefix("after "), ())
+
+    monkeypatch.setattr(mends, "edits_by_kind", lambda *_given, **_named: tuple(map(iter, kinds)))
+    monkeypatch.setattr(mends, "_separated", separated)
+    monkeypatch.setattr(mends, "harm_of", harm)
+    found = mends.mends_for(before(conflict(8.0, 12.0)), conflict(8.0, 12.0))
+    assert [(one.words, after) for one, after in found.accepted] == [
+        ("shift 0.15", "after shift 0.15"), ("place 0.2", "after place 0.2"),
+        ("turn 2.3", "after turn 2.3"),
+    ]  # fmt: skip
+    assert [(one.words, why) for one, why in found.rejected] == [
+        ("shift 0.05", ("c",)), ("place 0.3", ("a",)), ("widen 1", ("d",)), ("turn 2", ("e", "f")),
+    ]  # fmt: skip
+    assert [words for words in tried if "widen" in words] == [
+        "widen 1",
+        "widen 1.1",
+        "widen 1.2",
+        "widen 1.3",
+    ]
+    assert "place 0.1" not in tried
+    tried.clear()
+    still = mends.mends_for(before(conflict(8.0, 12.0)), conflict(8.0, 12.0), trajectories=False)
+    assert not any("shift" in words for words in tried)
+    assert [one.words for one, _ in still.accepted] == ["place 0.2", "turn 2.3"]
+
+
+def test_each_conflict_has_its_words(monkeypatch):
+    """The dance is changed for the three closest, six are mended, the others wait; harm is told twice at most."""
+    bad = tuple(conflict(4.0 * k, 4.0 * k + 1, 0.01 * k) for k in range(8))
+    asked = []
+
+    def mends_for(_before, one, *, trajectories):
+        asked.append((one.start, trajectories))
+        rejected = [(edit("place", k), ("x", "y")) for k in range(3)]
+        accepted = [(edit("turn", 1), None), (edit("turn", 2), None)]
+        return mends.Mends(
+            accepted=() if one.start == 4.0 else tuple(accepted), rejected=tuple(rejected)
+        )
+
+    monkeypatch.setattr(mends, "baseline", lambda _show: before(*bad))
+    monkeypatch.setattr(mends, "mends_for", mends_for)
+    monkeypatch.setattr(
+        mends, "BeatClock", lambda tempo: SimpleNamespace(position=lambda beat: f"{tempo} {beat:g}")
+    )
+    words = mends.words_for(show(tempo="at"))
+    assert asked == [(4.0 * k, k < 3) for k in range(6)]
+    assert list(words) == [(("Ash", "Birch"), f"at {4 * k}") for k in range(8)]
+    assert words[("Ash", "Birch"), "at 0"] == ("turn 1", "turn 2")
+    assert words[("Ash", "Birch"), "at 4"] == (
+        mends._NOTHING, "place 0, but then: x; y", "place 1, but then: x; y",
+    )  # fmt: skip
+    for late in (24, 28):
+        assert words[("Ash", "Birch"), f"at {late}"] == (
+            "mend the closer conflicts first, then check again",
+        )
+
+
+@pytest.fixture
+def faults(monkeypatch):
+    """Faults of the changed show, as they are put in."""
+    own = SimpleNamespace(bad=(), floor=Counter(), near={}, dance=Counter())
+    monkeypatch.setattr(mends, "too_close", lambda _show: own.bad)
+    monkeypatch.setattr(mends, "_floor_faults", lambda _show: (own.floor, own.near))
+    monkeypatch.setattr(mends, "_trajectory_stops", lambda _show: own.dance)
+    return own
+
+
+def test_harm_is_what_was_not_there_before(faults):
+    off = ("off-stage", ("Ash",), "stage")
+    fast = ("too-fast", (), "")
+    own = before(
+        conflict(8.0, 12.0), floor=[off], near={("Ash", "audience"): 1.0, ("Birch", "post"): 0.5},
+        trajectories=[fast],
+    )  # fmt: skip
+    faults.bad = (conflict(8.0, 12.0, 0.195, spans=((8.0, 9.0), (11.0, 12.4))),)
+    faults.floor, faults.dance = Counter([off]), Counter([fast])
+    faults.near = {("Ash", "audience"): 0.99, ("Cedar", "post"): 0.1}
+    assert mends.harm_of(own, show(), trajectories=True) == ()
+    faults.bad += (conflict(20.0, 21.0, first=1, second=2, spans=((20.0, 20.5), (20.7, 21.0))),)
+    faults.floor = Counter([off, off, ("off-stage", ("Ash", "Cedar"), "")])
+    faults.dance = Counter([fast, ("torn", (), ""), ("bent", ("Birch",), "")])
+    faults.near = {("Ash", "audience"): 0.9899, ("Birch", "post"): 0.6}
+    expected = [
+        "Birch and Cedar are too close", "Ash: off-stage", "Ash, Cedar: off-stage",
+        "Ash comes closer to audience",
+    ]  # fmt: skip
+    assert list(mends.harm_of(own, show(), trajectories=False)) == expected
+    told = mends.harm_of(own, show(), trajectories=True)
+    assert set(told) == {*expected, "torn", "Birch: bent"}
+    assert told[0] == expected[0]
+    assert told[-1] == expected[-1]
+
+
+def test_a_pair_that_comes_closer_than_before_is_harm(faults):
+    faults.bad = (conflict(8.0, 12.0, 0.18),)
+    assert mends.harm_of(before(conflict(8.0, 12.0)), show(), trajectories=False) == (
+        "Ash and Birch are too close",
+    )
+
+
+def test_stops_are_counted_by_what_they_are_about():
+    def finding(code, who, severity="stop"):
+        return SimpleNamespace(code=code, who=who, severity=severity)
+
+    # hashable by identity, as the findings of a report are by value
+    class Finding(SimpleNamespace):
+        __hash__ = object.__hash__
+
+    rows = [Finding(**vars(finding(*one))) for one in (
+        ("off-stage", ("Ash",)), ("off-stage", ("Ash",)), ("near", ("Ash",)), ("slow", (), "warn"),
+    )]  # fmt: skip
+    outcome = SimpleNamespace(findings=rows, things=[(rows[2], "post")])
+    assert mends._stops(outcome) == Counter(
+        {("off-stage", ("Ash",), ""): 2, ("near", ("Ash",), "post"): 1}
+    )
+
+
+def test_the_closest_come_first(monkeypatch):
+    found = [conflict(1.0, 2.0, 0.2), conflict(3.0, 4.0, 0.1), conflict(5.0, 6.0, 0.15)]
+    asked = []
+    monkeypatch.setattr(mends, "required_distances", lambda _show: SimpleNamespace(performers=0.3))
+    monkeypatch.setattr(mends, "approaches", lambda *given, **named: asked.append((given, named)))
+    monkeypatch.setattr(mends, "conflicts", lambda *_given: found)
+    assert [one.distance for one in mends.too_close(show())] == [0.1, 0.15, 0.2]
+    assert asked == [((DANCERS, 0.0, 48.0), {"required": 0.3, "minima": False})]
+
+
+@pytest.mark.parametrize("fault", [ValueError("x"), None])
+def test_a_change_that_does_not_fit_or_does_not_part_them_is_none(fault, monkeypatch):
+    def restaged(_show, _changes, _insertions):
+        if fault:
+            raise fault
+        return "after"
+
+    monkeypatch.setattr(mends, "restaged", restaged)
+    own = before(conflict(8.0, 12.0))
+    for close in (True, False):
+        monkeypatch.setattr(mends, "_still_close", lambda *_given, close=close: close)
+        found = mends._separated(own, own.bad[0], edit("turn", 1))
+        assert found == (None if fault or close else "after")
+
+
+class Told:
+    """An outcome of checks: what is told, and what is added to it."""
+
+    def __init__(self, clearances=(), findings=()):
+        self.clearances, self.findings, self.things = clearances, tuple(findings), ()
+
+    def __add__(self, other):
+        return Told(self.clearances, (*self.findings, *other.findings))
+
+
+def check(code):
+    row = SimpleNamespace(code=code, who=("Ash",), severity="stop")
+    made = type("Row", (SimpleNamespace,), {"__hash__": object.__hash__})(**vars(row))
+    return SimpleNamespace(outcome=lambda _show: Told(findings=[made]))
+
+
+def test_faults_of_the_floor_are_those_of_places_and_the_nearest_that_is_too_near(monkeypatch):
+    """Exactly as far as required is far enough; of one pair the nearest counts; spacing has its own search."""
+    spacing = check("spacing")
+
+    def row(distance, who, thing, required=1.0):
+        return SimpleNamespace(distance=distance, required=required, between=(who, thing))
+
+    rows = [
+        row(0.8, "Ash", "post"), row(0.6, "Ash", "post"), row(0.7, "Ash", "post"), row(1.0, "Ash", "arch"),
+        row(0.9, "Birch", "post"), row(2.0, "Ash", "wall", 2.5),
+    ]  # fmt: skip
+    asked = []
+
+    def boundaries(*given, **named):
+        asked.append((given, named))
+        return Told(clearances=rows)
+
+    monkeypatch.setattr(mends, "required_distances", lambda _show: "required")
+    monkeypatch.setattr(mends, "boundaries", boundaries)
+    monkeypatch.setattr(mends.keeping_clear, "CHECK", spacing)
+    made = {"places": (check("a"), spacing, check("b")), "trajectories": (spacing, check("c"))}
+    monkeypatch.setattr(mends, "checks_of", lambda what: made[what])
+    stops, near = mends._floor_faults(show(tempo="tempo", venue="venue"))
+    assert near == {("Ash", "post"): 0.6, ("Birch", "post"): 0.9, ("Ash", "wall"): 2.0}
+    assert stops == Counter({("a", ("Ash",), ""): 1, ("b", ("Ash",), ""): 1})
+    assert asked == [((DANCERS, "tempo", "venue", "required"), {"start": 0.0, "end": 48.0})]
+    monkeypatch.setattr(mends, "Outcome", Told)
+    assert mends._trajectory_stops(show()) == Counter({("c", ("Ash",), ""): 1})
