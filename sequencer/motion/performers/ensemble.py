@@ -126,7 +126,7 @@ class Ensemble:
         """
         n = len(who)
         cuts = np.concatenate([[0], np.flatnonzero(np.diff(who)) + 1, [n]]).tolist()
-        slices = [(int(who[low]), low, high) for low, high in pairwise(cuts) if high > low]
+        slices = [(int(who[low]), low, high) for low, high in pairwise(cuts)]
         stand = self._floors.at(slices, beats)
         points, rates = np.zeros((n, kept, 3)), np.zeros((n, kept, 3))
         points[:, :, :2] = stand.place[:, None]
