@@ -93,7 +93,9 @@ def test_an_elbow_of_a_hand_out_of_reach_or_at_the_shoulder():
     assert_allclose(far, shoulder[0] + [0.0, 0.505 * ARM, 0.0], atol=3e-5)
     bend = np.sqrt(2 * 0.505 * 0.495 * ARM * 1e-9)
     out = np.array([0.55, 0.0, -0.75])
-    assert_allclose((far - shoulder[0])[[0, 2]], (bend * out / np.linalg.norm(out))[[0, 2]], rtol=1e-3)
+    assert_allclose(
+        (far - shoulder[0])[[0, 2]], (bend * out / np.linalg.norm(out))[[0, 2]], rtol=1e-3
+    )
     span = 0.01 * ARM + 1e-4
     along = ((0.505 * ARM) ** 2 - (0.495 * ARM) ** 2 + span**2) / (2 * span)
     pole = np.array([0.55, -0.35, -0.75])

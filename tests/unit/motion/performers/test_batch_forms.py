@@ -102,8 +102,12 @@ def composed(seed=1):
     ]
     still = HandPath((0.1, 0.2, 1.3))
     laws += [
-        ComposedLaw(hand=still, tether=(0.0, 1.0, 0.0), plane=(1.0, 0.0, 0.0), turns=(), period=1.0),
-        ComposedLaw(hand=still, tether=(0.0, 0.0, 1.0), plane=(1.0, 0.0, 0.0), turns=(), period=1.0),
+        ComposedLaw(
+            hand=still, tether=(0.0, 1.0, 0.0), plane=(1.0, 0.0, 0.0), turns=(), period=1.0
+        ),
+        ComposedLaw(
+            hand=still, tether=(0.0, 0.0, 1.0), plane=(1.0, 0.0, 0.0), turns=(), period=1.0
+        ),
     ]
     return laws
 

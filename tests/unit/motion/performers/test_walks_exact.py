@@ -8,7 +8,14 @@ from numpy.polynomial import Polynomial
 from numpy.testing import assert_allclose, assert_array_equal
 from scipy.interpolate import CubicSpline
 
-from sequencer.motion.performers.walks import Move, WalkBounds, WalkPath, WalkPaths, _bounds, _spline
+from sequencer.motion.performers.walks import (
+    Move,
+    WalkBounds,
+    WalkPath,
+    WalkPaths,
+    _bounds,
+    _spline,
+)
 
 JERK = Polynomial([0, 0, 0, 10, -15, 6])  # minimum jerk: 10u³ − 15u⁴ + 6u⁵
 CURVED = WalkPath(
@@ -29,7 +36,9 @@ def splined(path, move):
     before = [path.place, *(each.place for each in path.moves[:move])][-1]
     points = np.array([before, *path.moves[move].through, path.moves[move].place])
     knots = np.append(0.0, np.cumsum(np.linalg.norm(np.diff(points, axis=0), axis=1)))
-    return CubicSpline(knots / knots[-1], points, bc_type="natural" if len(points) > 2 else "clamped")
+    return CubicSpline(
+        knots / knots[-1], points, bc_type="natural" if len(points) > 2 else "clamped"
+    )
 
 
 def facings(path):
@@ -55,7 +64,10 @@ def test_a_curved_walk_is_the_natural_spline_by_the_chain_rule(path, move):
 
 def test_a_straight_walk_is_minimum_jerk_along_a_line():
     own, u = CURVED.moves[1], np.linspace(0.0, 1.0, 21)
-    stand, way = CURVED.at(own.start + u), np.array([-3.0, -1.0])  # from (2, 3) to (−1, 2) in a beat
+    stand, way = (
+        CURVED.at(own.start + u),
+        np.array([-3.0, -1.0]),
+    )  # from (2, 3) to (−1, 2) in a beat
     assert_allclose(stand.place, np.array([2.0, 3.0]) + JERK(u)[:, None] * way, atol=1e-12)
     assert_allclose(stand.place_rate, JERK.deriv(1)(u)[:, None] * way, atol=1e-12)
     assert_allclose(stand.place_acceleration, JERK.deriv(2)(u)[:, None] * way, atol=1e-12)
@@ -227,7 +239,9 @@ def test_all_is_moved_if_no_span_is_given():
 def test_a_beat_on_walks_moves_both_ends_of_each(at):
     """Walks from 0 to 2, 2 to 4, 4 to 6, their first and last beats included; by hand."""
     path = WalkPath(
-        (0, 0), 0.0, tuple(Move(start=2 * k, end=2 * k + 2, place=(k + 1, 0), facing=0) for k in range(3))
+        (0, 0),
+        0.0,
+        tuple(Move(start=2 * k, end=2 * k + 2, place=(k + 1, 0), facing=0) for k in range(3)),
     )
     after = path.moved((0.0, 9.0), start=at, end=at)
     moved = [after.place[1] == 9.0, *(move.place[1] == 9.0 for move in after.moves)]

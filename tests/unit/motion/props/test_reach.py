@@ -30,7 +30,11 @@ class Straight:
 
     def bounds(self):
         return Bounds(
-            hand_speed=0.0, hand_acceleration=3.0, turn_rate=0.0, turn_acceleration=0.0, hand_reach=0.0
+            hand_speed=0.0,
+            hand_acceleration=3.0,
+            turn_rate=0.0,
+            turn_acceleration=0.0,
+            hand_reach=0.0,
         )
 
 
