@@ -294,8 +294,14 @@ def test_where_nothing_can_be_settled(monkeypatch):
     assert len(law.asked) == 2
     monkeypatch.setattr(tension, "MOST_PARTS", 256 + 512 - 1)
     assert lowest_tempo(law, length=LENGTH).at == 1 / 1024
-    hung = Steady(turn_rate=0.0, push=(0.0, 0.0, 0.0), jerk=0.0, tether=(1.0, 0.0, 0.0))
+    # as narrow as the narrowest is wide enough
+    monkeypatch.setattr(tension, "MOST_PARTS", 2_000_000)
+    monkeypatch.setattr(tension, "NARROWEST", 1 / 1024)
+    assert lowest_tempo(law, length=LENGTH).at == 1 / 2048
+    hung = Steady(tether=(1.0, 0.0, 0.0))
+    monkeypatch.setattr(tension, "NARROWEST", 1 / 16)
     assert tension._highest_tempo(hung, LENGTH, np.linspace(0, 1, 3), 1.0) == 0.0
+    assert [len(each) for each in hung.asked] == [2, 4, 8, 16]
 
 
 def test_what_needs_a_period_or_a_bound():
