@@ -106,14 +106,14 @@ def test_an_elbow_of_a_hand_out_of_reach_or_at_the_shoulder():
 def test_an_elbow_of_a_hand_very_near_the_shoulder():
     """Half a centimetre off along y: the span is held at its least, the way stays along y."""
     shoulder = np.array([[0.0, 0.0, 1.4]])
-    near = elbow(BODY, shoulder, shoulder + [0.0, 0.005, 0.0], "left")[0]
+    near = elbow(BODY, shoulder, shoulder + np.array([0.0, 0.005, 0.0]), "left")[0]
     span = 0.01 * ARM + 1e-4
     along = ((0.505 * ARM) ** 2 - (0.495 * ARM) ** 2 + span**2) / (2 * span)
     out = np.array([-0.55, 0.0, -0.75])
     high = np.sqrt((0.505 * ARM) ** 2 - along**2)
     expected = shoulder[0] + [0.0, along, 0.0] + high * out / np.linalg.norm(out)
     assert_allclose(near, expected, atol=1e-12)
-    tiny = elbow(BODY, shoulder, shoulder + [0.0, 5e-7, 0.0], "left")[0]
+    tiny = elbow(BODY, shoulder, shoulder + np.array([0.0, 5e-7, 0.0]), "left")[0]
     # under a micrometre the way is divided by a micrometre: half of a unit vector here
     aside = np.array([-0.55, -0.35 + 0.35 / 4, -0.75])
     expected = [0.0, along / 2, 0.0] + high * aside / np.linalg.norm(aside)

@@ -26,8 +26,8 @@ EXPECTED = [
 
 def test_points_and_parts():
     assert (N_POINTS, N_FRONT) == (10, 8)
-    assert {"left": 2, "right": 5} == FIRST_POINT
-    assert {"left": 8, "right": 9} == REAR
+    assert dict(FIRST_POINT) == {"left": 2, "right": 5}
+    assert dict(REAR) == {"left": 8, "right": 9}
     assert [tuple(part) for part in PARTS] == EXPECTED
 
 

@@ -118,7 +118,7 @@ def test_points_are_turned_and_moved(props, carriage):
     zero = np.zeros((4, 7))
     foot = np.stack([stand.place[..., 0], stand.place[..., 1], zero], axis=-1)
     drift = np.stack([stand.place_rate[..., 0], stand.place_rate[..., 1], zero], axis=-1)
-    top = foot + [0.0, 0.0, body.column_top]
+    top = foot + np.array([0.0, 0.0, body.column_top])
     expected = {0: (foot, drift), 1: (top, drift)}
     for side, first, rear in (("left", 2, 8), ("right", 5, 9)):
         own = (first, first + 1, first + 2, rear)

@@ -30,7 +30,13 @@ WIDE = Spread(place=0.3, facing=0.4, timing=0.5, tempo=0.02, tether=0.05, hand=0
 def test_how_people_err_if_nothing_is_said():
     """This tool's estimates, typed again; 8.6° is 0.15 rad."""
     own = Spread()
-    assert (own.place, own.timing, own.tempo, own.tether, own.hand) == (0.15, 0.10, 0.001, 0.01, 0.05)
+    assert (own.place, own.timing, own.tempo, own.tether, own.hand) == (
+        0.15,
+        0.10,
+        0.001,
+        0.01,
+        0.05,
+    )
     assert own.facing == pytest.approx(8.6 * math.pi / 180)
     assert ERROR_KINDS == ("place", "facing", "timing", "tempo", "tether", "hand")
 
@@ -80,7 +86,7 @@ def test_a_drifted_trajectory_by_hand():
     """Two beats at pace 1.25 about beat 10, half a beat late: show beat 14.5 is planned beat 10 + 4·1.25 = 15."""
     own = DriftedTrajectory(Line(), 0.5, 10.0, 1.25, (0.3, -0.4, 9.0))
     seen, plan = own.at(np.array([14.5, 10.5])), Line().at(np.array([15.0, 10.0]))
-    assert_allclose(seen.hand, plan.hand + [0.3, -0.4, 9.0])
+    assert_allclose(seen.hand, plan.hand + np.array([0.3, -0.4, 9.0]))
     assert_allclose(seen.hand_rate, plan.hand_rate * 1.25)
     assert_allclose(seen.hand_acceleration, plan.hand_acceleration * 1.5625)
     assert_allclose(seen.tether, plan.tether)

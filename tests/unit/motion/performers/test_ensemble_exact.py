@@ -34,9 +34,15 @@ def law(seed):
     tether /= np.linalg.norm(tether)
     sway = Wave(0.0, 0.0, ((0.2, float(draw.uniform(1, 3)), 0.3),))
     hand = HandPath(tuple(draw.uniform(0.1, 0.4, 3).tolist()), (Slide((0.3, 0.5, 1.0), sway),))
-    turn = Turn(tuple(axis.tolist()), Wave(float(draw.uniform(0, 1)), float(draw.uniform(1, 3)), ()))
+    turn = Turn(
+        tuple(axis.tolist()), Wave(float(draw.uniform(0, 1)), float(draw.uniform(1, 3)), ())
+    )
     return ComposedLaw(
-        hand=hand, tether=tuple(tether.tolist()), plane=tuple(axis.tolist()), turns=(turn,), period=4.0
+        hand=hand,
+        tether=tuple(tether.tolist()),
+        plane=tuple(axis.tolist()),
+        turns=(turn,),
+        period=4.0,
     )
 
 
@@ -100,8 +106,12 @@ def trajectory(*seeds):
 
 def test_a_trajectory_as_a_table():
     """Laws go into one list after those that are there: spans first, then what bridges them."""
-    spans = [replace(span, origin=origin) for span, origin in zip(
-        trajectory(1, 2, 2, 5, 4).spans, (-0.5, 3.5, 3.5, 1.0, 2.0), strict=True)]
+    spans = [
+        replace(span, origin=origin)
+        for span, origin in zip(
+            trajectory(1, 2, 2, 5, 4).spans, (-0.5, 3.5, 3.5, 1.0, 2.0), strict=True
+        )
+    ]
     own, laws = Trajectory(tuple(spans)), [law(7)]
     found = ensemble._table(own, laws)
     assert laws[1:6] == [law(1), law(2), law(2), law(5), law(4)]
@@ -111,7 +121,9 @@ def test_a_trajectory_as_a_table():
     assert found.laws.tolist() == [1, 2, 3, 4, 5]
     assert found.edges.tolist() == [4.0, 8.0, 12.0, 16.0]
     assert found.origins.tolist() == [-0.5, 3.5, 3.5, 1.0, 2.0]
-    assert found.befores.tolist() == [k for k, _ in blended] == [0, 2, 3]  # the second goes on in the third
+    assert (
+        found.befores.tolist() == [k for k, _ in blended] == [0, 2, 3]
+    )  # the second goes on in the third
     assert found.boundaries.tolist() == [blend.boundary for _, blend in blended]
     assert found.halves.tolist() == [blend.half for _, blend in blended]
     assert 0 < len(bridged) < len(blended), [blend.bridge for blend in own.blends]
@@ -131,7 +143,10 @@ def test_a_trajectory_as_a_table():
 def cast():
     bent = Carriage(
         body=BODY,
-        held=(HeldPosture(0.5, 1.5, Posture(turn=0.3, lean=0.05)), HeldPosture(3.0, 6.0, Posture())),
+        held=(
+            HeldPosture(0.5, 1.5, Posture(turn=0.3, lean=0.05)),
+            HeldPosture(3.0, 6.0, Posture()),
+        ),
     )
     moves = (Move(start=1.0, end=6.0, place=(1.0, 4.0), facing=2.0, through=((0.5, 3.0),)),)
     walking, standing = WalkPath((0.5, 2.0), 0.3, moves), WalkPath((3.0, 1.0), -1.0)

@@ -111,7 +111,10 @@ def bodies(prop, state):
     """Start, end and radius of every solid of a prop at one instant."""
     aside = np.cross(state.plane, state.tether)
     return [
-        (*(state.hand + p.along * state.tether + p.across * aside for p in (s.start, s.end)), s.radius)
+        (
+            *(state.hand + p.along * state.tether + p.across * aside for p in (s.start, s.end)),
+            s.radius,
+        )
         for s in prop.solids
     ]
 
@@ -190,7 +193,9 @@ def test_pull_is_given_its_value_and_slope(asked):
     found, labels = value(beats)
     for k, beat in enumerate(beats):
         state = own.at(beat)
-        outward = 0.6 * state.tether_rate @ state.tether_rate - state.tether @ state.hand_acceleration
+        outward = (
+            0.6 * state.tether_rate @ state.tether_rate - state.tether @ state.hand_acceleration
+        )
         expected = tempo[int(beat)] ** 2 * outward - 9.81 * state.tether[2]
         assert found[k] == pytest.approx(expected, rel=1e-12)
     assert labels.tolist() == [0] * 4
@@ -305,9 +310,15 @@ class Still:
 def test_balls_about_whole_shapes_by_hand():
     """A staff: −0.85 to 0.65, so 0.75 about −0.1. A point 0.3 beside the middle: as far as it lies off."""
     assert feasibility._whole(STAFF.solids) == pytest.approx((-0.1, 0.75))
-    wide = (Solid("a", PropPoint(0.0), PropPoint(1.0), 0.1), Solid("b", PropPoint(0.5, 3.0), PropPoint(0.5, -2.0), 0.2))
+    wide = (
+        Solid("a", PropPoint(0.0), PropPoint(1.0), 0.1),
+        Solid("b", PropPoint(0.5, 3.0), PropPoint(0.5, -2.0), 0.2),
+    )
     assert feasibility._whole(wide) == pytest.approx((0.5, 3.2))
-    uneven = (Solid("a", PropPoint(-1.0), PropPoint(-1.0), 0.5), Solid("b", PropPoint(2.0), PropPoint(2.0), 0.1))
+    uneven = (
+        Solid("a", PropPoint(-1.0), PropPoint(-1.0), 0.5),
+        Solid("b", PropPoint(2.0), PropPoint(2.0), 0.1),
+    )
     assert feasibility._whole(uneven) == pytest.approx((0.3, 1.8))
 
 
@@ -332,7 +343,10 @@ def test_speeds_by_hand():
     assert_allclose(speeds_of(cut, STAFF.solids), [0.5 + 0.8 * 2, 0.1 + 0.8 * 2])
     assert_allclose(speeds_of(cut, POI.solids), [0.5 + 0.5 * 2, 0.1 + 0.5 * 2])
     # on the axis at −0.7 and beside it at √(0.3² + 0.4²) = 0.5
-    both = (Solid("a", PropPoint(-0.7), PropPoint(0.0), 0.1), Solid("b", PropPoint(0.3, -0.4), PropPoint(0.2), 0.1))
+    both = (
+        Solid("a", PropPoint(-0.7), PropPoint(0.0), 0.1),
+        Solid("b", PropPoint(0.3, -0.4), PropPoint(0.2), 0.1),
+    )
     assert_allclose(speeds_of(cut, both), [0.5 + 0.5 * 3, 0.1 + 0.5 * 9])
     slow = cut_of(each=[{"turn_rate": 2.0, "frame_rate": 2.0}])
     assert_allclose(speeds_of(slow, both), [0.7 * 2])
@@ -393,10 +407,14 @@ def test_the_least_of_each_stretch():
     assert isinstance(first, Least)
 
 
-@pytest.mark.parametrize(("enough", "told"), [(0.0, False), (0.3, True), (0.21, True), (0.18, False)])
+@pytest.mark.parametrize(
+    ("enough", "told"), [(0.0, False), (0.3, True), (0.21, True), (0.18, False)]
+)
 def test_what_stays_above_enough_is_not_looked_up(enough, told):
     """A constant 0.2 with a tolerance of 0.01: known where enough and tolerance are above it."""
-    (found,) = least(lambda t: (np.full(t.shape, 0.2), np.zeros(t.shape, np.int64)), 0.0, enough=enough)
+    (found,) = least(
+        lambda t: (np.full(t.shape, 0.2), np.zeros(t.shape, np.int64)), 0.0, enough=enough
+    )
     assert (found.label == 0) == told
     assert found.value == pytest.approx(0.2 if told else enough + 0.01)
 

@@ -318,7 +318,7 @@ def test_order_of_moves():
 
     with pytest.raises(ValueError, match="end after it starts"):
         moves((1.0, 0.5))
-    with pytest.raises(ValueError, match="one ends at beat 4.0, the next starts at 3.5"):
+    with pytest.raises(ValueError, match=r"one ends at beat 4\.0, the next starts at 3\.5"):
         WalkPath((0, 0), 0, moves((0.0, 1.0), (2.0, 4.0), (3.5, 5.0)))
     assert len(WalkPath((0, 0), 0, moves((0.0, 1.0), (1.0, 4.0), (4.0, 5.0))).moves) == 3
     assert WalkPath((0, 0), 0, list(moves((0.0, 1.0)))).moves == moves((0.0, 1.0))

@@ -98,6 +98,16 @@ def test_heads_of_fans_and_hoops_by_hand():
     assert CLUB.heads == ((0.45, 0.0),)
 
 
+def test_wicks_a_picometre_apart_are_told_apart():
+    """The farthest along first, to 1e-12 m: a middle spoke 2e-12 ahead leads, one 2e-13 ahead is level with the others.
+
+    An outer spoke of a metre at α falls back by α²/2.
+    """
+    for back, order in ((2e-12, [0, -1, 1]), (2e-13, [-1, 0, 1])):
+        fan = Prop(kind="fan", length=1.0, wicks=3, spread=2 * sqrt(2 * back), **MORE)
+        assert np.sign([spot.across for spot in fan.heads]).tolist() == order
+
+
 @pytest.mark.parametrize(
     ("prop", "place", "radius"),
     [
@@ -207,10 +217,10 @@ def test_the_fastest_wick_by_hand():
 def state(n=3):
     """Tethers along y and planes along x but for the second instant: n × d = −z there and z elsewhere."""
     rows = np.zeros((n, 3))
-    tether, plane = rows + [0.0, 1.0, 0.0], rows + [1.0, 0.0, 0.0]
+    tether, plane = rows + np.array([0.0, 1.0, 0.0]), rows + np.array([1.0, 0.0, 0.0])
     plane[1] *= -1
     return Motion(
-        hand=rows + [0.1, 0.2, 1.3], hand_rate=rows, hand_acceleration=rows, tether=tether,
+        hand=rows + np.array([0.1, 0.2, 1.3]), hand_rate=rows, hand_acceleration=rows, tether=tether,
         tether_rate=rows, tether_acceleration=rows, plane=plane,
     )  # fmt: skip
 

@@ -5,6 +5,7 @@ changes which parts are looked at again, and shows even where no tempo changes.
 """
 
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from math import inf, sqrt
 
 import numpy as np
@@ -33,7 +34,11 @@ LENGTH = 0.45
 def test_constants_are_those_told():
     """Typed again: m/s², relative error, beats a minute, parts, beats."""
     assert (tension.GRAVITY, tension.TEMPO_ERROR, tension.EVERY_TEMPO) == (9.81, 2e-6, 0.1)
-    assert (tension.FASTEST_TEMPO, tension.MOST_PARTS, tension.NARROWEST) == (1000.0, 2_000_000, 1e-9)
+    assert (tension.FASTEST_TEMPO, tension.MOST_PARTS, tension.NARROWEST) == (
+        1000.0,
+        2_000_000,
+        1e-9,
+    )
     assert (tension._SAMPLES, tension._ROUNDING) == (4096, 1e-12)
     assert TautTempo(lowest=1.0, error=0.0, at=0.0).highest == inf
 
@@ -115,7 +120,7 @@ def halved(parts):
 def lowest_by_hand(law, edges):
     """Looks of every round, the largest g·d_z/A and where it is."""
     own, slope = law.bounds(), slope_of(law)
-    parts = list(zip(edges[:-1], edges[1:], strict=True))
+    parts = list(pairwise(edges))
     rounds, best, where = [], 0.0, edges[0]
     while parts:
         uppers = []
@@ -142,7 +147,12 @@ LAWS = {
 
 @pytest.mark.parametrize(
     ("name", "span"),
-    [("steady", (0.0, None)), ("uneven", (-0.31, 0.72)), ("hand", (-0.2, 0.3)), ("all", (0.0, None))],
+    [
+        ("steady", (0.0, None)),
+        ("uneven", (-0.31, 0.72)),
+        ("hand", (-0.2, 0.3)),
+        ("all", (0.0, None)),
+    ],
 )
 def test_the_lowest_tempo_looks_where_there_is_doubt(name, span, monkeypatch):
     law, given = replace(LAWS[name]), []
@@ -166,7 +176,7 @@ def test_the_lowest_tempo_looks_where_there_is_doubt(name, span, monkeypatch):
 def highest_by_hand(law, edges):
     """Looks of every round, and the least g·(−d_z)/(−A) where A is under 0 and the tether hangs."""
     own, slope = law.bounds(), slope_of(law)
-    parts, rounds = list(zip(edges[:-1], edges[1:], strict=True)), []
+    parts, rounds = list(pairwise(edges)), []
     best = (1000 / 60) ** 2
     while parts:
         lowers = []
