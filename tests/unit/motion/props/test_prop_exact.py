@@ -106,6 +106,11 @@ def test_wicks_a_picometre_apart_are_told_apart():
     for back, order in ((2e-12, [0, -1, 1]), (2e-13, [-1, 0, 1])):
         fan = Prop(kind="fan", length=1.0, wicks=3, spread=2 * sqrt(2 * back), **MORE)
         assert np.sign([spot.across for spot in fan.heads]).tolist() == order
+    # eight wicks of a hoop a picometre wide: 0.96, 0.69, 0.31 and 0.04 of it along, so 1, 1, 0 and 0
+    tiny = Prop(kind="hoop", length=1e-12, wicks=8, **MORE).heads
+    for half, far in ((tiny[:4], True), (tiny[4:], False)):
+        assert [spot.along > 0.5e-12 for spot in half] == [far] * 4
+        assert [spot.across for spot in half] == sorted(spot.across for spot in half)
 
 
 @pytest.mark.parametrize(
