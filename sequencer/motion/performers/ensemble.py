@@ -52,9 +52,8 @@ class _Table:
         share, slope = np.zeros(n), np.zeros(n)
         if not len(self.boundaries):
             return _LawAt(law, own, other, later, share, slope)
-        blend = np.clip(
-            np.searchsorted(self.boundaries - self.halves, beats, side="right") - 1, 0, None
-        )
+        # Before the first blend this gives the last one, which is just as far from being reached.
+        blend = np.searchsorted(self.boundaries - self.halves, beats, side="right") - 1
         off, half = beats - self.boundaries[blend], self.halves[blend]
         inside = np.flatnonzero(np.abs(off) < half)
         bridge, before = self.bridges[blend[inside]], self.befores[blend[inside]]
