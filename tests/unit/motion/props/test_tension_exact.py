@@ -290,6 +290,34 @@ def test_steady_states_by_hand():
     assert lowest_tempo(Steady(push=(0.0, 0.0, -1.1 * fast)), length=LENGTH).highest < 1000
 
 
+def test_the_first_of_equal_moments_is_told():
+    """Looked at again and again for what its bounds allow, a steady state is worst at its first look."""
+    found = lowest_tempo(Steady(UP, push=(0.0, 0.0, -3.0), jerk=0.05), length=LENGTH)
+    assert found.at == 1 / 512
+
+
+def test_a_tempo_on_the_slowest_that_counts_is_none():
+    """g·d_z/A is (0.1/60)² to the last digit."""
+    least = (0.1 / 60) ** 2
+    push = next(p for p in 9.81 / least * (1 + 1e-16 * np.arange(-40, 41)) if 9.81 / p == least)
+    found = lowest_tempo(Steady(UP, push=(0.0, 0.0, -push)), length=LENGTH)
+    assert (found.lowest, found.error) == (0.0, 0.1)
+
+
+def test_highest_tempi_at_the_edges(monkeypatch):
+    """Up and pushed up: none. Pulled by a hair, 1e-13: every one. A hair under the level, not pulled: not settled."""
+    monkeypatch.setattr(tension, "NARROWEST", 1e-3)
+    edges = np.linspace(0.0, 1.0, 5)
+
+    def highest(law):
+        return tension._highest_tempo(law, LENGTH, edges, 0.0)
+
+    assert highest(Steady(UP, push=(0.0, 0.0, 2.0))) == 0.0
+    assert highest(Steady(push=(0.0, 0.0, 1e-13))) == inf
+    assert highest(Steady((1.0, 0.0, -1e-11))) == 0.0
+    assert highest(Steady((1.0, 0.0, -1e-10))) == inf  # g·1e-10/1e-12 is past 1000 beats a minute
+
+
 def test_where_nothing_can_be_settled(monkeypatch):
     """Level with A = 0 under a bound that lets it turn: never settled, told as no tempo with no error known."""
     law = Steady((1.0, 0.0, 0.0), turn_rate=1.0, jerk=1.0)
