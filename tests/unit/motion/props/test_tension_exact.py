@@ -240,6 +240,7 @@ class Steady:
     period: float = 1.0
     turn_rate: float = 0.0
     jerk: float = 0.0
+    bend: float = 0.0
 
     def __post_init__(self):
         self.asked = []
@@ -255,7 +256,7 @@ class Steady:
 
     def bounds(self):
         return Bounds(
-            hand_speed=0.0, hand_acceleration=0.0, turn_rate=self.turn_rate, turn_acceleration=0.0,
+            hand_speed=0.0, hand_acceleration=0.0, turn_rate=self.turn_rate, turn_acceleration=self.bend,
             hand_reach=0.0, hand_jerk=self.jerk,
         )  # fmt: skip
 
@@ -288,6 +289,18 @@ def test_steady_states_by_hand():
     fast = 9.81 / (1000 / 60) ** 2
     assert lowest_tempo(Steady(push=(0.0, 0.0, -0.9 * fast)), length=LENGTH).highest == inf
     assert lowest_tempo(Steady(push=(0.0, 0.0, -1.1 * fast)), length=LENGTH).highest < 1000
+
+
+@pytest.mark.parametrize(("bend", "looks"), [(36.0, 3), (45.0, 4)])
+def test_a_level_tether_is_looked_at_until_it_cannot_rise(bend, looks):
+    """It rises by bend·half²/2 at most, under A = 0.45·36 less its slope 9·bend·half: by hand against (0.1/60)².
+
+    For 36 at a half of 1/1024 9.81·1.717e-5/15.88 = 1.06e-5, at 1/2048 2.62e-6: under 2.78e-6. For 45 at 1/2048
+    3.3e-6, at 1/4096 8.2e-7.
+    """
+    law = Steady((1.0, 0.0, 0.0), rate=(0.0, 6.0, 0.0), turn_rate=10.0, bend=bend)
+    assert lowest_tempo(law, length=LENGTH).lowest == 0.0
+    assert [len(each) for each in law.asked[:looks]] == [256 * 2**k for k in range(looks)]
 
 
 def test_the_first_of_equal_moments_is_told():
