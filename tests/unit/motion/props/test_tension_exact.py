@@ -272,6 +272,8 @@ def test_steady_states_by_hand():
     assert found.at == pytest.approx(1 / 512)
     pulled = lowest_tempo(Steady(UP, push=(0.0, 0.0, -3.0)), length=LENGTH)
     assert pulled.lowest == pytest.approx(60 * sqrt(9.81 / 3), rel=3e-6)
+    weak = lowest_tempo(Steady(UP, push=(0.0, 0.0, -0.5)), length=LENGTH)
+    assert weak.lowest == pytest.approx(60 * sqrt(9.81 / 0.5), rel=3e-6)
     level = lowest_tempo(Steady((1.0, 0.0, 0.0), push=(-1.0, 0.0, 0.0)), length=LENGTH)
     assert (level.lowest, level.error, level.at, level.highest) == (0.0, 0.1, 0.0, inf)
     for push in ((0.0, 0.0, 0.0), (0.0, 0.0, 2.0)):
@@ -289,6 +291,46 @@ def test_steady_states_by_hand():
     fast = 9.81 / (1000 / 60) ** 2
     assert lowest_tempo(Steady(push=(0.0, 0.0, -0.9 * fast)), length=LENGTH).highest == inf
     assert lowest_tempo(Steady(push=(0.0, 0.0, -1.1 * fast)), length=LENGTH).highest < 1000
+
+
+@pytest.mark.parametrize(("doubt", "looks"), [(3e-6, 1), (5e-6, 2)])
+def test_a_doubt_of_four_millionths_is_none(doubt, looks, monkeypatch):
+    """Twice the error of a tempo, as it is squared; jerk·half over A = 3 is the doubt, and halves with the part."""
+    monkeypatch.setattr(tension, "_highest_tempo", lambda *_: inf)
+    law = Steady(UP, push=(0.0, 0.0, -3.0), jerk=doubt * 3 * 512)
+    lowest_tempo(law, length=LENGTH)
+    assert len(law.asked) == looks
+
+
+@pytest.mark.parametrize(("doubt", "looks"), [(1.5e-3, 1), (2.5e-3, 2)])
+def test_a_doubt_of_two_thousandths_of_the_highest_is_none(doubt, looks):
+    law = Steady(push=(0.0, 0.0, -20.0))
+    assert tension._highest_tempo(law, LENGTH, np.linspace(0, 1, 5), doubt * 20 * 8) == (
+        pytest.approx(60 * sqrt(9.81 / 20 * 0.998), rel=1e-12)
+    )
+    assert len(law.asked) == looks
+
+
+def test_the_first_moment_at_which_no_tempo_helps_is_told():
+    """A = 0.45 + 0.79·cos(t)·sin(2πt), about: under 0 from some moment after the middle on."""
+    law = Waves(spin=1.0, up=0.02)
+    found = lowest_tempo(law, length=LENGTH)
+    edges = np.linspace(0, 1, 257).tolist()
+    rows = figures(law, list(pairwise(edges)))
+    first = next(t for t, _, lift, _, outward in rows if lift > 0 and outward <= 0)
+    assert 0.5 < first < 0.75
+    assert (found.lowest, found.error, found.at) == (inf, 0.0, first)
+
+
+def test_hairs_about_the_level(monkeypatch):
+    """A unit vector's height is known to 1e-12: level and pulled by 1e-6 m/beat² leaves a doubt, by 1e-5 none."""
+    monkeypatch.setattr(tension, "NARROWEST", 1e-3)
+    assert lowest_tempo(Steady((1.0, 0.0, 0.0), push=(-1e-6, 0.0, 0.0)), length=LENGTH).lowest == inf
+    assert lowest_tempo(Steady((1.0, 0.0, 0.0), push=(-1e-5, 0.0, 0.0)), length=LENGTH).lowest == 0
+    # as far under the level as the height may be off: it does not rise, whatever pulls
+    assert lowest_tempo(Steady((1.0, 0.0, -1e-12)), length=LENGTH).lowest == 0
+    one = Steady(push=(0.0, 0.0, -20.0))
+    assert tension._highest_tempo(one, LENGTH, np.array([0.0, 1.0]), 0.0) < 1000
 
 
 @pytest.mark.parametrize(("bend", "looks"), [(36.0, 3), (45.0, 4)])
