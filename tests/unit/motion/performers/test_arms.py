@@ -129,3 +129,10 @@ def test_an_elbow_of_an_arm_along_its_pole():
     along = ((0.505 * ARM) ** 2 - (0.495 * ARM) ** 2 + 0.36) / 1.2
     assert found @ pole == pytest.approx(along)
     assert np.linalg.norm(found - along * pole) <= np.sqrt((0.505 * ARM) ** 2 - along**2) + 1e-12
+
+
+def test_elbows_of_a_table_of_hands():
+    _, way, hand = hands_about(UPRIGHT, "right", 0.3, 0.9)
+    flat = elbow(BODY, hand - way, hand, "right")
+    table = elbow(BODY, (hand - way).reshape(3, 4, 5, 3), hand.reshape(3, 4, 5, 3), "right")
+    assert_allclose(table, flat.reshape(3, 4, 5, 3), rtol=1e-12)

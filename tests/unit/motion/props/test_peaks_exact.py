@@ -150,6 +150,19 @@ def test_the_twist(prop):
     assert (asked.kind, asked.error) == ("twist", 0.0)
 
 
+@pytest.mark.parametrize("prop", [STAFF, HOOP], ids=lambda prop: prop.kind)
+def test_instants_may_be_one_or_a_table(prop):
+    """Each value is that of the flat list."""
+    table = T[:12].reshape(3, 4)
+    for asked in (
+        hand_speed(LAW, RATE), wick_speed(LAW, prop, RATE), pulling(LAW, prop, RATE),
+        twisting(LAW, prop, RATE), flying(LAW, prop, RATE, 0.0, 1.0),
+    ):  # fmt: skip
+        flat = asked.value(T[:12])
+        assert_allclose(asked.value(table), flat.reshape(3, 4), rtol=1e-12)
+        assert asked.value(T[3]) == pytest.approx(flat[3], rel=1e-12)
+
+
 def flight_by_hand(law, prop, beats):
     """The farthest of all wicks: along·(up + √(up² + 2g·z))/g, from 10 cm at least."""
     most = np.zeros(len(beats))
