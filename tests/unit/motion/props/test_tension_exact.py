@@ -325,7 +325,9 @@ def test_the_first_moment_at_which_no_tempo_helps_is_told():
 def test_hairs_about_the_level(monkeypatch):
     """A unit vector's height is known to 1e-12: level and pulled by 1e-6 m/beat² leaves a doubt, by 1e-5 none."""
     monkeypatch.setattr(tension, "NARROWEST", 1e-3)
-    assert lowest_tempo(Steady((1.0, 0.0, 0.0), push=(-1e-6, 0.0, 0.0)), length=LENGTH).lowest == inf
+    assert (
+        lowest_tempo(Steady((1.0, 0.0, 0.0), push=(-1e-6, 0.0, 0.0)), length=LENGTH).lowest == inf
+    )
     assert lowest_tempo(Steady((1.0, 0.0, 0.0), push=(-1e-5, 0.0, 0.0)), length=LENGTH).lowest == 0
     # as far under the level as the height may be off: it does not rise, whatever pulls
     assert lowest_tempo(Steady((1.0, 0.0, -1e-12)), length=LENGTH).lowest == 0
