@@ -44,8 +44,10 @@ def shoulder_gives(carriage: Carriage, beats: Floats, hand: Floats, side: Side) 
     along = np.sum(whole * away, axis=-1)
     missing = np.sum(away * away, axis=-1) - body.arm_length**2
     root = np.sqrt(np.maximum(along**2 - square * missing, 0.0))
-    share = np.where(square > 0, (along - root) / np.where(square > 0, square, 1.0), 0.0)
-    return np.asarray(np.where(missing > 0, np.clip(share, 0.0, 1.0), 0.0)[:, None] * whole)
+    share = (along - root) / np.where(
+        square > 0, square, 1.0
+    )  # not above 0 within the arm's length
+    return np.asarray(np.clip(share, 0.0, 1.0)[:, None] * whole)
 
 
 def given_shoulder(carriage: Carriage, beats: Floats, hand: Floats, side: Side) -> Floats:
@@ -97,6 +99,4 @@ def elbow(body: Body, shoulder: Floats, hand: Floats, side: Side) -> Floats:
     pole = np.array(_POLE) * (out, 1.0, 1.0)
     across = pole - np.sum(pole * ahead, axis=-1, keepdims=True) * ahead
     across /= np.maximum(np.linalg.norm(across, axis=-1, keepdims=True), 1e-9)
-    return np.asarray(
-        shoulder + along * ahead + np.sqrt(np.maximum(upper**2 - along**2, 0)) * across
-    )
+    return np.asarray(shoulder + along * ahead + np.sqrt(upper**2 - along**2) * across)

@@ -471,6 +471,6 @@ def _end(bounds: Sequence[Bounds], length: float) -> Floats:
 
 
 def _which(pieces: tuple[tuple[float, float, object], ...], beats: Floats) -> list[int]:
+    """The piece that each beat lies in; pieces cover all of them."""
     starts = np.array([piece[0] for piece in pieces])
-    found = np.searchsorted(starts, beats, side="right") - 1
-    return [int(i) for i in np.clip(found, 0, len(pieces) - 1)]
+    return [int(i) - 1 for i in np.searchsorted(starts, beats, side="right")]

@@ -52,9 +52,8 @@ class _Table:
         share, slope = np.zeros(n), np.zeros(n)
         if not len(self.boundaries):
             return _LawAt(law, own, other, later, share, slope)
-        blend = np.clip(
-            np.searchsorted(self.boundaries - self.halves, beats, side="right") - 1, 0, None
-        )
+        # Before the first blend this gives the last one, which is just as far from being reached.
+        blend = np.searchsorted(self.boundaries - self.halves, beats, side="right") - 1
         off, half = beats - self.boundaries[blend], self.halves[blend]
         inside = np.flatnonzero(np.abs(off) < half)
         bridge, before = self.bridges[blend[inside]], self.befores[blend[inside]]
@@ -126,7 +125,7 @@ class Ensemble:
         """
         n = len(who)
         cuts = np.concatenate([[0], np.flatnonzero(np.diff(who)) + 1, [n]]).tolist()
-        slices = [(int(who[low]), low, high) for low, high in pairwise(cuts) if high > low]
+        slices = [(int(who[low]), low, high) for low, high in pairwise(cuts)]
         stand = self._floors.at(slices, beats)
         points, rates = np.zeros((n, kept, 3)), np.zeros((n, kept, 3))
         points[:, :, :2] = stand.place[:, None]

@@ -236,10 +236,9 @@ def props_gap(
     shapes = []
     for cut, (_, prop) in zip(cuts, (left, right), strict=True):
         shape = shape_of(prop, cut.columns("frame_rate")[0])
-        row = np.clip(np.searchsorted(cut.start, middle, side="right") - 1, 0, len(cut.start) - 1)
-        slope += speeds_of(cut, shape)[row]
+        slope += speeds_of(cut, shape)[np.searchsorted(cut.start, middle, side="right") - 1]
         shapes.append(shape)
-    group = np.clip(np.searchsorted(cuts[0].edges, middle, side="right") - 1, 0, len(edges) - 2)
+    group = np.searchsorted(cuts[0].edges, middle, side="right") - 1
     joint = Stretches(
         edges=cuts[0].edges, group=group.astype(np.int64), start=start, end=end, bounds=()
     )

@@ -54,8 +54,6 @@ def states(
     radii = np.empty((len(codes), parts))
     edges = np.concatenate([[0], np.flatnonzero(np.diff(owner)) + 1, [len(codes)]])
     for low, high in pairwise(edges.tolist()):
-        if low == high:
-            continue
         dancer, at = ensemble.dancers[owner[low]], instant[low:high]
         where = points[low:high].transpose(1, 0, 2)
         radii[low:high] = dancer.shells(where, at)[:parts].T

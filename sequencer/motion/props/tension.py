@@ -234,13 +234,13 @@ def lowest_tempo(
     edges = np.linspace(start, stop, 257, dtype=np.float64)
     low, high = edges[:-1], edges[1:]
     bounds = law.bounds()
+    if not isfinite(bounds.hand_jerk):
+        raise ValueError("nothing is proven about this law's third derivative")
     slope = (
         2 * length * bounds.turn_rate * bounds.turn_acceleration
         + bounds.turn_rate * bounds.hand_acceleration
-        + (bounds.hand_jerk if isfinite(bounds.hand_jerk) else 0.0)
+        + bounds.hand_jerk
     )
-    if not isfinite(bounds.hand_jerk):
-        raise ValueError("nothing is proven about this law's third derivative")
     best, where = 0.0, start
     none = (EVERY_TEMPO / 60.0) ** 2
     parts = 0
@@ -259,7 +259,7 @@ def lowest_tempo(
             return TautTempo(lowest=inf, error=0.0, at=float(middle[(outward <= 0) & up][0]))
         with np.errstate(divide="ignore", invalid="ignore"):
             here = np.where(up, GRAVITY * lift / outward, 0.0)
-        if here.size and np.max(here) > best:
+        if np.max(here) > best:
             best, where = float(np.max(here)), float(middle[np.argmax(here)])
         climb = np.abs(motion.tether_rate[:, 2]) * half + bounds.turn_acceleration * half**2 / 2
         most_lift = lift + _ROUNDING + np.minimum(bounds.turn_rate * half, climb)
