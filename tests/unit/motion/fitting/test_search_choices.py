@@ -616,7 +616,9 @@ def coarse_looks(sides, free, ranges, seeds, lift=0.0):
 
     def pairs(shift, rows):
         assert rows in (looks.sparse, slice(None, None, 4))
-        return field(shift, 5.0) + 0.06 - (0.0 if rows == looks.sparse else 0.02)
+        few = np.round(field(shift, 5.0) + 0.06, 2)
+        # What is too near by few samples is not asked again: the answer would be told by a whole metre.
+        return few if rows == looks.sparse else np.where(few > 0, few - 0.02, 1.0)
 
     looks._pairs = pairs
     return looks
@@ -653,8 +655,8 @@ def by_hand(sides, free, ranges, seeds, lift=0.0):
         for k, o in enumerate(offsets):
             # Left less right: both go out by x, so apart by −2x; the right one goes by half, the left one back.
             shift = np.array([-2 * o[0], -2 * half[1], -2 * half[2]])
-            pair = float(field(shift, 5.0)) + 0.06
-            pair = pair if pair <= 0 else float(field(shift, 5.0)) + 0.04
+            pair = round(float(field(shift, 5.0)) + 0.06, 2)
+            pair = pair - 0.02 if pair > 0 else pair
             both = min(alone("right", o + half), alone("left", o - half), pair, 0.05)
             scored.append((both - way(o) - way(half), k, o))
         best = sorted(scored, key=lambda each: -each[0])[:3]
@@ -688,6 +690,15 @@ def test_the_best_of_the_grid_one_by_one(sides, free, seeds, lift):
         assert set(mine) == set(its)
         for side in sides:
             assert_allclose(mine[side], its[side], atol=1e-12)
+
+
+@pytest.mark.parametrize("sides", [SIDES, ("left",)])
+def test_what_is_twenty_centimetres_too_near_is_no_place(sides):
+    looks = bare(sides, (False, False, False), ranges=RANGES, sparse=slice(None), often=4)
+    looks._pairs = lambda shift, _rows: np.ones(len(shift))
+    for least, kept in ((-0.2, 0), (nextafter(-0.2, 0), 1)):
+        looks._alone = lambda _side, offsets, least=least: np.full(len(offsets), least)
+        assert len(looks._coarse()) == kept
 
 
 @pytest.mark.parametrize(
