@@ -118,7 +118,7 @@ def usual_cycle(
     rows = [[holds(prop, laws, share) for share in CYCLE_SHARES] for prop, laws in cases]
     # A pattern that works at no number of beats is reported by the checks, and does not constrain the others.
     able = [row for row in rows if any(row)]
-    fits = (share for k, share in enumerate(CYCLE_SHARES) if able and all(row[k] for row in able))
+    fits = (share for k, share in enumerate(CYCLE_SHARES) if all(row[k] for row in able))
     return usual * next(fits, 1.0)
 
 
