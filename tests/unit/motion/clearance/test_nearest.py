@@ -72,8 +72,8 @@ def test_of_parts_as_near_the_first_is_named_and_axes_that_meet_have_no_directio
     assert_array_equal(found.direction, [[0, 0, 0], [0, 1, 0]])
 
 
-@pytest.mark.parametrize(("apart", "told"), [(0.9e-9, 0.0), (1.1e-9, 1.0)])
-def test_a_direction_is_told_from_a_nanometre_on(apart, told):
+@pytest.mark.parametrize(("apart", "told"), [(0.9e-9, 0.0), (1e-9, 0.0), (1.1e-9, 1.0)])
+def test_a_direction_is_told_beyond_a_nanometre(apart, told):
     points = np.zeros((10, 1, 3))
     points[..., 2] = apart
     found = closest(
