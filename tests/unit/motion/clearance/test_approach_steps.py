@@ -233,7 +233,7 @@ def test_where_no_distance_above_the_requirement_matters_one_round_is_enough(mon
 
 
 def test_nothing_within_reach_is_not_searched(monkeypatch):
-    found, asked = searching(monkeypatch, [[0.25, 0.5], [0.6, 0.4]], [], required=0.25)
+    found, asked = searching(monkeypatch, [[0.25, 0.5], [0.4, 0.6]], [], required=0.25)
     assert asked == []
     assert_array_equal((found.value, found.lower), np.full((2, 2), INF))
     assert_array_equal((found.row, found.label), np.full((2, 2), -1))

@@ -126,6 +126,9 @@ def test_a_size_ends_where_a_tether_goes_slack_or_no_law_is_left(box, monkeypatc
     assert _sized(dance(), Fit(), "hand_radius", 4.95, 1.0) == pytest.approx(5.0)
     monkeypatch.setattr(Box, "pull", 0.0)
     assert _sized(dance(), Fit(), "hand_radius", 0.2, 1.0) == pytest.approx(0.8)
+    assert (
+        _sized(dance(), Fit(), "hand_radius", 0.25, 1.0) == 0.85
+    )  # just 60 cm are no more than 60
     monkeypatch.setattr(Box, "pull", -1e-6)
     assert _sized(dance(), Fit(), "hand_radius", 0.2, 1.0) == 0.2
 

@@ -260,7 +260,7 @@ def test_one_hand_has_no_other_hand(monkeypatch):
 
 
 def test_what_is_changed_and_nothing_else(monkeypatch):
-    props = {"left": POI, "right": Prop(length=0.62, mass=0.3, wick_radius=0.05)}
+    props = {"left": POI, "right": Prop(length=0.6234, mass=0.3, wick_radius=0.05)}
     asked = dance(
         {"left": {"up": 0.1}, "right": {"up": 0.2}},
         props=props,
@@ -278,11 +278,9 @@ def test_what_is_changed_and_nothing_else(monkeypatch):
         assert other.tempo == pytest.approx((85 * share, 91 * share))
         assert (other.parts, other.timing, other.props) == (asked.parts, "quarter", props)
     shorter = list(windows._shorter(asked))
-    assert [words for words, _ in shorter] == [
-        f"a tether of {size} cm" for size in (56, 46, 37)
-    ]  # 55.8, 46.5, 37.2
+    assert [words for words, _ in shorter] == [f"a tether of {size} cm" for size in (56, 47, 37)]
     lengths = [(other.props["left"].length, other.props["right"].length) for _, other in shorter]
-    assert lengths == [(0.45, 0.558), (0.375, 0.465), (0.3, 0.372)]
+    assert lengths == [(0.45, 0.561), (0.375, 0.468), (0.3, 0.374)]
     assert [other.props["right"].mass for _, other in shorter] == [0.3] * 3
     hands = list(windows._other_hands(asked))
     changed = [(other.timing, other.direction) for _, other in hands[:-2]]
