@@ -37,8 +37,8 @@ def _layout(points: int) -> _Layout:
     return _Layout(
         starts=np.array([part.start for part in parts]),
         ends=np.array([part.end for part in parts]),
-        first=np.array([own[0] if own else 0 for own in at]),
-        last=np.array([own[-1] if own else 0 for own in at]),
+        first=np.array([own[0] for own in at]),
+        last=np.array([own[-1] for own in at]),
         arms=np.array([2, 3, 5, 6]),
     )
 

@@ -60,11 +60,11 @@ def least_pull(motion: Motion, *, length: float, beats_per_second: float) -> flo
     Source: docs/motion.md, section 6. A tether that nearly comes to rest above the hand is necessarily
     slack, as in a stall, and is not a reason to dance faster.
     """
-    outward = length * np.sum(motion.tether_rate**2, axis=-1) - np.sum(
-        motion.tether * motion.hand_acceleration, axis=-1
+    outward = length * np.sum(motion.tether_rate**2, axis=1) - np.sum(
+        motion.tether * motion.hand_acceleration, axis=1
     )
     pull = beats_per_second**2 * outward - GRAVITY * motion.tether[..., 2]
-    turning = np.linalg.norm(motion.tether_rate, axis=-1)
+    turning = np.linalg.norm(motion.tether_rate, axis=1)
     k = int(np.argmin(pull))
     stands = turning[k] < min(_STILL, 0.5 * float(turning.max()))
     return inf if stands and pull[k] >= -GRAVITY - 1e-6 else float(pull[k])
@@ -118,7 +118,7 @@ def usual_cycle(
     rows = [[holds(prop, laws, share) for share in CYCLE_SHARES] for prop, laws in cases]
     # A pattern that works at no number of beats is reported by the checks, and does not constrain the others.
     able = [row for row in rows if any(row)]
-    fits = (share for k, share in enumerate(CYCLE_SHARES) if able and all(row[k] for row in able))
+    fits = (share for k, share in enumerate(CYCLE_SHARES) if all(row[k] for row in able))
     return usual * next(fits, 1.0)
 
 
@@ -191,6 +191,6 @@ def twist(motion: Motion, prop: Prop, beats_per_second: float) -> float:
     """
     shifted = prop.mass * prop.centre_of_mass
     driven = prop.inertia * motion.tether_acceleration + shifted * motion.hand_acceleration
-    moving = beats_per_second**2 * np.linalg.norm(np.cross(motion.tether, driven), axis=-1)
+    moving = beats_per_second**2 * np.linalg.norm(np.cross(motion.tether, driven), axis=1)
     level = np.hypot(motion.tether[..., 0], motion.tether[..., 1])
     return float(np.max(moving + abs(shifted) * GRAVITY * level))

@@ -299,12 +299,13 @@ class SampledDance:
             side: _bodies(dance.props[side], law.at(often))
             for side, law in (self.laws.items() if len(self.laws) == 2 else ())
         }
-        self.thin = slice(None, None, max(1, round(count / max(48.0, COARSE * self.span))))
+        thin = max(1, round(count / max(48.0, COARSE * self.span)))
+        self.thin = slice(None, None, thin)
         self.usual: dict[Side, Floats] = {
             side: np.array([float(dance.values(side).get(name) or 0.0) for name in PLACE_OFFSETS])
             for side in dance.sides
         }
-        self.sparse = slice(None, None, self.often * (self.thin.step or 1))
+        self.sparse = slice(None, None, self.often * thin)
         self.free = [
             all(name in dance.open(side) for side in dance.sides) for name in PLACE_OFFSETS
         ]

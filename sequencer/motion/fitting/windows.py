@@ -43,7 +43,7 @@ class Window:
         low, high = np.ceil(100 * self.low - 1e-6), np.floor(100 * self.high + 1e-6)
         if low > high:
             return f"{100 * self.best:.4g} cm"
-        return f"{low:.0f} cm" if low >= high else f"{low:.0f} to {high:.0f} cm"
+        return f"{low:z.0f} cm" if low >= high else f"{low:z.0f} to {high:z.0f} cm"
 
     def holds(self, value: float) -> bool:
         """Whether a value is in the window."""
@@ -241,7 +241,8 @@ Tried = Iterator[tuple[str, Dance]]  # the change as text, and the changed dance
 def _other_tempi(dance: Dance) -> Tried:
     for share in QUICKER:
         low, high = (share * tempo for tempo in dance.tempo)
-        yield f"{np.ceil(low):.0f} beats per minute or more", replace(dance, tempo=(low, high))
+        words = f"{np.ceil(low - 1e-6):.0f} beats per minute or more"
+        yield words, replace(dance, tempo=(low, high))
 
 
 def _shorter(dance: Dance) -> Tried:

@@ -33,7 +33,7 @@ def placing(least, reach=0.1):
 class Box:
     """Fits while the right hand (or the only one) is moved less than so far down and up each axis."""
 
-    low, high = np.array([0.045, 0.105, 0.0]), np.array([0.085, 0.995, 0.315])
+    low, high = np.array([0.055, 0.105, 0.0]), np.array([0.085, 0.995, 0.315])
     sizes = (0.0, np.inf)
     pull = 1.0
     built: list = []  # noqa: RUF012  # of each test
@@ -73,11 +73,11 @@ def box(monkeypatch):
 
 @pytest.mark.parametrize("sides", [SIDES, ("right",), ("left",)])
 def test_ends_are_whole_centimetres_inside_what_fits(box, sides):
-    """4 cm of 4.5 down the first axis, 8 of 8.5 up; 10 and the 60 that are searched; none and 31."""
+    """5 cm of 5.5 down the first axis, 8 of 8.5 up; 10 and the 60 that are searched; none and 31."""
     found = windows._windows(dance(sides), Fit(), PLACE_OFFSETS)
     lead = sides[-1]
     for k, (name, low, high) in enumerate(
-        zip(PLACE_OFFSETS, (0.04, 0.10, 0.0), (0.08, 0.60, 0.31), strict=True)
+        zip(PLACE_OFFSETS, (0.05, 0.10, 0.0), (0.08, 0.60, 0.31), strict=True)
     ):
         best = USUAL[lead][k] + MOVES[lead][k]
         window = found[name]
@@ -126,6 +126,9 @@ def test_a_size_ends_where_a_tether_goes_slack_or_no_law_is_left(box, monkeypatc
     assert _sized(dance(), Fit(), "hand_radius", 4.95, 1.0) == pytest.approx(5.0)
     monkeypatch.setattr(Box, "pull", 0.0)
     assert _sized(dance(), Fit(), "hand_radius", 0.2, 1.0) == pytest.approx(0.8)
+    assert (
+        _sized(dance(), Fit(), "hand_radius", 0.25, 1.0) == 0.85
+    )  # just 60 cm are no more than 60
     monkeypatch.setattr(Box, "pull", -1e-6)
     assert _sized(dance(), Fit(), "hand_radius", 0.2, 1.0) == 0.2
 
@@ -138,6 +141,24 @@ def test_a_size_begins_at_the_one_that_was_fitted_or_is_usual(box):
     fitted = Fit(values={"left": {name: 0.1}, "right": {name: 0.3}})
     assert windows._windows(dance(), fitted, (name,))[name].best == 0.3
     assert windows._windows(dance(given={name: 0.2}), Fit(), (name,)) == {}
+
+
+@pytest.mark.parametrize("default", [None, 0.0])
+def test_a_size_that_is_nothing_by_default_has_no_window(box, monkeypatch, default):
+    """Nor has one that only the other hand has."""
+    defaults = {"left": 0.2, "right": default}
+    monkeypatch.setattr(
+        Dance, "open", lambda _dance, side: {"size": SimpleNamespace(default=defaults[side])}
+    )
+    assert windows._windows(dance(), Fit(), ("size",)) == {}
+    defaults["right"] = 0.3
+    assert windows._windows(dance(), Fit(), ("size",))["size"].best == 0.2
+    monkeypatch.setattr(
+        Dance,
+        "open",
+        lambda _dance, side: {"size": SimpleNamespace(default=0.2)} if side == "left" else {},
+    )
+    assert windows._windows(dance(), Fit(), ("size",)) == {}
 
 
 @pytest.mark.parametrize(
