@@ -174,7 +174,7 @@ def directions(
 
     Parameters
     ----------
-    frames : ndarray, shape (n, 3, 3), or None [1]
+    frames : ndarray, shape (n, 3, 3) [1]
         Rows p₁, p₂ and the pole; None for the local frame.
     angles : ndarray, shape (n, 6, 2) [rad]
     x : ndarray, shape (k,) [1]
@@ -200,7 +200,7 @@ def moved(
 
     Parameters
     ----------
-    frames : ndarray, shape (n, 3, 3), or None [1]
+    frames : ndarray, shape (n, 3, 3) [1]
         Rows p₁, p₂ and the pole; None for the local frame.
     value, rate, acceleration : ndarray, shape (n, k, 2) [rad, rad/beat, rad/beat²]
 

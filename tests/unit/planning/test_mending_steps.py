@@ -108,12 +108,13 @@ def test_the_closest_conflict_with_a_mend_that_helps_without_harm_is_mended(chan
 
 
 def test_a_change_that_does_not_fit_the_show_is_none(monkeypatch):
-    def drafted(text, file, song):
+    def drafted(text, file, song, before):
         if text == "bad":
             raise InputError("x", Place(file), "x", "x")
-        return (text, file, song)
+        return (text, file, song, before)
 
     monkeypatch.setattr(mending, "_draft", drafted)
     monkeypatch.setattr(mending, "edited_text", lambda text, given, _more: text + given[0])
     assert draft("b").changed(("ad",), ()) is None
-    assert draft("g").changed(("ood",), ()) == ("good", "s.yaml", "song")
+    old = draft("g")
+    assert old.changed(("ood",), ()) == ("good", "s.yaml", "song", old.show)

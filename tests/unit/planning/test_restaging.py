@@ -69,7 +69,9 @@ class Show:
 def show(monkeypatch):
     monkeypatch.setattr(restaging, "show_from_document", lambda document: Read(document, "new"))
     monkeypatch.setattr(
-        restaging, "staged", lambda read, heard: ("all", read.document.values, heard)
+        restaging,
+        "staged",
+        lambda read, heard, before: ("all", read.document.values, heard, before),
     )
     monkeypatch.setattr(restaging, "Moments", lambda *given: given[1:])
     monkeypatch.setattr(restaging, "standings", lambda _read, moments, last: (*moments, last))
@@ -99,8 +101,9 @@ def test_where_only_the_floor_changes_the_floor_alone_is_staged_again(show, chan
     ],
 )
 def test_anything_else_stages_the_whole_show(show, changes, insertions):
-    kind, values, heard = restaged(show, changes, insertions)
+    kind, values, heard, before = restaged(show, changes, insertions)
     assert (kind, heard) == ("all", "heard")
+    assert before is show
     assert values == changed_values(show.read.document.values, changes, insertions)
 
 
