@@ -32,7 +32,8 @@ P = ParamSpec("P")
 
 MOST_IN_MEMORY = 20_000  # results of one process; the one used longest ago goes first
 MOST_ON_DISK = 60_000  # results; beyond this the older half goes
-BUNDLE = 200  # results written together
+BUNDLE = 200  # results written together, at most,
+OFTEN_ENOUGH = 2.0  # and [s] that a result waits if more are computed after it
 COMPUTING = ("arrays.py", "geometry", "motion", "timing")  # code that results depend on
 _PATIENCE = 0.5  # [s] to wait for another process
 _REFUSALS = 3  # after so many the database is left alone
@@ -226,6 +227,7 @@ class _Store:
         self._base: sqlite3.Connection | None = None
         self._refusals = 0
         self._waiting: dict[bytes, str] = {}
+        self._written = time.monotonic()
 
     def get(self, key: bytes) -> str | None:
         """The record kept for a key; None if there is none, or it is damaged."""
@@ -243,13 +245,15 @@ class _Store:
         """Keep a record; written with others, at the latest when the process ends."""
         with self._lock:
             self._waiting[key] = record
-            if len(self._waiting) >= BUNDLE:
+            waited = time.monotonic() - self._written
+            if len(self._waiting) >= BUNDLE or waited > OFTEN_ENOUGH:
                 self.flush()
 
     def flush(self) -> None:
         """Write what waits."""
         with self._lock:
             waiting, self._waiting = self._waiting, {}
+            self._written = time.monotonic()
             now = int(time.time())
             rows = [(key, text, _checksum(key, text), now) for key, text in waiting.items()]
             if rows:
