@@ -101,17 +101,19 @@ def test_its_law_is_the_curve_it_states(sequencer):
     assert out == pytest.approx([0.2] * 6, abs=1e-6)
 
 
-def test_its_profile_and_pattern_are_checked(sequencer):
-    done = sequencer("check", "harbour.yaml", "--json", status=1)
-    report = json.loads(done.stdout)
+@pytest.fixture(scope="module")
+def report(sequencer):
+    return json.loads(sequencer("check", "harbour.yaml", "--json", status=1).stdout)
+
+
+def test_its_profile_and_pattern_are_checked(report):
     asked = [f for f in report["findings"] if "tide table" in f["message"]]
     assert [f["source"] for f in asked] == ["House rules of the harbour stage, 2026"]
     kept = [c["required"] for c in report["clearances"] if "audience" in " ".join(c["between"])]
     assert kept == [7.0]  # the package's rule is stricter than the default's 20 ft
 
 
-def test_its_check_is_among_the_checks(sequencer):
-    report = json.loads(sequencer("check", "harbour.yaml", "--json", status=1).stdout)
+def test_its_check_is_among_the_checks(report):
     own = [f for f in report["findings"] if f["code"] == "harbour-long-block"]
     assert [(f["severity"], f["who"], f["position"]) for f in own] == [("note", ["Ash"], "3.1")]
     assert own[0]["message"] == "harbour star goes on for 20 beats"
@@ -154,7 +156,8 @@ def test_one_that_is_broken_is_named_and_never_skipped(
     path.write_text(whole.replace(old, new), encoding="utf-8")
     try:
         done = sequencer(*command, status=2)
-        assert sequencer("--help").stdout.startswith("Usage: ")
+        if file in ("starfish.py", "__init__.py"):  # the first to be loaded, and all of it
+            assert sequencer("--help").stdout.startswith("Usage: ")
     finally:
         path.write_text(whole, encoding="utf-8")
     assert done.stderr.splitlines()[-1].startswith(

@@ -6,6 +6,7 @@ from dataclasses import replace
 import numpy as np
 
 from sequencer.findings import Clearance, Finding, Report
+from sequencer.outputs.sheets import write_sheets
 from sequencer.show.reading import read_show
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
@@ -120,6 +121,18 @@ def show(folder, text=ROUND, *, name="lantern-round.yaml", heard=None):
         before = next(reversed(_STAGED.values()), None)  # most texts differ from it in one place
         _STAGED[key] = staged(read_show(path), heard or song(), before=before)
     return replace(_STAGED[key], file=str(path))
+
+
+_PRINTED = []  # once a process: the round, and all its sheets
+
+
+def printed(maker):
+    """The round as staged and the files of its sheets, in a folder of pytest's `tmp_path_factory`; not to be changed."""
+    if not _PRINTED:
+        folder = maker.mktemp("printed")
+        round_ = show(folder)
+        _PRINTED.append((round_, write_sheets(round_, report(), folder / "out")))
+    return _PRINTED[0]
 
 
 def report(*, stop=True):

@@ -9,7 +9,6 @@ from pathlib import Path
 
 import pytest
 
-from sequencer.outputs.sheets import write_sheets
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.writing import SHEET_KINDS
 
@@ -27,13 +26,11 @@ PAGES = [(kind.name, page) for kind in SHEET_KINDS for page in LOOKED_AT.get(kin
 
 @pytest.fixture(scope="module")
 def printed(rounds, tmp_path_factory):
-    folder = tmp_path_factory.mktemp("golden")
-    show, report = rounds.show(folder), rounds.report()
-    write_sheets(show, report, folder / "out")
-    edition = Edition(staged=show, report=report)
+    show, files = rounds.printed(tmp_path_factory)
+    edition = Edition(staged=show, report=rounds.report())
     first = {kind.name: next(iter(kind.sheets(edition)), None) for kind in SHEET_KINDS}
     return {
-        kind: folder / "out" / f"lantern-round-{sheet.name}.pdf"
+        kind: files[0].with_name(f"lantern-round-{sheet.name}.pdf")
         for kind, sheet in first.items()
         if sheet is not None
     }

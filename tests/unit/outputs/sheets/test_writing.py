@@ -8,7 +8,7 @@ import pytest
 
 from sequencer.errors import InputError
 from sequencer.facts.cautions import page_one
-from sequencer.outputs.sheets import write_sheets
+from sequencer.outputs.sheets import write_sheets, writing
 from sequencer.outputs.sheets.packet import POINTS_A_METRE, plan_scale
 from sequencer.outputs.sheets.page.elements import shared
 from sequencer.outputs.sheets.parts.cues import cues_of
@@ -21,9 +21,7 @@ from sequencer.outputs.sheets.writing import sheets_of
 
 @pytest.fixture(scope="module")
 def printed(rounds, tmp_path_factory):
-    folder = tmp_path_factory.mktemp("printed")
-    show = rounds.show(folder)
-    return show, write_sheets(show, rounds.report(), folder / "out")
+    return rounds.printed(tmp_path_factory)
 
 
 def sheets_with_heads(paths):
@@ -354,8 +352,9 @@ def test_a_solo_without_fire_crew_or_formation_prints_too(rounds, pages, tmp_pat
     assert plain(page_one()) in words
 
 
-def test_an_unusable_folder_is_an_input_error_and_leaves_nothing(rounds, tmp_path):
+def test_an_unusable_folder_is_an_input_error_and_leaves_nothing(rounds, tmp_path, monkeypatch):
     show = rounds.show(tmp_path)
+    monkeypatch.setattr(writing, "document_bytes", lambda *_given: b"%PDF")
     (tmp_path / "taken").write_text("a file", encoding="utf-8")
 
     with pytest.raises(InputError, match="cannot write"):

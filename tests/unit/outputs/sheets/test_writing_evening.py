@@ -1,13 +1,15 @@
 """What the show agrees for the evening, as the sheets print it; what it leaves out is a line to write on."""
 
+from io import BytesIO
+
 import pypdf
 import pytest
 
-from sequencer.outputs.sheets import write_sheets
 from sequencer.outputs.sheets.page.marking import lines_of
 from sequencer.outputs.sheets.page.paper import Page
 from sequencer.outputs.sheets.page.wording import wind_words
 from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.furniture import document_bytes
 from sequencer.outputs.sheets.writing import sheets_of
 
 EVENING = """
@@ -125,8 +127,9 @@ def test_a_wind_in_words(degrees, words):
 
 def test_an_unlit_show_prints_no_empty_emergency_card(rounds, tmp_path):
     text = rounds.ROUND[: rounds.ROUND.index("fire:")]
-    paths = write_sheets(rounds.show(tmp_path, text), rounds.report(stop=False), tmp_path / "out")
-    words = "".join(page.extract_text() for page in pypdf.PdfReader(paths[0]).pages)
+    edition = Edition(staged=rounds.show(tmp_path, text), report=rounds.report(stop=False))
+    whole = BytesIO(document_bytes(sheets_of(edition), edition, "a4", "all"))
+    words = "".join(page.extract_text() for page in pypdf.PdfReader(whole).pages)
 
     assert "Emergency card" not in words
 

@@ -11,16 +11,13 @@ import pypdf
 import pytest
 from pypdf.generic import ArrayObject, DictionaryObject, IndirectObject, StreamObject
 
-from sequencer.outputs.sheets import write_sheets
-
 FORBIDDEN_KEYS = {"/SMask", "/CA", "/ca", "/BM", "/AA", "/JavaScript", "/JS", "/EmbeddedFiles", "/F", "/FFilter", "/OPI",
                   "/Ref", "/PS", "/TR", "/HTP", "/Alternates", "/NeedAppearances"}  # fmt: skip
 
 
 @pytest.fixture(scope="module")
 def documents(rounds, tmp_path_factory):
-    folder = tmp_path_factory.mktemp("archive")
-    paths = write_sheets(rounds.show(folder), rounds.report(), folder / "out")
+    _, paths = rounds.printed(tmp_path_factory)
     return [(path, pypdf.PdfReader(path)) for path in paths[1:]]
 
 
