@@ -1,13 +1,16 @@
 """The faults that the mutation run plants: each term of a formula, nothing that cannot matter."""
 
+import ast
 import importlib.util
+import json
 import sys
 from pathlib import Path
 
 import pytest
 
 pytest.importorskip("cosmic_ray")
-SCRIPT = Path(__file__).parents[2] / "benchmarks" / "mutants.py"
+BENCHMARKS = Path(__file__).parents[2] / "benchmarks"
+SCRIPT = BENCHMARKS / "mutants.py"
 MODULE = '''"""A module: 1 + 2."""
 
 __all__ = ["a" + "b"]
@@ -75,3 +78,18 @@ def test_what_cannot_matter_is_left_alone(changes):
         "if a > b and b > 0:",
         "return a - b * 2 + f(a)(b)",
     }
+
+
+def test_what_is_said_to_be_equivalent_still_stands_in_its_module():
+    """A statement that was changed or renamed takes its reason with it: it must be judged anew."""
+    groups = json.loads((BENCHMARKS / "mutants_equivalent.json").read_text(encoding="utf-8"))
+    keys = [key for group in groups for key in group["mutants"]]
+    assert len(keys) == len(set(keys))
+    assert all(group["why"].endswith(".") for group in groups)
+    lines = {}
+    for key in keys:
+        module, _, change = key.split(" | ", 2)
+        if module not in lines:
+            tree = ast.parse((BENCHMARKS.parent / module).read_text(encoding="utf-8"))
+            lines[module] = {line.strip() for line in ast.unparse(tree).splitlines()}
+        assert any(change.startswith(f"{line} -> ") for line in lines[module] if line), key

@@ -37,6 +37,14 @@ def test_a_fuel_without_a_time_in_the_trade_has_none():
     assert default_burn_time(fuel("ethanol")) is None
 
 
+def test_a_fuel_without_a_pool_keeps_the_time_of_the_trade():
+    """Nothing is known of how fast a pool of thinner or of an unknown mix burns: its mass tells nothing."""
+    for name in ("thinner", "unknown-mix"):
+        assert default_burn_time(fuel(name), soak=0.05, wick_area=0.02) == default_burn_time(
+            fuel(name)
+        )
+
+
 @pytest.mark.parametrize(
     "given", [(0.0, 1.0), (1.0, 0.0), (-1.0, 1.0), (1.0, -1.0), (float("nan"), 1.0)]
 )

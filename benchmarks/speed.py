@@ -1,0 +1,258 @@
+"""How long a performer waits for an answer: python benchmarks/speed.py [--json] [--runs 5] [--only NAME …].
+
+Every figure is processor time over that of a calibrating loop of 20 million additions in the same interpreter,
+measured in the same run, so that it means something on another machine; medians. Whole processes find the
+song's analysis known, as a performer who has asked before does, and whatever else earlier calls kept.
+
+    help            `--help`, over a bare start of the interpreter (wall-clock time)
+    check 8         `check` of eight performers and four minutes, whole process
+    check 8 first   the same with nothing kept but the song
+    check group     `check` of the demo group, four performers and 3:07
+    check solo      `check` of the solo demo
+    edit group      one block of the demo group changed, in a running process, to all findings
+    edit 8          the same of eight performers and four minutes
+    spot 8          one spot moved, to the distances
+    mend 5          `check --mend` of five performers who come too close in every formation
+    sheet group     all sheets of the demo group, whole process
+"""
+
+import argparse
+import json
+import os
+import resource
+import shutil
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+for name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "NUMBA_NUM_THREADS"):
+    os.environ.setdefault(name, "1")  # before numpy is loaded
+
+ROOT = Path(__file__).resolve().parents[1]
+PATTERNS = (
+    "two-beat-weave",
+    "three-beat-weave",
+    "extension",
+    "static-spin",
+    "pro-bend-4",
+    "infinity",
+)
+NAMES = ("Ash", "Birch", "Cedar", "Dogwood", "Elm", "Fir", "Gorse", "Hazel")
+HEAD = """\
+title: Waiting
+track: {{file: clicks.wav, corrections: {{metre: 4, one: 0:00.5}}}}
+venue:
+  stage: {{shape: rectangle, width: 26 m, depth: 18 m}}
+  audience: [{{name: front, line: [[-14, -8], [14, -8]]}}]
+  ceiling: open
+  scenery: [{{name: post, outline: [[-0.3, 19], [0.3, 19], [0.3, 19.6], [-0.3, 19.6]], height: 3 m}}]
+  extinguishers: [{{at: [-13, 5], rating: "2-A:10-B:C", kind: foam}}, {{at: [13, 5], rating: "2-A:10-B:C", kind: foam}}]
+  fuel_station: [16, 16]
+cast:
+{cast}
+formations:
+{formations}
+staging:
+{staging}
+timeline:
+{timeline}
+fire:
+  fuel: kerosene
+  flame: 0.3 m
+  lit: [{{who: all, from: 3.1, until: {until}.1}}]
+crew:
+  - {{name: Ivy, post: [-12, 8], duty: spotter}}
+  - {{name: Juniper, post: [12, 8], duty: spotter}}
+"""
+
+
+def show_text(performers: int, bars: int, *, spacing: float) -> str:
+    """A show in two rows that move a metre or two every eight bars; steps of 14 beats, some by all, some alone."""
+    names = NAMES[:performers]
+    cast = [
+        f"  - {{name: {name}, stature: {1.6 + 0.03 * k:.2f}, prop: {{tether: 0.45 m, fuel_mass: 40 g}}}}"
+        for k, name in enumerate(names)
+    ]
+    places = [((k % 4 - 1.5) * spacing, 4.0 + (k // 4) * spacing * 1.2) for k in range(performers)]
+    formations, staging, timeline = [], [], []
+    for n in range(bars // 8):
+        turned = [(x + (n % 3 - 1) * 1.2, y + n % 2) for x, y in places]
+        spots = ", ".join(
+            f"{name}: {{at: [{x:.2f}, {y:.2f}]}}"
+            for name, (x, y) in zip(names, turned, strict=True)
+        )
+        formations.append(f"  f{n}: {{spots: {{{spots}}}}}")
+        walk = ", beats: 12" if n else ""
+        staging.append(f"  - {{formation: f{n}, from: {8 * n + 1}.1{walk}}}")
+    for n in range(1, bars // 4 - 1):
+        at, step = 4 * n + 1, PATTERNS[n % len(PATTERNS)]
+        if n % 2:
+            timeline.append(f"  - {{who: all, from: {at}.1, pattern: {step}, beats: 12}}")
+            continue
+        for k, name in enumerate(names):
+            own = PATTERNS[(n + k) % len(PATTERNS)]
+            timeline.append(f"  - {{who: {name}, from: {at}.1, pattern: {own}, beats: 12}}")
+    return HEAD.format(
+        cast="\n".join(cast), formations="\n".join(formations), staging="\n".join(staging),
+        timeline="\n".join(timeline), until=bars - 4,
+    )  # fmt: skip
+
+
+def write_clicks(path: Path, seconds: float) -> None:
+    """A song of clicks at 120 a minute."""
+    import numpy as np
+    import soundfile as sf
+
+    rate = 22_050
+    sound = np.zeros(int(seconds * rate))
+    click = np.sin(np.arange(900) * 0.3) * np.exp(-np.arange(900) / 150)
+    for beat in range(int((seconds - 1) * 2)):
+        start = int((0.5 + 0.5 * beat) * rate)
+        sound[start : start + 900] += click * (1.0 if beat % 4 == 0 else 0.6)
+    sf.write(path, sound, rate)
+
+
+def loop() -> float:
+    """Processor seconds of the calibrating loop."""
+    start = time.process_time()
+    total = 0
+    for k in range(20_000_000):
+        total += k
+    return time.process_time() - start
+
+
+def process(*arguments: str) -> float:
+    """Processor seconds of a whole process of the command."""
+    return _spent([sys.executable, "-m", "sequencer", *arguments])
+
+
+def _spent(command: list[str]) -> float:
+    before = resource.getrusage(resource.RUSAGE_CHILDREN)
+    done = subprocess.run(command, capture_output=True, text=True, cwd=ROOT, check=False)
+    after = resource.getrusage(resource.RUSAGE_CHILDREN)
+    if done.returncode not in (0, 1):
+        raise RuntimeError(done.stderr)
+    return after.ru_utime - before.ru_utime + after.ru_stime - before.ru_stime
+
+
+def edits(path: Path, runs: int, *, spots: bool = False) -> Iterator[float]:
+    """Processor seconds from a change to what is found: of a block's beats, or of a spot's place."""
+    from sequencer import tasks
+    from sequencer.checks.distances import keeping_clear
+    from sequencer.planning.offers import checked_with_mends
+    from sequencer.planning.restaging import restaged
+
+    show = tasks.stage_show(path)
+    checked_with_mends(show)
+    read = show.read
+    if read is None:
+        raise RuntimeError("a show from a file remembers it")
+    values = read.document.values
+    for k in range(runs):
+        if spots:
+            formation = list(values["formations"])[k % len(values["formations"])]
+            name = read.show.names[k % len(read.show.names)]
+            x, y = values["formations"][formation]["spots"][name]["at"]
+            change = (("formations", formation, "spots", name, "at"), [x + 0.1, y + 0.05 * k])
+        else:
+            change = (("timeline", len(values["timeline"]) // 2 + k, "beats"), 8 + 0.5 * k)
+        start = time.process_time()
+        after = restaged(show, [change])
+        if spots:
+            keeping_clear.CHECK.outcome(after)
+        else:
+            checked_with_mends(after)
+        yield time.process_time() - start
+
+
+def figures(folder: Path, runs: int, only: list[str]) -> dict[str, float]:
+    """All figures, as shares of the loop."""
+    write_clicks(folder / "clicks.wav", 243.0)
+    eight, five = folder / "eight.yaml", folder / "five.yaml"
+    eight.write_text(show_text(8, 120, spacing=4.2), encoding="utf-8")
+    five.write_text(show_text(5, 64, spacing=1.9), encoding="utf-8")
+    group, solo = ROOT / "shows" / "lantern_round.yaml", ROOT / "shows" / "night_ferry.yaml"
+    cache = folder / "cache" / "sequencer"
+
+    def first() -> float:
+        for place in cache.iterdir():
+            if place.name != "heard":
+                shutil.rmtree(place) if place.is_dir() else place.unlink()
+        return process("check", str(eight))
+
+    def mended() -> float:
+        again = folder / "again.yaml"
+        shutil.copy(five, again)
+        return process("check", str(again), "--mend")
+
+    def printed() -> float:
+        return process("sheet", str(group), "--out", str(folder / "prints"))
+
+    single: dict[str, Callable[[], float]] = {
+        "check 8": lambda: process("check", str(eight)),
+        "check group": lambda: process("check", str(group)),
+        "check solo": lambda: process("check", str(solo)),
+        "mend 5": mended,
+        "sheet group": printed,
+        "check 8 first": first,
+    }
+    series = {
+        "edit group": lambda: edits(group, runs),
+        "edit 8": lambda: edits(eight, runs),
+        "spot 8": lambda: edits(eight, runs, spots=True),
+    }
+    loops = [loop() for _ in range(runs)]
+    found: dict[str, list[float]] = {}
+    for name, work in single.items():
+        if not only or name in only:
+            if name != "check 8 first":
+                work()  # so that the song is known
+            found[name] = [work() for _ in range(runs)]
+    for name, several in series.items():
+        if not only or name in only:
+            found[name] = list(several())
+    loops += [loop() for _ in range(runs)]
+    one = statistics.median(loops)
+    return {"loop_s": one} | {name: statistics.median(times) / one for name, times in found.items()}
+
+
+def help_over_bare(runs: int) -> float:
+    """Wall-clock time of `--help` over that of a bare start, pair by pair."""
+
+    def seconds(command: list[str]) -> float:
+        start = time.perf_counter()
+        subprocess.run(command, check=True, stdout=subprocess.DEVNULL, cwd=ROOT)
+        return time.perf_counter() - start
+
+    bare, asked = [sys.executable, "-c", "pass"], [sys.executable, "-m", "sequencer", "--help"]
+    pairs = [(seconds(bare), seconds(asked)) for _ in range(3 * runs)]
+    return statistics.median(b / a for a, b in pairs)
+
+
+def main() -> None:
+    """Print the figures as one JSON object, or as lines."""
+    parser = argparse.ArgumentParser(
+        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
+    parser.add_argument("--json", action="store_true")
+    parser.add_argument("--runs", type=int, default=5)
+    parser.add_argument("--only", nargs="*", default=[])
+    given = parser.parse_args()
+    with tempfile.TemporaryDirectory() as base:
+        os.environ["XDG_CACHE_HOME"] = os.environ["LOCALAPPDATA"] = str(Path(base) / "cache")
+        found = figures(Path(base), given.runs, given.only)
+    if not given.only or "help" in given.only:
+        found["help"] = help_over_bare(given.runs)
+    if given.json:
+        print(json.dumps(found))
+    else:
+        for name, value in found.items():
+            print(f"{name:14} {value:.3g}")
+
+
+if __name__ == "__main__":
+    main()
