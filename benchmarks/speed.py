@@ -174,7 +174,7 @@ def figures(folder: Path, runs: int, only: list[str]) -> dict[str, float]:
     write_clicks(folder / "clicks.wav", 243.0)
     eight, five = folder / "eight.yaml", folder / "five.yaml"
     eight.write_text(show_text(8, 120, spacing=4.2), encoding="utf-8")
-    five.write_text(show_text(5, 64, spacing=1.9), encoding="utf-8")
+    five.write_text(show_text(5, 40, spacing=2.4), encoding="utf-8")
     group, solo = ROOT / "shows" / "lantern_round.yaml", ROOT / "shows" / "night_ferry.yaml"
     cache = folder / "cache" / "sequencer"
 

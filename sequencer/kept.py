@@ -31,7 +31,9 @@ T = TypeVar("T")
 P = ParamSpec("P")
 
 MOST_IN_MEMORY = 20_000  # results of one process; the one used longest ago goes first
-MOST_ON_DISK = 60_000  # results; beyond this the older half goes
+MOST_ON_DISK = (
+    200 * 2**20
+)  # [bytes] of the database; beyond this the older half of its results goes
 BUNDLE = 200  # results written together, at most,
 OFTEN_ENOUGH = 2.0  # and [s] that a result waits if more are computed after it
 COMPUTING = ("arrays.py", "geometry", "motion", "timing")  # code that results depend on
@@ -298,13 +300,22 @@ def _read(base: sqlite3.Connection, key: bytes) -> list[Any]:
 def _write(base: sqlite3.Connection, rows: list[tuple[bytes, str, bytes, int]]) -> list[Any]:
     with base:
         base.executemany("INSERT OR REPLACE INTO results VALUES (?, ?, ?, ?)", rows)
-        (count,) = base.execute("SELECT count(*) FROM results").fetchone()
-        if count > MOST_ON_DISK:
+        if _used(base) > MOST_ON_DISK:
+            (count,) = base.execute("SELECT count(*) FROM results").fetchone()
             base.execute(
                 "DELETE FROM results WHERE key IN (SELECT key FROM results ORDER BY second, key LIMIT ?)",
-                (count - MOST_ON_DISK // 2,),
+                (count - count // 2,),
             )
     return []
+
+
+def _used(base: sqlite3.Connection) -> int:
+    """Bytes of the database that hold something; what was deleted is used again."""
+    pages, empty, size = (
+        base.execute(f"PRAGMA {name}").fetchone()[0]
+        for name in ("page_count", "freelist_count", "page_size")
+    )
+    return int((pages - empty) * size)
 
 
 def _opened(path: Path) -> sqlite3.Connection | None:

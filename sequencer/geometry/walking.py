@@ -15,6 +15,7 @@ import numpy as np
 
 from sequencer.arrays import Floats, as_floats
 from sequencer.geometry.regions import Point
+from sequencer.kept import remembering
 
 Ways = Callable[
     [Floats], Floats
@@ -108,13 +109,11 @@ class WalkableFloor:
     @cached_property
     def _between(self) -> Floats:
         """Shortest paths between corners, shape (corners, corners) [m]."""
-        from scipy.sparse.csgraph import shortest_path
-
         corners = self._corners
         seen = self._open(corners, corners)
         lengths = np.where(seen, _lengths(corners, corners), np.inf)
         np.fill_diagonal(lengths, 0.0)
-        return np.asarray(shortest_path(lengths, method="D", directed=False))
+        return _shortest(lengths)
 
     def _from_corners(self, ends: Floats) -> Floats:
         corners = self._corners
@@ -131,6 +130,14 @@ class WalkableFloor:
             for low in range(0, len(starts), rows)
         ]
         return np.concatenate(parts) if parts else np.zeros((0, len(ends)), dtype=np.bool_)
+
+
+@remembering(record=lambda found: found.tolist(), restore=np.array)
+def _shortest(lengths: Floats) -> Floats:
+    """Shortest paths between all pairs of corners, by the lengths of the straight lines."""
+    from scipy.sparse.csgraph import shortest_path
+
+    return np.asarray(shortest_path(lengths, method="D", directed=False))
 
 
 def _lengths(starts: Floats, ends: Floats) -> Floats:

@@ -19,6 +19,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.facts.pace import response_seconds
 from sequencer.geometry.certified import TOLERANCE
+from sequencer.geometry.matching import cheapest_matching
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.motion.clearance.to_posts import Followed
 
@@ -185,8 +186,6 @@ def _assigned(
     longest: Floats, each: int, limit: float, before: Sequence[int | None]
 ) -> dict[int, int]:
     """Spotter of each row, within capacity; rows that cannot be watched are left out."""
-    from scipy.optimize import linear_sum_assignment
-
     rows, columns = longest.shape
     if not rows or not columns:
         return {}
@@ -195,9 +194,8 @@ def _assigned(
         if column is not None:
             cost[row] += CHANGE
             cost[row, column] -= CHANGE
-    picked = linear_sum_assignment(np.repeat(cost, each, axis=1))
-    pairs = zip(picked[0].tolist(), (picked[1] // each).tolist(), strict=True)
-    return {row: column for row, column in pairs if longest[row, column] < NO_WAY}
+    pairs = cheapest_matching(np.repeat(cost, each, axis=1))
+    return {row: at // each for row, at in pairs if longest[row, at // each] < NO_WAY}
 
 
 def _cost(way: float, limit: float) -> float:

@@ -13,6 +13,7 @@ from math import inf, isfinite, pi
 import numpy as np
 
 from sequencer.geometry.bodies import SIDES, Body, Side
+from sequencer.kept import remembering
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.library import Pattern, cycle_beats, find, law_for
@@ -151,6 +152,7 @@ def _laws(
     return [laws(side) for side in sides]
 
 
+@remembering(record=bool, restore=bool)
 def _holds(laws: list[Law], prop: Prop, exact: float, pace: Pace) -> bool:
     """Whether one of a hand's laws is taut and within the limits."""
     beats_per_second = exact * (1 - _ROUNDING)  # a limit met exactly is met

@@ -7,13 +7,14 @@ between its samples, so sup|f| ≤ max|fᵢ| + Δ²/8·sup|f''|, and |f| ≤ max
 Source: error of linear interpolation, any text on numerical analysis.
 """
 
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from functools import lru_cache
 from math import inf, isfinite
 
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.kept import remembering
 from sequencer.motion.laws.law import Bounds, period_words
 from sequencer.motion.laws.phases import Limits, Phase
 from sequencer.motion.laws.rotations import Turn, Vector, carried, turned, turned_limits
@@ -138,6 +139,7 @@ def _column(vector: Vector) -> Floats:
 
 
 @lru_cache(maxsize=4096)
+@remembering(record=asdict, restore=lambda record: Bounds(**record))
 def _bounds(law: ComposedLaw) -> Bounds:
     distance, hand = hand_limits(law.hand)
     spin = turned_limits(law.turns, 1.0)

@@ -12,6 +12,7 @@ from typing import Literal, NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, Ints, as_floats
+from sequencer.geometry.matching import cheapest_matching
 
 ShapeName = Literal[
     "line", "wedge", "diamond", "circle", "box", "stagger", "face to face", "back to back"
@@ -158,14 +159,11 @@ def _taken(
     Source: M. Turpin, N. Michael, V. Kumar, CAPT, Int. J. Robotics Research 33 (2014), theorem 1 (from
     memory).
     """
-    from scipy.optimize import linear_sum_assignment
-
     cost = np.zeros((len(names), len(names)))
     for k in known:
         across = places.points - np.array(before[names[k]][:2])
         cost[k] = np.sum(across * across, axis=1)
-    _, place = linear_sum_assignment(cost)
-    return np.asarray(place, dtype=np.int64)
+    return np.array([place for _, place in cheapest_matching(cost)], dtype=np.int64)
 
 
 def _nearest(points: Floats) -> float:

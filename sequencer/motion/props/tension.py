@@ -12,12 +12,13 @@ Source: Newton's second law; docs/motion.md, section 6; release range R = (v/g)â
 envelope of trajectories (any mechanics text).
 """
 
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from math import inf, isfinite, sqrt
 
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.kept import remembering
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 
@@ -100,6 +101,7 @@ class HandWork:
     peak_across: float  # [N] across the nominal tether
 
 
+@remembering(record=asdict, restore=lambda record: HandWork(**record))
 def hand_work(law: Law, *, length: float, mass: float, tempo: float) -> HandWork:
     """Hand position required by a passive tether, compared with the nominal one.
 
@@ -153,6 +155,7 @@ def hand_work(law: Law, *, length: float, mass: float, tempo: float) -> HandWork
     )
 
 
+@remembering(record=float, restore=float)
 def leaves(law: Law, *, length: float, tempo: float, start: float, end: float) -> float:
     """Maximum deviation of the hand from its nominal path for a passive tether, over some beats [m].
 
@@ -200,6 +203,7 @@ class TautTempo:
     )
 
 
+@remembering(record=asdict, restore=lambda record: TautTempo(**record))
 def lowest_tempo(
     law: Law, *, length: float, start: float = 0.0, end: float | None = None
 ) -> TautTempo:

@@ -5,11 +5,18 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from sequencer.kept import kept
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Law
 from sequencer.motion.trajectories.link_gaps import Around, around
 from sequencer.motion.trajectories.link_limits import HandSpace
-from sequencer.motion.trajectories.links import FoundLink, found_link, sample_beats
+from sequencer.motion.trajectories.links import (
+    FoundLink,
+    found_link,
+    link_record,
+    restored_link,
+    sample_beats,
+)
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.timing.position import TOUCH
 
@@ -148,12 +155,21 @@ class _Bridges:
 
     def link(self, before: Span, after: Span, start: float, end: float) -> _Bridge:
         """The link between two spans."""
-        first, last = before.at(np.array(start)), after.at(np.array(end))
-        found = found_link(
-            first, last, end - start, self.space, obstacles=self._obstacles(start, end)
+        beside = self.other and (self.other.part(start, end), self.other.space)
+        found = kept(
+            "bridge",
+            (before, after, start, end, self.space, beside, self.carriage),
+            lambda: self._found(before, after, start, end),
+            record=link_record,
+            restore=restored_link,
         )
         span = Span(start=start, end=end, law=found.law, origin=start, kind="link", label="link")
         return _Bridge(span, found)
+
+    def _found(self, before: Span, after: Span, start: float, end: float) -> FoundLink:
+        first, last = before.at(np.array(start)), after.at(np.array(end))
+        obstacles = self._obstacles(start, end)
+        return found_link(first, last, end - start, self.space, obstacles=obstacles)
 
     def _obstacles(self, start: float, end: float) -> Around | None:
         """The performer's body as it moves, and the other hand's prop."""

@@ -13,7 +13,7 @@ Source: docs/motion.md, section 5.
 from collections.abc import Mapping
 from dataclasses import dataclass, fields
 from functools import cached_property
-from math import inf, isfinite
+from math import isfinite
 from typing import Any, NamedTuple
 
 import numpy as np
@@ -350,39 +350,45 @@ def _linked(
         "link",
         (start_state, end_state, beats, space, limits, obstacles),
         lambda: _searched(start_state, end_state, beats, space, limits, obstacles),
-        record=_record,
-        restore=_restored,
+        record=link_record,
+        restore=restored_link,
     )
 
 
-def _record(found: FoundLink) -> dict[str, Any]:
-    law = found.law
+def link_record(found: FoundLink) -> dict[str, Any]:
+    """A link as JSON, every digit kept."""
+    return {"law": law_record(found.law), "choice": found[1:]}
+
+
+def restored_link(record: Mapping[str, Any]) -> FoundLink:
+    """The link of a record."""
+    return FoundLink(restored_law(record["law"]), *record["choice"])
+
+
+def law_record(law: LinkLaw) -> dict[str, Any]:
+    """A link's law as JSON, every digit kept."""
     return {
         "beats": law.beats,
         "hand": [law.hand.knots, law.hand.pieces.tolist()],
         "angles": [law.angles.knots, law.angles.pieces.tolist()],
         "frame": law.frame.tolist(),
         "tilt": law.tilt,
-        "kept": found.kept,
-        "gap": None if found.gap == inf else found.gap,
-        "needed": found.needed,
     }
 
 
-def _restored(record: Mapping[str, Any]) -> FoundLink:
+def restored_law(record: Mapping[str, Any]) -> LinkLaw:
+    """The law of a record."""
     hand, angles = (
         Piecewise(tuple(knots), np.array(pieces, dtype=np.float64))
         for knots, pieces in (record["hand"], record["angles"])
     )
-    law = LinkLaw(
+    return LinkLaw(
         beats=record["beats"],
         hand=hand,
         frame=np.array(record["frame"], dtype=np.float64),
         angles=angles,
         tilt=(record["tilt"][0], record["tilt"][1]),
     )
-    gap = inf if record["gap"] is None else record["gap"]
-    return FoundLink(law, kept=record["kept"], gap=gap, needed=record["needed"])
 
 
 def _searched(

@@ -8,20 +8,21 @@ not blended. Frame: body frame [m], rates per beat.
 Source: docs/motion.md, section 5.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
-from typing import Literal, NamedTuple
+from typing import Any, Literal, NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.kept import content_key
+from sequencer.kept import content_key, remembering
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.link_limits import HandSpace
-from sequencer.motion.trajectories.links import LinkLaw, link
+from sequencer.motion.trajectories.links import LinkLaw, law_record, link, restored_law
 from sequencer.timing.position import TOUCH
 from sequencer.units import counted
 
@@ -93,6 +94,12 @@ class Trajectory:
     def content(self) -> bytes:
         """The content key of its laws; `TypeError` if another package's law is among them."""
         return content_key(self.spans, self.space, self.blends)
+
+    def part(self, start: float, end: float) -> tuple[tuple[Span, ...], tuple[Blend, ...]]:
+        """The spans and blends that decide its states between two beats."""
+        low = sum(each.boundary + each.half < start - TOUCH for each in self.blends)
+        high = sum(each.boundary - each.half <= end + TOUCH for each in self.blends)
+        return self.spans[low : high + 1], self.blends[low:high]
 
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...), blends included.
@@ -199,6 +206,16 @@ def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, floa
     ]
 
 
+def _blend_record(blend: Blend) -> list[Any]:
+    return [blend.boundary, blend.half, blend.bridge and law_record(blend.bridge)]
+
+
+def _restored_blend(record: Sequence[Any]) -> Blend:
+    boundary, half, bridge = record
+    return Blend(boundary, half, bridge and restored_law(bridge))
+
+
+@remembering(record=_blend_record, restore=_restored_blend)
 def _blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
     boundary = before.end
     first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
