@@ -140,7 +140,7 @@ def _spent(command: list[str]) -> float:
 
 
 def edits(path: Path, runs: int, *, spots: bool = False) -> Iterator[float]:
-    """Processor seconds from a change to what is found: of a block's beats, or of a spot's place."""
+    """Processor seconds from a change to what is found: of a block's shift, or of a spot's place."""
     from sequencer import tasks
     from sequencer.checks.distances import keeping_clear
     from sequencer.planning.offers import checked_with_mends
@@ -157,9 +157,13 @@ def edits(path: Path, runs: int, *, spots: bool = False) -> Iterator[float]:
             formation = list(values["formations"])[k % len(values["formations"])]
             name = read.show.names[k % len(read.show.names)]
             x, y = values["formations"][formation]["spots"][name]["at"]
-            change = (("formations", formation, "spots", name, "at"), [x + 0.1, y + 0.05 * k])
+            change = (
+                ("formations", formation, "spots", name, "at"),
+                [float(x) + 0.1, float(y) + 0.05 * k],
+            )
         else:
-            change = (("timeline", len(values["timeline"]) // 2 + k, "beats"), 8 + 0.5 * k)
+            blocks = [i for i, entry in enumerate(values["timeline"]) if "pattern" in entry]
+            change = (("timeline", blocks[len(blocks) // 2 + k], "shift"), 0.5)
         start = time.process_time()
         after = restaged(show, [change])
         if spots:

@@ -15,7 +15,7 @@ import struct
 import threading
 import time
 from collections import OrderedDict
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import fields, is_dataclass
 from functools import cache, wraps
@@ -30,13 +30,20 @@ import numpy as np
 T = TypeVar("T")
 P = ParamSpec("P")
 
-MOST_IN_MEMORY = 20_000  # results of one process; the one used longest ago goes first
+MOST_IN_MEMORY = 100_000  # results of one process; the one used longest ago goes first
 MOST_ON_DISK = (
     200 * 2**20
 )  # [bytes] of the database; beyond this the older half of its results goes
 BUNDLE = 200  # results written together, at most,
 OFTEN_ENOUGH = 2.0  # and [s] that a result waits if more are computed after it
-COMPUTING = ("arrays.py", "geometry", "motion", "timing")  # code that results depend on
+COMPUTING = (
+    "arrays.py",
+    "facts",
+    "geometry",
+    "motion",
+    "safety",
+    "timing",
+)  # code that results depend on
 _PATIENCE = 0.5  # [s] to wait for another process
 _REFUSALS = 3  # after so many the database is left alone
 
@@ -64,23 +71,69 @@ def kept(
     restore : callable
         The result from that.
     """
+    (found,) = kept_each(kind, [content], lambda _: [work()], record=record, restore=restore)
+    return found
+
+
+def kept_each(
+    kind: str,
+    contents: Sequence[Iterable[Any]],
+    work: Callable[[list[int]], Sequence[T]],
+    *,
+    record: Callable[[T], Any],
+    restore: Callable[[Any], T],
+) -> list[T]:
+    """Several results of one kind; those that are missing are computed together.
+
+    Parameters
+    ----------
+    kind, record, restore
+        As for `kept`.
+    contents : sequence of iterable
+        Of each result.
+    work : callable
+        Takes the indices of those that are missing, in order, and returns their results. A result must not
+        depend on which others are computed with it.
+    """
+    keys = [_key(kind, content) for content in contents]
+    found = {k: each for k, key in enumerate(keys) if key for each in _known(key, restore)}
+    missing = [k for k in range(len(keys)) if k not in found]
+    for k, result in zip(missing, work(missing) if missing else (), strict=True):
+        found[k] = result
+        if (key := keys[k]) is not None:
+            _STORE.put(key, json.dumps(record(result)))
+            found[k] = _remembered(key, result)
+    return [found[k] for k in range(len(keys))]
+
+
+def _key(kind: str, content: Iterable[Any]) -> bytes | None:
     try:
-        key = content_key(kind, *content)
+        return content_key(kind, *content)
     except TypeError:
-        return work()
+        return None
+
+
+def _known(key: bytes, restore: Callable[[Any], T]) -> tuple[T, ...]:
+    """The result of a key, from memory or from disk; empty if it is in neither."""
     with _LOCK:
         if key in _MEMORY:
             _MEMORY.move_to_end(key)
-            return cast("T", _MEMORY[key])
-    found = _restored(key, restore)
-    if found is None:
-        found = work()
-        _STORE.put(key, json.dumps(record(found)))
+            return (cast("T", _MEMORY[key]),)
+    text = _STORE.get(key)
+    if text is None:
+        return ()
+    try:
+        return (_remembered(key, restore(json.loads(text))),)
+    except (ValueError, TypeError, KeyError, IndexError, AttributeError):
+        return ()
+
+
+def _remembered(key: bytes, result: T) -> T:
     with _LOCK:
-        found = cast("T", _MEMORY.setdefault(key, found))  # of two threads the first one's
+        result = cast("T", _MEMORY.setdefault(key, result))  # of two threads the first one's
         while len(_MEMORY) > MOST_IN_MEMORY:
             _MEMORY.popitem(last=False)
-    return found
+    return result
 
 
 def remembering(
@@ -100,16 +153,6 @@ def remembering(
         return remembered
 
     return decorator
-
-
-def _restored(key: bytes, restore: Callable[[Any], T]) -> T | None:
-    text = _STORE.get(key)
-    if text is None:
-        return None
-    try:
-        return restore(json.loads(text))
-    except (ValueError, TypeError, KeyError, IndexError, AttributeError):
-        return None
 
 
 _MEMORY: OrderedDict[bytes, Any] = OrderedDict()
@@ -181,11 +224,28 @@ def _feed_object(put: Callable[[bytes], None], thing: Any) -> None:
         put(f"n{name}:".encode())
         _feed(put, tuple(thing))
     elif is_dataclass(thing) and not isinstance(thing, type):
-        put(f"d{name}:".encode())
-        for each in fields(thing):
-            _feed(put, getattr(thing, each.name))
+        put(_digest(name, thing))
     else:
         raise TypeError(f"no content key of {name}")
+
+
+def _digest(name: str, thing: Any) -> bytes:
+    """The hash of a dataclass; of a frozen one remembered, since a body or a law is part of many keys."""
+    known = _DIGESTS.get(id(thing))
+    if known is not None and known[0] is thing:
+        return known[1]
+    total = hashlib.blake2b(name.encode(), digest_size=20)
+    for each in fields(thing):
+        _feed(total.update, getattr(thing, each.name))
+    found = total.digest()
+    if type(thing).__dataclass_params__.frozen:
+        if len(_DIGESTS) >= MOST_IN_MEMORY:
+            _DIGESTS.clear()
+        _DIGESTS[id(thing)] = thing, found  # held, so that its id is not given to another
+    return found
+
+
+_DIGESTS: dict[int, tuple[Any, bytes]] = {}
 
 
 @cache

@@ -66,6 +66,7 @@ def search(
     required: Floats,
     best: Floats | None = None,
     tolerance: float = TOLERANCE,
+    apart: bool = False,
 ) -> CertifiedMinima:
     """Smallest value of each group over its intervals, and the spans below its requirement.
 
@@ -84,6 +85,9 @@ def search(
         Values already known; an interval that cannot go below one of them by the tolerance is not split.
     tolerance : float
         Largest error of the smallest value, and width of the margin that counts as below.
+    apart : bool
+        Whether a group's result must not depend, not even within the tolerance, on which others are searched with it:
+        then a level is decided as a whole, and `evaluate` is given all of it.
 
     Returns
     -------
@@ -112,12 +116,13 @@ def search(
     first = int(np.count_nonzero(early))
     flagged: list[tuple[Ints, Floats, Floats]] = []
     evaluations = 0
+    whole = _MOST if apart else None
     # One level of the search at a time, in blocks: the last block goes first when a level grows large.
     waiting = [(rows, centre, half, open_)]
     while waiting:
         rows, centre, half, open_ = waiting.pop()
         kept: list[tuple[Ints, Floats, Floats, Bools]] = []
-        for low, high in _blocks(len(rows), _CHUNK, first):
+        for low, high in _blocks(len(rows), whole or _CHUNK, first):
             r, t, w, spanning = rows[low:high], centre[low:high], half[low:high], open_[low:high]
             g = group[r]
             need = np.where(spanning, required[g], -np.inf)
@@ -147,7 +152,7 @@ def search(
         rows, centre, half, open_ = _joined(kept)
         waiting += [
             (rows[low:high], centre[low:high], half[low:high], open_[low:high])
-            for low, high in reversed(_blocks(len(rows), _LEVEL, 0))
+            for low, high in reversed(_blocks(len(rows), whole or _LEVEL, 0))
         ]
     return CertifiedMinima(
         value=value,

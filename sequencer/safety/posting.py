@@ -13,7 +13,7 @@ they are optimal is not.
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from functools import cached_property
 from typing import Any
 
@@ -23,6 +23,7 @@ from sequencer.arrays import Bools, Floats
 from sequencer.facts.pace import response_seconds
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor
+from sequencer.kept import remembering
 from sequencer.motion.clearance.to_posts import Followed, farthest
 
 SPACING = 0.5  # [m] spacing of the first grid; wider on a large ground
@@ -57,6 +58,18 @@ class PostArea:
     centre: Point = (0.0, 0.0)  # a point on the free side of every barrier
 
 
+def _record(posting: Posting | None) -> dict[str, Any] | None:
+    return None if posting is None else asdict(posting)
+
+
+def _restored(record: Mapping[str, Any] | None) -> Posting | None:
+    if record is None:
+        return None
+    places = tuple((x, y) for x, y in record["places"])
+    return Posting(places=places, way=record["way"], response=record["response"])
+
+
+@remembering(record=_record, restore=_restored)
 def propose_posts(
     number: int,
     lit: Sequence[Followed],

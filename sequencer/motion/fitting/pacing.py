@@ -71,6 +71,7 @@ def least_pull(motion: Motion, *, length: float, beats_per_second: float) -> flo
     return inf if stands and pull[k] >= -GRAVITY - 1e-6 else float(pull[k])
 
 
+@remembering(record=float, restore=float)
 def usual_cycle(
     name: str,
     parameters: Mapping[str, object],

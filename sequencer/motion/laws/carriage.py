@@ -229,6 +229,16 @@ class Carriage:
         """Beats at which a posture is reached or left, shape (k,)."""
         return np.zeros(0) if self.upright else self._tables[0]
 
+    def part(self, start: float, end: float) -> tuple[Body, tuple[HeldPosture, ...]]:
+        """The body, and the postures that decide its motion between two beats."""
+        if self.upright:
+            return self.body, ()
+        low = max((k for k, each in enumerate(self.held) if each.end <= start), default=0)
+        high = min(
+            (k for k, each in enumerate(self.held) if each.start >= end), default=len(self.held)
+        )
+        return self.body, self.held[low : high + 1]
+
     def _fastest(self, start: Floats, end: Floats, order: int) -> Floats:
         """Bounds on the angles' derivatives on n spans, shape (n, 5)."""
         out = np.zeros((len(start), 5))

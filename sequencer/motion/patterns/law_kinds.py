@@ -58,6 +58,19 @@ class LawKind:
         names = ", ".join(parameter.name for parameter in self.parameters)
         return f"<LawKind {self.name}: {self.family}; {names}>"
 
+    @property
+    def content(self) -> bytes:
+        """What stands for it in a content key: its name, if it is one of the kinds built in here.
+
+        Raises
+        ------
+        TypeError
+            If it is not: its code is another package's, or its stations are the show's own.
+        """
+        if self not in _BUILT_IN:
+            raise TypeError(f"no content key of the law kind {self.name!r}")
+        return self.name.encode()
+
 
 def opposite_law(kind: LawKind, values: ParameterValues, wanted: LawContext) -> Law:
     """The second hand's law when the hands go in opposite directions.

@@ -16,9 +16,11 @@ Not covered: the arms, clothing and hair, and forces due to walking.
 Source: docs/motion.md, section 6.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, fields
+from functools import wraps
 from itertools import pairwise
+from typing import Any, TypeVar, cast
 
 import numpy as np
 from numpy.typing import ArrayLike
@@ -27,7 +29,7 @@ from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.certified import Sample, search
 from sequencer.geometry.segments import segment_segment
-from sequencer.kept import remembering
+from sequencer.kept import kept_each
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
@@ -116,18 +118,77 @@ def stretches(
     )
 
 
-def _record(found: Sequence[Least]) -> list[list[float]]:
-    return [[least.value, least.beat, least.label] for least in found]
+# --- the same stretch is looked at once ---
+
+Q = TypeVar("Q", bound=Callable[..., list[Least]])
+_TOGETHER = 64  # stretches searched at a time
+_SAMPLES = 16_384  # instants computed at a time
 
 
-def _restored(record: Sequence[tuple[float, float, int]]) -> list[Least]:
-    return [Least(value=value, beat=beat, label=label) for value, beat, label in record]
+def _by_stretch(work: Q) -> Q:
+    """Decorator: the result of each stretch is kept by what decides it, and only missing ones are searched.
+
+    What decides a stretch is the part of the trajectories between its edges, the postures there, the tempo
+    of its beats, and all that does not depend on time.
+    """
+
+    @wraps(work)
+    def found(*given: Any, **named: Any) -> list[Least]:
+        *courses, edges = given
+        pairs = list(pairwise(edges))
+
+        def searched(missing: list[int]) -> list[Least]:
+            out: list[Least] = []
+            for run in _runs(missing):
+                out += work(*courses, [*(pairs[k][0] for k in run), pairs[run[-1]][1]], **named)
+            return out
+
+        contents = [_content(courses, named, low, high) for low, high in pairs]
+        return kept_each(work.__name__, contents, searched, record=_record, restore=_restored)
+
+    return cast("Q", found)
 
 
-_kept = remembering(record=_record, restore=_restored)
+def _runs(indices: Sequence[int]) -> Iterator[list[int]]:
+    """Consecutive indices, a limited number at a time."""
+    run: list[int] = []
+    for k in indices:
+        if run and (k != run[-1] + 1 or len(run) == _TOGETHER):
+            yield run
+            run = []
+        run.append(k)
+    if run:
+        yield run
 
 
-@_kept
+def _content(
+    courses: Sequence[Any], named: Mapping[str, Any], low: float, high: float
+) -> tuple[Any, ...]:
+    within: list[Any] = [low, high]
+    for course in courses:
+        trajectory, prop = course if isinstance(course, tuple) else (course, None)
+        known = isinstance(trajectory, Trajectory)
+        within += [trajectory.part(low, high) if known else trajectory, prop]
+    for name, value in sorted(named.items()):
+        if isinstance(value, Carriage):
+            within += [name, value.part(low, high)]
+        elif name == "beats_per_second":
+            within += [name, value(np.arange(np.floor(low), np.ceil(high)) + 0.5)]
+        else:
+            within += [name, value]
+    return tuple(within)
+
+
+def _record(least: Least) -> list[float]:
+    return [least.value, least.beat, least.label]
+
+
+def _restored(record: Sequence[Any]) -> Least:
+    value, beat, label = record
+    return Least(value=value, beat=beat, label=label)
+
+
+@_by_stretch
 def reach_left(
     trajectory: Trajectory,
     edges: Sequence[float],
@@ -154,7 +215,7 @@ def reach_left(
     return _least(cut, value, speed + gives + swings, REACH_ERROR, 0.0)
 
 
-@_kept
+@_by_stretch
 def pull_left(
     trajectory: Trajectory, edges: Sequence[float], *, prop: Prop, beats_per_second: Rates
 ) -> list[Least]:
@@ -183,7 +244,7 @@ def pull_left(
     return _least(cut, value, slope, PULL_ERROR, 0.0)
 
 
-@_kept
+@_by_stretch
 def body_gap(
     trajectory: Trajectory,
     edges: Sequence[float],
@@ -219,7 +280,7 @@ def body_gap(
     return _least(cut, value, speeds_of(cut, shape) + gives, GAP_ERROR, near)
 
 
-@_kept
+@_by_stretch
 def props_gap(
     left: tuple[Trajectory, Prop], right: tuple[Trajectory, Prop], edges: Sequence[float]
 ) -> list[Least]:
@@ -335,7 +396,9 @@ def _least(
     """Smallest value of each stretch; for one that stays above `enough`, only that fact."""
 
     def evaluate(rows: Ints, t: Floats, half: Floats, _enough: Floats) -> Sample:
-        here, label = value(t)
+        # A level may be large: memory is limited here.
+        parts = [value(t[low : low + _SAMPLES]) for low in range(0, len(t), _SAMPLES)]
+        here, label = (np.concatenate(part) for part in zip(*parts, strict=True))
         slack = slope[rows] * half
         return Sample(value=here, lower=here - slack, upper=here + slack, label=label)
 
@@ -343,6 +406,7 @@ def _least(
     found = search(
         evaluate, group=cut.group, start=cut.start, end=cut.end,
         required=np.full(count, -np.inf), best=np.full(count, enough + error), tolerance=error,
+        apart=True,
     )  # fmt: skip
     return [
         Least(value=float(found.value[k]), beat=float(found.at[k]), label=int(found.label[k]))
