@@ -180,48 +180,46 @@ def figures(folder: Path, runs: int, only: list[str]) -> dict[str, float]:
     eight.write_text(show_text(8, 120, spacing=4.2), encoding="utf-8")
     five.write_text(show_text(5, 40, spacing=2.4), encoding="utf-8")
     group, solo = ROOT / "shows" / "lantern_round.yaml", ROOT / "shows" / "night_ferry.yaml"
-    cache = folder / "cache" / "sequencer"
-
-    def first() -> float:
-        for place in cache.iterdir():
-            if place.name != "heard":
-                shutil.rmtree(place) if place.is_dir() else place.unlink()
-        return process("check", str(eight))
 
     def mended() -> float:
         again = folder / "again.yaml"
         shutil.copy(five, again)
         return process("check", str(again), "--mend")
 
-    def printed() -> float:
-        return process("sheet", str(group), "--out", str(folder / "prints"))
-
     single: dict[str, Callable[[], float]] = {
         "check 8": lambda: process("check", str(eight)),
         "check group": lambda: process("check", str(group)),
         "check solo": lambda: process("check", str(solo)),
         "mend 5": mended,
-        "sheet group": printed,
-        "check 8 first": first,
+        "sheet group": lambda: process("sheet", str(group), "--out", str(folder / "prints")),
+        "check 8 first": lambda: _first(folder / "cache" / "sequencer", eight),
     }
-    series = {
+    series: dict[str, Callable[[], Iterator[float]]] = {
         "edit group": lambda: edits(group, runs),
         "edit 8": lambda: edits(eight, runs),
         "spot 8": lambda: edits(eight, runs, spots=True),
     }
     loops = [loop() for _ in range(runs)]
     found: dict[str, list[float]] = {}
-    for name, work in single.items():
-        if not only or name in only:
-            if name != "check 8 first":
-                work()  # so that the song is known
-            found[name] = [work() for _ in range(runs)]
-    for name, several in series.items():
-        if not only or name in only:
-            found[name] = list(several())
+    for name in [each for each in (*single, *series) if not only or each in only]:
+        if name in series:
+            found[name] = list(series[name]())
+            continue
+        single[name]()  # so that the song is known
+        found[name] = [single[name]() for _ in range(runs)]
     loops += [loop() for _ in range(runs)]
     one = statistics.median(loops)
     return {"loop_s": one} | {name: statistics.median(times) / one for name, times in found.items()}
+
+
+def _first(cache: Path, show: Path) -> float:
+    """A check with nothing kept but the song."""
+    for place in cache.iterdir():
+        if place.is_dir() and place.name != "heard":
+            shutil.rmtree(place)
+        elif place.is_file():
+            place.unlink()
+    return process("check", str(show))
 
 
 def help_over_bare(runs: int) -> float:

@@ -44,6 +44,7 @@ COMPUTING = (
     "safety",
     "timing",
 )  # code that results depend on
+_FOLDERS = ("XDG_CACHE_HOME", "LOCALAPPDATA", "HOME")  # variables that place the cache directory
 _PATIENCE = 0.5  # [s] to wait for another process
 _REFUSALS = 3  # after so many the database is left alone
 
@@ -285,7 +286,7 @@ class _Store:
 
     def __init__(self) -> None:
         self._lock = threading.RLock()
-        self._here: tuple[int, Path] | None = None
+        self._here: tuple[int | str | None, ...] | None = None
         self._base: sqlite3.Connection | None = None
         self._refusals = 0
         self._waiting: dict[bytes, str] = {}
@@ -338,12 +339,12 @@ class _Store:
 
     def _connection(self) -> sqlite3.Connection | None:
         """The open database; a forked process, or one whose folder has moved, opens its own."""
-        here = (os.getpid(), store_path())
+        here = (os.getpid(), *(os.environ.get(name) for name in _FOLDERS))
         if self._here != here:
             if self._here is not None and self._here[0] != here[0]:
                 self._waiting = {}  # the parent writes them
             self._here, self._refusals = here, 0
-            self._base = _opened(here[1])
+            self._base = _opened(store_path())
         return self._base
 
     def _close(self) -> None:

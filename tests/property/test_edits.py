@@ -1,0 +1,146 @@
+"""A show that is changed step by step says the same as one staged and checked from nothing, to the last digit.
+
+Reference: the same file, with nothing kept: neither an earlier staging, nor results in memory or on disk. More
+sequences, on a larger show: `python benchmarks/edits.py`.
+"""
+
+import random
+
+import pytest
+
+from sequencer import kept
+from sequencer.checks.suite import checked
+from sequencer.planning.restaging import changed_values, restaged
+from sequencer.show.document import Document, parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from tests.songs import even_song
+
+SONG = even_song(44)
+SHOW = """\
+title: Three
+track: {file: song.ogg}
+venue:
+  stage: {shape: rectangle, width: 14 m, depth: 9 m}
+  audience: [{line: [[-7, -9], [7, -9]]}]
+  scenery: [{name: post, outline: [[-0.3, 9], [0.3, 9], [0.3, 9.6], [-0.3, 9.6]], height: 3 m}]
+  fuel_station: [12, 12]
+cast:
+  - {name: Ash, stature: 1.7, prop: {tether: 0.45}}
+  - {name: Birch, stature: 1.6, prop: {tether: 0.5}}
+  - {name: Cedar, stature: 1.8, prop: {tether: 0.45}}
+formations:
+  wide: {spots: {Ash: {at: [-4, 4]}, Birch: {at: [0, 4]}, Cedar: {at: [4, 4]}}}
+  deep: {spots: {Ash: {at: [-3, 3]}, Birch: {at: [0, 6]}, Cedar: {at: [3, 3]}}}
+staging:
+  - {formation: wide, from: 1.1}
+  - {formation: deep, from: 5.1, beats: 8}
+phrases:
+  both:
+    - {pattern: extension, cycle: 2, beats: 6, timing: together}
+    - {pattern: two-beat-weave, beats: 6}
+timeline:
+  - {who: [Ash, Birch], from: 2.1, phrase: both}
+  - {who: Cedar, from: 2.1, pattern: static-spin, cycle: 1, beats: 8}
+  - {who: Cedar, from: 5.1, pattern: two-beat-weave, beats: 6}
+  - {who: [Ash, Birch, Cedar], from: 8.1, phrase: both}
+fire:
+  fuel: kerosene
+  flame: 0.3 m
+  lit: [{who: Ash, from: 2.1, until: 6.1}, {who: Cedar, from: 3.1, until: 9.1}]
+crew:
+  - {name: Ivy, post: [-8, 6], duty: spotter}
+rules: {}
+"""
+KINDS = {  # of an edit: where, and what may be written there
+    "block": [(("timeline", 1, "beats"), [4, 6, 8, 10]), (("timeline", 2, "pattern"), ["two-beat-weave", "extension"]),
+              (("timeline", 1, "shift"), [0, 0.5, 1]), (("timeline", 2, "cycle"), [2, 3, 4])],
+    "phrase used twice": [(("phrases", "both", 0, "beats"), [4, 6]), (("phrases", "both", 0, "timing"), ["together", "split"]),
+                          (("phrases", "both", 1, "pattern"), ["two-beat-weave", "static-spin"])],
+    "spot": [(("formations", "wide", "spots", "Birch", "at"), [[0, 4], [-1.5, 4], [0.5, 3.5]]),
+             (("formations", "deep", "spots", "Ash", "at"), [[-3, 3], [-1.2, 5]])],
+    "facing": [(("formations", "deep", "spots", "Cedar", "facing"), [0, 45, 180])],
+    "way": [(("staging", 1, "via"), [{"Ash": [[-4, 3.5]]}, {"Birch": [[0.5, 5]]}]), (("staging", 1, "beats"), [6, 8, 10])],
+    "tempo": [(("track", "corrections"), [{"metre": 4}, {"shift": 0.05}, {"metre": 3}])],
+    "prop": [(("cast", 0, "prop", "tether"), [0.45, 0.5]), (("cast", 2, "prop"), [{"tether": 0.45}, "staff"])],
+    "performer": [(("cast", 1, "stature"), [1.6, 1.65])],
+    "lit span": [(("fire", "lit", 0, "until"), ["6.1", "5.3"]), (("fire", "lit", 1, "from"), ["3.1", "4.1"])],
+    "flame": [(("fire", "flame"), [0.3, 0.4])],
+    "crew": [(("crew", 0, "post"), [[-8, 6], [-4, 8], [6, 6]])],
+    "venue": [(("venue", "audience", 0, "line"), [[[-7, -9], [7, -9]], [[-7, -2], [7, -2]]]),
+              (("venue", "stage", "width"), ["14 m", "8 m"])],
+    "rules": [(("rules", "between_performers"), [0.5, 1.5])],
+}  # fmt: skip
+
+
+class Nothing:
+    """Keeps nothing."""
+
+    def get(self, _key):
+        return None
+
+    def put(self, _key, _record):
+        pass
+
+
+def from_nothing(document, values, monkeypatch):
+    """The show of some values, and its report, with nothing kept."""
+    with monkeypatch.context() as patch:
+        patch.setattr(kept, "_STORE", Nothing())
+        patch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
+        patch.setattr(kept, "_DIGESTS", {})
+        fresh = Document(document.file, values, document.places, document.keys)
+        return checked(staged(show_from_document(fresh), SONG))
+
+
+def edited(show, values, kind, draw):
+    """The show and its values after an edit of a kind, drawn at random."""
+    path, choices = draw.choice(KINDS[kind])
+    change = (path, draw.choice(choices))
+    return restaged(show, [change]), changed_values(values, [change])
+
+
+def same(said, anew):
+    """Whether two reports say the same, finding by finding, to the last digit."""
+    return (
+        said.findings == anew.findings
+        and said.clearances == anew.clearances
+        and said.not_checked == anew.not_checked
+    )
+
+
+def sequence(seed, first):
+    """A show after a few edits drawn at random, checked after each: the last report, and its values."""
+    draw = random.Random(seed)  # noqa: S311  # no secret
+    show, values, said = first, first.read.document.values, None
+    for kind in draw.choices(sorted(KINDS), k=draw.randint(2, 5)):
+        show, values = edited(show, values, kind, draw)
+        said = checked(show)
+    return said, values
+
+
+def test_an_edit_of_every_kind_says_what_a_check_from_nothing_says(monkeypatch):
+    draw = random.Random(0)  # noqa: S311  # no secret
+    show = first_show()
+    values = show.read.document.values
+    for kind in KINDS:
+        show, values = edited(show, values, kind, draw)
+        said = checked(show)
+        if kind in (
+            "phrase used twice",
+            "tempo",
+            "prop",
+            "rules",
+        ):  # from nothing takes a second or two
+            assert same(said, from_nothing(show.read.document, values, monkeypatch)), kind
+
+
+def first_show():
+    return staged(show_from_document(parse_document(SHOW, "s.yaml")), SONG)
+
+
+@pytest.mark.parametrize("seed", [1])
+def test_a_sequence_of_edits_ends_as_a_check_from_nothing(seed, monkeypatch):
+    show = first_show()
+    said, values = sequence(seed, show)
+    assert same(said, from_nothing(show.read.document, values, monkeypatch))
