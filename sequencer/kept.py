@@ -10,22 +10,27 @@ import atexit
 import hashlib
 import json
 import os
-import sqlite3
 import struct
 import threading
 import time
 from collections import OrderedDict
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import fields, is_dataclass
 from functools import cache, wraps
 from importlib import resources
+from importlib.metadata import PackageNotFoundError, version
 from importlib.resources.abc import Traversable
 from pathlib import Path
 from types import MethodType
 from typing import Any, ParamSpec, TypeVar, cast
 
 import numpy as np
+
+try:
+    import sqlite3
+except ImportError:  # Python was built without it: nothing is kept on disk
+    sqlite3 = None  # type: ignore[assignment]
 
 T = TypeVar("T")
 P = ParamSpec("P")
@@ -34,16 +39,12 @@ MOST_IN_MEMORY = 100_000  # results of one process; the one used longest ago goe
 MOST_ON_DISK = (
     200 * 2**20
 )  # [bytes] of the database; beyond this the older half of its results goes
-BUNDLE = 200  # results written together, at most,
-OFTEN_ENOUGH = 2.0  # and [s] that a result waits if more are computed after it
-COMPUTING = (
-    "arrays.py",
-    "facts",
-    "geometry",
-    "motion",
-    "safety",
-    "timing",
-)  # code that results depend on
+BUNDLE = 200  # results that are written together, at most
+OFTEN_ENOUGH = 2.0  # [s] that a result waits to be written if more are computed after it
+# Code and data that results depend on, and the libraries behind it.
+COMPUTING = ("arrays.py", "facts", "geometry", "kept.py", "motion", "safety", "timing")
+LIBRARIES = ("numpy", "scipy", "shapely")
+_SCHEMA = 1  # of the database; another one has another file
 _FOLDERS = ("XDG_CACHE_HOME", "LOCALAPPDATA", "HOME")  # variables that place the cache directory
 _PATIENCE = 0.5  # [s] to wait for another process
 _REFUSALS = 3  # after so many the database is left alone
@@ -102,7 +103,8 @@ def kept_each(
     for k, result in zip(missing, work(missing) if missing else (), strict=True):
         found[k] = result
         if (key := keys[k]) is not None:
-            _STORE.put(key, json.dumps(record(result)))
+            with suppress(TypeError, ValueError):  # what JSON cannot hold is kept in memory only
+                _STORE.put(key, json.dumps(record(result)))
             found[k] = _remembered(key, result)
     return [found[k] for k in range(len(keys))]
 
@@ -236,10 +238,12 @@ def _digest(name: str, thing: Any) -> bytes:
     if known is not None and known[0] is thing:
         return known[1]
     total = hashlib.blake2b(name.encode(), digest_size=20)
-    for each in fields(thing):
-        _feed(total.update, getattr(thing, each.name))
+    values = [getattr(thing, each.name) for each in fields(thing)]
+    for value in values:
+        _feed(total.update, value)
     found = total.digest()
-    if type(thing).__dataclass_params__.frozen:
+    fixed = not any(isinstance(value, list | dict | set) for value in values)
+    if fixed and type(thing).__dataclass_params__.frozen:
         if len(_DIGESTS) >= MOST_IN_MEMORY:
             _DIGESTS.clear()
         _DIGESTS[id(thing)] = thing, found  # held, so that its id is not given to another
@@ -253,15 +257,29 @@ _DIGESTS: dict[int, tuple[Any, bytes]] = {}
 def formulas() -> bytes:
     """A hash of the code that results depend on: changed formulas find nothing kept."""
     total = hashlib.blake2b(digest_size=20)
-    total.update(np.__version__.encode("ascii"))
-    top = resources.files("sequencer")
-    for room in COMPUTING:
-        for file in _files(top / room):
-            total.update(file.name.encode() + b"\0" + file.read_bytes())
+    for name in LIBRARIES:
+        with suppress(PackageNotFoundError):
+            total.update(f"{name} {version(name)}".encode())
+    for file in _sources():
+        total.update(file.name.encode() + b"\0" + file.read_bytes())
     return total.digest()
 
 
-def _files(place: Traversable) -> Iterable[Traversable]:
+def _sources() -> Iterator[Traversable]:
+    top = resources.files("sequencer")
+    for package in COMPUTING:
+        yield from _files(top / package)
+
+
+def _changed_since(moment: float) -> bool:
+    """Whether some code was changed after a moment: then it may not be what this process runs."""
+    return any(file.stat().st_mtime > moment for file in _sources() if isinstance(file, Path))
+
+
+_LOADED = time.time()  # code that was changed later is not taken for what is loaded
+
+
+def _files(place: Traversable) -> Iterator[Traversable]:
     """Code and data of a package and its subpackages, in the same order on every system."""
     if place.is_file():
         if place.name.endswith((".py", ".json")):
@@ -278,7 +296,7 @@ def store_path() -> Path:
     """Location of the database: the user's cache directory."""
     from platformdirs import user_cache_path
 
-    return user_cache_path("sequencer") / "results.sqlite3"
+    return user_cache_path("sequencer") / f"results-{_SCHEMA}.sqlite3"
 
 
 class _Store:
@@ -288,7 +306,7 @@ class _Store:
         self._lock = threading.RLock()
         self._here: tuple[int | str | None, ...] | None = None
         self._base: sqlite3.Connection | None = None
-        self._refusals = 0
+        self._refused = {"read": 0, "write": 0}  # in a row
         self._waiting: dict[bytes, str] = {}
         self._written = time.monotonic()
 
@@ -297,7 +315,7 @@ class _Store:
         with self._lock:
             if key in self._waiting:
                 return self._waiting[key]
-            rows = self._run(lambda base: _read(base, key))
+            rows = self._run("read", lambda base: _read(base, key))
         if not rows:
             return None
         record, checksum = rows[0]
@@ -317,41 +335,45 @@ class _Store:
         with self._lock:
             waiting, self._waiting = self._waiting, {}
             self._written = time.monotonic()
+            if not waiting or self._connection() is None or _changed_since(_LOADED):
+                return
             now = int(time.time())
             rows = [(key, text, _checksum(key, text), now) for key, text in waiting.items()]
-            if rows:
-                self._run(lambda base: _write(base, rows))
+            self._run("write", lambda base: _write(base, rows))
 
-    def _run(self, work: Callable[[sqlite3.Connection], list[Any]]) -> list[Any]:
+    def close(self) -> None:
+        """Close the database; it is opened again when it is needed."""
+        with self._lock:
+            base, self._base, self._here = self._base, None, None
+            if base is not None:
+                with suppress(sqlite3.Error):
+                    base.close()
+
+    def _run(self, what: str, work: Callable[[sqlite3.Connection], list[Any]]) -> list[Any]:
         base = self._connection()
-        if base is None:
+        if base is None or self._refused[what] >= _REFUSALS:
             return []
         try:
-            return work(base)
-        except sqlite3.OperationalError:  # busy, full, or only to be read
-            self._refusals += 1
-            if self._refusals >= _REFUSALS:
-                self._close()
-        except sqlite3.Error:  # damaged
-            self._close()
-            self._base = _opened_anew(store_path())
-        return []
+            found = work(base)
+        except sqlite3.Error as error:
+            self._refused[what] += 1  # busy, full, or only to be read
+            if type(error) is sqlite3.DatabaseError:  # damaged
+                with suppress(sqlite3.Error):
+                    base.close()
+                self._base = _opened_anew(store_path())
+            return []
+        self._refused[what] = 0
+        return found
 
     def _connection(self) -> sqlite3.Connection | None:
-        """The open database; a forked process, or one whose folder has moved, opens its own."""
+        """The open database; one whose folder has moved is opened there."""
         here = (os.getpid(), *(os.environ.get(name) for name in _FOLDERS))
         if self._here != here:
-            if self._here is not None and self._here[0] != here[0]:
-                self._waiting = {}  # the parent writes them
-            self._here, self._refusals = here, 0
-            self._base = _opened(store_path())
+            self.close()
+            self._here, self._refused = here, {"read": 0, "write": 0}
+            with suppress(OSError, RuntimeError):  # there may be no home
+                self._base = _opened(store_path())
         return self._base
-
-    def _close(self) -> None:
-        base, self._base = self._base, None
-        if base is not None:
-            with suppress(sqlite3.Error):
-                base.close()
 
 
 def _read(base: sqlite3.Connection, key: bytes) -> list[Any]:
@@ -364,7 +386,7 @@ def _write(base: sqlite3.Connection, rows: list[tuple[bytes, str, bytes, int]]) 
         if _used(base) > MOST_ON_DISK:
             (count,) = base.execute("SELECT count(*) FROM results").fetchone()
             base.execute(
-                "DELETE FROM results WHERE key IN (SELECT key FROM results ORDER BY second, key LIMIT ?)",
+                "DELETE FROM results WHERE key IN (SELECT key FROM results ORDER BY written, key LIMIT ?)",
                 (count - count // 2,),
             )
     return []
@@ -381,6 +403,8 @@ def _used(base: sqlite3.Connection) -> int:
 
 def _opened(path: Path) -> sqlite3.Connection | None:
     """A database that can be read, and written if the folder allows it; None if neither."""
+    if sqlite3 is None:
+        return None
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
         return _prepared(sqlite3.connect(path, timeout=_PATIENCE, check_same_thread=False))
@@ -412,7 +436,7 @@ def _prepared(base: sqlite3.Connection) -> sqlite3.Connection:
         base.execute("PRAGMA synchronous = OFF")
         base.execute(
             "CREATE TABLE IF NOT EXISTS results "
-            "(key BLOB PRIMARY KEY, record TEXT, checksum BLOB, second INTEGER) WITHOUT ROWID"
+            "(key BLOB PRIMARY KEY, record TEXT, checksum BLOB, written INTEGER) WITHOUT ROWID"
         )
     except sqlite3.Error:
         base.close()
@@ -424,5 +448,20 @@ def _checksum(key: bytes, record: str) -> bytes:
     return hashlib.blake2b(key + record.encode("utf-8"), digest_size=16).digest()
 
 
+def _end() -> None:
+    _STORE.flush()
+    _STORE.close()
+
+
+def _begin_in_child() -> None:
+    """A forked process starts with locks that nobody holds; its parent writes what waits, and closes the database."""
+    global _STORE, _LOCK
+    _INHERITED.append(_STORE)  # never closed here: it is the parent's
+    _STORE, _LOCK = _Store(), threading.RLock()
+
+
 _STORE = _Store()
-atexit.register(_STORE.flush)
+_INHERITED: list[_Store] = []
+atexit.register(_end)
+if hasattr(os, "register_at_fork"):
+    os.register_at_fork(after_in_child=_begin_in_child)

@@ -86,8 +86,8 @@ def search(
     tolerance : float
         Largest error of the smallest value, and width of the margin that counts as below.
     apart : bool
-        Whether a group's result must not depend, not even within the tolerance, on which others are searched with it:
-        then a level is decided as a whole, and `evaluate` is given all of it.
+        Whether a level of the search is decided as a whole, and `evaluate` given all of it: then what is decided about a
+        group does not depend on which others are searched with it.
 
     Returns
     -------

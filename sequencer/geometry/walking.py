@@ -132,7 +132,11 @@ class WalkableFloor:
         return np.concatenate(parts) if parts else np.zeros((0, len(ends)), dtype=np.bool_)
 
 
-@remembering(record=lambda found: found.tolist(), restore=np.array)
+def _square(rows: list[list[float]]) -> Floats:
+    return np.array(rows, dtype=np.float64).reshape(len(rows), len(rows))
+
+
+@remembering(record=lambda found: found.tolist(), restore=_square)
 def _shortest(lengths: Floats) -> Floats:
     """Shortest paths between all pairs of corners, by the lengths of the straight lines."""
     from scipy.sparse.csgraph import shortest_path

@@ -29,10 +29,15 @@ def unchanged(
     blocks : sequence of Block
         With fitted parameters.
     lit : sequence of Lit
+
+    Returns
+    -------
+    dancers : mapping of name to Dancer
+        With their old paths over the floor.
     """
     if before.read is None or _vocabulary(read) != _vocabulary(before.read):
         return {}
-    if "pattern_files" in read.document.values or not _same_count(tempo, before.tempo):
+    if _from_files(read) or _from_files(before.read) or not _same_count(tempo, before.tempo):
         return {}  # a pattern file may have changed since
     old = _dances(before.show, before.blocks, before.lit)
     new = _dances(read.show, blocks, lit)
@@ -41,6 +46,10 @@ def unchanged(
 
 def _vocabulary(read: ReadShow) -> Any:
     return read.document.values.get("patterns")
+
+
+def _from_files(read: ReadShow) -> bool:
+    return "pattern_files" in read.document.values
 
 
 def _same_count(first: TempoMap, second: TempoMap) -> bool:

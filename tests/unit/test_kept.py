@@ -4,9 +4,11 @@ Reference: the function called without the store.
 """
 
 import os
+import signal
 import sqlite3
 import subprocess
 import sys
+import threading
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -15,6 +17,7 @@ import pytest
 
 from sequencer import kept
 from sequencer.geometry.bodies import Body
+from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.link_limits import LinkLimits
 
@@ -26,7 +29,7 @@ def store(tmp_path, monkeypatch):
     monkeypatch.setattr(kept, "_STORE", kept._Store())
     kept._MEMORY.clear()
     yield tmp_path / "kept" / "results.sqlite3"
-    kept._STORE._close()
+    kept._STORE.close()
     kept._MEMORY.clear()
 
 
@@ -48,7 +51,7 @@ def ask(work, content=("a", 1.5)):
 def next_process():
     """What a later process finds: memory is empty, and what waited has been written."""
     kept._STORE.flush()
-    kept._STORE._close()
+    kept._STORE.close()
     kept._STORE = kept._Store()
     kept._MEMORY.clear()
 
@@ -290,3 +293,95 @@ def test_a_forked_process_opens_its_own(store):
     next_process()
     assert ask(Work((9.0,)), ("child",)) == (3.0,)
     assert ask(Work((9.0,))) == (1.0,)
+
+
+def test_what_json_cannot_hold_is_kept_in_memory_only(store):
+    work = Work(np.int64(3))
+    for _ in range(2):
+        assert kept.kept("test", ("n",), work, record=lambda n: n, restore=int) == 3
+    assert work.calls == 1
+    next_process()
+    assert kept.kept("test", ("n",), work, record=lambda n: n, restore=int) == 3
+    assert work.calls == 2
+
+
+def test_a_database_that_refuses_to_write_is_still_read(store, monkeypatch):
+    def busy(base, rows):
+        raise sqlite3.OperationalError("database is locked")
+
+    ask(Work((1.0,)))
+    next_process()
+    monkeypatch.setattr(kept, "_write", busy)
+    for k in range(5):
+        ask(Work((0.5,)), (k,))
+        kept._STORE.flush()
+    kept._MEMORY.clear()
+    assert ask(Work((2.0,))) == (1.0,)
+
+
+def test_only_a_damaged_database_is_begun_anew(store, monkeypatch):
+    def wrong(base, key):
+        raise sqlite3.ProgrammingError("a fault of the program")
+
+    ask(Work((1.0,)))
+    next_process()
+    with monkeypatch.context() as patch:
+        patch.setattr(kept, "_read", wrong)
+        assert ask(Work((2.0,)), ("other",)) == (2.0,)
+    next_process()
+    assert ask(Work((3.0,))) == (1.0,)
+
+
+def test_code_that_changed_while_it_ran_keeps_nothing(store, monkeypatch):
+    """What runs is the old code, what the key is made of may be the new."""
+    assert not kept._changed_since(kept._LOADED)
+    monkeypatch.setattr(kept, "_LOADED", 0.0)
+    ask(Work((1.0,)))
+    next_process()
+    assert ask(Work((2.0,))) == (2.0,)
+
+
+def test_without_a_database_everything_is_computed(store, monkeypatch):
+    monkeypatch.setattr(kept, "sqlite3", None)
+    work = Work((1.0,))
+    ask(work)
+    kept._STORE = kept._Store()
+    kept._MEMORY.clear()
+    assert ask(work) == (1.0,)
+    assert work.calls == 2
+
+
+def test_without_a_home_everything_is_computed(store, monkeypatch):
+    def nowhere():
+        raise RuntimeError("no home directory")
+
+    monkeypatch.setattr(kept, "store_path", nowhere)
+    assert ask(Work((1.0,))) == (1.0,)
+
+
+def test_what_may_still_change_is_hashed_each_time():
+    floor = WalkableFloor(obstacles=[((0.0, 0.0), (1.0, 0.0), (0.0, 1.0))])
+    before = kept.content_key(floor)
+    floor.obstacles.append(((5.0, 5.0), (6.0, 5.0), (5.0, 6.0)))
+    assert kept.content_key(floor) != before
+
+
+@pytest.mark.skipif(not hasattr(os, "fork"), reason="no fork here")
+def test_a_process_forked_while_another_thread_reads_is_not_held_up(store):
+    held, done = threading.Event(), threading.Event()
+
+    def hold():
+        with kept._STORE._lock:
+            held.set()
+            done.wait(30)
+
+    thread = threading.Thread(target=hold)
+    thread.start()
+    held.wait(30)
+    code = os.fork()
+    if code == 0:
+        signal.alarm(20)
+        os._exit(0 if ask(Work((1.0,))) == (1.0,) else 1)
+    done.set()
+    thread.join()
+    assert os.waitpid(code, 0)[1] == 0

@@ -6,7 +6,7 @@ the limits. This is tested on samples of a period, and proven afterwards by the 
 Source: the order is a design choice of this project: halving and doubling stay with the music.
 """
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import inf, isfinite, pi
 
@@ -16,7 +16,7 @@ from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.kept import remembering
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.patterns.library import Pattern, cycle_beats, find, law_for
+from sequencer.motion.patterns.library import Pattern, cycle_beats, find, law_for, patterns
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import GRAVITY
 
@@ -71,7 +71,6 @@ def least_pull(motion: Motion, *, length: float, beats_per_second: float) -> flo
     return inf if stands and pull[k] >= -GRAVITY - 1e-6 else float(pull[k])
 
 
-@remembering(record=float, restore=float)
 def usual_cycle(
     name: str,
     parameters: Mapping[str, object],
@@ -104,13 +103,21 @@ def usual_cycle(
     ValueError
         If the pattern or a parameter is not known, or out of range.
     """
+    held = list(dict.fromkeys(replace(each, flame_reach=0.0) for each in props))
+    # The book is part of the key: which patterns there are depends on the packages installed.
+    return _usual(
+        name, parameters, tempo, held, pace or Pace(), patterns() if book is None else book
+    )
+
+
+@remembering(record=float, restore=float)
+def _usual(
+    name: str, parameters: Mapping[str, object], tempo: float, props: Sequence[Prop], limits: Pace,
+    book: Mapping[str, Pattern],
+) -> float:  # fmt: skip
     usual = cycle_beats(name, parameters, book)
-    limits, beats_per_second = pace or Pace(), tempo / 60.0
-    cases = [
-        (prop, laws)
-        for prop in dict.fromkeys(replace(each, flame_reach=0.0) for each in props)
-        for laws in _laws(name, parameters, prop, book)
-    ]
+    beats_per_second = tempo / 60.0
+    cases = [(prop, laws) for prop in props for laws in _laws(name, parameters, prop, book)]
 
     def holds(prop: Prop, laws: Laws, share: float) -> bool:
         return _holds(laws(usual * share), prop, beats_per_second, limits)

@@ -118,7 +118,7 @@ def stretches(
     )
 
 
-# --- the same stretch is looked at once ---
+# --- results by stretch ---
 
 Q = TypeVar("Q", bound=Callable[..., list[Least]])
 _TOGETHER = 64  # stretches searched at a time
@@ -134,16 +134,17 @@ def _by_stretch(work: Q) -> Q:
 
     @wraps(work)
     def found(*given: Any, **named: Any) -> list[Least]:
-        *courses, edges = given
+        *trajectories, edges = given
         pairs = list(pairwise(edges))
 
         def searched(missing: list[int]) -> list[Least]:
             out: list[Least] = []
             for run in _runs(missing):
-                out += work(*courses, [*(pairs[k][0] for k in run), pairs[run[-1]][1]], **named)
+                some = [*(pairs[k][0] for k in run), pairs[run[-1]][1]]
+                out += work(*trajectories, some, **named)
             return out
 
-        contents = [_content(courses, named, low, high) for low, high in pairs]
+        contents = [_content(trajectories, named, low, high) for low, high in pairs]
         return kept_each(work.__name__, contents, searched, record=_record, restore=_restored)
 
     return cast("Q", found)
@@ -162,13 +163,12 @@ def _runs(indices: Sequence[int]) -> Iterator[list[int]]:
 
 
 def _content(
-    courses: Sequence[Any], named: Mapping[str, Any], low: float, high: float
+    trajectories: Sequence[Any], named: Mapping[str, Any], low: float, high: float
 ) -> tuple[Any, ...]:
     within: list[Any] = [low, high]
-    for course in courses:
-        trajectory, prop = course if isinstance(course, tuple) else (course, None)
-        known = isinstance(trajectory, Trajectory)
-        within += [trajectory.part(low, high) if known else trajectory, prop]
+    within += [
+        each.part(low, high) if isinstance(each, Trajectory) else each for each in trajectories
+    ]
     for name, value in sorted(named.items()):
         if isinstance(value, Carriage):
             within += [name, value.part(low, high)]
@@ -244,7 +244,6 @@ def pull_left(
     return _least(cut, value, slope, PULL_ERROR, 0.0)
 
 
-@_by_stretch
 def body_gap(
     trajectory: Trajectory,
     edges: Sequence[float],
@@ -258,10 +257,22 @@ def body_gap(
 
     The body is upright unless a carriage is given.
     """
+    shape = shape_of(prop, _frame_rates(trajectory, edges))
+    return _body_gaps(trajectory, edges, shape=shape, body=body, near=near, carriage=carriage)
+
+
+@_by_stretch
+def _body_gaps(
+    trajectory: Trajectory,
+    edges: Sequence[float],
+    *,
+    shape: Sequence[Solid],
+    body: Body,
+    near: float,
+    carriage: Carriage | None,
+) -> list[Least]:
     carriage = carriage or Carriage(body=body)
     cut = stretches(trajectory, edges, at=carriage.edges)
-    (frame,) = cut.columns("frame_rate")
-    shape = shape_of(prop, frame)
     capsules = body.capsules
     radii = np.array([capsule.radius for capsule in capsules])[:, None]
     gives = carriage.capsule_speeds(cut.start, cut.end).max(axis=0)
@@ -280,7 +291,6 @@ def body_gap(
     return _least(cut, value, speeds_of(cut, shape) + gives, GAP_ERROR, near)
 
 
-@_by_stretch
 def props_gap(
     left: tuple[Trajectory, Prop], right: tuple[Trajectory, Prop], edges: Sequence[float]
 ) -> list[Least]:
@@ -288,17 +298,26 @@ def props_gap(
 
     A label is n·j + i for the left prop's body i of n and the right one's body j (`shape_of`).
     """
-    cuts = [stretches(trajectory, edges) for trajectory, _ in (left, right)]
+    shapes = tuple(shape_of(prop, _frame_rates(own, edges)) for own, prop in (left, right))
+    return _props_gaps(left[0], right[0], edges, shapes=shapes)
+
+
+@_by_stretch
+def _props_gaps(
+    left: Trajectory,
+    right: Trajectory,
+    edges: Sequence[float],
+    *,
+    shapes: tuple[tuple[Solid, ...], ...],
+) -> list[Least]:
+    cuts = [stretches(trajectory, edges) for trajectory in (left, right)]
     both = np.unique(np.concatenate([*(c.start for c in cuts), *(c.end for c in cuts)]))
     both = both[np.concatenate(([True], np.diff(both) > 1e-12))]
     start, end = both[:-1], both[1:]
     middle = (start + end) / 2
     slope = np.zeros(len(middle))
-    shapes = []
-    for cut, (_, prop) in zip(cuts, (left, right), strict=True):
-        shape = shape_of(prop, cut.columns("frame_rate")[0])
+    for cut, shape in zip(cuts, shapes, strict=True):
         slope += speeds_of(cut, shape)[np.searchsorted(cut.start, middle, side="right") - 1]
-        shapes.append(shape)
     group = np.searchsorted(cuts[0].edges, middle, side="right") - 1
     joint = Stretches(
         edges=cuts[0].edges, group=group.astype(np.int64), start=start, end=end, bounds=()
@@ -306,7 +325,7 @@ def props_gap(
     wholes = [_whole(shape) for shape in shapes]
 
     def value(t: Floats) -> tuple[Floats, Ints]:
-        states = [trajectory.at(t) for trajectory, _ in (left, right)]
+        states = [trajectory.at(t) for trajectory in (left, right)]
         # Balls that enclose the whole props: if they are apart, nothing else needs testing.
         middles = [
             state.hand + place * state.tether
@@ -320,6 +339,11 @@ def props_gap(
         return gaps, labels
 
     return _least(joint, value, slope, GAP_ERROR, 0.0)
+
+
+def _frame_rates(trajectory: Trajectory, edges: Sequence[float]) -> Floats:
+    """Bounds of the whole span: a prop has one shape in it, whichever of its stretches are searched."""
+    return np.array([each.frame_rate for *_, each in trajectory.pieces(edges[0], edges[-1])])
 
 
 def shape_of(prop: Prop, frame_rate: Floats) -> tuple[Solid, ...]:

@@ -345,7 +345,7 @@ def _linked(
     limits: LinkLimits | None,
     obstacles: Around | None,
 ) -> FoundLink:
-    """The link between two packed states; cached, since shows are restaged many times while fixes are sought."""
+    """The link between two packed states; kept, since shows are restaged many times while mends are sought."""
     return kept(
         "link",
         (start_state, end_state, beats, space, limits, obstacles),

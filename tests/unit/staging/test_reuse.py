@@ -6,6 +6,7 @@ Reference: the same show staged from nothing.
 import numpy as np
 import pytest
 
+from sequencer.errors import InputError
 from sequencer.planning.restaging import changed_values, restaged
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
@@ -106,6 +107,18 @@ def test_with_a_pattern_file_nothing_is_taken(before, tmp_path):
     second = staged(read, SONG, before=first)
     for one, two in zip(first.dancers, second.dancers, strict=True):
         assert one.trajectories["right"] is not two.trajectories["right"]
+
+
+def test_a_pattern_file_that_is_left_out_is_missed(tmp_path):
+    (tmp_path / "more.yaml").write_text(
+        "patterns: {wide: {law: orbit, set: {ratio: 1}}}\n", encoding="utf-8"
+    )
+    text = SHOW.replace("patterns:\n", "pattern_files: [more.yaml]\npatterns:\n").replace(
+        "pattern: slow", "pattern: wide"
+    )
+    first = staged(show_from_document(parse_document(text, str(tmp_path / "s.yaml"))), SONG)
+    with pytest.raises(InputError, match="pattern 'wide' is not known"):
+        restaged(first, [(("pattern_files",), None)])
 
 
 def _parts(document):

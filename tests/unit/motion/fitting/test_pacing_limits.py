@@ -51,12 +51,11 @@ def chosen(monkeypatch, able, props=(POI,), pace=None, tempo=90.0):
         asked.append((prop, k, beats, beats_per_second, limits))
         return any(beats == pytest.approx(3 * share) for share in able[prop][k])
 
+    # Its parts are replaced: what is kept must not be asked, nor told.
+    monkeypatch.setattr(pacing, "_usual", getattr(pacing._usual, "__wrapped__", pacing._usual))
     monkeypatch.setattr(pacing, "_laws", laws)
     monkeypatch.setattr(pacing, "_holds", holds)
-    # Its parts are replaced: what is kept must not be asked, nor told.
-    beats = usual_cycle.__wrapped__(
-        "it", {"a": 1}, tempo=tempo, props=props, pace=pace, book="book"
-    )
+    beats = usual_cycle("it", {"a": 1}, tempo=tempo, props=props, pace=pace, book="book")
     return beats / 3, asked
 
 

@@ -89,6 +89,8 @@ def asked(monkeypatch):
     """What `_least` is given, instead of a search."""
     given = []
     monkeypatch.setattr(feasibility, "_least", lambda *each: given.append(each) or [])
+    for name in ("_body_gaps", "_props_gaps"):  # nothing is kept of an invented search
+        monkeypatch.setattr(feasibility, name, getattr(feasibility, name).__wrapped__)
     return given
 
 
@@ -207,10 +209,7 @@ def test_pull_is_given_its_value_and_slope(asked):
 def test_own_body_is_given_its_value_and_slope(asked, prop, carriage):
     """The least of all solids against all capsules, segment by segment; slopes of prop and body add up."""
     own = Drawn(4, about=(0.15, 0.1, 1.2))
-    assert (
-        body_gap.__wrapped__(own, [0.25, 5.0], prop=prop, body=BODY, carriage=carriage, near=0.1)
-        == []
-    )
+    assert body_gap(own, [0.25, 5.0], prop=prop, body=BODY, carriage=carriage, near=0.1) == []
     ((cut, value, slope, error, enough),) = asked
     body = carriage or Carriage(body=BODY)
     sway = body.capsule_speeds(cut.start, cut.end).max(axis=0)
@@ -237,7 +236,7 @@ def test_own_body_is_given_its_value_and_slope(asked, prop, carriage):
 
 
 def test_own_body_is_near_at_nothing_unless_said(asked):
-    body_gap.__wrapped__(Drawn(4), [0.25, 5.0], prop=POI, body=BODY)
+    body_gap(Drawn(4), [0.25, 5.0], prop=POI, body=BODY)
     assert asked[0][4] == 0.0
 
 
@@ -245,7 +244,7 @@ def test_own_body_is_near_at_nothing_unless_said(asked):
 def test_both_props_are_given_their_value_and_slope(asked, left, right):
     """Cut where either changes, slopes of both added; gaps by segments where the balls about both are near."""
     one, two = Drawn(5), Drawn(6, cuts=(0.0, 1.7 + 5e-13, 2.0, 4.5, 6.0))
-    assert props_gap.__wrapped__((one, left), (two, right), [0.25, 3.0, 5.0]) == []
+    assert props_gap((one, left), (two, right), [0.25, 3.0, 5.0]) == []
     ((cut, value, slope, error, enough),) = asked
     assert_allclose(cut.start, [0.25, 1.7, 2.0, 3.0, 3.25, 4.5], atol=1e-11)
     assert_allclose(cut.end, [1.7, 2.0, 3.0, 3.25, 4.5, 5.0], atol=1e-11)
@@ -281,14 +280,14 @@ def test_props_far_apart_are_told_by_their_balls(asked):
     """Balls about the whole props, by hand: a poi's about 0.265 with 0.275, for a rope 10 mm and a head of 40 mm."""
     poi = Prop(length=0.5, mass=0.2, wick_radius=0.04)
     states = Still((0.0, 0.0, 1.0)), Still((2.0, 0.0, 1.0))
-    props_gap.__wrapped__((states[0], poi), (states[1], poi), [0.0, 1.0])
+    props_gap((states[0], poi), (states[1], poi), [0.0, 1.0])
     found, labels = asked[0][1](np.array([0.5]))
     assert found[0] == pytest.approx(2.0 - 2 * 0.275)
     assert labels.tolist() == [0]
     # beside each other at 56 cm: their balls are 1 cm apart, from which on the heads themselves are looked at
     for off, gap in ((0.5601, 0.0101), (0.5599, 0.5599 - 0.08)):
         asked.clear()
-        props_gap.__wrapped__((Still((0, 0, 1)), poi), (Still((off, 0, 1)), poi), [0.0, 1.0])
+        props_gap((Still((0, 0, 1)), poi), (Still((off, 0, 1)), poi), [0.0, 1.0])
         assert asked[0][1](np.array([0.5]))[0][0] == pytest.approx(gap)
 
 
