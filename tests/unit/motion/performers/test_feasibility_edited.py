@@ -1,0 +1,44 @@
+"""A flat prop whose way about its axis is not proven everywhere: an edit says what a check from nothing says."""
+
+import numpy as np
+
+from sequencer import kept
+from sequencer.geometry.bodies import SIDES
+from sequencer.motion.performers.feasibility import _frame_rates, props_gap
+from tests.unit.checks.dance.solo import stage
+
+FAN = "{kind: fan, length: 0.4, wicks: 5}"
+FIRST = "".join(
+    f"  - {{from: {bar}.1, pattern: pro-bend-4, cycle: 4, beats: 4, timing: together, with: {{across: -0.3}}}}\n"
+    for bar in (2,)
+)
+MORE = "  - {from: 3.1, pattern: anti-bend-5, cycle: 4, beats: 4, with: {across: -0.3}}\n"
+
+
+class Nothing:
+    """Keeps nothing."""
+
+    def get(self, _key):
+        return None
+
+    def put(self, _key, _record):
+        pass
+
+
+def gaps(show):
+    """Of both props from each other, over each span of the right hand."""
+    dancer = show.dancers[0]
+    left, right = ((dancer.trajectories[side], dancer.props[side]) for side in SIDES)
+    edges = [right[0].spans[0].start, *(span.end for span in right[0].spans)]
+    proven = np.all(np.isfinite(_frame_rates(right[0], edges)))
+    return proven, props_gap(left, right, edges)
+
+
+def test_a_fan_has_one_shape_whatever_was_known_before(monkeypatch):
+    proven, _ = gaps(stage(FIRST, held=FAN))
+    assert proven
+    proven, said = gaps(stage(FIRST + MORE, held=FAN))
+    assert not proven, "now it is looked at in its envelope"
+    monkeypatch.setattr(kept, "_STORE", Nothing())
+    kept._MEMORY.clear()
+    assert repr(said) == repr(gaps(stage(FIRST + MORE, held=FAN))[1])  # nan is nan
