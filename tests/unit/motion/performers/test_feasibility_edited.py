@@ -9,10 +9,10 @@ from tests.unit.checks.dance.solo import stage
 
 FAN = "{kind: fan, length: 0.4, wicks: 5}"
 FIRST = "".join(
-    f"  - {{from: {bar}.1, pattern: pro-bend-4, cycle: 4, beats: 4, timing: together, with: {{across: -0.3}}}}\n"
+    f"  - {{from: {bar}.1, pattern: pro-bend-4, cycle: 4, beats: 4, timing: together, with: {{across: -0.3, ahead: 0, up: 0, hand_radius: 0.2}}}}\n"
     for bar in (2,)
 )
-MORE = "  - {from: 3.1, pattern: anti-bend-5, cycle: 4, beats: 4, with: {across: -0.3}}\n"
+MORE = "  - {from: 3.1, pattern: anti-bend-5, cycle: 4, beats: 4, with: {across: -0.3, ahead: 0, up: 0, hand_radius: 0.2}}\n"
 
 
 class Nothing:
