@@ -117,21 +117,6 @@ def sampled_distance(first, second, beats):
     return out
 
 
-TOGETHER = {  # tests that share what takes seconds to make: a browser, the printed round, what hearing loads
-    "browser": ("browser/",),
-    "sheets": ("unit/outputs/sheets/", "golden/", "property/test_sheets.py"),
-    "hearing": ("unit/listening/", "reference/test_hearing", "reference/test_demo_track.py", "unit/outputs/sound/"),
-}  # fmt: skip
-
-
-def pytest_collection_modifyitems(items):
-    """Keep the tests of a file, or of files that belong together, with one worker."""
-    for item in items:
-        path = item.path.relative_to(Path(__file__).parent).as_posix()
-        names = (name for name, places in TOGETHER.items() if path.startswith(places))
-        item.add_marker(pytest.mark.xdist_group(next(names, path)))
-
-
 @pytest.fixture(scope="session", autouse=True)
 def own_cache(tmp_path_factory):
     """What is heard and searched here is not mixed with what the developer keeps; all workers share it."""
