@@ -124,7 +124,7 @@ def sequence(seed, first):
 
 
 def test_an_edit_of_every_kind_says_what_a_check_from_nothing_says(monkeypatch):
-    draw = random.Random(0)  # noqa: S311  # no secret
+    draw = random.Random(5)  # noqa: S311  # no secret
     show = first_show()
     values = show.read.document.values
     for kind in KINDS:
