@@ -36,9 +36,7 @@ T = TypeVar("T")
 P = ParamSpec("P")
 
 MOST_IN_MEMORY = 100_000  # results of one process; the one used longest ago goes first
-MOST_ON_DISK = (
-    200 * 2**20
-)  # [bytes] of the database; beyond this the older half of its results goes
+MOST_ON_DISK = 200 * 2**20  # [bytes]; beyond this the older half of the results goes
 BUNDLE = 200  # results that are written together, at most
 OFTEN_ENOUGH = 2.0  # [s] that a result waits to be written if more are computed after it
 # Code and data that results depend on, and the libraries behind it.

@@ -8,13 +8,13 @@ import random
 
 import pytest
 
-from sequencer import kept
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.planning.restaging import changed_values, restaged
 from sequencer.show.document import Document, parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
+from tests.nothing_kept import nothing_kept
 from tests.songs import even_song
 
 SONG = even_song(44)
@@ -74,23 +74,10 @@ KINDS = {  # of an edit: where, and what may be written there
 }  # fmt: skip
 
 
-class Nothing:
-    """Keeps nothing."""
-
-    def get(self, _key):
-        return None
-
-    def put(self, _key, _record):
-        pass
-
-
-def from_nothing(document, values, monkeypatch):
-    """The show of some values, and its report, with nothing kept."""
-    with monkeypatch.context() as patch:
-        patch.setattr(kept, "_STORE", Nothing())
-        patch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
-        patch.setattr(kept, "_DIGESTS", {})
-        fresh = Document(document.file, values, document.places, document.keys)
+def from_nothing(document, values):
+    """The report of a show with some values, staged and checked with nothing kept."""
+    fresh = Document(document.file, values, document.places, document.keys)
+    with nothing_kept():
         return checked(staged(show_from_document(fresh), SONG))
 
 
@@ -123,7 +110,7 @@ def sequence(seed, first):
     return said, values
 
 
-def test_an_edit_of_every_kind_says_what_a_check_from_nothing_says(monkeypatch):
+def test_an_edit_of_every_kind_says_what_a_check_from_nothing_says():
     draw = random.Random(5)  # noqa: S311  # no secret
     show = first_show()
     values = show.read.document.values
@@ -136,7 +123,7 @@ def test_an_edit_of_every_kind_says_what_a_check_from_nothing_says(monkeypatch):
             "prop",
             "rules",
         ):  # from nothing takes a second or two
-            assert same(said, from_nothing(show.read.document, values, monkeypatch)), kind
+            assert same(said, from_nothing(show.read.document, values)), kind
 
 
 def first_show():
@@ -144,7 +131,7 @@ def first_show():
 
 
 @pytest.mark.parametrize("seed", [1])
-def test_a_sequence_of_edits_ends_as_a_check_from_nothing(seed, monkeypatch):
+def test_a_sequence_of_edits_ends_as_a_check_from_nothing(seed):
     show = first_show()
     said, values = sequence(seed, show)
-    assert same(said, from_nothing(show.read.document, values, monkeypatch))
+    assert same(said, from_nothing(show.read.document, values))

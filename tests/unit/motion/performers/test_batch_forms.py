@@ -122,7 +122,7 @@ def beats_for(law, draw):
     return np.array([*knots, *draw.uniform(-30.0, 30.0, 12 - len(knots) % 12)])
 
 
-def same(laws, which, beats):
+def assert_same(laws, which, beats):
     seen = Laws(laws).at(which, beats)
     for k in np.unique(which):
         own = laws[k].at(beats[which == k])
@@ -140,10 +140,12 @@ def test_every_form_by_itself_and_among_the_others():
     which = np.concatenate([np.full(6, k) for k in range(len(laws))])
     beats = draw.uniform(-30.0, 30.0, len(which))
     order = draw.permutation(len(which))
-    same(laws, which[order], beats[order])
+    assert_same(laws, which[order], beats[order])
     plain = [law for law in laws if isinstance(law, ComposedLaw)]
     own = [beats_for(law, draw) for law in plain]
-    same(plain, np.repeat(np.arange(len(plain)), [len(each) for each in own]), np.concatenate(own))
+    assert_same(
+        plain, np.repeat(np.arange(len(plain)), [len(each) for each in own]), np.concatenate(own)
+    )
 
 
 KNOTS = ((0, 16), (0, 8, 16), (0, 4, 7, 16), (0, 2, 16))

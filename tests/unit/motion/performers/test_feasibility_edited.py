@@ -2,9 +2,9 @@
 
 import numpy as np
 
-from sequencer import kept
 from sequencer.geometry.bodies import SIDES
 from sequencer.motion.performers.feasibility import _frame_rates, props_gap
+from tests.nothing_kept import nothing_kept
 from tests.unit.checks.dance.solo import stage
 
 FAN = "{kind: fan, length: 0.4, wicks: 5}"
@@ -13,16 +13,6 @@ FIRST = "".join(
     for bar in (2,)
 )
 MORE = "  - {from: 3.1, pattern: anti-bend-5, cycle: 4, beats: 4, with: {across: -0.3, ahead: 0, up: 0, hand_radius: 0.2}}\n"
-
-
-class Nothing:
-    """Keeps nothing."""
-
-    def get(self, _key):
-        return None
-
-    def put(self, _key, _record):
-        pass
 
 
 def gaps(show):
@@ -34,11 +24,11 @@ def gaps(show):
     return proven, props_gap(left, right, edges)
 
 
-def test_a_fan_has_one_shape_whatever_was_known_before(monkeypatch):
+def test_a_fan_has_one_shape_whatever_was_known_before():
     proven, _ = gaps(stage(FIRST, held=FAN))
     assert proven
     proven, said = gaps(stage(FIRST + MORE, held=FAN))
     assert not proven, "now it is looked at in its envelope"
-    monkeypatch.setattr(kept, "_STORE", Nothing())
-    kept._MEMORY.clear()
-    assert repr(said) == repr(gaps(stage(FIRST + MORE, held=FAN))[1])  # nan is nan
+    with nothing_kept():
+        anew = gaps(stage(FIRST + MORE, held=FAN))[1]
+    assert repr(said) == repr(anew)  # nan is nan

@@ -1,0 +1,27 @@
+"""A check from nothing: neither memory nor disk knows any result."""
+
+from contextlib import contextmanager
+
+import pytest
+
+from sequencer import kept
+
+
+class _Nothing:
+    """A store that keeps nothing."""
+
+    def get(self, _key):
+        return None
+
+    def put(self, _key, _record):
+        pass
+
+
+@contextmanager
+def nothing_kept():
+    """A context in which every result is computed."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(kept, "_STORE", _Nothing())
+        patch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
+        patch.setattr(kept, "_DIGESTS", {})
+        yield
