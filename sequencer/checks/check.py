@@ -7,16 +7,14 @@ Another package adds its checks through an entry point of the group `sequencer.c
 import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from typing import Literal, get_args
 
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.cautions import CONDITIONS, Condition
 from sequencer.findings import SEVERITIES, Severity
-from sequencer.staging.results import result_of
+from sequencer.staging.results import PARTS, Part, result_of
 from sequencer.staging.staged import Staged
 
 Codes = Mapping[str, tuple[Severity, ...]]
-Part = Literal["trajectories", "places"]  # how hands and props move; where people stand and walk
 _KEBAB = re.compile(r"[a-z]+(-[a-z0-9]+)*")
 
 
@@ -38,8 +36,8 @@ class Check:
     cautions: Mapping[str, Condition] = field(default_factory=dict)
     of_fuel: tuple[str, ...] = ()  # codes listed on the fuel keeper's sheet
     after: tuple[str, ...] = ()  # names of checks whose findings it uses (`registry.found_by`)
-    # a change to one of these can change its findings
-    depends_on: tuple[Part, ...] = get_args(Part)
+    # a change to one of these can change its outcome; what belongs to no part, such as the cast, always can
+    depends_on: tuple[Part, ...] = PARTS
     progress: str = ""  # shown while it runs; "checking" and its name if empty
     share: float = 0.0  # of the running time of all checks
     on_request: bool = False  # runs only on request, as `check --danced` does
@@ -62,8 +60,8 @@ class Check:
             )
         if not set(self.cautions.values()) <= set(CONDITIONS):
             raise ValueError(f"check {self.name!r}: conditions are some of {CONDITIONS}")
-        if not set(self.depends_on) <= set(get_args(Part)):
-            raise ValueError(f"check {self.name!r} depends on some of {get_args(Part)}")
+        if not set(self.depends_on) <= set(PARTS):
+            raise ValueError(f"check {self.name!r} depends on some of {PARTS}")
 
     @property
     def words(self) -> str:

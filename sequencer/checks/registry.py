@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from functools import cache, partial
 
-from sequencer.checks.check import Check, Part
+from sequencer.checks.check import Check
 from sequencer.checks.dance import feasible, joins, listen_again, travel
 from sequencer.checks.distances import drift, keeping_clear
 from sequencer.checks.fire import (
@@ -27,6 +27,7 @@ from sequencer.checks.fire import (
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.cautions import Condition
 from sequencer.plugins import Plugin, blamed, plugins
+from sequencer.staging.results import Part
 from sequencer.staging.staged import Staged
 
 CHECK_PLUGINS = "sequencer.checks"

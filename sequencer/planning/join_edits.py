@@ -7,11 +7,13 @@ its beats and adds an entry between the two, so that nothing after it moves.
 from dataclasses import dataclass
 from typing import Any
 
-from sequencer.checks.dance.joins import Joint, Meeting, meetings
+from sequencer.checks.dance.joins import Joint, Meeting, meetings, performers_blocks
 from sequencer.geometry.bodies import Side
+from sequencer.motion.performers.dancer import Dancer
 from sequencer.planning.join_remedies import Remedy, remedies_for
 from sequencer.show.editing import Change, Insertion
 from sequencer.show.model import Entry, Step
+from sequencer.staging.results import result_of
 from sequencer.staging.staged import Block, Path, Staged
 
 LEAST_LEFT = 1.0  # [beats] that a block must keep when it gives beats to a link
@@ -29,13 +31,15 @@ class Edit:
 
 def failing(show: Staged) -> list[Meeting]:
     """Every boundary that does not join, by beat."""
-    bad = [
-        meeting
-        for dancer in show.dancers
-        for meeting in meetings(show, dancer)
-        if not meeting.joins()
-    ]
+    bad = [meeting for dancer in show.dancers for meeting in _failing(show, dancer)]
     return sorted(bad, key=lambda meeting: meeting.beat)
+
+
+def _failing(show: Staged, dancer: Dancer) -> list[Meeting]:
+    key = performers_blocks("failing", show, dancer)
+    return result_of(
+        show, key, lambda: [each for each in meetings(show, dancer) if not each.joins()]
+    )
 
 
 def edits_for(show: Staged, joint: Joint) -> list[Edit]:

@@ -8,6 +8,7 @@ from typing import Any
 from sequencer.show.editing import Change, Insertion
 from sequencer.show.reading import show_from_document
 from sequencer.staging.moments import Moments
+from sequencer.staging.parts import carry_results
 from sequencer.staging.staged import Staged
 from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.timeline import staged
@@ -45,7 +46,9 @@ def restaged(
     dancers = tuple(
         replace(dancer, floor=floor_path(read, dancer.name, places)) for dancer in show.dancers
     )
-    return replace(show, show=read.show, read=read, standings=places, dancers=dancers)
+    after = replace(show, show=read.show, read=read, standings=places, dancers=dancers)
+    carry_results(show, after)
+    return after
 
 
 def changed_values(

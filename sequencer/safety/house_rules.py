@@ -24,7 +24,7 @@ from sequencer.facts.rule_book import RuleBook, rule_book
 from sequencer.facts.rule_kinds import Kind
 from sequencer.facts.sources import Source
 from sequencer.show.document import Document, PathKey, read_document
-from sequencer.staging.results import once_per_show
+from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
 from sequencer.units import VOLUMES, quantity
 
@@ -34,7 +34,7 @@ _OVERRIDE_KEYS = ("reference", "by", "reason")
 _YES = {"true": True, "yes": True, "false": False, "no": False}
 
 
-@once_per_show
+@once_per_show_with()
 def rules_of(show: Staged) -> RuleBook:
     """Rules in force for a show: the default, its profiles, and its own rules files.
 

@@ -12,11 +12,18 @@ from sequencer.safety.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_o
 from sequencer.safety.house_rules import rules_of
 from sequencer.safety.posting import PostArea, Posting, propose_posts
 from sequencer.safety.watching import Duty, WatchPlan, watch_plan
-from sequencer.staging.results import once_per_show
+from sequencer.staging.results import Part, once_per_show_with
 from sequencer.staging.staged import Staged
 
 POST_ROOM = 3.0  # [m] beyond the performers' reach within which posts are sought
 KNEE = 0.5  # [m] anything taller hides a performer from the knee up; a design choice
+PLAN_PARTS: tuple[Part, ...] = (
+    "places",
+    "burns",
+    "venue",
+    "crew",
+    "fire",
+)  # that a safety plan depends on
 _SOAK = ("soak-seconds", "spin-off-seconds")
 
 
@@ -37,7 +44,7 @@ class SafetyPlan:
     lighting: tuple[Lighting, ...]  # by start
 
 
-@once_per_show
+@once_per_show_with(*PLAN_PARTS)
 def safety_plan(show: Staged) -> SafetyPlan:
     """The safety plan of a staged show.
 

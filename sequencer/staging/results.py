@@ -1,14 +1,42 @@
 """Results computed from a show, cached with that show so that nothing is computed twice.
 
 A show is frozen and its laws are pure, so a result holds as long as the show does. Results are no part of
-it: a copy with a change (`dataclasses.replace`) and one sent to another process start without any.
+it: a copy with a change (`dataclasses.replace`) and one sent to another process start without any. A show staged
+again after a change takes over those whose key says that they still hold (parts.py).
 """
 
 from collections.abc import Callable, Hashable
 from functools import wraps
-from typing import Any, Protocol, TypeVar, cast
+from typing import Any, Literal, NamedTuple, Protocol, TypeVar, cast, get_args
 
 T = TypeVar("T")
+Part = Literal[
+    "trajectories",  # blocks, and how hands and props move
+    "bodies",  # bodies with their postures, and props
+    "places",  # where people stand and walk
+    "burns",  # who is lit, and when
+    "venue",
+    "crew",
+    "fire",  # fuel, flame and burning times
+]
+PARTS: tuple[Part, ...] = get_args(Part)
+
+
+class OfParts(NamedTuple):
+    """Key of a result that holds as long as some parts of a show stay the same."""
+
+    work: Hashable  # what computes it
+    depends_on: tuple[
+        Part, ...
+    ]  # none: it holds as long as all that belongs to no part stays the same
+
+
+class OfPerformer(NamedTuple):
+    """Key of a result about one performer's dance that does not depend on where they stand."""
+
+    what: str
+    who: str
+    besides: Hashable = None  # anything else that it depends on
 
 
 class Results(dict[Hashable, Any]):
@@ -56,3 +84,24 @@ def once_per_show(work: Callable[[S], T]) -> Callable[[S], T]:
         return result_of(show, work, lambda: work(show))
 
     return once
+
+
+def once_per_show_with(*parts: Part) -> Callable[[Callable[[S], T]], Callable[[S], T]]:
+    """Decorator like `once_per_show`, for a result that depends on some parts of a show only.
+
+    Parameters
+    ----------
+    *parts : Part
+        Everything that belongs to no part may always be used.
+    """
+
+    def decorator(work: Callable[[S], T]) -> Callable[[S], T]:
+        key = OfParts(work, parts)
+
+        @wraps(work)
+        def once(show: S) -> T:
+            return result_of(show, key, lambda: work(show))
+
+        return once
+
+    return decorator

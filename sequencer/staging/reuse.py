@@ -37,7 +37,7 @@ def unchanged(
     """
     if before.read is None or _vocabulary(read) != _vocabulary(before.read):
         return {}
-    if _from_files(read) or _from_files(before.read) or not _same_count(tempo, before.tempo):
+    if _from_files(read) or _from_files(before.read) or not same_count(tempo, before.tempo):
         return {}  # a pattern file may have changed since
     old = _dances(before.show, before.blocks, before.lit)
     new = _dances(read.show, blocks, lit)
@@ -52,7 +52,8 @@ def _from_files(read: ReadShow) -> bool:
     return "pattern_files" in read.document.values
 
 
-def _same_count(first: TempoMap, second: TempoMap) -> bool:
+def same_count(first: TempoMap, second: TempoMap) -> bool:
+    """Whether two tempo maps give every beat the same second and the same position."""
     return (
         np.array_equal(first.times, second.times)
         and (first.first, first.bars, first.metre) == (second.first, second.bars, second.metre)

@@ -26,6 +26,7 @@ from sequencer.staging.counted_song import as_counted
 from sequencer.staging.dances import fitted_blocks
 from sequencer.staging.expansion import expanded
 from sequencer.staging.moments import Moments
+from sequencer.staging.parts import carry_results, files_beside
 from sequencer.staging.reuse import unchanged
 from sequencer.staging.staged import Block, Lit, Staged, Standing
 from sequencer.staging.standings import floor_path, standings
@@ -46,7 +47,8 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
     song : Song
         The analysed song; the show's corrections are applied here.
     before : Staged, optional
-        An earlier staging of the same file: performers whose dance is still the same are taken from it.
+        An earlier staging of the same file: performers whose dance is still the same are taken from it,
+        and results that still hold.
 
     Raises
     ------
@@ -69,7 +71,7 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
     last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])
     stood = standings(read, moments, last)
     known = unchanged(before, read, tempo, blocks, lit) if before else {}
-    return Staged(
+    show = Staged(
         file=read.document.file,
         show=read.show,
         song=song,
@@ -88,6 +90,10 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
         read=read,
         heard=heard,
     )
+    files_beside(show)  # before any of them is read
+    if before is not None:
+        carry_results(before, show)
+    return show
 
 
 class _CycleBeats:

@@ -7,6 +7,7 @@ become findings: at most one of each kind for a block and hand. A tether that co
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from math import inf, isfinite, pi
 
 import numpy as np
@@ -35,6 +36,7 @@ from sequencer.motion.props.tension import GRAVITY, TautTempo, hand_work, lowest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.model import Step
 from sequencer.staging.dances import dance_of
+from sequencer.staging.results import OfPerformer, result_of
 from sequencer.staging.staged import Staged
 
 _SOURCE = "docs/motion.md, section 6"
@@ -155,21 +157,27 @@ def feasible(show: Staged, *, limits: FeasibilityLimits | None = None) -> Outcom
     findings: list[Finding] = []
     for dancer in show.dancers:
         case = _Case(show=show, dancer=dancer, limits=limits or limits_of(show))
-        for side in SIDES:
-            if side in dancer.trajectories:
-                if dancer.props[side].flexible:
-                    findings += _slack(case, side)
-                    findings += _drawn(case, side)
-                findings += _reach(case, side)
-                findings += _own_body(case, side)
-                findings += _pace(case, side)
-        findings += _tangles(case)
-        findings += _long_props(case)
+        key = OfPerformer("feasible", dancer.name, case.limits)
+        findings += result_of(show, key, partial(_of_performer, case))
         findings += _other_cycles(case)
     rigid = any(not prop.flexible for each in show.dancers for prop in each.props.values())
     return Outcome(
         findings=tuple(_merged(findings)), not_checked=_NOT_CHECKED + (RIGID if rigid else ())
     )
+
+
+def _of_performer(case: _Case) -> list[Finding]:
+    """All findings that depend on nothing but one performer's dance."""
+    findings: list[Finding] = []
+    for side in SIDES:
+        if side in case.dancer.trajectories:
+            if case.dancer.props[side].flexible:
+                findings += _slack(case, side)
+                findings += _drawn(case, side)
+            findings += _reach(case, side)
+            findings += _own_body(case, side)
+            findings += _pace(case, side)
+    return findings + _tangles(case) + _long_props(case)
 
 
 def _other_cycles(case: _Case) -> list[Finding]:
@@ -561,7 +569,7 @@ CHECK = Check(
         "tether-slack": ("stop", "warn", "note"),
         "too-fast-to-dance": ("warn",),
     },
-    depends_on=("trajectories",),
+    depends_on=("trajectories", "bodies", "burns"),
     progress="checking tethers and reach",
     share=0.1,
 )

@@ -6,6 +6,7 @@ blocks do not touch, the link that fills the gap is checked against the same lim
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from functools import partial
 from itertools import pairwise
 from typing import Any
 
@@ -28,6 +29,7 @@ from sequencer.motion.trajectories.link_limits import (
 )
 from sequencer.motion.trajectories.links import LinkLaw, out_of_reach, pace_broken
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.staging.results import OfPerformer, result_of
 from sequencer.staging.staged import Block, Staged
 from sequencer.timing.position import TOUCH
 
@@ -90,11 +92,24 @@ def joins(show: Staged) -> Outcome:
     findings: list[Finding] = []
     mendable: list[Mendable] = []
     for dancer in show.dancers:
-        failing = _unjoined(show, joints(show, dancer))
-        findings += [each.finding for each in failing] + _links(show, dancer)
+        failing, links = result_of(
+            show, performers_blocks("joins", show, dancer), partial(_of_performer, show, dancer)
+        )
+        findings += [each.finding for each in failing] + links
         mendable += failing
     findings.sort(key=lambda finding: (finding.start or 0.0, finding.who))
     return Outcome(findings=tuple(findings), mendable=tuple(mendable))
+
+
+def performers_blocks(what: str, show: Staged, dancer: Dancer) -> OfPerformer:
+    """Key of a result about one performer's blocks and where they stand in the file."""
+    return OfPerformer(
+        what, dancer.name, tuple(block.path for block in show.blocks_of(dancer.name))
+    )
+
+
+def _of_performer(show: Staged, dancer: Dancer) -> tuple[list[Mendable], list[Finding]]:
+    return _unjoined(show, joints(show, dancer)), _links(show, dancer)
 
 
 def joints(show: Staged, dancer: Dancer, *, tolerances: Tolerances | None = None) -> list[Joint]:
@@ -303,7 +318,7 @@ CHECK = Check(
         "needs-a-shift": ("stop",),
         "wrong-way-round": ("stop",),
     },
-    depends_on=("trajectories",),
+    depends_on=("trajectories", "bodies"),
     progress="checking joins",
     share=0.1,
 )

@@ -183,6 +183,6 @@ CHECK = Check(
         "walks-too-fast": ("warn",),
         "wheels-without-hands": ("note",),
     },
-    depends_on=("places",),
+    depends_on=("bodies", "places"),
     progress="checking distances",
 )

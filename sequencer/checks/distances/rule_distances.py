@@ -6,7 +6,7 @@ from types import MappingProxyType
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.facts.rule_book import RuleBook
 from sequencer.safety.house_rules import rules_of
-from sequencer.staging.results import once_per_show
+from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
 
 _FIELDS: Mapping[str, str] = MappingProxyType(
@@ -18,7 +18,7 @@ _FIELDS: Mapping[str, str] = MappingProxyType(
 )
 
 
-@once_per_show
+@once_per_show_with()
 def required_distances(show: Staged) -> Requirements:
     """Distances that a show must keep by the rules in force for it.
 

@@ -123,6 +123,6 @@ CHECK = Check(
         "exits-too-narrow": ("stop", "warn"),
     },
     cautions=MISSING,
-    depends_on=(),
+    depends_on=("burns", "venue"),
     progress=PROGRESS,
 )

@@ -15,7 +15,7 @@ from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
 from sequencer.safety.burning import PlannedBurn
-from sequencer.safety.safety_plan import refuel_rules, safety_plan
+from sequencer.safety.safety_plan import PLAN_PARTS, refuel_rules, safety_plan
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import clock_text
 
@@ -326,6 +326,6 @@ CHECK = Check(
     },
     cautions={"burn-reserve": "long-song", "burn-unknown": "missing", "burns-out": "long-song"},
     of_fuel=("burn-few-times", "burn-not-timed", "burn-reserve", "burn-unknown", "burns-out"),
-    depends_on=(),
+    depends_on=("trajectories", *PLAN_PARTS),
     progress=PROGRESS,
 )

@@ -11,7 +11,7 @@ from sequencer.checks.outcome import Outcome
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
-from sequencer.safety.safety_plan import safety_plan
+from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.safety.watching import Duty
 from sequencer.staging.staged import Staged
 from sequencer.units import counted
@@ -126,6 +126,6 @@ CHECK = Check(
     run=crew,
     codes={"crew-doubles": ("stop", "warn"), "too-few-safety": ("stop",)},
     cautions={"too-few-safety": "crew-short"},
-    depends_on=(),
+    depends_on=PLAN_PARTS,
     progress=PROGRESS,
 )

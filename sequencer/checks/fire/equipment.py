@@ -11,7 +11,7 @@ from sequencer.checks.fire.records import PROGRESS, rule_finding, where_lit
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
-from sequencer.safety.safety_plan import safety_plan
+from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.show.model import CrewMember
 from sequencer.staging.staged import Staged
 
@@ -120,6 +120,6 @@ CHECK = Check(
     name="equipment",
     run=equipment,
     codes={"equipment-missing": ("stop",), "post-without-equipment": ("warn",)},
-    depends_on=(),
+    depends_on=PLAN_PARTS,
     progress=PROGRESS,
 )

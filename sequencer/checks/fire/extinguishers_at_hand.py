@@ -25,7 +25,7 @@ from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.geometry.walking import NO_WAY, WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, closest, farthest
-from sequencer.safety.safety_plan import safety_plan
+from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
 
 
@@ -374,5 +374,6 @@ CHECK = Check(
         "extinguishers-few": ("stop",),
         "extinguishers-one-side": ("warn",),
     },
+    depends_on=("bodies", *PLAN_PARTS),
     progress=PROGRESS,
 )

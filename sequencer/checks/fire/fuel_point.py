@@ -23,7 +23,7 @@ from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, closest
-from sequencer.safety.safety_plan import safety_plan
+from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
 
 
@@ -152,5 +152,6 @@ CHECK = Check(
     codes={**BLANK, "fuel-point-close": ("stop",)},
     cautions=MISSING,
     of_fuel=("fuel-point-close",),
+    depends_on=("bodies", *PLAN_PARTS),
     progress=PROGRESS,
 )

@@ -24,6 +24,7 @@ from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.safety.house_rules import rules_of
+from sequencer.safety.safety_plan import PLAN_PARTS
 from sequencer.staging.staged import Staged
 
 
@@ -172,6 +173,6 @@ CHECK = Check(
     },
     cautions=MISSING,
     of_fuel=("fuel-class", "fuel-over-limit", "fuel-permit", "fuel-refused", "fuel-short"),
-    depends_on=(),
+    depends_on=PLAN_PARTS,
     progress=PROGRESS,
 )

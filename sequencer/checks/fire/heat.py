@@ -22,7 +22,7 @@ from sequencer.facts.radiation import point_source_flux
 from sequencer.findings import Finding
 from sequencer.motion.clearance.to_posts import Followed, closest
 from sequencer.safety.burning import known_fuel
-from sequencer.safety.safety_plan import safety_plan
+from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import resting_flame
 
@@ -190,5 +190,6 @@ CHECK = Check(
     name="heat",
     run=heat,
     codes={"audience-heat": ("stop",), "flame-understated": ("warn",)},
+    depends_on=("bodies", *PLAN_PARTS),
     progress=PROGRESS,
 )

@@ -14,8 +14,8 @@ from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding, Severity
 from sequencer.safety.burning import known_fuel
-from sequencer.safety.safety_plan import safety_plan
-from sequencer.staging.results import once_per_show
+from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
+from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
 
 LITRE = 1e-3  # [m³]
@@ -45,7 +45,7 @@ class Night:
     ages: Mapping[str, int | None] = field(default_factory=dict)  # [years] least, by performer
 
 
-@once_per_show
+@once_per_show_with(*PLAN_PARTS)
 def night_of(show: Staged) -> Night:
     """What a show records about its venue and evening."""
     plan = safety_plan(show)

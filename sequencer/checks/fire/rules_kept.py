@@ -21,7 +21,7 @@ from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.safety.house_rules import rules_of
-from sequencer.safety.safety_plan import safety_plan
+from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
 
 NOT_CHECKED = "Whether the rules have changed since their texts were read was not checked."
@@ -270,7 +270,7 @@ CHECK = Check(
         "under-age": ("stop",),
     },
     cautions={**MISSING, "indoors-not-recorded": "missing"},
-    depends_on=(),
+    depends_on=PLAN_PARTS,
     progress=PROGRESS,
 )
 CONFIRMED = Check(
@@ -278,6 +278,6 @@ CONFIRMED = Check(
     run=confirmed,
     codes={"limit-loosened": ("note",), "stop-call-kept": ("warn",), "to-confirm": ("note",)},
     cautions={"limit-loosened": "override"},
-    depends_on=(),
+    depends_on=PLAN_PARTS,
     progress=PROGRESS,
 )

@@ -21,7 +21,7 @@ from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.motion.clearance.to_posts import Farthest, Followed, closest, farthest
-from sequencer.safety.safety_plan import proposed_posts, safety_plan, watched_by_one
+from sequencer.safety.safety_plan import PLAN_PARTS, proposed_posts, safety_plan, watched_by_one
 from sequencer.safety.watching import Duty, WatchPlan, watchers_of
 from sequencer.staging.staged import Staged
 
@@ -349,5 +349,6 @@ CHECK = Check(
         "watch-overloaded": ("stop",),
     },
     cautions={NOBODY: "crew-short"},
+    depends_on=("bodies", *PLAN_PARTS),
     progress=PROGRESS,
 )

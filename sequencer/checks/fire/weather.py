@@ -30,7 +30,7 @@ from sequencer.facts.wind import beaufort
 from sequencer.findings import Finding
 from sequencer.geometry.regions import Point
 from sequencer.safety.house_rules import rules_of
-from sequencer.safety.safety_plan import safety_plan
+from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
 
 DOWNWIND_HALF_ANGLE = 45.0  # [degrees] each side of straight downwind
@@ -280,7 +280,7 @@ WIND = Check(
     run=wind,
     codes={**BLANK, **CAPPED, "wind-high": ("stop",), "wind-near": ("warn",)},
     cautions=MISSING,
-    depends_on=(),
+    depends_on=PLAN_PARTS,
     progress=PROGRESS,
 )
 DOWNWIND = Check(
@@ -294,6 +294,6 @@ DOWNWIND = Check(
     },
     cautions=MISSING,
     of_fuel=("fuel-downwind",),
-    depends_on=("places",),
+    depends_on=PLAN_PARTS,
     progress=PROGRESS,
 )

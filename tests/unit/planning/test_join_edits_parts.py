@@ -104,6 +104,7 @@ def test_boundaries_that_fail_are_told_by_beat(monkeypatch):
         "Birch": [meeting(5, False), meeting(12, False)],
     }
     monkeypatch.setattr(join_edits, "meetings", lambda _show, dancer: made[dancer])
-    found = join_edits.failing(SimpleNamespace(dancers=("Ash", "Birch")))
+    monkeypatch.setattr(join_edits, "performers_blocks", lambda _what, _show, dancer: dancer)
+    found = join_edits.failing(SimpleNamespace(dancers=("Ash", "Birch"), results={}))
     assert [one.beat for one in found] == [5, 9, 12]
     assert join_edits.LEAST_LEFT == 1.0

@@ -65,6 +65,9 @@ class Show:
     dancers: tuple = (Dancer("Ash", "here"), Dancer("Birch", "here"))
 
 
+CARRIED: list[tuple[Show, Show]] = []  # shows before and after
+
+
 @pytest.fixture
 def show(monkeypatch):
     monkeypatch.setattr(restaging, "show_from_document", lambda document: Read(document, "new"))
@@ -76,6 +79,8 @@ def show(monkeypatch):
     monkeypatch.setattr(restaging, "Moments", lambda *given: given[1:])
     monkeypatch.setattr(restaging, "standings", lambda _read, moments, last: (*moments, last))
     monkeypatch.setattr(restaging, "floor_path", lambda _read, name, places: (name, places))
+    monkeypatch.setattr(restaging, "carry_results", lambda *pair: CARRIED.append(pair))
+    CARRIED.clear()
     return Show(
         Read(Document({"formations": {"a": 1}, "staging": [1], "timeline": [1], "cast": 2}))
     )
@@ -89,6 +94,7 @@ def test_where_only_the_floor_changes_the_floor_alone_is_staged_again(show, chan
     assert [one.floor for one in found.dancers] == [
         ("Ash", ("song", "tempo", 9.0)), ("Birch", ("song", "tempo", 9.0)),
     ]  # fmt: skip
+    assert [(show, found)] == CARRIED
 
 
 @pytest.mark.parametrize(
