@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.cautions import CONDITIONS, Condition
 from sequencer.findings import SEVERITIES, Severity
-from sequencer.staging.results import PARTS, Part, result_of
+from sequencer.staging.results import SHOW_PARTS, Part, result_of
 from sequencer.staging.staged import Staged
 
 Codes = Mapping[str, tuple[Severity, ...]]
@@ -37,7 +37,7 @@ class Check:
     of_fuel: tuple[str, ...] = ()  # codes listed on the fuel keeper's sheet
     after: tuple[str, ...] = ()  # names of checks whose findings it uses (`registry.found_by`)
     # a change to one of these can change its outcome; what belongs to no part, such as the cast, always can
-    depends_on: tuple[Part, ...] = PARTS
+    depends_on: tuple[Part, ...] = SHOW_PARTS
     progress: str = ""  # shown while it runs; "checking" and its name if empty
     share: float = 0.0  # of the running time of all checks
     on_request: bool = False  # runs only on request, as `check --danced` does
@@ -60,8 +60,8 @@ class Check:
             )
         if not set(self.cautions.values()) <= set(CONDITIONS):
             raise ValueError(f"check {self.name!r}: conditions are some of {CONDITIONS}")
-        if not set(self.depends_on) <= set(PARTS):
-            raise ValueError(f"check {self.name!r} depends on some of {PARTS}")
+        if not set(self.depends_on) <= set(SHOW_PARTS):
+            raise ValueError(f"check {self.name!r} depends on some of {SHOW_PARTS}")
 
     @property
     def words(self) -> str:

@@ -7,8 +7,8 @@ from typing import Any
 
 from sequencer.show.editing import Change, Insertion
 from sequencer.show.reading import show_from_document
+from sequencer.staging.carrying import carry_results
 from sequencer.staging.moments import Moments
-from sequencer.staging.parts import carry_results
 from sequencer.staging.staged import Staged
 from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.timeline import staged

@@ -2,7 +2,7 @@
 
 A show is frozen and its laws are pure, so a result holds as long as the show does. Results are no part of
 it: a copy with a change (`dataclasses.replace`) and one sent to another process start without any. A show staged
-again after a change takes over those whose key says that they still hold (parts.py).
+again after a change takes over those whose key says that they still hold (carrying.py).
 """
 
 from collections.abc import Callable, Hashable
@@ -19,7 +19,7 @@ Part = Literal[
     "crew",
     "fire",  # fuel, flame and burning times
 ]
-PARTS: tuple[Part, ...] = get_args(Part)
+SHOW_PARTS: tuple[Part, ...] = get_args(Part)
 
 
 class OfParts(NamedTuple):

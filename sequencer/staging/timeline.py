@@ -22,11 +22,11 @@ from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.pattern_book import book_from_document
 from sequencer.show.reading import ReadShow
+from sequencer.staging.carrying import carry_results, files_beside
 from sequencer.staging.counted_song import as_counted
 from sequencer.staging.dances import fitted_blocks
 from sequencer.staging.expansion import expanded
 from sequencer.staging.moments import Moments
-from sequencer.staging.parts import carry_results, files_beside
 from sequencer.staging.reuse import unchanged
 from sequencer.staging.staged import Block, Lit, Staged, Standing
 from sequencer.staging.standings import floor_path, standings

@@ -12,7 +12,7 @@ from typing import Any
 
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
 from sequencer.motion.trajectories.trajectory import Trajectory
-from sequencer.staging.results import PARTS, OfPerformer, Part, once_per_show
+from sequencer.staging.results import SHOW_PARTS, OfPerformer, Part, once_per_show
 from sequencer.staging.reuse import same_count
 from sequencer.staging.staged import Staged
 
@@ -71,7 +71,7 @@ def same_parts(before: Staged, after: Staged) -> frozenset[Part]:
     }
     old, new = _headings(before), _headings(after)
     edited = {part for heading, part in HEADINGS.items() if old.get(heading) != new.get(heading)}
-    return frozenset(part for part in PARTS if same.get(part, True) and part not in edited)
+    return frozenset(part for part in SHOW_PARTS if same.get(part, True) and part not in edited)
 
 
 @once_per_show

@@ -15,8 +15,8 @@ from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.planning.restaging import restaged
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
-from sequencer.staging.parts import carry_results, files_beside
-from sequencer.staging.results import PARTS, OfParts, OfPerformer
+from sequencer.staging.carrying import carry_results, files_beside
+from sequencer.staging.results import SHOW_PARTS, OfParts, OfPerformer
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
 
@@ -49,7 +49,7 @@ crew:
 rules: {file: [house.yaml]}
 weather: {gusts: 8}
 """
-ALL, BOTH, NONE = set(PARTS), {"Ash", "Birch"}, set()
+ALL, BOTH, NONE = set(SHOW_PARTS), {"Ash", "Birch"}, set()
 EDITS = {  # where, what; the parts that change, and whose dance does
     "nothing": (("title",), "Three", NONE, NONE),
     "a spot": (("formations", "wide", "spots", "Ash", "at"), [-3.5, 4.5], {"places"}, NONE),
@@ -85,8 +85,8 @@ def before(tmp_path_factory):
 
 
 def _filled(show):
-    show.results.update({OfParts("work", (part,)): part for part in PARTS})
-    show.results.update({OfParts("work", ()): "no part", OfParts("work", PARTS): "all parts"})
+    show.results.update({OfParts("work", (part,)): part for part in SHOW_PARTS})
+    show.results.update({OfParts("work", ()): "no part", OfParts("work", SHOW_PARTS): "all parts"})
     show.results.update({OfPerformer("dance", who): who for who in BOTH})
     show.results["anything else"] = "never"
     return show
@@ -125,7 +125,7 @@ def test_a_posture_belongs_to_the_body_and_to_one_performers_dance(before):
     leaning = replace(ash, carriage=Carriage(body=ash.body, held=(lean,)))
 
     found = _carried(before, replace(before, dancers=(leaning, birch)))
-    assert found == {*PARTS, "no part", "Birch"} - {"bodies"}
+    assert found == {*SHOW_PARTS, "no part", "Birch"} - {"bodies"}
 
 
 def test_a_trajectory_made_anew_is_the_same_if_its_laws_are(before):
@@ -135,8 +135,8 @@ def test_a_trajectory_made_anew_is_the_same_if_its_laws_are(before):
 
     same = _carried(before, replace(before, dancers=(replace(ash, trajectories=anew), birch)))
     changed = _carried(before, replace(before, dancers=(replace(ash, trajectories=other), birch)))
-    assert same == {*PARTS, "no part", "all parts", *BOTH}
-    assert changed == {*PARTS, "no part", "Birch"} - {"trajectories"}
+    assert same == {*SHOW_PARTS, "no part", "all parts", *BOTH}
+    assert changed == {*SHOW_PARTS, "no part", "Birch"} - {"trajectories"}
 
 
 @pytest.mark.parametrize("name", ["house.yaml", "burns.csv"])
@@ -191,4 +191,4 @@ def test_hand_work_that_has_changed_changes_the_dance(before):
     wider = {side: (*each, HandDeviation(0.0, 1.0, 0.3)) for side, each in ash.deviation.items()}
 
     found = _carried(before, replace(before, dancers=(replace(ash, deviation=wider), birch)))
-    assert found == {*PARTS, "no part", "Birch"} - {"trajectories"}
+    assert found == {*SHOW_PARTS, "no part", "Birch"} - {"trajectories"}

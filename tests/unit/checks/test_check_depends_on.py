@@ -12,8 +12,8 @@ from sequencer import tasks
 from sequencer.checks.registry import BUILT_IN
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Show
-from sequencer.staging.parts import HEADINGS
-from sequencer.staging.results import PARTS, OfParts
+from sequencer.staging.carrying import HEADINGS
+from sequencer.staging.results import SHOW_PARTS, OfParts
 from sequencer.staging.staged import Staged
 
 SHOWS = Path(__file__).resolve().parents[3] / "shows"
@@ -90,4 +90,4 @@ def test_a_part_is_read_by_some_check(show, noted):
     for check in CHECKS:
         check.outcome(again)
 
-    assert noted == set(PARTS) | {"everything"} or noted == set(PARTS)
+    assert noted == set(SHOW_PARTS) | {"everything"} or noted == set(SHOW_PARTS)
