@@ -7,14 +7,16 @@ them.
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from functools import lru_cache
 
 import numpy as np
 
-from sequencer.geometry.bodies import Side
+from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import UPRIGHT
 from sequencer.motion.fitting.fits import Dance, Fit
 from sequencer.motion.fitting.search import fitted_together
 from sequencer.motion.patterns.library import Pattern
+from sequencer.motion.props.prop import Prop
 from sequencer.show import model
 from sequencer.staging.staged import Block
 from sequencer.timing.position import TOUCH
@@ -51,6 +53,7 @@ def dance_of(
         If the performer's measurements are inconsistent.
     """
     own = sides_of(block)
+    body, props = _measures(record)
     beats = np.arange(np.floor(block.start), np.ceil(block.end) + 0.5)
     per_minute = 60.0 * tempo.beats_per_second(beats)
     return Dance(
@@ -59,11 +62,17 @@ def dance_of(
         direction=block.direction,
         cycle=block.cycle,
         tempo=(float(per_minute.min()), float(per_minute.max())),
-        body=record.body,
-        props={own[side]: record.props[side].held() for side in block.hands},
+        body=body,
+        props={own[side]: props[side] for side in block.hands},
         book=book,
         torque=torque,
     )
+
+
+@lru_cache(maxsize=2048)
+def _measures(record: model.Performer) -> tuple[Body, Mapping[Side, Prop]]:
+    """Body and props of a performer at rest."""
+    return record.body, {side: prop.held() for side, prop in record.props.items()}
 
 
 def sides_of(block: Block) -> Mapping[Side, Side]:
@@ -83,13 +92,13 @@ def fitted_blocks(
     tempo : TempoMap
     book : mapping of name to Pattern
     """
+    cast = {record.name: record for record in show.cast}
     steps: dict[tuple[object, ...], dict[int, Dance]] = {}
     for k, block in enumerate(blocks):
         if block.link:
             continue
-        record = show.cast[show.names.index(block.who)]
         try:
-            dance = dance_of(block, record, tempo, book, torque=show.limits.torque)
+            dance = dance_of(block, cast[block.who], tempo, book, torque=show.limits.torque)
         except ValueError:
             continue  # an invalid body is reported at its position in the cast
         parts = repr(
@@ -122,14 +131,16 @@ def _with(block: Block, fit: Fit) -> Block:
 
 def _upright_together(blocks: tuple[Block, ...]) -> tuple[Block, ...]:
     """The blocks, upright where blocks of the two hands overlap, because a body has only one posture."""
+    of: dict[str, list[Block]] = {}
+    for block in blocks:
+        of.setdefault(block.who, []).append(block)
 
     def beside(block: Block) -> bool:
         return any(
             other is not block
-            and other.who == block.who
             and other.start < block.end - TOUCH
             and block.start < other.end - TOUCH
-            for other in blocks
+            for other in of[block.who]
         )
 
     return tuple(

@@ -9,8 +9,11 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Any
 
+import numpy as np
+
 from sequencer.geometry.bodies import Side
 from sequencer.show.model import Entry, HandPart, Step
+from sequencer.show.prop_records import PropRecord
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Block, HandWords, Path
@@ -59,6 +62,8 @@ def expanded(
     """
     blocks: list[Block] = []
     ends: dict[str, float] = {}
+    held = {record.name: record.props for record in read.show.cast}
+    kinds = {name: {prop.kind for prop in props.values()} for name, props in held.items()}
     for i, entry in enumerate(read.show.timeline):
         who = read.show.names if "all" in entry.who else tuple(dict.fromkeys(entry.who))
         start = (
@@ -67,9 +72,6 @@ def expanded(
             else max((ends.get(name, 0.0) for name in who), default=0.0)
         )
         cycle = of(who) if of is not None else cycle_beats
-        kinds = {
-            record.name: {prop.kind for prop in record.props.values()} for record in read.show.cast
-        }
         runs = _Opener(read, moments, cycle).entry_runs(entry, i, start)
         mirrored = set(read.show.names if "all" in entry.mirror else entry.mirror)
         for k, name in enumerate(who):
@@ -79,7 +81,9 @@ def expanded(
             late = k * (entry.canon or 0.0)
             flip = name in mirrored
             blocks += [
-                _with_what_is_held(read, _block(run, name, late, flip=flip, cycle_beats=own))
+                _with_what_is_held(
+                    read, _block(run, name, late, flip=flip, cycle_beats=own), held[name]
+                )
                 for run in runs
             ]
             ends[name] = max(ends.get(name, 0.0), runs[-1].end + late)
@@ -218,9 +222,8 @@ def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: CycleBe
     )
 
 
-def _with_what_is_held(read: ReadShow, block: Block) -> Block:
+def _with_what_is_held(read: ReadShow, block: Block, held: Mapping[Side, PropRecord]) -> Block:
     """The block without the empty hands."""
-    held = read.show.cast[read.show.names.index(block.who)].props
     hands = {side: part for side, part in block.hands.items() if side in held}
     if len(hands) == len(block.hands):
         return block
@@ -235,9 +238,12 @@ def _with_what_is_held(read: ReadShow, block: Block) -> Block:
 
 def _refuse_overlaps(read: ReadShow, moments: Moments, blocks: list[Block]) -> None:
     sides: tuple[Side, Side] = ("left", "right")
+    of: dict[str, list[Block]] = {who: [] for who in read.show.names}
+    for block in blocks:
+        of[block.who].append(block)
     for who in read.show.names:
         for side in sides:
-            own = [b for b in blocks if b.who == who and (b.link or side in b.hands)]
+            own = [b for b in of[who] if b.link or side in b.hands]
             for before, after in pairwise(own):
                 if after.start < before.end - TOUCH:
                     here, there = (
@@ -253,8 +259,8 @@ def _refuse_overlaps(read: ReadShow, moments: Moments, blocks: list[Block]) -> N
 
 
 def _refuse_late(read: ReadShow, moments: Moments, blocks: list[Block]) -> None:
-    for block in blocks:
-        end = float(moments.tempo.seconds_from_beats(block.end))
+    seconds = moments.tempo.seconds_from_beats(np.array([block.end for block in blocks]))
+    for block, end in zip(blocks, seconds.tolist(), strict=True):
         if end > moments.song.duration + 0.05:
             last = float(moments.tempo.beats_from_seconds(moments.song.duration))
             raise read.fault(
