@@ -8,6 +8,8 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+import numpy as np
+
 from sequencer.checks.distances import keeping_clear
 from sequencer.checks.distances.boundaries import boundaries
 from sequencer.checks.distances.rule_distances import required_distances
@@ -16,6 +18,8 @@ from sequencer.checks.outcome import BeatClock, Outcome
 from sequencer.checks.registry import checks_of
 from sequencer.errors import InputError
 from sequencer.motion.clearance.approach import approaches
+from sequencer.motion.clearance.nearest import closest
+from sequencer.motion.performers.dancer import Dancer
 from sequencer.planning.restaging import restaged
 from sequencer.planning.space_edits import SpaceEdit, edits_by_kind
 from sequencer.staging.staged import Staged
@@ -24,6 +28,10 @@ _ALL_KINDS = 3  # conflicts for which changes of the dance itself are tried too
 _HARMFUL = 4  # harmful changes of one kind after which larger ones are not tried
 MENDED = 6  # conflicts for which mends are computed; the rest get none
 _CLOSER = 0.01  # [m] by which an approach must be closer to count as worse
+_MOST_LOOKS = (
+    24  # approaches of a conflict at whose middle a changed pair is looked at before a search
+)
+_SURELY = 1e-6  # [m] above rounding
 _BESIDE = 0.5  # [beats] by which an approach may differ from one that was there before
 
 Stops = Counter[tuple[str, tuple[str, ...], str]]
@@ -168,6 +176,8 @@ def _separated(before: Baseline, conflict: Conflict, edit: SpaceEdit) -> Staged 
 def _still_close(before: Baseline, conflict: Conflict, after: Staged) -> bool:
     """Whether the pair comes too close in the beats of the conflict, widened by half a beat."""
     pair = (after.dancers[conflict.first], after.dancers[conflict.second])
+    if _seen_close(pair, conflict, before.required):
+        return True  # most changes end here, without a search
     low = max(conflict.start - _BESIDE, before.span[0])
     high = min(conflict.end + _BESIDE, before.span[1])
     found = approaches(pair, low, high, required=before.required, minima=False)
@@ -175,6 +185,15 @@ def _still_close(before: Baseline, conflict: Conflict, after: Staged) -> bool:
     return bool(inside.any()) or any(
         not _known(before.bad, conflict.first, conflict.second, float(a), float(b), None)
         for a, b in zip(found.spans.start, found.spans.end, strict=True)
+    )
+
+
+def _seen_close(pair: tuple[Dancer, Dancer], conflict: Conflict, required: float) -> bool:
+    """Whether the pair is too close at one of some beats of the conflict; if not, nothing is proven."""
+    middles = [(low + high) / 2 for low, high in conflict.spans[:_MOST_LOOKS]]
+    return any(
+        np.min(closest(*pair, beats).distance) < required - _SURELY
+        for beats in ([conflict.at], middles)
     )
 
 

@@ -183,7 +183,9 @@ def _parts(step: Step, *, mirrored: bool) -> dict[Side, HandWords]:
     """What each hand does; if mirrored, the hands swap."""
     if step.link:
         return {}
-    both = HandPart(pattern=step.pattern, parameters=step.parameters) if step.pattern else None
+    both = None
+    if step.pattern:  # from a step that was validated
+        both = HandPart.model_construct(pattern=step.pattern, parameters=step.parameters)
     parts: dict[Side, HandPart | None] = {"left": step.left or both, "right": step.right or both}
     if step.hands != "both":
         parts["left" if step.hands == "right" else "right"] = None

@@ -46,16 +46,19 @@ def closest(first: Dancer, second: Dancer, beats: ArrayLike) -> Closest:
     part = np.zeros((n, 2), dtype=np.int64)
     point = np.zeros((n, 2, 3))
     parts = PARTS if first.two_ended or second.two_ended else FRONT_PARTS
+    low, high = (points[1][[getattr(b, end) for b in parts]] for end in ("start", "end"))
+    every = np.arange(n)
     for p, a in enumerate(parts):
-        for q, b in enumerate(parts):
-            ends = points[0][a.start], points[0][a.end], points[1][b.start], points[1][b.end]
-            apart, s, t = segment_segment(*ends)
-            gap = apart - radii[0][p] - radii[1][q]
-            closer = gap < distance
-            distance = np.where(closer, gap, distance)
-            part[closer] = p, q
-            point[closer, 0] = (ends[0] + s[:, None] * (ends[1] - ends[0]))[closer]
-            point[closer, 1] = (ends[2] + t[:, None] * (ends[3] - ends[2]))[closer]
+        start, end = points[0][a.start], points[0][a.end]
+        apart, s, t = segment_segment(start, end, low, high)  # to all parts of the second dancer
+        gaps = apart - radii[0][p] - radii[1][: len(parts)]
+        q = gaps.argmin(axis=0)
+        closer = gaps[q, every] < distance
+        k, q = every[closer], q[closer]
+        distance[k] = gaps[q, k]
+        part[k, 0], part[k, 1] = p, q
+        point[k, 0] = start[k] + s[q, k, None] * (end - start)[k]
+        point[k, 1] = low[q, k] + t[q, k, None] * (high - low)[q, k]
     across = point[:, 1] - point[:, 0]
     size = np.linalg.norm(across, axis=1, keepdims=True)
     direction = np.where(size > 1e-9, across / np.maximum(size, 1e-9), 0.0)

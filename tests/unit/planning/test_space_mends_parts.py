@@ -1,6 +1,7 @@
 """How mends are chosen and what counts as harm, with shows that only have the faults that are said."""
 
 from collections import Counter
+from dataclasses import replace
 from types import SimpleNamespace
 
 import numpy as np
@@ -74,12 +75,41 @@ def test_a_pair_is_still_close_within_the_conflict_or_newly_beside_it(spans, clo
         return SimpleNamespace(spans=SimpleNamespace(start=start, end=end))
 
     monkeypatch.setattr(mends, "approaches", approaches)
+    monkeypatch.setattr(mends, "_seen_close", lambda *_: False)
     own = before(conflict(8.0, 12.0))
     assert mends._still_close(own, own.bad[0], show()) == close
     assert asked == [(["Ash", "Birch"], 7.5, 12.5, {"required": 0.3, "minima": False})]
     wide = before(conflict(0.2, 47.8))
     mends._still_close(wide, wide.bad[0], show())
     assert asked[-1][1:3] == (0.0, 48.0), "within the show"
+
+
+@pytest.mark.parametrize(
+    ("distances", "seen", "looks"),
+    [
+        ({9.0: 0.2}, True, 1),
+        ({9.0: 0.3 - 2e-6}, True, 1),
+        ({9.0: 0.3 - 5e-7}, False, 2),  # as good as the requirement: a search decides
+        ({11.5: 0.1}, True, 2),  # the middle of the second approach
+        ({8.0: 0.1}, False, 2),  # not looked at
+    ],
+)
+def test_a_pair_that_is_seen_too_close_needs_no_search(distances, seen, looks, monkeypatch):
+    asked = []
+
+    def closest(_first, _second, beats):
+        asked.append(beats)
+        return SimpleNamespace(distance=np.array([distances.get(beat, 1.0) for beat in beats]))
+
+    monkeypatch.setattr(mends, "closest", closest)
+    monkeypatch.setattr(mends, "approaches", None)
+    two = replace(conflict(8.0, 12.0), spans=((8.0, 10.0), (11.0, 12.0)), at=9.0)
+
+    assert mends._seen_close(("Ash", "Birch"), two, 0.3) == seen
+    assert asked == [[9.0], [9.0, 11.5]][:looks]
+    if seen:
+        close = SimpleNamespace(dancers=("Ash", "Birch"))
+        assert mends._still_close(before(two), two, close)
 
 
 def test_the_first_of_each_kind_that_does_no_harm_is_taken(monkeypatch):
