@@ -27,6 +27,8 @@ from typing import Any, ParamSpec, TypeVar, cast
 
 import numpy as np
 
+from sequencer.progress import stop_if_unwanted
+
 try:
     import sqlite3
 except ImportError:  # Python was built without it: nothing is kept on disk
@@ -95,6 +97,7 @@ def kept_each(
         Takes the indices of those that are missing, in order, and returns their results. A result must not
         depend on which others are computed with it.
     """
+    stop_if_unwanted()
     keys = [_key(kind, content) for content in contents]
     found = {k: each for k, key in enumerate(keys) if key for each in _known(key, restore)}
     missing = [k for k in range(len(keys)) if k not in found]

@@ -58,6 +58,28 @@ def examined(
     return outcome, outcome.danced
 
 
+def by_urgency(show: Staged) -> tuple[Check, ...]:
+    """All checks but those on request: those that are known first, then those that can stop the show, quick ones first.
+
+    A check that uses the findings of others comes after them.
+    """
+    waiting = sorted(
+        (check for check in checks() if not check.on_request),
+        key=lambda check: (check not in show.results, _gravest(check), check.share),
+    )
+    ready: list[Check] = []
+    while waiting:
+        names = {check.name for check in waiting}
+        ready.append(
+            waiting.pop(next(k for k, one in enumerate(waiting) if names.isdisjoint(one.after)))
+        )
+    return tuple(ready)
+
+
+def _gravest(check: Check) -> int:
+    return min(SEVERITIES.index(each) for severities in check.codes.values() for each in severities)
+
+
 def _danced(trials: Trials, say: Progress) -> Check:
     """The check that dances the show, with the trials and progress of this run."""
     subject = f"dancing it {trials.runs} times"

@@ -14,6 +14,7 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.progress import stop_if_unwanted
 
 TOLERANCE = 0.005  # [m] accuracy that counts as exact on a stage plan
 _FEW = 24  # intervals of each group that are searched first
@@ -120,6 +121,7 @@ def search(
     # One level of the search at a time, in blocks: the last block goes first when a level grows large.
     waiting = [(rows, centre, half, open_)]
     while waiting:
+        stop_if_unwanted()
         rows, centre, half, open_ = waiting.pop()
         kept: list[tuple[Ints, Floats, Floats, Bools]] = []
         for low, high in _blocks(len(rows), whole or _CHUNK, first):

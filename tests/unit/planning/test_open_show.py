@@ -1,0 +1,154 @@
+"""A show that is being changed: its answers, their order, and how a change stops them.
+
+Reference: the whole report of `checked_with_mends` on the same show.
+"""
+
+import threading
+from dataclasses import replace
+
+import pytest
+
+from sequencer.checks import registry, suite
+from sequencer.checks.check import Check
+from sequencer.checks.outcome import Outcome
+from sequencer.errors import InputError
+from sequencer.planning import offers, open_show
+from sequencer.planning.offers import checked_with_mends
+from sequencer.planning.open_show import OpenShow
+from sequencer.progress import Stopped, stop_if_unwanted
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from tests.songs import even_song
+
+SHOW = """\
+title: Two
+track: {file: song.ogg}
+venue:
+  stage: {shape: rectangle, width: 14 m, depth: 9 m}
+  audience: [{line: [[-7, -9], [7, -9]]}]
+cast:
+  - {name: Ash, stature: 1.7, prop: {tether: 0.45}}
+  - {name: Birch, stature: 1.6, prop: {tether: 0.5}}
+formations:
+  near: {spots: {Ash: {at: [-0.6, 4]}, Birch: {at: [0.6, 4]}}}
+staging:
+  - {formation: near, from: 1.1}
+timeline:
+  - {who: all, from: 2.1, pattern: two-beat-weave, beats: 4}
+  - {who: Birch, from: 3.1, pattern: pro-bend-4, beats: 8}
+"""
+SPOT = (("formations", "near", "spots", "Ash", "at"), [-3, 4])
+
+
+@pytest.fixture
+def show():
+    return staged(show_from_document(parse_document(SHOW, "s.yaml")), even_song(24))
+
+
+class _Words(dict):
+    """A mend of any conflict."""
+
+    def get(self, key, _default=None):
+        return (f"mend {key}",)
+
+
+def test_the_answers_together_are_the_report(show, monkeypatch):
+    monkeypatch.setattr(
+        offers, "words_for", lambda _show: _Words()
+    )  # sought in test_space_mends.py
+    answers = list(OpenShow(show).answers())
+    report = checked_with_mends(show)
+
+    *each, mends = answers
+    assert mends.check == open_show.MENDS
+    mended = {(one.code, one.who, one.position): one for one in mends.outcome.findings}
+    found = [one for answer in each for one in answer.outcome.findings]
+    said = [mended.pop((one.code, one.who, one.position), one) for one in found]
+    assert not mended
+    assert any(one.code == "too-close" and one.remedies for one in said)
+    assert sorted(said, key=repr) == sorted(report.findings, key=repr)
+    assert [answer.left for answer in answers] == [
+        tuple(later.check for later in answers[k + 1 :]) for k in range(len(answers))
+    ]
+    assert OpenShow(show).report() == report
+
+
+def test_without_mends_the_checks_are_all(show):
+    answers = list(OpenShow(show).answers(mends=False))
+    assert {each.check for each in answers} == {
+        c.name for c in registry.checks() if not c.on_request
+    }
+    assert answers[-1].left == ()
+
+
+def test_what_is_known_comes_first_then_what_can_stop_a_show_quick_before_slow(show, monkeypatch):
+    def check(name, severity, share=0.0, after=()):
+        codes = {f"{name}-code": severity}
+        return Check(name=name, run=lambda _: Outcome(), codes=codes, share=share, after=after)
+
+    made = (
+        check("slow", ("note", "stop"), 0.4),
+        check("noted", ("note",)),
+        check("warned", ("warn",)),
+        check("quick", ("stop",), 0.1),
+        check("builds", ("stop",), after=("warned",)),
+        check("known", ("note",), 0.9),
+        replace(check("on-request", ("stop",)), on_request=True),
+    )
+    monkeypatch.setattr(suite, "checks", lambda: made)
+    made[5].outcome(show)
+
+    order = [each.name for each in suite.by_urgency(show)]
+    assert order == ["known", "quick", "slow", "warned", "builds", "noted"]
+
+
+def test_a_change_stops_the_answers_about_the_show_before(show):
+    planned = OpenShow(show)
+    answers = planned.answers()
+    next(answers)
+    after = planned.change([SPOT])
+
+    with pytest.raises(Stopped):
+        next(answers)
+    assert (planned.show, planned.revision) == (after, 1)
+    assert "too-close" not in {one.code for one in planned.report().findings}
+
+
+def test_a_change_stops_a_check_that_is_under_way(show, monkeypatch):
+    planned = OpenShow(show)
+    begun, changed = threading.Event(), threading.Event()
+
+    def run(_show):
+        begun.set()
+        assert changed.wait(60)
+        stop_if_unwanted()
+        raise AssertionError("it went on")
+
+    slow = Check(name="slow", run=run, codes={"slow-code": ("stop",)})
+    monkeypatch.setattr(open_show, "by_urgency", lambda _show: (slow,))
+    stopped = []
+
+    def ask():
+        with pytest.raises(Stopped):
+            list(planned.answers())
+        stopped.append(True)
+
+    asking = threading.Thread(target=ask)
+    asking.start()
+    assert begun.wait(60)
+    planned.change([SPOT])
+    changed.set()
+    asking.join(60)
+    assert stopped == [True]
+
+
+def test_a_change_that_does_not_fit_leaves_everything_as_it_was(show):
+    planned = OpenShow(show)
+    answers = planned.answers(mends=False)
+    first = next(answers)
+    with pytest.raises(InputError, match="blocks-overlap"):
+        planned.change([(("timeline", 0, "beats"), 12)])
+
+    assert (planned.show, planned.revision) == (show, 0)
+    assert len(list(answers)) == len(first.left)
