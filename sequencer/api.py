@@ -1,4 +1,4 @@
-"""What `import sequencer` offers: a dozen names over the same tasks as the command line.
+"""What `import sequencer` offers: a small set of names over the same tasks as the command line.
 
 Paths may be `str` or `Path`. What a person gave and cannot be used (a file, a song, a moment in a show
 file) raises `InputError`, one line that says how to mend it; what the caller gets wrong in Python raises
@@ -27,6 +27,8 @@ from sequencer.units import LENGTHS, quantity
 
 if TYPE_CHECKING:
     import pandas as pd
+
+    from sequencer.planning.open_show import OpenShow
 
 _SHOW = "a show is a path, what read_show returns, or what stage returns"
 
@@ -164,6 +166,38 @@ def check(show: AnyPath | ReadShow | Staged, *, danced: int | None = None, seed:
         return check_show(given)
     runs = as_whole("danced", danced, least=1)
     return check_show(given, dancing=Dancing(runs=runs, seed=seed))
+
+
+def open_show(show: AnyPath | ReadShow | Staged, *, song: Song | None = None) -> "OpenShow":
+    """A show to change: it answers at once, because only what a change touches is staged and checked again.
+
+    Parameters
+    ----------
+    show : path, ReadShow or Staged
+    song : Song, optional
+        As for `stage`.
+
+    Returns
+    -------
+    show : OpenShow
+        `change([(path, value)])` sets a value of the file, `answers()` gives what each check says as it becomes
+        known, `report()` the whole. The file itself is not written. A change from another thread ends answers
+        about the show before with `sequencer.progress.Stopped`.
+
+    Raises
+    ------
+    InputError
+        If the show or its track cannot be used, or the song is another cut.
+
+    Examples
+    --------
+    >>> planned = open_show("shows/night_ferry.yaml")
+    >>> planned.change([(("title",), "The last ferry")]).show.title
+    'The last ferry'
+    """
+    from sequencer.planning.open_show import OpenShow
+
+    return OpenShow(stage(show, song=song))
 
 
 def pattern_book(path: AnyPath | None = None) -> Mapping[str, Pattern]:
@@ -414,6 +448,7 @@ __all__ = [
     "distances",
     "hear",
     "law",
+    "open_show",
     "pattern_book",
     "read_show",
     "stage",
