@@ -496,8 +496,8 @@ class _Search:
             hand_figures(paths, span, body=self.space.body, side=self.space.side)
             for paths, span in zip(sets, spans, strict=True)
         ]
-        reach, _, acceleration = every = tuple(map(np.concatenate, zip(*figures, strict=True)))
-        over = ~self.limits.keep_figures(every, self.space)
+        reach, speed, acceleration = (np.concatenate(part) for part in zip(*figures, strict=True))
+        over = ~self.limits.keep_figures((reach, speed, acceleration), self.space)
         broken = over[:, None].astype(int) + ways.over
         harsh = (
             acceleration[:, None] / self.limits.hand_acceleration
