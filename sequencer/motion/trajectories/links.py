@@ -566,41 +566,54 @@ class _Search:
         tethers, wide = self._turns(ways, w, x)
         hands = np.concatenate([places(_row(sets, int(row)), x) for row in h])
         rods, (starts, axes, radii) = rods_of(self.space.shape), self.obstacles.arrays()
-        gaps = least_gaps(hands, tethers, wide, rods, (starts, axes, radii))
         ends = least_gaps(
             hands[0, ::LAST], tethers[0, ::LAST], wide[0, ::LAST], rods,
             (starts[:, ::LAST], axes[:, ::LAST], radii),
         )  # fmt: skip
         needed = min(CLEAN, float(ends) - _ROUND)  # no link has a larger gap than its ends
-        short, hard = _scores(gaps, needed, far, harsh)
-        k = int(_order(short, hard)[0])
+
+        def gaps(part: Ints) -> Floats:
+            return least_gaps(hands[part], tethers[part], wide[part], rods, (starts, axes, radii))
+
+        ranking = _Ranking(far, harsh, gaps, needed=needed, at_first=1)
+        k = int(ranking.first(1)[0])
         law = _law(_row(sets, int(h[k])), ways, int(w[k]), self.beats, self.first, self.last)
         return _Best(
-            score=(0.0, float(short[k]), float(hard[k])),
-            found=FoundLink(law, kept=True, gap=float(gaps[k]), needed=needed),
+            score=(0.0, float(ranking.short[k]), float(ranking.hard[k])),
+            found=FoundLink(law, kept=True, gap=float(ranking.gaps[k]), needed=needed),
         )
 
 
 class _Ranking:
     """Pairs by what they lack, then by how hard they are; gaps are found only for those that may come first."""
 
-    def __init__(self, far: Floats, harsh: Floats, gaps: Callable[[Ints], Floats]) -> None:
-        self._far, self._harsh, self._gaps = far, harsh, gaps
+    def __init__(
+        self,
+        far: Floats,
+        harsh: Floats,
+        gaps: Callable[[Ints], Floats],
+        *,
+        needed: float = CLEAN,
+        at_first: int = _SOME,
+    ) -> None:
+        self._far, self._harsh, self._find, self._needed = far, harsh, gaps, needed
+        self._some = at_first
+        # Where a gap is not known yet, the best that any could make of the pair.
+        self.gaps: Floats = np.full(len(far), np.inf)
+        self.short, self.hard = _scores(self.gaps, needed, far, harsh)
         self._known = np.zeros(len(far), dtype=np.bool_)
-        # No pair scores better than with nothing around it.
-        self._short, self._hard = _scores(np.full(len(far), np.inf), CLEAN, far, harsh)
 
     def first(self, count: int) -> Ints:
         """The first pairs, best first; fewer if there are no more."""
-        some = _SOME
+        some = self._some
         while True:
-            order = _order(self._short, self._hard)
-            open_ = order[~self._known[order]]
-            if not len(open_) or self._known[order[:count]].all():
+            order = _order(self.short, self.hard)
+            if self._known[order[:count]].all():
                 return order[:count]
-            part = open_[:some]
-            self._short[part], self._hard[part] = _scores(
-                self._gaps(part), CLEAN, self._far[part], self._harsh[part]
+            part = order[~self._known[order]][:some]
+            self.gaps[part] = self._find(part)
+            self.short[part], self.hard[part] = _scores(
+                self.gaps[part], self._needed, self._far[part], self._harsh[part]
             )
             self._known[part] = True
             some *= 2

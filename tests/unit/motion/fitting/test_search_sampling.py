@@ -407,12 +407,20 @@ def test_about_twenty_four_hands_are_looked_at_for_reach(count, far, seen):
 def test_a_hand_is_in_reach_with_a_centimetre_to_spare():
     looks = bare({"right": POI}, {"right": drawn(4, 18)})
     looks.thin = slice(None)
-    looks._reach = lambda _hands, _side, _angles: np.array(
-        [[0.01, 0.5], [0.00999, 0.5], [0.5, 0.01]]
-    )
+    looks._upright_reach = lambda _side, _hands, _moves: np.array([0.01, 0.00999, 0.01])
     assert_array_equal(np.isfinite(looks._alone("right", np.zeros((3, 3)))), [True, False, True])
-    looks._reach = lambda _hands, _side, _angles: np.zeros((3, 2))
+    looks._upright_reach = lambda _side, _hands, _moves: np.zeros(3)
     assert_array_equal(looks._alone("right", np.zeros((3, 3))), [-inf] * 3)
+
+
+@pytest.mark.parametrize("side", SIDES)
+def test_the_least_reach_of_an_upright_body_is_that_of_each_move(side):
+    """Hand by hand, beyond the box of the shoulder on all its sides; moves that repeat, and 0 and −0."""
+    looks = bare({side: POI}, {side: drawn(3, 9)})
+    hands = np.random.default_rng(20).uniform(-0.9, 1.9, (5, 3))
+    moves = np.array([[0.1, 0.0, -0.2], [0.1, 0.3, -0.2], [-0.4, -0.0, 0.5], [0.0, 0.3, 0.0]])
+    expected = [min(arm_left(hand + move, side, UPRIGHT) for hand in hands) for move in moves]
+    assert_allclose(looks._upright_reach(side, hands, moves), expected, atol=1e-12)
 
 
 def test_samples_near_the_body_are_those_within_twelve_centimetres_of_the_nearest():
