@@ -152,12 +152,12 @@ def least_gaps(
     """
     starts, axes, radii = bodies
     lead = (1,) * (max(hand.ndim, tether.ndim) - 2)
-    own, turned, wide_ = _parts(hand), _parts(tether), _parts(wide)
-    rays = [_ray(rod, turned, wide_) for rod in rods]
-    along = [_dot(ray, own) for ray in rays]
-    shape = along[0].shape
+    own = _parts(hand)
+    rays = {(rod.along, rod.across): _ray(rod, tether, wide) for rod in rods}  # often one
+    along = {way: _dot(ray, own) for way, ray in rays.items()}
+    shape = next(iter(along.values())).shape
     least = np.full(shape[:-1], np.inf)
-    some = max(1, _AT_ONCE // max(1, along[0].size))
+    some = max(1, _AT_ONCE // math.prod(shape))
     for first in range(0, len(radii), some):
         part = slice(first, first + some)
         low, axis = (
@@ -167,8 +167,11 @@ def least_gaps(
         length = np.maximum(_dot(axis, axis), _TINY)
         away = tuple(a - b for a, b in zip(own, low, strict=True))
         far, foot = _dot(away, away), _dot(away, axis)
-        for rod, ray, on_ray in zip(rods, rays, along, strict=True):
-            square = _squares(rod, length, far, foot, _dot(ray, axis), on_ray - _dot(ray, low))
+        lean = {way: _dot(ray, axis) for way, ray in rays.items()}
+        level = {way: along[way] - _dot(ray, low) for way, ray in rays.items()}
+        for rod in rods:
+            way = rod.along, rod.across
+            square = _squares(rod, length, far, foot, lean[way], level[way])
             near = np.sqrt(np.maximum(square.min(axis=-1), 0.0))
             thick = (radii[part] + rod.radius).reshape(-1, *lead)
             least = np.minimum(least, (near - thick).min(axis=0))
@@ -204,10 +207,10 @@ def _parts(vectors: Floats) -> _Parts:
     return tuple(np.ascontiguousarray(vectors[..., k]) for k in range(3))
 
 
-def _ray(rod: Rod, tether: _Parts, wide: _Parts) -> _Parts:
+def _ray(rod: Rod, tether: Floats, wide: Floats) -> _Parts:
     if rod.across == 0.0:
-        return tuple(rod.along * t for t in tether) if rod.along != 1.0 else tether
-    return tuple(rod.along * t + rod.across * w for t, w in zip(tether, wide, strict=True))
+        return _parts(tether if rod.along == 1.0 else rod.along * tether)
+    return _parts(rod.along * tether + rod.across * wide)
 
 
 def _dot(a: _Parts, b: _Parts) -> Floats:

@@ -206,16 +206,6 @@ def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, floa
     ]
 
 
-def _blend_record(blend: Blend) -> list[Any]:
-    return [blend.boundary, blend.half, blend.bridge and law_record(blend.bridge)]
-
-
-def _restored_blend(record: Sequence[Any]) -> Blend:
-    boundary, half, bridge = record
-    return Blend(boundary, half, bridge and restored_law(bridge))
-
-
-@remembering(record=_blend_record, restore=_restored_blend)
 def _blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
     boundary = before.end
     first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
@@ -224,12 +214,21 @@ def _blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
     if np.max(np.abs(_columns(first)[:compared] - _columns(last)[:compared])) < _SAME:
         return Blend(boundary, 0.0, None)
     half = min(BLEND_HALF_WIDTH, (before.end - before.start) / 2, (after.end - after.start) / 2)
+    return Blend(boundary, half, _bridge(before, after, half, space))
+
+
+@remembering(
+    record=lambda bridge: bridge and law_record(bridge),
+    restore=lambda record: record and restored_law(record),
+)
+def _bridge(before: Span, after: Span, half: float, space: HandSpace | None) -> LinkLaw | None:
+    """The link across a boundary; None if the two laws can be blended."""
+    boundary = before.end
     if "link" not in (before.kind, after.kind) and _can_mix(before, after, boundary, half):
-        return Blend(boundary, half, None)
-    bridge = link(
+        return None
+    return link(
         before.at(np.array(boundary - half)), after.at(np.array(boundary + half)), 2 * half, space
     )
-    return Blend(boundary, half, bridge)
 
 
 def _can_mix(before: Span, after: Span, boundary: float, half: float) -> bool:
