@@ -242,7 +242,10 @@ def _feed_object(put: Callable[[bytes], None], thing: Any) -> None:
 
 def _digest(name: str, thing: Any) -> bytes:
     """The hash of a dataclass; of a frozen one remembered, since a body or a law is part of many keys."""
-    values = [getattr(thing, each) for each in _field_names(type(thing))]
+    names = _NAMES.get(type(thing))
+    if names is None:
+        names = _NAMES[type(thing)] = tuple(each.name for each in fields(thing))
+    values = [getattr(thing, each) for each in names]
     parts = [name.encode()]
     for value in values:
         _feed(parts.append, value)
@@ -255,11 +258,7 @@ def _digest(name: str, thing: Any) -> bytes:
     return found
 
 
-@cache
-def _field_names(kind: type) -> tuple[str, ...]:
-    return tuple(each.name for each in fields(kind))
-
-
+_NAMES: dict[type, tuple[str, ...]] = {}  # of the fields of dataclasses
 _DIGESTS: dict[int, tuple[Any, bytes]] = {}
 
 

@@ -24,7 +24,7 @@ from typing import NamedTuple
 
 import numpy as np
 
-from sequencer.arrays import Floats, Ints
+from sequencer.arrays import Floats, Ints, crossed
 from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.geometry.field import CELL, table_of
 from sequencer.geometry.posture import (
@@ -412,6 +412,8 @@ class SampledDance:
         body, sides = self.dance.body, self.dance.sides
         stances = list(postures) or [UPRIGHT] * len(moves)
         angles = np.array([posture.angles for posture in stances])
+        if len(set(stances)) == 1:
+            angles = angles[:1]
         steps = {
             side: np.stack([m[side] for m in moves]) * np.array([sign_of(side), 1.0, 1.0])
             for side in sides
@@ -658,7 +660,7 @@ def _rows(motion: Motion, rows: slice | Ints) -> Motion:
 
 def _bodies(prop: Prop, motion: Motion) -> Bodies:
     """Bodies of a prop with their ends, each shape (n, 3) [m]."""
-    aside = np.cross(motion.plane, motion.tether)
+    aside = crossed(motion.plane, motion.tether)
 
     def put(along: float, across: float) -> Floats:
         return np.asarray(motion.hand + along * motion.tether + across * aside)
@@ -698,7 +700,7 @@ def _points(prop: Prop, motion: Motion) -> tuple[Floats, Floats]:
             spots.append((float(at[0]), float(at[1]), solid.radius))
     if prop.two_ended:
         spots.append((-prop.behind, 0.0, prop.shaft_radius))
-    aside = np.cross(motion.plane, motion.tether)
+    aside = crossed(motion.plane, motion.tether)
     centres = [motion.hand + a * motion.tether + c * aside for a, c, _ in spots]
     radii = np.repeat([r for _, _, r in spots], len(motion.hand))
     return np.concatenate(centres), np.asarray(radii)

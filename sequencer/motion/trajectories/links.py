@@ -18,7 +18,7 @@ from typing import Any, NamedTuple
 
 import numpy as np
 
-from sequencer.arrays import Bools, Floats, Ints
+from sequencer.arrays import Bools, Floats, Ints, crossed
 from sequencer.geometry.bodies import Body, Side
 from sequencer.kept import kept
 from sequencer.motion.laws.carriage import Carriage
@@ -556,7 +556,7 @@ class _Search:
             _planes(frame, own, _tilts(frame, own, self.first, self.last), x, tether)
             for frame, own, tether in zip(frames, turns, tethers, strict=True)
         ]
-        return tethers, np.asarray(np.cross(np.array(planes), tethers), dtype=np.float64)
+        return tethers, crossed(np.array(planes), tethers)
 
     def _finely(
         self, sets: list[Piecewise], ways: _Ways, h: Ints, w: Ints, far: Floats, harsh: Floats
@@ -685,15 +685,17 @@ def _planes(
     """Planes of one tether path with its azimuth and elevation (k, 2), shape (k, 3) [1, body frame]."""
     up = _up(turns) @ frame
     turn = tilt[0] + (tilt[1] - tilt[0]) * smooth_step(x)[0]
-    return np.asarray(np.cos(turn)[:, None] * up + np.sin(turn)[:, None] * np.cross(tether, up))
+    return np.asarray(np.cos(turn)[:, None] * up + np.sin(turn)[:, None] * crossed(tether, up))
 
 
 def _up(turns: Floats) -> Floats:
     """The direction perpendicular to a tether towards the pole, in the frame's axes."""
     alpha, psi = turns[..., 0], turns[..., 1]
-    return np.stack(
-        (-np.sin(psi) * np.cos(alpha), -np.sin(psi) * np.sin(alpha), np.cos(psi)), axis=-1
-    )
+    down = -np.sin(psi)
+    found: Floats = np.empty((*psi.shape, 3))
+    found[..., 0], found[..., 1] = down * np.cos(alpha), down * np.sin(alpha)
+    found[..., 2] = np.cos(psi)
+    return found
 
 
 def _tilts(frame: Floats, turns: Floats, first: Motion, last: Motion) -> tuple[float, float]:
@@ -704,5 +706,5 @@ def _tilts(frame: Floats, turns: Floats, first: Motion, last: Motion) -> tuple[f
     tilts = []
     for turn, state in ((turns[0], first), (turns[-1], last)):
         up, plane = _up(turn) @ frame, state.plane
-        tilts.append(float(np.arctan2(plane @ np.cross(state.tether, up), plane @ up)))
+        tilts.append(float(np.arctan2(plane @ crossed(state.tether, up), plane @ up)))
     return tilts[0], tilts[0] + (tilts[1] - tilts[0] + np.pi) % (2 * np.pi) - np.pi

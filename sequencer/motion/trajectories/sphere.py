@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from sequencer.arrays import Bools, Floats
+from sequencer.arrays import Bools, Floats, crossed
 
 LEAST_COSINE = 0.35  # limit on an end's elevation: nearer to the pole the rates of the azimuth become too large
 SPHERE_SAMPLES = 25  # only for choosing among candidates; not used in proofs
@@ -195,9 +195,10 @@ def pointings(frames: Floats, turns: Floats) -> Floats:
     """
     alpha, psi = turns[..., 0], turns[..., 1]
     level = np.cos(psi)
-    return np.asarray(
-        np.stack((level * np.cos(alpha), level * np.sin(alpha), np.sin(psi)), axis=-1) @ frames
-    )
+    found: Floats = np.empty((*level.shape, 3))
+    found[..., 0], found[..., 1] = level * np.cos(alpha), level * np.sin(alpha)
+    found[..., 2] = np.sin(psi)
+    return np.asarray(found @ frames)
 
 
 def directions(
@@ -249,25 +250,28 @@ def moved(
     alpha1, psi1 = rate[..., 0], rate[..., 1]
     alpha2, psi2 = acceleration[..., 0], acceleration[..., 1]
     ca, sa, cp, sp = np.cos(alpha), np.sin(alpha), np.cos(psi), np.sin(psi)
-    zero = np.zeros_like(ca)
-    radial = np.stack((cp * ca, cp * sa, sp), axis=-1)
-    up = np.stack((-sp * ca, -sp * sa, cp), axis=-1)
-    east = np.stack((-sa, ca, zero), axis=-1)
-    first = psi1[..., None] * up + (cp * alpha1)[..., None] * east
-    second = (
-        (psi2 + cp * sp * alpha1**2)[..., None] * up
-        + (cp * alpha2 - 2 * sp * psi1 * alpha1)[..., None] * east
-        - (psi1**2 + (cp * alpha1) ** 2)[..., None] * radial
-    )
+    # Coordinates of the radial direction, and of those upwards and eastwards, of which the last is level.
+    radial, up = (cp * ca, cp * sa, sp), (-sp * ca, -sp * sa, cp)
+    east, whirl = (-sa, ca), cp * alpha1
+    rise, turn = psi2 + cp * sp * alpha1**2, cp * alpha2 - 2 * sp * psi1 * alpha1
+    fall = psi1**2 + whirl**2
+    parts: Floats = np.empty((3, *ca.shape, 3))
+    for k in range(2):
+        parts[0, ..., k] = radial[k]
+        parts[1, ..., k] = psi1 * up[k] + whirl * east[k]
+        parts[2, ..., k] = rise * up[k] + turn * east[k] - fall * radial[k]
+    parts[0, ..., 2] = sp
+    parts[1, ..., 2] = psi1 * cp
+    parts[2, ..., 2] = rise * cp - fall * sp
     if frames is None:
-        return radial, first, second
-    return radial @ frames, first @ frames, second @ frames
+        return parts[0], parts[1], parts[2]
+    return parts[0] @ frames, parts[1] @ frames, parts[2] @ frames
 
 
 def _poles(ends: Ends) -> Floats:
     """Poles to try, shape (m, n, 3)."""
     first, last = ends.axis[:, 0], ends.axis[:, 1]
-    across = np.cross(ends.tether[:, 0], ends.tether[:, 1])
+    across = crossed(ends.tether[:, 0], ends.tether[:, 1])
     turning = np.array([first, last, first + last, first - last, across])
     fixed = np.broadcast_to(np.eye(3)[:, None], (3, *first.shape))
     return np.concatenate((_unit(turning, first), fixed))
@@ -284,7 +288,7 @@ def _frames(pole: Floats, towards: Floats) -> Floats:
     spare = np.where(np.abs(pole[..., :1]) < 0.7, np.array([1.0, 0, 0]), np.array([0, 1.0, 0]))
     spare = spare - np.sum(spare * pole, axis=-1, keepdims=True) * pole
     first = _unit(flat, spare / np.linalg.norm(spare, axis=-1, keepdims=True))
-    return np.stack((first, np.cross(pole, first), pole), axis=-2)
+    return np.stack((first, crossed(pole, first), pole), axis=-2)
 
 
 def _angles(local: list[Floats], cosine: Floats) -> Floats:

@@ -8,15 +8,14 @@ not blended. Frame: body frame [m], rates per beat.
 Source: docs/motion.md, section 5.
 """
 
-from collections.abc import Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
-from typing import Any, Literal, NamedTuple
+from typing import Literal, NamedTuple
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Floats, crossed
 from sequencer.kept import content_key, remembering
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
@@ -335,7 +334,7 @@ def _frame_rates(
         laid.append(flat / np.maximum(np.linalg.norm(flat, axis=-1, keepdims=True), 1e-9))
         with np.errstate(divide="ignore"):
             rates.append(np.where(across > 0.1, 2 * (rate + turn) / across, np.inf))
-    side = np.cross(tether, laid[0])
+    side = crossed(tether, laid[0])
     angle = np.arctan2(np.sum(side * laid[1], axis=-1), np.sum(laid[0] * laid[1], axis=-1))
     both = rates[0] + rates[1]
     widest = np.abs(angle) + both * delta
@@ -360,7 +359,7 @@ def _plane_between(first: Floats, last: Floats, tether: Floats, step: Floats) ->
         return np.asarray(flat / np.linalg.norm(flat, axis=-1, keepdims=True))
 
     start, end = across(first), across(last)
-    side = np.cross(tether, start)
+    side = crossed(tether, start)
     turn = np.arctan2(np.sum(side * end, axis=-1), np.sum(start * end, axis=-1)) * step
     return np.asarray(np.cos(turn)[:, None] * start + np.sin(turn)[:, None] * side)
 
