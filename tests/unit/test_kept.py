@@ -93,7 +93,7 @@ def test_what_has_no_content_key_is_computed_each_time(store):
 
 DIFFERENT = [
     (), (None,), (0,), (1,), (True,), (0.0,), (-0.0,), (1.0,), ("",), ("1",), (b"1",), ((),), ((), ()), ([1], 2),
-    ([1, 2],), ([[1], 2],), ("a", "b"), ("ab", ""), ({"a": 1},), ({"b": 1},), ({"a": 1, "b": 1},), (float("nan"),),
+    ([1, 2],), ([1.0, 2.0],), ([1.0, 2],), ([1.0], [2.0]), ([[1.0], [2.0]],), ([[1], 2],), ("a", "b"), ("ab", ""), ({"a": 1},), ({"b": 1},), ({"a": 1, "b": 1},), (float("nan"),),
     (np.zeros(2),), (np.zeros((2, 1)),), (np.zeros(2, dtype=np.int64),), (np.zeros(3),), (Body(stature=1.7),),
     (Body(stature=1.71),), (Prop(length=0.5, mass=0.2, wick_radius=0.05),), (LinkLimits(),),
     (LinkLimits(hand_speed=3.0),), (LinkLimits().__repr__,), (Body(stature=1.7).shoulder,),
