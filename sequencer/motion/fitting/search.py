@@ -350,8 +350,16 @@ class SampledDance:
         (usual,) = self.places([still])
         if usual.margins.least >= GOOD or not any(self.free) or self.pull < 0:
             return usual
-        best = max([usual, *self.places(self._coarse())], key=self.score)
-        return self._refined(best)
+        coarse = self._coarse()
+        tried = [usual, *self.places(coarse[:1])]
+        # What would not win with any margin needs no look.
+        known = max(map(self.score, tried))
+        may_win = [moves for moves in coarse[1:] if self.score(self._ample(moves)) > known]
+        return self._refined(max([*tried, *self.places(may_win)], key=self.score))
+
+    def _ample(self, moves: Mapping[Side, Floats]) -> Placing:
+        """A position as good as its moves allow: nothing near, and the arms at ease."""
+        return Placing(moves, UPRIGHT, Margins(inf, inf, inf, self.pull))
 
     def leaning(self, fit: Fit) -> list[Placing]:
         """Positions near a fit's, in each of the three postures that gain most there, smallest first."""
@@ -577,15 +585,17 @@ class SampledDance:
         """
         body = self.dance.body
         shoulder = shoulders(body, np.zeros((1, 5)), side)[0]
-        squares = []
+        squares, places = [], []
         for k in range(3):
             own, which = np.unique(moves[:, k], return_inverse=True)
-            away = np.zeros((len(own), len(hands), 3))
-            away[..., k] = hands[:, k] + own[:, None] - shoulder[k]
+            away = np.zeros((len(hands), len(own), 3))
+            away[..., k] = hands[:, k, None] + own - shoulder[k]
             beyond = (away - nearest_give(body, away, side))[..., k]
-            squares.append((beyond * beyond)[which])
-        far = (squares[0] + squares[2] + squares[1]).max(axis=1)
-        return np.asarray(body.arm_length - np.sqrt(far))
+            squares.append(beyond * beyond)
+            places.append(which)
+        aside = squares[0][:, :, None] + squares[2][:, None]
+        far = np.array([(aside + ahead[:, None, None]).max(axis=0) for ahead in squares[1].T])
+        return np.asarray(body.arm_length - np.sqrt(far[places[1], places[0], places[2]]))
 
     def _refined(self, best: Placing) -> Placing:
         """Refine by smaller steps of one move at a time, while they help."""

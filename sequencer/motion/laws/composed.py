@@ -18,10 +18,10 @@ from sequencer.kept import remembering
 from sequencer.motion.laws.law import Bounds, period_words
 from sequencer.motion.laws.phases import Limits, Phase
 from sequencer.motion.laws.rotations import (
-    Jet,
-    Parts,
+    Components,
     Turn,
     Vector,
+    VectorJet,
     carried,
     spins_at,
     turned,
@@ -99,7 +99,7 @@ class ComposedLaw:
             plane=shaped[6],
         )
 
-    def hand_jet(self, row: Floats) -> Jet:
+    def hand_jet(self, row: Floats) -> VectorJet:
         """The hand's jet at beats (n,)."""
         place, speed, push = (list(part) for part in _still(self.hand.centre))
         for slide in self.hand.slides:
@@ -145,16 +145,16 @@ def hand_limits(path: HandPath) -> tuple[float, Limits]:
     return distance, (orders[0], orders[1], orders[2], orders[3])
 
 
-def _numbers(vector: Vector) -> Parts:
+def _numbers(vector: Vector) -> Components:
     return float(vector[0]), float(vector[1]), float(vector[2])
 
 
-def _still(vector: Vector) -> Jet:
+def _still(vector: Vector) -> VectorJet:
     """A vector that does not change."""
     return _numbers(vector), (0.0, 0.0, 0.0), (0.0, 0.0, 0.0)
 
 
-def _largest(vector: Parts) -> float:
+def _largest(vector: Components) -> float:
     """The largest length of a vector at its beats."""
     x, y, z = vector
     return float(np.max(np.sqrt(x * x + y * y + z * z)))
@@ -185,7 +185,7 @@ def _bounds(law: ComposedLaw) -> Bounds:
     place, speed, push = law.hand_jet(row)
     _, rate, acceleration = carried(spins_at(law.turns, row), _still(law.tether))
 
-    def tight(sampled: Parts, coarse: float, slope: float, curve: float) -> float:
+    def tight(sampled: Components, coarse: float, slope: float, curve: float) -> float:
         most = _largest(sampled)
         return min(coarse, most + gap / 2 * slope, most + gap**2 / 8 * curve) * ROUNDING_UP
 

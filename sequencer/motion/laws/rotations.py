@@ -19,9 +19,9 @@ from sequencer.arrays import Floats
 from sequencer.motion.laws.phases import Limits, Phase, Wave
 
 Vector = tuple[float, float, float]
-Part = float | Floats  # one coordinate: at n beats (n,), or a number if it is always the same
-Parts = tuple[Part, Part, Part]
-Jet = tuple[Parts, Parts, Parts]  # a vector and its first two derivatives
+Component = float | Floats  # one coordinate: at n beats (n,), or a number if it is always the same
+Components = tuple[Component, Component, Component]
+VectorJet = tuple[Components, Components, Components]  # a vector and its first two derivatives
 _ALONG = 1e-15  # a vector no farther than this from an axis lies along it
 
 
@@ -41,8 +41,8 @@ class Spin(NamedTuple):
     """A turn at n beats."""
 
     axis: Vector
-    slope: Part  # [rad/beat]
-    curve: Part  # [rad/beat²]
+    slope: Component  # [rad/beat]
+    curve: Component  # [rad/beat²]
     cosine: Floats  # (n,)
     sine: Floats  # (n,)
 
@@ -61,19 +61,19 @@ def _spin(turn: Turn, beats: Floats) -> Spin:
     return Spin(turn.axis, slope, curve, np.cos(angle), np.sin(angle))
 
 
-def carried(spins: tuple[Spin, ...], jet: Jet) -> Jet:
+def carried(spins: tuple[Spin, ...], jet: VectorJet) -> VectorJet:
     """A jet after nested rotations.
 
     Parameters
     ----------
     spins : tuple of Spin
         Innermost first.
-    jet : tuple of Parts [any unit]
+    jet : tuple of Components [any unit]
         Vector, rate and acceleration per beat before the rotations.
 
     Returns
     -------
-    jet : tuple of Parts [same unit]
+    jet : tuple of Components [same unit]
 
     Notes
     -----
@@ -86,7 +86,7 @@ def carried(spins: tuple[Spin, ...], jet: Jet) -> Jet:
     return jet
 
 
-def _carried_about(spin: Spin, slot: tuple[int, int, float], jet: Jet) -> Jet:
+def _carried_about(spin: Spin, slot: tuple[int, int, float], jet: VectorJet) -> VectorJet:
     """The jet after a turn about a coordinate axis, or against it."""
     i, j, sign = slot
     value, rate, acceleration = (list(part) for part in jet)
@@ -106,7 +106,7 @@ def _carried_about(spin: Spin, slot: tuple[int, int, float], jet: Jet) -> Jet:
     return _three(value), _three(rate), _three(acceleration)
 
 
-def _carried_freely(spin: Spin, jet: Jet) -> Jet:
+def _carried_freely(spin: Spin, jet: VectorJet) -> VectorJet:
     """The jet after a turn about any axis."""
     cross, along = _matrices(spin.axis)
     value, rate, acceleration = _rows(jet)
@@ -124,18 +124,18 @@ def _carried_freely(spin: Spin, jet: Jet) -> Jet:
     return _three(value), _three(rate), _three(acceleration)
 
 
-def turned(spins: tuple[Spin, ...], vector: Parts) -> Parts:
+def turned(spins: tuple[Spin, ...], vector: Components) -> Components:
     """A vector after nested rotations, without its derivatives.
 
     Parameters
     ----------
     spins : tuple of Spin
         Innermost first.
-    vector : Parts [any unit]
+    vector : Components [any unit]
 
     Returns
     -------
-    vector : Parts [same unit]
+    vector : Components [same unit]
 
     Notes
     -----
@@ -159,7 +159,9 @@ def turned(spins: tuple[Spin, ...], vector: Parts) -> Parts:
     return vector
 
 
-def _pair_turned(x: Part, y: Part, cosine: Floats, sine: Floats) -> tuple[Part, Part]:
+def _pair_turned(
+    x: Component, y: Component, cosine: Floats, sine: Floats
+) -> tuple[Component, Component]:
     """Two coordinates after a turn about the third."""
     return (
         _minus(_times(cosine, x), _times(sine, y)),
@@ -167,11 +169,11 @@ def _pair_turned(x: Part, y: Part, cosine: Floats, sine: Floats) -> tuple[Part, 
     )
 
 
-def _small(part: Part) -> bool:
+def _small(part: Component) -> bool:
     return bool(np.max(np.abs(part)) <= _ALONG)
 
 
-def _rows(vectors: Sequence[Parts]) -> tuple[Floats, ...]:
+def _rows(vectors: Sequence[Components]) -> tuple[Floats, ...]:
     """Vectors as columns, shape (3, n), or (3, 1) if none of their coordinates ever changes."""
     counts = [part.size for vector in vectors for part in vector if not isinstance(part, float)]
     rows: list[Floats] = []
@@ -183,20 +185,20 @@ def _rows(vectors: Sequence[Parts]) -> tuple[Floats, ...]:
     return tuple(rows)
 
 
-def _three(parts: Sequence[Part] | Floats) -> Parts:
+def _three(parts: Sequence[Component] | Floats) -> Components:
     return parts[0], parts[1], parts[2]
 
 
 # A product with 0 is left out, and so is a sum with it: no digit depends on them.
 
 
-def _times(a: Part, b: Part) -> Part:
+def _times(a: Component, b: Component) -> Component:
     if (isinstance(a, float) and a == 0.0) or (isinstance(b, float) and b == 0.0):
         return 0.0
     return a * b
 
 
-def _plus(a: Part, b: Part) -> Part:
+def _plus(a: Component, b: Component) -> Component:
     if isinstance(a, float) and a == 0.0:
         return b
     if isinstance(b, float) and b == 0.0:
@@ -204,7 +206,7 @@ def _plus(a: Part, b: Part) -> Part:
     return a + b
 
 
-def _minus(a: Part, b: Part) -> Part:
+def _minus(a: Component, b: Component) -> Component:
     if isinstance(b, float) and b == 0.0:
         return a
     if isinstance(a, float) and a == 0.0:

@@ -147,7 +147,7 @@ def every_path(ends: Ends, beats: Floats) -> tuple[Floats, Floats, Bools]:
     -------
     frames : ndarray, shape (m, n, 3, 3) [1]
     coefficients : ndarray, shape (m, l, n, 6, 2) [rad]
-    usable : ndarray, shape (m, n)
+    usable : ndarray, shape (m, n) [1]
         Whether neither end lies near the pole.
 
     Notes
