@@ -6,6 +6,7 @@ Reference: the function called without the store.
 import os
 import signal
 import sqlite3
+import struct
 import subprocess
 import sys
 import threading
@@ -106,6 +107,15 @@ def test_no_two_values_share_a_key():
     assert keys == [kept.content_key(*values) for values in DIFFERENT]
     assert kept.content_key({"a": 1, "b": 2}) == kept.content_key({"b": 2, "a": 1})
     assert kept.content_key([1, 2]) == kept.content_key((1, 2))
+
+
+def test_numbers_of_one_list_are_not_those_of_several():
+    """Nine lists of a number, and the one list of ten numbers whose bytes would be the same without its length."""
+    several = [[float(k)] for k in range(9)]
+    run = b"v".join(struct.pack("<d", k) for (k,) in several)
+    one = [float(n) for n in np.frombuffer(run)]
+    assert len(one) == 10
+    assert kept.content_key(*several) != kept.content_key(one)
 
 
 def test_a_decorated_function_is_known_by_all_its_arguments(store):

@@ -71,10 +71,10 @@ def test_the_least_of_all_cells_is_that_of_each_step(monkeypatch, at_once):
     """Some cells occur twice; all at once or one by one."""
     monkeypatch.setattr(field, "_AT_ONCE", at_once)
     draw = np.random.default_rng(4)
-    table = Table(np.zeros(3), (5, 4, 6), draw.normal(size=120))
-    cells = draw.integers(-2, 7, (30, 3))
-    cells[20:] = cells[:10]
-    steps = draw.integers(-3, 4, (11, 3))
+    table = Table(np.zeros(3), (9, 8, 7), draw.normal(size=504))
+    cells = draw.integers(-1, 8, (300, 3))
+    cells[250:] = cells[:50]
+    steps = draw.integers(-2, 3, (60, 3))
     assert (
         table.least_moved(cells, steps).tolist() == table.moved(cells, steps).min(axis=0).tolist()
     )

@@ -82,8 +82,9 @@ LAWS = block_laws(
 
 
 def known_by(
-    start=8.0, *, beats=2.0, begun=0.0, phase=0.0, other=0.0, more=0.0, held=None, name="a"
-):
+    start=8.0, *, beats=2.0, begun=0.0, phase=0.0, entry=0.0, other=0.0, more=0.0, alone=False,
+    edge=0.0, edge_before=0.0, held=None, name="a",
+):  # fmt: skip
     """The content key of a left hand's link between two spans, with the right hand beside it."""
 
     def span(side, start, end, origin, name="b"):
@@ -93,9 +94,9 @@ def known_by(
     room = hand_space_of(BODY, "right", POI)
     beside = Trajectory(
         (
-            span("right", start - 8.0, start + 1.0, start - other),
-            span("right", start + 1.0, end + 9.0, start + 0.5 + more),
-        ),
+            span("right", start - 8.0, start + 1.0 + edge_before, start - other),
+            span("right", start + 1.0 + edge, end + 9.0, start + 0.5 + more),
+        )[: 1 if alone else 2],
         room,
     )
     carriage = held and Carriage(
@@ -104,7 +105,7 @@ def known_by(
     )
     own = assembly._Bridges(LAWS["left"], 2.0, hand_space_of(BODY, "left", POI), beside, carriage)
     before = span("left", start - 4.0 - begun, start, start - 4.0 - phase, name)
-    after = span("left", end, end + 4.0 + begun, end - phase)
+    after = span("left", end, end + 4.0 + begun, end - entry)
     return content_key(*own._content(before, after, start, end))
 
 
@@ -117,8 +118,10 @@ def test_a_link_is_known_by_what_it_depends_on():
     assert known_by(held=LEANT) == known_by(72.25, held=LEANT)
     later = tuple((a + 0.25, b + 0.25, each) for a, b, each in LEANT)
     others = [
-        known_by(), known_by(beats=1.0), known_by(phase=0.25), known_by(other=0.25),
-        known_by(more=0.25), known_by(held=LEANT), known_by(held=later),
+        known_by(), known_by(beats=1.0), known_by(phase=0.25), known_by(entry=0.25),
+        known_by(other=0.25), known_by(more=0.25), known_by(alone=True),
+        known_by(alone=True, other=0.25), known_by(edge=2.0**-20), known_by(edge_before=2.0**-20),
+        known_by(held=LEANT), known_by(held=later),
     ]  # fmt: skip
     assert len(set(others)) == len(others)
 
