@@ -121,6 +121,7 @@ def test_a_link_is_known_by_what_it_depends_on():
         known_by(), known_by(beats=1.0), known_by(phase=0.25), known_by(entry=0.25),
         known_by(other=0.25), known_by(more=0.25), known_by(alone=True),
         known_by(alone=True, other=0.25), known_by(edge=2.0**-20), known_by(edge_before=2.0**-20),
+        known_by(more=-0.46875), known_by(more=-0.46875, edge_before=2.0**-20),
         known_by(held=LEANT), known_by(held=later),
     ]  # fmt: skip
     assert len(set(others)) == len(others)
