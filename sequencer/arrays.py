@@ -40,6 +40,26 @@ def as_floats(name: str, values: ArrayLike) -> Floats:
     return floats
 
 
+def crossed(a: Floats, b: Floats) -> Floats:
+    """Cross products, shape (..., 3): `np.cross` without what it spends on axes, which short arrays feel.
+
+    Parameters
+    ----------
+    a, b : ndarray, shape (..., 3) [any unit]
+        Broadcast against each other.
+
+    Notes
+    -----
+    Source: the product's coordinates. Exact to rounding.
+    """
+    x = a[..., 1] * b[..., 2] - a[..., 2] * b[..., 1]
+    found: Floats = np.empty((*x.shape, 3))
+    found[..., 0] = x
+    found[..., 1] = a[..., 2] * b[..., 0] - a[..., 0] * b[..., 2]
+    found[..., 2] = a[..., 0] * b[..., 1] - a[..., 1] * b[..., 0]
+    return found
+
+
 def as_number(name: str, given: object, unit: str) -> float:
     """A number that a caller gave: no text, no truth value.
 

@@ -180,18 +180,17 @@ def content_key(*things: Any) -> bytes:
     TypeError
         If something else is among them, such as a function.
     """
-    total = hashlib.blake2b(digest_size=20)
-    total.update(formulas())
+    parts = [formulas()]
     for thing in things:
-        _feed(total.update, thing)
-    return total.digest()
+        _feed(parts.append, thing)
+    return hashlib.blake2b(b"".join(parts), digest_size=20).digest()
 
 
 def _feed(put: Callable[[bytes], None], thing: Any) -> None:
     """Add a value to a hash: its kind and length go first, so that no two values run together."""
     kind = type(thing)
     if kind is float:
-        put(b"f" + struct.pack("<d", thing))
+        put(b"f" + _DOUBLE.pack(thing))
     elif kind is str:
         put(b"s%d:" % len(thing) + thing.encode("utf-8", "surrogatepass"))
     elif thing is None or kind is int or kind is bool:
@@ -199,6 +198,9 @@ def _feed(put: Callable[[bytes], None], thing: Any) -> None:
     elif kind is bytes:
         put(b"b%d:" % len(thing) + thing)
     elif kind is tuple or kind is list:
+        if set(map(type, thing)) == _FLOATS:  # a vector, at once
+            put(b"v%d:" % len(thing) + struct.pack(f"<{len(thing)}d", *thing))
+            return
         put(b"t%d:" % len(thing))
         for each in thing:
             _feed(put, each)
@@ -208,13 +210,21 @@ def _feed(put: Callable[[bytes], None], thing: Any) -> None:
         _feed_object(put, thing)
 
 
+_DOUBLE = struct.Struct("<d")
+_FLOATS = {float}
+
+
 def _feed_object(put: Callable[[bytes], None], thing: Any) -> None:
+    known = _DIGESTS.get(id(thing))
+    if known is not None and known[0] is thing:
+        put(known[1])
+        return
     if isinstance(thing, MethodType):
         put(b"c%d:" % len(thing.__name__) + thing.__name__.encode())
         thing = thing.__self__
-    module = type(thing).__module__
-    name = f"{module}.{type(thing).__qualname__}"
-    if not (isinstance(thing, Mapping) or module.startswith("sequencer.")):
+    kind = type(thing)
+    name = f"{kind.__module__}.{kind.__qualname__}"
+    if not (isinstance(thing, Mapping) or kind.__module__.startswith("sequencer.")):
         raise TypeError(f"no content key of {name}")  # nor is its code among the formulas
     content = getattr(thing, "content", None)
     if isinstance(content, bytes):
@@ -235,14 +245,14 @@ def _feed_object(put: Callable[[bytes], None], thing: Any) -> None:
 
 def _digest(name: str, thing: Any) -> bytes:
     """The hash of a dataclass; of a frozen one remembered, since a body or a law is part of many keys."""
-    known = _DIGESTS.get(id(thing))
-    if known is not None and known[0] is thing:
-        return known[1]
-    total = hashlib.blake2b(name.encode(), digest_size=20)
-    values = [getattr(thing, each.name) for each in fields(thing)]
+    names = _NAMES.get(type(thing))
+    if names is None:
+        names = _NAMES[type(thing)] = tuple(each.name for each in fields(thing))
+    values = [getattr(thing, each) for each in names]
+    parts = [name.encode()]
     for value in values:
-        _feed(total.update, value)
-    found = total.digest()
+        _feed(parts.append, value)
+    found = hashlib.blake2b(b"".join(parts), digest_size=20).digest()
     fixed = not any(isinstance(value, list | dict | set) for value in values)
     if fixed and type(thing).__dataclass_params__.frozen:
         if len(_DIGESTS) >= MOST_IN_MEMORY:
@@ -251,6 +261,7 @@ def _digest(name: str, thing: Any) -> bytes:
     return found
 
 
+_NAMES: dict[type, tuple[str, ...]] = {}  # of the fields of dataclasses
 _DIGESTS: dict[int, tuple[Any, bytes]] = {}
 
 

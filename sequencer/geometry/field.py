@@ -16,6 +16,7 @@ from sequencer.geometry.capsules import Capsule
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
 
 CELL = 0.02  # [m]
+_AT_ONCE = 2**16  # numbers that are looked up together: more of them leave the fast memory
 AROUND = 0.14  # [m] tabulated beyond the surface; anything farther counts as at least this far
 
 
@@ -43,14 +44,50 @@ class Table:
         -----
         Source: the table's values at the nearest cells; off by half a cell's diagonal at most.
         """
-        # Each axis has few distinct steps: clipped indices are computed once per step.
-        flat: Ints = np.zeros((len(cells), len(steps)), dtype=np.int32)
+        return np.asarray(self.values[_sums(self._moved_along(cells, steps))])
+
+    def least_moved(self, cells: Ints, steps: Ints) -> Floats:
+        """The smallest of these over all cells, for m steps, shape (m,) [m].
+
+        Parameters
+        ----------
+        cells : ndarray, shape (n, 3) [1]
+        steps : ndarray, shape (m, 3) [1]
+
+        Notes
+        -----
+        Source: as for `moved`; a cell that occurs several times is looked up once.
+        """
+        low = cells.min(axis=0)
+        wide = cells.max(axis=0) - low + 1
+        keys = ((cells[:, 0] - low[0]) * wide[1] + cells[:, 1] - low[1]) * wide[2]
+        distinct = np.unique(keys + cells[:, 2] - low[2], return_index=True)[1]
+        moved = self._moved_along(cells[distinct], steps)
+        least: Floats = np.full(len(steps), np.inf)
+        some = max(1, _AT_ONCE // len(steps))
+        for first in range(0, len(distinct), some):
+            part = [(places[first : first + some], which) for places, which in moved]
+            np.minimum(least, self.values[_sums(part)].min(axis=0), out=least)
+        return least
+
+    def _moved_along(self, cells: Ints, steps: Ints) -> list[tuple[Ints, Ints]]:
+        """For each axis the index of every cell after each distinct step, and which step each of m is."""
+        out = []
         for k, count in enumerate(self.shape):
             own, which = np.unique(steps[:, k], return_inverse=True)
             places = np.clip(cells[:, k, None] + own, 0, count - 1)
             stride = int(np.prod(self.shape[k + 1 :]))
-            flat += (places * stride).astype(np.int32).take(which, axis=1)
-        return np.asarray(self.values.take(flat))
+            out.append(((places * stride).astype(np.intp), which))
+        return out
+
+
+def _sums(axes: list[tuple[Ints, Ints]]) -> Ints:
+    """Indices of n cells moved by m steps, shape (n, m)."""
+    (x, of_x), (y, of_y), (z, of_z) = axes
+    flat = x.take(of_x, axis=1)
+    flat += y.take(of_y, axis=1)
+    flat += z.take(of_z, axis=1)
+    return flat
 
 
 @lru_cache(maxsize=64)
@@ -66,22 +103,20 @@ def _table(capsules: Sequence[Capsule]) -> Table:
     high = (ends.max(axis=1) + radii[:, None]).max(axis=0) + AROUND
     counts = np.ceil((high - low) / CELL).astype(int) + 1
     axes = [low[k] + CELL * np.arange(counts[k]) for k in range(3)]
-    best = np.full(tuple(counts), np.inf, dtype=np.float32)
+    best: Floats = np.full(tuple(counts), np.inf)
     for (start, end), radius in zip(ends, radii, strict=True):
-        # Squared distance to a segment, accumulated axis by axis.
+        # Squared distance to a segment, accumulated axis by axis; only where it leans it takes all cells at once.
         along = end - start
         length = float(along @ along)
-        share = np.zeros(())
-        if length > 0:
-            parts = [(axes[k] - start[k]) * along[k] / length for k in range(3)]
-            share = parts[0][:, None, None] + parts[1][:, None] + parts[2]
-            share = np.clip(share, 0.0, 1.0)
-        square = sum(
-            (axes[k].reshape([-1 if j == k else 1 for j in range(3)]) - start[k] - share * along[k])
-            ** 2
-            for k in range(3)
-        )
-        best = np.minimum(best, np.sqrt(square) - radius)
-    return Table(
-        low, (int(counts[0]), int(counts[1]), int(counts[2])), best.ravel().astype(np.float64)
-    )
+        away = [_on_axis(axes[k] - start[k], k) for k in range(3)]
+        shares = [away[k] * along[k] / length for k in range(3) if along[k]]
+        share = np.clip(sum(shares[1:], shares[0]), 0.0, 1.0) if shares else 0.0
+        square = sum((away[k] - share * along[k] if along[k] else away[k]) ** 2 for k in range(3))
+        gap = np.sqrt(square)
+        gap -= radius
+        np.minimum(best, gap, out=best)
+    return Table(low, (int(counts[0]), int(counts[1]), int(counts[2])), best.ravel())
+
+
+def _on_axis(values: Floats, k: int) -> Floats:
+    return values.reshape([-1 if j == k else 1 for j in range(3)])

@@ -51,6 +51,32 @@ def segment_segment(
     return np.sqrt(_dot(gap, gap)), s, t
 
 
+def point_segment(point: Floats, start: Floats, end: Floats) -> Floats:
+    """Distance of points from segments: `segment_segment` of a segment without length, in every digit.
+
+    Parameters
+    ----------
+    point : ndarray, shape (..., 3) [m, any one frame]
+    start : ndarray, shape (..., 3) [m, same frame]
+    end : ndarray, shape (..., 3) [m, same frame]
+
+    Returns
+    -------
+    distance : ndarray, shape (...) [m]
+
+    Notes
+    -----
+    The three arrays are broadcast against each other. Source: the point's foot on the line, clamped.
+    Exact up to rounding.
+    """
+    p, a, b = (_parts(each) for each in (point, start, end))
+    way, off = _between(a, b), _between(a, p)
+    share = _dot(way, off) / np.maximum(_dot(way, way), _TINY)
+    share = np.minimum(np.maximum(share, 0.0), 1.0)
+    gap = tuple(x - share * v for x, v in zip(off, way, strict=True))
+    return np.sqrt(_dot(gap, gap))
+
+
 Parts = tuple[Floats, ...]  # x, y and z apart: several times quicker than rows of three
 
 

@@ -24,10 +24,10 @@ def fastest_wick(
     """Proven bound on the speed of a prop's wicks while lit [m/s], relative to the performer."""
     most = 0.0
     for start, end in lit:
-        fastest = tempo.fastest(start, end)
+        beats_per_second = tempo.fastest(start, end)
         for low, high, bounds in trajectory.pieces(start, end):
             speed = prop.fastest(bounds)
-            if speed * fastest > most:
+            if speed * beats_per_second > most:
                 most = max(most, speed * tempo.fastest(low, high))
     return most
 

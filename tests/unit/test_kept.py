@@ -6,6 +6,7 @@ Reference: the function called without the store.
 import os
 import signal
 import sqlite3
+import struct
 import subprocess
 import sys
 import threading
@@ -93,7 +94,7 @@ def test_what_has_no_content_key_is_computed_each_time(store):
 
 DIFFERENT = [
     (), (None,), (0,), (1,), (True,), (0.0,), (-0.0,), (1.0,), ("",), ("1",), (b"1",), ((),), ((), ()), ([1], 2),
-    ([1, 2],), ([[1], 2],), ("a", "b"), ("ab", ""), ({"a": 1},), ({"b": 1},), ({"a": 1, "b": 1},), (float("nan"),),
+    ([1, 2],), ([1.0, 2.0],), ([1.0, 2],), ([1.0], [2.0]), ([[1.0], [2.0]],), ([[1], 2],), ("a", "b"), ("ab", ""), ({"a": 1},), ({"b": 1},), ({"a": 1, "b": 1},), (float("nan"),),
     (np.zeros(2),), (np.zeros((2, 1)),), (np.zeros(2, dtype=np.int64),), (np.zeros(3),), (Body(stature=1.7),),
     (Body(stature=1.71),), (Prop(length=0.5, mass=0.2, wick_radius=0.05),), (LinkLimits(),),
     (LinkLimits(hand_speed=3.0),), (LinkLimits().__repr__,), (Body(stature=1.7).shoulder,),
@@ -106,6 +107,15 @@ def test_no_two_values_share_a_key():
     assert keys == [kept.content_key(*values) for values in DIFFERENT]
     assert kept.content_key({"a": 1, "b": 2}) == kept.content_key({"b": 2, "a": 1})
     assert kept.content_key([1, 2]) == kept.content_key((1, 2))
+
+
+def test_numbers_of_one_list_are_not_those_of_several():
+    """Nine lists of a number, and the one list of ten numbers whose bytes would be the same without its length."""
+    several = [[float(k)] for k in range(9)]
+    run = b"v".join(struct.pack("<d", k) for (k,) in several)
+    one = [float(n) for n in np.frombuffer(run)]
+    assert len(one) == 10
+    assert kept.content_key(*several) != kept.content_key(one)
 
 
 def test_a_decorated_function_is_known_by_all_its_arguments(store):

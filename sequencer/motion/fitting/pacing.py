@@ -8,10 +8,12 @@ Source: the order is a design choice of this project: halving and doubling stay 
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import cache
 from math import inf, isfinite, pi
 
 import numpy as np
 
+from sequencer.arrays import crossed
 from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.kept import remembering
 from sequencer.motion.laws.law import Law
@@ -119,15 +121,17 @@ def _usual(
     beats_per_second = tempo / 60.0
     cases = [(prop, laws) for prop in props for laws in _laws(name, parameters, prop, book)]
 
-    def holds(prop: Prop, laws: Laws, share: float) -> bool:
-        return _holds(laws(usual * share), prop, beats_per_second, limits)
+    @cache
+    def holds(row: int, k: int) -> bool:
+        prop, laws = cases[row]
+        return _holds(laws(usual * CYCLE_SHARES[k]), prop, beats_per_second, limits)
 
-    if all(holds(prop, laws, CYCLE_SHARES[0]) for prop, laws in cases):
+    rows, shares = range(len(cases)), range(len(CYCLE_SHARES))
+    if all(holds(row, 0) for row in rows):
         return usual
-    rows = [[holds(prop, laws, share) for share in CYCLE_SHARES] for prop, laws in cases]
     # A pattern that works at no number of beats is reported by the checks, and does not constrain the others.
-    able = [row for row in rows if any(row)]
-    fits = (share for k, share in enumerate(CYCLE_SHARES) if all(row[k] for row in able))
+    able = [row for row in rows if any(holds(row, k) for k in shares)]
+    fits = (CYCLE_SHARES[k] for k in shares if all(holds(row, k) for row in able))
     return usual * next(fits, 1.0)
 
 
@@ -201,6 +205,6 @@ def twist(motion: Motion, prop: Prop, beats_per_second: float) -> float:
     """
     shifted = prop.mass * prop.centre_of_mass
     driven = prop.inertia * motion.tether_acceleration + shifted * motion.hand_acceleration
-    moving = beats_per_second**2 * np.linalg.norm(np.cross(motion.tether, driven), axis=1)
+    moving = beats_per_second**2 * np.linalg.norm(crossed(motion.tether, driven), axis=1)
     level = np.hypot(motion.tether[..., 0], motion.tether[..., 1])
     return float(np.max(moving + abs(shifted) * GRAVITY * level))

@@ -17,14 +17,14 @@ Source: search; the order of preference is a design choice of this project.
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from itertools import pairwise, product
 from math import inf, isfinite, radians
 from typing import NamedTuple
 
 import numpy as np
 
-from sequencer.arrays import Floats, Ints
+from sequencer.arrays import Floats, Ints, crossed
 from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.geometry.field import CELL, table_of
 from sequencer.geometry.posture import (
@@ -35,7 +35,7 @@ from sequencer.geometry.posture import (
     shoulders,
     to_trunk,
 )
-from sequencer.geometry.segments import segment_segment
+from sequencer.geometry.segments import point_segment, segment_segment
 from sequencer.motion.fitting import kept_fits
 from sequencer.motion.fitting.fits import GOOD, LEAST_MARGIN, REACH_SPARE, Dance, Fit, Margins
 from sequencer.motion.fitting.pacing import TAUT, least_pull, twist
@@ -63,6 +63,8 @@ OFTEN = 4  # times as many for two props that pass each other
 _MANY = 4  # number of bodies above which a prop counts as complex
 HOOP_CHORDS = 12
 APART = 0.08  # [m] between balls that enclose two whole props, beyond which they are not examined in detail
+_THIN = 8  # of the samples at which two props may be near, one in so many is looked at first
+_ROUNDING = 1e-9  # [m]
 MOST_LOOKS = 1024
 MOST_SHAPES = 32
 RANKED = 0.001  # [m] of margin that each further choice must gain
@@ -269,6 +271,10 @@ def _postures(body: Body) -> tuple[Posture, ...]:
     return tuple(p for p, good in zip(found, inside, strict=True) if good)
 
 
+Bodies = list[tuple[Solid, Floats, Floats]]  # of a prop, with their ends, each shape (n, 3) [m]
+Passing = tuple[Bodies, tuple[Floats, float]]  # the same with the balls about all of them
+
+
 class Placing(NamedTuple):
     """Moves of the hands, the body's angles, and the resulting margins."""
 
@@ -344,8 +350,16 @@ class SampledDance:
         (usual,) = self.places([still])
         if usual.margins.least >= GOOD or not any(self.free) or self.pull < 0:
             return usual
-        best = max([usual, *self.places(self._coarse())], key=self.score)
-        return self._refined(best)
+        coarse = self._coarse()
+        tried = [usual, *self.places(coarse[:1])]
+        # What would not win with any margin needs no look.
+        known = max(map(self.score, tried))
+        may_win = [moves for moves in coarse[1:] if self.score(self._ample(moves)) > known]
+        return self._refined(max([*tried, *self.places(may_win)], key=self.score))
+
+    def _ample(self, moves: Mapping[Side, Floats]) -> Placing:
+        """A position as good as its moves allow: nothing near, and the arms at ease."""
+        return Placing(moves, UPRIGHT, Margins(inf, inf, inf, self.pull))
 
     def leaning(self, fit: Fit) -> list[Placing]:
         """Positions near a fit's, in each of the three postures that gain most there, smallest first."""
@@ -406,6 +420,8 @@ class SampledDance:
         body, sides = self.dance.body, self.dance.sides
         stances = list(postures) or [UPRIGHT] * len(moves)
         angles = np.array([posture.angles for posture in stances])
+        if len(set(stances)) == 1:
+            angles = angles[:1]
         steps = {
             side: np.stack([m[side] for m in moves]) * np.array([sign_of(side), 1.0, 1.0])
             for side in sides
@@ -419,7 +435,10 @@ class SampledDance:
             step = steps[side][:, None]
             for solid, start, end in self.bodies[side]:
                 ends = (start, end) if near is None else (start[near[side]], end[near[side]])
-                gap = segment_segment(ends[0] + step, ends[1] + step, lows, highs)[0]
+                if solid.start == solid.end:
+                    gap = point_segment(ends[0] + step, lows, highs)
+                else:
+                    gap = segment_segment(ends[0] + step, ends[1] + step, lows, highs)[0]
                 own = np.minimum(own, (gap.min(axis=2) - radii).min(axis=0) - solid.radius)
             left = self._reach(self.motions[side].hand + step, side, angles)
             reach = np.minimum(reach, left.min(axis=1))
@@ -445,34 +464,47 @@ class SampledDance:
         """Gap between the two props with the hands moved by steps (m, 3) [m, body frame], shape (m,)."""
         if len(steps) < 2:
             return np.full(len(next(iter(steps.values()))), inf)
-        return self._pairs(steps["left"] - steps["right"], slice(None))
+        shift = steps["left"] - steps["right"]  # often the same: both hands are moved alike
+        different = {each.tobytes(): k for k, each in enumerate(shift)}
+        which = {key: n for n, key in enumerate(different)}
+        found = self._pairs(shift[list(different.values())], slice(None))
+        return found[[which[each.tobytes()] for each in shift]]
 
     def _pairs(self, shift: Floats, rows: slice) -> Floats:
         """Gap between the two props at some samples with the left one moved by m shifts, shape (m,)."""
-        left, right = (
-            [(solid, start[rows], end[rows]) for solid, start, end in self.passing[side]]
-            for side in SIDES
-        )
-        # Balls that enclose the whole props: if they are well apart, nothing else needs testing.
-        balls = [_ball(bodies) for bodies in (left, right)]
-        between = balls[0][0] + shift[:, None] - balls[1][0]
-        apart = np.sqrt(np.einsum("mni,mni->mn", between, between)) - balls[0][1] - balls[1][1]
+        (left, ball), (right, other) = (self._passing_at(side, rows) for side in SIDES)
+        way = [
+            ball[0][:, k] + shift[:, k, None] - other[0][:, k] for k in range(3)
+        ]  # coordinates apart, summed in the order of numpy's einsum
+        apart = np.sqrt(way[0] * way[0] + way[2] * way[2] + way[1] * way[1]) - ball[1] - other[1]
         gap = np.asarray(apart.min(axis=1))
         place, look = np.nonzero(apart < APART)
         if not len(place):
             return gap
-        least: Floats = np.full(len(place), inf)
-        step = shift[place]
-        for a, low, high in left:
-            for b, start, end in right:
-                found = segment_segment(
-                    low[look] + step, high[look] + step, start[look], end[look]
-                )[0]
-                least = np.minimum(least, found - a.radius - b.radius)
         near: Floats = np.full(len(shift), inf)
-        np.minimum.at(near, place, least)
+        # Some samples first: what is farther by the balls than the gap known by then needs no more.
+        first = look % _THIN == 0
+        for chosen in (first, ~first):
+            places, looks = place[chosen], look[chosen]
+            nearer = apart[places, looks] < near[places] + _ROUNDING
+            places, looks = places[nearer], looks[nearer]
+            if len(places):
+                np.minimum.at(near, places, _gaps(left, right, shift[places], looks))
         far = np.where(apart < APART, inf, apart).min(axis=1)
         return np.asarray(np.minimum(near, far))
+
+    @cached_property
+    def _passed(self) -> dict[tuple[object, ...], Passing]:
+        """What `_passing_at` has found."""
+        return {}
+
+    def _passing_at(self, side: Side, rows: slice) -> Passing:
+        """A prop's bodies at some samples, and the balls that enclose it there."""
+        key = side, rows.start, rows.stop, rows.step
+        if key not in self._passed:
+            bodies = [(solid, start[rows], end[rows]) for solid, start, end in self.passing[side]]
+            self._passed[key] = bodies, _ball(bodies)
+        return self._passed[key]
 
     def _coarse(self) -> list[dict[Side, Floats]]:
         """Best moves on the grid, using a table and few samples."""
@@ -536,15 +568,34 @@ class SampledDance:
         moves = offsets * np.array([sign_of(side), 1.0, 1.0])
         hands = self.motions[side].hand
         hands = hands[:: max(1, len(hands) // 24)]
-        reach = self._reach(hands + moves[:, None], side, np.zeros((1, 5))).min(axis=1)
-        near = np.flatnonzero(reach >= REACH_SPARE)
+        near = np.flatnonzero(self._upright_reach(side, hands, moves) >= REACH_SPARE)
         if not len(near):
             return out
         points, radii = _points(self.dance.props[side], _rows(self.motions[side], self.thin))
         table = table_of(self.dance.body)
-        steps = np.rint(moves[near] / CELL).astype(np.int32)
-        out[near] = (table.moved(table.cells(points), steps) - radii[:, None]).min(axis=0)
+        cells, steps = table.cells(points), np.rint(moves[near] / CELL).astype(np.int32)
+        gaps = [table.least_moved(cells[radii == r], steps) - r for r in np.unique(radii)]
+        out[near] = np.min(gaps, axis=0)
         return out
+
+    def _upright_reach(self, side: Side, hands: Floats, moves: Floats) -> Floats:
+        """Least spare arm length of a hand (n, 3) moved by m steps (m, 3), body upright, shape (m,) [m].
+
+        The box that the shoulder moves in lies along the axes, and each axis has few distinct moves.
+        """
+        body = self.dance.body
+        shoulder = shoulders(body, np.zeros((1, 5)), side)[0]
+        squares, places = [], []
+        for k in range(3):
+            own, which = np.unique(moves[:, k], return_inverse=True)
+            away = np.zeros((len(hands), len(own), 3))
+            away[..., k] = hands[:, k, None] + own - shoulder[k]
+            beyond = (away - nearest_give(body, away, side))[..., k]
+            squares.append(beyond * beyond)
+            places.append(which)
+        aside = squares[0][:, :, None] + squares[2][:, None]
+        far = np.array([(aside + ahead[:, None, None]).max(axis=0) for ahead in squares[1].T])
+        return np.asarray(body.arm_length - np.sqrt(far[places[1], places[0], places[2]]))
 
     def _refined(self, best: Placing) -> Placing:
         """Refine by smaller steps of one move at a time, while they help."""
@@ -584,6 +635,23 @@ class SampledDance:
         return out
 
 
+def _gaps(left: Bodies, right: Bodies, step: Floats, look: Ints) -> Floats:
+    """Gaps of two props at n samples, the left one moved by a step (n, 3) each, shape (n,) [m]."""
+    least: Floats = np.full(len(look), inf)
+    theirs = [(b, start[look], end[look]) for b, start, end in right]
+    for a, low, high in left:
+        ends = low[look] + step, high[look] + step
+        for b, start, end in theirs:
+            if b.start == b.end:
+                found = point_segment(start, *ends)
+            elif a.start == a.end:
+                found = point_segment(ends[0], start, end)
+            else:
+                found = segment_segment(*ends, start, end)[0]
+            least = np.minimum(least, found - a.radius - b.radius)
+    return least
+
+
 def _shifted(values: Floats, split: tuple[int, int, int], sign: int) -> Floats:
     """Values at grid positions moved by a split, −inf beyond the grid."""
     out: Floats = np.full(values.shape, -inf)
@@ -600,9 +668,9 @@ def _rows(motion: Motion, rows: slice | Ints) -> Motion:
     return Motion(**{name: getattr(motion, name)[rows] for name in Motion.__slots__})
 
 
-def _bodies(prop: Prop, motion: Motion) -> list[tuple[Solid, Floats, Floats]]:
+def _bodies(prop: Prop, motion: Motion) -> Bodies:
     """Bodies of a prop with their ends, each shape (n, 3) [m]."""
-    aside = np.cross(motion.plane, motion.tether)
+    aside = crossed(motion.plane, motion.tether)
 
     def put(along: float, across: float) -> Floats:
         return np.asarray(motion.hand + along * motion.tether + across * aside)
@@ -642,7 +710,7 @@ def _points(prop: Prop, motion: Motion) -> tuple[Floats, Floats]:
             spots.append((float(at[0]), float(at[1]), solid.radius))
     if prop.two_ended:
         spots.append((-prop.behind, 0.0, prop.shaft_radius))
-    aside = np.cross(motion.plane, motion.tether)
+    aside = crossed(motion.plane, motion.tether)
     centres = [motion.hand + a * motion.tether + c * aside for a, c, _ in spots]
     radii = np.repeat([r for _, _, r in spots], len(motion.hand))
     return np.concatenate(centres), np.asarray(radii)

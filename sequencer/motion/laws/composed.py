@@ -17,7 +17,16 @@ from sequencer.arrays import Floats
 from sequencer.kept import remembering
 from sequencer.motion.laws.law import Bounds, period_words
 from sequencer.motion.laws.phases import Limits, Phase
-from sequencer.motion.laws.rotations import Turn, Vector, carried, turned, turned_limits
+from sequencer.motion.laws.rotations import (
+    Components,
+    Turn,
+    Vector,
+    VectorJet,
+    carried,
+    spins_at,
+    turned,
+    turned_limits,
+)
 from sequencer.motion.laws.state import Motion
 from sequencer.units import counted
 
@@ -73,38 +82,41 @@ class ComposedLaw:
         """State at the law's beats, shape (...); exact to rounding."""
         beats = np.asarray(beats, dtype=np.float64)
         row = beats.ravel()
-        still: Floats = np.zeros((3, 1))
-        place, speed, hand_acceleration = _column(self.hand.centre), still, still
-        for slide in self.hand.slides:
-            vector = _column(slide.vector)
-            value, rate, acceleration = slide.phase.at(row)
-            place, speed, hand_acceleration = (
-                place + value * vector,
-                speed + rate * vector,
-                hand_acceleration + acceleration * vector,
-            )
-        for arm in self.hand.arms:
-            part = carried(arm.turns, (_column(arm.vector), still, still), row)
-            place, speed, hand_acceleration = (
-                place + part[0],
-                speed + part[1],
-                hand_acceleration + part[2],
-            )
-        tether, rate, acceleration = carried(self.turns, (_column(self.tether), still, still), row)
-        plane = turned(self.turns, _column(self.plane), row)
-
-        def shaped(part: Floats) -> Floats:
-            whole = np.broadcast_to(part, (3, row.size)).T
-            return np.ascontiguousarray(whole).reshape(*beats.shape, 3)
-
+        spins = spins_at(self.turns, row)
+        jets = *self.hand_jet(row), *carried(spins, _still(self.tether))
+        parts = np.empty((7, row.size, 3))
+        for part, vector in zip(parts, (*jets, turned(spins, _numbers(self.plane))), strict=True):
+            for k in range(3):
+                part[:, k] = vector[k]
+        shaped = parts.reshape(7, *beats.shape, 3)
         return Motion(
-            hand=shaped(place),
-            hand_rate=shaped(speed),
-            hand_acceleration=shaped(hand_acceleration),
-            tether=shaped(tether),
-            tether_rate=shaped(rate),
-            tether_acceleration=shaped(acceleration),
-            plane=shaped(plane),
+            hand=shaped[0],
+            hand_rate=shaped[1],
+            hand_acceleration=shaped[2],
+            tether=shaped[3],
+            tether_rate=shaped[4],
+            tether_acceleration=shaped[5],
+            plane=shaped[6],
+        )
+
+    def hand_jet(self, row: Floats) -> VectorJet:
+        """The hand's jet at beats (n,)."""
+        place, speed, push = (list(part) for part in _still(self.hand.centre))
+        for slide in self.hand.slides:
+            value, rate, acceleration = slide.phase.at(row)
+            for k, size in enumerate(slide.vector):
+                place[k] = place[k] + value * size
+                speed[k] = speed[k] + rate * size
+                push[k] = push[k] + acceleration * size
+        for arm in self.hand.arms:
+            jet = carried(spins_at(arm.turns, row), _still(arm.vector))
+            for total, part in zip((place, speed, push), jet, strict=True):
+                for k in range(3):
+                    total[k] = total[k] + part[k]
+        return (
+            (place[0], place[1], place[2]),
+            (speed[0], speed[1], speed[2]),
+            (push[0], push[1], push[2]),
         )
 
     def bounds(self) -> Bounds:
@@ -133,9 +145,19 @@ def hand_limits(path: HandPath) -> tuple[float, Limits]:
     return distance, (orders[0], orders[1], orders[2], orders[3])
 
 
-def _column(vector: Vector) -> Floats:
-    column: Floats = np.array(vector, dtype=np.float64).reshape(3, 1)
-    return column
+def _numbers(vector: Vector) -> Components:
+    return float(vector[0]), float(vector[1]), float(vector[2])
+
+
+def _still(vector: Vector) -> VectorJet:
+    """A vector that does not change."""
+    return _numbers(vector), (0.0, 0.0, 0.0), (0.0, 0.0, 0.0)
+
+
+def _largest(vector: Components) -> float:
+    """The largest length of a vector at its beats."""
+    x, y, z = vector
+    return float(np.max(np.sqrt(x * x + y * y + z * z)))
 
 
 @lru_cache(maxsize=4096)
@@ -159,18 +181,20 @@ def _bounds(law: ComposedLaw) -> Bounds:
             frame_acceleration=spin[1] * ROUNDING_UP,
         )
     gap = law.period / _GRID
-    motion = law.at(np.arange(_GRID + 1, dtype=np.float64) * gap)
+    row = np.arange(_GRID + 1, dtype=np.float64) * gap
+    place, speed, push = law.hand_jet(row)
+    _, rate, acceleration = carried(spins_at(law.turns, row), _still(law.tether))
 
-    def tight(sampled: Floats, coarse: float, slope: float, curve: float) -> float:
-        most = float(np.max(np.linalg.norm(sampled, axis=-1)))
+    def tight(sampled: Components, coarse: float, slope: float, curve: float) -> float:
+        most = _largest(sampled)
         return min(coarse, most + gap / 2 * slope, most + gap**2 / 8 * curve) * ROUNDING_UP
 
     return Bounds(
-        hand_speed=tight(motion.hand_rate, hand[0], hand[1], hand[2]),
-        hand_acceleration=tight(motion.hand_acceleration, hand[1], hand[2], hand[3]),
-        turn_rate=tight(motion.tether_rate, spin[0], spin[1], spin[2]),
-        turn_acceleration=tight(motion.tether_acceleration, spin[1], spin[2], spin[3]),
-        hand_reach=tight(motion.hand[..., :2], reach, hand[0], hand[1]),
+        hand_speed=tight(speed, hand[0], hand[1], hand[2]),
+        hand_acceleration=tight(push, hand[1], hand[2], hand[3]),
+        turn_rate=tight(rate, spin[0], spin[1], spin[2]),
+        turn_acceleration=tight(acceleration, spin[1], spin[2], spin[3]),
+        hand_reach=tight((place[0], place[1], 0.0), reach, hand[0], hand[1]),
         hand_jerk=hand[2] * ROUNDING_UP,
         turn_jerk=spin[2] * ROUNDING_UP,
         frame_rate=spin[0] * ROUNDING_UP,  # the plane is carried by the same rotations

@@ -7,19 +7,22 @@ product rule with |R⁽ᵏ⁾| bounded by the complete Bell polynomials of the a
 Source: rotation about an axis, O. Rodrigues (1840), in any text on rigid-body motion. Exact.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from math import comb
+from typing import NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.motion.laws.phases import Limits, Phase
+from sequencer.motion.laws.phases import Limits, Phase, Wave
 
 Vector = tuple[float, float, float]
-_Jet = tuple[
-    Floats, Floats, Floats
-]  # a vector and its first two derivatives, coordinate axis first
+Component = float | Floats  # one coordinate: at n beats (n,), or a number if it is always the same
+Components = tuple[Component, Component, Component]
+VectorJet = tuple[Components, Components, Components]  # a vector and its first two derivatives
+_ALONG = 1e-15  # a vector no farther than this from an axis lies along it
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,66 +37,181 @@ class Turn:
             raise ValueError(f"axis must have length 1, got {self.axis}")
 
 
-def carried(turns: tuple[Turn, ...], jet: _Jet, beats: Floats) -> _Jet:
-    """A jet after nested rotations, outermost first.
+class Spin(NamedTuple):
+    """A turn at n beats."""
+
+    axis: Vector
+    slope: Component  # [rad/beat]
+    curve: Component  # [rad/beat²]
+    cosine: Floats  # (n,)
+    sine: Floats  # (n,)
+
+
+def spins_at(turns: tuple[Turn, ...], beats: Floats) -> tuple[Spin, ...]:
+    """Nested turns at beats (n,), innermost first; `turns` are given outermost first."""
+    return tuple(_spin(turn, beats) for turn in reversed(turns))
+
+
+def _spin(turn: Turn, beats: Floats) -> Spin:
+    phase = turn.angle
+    if isinstance(phase, Wave) and not phase.sways:  # most are: its rate is one number
+        angle = phase.offset + phase.rate * beats
+        return Spin(turn.axis, float(phase.rate), 0.0, np.cos(angle), np.sin(angle))
+    angle, slope, curve = phase.at(beats)
+    return Spin(turn.axis, slope, curve, np.cos(angle), np.sin(angle))
+
+
+def carried(spins: tuple[Spin, ...], jet: VectorJet) -> VectorJet:
+    """A jet after nested rotations.
 
     Parameters
     ----------
-    turns : tuple of Turn
-    jet : tuple of ndarray, shape (3, n) or (3, 1) [any unit]
+    spins : tuple of Spin
+        Innermost first.
+    jet : tuple of Components [any unit]
         Vector, rate and acceleration per beat before the rotations.
-    beats : ndarray, shape (n,) [beats]
 
     Returns
     -------
-    jet : tuple of ndarray, shape (3, n) or (3, 1) [same unit]
+    jet : tuple of Components [same unit]
 
     Notes
     -----
-    Source: Rodrigues' rotation formula and its derivatives. Exact. Coordinate axes come first here, because
-    a small matrix times a long row of vectors is fastest.
+    Source: Rodrigues' rotation formula and its derivatives. Exact. Coordinates are kept apart: most turns
+    are about a coordinate axis and leave one of them alone, and what is the same at all beats is one number.
     """
-    value, rate, acceleration = jet
-    for turn in reversed(turns):
-        cross, along = _matrices(turn.axis)
-        angle, slope, curve = turn.angle.at(beats)
-        swept = cross @ value
-        acceleration = (
-            acceleration + 2.0 * slope * (cross @ rate) + curve * swept + slope**2 * (cross @ swept)
-        )
-        rate = rate + slope * swept
-        cosine, sine = np.cos(angle), np.sin(angle)
-        value, rate, acceleration = (
-            _rotated(part, along, cross, cosine, sine) for part in (value, rate, acceleration)
-        )
-    return value, rate, acceleration
+    for spin in spins:
+        slot = _slot(spin.axis)
+        jet = _carried_freely(spin, jet) if slot is None else _carried_about(spin, slot, jet)
+    return jet
 
 
-def turned(turns: tuple[Turn, ...], vector: Floats, beats: Floats) -> Floats:
+def _carried_about(spin: Spin, slot: tuple[int, int, float], jet: VectorJet) -> VectorJet:
+    """The jet after a turn about a coordinate axis, or against it."""
+    i, j, sign = slot
+    value, rate, acceleration = (list(part) for part in jet)
+    slope, curve = _times(sign, spin.slope), _times(sign, spin.curve)
+    twice, square = _times(2.0, slope), _times(slope, slope)
+    x, y, x1, y1 = value[i], value[j], rate[i], rate[j]
+    acceleration[i] = _minus(
+        _minus(_minus(acceleration[i], _times(twice, y1)), _times(curve, y)), _times(square, x)
+    )
+    acceleration[j] = _minus(
+        _plus(_plus(acceleration[j], _times(twice, x1)), _times(curve, x)), _times(square, y)
+    )
+    rate[i], rate[j] = _minus(x1, _times(slope, y)), _plus(y1, _times(slope, x))
+    cosine, sine = spin.cosine, spin.sine if sign > 0 else -spin.sine
+    for part in (value, rate, acceleration):
+        part[i], part[j] = _pair_turned(part[i], part[j], cosine, sine)
+    return _three(value), _three(rate), _three(acceleration)
+
+
+def _carried_freely(spin: Spin, jet: VectorJet) -> VectorJet:
+    """The jet after a turn about any axis."""
+    cross, along = _matrices(spin.axis)
+    value, rate, acceleration = _rows(jet)
+    swept = cross @ value
+    acceleration = (
+        acceleration
+        + 2.0 * spin.slope * (cross @ rate)
+        + spin.curve * swept
+        + spin.slope * spin.slope * (cross @ swept)
+    )
+    rate = rate + spin.slope * swept
+    value, rate, acceleration = (
+        _rotated(part, along, cross, spin.cosine, spin.sine) for part in (value, rate, acceleration)
+    )
+    return _three(value), _three(rate), _three(acceleration)
+
+
+def turned(spins: tuple[Spin, ...], vector: Components) -> Components:
     """A vector after nested rotations, without its derivatives.
 
     Parameters
     ----------
-    turns : tuple of Turn
-        Outermost first.
-    vector : ndarray, shape (3, n) or (3, 1) [any unit]
-    beats : ndarray, shape (n,) [beats]
+    spins : tuple of Spin
+        Innermost first.
+    vector : Components [any unit]
 
     Returns
     -------
-    vector : ndarray, shape (3, n) or (3, 1) [same unit]
+    vector : Components [same unit]
 
     Notes
     -----
     Source: Rodrigues' rotation formula. Exact.
     """
-    for turn in reversed(turns):
-        cross, along = _matrices(turn.axis)
-        if np.allclose(cross @ vector, 0.0, rtol=0.0, atol=1e-15):
-            continue  # it lies along the axis
-        angle = turn.angle.at(beats)[0]
-        vector = _rotated(vector, along, cross, np.cos(angle), np.sin(angle))
+    for spin in spins:
+        slot = _slot(spin.axis)
+        if slot is None:
+            cross, along = _matrices(spin.axis)
+            (rows,) = _rows((vector,))
+            if not np.abs(cross @ rows).max() <= _ALONG:
+                vector = _three(_rotated(rows, along, cross, spin.cosine, spin.sine))
+            continue
+        i, j, sign = slot
+        if _small(vector[i]) and _small(vector[j]):
+            continue
+        after = list(vector)
+        sine = spin.sine if sign > 0 else -spin.sine
+        after[i], after[j] = _pair_turned(vector[i], vector[j], spin.cosine, sine)
+        vector = _three(after)
     return vector
+
+
+def _pair_turned(
+    x: Component, y: Component, cosine: Floats, sine: Floats
+) -> tuple[Component, Component]:
+    """Two coordinates after a turn about the third."""
+    return (
+        _minus(_times(cosine, x), _times(sine, y)),
+        _plus(_times(cosine, y), _times(sine, x)),
+    )
+
+
+def _small(part: Component) -> bool:
+    return bool(np.max(np.abs(part)) <= _ALONG)
+
+
+def _rows(vectors: Sequence[Components]) -> tuple[Floats, ...]:
+    """Vectors as columns, shape (3, n), or (3, 1) if none of their coordinates ever changes."""
+    counts = [part.size for vector in vectors for part in vector if not isinstance(part, float)]
+    rows: list[Floats] = []
+    for vector in vectors:
+        row: Floats = np.empty((3, counts[0] if counts else 1))
+        for k, part in enumerate(vector):
+            row[k] = part
+        rows.append(row)
+    return tuple(rows)
+
+
+def _three(parts: Sequence[Component] | Floats) -> Components:
+    return parts[0], parts[1], parts[2]
+
+
+# A product with 0 is left out, and so is a sum with it: no digit depends on them.
+
+
+def _times(a: Component, b: Component) -> Component:
+    if (isinstance(a, float) and a == 0.0) or (isinstance(b, float) and b == 0.0):
+        return 0.0
+    return a * b
+
+
+def _plus(a: Component, b: Component) -> Component:
+    if isinstance(a, float) and a == 0.0:
+        return b
+    if isinstance(b, float) and b == 0.0:
+        return a
+    return a + b
+
+
+def _minus(a: Component, b: Component) -> Component:
+    if isinstance(b, float) and b == 0.0:
+        return a
+    if isinstance(a, float) and a == 0.0:
+        return -b
+    return a - b
 
 
 def turned_limits(turns: tuple[Turn, ...], size: float, own: Limits = (0.0,) * 4) -> Limits:
@@ -130,6 +248,15 @@ def turned_limits(turns: tuple[Turn, ...], size: float, own: Limits = (0.0,) * 4
             for k in range(5)
         )
     return orders[1], orders[2], orders[3], orders[4]
+
+
+@lru_cache(maxsize=1024)
+def _slot(axis: Vector) -> tuple[int, int, float] | None:
+    """The two coordinates that a turn about a coordinate axis changes, and its sense; None for another axis."""
+    for k in range(3):
+        if axis[k] in (1.0, -1.0) and axis[k - 1] == axis[k - 2] == 0.0:
+            return (k + 1) % 3, (k + 2) % 3, float(axis[k])
+    return None
 
 
 @lru_cache(maxsize=1024)

@@ -6,9 +6,7 @@ Source: the motion laws in docs/motion.md, section 2.
 
 from dataclasses import dataclass
 
-import numpy as np
-
-from sequencer.arrays import Floats
+from sequencer.arrays import Floats, crossed
 from sequencer.units import counted
 
 
@@ -30,7 +28,7 @@ class Motion:
     @property
     def turning_axis(self) -> Floats:
         """Tether × its rate, shape (..., 3) [1/beat]: the visible sense of rotation, as compared at a join."""
-        return np.asarray(np.cross(self.tether, self.tether_rate), dtype=np.float64)
+        return crossed(self.tether, self.tether_rate)
 
     def head(self, length: float) -> Floats:
         """Head's position, shape (..., 3) [m], on a tether of `length` [m]."""

@@ -21,7 +21,7 @@ from typing import Literal, NamedTuple, TypeAlias
 
 import numpy as np
 
-from sequencer.arrays import Floats, as_number, as_whole
+from sequencer.arrays import Floats, as_number, as_whole, crossed
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
 
@@ -324,7 +324,7 @@ def placed(solids: Sequence[Solid], motion: Motion) -> list[tuple[Floats, Floats
     Source: module docstring. Exact.
     """
     wide = any(spot.across for solid in solids for spot in (solid.start, solid.end))
-    aside = np.cross(motion.plane, motion.tether) if wide else motion.plane
+    aside = crossed(motion.plane, motion.tether) if wide else motion.plane
 
     def put(spot: PropPoint) -> Floats:
         along = motion.hand if spot.along == 0 else motion.hand + spot.along * motion.tether

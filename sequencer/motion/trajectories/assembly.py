@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 
@@ -100,6 +101,11 @@ def _rest(law: Law, start: float, end: float) -> Span:
     return Span(start=start, end=end, law=law, origin=start, kind="rest", label="rest")
 
 
+def _exact(beat: float) -> bool:
+    """Whether sums and differences of such beats, and of 256ths between them, are exact: a multiple of 2⁻²⁰."""
+    return abs(beat) < 2.0**20 and (beat * 2.0**20).is_integer()
+
+
 @dataclass(frozen=True, slots=True)
 class _Bridge:
     """A link at its place in the trajectory."""
@@ -155,16 +161,39 @@ class _Bridges:
 
     def link(self, before: Span, after: Span, start: float, end: float) -> _Bridge:
         """The link between two spans."""
-        beside = self.other and (self.other.part(start, end), self.other.space)
         found = kept(
             "bridge",
-            (before, after, start, end, self.space, beside, self.carriage),
+            self._content(before, after, start, end),
             lambda: self._found(before, after, start, end),
             record=link_record,
             restore=restored_link,
         )
         span = Span(start=start, end=end, law=found.law, origin=start, kind="link", label="link")
         return _Bridge(span, found)
+
+    def _content(self, before: Span, after: Span, start: float, end: float) -> tuple[Any, ...]:
+        """All that a link depends on, in beats from its start: the same again later in a show is the same link."""
+        times = [start, end, before.origin, after.origin]
+        ends = before.law, start - before.origin, after.law, end - after.origin
+        content: list[Any] = [*ends, end - start, self.space]
+        if self.other is not None and self.other.space is not None:
+            spans, blends = self.other.part(start, end)
+            for span in spans:
+                times += [span.start, span.origin]
+                content += [span.law, start - span.origin]
+            for blend in blends:
+                times += [blend.boundary, blend.half]
+                content += [blend.boundary - start, blend.half, blend.bridge]
+            content += [[span.start - start for span in spans[1:]], self.other.space.shape]
+        if self.carriage is not None:
+            body, held = self.carriage.part(start, end)
+            for each in held:
+                times += each[:2]
+                content += [each.start - start, each.end - start, each.posture]
+            content.append(body)
+        if not all(map(_exact, times)):
+            content.append(start)  # differences are rounded, and not alike everywhere
+        return tuple(content)
 
     def _found(self, before: Span, after: Span, start: float, end: float) -> FoundLink:
         first, last = before.at(np.array(start)), after.at(np.array(end))

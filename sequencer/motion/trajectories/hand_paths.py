@@ -9,17 +9,19 @@ Source: T. Flash, N. Hogan (J. Neurosci. 5, 1985) for quintic hand paths (from m
 Bernstein control points, any text on geometric modelling.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from math import comb
+from typing import NamedTuple
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Bools, Floats
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.laws.carriage import beyond_upright
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.trajectories.sphere import quintics
+from sequencer.motion.trajectories.sphere import power_rows, quintics
 
 BOUND_PIECES = 16  # number of parts of a link with separate bounds
 STOP_SHARE = 0.4  # fraction of the distance that the hand would cover at its speed until it stops
@@ -191,14 +193,68 @@ def places(paths: Piecewise, x: Floats) -> Floats:
     -----
     Source: polynomial in each piece's local fraction. Exact to rounding.
     """
-    knots = np.array(paths.knots) / BOUND_PIECES
-    index = np.clip(np.searchsorted(knots, x, side="right") - 1, 0, len(knots) - 2)
     values = np.empty((len(paths.pieces), len(x), paths.pieces.shape[-1]))
-    for k in np.unique(index):
-        chosen = index == k
-        own = (x[chosen] - knots[k]) / (knots[k + 1] - knots[k])
-        values[:, chosen] = own[:, None] ** np.arange(6) @ paths.pieces[:, k]
+    for part in known_portions(paths.knots, x.tobytes()):
+        values[:, part.rows] = part.powers[0] @ paths.pieces[:, part.piece]
     return values
+
+
+def jets(paths: Piecewise, beats: float, parts: Sequence["Portion"]) -> Floats:
+    """Values, rates and accelerations of n paths.
+
+    Parameters
+    ----------
+    paths : Piecewise
+    beats : float
+        Duration of each.
+    parts : sequence of Portion
+        The k fractions of the duration.
+
+    Returns
+    -------
+    jets : ndarray, shape (3, n, k, m) [m, m/beat, m/beat², body frame, or rad and so on]
+
+    Notes
+    -----
+    Source: polynomial in each piece's local fraction. Exact to rounding.
+    """
+    count = sum(len(part.powers[0]) for part in parts)
+    found = np.empty((3, len(paths.pieces), count, paths.pieces.shape[-1]))
+    for part in parts:
+        own, span = paths.pieces[:, part.piece], beats * part.width
+        for order, powers in enumerate(part.powers):
+            found[order][:, part.rows] = powers @ own / span**order
+    return found
+
+
+class Portion(NamedTuple):
+    """The fractions of a link at which one piece of its paths counts."""
+
+    piece: int
+    rows: slice | Bools  # which of the fractions
+    width: float  # of the piece [1]
+    powers: tuple[Floats, Floats, Floats]  # of its local fraction, as returned by `power_rows`
+
+
+def portions(knots: tuple[int, ...], x: Floats) -> list[Portion]:
+    """Fractions of a link, shape (k,), by the pieces in which they lie."""
+    if len(knots) == 2:
+        return [Portion(0, slice(None), np.float64(1.0), power_rows(x))]
+    edges = np.array(knots) / BOUND_PIECES
+    index = np.clip(np.searchsorted(edges, x, side="right") - 1, 0, len(edges) - 2)
+    found = []
+    for k in range(len(edges) - 1):
+        chosen = index == k
+        if chosen.any():
+            width = edges[k + 1] - edges[k]
+            found.append(Portion(k, chosen, width, power_rows((x[chosen] - edges[k]) / width)))
+    return found
+
+
+@lru_cache(maxsize=64)
+def known_portions(knots: tuple[int, ...], x: bytes) -> list[Portion]:
+    """The same for fractions that are looked at again and again."""
+    return portions(knots, np.frombuffer(x))
 
 
 def controls(coefficients: Floats, order: int, parts: int = BOUND_PIECES) -> Floats:

@@ -24,6 +24,7 @@ STRIDE = 8  # every so many samples, one is used for the first choice
 RIM_SPARE = 0.01  # [m] by which a rim may be nearer between two of its points
 _MANY = 6  # bodies of a prop beyond which the first choice uses fewer of them
 _TINY = 1e-12
+_AT_ONCE = 2**14  # numbers that are worked on together: more of them leave the fastest memory
 
 
 class Rod(NamedTuple):
@@ -150,35 +151,68 @@ def least_gaps(
     Source: module docstring. Exact at the samples.
     """
     starts, axes, radii = bodies
-    rays = [_ray(rod, tether, wide) for rod in rods]
-    own = [_dot(ray, hand) for ray in rays]
-    least = np.full(own[0].shape[:-1], np.inf)
-    for start, axis, radius in zip(starts, axes, radii, strict=True):
+    lead = (1,) * (max(hand.ndim, tether.ndim) - 2)
+    own = _parts(hand)
+    rays = {(rod.along, rod.across): _ray(rod, tether, wide) for rod in rods}  # often one
+    along = {way: _dot(ray, own) for way, ray in rays.items()}
+    shape = next(iter(along.values())).shape
+    least = np.full(shape[:-1], np.inf)
+    some = max(1, _AT_ONCE // math.prod(shape))
+    for first in range(0, len(radii), some):
+        part = slice(first, first + some)
+        low, axis = (
+            tuple(each.reshape(-1, *lead, shape[-1]) for each in _parts(ends[part]))
+            for ends in (starts, axes)
+        )
         length = np.maximum(_dot(axis, axis), _TINY)
-        away = hand - start
+        away = tuple(a - b for a, b in zip(own, low, strict=True))
         far, foot = _dot(away, away), _dot(away, axis)
-        for rod, ray, along in zip(rods, rays, own, strict=True):
-            lean, level = _dot(ray, axis), along - _dot(ray, start)
-            if rod.low == rod.high:
-                place: Floats | float = rod.low
-                spot = np.clip((foot + rod.low * lean) / length, 0.0, 1.0)
-            else:
-                steep = np.maximum(length - lean * lean, _TINY)
-                place = np.clip((lean * foot - level * length) / steep, rod.low, rod.high)
-                spot = np.clip((foot + place * lean) / length, 0.0, 1.0)
-                place = np.clip(spot * lean - level, rod.low, rod.high)
-            square = far + place * (place + 2.0 * level)
-            square = square + spot * (spot * length - 2.0 * (place * lean + foot))
-            gap = np.sqrt(np.maximum(square.min(axis=-1), 0.0)) - (radius + rod.radius)
-            least = np.minimum(least, gap)
+        lean = {way: _dot(ray, axis) for way, ray in rays.items()}
+        level = {way: along[way] - _dot(ray, low) for way, ray in rays.items()}
+        for rod in rods:
+            way = rod.along, rod.across
+            square = _squares(rod, length, far, foot, lean[way], level[way])
+            near = np.sqrt(np.maximum(square.min(axis=-1), 0.0))
+            thick = (radii[part] + rod.radius).reshape(-1, *lead)
+            least = np.minimum(least, (near - thick).min(axis=0))
     return least
 
 
-def _ray(rod: Rod, tether: Floats, wide: Floats) -> Floats:
+def _squares(
+    rod: Rod, length: Floats, far: Floats, foot: Floats, lean: Floats, level: Floats
+) -> Floats:
+    """Squared distances of a rod and axes, from their dot products."""
+    if rod.low == rod.high:
+        place: Floats | float = rod.low
+        spot = _between((foot + rod.low * lean) / length, 0.0, 1.0)
+    else:
+        steep = np.maximum(length - lean * lean, _TINY)
+        place = _between((lean * foot - level * length) / steep, rod.low, rod.high)
+        spot = _between((foot + place * lean) / length, 0.0, 1.0)
+        place = _between(spot * lean - level, rod.low, rod.high)
+    square = far + place * (place + 2.0 * level)
+    return np.asarray(square + spot * (spot * length - 2.0 * (place * lean + foot)))
+
+
+def _between(values: Floats, low: float, high: float) -> Floats:
+    """Values clipped in place: half the time of `np.clip` on arrays as small as these."""
+    np.maximum(values, low, out=values)
+    return np.minimum(values, high, out=values)
+
+
+_Parts = tuple[Floats, ...]  # x, y and z apart: several times quicker than rows of three
+
+
+def _parts(vectors: Floats) -> _Parts:
+    return tuple(np.ascontiguousarray(vectors[..., k]) for k in range(3))
+
+
+def _ray(rod: Rod, tether: Floats, wide: Floats) -> _Parts:
     if rod.across == 0.0:
-        return rod.along * tether if rod.along != 1.0 else tether
-    return rod.along * tether + rod.across * wide
+        return _parts(tether if rod.along == 1.0 else rod.along * tether)
+    return _parts(rod.along * tether + rod.across * wide)
 
 
-def _dot(a: Floats, b: Floats) -> Floats:
-    return np.asarray(np.einsum("...i,...i->...", a, b))
+def _dot(a: _Parts, b: _Parts) -> Floats:
+    """Dot products, summed in the order of numpy's einsum."""
+    return np.asarray(a[0] * b[0] + a[2] * b[2] + a[1] * b[1])

@@ -81,7 +81,12 @@ class LinkLimits:
 
     def keep_moving(self, paths: Piecewise, beats: Floats, space: HandSpace) -> Bools:
         """Which of n hand paths are within the limits and the arm's reach, shape (n,), from proven bounds."""
-        reach, speed, acceleration = hand_figures(paths, beats, body=space.body, side=space.side)
+        figures = hand_figures(paths, beats, body=space.body, side=space.side)
+        return self.keep_figures(figures, space)
+
+    def keep_figures(self, figures: tuple[Floats, Floats, Floats], space: HandSpace) -> Bools:
+        """The same from the figures of the paths, as returned by `hand_figures`."""
+        reach, speed, acceleration = figures
         return np.asarray(
             (reach * ROUNDING_UP <= space.arm + REACH_SLACK)
             & (speed * ROUNDING_UP <= self.hand_speed)

@@ -10,7 +10,7 @@ Frame: body frame [m], rates per beat.
 Source: docs/motion.md, section 5.
 """
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields
 from functools import cached_property
 from math import isfinite
@@ -18,7 +18,7 @@ from typing import Any, NamedTuple
 
 import numpy as np
 
-from sequencer.arrays import Bools, Floats, Ints
+from sequencer.arrays import Bools, Floats, Ints, crossed
 from sequencer.geometry.bodies import Body, Side
 from sequencer.kept import kept
 from sequencer.motion.laws.carriage import Carriage
@@ -34,8 +34,11 @@ from sequencer.motion.trajectories.hand_paths import (
     halting,
     hand_figures,
     hand_paths,
+    jets,
+    known_portions,
     places,
     plain_path,
+    portions,
     whole,
 )
 from sequencer.motion.trajectories.link_gaps import (
@@ -58,10 +61,10 @@ from sequencer.motion.trajectories.sphere import (
     LOOPS,
     SPHERE_SAMPLES,
     Ends,
+    every_path,
     moved,
     pointings,
     polynomial,
-    sphere_candidates,
 )
 from sequencer.units import counted
 
@@ -72,6 +75,7 @@ CROWDED = 10.0  # [1/m] penalty for a gap below `CLEAR`, in fractions of the acc
 LAST = GAP_LOOKS - 1
 _ROUND = 5e-4  # [m] below which gaps count as equal
 FIRST, FINALISTS = 4, 20  # pairs of hand path and tether path that are sampled finely
+_SOME = 16  # pairs that are sampled coarsely at first
 HALTS = (4, 2)  # sixteenths of a link within which a tether comes to a stop
 # Displacements of a hand path: out, ahead, up [fractions of the arm].
 ASIDES = ((0.25, 0.0, 0.0), (0.5, 0.0, 0.0), (0.0, 0.3, 0.0), (0.25, 0.3, 0.0), (0.45, 0.45, 0.0),
@@ -430,12 +434,12 @@ class _Ways(NamedTuple):
 
 def _ways(first: Motion, last: Motion, beats: float, limits: LinkLimits, *, halt: int = 0) -> _Ways:
     """All tether paths, direct or with halts a number of sixteenths from each end."""
-    found = list(sphere_candidates(stacked(first, last), np.array([beats]), peaks=False))
-    found = [way for way in found if isfinite(way.peak[0])]
-    if not found:
+    frames, angles_, usable = every_path(stacked(first, last), np.array([beats]))
+    good = usable[:, 0]
+    if not good.any():
         raise ValueError("no path between the two tethers was found")
-    frames = np.concatenate([way.frames for way in found])
-    plain = np.concatenate([way.angles for way in found])
+    plain = angles_[good].reshape(-1, *angles_.shape[-2:])
+    frames = frames[good, 0].repeat(len(LOOPS), axis=0)
     angles = _halting(plain, halt) if halt else whole(plain)
     x: Floats = np.arange(SPHERE_SAMPLES, dtype=np.float64) / (SPHERE_SAMPLES - 1)
     span = np.full(len(plain), beats)
@@ -458,10 +462,9 @@ def _halting(plain: Floats, halt: int) -> Piecewise:
     return halting(ends[0], ends[1], halt)
 
 
-def _jets(paths: Piecewise, beats: float, x: Floats) -> list[Floats]:
-    """Value, rate and acceleration by beats of n paths, each (n, k, m)."""
-    each = [hand_at(_row([paths], k), beats, x) for k in range(len(paths.pieces))]
-    return [np.array(part) for part in zip(*each, strict=True)]
+def _jets(paths: Piecewise, beats: float, x: Floats) -> Floats:
+    """Value, rate and acceleration by beats of n paths, shape (3, n, k, m)."""
+    return jets(paths, beats, known_portions(paths.knots, x.tobytes()))
 
 
 class _Best(NamedTuple):
@@ -493,39 +496,45 @@ class _Search:
             hand_figures(paths, span, body=self.space.body, side=self.space.side)
             for paths, span in zip(sets, spans, strict=True)
         ]
-        reach, _, acceleration = (np.concatenate(part) for part in zip(*figures, strict=True))
-        over = ~np.concatenate(
-            [self.limits.keep_moving(*pair, self.space) for pair in zip(sets, spans, strict=True)]
-        )
+        reach, speed, acceleration = (np.concatenate(part) for part in zip(*figures, strict=True))
+        over = ~self.limits.keep_figures((reach, speed, acceleration), self.space)
         broken = over[:, None].astype(int) + ways.over
         harsh = (
             acceleration[:, None] / self.limits.hand_acceleration
             + ways.peak / self.limits.turn_acceleration
         )
-        far = 10.0 * np.maximum(reach - self.space.arm, 0.0)[:, None]
+        far = 10.0 * np.maximum(reach - self.space.arm, 0.0)
         # Pairs that exceed more limits than others need no sampling.
         h, w = np.nonzero(broken == broken.min())
-        own, turned = np.unique(h, return_inverse=True)
-        x = sample_fractions()[::STRIDE]
-        hands = np.concatenate([places(paths, x) for paths in sets])[own]
-        tethers, wide = self._turns(ways, np.arange(len(ways.peak)), x)
-        coarse = least_gaps(
-            hands[:, None], tethers[None], wide[None], rods_of(rough(self.space.shape)),
-            self.obstacles.arrays(STRIDE),
-        )[turned, w]  # fmt: skip
-        order = _order(*_scores(coarse, CLEAN, far[h, 0], harsh[h, w]))
+        far, harsh = far[h], harsh[h, w]
+        ranking = _Ranking(far, harsh, self._coarsely(sets, ways, h, w))
 
         def finely(part: Ints) -> _Best:
-            rows, turns = h[part], w[part]
-            return self._finely(sets, ways, rows, turns, far[rows, 0], harsh[rows, turns])
+            return self._finely(sets, ways, h[part], w[part], far[part], harsh[part])
 
-        best = finely(order[:FIRST])
-        if not best.found.clean and len(order) > FIRST:
-            best = min(best, finely(order[FIRST:FINALISTS]), key=lambda each: each.score)
+        best = finely(ranking.first(FIRST))
+        if not best.found.clean and len(h) > FIRST:
+            more = ranking.first(FINALISTS)[FIRST:]
+            best = min(best, finely(more), key=lambda each: each.score)
         lawful = int(broken.min())
         return best._replace(
             score=(float(lawful), *best.score[1:]), found=best.found._replace(kept=lawful == 0)
         )
+
+    def _coarsely(
+        self, sets: list[Piecewise], ways: _Ways, h: Ints, w: Ints
+    ) -> Callable[[Ints], Floats]:
+        """Gaps of some of the pairs of hand path h and tether path w, at few samples."""
+        x = sample_fractions()[::STRIDE]
+        hands = np.concatenate([places(paths, x) for paths in sets])
+        tethers, wide = self._turns(ways, np.arange(len(ways.peak)), x)
+        rods, bodies = rods_of(rough(self.space.shape)), self.obstacles.arrays(STRIDE)
+
+        def gaps(part: Ints) -> Floats:
+            turns = w[part]
+            return least_gaps(hands[h[part]], tethers[turns], wide[turns], rods, bodies)
+
+        return gaps
 
     def _hands(self, asides: Floats | None) -> list[Piecewise]:
         n = 1 if asides is None else len(asides)
@@ -538,7 +547,8 @@ class _Search:
 
     def _turns(self, ways: _Ways, rows: Ints, x: Floats) -> tuple[Floats, Floats]:
         """Tethers and the perpendicular directions in the prop's plane, each (rows, k, 3)."""
-        frames, turns = ways.frames[rows], places(ways.angles, x)[rows]
+        frames = ways.frames[rows]
+        turns = places(Piecewise(ways.angles.knots, ways.angles.pieces[rows]), x)
         tethers = pointings(frames, turns)
         if not self.space.flat:
             return tethers, tethers
@@ -546,7 +556,7 @@ class _Search:
             _planes(frame, own, _tilts(frame, own, self.first, self.last), x, tether)
             for frame, own, tether in zip(frames, turns, tethers, strict=True)
         ]
-        return tethers, np.asarray(np.cross(np.array(planes), tethers), dtype=np.float64)
+        return tethers, crossed(np.array(planes), tethers)
 
     def _finely(
         self, sets: list[Piecewise], ways: _Ways, h: Ints, w: Ints, far: Floats, harsh: Floats
@@ -556,19 +566,57 @@ class _Search:
         tethers, wide = self._turns(ways, w, x)
         hands = np.concatenate([places(_row(sets, int(row)), x) for row in h])
         rods, (starts, axes, radii) = rods_of(self.space.shape), self.obstacles.arrays()
-        gaps = least_gaps(hands, tethers, wide, rods, (starts, axes, radii))
         ends = least_gaps(
             hands[0, ::LAST], tethers[0, ::LAST], wide[0, ::LAST], rods,
             (starts[:, ::LAST], axes[:, ::LAST], radii),
         )  # fmt: skip
         needed = min(CLEAN, float(ends) - _ROUND)  # no link has a larger gap than its ends
-        short, hard = _scores(gaps, needed, far, harsh)
-        k = int(_order(short, hard)[0])
+
+        def gaps(part: Ints) -> Floats:
+            return least_gaps(hands[part], tethers[part], wide[part], rods, (starts, axes, radii))
+
+        ranking = _Ranking(far, harsh, gaps, needed=needed, at_first=1)
+        k = int(ranking.first(1)[0])
         law = _law(_row(sets, int(h[k])), ways, int(w[k]), self.beats, self.first, self.last)
         return _Best(
-            score=(0.0, float(short[k]), float(hard[k])),
-            found=FoundLink(law, kept=True, gap=float(gaps[k]), needed=needed),
+            score=(0.0, float(ranking.short[k]), float(ranking.hard[k])),
+            found=FoundLink(law, kept=True, gap=float(ranking.gaps[k]), needed=needed),
         )
+
+
+class _Ranking:
+    """Pairs by what they lack, then by how hard they are; gaps are found only for those that may come first."""
+
+    def __init__(
+        self,
+        far: Floats,
+        harsh: Floats,
+        gaps: Callable[[Ints], Floats],
+        *,
+        needed: float = CLEAN,
+        at_first: int = _SOME,
+    ) -> None:
+        self._far, self._harsh, self._find, self._needed = far, harsh, gaps, needed
+        self._some = at_first
+        # Where a gap is not known yet, the best that any could make of the pair.
+        self.gaps: Floats = np.full(len(far), np.inf)
+        self.short, self.hard = _scores(self.gaps, needed, far, harsh)
+        self._known = np.zeros(len(far), dtype=np.bool_)
+
+    def first(self, count: int) -> Ints:
+        """The first pairs, best first; fewer if there are no more."""
+        some = self._some
+        while True:
+            order = _order(self.short, self.hard)
+            if self._known[order[:count]].all():
+                return order[:count]
+            part = order[~self._known[order]][:some]
+            self.gaps[part] = self._find(part)
+            self.short[part], self.hard[part] = _scores(
+                self.gaps[part], self._needed, self._far[part], self._harsh[part]
+            )
+            self._known[part] = True
+            some *= 2
 
 
 def _scores(gaps: Floats, needed: float, far: Floats, harsh: Floats) -> tuple[Floats, Floats]:
@@ -599,16 +647,9 @@ def hand_at(paths: Piecewise, beats: float, x: Floats) -> tuple[Floats, Floats, 
     -----
     Source: polynomial in each piece's local fraction. Exact to rounding.
     """
-    knots = np.array(paths.knots) / BOUND_PIECES
-    index = np.clip(np.searchsorted(knots, x, side="right") - 1, 0, len(knots) - 2)
-    parts = np.empty((3, len(x), paths.pieces.shape[-1]))
-    for k in np.unique(index):
-        chosen = index == k
-        width = knots[k + 1] - knots[k]
-        found = polynomial(paths.pieces[0, k], (x[chosen] - knots[k]) / width)
-        for order in range(3):
-            parts[order, chosen] = found[order] / (beats * width) ** order
-    return parts[0], parts[1], parts[2]
+    one = Piecewise(paths.knots, paths.pieces[:1])
+    value, rate, acceleration = jets(one, beats, portions(paths.knots, x))[:, 0]
+    return value, rate, acceleration
 
 
 def _law(
@@ -644,15 +685,17 @@ def _planes(
     """Planes of one tether path with its azimuth and elevation (k, 2), shape (k, 3) [1, body frame]."""
     up = _up(turns) @ frame
     turn = tilt[0] + (tilt[1] - tilt[0]) * smooth_step(x)[0]
-    return np.asarray(np.cos(turn)[:, None] * up + np.sin(turn)[:, None] * np.cross(tether, up))
+    return np.asarray(np.cos(turn)[:, None] * up + np.sin(turn)[:, None] * crossed(tether, up))
 
 
 def _up(turns: Floats) -> Floats:
     """The direction perpendicular to a tether towards the pole, in the frame's axes."""
     alpha, psi = turns[..., 0], turns[..., 1]
-    return np.stack(
-        (-np.sin(psi) * np.cos(alpha), -np.sin(psi) * np.sin(alpha), np.cos(psi)), axis=-1
-    )
+    down = -np.sin(psi)
+    found: Floats = np.empty((*psi.shape, 3))
+    found[..., 0], found[..., 1] = down * np.cos(alpha), down * np.sin(alpha)
+    found[..., 2] = np.cos(psi)
+    return found
 
 
 def _tilts(frame: Floats, turns: Floats, first: Motion, last: Motion) -> tuple[float, float]:
@@ -663,5 +706,5 @@ def _tilts(frame: Floats, turns: Floats, first: Motion, last: Motion) -> tuple[f
     tilts = []
     for turn, state in ((turns[0], first), (turns[-1], last)):
         up, plane = _up(turn) @ frame, state.plane
-        tilts.append(float(np.arctan2(plane @ np.cross(state.tether, up), plane @ up)))
+        tilts.append(float(np.arctan2(plane @ crossed(state.tether, up), plane @ up)))
     return tilts[0], tilts[0] + (tilts[1] - tilts[0] + np.pi) % (2 * np.pi) - np.pi

@@ -12,11 +12,12 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Bools, Floats, crossed
 
 LEAST_COSINE = 0.35  # limit on an end's elevation: nearer to the pole the rates of the azimuth become too large
 SPHERE_SAMPLES = 25  # only for choosing among candidates; not used in proofs
 LOOPS = (-1, 0, 1)  # loops around the initial guess
+_ORDERS = np.arange(6.0)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -60,17 +61,18 @@ def quintics(start: Floats, end: Floats) -> Floats:
     jump = q - p - v - a / 2
     slope = w - v - a
     curve = b - a
-    return np.stack(
-        (
-            p,
-            v,
-            a / 2,
-            10 * jump - 4 * slope + curve / 2,
-            -15 * jump + 7 * slope - curve,
-            6 * jump - 3 * slope + curve / 2,
-        ),
-        axis=-2,
+    found: Floats = np.empty((*jump.shape[:-1], 6, jump.shape[-1]))
+    terms = (
+        p,
+        v,
+        a / 2,
+        10 * jump - 4 * slope + curve / 2,
+        -15 * jump + 7 * slope - curve,
+        6 * jump - 3 * slope + curve / 2,
     )
+    for k, term in enumerate(terms):
+        found[..., k, :] = term
+    return found
 
 
 def polynomial(coefficients: Floats, x: Floats) -> tuple[Floats, Floats, Floats]:
@@ -89,11 +91,17 @@ def polynomial(coefficients: Floats, x: Floats) -> tuple[Floats, Floats, Floats]
     -----
     Source: powers of x. Exact to rounding.
     """
-    powers = x[:, None] ** np.arange(6)
-    order = np.arange(6)
-    first = np.concatenate((np.zeros((len(x), 1)), powers[:, :-1] * order[1:]), axis=1)
-    second = np.concatenate((np.zeros((len(x), 1)), first[:, :-1] * order[1:]), axis=1)
+    powers, first, second = power_rows(x)
     return powers @ coefficients, first @ coefficients, second @ coefficients
+
+
+def power_rows(x: Floats) -> tuple[Floats, Floats, Floats]:
+    """Rows of 1, x … x⁵ and of their first two derivatives, each shape (k, 6) [1]."""
+    powers: Floats = x[:, None] ** _ORDERS
+    first, second = np.zeros_like(powers), np.zeros_like(powers)
+    np.multiply(powers[:, :-1], _ORDERS[1:], out=first[:, 1:])
+    np.multiply(first[:, :-1], _ORDERS[1:], out=second[:, 1:])
+    return powers, first, second
 
 
 def sphere_candidates(ends: Ends, beats: Floats, *, peaks: bool = True) -> Iterator[SpherePaths]:
@@ -116,30 +124,55 @@ def sphere_candidates(ends: Ends, beats: Floats, *, peaks: bool = True) -> Itera
     -----
     Source: module docstring. Exact at both ends.
     """
-    n = len(beats)
     x: Floats = np.arange(SPHERE_SAMPLES, dtype=np.float64) / (SPHERE_SAMPLES - 1)
-    scale = np.stack((np.ones(n), beats, beats**2), axis=1)[:, None, :, None]
-    for pole in _poles(ends):
-        frames = _frames(pole, ends.tether[:, 0])
-        local = [
-            np.einsum("nij,nej->nei", frames, part)
-            for part in (ends.tether, ends.rate, ends.acceleration)
-        ]
-        level = np.hypot(local[0][..., 0], local[0][..., 1])
-        usable = level.min(axis=1) >= LEAST_COSINE
-        angles = _angles(local, np.maximum(level, 1e-6)) * scale  # (n, 2, 3, 2), by x
-        whole = (angles[:, 0, 1, 0] + angles[:, 1, 1, 0]) / 2
-        ahead = angles[:, 1, 0, 0] - angles[:, 0, 0, 0]
-        middle = np.round((whole - ahead) / (2 * np.pi))
-        for loop in LOOPS:
-            end = angles[:, 1].copy()
-            end[:, 0, 0] += 2 * np.pi * (middle + loop)
-            coefficients = quintics(angles[:, 0], end)
-            peak = np.zeros(n)
+    frames, coefficients, usable = every_path(ends, beats)
+    for own, paths, good in zip(frames, coefficients, usable, strict=True):
+        for angles in paths:
+            peak = np.zeros(len(beats))
             if peaks:
-                acceleration = directions(None, coefficients, x, beats)[2]
+                acceleration = directions(None, angles, x, beats)[2]
                 peak = np.max(np.linalg.norm(acceleration, axis=-1), axis=-1)
-            yield SpherePaths(frames, coefficients, np.where(usable, peak, np.inf))
+            yield SpherePaths(own, angles, np.where(good, peak, np.inf))
+
+
+def every_path(ends: Ends, beats: Floats) -> tuple[Floats, Floats, Bools]:
+    """The same, all at once: m poles, l numbers of loops, n pairs of ends.
+
+    Parameters
+    ----------
+    ends : Ends
+    beats : ndarray, shape (n,) [beats]
+
+    Returns
+    -------
+    frames : ndarray, shape (m, n, 3, 3) [1]
+    coefficients : ndarray, shape (m, l, n, 6, 2) [rad]
+    usable : ndarray, shape (m, n) [1]
+        Whether neither end lies near the pole.
+
+    Notes
+    -----
+    Source: module docstring. Exact at both ends.
+    """
+    scale = np.stack((np.ones(len(beats)), beats, beats**2), axis=1)[:, None, :, None]
+    frames = _frames(_poles(ends), ends.tether[:, 0])
+    local = [_turned(frames, part) for part in (ends.tether, ends.rate, ends.acceleration)]
+    level = np.hypot(local[0][..., 0], local[0][..., 1])
+    usable: Bools = level.min(axis=-1) >= LEAST_COSINE
+    angles = _angles(local, np.maximum(level, 1e-6)) * scale  # (m, n, 2, 3, 2), by x
+    whole = (angles[..., 0, 1, 0] + angles[..., 1, 1, 0]) / 2
+    ahead = angles[..., 1, 0, 0] - angles[..., 0, 0, 0]
+    middle = np.round((whole - ahead) / (2 * np.pi))
+    end = np.repeat(angles[:, None, :, 1], len(LOOPS), axis=1)
+    end[..., 0, 0] += 2 * np.pi * (middle[:, None] + np.array(LOOPS)[:, None])
+    return frames, quintics(angles[:, None, :, 0], end), usable
+
+
+def _turned(frames: Floats, parts: Floats) -> Floats:
+    """Vectors (n, e, 3) in frames (m, n, 3, 3), shape (m, n, e, 3); summed in the order of numpy's einsum."""
+    products = frames[:, :, None] * parts[:, :, None]
+    # Plus 0: the azimuth of (−1, −0) would be −π.
+    return np.asarray(products[..., 0] + products[..., 2] + products[..., 1] + 0.0)
 
 
 def pointings(frames: Floats, turns: Floats) -> Floats:
@@ -162,9 +195,10 @@ def pointings(frames: Floats, turns: Floats) -> Floats:
     """
     alpha, psi = turns[..., 0], turns[..., 1]
     level = np.cos(psi)
-    return np.asarray(
-        np.stack((level * np.cos(alpha), level * np.sin(alpha), np.sin(psi)), axis=-1) @ frames
-    )
+    found: Floats = np.empty((*level.shape, 3))
+    found[..., 0], found[..., 1] = level * np.cos(alpha), level * np.sin(alpha)
+    found[..., 2] = np.sin(psi)
+    return np.asarray(found @ frames)
 
 
 def directions(
@@ -216,27 +250,31 @@ def moved(
     alpha1, psi1 = rate[..., 0], rate[..., 1]
     alpha2, psi2 = acceleration[..., 0], acceleration[..., 1]
     ca, sa, cp, sp = np.cos(alpha), np.sin(alpha), np.cos(psi), np.sin(psi)
-    zero = np.zeros_like(ca)
-    radial = np.stack((cp * ca, cp * sa, sp), axis=-1)
-    up = np.stack((-sp * ca, -sp * sa, cp), axis=-1)
-    east = np.stack((-sa, ca, zero), axis=-1)
-    first = psi1[..., None] * up + (cp * alpha1)[..., None] * east
-    second = (
-        (psi2 + cp * sp * alpha1**2)[..., None] * up
-        + (cp * alpha2 - 2 * sp * psi1 * alpha1)[..., None] * east
-        - (psi1**2 + (cp * alpha1) ** 2)[..., None] * radial
-    )
+    # Coordinates of the radial direction, and of those upwards and eastwards, of which the last is level.
+    radial, up = (cp * ca, cp * sa, sp), (-sp * ca, -sp * sa, cp)
+    east, whirl = (-sa, ca), cp * alpha1
+    rise, turn = psi2 + cp * sp * alpha1**2, cp * alpha2 - 2 * sp * psi1 * alpha1
+    fall = psi1**2 + whirl**2
+    parts: Floats = np.empty((3, *ca.shape, 3))
+    for k in range(2):
+        parts[0, ..., k] = radial[k]
+        parts[1, ..., k] = psi1 * up[k] + whirl * east[k]
+        parts[2, ..., k] = rise * up[k] + turn * east[k] - fall * radial[k]
+    parts[0, ..., 2] = sp
+    parts[1, ..., 2] = psi1 * cp
+    parts[2, ..., 2] = rise * cp - fall * sp
     if frames is None:
-        return radial, first, second
-    return radial @ frames, first @ frames, second @ frames
+        return parts[0], parts[1], parts[2]
+    return parts[0] @ frames, parts[1] @ frames, parts[2] @ frames
 
 
-def _poles(ends: Ends) -> list[Floats]:
+def _poles(ends: Ends) -> Floats:
+    """Poles to try, shape (m, n, 3)."""
     first, last = ends.axis[:, 0], ends.axis[:, 1]
-    across = np.cross(ends.tether[:, 0], ends.tether[:, 1])
-    turning: list[Floats] = [first, last, first + last, first - last, np.asarray(across)]
-    fixed: list[Floats] = [np.broadcast_to(row, first.shape) for row in np.eye(3)]
-    return [_unit(pole, first) for pole in turning] + fixed
+    across = crossed(ends.tether[:, 0], ends.tether[:, 1])
+    turning = np.array([first, last, first + last, first - last, across])
+    fixed = np.broadcast_to(np.eye(3)[:, None], (3, *first.shape))
+    return np.concatenate((_unit(turning, first), fixed))
 
 
 def _unit(vectors: Floats, instead: Floats) -> Floats:
@@ -245,16 +283,16 @@ def _unit(vectors: Floats, instead: Floats) -> Floats:
 
 
 def _frames(pole: Floats, towards: Floats) -> Floats:
-    """Rows p₁, p₂, pole, p₁ as near to `towards` as can be."""
+    """Rows p₁, p₂, pole (m, n, 3, 3), p₁ as near to `towards` (n, 3) as can be."""
     flat = towards - np.sum(towards * pole, axis=-1, keepdims=True) * pole
-    spare = np.where(np.abs(pole[:, :1]) < 0.7, np.array([1.0, 0, 0]), np.array([0, 1.0, 0]))
+    spare = np.where(np.abs(pole[..., :1]) < 0.7, np.array([1.0, 0, 0]), np.array([0, 1.0, 0]))
     spare = spare - np.sum(spare * pole, axis=-1, keepdims=True) * pole
     first = _unit(flat, spare / np.linalg.norm(spare, axis=-1, keepdims=True))
-    return np.stack((first, np.cross(pole, first), pole), axis=1)
+    return np.stack((first, crossed(pole, first), pole), axis=-2)
 
 
 def _angles(local: list[Floats], cosine: Floats) -> Floats:
-    """Azimuth and elevation with derivatives by beats, (n, 2 ends, 3 orders, 2 angles)."""
+    """Azimuth and elevation with derivatives by beats, (..., 2 ends, 3 orders, 2 angles)."""
     place, rate, acceleration = local
     x, y, z = (place[..., k] for k in range(3))
     alpha, psi = np.arctan2(y, x), np.arctan2(z, cosine)

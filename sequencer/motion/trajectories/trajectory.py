@@ -8,15 +8,14 @@ not blended. Frame: body frame [m], rates per beat.
 Source: docs/motion.md, section 5.
 """
 
-from collections.abc import Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
-from typing import Any, Literal, NamedTuple
+from typing import Literal, NamedTuple
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Floats, crossed
 from sequencer.kept import content_key, remembering
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
@@ -206,16 +205,6 @@ def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, floa
     ]
 
 
-def _blend_record(blend: Blend) -> list[Any]:
-    return [blend.boundary, blend.half, blend.bridge and law_record(blend.bridge)]
-
-
-def _restored_blend(record: Sequence[Any]) -> Blend:
-    boundary, half, bridge = record
-    return Blend(boundary, half, bridge and restored_law(bridge))
-
-
-@remembering(record=_blend_record, restore=_restored_blend)
 def _blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
     boundary = before.end
     first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
@@ -224,12 +213,21 @@ def _blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
     if np.max(np.abs(_columns(first)[:compared] - _columns(last)[:compared])) < _SAME:
         return Blend(boundary, 0.0, None)
     half = min(BLEND_HALF_WIDTH, (before.end - before.start) / 2, (after.end - after.start) / 2)
+    return Blend(boundary, half, _bridge(before, after, half, space))
+
+
+@remembering(
+    record=lambda bridge: bridge and law_record(bridge),
+    restore=lambda record: record and restored_law(record),
+)
+def _bridge(before: Span, after: Span, half: float, space: HandSpace | None) -> LinkLaw | None:
+    """The link across a boundary; None if the two laws can be blended."""
+    boundary = before.end
     if "link" not in (before.kind, after.kind) and _can_mix(before, after, boundary, half):
-        return Blend(boundary, half, None)
-    bridge = link(
+        return None
+    return link(
         before.at(np.array(boundary - half)), after.at(np.array(boundary + half)), 2 * half, space
     )
-    return Blend(boundary, half, bridge)
 
 
 def _can_mix(before: Span, after: Span, boundary: float, half: float) -> bool:
@@ -336,7 +334,7 @@ def _frame_rates(
         laid.append(flat / np.maximum(np.linalg.norm(flat, axis=-1, keepdims=True), 1e-9))
         with np.errstate(divide="ignore"):
             rates.append(np.where(across > 0.1, 2 * (rate + turn) / across, np.inf))
-    side = np.cross(tether, laid[0])
+    side = crossed(tether, laid[0])
     angle = np.arctan2(np.sum(side * laid[1], axis=-1), np.sum(laid[0] * laid[1], axis=-1))
     both = rates[0] + rates[1]
     widest = np.abs(angle) + both * delta
@@ -361,7 +359,7 @@ def _plane_between(first: Floats, last: Floats, tether: Floats, step: Floats) ->
         return np.asarray(flat / np.linalg.norm(flat, axis=-1, keepdims=True))
 
     start, end = across(first), across(last)
-    side = np.cross(tether, start)
+    side = crossed(tether, start)
     turn = np.arctan2(np.sum(side * end, axis=-1), np.sum(start * end, axis=-1)) * step
     return np.asarray(np.cos(turn)[:, None] * start + np.sin(turn)[:, None] * side)
 

@@ -1,6 +1,7 @@
 """The table of distances cell by cell, on a body of two capsules."""
 
 import numpy as np
+import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.geometry import field
@@ -37,7 +38,20 @@ def test_every_cell_holds_the_distance_of_its_middle():
     for cell in np.ndindex(*shape):
         if (7 * cell[0] + 3 * cell[1] + cell[2]) % 41 == 0:  # some all over
             expected = distance(low + 0.02 * np.array(cell))
-            assert abs(values[cell] - expected) < 1e-6  # single precision
+            assert values[cell] == pytest.approx(expected, abs=1e-12)
+
+
+@pytest.mark.parametrize("end", [(0.0, 0.0, 0.3), (0.2, 0.0, 0.0), (0.1, -0.2, 0.0)])
+def test_cells_about_a_capsule_along_an_axis_or_two(end):
+    """In the middle and past both ends, to the side of either axis: by the foot, coordinate by coordinate."""
+    table = field._table([Capsule("a", (0.1, 0.2, 0.3), tuple(np.add((0.1, 0.2, 0.3), end)), 0.04)])
+    values, way = table.values.reshape(table.shape), np.array(end)
+    for cell in np.ndindex(*table.shape):
+        if (5 * cell[0] + 3 * cell[1] + cell[2]) % 53 == 0:
+            away = table.low + 0.02 * np.array(cell) - [0.1, 0.2, 0.3]
+            share = min(max(float(away @ way / (way @ way)), 0.0), 1.0)
+            expected = np.linalg.norm(away - share * way) - 0.04
+            assert values[cell] == pytest.approx(expected, abs=1e-12)
 
 
 def numbered(shape):
@@ -50,6 +64,20 @@ def test_cells_are_the_nearest_and_may_lie_outside():
     table = numbered((4, 3, 2))
     points = np.array([[1.0, 2.0, 3.0], [1.0099, 2.0101, 2.9899], [1.041, 1.9, 3.079]])
     assert table.cells(points).tolist() == [[0, 0, 0], [0, 1, -1], [2, -5, 4]]
+
+
+@pytest.mark.parametrize("at_once", [1, 2**16])
+def test_the_least_of_all_cells_is_that_of_each_step(monkeypatch, at_once):
+    """Some cells occur twice; all at once or one by one."""
+    monkeypatch.setattr(field, "_AT_ONCE", at_once)
+    draw = np.random.default_rng(4)
+    table = Table(np.zeros(3), (9, 8, 7), draw.normal(size=504))
+    steps = draw.integers(-2, 3, (9, 3))
+    for _ in range(40):
+        cells = draw.integers((1, 1, 0), (3, 7, 7), (14, 3))
+        cells[12:] = cells[:2]
+        found = table.moved(cells, steps).min(axis=0)
+        assert table.least_moved(cells, steps).tolist() == found.tolist()
 
 
 def test_steps_stop_at_the_edge_of_the_table():

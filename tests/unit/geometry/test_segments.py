@@ -1,8 +1,8 @@
 import numpy as np
 import pytest
-from numpy.testing import assert_allclose
+from numpy.testing import assert_allclose, assert_array_equal
 
-from sequencer.geometry.segments import segment_segment
+from sequencer.geometry.segments import point_segment, segment_segment
 
 X, Y, Z = np.eye(3)
 ZERO = np.zeros(3)
@@ -30,6 +30,30 @@ def test_segments(a, b, expected):
     assert_allclose(distance, expected, atol=1e-9)
     point_a, point_b = a[0] + s * (a[1] - a[0]), b[0] + t * (b[1] - b[0])
     assert_allclose(np.linalg.norm(point_a - point_b), distance, atol=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("point", "ends", "expected"),
+    [
+        (Y, (-X, X), 1.0),  # beside it
+        (4 * Y + 4 * X, (-X, X), 5.0),  # 3 4 5 beyond either end
+        (4 * Y - 4 * X, (-X, X), 5.0),
+        (0.3 * X, (-X, X), 0.0),  # on it
+        (3 * X + 4 * Z, (ZERO, ZERO), 5.0),  # two points
+    ],
+)
+def test_a_point_and_a_segment(point, ends, expected):
+    assert_allclose(point_segment(point, *ends), expected, atol=1e-15)
+
+
+def test_a_point_is_a_segment_without_length_to_the_last_digit():
+    """Whichever of the two it is: the search for fits takes one for the other."""
+    draw = np.random.default_rng(3)
+    point, start, end = draw.normal(size=(3, 40, 3))
+    end[:5] = start[:5]
+    found = point_segment(point[:, None], start, end)
+    assert_array_equal(found, segment_segment(point[:, None], point[:, None], start, end)[0])
+    assert_array_equal(found, segment_segment(start, end, point[:, None], point[:, None])[0])
 
 
 def test_any_shape():

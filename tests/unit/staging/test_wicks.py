@@ -204,3 +204,24 @@ def test_a_fast_head_draws_its_flame_out():
     fire = Fire(fuel="kerosene", flame=0.4)
     assert flame_reach(rope, fire, speed=speed) > flame_reach(rope, fire)
     assert fastest_wick(rope.held(), trajectory, (), tempo) == 0
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_the_fastest_wick_is_that_of_the_fastest_piece(seed):
+    """Every piece at the fastest tempo within it; neither laws nor beats are alike, so that neither decides alone."""
+    draw = np.random.default_rng(seed)
+    spans = tuple(
+        Span(
+            start=4.0 * k, end=4.0 * k + 4, origin=4.0 * k, kind="block", label="",
+            law=law_for("static-spin", {}, side="right", beats=beats, body=Body(stature=1.7)),
+        )
+        for k, beats in enumerate(draw.uniform(1.0, 2.0, 4).tolist())
+    )  # fmt: skip
+    trajectory, prop = Trajectory(spans), PropRecord(tether=0.55).held()
+    tempo = TempoMap(np.cumsum(draw.uniform(0.3, 0.7, 17)), first=0, bars=(0,), metre=4)
+    lit = ((0.5, 7.0), (9.0, 15.5))
+    every = [
+        prop.fastest(bounds) * tempo.fastest(low, high)
+        for span in lit for low, high, bounds in trajectory.pieces(*span)
+    ]  # fmt: skip
+    assert fastest_wick(prop, trajectory, lit, tempo) == max(every)

@@ -88,6 +88,15 @@ def test_the_first_share_that_all_can_do(monkeypatch, able, share):
     assert chosen(monkeypatch, {POI: able})[0] == pytest.approx(share)
 
 
+def test_no_more_shares_are_tried_than_decide(monkeypatch):
+    """The first can do half its beats, the second only twice as many: each is asked up to what it can do, and once."""
+    able = {POI: [(1 / 2, 2), (2,)]}
+    _, asked = chosen(monkeypatch, able)
+    assert [(k, beats / 3) for _, k, beats, *_ in asked] == [
+        (0, 1), (0, 1 / 2), (1, 1), (1, 1 / 2), (1, 2), (0, 2)
+    ]  # fmt: skip
+
+
 @pytest.mark.parametrize(("hybrid", "sides"), [(True, ("left", "right")), (False, ("right",))])
 def test_laws_of_the_first_twelve_trials(monkeypatch, hybrid, sides):
     """Of each hand where they differ; a trial's values only where the law has them, below what is set."""

@@ -418,6 +418,29 @@ def test_a_place_is_searched_where_the_usual_one_is_not_good(least, free, pull, 
         assert_array_equal(taken.moves["left"], np.zeros(3))
 
 
+@pytest.mark.parametrize("seed", range(12))
+def test_the_best_of_all_coarse_places_is_refined(seed):
+    """By the real score of each, in their order; those that are not looked at could not have won."""
+    draw = np.random.default_rng(seed)
+    moves = [alike(x, 0, 0) for x in draw.integers(1, 60, 8) / 100]
+    least = {m["right"][0]: draw.choice([0.0, 0.02, 0.04, 0.05, 0.2]) for m in moves} | {0.0: 0.01}
+    asked = []
+
+    def places(own):
+        asked.extend(each["right"][0] for each in own)
+        return [Placing(each, UPRIGHT, margins(least[each["right"][0]])) for each in own]
+
+    looks = bare(places=places, _coarse=lambda: moves, _refined=lambda place: place)
+    every = [Placing(m, UPRIGHT, margins(least[m["right"][0]])) for m in [alike(0, 0, 0), *moves]]
+    best = max(every, key=looks.score)
+    assert looks.placed().moves["right"][0] == best.moves["right"][0]
+    assert asked[:2] == [0.0, moves[0]["right"][0]]
+    done = max(looks.score(place) for place in every[:2])
+    for place in every[2:]:
+        good = Placing(place.moves, UPRIGHT, margins(9.0, reach=9.0))
+        assert (place.moves["right"][0] in asked[2:]) == (looks.score(good) > done)
+
+
 def test_of_places_as_good_the_usual_one_stays():
     looks = bare(places=lambda moves: [Placing(m, UPRIGHT, margins(0.02)) for m in moves])
     looks._coarse, looks.score, looks._refined = (

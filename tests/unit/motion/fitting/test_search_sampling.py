@@ -321,6 +321,30 @@ def test_the_gap_of_two_props_sample_by_sample(rows):
     assert_allclose(alone, [gap for gap, _ in expected], atol=1e-9)
 
 
+def test_near_props_are_looked_at_wherever_they_may_be_nearest():
+    """Two poi that pass close by at all of forty samples: sample by sample, tethers and heads."""
+    motions = {
+        side: drawn(40, seed, (0, 0, 1), 0.2) for side, seed in (("left", 31), ("right", 32))
+    }
+    looks = bare({"left": POI, "right": POI}, motions, motions)
+    draw = np.random.default_rng(33)
+    shifts = np.concatenate((0.3 * draw.normal(size=(6, 3)), 1.2 * draw.normal(size=(6, 3))))
+    expected = [apart(looks, shift, slice(None))[0] for shift in shifts]
+    assert_allclose(looks._pairs(shifts, slice(None)), expected, atol=1e-9)
+    twice = {"left": np.concatenate((shifts, shifts[::-1])), "right": np.zeros((24, 3))}
+    assert_allclose(looks._between(twice), [*expected, *expected[::-1]], atol=1e-9)
+
+
+def test_the_nearest_of_some_balls_is_found_by_their_distances_alone():
+    """Balls on a line, 1 mm between each and the next: the last sample of all is the nearest."""
+    ball = Solid("x", PropPoint(0), PropPoint(0), 0.5)
+    looks = SampledDance.__new__(SampledDance)
+    row = np.zeros((30, 3))
+    row[:, 0] = 1.06 - 0.001 * np.arange(30)
+    looks.passing = {"left": [(ball, row, row)], "right": [(ball, 0 * row, 0 * row)]}
+    assert_allclose(looks._pairs(np.zeros((1, 3)), slice(None)), [0.031], atol=1e-12)
+
+
 def test_between_is_of_the_left_prop_against_the_right():
     motions = {"left": drawn(6, 13), "right": drawn(6, 14)}
     looks = bare({"left": POI, "right": POI}, motions, motions)
@@ -407,12 +431,20 @@ def test_about_twenty_four_hands_are_looked_at_for_reach(count, far, seen):
 def test_a_hand_is_in_reach_with_a_centimetre_to_spare():
     looks = bare({"right": POI}, {"right": drawn(4, 18)})
     looks.thin = slice(None)
-    looks._reach = lambda _hands, _side, _angles: np.array(
-        [[0.01, 0.5], [0.00999, 0.5], [0.5, 0.01]]
-    )
+    looks._upright_reach = lambda _side, _hands, _moves: np.array([0.01, 0.00999, 0.01])
     assert_array_equal(np.isfinite(looks._alone("right", np.zeros((3, 3)))), [True, False, True])
-    looks._reach = lambda _hands, _side, _angles: np.zeros((3, 2))
+    looks._upright_reach = lambda _side, _hands, _moves: np.zeros(3)
     assert_array_equal(looks._alone("right", np.zeros((3, 3))), [-inf] * 3)
+
+
+@pytest.mark.parametrize("side", SIDES)
+def test_the_least_reach_of_an_upright_body_is_that_of_each_move(side):
+    """Hand by hand, beyond the box of the shoulder on all its sides; moves that repeat, and 0 and −0."""
+    looks = bare({side: POI}, {side: drawn(3, 9)})
+    hands = np.random.default_rng(20).uniform(-0.9, 1.9, (5, 3))
+    moves = np.array([[0.1, 0.0, -0.2], [0.1, 0.3, -0.2], [-0.4, -0.0, 0.5], [0.0, 0.3, 0.0]])
+    expected = [min(arm_left(hand + move, side, UPRIGHT) for hand in hands) for move in moves]
+    assert_allclose(looks._upright_reach(side, hands, moves), expected, atol=1e-12)
 
 
 def test_samples_near_the_body_are_those_within_twelve_centimetres_of_the_nearest():

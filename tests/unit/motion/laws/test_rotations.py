@@ -8,7 +8,7 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.motion.laws.phases import Wave
-from sequencer.motion.laws.rotations import Turn, carried, turned, turned_limits
+from sequencer.motion.laws.rotations import Turn, carried, spins_at, turned, turned_limits
 
 AXIS = (2 / 7, 3 / 7, 6 / 7)
 
@@ -87,6 +87,11 @@ def test_an_axis_may_be_off_by_a_billionth():
             Turn((0.0, 1.0 + sign * 0.6e-9, 0.0), Wave())
 
 
+def rows(parts):
+    """A vector's coordinates as rows of one length."""
+    return np.array(np.broadcast_arrays(*parts))
+
+
 def times(a, b):
     """The product of two jets (value, first and second derivative): any calculus text."""
     return a[0] * b[0], a[1] * b[0] + a[0] * b[1], a[2] * b[0] + 2 * a[1] * b[1] + a[0] * b[2]
@@ -127,25 +132,59 @@ def test_nested_turns_are_products_of_rotations():
     )
     whole = spun(axes[0], alpha, spun(axes[1], beta, vector))
     turns = tuple(Turn(axis, phase) for axis, phase in zip(axes, phases, strict=True))
-    jet = tuple(part.T for part in vector)
-    for found, part in zip(carried(turns, jet, beats), whole, strict=True):
-        assert_allclose(found, part.T, rtol=1e-12, atol=1e-13)
-    assert_allclose(turned(turns, jet[0], beats), whole[0].T, atol=1e-13)
-    still = np.array(axes[1])[:, None]  # in the inner axis: only the outer turn moves it
-    assert_allclose(turned(turns, still, beats), turned(turns[:1], still, beats), atol=1e-15)
-    within = np.array(AXIS)[:, None]  # in the outer axis
-    assert_allclose(
-        turned(turns, within, beats), carried(turns, (within, 0 * within, 0 * within), beats)[0]
+    spins = spins_at(turns, beats)
+    jet = tuple(tuple(part.T) for part in vector)
+    for found, part in zip(carried(spins, jet), whole, strict=True):
+        assert_allclose(rows(found), part.T, rtol=1e-12, atol=1e-13)
+    assert_allclose(rows(turned(spins, jet[0])), whole[0].T, atol=1e-13)
+    still = axes[1]  # in the inner axis: only the outer turn moves it
+    assert_allclose(rows(turned(spins, still)), rows(turned(spins[1:], still)), atol=1e-15)
+    jet = (AXIS, (0.0, 0.0, 0.0), (0.0, 0.0, 0.0))  # in the outer axis
+    assert_allclose(rows(turned(spins, AXIS)), rows(carried(spins, jet)[0]))
+    assert turned(spins[1:], AXIS) is AXIS  # nothing to turn: no row of equal columns
+
+
+@pytest.mark.parametrize("sign", [1.0, -1.0])
+@pytest.mark.parametrize("k", [0, 1, 2])
+@pytest.mark.parametrize("steady", [True, False])
+def test_a_turn_about_a_coordinate_axis_is_a_rotation_like_any_other(k, sign, steady):
+    """The jets written anew, of a vector that moves and of one that does not, steadily turned or not."""
+    axis = tuple(sign * np.eye(3)[k])
+    sways = () if steady else ((0.4, 2.0, 0.5),)
+    beats = np.array([0.0, 0.4, 1.3])
+    t = beats[:, None]
+    far = 0.0 if steady else 0.4
+    angle = (
+        0.3 + 1.1 * t + far * np.cos(2 * t + 0.5),
+        1.1 - 2 * far * np.sin(2 * t + 0.5),
+        -4 * far * np.cos(2 * t + 0.5),
     )
-    assert turned(turns[:1], within, beats) is within  # nothing to turn: no row of equal columns
+    spins = spins_at((Turn(axis, Wave(0.3, 1.1, sways)),), beats)
+    moving = (
+        np.hstack((1 + 2 * t, t**2, -0.5 + t)),
+        np.hstack((2 + 0 * t, 2 * t, 1 + 0 * t)),
+        np.tile([0.0, 2.0, 0.0], (3, 1)),
+    )
+    fixed = ((0.4, -0.7, 0.2), (0.3, 0.5, -0.6), (1.5, -0.8, 0.9))
+    still = ((0.0, 0.6, 0.8), (0.0, 0.0, 0.0), (0.0, 0.0, 0.0))
+    for jet, vector in (
+        (tuple(tuple(part.T) for part in moving), moving),
+        *((each, tuple(np.tile(part, (3, 1)) for part in each)) for each in (fixed, still)),
+    ):
+        for found, part in zip(carried(spins, jet), spun(axis, angle, vector), strict=True):
+            assert_allclose(rows(found), part.T, rtol=1e-12, atol=1e-13)
+        assert_allclose(rows(turned(spins, jet[0])), spun(axis, angle, vector)[0].T, atol=1e-13)
 
 
 def test_a_vector_along_the_axis_is_one_to_rounding():
     """Off by 0.9e-15 it stays, off by 1.1e-15 it is turned: half a turn about z, by hand."""
-    half = (Turn((0.0, 0.0, 1.0), Wave(offset=np.pi)),)
-    beats = np.zeros(2)
-    near, far = (np.array([[off], [0.0], [1.0]]) for off in (0.9e-15, 1.1e-15))
-    assert turned(half, near, beats) is near
-    assert_allclose(turned(half, far, beats)[0], -1.1e-15, rtol=1e-9)
-    aside = np.array([[0.0, 1.0], [0.0, 0.0], [1.0, 0.0]])  # one of two rows along the axis
-    assert_allclose(turned(half, aside, beats), [[0, -1], [0, 0], [1, 0]], atol=1e-15)
+    half = spins_at((Turn((0.0, 0.0, 1.0), Wave(offset=np.pi)),), np.zeros(2))
+    near, far = ((off, 0.0, 1.0) for off in (0.9e-15, 1.1e-15))
+    assert turned(half, near) is near
+    assert_allclose(rows(turned(half, far))[0], -1.1e-15, rtol=1e-9)
+    aside = (np.array([0.0, 1.0]), 0.0, 1.0)  # one of two rows along the axis
+    assert_allclose(rows(turned(half, aside)), [[0, -1], [0, 0], [1, 1]], atol=1e-15)
+    leaning = spins_at((Turn((0.0, -0.8, 0.6), Wave(offset=np.pi)),), np.zeros(2))
+    near, far = ((off, -0.8, 0.6) for off in (1.2e-15, 1.3e-15))  # times 0.8
+    assert turned(leaning, near) is near
+    assert_allclose(rows(turned(leaning, far))[0], -1.3e-15, rtol=1e-9)

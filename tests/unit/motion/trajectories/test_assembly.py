@@ -2,17 +2,22 @@
 
 import numpy as np
 import pytest
+from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.posture import UPRIGHT, Posture
+from sequencer.kept import content_key
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.performers.feasibility import body_gap, props_gap
 from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories import assembly
 from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
 from sequencer.motion.trajectories.link_limits import hand_space_of
+from sequencer.motion.trajectories.links import found_link
 from sequencer.motion.trajectories.rests import rest
-from sequencer.motion.trajectories.trajectory import Span
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from tests.nothing_kept import nothing_kept
 
 BODY = Body(stature=1.61)
 POI = Prop(length=0.48, mass=0.2, wick_radius=0.05)
@@ -68,6 +73,94 @@ def nearest(found):
 def test_a_link_keeps_clear_of_the_other_hands_prop(name, timing):
     assert nearest(trajectories(name, timing=timing, apart=False)) < -0.02
     assert nearest(trajectories(name, timing=timing, apart=True)) > 0.0
+
+
+LAWS = block_laws(
+    dict.fromkeys(SIDES, ("buzzsaw", {})),
+    timing="split", direction="same", cycle=2.0, body=BODY, tethers=dict.fromkeys(SIDES, POI.length),
+)  # fmt: skip
+
+
+def known_by(
+    start=8.0, *, beats=2.0, begun=0.0, phase=0.0, entry=0.0, other=0.0, more=0.0, alone=False,
+    edge=0.0, edge_before=0.0, held=None, name="a",
+):  # fmt: skip
+    """The content key of a left hand's link between two spans, with the right hand beside it."""
+
+    def span(side, start, end, origin, name="b"):
+        return Span(start=start, end=end, law=LAWS[side], origin=origin, kind="block", label=name)
+
+    end = start + beats
+    room = hand_space_of(BODY, "right", POI)
+    beside = Trajectory(
+        (
+            span("right", start - 8.0, start + 1.0 + edge_before, start - other),
+            span("right", start + 1.0 + edge, end + 9.0, start + 0.5 + more),
+        )[: 1 if alone else 2],
+        room,
+    )
+    carriage = held and Carriage(
+        body=BODY,
+        held=tuple(HeldPosture(start + a, start + b, each) for a, b, each in held),
+    )
+    own = assembly._Bridges(LAWS["left"], 2.0, hand_space_of(BODY, "left", POI), beside, carriage)
+    before = span("left", start - 4.0 - begun, start, start - 4.0 - phase, name)
+    after = span("left", end, end + 4.0 + begun, end - entry)
+    return content_key(*own._content(before, after, start, end))
+
+
+LEANT = ((-9.0, -1.0, UPRIGHT), (0.5, 1.5, Posture(lean=0.1)), (4.0, 5.0, UPRIGHT))
+
+
+def test_a_link_is_known_by_what_it_depends_on():
+    """Later, after a longer block, under another label: the same link. Any other change: another one."""
+    assert known_by(8.0) == known_by(72.25) == known_by(begun=1.0) == known_by(name="c")
+    assert known_by(held=LEANT) == known_by(72.25, held=LEANT)
+    later = tuple((a + 0.25, b + 0.25, each) for a, b, each in LEANT)
+    others = [
+        known_by(), known_by(beats=1.0), known_by(phase=0.25), known_by(entry=0.25),
+        known_by(other=0.25), known_by(more=0.25), known_by(alone=True),
+        known_by(alone=True, other=0.25), known_by(edge=2.0**-20), known_by(edge_before=2.0**-20),
+        known_by(more=-0.46875), known_by(more=-0.46875, edge_before=2.0**-20),
+        known_by(held=LEANT), known_by(held=later),
+    ]  # fmt: skip
+    assert len(set(others)) == len(others)
+
+
+def test_where_beats_are_rounded_a_link_is_known_by_its_place():
+    """An eighth is exact in binary, a tenth is not, nor is a beat beyond a million with its 256ths."""
+    assert known_by(8.125) == known_by(16.125)
+    assert known_by(8.1) != known_by(16.1)
+    assert known_by(8.1) == known_by(8.1)
+    assert known_by(2.0**21) != known_by(2.0**21 + 8.0)
+
+
+def test_the_same_link_later_is_sought_once(monkeypatch):
+    """Two links between three equal blocks, and with the last block a tenth of a beat late two searches."""
+    asked = []
+
+    def found(*ends, **more):
+        asked.append(ends)
+        return found_link(*ends, **more)
+
+    monkeypatch.setattr(assembly, "found_link", found)
+    room = hand_space_of(BODY, "right", POI)
+    for late, count in ((0.0, 3), (0.1, 4)):
+        asked.clear()
+        spans = [
+            Span(start=at, end=at + 6.0, law=LAWS["right"], origin=at, kind="block", label="b")
+            for at in (8.0, 16.0, 24.0 + late)
+        ]
+        with nothing_kept():
+            whole = assembled(spans, rest("right", BODY, POI), straight=[(0.0, 99.0)], space=room)
+        assert len(asked) == count  # from rest and to rest as well
+        links = [span for span in whole.spans if span.kind == "link"]
+        assert len(links) == 4
+        assert (links[1].law is links[2].law) == (late == 0.0)
+        for link in links[1:3]:
+            ends = link.law.at(np.array([0.0, link.end - link.start]))
+            for k, own in ((0, 6.0), (1, 0.0)):
+                assert_allclose(ends.tether[k], LAWS["right"].at(np.array(own)).tether, atol=1e-9)
 
 
 def trajectory(*own, carriage=None, straight=(), lead=LEAD_IN):

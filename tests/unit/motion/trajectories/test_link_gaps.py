@@ -155,7 +155,7 @@ def test_a_ray_goes_along_and_across():
         (-0.6, -0.8),
     ):
         found = module._ray(Rod(along, across, 0.0, 1.0, 0.1), tether, wide)
-        assert_allclose(found, along * tether + across * wide)
+        assert_allclose(np.transpose(found), along * tether + across * wide)
 
 
 def nearest(hand, ray, low, high, start, axis):
@@ -215,6 +215,18 @@ def test_the_least_gap_is_that_of_the_nearest_points(shape, spread):
                 for rod in SHAPES[shape] for b in range(3) for k in range(5)
             )  # fmt: skip
             assert found[h, w] == pytest.approx(wanted, abs=1e-9)
+
+
+@pytest.mark.parametrize("at_once", [1, 15, 40])
+def test_bodies_in_groups_are_as_near_as_all_at_once(monkeypatch, at_once):
+    """One, one and a rest, or several of seven bodies at a time."""
+    draw = np.random.default_rng(8)
+    hand, tether = draw.normal(size=(2, 3, 5, 3))
+    starts, axes = draw.normal(size=(2, 7, 5, 3))
+    bodies = starts, axes, draw.uniform(0.0, 0.2, 7)
+    whole = least_gaps(hand, tether, tether, SHAPES["staff"], bodies)
+    monkeypatch.setattr(module, "_AT_ONCE", at_once)
+    assert_array_equal(least_gaps(hand, tether, tether, SHAPES["staff"], bodies), whole)
 
 
 def test_the_least_gap_by_hand():

@@ -424,6 +424,34 @@ def test_pairs_are_ordered_by_what_they_lack_then_by_how_hard_they_are():
     assert links._order(short, hard).tolist() == [2, 4, 1, 3, 0]
 
 
+@pytest.mark.parametrize("crowded", [False, True])
+def test_the_first_pairs_are_those_of_all_gaps(crowded):
+    """However few gaps are found: sorted by hand with all of them. Harshness and lack repeat, so that some tie."""
+    draw = np.random.default_rng(21)
+    far, harsh = draw.integers(0, 2, 90) / 100, draw.integers(0, 30, 90) / 4
+    gaps = draw.integers(-2, 5, 90) / 100 if crowded else np.full(90, 0.2)
+    asked = []
+
+    def found(part):
+        asked.extend(part.tolist())
+        return gaps[part]
+
+    short, hard = links._scores(gaps, 0.03, far, harsh)
+    every = sorted(range(90), key=lambda k: (short[k], hard[k], k))
+    ranking = links._Ranking(far, harsh, found, at_first=2)
+    for count in (1, 4, 20, 90, 100):
+        assert ranking.first(count).tolist() == every[:count]
+    assert sorted(asked) == list(range(90))  # each once
+    if not crowded:
+        assert asked[:20] == every[:20]  # none that could not be among them
+    first = every[0]
+    assert (ranking.short[first], ranking.hard[first]) == (short[first], hard[first])
+    assert ranking.gaps[first] == gaps[first]
+    needed = links._Ranking(far, harsh, found, needed=-0.01)
+    short, hard = links._scores(gaps, -0.01, far, harsh)
+    assert needed.first(3).tolist() == sorted(range(90), key=lambda k: (short[k], hard[k], k))[:3]
+
+
 def test_one_of_several_stacks_of_paths():
     more = Piecewise((0, 16), drawn(9, 3, 1, 6, 3))
     for row, (paths, own) in enumerate(((UNEVEN, 0), (UNEVEN, 1), (more, 0), (more, 1), (more, 2))):

@@ -164,6 +164,13 @@ def test_poles_in_their_order():
     assert_allclose(np.array(poles), wanted, atol=1e-12)
 
 
+def test_no_coordinate_in_a_frame_is_a_negative_zero():
+    """The azimuth of (−1, −0) is −π and not π: the path would wind the other way round."""
+    found = sphere._turned(np.eye(3)[None, None], np.array([[[-1.0, -0.0, -0.0]]]))
+    assert found.tolist() == [[[[-1.0, 0.0, 0.0]]]]
+    assert not np.signbit(found[..., 1:]).any()
+
+
 def test_angles_are_those_whose_differences_the_tether_has():
     """A path of known azimuth and elevation: back from direction, rate and acceleration to the angles."""
     value = np.array([[0.4, -0.6], [2.5, 0.9], [-3.0, 0.1]])
