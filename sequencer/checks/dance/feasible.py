@@ -23,11 +23,11 @@ from sequencer.motion.performers.feasibility import (
     PULL_ERROR,
     REACH_ERROR,
     body_gap,
+    frame_rates,
     props_gap,
     pull_left,
     reach_left,
     shape_of,
-    stretches,
 )
 from sequencer.motion.props.peaks import Peak, fastest_wick, hardest_pull, hardest_twist
 from sequencer.motion.props.prop import Prop
@@ -418,10 +418,8 @@ def _tangles(case: _Case) -> list[Finding]:
 
 
 def _body_names(trajectory: Trajectory, prop: Prop) -> list[str]:
-    frame = stretches(trajectory, [trajectory.spans[0].start, trajectory.spans[-1].end]).columns(
-        "frame_rate"
-    )
-    return [solid.name for solid in shape_of(prop, frame[0])]
+    rates = frame_rates(trajectory, (trajectory.spans[0].start, trajectory.spans[-1].end))
+    return [solid.name for solid in shape_of(prop, rates)]
 
 
 def _meeting(names: Sequence[Sequence[str]], label: int) -> str:

@@ -67,7 +67,7 @@ class Laws:
     """
 
     def __init__(self, laws: Sequence[Evaluated]) -> None:
-        plain = [_unwrapped(law) for law in laws]
+        plain = [unwrapped(law) for law in laws]
         self._shift = np.array([each.shift for each in plain])
         self._pace = np.array([each.pace for each in plain])
         self._side = np.array([each.side for each in plain])
@@ -145,7 +145,7 @@ class Laws:
 _VALUE_AND_RATE = Needed(hand=2, tether=2)
 
 
-class _Plain(NamedTuple):
+class Plain(NamedTuple):
     """A law without its wrappers: its beats are shift + pace·beats; side −1 means mirrored."""
 
     law: Evaluated
@@ -154,7 +154,8 @@ class _Plain(NamedTuple):
     side: float
 
 
-def _unwrapped(law: Evaluated) -> _Plain:
+def unwrapped(law: Evaluated) -> Plain:
+    """A law without what mirrors it or changes its time."""
     shift, pace, side = 0.0, 1.0, 1.0
     while True:
         if isinstance(law, Mirrored):
@@ -162,7 +163,7 @@ def _unwrapped(law: Evaluated) -> _Plain:
         elif isinstance(law, Retimed):
             shift, pace = law.shift + law.pace * shift, law.pace * pace
         else:
-            return _Plain(law, shift, pace, side)
+            return Plain(law, shift, pace, side)
         law = law.law
 
 
