@@ -12,6 +12,14 @@ from math import inf, isfinite, pi
 import numpy as np
 
 from sequencer.checks.check import Check
+from sequencer.checks.dance.proven import (
+    Hand,
+    SpanLeast,
+    gap_between_props,
+    gap_to_body,
+    spare_reach,
+    tether_pull,
+)
 from sequencer.checks.outcome import Outcome, length_words
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
@@ -22,13 +30,10 @@ from sequencer.motion.performers.feasibility import (
     GAP_ERROR,
     PULL_ERROR,
     REACH_ERROR,
-    body_gap,
     frame_rates,
-    props_gap,
-    pull_left,
-    reach_left,
     shape_of,
 )
+from sequencer.motion.performers.least_values import Least
 from sequencer.motion.props.peaks import Peak, fastest_wick, hardest_pull, hardest_twist
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import GRAVITY, TautTempo, hand_work, lowest_tempo
@@ -81,10 +86,9 @@ class _Case:
     dancer: Dancer
     limits: FeasibilityLimits
 
-    def edges(self, side: Side) -> tuple[list[float], tuple[Span, ...]]:
+    def spans(self, side: Side) -> tuple[Span, ...]:
         trajectory = self.dancer.trajectories[side]
-        spans = trajectory.spans if isinstance(trajectory, Trajectory) else ()
-        return [spans[0].start, *(span.end for span in spans)], spans
+        return trajectory.spans if isinstance(trajectory, Trajectory) else ()
 
     def ways_out(self, span: Span, side: Side) -> tuple[str, ...]:
         """Changes that make a block fit its performer, each one tried; empty if none was found."""
@@ -153,17 +157,21 @@ def feasible(show: Staged, *, limits: FeasibilityLimits | None = None) -> Outcom
     outcome : Outcome
     """
     findings: list[Finding] = []
+    limits = limits or limits_of(show)
+    pulls, reaches = tether_pull(show), spare_reach(show)
+    gaps, meetings = gap_to_body(show, limits.own_body_near), gap_between_props(show)
     for dancer in show.dancers:
-        case = _Case(show=show, dancer=dancer, limits=limits or limits_of(show))
+        case = _Case(show=show, dancer=dancer, limits=limits)
         for side in SIDES:
             if side in dancer.trajectories:
+                hand = Hand(dancer.name, side)
                 if dancer.props[side].flexible:
-                    findings += _slack(case, side)
+                    findings += _slack(case, side, pulls[hand])
                     findings += _drawn(case, side)
-                findings += _reach(case, side)
-                findings += _own_body(case, side)
+                findings += _reach(case, side, reaches[hand])
+                findings += _own_body(case, side, gaps[hand])
                 findings += _pace(case, side)
-        findings += _tangles(case)
+        findings += _tangles(case, meetings.get(dancer.name, ()))
         findings += _long_props(case)
         findings += _other_cycles(case)
     rigid = any(not prop.flexible for each in show.dancers for prop in each.props.values())
@@ -230,16 +238,11 @@ def _long_props(case: _Case) -> list[Finding]:
     return list(found.values())
 
 
-def _slack(case: _Case, side: Side) -> list[Finding]:
-    edges, spans = case.edges(side)
+def _slack(case: _Case, side: Side, pulls: Sequence[SpanLeast]) -> list[Finding]:
     prop = case.dancer.props[side]
-    trajectory = _trajectory(case, side)
-    pulls = pull_left(
-        trajectory, edges, prop=prop, beats_per_second=case.show.tempo.beats_per_second
-    )
     found = []
-    for span, pull in zip(spans, pulls, strict=True):
-        if pull.value > -PULL_ERROR or span.kind != "block":
+    for span, pull in pulls:
+        if pull.value > -PULL_ERROR:
             continue
         tempo = 60 * float(case.show.tempo.beats_per_second(np.array(pull.beat)))
         turning = float(np.linalg.norm(span.at(np.array(pull.beat)).tether_rate))
@@ -287,17 +290,10 @@ def _taut(span: Span, length: float) -> TautTempo | None:
         return None
 
 
-def _reach(case: _Case, side: Side) -> list[Finding]:
-    edges, spans = case.edges(side)
+def _reach(case: _Case, side: Side, reaches: Sequence[SpanLeast]) -> list[Finding]:
     body = case.dancer.body
     found = []
-    for span, left in zip(
-        spans,
-        reach_left(
-            _trajectory(case, side), edges, side=side, body=body, carriage=case.dancer.carriage
-        ),
-        strict=True,
-    ):
+    for span, left in reaches:
         # Within the error the limit is met; `joins` reports links that are out of reach.
         if left.value >= -REACH_ERROR or span.kind == "link":
             continue
@@ -315,21 +311,12 @@ def _reach(case: _Case, side: Side) -> list[Finding]:
     return found
 
 
-def _own_body(case: _Case, side: Side) -> list[Finding]:
-    edges, spans = _cut_at_fire(case, *case.edges(side))
+def _own_body(case: _Case, side: Side, gaps: Sequence[SpanLeast]) -> list[Finding]:
     body, prop = case.dancer.body, case.dancer.props[side]
     found = []
     near: dict[str, Finding] = {}  # the nearest pass of each pattern, reported once
     nearest: dict[str, float] = {}
-    gaps = body_gap(
-        _trajectory(case, side),
-        edges,
-        prop=prop,
-        body=body,
-        carriage=case.dancer.carriage,
-        near=case.limits.own_body_near,
-    )
-    for span, gap in zip(spans, gaps, strict=True):
+    for span, gap in gaps:
         part = body.capsules[gap.label].name if gap.label >= 0 else "body"
         if gap.value < -GAP_ERROR:
             block = span.kind == "block"
@@ -374,33 +361,13 @@ def _head_speed(case: _Case, span: Span, length: float, beat: float) -> float:
     return float(np.linalg.norm(span.at(np.array(beat)).head_rate(length))) * per_second
 
 
-def _cut_at_fire(
-    case: _Case, edges: Sequence[float], spans: Sequence[Span]
-) -> tuple[list[float], list[Span]]:
-    """The same spans, cut where the performer is lit or put out: each pass counts as lit or not at its moment."""
-    fire = {edge for burn in case.dancer.lit for edge in burn}
-    cut = sorted({*edges, *(edge for edge in fire if edges[0] < edge < edges[-1])})
-    parts = np.searchsorted(edges, 0.5 * (np.array(cut[:-1]) + cut[1:]), side="right") - 1
-    return cut, [spans[int(k)] for k in parts]
-
-
-def _tangles(case: _Case) -> list[Finding]:
-    if not all(side in case.dancer.trajectories for side in SIDES):
-        return []
-    both = [case.edges(side) for side in SIDES]
-    # rests and links of the two hands may end at different beats: the edges of each cut both
-    low = max(edges[0] for edges, _ in both)
-    high = min(edges[-1] for edges, _ in both)
-    edges = sorted({e for one, _ in both for e in one if low <= e <= high})
-    if len(edges) < 2:
-        return []
-    left, right = ((_trajectory(case, side), case.dancer.props[side]) for side in SIDES)
-    names = [_body_names(*each) for each in (left, right)]
+def _tangles(case: _Case, meetings: Sequence[tuple[float, float, Least]]) -> list[Finding]:
     found = []
-    for start, end, gap in zip(edges[:-1], edges[1:], props_gap(left, right, edges), strict=True):
+    for start, end, gap in meetings:
         if gap.value >= -GAP_ERROR:
             continue
-        spans = [_span_at(one, (start + end) / 2) for _, one in both]
+        names = [_body_names(case, side) for side in SIDES]
+        spans = [_span_at(case.spans(side), (start + end) / 2) for side in SIDES]
         label = " / ".join(dict.fromkeys(span.label for span in spans))
         kinds = {span.kind for span in spans}
         grave = kinds == {"block"} or bool(case.dancer.is_lit(np.array(gap.beat)))
@@ -417,9 +384,10 @@ def _tangles(case: _Case) -> list[Finding]:
     return found
 
 
-def _body_names(trajectory: Trajectory, prop: Prop) -> list[str]:
-    rates = frame_rates(trajectory, (trajectory.spans[0].start, trajectory.spans[-1].end))
-    return [solid.name for solid in shape_of(prop, rates)]
+def _body_names(case: _Case, side: Side) -> list[str]:
+    trajectory, spans = case.dancer.trajectories[side], case.spans(side)
+    rates = frame_rates(trajectory, (spans[0].start, spans[-1].end))
+    return [solid.name for solid in shape_of(case.dancer.props[side], rates)]
 
 
 def _meeting(names: Sequence[Sequence[str]], label: int) -> str:
@@ -441,7 +409,7 @@ def _pace(case: _Case, side: Side) -> list[Finding]:
     """
     found = []
     limits, prop = case.limits, case.dancer.props[side]
-    for span in case.edges(side)[1]:
+    for span in case.spans(side):
         if span.kind != "block":
             continue
         fastest = case.show.tempo.fastest(span.start, span.end)
@@ -497,7 +465,7 @@ def _drawn(case: _Case, side: Side) -> list[Finding]:
     found = []
     prop = case.dancer.props[side]
     seen = set()
-    for span in case.edges(side)[1]:
+    for span in case.spans(side):
         if span.kind != "block" or span.label in seen or not isfinite(span.law.period):
             continue
         seen.add(span.label)
@@ -532,13 +500,6 @@ def _merged(findings: Iterable[Finding]) -> list[Finding]:
             both = both.replace(", right hand:", ", both hands:")
             kept[key] = replace(first, message=both)
     return list(kept.values())
-
-
-def _trajectory(case: _Case, side: Side) -> Trajectory:
-    trajectory = case.dancer.trajectories[side]
-    if not isinstance(trajectory, Trajectory):
-        raise ValueError(f"{case.dancer.name}: the {side} hand has no trajectory of spans")
-    return trajectory
 
 
 def _span_at(spans: tuple[Span, ...], beat: float) -> Span:

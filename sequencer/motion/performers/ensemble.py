@@ -30,7 +30,9 @@ class Ensemble:
 
     def __init__(self, dancers: Sequence[Dancer]) -> None:
         self.dancers = tuple(dancers)
-        held = [(k, side) for side in SIDES for k in range(len(dancers)) if side in dancers[k].props]
+        held = [
+            (k, side) for side in SIDES for k in range(len(dancers)) if side in dancers[k].props
+        ]
         self._course = {hand: course for course, hand in enumerate(held)}
         self._courses = Courses([dancers[k].trajectories[side] for k, side in held])
         self.elbow_slopes = np.array([dancer.body.elbow_slope for dancer in dancers])

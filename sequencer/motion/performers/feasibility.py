@@ -297,7 +297,9 @@ def shape_of(prop: Prop, frame_rate: Floats) -> tuple[Solid, ...]:
         Bounds of a trajectory. If one is not finite, nothing is known about how a flat prop turns about its
         axis, and the envelope, which does not depend on that, is used instead.
     """
-    return prop.envelope if _wide(prop.solids) and not np.all(np.isfinite(frame_rate)) else prop.solids
+    return (
+        prop.envelope if _wide(prop.solids) and not np.all(np.isfinite(frame_rate)) else prop.solids
+    )
 
 
 def speeds_of(cut: Stretches, shape: Sequence[Solid], of: int = 0) -> Floats:

@@ -314,9 +314,7 @@ def _pieces(each: Sequence[_Stretch]) -> tuple[Courses, _Pieces]:
         places = tuple(courses.places(course[id(own)], middle) for own in trajectories)
         group = cut.group + some[0][0]
         found.append(_Pieces(group, cut.start, cut.end, quantity.slope(cut), places))
-    group, start, end, slope = (
-        np.concatenate([own[k] for own in found]) for k in range(4)
-    )
+    group, start, end, slope = (np.concatenate([own[k] for own in found]) for k in range(4))
     hands = [
         Places(*(np.concatenate(part) for part in zip(*own, strict=True)))
         for own in zip(*(own.places for own in found), strict=True)
@@ -401,7 +399,11 @@ def _settled(each: Sequence[_Stretch], courses: Courses, pieces: _Pieces) -> Boo
 def _danced(pieces: _Pieces) -> list[Ints]:
     """Pieces of one stretch with one law for each hand, or two of which the origins are the same, in order."""
     rows = np.flatnonzero(np.all([own.other < 0 for own in pieces.places], axis=0))
-    columns = [pieces.group, *(own.law for own in pieces.places), *(own.origin for own in pieces.places)]
+    columns = [
+        pieces.group,
+        *(own.law for own in pieces.places),
+        *(own.origin for own in pieces.places),
+    ]
     order = rows[np.lexsort([column[rows] for column in (pieces.start, *reversed(columns))])]
     changes = np.any([np.diff(column[order]) != 0 for column in columns], axis=0)
     return np.split(order, np.flatnonzero(changes) + 1) if len(order) else []
