@@ -73,7 +73,7 @@ class Carriage:
             if not np.all(in_column(self.body, angles)):
                 raise ValueError("a posture moves the body out of its column")
 
-    @property
+    @cached_property
     def upright(self) -> bool:
         """Whether the body stays upright throughout."""
         return all(each.posture.upright for each in self.held)

@@ -73,19 +73,20 @@ class Laws:
         self._side = np.array([each.side for each in plain])
         forms: dict[Hashable, dict[Hashable, int]] = {}
         members: dict[Hashable, list[Evaluated]] = {}
-        keys: list[tuple[Hashable, int]] = []
-        for each in plain:
-            form = _form(each.law)
+        keys: dict[int, tuple[Hashable, int]] = {}
+        for law in {id(each.law): each.law for each in plain}.values():
+            form = _form(law)
             known = forms.setdefault(form, {})
-            name: Hashable = each.law if isinstance(each.law, ComposedLaw) else id(each.law)
+            name: Hashable = law if isinstance(law, ComposedLaw) else id(law)
             if name not in known:
                 known[name] = len(known)
-                members.setdefault(form, []).append(each.law)
-            keys.append((form, known[name]))
+                members.setdefault(form, []).append(law)
+            keys[id(law)] = form, known[name]
         order = {form: k for k, form in enumerate(members)}
-        self._table: Ints = np.array([order[form] for form, _ in keys], dtype=np.int64)
-        self._row: Ints = np.array([row for _, row in keys], dtype=np.int64)
-        self._tables = [_stacked(form, own) for form, own in members.items()]
+        own = [keys[id(each.law)] for each in plain]
+        self._table: Ints = np.array([order[form] for form, _ in own], dtype=np.int64)
+        self._row: Ints = np.array([row for _, row in own], dtype=np.int64)
+        self._tables = [_stacked(form, alike) for form, alike in members.items()]
 
     def at(self, which: Ints, beats: Floats) -> Props:
         """Hand and tether of the chosen laws, at their beats.

@@ -14,7 +14,7 @@ import numpy as np
 from sequencer.arrays import Floats, Ints
 from sequencer.motion.laws.phases import smooth_step
 from sequencer.motion.performers.batch import Evaluated, Jet, Laws, Needed
-from sequencer.motion.trajectories.trajectory import Trajectory
+from sequencer.motion.trajectories.trajectory import Part, Trajectory
 
 
 class Places(NamedTuple):
@@ -70,10 +70,10 @@ class Courses:
 
     Parameters
     ----------
-    courses : sequence of trajectories and laws
+    courses : sequence of trajectories, parts of them, and laws
     """
 
-    def __init__(self, courses: Sequence[Evaluated]) -> None:
+    def __init__(self, courses: Sequence[Evaluated | Part]) -> None:
         self._members: list[Evaluated] = []
         self._tables = [_table(course, self._members) for course in courses]
         self._laws = Laws(self._members)
@@ -174,9 +174,9 @@ def _dot(a: Floats, b: Floats) -> Floats:
     return np.asarray(a[0] * b[0] + a[1] * b[1] + a[2] * b[2])
 
 
-def _table(course: Evaluated, laws: list[Evaluated]) -> _Table:
+def _table(course: Evaluated | Part, laws: list[Evaluated]) -> _Table:
     """A trajectory as tables; its laws are appended to the existing ones."""
-    if not isinstance(course, Trajectory):
+    if not isinstance(course, Trajectory | Part):
         laws.append(course)
         none, last = np.empty(0), np.array([len(laws) - 1])
         return _Table(none, last, np.zeros(1), none, none, last[:0], last[:0])

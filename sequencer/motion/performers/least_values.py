@@ -14,7 +14,7 @@ Source: S. A. Piyavskii, USSR Comput. Math. Math. Phys. 12, 1972 (from memory), 
 
 from collections.abc import Hashable, Iterable, Sequence
 from dataclasses import dataclass
-from itertools import groupby
+from itertools import count, groupby
 from math import isfinite
 from typing import Any, NamedTuple, Protocol
 
@@ -295,31 +295,36 @@ def _searched(each: Sequence[_Stretch]) -> list[_Found]:
 
 def _pieces(each: Sequence[_Stretch]) -> tuple[Courses, _Pieces]:
     """The pieces of stretches, and the trajectories that they belong to."""
-    every = {id(own): own for one in each for own in one.trajectories}
-    course = {name: k for k, name in enumerate(every)}
-    courses = Courses(list(every.values()))
-    found = []
-    for _, together in groupby(
-        enumerate(each), lambda item: [id(own) for own in (item[1].quantity, *item[1].trajectories)]
-    ):
-        some = list(together)
-        quantity, trajectories, *_ = some[0][1]
+    together = [list(own) for _, own in groupby(each, lambda one: list(map(id, one[:2])))]
+    parts = [_between(own, some) for some in together for own in some[0].trajectories]
+    courses, course = Courses(parts), count()
+    found, before = [], 0
+    for some in together:
+        quantity, trajectories, *_ = some[0]
         cut = stretches(
             trajectories,
-            [(one.low, one.high) for _, one in some],
+            [(one.low, one.high) for one in some],
             whole_beats=quantity.whole_beats,
             at=quantity.places,
         )
         middle = (cut.start + cut.end) / 2
-        places = tuple(courses.places(course[id(own)], middle) for own in trajectories)
-        group = cut.group + some[0][0]
-        found.append(_Pieces(group, cut.start, cut.end, quantity.slope(cut), places))
+        places = tuple(courses.places(next(course), middle) for _ in trajectories)
+        slope = quantity.slope(cut)
+        found.append(_Pieces(cut.group + before, cut.start, cut.end, slope, places))
+        before += len(some)
     group, start, end, slope = (np.concatenate([own[k] for own in found]) for k in range(4))
     hands = [
         Places(*(np.concatenate(part) for part in zip(*own, strict=True)))
         for own in zip(*(own.places for own in found), strict=True)
     ]
     return courses, _Pieces(group, start, end, slope, tuple(hands))
+
+
+def _between(trajectory: Any, some: Sequence[_Stretch]) -> Any:
+    """A trajectory as far as some stretches need it."""
+    if not isinstance(trajectory, Trajectory):
+        return trajectory
+    return trajectory.part(min(one.low for one in some), max(one.high for one in some))
 
 
 def _motion(parts: Floats, needed: Needed) -> Motion:

@@ -5,6 +5,8 @@ Times in beats.
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
+from math import ceil, floor
 from typing import Protocol
 
 import numpy as np
@@ -59,27 +61,39 @@ def stretches(
     """
     places = np.unique(np.asarray(at, dtype=np.float64))
     group: list[int] = []
-    knots: list[float] = []
-    ends: list[float] = []
+    start: list[float] = []
+    end: list[float] = []
     bounds: list[list[Bounds]] = [[] for _ in trajectories]
     for k, (low, high) in enumerate(intervals):
         pieces = [each.pieces(low, high) for each in trajectories]
-        cuts = {low, high, *places[(places > low) & (places < high)].tolist()}
-        cuts.update(edge for own in pieces for left, right, _ in own for edge in (left, right))
+        cuts = {low, high}
+        for own in pieces:
+            cuts.update(left for left, *_ in own)
+        if len(places):
+            cuts.update(places[(places > low) & (places < high)].tolist())
         if whole_beats:
-            cuts.update(np.arange(np.floor(low) + 1, high).tolist())
-        edges = np.array(sorted(cuts))
-        edges = edges[np.append(True, np.diff(edges) > _SLIVER)]
-        middle = (edges[:-1] + edges[1:]) / 2
-        group += [k] * len(middle)
-        knots += edges[:-1].tolist()
-        ends += edges[1:].tolist()
+            cuts.update(float(beat) for beat in range(floor(low) + 1, ceil(high)))
+        ordered = sorted(cuts)
+        edges = [a for a, b in pairwise(ordered) if b - a > _SLIVER] + ordered[-1:]
+        group += [k] * (len(edges) - 1)
+        start += edges[:-1]
+        end += edges[1:]
+        middles = [(a + b) / 2 for a, b in pairwise(edges)]
         for found, own in zip(bounds, pieces, strict=True):
-            index = np.searchsorted([left for left, *_ in own], middle, side="right") - 1
-            found += [own[i][2] for i in index.tolist()]
+            found += _holding(own, middles)
     return Stretches(
         group=np.array(group, dtype=np.int64),
-        start=np.array(knots),
-        end=np.array(ends),
+        start=np.array(start),
+        end=np.array(end),
         bounds=tuple(tuple(each) for each in bounds),
     )
+
+
+def _holding(pieces: Sequence[tuple[float, float, Bounds]], beats: Sequence[float]) -> list[Bounds]:
+    """The bounds that hold at increasing beats."""
+    found, k = [], 0
+    for beat in beats:
+        while k + 1 < len(pieces) and pieces[k + 1][0] <= beat:
+            k += 1
+        found.append(pieces[k][2])
+    return found
