@@ -35,8 +35,13 @@ from sequencer.motion.performers.feasibility import (
 )
 from sequencer.motion.performers.least_values import Least
 from sequencer.motion.props.peaks import Peak, fastest_wick, hardest_pull, hardest_twist
-from sequencer.motion.props.prop import Prop
-from sequencer.motion.props.tension import GRAVITY, TautTempo, hand_work, lowest_tempo
+from sequencer.motion.props.tension import (
+    GRAVITY,
+    TautTempo,
+    hand_work,
+    lowest_tempo,
+    most_hand_work,
+)
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.model import Step
 from sequencer.staging.dances import dance_of
@@ -470,6 +475,8 @@ def _drawn(case: _Case, side: Side) -> list[Finding]:
             continue
         seen.add(span.label)
         tempo = 60 * case.show.tempo.fastest(span.start, span.end)
+        if most_hand_work(span.law, length=prop.length, tempo=tempo) <= case.limits.drawn_off:
+            continue
         work = hand_work(span.law, length=prop.length, mass=prop.mass, tempo=tempo)
         if work.largest > case.limits.drawn_off:
             found.append(

@@ -74,8 +74,12 @@ class Reach:
         away = self.carriage.beyond(t, state.hand, self.side)
         return self.body.arm_length - away, np.zeros(len(t), dtype=np.int64)
 
+    @property
+    def fixed(self) -> list[Any]:
+        return [self.side, self.body]
+
     def content(self, low: float, high: float) -> Content:
-        return _with_carriage(self.carriage, low, high, [self.side, self.body])
+        return _posture_between(self.carriage, low, high)
 
     def steady(self, low: float, high: float) -> Posture | None:
         return self.carriage.held_between(low, high)
@@ -117,10 +121,14 @@ class Pull:
         driven = np.min([per_second(t) ** 2 * outward for per_second in self.tempos], axis=0)
         return driven - GRAVITY * state.tether[:, 2], np.zeros(len(t), dtype=np.int64)
 
+    @property
+    def fixed(self) -> list[Any]:
+        return [self.length]
+
     def content(self, low: float, high: float) -> Content:
         beats = np.arange(np.floor(low), np.ceil(high)) + 0.5
         rates = [per_second(beats) for per_second in self.tempos]
-        return Content([], [self.length, low - np.floor(low), rates], [])
+        return Content([], [low - np.floor(low), rates], [])
 
     def steady(self, low: float, high: float) -> tuple[float, float]:
         """The range of tempos, widened so that blocks at nearly the same tempo share it."""
@@ -170,8 +178,12 @@ class OwnBody:
             stacked = np.minimum(stacked, gap - radii)
         return stacked.min(axis=0), stacked.argmin(axis=0).astype(np.int64)
 
+    @property
+    def fixed(self) -> list[Any]:
+        return [self.shape, self.body]
+
     def content(self, low: float, high: float) -> Content:
-        return _with_carriage(self.carriage, low, high, [self.shape, self.body])
+        return _posture_between(self.carriage, low, high)
 
     def steady(self, low: float, high: float) -> Posture | None:
         return self.carriage.held_between(low, high)
@@ -217,8 +229,12 @@ class BothProps:
             gaps[near], labels[near] = _nearest(self.shapes, [_rows(s, near) for s in states])
         return gaps, labels
 
+    @property
+    def fixed(self) -> list[Any]:
+        return [self.shapes]
+
     def content(self, low: float, high: float) -> Content:
-        return Content([], [self.shapes], [])
+        return Content([], [], [])
 
     def steady(self, low: float, high: float) -> bool:
         return True
@@ -363,12 +379,12 @@ def _the_same(value: float, beats: Floats) -> Floats:
     return np.full(np.shape(beats), value)
 
 
-def _with_carriage(carriage: Carriage, low: float, high: float, rest: list[Any]) -> Content:
-    """What decides the posture between two beats, beside other things."""
-    body, held = carriage.part(low, high)
+def _posture_between(carriage: Carriage, low: float, high: float) -> Content:
+    """What decides the posture between two beats."""
+    _, held = carriage.part(low, high)
     times = [
         time
         for each in held
         for time in (max(each.start, min(low, each.end)), min(each.end, max(high, each.start)))
     ]
-    return Content(times, [*rest, body, [each.posture for each in held]], [])
+    return Content(times, [each.posture for each in held], [])

@@ -96,8 +96,13 @@ class Quantity(Protocol):
         """Value and label at some beats, from the states of the hands there, each of shape (n,)."""
         ...
 
+    @property
+    def fixed(self) -> list[Any]:
+        """All that the value depends on at every beat besides the states."""
+        ...
+
     def content(self, low: float, high: float) -> "Content":
-        """All that the value depends on between two beats besides the states."""
+        """All that it depends on between two beats in particular."""
         ...
 
     def steady(self, low: float, high: float) -> Hashable | None:
@@ -165,7 +170,11 @@ def least_values(asked: Iterable[Asked]) -> list[list[Least]]:
 
 def _known(each: Sequence[_Stretch]) -> list[Least]:
     """Results of stretches, those of the same content searched once."""
-    contents = [_content(one) for one in each]
+    fixed = {
+        id(own): _key(_fixed(own))
+        for own in {id(o): o for o in (one.quantity for one in each)}.values()
+    }
+    contents = [_content(one, fixed[id(one.quantity)]) for one in each]
     first: dict[Hashable, int] = {}
     same = [first.setdefault(k if key is None else key, k) for k, key in enumerate(contents)]
     unique = list(first.values())
@@ -187,23 +196,29 @@ def _least(found: _Found, low: float) -> Least:
 # --- content ---
 
 
-def _content(stretch: _Stretch) -> bytes | None:
-    """A key of all that decides a stretch; None if another package's law is among it."""
+def _fixed(quantity: Quantity) -> list[Any]:
+    return [type(quantity).__name__, quantity.error, quantity.enough, quantity.fixed]
+
+
+def _key(things: Sequence[Any]) -> bytes | None:
+    """A key of some contents; None if another package's law is among them."""
+    try:
+        return content_key(*things)
+    except TypeError:
+        return None
+
+
+def _content(stretch: _Stretch, fixed: bytes | None) -> bytes | None:
+    """A key of all that decides a stretch, of which that of the quantity is known."""
     quantity, trajectories, low, high = stretch
     parts = [quantity.content(low, high), *(_part(each, low, high) for each in trajectories)]
     times = [low, high, *(time for part in parts for time in part.times)]
     exact = all(map(_exact, (*times, *(length for part in parts for length in part.lengths))))
     zero = low if exact else 0.0
-    try:
-        return content_key(
-            type(quantity).__name__,
-            [time - zero for time in times],
-            [(len(part.times), part.rest) for part in parts],
-            quantity.error,
-            quantity.enough,
-        )
-    except TypeError:
-        return None
+    key = _key(
+        [fixed, [time - zero for time in times], [(len(own.times), own.rest) for own in parts]]
+    )
+    return key if fixed is not None else None
 
 
 def _exact(time: float) -> bool:
@@ -365,8 +380,7 @@ class _Cycle(NamedTuple):
 def _settled(each: Sequence[_Stretch], courses: Courses, pieces: _Pieces) -> Bools:
     """Which pieces stay above all that matters, since a whole cycle of their laws does."""
     quantities: dict[Hashable, Quantity] = {}
-    asked: dict[Hashable, tuple[Quantity, _Cycle]] = {}
-    pieces_of: dict[Hashable, list[Ints]] = {}
+    cycles: dict[Hashable, tuple[Quantity, _Cycle, list[Ints]]] = {}
     for rows in _danced(pieces):
         quantity = each[pieces.group[rows[0]]].quantity
         if not isfinite(quantity.enough):
@@ -382,22 +396,17 @@ def _settled(each: Sequence[_Stretch], courses: Courses, pieces: _Pieces) -> Boo
         around = (id(quantity), steady)
         if around not in quantities:
             quantities[around] = quantity.always(steady, quantity.enough + quantity.error)
-        asked[around, cycle] = quantities[around], cycle
-        pieces_of.setdefault((around, cycle), []).append(rows)
+        cycles.setdefault((around, cycle), (quantities[around], cycle, []))[2].append(rows)
     settled = np.zeros(len(pieces.group), dtype=np.bool_)
     often = []
-    for name, (_, cycle) in asked.items():
-        rows = np.concatenate(pieces_of[name])
+    for quantity, cycle, own in cycles.values():
+        rows = np.concatenate(own)
         length = float(np.sum(pieces.end[rows] - pieces.start[rows]))
         if length >= _ENOUGH_CYCLES * cycle.period:
-            often.append(name)
-    found = least_values(
-        Asked(own, cycle.trajectories, [(0.0, cycle.period)])
-        for own, cycle in (asked[name] for name in often)
-    )
-    for name, (least,) in zip(often, found, strict=True):
-        if least.label < 0:
-            settled[np.concatenate(pieces_of[name])] = True
+            often.append((rows, Asked(quantity, cycle.trajectories, [(0.0, cycle.period)])))
+    found = least_values(asked for _, asked in often)
+    for (rows, _), (least,) in zip(often, found, strict=True):
+        settled[rows] = least.label < 0
     return settled
 
 
