@@ -7,7 +7,7 @@ become findings: at most one of each kind for a block and hand. A tether that co
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
-from math import inf, isfinite, pi
+from math import isfinite, pi
 
 import numpy as np
 
@@ -34,7 +34,7 @@ from sequencer.motion.performers.feasibility import (
     shape_of,
 )
 from sequencer.motion.performers.least_values import Least
-from sequencer.motion.props.peaks import Peak, fastest_wick, hardest_pull, hardest_twist
+from sequencer.motion.props.peaks import Peak, fastest_wick, hardest_pull, hardest_twist, twisting
 from sequencer.motion.props.tension import (
     GRAVITY,
     TautTempo,
@@ -431,7 +431,7 @@ def _pace(case: _Case, side: Side) -> list[Finding]:
             ("the prop turns", bounds.turn_rate * fastest / (2 * pi), None, limits.turns, "times a second"),
             ("a wick moves at", prop.fastest(bounds) * fastest, fastest_wick, limits.head_speed, "m/s"),
             ("the prop pulls with", prop.mass * (bounds.head_acceleration(centre) * fastest**2 + GRAVITY), hardest_pull, limits.pull, "N"),
-            ("the hand twists with", 0.0 if prop.flexible else inf, hardest_twist, limits.torque, "N·m"),
+            ("the hand twists with", 0.0 if prop.flexible else twisting(span.law, prop, fastest).coarse, hardest_twist, limits.torque, "N·m"),
         )  # fmt: skip
         over = []
         for what, bound, search, most, unit in figures:

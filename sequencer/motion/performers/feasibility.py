@@ -359,14 +359,19 @@ def _rows(motion: Motion, rows: Ints) -> Motion:
 def _nearest(shapes: Sequence[Sequence[Solid]], states: Sequence[Motion]) -> tuple[Floats, Ints]:
     """Smallest gap between two props, and the bodies concerned."""
     left, right = (placed(shape, state) for shape, state in zip(shapes, states, strict=True))
+    # coordinates first in memory, bodies of the left prop before instants
+    starts, ends = (
+        np.stack([end.T for end in each]).transpose(0, 2, 1) for each in zip(*left, strict=True)
+    )
+    radii = np.array([solid.radius for solid in shapes[0]])[:, None]
     best: Floats = np.full(len(states[0].hand), np.inf)
     label = np.zeros(len(best), dtype=np.int64)
-    for j, (solid, ends) in enumerate(zip(shapes[1], right, strict=True)):
-        for i, (other, mine) in enumerate(zip(shapes[0], left, strict=True)):
-            gap = segment_segment(*mine, *ends)[0] - other.radius - solid.radius
-            closer = gap < best
-            best = np.where(closer, gap, best)
-            label[closer] = len(shapes[0]) * j + i
+    for j, (solid, (start, end)) in enumerate(zip(shapes[1], right, strict=True)):
+        gaps = segment_segment(starts, ends, start, end)[0] - radii - solid.radius
+        gap, i = gaps.min(axis=0), gaps.argmin(axis=0)
+        closer = gap < best
+        best = np.where(closer, gap, best)
+        label[closer] = len(shapes[0]) * j + i[closer]
     return best, label
 
 
