@@ -91,9 +91,11 @@ class _Case:
     dancer: Dancer
     limits: FeasibilityLimits
 
-    def spans(self, side: Side) -> tuple[Span, ...]:
+    def trajectory(self, side: Side) -> Trajectory:
         trajectory = self.dancer.trajectories[side]
-        return trajectory.spans if isinstance(trajectory, Trajectory) else ()
+        if not isinstance(trajectory, Trajectory):
+            raise ValueError(f"{self.dancer.name}: the {side} hand has no trajectory of spans")
+        return trajectory
 
     def ways_out(self, span: Span, side: Side) -> tuple[str, ...]:
         """Changes that make a block fit its performer, each one tried; empty if none was found."""
@@ -372,7 +374,7 @@ def _tangles(case: _Case, meetings: Sequence[tuple[float, float, Least]]) -> lis
         if gap.value >= -GAP_ERROR:
             continue
         names = [_body_names(case, side) for side in SIDES]
-        spans = [_span_at(case.spans(side), (start + end) / 2) for side in SIDES]
+        spans = [_span_at(case.trajectory(side).spans, (start + end) / 2) for side in SIDES]
         label = " / ".join(dict.fromkeys(span.label for span in spans))
         kinds = {span.kind for span in spans}
         grave = kinds == {"block"} or bool(case.dancer.is_lit(np.array(gap.beat)))
@@ -390,8 +392,8 @@ def _tangles(case: _Case, meetings: Sequence[tuple[float, float, Least]]) -> lis
 
 
 def _body_names(case: _Case, side: Side) -> list[str]:
-    trajectory, spans = case.dancer.trajectories[side], case.spans(side)
-    rates = frame_rates(trajectory, (spans[0].start, spans[-1].end))
+    trajectory = case.trajectory(side)
+    rates = frame_rates(trajectory, (trajectory.spans[0].start, trajectory.spans[-1].end))
     return [solid.name for solid in shape_of(case.dancer.props[side], rates)]
 
 
@@ -414,7 +416,7 @@ def _pace(case: _Case, side: Side) -> list[Finding]:
     """
     found = []
     limits, prop = case.limits, case.dancer.props[side]
-    for span in case.spans(side):
+    for span in case.trajectory(side).spans:
         if span.kind != "block":
             continue
         fastest = case.show.tempo.fastest(span.start, span.end)
@@ -470,7 +472,7 @@ def _drawn(case: _Case, side: Side) -> list[Finding]:
     found = []
     prop = case.dancer.props[side]
     seen = set()
-    for span in case.spans(side):
+    for span in case.trajectory(side).spans:
         if span.kind != "block" or span.label in seen or not isfinite(span.law.period):
             continue
         seen.add(span.label)

@@ -13,11 +13,11 @@ import numpy as np
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import (
-    BothProps,
-    OwnBody,
-    Pull,
-    Reach,
+    body_quantity,
     frame_rates,
+    props_quantity,
+    pull_quantity,
+    reach_quantity,
     shape_of,
 )
 from sequencer.motion.performers.least_values import Asked, Least, least_values
@@ -53,7 +53,7 @@ def spare_reach(show: Staged) -> dict[Hand, list[SpanLeast]]:
             hand,
             trajectory.spans,
             Asked(
-                Reach(side=hand.side, body=dancer.body, carriage=dancer.carriage),
+                reach_quantity(side=hand.side, body=dancer.body, carriage=dancer.carriage),
                 (trajectory,),
                 list(pairwise(edges_of(trajectory))),
             ),
@@ -69,7 +69,7 @@ def tether_pull(show: Staged) -> dict[Hand, list[SpanLeast]]:
         prop = dancer.props[hand.side]
         if prop.flexible:
             blocks = [span for span in trajectory.spans if span.kind == "block"]
-            pull = Pull(length=prop.length, tempos=(show.tempo.beats_per_second,))
+            pull = pull_quantity(length=prop.length, tempos=(show.tempo.beats_per_second,))
             own = Asked(pull, (trajectory,), [(span.start, span.end) for span in blocks])
             asked.append((hand, blocks, own))
     return _on_spans(asked)
@@ -83,7 +83,7 @@ def gap_to_body(show: Staged, near: float) -> dict[Hand, list[SpanLeast]]:
     asked = []
     for hand, dancer, trajectory in _hands(show):
         edges, spans = _cut_at_fire(dancer, trajectory)
-        quantity = OwnBody(
+        quantity = body_quantity(
             shape=shape_of(dancer.props[hand.side], frame_rates(trajectory, edges)),
             body=dancer.body,
             carriage=dancer.carriage,
@@ -110,7 +110,7 @@ def gap_between_props(show: Staged) -> dict[str, list[tuple[float, float, Least]
             )
             trajectories = tuple(both[side] for side in SIDES)
             asked[dancer.name] = Asked(
-                BothProps(shapes=shapes), trajectories, list(pairwise(edges))
+                props_quantity(shapes=shapes), trajectories, list(pairwise(edges))
             )
     found = least_values(asked.values())
     return {
@@ -129,8 +129,6 @@ def _hands_of(dancer: Dancer) -> Iterator[tuple[Hand, Dancer, Trajectory]]:
         trajectory = dancer.trajectories.get(side)
         if isinstance(trajectory, Trajectory):
             yield Hand(dancer.name, side), dancer, trajectory
-        elif trajectory is not None:
-            raise ValueError(f"{dancer.name}: the {side} hand has no trajectory of spans")
 
 
 def _on_spans(

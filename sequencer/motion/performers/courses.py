@@ -29,7 +29,14 @@ class Places(NamedTuple):
 
     def rows(self, rows: Ints) -> "Places":
         """Some of them, perhaps repeated."""
-        return Places(*(part[rows] for part in self))
+        return Places(
+            law=self.law[rows],
+            origin=self.origin[rows],
+            other=self.other[rows],
+            other_origin=self.other_origin[rows],
+            begin=self.begin[rows],
+            width=self.width[rows],
+        )
 
 
 class _Table(NamedTuple):
@@ -165,7 +172,7 @@ def _unit(jet: Jet) -> Jet:
 def _plane_between(first: Floats, last: Floats, tether: Floats, step: Floats) -> Floats:
     """The first plane, projected across the tether and turned about it towards the last one."""
     start, end = (_unit([plane - _dot(plane, tether) * tether])[0] for plane in (first, last))
-    side = np.cross(tether, start, axis=0)
+    side: Floats = np.cross(tether, start, axis=0).astype(np.float64)
     turn = np.arctan2(_dot(side, end), _dot(start, end)) * step
     return np.asarray(np.cos(turn) * start + np.sin(turn) * side)
 

@@ -17,10 +17,9 @@ Source: docs/motion.md, section 6.
 """
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields
 from functools import partial
 from itertools import pairwise
-from typing import Any
 
 import numpy as np
 
@@ -31,7 +30,7 @@ from sequencer.geometry.segments import segment_segment
 from sequencer.motion.laws.carriage import Carriage, lasting
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers.batch import Needed
-from sequencer.motion.performers.least_values import Asked, Content, Least, least_values
+from sequencer.motion.performers.least_values import Asked, Content, Least, Quantity, least_values
 from sequencer.motion.performers.stretches import Stretches
 from sequencer.motion.props.prop import Prop, Solid, placed
 from sequencer.motion.props.tension import GRAVITY
@@ -46,201 +45,164 @@ TEMPO_STEP = 1 / 16  # [beats/s] to which a range of tempos is widened
 Rates = Callable[[Floats], Floats]  # beats → beats a second
 
 
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Reach:
+def reach_quantity(*, side: Side, body: Body, carriage: Carriage, enough: float = 0.0) -> Quantity:
     """Arm's length minus the hand's distance from its shoulder [m]."""
 
-    side: Side
-    body: Body
-    carriage: Carriage
-    enough: float = 0.0
+    def value(t: Floats, state: Motion) -> tuple[Floats, Ints]:
+        away = carriage.beyond(t, state.hand, side)
+        return body.arm_length - away, np.zeros(len(t), dtype=np.int64)
 
-    error = REACH_ERROR
-    needed = Needed(hand=1, tether=0)
-    whole_beats = False
-    of_rates = False
-
-    @property
-    def places(self) -> Floats:
-        return self.carriage.edges
-
-    def slope(self, cut: Stretches) -> Floats:
+    def slope(cut: Stretches) -> Floats:
         (speed,) = cut.columns("hand_speed")
-        gives, _ = self.carriage.shoulder_bounds(cut.start, cut.end)
+        gives, _ = carriage.shoulder_bounds(cut.start, cut.end)
         # The box turns with the trunk: its corners move slightly faster than the shoulder itself.
-        return np.asarray(speed + gives + self.carriage.speeds(cut.start, cut.end)[0] * GIVE)
+        return np.asarray(speed + gives + carriage.speeds(cut.start, cut.end)[0] * GIVE)
 
-    def value(self, t: Floats, state: Motion) -> tuple[Floats, Ints]:
-        away = self.carriage.beyond(t, state.hand, self.side)
-        return self.body.arm_length - away, np.zeros(len(t), dtype=np.int64)
+    def always(posture: Posture, more: float) -> Quantity:
+        return reach_quantity(side=side, body=body, carriage=lasting(body, posture), enough=more)
 
-    @property
-    def fixed(self) -> list[Any]:
-        return [self.side, self.body]
+    return Quantity(
+        kind="reach",
+        fixed=(side, body),
+        value=value,
+        slope=slope,
+        needed=Needed(hand=1, tether=0),
+        error=REACH_ERROR,
+        enough=enough,
+        places=carriage.edges,
+        content=partial(_posture_between, carriage),
+        steady=carriage.held_between,
+        always=always,
+    )
 
-    def content(self, low: float, high: float) -> Content:
-        return _posture_between(self.carriage, low, high)
 
-    def steady(self, low: float, high: float) -> Posture | None:
-        return self.carriage.held_between(low, high)
+def pull_quantity(*, length: float, tempos: tuple[Rates, ...], enough: float = 0.0) -> Quantity:
+    """Tension over mass on a tether of `length` [m/s²]; of several tempos at a time the smallest.
 
-    def always(self, steady: Posture, enough: float) -> "Reach":
-        return replace(self, carriage=lasting(self.body, steady), enough=enough)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Pull:
-    """Tension over mass [m/s²]; of several tempos at a time the smallest.
-
-    `tempos` may change only at whole beats, as in a tempo map; the pieces are split there.
+    Tempos may change only at whole beats, as in a tempo map; the pieces are split there.
     """
 
-    length: float  # [m] of the tether
-    tempos: tuple[Rates, ...]
-    enough: float = 0.0
+    def value(t: Floats, state: Motion) -> tuple[Floats, Ints]:
+        outward = length * np.sum(state.tether_rate**2, axis=-1) - np.sum(
+            state.tether * state.hand_acceleration, axis=-1
+        )
+        driven = np.min([per_second(t) ** 2 * outward for per_second in tempos], axis=0)
+        return driven - GRAVITY * state.tether[:, 2], np.zeros(len(t), dtype=np.int64)
 
-    error = PULL_ERROR
-    needed = Needed(hand=3, tether=2)
-    whole_beats = True
-    of_rates = True
-    places = np.zeros(0)
-
-    def slope(self, cut: Stretches) -> Floats:
+    def slope(cut: Stretches) -> Floats:
         hand2, hand3, turn1, turn2 = cut.columns(
             "hand_acceleration", "hand_jerk", "turn_rate", "turn_acceleration"
         )
         middle = (cut.start + cut.end) / 2
-        fastest = np.max([per_second(middle) for per_second in self.tempos], axis=0)
-        outward = 2 * self.length * turn1 * turn2 + turn1 * hand2 + hand3
+        fastest = np.max([per_second(middle) for per_second in tempos], axis=0)
+        outward = 2 * length * turn1 * turn2 + turn1 * hand2 + hand3
         return np.asarray(fastest**2 * outward + GRAVITY * turn1)
 
-    def value(self, t: Floats, state: Motion) -> tuple[Floats, Ints]:
-        outward = self.length * np.sum(state.tether_rate**2, axis=-1) - np.sum(
-            state.tether * state.hand_acceleration, axis=-1
-        )
-        driven = np.min([per_second(t) ** 2 * outward for per_second in self.tempos], axis=0)
-        return driven - GRAVITY * state.tether[:, 2], np.zeros(len(t), dtype=np.int64)
-
-    @property
-    def fixed(self) -> list[Any]:
-        return [self.length]
-
-    def content(self, low: float, high: float) -> Content:
+    def rates(low: float, high: float) -> Floats:
         beats = np.arange(np.floor(low), np.ceil(high)) + 0.5
-        rates = [per_second(beats) for per_second in self.tempos]
-        return Content([], [low - np.floor(low), rates], [])
+        return np.array([per_second(beats) for per_second in tempos])
 
-    def steady(self, low: float, high: float) -> tuple[float, float]:
-        """The range of tempos, widened so that blocks at nearly the same tempo share it."""
-        beats = np.arange(np.floor(low), np.ceil(high)) + 0.5
-        rates = np.array([per_second(beats) for per_second in self.tempos]) / TEMPO_STEP
-        return float(np.floor(rates.min())) * TEMPO_STEP, float(np.ceil(rates.max())) * TEMPO_STEP
+    def content(low: float, high: float) -> Content:
+        return Content((), [low - np.floor(low), rates(low, high)])
 
-    def always(self, steady: tuple[float, float], enough: float) -> "Pull":
+    def steady(low: float, high: float) -> tuple[float, float]:
+        # Widened, so that blocks at nearly the same tempo share it.
+        steps = rates(low, high) / TEMPO_STEP
+        return float(np.floor(steps.min())) * TEMPO_STEP, float(np.ceil(steps.max())) * TEMPO_STEP
+
+    def always(between: tuple[float, float], more: float) -> Quantity:
         # Linear in the square of the tempo: smallest at the slowest or at the fastest.
-        slow, fast = (partial(_the_same, each) for each in steady)
-        return replace(self, tempos=(slow, fast), enough=enough)
+        ends = tuple(partial(_the_same, each) for each in between)
+        return pull_quantity(length=length, tempos=ends, enough=more)
+
+    return Quantity(
+        kind="pull",
+        fixed=(length,),
+        value=value,
+        slope=slope,
+        needed=Needed(hand=3, tether=2),
+        error=PULL_ERROR,
+        enough=enough,
+        whole_beats=True,
+        of_rates=True,
+        content=content,
+        steady=steady,
+        always=always,
+    )
 
 
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class OwnBody:
+def body_quantity(
+    *, shape: tuple[Solid, ...], body: Body, carriage: Carriage, enough: float = 0.0
+) -> Quantity:
     """Gap between a prop and the performer's trunk, head, neck and legs [m]; the label indexes `Body.capsules`."""
+    radii = np.array([capsule.radius for capsule in body.capsules])[:, None]
 
-    shape: tuple[Solid, ...]
-    body: Body
-    carriage: Carriage
-    enough: float = 0.0
-
-    error = GAP_ERROR
-    whole_beats = False
-    of_rates = False
-
-    @property
-    def needed(self) -> Needed:
-        return Needed(hand=1, tether=1, plane=_wide(self.shape))
-
-    @property
-    def places(self) -> Floats:
-        return self.carriage.edges
-
-    def slope(self, cut: Stretches) -> Floats:
-        gives = self.carriage.capsule_speeds(cut.start, cut.end).max(axis=0)
-        return np.asarray(speeds_of(cut, self.shape) + gives)
-
-    def value(self, t: Floats, state: Motion) -> tuple[Floats, Ints]:
-        radii = np.array([capsule.radius for capsule in self.body.capsules])[:, None]
-        lows, highs = self.carriage.capsule_ends(t)
-        if self.carriage.upright:  # at every beat the same
+    def value(t: Floats, state: Motion) -> tuple[Floats, Ints]:
+        lows, highs = carriage.capsule_ends(t)
+        if carriage.upright:  # at every beat the same
             lows, highs = lows[:, :1], highs[:, :1]
         stacked = np.full((len(radii), *t.shape), np.inf)
-        for solid, (start, end) in zip(self.shape, placed(self.shape, state), strict=True):
+        for solid, (start, end) in zip(shape, placed(shape, state), strict=True):
             gap = segment_segment(start, end, lows, highs)[0] - solid.radius
             stacked = np.minimum(stacked, gap - radii)
         return stacked.min(axis=0), stacked.argmin(axis=0).astype(np.int64)
 
-    @property
-    def fixed(self) -> list[Any]:
-        return [self.shape, self.body]
+    def slope(cut: Stretches) -> Floats:
+        gives = carriage.capsule_speeds(cut.start, cut.end).max(axis=0)
+        return np.asarray(speeds_of(cut, shape) + gives)
 
-    def content(self, low: float, high: float) -> Content:
-        return _posture_between(self.carriage, low, high)
+    def always(posture: Posture, more: float) -> Quantity:
+        return body_quantity(shape=shape, body=body, carriage=lasting(body, posture), enough=more)
 
-    def steady(self, low: float, high: float) -> Posture | None:
-        return self.carriage.held_between(low, high)
+    return Quantity(
+        kind="own body",
+        fixed=(shape, body),
+        value=value,
+        slope=slope,
+        needed=Needed(hand=1, tether=1, plane=_wide(shape)),
+        error=GAP_ERROR,
+        enough=enough,
+        places=carriage.edges,
+        content=partial(_posture_between, carriage),
+        steady=carriage.held_between,
+        always=always,
+    )
 
-    def always(self, steady: Posture, enough: float) -> "OwnBody":
-        return replace(self, carriage=lasting(self.body, steady), enough=enough)
 
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class BothProps:
-    """Gap between one performer's two props [m].
+def props_quantity(*, shapes: tuple[tuple[Solid, ...], ...], enough: float = 0.0) -> Quantity:
+    """Gap between one performer's two props, the left and the right one [m].
 
     A label is n·j + i for the left prop's body i of n and the right one's body j (`shape_of`).
     """
+    balls = [_whole(shape) for shape in shapes]
 
-    shapes: tuple[tuple[Solid, ...], ...]  # of the left prop and of the right one
-    enough: float = 0.0
-
-    error = GAP_ERROR
-    whole_beats = False
-    of_rates = False
-    places = np.zeros(0)
-
-    @property
-    def needed(self) -> Needed:
-        return Needed(hand=1, tether=1, plane=any(_wide(shape) for shape in self.shapes))
-
-    def slope(self, cut: Stretches) -> Floats:
-        left, right = (speeds_of(cut, shape, k) for k, shape in enumerate(self.shapes))
-        return np.asarray(left + right)
-
-    def value(self, t: Floats, *states: Motion) -> tuple[Floats, Ints]:
+    def value(t: Floats, *states: Motion) -> tuple[Floats, Ints]:
         # Balls that enclose the whole props: if they are apart, nothing else needs testing.
-        balls = [_whole(shape) for shape in self.shapes]
         middles = [
             state.hand + place * state.tether
             for state, (place, _) in zip(states, balls, strict=True)
         ]
         apart = np.linalg.norm(middles[1] - middles[0], axis=-1) - balls[0][1] - balls[1][1]
         gaps, labels = apart, np.zeros(t.shape, dtype=np.int64)
-        near = np.flatnonzero(apart < self.enough + 2 * GAP_ERROR)
+        near = np.flatnonzero(apart < enough + 2 * GAP_ERROR)
         if len(near):
-            gaps[near], labels[near] = _nearest(self.shapes, [_rows(s, near) for s in states])
+            gaps[near], labels[near] = _nearest(shapes, [_rows(s, near) for s in states])
         return gaps, labels
 
-    @property
-    def fixed(self) -> list[Any]:
-        return [self.shapes]
+    def slope(cut: Stretches) -> Floats:
+        left, right = (speeds_of(cut, shape, k) for k, shape in enumerate(shapes))
+        return np.asarray(left + right)
 
-    def content(self, low: float, high: float) -> Content:
-        return Content([], [], [])
-
-    def steady(self, low: float, high: float) -> bool:
-        return True
-
-    def always(self, steady: bool, enough: float) -> "BothProps":
-        return replace(self, enough=enough)
+    return Quantity(
+        kind="both props",
+        fixed=shapes,
+        value=value,
+        slope=slope,
+        needed=Needed(hand=1, tether=1, plane=any(_wide(shape) for shape in shapes)),
+        error=GAP_ERROR,
+        enough=enough,
+        always=lambda _, more: props_quantity(shapes=shapes, enough=more),
+    )
 
 
 def reach_left(
@@ -255,7 +217,7 @@ def reach_left(
 
     The body is upright unless a carriage is given.
     """
-    quantity = Reach(side=side, body=body, carriage=carriage or Carriage(body=body))
+    quantity = reach_quantity(side=side, body=body, carriage=carriage or Carriage(body=body))
     return least_values([Asked(quantity, (trajectory,), list(pairwise(edges)))])[0]
 
 
@@ -263,7 +225,7 @@ def pull_left(
     trajectory: Trajectory, edges: Sequence[float], *, prop: Prop, beats_per_second: Rates
 ) -> list[Least]:
     """Tension over mass [m/s²], smallest on each stretch; below 0 the tether is slack."""
-    quantity = Pull(length=prop.length, tempos=(beats_per_second,))
+    quantity = pull_quantity(length=prop.length, tempos=(beats_per_second,))
     return least_values([Asked(quantity, (trajectory,), list(pairwise(edges)))])[0]
 
 
@@ -280,7 +242,7 @@ def body_gap(
 
     The body is upright unless a carriage is given.
     """
-    quantity = OwnBody(
+    quantity = body_quantity(
         shape=shape_of(prop, frame_rates(trajectory, edges)),
         body=body,
         carriage=carriage or Carriage(body=body),
@@ -292,9 +254,9 @@ def body_gap(
 def props_gap(
     left: tuple[Trajectory, Prop], right: tuple[Trajectory, Prop], edges: Sequence[float]
 ) -> list[Least]:
-    """Gap between one performer's two props [m], smallest on each stretch; labels as in `BothProps`."""
+    """Gap between one performer's two props [m], smallest on each stretch; labels as in `props_quantity`."""
     shapes = tuple(shape_of(prop, frame_rates(own, edges)) for own, prop in (left, right))
-    asked = Asked(BothProps(shapes=shapes), (left[0], right[0]), list(pairwise(edges)))
+    asked = Asked(props_quantity(shapes=shapes), (left[0], right[0]), list(pairwise(edges)))
     return least_values([asked])[0]
 
 
@@ -392,4 +354,4 @@ def _posture_between(carriage: Carriage, low: float, high: float) -> Content:
         for each in held
         for time in (max(each.start, min(low, each.end)), min(each.end, max(high, each.start)))
     ]
-    return Content(times, [each.posture for each in held], [])
+    return Content(times, [each.posture for each in held])

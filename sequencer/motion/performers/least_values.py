@@ -12,11 +12,11 @@ Frame: body frame, beats.
 Source: S. A. Piyavskii, USSR Comput. Math. Math. Phys. 12, 1972 (from memory), for the search.
 """
 
-from collections.abc import Hashable, Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Hashable, Iterable, Sequence
+from dataclasses import dataclass, field
 from itertools import count, groupby
 from math import isfinite
-from typing import Any, NamedTuple, Protocol
+from typing import Any, NamedTuple
 
 import numpy as np
 
@@ -55,68 +55,67 @@ class Least:
 class Content(NamedTuple):
     """What decides a result, its times apart."""
 
-    times: list[float]  # [beats]
-    rest: list[Any]
-    lengths: list[float]  # [beats] that times are added to
+    times: Sequence[float] = ()  # [beats]
+    rest: Sequence[Any] = ()
+    lengths: Sequence[float] = ()  # [beats] that times are added to
 
 
-class Quantity(Protocol):
-    """A function of the states of one hand or two, in given circumstances."""
+def _nothing(_low: float, _high: float) -> Content:
+    return Content()
 
-    @property
-    def error(self) -> float:
-        """Tolerance of a smallest value."""
-        ...
 
-    @property
-    def enough(self) -> float:
-        """Values above this do not matter."""
-        ...
+def _always(_low: float, _high: float) -> Hashable | None:
+    return ()
 
-    @property
-    def needed(self) -> Needed:
-        """What the value is computed from."""
-        ...
 
-    @property
-    def whole_beats(self) -> bool:
-        """Whether the circumstances may change at every whole beat."""
-        ...
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Quantity:
+    """A function of the states of one hand or two, in given circumstances.
 
-    @property
-    def places(self) -> Floats:
-        """Beats at which they change besides, shape (k,)."""
-        ...
+    Parameters
+    ----------
+    kind : str
+        Its name, under which results are kept.
+    fixed : sequence
+        All that it depends on at every beat, besides the states.
+    value : callable
+        `value(t, *states)` gives value and label at some beats, each of shape (n,), from the states of the hands there,
+        of which only what is needed is known.
+    slope : callable
+        `slope(stretches)` gives a proven bound on its rate on each piece [1/beat].
+    needed : Needed
+        What is computed of the states.
+    error : float
+        Tolerance of a smallest value.
+    enough : float
+        Values above this do not matter.
+    places : ndarray, shape (k,) [beats]
+        Where the circumstances change.
+    whole_beats : bool
+        Whether they may change at every whole beat too.
+    of_rates : bool
+        Whether it depends on how fast a law is danced.
+    content : callable
+        `content(low, high)` gives all that it depends on between two beats in particular.
+    steady : callable
+        `steady(low, high)` describes the circumstances if they stay the same between two beats; None if they do not.
+    always : callable
+        `always(steady, enough)` gives the same quantity in circumstances that last.
+    """
 
-    def slope(self, cut: Stretches) -> Floats:
-        """Proven bound on the rate of the value on each piece, shape (n,) [1/beat]."""
-        ...
-
-    def value(self, t: Floats, *states: Motion) -> tuple[Floats, Ints]:
-        """Value and label at some beats, from the states of the hands there, each of shape (n,)."""
-        ...
-
-    @property
-    def fixed(self) -> list[Any]:
-        """All that the value depends on at every beat besides the states."""
-        ...
-
-    def content(self, low: float, high: float) -> "Content":
-        """All that it depends on between two beats in particular."""
-        ...
-
-    def steady(self, low: float, high: float) -> Hashable | None:
-        """The circumstances between two beats, if they stay the same; None if they do not."""
-        ...
-
-    def always(self, steady: Any, enough: float) -> "Quantity":
-        """The same quantity in circumstances that last."""
-        ...
-
-    @property
-    def of_rates(self) -> bool:
-        """Whether it depends on how fast a law is danced."""
-        ...
+    kind: str
+    fixed: Sequence[Any]
+    value: Callable[..., tuple[Floats, Ints]]
+    slope: Callable[[Stretches], Floats]
+    needed: Needed
+    error: float
+    enough: float
+    always: Callable[[Any, float], "Quantity"]
+    places: Floats = field(default_factory=lambda: np.zeros(0))
+    whole_beats: bool = False
+    of_rates: bool = False
+    content: Callable[[float, float], Content] = _nothing
+    steady: Callable[[float, float], Hashable | None] = _always
 
 
 class Asked(NamedTuple):
@@ -151,7 +150,7 @@ def least_values(asked: Iterable[Asked]) -> list[list[Least]]:
     Parameters
     ----------
     asked : iterable of Asked
-        Quantities of one kind.
+        Quantities of one kind, with the same tolerance.
 
     Returns
     -------
@@ -185,7 +184,7 @@ def _known(each: Sequence[_Stretch]) -> list[Least]:
         record=list,
         restore=lambda record: _Found(*record),
     )
-    where = {k: found for k, found in zip(unique, known, strict=True)}
+    where = dict(zip(unique, known, strict=True))
     return [_least(where[k], one.low) for k, one in zip(same, each, strict=True)]
 
 
@@ -197,7 +196,7 @@ def _least(found: _Found, low: float) -> Least:
 
 
 def _fixed(quantity: Quantity) -> list[Any]:
-    return [type(quantity).__name__, quantity.error, quantity.enough, quantity.fixed]
+    return [quantity.kind, quantity.error, quantity.enough, quantity.fixed]
 
 
 def _key(things: Sequence[Any]) -> bytes | None:
@@ -228,7 +227,7 @@ def _exact(time: float) -> bool:
 def _part(trajectory: Any, low: float, high: float) -> Content:
     """What decides the states of a trajectory between two beats."""
     if not isinstance(trajectory, Trajectory):
-        return Content([], [trajectory], [])
+        return Content(rest=[trajectory])
     spans, blends = trajectory.part(low, high)
     live = [
         blend.half > 0.0
@@ -266,8 +265,14 @@ class _Pieces(NamedTuple):
     places: tuple[Places, ...]  # of each hand
 
     def rows(self, rows: Ints) -> "_Pieces":
-        places = tuple(each.rows(rows) for each in self.places)
-        return _Pieces(*(part[rows] for part in self[:4]), places)
+        """Some of them."""
+        return _Pieces(
+            group=self.group[rows],
+            start=self.start[rows],
+            end=self.end[rows],
+            slope=self.slope[rows],
+            places=tuple(each.rows(rows) for each in self.places),
+        )
 
 
 def _searched(each: Sequence[_Stretch]) -> list[_Found]:
@@ -304,8 +309,10 @@ def _searched(each: Sequence[_Stretch]) -> list[_Found]:
         best=np.array([one.quantity.enough + error for one in each]),
         tolerance=error, apart=True,
     )  # fmt: skip
-    columns = (found.value.tolist(), found.at.tolist(), found.label.tolist())
-    return [_Found(*own, one.low) for *own, one in zip(*columns, each, strict=True)]
+    return [
+        _Found(float(found.value[k]), float(found.at[k]), int(found.label[k]), one.low)
+        for k, one in enumerate(each)
+    ]
 
 
 def _pieces(each: Sequence[_Stretch]) -> tuple[Courses, _Pieces]:
@@ -426,13 +433,16 @@ def _danced(pieces: _Pieces) -> list[Ints]:
 def _cycle(laws: Sequence[Any], origins: Sequence[float], *, of_rates: bool) -> _Cycle | None:
     """One cycle of what each hand dances; None if it is not known to repeat."""
     plain = [unwrapped(law) for law in laws]
-    if not all(isinstance(each.law, ComposedLaw) for each in plain):
+    composed = [each.law for each in plain if isinstance(each.law, ComposedLaw)]
+    if len(composed) < len(laws):
         return None
     if len(laws) == 1:
         # Where in its cycle a law begins does not matter, nor does its pace where only places do.
-        ((law, _, pace, side),) = plain
-        law = Retimed(law, 0.0, pace) if of_rates and pace != 1.0 else law
-        law = Mirrored(law) if side < 0 else law
+        law: Law = composed[0]
+        if of_rates and plain[0].pace != 1.0:
+            law = Retimed(law, 0.0, plain[0].pace)
+        if plain[0].side < 0:
+            law = Mirrored(law)
         return _Cycle((law,), (0.0,), law.period) if isfinite(law.period) else None
     longest = max(law.period for law in laws)
     shares = np.array([longest / law.period for law in laws])

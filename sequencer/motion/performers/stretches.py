@@ -79,8 +79,8 @@ def stretches(
         start += edges[:-1]
         end += edges[1:]
         middles = [(a + b) / 2 for a, b in pairwise(edges)]
-        for found, own in zip(bounds, pieces, strict=True):
-            found += _holding(own, middles)
+        for known, own in zip(bounds, pieces, strict=True):
+            known.extend(_holding(own, middles))
     return Stretches(
         group=np.array(group, dtype=np.int64),
         start=np.array(start),

@@ -182,7 +182,7 @@ def most_hand_work(law: Law, *, length: float, tempo: float) -> float:
     if not isfinite(law.period):
         raise ValueError("hand work is an average over a period, and this law has none")
     half = law.period / _LOOKS / 2
-    motion = law.at(half * (2.0 * np.arange(_LOOKS) + 1.0))
+    motion = law.at(half * (2.0 * np.arange(_LOOKS, dtype=np.float64) + 1.0))
     felt = motion.head_acceleration(length) * beats_per_second**2
     felt[..., 2] += GRAVITY
     size = np.linalg.norm(felt, axis=-1)
