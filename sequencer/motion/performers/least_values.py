@@ -169,10 +169,10 @@ def least_values(asked: Iterable[Asked]) -> list[list[Least]]:
 
 def _known(each: Sequence[_Stretch]) -> list[Least]:
     """Results of stretches, those of the same content searched once."""
-    fixed = {
-        id(own): _key(_fixed(own))
-        for own in {id(o): o for o in (one.quantity for one in each)}.values()
-    }
+    fixed: dict[int, bytes | None] = {}
+    for own, *_ in each:
+        if id(own) not in fixed:
+            fixed[id(own)] = _key([own.kind, own.error, own.enough, own.fixed])
     contents = [_content(one, fixed[id(one.quantity)]) for one in each]
     first: dict[Hashable, int] = {}
     same = [first.setdefault(k if key is None else key, k) for k, key in enumerate(contents)]
@@ -193,10 +193,6 @@ def _least(found: _Found, low: float) -> Least:
 
 
 # --- content ---
-
-
-def _fixed(quantity: Quantity) -> list[Any]:
-    return [quantity.kind, quantity.error, quantity.enough, quantity.fixed]
 
 
 def _key(things: Sequence[Any]) -> bytes | None:
@@ -246,7 +242,7 @@ def _part(trajectory: Any, low: float, high: float) -> Content:
     for blend, own in zip(blends, live, strict=True):
         if own:
             times += [blend.boundary, blend.boundary - blend.half]
-            rest.append(blend.bridge)
+            rest += [blend.half, blend.bridge]
             laws += [blend.bridge] if blend.bridge is not None else []
     lengths = [float(law.beats) for law in laws if isinstance(law, LinkLaw)]
     return Content(times, [*rest, *laws], lengths)
