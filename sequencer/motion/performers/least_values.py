@@ -13,7 +13,7 @@ Source: S. A. Piyavskii, USSR Comput. Math. Math. Phys. 12, 1972 (from memory), 
 """
 
 from collections.abc import Callable, Hashable, Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import count, groupby
 from math import isfinite
 from typing import Any, NamedTuple
@@ -101,6 +101,8 @@ class Quantity:
         `steady(low, high)` describes the circumstances if they stay the same between two beats; None if they do not.
     always : callable
         `always(steady, enough)` gives the same quantity in circumstances that last.
+    whether : bool
+        Whether it is only asked if the value stays above `enough`, not how far it goes below.
     """
 
     kind: str
@@ -116,6 +118,7 @@ class Quantity:
     of_rates: bool = False
     content: Callable[[float, float], Content] = _nothing
     steady: Callable[[float, float], Hashable | None] = _always
+    whether: bool = False
 
 
 class Asked(NamedTuple):
@@ -172,7 +175,7 @@ def _known(each: Sequence[_Stretch]) -> list[Least]:
     fixed: dict[int, bytes | None] = {}
     for own, *_ in each:
         if id(own) not in fixed:
-            fixed[id(own)] = _key([own.kind, own.error, own.enough, own.fixed])
+            fixed[id(own)] = _key([own.kind, own.error, own.enough, own.whether, own.fixed])
     contents = [_content(one, fixed[id(one.quantity)]) for one in each]
     first: dict[Hashable, int] = {}
     same = [first.setdefault(k if key is None else key, k) for k, key in enumerate(contents)]
@@ -290,20 +293,27 @@ def _searched(each: Sequence[_Stretch]) -> list[_Found]:
                 values[chosen], labels[chosen] = quantity.value(t[chosen], *own)
         return values, labels
 
-    def evaluate(rows: Ints, t: Floats, half: Floats, _enough: Floats) -> Sample:
+    error = quantities[0].error
+    best = np.array([one.quantity.enough + error for one in each])
+    whether = np.array([one.quantity.whether for one in each])
+
+    def evaluate(rows: Ints, t: Floats, half: Floats, enough: Floats) -> Sample:
         # A level may be large: memory is limited here.
         cuts = range(0, len(t), _SAMPLES)
         parts = [value(rows[low : low + _SAMPLES], t[low : low + _SAMPLES]) for low in cuts]
         here, label = (np.concatenate(part) for part in zip(*parts, strict=True))
         slack = pieces.slope[rows] * half
-        return Sample(value=here, lower=here - slack, upper=here + slack, label=label)
+        group = pieces.group[rows]
+        below = np.zeros(len(each), dtype=np.bool_)
+        below[group[np.minimum(here, enough + error) < best[group]]] = True
+        # Of what is known to go below, no more is asked.
+        lower = np.where(whether[group] & below[group], np.inf, here - slack)
+        return Sample(value=here, lower=lower, upper=here + slack, label=label)
 
-    error = quantities[0].error
     found = search(
         evaluate, group=pieces.group, start=pieces.start, end=pieces.end,
         required=np.full(len(each), -np.inf),
-        best=np.array([one.quantity.enough + error for one in each]),
-        tolerance=error, apart=True,
+        best=best, tolerance=error, apart=True,
     )  # fmt: skip
     return [
         _Found(float(found.value[k]), float(found.at[k]), int(found.label[k]), one.low)
@@ -398,7 +408,8 @@ def _settled(each: Sequence[_Stretch], courses: Courses, pieces: _Pieces) -> Boo
             continue
         around = (id(quantity), steady)
         if around not in quantities:
-            quantities[around] = quantity.always(steady, quantity.enough + quantity.error)
+            always = quantity.always(steady, quantity.enough + quantity.error)
+            quantities[around] = replace(always, whether=True)
         cycles.setdefault((around, cycle), (quantities[around], cycle, []))[2].append(rows)
     settled = np.zeros(len(pieces.group), dtype=np.bool_)
     often = []

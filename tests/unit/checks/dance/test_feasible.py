@@ -8,6 +8,7 @@ import pytest
 
 from sequencer.checks.dance.feasible import FeasibilityLimits, feasible
 from sequencer.checks.dance.joins import joins
+from sequencer.checks.dance.proven import gap_to_body
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for
 from tests.unit.checks.dance.solo import TOROIDS, found, stage
@@ -193,8 +194,16 @@ def test_a_wick_near_the_own_body_is_grave_where_it_lingers_or_touches(
     """0.2 s in a flame of 100 kW/m² give the dose of pain; a weave goes by in a fiftieth of that."""
     from sequencer.checks.dance import feasible as module
 
-    found = SimpleNamespace(value=gap, beat=12.0, label=0)
-    monkeypatch.setattr(module, "body_gap", lambda _course, edges, **_: [found] * (len(edges) - 1))
+    least = SimpleNamespace(value=gap, beat=12.0, label=0)
+
+    def everywhere(show, near):
+        assert near == 0.05
+        return {
+            hand: [own._replace(least=least) for own in each]
+            for hand, each in gap_to_body(show, near).items()
+        }
+
+    monkeypatch.setattr(module, "gap_to_body", everywhere)
     monkeypatch.setattr(module, "_head_speed", lambda *_: speed)
     asked = stage("  - {from: 3.1, pattern: three-beat-weave, beats: 8}\n")
     near = [f for f in feasible(asked).findings if f.code == "flame-near-body"]
