@@ -14,10 +14,10 @@ import numpy as np
 from sequencer.arrays import Floats, Ints
 from sequencer.motion.laws.phases import smooth_step
 from sequencer.motion.performers.batch import Evaluated, Jet, Laws, Needed
-from sequencer.motion.trajectories.trajectory import Part, Trajectory
+from sequencer.motion.trajectories.trajectory import Trajectory, TrajectoryPart
 
 
-class Places(NamedTuple):
+class LawPlaces(NamedTuple):
     """What decides the states around n beats: a law, or two that are mixed there."""
 
     law: Ints  # (n,)
@@ -27,9 +27,9 @@ class Places(NamedTuple):
     begin: Floats  # (n,) [beats] of the blend
     width: Floats  # (n,) [beats] of the blend
 
-    def rows(self, rows: Ints) -> "Places":
+    def rows(self, rows: Ints) -> "LawPlaces":
         """Some of them, perhaps repeated."""
-        return Places(
+        return LawPlaces(
             law=self.law[rows],
             origin=self.origin[rows],
             other=self.other[rows],
@@ -50,13 +50,13 @@ class _Table(NamedTuple):
     bridges: Ints  # (b,) a law, −1 for a mix
     befores: Ints  # (b,) the span that ends at the blend
 
-    def places(self, beats: Floats) -> Places:
+    def places(self, beats: Floats) -> LawPlaces:
         span = np.searchsorted(self.edges, beats, side="right")
         law, origin = self.laws[span], self.origins[span]
         other = np.full(len(beats), -1, dtype=np.int64)
         other_origin, begin, width = (np.zeros(len(beats)) for _ in range(3))
         if not len(self.boundaries):
-            return Places(law, origin, other, other_origin, begin, width)
+            return LawPlaces(law, origin, other, other_origin, begin, width)
         # Before the first blend this gives the last one, which is just as far from being reached.
         blend = np.searchsorted(self.boundaries - self.halves, beats, side="right") - 1
         inside = np.flatnonzero(np.abs(beats - self.boundaries[blend]) < self.halves[blend])
@@ -69,7 +69,7 @@ class _Table(NamedTuple):
         k = before[bridge < 0]
         law[mixed], origin[mixed] = self.laws[k], self.origins[k]
         other[mixed], other_origin[mixed] = self.laws[k + 1], self.origins[k + 1]
-        return Places(law, origin, other, other_origin, begin, width)
+        return LawPlaces(law, origin, other, other_origin, begin, width)
 
 
 class Courses:
@@ -80,16 +80,16 @@ class Courses:
     courses : sequence of trajectories, parts of them, and laws
     """
 
-    def __init__(self, courses: Sequence[Evaluated | Part]) -> None:
+    def __init__(self, courses: Sequence[Evaluated | TrajectoryPart]) -> None:
         self._members: list[Evaluated] = []
         self._tables = [_table(course, self._members) for course in courses]
         self._laws = Laws(self._members)
 
     def law(self, index: int) -> Evaluated:
-        """The law that `Places` gives by its index."""
+        """The law that `LawPlaces` gives by its index."""
         return self._members[index]
 
-    def places(self, course: int, beats: Floats) -> Places:
+    def places(self, course: int, beats: Floats) -> LawPlaces:
         """What decides the states of one course around some beats.
 
         Parameters
@@ -99,12 +99,12 @@ class Courses:
         """
         return self._tables[course].places(beats)
 
-    def parts(self, places: Places, beats: Floats, needed: Needed) -> Floats:
+    def parts(self, places: LawPlaces, beats: Floats, needed: Needed) -> Floats:
         """What is needed of the states at some beats.
 
         Parameters
         ----------
-        places : Places
+        places : LawPlaces
             Of each instant.
         beats : ndarray, shape (n,) [beats]
         needed : Needed
@@ -181,9 +181,9 @@ def _dot(a: Floats, b: Floats) -> Floats:
     return np.asarray(a[0] * b[0] + a[1] * b[1] + a[2] * b[2])
 
 
-def _table(course: Evaluated | Part, laws: list[Evaluated]) -> _Table:
+def _table(course: Evaluated | TrajectoryPart, laws: list[Evaluated]) -> _Table:
     """A trajectory as tables; its laws are appended to the existing ones."""
-    if not isinstance(course, Trajectory | Part):
+    if not isinstance(course, Trajectory | TrajectoryPart):
         laws.append(course)
         none, last = np.empty(0), np.array([len(laws) - 1])
         return _Table(none, last, np.zeros(1), none, none, last[:0], last[:0])

@@ -1,6 +1,6 @@
 """Vectorised evaluation of many dancers: points of whole casts, each at its own instant.
 
-The same points as `Dancer.stage_points`, computed for all dancers together (batch.py); a test checks that
+The same points as `Dancer.stage_points`, computed for all dancers together (courses.py); a test checks that
 they agree. Stage frame [m], beats.
 """
 
@@ -13,7 +13,7 @@ from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import SIDES
 from sequencer.motion.performers.batch import Needed, Props
 from sequencer.motion.performers.body_parts import FIRST_POINT, N_POINTS, REAR
-from sequencer.motion.performers.courses import Courses, Places
+from sequencer.motion.performers.courses import Courses, LawPlaces
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPaths
 
@@ -92,7 +92,7 @@ class Ensemble:
                 continue
             rows = np.concatenate([np.arange(low, high) for _, low, high in some])
             each = [self._courses.places(course, beats[low:high]) for course, low, high in some]
-            places = Places(*(np.concatenate(part) for part in zip(*each, strict=True)))
+            places = LawPlaces(*(np.concatenate(part) for part in zip(*each, strict=True)))
             seen = Props(*self._courses.parts(places, beats[rows], _VALUE_AND_RATE))
             own, first = who[rows], FIRST_POINT[side]
             which = [p for p in (first, first + 1, first + 2, REAR[side]) if p < kept]

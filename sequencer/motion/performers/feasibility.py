@@ -221,14 +221,6 @@ def reach_left(
     return least_values([Asked(quantity, (trajectory,), list(pairwise(edges)))])[0]
 
 
-def pull_left(
-    trajectory: Trajectory, edges: Sequence[float], *, prop: Prop, beats_per_second: Rates
-) -> list[Least]:
-    """Tension over mass [m/s²], smallest on each stretch; below 0 the tether is slack."""
-    quantity = pull_quantity(length=prop.length, tempos=(beats_per_second,))
-    return least_values([Asked(quantity, (trajectory,), list(pairwise(edges)))])[0]
-
-
 def body_gap(
     trajectory: Trajectory,
     edges: Sequence[float],

@@ -28,7 +28,7 @@ from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.laws.transforms import Mirrored, Retimed
 from sequencer.motion.performers.batch import Needed, unwrapped
-from sequencer.motion.performers.courses import Courses, Places
+from sequencer.motion.performers.courses import Courses, LawPlaces
 from sequencer.motion.performers.stretches import Stretches, stretches
 from sequencer.motion.trajectories.links import LinkLaw
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
@@ -245,7 +245,7 @@ def _part(trajectory: Any, low: float, high: float) -> Content:
     for blend, own in zip(blends, live, strict=True):
         if own:
             times += [blend.boundary, blend.boundary - blend.half]
-            rest += [blend.half, blend.bridge]
+            rest.append(blend.bridge)
             laws += [blend.bridge] if blend.bridge is not None else []
     lengths = [float(law.beats) for law in laws if isinstance(law, LinkLaw)]
     return Content(times, [*rest, *laws], lengths)
@@ -261,7 +261,7 @@ class _Pieces(NamedTuple):
     start: Floats  # (n,) [beats]
     end: Floats  # (n,) [beats]
     slope: Floats  # (n,) [1/beat]
-    places: tuple[Places, ...]  # of each hand
+    places: tuple[LawPlaces, ...]  # of each hand
 
     def rows(self, rows: Ints) -> "_Pieces":
         """Some of them."""
@@ -342,7 +342,7 @@ def _pieces(each: Sequence[_Stretch]) -> tuple[Courses, _Pieces]:
         before += len(some)
     group, start, end, slope = (np.concatenate([own[k] for own in found]) for k in range(4))
     hands = [
-        Places(*(np.concatenate(part) for part in zip(*own, strict=True)))
+        LawPlaces(*(np.concatenate(part) for part in zip(*own, strict=True)))
         for own in zip(*(own.places for own in found), strict=True)
     ]
     return courses, _Pieces(group, start, end, slope, tuple(hands))

@@ -58,6 +58,14 @@ def stretches(
         Whether to split at every beat too, where a tempo map may change.
     at : array_like, shape (k,) [beats]
         Further places to split.
+
+    Returns
+    -------
+    stretches : Stretches
+
+    Notes
+    -----
+    Source: the trajectories' own pieces. Exact, but for pieces narrower than 1e-12 beats, which are left out.
     """
     places = np.unique(np.asarray(at, dtype=np.float64))
     group: list[int] = []

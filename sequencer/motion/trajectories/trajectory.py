@@ -63,7 +63,7 @@ class Blend(NamedTuple):
     bridge: LinkLaw | None
 
 
-class Part(NamedTuple):
+class TrajectoryPart(NamedTuple):
     """Some spans that follow each other, and the blends between them."""
 
     spans: tuple[Span, ...]
@@ -103,11 +103,11 @@ class Trajectory:
         """The content key of its laws; `TypeError` if another package's law is among them."""
         return content_key(self.spans, self.space, self.blends)
 
-    def part(self, start: float, end: float) -> Part:
+    def part(self, start: float, end: float) -> TrajectoryPart:
         """The spans and blends that decide its states between two beats."""
         low = bisect_left(self.blends, start - TOUCH, key=lambda own: own.boundary + own.half)
         high = bisect_right(self.blends, end + TOUCH, key=lambda own: own.boundary - own.half)
-        return Part(self.spans[low : high + 1], self.blends[low:high])
+        return TrajectoryPart(self.spans[low : high + 1], self.blends[low:high])
 
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...), blends included.

@@ -19,12 +19,13 @@ from sequencer.geometry.posture import Posture
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.feasibility import body_gap, props_gap, pull_left, reach_left
+from sequencer.motion.performers.feasibility import body_gap, props_gap, reach_left
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.timing.tempo import TempoMap
+from tests.unit.motion.performers.drawn import pull_left
 
 BODY = Body(stature=1.7)
 POI = Prop(length=0.5, mass=0.2, wick_radius=0.05)

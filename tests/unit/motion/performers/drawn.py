@@ -1,9 +1,19 @@
-"""A trajectory whose every number is known."""
+"""A trajectory whose every number is known, and how hard the tether is pulled on some stretches."""
+
+from itertools import pairwise
 
 import numpy as np
 
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.performers.feasibility import pull_quantity
+from sequencer.motion.performers.least_values import Asked, least_values
+
+
+def pull_left(trajectory, edges, *, prop, beats_per_second):
+    """Tension over mass [m/s²], smallest on each stretch; below 0 the tether is slack."""
+    quantity = pull_quantity(length=prop.length, tempos=(beats_per_second,))
+    return least_values([Asked(quantity, (trajectory,), list(pairwise(edges)))])[0]
 
 
 class Drawn:

@@ -16,7 +16,6 @@ from sequencer.motion.performers.feasibility import (
     body_gap,
     frame_rates,
     props_gap,
-    pull_left,
     reach_left,
     shape_of,
 )
@@ -24,6 +23,7 @@ from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.reach import farthest_reach
 from sequencer.motion.props.tension import beats_a_second, hand_work, lowest_tempo, pull
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from tests.unit.motion.performers.drawn import pull_left
 
 BODY = Body(stature=1.7)
 PROP = Prop(length=0.55, mass=0.2, wick_radius=0.05)
