@@ -1,12 +1,13 @@
 """What can be done, found in staged shows: each fault planted once, and a clean show."""
 
 import re
+from dataclasses import replace
 from types import SimpleNamespace
 
 import numpy as np
 import pytest
 
-from sequencer.checks.dance.feasible import FeasibilityLimits, feasible
+from sequencer.checks.dance.feasible import FeasibilityLimits, feasible, limits_of
 from sequencer.checks.dance.joins import joins
 from sequencer.checks.dance.proven import gap_to_body
 from sequencer.geometry.bodies import Body
@@ -164,6 +165,18 @@ def test_pace_is_told_by_what_is_reached_and_not_by_a_sum_of_bounds():
     (line,) = {f.message for f in slow.findings if f.code == "too-fast-to-dance"}
     said = float(re.search(r"a wick moves at up to ([\d.]+)", line)[1])
     assert 5.5 < said < 6.5
+
+
+def test_a_torque_is_searched_wherever_a_bound_does_not_settle_it():
+    """A slow static spin turns a club about the hand: what twists is its weight, held level, m·g·c."""
+    club = "{kind: club, length: 0.6 m, mass: 1.0 kg}"
+    spin = "  - {from: 3.1, pattern: static-spin, cycle: 4, beats: 8}\n"
+    held = stage(spin, held=club, tempo=60)
+    prop = held.dancers[0].props["right"]
+    weight = prop.mass * 9.81 * prop.centre_of_mass
+    for share, over in ((1.02, False), (0.98, True)):
+        told = feasible(held, limits=replace(limits_of(held), torque=share * weight))
+        assert any("the hand twists with" in f.message for f in told.findings) == over
 
 
 def test_hand_work_is_noted_once_a_pattern():
