@@ -271,47 +271,67 @@ def test_a_long_block_takes_no_longer():
 
 def test_a_pull_beyond_the_range_of_its_tempos_is_found():
     """One beat in eight at half the tempo: the cycle at that tempo is slack, and so is the block."""
-    own = Trajectory(
-        (
-            Span(start=0.0, end=16.0, origin=0.0, kind="block", label="",
-                 law=law_for("extension", {}, side="right", body=BODY)),
-        )
-    )  # fmt: skip
+    own = Trajectory((block(16.0),))
     quantity = pull_quantity(length=0.55, tempos=(lambda t: np.where(np.floor(t) == 5, 0.4, 2.0),))
     ((found,),) = least_values([Asked(quantity, (own,), [(0.0, 16.0)])])
     assert found.value < 0
     assert 5 <= found.beat <= 6
 
 
-def test_what_comes_within_the_tolerance_of_enough_is_told_as_without_cycles():
-    """A gap 2 mm above `enough`, of which the tolerance is 5 mm: it has a moment, whether a cycle is looked at or not."""
-    own = Trajectory(
-        (
-            Span(start=0.0, end=32.0, origin=0.0, kind="block", label="",
-                 law=law_for("extension", {}, side="right", body=BODY)),
-        )
-    )  # fmt: skip
+def block(beats, name="extension", side="right", origin=0.0, start=0.0):
+    """One block of a law, which goes on for so many beats."""
+    own = law_for(name, {}, side=side, body=BODY)
+    return Span(start=start, end=start + beats, origin=origin, law=own, kind="block", label="")
 
-    def gap(near, cycles):
-        quantity = body_quantity(
-            shape=POI.solids, body=BODY, carriage=Carriage(body=BODY), enough=near
-        )
+
+def test_what_comes_within_the_tolerance_of_enough_is_told_as_without_cycles():
+    """A dip each beat to 8 mm, of which the tolerance is 10: of three beats a look falls into one, of one beat none.
+
+    So a cycle must be proven to stay above `enough` and the tolerance.
+    """
+    own = Trajectory((block(3.0),))
+
+    def value(t):
+        return 0.008 + np.abs(np.mod(t, 1.0) - 10 / 41), np.zeros(t.shape, np.int64)
+
+    def dip(beats, cycles):
         with nothing_kept(), pytest.MonkeyPatch.context() as patch:
             patch.setattr(module, "_ENOUGH_CYCLES", cycles)
-            ((found,),) = least_values([Asked(quantity, (own,), [(0.0, 32.0)])])
-        return found
+            asked = Asked(given(value, 1.0, error=0.01), (own,), [(0.0, beats)])
+            return least_values([asked])[0][0]
 
-    nearest = gap(9.0, np.inf).value
-    told = gap(nearest - 0.002, 1.5)
-    assert told == gap(nearest - 0.002, np.inf)
-    assert told.value == pytest.approx(nearest, abs=0.003)
-    assert told.label >= 0
+    assert own.spans[0].law.period == 1.0
+    assert dip(1.0, np.inf).label == -1
+    assert 0.008 <= dip(3.0, np.inf).value < 0.01
+    assert dip(3.0, 1.5) == dip(3.0, np.inf)
+
+
+def test_two_hands_are_settled_only_while_they_keep_step():
+    """From beat 16 on the left hand is half a cycle later: what was proven before does not hold then."""
+    left = Trajectory((block(16.0, side="left"), block(16.0, side="left", origin=16.5, start=16.0)))
+    right = Trajectory((block(32.0),))
+
+    def gap(low, high, near):
+        quantity = props_quantity(shapes=(POI.solids, POI.solids), enough=near)
+        return least_values([Asked(quantity, (left, right), [(low, high)])])[0][0]
+
+    in_step, out_of_step = gap(1.0, 15.0, 9.0).value, gap(17.0, 31.0, 9.0).value
+    near = (in_step + out_of_step) / 2
+    assert abs(in_step - out_of_step) > 0.05
+    for low, high, least in ((1.0, 15.0, in_step), (17.0, 31.0, out_of_step)):
+        assert (gap(low, high, near).label < 0) == (least > near)
+    least = gap(0.0, 32.0, near)
+    assert least.label >= 0
+    assert least.value <= min(in_step, out_of_step) + 0.005
 
 
 def test_what_is_kept_of_one_holds_for_no_other():
     """One thing changed at a time, all in one memory: each answer is the one from nothing."""
     own, other = course(beats=2.0), course(beats=2.0, names=("extension", "three-beat-weave"))
     bent, still = carriage(), Carriage(body=BODY)
+    other_way = replace(
+        bent, held=tuple(each._replace(posture=each.posture.mirrored()) for each in bent.held)
+    )
     low, long = Body(stature=1.5), Prop(length=0.7, mass=0.2, wick_radius=0.05)
 
     def reach(side="right", body=BODY, held=still):
@@ -330,7 +350,7 @@ def test_what_is_kept_of_one_holds_for_no_other():
         for a, b in ((POI, POI), (POI, long), (long, POI))
     ]
     every = [
-        *((each, (own,)) for each in (reach(), reach("left"), reach(body=low), reach(held=bent))),
+        *((each, (own,)) for each in (reach(), reach("left"), reach(body=low), reach(held=bent), reach(held=other_way))),
         *((each, (own,)) for each in (pull(), pull(0.7), pull(tempo=tempos(step=0.01)), pull(tempo=tempos(1.0)))),
         *((each, (own,)) for each in (gap(), gap(long), gap(body=low), gap(held=bent), gap(near=0.2))),
         *((replace(each, whether=True), (own,)) for each in (reach(), pull(), gap())),
@@ -338,6 +358,10 @@ def test_what_is_kept_of_one_holds_for_no_other():
         *((each, pair) for each in between for pair in ((own, other), (other, own))),
     ]  # fmt: skip
     asked = [[Asked(quantity, hands, intervals(own)[1:4])] for quantity, hands in every]
+    quicker = pull(tempo=tempos(step=0.3))
+    for later in (0.25, 0.75):  # within the same beats, of which one begins sooner
+        shifted = course(beats=2.0, later=later)
+        asked.append([Asked(quicker, (shifted,), intervals(shifted)[1:4])])
     with nothing_kept():
         said = [least_values(each) for each in asked]
     anew = []
