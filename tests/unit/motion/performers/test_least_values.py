@@ -330,7 +330,8 @@ def test_what_is_kept_of_one_holds_for_no_other():
     own, other = course(beats=2.0), course(beats=2.0, names=("extension", "three-beat-weave"))
     bent, still = carriage(), Carriage(body=BODY)
     other_way = replace(
-        bent, held=tuple(each._replace(posture=each.posture.mirrored()) for each in bent.held)
+        bent,
+        held=tuple(each._replace(posture=Posture(lean=-each.posture.lean)) for each in bent.held),
     )
     low, long = Body(stature=1.5), Prop(length=0.7, mass=0.2, wick_radius=0.05)
 
