@@ -20,7 +20,7 @@ from sequencer.motion.trajectories.trajectory import Trajectory, TrajectoryPart
 class LawPlaces(NamedTuple):
     """What decides the states around n beats: a law, or two that are mixed there."""
 
-    law: Ints  # (n,)
+    law: Ints  # (n,) counted by spans and bridges: no two share one
     origin: Floats  # (n,) [beats] at which the law's beat is 0
     other: Ints  # (n,) the law that the first is blended into; −1 if it is not
     other_origin: Floats  # (n,) [beats]

@@ -425,13 +425,9 @@ def _settled(each: Sequence[_Stretch], courses: Courses, pieces: _Pieces) -> Boo
 
 
 def _danced(pieces: _Pieces) -> list[Ints]:
-    """Pieces of one stretch with one law for each hand, or two of which the origins are the same, in order."""
+    """Pieces of one stretch on one span of each hand, in order; those on which laws are mixed are left out."""
     rows = np.flatnonzero(np.all([own.other < 0 for own in pieces.places], axis=0))
-    columns = [
-        pieces.group,
-        *(own.law for own in pieces.places),
-        *(own.origin for own in pieces.places),
-    ]
+    columns = [pieces.group, *(own.law for own in pieces.places)]  # each span has a law of its own
     order = rows[np.lexsort([column[rows] for column in (pieces.start, *reversed(columns))])]
     changes = np.any([np.diff(column[order]) != 0 for column in columns], axis=0)
     return np.split(order, np.flatnonzero(changes) + 1) if len(order) else []
