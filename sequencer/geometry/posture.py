@@ -16,7 +16,7 @@ Motion, 1994; from memory).
 Frame: body frame [m].
 """
 
-from dataclasses import astuple, dataclass
+from dataclasses import dataclass
 from math import degrees, radians
 
 import numpy as np
@@ -83,7 +83,7 @@ class Posture:
     @property
     def angles(self) -> tuple[float, ...]:
         """Turn, lean, side, nod, tilt [rad]."""
-        return astuple(self)
+        return self.turn, self.lean, self.side, self.nod, self.tilt
 
     @property
     def upright(self) -> bool:

@@ -5,7 +5,7 @@ it: a copy with a change (`dataclasses.replace`) and one sent to another process
 again after a change takes over those whose key says that they still hold (carrying.py).
 """
 
-from collections.abc import Callable, Hashable
+from collections.abc import Callable, Hashable, Mapping, Sequence
 from functools import wraps
 from typing import Any, Literal, NamedTuple, Protocol, TypeVar, cast, get_args
 
@@ -74,6 +74,28 @@ def result_of(show: HasResults, key: Hashable, work: Callable[[], T]) -> T:
     if key not in show.results:
         show.results.setdefault(key, work())
     return cast("T", show.results[key])
+
+
+def results_together(
+    show: HasResults,
+    keys: Mapping[str, Hashable],
+    work: Callable[[Sequence[str]], Mapping[str, T]],
+) -> dict[str, T]:
+    """Several results of a show by name; those that are missing are computed together.
+
+    Parameters
+    ----------
+    show : HasResults
+    keys : mapping of name to hashable
+        Cache key of each.
+    work : callable
+        Computes those of some names.
+    """
+    missing = [name for name, key in keys.items() if key not in show.results]
+    if missing:
+        for name, result in work(missing).items():
+            show.results.setdefault(keys[name], result)
+    return {name: cast("T", show.results[key]) for name, key in keys.items()}
 
 
 def once_per_show(work: Callable[[S], T]) -> Callable[[S], T]:

@@ -7,12 +7,19 @@ become findings: at most one of each kind for a block and hand. A tether that co
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
-from functools import partial
-from math import inf, isfinite, pi
+from math import isfinite, pi
 
 import numpy as np
 
 from sequencer.checks.check import Check
+from sequencer.checks.dance.proven import (
+    Hand,
+    SpanLeast,
+    gap_between_props,
+    gap_to_body,
+    spare_reach,
+    tether_pull,
+)
 from sequencer.checks.outcome import Outcome, length_words
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
@@ -23,20 +30,22 @@ from sequencer.motion.performers.feasibility import (
     GAP_ERROR,
     PULL_ERROR,
     REACH_ERROR,
-    body_gap,
-    props_gap,
-    pull_left,
-    reach_left,
+    frame_rates,
     shape_of,
-    stretches,
 )
-from sequencer.motion.props.peaks import Peak, fastest_wick, hardest_pull, hardest_twist
-from sequencer.motion.props.prop import Prop
-from sequencer.motion.props.tension import GRAVITY, TautTempo, hand_work, lowest_tempo
+from sequencer.motion.performers.least_values import Least
+from sequencer.motion.props.peaks import Peak, fastest_wick, hardest_pull, hardest_twist, twisting
+from sequencer.motion.props.tension import (
+    GRAVITY,
+    TautTempo,
+    hand_work,
+    lowest_tempo,
+    most_hand_work,
+)
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.model import Step
 from sequencer.staging.dances import dance_of
-from sequencer.staging.results import OfPerformer, result_of
+from sequencer.staging.results import OfPerformer, results_together
 from sequencer.staging.staged import Staged
 
 _SOURCE = "docs/motion.md, section 6"
@@ -83,10 +92,11 @@ class _Case:
     dancer: Dancer
     limits: FeasibilityLimits
 
-    def edges(self, side: Side) -> tuple[list[float], tuple[Span, ...]]:
+    def trajectory(self, side: Side) -> Trajectory:
         trajectory = self.dancer.trajectories[side]
-        spans = trajectory.spans if isinstance(trajectory, Trajectory) else ()
-        return [spans[0].start, *(span.end for span in spans)], spans
+        if not isinstance(trajectory, Trajectory):
+            raise ValueError(f"{self.dancer.name}: the {side} hand has no trajectory of spans")
+        return trajectory
 
     def ways_out(self, span: Span, side: Side) -> tuple[str, ...]:
         """Changes that make a block fit its performer, each one tried; empty if none was found."""
@@ -154,30 +164,42 @@ def feasible(show: Staged, *, limits: FeasibilityLimits | None = None) -> Outcom
     -------
     outcome : Outcome
     """
-    findings: list[Finding] = []
-    for dancer in show.dancers:
-        case = _Case(show=show, dancer=dancer, limits=limits or limits_of(show))
-        key = OfPerformer("feasible", dancer.name, case.limits)
-        findings += result_of(show, key, partial(_of_performer, case))
-        findings += _other_cycles(case)
+    limits = limits or limits_of(show)
+    cases = {each.name: _Case(show=show, dancer=each, limits=limits) for each in show.dancers}
+    keys = {who: OfPerformer("feasible", who, limits) for who in cases}
+    own = results_together(
+        show, keys, lambda missing: _of_performers([cases[who] for who in missing])
+    )
+    findings = [
+        finding for who, case in cases.items() for finding in (*own[who], *_other_cycles(case))
+    ]
     rigid = any(not prop.flexible for each in show.dancers for prop in each.props.values())
     return Outcome(
         findings=tuple(_merged(findings)), not_checked=_NOT_CHECKED + (RIGID if rigid else ())
     )
 
 
-def _of_performer(case: _Case) -> list[Finding]:
-    """All findings that depend on nothing but one performer's dance."""
-    findings: list[Finding] = []
-    for side in SIDES:
-        if side in case.dancer.trajectories:
-            if case.dancer.props[side].flexible:
-                findings += _slack(case, side)
-                findings += _drawn(case, side)
-            findings += _reach(case, side)
-            findings += _own_body(case, side)
-            findings += _pace(case, side)
-    return findings + _tangles(case) + _long_props(case)
+def _of_performers(cases: Sequence[_Case]) -> dict[str, list[Finding]]:
+    """All findings that depend on nothing but each performer's dance."""
+    show, near = cases[0].show, cases[0].limits.own_body_near
+    pulls, reaches = tether_pull(show), spare_reach(show)
+    gaps, meetings = gap_to_body(show, near), gap_between_props(show)
+    found: dict[str, list[Finding]] = {}
+    for case in cases:
+        dancer = case.dancer
+        findings = found[dancer.name] = []
+        for side in SIDES:
+            if side in dancer.trajectories:
+                hand = Hand(dancer.name, side)
+                if dancer.props[side].flexible:
+                    findings += _slack(case, side, pulls[hand])
+                    findings += _drawn(case, side)
+                findings += _reach(case, side, reaches[hand])
+                findings += _own_body(case, side, gaps[hand])
+                findings += _pace(case, side)
+        findings += _tangles(case, meetings[dancer.name])
+        findings += _long_props(case)
+    return found
 
 
 def _other_cycles(case: _Case) -> list[Finding]:
@@ -238,16 +260,11 @@ def _long_props(case: _Case) -> list[Finding]:
     return list(found.values())
 
 
-def _slack(case: _Case, side: Side) -> list[Finding]:
-    edges, spans = case.edges(side)
+def _slack(case: _Case, side: Side, pulls: Sequence[SpanLeast]) -> list[Finding]:
     prop = case.dancer.props[side]
-    trajectory = _trajectory(case, side)
-    pulls = pull_left(
-        trajectory, edges, prop=prop, beats_per_second=case.show.tempo.beats_per_second
-    )
     found = []
-    for span, pull in zip(spans, pulls, strict=True):
-        if pull.value > -PULL_ERROR or span.kind != "block":
+    for span, pull in pulls:
+        if pull.value > -PULL_ERROR:
             continue
         tempo = 60 * float(case.show.tempo.beats_per_second(np.array(pull.beat)))
         turning = float(np.linalg.norm(span.at(np.array(pull.beat)).tether_rate))
@@ -295,17 +312,10 @@ def _taut(span: Span, length: float) -> TautTempo | None:
         return None
 
 
-def _reach(case: _Case, side: Side) -> list[Finding]:
-    edges, spans = case.edges(side)
+def _reach(case: _Case, side: Side, reaches: Sequence[SpanLeast]) -> list[Finding]:
     body = case.dancer.body
     found = []
-    for span, left in zip(
-        spans,
-        reach_left(
-            _trajectory(case, side), edges, side=side, body=body, carriage=case.dancer.carriage
-        ),
-        strict=True,
-    ):
+    for span, left in reaches:
         # Within the error the limit is met; `joins` reports links that are out of reach.
         if left.value >= -REACH_ERROR or span.kind == "link":
             continue
@@ -323,21 +333,12 @@ def _reach(case: _Case, side: Side) -> list[Finding]:
     return found
 
 
-def _own_body(case: _Case, side: Side) -> list[Finding]:
-    edges, spans = _cut_at_fire(case, *case.edges(side))
+def _own_body(case: _Case, side: Side, gaps: Sequence[SpanLeast]) -> list[Finding]:
     body, prop = case.dancer.body, case.dancer.props[side]
     found = []
     near: dict[str, Finding] = {}  # the nearest pass of each pattern, reported once
     nearest: dict[str, float] = {}
-    gaps = body_gap(
-        _trajectory(case, side),
-        edges,
-        prop=prop,
-        body=body,
-        carriage=case.dancer.carriage,
-        near=case.limits.own_body_near,
-    )
-    for span, gap in zip(spans, gaps, strict=True):
+    for span, gap in gaps:
         part = body.capsules[gap.label].name if gap.label >= 0 else "body"
         if gap.value < -GAP_ERROR:
             block = span.kind == "block"
@@ -382,33 +383,13 @@ def _head_speed(case: _Case, span: Span, length: float, beat: float) -> float:
     return float(np.linalg.norm(span.at(np.array(beat)).head_rate(length))) * per_second
 
 
-def _cut_at_fire(
-    case: _Case, edges: Sequence[float], spans: Sequence[Span]
-) -> tuple[list[float], list[Span]]:
-    """The same spans, cut where the performer is lit or put out: each pass counts as lit or not at its moment."""
-    fire = {edge for burn in case.dancer.lit for edge in burn}
-    cut = sorted({*edges, *(edge for edge in fire if edges[0] < edge < edges[-1])})
-    parts = np.searchsorted(edges, 0.5 * (np.array(cut[:-1]) + cut[1:]), side="right") - 1
-    return cut, [spans[int(k)] for k in parts]
-
-
-def _tangles(case: _Case) -> list[Finding]:
-    if not all(side in case.dancer.trajectories for side in SIDES):
-        return []
-    both = [case.edges(side) for side in SIDES]
-    # rests and links of the two hands may end at different beats: the edges of each cut both
-    low = max(edges[0] for edges, _ in both)
-    high = min(edges[-1] for edges, _ in both)
-    edges = sorted({e for one, _ in both for e in one if low <= e <= high})
-    if len(edges) < 2:
-        return []
-    left, right = ((_trajectory(case, side), case.dancer.props[side]) for side in SIDES)
-    names = [_body_names(*each) for each in (left, right)]
+def _tangles(case: _Case, meetings: Sequence[tuple[float, float, Least]]) -> list[Finding]:
     found = []
-    for start, end, gap in zip(edges[:-1], edges[1:], props_gap(left, right, edges), strict=True):
+    for start, end, gap in meetings:
         if gap.value >= -GAP_ERROR:
             continue
-        spans = [_span_at(one, (start + end) / 2) for _, one in both]
+        names = [_body_names(case, side) for side in SIDES]
+        spans = [_span_at(case.trajectory(side).spans, (start + end) / 2) for side in SIDES]
         label = " / ".join(dict.fromkeys(span.label for span in spans))
         kinds = {span.kind for span in spans}
         grave = kinds == {"block"} or bool(case.dancer.is_lit(np.array(gap.beat)))
@@ -425,11 +406,10 @@ def _tangles(case: _Case) -> list[Finding]:
     return found
 
 
-def _body_names(trajectory: Trajectory, prop: Prop) -> list[str]:
-    frame = stretches(trajectory, [trajectory.spans[0].start, trajectory.spans[-1].end]).columns(
-        "frame_rate"
-    )
-    return [solid.name for solid in shape_of(prop, frame[0])]
+def _body_names(case: _Case, side: Side) -> list[str]:
+    trajectory = case.trajectory(side)
+    rates = frame_rates(trajectory, (trajectory.spans[0].start, trajectory.spans[-1].end))
+    return [solid.name for solid in shape_of(case.dancer.props[side], rates)]
 
 
 def _meeting(names: Sequence[Sequence[str]], label: int) -> str:
@@ -451,7 +431,7 @@ def _pace(case: _Case, side: Side) -> list[Finding]:
     """
     found = []
     limits, prop = case.limits, case.dancer.props[side]
-    for span in case.edges(side)[1]:
+    for span in case.trajectory(side).spans:
         if span.kind != "block":
             continue
         fastest = case.show.tempo.fastest(span.start, span.end)
@@ -468,7 +448,7 @@ def _pace(case: _Case, side: Side) -> list[Finding]:
             ("the prop turns", bounds.turn_rate * fastest / (2 * pi), None, limits.turns, "times a second"),
             ("a wick moves at", prop.fastest(bounds) * fastest, fastest_wick, limits.head_speed, "m/s"),
             ("the prop pulls with", prop.mass * (bounds.head_acceleration(centre) * fastest**2 + GRAVITY), hardest_pull, limits.pull, "N"),
-            ("the hand twists with", 0.0 if prop.flexible else inf, hardest_twist, limits.torque, "N·m"),
+            ("the hand twists with", 0.0 if prop.flexible else twisting(span.law, prop, fastest).coarse, hardest_twist, limits.torque, "N·m"),
         )  # fmt: skip
         over = []
         for what, bound, search, most, unit in figures:
@@ -507,11 +487,13 @@ def _drawn(case: _Case, side: Side) -> list[Finding]:
     found = []
     prop = case.dancer.props[side]
     seen = set()
-    for span in case.edges(side)[1]:
+    for span in case.trajectory(side).spans:
         if span.kind != "block" or span.label in seen or not isfinite(span.law.period):
             continue
         seen.add(span.label)
         tempo = 60 * case.show.tempo.fastest(span.start, span.end)
+        if most_hand_work(span.law, length=prop.length, tempo=tempo) <= case.limits.drawn_off:
+            continue
         work = hand_work(span.law, length=prop.length, mass=prop.mass, tempo=tempo)
         if work.largest > case.limits.drawn_off:
             found.append(
@@ -542,13 +524,6 @@ def _merged(findings: Iterable[Finding]) -> list[Finding]:
             both = both.replace(", right hand:", ", both hands:")
             kept[key] = replace(first, message=both)
     return list(kept.values())
-
-
-def _trajectory(case: _Case, side: Side) -> Trajectory:
-    trajectory = case.dancer.trajectories[side]
-    if not isinstance(trajectory, Trajectory):
-        raise ValueError(f"{case.dancer.name}: the {side} hand has no trajectory of spans")
-    return trajectory
 
 
 def _span_at(spans: tuple[Span, ...], beat: float) -> Span:

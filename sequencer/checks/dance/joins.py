@@ -11,14 +11,15 @@ from itertools import pairwise
 from typing import Any
 
 from sequencer.checks.check import Check
+from sequencer.checks.dance.proven import Hand, spare_reach
 from sequencer.checks.outcome import Mendable, Outcome
 from sequencer.findings import Finding, Severity
-from sequencer.geometry.bodies import SIDES, Side
+from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.feasibility import reach_left
+from sequencer.motion.performers.least_values import Least
 from sequencer.motion.trajectories.boundary import BlockPart, Boundary
 from sequencer.motion.trajectories.joining import Tolerances, Verdict
 from sequencer.motion.trajectories.link_limits import (
@@ -244,12 +245,12 @@ def _links(show: Staged, dancer: Dancer) -> list[Finding]:
     for side, trajectory in dancer.trajectories.items():
         if not isinstance(trajectory, Trajectory):
             continue
-        spans = trajectory.spans
+        spans, reaches = trajectory.spans, spare_reach(show)[Hand(dancer.name, side)]
         written = [b.start for b in show.blocks_of(dancer.name) if b.link]
         for k, span in enumerate(spans):
             if not isinstance(span.law, LinkLaw):
                 continue
-            too_far = _too_far(dancer, side, trajectory, span)
+            too_far = _too_far(dancer.body, reaches[k].least)
             why = too_far or pace_broken(LinkLimits(), span.law)
             if why:
                 grave = bool(too_far) or any(abs(start - span.start) <= TOUCH for start in written)
@@ -261,12 +262,8 @@ def _links(show: Staged, dancer: Dancer) -> list[Finding]:
     return found
 
 
-def _too_far(dancer: Dancer, side: Side, trajectory: Trajectory, span: Span) -> str:
+def _too_far(body: Body, left: Least) -> str:
     """How far the hand is out of reach on a link, in words; empty if it is not, proven on the moved body."""
-    body = dancer.body
-    (left,) = reach_left(
-        trajectory, [span.start, span.end], side=side, body=body, carriage=dancer.carriage
-    )
     if left.value >= -REACH_SLACK:
         return ""
     return out_of_reach(body.arm_length - left.value, body.arm_length)

@@ -73,7 +73,7 @@ class Carriage:
             if not np.all(in_column(self.body, angles)):
                 raise ValueError("a posture moves the body out of its column")
 
-    @property
+    @cached_property
     def upright(self) -> bool:
         """Whether the body stays upright throughout."""
         return all(each.posture.upright for each in self.held)
@@ -239,6 +239,12 @@ class Carriage:
         )
         return self.body, self.held[low : high + 1]
 
+    def held_between(self, start: float, end: float) -> Posture | None:
+        """The posture held from one beat to another; None if the body moves there, or no posture is held."""
+        if self.upright:
+            return UPRIGHT
+        return next((p for low, high, p in self.held if low <= start and end <= high), None)
+
     def _fastest(self, start: Floats, end: Floats, order: int) -> Floats:
         """Bounds on the angles' derivatives on n spans, shape (n, 5)."""
         out = np.zeros((len(start), 5))
@@ -301,6 +307,11 @@ def beyond_upright(body: Body, hand: Floats, side: Side) -> Floats:
     Source: distance to a box. Exact.
     """
     return _beyond(body, hand - body.shoulder(side), side)
+
+
+def lasting(body: Body, posture: Posture) -> Carriage:
+    """One posture at every beat."""
+    return Carriage(body=body, held=(HeldPosture(0.0, 1.0, posture),))
 
 
 def carried(body: Body, blocks: Sequence[tuple[float, float, Posture]], lead: float) -> Carriage:

@@ -3,8 +3,8 @@
 A search evaluates each of many laws at a few instants; with one call per law, call overhead exceeds the
 arithmetic. Laws of the same form (equal numbers of slides, arms and turns, with phases of the same kind)
 differ only in their numbers: these are stacked, and each instant gathers the numbers of its law. Laws of
-any other form are evaluated one by one. Value and rate only, which is all that distances need. Coordinate
-axes come first.
+any other form are evaluated one by one. Only the derivatives asked for are computed. What is computed for an
+instant does not depend on the others: all arithmetic is by element. Coordinate axes come first.
 Frame: body frame [m], rates per beat.
 Source: the same formulas as composed.py, rotations.py, phases.py and links.py; a test checks that they agree.
 """
@@ -24,7 +24,20 @@ from sequencer.motion.laws.transforms import Mirrored, Retimed
 from sequencer.motion.trajectories.hand_paths import BOUND_PIECES, Piecewise
 from sequencer.motion.trajectories.links import LinkLaw
 
-_Jet = tuple[Floats, Floats]  # value and rate, each (3, n) or (n,)
+Jet = list[Floats]  # a value and its derivatives by beats, each (3, n) or (n,)
+
+
+class Needed(NamedTuple):
+    """What is computed of a state."""
+
+    hand: int  # 1 for its place, 2 for its rate too, 3 for its acceleration too; 0 for nothing
+    tether: int  # likewise
+    plane: bool = False
+
+    @property
+    def rows(self) -> int:
+        """How many vectors that is."""
+        return self.hand + self.tether + self.plane
 
 
 class Props(NamedTuple):
@@ -54,25 +67,26 @@ class Laws:
     """
 
     def __init__(self, laws: Sequence[Evaluated]) -> None:
-        plain = [_unwrapped(law) for law in laws]
+        plain = [unwrapped(law) for law in laws]
         self._shift = np.array([each.shift for each in plain])
         self._pace = np.array([each.pace for each in plain])
         self._side = np.array([each.side for each in plain])
         forms: dict[Hashable, dict[Hashable, int]] = {}
         members: dict[Hashable, list[Evaluated]] = {}
-        keys: list[tuple[Hashable, int]] = []
-        for each in plain:
-            form = _form(each.law)
+        keys: dict[int, tuple[Hashable, int]] = {}
+        for law in {id(each.law): each.law for each in plain}.values():
+            form = _form(law)
             known = forms.setdefault(form, {})
-            name: Hashable = each.law if isinstance(each.law, ComposedLaw) else id(each.law)
+            name: Hashable = law if isinstance(law, ComposedLaw) else id(law)
             if name not in known:
                 known[name] = len(known)
-                members.setdefault(form, []).append(each.law)
-            keys.append((form, known[name]))
+                members.setdefault(form, []).append(law)
+            keys[id(law)] = form, known[name]
         order = {form: k for k, form in enumerate(members)}
-        self._table: Ints = np.array([order[form] for form, _ in keys], dtype=np.int64)
-        self._row: Ints = np.array([row for _, row in keys], dtype=np.int64)
-        self._tables = [_stacked(form, own) for form, own in members.items()]
+        own = [keys[id(each.law)] for each in plain]
+        self._table: Ints = np.array([order[form] for form, _ in own], dtype=np.int64)
+        self._row: Ints = np.array([row for _, row in own], dtype=np.int64)
+        self._tables = [_stacked(form, alike) for form, alike in members.items()]
 
     def at(self, which: Ints, beats: Floats) -> Props:
         """Hand and tether of the chosen laws, at their beats.
@@ -91,19 +105,48 @@ class Laws:
         -----
         Source: module docstring. Exact to rounding.
         """
-        time = self._shift[which] + self._pace[which] * beats
-        parts = np.empty((4, 3, len(which)))
+        return Props(*self.parts(which, beats, _VALUE_AND_RATE))
+
+    def parts(self, which: Ints, beats: Floats, needed: Needed) -> Floats:
+        """What is needed of the chosen laws, at their beats.
+
+        Parameters
+        ----------
+        which : ndarray, shape (n,) [1]
+            Index of a law for each instant.
+        beats : ndarray, shape (n,) [beats]
+        needed : Needed
+
+        Returns
+        -------
+        parts : ndarray, shape (rows, 3, n) [m and 1, and per beat, body frame]
+            Hand and its derivatives, tether and its derivatives, plane.
+
+        Notes
+        -----
+        Source: module docstring. Exact to rounding.
+        """
+        pace, side = self._pace[which], self._side[which]
+        time = self._shift[which] + pace * beats
+        parts = np.empty((needed.rows, 3, len(which)))
         tables, rows = self._table[which], self._row[which]
         for k, table in enumerate(self._tables):
             chosen = np.flatnonzero(tables == k)
             if len(chosen):
-                parts[:, :, chosen] = table.at(rows[chosen], time[chosen])
-        parts[:, 0] *= self._side[which]
-        parts[1::2] *= self._pace[which]
-        return Props(*parts)
+                parts[:, :, chosen] = table.at(rows[chosen], time[chosen], needed)
+        vectors = needed.hand + needed.tether
+        parts[:vectors, 0] *= side
+        parts[vectors:, 1:] *= side  # the plane is an axial vector
+        for first, count in ((0, needed.hand), (needed.hand, needed.tether)):
+            for order in range(1, count):
+                parts[first + order] *= pace**order
+        return parts
 
 
-class _Plain(NamedTuple):
+_VALUE_AND_RATE = Needed(hand=2, tether=2)
+
+
+class Plain(NamedTuple):
     """A law without its wrappers: its beats are shift + pace·beats; side −1 means mirrored."""
 
     law: Evaluated
@@ -112,7 +155,8 @@ class _Plain(NamedTuple):
     side: float
 
 
-def _unwrapped(law: Evaluated) -> _Plain:
+def unwrapped(law: Evaluated) -> Plain:
+    """A law without what mirrors it or changes its time."""
     shift, pace, side = 0.0, 1.0, 1.0
     while True:
         if isinstance(law, Mirrored):
@@ -120,13 +164,13 @@ def _unwrapped(law: Evaluated) -> _Plain:
         elif isinstance(law, Retimed):
             shift, pace = law.shift + law.pace * shift, law.pace * pace
         else:
-            return _Plain(law, shift, pace, side)
+            return Plain(law, shift, pace, side)
         law = law.law
 
 
 class _Table(Protocol):
-    def at(self, rows: Ints, beats: Floats) -> Floats:
-        """Hand, its rate, tether and its rate for the chosen rows, shape (4, 3, n)."""
+    def at(self, rows: Ints, beats: Floats, needed: Needed) -> Floats:
+        """What is needed of the chosen rows, shape (rows, 3, n)."""
         ...
 
 
@@ -175,12 +219,14 @@ class _Loose:
 
     laws: tuple[Evaluated, ...]
 
-    def at(self, rows: Ints, beats: Floats) -> Floats:
-        parts = np.empty((4, 3, len(rows)))
+    def at(self, rows: Ints, beats: Floats, needed: Needed) -> Floats:
+        parts = np.empty((needed.rows, 3, len(rows)))
         for row in np.unique(rows):
             chosen = np.flatnonzero(rows == row)
             seen = self.laws[row].at(beats[chosen])
-            for k, part in enumerate((seen.hand, seen.hand_rate, seen.tether, seen.tether_rate)):
+            hand = (seen.hand, seen.hand_rate, seen.hand_acceleration)[: needed.hand]
+            tether = (seen.tether, seen.tether_rate, seen.tether_acceleration)[: needed.tether]
+            for k, part in enumerate((*hand, *tether, *([seen.plane] * needed.plane))):
                 parts[k][:, chosen] = part.T
         return parts
 
@@ -206,45 +252,61 @@ class _Composed:
             for k in range(len(first.hand.arms))
         ]
         self.tether = _vectors([law.tether for law in laws])
+        self.plane = _vectors([law.plane for law in laws])
         self.turns = _turns([law.turns for law in laws])
 
-    def at(self, rows: Ints, beats: Floats) -> Floats:
-        place: Floats = self.centre[:, rows]
-        still: Floats = np.zeros_like(place)
-        speed = still
-        for vectors, phase in self.slides:
-            value, rate = phase.at(rows, beats)
-            place = place + value * vectors[:, rows]
-            speed = speed + rate * vectors[:, rows]
-        for vectors, turns in self.arms:
-            own = _carried(turns, (vectors[:, rows], still), rows, beats)
-            place, speed = place + own[0], speed + own[1]
-        tether: _Jet = (self.tether[:, rows], still)
-        tether = _carried(self.turns, tether, rows, beats)
-        return np.stack((place, speed, *tether))
+    def at(self, rows: Ints, beats: Floats, needed: Needed) -> Floats:
+        still: Floats = np.zeros((3, len(rows)))
+        hand: Jet = [self.centre[:, rows], still, still][: needed.hand]
+        if hand:
+            for vectors, phase in self.slides:
+                vector = vectors[:, rows]
+                orders = phase.at(rows, beats, needed.hand)
+                hand = [part + own * vector for part, own in zip(hand, orders, strict=True)]
+            for vectors, turns in self.arms:
+                arm = [vectors[:, rows], still, still][: needed.hand]
+                carried = _carried(turns, arm, rows, beats)
+                hand = [part + own for part, own in zip(hand, carried, strict=True)]
+        tether: Jet = [self.tether[:, rows], still, still][: needed.tether]
+        if tether:
+            tether = _carried(self.turns, tether, rows, beats)
+        plane: Jet = [self.plane[:, rows]][: needed.plane]
+        if plane:
+            plane = _carried(self.turns, plane, rows, beats)
+        return np.stack((*hand, *tether, *plane))
 
 
 class _PhaseTable(Protocol):
-    def at(self, rows: Ints, beats: Floats) -> _Jet:
-        """Value and rate of the chosen rows, each (n,)."""
+    def at(self, rows: Ints, beats: Floats, count: int) -> Jet:
+        """Value and derivatives of the chosen rows, `count` in all, each (n,)."""
         ...
 
 
 _TurnTable = tuple[Floats, _PhaseTable]  # axes (3, m) and angles
 
 
-def _carried(turns: Sequence[_TurnTable], jet: _Jet, rows: Ints, beats: Floats) -> _Jet:
+def _carried(turns: Sequence[_TurnTable], jet: Jet, rows: Ints, beats: Floats) -> Jet:
     """As `rotations.carried`, with different rotations for each row."""
-    value, rate = jet
+    parts = list(jet)
     for axes, angle in reversed(turns):
         axis = axes[:, rows]
-        turn, slope = angle.at(rows, beats)
-        swept = _cross(axis, value)
-        rate = rate + slope * swept
+        turn, *slopes = angle.at(rows, beats, len(parts))
+        swept = _cross(axis, parts[0])
+        if len(parts) > 2:
+            slope, curve = slopes
+            parts[2] = parts[2] + (
+                2.0 * slope * _cross(axis, parts[1])
+                + curve * swept
+                + slope**2 * _cross(axis, swept)
+            )
+        if len(parts) > 1:
+            parts[1] = parts[1] + slopes[0] * swept
         cosine, sine = np.cos(turn), np.sin(turn)
-        value = _rotated(value, axis, swept, cosine, sine)
-        rate = _rotated(rate, axis, _cross(axis, rate), cosine, sine)
-    return value, rate
+        parts = [
+            _rotated(part, axis, swept if k == 0 else _cross(axis, part), cosine, sine)
+            for k, part in enumerate(parts)
+        ]
+    return parts
 
 
 def _rotated(vector: Floats, axis: Floats, swept: Floats, cosine: Floats, sine: Floats) -> Floats:
@@ -288,15 +350,20 @@ class _Waves:
             .transpose(1, 2, 0)
         )
 
-    def at(self, rows: Ints, beats: Floats) -> _Jet:
+    def at(self, rows: Ints, beats: Floats, count: int) -> Jet:
         rate = self.rate[rows]
         value = self.offset[rows] + rate * beats
+        acceleration = np.zeros_like(value)
         for sway in self.sways:
             amplitude, frequency, lead = sway[:, rows]
             angle = frequency * beats + lead
-            value = value + amplitude * np.cos(angle)
-            rate = rate - amplitude * frequency * np.sin(angle)
-        return value, rate
+            cosine = amplitude * np.cos(angle)
+            value = value + cosine
+            if count > 1:
+                rate = rate - amplitude * frequency * np.sin(angle)
+            if count > 2:
+                acceleration = acceleration - frequency**2 * cosine
+        return [value, rate, acceleration][:count]
 
 
 class _Steps:
@@ -309,7 +376,7 @@ class _Steps:
         self.cosine = isinstance(steps[0], CosineSteps)
         self.repeats = isinstance(steps[0], CosineSteps) or steps[0].repeats
 
-    def at(self, rows: Ints, beats: Floats) -> _Jet:
+    def at(self, rows: Ints, beats: Floats, count: int) -> Jet:
         knots, values, each = self.knots[rows], self.values[rows], np.arange(len(rows))
         span = knots[:, -1] - knots[:, 0]
         cycle = np.floor((beats - knots[:, 0]) / span) if self.repeats else np.zeros_like(beats)
@@ -322,9 +389,10 @@ class _Steps:
         if self.cosine:
             pace = np.pi / width
             angle = pace * (own - begin)
-            return value + jump / 2 * (1.0 - np.cos(angle)), jump / 2 * pace * np.sin(angle)
-        step, rate, _ = smooth_step((own - begin) / width)
-        return value + jump * step, jump / width * rate
+            cosine, rate = np.cos(angle), jump / 2 * pace * np.sin(angle)
+            return [value + jump / 2 * (1.0 - cosine), rate, jump / 2 * pace**2 * cosine][:count]
+        step, rate, curve = smooth_step((own - begin) / width)
+        return [value + jump * step, jump / width * rate, jump / width**2 * curve][:count]
 
 
 class _Pieces:
@@ -340,14 +408,14 @@ class _Pieces:
         self.first = np.concatenate([[0], np.cumsum(counts)[:-1]])
         self.pieces = np.concatenate([path.pieces[0] for path in paths])
 
-    def at(self, rows: Ints, x: Floats) -> _Jet:
-        """Value and slope with respect to the link's fraction, each (m, n)."""
+    def at(self, rows: Ints, x: Floats, count: int) -> Jet:
+        """Value and derivatives with respect to the link's fraction, `count` in all, each (m, n)."""
         knots, each = self.knots[rows], np.arange(len(rows))
         index = np.clip(np.sum(knots <= x[:, None], axis=1) - 1, 0, self.last[rows])
         begin = knots[each, index]
         width = knots[each, index + 1] - begin
-        value, slope = _quintic(self.pieces[self.first[rows] + index], (x - begin) / width)
-        return value, slope / width
+        found = _quintic(self.pieces[self.first[rows] + index], (x - begin) / width, count)
+        return [part / width**order if order else part for order, part in enumerate(found)]
 
 
 class _Links:
@@ -355,31 +423,65 @@ class _Links:
 
     def __init__(self, links: Sequence[LinkLaw]) -> None:
         self.beats = np.array([link.beats for link in links])
-        self.frame = np.stack([link.frame for link in links])
+        self.frame = np.stack([link.frame for link in links], axis=-1)
+        self.tilt = np.array([link.tilt for link in links]).T
         self.hands = _Pieces([link.hand for link in links])
         self.angles = _Pieces([link.angles for link in links])
 
-    def at(self, rows: Ints, beats: Floats) -> Floats:
+    def at(self, rows: Ints, beats: Floats, needed: Needed) -> Floats:
         span = self.beats[rows]
         x = beats / span
-        place, speed = self.hands.at(rows, x)
-        angles, slopes = self.angles.at(rows, x)
-        alpha, psi = angles
-        alpha1, psi1 = slopes / span
+        parts: Jet = []
+        if needed.hand:
+            hand = self.hands.at(rows, x, needed.hand)
+            parts += [part / span**order if order else part for order, part in enumerate(hand)]
+        if needed.tether or needed.plane:
+            angles = self.angles.at(rows, x, max(needed.tether, 1))
+            parts += self._tethers(rows, x, angles, needed)
+        return np.stack(parts)
+
+    def _tethers(self, rows: Ints, x: Floats, angles: Jet, needed: Needed) -> Jet:
+        """The tether and its derivatives from those of azimuth and elevation, as `sphere.moved`, and the plane."""
+        span, frame = self.beats[rows], self.frame[:, :, rows]
+        alpha, psi = angles[0]
         ca, sa, cp, sp = np.cos(alpha), np.sin(alpha), np.cos(psi), np.sin(psi)
         radial = np.stack((cp * ca, cp * sa, sp))
+        local: Jet = [radial]
         up = np.stack((-sp * ca, -sp * sa, cp))
-        east = np.stack((-sa, ca, np.zeros_like(ca)))
-        local = np.stack((radial, psi1 * up + cp * alpha1 * east))  # (2, 3, n)
-        tether = np.einsum("tin,nij->tjn", local, self.frame[rows])
-        return np.stack((place, speed / span, *tether))
+        if needed.tether > 1:
+            east = np.stack((-sa, ca, np.zeros_like(ca)))
+            alpha1, psi1 = angles[1] / span
+            local.append(psi1 * up + cp * alpha1 * east)
+        if needed.tether > 2:
+            alpha2, psi2 = angles[2] / span**2
+            local.append(
+                (psi2 + cp * sp * alpha1**2) * up
+                + (cp * alpha2 - 2 * sp * psi1 * alpha1) * east
+                - (psi1**2 + (cp * alpha1) ** 2) * radial
+            )
+        found = [_turned(frame, part) for part in local]
+        if not needed.plane:
+            return found[: needed.tether]
+        first, last = self.tilt[:, rows]
+        turn = first + (last - first) * smooth_step(x)[0]
+        upright = _turned(frame, up)
+        plane = np.cos(turn) * upright + np.sin(turn) * _cross(found[0], upright)
+        return [*found[: needed.tether], plane]
 
 
-def _quintic(coefficients: Floats, x: Floats) -> _Jet:
-    """Value and slope of quintics (n, 6, m), each at its own argument; each (m, n)."""
+def _turned(frame: Floats, local: Floats) -> Floats:
+    """Vectors (3, n) in the axes of frames (3, 3, n), each in its own."""
+    return np.asarray(local[0] * frame[0] + local[1] * frame[1] + local[2] * frame[2])
+
+
+def _quintic(coefficients: Floats, x: Floats, count: int) -> Jet:
+    """Value and derivatives of quintics (n, 6, m), each at its own argument; `count` in all, each (m, n)."""
     c = coefficients.transpose(1, 2, 0)
-    value, slope = c[5], np.zeros_like(c[5])
+    value, slope, half = c[5], np.zeros_like(c[5]), np.zeros_like(c[5])
     for k in range(4, -1, -1):
-        slope = slope * x + value
+        if count > 2:
+            half = half * x + slope
+        if count > 1:
+            slope = slope * x + value
         value = value * x + c[k]
-    return value, slope
+    return [value, slope, 2.0 * half][:count]

@@ -24,6 +24,7 @@ from sequencer.motion.laws.state import Motion
 
 GRAVITY = 9.81  # [m/s²]
 _SAMPLES = 4096  # samples of one period, for averages; the integrands are smooth and periodic
+_LOOKS = 256  # samples of one period, for a bound
 TEMPO_ERROR = 2e-6  # relative error of a lowest tempo
 _ROUNDING = 1e-12  # of a unit vector's height
 EVERY_TEMPO = 0.1  # [beats/min] a tether that is taut from this tempo on is taut at every tempo
@@ -153,6 +154,45 @@ def hand_work(law: Law, *, length: float, mass: float, tempo: float) -> HandWork
         peak_force=float(mass * np.max(size)),
         peak_across=float(np.max(across)),
     )
+
+
+def most_hand_work(law: Law, *, length: float, tempo: float) -> float:
+    """Proven bound on `HandWork.largest` [m], much cheaper than the work itself.
+
+    Parameters
+    ----------
+    law : Law
+    length : float
+        Length of the tether [m].
+    tempo : float
+        [beats a minute]
+
+    Raises
+    ------
+    ValueError
+        If the law has no period, or the tempo is not positive.
+
+    Notes
+    -----
+    The hand is off by r·|d + f/|f||, f = a − g: never more than 2r, and changing at most at
+    r·(|d'| + |f'|/|f|), since the direction of f turns no faster than |f'|/|f|. With |f'| ≤ λ²·(|h'''| + r|d'''|)
+    around each of 256 instants of a period.
+    """
+    beats_per_second = beats_a_second(tempo)
+    if not isfinite(law.period):
+        raise ValueError("hand work is an average over a period, and this law has none")
+    half = law.period / _LOOKS / 2
+    motion = law.at(half * (2.0 * np.arange(_LOOKS, dtype=np.float64) + 1.0))
+    felt = motion.head_acceleration(length) * beats_per_second**2
+    felt[..., 2] += GRAVITY
+    size = np.linalg.norm(felt, axis=-1)
+    away = np.linalg.norm(motion.tether + felt / np.maximum(size, 1e-12)[:, None], axis=-1)
+    bounds = law.bounds()
+    slope = beats_per_second**2 * (bounds.hand_jerk + length * bounds.turn_jerk)
+    least = size - slope * half
+    with np.errstate(divide="ignore"):
+        turning = np.where(least > 0.0, slope / np.maximum(least, 0.0), inf)
+    return length * min(2.0, float(np.max(away + half * (bounds.turn_rate + turning))))
 
 
 @remembering(record=float, restore=float)

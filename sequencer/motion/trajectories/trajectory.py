@@ -8,6 +8,7 @@ not blended. Frame: body frame [m], rates per beat.
 Source: docs/motion.md, section 5.
 """
 
+from bisect import bisect_left, bisect_right
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
@@ -61,6 +62,13 @@ class Blend(NamedTuple):
     bridge: LinkLaw | None
 
 
+class TrajectoryPart(NamedTuple):
+    """Some spans that follow each other, and the blends between them."""
+
+    spans: tuple[Span, ...]
+    blends: tuple[Blend, ...]
+
+
 @dataclass(frozen=True, eq=False)
 class Trajectory:
     """Spans that follow each other without a gap; outside them the first and the last law continue.
@@ -94,11 +102,11 @@ class Trajectory:
         """The content key of its laws; `TypeError` if another package's law is among them."""
         return content_key(self.spans, self.space, self.blends)
 
-    def part(self, start: float, end: float) -> tuple[tuple[Span, ...], tuple[Blend, ...]]:
+    def part(self, start: float, end: float) -> TrajectoryPart:
         """The spans and blends that decide its states between two beats."""
-        low = sum(each.boundary + each.half < start - TOUCH for each in self.blends)
-        high = sum(each.boundary - each.half <= end + TOUCH for each in self.blends)
-        return self.spans[low : high + 1], self.blends[low:high]
+        low = bisect_left(self.blends, start - TOUCH, key=lambda own: own.boundary + own.half)
+        high = bisect_right(self.blends, end + TOUCH, key=lambda own: own.boundary - own.half)
+        return TrajectoryPart(self.spans[low : high + 1], self.blends[low:high])
 
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...), blends included.
@@ -125,10 +133,11 @@ class Trajectory:
 
     def pieces(self, start: float, end: float) -> tuple[tuple[float, float, Bounds], ...]:
         """Proven bounds on contiguous pieces that cover [start, end], blends included."""
+        first = bisect_right(self._pieces, start, key=lambda piece: piece[1])
+        last = bisect_left(self._pieces, end, key=lambda piece: piece[0])
         return tuple(
             (max(low, start), min(high, end), bounds)
-            for low, high, bounds in self._pieces
-            if high > start and low < end
+            for low, high, bounds in self._pieces[first:last]
         )
 
     @cached_property

@@ -1,13 +1,15 @@
 """What can be done, found in staged shows: each fault planted once, and a clean show."""
 
 import re
+from dataclasses import replace
 from types import SimpleNamespace
 
 import numpy as np
 import pytest
 
-from sequencer.checks.dance.feasible import FeasibilityLimits, feasible
+from sequencer.checks.dance.feasible import FeasibilityLimits, feasible, limits_of
 from sequencer.checks.dance.joins import joins
+from sequencer.checks.dance.proven import gap_to_body
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for
 from tests.unit.checks.dance.solo import TOROIDS, found, stage
@@ -165,6 +167,18 @@ def test_pace_is_told_by_what_is_reached_and_not_by_a_sum_of_bounds():
     assert 5.5 < said < 6.5
 
 
+def test_a_torque_is_searched_wherever_a_bound_does_not_settle_it():
+    """A slow static spin turns a club about the hand: what twists is its weight, held level, m·g·c."""
+    club = "{kind: club, length: 0.6 m, mass: 1.0 kg}"
+    spin = "  - {from: 3.1, pattern: static-spin, cycle: 4, beats: 8}\n"
+    held = stage(spin, held=club, tempo=60)
+    prop = held.dancers[0].props["right"]
+    weight = prop.mass * 9.81 * prop.centre_of_mass
+    for share, over in ((1.02, False), (0.98, True)):
+        told = feasible(held, limits=replace(limits_of(held), torque=share * weight))
+        assert any("the hand twists with" in f.message for f in told.findings) == over
+
+
 def test_hand_work_is_noted_once_a_pattern():
     outcome = feasible(stage(TOROIDS))
     notes = [f for f in outcome.findings if f.code == "flown-not-drawn"]
@@ -193,8 +207,16 @@ def test_a_wick_near_the_own_body_is_grave_where_it_lingers_or_touches(
     """0.2 s in a flame of 100 kW/m² give the dose of pain; a weave goes by in a fiftieth of that."""
     from sequencer.checks.dance import feasible as module
 
-    found = SimpleNamespace(value=gap, beat=12.0, label=0)
-    monkeypatch.setattr(module, "body_gap", lambda _course, edges, **_: [found] * (len(edges) - 1))
+    least = SimpleNamespace(value=gap, beat=12.0, label=0)
+
+    def everywhere(show, near):
+        assert near == 0.05
+        return {
+            hand: [own._replace(least=least) for own in each]
+            for hand, each in gap_to_body(show, near).items()
+        }
+
+    monkeypatch.setattr(module, "gap_to_body", everywhere)
     monkeypatch.setattr(module, "_head_speed", lambda *_: speed)
     asked = stage("  - {from: 3.1, pattern: three-beat-weave, beats: 8}\n")
     near = [f for f in feasible(asked).findings if f.code == "flame-near-body"]

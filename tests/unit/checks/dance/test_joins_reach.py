@@ -1,7 +1,5 @@
 """How far a hand is on a link: from the shoulder as it gives and as the body carries it."""
 
-from types import SimpleNamespace
-
 import numpy as np
 import pytest
 
@@ -10,6 +8,7 @@ from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import UPRIGHT, Posture
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.laws.composed import ComposedLaw, HandPath
+from sequencer.motion.performers.feasibility import reach_left
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.link_limits import hand_space_of
@@ -44,8 +43,11 @@ def test_reach_on_a_link_is_that_of_the_moved_body(beyond, carriage, far):
     trajectory = assembled(
         [block], rest("right", BODY, POI), space=hand_space_of(BODY, "right", POI)
     )
-    dancer = SimpleNamespace(body=BODY, carriage=carriage)
     for k in (1, 3):
-        said = _too_far(dancer, "right", trajectory, trajectory.spans[k])
+        span = trajectory.spans[k]
+        (left,) = reach_left(
+            trajectory, [span.start, span.end], side="right", body=BODY, carriage=carriage
+        )
+        said = _too_far(BODY, left)
         assert bool(said) == far
         assert not said or "the arm is 0.68 m long" in said

@@ -19,9 +19,8 @@ from sequencer.geometry.posture import (
     in_column,
 )
 from sequencer.geometry.segments import segment_segment
-from sequencer.motion.laws.carriage import Carriage, HeldPosture, beyond_upright, carried
+from sequencer.motion.laws.carriage import Carriage, HeldPosture, beyond_upright, carried, lasting
 from sequencer.motion.laws.composed import ComposedLaw, HandPath
-from sequencer.motion.performers import feasibility
 from sequencer.motion.performers.arms import UPPER, elbow, given_shoulder, shoulder_gives
 from sequencer.motion.performers.ensemble import Ensemble
 from sequencer.motion.performers.feasibility import (
@@ -29,8 +28,11 @@ from sequencer.motion.performers.feasibility import (
     GIVE,
     REACH_ERROR,
     body_gap,
+    body_quantity,
     reach_left,
+    reach_quantity,
 )
+from sequencer.motion.performers.stretches import stretches
 from sequencer.motion.performers.walks import Move
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.rests import rest
@@ -383,40 +385,31 @@ def still(hand):
     return Trajectory((Span(start=0.0, end=8.0, law=law, origin=0.0, kind="block", label="still"),))
 
 
-@pytest.fixture
-def searched(monkeypatch):
-    """What questions are searched with, as they are asked: pieces, value and bound of its rate on each."""
-    seen, least = [], feasibility._least
-
-    def noted(cut, value, slope, *rest):
-        seen.append((cut, value, slope))
-        return least(cut, value, slope, *rest)
-
-    monkeypatch.setattr(feasibility, "_least", noted)
-    return seen
-
-
 @pytest.mark.parametrize("away", [(-0.52, -0.02, 0.20), (0.3, 0.1, -0.4), (0.0, -0.45, 0.09)])
 @pytest.mark.parametrize("posture", [Posture(side=radians(5)), LEAN, TURN])
-def test_a_still_hand_nears_its_shoulder_no_faster_than_is_searched_with(searched, away, posture):
+def test_a_still_hand_nears_its_shoulder_no_faster_than_is_searched_with(away, posture):
     """Far up on the other side it is the corner of what a shoulder can give to that swings nearest."""
     own = swaying(posture.mirrored() if posture.side else UPRIGHT, posture)
     trajectory = still(BODY.shoulder("right") + away)
-    reach_left(trajectory, [0.0, 4.0], side="right", body=BODY, carriage=own)
-    ((cut, value, slope),) = searched
+    quantity = reach_quantity(side="right", body=BODY, carriage=own)
+    cut = stretches([trajectory], [(0.0, 4.0)], at=quantity.places)
     k = int(np.flatnonzero((cut.start <= 1.5) & (cut.end > 1.5))[0])
     beats = np.linspace(cut.start[k], cut.end[k], 2001)
-    rate = np.abs(np.diff(value(beats)[0])).max() / (beats[1] - beats[0])
-    assert 0 < rate <= slope[k]
+    values, _ = quantity.value(beats, trajectory.at(beats))
+    rate = np.abs(np.diff(values)).max() / (beats[1] - beats[0])
+    assert 0 < rate <= quantity.slope(cut)[k]
 
 
-def test_only_passages_are_searched_with_the_bodys_own_speed(searched):
+def test_only_passages_are_searched_with_the_bodys_own_speed():
     """A posture that is held moves nothing, however fast it is left."""
     own, trajectory = swaying(UPRIGHT, MIXED), still((0.4, 0.4, 1.2))
     poi = Prop(length=0.4, mass=0.2, wick_radius=0.05)
-    body_gap(trajectory, [0.0, 4.0], prop=poi, body=BODY, near=1.0, carriage=own)
-    reach_left(trajectory, [0.0, 4.0], side="right", body=BODY, carriage=own)
-    for cut, _, slope in searched:
+    for quantity in (
+        body_quantity(shape=poi.solids, body=BODY, carriage=own),
+        reach_quantity(side="right", body=BODY, carriage=own),
+    ):
+        cut = stretches([trajectory], [(0.0, 4.0)], at=quantity.places)
+        slope = quantity.slope(cut)
         passing = (cut.start >= 1.0) & (cut.end <= 2.0)
         assert np.all(slope[passing] > 0)
         assert np.all(slope[~passing] == 0)
@@ -572,3 +565,24 @@ def test_blocks_that_touch_share_half_a_beat_each_and_short_ones_their_half():
     ]
     assert own.held[0][:2] == (-3.0, -2.0)
     assert own.held[-1][:2] == (10.0, 11.0)
+
+
+def test_a_posture_is_held_between_two_beats_or_not():
+    """From the beat it is reached to the beat it is left, both included; on the way to another none is."""
+    own = swaying(UPRIGHT, MIXED, TURN)  # held from 0 to 1, 2 to 3 and 4 to 5
+    assert own.held_between(2.0, 3.0) == own.held_between(2.25, 2.5) == MIXED
+    assert own.held_between(0.0, 1.0) == UPRIGHT
+    assert [
+        own.held_between(*each) for each in ((1.9, 2.5), (2.5, 3.1), (1.2, 1.8), (0.5, 4.5))
+    ] == [None] * 4
+    assert Carriage(body=BODY).held_between(-9.0, 99.0) == UPRIGHT
+
+
+def test_a_posture_that_lasts():
+    own = lasting(BODY, MIXED)
+    beats = np.array([-50.0, 0.0, 0.5, 1.0, 70.0])
+    assert_allclose(own.angles(beats), np.tile(MIXED.angles, (5, 1)))
+    assert not np.any(own.speeds(beats[:-1], beats[1:]))
+    assert own.held_between(-7.0, 9.0) is None, (
+        "asked of the one that was held, not of its likeness"
+    )

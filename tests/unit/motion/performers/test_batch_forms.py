@@ -10,11 +10,14 @@ from sequencer.motion.laws.phases import CosineSteps, Spline, Steps, Wave
 from sequencer.motion.laws.rotations import Turn
 from sequencer.motion.laws.transforms import Mirrored, Retimed
 from sequencer.motion.performers import batch
-from sequencer.motion.performers.batch import Laws
+from sequencer.motion.performers.batch import Laws, Needed
 from sequencer.motion.trajectories.hand_paths import Piecewise
 from sequencer.motion.trajectories.links import LinkLaw
 
 PARTS = ("hand", "hand_rate", "tether", "tether_rate")
+ALL_PARTS = (
+    "hand", "hand_rate", "hand_acceleration", "tether", "tether_rate", "tether_acceleration", "plane",
+)  # fmt: skip
 
 
 def axis(draw):
@@ -124,11 +127,14 @@ def beats_for(law, draw):
 
 def assert_same(laws, which, beats):
     seen = Laws(laws).at(which, beats)
+    every = Laws(laws).parts(which, beats, Needed(hand=3, tether=3, plane=True))
     for k in np.unique(which):
         own = laws[k].at(beats[which == k])
-        for name, part in zip(PARTS, seen, strict=True):
+        for name, part in (*zip(PARTS, seen, strict=True), *zip(ALL_PARTS, every, strict=True)):
             expected = getattr(own, name)
-            assert_allclose(part[:, which == k].T, expected, atol=1e-11, err_msg=f"{k} {name}")
+            size = max(1.0, float(np.abs(expected).max()) / 100)
+            found = part[:, which == k].T
+            assert_allclose(found, expected, atol=1e-11 * size, err_msg=f"{k} {name}")
 
 
 def test_every_form_by_itself_and_among_the_others():
@@ -214,10 +220,10 @@ def test_equal_laws_share_a_row_and_equal_forms_a_table():
 def test_wrappings_come_off_in_order():
     """t → 0.5 + 2·(0.25 + 3·t) = 1 + 6t; two mirrors are none."""
     law = composed()[0]
-    own = batch._unwrapped(Retimed(Mirrored(Retimed(law, 0.5, 2.0)), 0.25, 3.0))
+    own = batch.unwrapped(Retimed(Mirrored(Retimed(law, 0.5, 2.0)), 0.25, 3.0))
     assert own == (law, 1.0, 6.0, -1.0)
-    assert batch._unwrapped(Mirrored(Mirrored(law))) == (law, 0.0, 1.0, 1.0)
-    assert batch._unwrapped(law) == (law, 0.0, 1.0, 1.0)
+    assert batch.unwrapped(Mirrored(Mirrored(law))) == (law, 0.0, 1.0, 1.0)
+    assert batch.unwrapped(law) == (law, 0.0, 1.0, 1.0)
 
 
 def test_forms_by_hand():
@@ -241,3 +247,12 @@ def test_none_or_one_instant(n):
     assert [part.shape for part in seen] == [(3, n)] * 4
     if n:
         assert_allclose(seen.hand[:, 0], laws[0].at(np.array(0.7)).hand, atol=1e-12)
+
+
+def test_links_in_full_are_those_one_by_one():
+    """Of links that turn fast, with tilts and several knots, in every part, mirrored too."""
+    draw = np.random.default_rng(8)
+    links = [link(draw, KNOTS[a], KNOTS[b]) for a, b in ((0, 2), (1, 0), (3, 1), (2, 3))]
+    laws = [*links, Mirrored(links[1]), Retimed(links[2], 0.2, 1.4)]
+    which = np.repeat(np.arange(len(laws)), 40)
+    assert_same(laws, which, draw.uniform(-0.1, 1.1, len(which)))

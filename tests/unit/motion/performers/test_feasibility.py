@@ -14,16 +14,16 @@ from sequencer.motion.patterns.library import law_for, patterns
 from sequencer.motion.performers.feasibility import (
     GAP_ERROR,
     body_gap,
+    frame_rates,
     props_gap,
-    pull_left,
     reach_left,
     shape_of,
-    stretches,
 )
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.reach import farthest_reach
 from sequencer.motion.props.tension import beats_a_second, hand_work, lowest_tempo, pull
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from tests.unit.motion.performers.drawn import pull_left
 
 BODY = Body(stature=1.7)
 PROP = Prop(length=0.55, mass=0.2, wick_radius=0.05)
@@ -165,14 +165,6 @@ def test_a_hand_that_overtakes_a_hanging_head_ends_the_tempi():
     )
 
 
-def test_stretches_cover_everything_once():
-    own = trajectory("toroid", beats=8.0)
-    cut = stretches(own, [0.0, 2.5, 8.0], whole_beats=True)
-    assert_allclose(cut.start, [0, 1, 2, 2.5, 3, 4, 5, 6, 7])
-    assert_allclose(cut.end, [1, 2, 2.5, 3, 4, 5, 6, 7, 8])
-    assert cut.group.tolist() == [0, 0, 0, 1, 1, 1, 1, 1, 1]
-
-
 @pytest.mark.parametrize("tempo", [0, -10, float("nan"), float("inf")])
 def test_tempo_must_be_positive(tempo):
     with pytest.raises(ValueError, match="tempo must be positive"):
@@ -235,4 +227,4 @@ def test_a_flat_prop_is_never_turned_over_at_once():
         turned = np.linalg.norm(np.diff(own.at(beats).plane, axis=0), axis=-1).max()
         assert (turned > 1.0) == (most == np.inf)
         assert turned <= most
-    assert shape_of(fan, stretches(own, [0.0, 4.0]).columns("frame_rate")[0]) == fan.solids
+    assert shape_of(fan, frame_rates(own, [0.0, 4.0])) == fan.solids

@@ -3,7 +3,7 @@
 import numpy as np
 
 from sequencer.geometry.bodies import SIDES
-from sequencer.motion.performers.feasibility import _frame_rates, props_gap
+from sequencer.motion.performers.feasibility import frame_rates, props_gap
 from tests.nothing_kept import nothing_kept
 from tests.unit.checks.dance.solo import stage
 
@@ -20,7 +20,7 @@ def gaps(show):
     dancer = show.dancers[0]
     left, right = ((dancer.trajectories[side], dancer.props[side]) for side in SIDES)
     edges = [right[0].spans[0].start, *(span.end for span in right[0].spans)]
-    proven = np.all(np.isfinite(_frame_rates(right[0], edges)))
+    proven = np.all(np.isfinite(frame_rates(right[0], edges)))
     return proven, props_gap(left, right, edges)
 
 

@@ -4,7 +4,6 @@ The searches themselves are held by brute force elsewhere; here a term that is m
 wrong piece, shows to the last digit.
 """
 
-from dataclasses import replace
 from itertools import product
 
 import numpy as np
@@ -18,17 +17,16 @@ from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers import feasibility
 from sequencer.motion.performers.feasibility import (
-    Least,
-    Stretches,
-    body_gap,
-    props_gap,
-    pull_left,
-    reach_left,
+    body_quantity,
+    props_quantity,
+    pull_quantity,
+    reach_quantity,
     shape_of,
     speeds_of,
-    stretches,
 )
+from sequencer.motion.performers.stretches import Stretches, stretches
 from sequencer.motion.props.prop import Prop, PropPoint, Solid
+from tests.unit.motion.performers.drawn import Drawn
 
 BODY = Body(stature=1.7)
 POI = Prop(length=0.5, mass=0.2, wick_radius=0.04)
@@ -41,57 +39,9 @@ BENT = Carriage(
 )
 
 
-class Drawn:
-    """Drawn waves about a place; its bounds are just numbers, one set for each piece."""
-
-    def __init__(self, seed, cuts=(0.0, 1.7, 3.25, 6.0), about=(0.3, 0.4, 1.3)):
-        draw = np.random.default_rng(seed)
-        self.about, self.waves, self.cuts = about, draw.uniform(-1, 1, (3, 2, 3)), cuts
-        names = (
-            "hand_speed", "hand_acceleration", "turn_rate", "turn_acceleration", "hand_reach",
-            "hand_jerk", "turn_jerk", "frame_rate", "frame_acceleration",
-        )  # fmt: skip
-        self.bounds = [
-            Bounds(**dict(zip(names, row, strict=True)))
-            for row in draw.uniform(0.5, 2.0, (len(cuts) - 1, 9)).tolist()
-        ]
-
-    def at(self, beats):
-        t = np.asarray(beats, float)[..., None]
-        hand, rate, push = (
-            self.about * (k == 0) + 0.3 * 2**k * self.waves[0, 0] * np.sin(2 * t + k * np.pi / 2)
-            for k in np.array([[0], [1], [2]])
-        )
-        tether = self.waves[1, 0] + self.waves[1, 1] * np.sin(2 * t + self.waves[0, 1])
-        tether /= np.linalg.norm(tether, axis=-1, keepdims=True)
-        plane = np.cross(tether, self.waves[2, 0])
-        plane /= np.linalg.norm(plane, axis=-1, keepdims=True)
-        spin = self.waves[2, 1] * np.cos(3 * t)
-        return Motion(
-            hand=hand, hand_rate=rate, hand_acceleration=push, tether=tether, tether_rate=spin,
-            tether_acceleration=0 * hand, plane=plane,
-        )  # fmt: skip
-
-    def pieces(self, start, end):
-        spans = zip(self.cuts, self.cuts[1:], self.bounds, strict=False)
-        return tuple(
-            (max(a, start), min(b, end), own) for a, b, own in spans if b > start and a < end
-        )
-
-    def bound(self, beat, name):
-        """A bound of the piece that a beat lies in."""
-        k = sum(cut <= beat for cut in self.cuts) - 1
-        return getattr(self.bounds[k], name)
-
-
-@pytest.fixture
-def asked(monkeypatch):
-    """What `_least` is given, instead of a search."""
-    given = []
-    monkeypatch.setattr(feasibility, "_least", lambda *each: given.append(each) or [])
-    for name in ("_body_gaps", "_props_gaps"):  # nothing is kept of an invented search
-        monkeypatch.setattr(feasibility, name, getattr(feasibility, name).__wrapped__)
-    return given
+def cut_for(quantity, trajectories, *intervals):
+    """Trajectories as they are cut for a quantity."""
+    return stretches(trajectories, intervals, whole_beats=quantity.whole_beats, at=quantity.places)
 
 
 def apart(a, b, c, d):
@@ -121,58 +71,31 @@ def bodies(prop, state):
     ]
 
 
-def test_stretches_are_cut_where_they_should_by_hand():
-    own = Drawn(1)
-    cut = stretches(own, [0.5, 2.5, 4.0], at=[3.0, 1.0, 1.0, 0.5, 9.0, 2.5, -1.0])
-    assert_array_equal(cut.start, [0.5, 1.0, 1.7, 2.5, 3.0, 3.25])
-    assert_array_equal(cut.end, [1.0, 1.7, 2.5, 3.0, 3.25, 4.0])
-    assert cut.group.tolist() == [0, 0, 0, 1, 1, 1]
-    assert cut.bounds == tuple(own.bounds[k] for k in (0, 0, 1, 1, 1, 2))
-    assert_array_equal(cut.edges, [0.5, 2.5, 4.0])
-    speed, jerk = cut.columns("hand_speed", "hand_jerk")
-    assert speed.tolist() == [b.hand_speed for b in cut.bounds]
-    assert jerk.tolist() == [b.hand_jerk for b in cut.bounds]
-    beats = stretches(own, [0.5, 3.0], whole_beats=True, at=[1.0, 2.6])
-    assert_array_equal(beats.start, [0.5, 1.0, 1.7, 2.0, 2.6])
-    assert_array_equal(beats.end, [1.0, 1.7, 2.0, 2.6, 3.0])
-    assert_array_equal(stretches(own, [0.5, 3.0]).start, [0.5, 1.7])
-    whole = stretches(own, [1.0, 1.5], whole_beats=True)
-    assert_array_equal(whole.start, [1.0])
-
-
-def test_slivers_are_left_out():
-    """Narrower than 1e-12 beats is rounding; twice that is a part."""
-    own = Drawn(1)
-    cut = stretches(own, [0.0, 4.0], at=[1.0, 1.0 + 0.5e-12])
-    assert_allclose(cut.start, [0.0, 1.0, 1.7, 3.25], atol=1e-12)
-    wider = stretches(own, [0.0, 4.0], at=[1.0, 1.0 + 2e-12])
-    assert len(wider.start) == 5
-
-
 @pytest.mark.parametrize("side", ["left", "right"])
 @pytest.mark.parametrize("carriage", [None, BENT], ids=["upright", "bent"])
-def test_reach_is_given_its_value_and_slope(asked, side, carriage):
+def test_reach_has_its_value_and_slope(side, carriage):
     """Arm − distance from the shoulder's box; |h'| + |s'| + 8 cm times the trunk's rate of turn."""
     own = Drawn(2, about=(0.5, 0.5, 1.3))
-    assert reach_left.__wrapped__(own, [0.25, 5.0], side=side, body=BODY, carriage=carriage) == []
-    ((cut, value, slope, error, enough),) = asked
     body = carriage or Carriage(body=BODY)
+    quantity = reach_quantity(side=side, body=BODY, carriage=body)
+    cut = cut_for(quantity, [own], (0.25, 5.0))
     cuts = {0.25, 1.7, 3.25, 5.0} | ({0.5, 1.5, 2.5, 4.0} if carriage else set())
     extra = {edge for edge in body.edges.tolist() if 0.25 < edge < 5.0}
     assert cut.start.tolist() == sorted(cuts | extra)[:-1]
     sway = body.shoulder_bounds(cut.start, cut.end)[0]
     turning = body.speeds(cut.start, cut.end)[0]
     hand = [own.bound(beat, "hand_speed") for beat in cut.start]
-    assert_allclose(slope, hand + sway + 0.08 * turning, rtol=1e-12)
+    assert_allclose(quantity.slope(cut), hand + sway + 0.08 * turning, rtol=1e-12)
     beats = np.linspace(0.3, 4.9, 11)
-    found, labels = value(beats)
+    found, labels = quantity.value(beats, own.at(beats))
     beyond = body.beyond(beats, own.at(beats).hand, side)
     assert_allclose(found, BODY.arm_length - beyond, rtol=1e-12)
     assert labels.tolist() == [0] * 11
-    assert (error, enough) == (0.002, 0.0)
+    assert (quantity.error, quantity.enough) == (0.002, 0.0)
+    assert quantity.needed == (1, 0, False)
 
 
-def test_pull_is_given_its_value_and_slope(asked):
+def test_pull_has_its_value_and_slope():
     """λ²·A − g·d_z with A = r|d'|² − d·h''; slope λ²(2r|d'||d''| + |d'||h''| + |h'''|) + g|d'|."""
     own = Drawn(3)
     tempo = np.array([1.5, 0.7, 2.2, 1.1, 3.0, 0.4])  # for each whole beat
@@ -180,8 +103,9 @@ def test_pull_is_given_its_value_and_slope(asked):
     def rates(beats):
         return tempo[np.floor(beats).astype(int)]
 
-    assert pull_left.__wrapped__(own, [0.5, 5.5], prop=STAFF, beats_per_second=rates) == []
-    ((cut, value, slope, error, enough),) = asked
+    quantity = pull_quantity(length=STAFF.length, tempos=(rates,))
+    cut = cut_for(quantity, [own], (0.5, 5.5))
+    slope = quantity.slope(cut)
     assert cut.start.tolist() == [0.5, 1, 1.7, 2, 3, 3.25, 4, 5]
     for k, beat in enumerate(cut.start):
         h2, h3, d1, d2 = (
@@ -192,7 +116,7 @@ def test_pull_is_given_its_value_and_slope(asked):
         expected = rate**2 * (2 * 0.6 * d1 * d2 + d1 * h2 + h3) + 9.81 * d1
         assert slope[k] == pytest.approx(expected, rel=1e-12)
     beats = np.array([0.6, 1.3, 2.9, 4.2])
-    found, labels = value(beats)
+    found, labels = quantity.value(beats, own.at(beats))
     for k, beat in enumerate(beats):
         state = own.at(beat)
         outward = (
@@ -201,17 +125,42 @@ def test_pull_is_given_its_value_and_slope(asked):
         expected = tempo[int(beat)] ** 2 * outward - 9.81 * state.tether[2]
         assert found[k] == pytest.approx(expected, rel=1e-12)
     assert labels.tolist() == [0] * 4
-    assert (error, enough) == (0.05, 0.0)
+    assert (quantity.error, quantity.enough) == (0.05, 0.0)
+    assert quantity.needed == (3, 2, False)
+
+
+def test_pull_at_the_slowest_and_the_fastest_of_some_beats():
+    """Tempos widened to sixteenths of a beat a second; the value is the smaller of both, the slope of the faster."""
+    own = Drawn(3)
+    tempo = np.array([1.5, 1.27, 1.6, 1.1, 3.0, 0.4])
+    anyone = pull_quantity(length=0.6, tempos=(lambda t: tempo[np.floor(t).astype(int)],))
+    assert anyone.steady(0.5, 2.5) == (1.25, 1.625)
+    assert anyone.steady(1.0, 2.0) == (1.25, 1.3125)
+    lasting = anyone.always((1.25, 1.625), 0.3)
+    slow, fast = (
+        pull_quantity(length=0.6, tempos=(lambda t, each=each: np.full(t.shape, each),))
+        for each in (1.25, 1.625)
+    )
+    beats = np.linspace(0.1, 5.9, 40)
+    state = own.at(beats)
+    values = [each.value(beats, state)[0] for each in (slow, fast)]
+    assert np.any(values[0] < values[1])
+    assert np.any(values[0] > values[1])
+    assert_allclose(lasting.value(beats, state)[0], np.minimum(*values), rtol=1e-12)
+    cut = cut_for(lasting, [own], (0.5, 5.5))
+    assert_allclose(lasting.slope(cut), fast.slope(cut), rtol=1e-12)
+    assert (lasting.enough, lasting.error, lasting.needed) == (0.3, 0.05, anyone.needed)
 
 
 @pytest.mark.parametrize("carriage", [None, BENT], ids=["upright", "bent"])
 @pytest.mark.parametrize("prop", [STAFF, FAN], ids=lambda prop: prop.kind)
-def test_own_body_is_given_its_value_and_slope(asked, prop, carriage):
+def test_own_body_has_its_value_and_slope(prop, carriage):
     """The least of all solids against all capsules, segment by segment; slopes of prop and body add up."""
     own = Drawn(4, about=(0.15, 0.1, 1.2))
-    assert body_gap(own, [0.25, 5.0], prop=prop, body=BODY, carriage=carriage, near=0.1) == []
-    ((cut, value, slope, error, enough),) = asked
     body = carriage or Carriage(body=BODY)
+    quantity = body_quantity(shape=prop.solids, body=BODY, carriage=body, enough=0.1)
+    cut = cut_for(quantity, [own], (0.25, 5.0))
+    slope = quantity.slope(cut)
     sway = body.capsule_speeds(cut.start, cut.end).max(axis=0)
     for k, beat in enumerate(cut.start):
         h, d, w = (own.bound(beat, name) for name in ("hand_speed", "turn_rate", "frame_rate"))
@@ -219,7 +168,7 @@ def test_own_body_is_given_its_value_and_slope(asked, prop, carriage):
         assert slope[k] == pytest.approx(moving + sway[k], rel=1e-12)
     assert (carriage is None) == (len(cut.start) == 3)
     beats = np.linspace(0.3, 4.9, 9)
-    found, labels = value(beats)
+    found, labels = quantity.value(beats, own.at(beats))
     lows, highs = body.capsule_ends(beats)
     for k, beat in enumerate(beats):
         gaps = [
@@ -232,33 +181,30 @@ def test_own_body_is_given_its_value_and_slope(asked, prop, carriage):
         assert found[k] == pytest.approx(min(gaps), abs=1e-9)
         assert gaps[labels[k]] == pytest.approx(min(gaps), abs=1e-9)
     assert len(set(labels.tolist())) > 1
-    assert (error, enough) == (0.005, 0.1)
-
-
-def test_own_body_is_near_at_nothing_unless_said(asked):
-    body_gap(Drawn(4), [0.25, 5.0], prop=POI, body=BODY)
-    assert asked[0][4] == 0.0
+    assert (quantity.error, quantity.enough) == (0.005, 0.1)
+    assert quantity.needed == (1, 1, prop is FAN)
 
 
 @pytest.mark.parametrize(("left", "right"), [(POI, STAFF), (STAFF, FAN)], ids=["axes", "fan"])
-def test_both_props_are_given_their_value_and_slope(asked, left, right):
+def test_both_props_have_their_value_and_slope(left, right):
     """Cut where either changes, slopes of both added; gaps by segments where the balls about both are near."""
     one, two = Drawn(5), Drawn(6, cuts=(0.0, 1.7 + 5e-13, 2.0, 4.5, 6.0))
-    assert props_gap((one, left), (two, right), [0.25, 3.0, 5.0]) == []
-    ((cut, value, slope, error, enough),) = asked
+    quantity = props_quantity(shapes=(left.solids, right.solids))
+    cut = cut_for(quantity, [one, two], (0.25, 3.0), (3.0, 5.0))
+    slope = quantity.slope(cut)
     assert_allclose(cut.start, [0.25, 1.7, 2.0, 3.0, 3.25, 4.5], atol=1e-11)
     assert_allclose(cut.end, [1.7, 2.0, 3.0, 3.25, 4.5, 5.0], atol=1e-11)
     assert cut.group.tolist() == [0, 0, 0, 1, 1, 1]
-    assert_array_equal(cut.edges, [0.25, 3.0, 5.0])
     for k, beat in enumerate((cut.start + cut.end) / 2):
         expected = 0.0
         for own, prop in ((one, left), (two, right)):
             h, d, w = (own.bound(beat, name) for name in ("hand_speed", "turn_rate", "frame_rate"))
             expected += h + (0.4 * w if prop is FAN else max(prop.length, prop.behind) * d)
         assert slope[k] == pytest.approx(expected, rel=1e-12)
-    assert (error, enough) == (0.005, 0.0)
+    assert (quantity.error, quantity.enough) == (0.005, 0.0)
+    assert quantity.needed == (1, 1, right is FAN)
     beats = np.linspace(0.3, 4.9, 15)
-    found, labels = value(beats)
+    found, labels = quantity.value(beats, one.at(beats), two.at(beats))
     near = 0
     for k, beat in enumerate(beats):
         first, second = (bodies(prop, own.at(beat)) for own, prop in ((one, left), (two, right)))
@@ -276,37 +222,30 @@ def test_both_props_are_given_their_value_and_slope(asked, left, right):
     assert near >= 3
 
 
-def test_props_far_apart_are_told_by_their_balls(asked):
+def test_props_far_apart_are_told_by_their_balls():
     """Balls about the whole props, by hand: a poi's about 0.265 with 0.275, for a rope 10 mm and a head of 40 mm."""
     poi = Prop(length=0.5, mass=0.2, wick_radius=0.04)
-    states = Still((0.0, 0.0, 1.0)), Still((2.0, 0.0, 1.0))
-    props_gap((states[0], poi), (states[1], poi), [0.0, 1.0])
-    found, labels = asked[0][1](np.array([0.5]))
-    assert found[0] == pytest.approx(2.0 - 2 * 0.275)
-    assert labels.tolist() == [0]
-    # beside each other at 56 cm: their balls are 1 cm apart, from which on the heads themselves are looked at
-    for off, gap in ((0.5601, 0.0101), (0.5599, 0.5599 - 0.08)):
-        asked.clear()
-        props_gap((Still((0, 0, 1)), poi), (Still((off, 0, 1)), poi), [0.0, 1.0])
-        assert asked[0][1](np.array([0.5]))[0][0] == pytest.approx(gap)
+    quantity = props_quantity(shapes=(poi.solids, poi.solids))
+    # beside each other at 56 cm their balls are 1 cm apart, from which on the heads themselves are looked at
+    for off, gap in ((2.0, 2.0 - 2 * 0.275), (0.5601, 0.0101), (0.5599, 0.5599 - 0.08)):
+        found, labels = quantity.value(np.array([0.5]), held((0, 0, 1)), held((off, 0, 1)))
+        assert found[0] == pytest.approx(gap)
+        assert labels.tolist() == [3 if off == 0.5599 else 0]
+    # where 1.5 cm are enough, from 2.5 cm on
+    more = quantity.always((), 0.015)
+    for off, gap in ((0.5751, 0.0251), (0.5749, 0.5749 - 0.08)):
+        found, _ = more.value(np.array([0.5]), held((0, 0, 1)), held((off, 0, 1)))
+        assert found[0] == pytest.approx(gap)
 
 
-class Still:
-    """A hand that rests, its tether along y."""
-
-    def __init__(self, place):
-        self.place = np.array(place, float)
-
-    def at(self, beats):
-        rows = np.zeros((*np.shape(beats), 3))
-        return Motion(
-            hand=rows + self.place, hand_rate=rows, hand_acceleration=rows,
-            tether=rows + np.array([0.0, 1.0, 0.0]), tether_rate=rows, tether_acceleration=rows,
-            plane=rows + np.array([1.0, 0.0, 0.0]),
-        )  # fmt: skip
-
-    def pieces(self, start, end):
-        return ((start, end, replace(Drawn(1).bounds[0], hand_speed=0.0)),)
+def held(place):
+    """One instant of a hand, its tether along y."""
+    rows = np.zeros((1, 3))
+    return Motion(
+        hand=rows + np.array(place, float), hand_rate=rows, hand_acceleration=rows,
+        tether=rows + np.array([0.0, 1.0, 0.0]), tether_rate=rows, tether_acceleration=rows,
+        plane=rows + np.array([1.0, 0.0, 0.0]),
+    )  # fmt: skip
 
 
 def test_balls_about_whole_shapes_by_hand():
@@ -329,9 +268,25 @@ def cut_of(**bounds):
     own = tuple(Bounds(**{**zero, "hand_reach": 0.0, **each}) for each in bounds["each"])
     n = len(own)
     return Stretches(
-        edges=np.arange(n + 1.0), group=np.arange(n), start=np.arange(n) * 1.0,
-        end=np.arange(n) + 1.0, bounds=own,
-    )  # fmt: skip
+        group=np.arange(n), start=np.arange(n) * 1.0, end=np.arange(n) + 1.0, bounds=(own,)
+    )
+
+
+def test_circumstances_that_last():
+    """A posture that is held, and how near is near; between two postures there are none."""
+    for quantity in (
+        reach_quantity(side="left", body=BODY, carriage=BENT),
+        body_quantity(shape=POI.solids, body=BODY, carriage=BENT),
+    ):
+        assert quantity.steady(0.5, 1.5) == BENT.held[0].posture
+        assert quantity.steady(1.4, 1.6) is None
+        lasting = quantity.always(BENT.held[0].posture, 0.7)
+        assert (lasting.enough, lasting.error) == (0.7, quantity.error)
+        state = Drawn(4, about=(0.15, 0.1, 1.2)).at(np.array([0.7, 1.2, 9.0]))
+        found, labels = lasting.value(np.array([-3.0, 7.0, 99.0]), state)
+        expected, known = quantity.value(np.full(3, 1.0), state)
+        assert_array_equal(found, expected)
+        assert_array_equal(labels, known)
 
 
 def test_speeds_by_hand():
@@ -384,48 +339,3 @@ def test_the_nearest_bodies_of_both_by_hand():
     # heads of 5 and 4 cm: 1 − 0.09; the poi's head at 0.6 by the staff's front head, at −0.8 by its rear one
     assert_allclose(found, [0.91, 0.91, np.hypot(1.0, 0.3) - 0.06], atol=1e-12)
     assert label.tolist() == [3 * 1 + 1, 3 * 1 + 2, 3 * 0 + 1]
-
-
-def least(value, slope, *, edges=(0.0, 1.0), error=0.01, enough=0.0):
-    edges = np.array(edges)
-    n = len(edges) - 1
-    cut = Stretches(edges=edges, group=np.arange(n), start=edges[:-1], end=edges[1:], bounds=())
-    return feasibility._least(cut, value, np.full(n, slope), error, enough)
-
-
-def test_the_least_of_each_stretch():
-    """|t − ⅓| − ½ on the first of two stretches, and a line that stays above enough on the second."""
-
-    def value(t):
-        tent = np.abs(t - 1 / 3) - 0.5
-        return np.where(t < 1, tent, 0.2 * t), np.where(t < 1, 7, 8)
-
-    first, second = least(value, 1.0, edges=(0.0, 1.0, 2.0))
-    assert -0.5 <= first.value <= -0.49
-    assert first.beat == pytest.approx(1 / 3, abs=0.01)
-    assert first.label == 7
-    assert second.value == pytest.approx(0.01)
-    assert (np.isnan(second.beat), second.label) == (True, -1)
-    assert isinstance(first, Least)
-
-
-@pytest.mark.parametrize(
-    ("enough", "told"), [(0.0, False), (0.3, True), (0.21, True), (0.18, False)]
-)
-def test_what_stays_above_enough_is_not_looked_up(enough, told):
-    """A constant 0.2 with a tolerance of 0.01: known where enough and tolerance are above it."""
-    (found,) = least(
-        lambda t: (np.full(t.shape, 0.2), np.zeros(t.shape, np.int64)), 0.0, enough=enough
-    )
-    assert (found.label == 0) == told
-    assert found.value == pytest.approx(0.2 if told else enough + 0.01)
-
-
-def test_a_dip_is_found_by_its_slope():
-    """A dip of 1e-3 beats' width at a place that no halving meets at first: slope 400 finds it."""
-
-    def value(t):
-        return np.minimum(400.0 * np.abs(t - np.sqrt(0.2)) - 0.2, 0.5), np.zeros(t.shape, np.int64)
-
-    (found,) = least(value, 400.0)
-    assert -0.2 <= found.value <= -0.19

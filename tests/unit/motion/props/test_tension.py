@@ -1,6 +1,6 @@
 """Lowest tempi, margins and flights against formulas worked out by hand and dense samples."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import pytest
@@ -16,6 +16,7 @@ from sequencer.motion.props.tension import (
     hand_work,
     leaves,
     lowest_tempo,
+    most_hand_work,
     pull,
 )
 
@@ -306,3 +307,93 @@ def test_a_tether_that_leans_out_of_the_push_between_two_looks_is_not_missed():
     angle = law._angle(0.75 + np.linspace(-1, 1, 400_001) * 1e-3)[0]
     low = 60 * np.sqrt(np.max(GRAVITY * np.sin(angle) / (law.push * np.cos(angle))))
     assert lowest_tempo(law, length=length).lowest == pytest.approx(low, rel=1e-4)
+
+
+@pytest.mark.parametrize(
+    "law",
+    [
+        Known(),
+        Known(spin=4 * np.pi, sway=0.3),
+        Known(sway=0.4, up=0.15, g=4 * np.pi),
+        Known(spin=np.pi, up=0.1, g=2 * np.pi, lead=0.7, period=2.0),
+        Known(spin=6 * np.pi, up=0.05, g=6 * np.pi),
+    ],
+)
+@pytest.mark.parametrize("tempo", [60.0, 110.0, 180.0])
+def test_most_hand_work_is_never_less_than_it_is(law, tempo):
+    """Against 20 000 samples of the definition; near it where the tether pulls hard, at most two tethers' lengths."""
+    beats = np.linspace(0.0, law.period, 20_001)
+    motion = law.at(beats)
+    felt = motion.head_acceleration(LENGTH) * (tempo / 60) ** 2 + np.array([0.0, 0.0, 9.81])
+    away = motion.tether + felt / np.linalg.norm(felt, axis=-1, keepdims=True)
+    off = LENGTH * np.linalg.norm(away, axis=-1).max()
+    found = most_hand_work(Bent(law), length=LENGTH, tempo=tempo)
+    work = hand_work(law, length=LENGTH, mass=0.2, tempo=tempo)
+    assert max(off, work.largest) <= found <= 2 * LENGTH
+    if np.linalg.norm(felt, axis=-1).min() > 30.0:
+        assert found <= off + 0.05
+
+
+class Bent:
+    """A known law with a bound on its tether's third derivative: a³ + 3ab + c, with those of its angle."""
+
+    def __init__(self, law):
+        self.law, self.period, self.at = law, law.period, law.at
+
+    def bounds(self):
+        a, b, c = self.law.spin, 0.0, 0.0
+        a += self.law.sway * self.law.f
+        b += self.law.sway * self.law.f**2
+        c += self.law.sway * self.law.f**3
+        return replace(self.law.bounds(), turn_jerk=a**3 + 3 * a * b + c)
+
+
+@pytest.mark.parametrize("jerk", [0.0, 40.0])
+def test_most_hand_work_by_hand(jerk):
+    """A steady level spin at ω: the force points inwards and up, by arctan(g/ω²r) off the tether, at every instant.
+
+    Its direction turns at ω as the tether does, no faster than the bound of ω³r/√(ω⁴r² + g²) less what may be lost.
+    """
+    omega, rate = 2 * np.pi, 2.0
+    law = Level(jerk)
+    found = most_hand_work(law, length=LENGTH, tempo=60 * rate)
+    pull, half = (omega * rate) ** 2 * LENGTH, 1 / 512
+    size, slope = np.hypot(pull, 9.81), pull * omega + jerk * rate**2
+    off = 2 * LENGTH * np.sin(np.arctan(9.81 / pull) / 2)
+    assert found == pytest.approx(
+        off + LENGTH * half * (omega + slope / (size - slope * half)), rel=1e-9
+    )
+
+
+class Level:
+    """One level turn a beat about a still hand, of which no more is proven than a bound on its third derivative."""
+
+    period = 1.0
+
+    def __init__(self, jerk):
+        self.jerk = jerk
+
+    def at(self, beats):
+        a = 2 * np.pi * np.asarray(beats, float)[..., None]
+        zero = np.zeros_like(a)
+        tether = np.concatenate([np.cos(a), np.sin(a), zero], axis=-1)
+        aside = np.concatenate([-np.sin(a), np.cos(a), zero], axis=-1)
+        still = np.zeros_like(tether)
+        return Motion(
+            hand=still, hand_rate=still, hand_acceleration=still, tether=tether,
+            tether_rate=2 * np.pi * aside, tether_acceleration=-((2 * np.pi) ** 2) * tether, plane=still,
+        )  # fmt: skip
+
+    def bounds(self):
+        turn = 2 * np.pi
+        return Bounds(
+            hand_speed=0.0, hand_acceleration=0.0, turn_rate=turn, turn_acceleration=turn**2,
+            hand_reach=0.0, hand_jerk=self.jerk, turn_jerk=turn**3,
+        )  # fmt: skip
+
+
+def test_most_hand_work_of_what_never_repeats_is_refused():
+    with pytest.raises(ValueError, match="has none"):
+        most_hand_work(Known(period=np.inf), length=LENGTH, tempo=100.0)
+    with pytest.raises(ValueError, match="tempo must be positive"):
+        most_hand_work(Known(), length=LENGTH, tempo=0.0)
