@@ -1,18 +1,27 @@
 """Common time grid for a whole cast, with every dancer's proven bounds on each cell.
 
 A cell never straddles the moment a head is lit or put out or a hand deviation changes, so no radius jumps
-within a cell.
+within a cell. Nor does it straddle the edge of a slice: what is found in the cells of a slice depends on nothing
+outside it, and is kept for the next search.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from itertools import pairwise
 
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.kept import recent
+from sequencer.motion.clearance.slices import SliceKeys, slice_edges, slice_keys
 from sequencer.motion.performers.body_parts import N_FRONT, N_POINTS
-from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.dancer import Dancer, Pieces
 from sequencer.motion.performers.ensemble import Ensemble
+from sequencer.motion.performers.walks import WalkPath
+
+_MOST_PIECES = 256  # dancers whose bounds are kept: a few hundred kilobytes each
+_MOST_FLOORS = 512
+_MOST_GRIDS = 2  # of one check: distances between performers, and to what stands still
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -31,6 +40,10 @@ class Cells:
     lit: Bools  # (n, c)
     place: Floats  # (n, c, 2) [m, stage frame] at the middle
     place_uncertainty: Floats  # (n, c) [m] largest distance of the position from there
+    cuts: Ints  # (s + 1,) first cell of each slice, and c
+    keys: tuple[SliceKeys, ...]  # (n,) content of each dancer in each slice
+    # (s,) edges of the cells of each slice, and the number of points: what results depend on beside the dancers
+    within: tuple[tuple[bytes, int], ...]
 
     @property
     def points(self) -> int:
@@ -56,12 +69,28 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
     ValueError
         If `end` is not after `start`, or a bound is not finite: then nothing can be proven.
     """
-    pieces = [dancer.pieces(start, end) for dancer in dancers]
+    if not end > start:
+        raise ValueError(f"end must come after start, got {start} and {end}")
+    slices = slice_edges(start, end)
+    keys = tuple(slice_keys(dancer, slices) for dancer in dancers)
+    if any(None in own for own in keys):
+        return _cells(dancers, slices, keys)
+    return recent(
+        "grid", (keys, start, end), lambda: _cells(dancers, slices, keys), most=_MOST_GRIDS
+    )
+
+
+def _cells(dancers: Sequence[Dancer], slices: Floats, keys: tuple[SliceKeys, ...]) -> Cells:
+    start, end = float(slices[0]), float(slices[-1])
+    # Floors that are the same share their tables.
+    dancers = [replace(dancer, floor=_floor(dancer)) for dancer in dancers]
+    pieces = [_pieces(*each, start, end) for each in zip(dancers, keys, strict=True)]
     quarters = [np.round(4 * own.edges) / 4 for own in pieces]
     changes = [dancer.changes for dancer in dancers]
     beats = np.arange(np.ceil(start), np.floor(end) + 1)
     edges = np.unique(np.concatenate([[start, end], beats, *quarters, *changes]))
     edges = edges[(edges >= start) & (edges <= end)]
+    cuts = np.searchsorted(edges, slices)
     n, c = len(dancers), len(edges) - 1
     middle = 0.5 * (edges[:-1] + edges[1:])
     points = N_POINTS if any(dancer.two_ended for dancer in dancers) else N_FRONT
@@ -101,4 +130,21 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
         lit=lit,
         place=place,
         place_uncertainty=stray,
+        cuts=cuts,
+        keys=keys,
+        within=tuple(
+            (edges[a : b + 1].tobytes(), points) for a, b in pairwise(cuts.tolist())
+        ),
+    )
+
+
+def _floor(dancer: Dancer) -> WalkPath:
+    return recent("floor", dancer.floor, lambda: dancer.floor, most=_MOST_FLOORS)
+
+
+def _pieces(dancer: Dancer, keys: SliceKeys, start: float, end: float) -> Pieces:
+    if None in keys:
+        return dancer.pieces(start, end)
+    return recent(
+        "pieces", (keys, start, end), lambda: dancer.pieces(start, end), most=_MOST_PIECES
     )

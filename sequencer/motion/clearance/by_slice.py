@@ -1,0 +1,175 @@
+"""Searches by slice of time: what is found in a slice is kept, and only slices that changed are searched.
+
+A slice is searched on its own, so what is found there is the same whatever else is searched, and whatever was
+kept. The smallest value of a whole show is that of its slices, and spans that touch at the edge of a slice are one.
+"""
+
+from collections.abc import Callable, Hashable, Iterator
+from dataclasses import dataclass
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Bools, Floats, Ints
+from sequencer.geometry.certified import CertifiedMinima, Spans, joined_spans
+from sequencer.kept import recent_each
+from sequencer.motion.clearance.grid import Cells
+
+_CELLS = 4096  # searched together, to limit memory
+_STEP = 0.05  # [m] to which a known value is rounded up
+_MOST_KEPT = 300_000  # results of slices: those of 200 performers, three times over
+
+SliceKey = Callable[[int, int], Hashable | None]
+SliceSearch = Callable[[Ints, Ints, Ints, Floats, Floats], CertifiedMinima]
+
+
+class _InSlice(NamedTuple):
+    """What was found in one slice."""
+
+    value: float  # inf if nothing was found below what was known
+    at: float  # [beats]
+    label: int  # −1 if nothing was found
+    spans: tuple[tuple[float, float], ...]  # [beats]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class RowMinima:
+    """What was found in all slices of n rows of cells."""
+
+    value: Floats  # (n,) inf if nothing was found
+    at: Floats  # (n,) [beats]
+    label: Ints  # (n,) −1 if nothing was found
+    spans: Spans  # group is the row
+    evaluations: int  # number of intervals examined; none for what was kept
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class SlicedSearch:
+    """Rows of cells, such as pairs of performers, and how they are searched.
+
+    Attributes
+    ----------
+    key
+        `key(row, slice)` returns a content key of all that a result depends on in a slice, beside the numbers given
+        here; None to keep nothing.
+    search
+        `search(row, cell, group, required, best)` searches cells of rows, and returns what it finds of each group.
+        What it finds of a group must not depend on the others.
+    """
+
+    grid: Cells
+    gap: Floats  # (n, c) [m] lower bound of the distance in each cell; inf if it is not to be searched
+    required: Floats  # (n,) [m] spans below it are sought
+    tolerance: float  # [m] largest error of a distance
+    key: SliceKey
+    search: SliceSearch
+    minima: bool = True  # false if distances above the requirement do not matter
+
+    def found(self) -> RowMinima:
+        """Smallest distance of each row, and the spans below its requirement."""
+        near = self.gap < self.required[:, None]
+        first = self._by_slice(near, np.full(len(near), np.inf) if self.minima else self.required)
+        if not self.minima:
+            return first
+        # Cells beyond the requirement that may hold less. What is known is rounded up, so that a slice is not
+        # searched again because the smallest distance elsewhere changed a little.
+        least = np.where(np.isfinite(first.value), first.value, -np.inf)[:, None] - self.tolerance
+        known = np.ceil(first.value / _STEP) * _STEP
+        beyond = ~near & (self.gap < np.where(np.isfinite(known), known, -np.inf)[:, None])
+        cuts = self.grid.cuts
+        some = np.logical_or.reduceat(beyond & (self.gap < least), cuts[:-1], axis=1)
+        beyond &= np.repeat(some, np.diff(cuts), axis=1)
+        return _smaller(first, self._by_slice(beyond, known, spans=False))
+
+    def _by_slice(self, want: Bools, known: Floats, *, spans: bool = True) -> RowMinima:
+        """Search the cells that are wanted, from a known value of each row; of equal values the earliest."""
+        some = np.logical_or.reduceat(want, self.grid.cuts[:-1], axis=1)
+        # By time, so that a state is computed once for all rows that need it.
+        at, row = np.nonzero(some.T)
+        required = self.required if spans else np.full(len(want), -np.inf)
+        evaluations = 0
+
+        def work(missing: list[int]) -> list[_InSlice]:
+            nonlocal evaluations
+            out: list[_InSlice] = []
+            for part in self._parts(want, row[missing], at[missing]):
+                cells = [self._cells(want, row[k], at[k]) for k in (missing[i] for i in part)]
+                who = row[[missing[i] for i in part]]
+                group = np.repeat(np.arange(len(part)), [len(own) for own in cells])
+                cell = np.concatenate(cells)
+                order = np.lexsort((group, cell))
+                cell, group = cell[order], group[order]
+                found = self.search(who[group], cell, group, required[who], known[who])
+                evaluations += found.evaluations
+                out += _apart(found, len(part))
+            return out
+
+        keys = [
+            self._key(k, s, float(required[k]), float(known[k]))
+            for k, s in zip(row.tolist(), at.tolist(), strict=True)
+        ]
+        found = recent_each("slices", keys, work, most=_MOST_KEPT)
+        return _joined(len(want), row.tolist(), found, evaluations)
+
+    def _key(self, row: int, at: int, required: float, known: float) -> Hashable | None:
+        own = self.key(row, at)
+        return None if own is None else (own, required, known, self.tolerance)
+
+    def _cells(self, want: Bools, row: int, at: int) -> Ints:
+        low, high = self.grid.cuts[at : at + 2]
+        return np.asarray(low + np.flatnonzero(want[row, low:high]))
+
+    def _parts(self, want: Bools, row: Ints, at: Ints) -> Iterator[list[int]]:
+        """Some results at a time, in order, with a limited number of cells; never a part of one."""
+        size = np.add.reduceat(want, self.grid.cuts[:-1], axis=1, dtype=np.int64)[row, at]
+        part: list[int] = []
+        total = 0
+        for i, own in enumerate(size.tolist()):
+            if part and total + own > _CELLS:
+                yield part
+                part, total = [], 0
+            part.append(i)
+            total += own
+        if part:
+            yield part
+
+
+def _apart(found: CertifiedMinima, groups: int) -> list[_InSlice]:
+    """What was found of each group."""
+    spans: list[list[tuple[float, float]]] = [[] for _ in range(groups)]
+    own = found.spans
+    for g, *span in zip(own.group.tolist(), own.start.tolist(), own.end.tolist(), strict=True):
+        spans[g].append((span[0], span[1]))
+    value = np.where(found.row >= 0, found.value, np.inf)
+    columns = (value.tolist(), found.at.tolist(), found.label.tolist(), map(tuple, spans))
+    return [_InSlice(*each) for each in zip(*columns, strict=True)]
+
+
+def _joined(n: int, row: list[int], found: list[_InSlice], evaluations: int) -> RowMinima:
+    """What was found in the slices of n rows, in order of time."""
+    value, at = np.full(n, np.inf), np.full(n, np.nan)
+    label = np.full(n, -1, dtype=np.int64)
+    for k, each in zip(row, found, strict=True):
+        if each.value < value[k]:
+            value[k], at[k], label[k] = each.value, each.at, each.label
+    spans = [(k, *span) for k, each in zip(row, found, strict=True) for span in each.spans]
+    group, start, end = np.array(spans).reshape(-1, 3).T
+    return RowMinima(
+        value=value,
+        at=at,
+        label=label,
+        spans=joined_spans([(group.astype(np.int64), start, end)]),
+        evaluations=evaluations,
+    )
+
+
+def _smaller(first: RowMinima, later: RowMinima) -> RowMinima:
+    """The smaller value of each row in two searches; of equal ones the first, and the spans of the first."""
+    better = later.value < first.value
+    return RowMinima(
+        value=np.where(better, later.value, first.value),
+        at=np.where(better, later.at, first.at),
+        label=np.where(better, later.label, first.label),
+        spans=first.spans,
+        evaluations=first.evaluations + later.evaluations,
+    )
