@@ -194,7 +194,7 @@ def recent_each(
     return [found[k] for k in range(len(keys))]
 
 
-def recent(kind: str, key: Hashable, work: Callable[[], T], *, most: int) -> T:
+def recent(kind: str, key: Hashable | None, work: Callable[[], T], *, most: int) -> T:
     """One result, kept in this process while it is among the most recent of its kind; see `recent_each`."""
     (found,) = recent_each(kind, [key], lambda _: [work()], most=most)
     return found

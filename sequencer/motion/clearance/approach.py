@@ -32,6 +32,7 @@ from sequencer.motion.performers.body_parts import PARTS
 from sequencer.motion.performers.dancer import Dancer
 
 _BATCH = 64  # pairs searched at a time
+_SCREENED = 2048  # pairs screened at a time, to limit memory
 _WINDOW = 16  # cells processed together when pairs are first screened
 
 
@@ -120,24 +121,22 @@ def approaches(
 
 def _reach_bounds(grid: Cells, first: Ints, second: Ints) -> tuple[Floats, Floats]:
     """Lower bound of every pair's distance from reach balls over windows of cells, and its time."""
-    bound: Floats = np.full(len(first), np.inf)
-    when: Floats = np.zeros(len(first))
-    for low in range(0, grid.reach.shape[1], _WINDOW):
-        window = slice(low, low + _WINDOW)
-        place = grid.place[:, window]
-        middle = 0.5 * (place.min(axis=1) + place.max(axis=1))
-        off = place - middle[:, None]
-        ball = np.max(
-            np.hypot(off[..., 0], off[..., 1])
-            + grid.place_uncertainty[:, window]
-            + grid.reach[:, window],
-            axis=1,
-        )
-        across = middle[first] - middle[second]
-        gap = np.hypot(across[:, 0], across[:, 1]) - ball[first] - ball[second]
-        closer = gap < bound
-        bound = np.where(closer, gap, bound)
-        when = np.where(closer, 0.5 * (grid.edges[low] + grid.end[window][-1]), when)
+    cuts = np.arange(0, grid.reach.shape[1], _WINDOW)
+    low, high = (each.reduceat(grid.place, cuts, axis=1) for each in (np.minimum, np.maximum))
+    middle = 0.5 * (low + high)  # (n, w, 2)
+    off = grid.place - np.repeat(middle, np.diff(cuts, append=grid.reach.shape[1]), axis=1)
+    ball = np.hypot(off[..., 0], off[..., 1]) + grid.place_uncertainty + grid.reach
+    ball = np.maximum.reduceat(ball, cuts, axis=1)
+    times = 0.5 * (grid.edges[cuts] + grid.edges[np.append(cuts[1:], grid.reach.shape[1])])
+    bound, when = np.empty(len(first)), np.empty(len(first))
+    for begin in range(0, len(first), _SCREENED):
+        some = slice(begin, begin + _SCREENED)
+        i, j = first[some], second[some]
+        across = middle[i] - middle[j]
+        gap = np.hypot(across[..., 0], across[..., 1]) - ball[i] - ball[j]
+        least = np.argmin(gap, axis=1)  # of equal ones the earliest
+        bound[some] = np.take_along_axis(gap, least[:, None], axis=1)[:, 0]
+        when[some] = times[least]
     return bound, when
 
 

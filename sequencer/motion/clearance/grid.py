@@ -6,7 +6,7 @@ outside it, and is kept for the next search.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -17,10 +17,8 @@ from sequencer.motion.clearance.slices import SliceKeys, slice_edges, slice_keys
 from sequencer.motion.performers.body_parts import N_FRONT, N_POINTS
 from sequencer.motion.performers.dancer import Dancer, Pieces
 from sequencer.motion.performers.ensemble import Ensemble
-from sequencer.motion.performers.walks import WalkPath
 
 _MOST_PIECES = 256  # dancers whose bounds are kept: a few hundred kilobytes each
-_MOST_FLOORS = 512
 _MOST_GRIDS = 2  # of one check: distances between performers, and to what stands still
 
 
@@ -82,8 +80,6 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
 
 def _cells(dancers: Sequence[Dancer], slices: Floats, keys: tuple[SliceKeys, ...]) -> Cells:
     start, end = float(slices[0]), float(slices[-1])
-    # Floors that are the same share their tables.
-    dancers = [replace(dancer, floor=_floor(dancer)) for dancer in dancers]
     pieces = [_pieces(*each, start, end) for each in zip(dancers, keys, strict=True)]
     quarters = [np.round(4 * own.edges) / 4 for own in pieces]
     changes = [dancer.changes for dancer in dancers]
@@ -136,10 +132,6 @@ def _cells(dancers: Sequence[Dancer], slices: Floats, keys: tuple[SliceKeys, ...
             (edges[a : b + 1].tobytes(), points) for a, b in pairwise(cuts.tolist())
         ),
     )
-
-
-def _floor(dancer: Dancer) -> WalkPath:
-    return recent("floor", dancer.floor, lambda: dancer.floor, most=_MOST_FLOORS)
 
 
 def _pieces(dancer: Dancer, keys: SliceKeys, start: float, end: float) -> Pieces:

@@ -5,7 +5,9 @@ Two dancers with the same content in a slice have the same points, radii and bou
 whatever they do before and after.
 """
 
-from collections.abc import Callable, Sequence
+import hashlib
+import struct
+from collections.abc import Iterable
 
 import numpy as np
 
@@ -14,6 +16,7 @@ from sequencer.kept import content_key, recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.trajectories.trajectory import Trajectory
+from sequencer.timing.position import TOUCH
 
 SLICE_BEATS = 16.0  # long enough to be searched together, short beside a show
 _MOST_DANCERS = 2_000  # whose keys are kept
@@ -40,75 +43,113 @@ def slice_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
     keys : tuple of bytes, length s
         None if a trajectory has no content key.
     """
-    none = (None,) * (len(edges) - 1)
     if not all(isinstance(own, Trajectory) for own in dancer.trajectories.values()):
-        return none
-    try:
-        whole = content_key(
-            dancer.body, dancer.props, dancer.trajectories, dancer.floor, dancer.lit,
-            dancer.deviation, dancer.carriage, edges,
-        )  # fmt: skip
-    except TypeError:
-        return none
-    return recent("dancer slices", whole, lambda: _keys(dancer, edges), most=_MOST_DANCERS)
-
-
-def _keys(dancer: Dancer, edges: Floats) -> SliceKeys:
-    carriage = dancer.carriage
-    always = content_key(
-        dancer.body, dancer.props, carriage.upright, carriage.column_top, carriage.shoulder_reach,
-        carriage.lowest_shoulder,
+        return (None,) * (len(edges) - 1)
+    beats = edges.tobytes()
+    # An edit leaves most performers as they were, and of most others all but the floor: these are the same
+    # objects, held here so that no other can have their ids.
+    parts = (
+        dancer.body, dancer.props, dancer.trajectories, dancer.lit, dancer.deviation, dancer.carriage
     )  # fmt: skip
-    trajectories = {side: _trajectory_keys(own, edges) for side, own in dancer.trajectories.items()}
-    floor = _floor_parts(dancer.floor, edges)
+    same = (beats, *(id(part) for part in parts))
+    _, moving = recent(
+        "moving keys", same, lambda: (parts, _moving_keys(dancer, edges)), most=_MOST_DANCERS
+    )
+    if None in moving:
+        return moving
+    key = (dancer.floor.content, beats)
+    floor = recent("floor keys", key, lambda: _floor_keys(dancer.floor, edges), most=_MOST_DANCERS)
+    return tuple(_hashed(own) for own in zip(moving, floor, strict=True))
+
+
+def key_at(dancer: Dancer, beat: float) -> bytes | None:
+    """A content key of all that decides a dancer's points and radii at an instant; None if there is none."""
+    low = SLICE_BEATS * np.floor(beat / SLICE_BEATS)
+    if beat == low:  # between two slices
+        return None
+    return slice_keys(dancer, np.array([low, low + SLICE_BEATS]))[0]
+
+
+def _moving_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
+    """Of all but the floor: body, props, their trajectories, flames, hand deviation and posture."""
+    carriage = dancer.carriage
+    try:
+        always = content_key(
+            dancer.body, dancer.props, carriage.upright, carriage.column_top,
+            carriage.shoulder_reach, carriage.lowest_shoulder,
+        )  # fmt: skip
+        trajectories = {
+            side: _trajectory_keys(own, edges)
+            for side, own in dancer.trajectories.items()
+            if isinstance(own, Trajectory)
+        }
+    except TypeError:
+        return (None,) * (len(edges) - 1)
     out = []
     for k, (low, high) in enumerate(zip(edges[:-1].tolist(), edges[1:].tolist(), strict=True)):
-        lit = [each for span in dancer.lit if (each := _clipped(*span, low, high))]
+        lit = [each for span in dancer.lit for each in _clipped(*span, low, high)]
         deviation = {
             side: [
-                (*each, one.size) for one in own if (each := _clipped(one.start, one.end, low, high))
+                (*each, one.size)
+                for one in own
+                for each in _clipped(one.start, one.end, low, high)
             ]
             for side, own in dancer.deviation.items()
         }
         moving = {side: own[k] for side, own in trajectories.items()}
-        out.append(content_key(always, moving, floor[k], lit, deviation, carriage.part(low, high)))
+        out.append(content_key(always, moving, lit, deviation, carriage.part(low, high)))
     return tuple(out)
 
 
-def _clipped(start: float, end: float, low: float, high: float) -> tuple[float, float] | None:
-    """The part of a span within a slice; None if it lies outside."""
-    return (max(start, low), min(end, high)) if start < high and end > low else None
+def _clipped(start: float, end: float, low: float, high: float) -> list[tuple[float, float]]:
+    """The part of a span within a slice; none if it lies outside."""
+    return [(max(start, low), min(end, high))] if start < high and end > low else []
 
 
-def _trajectory_keys(trajectory: object, edges: Floats) -> tuple[bytes, ...]:
-    if not isinstance(trajectory, Trajectory):
-        raise TypeError(f"no content key of {type(trajectory).__name__}")
+def _trajectory_keys(trajectory: Trajectory, edges: Floats) -> tuple[bytes, ...]:
+    """Of the spans and blends that decide its states in each slice, as `Trajectory.part` has them."""
 
     def work() -> tuple[bytes, ...]:
+        spans, blends = _span_keys(trajectory)
+        middle, half = np.array([each[:2] for each in trajectory.blends]).reshape(-1, 2).T
+        low = np.sum((middle + half)[:, None] < edges[:-1] - TOUCH, axis=0).tolist()
+        high = np.sum((middle - half)[:, None] <= edges[1:] + TOUCH, axis=0).tolist()
         return tuple(
-            content_key(trajectory.part(low, high))
-            for low, high in zip(edges[:-1].tolist(), edges[1:].tolist(), strict=True)
+            _hashed((*spans[a : b + 1], *blends[a:b])) for a, b in zip(low, high, strict=True)
         )
 
     key = (trajectory.content, edges.tobytes())
-    return recent("trajectory slices", key, work, most=_MOST_DANCERS)
+    return recent("trajectory keys", key, work, most=_MOST_DANCERS)
 
 
-def _floor_parts(floor: WalkPath, edges: Floats) -> list[tuple[object, ...]]:
-    """Where someone stands when a slice begins, and every walk that runs in it, with where that begins.
+def _span_keys(trajectory: Trajectory) -> tuple[list[bytes], list[bytes]]:
+    """Of each span, and of each blend."""
+
+    def work() -> tuple[list[bytes], list[bytes]]:
+        spans = [content_key(span) for span in trajectory.spans]
+        return spans, [content_key(blend) for blend in trajectory.blends]
+
+    return recent("span keys", trajectory.content, work, most=_MOST_DANCERS)
+
+
+def _floor_keys(floor: WalkPath, edges: Floats) -> tuple[bytes, ...]:
+    """Of where someone stands when a slice begins, and every walk that runs in it, with where that begins.
 
     Someone who stands between two walks stands where the last one ended, to its last digit.
     """
     stand = floor.at(edges[:-1])
-    begins = [(floor.place, floor.facing), *((move.place, move.facing) for move in floor.moves)]
-    out: list[tuple[object, ...]] = []
+    places, facings = stand.place.tolist(), stand.facing.tolist()
+    out: list[bytes] = []
     for k, (low, high) in enumerate(zip(edges[:-1].tolist(), edges[1:].tolist(), strict=True)):
-        walks = [
-            (begin, move)
-            for begin, move in zip(begins, floor.moves, strict=False)
-            if move.start < high and move.end > low
-        ]
-        standing = not walks or walks[0][1].start > low
-        held = (*stand.place[k].tolist(), float(stand.facing[k])) if standing else ()
-        out.append((held, walks))
-    return out
+        here = [m for m, move in enumerate(floor.moves) if move.start < high and move.end > low]
+        standing = not here or floor.moves[here[0]].start > low
+        held = struct.pack("<3d", *places[k], facings[k]) if standing else b""
+        out.append(_hashed((held, *(floor.walks[m] for m in here))))
+    return tuple(out)
+
+
+def _hashed(parts: Iterable[bytes]) -> bytes:
+    total = hashlib.blake2b(digest_size=16)
+    for part in parts:
+        total.update(struct.pack("<I", len(part)) + part)
+    return total.digest()
