@@ -21,6 +21,7 @@ from sequencer.arrays import Floats, Ints
 from sequencer.geometry.certified import (
     TOLERANCE,
     CertifiedMinima,
+    Sample,
     Spans,
     joined_spans,
     search,
@@ -160,6 +161,7 @@ class _Pairs:
             required=np.full(len(gap), self.required),
             tolerance=self.tolerance,
             key=self._key,
+            sample=self._sample,
             search=self._search,
             minima=self.minima,
         )
@@ -178,6 +180,11 @@ class _Pairs:
         keys = self.grid.keys
         own = keys[self.first[pair]][s], keys[self.second[pair]][s]
         return None if None in own else ("pair", *own, self.grid.within[s])
+
+    def _sample(self, pair: Ints, cell: Ints, beats: Floats) -> Sample:
+        kernel = PairKernel(self.grid, self.first[pair], self.second[pair], cell)
+        n = len(beats)
+        return kernel.sample(np.arange(n), beats, np.zeros(n), np.full(n, np.inf))
 
     def _search(
         self, pair: Ints, cell: Ints, group: Ints, required: Floats, best: Floats

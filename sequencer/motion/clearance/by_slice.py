@@ -11,7 +11,7 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
-from sequencer.geometry.certified import CertifiedMinima, Spans, joined_spans
+from sequencer.geometry.certified import CertifiedMinima, Sample, Spans, joined_spans
 from sequencer.kept import recent_each
 from sequencer.motion.clearance.grid import Cells
 
@@ -20,6 +20,7 @@ _STEP = 0.05  # [m] to which a known value is rounded up
 _MOST_KEPT = 300_000  # results of slices: those of 200 performers, three times over
 
 SliceKey = Callable[[int, int], Hashable | None]
+SliceSample = Callable[[Ints, Ints, Floats], Sample]
 SliceSearch = Callable[[Ints, Ints, Ints, Floats, Floats], CertifiedMinima]
 
 
@@ -30,6 +31,9 @@ class _InSlice(NamedTuple):
     at: float  # [beats]
     label: int  # −1 if nothing was found
     spans: tuple[tuple[float, float], ...]  # [beats]
+
+
+_NOTHING = _InSlice(np.inf, np.nan, -1, ())
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -52,6 +56,8 @@ class SlicedSearch:
     key
         `key(row, slice)` returns a content key of all that a result depends on in a slice, beside the numbers given
         here; None to keep nothing.
+    sample
+        `sample(row, cell, beats)` returns the distances at instants in cells.
     search
         `search(row, cell, group, required, best)` searches cells of rows, and returns what it finds of each group.
         What it finds of a group must not depend on the others.
@@ -62,58 +68,90 @@ class SlicedSearch:
     required: Floats  # (n,) [m] spans below it are sought
     tolerance: float  # [m] largest error of a distance
     key: SliceKey
+    sample: SliceSample
     search: SliceSearch
     minima: bool = True  # false if distances above the requirement do not matter
 
     def found(self) -> RowMinima:
         """Smallest distance of each row, and the spans below its requirement."""
         near = self.gap < self.required[:, None]
-        first = self._by_slice(near, np.full(len(near), np.inf) if self.minima else self.required)
         if not self.minima:
-            return first
-        # Cells beyond the requirement that may hold less. What is known is rounded up, so that a slice is not
-        # searched again because the smallest distance elsewhere changed a little.
-        least = np.where(np.isfinite(first.value), first.value, -np.inf)[:, None] - self.tolerance
-        known = np.ceil(first.value / _STEP) * _STEP
+            return self._by_slice(near, self._search("near", self.required, self.required))
+        # Slices are searched below a common value, but a rounded one: so that they are not searched again because
+        # the smallest distance elsewhere changed a little.
+        first = self._by_slice(near, self._sample())
+        found = self._by_slice(near, self._search("near", self.required, _rounded(first.value)))
+        found = _smaller(found, first)
+        # Cells beyond the requirement that may hold less.
+        known = _rounded(found.value)
         beyond = ~near & (self.gap < np.where(np.isfinite(known), known, -np.inf)[:, None])
+        least = np.where(np.isfinite(known), found.value - self.tolerance, -np.inf)
         cuts = self.grid.cuts
-        some = np.logical_or.reduceat(beyond & (self.gap < least), cuts[:-1], axis=1)
+        some = np.logical_or.reduceat(beyond & (self.gap < least[:, None]), cuts[:-1], axis=1)
         beyond &= np.repeat(some, np.diff(cuts), axis=1)
-        return _smaller(first, self._by_slice(beyond, known, spans=False))
+        none = np.full(len(near), -np.inf)
+        return _smaller(found, self._by_slice(beyond, self._search("beyond", none, known)))
 
-    def _by_slice(self, want: Bools, known: Floats, *, spans: bool = True) -> RowMinima:
-        """Search the cells that are wanted, from a known value of each row; of equal values the earliest."""
+    def _by_slice(self, want: Bools, look: "_Look") -> RowMinima:
+        """Look at the cells that are wanted; of equal values the earliest slice's."""
         some = np.logical_or.reduceat(want, self.grid.cuts[:-1], axis=1)
         # By time, so that a state is computed once for all rows that need it.
         at, row = np.nonzero(some.T)
-        required = self.required if spans else np.full(len(want), -np.inf)
         evaluations = 0
 
         def work(missing: list[int]) -> list[_InSlice]:
             nonlocal evaluations
             out: list[_InSlice] = []
             for part in self._parts(want, row[missing], at[missing]):
-                cells = [self._cells(want, row[k], at[k]) for k in (missing[i] for i in part)]
-                who = row[[missing[i] for i in part]]
-                group = np.repeat(np.arange(len(part)), [len(own) for own in cells])
-                cell = np.concatenate(cells)
-                order = np.lexsort((group, cell))
-                cell, group = cell[order], group[order]
-                found = self.search(who[group], cell, group, required[who], known[who])
-                evaluations += found.evaluations
-                out += _apart(found, len(part))
+                which = [missing[i] for i in part]
+                cells = [self._cells(want, row[k], at[k]) for k in which]
+                more, found = look.work(row[which], cells)
+                evaluations += more
+                out += found
             return out
 
-        keys = [
-            self._key(k, s, float(required[k]), float(known[k]))
-            for k, s in zip(row.tolist(), at.tolist(), strict=True)
-        ]
+        keys = [self._key(look, k, s) for k, s in zip(row.tolist(), at.tolist(), strict=True)]
         found = recent_each("slices", keys, work, most=_MOST_KEPT)
         return _joined(len(want), row.tolist(), found, evaluations)
 
-    def _key(self, row: int, at: int, required: float, known: float) -> Hashable | None:
+    def _sample(self) -> "_Look":
+        """At the middles of a few cells: how near they come at least."""
+
+        def work(row: Ints, cells: list[Ints]) -> tuple[int, list[_InSlice]]:
+            few = [own[len(own) // 4 :: len(own) // 2 + 1] for own in cells]
+            group = np.repeat(np.arange(len(row)), [len(own) for own in few])
+            cell = np.concatenate(few)
+            at = 0.5 * (self.grid.start + self.grid.end)[cell]
+            order = np.lexsort((group, at))
+            found = self.sample(row[group[order]], cell[order], at[order])
+            out = [_NOTHING] * len(row)
+            for g, when, value, label in zip(
+                group[order].tolist(), at[order].tolist(), found.value.tolist(),
+                found.label.tolist(), strict=True,
+            ):  # fmt: skip
+                if value < out[g].value:
+                    out[g] = _InSlice(value, when, label, ())
+            return len(cell), out
+
+        return _Look("sample", np.zeros(len(self.gap)), np.zeros(len(self.gap)), work)
+
+    def _search(self, what: str, required: Floats, known: Floats) -> "_Look":
+        """Proven, for distances below what is known of each row."""
+
+        def work(row: Ints, cells: list[Ints]) -> tuple[int, list[_InSlice]]:
+            group = np.repeat(np.arange(len(row)), [len(own) for own in cells])
+            cell = np.concatenate(cells)
+            order = np.lexsort((group, cell))
+            cell, group = cell[order], group[order]
+            found = self.search(row[group], cell, group, required[row], known[row])
+            return found.evaluations, _apart(found, len(row))
+
+        return _Look(what, required, known, work)
+
+    def _key(self, look: "_Look", row: int, at: int) -> Hashable | None:
         own = self.key(row, at)
-        return None if own is None else (own, required, known, self.tolerance)
+        numbers = float(look.required[row]), float(look.known[row])
+        return None if own is None else (look.what, own, numbers, self.tolerance)
 
     def _cells(self, want: Bools, row: int, at: int) -> Ints:
         low, high = self.grid.cuts[at : at + 2]
@@ -132,6 +170,20 @@ class SlicedSearch:
             total += own
         if part:
             yield part
+
+
+class _Look(NamedTuple):
+    """A way to look at cells, and the numbers that its results depend on."""
+
+    what: str
+    required: Floats  # (n,) [m]
+    known: Floats  # (n,) [m]
+    # for some rows and the cells of a slice of each: how many intervals were examined, and what was found
+    work: Callable[[Ints, list[Ints]], tuple[int, list[_InSlice]]]
+
+
+def _rounded(value: Floats) -> Floats:
+    return np.asarray(np.ceil(value / _STEP) * _STEP)
 
 
 def _apart(found: CertifiedMinima, groups: int) -> list[_InSlice]:

@@ -124,6 +124,9 @@ def encounters(
         required=required,
         tolerance=tolerance,
         key=kernel.keys(only_lit=only_lit),
+        sample=lambda who, cell, beats: kernel.sampled(
+            who, cell, beats, np.zeros(len(beats)), np.inf
+        ),
         search=partial(kernel.searched, tolerance=tolerance),
     ).found()
     bound = ~np.isfinite(found.value)
