@@ -41,7 +41,8 @@ from sequencer.motion.performers.body_parts import PARTS, parts_of
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.sampling import States, states
 
-_MOST_GAPS = 100_000  # slices of a dancer and an object whose distances on the plan are kept
+_MOST_GAPS = 2_000  # dancers and objects whose distances on the plan are kept
+_MOST_GAPS_IN_SLICES = 50_000
 
 Measure = Literal["envelope", "place", "parts", "flames", "wicks"]
 
@@ -152,27 +153,12 @@ class _Kernel:
 
     def apart(self) -> Floats:
         """Lower bound of the distance on the plan in each cell, shape (n, c) [m]."""
-        grid = self.grid
-        content, cuts = self._content(), grid.cuts.tolist()
-        own = [(k, s) for k in range(len(self.dancers)) for s in range(len(cuts) - 1)]
-
-        def work(missing: list[int]) -> list[Floats]:
-            """Distances of places on the plan from the prisms, for some slices of some dancers."""
-            parts = [grid.place[k, cuts[s] : cuts[s + 1]] for k, s in (own[i] for i in missing)]
-            plan = np.concatenate(parts)
-            ground = np.concatenate([plan, np.zeros((len(plan), 1))], axis=-1)
-            out = np.full(len(plan), np.inf)
-            for prism in self.prisms:
-                out = np.minimum(out, Prism(prism.corners).nearest(ground)[0])
-            return np.split(out, np.cumsum([len(part) for part in parts])[:-1])
-
+        content = self._content()
         keys = [
-            None if content is None or (key := grid.keys[k][s]) is None
-            else (content, key, grid.within[s])
-            for k, s in own
-        ]  # fmt: skip
-        found = recent_each("distances from prisms", keys, work, most=_MOST_GAPS)
-        out = np.concatenate(found).reshape(grid.lit.shape)
+            None if content is None or None in own else (content, own, self.grid.within)
+            for own in self.grid.keys
+        ]
+        out = np.stack(recent_each("places", keys, self._from_places, most=_MOST_GAPS))
         if self.measure == "place":
             reach: Floats = np.zeros(1)
         elif self.measure == "envelope":
@@ -186,6 +172,29 @@ class _Kernel:
         stretched = np.array([dancer.reach for dancer in self.dancers])
         # A hand off its nominal path is still limited by its arm: no hand deviation here.
         return np.asarray(np.maximum(stretched, self.grid.drawn.max(axis=1)))[:, None]
+
+    def _from_places(self, missing: list[int]) -> list[Floats]:
+        """Distances of places on the plan from the prisms, for some dancers; those of known slices are kept."""
+        grid, content, cuts = self.grid, self._content(), self.grid.cuts.tolist()
+        own = [(k, s) for k in missing for s in range(len(cuts) - 1)]
+
+        def work(missing: list[int]) -> list[Floats]:
+            parts = [grid.place[k, cuts[s] : cuts[s + 1]] for k, s in (own[i] for i in missing)]
+            plan = np.concatenate(parts)
+            ground = np.concatenate([plan, np.zeros((len(plan), 1))], axis=-1)
+            out = np.full(len(plan), np.inf)
+            for prism in self.prisms:
+                out = np.minimum(out, Prism(prism.corners).nearest(ground)[0])
+            return np.split(out, np.cumsum([len(part) for part in parts])[:-1])
+
+        keys = [
+            None if content is None or (key := grid.keys[k][s]) is None
+            else (content, key, grid.within[s])
+            for k, s in own
+        ]  # fmt: skip
+        found = recent_each("places in slices", keys, work, most=_MOST_GAPS_IN_SLICES)
+        each = len(cuts) - 1
+        return [np.concatenate(found[low : low + each]) for low in range(0, len(found), each)]
 
     def _content(self) -> bytes | None:
         try:

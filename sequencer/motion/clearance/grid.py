@@ -8,6 +8,7 @@ outside it, and is kept for the next search.
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import NamedTuple
 
 import numpy as np
 
@@ -19,6 +20,7 @@ from sequencer.motion.performers.dancer import Dancer, Pieces
 from sequencer.motion.performers.ensemble import Ensemble
 
 _MOST_PIECES = 256  # dancers whose bounds are kept: a few hundred kilobytes each
+_MORE_ROWS = 64  # of cells that are kept beside those of a whole cast
 _MOST_GRIDS = 2  # of one check: distances between performers, and to what stands still
 
 
@@ -87,51 +89,74 @@ def _cells(dancers: Sequence[Dancer], slices: Floats, keys: tuple[SliceKeys, ...
     edges = np.unique(np.concatenate([[start, end], beats, *quarters, *changes]))
     edges = edges[(edges >= start) & (edges <= end)]
     cuts = np.searchsorted(edges, slices)
-    n, c = len(dancers), len(edges) - 1
-    middle = 0.5 * (edges[:-1] + edges[1:])
+    n = len(dancers)
     points = N_POINTS if any(dancer.two_ended for dancer in dancers) else N_FRONT
-    speed, acceleration = np.empty((n, c, points)), np.empty((n, c, points))
-    reach, drawn, stray = np.empty((n, c)), np.empty((n, c)), np.empty((n, c))
-    swing = np.empty((n, c, 2))
-    lit, place = np.empty((n, c), dtype=np.bool_), np.empty((n, c, 2))
-    for k, (dancer, own) in enumerate(zip(dancers, pieces, strict=True)):
-        low = np.searchsorted(own.edges, edges[:-1], side="right") - 1
-        high = np.searchsorted(own.edges, edges[1:], side="left")
-        low = np.clip(low, 0, len(own.reach) - 1)
-        pairs: Ints = np.stack([low, np.maximum(high, low + 1)], axis=1).ravel()
-
-        def largest(values: Floats, pairs: Ints = pairs) -> Floats:
-            # reduceat takes the maximum over [low, high); the extra row lets high be the end.
-            padded = np.concatenate([values, np.zeros_like(values[:1])])
-            return np.asarray(np.maximum.reduceat(padded, pairs, axis=0)[::2])
-
-        speed[k] = largest(own.speed[:, :points])
-        acceleration[k] = largest(own.acceleration[:, :points])
-        reach[k], drawn[k], swing[k] = (
-            largest(own.reach),
-            largest(own.drawn),
-            largest(own.hand_speed),
-        )
-        stray[k] = largest(own.place_speed) * 0.5 * np.diff(edges)
-        lit[k] = dancer.is_lit(middle)
-        place[k] = dancer.floor.at(middle).place
+    rows = [
+        _row(dancer, own, edges, points, key, most=n + _MORE_ROWS)
+        for dancer, own, key in zip(dancers, pieces, keys, strict=True)
+    ]
     return Cells(
         ensemble=Ensemble(dancers),
         edges=edges,
-        speed=speed,
-        acceleration=acceleration,
-        reach=reach,
-        drawn=drawn,
-        hand_speed=swing,
-        lit=lit,
-        place=place,
-        place_uncertainty=stray,
+        speed=np.stack([row.speed for row in rows]),
+        acceleration=np.stack([row.acceleration for row in rows]),
+        reach=np.stack([row.reach for row in rows]),
+        drawn=np.stack([row.drawn for row in rows]),
+        hand_speed=np.stack([row.hand_speed for row in rows]),
+        lit=np.stack([row.lit for row in rows]),
+        place=np.stack([row.place for row in rows]),
+        place_uncertainty=np.stack([row.place_uncertainty for row in rows]),
         cuts=cuts,
         keys=keys,
         within=tuple(
             (edges[a : b + 1].tobytes(), points) for a, b in pairwise(cuts.tolist())
         ),
     )
+
+
+class _Row(NamedTuple):
+    """One dancer's part of the cells."""
+
+    speed: Floats
+    acceleration: Floats
+    reach: Floats
+    drawn: Floats
+    hand_speed: Floats
+    lit: Bools
+    place: Floats
+    place_uncertainty: Floats
+
+
+def _row(
+    dancer: Dancer, own: Pieces, edges: Floats, points: int, keys: SliceKeys, *, most: int
+) -> _Row:
+    """A dancer's bounds on all cells."""
+
+    def work() -> _Row:
+        low = np.searchsorted(own.edges, edges[:-1], side="right") - 1
+        high = np.searchsorted(own.edges, edges[1:], side="left")
+        low = np.clip(low, 0, len(own.reach) - 1)
+        pairs: Ints = np.stack([low, np.maximum(high, low + 1)], axis=1).ravel()
+
+        def largest(values: Floats) -> Floats:
+            # reduceat takes the maximum over [low, high); the extra row lets high be the end.
+            padded = np.concatenate([values, np.zeros_like(values[:1])])
+            return np.asarray(np.maximum.reduceat(padded, pairs, axis=0)[::2])
+
+        middle = 0.5 * (edges[:-1] + edges[1:])
+        return _Row(
+            speed=largest(own.speed[:, :points]),
+            acceleration=largest(own.acceleration[:, :points]),
+            reach=largest(own.reach),
+            drawn=largest(own.drawn),
+            hand_speed=largest(own.hand_speed),
+            lit=dancer.is_lit(middle),
+            place=dancer.floor.at(middle).place,
+            place_uncertainty=largest(own.place_speed) * 0.5 * np.diff(edges),
+        )
+
+    key = None if None in keys else (keys, edges.tobytes(), points)
+    return recent("rows of cells", key, work, most=most)
 
 
 def _pieces(dancer: Dancer, keys: SliceKeys, start: float, end: float) -> Pieces:

@@ -52,14 +52,17 @@ def slice_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
         dancer.body, dancer.props, dancer.trajectories, dancer.lit, dancer.deviation, dancer.carriage
     )  # fmt: skip
     same = (beats, *(id(part) for part in parts))
-    _, moving = recent(
-        "moving keys", same, lambda: (parts, _moving_keys(dancer, edges)), most=_MOST_DANCERS
-    )
-    if None in moving:
-        return moving
-    key = (dancer.floor.content, beats)
-    floor = recent("floor keys", key, lambda: _floor_keys(dancer.floor, edges), most=_MOST_DANCERS)
-    return tuple(_hashed(own) for own in zip(moving, floor, strict=True))
+    def work() -> tuple[object, SliceKeys]:
+        _, moving = recent(
+            "moving keys", same, lambda: (parts, _moving_keys(dancer, edges)), most=_MOST_DANCERS
+        )
+        if None in moving:
+            return parts, moving
+        floor = _floor_keys(dancer.floor, edges)
+        return parts, tuple(_hashed(own) for own in zip(moving, floor, strict=True))
+
+    _, keys = recent("slice keys", (same, dancer.floor.content), work, most=_MOST_DANCERS)
+    return keys
 
 
 def key_at(dancer: Dancer, beat: float) -> bytes | None:

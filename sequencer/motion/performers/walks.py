@@ -24,6 +24,7 @@ from sequencer.geometry.regions import Point
 from sequencer.kept import recent
 
 _MOST_TABLES = 1_000
+_MOST_PLACES = 20_000
 _PEAK_RATE = 15 / 8  # of s', at u = 1/2
 _PEAK_ACCELERATION = 10 / math.sqrt(3)  # of |s''|, at u = 1/2 ± √3/6
 
@@ -120,6 +121,15 @@ class WalkPath:
         beat = as_floats("beats", beats)
         table = self.table
         return table.placed(np.searchsorted(table.starts, beat, side="right"), beat)
+
+    def place_at(self, beat: float) -> Point:
+        """Position at one instant [m, stage frame]; exact."""
+
+        def work() -> Point:
+            x, y = self.at(beat).place.tolist()
+            return (x, y)
+
+        return recent("places at instants", (self.content, beat), work, most=_MOST_PLACES)
 
     def pieces(self, start: float, end: float) -> tuple[tuple[float, float, WalkBounds], ...]:
         """Standing spans and moves between two beats, each with proven bounds.
