@@ -5,7 +5,7 @@ kept. The smallest value of a whole show is that of its slices, and spans that t
 """
 
 from collections.abc import Callable, Hashable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 import numpy as np
@@ -15,7 +15,7 @@ from sequencer.geometry.certified import CertifiedMinima, Sample, Spans, joined_
 from sequencer.kept import recent_each
 from sequencer.motion.clearance.grid import Cells
 
-_CELLS = 4096  # searched together, to limit memory
+_CELLS = 8192  # searched together, to limit memory
 _STEP = 0.05  # [m] to which a known value is rounded up
 _MOST_KEPT = 300_000  # results of slices: those of 200 performers, three times over
 
@@ -71,17 +71,21 @@ class SlicedSearch:
     sample: SliceSample
     search: SliceSearch
     minima: bool = True  # false if distances above the requirement do not matter
+    by_time: bool = True  # rows share their states at an instant, so what is searched together is near in time
 
     def found(self) -> RowMinima:
         """Smallest distance of each row, and the spans below its requirement."""
         near = self.gap < self.required[:, None]
-        if not self.minima:
-            return self._by_slice(near, self._search("near", self.required, self.required))
         # Slices are searched below a common value, but a rounded one: so that they are not searched again because
         # the smallest distance elsewhere changed a little.
         first = self._by_slice(near, self._sample())
-        found = self._by_slice(near, self._search("near", self.required, _rounded(first.value)))
+        known = _rounded(first.value)
+        if not self.minima:
+            known = np.minimum(known, self.required)
+        found = self._by_slice(near, self._search("near", self.required, known))
         found = _smaller(found, first)
+        if not self.minima:
+            return _below(found, self.required)
         # Cells beyond the requirement that may hold less.
         known = _rounded(found.value)
         beyond = ~near & (self.gap < np.where(np.isfinite(known), known, -np.inf)[:, None])
@@ -95,8 +99,10 @@ class SlicedSearch:
     def _by_slice(self, want: Bools, look: "_Look") -> RowMinima:
         """Look at the cells that are wanted; of equal values the earliest slice's."""
         some = np.logical_or.reduceat(want, self.grid.cuts[:-1], axis=1)
-        # By time, so that a state is computed once for all rows that need it.
-        at, row = np.nonzero(some.T)
+        if self.by_time:
+            at, row = np.nonzero(some.T)
+        else:
+            row, at = np.nonzero(some)
         evaluations = 0
 
         def work(missing: list[int]) -> list[_InSlice]:
@@ -141,8 +147,9 @@ class SlicedSearch:
         def work(row: Ints, cells: list[Ints]) -> tuple[int, list[_InSlice]]:
             group = np.repeat(np.arange(len(row)), [len(own) for own in cells])
             cell = np.concatenate(cells)
-            order = np.lexsort((group, cell))
-            cell, group = cell[order], group[order]
+            if self.by_time:
+                order = np.lexsort((group, cell))
+                cell, group = cell[order], group[order]
             found = self.search(row[group], cell, group, required[row], known[row])
             return found.evaluations, _apart(found, len(row))
 
@@ -212,6 +219,17 @@ def _joined(n: int, row: list[int], found: list[_InSlice], evaluations: int) -> 
         label=label,
         spans=joined_spans([(group.astype(np.int64), start, end)]),
         evaluations=evaluations,
+    )
+
+
+def _below(found: RowMinima, required: Floats) -> RowMinima:
+    """What was found, without distances that are not below the requirement."""
+    hit = found.value < required
+    return replace(
+        found,
+        value=np.where(hit, found.value, np.inf),
+        at=np.where(hit, found.at, np.nan),
+        label=np.where(hit, found.label, -1),
     )
 
 

@@ -129,6 +129,7 @@ def encounters(
             who, cell, beats, np.zeros(len(beats)), np.inf
         ),
         search=partial(kernel.searched, tolerance=tolerance),
+        by_time=False,
     ).found()
     bound = ~np.isfinite(found.value)
     middle = 0.5 * (grid.start + grid.end)
