@@ -183,8 +183,7 @@ def recent_each(
                 own.move_to_end(key)
                 found[k] = cast("T", own[key])
     missing = [k for k in range(len(keys)) if k not in found]
-    for k, result in zip(missing, work(missing) if missing else (), strict=True):
-        found[k] = result
+    found.update(zip(missing, work(missing) if missing else (), strict=True))
     with _LOCK:
         for k in missing:
             if (key := keys[k]) is not None:

@@ -26,7 +26,10 @@ BEATS = 34.0
 TEMPO = TempoMap.steady(120, beats=64)
 STAGE = Region(outline=((-1.0, 0.0), (4.0, 0.0), (4.0, 6.0), (-1.0, 6.0)))
 POLE = Scenery(
-    name="pole", region=Region(outline=((0.9, 3.0), (1.1, 3.0), (1.0, 3.2))), height=2.0
+    name="pole",
+    region=Region(outline=((0.9, 4.9), (1.1, 4.9), (1.0, 5.1))),
+    height=2.0,
+    combustible=False,
 )
 VENUE = Venue(
     stage=STAGE,
@@ -90,14 +93,13 @@ def numbers(cast):
     """All that is found of a cast, without rounding."""
     found = approaches(cast, 0.5, BEATS, required=0.6)
     grid = cells(cast, 0.5, BEATS)
-    wall = encounters(
+    floor = encounters(
         cast, grid, (plane(top=0.0),), measure="wicks", required=np.full(len(cast), 0.3)
     )
-    post = encounters(cast, grid, POLE.prisms, measure="parts", required=np.full(len(cast), 0.8))
-    flames = encounters(cast, grid, POLE.prisms, measure="flames", required=np.full(len(cast), 0.4))
+    post = encounters(cast, grid, POLE.prisms, measure="parts", required=np.full(len(cast), 0.2))
     return [
         value.tolist()
-        for each in (found, wall, post, flames)
+        for each in (found, floor, post)
         for value in (
             each.distance, each.at, each.part, each.spans.group, each.spans.start, each.spans.end,
         )
@@ -106,7 +108,7 @@ def numbers(cast):
 
 def said(cast):
     """All that the check says of them."""
-    requirements = Requirements(performers=0.6, floor=0.3, post=0.2)
+    requirements = Requirements(performers=0.6, scenery=0.2, floor=0.3, post=0.2)
     found = clearance(cast, TEMPO, VENUE, requirements, start=0.0, end=BEATS)
     return found.findings, found.clearances, found.things
 

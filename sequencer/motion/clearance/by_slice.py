@@ -71,7 +71,9 @@ class SlicedSearch:
     sample: SliceSample
     search: SliceSearch
     minima: bool = True  # false if distances above the requirement do not matter
-    by_time: bool = True  # rows share their states at an instant, so what is searched together is near in time
+    by_time: bool = (
+        True  # rows share their states at an instant, so what is searched together is near in time
+    )
 
     def found(self) -> RowMinima:
         """Smallest distance of each row, and the spans below its requirement."""

@@ -108,9 +108,7 @@ def _cells(dancers: Sequence[Dancer], slices: Floats, keys: tuple[SliceKeys, ...
         place_uncertainty=np.stack([row.place_uncertainty for row in rows]),
         cuts=cuts,
         keys=keys,
-        within=tuple(
-            (edges[a : b + 1].tobytes(), points) for a, b in pairwise(cuts.tolist())
-        ),
+        within=tuple((edges[a : b + 1].tobytes(), points) for a, b in pairwise(cuts.tolist())),
     )
 
 

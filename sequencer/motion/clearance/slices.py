@@ -52,14 +52,16 @@ def slice_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
         dancer.body, dancer.props, dancer.trajectories, dancer.lit, dancer.deviation, dancer.carriage
     )  # fmt: skip
     same = (beats, *(id(part) for part in parts))
+
     def work() -> tuple[object, SliceKeys]:
         _, moving = recent(
             "moving keys", same, lambda: (parts, _moving_keys(dancer, edges)), most=_MOST_DANCERS
         )
-        if None in moving:
-            return parts, moving
         floor = _floor_keys(dancer.floor, edges)
-        return parts, tuple(_hashed(own) for own in zip(moving, floor, strict=True))
+        return parts, tuple(
+            None if own is None else _hashed((own, here))
+            for own, here in zip(moving, floor, strict=True)
+        )
 
     _, keys = recent("slice keys", (same, dancer.floor.content), work, most=_MOST_DANCERS)
     return keys
@@ -93,9 +95,7 @@ def _moving_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
         lit = [each for span in dancer.lit for each in _clipped(*span, low, high)]
         deviation = {
             side: [
-                (*each, one.size)
-                for one in own
-                for each in _clipped(one.start, one.end, low, high)
+                (*each, one.size) for one in own for each in _clipped(one.start, one.end, low, high)
             ]
             for side, own in dancer.deviation.items()
         }

@@ -142,8 +142,8 @@ def test_without_a_key_nothing_is_kept():
 def test_cells_beyond_the_requirement_are_searched_where_they_may_hold_less():
     """Reach says 0.2, the least is 0.7: of the slices whose reach says 0.55 and 0.9 only the first can hold less."""
     waves = Waves([[0.7, 1.05, 1.4]], required=0.3)
-    waves.at = lambda row, beats, cell: np.array([1.0, 0.95, 0.92])[cell // 8] + 0.3 * np.sin(
-        2.1 * beats + row
+    waves.at = lambda row, beats, cell: (
+        np.array([1.0, 0.95, 0.92])[cell // 8] + 0.3 * np.sin(2.1 * beats + row)
     )
     found = waves.sliced.found()
     assert waves.looked_at() == [(0, 0), (0, 1)]

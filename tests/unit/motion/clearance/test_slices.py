@@ -24,9 +24,7 @@ MOVES = tuple(
 
 @pytest.fixture
 def ada(dance):
-    return dance.dancer(
-        moves=MOVES, lit=((8.0, 40.0),), end=96.0
-    )
+    return dance.dancer(moves=MOVES, lit=((8.0, 40.0),), end=96.0)
 
 
 def changed(one, other):
