@@ -42,6 +42,11 @@ def slice_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
     -------
     keys : tuple of bytes, length s
         None if a trajectory has no content key.
+
+    Notes
+    -----
+    Source: `Trajectory.part`, `Carriage.part`, and the spans that overlap a slice. Two slices with the same key have
+    the same points, radii and bounds, to the last digit.
     """
     if not all(isinstance(own, Trajectory) for own in dancer.trajectories.values()):
         return (None,) * (len(edges) - 1)
