@@ -236,3 +236,33 @@ def test_a_limited_number_of_cells_is_searched_together(monkeypatch):
     assert_array_equal(parts.value, whole.value)
     assert_array_equal(parts.at, whole.at)
     assert_array_equal(parts.spans.start, whole.spans.start)
+
+
+def test_a_slice_that_may_only_hold_as_much_is_not_searched():
+    """The least is 0.71, rounded up 0.75: a slice whose reach says 0.72 cannot hold less, one that says 0.7 can."""
+
+    def searched(gap):
+        waves = Waves([[0.7, 1.0]], required=0.3)
+        waves.at = lambda _row, beats, cell: np.where(cell < 8, 0.71, 0.9) + 0.0 * beats
+        sliced = SlicedSearch(
+            grid=waves.grid, gap=np.repeat([[0.2, gap]], 8, axis=1), required=np.array([0.3]),
+            tolerance=0.005, key=lambda *_: None, sample=waves.sample, search=waves.search,
+        )  # fmt: skip
+        assert sliced.found().value[0] == 0.71
+        return waves.looked_at()
+
+    assert searched(0.72) == [(0, 0)]
+    assert searched(0.7055) == [(0, 0)]  # by less than the tolerance
+    assert searched(0.7) == [(0, 0), (0, 1)]
+
+
+def test_another_requirement_or_tolerance_is_another_result():
+    for required, tolerance, again in (
+        (1.0, 0.005, 1),
+        (0.9, 0.005, 1),
+        (0.9, 0.01, 1),
+        (0.9, 0.01, 0),
+    ):
+        waves = Waves(LEVELS, required=required, tolerance=tolerance)
+        waves.sliced.found()
+        assert (len(waves.searched) > 0) == bool(again)
