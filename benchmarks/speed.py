@@ -14,10 +14,14 @@ song's analysis known, as a performer who has asked before does, and whatever el
     spot 8          one spot moved, to the distances
     mend 5          `check --mend` of five performers who come too close in every formation
     sheet group     all sheets of the demo group, whole process
+
+With `--cast 25 50 100 200`, the distances alone: of as many performers over a field, five minutes, in seconds of
+processor time, from nothing and after a spot is moved, each in a process of its own; and the most memory it took.
 """
 
 import argparse
 import json
+import math
 import os
 import resource
 import shutil
@@ -46,7 +50,7 @@ HEAD = """\
 title: Waiting
 track: {{file: clicks.wav, corrections: {{metre: 4, one: 0:00.5}}}}
 venue:
-  stage: {{shape: rectangle, width: 26 m, depth: 18 m}}
+  stage: {{shape: rectangle, width: {width:g} m, depth: {depth:g} m}}
   audience: [{{name: front, line: [[-14, -8], [14, -8]]}}]
   ceiling: open
   scenery: [{{name: post, outline: [[-0.3, 19], [0.3, 19], [0.3, 19.6], [-0.3, 19.6]], height: 3 m}}]
@@ -71,13 +75,21 @@ crew:
 
 
 def show_text(performers: int, bars: int, *, spacing: float) -> str:
-    """A show in two rows that move a metre or two every eight bars; steps of 14 beats, some by all, some alone."""
-    names = NAMES[:performers]
+    """A show in rows that move a metre or two every eight bars; steps of 14 beats, some by all, some alone.
+
+    Rows of four up to eight performers, a square field of them beyond.
+    """
+    names = [f"{NAMES[k % 8]}{k // 8 or ''}" for k in range(performers)]
+    across = 4 if performers <= 8 else math.ceil(math.sqrt(performers))
+    middle = (across - 1) / 2
     cast = [
-        f"  - {{name: {name}, stature: {1.6 + 0.03 * k:.2f}, prop: {{tether: 0.45 m, fuel_mass: 40 g}}}}"
+        f"  - {{name: {name}, stature: {1.6 + 0.03 * (k % 8):.2f}, prop: {{tether: 0.45 m, fuel_mass: 40 g}}}}"
         for k, name in enumerate(names)
     ]
-    places = [((k % 4 - 1.5) * spacing, 4.0 + (k // 4) * spacing * 1.2) for k in range(performers)]
+    places = [
+        ((k % across - middle) * spacing, 4.0 + (k // across) * spacing * 1.2)
+        for k in range(performers)
+    ]
     formations, staging, timeline = [], [], []
     for n in range(bars // 8):
         turned = [(x + (n % 3 - 1) * 1.2, y + n % 2) for x, y in places]
@@ -99,6 +111,7 @@ def show_text(performers: int, bars: int, *, spacing: float) -> str:
     return HEAD.format(
         cast="\n".join(cast), formations="\n".join(formations), staging="\n".join(staging),
         timeline="\n".join(timeline), until=bars - 4,
+        width=max(26, 2 * (middle * spacing + 6)), depth=max(18, places[-1][1] + 8),
     )  # fmt: skip
 
 
@@ -235,6 +248,35 @@ def help_over_bare(runs: int) -> float:
     return statistics.median(b / a for a, b in pairs)
 
 
+def of_cast(folder: Path, performers: int) -> dict[str, float]:
+    """Processor seconds for the distances of a large cast, and the most memory of the process [MiB]."""
+    from sequencer import tasks
+    from sequencer.checks.distances import keeping_clear
+    from sequencer.planning.restaging import restaged
+
+    write_clicks(folder / "clicks.wav", 303.0)
+    path = folder / "field.yaml"
+    path.write_text(show_text(performers, 150, spacing=4.2), encoding="utf-8")
+    show = tasks.stage_show(path)
+    staged_mib = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
+    start = time.process_time()
+    found = keeping_clear.CHECK.outcome(show)
+    first = time.process_time() - start
+    name = show.show.names[performers // 2]
+    x, y = show.read.document.values["formations"]["f3"]["spots"][name]["at"]
+    start = time.process_time()
+    change = (("formations", "f3", "spots", name, "at"), [float(x) + 0.1, float(y)])
+    keeping_clear.CHECK.outcome(restaged(show, [change]))
+    return {
+        "performers": performers,
+        "distances_s": first,
+        "spot_s": time.process_time() - start,
+        "staged_mib": staged_mib,
+        "most_mib": resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024,
+        "rows": len(found.clearances),
+    }
+
+
 def main() -> None:
     """Print the figures as one JSON object, or as lines."""
     parser = argparse.ArgumentParser(
@@ -243,7 +285,20 @@ def main() -> None:
     parser.add_argument("--json", action="store_true")
     parser.add_argument("--runs", type=int, default=5)
     parser.add_argument("--only", nargs="*", default=[])
+    parser.add_argument("--cast", type=int, nargs="*", default=[])
+    parser.add_argument("--own-process", action="store_true", help=argparse.SUPPRESS)
     given = parser.parse_args()
+    if given.own_process:
+        with tempfile.TemporaryDirectory() as base:
+            print(json.dumps(of_cast(Path(base), *given.cast)), flush=True)
+        return
+    if given.cast:
+        with tempfile.TemporaryDirectory() as base:
+            os.environ["XDG_CACHE_HOME"] = os.environ["LOCALAPPDATA"] = base
+            for performers in given.cast:
+                again = [sys.executable, __file__, "--own-process", "--cast", str(performers)]
+                subprocess.run(again, check=True)
+        return
     with tempfile.TemporaryDirectory() as base:
         os.environ["XDG_CACHE_HOME"] = os.environ["LOCALAPPDATA"] = str(Path(base) / "cache")
         found = figures(Path(base), given.runs, given.only)

@@ -14,7 +14,7 @@ import struct
 import threading
 import time
 from collections import OrderedDict
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import fields, is_dataclass
 from functools import cache, wraps
@@ -159,7 +159,51 @@ def remembering(
     return decorator
 
 
+def recent_each(
+    kind: str,
+    keys: Sequence[Hashable | None],
+    work: Callable[[list[int]], Sequence[T]],
+    *,
+    most: int,
+) -> list[T]:
+    """Several results, kept in this process while they are among the most recent of their kind.
+
+    Parameters
+    ----------
+    kind : str
+    keys : sequence of hashable
+        Content keys of all that each result depends on; None for one that is computed each time.
+    work : callable
+        As for `kept_each`. What it returns must never be changed by anyone.
+    most : int
+        Results of this kind that are kept.
+    """
+    found: dict[int, T] = {}
+    with _LOCK:
+        own = _RECENT.setdefault(kind, OrderedDict())
+        for k, key in enumerate(keys):
+            if key is not None and key in own:
+                own.move_to_end(key)
+                found[k] = cast("T", own[key])
+    missing = [k for k in range(len(keys)) if k not in found]
+    found.update(zip(missing, work(missing) if missing else (), strict=True))
+    with _LOCK:
+        for k in missing:
+            if (key := keys[k]) is not None:
+                own[key] = found[k]
+        while len(own) > most:
+            own.popitem(last=False)
+    return [found[k] for k in range(len(keys))]
+
+
+def recent(kind: str, key: Hashable | None, work: Callable[[], T], *, most: int) -> T:
+    """One result, kept in this process while it is among the most recent of its kind; see `recent_each`."""
+    (found,) = recent_each(kind, [key], lambda _: [work()], most=most)
+    return found
+
+
 _MEMORY: OrderedDict[bytes, Any] = OrderedDict()
+_RECENT: dict[str, OrderedDict[Hashable, Any]] = {}
 _LOCK = threading.RLock()
 
 

@@ -23,5 +23,6 @@ def nothing_kept():
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(kept, "_STORE", _Nothing())
         patch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
+        patch.setattr(kept, "_RECENT", {})
         patch.setattr(kept, "_DIGESTS", {})
         yield

@@ -3,9 +3,12 @@
 from dataclasses import dataclass
 
 from sequencer.findings import Clearance, Danced, Finding
+from sequencer.kept import recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
 from sequencer.units import counted
+
+_MOST_MOMENTS = 50_000
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -50,11 +53,19 @@ class BeatClock:
 
     def seconds(self, beat: float) -> float:
         """Seconds of the track."""
-        return float(self.tempo.seconds_from_beats(beat))
+        return self._moment(beat)[0]
 
     def position(self, beat: float) -> str:
         """Bar.beat, to the nearest 1/16 of a beat."""
-        return str(self.tempo.position_of(round(beat * 16) / 16))
+        return self._moment(beat)[1]
+
+    def _moment(self, beat: float) -> tuple[float, str]:
+        def work() -> tuple[float, str, TempoMap]:
+            seconds = float(self.tempo.seconds_from_beats(beat))
+            # The tempo is held with them, so that its id stays its own.
+            return seconds, str(self.tempo.position_of(round(beat * 16) / 16)), self.tempo
+
+        return recent("moments", (id(self.tempo), beat), work, most=_MOST_MOMENTS)[:2]
 
 
 def length_words(metres: float) -> str:

@@ -162,7 +162,7 @@ def search(
         row=row,
         label=label,
         lower=np.minimum(lowest, value),
-        spans=_merged(flagged),
+        spans=joined_spans(flagged),
         evaluations=evaluations,
     )
 
@@ -227,9 +227,15 @@ def _joined(
     return rows, centre, half, open_
 
 
-def _merged(flagged: list[tuple[Ints, Floats, Floats]]) -> Spans:
-    """Join intervals that touch."""
-    if not flagged:
+def joined_spans(flagged: list[tuple[Ints, Floats, Floats]]) -> Spans:
+    """Intervals of each group as spans: those that touch are joined.
+
+    Parameters
+    ----------
+    flagged : list of (group, start, end)
+        Each an array, shape (n,) [time].
+    """
+    if not any(len(group) for group, _, _ in flagged):
         none = np.zeros(0)
         return Spans(group=none.astype(np.int64), start=none, end=none)
     group, start, end = (np.concatenate(column) for column in zip(*flagged, strict=True))

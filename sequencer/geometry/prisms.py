@@ -46,7 +46,8 @@ class Prism:
         -----
         Source: support function of a convex body (its largest corner). Exact.
         """
-        plan = np.max(n[..., :2] @ self.corners.T, axis=-1)
+        # Not a matrix product: its last digit depends on how many directions are asked at once.
+        plan = np.max(n[..., :1] * self.corners[:, 0] + n[..., 1:2] * self.corners[:, 1], axis=-1)
         return np.asarray(plan + np.maximum(n[..., 2] * self.bottom, n[..., 2] * self.top))
 
     def nearest(self, points: Floats) -> tuple[Floats, Floats]:

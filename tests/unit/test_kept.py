@@ -395,3 +395,35 @@ def test_a_process_forked_while_another_thread_reads_is_not_held_up(store):
     done.set()
     thread.join()
     assert os.waitpid(code, 0)[1] == 0
+
+
+def test_recent_results_are_those_of_their_keys_and_the_oldest_go_first(monkeypatch):
+    """Two of a kind are kept; one without a key is computed each time."""
+    monkeypatch.setattr(kept, "_RECENT", {})
+    asked = []
+
+    def squares(keys):
+        def work(missing):
+            asked.append([keys[k] for k in missing])
+            return [None if keys[k] is None else keys[k] ** 2 for k in missing]
+
+        return kept.recent_each("squares", keys, work, most=2)
+
+    assert squares([3, 2, None]) == [9, 4, None]
+    assert squares([2, None, 3]) == [4, None, 9]
+    assert squares([5, 3]) == [25, 9]  # 2 was asked for longest ago
+    assert squares([3, 2]) == [9, 4]
+    assert asked == [[3, 2, None], [None], [5], [2]]
+    assert kept.recent("other", 3, lambda: "three", most=1) == "three"
+    assert kept.recent("other", 3, lambda: "anew", most=1) == "three"
+    assert kept.recent("other", 4, lambda: "four", most=1) == "four"
+    assert kept.recent("other", 3, lambda: "anew", most=1) == "anew"
+    assert kept.recent("other", None, lambda: "each time", most=1) == "each time"
+    assert squares([]) == []
+
+
+def test_more_results_than_are_kept_are_all_returned(monkeypatch):
+    monkeypatch.setattr(kept, "_RECENT", {})
+    assert kept.recent_each("k", [1, 2, 3], lambda missing: missing, most=2) == [0, 1, 2]
+    with pytest.raises(ValueError, match="zip"):
+        kept.recent_each("k", [7, 8], lambda _missing: [1], most=2)

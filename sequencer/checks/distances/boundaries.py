@@ -257,7 +257,7 @@ def _judged(
             continue
         beat = float(found.at[k])
         part = rule.part or _part(found, k, dancer)
-        x, y = dancer.floor.at(beat).place
+        x, y = dancer.floor.place_at(beat)
         rows.append(
             Clearance(
                 between=(dancer.name, rule.thing),
@@ -266,7 +266,7 @@ def _judged(
                 at=count.seconds(beat),
                 error=0.0 if found.bound[k] else TOLERANCE,
                 parts=(part, rule.thing),
-                where=(float(x), float(y)),
+                where=(x, y),
                 bound=bool(found.bound[k]),
                 position=count.position(beat),
             )

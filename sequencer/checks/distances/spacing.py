@@ -10,7 +10,7 @@ from sequencer.checks.outcome import BeatClock, Mendable, Outcome, deviation_wor
 from sequencer.findings import Clearance, Finding
 from sequencer.geometry.certified import TOLERANCE
 from sequencer.motion.clearance.approach import Approaches, approaches
-from sequencer.motion.clearance.nearest import Closest, closest
+from sequencer.motion.clearance.nearest import Closest, closest_at
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
 
@@ -68,7 +68,7 @@ def conflicts(
         for some in np.split(np.arange(len(of)), cuts):
             low, high = float(begin[some[0]]), float(end[some[-1]])
             alone = approaches((dancers[i], dancers[j]), low, high, required=required)
-            near = closest(dancers[i], dancers[j], alone.at)
+            near = closest_at(dancers[i], dancers[j], float(alone.at[0]))
             out.append(
                 Conflict(
                     first=i,
@@ -95,7 +95,7 @@ def _row(
     first, second = dancers[found.first[k]], dancers[found.second[k]]
     bound = bool(found.dismissed[k])
     beat = float(found.at[k])
-    near = None if bound else closest(first, second, np.array([beat]))
+    near = None if bound else closest_at(first, second, beat)
     count = BeatClock(tempo)
     return Clearance(
         between=(first.name, second.name),

@@ -12,19 +12,28 @@ Three steps, each only for what the previous one leaves undecided:
 3. The same for each pair of parts, along the direction of their nearest points.
 """
 
-from collections.abc import Sequence
+from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
 from sequencer.arrays import Floats, Ints
-from sequencer.geometry.certified import TOLERANCE, CertifiedMinima, Spans, search
+from sequencer.geometry.certified import (
+    TOLERANCE,
+    CertifiedMinima,
+    Sample,
+    Spans,
+    joined_spans,
+    search,
+)
+from sequencer.motion.clearance.by_slice import RowMinima, SlicedSearch
 from sequencer.motion.clearance.grid import Cells, cells
 from sequencer.motion.clearance.pair_kernel import PairKernel
 from sequencer.motion.performers.body_parts import PARTS
 from sequencer.motion.performers.dancer import Dancer
 
 _BATCH = 64  # pairs searched at a time
+_SCREENED = 2048  # pairs screened at a time, to limit memory
 _WINDOW = 16  # cells processed together when pairs are first screened
 
 
@@ -89,20 +98,16 @@ def approaches(
     near = np.flatnonzero(bound < required)
     for low in range(0, len(near), _BATCH):
         chosen = near[low : low + _BATCH]
-        found, reached = _searched(grid, first[chosen], second[chosen], required, minima, tolerance)
+        pairs = _Pairs(grid, first[chosen], second[chosen], required, minima, tolerance)
+        found, reached = pairs.searched()
         evaluations += found.evaluations
-        hit = found.row >= 0
+        hit = np.isfinite(found.value)
         least = reached if minima else np.maximum(reached, required)
         distance[chosen] = np.where(hit, found.value, least)
         at[chosen[hit]] = found.at[hit]
         part[chosen[hit]] = np.stack(np.divmod(found.label[hit], len(PARTS)), axis=1)
         dismissed[chosen[hit]] = 0.0
         spans.append((chosen[found.spans.group], found.spans.start, found.spans.end))
-    group, begin, finish = (
-        (np.concatenate(column) for column in zip(*spans, strict=True))
-        if spans
-        else (np.zeros(0, dtype=np.int64), np.zeros(0), np.zeros(0))
-    )
     return Approaches(
         first=first,
         second=second,
@@ -110,138 +115,101 @@ def approaches(
         at=at,
         part=part,
         dismissed=dismissed,
-        spans=Spans(group=group, start=begin, end=finish),
+        spans=joined_spans(spans),
         evaluations=evaluations,
     )
 
 
 def _reach_bounds(grid: Cells, first: Ints, second: Ints) -> tuple[Floats, Floats]:
     """Lower bound of every pair's distance from reach balls over windows of cells, and its time."""
-    bound: Floats = np.full(len(first), np.inf)
-    when: Floats = np.zeros(len(first))
-    for low in range(0, grid.reach.shape[1], _WINDOW):
-        window = slice(low, low + _WINDOW)
-        place = grid.place[:, window]
-        middle = 0.5 * (place.min(axis=1) + place.max(axis=1))
-        off = place - middle[:, None]
-        ball = np.max(
-            np.hypot(off[..., 0], off[..., 1])
-            + grid.place_uncertainty[:, window]
-            + grid.reach[:, window],
-            axis=1,
-        )
-        across = middle[first] - middle[second]
-        gap = np.hypot(across[:, 0], across[:, 1]) - ball[first] - ball[second]
-        closer = gap < bound
-        bound = np.where(closer, gap, bound)
-        when = np.where(closer, 0.5 * (grid.edges[low] + grid.end[window][-1]), when)
+    cuts = np.arange(0, grid.reach.shape[1], _WINDOW)
+    low, high = (each.reduceat(grid.place, cuts, axis=1) for each in (np.minimum, np.maximum))
+    middle = 0.5 * (low + high)  # (n, w, 2)
+    off = grid.place - np.repeat(middle, np.diff(cuts, append=grid.reach.shape[1]), axis=1)
+    ball = np.hypot(off[..., 0], off[..., 1]) + grid.place_uncertainty + grid.reach
+    ball = np.maximum.reduceat(ball, cuts, axis=1)
+    times = 0.5 * (grid.edges[cuts] + grid.edges[np.append(cuts[1:], grid.reach.shape[1])])
+    bound, when = np.empty(len(first)), np.empty(len(first))
+    for begin in range(0, len(first), _SCREENED):
+        some = slice(begin, begin + _SCREENED)
+        i, j = first[some], second[some]
+        across = middle[i] - middle[j]
+        gap = np.hypot(across[..., 0], across[..., 1]) - ball[i] - ball[j]
+        least = np.argmin(gap, axis=1)  # of equal ones the earliest
+        bound[some] = np.take_along_axis(gap, least[:, None], axis=1)[:, 0]
+        when[some] = times[least]
     return bound, when
 
 
-def _searched(
-    grid: Cells,
-    first: Ints,
-    second: Ints,
-    required: float,
-    minima: bool,
-    tolerance: float,
-) -> tuple[CertifiedMinima, Floats]:
-    """Search some pairs; also their lower bounds from reach balls alone."""
-    across = grid.place[first] - grid.place[second]
-    gap = np.hypot(across[..., 0], across[..., 1])
-    gap -= (grid.place_uncertainty + grid.reach)[first] + (grid.place_uncertainty + grid.reach)[
-        second
-    ]
-    want = gap < required
-    taken = np.zeros_like(want)
-    found: CertifiedMinima | None = None
-    evaluations = 0
-    spans: Spans | None = None
-    while np.any(want & ~taken):
-        # By time, so that a state is computed once for all pairs that need it.
-        cell, pair = np.nonzero((want & ~taken).T)
-        known = found.value if found else np.full(len(first), np.inf if minima else required)
-        again = _search_cells(grid, first, second, pair, cell, required, tolerance, known)
-        again = again if found is None else _better(again, found)
-        evaluations += again.evaluations
-        # Cells added later lie beyond the requirement: only the first search finds spans.
-        spans = again.spans if spans is None else spans
-        found = again
-        if not minima:
-            break
-        taken |= want
-        want = gap < found.value[:, None] - tolerance
-        want &= np.any(taken, axis=1)[:, None]
-    if found is None or spans is None:
-        none = np.zeros(0)
-        nothing = np.full(len(first), -1, dtype=np.int64)
-        found = CertifiedMinima(
-            value=np.full(len(first), np.inf),
-            at=np.full(len(first), np.nan),
-            row=nothing,
-            label=nothing,
-            lower=np.full(len(first), np.inf),
-            spans=Spans(group=none.astype(np.int64), start=none, end=none),
-            evaluations=0,
+@dataclass(frozen=True, slots=True, eq=False)
+class _Pairs:
+    """Some pairs, searched together."""
+
+    grid: Cells
+    first: Ints
+    second: Ints
+    required: float
+    minima: bool
+    tolerance: float
+
+    def searched(self) -> tuple[RowMinima, Floats]:
+        """What is found of each pair; also their lower bounds from reach balls alone."""
+        gap = self._gaps()
+        search = SlicedSearch(
+            grid=self.grid,
+            gap=gap,
+            required=np.full(len(gap), self.required),
+            tolerance=self.tolerance,
+            key=self._key,
+            sample=self._sample,
+            search=self._search,
+            minima=self.minima,
         )
-        return found, gap.min(axis=1)
-    return (
-        CertifiedMinima(
-            value=found.value,
-            at=found.at,
-            row=found.row,
-            label=found.label,
-            lower=found.lower,
-            spans=spans,
-            evaluations=evaluations,
-        ),
-        gap.min(axis=1),
-    )
+        return search.found(), gap.min(axis=1)
 
+    def _gaps(self) -> Floats:
+        """Lower bound of each pair's distance in each cell, from reach balls, shape (p, c) [m]."""
+        grid, first, second = self.grid, self.first, self.second
+        across = grid.place[first] - grid.place[second]
+        gap = np.hypot(across[..., 0], across[..., 1])
+        ball = grid.place_uncertainty + grid.reach
+        gap -= ball[first] + ball[second]
+        return np.asarray(gap)
 
-def _search_cells(
-    grid: Cells,
-    first: Ints,
-    second: Ints,
-    pair: Ints,
-    cell: Ints,
-    required: float,
-    tolerance: float,
-    known: Floats,
-) -> CertifiedMinima:
-    """Search pairs over the given cells, starting from known values."""
-    # Split cells at once until the second-order term is 0.4 m: wider ones are never decisive.
-    bend = grid.acceleration[first[pair], cell].max(axis=1)
-    bend += grid.acceleration[second[pair], cell].max(axis=1)
-    width = grid.end[cell] - grid.start[cell]
-    count = np.maximum(width * np.sqrt(np.maximum(bend, 1e-12) / 3.2), 1.0)
-    count = 2 ** np.ceil(np.log2(count)).astype(np.int64)
-    row = np.repeat(np.arange(len(pair)), count)
-    place = np.arange(len(row)) - np.repeat(np.cumsum(count) - count, count)
-    step = (width / count)[row]
-    begin = grid.start[cell][row] + step * place
-    pair, cell = pair[row], cell[row]
-    kernel = PairKernel(grid, first[pair], second[pair], cell)
-    return search(
-        kernel.sample,
-        group=pair,
-        start=begin,
-        end=begin + step,
-        required=np.full(len(first), required),
-        best=known,
-        tolerance=tolerance,
-    )
+    def _key(self, pair: int, s: int) -> Hashable | None:
+        keys = self.grid.keys
+        own = keys[self.first[pair]][s], keys[self.second[pair]][s]
+        return None if None in own else ("pair", *own, self.grid.within[s])
 
+    def _sample(self, pair: Ints, cell: Ints, beats: Floats) -> Sample:
+        kernel = PairKernel(self.grid, self.first[pair], self.second[pair], cell)
+        n = len(beats)
+        return kernel.sample(np.arange(n), beats, np.zeros(n), np.full(n, np.inf))
 
-def _better(found: CertifiedMinima, known: CertifiedMinima) -> CertifiedMinima:
-    """Merge a later search into earlier results."""
-    better = found.value < known.value
-    return CertifiedMinima(
-        value=found.value,
-        at=np.where(better, found.at, known.at),
-        row=np.where(better, found.row, known.row),
-        label=np.where(better, found.label, known.label),
-        lower=np.minimum(found.lower, known.lower),
-        spans=found.spans,
-        evaluations=found.evaluations,
-    )
+    def _search(
+        self, pair: Ints, cell: Ints, group: Ints, required: Floats, best: Floats
+    ) -> CertifiedMinima:
+        """Search pairs over the given cells, starting from known values of each group."""
+        grid, first, second = self.grid, self.first, self.second
+        # Split cells at once until the second-order term is 0.4 m: wider ones are never decisive.
+        bend = grid.acceleration[first[pair], cell].max(axis=1)
+        bend += grid.acceleration[second[pair], cell].max(axis=1)
+        width = grid.end[cell] - grid.start[cell]
+        count = np.maximum(width * np.sqrt(np.maximum(bend, 1e-12) / 3.2), 1.0)
+        count = 2 ** np.ceil(np.log2(count)).astype(np.int64)
+        row = np.repeat(np.arange(len(pair)), count)
+        place = np.arange(len(row)) - np.repeat(np.cumsum(count) - count, count)
+        step = (width / count)[row]
+        begin = grid.start[cell][row] + step * place
+        pair, cell = pair[row], cell[row]
+        kernel = PairKernel(grid, first[pair], second[pair], cell)
+        return search(
+            kernel.sample,
+            group=group[row],
+            start=begin,
+            end=begin + step,
+            required=required,
+            best=best,
+            tolerance=self.tolerance,
+            apart=True,
+        )

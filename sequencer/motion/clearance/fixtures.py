@@ -23,8 +23,9 @@ deviation. A shoulder moves upwards only (`Body.shoulder_give`).
 Source: triangle inequality; lengths from geometry/bodies.py.
 """
 
-from collections.abc import Sequence
+from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
+from functools import partial
 from typing import Literal
 
 import numpy as np
@@ -33,10 +34,15 @@ from sequencer.arrays import Bools, Floats, Ints
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.geometry.certified import TOLERANCE, CertifiedMinima, Sample, Spans, search
 from sequencer.geometry.prisms import FAR_AWAY, Prism
+from sequencer.kept import content_key, recent_each
+from sequencer.motion.clearance.by_slice import SlicedSearch, SliceKey
 from sequencer.motion.clearance.grid import Cells
 from sequencer.motion.performers.body_parts import PARTS, parts_of
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.sampling import States, states
+
+_MOST_GAPS = 2_000  # dancers and objects whose distances on the plan are kept
+_MOST_GAPS_IN_SLICES = 50_000
 
 Measure = Literal["envelope", "place", "parts", "flames", "wicks"]
 
@@ -112,38 +118,28 @@ def encounters(
         looked = grid.lit
     if measure in {"flames", "wicks"}:
         looked = looked & np.array([bool(dancer.props) for dancer in dancers])[:, None]
-    want = looked & (gap < required[:, None])
-    searched = np.zeros_like(want)
-    value: Floats = np.full(len(dancers), np.inf)
-    at: Floats = np.full(len(dancers), np.nan)
-    part: Ints = np.full(len(dancers), -1, dtype=np.int64)
-    spans: Spans | None = None
-    evaluations = 0
-    while np.any(want & ~searched):
-        who, cell = np.nonzero(want & ~searched)
-        found = kernel.searched(who, cell, required, value, tolerance)
-        evaluations += found.evaluations
-        better = found.value < value
-        value = np.where(better, found.value, value)
-        at = np.where(better, found.at, at)
-        part = np.where(better, found.label, part)
-        # Cells added later lie beyond the requirement: only the first search finds spans.
-        spans = found.spans if spans is None else spans
-        searched |= want
-        want = looked & (gap < value[:, None] - tolerance) & np.any(searched, axis=1)[:, None]
-    if spans is None:
-        none = np.zeros(0)
-        spans = Spans(group=none.astype(np.int64), start=none, end=none)
     far = np.where(looked, gap, np.inf)
-    bound = ~np.isfinite(value)
+    found = SlicedSearch(
+        grid=grid,
+        gap=far,
+        required=required,
+        tolerance=tolerance,
+        key=kernel.keys(only_lit=only_lit),
+        sample=lambda who, cell, beats: kernel.sampled(
+            who, cell, beats, np.zeros(len(beats)), np.inf
+        ),
+        search=partial(kernel.searched, tolerance=tolerance),
+        by_time=False,
+    ).found()
+    bound = ~np.isfinite(found.value)
     middle = 0.5 * (grid.start + grid.end)
     return Encounters(
-        distance=np.where(bound, far.min(axis=1), value),
-        at=np.where(bound, middle[far.argmin(axis=1)], at),
-        part=part,
+        distance=np.where(bound, far.min(axis=1), found.value),
+        at=np.where(bound, middle[far.argmin(axis=1)], found.at),
+        part=found.label,
         bound=bound,
-        spans=spans,
-        evaluations=evaluations,
+        spans=found.spans,
+        evaluations=found.evaluations,
     )
 
 
@@ -158,11 +154,12 @@ class _Kernel:
 
     def apart(self) -> Floats:
         """Lower bound of the distance on the plan in each cell, shape (n, c) [m]."""
-        ground = np.concatenate([self.grid.place, np.zeros((*self.grid.lit.shape, 1))], axis=-1)
-        out = np.full(self.grid.lit.shape, np.inf)
-        for prism in self.prisms:
-            upright = Prism(prism.corners)
-            out = np.minimum(out, upright.nearest(ground)[0])
+        content = self._content()
+        keys = [
+            None if content is None or None in own else (content, own, self.grid.within)
+            for own in self.grid.keys
+        ]
+        out = np.stack(recent_each("places", keys, self._from_places, most=_MOST_GAPS))
         if self.measure == "place":
             reach: Floats = np.zeros(1)
         elif self.measure == "envelope":
@@ -177,8 +174,58 @@ class _Kernel:
         # A hand off its nominal path is still limited by its arm: no hand deviation here.
         return np.asarray(np.maximum(stretched, self.grid.drawn.max(axis=1)))[:, None]
 
+    def _from_places(self, missing: list[int]) -> list[Floats]:
+        """Distances of places on the plan from the prisms, for some dancers; those of known slices are kept."""
+        grid, content, cuts = self.grid, self._content(), self.grid.cuts.tolist()
+        own = [(k, s) for k in missing for s in range(len(cuts) - 1)]
+
+        def work(missing: list[int]) -> list[Floats]:
+            parts = [grid.place[k, cuts[s] : cuts[s + 1]] for k, s in (own[i] for i in missing)]
+            plan = np.concatenate(parts)
+            ground = np.concatenate([plan, np.zeros((len(plan), 1))], axis=-1)
+            out = np.full(len(plan), np.inf)
+            for prism in self.prisms:
+                out = np.minimum(out, Prism(prism.corners).nearest(ground)[0])
+            return np.split(out, np.cumsum([len(part) for part in parts])[:-1])
+
+        keys = [
+            None if content is None or (key := grid.keys[k][s]) is None
+            else (content, key, grid.within[s])
+            for k, s in own
+        ]  # fmt: skip
+        found = recent_each("places in slices", keys, work, most=_MOST_GAPS_IN_SLICES)
+        each = len(cuts) - 1
+        return [np.concatenate(found[low : low + each]) for low in range(0, len(found), each)]
+
+    def _content(self) -> bytes | None:
+        try:
+            return content_key(tuple(self.prisms))
+        except TypeError:
+            return None
+
+    def keys(self, *, only_lit: bool) -> SliceKey:
+        """Content keys of dancers in slices, against these prisms."""
+        content, keys, within = self._content(), self.grid.keys, self.grid.within
+        reach = self._envelopes()[:, 0].tolist() if self.measure == "envelope" else None
+
+        def key(who: int, s: int) -> Hashable | None:
+            own = keys[who][s]
+            if content is None or own is None:
+                return None
+            envelope = None if reach is None else reach[who]
+            return ("fixture", own, within[s], content, self.measure, only_lit, envelope)
+
+        return key
+
     def searched(
-        self, who: Ints, cell: Ints, required: Floats, best: Floats, tolerance: float
+        self,
+        who: Ints,
+        cell: Ints,
+        group: Ints,
+        required: Floats,
+        best: Floats,
+        *,
+        tolerance: float,
     ) -> CertifiedMinima:
         """Search the given cells of the given dancers."""
 
@@ -187,12 +234,13 @@ class _Kernel:
 
         return search(
             sample,
-            group=who,
+            group=group,
             start=self.grid.start[cell],
             end=self.grid.end[cell],
             required=required,
             best=best,
             tolerance=tolerance,
+            apart=True,
         )
 
     def sampled(

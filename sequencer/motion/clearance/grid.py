@@ -1,18 +1,27 @@
 """Common time grid for a whole cast, with every dancer's proven bounds on each cell.
 
 A cell never straddles the moment a head is lit or put out or a hand deviation changes, so no radius jumps
-within a cell.
+within a cell. Nor does it straddle the edge of a slice: what is found in the cells of a slice depends on nothing
+outside it, and is kept for the next search.
 """
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
+from typing import NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
+from sequencer.kept import recent
+from sequencer.motion.clearance.slices import SliceKeys, slice_edges, slice_keys
 from sequencer.motion.performers.body_parts import N_FRONT, N_POINTS
-from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.dancer import Dancer, Pieces
 from sequencer.motion.performers.ensemble import Ensemble
+
+_MOST_PIECES = 256  # dancers whose bounds are kept: a few hundred kilobytes each
+_MORE_ROWS = 64  # of cells that are kept beside those of a whole cast
+_MOST_GRIDS = 2  # of one check: distances between performers, and to what stands still
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -31,6 +40,10 @@ class Cells:
     lit: Bools  # (n, c)
     place: Floats  # (n, c, 2) [m, stage frame] at the middle
     place_uncertainty: Floats  # (n, c) [m] largest distance of the position from there
+    cuts: Ints  # (s + 1,) first cell of each slice, and c
+    keys: tuple[SliceKeys, ...]  # (n,) content of each dancer in each slice
+    # (s,) edges of the cells of each slice, and the number of points: what results depend on beside the dancers
+    within: tuple[tuple[bytes, int], ...]
 
     @property
     def points(self) -> int:
@@ -56,49 +69,97 @@ def cells(dancers: Sequence[Dancer], start: float, end: float) -> Cells:
     ValueError
         If `end` is not after `start`, or a bound is not finite: then nothing can be proven.
     """
-    pieces = [dancer.pieces(start, end) for dancer in dancers]
+    if not end > start:
+        raise ValueError(f"end must come after start, got {start} and {end}")
+    slices = slice_edges(start, end)
+    keys = tuple(slice_keys(dancer, slices) for dancer in dancers)
+    if any(None in own for own in keys):
+        return _cells(dancers, slices, keys)
+    return recent(
+        "grid", (keys, start, end), lambda: _cells(dancers, slices, keys), most=_MOST_GRIDS
+    )
+
+
+def _cells(dancers: Sequence[Dancer], slices: Floats, keys: tuple[SliceKeys, ...]) -> Cells:
+    start, end = float(slices[0]), float(slices[-1])
+    pieces = [_pieces(*each, start, end) for each in zip(dancers, keys, strict=True)]
     quarters = [np.round(4 * own.edges) / 4 for own in pieces]
     changes = [dancer.changes for dancer in dancers]
     beats = np.arange(np.ceil(start), np.floor(end) + 1)
     edges = np.unique(np.concatenate([[start, end], beats, *quarters, *changes]))
     edges = edges[(edges >= start) & (edges <= end)]
-    n, c = len(dancers), len(edges) - 1
-    middle = 0.5 * (edges[:-1] + edges[1:])
+    cuts = np.searchsorted(edges, slices)
+    n = len(dancers)
     points = N_POINTS if any(dancer.two_ended for dancer in dancers) else N_FRONT
-    speed, acceleration = np.empty((n, c, points)), np.empty((n, c, points))
-    reach, drawn, stray = np.empty((n, c)), np.empty((n, c)), np.empty((n, c))
-    swing = np.empty((n, c, 2))
-    lit, place = np.empty((n, c), dtype=np.bool_), np.empty((n, c, 2))
-    for k, (dancer, own) in enumerate(zip(dancers, pieces, strict=True)):
+    rows = [
+        _row(dancer, own, edges, points, key, most=n + _MORE_ROWS)
+        for dancer, own, key in zip(dancers, pieces, keys, strict=True)
+    ]
+    return Cells(
+        ensemble=Ensemble(dancers),
+        edges=edges,
+        speed=np.stack([row.speed for row in rows]),
+        acceleration=np.stack([row.acceleration for row in rows]),
+        reach=np.stack([row.reach for row in rows]),
+        drawn=np.stack([row.drawn for row in rows]),
+        hand_speed=np.stack([row.hand_speed for row in rows]),
+        lit=np.stack([row.lit for row in rows]),
+        place=np.stack([row.place for row in rows]),
+        place_uncertainty=np.stack([row.place_uncertainty for row in rows]),
+        cuts=cuts,
+        keys=keys,
+        within=tuple((edges[a : b + 1].tobytes(), points) for a, b in pairwise(cuts.tolist())),
+    )
+
+
+class _Row(NamedTuple):
+    """One dancer's part of the cells."""
+
+    speed: Floats
+    acceleration: Floats
+    reach: Floats
+    drawn: Floats
+    hand_speed: Floats
+    lit: Bools
+    place: Floats
+    place_uncertainty: Floats
+
+
+def _row(
+    dancer: Dancer, own: Pieces, edges: Floats, points: int, keys: SliceKeys, *, most: int
+) -> _Row:
+    """A dancer's bounds on all cells."""
+
+    def work() -> _Row:
         low = np.searchsorted(own.edges, edges[:-1], side="right") - 1
         high = np.searchsorted(own.edges, edges[1:], side="left")
         low = np.clip(low, 0, len(own.reach) - 1)
         pairs: Ints = np.stack([low, np.maximum(high, low + 1)], axis=1).ravel()
 
-        def largest(values: Floats, pairs: Ints = pairs) -> Floats:
+        def largest(values: Floats) -> Floats:
             # reduceat takes the maximum over [low, high); the extra row lets high be the end.
             padded = np.concatenate([values, np.zeros_like(values[:1])])
             return np.asarray(np.maximum.reduceat(padded, pairs, axis=0)[::2])
 
-        speed[k] = largest(own.speed[:, :points])
-        acceleration[k] = largest(own.acceleration[:, :points])
-        reach[k], drawn[k], swing[k] = (
-            largest(own.reach),
-            largest(own.drawn),
-            largest(own.hand_speed),
+        middle = 0.5 * (edges[:-1] + edges[1:])
+        return _Row(
+            speed=largest(own.speed[:, :points]),
+            acceleration=largest(own.acceleration[:, :points]),
+            reach=largest(own.reach),
+            drawn=largest(own.drawn),
+            hand_speed=largest(own.hand_speed),
+            lit=dancer.is_lit(middle),
+            place=dancer.floor.at(middle).place,
+            place_uncertainty=largest(own.place_speed) * 0.5 * np.diff(edges),
         )
-        stray[k] = largest(own.place_speed) * 0.5 * np.diff(edges)
-        lit[k] = dancer.is_lit(middle)
-        place[k] = dancer.floor.at(middle).place
-    return Cells(
-        ensemble=Ensemble(dancers),
-        edges=edges,
-        speed=speed,
-        acceleration=acceleration,
-        reach=reach,
-        drawn=drawn,
-        hand_speed=swing,
-        lit=lit,
-        place=place,
-        place_uncertainty=stray,
+
+    key = None if None in keys else (keys, edges.tobytes(), points)
+    return recent("rows of cells", key, work, most=most)
+
+
+def _pieces(dancer: Dancer, keys: SliceKeys, start: float, end: float) -> Pieces:
+    if None in keys:
+        return dancer.pieces(start, end)
+    return recent(
+        "pieces", (keys, start, end), lambda: dancer.pieces(start, end), most=_MOST_PIECES
     )

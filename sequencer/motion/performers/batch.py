@@ -63,30 +63,44 @@ class Laws:
     Parameters
     ----------
     laws : sequence of laws or trajectories
-        Equal laws share a row.
+        Equal laws share a row. Each is stacked when it is first asked for.
     """
 
     def __init__(self, laws: Sequence[Evaluated]) -> None:
-        plain = [unwrapped(law) for law in laws]
-        self._shift = np.array([each.shift for each in plain])
-        self._pace = np.array([each.pace for each in plain])
-        self._side = np.array([each.side for each in plain])
-        forms: dict[Hashable, dict[Hashable, int]] = {}
-        members: dict[Hashable, list[Evaluated]] = {}
-        keys: dict[int, tuple[Hashable, int]] = {}
-        for law in {id(each.law): each.law for each in plain}.values():
-            form = _form(law)
-            known = forms.setdefault(form, {})
-            name: Hashable = law if isinstance(law, ComposedLaw) else id(law)
+        self._laws = laws
+        n = len(laws)
+        self._shift, self._pace, self._side = np.zeros(n), np.ones(n), np.ones(n)
+        self._table: Ints = np.full(n, -1, dtype=np.int64)
+        self._row: Ints = np.full(n, -1, dtype=np.int64)
+        self._places: dict[int, tuple[int, int]] = {}  # table and row of each law, by its id
+        self._order: dict[Hashable, int] = {}  # table of each form
+        self._rows: dict[Hashable, dict[Hashable, int]] = {}  # by form and law
+        self._members: dict[Hashable, list[Evaluated]] = {}  # by form
+        self._tables: list[_Table] = []
+
+    def _stack(self, which: Ints) -> None:
+        """Give each of these laws a row; a law that nobody asks for is never looked at."""
+        grown: set[Hashable] = set()
+        for k in which.tolist():
+            each = unwrapped(self._laws[k])
+            self._shift[k], self._pace[k], self._side[k] = each.shift, each.pace, each.side
+            if id(each.law) in self._places:
+                self._table[k], self._row[k] = self._places[id(each.law)]
+                continue
+            form = _form(each.law)
+            table = self._order.setdefault(form, len(self._order))
+            known, members = self._rows.setdefault(form, {}), self._members.setdefault(form, [])
+            name: Hashable = each.law if isinstance(each.law, ComposedLaw) else id(each.law)
             if name not in known:
                 known[name] = len(known)
-                members.setdefault(form, []).append(law)
-            keys[id(law)] = form, known[name]
-        order = {form: k for k, form in enumerate(members)}
-        own = [keys[id(each.law)] for each in plain]
-        self._table: Ints = np.array([order[form] for form, _ in own], dtype=np.int64)
-        self._row: Ints = np.array([row for _, row in own], dtype=np.int64)
-        self._tables = [_stacked(form, alike) for form, alike in members.items()]
+                members.append(each.law)
+                grown.add(form)
+            place = self._places[id(each.law)] = table, known[name]
+            self._table[k], self._row[k] = place
+        self._tables = [
+            _stacked(form, members) if form in grown else self._tables[k]
+            for k, (form, members) in enumerate(self._members.items())
+        ]
 
     def at(self, which: Ints, beats: Floats) -> Props:
         """Hand and tether of the chosen laws, at their beats.
@@ -126,6 +140,9 @@ class Laws:
         -----
         Source: module docstring. Exact to rounding.
         """
+        new = self._table[which] < 0
+        if np.any(new):
+            self._stack(np.unique(which[new]))
         pace, side = self._pace[which], self._side[which]
         time = self._shift[which] + pace * beats
         parts = np.empty((needed.rows, 3, len(which)))

@@ -17,6 +17,7 @@ from numpy.typing import ArrayLike
 
 from sequencer.arrays import Bools, Floats, as_floats
 from sequencer.geometry.bodies import SIDES, Body, Side
+from sequencer.kept import recent
 from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
@@ -24,6 +25,8 @@ from sequencer.motion.performers.body_parts import FIRST_POINT, N_POINTS, PARTS,
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.units import counted
+
+_MOST_STEPS = 500
 
 
 class PropTrajectory(Protocol):
@@ -305,6 +308,16 @@ class Dancer:
     @cached_property
     def _steps(self) -> dict[Side, tuple[Floats, Floats]]:
         """Edges of each side's hand deviation, and its size before, between and after them."""
+        # The same deviation is part of many dancers: it is held with its steps, so that its id stays its own.
+        _, steps = recent(
+            "deviation steps",
+            (id(self.deviation), *sorted(self.props)),
+            lambda: (self.deviation, self._new_steps()),
+            most=_MOST_STEPS,
+        )
+        return steps
+
+    def _new_steps(self) -> dict[Side, tuple[Floats, Floats]]:
         out: dict[Side, tuple[Floats, Floats]] = {}
         for side in SIDES:
             own = self.deviation.get(side, ()) if side in self.props else ()

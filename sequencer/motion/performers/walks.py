@@ -10,16 +10,21 @@ eq. 1 and appendix A (from memory).
 """
 
 import math
+import struct
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import chain
 
 import numpy as np
 from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, Ints, as_floats
 from sequencer.geometry.regions import Point
+from sequencer.kept import recent
 
+_MOST_TABLES = 1_000
+_MOST_PLACES = 20_000
 _PEAK_RATE = 15 / 8  # of s', at u = 1/2
 _PEAK_ACCELERATION = 10 / math.sqrt(3)  # of |s''|, at u = 1/2 ± √3/6
 
@@ -117,6 +122,15 @@ class WalkPath:
         table = self.table
         return table.placed(np.searchsorted(table.starts, beat, side="right"), beat)
 
+    def place_at(self, beat: float) -> Point:
+        """Position at one instant [m, stage frame]; exact."""
+
+        def work() -> Point:
+            x, y = self.at(beat).place.tolist()
+            return (x, y)
+
+        return recent("places at instants", (self.content, beat), work, most=_MOST_PLACES)
+
     def pieces(self, start: float, end: float) -> tuple[tuple[float, float, WalkBounds], ...]:
         """Standing spans and moves between two beats, each with proven bounds.
 
@@ -200,9 +214,28 @@ class WalkPath:
         return WalkPath(self.place, self.facing, moves)
 
     @cached_property
+    def content(self) -> bytes:
+        """What stands for it in a content key: all its numbers."""
+        return b"".join((_packed((*self.place, self.facing)), *self.walks))
+
+    @cached_property
+    def walks(self) -> tuple[bytes, ...]:
+        """All numbers that decide each walk, with the place and facing from which it starts."""
+        begins = [(*self.place, self.facing), *((*m.place, m.facing) for m in self.moves)]
+        return tuple(
+            _packed((*begin, m.start, m.end, *m.place, m.facing, *chain.from_iterable(m.through)))
+            for begin, m in zip(begins, self.moves, strict=False)
+        )
+
+    @cached_property
     def table(self) -> "_Table":
-        """The path as arrays."""
-        return _Table.of(self.place, self.facing, self.moves)
+        """The path as arrays; paths that are the same share them."""
+        return recent(
+            "walk tables",
+            self.content,
+            lambda: _Table.of(self.place, self.facing, self.moves),
+            most=_MOST_TABLES,
+        )
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -327,6 +360,10 @@ class WalkPaths:
             for k, low, high in slices
         ]
         return self._table.placed(np.concatenate(moves), beats)
+
+
+def _packed(values: tuple[float, ...]) -> bytes:
+    return struct.pack(f"<I{len(values)}d", len(values), *values)
 
 
 def _spline(points: Floats) -> tuple[Floats, Floats]:

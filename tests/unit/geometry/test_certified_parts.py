@@ -116,11 +116,11 @@ def test_spans_that_touch_are_one():
         (np.array([1, 0, 0]), np.array([0.0, 3.0, 0.0]), np.array([1.0, 4.0, 1.0])),
         (np.array([0, 0, 1]), np.array([1.0 + 0.9e-9, 5.0, 1.0 + 2e-9]), np.array([2.0, 6.0, 7.0])),
     ]
-    found = certified._merged(flagged)
+    found = certified.joined_spans(flagged)
     assert found.group.tolist() == [0, 0, 0, 1, 1]
     assert_allclose(found.start, [0, 3, 5, 0, 1 + 2e-9], rtol=1e-12)
     assert found.end.tolist() == [2, 4, 6, 1, 7]
-    none = certified._merged([])
+    none = certified.joined_spans([])
     assert (len(none.group), len(none.start), len(none.end)) == (0, 0, 0)
 
 

@@ -9,6 +9,7 @@ from sequencer.motion.clearance.grid import cells
 from sequencer.motion.clearance.nearest import closest
 from sequencer.motion.performers.body_parts import PARTS
 from sequencer.motion.performers.walks import Move, WalkPath
+from tests.nothing_kept import nothing_kept
 
 
 def test_agrees_with_dense_sampling(dance):
@@ -161,8 +162,10 @@ def test_near_in_no_single_cell(dance):
 
 def test_without_minima_only_the_verdict_is_worked_out(dance):
     cast = dance.random_cast(4, seed=3)
-    whole = approaches(cast, 0, 64, required=0.3)
-    short = approaches(cast, 0, 64, required=0.3, minima=False)
+    with nothing_kept():
+        whole = approaches(cast, 0, 64, required=0.3)
+    with nothing_kept():
+        short = approaches(cast, 0, 64, required=0.3, minima=False)
 
     assert short.evaluations < whole.evaluations
     assert_allclose(np.minimum(whole.distance, 0.3), np.minimum(short.distance, 0.3), atol=0.006)

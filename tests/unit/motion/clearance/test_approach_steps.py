@@ -10,9 +10,10 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose, assert_array_equal
 
-from sequencer.geometry.certified import CertifiedMinima, Spans
+from sequencer.geometry.certified import Spans
 from sequencer.motion.clearance import approach
 from sequencer.motion.clearance.approach import approaches
+from sequencer.motion.clearance.by_slice import RowMinima
 
 INF, NAN = np.inf, np.nan
 
@@ -36,11 +37,9 @@ def spans(*rows):
     )
 
 
-def minima(value, at=None, row=None, label=None, lower=None, found=(), evaluations=1):
-    n = len(value)
-    return CertifiedMinima(
-        value=np.array(value, float), at=np.array(at or [0.0] * n), row=np.array(row or [0] * n),
-        label=np.array(label or [0] * n), lower=np.array(lower or value, float),
+def minima(value, at, label, found, evaluations):
+    return RowMinima(
+        value=np.array(value), at=np.array(at), label=np.array(label),
         spans=spans(*found), evaluations=evaluations,
     )  # fmt: skip
 
@@ -88,17 +87,20 @@ def test_cells_are_split_until_their_bend_is_forty_centimetres(monkeypatch):
     monkeypatch.setattr(approach, "search", search)
     first, second = np.array([0, 0, 1]), np.array([1, 2, 2])
     pair, cell = np.array([2, 0, 1, 0, 1, 0, 2]), np.array([0, 1, 2, 3, 3, 4, 5])
-    found = approach._search_cells(grid, first, second, pair, cell, 0.3, 0.02, "known")
-    group, start, end, cells = [], [], [], []
+    own = np.array([3, 1, 0, 2, 0, 1, 4])  # groups: those of one pair in two slices differ
+    pairs = approach._Pairs(grid, first, second, 0.3, minima=True, tolerance=0.02)
+    found = pairs._search(pair, cell, own, "required", "known")
+    group, rows, start, end, cells = [], [], [], [], []
     counts = []
-    for p, c in zip(pair, cell, strict=True):
+    for p, c, g in zip(pair, cell, own, strict=True):
         bend = max(grid.acceleration[first[p], c]) + max(grid.acceleration[second[p], c])
         width = grid.end[c] - grid.start[c]
         count = 2 ** ceil(log2(max(width * sqrt(bend / 3.2), 1.0)))
         assert bend * (width / count) ** 2 / 8 <= 0.4 + 1e-12
         counts.append(count)
         for k in range(count):
-            group.append(p)
+            group.append(g)
+            rows.append(p)
             cells.append(c)
             start.append(grid.start[c] + width * k / count)
             end.append(grid.start[c] + width * (k + 1) / count)
@@ -106,139 +108,65 @@ def test_cells_are_split_until_their_bend_is_forty_centimetres(monkeypatch):
     assert found == "found"
     assert_array_equal(seen["group"], group)
     assert_allclose((seen["start"], seen["end"]), (start, end))
-    assert_array_equal(seen["required"], [0.3] * 3)
-    assert (seen["best"], seen["tolerance"]) == ("known", 0.02)
+    assert (seen["required"], seen["best"]) == ("required", "known")
+    assert (seen["tolerance"], seen["apart"]) == (0.02, True)
     kernel = seen["sample"].__self__
     assert kernel.grid is grid
     assert_array_equal(
-        (kernel.first, kernel.second, kernel.cell), (first[group], second[group], cells)
+        (kernel.first, kernel.second, kernel.cell), (first[rows], second[rows], cells)
     )
 
 
-def test_of_two_searches_the_smaller_of_each_pair_is_kept():
-    """Equal ones stay as they were; spans are those of the later, to be dropped by the caller."""
-    one = minima(
-        [0.1, 0.5, 0.3], [1.0, 2, 3], [4, 5, 6], [7, 8, 9], [0.09, 0.2, 0.3], [(0, 1, 2)], 10
-    )
-    two = minima(
-        [0.2, 0.4, 0.3],
-        [10.0, 20, 30],
-        [40, 50, 60],
-        [70, 80, 90],
-        [0.1, 0.1, 0.1],
-        [(1, 2, 3)],
-        20,
-    )
-    found = approach._better(two, one)
-    assert_array_equal(found.at, [1, 20, 3])
-    assert_array_equal(found.row, [4, 50, 6])
-    assert_array_equal(found.label, [7, 80, 9])
-    assert_array_equal(found.lower, [0.09, 0.1, 0.1])
-    assert (found.spans, found.evaluations) == (two.spans, 20)
-    assert_array_equal(
-        found.value, two.value
-    )  # a search is told what is known, and never finds more
+def test_instants_are_sampled_whole(monkeypatch):
+    """Nothing is far enough to be left out, and an instant has no width."""
+    grid, seen = drawn_grid(3, 6), []
+    monkeypatch.setattr(approach.PairKernel, "sample", lambda *all_: seen.append(all_))
+    pairs = approach._Pairs(grid, np.array([0, 0]), np.array([1, 2]), 0.3, True, 0.02)
+    pairs._sample(np.array([1, 0, 1]), np.array([2, 3, 5]), np.array([2.5, 3.5, 4.5]))
+    ((kernel, rows, beats, half, enough),) = seen
+    assert (kernel.first.tolist(), kernel.second.tolist()) == ([0, 0, 0], [2, 1, 2])
+    assert (kernel.cell.tolist(), rows.tolist()) == ([2, 3, 5], [0, 1, 2])
+    assert (beats.tolist(), half.tolist()) == ([2.5, 3.5, 4.5], [0.0] * 3)
+    assert enough.tolist() == [INF] * 3
 
 
-# One batch
+def test_pairs_are_searched_by_their_reach_balls_in_every_cell(monkeypatch):
+    grid, seen = drawn_grid(3, 6), {}
+
+    def sliced(**given):
+        seen.update(given)
+        return SimpleNamespace(found=lambda: "found")
+
+    monkeypatch.setattr(approach, "SlicedSearch", sliced)
+    first, second = np.array([0, 1]), np.array([2, 2])
+    pairs = approach._Pairs(grid, first, second, 0.3, False, 0.02)
+    found, least = pairs.searched()
+    gaps = [
+        [
+            hypot(*(grid.place[i, c] - grid.place[j, c]))
+            - sum(grid.place_uncertainty[k, c] + grid.reach[k, c] for k in (i, j))
+            for c in range(6)
+        ]
+        for i, j in zip(first, second, strict=True)
+    ]
+    assert_allclose(seen["gap"], gaps)
+    assert_allclose(least, np.min(gaps, axis=1))
+    assert found == "found"
+    assert (seen["grid"], seen["required"].tolist()) == (grid, [0.3, 0.3])
+    assert (seen["tolerance"], seen["minima"]) == (0.02, False)
+    assert (seen["sample"], seen["search"]) == (pairs._sample, pairs._search)
 
 
-def searching(monkeypatch, gap, finds, *, minima_=True, required=0.3, tolerance=0.005):
-    """What is found for pairs of which the reach balls are so far apart in each cell."""
-    gap = np.array(gap)
-    n, c = gap.shape
-    # Each pair lies along y, its second one reaching 1 m, both uncertain by an eighth, the first reaching half.
-    # (3, 4, 5) and binary fractions: a gap of a quarter or a half is met exactly.
+def test_a_pair_is_known_by_both_in_a_slice_and_in_order():
     grid = SimpleNamespace(
-        place=np.zeros((2 * n, c, 2)), place_uncertainty=np.full((2 * n, c), 0.125), reach=np.repeat([[0.5], [1.0]], n, axis=0) * np.ones(c)
-    )  # fmt: skip
-    grid.place[n:, :, 0] = 0.6 * (gap + 1.75)
-    grid.place[:n, :, 1] = 0.8 * (gap + 1.75)
-    left, asked = list(finds), []
-
-    def search_cells(own, first, second, pair, cell, *more):
-        assert own is grid
-        assert_array_equal((first, second), (np.arange(n), np.arange(n, 2 * n)))
-        asked.append(
-            (list(zip(pair.tolist(), cell.tolist(), strict=True)), [float(x) for x in more[2]])
-        )
-        assert more[:2] == (required, tolerance)
-        return left.pop(0)
-
-    monkeypatch.setattr(approach, "_search_cells", search_cells)
-    found, reached = approach._searched(
-        grid, np.arange(n), np.arange(n, 2 * n), required, minima_, tolerance
+        keys=(("a0", "a1"), ("b0", "b1"), ("a0", None)), within=("edges 0", "edges 1")
     )
-    assert_allclose(reached, gap.min(axis=1))
-    assert left == []
-    return found, asked
-
-
-GAP = [
-    [0.29, 0.56, 0.31, 0.574, 0.576, 0.9],
-    [0.9, 0.2, 0.35, 0.28, 0.5, 0.501],
-    [0.5, 0.6, 0.4, 0.5, 0.5, 0.45],
-]
-
-
-def test_cells_are_searched_while_they_may_hold_less(monkeypatch):
-    """By time, then by pair. The third pair is never within reach of the requirement, and is not searched."""
-    finds = [
-        minima(
-            [0.7, 0.625, INF],
-            [1.0, 2, NAN],
-            [1, 2, -1],
-            [5, 6, -1],
-            [0.6, 0.4, INF],
-            [(1, 2, 3)],
-            10,
-        ),
-        minima(
-            [0.65, 0.625, INF],
-            [3.0, 9, NAN],
-            [3, 9, -1],
-            [7, 9, -1],
-            [0.62, 0.625, INF],
-            [(0, 8, 9)],
-            5,
-        ),
-    ]
-    found, asked = searching(monkeypatch, GAP, finds, tolerance=0.125)
-    assert asked == [
-        ([(0, 0), (1, 1), (1, 3)], [INF] * 3),
-        ([(0, 1), (0, 2), (1, 2), (0, 3)], [0.7, 0.625, INF]),
-    ]
-    assert_array_equal(found.value, [0.65, 0.625, INF])
-    assert_array_equal(found.at, [3, 2, NAN])
-    assert_array_equal(found.row, [3, 2, -1])
-    assert_array_equal(found.label, [7, 6, -1])
-    assert_array_equal(found.lower, [0.6, 0.4, INF])
-    assert found.spans is finds[0].spans
-    assert found.evaluations == 10 + 5
-
-
-def test_rounds_count_all_they_looked_at(monkeypatch):
-    """The second round's lower value calls for no new cell."""
-    finds = [minima([0.9], found=[(0, 1, 2)], evaluations=10), minima([0.85], evaluations=5)]
-    found, asked = searching(monkeypatch, [[0.2, 0.8, 0.5]], finds)
-    assert [cells for cells, _ in asked] == [[(0, 0)], [(0, 1), (0, 2)]]
-    assert (found.value[0], found.evaluations, len(found.spans.group)) == (0.85, 15, 1)
-
-
-def test_where_no_distance_above_the_requirement_matters_one_round_is_enough(monkeypatch):
-    finds = [minima([0.3, 0.3, 0.3], row=[-1, -1, -1], found=[(1, 2, 3)], evaluations=10)]
-    found, asked = searching(monkeypatch, GAP, finds, minima_=False)
-    assert asked == [([(0, 0), (1, 1), (1, 3)], [0.3] * 3)]
-    assert (found.evaluations, found.spans) == (10, finds[0].spans)
-
-
-def test_nothing_within_reach_is_not_searched(monkeypatch):
-    found, asked = searching(monkeypatch, [[0.25, 0.5], [0.4, 0.6]], [], required=0.25)
-    assert asked == []
-    assert_array_equal((found.value, found.lower), np.full((2, 2), INF))
-    assert_array_equal((found.row, found.label), np.full((2, 2), -1))
-    assert np.isnan(found.at).all()
-    assert (found.evaluations, len(found.spans.group), found.spans.group.dtype) == (0, 0, np.int64)
+    pairs = approach._Pairs(grid, np.array([0, 1, 0]), np.array([1, 2, 2]), 0.3, True, 0.02)
+    keys = [pairs._key(*each) for each in ((0, 0), (0, 1), (1, 0), (2, 0))]
+    assert len(set(keys)) == 4
+    assert "edges 0" in keys[0]
+    assert {"a1", "b1", "edges 1"} <= set(keys[1])
+    assert pairs._key(1, 1) is None
 
 
 # The whole cast
@@ -253,23 +181,23 @@ def cast(monkeypatch, bound, finds, batch=2, **more):
     monkeypatch.setattr(approach, "_BATCH", batch)
     left, asked = list(finds), []
 
-    def searched(grid, first, second, *rest):
+    def pairs(grid, first, second, *rest):
         assert grid == ("abcd", 0.0, 8.0)
         asked.append((list(zip(first.tolist(), second.tolist(), strict=True)), rest))
-        return left.pop(0)
+        return SimpleNamespace(searched=lambda: left.pop(0))
 
-    monkeypatch.setattr(approach, "_searched", searched)
+    monkeypatch.setattr(approach, "_Pairs", pairs)
     return approaches("abcd", 0.0, 8.0, required=0.3, **more), asked
 
 
 BOUND = [0.29, 0.3, 0.1, 0.2, 0.9, 0.25]  # of the pairs 01, 02, 03, 12, 13, 23
 FINDS = [
     (
-        minima([0.15, INF], [3.0, NAN], [0, -1], [2 * 9 + 5, -1], None, [(0, 1, 2), (0, 3, 4)], 10),
+        minima([0.15, INF], [3.0, NAN], [2 * 9 + 5, -1], [(0, 1, 2), (0, 3, 4)], 10),
         np.array([0.1, 0.22]),
     ),
     (
-        minima([0.4, INF], [4.0, NAN], [1, -1], [8 * 9 + 0, -1], None, [(1, 5, 6)], 5),
+        minima([0.4, INF], [4.0, NAN], [8 * 9 + 0, -1], [(1, 5, 6)], 5),
         np.array([0.2, 0.35]),
     ),
 ]

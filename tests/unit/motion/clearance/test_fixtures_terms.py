@@ -11,9 +11,10 @@ import pytest
 from numpy.testing import assert_allclose, assert_array_equal
 
 from sequencer.geometry import prisms
-from sequencer.geometry.certified import CertifiedMinima, Sample, Spans
+from sequencer.geometry.certified import Sample, Spans
 from sequencer.geometry.prisms import Prism, plane
 from sequencer.motion.clearance import fixtures
+from sequencer.motion.clearance.by_slice import RowMinima
 from sequencer.motion.clearance.fixtures import encounters
 from sequencer.motion.performers.sampling import States
 
@@ -85,7 +86,8 @@ class Rows:
             speed=draw.uniform(0.2, 2.0, (3, 3, points)), acceleration=draw.uniform(0, 8, (3, 3, points)),
             hand_speed=draw.uniform(0, 1.5, (3, 3, 2)), drawn=draw.uniform(0.5, 2.0, (3, 3)),
             place=draw.uniform(-4, 4, (3, 3, 2)), place_uncertainty=draw.uniform(0, 0.3, (3, 3)),
-            reach=draw.uniform(0.5, 1.5, (3, 3)),
+            reach=draw.uniform(0.5, 1.5, (3, 3)), cuts=np.array([0, 2, 3]),
+            keys=((None, None),) * 3, within=(("edges 0", points), ("edges 1", points)),
         )  # fmt: skip
         self.kernel = fixtures._Kernel(self.dancers, self.grid, pieces, measure)
 
@@ -296,36 +298,38 @@ def test_a_flame_is_what_a_head_or_rear_end_gains():
 
 
 class Told:
-    """A kernel that is told the bounds by cell, and what a search finds each time."""
+    """A kernel that is told the bounds by cell; what the search is given, and what it finds."""
 
-    def __init__(self, gap, finds):
-        self.gap, self.finds, self.asked = np.array(gap), list(finds), []
+    def __init__(self, gap, found=None):
+        self.gap, self.own, self.given = np.array(gap), found, {}
 
     def apart(self):
         return self.gap
 
-    def searched(self, who, cell, _required, value, tolerance):
-        self.asked.append(
-            (list(zip(who.tolist(), cell.tolist(), strict=True)), value.tolist(), tolerance)
-        )
-        found, at, label = (np.array(column, dtype=float) for column in self.finds.pop(0))
-        k = len(self.asked)
-        spans = Spans(group=np.array([k]), start=np.array([0.1 * k]), end=np.array([0.2 * k]))
-        none = np.zeros(len(found), dtype=np.int64)
-        return CertifiedMinima(
-            value=found,
-            at=at,
-            row=none,
-            label=label.astype(np.int64),
-            lower=found,
-            spans=spans,
-            evaluations=10 * k,
-        )
+    def keys(self, *, only_lit):
+        return ("keys", only_lit)
+
+    def searched(self, *_all, tolerance):
+        return tolerance
+
+    def sampled(self, *given):
+        return given
+
+    def search(self, **given):
+        self.given = given
+        n = len(self.gap)
+        none = np.zeros(0)
+        nothing = RowMinima(
+            value=np.full(n, np.inf), at=np.full(n, np.nan), label=np.full(n, -1),
+            spans=Spans(group=none.astype(np.int64), start=none, end=none), evaluations=0,
+        )  # fmt: skip
+        return SimpleNamespace(found=lambda: self.own or nothing)
 
 
 def met(monkeypatch, kernel, measure="parts", required=0.3, lit=None, props=None, **more):
     n, c = kernel.gap.shape
     monkeypatch.setattr(fixtures, "_Kernel", lambda *_all: kernel)
+    monkeypatch.setattr(fixtures, "SlicedSearch", kernel.search)
     grid = SimpleNamespace(
         lit=np.ones((n, c), bool) if lit is None else np.array(lit),
         start=np.arange(c) * 1.0,
@@ -337,40 +341,33 @@ def met(monkeypatch, kernel, measure="parts", required=0.3, lit=None, props=None
     )
 
 
-def test_cells_are_added_while_they_may_hold_less(monkeypatch):
-    """Required 30 cm: one cell of the first is nearer. It finds 70 cm: cells nearer than that by the tolerance follow."""
+def test_what_is_found_is_told_and_else_the_bound(monkeypatch):
+    """The first was found at 65 cm; of the second only the bound is known, least in its first cell."""
+    own = RowMinima(
+        value=np.array([0.65, np.inf]), at=np.array([2.5, np.nan]), label=np.array([5, -1]),
+        spans=Spans(group=np.array([1]), start=np.array([0.1]), end=np.array([0.2])), evaluations=30,
+    )  # fmt: skip
     gap = [[0.29, 0.3, 0.6, 0.694, 0.695, 0.8], [0.3, 0.5, 0.9, 0.4, 2.0, 0.35]]
-    inf = np.inf
-    finds = [
-        ([0.7, inf], [0.5, np.nan], [4, -1]),
-        ([0.65, inf], [2.5, np.nan], [5, -1]),
-        ([0.1, inf], [9.0, np.nan], [6, -1]),
-    ]
-    kernel = Told(gap, finds[:2])
-    found = met(monkeypatch, kernel)
-    assert [asked for asked, *_ in kernel.asked] == [[(0, 0)], [(0, 1), (0, 2), (0, 3)]]
-    assert kernel.asked[1][1:] == ([0.7, inf], 0.005)
+    kernel = Told(gap, own)
+    found = met(monkeypatch, kernel, tolerance=0.15, only_lit=True)
     assert_allclose(found.distance, [0.65, 0.3])
     assert_allclose(found.at, [2.5, 0.5])  # the first cell's middle, where the bound is least
     assert found.part.tolist() == [5, -1]
     assert found.bound.tolist() == [False, True]
-    assert found.evaluations == 30
-    assert (found.spans.group.tolist(), found.spans.start.tolist()) == ([1], [0.1])
+    assert (found.evaluations, found.spans) == (30, own.spans)
+    assert_array_equal(kernel.given["gap"], gap)
+    assert kernel.given["required"].tolist() == [0.3, 0.3]
+    assert (kernel.given["tolerance"], kernel.given["key"]) == (0.15, ("keys", True))
+    assert kernel.given["search"]() == 0.15
+    who, cell, beats, half, enough = kernel.given["sample"]("who", "cell", np.array([1.0, 2.0]))
+    assert (who, cell, beats.tolist(), half.tolist()) == ("who", "cell", [1.0, 2.0], [0.0, 0.0])
+    assert enough == np.inf
 
 
-def test_a_later_search_that_finds_no_less_changes_nothing(monkeypatch):
-    kernel = Told([[0.2, 0.5, 0.6]], [([0.7], [1.0], [4]), ([0.7], [2.0], [5])])
-    found = met(monkeypatch, kernel, tolerance=0.15)
-    assert [asked for asked, *_ in kernel.asked] == [[(0, 0)], [(0, 1)]]
-    assert (found.distance[0], found.at[0], found.part[0]) == (0.7, 1.0, 4)
-    assert {tolerance for *_, tolerance in kernel.asked} == {0.15}
-
-
-def test_nothing_near_is_not_searched(monkeypatch):
-    found = met(monkeypatch, Told([[0.5, 0.3, 0.4]], []))
+def test_nothing_near_is_a_bound(monkeypatch):
+    found = met(monkeypatch, Told([[0.5, 0.3, 0.4]]))
     assert (found.distance[0], found.at[0], found.part[0]) == (0.3, 2.0, -1)  # middle of [1, 3]
-    assert (found.evaluations, len(found.spans.group), found.bound[0]) == (0, 0, True)
-    assert found.spans.group.dtype == np.int64
+    assert found.bound[0]
 
 
 @pytest.mark.parametrize(
@@ -386,7 +383,7 @@ def test_nothing_near_is_not_searched(monkeypatch):
 )
 def test_only_what_is_lit_and_held_is_searched(monkeypatch, measure, only_lit, asked):
     """The second holds nothing: it has neither flames nor wicks. Flames are looked at only while lit."""
-    kernel = Told([[0.1, 0.1], [0.1, 0.1]], [([0.0, 0.0], [0.0, 0.0], [0, 0])])
+    kernel = Told([[0.1, 0.1], [0.1, 0.1]])
     met(
         monkeypatch,
         kernel,
@@ -395,14 +392,29 @@ def test_only_what_is_lit_and_held_is_searched(monkeypatch, measure, only_lit, a
         props=[{"left": 1}, {}],
         only_lit=only_lit,
     )
-    assert kernel.asked[0][0] == asked
+    looked = np.argwhere(np.isfinite(kernel.given["gap"]))
+    assert [tuple(each) for each in looked.tolist()] == asked
 
 
 def test_what_is_not_looked_at_is_not_a_bound(monkeypatch):
-    found = met(monkeypatch, Told([[0.1, 0.5]], []), lit=[[False, True]], only_lit=True)
+    found = met(monkeypatch, Told([[0.1, 0.5]]), lit=[[False, True]], only_lit=True)
     assert (found.distance[0], found.at[0]) == (0.5, 2.0)
-    found = met(monkeypatch, Told([[0.1, 0.5]], []), lit=[[False, False]], only_lit=True)
+    found = met(monkeypatch, Told([[0.1, 0.5]]), lit=[[False, False]], only_lit=True)
     assert found.distance[0] == np.inf
+
+
+def test_a_dancer_is_known_by_the_slice_the_object_and_what_is_measured():
+    def keys(measure="parts", seed=1, pieces=(BOX,), *, only_lit=False):
+        rows = Rows(measure, pieces, seed)
+        rows.grid.keys = (("a0", "a1"), ("b0", None), ("a0", "c1"))
+        return rows.kernel.keys(only_lit=only_lit)
+
+    key = keys()
+    assert key(0, 0) == key(2, 0)  # the same content, whoever it is
+    others = [key(0, 0), key(0, 1), key(1, 0), keys("flames")(0, 0), keys(only_lit=True)(0, 0),
+              keys(pieces=(POST,))(0, 0), keys("envelope")(0, 0), keys("envelope", 2)(0, 0)]  # fmt: skip
+    assert len(set(others)) == len(others)  # another seed has another envelope
+    assert key(1, 1) is None
 
 
 def test_a_search_is_of_the_rows_and_cells_asked(monkeypatch):
@@ -417,10 +429,10 @@ def test_a_search_is_of_the_rows_and_cells_asked(monkeypatch):
     monkeypatch.setattr(fixtures, "search", search)
     monkeypatch.setattr(fixtures._Kernel, "sampled", lambda _self, *all_: Sample(*all_[:4]))
     who, cell = np.array([2, 0, 1]), np.array([1, 2, 0])
-    found = rows.kernel.searched(who, cell, "required", "best", 0.02)
+    found = rows.kernel.searched(who, cell, "group", "required", "best", tolerance=0.02)
     assert_array_equal(found[0], [1, 2])
     assert_array_equal(found[1], [0, 1])
     assert found[2:] == ("centre", "half")
-    assert seen["group"] is who
+    assert (seen["group"], seen["apart"]) == ("group", True)
     assert_array_equal((seen["start"], seen["end"]), ([1, 2, 0], [2, 4, 1]))
     assert (seen["required"], seen["best"], seen["tolerance"]) == ("required", "best", 0.02)

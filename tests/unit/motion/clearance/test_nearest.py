@@ -1,10 +1,14 @@
 """Nearest parts at instants: every part against every other, one instant at a time, on drawn points."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose, assert_array_equal
 
-from sequencer.motion.clearance.nearest import closest
+from sequencer.motion.clearance import nearest
+from sequencer.motion.clearance.nearest import closest, closest_at
+from tests.nothing_kept import nothing_kept
 
 # Ends of body, arms, tethers, heads and rear ends among a dancer's ten points; without rear ends a tether
 # begins at the hand. By hand, from the list of points in the notation of a performer.
@@ -86,3 +90,30 @@ def test_no_instants_have_nothing_near():
     empty = Drawn(np.zeros((10, 0, 3)), np.zeros((9, 0)))
     found = closest(empty, empty, [])
     assert (found.distance.shape, found.part.shape, found.point.shape) == ((0,), (0, 2), (0, 2, 3))
+
+
+def test_at_an_instant_it_is_kept_by_what_decides_it(dance, monkeypatch):
+    """The same as asked of arrays; asked again, or of others who move alike there, it is not computed again."""
+    one, two = dance.random_cast(2, seed=3)
+    asked = []
+
+    def counted(*given):
+        asked.append(given)
+        return closest(*given)
+
+    monkeypatch.setattr(nearest, "closest", counted)
+    with nothing_kept():
+        found = closest_at(one, two, 20.3)
+        plain = closest(one, two, [20.3])
+        for name in ("distance", "part", "point", "direction"):
+            assert_array_equal(getattr(found, name), getattr(plain, name))
+        assert closest_at(one, replace(two, name="Cy"), 20.3) is found
+        assert len(asked) == 1
+        moves = [*two.floor.moves]
+        later = replace(moves[-1], place=(9.0, 9.0))  # beats 52 to 58
+        there = replace(two, floor=replace(two.floor, moves=(*moves[:-1], later)))
+        assert closest_at(one, there, 20.3) is found
+        assert closest_at(one, there, 53.0).distance[0] > closest_at(one, two, 53.0).distance[0]
+        assert closest_at(two, one, 20.3) is not found
+        assert closest_at(one, two, 20.4) is not found
+        assert closest_at(one, two, 16.0) is not closest_at(one, two, 16.0)  # between two slices

@@ -207,6 +207,10 @@ def test_equal_laws_share_a_row_and_equal_forms_a_table():
         link(draw, (0, 8, 16), (0, 16)), alone,
     ]  # fmt: skip
     table = Laws(laws)
+    assert_array_equal(table._table, [-1] * 9)  # none is asked for yet
+    table.at(np.array([0, 1]), np.zeros(2))
+    assert_array_equal(table._table, [0, 1, -1, -1, -1, -1, -1, -1, -1])
+    table.at(np.arange(9), np.zeros(9))
     assert_array_equal(table._table, [0, 1, 0, 0, 2, 3, 2, 2, 3])
     assert_array_equal(table._row, [0, 0, 1, 0, 0, 0, 0, 1, 0])
     assert_array_equal(table._shift, [0, 0, 1, 0, 0, 0, 0, 0, 0])

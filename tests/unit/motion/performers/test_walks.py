@@ -1,4 +1,5 @@
 import pickle
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -167,3 +168,31 @@ def test_points_on_a_way_move_only_if_both_of_its_ends_do():
         (11.5, 13.5),
     ]
     assert [move.place for move in later.moves] == [move.place for move in moves]
+
+
+def test_what_stands_for_a_path_is_all_its_numbers():
+    """Another number anywhere is another path, and so is the other zero; what is equal shares its table."""
+    same = replace(WALK, moves=tuple(replace(move) for move in WALK.moves))
+    assert same.content == WALK.content
+    assert same.table is WALK.table
+    first, last = WALK.moves
+    others = [
+        replace(WALK, place=(0.1, 1.0)), replace(WALK, place=(-0.0, 1.0)), replace(WALK, facing=0.1),
+        *(replace(WALK, moves=(replace(first, **more), last)) for more in (
+            {"start": 1.0}, {"end": 6.5}, {"place": (2, 3.1)}, {"facing": 1.1}, {"through": ()},
+            {"through": ((1, 3), (1.5, 2.6))},
+        )),
+        replace(WALK, moves=(first,)),
+    ]  # fmt: skip
+    assert len({each.content for each in (WALK, *others)}) == len(others) + 1
+    assert len(WALK.walks) == 2
+    # The second walk begins where the first one ends.
+    assert replace(WALK, place=(5.0, 5.0)).walks[1] == WALK.walks[1]
+    moved = replace(WALK, moves=(replace(first, place=(2, 3.5)), last))
+    assert moved.walks[1] != WALK.walks[1]
+
+
+@pytest.mark.parametrize("beat", [-1.0, 2.0, 3.7, 6.5, 8.0, 40.0])
+def test_a_place_at_one_instant_is_that_of_many(beat):
+    for path in (WALK, replace(WALK, place=(3.0, 3.0)), WALK):
+        assert path.place_at(beat) == tuple(path.at([beat]).place[0].tolist())

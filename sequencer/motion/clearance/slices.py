@@ -1,0 +1,163 @@
+"""Slices of time by which distances are kept, and what decides how a dancer moves in each.
+
+An edit changes a part of one performer's show: a dragged spot the walks to and from it, a block its own beats.
+Two dancers with the same content in a slice have the same points, radii and bounds in it, to the last digit,
+whatever they do before and after.
+"""
+
+import hashlib
+import struct
+from collections.abc import Iterable
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.kept import content_key, recent
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.walks import WalkPath
+from sequencer.motion.trajectories.trajectory import Trajectory
+from sequencer.timing.position import TOUCH
+
+SLICE_BEATS = 16.0  # long enough to be searched together, short beside a show
+_MOST_DANCERS = 2_000  # whose keys are kept
+
+SliceKeys = tuple[bytes | None, ...]  # None: of what has no content key, nothing is kept
+
+
+def slice_edges(start: float, end: float) -> Floats:
+    """Edges of the slices between two beats, shape (s + 1,) [beats]: whole multiples of their length inside."""
+    inner = SLICE_BEATS * np.arange(np.floor(start / SLICE_BEATS), np.ceil(end / SLICE_BEATS) + 1)
+    return np.concatenate([[start], inner[(inner > start) & (inner < end)], [end]])
+
+
+def slice_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
+    """A content key of all that decides a dancer's points, radii and bounds, for each slice.
+
+    Parameters
+    ----------
+    dancer : Dancer
+    edges : ndarray, shape (s + 1,) [beats]
+
+    Returns
+    -------
+    keys : tuple of bytes, length s
+        None if a trajectory has no content key.
+
+    Notes
+    -----
+    Source: `Trajectory.part`, `Carriage.part`, and the spans that overlap a slice. Two slices with the same key have
+    the same points, radii and bounds, to the last digit.
+    """
+    if not all(isinstance(own, Trajectory) for own in dancer.trajectories.values()):
+        return (None,) * (len(edges) - 1)
+    beats = edges.tobytes()
+    # An edit leaves most performers as they were, and of most others all but the floor: these are the same
+    # objects, held here so that no other can have their ids.
+    parts = (
+        dancer.body, dancer.props, dancer.trajectories, dancer.lit, dancer.deviation, dancer.carriage
+    )  # fmt: skip
+    same = (beats, *(id(part) for part in parts))
+
+    def work() -> tuple[object, SliceKeys]:
+        _, moving = recent(
+            "moving keys", same, lambda: (parts, _moving_keys(dancer, edges)), most=_MOST_DANCERS
+        )
+        floor = _floor_keys(dancer.floor, edges)
+        return parts, tuple(
+            None if own is None else _hashed((own, here))
+            for own, here in zip(moving, floor, strict=True)
+        )
+
+    _, keys = recent("slice keys", (same, dancer.floor.content), work, most=_MOST_DANCERS)
+    return keys
+
+
+def key_at(dancer: Dancer, beat: float) -> bytes | None:
+    """A content key of all that decides a dancer's points and radii at an instant; None if there is none."""
+    low = SLICE_BEATS * np.floor(beat / SLICE_BEATS)
+    if beat == low:  # between two slices
+        return None
+    return slice_keys(dancer, np.array([low, low + SLICE_BEATS]))[0]
+
+
+def _moving_keys(dancer: Dancer, edges: Floats) -> SliceKeys:
+    """Of all but the floor: body, props, their trajectories, flames, hand deviation and posture."""
+    carriage = dancer.carriage
+    try:
+        always = content_key(
+            dancer.body, dancer.props, carriage.upright, carriage.column_top,
+            carriage.shoulder_reach, carriage.lowest_shoulder,
+        )  # fmt: skip
+        trajectories = {
+            side: _trajectory_keys(own, edges)
+            for side, own in dancer.trajectories.items()
+            if isinstance(own, Trajectory)
+        }
+    except TypeError:
+        return (None,) * (len(edges) - 1)
+    out = []
+    for k, (low, high) in enumerate(zip(edges[:-1].tolist(), edges[1:].tolist(), strict=True)):
+        lit = [each for span in dancer.lit for each in _clipped(*span, low, high)]
+        deviation = {
+            side: [
+                (*each, one.size) for one in own for each in _clipped(one.start, one.end, low, high)
+            ]
+            for side, own in dancer.deviation.items()
+        }
+        moving = {side: own[k] for side, own in trajectories.items()}
+        out.append(content_key(always, moving, lit, deviation, carriage.part(low, high)))
+    return tuple(out)
+
+
+def _clipped(start: float, end: float, low: float, high: float) -> list[tuple[float, float]]:
+    """The part of a span within a slice; none if it lies outside."""
+    return [(max(start, low), min(end, high))] if start < high and end > low else []
+
+
+def _trajectory_keys(trajectory: Trajectory, edges: Floats) -> tuple[bytes, ...]:
+    """Of the spans and blends that decide its states in each slice, as `Trajectory.part` has them."""
+
+    def work() -> tuple[bytes, ...]:
+        spans, blends = _span_keys(trajectory)
+        middle, half = np.array([each[:2] for each in trajectory.blends]).reshape(-1, 2).T
+        low = np.sum((middle + half)[:, None] < edges[:-1] - TOUCH, axis=0).tolist()
+        high = np.sum((middle - half)[:, None] <= edges[1:] + TOUCH, axis=0).tolist()
+        return tuple(
+            _hashed((*spans[a : b + 1], *blends[a:b])) for a, b in zip(low, high, strict=True)
+        )
+
+    key = (trajectory.content, edges.tobytes())
+    return recent("trajectory keys", key, work, most=_MOST_DANCERS)
+
+
+def _span_keys(trajectory: Trajectory) -> tuple[list[bytes], list[bytes]]:
+    """Of each span, and of each blend."""
+
+    def work() -> tuple[list[bytes], list[bytes]]:
+        spans = [content_key(span) for span in trajectory.spans]
+        return spans, [content_key(blend) for blend in trajectory.blends]
+
+    return recent("span keys", trajectory.content, work, most=_MOST_DANCERS)
+
+
+def _floor_keys(floor: WalkPath, edges: Floats) -> tuple[bytes, ...]:
+    """Of where someone stands when a slice begins, and every walk that runs in it, with where that begins.
+
+    Someone who stands between two walks stands where the last one ended, to its last digit.
+    """
+    stand = floor.at(edges[:-1])
+    places, facings = stand.place.tolist(), stand.facing.tolist()
+    out: list[bytes] = []
+    for k, (low, high) in enumerate(zip(edges[:-1].tolist(), edges[1:].tolist(), strict=True)):
+        here = [m for m, move in enumerate(floor.moves) if move.start < high and move.end > low]
+        standing = not here or floor.moves[here[0]].start > low
+        held = struct.pack("<3d", *places[k], facings[k]) if standing else b""
+        out.append(_hashed((held, *(floor.walks[m] for m in here))))
+    return tuple(out)
+
+
+def _hashed(parts: Iterable[bytes]) -> bytes:
+    total = hashlib.blake2b(digest_size=16)
+    for part in parts:
+        total.update(struct.pack("<I", len(part)) + part)
+    return total.digest()
