@@ -39,7 +39,7 @@ class ExportOptions:
 
 def write_exports(
     staged: Staged,
-    report: Report,
+    report: Report | None,
     track: Path | None,
     folder: Path,
     options: ExportOptions,
@@ -51,8 +51,8 @@ def write_exports(
     Parameters
     ----------
     staged : Staged
-    report : Report
-        Findings to show on the page.
+    report : Report or None
+        Findings to show on the page; only the page needs them.
     track : Path or None
         The song; with None or a missing file the page is silent and the count tracks hold clicks only.
     folder : Path
@@ -69,6 +69,8 @@ def write_exports(
     InputError
         If the song cannot be read, a name in `wanted.mix.who` is not in the cast, or the folder
         cannot be written.
+    ValueError
+        If a page is wanted without a report.
     """
     unknown = [name for name in options.mix.who if name not in staged.show.names]
     if unknown:
@@ -87,6 +89,8 @@ def write_exports(
         samples, rate = read_recording(there)
     written: list[Path] = []
     if "page" in options.parts:
+        if report is None:
+            raise ValueError("the page shows what a check found, and needs its report")
         say("drawing the page", 0.1)
         path = folder / "rehearsal.html"
         write_page(path, staged, report, _carried(there, samples, rate, path, options.audio))

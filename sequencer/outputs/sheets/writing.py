@@ -17,6 +17,7 @@ from sequencer.outputs.sheets.fuel_sheet import fuel_sheet
 from sequencer.outputs.sheets.night_sheet import night_sheet
 from sequencer.outputs.sheets.operator_sheet import operator_sheet
 from sequencer.outputs.sheets.packet import packet_sheet
+from sequencer.outputs.sheets.page.drawn_pages import DrawnPages
 from sequencer.outputs.sheets.page.letters import with_type
 from sequencer.outputs.sheets.page.marking import marked
 from sequencer.outputs.sheets.page.own_type import read_type
@@ -74,11 +75,14 @@ def write(
     # every page is made before anything is written, so that a fault leaves the old set intact
     made = []
     total = 2 * len(sheets)
+    drawn = (
+        DrawnPages()
+    )  # each sheet is laid out once, for the file with all of them and for its own
     with with_type(user_type):
         for number, (path, part, title) in enumerate(files):
             if progress is not None:
                 progress("printing sheets", (len(sheets) + number - 1) / total if number else 0.0)
-            made.append((path, document_bytes(part, edition, size, title)))
+            made.append((path, document_bytes(part, edition, size, title, drawn)))
     gone = write_print(out, {path.name: content for path, content in made})
     for path in gone:
         if removed is not None:

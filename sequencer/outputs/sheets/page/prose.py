@@ -159,6 +159,15 @@ class Prose(Flowable):  # type: ignore[misc]
 
 def mark(canvas: Any, title: str, level: int, *, top: float) -> None:
     """Add an entry to the document's outline that links to here."""
+    own = getattr(canvas, "mark", None)
+    if own is None:
+        outlined(canvas, title, level, top=top)
+    else:
+        own(title, level, top=top)
+
+
+def outlined(canvas: Any, title: str, level: int, *, top: float) -> None:
+    """Add the entry as the next one of the canvas's document."""
     canvas.outlined = getattr(canvas, "outlined", 0) + 1
     level = min(level, getattr(canvas, "outline_level", -1) + 1)  # no level may be skipped
     canvas.outline_level = level
