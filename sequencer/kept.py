@@ -366,8 +366,12 @@ class _Store:
             if not waiting or self._connection() is None or _changed_since(_LOADED):
                 return
             now = int(time.time())
-            rows = [(key, text, _checksum(key, text), now) for key, text in waiting.items()]
-            self._run("write", lambda base: _write(base, rows))
+            try:
+                rows = [(key, text, _checksum(key, text), now) for key, text in waiting.items()]
+                self._run("write", lambda base: _write(base, rows))
+            except BaseException:  # interrupted: they are written when the process ends
+                self._waiting = waiting | self._waiting
+                raise
 
     def close(self) -> None:
         """Close the database; it is opened again when it is needed."""

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, TypeAlias
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
 from sequencer.findings import Report
-from sequencer.progress import Progress
+from sequencer.progress import Progress, within
 from sequencer.tasks.kept_reports import AskedReport
 
 if TYPE_CHECKING:
@@ -20,6 +20,8 @@ if TYPE_CHECKING:
     from sequencer.timing.song import Song
 
 AnyShow: TypeAlias = "AnyPath | ReadShow | Staged"
+_HEARD = 0.2  # of the progress of a check: the song is heard and the show staged
+_CHECKED = 0.7  # of the progress where a check comes first
 
 
 def hear_song(
@@ -221,8 +223,9 @@ def check_show(
         known = asked.known()
         if known is not None:
             return known
-        return _checked(stage_show(asked.read or path, progress=progress), asked, progress)
-    show = stage_show(path, progress=progress)
+        show = stage_show(asked.read or path, progress=within(progress, 0.0, _HEARD))
+        return _checked(show, asked, progress)
+    show = stage_show(path, progress=within(progress, 0.0, _HEARD))
     if dancing is None:
         return _checked(show, None, progress)
     from sequencer.planning.offers import checked_with_mends
@@ -278,10 +281,11 @@ def print_sheets(
     """
     from sequencer.outputs.sheets import write_sheets
 
-    show, report = _staged_and_checked(path, progress)
+    middle = _CHECKED if since is None else _CHECKED / 2
+    show, report = _staged_and_checked(path, within(progress, 0.0, middle))
     before = before_report = None
     if since is not None:
-        before, before_report = _staged_and_checked(since, progress)
+        before, before_report = _staged_and_checked(since, within(progress, middle, _CHECKED))
     return report, write_sheets(
         show,
         report,
@@ -289,7 +293,7 @@ def print_sheets(
         paper=paper,
         since=before,
         since_report=before_report,
-        progress=progress,
+        progress=within(progress, _CHECKED, 1.0),
         removed=removed,
     )
 
@@ -299,7 +303,8 @@ def _staged_and_checked(
 ) -> "tuple[Staged, Report]":
     """A show file staged, and its report."""
     asked = AskedReport(Path(path))
-    show = stage_show(asked.read or path, without_track=without_track, progress=progress)
+    heard = within(progress, 0.0, _HEARD)
+    show = stage_show(asked.read or path, without_track=without_track, progress=heard)
     return show, _checked(show, asked, progress)
 
 
@@ -350,16 +355,19 @@ def write_rehearsal(
     from sequencer.outputs.exports.folder import ExportOptions, write_exports
     from sequencer.outputs.sound.counts import Mix
 
-    report = None
+    report, begun = None, _HEARD
     if "page" in parts:
-        show, report = _staged_and_checked(path, progress, without_track=True)
+        begun = _CHECKED
+        checking = within(progress, 0.0, begun)
+        show, report = _staged_and_checked(path, checking, without_track=True)
     else:
-        show = stage_show(path, without_track=True, progress=progress)
+        show = stage_show(path, without_track=True, progress=within(progress, 0.0, begun))
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
     wanted = ExportOptions(parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix)
     track = Path(path).parent / show.show.track.file
     folder = Path(out) / Path(path).stem
-    return report, write_exports(show, report, track, folder, wanted, progress=progress)
+    writing = within(progress, begun, 1.0)
+    return report, write_exports(show, report, track, folder, wanted, progress=writing)
 
 
 def trace_show(path: AnyShow, *, rate: float, progress: Progress | None = None) -> str:

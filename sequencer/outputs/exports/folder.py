@@ -92,9 +92,9 @@ def write_exports(
         path = folder / "rehearsal.html"
         write_page(path, staged, report, _carried(song, path, options.audio))
         written.append(path)
-    for speed in options.speeds if "counts" in options.parts else ():
+    for k, speed in enumerate(options.speeds if "counts" in options.parts else ()):
         samples, rate = (None, DEFAULT_RATE) if song is None else song.read()
-        say(f"mixing the count track at {speed:.0%}", 0.5)
+        say(f"mixing the count track at {speed:.0%}", 0.5 + 0.5 * k / len(options.speeds))
         path = folder / ("counts.wav" if speed == 1.0 else f"counts-{100 * speed:g}.wav")
         write_count_track(path, staged, samples, rate, replace(options.mix, speed=speed))
         written.append(path)

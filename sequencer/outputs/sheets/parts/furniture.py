@@ -183,6 +183,7 @@ def document_bytes(
     paper: PaperName,
     title: str,
     drawn: DrawnPages | None = None,
+    begun: Callable[[int], None] | None = None,
 ) -> bytes:
     """One PDF of several sheets, each with separate page numbers.
 
@@ -194,6 +195,8 @@ def document_bytes(
     title : str
     drawn : DrawnPages, optional
         Sheets in it are drawn from there, on the same paper; if all are new, they are entered.
+    begun : callable, optional
+        Called with the number of each sheet when its first page begins, from 0.
 
     Raises
     ------
@@ -218,7 +221,7 @@ def document_bytes(
                 id=str(index),
                 frames=[frame],
                 pagesize=(page.width, page.height),
-                onPage=_head_and_foot(index, sheet, page, edition, counts),
+                onPage=_head_and_foot(index, sheet, page, edition, counts, begun),
             )
         )
         if index:
@@ -284,10 +287,17 @@ def first_caution() -> tuple[str, str]:
 
 
 def _head_and_foot(
-    index: int, sheet: Sheet, page: Page, edition: Edition, counts: list[int]
+    index: int,
+    sheet: Sheet,
+    page: Page,
+    edition: Edition,
+    counts: list[int],
+    begun: Callable[[int], None] | None,
 ) -> Callable[[SheetCanvas, BaseDocTemplate], None]:
     def draw(canvas: SheetCanvas, _document: BaseDocTemplate) -> None:
         counts[index] += 1
+        if counts[index] == 1 and begun is not None:
+            begun(index)
         if counts[index] == 1:
             mark(canvas, sheet.title, 0, top=page.top)
         if not sheet.plain:
