@@ -185,6 +185,18 @@ def test_what_changes_while_it_is_checked_is_not_kept(folder, name):
         kept._STORE._waiting.clear()
 
 
+@pytest.mark.parametrize("name", ["show.yaml", *BESIDE])
+def test_a_show_staged_after_a_change_does_not_get_the_report_from_before(folder, name):
+    check = Check()
+    ask(check, folder / "show.yaml")
+    asked = AskedReport(folder / "show.yaml")
+    digest = hashlib.sha256((folder / "song.wav").read_bytes()).hexdigest()
+    with (folder / name).open("a", encoding="utf-8") as file:
+        file.write("# changed\n")
+    show = SimpleNamespace(heard=cache.load(digest, track="song.wav"))
+    assert asked.of(show, check).show == "2"
+
+
 def test_a_show_staged_on_another_song_is_not_mistaken(folder):
     check = Check()
     asked = AskedReport(folder / "show.yaml")
