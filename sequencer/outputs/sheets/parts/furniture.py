@@ -42,6 +42,7 @@ from sequencer.outputs.sheets.page.paper import (
     PaperName,
 )
 from sequencer.outputs.sheets.page.prose import TextSpan, mark, one_line, outlined
+from sequencer.outputs.sheets.page.quick_pdf import StructElement, TextState, text_code
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.version import __version__
 
@@ -96,6 +97,17 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
     def mark(self, title: str, level: int, *, top: float) -> None:
         """Add an entry to the document's outline; see `prose.mark`."""
         outlined(self, title, level, top=top)
+
+    def drawString(self, x: float, y: float, text: str, *given: Any, **named: Any) -> None:  # noqa: N802 - reportlab's name
+        """Set one line of text."""
+        code = None
+        if not (given or named) and self.bottomup:
+            state = TextState(self._fontname, self._fontsize, self._leading)
+            code = text_code(self._doc, x, y, text, state)
+        if code is None:
+            super().drawString(x, y, text, *given, **named)
+        else:
+            self._code.append(code)
 
     def begin_tag(self, role: str, alternative: str = "") -> None:
         """Begin one element of the structure."""
@@ -152,16 +164,8 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
             page = doc.Reference(doc.Pages.pages[number])
             elements = []
             for index, (role, alternative) in enumerate(tags):
-                element = {
-                    "Type": pdfdoc.PDFName("StructElem"),
-                    "S": pdfdoc.PDFName(role),
-                    "P": whole_ref,
-                    "Pg": page,
-                    "K": index,
-                }
-                if alternative:
-                    element["Alt"] = pdfdoc.PDFString(alternative)
-                elements.append(doc.Reference(pdfdoc.PDFDictionary(element)))
+                element = StructElement(f"/{role}", whole_ref, page, index, alternative)
+                elements.append(doc.Reference(element))
             kids += elements
             by_page += [number, pdfdoc.PDFArray(elements)]
         whole.dict["K"] = pdfdoc.PDFArray(kids)
