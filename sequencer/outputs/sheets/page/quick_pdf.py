@@ -44,11 +44,15 @@ class TextState:
     leading: float
 
 
-def text_code(document: Any, x: float, y: float, text: str, state: TextState) -> str | None:
-    """Code that sets one line of text; None in type that is not embedded."""
+def is_quick(font: str) -> bool:
+    """Whether `text_code` sets a type: one that is embedded letter by letter, and not shaped."""
+    known = getFont(font)
+    return bool(known._dynamicFont and not known.shapable)  # noqa: SLF001 - reportlab has no public name
+
+
+def text_code(document: Any, x: float, y: float, text: str, state: TextState) -> str:
+    """Code that sets one line of text, in a type that `is_quick`."""
     font = getFont(state.font)
-    if not font._dynamicFont or font.shapable:  # noqa: SLF001 - reportlab has no public name for it
-        return None
     parts: list[str] = []
     current = -1
     for subset, letters in font.splitString(text, document):

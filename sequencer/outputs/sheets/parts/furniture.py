@@ -42,7 +42,12 @@ from sequencer.outputs.sheets.page.paper import (
     PaperName,
 )
 from sequencer.outputs.sheets.page.prose import TextSpan, mark, one_line, outlined
-from sequencer.outputs.sheets.page.quick_pdf import StructElement, TextState, text_code
+from sequencer.outputs.sheets.page.quick_pdf import (
+    StructElement,
+    TextState,
+    is_quick,
+    text_code,
+)
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.version import __version__
 
@@ -100,14 +105,11 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
 
     def drawString(self, x: float, y: float, text: str, *given: Any, **named: Any) -> None:  # noqa: N802 - reportlab's name
         """Set one line of text."""
-        code = None
-        if not (given or named) and self.bottomup:
-            state = TextState(self._fontname, self._fontsize, self._leading)
-            code = text_code(self._doc, x, y, text, state)
-        if code is None:
+        if given or named or not (self.bottomup and is_quick(self._fontname)):
             super().drawString(x, y, text, *given, **named)
-        else:
-            self._code.append(code)
+            return
+        state = TextState(self._fontname, self._fontsize, self._leading)
+        self._code.append(text_code(self._doc, x, y, text, state))
 
     def begin_tag(self, role: str, alternative: str = "") -> None:
         """Begin one element of the structure."""

@@ -5,7 +5,7 @@ from reportlab.pdfbase import pdfdoc
 from reportlab.pdfgen.canvas import Canvas
 
 from sequencer.outputs.sheets.page.letters import font_name
-from sequencer.outputs.sheets.page.quick_pdf import StructElement, TextState, text_code
+from sequencer.outputs.sheets.page.quick_pdf import StructElement, TextState, is_quick, text_code
 
 
 @pytest.mark.parametrize("alternative", ["", "Stage plan (from above)", "Łucja – 火花 \\"])
@@ -44,5 +44,5 @@ def test_lines_of_text_in_their_order():
 
 
 def test_type_that_is_not_embedded_is_left_to_reportlab():
-    canvas = Canvas("never-written.pdf", invariant=1)
-    assert text_code(canvas._doc, 0, 0, "a", TextState("Helvetica", 9, 11)) is None
+    assert not is_quick("Helvetica")
+    assert is_quick(font_name("Italic"))
