@@ -98,12 +98,15 @@ class Prose(Flowable):  # type: ignore[misc]
         self.spaceBefore, self.spaceAfter = before, after
         self.lines: tuple[Line, ...] | None = None
         self._fixed = False
+        self._room: float | None = (
+            None  # that the lines were broken to: a table asks again and again
+        )
         self.is_constant = False  # true: not compared with the last print
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
         """Break the lines; reportlab calls this."""
-        if not self._fixed:
-            self.lines = broken(self.spans, room)
+        if not self._fixed and self._room != room:
+            self.lines, self._room = broken(self.spans, room), room
         self.width = room
         self.height = sum(line.size * self.leading for line in self.lines or ())
         return room, self.height
