@@ -9,6 +9,8 @@ song's analysis known, as a performer who has asked before does, and whatever el
     check 8 first   the same with nothing kept but the song
     check group     `check` of the demo group, four performers and 3:07
     check solo      `check` of the solo demo
+    check changed   `check` of the demo group with another comment each time: a new text, in which nothing
+                    new has to be worked out
     edit group      one block of the demo group changed, in a running process, to all findings
     edit 8          the same of eight performers and four minutes
     spot 8          one spot moved, to the distances
@@ -199,10 +201,22 @@ def figures(folder: Path, runs: int, only: list[str]) -> dict[str, float]:
         shutil.copy(five, again)
         return process("check", str(again), "--mend")
 
+    def changed() -> float:
+        again = folder / "shows" / group.name
+        if not again.exists():
+            again.parent.mkdir()
+            shutil.copytree(ROOT / "audio_samples", folder / "audio_samples")
+        numbers.append(len(numbers))
+        text = group.read_text(encoding="utf-8")
+        again.write_text(f"{text}# change {len(numbers)}\n", encoding="utf-8")
+        return process("check", str(again))
+
+    numbers: list[int] = []
     single: dict[str, Callable[[], float]] = {
         "check 8": lambda: process("check", str(eight)),
         "check group": lambda: process("check", str(group)),
         "check solo": lambda: process("check", str(solo)),
+        "check changed": changed,
         "mend 5": mended,
         "sheet group": lambda: process("sheet", str(group), "--out", str(folder / "prints")),
         "check 8 first": lambda: _first(folder / "cache" / "sequencer", eight),

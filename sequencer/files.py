@@ -3,6 +3,8 @@
 import errno
 import os
 import secrets
+import signal
+import threading
 from collections.abc import Iterator, Mapping
 from contextlib import ExitStack, contextmanager, suppress
 from pathlib import Path
@@ -105,6 +107,28 @@ def write_set(contents: Mapping[Path, bytes]) -> None:
         for path, scratch in scratches.items():
             with telling(path):
                 scratch.write_bytes(contents[path])
+        with _not_interrupted():  # the files belong together: all are replaced, or none
+            stack.close()
+
+
+@contextmanager
+def _not_interrupted() -> Iterator[None]:
+    """Let Ctrl-C wait until the body is done; it is short."""
+    handler = signal.getsignal(signal.SIGINT)
+    main = threading.current_thread() is threading.main_thread()
+    if not (
+        main and callable(handler)
+    ):  # Python interrupts no other thread, or Ctrl-C does nothing
+        yield
+        return
+    waiting: list[int] = []
+    signal.signal(signal.SIGINT, lambda number, _frame: waiting.append(number))
+    try:
+        yield
+    finally:
+        signal.signal(signal.SIGINT, handler)
+    if waiting:
+        handler(signal.SIGINT, None)
 
 
 def write_bytes(path: Path, content: bytes) -> None:

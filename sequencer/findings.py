@@ -5,11 +5,12 @@ from dataclasses import asdict, dataclass, fields
 from math import nan
 from typing import TYPE_CHECKING, Any, Literal, TypeAlias
 
+from sequencer.units import counted
+
 if TYPE_CHECKING:
     import pandas as pd
 
-from sequencer.facts.cautions import Condition
-from sequencer.units import counted
+    from sequencer.facts.cautions import Condition
 
 Severity = Literal["stop", "warn", "note"]
 ReportTable: TypeAlias = Literal["findings", "clearances", "chances"]
@@ -93,7 +94,7 @@ class Report:
     clearances: tuple[Clearance, ...] = ()
     not_checked: tuple[str, ...] = ()  # what was not checked, one sentence each
     cautions: tuple[str, ...] = ()  # printed with every report of a lit show
-    conditions: frozenset[Condition] = frozenset()  # of cautions, raised by the findings
+    conditions: "frozenset[Condition]" = frozenset()  # of cautions, raised by the findings
     fuel_codes: frozenset[str] = frozenset()  # codes of findings listed on the fuel keeper's sheet
     danced: Danced | None = None  # results of the simulation, if requested
 

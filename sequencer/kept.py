@@ -11,6 +11,7 @@ import hashlib
 import json
 import os
 import struct
+import sys
 import threading
 import time
 from collections import OrderedDict
@@ -24,8 +25,6 @@ from importlib.resources.abc import Traversable
 from pathlib import Path
 from types import MethodType
 from typing import Any, ParamSpec, TypeVar, cast
-
-import numpy as np
 
 from sequencer.progress import stop_if_unwanted
 
@@ -102,12 +101,27 @@ def kept_each(
     found = {k: each for k, key in enumerate(keys) if key for each in _known(key, restore)}
     missing = [k for k in range(len(keys)) if k not in found]
     for k, result in zip(missing, work(missing) if missing else (), strict=True):
-        found[k] = result
-        if (key := keys[k]) is not None:
-            with suppress(TypeError, ValueError):  # what JSON cannot hold is kept in memory only
-                _STORE.put(key, json.dumps(record(result)))
-            found[k] = _remembered(key, result)
+        found[k] = _kept_by(keys[k], result, record)
     return [found[k] for k in range(len(keys))]
+
+
+def known(kind: str, content: Iterable[Any], *, restore: Callable[[Any], T]) -> tuple[T, ...]:
+    """The result kept under a content, as a tuple of one; empty if there is none. See `kept`."""
+    key = _key(kind, content)
+    return () if key is None else _known(key, restore)
+
+
+def keep(kind: str, content: Iterable[Any], result: T, *, record: Callable[[T], Any]) -> None:
+    """Keep a result whose content is known to hold only once it has been computed. See `kept`."""
+    _kept_by(_key(kind, content), result, record)
+
+
+def _kept_by(key: bytes | None, result: T, record: Callable[[T], Any]) -> T:
+    if key is None:
+        return result
+    with suppress(TypeError, ValueError):  # what JSON cannot hold is kept in memory only
+        _STORE.put(key, json.dumps(record(result)))
+    return _remembered(key, result)
 
 
 def _key(kind: str, content: Iterable[Any]) -> bytes | None:
@@ -248,7 +262,7 @@ def _feed(put: Callable[[bytes], None], thing: Any) -> None:
         put(b"t%d:" % len(thing))
         for each in thing:
             _feed(put, each)
-    elif isinstance(thing, np.ndarray | np.generic) and thing.dtype.kind in "biuf":
+    elif _is_array(thing) and thing.dtype.kind in "biuf":
         put(f"a{thing.dtype.str}{thing.shape}:".encode("ascii") + thing.tobytes())
     else:
         _feed_object(put, thing)
@@ -256,6 +270,12 @@ def _feed(put: Callable[[bytes], None], thing: Any) -> None:
 
 _DOUBLE = struct.Struct("<d")
 _FLOATS = {float}
+
+
+def _is_array(thing: Any) -> bool:
+    """Whether it is a NumPy array or scalar; where NumPy was never loaded, nothing is."""
+    numpy = sys.modules.get("numpy")
+    return numpy is not None and isinstance(thing, numpy.ndarray | numpy.generic)
 
 
 def _feed_object(put: Callable[[bytes], None], thing: Any) -> None:
@@ -321,6 +341,15 @@ def formulas() -> bytes:
     return total.digest()
 
 
+@cache
+def whole_code() -> bytes:
+    """A hash of all code and data of the package, and of the interpreter, for what depends on more than `formulas`."""
+    total = hashlib.blake2b(sys.version.encode(), digest_size=20)
+    for file in _files(resources.files("sequencer")):
+        total.update(file.name.encode() + b"\0" + file.read_bytes())
+    return total.digest()
+
+
 def _sources() -> Iterator[Traversable]:
     top = resources.files("sequencer")
     for package in COMPUTING:
@@ -329,7 +358,8 @@ def _sources() -> Iterator[Traversable]:
 
 def _changed_since(moment: float) -> bool:
     """Whether some code was changed after a moment: then it may not be what this process runs."""
-    return any(file.stat().st_mtime > moment for file in _sources() if isinstance(file, Path))
+    files = _files(resources.files("sequencer"))
+    return any(file.stat().st_mtime > moment for file in files if isinstance(file, Path))
 
 
 _LOADED = time.time()  # code that was changed later is not taken for what is loaded
@@ -394,8 +424,12 @@ class _Store:
             if not waiting or self._connection() is None or _changed_since(_LOADED):
                 return
             now = int(time.time())
-            rows = [(key, text, _checksum(key, text), now) for key, text in waiting.items()]
-            self._run("write", lambda base: _write(base, rows))
+            try:
+                rows = [(key, text, _checksum(key, text), now) for key, text in waiting.items()]
+                self._run("write", lambda base: _write(base, rows))
+            except BaseException:  # interrupted: they are written when the process ends
+                self._waiting = waiting | self._waiting
+                raise
 
     def close(self) -> None:
         """Close the database; it is opened again when it is needed."""

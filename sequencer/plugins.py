@@ -15,6 +15,8 @@ from sequencer.errors import InputError, Place
 
 T = TypeVar("T")
 
+GROUPS = tuple(f"sequencer.{name}" for name in ("laws", "patterns", "profiles", "sheets", "checks"))
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Plugin:
@@ -75,6 +77,11 @@ def plugins(group: str) -> tuple[Plugin, ...]:
         for entry in entry_points(group=group)
     ]
     return tuple(sorted(found, key=lambda plugin: (plugin.name, plugin.package)))
+
+
+def any_installed() -> bool:
+    """Whether any other package adds anything at all."""
+    return any(entry_points(group=group) for group in GROUPS)
 
 
 def extended(

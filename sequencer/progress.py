@@ -42,3 +42,14 @@ def stop_if_unwanted() -> None:
     unwanted = _UNWANTED.get()
     if unwanted is not None and unwanted():
         raise Stopped
+
+
+def within(progress: Progress | None, start: float, end: float) -> Progress | None:
+    """The progress of one part of some work, which goes from `start` to `end` of the whole."""
+    if progress is None:
+        return None
+
+    def part(subject: str, share: float) -> None:
+        progress(subject, start + (end - start) * min(max(share, 0.0), 1.0))
+
+    return part

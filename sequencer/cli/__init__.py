@@ -16,6 +16,8 @@ from sequencer.cli.trace import trace
 from sequencer.errors import InputError
 from sequencer.version import __version__
 
+_GO_ON = {"check", "draw", "rehearse", "sheet"}  # verbs whose results are kept as they are found
+
 
 class Verbs(click.Group):
     """Exit status: 0 success, 1 the show needs mending, 2 bad input, 70 a bug in sequencer, 130 interrupted."""
@@ -30,6 +32,8 @@ class Verbs(click.Group):
             message, status = f"error: {error}", 2
         except (KeyboardInterrupt, click.Abort):
             message, status = "interrupted; nothing was half-written", 130
+            if ctx.invoked_subcommand in _GO_ON:
+                message += ", and what was worked out so far is kept: ask again to go on"
         except Exception as error:  # noqa: BLE001 (the last line of defence: it is logged and reported)
             full = isinstance(error, OSError) and error.errno in {
                 errno.ENOSPC,

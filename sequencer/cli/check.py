@@ -5,6 +5,7 @@ from pathlib import Path
 import click
 
 from sequencer.cli.progress_line import ProgressLine
+from sequencer.progress import within
 
 
 @click.command(epilog="Example: sequencer check shows/lantern_round.yaml")
@@ -50,8 +51,12 @@ def check(
         dancing = tasks.Dancing(runs=runs, seed=seed, jobs=jobs, cluster=cluster)
     try:
         with ProgressLine() as progress:
-            mended = tasks.mend_show(show, progress=progress) if mend else None
-            report = tasks.check_show(show, dancing=dancing, progress=progress)
+            mended, begun = None, 0.0
+            if mend:
+                begun = 0.6
+                mended = tasks.mend_show(show, progress=within(progress, 0.0, begun))
+            checking = within(progress, begun, 1.0)
+            report = tasks.check_show(show, dancing=dancing, progress=checking)
     except KeyboardInterrupt:
         if dancing is not None:
             click.echo("finished runs are saved; give the same command again to resume", err=True)

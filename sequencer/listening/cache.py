@@ -9,11 +9,13 @@ import json
 from contextlib import suppress
 from dataclasses import asdict, replace
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from sequencer.errors import InputError
 from sequencer.files import write_text
-from sequencer.timing.song import Reading, Section, Song
+
+if TYPE_CHECKING:
+    from sequencer.timing.song import Song
 
 ANALYSIS = "9"  # increased whenever the same file would give a different result
 
@@ -25,7 +27,15 @@ def folder() -> Path:
     return user_cache_path("sequencer") / "heard"
 
 
-def load(sha256: str, *, track: str) -> Song | None:
+def entry(sha256: str) -> bytes | None:
+    """The entry of the song with that content as it lies on disk, valid or not; None if there is none."""
+    try:
+        return _path(sha256).read_bytes()
+    except OSError:
+        return None
+
+
+def load(sha256: str, *, track: str) -> "Song | None":
     """The song with that content, named `track`; None if there is no valid entry."""
     try:
         entry = json.loads(_path(sha256).read_text(encoding="utf-8"))
@@ -40,7 +50,7 @@ def load(sha256: str, *, track: str) -> Song | None:
         return None
 
 
-def store(song: Song) -> None:
+def store(song: "Song") -> None:
     """Store a song; failure to write the cache is ignored."""
     record = song_record(song)
     entry = {"analysis": ANALYSIS, "checksum": _checksum(record), "song": record}
@@ -48,13 +58,13 @@ def store(song: Song) -> None:
         write_text(_path(song.sha256), json.dumps(entry, ensure_ascii=False))
 
 
-def song_record(song: Song) -> dict[str, Any]:
+def song_record(song: "Song") -> dict[str, Any]:
     """A song as plain JSON values."""
     record: dict[str, Any] = json.loads(json.dumps(asdict(song)))
     return record
 
 
-def song_from_record(record: dict[str, Any]) -> Song:
+def song_from_record(record: dict[str, Any]) -> "Song":
     """The inverse of `song_record`.
 
     Raises
@@ -62,6 +72,8 @@ def song_from_record(record: dict[str, Any]) -> Song:
     KeyError, TypeError, ValueError
         If the record is not a song.
     """
+    from sequencer.timing.song import Reading, Section, Song
+
     given = dict(record)
     given["sections"] = tuple(Section(**section) for section in given["sections"])
     given["readings"] = tuple(Reading(**reading) for reading in given["readings"])

@@ -14,8 +14,8 @@ from ruamel.yaml.error import MarkedYAMLError, YAMLError
 from ruamel.yaml.nodes import MappingNode, Node, ScalarNode, SequenceNode
 
 from sequencer.errors import InputError, Place
+from sequencer.show.file_text import file_text
 
-_LARGEST_FILE = 4_000_000  # bytes
 MOST_VALUES = 200_000
 DEEPEST = 40
 _NULLS = {"", "~", "null", "Null", "NULL"}
@@ -56,7 +56,7 @@ def read_document(path: Path) -> Document:
         If the file does not exist, is not UTF-8 text or not YAML, or is larger or more deeply nested than
         any show.
     """
-    return parse_document(_text(path), str(path))
+    return parse_document(file_text(path), str(path))
 
 
 def parse_document(text: str, file: str) -> Document:
@@ -96,34 +96,6 @@ def parse_document(text: str, file: str) -> Document:
         )
     walk = _Walk(file)
     return Document(file, walk.value(root, ()), walk.places, walk.keys)
-
-
-def _text(path: Path) -> str:
-    place = Place(str(path))
-    try:
-        if path.is_dir():
-            raise InputError(
-                "not-a-file", place, "this is a folder", "give the path of a show file in it"
-            )
-        if path.stat().st_size > _LARGEST_FILE:
-            raise InputError(
-                "too-large",
-                place,
-                f"this file is larger than {_LARGEST_FILE // 1_000_000} MB",
-                "give the path of a show file",
-            )
-        return path.read_text(encoding="utf-8-sig")
-    except FileNotFoundError as error:
-        raise InputError("no-file", place, "file not found", "check the path") from error
-    except UnicodeDecodeError as error:
-        line = path.read_bytes()[: error.start].count(b"\n") + 1
-        raise InputError(
-            "not-text", Place(str(path), line), "this is not UTF-8 text", "save it as UTF-8"
-        ) from error
-    except OSError as error:
-        raise InputError(
-            "cannot-read", place, f"this file cannot be read ({error.strerror})", "check the path"
-        ) from error
 
 
 class _Walk:

@@ -23,4 +23,4 @@ Paths = Annotated[tuple[str, ...], BeforeValidator(_listed), _ONE_OR_MORE]
 class Record(BaseModel):
     """Base of all headings: frozen, no unknown keys."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", populate_by_name=True)
+    model_config = ConfigDict(frozen=True, extra="forbid", populate_by_name=True, defer_build=True)

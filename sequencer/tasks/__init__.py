@@ -1,23 +1,27 @@
 """The library's front door: one function per command. Only here do listening, show, checks and outputs meet."""
 
-from sequencer.tasks.dancing import Dancing
-from sequencer.tasks.folders import chart_folder, folder_text, hear_folder
-from sequencer.tasks.mend import mend_show
-from sequencer.tasks.shows import (
-    check_show,
-    click_song,
-    draw_song,
-    hear_song,
-    print_sheets,
-    report_text,
-    schema_text,
-    song_text,
-    stage_show,
-    start_show,
-    trace_show,
-    write_rehearsal,
-)
-from sequencer.tasks.vocabulary import trace_pattern
+from importlib import import_module
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from sequencer.tasks.dancing import Dancing
+    from sequencer.tasks.folders import chart_folder, folder_text, hear_folder
+    from sequencer.tasks.mend import mend_show
+    from sequencer.tasks.shows import (
+        check_show,
+        click_song,
+        draw_song,
+        hear_song,
+        print_sheets,
+        report_text,
+        schema_text,
+        song_text,
+        stage_show,
+        start_show,
+        trace_show,
+        write_rehearsal,
+    )
+    from sequencer.tasks.vocabulary import trace_pattern
 
 __all__ = [
     "Dancing",
@@ -39,3 +43,21 @@ __all__ = [
     "trace_show",
     "write_rehearsal",
 ]
+_HOMES = {
+    "Dancing": "dancing",
+    "chart_folder": "folders",
+    "folder_text": "folders",
+    "hear_folder": "folders",
+    "mend_show": "mend",
+    "trace_pattern": "vocabulary",
+}  # all others are in `shows`
+
+
+def __getattr__(name: str) -> object:
+    """Load a task when it is first used: each needs only a part of the house."""
+    if name not in __all__:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    home = import_module(f"{__name__}.{_HOMES.get(name, 'shows')}")
+    value: object = getattr(home, name)
+    globals()[name] = value
+    return value

@@ -10,15 +10,18 @@ from typing import TYPE_CHECKING, TypeAlias
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
 from sequencer.findings import Report
-from sequencer.progress import Progress
-from sequencer.staging.staged import Staged
-from sequencer.tasks.dancing import Dancing, trials
-from sequencer.timing.song import Song
+from sequencer.progress import Progress, within
+from sequencer.tasks.kept_reports import AskedReport
 
 if TYPE_CHECKING:
     from sequencer.show.reading import ReadShow
+    from sequencer.staging.staged import Staged
+    from sequencer.tasks.dancing import Dancing
+    from sequencer.timing.song import Song
 
 AnyShow: TypeAlias = "AnyPath | ReadShow | Staged"
+_HEARD = 0.2  # of the progress of a check: the song is heard and the show staged
+_CHECKED = 0.7  # of the progress where a check comes first
 
 
 def hear_song(
@@ -27,7 +30,7 @@ def hear_song(
     taps: AnyPath | None = None,
     again: bool = False,
     progress: Progress | None = None,
-) -> Song:
+) -> "Song":
     """Beats, bars, sections and energy of a track; from the cache if it was analysed before.
 
     Parameters
@@ -60,7 +63,7 @@ def hear_song(
         ) from error
 
 
-def click_song(song: Song, track: AnyPath, path: AnyPath) -> None:
+def click_song(song: "Song", track: AnyPath, path: AnyPath) -> None:
     """Write the track with a click on every beat, as WAV.
 
     Raises
@@ -73,7 +76,7 @@ def click_song(song: Song, track: AnyPath, path: AnyPath) -> None:
     write_clicked(song, Path(track), Path(path))
 
 
-def song_text(song: Song, track: AnyPath, *, as_json: bool) -> str:
+def song_text(song: "Song", track: AnyPath, *, as_json: bool) -> str:
     """The analysed song, as JSON or as a summary for people."""
     from sequencer.outputs.song import song_report
 
@@ -82,7 +85,7 @@ def song_text(song: Song, track: AnyPath, *, as_json: bool) -> str:
     return song_report.song_summary(song)
 
 
-def draw_song(song: Song, chart: AnyPath) -> None:
+def draw_song(song: "Song", chart: AnyPath) -> None:
     """Write the chart of a song, as PNG, SVG or PDF by the file's extension."""
     from sequencer.outputs.figures import write_figure
     from sequencer.outputs.song.song_chart import song_chart
@@ -141,10 +144,10 @@ def start_show(
 def stage_show(
     path: AnyShow,
     *,
-    song: Song | None = None,
+    song: "Song | None" = None,
     without_track: bool = False,
     progress: Progress | None = None,
-) -> Staged:
+) -> "Staged":
     """Stage a show file: put it on its song, with every block turned into laws.
 
     Parameters
@@ -163,6 +166,7 @@ def stage_show(
         If the show or its track cannot be used.
     """
     from sequencer.show.reading import ReadShow, read_show
+    from sequencer.staging.staged import Staged
     from sequencer.staging.timeline import staged
 
     if isinstance(path, Staged):
@@ -178,7 +182,7 @@ def stage_show(
     return staged(read, analysed)
 
 
-def _song_of(read: "ReadShow", *, without_track: bool, progress: Progress | None) -> Song:
+def _song_of(read: "ReadShow", *, without_track: bool, progress: Progress | None) -> "Song":
     """The analysed track of a show."""
     track = Path(read.document.file).parent / read.show.track.file
     if track.exists():
@@ -191,14 +195,14 @@ def _song_of(read: "ReadShow", *, without_track: bool, progress: Progress | None
     )  # fmt: skip
 
 
-def _cached_song(sha256: str | None, track: Path) -> Song | None:
+def _cached_song(sha256: str | None, track: Path) -> "Song | None":
     from sequencer.listening import cache
 
     return None if sha256 is None else cache.load(sha256, track=track.name)
 
 
 def check_show(
-    path: AnyShow, *, dancing: Dancing | None = None, progress: Progress | None = None
+    path: AnyShow, *, dancing: "Dancing | None" = None, progress: Progress | None = None
 ) -> Report:
     """Run every check on a show.
 
@@ -214,13 +218,32 @@ def check_show(
     InputError
         If the show, its track or the cluster cannot be used.
     """
-    from sequencer.planning.offers import checked_with_mends
-
-    show = stage_show(path, progress=progress)
+    if dancing is None and isinstance(path, str | os.PathLike):
+        asked = AskedReport(Path(path))
+        known = asked.known()
+        if known is not None:
+            return known
+        show = stage_show(asked.read or path, progress=within(progress, 0.0, _HEARD))
+        return _checked(show, asked, progress)
+    show = stage_show(path, progress=within(progress, 0.0, _HEARD))
     if dancing is None:
-        return checked_with_mends(show, progress=progress)
+        return _checked(show, None, progress)
+    from sequencer.planning.offers import checked_with_mends
+    from sequencer.tasks.dancing import trials
+
     with trials(show, dancing) as how:
         return checked_with_mends(show, trials=how, progress=progress)
+
+
+def _checked(show: "Staged", asked: AskedReport | None, progress: Progress | None) -> Report:
+    """The report of a staged show: kept, if it was asked of a file and is known; or from a check."""
+
+    def check(show: "Staged") -> Report:
+        from sequencer.planning.offers import checked_with_mends
+
+        return checked_with_mends(show, progress=progress)
+
+    return check(show) if asked is None else asked.of(show, check)
 
 
 def report_text(report: Report, *, as_json: bool, width: int = 100) -> str:
@@ -257,21 +280,32 @@ def print_sheets(
         If the show or its track cannot be used, or the folder cannot be written.
     """
     from sequencer.outputs.sheets import write_sheets
-    from sequencer.planning.offers import checked_with_mends
 
-    show = stage_show(path, progress=progress)
-    before = stage_show(since, progress=progress) if since is not None else None
-    report = checked_with_mends(show, progress=progress)
+    middle = _CHECKED if since is None else _CHECKED / 2
+    show, report = _staged_and_checked(path, within(progress, 0.0, middle))
+    before = before_report = None
+    if since is not None:
+        before, before_report = _staged_and_checked(since, within(progress, middle, _CHECKED))
     return report, write_sheets(
         show,
         report,
         Path(out) / Path(path).stem,
         paper=paper,
         since=before,
-        since_report=None if before is None else checked_with_mends(before, progress=progress),
-        progress=progress,
+        since_report=before_report,
+        progress=within(progress, _CHECKED, 1.0),
         removed=removed,
     )
+
+
+def _staged_and_checked(
+    path: AnyPath, progress: Progress | None, *, without_track: bool = False
+) -> "tuple[Staged, Report]":
+    """A show file staged, and its report."""
+    asked = AskedReport(Path(path))
+    heard = within(progress, 0.0, _HEARD)
+    show = stage_show(asked.read or path, without_track=without_track, progress=heard)
+    return show, _checked(show, asked, progress)
 
 
 def write_rehearsal(
@@ -287,8 +321,8 @@ def write_rehearsal(
     split: bool = False,
     who: Sequence[str] = (),
     progress: Progress | None = None,
-) -> tuple[Report, list[Path]]:
-    """Check a show and write its rehearsal files into its own folder in `out`.
+) -> tuple[Report | None, list[Path]]:
+    """Write a show's rehearsal files into its own folder in `out`; the page comes with the findings of a check.
 
     Parameters
     ----------
@@ -307,6 +341,12 @@ def write_rehearsal(
         Performers whose changes are counted; everybody if empty.
     progress : callable, optional
 
+    Returns
+    -------
+    report : Report or None
+        What the page shows; None if no page was asked for, since nothing else needs a check.
+    written : list of Path
+
     Raises
     ------
     InputError
@@ -314,15 +354,20 @@ def write_rehearsal(
     """
     from sequencer.outputs.exports.folder import ExportOptions, write_exports
     from sequencer.outputs.sound.counts import Mix
-    from sequencer.planning.offers import checked_with_mends
 
-    show = stage_show(path, without_track=True, progress=progress)
-    report = checked_with_mends(show, progress=progress)
+    report, begun = None, _HEARD
+    if "page" in parts:
+        begun = _CHECKED
+        checking = within(progress, 0.0, begun)
+        show, report = _staged_and_checked(path, checking, without_track=True)
+    else:
+        show = stage_show(path, without_track=True, progress=within(progress, 0.0, begun))
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
     wanted = ExportOptions(parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix)
     track = Path(path).parent / show.show.track.file
     folder = Path(out) / Path(path).stem
-    return report, write_exports(show, report, track, folder, wanted, progress=progress)
+    writing = within(progress, begun, 1.0)
+    return report, write_exports(show, report, track, folder, wanted, progress=writing)
 
 
 def trace_show(path: AnyShow, *, rate: float, progress: Progress | None = None) -> str:

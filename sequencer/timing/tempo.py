@@ -8,6 +8,7 @@ beat the nearest tempo continues.
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from math import floor, isfinite
 
 import numpy as np
 from numpy.typing import ArrayLike
@@ -87,6 +88,11 @@ class TempoMap:
         -----
         Source: linear interpolation, as in the Standard MIDI File's tempo map. Exact.
         """
+        if isinstance(beats, float) and isfinite(beats):
+            # One beat, as it is asked for thousands of times: the same operations as for many.
+            k = min(max(floor(beats) - self.first, 0), len(self.times) - 2)
+            before, after = self.times.item(k), self.times.item(k + 1)
+            return np.asarray(before + (float(beats) - (self.first + k)) * (after - before))
         return _interpolated(as_floats("beats", beats), self.knots, self.times)
 
     def beats_from_seconds(self, seconds: ArrayLike) -> Floats:

@@ -45,6 +45,32 @@ def test_only_what_is_asked_for(own_folder, tmp_path):
     assert [path.name for path in (tmp_path / "show").iterdir()] == ["cues.mid"]
 
 
+@pytest.mark.parametrize("part", ["counts", "midi", "captions", "timetable"])
+def test_what_needs_no_check_makes_none(own_folder, tmp_path, monkeypatch, part):
+    """Neither checks nor the page's motion; of these only the count track reads the song's samples."""
+    from sequencer.outputs.exports import folder
+    from sequencer.outputs.rehearsal import page_data
+    from sequencer.planning import offers
+
+    def refuse(*_given, **_named):
+        raise RuntimeError("not needed")
+
+    monkeypatch.setattr(offers, "checked_with_mends", refuse)
+    monkeypatch.setattr(page_data, "cast_document", refuse)
+    if part != "counts":
+        monkeypatch.setattr(folder, "read_recording", refuse)
+    result = run("rehearse", own_folder / "show.yaml", "--out", tmp_path, "--only", part)
+
+    assert result.exit_code == 0, result.output
+    assert list((tmp_path / "show").iterdir())
+    # Asked in one text that nobody has checked, the page does need the check.
+    text = (own_folder / "show.yaml").read_text(encoding="utf-8")
+    (tmp_path / "new.yaml").write_text(f"{text}# {part}\n", encoding="utf-8")
+    shutil.copy(own_folder / "song.wav", tmp_path / "song.wav")
+    asked = run("rehearse", tmp_path / "new.yaml", "--out", tmp_path, "--only", "page")
+    assert asked.exit_code == 70  # the refusal above
+
+
 def test_click_only_for_one_performer_with_words(own_folder, tmp_path):
     result = run(
         "rehearse", own_folder / "show.yaml", "--out", tmp_path, "--only", "counts",

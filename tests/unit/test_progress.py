@@ -1,4 +1,4 @@
-"""Work that is stopped: at its next step, in its own thread only, and never by mistake for an error."""
+"""The progress of a part within the whole; and work that is stopped: at its next step, in its own thread only, and never by mistake for an error."""
 
 import threading
 
@@ -7,7 +7,7 @@ import pytest
 
 from sequencer.geometry.certified import Sample, search
 from sequencer.kept import kept_each
-from sequencer.progress import Stopped, stop_if_unwanted, stoppable
+from sequencer.progress import Stopped, stop_if_unwanted, stoppable, within
 
 
 def test_work_goes_on_until_it_is_unwanted():
@@ -64,3 +64,16 @@ def test_a_search_stops_between_levels():
 def test_nothing_is_computed_to_be_kept_once_it_is_unwanted():
     with stoppable(lambda: True), pytest.raises(Stopped):
         kept_each("never", [(1,)], lambda _: pytest.fail("computed"), record=str, restore=str)
+
+
+def test_a_part_goes_from_its_start_to_its_end():
+    told = []
+    part = within(lambda subject, share: told.append((subject, share)), 0.2, 0.6)
+    for share in (0.0, 0.5, 1.0, 1.7, -1.0):
+        part("a", share)
+    assert [subject for subject, _ in told] == ["a"] * 5
+    assert [share for _, share in told] == pytest.approx([0.2, 0.4, 0.6, 0.6, 0.2])
+
+
+def test_nobody_watches_a_part_of_what_nobody_watches():
+    assert within(None, 0.2, 0.6) is None

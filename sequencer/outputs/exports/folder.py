@@ -11,9 +11,10 @@ from sequencer.outputs.exports.captions import write_captions
 from sequencer.outputs.exports.midi import write_midi
 from sequencer.outputs.exports.timetable import write_timetable
 from sequencer.outputs.rehearsal import write_page
-from sequencer.outputs.rehearsal.song_audio import Sound, embedded, linked, silent
+from sequencer.outputs.rehearsal.song_audio import Sound, embedded_track, linked, silent
 from sequencer.outputs.sound.counts import Mix, write_count_track
 from sequencer.outputs.sound.recording import read_recording
+from sequencer.progress import Progress
 from sequencer.staging.staged import Staged
 
 _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
@@ -39,7 +40,7 @@ class ExportOptions:
 
 def write_exports(
     staged: Staged,
-    report: Report,
+    report: Report | None,
     track: Path | None,
     folder: Path,
     options: ExportOptions,
@@ -51,8 +52,8 @@ def write_exports(
     Parameters
     ----------
     staged : Staged
-    report : Report
-        Findings to show on the page.
+    report : Report or None
+        Findings to show on the page; only the page needs them.
     track : Path or None
         The song; with None or a missing file the page is silent and the count tracks hold clicks only.
     folder : Path
@@ -69,6 +70,8 @@ def write_exports(
     InputError
         If the song cannot be read, a name in `wanted.mix.who` is not in the cast, or the folder
         cannot be written.
+    ValueError
+        If a page is wanted without a report.
     """
     unknown = [name for name in options.mix.who if name not in staged.show.names]
     if unknown:
@@ -80,33 +83,48 @@ def write_exports(
         )
     say = progress or (lambda _subject, _share: None)
     there = track if track is not None and track.is_file() else None
-    samples: Floats | None = None
-    rate = DEFAULT_RATE
-    if there is not None and ("counts" in options.parts or options.audio == "embed"):
-        say("reading the song", 0.0)
-        samples, rate = read_recording(there)
     written: list[Path] = []
+    song = None if there is None else _SongFile(there, say)
     if "page" in options.parts:
+        if report is None:
+            raise ValueError("the page shows what a check found, and needs its report")
         say("drawing the page", 0.1)
         path = folder / "rehearsal.html"
-        write_page(path, staged, report, _carried(there, samples, rate, path, options.audio))
+        write_page(path, staged, report, _carried(song, path, options.audio))
         written.append(path)
-    for speed in options.speeds if "counts" in options.parts else ():
-        say(f"mixing the count track at {speed:.0%}", 0.5)
+    for k, speed in enumerate(options.speeds if "counts" in options.parts else ()):
+        samples, rate = (None, DEFAULT_RATE) if song is None else song.read()
+        say(f"mixing the count track at {speed:.0%}", 0.5 + 0.5 * k / len(options.speeds))
         path = folder / ("counts.wav" if speed == 1.0 else f"counts-{100 * speed:g}.wav")
         write_count_track(path, staged, samples, rate, replace(options.mix, speed=speed))
         written.append(path)
     return written + _write_tables(staged, folder, options.parts)
 
 
-def _carried(track: Path | None, samples: Floats | None, rate: int, page: Path, how: str) -> Sound:
-    if track is None:
+class _SongFile:
+    """The song's file, read once and only if somebody needs its samples."""
+
+    def __init__(self, path: Path, say: Progress) -> None:
+        self.path = path
+        self._say = say
+        self._read: tuple[Floats, int] | None = None
+
+    def read(self) -> tuple[Floats, int]:
+        """Samples and rate; see `read_recording`."""
+        if self._read is None:
+            self._say("reading the song", 0.4)
+            self._read = read_recording(self.path)
+        return self._read
+
+
+def _carried(song: _SongFile | None, page: Path, how: str) -> Sound:
+    if song is None:
         return silent("The song file was not found; this page runs on a silent clock.")
     if how == "none":
         return silent("This page was made without the song and runs on a silent clock.")
-    if how == "link" or samples is None:
-        return linked(track, page)
-    return embedded(samples, rate)
+    if how == "link":
+        return linked(song.path, page)
+    return embedded_track(song.path, song.read)
 
 
 def _write_tables(staged: Staged, folder: Path, parts: tuple[str, ...]) -> list[Path]:

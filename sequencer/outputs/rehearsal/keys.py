@@ -16,6 +16,7 @@ import base64
 import zlib
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -201,6 +202,35 @@ def _track(
         steps=steps,
         bases=bases,
         samples=np.concatenate(stored),
+    )
+
+
+def recorded(track: KeySamples) -> dict[str, Any]:
+    """A track as JSON values."""
+    return {
+        "start": track.start,
+        "intervals": track.intervals,
+        "steps": track.steps,
+        "bases": track.bases,
+        "samples": base64.b64encode(track.samples.astype("<i2").tobytes()).decode("ascii"),
+    }
+
+
+def restored(record: dict[str, Any]) -> KeySamples:
+    """The inverse of `recorded`.
+
+    Raises
+    ------
+    KeyError, TypeError, ValueError
+        If the record is not a track.
+    """
+    samples = np.frombuffer(base64.b64decode(record["samples"]), dtype="<i2").astype(np.int16)
+    return KeySamples(
+        start=record["start"],
+        intervals=tuple(record["intervals"]),
+        steps=tuple(record["steps"]),
+        bases=tuple(record["bases"]),
+        samples=samples,
     )
 
 

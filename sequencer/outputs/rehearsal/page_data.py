@@ -5,10 +5,12 @@ Beats, seconds of the track and metres throughout; facings in radians.
 
 from collections.abc import Collection, Sequence
 from dataclasses import asdict
+from functools import partial
 from typing import Any
 
 import numpy as np
 
+from sequencer import kept
 from sequencer.findings import Finding, Report
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.wheelchair import HALF_BREADTH, SEAT, WHEEL
@@ -23,6 +25,8 @@ from sequencer.outputs.rehearsal.keys import (
     measured_error,
     packed,
     prop_track,
+    recorded,
+    restored,
 )
 from sequencer.outputs.words.block_words import block_words
 from sequencer.staging.staged import Staged
@@ -122,15 +126,13 @@ def cast_document(
     tracks: list[KeySamples] = []
     worst = 0.0
     for dancer in dancers:
-        motions = {"floor": floor_track(dancer.floor, dancer.reach, start, end)}
-        for side in SIDES:
-            if side in dancer.props:
-                prop = dancer.props[side]
-                wide = max(abs(spot.across) for spot in prop.heads)
-                motions[side] = prop_track(
-                    dancer.trajectories[side], prop.farthest, start, end, aside=wide
-                )
-        error = measured_error(dancer, motions, start, end)
+        motions, error = kept.kept(
+            "tracks of a rehearsal page",
+            (kept.whole_code(), dancer, start, end),
+            partial(_motions, dancer, start, end),
+            record=_recorded,
+            restore=_restored,
+        )
         if error > STATED_ERROR:
             raise ValueError(
                 f"{dancer.name} moves too fast to be drawn within 2 mm (error {1e3 * error:.1f} mm)"
@@ -180,6 +182,28 @@ def cast_document(
             }
         )
     return cast, packed(tracks), worst
+
+
+def _motions(dancer: Dancer, start: float, end: float) -> tuple[dict[str, KeySamples], float]:
+    """A performer's tracks between two beats, and the largest error of what is drawn from them [m]."""
+    motions = {"floor": floor_track(dancer.floor, dancer.reach, start, end)}
+    for side in SIDES:
+        if side in dancer.props:
+            prop = dancer.props[side]
+            wide = max(abs(spot.across) for spot in prop.heads)
+            motions[side] = prop_track(
+                dancer.trajectories[side], prop.farthest, start, end, aside=wide
+            )
+    return motions, measured_error(dancer, motions, start, end)
+
+
+def _recorded(result: tuple[dict[str, KeySamples], float]) -> Document:
+    motions, error = result
+    return {"tracks": {name: recorded(track) for name, track in motions.items()}, "error": error}
+
+
+def _restored(record: Document) -> tuple[dict[str, KeySamples], float]:
+    return {name: restored(each) for name, each in record["tracks"].items()}, record["error"]
 
 
 def _room(prop: Prop) -> Document:

@@ -4,16 +4,21 @@ The codec is MP3 at a constant rate: every browser plays it and can seek in it e
 """
 
 import base64
+import hashlib
 import io
 import urllib.parse
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import asdict, dataclass
+from importlib.metadata import version
 from pathlib import Path
 from typing import Literal
 
 import numpy as np
 
+from sequencer import kept
 from sequencer.arrays import Floats
 
+_KIND = "song of a rehearsal page"  # of what is kept
 Carried = Literal["embedded", "linked", "none"]
 RATE = 44_100  # [Hz]
 LEVEL = 0.75  # on libsndfile's scale for MP3, where 0 is the largest file
@@ -33,6 +38,46 @@ class Sound:
 def silent(why: str) -> Sound:
     """No song: the page runs on a silent clock and says why."""
     return Sound(kind="none", notice=why)
+
+
+def embedded_track(track: Path, read: Callable[[], tuple[Floats, int]]) -> Sound:
+    """The song of a file, embedded; kept by the file's content, since encoding takes long.
+
+    Parameters
+    ----------
+    track : Path
+    read : callable
+        Samples and rate of the file, as `embedded` takes them.
+
+    Raises
+    ------
+    InputError
+        As `read`.
+    """
+    content = _content(track)
+    if content is not None and (found := kept.known(_KIND, content, restore=_restored)):
+        return found[0]
+    sound = embedded(*read())
+    if content is not None and _content(track) == content:  # else nobody knows which was read
+        kept.keep(_KIND, content, sound, record=asdict)
+    return sound
+
+
+def _content(track: Path) -> tuple[bytes | str, ...] | None:
+    """All that the encoded song depends on; None if the file cannot be read."""
+    import soundfile
+
+    try:
+        with track.open("rb") as file:
+            digest = hashlib.file_digest(file, "sha256").digest()
+    except OSError:
+        return None
+    versions = [version(name) for name in ("soundfile", "soxr", "numpy")]
+    return (kept.whole_code(), digest, soundfile.__libsndfile_version__, *versions)
+
+
+def _restored(record: dict[str, str]) -> Sound:
+    return Sound(kind="embedded", type=record["type"], data=record["data"])
 
 
 def embedded(samples: Floats, rate: int) -> Sound:

@@ -26,6 +26,7 @@ from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.notices import cautions_block, opening
 from sequencer.outputs.words.place_words import block_place
 from sequencer.outputs.words.posture_words import block_posture
+from sequencer.staging.results import result_of
 from sequencer.staging.staged import Block
 
 MARK = 78.0  # side of a drawing
@@ -143,6 +144,10 @@ class StationMark(Flowable):  # type: ignore[misc]
 
 def toroids(edition: Edition) -> tuple[Build, ...]:
     """Toroids and station patterns of the show's leading hands, each once for everybody who builds it alike."""
+    return result_of(edition.staged, "toroids", lambda: _toroids(edition))
+
+
+def _toroids(edition: Edition) -> tuple[Build, ...]:
     built: dict[Hashable, Build] = {}
     for block in edition.staged.blocks:
         dancer = next(d for d in edition.staged.dancers if d.name == block.who)

@@ -17,6 +17,7 @@ from sequencer.outputs.sheets.fuel_sheet import fuel_sheet
 from sequencer.outputs.sheets.night_sheet import night_sheet
 from sequencer.outputs.sheets.operator_sheet import operator_sheet
 from sequencer.outputs.sheets.packet import packet_sheet
+from sequencer.outputs.sheets.page.drawn_pages import DrawnPages
 from sequencer.outputs.sheets.page.letters import with_type
 from sequencer.outputs.sheets.page.marking import marked
 from sequencer.outputs.sheets.page.own_type import read_type
@@ -30,6 +31,8 @@ from sequencer.outputs.sheets.print_list import write_print
 from sequencer.outputs.sheets.safety_sheet import safety_sheet
 from sequencer.outputs.sheets.steps_sheet import steps_sheet, toroids
 from sequencer.staging.staged import Staged
+
+_LAID_OUT = 0.8  # of the work, when all sheets are in their common file
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,12 +76,22 @@ def write(
     ]
     # every page is made before anything is written, so that a fault leaves the old set intact
     made = []
-    total = 2 * len(sheets)
+    drawn = (
+        DrawnPages()
+    )  # each sheet is laid out once, for the file with all of them and for its own
+    say = partial(progress or (lambda _subject, _share: None), "printing sheets")
+    say(0.0)
+
+    def begun(number: int) -> None:
+        say(_LAID_OUT * number / len(sheets))
+
     with with_type(user_type):
         for number, (path, part, title) in enumerate(files):
-            if progress is not None:
-                progress("printing sheets", (len(sheets) + number - 1) / total if number else 0.0)
-            made.append((path, document_bytes(part, edition, size, title)))
+            if number:
+                say(_LAID_OUT + (1.0 - _LAID_OUT) * (number - 1) / len(sheets))
+            made.append(
+                (path, document_bytes(part, edition, size, title, drawn, None if number else begun))
+            )
     gone = write_print(out, {path.name: content for path, content in made})
     for path in gone:
         if removed is not None:

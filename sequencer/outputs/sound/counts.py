@@ -67,11 +67,16 @@ def count_track(staged: Staged, samples: Floats | None, rate: int, mix: Mix) -> 
     if samples is not None and mix.song is not None:
         played = stretched(_stereo(samples), mix.speed)
         n = min(len(played), length)
-        song[:n] = played[:n] * 10 ** (mix.song / 20)
-    apart = np.stack([song.mean(axis=1), counts], axis=1)
-    track = apart if mix.split else song + counts[:, None]
-    largest = float(np.max(np.abs(track), initial=0.0))
-    return np.asarray(track * (_CEILING / largest)) if largest > _CEILING else track
+        np.multiply(played[:n], 10 ** (mix.song / 20), out=song[:n])
+    if mix.split:
+        song[:, 0] = song.mean(axis=1)
+        song[:, 1] = counts
+    else:
+        song += counts[:, None]
+    largest = max(float(song.max(initial=0.0)), -float(song.min(initial=0.0)))
+    if largest > _CEILING:
+        song *= _CEILING / largest
+    return song
 
 
 def write_count_track(

@@ -100,3 +100,25 @@ def test_fastest_and_slowest_are_those_of_the_beats_touched(start, end, gaps):
         tempo = TempoMap(times, first=first)
         assert tempo.fastest(start + first, end + first) == pytest.approx(1 / min(gaps))
         assert tempo.slowest(start + first, end + first) == pytest.approx(1 / max(gaps))
+
+
+def test_one_beat_is_what_many_are_to_the_last_bit():
+    """Reference: the same beats in an array; on the beats, just beside them, between and beyond."""
+    drawn = np.random.default_rng(1)
+    times = np.cumsum(drawn.uniform(0.3, 0.7, 40))
+    for first in (-3, 0, 2):
+        tempo = TempoMap(times, first=first)
+        whole = np.arange(-8.0, 50.0)
+        beats = np.concatenate(
+            [whole, np.nextafter(whole, -99), np.nextafter(whole, 99), drawn.uniform(-9, 50, 200)]
+        )
+        many = tempo.seconds_from_beats(beats)
+        single = [tempo.seconds_from_beats(beat) for beat in beats.tolist()]
+        assert all(one.shape == () and one.dtype == np.float64 for one in single)
+        assert np.array_equal(np.array(single).view(np.int64), many.view(np.int64))
+
+
+@pytest.mark.parametrize("beat", [float("nan"), float("inf")])
+def test_one_beat_that_is_no_number_is_refused_as_many_are(beat):
+    with pytest.raises(ValueError, match="beats must be finite"):
+        UNEVEN.seconds_from_beats(beat)

@@ -7,6 +7,10 @@ drawing, nearest point first, so it fails only if no point of the lattice is fre
 from collections.abc import Iterable, Sequence
 from math import ceil, hypot
 
+import numpy as np
+
+from sequencer.arrays import Floats
+
 Box = tuple[float, float, float, float]
 
 _STEP = 3.0  # spacing of the lattice
@@ -69,9 +73,32 @@ def free_place(
             return x, y
     across = _marks(area[0] + wide / 2, area[2] - wide / 2, near[0])
     upwards = _marks(area[1] + tall / 2, area[3] - tall / 2, near[1])
-    lattice = [(x, y) for x in across for y in upwards]
-    lattice.sort(key=lambda point: (hypot(point[0] - near[0], point[1] - near[1]), point))
-    return next((point for point in lattice if is_free(box(*point), area, taken)), None)
+    # Far from the origin, rounding may put an end of the lattice out of the area.
+    across = [
+        x for x in across if area[0] - _NEAR <= x - wide / 2 and x + wide / 2 <= area[2] + _NEAR
+    ]
+    upwards = [
+        y for y in upwards if area[1] - _NEAR <= y - tall / 2 and y + tall / 2 <= area[3] + _NEAR
+    ]
+    if not (across and upwards):
+        return None
+    beside = _overlaps(across, wide, [(b[0], b[2]) for b in taken])
+    above = _overlaps(upwards, tall, [(b[1], b[3]) for b in taken])
+    # A place is taken where some box overlaps it both ways: counts of such boxes are whole, so exact.
+    rows, columns = np.nonzero(beside.T @ above < 1.0)
+    if not len(rows):
+        return None
+    apart = np.hypot(np.asarray(across)[rows] - near[0], np.asarray(upwards)[columns] - near[1])
+    closest = np.nonzero(apart <= apart.min() + _NEAR)[0]  # rounding is left to the exact order
+    points = [(across[rows[k]], upwards[columns[k]]) for k in closest]
+    return min(points, key=lambda point: (hypot(point[0] - near[0], point[1] - near[1]), point))
+
+
+def _overlaps(marks: Sequence[float], size: float, taken: Sequence[tuple[float, float]]) -> Floats:
+    """Which of the taken spans share more than an end with a box about each mark: (spans, marks), 0 or 1."""
+    middle, spans = np.asarray(marks), np.asarray(taken, dtype=float).reshape(-1, 2)
+    shared = (middle - size / 2 < spans[:, 1:] - _NEAR) & (spans[:, :1] < middle + size / 2 - _NEAR)
+    return shared.astype(float)
 
 
 def _marks(low: float, high: float, near: float) -> list[float]:

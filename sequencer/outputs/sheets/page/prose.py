@@ -98,12 +98,15 @@ class Prose(Flowable):  # type: ignore[misc]
         self.spaceBefore, self.spaceAfter = before, after
         self.lines: tuple[Line, ...] | None = None
         self._fixed = False
+        self._room: float | None = (
+            None  # that the lines were broken to: a table asks again and again
+        )
         self.is_constant = False  # true: not compared with the last print
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
         """Break the lines; reportlab calls this."""
-        if not self._fixed:
-            self.lines = broken(self.spans, room)
+        if not self._fixed and self._room != room:
+            self.lines, self._room = broken(self.spans, room), room
         self.width = room
         self.height = sum(line.size * self.leading for line in self.lines or ())
         return room, self.height
@@ -159,6 +162,15 @@ class Prose(Flowable):  # type: ignore[misc]
 
 def mark(canvas: Any, title: str, level: int, *, top: float) -> None:
     """Add an entry to the document's outline that links to here."""
+    own = getattr(canvas, "mark", None)
+    if own is None:
+        outlined(canvas, title, level, top=top)
+    else:
+        own(title, level, top=top)
+
+
+def outlined(canvas: Any, title: str, level: int, *, top: float) -> None:
+    """Add the entry as the next one of the canvas's document."""
     canvas.outlined = getattr(canvas, "outlined", 0) + 1
     level = min(level, getattr(canvas, "outline_level", -1) + 1)  # no level may be skipped
     canvas.outline_level = level

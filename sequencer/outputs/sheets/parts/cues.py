@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal
 
+from sequencer.staging.results import result_of
 from sequencer.staging.staged import Block, Staged, Standing
 
 CueKind = Literal["wait", "move", "link", "walk", "light", "out", "end"]
@@ -54,6 +55,10 @@ def last_beat(staged: Staged) -> float:
 
 def cues_of(staged: Staged, who: str) -> tuple[Cue, ...]:
     """Everything one performer does, in order."""
+    return result_of(staged, ("cues", who), lambda: _cues(staged, who))
+
+
+def _cues(staged: Staged, who: str) -> tuple[Cue, ...]:
     blocks = staged.blocks_of(who)
     begin, end = min(first_beat(staged), *(b.start for b in blocks), 0.0), last_beat(staged)
     rows: list[tuple[CueKind, float, float, Block | None]] = []

@@ -25,6 +25,7 @@ from reportlab.platypus import (
 
 from sequencer.facts.cautions import cautions, page_one
 from sequencer.outputs.sheets.page.archive import make_archival
+from sequencer.outputs.sheets.page.drawn_pages import DrawnPages, noting
 from sequencer.outputs.sheets.page.letters import clipped, font_name, printable, width
 from sequencer.outputs.sheets.page.marking import lines_of
 from sequencer.outputs.sheets.page.paper import (
@@ -40,7 +41,13 @@ from sequencer.outputs.sheets.page.paper import (
     Page,
     PaperName,
 )
-from sequencer.outputs.sheets.page.prose import TextSpan, mark, one_line
+from sequencer.outputs.sheets.page.prose import TextSpan, mark, one_line, outlined
+from sequencer.outputs.sheets.page.quick_pdf import (
+    StructElement,
+    TextState,
+    is_quick,
+    text_code,
+)
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.version import __version__
 
@@ -78,6 +85,11 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
         self._page_tags: list[tuple[str, str]] = []
         self._stamp(edition.printed_for)
 
+    drawn = DrawnPages()  # of a canvas that notes what it draws
+
+    def begin_noting(self, sheet: str) -> None:
+        """The page's head and foot are drawn; see `drawn_pages.noting`."""
+
     def _stamp(self, date: dt.date | None) -> None:
         stamp = self._doc._timeStamp  # noqa: SLF001 - reportlab has no public way to set it
         moment = dt.datetime.combine(date or dt.date(2000, 1, 1), dt.time(), tzinfo=dt.UTC)
@@ -86,6 +98,18 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
         stamp.t = calendar.timegm(stamp.lt)
         stamp.YMDhms = tuple(stamp.lt)[:6]
         stamp.dhh = stamp.dmm = 0
+
+    def mark(self, title: str, level: int, *, top: float) -> None:
+        """Add an entry to the document's outline; see `prose.mark`."""
+        outlined(self, title, level, top=top)
+
+    def drawString(self, x: float, y: float, text: str, *given: Any, **named: Any) -> None:  # noqa: N802 - reportlab's name
+        """Set one line of text."""
+        if given or named or not (self.bottomup and is_quick(self._fontname)):
+            super().drawString(x, y, text, *given, **named)
+            return
+        state = TextState(self._fontname, self._fontsize, self._leading)
+        self._code.append(text_code(self._doc, x, y, text, state))
 
     def begin_tag(self, role: str, alternative: str = "") -> None:
         """Begin one element of the structure."""
@@ -142,16 +166,8 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
             page = doc.Reference(doc.Pages.pages[number])
             elements = []
             for index, (role, alternative) in enumerate(tags):
-                element = {
-                    "Type": pdfdoc.PDFName("StructElem"),
-                    "S": pdfdoc.PDFName(role),
-                    "P": whole_ref,
-                    "Pg": page,
-                    "K": index,
-                }
-                if alternative:
-                    element["Alt"] = pdfdoc.PDFString(alternative)
-                elements.append(doc.Reference(pdfdoc.PDFDictionary(element)))
+                element = StructElement(f"/{role}", whole_ref, page, index, alternative)
+                elements.append(doc.Reference(element))
             kids += elements
             by_page += [number, pdfdoc.PDFArray(elements)]
         whole.dict["K"] = pdfdoc.PDFArray(kids)
@@ -164,10 +180,29 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
         doc.Catalog.MarkInfo = doc.Reference(pdfdoc.PDFDictionary({"Marked": "true"}))
 
 
+_NotingCanvas = noting(SheetCanvas)
+
+
 def document_bytes(
-    sheets: Sequence[Sheet], edition: Edition, paper: PaperName, title: str
+    sheets: Sequence[Sheet],
+    edition: Edition,
+    paper: PaperName,
+    title: str,
+    drawn: DrawnPages | None = None,
+    begun: Callable[[int], None] | None = None,
 ) -> bytes:
     """One PDF of several sheets, each with separate page numbers.
+
+    Parameters
+    ----------
+    sheets : sequence of Sheet
+    edition : Edition
+    paper : {"a4", "letter"}
+    title : str
+    drawn : DrawnPages, optional
+        Sheets in it are drawn from there, on the same paper; if all are new, they are entered.
+    begun : callable, optional
+        Called with the number of each sheet when its first page begins, from 0.
 
     Raises
     ------
@@ -192,12 +227,15 @@ def document_bytes(
                 id=str(index),
                 frames=[frame],
                 pagesize=(page.width, page.height),
-                onPage=_head_and_foot(index, sheet, page, edition, counts),
+                onPage=_head_and_foot(index, sheet, page, edition, counts, begun),
             )
         )
         if index:
             story += [NextPageTemplate(str(index)), PageBreak()]
-        story += with_caution(sheet, sheet.story(page), edition)
+        if drawn is not None and drawn.knows(sheet.name):
+            story += drawn.story(sheet.name)
+        else:
+            story += with_caution(sheet, sheet.story(page), edition)
     document = BaseDocTemplate(
         out,
         pageTemplates=templates,
@@ -219,7 +257,12 @@ def document_bytes(
             "pdfVersion",
         ):
             kwargs.pop(known, None)
-        made = SheetCanvas(*args, edition=edition, **kwargs)
+        made: SheetCanvas
+        if drawn is not None and not drawn.pages:
+            made = _NotingCanvas(*args, edition=edition, **kwargs)
+            made.drawn = drawn
+        else:
+            made = SheetCanvas(*args, edition=edition, **kwargs)
         made.showOutline()
         return made
 
@@ -250,23 +293,30 @@ def first_caution() -> tuple[str, str]:
 
 
 def _head_and_foot(
-    index: int, sheet: Sheet, page: Page, edition: Edition, counts: list[int]
+    index: int,
+    sheet: Sheet,
+    page: Page,
+    edition: Edition,
+    counts: list[int],
+    begun: Callable[[int], None] | None,
 ) -> Callable[[SheetCanvas, BaseDocTemplate], None]:
     def draw(canvas: SheetCanvas, _document: BaseDocTemplate) -> None:
         counts[index] += 1
+        if counts[index] == 1 and begun is not None:
+            begun(index)
         if counts[index] == 1:
             mark(canvas, sheet.title, 0, top=page.top)
-        if sheet.plain:
-            return
-        canvas.totals[f"total-{index}"] = counts[index]
-        canvas.saveState()
-        canvas.begin_artifact()
-        _head(canvas, sheet, page, edition)
-        if page.banner:
-            _bar(canvas, page, edition.banner)
-        _foot(canvas, page, edition, counts[index], f"total-{index}")
-        canvas.end_tag()
-        canvas.restoreState()
+        if not sheet.plain:
+            canvas.totals[f"total-{index}"] = counts[index]
+            canvas.saveState()
+            canvas.begin_artifact()
+            _head(canvas, sheet, page, edition)
+            if page.banner:
+                _bar(canvas, page, edition.banner)
+            _foot(canvas, page, edition, counts[index], f"total-{index}")
+            canvas.end_tag()
+            canvas.restoreState()
+        canvas.begin_noting(sheet.name)
 
     return draw
 

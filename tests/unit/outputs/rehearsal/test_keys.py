@@ -1,6 +1,7 @@
 """Key samples against the laws that they stand for."""
 
 import base64
+import json
 import zlib
 
 import numpy as np
@@ -16,6 +17,8 @@ from sequencer.outputs.rehearsal.keys import (
     packed,
     prop_track,
     read_points,
+    recorded,
+    restored,
 )
 from sequencer.outputs.rehearsal.page_data import cast_document
 
@@ -114,3 +117,16 @@ def test_a_large_stage_keeps_the_error_small(dance):
     )
     assert cast_document((far,), 0.0, 64.0)[2] < 2e-3
     assert GOAL < 1e-3
+
+
+def test_a_track_comes_back_from_its_record_to_the_last_bit():
+    samples = np.array([-32_768, -1, 0, 1, 32_767, 12], dtype=np.int16)
+    track = KeySamples(
+        start=-1 / 3, intervals=(1, 4), steps=(0.1, 1 / 30_000), bases=(0.0, -7.0), samples=samples
+    )
+    again = restored(json.loads(json.dumps(recorded(track))))
+    assert (again.start, again.intervals, again.steps, again.bases) == (
+        track.start, track.intervals, track.steps, track.bases,
+    )  # fmt: skip
+    assert again.samples.dtype == np.int16
+    assert_array_equal(again.samples, samples)

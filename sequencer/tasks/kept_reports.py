@@ -1,0 +1,165 @@
+"""Reports of show files, kept by all that they depend on: an unchanged show is not checked again.
+
+A report depends on the text of the show file and the name it is asked by, on the files that the show names
+(its song, beats, burn log, patterns and rules), on what was heard in the song, on the year for a show
+without a date, and on the code. A show is checked each time
+where another package adds something, and where one of these files cannot be read.
+"""
+
+import datetime as dt
+import hashlib
+from collections.abc import Callable
+from dataclasses import asdict
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from sequencer import kept, plugins
+from sequencer.findings import Clearance, Finding, Report
+from sequencer.listening import cache as song_cache
+from sequencer.show.file_text import file_text
+
+if TYPE_CHECKING:
+    from sequencer.show.model import Show
+    from sequencer.show.reading import ReadShow
+    from sequencer.staging.staged import Staged
+
+_NAMES, _REPORT = "names of files in a show", "report"  # kinds of kept results
+_Content = tuple[str, *tuple[str | bytes | int, ...]]  # the song's SHA-256 first
+
+
+class AskedReport:
+    """A question for the report of a show file, as the file and those that it names are at this moment.
+
+    Raises
+    ------
+    InputError
+        If the show file cannot be read; as `read_show`.
+    """
+
+    def __init__(self, path: Path) -> None:
+        self._path = path
+        self.read: ReadShow | None = None  # the show, if it had to be read for its files' names
+        self._content = self._now()
+
+    def known(self) -> Report | None:
+        """The report if it was kept; None if there is none."""
+        content = self._content_with_song()
+        if content is None:
+            return None
+        found = kept.known(_REPORT, content, restore=report_from_record)
+        return found[0] if found else None
+
+    def of(self, show: "Staged", check: Callable[["Staged"], Report]) -> Report:
+        """The report of the show as it was staged: known, or from a check and then kept.
+
+        Parameters
+        ----------
+        show : Staged
+            Staged from the same file after the question was asked.
+        check : callable
+            Checks a staged show.
+        """
+        content = self._content_with_song() if self._holds(show) else None
+        found = () if content is None else kept.known(_REPORT, content, restore=report_from_record)
+        if found:
+            return found[0]
+        report = check(show)
+        if content is not None and self._now() == self._content:
+            kept.keep(_REPORT, content, report, record=report_record)
+        return report
+
+    def _holds(self, show: "Staged") -> bool:
+        """Whether nothing has changed since the question was asked: else it is not known what was staged."""
+        if self._content is None or show.heard is None or self._now() != self._content:
+            return False
+        return song_cache.load(self._content[0], track=show.heard.track) == show.heard
+
+    def _content_with_song(self) -> tuple[str | bytes | int, ...] | None:
+        heard = None if self._content is None else song_cache.entry(self._content[0])
+        return None if self._content is None or heard is None else (*self._content, heard)
+
+    def _now(self) -> _Content | None:
+        """All that the report depends on, but what was heard in the song; None if it is not to be kept."""
+        if plugins.any_installed():
+            return None
+        text, code = file_text(self._path), kept.whole_code()
+        names = kept.known(_NAMES, (code, text), restore=_as_names)
+        if not names:
+            self.read = _read(text, self._path)
+            names = (_names_in(self.read.show),)
+            kept.keep(_NAMES, (code, text), names[0], record=list)
+        try:
+            digests = [_digest(self._path.parent / name) for name in names[0]]
+        except (OSError, ValueError):
+            return None
+        year = dt.datetime.now(tz=dt.UTC).year
+        others: tuple[str | bytes | int, ...] = (code, str(self._path), text, year, *digests[1:])
+        return (digests[0], *others)
+
+
+def _read(text: str, path: Path) -> "ReadShow":
+    from sequencer.show.document import parse_document
+    from sequencer.show.reading import show_from_document
+
+    return show_from_document(parse_document(text, str(path)))
+
+
+def _as_names(record: list[object]) -> tuple[str, ...]:
+    return tuple(str(name) for name in record)
+
+
+def _names_in(show: "Show") -> tuple[str, ...]:
+    """Every file that a check of the show reads, relative to the show file; the song first."""
+    beats = show.track.corrections.beats
+    burns = show.fire.burns if show.fire is not None else None
+    others = (*show.pattern_files, *show.rules.file)
+    return (show.track.file, *(name for name in (beats, burns) if name is not None), *others)
+
+
+def _digest(path: Path) -> str:
+    with path.open("rb") as file:
+        return hashlib.file_digest(file, "sha256").hexdigest()
+
+
+def report_record(report: Report) -> dict[str, Any]:
+    """A report as JSON values.
+
+    Raises
+    ------
+    ValueError
+        If the show was danced: that is kept elsewhere.
+    """
+    if report.danced is not None:
+        raise ValueError("a report of a danced show is not kept")
+    return {
+        "show": report.show,
+        "findings": [asdict(each) for each in report.findings],
+        "clearances": [asdict(each) for each in report.clearances],
+        "not_checked": report.not_checked,
+        "cautions": report.cautions,
+        "conditions": sorted(report.conditions),
+        "fuel_codes": sorted(report.fuel_codes),
+    }
+
+
+def report_from_record(record: dict[str, Any]) -> Report:
+    """The inverse of `report_record`.
+
+    Raises
+    ------
+    KeyError, TypeError, ValueError
+        If the record is not a report.
+    """
+    return Report(
+        show=record["show"],
+        findings=tuple(Finding(**_with_tuples(each)) for each in record["findings"]),
+        clearances=tuple(Clearance(**_with_tuples(each)) for each in record["clearances"]),
+        not_checked=tuple(record["not_checked"]),
+        cautions=tuple(record["cautions"]),
+        conditions=frozenset(record["conditions"]),
+        fuel_codes=frozenset(record["fuel_codes"]),
+    )
+
+
+def _with_tuples(row: dict[str, Any]) -> dict[str, Any]:
+    return {name: tuple(value) if isinstance(value, list) else value for name, value in row.items()}

@@ -1,0 +1,219 @@
+"""Ctrl-C in the middle of the long commands: status 130, one plain line, nothing half-written, nothing lost.
+
+The signal comes at a moment that is known: as a result is found, or in the middle of what is written. It is a
+real one, which the process sends itself.
+"""
+
+import os
+import shutil
+import signal
+import sqlite3
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner
+
+from sequencer import kept
+from sequencer.cli import main
+from sequencer.outputs.exports import folder as exports
+from sequencer.outputs.sheets import writing
+from sequencer.planning import mending
+from tests.nothing_kept import nothing_kept
+
+GO_ON = "interrupted; nothing was half-written, and what was worked out so far is kept: ask again to go on"
+
+
+def strike():
+    signal.raise_signal(signal.SIGINT)
+
+
+@pytest.fixture(autouse=True)
+def struck():
+    """A shell that runs the tests in its background lets them ignore SIGINT."""
+    before = signal.signal(signal.SIGINT, signal.default_int_handler)
+    yield
+    signal.signal(signal.SIGINT, before)
+
+
+@pytest.fixture(scope="module")
+def heard(stage_folder):
+    """The cache of all tests, which knows the song from now on."""
+    assert run("listen", stage_folder / "song.wav").exit_code == 0
+    return Path(os.environ["XDG_CACHE_HOME"], "sequencer")
+
+
+@pytest.fixture
+def show(stage_folder, heard, tmp_path, monkeypatch):
+    """A show in a process that keeps nothing yet but the song."""
+    place = tmp_path / "own"
+    place.mkdir()
+    for name in ("song.wav", "show.yaml"):
+        shutil.copy(stage_folder / name, place / name)
+    for name in ("heard", "fits"):  # a fit has a cache of its own
+        if (heard / name).is_dir():
+            shutil.copytree(heard / name, tmp_path / "cache" / "sequencer" / name)
+    for name in ("XDG_CACHE_HOME", "LOCALAPPDATA"):
+        monkeypatch.setenv(name, str(tmp_path / "cache"))
+    begin_process(monkeypatch)
+    return place / "show.yaml"
+
+
+def begin_process(monkeypatch):
+    monkeypatch.setattr(kept, "_STORE", kept._Store())
+    monkeypatch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
+    monkeypatch.setattr(kept, "_DIGESTS", {})
+
+
+def run(*words):
+    return CliRunner().invoke(main, [str(word) for word in words])
+
+
+def assert_interrupted(result):
+    assert result.exit_code == 130
+    assert result.stdout == ""
+    assert result.stderr.splitlines() == [GO_ON]
+
+
+def found(monkeypatch, *, stop_at=None):
+    """Keys of results as they are found; SIGINT after the one of that number."""
+    keys, put = [], kept._Store.put
+
+    def putting(store, key, record):
+        put(store, key, record)
+        keys.append(key)
+        if len(keys) == stop_at:
+            strike()
+
+    monkeypatch.setattr(kept._Store, "put", putting)
+    return keys
+
+
+def test_an_interrupted_check_goes_on_from_where_it_was(show, monkeypatch):
+    with monkeypatch.context() as patch:
+        first = found(patch, stop_at=5)
+        assert_interrupted(run("check", show, "--json"))
+    assert len(first) == 5
+    kept._end()  # what the interpreter does when it ends
+    begin_process(monkeypatch)
+    with monkeypatch.context() as patch:
+        second = found(patch)
+        resumed = run("check", show, "--json")
+    assert resumed.exit_code in {0, 1}
+    assert second
+    assert not set(first) & set(second)
+    with nothing_kept():
+        assert run("check", show, "--json").stdout == resumed.stdout
+
+
+def test_an_interrupted_mend_leaves_the_file_as_it_was(show, monkeypatch):
+    before = show.read_bytes()
+    monkeypatch.setattr(mending, "_space_mended", lambda _draft: strike())
+    assert_interrupted(run("check", show, "--mend"))
+    assert show.read_bytes() == before
+    assert sorted(path.name for path in show.parent.iterdir()) == ["show.yaml", "song.wav"]
+
+
+@pytest.mark.parametrize("when", ["printing", "writing", "replacing"])
+def test_an_interrupted_print_leaves_the_last_one_or_makes_the_new(show, monkeypatch, when):
+    """Until the first file is replaced, none is; from then on, all are."""
+    out = show.parent / "out"
+    old = out / "show" / "all-sheets.pdf"
+    old.parent.mkdir(parents=True)
+    old.write_bytes(b"old")
+    if when == "printing":
+        monkeypatch.setattr(writing, "document_bytes", lambda *_given: strike())
+    else:
+        monkeypatch.setattr(writing, "document_bytes", lambda *_given: b"%PDF")
+        name = "write_bytes" if when == "writing" else "replace"
+        act, done = getattr(Path, name), []
+
+        def acting(path, other):
+            result = act(path, other)
+            done.append(path)
+            if len(done) == 2:
+                strike()
+            return result
+
+        monkeypatch.setattr(Path, name, acting)
+    assert_interrupted(run("sheet", show, "--out", out))
+    files = sorted(path.name for path in old.parent.iterdir())
+    if when == "replacing":
+        assert len(files) > 5
+        assert {path.read_bytes() for path in old.parent.glob("*.pdf")} == {b"%PDF"}
+    else:
+        assert files == ["all-sheets.pdf"]
+        assert old.read_bytes() == b"old"
+
+
+def test_an_interrupted_rehearsal_leaves_whole_files(show, monkeypatch):
+    out = show.parent / "out"
+    replaced = []
+    act = Path.write_text
+
+    def writing_text(path, text, **more):
+        act(path, text[: len(text) // 2], **more)
+        replaced.append(path)
+        strike()
+
+    with monkeypatch.context() as patch:
+        patch.setattr(Path, "write_text", writing_text)
+        patch.setattr(exports, "write_midi", lambda path, _staged: path.write_bytes(b"cues"))
+        (out / "show").mkdir(parents=True)
+        assert_interrupted(
+            run("rehearse", show, "--out", out, "--only", "midi", "--only", "captions")
+        )
+    assert len(replaced) == 1
+    assert [path.name for path in (out / "show").iterdir()] == ["cues.mid"]
+
+
+WHOLE_PROCESS = """\
+import signal, sys
+signal.signal(signal.SIGINT, signal.default_int_handler)
+from sequencer import kept, tasks
+from sequencer.tasks import shows
+
+def check_show(path, **more):
+    for k in range(3):
+        kept.keep("found", (k,), [k], record=list)
+    signal.raise_signal(signal.SIGINT)
+
+shows.check_show = check_show
+from sequencer.__main__ import main
+main()
+"""
+
+
+def test_what_was_found_is_on_disk_when_the_process_has_ended(tmp_path, monkeypatch):
+    for name in ("XDG_CACHE_HOME", "LOCALAPPDATA"):
+        monkeypatch.setenv(name, str(tmp_path))
+    done = subprocess.run(
+        [sys.executable, "-c", WHOLE_PROCESS, "check", "any.yaml"],
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert done.returncode == 130
+    assert done.stdout == ""
+    assert done.stderr.splitlines() == [GO_ON]
+    (path,) = tmp_path.rglob("results-*.sqlite3")
+    with sqlite3.connect(path) as base:
+        assert base.execute("SELECT count(*) FROM results").fetchall() == [(3,)]
+    base.close()
+
+
+def test_an_interruption_while_results_are_written_loses_none(show, monkeypatch):
+    write = kept._write
+
+    def interrupted(*_given):
+        monkeypatch.setattr(kept, "_write", write)
+        strike()
+
+    kept.keep("found", ("a",), [1.0], record=list)
+    monkeypatch.setattr(kept, "_write", interrupted)
+    with pytest.raises(KeyboardInterrupt):
+        kept._STORE.flush()
+    kept._end()
+    begin_process(monkeypatch)
+    assert kept.known("found", ("a",), restore=tuple) == ((1.0,),)
