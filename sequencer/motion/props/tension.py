@@ -156,6 +156,7 @@ def hand_work(law: Law, *, length: float, mass: float, tempo: float) -> HandWork
     )
 
 
+@remembering(record=float, restore=float)
 def most_hand_work(law: Law, *, length: float, tempo: float) -> float:
     """Proven bound on `HandWork.largest` [m], much cheaper than the work itself.
 
