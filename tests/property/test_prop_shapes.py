@@ -19,8 +19,8 @@ from sequencer.motion.performers.feasibility import (
     props_gap,
     shape_of,
     speeds_of,
-    stretches,
 )
+from sequencer.motion.performers.stretches import stretches
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import PROP_KINDS, Prop
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
@@ -233,7 +233,7 @@ def test_own_body_sees_the_true_shape(kind, data, name):
 def test_no_place_on_a_prop_outruns_its_bound(kind, data, first, last):
     """Ends of every solid, against differences, piece by piece of a trajectory with a blend in it."""
     prop, own = data.draw(props(kind)), two_blocks(first, last)
-    cut = stretches(own, [0.0, 4.0])
+    cut = stretches([own], [(0.0, 4.0)])
     shape = shape_of(prop, cut.columns("frame_rate")[0])
     assert shape == prop.solids
     bounds = speeds_of(cut, shape)
