@@ -229,9 +229,10 @@ def canon(plan: Plan, draw: np.random.Generator) -> str:
 
 
 def self_hit(plan: Plan, draw: np.random.Generator) -> str:
-    """A toroid with a tether so long that its lobes sweep the own body."""
+    """A toroid with a tether so long that its lobes sweep the own body, written so that nothing is fitted."""
     plan.tether["Ash"] = round(float(draw.uniform(0.66, 0.80)), 2)
-    how = f"with: {{lobes: {int(draw.choice([4, 6]))}}}, timing: together, beats: 16"
+    place = "hand_radius: 20 cm, across: 0 cm, ahead: 10 cm, up: 0 cm, from: 0"
+    how = f"with: {{lobes: {int(draw.choice([4, 6]))}, {place}}}, timing: together, beats: 16"
     plan.timeline = [f"{{who: Ash, from: 3.1, pattern: toroid, {how}}}"]
     return "Ash"
 
@@ -246,10 +247,10 @@ def slack(plan: Plan, draw: np.random.Generator) -> str:
 
 
 def wrong_way(plan: Plan, draw: np.random.Generator) -> str:
-    """An odd build danced once, then an even one."""
+    """An odd build danced through once, then an even one of the same shape at the same pace."""
     lobes = int(draw.choice([3, 5]))
     plan.timeline = [
-        f"{{who: Clay, {when}pattern: toroid, with: {{lobes: {count}, hand_radius: 10 cm}}, "
+        f"{{who: Clay, {when}pattern: toroid, with: {{lobes: {count}, hand_radius: 10 cm}}, cycle: {count}, "
         f"timing: together, beats: {beats}}}"
         for when, count, beats in (("from: 3.1, ", lobes, lobes), ("", 4, 8))
     ]
