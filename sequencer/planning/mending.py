@@ -7,7 +7,7 @@ from sequencer.checks.dance.joins import Meeting
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.errors import InputError
 from sequencer.planning.join_edits import edits_for, failing
-from sequencer.planning.space_mends import MENDED, baseline, harm_of, mends_for, too_close
+from sequencer.planning.space_mends import MENDED, baseline, harm_of, smallest_mends, too_close
 from sequencer.show.document import parse_document
 from sequencer.show.editing import Change, Insertion, edited_text
 from sequencer.show.reading import show_from_document
@@ -149,7 +149,7 @@ def _space_mended(draft: _Draft) -> tuple[_Draft, str] | None:
     """The draft after a mend of the closest conflict that has one; farther ones wait their turn."""
     before = baseline(draft.show)
     for conflict in before.bad[:MENDED]:
-        for edit, _ in mends_for(before, conflict).accepted:
+        for edit, _ in smallest_mends(before, conflict):
             after = draft.changed(edit.changes, edit.insertions)
             if (
                 after is not None

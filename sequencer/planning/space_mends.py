@@ -4,8 +4,9 @@ A change is offered only if the pair keeps its distance wherever the change acts
 to anyone or anything comes closer still, and there is no new `stop` finding.
 """
 
+import heapq
 from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -109,6 +110,37 @@ def mends_for(before: Baseline, conflict: Conflict, *, trajectories: bool = True
         accepted=tuple(sorted(accepted, key=lambda one: one[0].cost)),
         rejected=tuple(sorted(rejected, key=lambda one: one[0].cost)),
     )
+
+
+def smallest_mends(before: Baseline, conflict: Conflict) -> Iterator[tuple[SpaceEdit, Staged]]:
+    """The mends that `mends_for` accepts, smallest first, each sought only when it is wanted.
+
+    Parameters
+    ----------
+    before : Baseline
+    conflict : Conflict
+
+    Yields
+    ------
+    edit : SpaceEdit
+    after : Staged
+        The show after it.
+    """
+    kinds = edits_by_kind(before.show, conflict, span=before.span, required=before.required)
+    harmful: Counter[int] = Counter()
+    done: set[int] = set()
+    numbered = [[(k, edit) for edit in edits] for k, edits in enumerate(kinds)]
+    for k, edit in heapq.merge(*numbered, key=lambda each: each[1].cost):
+        if k in done or harmful[k] == _HARMFUL:
+            continue
+        after = _separated(before, conflict, edit)
+        if after is None:
+            continue
+        if harm_of(before, after, trajectories=edit.of_trajectories):
+            harmful[k] += 1
+        else:
+            done.add(k)
+            yield edit, after
 
 
 def words_for(show: Staged) -> dict[tuple[tuple[str, ...], str | None], tuple[str, ...]]:

@@ -1,6 +1,6 @@
 """Records of the search in `search`: the pattern to fit, and the parameters found."""
 
-from collections.abc import Mapping
+from collections.abc import Hashable, Mapping
 from dataclasses import dataclass, field, replace
 from math import inf
 from typing import Any, NamedTuple
@@ -93,6 +93,23 @@ class Dance:
         """The same with tempi rounded to the beat per minute and the cycle to a millionth of a beat: the key of a fit."""
         slowest, fastest = (float(max(round(tempo), 1)) for tempo in self.tempo)
         return replace(self, cycle=round(self.cycle, 6), tempo=(slowest, fastest))
+
+    @property
+    def key(self) -> Hashable:
+        """Everything a fit depends on, to look it up in this process; a pattern is known by itself."""
+        parts = [
+            (side, repr(given), find(name, self.book)) for side, (name, given) in self.parts.items()
+        ]
+        return (
+            *parts,
+            *self.props.items(),
+            self.timing,
+            self.direction,
+            self.cycle,
+            self.tempo,
+            self.body,
+            self.torque,
+        )
 
     @property
     def question(self) -> str:

@@ -15,7 +15,7 @@ import numpy as np
 
 from sequencer.arrays import crossed
 from sequencer.geometry.bodies import SIDES, Body, Side
-from sequencer.kept import remembering
+from sequencer.kept import recent, remembering
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.patterns.library import Pattern, cycle_beats, find, law_for, patterns
@@ -27,6 +27,7 @@ _STILL = (
     0.35 * pi
 )  # [1/beat] a tether turning slower than this is nearly at rest, as at the top of a stall
 # Fractions of the usual beats, in order; the last four do not fit the count, and are used only if nothing else can be danced.
+MOST_CYCLES = 4096  # kept in the process
 CYCLE_SHARES = (1.0, 0.5, 2.0, 0.75, 1.5, 2 / 3, 4 / 3, 0.25, 0.875, 0.625, 5 / 6, 0.5625)
 MOST_TRIALS = (
     12  # number of alternative hand-path shapes, of those that a law lists, that may be tried
@@ -106,9 +107,16 @@ def usual_cycle(
         If the pattern or a parameter is not known, or out of range.
     """
     held = list(dict.fromkeys(replace(each, flame_reach=0.0) for each in props))
-    # The book is part of the key: which patterns there are depends on the packages installed.
-    return _usual(
-        name, parameters, tempo, held, pace or Pace(), patterns() if book is None else book
+    known = patterns() if book is None else book
+    limits = pace or Pace()
+    # A pattern is known by itself, so another one of its name is not taken for it.
+    key = (repr(sorted(parameters.items())), tempo, tuple(held), limits, known.get(name))
+    # On disk the book is part of the key: which patterns there are depends on the packages installed.
+    return recent(
+        "usual cycle",
+        None if key[-1] is None else key,
+        lambda: _usual(name, parameters, tempo, held, limits, known),
+        most=MOST_CYCLES,
     )
 
 

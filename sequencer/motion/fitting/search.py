@@ -36,6 +36,7 @@ from sequencer.geometry.posture import (
     to_trunk,
 )
 from sequencer.geometry.segments import point_segment, segment_segment
+from sequencer.kept import recent
 from sequencer.motion.fitting import kept_fits
 from sequencer.motion.fitting.fits import GOOD, LEAST_MARGIN, REACH_SPARE, Dance, Fit, Margins
 from sequencer.motion.fitting.pacing import TAUT, least_pull, twist
@@ -90,9 +91,13 @@ def fitted(dance: Dance) -> Fit:
     ValueError
         If a pattern or a parameter is not known, or out of range.
     """
-    dance = (
-        dance.rounded
-    )  # a cached result must not depend on which of two similar tempi came first
+    key = dance.key
+    return recent("fit", key, lambda: _fitted(dance), most=MOST_KEPT)
+
+
+def _fitted(dance: Dance) -> Fit:
+    # A cached result must not depend on which of two similar tempi came first.
+    dance = dance.rounded
     question = dance.question
     if question not in _KEPT:
         if len(_KEPT) >= MOST_KEPT:

@@ -9,6 +9,7 @@ Source: docs/motion.md, section 5.
 """
 
 from bisect import bisect_left, bisect_right
+from collections.abc import Hashable
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
@@ -17,7 +18,7 @@ from typing import Literal, NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats, crossed
-from sequencer.kept import content_key, remembering
+from sequencer.kept import content_key, recent, remembering
 from sequencer.motion.laws.law import Bounds, Law
 from sequencer.motion.laws.phases import STEP_ACCELERATION, STEP_JERK, STEP_RATE, smooth_step
 from sequencer.motion.laws.state import Motion
@@ -31,6 +32,7 @@ SpanKind = Literal["block", "link", "rest"]
 BLEND_HALF_WIDTH = 0.25  # [beats] of a blend
 _SAME = 1e-9  # states closer than this coincide
 _WIDEST = np.cos(np.radians(75.0))  # beyond this a link replaces the blend of two tethers
+MOST_BLENDS = 20_000  # kept in the process
 _BOUND_PIECES = 16  # number of parts of a blend with separate bounds
 
 
@@ -215,6 +217,15 @@ def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, floa
 
 
 def _blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
+    key: Hashable = (before, after, space)
+    try:
+        hash(key)
+    except TypeError:  # a law of another package
+        key = None
+    return recent("blend", key, lambda: _found_blend(before, after, space), most=MOST_BLENDS)
+
+
+def _found_blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
     boundary = before.end
     first, last = before.at(np.array(boundary)), after.at(np.array(boundary))
     # A flat prop must not flip over instantly if only the planes differ.

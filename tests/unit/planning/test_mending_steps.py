@@ -78,17 +78,17 @@ def test_the_closest_conflict_with_a_mend_that_helps_without_harm_is_mended(chan
     asked = []
     times = {"same": 8.0, "hardly": 8.0 - 0.9e-6, "less": 7.0, "harm": 6.0, "dance": 5.0}
 
-    def mends_for(_before, conflict):
+    def smallest_mends(_before, conflict):
         k = bad.index(conflict) if conflict is not bad[0] else 0
         asked.append(k)
-        return SimpleNamespace(accepted=[(each, None) for each in edits[len(asked) - 1]])
+        return ((each, None) for each in edits[len(asked) - 1])
 
     def harm_of(before, show, *, trajectories):
         assert before.bad is bad
         return ("harm",) if show == "harm" or (show == "dance" and trajectories) else ()
 
     monkeypatch.setattr(mending, "baseline", lambda _show: SimpleNamespace(bad=bad))
-    monkeypatch.setattr(mending, "mends_for", mends_for)
+    monkeypatch.setattr(mending, "smallest_mends", smallest_mends)
     monkeypatch.setattr(mending, "harm_of", harm_of)
     monkeypatch.setattr(mending, "too_close", lambda show: [close(times[show])])
     changes.update({name: draft(name, name) for name in times})

@@ -156,6 +156,12 @@ def test_the_first_of_each_kind_that_does_no_harm_is_taken(monkeypatch):
     still = mends.mends_for(before(conflict(8.0, 12.0)), conflict(8.0, 12.0), trajectories=False)
     assert not any("shift" in words for words in tried)
     assert [one.words for one, _ in still.accepted] == ["place 0.2", "turn 2.3"]
+    tried.clear()
+    smallest = mends.smallest_mends(before(conflict(8.0, 12.0)), conflict(8.0, 12.0))
+    assert next(smallest) == (edit("shift", 0.15), "after shift 0.15")
+    assert tried == ["shift 0.05", "shift 0.15"], "nothing larger is tried before it is wanted"
+    assert tuple(smallest) == found.accepted[1:]
+    assert sum("widen" in words for words in tried) == 4
 
 
 def test_each_conflict_has_its_words(monkeypatch):

@@ -35,15 +35,18 @@ def test_tables():
 # Which beats
 
 
+BOOK = {"it": "a pattern"}
+
+
 def chosen(monkeypatch, able, props=(POI,), pace=None, tempo=90.0):
     """Share of the usual three beats that is taken, and what was asked; `able` has a row of shares for each case."""
     asked = []
     monkeypatch.setattr(
-        pacing, "cycle_beats", lambda *all_: 3.0 if all_ == ("it", {"a": 1}, "book") else None
+        pacing, "cycle_beats", lambda *all_: 3.0 if all_ == ("it", {"a": 1}, BOOK) else None
     )
 
     def laws(name, parameters, prop, book):
-        assert (name, parameters, book) == ("it", {"a": 1}, "book")
+        assert (name, parameters, book) == ("it", {"a": 1}, BOOK)
         return [lambda beats, k=k: (k, beats) for k in range(len(able[prop]))]
 
     def holds(built, prop, beats_per_second, limits):
@@ -53,9 +56,10 @@ def chosen(monkeypatch, able, props=(POI,), pace=None, tempo=90.0):
 
     # Its parts are replaced: what is kept must not be asked, nor told.
     monkeypatch.setattr(pacing, "_usual", getattr(pacing._usual, "__wrapped__", pacing._usual))
+    monkeypatch.setattr(pacing, "recent", lambda _kind, _key, work, **_most: work())
     monkeypatch.setattr(pacing, "_laws", laws)
     monkeypatch.setattr(pacing, "_holds", holds)
-    beats = usual_cycle("it", {"a": 1}, tempo=tempo, props=props, pace=pace, book="book")
+    beats = usual_cycle("it", {"a": 1}, tempo=tempo, props=props, pace=pace, book=BOOK)
     return beats / 3, asked
 
 

@@ -7,6 +7,7 @@ from math import inf
 import numpy as np
 import pytest
 
+from sequencer import kept
 from sequencer.geometry.bodies import SIDES, Body
 from sequencer.geometry.posture import UPRIGHT, PosedBody, Posture
 from sequencer.motion.fitting import kept_fits, search
@@ -24,6 +25,7 @@ from sequencer.motion.trajectories.trajectory import Span, Trajectory
 def nothing_kept(monkeypatch, tmp_path):
     monkeypatch.setattr(kept_fits, "folder", lambda: tmp_path / "fits")
     monkeypatch.setattr(search, "_KEPT", {})
+    monkeypatch.setattr(kept, "_RECENT", {})
 
 
 def poi(length):
@@ -311,6 +313,7 @@ def test_near_tempi_have_one_answer_whichever_was_asked_first(monkeypatch):
     answers = []
     for first in (slow, quick):
         monkeypatch.setattr(search, "_KEPT", {})
+        monkeypatch.setattr(kept, "_RECENT", {})
         monkeypatch.setattr(kept_fits, "load", lambda _question: None)
         answers.append(fitted(first))
     assert answers[0] == answers[1]
@@ -348,6 +351,7 @@ def test_a_fit_is_kept_on_disk_and_trusted_only_whole(monkeypatch):
         entry.write_text(broken)
         assert kept_fits.load(asked.question) is None
     monkeypatch.setattr(search, "_KEPT", {})
+    monkeypatch.setattr(kept, "_RECENT", {})
     assert fitted(asked) == fit  # searched afresh, and written whole again
     assert json.loads(entry.read_text())["question"] == asked.question
 
