@@ -92,8 +92,7 @@ class Trajectory:
         for before, after in pairwise(self.spans):
             if abs(after.start - before.end) > TOUCH:
                 raise ValueError(f"spans must follow each other: {before.end} … {after.start}")
-        joined = tuple(_blend(before, after, self.space) for before, after in pairwise(self.spans))
-        object.__setattr__(self, "blends", joined)
+        object.__setattr__(self, "blends", _blends(self.spans, self.space))
 
     def __repr__(self) -> str:
         first, last = self.spans[0].start, self.spans[-1].end
@@ -214,6 +213,18 @@ def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, floa
     return [
         (max(low, start), min(high, end), b) for low, high, b in parts if high > start and low < end
     ]
+
+
+@remembering(
+    record=lambda blends: [
+        [one.boundary, one.half, one.bridge and law_record(one.bridge)] for one in blends
+    ],
+    restore=lambda record: tuple(
+        Blend(boundary, half, bridge and restored_law(bridge)) for boundary, half, bridge in record
+    ),
+)
+def _blends(spans: tuple[Span, ...], space: HandSpace | None) -> tuple[Blend, ...]:
+    return tuple(_blend(before, after, space) for before, after in pairwise(spans))
 
 
 def _blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
