@@ -47,7 +47,7 @@ def hear(path: Path, *, progress: Progress | None = None, use_cache: bool = True
     tell("reading", 0.0)
     digest = sha256_of(path)
     if use_cache and (known := cache.load(digest, track=path.name)):
-        tell("known", 1.0)
+        tell("this song was heard before", 1.0)
         return known
     spectra = _spectra(path, tell)
     tell("finding the beat", 0.5)

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from sequencer.timing.song import Song
 
 AnyShow: TypeAlias = "AnyPath | ReadShow | Staged"
+_SONG = 0.5  # of the progress of staging: the song is heard
 _HEARD = 0.2  # of the progress of a check: the song is heard and the show staged
 _CHECKED = 0.7  # of the progress where a check comes first
 
@@ -172,13 +173,16 @@ def stage_show(
     if isinstance(path, Staged):
         return path
     read = path if isinstance(path, ReadShow) else read_show(Path(path))
-    analysed = song or _song_of(read, without_track=without_track, progress=progress)
+    hearing = within(progress, 0.0, _SONG)
+    analysed = song or _song_of(read, without_track=without_track, progress=hearing)
     pinned = read.show.track.sha256
     if pinned is not None and pinned != analysed.sha256:
         raise read.fault(
             "another-cut", ("track", "sha256"), "the track is not the cut that the show was made for",
             f"use the old file, or recheck every block and write {analysed.sha256}",
         )  # fmt: skip
+    if progress is not None:
+        progress("putting the dances on the song", _SONG)
     return staged(read, analysed)
 
 

@@ -205,7 +205,7 @@ class TestCache:
         second = hear(path, progress=lambda what, _share: said.append(what))
 
         assert first == second
-        assert "known" in said
+        assert "this song was heard before" in said
 
     def test_a_changed_file_is_heard_afresh(self, tmp_path):
         path = written(tmp_path, music(20.0, tempo=110))
