@@ -7,7 +7,13 @@ from sequencer.checks.dance.joins import Meeting
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.errors import InputError
 from sequencer.planning.join_edits import edits_for, failing
-from sequencer.planning.space_mends import MENDED, baseline, harm_of, smallest_mends, too_close
+from sequencer.planning.space_mends import (
+    MENDED,
+    baseline,
+    does_harm,
+    smallest_mends,
+    too_close,
+)
 from sequencer.show.document import parse_document
 from sequencer.show.editing import Change, Insertion, edited_text
 from sequencer.show.reading import show_from_document
@@ -154,7 +160,7 @@ def _space_mended(draft: _Draft) -> tuple[_Draft, str] | None:
             if (
                 after is not None
                 and _time(too_close(after.show)) < _time(before.bad) - _LESS
-                and not harm_of(before, after.show, trajectories=edit.of_trajectories)
+                and not does_harm(before, after.show, trajectories=edit.of_trajectories)
             ):
                 return after, edit.words
     return None
