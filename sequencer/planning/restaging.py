@@ -58,6 +58,8 @@ def restaged_dancers(
     who: Sequence[int],
     changes: Sequence[Change],
     insertions: Sequence[Insertion] = (),
+    *,
+    at: float | None = None,
 ) -> tuple[Dancer, ...]:
     """Some dancers of `restaged`, without the rest of the show.
 
@@ -70,6 +72,8 @@ def restaged_dancers(
     changes : sequence of (path, value)
         None of them changes the names of the cast.
     insertions : sequence of (path, index, entry)
+    at : float, optional
+        A beat at which they are only looked at, see `dancers_in_place`.
 
     Raises
     ------
@@ -92,17 +96,17 @@ def restaged_dancers(
         return tuple(after.dancers[k] for k in who)
     values = changed_values(show.read.document.values, changes, insertions)
 
+    said = _dance_key(values, show.read.document.file)
+    read, heard = show.read, show.heard
+
     def work() -> tuple[Song, tuple[Dancer, ...]]:
-        document = replace(show.read.document, values=values)
-        read = show_from_document(document, before=show.read)
-        return show.heard, dancers_in_place(read, names, before=show)
+        now = show_from_document(replace(read.document, values=values), before=read)
+        return heard, dancers_in_place(now, names, before=show, at=at, key=said)
 
     # The song is held, so that no other can have its id.
-    key = _dance_key(values, show.read.document.file, id(show.heard), names)
+    key = None if said is None else (said, id(heard), names, at)
     _, dancers = recent("restaged dancers", key, work, most=_MOST_TRIED)
-    return tuple(
-        replace(now, floor=one.floor) for now, one in zip(dancers, plain, strict=True)
-    )
+    return tuple(replace(now, floor=one.floor) for now, one in zip(dancers, plain, strict=True))
 
 
 def _changed(

@@ -20,7 +20,6 @@ from sequencer.checks.registry import checks_of
 from sequencer.errors import InputError
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.nearest import closest, closest_at
-from sequencer.motion.performers.dancer import Dancer
 from sequencer.planning.restaging import restaged, restaged_dancers
 from sequencer.planning.space_edits import SpaceEdit, edits_by_kind
 from sequencer.staging.staged import Staged
@@ -203,10 +202,8 @@ def _harms(before: Baseline, after: Staged, *, trajectories: bool) -> Iterator[s
 
 def _separated(before: Baseline, conflict: Conflict, edit: SpaceEdit) -> Staged | None:
     """The show after a change, if that keeps the two apart."""
-    pair = (conflict.first, conflict.second)
     try:
-        dancers = restaged_dancers(before.show, pair, edit.changes, edit.insertions)
-        if _seen_close(dancers, conflict, before.required):
+        if _seen_close(before, conflict, edit):
             return None  # most changes end here, without a search
         after = restaged(before.show, edit.changes, edit.insertions)
     except (InputError, ValueError):
@@ -227,13 +224,19 @@ def _still_close(before: Baseline, conflict: Conflict, after: Staged) -> bool:
     )
 
 
-def _seen_close(pair: Sequence[Dancer], conflict: Conflict, required: float) -> bool:
-    """Whether the pair is too close at one of some beats of the conflict; if not, nothing is proven."""
-    first, second = pair
-    if closest_at(first, second, conflict.at).distance[0] < required - _SURELY:
+def _seen_close(before: Baseline, conflict: Conflict, edit: SpaceEdit) -> bool:
+    """Whether a change leaves the pair too close at one of some beats; if not, nothing is proven."""
+    pair, most = (conflict.first, conflict.second), before.required - _SURELY
+    changed = (before.show, pair, edit.changes, edit.insertions)
+    if closest_at(*restaged_dancers(*changed, at=conflict.at), conflict.at).distance[0] < most:
         return True
     middles = [(low + high) / 2 for low, high in conflict.spans[:_MOST_LOOKS]]
-    return bool(np.min(closest(first, second, middles).distance) < required - _SURELY)
+    if edit.of_trajectories:  # each needs only what is danced then
+        return any(
+            closest_at(*restaged_dancers(*changed, at=beat), beat).distance[0] < most
+            for beat in middles
+        )
+    return bool(np.min(closest(*restaged_dancers(*changed), middles).distance) < most)
 
 
 def _known(

@@ -1,6 +1,6 @@
 """From a show and a song to a staged show: moments become beats, blocks become laws, faults are reported."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from itertools import pairwise
@@ -21,7 +21,8 @@ from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
 from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
-from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
+from sequencer.show.model import Performer
 from sequencer.show.pattern_book import book_from_document
 from sequencer.show.reading import ReadShow
 from sequencer.staging.carrying import carry_results, files_beside
@@ -39,7 +40,9 @@ from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
 _MOST_CASTS = 32  # whose cycles are kept
+_MOST_DANCED = 200  # shows whose blocks are kept
 _MOST_DANCERS = 500  # who are kept
+_NEAR = 1.0  # [beats] around an instant: what is farther changes no blend that reaches it
 
 
 def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Staged:
@@ -90,7 +93,12 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
 
 
 def dancers_in_place(
-    read: ReadShow, names: Sequence[str], *, before: Staged
+    read: ReadShow,
+    names: Sequence[str],
+    *,
+    before: Staged,
+    at: float | None = None,
+    key: Hashable | None = None,
 ) -> tuple[Dancer, ...]:
     """Some performers of a changed show file; nobody else is staged.
 
@@ -101,6 +109,11 @@ def dancers_in_place(
     names : sequence of str
     before : Staged
         The show without them: performers stand and walk as they do there.
+    at : float, optional
+        A beat at which they are only looked at: there they are as in the whole show, or smaller, since a flame
+        may be stretched farther. Elsewhere they mean nothing.
+    key : hashable, optional
+        Known by all that the file says apart from formations and staging, if nothing else decides the dance.
 
     Raises
     ------
@@ -111,11 +124,19 @@ def dancers_in_place(
     """
     if before.heard is None:
         raise ValueError("this show does not remember its song")
-    danced = _danced(read, before.heard, before)
-    floors = {dancer.name: dancer.floor for dancer in before.dancers}
-    return tuple(
-        replace(_recent_dancer(read, name, danced), floor=floors[name]) for name in names
+    # The song is held, so that no other can have its id.
+    heard = before.heard
+    of = None if key is None else (key, id(heard))
+    _, danced = recent(
+        "danced", of, lambda: (heard, _danced(read, heard, before)), most=_MOST_DANCED
     )
+    floors = {dancer.name: dancer.floor for dancer in before.dancers}
+    found = []
+    for name in names:
+        seen = None if at is None else _dancer_at(read, name, danced, at)
+        dancer = _recent_dancer(read, name, danced) if seen is None else seen
+        found.append(replace(dancer, floor=floors[name]))
+    return tuple(found)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -239,7 +260,49 @@ def _recent_dancer(read: ReadShow, name: str, danced: _Danced) -> Dancer:
 
 
 def _dancer(read: ReadShow, name: str, danced: _Danced) -> Dancer:
+    """A performer, standing anywhere."""
     tempo = danced.tempo
+    record, body, props = _performer(read, name)
+    own = [block for block in danced.blocks if block.who == name]
+    carriage = _carriage(body, own)
+    trajectories = _trajectories(read, own, carriage, props, danced.book)
+    burns = _burns(danced, name)
+    for side, trajectory in trajectories.items():
+        # Faster than any ordinary prop (a long rope): its flame is stretched farther.
+        speed = fastest_wick(props[side], trajectory, burns, tempo)
+        if speed > FASTEST_HEAD:
+            reach = flame_reach(record.props[side], read.show.fire, speed=speed)
+            props[side] = replace(props[side], flame_reach=reach)
+    return _standing(name, carriage, props, trajectories, burns, tempo)
+
+
+def _dancer_at(read: ReadShow, name: str, danced: _Danced, beat: float) -> Dancer | None:
+    """A performer at one beat, standing anywhere; None if a link or a rest may decide how they are then."""
+    _, body, props = _performer(read, name)
+    own = [block for block in danced.blocks if block.who == name]
+    near = [block for block in own if block.start < beat + _NEAR and block.end > beat - _NEAR]
+    spans = _spans(read, near, body, props, danced.book)
+    low, high = beat - BLEND_HALF_WIDTH - TOUCH, beat + BLEND_HALF_WIDTH + TOUCH
+    runs = {side: _run_through(spans[side], low, high) for side in props}
+    if not all(runs.values()):
+        return None
+    trajectories = {
+        side: Trajectory(tuple(run), hand_space_of(body, side, props[side]))
+        for side, run in runs.items()
+    }
+    carriage = _carriage(body, own)
+    return _standing(name, carriage, props, trajectories, _burns(danced, name), danced.tempo)
+
+
+def _run_through(spans: Sequence[Span], low: float, high: float) -> list[Span]:
+    """The spans that follow each other without a gap from one beat to another or farther; none if there is a gap."""
+    run = [span for span in spans if span.start < high and span.end > low]
+    whole = run and run[0].start <= low and run[-1].end >= high
+    return run if whole and all(a.end == b.start for a, b in pairwise(run)) else []
+
+
+def _performer(read: ReadShow, name: str) -> tuple[Performer, Body, dict[Side, Prop]]:
+    """A performer of the cast, with their body and the props they hold."""
     index = read.show.names.index(name)
     record = read.show.cast[index]
     try:
@@ -251,19 +314,28 @@ def _dancer(read: ReadShow, name: str, danced: _Danced) -> Dancer:
         raise read.fault(
             "bad-value", ("cast", index), str(error), "see docs/show-file.md for what is allowed"
         ) from error
-    own = [block for block in danced.blocks if block.who == name]
-    carriage = carried(body, [(b.start, b.end, b.posture) for b in own if not b.link], lead=LEAD_IN)
-    trajectories = _trajectories(read, own, carriage, props, danced.book)
-    burns = tuple((span.start, span.end) for span in danced.lit if span.who == name)
-    for side, trajectory in trajectories.items():
-        # Faster than any ordinary prop (a long rope): its flame is stretched farther.
-        speed = fastest_wick(props[side], trajectory, burns, tempo)
-        if speed > FASTEST_HEAD:
-            reach = flame_reach(record.props[side], read.show.fire, speed=speed)
-            props[side] = replace(props[side], flame_reach=reach)
+    return record, body, props
+
+
+def _carriage(body: Body, blocks: Sequence[Block]) -> Carriage:
+    return carried(body, [(b.start, b.end, b.posture) for b in blocks if not b.link], lead=LEAD_IN)
+
+
+def _burns(danced: _Danced, name: str) -> tuple[tuple[float, float], ...]:
+    return tuple((span.start, span.end) for span in danced.lit if span.who == name)
+
+
+def _standing(
+    name: str,
+    carriage: Carriage,
+    props: Mapping[Side, Prop],
+    trajectories: Mapping[Side, Trajectory],
+    burns: tuple[tuple[float, float], ...],
+    tempo: TempoMap,
+) -> Dancer:
     return Dancer(
         name=name,
-        body=body,
+        body=carriage.body,
         props=props,
         trajectories=trajectories,
         floor=WalkPath(place=(0.0, 0.0)),
@@ -284,6 +356,31 @@ def _trajectories(
     book: Mapping[str, library.Pattern],
 ) -> dict[Side, Trajectory]:
     body = carriage.body
+    spans = _spans(read, blocks, body, props, book)
+    bridged = [(block.start, block.end) for block in blocks if block.link]
+    trajectories: dict[Side, Trajectory] = {}
+    for side in sorted(
+        props, reverse=True
+    ):  # the right hand is computed first, the left keeps clear of its prop
+        trajectories[side] = assembled(
+            spans[side],
+            rest(side, body, props[side]),
+            straight=bridged,
+            space=hand_space_of(body, side, props[side]),
+            other=trajectories.get("right"),
+            carriage=carriage,
+        )
+    return {side: trajectories[side] for side in props}
+
+
+def _spans(
+    read: ReadShow,
+    blocks: Sequence[Block],
+    body: Body,
+    props: Mapping[Side, Prop],
+    book: Mapping[str, library.Pattern],
+) -> dict[Side, list[Span]]:
+    """The blocks of each hand as laws."""
     tethers = {side: prop.length for side, prop in props.items()}
     spans: dict[Side, list[Span]] = {side: [] for side in props}
     for block in blocks:
@@ -300,20 +397,7 @@ def _trajectories(
                     label=block.hands[side].pattern,
                 )
             )
-    bridged = [(block.start, block.end) for block in blocks if block.link]
-    trajectories: dict[Side, Trajectory] = {}
-    for side in sorted(
-        props, reverse=True
-    ):  # the right hand is computed first, the left keeps clear of its prop
-        trajectories[side] = assembled(
-            _touching(spans[side]),
-            rest(side, body, props[side]),
-            straight=bridged,
-            space=hand_space_of(body, side, props[side]),
-            other=trajectories.get("right"),
-            carriage=carriage,
-        )
-    return {side: trajectories[side] for side in props}
+    return {side: _touching(own) for side, own in spans.items()}
 
 
 def _laws(
