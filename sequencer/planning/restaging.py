@@ -60,7 +60,7 @@ def restaged_dancers(
     insertions: Sequence[Insertion] = (),
     *,
     at: float | None = None,
-) -> tuple[Dancer, ...]:
+) -> tuple[Dancer, ...] | None:
     """Some dancers of `restaged`, without the rest of the show.
 
     Parameters
@@ -73,7 +73,7 @@ def restaged_dancers(
         None of them changes the names of the cast.
     insertions : sequence of (path, index, entry)
     at : float, optional
-        A beat at which they are only looked at, see `dancers_in_place`.
+        A beat at which they are only looked at, see `dancers_in_place`; None may be the answer then.
 
     Raises
     ------
@@ -84,28 +84,29 @@ def restaged_dancers(
     """
     if show.read is None or show.heard is None:
         raise ValueError("this show does not remember its file, so no change can be tried on it")
+    read, heard = show.read, show.heard
     plain = [show.dancers[k] for k in who]
-    names = tuple(dancer.name for dancer in plain)
-    headings = {path[0] for path, *_ in (*changes, *insertions)}
     if _of_the_floor(changes, insertions):
-        read = _changed(show.read, changes, insertions)
-        places = _places(show, read)
-        return tuple(replace(one, floor=floor_path(read, one.name, places)) for one in plain)
-    if headings & _OF_THE_FLOOR:
+        now = _changed(read, changes, insertions)
+        places = _places(show, now)
+        return tuple(replace(one, floor=floor_path(now, one.name, places)) for one in plain)
+    paths = [path for path, _ in changes] + [path for path, _, _ in insertions]
+    if _OF_THE_FLOOR & {path[0] for path in paths}:
         after = restaged(show, changes, insertions)
         return tuple(after.dancers[k] for k in who)
-    values = changed_values(show.read.document.values, changes, insertions)
+    values = changed_values(read.document.values, changes, insertions)
+    said = _dance_key(values, read.document.file)
+    names = tuple(dancer.name for dancer in plain)
 
-    said = _dance_key(values, show.read.document.file)
-    read, heard = show.read, show.heard
-
-    def work() -> tuple[Song, tuple[Dancer, ...]]:
+    def work() -> tuple[Song, tuple[Dancer, ...] | None]:
         now = show_from_document(replace(read.document, values=values), before=read)
         return heard, dancers_in_place(now, names, before=show, at=at, key=said)
 
     # The song is held, so that no other can have its id.
     key = None if said is None else (said, id(heard), names, at)
     _, dancers = recent("restaged dancers", key, work, most=_MOST_TRIED)
+    if dancers is None:
+        return None
     return tuple(replace(now, floor=one.floor) for now, one in zip(dancers, plain, strict=True))
 
 

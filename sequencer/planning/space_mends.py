@@ -9,8 +9,6 @@ from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-import numpy as np
-
 from sequencer.checks.distances import keeping_clear
 from sequencer.checks.distances.boundaries import boundaries
 from sequencer.checks.distances.rule_distances import required_distances
@@ -19,7 +17,7 @@ from sequencer.checks.outcome import BeatClock, Outcome
 from sequencer.checks.registry import checks_of
 from sequencer.errors import InputError
 from sequencer.motion.clearance.approach import approaches
-from sequencer.motion.clearance.nearest import closest, closest_at
+from sequencer.motion.clearance.nearest import closest_at
 from sequencer.planning.restaging import restaged, restaged_dancers
 from sequencer.planning.space_edits import SpaceEdit, edits_by_kind
 from sequencer.staging.staged import Staged
@@ -193,8 +191,8 @@ def _harms(before: Baseline, after: Staged, *, trajectories: bool) -> Iterator[s
     new = floor - before.floor
     if trajectories:
         new += _trajectory_stops(after) - before.trajectories
-    for code, who, _ in new:
-        yield f"{', '.join(who)}: {code}".removeprefix(": ")
+    for code, whose, _ in new:
+        yield f"{', '.join(whose)}: {code}".removeprefix(": ")
     for (who, thing), distance in near.items():
         if distance < before.near.get((who, thing), distance) - _CLOSER:
             yield f"{who} comes closer to {thing}"
@@ -227,16 +225,22 @@ def _still_close(before: Baseline, conflict: Conflict, after: Staged) -> bool:
 def _seen_close(before: Baseline, conflict: Conflict, edit: SpaceEdit) -> bool:
     """Whether a change leaves the pair too close at one of some beats; if not, nothing is proven."""
     pair, most = (conflict.first, conflict.second), before.required - _SURELY
-    changed = (before.show, pair, edit.changes, edit.insertions)
-    if closest_at(*restaged_dancers(*changed, at=conflict.at), conflict.at).distance[0] < most:
-        return True
-    middles = [(low + high) / 2 for low, high in conflict.spans[:_MOST_LOOKS]]
-    if edit.of_trajectories:  # each needs only what is danced then
-        return any(
-            closest_at(*restaged_dancers(*changed, at=beat), beat).distance[0] < most
-            for beat in middles
-        )
-    return bool(np.min(closest(*restaged_dancers(*changed), middles).distance) < most)
+    left = [conflict.at, *((low + high) / 2 for low, high in conflict.spans[:_MOST_LOOKS])]
+    if edit.of_trajectories:  # first where the dance around a beat is enough
+        unsure = []
+        for beat in left:
+            seen = restaged_dancers(before.show, pair, edit.changes, edit.insertions, at=beat)
+            if seen is None:
+                unsure.append(beat)
+            elif closest_at(seen[0], seen[1], beat).distance[0] < most:
+                return True
+        left = unsure
+    if not left:
+        return False
+    both = restaged_dancers(before.show, pair, edit.changes, edit.insertions)
+    return both is not None and any(
+        closest_at(both[0], both[1], beat).distance[0] < most for beat in left
+    )
 
 
 def _known(

@@ -99,7 +99,7 @@ def dancers_in_place(
     before: Staged,
     at: float | None = None,
     key: Hashable | None = None,
-) -> tuple[Dancer, ...]:
+) -> tuple[Dancer, ...] | None:
     """Some performers of a changed show file; nobody else is staged.
 
     Parameters
@@ -114,6 +114,11 @@ def dancers_in_place(
         may be stretched farther. Elsewhere they mean nothing.
     key : hashable, optional
         Known by all that the file says apart from formations and staging, if nothing else decides the dance.
+
+    Returns
+    -------
+    dancers : tuple of Dancer
+        In the order of the names; None if a link or a rest may decide how one of them is at that beat.
 
     Raises
     ------
@@ -133,8 +138,11 @@ def dancers_in_place(
     floors = {dancer.name: dancer.floor for dancer in before.dancers}
     found = []
     for name in names:
-        seen = None if at is None else _dancer_at(read, name, danced, at)
-        dancer = _recent_dancer(read, name, danced) if seen is None else seen
+        dancer = (
+            _recent_dancer(read, name, danced) if at is None else _dancer_at(read, name, danced, at)
+        )
+        if dancer is None:
+            return None
         found.append(replace(dancer, floor=floors[name]))
     return tuple(found)
 
