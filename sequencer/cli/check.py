@@ -59,10 +59,10 @@ def check(
             report = tasks.check_show(show, dancing=dancing, progress=checking)
     except KeyboardInterrupt as stop:
         mended = getattr(stop, "mended", mended)
-        if mended and mended.done:
-            raise KeyboardInterrupt(_kept(len(mended.done))) from None
         if dancing is not None:
             click.echo("finished runs are saved; give the same command again to resume", err=True)
+        if mended and mended.done:
+            raise KeyboardInterrupt(_kept(len(mended.done))) from None
         raise
     for words in mended.done if mended else ():
         click.echo(f"mended: {words}", err=True)
