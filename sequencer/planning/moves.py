@@ -138,7 +138,7 @@ def _shortest(
     missing: Floats = np.zeros(0)
     for _ in range(_TRIES):
         pair = _both_moved(plain, v, shares, conflict)
-        found = approaches(pair, *span, required=required).spans
+        found = approaches(pair, *span, required=required, minima=False).spans
         # Other conflicts of the pair have findings and mends too.
         new = np.array(
             [
@@ -191,7 +191,7 @@ def elsewhere(
 ) -> list[tuple[float, float]]:
     """Approaches of the pair that belong to other conflicts, widened by half a beat."""
     low, high = _widened(conflict)
-    found = approaches(pair, *span, required=required).spans
+    found = approaches(pair, *span, required=required, minima=False).spans
     return [
         (start - 0.5, end + 0.5)
         for start, end in zip(found.start.tolist(), found.end.tolist(), strict=True)
@@ -287,8 +287,8 @@ def _crowds(
         for other in dancers:
             if dancer.name not in vectors or other.name in vectors:
                 continue
-            new = approaches((there, other), *span, required=required)
+            new = approaches((there, other), *span, required=required, minima=False)
             if len(new.spans.group):
-                old = approaches((dancer, other), *span, required=required)
+                old = approaches((dancer, other), *span, required=required, minima=False)
                 if not len(old.spans.group) or new.distance[0] < old.distance[0] - 0.01:
                     yield other.name

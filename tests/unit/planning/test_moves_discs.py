@@ -52,7 +52,7 @@ def world(monkeypatch):
     """Approaches and nearest points of discs; what was asked is kept."""
     asked = []
 
-    def approaches(pair, low, high, *, required):
+    def approaches(pair, low, high, *, required, minima=True):
         asked.append((pair[0].name, pair[1].name, low, high))
         found = [(8.0, 12.0)] if gap(pair) < required else []
         start, end = (np.array([span[k] for span in found]) for k in (0, 1))
@@ -131,7 +131,7 @@ def test_who_is_crowded_is_told_and_that_comes_last(world):
 def test_who_was_too_close_already_is_crowded_by_a_centimetre_more(
     before, after, crowded, monkeypatch
 ):
-    def approaches(pair, *_span, required):
+    def approaches(pair, *_span, required, minima):
         assert required == 0.6
         return SimpleNamespace(
             spans=SimpleNamespace(group=np.zeros(1)),
