@@ -13,7 +13,7 @@ from sequencer.staging.carrying import carry_results
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Staged, Standing
 from sequencer.staging.standings import floor_path, standings
-from sequencer.staging.timeline import dancers_in_place, staged
+from sequencer.staging.timeline import dancers_anywhere, staged
 from sequencer.timing.song import Song
 
 _OF_THE_FLOOR = {"formations", "staging"}  # headings that only affect paths over the floor
@@ -73,7 +73,7 @@ def restaged_dancers(
         None of them changes the names of the cast.
     insertions : sequence of (path, index, entry)
     at : float, optional
-        A beat at which they are only looked at, see `dancers_in_place`; None may be the answer then.
+        A beat at which they are only looked at, see `dancers_anywhere`; None may be the answer then.
 
     Raises
     ------
@@ -100,7 +100,7 @@ def restaged_dancers(
 
     def work() -> tuple[Song, tuple[Dancer, ...] | None]:
         now = show_from_document(replace(read.document, values=values), before=read)
-        return heard, dancers_in_place(now, names, before=show, at=at, key=said)
+        return heard, dancers_anywhere(now, names, before=show, at=at, key=said)
 
     # The song is held, so that no other can have its id.
     key = None if said is None else (said, id(heard), names, at)

@@ -92,7 +92,7 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
     return show
 
 
-def dancers_in_place(
+def dancers_anywhere(
     read: ReadShow,
     names: Sequence[str],
     *,
@@ -100,7 +100,7 @@ def dancers_in_place(
     at: float | None = None,
     key: Hashable | None = None,
 ) -> tuple[Dancer, ...] | None:
-    """Some performers of a changed show file; nobody else is staged.
+    """Some performers of a changed show file, standing anywhere; nobody else is staged.
 
     Parameters
     ----------
@@ -108,7 +108,7 @@ def dancers_in_place(
         The file with changes anywhere but in formations and staging.
     names : sequence of str
     before : Staged
-        The show without them: performers stand and walk as they do there.
+        The show without them.
     at : float, optional
         A beat at which they are only looked at: there they are as in the whole show, or smaller, since a flame
         may be stretched farther. Elsewhere they mean nothing.
@@ -135,7 +135,6 @@ def dancers_in_place(
     _, danced = recent(
         "danced", of, lambda: (heard, _danced(read, heard, before)), most=_MOST_DANCED
     )
-    floors = {dancer.name: dancer.floor for dancer in before.dancers}
     found = []
     for name in names:
         dancer = (
@@ -143,7 +142,7 @@ def dancers_in_place(
         )
         if dancer is None:
             return None
-        found.append(replace(dancer, floor=floors[name]))
+        found.append(dancer)
     return tuple(found)
 
 

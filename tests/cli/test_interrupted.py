@@ -242,6 +242,7 @@ WHOLE_PROCESS = """\
 import signal, sys
 signal.signal(signal.SIGINT, signal.default_int_handler)
 from sequencer import kept, tasks
+from sequencer.tasks import shows
 
 def check_show(path, **more):
     for k in range(3):
