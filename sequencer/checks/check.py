@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.cautions import CONDITIONS, Condition
 from sequencer.findings import SEVERITIES, Severity
-from sequencer.staging.results import SHOW_PARTS, Part, result_of
+from sequencer.staging.results import SHOW_PARTS, OfParts, Part, result_of
 from sequencer.staging.staged import Staged
 
 Codes = Mapping[str, tuple[Severity, ...]]
@@ -41,6 +41,8 @@ class Check:
     progress: str = ""  # shown while it runs; "checking" and its name if empty
     share: float = 0.0  # of the running time of all checks
     on_request: bool = False  # runs only on request, as `check --danced` does
+    # the same findings, without those of their mends that take long to find
+    unmended: Callable[[Staged], Outcome] | None = None
 
     def __post_init__(self) -> None:
         for name in (self.name, *self.codes):
@@ -77,6 +79,20 @@ class Check:
             If it gives a code or a severity that it does not declare.
         """
         return result_of(show, self, lambda: self._as_declared(self.run(show)))
+
+    def faults(self, show: Staged) -> Outcome:
+        """Its outcome, for those who only ask what is wrong: mends may be missing.
+
+        Raises
+        ------
+        ValueError
+            As `outcome`.
+        """
+        work = self.unmended
+        if work is None or self in show.results:
+            return self.outcome(show)
+        key = OfParts(work, self.depends_on)
+        return result_of(show, key, lambda: self._as_declared(work(show)))
 
     def _as_declared(self, outcome: Outcome) -> Outcome:
         """The outcome, once each finding is known to be declared."""

@@ -30,9 +30,9 @@ class Verbs(click.Group):
             raise
         except InputError as error:
             message, status = f"error: {error}", 2
-        except (KeyboardInterrupt, click.Abort):
-            message, status = "interrupted; nothing was half-written", 130
-            if ctx.invoked_subcommand in _GO_ON:
+        except (KeyboardInterrupt, click.Abort) as stop:
+            message, status = str(stop) or "interrupted; nothing was half-written", 130
+            if ctx.invoked_subcommand in _GO_ON and not str(stop):
                 message += ", and what was worked out so far is kept: ask again to go on"
         except Exception as error:  # noqa: BLE001 (the last line of defence: it is logged and reported)
             full = isinstance(error, OSError) and error.errno in {

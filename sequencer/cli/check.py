@@ -49,17 +49,20 @@ def check(
     dancing = None
     if runs is not None:
         dancing = tasks.Dancing(runs=runs, seed=seed, jobs=jobs, cluster=cluster)
+    mended, begun = None, 0.0
     try:
         with ProgressLine() as progress:
-            mended, begun = None, 0.0
             if mend:
                 begun = 0.6
                 mended = tasks.mend_show(show, progress=within(progress, 0.0, begun))
             checking = within(progress, begun, 1.0)
             report = tasks.check_show(show, dancing=dancing, progress=checking)
-    except KeyboardInterrupt:
+    except KeyboardInterrupt as stop:
+        mended = getattr(stop, "mended", mended)
         if dancing is not None:
             click.echo("finished runs are saved; give the same command again to resume", err=True)
+        if mended and mended.done:
+            raise KeyboardInterrupt(_kept(len(mended.done))) from None
         raise
     for words in mended.done if mended else ():
         click.echo(f"mended: {words}", err=True)
@@ -67,6 +70,12 @@ def check(
         click.echo(f"left: {words}", err=True)
     click.echo(tasks.report_text(report, as_json=as_json, width=_width()))
     ctx.exit(0 if report.ok else 1)
+
+
+def _kept(mends: int) -> str:
+    """What is said if the command is interrupted after some mends."""
+    are = "1 mend is" if mends == 1 else f"{mends} mends are"
+    return f"interrupted; {are} in the file, tried on the whole show: ask again to go on"
 
 
 def _width() -> int:

@@ -15,7 +15,7 @@ import numpy as np
 
 from sequencer.arrays import Floats, as_floats
 from sequencer.geometry.regions import Point
-from sequencer.kept import remembering
+from sequencer.kept import recent, remembering
 
 Ways = Callable[
     [Floats], Floats
@@ -23,6 +23,7 @@ Ways = Callable[
 NO_WAY = 1e6  # [m] used instead of inf for a path that does not exist, so that arithmetic works
 _SKIN = 1e-6  # [m] obstacles are shrunk by this, so that a path may touch a corner
 _CHUNK = 200_000  # lines tested at a time
+_MOST_FLOORS = 16  # whose ways are kept
 
 
 @dataclass(frozen=True)
@@ -109,11 +110,15 @@ class WalkableFloor:
     @cached_property
     def _between(self) -> Floats:
         """Shortest paths between corners, shape (corners, corners) [m]."""
-        corners = self._corners
-        seen = self._open(corners, corners)
-        lengths = np.where(seen, _lengths(corners, corners), np.inf)
-        np.fill_diagonal(lengths, 0.0)
-        return _shortest(lengths)
+
+        def work() -> Floats:
+            corners = self._corners
+            seen = self._open(corners, corners)
+            lengths = np.where(seen, _lengths(corners, corners), np.inf)
+            np.fill_diagonal(lengths, 0.0)
+            return _shortest(lengths)
+
+        return recent("ways between corners", self.obstacles, work, most=_MOST_FLOORS)
 
     def _from_corners(self, ends: Floats) -> Floats:
         corners = self._corners

@@ -7,7 +7,14 @@ from sequencer.checks.dance.joins import Meeting
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.errors import InputError
 from sequencer.planning.join_edits import edits_for, failing
-from sequencer.planning.space_mends import MENDED, baseline, harm_of, smallest_mends, too_close
+from sequencer.planning.space_mends import (
+    MENDED,
+    baseline,
+    does_harm,
+    smallest_mends,
+    too_close,
+)
+from sequencer.progress import Progress
 from sequencer.show.document import parse_document
 from sequencer.show.editing import Change, Insertion, edited_text
 from sequencer.show.reading import show_from_document
@@ -27,6 +34,9 @@ class Mended:
     text: str
     done: tuple[str, ...]  # the changes made, in words
     left: tuple[str, ...]  # joins and pairs that no change mended, in words
+
+
+Made = Callable[[Mended], None]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,9 +60,12 @@ class _Draft:
 
 
 _Step = Callable[[_Draft], "tuple[_Draft, str] | None"]
+_Tell = Callable[[_Draft, tuple[str, ...]], None]  # of the changes made so far
 
 
-def mended_joins(text: str, file: str, song: Song) -> Mended:
+def mended_joins(
+    text: str, file: str, song: Song, *, progress: Progress | None = None, made: Made | None = None
+) -> Mended:
     """Mend the joins of a show file as far as possible; comments stay.
 
     Parameters
@@ -63,6 +76,9 @@ def mended_joins(text: str, file: str, song: Song) -> Mended:
         Its name, for messages.
     song : Song
         The analysed song.
+    progress : callable, optional
+    made : callable, optional
+        Called after each mend with the show file as it is then, so that nothing is lost if the rest is stopped.
 
     Returns
     -------
@@ -77,7 +93,8 @@ def mended_joins(text: str, file: str, song: Song) -> Mended:
     -----
     A change is kept only if fewer boundaries fail once the whole show is staged again.
     """
-    draft, done = _repeated(_draft(text, file, song), _join_mended, MOST_JOINS)
+    tell = _teller("mending joins", lambda show: len(failing(show)), progress, made)
+    draft, done = _repeated(_draft(text, file, song), _join_mended, MOST_JOINS, tell)
     left = dict.fromkeys(
         f"{joint.who}, {draft.show.position(joint.beat)}: {joint.before.title} into "
         f"{joint.after.title}, {joint.verdict.kind}"
@@ -86,7 +103,9 @@ def mended_joins(text: str, file: str, song: Song) -> Mended:
     return Mended(text=draft.text, done=done, left=tuple(left))
 
 
-def mended_spacing(text: str, file: str, song: Song) -> Mended:
+def mended_spacing(
+    text: str, file: str, song: Song, *, progress: Progress | None = None, made: Made | None = None
+) -> Mended:
     """Change a show file until no two performers come too close; comments stay.
 
     Parameters
@@ -97,6 +116,9 @@ def mended_spacing(text: str, file: str, song: Song) -> Mended:
         Its name, for messages.
     song : Song
         The analysed song.
+    progress : callable, optional
+    made : callable, optional
+        Called after each mend with the show file as it is then, so that nothing is lost if the rest is stopped.
 
     Returns
     -------
@@ -113,7 +135,8 @@ def mended_spacing(text: str, file: str, song: Song) -> Mended:
     its text, and the change is kept only if less time is spent under the requirement, nobody who is too close
     to anyone or anything comes closer still, and there is no new `stop` finding.
     """
-    draft, done = _repeated(_draft(text, file, song), _space_mended, MOST_MOVES)
+    tell = _teller("mending distances", lambda show: len(too_close(show)), progress, made)
+    draft, done = _repeated(_draft(text, file, song), _space_mended, MOST_MOVES, tell)
     names = [dancer.name for dancer in draft.show.dancers]
     left = tuple(
         f"{names[one.first]} and {names[one.second]}, {draft.show.position(one.start)}: too close"
@@ -122,15 +145,35 @@ def mended_spacing(text: str, file: str, song: Song) -> Mended:
     return Mended(text=draft.text, done=done, left=left)
 
 
-def _repeated(draft: _Draft, step: _Step, most: int) -> tuple[_Draft, tuple[str, ...]]:
+def _teller(
+    subject: str, left: Callable[[Staged], int], progress: Progress | None, made: Made | None
+) -> _Tell:
+    """Tells how far the mending of some faults is, before each step."""
+    most = 1
+
+    def tell(draft: _Draft, done: tuple[str, ...]) -> None:
+        nonlocal most
+        if made is not None and done:
+            made(Mended(text=draft.text, done=done, left=()))
+        if progress is not None:
+            now = left(draft.show)
+            most = max(most, now)
+            progress(f"{subject}: {len(done)} mended, {now} left", 1.0 - now / most)
+
+    return tell
+
+
+def _repeated(draft: _Draft, step: _Step, most: int, tell: _Tell) -> tuple[_Draft, tuple[str, ...]]:
     """The draft after every step that helps, and the change that each made."""
     done: list[str] = []
+    tell(draft, ())
     while len(done) < most:
         helped = step(draft)
         if helped is None:
             break
         draft, words = helped
         done.append(words)
+        tell(draft, tuple(done))
     return draft, tuple(done)
 
 
@@ -154,7 +197,7 @@ def _space_mended(draft: _Draft) -> tuple[_Draft, str] | None:
             if (
                 after is not None
                 and _time(too_close(after.show)) < _time(before.bad) - _LESS
-                and not harm_of(before, after.show, trajectories=edit.of_trajectories)
+                and not does_harm(before, after.show, trajectories=edit.of_trajectories)
             ):
                 return after, edit.words
     return None

@@ -4,20 +4,23 @@ Stage frame [m], beats.
 """
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.kept import content_key, recent
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.nearest import closest
+from sequencer.motion.clearance.slices import slice_edges, slice_keys
 from sequencer.motion.performers.dancer import Dancer
 
 _STEP = 0.05  # [m] places move by whole steps, so that tape on the floor can mark them
 _SPARE = 0.02  # [m] above the requirement, so that a mend does not end within the tolerance
 _TRIES = 6
 _FARTHEST = 6.0  # [m] a longer move is a new formation, not a mend
+_MOST_MOVES = 1_000  # that are kept
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,6 +53,7 @@ def place_mends(
     conflict: tuple[float, float],
     show: tuple[float, float],
     required: float,
+    crowding: bool = True,
 ) -> tuple[MovePlace, ...]:
     """Moves of one place, the other, or both by half, that clear a pair; smallest first.
 
@@ -64,6 +68,8 @@ def place_mends(
         Beats of the whole show.
     required : float
         Distance that they must keep [m].
+    crowding : bool
+        Whether moves that crowd others are wanted too.
 
     Returns
     -------
@@ -83,23 +89,48 @@ def place_mends(
             max(show[0], min(low for low, _ in spans)),
             min(show[1], max(high for _, high in spans)),
         )
-        mend = _shortest(dancers, first, second, shares, conflict, span, required)
-        if mend is not None:
-            out.append(_with_crowds(dancers, mend, conflict, span, required))
+        mend = _recent_shortest((dancers[first], dancers[second]), shares, conflict, span, required)
+        if mend is None:
+            continue
+        crowds = _crowds(dancers, mend, conflict, span, required)
+        if crowding:
+            out.append(replace(mend, crowds=tuple(dict.fromkeys(crowds))))
+        elif next(crowds, None) is None:
+            out.append(mend)
     return tuple(sorted(out, key=lambda mend: (round(mend.cost, 6), len(mend.who))))
 
 
+def _recent_shortest(
+    pair: tuple[Dancer, Dancer],
+    shares: tuple[float, float],
+    conflict: tuple[float, float],
+    span: tuple[float, float],
+    required: float,
+) -> MovePlace | None:
+    """What `_shortest` finds; looked up if it was asked of the same pair a short while ago."""
+    low, high = _widened(conflict)
+    edges = slice_edges(min(span[0], low), max(span[1], high))
+    moving = [slice_keys(dancer, edges) for dancer in pair]
+    key = None
+    if not any(None in keys for keys in moving):
+        paths = [(dancer.name, dancer.floor.content) for dancer in pair]
+        key = content_key(moving, paths, shares, conflict, span, required)
+    return recent(
+        "shortest move",
+        key,
+        lambda: _shortest(pair, shares, conflict, span, required),
+        most=_MOST_MOVES,
+    )
+
+
 def _shortest(
-    dancers: Sequence[Dancer],
-    first: int,
-    second: int,
+    plain: tuple[Dancer, Dancer],
     shares: tuple[float, float],
     conflict: tuple[float, float],
     span: tuple[float, float],
     required: float,
 ) -> MovePlace | None:
     """Smallest relative vector by cutting planes: each approach found adds n·v ≥ the missing distance."""
-    plain = (dancers[first], dancers[second])
     other = elsewhere(plain, conflict, span, required)
     shifted = _both_moved(plain, np.array([1.0, 0.0]), shares, conflict)
     v: Floats = np.zeros(2)
@@ -107,7 +138,7 @@ def _shortest(
     missing: Floats = np.zeros(0)
     for _ in range(_TRIES):
         pair = _both_moved(plain, v, shares, conflict)
-        found = approaches(pair, *span, required=required).spans
+        found = approaches(pair, *span, required=required, minima=False).spans
         # Other conflicts of the pair have findings and mends too.
         new = np.array(
             [
@@ -160,7 +191,7 @@ def elsewhere(
 ) -> list[tuple[float, float]]:
     """Approaches of the pair that belong to other conflicts, widened by half a beat."""
     low, high = _widened(conflict)
-    found = approaches(pair, *span, required=required).spans
+    found = approaches(pair, *span, required=required, minima=False).spans
     return [
         (start - 0.5, end + 0.5)
         for start, end in zip(found.start.tolist(), found.end.tolist(), strict=True)
@@ -239,27 +270,25 @@ def _rounded_up(v: Floats) -> Floats:
     return np.asarray(v * (math.ceil(size / _STEP - 1e-9) * _STEP / size))
 
 
-def _with_crowds(
+def _crowds(
     dancers: Sequence[Dancer],
     mend: MovePlace,
     conflict: tuple[float, float],
     span: tuple[float, float],
     required: float,
-) -> MovePlace:
-    """The move, with everyone else whom it newly brings under the requirement."""
+) -> Iterator[str]:
+    """Everyone else whom the move newly brings under the requirement."""
     vectors = dict(zip(mend.who, mend.by, strict=True))
     after = [
         moved(dancer, vectors[dancer.name], *conflict) if dancer.name in vectors else dancer
         for dancer in dancers
     ]
-    crowds = []
     for dancer, there in zip(dancers, after, strict=True):
         for other in dancers:
             if dancer.name not in vectors or other.name in vectors:
                 continue
-            new = approaches((there, other), *span, required=required)
+            new = approaches((there, other), *span, required=required, minima=False)
             if len(new.spans.group):
-                old = approaches((dancer, other), *span, required=required)
+                old = approaches((dancer, other), *span, required=required, minima=False)
                 if not len(old.spans.group) or new.distance[0] < old.distance[0] - 0.01:
-                    crowds.append(other.name)
-    return replace(mend, crowds=tuple(dict.fromkeys(crowds)))
+                    yield other.name

@@ -1,19 +1,23 @@
 """A staged show with some values of its file changed, to try a mend before anything is written."""
 
 import copy
-from collections.abc import Sequence
+from collections.abc import Hashable, Sequence
 from dataclasses import replace
 from typing import Any
 
+from sequencer.kept import content_key, recent
+from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.editing import Change, Insertion
-from sequencer.show.reading import show_from_document
+from sequencer.show.reading import ReadShow, show_from_document
 from sequencer.staging.carrying import carry_results
 from sequencer.staging.moments import Moments
-from sequencer.staging.staged import Staged
+from sequencer.staging.staged import Staged, Standing
 from sequencer.staging.standings import floor_path, standings
-from sequencer.staging.timeline import staged
+from sequencer.staging.timeline import dancers_anywhere, staged
+from sequencer.timing.song import Song
 
 _OF_THE_FLOOR = {"formations", "staging"}  # headings that only affect paths over the floor
+_MOST_TRIED = 1_000  # changes whose dancers are kept
 
 
 def restaged(
@@ -37,12 +41,10 @@ def restaged(
     """
     if show.read is None or show.heard is None:
         raise ValueError("this show does not remember its file, so no change can be tried on it")
-    values = changed_values(show.read.document.values, changes, insertions)
-    read = show_from_document(replace(show.read.document, values=values))
-    if insertions or any(path[0] not in _OF_THE_FLOOR for path, _ in changes):
+    read = _changed(show.read, changes, insertions)
+    if not _of_the_floor(changes, insertions):
         return staged(read, show.heard, before=show)
-    last = max(one.end for one in show.standings)
-    places = standings(read, Moments(read, show.song, show.tempo), last)
+    places = _places(show, read)
     dancers = tuple(
         replace(dancer, floor=floor_path(read, dancer.name, places)) for dancer in show.dancers
     )
@@ -51,29 +53,117 @@ def restaged(
     return after
 
 
+def restaged_dancers(
+    show: Staged,
+    who: Sequence[int],
+    changes: Sequence[Change],
+    insertions: Sequence[Insertion] = (),
+    *,
+    at: float | None = None,
+) -> tuple[Dancer, ...] | None:
+    """Some dancers of `restaged`, without the rest of the show.
+
+    Parameters
+    ----------
+    show : Staged
+        A show that was staged from a file.
+    who : sequence of int
+        Places in the cast.
+    changes : sequence of (path, value)
+        None of them changes the names of the cast.
+    insertions : sequence of (path, index, entry)
+    at : float, optional
+        A beat at which they are only looked at, see `dancers_anywhere`; None may be the answer then.
+
+    Raises
+    ------
+    InputError
+        If a change does not fit the rest of the show; where only others are concerned, it may go unnoticed.
+    ValueError
+        As `restaged`.
+    """
+    if show.read is None or show.heard is None:
+        raise ValueError("this show does not remember its file, so no change can be tried on it")
+    read, heard = show.read, show.heard
+    plain = [show.dancers[k] for k in who]
+    if _of_the_floor(changes, insertions):
+        now = _changed(read, changes, insertions)
+        places = _places(show, now)
+        return tuple(replace(one, floor=floor_path(now, one.name, places)) for one in plain)
+    paths = [path for path, _ in changes] + [path for path, _, _ in insertions]
+    if _OF_THE_FLOOR & {path[0] for path in paths}:
+        after = restaged(show, changes, insertions)
+        return tuple(after.dancers[k] for k in who)
+    values = changed_values(read.document.values, changes, insertions)
+    said = _dance_key(values, read.document.file)
+    names = tuple(dancer.name for dancer in plain)
+
+    def work() -> tuple[Song, tuple[Dancer, ...] | None]:
+        now = show_from_document(replace(read.document, values=values), before=read)
+        return heard, dancers_anywhere(now, names, before=show, at=at, key=said)
+
+    # The song is held, so that no other can have its id.
+    key = None if said is None else (said, id(heard), names, at)
+    _, dancers = recent("restaged dancers", key, work, most=_MOST_TRIED)
+    if dancers is None:
+        return None
+    return tuple(replace(now, floor=one.floor) for now, one in zip(dancers, plain, strict=True))
+
+
+def _changed(
+    read: ReadShow, changes: Sequence[Change], insertions: Sequence[Insertion]
+) -> ReadShow:
+    values = changed_values(read.document.values, changes, insertions)
+    return show_from_document(replace(read.document, values=values), before=read)
+
+
+def _of_the_floor(changes: Sequence[Change], insertions: Sequence[Insertion]) -> bool:
+    """Whether they only affect paths over the floor."""
+    return not insertions and all(path[0] in _OF_THE_FLOOR for path, _ in changes)
+
+
+def _places(show: Staged, read: ReadShow) -> tuple[Standing, ...]:
+    last = max(one.end for one in show.standings)
+    return standings(read, Moments(read, show.song, show.tempo), last)
+
+
+def _dance_key(values: Any, *besides: Hashable) -> Hashable | None:
+    """All that a file says apart from the floor; None if other files may change what is danced."""
+    corrections = (values.get("track") or {}).get("corrections") or {}
+    if "pattern_files" in values or "beats" in corrections:
+        return None
+    try:
+        return content_key(
+            {key: own for key, own in values.items() if key not in _OF_THE_FLOOR}, besides
+        )
+    except TypeError:
+        return None
+
+
 def changed_values(
     values: Any, changes: Sequence[Change], insertions: Sequence[Insertion] = ()
 ) -> Any:
     """Plain values of a file after changes, as `editing.edited_text` makes them in the text."""
-    root = copy.deepcopy(values)
+    root = copy.copy(values)
     for path, value in changes:
-        holder = root
-        for key in path[:-1]:
-            holder = _inside(holder, key, path)
+        holder = _opened(root, path[:-1], path)
         if value is None:
             del holder[path[-1]]
         else:
             holder[path[-1]] = value
     for path, index, entry in sorted(insertions, key=lambda one: -one[1]):
-        rows = root
-        for key in path:
-            rows = _inside(rows, key, path)
-        rows.insert(index, entry)
+        _opened(root, path, path).insert(index, entry)
     return root
 
 
-def _inside(holder: Any, key: str | int, path: Sequence[str | int]) -> Any:
-    try:
-        return holder[key]
-    except (KeyError, IndexError, TypeError):
-        raise ValueError(f"there is no {'/'.join(map(str, path))} in the show file") from None
+def _opened(root: Any, keys: Sequence[str | int], path: Sequence[str | int]) -> Any:
+    """What lies behind some keys, with every container on the way copied; the rest stays the same objects."""
+    holder = root
+    for key in keys:
+        try:
+            holder[key] = copy.copy(holder[key])
+        except (KeyError, IndexError, TypeError):
+            where = "/".join(map(str, path))
+            raise ValueError(f"there is no {where} in the show file") from None
+        holder = holder[key]
+    return holder

@@ -105,10 +105,11 @@ def _places(
         conflict=(conflict.start, conflict.end),
         show=span,
         required=required,
+        crowding=False,
     ):
         formations = _moved_with(show, mend)
         changes = _moved(show, formations, mend)
-        if changes and not mend.crowds:
+        if changes:
             words = " and ".join(
                 f"{who} {direction_words(by)}" for who, by in zip(mend.who, mend.by, strict=True)
             )

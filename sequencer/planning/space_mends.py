@@ -9,8 +9,6 @@ from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-import numpy as np
-
 from sequencer.checks.distances import keeping_clear
 from sequencer.checks.distances.boundaries import boundaries
 from sequencer.checks.distances.rule_distances import required_distances
@@ -19,9 +17,8 @@ from sequencer.checks.outcome import BeatClock, Outcome
 from sequencer.checks.registry import checks_of
 from sequencer.errors import InputError
 from sequencer.motion.clearance.approach import approaches
-from sequencer.motion.clearance.nearest import closest
-from sequencer.motion.performers.dancer import Dancer
-from sequencer.planning.restaging import restaged
+from sequencer.motion.clearance.nearest import closest_at
+from sequencer.planning.restaging import restaged, restaged_dancers
 from sequencer.planning.space_edits import SpaceEdit, edits_by_kind
 from sequencer.staging.staged import Staged
 
@@ -136,7 +133,7 @@ def smallest_mends(before: Baseline, conflict: Conflict) -> Iterator[tuple[Space
         after = _separated(before, conflict, edit)
         if after is None:
             continue
-        if harm_of(before, after, trajectories=edit.of_trajectories):
+        if does_harm(before, after, trajectories=edit.of_trajectories):
             harmful[k] += 1
         else:
             done.add(k)
@@ -176,29 +173,36 @@ def too_close(show: Staged) -> tuple[Conflict, ...]:
 
 def harm_of(before: Baseline, after: Staged, *, trajectories: bool) -> tuple[str, ...]:
     """New faults of a changed show, in words; empty if there are none."""
+    return tuple(dict.fromkeys(_harms(before, after, trajectories=trajectories)))
+
+
+def does_harm(before: Baseline, after: Staged, *, trajectories: bool) -> bool:
+    """Whether a changed show has new faults; ends with the first."""
+    return any(True for _ in _harms(before, after, trajectories=trajectories))
+
+
+def _harms(before: Baseline, after: Staged, *, trajectories: bool) -> Iterator[str]:
     names = [dancer.name for dancer in after.dancers]
-    harm = [
-        f"{names[one.first]} and {names[one.second]} are too close"
-        for one in too_close(after)
-        for low, high in one.spans
-        if not _known(before.bad, one.first, one.second, low, high, one.distance)
-    ]
+    for one in too_close(after):
+        for low, high in one.spans:
+            if not _known(before.bad, one.first, one.second, low, high, one.distance):
+                yield f"{names[one.first]} and {names[one.second]} are too close"
     floor, near = _floor_faults(after)
     new = floor - before.floor
     if trajectories:
         new += _trajectory_stops(after) - before.trajectories
-    harm += [f"{', '.join(who)}: {code}".removeprefix(": ") for code, who, _ in new]
-    harm += [
-        f"{who} comes closer to {thing}"
-        for (who, thing), distance in near.items()
-        if distance < before.near.get((who, thing), distance) - _CLOSER
-    ]
-    return tuple(dict.fromkeys(harm))
+    for code, whose, _ in new:
+        yield f"{', '.join(whose)}: {code}".removeprefix(": ")
+    for (who, thing), distance in near.items():
+        if distance < before.near.get((who, thing), distance) - _CLOSER:
+            yield f"{who} comes closer to {thing}"
 
 
 def _separated(before: Baseline, conflict: Conflict, edit: SpaceEdit) -> Staged | None:
     """The show after a change, if that keeps the two apart."""
     try:
+        if _seen_close(before, conflict, edit):
+            return None  # most changes end here, without a search
         after = restaged(before.show, edit.changes, edit.insertions)
     except (InputError, ValueError):
         return None  # the change does not fit the rest of the show
@@ -208,8 +212,6 @@ def _separated(before: Baseline, conflict: Conflict, edit: SpaceEdit) -> Staged 
 def _still_close(before: Baseline, conflict: Conflict, after: Staged) -> bool:
     """Whether the pair comes too close in the beats of the conflict, widened by half a beat."""
     pair = (after.dancers[conflict.first], after.dancers[conflict.second])
-    if _seen_close(pair, conflict, before.required):
-        return True  # most changes end here, without a search
     low = max(conflict.start - _BESIDE, before.span[0])
     high = min(conflict.end + _BESIDE, before.span[1])
     found = approaches(pair, low, high, required=before.required, minima=False)
@@ -220,12 +222,24 @@ def _still_close(before: Baseline, conflict: Conflict, after: Staged) -> bool:
     )
 
 
-def _seen_close(pair: tuple[Dancer, Dancer], conflict: Conflict, required: float) -> bool:
-    """Whether the pair is too close at one of some beats of the conflict; if not, nothing is proven."""
-    middles = [(low + high) / 2 for low, high in conflict.spans[:_MOST_LOOKS]]
-    return any(
-        np.min(closest(*pair, beats).distance) < required - _SURELY
-        for beats in ([conflict.at], middles)
+def _seen_close(before: Baseline, conflict: Conflict, edit: SpaceEdit) -> bool:
+    """Whether a change leaves the pair too close at one of some beats; if not, nothing is proven."""
+    pair, most = (conflict.first, conflict.second), before.required - _SURELY
+    left = [conflict.at, *((low + high) / 2 for low, high in conflict.spans[:_MOST_LOOKS])]
+    if edit.of_trajectories:  # first where the dance around a beat is enough
+        unsure = []
+        for beat in left:
+            seen = restaged_dancers(before.show, pair, edit.changes, edit.insertions, at=beat)
+            if seen is None:
+                unsure.append(beat)
+            elif closest_at(seen[0], seen[1], beat).distance[0] < most:
+                return True
+        left = unsure
+    if not left:
+        return False
+    both = restaged_dancers(before.show, pair, edit.changes, edit.insertions)
+    return both is not None and any(
+        closest_at(both[0], both[1], beat).distance[0] < most for beat in left
     )
 
 
@@ -258,7 +272,7 @@ def _floor_faults(show: Staged) -> tuple[Stops, dict[tuple[str, str], float]]:
             near[row.between] = min(row.distance, near.get(row.between, row.distance))
     for check in checks_of("places"):
         if check is not keeping_clear.CHECK:  # `too_close` compares performers with each other
-            outcome += check.outcome(show)
+            outcome += check.faults(show)
     return _stops(outcome), near
 
 
@@ -267,7 +281,7 @@ def _trajectory_stops(show: Staged) -> Stops:
     outcome = Outcome()
     for check in checks_of("trajectories"):
         if check is not keeping_clear.CHECK:
-            outcome += check.outcome(show)
+            outcome += check.faults(show)
     return _stops(outcome)
 
 

@@ -15,6 +15,7 @@ from sequencer.show.document import Document, PathKey, read_document
 from sequencer.show.evening import Role
 from sequencer.show.fact_names import unknown_facts
 from sequencer.show.model import Show
+from sequencer.show.record import Record
 from sequencer.units import QuantityError
 
 MOST_SHOWN = 12  # faults reported at once
@@ -69,8 +70,14 @@ def read_show(path: Path) -> ReadShow:
     return show_from_document(read_document(path))
 
 
-def show_from_document(document: Document) -> ReadShow:
+def show_from_document(document: Document, *, before: ReadShow | None = None) -> ReadShow:
     """Validate a parsed document.
+
+    Parameters
+    ----------
+    document : Document
+    before : ReadShow, optional
+        An earlier reading: values that are the same objects in both documents keep their records.
 
     Raises
     ------
@@ -82,9 +89,12 @@ def show_from_document(document: Document) -> ReadShow:
             "not-a-show", document.place(), "a show file consists of keys with values",
             "start one with `sequencer new`",
         )  # fmt: skip
+    values = document.values if before is None else _with_records(document.values, before)
     try:
-        show = Show.model_validate(document.values)
+        show = Show.model_validate(values)
     except ValidationError as error:
+        if before is not None:
+            return show_from_document(document)  # its faults are told by what the file says
         raise _collected(
             [_located(document, fault) for fault in _root_causes(error.errors())]
         ) from None
@@ -92,6 +102,31 @@ def show_from_document(document: Document) -> ReadShow:
     if faults := list(_name_faults(read)):
         raise _collected(faults)
     return read
+
+
+def _with_records(values: dict[str, Any], before: ReadShow) -> dict[str, Any]:
+    """The headings, with records of an earlier reading in place of values that it has validated."""
+    old = before.document.values
+    return {
+        key: _known(value, old.get(key), getattr(before.show, key, None))
+        for key, value in values.items()
+    }
+
+
+def _known(value: Any, old: Any, record: Any) -> Any:
+    if isinstance(record, Record):
+        return record if value is old and isinstance(value, dict) else value
+    if isinstance(record, dict) and isinstance(value, dict) and isinstance(old, dict):
+        return {key: _known(own, old.get(key), record.get(key)) for key, own in value.items()}
+    if isinstance(record, tuple) and isinstance(value, list) and isinstance(old, list):
+        # by object, since an entry that was put in moves those behind it
+        of = {
+            id(each): own
+            for each, own in zip(old, record, strict=False)
+            if isinstance(own, Record) and isinstance(each, dict)
+        }
+        return [of.get(id(each), each) for each in value]
+    return value
 
 
 def nearest(word: str, known: Sequence[str]) -> str:

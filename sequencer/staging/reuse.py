@@ -1,6 +1,6 @@
 """Performers whose dance a change of the file leaves as it was: they need not be staged again."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Hashable, Mapping, Sequence
 from typing import Any
 
 import numpy as np
@@ -9,6 +9,7 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Show
 from sequencer.show.reading import ReadShow
 from sequencer.staging.staged import Block, Lit, Staged
+from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
 
@@ -35,13 +36,52 @@ def unchanged(
     dancers : mapping of name to Dancer
         With their old paths over the floor.
     """
-    if before.read is None or _vocabulary(read) != _vocabulary(before.read):
+    if not (same_vocabulary(before, read) and same_count(tempo, before.tempo)):
         return {}
-    if _from_files(read) or _from_files(before.read) or not same_count(tempo, before.tempo):
-        return {}  # a pattern file may have changed since
     old = _dances(before.show, before.blocks, before.lit)
     new = _dances(read.show, blocks, lit)
     return {one.name: one for one in before.dancers if new.get(one.name) == old[one.name]}
+
+
+def same_song(before: Staged, read: ReadShow, heard: Song) -> bool:
+    """Whether an earlier staging counts a song as the file does now; a file of beats may have changed since."""
+    return (
+        before.heard is heard
+        and before.read is not None
+        and before.show.track == read.show.track
+        and read.show.track.corrections.beats is None
+    )
+
+
+def same_vocabulary(before: Staged, read: ReadShow) -> bool:
+    """Whether an earlier staging has the patterns of the file as it is now; a pattern file may have changed since."""
+    return (
+        before.read is not None
+        and _vocabulary(before.read) == _vocabulary(read)
+        and not _from_files(before.read)
+        and not _from_files(read)
+    )
+
+
+def dance_key(
+    read: ReadShow, name: str, tempo: TempoMap, blocks: Sequence[Block], lit: Sequence[Lit]
+) -> Hashable | None:
+    """All that makes a performer's trajectories and flames, as a key; None if a pattern file may change it.
+
+    Parameters
+    ----------
+    read : ReadShow
+    name : str
+    tempo : TempoMap
+    blocks : sequence of Block
+        With fitted parameters.
+    lit : sequence of Lit
+    """
+    if _from_files(read):
+        return None
+    count = (tempo.times.tobytes(), tempo.first, repr(tempo.bars), tempo.metre)
+    # Texts of the numbers: equal ones of two kinds have different texts, and so have 0.0 and -0.0.
+    return repr(_vocabulary(read)), count, repr(_dances(read.show, blocks, lit)[name])
 
 
 def _vocabulary(read: ReadShow) -> Any:

@@ -1,13 +1,14 @@
 """From a show and a song to a staged show: moments become beats, blocks become laws, faults are reported."""
 
-from collections.abc import Mapping, Sequence
-from dataclasses import replace
+from collections.abc import Hashable, Mapping, Sequence
+from dataclasses import dataclass, replace
 from functools import partial
 from itertools import pairwise
 from typing import Any
 
 from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body, Side
+from sequencer.kept import recent
 from sequencer.motion.fitting.pacing import Pace, usual_cycle
 from sequencer.motion.laws.carriage import Carriage, carried
 from sequencer.motion.laws.law import Law
@@ -15,11 +16,13 @@ from sequencer.motion.patterns import library
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.hand_deviation import hand_deviations_of
+from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
 from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
-from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
+from sequencer.show.model import Performer
 from sequencer.show.pattern_book import book_from_document
 from sequencer.show.reading import ReadShow
 from sequencer.staging.carrying import carry_results, files_beside
@@ -27,14 +30,19 @@ from sequencer.staging.counted_song import as_counted
 from sequencer.staging.dances import fitted_blocks
 from sequencer.staging.expansion import expanded
 from sequencer.staging.moments import Moments
-from sequencer.staging.reuse import unchanged
-from sequencer.staging.staged import Block, Lit, Staged, Standing
+from sequencer.staging.reuse import dance_key, same_song, same_vocabulary, unchanged
+from sequencer.staging.staged import Block, Lit, Staged
 from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.venues import venue_of
 from sequencer.staging.wicks import fastest_wick, flame_reach
 from sequencer.timing.position import TOUCH
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
+
+_MOST_CASTS = 32  # whose cycles are kept
+_MOST_DANCED = 200  # shows whose blocks are kept
+_MOST_DANCERS = 500  # who are kept
+_NEAR = 1.0  # [beats] around an instant: what is farther changes no blend that reaches it
 
 
 def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Staged:
@@ -55,11 +63,113 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
     InputError
         If a moment, block, walk or pattern is invalid; the message gives the position in the file.
     """
-    heard = song
-    song, tempo = as_counted(read, song)
+    danced = _danced(read, song, before)
+    stood = standings(read, danced.moments, danced.last)
+    known = unchanged(before, read, danced.tempo, danced.blocks, danced.lit) if before else {}
+    show = Staged(
+        file=read.document.file,
+        show=read.show,
+        song=danced.song,
+        tempo=danced.tempo,
+        dancers=tuple(
+            replace(
+                known[name] if name in known else _recent_dancer(read, name, danced),
+                floor=floor_path(read, name, stood),
+            )
+            for name in read.show.names
+        ),
+        blocks=danced.blocks,
+        standings=stood,
+        lit=danced.lit,
+        venue=venue_of(read),
+        book=danced.book,
+        read=read,
+        heard=song,
+    )
+    files_beside(show)  # before any of them is read
+    if before is not None:
+        carry_results(before, show)
+    return show
+
+
+def dancers_anywhere(
+    read: ReadShow,
+    names: Sequence[str],
+    *,
+    before: Staged,
+    at: float | None = None,
+    key: Hashable | None = None,
+) -> tuple[Dancer, ...] | None:
+    """Some performers of a changed show file, standing anywhere; nobody else is staged.
+
+    Parameters
+    ----------
+    read : ReadShow
+        The file with changes anywhere but in formations and staging.
+    names : sequence of str
+    before : Staged
+        The show without them.
+    at : float, optional
+        A beat at which they are only looked at: there they are as in the whole show, or smaller, since a flame
+        may be stretched farther. Elsewhere they mean nothing.
+    key : hashable, optional
+        Known by all that the file says apart from formations and staging, if nothing else decides the dance.
+
+    Returns
+    -------
+    dancers : tuple of Dancer
+        In the order of the names; None if a link or a rest may decide how one of them is at that beat.
+
+    Raises
+    ------
+    InputError
+        If a moment, block or pattern is invalid; one of another performer may go unnoticed.
+    ValueError
+        If the show was not staged from a file.
+    """
+    if before.heard is None:
+        raise ValueError("this show does not remember its song")
+    # The song is held, so that no other can have its id.
+    heard = before.heard
+    of = None if key is None else (key, id(heard))
+    _, danced = recent(
+        "danced", of, lambda: (heard, _danced(read, heard, before)), most=_MOST_DANCED
+    )
+    found = []
+    for name in names:
+        dancer = (
+            _recent_dancer(read, name, danced) if at is None else _dancer_at(read, name, danced, at)
+        )
+        if dancer is None:
+            return None
+        found.append(dancer)
+    return tuple(found)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Danced:
+    """What a file says on the dance, as beats."""
+
+    song: Song
+    tempo: TempoMap
+    moments: Moments
+    book: Mapping[str, library.Pattern]
+    blocks: tuple[Block, ...]
+    lit: tuple[Lit, ...]
+    last: float  # [beats]
+
+
+def _danced(read: ReadShow, heard: Song, before: Staged | None) -> _Danced:
+    if before is not None and same_song(before, read, heard):
+        song, tempo = before.song, before.tempo
+    else:
+        song, tempo = as_counted(read, heard)
     moments = Moments(read, song, tempo)
-    book = book_from_document(read.document)
-    cycles = _CycleBeats(read, book, song.tempo)
+    if before is not None and same_vocabulary(before, read):
+        book = before.book
+    else:
+        book = book_from_document(read.document)
+    cycles = _cycle_beats(read, book, song.tempo)
     blocks = expanded(
         read,
         moments,
@@ -69,31 +179,23 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
     blocks = fitted_blocks(read.show, blocks, tempo, book)
     lit = _lit(read, moments)
     last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])
-    stood = standings(read, moments, last)
-    known = unchanged(before, read, tempo, blocks, lit) if before else {}
-    show = Staged(
-        file=read.document.file,
-        show=read.show,
-        song=song,
-        tempo=tempo,
-        dancers=tuple(
-            replace(known[name], floor=floor_path(read, name, stood))
-            if name in known
-            else _dancer(read, name, blocks, stood, lit, book, tempo)
-            for name in read.show.names
-        ),
-        blocks=blocks,
-        standings=stood,
-        lit=lit,
-        venue=venue_of(read),
-        book=book,
-        read=read,
-        heard=heard,
+    return _Danced(
+        song=song, tempo=tempo, moments=moments, book=book, blocks=blocks, lit=lit, last=last
     )
-    files_beside(show)  # before any of them is read
-    if before is not None:
-        carry_results(before, show)
-    return show
+
+
+def _cycle_beats(
+    read: ReadShow, book: Mapping[str, library.Pattern], tempo: float
+) -> "_CycleBeats":
+    """Beats of the cycles; those of the last shows with the same cast, limits and patterns."""
+    # By object, as a changed file keeps the records of the headings that it leaves: held, so that no other
+    # can have their ids.
+    parts = (read.show.limits, read.show.cast, *read.show.cast, book)
+    same = (tempo, *(id(part) for part in (read.show.limits, *read.show.cast, book)))
+    _, cycles = recent(
+        "cycle beats", same, lambda: (parts, _CycleBeats(read, book, tempo)), most=_MOST_CASTS
+    )
+    return cycles
 
 
 class _CycleBeats:
@@ -158,15 +260,56 @@ def _lit(read: ReadShow, moments: Moments) -> tuple[Lit, ...]:
     return tuple(spans)
 
 
-def _dancer(
-    read: ReadShow,
-    name: str,
-    blocks: tuple[Block, ...],
-    stood: tuple[Standing, ...],
-    lit: tuple[Lit, ...],
-    book: Mapping[str, library.Pattern],
-    tempo: TempoMap,
-) -> Dancer:
+def _recent_dancer(read: ReadShow, name: str, danced: _Danced) -> Dancer:
+    """A performer, standing anywhere; one who danced the same a short while ago is looked up."""
+    key = dance_key(read, name, danced.tempo, danced.blocks, danced.lit)
+    return recent("dancer", key, lambda: _dancer(read, name, danced), most=_MOST_DANCERS)
+
+
+def _dancer(read: ReadShow, name: str, danced: _Danced) -> Dancer:
+    """A performer, standing anywhere."""
+    tempo = danced.tempo
+    record, body, props = _performer(read, name)
+    own = [block for block in danced.blocks if block.who == name]
+    carriage = _carriage(body, own)
+    trajectories = _trajectories(read, own, carriage, props, danced.book)
+    burns = _burns(danced, name)
+    for side, trajectory in trajectories.items():
+        # Faster than any ordinary prop (a long rope): its flame is stretched farther.
+        speed = fastest_wick(props[side], trajectory, burns, tempo)
+        if speed > FASTEST_HEAD:
+            reach = flame_reach(record.props[side], read.show.fire, speed=speed)
+            props[side] = replace(props[side], flame_reach=reach)
+    return _standing(name, carriage, props, trajectories, burns, tempo)
+
+
+def _dancer_at(read: ReadShow, name: str, danced: _Danced, beat: float) -> Dancer | None:
+    """A performer at one beat, standing anywhere; None if a link or a rest may decide how they are then."""
+    _, body, props = _performer(read, name)
+    own = [block for block in danced.blocks if block.who == name]
+    near = [block for block in own if block.start < beat + _NEAR and block.end > beat - _NEAR]
+    spans = _spans(read, near, body, props, danced.book)
+    low, high = beat - BLEND_HALF_WIDTH - TOUCH, beat + BLEND_HALF_WIDTH + TOUCH
+    runs = {side: _run_through(spans[side], low, high) for side in props}
+    if not all(runs.values()):
+        return None
+    trajectories = {
+        side: Trajectory(tuple(run), hand_space_of(body, side, props[side]))
+        for side, run in runs.items()
+    }
+    carriage = _carriage(body, own)
+    return _standing(name, carriage, props, trajectories, _burns(danced, name), danced.tempo)
+
+
+def _run_through(spans: Sequence[Span], low: float, high: float) -> list[Span]:
+    """The spans that follow each other without a gap from one beat to another or farther; none if there is a gap."""
+    run = [span for span in spans if span.start < high and span.end > low]
+    whole = run and run[0].start <= low and run[-1].end >= high
+    return run if whole and all(a.end == b.start for a, b in pairwise(run)) else []
+
+
+def _performer(read: ReadShow, name: str) -> tuple[Performer, Body, dict[Side, Prop]]:
+    """A performer of the cast, with their body and the props they hold."""
     index = read.show.names.index(name)
     record = read.show.cast[index]
     try:
@@ -178,22 +321,31 @@ def _dancer(
         raise read.fault(
             "bad-value", ("cast", index), str(error), "see docs/show-file.md for what is allowed"
         ) from error
-    own = [block for block in blocks if block.who == name]
-    carriage = carried(body, [(b.start, b.end, b.posture) for b in own if not b.link], lead=LEAD_IN)
-    trajectories = _trajectories(read, own, carriage, props, book)
-    burns = tuple((span.start, span.end) for span in lit if span.who == name)
-    for side, trajectory in trajectories.items():
-        # Faster than any ordinary prop (a long rope): its flame is stretched farther.
-        speed = fastest_wick(props[side], trajectory, burns, tempo)
-        if speed > FASTEST_HEAD:
-            reach = flame_reach(record.props[side], read.show.fire, speed=speed)
-            props[side] = replace(props[side], flame_reach=reach)
+    return record, body, props
+
+
+def _carriage(body: Body, blocks: Sequence[Block]) -> Carriage:
+    return carried(body, [(b.start, b.end, b.posture) for b in blocks if not b.link], lead=LEAD_IN)
+
+
+def _burns(danced: _Danced, name: str) -> tuple[tuple[float, float], ...]:
+    return tuple((span.start, span.end) for span in danced.lit if span.who == name)
+
+
+def _standing(
+    name: str,
+    carriage: Carriage,
+    props: Mapping[Side, Prop],
+    trajectories: Mapping[Side, Trajectory],
+    burns: tuple[tuple[float, float], ...],
+    tempo: TempoMap,
+) -> Dancer:
     return Dancer(
         name=name,
-        body=body,
+        body=carriage.body,
         props=props,
         trajectories=trajectories,
-        floor=floor_path(read, name, stood),
+        floor=WalkPath(place=(0.0, 0.0)),
         lit=burns,
         deviation={
             side: hand_deviations_of(trajectory, props[side], tempo)
@@ -211,6 +363,31 @@ def _trajectories(
     book: Mapping[str, library.Pattern],
 ) -> dict[Side, Trajectory]:
     body = carriage.body
+    spans = _spans(read, blocks, body, props, book)
+    bridged = [(block.start, block.end) for block in blocks if block.link]
+    trajectories: dict[Side, Trajectory] = {}
+    for side in sorted(
+        props, reverse=True
+    ):  # the right hand is computed first, the left keeps clear of its prop
+        trajectories[side] = assembled(
+            spans[side],
+            rest(side, body, props[side]),
+            straight=bridged,
+            space=hand_space_of(body, side, props[side]),
+            other=trajectories.get("right"),
+            carriage=carriage,
+        )
+    return {side: trajectories[side] for side in props}
+
+
+def _spans(
+    read: ReadShow,
+    blocks: Sequence[Block],
+    body: Body,
+    props: Mapping[Side, Prop],
+    book: Mapping[str, library.Pattern],
+) -> dict[Side, list[Span]]:
+    """The blocks of each hand as laws."""
     tethers = {side: prop.length for side, prop in props.items()}
     spans: dict[Side, list[Span]] = {side: [] for side in props}
     for block in blocks:
@@ -227,20 +404,7 @@ def _trajectories(
                     label=block.hands[side].pattern,
                 )
             )
-    bridged = [(block.start, block.end) for block in blocks if block.link]
-    trajectories: dict[Side, Trajectory] = {}
-    for side in sorted(
-        props, reverse=True
-    ):  # the right hand is computed first, the left keeps clear of its prop
-        trajectories[side] = assembled(
-            _touching(spans[side]),
-            rest(side, body, props[side]),
-            straight=bridged,
-            space=hand_space_of(body, side, props[side]),
-            other=trajectories.get("right"),
-            carriage=carriage,
-        )
-    return {side: trajectories[side] for side in props}
+    return {side: _touching(own) for side, own in spans.items()}
 
 
 def _laws(

@@ -15,7 +15,7 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner
 
-from sequencer import kept
+from sequencer import kept, tasks
 from sequencer.cli import main
 from sequencer.outputs.exports import folder as exports
 from sequencer.outputs.sheets import writing
@@ -113,6 +113,76 @@ def test_an_interrupted_mend_leaves_the_file_as_it_was(show, monkeypatch):
     assert_interrupted(run("check", show, "--mend"))
     assert show.read_bytes() == before
     assert sorted(path.name for path in show.parent.iterdir()) == ["show.yaml", "song.wav"]
+
+
+TOO_CLOSE = """\
+title: Three
+track: {file: song.wav}
+venue:
+  stage: {shape: rectangle, width: 14 m, depth: 9 m}
+  audience: [{line: [[-7, -9], [7, -9]]}]
+cast:
+  - {name: Ash, stature: 1.7, prop: {tether: 0.45}}
+  - {name: Birch, stature: 1.7, prop: {tether: 0.45}}
+  - {name: Cedar, stature: 1.7, prop: {tether: 0.45}}
+formations:
+  close: {spots: {Ash: {at: [-1, 4]}, Birch: {at: [0.4, 4]}, Cedar: {at: [5, 4]}}}
+  wide: {spots: {Ash: {at: [-4, 4]}, Birch: {at: [0, 4]}, Cedar: {at: [4, 4]}}}
+  back: {spots: {Ash: {at: [-5, 5]}, Birch: {at: [-0.7, 5]}, Cedar: {at: [0.7, 5]}}}
+staging:
+  - {formation: close, from: 1.1}
+  - {formation: wide, from: 3.1, beats: 4}
+  - {formation: back, from: 5.1, beats: 4}
+timeline:
+  - {from: 1.2, pattern: static-spin, cycle: 1, beats: 5, timing: together}
+  - {from: 6.2, pattern: static-spin, cycle: 1, beats: 3, timing: together}
+"""
+
+
+@pytest.mark.parametrize("when", ["mending", "writing", "checking"])
+def test_an_interrupted_mend_keeps_what_it_has_mended(show, monkeypatch, when):
+    """After the first mend, while that is written, or once all are made: the file has them, and the rest goes on."""
+    show.write_text(TOO_CLOSE, encoding="utf-8")
+    step, done = mending._space_mended, []
+    whole = mend_of(show.with_name("whole.yaml"))
+    assert len(whole.done) >= 2
+
+    def stepping(draft):
+        if done and when == "mending":
+            strike()
+        done.append(step(draft))
+        return done[-1]
+
+    with monkeypatch.context() as patch:
+        patch.setattr(mending, "_space_mended", stepping)
+        if when == "writing":  # the first signal ends the mending, the second comes at the disk
+            patch.setattr(mending, "_space_mended", lambda own: strike() if done else stepping(own))
+            patch.setattr(Path, "replace", lambda *_given: strike())
+        if when == "checking":
+            patch.setattr(tasks, "check_show", lambda *_given, **_more: strike())
+        result = run("check", show, "--mend")
+    assert (result.exit_code, result.stdout) == (130, "")
+    text = show.read_text(encoding="utf-8")
+    assert sorted(path.name for path in show.parent.glob("*")) == [
+        "show.yaml", "song.wav", "whole.yaml",
+    ]  # fmt: skip
+    if when == "writing":
+        assert result.stderr.splitlines() == [GO_ON]
+        assert text == TOO_CLOSE
+        return
+    are = "1 mend is" if when == "mending" else f"{len(whole.done)} mends are"
+    assert result.stderr.splitlines() == [
+        f"interrupted; {are} in the file, tried on the whole show: ask again to go on"
+    ]
+    assert text == (done[0][0].text if when == "mending" else whole.text)
+    again = tasks.mend_show(show)
+    assert again.text == whole.text
+    assert len(again.done) == len(whole.done) - (1 if when == "mending" else len(whole.done))
+
+
+def mend_of(path):
+    path.write_text(TOO_CLOSE, encoding="utf-8")
+    return tasks.mend_show(path)
 
 
 @pytest.mark.parametrize("when", ["printing", "writing", "replacing"])

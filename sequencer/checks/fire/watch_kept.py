@@ -41,15 +41,26 @@ def watch(show: Staged) -> Outcome:
     InputError
         If the show's file of rules, or its log of burns, cannot be used.
     """
+    return _outcome(show, posts=True)
+
+
+@where_lit
+def _without_posts(show: Staged) -> Outcome:
+    """The same, without proposing posts."""
+    return _outcome(show, posts=False)
+
+
+def _outcome(show: Staged, *, posts: bool) -> Outcome:
     plan = safety_plan(show)
     limit = needed(plan.book, "response-time")
     watched = watch_findings(plan.followed, plan.crew, limit=limit, clock=show, ground=plan.ground)
     sights = sight_findings(plan.followed, plan.crew, tall=plan.tall, clock=show)
     _, rule = watched_by_one(plan.book, plan.lit_at_once)
     alone = {each.who[0] for each in watched if each.code == NOBODY}
+    found = [*watched, *sights]
     return Outcome(
         findings=(
-            *_with_posts(show, [*watched, *sights]),
+            *(_with_posts(show, found) if posts else found),
             *plan_findings(plan.watch, each=plan.each, rule=rule, clock=show, unwatched=alone),
         ),
         not_checked=(NOT_CHECKED,),
@@ -351,4 +362,5 @@ CHECK = Check(
     cautions={NOBODY: "crew-short"},
     depends_on=("bodies", *PLAN_PARTS),
     progress=PROGRESS,
+    unmended=_without_posts,
 )

@@ -18,10 +18,37 @@ def test_steps_go_on_until_none_helps_or_the_most_are_made():
     def step(own):
         return None if own.text == "aaaa" else (draft(own.text + "a"), f"to {len(own.text) + 1}")
 
-    assert mending._repeated(draft(), step, 9)[1] == ("to 2", "to 3", "to 4")
-    assert mending._repeated(draft(), step, 2)[1] == ("to 2", "to 3")
-    assert mending._repeated(draft(), step, 2)[0].text == "aaa"
-    assert mending._repeated(draft(), step, 0) == (draft(), ())
+    told = []
+
+    def tell(own, done):
+        told.append((own.text, done))
+
+    assert mending._repeated(draft(), step, 9, tell)[1] == ("to 2", "to 3", "to 4")
+    assert told == [
+        ("a", ()), ("aa", ("to 2",)), ("aaa", ("to 2", "to 3")), ("aaaa", ("to 2", "to 3", "to 4")),
+    ]  # fmt: skip
+    assert mending._repeated(draft(), step, 2, tell)[1] == ("to 2", "to 3")
+    assert mending._repeated(draft(), step, 2, tell)[0].text == "aaa"
+    assert mending._repeated(draft(), step, 0, tell) == (draft(), ())
+
+
+def test_progress_says_how_many_are_mended_and_how_many_are_left():
+    """The share is of the most that were ever left, as a mend may split one into two."""
+    said, kept = [], []
+    left = {"show a": 4, "show b": 3, "show c": 5, "show d": 0}
+    tell = mending._teller(
+        "mending", left.__getitem__, lambda *words: said.append(words), kept.append
+    )
+    for k, name in enumerate("abcd"):
+        tell(draft(name, f"show {name}"), ("x",) * k)
+    assert said == [
+        ("mending: 0 mended, 4 left", 0.0), ("mending: 1 mended, 3 left", 0.25),
+        ("mending: 2 mended, 5 left", 0.0), ("mending: 3 mended, 0 left", 1.0),
+    ]  # fmt: skip
+    assert [(each.text, each.done) for each in kept] == [
+        ("b", ("x",)), ("c", ("x", "x")), ("d", ("x", "x", "x")),
+    ]  # fmt: skip
+    mending._teller("mending", left.__getitem__, None, None)(draft(), ("x",))
 
 
 def test_the_time_under_the_requirement_is_that_of_all_spans():
@@ -83,13 +110,13 @@ def test_the_closest_conflict_with_a_mend_that_helps_without_harm_is_mended(chan
         asked.append(k)
         return ((each, None) for each in edits[len(asked) - 1])
 
-    def harm_of(before, show, *, trajectories):
+    def does_harm(before, show, *, trajectories):
         assert before.bad is bad
-        return ("harm",) if show == "harm" or (show == "dance" and trajectories) else ()
+        return show == "harm" or (show == "dance" and trajectories)
 
     monkeypatch.setattr(mending, "baseline", lambda _show: SimpleNamespace(bad=bad))
     monkeypatch.setattr(mending, "smallest_mends", smallest_mends)
-    monkeypatch.setattr(mending, "harm_of", harm_of)
+    monkeypatch.setattr(mending, "does_harm", does_harm)
     monkeypatch.setattr(mending, "too_close", lambda show: [close(times[show])])
     changes.update({name: draft(name, name) for name in times})
     edits = [

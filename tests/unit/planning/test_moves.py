@@ -7,6 +7,7 @@ from numpy.testing import assert_allclose
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.performers.walks import Move
 from sequencer.planning.moves import moved, place_mends
+from tests.nothing_kept import nothing_kept
 
 
 def test_each_move_is_proven_and_the_smallest_comes_first(dance):
@@ -51,3 +52,26 @@ def test_a_mend_says_whom_it_crowds(dance):
 
     assert mends[0].crowds == ()
     assert ("Cy",) in {mend.crowds for mend in mends}
+
+
+def test_a_move_looked_up_is_that_of_the_same_question(dance):
+    """Reference: the same question with nothing kept."""
+    walk = (Move(start=8, end=16, place=(4, 8), facing=0),)
+    questions = [
+        (0.3, (8.0, 16.0), "Bo"), (0.5, (8.0, 16.0), "Bo"), (0.5, (10.0, 12.0), "Bo"),
+        (0.5, (10.0, 12.0), "Cy"),
+    ]  # fmt: skip
+
+    def asked(required, conflict, other):
+        pair = [dance.dancer("Ada", (-4, 8), moves=walk), dance.dancer(other, (0, 9.2))]
+        return place_mends(pair, 0, 1, conflict=conflict, show=(0, 32), required=required)
+
+    anew = []
+    for each in questions:
+        with nothing_kept():
+            anew.append(asked(*each))
+    with nothing_kept():
+        for _ in range(2):
+            assert [asked(*each) for each in questions] == anew
+    assert anew[0] != anew[1]
+    assert {mend.who for mend in anew[3]} >= {("Cy",)}

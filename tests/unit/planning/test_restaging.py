@@ -25,6 +25,15 @@ def test_changes_of_every_depth_leave_the_file_as_it_was():
     assert changed_values(values, []) == values
 
 
+def test_what_no_change_leads_through_stays_the_same_object():
+    """So that a reading of the values before knows what it has validated already."""
+    values = {"a": {"b": [{"x": 1}, {"y": 2}]}, "rows": [{"z": 3}]}
+    found = changed_values(values, [(("a", "b", 0, "x"), 5)], [(("rows",), 0, {"w": 4})])
+    assert found["a"]["b"][1] is values["a"]["b"][1]
+    assert found["rows"][1] is values["rows"][0]
+    assert found["a"]["b"][0] is not values["a"]["b"][0]
+
+
 @pytest.mark.parametrize(
     ("path", "says"),
     [(("x", "y"), "no x/y"), (("rows", 2, "y"), "no rows/2/y"), (("d", "y", "z"), "no d/y/z")],
@@ -70,7 +79,11 @@ CARRIED: list[tuple[Show, Show]] = []  # shows before and after
 
 @pytest.fixture
 def show(monkeypatch):
-    monkeypatch.setattr(restaging, "show_from_document", lambda document: Read(document, "new"))
+    monkeypatch.setattr(
+        restaging,
+        "show_from_document",
+        lambda document, before: Read(document, "new" if before.show == "old" else "?"),
+    )
     monkeypatch.setattr(
         restaging,
         "staged",

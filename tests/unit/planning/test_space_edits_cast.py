@@ -249,16 +249,15 @@ def test_what_is_widened_and_turned_by_the_time(show):
     assert list(edits._turned(show, conflict(8.0, 28.0))) == []
 
 
-def mend(start, end, *, who=("Ash",), by=((0.25, -0.5),), crowds=()):
-    return MovePlace(who=who, by=by, start=start, end=end, distance=0.32, crowds=crowds)
+def mend(start, end, *, who=("Ash",), by=((0.25, -0.5),)):
+    return MovePlace(who=who, by=by, start=start, end=end, distance=0.32)
 
 
 def test_a_place_is_moved_in_every_formation_held_then(show, monkeypatch):
-    """Held, not walked to: `there` from 28 on. Who crowds others, and who stands in a shape, is not moved."""
+    """Held, not walked to: `there` from 28 on. Who stands in a shape is not moved."""
     given = [
         mend(8.0, 12.0),
         mend(8.0, 30.0, who=("Ash", "Birch"), by=((0.25, -0.5), (-0.125, 0.0))),
-        mend(8.0, 12.0, crowds=("Cedar",)),
         mend(30.0, 60.0),
         mend(12.0, 28.0),
         mend(28.0, 30.0, who=("Cedar",), by=((0.0, 1.0),)),
@@ -293,7 +292,10 @@ def test_the_place_mends_are_asked_for_this_conflict(show, monkeypatch):
     )
     assert list(edits._places(show, conflict(8.0, 16.0, 0, 2), (0.0, 48.0), 0.3)) == []
     assert asked == [
-        ((show.dancers, 0, 2), {"conflict": (8.0, 16.0), "show": (0.0, 48.0), "required": 0.3})
+        (
+            (show.dancers, 0, 2),
+            {"conflict": (8.0, 16.0), "show": (0.0, 48.0), "required": 0.3, "crowding": False},
+        )
     ]
 
 

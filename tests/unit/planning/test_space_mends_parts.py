@@ -75,7 +75,6 @@ def test_a_pair_is_still_close_within_the_conflict_or_newly_beside_it(spans, clo
         return SimpleNamespace(spans=SimpleNamespace(start=start, end=end))
 
     monkeypatch.setattr(mends, "approaches", approaches)
-    monkeypatch.setattr(mends, "_seen_close", lambda *_: False)
     own = before(conflict(8.0, 12.0))
     assert mends._still_close(own, own.bad[0], show()) == close
     assert asked == [(["Ash", "Birch"], 7.5, 12.5, {"required": 0.3, "minima": False})]
@@ -84,32 +83,69 @@ def test_a_pair_is_still_close_within_the_conflict_or_newly_beside_it(spans, clo
     assert asked[-1][1:3] == (0.0, 48.0), "within the show"
 
 
+@pytest.fixture
+def faults(monkeypatch):
+    """Faults of the changed show, as they are put in."""
+    own = SimpleNamespace(bad=(), floor=Counter(), near={}, dance=Counter())
+    monkeypatch.setattr(mends, "too_close", lambda _show: own.bad)
+    monkeypatch.setattr(mends, "_floor_faults", lambda _show: (own.floor, own.near))
+    monkeypatch.setattr(mends, "_trajectory_stops", lambda _show: own.dance)
+    return own
+
+
+@pytest.mark.parametrize("kind", ["turn", "shift"])
 @pytest.mark.parametrize(
     ("distances", "seen", "looks"),
     [
         ({9.0: 0.2}, True, 1),
         ({9.0: 0.3 - 2e-6}, True, 1),
-        ({9.0: 0.3 - 5e-7}, False, 2),  # as good as the requirement: a search decides
-        ({11.5: 0.1}, True, 2),  # the middle of the second approach
-        ({8.0: 0.1}, False, 2),  # not looked at
+        ({9.0: 0.3 - 5e-7}, False, 3),  # as good as the requirement: a search decides
+        ({9.2: 0.1}, True, 2),  # the middle of the first approach
+        ({11.5: 0.1}, True, 3),  # of the second
+        ({8.0: 0.1}, False, 3),  # not looked at
     ],
 )
-def test_a_pair_that_is_seen_too_close_needs_no_search(distances, seen, looks, monkeypatch):
-    asked = []
+def test_a_pair_that_is_seen_too_close_is_not_staged(distances, seen, looks, kind, monkeypatch):
+    """A dance is looked at around each beat, if that is enough; else the two are built whole, once."""
+    unsure = {9.0} if kind == "shift" else set()
+    asked, built = [], []
 
-    def closest(_first, _second, beats):
-        asked.append(beats)
-        return SimpleNamespace(distance=np.array([distances.get(beat, 1.0) for beat in beats]))
+    def restaged_dancers(_show, pair, _changes, _insertions, at=None):
+        assert pair == (0, 1)
+        built.append(at)
+        return None if at in unsure else (f"Ash at {at}", f"Birch at {at}")
 
-    monkeypatch.setattr(mends, "closest", closest)
-    monkeypatch.setattr(mends, "approaches", None)
-    two = replace(conflict(8.0, 12.0), spans=((8.0, 10.0), (11.0, 12.0)), at=9.0)
+    def closest_at(first, second, beat):
+        assert (first, second) in {(f"Ash at {at}", f"Birch at {at}") for at in (None, beat)}
+        asked.append(beat)
+        return SimpleNamespace(distance=np.array([distances.get(beat, 1.0)]))
 
-    assert mends._seen_close(("Ash", "Birch"), two, 0.3) == seen
-    assert asked == [[9.0], [9.0, 11.5]][:looks]
+    monkeypatch.setattr(mends, "restaged_dancers", restaged_dancers)
+    monkeypatch.setattr(mends, "closest_at", closest_at)
+    monkeypatch.setattr(mends, "restaged", None)
+    two = replace(conflict(8.0, 12.0), spans=((8.0, 10.4), (11.0, 12.0)), at=9.0)
+    own = before(two)
+    assert mends._seen_close(own, two, edit(kind, 1)) == seen
+    if kind == "turn":
+        assert (asked, built) == ([9.0, 9.2, 11.5][:looks], [None])
+    elif 9.0 in distances or not seen:
+        assert (asked, built) == ([9.2, 11.5, 9.0], [9.0, 9.2, 11.5, None])
+    else:
+        assert (asked, built) == ([9.2, 11.5][: looks - 1], [9.0, 9.2, 11.5][:looks])
     if seen:
-        close = SimpleNamespace(dancers=("Ash", "Birch"))
-        assert mends._still_close(before(two), two, close)
+        assert mends._separated(own, two, edit(kind, 1)) is None
+
+
+def test_whether_there_is_harm_is_known_with_the_first(faults, monkeypatch):
+    own = before(conflict(8.0, 12.0))
+    faults.bad = (conflict(8.0, 12.0),)
+    assert not mends.does_harm(own, show(), trajectories=True)
+    faults.dance = Counter([("torn", (), "")])
+    assert not mends.does_harm(own, show(), trajectories=False)
+    assert mends.does_harm(own, show(), trajectories=True)
+    faults.bad = (conflict(20.0, 21.0),)
+    monkeypatch.setattr(mends, "_floor_faults", None)
+    assert mends.does_harm(own, show(), trajectories=True)
 
 
 def test_the_first_of_each_kind_that_does_no_harm_is_taken(monkeypatch):
@@ -137,6 +173,7 @@ def test_the_first_of_each_kind_that_does_no_harm_is_taken(monkeypatch):
     monkeypatch.setattr(mends, "edits_by_kind", lambda *_given, **_named: tuple(map(iter, kinds)))
     monkeypatch.setattr(mends, "_separated", separated)
     monkeypatch.setattr(mends, "harm_of", harm)
+    monkeypatch.setattr(mends, "does_harm", harm)
     found = mends.mends_for(before(conflict(8.0, 12.0)), conflict(8.0, 12.0))
     assert [(one.words, after) for one, after in found.accepted] == [
         ("shift 0.15", "after shift 0.15"), ("place 0.2", "after place 0.2"),
@@ -193,16 +230,6 @@ def test_each_conflict_has_its_words(monkeypatch):
         assert words[("Ash", "Birch"), f"at {late}"] == (
             "mend the closer conflicts first, then check again",
         )
-
-
-@pytest.fixture
-def faults(monkeypatch):
-    """Faults of the changed show, as they are put in."""
-    own = SimpleNamespace(bad=(), floor=Counter(), near={}, dance=Counter())
-    monkeypatch.setattr(mends, "too_close", lambda _show: own.bad)
-    monkeypatch.setattr(mends, "_floor_faults", lambda _show: (own.floor, own.near))
-    monkeypatch.setattr(mends, "_trajectory_stops", lambda _show: own.dance)
-    return own
 
 
 def test_harm_is_what_was_not_there_before(faults):
@@ -273,6 +300,7 @@ def test_a_change_that_does_not_fit_or_does_not_part_them_is_none(fault, monkeyp
         return "after"
 
     monkeypatch.setattr(mends, "restaged", restaged)
+    monkeypatch.setattr(mends, "_seen_close", lambda *_given: False)
     own = before(conflict(8.0, 12.0))
     for close in (True, False):
         monkeypatch.setattr(mends, "_still_close", lambda *_given, close=close: close)
@@ -293,7 +321,7 @@ class Told:
 def check(code):
     row = SimpleNamespace(code=code, who=("Ash",), severity="stop")
     made = type("Row", (SimpleNamespace,), {"__hash__": object.__hash__})(**vars(row))
-    return SimpleNamespace(outcome=lambda _show: Told(findings=[made]))
+    return SimpleNamespace(faults=lambda _show: Told(findings=[made]))
 
 
 def test_faults_of_the_floor_are_those_of_places_and_the_nearest_that_is_too_near(monkeypatch):
