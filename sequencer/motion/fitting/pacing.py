@@ -27,7 +27,7 @@ _STILL = (
     0.35 * pi
 )  # [1/beat] a tether turning slower than this is nearly at rest, as at the top of a stall
 # Fractions of the usual beats, in order; the last four do not fit the count, and are used only if nothing else can be danced.
-MOST_CYCLES = 4096  # kept in the process
+MOST_USUAL = 4096  # kept in the process
 CYCLE_SHARES = (1.0, 0.5, 2.0, 0.75, 1.5, 2 / 3, 4 / 3, 0.25, 0.875, 0.625, 5 / 6, 0.5625)
 MOST_TRIALS = (
     12  # number of alternative hand-path shapes, of those that a law lists, that may be tried
@@ -116,7 +116,7 @@ def usual_cycle(
         "usual cycle",
         None if key[-1] is None else key,
         lambda: _usual(name, parameters, tempo, held, limits, known),
-        most=MOST_CYCLES,
+        most=MOST_USUAL,
     )
 
 
