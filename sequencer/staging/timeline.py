@@ -28,7 +28,7 @@ from sequencer.staging.dances import fitted_blocks
 from sequencer.staging.expansion import expanded
 from sequencer.staging.moments import Moments
 from sequencer.staging.reuse import unchanged
-from sequencer.staging.staged import Block, Lit, Staged, Standing
+from sequencer.staging.staged import Block, Lit, Staged, Standing, by_name
 from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.venues import venue_of
 from sequencer.staging.wicks import fastest_wick, flame_reach
@@ -71,6 +71,7 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
     last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])
     stood = standings(read, moments, last)
     known = unchanged(before, read, tempo, blocks, lit) if before else {}
+    own, burns = by_name(blocks), by_name(lit)
     show = Staged(
         file=read.document.file,
         show=read.show,
@@ -79,7 +80,7 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
         dancers=tuple(
             replace(known[name], floor=floor_path(read, name, stood))
             if name in known
-            else _dancer(read, name, blocks, stood, lit, book, tempo)
+            else _dancer(read, name, own.get(name, ()), stood, burns.get(name, ()), book, tempo)
             for name in read.show.names
         ),
         blocks=blocks,
@@ -178,10 +179,10 @@ def _dancer(
         raise read.fault(
             "bad-value", ("cast", index), str(error), "see docs/show-file.md for what is allowed"
         ) from error
-    own = [block for block in blocks if block.who == name]
-    carriage = carried(body, [(b.start, b.end, b.posture) for b in own if not b.link], lead=LEAD_IN)
-    trajectories = _trajectories(read, own, carriage, props, book)
-    burns = tuple((span.start, span.end) for span in lit if span.who == name)
+    held = [(b.start, b.end, b.posture) for b in blocks if not b.link]
+    carriage = carried(body, held, lead=LEAD_IN)
+    trajectories = _trajectories(read, blocks, carriage, props, book)
+    burns = tuple((span.start, span.end) for span in lit)
     for side, trajectory in trajectories.items():
         # Faster than any ordinary prop (a long rope): its flame is stretched farther.
         speed = fastest_wick(props[side], trajectory, burns, tempo)
@@ -205,7 +206,7 @@ def _dancer(
 
 def _trajectories(
     read: ReadShow,
-    blocks: list[Block],
+    blocks: Sequence[Block],
     carriage: Carriage,
     props: Mapping[Side, Prop],
     book: Mapping[str, library.Pattern],

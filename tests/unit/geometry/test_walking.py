@@ -91,7 +91,7 @@ def test_sight_keeps_a_gap_from_the_nearest_obstacle():
 
 
 def test_no_places_have_no_ways_and_no_targets_none():
-    assert walking._CHUNK == 200_000  # approved: bounds the memory, about 13 MB of lines
+    assert walking._CHUNK == 20_000  # approved: bounds the memory, some 6 MB of lines
     assert WalkableFloor((SQUARE,)).ways_to([])(np.zeros((2, 2))).shape == (2, 0)
     assert WalkableFloor((SQUARE,))._open(np.zeros((0, 2)), np.zeros((3, 2))).shape == (0, 3)
     assert WalkableFloor((SQUARE,)).ways_to([(5.0, 5.0)])(np.zeros((0, 2))).shape == (0, 1)
