@@ -34,10 +34,15 @@ try:
     status = main(sys.argv[1:])
 except SystemExit as end:
     status = end.code
+wall = time.perf_counter() - began
+if "joblib" in sys.modules:
+    from joblib.externals.loky import get_reusable_executor
+    get_reusable_executor().shutdown(wait=True)  # workers count only once they have ended
 own, workers = (resource.getrusage(each) for each in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN))
 print(json.dumps({
     "cpu_s": own.ru_utime + own.ru_stime + workers.ru_utime + workers.ru_stime,
-    "wall_s": time.perf_counter() - began,
+    "workers_cpu_s": workers.ru_utime + workers.ru_stime,
+    "wall_s": wall,
     "most_mib": own.ru_maxrss / 1024,
     "worker_mib": workers.ru_maxrss / 1024,
     "status": status or 0,

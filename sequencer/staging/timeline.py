@@ -1,6 +1,6 @@
 """From a show and a song to a staged show: moments become beats, blocks become laws, faults are reported."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 from functools import partial
 from itertools import pairwise
@@ -37,7 +37,13 @@ from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
 
-def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Staged:
+def staged(
+    read: ReadShow,
+    song: Song,
+    *,
+    before: Staged | None = None,
+    only: Collection[str] | None = None,
+) -> Staged:
     """Place a show on its song.
 
     Parameters
@@ -49,6 +55,8 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
     before : Staged, optional
         An earlier staging of the same file: performers whose dance is still the same are taken from it,
         and results that still hold.
+    only : collection of str, optional
+        Performers that are staged; the others have no blocks and no dancer. Everybody if left out.
 
     Raises
     ------
@@ -66,9 +74,13 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
         partial(cycles, read.show.names),
         of=lambda who: partial(cycles, who),
     )
+    names = [name for name in read.show.names if only is None or name in only]
+    end = max((block.end for block in blocks), default=0.0)
+    if only is not None:
+        blocks = tuple(block for block in blocks if block.who in only)
     blocks = fitted_blocks(read.show, blocks, tempo, book)
     lit = _lit(read, moments)
-    last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])
+    last = max([float(tempo.beats_from_seconds(song.duration))] + [end])
     stood = standings(read, moments, last)
     known = unchanged(before, read, tempo, blocks, lit) if before else {}
     own, burns = by_name(blocks), by_name(lit)
@@ -81,7 +93,7 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
             replace(known[name], floor=floor_path(read, name, stood))
             if name in known
             else _dancer(read, name, own.get(name, ()), stood, burns.get(name, ()), book, tempo)
-            for name in read.show.names
+            for name in names
         ),
         blocks=blocks,
         standings=stood,

@@ -84,7 +84,8 @@ def beyond(followed: Sequence[Followed], ways: Sequence[Ways], limit: float) -> 
     if not followed:
         return []
     found = _Search(followed, ways, sign=-1.0).minima(-limit, best=np.full(len(followed), -np.inf))
-    return np.isin(np.arange(len(followed)), found.spans.group).tolist()
+    broken = set(found.spans.group.tolist())
+    return [index in broken for index in range(len(followed))]
 
 
 def _searched(
