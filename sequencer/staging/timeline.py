@@ -80,7 +80,7 @@ def staged(
         blocks = tuple(block for block in blocks if block.who in only)
     blocks = fitted_blocks(read.show, blocks, tempo, book)
     lit = _lit(read, moments)
-    last = max([float(tempo.beats_from_seconds(song.duration))] + [end])
+    last = max(float(tempo.beats_from_seconds(song.duration)), end)
     stood = standings(read, moments, last)
     known = unchanged(before, read, tempo, blocks, lit) if before else {}
     own, burns = by_name(blocks), by_name(lit)
