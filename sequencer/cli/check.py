@@ -22,7 +22,7 @@ from sequencer.progress import within
               help="Random seed for --danced; the same seed gives the same result.")  # fmt: skip
 @click.option("--jobs", type=click.IntRange(-1), metavar="N",
               help="Number of processes that work out the dances, and the runs of --danced (default: one for the "
-                   "dances, all cores for the runs; -1: all cores). Pays from about 20 different performers.")  # fmt: skip
+                   "dances, all cores for the runs; -1: all cores). Helps large casts on four cores or more.")  # fmt: skip
 @click.option("--cluster", metavar="ADDRESS",
               help="Run --danced on the Dask cluster with this scheduler.")  # fmt: skip
 @click.pass_context

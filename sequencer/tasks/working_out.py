@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from sequencer.show.reading import ReadShow
     from sequencer.timing.song import Song
 
-_EACH = 4  # parts for each process, so that none waits long for the last
+_EACH = 2  # parts for each process, so that none waits long for the last
 
 
 def work_out(

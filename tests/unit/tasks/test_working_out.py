@@ -83,6 +83,7 @@ def test_what_was_worked_out_elsewhere_is_not_worked_out_again(process, monkeypa
     records = [working_out._records(read(), SONG, names) for names in groups]
 
     here = process()
+    monkeypatch.setattr(working_out, "_EACH", 1)
     monkeypatch.setattr(working_out, "in_workers", lambda *_args, **_named: iter(records))
     said = []
     working_out.work_out(read(), SONG, jobs=2, progress=lambda _, share: said.append(share))
