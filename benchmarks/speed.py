@@ -77,17 +77,21 @@ crew:
 """
 
 
-def show_text(performers: int, bars: int, *, spacing: float) -> str:
+def show_text(performers: int, bars: int, *, spacing: float, apart: bool = False) -> str:
     """A show in rows that move a metre or two every eight bars; steps of 14 beats, some by all, some alone.
 
-    Rows of four up to eight performers, a square field of them beyond.
+    Rows of four up to eight performers, a square field of them beyond. Eight statures; `apart`, as many as performers.
     """
     names = [f"{NAMES[k % 8]}{k // 8 or ''}" for k in range(performers)]
     across = 4 if performers <= 8 else math.ceil(math.sqrt(performers))
     middle = (across - 1) / 2
+    statures = [
+        f"{1.55 + 0.3 * k / performers:.4f}" if apart else f"{1.6 + 0.03 * (k % 8):.2f}"
+        for k in range(performers)
+    ]
     cast = [
-        f"  - {{name: {name}, stature: {1.6 + 0.03 * (k % 8):.2f}, prop: {{tether: 0.45 m, fuel_mass: 40 g}}}}"
-        for k, name in enumerate(names)
+        f"  - {{name: {name}, stature: {stature}, prop: {{tether: 0.45 m, fuel_mass: 40 g}}}}"
+        for name, stature in zip(names, statures, strict=True)
     ]
     places = [
         ((k % across - middle) * spacing, 4.0 + (k // across) * spacing * 1.2)

@@ -16,7 +16,7 @@ import threading
 import time
 from collections import OrderedDict
 from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping, Sequence
-from contextlib import suppress
+from contextlib import contextmanager, suppress
 from dataclasses import fields, is_dataclass
 from functools import cache, wraps
 from importlib import resources
@@ -114,6 +114,22 @@ def known(kind: str, content: Iterable[Any], *, restore: Callable[[Any], T]) -> 
 def keep(kind: str, content: Iterable[Any], result: T, *, record: Callable[[T], Any]) -> None:
     """Keep a result whose content is known to hold only once it has been computed. See `kept`."""
     _kept_by(_key(kind, content), result, record)
+
+
+@contextmanager
+def collected() -> Iterator[dict[bytes, str]]:
+    """A context of a worker process: what it finds is collected for `take`, and not written by this process."""
+    records: dict[bytes, str] = {}
+    before = _STORE.begin_collecting(records)
+    try:
+        yield records
+    finally:
+        _STORE.begin_collecting(before)
+
+
+def take(records: Mapping[bytes, str]) -> None:
+    """Know results that another process of the same code collected, and keep them on disk."""
+    _STORE.take(records)
 
 
 def _kept_by(key: bytes | None, result: T, record: Callable[[T], Any]) -> T:
@@ -394,6 +410,8 @@ class _Store:
         self._base: sqlite3.Connection | None = None
         self._refused = {"read": 0, "write": 0}  # in a row
         self._waiting: dict[bytes, str] = {}
+        self._taken: dict[bytes, str] = {}  # from workers, until they are asked for
+        self._collected: dict[bytes, str] | None = None
         self._written = time.monotonic()
 
     def get(self, key: bytes) -> str | None:
@@ -401,6 +419,8 @@ class _Store:
         with self._lock:
             if key in self._waiting:
                 return self._waiting[key]
+            if key in self._taken:
+                return self._taken.pop(key)
             rows = self._run("read", lambda base: _read(base, key))
         if not rows:
             return None
@@ -411,10 +431,26 @@ class _Store:
     def put(self, key: bytes, record: str) -> None:
         """Keep a record; written with others, at the latest when the process ends."""
         with self._lock:
+            if self._collected is not None:
+                self._collected[key] = record
+                return
             self._waiting[key] = record
             waited = time.monotonic() - self._written
             if len(self._waiting) >= BUNDLE or waited > OFTEN_ENOUGH:
                 self.flush()
+
+    def begin_collecting(self, records: dict[bytes, str] | None) -> dict[bytes, str] | None:
+        """From now on put results there instead; None to write them again. Returns where they went before."""
+        with self._lock:
+            before, self._collected = self._collected, records
+            return before
+
+    def take(self, records: Mapping[bytes, str]) -> None:
+        """Results of a worker: found from now on even where nothing can be written."""
+        with self._lock:
+            self._taken.update(records)
+            for key, record in records.items():
+                self.put(key, record)
 
     def flush(self) -> None:
         """Write what waits."""

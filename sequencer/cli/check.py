@@ -20,8 +20,9 @@ from sequencer.progress import within
               help="Also run the show N times with typical human errors and report how likely each conflict is.")  # fmt: skip
 @click.option("--seed", type=click.IntRange(0), default=0, show_default=True,
               help="Random seed for --danced; the same seed gives the same result.")  # fmt: skip
-@click.option("--jobs", type=click.IntRange(-1), default=-1, metavar="N",
-              help="Number of worker processes for --danced (default: all cores).")  # fmt: skip
+@click.option("--jobs", type=click.IntRange(-1), metavar="N",
+              help="Number of processes that work out the dances, and the runs of --danced (default: one for the "
+                   "dances, all cores for the runs; -1: all cores). Helps large casts on four cores or more.")  # fmt: skip
 @click.option("--cluster", metavar="ADDRESS",
               help="Run --danced on the Dask cluster with this scheduler.")  # fmt: skip
 @click.pass_context
@@ -32,7 +33,7 @@ def check(
     mend: bool,
     runs: int | None,
     seed: int,
-    jobs: int,
+    jobs: int | None,
     cluster: str | None,
 ) -> None:
     """Run every check on SHOW: joins, tethers, reach, clearances, fire, crew.
@@ -45,10 +46,12 @@ def check(
     if runs is None and cluster is not None:
         raise click.UsageError("--cluster distributes the runs of --danced; add --danced N", ctx)
     if jobs == 0:
-        raise click.UsageError("--jobs must be 1 or more; leave it out to use all cores", ctx)
+        raise click.UsageError("--jobs must be 1 or more, or -1 for all cores", ctx)
     dancing = None
     if runs is not None:
-        dancing = tasks.Dancing(runs=runs, seed=seed, jobs=jobs, cluster=cluster)
+        dancing = tasks.Dancing(
+            runs=runs, seed=seed, jobs=-1 if jobs is None else jobs, cluster=cluster
+        )
     mended, begun = None, 0.0
     try:
         with ProgressLine() as progress:
@@ -56,7 +59,7 @@ def check(
                 begun = 0.6
                 mended = tasks.mend_show(show, progress=within(progress, 0.0, begun))
             checking = within(progress, begun, 1.0)
-            report = tasks.check_show(show, dancing=dancing, progress=checking)
+            report = tasks.check_show(show, dancing=dancing, jobs=jobs or 1, progress=checking)
     except KeyboardInterrupt as stop:
         mended = getattr(stop, "mended", mended)
         if dancing is not None:

@@ -6,7 +6,7 @@ a position moves, which proofs over time rely on.
 Source: visibility graph, M. de Berg and others, Computational Geometry, ch. 15 (from memory).
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
@@ -22,7 +22,7 @@ Ways = Callable[
 ]  # (n, 2) positions → (n, m) walking distances to each of m targets
 NO_WAY = 1e6  # [m] used instead of inf for a path that does not exist, so that arithmetic works
 _SKIN = 1e-6  # [m] obstacles are shrunk by this, so that a path may touch a corner
-_CHUNK = 200_000  # lines tested at a time
+_CHUNK = 20_000  # lines tested, or paths compared, at a time: a line takes some 300 bytes
 _MOST_FLOORS = 16  # whose ways are kept
 
 
@@ -59,8 +59,9 @@ class WalkableFloor:
             if len(blocked):
                 first = _lengths(at[blocked], corners)
                 first[~self._open(at[blocked], corners)] = np.inf
-                bent = np.min(first[:, :, None] + onward[None, :, :], axis=1)
-                best[blocked] = np.minimum(best[blocked], bent)
+                for some in _parts(len(blocked), onward.size):
+                    bent = np.min(first[some, :, None] + onward[None, :, :], axis=1)
+                    best[blocked[some]] = np.minimum(best[blocked[some]], bent)
             return np.asarray(best)
 
         return ways
@@ -82,7 +83,10 @@ class WalkableFloor:
             at = as_floats("places", places)
             if not self.obstacles:
                 return np.full((len(at), len(ends)), np.inf)
-            return np.asarray(shapely.distance(_lines(at, ends), self._solid), dtype=np.float64)
+            found = np.empty((len(at), len(ends)))
+            for some in _parts(len(at), len(ends)):
+                found[some] = shapely.distance(_lines(at[some], ends), self._solid)
+            return found
 
         return gaps
 
@@ -129,12 +133,17 @@ class WalkableFloor:
         """Whether the straight line between each start and end crosses nothing, shape (n, m)."""
         import shapely
 
-        rows = max(1, _CHUNK // max(len(ends), 1))
-        parts = [
-            ~shapely.intersects(_lines(starts[low : low + rows], ends), self._shrunk)
-            for low in range(0, len(starts), rows)
-        ]
-        return np.concatenate(parts) if parts else np.zeros((0, len(ends)), dtype=np.bool_)
+        found = np.empty((len(starts), len(ends)), dtype=np.bool_)
+        for some in _parts(len(starts), len(ends)):
+            found[some] = ~shapely.intersects(_lines(starts[some], ends), self._shrunk)
+        return found
+
+
+def _parts(rows: int, each: int) -> Iterator[slice]:
+    """Rows in parts of at most `_CHUNK` values, with so many values in each row."""
+    step = max(1, _CHUNK // max(each, 1))
+    for low in range(0, rows, step):
+        yield slice(low, min(low + step, rows))
 
 
 def _square(rows: list[list[float]]) -> Floats:

@@ -151,8 +151,8 @@ def planned_burns(show: Staged, *, refuel_seconds: float) -> tuple[PlannedBurn, 
                     soak=soak,
                 )
             )
-    ordered = sorted(out, key=lambda each: (each.start, show.show.names.index(each.who)))
-    return _with_waits(ordered)
+    out.sort(key=lambda each: each.start)  # at the same beat in the order of the cast
+    return _with_waits(out)
 
 
 def _with_waits(burns: Sequence[PlannedBurn]) -> tuple[PlannedBurn, ...]:

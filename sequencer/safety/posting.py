@@ -19,7 +19,7 @@ from typing import Any
 
 import numpy as np
 
-from sequencer.arrays import Bools, Floats
+from sequencer.arrays import Bools, Floats, Ints
 from sequencer.facts.pace import response_seconds
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor
@@ -34,6 +34,8 @@ _CELL = 0.25  # [m] spacing of the positions by which posts are compared
 _POWER = 16
 _CANDIDATES = 2000  # positions in the first grid
 _ROUNDS = 20
+_CHUNK = 200_000  # walks compared at a time, to limit memory
+_LEAST_SCORE = 0.9 * (1 - 1e-9)  # of the longest walk: a score is never lower, rounded or not
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -200,9 +202,14 @@ def _grid(bounds: PostArea, spacing: float) -> Floats:
 def _ways(places: Floats, targets: Floats, ground: WalkableFloor, tall: WalkableFloor) -> Floats:
     """Walking distance from each position to each target, `NO_WAY` if it cannot be seen or reached."""
     points = [(float(x), float(y)) for x, y in places]
-    ways = np.minimum(ground.ways_to(points)(targets), NO_WAY)
-    hidden = tall.sight_to(points)(targets) <= 0.0
-    return np.asarray(np.where(hidden, NO_WAY, ways).T)
+    ways, gaps = ground.ways_to(points), tall.sight_to(points)
+    found = np.empty((len(points), len(targets)))
+    step = max(1, _CHUNK // len(points))
+    for low in range(0, len(targets), step):
+        some = targets[low : low + step]
+        walked = np.minimum(ways(some), NO_WAY)
+        found[:, low : low + step] = np.where(gaps(some) <= 0.0, NO_WAY, walked).T
+    return found
 
 
 def _score(nearest: Floats) -> Floats:
@@ -226,18 +233,37 @@ def _first(ways: Floats, number: int) -> list[int]:
 def _exchanged(chosen: list[int], ways: Floats) -> list[int]:
     """Exchange one post at a time while the longest walk gets shorter."""
     best = float(_score(np.min(ways[chosen], axis=0)))
+    nearest, near, next_ = _two_nearest(ways[chosen])
     for _ in range(_ROUNDS):
         improved = False
         for slot in range(len(chosen)):
-            others = [index for i, index in enumerate(chosen) if i != slot]
-            rest = np.min(ways[others], axis=0) if others else np.full(ways.shape[1], np.inf)
-            longest = _score(np.minimum(ways, rest))
-            candidate = int(np.argmin(longest))
-            if float(longest[candidate]) < best - 1e-9:
-                chosen[slot], best, improved = candidate, float(longest[candidate]), True
+            rest = np.where(nearest == slot, next_, near)
+            # A score is at least 0.9 of the longest walk: most candidates need no more than that.
+            short = np.flatnonzero(_LEAST_SCORE * _longest(ways, rest, best / _LEAST_SCORE) < best)
+            if not len(short):
+                continue
+            scores = _score(np.minimum(ways[short], rest))
+            least = int(np.argmin(scores))
+            if float(scores[least]) < best - 1e-9:
+                chosen[slot], best, improved = int(short[least]), float(scores[least]), True
+                nearest, near, next_ = _two_nearest(ways[chosen])
         if not improved:
             break
     return chosen
+
+
+def _two_nearest(ways: Floats) -> tuple[Ints, Floats, Floats]:
+    """Nearest post to each target, the walk from it, and the walk from the next nearest; inf if there is none [m]."""
+    nearest = np.argmin(ways, axis=0)
+    others = ways.copy()
+    others[nearest, np.arange(ways.shape[1])] = np.inf
+    return nearest, np.min(ways, axis=0), np.min(others, axis=0)
+
+
+def _longest(ways: Floats, rest: Floats, enough: float) -> Floats:
+    """Longest walk with one post more, by that post, shape (posts,) [m]; none but those over `enough` need be right."""
+    far = np.flatnonzero(rest > enough)
+    return np.asarray(np.max(np.minimum(ways[:, far], rest[far]), axis=1, initial=0.0))
 
 
 def _refined(

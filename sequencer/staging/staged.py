@@ -1,8 +1,8 @@
 """A show placed on its song: moments as beats, blocks as laws. The input to checks and outputs."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
-from typing import Any, Literal
+from typing import Any, Literal, TypeVar
 
 from sequencer.geometry.bodies import Side
 from sequencer.geometry.posture import UPRIGHT, Posture
@@ -11,7 +11,7 @@ from sequencer.motion.patterns.library import Pattern, patterns
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Show
 from sequencer.show.reading import ReadShow
-from sequencer.staging.results import Results
+from sequencer.staging.results import Results, once_per_show
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 from sequencer.units import counted
@@ -87,6 +87,9 @@ class Lit:
     path: Path
 
 
+Own = TypeVar("Own", Block, Lit)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Staged:
     """A show, its corrected song, and everything derived from the two."""
@@ -145,8 +148,26 @@ class Staged:
 
     def blocks_of(self, who: str) -> tuple[Block, ...]:
         """One performer's blocks in order."""
-        return tuple(block for block in self.blocks if block.who == who)
+        return _blocks_by_name(self).get(who, ())
 
     def lit_of(self, who: str) -> tuple[Lit, ...]:
         """One performer's burns in order."""
-        return tuple(span for span in self.lit if span.who == who)
+        return _burns_by_name(self).get(who, ())
+
+
+@once_per_show
+def _blocks_by_name(show: Staged) -> dict[str, tuple[Block, ...]]:
+    return by_name(show.blocks)
+
+
+@once_per_show
+def _burns_by_name(show: Staged) -> dict[str, tuple[Lit, ...]]:
+    return by_name(show.lit)
+
+
+def by_name(each: Iterable[Own]) -> dict[str, tuple[Own, ...]]:
+    """Blocks or burns of each performer who has any, in the order given."""
+    found: dict[str, list[Own]] = {}
+    for one in each:
+        found.setdefault(one.who, []).append(one)
+    return {who: tuple(own) for who, own in found.items()}

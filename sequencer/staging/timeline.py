@@ -1,6 +1,6 @@
 """From a show and a song to a staged show: moments become beats, blocks become laws, faults are reported."""
 
-from collections.abc import Hashable, Mapping, Sequence
+from collections.abc import Collection, Hashable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from itertools import pairwise
@@ -31,7 +31,7 @@ from sequencer.staging.dances import fitted_blocks
 from sequencer.staging.expansion import expanded
 from sequencer.staging.moments import Moments
 from sequencer.staging.reuse import dance_key, same_song, same_vocabulary, unchanged
-from sequencer.staging.staged import Block, Lit, Staged
+from sequencer.staging.staged import Block, Lit, Staged, by_name
 from sequencer.staging.standings import floor_path, standings
 from sequencer.staging.venues import venue_of
 from sequencer.staging.wicks import fastest_wick, flame_reach
@@ -45,7 +45,13 @@ _MOST_DANCERS = 500  # who are kept
 _NEAR = 1.0  # [beats] around an instant: what is farther changes no blend that reaches it
 
 
-def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Staged:
+def staged(
+    read: ReadShow,
+    song: Song,
+    *,
+    before: Staged | None = None,
+    only: Collection[str] | None = None,
+) -> Staged:
     """Place a show on its song.
 
     Parameters
@@ -57,13 +63,15 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
     before : Staged, optional
         An earlier staging of the same file: performers whose dance is still the same are taken from it,
         and results that still hold.
+    only : collection of str, optional
+        Performers that are staged; the others have no blocks and no dancer. Everybody if left out.
 
     Raises
     ------
     InputError
         If a moment, block, walk or pattern is invalid; the message gives the position in the file.
     """
-    danced = _danced(read, song, before)
+    danced = _danced(read, song, before, only)
     stood = standings(read, danced.moments, danced.last)
     known = unchanged(before, read, danced.tempo, danced.blocks, danced.lit) if before else {}
     show = Staged(
@@ -77,6 +85,7 @@ def staged(read: ReadShow, song: Song, *, before: Staged | None = None) -> Stage
                 floor=floor_path(read, name, stood),
             )
             for name in read.show.names
+            if only is None or name in only
         ),
         blocks=danced.blocks,
         standings=stood,
@@ -156,10 +165,14 @@ class _Danced:
     book: Mapping[str, library.Pattern]
     blocks: tuple[Block, ...]
     lit: tuple[Lit, ...]
+    own: Mapping[str, tuple[Block, ...]]  # blocks of each performer who has any
+    burns: Mapping[str, tuple[Lit, ...]]  # of each performer who has any
     last: float  # [beats]
 
 
-def _danced(read: ReadShow, heard: Song, before: Staged | None) -> _Danced:
+def _danced(
+    read: ReadShow, heard: Song, before: Staged | None, only: Collection[str] | None = None
+) -> _Danced:
     if before is not None and same_song(before, read, heard):
         song, tempo = before.song, before.tempo
     else:
@@ -176,11 +189,22 @@ def _danced(read: ReadShow, heard: Song, before: Staged | None) -> _Danced:
         partial(cycles, read.show.names),
         of=lambda who: partial(cycles, who),
     )
+    end = max((block.end for block in blocks), default=0.0)
+    if only is not None:
+        blocks = tuple(block for block in blocks if block.who in only)
     blocks = fitted_blocks(read.show, blocks, tempo, book)
     lit = _lit(read, moments)
-    last = max([float(tempo.beats_from_seconds(song.duration))] + [block.end for block in blocks])
+    last = max(float(tempo.beats_from_seconds(song.duration)), end)
     return _Danced(
-        song=song, tempo=tempo, moments=moments, book=book, blocks=blocks, lit=lit, last=last
+        song=song,
+        tempo=tempo,
+        moments=moments,
+        book=book,
+        blocks=blocks,
+        lit=lit,
+        last=last,
+        own=by_name(blocks),
+        burns=by_name(lit),
     )
 
 
@@ -262,7 +286,8 @@ def _lit(read: ReadShow, moments: Moments) -> tuple[Lit, ...]:
 
 def _recent_dancer(read: ReadShow, name: str, danced: _Danced) -> Dancer:
     """A performer, standing anywhere; one who danced the same a short while ago is looked up."""
-    key = dance_key(read, name, danced.tempo, danced.blocks, danced.lit)
+    own, burns = danced.own.get(name, ()), danced.burns.get(name, ())
+    key = dance_key(read, name, danced.tempo, own, burns)
     return recent("dancer", key, lambda: _dancer(read, name, danced), most=_MOST_DANCERS)
 
 
@@ -270,7 +295,7 @@ def _dancer(read: ReadShow, name: str, danced: _Danced) -> Dancer:
     """A performer, standing anywhere."""
     tempo = danced.tempo
     record, body, props = _performer(read, name)
-    own = [block for block in danced.blocks if block.who == name]
+    own = danced.own.get(name, ())
     carriage = _carriage(body, own)
     trajectories = _trajectories(read, own, carriage, props, danced.book)
     burns = _burns(danced, name)
@@ -286,7 +311,7 @@ def _dancer(read: ReadShow, name: str, danced: _Danced) -> Dancer:
 def _dancer_at(read: ReadShow, name: str, danced: _Danced, beat: float) -> Dancer | None:
     """A performer at one beat, standing anywhere; None if a link or a rest may decide how they are then."""
     _, body, props = _performer(read, name)
-    own = [block for block in danced.blocks if block.who == name]
+    own = danced.own.get(name, ())
     near = [block for block in own if block.start < beat + _NEAR and block.end > beat - _NEAR]
     spans = _spans(read, near, body, props, danced.book)
     low, high = beat - BLEND_HALF_WIDTH - TOUCH, beat + BLEND_HALF_WIDTH + TOUCH
@@ -329,7 +354,7 @@ def _carriage(body: Body, blocks: Sequence[Block]) -> Carriage:
 
 
 def _burns(danced: _Danced, name: str) -> tuple[tuple[float, float], ...]:
-    return tuple((span.start, span.end) for span in danced.lit if span.who == name)
+    return tuple((span.start, span.end) for span in danced.burns.get(name, ()))
 
 
 def _standing(
@@ -357,7 +382,7 @@ def _standing(
 
 def _trajectories(
     read: ReadShow,
-    blocks: list[Block],
+    blocks: Sequence[Block],
     carriage: Carriage,
     props: Mapping[Side, Prop],
     book: Mapping[str, library.Pattern],

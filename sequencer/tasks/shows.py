@@ -147,6 +147,7 @@ def stage_show(
     *,
     song: "Song | None" = None,
     without_track: bool = False,
+    jobs: int = 1,
     progress: Progress | None = None,
 ) -> "Staged":
     """Stage a show file: put it on its song, with every block turned into laws.
@@ -159,6 +160,8 @@ def stage_show(
         The analysed track; analysed here if not given.
     without_track : bool
         If the track is missing, use the cached analysis with the hash that the show names.
+    jobs : int
+        Processes that work out the dances; -1 for one per core.
     progress : callable, optional
 
     Raises
@@ -181,6 +184,10 @@ def stage_show(
             "another-cut", ("track", "sha256"), "the track is not the cut that the show was made for",
             f"use the old file, or recheck every block and write {analysed.sha256}",
         )  # fmt: skip
+    if jobs != 1:
+        from sequencer.tasks.working_out import work_out
+
+        work_out(read, analysed, jobs=jobs, progress=progress)
     if progress is not None:
         progress("putting the dances on the song", _SONG)
     return staged(read, analysed)
@@ -206,7 +213,11 @@ def _cached_song(sha256: str | None, track: Path) -> "Song | None":
 
 
 def check_show(
-    path: AnyShow, *, dancing: "Dancing | None" = None, progress: Progress | None = None
+    path: AnyShow,
+    *,
+    dancing: "Dancing | None" = None,
+    jobs: int = 1,
+    progress: Progress | None = None,
 ) -> Report:
     """Run every check on a show.
 
@@ -215,6 +226,8 @@ def check_show(
     path : path, ReadShow or Staged
     dancing : Dancing, optional
         How often and where to run the show with random human errors; not at all if left out.
+    jobs : int
+        Processes that work out the dances of a show that is not staged yet; -1 for one per core.
     progress : callable, optional
 
     Raises
@@ -227,9 +240,10 @@ def check_show(
         known = asked.known()
         if known is not None:
             return known
-        show = stage_show(asked.read or path, progress=within(progress, 0.0, _HEARD))
+        heard = within(progress, 0.0, _HEARD)
+        show = stage_show(asked.read or path, jobs=jobs, progress=heard)
         return _checked(show, asked, progress)
-    show = stage_show(path, progress=within(progress, 0.0, _HEARD))
+    show = stage_show(path, jobs=jobs, progress=within(progress, 0.0, _HEARD))
     if dancing is None:
         return _checked(show, None, progress)
     from sequencer.planning.offers import checked_with_mends

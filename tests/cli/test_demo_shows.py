@@ -48,7 +48,7 @@ def each_show_once():
     shows, reports = {}, {}
     stage, check = show_tasks.stage_show, offers.checked_with_mends
 
-    def stage_show(path, *, without_track=False, progress=None):
+    def stage_show(path, *, without_track=False, jobs=1, progress=None):
         file = path.document.file if isinstance(path, ReadShow) else str(path)
         if file not in shows:
             shows[file] = stage(path, without_track=without_track, progress=progress)

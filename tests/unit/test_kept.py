@@ -427,3 +427,33 @@ def test_more_results_than_are_kept_are_all_returned(monkeypatch):
     assert kept.recent_each("k", [1, 2, 3], lambda missing: missing, most=2) == [0, 1, 2]
     with pytest.raises(ValueError, match="zip"):
         kept.recent_each("k", [7, 8], lambda _missing: [1], most=2)
+
+
+def test_what_a_worker_collects_is_known_here_even_where_nothing_can_be_written(store, monkeypatch):
+    with kept.collected() as records:
+        ask(Work((1.0,)))
+        ask(Work((2.0,)), ("b",))
+    next_process()
+    work = Work((0.0,))
+    assert ask(work) == (0.0,)  # the worker wrote nothing
+    assert work.calls == 1
+    assert len(records) == 2
+
+    monkeypatch.setattr(kept._Store, "_connection", lambda _: None)
+    kept._MEMORY.clear()
+    kept.take(records)
+    kept._STORE.flush()
+    other = Work((0.0,))
+    assert ask(other) == (1.0,)
+    assert ask(other, ("b",)) == (2.0,)
+    assert other.calls == 0
+    assert not kept._STORE._taken  # handed over once, and in memory from then on
+
+
+def test_what_was_taken_is_written_for_the_next_process(store):
+    with kept.collected() as records:
+        ask(Work((1.0,)))
+    kept._MEMORY.clear()
+    kept.take(records)
+    next_process()
+    assert ask(Work((2.0,))) == (1.0,)

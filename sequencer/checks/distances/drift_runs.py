@@ -12,6 +12,7 @@ import threading
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager, suppress
 from dataclasses import astuple, dataclass
+from functools import partial
 from pathlib import Path
 from typing import NamedTuple
 
@@ -22,6 +23,7 @@ from sequencer.files import PARTIAL, write_text
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.drifting import Spread, drifted
+from sequencer.workers import in_workers
 
 RUNS = 200
 TOGETHER = 8.0  # [beats] approaches no farther apart than this are one conflict
@@ -144,36 +146,8 @@ def _batch_size(n: int) -> int:
 def _computed(
     work: Work, parts: Sequence[range], trials: Trials
 ) -> Iterator[tuple[range, list[Run]]]:
-    if trials.jobs == 1 and trials.backend is None:
-        yield from ((part, _some(work, part)) for part in parts)
-        return
-    import joblib
-
-    given = {} if trials.backend is None else {"backend": trials.backend}
-    jobs = -1 if trials.backend is not None else trials.jobs  # on a cluster, all workers
-    with joblib.parallel_config(n_jobs=jobs, **given):
-        with _ignoring_interrupts():
-            found = joblib.Parallel(return_as="generator")(
-                joblib.delayed(_some)(work, part) for part in parts
-            )
-        yield from zip(parts, found, strict=True)
-
-
-@contextmanager
-def _ignoring_interrupts() -> Iterator[None]:
-    """Make processes started in this context ignore Ctrl-C; this process ends them, without their tracebacks.
-
-    The signal is ignored rather than blocked, since starting a worker delivers blocked signals. A Ctrl-C
-    pressed meanwhile must be pressed again.
-    """
-    if threading.current_thread() is not threading.main_thread():
-        yield
-        return
-    before = signal.signal(signal.SIGINT, signal.SIG_IGN)
-    try:
-        yield
-    finally:
-        signal.signal(signal.SIGINT, before)
+    found = in_workers(partial(_some, work), parts, jobs=trials.jobs, backend=trials.backend)
+    yield from zip(parts, found, strict=True)
 
 
 @contextmanager

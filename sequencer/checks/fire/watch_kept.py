@@ -19,8 +19,9 @@ from sequencer.checks.outcome import Outcome
 from sequencer.facts.pace import reach_in, reactions, response_seconds, speeds
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
+from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
-from sequencer.motion.clearance.to_posts import Farthest, Followed, closest, farthest
+from sequencer.motion.clearance.to_posts import Farthest, Followed, beyond, closest, farthest
 from sequencer.safety.safety_plan import PLAN_PARTS, proposed_posts, safety_plan, watched_by_one
 from sequencer.safety.watching import Duty, WatchPlan, watchers_of
 from sequencer.staging.staged import Staged
@@ -118,10 +119,14 @@ def watch_findings(
         else:
             found.append(_nobody(burn, crew, clock))
     reach = reach_in(limit.number)
-    ways = [ground.ways_to([each.place for each in some]) for some in posts]
-    for burn, watchers, worst in zip(watched, posts, farthest(watched, ways, reach), strict=True):
+    places = [tuple(each.place for each in some) for some in posts]
+    known = {each: ground.ways_to(each) for each in dict.fromkeys(places)}  # shared by many burns
+    ways = [known[each] for each in places]
+    longest = farthest(watched, ways, reach)
+    within = [not worst.spans for worst in longest]
+    for burn, watchers, worst in zip(watched, posts, longest, strict=True):
         if worst.spans:
-            remedies = _remedies(burn, watchers, worst, reach, watched, posts, ground)
+            remedies = _remedies(burn, watchers, worst, reach, watched, posts, within, ground)
             found.append(_out_of_reach(burn, watchers[worst.post], worst, limit, clock, remedies))
     return found
 
@@ -290,6 +295,7 @@ def _remedies(
     reach: float,
     watched: Sequence[Followed],
     posts: Sequence[Sequence[Duty]],
+    within: Sequence[bool],
     ground: WalkableFloor,
 ) -> tuple[str, ...]:
     """Move the nearest post, if it is proven to cover everybody it watches; or add a post."""
@@ -302,7 +308,7 @@ def _remedies(
             post.place[0] + (worst.place[0] - post.place[0]) * step / gap,
             post.place[1] + (worst.place[1] - post.place[1]) * step / gap,
         )
-        if _covers(post, moved, burn, reach, watched, posts, ground):
+        if _covers(post, moved, burn, reach, watched, posts, within, ground):
             found.append(
                 f"move {post.who} {step:.2f} m to [{moved[0]:.2f}, {moved[1]:.2f}]: everybody "
                 "they watch is then in reach"
@@ -326,22 +332,29 @@ def _covers(
     reach: float,
     watched: Sequence[Followed],
     posts: Sequence[Sequence[Duty]],
+    within: Sequence[bool],
     ground: WalkableFloor,
 ) -> bool:
-    """Whether moving one post puts nobody it watches newly out of reach."""
-    concerned = [i for i, watchers in enumerate(posts) if post in watchers]
-    after = [
-        ground.ways_to([moved if each == post else each.place for each in posts[i]])
-        for i in concerned
-    ]
-    before = [ground.ways_to([each.place for each in posts[i]]) for i in concerned]
-    burns = [watched[i] for i in concerned]
-    for each, old, new in zip(
-        burns, farthest(burns, before, reach), farthest(burns, after, reach), strict=True
-    ):
-        if new.spans and (each == burn or not old.spans):
+    """Whether moving one post brings a burn within reach, and none that is within reach out of it."""
+    known: dict[tuple[Point, ...], Ways] = {}
+
+    def ways_of(i: int) -> Ways:
+        places = tuple(moved if each == post else each.place for each in posts[i])
+        if places not in known:
+            known[places] = ground.ways_to(places)
+        return known[places]
+
+    # Equal burns have equal posts, so the first of them stands for all. It decides most cases alone.
+    own = watched.index(burn)
+    if beyond([burn], [ways_of(own)], reach)[0]:
+        return False
+    kept = [i for i, watchers in enumerate(posts) if within[i] and post in watchers]
+    # The last moment of a burn that is left behind shows it before anything is proven.
+    for i in kept:
+        ends = np.array([watched[i].start, watched[i].end])
+        if np.any(np.min(ways_of(i)(watched[i].floor.at(ends).place), axis=1) > reach):
             return False
-    return True
+    return not any(beyond([watched[i] for i in kept], [ways_of(i) for i in kept], reach))
 
 
 def _spot(burn: Followed, beat: float) -> tuple[float, float]:

@@ -247,8 +247,9 @@ class _Table:
     lengths: Floats  # (m + 1,)
     facings: Floats  # (m + 1,) at the start of each
     turns: Floats  # (m + 1,)
-    keys: Floats  # (k,) row + knot, increasing
-    knots: Floats  # (k,)
+    pieces: Ints  # (m + 1,) the first piece of each, of the k pieces of all
+    counts: Ints  # (m + 1,) pieces of each
+    knots: Floats  # (k,) at the start of each piece
     cubics: Floats  # (k, 4, 2)
     bounds: tuple[WalkBounds, ...]  # (m,)
 
@@ -256,15 +257,15 @@ class _Table:
     def of(cls, place: Point, facing: float, moves: Sequence[Move]) -> "_Table":
         still: Floats = np.zeros((1, 4, 2))
         still[0, 0] = place
-        keys, knots = [0.0], [0.0]
+        knots, counts = [0.0], [1]
         cubics: list[Floats] = [still]
         facings, turns, bounds = [facing], [0.0], []
         here, angle = place, facing
-        for row, move in enumerate(moves, start=1):
+        for move in moves:
             points = np.array([here, *move.through, move.place], dtype=np.float64)
             own, coefficients = _spline(points)
-            keys.extend(row + own)
             knots.extend(own)
+            counts.append(len(own))
             cubics.append(coefficients)
             turn = move.facing - angle
             facings.append(angle)
@@ -279,7 +280,8 @@ class _Table:
             lengths=np.concatenate([[1.0], ends - starts]),
             facings=np.array(facings),
             turns=np.array(turns),
-            keys=np.array(keys),
+            pieces=np.cumsum([0, *counts[:-1]]),
+            counts=np.array(counts),
             knots=np.array(knots),
             cubics=np.concatenate(cubics),
             bounds=tuple(bounds),
@@ -292,7 +294,7 @@ class _Table:
         s = u * u * u * (10.0 + u * (-15.0 + 6.0 * u))
         ds = 30.0 * (u * (1.0 - u)) ** 2 / length
         dds = 60.0 * u * (1.0 - u) * (1.0 - 2.0 * u) / (length * length)
-        piece = np.searchsorted(self.keys, move + np.minimum(s, 1.0 - 1e-12), side="right") - 1
+        piece = self._piece(move, s)
         x = (s - self.knots[piece])[..., None]
         c = self.cubics[piece]  # (..., 4, 2)
         q = c[..., 0, :] + x * (c[..., 1, :] + x * (c[..., 2, :] + x * c[..., 3, :]))
@@ -309,6 +311,19 @@ class _Table:
             facing_acceleration=turn * dds,
         )
 
+    def _piece(self, move: Ints, s: Floats) -> Ints:
+        """The piece of each row that holds s, its share of the way; shape (...)."""
+        first = np.asarray(self.pieces[move])
+        more = np.asarray(self.counts[move]) - 1
+        most = int(np.max(more, initial=0))
+        if not most:  # no turning point on the way
+            return first
+        passed = np.zeros(first.shape, dtype=np.int64)
+        for k in range(1, most + 1):
+            knot = self.knots[first + np.minimum(k, more)]
+            passed += (k <= more) & (s >= knot)
+        return first + passed
+
 
 class WalkPaths:
     """Walking paths of many performers, evaluated at once.
@@ -323,16 +338,17 @@ class WalkPaths:
         rows = [len(table.begins) for table in tables]
         self._first = np.concatenate([[0], np.cumsum(rows)[:-1]]).tolist()
         self._starts = [table.starts for table in tables]
+        begun = np.cumsum([0, *(len(table.knots) for table in tables)])[:-1].tolist()
         self._table = _Table(
             starts=np.empty(0),
             begins=np.concatenate([table.begins for table in tables]),
             lengths=np.concatenate([table.lengths for table in tables]),
             facings=np.concatenate([table.facings for table in tables]),
             turns=np.concatenate([table.turns for table in tables]),
-            # A key includes its row, so the keys of all paths increase one after another.
-            keys=np.concatenate(
-                [table.keys + first for table, first in zip(tables, self._first, strict=True)]
+            pieces=np.concatenate(
+                [table.pieces + first for table, first in zip(tables, begun, strict=True)]
             ),
+            counts=np.concatenate([table.counts for table in tables]),
             knots=np.concatenate([table.knots for table in tables]),
             cubics=np.concatenate([table.cubics for table in tables]),
             bounds=(),

@@ -8,6 +8,7 @@ import pytest
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
 from sequencer.motion.performers.walks import Move, WalkPath
+from sequencer.safety import posting
 from sequencer.safety.posting import POST_CLEARANCE, PostArea, propose_posts
 
 ROOM = PostArea(left=-10.0, right=10.0, down=-4.0, up=14.0)
@@ -95,3 +96,33 @@ def test_the_same_show_gives_the_same_posts():
     burns = [stand("Wren", -3.3, 5.1), stand("Moss", 2.7, 4.2)]
 
     assert proposed(3, burns) == proposed(3, burns)
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_posts_are_exchanged_as_if_every_score_were_computed(seed):
+    """Reference: the rule itself, one post at a time, with the score of every candidate."""
+    draw = np.random.default_rng(seed)
+    ways = np.abs(draw.uniform(0, 20, 60)[:, None] - draw.uniform(0, 20, 40)) + 0.5
+    first = [0, 1, 2, 3][: seed + 1]
+    chosen, best = list(first), float(posting._score(np.min(ways[first], axis=0)))
+    for _ in range(posting._ROUNDS):
+        improved = False
+        for slot in range(len(chosen)):
+            rest = np.min(np.delete(ways[chosen], slot, axis=0), axis=0, initial=np.inf)
+            scores = posting._score(np.minimum(ways, rest))
+            if np.min(scores) < best - 1e-9:
+                chosen[slot], best, improved = int(np.argmin(scores)), float(np.min(scores)), True
+        if not improved:
+            break
+    assert chosen != first
+    assert posting._exchanged(list(first), ways) == chosen
+    assert np.all(posting._score(ways) >= posting._LEAST_SCORE * np.max(ways, axis=1))
+
+
+def test_walks_are_compared_in_parts_as_at_once(monkeypatch):
+    places, targets = np.array([[0.0, 0.0], [3.0, 1.0]]), np.arange(14.0).reshape(7, 2)
+    ground = WalkableFloor((((1.0, 1.0), (2.0, 1.0), (2.0, 2.0)),))
+    whole = posting._ways(places, targets, ground, ground)
+    monkeypatch.setattr(posting, "_CHUNK", 4)
+    assert np.array_equal(posting._ways(places, targets, ground, ground), whole)
+    assert whole.shape == (2, 7)

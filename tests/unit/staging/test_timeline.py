@@ -193,3 +193,12 @@ fire:"""
     assert [block.posture.upright for block in show.blocks_of("Ash")] == [True, True, False]
     seen = show.dancers[0].carriage.angles(np.array([8.0, 14.0, 19.0, 28.0]))[:, 1]
     assert_allclose(seen, [0.0, 0.0, 0.0, np.radians(-5.0)], atol=1e-12)
+
+
+def test_each_performers_blocks_and_burns_are_theirs_in_order():
+    """Reference: all of them, one after the other."""
+    show = stage()
+    for who in ("Ash", "Birch", "Nobody"):
+        assert show.blocks_of(who) == tuple(each for each in show.blocks if each.who == who)
+        assert show.lit_of(who) == tuple(each for each in show.lit if each.who == who)
+    assert show.lit_of("Ash")

@@ -1,11 +1,12 @@
 """Watch and response, proven over every moment of a performer's way."""
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import pytest
 
+from sequencer.checks.fire import watch_kept
 from sequencer.checks.fire.watch_kept import plan_findings, sight_findings, watch_findings
 from sequencer.facts.pace import reach_in
 from sequencer.facts.rule_book import rule_book
@@ -203,3 +204,43 @@ def test_overloads_and_hand_overs_become_findings():
     assert not plan_findings(plan, each=2, rule=None, clock=Steady(), unwatched={"Moss"})[
         0
     ].remedies
+
+
+@pytest.mark.parametrize("seed", range(2))
+def test_a_post_covers_after_a_move_what_it_covered_before(seed):
+    """Reference: the rule itself, with every burn of the post searched before the move and after it."""
+    draw = np.random.default_rng(seed)
+    ground = WalkableFloor()
+    crew = [spotter(*draw.uniform(-6, 6, 2), who=who) for who in ("Flint", "Onyx")]
+    crew[1] = replace(crew[1], watches=("B0", "B2", "B4"))
+    burns = [
+        Followed(
+            who=f"B{k}",
+            floor=WalkPath(
+                tuple(draw.uniform(-7, 7, 2)),
+                moves=(Move(start=4.0, end=9.0, facing=0.0, place=tuple(draw.uniform(-7, 7, 2))),),
+            ),
+            start=0.0,
+            end=16.0,
+        )
+        for k in range(5)
+    ]
+    posts = [watchers_of(each.who, crew) for each in burns]
+
+    def spans(moved):
+        places = [[moved if each == crew[0] else each.place for each in some] for some in posts]
+        found = farthest(burns, [ground.ways_to(each) for each in places], REACH)
+        return [bool(each.spans) for each in found]
+
+    before, seen = spans(crew[0].place), set()
+    for moved in draw.uniform(-5, 5, (8, 2)).tolist():
+        after = spans(tuple(moved))
+        for k, burn in enumerate(burns):
+            broken = [new and (i == k or not before[i]) for i, new in enumerate(after)]
+            within = [not each for each in before]
+            found = watch_kept._covers(
+                crew[0], tuple(moved), burn, REACH, burns, posts, within, ground
+            )
+            assert found == (not any(broken))
+            seen.add(found)
+    assert seen == {True, False}

@@ -3,7 +3,8 @@
 import numpy as np
 import pytest
 
-from sequencer.motion.clearance.to_posts import Followed, closest, farthest
+from sequencer.geometry.walking import WalkableFloor
+from sequencer.motion.clearance.to_posts import Followed, beyond, closest, farthest
 from sequencer.motion.performers.walks import Move, WalkPath
 
 WALK = WalkPath((0.0, 0.0), moves=(Move(start=0.0, end=8.0, place=(4.0, 0.0), facing=0.0),))
@@ -87,3 +88,17 @@ def test_nobody_is_followed_for_no_time():
     assert farthest([], [], limit=1.0) == []
     with pytest.raises(ValueError, match=r"Ada is followed from 2\.0 to 2\.0, an empty span"):
         closest([Followed(who="Ada", floor=WALK, start=2.0, end=2.0)], [], limit=1.0)
+
+
+@pytest.mark.parametrize("limit", [1.0, 3.0, 3.999, 4.001])
+def test_whether_somebody_is_beyond_the_limit_is_whether_there_are_spans(limit):
+    """Reference: the spans of `farthest`, each searched alone; one way of two people is asked of both at once."""
+    back = Move(start=9.0, end=12.0, place=(1.0, 1.0), facing=0.0, through=((3.0, 2.0),))
+    paths = [WALK, WalkPath((0.5, 0.0)), WalkPath((0.0, 0.0), moves=(*WALK.moves, back))]
+    people = [Followed(who=str(k), floor=path, start=1.0, end=14.0) for k, path in enumerate(paths)]
+    near, far = (WalkableFloor().ways_to([post]) for post in ((0.0, 0.0), (2.0, 0.0)))
+    ways = [near, near, far]
+    alone = [farthest([one], [way], limit)[0] for one, way in zip(people, ways, strict=True)]
+    assert beyond(people, ways, limit) == [bool(each.spans) for each in alone]
+    assert farthest(people, ways, limit) == alone
+    assert beyond([], [], limit) == farthest([], [], limit) == []

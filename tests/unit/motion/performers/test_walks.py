@@ -5,7 +5,7 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.motion.performers.walks import Move, WalkPath
+from sequencer.motion.performers.walks import Move, WalkPath, WalkPaths
 
 WALK = WalkPath(
     (0.0, 1.0),
@@ -196,3 +196,15 @@ def test_what_stands_for_a_path_is_all_its_numbers():
 def test_a_place_at_one_instant_is_that_of_many(beat):
     for path in (WALK, replace(WALK, place=(3.0, 3.0)), WALK):
         assert path.place_at(beat) == tuple(path.at([beat]).place[0].tolist())
+
+
+def test_thousands_of_paths_at_once_are_each_as_alone():
+    """Reference: each path by itself. At the end of a walk nothing of the next row is mistaken for it."""
+    others = [WalkPath((float(k), 0.0), moves=WALK.moves) for k in range(8)]
+    many = WalkPaths([*others * 750, WALK])  # 18,003 rows: row 16,384 and 1 − 1e-12 make 16,385
+    beats = np.array([1.0, 2.0, 3.7, 5.2, 5.999999, 6.0, 8.999999, 9.0, 40.0])
+    for k, path in ((0, others[0]), (5_900, others[5_900 % 8]), (6_000, WALK)):
+        found, alone = many.at([(k, 0, len(beats))], beats), path.at(beats)
+        assert np.array_equal(found.place, alone.place)
+        assert np.array_equal(found.place_acceleration, alone.place_acceleration)
+    assert_allclose(many.at([(6_000, 0, 1)], np.array([6.0])).place, [[2.0, 3.0]], atol=1e-12)
