@@ -37,7 +37,9 @@ from pathlib import Path
 
 for name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "NUMBA_NUM_THREADS"):
     os.environ.setdefault(name, "1")  # before numpy is loaded
-os.environ.pop("PYTHONDONTWRITEBYTECODE", None)  # an installed program is compiled once, not each time
+os.environ.pop(
+    "PYTHONDONTWRITEBYTECODE", None
+)  # an installed program is compiled once, not each time
 
 ROOT = Path(__file__).resolve().parents[1]
 PATTERNS = (

@@ -36,6 +36,7 @@ except ImportError:  # Python was built without it: nothing is kept on disk
 T = TypeVar("T")
 P = ParamSpec("P")
 
+LONGEST = 20_000_000  # characters of a record on disk; a longer one would push all others out
 MOST_IN_MEMORY = 100_000  # results of one process; the one used longest ago goes first
 MOST_ON_DISK = 200 * 2**20  # [bytes]; beyond this the older half of the results goes
 BUNDLE = 200  # results that are written together, at most
@@ -43,6 +44,7 @@ OFTEN_ENOUGH = 2.0  # [s] that a result waits to be written if more are computed
 # Code and data that results depend on, and the libraries behind it.
 COMPUTING = ("arrays.py", "facts", "geometry", "kept.py", "motion", "safety", "timing")
 LIBRARIES = ("numpy", "scipy", "shapely")
+READERS = ("pydantic", "pydantic-core", "ruamel.yaml")  # of show files
 _SCHEMA = 1  # of the database; another one has another file
 _FOLDERS = ("XDG_CACHE_HOME", "LOCALAPPDATA", "HOME")  # variables that place the cache directory
 _PATIENCE = 0.5  # [s] to wait for another process
@@ -136,7 +138,9 @@ def _kept_by(key: bytes | None, result: T, record: Callable[[T], Any]) -> T:
     if key is None:
         return result
     with suppress(TypeError, ValueError):  # what JSON cannot hold is kept in memory only
-        _STORE.put(key, json.dumps(record(result)))
+        text = json.dumps(record(result))
+        if len(text) <= LONGEST:
+            _STORE.put(key, text)
     return _remembered(key, result)
 
 
@@ -361,6 +365,9 @@ def formulas() -> bytes:
 def whole_code() -> bytes:
     """A hash of all code and data of the package, and of the interpreter, for what depends on more than `formulas`."""
     total = hashlib.blake2b(sys.version.encode(), digest_size=20)
+    for name in (*LIBRARIES, *READERS):
+        with suppress(PackageNotFoundError):
+            total.update(f"{name} {version(name)}".encode())
     for file in _files(resources.files("sequencer")):
         total.update(file.name.encode() + b"\0" + file.read_bytes())
     return total.digest()

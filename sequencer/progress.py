@@ -24,7 +24,8 @@ def stoppable(unwanted: Callable[[], bool]) -> Iterator[None]:
     unwanted : callable
         Whether that is so; asked often, so it must answer at once.
     """
-    token = _UNWANTED.set(unwanted)
+    outer = _UNWANTED.get()
+    token = _UNWANTED.set(unwanted if outer is None else lambda: unwanted() or outer())
     try:
         yield
     finally:

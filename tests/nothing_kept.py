@@ -5,6 +5,7 @@ from contextlib import contextmanager
 import pytest
 
 from sequencer import kept
+from sequencer.motion.fitting import kept_fits, search
 
 
 class _Nothing:
@@ -25,4 +26,6 @@ def nothing_kept():
         patch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
         patch.setattr(kept, "_RECENT", {})
         patch.setattr(kept, "_DIGESTS", {})
+        patch.setattr(search, "_KEPT", {})
+        patch.setattr(kept_fits, "load", lambda _question: None)
         yield

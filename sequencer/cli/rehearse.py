@@ -73,6 +73,10 @@ def rehearse(
     for path in written:
         click.echo(str(path))
     ready = report is None or report.ok
+    if report is None:
+        click.echo(
+            f"not checked here: `sequencer check {show}` says whether it can be danced", err=True
+        )
     if not ready:
         click.echo(f"do not dance this yet: run `sequencer check {show}` to see why", err=True)
     ctx.exit(0 if ready else 1)

@@ -35,6 +35,8 @@ class Answer:
 class OpenShow:
     """A staged show that takes changes.
 
+    A rules file or a log of burns that the show names is looked at again with the next change.
+
     Parameters
     ----------
     show : Staged
@@ -80,8 +82,12 @@ class OpenShow:
             If the show was not staged from a file, or a path does not exist.
         """
         with self._lock:
-            self._show = restaged(self._show, changes, insertions)
-            self._revision += 1
+            self._revision += 1  # first, so that answers stop while the show is staged
+            try:
+                self._show = restaged(self._show, changes, insertions)
+            except BaseException:
+                self._revision -= 1
+                raise
             return self._show
 
     def answers(self, *, mends: bool = True) -> Iterator[Answer]:

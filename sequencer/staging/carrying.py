@@ -4,6 +4,7 @@ A result declares the parts it depends on. It holds only if everything else in t
 and its count, the cast, rules, limits, weather and texts, and the files that the show names.
 """
 
+import hashlib
 from collections.abc import Mapping
 from contextlib import suppress
 from pathlib import Path
@@ -75,18 +76,18 @@ def same_parts(before: Staged, after: Staged) -> frozenset[Part]:
 
 
 @once_per_show
-def files_beside(show: Staged) -> tuple[tuple[str, int, int], ...]:
-    """Name, size [bytes] and time of change [ns] of the rules and the log of burns that a show names."""
+def files_beside(show: Staged) -> tuple[tuple[str, bytes], ...]:
+    """Name and hash of the rules and the log of burns that a show names."""
     names = [*show.show.rules.file, *([show.show.fire.burns] if show.show.fire else [])]
     found = []
     for name in names:
         if name is not None:
             try:
-                of = (Path(show.file).parent / name).stat()
+                text = (Path(show.file).parent / name).read_bytes()
             except OSError:
-                found.append((name, -1, -1))  # the check that reads it says so
+                found.append((name, b""))  # the check that reads it says so
             else:
-                found.append((name, of.st_size, of.st_mtime_ns))
+                found.append((name, hashlib.blake2b(text).digest()))
     return tuple(found)
 
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
+from operator import itemgetter
 from typing import Any, Literal, TypeVar
 
 from sequencer.geometry.bodies import Side
@@ -163,6 +164,19 @@ def _blocks_by_name(show: Staged) -> dict[str, tuple[Block, ...]]:
 @once_per_show
 def _burns_by_name(show: Staged) -> dict[str, tuple[Lit, ...]]:
     return by_name(show.lit)
+
+
+def written(blocks: Iterable[Block]) -> str:
+    """What the show file says of some blocks, and where, as text; two that dance alike may be written in two ways."""
+    return repr(
+        [
+            (
+                block.path, block.start, block.end, sorted(block.hands.items(), key=itemgetter(0)),
+                block.timing, block.direction, block.cycle, block.shift, block.mirrored, block.link,
+            )
+            for block in blocks
+        ]
+    )  # fmt: skip
 
 
 def by_name(each: Iterable[Own]) -> dict[str, tuple[Own, ...]]:

@@ -59,6 +59,8 @@ rules: {}
 KINDS = {  # of an edit: where, and what may be written there
     "block": [(("timeline", 1, "beats"), [4, 6, 8, 10]), (("timeline", 2, "pattern"), ["two-beat-weave", "extension", "pro-bend-4", "anti-bend-3"]),
               (("timeline", 1, "shift"), [0, 0.5, 1]), (("timeline", 2, "cycle"), [2, 3, 4])],
+    "parameters": [(("timeline", 1, "with"), [{}, {"hand_radius": 0.1}, {"across": 0, "ahead": 0, "up": 0}]),
+                   (("phrases", "both", 0, "with"), [{}, {"hand_radius": 0.35, "across": 0, "ahead": 0, "up": 0}])],
     "phrase used twice": [(("phrases", "both", 0, "beats"), [4, 6]), (("phrases", "both", 0, "timing"), ["together", "split"]),
                           (("phrases", "both", 1, "pattern"), ["two-beat-weave", "static-spin"])],
     "spot": [(("formations", "wide", "spots", "Birch", "at"), [[0, 4], [-1.5, 4], [0.5, 3.5]]),
@@ -148,3 +150,20 @@ def test_a_sequence_of_edits_ends_as_a_check_from_nothing(seed):
     show = first_show()
     said, values = sequence(seed, show)
     assert same(said, from_nothing(show.read.document, values))
+
+
+def test_what_is_written_in_the_file_decides_what_is_offered_even_if_the_dance_is_the_same():
+    """An extension with too long a tether: with its place left open other tethers fit than with the place written."""
+    long = SHOW.replace("stature: 1.8, prop: {tether: 0.45}", "stature: 1.5, prop: {tether: 0.8}")
+    planned = OpenShow(staged(show_from_document(parse_document(long, "s.yaml")), SONG))
+    values = planned.show.read.document.values
+    said_of(planned)
+    before = planned.show.dancers[2].trajectories
+    place = {"hand_radius": 0.35, "across": 0.0, "ahead": 0.0, "up": 0.0}
+    change = (("phrases", "both", 0, "with"), place)
+    after = planned.change([change]).dancers[2].trajectories
+
+    assert all(after[side].content == own.content for side, own in before.items())
+    assert same(
+        said_of(planned), from_nothing(planned.show.read.document, changed_values(values, [change]))
+    )

@@ -21,8 +21,10 @@ def test_work_goes_on_until_it_is_unwanted():
     stop_if_unwanted()
 
 
-def test_the_innermost_context_decides():
-    with stoppable(lambda: True), stoppable(lambda: False):
+@pytest.mark.parametrize("unwanted", [(True, False), (False, True)])
+def test_one_of_several_contexts_is_enough(unwanted):
+    outer, inner = unwanted
+    with stoppable(lambda: outer), stoppable(lambda: inner), pytest.raises(Stopped):
         stop_if_unwanted()
 
 

@@ -46,7 +46,7 @@ from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.model import Step
 from sequencer.staging.dances import dance_of
 from sequencer.staging.results import OfPerformer, results_together
-from sequencer.staging.staged import Staged
+from sequencer.staging.staged import Staged, written
 
 _SOURCE = "docs/motion.md, section 6"
 _NOT_CHECKED = (
@@ -166,7 +166,10 @@ def feasible(show: Staged, *, limits: FeasibilityLimits | None = None) -> Outcom
     """
     limits = limits or limits_of(show)
     cases = {each.name: _Case(show=show, dancer=each, limits=limits) for each in show.dancers}
-    keys = {who: OfPerformer("feasible", who, limits) for who in cases}
+    # What fits a performer depends on which parameters the file leaves open.
+    keys = {
+        who: OfPerformer("feasible", who, (limits, written(show.blocks_of(who)))) for who in cases
+    }
     own = results_together(
         show, keys, lambda missing: _of_performers([cases[who] for who in missing])
     )

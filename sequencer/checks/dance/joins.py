@@ -31,7 +31,7 @@ from sequencer.motion.trajectories.link_limits import (
 from sequencer.motion.trajectories.links import LinkLaw, out_of_reach, pace_broken
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.staging.results import OfPerformer, result_of
-from sequencer.staging.staged import Block, Staged
+from sequencer.staging.staged import Block, Staged, written
 from sequencer.timing.position import TOUCH
 
 _SOURCE = "docs/motion.md, section 5; this show's tolerances"
@@ -103,10 +103,8 @@ def joins(show: Staged) -> Outcome:
 
 
 def performers_blocks(what: str, show: Staged, dancer: Dancer) -> OfPerformer:
-    """Key of a result about one performer's blocks and where they stand in the file."""
-    return OfPerformer(
-        what, dancer.name, tuple(block.path for block in show.blocks_of(dancer.name))
-    )
+    """Key of a result about one performer's blocks as the file writes them, and where."""
+    return OfPerformer(what, dancer.name, written(show.blocks_of(dancer.name)))
 
 
 def _of_performer(show: Staged, dancer: Dancer) -> tuple[list[Mendable], list[Finding]]:

@@ -67,6 +67,6 @@ CHECK = Check(
     name="listen-again",
     run=listen_again,
     codes={"listen-here": ("note",), "no-steady-beat": ("warn",)},
-    depends_on=(),
+    depends_on=("trajectories",),
     progress="checking fire and crew",
 )

@@ -71,9 +71,8 @@ class SlicedSearch:
     sample: SliceSample
     search: SliceSearch
     minima: bool = True  # false if distances above the requirement do not matter
-    by_time: bool = (
-        True  # rows share their states at an instant, so what is searched together is near in time
-    )
+    # Rows share their states at an instant, so what is searched together is near in time.
+    by_time: bool = True
 
     def found(self) -> RowMinima:
         """Smallest distance of each row, and the spans below its requirement."""
@@ -159,7 +158,8 @@ class SlicedSearch:
 
     def _key(self, look: "_Look", row: int, at: int) -> Hashable | None:
         own = self.key(row, at)
-        numbers = float(look.required[row]), float(look.known[row])
+        # The requirement of the row decides which cells are looked at, whatever is sought in them.
+        numbers = float(self.required[row]), float(look.required[row]), float(look.known[row])
         return None if own is None else (look.what, own, numbers, self.tolerance)
 
     def _cells(self, want: Bools, row: int, at: int) -> Ints:

@@ -146,7 +146,7 @@ def turned(spins: tuple[Spin, ...], vector: Components) -> Components:
         if slot is None:
             cross, along = _matrices(spin.axis)
             (rows,) = _rows((vector,))
-            if not np.abs(cross @ rows).max() <= _ALONG:
+            if not np.max(np.abs(cross @ rows), initial=0.0) <= _ALONG:
                 vector = _three(_rotated(rows, along, cross, spin.cosine, spin.sine))
             continue
         i, j, sign = slot
@@ -170,7 +170,7 @@ def _pair_turned(
 
 
 def _small(part: Component) -> bool:
-    return bool(np.max(np.abs(part)) <= _ALONG)
+    return bool(np.max(np.abs(part), initial=0.0) <= _ALONG)
 
 
 def _rows(vectors: Sequence[Components]) -> tuple[Floats, ...]:

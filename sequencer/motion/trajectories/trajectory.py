@@ -9,7 +9,7 @@ Source: docs/motion.md, section 5.
 """
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Hashable
+from contextlib import suppress
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
@@ -228,11 +228,9 @@ def _blends(spans: tuple[Span, ...], space: HandSpace | None) -> tuple[Blend, ..
 
 
 def _blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
-    key: Hashable = (before, after, space)
-    try:
-        hash(key)
-    except TypeError:  # a law of another package
-        key = None
+    key = None
+    with suppress(TypeError):  # a law of another package
+        key = content_key(before, after, space)
     return recent("blend", key, lambda: _found_blend(before, after, space), most=MOST_BLENDS)
 
 

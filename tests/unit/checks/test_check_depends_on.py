@@ -36,7 +36,11 @@ PART_OF = {  # what is read, and the part of a show that it belongs to; all else
 
 @pytest.fixture(scope="module")
 def show():
-    return tasks.stage_show(SHOWS / "lantern_round.yaml")
+    found = tasks.stage_show(SHOWS / "lantern_round.yaml")
+    unsure = replace(
+        found.song, unsteady=((0.0, found.song.duration),)
+    )  # so that nothing is skipped
+    return replace(found, song=unsure)
 
 
 @pytest.fixture

@@ -7,8 +7,10 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
+from sequencer.geometry.bodies import Body
 from sequencer.motion.laws.phases import Wave
 from sequencer.motion.laws.rotations import Turn, carried, spins_at, turned, turned_limits
+from sequencer.motion.patterns.library import law_for
 
 AXIS = (2 / 7, 3 / 7, 6 / 7)
 
@@ -188,3 +190,10 @@ def test_a_vector_along_the_axis_is_one_to_rounding():
     near, far = ((off, -0.8, 0.6) for off in (1.2e-15, 1.3e-15))  # times 0.8
     assert turned(leaning, near) is near
     assert_allclose(rows(turned(leaning, far))[0], -1.3e-15, rtol=1e-9)
+
+
+@pytest.mark.parametrize("name", ["toroid", "iso-bend-3", "two-beat-weave", "extension"])
+def test_a_law_at_no_beats_has_no_states(name):
+    law = law_for(name, {}, side="left", body=Body(stature=1.7), beats=4.0)
+    state = law.at(np.zeros(0))
+    assert state.hand.shape == state.tether.shape == state.plane.shape == (0, 3)
