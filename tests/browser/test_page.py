@@ -7,6 +7,7 @@ import pytest
 from PIL import Image
 
 FRAME = 1 / 60  # s
+SMALL = {"width": 320, "height": 240}  # where what is drawn is not looked at: it is drawn in software
 
 
 def picture(page):
@@ -120,7 +121,7 @@ def test_plays_stops_and_scrubs(browser, quartet, opened):
 
 
 def test_repeats_between_marks(browser, quartet, opened):
-    with opened(browser, quartet.loud) as there:
+    with opened(browser, quartet.loud, viewport=SMALL) as there:
         page = there.page
         page.evaluate("rehearsal.seek(0.5 + 8 * 2)")
         page.keyboard.press("[")
@@ -181,7 +182,7 @@ LISTEN = """async (ticks) => {
 )
 def test_drawing_keeps_step_with_the_sound(browser, quartet, opened, speed, start):
     """Ticks found in the sound itself lie within one frame of the beats that are drawn."""
-    with opened(browser, quartet.loud) as there:
+    with opened(browser, quartet.loud, viewport=SMALL) as there:
         there.page.evaluate(
             "async ([speed, start]) => { rehearsal.clock.speed = speed; rehearsal.seek(start);"
             " await rehearsal.clock.play(); }",
@@ -204,7 +205,7 @@ def test_speed_keeps_the_pitch(browser, quartet, opened):
         bins.forEach((level, i) => { if (level > best[0]) best = [level, i]; });
         rehearsal.clock.now() > 21.5 ? done() : requestAnimationFrame(look); }; look(); });
       return best[1] * rehearsal.clock.context.sampleRate / 8192; }"""
-    with opened(browser, quartet.loud) as there:
+    with opened(browser, quartet.loud, viewport=SMALL) as there:
         assert there.page.evaluate(script) == pytest.approx(880.0, abs=25.0)
 
 
