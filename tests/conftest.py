@@ -4,6 +4,7 @@ import gc
 import importlib.util
 import os
 
+gc.set_threshold(20_000, 10, 10)  # far less often: nearly all that the tests make is free without it
 # As many workers as cores: threads within each would only stand in the others' way.
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 
@@ -122,7 +123,6 @@ def pytest_collection_finish():
     """What was collected stays to the end: the garbage collector need not look through it again and again."""
     gc.collect()
     gc.freeze()
-    gc.set_threshold(20_000, 10, 10)
 
 
 @pytest.fixture(scope="session", autouse=True)

@@ -12,8 +12,6 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 
-from tests.cli.fresh_processes import fresh_processes
-
 ROOT = Path(__file__).parents[2]
 EXAMPLE = ROOT / "docs" / "example_package"
 LIT = """\
@@ -64,24 +62,22 @@ def installed(tmp_path_factory):
 
 
 @pytest.fixture(scope="module")
-def sequencer(installed, stage_folder, tmp_path_factory):
+def sequencer(installed, stage_folder):
     """Run the command with the package on the path."""
     path = os.pathsep.join([str(installed), str(ROOT), os.environ.get("PYTHONPATH", "")])
     (stage_folder / "harbour.yaml").write_text(LIT, encoding="utf-8")
-    env = {
-        **os.environ,
-        "PYTHONPATH": path,
-        "PYTHONIOENCODING": "utf-8",
-        "PYTHONDONTWRITEBYTECODE": "1",
-    }
-    with fresh_processes(tmp_path_factory.mktemp("said"), cwd=stage_folder, env=env) as asked:
 
-        def run(*arguments, status=0):
-            done = asked(*arguments)
-            assert done.returncode == status, done.stderr
-            return done
+    def run(*arguments, status=0):
+        done = subprocess.run(
+            [sys.executable, "-W", "error", "-m", "sequencer", *arguments],
+            cwd=stage_folder, capture_output=True, text=True, encoding="utf-8", check=False,
+            env={**os.environ, "PYTHONPATH": path, "PYTHONIOENCODING": "utf-8",
+                 "PYTHONDONTWRITEBYTECODE": "1"},
+        )  # fmt: skip
+        assert done.returncode == status, done.stderr
+        return done
 
-        yield run
+    return run
 
 
 def test_its_pattern_and_law_are_in_the_vocabulary(sequencer):
