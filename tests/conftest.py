@@ -4,9 +4,6 @@ import gc
 import importlib.util
 import os
 
-gc.set_threshold(
-    20_000, 10, 10
-)  # far less often: nearly all that the tests make is free without it
 # As many workers as cores: threads within each would only stand in the others' way.
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 
@@ -24,9 +21,8 @@ from sequencer.motion.props.prop import Prop
 
 settings.register_profile("ci", derandomize=True, deadline=None)
 settings.load_profile("ci")
-gc.set_threshold(
-    20_000, 10, 10
-)  # far less often: nearly all that the tests make is free without it
+# Seldom: nearly all that the tests make is free without it.
+gc.set_threshold(20_000, 10, 10)
 
 
 def trajectory_of(name, parameters, *, side, body, beats=4.0, end=600.0, origin=0.0):
