@@ -1,5 +1,6 @@
 """What many tests share: a hypothesis profile, and small casts made from the real laws."""
 
+import gc
 import importlib.util
 import os
 
@@ -20,6 +21,8 @@ from sequencer.motion.props.prop import Prop
 
 settings.register_profile("ci", derandomize=True, deadline=None)
 settings.load_profile("ci")
+# Seldom: nearly all that the tests make is free without it.
+gc.set_threshold(20_000, 10, 10)
 
 
 def trajectory_of(name, parameters, *, side, body, beats=4.0, end=600.0, origin=0.0):
@@ -117,6 +120,12 @@ def sampled_distance(first, second, beats):
     return out
 
 
+def pytest_collection_finish():
+    """What was collected stays to the end: the garbage collector need not look through it again and again."""
+    gc.collect()
+    gc.freeze()
+
+
 @pytest.fixture(scope="session", autouse=True)
 def own_cache(tmp_path_factory):
     """What is heard and searched here is not mixed with what the developer keeps; all workers share it."""
@@ -198,8 +207,7 @@ def _bodies(prop, burning):
 def _apart(a, b, c, d):
     """Distance of segments ab and cd, each end (n, 3): least over the square of parameters."""
     u, v, w = b - a, d - c, a - c
-    uu, uv, vv = (u * u).sum(axis=1), (u * v).sum(axis=1), (v * v).sum(axis=1)
-    uw, vw = (u * w).sum(axis=1), (v * w).sum(axis=1)
+    uu, uv, vv, uw, vw = (_dots(*two) for two in ((u, u), (u, v), (v, v), (u, w), (v, w)))
     with np.errstate(divide="ignore", invalid="ignore"):
         det = uu * vv - uv * uv
         tries = [((uv * vw - vv * uw) / det, (uu * vw - uv * uw) / det)]
@@ -209,8 +217,14 @@ def _apart(a, b, c, d):
     best = np.full(len(uu), np.inf)
     for each in tries:
         s, t = (np.clip(np.nan_to_num(share), 0.0, 1.0)[:, None] for share in each)
-        best = np.minimum(best, ((w + s * u - t * v) ** 2).sum(axis=1))
+        between = w + s * u - t * v
+        best = np.minimum(best, _dots(between, between))
     return np.sqrt(best)
+
+
+def _dots(a, b):
+    """Products (n,) of vectors (n, 3), row by row."""
+    return np.einsum("ij,ij->i", a, b)
 
 
 @pytest.fixture(scope="session")

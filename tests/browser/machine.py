@@ -6,7 +6,7 @@ SEQUENCER_BROWSER names another executable.
 
 import os
 import shutil
-from types import SimpleNamespace
+from types import MappingProxyType, SimpleNamespace
 
 import numpy as np
 import pytest
@@ -94,8 +94,12 @@ def quartet(rounds, tmp_path_factory):
 class Opened:
     """A page, and what it did that it must not do."""
 
+    # For tests that look at no picture: each frame is drawn in software, pixel by pixel.
+    SMALL = MappingProxyType({"width": 320, "height": 240})
+
     def __init__(self, browser, path, **options):
         options.setdefault("viewport", {"width": 800, "height": 480})
+        options["viewport"] = dict(options["viewport"])
         self.context = browser.new_context(offline=True, **options)
         self.page = self.context.new_page()
         self.page.set_default_timeout(PATIENCE)

@@ -62,7 +62,7 @@ def test_distances_are_those_of_the_moved_shoulders(request, swaying, opened, ki
 
     cast, path = swaying
     moved = 0.0
-    with opened(request.getfixturevalue(kind), path) as there:
+    with opened(request.getfixturevalue(kind), path, viewport=opened.SMALL) as there:
         for second in np.linspace(0.1, 9.9, 40):
             beat = np.array([there.page.evaluate("t => rehearsal.tempo.beatAt(t)", second)])
             for first, other, shown in there.page.evaluate("t => rehearsal.apart(t)", second):
@@ -80,7 +80,7 @@ def test_arms_begin_where_the_shoulders_give_to(browser, swaying, opened):
     """The page's own shoulder, given as far as the hand needs, within 2 mm of Python's; angles within 0.01°."""
     cast, path = swaying
     given = 0.0
-    with opened(browser, path) as there:
+    with opened(browser, path, viewport=opened.SMALL) as there:
         for second in np.linspace(0.1, 9.9, 25):
             beat = np.array([there.page.evaluate("t => rehearsal.tempo.beatAt(t)", second)])
             for dancer, own in zip(

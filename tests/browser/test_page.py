@@ -47,7 +47,7 @@ def test_positions_are_those_of_trace(browser, quartet, opened):
     rows = pd.read_csv(io.StringIO(trace_csv(quartet.staged, rate=20.0)))
     seconds = sorted(rows["seconds"].unique())[7 :: len(rows["seconds"].unique()) // 50][:50]
     worst = 0.0
-    with opened(browser, quartet.mute) as there:
+    with opened(browser, quartet.mute, viewport=opened.SMALL) as there:
         for second in seconds:
             shown = there.page.evaluate("t => rehearsal.positions(t)", second)
             by_name = {one["name"]: one for one in shown}
@@ -73,7 +73,7 @@ def test_distances_are_those_of_the_checks(browser, quartet, opened):
         for k, one in enumerate(dancers)
         for other in dancers[k + 1 :]
     }
-    with opened(browser, quartet.mute) as there:
+    with opened(browser, quartet.mute, viewport=opened.SMALL) as there:
         for k, second in enumerate(seconds):
             shown = there.page.evaluate("t => rehearsal.apart(t)", second)
             assert len(shown) == len(true) == 6
@@ -120,7 +120,7 @@ def test_plays_stops_and_scrubs(browser, quartet, opened):
 
 
 def test_repeats_between_marks(browser, quartet, opened):
-    with opened(browser, quartet.loud) as there:
+    with opened(browser, quartet.loud, viewport=opened.SMALL) as there:
         page = there.page
         page.evaluate("rehearsal.seek(0.5 + 8 * 2)")
         page.keyboard.press("[")
@@ -181,7 +181,7 @@ LISTEN = """async (ticks) => {
 )
 def test_drawing_keeps_step_with_the_sound(browser, quartet, opened, speed, start):
     """Ticks found in the sound itself lie within one frame of the beats that are drawn."""
-    with opened(browser, quartet.loud) as there:
+    with opened(browser, quartet.loud, viewport=opened.SMALL) as there:
         there.page.evaluate(
             "async ([speed, start]) => { rehearsal.clock.speed = speed; rehearsal.seek(start);"
             " await rehearsal.clock.play(); }",
@@ -204,7 +204,7 @@ def test_speed_keeps_the_pitch(browser, quartet, opened):
         bins.forEach((level, i) => { if (level > best[0]) best = [level, i]; });
         rehearsal.clock.now() > 21.5 ? done() : requestAnimationFrame(look); }; look(); });
       return best[1] * rehearsal.clock.context.sampleRate / 8192; }"""
-    with opened(browser, quartet.loud) as there:
+    with opened(browser, quartet.loud, viewport=opened.SMALL) as there:
         assert there.page.evaluate(script) == pytest.approx(880.0, abs=25.0)
 
 
@@ -378,7 +378,7 @@ def test_missing_song_plays_silent_with_a_notice(browser, quartet, opened):
         page_from_document(quartet.document, Sound(kind="linked", link="nowhere.mp3")),
         encoding="utf-8",
     )
-    with opened(browser, path) as there:
+    with opened(browser, path, viewport=opened.SMALL) as there:
         page = there.page
         page.wait_for_function("() => rehearsal.clock.silent")
         assert "not found where this page looks for it" in page.locator("#notices").inner_text()

@@ -74,7 +74,7 @@ def test_every_wick_is_where_the_laws_put_it(request, shapes, opened, kind):
     cast, path, error = shapes
     assert error < 2e-3
     worst, wicks = 0.0, 0
-    with opened(request.getfixturevalue(kind), path) as there:
+    with opened(request.getfixturevalue(kind), path, viewport=opened.SMALL) as there:
         for second in (0.3, 1.7, 2.9):
             beat = there.page.evaluate("t => rehearsal.tempo.beatAt(t)", second)
             shown = there.page.evaluate("t => rehearsal.positions(t)", second)

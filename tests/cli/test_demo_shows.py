@@ -21,7 +21,7 @@ from sequencer.cli import main
 from sequencer.planning import offers
 from sequencer.show.reading import ReadShow
 from sequencer.tasks import shows as show_tasks
-from sequencer.tasks.kept_reports import report_from_record, report_record
+from sequencer.tasks.kept_reports import AskedReport, report_from_record, report_record
 
 ROOT = Path(__file__).parents[2]
 SHOWS = ROOT / "shows"
@@ -44,7 +44,10 @@ def _run(*arguments):
 
 @pytest.fixture(scope="module", autouse=True)
 def each_show_once():
-    """Each show is staged and checked once, whichever of the commands here asks for it."""
+    """Each show is staged and checked once, whichever of the commands here asks for it.
+
+    Reports that other tests have left on disk are not looked at.
+    """
     shows, reports = {}, {}
     stage, check = show_tasks.stage_show, offers.checked_with_mends
 
@@ -62,6 +65,8 @@ def each_show_once():
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(show_tasks, "stage_show", stage_show)
         patch.setattr(offers, "checked_with_mends", checked_with_mends)
+        patch.setattr(AskedReport, "known", lambda _asked: None)
+        patch.setattr(AskedReport, "of", lambda _asked, show, check: check(show))
         yield reports
 
 

@@ -4,6 +4,8 @@ import ast
 import re
 from pathlib import Path
 
+import pytest
+
 from sequencer.checks.registry import BUILT_IN
 from sequencer.facts.rule_kinds import RULE_KINDS
 
@@ -16,9 +18,12 @@ def documented():
     return ROW.findall((ROOT / "docs" / "findings.md").read_text(encoding="utf-8"))
 
 
+@pytest.fixture(scope="module")
 def trees():
-    for path in sorted((ROOT / "sequencer").rglob("*.py")):
-        yield path, ast.parse(path.read_text(encoding="utf-8"))
+    return [
+        (path, ast.parse(path.read_text(encoding="utf-8")))
+        for path in sorted((ROOT / "sequencer").rglob("*.py"))
+    ]
 
 
 def test_rows_are_in_order_and_unique():
@@ -32,16 +37,19 @@ def test_the_page_says_what_the_checks_declare():
     }
 
 
-def test_a_code_stands_in_one_layer():
+def test_a_code_stands_in_one_layer(trees):
     """Names of rules and of errors are words of their own: some are spelt like a finding."""
     codes = {code for each in BUILT_IN for code in each.codes}
     other_words = set(RULE_KINDS)
     found = {}
-    for path, tree in trees():
+    for path, tree in trees:
         errors = {
             id(node.args[0])
             for node in ast.walk(tree)
-            if isinstance(node, ast.Call) and ast.unparse(node.func) == "InputError" and node.args
+            if isinstance(node, ast.Call)
+            and isinstance(node.func, ast.Name)
+            and node.func.id == "InputError"
+            and node.args
         }
         for node in ast.walk(tree):
             if isinstance(node, ast.Constant) and node.value in codes and id(node) not in errors:
@@ -52,10 +60,10 @@ def test_a_code_stands_in_one_layer():
     assert found == {code: {"checks"} for code in codes}
 
 
-def test_codes_that_checks_give_are_declared():
+def test_codes_that_checks_give_are_declared(trees):
     given = {
         leaf.value
-        for path, tree in trees()
+        for path, tree in trees
         if "checks" in path.parts
         for node in ast.walk(tree)
         if isinstance(node, ast.keyword) and node.arg == "code"

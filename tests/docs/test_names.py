@@ -7,23 +7,28 @@ import ast
 from collections import defaultdict
 from pathlib import Path
 
+import pytest
+
 PACKAGE = Path(__file__).parents[2] / "sequencer"
 VERB = "cli"  # a verb's module is named as it is typed
 TWINS = {"patterns", "song"}  # a subject's room, and what is printed of it
 
 
-def _modules():
-    for path in sorted(PACKAGE.rglob("*.py")):
-        yield path.relative_to(PACKAGE), ast.parse(path.read_text(encoding="utf-8"))
+@pytest.fixture(scope="module")
+def modules():
+    return [
+        (path.relative_to(PACKAGE), ast.parse(path.read_text(encoding="utf-8")))
+        for path in sorted(PACKAGE.rglob("*.py"))
+    ]
 
 
 def _several(found):
     return {name: sorted(map(str, places)) for name, places in found.items() if len(places) > 1}
 
 
-def test_no_two_modules_or_packages_have_one_name():
+def test_no_two_modules_or_packages_have_one_name(modules):
     found = defaultdict(set)
-    for path, _ in _modules():
+    for path, _ in modules:
         named = path.parent if path.name == "__init__.py" else path.with_suffix("")
         if path.parts[0] != VERB and named.name:
             found[named.name].add(named)
@@ -31,9 +36,9 @@ def test_no_two_modules_or_packages_have_one_name():
     assert {name: places for name, places in _several(found).items() if name not in TWINS} == {}
 
 
-def test_no_class_name_means_two_things():
+def test_no_class_name_means_two_things(modules):
     found = defaultdict(set)
-    for path, tree in _modules():
+    for path, tree in modules:
         for node in tree.body:
             if isinstance(node, ast.ClassDef) and not node.name.startswith("_"):
                 found[node.name].add(path)
@@ -41,9 +46,9 @@ def test_no_class_name_means_two_things():
     assert _several(found) == {}
 
 
-def test_no_public_constant_has_two_values():
+def test_no_public_constant_has_two_values(modules):
     found = defaultdict(set)
-    for path, tree in _modules():
+    for path, tree in modules:
         for node in tree.body:
             if isinstance(node, ast.Assign | ast.AnnAssign) and node.value is not None:
                 targets = node.targets if isinstance(node, ast.Assign) else [node.target]

@@ -2,6 +2,7 @@
 
 import ast
 import re
+from collections import Counter
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
@@ -46,14 +47,13 @@ def public(tree):
                 yield node.name, inner
 
 
-def names_used(tree, skipped=None):
-    """Every name read in a tree, leaving out one definition."""
-    inside = {id(node) for node in ast.walk(skipped)} if skipped is not None else set()
-    return {
+def names_used(tree):
+    """Every name read in a tree, and how often."""
+    return Counter(
         node.id if isinstance(node, ast.Name) else node.attr
         for node in ast.walk(tree)
-        if isinstance(node, ast.Name | ast.Attribute) and id(node) not in inside
-    }
+        if isinstance(node, ast.Name | ast.Attribute)
+    )
 
 
 def imported(tree):
@@ -86,7 +86,8 @@ def test_nothing_is_there_for_tests_alone():
                     for other in modules
                     if other != module
                 )
-            alive = alive or node.name in names_used(tree, node)
+            # by its own module, but not by itself
+            alive = alive or used[module][node.name] > names_used(node)[node.name]
             if not alive and not re.search(rf"\b{node.name}\b", others):
                 dead.add(short)
 

@@ -35,7 +35,8 @@ def _page_faults(page):
             or one["bottom"] > page.height - EDGE
         ):
             yield "outside", one["text"], one["x0"], one["top"]
-        for other in letters[index + 1 :]:
+        for later in range(index + 1, len(letters)):
+            other = letters[later]
             if other["top"] > one["bottom"]:
                 break
             if _over(one, other):
@@ -44,10 +45,12 @@ def _page_faults(page):
 
 def _over(one, other):
     wide = min(one["x1"], other["x1"]) - max(one["x0"], other["x0"])
+    if wide <= 0.5:
+        return False
     inner = [(c["top"] + 0.2 * c["size"], c["bottom"] - 0.2 * c["size"]) for c in (one, other)]
     tall = min(inner[0][1], inner[1][1]) - max(inner[0][0], inner[1][0])
     narrow = min(one["x1"] - one["x0"], other["x1"] - other["x0"])
-    return wide > 0.5 and wide > 0.35 * narrow and tall > 0.18 * min(one["size"], other["size"])
+    return wide > 0.35 * narrow and tall > 0.18 * min(one["size"], other["size"])
 
 
 def text_of(path, page=None, *, panel=None):

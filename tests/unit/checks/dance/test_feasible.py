@@ -100,7 +100,7 @@ def test_a_pattern_without_room_names_the_values_that_give_it(tether):
     ],
 )
 def test_a_prop_longer_than_its_performer_is_told_once(prop, words):
-    show = stage("  - {from: 3.1, pattern: static-spin, beats: 4}\n", held=prop)
+    show = stage("  - {from: 3.1, pattern: extension, beats: 4}\n", held=prop)
     told = [f for f in feasible(show).findings if f.code == "prop-longer-than-performer"]
     assert len(told) == (words is not None)
     if words is not None:
