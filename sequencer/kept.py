@@ -44,7 +44,7 @@ OFTEN_ENOUGH = 2.0  # [s] that a result waits to be written if more are computed
 # Code and data that results depend on, and the libraries behind it.
 COMPUTING = ("arrays.py", "facts", "geometry", "kept.py", "motion", "safety", "timing")
 LIBRARIES = ("numpy", "scipy", "shapely")
-READERS = ("pydantic", "pydantic-core", "ruamel.yaml")  # of show files
+SHOW_LIBRARIES = ("pydantic", "pydantic-core", "ruamel.yaml")  # of show files
 _SCHEMA = 1  # of the database; another one has another file
 _FOLDERS = ("XDG_CACHE_HOME", "LOCALAPPDATA", "HOME")  # variables that place the cache directory
 _PATIENCE = 0.5  # [s] to wait for another process
@@ -365,7 +365,7 @@ def formulas() -> bytes:
 def whole_code() -> bytes:
     """A hash of all code and data of the package, and of the interpreter, for what depends on more than `formulas`."""
     total = hashlib.blake2b(sys.version.encode(), digest_size=20)
-    for name in (*LIBRARIES, *READERS):
+    for name in (*LIBRARIES, *SHOW_LIBRARIES):
         with suppress(PackageNotFoundError):
             total.update(f"{name} {version(name)}".encode())
     for file in _files(resources.files("sequencer")):

@@ -4,7 +4,7 @@ import itertools
 
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import Phase, example, given, settings
 from hypothesis import strategies as st
 
 from sequencer.geometry.regions import (
@@ -102,7 +102,8 @@ PLACES = st.lists(
 )
 
 
-@settings(max_examples=12)
+@settings(max_examples=12, phases=(Phase.explicit, Phase.generate))  # shrinking takes minutes
+@example(places=[(0.0, 1.0), (0.0, 11.0)], stage=STAGES[0], audience=AUDIENCES[1])
 @given(places=PLACES, stage=st.sampled_from(STAGES), audience=st.sampled_from(AUDIENCES))
 def test_words_of_a_plan_stay_apart(dance, places, stage, audience):
     venue = Venue(

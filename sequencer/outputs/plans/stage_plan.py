@@ -32,6 +32,7 @@ from sequencer.outputs.plans.plan_style import (
 )
 
 _BODY = 0.25  # [m] radius of the mark for a person, on a small stage
+_ROUNDS = 3  # of laying out, at most
 _MOST_NAMED = 12  # performers; more are numbered, with a key under the plan
 _LETTER = 0.62  # mean width of a letter, as a share of the type size
 
@@ -88,10 +89,19 @@ def stage_plan(
     if pair is not None and use.required is not None:
         _say_closest(axes, pair, use)
     _legend(figure, dancers, beat, use)
-    figure.draw_without_rendering()
+    _lay_out(figure, axes)
     figure.set_layout_engine("none")
     _write(axes, dancers, venue, beat, use, pair)
     return figure
+
+
+def _lay_out(figure: Figure, axes: Any) -> None:
+    """Make room for all words round the plan; that of some shapes settles only in a second round or a third."""
+    for _ in range(_ROUNDS):
+        figure.draw_without_rendering()
+        below = axes.xaxis.label.get_window_extent().y0
+        if all(each.get_window_extent().y1 <= below for each in figure.legends):
+            return
 
 
 def draw_shapes(

@@ -1,0 +1,252 @@
+"""One performer of a show: blocks become the laws of each hand, and those a dancer, standing anywhere."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
+
+from sequencer.facts.flames import FASTEST_HEAD
+from sequencer.geometry.bodies import Body, Side
+from sequencer.kept import recent
+from sequencer.motion.laws.carriage import Carriage, carried
+from sequencer.motion.laws.law import Law
+from sequencer.motion.patterns import library
+from sequencer.motion.patterns.blocks import block_laws
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.hand_deviation import hand_deviations_of
+from sequencer.motion.performers.walks import WalkPath
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
+from sequencer.motion.trajectories.link_limits import hand_space_of
+from sequencer.motion.trajectories.rests import rest
+from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
+from sequencer.show.model import Performer
+from sequencer.show.reading import ReadShow
+from sequencer.staging.moments import Moments
+from sequencer.staging.reuse import dance_key
+from sequencer.staging.staged import Block, Lit
+from sequencer.staging.wicks import fastest_wick, flame_reach
+from sequencer.timing.position import TOUCH
+from sequencer.timing.song import Song
+from sequencer.timing.tempo import TempoMap
+
+_MOST_DANCERS = 500  # who are kept
+_NEAR = 1.0  # [beats] around an instant: what is farther changes no blend that reaches it
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlacedDance:
+    """What a file says on the dance, as beats."""
+
+    song: Song
+    tempo: TempoMap
+    moments: Moments
+    book: Mapping[str, library.Pattern]
+    blocks: tuple[Block, ...]
+    lit: tuple[Lit, ...]
+    own: Mapping[str, tuple[Block, ...]]  # blocks of each performer who has any
+    burns: Mapping[str, tuple[Lit, ...]]  # of each performer who has any
+    last: float  # [beats]
+
+
+def recent_dancer(read: ReadShow, name: str, danced: PlacedDance) -> Dancer:
+    """A performer, standing anywhere; one who danced the same a short while ago is looked up.
+
+    Raises
+    ------
+    InputError
+        If the performer's measurements or a pattern are invalid.
+    """
+    own, burns = danced.own.get(name, ()), danced.burns.get(name, ())
+    key = dance_key(read, name, danced.tempo, own, burns)
+    return recent("dancer", key, lambda: _dancer(read, name, danced), most=_MOST_DANCERS)
+
+
+def _dancer(read: ReadShow, name: str, danced: PlacedDance) -> Dancer:
+    """A performer, standing anywhere."""
+    tempo = danced.tempo
+    record, body, props = _performer(read, name)
+    own = danced.own.get(name, ())
+    carriage = _carriage(body, own)
+    trajectories = _trajectories(read, own, carriage, props, danced.book)
+    burns = _burns(danced, name)
+    for side, trajectory in trajectories.items():
+        # Faster than any ordinary prop (a long rope): its flame is stretched farther.
+        speed = fastest_wick(props[side], trajectory, burns, tempo)
+        if speed > FASTEST_HEAD:
+            reach = flame_reach(record.props[side], read.show.fire, speed=speed)
+            props[side] = replace(props[side], flame_reach=reach)
+    return _standing(name, carriage, props, trajectories, burns, tempo)
+
+
+def dancer_at(read: ReadShow, name: str, danced: PlacedDance, beat: float) -> Dancer | None:
+    """A performer at one beat, standing anywhere; None if a link or a rest may decide how they are then.
+
+    Parameters
+    ----------
+    read : ReadShow
+    name : str
+    danced : PlacedDance
+    beat : float
+        Elsewhere the dancer means nothing. A flame may be shorter than it is, never longer.
+
+    Raises
+    ------
+    InputError
+        If the performer's measurements or a pattern are invalid.
+    """
+    _, body, props = _performer(read, name)
+    own = danced.own.get(name, ())
+    near = [block for block in own if block.start < beat + _NEAR and block.end > beat - _NEAR]
+    spans = _spans(read, near, body, props, danced.book)
+    low, high = beat - BLEND_HALF_WIDTH - TOUCH, beat + BLEND_HALF_WIDTH + TOUCH
+    runs = {side: _run_through(spans[side], low, high) for side in props}
+    if not all(runs.values()):
+        return None
+    trajectories = {
+        side: Trajectory(tuple(run), hand_space_of(body, side, props[side]))
+        for side, run in runs.items()
+    }
+    carriage = _carriage(body, own)
+    return _standing(name, carriage, props, trajectories, _burns(danced, name), danced.tempo)
+
+
+def _run_through(spans: Sequence[Span], low: float, high: float) -> list[Span]:
+    """The spans that follow each other without a gap from one beat to another or farther; none if there is a gap."""
+    run = [span for span in spans if span.start < high and span.end > low]
+    whole = run and run[0].start <= low and run[-1].end >= high
+    return run if whole and all(a.end == b.start for a, b in pairwise(run)) else []
+
+
+def _performer(read: ReadShow, name: str) -> tuple[Performer, Body, dict[Side, Prop]]:
+    """A performer of the cast, with their body and the props they hold."""
+    index = read.show.names.index(name)
+    record = read.show.cast[index]
+    try:
+        body = record.body
+        props = {
+            side: own.held(flame_reach(own, read.show.fire)) for side, own in record.props.items()
+        }
+    except ValueError as error:
+        raise read.fault(
+            "bad-value", ("cast", index), str(error), "see docs/show-file.md for what is allowed"
+        ) from error
+    return record, body, props
+
+
+def _carriage(body: Body, blocks: Sequence[Block]) -> Carriage:
+    return carried(body, [(b.start, b.end, b.posture) for b in blocks if not b.link], lead=LEAD_IN)
+
+
+def _burns(danced: PlacedDance, name: str) -> tuple[tuple[float, float], ...]:
+    return tuple((span.start, span.end) for span in danced.burns.get(name, ()))
+
+
+def _standing(
+    name: str,
+    carriage: Carriage,
+    props: Mapping[Side, Prop],
+    trajectories: Mapping[Side, Trajectory],
+    burns: tuple[tuple[float, float], ...],
+    tempo: TempoMap,
+) -> Dancer:
+    return Dancer(
+        name=name,
+        body=carriage.body,
+        props=props,
+        trajectories=trajectories,
+        floor=WalkPath(place=(0.0, 0.0)),
+        lit=burns,
+        deviation={
+            side: hand_deviations_of(trajectory, props[side], tempo)
+            for side, trajectory in trajectories.items()
+        },
+        carriage=carriage,
+    )
+
+
+def _trajectories(
+    read: ReadShow,
+    blocks: Sequence[Block],
+    carriage: Carriage,
+    props: Mapping[Side, Prop],
+    book: Mapping[str, library.Pattern],
+) -> dict[Side, Trajectory]:
+    body = carriage.body
+    spans = _spans(read, blocks, body, props, book)
+    bridged = [(block.start, block.end) for block in blocks if block.link]
+    trajectories: dict[Side, Trajectory] = {}
+    for side in sorted(
+        props, reverse=True
+    ):  # the right hand is computed first, the left keeps clear of its prop
+        trajectories[side] = assembled(
+            spans[side],
+            rest(side, body, props[side]),
+            straight=bridged,
+            space=hand_space_of(body, side, props[side]),
+            other=trajectories.get("right"),
+            carriage=carriage,
+        )
+    return {side: trajectories[side] for side in props}
+
+
+def _spans(
+    read: ReadShow,
+    blocks: Sequence[Block],
+    body: Body,
+    props: Mapping[Side, Prop],
+    book: Mapping[str, library.Pattern],
+) -> dict[Side, list[Span]]:
+    """The blocks of each hand as laws."""
+    tethers = {side: prop.length for side, prop in props.items()}
+    spans: dict[Side, list[Span]] = {side: [] for side in props}
+    for block in blocks:
+        if block.link:
+            continue
+        for side, law in _laws(read, block, body, tethers, book).items():
+            spans[side].append(
+                Span(
+                    start=block.start,
+                    end=block.end,
+                    law=law,
+                    origin=block.start,
+                    kind="block",
+                    label=block.hands[side].pattern,
+                )
+            )
+    return {side: _touching(own) for side, own in spans.items()}
+
+
+def _laws(
+    read: ReadShow,
+    block: Block,
+    body: Body,
+    tethers: Mapping[Side, float],
+    book: Mapping[str, library.Pattern],
+) -> dict[Side, Law]:
+    try:
+        return block_laws(
+            {side: (part.pattern, part.values) for side, part in block.hands.items()},
+            timing=block.timing,
+            direction=block.direction,
+            cycle=block.cycle,
+            shift=block.shift,
+            mirrored=block.mirrored,
+            body=body,
+            tethers=tethers,
+            book=book,
+        )
+    except ValueError as error:
+        where = (*block.path, "pattern")
+        raise read.fault(
+            "bad-pattern", where, str(error), "run `sequencer patterns` for names and parameters"
+        ) from error
+
+
+def _touching(spans: list[Span]) -> list[Span]:
+    """The same spans, with ends that differ only by rounding made equal."""
+    met = spans[:1]
+    for span in spans[1:]:
+        before = met[-1].end
+        near = abs(span.start - before) <= TOUCH
+        met.append(replace(span, start=before) if near else span)
+    return met
