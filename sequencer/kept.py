@@ -424,10 +424,11 @@ class _Store:
     def get(self, key: bytes) -> str | None:
         """The record kept for a key; None if there is none, or it is damaged."""
         with self._lock:
+            taken = self._taken.pop(key, None)
             if key in self._waiting:
                 return self._waiting[key]
-            if key in self._taken:
-                return self._taken.pop(key)
+            if taken is not None:
+                return taken
             rows = self._run("read", lambda base: _read(base, key))
         if not rows:
             return None

@@ -1,7 +1,7 @@
 """A staged show with some values of its file changed, to try a mend before anything is written."""
 
 import copy
-from collections.abc import Hashable, Sequence
+from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import replace
 from typing import Any
 
@@ -129,8 +129,7 @@ def _places(show: Staged, read: ReadShow) -> tuple[Standing, ...]:
 
 def _dance_key(values: Any, *besides: Hashable) -> Hashable | None:
     """All that a file says apart from the floor; None if other files may change what is danced."""
-    corrections = (values.get("track") or {}).get("corrections") or {}
-    if "pattern_files" in values or "beats" in corrections:
+    if "pattern_files" in values or _brings_beats(values.get("track")):
         return None
     try:
         return content_key(
@@ -138,6 +137,11 @@ def _dance_key(values: Any, *besides: Hashable) -> Hashable | None:
         )
     except TypeError:
         return None
+
+
+def _brings_beats(track: Any) -> bool:
+    corrections = track.get("corrections") if isinstance(track, Mapping) else None
+    return isinstance(corrections, Mapping) and "beats" in corrections
 
 
 def changed_values(
@@ -150,9 +154,11 @@ def changed_values(
         if value is None:
             del holder[path[-1]]
         else:
-            holder[path[-1]] = value
+            holder[path[-1]] = copy.deepcopy(
+                value
+            )  # the caller may change theirs and give it again
     for path, index, entry in sorted(insertions, key=lambda one: -one[1]):
-        _opened(root, path, path).insert(index, entry)
+        _opened(root, path, path).insert(index, copy.deepcopy(entry))
     return root
 
 

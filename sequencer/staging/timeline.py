@@ -26,7 +26,7 @@ from sequencer.timing.position import TOUCH
 from sequencer.timing.song import Song
 
 _MOST_CASTS = 32  # whose cycles are kept
-_MOST_DANCED = 200  # shows whose blocks are kept
+_MOST_DANCED = 30  # shows whose blocks are kept: each weighs a kilobyte a block
 
 
 def staged(

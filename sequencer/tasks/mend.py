@@ -49,12 +49,12 @@ def mend_show(path: AnyPath, *, progress: Progress | None = None) -> Mended:
         spaced = mended_spacing(
             joined.text, str(path), song, progress=within(progress, 0.4, 1.0), made=made
         )
+        mended = Mended(text=spaced.text, done=joins + spaced.done, left=joined.left + spaced.left)
+        if mended.done:
+            write_text(path, mended.text)
     except KeyboardInterrupt:
         if not mended.done:
             raise
-        write_text(path, mended.text)
+        write_text(path, mended.text)  # once more, if it was this that was interrupted
         raise MendingStopped(mended) from None
-    mended = Mended(text=spaced.text, done=joins + spaced.done, left=joined.left + spaced.left)
-    if mended.done:
-        write_text(path, mended.text)
     return mended

@@ -21,6 +21,7 @@ if TYPE_CHECKING:
 
 AnyShow: TypeAlias = "AnyPath | ReadShow | Staged"
 _SONG = 0.5  # of the progress of staging: the song is heard
+_WORKED_OUT = 0.9  # the same with the dances worked out in several processes
 _HEARD = 0.2  # of the progress of a check: the song is heard and the show staged
 _CHECKED = 0.7  # of the progress where a check comes first
 
@@ -187,9 +188,9 @@ def stage_show(
     if jobs != 1:
         from sequencer.tasks.working_out import work_out
 
-        work_out(read, analysed, jobs=jobs, progress=progress)
+        work_out(read, analysed, jobs=jobs, progress=within(progress, _SONG, _WORKED_OUT))
     if progress is not None:
-        progress("putting the dances on the song", _SONG)
+        progress("putting the dances on the song", _SONG if jobs == 1 else _WORKED_OUT)
     return staged(read, analysed)
 
 

@@ -6,6 +6,7 @@ its report is the same to the last byte, whoever worked it out.
 """
 
 from collections.abc import Sequence
+from concurrent.futures.process import BrokenProcessPool
 from contextlib import suppress
 from functools import partial
 from math import ceil
@@ -44,10 +45,12 @@ def work_out(
     parts = alike(read.show.cast, _EACH * joblib.effective_n_jobs(jobs))
     say = progress or (lambda _subject, _share: None)
     say("working out the dances", 0.0)
-    for done, records in enumerate(in_workers(partial(_records, read, song), parts, jobs=jobs), 1):
-        stop_if_unwanted()
-        kept.take(records)
-        say("working out the dances", done / len(parts))
+    found = in_workers(partial(_records, read, song), parts, jobs=jobs)
+    with suppress(BrokenProcessPool):  # a worker was killed: the check works out what is missing
+        for done, records in enumerate(found, 1):
+            stop_if_unwanted()
+            kept.take(records)
+            say("working out the dances", done / len(parts))
 
 
 def alike(cast: "Sequence[Performer]", parts: int) -> list[tuple[str, ...]]:

@@ -152,3 +152,17 @@ def test_a_change_that_does_not_fit_leaves_everything_as_it_was(show):
 
     assert (planned.show, planned.revision) == (show, 0)
     assert len(list(answers)) == len(first.left)
+
+
+def test_a_value_that_its_owner_changes_and_gives_again_is_read_again(show):
+    planned = OpenShow(show)
+    entry = {"who": "all", "from": "2.1", "pattern": "two-beat-weave", "beats": 4, "note": "one"}
+    planned.change([(("timeline", 0), entry)])
+    entry["note"] = "two"
+    assert planned.change([(("timeline", 0), entry)]).show.timeline[0].note == "two"
+    entry["patern"] = "nope"
+    with pytest.raises(InputError, match="unknown key 'patern'"):
+        planned.change([(("timeline", 0), entry)])
+    del entry["patern"]
+    planned.change([], [(("timeline",), 2, entry | {"from": "6.1"})])
+    assert [each.note for each in planned.show.show.timeline] == ["two", "", "two"]

@@ -1,5 +1,7 @@
 """Dances worked out elsewhere: the check finds them known and says the same. With real processes, and Ctrl-C: tests/cli."""
 
+from concurrent.futures.process import BrokenProcessPool
+
 import pytest
 
 from sequencer import kept
@@ -127,3 +129,20 @@ def test_work_that_is_unwanted_stops(process, monkeypatch):
     with pytest.raises(Stopped), stoppable(lambda: True):
         working_out.work_out(read(), SONG, jobs=2)
     assert store.taken == {}
+
+
+def test_a_worker_that_was_killed_leaves_the_rest_to_the_check(process, monkeypatch):
+    def found(_work, _parts, *, jobs):
+        yield {}
+        raise BrokenProcessPool("killed")
+
+    monkeypatch.setattr(working_out, "in_workers", found)
+    working_out.work_out(read(), SONG, jobs=2)
+
+
+def test_what_was_taken_is_given_once_and_then_only_waits_to_be_written():
+    store = kept._Store()
+    store.take({b"a": "1"})
+    assert store.get(b"a") == "1"
+    assert store._taken == {}
+    assert store._waiting == {b"a": "1"}
