@@ -14,7 +14,10 @@ class Terminal(io.StringIO):
 
 
 class ClosedPipe(Terminal):
+    tried = 0
+
     def write(self, _text):
+        self.tried += 1
         raise BrokenPipeError
 
 
@@ -61,6 +64,8 @@ def test_nothing_is_told_where_nobody_watches(monkeypatch):
 
 
 def test_a_closed_pipe_is_no_error(monkeypatch):
-    monkeypatch.setattr("sys.stderr", ClosedPipe())
+    closed = ClosedPipe()
+    monkeypatch.setattr("sys.stderr", closed)
     with ProgressLine() as progress:
         progress("checking joins", 0.2)
+    assert closed.tried

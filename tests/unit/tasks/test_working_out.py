@@ -132,12 +132,19 @@ def test_work_that_is_unwanted_stops(process, monkeypatch):
 
 
 def test_a_worker_that_was_killed_leaves_the_rest_to_the_check(process, monkeypatch):
+    store, shares = process(), []
+
     def found(_work, _parts, *, jobs):
-        yield {}
+        yield {b"a": "1"}
         raise BrokenProcessPool("killed")
 
     monkeypatch.setattr(working_out, "in_workers", found)
-    working_out.work_out(read(), SONG, jobs=2)
+    working_out.work_out(
+        read(), SONG, jobs=2, progress=lambda _subject, share: shares.append(share)
+    )
+    assert store.taken == {b"a": "1"}
+    assert len(shares) == 2
+    assert shares[-1] < 1.0
 
 
 def test_what_was_taken_is_given_once_and_then_only_waits_to_be_written():

@@ -1,13 +1,17 @@
-"""A trajectory whose every number is known, and how hard the tether is pulled on some stretches."""
+"""Laws and trajectories whose every number is known, and how hard the tether is pulled on some stretches."""
 
 from itertools import pairwise
 
 import numpy as np
 
+from sequencer.motion.laws.composed import ComposedLaw, HandPath, Slide
 from sequencer.motion.laws.law import Bounds
+from sequencer.motion.laws.phases import Wave
+from sequencer.motion.laws.rotations import Turn
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers.feasibility import pull_quantity
 from sequencer.motion.performers.least_values import Asked, least_values
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 
 def pull_left(trajectory, edges, *, prop, beats_per_second):
@@ -57,3 +61,44 @@ class Drawn:
         """A bound of the piece that a beat lies in."""
         k = sum(cut <= beat for cut in self.cuts) - 1
         return getattr(self.bounds[k], name)
+
+
+def law(seed):
+    """A tether on a circle from a hand that sways, every number drawn."""
+    draw = np.random.default_rng(seed)
+    axis = np.array([0.2, 1.0, 0.1 * seed])
+    axis /= np.linalg.norm(axis)
+    tether = np.cross(axis, [0.0, 0.0, 1.0])
+    tether /= np.linalg.norm(tether)
+    sway = Wave(0.0, 0.0, ((0.2, float(draw.uniform(1, 3)), 0.3),))
+    hand = HandPath(tuple(draw.uniform(0.1, 0.4, 3).tolist()), (Slide((0.3, 0.5, 1.0), sway),))
+    turn = Turn(
+        tuple(axis.tolist()), Wave(float(draw.uniform(0, 1)), float(draw.uniform(1, 3)), ())
+    )
+    return ComposedLaw(
+        hand=hand,
+        tether=tuple(tether.tolist()),
+        plane=tuple(axis.tolist()),
+        turns=(turn,),
+        period=4.0,
+    )
+
+
+class Loose:
+    """A trajectory of no spans."""
+
+    def at(self, beats):
+        return law(9).at(np.asarray(beats) * 0.5)
+
+    def pieces(self, start, end):
+        raise NotImplementedError
+
+
+def trajectory(*seeds):
+    return Trajectory(
+        tuple(
+            Span(start=4.0 * k, end=4.0 * k + 4, origin=4.0 * k - 0.5, kind="block", label=f"{seed}",
+                 law=law(seed))
+            for k, seed in enumerate(seeds)
+        )
+    )  # fmt: skip

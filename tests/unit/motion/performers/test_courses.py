@@ -19,47 +19,7 @@ from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
-
-
-def law(seed):
-    """A tether on a circle from a hand that sways, every number drawn."""
-    draw = np.random.default_rng(seed)
-    axis = np.array([0.2, 1.0, 0.1 * seed])
-    axis /= np.linalg.norm(axis)
-    tether = np.cross(axis, [0.0, 0.0, 1.0])
-    tether /= np.linalg.norm(tether)
-    sway = Wave(0.0, 0.0, ((0.2, float(draw.uniform(1, 3)), 0.3),))
-    hand = HandPath(tuple(draw.uniform(0.1, 0.4, 3).tolist()), (Slide((0.3, 0.5, 1.0), sway),))
-    turn = Turn(
-        tuple(axis.tolist()), Wave(float(draw.uniform(0, 1)), float(draw.uniform(1, 3)), ())
-    )
-    return ComposedLaw(
-        hand=hand,
-        tether=tuple(tether.tolist()),
-        plane=tuple(axis.tolist()),
-        turns=(turn,),
-        period=4.0,
-    )
-
-
-class Loose:
-    """A trajectory of no spans."""
-
-    def at(self, beats):
-        return law(9).at(np.asarray(beats) * 0.5)
-
-    def pieces(self, start, end):
-        raise NotImplementedError
-
-
-def trajectory(*seeds):
-    return Trajectory(
-        tuple(
-            Span(start=4.0 * k, end=4.0 * k + 4, origin=4.0 * k - 0.5, kind="block", label=f"{seed}",
-                 law=law(seed))
-            for k, seed in enumerate(seeds)
-        )
-    )  # fmt: skip
+from tests.unit.motion.performers.drawn import Loose, law, trajectory
 
 
 def table(**more):

@@ -7,60 +7,16 @@ from numpy.testing import assert_allclose, assert_array_equal
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import Posture
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
-from sequencer.motion.laws.composed import ComposedLaw, HandPath, Slide
-from sequencer.motion.laws.phases import Wave
-from sequencer.motion.laws.rotations import Turn
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.ensemble import Ensemble
 from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from tests.unit.motion.performers.drawn import Loose, trajectory
 
 BODY = Body(stature=1.7)
 POI = Prop(length=0.5, mass=0.2, wick_radius=0.05)
 STAFF = Prop(kind="staff", length=0.6, behind=0.7, mass=0.8, wick_radius=0.05)
-
-
-def law(seed):
-    """A tether on a circle from a hand that sways, every number drawn."""
-    draw = np.random.default_rng(seed)
-    axis = np.array([0.2, 1.0, 0.1 * seed])
-    axis /= np.linalg.norm(axis)
-    tether = np.cross(axis, [0.0, 0.0, 1.0])
-    tether /= np.linalg.norm(tether)
-    sway = Wave(0.0, 0.0, ((0.2, float(draw.uniform(1, 3)), 0.3),))
-    hand = HandPath(tuple(draw.uniform(0.1, 0.4, 3).tolist()), (Slide((0.3, 0.5, 1.0), sway),))
-    turn = Turn(
-        tuple(axis.tolist()), Wave(float(draw.uniform(0, 1)), float(draw.uniform(1, 3)), ())
-    )
-    return ComposedLaw(
-        hand=hand,
-        tether=tuple(tether.tolist()),
-        plane=tuple(axis.tolist()),
-        turns=(turn,),
-        period=4.0,
-    )
-
-
-class Loose:
-    """A trajectory of no spans."""
-
-    def at(self, beats):
-        return law(9).at(np.asarray(beats) * 0.5)
-
-    def pieces(self, start, end):
-        raise NotImplementedError
-
-
-def trajectory(*seeds):
-    return Trajectory(
-        tuple(
-            Span(start=4.0 * k, end=4.0 * k + 4, origin=4.0 * k - 0.5, kind="block", label=f"{seed}",
-                 law=law(seed))
-            for k, seed in enumerate(seeds)
-        )
-    )  # fmt: skip
 
 
 def cast():
