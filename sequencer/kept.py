@@ -282,7 +282,9 @@ def _feed(put: Callable[[bytes], None], thing: Any) -> None:
         put(b"t%d:" % len(thing))
         for each in thing:
             _feed(put, each)
-    elif _is_array(thing) and thing.dtype.kind in "biuf":
+    elif (known := _DIGESTS.get(id(thing))) is not None and known[0] is thing:
+        put(known[1])
+    elif _is_array(kind) and thing.dtype.kind in "biuf":
         put(f"a{thing.dtype.str}{thing.shape}:".encode("ascii") + thing.tobytes())
     else:
         _feed_object(put, thing)
@@ -292,17 +294,13 @@ _DOUBLE = struct.Struct("<d")
 _FLOATS = {float}
 
 
-def _is_array(thing: Any) -> bool:
-    """Whether it is a NumPy array or scalar; where NumPy was never loaded, nothing is."""
+def _is_array(kind: type) -> bool:
+    """Whether a type is a NumPy array's or scalar's; where NumPy was never loaded, none is."""
     numpy = sys.modules.get("numpy")
-    return numpy is not None and isinstance(thing, numpy.ndarray | numpy.generic)
+    return numpy is not None and issubclass(kind, (numpy.ndarray, numpy.generic))
 
 
 def _feed_object(put: Callable[[bytes], None], thing: Any) -> None:
-    known = _DIGESTS.get(id(thing))
-    if known is not None and known[0] is thing:
-        put(known[1])
-        return
     if isinstance(thing, MethodType):
         put(b"c%d:" % len(thing.__name__) + thing.__name__.encode())
         thing = thing.__self__
