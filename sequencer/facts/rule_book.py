@@ -4,7 +4,7 @@ The stricter of two rules on one subject applies. A looser one applies only with
 authority, and the rule book then shows what was loosened.
 """
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
 from sequencer.facts.profiles import Profile, Rule, profile
@@ -97,6 +97,7 @@ def rule_book(
     own: Profile | Sequence[Profile] | None = None,
     *,
     permit: str | None = None,
+    loosens: Collection[str] = (),
     with_default: bool = True,
 ) -> RuleBook:
     """Rules in force.
@@ -108,8 +109,10 @@ def rule_book(
     own : Profile or sequence of Profile, optional
         The user's own rules.
     permit : str, optional
-        The authority's reference for this place and date. With it the distances and amounts of the chosen
-        profiles replace the default's, never each other's; without it the strictest applies.
+        The authority's reference for this place and date.
+    loosens : collection of str, optional
+        Subjects on which that permit lets the distances and amounts of the chosen profiles replace the
+        default's, never each other's; on all others the strictest applies.
     with_default : bool
         False only to see what a single text requires.
     """
@@ -121,7 +124,8 @@ def rule_book(
     for each in profiles[1:] if base else profiles:
         for rule in each.rules:
             # A permit covers the authority's own distances and amounts. Numbers of people are loosened only rule by rule, because in most texts read that part was cut off.
-            by_permit = permit if each.authority and rule.kind.sort in {"least", "most"} else None
+            named = rule.kind.name in loosens and rule.kind.sort in {"least", "most"}
+            by_permit = permit if each.authority and named else None
             reference = rule.override.reference if rule.override else by_permit
             if reference and rule.kind.sort in {"least", "most", "count"}:
                 alone = None if rule.override or base is None else base.title

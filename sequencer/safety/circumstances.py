@@ -3,6 +3,7 @@
 from collections.abc import Collection
 
 from sequencer.facts.cautions import Caution, Condition, Reader, cautions_for
+from sequencer.safety.permits import permit_that_holds
 from sequencer.staging.staged import Staged
 
 
@@ -21,11 +22,11 @@ def conditions_of(show: Staged, brought_up: Collection[Condition] = ()) -> froze
     if show.lit:
         found.add("lit")
         found.add("radiant")
-    if show.lit and not show.show.rules.permit:
+    if show.lit and permit_that_holds(show.show) is None:
         found.add("without-permit")
-    if show.show.venue.setting == "indoors":
+    if show.show.venue.setting != "outdoors":  # not stated: both
         found.add("indoors")
-    else:
+    if show.show.venue.setting != "indoors":
         found.add("outdoors")
         found.add("wind")
     if show.show.venue.exits:

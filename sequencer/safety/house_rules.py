@@ -23,6 +23,7 @@ from sequencer.facts.profiles import (
 from sequencer.facts.rule_book import RuleBook, rule_book
 from sequencer.facts.rule_kinds import Kind
 from sequencer.facts.sources import Source
+from sequencer.safety.permits import permit_that_holds
 from sequencer.show.document import Document, PathKey, read_document
 from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
@@ -47,7 +48,13 @@ def rules_of(show: Staged) -> RuleBook:
     """
     rules = show.show.rules
     own = [read_house_rules(Path(show.file).parent / name) for name in rules.file]
-    return rule_book([profile(name) for name in rules.profile], own, permit=rules.permit)
+    permit = permit_that_holds(show.show)
+    return rule_book(
+        [profile(name) for name in rules.profile],
+        own,
+        permit=permit.number if permit else None,
+        loosens=permit.loosens if permit else (),
+    )
 
 
 def read_house_rules(path: Path) -> Profile:

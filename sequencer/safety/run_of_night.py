@@ -13,8 +13,10 @@ from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
 from sequencer.safety.burning import LIGHTING
 from sequencer.safety.fuel_plan import FUEL_RESERVE, Light
+from sequencer.safety.permits import permit_words
 from sequencer.safety.safety_plan import SafetyPlan
 from sequencer.show.evening import Role, StopCall
+from sequencer.show.site import extinguisher_words
 from sequencer.staging.staged import Staged
 
 MINUTE = 60.0  # [s]
@@ -272,8 +274,7 @@ def _go(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
             count = max(posted, needed[0])  # the response time was computed for everyone posted
             several = "" if count == 1 else "s"
             lines.append(f"{count} {word}{several} on post, with one job each")
-    permit = show.show.rules.permit
-    lines.append(f"permit on site: {permit}" if permit else "permit on site: none recorded")
+    lines.append(f"permit on site: {permit_words(show.show)}")
     blank = [word.lower() for word, entered in show.show.emergency.lines if entered is None]
     if blank:
         lines.append(f"emergency card filled in by hand: {', '.join(blank)}")
@@ -298,7 +299,7 @@ def _wind_lines(book: RuleBook, own: float | None = None) -> tuple[str, ...]:
 
 def _set_out(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
     lines = [
-        f"extinguisher {each.rating}, {each.kind}, in its planned position: pressure, pin, tag"
+        f"extinguisher, {extinguisher_words(each)}, in its planned position: pressure, pin, tag"
         for each in show.show.venue.extinguishers
     ]
     for kind, (one, several) in _THINGS.items():

@@ -7,10 +7,12 @@ from typing import Literal, Self
 
 from pydantic import Field, model_validator
 
-from sequencer.show.field_kinds import Name, Speed
+from sequencer.show.field_kinds import Date, Name, Speed
 from sequencer.show.record import Names, Record
 
-Role = Literal["everybody", "lead", "performer", "spotter", "perimeter", "fuel keeper", "operator"]
+Role = Literal[
+    "everybody", "lead", "performer", "spotter", "perimeter", "fuel keeper", "lighter", "operator"
+]
 
 
 class StopCall(Record):
@@ -28,7 +30,7 @@ class StopCall(Record):
     does: dict[Name, Names] = Field(
         default_factory=dict,
         description="what each person does when it is called, by role (everybody, lead, performer, spotter, perimeter, "
-        "fuel keeper, operator) or by name; default: the usual duties",
+        "fuel keeper, lighter, operator) or by name; default: the usual duties",
     )
 
     @model_validator(mode="after")
@@ -48,6 +50,7 @@ class Emergency(Record):
     gate: Name | None = Field(None, description="gate or access for fire engine and ambulance")
     grid: Name | None = Field(None, description="grid reference or coordinates of that gate")
     meeting_point: Name | None = Field(None, description="where responders are met, and by whom")
+    meets: Name | None = Field(None, description="who meets the responders and leads them in")
     caller: Name | None = Field(None, description="who calls")
     first_aider: Name | None = Field(None, description="first aider, and where they are")
     hospital: Name | None = Field(None, description="nearest hospital or burn unit")
@@ -66,6 +69,7 @@ class Emergency(Record):
             ("Gate for engine and ambulance", self.gate),
             ("Grid reference", self.grid),
             ("Meeting point", self.meeting_point),
+            ("Who meets the responders", self.meets),
             ("First aider", self.first_aider),
             ("Nearest hospital or burn unit", self.hospital),
             ("Poison help", self.poison_help),
@@ -93,3 +97,38 @@ class Weather(Record):
         given = (("rain", self.rain), ("lightning", self.lightning), ("fire danger", self.dryness))
         named = [f"{word}: none of “{limit}”" for word, limit in given if limit]
         return (*named, *(f"none of “{limit}”" for limit in self.other))
+
+
+class Permit(Record):
+    """The authority's permit: what makes a print-out more than a draft, and which limits it loosens."""
+
+    number: Name | None = Field(None, description="the authority's reference number")
+    issued_by: Name | None = Field(None, description="the authority that issued it")
+    start: Date | None = Field(None, alias="from", description="first day on which it holds")
+    until: Date | None = Field(None, description="last day on which it holds")
+    place: Name | None = Field(
+        None, description="the place it is for, as written under `venue`, `name`"
+    )
+    loosens: Names = Field(
+        (),
+        description="subjects of rules, such as audience-distance, on which it allows the chosen profile's figure, or "
+        "the show's, instead of a stricter one; it loosens nothing else",
+    )
+
+    @model_validator(mode="after")
+    def _days(self) -> Self:
+        if self.start and self.until and self.until < self.start:
+            raise ValueError(f"the permit ends on {self.until}, before it starts on {self.start}")
+        return self
+
+    @property
+    def blanks(self) -> tuple[str, ...]:
+        """Keys that are not stated, without which it is not a permit."""
+        given = {
+            "number": self.number,
+            "issued_by": self.issued_by,
+            "from": self.start,
+            "until": self.until,
+            "place": self.place,
+        }
+        return tuple(key for key, value in given.items() if value is None)

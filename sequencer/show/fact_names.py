@@ -5,7 +5,7 @@ from collections.abc import Callable, Iterator, Sequence
 from sequencer.errors import InputError
 from sequencer.facts.extinguishers import parse_rating
 from sequencer.facts.fuels import fuel
-from sequencer.facts.profiles import profile
+from sequencer.facts.profiles import kind_of, profile
 from sequencer.show.document import PathKey
 from sequencer.show.model import Show
 
@@ -38,7 +38,13 @@ def unknown_facts(show: Show, fault: Fault) -> Iterator[InputError]:
             "copy it from the label",
         )
         for i, each in enumerate(show.venue.extinguishers)
+        if each.rating is not None
     ]
+    if show.rules.permit is not None:
+        lookups += [
+            ("unknown-rule", ("rules", "permit", "loosens", i), kind_of, name, "see docs/sources.md")
+            for i, name in enumerate(show.rules.permit.loosens)
+        ]  # fmt: skip
     for code, path, known, name, mend in lookups:
         try:
             known(name)

@@ -11,7 +11,7 @@ from pydantic import BeforeValidator, Field, ValidationInfo, field_validator, mo
 from sequencer.geometry.bodies import Body, Side
 from sequencer.motion.props.prop import PropKind
 from sequencer.show.drift_records import Drift
-from sequencer.show.evening import Emergency, StopCall, Weather
+from sequencer.show.evening import Emergency, Permit, StopCall, Weather
 from sequencer.show.field_kinds import (
     Beats,
     Date,
@@ -364,8 +364,21 @@ class LitSpan(Record):
     """Performers who are lit together, and when."""
 
     who: Names = Field(("all",), description="names, or all")
-    start: When = Field(alias="from", description="when they are lit")
-    until: When = Field(description="when they are put out")
+    start: When = Field(alias="from", description="when they are all alight and the burn begins")
+    until: When = Field(description="when putting out begins")
+    lit_by: Name | None = Field(
+        None, description="who lights them; default: `fire`, `handling`, `lit_by`"
+    )
+    lit_at: FilePoint | None = Field(
+        None, description="where they are lit; default: where they stand when the burn begins"
+    )
+    put_out_by: Name | None = Field(
+        None, description="who puts them out; default: the spotter who watches them then"
+    )
+    props: Literal["same", "second set"] = Field(
+        "same",
+        description="second set: a relight with another set of props, soaked beforehand, instead of the hot ones",
+    )
 
 
 class BurnRecord(Record):
@@ -381,6 +394,28 @@ class BurnRecord(Record):
         return self
 
 
+class Handling(Record):
+    """How long props are handled before and after a burn, by whom and how; for one performer's props together."""
+
+    light: Duration | None = Field(
+        None, description="time to light one performer's props, as timed"
+    )
+    put_out: Duration | None = Field(
+        None, description="time to put out one performer's props, as timed"
+    )
+    cool: Duration | None = Field(
+        None, description="time until a wick that was put out is cold, as timed"
+    )
+    swap: Duration | None = Field(
+        None, description="time to lay down one set of props and pick up another, as timed"
+    )
+    waiting: Literal["hanging", "on the ground", "swinging"] | None = Field(
+        None,
+        description="how lit props are kept until the burn begins; default: hanging still, the worst case",
+    )
+    lit_by: Name | None = Field(None, description="who lights the props: a lighter or the lead")
+
+
 class Fire(Record):
     """Fuel, burning time and who is lit when."""
 
@@ -390,14 +425,15 @@ class Fire(Record):
         None,
         description="a log of your timed burns (CSV) to use instead, relative to this file's folder",
     )
-    flame: Length = Field(
-        0.45, description="flame length beyond the wick at rest; watch a real burn"
+    flame: Length | None = Field(
+        None, description="flame length beyond the wick at rest, at its peak; watch a real burn"
     )
     reserve: float = Field(
         0.8, gt=0, le=1, description="fraction of the burning time that may be planned"
     )
     fuel_on_site: Volume | None = Field(None, description="all the fuel brought to the site")
     lit: tuple[LitSpan, ...] = Field((), description="who is lit, and when")
+    handling: Handling = Field(Handling(), description="lighting, waiting, putting out and cooling")
 
 
 class CrewMember(Record):
@@ -405,7 +441,7 @@ class CrewMember(Record):
 
     name: Name = Field(description="as printed on the sheets")
     post: FilePoint = Field(description="[X, Y] where they stand")
-    duty: Literal["spotter", "perimeter", "fuel keeper", "lead"] = Field(
+    duty: Literal["spotter", "perimeter", "fuel keeper", "lighter", "lead"] = Field(
         "spotter", description="each person has one duty"
     )
     watches: Names = Field((), description="performers this person watches; default: all")
@@ -443,6 +479,11 @@ class Limits(Record):
         return self
 
 
+def _numbered(value: Any) -> Any:
+    """`permit: KC-1234` means the same as `permit: {number: KC-1234}`."""
+    return {"number": value} if isinstance(value, str) else value
+
+
 class Rules(Record):
     """Rules that apply to the show."""
 
@@ -452,9 +493,9 @@ class Rules(Record):
         description="rule profiles, see `docs/sources.md`; the strictest rule applies",
     )
     file: Paths = Field((), description="files of your own rules (YAML), added to the profiles")
-    permit: Name | None = Field(
-        None, description="reference number of the permit for this place and date"
-    )
+    permit: Annotated[
+        Permit | None, BeforeValidator(_numbered, json_schema_input_type=Permit | str | None)
+    ] = Field(None, description="the permit for this place and date")
     authority: Name | None = Field(None, description="who decides")
     between_performers: Length | None = Field(
         None, description="minimum distance between two performers"
@@ -470,6 +511,7 @@ class Show(Record):
     title: Name = Field(description="printed on every sheet")
     version: Name = Field("1", description="printed on every sheet; raise it with every change")
     date: Date | None = Field(None, description="date of this version, YYYY-MM-DD")
+    night: Date | None = Field(None, description="date of the performance, YYYY-MM-DD")
     begins: Annotated[str, Field(pattern=r"^([01]\d|2[0-3]):[0-5]\d$")] | None = Field(
         None, description="clock time at which the song starts on the night, HH:MM"
     )

@@ -276,6 +276,7 @@ def _name_faults(read: ReadShow) -> Iterator[InputError]:
     yield from _twice(read, "crew", [post.name for post in show.crew])
     yield from _unknown_people(read)
     yield from _unknown_in_stop_call(read)
+    yield from _unknown_at_lighting(read)
     yield from _unknown_formations(read)
     yield from _phrase_faults(read)
     yield from unknown_facts(show, read.fault)
@@ -341,6 +342,27 @@ def _unknown_in_stop_call(read: ReadShow) -> Iterator[InputError]:
             yield read.fault(
                 "unknown-person", _existing(read, path),
                 f"{name!r} is in neither cast nor crew", nearest(name, known),
+            )  # fmt: skip
+
+
+def _unknown_at_lighting(read: ReadShow) -> Iterator[InputError]:
+    """Names of those who light and put out: people from the cast or crew."""
+    show = read.show
+    if show.fire is None:
+        return
+    people = [*show.names, *(post.name for post in show.crew)]
+    uses: list[tuple[tuple[PathKey, ...], str | None]] = [
+        (("fire", "handling", "lit_by"), show.fire.handling.lit_by)
+    ]
+    for i, span in enumerate(show.fire.lit):
+        uses += [
+            (("fire", "lit", i, "lit_by"), span.lit_by),
+            (("fire", "lit", i, "put_out_by"), span.put_out_by),
+        ]
+    for path, name in uses:
+        if name is not None and name not in people:
+            yield read.fault(
+                "unknown-person", path, f"{name!r} is in neither cast nor crew", nearest(name, people)
             )  # fmt: skip
 
 

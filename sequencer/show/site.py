@@ -82,34 +82,57 @@ class SafetyPoint(Record):
 
 
 class Exit(SafetyPoint):
-    """An exit."""
+    """An exit for the audience."""
 
     width: Length | None = Field(None, description="clear width at its narrowest point")
+    way: tuple[FilePoint, ...] = Field(
+        (),
+        description="points that the way to it leads through, from the audience on; default: the shortest way "
+        "round scenery",
+    )
+
+
+class FireLane(Record):
+    """The lane kept clear for fire engine and ambulance."""
+
+    line: tuple[FilePoint, ...] = Field(
+        min_length=2, description="its centre line, from the gate on, corners in order"
+    )
+    width: Length | None = Field(None, description="clear width")
 
 
 class Extinguisher(Record):
     """An extinguisher and its position."""
 
     at: FilePoint = Field(description="position")
-    rating: Name = Field("2-A:10-B:C", description="rating on its label")
-    kind: Literal["water", "foam", "powder", "co2", "wet chemical"] = Field(
-        "foam", description="its contents"
+    rating: Name | None = Field(None, description="rating on its label, such as 2-A:10-B:C")
+    kind: Literal["water", "foam", "powder", "co2", "wet chemical"] | None = Field(
+        None, description="its contents"
     )
+    guards: Literal["act", "fuel"] | None = Field(
+        None,
+        description="what it stands ready for: the act or the fuel; default: whichever it is nearer to",
+    )
+
+
+def extinguisher_words(tool: Extinguisher) -> str:
+    """Contents and rating of an extinguisher as printed; what the file does not say is "not stated"."""
+    return f"{tool.kind or 'contents not stated'}, {tool.rating or 'rating not stated'}"
 
 
 class VenueRecord(Record):
     """The venue and its limits."""
 
     name: Name = Field("unnamed place", description="printed on every sheet")
-    setting: Literal["outdoors", "indoors"] = Field(
-        "outdoors", description="in the open or under a roof"
+    setting: Literal["outdoors", "indoors"] | None = Field(
+        None, description="in the open or under a roof"
     )
     stage: Stage = Field(description="where performers may stand")
     audience: tuple[AudienceLine, ...] = Field(
         min_length=1, description="every edge of the audience"
     )
-    ceiling: Length | Literal["open"] = Field(
-        "open", description="height, or open if there is none"
+    ceiling: Length | Literal["open"] | None = Field(
+        None, description="height, or open if there is none"
     )
     ceilings: tuple[CeilingRecord, ...] = Field(
         (), description="lower parts of the ceiling, each over a region"
@@ -130,6 +153,17 @@ class VenueRecord(Record):
     extinguishers: tuple[Extinguisher, ...] = Field((), description="positions and ratings")
     fuel_station: FilePoint | None = Field(
         None, description="where fuel is kept and wicks are soaked"
+    )
+    spin_off: tuple[FilePoint, ...] | None = Field(
+        None,
+        min_length=3,
+        description="corners of the zone, closed to the public, where wicks are soaked and spun off",
+    )
+    fire_lane: FireLane | None = Field(
+        None, description="lane kept clear for fire engine and ambulance"
+    )
+    gate: FilePoint | None = Field(
+        None, description="where fire engine and ambulance enter the site"
     )
     wind: Speed | None = Field(None, description="gusts measured or forecast at prop height")
     wind_from: Bearing | None = Field(

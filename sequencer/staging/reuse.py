@@ -102,7 +102,7 @@ def same_count(first: TempoMap, second: TempoMap) -> bool:
 
 def _dances(show: Show, blocks: Sequence[Block], lit: Sequence[Lit]) -> dict[str, Any]:
     """All that makes each performer's trajectories and flames."""
-    fire = show.fire and (show.fire.fuel, show.fire.flame)
+    fire = show.fire and (show.fire.fuel, show.fire.flame, show.fire.burn)
     parts: dict[str, Any] = {record.name: [record, fire] for record in show.cast}
     for block in blocks:
         parts[block.who].append(

@@ -44,7 +44,7 @@ def venue_of(read: ReadShow) -> Venue:
         _made(read, ("venue", "scenery", i), _scenery, thing)
         for i, thing in enumerate(venue.scenery)
     )
-    whole = () if venue.ceiling == "open" else (Ceiling(height=venue.ceiling),)
+    whole = () if venue.ceiling in {None, "open"} else (Ceiling(height=float(venue.ceiling)),)
     posts = tuple(
         _made(read, ("crew", i, "post"), Post, name=post.name, at=post.post)
         for i, post in enumerate(crew)

@@ -3,14 +3,17 @@
 import math
 from collections.abc import Sequence
 
+from sequencer.facts.burn_times import default_burn_time
 from sequencer.facts.combustion import burnt_heat_release, flame_height
-from sequencer.facts.flames import FASTEST_HEAD, stretched_reach
+from sequencer.facts.flames import FASTEST_HEAD, PEAK, stretched_reach
 from sequencer.facts.fuels import Fuel, fuel
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.show.model import Fire
 from sequencer.show.prop_records import PropRecord
 from sequencer.timing.tempo import TempoMap
+
+ASSUMED_FLAME = 0.45  # [m] if no flame is stated and none can be computed; common practice
 
 
 def wick_area(prop: PropRecord) -> float:
@@ -44,22 +47,53 @@ def flame_reach(prop: PropRecord, fire: Fire | None, *, speed: float = FASTEST_H
 
     Notes
     -----
-    Source: the flame at rest as given in the show, stretched by `facts.flames.stretched_reach`.
+    Source: `flame_at_rest`, stretched by `facts.flames.stretched_reach`.
     """
     if fire is None:
         return 0.0
     heat = fuel(fire.fuel).heat_of_combustion
     burnt = {} if heat is None else {"heat_of_combustion": heat.lowest}
-    return float(stretched_reach(fire.flame, diameter=2 * _radius(prop), speed=speed, **burnt))
+    rest = flame_at_rest(prop, fire)
+    return float(stretched_reach(rest, diameter=2 * _radius(prop), speed=speed, **burnt))
 
 
-def resting_flame(prop: PropRecord, liquid: Fuel, seconds: float) -> float | None:
-    """Mean flame height of one wick at rest by the pool-fire relation [m]; None if its soak is not known."""
+def flame_at_rest(prop: PropRecord, fire: Fire) -> float:
+    """Flame length beyond one wick at rest that all distances use [m].
+
+    The larger of the stated one and the computed one at the peak of the burn; `ASSUMED_FLAME` if neither is
+    known. With a log of burns instead of a stated time, the computed one uses the default time.
+
+    Source: `resting_flame`; what a performer observed never shortens what is computed.
+    """
+    liquid = fuel(fire.fuel)
+    stated = fire.burn.time if fire.burn is not None else None
+    usual = default_burn_time(liquid, soak=prop.fuel_mass, wick_area=wick_area(prop))
+    seconds = stated or (usual.seconds if usual is not None else None)
+    computed = resting_flame(prop, liquid, seconds, times=PEAK) if seconds else None
+    if fire.flame is None and computed is None:
+        return ASSUMED_FLAME
+    return max(fire.flame or 0.0, computed or 0.0)
+
+
+def resting_flame(
+    prop: PropRecord, liquid: Fuel, seconds: float, *, times: float = 1.0
+) -> float | None:
+    """Flame height of one wick at rest by the pool-fire relation [m]; None if its soak is not known.
+
+    Parameters
+    ----------
+    prop : PropRecord
+    liquid : Fuel
+    seconds : float
+        Burning time [s].
+    times : float
+        Of the mean heat release [1]: 1 for the mean flame, `facts.flames.PEAK` for the highest.
+    """
     heat = liquid.heat_of_combustion
     if prop.fuel_mass is None or heat is None:
         return None
     watts = burnt_heat_release(prop.fuel_mass, heat_of_combustion=heat.highest, seconds=seconds)
-    return float(flame_height(watts, diameter=2 * _radius(prop)))
+    return float(flame_height(times * watts, diameter=2 * _radius(prop)))
 
 
 def _radius(prop: PropRecord) -> float:

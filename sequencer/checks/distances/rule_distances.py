@@ -6,6 +6,7 @@ from types import MappingProxyType
 from sequencer.checks.distances.requirements import Requirements
 from sequencer.facts.rule_book import RuleBook
 from sequencer.safety.house_rules import rules_of
+from sequencer.safety.permits import permit_that_holds
 from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
 
@@ -53,10 +54,12 @@ def distances_by(show: Staged, book: RuleBook) -> Requirements:
         "audience": " ".join(rule.citation for rule in of_one),
         "audience_more": " ".join(rule.citation for rule in of_several),
     }
-    if rules.audience is not None and (rules.audience > one or rules.permit):
-        reference = f", reference {rules.permit}" if rules.permit else ""
+    permit = permit_that_holds(show.show)
+    loosened = permit is not None and "audience-distance" in permit.loosens
+    if rules.audience is not None and (rules.audience > one or loosened):
+        reference = f", permit {permit.number}" if permit and loosened else ""
         values["audience"] = rules.audience
-        values["audience_more"] = 0.0 if rules.permit else max(several - rules.audience, 0.0)
+        values["audience_more"] = 0.0 if loosened else max(several - rules.audience, 0.0)
         sources["audience"] = f"this show, rules, audience{reference}"
     for field, kind in _FIELDS.items():
         rule = book.strictest(kind)

@@ -34,12 +34,14 @@ class PlacedExtinguisher:
     """An extinguisher and where it stands."""
 
     place: tuple[float, float]  # [m, stage frame]
-    rating: str  # as on its label
-    kind: str  # what it is filled with
+    rating: str | None  # as on its label; None: not stated
+    kind: str | None  # what it is filled with; None: not stated
 
     @property
     def rated(self) -> Rating | None:
-        """Its rating; None if the label cannot be read as one."""
+        """Its rating; None if it is not stated, or cannot be read as one."""
+        if self.rating is None:
+            return None
         try:
             return parse_rating(self.rating)
         except ValueError:
@@ -197,7 +199,9 @@ def _too_few(placed: Sequence[PlacedExtinguisher], rule: Rule, heads: int) -> li
         if not short:
             continue
         kind = f"{group.kind} " if group.kind else ""
-        unlike = sorted({each.rating for each in placed if _meets(each, group) is None})
+        unlike = sorted(
+            {each.rating for each in placed if each.rating and _meets(each, group) is None}
+        )
         doubt = f"; {', '.join(unlike)} cannot be compared: ask the authority" if unlike else ""
         found.append(
             rule_finding(
@@ -232,7 +236,9 @@ def _filled(
 
 def _meets(each: PlacedExtinguisher, group: Units) -> bool | None:
     """Whether an extinguisher is of the kind and rating required; None if the ratings cannot be compared."""
-    if group.kind == "water" and not is_water(each.kind):
+    if each.rating is None or (group.kind and each.kind is None):
+        return False
+    if group.kind == "water" and not is_water(each.kind or ""):
         return False
     rated = each.rated
     return rated.meets(group.rating) if rated else None
@@ -286,6 +292,8 @@ def _fuel_point_travel(
 def _reaches(each: PlacedExtinguisher, way: float, volume: float) -> bool:
     """Whether an extinguisher's class B rating allows the walk; other rating schemes pass here."""
     rated = each.rated
+    if each.rating is None:
+        return False
     if rated is None or rated.scheme != "UL":
         return True  # `extinguishers-few` reports that they cannot be compared
     allowed = allowed_travel(rated, volume)

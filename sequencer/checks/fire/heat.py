@@ -52,7 +52,7 @@ def heat(show: Staged) -> Outcome:
         If the show's file of rules, or its log of burns, cannot be used.
     """
     plan = safety_plan(show)
-    stated = show.show.fire.flame if show.show.fire else 0.0
+    stated = show.show.fire.flame if show.show.fire else None
     wicks = wicks_of(show)
     edges = {line.name: line.line for line in show.show.venue.audience}
     limit = needed(plan.book, "audience-flux")
@@ -87,15 +87,17 @@ def wicks_of(show: Staged) -> dict[str, Wicks]:
     return found
 
 
-def flame_findings(wicks: Mapping[str, Wicks], *, stated: float) -> list[Finding]:
+def flame_findings(wicks: Mapping[str, Wicks], *, stated: float | None) -> list[Finding]:
     """Flames computed to be higher than the show states.
 
     Parameters
     ----------
     wicks : mapping of performer to Wicks
-    stated : float
+    stated : float, optional
         Flame over the wick at rest [m].
     """
+    if stated is None:
+        return []
     high = {who: each.flame for who, each in wicks.items() if each.flame > stated * UNDERSTATED}
     if not high:
         return []

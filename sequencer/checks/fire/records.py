@@ -14,6 +14,7 @@ from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding, Severity
 from sequencer.safety.burning import known_fuel
+from sequencer.safety.permits import permit_that_holds
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
@@ -55,7 +56,7 @@ def night_of(show: Staged) -> Night:
         indoors=venue.setting == "indoors",
         open_sky=venue.ceiling == "open",
         sprinklers=venue.sprinklers,
-        permit=show.show.rules.permit,
+        permit=_permit(show),
         wind=venue.wind,
         gust_limit=show.show.weather.gusts,
         fuel=known_fuel(show),
@@ -166,6 +167,11 @@ def rule_finding(
         source=rule.citation,
         where=where,
     )
+
+
+def _permit(show: Staged) -> str | None:
+    permit = permit_that_holds(show.show)
+    return permit.number if permit else None
 
 
 def _year(show: Staged) -> int:

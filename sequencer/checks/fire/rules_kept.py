@@ -21,6 +21,7 @@ from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.safety.house_rules import rules_of
+from sequencer.safety.permits import permit_that_holds
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
 
@@ -242,14 +243,15 @@ def _nearer_audience(show: Staged) -> list[Finding]:
     """A distance to the audience set below the rules on the strength of a recorded permit."""
     rules, plan = show.show.rules, safety_plan(show)
     required, used = plan.book.audience_distance(plan.lit_at_once)
-    if rules.audience is None or rules.permit is None or rules.audience >= required:
+    permit = permit_that_holds(show.show)
+    if rules.audience is None or permit is None or rules.audience >= required:
         return []
     return [
         night_finding(
             "limit-loosened",
             "note",
             f"audience to prop and flame: {rules.audience:.2f} m instead of {required:.2f} m, by "
-            f"reference {rules.permit}",
+            f"permit {permit.number}",
             " ".join(rule.citation for rule in used),
             (),
         )

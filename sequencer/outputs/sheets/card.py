@@ -189,7 +189,7 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
     if edition.stops:
         parts.append(_Warning(f"DO NOT DANCE YET ({len(edition.stops)})"))
     if edition.is_draft:
-        parts.append(Prose(TextSpan("DRAFT – no permit recorded", "Bold", SMALL), after=2))
+        parts.append(Prose(TextSpan("DRAFT – no permit that counts", "Bold", SMALL), after=2))
     parts += [
         kicker(f"No. {edition.number_of(who)}"),
         fitted(brief(who, most=36), room, sizes=(HEAD + 4, HEAD, LEAD_SIZE)),

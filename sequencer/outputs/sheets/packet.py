@@ -46,6 +46,7 @@ from sequencer.outputs.sheets.safety_sheet import (
     posts_block,
 )
 from sequencer.safety.burning import known_fuel
+from sequencer.safety.permits import permit_words
 from sequencer.safety.run_of_night import run_of_the_night
 from sequencer.show.model import Performer
 
@@ -87,11 +88,11 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     burns = edition.plan.burns
     facts = [
         ("Place", show.venue.name),
-        ("Setting", show.venue.setting),
+        ("Setting", show.venue.setting or "not stated"),
         ("Performers", str(len(show.names))),
         ("Lit at once", str(edition.plan.lit_at_once)),
         ("Flames", _flames(edition) if burns else "none"),
-        ("Permit", show.rules.permit or "none recorded"),
+        ("Permit", permit_words(show)),
     ]
     story = opening(
         edition,

@@ -41,7 +41,9 @@ from sequencer.outputs.sheets.parts.notices import (
 )
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 from sequencer.safety.burning import PlannedBurn, burn_time
+from sequencer.safety.permits import permit_words
 from sequencer.safety.watching import HandOver
+from sequencer.show.site import extinguisher_words
 
 MOST_PASSES = 24
 STOP_CREW = (
@@ -101,7 +103,7 @@ def night_facts(edition: Edition) -> list[tuple[str, str]]:
         times = [t.seconds for n in show.names if (t := burn_time(staged, n)) is not None]
         facts.append(("Wick burns", span_seconds(min(times)) if times else "not known"))
     facts.append(("Rules", listed(show.rules.profile, most=3)))
-    facts.append(("Permit", show.rules.permit or "none recorded"))
+    facts.append(("Permit", permit_words(show)))
     return facts
 
 
@@ -320,7 +322,9 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
         xs, ys = [p[0] for p in thing.outline], [p[1] for p in thing.outline]
         place = place_words((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
         lines.append((thing.name, f"{words}; {metres(thing.height)} high, {place}"))
-    if venue.ceiling == "open":
+    if venue.ceiling is None:
+        lines.append(("Overhead", "not stated: measure the height, look for lines and branches"))
+    elif venue.ceiling == "open":
         lines.append(("Overhead", "open sky as entered: look for lines, branches and bunting"))
     else:
         lines.append(("Overhead", f"ceiling at {metres(float(venue.ceiling), decimals=2)}"))
@@ -345,7 +349,7 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
             )
         )
     lines += [
-        ("Extinguisher", f"{tool.kind}, {tool.rating}; {place_words(*tool.at)}")
+        ("Extinguisher", f"{extinguisher_words(tool)}; {place_words(*tool.at)}")
         for tool in venue.extinguishers
     ]
     if not venue.extinguishers:

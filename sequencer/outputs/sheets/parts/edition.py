@@ -12,6 +12,7 @@ from sequencer.outputs.sheets.page.letters import uncovered
 from sequencer.outputs.sheets.page.own_type import OwnType
 from sequencer.outputs.sheets.page.wording import plural, slug
 from sequencer.outputs.sheets.parts.changes import Changes
+from sequencer.safety.permits import permit_that_holds, permit_words
 from sequencer.safety.safety_plan import SafetyPlan, safety_plan
 from sequencer.show.site import VenueRecord
 from sequencer.staging.staged import Staged
@@ -67,8 +68,8 @@ class Edition:
 
     @property
     def is_draft(self) -> bool:
-        """Whether no permit is recorded."""
-        return self.staged.show.rules.permit is None
+        """Whether no permit that holds for this place and night is recorded."""
+        return permit_that_holds(self.staged.show) is None
 
     @property
     def stops(self) -> tuple[Finding, ...]:
@@ -156,7 +157,7 @@ class Edition:
         yield from (words for does in show.stop_call.does.values() for words in does)
         yield from (words for _, words in show.emergency.lines if words)
         yield from show.weather.lines
-        yield from filter(None, (show.rules.permit, show.rules.authority, *show.rules.profile))
+        yield from filter(None, (permit_words(show), show.rules.authority, *show.rules.profile))
         if show.fire is not None:
             yield show.fire.fuel
         for finding in self.report.findings:

@@ -326,7 +326,7 @@ def _head(canvas: SheetCanvas, sheet: Sheet, page: Page, edition: Edition) -> No
     right = page.width - PAGE_MARGIN
     room = page.inner
     if edition.is_draft:
-        words = "DRAFT – no permit recorded"
+        words = "DRAFT – no permit that counts"
         long = width(words, "Bold") * SMALL + 10
         chip(canvas, right - long, base - 4.5, long, 15.0, words)
         right -= long + 8
