@@ -11,7 +11,7 @@ from sequencer.safety.burning import PlannedBurn, lit_at_once, planned_burns
 from sequencer.safety.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_order
 from sequencer.safety.house_rules import rules_of
 from sequencer.safety.posting import PostArea, Posting, propose_posts
-from sequencer.safety.watching import Duty, WatchPlan, watch_plan
+from sequencer.safety.watching import Duty, WatchPlan, longest_walk, watch_plan
 from sequencer.staging.results import Part, once_per_show_with
 from sequencer.staging.staged import Staged
 
@@ -69,7 +69,7 @@ def safety_plan(show: Staged) -> SafetyPlan:
     )
     each, _ = watched_by_one(book, at_once)
     ground = _ground(show, above=0.0)
-    limit = book.strictest("response-time")
+    limit = longest_walk(book)
     return SafetyPlan(
         book=book,
         burns=burns,
@@ -77,7 +77,7 @@ def safety_plan(show: Staged) -> SafetyPlan:
         crew=crew,
         followed=followed,
         watch=watch_plan(
-            followed, crew, each=each, limit=limit.number if limit else 0.0, ground=ground
+            followed, crew, each=each, limit=limit[0] if limit else 0.0, ground=ground
         ),
         each=each,
         ground=ground,
