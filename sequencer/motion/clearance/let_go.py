@@ -35,8 +35,8 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.props.prop import PropPoint
 from sequencer.timing.tempo import TempoMap
 
-SLACK = 0.10  # [m] that a flight may be from the nearest sample
-FLOWN_CELL = 0.20  # [m] of the grid on which flights are drawn
+SLACK = 0.20  # [m] that a flight may be from the nearest sample
+FLOWN_CELL = 0.15  # [m] of the grid on which flights are drawn
 GROWN = SLACK + 2.5 * FLOWN_CELL  # [m] by which an outline is wider than the flights, at most
 _PARTS = 64  # that an interval is divided into at a time
 _CHUNK = 4_096  # flights drawn at a time
@@ -495,26 +495,26 @@ def _to_point(flights: _Flights, place: Floats) -> Floats:
 def _outlines(flights: _Flights) -> tuple[tuple[Point, ...], ...]:
     """Areas that hold every flight: the cells that the sampled ones pass, grown by what may lie between.
 
-    Points on a flight are marked half a cell apart at most; any other flight is within the slack of a sampled one.
+    Points on a flight are marked a cell apart at most; any other flight is within the slack of a sampled one.
     """
     import shapely
 
     ends = np.concatenate([flights.release, flights.landing]).reshape(-1, 2)
-    low = np.floor(np.min(ends, axis=0) / FLOWN_CELL).astype(np.int64)
-    size = np.floor(np.max(ends, axis=0) / FLOWN_CELL).astype(np.int64) - low + 1
+    # One cell more all round: rounding may take an end over the border of its own.
+    low = np.floor(np.min(ends, axis=0) / FLOWN_CELL).astype(np.int64) - 1
+    size = np.floor(np.max(ends, axis=0) / FLOWN_CELL).astype(np.int64) - low + 2
     flown = np.zeros(size, dtype=np.bool_)
-    steps = max(2, int(np.ceil(2 * float(np.max(flights.flown)) / FLOWN_CELL)) + 1)
+    steps = max(2, int(np.ceil(float(np.max(flights.flown)) / FLOWN_CELL)) + 1)
     shares = np.linspace(0.0, 1.0, steps)[:, None, None]
     for release, landing in zip(flights.release, flights.landing, strict=True):
         for first in range(0, len(release), _CHUNK):
             a, b = release[first : first + _CHUNK], landing[first : first + _CHUNK]
             at = np.floor((a + shares * (b - a)) / FLOWN_CELL).astype(np.int64) - low
-            at = np.clip(at, 0, size - 1)  # rounding at the border of the outermost cells
             flown[at[..., 0], at[..., 1]] = True
     x, bottom, top = _runs(flown)
     left, down = (low[0] + x) * FLOWN_CELL, (low[1] + bottom) * FLOWN_CELL
     cells = shapely.box(left, down, left + FLOWN_CELL, (low[1] + top) * FLOWN_CELL)
-    grown = shapely.union_all(cells).buffer(float(np.max(flights.slack)) + 0.75 * FLOWN_CELL)
+    grown = shapely.union_all(cells).buffer(float(np.max(flights.slack)) + FLOWN_CELL)
     simple = grown.simplify(0.45 * FLOWN_CELL)  # cuts off less than half a cell
     areas = simple.geoms if simple.geom_type == "MultiPolygon" else [simple]
     return tuple(tuple((x, y) for x, y in area.exterior.coords[:-1]) for area in areas)
