@@ -14,7 +14,7 @@ from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding, Severity
 from sequencer.safety.burning import known_fuel
-from sequencer.safety.permits import permit_that_holds
+from sequencer.safety.permits import permit_contradictions, permit_gaps, permit_that_holds
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
@@ -22,7 +22,7 @@ from sequencer.staging.staged import Staged
 LITRE = 1e-3  # [m³]
 PROGRESS = "checking fire and crew"
 # codes that several checks give
-BLANK: Codes = {"not-recorded": ("warn",)}
+BLANK: Codes = {"not-recorded": ("stop",)}
 MISSING: Mapping[str, Condition] = {"not-recorded": "missing"}
 CAPPED: Codes = {"limit-capped": ("warn",)}
 
@@ -31,10 +31,12 @@ CAPPED: Codes = {"limit-capped": ("warn",)}
 class Night:
     """What a show records about its venue and evening; None where it records nothing."""
 
-    indoors: bool
-    open_sky: bool = False  # no ceiling is recorded
+    setting: str | None = None  # outdoors, indoors
+    ceiling: float | str | None = None  # [m] or "open"
     sprinklers: bool | None = None
-    permit: str | None = None  # the authority's reference
+    permit: str | None = None  # number of the permit that holds for this place and night
+    permit_gaps: tuple[str, ...] = ()  # what keeps the one recorded from counting
+    permit_contradictions: tuple[str, ...] = ()  # what it says that does not fit the show
     wind: float | None = None  # [m/s] gusts
     gust_limit: float | None = None  # [m/s] set by the show
     fuel: Fuel | None = None
@@ -44,6 +46,17 @@ class Night:
     unweighed: tuple[str, ...] = ()  # performers whose soak nobody weighed
     flame: float | None = None  # [m] over the wick at rest
     ages: Mapping[str, int | None] = field(default_factory=dict)  # [years] least, by performer
+    spin_off: bool = False  # a zone for soaking and spinning off is drawn
+
+    @property
+    def indoors(self) -> bool:
+        """Whether there is a roof; a setting that is not stated counts as outdoors here, and is a finding of its own."""
+        return self.setting == "indoors"
+
+    @property
+    def open_sky(self) -> bool:
+        """Whether nothing is overhead, as stated."""
+        return self.ceiling == "open"
 
 
 @once_per_show_with(*PLAN_PARTS)
@@ -53,10 +66,12 @@ def night_of(show: Staged) -> Night:
     venue, fire = show.show.venue, show.show.fire
     year = _year(show)
     return Night(
-        indoors=venue.setting == "indoors",
-        open_sky=venue.ceiling == "open",
+        setting=venue.setting,
+        ceiling=venue.ceiling,
         sprinklers=venue.sprinklers,
         permit=_permit(show),
+        permit_gaps=permit_gaps(show.show),
+        permit_contradictions=permit_contradictions(show.show),
         wind=venue.wind,
         gust_limit=show.show.weather.gusts,
         fuel=known_fuel(show),
@@ -70,6 +85,7 @@ def night_of(show: Staged) -> Night:
             each.name: None if each.birth_year is None else year - each.birth_year - 1
             for each in show.show.cast
         },
+        spin_off=venue.spin_off is not None,
     )
 
 
@@ -112,7 +128,7 @@ def needed(book: RuleBook, kind: str) -> Rule:
 def blank_finding(what: str, where: str, rule: Rule) -> Finding:
     """A finding on something that a rule needs and nobody recorded."""
     return night_finding(
-        "not-recorded", "warn", f"{what}; a blank counts as unmet", rule.citation,
+        "not-recorded", "stop", f"{what}; a blank counts as unmet", rule.citation,
         (f"write it under {where}",),
     )  # fmt: skip
 

@@ -3,6 +3,7 @@
 Inputs are plain records. A blank is not zero: it is a finding if a rule needs the figure.
 """
 
+import re
 from collections.abc import Sequence
 
 from sequencer.checks.check import Check
@@ -21,23 +22,51 @@ from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.safety.house_rules import rules_of
-from sequencer.safety.permits import permit_that_holds
+from sequencer.safety.permits import NONE_RECORDED, permit_that_holds
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
 
+_BREATHING = re.compile(
+    r"\bfire[\s-]*(breath|eat|spit)|\b(breath|eat|spit)\w*[\s-]+(the\s+)?(fire|flame)",
+    re.IGNORECASE,
+)
 NOT_CHECKED = "Whether the rules have changed since their texts were read was not checked."
 
 
-@where_lit
 def house_rules(show: Staged) -> Outcome:
-    """Permit, roof, flame and ages of a show against its rules.
+    """Permit, roof, flame and ages of a lit show against its rules; and fire breathing, in any show.
 
     Raises
     ------
     InputError
         If the show's file of rules, or its log of burns, cannot be used.
     """
-    return Outcome(findings=tuple(rule_findings(night_of(show), rules_of(show))))
+    found = _breathing(show)
+    if show.lit:
+        found += rule_findings(night_of(show), rules_of(show))
+    return Outcome(findings=tuple(found))
+
+
+def _breathing(show: Staged) -> list[Finding]:
+    """Fire breathing or fire eating, wherever the show file mentions it."""
+    record = show.show
+    texts = [record.title, *record.phrases, *record.patterns, *record.formations]
+    texts += [step.note for steps in record.phrases.values() for step in steps]
+    texts += [word for entry in record.timeline for word in (entry.note, entry.pattern or "")]
+    texts += [item for post in record.crew for item in post.equipment]
+    said = next((text for text in texts if _BREATHING.search(text)), None)
+    if said is None:
+        return []
+    rule = rules_of(show).required("fire-breathing-forbidden")
+    return [
+        night_finding(
+            "fire-breathing",
+            "stop",
+            f"“{said}”: fire breathing and fire eating are outside this tool, which does not plan them",
+            rule.citation if rule else "able to injure the lungs: cautions, 23",
+            ("leave it out",),
+        )
+    ]
 
 
 @where_lit
@@ -70,6 +99,7 @@ def rule_findings(night: Night, book: RuleBook) -> list[Finding]:
     """
     return [
         *_permit(night, book),
+        *_blanks(night, book),
         *_roof(night, book),
         *_flame(night, book),
         *_ages(night, book),
@@ -89,14 +119,75 @@ def _permit(night: Night, book: RuleBook) -> list[Finding]:
                      ("dance it dark, or bring the commissioner's exemption in writing",))
         )  # fmt: skip
     rule = book.required("permit")
-    if rule and not night.permit:
+    if rule and night.permit_gaps:
         found.append(
             night_finding(
                 "no-permit",
-                "note",
-                "no permit reference is recorded: every sheet is marked DRAFT",
+                "warn",
+                f"{_gaps_words(night.permit_gaps)}; every sheet is marked DRAFT",
                 rule.citation,
-                ("write the authority's reference under rules, permit",),
+                (
+                    "write under rules: permit: {number: …, issued_by: …, from: …, until: …, place: …}",
+                    "write night: with the day of the performance",
+                ),
+            )
+        )
+    found += [
+        night_finding(
+            "permit-contradicts",
+            "stop",
+            f"the permit recorded is not for this show: {words}",
+            "this show, rules, permit: a permit holds for its place and days",
+            ("ask the authority for one that names this place and night", "correct rules, permit"),
+        )
+        for words in night.permit_contradictions
+    ]
+    return found
+
+
+def _gaps_words(gaps: Sequence[str]) -> str:
+    if gaps == (NONE_RECORDED,):
+        return NONE_RECORDED
+    return f"the permit does not count yet: {'; '.join(gaps)}"
+
+
+def _blanks(night: Night, book: RuleBook) -> list[Finding]:
+    """What the rules measure from and the show does not state: flame, setting, what is overhead, the spin-off zone."""
+    found = []
+    audience = book.strictest("audience-distance")
+    if night.flame is None and audience is not None:
+        found.append(
+            blank_finding(
+                "the height of the flame is not stated, and every distance is taken from its edge",
+                "fire, flame, as watched in a real burn",
+                audience,
+            )
+        )
+    roof = book.required("indoor-agreed") or book.required("indoor-forbidden")
+    if night.setting is None and roof is not None:
+        found.append(
+            blank_finding(
+                "whether the show is outdoors or indoors is not stated",
+                "venue, setting, as outdoors or indoors",
+                roof,
+            )
+        )
+    ceiling = book.strictest("ceiling-height")
+    if night.ceiling is None and ceiling is not None:
+        found.append(
+            blank_finding(
+                "the height overhead is not stated",
+                "venue, ceiling, as a measured height or as open",
+                ceiling,
+            )
+        )
+    zone = book.required("spin-off-zone")
+    if not night.spin_off and zone is not None:
+        found.append(
+            blank_finding(
+                "the zone for soaking and spinning off is not drawn",
+                "venue, spin_off, as the corners of a zone closed to the public",
+                zone,
             )
         )
     return found
@@ -211,9 +302,9 @@ def _by_hand(book: RuleBook) -> list[Finding]:
                 night_finding(
                     "to-confirm",
                     "note",
-                    f"{profile.title}: only a person can confirm {'; '.join(texts)}",
+                    f"Confirm by hand ({profile.title}): {'; '.join(texts)}",
                     f"{profile.title}, {profile.edition}",
-                    ("tick each on the plan packet",),
+                    ("confirm each by hand, under “Confirm by hand” on the safety lead’s sheet",),
                 )
             )
     return found
@@ -267,11 +358,13 @@ CHECK = Check(
         "flame-high": ("stop",),
         "indoors-forbidden": ("stop",),
         "indoors-not-recorded": ("stop",),
-        "no-permit": ("note",),
+        "fire-breathing": ("stop",),
+        "no-permit": ("warn",),
+        "permit-contradicts": ("stop",),
         "roof-contradicts": ("stop",),
         "under-age": ("stop",),
     },
-    cautions={**MISSING, "indoors-not-recorded": "missing"},
+    cautions={**MISSING, "fire-breathing": "fire-breathing", "indoors-not-recorded": "missing"},
     depends_on=PLAN_PARTS,
     progress=PROGRESS,
 )
