@@ -20,6 +20,7 @@ from sequencer.checks.fire import (
     fuel_point,
     fuel_rules,
     heat,
+    not_planned,
     rules_kept,
     watch_kept,
     weather,
@@ -49,6 +50,7 @@ BUILT_IN: tuple[Check, ...] = (
     weather.DOWNWIND,
     audience_room.CHECK,
     rules_kept.CONFIRMED,
+    not_planned.CHECK,
     listen_again.CHECK,
     drift.CHECK,
 )

@@ -88,7 +88,9 @@ class Weather(Record):
         None,
         description="gusts at or above which nothing is lit; a lower limit in the rules takes precedence",
     )
-    rain: Name | None = Field(None, description="rain in which nothing is lit, such as rain since soaking")
+    rain: Name | None = Field(
+        None, description="rain in which nothing is lit, such as rain since soaking"
+    )
     lightning: Name | None = Field(
         None, description="lightning conditions in which the place is cleared"
     )

@@ -16,9 +16,12 @@ from sequencer.findings import Finding, Severity
 from sequencer.safety.burning import known_fuel
 from sequencer.safety.permits import permit_contradictions, permit_gaps, permit_that_holds
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
+from sequencer.show.model import Fire
 from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
+from sequencer.staging.wicks import flame_at_rest
 
+STATED = ("setting", "ceiling", "spin_off")  # keys of the venue that a rule asks about
 LITRE = 1e-3  # [m³]
 PROGRESS = "checking fire and crew"
 # codes that several checks give
@@ -31,8 +34,8 @@ CAPPED: Codes = {"limit-capped": ("warn",)}
 class Night:
     """What a show records about its venue and evening; None where it records nothing."""
 
-    setting: str | None = None  # outdoors, indoors
-    ceiling: float | str | None = None  # [m] or "open"
+    indoors: bool
+    open_sky: bool = False  # nothing is overhead, as stated
     sprinklers: bool | None = None
     permit: str | None = None  # number of the permit that holds for this place and night
     permit_gaps: tuple[str, ...] = ()  # what keeps the one recorded from counting
@@ -44,19 +47,14 @@ class Night:
     fuel_of: Mapping[str, float | None] = field(default_factory=dict)  # [m³] by performer
     fuel_prepared: float | None = None  # [m³] that the burns need, with spare
     unweighed: tuple[str, ...] = ()  # performers whose soak nobody weighed
-    flame: float | None = None  # [m] over the wick at rest
+    flame: float | None = None  # [m] over the wick at rest, as stated
+    tallest: float | None = (
+        None  # [m] the larger of that and the computed one at the peak, over all props
+    )
     ages: Mapping[str, int | None] = field(default_factory=dict)  # [years] least, by performer
-    spin_off: bool = False  # a zone for soaking and spinning off is drawn
-
-    @property
-    def indoors(self) -> bool:
-        """Whether there is a roof; a setting that is not stated counts as outdoors here, and is a finding of its own."""
-        return self.setting == "indoors"
-
-    @property
-    def open_sky(self) -> bool:
-        """Whether nothing is overhead, as stated."""
-        return self.ceiling == "open"
+    unstated: tuple[
+        str, ...
+    ] = ()  # keys of the venue that nobody filled in: setting, ceiling, spin_off
 
 
 @once_per_show_with(*PLAN_PARTS)
@@ -66,8 +64,8 @@ def night_of(show: Staged) -> Night:
     venue, fire = show.show.venue, show.show.fire
     year = _year(show)
     return Night(
-        setting=venue.setting,
-        ceiling=venue.ceiling,
+        indoors=venue.setting == "indoors",
+        open_sky=venue.ceiling == "open",
         sprinklers=venue.sprinklers,
         permit=_permit(show),
         permit_gaps=permit_gaps(show.show),
@@ -80,12 +78,13 @@ def night_of(show: Staged) -> Night:
         fuel_prepared=None if plan.fuel is None else plan.fuel.prepared,
         unweighed=() if plan.fuel is None else plan.fuel.unweighed,
         flame=fire.flame if fire else None,
+        tallest=None if fire is None or fire.flame is None else _tallest(show, fire),
         ages={
             # born on the last day of that year: the least age it can be
             each.name: None if each.birth_year is None else year - each.birth_year - 1
             for each in show.show.cast
         },
-        spin_off=venue.spin_off is not None,
+        unstated=tuple(key for key in STATED if getattr(venue, key) is None),
     )
 
 
@@ -182,6 +181,13 @@ def rule_finding(
         remedies=remedies,
         source=rule.citation,
         where=where,
+    )
+
+
+def _tallest(show: Staged, fire: Fire) -> float:
+    """Highest flame over any wick that distances are taken from [m]."""
+    return max(
+        flame_at_rest(prop, fire) for dancer in show.show.cast for prop in dancer.props.values()
     )
 
 

@@ -3,7 +3,6 @@
 Inputs are plain records. A blank is not zero: it is a finding if a rule needs the figure.
 """
 
-import re
 from collections.abc import Sequence
 
 from sequencer.checks.check import Check
@@ -26,47 +25,19 @@ from sequencer.safety.permits import NONE_RECORDED, permit_that_holds
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
 
-_BREATHING = re.compile(
-    r"\bfire[\s-]*(breath|eat|spit)|\b(breath|eat|spit)\w*[\s-]+(the\s+)?(fire|flame)",
-    re.IGNORECASE,
-)
 NOT_CHECKED = "Whether the rules have changed since their texts were read was not checked."
 
 
+@where_lit
 def house_rules(show: Staged) -> Outcome:
-    """Permit, roof, flame and ages of a lit show against its rules; and fire breathing, in any show.
+    """Permit, roof, flame and ages of a show against its rules.
 
     Raises
     ------
     InputError
         If the show's file of rules, or its log of burns, cannot be used.
     """
-    found = _breathing(show)
-    if show.lit:
-        found += rule_findings(night_of(show), rules_of(show))
-    return Outcome(findings=tuple(found))
-
-
-def _breathing(show: Staged) -> list[Finding]:
-    """Fire breathing or fire eating, wherever the show file mentions it."""
-    record = show.show
-    texts = [record.title, *record.phrases, *record.patterns, *record.formations]
-    texts += [step.note for steps in record.phrases.values() for step in steps]
-    texts += [word for entry in record.timeline for word in (entry.note, entry.pattern or "")]
-    texts += [item for post in record.crew for item in post.equipment]
-    said = next((text for text in texts if _BREATHING.search(text)), None)
-    if said is None:
-        return []
-    rule = rules_of(show).required("fire-breathing-forbidden")
-    return [
-        night_finding(
-            "fire-breathing",
-            "stop",
-            f"“{said}”: fire breathing and fire eating are outside this tool, which does not plan them",
-            rule.citation if rule else "able to injure the lungs: cautions, 23",
-            ("leave it out",),
-        )
-    ]
+    return Outcome(findings=tuple(rule_findings(night_of(show), rules_of(show))))
 
 
 @where_lit
@@ -164,7 +135,7 @@ def _blanks(night: Night, book: RuleBook) -> list[Finding]:
             )
         )
     roof = book.required("indoor-agreed") or book.required("indoor-forbidden")
-    if night.setting is None and roof is not None:
+    if "setting" in night.unstated and roof is not None:
         found.append(
             blank_finding(
                 "whether the show is outdoors or indoors is not stated",
@@ -173,7 +144,7 @@ def _blanks(night: Night, book: RuleBook) -> list[Finding]:
             )
         )
     ceiling = book.strictest("ceiling-height")
-    if night.ceiling is None and ceiling is not None:
+    if "ceiling" in night.unstated and ceiling is not None:
         found.append(
             blank_finding(
                 "the height overhead is not stated",
@@ -182,7 +153,7 @@ def _blanks(night: Night, book: RuleBook) -> list[Finding]:
             )
         )
     zone = book.required("spin-off-zone")
-    if not night.spin_off and zone is not None:
+    if "spin_off" in night.unstated and zone is not None:
         found.append(
             blank_finding(
                 "the zone for soaking and spinning off is not drawn",
@@ -245,13 +216,14 @@ def _under_roof(night: Night, book: RuleBook) -> list[Finding]:
 
 def _flame(night: Night, book: RuleBook) -> list[Finding]:
     rule = book.strictest("flame-height")
-    if rule is None or night.flame is None or night.flame <= rule.number:
+    flame = max((each for each in (night.flame, night.tallest) if each is not None), default=None)
+    if rule is None or flame is None or flame <= rule.number:
         return []
     return [
         night_finding(
             "flame-high",
             "stop",
-            f"the flame is {night.flame:.2f} m high; {rule.number:.2f} m is allowed",
+            f"the flame is up to {flame:.2f} m high at its peak; {rule.number:.2f} m is allowed",
             rule.citation,
             ("use smaller wicks, timed and watched", "ask the authority in writing"),
         )
@@ -358,13 +330,12 @@ CHECK = Check(
         "flame-high": ("stop",),
         "indoors-forbidden": ("stop",),
         "indoors-not-recorded": ("stop",),
-        "fire-breathing": ("stop",),
         "no-permit": ("warn",),
         "permit-contradicts": ("stop",),
         "roof-contradicts": ("stop",),
         "under-age": ("stop",),
     },
-    cautions={**MISSING, "fire-breathing": "fire-breathing", "indoors-not-recorded": "missing"},
+    cautions={**MISSING, "indoors-not-recorded": "missing"},
     depends_on=PLAN_PARTS,
     progress=PROGRESS,
 )
