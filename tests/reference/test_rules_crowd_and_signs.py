@@ -3,6 +3,8 @@
 Sources stand beside each check.
 """
 
+from math import acos, sqrt
+
 import pytest
 
 from sequencer.facts.crowd import exit_capacity, floor_capacity, flows
@@ -13,7 +15,10 @@ from sequencer.facts.extinguishers import (
 )
 from sequencer.facts.rule_book import rule_book
 from sequencer.facts.signs import signs, signs_for
+from sequencer.motion.clearance.to_posts import Followed
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.outputs.words.date_words import day_words
+from sequencer.safety.audience_floor import standing_area
 from sequencer.units import LENGTHS, SPEEDS, VOLUMES, quantity
 
 FOOT = 0.3048
@@ -51,14 +56,36 @@ def test_floor_space():
 
 
 def test_the_exclusion_zone_is_cut_out_before_people_are_counted():
-    """A rectangle of 20 m × 10 m whose long side lies 4 m into a circle of 6.096 m: shapely measures."""
-    from shapely import Point, box
+    """A floor of 20 m × 10 m, 200 m², with one long side 4 m from the middle of a circle of 6.096 m.
 
-    ground = box(-10, 4, 10, 14)
-    left = ground.difference(Point(0, 0).buffer(6.096, quad_segs=256))
+    The segment cut off has r² acos(d/r) − d √(r² − d²), by hand 13.37 m² (textbook geometry): 27 people fewer.
+    """
+    radius, away = 20 * FOOT, 4.0
+    segment = radius**2 * acos(away / radius) - away * sqrt(radius**2 - away**2)
+    still = Followed(who="Ada", floor=WalkPath(place=(0.0, 0.0)), start=0.0, end=8.0)
+    floor = [(-10.0, 4.0), (10.0, 4.0), (10.0, 14.0), (-10.0, 14.0)]
 
-    assert floor_capacity(ground.area) == 400
-    assert floor_capacity(left.area) < 400 - 20
+    whole = standing_area([floor], [], {})
+    left = standing_area([floor], [still], {"Ada": radius})
+
+    assert floor_capacity(whole) == 400
+    assert left == pytest.approx(200 - segment, abs=0.01)
+    assert left <= 200 - segment  # a lower bound
+    assert floor_capacity(left) == 373
+
+
+def test_the_zone_follows_who_walks_while_lit():
+    """A walk of 4 m along the floor cuts off a rectangle of 4 m more."""
+    radius, away = 20 * FOOT, 4.0
+    segment = radius**2 * acos(away / radius) - away * sqrt(radius**2 - away**2)
+    walk = WalkPath(place=(-2.0, 0.0), moves=(Move(start=0.0, end=8.0, place=(2.0, 0.0), facing=0.0),))
+    floor = [(-20.0, 4.0), (20.0, 4.0), (20.0, 14.0), (-20.0, 14.0)]
+    left = standing_area(
+        [floor], [Followed(who="Ada", floor=walk, start=0.0, end=8.0)], {"Ada": radius}
+    )
+
+    assert left == pytest.approx(400 - segment - 4 * (radius - away), abs=0.2)
+    assert left <= 400 - segment - 4 * (radius - away)
 
 
 def test_travel_by_rating_and_amount():
