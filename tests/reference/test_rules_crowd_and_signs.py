@@ -78,7 +78,9 @@ def test_the_zone_follows_who_walks_while_lit():
     """A walk of 4 m along the floor cuts off a rectangle of 4 m more."""
     radius, away = 20 * FOOT, 4.0
     segment = radius**2 * acos(away / radius) - away * sqrt(radius**2 - away**2)
-    walk = WalkPath(place=(-2.0, 0.0), moves=(Move(start=0.0, end=8.0, place=(2.0, 0.0), facing=0.0),))
+    walk = WalkPath(
+        place=(-2.0, 0.0), moves=(Move(start=0.0, end=8.0, place=(2.0, 0.0), facing=0.0),)
+    )
     floor = [(-20.0, 4.0), (20.0, 4.0), (20.0, 14.0), (-20.0, 14.0)]
     left = standing_area(
         [floor], [Followed(who="Ada", floor=walk, start=0.0, end=8.0)], {"Ada": radius}

@@ -163,6 +163,7 @@ def test_a_sound_show_has_only_notes():
         ("fire-breathing", "stop", [("title: Two lanterns", "title: Two lanterns, with fire breathing")]),
         ("under-age", "stop", [("birth_year: 1994", "birth_year: 2009")]),
         ("wind-high", "stop", [("wind: 2 m/s", "wind: 15 mph")]),
+        ("wind-still", "warn", [("wind: 2 m/s", "wind: 0 m/s")]),
         ("wind-near", "warn", [("wind: 2 m/s", "wind: 5 m/s")]),
         ("wind-high", "stop", [("rules:\n", "weather: {gusts: 2 m/s}\nrules:\n")]),
         ("limit-capped", "warn", [("rules:\n", "weather: {gusts: 9 m/s}\nrules:\n")]),
@@ -201,6 +202,24 @@ def test_one_thing_broken_is_found_and_says_who_rules(code, severity, pairs):
     for finding in found:
         assert finding.source
         assert finding.remedies or severity == "note"
+
+
+def test_the_wind_s_direction_is_asked_for_without_a_fuel_point_too():
+    found = changed(("  wind_from: upstage\n", ""), ("  fuel_station: [11, 12]\n", ""))
+    said = {each.message for each in found if each.code == "not-recorded"}
+
+    assert said == {
+        "wind direction is not recorded; a blank counts as unmet",
+        "the fuel point is not recorded; a blank counts as unmet",
+    }
+
+
+def test_people_downwind_are_named_in_still_air():
+    found = changed(
+        ("wind: 2 m/s", "wind: 0 m/s"), ("[[-12, -9], [12, -9]]", "[[-12, -7.5], [12, -7.5]]")
+    )
+
+    assert "audience-downwind" in {each.code for each in found}
 
 
 def test_the_fuel_keeper_reads_of_every_burn_that_is_too_long():
