@@ -228,6 +228,21 @@ def test_the_fastest_wick_is_that_of_the_fastest_piece(seed):
     assert fastest_wick(prop, trajectory, lit, tempo) == max(every)
 
 
+def test_a_prop_remembers_what_nobody_measured():
+    bare = Performer.model_validate({"name": "Ada", "stature": "1.7 m", "prop": "poi"})
+    whole = {"kind": "poi", "tether": "50 cm", "head_mass": "180 g", "wick": "4 cm"}
+
+    assert PropRecord.model_validate(whole).assumed == ()
+    assert PropRecord.model_validate(whole | {"kind": "rope dart"}).assumed == ()
+    assert PropRecord.model_validate({**whole, "wick": None} | {"wick": "4 cm"}).assumed == ()
+    assert set(PropRecord.model_validate({"kind": "poi", "tether": "50 cm"}).assumed) == {
+        "head_mass",
+        "wick",
+    }
+    assert set(bare.props["left"].assumed) == {"tether", "head_mass", "wick"}
+    assert set(PropRecord.model_validate({"kind": "club"}).assumed) >= {"length", "grip", "mass"}
+
+
 def burning(**said):
     return Fire.model_validate(
         {"fuel": "kerosene", "burn": {"time": "240 s", "measured": True}} | said
