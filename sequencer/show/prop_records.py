@@ -109,7 +109,7 @@ class PropRecord(Record):
         if not isinstance(kind, str) or kind not in DEFAULTS:
             return handler(data)
         usual = {k: v for k, v in DEFAULTS[kind].items() if v is not None and k not in data}
-        return handler({**usual, **data})._with_assumed(*usual)
+        return handler({**usual, **data}).with_assumed(*usual)
 
     @field_validator(
         "tether", "length", "grip", "diameter", "spread", "wicks", "mass", mode="before"
@@ -171,9 +171,10 @@ class PropRecord(Record):
         }
         name, metres = usual[self.kind]  # sizes of clubs and fans come from `DEFAULTS`
         sized = self.model_copy(update={name: round(metres, 2)})
-        return sized._with_assumed(name, *self._assumed)
+        return sized.with_assumed(name, *self._assumed)
 
-    def _with_assumed(self, *keys: str) -> Self:
+    def with_assumed(self, *keys: str) -> Self:
+        """The same record, which remembers that some keys were filled in."""
         self._assumed = keys
         return self
 
