@@ -21,6 +21,7 @@ from sequencer.checks.fire import (
     fuel_rules,
     heat,
     let_go_range,
+    not_planned,
     rules_kept,
     watch_kept,
     weather,
@@ -51,6 +52,7 @@ BUILT_IN: tuple[Check, ...] = (
     weather.DOWNWIND,
     audience_room.CHECK,
     rules_kept.CONFIRMED,
+    not_planned.CHECK,
     listen_again.CHECK,
     drift.CHECK,
 )
