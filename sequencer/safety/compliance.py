@@ -17,16 +17,16 @@ from sequencer.facts.rule_kinds import Kind
 from sequencer.facts.sources import cited
 from sequencer.findings import Finding, Report
 from sequencer.safety.landings import LandingPlan, landing_plan
-from sequencer.safety.measures import Measured, PlanCase, heads_for, measured
+from sequencer.safety.measures import Measured, PlanCase, heads_for, measured, moment
 from sequencer.safety.permits import permit_that_holds
 from sequencer.safety.radiant_heat import HeatPlan, heat_plan
 from sequencer.staging.staged import Staged
-from sequencer.timing.position import clock_text
 from sequencer.units import rounded_down, rounded_up
 
 Verdict = Literal["met", "not met", "not stated", "confirm", "told"]
 VERDICTS: tuple[Verdict, ...] = ("not met", "not stated", "confirm", "met", "told")  # worst first
 _MINUTES = 120.0  # [s] from here on times are printed in minutes
+MOST_NAMED = 6  # performers whose reach is told one by one
 CONFIRM_WARNED = {"fuel-warned", "fuel-permit-volume"}  # a warning of a check asks a person
 _SHOWN: Mapping[str, tuple[float, int]] = {
     "m": (1.0, 2),
@@ -95,7 +95,7 @@ def _row(case: PlanCase, rule: Rule) -> ComplianceRow:
     return ComplianceRow(
         subject=rule.kind.name,
         what=rule.kind.what,
-        asked=_asked(rule, limit),
+        asked=_asked(case, rule, limit),
         has=_has(rule.kind, found),
         verdict=verdict,
         margin=""
@@ -200,16 +200,27 @@ def _decides(case: PlanCase, rule: Rule, limit: float | None) -> bool:
     return rule is same[best[1]]
 
 
-def _asked(rule: Rule, limit: float | None) -> str:
+def _asked(case: PlanCase, rule: Rule, limit: float | None) -> str:
     """What a rule asks, in a few words."""
     if limit is None:
-        return rule.printed
+        if rule.kind.sort == "extinguishers":
+            return _tools_asked(rule, case.plan.lit_at_once)
+        return "yes" if rule.kind.sort == "yes" else rule.printed
     if rule.kind.sort == "count":
         return f"{limit:.0f}"
     least = rule.kind.sort == "least"
     shown = _number(rule.kind, limit, rounded_up if least else rounded_down)
     word = "under" if rule.kind.name in {"wind-warn", "wind-stop"} else "at most"
     return f"{'at least' if least else word} {shown}"
+
+
+def _tools_asked(rule: Rule, heads: int) -> str:
+    asked = rule.extinguishers
+    parts = [] if asked.rating is None else [f"{asked.count.for_heads(heads)} × {asked.rating}"]
+    parts += [
+        f"{unit.count} × {unit.kind} {unit.rating}".replace("  ", " ") for unit in asked.units
+    ]
+    return ", ".join(parts)
 
 
 def _has(kind: Kind, found: Measured) -> str:
@@ -268,12 +279,12 @@ def _flames(found: HeatPlan) -> list[ComplianceRow]:
     mean, peak = (
         max(getattr(each, name) for each in found.wicks.values()) for name in ("mean", "peak")
     )
-    words = f"{rounded_up(mean, 2):.2f} m mean, {rounded_up(peak, 2):.2f} m peak (computed)"
+    words = f"{rounded_up(mean, 2):.2f} m mean, {rounded_up(peak, 2):.2f} m peak"
     if found.unknown:
         words += f"; not stated for {', '.join(found.unknown)}"
     return [
         ComplianceRow(
-            subject="flame", what="flame at rest, mean and peak", asked="", has=words,
+            subject="flame", what="flame at rest as computed, mean and peak", asked="", has=words,
             verdict="told", source=f"{origin}; peak over mean heat 1.5: design choice",
         )
     ]  # fmt: skip
@@ -281,7 +292,9 @@ def _flames(found: HeatPlan) -> list[ComplianceRow]:
 
 def _reaches(show: Staged) -> list[ComplianceRow]:
     reach = {dancer.name: dancer.reach for dancer in show.dancers if dancer.lit}
-    words = ", ".join(f"{who} {rounded_up(size, 2):.2f} m" for who, size in reach.items())
+    most = f"at most {rounded_up(max(reach.values()), 2):.2f} m"
+    each = ", ".join(f"{who} {rounded_up(size, 2):.2f}" for who, size in reach.items())
+    words = f"{most} ({each})" if len(reach) <= MOST_NAMED else most
     return [
         ComplianceRow(
             subject="reach", what="reach with prop and flame at its peak, from the body's axis",
@@ -307,7 +320,7 @@ def _heat(show: Staged, found: HeatPlan) -> list[ComplianceRow]:
         has, verdict = f"{kilowatts:.2f} kW/m² ({post}; {pain})", "told"
     return [
         ComplianceRow(
-            subject="post-flux", what="radiant heat at the nearest post, all flames at their peak and nearest",
+            subject="post-flux", what="radiant heat at the nearest post, with all flames at their peak and at their nearest",
             asked="", has=has, verdict="not stated" if verdict == "not stated" else "told",
             source="point source: US NRC, NUREG-1805 sheet 05.1 [C17; read]; time to pain: HSL/2004/04 [D2; read "
             "second-hand]; below 1.42 kW/m², 24 CFR 51 [D1; read]",
@@ -320,17 +333,17 @@ def _flights(show: Staged, plan: LandingPlan) -> list[ComplianceRow]:
     source = "flight without air drag, from the motion of every lit head: mechanics; bounces and rolls left out"
     if not plan.proven:
         source += "; sampled with a margin, not proven, for fans and hoops in links"
-    first = clock_text(show.seconds(best.beat))
+    first = moment(show.seconds(best.beat))
     rows = [
         ComplianceRow(
             subject="let-go", what="let-go range: farthest that a head flies if it comes off", asked="",
-            has=f"{rounded_up(best.flight, 1):.1f} m ({who}, {first}; head at most {rounded_up(best.fastest, 1):.1f} m/s)",
+            has=f"{rounded_up(best.flight, 1):.1f} m ({who}, {first}; up to {rounded_up(best.fastest, 1):.1f} m/s)",
             verdict="told", source=source,
         )
     ]  # fmt: skip
     for near in plan.near("audience")[:1]:
         flight = near.flight
-        when = f"{near.who}, {clock_text(show.seconds(flight.beat))}"
+        when = f"{near.who}, {moment(show.seconds(flight.beat))}"
         if flight.beyond > 0:
             has = f"lands up to {rounded_up(flight.beyond, 1):.1f} m beyond {near.name} ({when})"
         else:

@@ -25,6 +25,7 @@ from sequencer.show.site import extinguisher_words
 from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import flame_at_rest
 from sequencer.timing.position import clock_text
+from sequencer.units import rounded_down
 
 _DUTIES: Mapping[str, tuple[str, ...]] = {
     "spotters": ("spotter",),
@@ -60,12 +61,17 @@ class PlanCase:
 
     def when(self, beat: float) -> str:
         """A moment as m:ss."""
-        return clock_text(self.show.seconds(beat), decimals=0)
+        return moment(self.show.seconds(beat))
 
     @property
     def reach(self) -> dict[str, float]:
         """Reach of prop and flame from each body's axis [m]."""
         return {dancer.name: dancer.reach for dancer in self.show.dancers}
+
+
+def moment(seconds: float) -> str:
+    """A moment as m:ss, the second in progress, as on the sheets."""
+    return clock_text(rounded_down(seconds), decimals=0)
 
 
 def measured(case: PlanCase, rule: Rule) -> Measured:
@@ -113,7 +119,7 @@ def _nearest(case: PlanCase, about: Callable[[str], bool], none: str) -> Measure
     thing = row.between[1].removesuffix(" (combustible)")
     return Measured(
         value=row.distance,
-        words=f"{row.between[0]} to {thing}, {clock_text(row.at, decimals=0)}",
+        words=f"{row.between[0]} to {thing}, {moment(row.at)}",
     )
 
 
@@ -176,7 +182,7 @@ def _roles(_case: PlanCase) -> Measured:
 
 
 def _walk(case: PlanCase) -> Measured:
-    """The longest walk to a lit performer from the spotter nearest to them."""
+    """The longest walk of a spotter to whom they watch: as the watch is planned, or from the nearest if that is farther."""
     plan = case.plan
     watched = [(burn, watchers_of(burn.who, plan.crew)) for burn in plan.followed]
     alone = list(dict.fromkeys(burn.who for burn, watchers in watched if not watchers))
@@ -191,11 +197,14 @@ def _walk(case: PlanCase) -> Measured:
     )
     if worst.distance >= NO_WAY:
         return Measured(words=f"no way on foot to {burn.who}", met=False)
-    spotter = watchers[worst.post].who
-    words = walk_words(worst.distance).partition(": ")[2]
-    return Measured(
-        value=worst.distance, words=f"{spotter} to {burn.who}, {case.when(worst.beat)}: {words}"
+    far, words = (
+        worst.distance,
+        f"{watchers[worst.post].who} to {burn.who}, {case.when(worst.beat)}",
     )
+    if plan.watch.worst > far:
+        watch = max(plan.watch.watches, key=lambda each: each.way)
+        far, words = watch.way, f"{watch.spotter} to {watch.who}"
+    return Measured(value=far, words=f"{words}: {walk_words(far).partition(': ')[2]}")
 
 
 def _arrival(case: PlanCase) -> Measured:

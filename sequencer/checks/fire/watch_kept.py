@@ -18,6 +18,7 @@ from sequencer.checks.outcome import Outcome
 from sequencer.facts.pace import reactions, slow_walk, walk_words
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
+from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.motion.clearance.to_posts import Farthest, Followed, beyond, closest, farthest
@@ -55,6 +56,7 @@ def _outcome(show: Staged, *, posts: bool) -> Outcome:
     plan = safety_plan(show)
     limit = longest_walk(plan.book)
     watched = watch_findings(plan.followed, plan.crew, limit=limit, clock=show, ground=plan.ground)
+    watched += assigned_findings(plan.watch, limit=limit, clock=show, known=watched)
     sights = sight_findings(plan.followed, plan.crew, tall=plan.tall, clock=show)
     _, rule = watched_by_one(plan.book, plan.lit_at_once)
     alone = {each.who[0] for each in watched if each.code == NOBODY}
@@ -131,6 +133,49 @@ def watch_findings(
             remedies = _remedies(burn, watchers, worst, reach, watched, posts, within, ground)
             found.append(_out_of_reach(burn, watchers[worst.post], worst, limit, clock, remedies))
     return found
+
+
+def assigned_findings(
+    plan: WatchPlan,
+    *,
+    limit: tuple[float, Rule] | None,
+    clock: BeatReader,
+    known: Sequence[Finding] = (),
+) -> list[Finding]:
+    """Watches in which the spotter is farther away than allowed, though another one, who is not free, is near enough.
+
+    Parameters
+    ----------
+    plan : WatchPlan
+    limit : (float, Rule), optional
+        Longest walk [m], and the rule that sets it; None if no rule does.
+    clock : BeatReader
+    known : sequence of Finding
+        Performers of these are already reported.
+    """
+    if limit is None:
+        return []
+    told = {each.who[0] for each in known}
+    most, rule = limit
+    return [
+        Finding(
+            code="post-out-of-reach",
+            severity="stop",
+            who=(watch.who, watch.spotter),
+            start=clock.seconds(watch.start),
+            end=clock.seconds(watch.end),
+            position=clock.position(watch.start),
+            message=f"{watch.spotter}, who watches {watch.who} then, is up to {rounded_up(watch.way, 2):.2f} m away "
+            f"({walk_words(watch.way)}); {rounded_down(most, 2):.2f} m allowed, and whoever is nearer is not free",
+            remedies=(
+                f"move {watch.spotter} nearer to {watch.who}",
+                f"add a spotter for {watch.who}",
+            ),
+            source=_walk_source(rule),
+        )
+        for watch in plan.watches
+        if watch.way - TOLERANCE > most and watch.who not in told
+    ]
 
 
 def sight_findings(

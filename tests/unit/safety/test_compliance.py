@@ -157,7 +157,7 @@ def test_each_number_is_rounded_to_its_safe_side(kind, value, limit, has, asked,
     rule = own_rule(kind, limit)
 
     assert table._has(rule.kind, Measured(value=value)) == has
-    assert table._asked(rule, limit) == asked
+    assert table._asked(None, rule, limit) == asked
     assert table._margin(rule.kind, value, limit) == margin
 
 
