@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import partial
 from typing import Any
 
-from reportlab.platypus import Flowable, KeepTogether, PageBreak
+from reportlab.platypus import Flowable, PageBreak
 
 from sequencer.facts.cautions import page_one
 from sequencer.outputs.sheets.page.elements import LitMark, fitted, grid, kicker
@@ -33,7 +33,14 @@ from sequencer.outputs.sheets.page.paper import (
 from sequencer.outputs.sheets.page.pictograms import stop_mark
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import brief, number, place_words
-from sequencer.outputs.sheets.parts.cues import Cue, burns_of, cues_of, early_clock, late_clock
+from sequencer.outputs.sheets.parts.cues import (
+    Cue,
+    bar_words,
+    burns_of,
+    cues_of,
+    early_clock,
+    late_clock,
+)
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet, stripes
 from sequencer.outputs.sheets.parts.handling_words import (
@@ -179,9 +186,8 @@ def _cue(edition: Edition, cue: Cue, room: float, style: _Style, place: str) -> 
         )
     ]
     if not strong:
-        time.append(
-            Prose(TextSpan(staged.position(cue.start), "Regular", TEXT), leading=1.1, role="TD")
-        )
+        bar = bar_words(staged, cue) if staged.seconds(cue.start) > 0.01 else "track starts"
+        time.append(Prose(TextSpan(bar, "Regular", TEXT), leading=1.1, role="TD"))
     ground = [("BACKGROUND", (0, 0), (-1, -1), MIST)] if strong else []
     return grid([[time, body]], [50, room - 50], *ground, pad=style.pad, gutter=4)
 
@@ -241,14 +247,15 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
 def _cautions(edition: Edition) -> list[Flowable]:
     """What a pocket card holds besides the cues; whatever does not fit on the back follows the cues."""
     cautions = cautions_of(edition.staged, edition.report.conditions, reader="pocket")
-    lines: list[Flowable] = [
-        Prose(TextSpan(f"– {caution.short}", "Regular", SMALL), leading=1.15, after=1)
-        for caution in cautions
-    ]
-    if not lines:
+    words = [f"– {caution.short}" for caution in cautions]
+    if not words:
         return []
-    title = Prose(TextSpan("Remember", "Poster", LEAD_SIZE), leading=1.2)
-    return [KeepTogether([title, lines[0]]), *lines[1:]]  # a heading never stands alone
+    # a heading never stands alone at the foot of a panel
+    first = [TextSpan("Remember\n", "Poster", LEAD_SIZE), TextSpan(words[0], "Regular", SMALL)]
+    return [
+        Prose(first, leading=1.2, after=1),
+        *(Prose(TextSpan(line, "Regular", SMALL), leading=1.15, after=1) for line in words[1:]),
+    ]
 
 
 def _back(edition: Edition, who: str) -> list[Flowable]:

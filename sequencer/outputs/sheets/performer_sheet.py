@@ -42,6 +42,7 @@ from sequencer.outputs.sheets.page.wording import (
 )
 from sequencer.outputs.sheets.parts.cues import (
     Cue,
+    bar_words,
     burns_of,
     cues_of,
     early_clock,
@@ -249,7 +250,7 @@ def _row(
     cue = entry.cue
     ink: Color = PAPER if cue.kind == "light" else INK
     seconds = staged.seconds(cue.start)
-    bar = f"bar {staged.position(cue.start)}" if seconds > 0.01 else "track starts"
+    bar = f"bar {bar_words(staged, cue)}" if seconds > 0.01 else "track starts"
     if cue.kind == "light":  # anywhere between two beats
         bar = "lighting" if seconds >= 0.0 else "before\nthe track"
     time: Cell = [
@@ -395,12 +396,13 @@ def _then(edition: Edition, entry: CueLine, after: str, tail: list[TextSpan]) ->
 def _then_words(edition: Edition, entry: CueLine) -> str:
     parts = []
     for cue in entry.then:
-        position = edition.staged.position(cue.start)
+        position = bar_words(edition.staged, cue)
         what = "link" if cue.kind == "link" else "rest"
         words = f"{what}{NB}{plural(_counted(cue), 'beat')}"
         if cue.kind == "wait":
             words += f" from bar{NB}{position}"
-        if cue.kind == "wait" and cue.lit:
+        said = entry.cue.kind in {"light", "out"} and cue.waiting is not None
+        if cue.kind == "wait" and cue.lit and not said:
             words += f", {_lit_rest(edition, cue)}"
         note = cue.block.note if cue.block is not None else ""
         parts.append(words + (f", {edition.in_order(note)}" if note else ""))

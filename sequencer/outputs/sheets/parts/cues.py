@@ -68,6 +68,12 @@ def late_clock(seconds: float) -> str:
     return clock(math.ceil(seconds - _EXACT))
 
 
+def bar_words(staged: Staged, cue: Cue) -> str:
+    """bar.beat of a cue; of a rest to a quarter beat, because it may begin anywhere."""
+    beat = round(4 * cue.start) / 4 if cue.kind == "wait" else cue.start
+    return staged.position(beat)
+
+
 def first_beat(staged: Staged) -> float:
     """Beat coordinate of the start of the track."""
     return float(staged.tempo.beats_from_seconds(0.0))
@@ -115,13 +121,11 @@ def _beat(staged: Staged, seconds: float) -> float:
 
 
 def _waits(staged: Staged, who: str, start: float, end: float) -> list[tuple[float, float]]:
-    """A rest, split where lighting or putting out its performer starts or ends."""
+    """A rest, split where lighting or putting out its performer starts."""
     if end - start <= _LEAST:
         return []
     burns = [
-        edge
-        for burn in burns_of(staged, who)
-        for edge in (_beat(staged, burn.alight_s), burn.end, _beat(staged, burn.out_s))
+        edge for burn in burns_of(staged, who) for edge in (_beat(staged, burn.alight_s), burn.end)
     ]
     inner = sorted(edge for edge in burns if start + _LEAST < edge < end - _LEAST)
     return list(pairwise([start, *inner, end]))

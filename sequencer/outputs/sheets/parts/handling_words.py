@@ -54,15 +54,14 @@ def putting_out_lines(edition: Edition, burn: PlannedBurn) -> tuple[str, ...]:
     handling = edition.plan.handling
     what = "heads" if _on_lines(edition, burn) else "props"
     down = f"Stand still, {what} to the ground, away from you"
-    wait = ""
     if burn.queue_s > _EXACT:
-        wait = f" You wait about {seconds_words(burn.queue_s)}: somebody else is put out first."
+        down += f". You wait about {seconds_words(burn.queue_s)}: somebody else is put out first"
+    out = f"out by {late_clock(burn.out_s)}{handling.words('put_out')}"
+    hot = f"{seconds_words(burn.cool_s)}{handling.words('cool')}"
     lines = [
-        f"{down}. {putter_words(edition, burn)}: smothers, checks that it is out.{wait}",
-        (
-            f"Out by {late_clock(burn.out_s)}{handling.words('put_out')}. Hot for "
-            f"{seconds_words(burn.cool_s)}{handling.words('cool')}: lay it down away from the fuel"
-        ),
+        down,
+        f"{putter_words(edition, burn)}: smothers, checks that it is out; {out}",
+        f"Hot for {hot}: lay the {what} down away from the fuel",
     ]
     after = _next(edition, burn)
     if after is not None:
