@@ -11,7 +11,7 @@ from sequencer.facts.fuels import Fuel, fuel
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.safety.handling import (
-    Turn,
+    HandlingTurn,
     WalkSeconds,
     handling_times,
     lighter_of,
@@ -230,7 +230,7 @@ def put_out(
     walk : callable
     """
     turns = {
-        index: Turn(by=person, moment=burn.end_s, spare=spare(burn), place=place)
+        index: HandlingTurn(by=person, moment=burn.end_s, spare=spare(burn), place=place)
         for index, (burn, person, place) in enumerate(zip(burns, by, places, strict=True))
     }
     when = putting_out_turns(turns, each=seconds, walk=walk)
@@ -255,7 +255,7 @@ def _lit_in_turn(
     for index, (burn, place) in enumerate(zip(burns, places, strict=True)):
         at = burn.lit_at or place
         moment = burn.start_s - walk(at, place)
-        turns[index] = Turn(by=burn.lit_by, moment=moment, spare=spare(burn), place=at)
+        turns[index] = HandlingTurn(by=burn.lit_by, moment=moment, spare=spare(burn), place=at)
     when = lighting_turns(turns, each=seconds, walk=walk)
     return _counted(
         [

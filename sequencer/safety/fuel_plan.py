@@ -72,7 +72,6 @@ class Light:
 
     burn: PlannedBurn
     at_s: float  # [s] of the track at which lighting them starts
-    until_s: float  # [s] at which they are alight and whoever lights goes on to the next
     spare_s: float | None  # [s] of burning time left when they are put out; None if unknown
 
 
@@ -138,7 +137,6 @@ def lighting_order(burns: Sequence[PlannedBurn]) -> tuple[Lighting, ...]:
             Light(
                 burn=burn,
                 at_s=burn.alight_s,
-                until_s=burn.alight_s + burn.lighting_s,
                 spare_s=None if burn.burn is None else spare(burn),
             )
             for burn in sorted(together, key=lambda burn: burn.alight_s)

@@ -51,7 +51,7 @@ class HandlingTimes:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Turn:
+class HandlingTurn:
     """One performer to be lit or put out by one person."""
 
     by: str | None  # nobody is named: one unknown person for all of them
@@ -102,13 +102,13 @@ def walk_seconds(ground: WalkableFloor, *, no_way: float = 0.0) -> WalkSeconds:
 
 
 def lighting_turns(
-    turns: Mapping[int, Turn], *, each: float, walk: WalkSeconds
+    turns: Mapping[int, HandlingTurn], *, each: float, walk: WalkSeconds
 ) -> dict[int, tuple[float, float]]:
     """When each lighting starts and ends [s].
 
     Parameters
     ----------
-    turns : mapping of int to Turn
+    turns : mapping of int to HandlingTurn
         Of two equal ones the one with the smaller number comes first.
     each : float
         Time to light one performer's props [s].
@@ -128,7 +128,7 @@ def lighting_turns(
 
 
 def putting_out_turns(
-    turns: Mapping[int, Turn], *, each: float, walk: WalkSeconds
+    turns: Mapping[int, HandlingTurn], *, each: float, walk: WalkSeconds
 ) -> dict[int, tuple[float, float]]:
     """When putting out each performer starts and ends [s]; parameters as `lighting_turns`."""
     found: dict[int, tuple[float, float]] = {}
@@ -186,7 +186,7 @@ def moment_words(seconds: float) -> str:
     return clock_text(abs(seconds))
 
 
-def _by_person(turns: Mapping[int, Turn]) -> list[list[int]]:
+def _by_person(turns: Mapping[int, HandlingTurn]) -> list[list[int]]:
     people: dict[str | None, list[int]] = {}
     for key, turn in turns.items():
         people.setdefault(None if turn.by is None else turn.by.casefold(), []).append(key)

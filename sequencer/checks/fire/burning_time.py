@@ -312,7 +312,7 @@ def _relights(burn: PlannedBurn, inside: Sequence[Cut], allowed: float) -> list[
     handled = burn.flame_s - (burn.end_s - burn.start_s)  # of every part: lit, waiting, put out
     start, room = burn.start_s, allowed - handled - (burn.lit_s - burn.flame_s)
     while burn.end_s - start > room + _EXACT:
-        reachable = [cut for cut in inside if start < cut.seconds <= start + room]
+        reachable = [cut for cut in inside if start < cut.seconds <= start + room + _EXACT]
         if not reachable:
             return None
         chosen.append(reachable[-1])

@@ -219,7 +219,7 @@ def _message(held: "_Held") -> str:
     hand = f"the {worst.side} hand{line if shape.flexible else ''}"
     pain = math.floor(10 * worst.pain) / 10
     heat = (
-        f"reaches {hand}, and in a flame it hurts after {pain:.1f} s"
+        f"reaches {hand}, and in a flame it hurts within {math.ceil(10 * worst.pain) / 10:.1f} s"
         if worst.touches
         else f"ends {math.floor(100 * worst.gap) / 100:.2f} m from {hand}; {worst.flux / 1000:.1f} kW/m² there hurt "
         f"after {pain:.1f} s"

@@ -61,7 +61,7 @@ def putting_out_lines(edition: Edition, burn: PlannedBurn) -> tuple[str, ...]:
     lines = [
         down,
         f"{putter_words(edition, burn)}: smothers, checks that it is out; {out}",
-        f"Hot for {hot}: lay the {what} down away from the fuel",
+        f"Hot for {hot}, until {late_clock(burn.cold_s)}: lay the {what} down away from the fuel",
     ]
     after = _next(edition, burn)
     if after is not None:
