@@ -39,12 +39,6 @@ class Edition:
         """Burns, crew and watches, the same as in the checks."""
         return safety_plan(self.staged)
 
-    def wait_of(self, who: str, start: float) -> float:
-        """Seconds for which a performer is alight before the beat at which their burn begins."""
-        return next(
-            (b.wait_s for b in self.plan.burns if b.who == who and abs(b.start - start) < 1e-6), 0.0
-        )
-
     @property
     def title(self) -> str:
         """The show's title."""
