@@ -11,6 +11,7 @@ Source: linear assignment by scipy (shortest augmenting paths). The cost of a ch
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from itertools import pairwise
 from math import ceil
 
@@ -23,9 +24,11 @@ from sequencer.facts.rule_book import RuleBook
 from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.matching import cheapest_matching
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
+from sequencer.kept import recent
 from sequencer.motion.clearance.to_posts import Followed
 
 CHANGE = 1.2  # [m]
+_MOST_WAYS = 5_000  # that are kept
 _MOST = 20_000  # steps of a phase: a walk of 200 m to 5 mm
 _WITHIN = 0.1  # [1] weight of a walk within the limit; a design choice
 _NEVER = 1e9  # [m] cost of an impossible watch
@@ -140,9 +143,8 @@ def watch_plan(
     if each < 1:
         raise ValueError(f"each must be at least 1, got {each}")
     spotters = [duty for duty in crew if duty.duty == "spotter"]
-    ways = (
-        (ground or WalkableFloor()).ways_to([duty.place for duty in spotters]) if spotters else None
-    )
+    posts, floor = tuple(duty.place for duty in spotters), ground or WalkableFloor()
+    ways = floor.ways_to(posts) if spotters else None
     before: dict[str, str] = {}
     found: list[Watch] = []
     unwatched: list[tuple[str, float, float]] = []
@@ -152,7 +154,12 @@ def watch_plan(
         if ways is not None:
             for row, burn in enumerate(lit):
                 allowed = [duty in watchers_of(burn.who, crew) for duty in spotters]
-                bound = _longest(burn, start, end, ways)
+                bound = recent(
+                    "longest ways",
+                    (burn.floor.content, start, end, posts, floor.obstacles),
+                    partial(_longest, burn, start, end, ways),
+                    most=_MOST_WAYS,
+                )
                 longest[row] = np.where(allowed, bound, NO_WAY)
         taken = _assigned(
             longest, each, limit, [_index(before.get(burn.who), spotters) for burn in lit]

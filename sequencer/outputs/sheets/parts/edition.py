@@ -45,12 +45,6 @@ class Edition:
         """What is asked and what the plan has; empty if nobody is lit."""
         return compliance(self.staged, self.report)
 
-    def wait_of(self, who: str, start: float) -> float:
-        """Seconds for which a performer is alight before the beat at which their burn begins."""
-        return next(
-            (b.wait_s for b in self.plan.burns if b.who == who and abs(b.start - start) < 1e-6), 0.0
-        )
-
     @property
     def title(self) -> str:
         """The show's title."""

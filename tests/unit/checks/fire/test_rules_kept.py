@@ -54,6 +54,7 @@ fire:
   flame: 0.3 m
   burn: {time: 4 min, measured: true}
   fuel_on_site: 1 L
+  handling: {light: 1 s, put_out: 1 s, cool: 1 s}
   lit:
     - {who: all, from: 1.1, until: 81.1}
 crew:
