@@ -55,7 +55,7 @@ fire:
   burn: {{time: 4 min, measured: true}}
   flame: 0.7 m
   fuel_on_site: 3 L
-  handling: {light: 1 s, put_out: 1 s, cool: 1 s}
+  handling: {{light: 1 s, put_out: 1 s, cool: 1 s}}
   lit:
     - {{who: all, from: 1.1, until: 81.1}}
 crew:
