@@ -109,7 +109,7 @@ BREAKS = {
     if rule.count.of
     else [("  - {name: Hazel, post: [0, -4], duty: perimeter}\n", "")],
     "roles-apart": lambda _rule, _reach: [("name: Brook", "name: Moss")],
-    "response-time": lambda _rule, _reach: [("post: [-2, 8]", "post: [-2, 28]"), ("post: [2, 8]", "post: [2, 28]")],
+    "response-distance": lambda _rule, _reach: [("post: [-2, 8]", "post: [-2, 28]"), ("post: [2, 8]", "post: [2, 28]")],
     "extinguishers": lambda _rule, _reach: [('rating: "3-A:10-B:C"', 'rating: "1-A"'), ('rating: "2-A"', 'rating: "1-A"')],
     "opposing-sides": lambda _rule, _reach: [("at: [-5,", "at: [5,")],
     "extinguisher-travel": lambda _rule, _reach: FAR,
