@@ -96,7 +96,7 @@ def _row(case: PlanCase, rule: Rule) -> ComplianceRow:
     return ComplianceRow(
         subject=rule.kind.name,
         what=rule.kind.what,
-        asked=_asked(case, rule, limit),
+        asked=_asked(rule, limit, heads=case.plan.lit_at_once, own=_is_own(case, rule, limit)),
         has=_has(rule.kind, found),
         verdict=verdict,
         margin=""
@@ -202,24 +202,30 @@ def _decides(case: PlanCase, rule: Rule, limit: float | None) -> bool:
     return rule is same[best[1]]
 
 
-def _asked(case: PlanCase, rule: Rule, limit: float | None) -> str:
-    """What a rule asks, in a few words."""
+def _asked(rule: Rule, limit: float | None, *, heads: int = 1, own: bool = False) -> str:
+    """What a rule asks, in a few words; `own` if the limit is the show's and not the rule's."""
     if limit is None:
         if rule.kind.sort == "extinguishers":
-            return _tools_asked(rule, case.plan.lit_at_once)
+            return _tools_asked(rule, heads)
         return "yes" if rule.kind.sort == "yes" else rule.printed
     if rule.kind.sort == "count":
         return f"{limit:.0f}"
     least = rule.kind.sort == "least"
     shown = _number(rule.kind, limit, rounded_up if least else rounded_down)
     word = "under" if rule.kind.name in {"wind-warn", "wind-stop"} else "at most"
-    own = ", the show’s own" if limit in _own_limits(case) and limit != rule.number else ""
-    return f"{'at least' if least else word} {shown}{own}"
+    return f"{'at least' if least else word} {shown}{', the show’s own' if own else ''}"
 
 
-def _own_limits(case: PlanCase) -> set[float | None]:
+def _is_own(case: PlanCase, rule: Rule, limit: float | None) -> bool:
+    """Whether a limit is set by the show, and not by the rule."""
     show = case.show.show
-    return {show.rules.audience, show.weather.gusts, show.fire.reserve if show.fire else None}
+    own = {
+        "audience-distance": show.rules.audience,
+        "several-performers-extra": show.rules.audience,
+        "wind-stop": show.weather.gusts,
+        "burn-share": show.fire.reserve if show.fire else None,
+    }.get(rule.kind.name)
+    return own is not None and own == limit != rule.number
 
 
 def _tools_asked(rule: Rule, heads: int) -> str:
