@@ -6,7 +6,7 @@ Printed numbers are rounded to the safe side: what must be large is rounded down
 minimum asked for is rounded up, a maximum down, and a margin down. "Met" means only: as entered.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -24,7 +24,7 @@ from sequencer.staging.staged import Staged
 from sequencer.units import rounded_down, rounded_up
 
 Verdict = Literal["met", "not met", "not stated", "confirm", "told"]
-VERDICTS: tuple[Verdict, ...] = ("not met", "not stated", "confirm", "met", "told")  # worst first
+WORST_FIRST: tuple[Verdict, ...] = ("not met", "not stated", "confirm", "met", "told")
 _MINUTES = 120.0  # [s] from here on times are printed in minutes
 MOST_NAMED = 6  # performers whose reach is told one by one
 CONFIRM_WARNED = {"fuel-warned", "fuel-permit-volume"}  # a warning of a check asks a person
@@ -82,7 +82,7 @@ def tally(rows: Sequence[ComplianceRow]) -> dict[Verdict, int]:
     """How many rules have each verdict, the worst first."""
     return {
         verdict: sum(row.verdict == verdict for row in rows)
-        for verdict in VERDICTS
+        for verdict in WORST_FIRST
         if verdict != "told"
     }
 
@@ -92,7 +92,13 @@ def _row(case: PlanCase, rule: Rule) -> ComplianceRow:
     against = [each for each in case.report.findings if rule.citation in each.source]
     limit = _limit(case, rule)
     own = _verdict(rule, found, limit)
-    verdict, why = _by_checks(rule.kind, own, against, counted=found.value is not None)
+    verdict, why = _by_checks(
+        rule.kind,
+        own,
+        against,
+        blanks=case.report.blank_codes,
+        counted=found.value is not None,
+    )
     return ComplianceRow(
         subject=rule.kind.name,
         what=rule.kind.what,
@@ -133,26 +139,31 @@ def _meets(kind: Kind, value: float, limit: float) -> bool:
 
 
 def _by_checks(
-    kind: Kind, own: Verdict, against: Sequence[Finding], *, counted: bool
+    kind: Kind,
+    own: Verdict,
+    against: Sequence[Finding],
+    *,
+    blanks: Collection[str],
+    counted: bool,
 ) -> tuple[Verdict, str]:
     """The verdict, no better than the findings that cite the rule, and what they say.
 
     Where the plan has a number, warnings that cite the rule are about something else: they do not change the verdict.
     """
-    blanks = [each for each in against if each.code == "not-recorded"]
-    stops = [each for each in against if each.severity == "stop" and each not in blanks]
+    blank = [each for each in against if each.code in blanks]
+    stops = [each for each in against if each.severity == "stop" and each not in blank]
     warned = []
     if not counted:
-        warned = [each for each in against if each.severity == "warn" and each not in blanks]
+        warned = [each for each in against if each.severity == "warn" and each not in blank]
     verdict = own
     if warned:
         worst: Verdict = "confirm" if kind.name in CONFIRM_WARNED else "not met"
         verdict = own if own == "not stated" else worst
-    if blanks:
+    if blank:
         verdict = "not stated"
     if stops:
         verdict = "not met"
-    grave = [*stops, *blanks, *warned]
+    grave = [*stops, *blank, *warned]
     return verdict, grave[0].message if grave and verdict != "met" else ""
 
 
@@ -364,7 +375,7 @@ def _flights(show: Staged, plan: LandingPlan) -> list[ComplianceRow]:
             has = f"{rounded_down(flight.distance, 1):.1f} m before {near.name} ({when})"
         rows.append(
             ComplianceRow(
-                subject="let-go-audience", what="nearest such landing to the audience", asked="",
+                subject="landing-audience", what="nearest such landing to the audience", asked="",
                 has=has, verdict="told", source=source,
             )
         )  # fmt: skip

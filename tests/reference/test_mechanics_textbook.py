@@ -72,7 +72,9 @@ def test_loop_the_loop(turns, slack):
 
     assert bool(np.min(tension) < 0) is slack
     assert_allclose(least.lowest / 60, np.sqrt(GRAVITY / 0.75) / (2 * np.pi), rtol=1e-5)
-    assert_allclose(least.lowest / 60, 0.576, rtol=1e-3)  # T25 of the facts sheet: three printed digits
+    assert_allclose(
+        least.lowest / 60, 0.576, rtol=1e-3
+    )  # T25 of the facts sheet: three printed digits
     assert (turns * 60 < least.lowest) is slack
 
 

@@ -26,7 +26,9 @@ def test_slack_depends_on_the_tempo():
     lines = [f for f in feasible(stage(slow, tempo=45)).findings if f.code == "tether-slack"]
     assert len(lines) == 1
     assert lines[0].severity == "stop"
-    assert "stays taut from 47.3 on" in lines[0].message  # √(9.80665/0.4)/2π = 0.7882 turns a second
+    assert (
+        "stays taut from 47.3 on" in lines[0].message
+    )  # √(9.80665/0.4)/2π = 0.7882 turns a second
     assert "tether-slack" not in found(feasible(stage(slow, tempo=48)))
 
 

@@ -33,7 +33,11 @@ LENGTH = 0.45
 
 def test_constants_are_those_told():
     """Typed again: m/s², relative error, beats a minute, parts, beats."""
-    assert (tension.GRAVITY, tension.TEMPO_ERROR, tension.EVERY_TEMPO) == (9.80665, 2e-6, 0.1)  # one g for all
+    assert (tension.GRAVITY, tension.TEMPO_ERROR, tension.EVERY_TEMPO) == (
+        9.80665,
+        2e-6,
+        0.1,
+    )  # one g for all
     assert (tension.FASTEST_TEMPO, tension.MOST_PARTS, tension.NARROWEST) == (
         1000.0,
         2_000_000,
@@ -185,7 +189,9 @@ def highest_by_hand(law, edges):
             if outward < -1e-12:
                 best = min(best, 9.80665 * hang / -outward)
             least = outward - slope * half - 1e-12
-            lowers.append(9.80665 * max(hang - own.turn_rate * half, 0) / -least if least < 0 else inf)
+            lowers.append(
+                9.80665 * max(hang - own.turn_rate * half, 0) / -least if least < 0 else inf
+            )
         rounds.append(sorted((low + high) / 2 for low, high in parts))
         parts = halved([p for p, low in zip(parts, lowers, strict=True) if low < best * (1 - 2e-3)])
     return rounds, best
@@ -356,7 +362,9 @@ def test_the_first_of_equal_moments_is_told():
 def test_a_tempo_on_the_slowest_that_counts_is_none():
     """g·d_z/A is (0.1/60)² to the last digit."""
     least = (0.1 / 60) ** 2
-    push = next(p for p in 9.80665 / least * (1 + 1e-16 * np.arange(-40, 41)) if 9.80665 / p == least)
+    push = next(
+        p for p in 9.80665 / least * (1 + 1e-16 * np.arange(-40, 41)) if 9.80665 / p == least
+    )
     found = lowest_tempo(Steady(UP, push=(0.0, 0.0, -push)), length=LENGTH)
     assert (found.lowest, found.error) == (0.0, 0.1)
 
@@ -419,7 +427,11 @@ def test_hand_work_by_hand():
     found = hand_work(law, length=LENGTH, mass=mass, tempo=60 * rate)
     assert_array_equal(law.asked[0], 0.5 * np.arange(4096) / 4096)
     state = law.at(0.5 * np.arange(4096) / 4096)
-    felt = rate**2 * (state.hand_acceleration + LENGTH * state.tether_acceleration) + [0, 0, 9.80665]
+    felt = rate**2 * (state.hand_acceleration + LENGTH * state.tether_acceleration) + [
+        0,
+        0,
+        9.80665,
+    ]
     size = np.sqrt((felt**2).sum(axis=1))
     hand = state.hand + LENGTH * state.tether + LENGTH * felt / size[:, None]
     away = np.sqrt(((hand - state.hand) ** 2).sum(axis=1))
