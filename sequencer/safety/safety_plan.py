@@ -14,7 +14,7 @@ from sequencer.safety.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_o
 from sequencer.safety.handling import SAME_PLACE, HandlingTimes, handling_times, walk_seconds
 from sequencer.safety.house_rules import rules_of
 from sequencer.safety.posting import PostArea, Posting, propose_posts
-from sequencer.safety.watching import Duty, WatchPlan, watch_plan
+from sequencer.safety.watching import Duty, WatchPlan, longest_walk, watch_plan
 from sequencer.staging.results import Part, once_per_show_with
 from sequencer.staging.staged import Staged
 
@@ -99,7 +99,7 @@ def _watched(
     both are found in turn, until they agree.
     """
     floors = {dancer.name: dancer.floor for dancer in show.dancers}
-    limit = book.strictest("response-time")
+    limit = longest_walk(book)
     seconds = handling_times(show.show.fire).put_out
     places = [floors[burn.who].place_at(burn.end) for burn in lit]
     named = [burn.put_out_by for burn in lit]
@@ -109,7 +109,7 @@ def _watched(
         followed = _followed(show, burns, floors)
         each, _rule = watched_by_one(book, lit_at_once(burns)[0])
         watch = watch_plan(
-            followed, crew, each=each, limit=limit.number if limit else 0.0, ground=ground
+            followed, crew, each=each, limit=limit[0] if limit else 0.0, ground=ground
         )
         by = [own or _watching(watch, burn) for own, burn in zip(named, lit, strict=True)]
         before, burns = burns, put_out(lit, by, places, seconds=seconds, walk=walk)
@@ -180,7 +180,7 @@ def _beat(show: Staged, seconds: float) -> float:
 
 
 def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None) -> Posting | None:
-    """Posts for spotters that minimise the longest response time; None if there is no position for them.
+    """Posts for spotters that minimise the longest walk; None if there is no position for them.
 
     Parameters
     ----------

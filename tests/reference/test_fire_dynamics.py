@@ -147,7 +147,7 @@ def test_bad_numbers_are_refused():
 
 @pytest.mark.parametrize("radius", [0.5, 3.5639, 40.0])
 def test_radiation_agrees_with_an_independent_library(radius):
-    """`ofire` 0.1.16, a general-purpose fire library (test only): E1's fire."""
+    """`ofire` 0.1.16 (MIT), a general-purpose fire library (test only, wheels for Linux): E1's fire."""
     ofire = pytest.importorskip("ofire")
     flux = ofire.fire_dynamics_tools.chapter_5.equation_5_1.thermal_radiation_point_source(
         771.52, radius, 0.3

@@ -280,7 +280,7 @@ def test_posts_are_proposed_for_as_many_as_the_rules_ask(show, plan):
     posting = proposed_posts(show, plan)
 
     assert len(posting.places) == 2
-    assert posting.response < plan.watch.worst
+    assert posting.way < plan.watch.worst
     assert all(y > -9 for _, y in posting.places)
 
 
