@@ -34,7 +34,7 @@ FROM_EDGE = 5.0  # at most from that edge, for a guard
 FROM_FUEL = 3.0  # at most from the fuel point, for its keeper; others keep farther away
 FAR_OFF = 50.0  # from stage, audience and fuel: a slip of the pen
 POST_ROOM = 3.0  # beyond the performers' reach within which posts are sought
-AROUND = 0.3  # outside the hull of all places with fire
+OUTSIDE_FIRE = 0.3  # outside the hull of all places with fire
 # [m] where the width of a lane is not stated: Approved Document B, table 13.1; from memory
 LANE_WIDTH = 3.7
 _IN_CROWD: Mapping[str, PostFaultKind] = {"perimeter": "guard in crowd", "lead": "lead in crowd"}
@@ -174,7 +174,9 @@ def _closed(show: Staged) -> Iterator[tuple[Point, ...]]:
         shapes.append(_line(venue.fire_lane.line, _lane_half(show)))
     places = [fire.places for fire in fires_of(show)]
     if places:
-        shapes.append(shapely.MultiPoint(np.concatenate(places)).convex_hull.buffer(AROUND, _ROUND))
+        shapes.append(
+            shapely.MultiPoint(np.concatenate(places)).convex_hull.buffer(OUTSIDE_FIRE, _ROUND)
+        )
     for shape in shapes:
         yield _corners(shape)
 

@@ -30,7 +30,7 @@ from sequencer.safety.ways_out import (
 from sequencer.staging.staged import Staged
 from sequencer.units import rounded_down, rounded_up
 
-WAYS = "Ways to the exits were checked on the plan, from the audience's edge on: steps, slopes, doors and lighting were not."
+NOT_WALKED = "Ways to the exits were checked on the plan, from the audience's edge on: steps, slopes, doors and lighting were not."
 _KEPT_FREE = "exits, aisles and fire lanes are kept free: common practice"
 _NOT_COUNTED = "its width is not counted"
 
@@ -58,7 +58,7 @@ def exits(show: Staged) -> Outcome:
     for out in outs:
         found += [_fault(show, out, each) for each in out.faults if each.kind != "post"]
     found += [_cut_off(show, edge, corner) for edge, corner in cut_off(show)]
-    return Outcome(findings=tuple(found), not_checked=(WAYS,))
+    return Outcome(findings=tuple(found), not_checked=(NOT_WALKED,))
 
 
 def _fault(show: Staged, out: WayOut, fault: WayFault) -> Finding:

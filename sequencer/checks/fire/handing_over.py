@@ -67,7 +67,7 @@ def _finding(group: Sequence[HandOver], clock: BeatReader, calmer: Sequence[str]
     busy = [name for name in sorted(set().union(*map(_people, group))) if _times(name, group) > 1]
     first = group[0]
     told = ", ".join(f"{each.giver} gives {each.who} to {each.taker}" for each in group)
-    said = ", then ".join(f"{each.taker} takes {each.who}" for each in _gives_first(group))
+    said = ", then ".join(f"{each.taker} takes {each.who}" for each in gives_first(group))
     return Finding(
         code="hand-overs-at-once",
         severity="warn",
@@ -86,7 +86,7 @@ def _times(name: str, group: Sequence[HandOver]) -> int:
     return sum(name in _people(each) for each in group)
 
 
-def _gives_first(group: Sequence[HandOver]) -> list[HandOver]:
+def gives_first(group: Sequence[HandOver]) -> list[HandOver]:
     """An order in which whoever gives and takes gives first: on the way nobody watches more than before or after."""
     left, order = list(group), []
     while left:

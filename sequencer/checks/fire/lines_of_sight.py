@@ -25,7 +25,7 @@ from sequencer.safety.watching import Watch
 from sequencer.staging.staged import Staged
 
 LOOK = 0.5  # [s] between two looks
-LONGEST = 3.0  # [s] for which a performer who burns may be out of sight; a design choice
+OUT_OF_SIGHT = 3.0  # [s] for which a performer who burns may be out of sight; a design choice
 NOT_SEEN = "Whether crew, props in motion, smoke or darkness hide a performer was not checked."
 
 
@@ -84,16 +84,21 @@ def between(post: Point, target: Floats, others: Floats, radius: Floats) -> Bool
     ----------
     post : Point
         [m, stage frame]
-    target : ndarray, shape (n, 2)
-        Places of who is watched [m].
-    others : ndarray, shape (m, n, 2)
-        Places of each other [m].
-    radius : ndarray, shape (m,)
-        Half the breadth of each other [m].
+    target : ndarray, shape (n, 2) [m, stage frame]
+        Places of who is watched.
+    others : ndarray, shape (m, n, 2) [m, stage frame]
+        Places of each other.
+    radius : ndarray, shape (m,) [m]
+        Half the breadth of each other.
 
     Returns
     -------
-    between : ndarray of bool, shape (m, n)
+    between : ndarray, shape (m, n) [1]
+        True where it is so.
+
+    Notes
+    -----
+    Source: distance of a point from a line, by the cross product.
     """
     line = target - post
     length = np.maximum(np.hypot(line[:, 0], line[:, 1]), 1e-9)
@@ -119,7 +124,7 @@ def _hidden(show: Staged, watches: Sequence[Watch], posts: Mapping[str, Point]) 
             np.array([dancer.body.half_breadth for dancer in who]),
         )
         for low, high in hidden_spans(np.any(inside, axis=0)):
-            if seconds[high] - seconds[low] > LONGEST:
+            if seconds[high] - seconds[low] > OUT_OF_SIGHT:
                 names = _names(who, inside[:, low : high + 1])
                 yield Hidden(
                     watch=watch, behind=names, start=float(seconds[low]), end=float(seconds[high])
@@ -160,7 +165,7 @@ def _finding(show: Staged, each: Hidden, better: Point | None) -> Finding:
         end=each.end,
         position=show.position(first),
         message=f"{names} stand{'s' if len(each.behind) == 1 else ''} between {watch.spotter} and {watch.who} "
-        f"for {each.end - each.start:.0f} s; {LONGEST:g} s at most",
+        f"for {each.end - each.start:.0f} s; {OUT_OF_SIGHT:g} s at most",
         remedies=tuple(mends),
         source="a spotter watches: North American fire-arts guidelines 2.1 [A36; read]; how long: design choice",
     )
