@@ -19,6 +19,7 @@ from sequencer.geometry.regions import Point
 from sequencer.motion.clearance.to_posts import Followed
 from sequencer.safety.posting import FreeGround, PostArea, Posting, propose_posts
 from sequencer.safety.safety_plan import PLAN_PARTS, SafetyPlan, safety_plan
+from sequencer.safety.site_lines import lane_half
 from sequencer.safety.watching import Duty
 from sequencer.safety.ways_out import PERSON, fires_of, in_the_way, ways_out
 from sequencer.staging.results import once_per_show_with
@@ -35,8 +36,6 @@ FROM_FUEL = 3.0  # at most from the fuel point, for its keeper; others keep fart
 FAR_OFF = 50.0  # from stage, audience and fuel: a slip of the pen
 POST_ROOM = 3.0  # beyond the performers' reach within which posts are sought
 OUTSIDE_FIRE = 0.3  # outside the hull of all places with fire
-# [m] where the width of a lane is not stated: Approved Document B, table 13.1; from memory
-LANE_WIDTH = 3.7
 _IN_CROWD: Mapping[str, PostFaultKind] = {"perimeter": "guard in crowd", "lead": "lead in crowd"}
 _ROUND = 4  # sides of a quarter circle
 _INNER = cos(
@@ -171,7 +170,7 @@ def _closed(show: Staged) -> Iterator[tuple[Point, ...]]:
         if len(out.way) > 1:
             shapes.append(_line(out.way, half))
     if venue.fire_lane is not None:
-        shapes.append(_line(venue.fire_lane.line, _lane_half(show)))
+        shapes.append(_line(venue.fire_lane.line, lane_half(venue.fire_lane)))
     places = [fire.places for fire in fires_of(show)]
     if places:
         shapes.append(
@@ -199,7 +198,7 @@ def _in_things(show: Staged, place: Point) -> Iterator[PostFault]:
         elif in_the_way(place, out):
             yield PostFault(kind="way" if out.entered else "reckoned way", what=out.name)
     lane = venue.fire_lane
-    if lane is not None and shapely.LineString(lane.line).distance(point) < _lane_half(show):
+    if lane is not None and shapely.LineString(lane.line).distance(point) < lane_half(lane):
         yield PostFault(kind="lane")
 
 
@@ -281,12 +280,6 @@ def _stage(show: Staged) -> Any:
 
     stage = show.venue.stage
     return shapely.box(-1, 0, 1, 1) if stage is None else shapely.Polygon(stage.outline)
-
-
-def _lane_half(show: Staged) -> float:
-    """Half the fire lane's width [m]."""
-    lane = show.show.venue.fire_lane
-    return ((lane.width if lane else None) or LANE_WIDTH) / 2
 
 
 def _round(at: Point, radius: float) -> Any:

@@ -15,13 +15,13 @@ from sequencer.safety.post_ground import (
     FROM_EDGE,
     FROM_FUEL,
     IN_CROWD,
-    LANE_WIDTH,
     PostFault,
     PostFaultKind,
     free_post,
     post_faults,
 )
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
+from sequencer.safety.site_lines import LANE_WIDTH
 from sequencer.safety.watching import Duty
 from sequencer.staging.staged import Staged
 from sequencer.units import rounded_up
