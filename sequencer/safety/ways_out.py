@@ -273,7 +273,9 @@ def _flames(show: Staged, out: WayOut, fires: Sequence[FireTrace]) -> list[WayFa
         ]  # fmt: skip
     if len(out.way) < 2:
         return []
-    near = too_near(shapely.LineString(out.way), fires, required)
+    # Where the audience itself is too near, which its own check finds, the way leads no nearer.
+    begin = min((fire.gap(shapely.Point(out.way[0])) for fire in fires), default=required)
+    near = too_near(shapely.LineString(out.way), fires, min(required, begin))
     if near is None:
         return []
     who, distance, spans = near

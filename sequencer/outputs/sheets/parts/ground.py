@@ -3,7 +3,7 @@
 Stage frame [m]: X to the audience's right is the page's right, Y upstage is up. Lengths on paper in points.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from itertools import pairwise
 from math import hypot, inf
 from typing import Any
@@ -23,15 +23,14 @@ from sequencer.show.site import AudienceLine, VenueRecord
 FOOT = 3  # lines under the drawing, at most
 LEAST_LABEL = 24.0  # smallest space for words that must be shown
 LABEL = 13.0  # height of the words above and below the drawing
-_PLAINLY = 1.0  # by how much a name is nearer to its own mark than to another
 _SAME = 1e-6  # between the middle of a mark and itself
 Circle = tuple[float, float, float]  # middle and radius of a mark
 MIST_DARK = Color(0.83, 0.845, 0.87)
 
 
-def is_nearest(box: ShownArea, own: Circle, marks: Sequence[Circle]) -> bool:
-    """Whether a box is plainly nearer to its own mark than to any other."""
-    apart = _from_box(box, own) + _PLAINLY
+def is_nearest(box: ShownArea, own: Circle, marks: Sequence[Circle], *, by: float) -> bool:
+    """Whether a box is so much nearer to its own mark than to any other."""
+    apart = _from_box(box, own) + by
     return all(
         apart < _from_box(box, mark)
         for mark in marks
@@ -315,12 +314,11 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         room: float = 130.0,
         must: bool = False,
         shorten: bool = False,
-        own: Circle | None = None,
-        rivals: Sequence[Circle] = (),
+        accept: Callable[[ShownArea], bool] | None = None,
     ) -> tuple[float, float] | None:
         """Write words at the first free place, and return that place.
 
-        Words that name a mark of their `own` stand nearer to it than to any of its rivals, or nowhere.
+        A place that is free is used only if it is one to `accept`.
 
         If all are taken nothing is drawn, because the list has every name; but words that `must` be read go to the
         nearest free space, and words with a `shorter` form stay in place. Nothing is drawn over anything else.
@@ -333,12 +331,13 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
             start = x - long / 2 if centre else x
             boxes.append((start - 1, y - 2.5, start + long + 1, y + 6.5))
         area = (left, low, left + wide, low + tall)
-
-        def fits(box: ShownArea) -> bool:
-            return own is None or is_nearest(box, own, rivals)
-
         chosen = next(
-            (k for k, box in enumerate(boxes) if is_free(box, area, self.taken) and fits(box)), None
+            (
+                k
+                for k, box in enumerate(boxes)
+                if is_free(box, area, self.taken) and (accept is None or accept(box))
+            ),
+            None,
         )
         if chosen is None and shorten and room > LEAST_LABEL:
             return self.label(
@@ -350,13 +349,12 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
                 centre=centre,
                 room=room / 2,
                 shorten=True,
-                own=own,
-                rivals=rivals,
+                accept=accept,
             )
         if chosen is None and must:
             x, y = places[0]
             best = (x if centre else x + long / 2, y + 2)
-            middle = free_place(best, (long + 2, 9), area, self.taken, accept=fits)
+            middle = free_place(best, (long + 2, 9), area, self.taken, accept=accept)
             if middle is not None:
                 x, y = middle
                 boxes.append((x - long / 2 - 1, y - 4.5, x + long / 2 + 1, y + 4.5))

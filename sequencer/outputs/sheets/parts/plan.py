@@ -14,13 +14,14 @@ from sequencer.outputs.sheets.page.paper import FLAME, INK, PAPER, RULE, SOFT, T
 from sequencer.outputs.sheets.page.pictograms import draw_sign, flame_mark
 from sequencer.outputs.sheets.page.prose import TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import metres
-from sequencer.outputs.sheets.parts.ground import Circle
+from sequencer.outputs.sheets.parts.ground import Circle, is_nearest
 from sequencer.outputs.sheets.parts.scene import ShownArea, way_length
 from sequencer.outputs.sheets.parts.site_drawing import SiteDrawing
 from sequencer.safety.ways_out import ways_out
 from sequencer.show.site import VenueRecord
 
 _WIND = 22.0  # length of the wind's arrow
+_PLAINLY, _ON_THREAD = 1.0, 0.2  # by how much a name is nearer to its own disc than to another's
 _NAME = 92.0  # room for a performer's name
 Draw = Callable[[Any, float, float], None]  # canvas, and the position of its middle [pt]
 _Mark = tuple[ShownArea, str, Draw, float]  # box, words, drawing, and half the width
@@ -201,7 +202,7 @@ class StagePlan(SiteDrawing):
             (x - radius - 6 - half, y - 4),
         ]
         before = self.left_out
-        found = self._write_name(canvas, name, near, rivals=self.circles)
+        found = self._write_name(canvas, name, near, rivals=self.circles, nearer=_PLAINLY)
         self.left_out = before  # it is tried once more
         return found is not None
 
@@ -215,9 +216,13 @@ class StagePlan(SiteDrawing):
             if self._is_clear((x, y), spot, self.disc + 1.5)
         ]
         around.sort(key=lambda spot: self._is_crossed((x, y), spot))  # else in order
-        must = self.scene.focus == name
         found = self._write_name(
-            canvas, name, around or [(x, y)], rivals=(*self.circles, *self.unnamed), must=must
+            canvas,
+            name,
+            around or [(x, y)],
+            rivals=(*self.circles, *self.unnamed),
+            nearer=_ON_THREAD,
+            must=self.scene.focus == name,
         )
         if found is not None:
             self._thread(canvas, (x, y), found, half)
@@ -229,19 +234,19 @@ class StagePlan(SiteDrawing):
         places: Sequence[tuple[float, float]],
         *,
         rivals: Sequence[Circle],
+        nearer: float,
         must: bool = False,
     ) -> tuple[float, float] | None:
-        strong = self.scene.focus in {None, name}
+        own = (*self.places[name], self.disc)
         return self.label(
             canvas,
             name,
             places,
-            face="Bold" if strong else "Regular",
+            face="Bold" if self.scene.focus in {None, name} else "Regular",
             centre=True,
             room=_NAME,
             must=must,
-            own=(*self.places[name], self.disc),
-            rivals=rivals,
+            accept=lambda box: is_nearest(box, own, rivals, by=nearer),
         )
 
     @staticmethod
@@ -361,8 +366,9 @@ class StagePlan(SiteDrawing):
             ],
             centre=True,
             room=110.0,
-            own=(x, y, away),
-            rivals=(*self.circles, *self.marks),
+            accept=lambda box: is_nearest(
+                box, (x, y, away), (*self.circles, *self.marks), by=_PLAINLY
+            ),
         )
         return found is not None
 
@@ -480,7 +486,7 @@ class StagePlan(SiteDrawing):
 def _around(x: float, y: float, radius: float, long: float) -> list[tuple[float, float]]:
     """Places for a name around a disc, farther and farther out, if those beside it are taken."""
     places = []
-    for out in (12.0, 22.0, 34.0, 48.0):
+    for out in (8.0, 15.0, 22.0, 34.0, 48.0, 64.0):
         for k in range(24):
             turn = radians(15.0 * (k + 1))
             across = radius + out + abs(cos(turn)) * long / 2

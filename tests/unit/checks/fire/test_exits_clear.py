@@ -128,6 +128,15 @@ def test_an_exit_that_does_not_count_lets_nobody_out():
     assert "not counted: lane" in found.message
 
 
+def test_an_audience_that_is_too_near_does_not_take_every_exit_away():
+    """Its own check finds it; the way from there leads away from the fire, or nearer to it."""
+    near = ("[[-12, -9], [12, -9]]", "[[-6, -2], [6, -2]]")
+    way = ("at: [16, -12], width: 3 m", "at: [16, -12], width: 3 m, way: [[6, -1]]")
+
+    assert told(near) == []
+    assert told(near, way) == [("exit-behind-fire", "stop")]
+
+
 def test_somebody_posted_in_an_exit_or_its_entered_way_takes_it_away():
     def counted(*pairs):
         return [each.counted for each in ways_out(site(*pairs))]
