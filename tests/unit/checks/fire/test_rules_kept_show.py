@@ -119,6 +119,7 @@ def test_a_sound_show_has_only_notes():
         ("burn-reserve", "warn", [("until: 81.1", "until: 101.1")]),
         ("burn-reserve", "warn", [("fuel: kerosene", "fuel: kerosene\n  reserve: 0.6")]),
         ("burn-not-timed", "warn", [("measured: true", "measured: false")]),
+        ("burn-not-timed", "stop", [("  burn: {time: 4 min, measured: true}\n", "")]),
         ("burn-unknown", "stop", [("  burn: {time: 4 min, measured: true}\n", ""),
                                   ("fuel: kerosene", "fuel: ethanol"), (", fuel_mass: 45 g", "")]),
         ("nobody-watching", "stop", [("duty: spotter", "duty: lead")]),
