@@ -1,4 +1,4 @@
-"""Posts for spotters that minimise the longest response time, outside every reach and with a clear line of sight.
+"""Posts for spotters that minimise the longest walk, outside every reach and with a clear line of sight.
 
 Positions in the stage frame [m], time in beats. Candidates lie on a grid; one is used only if it is outside
 the reach of every performer at every moment (proven from the speed between samples). From these, posts are
@@ -20,7 +20,6 @@ from typing import Any
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
-from sequencer.facts.pace import response_seconds
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor
 from sequencer.kept import remembering
@@ -28,7 +27,9 @@ from sequencer.motion.clearance.to_posts import Followed, farthest
 
 SPACING = 0.5  # [m] spacing of the first grid; wider on a large ground
 FINEST = 0.05  # [m]
-POST_CLEARANCE = 0.3  # [m] outside a reach; a design choice
+POST_CLEARANCE = (
+    0.8  # [m] outside a reach, where the glow of two wicks no longer hurts; a design choice
+)
 _STEP = 0.25  # [beats] between samples of a walk
 _CELL = 0.25  # [m] spacing of the positions by which posts are compared
 _POWER = 16
@@ -44,7 +45,6 @@ class Posting:
 
     places: tuple[Point, ...]  # [m, stage frame]
     way: float  # [m] longest walk from a lit performer to the nearest post; proven to 5 mm
-    response: float  # [s] response time for that walk
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,7 +68,7 @@ def _restored(record: Mapping[str, Any] | None) -> Posting | None:
     if record is None:
         return None
     places = tuple((x, y) for x, y in record["places"])
-    return Posting(places=places, way=record["way"], response=record["response"])
+    return Posting(places=places, way=record["way"])
 
 
 @remembering(record=_record, restore=_restored)
@@ -131,7 +131,7 @@ def propose_posts(
     )
     if worst >= NO_WAY:
         return None
-    return Posting(places=posts, way=worst, response=response_seconds(worst))
+    return Posting(places=posts, way=worst)
 
 
 @dataclass(frozen=True, kw_only=True)

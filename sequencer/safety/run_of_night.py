@@ -11,8 +11,9 @@ from dataclasses import dataclass
 
 from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
-from sequencer.safety.burning import LIGHTING
+from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.fuel_plan import FUEL_RESERVE, Light
+from sequencer.safety.handling import moment_words, seconds_words, waiting_order
 from sequencer.safety.permits import permit_words
 from sequencer.safety.safety_plan import SafetyPlan
 from sequencer.show.evening import Role, StopCall
@@ -83,7 +84,7 @@ def run_of_the_night(show: Staged, plan: SafetyPlan) -> RunOfNight:
     plan : SafetyPlan
         Of that show.
     """
-    last = max([show.song.duration] + [burn.end_s for burn in plan.burns])
+    last = max([show.song.duration] + [burn.out_s for burn in plan.burns])
     steps = [*_before(show, plan), *_act(show, plan), *_after(plan, last)]
     return RunOfNight(
         begins=show.show.begins,
@@ -208,23 +209,8 @@ def _act(show: Staged, plan: SafetyPlan) -> list[NightStep]:
     found = [
         NightStep(at=0.0, until=show.song.duration, who=("operator",), what="start the music", position=show.position(0.0))
     ]  # fmt: skip
-    for lighting in plan.lighting:
-        names = tuple(light.burn.who for light in lighting.lights)
-        found.append(
-            NightStep(at=lighting.lights[0].at_s, until=lighting.start_s, who=names,
-                 what="light, in this order" if len(names) > 1 else "light",
-                 checks=tuple(_light_text(light) for light in lighting.lights),
-                 position=show.position(lighting.start),
-                 source=f"{LIGHTING:g} s each, least to spare last: design choice")
-        )  # fmt: skip
-    for end in sorted({burn.end for burn in plan.burns}):
-        out = [burn for burn in plan.burns if burn.end == end]
-        found.append(
-            NightStep(at=out[0].end_s, until=None, who=tuple(burn.who for burn in out),
-                 what="put out: smother, do not swing it out", position=show.position(end),
-                 checks=("put out while there is still flame above the wick", "hot head down, away from fuel"),
-                 source="put out before the wick itself burns: common practice [P9; read second-hand]")
-        )  # fmt: skip
+    found += lighting_steps(show, plan)
+    found += putting_out_steps(show, plan)
     found += [
         NightStep(at=show.seconds(each.beat), until=None, who=(each.giver, each.taker),
              what=f"hand over the watch of {each.who}: {each.taker} says the name, {each.giver} lets go",
@@ -232,6 +218,66 @@ def _act(show: Staged, plan: SafetyPlan) -> list[NightStep]:
         for each in plan.watch.hand_overs
     ]  # fmt: skip
     return found
+
+
+def lighting_steps(show: Staged, plan: SafetyPlan) -> list[NightStep]:
+    """One step for each person who lights, and each change to a second set of props."""
+    waiting = show.show.fire.handling.waiting if show.show.fire else None
+    wait = waiting_order(waiting, flexible=_on_lines(show), until="until the first move")
+    found = []
+    for lighting in plan.lighting:
+        people: dict[str | None, list[Light]] = {}
+        for light in lighting.lights:
+            people.setdefault(light.burn.lit_by, []).append(light)
+        for person, lights in people.items():
+            names = tuple(light.burn.who for light in lights)
+            each = seconds_words(plan.handling.light) + plan.handling.words("light")
+            what = "NOBODY IS NAMED TO LIGHT: do not light"
+            if person is not None:
+                what = f"{person} lights {names[0]}, {each}"
+                if len(names) > 1:
+                    what = f"{person} lights, in this order, {each} each"
+            found.append(
+                NightStep(at=lights[0].at_s, until=lighting.start_s, who=(*filter(None, (person,)), *names),
+                     what=what, checks=(*(_light_text(light) for light in lights), wait),
+                     position=show.position(lighting.start),
+                     source="least to spare last: common practice")
+            )  # fmt: skip
+            found += [
+                NightStep(at=light.at_s - plan.handling.swap, until=light.at_s, who=(light.burn.who,),
+                     what=f"change to the second soaked set, never the hot wick, {seconds_words(plan.handling.swap)}"
+                     f"{plan.handling.words('swap')}",
+                     checks=("hot set laid down away from fuel", "second set in hand, no spray"))
+                for light in lights if light.burn.second_set
+            ]  # fmt: skip
+    return found
+
+
+def putting_out_steps(show: Staged, plan: SafetyPlan) -> list[NightStep]:
+    """One step for each person who puts out, with everybody whom they put out from that moment on."""
+    groups: dict[tuple[float, str | None], list[PlannedBurn]] = {}
+    for burn in sorted(plan.burns, key=lambda burn: (burn.end, burn.queue_s)):
+        groups.setdefault((burn.end, burn.put_out_by), []).append(burn)
+    found = []
+    for (end, person), burns in groups.items():
+        names = tuple(burn.who for burn in burns)
+        what = "NOBODY IS NAMED TO PUT OUT: do not light"
+        if person is not None:
+            each = seconds_words(plan.handling.put_out) + plan.handling.words("put_out")
+            order = f"{names[0]}, {each}" if len(names) == 1 else f"in this order, {each} each"
+            what = f"{person} puts out {order}: smother; never spin the flame out"
+        found.append(
+            NightStep(at=burns[0].end_s, until=burns[-1].out_s, who=(*filter(None, (person,)), *names),
+                 what=what, position=show.position(end),
+                 checks=(*(f"{burn.who}: out by {moment_words(burn.out_s)}" for burn in burns),
+                         "put out while there is still flame above the wick", "hot head down, away from fuel"),
+                 source="put out before the wick itself burns: common practice [P9; read second-hand]")
+        )  # fmt: skip
+    return found
+
+
+def _on_lines(show: Staged) -> bool:
+    return all(prop.held().flexible for dancer in show.show.cast for prop in dancer.props.values())
 
 
 def _after(plan: SafetyPlan, last: float) -> list[NightStep]:
@@ -242,7 +288,7 @@ def _after(plan: SafetyPlan, last: float) -> list[NightStep]:
         return found
     watch = plan.book.strictest("fire-watch")
     seconds = watch.number if watch else 0.0
-    dark = max(burn.end_s for burn in plan.burns)
+    dark = max(burn.out_s for burn in plan.burns)
     found += [
         NightStep(at=dark + MINUTE, until=None, who=("performer", "spotter"), what="quench and wrap",
              checks=("props wrapped or in a lidded metal can", "hands and face checked for burns")),
@@ -335,7 +381,7 @@ def _log(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
         "who was there and in what role",
         *(
             f"burn of {burn.who} from {show.position(burn.start)}: planned "
-            f"{burn.end_s - burn.start_s + burn.wait_s:.0f} s, lasted … s, burnt out / put out"
+            f"{seconds_words(burn.flame_s)}, lasted … s, burnt out / put out"
             for burn in plan.burns
         ),
         "stops called, by whom, why",
@@ -349,9 +395,9 @@ def _log(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
 
 def _light_text(light: Light) -> str:
     spare = light.spare_s
-    text = "burning time unknown" if spare is None else f"{spare:.0f} s to spare at the end"
-    again = ", with a second soaked prop, never the hot wick" if light.burn.soak else ""
-    return f"{light.burn.who}: {text}{again}"
+    text = "burning time unknown" if spare is None else f"{math.floor(spare)} s to spare at the end"
+    again = ", with the second soaked set, never the hot wick" if light.burn.second_set else ""
+    return f"{light.burn.who}, from {moment_words(light.at_s)}: {text}{again}"
 
 
 def _cited(book: RuleBook, kind: str) -> str:

@@ -73,7 +73,7 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
             ground += (venue.exits, venue.extinguishers, venue.fuel_station, venue.wind_from)
             ground += (venue.fire_lane, venue.gate, venue.spin_off)
             ground += (tuple(out.counted for out in ways_out(scene.staged)),)
-        return f"[plan {scene.spots} {scene.ways} {scene.lit} {reach} {crew} {ground!r}"
+        return f"[plan {scene.spots} {scene.ways} {scene.lit} {reach} {crew} {ground!r} {scene.landing}"
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
         """As wide as the space, and as high as the stage at that scale."""

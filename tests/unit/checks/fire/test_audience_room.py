@@ -23,7 +23,7 @@ def test_the_show_s_own_time_to_leave_counts():
 
 
 def test_an_audience_of_unknown_size_counts_as_unmet():
-    assert told(people=None) == [("not-recorded", "warn")]
+    assert told(people=None) == [("not-recorded", "stop")]
 
 
 def test_exits_that_do_not_count_let_nobody_out():
