@@ -119,8 +119,6 @@ def _row(case: PlanCase, rule: Rule) -> ComplianceRow:
 
 def _verdict(rule: Rule, found: Measured, limit: float | None) -> Verdict:
     """The verdict by the plan's own number or words."""
-    if rule.kind.by_hand:
-        return "confirm"
     if found.blank:
         return "not stated"
     if found.by_hand:

@@ -126,8 +126,13 @@ def test_a_count_agrees_with_its_noun(count, words):
     [
         (8.25, 1, 8.2, 8.3),  # a bound of 8.25 m was once printed as "at most 8 m"
         (8.25, 0, 8.0, 9.0),
-        (7.1, 1, 7.1, 7.1),  # what is exact stays as it is: 7.1 · 10 is 70.99999999999999 in binary
-        (0.3, 1, 0.3, 0.3),
+        (
+            0.29,
+            2,
+            0.29,
+            0.29,
+        ),  # what is exact stays as it is: 100 · 0.29 is 28.999999999999996 in binary
+        (0.07, 2, 0.07, 0.07),  # and 100 · 0.07 is 7.000000000000001
         (-0.04, 1, -0.1, 0.0),  # towards more and towards less, not away from 0
         (6.096, 2, 6.09, 6.1),
         (2.0000001, 3, 2.0, 2.001),

@@ -25,7 +25,7 @@ venue:
   gate: [14, 2]
 cast:
   - {name: Wren, stature: 1.7 m, prop: {tether: 55 cm}}
-  - {name: Moss, stature: 1.7 m, prop: {tether: 55 cm}}
+  - {name: Moss, stature: 1.7 m, prop: {tether: 40 cm}}
 formations:
   pair: {spots: {Wren: {at: [-2, 4]}, Moss: {at: [2, 4]}}}
 staging: [{formation: pair, from: 1.1}]
@@ -69,7 +69,9 @@ def test_the_nearest_of_all_heads_counts(two):
         )
         assert found.flight in own[found.who]
     assert [name for name, _ in plan.flights] == ["Wren", "Moss"]
-    assert plan.farthest[1].flight == max(let_go(each, two.tempo).flight for each in two.dancers)
+    far = {each.name: let_go(each, two.tempo).flight for each in two.dancers}
+    assert far["Wren"] > far["Moss"]  # on the longer tether
+    assert (plan.farthest[0], plan.farthest[1].flight) == ("Wren", far["Wren"])
     assert plan.proven
     zone, point = sorted(plan.near("fuel"), key=lambda each: each.name, reverse=True)
     assert (zone.name, point.name) == ("the spin-off zone", "the fuel point")

@@ -6,7 +6,8 @@ import pytest
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
 from sequencer.motion.performers.walks import Move, WalkPath
-from sequencer.safety.radiant_heat import Wicks, flux_at
+from sequencer.safety.radiant_heat import Wicks, flux_at, heat_plan
+from tests.unit.checks.fire.test_rules_kept import show
 
 HERE = WalkableFloor().ways_to([(0.0, 0.0)])
 
@@ -31,7 +32,7 @@ def test_one_flame_counts_from_its_centre_at_the_peak():
 
 
 def test_flames_add_up_and_each_performer_counts_once_at_their_nearest():
-    burns = [stands("Wren", 5.0), stands("Wren", 4.0, 16.0, 20.0), stands("Moss", 3.0)]
+    burns = [stands("Wren", 4.0), stands("Wren", 5.0, 16.0, 20.0), stands("Moss", 3.0)]
     both = {"Wren": wick(), "Moss": wick(heat=20e3, centre=0.5)}
 
     assert flux_at(HERE, burns, both) == pytest.approx(
@@ -51,3 +52,14 @@ def test_a_place_inside_the_flame_is_taken_at_ten_centimetres():
         by_hand(10e3, 0.1)
     )
     assert flux_at(HERE, [], {}) == 0.0
+
+
+def test_the_centre_of_a_flame_lies_half_a_flame_outside_the_farthest_wick():
+    sound = show()
+    wren = sound.dancers[0]
+    prop = wren.props["right"]
+    (own, *_) = heat_plan(sound).wicks.values()
+
+    farthest_wick = wren.reach - prop.wick_radius - prop.flame_reach
+    assert own.centre == pytest.approx(farthest_wick + (prop.wick_radius + prop.flame_reach) / 2)
+    assert own.mean < own.peak

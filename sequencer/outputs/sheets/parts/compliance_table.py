@@ -222,14 +222,15 @@ def _table(rows: Sequence[ComplianceRow], room: float) -> Flowable:
 
 
 def _plan_cell(row: ComplianceRow, *, margin: bool = True) -> Prose:
-    """What the plan has, in bold its number; what the checks found against it under it."""
+    """What the plan has, in bold its number; under it what the checks found, unless a margin beside it says it."""
     number, _, words = closed_up(row.has).partition(" (")
     spans = [TextSpan(number, "Bold", SMALL)]
     if words:
         spans.append(TextSpan(f" ({words}", "Regular", SMALL))
     if margin and row.margin:
         spans.append(TextSpan(f"\n{closed_up(row.margin)}", "Regular", SMALL, SOFT))
-    if row.why and row.verdict != "not stated":
+    told = row.verdict == "not stated" or (not margin and row.margin.startswith("−"))
+    if row.why and not told:
         spans.append(TextSpan(f"\n{row.why}", "Regular", TINY, INK))
     return Prose(spans, role="TD")
 

@@ -7,13 +7,25 @@ import numpy as np
 import pytest
 
 from sequencer.checks.fire import watch_kept
-from sequencer.checks.fire.watch_kept import plan_findings, sight_findings, watch_findings
+from sequencer.checks.fire.watch_kept import (
+    assigned_findings,
+    plan_findings,
+    sight_findings,
+    watch_findings,
+)
 from sequencer.facts.profiles import kind_of
 from sequencer.facts.rule_book import RuleBook, rule_book
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, closest, farthest
 from sequencer.motion.performers.walks import Move, WalkPath
-from sequencer.safety.watching import Duty, HandOver, WatchPlan, longest_walk, watchers_of
+from sequencer.safety.watching import (
+    Duty,
+    HandOver,
+    Watch,
+    WatchPlan,
+    longest_walk,
+    watchers_of,
+)
 
 LIMIT = longest_walk(rule_book())
 REACH = 7.5  # [m] the default's, a design choice
@@ -53,9 +65,9 @@ def test_a_standing_performer_is_in_reach_or_not(distance, code):
 
 def test_a_walk_is_told_by_its_length_with_a_brisk_and_a_slow_time_and_nothing_is_promised():
     """7.93 m: 0.231 s + 7.93/1.6 = 5.19 s and 0.231 s + 7.93/1.0668 = 7.66 s, each rounded up."""
-    (finding,) = found([standing(0.0, 0.0)], [spotter(7.93, 0.0)])
+    (finding,) = found([standing(0.0, 0.0)], [spotter(7.931, 0.0)])
 
-    assert "Wren is 7.93 m from Flint" in finding.message
+    assert "Wren is 7.94 m from Flint" in finding.message
     assert "(walk 8.0 m: 6 s brisk, 8 s slow); 7.50 m allowed" in finding.message
     assert "arrive" not in finding.message
     assert not any(word in finding.source for word in ("pain", "before it", "ISO 13855"))
@@ -75,6 +87,29 @@ def test_a_rule_of_the_house_that_gives_a_time_is_judged_at_the_slow_walk():
     assert near == []
     assert "6.15 m allowed (6 s at a slow walk)" in far[0].message
     assert "Judged at a slow walk: LaPlante and Kaeser 2007" in far[0].source
+
+
+@pytest.mark.parametrize(
+    ("way", "known", "codes"),
+    [
+        (7.504, False, []),
+        (7.51, False, ["post-out-of-reach"]),
+        (7.51, True, []),
+    ],  # to 5 mm; told already
+)
+def test_a_watch_that_is_planned_from_too_far_is_found_though_another_spotter_is_near(
+    way, known, codes
+):
+    watch = Watch(who="Wren", spotter="Flint", start=0.0, end=8.0, way=way)
+    plan = WatchPlan(watches=(watch,), hand_overs=(), unwatched=())
+    told = found([standing(0.0, 0.0)], [spotter(9.0, 0.0)]) if known else []
+    findings = assigned_findings(plan, limit=LIMIT, clock=Steady(), known=told)
+
+    assert [each.code for each in findings] == codes
+    assert all(
+        "up to 7.51 m away" in each.message and "is not free" in each.message for each in findings
+    )
+    assert assigned_findings(plan, limit=None, clock=Steady()) == []
 
 
 def test_without_a_rule_only_who_is_watched_is_asked():

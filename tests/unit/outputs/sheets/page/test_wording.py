@@ -10,6 +10,7 @@ from sequencer.outputs.sheets.page.wording import NB, at_least, at_most, closed_
     [
         (8.25, 1, "8.3 m", "8.2 m"),
         (7.6201, 2, "7.63 m", "7.62 m"),
+        (7.6299, 2, "7.63 m", "7.62 m"),
         (7.62, 2, "7.62 m", "7.62 m"),
         (0.04, 1, "0.1 m", "0.0 m"),
         (-0.2, 1, "−0.2 m", "0.0 m"),  # nothing is kept clear of by less than nothing

@@ -1,5 +1,6 @@
 """The compliance table on paper: what comes first, what a verdict looks like, and that nothing is left out."""
 
+from dataclasses import replace
 from io import BytesIO
 
 import pypdf
@@ -79,6 +80,16 @@ def test_many_unmet_rules_leave_room_for_the_essence():
 
     assert len([line for line in lines if line.startswith("NOT MET")]) == MOST_UNMET
     assert len(lines) == MOST_UNMET + 8
+
+
+def test_a_negative_margin_speaks_for_itself():
+    short = replace(row("permit", "not met", why="too few"), margin="−3.99 m")
+    first, whole = (
+        " ".join(words(block(Told(short), ROOM))) for block in (compliance_block, rules_block)
+    )
+
+    assert "too few" not in first
+    assert "too few" in whole
 
 
 def test_the_count_covers_every_rule():
