@@ -94,9 +94,8 @@ class Weather(Record):
     @property
     def lines(self) -> tuple[str, ...]:
         """The limits, as statements that must be true before anybody is lit."""
-        given = (("rain", self.rain), ("lightning", self.lightning), ("fire danger", self.dryness))
-        named = [f"{word}: none of “{limit}”" for word, limit in given if limit]
-        return (*named, *(f"none of “{limit}”" for limit in self.other))
+        limits = (self.rain, self.lightning, self.dryness, *self.other)
+        return tuple(f"No {limit}" for limit in limits if limit)
 
 
 class Permit(Record):

@@ -10,7 +10,6 @@ from reportlab.platypus import CondPageBreak, Flowable, PageBreak, Spacer
 
 from sequencer.facts.sources import Range
 from sequencer.outputs.sheets.fuel_sheet import litres, soaks
-from sequencer.outputs.sheets.night_sheet import stop_block
 from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading
 from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT, TINY, Page
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
@@ -37,17 +36,17 @@ from sequencer.outputs.sheets.parts.notices import (
     findings_block,
     notes_block,
     opening,
+    role_on_stop,
 )
 from sequencer.outputs.sheets.parts.plan import StagePlan
+from sequencer.outputs.sheets.parts.stop_calls import stop_block
 from sequencer.outputs.sheets.safety_sheet import (
-    STOP_CREW,
     hazards_block,
     passes_block,
     posts_block,
 )
 from sequencer.safety.burning import known_fuel
 from sequencer.safety.permits import permit_words
-from sequencer.safety.run_of_night import run_of_the_night
 from sequencer.show.model import Performer
 
 SCALES = (
@@ -100,7 +99,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         kind="Plan packet for the authority",
         title=edition.title,
         facts=facts,
-        stop=STOP_CREW,
+        stop=role_on_stop(edition, "lead"),
     )
     story += _authority(edition)
     story += findings_block(edition, edition.findings_for(), room, title="What the checks found")
@@ -115,7 +114,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += _rules(edition, room)
     story += notes_block(edition, edition.findings_for(), room)
     story += cautions_block(edition, "packet", room, whole=True)
-    story += stop_block(edition, run_of_the_night(edition.staged, edition.plan), room)
+    story += stop_block(edition, room)
     story += emergency_block(edition, room)
     story += _signatures(room)
     return story

@@ -38,6 +38,7 @@ from sequencer.outputs.sheets.parts.notices import (
     findings_block,
     notes_block,
     opening,
+    role_on_stop,
 )
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 from sequencer.safety.burning import PlannedBurn, burn_time
@@ -46,11 +47,6 @@ from sequencer.safety.watching import HandOver
 from sequencer.show.site import extinguisher_words
 
 MOST_PASSES = 24
-STOP_CREW = (
-    "Crew: music off and lights up first, then each watcher to their performer with the damp towel. "
-    "Smother from the head down. Nobody runs through the audience."
-)
-
 ENDLESS = 1e5  # [pt] taller than any page
 
 
@@ -67,7 +63,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         kind="Safety lead and crew",
         title=edition.title,
         facts=night_facts(edition),
-        stop=STOP_CREW,
+        stop=role_on_stop(edition, "lead"),
     )
     story += findings_block(edition, edition.findings_for(), room, title="What the checks found")
     story += [Spacer(1, 8), TimelineStrip(edition)]
