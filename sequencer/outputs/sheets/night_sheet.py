@@ -10,6 +10,7 @@ from math import inf
 from reportlab.platypus import Flowable, PageBreak, Spacer
 
 from sequencer.outputs.sheets.page.elements import Cell, box, grid, head_cell, heading
+from sequencer.outputs.sheets.page.letters import width
 from sequencer.outputs.sheets.page.paper import (
     HAIR,
     INK,
@@ -30,6 +31,7 @@ from sequencer.outputs.sheets.parts.notices import opening, role_on_stop
 from sequencer.safety.run_of_night import MINUTE, NightStep, RunOfNight, run_of_the_night
 
 _MOST_NAMES = 6  # of those who do a step
+_TOGETHER = 10  # boxes that stay on one page
 _ANSWERS = f"yes{NB}{NB}{NB}no{NB}{NB}{NB}________"
 _ANSWER_ROOM = 82.0
 _GO_SIZES = (11.0, TEXT, 10.0, 9.5, SMALL, 8.5, TINY)
@@ -133,7 +135,8 @@ def _go_table(edition: Edition, night: RunOfNight, room: float, size: float) -> 
         ]
     by = [Prose(TextSpan("asked at, by", "Bold", size), leading=1.15, role="TD")]
     rows.append(["", by, *(_blank("____:____  ________", size) for _ in range(2))])
-    label_room = 5.9 * size
+    labels = {line.group for line in night.go}
+    label_room = max(width(label, "Bold") for label in labels) * size + 7.0
     widths = [label_room, room - label_room - 2 * _ANSWER_ROOM, _ANSWER_ROOM, _ANSWER_ROOM]
     return grid(rows, widths, *style, repeat=1, pad=1.6, gutter=5.0)
 
@@ -180,12 +183,13 @@ def _steps_page(edition: Edition, night: RunOfNight, page: Page, size: float) ->
         [head_cell(word) for word in ("when", "who", "what, and what to tick")]
     ]
     for step in _joined(night):
-        what: list[Flowable] = [
-            Prose(TextSpan(edition.in_order(step.what), "Bold", size), leading=1.15, role="TD")
-        ]
-        if step.checks:
-            what.append(TickRun([edition.in_order(line) for line in step.checks], size - 0.5))
+        boxes = [edition.in_order(line) for line in step.checks]
+        what = TickRun(boxes[:_TOGETHER], size, title=edition.in_order(step.what))
         rows.append([*_head(edition, night, step, size), what])
+        rows += [
+            ["", "", TickRun(boxes[k : k + _TOGETHER], size)]
+            for k in range(_TOGETHER, len(boxes), _TOGETHER)
+        ]
     style = [
         ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK),
         ("LINEBELOW", (0, 1), (-1, -1), HAIR, RULE),
@@ -225,7 +229,9 @@ def _head(edition: Edition, night: RunOfNight, step: NightStep, size: float) -> 
     ]
     if step.until is not None:
         until = f"until {when_words(night, step.until)}"
-        when.append(Prose(TextSpan(until, "Regular", size - 1.0), leading=1.1, role="TD"))
+        when.append(
+            Prose(TextSpan(until, "Regular", max(size - 1.0, TINY)), leading=1.1, role="TD")
+        )
     names = [brief(edition.in_order(name), most=24) for name in step.who[:_MOST_NAMES]]
     if len(step.who) > _MOST_NAMES:
         names.append(f"and {len(step.who) - _MOST_NAMES} more")

@@ -24,7 +24,7 @@ from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.formation_plans import ways_to
 from sequencer.outputs.sheets.parts.furniture import Sheet, first_caution
 from sequencer.outputs.sheets.parts.notices import doing_on_stop
-from sequencer.outputs.sheets.parts.own_side import OwnSide, Point, at_most, own_side
+from sequencer.outputs.sheets.parts.own_side import OwnSide, Point, at_most_whole, own_side
 from sequencer.outputs.sheets.parts.post_acts import PostAct, post_acts
 from sequencer.outputs.sheets.parts.post_plan import PlanMark, PostPlan, PostScene
 from sequencer.outputs.sheets.parts.scene import stage_outline, way_length
@@ -34,7 +34,7 @@ _SAME = 1e-6  # [beats]
 _TIMES = 78.0  # width of the times
 _LEFT, _PLANS = 0.29, 0.28  # shares of the page: who and where, and the plans
 _GAP = 10.0
-_LEAST_PLAN, _MOST_PLAN = 74.0, 360.0  # height
+_MOST_PLAN = 360.0  # height
 _PAD = 3.0
 _DUTY = {
     "spotter": "Watch your performer from the torch until the wick is cold. That is all you do.",
@@ -52,14 +52,16 @@ class _RowSizes:
     time: float
     order: float
     cue: float
+    plan: float  # least height of the plan beside them
 
 
 _ROW_SIZES = (
-    _RowSizes(34, 26, 18),
-    _RowSizes(30, 22, 17),
-    _RowSizes(26, 19, 16),
-    _RowSizes(24, 17, 15),
-    _RowSizes(24, 15, 14),
+    _RowSizes(34, 26, 18, 84),
+    _RowSizes(30, 22, 17, 80),
+    _RowSizes(26, 19, 16, 76),
+    _RowSizes(24, 17, 15, 72),
+    _RowSizes(24, 15, 14, 64),
+    _RowSizes(24, 15, 14, 56),
 )
 _BAND_SIZES = (24.0, 22.0, 20.0, 18.0, 16.0, DARK_SIZE)
 _BAND_SHARES = (0.31, 0.36, 0.42, 0.48)  # of the width, for the call
@@ -226,7 +228,7 @@ def _extinguisher_words(edition: Edition, post: CrewMember, side: OwnSide) -> st
     if found is None:
         return "none entered"
     way, at = found
-    return f"{at_most(way)}, {side.direction(post.post, at)}"
+    return f"{at_most_whole(way)}, {side.direction(post.post, at)}"
 
 
 def nearest_extinguisher(edition: Edition, post: CrewMember) -> tuple[float, Point] | None:
@@ -264,7 +266,7 @@ def _pages(
     acts = [part for act in acts for part in _parts(act)]
     for sizes in _ROW_SIZES:
         texts = [_texts(act, sizes) for act in acts]
-        heights = [_height(each, words) for each in texts]
+        heights = [_height(each, words, sizes.plan) for each in texts]
         if sum(heights) <= tall:
             return [[make(acts, texts, _shared(heights, tall))]]
     pages, start = [], 0
@@ -308,11 +310,11 @@ def _texts(act: PostAct, sizes: _RowSizes) -> tuple[Prose, list[Flowable]]:
     return when, body
 
 
-def _height(texts: tuple[Prose, list[Flowable]], room: float) -> float:
+def _height(texts: tuple[Prose, list[Flowable]], room: float, plan: float) -> float:
     """Height that a row needs."""
     time, body = texts
     text = sum(part.wrap(room - _GAP, inf)[1] for part in body)
-    return max(text, time.wrap(_TIMES, inf)[1], _LEAST_PLAN) + 2 * _PAD + 1.0
+    return max(text, time.wrap(_TIMES, inf)[1], plan) + 2 * _PAD + 1.0
 
 
 def _rows(

@@ -110,13 +110,19 @@ def write(
         out,
         {path.name: content for path, content in made},
         covers=partial(_covers, asked, f"{show}-"),
-        show=hashlib.sha256(f"{staged.show!r} {staged.song.sha256}".encode()).hexdigest(),
+        show=_digest(staged),
     )
     for say_of, paths in ((removed, changes.removed), (outdated, changes.outdated)):
         for path in paths:
             if say_of is not None:
                 say_of(path)
     return [path for path, _ in made]
+
+
+def _digest(staged: Staged) -> str:
+    """Of the show file and the track: what a sheet was printed from."""
+    content = f"{staged.show.model_dump_json()} {staged.song.sha256}"
+    return hashlib.sha256(content.encode()).hexdigest()
 
 
 def sheets_of(edition: Edition, choice: SheetChoice | None = None) -> list[Sheet]:

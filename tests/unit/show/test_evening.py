@@ -76,7 +76,7 @@ def test_a_wind_from_nowhere_is_refused():
 
 
 def test_every_line_of_the_card_is_there_with_or_without_an_entry():
-    assert len(Emergency().lines) == len(Emergency(number="112", gate="east").lines) == 10
+    assert len(Emergency().lines) == len(Emergency(number="112", gate="east").lines) == 11
     assert ("Emergency number here", "112") in Emergency(number="112").lines
     assert all(entered is None for _, entered in Emergency().lines)
 
@@ -84,5 +84,5 @@ def test_every_line_of_the_card_is_there_with_or_without_an_entry():
 def test_weather_limits_are_lines_that_must_be_true():
     weather = Weather(rain="drizzle", other=("fog",))
 
-    assert weather.lines == ("rain: none of “drizzle”", "none of “fog”")
+    assert weather.lines == ("No drizzle", "No fog")
     assert StopCall().word == "STOP"

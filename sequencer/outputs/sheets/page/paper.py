@@ -36,7 +36,7 @@ NARROW_MARGIN: Final = (
 GAP: Final = 4 * mm  # between blocks
 HEADER: Final = 13 * mm
 FOOTER: Final = 11 * mm
-LARGE_FOOT: Final = 22.0
+LARGE_FOOT: Final = 25.0
 HAIR: Final = 0.5
 STROKE: Final = 1.0
 

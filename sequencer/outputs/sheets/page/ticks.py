@@ -15,14 +15,22 @@ _LEADING = 1.28
 
 
 class TickRun(Flowable):  # type: ignore[misc]
-    """Words, each with an empty box before it; what does not fit on a line begins the next one."""
+    """Words, each with an empty box before it; what does not fit on a line begins the next one.
 
-    def __init__(self, words: Sequence[str], size: float = TEXT) -> None:
+    They may follow a `title`, in bold.
+    """
+
+    def __init__(self, words: Sequence[str], size: float = TEXT, *, title: str = "") -> None:
         super().__init__()
-        self.words, self.size = list(words), size
+        self._items, self.size, self._title = list(words), size, title
         self._placed: list[
             tuple[float, int, Line, bool]
         ] = []  # x, line, words, whether a box begins it
+
+    @property
+    def words(self) -> list[str]:
+        """All of it, for comparison with another print."""
+        return [*filter(None, (self._title,)), *self._items]
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
         """As high as its lines."""
@@ -30,7 +38,11 @@ class TickRun(Flowable):  # type: ignore[misc]
         inset = (_BOX + _BESIDE) * size
         self._placed = []
         at, line = 0.0, 0
-        for words in self.words:
+        if self._title:
+            lines = broken((TextSpan(self._title, "Bold", size),), room)
+            self._placed += [(0.0, k, part, False) for k, part in enumerate(lines)]
+            at, line = lines[-1].width + _BETWEEN * size, len(lines) - 1
+        for words in self._items:
             lines = broken((TextSpan(words, "Regular", size),), room - inset)
             fits = len(lines) == 1 and at + inset + lines[0].width <= room + 1e-6
             if at and not fits:

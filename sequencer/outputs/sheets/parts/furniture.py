@@ -341,7 +341,7 @@ DRAFT_WORDS = "DRAFT – no permit that counts"
 
 def _large_foot(canvas: SheetCanvas, page: Page, edition: Edition, number: int, total: str) -> None:
     """Which page of which version to which cut it is, in large type; above it, what speaks against using it."""
-    base, right = NARROW_MARGIN + 4.0, page.width - page.left
+    base, right = NARROW_MARGIN + 7.0, page.width - page.left
     if page.banner:
         words = " · ".join(filter(None, (DRAFT_WORDS if edition.is_draft else "", edition.banner)))
         low, tall = NARROW_MARGIN + LARGE_FOOT - 2.0, page.banner - 2.0

@@ -90,6 +90,6 @@ def own_side(outline: Sequence[Point], at: Point) -> OwnSide:
     return OwnSide("back" if along > 0 else "front", low, high)
 
 
-def at_most(way: float) -> str:
+def at_most_whole(way: float) -> str:
     """A walk in whole metres, rounded up: nobody is farther away than is printed."""
     return f"{ceil(round(way, 6))}{NB}m"

@@ -26,7 +26,7 @@ _RING = 5.0  # radius of a performer who is not watched
 _DISC = 10.5  # least radius of one who is
 _CHIP = 19.0  # height of a post's mark
 _ROOM = 13.0  # between the places shown and the frame
-_LEAST_SEEN = 6.0  # [m] a plan never shows less: one person alone would fill it
+_LEAST_SEEN = 7.0  # [m] a plan never shows less: one person alone would fill it
 _AROUND = 24  # directions in which room for a name is sought
 _STEPS = tuple(2.0 * k for k in range(1, 80))
 _OUTWARD = (2.0, 6.0, 12.0, 20.0)  # gaps between a mark and its name
@@ -219,10 +219,11 @@ def _along(at: Point) -> tuple[Point, ...]:
 
 
 def _window(scene: PostScene) -> Box:
-    """What is shown: the performers, with the post at the bottom; what is farther off is drawn at the frame."""
+    """What is shown: who is watched, else everybody, with the post at the bottom; the rest is drawn at the frame."""
     own = next(mark.at for mark in scene.marks if mark.kind == "you")
     named = [mark for mark in scene.marks if mark.kind in {"performer", "you"}]
     seen = [mark for mark in scene.marks if mark.kind == "other" and mark.at[1] > own[1]]
+    seen = seen if len(named) == 1 else []
     points = [mark.at for mark in (*named, *seen)]
     points += [point for mark in named for point in mark.way]
     xs, ys = [x for x, _ in points], [y for _, y in points]
