@@ -313,15 +313,13 @@ def print_sheets(
     """
     from sequencer.outputs.sheets import write_sheets
 
-    def is_possible(show: "Staged") -> None:
-        if only or for_whom:
-            from sequencer.outputs.sheets.choosing import SheetChoice
-            from sequencer.outputs.sheets.writing import check_choice
+    if only or for_whom:  # before the song is heard and the show is checked
+        from sequencer.outputs.sheets.writing import check_choice
+        from sequencer.show.reading import read_show
 
-            check_choice(show, SheetChoice(only=tuple(only), for_whom=tuple(for_whom)))
-
+        check_choice(read_show(Path(path)).show, str(path), only=only, for_whom=for_whom)
     middle = _CHECKED if since is None else _CHECKED / 2
-    show, report = _staged_and_checked(path, within(progress, 0.0, middle), first=is_possible)
+    show, report = _staged_and_checked(path, within(progress, 0.0, middle))
     before = before_report = None
     if since is not None:
         before, before_report = _staged_and_checked(since, within(progress, middle, _CHECKED))
@@ -346,14 +344,11 @@ def _staged_and_checked(
     progress: Progress | None,
     *,
     without_track: bool = False,
-    first: "Callable[[Staged], None] | None" = None,
 ) -> "tuple[Staged, Report]":
-    """A show file staged, and its report; `first` is called between, and may refuse the show."""
+    """A show file staged, and its report."""
     asked = AskedReport(Path(path))
     heard = within(progress, 0.0, _HEARD)
     show = stage_show(asked.read or path, without_track=without_track, progress=heard)
-    if first is not None:
-        first(show)
     return show, _checked(show, asked, progress)
 
 

@@ -49,13 +49,13 @@ def test_what_is_asked_for_is_printed_and_what_is_left_is_told(
         (["--only", "posts"], "there is no kind of sheet 'posts': did you mean post"),
     ],
 )
-def test_an_unknown_name_is_refused_before_the_check(
+def test_an_unknown_name_is_refused_before_the_song_is_heard(
     stage_folder, tmp_path, monkeypatch, options, says
 ):
     def unwanted(*_):
-        raise AssertionError("checked")
+        raise AssertionError("staged")
 
-    monkeypatch.setattr(tasks.shows, "_checked", unwanted)
+    monkeypatch.setattr(tasks.shows, "stage_show", unwanted)
     show, out = stage_folder / "show.yaml", tmp_path / "out"
     result = CliRunner().invoke(main, ["sheet", str(show), "--out", str(out), *options])
 

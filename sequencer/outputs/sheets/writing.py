@@ -39,6 +39,7 @@ from sequencer.outputs.sheets.print_list import write_print
 from sequencer.outputs.sheets.safety_sheet import safety_sheet
 from sequencer.outputs.sheets.steps_sheet import steps_sheet, toroids
 from sequencer.plugins import plugins
+from sequencer.show.model import Show
 from sequencer.staging.staged import Staged
 
 _LAID_OUT = 0.8  # of the work, when all sheets are in their common file
@@ -140,17 +141,27 @@ def sheets_of(edition: Edition, choice: SheetChoice | None = None) -> list[Sheet
     return sheets if edition.before is None else _marked(sheets, edition.before)
 
 
-def check_choice(staged: Staged, choice: SheetChoice) -> None:
+def check_choice(show: Show, file: str, *, only: Sequence[str], for_whom: Sequence[str]) -> None:
     """Find out before a long check whether what is asked for can be printed at all.
+
+    Parameters
+    ----------
+    show : Show
+    file : str
+        Name of the show file, for display.
+    only : sequence of str
+        Kinds of sheets.
+    for_whom : sequence of str
+        Performers and crew members.
 
     Raises
     ------
     InputError
         If a kind or a name is not known.
     """
-    people_asked(staged.show, choice.for_whom, staged.file)
+    people_asked(show, for_whom, file)
     if not plugins(SHEET_PLUGINS):  # whose sheets' names are not known yet
-        kinds_asked(choice.only, [kind.name for kind in SHEET_KINDS], staged.file)
+        kinds_asked(only, [kind.name for kind in SHEET_KINDS], file)
 
 
 def _chosen(edition: Edition, choice: SheetChoice) -> list[tuple[str, Sheet]]:

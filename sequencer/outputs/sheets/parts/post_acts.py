@@ -62,8 +62,7 @@ def post_acts(edition: Edition, post: CrewMember, side: OwnSide) -> tuple[PostAc
         return ()
     acts = [*_DUTIES[post.duty](edition, post), *_lightings(edition, post, side)]
     acts += _put_out_for(edition, post)
-    order = {"lead": 1}.get(post.duty, 0)  # a lead who lights says go first
-    return _merged(sorted(acts, key=lambda act: (act.at_s, order)))
+    return _merged(sorted(acts, key=lambda act: act.at_s))
 
 
 def numbered(edition: Edition, who: str) -> str:

@@ -80,7 +80,9 @@ def test_kinds_and_people_narrow_each_other(edition):
 )
 def test_an_unknown_name_or_kind_is_told_with_near_ones(edition, asked, says):
     with pytest.raises(InputError) as error:
-        check_choice(edition.staged, SheetChoice(**asked))
+        check_choice(
+            edition.staged.show, edition.staged.file, **{"only": (), "for_whom": (), **asked}
+        )
 
     assert says in str(error.value)
     assert str(error.value).startswith(edition.staged.file)

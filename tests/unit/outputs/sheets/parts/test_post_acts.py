@@ -94,6 +94,18 @@ def test_a_spotter_watches_gives_and_takes_on_the_walk_and_puts_out(edition):
     assert [row[2][0].split()[0] for row in rows(edition, "Brook")][:2] == ["WATCH", "GIVE"]
 
 
+def test_one_spotter_puts_out_whoever_has_least_to_spare_first():
+    """Moss burns from 1.1, Wren from 5.1 only, on alike wicks; both are put out at 31.1."""
+    text = SHOW.replace("  - {name: Brook, post: [7, 4], duty: spotter}\n", "").replace("[0, 60]", "[90, 60]")  # fmt: skip
+    text = text.replace(
+        "    - {who: [Wren, Moss], from: 1.1, until: 31.1}\n",
+        "    - {who: Moss, from: 1.1, until: 31.1}\n    - {who: Wren, from: 5.1, until: 31.1}\n",
+    )
+    orders = next(row[2] for row in rows(edition_of(text), "Flint") if row[0] == "1:00")
+
+    assert orders[0].startswith("PUT OUT 2 MOSS, then 1 WREN ")
+
+
 def test_who_is_named_puts_out_and_the_spotter_stands_by(edition):
     watcher = next(
         name for name in ("Flint", "Brook") if any(row[0] == "2:40" for row in rows(edition, name))

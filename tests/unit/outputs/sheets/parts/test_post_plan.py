@@ -5,7 +5,7 @@ from io import BytesIO
 
 import pdfplumber
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from reportlab.pdfgen.canvas import Canvas
 
@@ -37,6 +37,7 @@ def apart(box, x, y):
 
 
 @settings(max_examples=60)
+@example((0.0, -0.5), [(0.0, 4.0)], [], [(5.8, 4.0)], 95.0)  # a ring at the end of the name
 @given(
     PLACES,
     st.lists(PLACES, min_size=1, max_size=4),
