@@ -25,14 +25,12 @@ PAPER: Final[Color] = white
 
 # type scale [pt]; nothing below TINY is ever printed
 TINY, SMALL, TEXT, CUE, LEAD_SIZE, HEAD, TITLE, GIANT = 8.0, 9.0, 10.5, 12.5, 15.0, 20.0, 30.0, 44.0
-DARK_SIZE: Final = (
-    14.0  # least type on a page that is read at arm's length in the dark; a design choice
-)
+# Least type on a page that is read at arm's length in the dark; a design choice.
+DARK_SIZE: Final = 14.0
 
 PAGE_MARGIN: Final = 14 * mm
-NARROW_MARGIN: Final = (
-    8 * mm
-)  # of a page in large type; printers leave up to 6 mm blank (common practice)
+# Of a page in large type; printers leave up to 6 mm blank (common practice).
+NARROW_MARGIN: Final = 8 * mm
 GAP: Final = 4 * mm  # between blocks
 HEADER: Final = 13 * mm
 FOOTER: Final = 11 * mm
