@@ -37,7 +37,7 @@ from sequencer.outputs.sheets.parts.cues import Cue, cues_of
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet, stripes
 from sequencer.safety.circumstances import cautions_of
-from sequencer.safety.run_of_night import agreed_on_stop
+from sequencer.safety.run_of_night import own_on_stop
 
 PANELS = 8
 _PAD = 21.0  # margin of a panel: the edge that home printers cannot print, and room for a thumb
@@ -228,8 +228,7 @@ def _cautions(edition: Edition) -> list[Flowable]:
 
 def _back(edition: Edition, who: str) -> list[Flowable]:
     call = edition.staged.show.stop_call
-    agreed = agreed_on_stop(call, who, "performer")
-    does = "; ".join(agreed) or "Stop the props, low, away from people; stay, your spotter comes"
+    does = "; ".join(own_on_stop(edition.staged.show, edition.plan.lit_at_once, who, "performer"))
     stop = brief(f"Three times “{call.word}”, {call.signal}. {does}.", most=260)
     card = edition.staged.show.emergency
     urgent = (
