@@ -212,8 +212,8 @@ def _usual(flame: bool, caller: str | None) -> tuple[Stop, ...]:
     lighter: tuple[str, ...] = ("stay clear",)
     if flame:
         performer = (
-            "stop the props, hold them low and away from you",
-            "stay where you can be seen; your spotter comes to you",
+            "stop the props, low, away from everybody",
+            "stay where you are seen; your spotter comes",
             "clothes alight: lie down, do not run",
         )
         spotter = (

@@ -229,7 +229,7 @@ def _cautions(edition: Edition) -> list[Flowable]:
 def _back(edition: Edition, who: str) -> list[Flowable]:
     call = edition.staged.show.stop_call
     does = "; ".join(own_on_stop(edition.staged.show, edition.plan.lit_at_once, who, "performer"))
-    stop = brief(f"Three times “{call.word}”, {call.signal}. {does}.", most=260)
+    stop = brief(f"Three times “{call.word}”, {call.signal}. You: {does}.", most=260)
     card = edition.staged.show.emergency
     urgent = (
         ("Emergency", card.number),
@@ -243,7 +243,7 @@ def _back(edition: Edition, who: str) -> list[Flowable]:
     )
     return [
         _Stop(),
-        Prose(TextSpan(edition.in_order(stop), "Bold", CUE), leading=1.2, before=4, after=6),
+        Prose(TextSpan(edition.in_order(stop), "Bold", TEXT + 1), leading=1.2, before=4, after=6),
         *(
             Prose(TextSpan(edition.in_order(brief(line, most=90)), "Bold", TEXT), after=3)
             for line in contacts
