@@ -31,7 +31,7 @@ import json, resource, sys, time
 from sequencer.__main__ import main
 began = time.perf_counter()
 try:
-    status = main(sys.argv[1:])
+    status = main()
 except SystemExit as end:
     status = end.code
 wall = time.perf_counter() - began

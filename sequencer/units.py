@@ -20,6 +20,8 @@ _THOUSANDS = re.compile(
 )
 _FEET_INCHES = re.compile(rf"^\s*([-+]?)({_DIGITS})\s*(?:ft|')\s*({_DIGITS})\s*(?:in|\")\s*$")
 
+_EXACT = 1e-6  # of the last decimal: what differs by less is the same number
+
 LENGTHS = {
     "m": 1.0,
     "cm": 0.01,
@@ -141,6 +143,16 @@ def _plain(
     marks = re.sub(r"\d", "", digits)
     whole, point, rest = digits.rpartition(marks[-1] if marks[-1] != marks[0] else "\0")
     return re.sub(r"\D", "", whole) + ("." if point else "") + re.sub(r"\D", "", rest)
+
+
+def rounded_up(value: float, decimals: int = 0) -> float:
+    """The nearest value of some decimals that is not smaller; one that is exact but for rounding stays as it is."""
+    return math.ceil(value * 10.0**decimals - _EXACT) / 10.0**decimals + 0.0
+
+
+def rounded_down(value: float, decimals: int = 0) -> float:
+    """The nearest value of some decimals that is not larger; one that is exact but for rounding stays as it is."""
+    return math.floor(value * 10.0**decimals + _EXACT) / 10.0**decimals + 0.0
 
 
 def counted(count: float, one: str, many: str = "") -> str:

@@ -70,6 +70,11 @@ class Check:
         """Shown while it runs."""
         return self.progress or f"checking {self.name}"
 
+    @property
+    def can_stop(self) -> bool:
+        """Whether any of its findings can stop a show."""
+        return any("stop" in severities for severities in self.codes.values())
+
     def outcome(self, show: Staged) -> Outcome:
         """Its outcome for a show, computed once per show.
 

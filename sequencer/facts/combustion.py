@@ -122,6 +122,33 @@ def flame_height(heat_release: ArrayLike, *, diameter: ArrayLike) -> Floats:
     return np.maximum(0.0, _HESKESTAD * heat**0.4 - 1.02 * base)
 
 
+def heat_of_flame(height: ArrayLike, *, diameter: ArrayLike) -> Floats:
+    """Heat release whose flame at rest is this high, ((L + 1.02 D) / 0.235)^2.5.
+
+    Parameters
+    ----------
+    height : array_like, shape (...) [m]
+    diameter : array_like, shape (...) [m]
+        Of the burning base.
+
+    Returns
+    -------
+    heat_release : ndarray, shape (...) [W]
+
+    Raises
+    ------
+    ValueError
+        If a value is negative.
+
+    Notes
+    -----
+    Source: Heskestad 1984, as in `flame_height`, solved for the heat release. For a height of 0 the largest.
+    """
+    tall = _not_negative("height", height)
+    base = _not_negative("diameter", diameter)
+    return np.asarray(((tall + 1.02 * base) / _HESKESTAD) ** 2.5)
+
+
 def _not_negative(name: str, values: ArrayLike) -> Floats:
     floats = as_floats(name, values)
     if np.any(floats < 0):

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from sequencer.facts.sources import Source, data, source
+from sequencer.units import rounded_up
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,14 +47,15 @@ def reactions() -> Mapping[str, Reaction]:
 
 
 def response_seconds(distance: float, *, speed: float | None = None) -> float:
-    """Time for a watching person to notice, react and arrive [s].
+    """Time for a watching person to react and arrive [s], once they have seen what is wrong.
 
     Parameters
     ----------
     distance : float
         Walking distance [m].
     speed : float, optional
-        [m/s]; default: the walking approach speed.
+        [m/s]; default: the slow walk. A slower walk gives a longer time, so this is the safe side for a rescuer; a speed
+        that is published for keeping people *from* a hazard, such as the brisk walk of 1.6 m/s, is on the other side.
 
     Raises
     ------
@@ -62,10 +64,10 @@ def response_seconds(distance: float, *, speed: float | None = None) -> float:
 
     Notes
     -----
-    Source: reaction 0.231 s, Woods et al. 2015; approach 1.6 m/s, EN ISO 13855:2010. The mean of healthy
-    adults who expect the signal: a real spotter is slower, so a limit needs a margin.
+    Source: reaction 0.231 s, Woods et al. 2015; slow walk 3.5 ft/s, pedestrian design speed (LaPlante and Kaeser 2007).
+    The reaction is the mean of healthy adults who expect a light: seeing that a sleeve burns takes longer, and is not in it.
     """
-    pace = speeds()["approach"].speed if speed is None else speed
+    pace = slow_walk().speed if speed is None else speed
     if not distance >= 0 or not pace > 0:
         raise ValueError(f"distance must be ≥ 0 and speed > 0, got {distance!r} and {pace!r}")
     return reactions()["visual"].seconds + distance / pace
@@ -76,5 +78,22 @@ def reach_in(seconds: float, *, speed: float | None = None) -> float:
 
     Source: inverse of `response_seconds`.
     """
-    pace = speeds()["approach"].speed if speed is None else speed
+    pace = slow_walk().speed if speed is None else speed
     return max(0.0, (seconds - reactions()["visual"].seconds) * pace)
+
+
+def walk_words(distance: float) -> str:
+    """A rescuer's walk in words: its length, and how long it takes briskly and slowly; everything rounded up."""
+    brisk = rounded_up(response_seconds(distance, speed=brisk_walk().speed))
+    slow = rounded_up(response_seconds(distance))
+    return f"walk {rounded_up(distance, 1):.1f} m: {brisk:.0f} s brisk, {slow:.0f} s slow"
+
+
+def slow_walk() -> Speed:
+    """The walk by which a rescuer's time is judged."""
+    return speeds()["pedestrian"]
+
+
+def brisk_walk() -> Speed:
+    """The walk of somebody in a hurry; never what a time is judged by."""
+    return speeds()["approach"]

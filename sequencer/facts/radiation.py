@@ -6,11 +6,14 @@ not make a distance safe: thrown props, people walking in and scenery that catch
 Source: US NRC, Fire Dynamics Tools, sheet 05.1.
 """
 
+from math import inf
+
 import numpy as np
 from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, as_floats
 
+PAIN_DOSE = 92.0  # [(kW/m²)^(4/3)·s] HSL/2004/04
 RADIATIVE_FRACTION = 0.30  # [1] as in the published example sheets of NUREG-1805
 
 
@@ -48,6 +51,29 @@ def point_source_flux(
         raise ValueError("heat_release must not be negative")
     fraction = as_floats("radiative_fraction", radiative_fraction)
     return fraction * heat / (4.0 * np.pi * radius**2)
+
+
+def seconds_to_pain(flux: float) -> float:
+    """Exposure of bare skin until it hurts [s], by the thermal dose of 92 (kW/m²)^(4/3)·s; inf without heat.
+
+    Parameters
+    ----------
+    flux : float
+        [W/m²]
+
+    Raises
+    ------
+    ValueError
+        If it is negative.
+
+    Notes
+    -----
+    Source: HSL/2004/04, thermal dose table, pain 92 (86 to 103), read second-hand. A steady flux; below some 1.5 kW/m²
+    tables say that it is borne for good, so the time given there errs on the short side.
+    """
+    if not flux >= 0:
+        raise ValueError(f"flux must not be negative, got {flux!r}")
+    return PAIN_DOSE / (flux / 1000.0) ** (4.0 / 3.0) if flux > 0 else inf
 
 
 def _positive(name: str, values: ArrayLike) -> Floats:

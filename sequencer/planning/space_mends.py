@@ -271,7 +271,8 @@ def _floor_faults(show: Staged) -> tuple[Stops, dict[tuple[str, str], float]]:
         if row.distance < row.required:
             near[row.between] = min(row.distance, near.get(row.between, row.distance))
     for check in checks_of("places"):
-        if check is not keeping_clear.CHECK:  # `too_close` compares performers with each other
+        # `too_close` compares performers with each other
+        if check is not keeping_clear.CHECK and check.can_stop:
             outcome += check.faults(show)
     return _stops(outcome), near
 
@@ -280,7 +281,7 @@ def _trajectory_stops(show: Staged) -> Stops:
     """`stop` findings that depend on what is danced."""
     outcome = Outcome()
     for check in checks_of("trajectories"):
-        if check is not keeping_clear.CHECK:
+        if check is not keeping_clear.CHECK and check.can_stop:
             outcome += check.faults(show)
     return _stops(outcome)
 

@@ -31,15 +31,14 @@ def conditions_of(show: Staged, brought_up: Collection[Condition] = ()) -> froze
         found.add("wind")
     if show.show.venue.exits:
         found.add("exits")
-    if show.lit:
-        found.update(brought_up)
+    found.update(each for each in brought_up if show.lit or each == "fire-breathing")
     return frozenset(found)
 
 
 def cautions_of(
     show: Staged, brought_up: Collection[Condition] = (), *, reader: Reader | None = None
 ) -> tuple[Caution, ...]:
-    """Cautions for a reader of a show's sheets; none if nothing is lit.
+    """Cautions for a reader of a show's sheets; none if nothing is lit or breathed.
 
     Parameters
     ----------
@@ -49,4 +48,6 @@ def cautions_of(
     reader : str, optional
         Reader of the sheet; default: everybody.
     """
-    return cautions_for(conditions_of(show, brought_up), reader) if show.lit else ()
+    if not show.lit and "fire-breathing" not in brought_up:
+        return ()
+    return cautions_for(conditions_of(show, brought_up), reader)

@@ -1,9 +1,10 @@
 """Fuel to prepare for each prop and in total, the amount spun off, and the lighting order.
 
 A wick takes up more than it keeps: the fuel spun or shaken off goes into the catch container and counts as
-fuel handled. Volumes use the lowest density in the sources, so they err on the large side.
-Sources: density from `facts.fuels`; the fraction spun off, the spare and the time to light one prop are
-design choices: weigh your own wick before and after spinning off.
+fuel handled. A second set of props for a relight is a soak of its own. Volumes use the lowest density in the
+sources, so they err on the large side.
+Sources: density from `facts.fuels`; the fraction spun off and the spare are design choices: weigh your own wick
+before and after spinning off.
 """
 
 from collections.abc import Sequence
@@ -70,7 +71,7 @@ class Light:
     """One performer to be lit."""
 
     burn: PlannedBurn
-    at_s: float  # [s] of the track at which they are lit; before the start for all but the last
+    at_s: float  # [s] of the track at which lighting them starts
     spare_s: float | None  # [s] of burning time left when they are put out; None if unknown
 
 
@@ -127,7 +128,7 @@ def lighting_order(burns: Sequence[PlannedBurn]) -> tuple[Lighting, ...]:
     Notes
     -----
     While several performers are lit in turn, the first are already burning; whoever has the least to spare
-    is lit last. Source: common practice; `LIGHTING` is a design choice.
+    is lit last. Source: common practice.
     """
     found = []
     for start in sorted({burn.start for burn in burns}):
@@ -135,10 +136,10 @@ def lighting_order(burns: Sequence[PlannedBurn]) -> tuple[Lighting, ...]:
         lights = tuple(
             Light(
                 burn=burn,
-                at_s=burn.start_s - burn.wait_s,
+                at_s=burn.alight_s,
                 spare_s=None if burn.burn is None else spare(burn),
             )
-            for burn in sorted(together, key=lambda burn: -burn.wait_s)
+            for burn in sorted(together, key=lambda burn: burn.alight_s)
         )
         found.append(Lighting(start=start, start_s=together[0].start_s, lights=lights))
     return tuple(found)

@@ -8,7 +8,7 @@ Grants Pass OR 8-29-19; read).
 from sequencer.show.evening import Permit
 from sequencer.show.model import Show
 
-NIGHT = "night"  # the key that states the day of the performance
+NONE_RECORDED = "no permit is recorded"
 
 
 def permit_contradictions(show: Show) -> tuple[str, ...]:
@@ -30,7 +30,7 @@ def permit_gaps(show: Show) -> tuple[str, ...]:
     """What keeps a permit from counting, in words; empty if it holds for this place and night."""
     permit = show.rules.permit
     if permit is None:
-        return ("no permit is recorded",)
+        return (NONE_RECORDED,)
     words = [f"{_WORDS[key]} is not stated" for key in permit.blanks]
     if show.night is None:
         words.append("the night of the performance is not stated")

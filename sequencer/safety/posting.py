@@ -1,4 +1,4 @@
-"""Posts for spotters that minimise the longest response time, outside every reach and with a clear line of sight.
+"""Posts for spotters that minimise the longest walk, outside every reach and with a clear line of sight.
 
 Positions in the stage frame [m], time in beats. Candidates lie on a grid; one is used only if it is outside
 the reach of every performer at every moment (proven from the speed between samples). From these, posts are
@@ -20,7 +20,6 @@ from typing import Any
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
-from sequencer.facts.pace import response_seconds
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor
 from sequencer.kept import remembering
@@ -44,7 +43,6 @@ class Posting:
 
     places: tuple[Point, ...]  # [m, stage frame]
     way: float  # [m] longest walk from a lit performer to the nearest post; proven to 5 mm
-    response: float  # [s] response time for that walk
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,7 +66,7 @@ def _restored(record: Mapping[str, Any] | None) -> Posting | None:
     if record is None:
         return None
     places = tuple((x, y) for x, y in record["places"])
-    return Posting(places=places, way=record["way"], response=record["response"])
+    return Posting(places=places, way=record["way"])
 
 
 @remembering(record=_record, restore=_restored)
@@ -131,7 +129,7 @@ def propose_posts(
     )
     if worst >= NO_WAY:
         return None
-    return Posting(places=posts, way=worst, response=response_seconds(worst))
+    return Posting(places=posts, way=worst)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -12,8 +12,9 @@ from dataclasses import dataclass
 
 from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
-from sequencer.safety.burning import LIGHTING
+from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.fuel_plan import FUEL_RESERVE, Light
+from sequencer.safety.handling import moment_words, seconds_words, waiting_order
 from sequencer.safety.permits import permit_words
 from sequencer.safety.safety_plan import SafetyPlan
 from sequencer.show.evening import Role, StopCall
@@ -38,6 +39,9 @@ BEFORE_SOAK = 10 * MINUTE  # [s] at most between the last soak and the start; a 
 OPENING = 10 * MINUTE  # [s] from opening the fuel point to the first soak; a design choice
 FIRST_GO = -75 * MINUTE  # [s] first go or no-go, earlier if soaking takes long; a design choice
 SECOND_GO = -5 * MINUTE  # [s] second go or no-go: everybody is on post by then; a design choice
+_LEAST_BEFORE_FLAMES = (
+    3 * MINUTE
+)  # [s] from the second go or no-go to the first flame; a design choice
 _LEAST_BETWEEN = 40 * MINUTE  # [s] from the first go or no-go to opening the fuel point
 WATCH_ROUND = 10 * MINUTE  # [s] between two rounds of the fire watch; a design choice
 
@@ -110,14 +114,14 @@ def run_of_the_night(show: Staged, plan: SafetyPlan) -> RunOfNight:
     plan : SafetyPlan
         Of that show.
     """
-    last = max([show.song.duration] + [burn.end_s for burn in plan.burns])
+    last = max([show.song.duration] + [burn.out_s for burn in plan.burns])
     steps = [*_before(show, plan), *_act(show, plan), *_after(plan, last)]
     return RunOfNight(
         begins=show.show.begins,
         steps=tuple(sorted(steps, key=lambda step: step.at)),
         go=_go(show, plan),
         first_go=FIRST_GO + _earlier(plan),
-        second_go=SECOND_GO,
+        second_go=second_go(plan),
         people=_people(show, plan),
         stop=stop_of(show.show, plan.lit_at_once),
         log=_log(),
@@ -254,16 +258,28 @@ def _soaking(plan: SafetyPlan) -> tuple[int, float]:
     return props, max(props * SOAKING, 5 * MINUTE) if props else 0.0
 
 
+def _flames_before(plan: SafetyPlan) -> float:
+    """How much earlier the last steps before the act are, where lighting begins long before the song [s]; at most 0."""
+    first = min((burn.alight_s for burn in plan.burns), default=0.0)
+    return min(first - SECOND_GO - _LEAST_BEFORE_FLAMES, 0.0)
+
+
+def second_go(plan: SafetyPlan) -> float:
+    """When go or no-go is asked the second time [s of the track]."""
+    return SECOND_GO + _flames_before(plan)
+
+
 def _earlier(plan: SafetyPlan) -> float:
     """What is done before the fuel is opened is earlier by this where soaking takes long [s]; at most 0."""
-    opened = -BEFORE_SOAK - _soaking(plan)[1] - OPENING
+    opened = -BEFORE_SOAK + _flames_before(plan) - _soaking(plan)[1] - OPENING
     return min(opened - _LEAST_BETWEEN - FIRST_GO, 0.0)
 
 
 def _before(show: Staged, plan: SafetyPlan) -> list[NightStep]:
     book = plan.book
     props, soaking = _soaking(plan)
-    soak_at = -BEFORE_SOAK - soaking
+    soaked = -BEFORE_SOAK + _flames_before(plan)
+    soak_at = soaked - soaking
     shift = _earlier(plan)
     found = [
         NightStep(at=-120 * MINUTE + shift, until=None, who=("lead",), what="load in and walk the site",
@@ -291,13 +307,13 @@ def _before(show: Staged, plan: SafetyPlan) -> list[NightStep]:
         NightStep(at=soak_at - OPENING, until=None, who=("fuel keeper",), what="open the fuel point",
              checks=("keeper stays with it", "upwind, or with a crosswind", "no flame, no smoking", "extinguisher and absorbent at hand",
                      "catch container and lidded can for rags"), source=_cited(book, "fuel-keepers")),
-        NightStep(at=soak_at, until=-BEFORE_SOAK, who=("fuel keeper", "performer"), what="soak and spin off",
+        NightStep(at=soak_at, until=soaked, who=("fuel keeper", "performer"), what="soak and spin off",
              checks=_soak_lines(plan), source=_cited(book, "spin-off-zone")),
-        NightStep(at=-BEFORE_SOAK, until=None, who=("fuel keeper",), what="shut the can, count the props out",
+        NightStep(at=soaked, until=None, who=("fuel keeper",), what="shut the can, count the props out",
              checks=(f"{props} soaked props out, including those for relights", "can stays shut until the act is over"), source=_cited(book, "fuel-point-distance")),
-        NightStep(at=-10 * MINUTE, until=None, who=("spotter", "perimeter"), what="to the posts",
+        NightStep(at=soaked, until=None, who=("spotter", "perimeter"), what="to the posts",
              checks=("towels damp", "perimeter closed", "line of sight to the performer you watch")),
-        NightStep(at=SECOND_GO, until=None, who=("lead",), what="second go or no-go: everybody by name",
+        NightStep(at=second_go(plan), until=None, who=("lead",), what="second go or no-go: everybody by name",
              checks=("every line of page 1 initialled",)),
     ]  # fmt: skip
     return found
@@ -307,23 +323,8 @@ def _act(show: Staged, plan: SafetyPlan) -> list[NightStep]:
     found = [
         NightStep(at=0.0, until=show.song.duration, who=("operator",), what="start the music", position=show.position(0.0))
     ]  # fmt: skip
-    for lighting in plan.lighting:
-        names = tuple(light.burn.who for light in lighting.lights)
-        found.append(
-            NightStep(at=lighting.lights[0].at_s, until=lighting.start_s, who=names,
-                 what="light, in this order" if len(names) > 1 else "light",
-                 checks=tuple(_light_text(light) for light in lighting.lights),
-                 position=show.position(lighting.start),
-                 source=f"{LIGHTING:g} s each, least to spare last: design choice")
-        )  # fmt: skip
-    for end in sorted({burn.end for burn in plan.burns}):
-        out = [burn for burn in plan.burns if burn.end == end]
-        found.append(
-            NightStep(at=out[0].end_s, until=None, who=tuple(burn.who for burn in out),
-                 what="put out: smother; never spin the flame out", position=show.position(end),
-                 checks=("put out while there is still flame above the wick", "hot head down, away from fuel"),
-                 source="put out before the wick itself burns: common practice [P9; read second-hand]")
-        )  # fmt: skip
+    found += lighting_steps(show, plan)
+    found += putting_out_steps(show, plan)
     found += [
         NightStep(at=show.seconds(each.beat), until=None, who=(each.giver, each.taker),
              what=f"hand over the watch of {each.who}: {each.taker} says the name, {each.giver} lets go",
@@ -331,6 +332,66 @@ def _act(show: Staged, plan: SafetyPlan) -> list[NightStep]:
         for each in plan.watch.hand_overs
     ]  # fmt: skip
     return found
+
+
+def lighting_steps(show: Staged, plan: SafetyPlan) -> list[NightStep]:
+    """One step for each person who lights, and each change to a second set of props."""
+    waiting = show.show.fire.handling.waiting if show.show.fire else None
+    wait = waiting_order(waiting, flexible=_on_lines(show), until="until the first move")
+    found = []
+    for lighting in plan.lighting:
+        people: dict[str | None, list[Light]] = {}
+        for light in lighting.lights:
+            people.setdefault(light.burn.lit_by, []).append(light)
+        for person, lights in people.items():
+            names = tuple(light.burn.who for light in lights)
+            each = seconds_words(plan.handling.light) + plan.handling.words("light")
+            what = "NOBODY IS NAMED TO LIGHT: do not light"
+            if person is not None:
+                what = f"{person} lights {names[0]}, {each}"
+                if len(names) > 1:
+                    what = f"{person} lights, in this order, {each} each"
+            found.append(
+                NightStep(at=lights[0].at_s, until=lighting.start_s, who=(*filter(None, (person,)), *names),
+                     what=what, checks=(*(_light_text(light) for light in lights), wait),
+                     position=show.position(lighting.start),
+                     source="least to spare last: common practice")
+            )  # fmt: skip
+            found += [
+                NightStep(at=light.at_s - plan.handling.swap, until=light.at_s, who=(light.burn.who,),
+                     what=f"change to the second soaked set, never the hot wick, {seconds_words(plan.handling.swap)}"
+                     f"{plan.handling.words('swap')}",
+                     checks=("hot set laid down away from fuel", "second set in hand, no spray"))
+                for light in lights if light.burn.second_set
+            ]  # fmt: skip
+    return found
+
+
+def putting_out_steps(show: Staged, plan: SafetyPlan) -> list[NightStep]:
+    """One step for each person who puts out, with everybody whom they put out from that moment on."""
+    groups: dict[tuple[float, str | None], list[PlannedBurn]] = {}
+    for burn in sorted(plan.burns, key=lambda burn: (burn.end, burn.queue_s)):
+        groups.setdefault((burn.end, burn.put_out_by), []).append(burn)
+    found = []
+    for (end, person), burns in groups.items():
+        names = tuple(burn.who for burn in burns)
+        what = "NOBODY IS NAMED TO PUT OUT: do not light"
+        if person is not None:
+            each = seconds_words(plan.handling.put_out) + plan.handling.words("put_out")
+            order = f"{names[0]}, {each}" if len(names) == 1 else f"in this order, {each} each"
+            what = f"{person} puts out {order}: smother; never spin the flame out"
+        found.append(
+            NightStep(at=burns[0].end_s, until=burns[-1].out_s, who=(*filter(None, (person,)), *names),
+                 what=what, position=show.position(end),
+                 checks=(*(f"{burn.who}: out by {moment_words(burn.out_s)}" for burn in burns),
+                         "put out while there is still flame above the wick", "hot head down, away from fuel"),
+                 source="put out before the wick itself burns: common practice [P9; read second-hand]")
+        )  # fmt: skip
+    return found
+
+
+def _on_lines(show: Staged) -> bool:
+    return all(prop.held().flexible for dancer in show.show.cast for prop in dancer.props.values())
 
 
 def _after(plan: SafetyPlan, last: float) -> list[NightStep]:
@@ -341,7 +402,7 @@ def _after(plan: SafetyPlan, last: float) -> list[NightStep]:
         return found
     watch = plan.book.strictest("fire-watch")
     seconds = watch.number if watch else 0.0
-    dark = max(burn.end_s for burn in plan.burns)
+    dark = max(burn.out_s for burn in plan.burns)
     found += [
         NightStep(at=dark + MINUTE, until=None, who=("performer", "spotter"), what="quench and wrap",
              checks=("props wrapped or in a lidded metal can", "hands and face checked for burns")),
@@ -520,9 +581,9 @@ def _log() -> tuple[str, ...]:
 
 def _light_text(light: Light) -> str:
     spare = light.spare_s
-    text = "burning time unknown" if spare is None else f"{spare:.0f} s to spare at the end"
-    again = ", with a second soaked prop, never the hot wick" if light.burn.soak else ""
-    return f"{light.burn.who}: {text}{again}"
+    text = "burning time unknown" if spare is None else f"{math.floor(spare)} s to spare at the end"
+    again = ", with the second soaked set, never the hot wick" if light.burn.second_set else ""
+    return f"{light.burn.who}, from {moment_words(light.at_s)}: {text}{again}"
 
 
 def _cited(book: RuleBook, kind: str) -> str:

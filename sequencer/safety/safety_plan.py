@@ -1,17 +1,20 @@
 """Everything about fire and crew that follows from a show, computed once for checks and sheets."""
 
-from collections.abc import Sequence
+import math
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
-from sequencer.safety.burning import PlannedBurn, lit_at_once, planned_burns
+from sequencer.motion.performers.walks import Move, WalkPath
+from sequencer.safety.burning import PlannedBurn, lit_at_once, planned_burns, put_out
 from sequencer.safety.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_order
+from sequencer.safety.handling import SAME_PLACE, HandlingTimes, handling_times, walk_seconds
 from sequencer.safety.house_rules import rules_of
 from sequencer.safety.posting import PostArea, Posting, propose_posts
-from sequencer.safety.watching import Duty, WatchPlan, watch_plan
+from sequencer.safety.watching import Duty, WatchPlan, longest_walk, watch_plan
 from sequencer.staging.results import Part, once_per_show_with
 from sequencer.staging.staged import Staged
 
@@ -25,6 +28,7 @@ PLAN_PARTS: tuple[Part, ...] = (
     "fire",
 )  # that a safety plan depends on
 _SOAK = ("soak-seconds", "spin-off-seconds")
+_ROUNDS = 4  # at most, until who watches and who puts out agree
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,9 +37,11 @@ class SafetyPlan:
 
     book: RuleBook
     burns: tuple[PlannedBurn, ...]  # by start
+    handling: HandlingTimes
     lit_at_once: int  # largest number of performers lit at once
     crew: tuple[Duty, ...]
-    followed: tuple[Followed, ...]  # one per burn, in the order of `burns`
+    # one per burn, in the order of `burns`, from the start of lighting until the flame is out
+    followed: tuple[Followed, ...]
     watch: WatchPlan
     each: int  # maximum number of performers that one spotter watches at once
     ground: WalkableFloor  # obstacles to walk round
@@ -56,30 +62,23 @@ def safety_plan(show: Staged) -> SafetyPlan:
         If the fuel or the rule profile is not known.
     """
     book = rules_of(show)
-    burns = planned_burns(show, refuel_seconds=refuel_seconds(book))
-    at_once, _ = lit_at_once(burns)
+    ground = _ground(show, above=0.0)
     crew = tuple(
         Duty(who=post.name, place=post.post, duty=post.duty, watches=post.watches)
         for post in show.show.crew
     )
-    floors = {dancer.name: dancer.floor for dancer in show.dancers}
-    followed = tuple(
-        Followed(who=burn.who, floor=floors[burn.who], start=burn.start, end=burn.end)
-        for burn in burns
-    )
-    each, _ = watched_by_one(book, at_once)
-    ground = _ground(show, above=0.0)
-    limit = book.strictest("response-time")
+    lit = planned_burns(show, refuel_seconds=refuel_seconds(book), ground=ground)
+    burns, followed, watch = _watched(show, lit, crew, book, ground)
+    at_once, _ = lit_at_once(burns)
     return SafetyPlan(
         book=book,
         burns=burns,
+        handling=handling_times(show.show.fire),
         lit_at_once=at_once,
         crew=crew,
         followed=followed,
-        watch=watch_plan(
-            followed, crew, each=each, limit=limit.number if limit else 0.0, ground=ground
-        ),
-        each=each,
+        watch=watch,
+        each=watched_by_one(book, at_once)[0],
         ground=ground,
         tall=_ground(show, above=KNEE),
         fuel=fuel_plan(show, burns),
@@ -87,8 +86,101 @@ def safety_plan(show: Staged) -> SafetyPlan:
     )
 
 
+def _watched(
+    show: Staged,
+    lit: Sequence[PlannedBurn],
+    crew: Sequence[Duty],
+    book: RuleBook,
+    ground: WalkableFloor,
+) -> tuple[tuple[PlannedBurn, ...], tuple[Followed, ...], WatchPlan]:
+    """Burns with their ends, and who watches them from the first wick alight until the last flame is out.
+
+    Who puts a performer out is who watches them then, and how long that takes decides how long they are watched:
+    both are found in turn, until they agree.
+    """
+    floors = {dancer.name: dancer.floor for dancer in show.dancers}
+    limit = longest_walk(book)
+    seconds = handling_times(show.show.fire).put_out
+    places = [floors[burn.who].place_at(burn.end) for burn in lit]
+    named = [burn.put_out_by for burn in lit]
+    walk = walk_seconds(ground)
+    burns = put_out(lit, [burn.who for burn in lit], places, seconds=seconds, walk=walk)
+    for _ in range(_ROUNDS):
+        followed = _followed(show, burns, floors)
+        each, _rule = watched_by_one(book, lit_at_once(burns)[0])
+        watch = watch_plan(
+            followed, crew, each=each, limit=limit[0] if limit else 0.0, ground=ground
+        )
+        by = [own or _watching(watch, burn) for own, burn in zip(named, lit, strict=True)]
+        before, burns = burns, put_out(lit, by, places, seconds=seconds, walk=walk)
+        if [burn.out_s for burn in before] == [burn.out_s for burn in burns]:
+            break
+    return burns, followed, watch
+
+
+def _watching(watch: WatchPlan, burn: PlannedBurn) -> str | None:
+    """The spotter who watches a performer when putting out begins."""
+    then = [
+        each
+        for each in watch.watches
+        if each.who == burn.who and each.start <= burn.end <= each.end
+    ]
+    return max(then, key=lambda each: each.start).spotter if then else None
+
+
+def _followed(
+    show: Staged, burns: Sequence[PlannedBurn], floors: Mapping[str, WalkPath]
+) -> tuple[Followed, ...]:
+    """Each burn with its performer's path, from the first wick alight until the flame is out.
+
+    Of two burns of one performer that overlap, which the checks find, the second is followed from the end of the first.
+    """
+    later: dict[int, PlannedBurn] = {}
+    last: dict[str, int] = {}
+    for index, burn in enumerate(burns):
+        if burn.who in last:
+            later[last[burn.who]] = burn
+        last[burn.who] = index
+    begins: dict[str, float] = {}
+    out = []
+    for index, burn in enumerate(burns):
+        start = max(_beat(show, burn.alight_s), begins.get(burn.who, -math.inf))
+        end = _beat(show, burn.out_s)
+        if index in later:
+            end = min(end, later[index].start)
+        begins[burn.who] = end
+        out.append(
+            Followed(
+                who=burn.who,
+                floor=_from_lighting(show, burn, floors[burn.who]),
+                start=min(start, burn.start),
+                end=max(end, burn.end),
+            )
+        )
+    return tuple(out)
+
+
+def _from_lighting(show: Staged, burn: PlannedBurn, floor: WalkPath) -> WalkPath:
+    """The path of a performer who is lit away from their place: from there to it, and on as in the show."""
+    place = floor.place_at(burn.start)
+    if burn.lit_at is None or math.dist(burn.lit_at, place) < SAME_PLACE:
+        return floor
+    stand = floor.at(burn.start)
+    start = _beat(show, burn.start_s - burn.wait_s)
+    onward = tuple(move for move in floor.moves if move.start >= burn.start)
+    if start >= burn.start or any(move.start < burn.start < move.end for move in floor.moves):
+        return floor
+    facing = float(stand.facing)
+    way = Move(start=start, end=burn.start, place=place, facing=facing)
+    return WalkPath(burn.lit_at, facing, (way, *onward))
+
+
+def _beat(show: Staged, seconds: float) -> float:
+    return float(show.tempo.beats_from_seconds(seconds))
+
+
 def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None) -> Posting | None:
-    """Posts for spotters that minimise the longest response time; None if there is no position for them.
+    """Posts for spotters that minimise the longest walk; None if there is no position for them.
 
     Parameters
     ----------

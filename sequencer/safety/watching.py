@@ -2,31 +2,36 @@
 
 Positions in the stage frame [m], time in beats. The song is divided into phases; within a phase the same
 performers are lit, and each stands or makes one walk. In each phase every lit performer is assigned one
-spotter, within the number that one spotter may watch, so that the sum of the longest response times is
-smallest. Times beyond the limit count in full and those within it a tenth, and a change of spotter costs as
-much as `CHANGE` seconds: a watch lasts as long as it stays within the limit.
+spotter, within the number that one spotter may watch, so that the sum of the longest walks is smallest. A walk
+beyond the limit counts in full and one within it a tenth, and a change of spotter costs as much as `CHANGE` metres:
+a watch lasts as long as it stays within the limit.
 
 Source: linear assignment by scipy (shortest augmenting paths). The cost of a change is a design choice.
 """
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from itertools import pairwise
 from math import ceil
 
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.facts.pace import response_seconds
+from sequencer.facts.pace import reach_in, response_seconds
+from sequencer.facts.profiles import Rule
+from sequencer.facts.rule_book import RuleBook
 from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.matching import cheapest_matching
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
+from sequencer.kept import recent
 from sequencer.motion.clearance.to_posts import Followed
 
-CHANGE = 0.75  # [s]
+CHANGE = 1.2  # [m]
+_MOST_WAYS = 5_000  # that are kept
 _MOST = 20_000  # steps of a phase: a walk of 200 m to 5 mm
-_WITHIN = 0.1  # [1] weight of a response within the limit; a design choice
-_NEVER = 1e9  # [s] cost of an impossible watch
+_WITHIN = 0.1  # [1] weight of a walk within the limit; a design choice
+_NEVER = 1e9  # [m] cost of an impossible watch
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,7 +53,11 @@ class Watch:
     start: float  # [beats]
     end: float  # [beats]
     way: float  # [m] proven upper bound of the longest walk
-    response: float  # [s] response time for that walk
+
+    @property
+    def response(self) -> float:
+        """Time until the spotter arrives, reaction and a slow walk [s]; from when they see what is wrong."""
+        return response_seconds(self.way)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,8 +84,22 @@ class WatchPlan:
 
     @property
     def worst(self) -> float:
-        """Longest response time [s]; 0 if nobody is lit."""
-        return max((watch.response for watch in self.watches), default=0.0)
+        """Longest walk from a spotter to whom they watch [m]; 0 if nobody is lit."""
+        return max((watch.way for watch in self.watches), default=0.0)
+
+
+def longest_walk(book: RuleBook) -> tuple[float, Rule] | None:
+    """The longest walk that the rules in force allow a spotter [m], and the rule that sets it; None if there is none.
+
+    A rule that gives a time is met at the slow walk, the reaction counted.
+    """
+    found = []
+    by_distance, by_time = book.strictest("response-distance"), book.strictest("response-time")
+    if by_distance is not None:
+        found.append((by_distance.number, by_distance))
+    if by_time is not None:
+        found.append((reach_in(by_time.number), by_time))
+    return min(found, key=lambda each: each[0], default=None)
 
 
 def watchers_of(who: str, crew: Sequence[Duty]) -> list[Duty]:
@@ -98,7 +121,7 @@ def watch_plan(
     limit: float = 0.0,
     ground: WalkableFloor | None = None,
 ) -> WatchPlan:
-    """Watches with short response times and few hand-overs.
+    """Watches with short walks and few hand-overs.
 
     Parameters
     ----------
@@ -108,7 +131,7 @@ def watch_plan(
     each : int
         Maximum number of performers that one spotter watches at once.
     limit : float
-        Acceptable response time [s]; within it no watch is handed over.
+        Acceptable walk [m]; within it no watch is handed over.
     ground : WalkableFloor, optional
         Obstacles to walk round; default: an empty floor.
 
@@ -120,9 +143,8 @@ def watch_plan(
     if each < 1:
         raise ValueError(f"each must be at least 1, got {each}")
     spotters = [duty for duty in crew if duty.duty == "spotter"]
-    ways = (
-        (ground or WalkableFloor()).ways_to([duty.place for duty in spotters]) if spotters else None
-    )
+    posts, floor = tuple(duty.place for duty in spotters), ground or WalkableFloor()
+    ways = floor.ways_to(posts) if spotters else None
     before: dict[str, str] = {}
     found: list[Watch] = []
     unwatched: list[tuple[str, float, float]] = []
@@ -132,7 +154,12 @@ def watch_plan(
         if ways is not None:
             for row, burn in enumerate(lit):
                 allowed = [duty in watchers_of(burn.who, crew) for duty in spotters]
-                bound = _longest(burn, start, end, ways)
+                bound = recent(
+                    "longest ways",
+                    (burn.floor.content, start, end, posts, floor.obstacles),
+                    partial(_longest, burn, start, end, ways),
+                    most=_MOST_WAYS,
+                )
                 longest[row] = np.where(allowed, bound, NO_WAY)
         taken = _assigned(
             longest, each, limit, [_index(before.get(burn.who), spotters) for burn in lit]
@@ -153,7 +180,6 @@ def watch_plan(
                     start=start,
                     end=end,
                     way=way,
-                    response=response_seconds(way),
                 )
             )
     watches = _joined(found, burns)
@@ -201,8 +227,7 @@ def _assigned(
 def _cost(way: float, limit: float) -> float:
     if way >= NO_WAY:
         return _NEVER
-    response = response_seconds(way)
-    return _WITHIN * min(response, limit) + max(response - limit, 0.0)
+    return _WITHIN * min(way, limit) + max(way - limit, 0.0)
 
 
 def _index(name: str | None, spotters: Sequence[Duty]) -> int | None:
@@ -219,10 +244,7 @@ def _joined(found: Sequence[Watch], burns: Sequence[Followed]) -> tuple[Watch, .
         if index is not None:
             old = out[index]
             if old.spotter == watch.spotter and old.end == watch.start:
-                worse = max(old.way, watch.way)
-                out[index] = replace(
-                    old, end=watch.end, way=worse, response=response_seconds(worse)
-                )
+                out[index] = replace(old, end=watch.end, way=max(old.way, watch.way))
                 continue
         last[watch.who] = len(out)
         out.append(watch)

@@ -3,6 +3,7 @@
 Anything left out is a blank line on the sheets, to be filled in by hand on the day.
 """
 
+import re
 from typing import Literal, Self
 
 from pydantic import Field, model_validator
@@ -13,6 +14,9 @@ from sequencer.show.record import Names, Record
 Role = Literal[
     "everybody", "lead", "performer", "spotter", "perimeter", "fuel keeper", "lighter", "operator"
 ]
+
+
+_ARTICLE = re.compile(r"^(any|no|some|a|an|the)\s+", re.IGNORECASE)
 
 
 class StopCall(Record):
@@ -84,7 +88,9 @@ class Weather(Record):
         None,
         description="gusts at or above which nothing is lit; a lower limit in the rules takes precedence",
     )
-    rain: Name | None = Field(None, description="rain in which nothing is lit")
+    rain: Name | None = Field(
+        None, description="rain in which nothing is lit, such as rain since soaking"
+    )
     lightning: Name | None = Field(
         None, description="lightning conditions in which the place is cleared"
     )
@@ -93,9 +99,9 @@ class Weather(Record):
 
     @property
     def lines(self) -> tuple[str, ...]:
-        """The limits, as statements that must be true before anybody is lit."""
-        limits = (self.rain, self.lightning, self.dryness, *self.other)
-        return tuple(f"No {limit}" for limit in limits if limit)
+        """The limits, as statements that must be true before anybody is lit: "No rain since soaking."."""
+        given = (self.rain, self.lightning, self.dryness, *self.other)
+        return tuple(f"No {_ARTICLE.sub('', limit.rstrip('.'))}." for limit in given if limit)
 
 
 class Permit(Record):

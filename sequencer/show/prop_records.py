@@ -9,7 +9,14 @@ import math
 from collections.abc import Mapping
 from typing import Annotated, Any, Literal, Self
 
-from pydantic import Field, ValidationInfo, field_validator, model_validator
+from pydantic import (
+    Field,
+    ModelWrapValidatorHandler,
+    PrivateAttr,
+    ValidationInfo,
+    field_validator,
+    model_validator,
+)
 
 from sequencer.motion.props.prop import Prop, PropKind
 from sequencer.show.field_kinds import Degrees, Length, Mass
@@ -92,14 +99,17 @@ class PropRecord(Record):
     )
     fuel_mass: Mass | None = Field(None, description="fuel left in one wick after spinning off")
 
-    @model_validator(mode="before")
+    _assumed: tuple[str, ...] = PrivateAttr(())
+
+    @model_validator(mode="wrap")
     @classmethod
-    def _filled(cls, data: Any) -> Any:
-        """Fill in the kind's defaults."""
+    def _filled(cls, data: Any, handler: ModelWrapValidatorHandler[Self]) -> Self:
+        """Fill in the kind's defaults, and remember which."""
         kind = data.get("kind", "poi") if isinstance(data, dict) else None
         if not isinstance(kind, str) or kind not in DEFAULTS:
-            return data
-        return {**{k: v for k, v in DEFAULTS[kind].items() if v is not None}, **data}
+            return handler(data)
+        usual = {k: v for k, v in DEFAULTS[kind].items() if v is not None and k not in data}
+        return handler({**usual, **data}).with_assumed(*usual)
 
     @field_validator(
         "tether", "length", "grip", "diameter", "spread", "wicks", "mass", mode="before"
@@ -160,7 +170,18 @@ class PropRecord(Record):
             "hoop": ("diameter", PAIRED_HOOP if paired else HOOP),
         }
         name, metres = usual[self.kind]  # sizes of clubs and fans come from `DEFAULTS`
-        return self.model_copy(update={name: round(metres, 2)})
+        sized = self.model_copy(update={name: round(metres, 2)})
+        return sized.with_assumed(name, *self._assumed)
+
+    def with_assumed(self, *keys: str) -> Self:
+        """The same record, which remembers that some keys were filled in."""
+        self._assumed = keys
+        return self
+
+    @property
+    def assumed(self) -> tuple[str, ...]:
+        """Keys that the file does not give, filled in with what is usual: nobody measured them."""
+        return self._assumed
 
     def held(self, flame_reach: float = 0.0) -> Prop:
         """The prop as used by the laws; a size not given is taken for a stature of 1.70 m.

@@ -51,6 +51,12 @@ class AudienceLine(Record):
 
     line: tuple[FilePoint, ...] = Field(min_length=2, description="corners of the edge, in order")
     name: Name = Field("audience", description="what to call this edge")
+    floor: tuple[FilePoint, ...] | None = Field(
+        None,
+        min_length=3,
+        description="corners of the floor that the audience stands on behind it; what must be kept clear of flames is "
+        "taken off before people are counted",
+    )
 
 
 class SceneryRecord(Record):
@@ -145,7 +151,9 @@ class VenueRecord(Record):
         None, description="maximum size of the audience"
     )
     audience_area: Area | None = Field(
-        None, description="floor area for the audience, without exits and areas kept clear"
+        None,
+        description="floor area for the audience, without exits and areas kept clear; default: from the floors "
+        "drawn under `audience`",
     )
     leave_in: Duration = Field(
         300.0, gt=0, description="time within which everyone must be able to leave"

@@ -118,22 +118,26 @@ track:
     sections:            # rename them as you like; give parts that repeat the same name
 {marks}
 
+# What you do not state here is printed as "not stated", and stops a lit show: nothing is filled in for you.
 venue:
   name: "name the place"
-  setting: outdoors
+  # setting: outdoors      # or indoors
   # Seen from above: x to the audience's right, y upstage, 0, 0 in the middle of the downstage edge.
   stage: {{shape: rectangle, width: 8 m, depth: 8 m}}
   audience:
     - {{name: front row, line: [[-8, -6], [8, -6]]}}
-  ceiling: open
-  fuel_station: [9, 12]
-  extinguishers:
-    - {{at: [-4.5, 1], rating: "2-A:10-B:C", kind: foam}}
-    - {{at: [4.5, 1], rating: "2-A:10-B:C", kind: foam}}
-    - {{at: [9, 10], rating: "2-A:10-B:C", kind: foam}}    # by the fuel station
-  # wind: 2 m/s          # gusts at prop height, measured
-  # wind_from: stage left   # or stage right, upstage, audience: keep the fuel upwind
-  # audience_size: 120   # then also give each exit its width, and exit capacity is checked
+  # ceiling: open          # or its height, measured: 6.2 m
+  # exits:                 # each with its clear width; the widest is counted as lost
+  #   - {{name: gate, at: [-10, -10], width: 3 m}}
+  # audience_size: 120
+  # extinguishers:         # copy the rating from the label
+  #   - {{at: [-4.5, 1], rating: "2-A:10-B:C", kind: foam}}
+  # fuel_station: [9, 12]
+  # spin_off: [[8, 13], [10, 13], [10, 15], [8, 15]]   # where wicks are soaked and spun off, closed to the public
+  # fire_lane: {{line: [[14, 8], [9, 8]], width: 4 m}}
+  # gate: [14, 8]
+  # wind: 2 m/s            # gusts at prop height, measured
+  # wind_from: stage left  # or stage right, upstage, audience: keep the fuel upwind
 
 cast:
   - name: Performer
@@ -158,20 +162,31 @@ timeline:
 {blocks}
 
 # Only for a lit show: remove the #. Time your own burn before you trust a number here.
+# night: 2027-06-19        # the night of the performance
 # fire:
 #   fuel: kerosene
 #   burn: {{time: 4 min, measured: false}}   # true once you have timed this wick with this fuel
+#   flame: 0.5 m           # over the wick at its highest, watched in a real burn
 #   fuel_on_site: 1 L
 #   lit:
 #     - {{who: all, from: {first}, until: {last}}}   # relight or end dark after that
+#   # Time all of this: the wick burns while others are lit, and until it is out.
+#   handling: {{light: 10 s, put_out: 10 s, waiting: on the ground, lit_by: Lighter}}
 
 # What a caller says, and the call that stops the act; anything left out is a blank line to fill in.
-# emergency: {{number: "112", address: "street and gate", meeting_point: "where", first_aider: "who"}}
+# emergency: {{number: "112", address: "street and gate", meeting_point: "where", meets: "who", caller: "who",
+#   first_aider: "who"}}
 # stop_call: {{word: STOP, signal: both arms crossed overhead, callers: all}}
 
+# A permit counts only with all of this, for this place and night; without one every page says DRAFT.
+# rules:
+#   permit: {{number: "…", issued_by: "…", from: 2027-06-19, until: 2027-06-19, place: "name the place"}}
+
 # Each person has one duty. Nobody here is lit, films, or fuels another's prop.
-crew:
-  - {{name: Spotter, post: [-3, -1], duty: spotter, equipment: [damp towel, fire blanket]}}
-  - {{name: Guard, post: [0, -4], duty: perimeter, equipment: [damp towel]}}
-  - {{name: Keeper, post: [9, 11], duty: fuel keeper, equipment: [lidded metal can, fire blanket]}}
+# crew:
+#   - {{name: Lead, post: [-6, -1], duty: lead}}
+#   - {{name: Spotter, post: [-3, -1], duty: spotter, equipment: [damp towel, fire blanket]}}
+#   - {{name: Lighter, post: [6, -1], duty: lighter, equipment: [torch, lidded metal can]}}
+#   - {{name: Guard, post: [0, -5.5], duty: perimeter, equipment: [damp towel]}}
+#   - {{name: Keeper, post: [9, 11], duty: fuel keeper, equipment: [lidded metal can, fire blanket]}}
 """

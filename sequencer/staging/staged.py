@@ -83,9 +83,13 @@ class Lit:
     """One performer's burn."""
 
     who: str
-    start: float  # [beats]
-    end: float  # [beats]
+    start: float  # [beats] all of this start are alight, and the burn begins
+    end: float  # [beats] putting out begins
     path: Path
+    lit_by: str | None = None  # as entered for this span
+    lit_at: tuple[float, float] | None = None  # [m, stage frame] as entered
+    put_out_by: str | None = None  # as entered
+    second_set: bool = False  # relit with another set of props, soaked beforehand
 
 
 Own = TypeVar("Own", Block, Lit)

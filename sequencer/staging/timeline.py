@@ -239,7 +239,19 @@ def _lit(read: ReadShow, moments: Moments) -> tuple[Lit, ...]:
                 "choose a later moment",
             )  # fmt: skip
         who = read.show.names if "all" in span.who else span.who
-        spans += [Lit(who=name, start=start, end=end, path=path) for name in who]
+        spans += [
+            Lit(
+                who=name,
+                start=start,
+                end=end,
+                path=path,
+                lit_by=span.lit_by,
+                lit_at=span.lit_at,
+                put_out_by=span.put_out_by,
+                second_set=span.props == "second set",
+            )
+            for name in who
+        ]
     order = {name: k for k, name in enumerate(read.show.names)}
     spans.sort(key=lambda span: (span.start, order[span.who]))
     for name in read.show.names:

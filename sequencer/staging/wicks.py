@@ -3,7 +3,6 @@
 import math
 from collections.abc import Sequence
 
-from sequencer.facts.burn_times import default_burn_time
 from sequencer.facts.combustion import burnt_heat_release, flame_height
 from sequencer.facts.flames import FASTEST_HEAD, PEAK, stretched_reach
 from sequencer.facts.fuels import Fuel, fuel
@@ -60,16 +59,14 @@ def flame_reach(prop: PropRecord, fire: Fire | None, *, speed: float = FASTEST_H
 def flame_at_rest(prop: PropRecord, fire: Fire) -> float:
     """Flame length beyond one wick at rest that all distances use [m].
 
-    The larger of the stated one and the computed one at the peak of the burn; `ASSUMED_FLAME` if neither is
-    known. With a log of burns instead of a stated time, the computed one uses the default time.
+    The larger of the stated one and the computed one at the peak of the burn, where the burning time is stated;
+    `ASSUMED_FLAME` if neither is known.
 
     Source: `resting_flame`; what a performer observed never shortens what is computed.
     """
     liquid = fuel(fire.fuel)
-    stated = fire.burn.time if fire.burn is not None else None
-    usual = default_burn_time(liquid, soak=prop.fuel_mass, wick_area=wick_area(prop))
-    seconds = stated or (usual.seconds if usual is not None else None)
-    computed = resting_flame(prop, liquid, seconds, times=PEAK) if seconds else None
+    burn = fire.burn
+    computed = None if burn is None else resting_flame(prop, liquid, burn.time, times=PEAK)
     if fire.flame is None and computed is None:
         return ASSUMED_FLAME
     return max(fire.flame or 0.0, computed or 0.0)

@@ -5,14 +5,16 @@ Sources: Grants Pass OR, fire art conditional-use permit, 2019-08-29 (20 ft from
 fire artists (5 m). A reach of 1.49 m is the 95th percentile's arm and a prop of 0.75 m (ANSUR II).
 """
 
+from functools import partial
+
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.checks.distances.boundaries import audience_distance
 from sequencer.checks.distances.requirements import Requirements
-from sequencer.geometry.prisms import Prism
 from sequencer.geometry.regions import AudienceEdge
+from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.fixtures import encounters
 from sequencer.motion.clearance.grid import cells
 
@@ -66,15 +68,18 @@ def test_measured_from_the_envelope(at_reach, centre, lit, rules, passes):
 
 
 @pytest.mark.parametrize(("apart", "gap"), [(2.9, -0.08), (2.98, 0.0), (3.6, 0.62)])
-def test_two_reaches(at_reach, apart, gap):
+def test_two_reaches(dance, apart, gap):
     """Two reaches of 1.49 m: 2.9 m apart they overlap by 8 cm, 2.98 m apart they touch."""
-    ada = at_reach("Ada", (0, 5))
-    found = encounters(
-        [ada],
-        cells([ada], 0, 8),
-        (Prism(np.array([(apart, 5.0)])),),
-        measure="envelope",
-        required=np.full(1, 5.0),
-    )
 
-    assert_allclose(found.distance - 1.49, gap, atol=0.001)
+    def at_reach_now(name, place):
+        """A performer whose prop never leaves 1.49 m from the body's axis in these beats."""
+        spin = partial(dance.dancer, name, place, hand_radius=0.0, flame=0.0)
+        least = cells([spin(tether=0.6)], 0, 8).reach.max()
+        return spin(tether=0.6 + 1.49 - least)
+
+    pair = [at_reach_now("Ada", (0, 5)), at_reach_now("Bo", (apart, 5))]
+    # far from what is required, a pair keeps the bound that follows from both reaches
+    found = approaches(pair, 0, 8, required=-5.0)
+
+    assert found.dismissed.all()
+    assert_allclose(found.distance, gap, atol=0.001)

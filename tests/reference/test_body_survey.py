@@ -3,15 +3,18 @@ and 95th percentiles of the public rows, in mm, as the project's fact sheet hold
 
 from dataclasses import replace
 
+import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
-from sequencer.checks.distances.boundaries import ceiling_needed
+from sequencer.checks.distances.boundaries import boundaries, ceiling_needed
 from sequencer.checks.distances.requirements import Requirements
-from sequencer.geometry.bodies import SURVEY, Body
+from sequencer.geometry.bodies import SIDES, SURVEY, Body
+from sequencer.geometry.regions import Ceiling, Venue
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
+from sequencer.timing.tempo import TempoMap
 
 MM = 1e-3
 
@@ -70,6 +73,29 @@ def test_ceiling_that_a_ten_foot_rule_leaves_too_low():
 
     assert_allclose(needed, 4.486, atol=2 * MM)
     assert needed > 3.048
+
+
+@pytest.mark.parametrize(("height", "low"), [(3.048, True), (4.49, False), (None, False)])
+def test_a_ceiling_is_judged_where_there_is_one(dance, height, low):
+    """3.048 m fails, 4.49 m holds the same performer; outdoors, with no ceiling, the rule does not apply."""
+    ada = replace(
+        dance.dancer("Ada", (0.0, 5.0), lit=((0.0, 8.0),)),
+        body=Body.of_survey("man", 95),
+        props=dict.fromkeys(
+            SIDES, Prop(length=0.75, mass=0.2, wick_radius=1e-9, flame_reach=0.455)
+        ),
+    )
+    ceilings = () if height is None else (Ceiling(height=height),)
+    found = boundaries(
+        [ada],
+        TempoMap(0.5 * np.arange(32)),
+        Venue(ceilings=ceilings),
+        Requirements(),
+        start=0,
+        end=8,
+    )
+
+    assert ("ceiling-too-low" in {each.code for each in found.findings}) == low
 
 
 @pytest.mark.parametrize("key", list(SURVEY))

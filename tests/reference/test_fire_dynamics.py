@@ -13,9 +13,10 @@ from sequencer.facts.combustion import (
     burnt_heat_release,
     equivalent_diameter,
     flame_height,
+    heat_of_flame,
     pool_burning_rate,
 )
-from sequencer.facts.heat_criteria import heat_criteria
+from sequencer.facts.heat_criteria import heat_criteria, seconds_to
 from sequencer.facts.pool_fires import pool_fires
 from sequencer.facts.radiation import point_source_flux
 
@@ -105,6 +106,25 @@ def test_mean_heat_of_a_soaked_wick():
 
     assert_allclose(watts, 8640.0, rtol=1e-9)
     assert_allclose(flame_height(watts, diameter=0.1), 0.455, atol=5e-4)
+    assert_allclose(heat_of_flame(0.4548, diameter=0.1), 8640.0, rtol=1e-3)
+
+
+def test_heat_of_a_flame_is_the_flame_of_that_heat_the_other_way_round():
+    """Heskestad 1984, Q 771.52 kW and D 1.03179 m give 2.305 m (NUREG-1805 sheet 05.1)."""
+    assert_allclose(heat_of_flame(2.3049, diameter=1.03179), 771.52e3, rtol=1e-3)
+    heights = flame_height([1e3, 5e4, 8e6], diameter=[0.05, 0.2, 1.0])
+    assert_allclose(heat_of_flame(heights, diameter=[0.05, 0.2, 1.0]), [1e3, 5e4, 8e6], rtol=1e-12)
+
+
+def test_time_to_pain_by_the_thermal_dose():
+    """HSL/2004/04: pain at 92 (kW/m²)^(4/3)·s, 10.76 s at 5 kW/m²; 8 to 12 s by CIBSE Guide E and the industry's table."""
+    assert_allclose(seconds_to("pain", 5000.0), 10.76, rtol=1e-3)
+    assert 8 < seconds_to("pain", 5000.0) < 12
+    # an exposure eight times as hot is over 16 times sooner
+    assert_allclose(seconds_to("pain", 1000.0) / seconds_to("pain", 8000.0), 16.0, rtol=1e-12)
+    assert seconds_to("pain", 0.0) == math.inf
+    with pytest.raises(ValueError, match="must not be negative"):
+        seconds_to("pain", -1.0)
 
 
 def test_radiant_heat_does_not_set_the_audience_distance():
@@ -127,7 +147,7 @@ def test_bad_numbers_are_refused():
 
 @pytest.mark.parametrize("radius", [0.5, 3.5639, 40.0])
 def test_radiation_agrees_with_an_independent_library(radius):
-    """`ofire` 0.1.16, a general-purpose fire library (test only): E1's fire."""
+    """`ofire` 0.1.16 (MIT), a general-purpose fire library (test only, wheels for Linux): E1's fire."""
     ofire = pytest.importorskip("ofire")
     flux = ofire.fire_dynamics_tools.chapter_5.equation_5_1.thermal_radiation_point_source(
         771.52, radius, 0.3

@@ -3,7 +3,7 @@
 Sources stand beside each check.
 """
 
-import datetime as dt
+from math import acos, sqrt
 
 import pytest
 
@@ -13,8 +13,13 @@ from sequencer.facts.extinguishers import (
     hazard_of_volume,
     parse_rating,
 )
+from sequencer.facts.rule_book import rule_book
 from sequencer.facts.signs import signs, signs_for
-from sequencer.units import LENGTHS, SPEEDS, VOLUMES
+from sequencer.motion.clearance.to_posts import Followed
+from sequencer.motion.performers.walks import Move, WalkPath
+from sequencer.outputs.words.date_words import day_words
+from sequencer.safety.audience_floor import standing_area
+from sequencer.units import LENGTHS, SPEEDS, VOLUMES, quantity
 
 FOOT = 0.3048
 
@@ -51,14 +56,38 @@ def test_floor_space():
 
 
 def test_the_exclusion_zone_is_cut_out_before_people_are_counted():
-    """A rectangle of 20 m × 10 m whose long side lies 4 m into a circle of 6.096 m: shapely measures."""
-    from shapely import Point, box
+    """A floor of 20 m × 10 m, 200 m², with one long side 4 m from the middle of a circle of 6.096 m.
 
-    ground = box(-10, 4, 10, 14)
-    left = ground.difference(Point(0, 0).buffer(6.096, quad_segs=256))
+    The segment cut off has r² acos(d/r) − d √(r² − d²), by hand 13.37 m² (textbook geometry): 27 people fewer.
+    """
+    radius, away = 20 * FOOT, 4.0
+    segment = radius**2 * acos(away / radius) - away * sqrt(radius**2 - away**2)
+    still = Followed(who="Ada", floor=WalkPath(place=(0.0, 0.0)), start=0.0, end=8.0)
+    floor = [(-10.0, 4.0), (10.0, 4.0), (10.0, 14.0), (-10.0, 14.0)]
 
-    assert floor_capacity(ground.area) == 400
-    assert floor_capacity(left.area) < 400 - 20
+    whole = standing_area([floor], [], {})
+    left = standing_area([floor], [still], {"Ada": radius})
+
+    assert floor_capacity(whole) == 400
+    assert left == pytest.approx(200 - segment, abs=0.01)
+    assert left <= 200 - segment  # a lower bound
+    assert floor_capacity(left) == 373
+
+
+def test_the_zone_follows_who_walks_while_lit():
+    """A walk of 4 m along the floor cuts off a rectangle of 4 m more."""
+    radius, away = 20 * FOOT, 4.0
+    segment = radius**2 * acos(away / radius) - away * sqrt(radius**2 - away**2)
+    walk = WalkPath(
+        place=(-2.0, 0.0), moves=(Move(start=0.0, end=8.0, place=(2.0, 0.0), facing=0.0),)
+    )
+    floor = [(-20.0, 4.0), (20.0, 4.0), (20.0, 14.0), (-20.0, 14.0)]
+    left = standing_area(
+        [floor], [Followed(who="Ada", floor=walk, start=0.0, end=8.0)], {"Ada": radius}
+    )
+
+    assert left == pytest.approx(400 - segment - 4 * (radius - away), abs=0.2)
+    assert left <= 400 - segment - 4 * (radius - away)
 
 
 def test_travel_by_rating_and_amount():
@@ -110,24 +139,42 @@ def test_signs_of_the_fuel_point():
 
 
 @pytest.mark.parametrize(
-    ("table", "unit", "exact"),
-    [(LENGTHS, "ft", 0.3048), (SPEEDS, "mph", 0.44704), (VOLUMES, "gal", 3.785411784e-3)],
+    ("table", "unit", "base", "exact"),
+    [
+        (LENGTHS, "ft", "m", 0.3048),
+        (SPEEDS, "mph", "m/s", 0.44704),
+        (VOLUMES, "gal", "L", 3.785411784e-3),
+    ],
 )
-def test_units_come_back(table, unit, exact):
-    """International foot and mile of 1959, US gallon of 231 in³: exact."""
-    assert table[unit] == exact
-    assert 20 * table[unit] / table[unit] == pytest.approx(20, rel=1e-12)
+@pytest.mark.parametrize("amount", [1.0, 20.0, 0.1, 1234.5])
+def test_units_come_back(table, unit, base, exact, amount):
+    """International foot and mile of 1959, US gallon of 231 in³: exact, there and back."""
+    there = quantity(f"{amount} {unit}", table, default=base)
+    back = quantity(f"{there / table[base]!r} {base}", table, default=base) / exact
+
+    assert there == pytest.approx(amount * exact, rel=1e-12)
+    assert back == pytest.approx(amount, rel=1e-12)
+
+
+def test_twenty_feet_are_not_rounded_before_they_are_compared():
+    """20 ft = 6.096 m: a gap of 6.098 m is enough and 6.095 m is not, though all print as 6.10 m."""
+    needed, _ = rule_book().audience_distance(1)
+
+    assert needed == quantity("20 ft", LENGTHS, default="m")
+    assert (
+        quantity("6.095 m", LENGTHS, default="m") < needed < quantity("6.098", LENGTHS, default="m")
+    )
 
 
 @pytest.mark.parametrize(
     ("day", "week"),
     [
-        ((2005, 1, 1), (2004, 53, 6)),
-        ((2008, 12, 29), (2009, 1, 1)),
-        ((2010, 1, 3), (2009, 53, 7)),
-        ((2026, 11, 25), (2026, 48, 3)),
+        ("2005-01-01", "Saturday 1 January 2005, week 53 of 2004"),
+        ("2008-12-29", "Monday 29 December 2008, week 1 of 2009"),
+        ("2010-01-03", "Sunday 3 January 2010, week 53 of 2009"),
+        ("2026-11-25", "Wednesday 25 November 2026, week 48"),
     ],
 )
 def test_iso_weeks(day, week):
-    """ISO 8601 week dates by the standard library, which print-outs use."""
-    assert tuple(dt.date(*day).isocalendar()) == week
+    """ISO 8601 week dates: 2004-W53-6, 2009-W01-1, 2009-W53-7, 2026-W48-3, as a night is printed."""
+    assert day_words(day) == week

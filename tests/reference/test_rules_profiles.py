@@ -74,8 +74,13 @@ def test_audience_distances_are_the_printed_ones_unrounded(name, one, two):
 
 def test_the_stricter_rule_holds_until_a_reference_is_recorded():
     strict = rule_book(profile("kansas-city"))
-    agreed = rule_book(profile("kansas-city"), permit="KC-2026-114")
+    silent = rule_book(profile("kansas-city"), permit="KC-2026-114")
+    named = {"audience-distance", "spotters"}
+    agreed = rule_book(profile("kansas-city"), permit="KC-2026-114", loosens=named)
 
+    assert not silent.loosened  # a permit loosens only what it names
+    assert silent.strictest("combustible-distance").number == pytest.approx(20 * FOOT)
+    assert agreed.strictest("combustible-distance").number == pytest.approx(20 * FOOT)
     assert strict.audience_distance(1)[0] == pytest.approx(20 * FOOT)
     assert not strict.loosened
     assert agreed.audience_distance(1)[0] == pytest.approx(10 * FOOT)
@@ -342,11 +347,19 @@ def test_age(age, code):
 
 
 def test_blanks_count_as_unmet_and_permits_make_drafts():
-    found = rule_findings(Night(indoors=False, fuel=fuel("kerosene")), alone("default"))
+    blank = Night(
+        indoors=False,
+        fuel=fuel("kerosene"),
+        permit_gaps=("no permit is recorded",),
+        unstated=("setting", "ceiling", "spin_off"),
+    )
+    found = rule_findings(blank, alone("default"))
 
-    assert codes(found).count("not-recorded") == 2  # wind, fuel on site
+    # wind, fuel on site; flame, setting, ceiling, spin-off zone
+    assert codes(found).count("not-recorded") == 6
+    assert {each.severity for each in found if each.code == "not-recorded"} == {"stop"}
     draft = next(each for each in found if each.code == "no-permit")
-    assert draft.severity == "note"
+    assert draft.severity == "warn"
     assert "DRAFT" in draft.message
 
 

@@ -130,13 +130,9 @@ def ceiling_needed(dancer: Dancer, requirements: Requirements) -> float:
 
 def ceilings_required(dancer: Dancer, requirements: Requirements) -> dict[str, float]:
     """Height that each rule sets for a ceiling over a dancer's fire [m], by the rule's name."""
-    tops = [
-        dancer.body.overhead_grip + prop.farthest + prop.hot_radius
-        for prop in dancer.props.values()
-    ]
     return {
         "ceiling_least": requirements.ceiling_least,
-        "overhead": max(tops, default=0.0) + requirements.overhead,
+        "overhead": dancer.overhead + requirements.overhead,
     }
 
 

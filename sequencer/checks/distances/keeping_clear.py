@@ -18,7 +18,7 @@ from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
 _NOT_CHECKED = (
-    "Heads that come loose, sparks and dripping fuel were not checked.",
+    "Sparks and dripping fuel were not checked.",
     "Elbows count wherever they can be; costumes and hair were not checked.",
 )
 

@@ -66,7 +66,7 @@ def _exits(crowd: Crowd, people: int) -> list[Finding]:
     if not crowd.exits or blank:
         what = f"width of {', '.join(blank)}" if crowd.exits else "the audience's way out"
         return [
-            _finding("not-recorded", "warn", f"{what} is not recorded; a blank counts as unmet",
+            _finding("not-recorded", "stop", f"{what} is not recorded; a blank counts as unmet",
                      "K1", ("write it under venue, exits, width",))
         ]  # fmt: skip
     flow = flows()["default"]

@@ -4,6 +4,7 @@ Sources: the share of a burn that may be planned is a rule of the book in force;
 one the performer timed, or a default.
 """
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -15,9 +16,12 @@ from sequencer.facts.burn_times import BurnTime
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
 from sequencer.safety.burning import PlannedBurn
+from sequencer.safety.handling import HandlingTimes, handling_times, seconds_words
 from sequencer.safety.safety_plan import PLAN_PARTS, refuel_rules, safety_plan
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import clock_text
+
+_EXACT = 1e-6  # of rounding
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,6 +54,7 @@ def burning_time(show: Staged) -> Outcome:
                 cuts=cuts_of(show),
                 positions=[show.position(burn.start) for burn in plan.burns],
                 refuel=refuel_rules(plan.book),
+                handling=plan.handling,
             ),
         )
     )
@@ -110,6 +115,7 @@ def burn_findings(
     cuts: Sequence[Cut],
     positions: Sequence[str],
     refuel: Sequence[Rule] = (),
+    handling: HandlingTimes | None = None,
 ) -> list[Finding]:
     """Burns that outlast their wick, use up its reserve, or rely on a time that nobody measured.
 
@@ -123,11 +129,15 @@ def burn_findings(
     positions : sequence of str
         bar.beat of each burn's start.
     refuel : sequence of Rule
-        How long soaking and spinning off take: burns closer together than that count as one.
+        How long soaking and spinning off take: burns of one wick closer together than that, after cooling, count
+        as one.
+    handling : HandlingTimes, optional
+        How long the props are handled; default: the usual times.
     """
     found: list[Finding] = []
+    times = handling or handling_times(None)
     for burn, position in zip(burns, positions, strict=True):
-        found += _too_long(burn, position, share, cuts, refuel)
+        found += _too_long(burn, position, share, cuts, refuel, times)
     found += _not_timed(burns, positions)
     found += _few_timed(burns, positions)
     return found
@@ -139,6 +149,7 @@ def _too_long(
     share: Rule,
     cuts: Sequence[Cut],
     refuel: Sequence[Rule],
+    handling: HandlingTimes,
 ) -> list[Finding]:
     if burn.burn is None:
         return [
@@ -146,37 +157,32 @@ def _too_long(
                 "burn-unknown",
                 burn,
                 position,
-                f"{burn.who} is lit for {_clock(burn.lit_s)}, and how long {burn.fuel} burns in "
-                "this wick is not known",
+                f"{burn.who} is lit for {_most(burn.lit_s)}{_parts(burn, handling)}, and how long {burn.fuel} "
+                "burns in this wick is not known",
                 ("time a burn of this wick with this fuel and write it under fire, burn",),
                 "unknown is not zero: a blank counts as unmet",
             )
         ]
     allowed = share.number * burn.burn.seconds
-    if burn.lit_s <= allowed:
+    if burn.lit_s <= allowed + _EXACT:
         return []
-    out = burn.lit_s > burn.burn.seconds
+    out = burn.lit_s > burn.burn.seconds + _EXACT
     basis = {"measured": "timed", "stated": "stated, not timed", "default": "a default"}
-    planned = burn.end_s - burn.start_s + burn.wait_s
-    together = (
-        ""
-        if burn.lit_s <= planned + 1e-6
-        else ("; burns with no time to soak in between count as one")
-    )
-    waits = f", {burn.wait_s:.0f} s of it while others are being lit" if burn.wait_s > 0.0 else ""
+    together = burn.lit_s > burn.flame_s + _EXACT
     counted = (
-        f"the wick burns {_clock(burn.burn.seconds)} ({basis[burn.burn.basis]})"
+        f"the wick burns {_least(burn.burn.seconds)} ({basis[burn.burn.basis]})"
         if out
-        else f"{share.number:.0%} of the burning time of {_clock(burn.burn.seconds)} "
-        f"({basis[burn.burn.basis]}) is {_clock(allowed)}"
+        else f"{share.number:.0%} of the burning time of {_least(burn.burn.seconds)} "
+        f"({basis[burn.burn.basis]}) is {_least(allowed)}"
     )
     return [
         _finding(
             "burns-out" if out else "burn-reserve",
             burn,
             position,
-            f"{burn.who} is lit for {_clock(burn.lit_s)}{waits}, but {counted}{together}",
-            _remedies(burn, burn.burn, allowed, cuts),
+            f"{burn.who} is lit for {_most(burn.lit_s)}{_parts(burn, handling)}, but {counted}"
+            + ("; burns with no time to cool and soak in between count as one" if together else ""),
+            _remedies(burn, burn.burn, allowed, cuts, handling),
             " ".join(
                 [
                     share.citation,
@@ -186,6 +192,21 @@ def _too_long(
             ),
         )
     ]
+
+
+def _parts(burn: PlannedBurn, handling: HandlingTimes) -> str:
+    """What a burn is made of: " (5 s being lit, 26 s waiting, 3:01.4 danced, 8 s until it is out)"."""
+    ending = burn.queue_s + burn.putting_out_s
+    before = burn.lit_s - burn.flame_s
+    named = [
+        (before, f"{_most(before)} burnt before on the same soak"),
+        (burn.lighting_s, f"{seconds_words(burn.lighting_s)} being lit{handling.words('light')}"),
+        (burn.wait_s, f"{seconds_words(burn.wait_s)} waiting alight"),
+        (burn.end_s - burn.start_s, f"{_most(burn.end_s - burn.start_s)} danced"),
+        (ending, f"{seconds_words(ending)} until it is out{handling.words('put_out')}"),
+    ]
+    kept = [words for seconds, words in named if seconds > _EXACT]
+    return f" ({', '.join(kept)})" if len(kept) > 1 else ""
 
 
 def _not_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[Finding]:
@@ -242,12 +263,14 @@ def _few_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[F
 
 
 def _remedies(
-    burn: PlannedBurn, time: BurnTime, allowed: float, cuts: Sequence[Cut]
+    burn: PlannedBurn,
+    time: BurnTime,
+    allowed: float,
+    cuts: Sequence[Cut],
+    handling: HandlingTimes,
 ) -> tuple[str, ...]:
-    spent = burn.lit_s - (
-        burn.end_s - burn.start_s
-    )  # by earlier burns of the same soak, and by waiting
-    latest = burn.start_s + allowed - spent
+    over = burn.lit_s - allowed
+    latest = burn.end_s - over
     inside = [cut for cut in cuts if burn.start_s < cut.seconds < burn.end_s]
     found = []
     early = [cut for cut in inside if cut.seconds <= latest]
@@ -255,36 +278,45 @@ def _remedies(
         cut = early[-1]
         found.append(
             f"put {burn.who} out at {cut.position} ({cut.label}, {_clock(cut.seconds)}), "
-            f"{burn.end_s - cut.seconds:.0f} s earlier, and end dark"
+            f"{_sooner(burn.end_s - cut.seconds)} earlier, and end dark"
         )
     elif latest > burn.start_s:
-        found.append(f"put {burn.who} out by {_clock(latest)}, {burn.end_s - latest:.0f} s earlier")
-    relights = _relights(burn, inside, allowed, spent)
+        by = math.floor(10 * latest + _EXACT) / 10
+        found.append(f"put {burn.who} out by {_clock(by)}, {_sooner(burn.end_s - by)} earlier")
+    if burn.wait_s >= over:
+        found.append(
+            f"let another person light {burn.who}, last before the burn begins: "
+            f"{math.floor(burn.wait_s)} s less alight"
+        )
+    relights = _relights(burn, inside, allowed)
     if relights:
         where = ", ".join(
             f"{cut.position} ({cut.label}, {_clock(cut.seconds)})" for cut in relights
         )
-        found.append(f"relight off stage, with a second soaked prop, at {where}")
-    factor = burn.lit_s / allowed
+        dark = burn.queue_s + burn.putting_out_s + handling.swap + burn.lighting_s
+        found.append(
+            f"put {burn.who} out at {where}, and relight with a second soaked set (props: second set), "
+            f"{seconds_words(dark)} later or more"
+        )
+    factor = math.ceil(100 * burn.lit_s / allowed - _EXACT) / 100
     found.append(
         f"use a wick that holds at least {factor:.2f} times the fuel and, timed, burns "
-        f"{_clock(time.seconds * factor)} or longer"
+        f"{_most(time.seconds * burn.lit_s / allowed)} or longer"
     )
     return tuple(found)
 
 
-def _relights(
-    burn: PlannedBurn, inside: Sequence[Cut], allowed: float, spent: float
-) -> list[Cut] | None:
+def _relights(burn: PlannedBurn, inside: Sequence[Cut], allowed: float) -> list[Cut] | None:
     """Fewest cuts after which no part is longer than allowed; None where the cuts are too far apart."""
     chosen: list[Cut] = []
-    start, room = burn.start_s, allowed - spent
-    while burn.end_s - start > room:
-        reachable = [cut for cut in inside if start < cut.seconds <= start + room]
+    handled = burn.flame_s - (burn.end_s - burn.start_s)  # of every part: lit, waiting, put out
+    start, room = burn.start_s, allowed - handled - (burn.lit_s - burn.flame_s)
+    while burn.end_s - start > room + _EXACT:
+        reachable = [cut for cut in inside if start < cut.seconds <= start + room + _EXACT]
         if not reachable:
             return None
         chosen.append(reachable[-1])
-        start, room = reachable[-1].seconds, allowed
+        start, room = reachable[-1].seconds, allowed - handled
     return chosen
 
 
@@ -311,6 +343,21 @@ def _finding(
 
 def _clock(seconds: float) -> str:
     return clock_text(seconds)
+
+
+def _most(seconds: float) -> str:
+    """A length of time as m:ss.s, rounded up."""
+    return clock_text(math.ceil(10 * seconds - _EXACT) / 10)
+
+
+def _least(seconds: float) -> str:
+    """A length of time as m:ss.s, rounded down."""
+    return clock_text(math.floor(10 * seconds + _EXACT) / 10)
+
+
+def _sooner(seconds: float) -> str:
+    """How much earlier, to a tenth of a second, rounded up."""
+    return f"{math.ceil(10 * seconds - _EXACT) / 10:g} s"
 
 
 CHECK = Check(

@@ -3,7 +3,6 @@
 Inputs are plain records. Sources: the rules of the book in force.
 """
 
-import re
 from collections.abc import Iterable, Mapping
 
 from sequencer.checks.check import Check
@@ -11,17 +10,16 @@ from sequencer.checks.fire.records import PROGRESS, rule_finding, where_lit
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
+from sequencer.safety.carried import counted
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.show.model import CrewMember
 from sequencer.staging.staged import Staged
 
-_WORDS = {"towels": "towel", "blankets": "blanket", "buckets": "bucket"}
 _MENDS = {
     "towels": "damp towel",
     "blankets": "fire blanket",
     "buckets": "bucket of water",
 }
-_LEADING = re.compile(r"^\s*(\d+)\s*[x×]?\s+")
 
 
 @where_lit
@@ -41,18 +39,6 @@ def equipment(show: Staged) -> Outcome:
             *carried_findings(carried, lit_at_once=plan.lit_at_once, book=plan.book),
         )
     )
-
-
-def counted(equipment: Iterable[str]) -> Mapping[str, int]:
-    """Number of towels, blankets and buckets that the crew carries: `3 damp towels` counts three."""
-    total = dict.fromkeys(_WORDS, 0)
-    for item in equipment:
-        match = _LEADING.match(item)
-        number = int(match[1]) if match else 1
-        for kind, word in _WORDS.items():
-            if word in item.casefold():
-                total[kind] += number
-    return total
 
 
 def carried_findings(

@@ -1,94 +1,57 @@
-"""Flame height against what the show states, and radiant heat at the audience.
+"""Flame height against what the show states, and radiant heat at the audience and at the crew's posts.
 
-Places in the stage frame [m]. Every performer who is ever lit is taken at their nearest to each audience
-edge, all at once, at the peak of the burn: more than ever happens. Low radiant heat does not make a
-distance safe; the distance of the rules applies as well.
-Sources: point source of NUREG-1805 sheet 05.1; the limit is a rule of the book in force.
+Low radiant heat does not make a distance safe; the distance of the rules applies as well. A spotter is dressed for it and
+can step back, so a post is warned of where bystanders would be protected, and stopped where bare skin bears it for 15 s.
+Sources: `safety.radiant_heat`; the limit at the audience is a rule of the book in force, those at a post are 24 CFR 51.
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
-import numpy as np
-
-from sequencer.arrays import Floats
 from sequencer.checks.check import Check
 from sequencer.checks.fire.records import PROGRESS, needed, where_lit
 from sequencer.checks.outcome import Outcome
-from sequencer.facts.combustion import burnt_heat_release
-from sequencer.facts.flames import PEAK
+from sequencer.facts.heat_criteria import heat_criteria
 from sequencer.facts.profiles import Rule
-from sequencer.facts.radiation import point_source_flux
+from sequencer.facts.radiation import seconds_to_pain
 from sequencer.findings import Finding
-from sequencer.motion.clearance.to_posts import Followed, closest
-from sequencer.safety.burning import known_fuel
+from sequencer.safety.radiant_heat import Wicks, heat_plan
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
+from sequencer.safety.watching import Duty
 from sequencer.staging.staged import Staged
-from sequencer.staging.wicks import resting_flame
+from sequencer.units import rounded_down, rounded_up
 
 NOT_CHECKED = (
     "Heat is that of a point source: smoke, sparks and flames bent by the wind were not checked."
 )
 UNDERSTATED = 1.05  # [1] a stated flame may be this much below the computed one
-_NEAREST = 0.1  # [m] closer than this the point source does not apply
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Wicks:
-    """The wicks of one performer."""
-
-    heat: float  # [W] mean, of all wicks together
-    reach: float  # [m] from the body's axis to the farthest wick
-    flame: float  # [m] mean flame at rest by the pool-fire relation
+POINT_SOURCE = "Point source: US NRC, NUREG-1805 sheet 05.1 [C17; read]"
 
 
 @where_lit
 def heat(show: Staged) -> Outcome:
-    """Flames of a show, and their radiant heat at the audience.
+    """Flames of a show, and their radiant heat at audience and crew.
 
     Raises
     ------
     InputError
         If the show's file of rules, or its log of burns, cannot be used.
     """
-    plan = safety_plan(show)
+    plan, found = safety_plan(show), heat_plan(show)
     stated = show.show.fire.flame if show.show.fire else None
-    wicks = wicks_of(show)
-    edges = {line.name: line.line for line in show.show.venue.audience}
-    limit = needed(plan.book, "audience-flux")
     return Outcome(
         findings=(
-            *flame_findings(wicks, stated=stated),
-            *glow_findings(plan.followed, wicks, edges, limit=limit),
+            *flame_findings(found.wicks, stated=stated),
+            *glow_findings(
+                found.audience, tuple(found.wicks), limit=needed(plan.book, "audience-flux")
+            ),
+            *post_findings(plan.crew, found.posts),
         ),
         not_checked=(NOT_CHECKED,),
     )
 
 
-def wicks_of(show: Staged) -> dict[str, Wicks]:
-    """The wicks of each performer; those of unknown soak or burning time are left out."""
-    liquid = known_fuel(show)
-    found: dict[str, Wicks] = {}
-    if liquid is None or liquid.heat_of_combustion is None:
-        return found
-    burning = {burn.who: burn.burn for burn in safety_plan(show).burns if burn.burn is not None}
-    for dancer, record in zip(show.dancers, show.show.cast, strict=True):
-        burn = burning.get(dancer.name)
-        props = record.props.values()
-        if burn is None or any(prop.fuel_mass is None for prop in props):
-            continue
-        mass = sum(prop.fuel or 0.0 for prop in props)
-        flames = [resting_flame(prop, liquid, burn.seconds) or 0.0 for prop in props]
-        watts = burnt_heat_release(
-            mass, heat_of_combustion=liquid.heat_of_combustion.highest, seconds=burn.seconds
-        )
-        hot = max((prop.hot_radius for prop in dancer.props.values()), default=0.0)
-        found[dancer.name] = Wicks(heat=float(watts), reach=dancer.reach - hot, flame=max(flames))
-    return found
-
-
 def flame_findings(wicks: Mapping[str, Wicks], *, stated: float | None) -> list[Finding]:
-    """Flames computed to be higher than the show states.
+    """Flames computed to be higher at their peak than the show states.
 
     Parameters
     ----------
@@ -98,10 +61,11 @@ def flame_findings(wicks: Mapping[str, Wicks], *, stated: float | None) -> list[
     """
     if stated is None:
         return []
-    high = {who: each.flame for who, each in wicks.items() if each.flame > stated * UNDERSTATED}
+    high = {who: each for who, each in wicks.items() if each.peak > stated * UNDERSTATED}
     if not high:
         return []
-    tallest = max(high.values())
+    tallest = max(high.values(), key=lambda each: each.peak)
+    peak = f"{rounded_up(tallest.peak, 2):.2f} m"
     return [
         Finding(
             code="flame-understated",
@@ -111,87 +75,94 @@ def flame_findings(wicks: Mapping[str, Wicks], *, stated: float | None) -> list[
             end=None,
             position=None,
             message=f"the show states a flame of {stated:.2f} m; soaked mass and burning time give "
-            f"{tallest:.2f} m: distances use the smaller figure",
-            remedies=(
-                f"watch a real burn and write the larger figure; until then flame: {tallest:.2f} m",
-            ),
-            source="Heskestad 1984, Fire Safety Journal 7:25 [HESK; read second-hand]; poor for wicks",
+            f"{rounded_up(tallest.mean, 2):.2f} m on the mean and {peak} at the peak: all distances use the larger figure",
+            remedies=(f"watch a real burn at its peak and write the larger figure: flame: {peak}",),
+            source="Heskestad 1984, Fire Safety Journal 7:25 [HESK; read second-hand]; poor for wicks; peak over mean "
+            "heat 1.5: design choice",
         )
     ]
 
 
 def glow_findings(
-    followed: Sequence[Followed],
-    wicks: Mapping[str, Wicks],
-    audience: Mapping[str, Sequence[tuple[float, float]]],
-    *,
-    limit: Rule,
+    audience: Mapping[str, float], who: tuple[str, ...], *, limit: Rule
 ) -> list[Finding]:
     """Audience edges where all flames together give more heat than people can bear.
 
     Parameters
     ----------
-    followed : sequence of Followed
-        Each burn with its performer's path over the floor.
-    wicks : mapping of performer to Wicks
-    audience : mapping of name to sequence of points
-        Edges of the audience [m, stage frame].
+    audience : mapping of name to float
+        Radiant heat at each edge [W/m²].
+    who : tuple of str
+        Performers whose flames give it.
     limit : Rule
         Most radiant heat.
     """
-    found = []
-    known = [burn for burn in followed if burn.who in wicks]
-    for name, line in audience.items():
-        flux = audience_flux(known, wicks, line)
-        if flux > limit.number:
-            found.append(
-                Finding(
-                    code="audience-heat",
-                    severity="stop",
-                    who=tuple(dict.fromkeys(burn.who for burn in known)),
-                    start=None,
-                    end=None,
-                    position=None,
-                    message=f"up to {flux / 1000:.2f} kW/m² of heat at {name}; {limit.number / 1000:.2f} "
-                    "allowed",
-                    remedies=(
-                        "move the act and the audience apart",
-                        "light fewer or smaller wicks at once",
-                    ),
-                    source=f"{limit.citation} Point source: US NRC, NUREG-1805 sheet 05.1 [C17; read]",
-                )
-            )
-    return found
+    return [
+        Finding(
+            code="audience-heat",
+            severity="stop",
+            who=who,
+            start=None,
+            end=None,
+            position=None,
+            message=f"up to {_kilowatts(flux)} of heat at {name}; {limit.number / 1000:.2f} allowed",
+            remedies=(
+                "move the act and the audience apart",
+                "light fewer or smaller wicks at once",
+            ),
+            source=f"{limit.citation} {POINT_SOURCE}",
+        )
+        for name, flux in audience.items()
+        if flux > limit.number
+    ]
 
 
-def audience_flux(
-    followed: Sequence[Followed], wicks: Mapping[str, Wicks], line: Sequence[tuple[float, float]]
-) -> float:
-    """Radiant heat at an audience edge, with everybody at their nearest and at the peak [W/m²].
+def post_findings(crew: Sequence[Duty], fluxes: Sequence[float]) -> list[Finding]:
+    """Posts at which the heat of all flames together may hurt.
 
-    Source: point source of NUREG-1805 sheet 05.1. An upper bound within that model.
+    Parameters
+    ----------
+    crew : sequence of Duty
+    fluxes : sequence of float
+        Radiant heat at the post of each [W/m²].
     """
-    import shapely
+    criteria = heat_criteria()
+    ease, pain = criteria["bystanders"], criteria["pain-15-s"]
+    return [
+        Finding(
+            code="post-heat",
+            severity="stop" if flux > pain.flux else "warn",
+            who=(duty.who,),
+            start=None,
+            end=None,
+            position=None,
+            message=f"up to {_kilowatts(flux)} of heat at the post of {duty.who}, with every flame at its peak and at its "
+            f"nearest: bare skin hurts after {rounded_down(seconds_to_pain(flux)):.0f} s",
+            remedies=(
+                f"move the post of {duty.who} away from the flames",
+                "cover skin, with cloth that does not melt",
+            ),
+            source=f"{pain.effect}, 4.73 kW/m²; {ease.effect}, 1.42 kW/m²: {ease.source.citation}. {POINT_SOURCE}. "
+            "Time to pain: HSL/2004/04 [D2; read second-hand]",
+            where=duty.place,
+        )
+        for duty, flux in zip(crew, fluxes, strict=True)
+        if flux > ease.flux
+    ]
 
-    edge = shapely.LineString(line)
 
-    def gap(places: Floats) -> Floats:
-        return np.asarray(shapely.distance(shapely.points(places), edge))[:, None]
-
-    nearest: dict[str, float] = {}
-    for burn, found in zip(followed, closest(followed, [gap] * len(followed), 0.0), strict=True):
-        centre = max(found.distance - wicks[burn.who].reach, _NEAREST)
-        nearest[burn.who] = min(centre, nearest.get(burn.who, np.inf))
-    return sum(
-        float(point_source_flux(PEAK * wicks[who].heat, distance=centre))
-        for who, centre in nearest.items()
-    )
+def _kilowatts(flux: float) -> str:
+    return f"{rounded_up(flux / 1000, 2):.2f} kW/m²"
 
 
 CHECK = Check(
     name="heat",
     run=heat,
-    codes={"audience-heat": ("stop",), "flame-understated": ("warn",)},
+    codes={
+        "audience-heat": ("stop",),
+        "flame-understated": ("warn",),
+        "post-heat": ("stop", "warn"),
+    },
     depends_on=("bodies", *PLAN_PARTS),
     progress=PROGRESS,
 )

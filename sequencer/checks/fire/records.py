@@ -14,15 +14,18 @@ from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding, Severity
 from sequencer.safety.burning import known_fuel
-from sequencer.safety.permits import permit_that_holds
+from sequencer.safety.permits import permit_contradictions, permit_gaps, permit_that_holds
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
+from sequencer.show.model import Fire
 from sequencer.staging.results import once_per_show_with
 from sequencer.staging.staged import Staged
+from sequencer.staging.wicks import flame_at_rest
 
+STATED = ("setting", "ceiling", "spin_off")  # keys of the venue that a rule asks about
 LITRE = 1e-3  # [m³]
 PROGRESS = "checking fire and crew"
 # codes that several checks give
-BLANK: Codes = {"not-recorded": ("warn",)}
+BLANK: Codes = {"not-recorded": ("stop",)}
 MISSING: Mapping[str, Condition] = {"not-recorded": "missing"}
 CAPPED: Codes = {"limit-capped": ("warn",)}
 
@@ -32,9 +35,11 @@ class Night:
     """What a show records about its venue and evening; None where it records nothing."""
 
     indoors: bool
-    open_sky: bool = False  # no ceiling is recorded
+    open_sky: bool = False  # nothing is overhead, as stated
     sprinklers: bool | None = None
-    permit: str | None = None  # the authority's reference
+    permit: str | None = None  # number of the permit that holds for this place and night
+    permit_gaps: tuple[str, ...] = ()  # what keeps the one recorded from counting
+    permit_contradictions: tuple[str, ...] = ()  # what it says that does not fit the show
     wind: float | None = None  # [m/s] gusts
     gust_limit: float | None = None  # [m/s] set by the show
     fuel: Fuel | None = None
@@ -42,8 +47,14 @@ class Night:
     fuel_of: Mapping[str, float | None] = field(default_factory=dict)  # [m³] by performer
     fuel_prepared: float | None = None  # [m³] that the burns need, with spare
     unweighed: tuple[str, ...] = ()  # performers whose soak nobody weighed
-    flame: float | None = None  # [m] over the wick at rest
+    flame: float | None = None  # [m] over the wick at rest, as stated
+    tallest: float | None = (
+        None  # [m] the larger of that and the computed one at the peak, over all props
+    )
     ages: Mapping[str, int | None] = field(default_factory=dict)  # [years] least, by performer
+    unstated: tuple[
+        str, ...
+    ] = ()  # keys of the venue that nobody filled in: setting, ceiling, spin_off
 
 
 @once_per_show_with(*PLAN_PARTS)
@@ -57,6 +68,8 @@ def night_of(show: Staged) -> Night:
         open_sky=venue.ceiling == "open",
         sprinklers=venue.sprinklers,
         permit=_permit(show),
+        permit_gaps=permit_gaps(show.show),
+        permit_contradictions=permit_contradictions(show.show),
         wind=venue.wind,
         gust_limit=show.show.weather.gusts,
         fuel=known_fuel(show),
@@ -65,11 +78,13 @@ def night_of(show: Staged) -> Night:
         fuel_prepared=None if plan.fuel is None else plan.fuel.prepared,
         unweighed=() if plan.fuel is None else plan.fuel.unweighed,
         flame=fire.flame if fire else None,
+        tallest=None if fire is None or fire.flame is None else _tallest(show, fire),
         ages={
             # born on the last day of that year: the least age it can be
             each.name: None if each.birth_year is None else year - each.birth_year - 1
             for each in show.show.cast
         },
+        unstated=tuple(key for key in STATED if getattr(venue, key) is None),
     )
 
 
@@ -112,7 +127,7 @@ def needed(book: RuleBook, kind: str) -> Rule:
 def blank_finding(what: str, where: str, rule: Rule) -> Finding:
     """A finding on something that a rule needs and nobody recorded."""
     return night_finding(
-        "not-recorded", "warn", f"{what}; a blank counts as unmet", rule.citation,
+        "not-recorded", "stop", f"{what}; a blank counts as unmet", rule.citation,
         (f"write it under {where}",),
     )  # fmt: skip
 
@@ -166,6 +181,13 @@ def rule_finding(
         remedies=remedies,
         source=rule.citation,
         where=where,
+    )
+
+
+def _tallest(show: Staged, fire: Fire) -> float:
+    """Highest flame over any wick that distances are taken from [m]."""
+    return max(
+        flame_at_rest(prop, fire) for dancer in show.show.cast for prop in dancer.props.values()
     )
 
 

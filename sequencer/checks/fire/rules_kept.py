@@ -21,7 +21,7 @@ from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.safety.house_rules import rules_of
-from sequencer.safety.permits import permit_that_holds
+from sequencer.safety.permits import NONE_RECORDED, permit_that_holds
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
 
@@ -70,6 +70,7 @@ def rule_findings(night: Night, book: RuleBook) -> list[Finding]:
     """
     return [
         *_permit(night, book),
+        *_blanks(night, book),
         *_roof(night, book),
         *_flame(night, book),
         *_ages(night, book),
@@ -89,14 +90,75 @@ def _permit(night: Night, book: RuleBook) -> list[Finding]:
                      ("dance it dark, or bring the commissioner's exemption in writing",))
         )  # fmt: skip
     rule = book.required("permit")
-    if rule and not night.permit:
+    if rule and night.permit_gaps:
         found.append(
             night_finding(
                 "no-permit",
-                "note",
-                "no permit reference is recorded: every sheet is marked DRAFT",
+                "warn",
+                f"{_gaps_words(night.permit_gaps)}; every sheet is marked DRAFT",
                 rule.citation,
-                ("write the authority's reference under rules, permit",),
+                (
+                    "write under rules: permit: {number: …, issued_by: …, from: …, until: …, place: …}",
+                    "write night: with the day of the performance",
+                ),
+            )
+        )
+    found += [
+        night_finding(
+            "permit-contradicts",
+            "stop",
+            f"the permit recorded is not for this show: {words}",
+            "this show, rules, permit: a permit holds for its place and days",
+            ("ask the authority for one that names this place and night", "correct rules, permit"),
+        )
+        for words in night.permit_contradictions
+    ]
+    return found
+
+
+def _gaps_words(gaps: Sequence[str]) -> str:
+    if gaps == (NONE_RECORDED,):
+        return NONE_RECORDED
+    return f"the permit does not count yet: {'; '.join(gaps)}"
+
+
+def _blanks(night: Night, book: RuleBook) -> list[Finding]:
+    """What the rules measure from and the show does not state: flame, setting, what is overhead, the spin-off zone."""
+    found = []
+    audience = book.strictest("audience-distance")
+    if night.flame is None and audience is not None:
+        found.append(
+            blank_finding(
+                "the height of the flame is not stated, and every distance is taken from its edge",
+                "fire, flame, as watched in a real burn",
+                audience,
+            )
+        )
+    roof = book.required("indoor-agreed") or book.required("indoor-forbidden")
+    if "setting" in night.unstated and roof is not None:
+        found.append(
+            blank_finding(
+                "whether the show is outdoors or indoors is not stated",
+                "venue, setting, as outdoors or indoors",
+                roof,
+            )
+        )
+    ceiling = book.strictest("ceiling-height")
+    if "ceiling" in night.unstated and ceiling is not None:
+        found.append(
+            blank_finding(
+                "the height overhead is not stated",
+                "venue, ceiling, as a measured height or as open",
+                ceiling,
+            )
+        )
+    zone = book.required("spin-off-zone")
+    if "spin_off" in night.unstated and zone is not None:
+        found.append(
+            blank_finding(
+                "the zone for soaking and spinning off is not drawn",
+                "venue, spin_off, as the corners of a zone closed to the public",
+                zone,
             )
         )
     return found
@@ -154,13 +216,14 @@ def _under_roof(night: Night, book: RuleBook) -> list[Finding]:
 
 def _flame(night: Night, book: RuleBook) -> list[Finding]:
     rule = book.strictest("flame-height")
-    if rule is None or night.flame is None or night.flame <= rule.number:
+    flame = max((each for each in (night.flame, night.tallest) if each is not None), default=None)
+    if rule is None or flame is None or flame <= rule.number:
         return []
     return [
         night_finding(
             "flame-high",
             "stop",
-            f"the flame is {night.flame:.2f} m high; {rule.number:.2f} m is allowed",
+            f"the flame is up to {flame:.2f} m high at its peak; {rule.number:.2f} m is allowed",
             rule.citation,
             ("use smaller wicks, timed and watched", "ask the authority in writing"),
         )
@@ -211,9 +274,9 @@ def _by_hand(book: RuleBook) -> list[Finding]:
                 night_finding(
                     "to-confirm",
                     "note",
-                    f"{profile.title}: only a person can confirm {'; '.join(texts)}",
+                    f"Confirm by hand ({profile.title}): {'; '.join(texts)}",
                     f"{profile.title}, {profile.edition}",
-                    ("tick each on the plan packet",),
+                    ("confirm each by hand, under “Confirm by hand” on the safety lead’s sheet",),
                 )
             )
     return found
@@ -267,7 +330,8 @@ CHECK = Check(
         "flame-high": ("stop",),
         "indoors-forbidden": ("stop",),
         "indoors-not-recorded": ("stop",),
-        "no-permit": ("note",),
+        "no-permit": ("warn",),
+        "permit-contradicts": ("stop",),
         "roof-contradicts": ("stop",),
         "under-age": ("stop",),
     },

@@ -1,9 +1,8 @@
 """The watch over lit performers: a spotter watches them, sees them, and can reach them in time.
 
-Places in the stage frame [m], time in beats. A response is the spotter's reaction plus the walk at
-an approach speed; a spotter must see a performer from the knee up.
-Sources: Woods et al. 2015 (reaction); EN ISO 13855:2010 (approach speed); the limit is a rule of the
-book in force.
+Places in the stage frame [m], time in beats. The limit is a distance on foot; a rule that gives a time is met at a slow
+walk, the reaction counted, which is the safe side for a rescuer. A spotter must see a performer from the knee up.
+Sources: Woods et al. 2015 (reaction); LaPlante and Kaeser 2007 (slow walk); the limit is a rule of the book in force.
 """
 
 from collections.abc import Collection, Sequence
@@ -14,17 +13,19 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.checks.check import Check
-from sequencer.checks.fire.records import PROGRESS, BeatReader, needed, where_lit
+from sequencer.checks.fire.records import PROGRESS, BeatReader, where_lit
 from sequencer.checks.outcome import Outcome
-from sequencer.facts.pace import reach_in, reactions, response_seconds, speeds
+from sequencer.facts.pace import reactions, slow_walk, walk_words
 from sequencer.facts.profiles import Rule
 from sequencer.findings import Finding
+from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.motion.clearance.to_posts import Farthest, Followed, beyond, closest, farthest
 from sequencer.safety.safety_plan import PLAN_PARTS, proposed_posts, safety_plan, watched_by_one
-from sequencer.safety.watching import Duty, WatchPlan, watchers_of
+from sequencer.safety.watching import Duty, WatchPlan, longest_walk, watchers_of
 from sequencer.staging.staged import Staged
+from sequencer.units import rounded_down, rounded_up
 
 NOT_CHECKED = "Crew are taken to walk at a published pace round scenery; people, props and cables in their way were not checked."
 
@@ -53,8 +54,9 @@ def _without_posts(show: Staged) -> Outcome:
 
 def _outcome(show: Staged, *, posts: bool) -> Outcome:
     plan = safety_plan(show)
-    limit = needed(plan.book, "response-time")
+    limit = longest_walk(plan.book)
     watched = watch_findings(plan.followed, plan.crew, limit=limit, clock=show, ground=plan.ground)
+    watched += assigned_findings(plan.watch, limit=limit, clock=show, known=watched)
     sights = sight_findings(plan.followed, plan.crew, tall=plan.tall, clock=show)
     _, rule = watched_by_one(plan.book, plan.lit_at_once)
     alone = {each.who[0] for each in watched if each.code == NOBODY}
@@ -76,8 +78,8 @@ def _with_posts(show: Staged, found: list[Finding]) -> list[Finding]:
     places = ", ".join(f"[{_tenth(x)}, {_tenth(y)}]" for x, y in posting.places)
     word = "spotter" if len(posting.places) == 1 else "spotters"
     mend = (
-        f"post {len(posting.places)} {word} at {places}, within "
-        f"{posting.response:.1f} s ({posting.way:.1f} m) of everybody"
+        f"post {len(posting.places)} {word} at {places}, nobody more than a "
+        f"{walk_words(posting.way)}"
     )
     return [replace(each, remedies=(*each.remedies, mend)) for each in found]
 
@@ -91,19 +93,19 @@ def watch_findings(
     followed: Sequence[Followed],
     crew: Sequence[Duty],
     *,
-    limit: Rule,
+    limit: tuple[float, Rule] | None,
     clock: BeatReader,
     ground: WalkableFloor,
 ) -> list[Finding]:
-    """Lit performers whom nobody watches, or whom no spotter of theirs reaches in time.
+    """Lit performers whom nobody watches, or who are too long a walk from every spotter of theirs.
 
     Parameters
     ----------
     followed : sequence of Followed
         Each burn with its performer's path over the floor.
     crew : sequence of Duty
-    limit : Rule
-        Longest response.
+    limit : (float, Rule), optional
+        Longest walk [m], and the rule that sets it; None if no rule does.
     clock : BeatReader
     ground : WalkableFloor
         Obstacles that the crew walk round.
@@ -118,7 +120,9 @@ def watch_findings(
             posts.append(watchers)
         else:
             found.append(_nobody(burn, crew, clock))
-    reach = reach_in(limit.number)
+    if limit is None:
+        return found
+    reach = limit[0]
     places = [tuple(each.place for each in some) for some in posts]
     known = {each: ground.ways_to(each) for each in dict.fromkeys(places)}  # shared by many burns
     ways = [known[each] for each in places]
@@ -129,6 +133,49 @@ def watch_findings(
             remedies = _remedies(burn, watchers, worst, reach, watched, posts, within, ground)
             found.append(_out_of_reach(burn, watchers[worst.post], worst, limit, clock, remedies))
     return found
+
+
+def assigned_findings(
+    plan: WatchPlan,
+    *,
+    limit: tuple[float, Rule] | None,
+    clock: BeatReader,
+    known: Sequence[Finding] = (),
+) -> list[Finding]:
+    """Watches in which the spotter is farther away than allowed, though another one, who is not free, is near enough.
+
+    Parameters
+    ----------
+    plan : WatchPlan
+    limit : (float, Rule), optional
+        Longest walk [m], and the rule that sets it; None if no rule does.
+    clock : BeatReader
+    known : sequence of Finding
+        Performers of these are already reported.
+    """
+    if limit is None:
+        return []
+    told = {each.who[0] for each in known}
+    most, rule = limit
+    return [
+        Finding(
+            code="post-out-of-reach",
+            severity="stop",
+            who=(watch.who, watch.spotter),
+            start=clock.seconds(watch.start),
+            end=clock.seconds(watch.end),
+            position=clock.position(watch.start),
+            message=f"{watch.spotter}, who watches {watch.who} then, is up to {rounded_up(watch.way, 2):.2f} m away "
+            f"({walk_words(watch.way)}); {rounded_down(most, 2):.2f} m allowed, and whoever is nearer is not free",
+            remedies=(
+                f"move {watch.spotter} nearer to {watch.who}",
+                f"add a spotter for {watch.who}",
+            ),
+            source=_walk_source(rule),
+        )
+        for watch in plan.watches
+        if watch.way - TOLERANCE > most and watch.who not in told
+    ]
 
 
 def sight_findings(
@@ -255,7 +302,7 @@ def _out_of_reach(
     burn: Followed,
     post: Duty,
     worst: Farthest,
-    limit: Rule,
+    limit: tuple[float, Rule],
     clock: BeatReader,
     remedies: tuple[str, ...],
 ) -> Finding:
@@ -269,22 +316,33 @@ def _out_of_reach(
         position=clock.position(start),
         message=_reach_words(burn, post, worst, limit, clock),
         remedies=remedies,
-        source=f"{limit.citation} Reaction: {reactions()['visual'].source.citation}. "
-        f"Approach: {speeds()['approach'].source.citation}.",
+        source=_walk_source(limit[1]),
         where=worst.place,
     )
 
 
+def _walk_source(rule: Rule) -> str:
+    """The rule; one that gives a time with the walk and the reaction by which it is judged."""
+    if rule.kind.name == "response-distance":
+        return rule.citation
+    return (
+        f"{rule.citation} Judged at a slow walk: {slow_walk().source.citation}. "
+        f"Reaction: {reactions()['visual'].source.citation}."
+    )
+
+
 def _reach_words(
-    burn: Followed, post: Duty, worst: Farthest, limit: Rule, clock: BeatReader
+    burn: Followed, post: Duty, worst: Farthest, limit: tuple[float, Rule], clock: BeatReader
 ) -> str:
     when = clock.position(worst.beat)
+    most, rule = limit
     if worst.distance >= NO_WAY:
         return f"none of their spotters can walk to {burn.who} at {when}"
+    timed = rule.kind.name == "response-time"
+    allowed = f" ({rule.number:g} s at a slow walk)" if timed else ""
     return (
-        f"{burn.who} is {worst.distance:.2f} m from {post.who}, their nearest spotter, "
-        f"at {when}: {response_seconds(worst.distance):.1f} s to arrive, "
-        f"{limit.number:g} s allowed ({reach_in(limit.number):.2f} m)"
+        f"{burn.who} is {rounded_up(worst.distance, 2):.2f} m from {post.who}, their nearest spotter, at {when} "
+        f"({walk_words(worst.distance)}); {rounded_down(most, 2):.2f} m allowed{allowed}"
     )
 
 

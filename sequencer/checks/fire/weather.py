@@ -110,6 +110,16 @@ def wind_findings(night: Night, book: RuleBook) -> list[Finding]:
             *found,
             blank_finding("wind is not recorded", "venue, wind, measured at prop height", stop),
         ]
+    if night.wind == 0.0:
+        return [
+            *found,
+            night_finding(
+                "wind-still", "warn",
+                "no wind at all is entered, but no place in the open stays still for an evening",
+                f"{stop.citation}; measured at prop height: common practice",
+                ("measure gusts at prop height and write the largest under venue, wind",),
+            ),
+        ]  # fmt: skip
     gusts = f"gusts of {night.wind:.1f} m/s (Beaufort {beaufort(night.wind)})"
     origin = "the limit is borrowed from open burning, as none for performers was found"
     if stop.mark == "as entered":
@@ -163,15 +173,14 @@ def downwind_findings(
     wind_from: float | None, night: Night, around: Surroundings, book: RuleBook
 ) -> list[Finding]:
     """Fuel, people and combustible scenery downwind of a flame."""
-    if night.indoors or night.wind == 0.0 or not around.flames:
+    if night.indoors or not around.flames:
         return []
     rule = book.required("fuel-upwind")
     if wind_from is None:
-        if rule is None or around.fuel_point is None:
-            return []
-        return [
-            blank_finding("wind direction is not recorded", "venue, wind_from", rule),
-        ]
+        asks = rule or book.strictest("wind-stop")
+        return [] if asks is None else [
+            blank_finding("wind direction is not recorded", "venue, wind_from", asks),
+        ]  # fmt: skip
     towards = wind_from + 180.0
     found = []
     if rule is not None and around.fuel_point is not None:
@@ -278,7 +287,13 @@ def _meets(a: Point, b: Point, far: float | None) -> bool:
 WIND = Check(
     name="wind",
     run=wind,
-    codes={**BLANK, **CAPPED, "wind-high": ("stop",), "wind-near": ("warn",)},
+    codes={
+        **BLANK,
+        **CAPPED,
+        "wind-high": ("stop",),
+        "wind-near": ("warn",),
+        "wind-still": ("warn",),
+    },
     cautions=MISSING,
     depends_on=PLAN_PARTS,
     progress=PROGRESS,

@@ -118,6 +118,15 @@ class Dancer:
         held = (arm + prop.farthest + prop.hot_radius for prop in self.props.values())
         return max(self.body.girth, *held, 0.0)
 
+    @property
+    def overhead(self) -> float:
+        """Height of arm, prop, wick and flame stretched straight up [m]; 0 with empty hands."""
+        held = (
+            self.body.overhead_grip + prop.farthest + prop.hot_radius
+            for prop in self.props.values()
+        )
+        return max(held, default=0.0)
+
     def is_lit(self, beats: ArrayLike) -> Bools:
         """Whether the heads are lit, including both ends of each span.
 

@@ -5,7 +5,7 @@ proven and rounded up to two figures, so at most 1.2 times the true value; if a 
 only a coarse bound, the bound is printed with "at most".
 """
 
-from collections.abc import Container, Mapping, Sequence
+from collections.abc import Callable, Container, Mapping, Sequence
 from math import ceil, floor, isfinite, log10
 from typing import Any
 
@@ -42,6 +42,7 @@ from sequencer.outputs.patterns.fit_words import (
 )
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.words.law_words import law_words
+from sequencer.units import rounded_down, rounded_up
 
 _SAMPLES = 2048  # per closing, for the lowest wick
 _SPARE = 1e-3  # [m] of reach that counts as rounding: a hand at arm's length is in reach
@@ -216,7 +217,7 @@ def _lowest_wick(law: Law, prop: Prop, end: float) -> float:
 def _reason(pattern: Pattern, work: Sequence[float | None]) -> str:
     """What makes a pattern difficult; a lot of hand work is one more reason."""
     most = max((each for each in work if each is not None), default=0.0)
-    steered = f"the prop is steered, by up to {100 * most:.0f} cm of hand work"
+    steered = f"the prop is steered, by up to {rounded_up(100 * most):.0f} cm of hand work"
     return "; ".join(filter(None, (pattern.why, steered if most >= STEERED else "")))
 
 
@@ -312,7 +313,7 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
         )
     if hand["lowest_m"] < -_SPARE:
         lines.append(
-            f"    a wick goes {_short(-hand['lowest_m'])} into the floor: take a shorter one, or "
+            f"    a wick goes {_short(-hand['lowest_m'], rounded_up)} into the floor: take a shorter one, or "
             "raise the hand (up)"
         )
     lines.append(
@@ -338,11 +339,11 @@ def _reach_words(reach: float, arm: float, beyond: float) -> str:
     """How far the hand gets, how long the arm is, and what is left to spare."""
     spare = arm - reach
     if spare > _SPARE:
-        room = f"{_short(spare)} to spare"
+        room = f"{_short(spare, rounded_down)} to spare"
     elif beyond > _SPARE:
-        room = f"{_short(beyond)} out of reach, even with the shoulder forward"
+        room = f"{_short(beyond, rounded_up)} out of reach, even with the shoulder forward"
     elif spare < -_SPARE:
-        room = f"the shoulder reaches the last {_short(-spare)}"
+        room = f"the shoulder reaches the last {_short(-spare, rounded_up)}"
     else:
         room = "fully stretched"
     return (
@@ -374,13 +375,14 @@ def _rounded_up(value: float) -> str:
 
 
 def _ceiling(value: float, places: int) -> str:
-    """Rounded up to a number of places; a value that is exact but for rounding stays as it is."""
-    return f"{ceil(value * 10**places - 1e-6) / 10**places:.{places}f}"
+    """Rounded up to a number of places."""
+    return f"{rounded_up(value, places):.{places}f}"
 
 
-def _short(length: float) -> str:
-    """A length as people say it: millimetres under 1 cm."""
-    return f"{1000 * length:.0f} mm" if length < 0.00995 else f"{100 * length:.0f} cm"
+def _short(length: float, rounded: Callable[[float], float]) -> str:
+    """A length as people say it, rounded to the safe side: millimetres under 1 cm."""
+    whole = rounded(1000 * length)
+    return f"{whole:.0f} mm" if whole < 10 else f"{rounded(100 * length):.0f} cm"
 
 
 def laws_text(kinds: Mapping[str, LawKind]) -> str:

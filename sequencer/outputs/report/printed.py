@@ -16,6 +16,7 @@ from sequencer.findings import SEVERITIES, Clearance, Finding, Report
 from sequencer.outputs.report.as_danced import danced_lines
 from sequencer.outputs.report.terminal import columns, fitted
 from sequencer.timing.position import clock_text
+from sequencer.units import counted
 
 _SIGNS = {"stop": "STOP", "warn": "WARN", "note": "note"}
 _PASSES = 10  # clearances shown in the table; JSON holds all
@@ -62,19 +63,26 @@ def report_table(report: Report, *, width: int = 100) -> str:
         lines += ["Not looked at", *_wrapped(report.not_checked, width), ""]
     if report.cautions:
         lines += ["Cautions", *_wrapped(report.cautions, width), ""]
+    if not report.ok:  # again where a long report ends, in view of whoever scrolls no further
+        lines += [_not_yet(report)]
     return "\n".join(lines).rstrip() + "\n"
 
 
 def _verdict(report: Report) -> str:
     counts = {s: sum(f.severity == s for f in report.findings) for s in SEVERITIES}
-    counted = ", ".join(f"{n} {severity}" for severity, n in counts.items() if n)
+    numbers = ", ".join(f"{n} {severity}" for severity, n in counts.items() if n)
     if report.ok and counts["warn"]:
-        return f"{report.show}: no STOP in the show as entered, but decide on the warnings first ({counted})"
+        return f"{report.show}: no STOP in the show as entered, but decide on the warnings first ({numbers})"
     if report.ok:
         return f"{report.show}: no problems found in the show as entered" + (
-            f" ({counted})" if counted else ""
+            f" ({numbers})" if numbers else ""
         )
-    return f"{report.show}: DO NOT DANCE YET ({counted})"
+    return f"{report.show}: DO NOT DANCE YET ({numbers})"
+
+
+def _not_yet(report: Report) -> str:
+    stops = sum(finding.severity == "stop" for finding in report.findings)
+    return f"DO NOT DANCE YET: {counted(stops, 'STOP', 'STOPs')} above, each to be mended first"
 
 
 def _gathered(ordered: Iterable[Finding]) -> list[list[Finding]]:

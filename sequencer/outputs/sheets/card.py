@@ -32,10 +32,23 @@ from sequencer.outputs.sheets.page.paper import (
 )
 from sequencer.outputs.sheets.page.pictograms import stop_mark
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan, one_line
-from sequencer.outputs.sheets.page.wording import brief, clock, number, place_words
-from sequencer.outputs.sheets.parts.cues import Cue, cues_of
+from sequencer.outputs.sheets.page.wording import brief, number, place_words
+from sequencer.outputs.sheets.parts.cues import (
+    Cue,
+    bar_words,
+    burns_of,
+    cues_of,
+    early_clock,
+    late_clock,
+)
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet, stripes
+from sequencer.outputs.sheets.parts.handling_words import (
+    first_move,
+    lighter_words,
+    putter_words,
+    waiting_words,
+)
 from sequencer.safety.circumstances import cautions_of
 from sequencer.safety.run_of_night import own_on_stop
 
@@ -152,7 +165,7 @@ def _cues(edition: Edition, who: str, room: float, style: _Style) -> list[Flowab
 
 def _cue(edition: Edition, cue: Cue, room: float, style: _Style, place: str) -> Flowable:
     staged = edition.staged
-    titles = {"wait": "rest", "light": "LIGHT UP", "out": "PUT OUT", "end": "END"}
+    titles = {"wait": "rest", "light": "FLAMES ON", "out": "FLAMES OUT", "end": "END"}
     title = titles.get(cue.kind) or (cue.block.title if cue.block else cue.kind)
     strong = cue.kind in {"light", "out", "end"}
     face: Face = "Poster" if strong else "Bold"
@@ -161,27 +174,42 @@ def _cue(edition: Edition, cue: Cue, room: float, style: _Style, place: str) -> 
         how = [TextSpan(f"{number(round(4 * cue.beats) / 4)} beats  ", "Bold", TEXT)]
         how += [TextSpan(place, "Regular", TEXT, SOFT)] if place else []
         body.append(Prose(how, leading=1.12, role="TD"))
+    body += [
+        Prose(TextSpan(line, "Bold", TEXT), leading=1.12, role="TD")
+        for line in _handled(edition, cue)
+    ]
     time: list[Flowable] = [
         Prose(
-            TextSpan(clock(staged.seconds(cue.start)), "Poster", style.time),
+            TextSpan(early_clock(staged.seconds(cue.start)), "Poster", style.time),
             leading=1.05,
             role="TD",
         )
     ]
     if not strong:
-        time.append(
-            Prose(TextSpan(staged.position(cue.start), "Regular", TEXT), leading=1.1, role="TD")
-        )
+        bar = bar_words(staged, cue) if staged.seconds(cue.start) > 0.01 else "track starts"
+        time.append(Prose(TextSpan(bar, "Regular", TEXT), leading=1.1, role="TD"))
     ground = [("BACKGROUND", (0, 0), (-1, -1), MIST)] if strong else []
     return grid([[time, body]], [50, room - 50], *ground, pad=style.pad, gutter=4)
 
 
+def _handled(edition: Edition, cue: Cue) -> list[str]:
+    """Who lights and puts out, how lit props wait, and by when they are out."""
+    burn = cue.burn
+    if burn is None:
+        return []
+    if cue.kind == "light":
+        first = first_move(edition, burn)
+        wait = [waiting_words(edition, burn, f"until {first}")] if first is not None else []
+        return [lighter_words(edition, burn), *wait]
+    if cue.kind == "out":
+        return [f"{putter_words(edition, burn)} by {late_clock(burn.out_s)}"]
+    return []
+
+
 def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
     staged = edition.staged
-    burns = staged.lit_of(who)
-    lit = "\n".join(
-        f"{clock(staged.seconds(b.start))} – {clock(staged.seconds(b.end))}" for b in burns[:3]
-    )
+    burns = burns_of(staged, who)
+    lit = "\n".join(f"{early_clock(b.alight_s)} – {late_clock(b.out_s)}" for b in burns[:3])
     words = f"version {brief(staged.show.version, most=20)}, {staged.show.date or 'no date'}"
     issue = Prose(TextSpan(words, "Regular", SMALL))
     issue.is_constant = True  # differs in every print, so it is not marked as a change
@@ -219,11 +247,15 @@ def _front(edition: Edition, who: str, room: float) -> list[Flowable]:
 def _cautions(edition: Edition) -> list[Flowable]:
     """What a pocket card holds besides the cues; whatever does not fit on the back follows the cues."""
     cautions = cautions_of(edition.staged, edition.report.conditions, reader="pocket")
-    lines: list[Flowable] = [
-        Prose(TextSpan(f"– {caution.short}", "Regular", SMALL), leading=1.15, after=1)
-        for caution in cautions
+    words = [f"– {caution.short}" for caution in cautions]
+    if not words:
+        return []
+    # a heading never stands alone at the foot of a panel
+    first = [TextSpan("Remember\n", "Poster", LEAD_SIZE), TextSpan(words[0], "Regular", SMALL)]
+    return [
+        Prose(first, leading=1.2, after=1),
+        *(Prose(TextSpan(line, "Regular", SMALL), leading=1.15, after=1) for line in words[1:]),
     ]
-    return [Prose(TextSpan("Remember", "Poster", LEAD_SIZE), leading=1.2), *lines] if lines else []
 
 
 def _back(edition: Edition, who: str) -> list[Flowable]:

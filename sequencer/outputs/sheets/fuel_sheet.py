@@ -15,8 +15,16 @@ from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, headin
 from sequencer.outputs.sheets.page.paper import CUE, HEAD, INK, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.page.pictograms import CODES, SignMark
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
-from sequencer.outputs.sheets.page.wording import NB, metres, place_words, plural, span_seconds
-from sequencer.outputs.sheets.parts.cells import when_cell, who_cell
+from sequencer.outputs.sheets.page.wording import (
+    NB,
+    brief,
+    metres,
+    place_words,
+    plural,
+    span_seconds,
+)
+from sequencer.outputs.sheets.parts.cells import who_cell
+from sequencer.outputs.sheets.parts.cues import early_clock
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.notices import (
@@ -27,8 +35,9 @@ from sequencer.outputs.sheets.parts.notices import (
     role_on_stop,
 )
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
-from sequencer.safety.burning import known_fuel
+from sequencer.safety.burning import PlannedBurn, known_fuel
 from sequencer.safety.fuel_plan import FUEL_RESERVE, SPIN_OFF, FuelPlan
+from sequencer.safety.handling import seconds_words
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,8 +45,7 @@ class Soak:
     """One performer's wicks, soaked once."""
 
     who: str
-    start: float  # [beats] when they are lit
-    relight: bool
+    burn: PlannedBurn  # the first on this soak
     wicks: int
     mass: float | None  # [kg] of fuel on all of them; None if it is not known for one of them
 
@@ -61,8 +69,7 @@ def soaks(edition: Edition) -> tuple[Soak, ...]:
         found.append(
             Soak(
                 who=burn.who,
-                start=burn.start,
-                relight=burn.soak > 0,
+                burn=burn,
                 wicks=sum(prop.wick_count for prop in props),
                 mass=sum(known) if len(known) == len(masses) else None,
             )
@@ -140,7 +147,7 @@ def _soak_block(
     widths = [70.0, room * 0.36, 70.0, room * 0.22]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [
-        [head_cell(w) for w in ("lit at", "who", "wicks", "fuel on them", "done")]
+        [head_cell(w) for w in ("lit from", "who, lit by", "wicks", "fuel on them", "done")]
     ]
     for soak in soaked:
         amount = "not known: weigh"
@@ -149,16 +156,13 @@ def _soak_block(
             amount = f"{1000 * soak.mass:.0f}{NB}g"
             amount += f"\nabout {1000 * volume:.0f}{NB}mL" if volume is not None else ""
         name: list[Flowable] = [who_cell(edition, soak.who)]
-        if soak.relight:
-            name.append(
-                Prose(
-                    TextSpan("RELIGHT: only a cold wick, away from the fuel", "Bold", TEXT),
-                    role="TD",
-                )
-            )
+        name += [
+            Prose(TextSpan(line, "Bold", TEXT), role="TD") for line in _lit_lines(edition, soak)
+        ]
+        alight = early_clock(soak.burn.alight_s)
         rows.append(
             [
-                when_cell(edition, soak.start),
+                Prose(TextSpan(alight, "Poster", HEAD), leading=1.1, role="TD"),
                 name,
                 Prose(TextSpan(str(soak.wicks), "Poster", HEAD), role="TD"),
                 Prose(TextSpan(amount, "Bold", CUE), role="TD"),
@@ -177,6 +181,21 @@ def _soak_block(
         before=3,
     )
     return [CondPageBreak(130), heading("What to soak"), grid(rows, widths, style, repeat=1), tail]
+
+
+def _lit_lines(edition: Edition, soak: Soak) -> list[str]:
+    """Who lights a soaked set and where, never at the fuel; and what a relight needs."""
+    burn = soak.burn
+    by = "NOBODY IS NAMED TO LIGHT: hand nothing out"
+    if burn.lit_by is not None:
+        by = f"{edition.in_order(brief(burn.lit_by))} lights"
+        by += f" {place_words(*burn.lit_at)}" if burn.lit_at is not None else ""
+    if not burn.soak:
+        return [by]
+    if burn.second_set:
+        return ["SECOND SET: soak it with the first, never the hot wick", by]
+    cool = seconds_words(burn.cool_s) + edition.plan.handling.words("cool")
+    return [f"RELIGHT of the same wick: soak it only when it is cold, {cool} after it is out", by]
 
 
 class _TickBox(Flowable):  # type: ignore[misc]
@@ -215,7 +234,7 @@ def _steps(edition: Edition) -> list[Flowable]:
             )
     lines += [
         "Never more than one can open; lid on before the next person comes.",
-        "Wipe hands and handles, then walk to where you light: fuel and flame are never handled together.",
+        "Wipe hands and handles, then walk to where the props are lit: never handle fuel and flame together.",
         "Rags go into lidded metal. Spilled fuel is covered and reported before anybody lights.",
         f"After the last flame: seal, count {plural(sum(s.wicks for s in soaks(edition)), 'soaked wick')}, wrap what is hot.",
     ]

@@ -25,9 +25,11 @@ from sequencer.outputs.sheets.page.paper import (
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.ticks import TickRun
 from sequencer.outputs.sheets.page.wording import NB, brief, clock
+from sequencer.outputs.sheets.parts.cues import early_clock
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.notices import opening, role_on_stop
+from sequencer.safety.handling import seconds_words
 from sequencer.safety.run_of_night import MINUTE, NightStep, RunOfNight, run_of_the_night
 
 _MOST_NAMES = 6  # of those who do a step
@@ -243,7 +245,7 @@ def _log_page(edition: Edition, night: RunOfNight, page: Page, pad: float) -> li
     room = page.inner
     story: list[Flowable] = [heading("Log", before=0)]
     if night.rounds:
-        dark = max(burn.end_s for burn in edition.plan.burns)
+        dark = max(burn.out_s for burn in edition.plan.burns)
         rows = [
             [f"{at / MINUTE:.0f}{NB}min", when_words(night, dark + at), "", "", "", ""]
             for at in night.rounds
@@ -257,8 +259,8 @@ def _log_page(edition: Edition, night: RunOfNight, page: Page, pad: float) -> li
         rows = [
             [
                 f"{edition.number_of(burn.who)} {brief(burn.who, most=28)}",
-                clock(burn.start_s),
-                f"{burn.end_s - burn.start_s + burn.wait_s:.0f}{NB}s",
+                early_clock(burn.alight_s),
+                seconds_words(burn.flame_s),
                 "",
                 "",
                 "",

@@ -15,13 +15,12 @@ from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import (
     NB,
     brief,
-    clock,
     clock_fine,
     listed,
     number,
     plural,
-    span_seconds,
 )
+from sequencer.outputs.sheets.parts.cues import late_clock
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.emergency import emergency_block
 from sequencer.outputs.sheets.parts.furniture import Sheet
@@ -32,6 +31,8 @@ from sequencer.outputs.sheets.parts.notices import (
     opening,
 )
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
+from sequencer.safety.burning import PlannedBurn
+from sequencer.safety.handling import seconds_words
 from sequencer.timing.timecode import RATES, frame_at, timecode_of
 
 _RATES = {"24": "24", "25": "25", "29.97df": "29.97 drop", "30": "30"}
@@ -75,14 +76,7 @@ def operator_cues(edition: Edition) -> tuple[OperatorCue, ...]:
         if standing.start > standing.walk:
             what = f"walk to {standing.formation}, {plural(standing.start - standing.walk, 'beat')}"
             cues.append(_at(edition, standing.walk, what, "light", "stage"))
-    for kind, word in (("lit", "flames on"), ("out", "flames out")):
-        moments: dict[float, list[str]] = {}
-        for burn in staged.lit:
-            moments.setdefault(burn.start if kind == "lit" else burn.end, []).append(burn.who)
-        for beat, names in moments.items():
-            numbers = ", ".join(str(edition.number_of(name)) for name in names)
-            names_text = listed(names, most=3) if len(names) < len(staged.show.names) else "all"
-            cues.append(_at(edition, beat, f"{word}: {names_text} ({numbers})", "both", kind))
+    cues += _flames(edition)
     cues.append(
         OperatorCue(
             seconds=staged.song.duration, position="", what="track ends", who="sound", kind="end"
@@ -90,6 +84,37 @@ def operator_cues(edition: Edition) -> tuple[OperatorCue, ...]:
     )
     order = {"start": -1, "song": 0, "out": 1, "lit": 2, "stage": 3, "end": 4}
     return tuple(sorted(cues, key=lambda cue: (round(cue.seconds, 4), order[cue.kind], cue.what)))
+
+
+def _flames(edition: Edition) -> list[OperatorCue]:
+    """Lighting, all alight, putting out and all out, each once for everybody to whom it happens at that moment."""
+    moments: dict[tuple[str, float], list[PlannedBurn]] = {}
+    for burn in edition.plan.burns:
+        for what, seconds in (
+            ("lighting starts", burn.alight_s),
+            ("FLAMES ON", burn.start_s),
+            ("putting out starts", burn.end_s),
+            ("FLAMES OUT", burn.out_s),
+        ):
+            if seconds >= 0.0:  # what is before the track stands in the standing orders
+                moments.setdefault((what, round(seconds, 3)), []).append(burn)
+    names = edition.staged.show.names
+    found = []
+    for (what, seconds), burns in moments.items():
+        who = sorted({burn.who for burn in burns}, key=names.index)
+        numbers = ", ".join(str(edition.number_of(name)) for name in who)
+        listing = listed(who, most=3) if len(who) < len(names) else "all"
+        beat = {"FLAMES ON": burns[0].start, "putting out starts": burns[0].end}.get(what)
+        found.append(
+            OperatorCue(
+                seconds=seconds,
+                position="" if beat is None else edition.staged.position(beat),
+                what=f"{what}: {listing} ({numbers})",
+                who="both",
+                kind="lit" if what in {"lighting starts", "FLAMES ON"} else "out",
+            )
+        )
+    return found
 
 
 def _at(edition: Edition, beat: float, what: str, who: str, kind: str) -> OperatorCue:
@@ -160,22 +185,21 @@ def _table(cues: Sequence[OperatorCue], room: float) -> Flowable:
 
 
 def _standing_orders(edition: Edition) -> list[Flowable]:
-    last = max((burn.end for burn in edition.staged.lit), default=None)
+    last = max((burn.out_s for burn in edition.plan.burns), default=None)
     lines = [
         "Before the first flame: play a few seconds and compare the length and the first digits of the hash.",
         "Never restart the track while anybody is lit. After a stop, wait for the lead’s word to go on.",
         "No strobe while anybody is lit; keep the ground visible before and after the act.",
     ]
-    before = [b for b in edition.plan.burns if b.wait_s > b.start_s]
-    if before:
-        waits = max(burn.wait_s - burn.start_s for burn in before)
+    first = min((burn.alight_s for burn in edition.plan.burns), default=0.0)
+    if first < 0:
         lines.insert(
             1,
-            f"The first flame is lit {span_seconds(waits)} before the track starts: start it on the lead’s word.",
+            f"The first flame is lit {seconds_words(-first)} before the track starts: start it on the lead’s word.",
         )
     if last is not None:
         lines.append(
-            f"Work light stays on from the last flame ({clock(edition.staged.seconds(last))}) "
+            f"Keep the work light on from the last flame out ({late_clock(last)}) "
             f"until the fuel is shut and the fire watch has begun.{NB}"
         )
     return [

@@ -4,26 +4,29 @@ Lengths in points; scales are of the print at 100 %.
 """
 
 from collections.abc import Sequence
+from dataclasses import replace
 from functools import partial
 
 from reportlab.platypus import CondPageBreak, Flowable, PageBreak, Spacer
 
 from sequencer.facts.sources import Range
 from sequencer.outputs.sheets.fuel_sheet import litres, soaks
-from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading
-from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT, TINY, Page
+from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading, named_rows
+from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import (
     NB,
+    at_most,
     brief,
     clock,
     listed,
-    metres,
     place_words,
+    plural,
     span_seconds,
 )
 from sequencer.outputs.sheets.parts.audience import audience_block
 from sequencer.outputs.sheets.parts.cells import watch_cell, when_cell, who_cell
+from sequencer.outputs.sheets.parts.compliance_table import compliance_block, rules_block
 from sequencer.outputs.sheets.parts.cues import place_at
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.emergency import emergency_block
@@ -31,6 +34,7 @@ from sequencer.outputs.sheets.parts.formation_plans import scene_of
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.holding import held_words
 from sequencer.outputs.sheets.parts.kept_distances import distances_block
+from sequencer.outputs.sheets.parts.landing_plan import landing_block
 from sequencer.outputs.sheets.parts.notices import (
     cautions_block,
     findings_block,
@@ -45,7 +49,9 @@ from sequencer.outputs.sheets.safety_sheet import (
     passes_block,
     posts_block,
 )
+from sequencer.outputs.words.date_words import day_words
 from sequencer.safety.burning import known_fuel
+from sequencer.safety.landings import landing_area
 from sequencer.safety.permits import permit_words
 from sequencer.show.model import Performer
 
@@ -65,6 +71,7 @@ SCALES = (
     1000,
     2000,
 )  # usual drawing scales, paper to site
+BLANK_LINE = "______________"
 POINTS_A_METRE = 72 / 0.0254
 _SIGNATURES = (
     "Safety lead",
@@ -88,10 +95,8 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     facts = [
         ("Place", show.venue.name),
         ("Setting", show.venue.setting or "not stated"),
-        ("Performers", str(len(show.names))),
-        ("Lit at once", str(edition.plan.lit_at_once)),
+        ("Performers", f"{len(show.names)}, {edition.plan.lit_at_once} lit at once"),
         ("Flames", _flames(edition) if burns else "none"),
-        ("Permit", permit_words(show)),
     ]
     story = opening(
         edition,
@@ -101,13 +106,17 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         facts=facts,
         stop=role_on_stop(edition, "lead"),
     )
+    story += _contacts(edition, room)
+    story += compliance_block(edition, room)
     story += _authority(edition)
+    story += _to_fill_in(room)
     story += findings_block(edition, edition.findings_for(), room, title="What the checks found")
     story += _performers(edition, room)
     story += _fuel(edition, room)
     story += audience_block(edition, room)
     story += _burns(edition, room)
     story += [PageBreak(), *_site_plan(edition, page)]
+    story += landing_block(edition, room, drawn=False)
     story += posts_block(edition, room)
     story += passes_block(edition, room)
     story += hazards_block(edition, room)
@@ -118,6 +127,48 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += emergency_block(edition, room)
     story += _signatures(room)
     return story
+
+
+def _contacts(edition: Edition, room: float) -> list[Flowable]:
+    """Where it is and who answers for it, with blanks for what the file does not say."""
+    show = edition.staged.show
+    leads = [post.name for post in show.crew if post.duty == "lead"]
+    night = day_words(show.night) if show.night else f"not stated: {BLANK_LINE}"
+    phone = f"phone {BLANK_LINE}"
+    lines = [
+        ("Address", show.emergency.address or BLANK_LINE),
+        ("Night", f"{night}; song starts {show.begins or BLANK_LINE}"),
+        ("Permit", permit_words(show)),
+        ("Responsible", f"{BLANK_LINE}{BLANK_LINE}  {phone}"),
+        (
+            "Safety lead",
+            f"{listed(leads) or BLANK_LINE}, {phone}      Operator {BLANK_LINE}, {phone}",
+        ),
+    ]
+    rows: list[list[Cell]] = [
+        [_words(name, strong=True, size=SMALL), _words(words, size=SMALL)] for name, words in lines
+    ]
+    return [Spacer(1, 4), grid(rows, [room * 0.15, room * 0.85], pad=1.6)]
+
+
+def _to_fill_in(room: float) -> list[Flowable]:
+    """What an authority or an insurer asks for and no show file holds."""
+    lines = [
+        ("Insurer", f"{BLANK_LINE} policy {BLANK_LINE}"),
+        ("Sum insured", f"{BLANK_LINE} from {BLANK_LINE} to {BLANK_LINE}"),
+        ("Risk assessment", f"reference {BLANK_LINE} date {BLANK_LINE}"),
+        ("Organiser", f"{BLANK_LINE} phone {BLANK_LINE}"),
+        ("Show ends", f"{BLANK_LINE} place clear by {BLANK_LINE}"),
+        (
+            "Attached",
+            "log of timed burns ☐   fuel data sheet ☐   certificates ☐   owner’s consent ☐",
+        ),
+    ]
+    return [
+        CondPageBreak(150),
+        heading("To be filled in by hand", level=2),
+        named_rows(lines, room, share=0.24),
+    ]
 
 
 def _flames(edition: Edition) -> str:
@@ -132,8 +183,8 @@ def _authority(edition: Edition) -> list[Flowable]:
     profiles = f"{'profile' if len(rules.profile) == 1 else 'profiles'} {names}"
     words = (
         f"{who}. The plan was worked out against the {profiles}"
-        f"{' plus the show’s own rules' if rules.file else ''}; each rule is listed below with its source. "
-        "On these pages “meets” means only that the plan as entered meets that rule."
+        f"{' plus the show’s own rules' if rules.file else ''}. On these pages “met” means only that the plan as "
+        "entered meets that rule."
     )
     return [Prose(TextSpan(words, "Regular", TEXT), before=8)]
 
@@ -152,12 +203,13 @@ def _site_plan(edition: Edition, page: Page) -> list[Flowable]:
     order = range(len(staged.standings))
     index = max(order, key=lambda k: (len(scene_of(edition, k).lit), -k))
     tall = page.tall - 96
-    scene = scene_of(edition, index, dimensions=True)
+    scene = replace(scene_of(edition, index, dimensions=True), landing=landing_area(edition.staged))
     scale = plan_scale(StagePlan(scene, tall=tall), page.inner)
     plan = StagePlan(scene, tall=tall, scale=POINTS_A_METRE / scale)
     words = (
         f"Scale 1 : {scale} when printed at 100 % (check the bar). Formation “{brief(staged.standings[index].formation)}”, "
-        f"from {clock(staged.seconds(staged.standings[index].start))}. Circles are arm, prop and flame at full reach; distances drawn start from where people stand."
+        f"from {clock(staged.seconds(staged.standings[index].start))}. Circles are arm, prop and flame at full reach; distances drawn start from where people stand. Long dashes: "
+        "where a head that comes off may land."
     )
     return [
         heading("Site plan", before=0),
@@ -188,7 +240,7 @@ def _performers(edition: Edition, room: float) -> list[Flowable]:
             who_cell(edition, dancer.name),
             _words("\n".join(held_words(dancer))),
             _words(_age(edition, dancer)),
-            _words(metres(_reach(edition, dancer.name), decimals=2)),
+            _words(at_most(_reach(edition, dancer.name), decimals=2)),
         ]
         for dancer in edition.staged.show.cast
     ]
@@ -291,58 +343,11 @@ def _burns(edition: Edition, room: float) -> list[Flowable]:
 
 
 def _rules(edition: Edition, room: float) -> list[Flowable]:
-    book = edition.plan.book
-    rows = [
-        [
-            _words(rule.kind.what, size=SMALL),
-            Prose(
-                [
-                    TextSpan(rule.printed, "Bold", SMALL),
-                    TextSpan(f"  {rule.note}" if rule.note else "", "Regular", TINY, SOFT),
-                ],
-                role="TD",
-            ),
-            Prose(
-                [
-                    TextSpan("" if rule.profile == before else f"{rule.profile}\n", "Bold", SMALL),
-                    TextSpan(rule.source.citation, "Regular", TINY, SOFT),
-                ],
-                role="TD",
-            ),
-        ]
-        for rule, before in zip(
-            book.rules, ("", *(rule.profile for rule in book.rules)), strict=False
-        )
-    ]
-    story: list[Flowable] = [
-        CondPageBreak(120),
-        heading("Rules in force"),
-        Prose(
-            TextSpan(
-                "What each text requires, as entered. A subject that no text mentions is not thereby allowed. "
-                "The authority for the place decides.",
-                "Regular",
-                TEXT,
-            ),
-            after=4,
-        ),
-        _table(
-            ("subject", "required", "text and source"),
-            rows,
-            [room * 0.25, room * 0.37, room * 0.38],
-        ),
-    ]
-    if book.loosened:
-        story.append(
-            Prose(
-                TextSpan(
-                    f"{len(book.loosened)} limit(s) loosened; see the findings for by whom and why.",
-                    "Bold",
-                    CUE,
-                ),
-                before=4,
-            )
-        )
+    story = rules_block(edition, room)
+    loosened = edition.plan.book.loosened
+    if story and loosened:
+        words = f"{plural(len(loosened), 'limit')} loosened; see the findings for by whom and why."
+        story.append(Prose(TextSpan(words, "Bold", CUE), before=4))
     return story
 
 

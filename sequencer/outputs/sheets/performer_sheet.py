@@ -40,12 +40,25 @@ from sequencer.outputs.sheets.page.wording import (
     plural,
     span_seconds,
 )
-from sequencer.outputs.sheets.parts.cues import Cue, cues_of
+from sequencer.outputs.sheets.parts.cues import (
+    Cue,
+    bar_words,
+    burns_of,
+    cues_of,
+    early_clock,
+    late_clock,
+)
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.folding import CueLine, folded, walk_words
 from sequencer.outputs.sheets.parts.formation_plans import formation_plans
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.hand_words import hand_lines, together_words
+from sequencer.outputs.sheets.parts.handling_words import (
+    first_move,
+    lighting_lines,
+    putting_out_lines,
+    waiting_words,
+)
 from sequencer.outputs.sheets.parts.holding import held_words
 from sequencer.outputs.sheets.parts.notices import (
     cautions_block,
@@ -115,12 +128,11 @@ def changed_mark(*, light: bool = False, lines: int = 1) -> Prose:
 def _facts(edition: Edition, who: str) -> list[tuple[str, str]]:
     staged = edition.staged
     dancer = next(d for d in staged.show.cast if d.name == who)
-    burns = staged.lit_of(who)
+    burns = burns_of(staged, who)
     lit = "not lit in this show"
     if burns:
         lit = "\n".join(
-            f"{clock(staged.seconds(b.start))}{NB}–{NB}{clock(staged.seconds(b.end))}"
-            for b in burns[:4]
+            f"{early_clock(b.alight_s)}{NB}–{NB}{late_clock(b.out_s)}" for b in burns[:4]
         )
         if len(burns) > 4:
             lit += f"\nand {len(burns) - 4} more"
@@ -192,6 +204,8 @@ def cue_table(edition: Edition, who: str, room: float) -> Flowable:
 
 def _section_words(edition: Edition, cue: Cue) -> list[TextSpan]:
     staged = edition.staged
+    if staged.seconds(cue.start) < -0.01:
+        return [TextSpan("before the track", "Bold", CUE, INK)]
     return [
         TextSpan(cue.section or "outside the song", "Bold", CUE, INK),
         TextSpan(f"   from {clock(staged.seconds(cue.start))}", "Regular", TEXT, SOFT),
@@ -231,17 +245,16 @@ def _row(
     staged = edition.staged
     cue = entry.cue
     ink: Color = PAPER if cue.kind == "light" else INK
-    bar = (
-        f"bar {staged.position(cue.start)}" if staged.seconds(cue.start) > 0.01 else "track starts"
-    )
+    seconds = staged.seconds(cue.start)
+    bar = f"bar {bar_words(staged, cue)}" if seconds > 0.01 else "track starts"
+    if cue.kind == "light":  # anywhere between two beats
+        bar = "lighting" if seconds >= 0.0 else "before\nthe track"
     time: Cell = [
-        Prose(
-            TextSpan(clock(staged.seconds(cue.start)), "Poster", HEAD, ink), leading=1.05, role="TD"
-        ),
+        Prose(TextSpan(early_clock(seconds), "Poster", HEAD, ink), leading=1.05, role="TD"),
         Prose(TextSpan(bar, "Bold", DARK if len(bar) < 10 else TEXT, ink), leading=1.15, role="TD"),
     ]
     if cue.kind in {"light", "out"}:
-        return _fire_row(edition, who, entry, time, ink)
+        return _fire_row(edition, entry, time, ink)
     time.append(LitMark("LIT" if cue.lit else "OUT", lit=cue.lit, tall=15.0))
     count: Cell = [
         Prose(TextSpan(number(_counted(cue)), "Poster", HEAD, INK), leading=1.05, role="TD"),
@@ -257,29 +270,21 @@ def _row(
         lines, tail = _block(edition, who, cue.block, first_seen, cue)
         what += lines
     elif cue.kind == "wait":
-        what += _rest(cue)
+        what += _rest(edition, cue)
     if cue.kind != "walk":
         what.append(_then(edition, entry, after, tail))
     return [time, count, what]
 
 
-def _fire_row(edition: Edition, who: str, entry: CueLine, time: Cell, ink: Color) -> list[Cell]:
-    staged = edition.staged
+def _fire_row(edition: Edition, entry: CueLine, time: Cell, ink: Color) -> list[Cell]:
     cue = entry.cue
-    if cue.kind == "light":
-        burn = next(b for b in staged.lit_of(who) if abs(b.start - cue.start) < 1e-6)
-        planned = staged.seconds(burn.end) - staged.seconds(burn.start)
-        title = "LIGHT UP"
-        words = f"Out at {clock(staged.seconds(burn.end))}, after {span_seconds(planned)}"
-        wait = edition.wait_of(who, burn.start)
-        if wait:
-            words = f"Alight {span_seconds(wait)} before, while others are lit. {words}"
-    else:
-        title, words = "PUT OUT", "Smother, check it is out, hand over"
-    lines = [
-        Prose(TextSpan(title, "Poster", HEAD, ink), leading=1.1, role="TD"),
-        Prose(TextSpan(words, "Bold", CUE, ink), role="TD"),
-    ]
+    burn = cue.burn
+    if burn is None:
+        raise ValueError(f"a cue of kind {cue.kind!r} without a burn")
+    title = "FLAMES ON" if cue.kind == "light" else "FLAMES OUT"
+    words = (lighting_lines if cue.kind == "light" else putting_out_lines)(edition, burn)
+    lines = [Prose(TextSpan(title, "Poster", HEAD, ink), leading=1.1, role="TD")]
+    lines += [Prose(TextSpan(line, "Bold", CUE, ink), leading=1.16, role="TD") for line in words]
     if entry.then:
         then = f"then  {_then_words(edition, entry)}"
         lines.append(Prose(TextSpan(then, "Bold", DARK, ink), role="TD"))
@@ -301,11 +306,20 @@ def _cycles(cue: Cue) -> str:
     return unit
 
 
-def _rest(cue: Cue) -> list[Flowable]:
-    lines: list[Flowable] = [_words("arms down, props still")]
-    if cue.lit:
-        lines.append(_words("you are lit: keep the flames clear of your legs", "Bold"))
-    return lines
+def _rest(edition: Edition, cue: Cue) -> list[Flowable]:
+    if not cue.lit:
+        return [_words("arms down, props still")]
+    return [_words(f"you are lit: {_lit_rest(edition, cue)}", "Bold")]
+
+
+def _lit_rest(edition: Edition, cue: Cue) -> str:
+    """How lit props are kept at rest."""
+    if cue.burn is None or cue.waiting is None:
+        return "props still, flames clear of your hands and legs"
+    first = first_move(edition, cue.burn)
+    until = "until you are out" if cue.waiting == "last" or first is None else f"until {first}"
+    words = waiting_words(edition, cue.burn, until)
+    return words[0].lower() + words[1:]
 
 
 def _words(text: str, face: Face = "Regular", size: float = DARK, colour: Color = INK) -> Prose:
@@ -378,13 +392,14 @@ def _then(edition: Edition, entry: CueLine, after: str, tail: list[TextSpan]) ->
 def _then_words(edition: Edition, entry: CueLine) -> str:
     parts = []
     for cue in entry.then:
-        position = edition.staged.position(cue.start)
+        position = bar_words(edition.staged, cue)
         what = "link" if cue.kind == "link" else "rest"
         words = f"{what}{NB}{plural(_counted(cue), 'beat')}"
         if cue.kind == "wait":
             words += f" from bar{NB}{position}"
-        if cue.kind == "wait" and cue.lit:
-            words += ", flames clear of your legs"
+        said = entry.cue.kind in {"light", "out"} and cue.waiting is not None
+        if cue.kind == "wait" and cue.lit and not said:
+            words += f", {_lit_rest(edition, cue)}"
         note = cue.block.note if cue.block is not None else ""
         parts.append(words + (f", {edition.in_order(note)}" if note else ""))
     return ", ".join(parts)

@@ -12,19 +12,20 @@ import numpy as np
 from reportlab.platypus import Flowable, PageBreak, Spacer
 
 from sequencer.facts.cautions import page_one
+from sequencer.geometry.walking import NO_WAY
 from sequencer.outputs.sheets.page.bars import Grid
 from sequencer.outputs.sheets.page.elements import Cell, Disc, grid
 from sequencer.outputs.sheets.page.letters import clipped, printable, width
 from sequencer.outputs.sheets.page.marking import ChangesNote
 from sequencer.outputs.sheets.page.paper import DARK_SIZE, INK, PAPER, RULE, WATCH, Page
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
-from sequencer.outputs.sheets.page.wording import NB, brief, listed, slug
+from sequencer.outputs.sheets.page.wording import NB, at_most, brief, listed, slug
 from sequencer.outputs.sheets.parts.cues import place_at
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.formation_plans import ways_to
 from sequencer.outputs.sheets.parts.furniture import Sheet, first_caution
 from sequencer.outputs.sheets.parts.notices import doing_on_stop
-from sequencer.outputs.sheets.parts.own_side import OwnSide, Point, at_most_whole, own_side
+from sequencer.outputs.sheets.parts.own_side import OwnSide, Point, own_side
 from sequencer.outputs.sheets.parts.post_acts import PostAct, post_acts
 from sequencer.outputs.sheets.parts.post_plan import PlanMark, PostPlan, PostScene
 from sequencer.outputs.sheets.parts.scene import stage_outline, way_length
@@ -228,7 +229,7 @@ def _extinguisher_words(edition: Edition, post: CrewMember, side: OwnSide) -> st
     if found is None:
         return "none entered"
     way, at = found
-    return f"{at_most_whole(way)}, {side.direction(post.post, at)}"
+    return f"{at_most(way, decimals=0)}, {side.direction(post.post, at)}"
 
 
 def nearest_extinguisher(edition: Edition, post: CrewMember) -> tuple[float, Point] | None:
@@ -244,7 +245,7 @@ def nearest_extinguisher(edition: Edition, post: CrewMember) -> tuple[float, Poi
     here = np.array([post.post], dtype=np.float64)
     ways = edition.plan.ground.ways_to(tools)(here)[0].tolist()
     way, at = min(zip(ways, tools, strict=True))
-    return (way, at) if way < inf else None
+    return (way, at) if way < NO_WAY else None
 
 
 def _pages(

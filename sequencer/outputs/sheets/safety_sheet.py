@@ -18,6 +18,8 @@ from sequencer.outputs.sheets.page.elements import (
 from sequencer.outputs.sheets.page.paper import CUE, INK, MIST, SMALL, SOFT, TEXT, WATCH, Page
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import (
+    at_least,
+    at_most,
     clock,
     clock_fine,
     listed,
@@ -28,11 +30,13 @@ from sequencer.outputs.sheets.page.wording import (
     wind_words,
 )
 from sequencer.outputs.sheets.parts.cells import post_label, watch_cell, when_cell, who_cell
+from sequencer.outputs.sheets.parts.compliance_table import compliance_block
 from sequencer.outputs.sheets.parts.cues import place_at
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.emergency import emergency_block
 from sequencer.outputs.sheets.parts.formation_plans import formation_plans
 from sequencer.outputs.sheets.parts.furniture import Sheet
+from sequencer.outputs.sheets.parts.landing_plan import landing_block
 from sequencer.outputs.sheets.parts.notices import (
     cautions_block,
     findings_block,
@@ -45,8 +49,14 @@ from sequencer.safety.burning import PlannedBurn, burn_time
 from sequencer.safety.permits import permit_words
 from sequencer.safety.watching import HandOver
 from sequencer.show.site import extinguisher_words
+from sequencer.units import rounded_up
 
 MOST_PASSES = 24
+_BASIS = {
+    "measured": "from your timed burn, as entered",
+    "stated": "as entered, not timed",
+    "default": "assumed, not measured",
+}
 ENDLESS = 1e5  # [pt] taller than any page
 
 
@@ -65,12 +75,14 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         facts=night_facts(edition),
         stop=role_on_stop(edition, "lead"),
     )
+    story += compliance_block(edition, room)
     story += findings_block(edition, edition.findings_for(), room, title="What the checks found")
     story += [Spacer(1, 8), TimelineStrip(edition)]
     story += fire_block(edition, room)
     story += posts_block(edition, room)
     story += passes_block(edition, room)
     story += hazards_block(edition, room)
+    story += landing_block(edition, room, drawn=True)
     story += formation_plans(edition, page, title="Formations and posts")
     story += emergency_block(edition, room)
     story += notes_block(edition, edition.findings_for(), room)
@@ -114,7 +126,7 @@ def fire_block(edition: Edition, room: float) -> list[Flowable]:
     widths = [55.0, 56.0, room * 0.33, room * 0.235]
     widths.append(room - sum(widths))
     rows: list[list[Cell]] = [
-        [head_cell(w) for w in ("time", "", "who", "where", "watched from, there in")]
+        [head_cell(w) for w in ("time", "", "who", "where", "watched from, walk at most")]
     ]
     style: list[tuple[object, ...]] = [("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)]
     events: list[tuple[float, int, int, list[Cell]]] = []
@@ -142,7 +154,7 @@ def _lit_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
         expected = f"alight {span_seconds(burn.wait_s)} before, while others are lit; {expected}"
     dry = "burning time not known"
     if burn.burn is not None and burn.dry_s is not None:
-        dry = f"wick dry about {clock(burn.dry_s)} ({burn.burn.basis})"
+        dry = f"fuel gone about {clock(burn.dry_s)} ({_BASIS[burn.burn.basis]})"
     name: Cell = [
         who_cell(edition, burn.who),
         Prose(TextSpan(expected, "Regular", TEXT), role="TD"),
@@ -258,10 +270,10 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
                     ),
                 ],
                 [
-                    Prose(TextSpan(metres(one.distance, decimals=2), "Bold", CUE), role="TD"),
+                    Prose(TextSpan(at_least(one.distance, decimals=2), "Bold", CUE), role="TD"),
                     Prose(TextSpan("TOO CLOSE" if under else "", "Bold", SMALL), role="TD"),
                 ],
-                Prose(TextSpan(metres(one.required, decimals=2), "Regular", CUE), role="TD"),
+                Prose(TextSpan(at_most(one.required, decimals=2), "Regular", CUE), role="TD"),
                 Prose(TextSpan(where, "Regular", TEXT), role="TD"),
             ]
         )
@@ -289,7 +301,7 @@ def passes_block(edition: Edition, room: float) -> list[Flowable]:
         story.append(
             Prose(
                 TextSpan(
-                    f"Computed from the plan to {1000 * error:.0f}\u00a0mm, outer edge of prop and flame; "
+                    f"Computed from the plan to {rounded_up(1000 * error):.0f}\u00a0mm, outer edge of prop and flame; "
                     "people drift: mark the floor.",
                     "Regular",
                     SMALL,
@@ -311,7 +323,7 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
     lines: list[tuple[str, str]] = []
     for thing in venue.scenery:
         words = (
-            "combustible: keep flames away"
+            "combustible: keep flames away from it"
             if thing.combustible
             else "non-combustible; do not run into it"
         )
@@ -323,16 +335,16 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
     elif venue.ceiling == "open":
         lines.append(("Overhead", "open sky as entered: look for lines, branches and bunting"))
     else:
-        lines.append(("Overhead", f"ceiling at {metres(float(venue.ceiling), decimals=2)}"))
+        lines.append(("Overhead", f"ceiling at {at_least(float(venue.ceiling), decimals=2)}"))
     for part in venue.ceilings:
         xs, ys = [p[0] for p in part.outline], [p[1] for p in part.outline]
         place = place_words((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2)
-        lines.append((part.name, f"overhead at {metres(part.height, decimals=2)}, {place}"))
+        lines.append((part.name, f"overhead at {at_least(part.height, decimals=2)}, {place}"))
     if venue.setting == "outdoors":
         wind = (
             "not entered: measure at prop height before lighting"
             if venue.wind is None
-            else f"gusts {venue.wind:.1f}\u00a0m/s as entered"
+            else f"gusts {rounded_up(venue.wind, 1):.1f}\u00a0m/s as entered"
         )
         if venue.wind_from is not None:
             wind += f", from {wind_words(venue.wind_from)}"
@@ -354,7 +366,7 @@ def hazards_block(edition: Edition, room: float) -> list[Flowable]:
         (
             "Exit",
             f"{place.name}; {place_words(*place.at)}"
-            + ("" if place.width is None else f"; {metres(place.width, decimals=2)} wide"),
+            + ("" if place.width is None else f"; {at_least(place.width, decimals=2)} wide"),
         )
         for place in venue.exits
     ]

@@ -318,10 +318,10 @@ class Told:
         return Told(self.clearances, (*self.findings, *other.findings))
 
 
-def check(code):
+def check(code, *, can_stop=True):
     row = SimpleNamespace(code=code, who=("Ash",), severity="stop")
     made = type("Row", (SimpleNamespace,), {"__hash__": object.__hash__})(**vars(row))
-    return SimpleNamespace(faults=lambda _show: Told(findings=[made]))
+    return SimpleNamespace(faults=lambda _show: Told(findings=[made]), can_stop=can_stop)
 
 
 def test_faults_of_the_floor_are_those_of_places_and_the_nearest_that_is_too_near(monkeypatch):
@@ -344,7 +344,11 @@ def test_faults_of_the_floor_are_those_of_places_and_the_nearest_that_is_too_nea
     monkeypatch.setattr(mends, "required_distances", lambda _show: "required")
     monkeypatch.setattr(mends, "boundaries", boundaries)
     monkeypatch.setattr(mends.keeping_clear, "CHECK", spacing)
-    made = {"places": (check("a"), spacing, check("b")), "trajectories": (spacing, check("c"))}
+    mild = check("d", can_stop=False)  # is not run: a mend is held against stops
+    made = {
+        "places": (check("a"), spacing, mild, check("b")),
+        "trajectories": (spacing, mild, check("c")),
+    }
     monkeypatch.setattr(mends, "checks_of", lambda what: made[what])
     stops, near = mends._floor_faults(show(tempo="tempo", venue="venue"))
     assert near == {("Ash", "post"): 0.6, ("Birch", "post"): 0.9, ("Ash", "wall"): 2.0}

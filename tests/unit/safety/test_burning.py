@@ -1,11 +1,10 @@
 """Who is lit at once, on how much burning time, with times worked out by hand."""
 
 import math
-
-import pytest
+from dataclasses import replace
 
 from sequencer.facts.burn_times import BurnTime
-from sequencer.safety.burning import PlannedBurn, _with_waits, lit_at_once, spare
+from sequencer.safety.burning import PlannedBurn, lit_at_once, put_out, spare
 
 
 def burn(who, start, end, *, seconds=60.0, lit=None, soak=0):
@@ -43,20 +42,41 @@ def test_time_to_spare_and_when_a_wick_is_dry():
     assert nobody_knows.share() == math.inf
 
 
-def test_who_has_least_to_spare_is_lit_last_and_those_before_wait():
-    """Three lit together, 5 s each to light: the first waits 10 s, and a later burn of the soak carries it."""
-    waits = _with_waits(
+def test_a_flame_counts_from_its_lighting_until_it_is_out():
+    """Danced from 5 s to 20 s; 4 s to light, 3 s of waiting before; 2 s of queue and 6 s to put out after."""
+    one = replace(
+        burn("Ada", 10, 40, seconds=60.0, lit=30.0), lighting_s=4.0, wait_s=3.0, queue_s=2.0,
+        putting_out_s=6.0, cool_s=100.0,
+    )  # fmt: skip
+    assert (one.alight_s, one.out_s, one.cold_s) == (-2.0, 28.0, 128.0)
+    assert one.flame_s == 30.0
+    assert one.dry_s == 28.0 + 30.0
+    assert replace(one, lit_s=500.0).dry_s == -2.0  # dry before it was lit: no earlier than that
+
+
+def test_who_waits_alight_or_is_put_out_counts_as_lit():
+    """Ada burns until 12 s, put out; Bo is lit from 12 s on, 12.5 s would be too late."""
+    ada = replace(burn("Ada", 0, 20), putting_out_s=2.0)
+    bo = replace(burn("Bo", 40, 60), lighting_s=5.0, wait_s=3.0)
+    assert lit_at_once((ada, bo)) == (2, bo)
+    assert lit_at_once((ada, replace(bo, wait_s=2.5)))[0] == 1
+
+
+def test_who_puts_out_does_one_after_the_other_the_least_to_spare_first():
+    """Rowan: Cy has 8 s to spare, Ada 26 s and Bo 30 s; 5 s each and a way of 1 s between them. Flint comes to Di alone.
+
+    What is burnt on one soak adds up, the wait for the first putting out with it.
+    """
+    found = put_out(
         [
-            burn("Ada", 0, 8, seconds=30.0),
-            burn("Bo", 0, 8, seconds=90.0),
-            burn("Cy", 0, 8, seconds=60.0),
-            burn("Bo", 20, 28, seconds=90.0, lit=8.0),
-            burn("Cy", 40, 48, seconds=60.0, soak=1),
-        ]
-    )
-    told = {(each.who, each.start): each for each in waits}
-    assert [told[who, 0].wait_s for who in ("Ada", "Bo", "Cy")] == [0.0, 10.0, 5.0]
-    assert [told[who, 0].lit_s for who in ("Ada", "Bo", "Cy")] == [4.0, 14.0, 9.0]
-    assert told["Bo", 20].wait_s == 0.0
-    assert told["Bo", 20].lit_s == 18.0  # 8 s of both burns, and the 10 s of the first wait
-    assert told["Cy", 40].lit_s == pytest.approx(4.0)  # freshly soaked
+            burn("Ada", 0, 8, seconds=30.0, lit=4.0), burn("Bo", 0, 8, seconds=34.0, lit=4.0),
+            burn("Cy", 0, 8, seconds=12.0, lit=4.0), burn("Di", 0, 8),
+            burn("Bo", 40, 48, seconds=34.0), burn("Bo", 80, 88, seconds=34.0, soak=1),
+        ],
+        ["Rowan", "Rowan", "Rowan", "Flint", "Rowan", None], [(k, 0) for k in range(6)], seconds=5.0,
+        walk=lambda _a, _b: 1.0,
+    )  # fmt: skip
+    assert [one.out_s for one in found] == [15.0, 21.0, 9.0, 9.0, 29.0, 49.0]
+    assert [one.queue_s for one in found] == [6.0, 12.0, 0.0, 0.0, 0.0, 0.0]
+    assert [one.put_out_by for one in found] == ["Rowan", "Rowan", "Rowan", "Flint", "Rowan", None]
+    assert [one.lit_s for one in found] == [15.0, 21.0, 9.0, 9.0, 21.0 + 9.0, 9.0]

@@ -17,7 +17,7 @@ def burn(who, start=0, *, soak=0, wait=0.0, lit=20.0, seconds=100.0):
     time = None if seconds is None else BurnTime(seconds=seconds, basis="stated", source="")
     return PlannedBurn(
         who=who, start=start, end=start + 10, start_s=start / 2, end_s=start / 2 + 5, lit_s=lit,
-        burn=time, fuel="kerosene", soak=soak, wait_s=wait,
+        burn=time, fuel="kerosene", soak=soak, lighting_s=2.0, wait_s=wait,
     )  # fmt: skip
 
 
@@ -78,6 +78,7 @@ def test_nothing_lit_needs_no_fuel_and_an_unknown_density_no_volume(monkeypatch)
 
 
 def test_who_waits_longest_is_lit_first_and_that_long_before():
+    """Two seconds of lighting, and then the wait."""
     found = lighting_order(
         [
             burn("Cy", 40, lit=30.0),
@@ -85,10 +86,9 @@ def test_who_waits_longest_is_lit_first_and_that_long_before():
         ]
     )  # fmt: skip
     assert [(one.start, one.start_s) for one in found] == [(0, 0.0), (40, 20.0)]
-    assert [(light.burn.who, light.at_s, light.spare_s) for light in found[0].lights] == [
-        ("Bo", -10.0, None), ("Ada", -5.0, 80.0), ("Di", 0.0, -20.0),
-    ]  # fmt: skip
-    assert [(light.burn.who, light.at_s, light.spare_s) for light in found[1].lights] == [
-        ("Cy", 20.0, 70.0)
+    told = [[(light.burn.who, light.at_s, light.spare_s) for light in one.lights] for one in found]
+    assert told == [
+        [("Bo", -12.0, None), ("Ada", -7.0, 80.0), ("Di", -2.0, -20.0)],
+        [("Cy", 18.0, 70.0)],
     ]
     assert lighting_order([]) == ()

@@ -5,10 +5,13 @@ import math
 import numpy as np
 import pytest
 
+from sequencer.facts.profiles import Rule, kind_of
+from sequencer.facts.rule_book import RuleBook
+from sequencer.facts.sources import Source
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed
 from sequencer.motion.performers.walks import Move, WalkPath
-from sequencer.safety.watching import Duty, HandOver, watch_plan
+from sequencer.safety.watching import Duty, HandOver, longest_walk, watch_plan
 
 
 def stand(who, x, y, start=0.0, end=32.0):
@@ -37,7 +40,9 @@ def test_each_gets_the_near_one():
         ("Moss", "Brook"),
     }
     assert [watch.way for watch in plan.watches] == pytest.approx([3.0, 3.0])
-    assert plan.worst == pytest.approx(0.231 + 3.0 / 1.6)
+    assert plan.worst == pytest.approx(3.0)
+    # Woods et al. 2015; 3.5 ft/s, the slow walk: a rescuer may be slower, never assumed faster
+    assert plan.watches[0].response == pytest.approx(0.231 + 3.0 / (3.5 * 0.3048))
     assert not plan.unwatched
     assert not plan.hand_overs
 
@@ -74,12 +79,38 @@ def test_a_small_gain_is_no_reason_to_hand_over():
 
 
 def test_within_the_limit_no_watch_is_handed_over():
-    """The walk of 8 m changes who is near, but the first spotter still arrives in 6.6 s."""
+    """The walk of 8 m changes who is near, but the first spotter is never more than 10 m away."""
     burn = cross("Wren", (-4, 0), (4, 0))
 
     assert len(watch_plan([burn], [LEFT, RIGHT], each=1).hand_overs) == 1
-    assert len(watch_plan([burn], [LEFT, RIGHT], each=1, limit=5.0).hand_overs) == 1
-    assert not watch_plan([burn], [LEFT, RIGHT], each=1, limit=7.0).hand_overs
+    assert len(watch_plan([burn], [LEFT, RIGHT], each=1, limit=7.5).hand_overs) == 1
+    assert not watch_plan([burn], [LEFT, RIGHT], each=1, limit=10.5).hand_overs
+
+
+@pytest.mark.parametrize(
+    ("rules", "most", "kind"),
+    [
+        ({"response-distance": 7.5}, 7.5, "response-distance"),
+        ({"response-time": 5.0}, (5.0 - 0.231) * 3.5 * 0.3048, "response-time"),  # 5.09 m: at the slow walk
+        ({"response-distance": 7.5, "response-time": 8.0}, 7.5, "response-distance"),  # 8 s are 8.29 m
+        ({"response-distance": 7.5, "response-time": 6.0}, (6.0 - 0.231) * 3.5 * 0.3048, "response-time"),
+        ({"response-time": 0.1}, 0.0, "response-time"),  # over before anybody has reacted
+    ],
+)  # fmt: skip
+def test_a_rule_is_a_distance_or_a_time_at_the_slow_walk_and_the_stricter_counts(rules, most, kind):
+    book = RuleBook(profiles=(), rules=tuple(rule(name, value) for name, value in rules.items()))
+    found, by = longest_walk(book)
+
+    assert found == pytest.approx(most, abs=1e-9)
+    assert by.kind.name == kind
+    assert longest_walk(RuleBook(profiles=(), rules=())) is None
+
+
+def rule(kind, value):
+    origin = Source(key="own", title="house", date="", where="here", mark="as entered")
+    return Rule(
+        kind=kind_of(kind), value=value, printed=str(value), profile="house", source=origin, mark="as entered"
+    )  # fmt: skip
 
 
 def test_capacity_and_choice_leave_gaps_that_are_said():

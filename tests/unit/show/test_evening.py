@@ -82,7 +82,7 @@ def test_every_line_of_the_card_is_there_with_or_without_an_entry():
 
 
 def test_weather_limits_are_lines_that_must_be_true():
-    weather = Weather(rain="drizzle", other=("fog",))
+    weather = Weather(rain="rain since soaking", lightning="thunder heard.", other=("any fog",))
 
-    assert weather.lines == ("No drizzle", "No fog")
+    assert weather.lines == ("No rain since soaking.", "No thunder heard.", "No fog.")
     assert StopCall().word == "STOP"

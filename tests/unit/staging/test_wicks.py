@@ -8,13 +8,14 @@ from numpy.testing import assert_allclose
 from pydantic import ValidationError
 
 from sequencer.facts.flames import FASTEST_HEAD
+from sequencer.facts.fuels import fuel
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import PROP_KINDS
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.model import Fire, Performer
 from sequencer.show.prop_records import DEFAULTS, PropRecord, usual_prop
-from sequencer.staging.wicks import fastest_wick, flame_reach
+from sequencer.staging.wicks import ASSUMED_FLAME, fastest_wick, flame_at_rest, flame_reach
 from sequencer.timing.tempo import TempoMap
 
 
@@ -225,3 +226,46 @@ def test_the_fastest_wick_is_that_of_the_fastest_piece(seed):
         for span in lit for low, high, bounds in trajectory.pieces(*span)
     ]  # fmt: skip
     assert fastest_wick(prop, trajectory, lit, tempo) == max(every)
+
+
+def test_a_prop_remembers_what_nobody_measured():
+    bare = Performer.model_validate({"name": "Ada", "stature": "1.7 m", "prop": "poi"})
+    whole = {"kind": "poi", "tether": "50 cm", "head_mass": "180 g", "wick": "4 cm"}
+
+    assert PropRecord.model_validate(whole).assumed == ()
+    assert PropRecord.model_validate(whole | {"kind": "rope dart"}).assumed == ()
+    assert PropRecord.model_validate({**whole, "wick": None} | {"wick": "4 cm"}).assumed == ()
+    assert set(PropRecord.model_validate({"kind": "poi", "tether": "50 cm"}).assumed) == {
+        "head_mass",
+        "wick",
+    }
+    assert set(bare.props["left"].assumed) == {"tether", "head_mass", "wick"}
+    assert set(PropRecord.model_validate({"kind": "club"}).assumed) >= {"length", "grip", "mass"}
+
+
+def burning(**said):
+    return Fire.model_validate(
+        {"fuel": "kerosene", "burn": {"time": "240 s", "measured": True}} | said
+    )
+
+
+def test_the_flame_of_distances_is_the_larger_of_the_watched_and_the_computed_peak():
+    """45 g of kerosene in 240 s: 45e-3 x 43.2e6 / 240 = 8.1 kW, 12.15 kW at the peak; Heskestad over 10 cm."""
+    prop = PropRecord(kind="poi", wick=0.05, fuel_mass=0.045)
+    watts = 1.5 * 45e-3 * fuel("kerosene").heat_of_combustion.highest / 240
+    computed = 0.235 * (watts / 1000) ** 0.4 - 1.02 * 0.10
+
+    assert_allclose(flame_at_rest(prop, burning()), computed, rtol=1e-9)
+    assert_allclose(flame_at_rest(prop, burning(flame="0.3 m")), computed, rtol=1e-9)
+    assert flame_at_rest(prop, burning(flame="0.9 m")) == 0.9
+    # half the time, twice the heat
+    quick = burning(burn={"time": "120 s", "measured": True})
+    assert flame_at_rest(prop, quick) > computed
+
+
+def test_a_flame_that_nobody_states_is_assumed_where_nothing_can_be_computed():
+    prop = PropRecord(kind="poi", wick=0.05)
+
+    assert flame_at_rest(prop, burning()) == ASSUMED_FLAME
+    assert flame_at_rest(prop, burning(flame="0.3 m")) == 0.3
+    assert flame_reach(prop, burning()) > ASSUMED_FLAME

@@ -10,8 +10,10 @@ from collections.abc import Iterable
 
 from sequencer.outputs.sheets.page.bidi import apart
 from sequencer.timing.position import clock_text
+from sequencer.units import rounded_down, rounded_up
 
 NB = "\u00a0"  # keeps a number and its unit on one line
+_UNIT = re.compile(r"(?<=\d) (?=(?:kW/m²|m/s|min|m²|m|cm|s|g|L|%|years)\b|%|m²)")
 _FACINGS = (
     "the audience",
     "front, half to stage left",
@@ -28,6 +30,21 @@ def metres(value: float, *, decimals: int = 1) -> str:
     """A length, such as 2.5 m; never -0.0."""
     shown = f"{abs(value) if round(value, decimals) == 0 else value:.{decimals}f}"
     return f"{shown.replace('-', '−')}{NB}m"
+
+
+def at_most(value: float, *, decimals: int = 1) -> str:
+    """A length that must not be understated, such as a walk, a reach or a flame: rounded up."""
+    return metres(rounded_up(value, decimals), decimals=decimals)
+
+
+def at_least(value: float, *, decimals: int = 1) -> str:
+    """A length that must not be overstated, such as what is kept clear of people: rounded down, never below 0."""
+    return metres(rounded_down(max(value, 0.0), decimals), decimals=decimals)
+
+
+def closed_up(words: str) -> str:
+    """Words in which each number stays on one line with its unit."""
+    return _UNIT.sub(NB, words)
 
 
 def place_words(x: float, y: float) -> str:

@@ -2,10 +2,11 @@
 
 from reportlab.platypus import Flowable
 
+from sequencer.facts.pace import walk_words
 from sequencer.outputs.sheets.page.elements import Cell
 from sequencer.outputs.sheets.page.paper import CUE, HEAD, INK, TEXT, WATCH
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
-from sequencer.outputs.sheets.page.wording import NB, brief, clock, metres
+from sequencer.outputs.sheets.page.wording import NB, brief, clock, closed_up
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.safety.burning import PlannedBurn
 
@@ -39,7 +40,7 @@ def post_label(edition: Edition, name: str) -> str:
 
 
 def watch_cell(edition: Edition, burn: PlannedBurn) -> Cell:
-    """Who watches a burn, in order: how far away they are at most, and how soon they arrive."""
+    """Who watches a burn, in order: how far they walk at most, and for how long."""
     plan = edition.plan.watch
     watches = [
         w for w in plan.watches if w.who == burn.who and w.start < burn.end and w.end > burn.start
@@ -49,7 +50,7 @@ def watch_cell(edition: Edition, burn: PlannedBurn) -> Cell:
     if gaps:
         lines.append(Prose(TextSpan("NOBODY WATCHES: do not light", "Bold", CUE), role="TD"))
     for watch in watches[:3]:
-        words = f"  {metres(watch.way)}, {watch.response:.1f}{NB}s"
+        words = f"  {closed_up(walk_words(watch.way))}"
         lines.append(
             Prose(
                 [

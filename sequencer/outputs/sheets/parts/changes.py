@@ -7,6 +7,7 @@ from math import degrees
 from typing import Any
 
 from sequencer.outputs.sheets.parts.cues import Cue, cues_of
+from sequencer.safety.burning import PlannedBurn
 from sequencer.staging.staged import Block, Staged
 
 Key = tuple[Hashable, ...]
@@ -49,6 +50,20 @@ def cue_key(staged: Staged, cue: Cue) -> Key:
         cue.walking,
         tuple((round(x, 2), round(y, 2)) for x, y in cue.via),
         _block_key(cue.block) if cue.block is not None else (),
+        _burn_key(cue.burn) if cue.burn is not None else (),
+    )
+
+
+def _burn_key(burn: PlannedBurn) -> Key:
+    """Who lights and puts out, where, for how long."""
+    times = (burn.lighting_s, burn.wait_s, burn.queue_s, burn.putting_out_s)
+    place = burn.lit_at or ()
+    return (
+        burn.lit_by,
+        tuple(round(value, 2) for value in place),
+        burn.put_out_by,
+        burn.second_set,
+        *(round(seconds, 1) for seconds in times),
     )
 
 

@@ -1,13 +1,18 @@
 """One performer's show as a list of cues, and who burns when: plain records, independent of any page."""
 
+import math
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal
 
+from sequencer.outputs.sheets.page.wording import clock
+from sequencer.safety.burning import PlannedBurn
+from sequencer.safety.safety_plan import safety_plan
 from sequencer.staging.results import result_of
 from sequencer.staging.staged import Block, Staged, Standing
 
 CueKind = Literal["wait", "move", "link", "walk", "light", "out", "end"]
+Waiting = Literal["first", "last", "only"]
 _ORDER: dict[CueKind, int] = {
     "out": 0,
     "light": 1,
@@ -18,11 +23,15 @@ _ORDER: dict[CueKind, int] = {
     "end": 4,
 }
 _LEAST = 1e-6  # [beats] shorter gaps are ignored
+_EXACT = 1e-6  # [s]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Cue:
-    """One thing a performer does, from `start` to `end` [beats]; light, out and end take no time."""
+    """One thing a performer does, from `start` to `end` [beats]; light, out and end take no time.
+
+    Light is when lighting starts, which may be before the track; out is when putting out begins.
+    """
 
     kind: CueKind
     start: float
@@ -36,11 +45,33 @@ class Cue:
     walking: bool  # on the way to `spot` when it starts
     block: Block | None = None
     via: tuple[tuple[float, float], ...] = ()  # points that a walk passes [m, stage frame]
+    burn: PlannedBurn | None = None  # of light, out, and a rest while lit
+    waiting: Waiting | None = (
+        None  # of a rest while lit: before the first or after the last move of the burn
+    )
 
     @property
     def beats(self) -> float:
         """Its length."""
         return self.end - self.start
+
+
+def early_clock(seconds: float) -> str:
+    """m:ss of a cue, never read too late: rounded down, before the track with a minus."""
+    return f"−{clock(math.ceil(-seconds - _EXACT))}" if seconds < -_EXACT else clock(seconds)
+
+
+def late_clock(seconds: float) -> str:
+    """m:ss by which something is over: rounded up."""
+    if seconds < 0:
+        return f"−{clock(-seconds)}"
+    return clock(math.ceil(seconds - _EXACT))
+
+
+def bar_words(staged: Staged, cue: Cue) -> str:
+    """bar.beat of a cue; of a rest to a quarter beat, because it may begin anywhere."""
+    beat = round(4 * cue.start) / 4 if cue.kind == "wait" else cue.start
+    return staged.position(beat)
 
 
 def first_beat(staged: Staged) -> float:
@@ -68,20 +99,34 @@ def _cues(staged: Staged, who: str) -> tuple[Cue, ...]:
         rows.append(("link" if block.link else "move", block.start, block.end, block))
         done = max(done, block.end)
     rows += [("wait", a, b, None) for a, b in _waits(staged, who, done, end)]
-    for burn in staged.lit_of(who):
-        rows.append(("light", burn.start, burn.start, None))
+    burns: dict[tuple[CueKind, float], PlannedBurn] = {}
+    for burn in burns_of(staged, who):
+        alight = _beat(staged, burn.alight_s)
+        rows.append(("light", alight, alight, None))
         rows.append(("out", burn.end, burn.end, None))
+        burns |= {("light", alight): burn, ("out", burn.end): burn}
     rows += [("walk", walk.walk, walk.start, None) for walk in walks_of(staged, who)]
     rows.append(("end", max(end, done), max(end, done), None))
     rows.sort(key=lambda row: (round(row[1], 6), _ORDER[row[0]]))
-    return tuple(_cue(staged, who, *row) for row in rows)
+    return tuple(_cue(staged, who, *row, burn=burns.get(row[:2])) for row in rows)
+
+
+def burns_of(staged: Staged, who: str) -> tuple[PlannedBurn, ...]:
+    """One performer's burns, as they are handled, in order."""
+    return tuple(burn for burn in safety_plan(staged).burns if burn.who == who)
+
+
+def _beat(staged: Staged, seconds: float) -> float:
+    return float(staged.tempo.beats_from_seconds(seconds))
 
 
 def _waits(staged: Staged, who: str, start: float, end: float) -> list[tuple[float, float]]:
-    """A rest, split where its performer is lit or put out."""
+    """A rest, split where lighting or putting out its performer starts."""
     if end - start <= _LEAST:
         return []
-    burns = [edge for burn in staged.lit_of(who) for edge in (burn.start, burn.end)]
+    burns = [
+        edge for burn in burns_of(staged, who) for edge in (_beat(staged, burn.alight_s), burn.end)
+    ]
     inner = sorted(edge for edge in burns if start + _LEAST < edge < end - _LEAST)
     return list(pairwise([start, *inner, end]))
 
@@ -119,13 +164,43 @@ def place_at(staged: Staged, who: str, beat: float) -> tuple[float, float, float
 
 
 def is_lit(staged: Staged, who: str, beat: float) -> bool:
-    """Whether a performer is lit just after a beat."""
-    return any(burn.start <= beat + _LEAST < burn.end for burn in staged.lit_of(who))
+    """Whether a performer is alight just after a beat: from the start of lighting until the flame is out."""
+    return _alight(staged, who, beat) is not None
+
+
+def _alight(staged: Staged, who: str, beat: float) -> PlannedBurn | None:
+    """The burn in which a performer is alight just after a beat."""
+    seconds = staged.seconds(beat + _LEAST)
+    for burn in burns_of(staged, who):
+        if burn.alight_s <= seconds < burn.out_s:
+            return burn
+    return None
+
+
+def _waiting(staged: Staged, burn: PlannedBurn, start: float, end: float) -> Waiting | None:
+    """Whether a rest is before the first or after the last move of a burn."""
+    blocks = [
+        block
+        for block in staged.blocks_of(burn.who)
+        if block.end > _beat(staged, burn.alight_s) and block.start < burn.end
+    ]
+    if all(block.start >= end - _LEAST for block in blocks):
+        return "first" if blocks else "only"
+    return "last" if all(block.end <= start + _LEAST for block in blocks) else None
 
 
 def _cue(
-    staged: Staged, who: str, kind: CueKind, start: float, end: float, block: Block | None
+    staged: Staged,
+    who: str,
+    kind: CueKind,
+    start: float,
+    end: float,
+    block: Block | None,
+    *,
+    burn: PlannedBurn | None,
 ) -> Cue:
+    if kind == "wait":
+        burn = _alight(staged, who, start)
     found = standing_at(staged, start)
     formation, walking = "", False
     via: tuple[tuple[float, float], ...] = ()
@@ -151,4 +226,6 @@ def _cue(
         walking=walking,
         block=block,
         via=via,
+        burn=burn,
+        waiting=_waiting(staged, burn, start, end) if kind == "wait" and burn else None,
     )

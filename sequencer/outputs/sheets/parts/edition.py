@@ -12,6 +12,7 @@ from sequencer.outputs.sheets.page.letters import uncovered
 from sequencer.outputs.sheets.page.own_type import OwnType
 from sequencer.outputs.sheets.page.wording import plural, slug
 from sequencer.outputs.sheets.parts.changes import Changes
+from sequencer.safety.compliance import ComplianceRow, compliance
 from sequencer.safety.permits import permit_that_holds, permit_words
 from sequencer.safety.safety_plan import SafetyPlan, safety_plan
 from sequencer.show.site import VenueRecord
@@ -39,11 +40,10 @@ class Edition:
         """Burns, crew and watches, the same as in the checks."""
         return safety_plan(self.staged)
 
-    def wait_of(self, who: str, start: float) -> float:
-        """Seconds for which a performer is alight before the beat at which their burn begins."""
-        return next(
-            (b.wait_s for b in self.plan.burns if b.who == who and abs(b.start - start) < 1e-6), 0.0
-        )
+    @cached_property
+    def compliance(self) -> tuple[ComplianceRow, ...]:
+        """What is asked and what the plan has; empty if nobody is lit."""
+        return compliance(self.staged, self.report)
 
     @property
     def title(self) -> str:

@@ -48,7 +48,7 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         if scene.crew:
             crew = [(post.name, post.post) for post in show.crew]
             ground += (venue.exits, venue.extinguishers, venue.fuel_station, venue.wind_from)
-        return f"[plan {scene.spots} {scene.ways} {scene.lit} {reach} {crew} {ground!r}"
+        return f"[plan {scene.spots} {scene.ways} {scene.lit} {reach} {crew} {ground!r} {scene.landing}"
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
         """As wide as the space, and as high as the stage at that scale."""

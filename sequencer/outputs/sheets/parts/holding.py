@@ -33,16 +33,36 @@ def prop_words(prop: PropRecord) -> str:
             size += f", held {metres(shape.behind, decimals=2)} from its rear end"
     wicks = len(shape.heads)
     many = "wick radius" if wicks == 1 else f"{wicks} wicks of radius"
-    return f"{shape.kind}, {size}, {many} {1000 * shape.wick_radius:.0f}{NB}mm"
+    words = f"{shape.kind}, {size}, {many} {1000 * shape.wick_radius:.0f}{NB}mm"
+    return f"{words} ({assumed_words(prop)})" if prop.assumed else words
+
+
+def assumed_words(prop: PropRecord) -> str:
+    """Which sizes of a prop nobody measured."""
+    return f"assumed, not measured: {', '.join(_SIZES[key] for key in prop.assumed)}"
+
+
+_SIZES = {
+    "tether": "tether",
+    "length": "length",
+    "diameter": "diameter",
+    "grip": "grip",
+    "mass": "mass",
+    "head_mass": "head mass",
+    "wick": "wick",
+    "wicks": "number of wicks",
+    "spread": "spread",
+}
 
 
 def short_words(prop: PropRecord) -> str:
     """The same in brief, for a performer's sheet."""
     shape = prop.held()
+    mark = " (assumed, not measured)" if {"tether", "length", "diameter"} & {*prop.assumed} else ""
     if shape.kind == "poi":
-        return f"{metres(shape.length, decimals=2)} tether, {_grams(shape.mass)}"
+        return f"{metres(shape.length, decimals=2)}{mark} tether, {_grams(shape.mass)}"
     size = shape.length + shape.behind
-    return f"{shape.kind} {metres(size, decimals=2)}, {_grams(shape.mass)}"
+    return f"{shape.kind} {metres(size, decimals=2)}{mark}, {_grams(shape.mass)}"
 
 
 def _grams(mass: float) -> str:

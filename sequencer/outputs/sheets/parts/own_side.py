@@ -6,9 +6,9 @@ stage frame turned by quarter turns, so that the stage's edges stay square on pa
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import atan2, ceil, degrees
+from math import atan2, degrees
 
-from sequencer.outputs.sheets.page.wording import NB, metres
+from sequencer.outputs.sheets.page.wording import metres
 
 Point = tuple[float, float]
 _TURNS = {"front": (1, 0), "stage left": (0, 1), "back": (-1, 0), "stage right": (0, -1)}
@@ -88,8 +88,3 @@ def own_side(outline: Sequence[Point], at: Point) -> OwnSide:
     if abs(across) > abs(along):
         return OwnSide("stage left" if across > 0 else "stage right", low, high)
     return OwnSide("back" if along > 0 else "front", low, high)
-
-
-def at_most_whole(way: float) -> str:
-    """A walk in whole metres, rounded up: nobody is farther away than is printed."""
-    return f"{ceil(round(way, 6))}{NB}m"

@@ -38,6 +38,7 @@ class StagePlan(GroundDrawing):
         discs = [(x - half, y - half, x + half, y + half) for x, y in self.places.values()]
         marks = self._safety_marks(venue, discs) if scene.crew else []
         self.taken = [*discs, *(box for box, _, _, _ in marks)]
+        self._landing(canvas)
         self.draw_audience(canvas, venue)
         self.draw_scenery(canvas, venue)
         self._paths(canvas)
@@ -56,6 +57,23 @@ class StagePlan(GroundDrawing):
         self.draw_frame(canvas)
         if begin is not None:
             canvas.end_tag()
+
+    def _landing(self, canvas: Any) -> None:
+        """The area where a head that comes off may land, in long dashes."""
+        canvas.saveState()
+        self.clip(canvas)
+        canvas.setStrokeColor(INK)
+        canvas.setLineWidth(1.0)
+        canvas.setDash(8, 3)
+        for ring in self.scene.landing:
+            canvas.drawPath(self.path(canvas, ring, close=True), stroke=1, fill=0)
+        canvas.restoreState()
+        for ring in self.scene.landing:
+            x, y = self.at(*max(ring, key=lambda point: point[1]))
+            places = [(x, y + 3), (x, y - 11), (x - 60, y - 11), (x + 60, y - 11)]
+            self.label(
+                canvas, "let-go range", places, face="Regular", colour=INK, centre=True, room=70.0
+            )
 
     def _placed(self) -> dict[str, tuple[float, float]]:
         """Where each performer's disc is drawn: at its place, or beside it if it would hide another's number."""

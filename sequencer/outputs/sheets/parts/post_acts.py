@@ -8,15 +8,15 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from math import ceil
 
-from sequencer.outputs.sheets.page.wording import NB, brief, clock, listed, metres
-from sequencer.outputs.sheets.parts.cues import place_at
+from sequencer.outputs.sheets.page.wording import NB, brief, listed, metres
+from sequencer.outputs.sheets.parts.cues import early_clock, late_clock, place_at
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.own_side import OwnSide, Point
 from sequencer.outputs.sheets.parts.sight_cues import last_seen, section_words, sight_of
-from sequencer.safety.burning import PlannedBurn, spare
+from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.fuel_plan import Light, Lighting
-from sequencer.safety.run_of_night import MINUTE, SECOND_GO
-from sequencer.show.model import CrewMember, LitSpan
+from sequencer.safety.run_of_night import MINUTE, second_go
+from sequencer.show.model import CrewMember
 
 _SAME = 1e-6  # [beats]
 _AT_START = 1.0  # [s] all alight so near to the start of the song are alight "at the start"
@@ -50,10 +50,8 @@ class PostAct:
 
 def act_time(seconds: float) -> str:
     """m:ss of the song, or minutes before it; rounded so that nobody is too late."""
-    if seconds >= -_SAME:
-        return clock(seconds)
     early = ceil(-seconds - _SAME)
-    return f"−{early // 60}{NB}min" if early >= 2 * MINUTE else f"−{clock(early)}"
+    return f"−{early // 60}{NB}min" if early >= 2 * MINUTE else early_clock(seconds)
 
 
 def post_acts(edition: Edition, post: CrewMember, side: OwnSide) -> tuple[PostAct, ...]:
@@ -61,7 +59,7 @@ def post_acts(edition: Edition, post: CrewMember, side: OwnSide) -> tuple[PostAc
     if not edition.plan.burns:
         return ()
     acts = [*_DUTIES[post.duty](edition, post), *_lightings(edition, post, side)]
-    acts += _put_out_for(edition, post)
+    acts += _put_outs(edition, post)
     return _merged(sorted(acts, key=lambda act: act.at_s))
 
 
@@ -102,34 +100,39 @@ def _spotter(edition: Edition, post: CrewMember) -> list[PostAct]:
 
 
 def _watch_acts(edition: Edition, post: CrewMember, beat: float) -> list[PostAct]:
-    """What a spotter does at a beat at which a watch of theirs begins or ends."""
+    """What a spotter does at a beat at which a watch of theirs begins or is handed over."""
     staged, plan = edition.staged, edition.plan
     watches = plan.watch.of(post.name)
     changes = [h for h in plan.watch.hand_overs if abs(h.beat - beat) < _SAME]
     gives = [h for h in changes if h.giver == post.name]
     takes = [h for h in changes if h.taker == post.name]
     begun = [w.who for w in watches if abs(w.start - beat) < _SAME]
-    ended = [w.who for w in watches if abs(w.end - beat) < _SAME]
     new = [who for who in begun if who not in {h.who for h in takes}]
-    out = [who for who in ended if who not in {h.who for h in gives}]
-    orders = [Order(words=f"GIVE {numbered(edition, h.who)}", detail=f"to {brief(h.taker)}") for h in gives]  # fmt: skip
-    orders += [Order(words=f"TAKE {numbered(edition, h.who)}", detail=f"from {brief(h.giver)}: say the name") for h in takes]  # fmt: skip
-    orders += _out_orders(edition, post, out, beat)
-    kept = [
-        w.who for w in watches if w.start < beat - _SAME and w.end > beat + _SAME
-    ]  # before and after
+    orders = [
+        Order(words=f"GIVE {numbered(edition, h.who)}", detail=f"to {brief(h.taker)}")
+        for h in gives
+    ]
+    orders += [
+        Order(
+            words=f"TAKE {numbered(edition, h.who)}", detail=f"from {brief(h.giver)}: say the name"
+        )
+        for h in takes
+    ]
+    kept = [w.who for w in watches if w.start < beat - _SAME and w.end > beat + _SAME]
     still = f"still watch {listed(numbered(edition, who) for who in kept)}" if kept else ""
     acts = []
     if orders:
-        crew = (*(h.taker for h in gives), *(h.giver for h in takes))
-        shown = (*(h.who for h in takes), *(h.who for h in gives), *out, *kept)
-        cue = _out_cue(edition, out, beat) if out and not changes else sight_of(staged, beat)
         acts.append(
             PostAct(
-                at_s=staged.seconds(beat), beat=beat, cue=cue, orders=tuple(orders), still=still,
-                watched=shown, crew=crew,
+                at_s=staged.seconds(beat),
+                beat=beat,
+                cue=sight_of(staged, beat),
+                orders=tuple(orders),
+                still=still,
+                watched=(*(h.who for h in takes), *(h.who for h in gives), *kept),
+                crew=(*(h.taker for h in gives), *(h.giver for h in takes)),
             )
-        )  # fmt: skip
+        )
     if new:
         acts.append(_lit_act(edition, new, beat, still))
     return acts
@@ -161,19 +164,17 @@ def _light_of(edition: Edition, who: str, beat: float) -> Light | None:
         for light in lighting.lights
         if light.burn.who == who and light.burn.end > beat + _SAME
     ]
-    return min(lights, key=lambda light: abs(light.burn.start - beat), default=None)
+    return min(lights, key=lambda light: light.burn.start, default=None)
 
 
 def _lit_cue(edition: Edition, lights: Sequence[Light]) -> str:
     """Who lights whom; for one of several, whether it is the first or the last."""
     if not lights:
         return ""
-    lighter = lighter_of(edition, lights[0].burn)
-    names = [brief(light.burn.who, most=24) for light in lights]
-    if lighter is None:
-        words = f"{listed(names)} {'is' if len(names) == 1 else 'are'} lit"
-    else:
-        words = f"{brief(lighter, most=24)} lights {', then '.join(names)}"
+    people: dict[str | None, list[str]] = {}
+    for light in lights:
+        people.setdefault(light.burn.lit_by, []).append(brief(light.burn.who, most=24))
+    words = "; ".join(_lights_words(lighter, names) for lighter, names in people.items())
     together = next(each.lights for each in edition.plan.lighting if lights[0] in each.lights)
     place, many = together.index(lights[0]), len(together)
     if len(lights) == 1 and many > 1 and place in {0, many - 1}:
@@ -181,24 +182,51 @@ def _lit_cue(edition: Edition, lights: Sequence[Light]) -> str:
     return words
 
 
-def _out_orders(edition: Edition, post: CrewMember, out: Sequence[str], beat: float) -> list[Order]:
-    """Putting out, least burning time to spare first; or standing by where somebody else does it."""
-    burns = [
-        burn for burn in edition.plan.burns if burn.who in out and abs(burn.end - beat) < _SAME
-    ]
-    burns.sort(key=spare)
-    own = [b for b in burns if (putter_of(edition, b) or post.name) == post.name]
+def _lights_words(lighter: str | None, names: Sequence[str]) -> str:
+    if lighter is None:
+        return f"{listed(names)} {'is' if len(names) == 1 else 'are'} lit"
+    return f"{brief(lighter, most=24)} lights {', then '.join(names)}"
+
+
+def _put_outs(edition: Edition, post: CrewMember) -> list[PostAct]:
+    """Putting out, in the order of the plan; or standing by where somebody else does it."""
+    watches = edition.plan.watch.of(post.name)
+    acts = []
+    for beat in sorted({burn.end for burn in edition.plan.burns}):
+        burns = [burn for burn in edition.plan.burns if burn.end == beat]
+        own = sorted((b for b in burns if b.put_out_by == post.name), key=lambda b: b.out_s)
+        watched = {w.who for w in watches if w.start <= beat <= w.end}
+        others = [b for b in burns if b.who in watched and b not in own]
+        orders = _out_orders(edition, own, others)
+        if not orders:
+            continue
+        names = [burn.who for burn in (*own, *others)]
+        acts.append(
+            PostAct(
+                at_s=edition.staged.seconds(beat),
+                beat=beat,
+                cue=_out_cue(edition, names, beat),
+                orders=orders,
+                watched=tuple(names),
+            )
+        )
+    return acts
+
+
+def _out_orders(
+    edition: Edition, own: Sequence[PlannedBurn], others: Sequence[PlannedBurn]
+) -> tuple[Order, ...]:
     orders = []
     if own:
         names = ", then ".join(numbered(edition, burn.who) for burn in own)
-        orders.append(Order(words=f"PUT OUT {names}", detail="towel on until cold; never spin the flame out"))  # fmt: skip
-    for burn in burns:
-        if burn not in own:
-            by = brief(putter_of(edition, burn) or "", most=24)
-            orders.append(
-                Order(words=f"STAND BY {numbered(edition, burn.who)}", detail=f"{by} puts out; towel ready until cold")
-            )  # fmt: skip
-    return orders
+        by = " and ".join(late_clock(burn.out_s) for burn in own)
+        detail = f"by {by}: towel on until cold; never spin the flame out"
+        orders.append(Order(words=f"PUT OUT {names}", detail=detail))
+    for burn in others:
+        by = brief(burn.put_out_by or "nobody", most=24)
+        detail = f"{by} puts out; towel ready until cold"
+        orders.append(Order(words=f"STAND BY {numbered(edition, burn.who)}", detail=detail))
+    return tuple(orders)
 
 
 def _out_cue(edition: Edition, out: Sequence[str], beat: float) -> str:
@@ -208,39 +236,17 @@ def _out_cue(edition: Edition, out: Sequence[str], beat: float) -> str:
     return "; ".join(filter(None, ["last flame" if beat > ends - _SAME else "", *words]))
 
 
-def _put_out_for(edition: Edition, post: CrewMember) -> list[PostAct]:
-    """Putting out by somebody who is named for it and does not watch then."""
-    watched = {(w.who, round(w.end, 6)) for w in edition.plan.watch.of(post.name)}
-    acts = []
-    for beat in sorted({burn.end for burn in edition.plan.burns}):
-        names = [
-            burn.who
-            for burn in edition.plan.burns
-            if burn.end == beat
-            and putter_of(edition, burn) == post.name
-            and (burn.who, round(beat, 6)) not in watched
-        ]
-        if names:
-            acts.append(
-                PostAct(
-                    at_s=edition.staged.seconds(beat), beat=beat, cue=_out_cue(edition, names, beat),
-                    orders=tuple(_out_orders(edition, post, names, beat)), watched=tuple(names),
-                )
-            )  # fmt: skip
-    return acts
-
-
 def _lightings(edition: Edition, post: CrewMember, side: OwnSide) -> list[PostAct]:
     """What a post lights, in order, and where."""
     acts = []
     for lighting in edition.plan.lighting:
-        lights = [each for each in lighting.lights if lighter_of(edition, each.burn) == post.name]
+        lights = [each for each in lighting.lights if each.burn.lit_by == post.name]
         if not lights:
             continue
         orders = [
             Order(
                 words=f"LIGHT {numbered(edition, light.burn.who)}",
-                detail=f"{act_time(light.at_s)}: {_from_post(post.post, lit_place(edition, light.burn), side)}",
+                detail=f"{act_time(light.at_s)}: {_lit_detail(edition, light.burn, post, side)}",
             )
             for light in lights
         ]
@@ -252,6 +258,13 @@ def _lightings(edition: Edition, post: CrewMember, side: OwnSide) -> list[PostAc
             )
         )  # fmt: skip
     return acts
+
+
+def _lit_detail(edition: Edition, burn: PlannedBurn, post: CrewMember, side: OwnSide) -> str:
+    """Where to light, and with what."""
+    x, y, _ = place_at(edition.staged, burn.who, burn.start)
+    where = _from_post(post.post, burn.lit_at or (x, y), side)
+    return f"{where}; second set, never the hot wick" if burn.second_set else where
 
 
 def _lead_name(edition: Edition) -> str:
@@ -295,10 +308,10 @@ def _first_and_last(
     edition: Edition, at_first: tuple[Order, ...], at_last: tuple[Order, ...]
 ) -> list[PostAct]:
     """Two rows: the first flame, and the last one out."""
-    first, last = _first(edition), max(edition.plan.burns, key=lambda burn: burn.end_s)
+    first, last = _first(edition), max(edition.plan.burns, key=lambda burn: burn.out_s)
     return [
         PostAct(at_s=first.at_s, beat=first.burn.start, cue="first flame", orders=at_first),
-        PostAct(at_s=last.end_s, beat=last.end, cue="last flame out", orders=at_last),
+        PostAct(at_s=last.out_s, beat=last.end, cue="last flame out", orders=at_last),
     ]
 
 
@@ -312,7 +325,7 @@ def _lead(edition: Edition, post: CrewMember) -> list[PostAct]:
     first = _first(edition)
     acts = [
         PostAct(
-            at_s=SECOND_GO, beat=first.burn.start, cue="everybody is on post",
+            at_s=second_go(plan), beat=first.burn.start, cue="everybody is on post",
             orders=(Order(words="ASK each by name: go?", detail="one no: nobody is lit"),),
         )
     ]  # fmt: skip
@@ -322,34 +335,34 @@ def _lead(edition: Edition, post: CrewMember) -> list[PostAct]:
     music = Order(words="SAY GO: start the music", detail="to the operator")
     acts.append(PostAct(at_s=0.0, beat=0.0, cue=cue, orders=(music,)))
     watch = plan.book.strictest("fire-watch")
-    last = max(plan.burns, key=lambda burn: burn.end_s)
+    last = max(plan.burns, key=lambda burn: burn.out_s)
     long = f": {watch.number / MINUTE:.0f}{NB}min" if watch else ""
     orders = (
         Order(words=f"START the fire watch{long}"),
         Order(words="KEEP everybody out", detail="until the ground is swept"),
     )
-    acts.append(PostAct(at_s=last.end_s, beat=last.end, cue="last flame out", orders=orders))
+    acts.append(PostAct(at_s=last.out_s, beat=last.end, cue="last flame out", orders=orders))
     return acts
 
 
 def _go_act(edition: Edition, post: CrewMember, lighting: Lighting) -> PostAct:
     """The word for one lighting."""
-    light = lighting.lights[0]
-    lighter = lighter_of(edition, light.burn)
+    first: dict[str | None, str] = {}
+    for light in lighting.lights:
+        first.setdefault(light.burn.lit_by, brief(light.burn.who, most=24))
+    said = [
+        f"light {who} first" if lighter == post.name else f"{_lights_words(lighter, [who])} first"
+        for lighter, who in first.items()
+    ]
     is_first = lighting is edition.plan.lighting[0]
     words = "SAY GO: first flame" if is_first else "DECIDE: light, yes or no"
-    detail = f"light {brief(light.burn.who, most=24)} first"
-    crew: tuple[str, ...] = ()
-    if lighter is not None and lighter != post.name:
-        detail = f"{brief(lighter, most=24)} lights {brief(light.burn.who, most=24)} first"
-        crew = (lighter,)
     return PostAct(
-        at_s=light.at_s,
+        at_s=min(light.at_s for light in lighting.lights),
         beat=lighting.start,
         cue="all said go" if is_first else sight_of(edition.staged, lighting.start),
-        orders=(Order(words=words, detail=detail),),
+        orders=(Order(words=words, detail="; ".join(said)),),
         watched=tuple(each.burn.who for each in lighting.lights),
-        crew=crew,
+        crew=tuple(name for name in first if name is not None and name != post.name),
     )
 
 
@@ -366,38 +379,3 @@ _DUTIES: dict[str, Callable[[Edition, CrewMember], list[PostAct]]] = {
     "lighter": _lighter,
     "lead": _lead,
 }
-
-
-def lighter_of(edition: Edition, burn: PlannedBurn) -> str | None:
-    """Who lights for a burn: as entered for it, for the show, or the crew's only lighter."""
-    show = edition.staged.show
-    span = _span(edition, burn)
-    named = span.lit_by if span else None
-    if named is None and show.fire is not None:
-        named = show.fire.handling.lit_by
-    lighters = [each.name for each in show.crew if each.duty == "lighter"]
-    return named or (lighters[0] if len(lighters) == 1 else None)
-
-
-def putter_of(edition: Edition, burn: PlannedBurn) -> str | None:
-    """Who is named to put a burn out; None: the spotter who watches then."""
-    span = _span(edition, burn)
-    return span.put_out_by if span else None
-
-
-def lit_place(edition: Edition, burn: PlannedBurn) -> Point:
-    """Where a performer is lit: as entered, or where they stand when the burn begins [m, stage frame]."""
-    span = _span(edition, burn)
-    if span is not None and span.lit_at is not None:
-        return span.lit_at
-    x, y, _ = place_at(edition.staged, burn.who, burn.start)
-    return x, y
-
-
-def _span(edition: Edition, burn: PlannedBurn) -> LitSpan | None:
-    """The entry of the show file that a burn comes from."""
-    fire = edition.staged.show.fire
-    for lit in edition.staged.lit_of(burn.who):
-        if fire is not None and abs(lit.start - burn.start) < _SAME:
-            return fire.lit[int(lit.path[2])]
-    return None

@@ -29,6 +29,7 @@ class Scene:
     crew: bool = True
     distances: bool = True  # name the closest pair
     dimensions: bool = False  # also give the distances to the audience
+    landing: tuple[Way, ...] = ()  # outlines of the area where heads that come off may land
 
 
 def way_length(way: Way) -> float:
@@ -59,6 +60,9 @@ def window(scene: Scene) -> ShownArea:
             xs.append(min(max(x, low_x - near), high_x + near))
             ys.append(min(max(y, low_y - near), high_y + near))
         x, y = _nearest(line, outline)  # never cut off: this is where somebody could be hit first
+        xs.append(x)
+        ys.append(y)
+    for x, y in (point for ring in scene.landing for point in ring):
         xs.append(x)
         ys.append(y)
     seen = ((low_x - near, low_y - near), (high_x + near, high_y + near))

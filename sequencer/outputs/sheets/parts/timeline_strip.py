@@ -75,7 +75,11 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
                 name,
                 [(round(b.start, 3), round(b.end, 3), b.link) for b in staged.blocks_of(name)],
                 [(round(b.start, 3), round(b.end, 3)) for b in staged.lit_of(name)],
-                [burn.dry_s for burn in self.edition.plan.burns if burn.who == name],
+                [
+                    (round(burn.alight_s, 3), round(burn.out_s, 3), burn.dry_s)
+                    for burn in self.edition.plan.burns
+                    if burn.who == name
+                ],
             )
             for name in self.names
         ]
@@ -321,7 +325,7 @@ class TimelineStrip(Flowable):  # type: ignore[misc]
         for burn in self.edition.plan.burns:
             if burn.who != name:
                 continue
-            a, b = self.x(burn.start_s), self.x(burn.end_s)
+            a, b = self.x(burn.alight_s), self.x(burn.out_s)
             canvas.setFillColor(FLAME)
             canvas.rect(a, middle - half * 0.6, b - a, half * 1.2, stroke=0, fill=1)
             if burn.dry_s is not None:

@@ -28,7 +28,7 @@ def test_the_show_s_own_time_to_leave_counts():
 
 @pytest.mark.parametrize("exits", [{}, {"gate": 3.0, "ramp": None}])
 def test_a_blank_width_counts_as_unmet(exits):
-    assert told(people=10, exits=exits) == [("not-recorded", "warn")]
+    assert told(people=10, exits=exits) == [("not-recorded", "stop")]
 
 
 def test_floor_of_half_a_square_metre_and_of_a_third():

@@ -21,8 +21,10 @@ from tests.songs import even_song
 SHOW = """\
 title: Two lanterns
 date: 2026-11-25
+night: 2026-12-05
 track: {file: song.ogg}
 venue:
+  name: Yard
   setting: outdoors
   stage: {shape: rectangle, width: 14 m, depth: 10 m}
   audience: [{name: front, line: [[-12, AUDIENCE], [12, AUDIENCE]]}]
@@ -38,11 +40,12 @@ venue:
     - {at: [5, 5], rating: "2-A", kind: water}
     - {at: [11, 12.5], rating: "3-A:10-B:C", kind: foam}
   fuel_station: [11, 13]
+  spin_off: [[10, 14], [12.5, 14], [12.5, 16], [10, 16]]
   wind: 2 m/s
   wind_from: stage left
 cast:
-  - {name: Wren, stature: 1.7 m, prop: {tether: 55 cm, wick: 4 cm, fuel_mass: 12 g}, birth_year: 1990}
-  - {name: Moss, stature: 1.7 m, prop: {tether: 55 cm, wick: 4 cm, fuel_mass: 12 g}, birth_year: 1990}
+  - {name: Wren, stature: 1.7 m, prop: {tether: 55 cm, wick: 4 cm, fuel_mass: 8 g}, birth_year: 1990}
+  - {name: Moss, stature: 1.7 m, prop: {tether: 55 cm, wick: 4 cm, fuel_mass: 8 g}, birth_year: 1990}
 formations:
   pair: {spots: {Wren: {at: [-2, 4]}, Moss: {at: [2, 4]}}}
 staging: [{formation: pair, from: 1.1}]
@@ -51,6 +54,7 @@ fire:
   flame: 0.3 m
   burn: {time: 4 min, measured: true}
   fuel_on_site: 1 L
+  handling: {light: 1 s, put_out: 1 s, cool: 1 s}
   lit:
     - {who: all, from: 1.1, until: 81.1}
 crew:
@@ -59,10 +63,10 @@ crew:
   - {name: Hazel, post: [0, -4], duty: perimeter}
   - {name: Tarn, post: [12, 12], duty: fuel keeper}
 rules:
-  permit: P-2026-7
+  permit: {number: P-2026-7, issued_by: fire office, from: 2026-12-01, until: 2026-12-31, place: Yard}
 """
 INDOORS = [("setting: outdoors", "setting: indoors"), ("ceiling: open", "ceiling: 9 m")]
-UNPERMITTED = [("  permit: P-2026-7", "  between_performers: 0.3 m")]
+UNPERMITTED = [("number: P-2026-7, ", "")]
 FAR = [(f"at: [{x}, {y}]", f"at: [{x * 40}, {y}]") for x, y in ((-5, 4), (5, 4), (-5, 5), (5, 5))]
 WET = [
     ("2 damp towels, fire blanket, bucket of water", "radio"),
@@ -105,7 +109,7 @@ BREAKS = {
     if rule.count.of
     else [("  - {name: Hazel, post: [0, -4], duty: perimeter}\n", "")],
     "roles-apart": lambda _rule, _reach: [("name: Brook", "name: Moss")],
-    "response-time": lambda _rule, _reach: [("post: [-2, 8]", "post: [-2, 28]"), ("post: [2, 8]", "post: [2, 28]")],
+    "response-distance": lambda _rule, _reach: [("post: [-2, 8]", "post: [-2, 28]"), ("post: [2, 8]", "post: [2, 28]")],
     "extinguishers": lambda _rule, _reach: [('rating: "3-A:10-B:C"', 'rating: "1-A"'), ('rating: "2-A"', 'rating: "1-A"')],
     "opposing-sides": lambda _rule, _reach: [("at: [-5,", "at: [5,")],
     "extinguisher-travel": lambda _rule, _reach: FAR,
@@ -117,7 +121,7 @@ BREAKS = {
     "fuel-point-distance": lambda rule, reach: [("fuel_station: [11, 13]", f"fuel_station: [2, {4 + reach + rule.number - 0.05}]")],
     "fuel-point-audience": lambda rule, _reach: [("fuel_station: [11, 13]", f"fuel_station: [11, {-14 + rule.number - 0.05}]")],
     "fuel-upwind": lambda _rule, _reach: [("wind_from: stage left", "wind_from: stage right")],
-    "fuel-per-performer": lambda _rule, _reach: [("fuel_mass: 12 g", "fuel_mass: 1.5 kg")],
+    "fuel-per-performer": lambda _rule, _reach: [("fuel_mass: 8 g", "fuel_mass: 1.5 kg")],
     "fuel-on-site": lambda rule, _reach: [("fuel_on_site: 1 L", f"fuel_on_site: {1000 * rule.number + 0.001} L")],
     "fuel-permit-volume": lambda rule, _reach: [("fuel_on_site: 1 L", f"fuel_on_site: {1000 * rule.value['combustible'] + 0.001} L")],
     "fuel-refused": lambda rule, _reach: [("fuel: lamp oil", "fuel: petrol" if "gasoline" in rule.value else "fuel: white gas")],
@@ -127,14 +131,15 @@ BREAKS = {
     "wind-stop": lambda rule, _reach: [("wind: 2 m/s", f"wind: {rule.number} m/s")],
     "performer-age": lambda rule, _reach: [("birth_year: 1990", f"birth_year: {2026 - int(rule.number)}")],
     "burn-share": lambda rule, _reach: [("until: 81.1", f"until: {until(240 * rule.number + 2)}")],
-    "audience-flux": lambda _rule, _reach: [*audience(0.3), ("fuel_mass: 12 g", "fuel_mass: 300 g")],
+    "audience-flux": lambda _rule, _reach: [*audience(0.3), ("fuel_mass: 8 g", "fuel_mass: 300 g")],
     "permit": lambda _rule, _reach: UNPERMITTED,
+    "spin-off-zone": lambda _rule, _reach: [("  spin_off: [[10, 14], [12.5, 14], [12.5, 16], [10, 16]]\n", "")],
     "soak-seconds": lambda rule, _reach: relit(rule.number + 14),
     "spin-off-seconds": lambda rule, _reach: relit(rule.number + 9),
 }  # fmt: skip
 ALWAYS = {  # nothing in a show can meet these: a note asks a person, or the rule ends the night
     "ask", "fire-ban", "fire-breathing-forbidden", "fire-watch", "no-smoking", "official-watch", "operator-age",
-    "overhang-distance", "spin-off-zone", "stop-word",
+    "overhang-distance", "stop-word",
 }  # fmt: skip
 RULES = [
     (name, index, rule.kind.name)

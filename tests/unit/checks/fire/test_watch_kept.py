@@ -8,15 +8,15 @@ import pytest
 
 from sequencer.checks.fire import watch_kept
 from sequencer.checks.fire.watch_kept import plan_findings, sight_findings, watch_findings
-from sequencer.facts.pace import reach_in
-from sequencer.facts.rule_book import rule_book
+from sequencer.facts.profiles import kind_of
+from sequencer.facts.rule_book import RuleBook, rule_book
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, closest, farthest
 from sequencer.motion.performers.walks import Move, WalkPath
-from sequencer.safety.watching import Duty, HandOver, WatchPlan, watchers_of
+from sequencer.safety.watching import Duty, HandOver, WatchPlan, longest_walk, watchers_of
 
-LIMIT = rule_book().strictest("response-time")
-REACH = reach_in(LIMIT.number)  # 7.63 m
+LIMIT = longest_walk(rule_book())
+REACH = 7.5  # [m] the default's, a design choice
 
 
 @dataclass(frozen=True)
@@ -49,6 +49,40 @@ def test_a_standing_performer_is_in_reach_or_not(distance, code):
     findings = found([standing(0.0, 0.0)], [spotter(distance, 0.0)])
 
     assert [each.code for each in findings] == ([code] if code else [])
+
+
+def test_a_walk_is_told_by_its_length_with_a_brisk_and_a_slow_time_and_nothing_is_promised():
+    """7.93 m: 0.231 s + 7.93/1.6 = 5.19 s and 0.231 s + 7.93/1.0668 = 7.66 s, each rounded up."""
+    (finding,) = found([standing(0.0, 0.0)], [spotter(7.93, 0.0)])
+
+    assert "Wren is 7.93 m from Flint" in finding.message
+    assert "(walk 8.0 m: 6 s brisk, 8 s slow); 7.50 m allowed" in finding.message
+    assert "arrive" not in finding.message
+    assert not any(word in finding.source for word in ("pain", "before it", "ISO 13855"))
+
+
+def test_a_rule_of_the_house_that_gives_a_time_is_judged_at_the_slow_walk():
+    """6 s: (6 − 0.231)·1.0668 = 6.15 m; briskly it would be 9.23 m."""
+    rule = replace(LIMIT[1], kind=kind_of("response-time"), value=6.0)
+    limit = longest_walk(RuleBook(profiles=(), rules=(rule,)))
+    near, far = (
+        watch_findings(
+            [standing(0.0, 0.0)], [spotter(x, 0.0)], limit=limit, clock=Steady(), ground=WalkableFloor()
+        )
+        for x in (6.1, 6.2)
+    )  # fmt: skip
+
+    assert near == []
+    assert "6.15 m allowed (6 s at a slow walk)" in far[0].message
+    assert "Judged at a slow walk: LaPlante and Kaeser 2007" in far[0].source
+
+
+def test_without_a_rule_only_who_is_watched_is_asked():
+    burns = [standing(0.0, 0.0), standing(1.0, 0.0, who="Moss")]
+    crew = [spotter(40.0, 0.0, watches=("Wren",))]
+    findings = watch_findings(burns, crew, limit=None, clock=Steady(), ground=WalkableFloor())
+
+    assert [(each.code, each.who) for each in findings] == [("nobody-watching", ("Moss",))]
 
 
 def test_a_dart_out_of_reach_between_two_stands_is_found():
@@ -89,7 +123,7 @@ def test_moving_the_post_as_told_mends_it():
 
 
 def test_a_move_that_would_bare_another_is_not_promised():
-    burns = [standing(-9.0, 0.0, "Wren"), standing(6.0, 0.0, "Moss")]
+    burns = [standing(-8.9, 0.0, "Wren"), standing(6.0, 0.0, "Moss")]
     findings = found(burns, [spotter(0.0, 0.0)])
 
     assert [each.who[0] for each in findings] == ["Wren"]

@@ -49,6 +49,9 @@ def test_table_says_what_when_and_how_to_mend(rounds):
     table = report_table(rounds.report())
 
     assert table.startswith("lantern-round.yaml: DO NOT DANCE YET (1 stop, 1 note)")
+    # and again where a long report ends
+    assert table.endswith("DO NOT DANCE YET: 1 STOP above, each to be mended first\n")
+    assert "DO NOT DANCE YET" not in report_table(rounds.report(stop=False))
     assert "STOP  0:50.3 (bar 25.4)" in table
     assert "mend: move Søren 0.4 m to stage left" in table
     assert table.index("too-close") < table.index("ends-turned-round")

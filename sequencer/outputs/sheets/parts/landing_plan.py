@@ -1,0 +1,68 @@
+"""Where heads that come off may land, in words and as a plan. Lengths in points."""
+
+from dataclasses import replace
+
+from reportlab.platypus import CondPageBreak, Flowable
+
+from sequencer.outputs.sheets.page.elements import heading, named_rows
+from sequencer.outputs.sheets.page.paper import SMALL, SOFT
+from sequencer.outputs.sheets.page.prose import Prose, TextSpan
+from sequencer.outputs.sheets.page.wording import at_least, at_most, brief, clock
+from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.formation_plans import scene_of
+from sequencer.outputs.sheets.parts.plan import StagePlan
+from sequencer.safety.landings import Landing, landing_area, landing_plan
+
+TALLEST_LANDING = 260.0
+WIDEST_AREA = (
+    0.6  # [m] that the area drawn is wider than the flights, at most: `let_go.GROWN`, rounded up
+)
+_NAMED = {
+    "audience": "Nearest to the audience",
+    "post": "Nearest to a post",
+    "fuel": "Nearest to the fuel",
+    "exit": "Nearest to an exit",
+    "gate": "Nearest to the gate",
+    "combustible": "Nearest to what burns",
+}
+
+
+def landing_block(edition: Edition, room: float, *, drawn: bool) -> list[Flowable]:
+    """What a head that comes off reaches, one line a thing; with a plan of its own if it is not on another."""
+    plan = landing_plan(edition.staged)
+    if plan is None:
+        return []
+    staged = edition.staged
+    who, best = plan.farthest
+    when = clock(staged.seconds(best.beat))
+    far = f"{at_most(best.flight)}, {brief(who)} at {when}; heads at most {at_most(best.fastest)}/s fast"
+    lines = [("Farthest", far)]
+    for place, name in _NAMED.items():
+        near = plan.near(place)  # type: ignore[arg-type]  # the keys are its literals
+        if near:
+            lines.append((name, _near_words(edition, near[0])))
+    words = (
+        "Flight without air from every instant at which a head is lit; with air it comes down earlier on the same line. "
+        f"The area drawn is at most {WIDEST_AREA:.1f}\u00a0m wider. Bounces and rolls are not in it: nobody catches a "
+        "burning head."
+    )
+    story: list[Flowable] = [
+        CondPageBreak(150 + (TALLEST_LANDING if drawn else 0)),
+        heading("If a head comes off"),
+        named_rows(lines, room, share=0.27),
+        Prose(TextSpan(words, "Regular", SMALL, SOFT), before=3, after=4),
+    ]
+    if drawn and staged.standings:
+        scene = replace(scene_of(edition, 0), landing=landing_area(staged), distances=False)
+        story.append(StagePlan(scene, tall=TALLEST_LANDING))
+    return story
+
+
+def _near_words(edition: Edition, near: Landing) -> str:
+    flight = near.flight
+    when = f"{brief(near.who)} at {clock(edition.staged.seconds(flight.beat))}"
+    if flight.beyond > 0:
+        return f"up to {at_most(flight.beyond)} beyond {brief(near.name)}, {when}"
+    if flight.distance == 0:
+        return f"over {brief(near.name)}, {when}"
+    return f"{at_least(flight.distance)} from {brief(near.name)}, {when}"
