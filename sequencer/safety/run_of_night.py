@@ -543,11 +543,8 @@ def _set_out(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
         else []
     )
     lines += [f"at least {thing} in total" for thing in _needed_things(plan)]
-    lines += [
-        f"{each.name}, {each.duty}: {', '.join(each.equipment)}"
-        for each in show.show.crew
-        if each.equipment
-    ]
+    if any(each.equipment for each in show.show.crew):
+        lines.append("each post’s own things, as on its page")
     return tuple(lines)
 
 

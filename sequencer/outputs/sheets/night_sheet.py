@@ -50,7 +50,9 @@ _IF_NO = (
 
 def night_sheet(edition: Edition) -> Sheet:
     """The pages from which the lead runs the night."""
-    return Sheet(name="night", title="Run of the night", story=partial(_story, edition))
+    return Sheet(
+        name="night", title="Run of the night", story=partial(_story, edition), narrow=True
+    )
 
 
 def _story(edition: Edition, page: Page) -> list[Flowable]:
@@ -179,17 +181,17 @@ def _people_table(edition: Edition, night: RunOfNight, room: float, size: float)
 def _steps_page(edition: Edition, night: RunOfNight, page: Page, size: float) -> list[Flowable]:
     """A row for each step, with its boxes one after the other."""
     room = page.inner
-    widths = [5.6 * size, room * 0.17]
-    widths.append(room - sum(widths))
-    rows: list[list[Cell]] = [
-        [head_cell(word) for word in ("when", "who", "what, and what to tick")]
-    ]
+    widths = [7.2 * size, room - 7.2 * size]
+    rows: list[list[Cell]] = [[head_cell(word) for word in ("when", "who, what, and what to tick")]]
+    ticked: set[str] = set()  # in the act: what holds for each putting out is printed once
     for step in _joined(night):
-        boxes = [edition.in_order(line) for line in step.checks]
-        what = TickRun(boxes[:_TOGETHER], size, title=edition.in_order(step.what))
-        rows.append([*_head(edition, night, step, size), what])
+        fresh = [line for line in step.checks if line not in ticked]
+        boxes = [edition.in_order(line) for line in fresh]
+        ticked |= set(fresh) if step.position is not None else set()
+        what = TickRun(boxes[:_TOGETHER], size, title=_title(edition, step))
+        rows.append([_when(night, step, size), what])
         rows += [
-            ["", "", TickRun(boxes[k : k + _TOGETHER], size)]
+            ["", TickRun(boxes[k : k + _TOGETHER], size)]
             for k in range(_TOGETHER, len(boxes), _TOGETHER)
         ]
     style = [
@@ -224,8 +226,7 @@ def _joined(night: RunOfNight) -> list[NightStep]:
     return out
 
 
-def _head(edition: Edition, night: RunOfNight, step: NightStep, size: float) -> list[Cell]:
-    """When a step happens, and who does it."""
+def _when(night: RunOfNight, step: NightStep, size: float) -> list[Flowable]:
     when: list[Flowable] = [
         Prose(TextSpan(when_words(night, step.at), "Poster", size + 1.5), leading=1.1, role="TD")
     ]
@@ -234,10 +235,18 @@ def _head(edition: Edition, night: RunOfNight, step: NightStep, size: float) -> 
         when.append(
             Prose(TextSpan(until, "Regular", max(size - 1.0, TINY)), leading=1.1, role="TD")
         )
+    return when
+
+
+def _title(edition: Edition, step: NightStep) -> str:
+    """Who does a step, unless it says so itself, and what they do."""
+    what = edition.in_order(step.what)
+    if not step.who or step.who[0] in step.what:
+        return what
     names = [brief(edition.in_order(name), most=24) for name in step.who[:_MOST_NAMES]]
     if len(step.who) > _MOST_NAMES:
-        names.append(f"and {len(step.who) - _MOST_NAMES} more")
-    return [when, Prose(TextSpan(", ".join(names), "Bold", size), leading=1.15, role="TD")]
+        names.append(f"{len(step.who) - _MOST_NAMES} more")
+    return f"{', '.join(names)}: {what}"
 
 
 def _log_page(edition: Edition, night: RunOfNight, page: Page, pad: float) -> list[Flowable]:

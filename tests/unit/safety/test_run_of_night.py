@@ -192,7 +192,7 @@ def test_what_the_posts_carry_is_set_out(show, plan):
     steps = run_of_the_night(show, plan).steps
     lines = next(step.checks for step in steps if step.what == "set out equipment")
 
-    assert "Flint, spotter: damp towel" in lines
+    assert "each post’s own things, as on its page" in lines
     assert "at least 2 damp towels in total" in lines
     assert "2 extinguishers in position" in lines
 

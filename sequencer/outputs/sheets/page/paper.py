@@ -48,11 +48,18 @@ class Page:
     banner: float = (
         0.0  # height of the warning bar: below the header, or above the foot in large type
     )
-    large: bool = False  # no header, narrow margins, and a foot in large type
+    large: bool = False  # no header, and a foot in large type
+    narrow: bool = False  # narrow margins left and right; with large type, all round
 
     @classmethod
     def of(
-        cls, paper: PaperName, *, wide: bool = False, banner: float = 0.0, large: bool = False
+        cls,
+        paper: PaperName,
+        *,
+        wide: bool = False,
+        banner: float = 0.0,
+        large: bool = False,
+        narrow: bool = False,
     ) -> "Page":
         """A page of the given paper, portrait or landscape.
 
@@ -64,12 +71,12 @@ class Page:
         if paper not in PAPER_SIZES:
             raise ValueError(f"paper must be one of {', '.join(PAPER_SIZES)}, got {paper!r}")
         width, height = landscape(PAPER_SIZES[paper]) if wide else PAPER_SIZES[paper]
-        return cls(width, height, banner, large)
+        return cls(width, height, banner, large, narrow or large)
 
     @property
     def left(self) -> float:
         """Left edge of the frame."""
-        return NARROW_MARGIN if self.large else PAGE_MARGIN
+        return NARROW_MARGIN if self.narrow else PAGE_MARGIN
 
     @property
     def inner(self) -> float:

@@ -67,6 +67,7 @@ class Sheet:
     wide: bool = False
     plain: bool = False  # uses the whole paper, without head and foot
     large: bool = False  # narrow margins, no head, and a foot in large type
+    narrow: bool = False  # narrow margins left and right
     who: str | None = None  # the person who carries it, where it is one person's
 
 
@@ -278,7 +279,7 @@ def _page(sheet: Sheet, edition: Edition, paper: PaperName) -> Page:
     """The paper of a sheet; in large type, the bar also says DRAFT."""
     marked = edition.banner or (sheet.large and edition.is_draft)
     banner = BANNER if marked else 0.0
-    return Page.of(paper, wide=sheet.wide, banner=banner, large=sheet.large)
+    return Page.of(paper, wide=sheet.wide, banner=banner, large=sheet.large, narrow=sheet.narrow)
 
 
 def with_caution(sheet: Sheet, story: list[Flowable], edition: Edition) -> list[Flowable]:
@@ -388,7 +389,7 @@ def _large_foot(canvas: SheetCanvas, page: Page, edition: Edition, number: int, 
 
 def _head(canvas: SheetCanvas, sheet: Sheet, page: Page, edition: Edition) -> None:
     base = page.height - PAGE_MARGIN * 0.6 - HEADER * 0.52
-    right = page.width - PAGE_MARGIN
+    right = page.width - page.left
     room = page.inner
     if edition.is_draft:
         words = DRAFT_WORDS
@@ -419,7 +420,7 @@ def _head(canvas: SheetCanvas, sheet: Sheet, page: Page, edition: Edition) -> No
     )
     canvas.setStrokeColor(INK)
     canvas.setLineWidth(1.2)
-    canvas.line(page.left, base - 8, page.width - PAGE_MARGIN, base - 8)
+    canvas.line(page.left, base - 8, page.width - page.left, base - 8)
 
 
 def _bar(canvas: SheetCanvas, page: Page, words: str) -> None:
@@ -428,7 +429,7 @@ def _bar(canvas: SheetCanvas, page: Page, words: str) -> None:
     canvas.setFillColor(INK)
     canvas.rect(page.left, low, page.inner, tall, stroke=0, fill=1)
     stripes(canvas, page.left, low, 34, tall)
-    stripes(canvas, page.width - PAGE_MARGIN - 34, low, 34, tall)
+    stripes(canvas, page.width - page.left - 34, low, 34, tall)
     one_line(
         canvas,
         page.width / 2,
@@ -443,7 +444,7 @@ def _foot(canvas: SheetCanvas, page: Page, edition: Edition, number: int, total:
     base = PAGE_MARGIN * 0.6 + 4
     canvas.setStrokeColor(RULE)
     canvas.setLineWidth(HAIR)
-    canvas.line(page.left, base + 13, page.width - PAGE_MARGIN, base + 13)
+    canvas.line(page.left, base + 13, page.width - page.left, base + 13)
     words = f"page {number} of"
     one_line(canvas, page.left, base, TextSpan(words, "Bold", SMALL, SOFT))
     canvas.saveState()
@@ -452,7 +453,7 @@ def _foot(canvas: SheetCanvas, page: Page, edition: Edition, number: int, total:
     canvas.restoreState()
     tail = f" · sha256 {edition.track_hash}"
     long = width(tail, "Regular") * SMALL
-    right = page.width - PAGE_MARGIN
+    right = page.width - page.left
     one_line(canvas, right, base, TextSpan(tail, "Regular", SMALL, SOFT), align="right")
     one_line(
         canvas,

@@ -19,6 +19,7 @@ from sequencer.safety.run_of_night import MINUTE, second_go
 from sequencer.show.model import CrewMember
 
 _SAME = 1e-6  # [beats]
+_SOON = 1e-3  # [beats] after a flame is lit, when whoever watches it does
 _AT_START = 1.0  # [s] all alight so near to the start of the song are alight "at the start"
 
 
@@ -96,18 +97,18 @@ def _spotter(edition: Edition, post: CrewMember) -> list[PostAct]:
         orders = (Order(words="STAY on your post", detail="you watch nobody: you are the spare"),)
         return [PostAct(at_s=first.at_s, beat=first.burn.start, cue="first flame", orders=orders)]
     beats = sorted({round(beat, 6) for w in watches for beat in (w.start, w.end)})
-    return [act for beat in beats for act in _watch_acts(edition, post, beat)]
+    acts = [act for beat in beats for act in _hand_overs(edition, post, beat)]
+    return acts + _lit_acts(edition, post)
 
 
-def _watch_acts(edition: Edition, post: CrewMember, beat: float) -> list[PostAct]:
-    """What a spotter does at a beat at which a watch of theirs begins or is handed over."""
-    staged, plan = edition.staged, edition.plan
-    watches = plan.watch.of(post.name)
+def _hand_overs(edition: Edition, post: CrewMember, beat: float) -> list[PostAct]:
+    """What a spotter gives and takes at a beat."""
+    plan = edition.plan
     changes = [h for h in plan.watch.hand_overs if abs(h.beat - beat) < _SAME]
     gives = [h for h in changes if h.giver == post.name]
     takes = [h for h in changes if h.taker == post.name]
-    begun = [w.who for w in watches if abs(w.start - beat) < _SAME]
-    new = [who for who in begun if who not in {h.who for h in takes}]
+    if not gives and not takes:
+        return []
     orders = [
         Order(words=f"GIVE {numbered(edition, h.who)}", detail=f"to {brief(h.taker)}")
         for h in gives
@@ -118,53 +119,74 @@ def _watch_acts(edition: Edition, post: CrewMember, beat: float) -> list[PostAct
         )
         for h in takes
     ]
-    kept = [w.who for w in watches if w.start < beat - _SAME and w.end > beat + _SAME]
-    still = f"still watch {listed(numbered(edition, who) for who in kept)}" if kept else ""
-    acts = []
-    if orders:
-        acts.append(
-            PostAct(
-                at_s=staged.seconds(beat),
-                beat=beat,
-                cue=sight_of(staged, beat),
-                orders=tuple(orders),
-                still=still,
-                watched=(*(h.who for h in takes), *(h.who for h in gives), *kept),
-                crew=(*(h.taker for h in gives), *(h.giver for h in takes)),
-            )
+    kept = _kept(edition, post, beat)
+    return [
+        PostAct(
+            at_s=edition.staged.seconds(beat),
+            beat=beat,
+            cue=sight_of(edition.staged, beat),
+            orders=tuple(orders),
+            still=_still(edition, kept),
+            watched=(*(h.who for h in takes), *(h.who for h in gives), *kept),
+            crew=(*(h.taker for h in gives), *(h.giver for h in takes)),
         )
-    if new:
-        acts.append(_lit_act(edition, new, beat, still))
+    ]
+
+
+def _kept(edition: Edition, post: CrewMember, beat: float) -> list[str]:
+    """Whom a spotter watches before and after a beat."""
+    watches = edition.plan.watch.of(post.name)
+    return [w.who for w in watches if w.start < beat - _SAME and w.end > beat + _SAME]
+
+
+def _still(edition: Edition, kept: Sequence[str]) -> str:
+    return f"still watch {listed(numbered(edition, who) for who in kept)}" if kept else ""
+
+
+def _lit_acts(edition: Edition, post: CrewMember) -> list[PostAct]:
+    """Lightings of those whom a post watches then, from the torch on; and watches that begin while somebody burns."""
+    plan, staged = edition.plan, edition.staged
+    watches = plan.watch.of(post.name)
+    acts, begun = [], set()
+    for lighting in plan.lighting:
+        own = []
+        for light in lighting.lights:
+            alight = float(staged.tempo.beats_from_seconds(light.burn.alight_s)) + _SOON
+            now = [w for w in watches if w.who == light.burn.who and w.start < alight < w.end]
+            begun |= {w for w in now if abs(w.start - alight) < 2 * _SOON}
+            own += [light] if now else []
+        if own:
+            first = min(own, key=lambda light: light.at_s)
+            names = [light.burn.who for light in own]
+            acts.append(
+                _watch_act(edition, post, first.at_s, names, lighting.start, _lit_cue(edition, own))
+            )
+    taken = {(h.who, round(h.beat, 6)) for h in plan.watch.hand_overs if h.taker == post.name}
+    for w in watches:
+        if w not in begun and (w.who, round(w.start, 6)) not in taken:
+            at_s, cue = staged.seconds(w.start), sight_of(staged, w.start)
+            acts.append(_watch_act(edition, post, at_s, [w.who], w.start, cue))
     return acts
 
 
-def _lit_act(edition: Edition, new: Sequence[str], beat: float, still: str) -> PostAct:
-    """The watch that begins with a lighting, from the torch on."""
-    lights = sorted(
-        (light for who in new for light in [_light_of(edition, who, beat)] if light),
-        key=lambda light: light.at_s,
-    )
-    names = [light.burn.who for light in lights] or list(new)
-    both = " and ".join(numbered(edition, who) for who in names)
+def _watch_act(
+    edition: Edition, post: CrewMember, at_s: float, names: Sequence[str], beat: float, cue: str
+) -> PostAct:
+    """The row from which on a post watches somebody."""
+    kept = _kept(edition, post, float(edition.staged.tempo.beats_from_seconds(at_s)))
     return PostAct(
-        at_s=min([light.at_s for light in lights], default=edition.staged.seconds(beat)),
+        at_s=at_s,
         beat=beat,
-        cue=_lit_cue(edition, lights) or sight_of(edition.staged, beat),
-        orders=(Order(words=f"WATCH {both}", detail="from the torch until cold"),),
-        still=still,
+        cue=cue,
+        orders=(
+            Order(
+                words=f"WATCH {' and '.join(numbered(edition, who) for who in names)}",
+                detail="from the torch until cold",
+            ),
+        ),
+        still=_still(edition, [who for who in kept if who not in names]),
         watched=tuple(names),
     )
-
-
-def _light_of(edition: Edition, who: str, beat: float) -> Light | None:
-    """The lighting with which a performer's watch begins at a beat."""
-    lights = [
-        light
-        for lighting in edition.plan.lighting
-        for light in lighting.lights
-        if light.burn.who == who and light.burn.end > beat + _SAME
-    ]
-    return min(lights, key=lambda light: light.burn.start, default=None)
 
 
 def _lit_cue(edition: Edition, lights: Sequence[Light]) -> str:

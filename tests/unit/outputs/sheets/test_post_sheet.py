@@ -65,13 +65,13 @@ def test_stop_call_and_own_action_stand_white_on_black_in_one_size(printed, page
 
 def test_the_page_says_where_to_stand_what_is_at_hand_and_what_to_do(printed, pages):
     """Ewa at [-7, 4] beside a stage 12 m wide and 9 m deep: 0.5 m to the right of the middle of its stage right side,
-    1 m outside. Three are lit before the song, 5 s each: Łucja 15 s before 8.5 s. The extinguisher at [-6.5, 1] is √9.25 = 3.04 m away; from there, facing stage left, the audience is on the right."""
+    1 m outside. The extinguisher at [-6.5, 1] is √9.25 = 3.04 m away; from there, facing stage left, the audience is on the right."""
     text = plain(pages.text_of(posts(printed)[0], 0))
 
     for words in (
         "S1", "Ewa", "spotter", "mark S1: stage right side", "0.5 m to the right of its middle, 1.0 m outside the edge",
         "damp towel and fire blanket", "4 m, on your right", "FIRST AID", "CALLS HELP", "MEET", "WATCH 1 ŁUCJA",
-        "PUT OUT 1 ŁUCJA", "−0:07", plain(page_one()), "version 3 · 2026-11-20", "sha256 4f9a1c2b7d3e", "page 1 of 1",
+        "PUT OUT 1 ŁUCJA", "−0:40", plain(page_one()), "version 3 · 2026-11-20", "sha256 4f9a1c2b7d3e", "page 1 of 1",
         "DRAFT – no permit that counts", "DO NOT DANCE YET – 1",
     ):  # fmt: skip
         assert words in text, words
@@ -106,13 +106,16 @@ def test_the_nearest_extinguisher_is_one_of_the_act_and_for_the_keeper_one_of_th
 
 RELIGHTS = "\n".join(
     f'    - {{who: Søren, from: "{bar}.1", until: "{bar + 1}.1", props: second set}}'
-    for bar in range(6, 46, 4)
+    for bar in range(6, 86, 8)
 )
 
 
 def test_only_rows_that_do_not_fit_go_on_a_second_page(rounds, tmp_path, pages):
     """Ten burns of one performer are twenty rows; a page of 595 pt holds about five of 14 pt and more."""
-    text = rounds.ROUND[: rounds.ROUND.index("  lit:")] + f"  lit:\n{RELIGHTS}\n"
+    text = (
+        rounds.ROUND[: rounds.ROUND.index("  lit:")]
+        + f"  handling: {{light: 2 s, put_out: 2 s}}\n  lit:\n{RELIGHTS}\n"
+    )
     text += rounds.ROUND[rounds.ROUND.index("crew:") :]
     edition = Edition(staged=rounds.show(tmp_path, text), report=rounds.report(stop=False))
     path = made(edition, 2, tmp_path, paper="letter")

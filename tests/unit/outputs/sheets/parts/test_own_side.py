@@ -3,7 +3,7 @@
 import pytest
 
 from sequencer.outputs.sheets.page.wording import NB
-from sequencer.outputs.sheets.parts.own_side import at_most_whole, own_side
+from sequencer.outputs.sheets.parts.own_side import own_side
 
 # 16 m wide and 12 m deep; X to the audience's right, Y upstage.
 STAGE = ((-8, 0), (8, 0), (8, 12), (-8, 12))
@@ -51,13 +51,6 @@ def test_a_view_is_turned_and_never_mirrored():
 )
 def test_a_post_is_found_from_the_middle_of_its_side(at, words):
     assert own_side(STAGE, at).place_words(*at).replace(NB, " ") == words
-
-
-@pytest.mark.parametrize(
-    ("way", "words"), [(7.0, "7 m"), (7.01, "8 m"), (8.944, "9 m"), (0.2, "1 m")]
-)
-def test_a_way_is_never_longer_than_printed(way, words):
-    assert at_most_whole(way).replace(NB, " ") == words
 
 
 def test_directions_go_by_eighths_and_what_is_close_has_none():
