@@ -458,7 +458,7 @@ def _equipment_lines(show: Staged, plan: SafetyPlan) -> list[GoLine]:
         GoLine(
             group="Equipment",
             asks=f"Extinguisher {k} of {len(tools)} ({extinguisher_words(each)}{', for the fuel' if each.guards == 'fuel' else ''}) "
-            "in its planned position: pressure, pin, tag",
+            "in position: pressure, pin, tag",
         )
         for k, each in enumerate(tools, start=1)
     ]  # fmt: skip

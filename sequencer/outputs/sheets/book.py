@@ -56,7 +56,13 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     ]
     stop = doing_on_stop(edition, None, "everybody")
     story = opening(
-        edition, room, kind="Formation book", title=edition.title, facts=facts, stop=stop
+        edition,
+        room,
+        kind="Formation book",
+        title=edition.title,
+        facts=facts,
+        stop=stop,
+        close=True,
     )
     group = [f for f in edition.report.findings if len(f.who) != 1 or f.severity == "stop"]
     story += findings_block(edition, group, room, title="Findings about the group")
