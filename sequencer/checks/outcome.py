@@ -76,6 +76,12 @@ def length_words(metres: float) -> str:
     return f"{100 * size:.0f} cm" if size < 0.995 else f"{size:.2f} m"
 
 
+def place_text(place: tuple[float, float]) -> str:
+    """A place as the show file has it, to 10 cm and never with -0.0."""
+    x, y = (f"{round(value, 1) + 0.0:.1f}" for value in place)
+    return f"[{x}, {y}]"
+
+
 def deviation_words(beat: float, *dancers: Dancer) -> str:
     """How much was taken off a distance for hand deviation, in words; empty if none."""
     most = sum(float(dancer.deviations(beat).max()) for dancer in dancers)

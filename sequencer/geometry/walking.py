@@ -66,6 +66,31 @@ class WalkableFloor:
 
         return ways
 
+    def path_between(self, start: Point, end: Point) -> tuple[Point, ...] | None:
+        """Corners of the shortest path, with both ends [m]; None if there is no path."""
+        ends = np.array([end], dtype=np.float64)
+        at = np.array([start], dtype=np.float64)
+        path = [start]
+        if self.obstacles:
+            corners, onward = self._corners, self._from_corners(ends)[:, 0]
+            while not self._open(at, ends)[0, 0]:
+                ways = np.where(
+                    self._open(at, corners)[0], _lengths(at, corners)[0] + onward, np.inf
+                )
+                ways[np.hypot(*(corners - at).T) < _SKIN] = (
+                    np.inf
+                )  # onward, not to the corner reached
+                best = int(np.argmin(ways))
+                if not np.isfinite(ways[best]) or len(path) > len(corners):
+                    return None
+                at = corners[best : best + 1]
+                path.append((float(at[0, 0]), float(at[0, 1])))
+        return (*path, end)
+
+    def is_open(self, start: Point, end: Point) -> bool:
+        """Whether the straight line between two points crosses nothing."""
+        return bool(self._open(np.array([start], dtype=float), np.array([end], dtype=float))[0, 0])
+
     def sight_to(self, posts: Sequence[Point]) -> Ways:
         """Gap between the line from each post to a position and the nearest obstacle, as a function of position.
 

@@ -51,6 +51,7 @@ class ComplianceRow:
     margin: str = ""  # signed, with unit; empty where there is no number
     why: str = ""  # what the checks found against it
     text: str = ""  # wording of the rule
+    note: str = ""  # how it is read
     profile: str = ""  # whose rule
     source: str = ""  # citation with its mark
     decides: bool = True  # False for a rule on whose subject another one is stricter
@@ -103,6 +104,7 @@ def _row(case: PlanCase, rule: Rule) -> ComplianceRow:
         else _margin(rule.kind, found.value, limit),
         why=why,
         text=rule.printed,
+        note=rule.note,
         profile=rule.profile,
         source=cited(rule.source, rule.mark),
         decides=_decides(case, rule, limit),
@@ -211,7 +213,13 @@ def _asked(case: PlanCase, rule: Rule, limit: float | None) -> str:
     least = rule.kind.sort == "least"
     shown = _number(rule.kind, limit, rounded_up if least else rounded_down)
     word = "under" if rule.kind.name in {"wind-warn", "wind-stop"} else "at most"
-    return f"{'at least' if least else word} {shown}"
+    own = ", the show’s own" if limit in _own_limits(case) and limit != rule.number else ""
+    return f"{'at least' if least else word} {shown}{own}"
+
+
+def _own_limits(case: PlanCase) -> set[float | None]:
+    show = case.show.show
+    return {show.rules.audience, show.weather.gusts, show.fire.reserve if show.fire else None}
 
 
 def _tools_asked(rule: Rule, heads: int) -> str:

@@ -27,7 +27,9 @@ from sequencer.motion.clearance.to_posts import Followed, farthest
 
 SPACING = 0.5  # [m] spacing of the first grid; wider on a large ground
 FINEST = 0.05  # [m]
-POST_CLEARANCE = 0.3  # [m] outside a reach; a design choice
+POST_CLEARANCE = (
+    0.8  # [m] outside a reach, where the glow of two wicks no longer hurts; a design choice
+)
 _STEP = 0.25  # [beats] between samples of a walk
 _CELL = 0.25  # [m] spacing of the positions by which posts are compared
 _POWER = 16
@@ -53,7 +55,7 @@ class PostArea:
     right: float
     down: float
     up: float
-    closed: tuple[tuple[Point, ...], ...] = ()  # outlines that nobody can stand in: scenery
+    closed: tuple[tuple[Point, ...], ...] = ()  # outlines that nobody can, or may, stand in
     barriers: tuple[tuple[Point, ...], ...] = ()  # lines that are not crossed: audience lines
     centre: Point = (0.0, 0.0)  # a point on the free side of every barrier
 
@@ -105,8 +107,8 @@ def propose_posts(
     """
     if number < 1 or not lit:
         raise ValueError("at least one post and one lit performer are needed")
-    targets = _thinned(np.concatenate([_sampled(burn)[0] for burn in lit]))
-    keep = _Free(cast=cast, reach=reach, bounds=bounds)
+    targets = thinned(np.concatenate([sampled_places(burn)[0] for burn in lit]))
+    keep = FreeGround(cast=cast, reach=reach, bounds=bounds)
     area = (bounds.right - bounds.left) * (bounds.up - bounds.down)
     spacing = max(SPACING, math.sqrt(area / _CANDIDATES))
     grid = keep.of(_grid(bounds, spacing))
@@ -119,7 +121,7 @@ def propose_posts(
     while step >= FINEST:
         places, best = _refined(places, best, step, targets, keep, ground, tall)
         step /= 2
-    posts = tuple((round(float(x), 2), round(float(y), 2)) for x, y in places)
+    posts = tuple((round(float(x), 2) + 0.0, round(float(y), 2) + 0.0) for x, y in places)
     if not np.all(
         keep.mask(np.array(posts))
     ):  # rounding to a centimetre moved it off the free ground
@@ -133,7 +135,7 @@ def propose_posts(
 
 
 @dataclass(frozen=True, kw_only=True)
-class _Free:
+class FreeGround:
     """Finds which positions are free at every moment."""
 
     cast: Sequence[Followed]
@@ -147,14 +149,16 @@ class _Free:
 
         found = []
         for each in self.cast:
-            stood, slack = _sampled(each)
+            stood, slack = sampled_places(each)
             found.append((cKDTree(stood), self.reach.get(each.who, 0.0) + POST_CLEARANCE + slack))
         return found
 
     def of(self, places: Floats) -> Floats:
+        """Those of some positions that are free, shape (n, 2) [m]."""
         return places[self.mask(places)]
 
     def mask(self, places: Floats) -> Bools:
+        """Whether each position is free, shape (n,)."""
         import shapely
 
         b = self.bounds
@@ -174,7 +178,7 @@ class _Free:
         return np.asarray(free, dtype=np.bool_)
 
 
-def _sampled(burn: Followed) -> tuple[Floats, float]:
+def sampled_places(burn: Followed) -> tuple[Floats, float]:
     """Sampled positions over a span, and the performer's largest distance from the nearest sample [m]."""
     places = []
     slack = 0.0
@@ -185,7 +189,7 @@ def _sampled(burn: Followed) -> tuple[Floats, float]:
     return np.asarray(np.unique(np.concatenate(places), axis=0), dtype=np.float64), slack
 
 
-def _thinned(places: Floats) -> Floats:
+def thinned(places: Floats) -> Floats:
     """One position per cell: enough to compare posts; the result is proven on the whole path."""
     _, kept = np.unique(np.round(places / _CELL), axis=0, return_index=True)
     return np.asarray(places[np.sort(kept)], dtype=np.float64)
@@ -269,7 +273,7 @@ def _refined(
     best: float,
     step: float,
     targets: Floats,
-    keep: _Free,
+    keep: FreeGround,
     ground: WalkableFloor,
     tall: WalkableFloor,
 ) -> tuple[Floats, float]:

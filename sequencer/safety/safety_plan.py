@@ -13,12 +13,10 @@ from sequencer.safety.burning import PlannedBurn, lit_at_once, planned_burns, pu
 from sequencer.safety.fuel_plan import FuelPlan, Lighting, fuel_plan, lighting_order
 from sequencer.safety.handling import SAME_PLACE, HandlingTimes, handling_times, walk_seconds
 from sequencer.safety.house_rules import rules_of
-from sequencer.safety.posting import PostArea, Posting, propose_posts
 from sequencer.safety.watching import Duty, WatchPlan, longest_walk, watch_plan
 from sequencer.staging.results import Part, once_per_show_with
 from sequencer.staging.staged import Staged
 
-POST_ROOM = 3.0  # [m] beyond the performers' reach within which posts are sought
 KNEE = 0.5  # [m] anything taller hides a performer from the knee up; a design choice
 PLAN_PARTS: tuple[Part, ...] = (
     "places",
@@ -179,48 +177,15 @@ def _beat(show: Staged, seconds: float) -> float:
     return float(show.tempo.beats_from_seconds(seconds))
 
 
-def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None) -> Posting | None:
-    """Posts for spotters that minimise the longest walk; None if there is no position for them.
-
-    Parameters
-    ----------
-    show : Staged
-    plan : SafetyPlan
-        Of that show.
-    number : int, optional
-        Number of spotters; default: as many as the rules require, or as the crew has if more.
-    """
-    if not plan.followed:
-        return None
-    if number is None:
-        needed = plan.book.needed("spotters", plan.lit_at_once)
-        have = sum(duty.duty == "spotter" for duty in plan.crew)
-        number = max(needed[0] if needed else 1, have, 1)
-    last = max(each.end for each in plan.followed)
-    first = min(each.start for each in plan.followed)
-    cast = [
-        Followed(who=dancer.name, floor=dancer.floor, start=first, end=last)
-        for dancer in show.dancers
-    ]
-    places = [each.floor.at(beat).place for each in cast for beat in (first, last)]
-    x, y = [float(place[0]) for place in places], [float(place[1]) for place in places]
-    room = max(dancer.reach for dancer in show.dancers) + POST_ROOM
-    return propose_posts(
-        number,
+def rewatched(plan: SafetyPlan, crew: Sequence[Duty]) -> WatchPlan:
+    """The watch of a plan with another crew."""
+    limit = longest_walk(plan.book)
+    return watch_plan(
         plan.followed,
-        cast,
-        {dancer.name: dancer.reach for dancer in show.dancers},
-        bounds=PostArea(
-            left=min(x) - room,
-            right=max(x) + room,
-            down=min(y) - room,
-            up=max(y) + room,
-            closed=plan.ground.obstacles,
-            barriers=tuple(line.line for line in show.show.venue.audience),
-            centre=(sum(x) / len(x), sum(y) / len(y)),
-        ),
+        crew,
+        each=plan.each,
+        limit=limit[0] if limit else 0.0,
         ground=plan.ground,
-        tall=plan.tall,
     )
 
 

@@ -66,11 +66,12 @@ def draw_show(
 
 
 def _plan(show: Staged, beat: float) -> "Figure":
+    from sequencer.outputs.plans.site_marks import site_marks
     from sequencer.outputs.plans.stage_plan import PlanPicture, stage_plan
     from sequencer.timing.position import clock_text
 
     title = f"{show.show.title}: {show.position(beat)}, {clock_text(show.seconds(beat))}"
-    picture = PlanPicture(title=title, required=_required(show))
+    picture = PlanPicture(title=title, required=_required(show), site=site_marks(show))
     return stage_plan(show.dancers, show.venue, beat, picture=picture)
 
 

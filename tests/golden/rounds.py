@@ -98,7 +98,8 @@ fire:
   fuel_on_site: 2 L
   lit:
     - {who: all, from: "5.1", until: "53.1"}
-    - {who: [Łucja, Søren], from: "66.1", until: "89.1"}
+    - {who: [Łucja, Søren], from: "66.1", until: "89.1", props: second set}
+  handling: {light: 5 s, put_out: 5 s, swap: 10 s, waiting: on the ground, lit_by: Mira}
 crew:
   - {name: Ewa, post: [-7, 4], watches: [Łucja, Noa עברית], equipment: [damp towel, fire blanket]}
   - {name: Jonas, post: [7, 4.5], watches: [Søren, 火花], equipment: [damp towel, extinguisher]}

@@ -3,7 +3,9 @@
 Read back from the PDF with pdfplumber, which knows nothing of how the plan was drawn.
 """
 
+import re
 from io import BytesIO
+from math import hypot
 
 import pdfplumber
 from hypothesis import HealthCheck, Phase, example, given, settings
@@ -27,6 +29,9 @@ venue:
     - {{name: side, line: [[10, -3], [10, 9]]}}
   scenery: [{{name: "{edge}", outline: [[-1, 4], [1, 4], [1, 5], [-1, 5]], height: 2 m}}]
   exits: [{{name: gate, at: [9, 3]}}]
+  gate: [6, 8]
+  fire_lane: {{line: [[6, 8], [12, 8]]}}
+  spin_off: [[-8, 8], [-6, 8], [-6, 10]]
   extinguishers: [{{at: [-7.5, 2]}}, {{at: [-7.4, 2.1]}}, {{at: [0, 4]}}]
   fuel_station: [-7, 9]
   wind_from: 40
@@ -63,6 +68,11 @@ def show_of(rounds, folder, places, letters, front):
     )
 
 
+def gap(box, at):
+    """Distance of a box from a point."""
+    return hypot(max(box[0] - at[0], at[0] - box[2], 0.0), max(box[1] - at[1], at[1] - box[3], 0.0))
+
+
 def clashes(page):
     """Pairs of letters of different words whose boxes share more than a hair."""
     words = page.extract_words(use_text_flow=False, keep_blank_chars=True, x_tolerance=1.5)
@@ -90,7 +100,9 @@ def clashes(page):
     own=st.booleans(),
     front=st.sampled_from([-8.0, -1.5]),
 )
-def test_no_words_of_a_plan_lie_over_others(rounds, tmp_path, places, letters, size, own, front):
+def test_no_words_of_a_plan_lie_over_others_and_names_stand_by_their_own(
+    rounds, tmp_path, places, letters, size, own, front
+):
     show = show_of(rounds, tmp_path, places, letters, front)
     edition = Edition(staged=show, report=Report(show="plan.yaml"))
     focus = show.show.names[-1] if own else None
@@ -117,8 +129,18 @@ def test_no_words_of_a_plan_lie_over_others(rounds, tmp_path, places, letters, s
             for (x, y), r in ((at, plan.disc - 1.5) for at in plan.places.values())
         ]
 
+        names = {
+            plan.scene.staged.show.names[int(found[1]) - 1]: (
+                w["x0"] - 21, w["chars"][0]["matrix"][5] - 22.5, w["x1"] - 19, w["chars"][0]["matrix"][5] - 13.5
+            )
+            for w in page.extract_words(keep_blank_chars=True, x_tolerance=1.5, return_chars=True)
+            if (found := re.match(r"P(\d+)( |$)", w["text"])) and int(found[1]) <= len(places)
+        }  # fmt: skip
         assert clashes(page) == []
         assert letters_outside == []
+    for name, box in names.items():
+        apart = {other: gap(box, at) for other, at in plan.places.items()}
+        assert apart[name] == min(apart.values()), f"{name} stands nearer to another's circle"
     half = plan.disc
     discs = [(x - half, y - half, x + half, y + half) for x, y in plan.places.values()]
     assert not any(overlap(a, b) for k, a in enumerate(discs) for b in discs[k + 1 :])

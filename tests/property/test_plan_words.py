@@ -123,6 +123,33 @@ def test_words_of_a_plan_stay_apart(dance, places, stage, audience):
         assert {each.name[:24] for each in cast} <= said, "every performer keeps a name"
 
 
+@pytest.mark.parametrize("seed", range(4))
+def test_a_name_is_nearer_to_its_own_mark_than_to_any_other(dance, seed):
+    """Twelve, crowded as in a ring or rows of 2 m: whoever reads a name looks at the right circle."""
+    draw = np.random.default_rng(seed)
+    places = [
+        (2.1 * (k % 4) - 3 + float(draw.uniform(-0.3, 0.3)), 1.5 + 2.1 * (k // 4))
+        for k in range(12)
+    ]
+    cast = cast_of(dance, places)
+    venue = Venue(
+        stage=rectangle(16, 12), audience=AUDIENCES[0], posts=(Post(name="Rowan", at=(0, -0.5)),)
+    )
+    figure = stage_plan(cast, venue, 0.0, picture=PlanPicture(required=0.3))
+    figure.draw_without_rendering()
+    (axes,) = figure.axes
+    at = {each.name[:24]: axes.transData.transform(each.floor.place) for each in cast}
+    named = {text.get_text(): text.get_window_extent() for text in axes.texts}
+
+    for name in at:
+        box = named[name]
+        apart = {
+            other: np.hypot(max(box.x0 - x, x - box.x1, 0), max(box.y0 - y, y - box.y1, 0))
+            for other, (x, y) in at.items()
+        }
+        assert apart[name] == min(apart.values())
+
+
 @pytest.mark.parametrize("n", [1, 2, 12, 13, 40])
 def test_words_of_a_heap_of_people_stay_apart(dance, n):
     """All in one place: a bad plan, but one that must be read to be mended."""

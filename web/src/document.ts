@@ -79,6 +79,7 @@ export interface Place {
   exits: { name: string; at: [number, number] }[];
   extinguishers: [number, number][];
   fuel: [number, number] | null;
+  lines: { name: string; points: [number, number][] }[]; // on the ground: ways out, fire lane, zone, rings round the fuel; one point: the gate
 }
 
 export interface Standing { name: string; walk: number; start: number; spots: [number, number, number][] }

@@ -27,6 +27,7 @@ export class Labels {
     for (const one of doc.place.exits) add(`exit: ${one.name}`, new Vector3(one.at[0], one.at[1], 0.3), -1);
     for (const one of doc.place.extinguishers) add("extinguisher", new Vector3(one[0], one[1], 0.85), -1);
     for (const one of doc.place.scenery) add(one.name, new Vector3(one.outline[0][0], one.outline[0][1], one.height + 0.2), -1);
+    for (const { name, points } of doc.place.lines) if (name) add(name, new Vector3(points[0][0], points[0][1], 0.05), -1);
     if (doc.place.fuel) add("fuel", new Vector3(doc.place.fuel[0], doc.place.fuel[1], 0.85), -1);
   }
 

@@ -414,6 +414,11 @@ export class Stage {
         this.scene.add(wall);
       }
     }
+    const drawn = new LineBasicMaterial({ color: C.LINE, transparent: true, opacity: 0.7 });
+    for (const { points } of place.lines) {
+      const at = points.map(([x, y]) => new Vector3(x, y, 0.004));
+      if (at.length > 1) this.scene.add(new Line(new BufferGeometry().setFromPoints(at), drawn));
+    }
     const post = (x: number, y: number, colour: number, high: number) => {
       const pin = new Mesh(new CylinderGeometry(0.05, 0.16, high, 10), new MeshLambertMaterial({ color: colour }));
       pin.rotation.x = Math.PI / 2;

@@ -1,22 +1,31 @@
 """The audience: whether it has room to stand and can leave in time.
 
-Simple flow arithmetic with the largest exit assumed lost; not an evacuation study. Inputs are plain values. Sources:
-flows and floor space of `facts.crowd`; the share of the exits that counts is the open-air guides'.
+Simple flow arithmetic with the largest exit assumed lost; not an evacuation study. An exit near or behind the fire, or
+with something in its way, is not counted (`exits`). Inputs are plain values. Sources: flows and floor space of
+`facts.crowd`; the share of the exits that counts is the open-air guides'.
 """
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from sequencer.checks.check import Check
-from sequencer.checks.fire.records import BLANK, MISSING, PROGRESS, night_finding, where_lit
+from sequencer.checks.fire.records import (
+    BLANK,
+    MISSING,
+    PROGRESS,
+    blank_finding,
+    night_finding,
+    where_lit,
+)
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.crowd import exit_capacity, floor_capacity, flows
 from sequencer.facts.sources import cited, data, source
 from sequencer.findings import Finding, Severity
+from sequencer.safety.safety_plan import PLAN_PARTS
+from sequencer.safety.ways_out import ways_out
 from sequencer.staging.staged import Staged
 
-NOT_COUNTED = "The size of the audience, and its ways in and out, were not checked."
-EXITS = "Exits and floor space are simple arithmetic: ways to the exits, steps and prams were not checked."
+EXITS = "The time to leave is simple arithmetic with the widths of the exits that count: steps and prams were not checked."
+NO_FLOOR = "Whether the audience has room to stand was not checked: no floor area is recorded."
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,13 +34,9 @@ class Crowd:
 
     people: int | None = None
     area: float | None = None  # [m²] to stand on
-    exits: Mapping[str, float | None] = field(default_factory=dict)  # [m] clear width by name
+    widths: tuple[float, ...] = ()  # [m] clear width of each exit that counts
+    not_counted: tuple[str, ...] = ()  # exits with a width that does not count
     leave_in: float = 300.0  # [s]
-
-    @property
-    def widths(self) -> tuple[float, ...]:
-        """Recorded widths [m]."""
-        return tuple(width for width in self.exits.values() if width is not None)
 
     def leaving(self, *, lost: bool) -> int:
         """Number of people who can leave in time at the default flow; `lost`: without the largest exit."""
@@ -40,38 +45,46 @@ class Crowd:
 
 @where_lit
 def audience_room(show: Staged) -> Outcome:
-    """Whether the audience of a lit show has room and can leave in time."""
-    venue = show.show.venue
+    """Whether the audience of a lit show has room and can leave in time.
+
+    Raises
+    ------
+    InputError
+        If the show's file of rules, or its log of burns, cannot be used.
+    """
+    venue, exits = show.show.venue, ways_out(show)
     crowd = Crowd(
         people=venue.audience_size,
         area=venue.audience_area,
-        exits={place.name: place.width for place in venue.exits},
+        widths=tuple(each.width for each in exits if each.counted and each.width is not None),
+        not_counted=tuple(each.name for each in exits if each.width and not each.counted),
         leave_in=venue.leave_in,
     )
     return Outcome(
         findings=tuple(crowd_findings(crowd)),
-        not_checked=(NOT_COUNTED if crowd.people is None else EXITS,),
+        not_checked=(EXITS, *((NO_FLOOR,) if crowd.people and crowd.area is None else ())),
     )
 
 
 def crowd_findings(crowd: Crowd) -> list[Finding]:
-    """Too many people for the exits or the floor, and figures that are not recorded."""
+    """Too many people for the exits or the floor, and an audience whose size is not recorded."""
     if crowd.people is None:
-        return []
+        return [
+            blank_finding(
+                "the size of the audience is not recorded", "venue, audience_size", source("K1")
+            )
+        ]
     return [*_exits(crowd, crowd.people), *_floor(crowd, crowd.people)]
 
 
 def _exits(crowd: Crowd, people: int) -> list[Finding]:
-    blank = [name for name, width in crowd.exits.items() if width is None]
-    if not crowd.exits or blank:
-        what = f"width of {', '.join(blank)}" if crowd.exits else "the audience's way out"
-        return [
-            _finding("not-recorded", "stop", f"{what} is not recorded; a blank counts as unmet",
-                     "K1", ("write it under venue, exits, width",))
-        ]  # fmt: skip
+    if not (crowd.widths or crowd.not_counted):
+        return []  # that none is recorded, `exits` finds
     flow = flows()["default"]
     time = f"{crowd.leave_in / 60:g} min"
     rate = f"{flow.per_metre_minute:g} people a minute for each metre"
+    if crowd.not_counted:
+        rate += f"; not counted: {', '.join(crowd.not_counted)}"
     all_open, one_lost = crowd.leaving(lost=False), crowd.leaving(lost=True)
     if people <= one_lost:
         return []
@@ -123,6 +136,6 @@ CHECK = Check(
         "exits-too-narrow": ("stop", "warn"),
     },
     cautions=MISSING,
-    depends_on=("burns", "venue"),
+    depends_on=("bodies", *PLAN_PARTS),
     progress=PROGRESS,
 )

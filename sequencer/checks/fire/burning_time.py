@@ -210,7 +210,7 @@ def _parts(burn: PlannedBurn, handling: HandlingTimes) -> str:
 
 
 def _not_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[Finding]:
-    """One finding for all performers who rely on the same untimed figure."""
+    """One finding for all performers who rely on the same untimed figure: a blank stops, a stated one warns."""
     groups: dict[tuple[str, float, str], list[int]] = {}
     for index, burn in enumerate(burns):
         if burn.burn is not None and burn.burn.basis != "measured":
@@ -220,17 +220,18 @@ def _not_timed(burns: Sequence[PlannedBurn], positions: Sequence[str]) -> list[F
     for (basis, seconds, source), members in groups.items():
         first = burns[members[0]]
         who = tuple(dict.fromkeys(burns[index].who for index in members))
-        word = "a default" if basis == "default" else "stated, not timed"
+        blank = basis == "default"
+        word = "a default, assumed, not measured" if blank else "stated, not timed"
         found.append(
             Finding(
                 code="burn-not-timed",
-                severity="warn",
+                severity="stop" if blank else "warn",
                 who=who,
                 start=first.start_s,
                 end=max(burns[index].end_s for index in members),
                 position=positions[members[0]],
                 message=f"the burning time of {_clock(seconds)} is {word}: nobody timed this wick "
-                f"with {first.fuel}",
+                f"with {first.fuel}{'; a blank counts as unmet' if blank else ''}",
                 remedies=(
                     "time three burns of this wick on a similar day; write the shortest under fire, burn",
                 ),
@@ -366,7 +367,7 @@ CHECK = Check(
     codes={
         **CAPPED,
         "burn-few-times": ("warn",),
-        "burn-not-timed": ("warn",),
+        "burn-not-timed": ("stop", "warn"),
         "burn-reserve": ("warn",),
         "burn-unknown": ("stop",),
         "burns-out": ("stop",),

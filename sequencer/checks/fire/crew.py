@@ -1,20 +1,24 @@
-"""The safety crew: enough people, each with one role.
+"""The safety crew: enough people, one who leads, and nobody needed in two places or for two things at once.
 
-Inputs are plain records. Sources: the rules of the book in force.
+Inputs are plain records. Sources: the rules of the book in force; which jobs one person can hold at once is common
+practice (`safety.people`).
 """
 
 from collections.abc import Sequence
 
 from sequencer.checks.check import Check
-from sequencer.checks.fire.records import PROGRESS
+from sequencer.checks.fire.records import PROGRESS, night_finding
 from sequencer.checks.outcome import Outcome
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
+from sequencer.safety.people import JOB_WORDS, Job, JobClash, clashes, free_for, jobs_of
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.safety.watching import Duty
 from sequencer.staging.staged import Staged
 from sequencer.units import counted
+
+SAID = "What people do at the stop call was read for calling, first aid, meeting the responders and the sound only."
 
 
 def crew(show: Staged) -> Outcome:
@@ -38,8 +42,67 @@ def crew(show: Staged) -> Outcome:
             *role_findings(
                 plan.crew, show.show.names, lit=lit, apart=plan.book.required("roles-apart")
             ),
-        )
+            *(lead_findings(plan.crew) if lit else ()),
+            *(job_findings(jobs_of(show)) if lit else ()),
+        ),
+        not_checked=(SAID,) if lit and show.show.stop_call.does else (),
     )
+
+
+def lead_findings(crew: Sequence[Duty]) -> list[Finding]:
+    """A crew without a lead, or with several."""
+    leads = [each.who for each in crew if each.duty == "lead"]
+    if len(leads) == 1:
+        return []
+    message = "nobody leads: no one decides, gives the go and sends for help"
+    remedies = ("add one under crew, duty: lead, who has no other job during the act",)
+    if leads:
+        message = f"{' and '.join(leads)} lead: two who decide may decide differently"
+        remedies = ("let one lead; give the others another duty",)
+    return [
+        night_finding(
+            "two-leads" if leads else "no-lead",
+            "warn" if leads else "stop",
+            message,
+            "a responsible person in every plan: Bend OR [A6; read]; who gives the go and decides is one "
+            "person: common practice",
+            remedies,
+            who=tuple(leads),
+        )
+    ]
+
+
+def job_findings(jobs: Sequence[Job]) -> list[Finding]:
+    """People to whom the emergency card or the stop call gives a job that they cannot do beside another."""
+    of: dict[str, list[JobClash]] = {}
+    for clash in clashes(jobs):
+        of.setdefault(clash.first.who, []).append(clash)
+    found = []
+    for who, own in of.items():
+        told = list(dict.fromkeys(job for clash in own for job in (clash.first, clash.second)))
+        why = dict.fromkeys(clash.why for clash in own)
+        found.append(
+            night_finding(
+                "two-jobs",
+                "stop" if any(clash.severity == "stop" for clash in own) else "warn",
+                f"{who} {_listed([JOB_WORDS[job.kind] for job in told])}; {'; '.join(why)}",
+                "one person, one job at a time: common practice",
+                tuple(dict.fromkeys(_passed_on(clash.second, jobs) for clash in own)),
+                who=(who,),
+            )
+        )
+    return found
+
+
+def _passed_on(job: Job, jobs: Sequence[Job]) -> str:
+    """How to give a job to somebody else: to one who is free for it, if there is one."""
+    free = free_for(job, jobs)
+    other = free[0] if free else "somebody without a post"
+    return f"write {other} under {job.written}"
+
+
+def _listed(words: Sequence[str]) -> str:
+    return " and ".join([", ".join(words[:-1]), words[-1]])
 
 
 def role_findings(
@@ -124,8 +187,14 @@ def number_findings(
 CHECK = Check(
     name="crew",
     run=crew,
-    codes={"crew-doubles": ("stop", "warn"), "too-few-safety": ("stop",)},
-    cautions={"too-few-safety": "crew-short"},
+    codes={
+        "crew-doubles": ("stop", "warn"),
+        "no-lead": ("stop",),
+        "too-few-safety": ("stop",),
+        "two-jobs": ("stop", "warn"),
+        "two-leads": ("warn",),
+    },
+    cautions={"no-lead": "crew-short", "too-few-safety": "crew-short"},
     depends_on=PLAN_PARTS,
     progress=PROGRESS,
 )

@@ -1,7 +1,9 @@
-"""Extinguishers: enough of the right rating, on opposite sides, near, and outside every reach.
+"""Extinguishers: enough of the right rating, on opposite sides, near, and outside every reach; the fuel has its own.
 
-Inputs are plain records; places in the stage frame [m]. Sources: the rules of the book in force; travel
-is measured along the walking path (NFPA 10, read second-hand).
+Those that stand ready for the fuel count neither toward the act's number nor its sides nor its distances, and those
+of the act not for the fuel. One whose rating or contents are not stated counts as none. Inputs are plain records;
+places in the stage frame [m]. Sources: the rules of the book in force; travel is measured along the walking path
+(NFPA 10, read second-hand).
 """
 
 from collections.abc import Mapping, Sequence
@@ -11,8 +13,14 @@ from math import hypot
 import numpy as np
 
 from sequencer.checks.check import Check
-from sequencer.checks.fire.records import PROGRESS, BeatReader, rule_finding, where_lit
-from sequencer.checks.outcome import Outcome
+from sequencer.checks.fire.records import (
+    PROGRESS,
+    BeatReader,
+    night_finding,
+    rule_finding,
+    where_lit,
+)
+from sequencer.checks.outcome import Outcome, place_text
 from sequencer.facts.extinguishers import (
     Rating,
     allowed_travel,
@@ -25,6 +33,7 @@ from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.geometry.walking import NO_WAY, WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, closest, farthest
+from sequencer.safety.guarding import Guarded, guarded_by
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
 
@@ -36,6 +45,13 @@ class PlacedExtinguisher:
     place: tuple[float, float]  # [m, stage frame]
     rating: str | None  # as on its label; None: not stated
     kind: str | None  # what it is filled with; None: not stated
+    guards: Guarded = "act"
+
+    @property
+    def blanks(self) -> str:
+        """What is not stated about it, in words; empty if it counts."""
+        given = {"rating": self.rating, "contents": self.kind}
+        return " and ".join(word for word, value in given.items() if value is None)
 
     @property
     def rated(self) -> Rating | None:
@@ -60,11 +76,12 @@ def extinguishers(show: Staged) -> Outcome:
     plan = safety_plan(show)
     venue, fire = show.show.venue, show.show.fire
     placed = tuple(
-        PlacedExtinguisher(place=each.at, rating=each.rating, kind=each.kind)
-        for each in venue.extinguishers
+        PlacedExtinguisher(place=each.at, rating=each.rating, kind=each.kind, guards=guards)
+        for each, guards in zip(venue.extinguishers, guarded_by(show), strict=True)
     )
     return Outcome(
         findings=(
+            *unstated_findings(placed),
             *extinguisher_findings(
                 placed, lit_at_once=plan.lit_at_once, book=plan.book, act=_middle(plan.followed)
             ),
@@ -82,6 +99,22 @@ def extinguishers(show: Staged) -> Outcome:
     )
 
 
+def unstated_findings(placed: Sequence[PlacedExtinguisher]) -> list[Finding]:
+    """Extinguishers whose rating or contents are not stated: they count as none."""
+    return [
+        night_finding(
+            "extinguisher-unstated",
+            "stop",
+            f"{each.blanks} of the extinguisher at {place_text(each.place)} not stated: it counts as none",
+            "a blank is not zero: what is not stated counts as unmet",
+            ("copy its label under venue, extinguishers: rating, such as 2-A:10-B:C, and kind",),
+            where=each.place,
+        )
+        for each in placed
+        if each.blanks
+    ]
+
+
 def extinguisher_findings(
     placed: Sequence[PlacedExtinguisher],
     *,
@@ -92,6 +125,7 @@ def extinguisher_findings(
     """Too few extinguishers, of too small a rating, or all on one side of the act."""
     if not lit_at_once:
         return []
+    placed = _of_the_act(placed)
     found = []
     for rule in book.all("extinguishers"):
         found += _too_few(placed, rule, lit_at_once)
@@ -101,7 +135,7 @@ def extinguisher_findings(
             rule_finding(
                 "extinguishers-one-side",
                 "warn",
-                "all extinguishers stand on one side of the act",
+                "all extinguishers of the act stand on one side of it",
                 (
                     "move one to the opposite side, so that fire never blocks the way to all of them",
                 ),
@@ -109,6 +143,11 @@ def extinguisher_findings(
             )
         )
     return found
+
+
+def _of_the_act(placed: Sequence[PlacedExtinguisher]) -> list[PlacedExtinguisher]:
+    """Those that stand ready for the act, and of which it is known what they are."""
+    return [each for each in placed if each.guards == "act" and not each.blanks]
 
 
 def opposed(placed: Sequence[PlacedExtinguisher], act: tuple[float, float]) -> list[bool]:
@@ -151,12 +190,13 @@ def travel_findings(
     ground : WalkableFloor
         Obstacles that are walked round.
     """
-    if not placed or not followed:
+    if not followed:
         return []
-    ways = ground.ways_to([each.place for each in placed])
+    everything, placed = placed, _of_the_act(placed)
     found = []
     travel = book.strictest("extinguisher-travel")
-    if travel is not None:
+    if travel is not None and placed:
+        ways = ground.ways_to([each.place for each in placed])
         for burn, worst in zip(
             followed, farthest(followed, [ways] * len(followed), travel.number), strict=True
         ):
@@ -178,11 +218,13 @@ def travel_findings(
                         where=worst.place,
                     )
                 )
-        found += _fuel_point_travel(ground, placed, fuel_point, fuel_volume, travel)
+    if travel is not None and fuel_point is not None:
+        own = [each for each in everything if each.guards == "fuel"]
+        found += _fuel_point_travel(ground, own, fuel_point, fuel_volume, travel)
     near = book.strictest("extinguisher-near")
-    if near is not None:
+    if near is not None and placed:
         found += _none_near(placed, followed, act_edge, near)
-    return [*found, *_in_reach(placed, followed, act_edge, clock)]
+    return [*found, *_in_reach(everything, followed, act_edge, clock)]
 
 
 def _too_few(placed: Sequence[PlacedExtinguisher], rule: Rule, heads: int) -> list[Finding]:
@@ -236,7 +278,7 @@ def _filled(
 
 def _meets(each: PlacedExtinguisher, group: Units) -> bool | None:
     """Whether an extinguisher is of the kind and rating required; None if the ratings cannot be compared."""
-    if each.rating is None or (group.kind and each.kind is None):
+    if each.blanks:
         return False
     if group.kind == "water" and not is_water(each.kind or ""):
         return False
@@ -247,13 +289,27 @@ def _meets(each: PlacedExtinguisher, group: Units) -> bool | None:
 def _fuel_point_travel(
     ground: WalkableFloor,
     placed: Sequence[PlacedExtinguisher],
-    fuel_point: tuple[float, float] | None,
+    fuel_point: tuple[float, float],
     fuel_volume: float | None,
     travel: Rule,
 ) -> list[Finding]:
-    if fuel_point is None:
-        return []
-    walks = ground.ways_to([each.place for each in placed])(np.array([fuel_point]))[0]
+    """Whether an extinguisher of its own, for liquids, stands near enough to the fuel point, and is large enough."""
+    for_liquids = [each for each in placed if not each.blanks and each.rated and each.rated.b]
+    if not for_liquids:
+        have = "none of those that stand ready for it is rated for class B"
+        if not placed:
+            have = "none stands ready for it, and those of the act do not count"
+        return [
+            rule_finding(
+                "fuel-extinguisher-missing",
+                "stop",
+                f"the fuel point has no extinguisher of its own: {have}",
+                (f"place a class B extinguisher by {place_text(fuel_point)}, guards: fuel",),
+                travel,
+                where=fuel_point,
+            )
+        ]
+    walks = ground.ways_to([each.place for each in for_liquids])(np.array([fuel_point]))[0]
     walk = float(walks.min())
     if walk > travel.number:
         gap = f"is {walk:.2f} m on foot from" if walk < NO_WAY else "has no way on foot to"
@@ -261,14 +317,15 @@ def _fuel_point_travel(
             rule_finding(
                 "extinguisher-far",
                 "stop",
-                f"the fuel point {gap} the nearest extinguisher; {travel.number:.2f} m allowed",
+                f"the fuel point {gap} its nearest extinguisher; {travel.number:.2f} m allowed",
                 ("place a class B extinguisher by the fuel point",),
                 travel,
                 where=fuel_point,
             )
         ]
     if fuel_volume is None or any(
-        _reaches(each, float(way), fuel_volume) for each, way in zip(placed, walks, strict=True)
+        _reaches(each, float(way), fuel_volume)
+        for each, way in zip(for_liquids, walks, strict=True)
     ):
         return []
     hazard = hazard_of_volume(fuel_volume)
@@ -280,8 +337,8 @@ def _fuel_point_travel(
             start=None,
             end=None,
             position=None,
-            message=f"no extinguisher is rated for {fuel_volume * 1000:.3g} L ({hazard} hazard) at "
-            f"its distance from the fuel point",
+            message=f"no extinguisher of the fuel point is rated for {fuel_volume * 1000:.3g} L ({hazard} hazard) at "
+            f"its distance",
             remedies=("place a larger class B one nearer", "bring less fuel"),
             source="NFPA 10, class B table (light hazard read second-hand [B2], the rest from memory)",
             where=fuel_point,
@@ -292,8 +349,6 @@ def _fuel_point_travel(
 def _reaches(each: PlacedExtinguisher, way: float, volume: float) -> bool:
     """Whether an extinguisher's class B rating allows the walk; other rating schemes pass here."""
     rated = each.rated
-    if each.rating is None:
-        return False
     if rated is None or rated.scheme != "UL":
         return True  # `extinguishers-few` reports that they cannot be compared
     allowed = allowed_travel(rated, volume)
@@ -349,7 +404,7 @@ def _in_reach(
                         start=clock.seconds(near.beat),
                         end=None,
                         position=clock.position(near.beat),
-                        message=f"the extinguisher at [{each.place[0]:.1f}, {each.place[1]:.1f}] stands "
+                        message=f"the extinguisher at {place_text(each.place)} stands "
                         f"{inside:.2f} m inside the reach of {burn.who}'s prop and flame",
                         remedies=(f"move it {inside:.2f} m outward",),
                         source="geometry: nobody can fetch it there",
@@ -369,7 +424,7 @@ def _middle(followed: Sequence[Followed]) -> tuple[float, float]:
 
 
 def _at(place: tuple[float, float]) -> str:
-    return f"[{place[0]:.1f}, {place[1]:.1f}], outside every reach"
+    return f"{place_text(place)}, outside every reach"
 
 
 CHECK = Check(
@@ -379,9 +434,13 @@ CHECK = Check(
         "extinguisher-far": ("stop",),
         "extinguisher-in-reach": ("stop",),
         "extinguisher-small": ("warn",),
+        "extinguisher-unstated": ("stop",),
         "extinguishers-few": ("stop",),
         "extinguishers-one-side": ("warn",),
+        "fuel-extinguisher-missing": ("stop",),
     },
+    cautions={"extinguisher-unstated": "missing"},
+    of_fuel=("fuel-extinguisher-missing",),
     depends_on=("bodies", *PLAN_PARTS),
     progress=PROGRESS,
 )

@@ -12,6 +12,7 @@ from sequencer.facts.cautions import Condition
 from sequencer.facts.fuels import Fuel
 from sequencer.facts.profiles import Rule
 from sequencer.facts.rule_book import RuleBook
+from sequencer.facts.sources import Source
 from sequencer.findings import Finding, Severity
 from sequencer.safety.burning import known_fuel
 from sequencer.safety.permits import permit_contradictions, permit_gaps, permit_that_holds
@@ -124,8 +125,8 @@ def needed(book: RuleBook, kind: str) -> Rule:
     return rule
 
 
-def blank_finding(what: str, where: str, rule: Rule) -> Finding:
-    """A finding on something that a rule needs and nobody recorded."""
+def blank_finding(what: str, where: str, rule: Rule | Source) -> Finding:
+    """A finding on something that a rule or a text needs and nobody recorded."""
     return night_finding(
         "not-recorded", "stop", f"{what}; a blank counts as unmet", rule.citation,
         (f"write it under {where}",),
@@ -145,6 +146,7 @@ def night_finding(
     remedies: tuple[str, ...],
     *,
     who: tuple[str, ...] = (),
+    where: tuple[float, float] | None = None,
 ) -> Finding:
     """A finding that holds for the whole show."""
     return Finding(
@@ -157,6 +159,7 @@ def night_finding(
         message=message,
         remedies=remedies,
         source=source,
+        where=where,
     )
 
 

@@ -22,7 +22,8 @@ from sequencer.geometry.certified import TOLERANCE
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.motion.clearance.to_posts import Farthest, Followed, beyond, closest, farthest
-from sequencer.safety.safety_plan import PLAN_PARTS, proposed_posts, safety_plan, watched_by_one
+from sequencer.safety.post_ground import proposed_posts
+from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan, watched_by_one
 from sequencer.safety.watching import Duty, WatchPlan, longest_walk, watchers_of
 from sequencer.staging.staged import Staged
 from sequencer.units import rounded_down, rounded_up

@@ -32,6 +32,9 @@ class Label:
     inside: bool = False  # the place itself is tried first
     first: tuple[float, float] = (0.0, -1.0)  # direction that is tried first
     upright: bool = False  # written from bottom to top
+    rivals: tuple[
+        tuple[float, float], ...
+    ] = ()  # [m] places that it must not be taken to belong to
 
 
 def place_labels(
@@ -59,20 +62,25 @@ def place_labels(
             axes.transData.transform((1, 0))[0] - axes.transData.transform((0, 0))[0]
         )
         pad = _GAP * axes.figure.dpi / 72 + (3 if label.boxed else 0)
-        spot = None
-        for rings, (cx, cy) in _spots(label, (x, y), (wide, tall), free):
-            box = (
-                cx - wide / 2 - pad,
-                cy - tall / 2 - pad,
-                cx + wide / 2 + pad,
-                cy + tall / 2 + pad,
-            )
-            if _within(box, room) and not any(
-                _meet(box, other) for other in (taken if label.inside else (*taken, *keep_out))
-            ):
-                spot = (rings, cx, cy, box)
-                break
-            if rings > 2 and not label.needed:
+        rivals = [tuple(axes.transData.transform(place)) for place in label.rivals]
+        avoid = taken if label.inside else (*taken, *keep_out)
+        # Beside its own mark; only where that is nowhere possible is a line to it enough.
+        for strict in (True, False) if rivals else (False,):
+            spot = None
+            for rings, (cx, cy) in _spots(label, (x, y), (wide, tall), free):
+                box = (
+                    cx - wide / 2 - pad,
+                    cy - tall / 2 - pad,
+                    cx + wide / 2 + pad,
+                    cy + tall / 2 + pad,
+                )
+                good = not strict or _is_own(box, (x, y), rivals)
+                if good and _within(box, room) and not any(_meet(box, other) for other in avoid):
+                    spot = (rings if strict or not rivals else _RINGS, cx, cy, box)
+                    break
+                if rings > 2 and not label.needed:
+                    break
+            if spot is not None:
                 break
         placed.append(spot is not None)
         if spot is None:
@@ -88,6 +96,21 @@ def place_labels(
                 scalex=False, scaley=False,
             )  # fmt: skip
     return placed
+
+
+def _is_own(box: LabelBox, at: tuple[float, float], rivals: Sequence[tuple[float, ...]]) -> bool:
+    """Whether a box is nearer to its own place than to any other."""
+    own = _from_box(box, at)
+    return all(own < _from_box(box, rival) for rival in rivals)
+
+
+def _from_box(box: LabelBox, place: Sequence[float]) -> float:
+    return float(
+        np.hypot(
+            max(box[0] - place[0], place[0] - box[2], 0.0),
+            max(box[1] - place[1], place[1] - box[3], 0.0),
+        )
+    )
 
 
 def _written(axes: Any, label: Label) -> Any:

@@ -30,7 +30,9 @@ from sequencer.outputs.plans.plan_style import (
     fitted_names,
     shown,
 )
+from sequencer.outputs.plans.site_marks import SiteMarks, draw_site, site_labels
 
+_SITE_ROOM = 1.0  # [m] round what is shown of the site
 _BODY = 0.25  # [m] radius of the mark for a person, on a small stage
 _ROUNDS = 3  # of laying out, at most
 _MOST_NAMED = 12  # performers; more are numbered, with a key under the plan
@@ -47,6 +49,7 @@ class PlanPicture:
     props: bool = True
     names: bool = True
     surroundings: bool = True  # False: the stage alone, as large as possible
+    site: SiteMarks | None = None  # exits, lane, fuel …
     mark: float = 0.016  # radius of a person's mark as a share of the picture's longer side, if that is larger
     size: tuple[float, float] = (7.2, 7.2)  # [in]
 
@@ -109,8 +112,9 @@ def draw_shapes(
 ) -> None:
     """Draw all of a plan except its words into existing axes."""
     left, down, right, up = extent(dancers, venue, surroundings=picture.surroundings)
-    axes.set_xlim(left, right)
-    axes.set_ylim(down, up)
+    x, y = zip((left, down), (right, up), *_site_points(picture), strict=True)
+    axes.set_xlim(min(x), max(x))
+    axes.set_ylim(min(y), max(y))
     axes.set_aspect("equal")
     for axis in (axes.xaxis, axes.yaxis):
         axis.set_major_locator(MaxNLocator(integer=True, steps=[1, 2, 5, 10], min_n_ticks=3))
@@ -118,10 +122,18 @@ def draw_shapes(
     axes.grid(visible=True, color=PLAN_FAINT, linewidth=0.5)
     for side in ("top", "right"):
         axes.spines[side].set_visible(False)
+    if picture.site is not None:
+        draw_site(axes, picture.site)
     _venue(axes, venue, picture)
     mark = _mark(axes, picture)
     for dancer in dancers:
         _performer(axes, dancer, beat, mark, picture)
+
+
+def _site_points(picture: PlanPicture) -> list[tuple[float, float]]:
+    """Corners of boxes round everything of the site that is shown."""
+    points = () if picture.site is None else picture.site.points
+    return [(x + side, y + side) for x, y in points for side in (-_SITE_ROOM, _SITE_ROOM)]
 
 
 def write_marks(axes: Any, dancers: Sequence[Dancer], beat: float, *, picture: PlanPicture) -> None:
@@ -145,6 +157,7 @@ def _write(
     """All words of a plan, the most important first."""
     mark = _mark(axes, picture)
     labels = _letters(axes, dancers, beat, picture)
+    stood = [_pair(dancer.floor.at(beat).place) for dancer in dancers]
     if pair is not None and picture.required is not None:
         ink = STOP if pair.near.distance[0] < picture.required else PLAN_INK
         labels.append(
@@ -171,27 +184,34 @@ def _write(
         things: list[tuple[str, tuple[float, float]]] = [
             (piece.name, _pair(np.mean(piece.region.outline, axis=0))) for piece in venue.scenery
         ]
-        things += [(post.name, post.at) for post in venue.posts]
         things += [
             (f"{each.name} at {each.height:.2f} m", _pair(np.mean(each.region.outline, axis=0)))
             for each in venue.ceilings
             if each.region is not None
         ]
         if len(dancers) <= _MOST_NAMED:
-            for dancer in dancers:
+            for number, dancer in enumerate(dancers):
                 stand = dancer.floor.at(beat)
                 back = -1.0 if np.cos(float(stand.facing)) < -0.3 else 1.0
                 labels.append(
                     Label(
                         text=shown(dancer.name[:24]), at=_pair(stand.place), off=1.2 * mark, ink=PLAN_INK,
-                        first=(0.0, back),
+                        first=(0.0, back), rivals=(*stood[:number], *stood[number + 1 :]),
                     )
                 )  # fmt: skip
         labels += [
+            Label(
+                text=shown(post.name[:32]), at=post.at, off=0.6 * mark, ink=PLAN_INK,
+                rivals=(*stood, *(other.at for other in venue.posts if other is not post)),
+            )
+            for post in venue.posts
+        ]  # fmt: skip
+        labels += [
             Label(text=shown(name[:32]), at=at, off=0.6 * mark, ink=PLAN_INK) for name, at in things
         ]
+        if picture.site is not None:
+            labels += site_labels(picture.site, 0.6 * mark)
     posts = _boxes(axes, [post.at for post in venue.posts], 5.0 * axes.figure.dpi / 72)
-    stood = [_pair(dancer.floor.at(beat).place) for dancer in dancers]
     per_metre = float(axes.transData.transform((1, 0))[0] - axes.transData.transform((0, 0))[0])
     place_labels(axes, labels, keep_out=posts + _boxes(axes, stood, mark * per_metre))
 

@@ -29,12 +29,15 @@ from sequencer.outputs.rehearsal.keys import (
     restored,
 )
 from sequencer.outputs.words.block_words import block_words
+from sequencer.safety.site_lines import fuel_rings, lane_outline, lane_words
+from sequencer.safety.ways_out import ways_out
 from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
 FORMAT = 1
 ROOM_MARGIN = 8.0  # [beats] of motion stored before and after the track, for count-in and trails
 STATED_ERROR = 2e-3  # [m]
+_RING = 48  # sides of a ring on the ground
 
 Document = dict[str, Any]
 
@@ -330,7 +333,32 @@ def _place(staged: Staged) -> Document:
         "exits": [{"name": exit_.name, "at": list(exit_.at)} for exit_ in venue.exits],
         "extinguishers": [list(thing.at) for thing in venue.extinguishers],
         "fuel": None if venue.fuel_station is None else list(venue.fuel_station),
+        "lines": _lines(staged),
     }
+
+
+def _lines(staged: Staged) -> list[Document]:
+    """What is marked on the ground: ways to the exits, fire lane, gate, spin-off zone, rings round the fuel."""
+    venue = staged.show.venue
+    found: list[tuple[str, Sequence[tuple[float, float]]]] = [
+        ("" if out.counted else f"{out.name} does not count", out.way)
+        for out in ways_out(staged)
+        if out.way
+    ]
+    if venue.fire_lane is not None:
+        corners = lane_outline(venue.fire_lane)
+        found.append((lane_words(venue.fire_lane), [*corners, corners[0]]))
+    if venue.gate is not None:
+        found.append(("gate", [venue.gate]))
+    if venue.spin_off is not None:
+        found.append(("spin-off zone", [*venue.spin_off, venue.spin_off[0]]))
+    if venue.fuel_station is not None:
+        x, y = venue.fuel_station
+        turns = np.linspace(-np.pi / 2, 1.5 * np.pi, _RING + 1)
+        for radius, words in fuel_rings(staged):
+            ring = np.stack([x + radius * np.cos(turns), y + radius * np.sin(turns)], axis=1)
+            found.append((f"{words} within {radius:.2f} m of the fuel", ring.tolist()))
+    return [{"name": name, "points": _corners(points)} for name, points in found]
 
 
 def _corners(outline: Sequence[tuple[float, float]]) -> list[list[float]]:

@@ -84,7 +84,7 @@ def pattern_document(one: OnePattern) -> Document:
         "sections": [],
         "place": {
             "outline": [[-1.6, -1.6], [1.6, -1.6], [1.6, 1.6], [-1.6, 1.6]],
-            "holes": [], "audience": [], "scenery": [], "exits": [], "extinguishers": [], "fuel": None,
+            "holes": [], "audience": [], "scenery": [], "exits": [], "extinguishers": [], "fuel": None, "lines": [],
         },
         "crew": [],
         "cast": cast,

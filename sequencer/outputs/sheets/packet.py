@@ -27,7 +27,7 @@ from sequencer.outputs.sheets.page.wording import (
 from sequencer.outputs.sheets.parts.audience import audience_block
 from sequencer.outputs.sheets.parts.cells import watch_cell, when_cell, who_cell
 from sequencer.outputs.sheets.parts.compliance_table import compliance_block, rules_block
-from sequencer.outputs.sheets.parts.cues import place_at
+from sequencer.outputs.sheets.parts.cues import early_clock, late_clock, place_at
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.emergency import emergency_block
 from sequencer.outputs.sheets.parts.formation_plans import scene_of
@@ -50,10 +50,11 @@ from sequencer.outputs.sheets.safety_sheet import (
     posts_block,
 )
 from sequencer.outputs.words.date_words import day_words
-from sequencer.safety.burning import known_fuel
+from sequencer.safety.burning import PlannedBurn, known_fuel
 from sequencer.safety.landings import landing_area
 from sequencer.safety.permits import permit_words
 from sequencer.show.model import Performer
+from sequencer.units import rounded_up
 
 SCALES = (
     20,
@@ -173,7 +174,8 @@ def _to_fill_in(room: float) -> list[Flowable]:
 
 def _flames(edition: Edition) -> str:
     burns = edition.plan.burns
-    return f"{clock(min(b.start_s for b in burns))}{NB}–{NB}{clock(max(b.end_s for b in burns))}"
+    first, last = min(b.alight_s for b in burns), max(b.out_s for b in burns)
+    return f"{early_clock(first)}{NB}–{NB}{late_clock(last)}"
 
 
 def _authority(edition: Edition) -> list[Flowable]:
@@ -320,16 +322,16 @@ def _burns(edition: Edition, room: float) -> list[Flowable]:
             if burn.burn is None
             else f"{span_seconds(burn.burn.seconds)}, {burn.burn.basis}"
         )
-        share = "" if burn.burn is None else f"\n{100 * burn.share():.0f}{NB}% of it planned"
-        if share and burn.wait_s:
-            share += f", {span_seconds(burn.wait_s)} of it while others are lit"
+        share = ""
+        if burn.burn is not None:
+            share = f"\n{rounded_up(100 * burn.share()):.0f}{NB}% of it planned, lighting and putting out included"
         x, y, _ = place_at(edition.staged, burn.who, burn.start)
         rows.append(
             [
                 when_cell(edition, burn.start),
                 [
                     who_cell(edition, burn.who),
-                    _words(f"out {clock(burn.end_s)}; {place_words(x, y)}", size=SMALL),
+                    _words(f"{_handled(edition, burn)}; {place_words(x, y)}", size=SMALL),
                 ],
                 _words(f"burning time {time}{share}"),
                 watch_cell(edition, burn),
@@ -340,6 +342,12 @@ def _burns(edition: Edition, room: float) -> list[Flowable]:
         heading("Burns"),
         _table(("lit at", "who", "wick", "watched by"), rows, widths),
     ]
+
+
+def _handled(edition: Edition, burn: PlannedBurn) -> str:
+    lit, out = burn.lit_by or "nobody named", burn.put_out_by or "nobody named"
+    words = f"lit by {brief(lit)} from {early_clock(burn.alight_s)}, put out by {brief(out)} until {late_clock(burn.out_s)}"
+    return edition.in_order(words)
 
 
 def _rules(edition: Edition, room: float) -> list[Flowable]:

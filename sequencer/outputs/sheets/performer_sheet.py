@@ -3,6 +3,7 @@
 import textwrap
 from collections.abc import Sequence
 from functools import partial
+from math import floor
 from typing import TypeAlias
 
 from reportlab.lib.colors import Color
@@ -146,7 +147,7 @@ def _facts(edition: Edition, who: str) -> list[tuple[str, str]]:
         facts.append(
             (
                 f"Wick burns ({basis})",
-                f"{span_seconds(time.seconds)}, plan at most {span_seconds(share * time.seconds)}",
+                f"{span_seconds(floor(time.seconds))}, plan at most {span_seconds(floor(share * time.seconds))}",
             )
         )
     facts.append(("Props", "\n".join(held_words(dancer, short=True))))

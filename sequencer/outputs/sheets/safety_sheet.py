@@ -20,6 +20,7 @@ from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import (
     at_least,
     at_most,
+    brief,
     clock,
     clock_fine,
     listed,
@@ -30,8 +31,8 @@ from sequencer.outputs.sheets.page.wording import (
     wind_words,
 )
 from sequencer.outputs.sheets.parts.cells import post_label, watch_cell, when_cell, who_cell
-from sequencer.outputs.sheets.parts.compliance_table import compliance_block
-from sequencer.outputs.sheets.parts.cues import place_at
+from sequencer.outputs.sheets.parts.compliance_table import compliance_block, confirm_block
+from sequencer.outputs.sheets.parts.cues import early_clock, late_clock, place_at
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.emergency import emergency_block
 from sequencer.outputs.sheets.parts.formation_plans import formation_plans
@@ -46,6 +47,7 @@ from sequencer.outputs.sheets.parts.notices import (
 )
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 from sequencer.safety.burning import PlannedBurn, burn_time
+from sequencer.safety.handling import seconds_words
 from sequencer.safety.permits import permit_words
 from sequencer.safety.watching import HandOver
 from sequencer.show.site import extinguisher_words
@@ -82,6 +84,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += posts_block(edition, room)
     story += passes_block(edition, room)
     story += hazards_block(edition, room)
+    story += confirm_block(edition, room)
     story += landing_block(edition, room, drawn=True)
     story += formation_plans(edition, page, title="Formations and posts")
     story += emergency_block(edition, room)
@@ -96,13 +99,9 @@ def night_facts(edition: Edition) -> list[tuple[str, str]]:
     show = staged.show
     facts = []
     if staged.lit:
-        first, last = min(b.start for b in staged.lit), max(b.end for b in staged.lit)
-        facts.append(
-            (
-                "Flames",
-                f"{clock(staged.seconds(first))} – {clock(staged.seconds(last))}",
-            )
-        )
+        burns = edition.plan.burns
+        first, last = min(b.alight_s for b in burns), max(b.out_s for b in burns)
+        facts.append(("Flames", f"{early_clock(first)} – {late_clock(last)}"))
         facts.append(("Lit at once", str(edition.plan.lit_at_once)))
     else:
         facts.append(("Flames", "none in this show"))
@@ -149,9 +148,10 @@ def fire_block(edition: Edition, room: float) -> list[Flowable]:
 
 
 def _lit_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
-    expected = f"expected out {clock(burn.end_s)} ({span_seconds(burn.end_s - burn.start_s)})"
-    if burn.wait_s:
-        expected = f"alight {span_seconds(burn.wait_s)} before, while others are lit; {expected}"
+    by = "NOBODY IS NAMED to light: do not light"
+    if burn.lit_by is not None:
+        by = f"{brief(burn.lit_by)} lights, from {early_clock(burn.alight_s)}"
+    expected = f"{edition.in_order(by)}; out by {late_clock(burn.out_s)}, after {seconds_words(burn.flame_s)} alight"
     dry = "burning time not known"
     if burn.burn is not None and burn.dry_s is not None:
         dry = f"fuel gone about {clock(burn.dry_s)} ({_BASIS[burn.burn.basis]})"
@@ -172,12 +172,23 @@ def _lit_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
 
 def _out_row(edition: Edition, burn: PlannedBurn) -> list[Cell]:
     x, y, _ = place_at(edition.staged, burn.who, burn.end)
+    by = "NOBODY IS NAMED to put out: do not light"
+    if burn.put_out_by is not None:
+        by = f"{brief(burn.put_out_by)} smothers, out by {late_clock(burn.out_s)}"
     return [
         when_cell(edition, burn.end),
         LitMark("OUT", lit=False, wide=42),
         who_cell(edition, burn.who),
         Prose(TextSpan(place_words(x, y), "Regular", TEXT), leading=1.2, role="TD"),
-        Prose(TextSpan("towel ready until it is cold", "Regular", TEXT), role="TD"),
+        [
+            Prose(TextSpan(edition.in_order(by), "Bold", TEXT), role="TD"),
+            Prose(
+                TextSpan(
+                    f"towel ready until it is cold, {late_clock(burn.cold_s)}", "Regular", TEXT
+                ),
+                role="TD",
+            ),
+        ],
     ]
 
 

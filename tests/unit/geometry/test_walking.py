@@ -1,5 +1,7 @@
 """Walking round obstacles and seeing past them: each path measured by hand."""
 
+from itertools import pairwise
+
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
@@ -129,3 +131,30 @@ def test_ways_and_sights_come_out_the_same_in_small_parts(monkeypatch):
     assert np.array_equal(floor.ways_to(targets)(places), whole[0])
     assert np.array_equal(floor.sight_to(targets)(places), whole[1])
     assert 0 < np.count_nonzero(whole[1] == 0.0) < whole[1].size
+
+
+@pytest.mark.usefixtures("chunk")
+@pytest.mark.parametrize(
+    ("start", "end", "path"),
+    [
+        ((-1.0, 1.0), (3.0, 1.0), 2),  # round the square, on either side
+        ((-1.0, -1.0), (3.0, -1.0), 0),  # straight
+        ((-1.0, 0.5), (5.0, 6.0), 1),  # past one corner
+        ((3.0, 1.0), (7.0, 1.0), 2),
+    ],
+)
+def test_the_path_bends_at_corners_and_is_as_long_as_the_way(start, end, path):
+    floor = WalkableFloor((SQUARE, FAR))
+    found = floor.path_between(start, end)
+    legs = [np.hypot(b[0] - a[0], b[1] - a[1]) for a, b in pairwise(found)]
+
+    assert (found[0], found[-1], len(found) - 2) == (start, end, path)
+    assert set(found[1:-1]) <= {*SQUARE, *FAR}
+    assert all(floor.is_open(a, b) for a, b in pairwise(found))
+    assert sum(legs) == pytest.approx(floor.ways_to([end])(np.array([start]))[0, 0])
+
+
+def test_out_of_a_closed_yard_there_is_no_path():
+    assert WalkableFloor(YARD).path_between((0.0, 0.0), (9.0, 0.0)) is None
+    assert WalkableFloor().path_between((0.0, 0.0), (9.0, 0.0)) == ((0.0, 0.0), (9.0, 0.0))
+    assert not WalkableFloor(YARD).is_open((0.0, 0.0), (9.0, 0.0))

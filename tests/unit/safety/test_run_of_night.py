@@ -9,6 +9,7 @@ from sequencer.errors import InputError
 from sequencer.facts.profiles import profile
 from sequencer.facts.rule_book import rule_book
 from sequencer.safety.fuel_plan import FUEL_RESERVE, SPIN_OFF
+from sequencer.safety.post_ground import proposed_posts
 from sequencer.safety.run_of_night import (
     CALL_FOR_HELP,
     MINUTE,
@@ -16,7 +17,7 @@ from sequencer.safety.run_of_night import (
     run_of_the_night,
     stop_call,
 )
-from sequencer.safety.safety_plan import proposed_posts, safety_plan
+from sequencer.safety.safety_plan import safety_plan
 from sequencer.show.document import parse_document
 from sequencer.show.evening import StopCall
 from sequencer.show.reading import show_from_document

@@ -4,7 +4,7 @@ Boxes are left, low, right, high; lengths in points. The search goes over a latt
 drawing, nearest point first, so it fails only if no point of the lattice is free.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from math import ceil, hypot
 
 import numpy as np
@@ -42,6 +42,7 @@ def free_place(
     taken: Sequence[Box],
     *,
     first: Iterable[tuple[float, float]] = (),
+    accept: Callable[[Box], bool] | None = None,
 ) -> tuple[float, float] | None:
     """Middle of the nearest free space for a box.
 
@@ -57,6 +58,8 @@ def free_place(
         Boxes it must stay clear of.
     first : iterable of tuple of float
         Positions to try before the lattice, in order.
+    accept : callable, optional
+        Whether a free box on the lattice is a good place for it.
 
     Returns
     -------
@@ -88,6 +91,13 @@ def free_place(
     rows, columns = np.nonzero(beside.T @ above < 1.0)
     if not len(rows):
         return None
+    if accept is not None:
+        good = np.array(
+            [accept(box(across[k], upwards[j])) for j, k in zip(columns, rows, strict=True)]
+        )
+        rows, columns = rows[good], columns[good]
+        if not len(rows):
+            return None
     apart = np.hypot(np.asarray(across)[rows] - near[0], np.asarray(upwards)[columns] - near[1])
     closest = np.nonzero(apart <= apart.min() + _NEAR)[0]  # rounding is left to the exact order
     points = [(across[rows[k]], upwards[columns[k]]) for k in closest]

@@ -11,8 +11,18 @@ from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, brief, metres, span_seconds
 from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.safety.ways_out import WayOut, ways_out
 
 _FLOWS = ("default", "level", "open-air")
+_WHY = {
+    "inside": "it stands inside {what}",
+    "through": "its way leads through {what}",
+    "no way": "no way leads to it",
+    "fire at exit": "{what}’s flame comes too near",
+    "fire at way": "its way passes {what}’s flame",
+    "fuel": "the fuel is too near",
+    "post": "{what} is posted in it",
+}
 _BLANK = "____ (not in the show file: write it in)"
 
 
@@ -28,13 +38,7 @@ def audience_block(edition: Edition, room: float) -> list[Flowable]:
         if size:
             floor += f"; {area / size:.2f}{NB}m² each as entered"
     lines.append(("Audience floor", floor))
-    lines += [
-        (
-            f"Exit {brief(place.name)}",
-            "width ____ m" if place.width is None else metres(place.width, decimals=2),
-        )
-        for place in venue.exits
-    ]
+    lines += [(f"Exit {brief(out.name)}", _exit_words(out)) for out in ways_out(edition.staged)]
     named = [(edition.in_order(name), words) for name, words in lines]
     return [
         CondPageBreak(130),
@@ -44,10 +48,20 @@ def audience_block(edition: Edition, room: float) -> list[Flowable]:
     ]
 
 
+def _exit_words(out: WayOut) -> str:
+    """Width of an exit, and why it does not count if it does not."""
+    if out.width is None:
+        return "width ____ m"
+    wide = metres(out.width, decimals=2)
+    why = dict.fromkeys(_WHY[fault.kind].format(what=brief(fault.what)) for fault in out.faults)
+    return f"{wide}; does not count: {', '.join(why)}" if why else wide
+
+
 def _leaving(edition: Edition, room: float) -> list[Flowable]:
-    """How many can leave in time, by flow; nothing if no width is known."""
+    """How many can leave in time, by flow; nothing if no exit counts."""
     venue = edition.staged.show.venue
-    widths = [place.width for place in venue.exits if place.width is not None]
+    outs = ways_out(edition.staged)
+    widths = [out.width for out in outs if out.counted and out.width is not None]
     if not widths:
         return []
     minutes = venue.leave_in / 60
@@ -72,7 +86,8 @@ def _leaving(edition: Edition, room: float) -> list[Flowable]:
         ]
         rows.append(row)
     words = (
-        f"People who can leave in {span_seconds(venue.leave_in)}. Exits narrower than 1.05{NB}m do not count. "
+        f"People who can leave in {span_seconds(venue.leave_in)}. Exits narrower than 1.05{NB}m do not count, nor "
+        "those near or behind the fire or with something in their way. "
         "The check uses the slowest flow; none of this is an evacuation study."
     )
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)

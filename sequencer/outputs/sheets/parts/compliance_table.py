@@ -144,7 +144,9 @@ def rules_block(edition: Edition, room: float) -> list[Flowable]:
                             "" if row.profile == before else f"{row.profile}\n", "Bold", SMALL
                         ),
                         TextSpan(f"{closed_up(row.text)}  ", "Regular", SMALL),
-                        TextSpan(row.source, "Regular", TINY, SOFT),
+                        TextSpan(
+                            " · ".join(filter(None, (row.note, row.source))), "Regular", TINY, SOFT
+                        ),
                     ],
                     role="TD",
                 ),
@@ -173,6 +175,29 @@ def rules_block(edition: Edition, room: float) -> list[Flowable]:
             after=4,
         ),
         grid(cells, widths, style, repeat=1, pad=2.5),
+    ]
+
+
+def confirm_block(edition: Edition, room: float) -> list[Flowable]:
+    """What only a person can tell, each with a box, and room for initials and time."""
+    rows = [row for row in edition.compliance if row.verdict == "confirm"]
+    if not rows:
+        return []
+    widths = [_MARK, room * 0.5, room * 0.2]
+    widths.append(room - sum(widths))
+    cells: list[list[Cell]] = [
+        [head_cell(word) for word in ("", "only a person can confirm", "initials", "time")]
+    ]
+    for row in rows:
+        words = [TextSpan(closed_up(row.text), "Regular", TEXT)]
+        if row.has:
+            words.append(TextSpan(f"  ({closed_up(row.has)})", "Regular", SMALL))
+        cells.append([VerdictMark("confirm"), Prose(words, role="TD"), "", ""])
+    style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
+    return [
+        CondPageBreak(110),
+        heading("Confirm by hand"),
+        grid(cells, widths, style, repeat=1, pad=4),
     ]
 
 

@@ -3,7 +3,7 @@
 Stage frame [m]: X to the audience's right is the page's right, Y upstage is up. Lengths on paper in points.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from itertools import pairwise
 from math import hypot, inf
 from typing import Any
@@ -17,12 +17,32 @@ from sequencer.outputs.sheets.page.paper import HAIR, INK, MIST, PAPER, RULE, SO
 from sequencer.outputs.sheets.page.prose import TextSpan, broken, one_line, set_line
 from sequencer.outputs.sheets.page.wording import brief, metres
 from sequencer.outputs.sheets.parts.scene import Scene, ShownArea, stage_outline, window
+from sequencer.safety.ways_out import ways_out
 from sequencer.show.site import AudienceLine, VenueRecord
 
 FOOT = 3  # lines under the drawing, at most
 LEAST_LABEL = 24.0  # smallest space for words that must be shown
 LABEL = 13.0  # height of the words above and below the drawing
+_SAME = 1e-6  # between the middle of a mark and itself
+Circle = tuple[float, float, float]  # middle and radius of a mark
 MIST_DARK = Color(0.83, 0.845, 0.87)
+
+
+def is_nearest(box: ShownArea, own: Circle, marks: Sequence[Circle], *, by: float) -> bool:
+    """Whether a box is so much nearer to its own mark than to any other."""
+    apart = _from_box(box, own) + by
+    return all(
+        apart < _from_box(box, mark)
+        for mark in marks
+        if hypot(mark[0] - own[0], mark[1] - own[1]) > _SAME
+    )
+
+
+def _from_box(box: ShownArea, mark: Circle) -> float:
+    """Distance of a box from a mark's rim; negative if they overlap."""
+    x = max(box[0] - mark[0], mark[0] - box[2], 0.0)
+    y = max(box[1] - mark[1], mark[1] - box[3], 0.0)
+    return hypot(x, y) - mark[2]
 
 
 class GroundDrawing(Flowable):  # type: ignore[misc]
@@ -34,6 +54,9 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         super().__init__()
         self.scene, self._tall, self._wide, self._given = scene, tall, wide, scale
         self.taken: list[ShownArea] = []
+        self.circles: list[Circle] = []  # of the performers
+        self.unnamed: list[Circle] = []  # of the crew, as long as no name stands beside it
+        self.marks: list[Circle] = []  # of crew, exits and tools
         self.left_out = False  # whether somebody's or something's name found no room
         self._window = window(scene)
 
@@ -48,6 +71,8 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         if scene.crew:
             crew = [(post.name, post.post) for post in show.crew]
             ground += (venue.exits, venue.extinguishers, venue.fuel_station, venue.wind_from)
+            ground += (venue.fire_lane, venue.gate, venue.spin_off)
+            ground += (tuple(out.counted for out in ways_out(scene.staged)),)
         return f"[plan {scene.spots} {scene.ways} {scene.lit} {reach} {crew} {ground!r} {scene.landing}"
 
     def wrap(self, room: float, _tall: float) -> tuple[float, float]:
@@ -98,10 +123,13 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         clip.rect(*self.area())
         canvas.clipPath(clip, stroke=0, fill=0)
 
-    def draw_floor(self, canvas: Any, venue: VenueRecord) -> None:
-        """Stage with holes, and its centre line."""
+    def draw_ground(self, canvas: Any) -> None:
+        """The ground around the stage."""
         canvas.setFillColor(MIST)
         canvas.rect(*self.area(), stroke=0, fill=1)
+
+    def draw_stage(self, canvas: Any, venue: VenueRecord) -> None:
+        """Stage with holes, and its centre line."""
         outline = stage_outline(self.scene.staged)
         canvas.setFillColor(PAPER)
         canvas.setStrokeColor(INK)
@@ -286,8 +314,11 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
         room: float = 130.0,
         must: bool = False,
         shorten: bool = False,
+        accept: Callable[[ShownArea], bool] | None = None,
     ) -> tuple[float, float] | None:
         """Write words at the first free place, and return that place.
+
+        A place that is free is used only if it is one to `accept`.
 
         If all are taken nothing is drawn, because the list has every name; but words that `must` be read go to the
         nearest free space, and words with a `shorter` form stay in place. Nothing is drawn over anything else.
@@ -300,7 +331,14 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
             start = x - long / 2 if centre else x
             boxes.append((start - 1, y - 2.5, start + long + 1, y + 6.5))
         area = (left, low, left + wide, low + tall)
-        chosen = next((k for k, box in enumerate(boxes) if is_free(box, area, self.taken)), None)
+        chosen = next(
+            (
+                k
+                for k, box in enumerate(boxes)
+                if is_free(box, area, self.taken) and (accept is None or accept(box))
+            ),
+            None,
+        )
         if chosen is None and shorten and room > LEAST_LABEL:
             return self.label(
                 canvas,
@@ -311,11 +349,12 @@ class GroundDrawing(Flowable):  # type: ignore[misc]
                 centre=centre,
                 room=room / 2,
                 shorten=True,
+                accept=accept,
             )
         if chosen is None and must:
             x, y = places[0]
             best = (x if centre else x + long / 2, y + 2)
-            middle = free_place(best, (long + 2, 9), area, self.taken)
+            middle = free_place(best, (long + 2, 9), area, self.taken, accept=accept)
             if middle is not None:
                 x, y = middle
                 boxes.append((x - long / 2 - 1, y - 4.5, x + long / 2 + 1, y + 4.5))

@@ -73,7 +73,7 @@ def relight_words(edition: Edition, burn: PlannedBurn) -> str:
     """What has to be done before a relight."""
     handling = edition.plan.handling
     by = f" by {edition.in_order(brief(burn.lit_by))}" if burn.lit_by is not None else ""
-    place = f" {place_words(*burn.lit_at)}" if burn.lit_at is not None else ""
+    place = f", {place_words(*burn.lit_at)}" if burn.lit_at is not None else ""
     when = f"lit{by} from {early_clock(burn.alight_s)}{place}"
     if burn.second_set:
         return f"Take {NEVER_HOT}: {seconds_words(handling.swap)} to change{handling.words('swap')}; {when}"

@@ -10,6 +10,7 @@ from math import ceil, floor
 from reportlab.platypus import CondPageBreak, Flowable
 
 from sequencer.arrays import Floats
+from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY
 from sequencer.motion.clearance.to_posts import closest, farthest
 from sequencer.outputs.sheets.page.elements import Cell, grid, heading
@@ -17,6 +18,8 @@ from sequencer.outputs.sheets.page.paper import TEXT
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import brief, clock, metres
 from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.safety.guarding import Guarded, guarded_by
+from sequencer.safety.ways_out import audience_gap, ways_out
 
 _Ways = Callable[[Floats], Floats]
 
@@ -25,7 +28,7 @@ def distances_block(edition: Edition, room: float) -> list[Flowable]:
     """A line for each distance, its time and the requirement; nothing if nobody is lit."""
     if not edition.plan.followed:
         return []
-    lines = [*_audience(edition), *_extinguishers(edition), *_fuel(edition)]
+    lines = [*_audience(edition), *_exits(edition), *_extinguishers(edition), *_fuel(edition)]
     rows: list[list[Cell]] = [
         [
             Prose(TextSpan(name, "Regular", TEXT), role="TD"),
@@ -55,31 +58,54 @@ def _audience(edition: Edition) -> list[tuple[str, str]]:
     ]
 
 
+def _exits(edition: Edition) -> list[tuple[str, str]]:
+    """How near a flame comes to each exit and the way to it."""
+    required = audience_gap(edition.staged)
+    return [
+        _nearest(
+            edition,
+            f"exit {brief(out.name)} and the way to it, to prop and flame",
+            _to_line(out.way or (out.at, out.at)),
+            required,
+        )
+        for out in ways_out(edition.staged)
+    ]
+
+
 def _extinguishers(edition: Edition) -> list[tuple[str, str]]:
-    plan = edition.plan
-    venue = edition.staged.show.venue
-    if not venue.extinguishers:
-        return []
-    ways = plan.ground.ways_to([each.at for each in venue.extinguishers])
+    """Walks to the nearest extinguisher: of the act from its performers, of the fuel from the fuel station."""
+    import numpy as np
+
+    plan, venue = edition.plan, edition.staged.show.venue
     rule = plan.book.strictest("extinguisher-travel")
     most = f" (at most {metres(rule.number, decimals=2)})" if rule else ""
-    found = max(
-        zip(plan.followed, farthest(plan.followed, [ways] * len(plan.followed), 0.0), strict=True),
-        key=lambda pair: pair[1].distance,
-    )
-    burn, worst = found
-    when = clock(edition.staged.seconds(worst.beat))
-    lines = [
-        (
-            "lit performer to the nearest extinguisher, on foot",
-            f"{_walk(worst.distance)}{most}; {brief(burn.who)} at {when}",
+    own: dict[Guarded, list[Point]] = {"act": [], "fuel": []}
+    for tool, guards in zip(venue.extinguishers, guarded_by(edition.staged), strict=True):
+        own[guards].append(tool.at)
+    lines = []
+    if own["act"]:
+        ways = plan.ground.ways_to(own["act"])
+        burn, worst = max(
+            zip(
+                plan.followed,
+                farthest(plan.followed, [ways] * len(plan.followed), 0.0),
+                strict=True,
+            ),
+            key=lambda pair: pair[1].distance,
         )
-    ]
+        when = clock(edition.staged.seconds(worst.beat))
+        lines.append(
+            (
+                "lit performer to the nearest extinguisher of the act, on foot",
+                f"{_walk(worst.distance)}{most}; {brief(burn.who)} at {when}",
+            )
+        )
     if venue.fuel_station is not None:
-        import numpy as np
-
-        walk = float(ways(np.array([venue.fuel_station])).min())
-        lines.append(("fuel station to the nearest extinguisher, on foot", f"{_walk(walk)}{most}"))
+        words = "none stands ready for it"
+        if own["fuel"]:
+            walk = float(plan.ground.ways_to(own["fuel"])(np.array([venue.fuel_station])).min())
+            words = f"{_walk(walk)}{most}"
+        lines.append(("fuel station to its own extinguisher, on foot", words))
     return lines
 
 

@@ -14,15 +14,20 @@ from sequencer.outputs.sheets.page.paper import FLAME, INK, PAPER, RULE, SOFT, T
 from sequencer.outputs.sheets.page.pictograms import draw_sign, flame_mark
 from sequencer.outputs.sheets.page.prose import TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import metres
-from sequencer.outputs.sheets.parts.ground import GroundDrawing
+from sequencer.outputs.sheets.parts.ground import Circle, is_nearest
 from sequencer.outputs.sheets.parts.scene import ShownArea, way_length
+from sequencer.outputs.sheets.parts.site_drawing import SiteDrawing
+from sequencer.safety.ways_out import ways_out
 from sequencer.show.site import VenueRecord
 
 _WIND = 22.0  # length of the wind's arrow
+_PLAINLY, _ON_THREAD = 1.0, 0.2  # by how much a name is nearer to its own disc than to another's
+_NAME = 92.0  # room for a performer's name
 Draw = Callable[[Any, float, float], None]  # canvas, and the position of its middle [pt]
+_Mark = tuple[ShownArea, str, Draw, float]  # box, words, drawing, and half the width
 
 
-class StagePlan(GroundDrawing):
+class StagePlan(SiteDrawing):
     """The drawing of a scene, as large as the space allows."""
 
     def draw(self) -> None:
@@ -32,28 +37,29 @@ class StagePlan(GroundDrawing):
         if begin is not None:
             begin("Figure", "Stage plan from above, audience at the bottom")
         venue = scene.staged.show.venue
-        self.draw_floor(canvas, venue)
+        self.draw_ground(canvas)
+        if scene.crew:
+            self.draw_lane_and_zone(canvas, venue)
+        self.draw_stage(canvas, venue)
         self.places = self._placed()
         half = self.disc + 1
         discs = [(x - half, y - half, x + half, y + half) for x, y in self.places.values()]
+        self.marks, self.unnamed = [], []
         marks = self._safety_marks(venue, discs) if scene.crew else []
         self.taken = [*discs, *(box for box, _, _, _ in marks)]
         self._landing(canvas)
+        self.circles = [(x, y, self.disc) for x, y in self.places.values()]
         self.draw_audience(canvas, venue)
         self.draw_scenery(canvas, venue)
-        self._paths(canvas)
-        self._reaches(canvas)
-        if scene.distances:
-            self._closest(canvas)
-        if scene.dimensions:
-            self._to_audience(canvas)
-        self._performers(canvas)
-        for box, words, draw, away in marks:
-            x, y = (box[0] + box[2]) / 2, (box[1] + box[3]) / 2
-            draw(canvas, x, y)
-            self._beside(canvas, x, y, away, words)
-        if scene.crew and venue.wind_from is not None:
-            self._wind(canvas, venue.wind_from)
+        if scene.crew:
+            self.draw_ways_out(canvas)
+            self.draw_rings(canvas, venue)
+        self._people(canvas)
+        for box, _, draw, _ in marks:
+            draw(canvas, (box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
+        self._names(canvas, marks)
+        if scene.crew:
+            self._name_site(canvas, venue)
         self.draw_frame(canvas)
         if begin is not None:
             canvas.end_tag()
@@ -74,6 +80,23 @@ class StagePlan(GroundDrawing):
             self.label(
                 canvas, "let-go range", places, face="Regular", colour=INK, centre=True, room=70.0
             )
+
+    def _people(self, canvas: Any) -> None:
+        """Performers with their walks and reaches, and the distances between them."""
+        self._paths(canvas)
+        self._reaches(canvas)
+        if self.scene.distances:
+            self._closest(canvas)
+        if self.scene.dimensions:
+            self._to_audience(canvas)
+        self._performers(canvas)
+
+    def _name_site(self, canvas: Any, venue: VenueRecord) -> None:
+        """Names of lane, zone and rings, and the wind."""
+        self.name_lane_and_zone(canvas, venue)
+        self.name_rings(canvas, venue)
+        if venue.wind_from is not None:
+            self._wind(canvas, venue.wind_from)
 
     def _placed(self) -> dict[str, tuple[float, float]]:
         """Where each performer's disc is drawn: at its place, or beside it if it would hide another's number."""
@@ -136,8 +159,6 @@ class StagePlan(GroundDrawing):
                 )
         for name in self.places:  # on top of everything else: a number is never hidden
             self._disc(canvas, name)
-        for name in self.places:
-            self._name(canvas, name)
 
     def _arrow(self, canvas: Any, name: str) -> None:
         """Which way somebody faces, and a line to their place if the disc is beside it."""
@@ -178,33 +199,78 @@ class StagePlan(GroundDrawing):
             align="centre",
         )
 
-    def _name(self, canvas: Any, name: str) -> None:
-        """A performer's name if there is room for it; always on that performer's sheet."""
-        radius = self.disc
+    def _names(self, canvas: Any, marks: Sequence[_Mark]) -> None:
+        """Performers' names at their discs, then the crew's, then the rest of the performers' farther off on a thread."""
+        later = [name for name in self.places if not self._name_at_disc(canvas, name)]
+        for box, words, _, away in marks:
+            middle = ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
+            if self._beside(canvas, *middle, away, words):
+                self.unnamed = [mark for mark in self.unnamed if mark[:2] != middle]
+        for name in later:
+            self._name_on_thread(canvas, name)
+
+    def _name_at_disc(self, canvas: Any, name: str) -> bool:
+        """A performer's name beside the disc, if there is room for it."""
         x, y = self.places[name]
-        focused = self.scene.focus == name
-        room = 92.0
-        long = width(clipped(name, "Bold", TINY, room), "Bold") * TINY
+        radius, half = self.disc, self._half(name)
         near = [
-            (x, y - radius - 17),
+            (x, y - radius - 15),
             (x, y + radius + 4),
-            (x + radius + 6 + long / 2, y - 4),
-            (x - radius - 6 - long / 2, y - 4),
+            (x + radius + 6 + half, y - 4),
+            (x - radius - 6 - half, y - 4),
         ]
-        spots = _around(x, y, radius, long)
-        around = [spot for spot in spots if self._is_clear((x, y), spot, radius + 1.5)]
-        found = self.label(
+        before = self.left_out
+        found = self._write_name(canvas, name, near, rivals=self.circles, nearer=_PLAINLY)
+        self.left_out = before  # it is tried once more
+        return found is not None
+
+    def _name_on_thread(self, canvas: Any, name: str) -> None:
+        """A performer's name farther off, where it cannot be taken for another's; always on that performer's sheet."""
+        x, y = self.places[name]
+        half = self._half(name)
+        around = [
+            spot
+            for spot in _around(x, y, self.disc, 2 * half)
+            if self._is_clear((x, y), spot, self.disc + 1.5)
+        ]
+        around.sort(key=lambda spot: self._is_crossed((x, y), spot))  # else in order
+        found = self._write_name(
             canvas,
             name,
-            near + around,
-            face="Bold" if focused or self.scene.focus is None else "Regular",
-            colour=INK,
-            centre=True,
-            room=room,
-            must=focused,
+            around or [(x, y)],
+            rivals=(*self.circles, *self.unnamed),
+            nearer=_ON_THREAD,
+            must=self.scene.focus == name,
         )
-        if found is not None and found not in near:
-            self._thread(canvas, (x, y), found, long / 2)
+        if found is not None:
+            self._thread(canvas, (x, y), found, half)
+
+    def _write_name(
+        self,
+        canvas: Any,
+        name: str,
+        places: Sequence[tuple[float, float]],
+        *,
+        rivals: Sequence[Circle],
+        nearer: float,
+        must: bool = False,
+    ) -> tuple[float, float] | None:
+        own = (*self.places[name], self.disc)
+        return self.label(
+            canvas,
+            name,
+            places,
+            face="Bold" if self.scene.focus in {None, name} else "Regular",
+            centre=True,
+            room=_NAME,
+            must=must,
+            accept=lambda box: is_nearest(box, own, rivals, by=nearer),
+        )
+
+    @staticmethod
+    def _half(name: str) -> float:
+        """Half a name's width."""
+        return width(clipped(name, "Bold", TINY, _NAME), "Bold") * TINY / 2
 
     def _is_clear(self, disc: tuple[float, float], label: tuple[float, float], away: float) -> bool:
         """Whether a line from a disc to its name passes the middle of every other disc that far away."""
@@ -219,6 +285,18 @@ class StagePlan(GroundDrawing):
             if off < away:
                 return False
         return True
+
+    def _is_crossed(self, disc: tuple[float, float], label: tuple[float, float]) -> bool:
+        """Whether a line from a disc to its name would run over words or marks."""
+        import shapely
+
+        line = shapely.LineString([disc, label])
+        others = [
+            box
+            for box in self.taken
+            if not (box[0] <= disc[0] <= box[2] and box[1] <= disc[1] <= box[3])
+        ]
+        return any(line.intersects(shapely.box(*box)) for box in others)
 
     def _thread(
         self, canvas: Any, disc: tuple[float, float], label: tuple[float, float], half: float
@@ -246,21 +324,30 @@ class StagePlan(GroundDrawing):
         ]
         return max(6.2, min(8.5, min(gaps, default=99.0) / 2 - 0.4))
 
-    def _safety_marks(
-        self, venue: VenueRecord, discs: Sequence[ShownArea]
-    ) -> list[tuple[ShownArea, str, Draw, float]]:
+    def _safety_marks(self, venue: VenueRecord, discs: Sequence[ShownArea]) -> list[_Mark]:
         """Position, words and drawing of everything that the crew looks for; nothing overlaps."""
         marks_to_place: list[tuple[tuple[float, float], str, Draw, float]] = []
         for number, post in enumerate(self.scene.staged.show.crew, start=1):
             marks_to_place.append(
                 (post.post, post.name, _badge(f"S{number}"), 8.5 if number > 9 else 7.5)
             )
-        marks_to_place += [(p.at, p.name, _sign("E001", 12), 6.5) for p in venue.exits]
+        marks_to_place += [
+            (
+                out.at,
+                f"{out.name}{'' if out.counted else ', does not count'}",
+                _sign("E001", 12),
+                6.5,
+            )
+            for out in ways_out(self.scene.staged)
+        ]
         marks_to_place += [(e.at, "", _sign("F001", 12), 6.5) for e in venue.extinguishers]
         if venue.fuel_station is not None:
             marks_to_place.append((venue.fuel_station, "fuel station", _sign("W021", 14), 7.5))
-        placed: list[tuple[ShownArea, str, Draw, float]] = []
-        for at, name, draw, half in marks_to_place:
+        if venue.gate is not None:
+            marks_to_place.append((venue.gate, "gate", _badge("G"), 7.5))
+        placed: list[_Mark] = []
+        crew = len(self.scene.staged.show.crew)
+        for number, (at, name, draw, half) in enumerate(marks_to_place):
             x, y, out = self.pinned(*at)
             words = f"{name or 'extinguisher'}{_far(out)}" if name or out else ""
             box = self.free_box(x, y, half, [*discs, *(other for other, _, _, _ in placed)])
@@ -271,14 +358,18 @@ class StagePlan(GroundDrawing):
             if not out and hypot(moved[0] - x, moved[1] - y) > 1:
                 self.draw_leader(x, y, *moved)
             placed.append((box, words, draw, half))
+            self.marks.append((*moved, half))
+            if number < crew:
+                self.unnamed.append((*moved, half))
         return placed
 
-    def _beside(self, canvas: Any, x: float, y: float, away: float, words: str) -> None:
+    def _beside(self, canvas: Any, x: float, y: float, away: float, words: str) -> bool:
+        """A mark's words beside it, if there is room for them."""
         if not words:
-            return
+            return False
         long = width(clipped(words, "Regular", TINY, 110.0), "Regular") * TINY
         reach = away + 2 + long / 2
-        self.label(
+        found = self.label(
             canvas,
             words,
             [
@@ -293,7 +384,11 @@ class StagePlan(GroundDrawing):
             ],
             centre=True,
             room=110.0,
+            accept=lambda box: is_nearest(
+                box, (x, y, away), (*self.circles, *self.marks), by=_PLAINLY
+            ),
         )
+        return found is not None
 
     def _wind(self, canvas: Any, degrees: float) -> None:
         """An arrow in the wind's direction, if there is room for it; the words under the plan give it too."""
@@ -409,9 +504,9 @@ class StagePlan(GroundDrawing):
 def _around(x: float, y: float, radius: float, long: float) -> list[tuple[float, float]]:
     """Places for a name around a disc, farther and farther out, if those beside it are taken."""
     places = []
-    for out in (12.0, 22.0, 34.0, 48.0):
-        for k in range(12):
-            turn = radians(30.0 * k + 15.0)
+    for out in (8.0, 15.0, 22.0, 34.0, 48.0, 64.0):
+        for k in range(24):
+            turn = radians(15.0 * (k + 1))
             across = radius + out + abs(cos(turn)) * long / 2
             places.append((x + across * cos(turn), y + (radius + out) * sin(turn) - 3))
     return places

@@ -8,11 +8,13 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from math import dist
 
+from sequencer.safety.ways_out import ways_out
 from sequencer.staging.staged import Staged
 
 Spot = tuple[float, float, float]  # X [m], Y [m], facing [degrees]
 ShownArea = tuple[float, float, float, float]  # left, low, right, high
 Way = tuple[tuple[float, float], ...]  # points of a walk [m, stage frame]
+_SITE = 30.0  # [m] from the stage up to which a site plan shows exits, gate and fuel in place
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -72,11 +74,29 @@ def window(scene: Scene) -> ShownArea:
         others += [place.at for place in venue.exits]
         others += [tool.at for tool in venue.extinguishers]
         others += [venue.fuel_station] if venue.fuel_station is not None else []
+        others += [venue.gate] if venue.gate is not None else []
+        others += [*(venue.spin_off or ()), *(venue.fire_lane.line if venue.fire_lane else ())]
     for x, y in others:
         xs.append(min(max(x, low_x - near), high_x + near))
         ys.append(min(max(y, low_y - near), high_y + near))
+    if scene.crew and scene.dimensions:
+        for x, y in _site_near(scene.staged, outline):
+            xs.append(x)
+            ys.append(y)
     pad = 0.05 * size + 0.5
     return min(xs) - pad, min(ys) - pad, max(xs) + pad, max(ys) + pad
+
+
+def _site_near(staged: Staged, outline: Sequence[tuple[float, float]]) -> list[tuple[float, float]]:
+    """Exits with their ways, fuel, zone, gate, lane and scenery that are near enough for a site plan to show them in place."""
+    import shapely
+
+    venue, stage = staged.show.venue, shapely.Polygon(outline)
+    points = [point for out in ways_out(staged) for point in (*out.way, out.at)]
+    points += [each for each in (venue.fuel_station, venue.gate) if each is not None]
+    points += [*(venue.spin_off or ()), *(venue.fire_lane.line if venue.fire_lane else ())]
+    points += [corner for thing in venue.scenery for corner in thing.outline]
+    return [point for point in points if stage.distance(shapely.Point(point)) <= _SITE]
 
 
 def _audience_near(staged: Staged, most: float) -> list[Way]:

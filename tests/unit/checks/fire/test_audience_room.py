@@ -1,14 +1,10 @@
 """Exits and floor for the audience, by hand: people = width × flow × minutes, rounded down."""
 
-import pytest
-
 from sequencer.checks.fire.audience_room import Crowd, crowd_findings
-
-EXITS = {"gate": 3.0, "ramp": 4.0}
 
 
 def told(**change):
-    crowd = Crowd(**{"people": 1170, "area": 1000.0, "exits": EXITS} | change)
+    crowd = Crowd(**{"people": 1170, "area": 1000.0, "widths": (3.0, 4.0)} | change)
     return [(found.code, found.severity) for found in crowd_findings(crowd)]
 
 
@@ -26,9 +22,15 @@ def test_the_show_s_own_time_to_leave_counts():
     assert told(people=937, leave_in=240.0) == [("exits-too-narrow", "warn")]
 
 
-@pytest.mark.parametrize("exits", [{}, {"gate": 3.0, "ramp": None}])
-def test_a_blank_width_counts_as_unmet(exits):
-    assert told(people=10, exits=exits) == [("not-recorded", "stop")]
+def test_an_audience_of_unknown_size_counts_as_unmet():
+    assert told(people=None) == [("not-recorded", "stop")]
+
+
+def test_exits_that_do_not_count_let_nobody_out():
+    """3 m alone: 1170 in 5 min; that no exit is recorded at all, `exits` finds."""
+    assert told(widths=(3.0,), not_counted=("ramp",)) == []
+    assert told(widths=(), not_counted=("gate", "ramp"), people=1) == [("exits-too-narrow", "stop")]
+    assert told(widths=(), people=1) == []
 
 
 def test_floor_of_half_a_square_metre_and_of_a_third():

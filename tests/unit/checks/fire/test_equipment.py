@@ -10,6 +10,7 @@ from sequencer.checks.fire.extinguishers_at_hand import (
     PlacedExtinguisher,
     extinguisher_findings,
     travel_findings,
+    unstated_findings,
 )
 from sequencer.checks.fire.fuel_point import fuel_point_findings, line_distance
 from sequencer.checks.fire.fuel_rules import fuel_amount_findings, fuel_kind_findings
@@ -44,8 +45,8 @@ def stand(x, y, who="Wren"):
     return Followed(who=who, floor=WalkPath((x, y)), start=0.0, end=32.0)
 
 
-def foam(x, y, rating="2-A:10-B:C"):
-    return PlacedExtinguisher(place=(x, y), rating=rating, kind="foam")
+def foam(x, y, rating="2-A:10-B:C", guards="act"):
+    return PlacedExtinguisher(place=(x, y), rating=rating, kind="foam", guards=guards)
 
 
 def travel(placed, burns, *, book=BOOK, ground=None, **known):
@@ -133,11 +134,16 @@ def test_an_extinguisher_inside_the_reach_is_no_help():
 
 
 def test_the_fuel_point_has_its_own_extinguisher():
-    near, beside = foam(3.0, 0.0), foam(12.0, 1.0)
+    """One at the act does not count for it, however near: whoever uses it there leaves the fuel without."""
+    near, beside = foam(3.0, 0.0), foam(12.0, 1.0, guards="fuel")
     burns = [stand(0.0, 0.0)]
 
     assert not travel([near, beside], burns, fuel_point=(12.0, 2.0), fuel_volume=3e-3)
-    (found,) = travel([near], burns, fuel_point=(14.0, 2.0), fuel_volume=3e-3)
+    for placed in ([near], [near, foam(12.0, 1.0)], [near, foam(12.0, 1.0, "2-A", "fuel")]):
+        (found,) = travel(placed, burns, fuel_point=(12.0, 2.0))
+        assert (found.code, found.severity) == ("fuel-extinguisher-missing", "stop")
+    far = foam(3.0, 1.0, guards="fuel")
+    (found,) = travel([near, far], burns, fuel_point=(14.0, 2.0), fuel_volume=3e-3)
     assert (found.code, found.where) == ("extinguisher-far", (14.0, 2.0))
     yard = WalkableFloor(
         (
@@ -145,19 +151,49 @@ def test_the_fuel_point_has_its_own_extinguisher():
             ((13, 1), (13.5, 1), (13.5, 3), (13, 3)), ((14.5, 1), (15, 1), (15, 3), (14.5, 3)),
         )
     )  # fmt: skip
-    (found,) = travel([near], burns, fuel_point=(14.0, 2.0), ground=yard)
+    (found,) = travel([near, far], burns, fuel_point=(14.0, 2.0), ground=yard)
     assert "no way on foot" in found.message
+
+
+def test_the_fuel_point_s_extinguisher_counts_neither_as_a_second_nor_as_an_opposing_one():
+    """At least two on opposing sides [A1, A16]: one at the act and one by the fuel, on its other side, are one."""
+    one, other = foam(4.0, 0.0), foam(-4.0, 0.0)
+    by_fuel = foam(-4.0, 0.0, guards="fuel")
+
+    def codes(placed):
+        found = extinguisher_findings(placed, lit_at_once=1, book=BOOK, act=(0.0, 0.0))
+        return [each.code for each in found]
+
+    assert codes([one, other]) == []
+    assert codes([one, by_fuel]) == ["extinguishers-few"]
+    assert codes([one, foam(4.0, 1.0), by_fuel]) == ["extinguishers-one-side"]
+    (found,) = travel(
+        [foam(3.0, 0.0, guards="fuel"), foam(1.5 + 15 * FOOT + 0.05, 0.0)], [stand(0.0, 0.0)]
+    )
+    assert "from the act" in found.message
+
+
+@pytest.mark.parametrize(("rating", "kind"), [(None, "foam"), ("2-A:10-B:C", None), (None, None)])
+def test_an_extinguisher_of_which_little_is_known_counts_as_none(rating, kind):
+    blank = PlacedExtinguisher(place=(-4.0, 0.04), rating=rating, kind=kind)
+    (found,) = unstated_findings([foam(4.0, 0.0), blank])
+
+    assert (found.code, found.severity) == ("extinguisher-unstated", "stop")
+    assert "at [-4.0, 0.0] not stated: it counts as none" in found.message
+    short = extinguisher_findings([foam(4.0, 0.0), blank], lit_at_once=1, book=BOOK, act=(0.0, 0.0))
+    assert [each.code for each in short] == ["extinguishers-few"]
+    assert not travel([blank], [stand(0.0, 0.0)])  # it is no walk to nothing
 
 
 def test_a_rating_allows_a_walk_for_an_amount():
     """Class B table of NFPA 10: 10-B reaches 50 ft under 1 gal, 30 ft to 5 gal, no more beyond."""
-    burns, unit = [stand(0.0, 0.0)], foam(3.0, 0.0)
+    burns, unit = [stand(0.0, 0.0)], foam(3.0, 0.0, guards="fuel")
 
     assert not travel([unit], burns, fuel_point=(12.0, 0.0), fuel_volume=4e-3)
     (found,) = travel([unit], burns, fuel_point=(12.0, 0.0), fuel_volume=40e-3)
     assert (found.code, found.severity) == ("extinguisher-small", "warn")
     assert "40 L (extra hazard)" in found.message
-    european = foam(3.0, 0.0, "21A 113B C")
+    european = foam(3.0, 0.0, "21A 113B C", "fuel")
     assert not travel([european], burns, fuel_point=(12.0, 0.0), fuel_volume=40e-3)
 
 

@@ -5,7 +5,15 @@ from dataclasses import replace
 import pytest
 
 from sequencer.checks.distances.rule_distances import distances_by, required_distances
-from sequencer.checks.fire import audience_room, burning_time, heat, rules_kept, watch_kept
+from sequencer.checks.fire import (
+    audience_room,
+    burning_time,
+    exits_clear,
+    heat,
+    lines_of_sight,
+    rules_kept,
+    watch_kept,
+)
 from sequencer.checks.fire.burning_time import cuts_of
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import check_named
@@ -41,6 +49,8 @@ venue:
     - {{at: [11, 11], rating: "2-A:10-B:C", kind: foam}}
   fuel_station: [11, 12]
   spin_off: [[10, 13], [12.5, 13], [12.5, 15], [10, 15]]
+  exits: [{{name: lane, at: [-16, -12], width: 2 m}}, {{name: road, at: [16, -12], width: 3 m}}]
+  audience_size: 100
   wind: 2 m/s
   wind_from: upstage
 cast:
@@ -62,16 +72,18 @@ crew:
   - {{name: Flint, post: [0, 9], duty: spotter, equipment: [2 damp towels, fire blanket]}}
   - {{name: Hazel, post: [0, -4], duty: perimeter}}
   - {{name: Tarn, post: [12, 12], duty: fuel keeper}}
+  - {{name: Linden, post: [-8, 0], duty: lead, equipment: [whistle]}}
 rules:
   {PERMIT}
 """
 WALL = """\
   scenery: [{name: wall, height: 2 m, outline: [[-9, 6], [9, 6], [9, 6.5], [-9, 6.5]]}]
 """
-WAY_OUT = "  exits: [{name: gate, at: [9, 0], width: 9 m}]\n"
+EXITS = SHOW[SHOW.index("  exits:") : SHOW.index("  wind:")]
+WAY_OUT = "  exits: [{name: gate, at: [16, -12], width: 9 m}]\n"
 FIRE = (
-    "burning-time", "crew", "watch", "heat", "equipment", "extinguishers", "fuel-point", "fuel", "wind",
-    "house-rules", "downwind", "audience-room", "to-confirm", "not-planned",
+    "burning-time", "crew", "posts", "watch", "hand-overs", "lines-of-sight", "heat", "equipment", "extinguishers",
+    "fuel-point", "fuel", "wind", "house-rules", "downwind", "exits", "audience-room", "to-confirm", "not-planned",
 )  # fmt: skip
 # 120 beats a minute: 81.1 is 160 s, under 0.8 of 240 s = 192 s.
 
@@ -119,6 +131,7 @@ def test_a_sound_show_has_only_notes():
         ("burn-reserve", "warn", [("until: 81.1", "until: 101.1")]),
         ("burn-reserve", "warn", [("fuel: kerosene", "fuel: kerosene\n  reserve: 0.6")]),
         ("burn-not-timed", "warn", [("measured: true", "measured: false")]),
+        ("burn-not-timed", "stop", [("  burn: {time: 4 min, measured: true}\n", "")]),
         ("burn-unknown", "stop", [("  burn: {time: 4 min, measured: true}\n", ""),
                                   ("fuel: kerosene", "fuel: ethanol"), (", fuel_mass: 45 g", "")]),
         ("nobody-watching", "stop", [("duty: spotter", "duty: lead")]),
@@ -136,7 +149,8 @@ def test_a_sound_show_has_only_notes():
         ("limit-loosened", "note", [(PERMIT, LOOSE + "\n  audience: 4 m")]),
         ("extinguishers-one-side", "warn", [("at: [-5, 4]", "at: [6, 4]"), ("at: [11, 11]", "at: [6, 9]"),
                                             ("fuel_station: [11, 12]", "fuel_station: [11, 11]")]),
-        ("extinguisher-far", "stop", [("at: [11, 11]", "at: [-11, 11]")]),
+        ("extinguisher-far", "stop", [("at: [11, 11]", "guards: fuel, at: [-11, 11]")]),
+        ("fuel-extinguisher-missing", "stop", [("at: [11, 11]", "at: [-11, 11]")]),
         ("extinguisher-far", "stop", [("at: [5, 4]", "at: [12.5, 4]"), ("at: [-5, 4]", "at: [-12.5, 4]")]),
         ("fuel-point-close", "stop", [("fuel_station: [11, 12]", "fuel_station: [8, 8]")]),
         ("fuel-point-close", "stop", [("[[-12, -9], [12, -9]]", "[[-12, -9], [16, -9], [16, 12]]")]),
@@ -175,13 +189,14 @@ def test_a_sound_show_has_only_notes():
         ("not-recorded", "stop", [("  wind_from: upstage\n", "")]),
         ("roof-contradicts", "stop", [("setting: outdoors", "setting: indoors")]),
         ("stop-call-kept", "warn", [("rules:\n", "stop_call: {callers: [Hazel]}\nrules:\n")]),
-        ("exits-too-narrow", "stop", [("  wind:", "  exits: [{name: gate, at: [9, 0], width: 2 m}]\n  audience_size: 781\n  wind:")]),
-        ("exits-too-narrow", "warn", [("  wind:", "  exits: [{name: a, at: [9, 0], width: 2 m}, {name: b, at: [-9, 0], width: 2 m}]\n  audience_size: 781\n  wind:")]),
-        ("not-recorded", "stop", [("  wind:", "  exits: [{name: gate, at: [9, 0]}]\n  audience_size: 20\n  wind:")]),
-        ("not-recorded", "stop", [("  wind:", "  audience_size: 20\n  wind:")]),
-        ("audience-crowded", "warn", [("  wind:", WAY_OUT + "  audience_size: 101\n  audience_area: 50 m²\n  wind:")]),
-        ("audience-crowded", "stop", [("  wind:", WAY_OUT + "  audience_size: 167\n  audience_area: 50 m²\n  wind:")]),
-        ("too-few-safety", "stop", [("  wind:", WAY_OUT + "  audience_size: 1001\n  wind:"), (PERMIT, "profile: england-wales")]),
+        ("exits-too-narrow", "stop", [("width: 3 m", "width: 1 m"), ("audience_size: 100", "audience_size: 781")]),
+        ("exits-too-narrow", "warn", [("audience_size: 100", "audience_size: 781")]),
+        ("not-recorded", "stop", [(", width: 3 m", "")]),
+        ("not-recorded", "stop", [(EXITS, "  audience_size: 20\n")]),
+        ("not-recorded", "stop", [("  audience_size: 100\n", "")]),
+        ("audience-crowded", "warn", [(EXITS, WAY_OUT + "  audience_size: 101\n  audience_area: 50 m²\n")]),
+        ("audience-crowded", "stop", [(EXITS, WAY_OUT + "  audience_size: 167\n  audience_area: 50 m²\n")]),
+        ("too-few-safety", "stop", [(EXITS, WAY_OUT + "  audience_size: 1001\n"), (PERMIT, "profile: england-wales")]),
         ("fire-ban", "stop", [(PERMIT, "profile: nsw-fire-ban")]),
         ("flame-high", "stop", [(PERMIT, PERMIT + "\n  profile: austin")]),
         ("limit-loosened", "note", [(PERMIT, LOOSE + "\n  profile: kansas-city")]),
@@ -351,10 +366,11 @@ def test_a_log_of_timed_burns_goes_before_what_is_stated(tmp_path):
 
 def test_the_check_says_what_it_did_not_look_at():
     assert safety(show()).not_checked == (
-        watch_kept.NOT_CHECKED, heat.NOT_CHECKED, audience_room.NOT_COUNTED, rules_kept.NOT_CHECKED,
+        watch_kept.NOT_CHECKED, lines_of_sight.NOT_SEEN, heat.NOT_CHECKED, exits_clear.NOT_WALKED,
+        audience_room.EXITS, audience_room.NO_FLOOR, rules_kept.NOT_CHECKED,
     )  # fmt: skip
-    counted = SHOW.replace("  wind:", WAY_OUT + "  audience_size: 9\n  wind:")
-    assert audience_room.EXITS in safety(show(counted)).not_checked
+    floor = SHOW.replace("  wind:", "  audience_area: 50 m²\n  wind:")
+    assert audience_room.NO_FLOOR not in safety(show(floor)).not_checked
     dark = SHOW[: SHOW.index("fire:")] + SHOW[SHOW.index("crew:") :]
     assert safety(show(dark)).not_checked == ()
 
@@ -398,9 +414,7 @@ def test_a_dark_show_asks_nothing_of_fire():
 
 
 def test_cautions_follow_place_and_crew():
-    indoors = show(
-        SHOW.replace("setting: outdoors", "setting: indoors\n  exits: [{name: door, at: [9, 0]}]")
-    )
+    indoors = show(SHOW.replace("setting: outdoors", "setting: indoors"))
     alone = show(SHOW[: SHOW.index("crew:")] + SHOW[SHOW.index("rules:") :])
 
     assert {"indoors", "exits"} <= conditions_of(indoors)

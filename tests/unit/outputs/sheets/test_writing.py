@@ -101,7 +101,7 @@ def test_a_pocket_card_says_whose_which_show_and_when_lit(printed, pages):
         "4f9a1c2b7d3e",
         "DRAFT",
         "DO NOT DANCE YET",
-        "0:08 – 1:44",
+        "−0:20 – 1:50",  # from the start of lighting to the end of putting out
     ):
         assert words in front
     assert "END" in last
@@ -117,7 +117,7 @@ def test_operators_read_time_code_at_every_rate(printed, pages):
     """
     path = next(p for p in printed[1] if p.name.endswith("operator.pdf"))
     text = plain(pages.text_of(path))
-    line = text[text.index("flames on: Łucja and Søren") :][:120]
+    line = text[text.index("FLAMES ON: Łucja and Søren") :][:120]
 
     for code in ("00:02:10:12", "00:02:10;15", "00:02:10:15"):
         assert code in line
@@ -128,7 +128,15 @@ def test_the_fuel_station_reads_what_to_soak(printed, pages):
     """Wicks of 45 and 50 g: two a performer; relit wicks are soaked again."""
     text = plain(pages.text_of(next(p for p in printed[1] if p.name.endswith("fuel.pdf")), 0))
 
-    for words in ("90 g", "100 g", "80 g", "RELIGHT", "no smoking", "flammable material"):
+    for words in (
+        "90 g",
+        "100 g",
+        "80 g",
+        "SECOND SET",
+        "Mira lights",
+        "no smoking",
+        "flammable material",
+    ):
         assert words in text.replace("\u00a0", " ")
 
 
@@ -185,10 +193,13 @@ def test_changed_lines_are_marked_against_the_last_print(rounds, pages, tmp_path
 
     against = "Since version 2 · 2026-11-20:"
     assert (
-        f"{against} 6 lines new or changed, each with a bar in the margin; 5 removed."
+        f"{against} 7 lines new or changed, each with a bar in the margin; 6 removed."
         in own.replace("\u00a0", " ")
     )
-    assert own.count("CHANGED") == 4  # rest before the burn, the burn, the rest after it, pattern
+    assert (
+        own.count("CHANGED") == 2
+    )  # the lighting, with the link that is then danced lit; the pattern
+    assert "CHANGED ×2" in own
     assert against in crew
 
 
@@ -253,7 +264,7 @@ def test_a_performers_sheet_tells_every_cue(printed, pages):
     for cue in cues_of(show, "Łucja"):
         if cue.block is not None and not cue.block.link:
             assert cue.block.title in text
-    for words in ("LIGHT UP", "PUT OUT", "keep it low until the drum", "wheel plane, forward"):
+    for words in ("FLAMES ON", "FLAMES OUT", "keep it low until the drum", "wheel plane, forward"):
         assert words in text
     assert "Łucja’s right head comes within 0.12 m of Søren’s left arm" in text
 

@@ -14,7 +14,7 @@ from sequencer.outputs.sheets.writing import sheets_of
 KILLS = next(each for each in cautions() if each.key == "can-kill")
 WAYS = {
     "as it is": [],
-    "no crew": [("crew:", "x_crew:")],
+    "no crew": [(", lit_by: Mira", ""), ("crew:", "x_crew:")],
     "a permit": [("crew:", "rules: {permit: P-1}\ncrew:")],
     "own words": [("crew:", "stop_call: {word: Halt, does: {performer: [kneel]}}\ncrew:")],
     "several profiles": [("crew:", "rules: {profile: [montreal, seattle]}\ncrew:")],

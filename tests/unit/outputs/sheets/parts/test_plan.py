@@ -171,3 +171,62 @@ def test_an_unknown_sign_is_refused():
 def test_fuel_point_signs_are_there():
     """No open flame, no smoking, flammable material, extinguisher: by meaning, ISO 7010 (facts of signs)."""
     assert {sign.code for sign in signs_for("fuel point")} <= set(pictograms.CODES)
+
+
+SITE = """
+  fire_lane: {line: [[12, 2], [7, 2]], width: 4 m}
+  gate: [12, 2]
+  spin_off: [[-11, 8], [-9, 8], [-9, 9.5], [-11, 9.5]]
+  wind: 3 m/s"""
+
+
+@pytest.mark.parametrize(
+    ("spot", "width", "said", "unsaid"),
+    [
+        # the nearest of the flames, 火花 at [4.5, 2.5], is hypot(4.5, 3.5) = 5.7 m off, her reach not taken off
+        ("[9, 6]", "", "lane gate, does not count", "lane gate,-"),
+        ("[14, -9]", ", width: 3 m", "lane gate", "does not count"),
+    ],
+)
+def test_a_site_plan_shows_lane_gate_zone_ways_and_rings(
+    rounds, tmp_path, spot, width, said, unsaid
+):
+    text = rounds.ROUND.replace("\n  wind: 3 m/s", SITE)
+    text = text.replace("lane gate, at: [9, 6]", f"lane gate, at: {spot}{width}")
+    edition = Edition(staged=rounds.show(tmp_path, text), report=rounds.report())
+    scene = scene_of(edition, 0, dimensions=True)
+    out = BytesIO()
+    canvas = Canvas(out, pagesize=(600, 800))
+    plan = StagePlan(scene, tall=500.0)
+    plan.wrap(500.0, 700.0)
+    plan.drawOn(canvas, 20, 20)
+    canvas.save()
+    words = pypdf.PdfReader(out).pages[0].extract_text().replace("\u00a0", " ")
+
+    for part in ("fire lane 4.0 m", "spin-off zone", "gate", "6.10 m: no flame, no audience", said):
+        assert part in words
+    assert unsaid not in words
+    left, low, right, high = window(scene)
+    for x, y in ((12, 2), (-11, 9.5), tuple(float(v) for v in spot[1:-1].split(","))):
+        assert left < x < right
+        assert low < y < high
+
+
+def test_a_changed_lane_or_gate_is_a_changed_plan(rounds, tmp_path):
+    """What the sheets compare to mark a plan as changed since the last print."""
+
+    def told(text):
+        folder = tmp_path / str(len(list(tmp_path.iterdir())))
+        folder.mkdir()
+        edition = Edition(staged=rounds.show(folder, text), report=rounds.report())
+        return StagePlan(scene_of(edition, 0), tall=300.0).description
+
+    whole = rounds.ROUND.replace("\n  wind: 3 m/s", SITE)
+    assert told(whole) == told(whole)
+    for old, new in (
+        ("width: 4 m}", "width: 3 m}"),
+        ("gate: [12, 2]", "gate: [12, 3]"),
+        ("[-9, 9.5]", "[-9, 9]"),
+    ):
+        assert old in whole
+        assert told(whole) != told(whole.replace(old, new))

@@ -1,0 +1,38 @@
+"""What the rehearsal page draws on the ground."""
+
+import math
+
+from sequencer.findings import Report
+from sequencer.outputs.rehearsal.page_data import show_document
+from tests.sites import site
+
+
+def lines(*pairs):
+    place = show_document(site(*pairs), Report(show="s"))["place"]
+    return {line["name"]: line["points"] for line in place["lines"]}
+
+
+def test_ways_lane_gate_zone_and_ring_lie_on_the_ground():
+    more = (
+        "  fire_lane:",
+        "  spin_off: [[10, 13], [13, 13], [13, 16]]\n  gate: [20, 4]\n  fire_lane:",
+    )
+    found = lines(more, ("at: [-16, -12]", "at: [0, 16]"))
+
+    assert found["lane does not count"][-1] == [0, 16]
+    assert found[""] == [[12, -9], [16, -12]]
+    assert found["gate"] == [[20, 4]]
+    assert found["spin-off zone"] == [[10, 13], [13, 13], [13, 16], [10, 13]]
+    assert sorted(found["fire lane 4.0 m"][:4]) == [[12, 2], [12, 6], [20, 2], [20, 6]]
+    ring = found["no flame, no audience within 6.10 m of the fuel"]
+    assert ring[0] == ring[-1]
+    assert all(abs(math.dist(point, (11, 12)) - 6.096) < 1e-3 for point in ring)
+
+
+def test_a_show_without_them_draws_none():
+    bare = lines(
+        ("  fire_lane: {line: [[20, 4], [12, 4]], width: 4 m}\n", ""),
+        ("  fuel_station: [11, 12]\n", ""),
+    )
+
+    assert set(bare) == {""}

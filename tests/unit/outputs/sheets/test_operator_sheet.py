@@ -1,0 +1,45 @@
+"""The operators read flames as FLAMES, never as lamps."""
+
+from sequencer.outputs.sheets.operator_sheet import operator_cues, operator_sheet
+from sequencer.outputs.sheets.page.marking import lines_of
+from sequencer.outputs.sheets.page.paper import Page
+from sequencer.outputs.sheets.parts.edition import Edition
+from tests.handled_show import handled
+
+FLAMES = ("lighting starts", "FLAMES ON", "putting out starts", "FLAMES OUT")
+
+
+def flames(*edits):
+    cues = operator_cues(Edition(staged=handled(*edits), report=None))
+    return [(cue.seconds, cue.position, cue.what) for cue in cues if cue.what.startswith(FLAMES)]
+
+
+def test_each_flame_is_a_cue_from_its_lighting_until_it_is_out():
+    """Wren lit from 15 s to 20 s, put out from 60 s to 65 s; Moss a minute later."""
+    assert flames() == [
+        (15.0, "", "lighting starts: Wren (1)"),
+        (20.0, "11.1", "FLAMES ON: Wren (1)"),
+        (60.0, "31.1", "putting out starts: Wren (1)"),
+        (65.0, "", "FLAMES OUT: Wren (1)"),
+        (75.0, "", "lighting starts: Moss (2)"),
+        (80.0, "41.1", "FLAMES ON: Moss (2)"),
+        (120.0, "61.1", "putting out starts: Moss (2)"),
+        (125.0, "", "FLAMES OUT: Moss (2)"),
+    ]
+
+
+def test_what_is_lit_before_the_track_has_no_time_code():
+    both = ("who: Wren, from: 11.1, until: 31.1", "who: all, from: 1.3, until: 31.1")
+    alone = ("    - {who: Moss, from: 41.1, until: 61.1}\n", "")
+    found = flames(both, alone)
+    assert found[0] == (1.0, "1.3", "FLAMES ON: all (1, 2)")
+    assert [what for *_, what in found] == [
+        "FLAMES ON: all (1, 2)", "putting out starts: all (1, 2)", "FLAMES OUT: all (1, 2)",
+    ]  # fmt: skip
+
+
+def test_lamps_are_stage_light(rounds, tmp_path):
+    edition = Edition(staged=rounds.show(tmp_path), report=rounds.report(stop=False))
+    said = " ".join(lines_of(operator_sheet(edition).story(Page.of("a4", wide=True))))
+    assert "bring the stage light to full, white" in said
+    assert "light up" not in said.lower()

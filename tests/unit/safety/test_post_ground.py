@@ -1,0 +1,58 @@
+"""Posts that are proposed: never amid the fire, in an exit, on the lane, by the fuel or in the crowd."""
+
+from math import dist
+
+import pytest
+from shapely import LineString, MultiPoint, Point
+
+from sequencer.safety.post_ground import OUTSIDE_FIRE, post_faults, proposed_posts
+from sequencer.safety.safety_plan import safety_plan
+from sequencer.safety.watching import Duty
+from tests.sites import site
+
+# Four round an empty middle: the place nearest to all of them is amid the fire, outside every reach.
+RING = (
+    ("cast:\n", ("cast:\n  - {name: Ash, stature: 1.7 m, prop: {tether: 55 cm}}\n"
+     "  - {name: Cleo, stature: 1.7 m, prop: {tether: 55 cm}}\n")),
+    ("Wren: {at: [-2, 4]}, Moss: {at: [2, 4]}",
+     "Wren: {at: [-4, 4]}, Moss: {at: [4, 4]}, Ash: {at: [0, 0]}, Cleo: {at: [0, 8]}"),
+)  # fmt: skip
+WALK = (
+    ("spots: {Wren: {at: [-2, 4]}, Moss: {at: [2, 4]}}}",
+     ("spots: {Wren: {at: [-2, 4]}, Moss: {at: [2, 4]}}}\n"
+     "  wide: {spots: {Wren: {at: [-5, 7]}, Moss: {at: [5, 2]}}}")),
+    ("  - {formation: pair, from: 1.1}\n",
+     "  - {formation: pair, from: 1.1}\n  - {formation: wide, from: 21.1, beats: 16}\n"),
+)  # fmt: skip
+NEAR = (
+    ("at: [16, -12], width: 3 m", "at: [9, -3], width: 3 m"),
+    ("[[20, 4], [12, 4]]", "[[20, 4], [4.5, 4]]"),
+)
+
+
+@pytest.mark.parametrize("pairs", [(), RING, WALK, NEAR])
+@pytest.mark.parametrize("number", [1, 2, 3])
+def test_a_proposed_post_is_outside_reach_fire_exits_lane_fuel_and_crowd(pairs, number):
+    show = site(*pairs)
+    posting = proposed_posts(show, safety_plan(show), number=number)
+    beats = [0.0, 20 * 4.0, 21 * 4.0, 24 * 4.0, 40 * 4.0]
+    lit = MultiPoint([dancer.floor.place_at(beat) for dancer in show.dancers for beat in beats])
+
+    assert len(posting.places) == number
+    for place in posting.places:
+        assert str(place).count("-0.0,") == str(place).count("-0.0)") == 0
+        spotter = Duty(who="new", place=place, duty="spotter")
+        assert post_faults(show, spotter, place) == ()
+        assert lit.convex_hull.distance(Point(place)) >= 0.9 * OUTSIDE_FIRE
+        assert dist(place, (11, 12)) >= 3.0
+        assert place[1] > -9
+        assert LineString([(20, 4), (12, 4)]).distance(Point(place)) >= 2.0
+        for dancer in show.dancers:
+            near = min(dist(dancer.floor.place_at(beat), place) for beat in beats)
+            assert near >= dancer.reach + 0.3
+
+
+def test_where_nobody_is_lit_none_is_proposed():
+    dark = site(("  lit:\n    - {who: all, from: 1.1, until: 81.1}\n", ""))
+
+    assert proposed_posts(dark, safety_plan(dark)) is None
