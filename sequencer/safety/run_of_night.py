@@ -233,7 +233,11 @@ def _usual(flame: bool, caller: str | None) -> tuple[Stop, ...]:
         ),
         Stop(
             role="operator",
-            does=("cut the sound at once", "put full light on the stage", "stay at the desk"),
+            does=(
+                "cut the sound at once",
+                "bring the stage light to full, white",
+                "stay at the desk",
+            ),
         ),
         Stop(role="performer", does=performer),
         Stop(role="spotter", does=spotter),

@@ -34,8 +34,9 @@ from sequencer.outputs.sheets.parts.plan import StagePlan
 from sequencer.outputs.sheets.parts.scene import way_length
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 
-_PLAN_BESIDE, _PLAN_TALL = 0.46, 170.0  # share of the width, and height, of a plan beside its words
+_PLAN_BESIDE, _PLAN_TALL = 0.46, 152.0  # share of the width, and height, of a plan beside its words
 _GUTTER = 12.0
+_ACROSS = 4  # names in one row
 _NARROW = 400.0  # width below which place, facing and walk are one column
 
 
@@ -76,16 +77,18 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
 
 
 def _cast(edition: Edition, room: float) -> list[Flowable]:
-    rows: list[list[Cell]] = [
-        [Disc(str(number), 18), Prose(TextSpan(name, "Bold", CUE), role="TD")]
+    """Numbers and names, several to a row."""
+    cells: list[list[Cell]] = [
+        [Disc(str(number), 16), Prose(TextSpan(brief(name), "Bold", TEXT), role="TD")]
         for number, name in enumerate(edition.staged.show.names, start=1)
     ]
-    half = (len(rows) + 1) // 2
-    both = [
-        row + (rows[half + k] if half + k < len(rows) else ["", ""])
-        for k, row in enumerate(rows[:half])
+    cells += [["", ""]] * (-len(cells) % _ACROSS)
+    rows = [
+        [cell for each in cells[k : k + _ACROSS] for cell in each]
+        for k in range(0, len(cells), _ACROSS)
     ]
-    return [heading("Who is who"), grid(both, [28, room / 2 - 28, 28, room / 2 - 28], pad=3)]
+    widths = [24.0, room / _ACROSS - 24.0] * _ACROSS
+    return [heading("Who is who", level=2, before=4), grid(rows, widths, pad=2, by_cell=True)]
 
 
 def _change(edition: Edition, index: int, page: Page) -> list[Flowable]:

@@ -263,20 +263,20 @@ def _pages(
     if not acts:
         nobody = "Nobody is lit in this show."
         return [[Prose(TextSpan(nobody, "Bold", 20.0))]]
-    make = partial(_rows, edition, post, side, widths=(_TIMES, words, plan))
     acts = [part for act in acts for part in _parts(act)]
-    for sizes in _ROW_SIZES:
-        texts = [_texts(act, sizes) for act in acts]
-        heights = [_height(each, words, sizes.plan) for each in texts]
-        if sum(heights) <= tall:
-            return [[make(acts, texts, _shared(heights, tall))]]
     pages, start = [], 0
     while start < len(acts):
-        stop = start + 1
-        while stop < len(acts) and sum(heights[start : stop + 1]) <= tall:
-            stop += 1
-        part = slice(start, stop)
-        pages.append([make(acts[part], texts[part], _shared(heights[part], tall))])
+        stop = len(acts)
+        while stop - start > 1 and sum(_heights(acts[start:stop], _ROW_SIZES[-1], words)) > tall:
+            stop -= 1
+        part = acts[start:stop]
+        sizes = next(
+            (each for each in _ROW_SIZES if sum(_heights(part, each, words)) <= tall),
+            _ROW_SIZES[-1],
+        )
+        heights = _shared(_heights(part, sizes, words), tall)
+        widths = (_TIMES, words, plan)
+        pages.append([_rows(edition, post, side, part, sizes, heights, widths=widths)])
         start = stop
     return pages
 
@@ -311,11 +311,14 @@ def _texts(act: PostAct, sizes: _RowSizes) -> tuple[Prose, list[Flowable]]:
     return when, body
 
 
-def _height(texts: tuple[Prose, list[Flowable]], room: float, plan: float) -> float:
-    """Height that a row needs."""
-    time, body = texts
-    text = sum(part.wrap(room - _GAP, inf)[1] for part in body)
-    return max(text, time.wrap(_TIMES, inf)[1], plan) + 2 * _PAD + 1.0
+def _heights(acts: Sequence[PostAct], sizes: _RowSizes, room: float) -> list[float]:
+    """Height that each row needs."""
+    found = []
+    for act in acts:
+        time, body = _texts(act, sizes)
+        text = sum(part.wrap(room - _GAP, inf)[1] for part in body)
+        found.append(max(text, time.wrap(_TIMES, inf)[1], sizes.plan) + 2 * _PAD + 1.0)
+    return found
 
 
 def _rows(
@@ -323,13 +326,14 @@ def _rows(
     post: CrewMember,
     side: OwnSide,
     acts: Sequence[PostAct],
-    texts: Sequence[tuple[Prose, list[Flowable]]],
+    sizes: _RowSizes,
     heights: Sequence[float],
     *,
     widths: tuple[float, float, float],
 ) -> Grid:
     rows: list[list[Cell]] = []
-    for act, (time, body), high in zip(acts, texts, heights, strict=True):
+    for act, high in zip(acts, heights, strict=True):
+        time, body = _texts(act, sizes)
         plan = PostPlan(
             _scene(edition, post, side, act, wide=widths[2]), wide=widths[2], tall=high - 2 * _PAD
         )

@@ -275,7 +275,7 @@ def _lightings(edition: Edition, post: CrewMember, side: OwnSide) -> list[PostAc
         orders.append(Order(words="PUT OUT the torch", detail="then step back to your mark"))
         acts.append(
             PostAct(
-                at_s=lights[0].at_s, beat=lighting.start, cue=f"{_lead_name(edition)} says go",
+                at_s=lights[0].at_s, beat=lighting.start, cue="" if post.duty == "lead" else f"{_lead_name(edition)} says go",
                 orders=tuple(orders), watched=tuple(light.burn.who for light in lights),
             )
         )  # fmt: skip
