@@ -34,7 +34,7 @@ from sequencer.outputs.sheets.parts.plan import StagePlan
 from sequencer.outputs.sheets.parts.scene import way_length
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 
-_PLAN_BESIDE, _PLAN_TALL = 0.46, 152.0  # share of the width, and height, of a plan beside its words
+_PLAN_BESIDE, _PLAN_TALL = 0.46, 168.0  # share of the width, and height, of a plan beside its words
 _GUTTER = 12.0
 _ACROSS = 4  # names in one row
 _NARROW = 400.0  # width below which place, facing and walk are one column
