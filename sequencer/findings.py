@@ -96,6 +96,7 @@ class Report:
     cautions: tuple[str, ...] = ()  # printed with every report of a lit show
     conditions: "frozenset[Condition]" = frozenset()  # of cautions, raised by the findings
     fuel_codes: frozenset[str] = frozenset()  # codes of findings listed on the fuel keeper's sheet
+    blank_codes: frozenset[str] = frozenset()  # codes of findings on what nobody stated
     danced: Danced | None = None  # results of the simulation, if requested
 
     @property

@@ -124,6 +124,11 @@ def fuel_codes() -> frozenset[str]:
     return frozenset(code for check in checks() for code in check.of_fuel)
 
 
+def blank_codes() -> frozenset[str]:
+    """Codes of findings on what nobody stated."""
+    return frozenset(code for code, when in conditions_by_code().items() if when == "missing")
+
+
 def _loaded(plugin: Plugin) -> Check:
     check = plugin.load()
     with blamed(plugin):
@@ -155,6 +160,7 @@ __all__ = [
     "BUILT_IN",
     "CHECK_PLUGINS",
     "Check",
+    "blank_codes",
     "check_named",
     "checks",
     "checks_of",

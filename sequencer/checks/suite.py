@@ -7,7 +7,7 @@ from sequencer.checks.check import Check
 from sequencer.checks.distances import drift
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.outcome import Outcome
-from sequencer.checks.registry import checks, conditions_by_code, fuel_codes
+from sequencer.checks.registry import blank_codes, checks, conditions_by_code, fuel_codes
 from sequencer.facts.cautions import Condition, page_one
 from sequencer.findings import SEVERITIES, Danced, Finding, Report
 from sequencer.progress import Progress
@@ -104,6 +104,7 @@ def reported(show: Staged, outcome: Outcome, danced: Danced | None = None) -> Re
         cautions=_cautions(show, raised),
         conditions=raised,
         fuel_codes=fuel_codes(),
+        blank_codes=blank_codes(),
         danced=danced,
     )
 

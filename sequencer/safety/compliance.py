@@ -6,7 +6,7 @@ Printed numbers are rounded to the safe side: what must be large is rounded down
 minimum asked for is rounded up, a maximum down, and a margin down. "Met" means only: as entered.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -24,7 +24,7 @@ from sequencer.staging.staged import Staged
 from sequencer.units import rounded_down, rounded_up
 
 Verdict = Literal["met", "not met", "not stated", "confirm", "told"]
-VERDICTS: tuple[Verdict, ...] = ("not met", "not stated", "confirm", "met", "told")  # worst first
+WORST_FIRST: tuple[Verdict, ...] = ("not met", "not stated", "confirm", "met", "told")
 _MINUTES = 120.0  # [s] from here on times are printed in minutes
 MOST_NAMED = 6  # performers whose reach is told one by one
 CONFIRM_WARNED = {"fuel-warned", "fuel-permit-volume"}  # a warning of a check asks a person
@@ -82,7 +82,7 @@ def tally(rows: Sequence[ComplianceRow]) -> dict[Verdict, int]:
     """How many rules have each verdict, the worst first."""
     return {
         verdict: sum(row.verdict == verdict for row in rows)
-        for verdict in VERDICTS
+        for verdict in WORST_FIRST
         if verdict != "told"
     }
 
@@ -92,11 +92,17 @@ def _row(case: PlanCase, rule: Rule) -> ComplianceRow:
     against = [each for each in case.report.findings if rule.citation in each.source]
     limit = _limit(case, rule)
     own = _verdict(rule, found, limit)
-    verdict, why = _by_checks(rule.kind, own, against, counted=found.value is not None)
+    verdict, why = _by_checks(
+        rule.kind,
+        own,
+        against,
+        blanks=case.report.blank_codes,
+        counted=found.value is not None,
+    )
     return ComplianceRow(
         subject=rule.kind.name,
         what=rule.kind.what,
-        asked=_asked(case, rule, limit),
+        asked=_asked(rule, limit, heads=case.plan.lit_at_once, own=_is_own(case, rule, limit)),
         has=_has(rule.kind, found),
         verdict=verdict,
         margin=""
@@ -133,26 +139,31 @@ def _meets(kind: Kind, value: float, limit: float) -> bool:
 
 
 def _by_checks(
-    kind: Kind, own: Verdict, against: Sequence[Finding], *, counted: bool
+    kind: Kind,
+    own: Verdict,
+    against: Sequence[Finding],
+    *,
+    blanks: Collection[str],
+    counted: bool,
 ) -> tuple[Verdict, str]:
     """The verdict, no better than the findings that cite the rule, and what they say.
 
     Where the plan has a number, warnings that cite the rule are about something else: they do not change the verdict.
     """
-    blanks = [each for each in against if each.code == "not-recorded"]
-    stops = [each for each in against if each.severity == "stop" and each not in blanks]
+    blank = [each for each in against if each.code in blanks]
+    stops = [each for each in against if each.severity == "stop" and each not in blank]
     warned = []
     if not counted:
-        warned = [each for each in against if each.severity == "warn" and each not in blanks]
+        warned = [each for each in against if each.severity == "warn" and each not in blank]
     verdict = own
     if warned:
         worst: Verdict = "confirm" if kind.name in CONFIRM_WARNED else "not met"
         verdict = own if own == "not stated" else worst
-    if blanks:
+    if blank:
         verdict = "not stated"
     if stops:
         verdict = "not met"
-    grave = [*stops, *blanks, *warned]
+    grave = [*stops, *blank, *warned]
     return verdict, grave[0].message if grave and verdict != "met" else ""
 
 
@@ -202,24 +213,30 @@ def _decides(case: PlanCase, rule: Rule, limit: float | None) -> bool:
     return rule is same[best[1]]
 
 
-def _asked(case: PlanCase, rule: Rule, limit: float | None) -> str:
-    """What a rule asks, in a few words."""
+def _asked(rule: Rule, limit: float | None, *, heads: int = 1, own: bool = False) -> str:
+    """What a rule asks, in a few words; `own` if the limit is the show's and not the rule's."""
     if limit is None:
         if rule.kind.sort == "extinguishers":
-            return _tools_asked(rule, case.plan.lit_at_once)
+            return _tools_asked(rule, heads)
         return "yes" if rule.kind.sort == "yes" else rule.printed
     if rule.kind.sort == "count":
         return f"{limit:.0f}"
     least = rule.kind.sort == "least"
     shown = _number(rule.kind, limit, rounded_up if least else rounded_down)
     word = "under" if rule.kind.name in {"wind-warn", "wind-stop"} else "at most"
-    own = ", the show’s own" if limit in _own_limits(case) and limit != rule.number else ""
-    return f"{'at least' if least else word} {shown}{own}"
+    return f"{'at least' if least else word} {shown}{', the show’s own' if own else ''}"
 
 
-def _own_limits(case: PlanCase) -> set[float | None]:
+def _is_own(case: PlanCase, rule: Rule, limit: float | None) -> bool:
+    """Whether a limit is set by the show, and not by the rule."""
     show = case.show.show
-    return {show.rules.audience, show.weather.gusts, show.fire.reserve if show.fire else None}
+    own = {
+        "audience-distance": show.rules.audience,
+        "several-performers-extra": show.rules.audience,
+        "wind-stop": show.weather.gusts,
+        "burn-share": show.fire.reserve if show.fire else None,
+    }.get(rule.kind.name)
+    return own is not None and own == limit != rule.number
 
 
 def _tools_asked(rule: Rule, heads: int) -> str:
@@ -358,7 +375,7 @@ def _flights(show: Staged, plan: LandingPlan) -> list[ComplianceRow]:
             has = f"{rounded_down(flight.distance, 1):.1f} m before {near.name} ({when})"
         rows.append(
             ComplianceRow(
-                subject="let-go-audience", what="nearest such landing to the audience", asked="",
+                subject="landing-audience", what="nearest such landing to the audience", asked="",
                 has=has, verdict="told", source=source,
             )
         )  # fmt: skip

@@ -4,6 +4,7 @@ Numbers are those of the checks: proven distances from their report, and walks, 
 that they judge. SI units; distances in the stage frame [m].
 """
 
+from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
@@ -17,11 +18,12 @@ from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.motion.clearance.to_posts import Farthest, Followed, closest, farthest
 from sequencer.safety.burning import known_fuel
 from sequencer.safety.carried import counted
+from sequencer.safety.guarding import Guarded, guarded_by
 from sequencer.safety.permits import permit_contradictions, permit_gaps, permit_words
 from sequencer.safety.radiant_heat import heat_plan
 from sequencer.safety.safety_plan import SafetyPlan, safety_plan
 from sequencer.safety.watching import watchers_of
-from sequencer.show.site import extinguisher_words
+from sequencer.show.site import Extinguisher, extinguisher_words
 from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import flame_at_rest
 from sequencer.timing.position import clock_text
@@ -214,36 +216,45 @@ def _arrival(case: PlanCase) -> Measured:
     return Measured(value=response_seconds(found.value), words=found.words)
 
 
+def _guarding(case: PlanCase, what: Guarded) -> list[Extinguisher]:
+    """Extinguishers that stand ready for the act or the fuel, and of which it is known what they are."""
+    tools = zip(case.show.show.venue.extinguishers, guarded_by(case.show), strict=True)
+    return [
+        tool
+        for tool, guards in tools
+        if guards == what and tool.rating is not None and tool.kind is not None
+    ]
+
+
 def _extinguishers(case: PlanCase) -> Measured:
-    tools = case.show.show.venue.extinguishers
-    if not tools:
-        return Measured(words="none", met=False)
-    if any(tool.rating is None for tool in tools):
-        return Measured(blank="rating of an extinguisher")
-    kinds: dict[str, int] = {}
-    for tool in tools:
-        kinds[extinguisher_words(tool)] = kinds.get(extinguisher_words(tool), 0) + 1
-    return Measured(words="; ".join(f"{number} × {words}" for words, number in kinds.items()))
+    if any(None in (tool.rating, tool.kind) for tool in case.show.show.venue.extinguishers):
+        return Measured(blank="rating or contents of an extinguisher")
+    kinds = Counter(extinguisher_words(tool) for tool in _guarding(case, "act"))
+    if not kinds:
+        return Measured(words="none at the act", met=False)
+    words = "; ".join(f"{number} × {words}" for words, number in kinds.items())
+    return Measured(words=f"{words} (at the act)")
 
 
 def _sides(case: PlanCase) -> Measured:
-    number = len(case.show.show.venue.extinguishers)
-    if number < 2:
-        return Measured(words=f"{number} entered", met=False)
-    return Measured(words=f"{number} entered")
+    number = len(_guarding(case, "act"))
+    return Measured(words=f"{number} at the act", met=None if number > 1 else False)
 
 
 def _tool_walk(case: PlanCase) -> Measured:
-    """The longest walk to an extinguisher, from a lit performer or from the fuel point."""
+    """The longest walk to an extinguisher: from a lit performer to the act's, from the fuel point to its own."""
     plan, venue = case.plan, case.show.show.venue
-    if not venue.extinguishers:
-        return Measured(words="no extinguisher", met=False)
-    ways = plan.ground.ways_to([tool.at for tool in venue.extinguishers])
+    act, fuel = _guarding(case, "act"), _guarding(case, "fuel")
+    if not act:
+        return Measured(words="none at the act", met=False)
+    ways = plan.ground.ways_to([tool.at for tool in act])
     burn, worst = _extreme(plan.followed, farthest, ways)
     found = [(worst.distance, f"{burn.who}, {case.when(worst.beat)}")]
     if venue.fuel_station is not None:
-        fuel = float(np.min(ways(np.array([venue.fuel_station]))))
-        found.append((min(fuel, NO_WAY), "the fuel point"))
+        if not fuel:
+            return Measured(words="none at the fuel point", met=False)
+        walks = plan.ground.ways_to([tool.at for tool in fuel])(np.array([venue.fuel_station]))
+        found.append((min(float(np.min(walks)), NO_WAY), "the fuel point"))
     far, words = max(found)
     if far >= NO_WAY:
         return Measured(words=f"no way on foot: {words}", met=False)
@@ -251,9 +262,9 @@ def _tool_walk(case: PlanCase) -> Measured:
 
 
 def _tool_near(case: PlanCase) -> Measured:
-    tools = case.show.show.venue.extinguishers
+    tools = _guarding(case, "act")
     if not tools:
-        return Measured(words="no extinguisher", met=False)
+        return Measured(words="none at the act", met=False)
     return _to_edge(case, WalkableFloor().ways_to([tool.at for tool in tools]))
 
 

@@ -166,9 +166,7 @@ def _closed(show: Staged) -> Iterator[tuple[Point, ...]]:
     venue, shapes = show.show.venue, []
     for out in ways_out(show):
         half = (out.width or 0.0) / 2 + PERSON
-        shapes.append(_round(out.at, half))
-        if len(out.way) > 1:
-            shapes.append(_line(out.way, half))
+        shapes.append(_line(out.way, half) if len(out.way) > 1 else _round(out.at, half))
     if venue.fire_lane is not None:
         shapes.append(_line(venue.fire_lane.line, lane_half(venue.fire_lane)))
     places = [fire.places for fire in fires_of(show)]

@@ -139,6 +139,7 @@ def report_record(report: Report) -> dict[str, Any]:
         "cautions": report.cautions,
         "conditions": sorted(report.conditions),
         "fuel_codes": sorted(report.fuel_codes),
+        "blank_codes": sorted(report.blank_codes),
     }
 
 
@@ -158,6 +159,7 @@ def report_from_record(record: dict[str, Any]) -> Report:
         cautions=tuple(record["cautions"]),
         conditions=frozenset(record["conditions"]),
         fuel_codes=frozenset(record["fuel_codes"]),
+        blank_codes=frozenset(record["blank_codes"]),
     )
 
 

@@ -72,8 +72,8 @@ def test_steady_spin_takes_no_torque_but_the_weight():
     assert hardest_twist(law, prop=staff, beats_per_second=2.0, start=0.0, end=1.0).most <= 0.05
     rod = Prop(kind="club", length=1.4, mass=0.8, wick_radius=0.04)
     found = hardest_twist(law, prop=rod, beats_per_second=2.0, start=0.0, end=1.0)
-    assert found.found <= 0.8 * 9.81 * 0.7 + 1e-9 <= found.most + 2e-9
-    assert found.most == pytest.approx(0.8 * 9.81 * 0.7, abs=0.0501)
+    assert found.found <= 0.8 * 9.80665 * 0.7 + 1e-9 <= found.most + 2e-9
+    assert found.most == pytest.approx(0.8 * 9.80665 * 0.7, abs=0.0501)
 
 
 def test_torque_of_a_swing_in_closed_form():
@@ -110,4 +110,4 @@ def test_nothing_is_claimed_without_bounds():
         assert not peak.known
         assert peak.found == -np.inf
     # only the product rule's bound: the weight of the whole, off its middle by nothing, and its push
-    assert peak.most == pytest.approx(0.8 * (1.0 + 9.81))
+    assert peak.most == pytest.approx(0.8 * (1.0 + 9.80665))

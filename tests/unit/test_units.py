@@ -119,3 +119,21 @@ def test_a_count_agrees_with_its_noun(count, words):
     assert units.counted(count, "beat") == words.replace("entries", "beats").replace(
         "entry", "beat"
     )
+
+
+@pytest.mark.parametrize(
+    ("value", "decimals", "down", "up"),
+    [
+        (8.25, 1, 8.2, 8.3),  # a bound of 8.25 m was once printed as "at most 8 m"
+        (8.25, 0, 8.0, 9.0),
+        (7.1, 1, 7.1, 7.1),  # what is exact stays as it is: 7.1 · 10 is 70.99999999999999 in binary
+        (0.3, 1, 0.3, 0.3),
+        (-0.04, 1, -0.1, 0.0),  # towards more and towards less, not away from 0
+        (6.096, 2, 6.09, 6.1),
+        (2.0000001, 3, 2.0, 2.001),
+    ],
+)
+def test_rounding_to_one_side(value, decimals, down, up):
+    assert units.rounded_down(value, decimals) == down
+    assert units.rounded_up(value, decimals) == up
+    assert f"{units.rounded_up(-0.0, decimals):g}" == "0"  # never -0

@@ -18,7 +18,7 @@ from sequencer.staging.staged import Staged
 from sequencer.timing.position import clock_text
 from sequencer.units import rounded_down, rounded_up
 
-CLOSE = 1.0  # [m] a flight as near as this counts as reaching it; a design choice
+REACHED = 1.0  # [m] a flight as near as this counts as reaching it; a design choice
 LEFT_OUT = (
     "A head that comes off is followed to where it first lands on level ground: bounces, rolls, wind, and a whole prop "
     "that slips from the hand were not checked."
@@ -50,15 +50,17 @@ def let_go_findings(plan: LandingPlan, *, clock: BeatReader) -> list[Finding]:
     plan : LandingPlan
     clock : BeatReader
     """
-    found = [_crowd(each, clock) for each in plan.near("audience") if each.flight.distance <= CLOSE]
+    found = [
+        _crowd(each, clock) for each in plan.near("audience") if each.flight.distance <= REACHED
+    ]
     near = [
         each
         for place in ("fuel", "exit", "gate", "combustible")
         for each in plan.near(place)
-        if each.flight.distance <= CLOSE
+        if each.flight.distance <= REACHED
     ]
     found += [_thing(each, clock) for each in near]
-    posts = [each for each in plan.near("post") if each.flight.distance <= CLOSE]
+    posts = [each for each in plan.near("post") if each.flight.distance <= REACHED]
     return [*found, *_posts(posts, clock)]
 
 

@@ -1,6 +1,6 @@
 """Largest speed, pull, twist and flight along a law, as printed on cards, proven to about one per cent.
 
-With h the hand, d the tether, n the plane, λ the tempo in beats a second and g = (0, 0, −9.81) m/s²:
+With h the hand, d the tether, n the plane, λ the tempo in beats a second and g = (0, 0, −9.80665) m/s²:
 
     hand            λ|h'|                          changes at most at λ·|h''|
     a wick          λ|h' + a·d' + c·(n × d)'|      at λ·(|h''| + |a||d''|), beside the axis λ·(|h''| + ρ|u''|)

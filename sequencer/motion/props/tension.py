@@ -1,9 +1,9 @@
 """Tension of the tether, the work of the hand, and how far a head flies if it comes off.
 
-With a the head's acceleration in seconds and g = (0, 0, −9.81) m/s²: tension T = −m·d·(a − g), force
+With a the head's acceleration in seconds and g = (0, 0, −9.80665) m/s²: tension T = −m·d·(a − g), force
 across m·|(a − g) − d(d·(a − g))|. At λ beats a second −d·a = λ²·A with A = r|d'|² − d·h'' (since d is
-a unit vector), so T > 0 everywhere means λ²·A > 9.81·d_z everywhere, and the lowest tempo is the
-largest of √(9.81·d_z/A): found by branch and bound with Lipschitz bounds on A and d_z from the law's proven
+a unit vector), so T > 0 everywhere means λ²·A > g·d_z everywhere, and the lowest tempo is the
+largest of √(g·d_z/A): found by branch and bound with Lipschitz bounds on A and d_z from the law's proven
 bounds, so no moment is missed. If the tether is level or hanging throughout, that is 0, which no relative
 error can settle: a tempo of 0.1 beats per minute counts as 0. d_z is bounded by both its slope and its
 curvature, or a level tether would be subdivided needlessly. Frame: body frame [m]; acceleration along the
@@ -18,11 +18,12 @@ from math import inf, isfinite, sqrt
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.facts.flames import STANDARD_GRAVITY
 from sequencer.kept import remembering
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 
-GRAVITY = 9.81  # [m/s²]
+GRAVITY = STANDARD_GRAVITY  # [m/s²]
 _SAMPLES = 4096  # samples of one period, for averages; the integrands are smooth and periodic
 _LOOKS = 256  # samples of one period, for a bound
 TEMPO_ERROR = 2e-6  # relative error of a lowest tempo
@@ -326,7 +327,7 @@ def lowest_tempo(
 def _highest_tempo(law: Law, length: float, edges: Floats, slope: float) -> float:
     """Highest tempo [beats/min] at which the hand never overtakes the head; inf beyond any music.
 
-    Where A < 0 the tether is kept taut only by the weight of the hanging head: λ² < 9.81·d_z/A. The
+    Where A < 0 the tether is kept taut only by the weight of the hanging head: λ² < g·d_z/A. The
     smallest such limit is found in the same way as the lowest tempo, and reported from below, to 10⁻³.
     """
     low, high = edges[:-1], edges[1:]

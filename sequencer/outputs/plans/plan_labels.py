@@ -5,7 +5,7 @@ Everything is measured in the picture's pixels, after the layout is fixed.
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -34,7 +34,8 @@ class Label:
     upright: bool = False  # written from bottom to top
     rivals: tuple[
         tuple[float, float], ...
-    ] = ()  # [m] places that it must not be taken to belong to
+    ] = ()  # [m] it stands nearer to its own place than to these
+    otherwise: str = ""  # written on a line to its place where no such place is free
 
 
 def place_labels(
@@ -55,47 +56,50 @@ def place_labels(
     room: LabelBox = (frame.x0, frame.y0, frame.x1, frame.y1)
     placed = []
     for label in labels:
-        written = _written(axes, label)
-        wide, tall = _measured(written)
-        x, y = axes.transData.transform(label.at)
-        free = label.off * abs(
-            axes.transData.transform((1, 0))[0] - axes.transData.transform((0, 0))[0]
-        )
-        pad = _GAP * axes.figure.dpi / 72 + (3 if label.boxed else 0)
-        rivals = [tuple(axes.transData.transform(place)) for place in label.rivals]
-        avoid = taken if label.inside else (*taken, *keep_out)
-        # Beside its own mark; only where that is nowhere possible is a line to it enough.
-        for strict in (True, False) if rivals else (False,):
-            spot = None
-            for rings, (cx, cy) in _spots(label, (x, y), (wide, tall), free):
-                box = (
-                    cx - wide / 2 - pad,
-                    cy - tall / 2 - pad,
-                    cx + wide / 2 + pad,
-                    cy + tall / 2 + pad,
-                )
-                good = not strict or _is_own(box, (x, y), rivals)
-                if good and _within(box, room) and not any(_meet(box, other) for other in avoid):
-                    spot = (rings if strict or not rivals else _RINGS, cx, cy, box)
-                    break
-                if rings > 2 and not label.needed:
-                    break
-            if spot is not None:
-                break
+        spot = _placed(axes, label, room, taken, keep_out)
+        tied = spot is None and bool(label.otherwise)
+        if tied:
+            bare = replace(label, text=label.otherwise, rivals=())
+            spot = _placed(axes, bare, room, taken, keep_out)
         placed.append(spot is not None)
         if spot is None:
-            written.remove()
             continue
-        rings, cx, cy, box = spot
+        rings, at, box = spot
         taken.append(box)
-        written.set_position(axes.transData.inverted().transform((cx, cy)))
-        if rings > 2 or (label.inside and rings > 0):
-            to = axes.transData.inverted().transform((cx, cy))
+        if tied or rings > 2 or (label.inside and rings > 0):
+            to = axes.transData.inverted().transform(at)
             axes.plot(
                 [label.at[0], to[0]], [label.at[1], to[1]], color=PLAN_SOFT, linewidth=0.6, zorder=8.5,
                 scalex=False, scaley=False,
             )  # fmt: skip
     return placed
+
+
+def _placed(
+    axes: Any,
+    label: Label,
+    room: LabelBox,
+    taken: Sequence[LabelBox],
+    keep_out: Sequence[LabelBox],
+) -> tuple[int, tuple[float, float], LabelBox] | None:
+    """Write a label at the first free place: its ring, its middle [px] and its box; None if there is none."""
+    written = _written(axes, label)
+    wide, tall = _measured(written)
+    x, y = axes.transData.transform(label.at)
+    metre = axes.transData.transform((1, 0))[0] - axes.transData.transform((0, 0))[0]
+    pad = _GAP * axes.figure.dpi / 72 + (3 if label.boxed else 0)
+    rivals = [tuple(axes.transData.transform(place)) for place in label.rivals]
+    avoid = taken if label.inside else (*taken, *keep_out)
+    for rings, (cx, cy) in _spots(label, (x, y), (wide, tall), label.off * abs(metre)):
+        box = (cx - wide / 2 - pad, cy - tall / 2 - pad, cx + wide / 2 + pad, cy + tall / 2 + pad)
+        free = _within(box, room) and not any(_meet(box, other) for other in avoid)
+        if free and _is_own(box, (x, y), rivals):
+            written.set_position(axes.transData.inverted().transform((cx, cy)))
+            return rings, (cx, cy), box
+        if rings > 2 and not label.needed:
+            break
+    written.remove()
+    return None
 
 
 def _is_own(box: LabelBox, at: tuple[float, float], rivals: Sequence[tuple[float, ...]]) -> bool:

@@ -197,12 +197,14 @@ def _write(
                     Label(
                         text=shown(dancer.name[:24]), at=_pair(stand.place), off=1.2 * mark, ink=PLAN_INK,
                         first=(0.0, back), rivals=(*stood[:number], *stood[number + 1 :]),
+                        otherwise=f"{labels[number].text}: {shown(dancer.name[:24])}",
                     )
                 )  # fmt: skip
         labels += [
             Label(
                 text=shown(post.name[:32]), at=post.at, off=0.6 * mark, ink=PLAN_INK,
                 rivals=(*stood, *(other.at for other in venue.posts if other is not post)),
+                otherwise=shown(post.name[:32]),
             )
             for post in venue.posts
         ]  # fmt: skip

@@ -14,6 +14,7 @@ NAMES = ("Ann", "Ann Lee", "Rowan", "Łucja")
         ("Ann Lee, by the gate", ("Ann Lee",)),  # the longest
         ("ANN or łucja", ("Ann", "Łucja")),
         ("Rowanberry Anne", ()),  # whole words
+        ("Strowan and Joann", ()),
         ("nobody", ()),
         ("Rowan, then Ann, then Rowan", ("Rowan", "Ann")),
     ],

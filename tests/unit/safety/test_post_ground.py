@@ -52,6 +52,28 @@ def test_a_proposed_post_is_outside_reach_fire_exits_lane_fuel_and_crowd(pairs, 
             assert near >= dancer.reach + 0.3
 
 
+@pytest.mark.parametrize(
+    "taken",
+    [
+        lambda at: ("at: [16, -12], width: 3 m", f"at: {at}, width: 1 m"),
+        lambda at: ("at: [16, -12], width: 3 m", f"at: [16, -12], width: 1 m, way: [{at}]"),
+        lambda at: ("[[20, 4], [12, 4]]", f"[[20, 4], {at}]"),
+        lambda at: ("fuel_station: [11, 12]", f"fuel_station: {at}"),
+    ],
+)
+def test_where_the_best_post_would_be_in_an_exit_a_way_the_lane_or_by_the_fuel_it_is_elsewhere(
+    taken,
+):
+    show = site()
+    best = proposed_posts(show, safety_plan(show), number=1).places[0]
+    other = site(taken(list(best)))
+    found = proposed_posts(other, safety_plan(other), number=1).places[0]
+
+    assert dist(found, best) > 0.4
+    assert post_faults(other, Duty(who="new", place=found, duty="spotter"), found) == ()
+    assert dist(found, other.show.venue.fuel_station) >= 3.0
+
+
 def test_where_nobody_is_lit_none_is_proposed():
     dark = site(("  lit:\n    - {who: all, from: 1.1, until: 81.1}\n", ""))
 

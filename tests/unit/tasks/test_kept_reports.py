@@ -262,6 +262,7 @@ FULL = Report(
                   parts=("head", ""), where=None, bound=True, position="1.1"),
     ),
     not_checked=("this",), cautions=("that", "those"), conditions=frozenset({"wind"}), fuel_codes=frozenset({"x", "y"}),
+    blank_codes=frozenset({"z"}),
 )  # fmt: skip
 
 
@@ -271,6 +272,7 @@ def test_a_report_comes_back_to_the_last_digit():
     for field in ("findings", "clearances", "not_checked", "cautions"):
         assert repr(getattr(again, field)) == repr(getattr(FULL, field))
     assert (type(again.conditions), type(again.fuel_codes)) == (frozenset, frozenset)
+    assert again.blank_codes == {"z"}
 
 
 def test_a_danced_report_is_not_recorded():

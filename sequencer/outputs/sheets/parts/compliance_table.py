@@ -24,7 +24,7 @@ MOST_UNMET = 14  # of those on page one; the rest is counted
 ESSENCE = {  # in the order in which an officer asks, with a short name
     "permit": "permit",
     "audience-distance": "audience to prop and flame",
-    "let-go-audience": "landing nearest the audience",
+    "landing-audience": "landing nearest the audience",
     "let-go": "let-go range",
     "audience-flux": "heat at the audience",
     "combustible-distance": "combustible things to flame",

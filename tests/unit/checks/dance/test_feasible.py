@@ -26,7 +26,9 @@ def test_slack_depends_on_the_tempo():
     lines = [f for f in feasible(stage(slow, tempo=45)).findings if f.code == "tether-slack"]
     assert len(lines) == 1
     assert lines[0].severity == "stop"
-    assert "stays taut from 47.3 on" in lines[0].message  # √(9.81/0.4)/2π = 0.7882 turns a second
+    assert (
+        "stays taut from 47.3 on" in lines[0].message
+    )  # √(9.80665/0.4)/2π = 0.7882 turns a second
     assert "tether-slack" not in found(feasible(stage(slow, tempo=48)))
 
 
@@ -142,7 +144,7 @@ def test_a_limit_that_is_met_exactly_is_kept():
     """A static spin of one turn a beat at 100 beats a minute: 1.667 turns, 4.189 m/s at 0.4 m, 10.7 N."""
     spin = "  - {from: 3.1, pattern: static-spin, cycle: 1, beats: 8}\n"
     turns = 100 / 60
-    speed, pull = 2 * np.pi * turns * 0.4, 0.2 * ((2 * np.pi * turns) ** 2 * 0.4 + 9.81)
+    speed, pull = 2 * np.pi * turns * 0.4, 0.2 * ((2 * np.pi * turns) ** 2 * 0.4 + 9.80665)
     for key, value in (("turns", turns), ("head_speed", speed), ("pull", pull)):
         for share, over in ((1.0, False), (0.9995, False), (0.99, True)):
             told = feasible(stage(spin + f"limits: {{{key}: {share * value:.6f}}}\n"))
@@ -173,7 +175,7 @@ def test_a_torque_is_searched_wherever_a_bound_does_not_settle_it():
     spin = "  - {from: 3.1, pattern: static-spin, cycle: 4, beats: 8}\n"
     held = stage(spin, held=club, tempo=60)
     prop = held.dancers[0].props["right"]
-    weight = prop.mass * 9.81 * prop.centre_of_mass
+    weight = prop.mass * 9.80665 * prop.centre_of_mass
     for share, over in ((1.02, False), (0.98, True)):
         told = feasible(held, limits=replace(limits_of(held), torque=share * weight))
         assert any("the hand twists with" in f.message for f in told.findings) == over

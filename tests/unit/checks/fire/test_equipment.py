@@ -175,11 +175,11 @@ def test_the_fuel_point_s_extinguisher_counts_neither_as_a_second_nor_as_an_oppo
 
 @pytest.mark.parametrize(("rating", "kind"), [(None, "foam"), ("2-A:10-B:C", None), (None, None)])
 def test_an_extinguisher_of_which_little_is_known_counts_as_none(rating, kind):
-    blank = PlacedExtinguisher(place=(-4.0, 0.04), rating=rating, kind=kind)
+    blank = PlacedExtinguisher(place=(-40.0, 0.04), rating=rating, kind=kind)
     (found,) = unstated_findings([foam(4.0, 0.0), blank])
 
     assert (found.code, found.severity) == ("extinguisher-unstated", "stop")
-    assert "at [-4.0, 0.0] not stated: it counts as none" in found.message
+    assert "at [-40.0, 0.0] not stated: it counts as none" in found.message
     short = extinguisher_findings([foam(4.0, 0.0), blank], lit_at_once=1, book=BOOK, act=(0.0, 0.0))
     assert [each.code for each in short] == ["extinguishers-few"]
     assert not travel([blank], [stand(0.0, 0.0)])  # it is no walk to nothing

@@ -26,9 +26,9 @@ def test_usual_beats_stay_where_they_hold():
 
 
 def test_a_slack_pattern_is_danced_twice_as_fast():
-    """A cat eye of 45 cm keeps (r/2)·ω² over g: 2π/T·rate ≥ √(2·9.81/0.45) = 6.60 rad/s, which 2 beats at
+    """A cat eye of 45 cm keeps (r/2)·ω² over g: 2π/T·rate ≥ √(2·9.80665/0.45) = 6.60 rad/s, which 2 beats at
     100 a minute (5.24 rad/s) lack and one has."""
-    assert 2 * np.pi / 2 * 100 / 60 < np.sqrt(2 * 9.81 / 0.45) < 2 * np.pi * 100 / 60
+    assert 2 * np.pi / 2 * 100 / 60 < np.sqrt(2 * 9.80665 / 0.45) < 2 * np.pi * 100 / 60
 
     assert beats("cat-eye", 100) == 1
     assert beats("cat-eye", 160) == 2
@@ -81,7 +81,7 @@ def test_pull_is_newtons():
     rate, step = 1.5, 1e-4
     t = np.linspace(0, law.period, 4000, endpoint=False)
     heads = [law.at(t + k * step).head(0.45) for k in (-1, 0, 1)]
-    push = (heads[0] - 2 * heads[1] + heads[2]) / (step / rate) ** 2 + np.array([0, 0, 9.81])
+    push = (heads[0] - 2 * heads[1] + heads[2]) / (step / rate) ** 2 + np.array([0, 0, 9.80665])
     expected = np.min(-np.sum(law.at(t).tether * push, axis=1))
 
     assert_allclose(least_pull(law.at(t), length=0.45, beats_per_second=rate), expected, rtol=1e-4)

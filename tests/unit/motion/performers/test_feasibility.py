@@ -141,7 +141,7 @@ def test_a_tether_that_never_rises_is_taut_at_every_tempo(name):
 
 
 def test_a_tether_that_rises_a_little_is_not_taut_at_every_tempo():
-    """A flat spin tilted by α: taut from √(9.81·sin α/r)/2π turns a second on, be α as small as it likes."""
+    """A flat spin tilted by α: taut from √(9.80665·sin α/r)/2π turns a second on, be α as small as it likes."""
     for tilt in (1e-3, 0.1):
         normal, across = (0.0, -np.sin(tilt), np.cos(tilt)), (0.0, np.cos(tilt), np.sin(tilt))
         law = ComposedLaw(
@@ -149,7 +149,7 @@ def test_a_tether_that_rises_a_little_is_not_taut_at_every_tempo():
             turns=(Turn(normal, Wave(rate=2 * np.pi)),), period=1.0,
         )  # fmt: skip
         found = lowest_tempo(law, length=0.5)
-        true = 60 * np.sqrt(9.81 * np.sin(tilt) / 0.5) / (2 * np.pi)
+        true = 60 * np.sqrt(9.80665 * np.sin(tilt) / 0.5) / (2 * np.pi)
         assert true <= found.lowest <= true * (1 + 1e-4)
 
 
@@ -157,7 +157,7 @@ def test_a_hand_that_overtakes_a_hanging_head_ends_the_tempi():
     """A prop that hangs from a hand on a circle is carried up to ω²·R = g, whatever its tether."""
     law = law_for("carry", {"hand_radius": 0.4}, side="right", body=BODY, beats=4.0)
     found = lowest_tempo(law, length=0.5)
-    true = 60 * np.sqrt(9.81 / 0.4) / (2 * np.pi / 4)
+    true = 60 * np.sqrt(9.80665 / 0.4) / (2 * np.pi / 4)
     assert 0.995 * true <= found.highest <= true
     assert (
         lowest_tempo(law_for("extension", {}, side="right", body=BODY), length=0.5).highest

@@ -113,7 +113,7 @@ def test_pull_has_its_value_and_slope():
             for name in ("hand_acceleration", "hand_jerk", "turn_rate", "turn_acceleration")
         )
         rate = tempo[int(beat)]
-        expected = rate**2 * (2 * 0.6 * d1 * d2 + d1 * h2 + h3) + 9.81 * d1
+        expected = rate**2 * (2 * 0.6 * d1 * d2 + d1 * h2 + h3) + 9.80665 * d1
         assert slope[k] == pytest.approx(expected, rel=1e-12)
     beats = np.array([0.6, 1.3, 2.9, 4.2])
     found, labels = quantity.value(beats, own.at(beats))
@@ -122,7 +122,7 @@ def test_pull_has_its_value_and_slope():
         outward = (
             0.6 * state.tether_rate @ state.tether_rate - state.tether @ state.hand_acceleration
         )
-        expected = tempo[int(beat)] ** 2 * outward - 9.81 * state.tether[2]
+        expected = tempo[int(beat)] ** 2 * outward - 9.80665 * state.tether[2]
         assert found[k] == pytest.approx(expected, rel=1e-12)
     assert labels.tolist() == [0] * 4
     assert (quantity.error, quantity.enough) == (0.05, 0.0)

@@ -62,7 +62,7 @@ def test_no_instant_leaves_farther(name):
     for tempo in (60.0, 100.0, 140.0):
         size = leaves(law, length=0.55, tempo=tempo, start=1.0, end=7.0)
         motion = law.at(np.linspace(1.0, 7.0, 20_001))
-        felt = motion.head_acceleration(0.55) * (tempo / 60) ** 2 + np.array([0, 0, 9.81])
+        felt = motion.head_acceleration(0.55) * (tempo / 60) ** 2 + np.array([0, 0, 9.80665])
         needed = motion.head(0.55) + 0.55 * felt / np.linalg.norm(felt, axis=-1, keepdims=True)
         assert np.linalg.norm(needed - motion.hand, axis=-1).max() <= size
 

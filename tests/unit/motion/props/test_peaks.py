@@ -91,11 +91,11 @@ def test_a_steady_circle_is_that_of_the_textbook():
     omega = 4 * np.pi
     assert fastest_wick(law, **span).most == pytest.approx(omega * 0.5, rel=1e-6)
     pull = hardest_pull(law, **span)
-    assert pull.most == pytest.approx(0.2 * (omega**2 * 0.5 + 9.81), rel=1e-3)
+    assert pull.most == pytest.approx(0.2 * (omega**2 * 0.5 + 9.80665), rel=1e-3)
     angle = np.linspace(0, 2 * np.pi, 100_001)
     height = law.at(np.array(0.0)).hand[2] + 0.5 * np.sin(angle)
     up, along = omega * 0.5 * np.cos(angle), omega * 0.5 * np.abs(np.sin(angle))
-    range_ = along * (up + np.sqrt(up**2 + 2 * 9.81 * height)) / 9.81
+    range_ = along * (up + np.sqrt(up**2 + 2 * 9.80665 * height)) / 9.80665
     assert farthest_let_go(law, **span).most == pytest.approx(range_.max(), rel=0.011)
 
 

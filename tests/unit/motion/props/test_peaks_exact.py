@@ -30,7 +30,7 @@ from sequencer.motion.props.peaks import (
 )
 from sequencer.motion.props.prop import Prop, PropPoint
 
-G = 9.81
+G = 9.80665
 RATE = 1.6
 POI = Prop(length=0.5, mass=0.2, wick_radius=0.05)
 STAFF = Prop(kind="staff", length=0.5, behind=0.9, mass=0.8, head_mass=0.1, wick_radius=0.04)

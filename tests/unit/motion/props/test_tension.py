@@ -324,7 +324,7 @@ def test_most_hand_work_is_never_less_than_it_is(law, tempo):
     """Against 20 000 samples of the definition; near it where the tether pulls hard, at most two tethers' lengths."""
     beats = np.linspace(0.0, law.period, 20_001)
     motion = law.at(beats)
-    felt = motion.head_acceleration(LENGTH) * (tempo / 60) ** 2 + np.array([0.0, 0.0, 9.81])
+    felt = motion.head_acceleration(LENGTH) * (tempo / 60) ** 2 + np.array([0.0, 0.0, 9.80665])
     away = motion.tether + felt / np.linalg.norm(felt, axis=-1, keepdims=True)
     off = LENGTH * np.linalg.norm(away, axis=-1).max()
     found = most_hand_work(Bent(law), length=LENGTH, tempo=tempo)
@@ -358,8 +358,8 @@ def test_most_hand_work_by_hand(jerk):
     law = Level(jerk)
     found = most_hand_work(law, length=LENGTH, tempo=60 * rate)
     pull, half = (omega * rate) ** 2 * LENGTH, 1 / 512
-    size, slope = np.hypot(pull, 9.81), pull * omega + jerk * rate**2
-    off = 2 * LENGTH * np.sin(np.arctan(9.81 / pull) / 2)
+    size, slope = np.hypot(pull, 9.80665), pull * omega + jerk * rate**2
+    off = 2 * LENGTH * np.sin(np.arctan(9.80665 / pull) / 2)
     assert found == pytest.approx(
         off + LENGTH * half * (omega + slope / (size - slope * half)), rel=1e-9
     )

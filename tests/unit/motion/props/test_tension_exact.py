@@ -33,7 +33,11 @@ LENGTH = 0.45
 
 def test_constants_are_those_told():
     """Typed again: m/s², relative error, beats a minute, parts, beats."""
-    assert (tension.GRAVITY, tension.TEMPO_ERROR, tension.EVERY_TEMPO) == (9.81, 2e-6, 0.1)
+    assert (tension.GRAVITY, tension.TEMPO_ERROR, tension.EVERY_TEMPO) == (
+        9.80665,
+        2e-6,
+        0.1,
+    )  # one g for all
     assert (tension.FASTEST_TEMPO, tension.MOST_PARTS, tension.NARROWEST) == (
         1000.0,
         2_000_000,
@@ -125,12 +129,12 @@ def lowest_by_hand(law, edges):
     while parts:
         uppers = []
         for t, half, lift, rate, outward in figures(law, parts):
-            if lift > 1e-12 and 9.81 * lift / outward > best:
-                best, where = 9.81 * lift / outward, t
+            if lift > 1e-12 and 9.80665 * lift / outward > best:
+                best, where = 9.80665 * lift / outward, t
             climb = abs(rate) * half + own.turn_acceleration * half * half / 2
             most = lift + 1e-12 + min(own.turn_rate * half, climb)
             least = outward - slope * half
-            uppers.append(0.0 if most <= 0 else 9.81 * most / least if least > 0 else inf)
+            uppers.append(0.0 if most <= 0 else 9.80665 * most / least if least > 0 else inf)
         rounds.append(sorted((low + high) / 2 for low, high in parts))
         doubt = max(best * (1 + 4e-6), (0.1 / 60) ** 2)
         parts = halved([p for p, upper in zip(parts, uppers, strict=True) if upper > doubt])
@@ -183,9 +187,11 @@ def highest_by_hand(law, edges):
         for _, half, lift, _, outward in figures(law, parts):
             hang = max(-lift, 0.0)
             if outward < -1e-12:
-                best = min(best, 9.81 * hang / -outward)
+                best = min(best, 9.80665 * hang / -outward)
             least = outward - slope * half - 1e-12
-            lowers.append(9.81 * max(hang - own.turn_rate * half, 0) / -least if least < 0 else inf)
+            lowers.append(
+                9.80665 * max(hang - own.turn_rate * half, 0) / -least if least < 0 else inf
+            )
         rounds.append(sorted((low + high) / 2 for low, high in parts))
         parts = halved([p for p, low in zip(parts, lowers, strict=True) if low < best * (1 - 2e-3)])
     return rounds, best
@@ -268,12 +274,12 @@ def test_steady_states_by_hand():
     """A = r|d'|² − d·h''. Up: λ² > g/A. Down with A under 0: λ² < g/−A. Where A is not above 0 and it rises: none."""
     turning = Steady(UP, rate=(2.0, 0.0, 0.0))
     found = lowest_tempo(turning, length=LENGTH)
-    assert found.lowest == pytest.approx(60 * sqrt(9.81 / (4 * LENGTH)), rel=3e-6)
+    assert found.lowest == pytest.approx(60 * sqrt(9.80665 / (4 * LENGTH)), rel=3e-6)
     assert found.at == pytest.approx(1 / 512)
     pulled = lowest_tempo(Steady(UP, push=(0.0, 0.0, -3.0)), length=LENGTH)
-    assert pulled.lowest == pytest.approx(60 * sqrt(9.81 / 3), rel=3e-6)
+    assert pulled.lowest == pytest.approx(60 * sqrt(9.80665 / 3), rel=3e-6)
     weak = lowest_tempo(Steady(UP, push=(0.0, 0.0, -0.5)), length=LENGTH)
-    assert weak.lowest == pytest.approx(60 * sqrt(9.81 / 0.5), rel=3e-6)
+    assert weak.lowest == pytest.approx(60 * sqrt(9.80665 / 0.5), rel=3e-6)
     level = lowest_tempo(Steady((1.0, 0.0, 0.0), push=(-1.0, 0.0, 0.0)), length=LENGTH)
     assert (level.lowest, level.error, level.at, level.highest) == (0.0, 0.1, 0.0, inf)
     for push in ((0.0, 0.0, 0.0), (0.0, 0.0, 2.0)):
@@ -281,14 +287,14 @@ def test_steady_states_by_hand():
         assert (none.lowest, none.error, none.at) == (inf, 0.0, 2 + 1 / 512)
     hung = lowest_tempo(Steady(push=(0.0, 0.0, -20.0)), length=LENGTH)  # A = −20
     assert (hung.lowest, hung.error) == (0.0, 0.1)
-    assert hung.highest == pytest.approx(60 * sqrt(9.81 / 20 * (1 - 2e-3)), rel=1e-12)
+    assert hung.highest == pytest.approx(60 * sqrt(9.80665 / 20 * (1 - 2e-3)), rel=1e-12)
     # the slowest and the fastest tempi that count: 0.1 and 1000 beats a minute
-    slow = 9.81 / (0.1 / 60) ** 2
+    slow = 9.80665 / (0.1 / 60) ** 2
     below = lowest_tempo(Steady(UP, push=(0.0, 0.0, -slow * 1.0001)), length=LENGTH)
     above = lowest_tempo(Steady(UP, push=(0.0, 0.0, -slow * 0.9999)), length=LENGTH)
     assert (below.lowest, below.error) == (0.0, 0.1)
     assert above.lowest == pytest.approx(0.1, rel=1e-4)
-    fast = 9.81 / (1000 / 60) ** 2
+    fast = 9.80665 / (1000 / 60) ** 2
     assert lowest_tempo(Steady(push=(0.0, 0.0, -0.9 * fast)), length=LENGTH).highest == inf
     assert lowest_tempo(Steady(push=(0.0, 0.0, -1.1 * fast)), length=LENGTH).highest < 1000
 
@@ -306,7 +312,7 @@ def test_a_doubt_of_four_millionths_is_none(doubt, looks, monkeypatch):
 def test_a_doubt_of_two_thousandths_of_the_highest_is_none(doubt, looks):
     law = Steady(push=(0.0, 0.0, -20.0))
     assert tension._highest_tempo(law, LENGTH, np.linspace(0, 1, 5), doubt * 20 * 8) == (
-        pytest.approx(60 * sqrt(9.81 / 20 * 0.998), rel=1e-12)
+        pytest.approx(60 * sqrt(9.80665 / 20 * 0.998), rel=1e-12)
     )
     assert len(law.asked) == looks
 
@@ -339,7 +345,7 @@ def test_hairs_about_the_level(monkeypatch):
 def test_a_level_tether_is_looked_at_until_it_cannot_rise(bend, looks):
     """It rises by bend·half²/2 at most, under A = 0.45·36 less its slope 9·bend·half: by hand against (0.1/60)².
 
-    For 36 at a half of 1/1024 9.81·1.717e-5/15.88 = 1.06e-5, at 1/2048 2.62e-6: under 2.78e-6. For 45 at 1/2048
+    For 36 at a half of 1/1024 9.80665·1.717e-5/15.88 = 1.06e-5, at 1/2048 2.62e-6: under 2.78e-6. For 45 at 1/2048
     3.3e-6, at 1/4096 8.2e-7.
     """
     law = Steady((1.0, 0.0, 0.0), rate=(0.0, 6.0, 0.0), turn_rate=10.0, bend=bend)
@@ -356,7 +362,9 @@ def test_the_first_of_equal_moments_is_told():
 def test_a_tempo_on_the_slowest_that_counts_is_none():
     """g·d_z/A is (0.1/60)² to the last digit."""
     least = (0.1 / 60) ** 2
-    push = next(p for p in 9.81 / least * (1 + 1e-16 * np.arange(-40, 41)) if 9.81 / p == least)
+    push = next(
+        p for p in 9.80665 / least * (1 + 1e-16 * np.arange(-40, 41)) if 9.80665 / p == least
+    )
     found = lowest_tempo(Steady(UP, push=(0.0, 0.0, -push)), length=LENGTH)
     assert (found.lowest, found.error) == (0.0, 0.1)
 
@@ -419,7 +427,11 @@ def test_hand_work_by_hand():
     found = hand_work(law, length=LENGTH, mass=mass, tempo=60 * rate)
     assert_array_equal(law.asked[0], 0.5 * np.arange(4096) / 4096)
     state = law.at(0.5 * np.arange(4096) / 4096)
-    felt = rate**2 * (state.hand_acceleration + LENGTH * state.tether_acceleration) + [0, 0, 9.81]
+    felt = rate**2 * (state.hand_acceleration + LENGTH * state.tether_acceleration) + [
+        0,
+        0,
+        9.80665,
+    ]
     size = np.sqrt((felt**2).sum(axis=1))
     hand = state.hand + LENGTH * state.tether + LENGTH * felt / size[:, None]
     away = np.sqrt(((hand - state.hand) ** 2).sum(axis=1))
@@ -438,9 +450,9 @@ def test_hand_work_by_hand():
         assert getattr(found, name) == pytest.approx(getattr(expected, name), rel=1e-9), name
     rest = hand_work(Steady(), length=LENGTH, mass=mass, tempo=60.0)
     assert rest == HandWork(
-        largest=0.0, rms=0.0, peak_speed=0.0, work=0.0, peak_force=mass * 9.81, peak_across=0.0
+        largest=0.0, rms=0.0, peak_speed=0.0, work=0.0, peak_force=mass * 9.80665, peak_across=0.0
     )
-    falling = hand_work(Steady(push=(0, 0, -9.81)), length=LENGTH, mass=mass, tempo=60.0)
+    falling = hand_work(Steady(push=(0, 0, -9.80665)), length=LENGTH, mass=mass, tempo=60.0)
     assert falling.largest == pytest.approx(LENGTH)
     assert falling.peak_force == 0.0
     with pytest.raises(ValueError, match="this law has none"):
@@ -450,7 +462,7 @@ def test_hand_work_by_hand():
 def test_pull_and_force_across_of_any_shape():
     """m·(g − λ²·h'')·(−d) and the rest of that vector, for one instant and for a table of them."""
     law = Steady((0.6, 0.0, -0.8), push=(1.0, 2.0, 3.0))
-    felt = np.array([1.0, 2.0, 3.0]) * 2.5**2 + [0, 0, 9.81]
+    felt = np.array([1.0, 2.0, 3.0]) * 2.5**2 + [0, 0, 9.80665]
     along = felt @ [0.6, 0.0, -0.8]
     for shape in ((), (2, 3)):
         state = law.at(np.zeros(shape))
@@ -492,12 +504,12 @@ def test_a_margin_looks_64_times_a_beat(span, period, asked):
 
 
 def test_a_margin_at_the_tempo_given():
-    """λ²·h'' + g by hand: pushed sideways by 9.81/4 at two beats a second the line leans by 45°."""
-    law = Steady(push=(9.81 / 4, 0.0, 0.0))
+    """λ²·h'' + g by hand: pushed sideways by 9.80665/4 at two beats a second the line leans by 45°."""
+    law = Steady(push=(9.80665 / 4, 0.0, 0.0))
     away = 2 * LENGTH * np.sin(np.pi / 8)
     found = leaves(law, length=LENGTH, tempo=120.0, start=0.0, end=1.0)
     assert found == pytest.approx(np.ceil(100 * (away + 0.002)) / 100)
-    falling = Steady(push=(0.0, 0.0, -9.81))
+    falling = Steady(push=(0.0, 0.0, -9.80665))
     assert leaves(falling, length=LENGTH, tempo=60.0, start=0.0, end=1.0) == 0.46
 
 

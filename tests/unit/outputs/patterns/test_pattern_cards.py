@@ -79,13 +79,13 @@ def test_a_card_is_whole_and_true_or_at_most_a_fifth_more(name, monkeypatch):
     )
     motion = law.at(np.linspace(0.0, law.period, 20_001))
     velocity = rate * motion.head_rate(length)
-    felt = rate**2 * motion.head_acceleration(length) + np.array([0.0, 0.0, 9.81])
+    felt = rate**2 * motion.head_acceleration(length) + np.array([0.0, 0.0, 9.80665])
     away = length * (motion.tether + felt / np.linalg.norm(felt, axis=-1, keepdims=True))
     high = np.maximum(motion.head(length)[:, 2], 0.0)
     flight = (
         np.hypot(velocity[:, 0], velocity[:, 1])
-        / 9.81
-        * (velocity[:, 2] + np.sqrt(velocity[:, 2] ** 2 + 2 * 9.81 * high))
+        / 9.80665
+        * (velocity[:, 2] + np.sqrt(velocity[:, 2] ** 2 + 2 * 9.80665 * high))
     )
     truths = {
         r"hand up to ([\d.]+) m from": np.linalg.norm(
@@ -115,13 +115,13 @@ def test_a_card_is_whole_and_true_or_at_most_a_fifth_more(name, monkeypatch):
         assert "no tempo keeps the tether taut" in text
         assert np.any((outward < 0.05) & (lift > -0.01))
     else:
-        true = 60 * np.sqrt(np.max(np.where(lift > 0, 9.81 * lift / outward, 0.0)))
+        true = 60 * np.sqrt(np.max(np.where(lift > 0, 9.80665 * lift / outward, 0.0)))
         assert true - 1e-6 <= said <= 1.2 * true
     upto = printed(r"taut .* up to (\d+) beats a minute", text)
     assert (upto is not None) == (name == "carry")
     if upto is not None:  # so fast that the hand overtakes the head
         true = 60 * np.sqrt(
-            np.min(np.where(outward < 0, 9.81 * lift / np.minimum(outward, -1e-9), np.inf))
+            np.min(np.where(outward < 0, 9.80665 * lift / np.minimum(outward, -1e-9), np.inf))
         )
         assert 0.99 * true - 1 <= upto <= true
     assert "at most" not in text.split("\nparameters:")[0]

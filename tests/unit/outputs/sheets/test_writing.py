@@ -274,7 +274,11 @@ def test_the_crew_reads_who_burns_and_who_watches(printed, pages):
 
     for words in (
         "S2 Jonas",
-        "expected out 1:44",
+        "out by",
+        "What is asked, and what this plan has",
+        "NOT STATED",
+        "Confirm by hand",
+        "If a head comes off",
         "damp towel",
         "TOO CLOSE",
         "STOP",

@@ -143,9 +143,9 @@ def test_an_unlit_show_prints_no_empty_emergency_card(rounds, tmp_path):
 
 
 def test_the_lead_reads_beside_each_lighting_who_watches_from_where(rounds, tmp_path):
-    """Ewa at [-7, 4], Łucja at [0, 2] in the diamond: √53 = 7.28 m; 0.231 s + 7.28 m / 1.6 m/s."""
+    """Ewa at [-7, 4], Łucja at [0, 2] in the diamond: √53 = 7.28 m; 0.231 s + 7.28 m / 1.6 or 1.0668 m/s, rounded up."""
     edition = Edition(staged=rounds.show(tmp_path), report=rounds.report(stop=False))
     for name in ("safety", "plan-packet"):
         sheet = next(each for each in sheets_of(edition) if each.name == name)
         words = " ".join(lines_of(sheet.story(Page.of("a4", wide=sheet.wide))))
-        assert "S1 Ewa  7.3 m, 4.8 s" in words.replace("\u00a0", " "), name
+        assert "S1 Ewa  walk 7.3 m: 5 s brisk, 8 s slow" in words.replace("\u00a0", " "), name
