@@ -28,6 +28,7 @@ from sequencer.kept import recent
 from sequencer.motion.clearance.to_posts import Followed
 
 CHANGE = 1.2  # [m]
+_PART = 4.0  # [beats] of a walk, about; a design choice
 _MOST_WAYS = 5_000  # that are kept
 _MOST = 20_000  # steps of a phase: a walk of 200 m to 5 mm
 _WITHIN = 0.1  # [1] weight of a walk within the limit; a design choice
@@ -187,10 +188,15 @@ def watch_plan(
 
 
 def _phases(burns: Sequence[Followed]) -> list[tuple[float, float]]:
-    """Spans between moments at which anybody is lit or put out, or starts or ends a walk."""
+    """Spans between moments at which anybody is lit or put out, or starts or ends a walk; a long walk in parts.
+
+    So the watches of several who walk at once need not all change hands as they set off.
+    """
     edges = {edge for burn in burns for edge in (burn.start, burn.end)}
     for burn in burns:
-        edges |= {piece[0] for piece in burn.floor.pieces(burn.start, burn.end)}
+        for start, end, bounds in burn.floor.pieces(burn.start, burn.end):
+            parts = max(round((end - start) / _PART), 1) if bounds.speed else 1
+            edges |= {start + (end - start) * k / parts for k in range(parts)}
     ordered = sorted(edges)
     return [
         (start, end)

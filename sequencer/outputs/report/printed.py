@@ -15,6 +15,7 @@ from dataclasses import asdict
 from sequencer.findings import SEVERITIES, Clearance, Finding, Report
 from sequencer.outputs.report.as_danced import danced_lines
 from sequencer.outputs.report.terminal import columns, fitted
+from sequencer.safety.handling import moment_words
 from sequencer.timing.position import clock_text
 from sequencer.units import counted
 
@@ -109,7 +110,7 @@ def _others_lines(others: list[Finding], width: int) -> list[str]:
     if not others:
         return []
     named = [
-        f"{', '.join(one.who)} {clock_text(one.start)}" if one.start is not None else "whole show"
+        f"{', '.join(one.who)} {moment_words(one.start)}" if one.start is not None else "whole show"
         for one in others[:_NAMED]
     ]
     more = len(others) - len(named)
@@ -124,8 +125,8 @@ def _others_lines(others: list[Finding], width: int) -> list[str]:
 def _finding_lines(finding: Finding, width: int) -> list[str]:
     when = "whole show"
     if finding.start is not None:
-        when = clock_text(finding.start)
-        if finding.position:
+        when = moment_words(finding.start)
+        if finding.position and finding.start >= 0.0:
             when += f" (bar {finding.position})"
     head = f"{_SIGNS[finding.severity]:<5} {when:<18} {finding.code}"
     who = ", ".join(finding.who)
