@@ -35,6 +35,7 @@ FROM_EDGE = 5.0  # at most from that edge, for a guard
 FROM_FUEL = 3.0  # at most from the fuel point, for its keeper; others keep farther away
 FAR_OFF = 50.0  # from stage, audience and fuel: a slip of the pen
 POST_ROOM = 3.0  # beyond the performers' reach within which posts are sought
+MORE = 3  # spotters added to keep the longest way
 OUTSIDE_FIRE = 0.3  # outside the hull of all places with fire
 _IN_CROWD: Mapping[str, PostFaultKind] = {"perimeter": "guard in crowd", "lead": "lead in crowd"}
 _ROUND = 4  # sides of a quarter circle
@@ -85,7 +86,9 @@ def posts_round(show: Staged, duty: Duty, *, within: float = FAR_OFF) -> Iterato
             yield x, y
 
 
-def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None) -> Posting | None:
+def proposed_posts(
+    show: Staged, plan: SafetyPlan, *, number: int | None = None, within: float | None = None
+) -> Posting | None:
     """Posts for spotters that minimise the longest way to a performer; None if there is no position for them.
 
     Parameters
@@ -95,6 +98,9 @@ def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None)
         Of that show.
     number : int, optional
         Number of spotters; default: as many as the rules require, or as the crew has if more.
+    within : float, optional
+        Longest way allowed [m]: where so many cannot keep it from outside the fire, up to `MORE` are added; None if
+        they cannot either.
     """
     if not plan.followed:
         return None
@@ -102,28 +108,35 @@ def proposed_posts(show: Staged, plan: SafetyPlan, *, number: int | None = None)
         needed = plan.book.needed("spotters", plan.lit_at_once)
         have = sum(duty.duty == "spotter" for duty in plan.crew)
         number = max(needed[0] if needed else 1, have, 1)
+    free, near = _anywhere(show), _near_the_act(show)
+    for count in range(number, number + (1 if within is None else MORE + 1)):
+        posting = propose_posts(
+            count,
+            plan.followed,
+            free.cast,
+            free.reach,
+            bounds=near,
+            ground=plan.ground,
+            tall=plan.tall,
+        )
+        if posting is None or within is None or posting.way <= within:
+            return posting
+    return None
+
+
+def _near_the_act(show: Staged) -> PostArea:
+    """The ground on which posts for spotters are sought."""
     free, fuel = _anywhere(show), show.show.venue.fuel_station
     x, y = np.concatenate([_stops(each) for each in free.cast]).T
     room = max(dancer.reach for dancer in show.dancers) + POST_ROOM
-    near = replace(
+    by_fuel = () if fuel is None else (_corners(_round(fuel, FROM_FUEL)),)
+    return replace(
         free.bounds,
         left=float(x.min()) - room,
         right=float(x.max()) + room,
         down=float(y.min()) - room,
         up=float(y.max()) + room,
-        closed=(
-            *free.bounds.closed,
-            *(() if fuel is None else (_corners(_round(fuel, FROM_FUEL)),)),
-        ),
-    )
-    return propose_posts(
-        number,
-        plan.followed,
-        free.cast,
-        free.reach,
-        bounds=near,
-        ground=plan.ground,
-        tall=plan.tall,
+        closed=(*free.bounds.closed, *by_fuel),
     )
 
 

@@ -64,19 +64,23 @@ def _outcome(show: Staged, *, posts: bool) -> Outcome:
     found = [*watched, *sights]
     return Outcome(
         findings=(
-            *(_with_posts(show, found) if posts else found),
+            *(_with_posts(show, found, limit) if posts else found),
             *plan_findings(plan.watch, each=plan.each, rule=rule, clock=show, unwatched=alone),
         ),
         not_checked=(NOT_CHECKED,),
     )
 
 
-def _with_posts(show: Staged, found: list[Finding]) -> list[Finding]:
-    """The findings, each with the best posts as one more mend."""
-    posting = proposed_posts(show, safety_plan(show)) if found else None
+def _with_posts(
+    show: Staged, found: list[Finding], limit: tuple[float, Rule] | None
+) -> list[Finding]:
+    """The findings, each with posts that keep the limit as one more mend, if there are such."""
+    if not found:
+        return []
+    posting = proposed_posts(show, safety_plan(show), within=limit[0] if limit else None)
     if posting is None:
         return found
-    places = ", ".join(f"[{_tenth(x)}, {_tenth(y)}]" for x, y in posting.places)
+    places = ", ".join(f"[{_exact(x)}, {_exact(y)}]" for x, y in posting.places)
     word = "spotter" if len(posting.places) == 1 else "spotters"
     mend = (
         f"post {len(posting.places)} {word} at {places}, nobody more than a "
@@ -85,9 +89,9 @@ def _with_posts(show: Staged, found: list[Finding]) -> list[Finding]:
     return [replace(each, remedies=(*each.remedies, mend)) for each in found]
 
 
-def _tenth(value: float) -> str:
-    """A coordinate to 10 cm, never as -0.0."""
-    return f"{round(value, 1) + 0.0:.1f}"
+def _exact(value: float) -> str:
+    """A coordinate to 1 cm, for which alone the walk is promised; never as -0.0."""
+    return f"{round(value, 2) + 0.0:g}"
 
 
 def watch_findings(

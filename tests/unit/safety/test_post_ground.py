@@ -74,6 +74,24 @@ def test_where_the_best_post_would_be_in_an_exit_a_way_the_lane_or_by_the_fuel_i
     assert dist(found, other.show.venue.fuel_station) >= 3.0
 
 
+FIELD = (
+    ("Wren: {at: [-2, 4]}, Moss: {at: [2, 4]}", "Wren: {at: [-7, 4]}, Moss: {at: [7, 4]}"),
+    ("width: 10 m", "width: 24 m"),
+)
+
+
+@pytest.mark.parametrize(
+    ("within", "count"), [(None, 1), (7.1, 1), (6.9, 2), (3.2, 2), (1.5, None)]
+)
+def test_as_many_are_proposed_as_keep_the_walk(within, count):
+    """14 m apart: one post is 7 m and more from both, two are near one each, and none is nearer than a reach."""
+    show = site(*FIELD)
+    posting = proposed_posts(show, safety_plan(show), number=1, within=within)
+
+    assert (None if posting is None else len(posting.places)) == count
+    assert posting is None or within is None or posting.way <= within
+
+
 def test_where_nobody_is_lit_none_is_proposed():
     dark = site(("  lit:\n    - {who: all, from: 1.1, until: 81.1}\n", ""))
 
