@@ -22,7 +22,7 @@ from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, at_most, brief, listed, slug
 from sequencer.outputs.sheets.parts.cues import place_at
 from sequencer.outputs.sheets.parts.edition import Edition
-from sequencer.outputs.sheets.parts.formation_plans import ways_to
+from sequencer.outputs.sheets.parts.formation_plans import WAY_POINTS
 from sequencer.outputs.sheets.parts.furniture import Sheet, first_caution
 from sequencer.outputs.sheets.parts.notices import doing_on_stop
 from sequencer.outputs.sheets.parts.own_side import OwnSide, Point, own_side
@@ -32,6 +32,7 @@ from sequencer.outputs.sheets.parts.scene import stage_outline, way_length
 from sequencer.show.model import CrewMember
 
 _SAME = 1e-6  # [beats]
+_STANDS = 0.05  # [m] a shorter way is none
 _TIMES = 78.0  # width of the times
 _LEFT, _PLANS = 0.29, 0.28  # shares of the page: who and where, and the plans
 _GAP = 10.0
@@ -389,11 +390,16 @@ def _scene(
 
 
 def _walks(edition: Edition, beat: float) -> dict[str, tuple[Point, ...]]:
-    """Who sets off at a beat, and along which way [m, stage frame]."""
+    """Who walks at a beat or sets off, and along which way from there [m, stage frame]."""
     staged = edition.staged
     for standing in staged.standings:
-        if abs(standing.walk - beat) < _SAME < standing.start - standing.walk:
-            return {
-                who: way for who, way in ways_to(staged, standing).items() if way_length(way) > 0.05
-            }
+        if not standing.walk - _SAME <= beat < standing.start - _SAME:
+            continue
+        beats = np.linspace(beat, standing.start, WAY_POINTS, dtype=np.float64)
+        ways = {
+            dancer.name: tuple((float(x), float(y)) for x, y in dancer.floor.at(beats).place)
+            for dancer in staged.dancers
+            if dancer.name in standing.spots
+        }
+        return {who: way for who, way in ways.items() if way_length(way) > _STANDS}
     return {}

@@ -369,13 +369,13 @@ def _lead(edition: Edition, post: CrewMember) -> list[PostAct]:
 
 def _go_act(edition: Edition, post: CrewMember, lighting: Lighting) -> PostAct:
     """The word for one lighting."""
-    first: dict[str | None, str] = {}
+    people: dict[str | None, list[str]] = {}
     for light in lighting.lights:
-        first.setdefault(light.burn.lit_by, brief(light.burn.who, most=24))
-    said = [
-        f"light {who} first" if lighter == post.name else f"{_lights_words(lighter, [who])} first"
-        for lighter, who in first.items()
-    ]
+        people.setdefault(light.burn.lit_by, []).append(brief(light.burn.who, most=24))
+    said = []
+    for lighter, names in people.items():
+        words = f"light {names[0]}" if lighter == post.name else _lights_words(lighter, names[:1])
+        said.append(f"{words} first" if len(names) > 1 else words)
     is_first = lighting is edition.plan.lighting[0]
     words = "SAY GO: first flame" if is_first else "DECIDE: light, yes or no"
     return PostAct(
@@ -384,7 +384,7 @@ def _go_act(edition: Edition, post: CrewMember, lighting: Lighting) -> PostAct:
         cue="all said go" if is_first else sight_of(edition.staged, lighting.start),
         orders=(Order(words=words, detail="; ".join(said)),),
         watched=tuple(each.burn.who for each in lighting.lights),
-        crew=tuple(name for name in first if name is not None and name != post.name),
+        crew=tuple(name for name in people if name is not None and name != post.name),
     )
 
 

@@ -27,6 +27,7 @@ _DISC = 10.5  # least radius of one who is
 _CHIP = 19.0  # height of a post's mark
 _ROOM = 13.0  # between the places shown and the frame
 _LEAST_SEEN = 7.0  # [m] a plan never shows less: one person alone would fill it
+_CLEARLY = 1.5  # how many times nearer a name is to its own mark than to another performer's; a design choice
 _AROUND = 24  # directions in which room for a name is sought
 _STEPS = tuple(2.0 * k for k in range(1, 80))
 _OUTWARD = (2.0, 6.0, 12.0, 20.0)  # gaps between a mark and its name
@@ -291,9 +292,10 @@ def _name_box(
 
 
 def is_nearest(box: Box, own: PlacedMark, others: Sequence[PlacedMark]) -> bool:
-    """Whether a name in a box is nearer to its own mark than to every other, by middles and by edges."""
+    """Whether a name in a box is nearer to its own mark than to every other, clearly so where that is a performer's."""
     return all(
-        gap_to_middle(box, own) < gap_to_middle(box, other)
+        (_CLEARLY if other.mark.kind in {"performer", "other"} else 1.0) * gap_to_middle(box, own)
+        < gap_to_middle(box, other)
         and _gap_to_edge(box, own) < _gap_to_edge(box, other)
         for other in others
     )

@@ -12,8 +12,9 @@ _EDGE, _MIDDLE = 0.08, 0.15  # shares of a section that count as its start or en
 
 
 def sight_of(staged: Staged, beat: float) -> str:
-    """What is seen and heard at a beat: who walks into which formation, and where in the song it is."""
-    return ", ".join(filter(None, (_walk_words(staged, beat), section_words(staged, beat))))
+    """What is seen and heard at a beat: the walk into a formation, else the pattern, and where in the song it is."""
+    seen = _walk_words(staged, beat) or _danced_words(staged, beat)
+    return ", ".join(filter(None, (seen, section_words(staged, beat))))
 
 
 def last_seen(staged: Staged, who: str, beat: float) -> str:
@@ -59,4 +60,18 @@ def _walk_words(staged: Staged, beat: float) -> str:
             return f"they walk into {name}"
         if abs(standing.start - beat) < _SAME:
             return f"they stand in {name}"
+        if standing.walk < beat < standing.start:
+            share = (beat - standing.walk) / (standing.start - standing.walk)
+            part = "halfway" if abs(share - 0.5) < _MIDDLE else "on the way"
+            return f"they are {part} into {name}"
     return ""
+
+
+def _danced_words(staged: Staged, beat: float) -> str:
+    """The pattern that is danced at a beat, if all who dance one dance the same."""
+    now = {
+        pattern_words(block)
+        for block in staged.blocks
+        if not block.link and block.start <= beat < block.end
+    }
+    return f"during the {now.pop()}" if len(now) == 1 else ""

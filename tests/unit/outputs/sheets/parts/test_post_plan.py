@@ -67,7 +67,7 @@ def test_a_name_is_nearer_to_its_own_mark_than_to_any_other(own, watched, crew, 
 
 
 def test_four_in_a_row_all_have_their_names():
-    plan = PostPlan(scene((0.0, -0.5), [(-5.7, 4.5), (-1.9, 4.5), (1.9, 4.5), (5.7, 4.5)]), wide=WIDE, tall=TALL)  # fmt: skip
+    plan = PostPlan(scene((0.0, -0.5), [(-5.7, 4.5), (-1.9, 4.5), (1.9, 4.5), (5.7, 4.5)]), wide=WIDE, tall=160.0)  # fmt: skip
 
     assert [each.name for each in plan.placed if each.name] == ["Wren", "Moss", "Juniper", "Sable"]
 

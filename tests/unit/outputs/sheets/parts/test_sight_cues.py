@@ -42,7 +42,14 @@ def test_a_formation_is_walked_into_and_then_stood_in(lantern):
     """From 13.1, the first beat of the second verse, in eight beats: 4 s, a sixth of it."""
     assert sight_of(lantern, 48.0) == "they walk into “right side”, verse 2 starts"
     assert sight_of(lantern, 56.0) == "they stand in “right side”, early in verse 2"
-    assert sight_of(lantern, 24.0) == "halfway through verse 1"
+    assert sight_of(lantern, 52.0) == "they are halfway into “right side”, early in verse 2"
+    assert sight_of(lantern, 49.0) == "they are on the way into “right side”, verse 2 starts"
+
+
+def test_without_a_walk_the_pattern_is_seen_and_in_stillness_only_the_song_is_heard(lantern):
+    """The spin lasts from beat 24 to 32; nothing is danced after it."""
+    assert sight_of(lantern, 24.0) == "during the static spin, halfway through verse 1"
+    assert sight_of(lantern, 40.0) == "late in verse 1"
 
 
 @pytest.mark.parametrize(
