@@ -280,10 +280,11 @@ def _span(value: Range | None, scale: float = 1.0) -> str:
 
 def sheets_page() -> str:
     """The page of the printed sheets with the table of their kinds."""
-    rows = ["| file | for whom | what it holds |", "|---|---|---|"]
+    rows = ["| file | for whom | what it holds | in the pack |", "|---|---|---|---|"]
     for kind in SHEET_KINDS:
         name = "-".join(filter(None, (kind.name, kind.each)))
-        rows.append(f"| `<show>-{name}.pdf` | {_cell(kind.reader)} | {_cell(kind.holds)} |")
+        words = (f"`<show>-{name}.pdf`", _cell(kind.reader), _cell(kind.holds))
+        rows.append(f"| {' | '.join(words)} | {'yes' if kind.pack else '–'} |")
     lines = "\n".join(rows)
     text = (DOCS / "sheets.md").read_text("utf-8")
     return SHEETS.sub(lambda found: f"{found[1]}{lines}\n{found[3]}", text)

@@ -6,8 +6,13 @@ import click
 
 from sequencer.cli.progress_line import ProgressLine
 
+_MOST_NAMED = 3  # outdated sheets
 
-@click.command(epilog="Example: sequencer sheet shows/lantern_round.yaml --paper letter")
+
+@click.command(
+    epilog="Examples: sequencer sheet shows/lantern_round.yaml --for Wren --for Flint; "
+    "sequencer sheet shows/lantern_round.yaml --only plan-packet --paper letter"
+)
 @click.argument("show", type=click.Path(path_type=Path))
 @click.option(
     "--out",
@@ -18,28 +23,75 @@ from sequencer.cli.progress_line import ProgressLine
 )
 @click.option("--paper", type=click.Choice(["a4", "letter"]), default="a4", show_default=True)
 @click.option(
+    "--for",
+    "for_whom",
+    metavar="NAME",
+    multiple=True,
+    help="Only what this performer or crew member carries; may be repeated.",
+)
+@click.option(
+    "--only",
+    metavar="KIND",
+    multiple=True,
+    help="Only sheets of this kind, such as post or plan-packet; may be repeated.",
+)
+@click.option("--all", "everything", is_flag=True, help="Every sheet, not only the pack.")
+@click.option(
     "--since",
     type=click.Path(path_type=Path),
     help="The show file you printed last: every sheet marks what has changed since.",
 )
 @click.pass_context
-def sheet(ctx: click.Context, show: Path, out: Path, paper: str, since: Path | None) -> None:
-    """Print the run sheets of SHOW as PDF: for performers, crew, operators and the authority.
+def sheet(
+    ctx: click.Context,
+    show: Path,
+    out: Path,
+    paper: str,
+    for_whom: tuple[str, ...],
+    only: tuple[str, ...],
+    everything: bool,
+    since: Path | None,
+) -> None:
+    """Print the run sheets of SHOW as PDF: the pack that is carried on the night, or the sheets you ask for.
+
+    The pack holds the sheets of the safety lead, of every post, of the fuel station and of sound and light, and a pocket
+    card for each performer. On demand come performers' sheets for rehearsal, the formation book, build steps and the
+    plan packet for the authority.
 
     Exits with status 1 if something must be mended before the show is danced; the sheets say so too.
     """
     from sequencer import tasks
 
+    if everything and (for_whom or only):
+        raise click.UsageError("--all prints every sheet: leave out --for and --only, or --all")
     gone: list[Path] = []
+    old: list[Path] = []
     with ProgressLine() as progress:
         report, written = tasks.print_sheets(
-            show, out, paper=paper, since=since, progress=progress, removed=gone.append
+            show,
+            out,
+            paper=paper,
+            since=since,
+            pack=not (everything or for_whom or only),
+            only=only,
+            for_whom=for_whom,
+            progress=progress,
+            removed=gone.append,
+            outdated=old.append,
         )
     for path in written:
         click.echo(str(path))
     for path in gone:
         click.echo(
-            f"removed {path}: left over from the last print, for somebody no longer in this show",
+            f"removed {path}: left over from an earlier print, for somebody no longer in this show",
+            err=True,
+        )
+    if old:
+        names = ", ".join(path.name for path in old[:_MOST_NAMED])
+        more = f" and {len(old) - _MOST_NAMED} more" if len(old) > _MOST_NAMED else ""
+        click.echo(
+            f"not printed anew, and of an earlier version of the show: {names}{more} in {old[0].parent}; "
+            "--all prints every sheet",
             err=True,
         )
     if not report.ok:

@@ -6,6 +6,7 @@ choices that a safety lead adapts to the venue.
 """
 
 import math
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -17,6 +18,7 @@ from sequencer.safety.handling import moment_words, seconds_words, waiting_order
 from sequencer.safety.permits import permit_words
 from sequencer.safety.safety_plan import SafetyPlan
 from sequencer.show.evening import Role, StopCall
+from sequencer.show.model import Show
 from sequencer.show.site import extinguisher_words
 from sequencer.staging.staged import Staged
 
@@ -29,10 +31,23 @@ _THINGS = {
 }
 _PEOPLE = (
     ("spotters", "spotter"),
-    ("perimeter-guards", "perimeter guard"),
+    ("perimeter-guards", "perimeter"),
     ("fuel-keepers", "fuel keeper"),
 )
+_DUTY_WORDS = {"perimeter": "perimeter guard"}
 BEFORE_SOAK = 10 * MINUTE  # [s] at most between the last soak and the start; a design choice
+OPENING = 10 * MINUTE  # [s] from opening the fuel point to the first soak; a design choice
+FIRST_GO = -75 * MINUTE  # [s] first go or no-go, earlier if soaking takes long; a design choice
+SECOND_GO = -5 * MINUTE  # [s] second go or no-go: everybody is on post by then; a design choice
+_LEAST_BEFORE_FLAMES = (
+    3 * MINUTE
+)  # [s] from the second go or no-go to the first flame; a design choice
+_LEAST_BETWEEN = 40 * MINUTE  # [s] from the first go or no-go to opening the fuel point
+WATCH_ROUND = 10 * MINUTE  # [s] between two rounds of the fire watch; a design choice
+
+# The stop call, as every page says it: nobody waits for anybody before going to a person on fire.
+AT_ONCE = "Operator cuts the sound; spotters go at once, both at the same time."
+CALL_FOR_HELP = ("anybody hurt or on fire: call for help at once; tell the lead", "name the gate")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,14 +72,29 @@ class Stop:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class GoLine:
+    """One line of go or no-go: a statement that is true or not."""
+
+    group: str
+    asks: str
+    if_no: str = ""  # what then; empty: nobody is lit
+    first: bool = True  # asked before the fuel is opened
+    second: bool = True  # asked before anybody is lit
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class RunOfNight:
     """The complete run of the night."""
 
     begins: str | None  # HH:MM of the start of the song
     steps: tuple[NightStep, ...]  # by time
-    go: tuple[str, ...]  # all must be true before anybody soaks, and again before anybody is lit
+    go: tuple[GoLine, ...]  # all must be true
+    first_go: float  # [s] from the start of the song, as of the steps; negative
+    second_go: float  # [s]
+    people: tuple[str, ...]  # asked by name at the second go or no-go
     stop: tuple[Stop, ...]
     log: tuple[str, ...]  # lines of the after-show log
+    rounds: tuple[float, ...]  # [s] from the last flame, of the fire watch
 
     def clock(self, seconds: float) -> str | None:
         """Clock time, HH:MM:SS, of a time from the start of the song; None if not known."""
@@ -90,27 +120,56 @@ def run_of_the_night(show: Staged, plan: SafetyPlan) -> RunOfNight:
         begins=show.show.begins,
         steps=tuple(sorted(steps, key=lambda step: step.at)),
         go=_go(show, plan),
-        stop=stop_call(plan.lit_at_once, show.show.stop_call, caller=show.show.emergency.caller),
-        log=_log(show, plan),
+        first_go=FIRST_GO + _earlier(plan),
+        second_go=second_go(plan),
+        people=_people(show, plan),
+        stop=stop_of(show.show, plan.lit_at_once),
+        log=_log(),
+        rounds=_rounds(plan) if plan.burns else (),
     )
 
 
+def stop_of(show: Show, lit: int) -> tuple[Stop, ...]:
+    """What everybody of a show does on the stop call; see `stop_call`."""
+    leads = [post.name for post in show.crew if post.duty == "lead"]
+    return stop_call(lit, show.stop_call, caller=show.emergency.caller, leads=leads)
+
+
 def stop_call(
-    lit: int, call: StopCall | None = None, *, caller: str | None = None
+    lit: int,
+    call: StopCall | None = None,
+    *,
+    caller: str | None = None,
+    leads: Sequence[str] = (),
 ) -> tuple[Stop, ...]:
     """What everybody does on the stop call; without fire there is no flame to put out.
 
-    Duties given in the show for a role replace the usual ones; people given by name come last. If the
-    emergency card names a caller, that person calls for help instead of the lead.
+    Duties given in the show for a role replace the usual ones; people given by name come last, and so does the caller
+    on the emergency card, who waits for nobody's word.
 
+    Parameters
+    ----------
+    lit : int
+        How many are lit at once.
+    call : StopCall, optional
+    caller : str, optional
+        As on the emergency card; without one the lead calls for help.
+    leads : sequence of str
+        Who leads.
+
+    Notes
+    -----
     Source: common practice; a shared stop word, juggling society, Dublin [A37; read].
     """
     agreed = (call or StopCall()).does
-    usual = _usual(lit > 0, caller)
+    is_other = caller is not None and not any(_is_named(who, caller) for who in leads)
+    usual = _usual(lit > 0, caller if is_other else None)
     roles = tuple(Stop(role=each.role, does=agreed.get(each.role, each.does)) for each in usual)
     known = {each.role for each in usual}
-    persons = (Stop(role=name, does=does) for name, does in agreed.items() if name not in known)
-    return (*roles, *persons)
+    persons = {name: does for name, does in agreed.items() if name not in known}
+    if caller is not None and is_other:
+        persons[caller] = (*persons.get(caller, ()), *CALL_FOR_HELP)
+    return (*roles, *(Stop(role=name, does=does) for name, does in persons.items()))
 
 
 def agreed_on_stop(call: StopCall, who: str | None, role: Role) -> tuple[str, ...]:
@@ -118,89 +177,148 @@ def agreed_on_stop(call: StopCall, who: str | None, role: Role) -> tuple[str, ..
     return call.does.get(who or "", call.does.get(role, ()))
 
 
-def calling(caller: str | None) -> str:
-    """What the lead does to get help called."""
-    return (
-        f"have {caller} call for help and name the gate"
-        if caller
-        else "call for help, name the gate"
-    )
+def own_on_stop(show: Show, lit: int, who: str | None, role: Role) -> tuple[str, ...]:
+    """What one person of a role does on the stop call, with calling for help if the emergency card names them.
+
+    Parameters
+    ----------
+    show : Show
+    lit : int
+        How many are lit at once in the show.
+    who : str or None
+        None: somebody who is not named in the show.
+    role : str
+    """
+    caller = show.emergency.caller
+    parts = {part.role: part.does for part in stop_of(show, lit)}
+    own = agreed_on_stop(show.stop_call, who, role) or parts[role]
+    calls = who is not None and caller is not None and _is_named(who, caller)
+    if not calls or role == "lead":  # a lead who is the caller has it among the usual duties
+        return own
+    return (*own, *CALL_FOR_HELP)
+
+
+def _is_named(who: str, text: str) -> bool:
+    """Whether a text has a name as a whole word."""
+    return re.search(rf"(?<!\w){re.escape(who)}(?!\w)", text, re.IGNORECASE) is not None
+
+
+def _help(caller: str | None) -> tuple[str, ...]:
+    """What the lead does so that help is called."""
+    if caller is not None:
+        return (f"check that {caller} is calling for help",)
+    return (CALL_FOR_HELP[0].removesuffix("; tell the lead"), *CALL_FOR_HELP[1:])
 
 
 def _usual(flame: bool, caller: str | None) -> tuple[Stop, ...]:
     performer: tuple[str, ...] = ("stand still", "let the heads hang away from you and everybody")
+    spotter: tuple[str, ...] = ("go to your performer at once",)
+    lighter: tuple[str, ...] = ("stay clear",)
     if flame:
         performer = (
-            "stop the props, hold them low and away from you",
-            "stay where you can be seen; your spotter comes to you",
+            "stop the props, low, away from everybody",
+            "stay where you are seen; your spotter comes",
             "clothes alight: lie down, do not run",
         )
+        spotter = (
+            "go to your performer at once",
+            "wait for nobody",
+            "smother from the head down",
+        )
+        lighter = ("put out the torch", "light nobody")
     return (
         Stop(
             role="everybody",
-            does=("whoever sees the danger gives the stop call, loudly", "repeat it"),
+            does=("shout the stop word as soon as you see danger", "repeat it when you hear it"),
         ),
-        Stop(role="operator", does=("cut the music", "full light on the stage", "then silence")),
-        Stop(role="performer", does=performer),
         Stop(
-            role="spotter",
+            role="operator",
             does=(
-                "go to the performer you watch; approach from where they can see you",
-                "smother from the head downward",
-            )
-            if flame
-            else ("go to the performer you watch",),
+                "cut the sound at once",
+                "bring the stage light to full, white",
+                "stay at the desk",
+            ),
         ),
-        Stop(role="perimeter", does=("keep everybody out", "clear the way for help")),
-        Stop(role="fuel keeper", does=("shut the can", "stay with it")),
+        Stop(role="performer", does=performer),
+        Stop(role="spotter", does=spotter),
+        Stop(role="perimeter", does=("keep everybody out", "clear the exits and the way for help")),
+        Stop(role="fuel keeper", does=("shut every can", "stay with the fuel, hand out nothing")),
+        Stop(role="lighter", does=lighter),
         Stop(
             role="lead",
             does=(
+                *_help(caller),
                 "decide: go on, end, or clear the place",
-                calling(caller),
+                "count everybody",
                 "note the time",
             ),
         ),
     )
 
 
+def _soaking(plan: SafetyPlan) -> tuple[int, float]:
+    """How many props are soaked, and how long it takes [s]."""
+    props = sum(each.soaks for each in plan.fuel.props) if plan.fuel else 0
+    return props, max(props * SOAKING, 5 * MINUTE) if props else 0.0
+
+
+def _flames_before(plan: SafetyPlan) -> float:
+    """How much earlier the last steps before the act are, where lighting begins long before the song [s]; at most 0."""
+    first = min((burn.alight_s for burn in plan.burns), default=0.0)
+    return min(first - SECOND_GO - _LEAST_BEFORE_FLAMES, 0.0)
+
+
+def second_go(plan: SafetyPlan) -> float:
+    """When go or no-go is asked the second time [s of the track]."""
+    return SECOND_GO + _flames_before(plan)
+
+
+def _earlier(plan: SafetyPlan) -> float:
+    """What is done before the fuel is opened is earlier by this where soaking takes long [s]; at most 0."""
+    opened = -BEFORE_SOAK + _flames_before(plan) - _soaking(plan)[1] - OPENING
+    return min(opened - _LEAST_BETWEEN - FIRST_GO, 0.0)
+
+
 def _before(show: Staged, plan: SafetyPlan) -> list[NightStep]:
     book = plan.book
-    props = sum(each.soaks for each in plan.fuel.props) if plan.fuel else 0
-    soaking = max(props * SOAKING, 5 * MINUTE) if props else 0.0
-    soak_at = -BEFORE_SOAK - soaking
+    props, soaking = _soaking(plan)
+    soaked = -BEFORE_SOAK + _flames_before(plan)
+    soak_at = soaked - soaking
+    shift = _earlier(plan)
     found = [
-        NightStep(at=-120 * MINUTE, until=None, who=("lead",), what="load in and walk the site",
+        NightStep(at=-120 * MINUTE + shift, until=None, who=("lead",), what="load in and walk the site",
              checks=("exits and fire lanes free", "ground even and dry, no dry grass",
                      "combustibles cleared or wetted", "emergency address and gate known")),
-        NightStep(at=-100 * MINUTE, until=None, who=("lead", "perimeter"), what="mark the floor",
+        NightStep(at=-100 * MINUTE + shift, until=None, who=("lead", "perimeter"), what="mark the floor",
              checks=("audience edge, with a physical barrier", "start places and posts", "fuel point and spin-off zone")),
-        NightStep(at=-60 * MINUTE, until=None, who=("everybody",), what="briefing",
+        NightStep(at=-60 * MINUTE + shift, until=None, who=("everybody",), what="briefing",
              checks=(f"stop word “{show.show.stop_call.word}” agreed and called once by each", "who watches whom",
                      "nobody has been drinking or is ill", "anyone may stand anyone down")),
-        NightStep(at=-45 * MINUTE, until=None, who=("performer",), what="check every prop",
+        NightStep(at=-45 * MINUTE + shift, until=None, who=("performer",), what="check every prop",
              checks=("links and swivels pulled hard", "wicks tight", "handles whole", "tether length as planned")),
-        NightStep(at=-40 * MINUTE, until=None, who=("performer", "spotter"), what="check costume and hair",
+        NightStep(at=-40 * MINUTE + shift, until=None, who=("performer", "spotter"), what="check costume and hair",
              checks=("close-fitting natural or treated cloth", "hair tied or damp", "no spray or glitter",
                      "jewellery off")),
     ]  # fmt: skip
     if not plan.burns:
         return found
     found += [
-        NightStep(at=-90 * MINUTE, until=None, who=("lead",), what="set out equipment", checks=_set_out(show, plan)),
-        NightStep(at=-75 * MINUTE, until=None, who=("lead",), what="weather and ban: first go or no-go",
-             checks=("fire-danger and ban notice of today read", *_wind_lines(book, show.show.weather.gusts), *show.show.weather.lines)),
-        NightStep(at=soak_at - 10 * MINUTE, until=None, who=("fuel keeper",), what="open the fuel point",
+        NightStep(at=-90 * MINUTE + shift, until=None, who=("lead",), what="set out equipment", checks=_set_out(show, plan)),
+        NightStep(at=-80 * MINUTE + shift, until=None, who=("lead", "operator"), what="test the sound cut",
+             checks=("stop word called: sound off at once, full light on",)),
+        NightStep(at=FIRST_GO + shift, until=None, who=("lead",), what="first go or no-go: weather, ban, equipment, sound",
+             checks=("every line of page 1 initialled",)),
+        NightStep(at=soak_at - OPENING, until=None, who=("fuel keeper",), what="open the fuel point",
              checks=("keeper stays with it", "upwind, or with a crosswind", "no flame, no smoking", "extinguisher and absorbent at hand",
                      "catch container and lidded can for rags"), source=_cited(book, "fuel-keepers")),
-        NightStep(at=soak_at, until=-BEFORE_SOAK, who=("fuel keeper", "performer"), what="soak and spin off",
+        NightStep(at=soak_at, until=soaked, who=("fuel keeper", "performer"), what="soak and spin off",
              checks=_soak_lines(plan), source=_cited(book, "spin-off-zone")),
-        NightStep(at=-BEFORE_SOAK, until=None, who=("fuel keeper",), what="shut the can, count the props out",
+        NightStep(at=soaked, until=None, who=("fuel keeper",), what="shut the can, count the props out",
              checks=(f"{props} soaked props out, including those for relights", "can stays shut until the act is over"), source=_cited(book, "fuel-point-distance")),
-        NightStep(at=-10 * MINUTE, until=None, who=("spotter", "perimeter"), what="to the posts",
+        NightStep(at=soaked, until=None, who=("spotter", "perimeter"), what="to the posts",
              checks=("towels damp", "perimeter closed", "line of sight to the performer you watch")),
-        NightStep(at=-5 * MINUTE, until=None, who=("lead",), what="second go or no-go, each by name",
-             checks=_go(show, plan)),
+        NightStep(at=second_go(plan), until=None, who=("lead",), what="second go or no-go: everybody by name",
+             checks=("every line of page 1 initialled",)),
     ]  # fmt: skip
     return found
 
@@ -282,7 +400,7 @@ def _on_lines(show: Staged) -> bool:
 
 def _after(plan: SafetyPlan, last: float) -> list[NightStep]:
     found = [
-        NightStep(at=last, until=None, who=("everybody",), what="the act is over", checks=("lights on the ground",))
+        NightStep(at=last, until=None, who=("everybody",), what="the act is over", checks=("work lamps on the ground",))
     ]  # fmt: skip
     if not plan.burns:
         return found
@@ -304,59 +422,133 @@ def _after(plan: SafetyPlan, last: float) -> list[NightStep]:
     return found
 
 
-def _go(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
-    """Conditions that must all be met."""
+def _go(show: Staged, plan: SafetyPlan) -> tuple[GoLine, ...]:
+    """Statements that must all be true, without the people on post; grouped."""
     if not plan.burns:
-        return ("floor dry and lit", "everybody well")
-    book = plan.book
-    weather = show.show.weather
-    lines = [*_wind_lines(book, weather.gusts), *weather.lines]
-    if show.show.venue.setting == "indoors":
-        lines = []
-    for kind, word in _PEOPLE:
-        needed = book.needed(kind, plan.lit_at_once)
-        if needed:
-            posted = sum(each.duty == word.removesuffix(" guard") for each in show.show.crew)
-            count = max(posted, needed[0])  # the response time was computed for everyone posted
-            several = "" if count == 1 else "s"
-            lines.append(f"{count} {word}{several} on post, with one job each")
-    lines.append(f"permit on site: {permit_words(show.show)}")
-    blank = [word.lower() for word, entered in show.show.emergency.lines if entered is None]
-    if blank:
-        lines.append(f"emergency card filled in by hand: {', '.join(blank)}")
-    lines += ["perimeter closed, exits free", "everybody fit and sober, nobody working alone"]
-    return tuple(lines)
-
-
-def _wind_lines(book: RuleBook, own: float | None = None) -> tuple[str, ...]:
-    stop, warn = book.strictest("wind-stop"), book.strictest("wind-warn")
-    lines = []
-    if own is not None and (stop is None or own < stop.number):
-        lines.append(f"gusts at prop height below {own:.1f} m/s (this show’s own limit)")
-    elif stop is not None:
-        lines.append(
-            f"gusts at prop height below {stop.number:.1f} m/s (Beaufort {beaufort(stop.number)}; "
-            "borrowed from open burning)"
+        return (
+            GoLine(group="Place", asks="Floor dry and lit", first=False),
+            GoLine(group="People", asks="Everybody well", first=False),
         )
-    if warn is not None and not (own is not None and own <= warn.number):
-        lines.append(f"from {warn.number:.1f} m/s measure before each lighting")
+    record = show.show
+    lines = [
+        GoLine(group="Papers", asks=f"Permit for tonight and this place on site (recorded: {permit_words(record)})", second=False),
+        GoLine(group="Papers", asks="Fire-danger and ban notice of today read: no ban"),
+    ]  # fmt: skip
+    blank = [word.lower() for word, entered in record.emergency.lines if entered is None]
+    if blank:
+        asks = f"Emergency card filled in by hand: {', '.join(blank)}"
+        lines.append(GoLine(group="Papers", asks=asks, second=False))
+    if record.venue.setting != "indoors":
+        lines += _wind_lines(plan.book, record.weather.gusts)
+        lines += [GoLine(group="Weather", asks=line) for line in record.weather.lines]
+    lines += _equipment_lines(show, plan)
+    props, _ = _soaking(plan)
+    lines += [
+        GoLine(group="Fuel", asks="Every can shut, its keeper and an extinguisher beside it", first=False),
+        GoLine(group="Fuel", asks=f"Soaked props counted out: {props}", first=False),
+        GoLine(group="Sound", asks="Sound cut tested with the operator: stop word called, sound off, full light on", second=False),
+        GoLine(group="Sound", asks="Operator at the desk, one hand on the cut", first=False),
+        GoLine(group="Place", asks="Exits, the ways to them and the fire lane free"),
+        GoLine(group="Place", asks="Perimeter closed, nobody inside it who is not named below", first=False),
+        GoLine(group="People", asks="Everybody fit and sober, and nobody works alone", if_no="stand that person down, and ask again"),
+    ]  # fmt: skip
     return tuple(lines)
 
 
-def _set_out(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
+def _equipment_lines(show: Staged, plan: SafetyPlan) -> list[GoLine]:
+    """Extinguishers one by one, and what else the rules ask."""
+    tools = show.show.venue.extinguishers
     lines = [
-        f"extinguisher, {extinguisher_words(each)}, in its planned position: pressure, pin, tag"
-        for each in show.show.venue.extinguishers
+        GoLine(
+            group="Equipment",
+            asks=f"Extinguisher {k} of {len(tools)} ({extinguisher_words(each)}{', for the fuel' if each.guards == 'fuel' else ''}) "
+            "in position: pressure, pin, tag",
+        )
+        for k, each in enumerate(tools, start=1)
+    ]  # fmt: skip
+    if not tools:
+        asks = "Extinguishers in position: pressure, pin, tag (none is in the show file)"
+        lines.append(GoLine(group="Equipment", asks=asks))
+    if needed := _needed_things(plan):
+        asks = f"In place: {', '.join(needed)}"
+        lines.append(GoLine(group="Equipment", asks=asks, first=False))
+    return lines
+
+
+def _people(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
+    """Who is asked by name, with what they answer for; a blank where the rules ask for one more."""
+    if not plan.burns:
+        return ()
+    record = show.show
+    found = [
+        f"S{k} {post.name}, {_DUTY_WORDS.get(post.duty, post.duty)}: on post"
+        for k, post in enumerate(record.crew, start=1)
     ]
+    for kind, duty in _PEOPLE:
+        needed = plan.book.needed(kind, plan.lit_at_once)
+        posted = sum(each.duty == duty for each in record.crew)
+        missing = max(needed[0] - posted, 0) if needed else 0
+        found += [f"________, {_DUTY_WORDS.get(duty, duty)}: on post"] * missing
+    if not any(post.duty == "lead" for post in record.crew):
+        found.append("________, lead: on post")
+    card = record.emergency
+    for entered, job in (
+        (card.first_aider, "first aider: there"),
+        (card.caller, "caller: phone tested"),
+        (card.meets, "meets the responders: there"),
+    ):
+        found.append(f"{entered or '________'}, {job}")
+    return (*found, *(f"{name}, performer: ready" for name in record.names))
+
+
+def _wind_lines(book: RuleBook, own: float | None = None) -> list[GoLine]:
+    """The gust limit, and the lower one from which the wind is measured again and again."""
+    stop, warn = book.strictest("wind-stop"), book.strictest("wind-warn")
+    limit, why = None, ""
+    if own is not None and (stop is None or own < stop.number):
+        limit, why = own, "this show’s own limit"
+    elif stop is not None:
+        limit = stop.number
+        why = f"Beaufort {beaufort(limit)}; borrowed from open burning"
+    lines = []
+    if limit is not None:
+        asks = f"Gusts at prop height below {limit:.1f} m/s ({why})"
+        lines.append(GoLine(group="Weather", asks=asks, if_no="nobody is lit until they drop"))
+    if warn is not None and (limit is None or warn.number < limit):
+        asks = f"Gusts at prop height below {warn.number:.1f} m/s"
+        if_no = "go on only if you measure again before each lighting"
+        lines.append(GoLine(group="Weather", asks=asks, if_no=if_no))
+    return lines
+
+
+def _needed_things(plan: SafetyPlan) -> list[str]:
+    """Towels, blankets and buckets that the rules ask for, with how many."""
+    lines = []
     for kind, (one, several) in _THINGS.items():
         needed = plan.book.needed(kind, plan.lit_at_once)
         if needed:
-            lines.append(f"at least {needed[0]} {one if needed[0] == 1 else several} in total")
-    lines += [
-        f"{each.name}, {each.duty}: {', '.join(each.equipment)}"
-        for each in show.show.crew
-        if each.equipment
-    ]
+            lines.append(f"{needed[0]} {one if needed[0] == 1 else several}")
+    return lines
+
+
+def _rounds(plan: SafetyPlan) -> tuple[float, ...]:
+    """When the fire watch walks the area, from the last flame to its end [s]."""
+    watch = plan.book.strictest("fire-watch")
+    long = watch.number if watch else 0.0
+    rounds = [WATCH_ROUND * k for k in range(math.ceil(long / WATCH_ROUND))]
+    return (*rounds, long)
+
+
+def _set_out(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
+    tools = len(show.show.venue.extinguishers)
+    lines = (
+        [f"{tools} {'extinguisher' if tools == 1 else 'extinguishers'} in position"]
+        if tools
+        else []
+    )
+    lines += [f"at least {thing} in total" for thing in _needed_things(plan)]
+    if any(each.equipment for each in show.show.crew):
+        lines.append("each post’s own things, as on its page")
     return tuple(lines)
 
 
@@ -370,27 +562,22 @@ def _soak_lines(plan: SafetyPlan) -> tuple[str, ...]:
     if plan.fuel is not None:
         lines.append(
             f"{plan.fuel.prepared * 1000:.2f} L of {plan.fuel.fuel.title.lower()} prepared, "
-            f"including {FUEL_RESERVE:.0%} spare; about {plan.fuel.spun_off * 1000:.2f} L is left over as waste"
+            f"including {FUEL_RESERVE * 100:.0f} % spare; about {plan.fuel.spun_off * 1000:.2f} L is left over as waste"
         )
     return tuple(lines)
 
 
-def _log(show: Staged, plan: SafetyPlan) -> tuple[str, ...]:
-    lines: Sequence[str] = (
+def _log() -> tuple[str, ...]:
+    """What is written down after the show, besides the burns and the rounds of the fire watch."""
+    return (
         "date, place, weather, gusts at prop height",
         "who was there and in what role",
-        *(
-            f"burn of {burn.who} from {show.position(burn.start)}: planned "
-            f"{seconds_words(burn.flame_s)}, lasted … s, burnt out / put out"
-            for burn in plan.burns
-        ),
-        "stops called, by whom, why",
+        "no-go: which line, when, what was done",
+        "stops called: by whom, when, why",
         "near misses, burns, first aid",
         "fuel brought, used, taken home; waste",
-        "fire watch: from … to …, by …",
         "to change before the next show",
     )
-    return tuple(lines)
 
 
 def _light_text(light: Light) -> str:

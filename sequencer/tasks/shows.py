@@ -278,10 +278,14 @@ def print_sheets(
     *,
     paper: str = "a4",
     since: AnyPath | None = None,
+    pack: bool = False,
+    only: Sequence[str] = (),
+    for_whom: Sequence[str] = (),
     progress: Progress | None = None,
     removed: Callable[[Path], None] | None = None,
+    outdated: Callable[[Path], None] | None = None,
 ) -> tuple[Report, list[Path]]:
-    """Check a show and print its run sheets into its own folder in `out`.
+    """Check a show and print its run sheets into its own folder in `out`; every sheet, or those asked for.
 
     Parameters
     ----------
@@ -289,17 +293,31 @@ def print_sheets(
     paper : {"a4", "letter"}
     since : path, optional
         The show file of the last print; lines that have changed since are marked.
+    pack : bool
+        Only what is carried on the night.
+    only : sequence of str
+        Only sheets of these kinds, as listed in docs/sheets.md.
+    for_whom : sequence of str
+        Only what these performers and crew members carry.
     progress : callable, optional
     removed : callable, optional
-        Called with each sheet of the last print that is removed because no performer of that name is left.
+        Called with each sheet of an earlier print that is removed because nobody of that name is left.
+    outdated : callable, optional
+        Called with each sheet of an earlier print that is left, and is of another show than the one printed now.
 
     Raises
     ------
     InputError
-        If the show or its track cannot be used, or the folder cannot be written.
+        If the show or its track cannot be used, a kind, a name or such a sheet is not in the show, or the folder
+        cannot be written.
     """
     from sequencer.outputs.sheets import write_sheets
 
+    if only or for_whom:  # before the song is heard and the show is checked
+        from sequencer.outputs.sheets.writing import check_choice
+        from sequencer.show.reading import read_show
+
+        check_choice(read_show(Path(path)).show, str(path), only=only, for_whom=for_whom)
     middle = _CHECKED if since is None else _CHECKED / 2
     show, report = _staged_and_checked(path, within(progress, 0.0, middle))
     before = before_report = None
@@ -312,13 +330,20 @@ def print_sheets(
         paper=paper,
         since=before,
         since_report=before_report,
+        pack=pack,
+        only=only,
+        for_whom=for_whom,
         progress=within(progress, _CHECKED, 1.0),
         removed=removed,
+        outdated=outdated,
     )
 
 
 def _staged_and_checked(
-    path: AnyPath, progress: Progress | None, *, without_track: bool = False
+    path: AnyPath,
+    progress: Progress | None,
+    *,
+    without_track: bool = False,
 ) -> "tuple[Staged, Report]":
     """A show file staged, and its report."""
     asked = AskedReport(Path(path))

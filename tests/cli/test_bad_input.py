@@ -188,6 +188,7 @@ def test_a_folder_without_permission(stage_folder, tmp_path):
         (["trace", "--pattern", "toroid", "--set", "lobes=0"], "lobes"),
         (["trace", "--pattern", "toroid", "--beats", "0"], "--beats"),
         (["sheet", "x.yaml", "--paper", "a9"], "--paper"),
+        (["sheet", "x.yaml", "--all", "--only", "post"], "leave out --for and --only"),
         (["new"], "SHOW is missing"),
     ],
 )

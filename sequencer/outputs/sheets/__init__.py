@@ -1,6 +1,6 @@
 """The run sheets: PDF pages for performers and crew, one module per sheet."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from sequencer.findings import Report
@@ -15,10 +15,14 @@ def write_sheets(
     paper: str = "a4",
     since: Staged | None = None,
     since_report: Report | None = None,
+    pack: bool = False,
+    only: Sequence[str] = (),
+    for_whom: Sequence[str] = (),
     progress: Callable[[str, float], None] | None = None,
     removed: Callable[[Path], None] | None = None,
+    outdated: Callable[[Path], None] | None = None,
 ) -> list[Path]:
-    """Write every sheet of a show, and all of them as one file for one print job.
+    """Write the sheets of a show, and all of them as one file for one print job; every sheet, or those asked for.
 
     Parameters
     ----------
@@ -29,13 +33,24 @@ def write_sheets(
         Folder for this show's print-outs; created if missing.
     paper : {"a4", "letter"}
     since : Staged, optional
-        The show as last printed: lines that have changed since are marked, on every sheet.
+        The show as last printed: lines that have changed since are marked, each sheet against the same one of
+        that show, whether or not it was printed then.
     since_report : Report, optional
         Result of the checks of that show.
+    pack : bool
+        Only what is carried on the night.
+    only : sequence of str
+        Only sheets of these kinds, such as "post"; the kinds are listed in docs/sheets.md.
+    for_whom : sequence of str
+        Only what these performers and crew members carry.
     progress : callable, optional
         Called with what is going on, and the share done.
     removed : callable, optional
-        Called with each sheet of the last print that is removed because this print has none of that name.
+        Called with each sheet of an earlier print that is removed: this print has all sheets of its kind, and none of
+        that name.
+    outdated : callable, optional
+        Called with each sheet that is left from an earlier print, since this one leaves its kind out, and is of
+        another show than the one printed now.
 
     Returns
     -------
@@ -45,10 +60,11 @@ def write_sheets(
     Raises
     ------
     InputError
-        If the folder cannot be written.
+        If the folder cannot be written, or a kind, a name or such a sheet is not in the show.
     ValueError
         If the paper is not known.
     """
+    from sequencer.outputs.sheets.choosing import SheetChoice
     from sequencer.outputs.sheets.writing import write
 
     return write(
@@ -58,6 +74,8 @@ def write_sheets(
         paper=paper,
         since=since,
         since_report=since_report,
+        choice=SheetChoice(pack=pack, only=tuple(only), for_whom=tuple(for_whom)),
         progress=progress,
         removed=removed,
+        outdated=outdated,
     )

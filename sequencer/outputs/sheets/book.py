@@ -4,7 +4,7 @@ Lengths in points.
 """
 
 from functools import partial
-from math import hypot
+from math import hypot, inf
 
 from reportlab.platypus import CondPageBreak, Flowable, Spacer
 
@@ -25,6 +25,7 @@ from sequencer.outputs.sheets.parts.formation_plans import is_crowded, scene_of,
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.notices import (
     cautions_block,
+    doing_on_stop,
     findings_block,
     notes_block,
     opening,
@@ -33,7 +34,10 @@ from sequencer.outputs.sheets.parts.plan import StagePlan
 from sequencer.outputs.sheets.parts.scene import way_length
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 
-_STOP = "You: stop everybody with the agreed call, see that all flames are out, count heads upstage of the line."
+_PLAN_BESIDE, _PLAN_TALL = 0.46, 168.0  # share of the width, and height, of a plan beside its words
+_GUTTER = 12.0
+_ACROSS = 4  # names in one row
+_NARROW = 400.0  # width below which place, facing and walk are one column
 
 
 def book_sheet(edition: Edition) -> Sheet:
@@ -51,8 +55,15 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         ("Length", clock(staged.song.duration)),
         ("Tempo", f"{staged.song.tempo:.0f} a minute"),
     ]
+    stop = doing_on_stop(edition, None, "everybody")
     story = opening(
-        edition, room, kind="Formation book", title=edition.title, facts=facts, stop=_STOP
+        edition,
+        room,
+        kind="Formation book",
+        title=edition.title,
+        facts=facts,
+        stop=stop,
+        close=True,
     )
     group = [f for f in edition.report.findings if len(f.who) != 1 or f.severity == "stop"]
     story += findings_block(edition, group, room, title="Findings about the group")
@@ -66,16 +77,18 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
 
 
 def _cast(edition: Edition, room: float) -> list[Flowable]:
-    rows: list[list[Cell]] = [
-        [Disc(str(number), 18), Prose(TextSpan(name, "Bold", CUE), role="TD")]
+    """Numbers and names, several to a row."""
+    cells: list[list[Cell]] = [
+        [Disc(str(number), 16), Prose(TextSpan(brief(name), "Bold", TEXT), role="TD")]
         for number, name in enumerate(edition.staged.show.names, start=1)
     ]
-    half = (len(rows) + 1) // 2
-    both = [
-        row + (rows[half + k] if half + k < len(rows) else ["", ""])
-        for k, row in enumerate(rows[:half])
+    cells += [["", ""]] * (-len(cells) % _ACROSS)
+    rows = [
+        [cell for each in cells[k : k + _ACROSS] for cell in each]
+        for k in range(0, len(cells), _ACROSS)
     ]
-    return [heading("Who is who"), grid(both, [28, room / 2 - 28, 28, room / 2 - 28], pad=3)]
+    widths = [24.0, room / _ACROSS - 24.0] * _ACROSS
+    return [heading("Who is who", level=2, before=4), grid(rows, widths, pad=2, by_cell=True)]
 
 
 def _change(edition: Edition, index: int, page: Page) -> list[Flowable]:
@@ -92,13 +105,26 @@ def _change(edition: Edition, index: int, page: Page) -> list[Flowable]:
     until = min(staged.seconds(standing.end), staged.song.duration)
     lasts = f"until {clock(until)}; section {staged.section_at(standing.start) or 'none'}"
     scene = scene_of(edition, index, crew=False)
-    tall = page.tall * (0.5 if is_crowded(scene, tall=page.tall * 0.24, wide=page.inner) else 0.24)
-    ways = 22.0 + 25.0 * len(standing.spots)
-    return [
-        CondPageBreak(min(tall + ways + 62, page.tall)),
-        heading(f"{index + 1}  {standing.formation}"),
+    words = [
+        heading(f"{index + 1}  {standing.formation}", before=0),
         Prose(TextSpan(when, "Bold", CUE)),
         Prose(TextSpan(lasts, "Regular", TEXT, SOFT), after=2),
+    ]
+    beside = page.inner * _PLAN_BESIDE - _GUTTER
+    if not is_crowded(scene, tall=_PLAN_TALL, wide=beside):
+        plan = StagePlan(scene, tall=_PLAN_TALL, wide=beside)
+        ways = _ways(edition, index, page.inner * (1 - _PLAN_BESIDE))
+        cells = [[plan, [*words, ways]]]
+        widths = [page.inner * _PLAN_BESIDE, page.inner * (1 - _PLAN_BESIDE)]
+        row = grid(cells, widths, pad=4, gutter=_GUTTER, lines=False, by_cell=True)
+        if row.wrap(page.inner, inf)[1] < page.tall:
+            return [row]
+    tall = page.tall * (0.5 if is_crowded(scene, tall=page.tall * 0.24, wide=page.inner) else 0.24)
+    high = 22.0 + 25.0 * len(standing.spots)
+    return [
+        CondPageBreak(min(tall + high + 62, page.tall)),
+        Spacer(1, 8),
+        *words,
         StagePlan(scene, tall=tall),
         Spacer(1, 2),
         _ways(edition, index, page.inner),
@@ -111,9 +137,12 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
     before = staged.standings[index - 1].spots if index else {}
     seconds = max(staged.seconds(standing.start) - staged.seconds(standing.walk), 1e-9)
     ways = ways_to(staged, standing) if index else {}
-    widths = [28.0, room * 0.17, room * 0.31, room * 0.19]
+    narrow = room < _NARROW
+    widths = [24.0 if narrow else 28.0, room * (0.24 if narrow else 0.17)]
+    widths += [] if narrow else [room * 0.31, room * 0.19]
     widths.append(room - sum(widths))
-    rows: list[list[Cell]] = [[head_cell(w) for w in ("", "who", "to", "face", "walk")]]
+    heads = ("", "who", "to, facing, walk") if narrow else ("", "who", "to", "face", "walk")
+    rows: list[list[Cell]] = [[head_cell(w) for w in heads]]
     for name, (x, y, facing) in standing.spots.items():
         path = ways.get(name, ())
         long = way_length(path)
@@ -125,14 +154,16 @@ def _ways(edition: Edition, index: int, room: float) -> Flowable:
             way = "turns"
         elif name not in before and index:
             way = "enters"
+        words = [place_words(x, y), facing_words(facing), way]
+        words = [f"{words[0]}; facing {words[1]}; {words[2]}"] if narrow else words
         rows.append(
             [
-                Disc(str(edition.number_of(name)), 18),
-                Prose(TextSpan(brief(name), "Bold", CUE), leading=1.2, role="TD"),
-                Prose(TextSpan(place_words(x, y), "Regular", SMALL), role="TD"),
-                Prose(TextSpan(facing_words(facing), "Regular", SMALL), role="TD"),
-                Prose(TextSpan(way, "Regular", SMALL), role="TD"),
+                Disc(str(edition.number_of(name)), 16 if narrow else 18),
+                Prose(
+                    TextSpan(brief(name), "Bold", TEXT if narrow else CUE), leading=1.2, role="TD"
+                ),
+                *(Prose(TextSpan(each, "Regular", SMALL), role="TD") for each in words),
             ]
         )
     style = ("LINEBELOW", (0, 0), (-1, 0), 1.2, INK)
-    return grid(rows, widths, style, repeat=1, pad=1.5)
+    return grid(rows, widths, style, repeat=1, pad=1.0 if narrow else 1.5)

@@ -50,7 +50,7 @@ from sequencer.outputs.sheets.parts.handling_words import (
     waiting_words,
 )
 from sequencer.safety.circumstances import cautions_of
-from sequencer.safety.run_of_night import agreed_on_stop
+from sequencer.safety.run_of_night import own_on_stop
 
 PANELS = 8
 _PAD = 21.0  # margin of a panel: the edge that home printers cannot print, and room for a thumb
@@ -260,9 +260,8 @@ def _cautions(edition: Edition) -> list[Flowable]:
 
 def _back(edition: Edition, who: str) -> list[Flowable]:
     call = edition.staged.show.stop_call
-    agreed = agreed_on_stop(call, who, "performer")
-    does = "; ".join(agreed) or "Stop the props, low, away from people; stay, your spotter comes"
-    stop = brief(f"Three times “{call.word}”, {call.signal}. {does}.", most=260)
+    does = "; ".join(own_on_stop(edition.staged.show, edition.plan.lit_at_once, who, "performer"))
+    stop = brief(f"Three times “{call.word}”, {call.signal}. You: {does}.", most=260)
     card = edition.staged.show.emergency
     urgent = (
         ("Emergency", card.number),
@@ -276,7 +275,7 @@ def _back(edition: Edition, who: str) -> list[Flowable]:
     )
     return [
         _Stop(),
-        Prose(TextSpan(edition.in_order(stop), "Bold", CUE), leading=1.2, before=4, after=6),
+        Prose(TextSpan(edition.in_order(stop), "Bold", TEXT + 1), leading=1.2, before=4, after=6),
         *(
             Prose(TextSpan(edition.in_order(brief(line, most=90)), "Bold", TEXT), after=3)
             for line in contacts

@@ -29,17 +29,15 @@ from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet
 from sequencer.outputs.sheets.parts.notices import (
     cautions_block,
-    doing_on_stop,
     findings_block,
     notes_block,
     opening,
+    role_on_stop,
 )
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 from sequencer.safety.burning import PlannedBurn, known_fuel
 from sequencer.safety.fuel_plan import FUEL_RESERVE, SPIN_OFF, FuelPlan
 from sequencer.safety.handling import seconds_words
-
-_STOP = "You: shut every can, keep flames and people away from the fuel. Nothing is handed out until the lead says so."
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -106,7 +104,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         kind="Fuel station",
         title=edition.title,
         facts=facts,
-        stop=doing_on_stop(edition, None, "fuel keeper", _STOP),
+        stop=role_on_stop(edition, "fuel keeper"),
     )
     story += [Spacer(1, 6), _sign_row(room)]
     report = edition.report

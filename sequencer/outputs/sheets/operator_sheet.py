@@ -137,14 +137,13 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         ("Tempo", f"{song.tempo:.1f} a minute, {song.metre} a bar"),
         ("sha256", edition.track_hash),
     ]
-    stop = "You: cut the sound at once so that words are heard, then bring the stage light to full, white. Stay at the desk."
     story = opening(
         edition,
         room,
         kind="Sound and light",
         title=edition.title,
         facts=facts,
-        stop=doing_on_stop(edition, None, "operator", stop),
+        stop=doing_on_stop(edition, None, "operator"),
     )
     story += findings_block(edition, edition.stops, room, title="What stops the show")
     story += [Spacer(1, 8), TimelineStrip(edition)]

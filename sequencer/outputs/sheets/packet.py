@@ -11,7 +11,6 @@ from reportlab.platypus import CondPageBreak, Flowable, PageBreak, Spacer
 
 from sequencer.facts.sources import Range
 from sequencer.outputs.sheets.fuel_sheet import litres, soaks
-from sequencer.outputs.sheets.night_sheet import stop_block
 from sequencer.outputs.sheets.page.elements import Cell, grid, head_cell, heading, named_rows
 from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT, Page
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
@@ -41,10 +40,11 @@ from sequencer.outputs.sheets.parts.notices import (
     findings_block,
     notes_block,
     opening,
+    role_on_stop,
 )
 from sequencer.outputs.sheets.parts.plan import StagePlan
+from sequencer.outputs.sheets.parts.stop_calls import stop_block
 from sequencer.outputs.sheets.safety_sheet import (
-    STOP_CREW,
     hazards_block,
     passes_block,
     posts_block,
@@ -53,7 +53,6 @@ from sequencer.outputs.words.date_words import day_words
 from sequencer.safety.burning import PlannedBurn, known_fuel
 from sequencer.safety.landings import landing_area
 from sequencer.safety.permits import permit_words
-from sequencer.safety.run_of_night import run_of_the_night
 from sequencer.show.model import Performer
 from sequencer.units import rounded_up
 
@@ -106,7 +105,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         kind="Plan packet for the authority",
         title=edition.title,
         facts=facts,
-        stop=STOP_CREW,
+        stop=role_on_stop(edition, "lead"),
     )
     story += _contacts(edition, room)
     story += compliance_block(edition, room)
@@ -125,7 +124,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
     story += _rules(edition, room)
     story += notes_block(edition, edition.findings_for(), room)
     story += cautions_block(edition, "packet", room, whole=True)
-    story += stop_block(edition, run_of_the_night(edition.staged, edition.plan), room)
+    story += stop_block(edition, room)
     story += emergency_block(edition, room)
     story += _signatures(room)
     return story

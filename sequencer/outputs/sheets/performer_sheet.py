@@ -80,10 +80,6 @@ LONG_HANDS = 110  # letters: longer words for the hands are printed once, then r
 INLINE_NOTE, NOTE_PIECE = 240, 600  # letters: longer notes get separate rows, in pieces
 _LINK = "link"
 Stood: TypeAlias = tuple[str, str]  # place and facing, in words
-_STOP = (
-    "You: stop the props, low and away from you and from people. Stay where you are seen: your spotter comes "
-    "and smothers. Clothes alight: lie down. Do not run."
-)
 
 
 def performer_sheet(edition: Edition, who: str) -> Sheet:
@@ -103,7 +99,7 @@ def _story(edition: Edition, who: str, page: Page) -> list[Flowable]:
         kind="Performer’s sheet",
         title=who,
         facts=_facts(edition, who),
-        stop=doing_on_stop(edition, who, "performer", _STOP),
+        stop=doing_on_stop(edition, who, "performer"),
         badge=Disc(str(edition.number_of(who)), 40),
     )
     story += findings_block(

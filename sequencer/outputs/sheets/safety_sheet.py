@@ -43,6 +43,7 @@ from sequencer.outputs.sheets.parts.notices import (
     findings_block,
     notes_block,
     opening,
+    role_on_stop,
 )
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 from sequencer.safety.burning import PlannedBurn, burn_time
@@ -53,11 +54,6 @@ from sequencer.show.site import extinguisher_words
 from sequencer.units import rounded_up
 
 MOST_PASSES = 24
-STOP_CREW = (
-    "Operator: cut the sound, bring the lights up. Spotters: go at once to the performer you watch, towel in hand; wait "
-    "for nobody; smother from the head down. Caller: call for help at once; tell the lead. Guard: keep the audience back."
-)
-
 _BASIS = {
     "measured": "from your timed burn, as entered",
     "stated": "as entered, not timed",
@@ -79,7 +75,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         kind="Safety lead and crew",
         title=edition.title,
         facts=night_facts(edition),
-        stop=STOP_CREW,
+        stop=role_on_stop(edition, "lead"),
     )
     story += compliance_block(edition, room)
     story += findings_block(edition, edition.findings_for(), room, title="What the checks found")

@@ -23,7 +23,7 @@ from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, number, plural
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.furniture import Sheet
-from sequencer.outputs.sheets.parts.notices import cautions_block, opening
+from sequencer.outputs.sheets.parts.notices import cautions_block, doing_on_stop, opening
 from sequencer.outputs.words.place_words import block_place
 from sequencer.outputs.words.posture_words import block_posture
 from sequencer.staging.results import result_of
@@ -215,8 +215,9 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         ("Seen", "from behind, as you see it"),
         ("Hand", " or ".join(dict.fromkeys(build.side for build in builds))),
     ]
-    stop = "Learn unlit. Lit: stop the props, low, away from people; stay, your spotter comes."
+    stop = doing_on_stop(edition, None, "performer")
     story = opening(edition, room, kind="Build steps", title=edition.title, facts=facts, stop=stop)
+    story.append(Prose(TextSpan("Learn unlit.", "Bold", TEXT), before=4))
     for build in builds:
         story += [CondPageBreak(300)]
         story += _build(build, room, named=len(edition.staged.dancers) > 1)

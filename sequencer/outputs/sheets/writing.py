@@ -1,5 +1,6 @@
 """Write all sheets of a show to files, atomically, plus one file with all of them."""
 
+import hashlib
 import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
@@ -10,9 +11,16 @@ from typing import cast
 from reportlab.platypus import Flowable
 
 from sequencer.findings import Report
-from sequencer.outputs.sheets.added_sheets import added_sheets
+from sequencer.outputs.sheets.added_sheets import SHEET_PLUGINS, added_sheets
 from sequencer.outputs.sheets.book import book_sheet
 from sequencer.outputs.sheets.card import card_sheet
+from sequencer.outputs.sheets.choosing import (
+    SheetChoice,
+    kinds_asked,
+    nothing_asked,
+    people_asked,
+)
+from sequencer.outputs.sheets.crew_reading import crew_reading_sheet
 from sequencer.outputs.sheets.fuel_sheet import fuel_sheet
 from sequencer.outputs.sheets.night_sheet import night_sheet
 from sequencer.outputs.sheets.operator_sheet import operator_sheet
@@ -30,6 +38,8 @@ from sequencer.outputs.sheets.post_sheet import post_sheet
 from sequencer.outputs.sheets.print_list import write_print
 from sequencer.outputs.sheets.safety_sheet import safety_sheet
 from sequencer.outputs.sheets.steps_sheet import steps_sheet, toroids
+from sequencer.plugins import plugins
+from sequencer.show.model import Show
 from sequencer.staging.staged import Staged
 
 _LAID_OUT = 0.8  # of the work, when all sheets are in their common file
@@ -44,6 +54,8 @@ class SheetKind:
     reader: str
     holds: str
     sheets: Callable[[Edition], list[Sheet]]  # none where a show needs none
+    pack: bool = False  # carried on the night
+    carried_by: tuple[str, ...] = ()  # duties of the crew that carry it, where it is nobody's own
 
 
 def write(
@@ -54,8 +66,10 @@ def write(
     paper: str,
     since: Staged | None = None,
     since_report: Report | None = None,
+    choice: SheetChoice | None = None,
     progress: Callable[[str, float], None] | None = None,
     removed: Callable[[Path], None] | None = None,
+    outdated: Callable[[Path], None] | None = None,
 ) -> list[Path]:
     """See `sequencer.outputs.sheets.write_sheets`."""
     if paper not in PAPER_SIZES:
@@ -69,7 +83,8 @@ def write(
     edition = Edition(staged=staged, report=report, before=before, own_type=user_type)
     size = cast("PaperName", paper)
     show = slug(Path(staged.file).stem)
-    sheets = sheets_of(edition)
+    asked = choice or SheetChoice()
+    sheets = sheets_of(edition, asked)
     files = [(out / "all-sheets.pdf", sheets, staged.show.title)]
     files += [
         (out / f"{show}-{s.name}.pdf", [s], f"{staged.show.title}: {s.title}") for s in sheets
@@ -92,18 +107,102 @@ def write(
             made.append(
                 (path, document_bytes(part, edition, size, title, drawn, None if number else begun))
             )
-    gone = write_print(out, {path.name: content for path, content in made})
-    for path in gone:
-        if removed is not None:
-            removed(path)
+    changes = write_print(
+        out,
+        {path.name: content for path, content in made},
+        covers=partial(_covers, asked, f"{show}-"),
+        show=_digest(staged),
+    )
+    for say_of, paths in ((removed, changes.removed), (outdated, changes.outdated)):
+        for path in paths:
+            if say_of is not None:
+                say_of(path)
     return [path for path, _ in made]
 
 
-def sheets_of(edition: Edition) -> list[Sheet]:
-    """Every sheet of a show, in print order, with unique names."""
-    sheets = [sheet for kind in SHEET_KINDS for sheet in kind.sheets(edition)]
-    sheets += added_sheets(edition, [sheet.name for sheet in sheets])
+def _digest(staged: Staged) -> str:
+    """Of the show file and the track: what a sheet was printed from."""
+    content = f"{staged.show.model_dump_json()} {staged.song.sha256}"
+    return hashlib.sha256(content.encode()).hexdigest()
+
+
+def sheets_of(edition: Edition, choice: SheetChoice | None = None) -> list[Sheet]:
+    """The sheets of a show that are asked for, in print order, with unique names; default: every one.
+
+    Raises
+    ------
+    InputError
+        If a kind or a name is not known, or there is no such sheet in the show.
+    """
+    asked = choice or SheetChoice()
+    sheets = [sheet for _, sheet in _chosen(edition, asked)]
+    if not sheets:
+        raise nothing_asked(asked, edition.staged.file)
     return sheets if edition.before is None else _marked(sheets, edition.before)
+
+
+def check_choice(show: Show, file: str, *, only: Sequence[str], for_whom: Sequence[str]) -> None:
+    """Find out before a long check whether what is asked for can be printed at all.
+
+    Parameters
+    ----------
+    show : Show
+    file : str
+        Name of the show file, for display.
+    only : sequence of str
+        Kinds of sheets.
+    for_whom : sequence of str
+        Performers and crew members.
+
+    Raises
+    ------
+    InputError
+        If a kind or a name is not known.
+    """
+    people_asked(show, for_whom, file)
+    if not plugins(SHEET_PLUGINS):  # whose sheets' names are not known yet
+        kinds_asked(only, [kind.name for kind in SHEET_KINDS], file)
+
+
+def _chosen(edition: Edition, choice: SheetChoice) -> list[tuple[str, Sheet]]:
+    """The kind of each sheet that is asked for, and the sheet."""
+    show = edition.staged.show
+    every = [(kind.name, sheet) for kind in SHEET_KINDS for sheet in kind.sheets(edition)]
+    added = added_sheets(edition, [sheet.name for _, sheet in every])
+    every += [(sheet.name, sheet) for sheet in added]
+    known = dict.fromkeys([*(kind.name for kind in SHEET_KINDS), *(name for name, _ in every)])
+    only = kinds_asked(choice.only, list(known), edition.staged.file)
+    people = people_asked(show, choice.for_whom, edition.staged.file)
+    duties = {post.duty for post in show.crew if post.name in people}
+    carried = {kind.name for kind in SHEET_KINDS if duties & set(kind.carried_by)}
+    at_home = {kind.name for kind in SHEET_KINDS if not kind.pack}
+    return [
+        (kind, sheet)
+        for kind, sheet in every
+        if (not only or kind in only)
+        and (not people or sheet.who in people or kind in carried)
+        and not (choice.pack and kind in at_home)
+    ]
+
+
+def _covers(choice: SheetChoice, prefix: str, name: str) -> bool:
+    """Whether a print replaces a file of an earlier one: every sheet of its kind was asked for."""
+    if choice.is_everything:
+        return True
+    kind = _kind_of(name.removeprefix(prefix).removesuffix(".pdf"))
+    if choice.for_whom or not name.startswith(prefix):
+        return False
+    if choice.only:
+        return kind in {asked.casefold() for asked in choice.only}
+    return kind in {each.name for each in SHEET_KINDS if each.pack}
+
+
+def _kind_of(name: str) -> str:
+    """The kind of a sheet by its name; a sheet of another package is a kind by itself."""
+    for kind in SHEET_KINDS:
+        if kind.each and name.startswith(f"{kind.name}-"):
+            return kind.name
+    return name
 
 
 def _posts(edition: Edition) -> list[Sheet]:
@@ -120,11 +219,11 @@ def _book(edition: Edition) -> list[Sheet]:
 
 
 def _performers(edition: Edition) -> list[Sheet]:
-    return [performer_sheet(edition, who) for who in edition.staged.show.names]
+    return [replace(performer_sheet(edition, who), who=who) for who in edition.staged.show.names]
 
 
 def _cards(edition: Edition) -> list[Sheet]:
-    return [card_sheet(edition, who) for who in edition.staged.show.names]
+    return [replace(card_sheet(edition, who), who=who) for who in edition.staged.show.names]
 
 
 def _steps(edition: Edition) -> list[Sheet]:
@@ -134,58 +233,75 @@ def _steps(edition: Edition) -> list[Sheet]:
 SHEET_KINDS: tuple[SheetKind, ...] = (
     SheetKind(
         name="safety",
-        reader="safety lead and crew",
+        reader="the safety lead",
         holds="who burns when and where, who watches and how soon they arrive, hand-overs, posts, close "
         "passes, hazards, equipment",
         sheets=lambda edition: [safety_sheet(edition)],
+        pack=True,
+        carried_by=("lead",),
     ),
     SheetKind(
         name="night",
-        reader="everybody on the night",
-        holds="the run of the night with boxes to tick, go or no-go",
+        reader="the lead on the night",
+        holds="three pages: go or no-go with names and initials, the steps with boxes to tick, the log",
         sheets=lambda edition: [night_sheet(edition)],
+        pack=True,
+        carried_by=("lead",),
+    ),
+    SheetKind(
+        name="crew-reading",
+        reader="everybody at a post, before the act",
+        holds="what everybody does on the stop call, emergency card, checks, signs, cautions",
+        sheets=lambda edition: [crew_reading_sheet(edition)],
+        pack=True,
+        carried_by=("spotter", "perimeter", "fuel keeper", "lighter", "lead"),
     ),
     SheetKind(
         name="post",
         each="N-NAME",
-        reader="one post of the crew",
-        holds="duty, whom to watch and when, how far away, with what equipment; a plan whenever the watch changes "
-        "or somebody new comes within 3 m",
+        reader="one post of the crew, in the dark",
+        holds="one page, nothing on it below 14 pt: stop call, where to stand, and for each moment its time, what is "
+        "seen or heard, what to do, and a small plan from the post’s own side",
         sheets=_posts,
+        pack=True,
     ),
     SheetKind(
         name="operator",
         reader="sound and light",
         holds="every cue with time code at 24, 25, 29.97 drop-frame and 30 frames a second",
         sheets=lambda edition: [operator_sheet(edition)],
+        pack=True,
     ),
     SheetKind(
         name="fuel",
         reader="the fuel station",
         holds="what to soak for whom, in the order of lighting; relights; order of work; signs",
         sheets=_fuel,
+        pack=True,
+        carried_by=("fuel keeper",),
     ),
     SheetKind(
-        name="formation-book",
-        reader="the captain",
-        holds="a plan for each change, who walks how far, in how many counts",
-        sheets=_book,
+        name="card",
+        each="NAME",
+        reader="a performer's pocket",
+        holds="the performer's cues in brief, on one side of one sheet that folds into eight A7 pages",
+        sheets=_cards,
+        pack=True,
     ),
     SheetKind(
         name="performer",
         each="NAME",
-        reader="a performer",
+        reader="a performer, in rehearsal",
         holds="every cue in large type: time, bar.beat, counts, pattern with planes and directions as they "
         "see them, where to stand and face, which points to walk past, lit or out; links and rests up to "
         "eight beats are printed with the move before them; a plan for each formation",
         sheets=_performers,
     ),
     SheetKind(
-        name="card",
-        each="NAME",
-        reader="a performer's pocket",
-        holds="the same in brief, on one side of one sheet that folds into eight A7 pages",
-        sheets=_cards,
+        name="formation-book",
+        reader="the captain",
+        holds="a plan for each change, who walks how far, in how many counts",
+        sheets=_book,
     ),
     SheetKind(
         name="build-steps",
@@ -205,7 +321,7 @@ SHEET_KINDS: tuple[SheetKind, ...] = (
 
 def _marked(sheets: Sequence[Sheet], before: Edition) -> list[Sheet]:
     """The sheets with change bars, each compared with the last print for the same reader."""
-    old = {_reader(sheet): sheet for sheet in sheets_of(before)}
+    old = {_reader(sheet): sheet for _, sheet in _chosen(before, SheetChoice())}
     return [
         replace(sheet, story=partial(_story, sheet, old.get(_reader(sheet)), before))
         for sheet in sheets

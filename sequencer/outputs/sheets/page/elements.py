@@ -73,8 +73,12 @@ def grid(
     gutter: float = 8.0,
     lines: bool = True,
     by_cell: bool = False,
+    heights: Sequence[float | None] | None = None,
 ) -> Grid:
-    """A table that breaks between rows and repeats its head; with `by_cell`, changes are marked cell by cell."""
+    """A table that breaks between rows and repeats its head; with `by_cell`, changes are marked cell by cell.
+
+    Rows are as high as their content, or as `heights` has them.
+    """
     base: list[tuple[Any, ...]] = [
         (
             "FONTNAME",
@@ -94,6 +98,7 @@ def grid(
     table = Grid(
         [list(row) for row in rows],
         colWidths=list(widths),
+        rowHeights=None if heights is None else list(heights),
         repeatRows=repeat,
         style=TableStyle([*base, *style]),
         hAlign="LEFT",

@@ -13,6 +13,7 @@ from reportlab.platypus import Flowable, Table
 
 from sequencer.outputs.sheets.page.bars import Barred, Grid, parts_of
 from sequencer.outputs.sheets.page.elements import box
+from sequencer.outputs.sheets.page.letters import clipped
 from sequencer.outputs.sheets.page.paper import SMALL, TEXT
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import brief, plural
@@ -30,7 +31,14 @@ class Change:
 
 
 class ChangesNote(Flowable):  # type: ignore[misc]
-    """Placeholder for the note on how a sheet differs from the last print; empty if there is none."""
+    """Placeholder for the note on how a sheet differs from the last print; empty if there is none.
+
+    With a size of type, the note is one line of it, without the lines that were removed.
+    """
+
+    def __init__(self, size: float | None = None) -> None:
+        super().__init__()
+        self.size = size
 
     def wrap(self, _room: float, _tall: float) -> tuple[float, float]:
         """No room at all."""
@@ -116,7 +124,9 @@ def _noted(story: list[Flowable], note: str, change: Change, room: float) -> lis
         lines.append(Prose(TextSpan(f"Removed: {'; '.join(gone)}{tail}", "Regular", SMALL)))
     for index, part in enumerate(story):
         if isinstance(part, ChangesNote):
-            story[index] = box(lines, room)
+            story[index] = (
+                box(lines, room) if part.size is None else _one_line(note, part.size, room)
+            )
             break
     for part in story:
         for panel in getattr(part, "panels", ()):
@@ -124,6 +134,10 @@ def _noted(story: list[Flowable], note: str, change: Change, room: float) -> lis
                 if isinstance(piece, ChangesNote):
                     panel[index] = Prose(TextSpan(note, "Bold", 8.0), leading=1.15)
     return story
+
+
+def _one_line(note: str, size: float, room: float) -> Flowable:
+    return Prose(TextSpan(clipped(note, "Bold", size, room), "Bold", size))
 
 
 def _units(story: list[Any]) -> Iterator[tuple[str, Callable[[], None]]]:

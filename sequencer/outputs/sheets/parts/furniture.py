@@ -29,9 +29,12 @@ from sequencer.outputs.sheets.page.drawn_pages import DrawnPages, noting
 from sequencer.outputs.sheets.page.letters import clipped, font_name, printable, width
 from sequencer.outputs.sheets.page.marking import lines_of
 from sequencer.outputs.sheets.page.paper import (
+    DARK_SIZE,
     HAIR,
     HEADER,
     INK,
+    LARGE_FOOT,
+    NARROW_MARGIN,
     PAGE_MARGIN,
     PAPER,
     RULE,
@@ -63,6 +66,9 @@ class Sheet:
     story: Callable[[Page], list[Flowable]]
     wide: bool = False
     plain: bool = False  # uses the whole paper, without head and foot
+    large: bool = False  # narrow margins, no head, and a foot in large type
+    narrow: bool = False  # narrow margins left and right
+    who: str | None = None  # the person who carries it, where it is one person's
 
 
 class SheetCanvas(Canvas):  # type: ignore[misc]
@@ -78,7 +84,7 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
             lang="en",
             pdfVersion=(1, 7),
         )
-        self.totals: dict[str, int] = {}
+        self.totals: dict[str, tuple[int, float]] = {}  # pages of a sheet, and the size of type
         self._tags: list[
             list[tuple[str, str]]
         ] = []  # per page: role and alternative text, by number
@@ -139,10 +145,10 @@ class SheetCanvas(Canvas):  # type: ignore[misc]
         """Fill in the page totals and the structure, and write the file."""
         if len(self._code):
             self.showPage()
-        for name, total in self.totals.items():
-            self.beginForm(name, 0, -3, 40, 12)
+        for name, (total, size) in self.totals.items():
+            self.beginForm(name, 0, -size / 3, 4.5 * size, 1.4 * size)
             self.setFillColor(SOFT)
-            self.setFont(font_name("Bold"), SMALL)
+            self.setFont(font_name("Bold"), size)
             self.drawString(0, 0, str(total))
             self.endForm()
         self._structure()
@@ -213,8 +219,7 @@ def document_bytes(
         0  # text-safe streams are a quarter larger, and no current printer needs them
     )
     out = BytesIO()
-    banner = BANNER if edition.banner else 0.0
-    pages = [Page.of(paper, wide=sheet.wide, banner=banner) for sheet in sheets]
+    pages = [_page(sheet, edition, paper) for sheet in sheets]
     counts = [0] * len(sheets)
     templates, story = [], []
     for index, (sheet, page) in enumerate(zip(sheets, pages, strict=True)):
@@ -270,6 +275,13 @@ def document_bytes(
     return out.getvalue()
 
 
+def _page(sheet: Sheet, edition: Edition, paper: PaperName) -> Page:
+    """The paper of a sheet; in large type, the bar also says DRAFT."""
+    marked = edition.banner or (sheet.large and edition.is_draft)
+    banner = BANNER if marked else 0.0
+    return Page.of(paper, wide=sheet.wide, banner=banner, large=sheet.large, narrow=sheet.narrow)
+
+
 def with_caution(sheet: Sheet, story: list[Flowable], edition: Edition) -> list[Flowable]:
     """A sheet's story, after checking that it carries the cautions every print-out of a lit show must have.
 
@@ -307,13 +319,17 @@ def _head_and_foot(
         if counts[index] == 1:
             mark(canvas, sheet.title, 0, top=page.top)
         if not sheet.plain:
-            canvas.totals[f"total-{index}"] = counts[index]
+            size = DARK_SIZE if sheet.large else SMALL
+            canvas.totals[f"total-{index}"] = (counts[index], size)
             canvas.saveState()
             canvas.begin_artifact()
-            _head(canvas, sheet, page, edition)
-            if page.banner:
-                _bar(canvas, page, edition.banner)
-            _foot(canvas, page, edition, counts[index], f"total-{index}")
+            if sheet.large:
+                _large_foot(canvas, page, edition, counts[index], f"total-{index}")
+            else:
+                _head(canvas, sheet, page, edition)
+                if page.banner:
+                    _bar(canvas, page, edition.banner)
+                _foot(canvas, page, edition, counts[index], f"total-{index}")
             canvas.end_tag()
             canvas.restoreState()
         canvas.begin_noting(sheet.name)
@@ -321,12 +337,62 @@ def _head_and_foot(
     return draw
 
 
+DRAFT_WORDS = "DRAFT – no permit that counts"
+
+
+def _large_foot(canvas: SheetCanvas, page: Page, edition: Edition, number: int, total: str) -> None:
+    """Which page of which version to which cut it is, in large type; above it, what speaks against using it."""
+    base, right = NARROW_MARGIN + 7.0, page.width - page.left
+    if page.banner:
+        words = " · ".join(filter(None, (DRAFT_WORDS if edition.is_draft else "", edition.banner)))
+        low, tall = NARROW_MARGIN + LARGE_FOOT - 2.0, page.banner - 2.0
+        canvas.setFillColor(INK)
+        canvas.rect(page.left, low, page.inner, tall, stroke=0, fill=1)
+        edge = 34.0 if edition.banner else 0.0
+        for x in (page.left, right - edge) if edge else ():
+            stripes(canvas, x, low, edge, tall)
+        one_line(
+            canvas,
+            page.width / 2,
+            low + tall / 2 - DARK_SIZE * 0.35,
+            TextSpan(words, "Bold", DARK_SIZE, PAPER),
+            room=page.inner - 2 * edge - 10,
+            align="centre",
+        )
+    words = f"page {number} of"
+    one_line(canvas, page.left, base, TextSpan(words, "Bold", DARK_SIZE, SOFT))
+    at = page.left + width(words, "Bold") * DARK_SIZE + 0.35 * DARK_SIZE
+    canvas.saveState()
+    canvas.translate(at, base)
+    canvas.doForm(total)
+    canvas.restoreState()
+    at += 3 * DARK_SIZE
+    tail = f" · sha256 {edition.track_hash}"
+    long = width(tail, "Regular") * DARK_SIZE
+    one_line(canvas, right, base, TextSpan(tail, "Regular", DARK_SIZE, SOFT), align="right")
+    track = min(width(printable(edition.track), "Bold") * DARK_SIZE + 0.1, 0.22 * page.inner)
+    one_line(
+        canvas,
+        right - long,
+        base,
+        TextSpan(edition.track, "Bold", DARK_SIZE, SOFT),
+        room=track,
+        align="right",
+    )
+    issue = f" · {edition.issue}"
+    room = right - long - track - at - DARK_SIZE
+    issue_room = min(width(printable(issue), "Regular") * DARK_SIZE + 0.1, 0.75 * room)
+    title = TextSpan(edition.title, "Bold", DARK_SIZE, INK)
+    used = one_line(canvas, at, base, title, room=room - issue_room)
+    one_line(canvas, at + used, base, TextSpan(issue, "Regular", DARK_SIZE, SOFT), room=issue_room)
+
+
 def _head(canvas: SheetCanvas, sheet: Sheet, page: Page, edition: Edition) -> None:
     base = page.height - PAGE_MARGIN * 0.6 - HEADER * 0.52
-    right = page.width - PAGE_MARGIN
+    right = page.width - page.left
     room = page.inner
     if edition.is_draft:
-        words = "DRAFT – no permit that counts"
+        words = DRAFT_WORDS
         long = width(words, "Bold") * SMALL + 10
         chip(canvas, right - long, base - 4.5, long, 15.0, words)
         right -= long + 8
@@ -354,7 +420,7 @@ def _head(canvas: SheetCanvas, sheet: Sheet, page: Page, edition: Edition) -> No
     )
     canvas.setStrokeColor(INK)
     canvas.setLineWidth(1.2)
-    canvas.line(page.left, base - 8, page.width - PAGE_MARGIN, base - 8)
+    canvas.line(page.left, base - 8, page.width - page.left, base - 8)
 
 
 def _bar(canvas: SheetCanvas, page: Page, words: str) -> None:
@@ -363,7 +429,7 @@ def _bar(canvas: SheetCanvas, page: Page, words: str) -> None:
     canvas.setFillColor(INK)
     canvas.rect(page.left, low, page.inner, tall, stroke=0, fill=1)
     stripes(canvas, page.left, low, 34, tall)
-    stripes(canvas, page.width - PAGE_MARGIN - 34, low, 34, tall)
+    stripes(canvas, page.width - page.left - 34, low, 34, tall)
     one_line(
         canvas,
         page.width / 2,
@@ -378,7 +444,7 @@ def _foot(canvas: SheetCanvas, page: Page, edition: Edition, number: int, total:
     base = PAGE_MARGIN * 0.6 + 4
     canvas.setStrokeColor(RULE)
     canvas.setLineWidth(HAIR)
-    canvas.line(page.left, base + 13, page.width - PAGE_MARGIN, base + 13)
+    canvas.line(page.left, base + 13, page.width - page.left, base + 13)
     words = f"page {number} of"
     one_line(canvas, page.left, base, TextSpan(words, "Bold", SMALL, SOFT))
     canvas.saveState()
@@ -387,7 +453,7 @@ def _foot(canvas: SheetCanvas, page: Page, edition: Edition, number: int, total:
     canvas.restoreState()
     tail = f" · sha256 {edition.track_hash}"
     long = width(tail, "Regular") * SMALL
-    right = page.width - PAGE_MARGIN
+    right = page.width - page.left
     one_line(canvas, right, base, TextSpan(tail, "Regular", SMALL, SOFT), align="right")
     one_line(
         canvas,

@@ -22,13 +22,26 @@ from sequencer.outputs.sheets.page.elements import (
 from sequencer.outputs.sheets.page.letters import printable, width
 from sequencer.outputs.sheets.page.marking import ChangesNote
 from sequencer.outputs.sheets.page.own_type import joins
-from sequencer.outputs.sheets.page.paper import CUE, INK, PAPER, SMALL, SOFT, TEXT, TINY
+from sequencer.outputs.sheets.page.paper import (
+    CUE,
+    GIANT,
+    HEAD,
+    INK,
+    LEAD_SIZE,
+    PAPER,
+    SMALL,
+    SOFT,
+    TEXT,
+    TINY,
+    TITLE,
+)
 from sequencer.outputs.sheets.page.pictograms import stop_mark
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan, one_line
 from sequencer.outputs.sheets.page.wording import NB, clock_fine, listed
 from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.outputs.sheets.parts.furniture import first_caution
 from sequencer.safety.circumstances import cautions_of
-from sequencer.safety.run_of_night import agreed_on_stop
+from sequencer.safety.run_of_night import AT_ONCE, own_on_stop
 from sequencer.show.evening import Role
 
 MOST_MOMENTS = 12  # listed for similar notes
@@ -44,10 +57,15 @@ def opening(
     facts: Sequence[tuple[str, str]],
     stop: str,
     badge: Flowable | None = None,
+    close: bool = False,
 ) -> list[Flowable]:
-    """The top of page one: what the sheet is, for whom, the stop call, the caution, the notice on missing letters."""
+    """The top of page one: what the sheet is, for whom, the stop call, the caution, the notice on missing letters.
+
+    A page that has to hold much gets it `close`, in smaller type, with the caution that fire can kill.
+    """
+    sizes = (HEAD, LEAD_SIZE) if close else (GIANT, TITLE, HEAD, LEAD_SIZE)
     inner = room - (52 if badge is not None else 0)
-    name: list[Flowable] = [kicker(kind), fitted(title, inner)]
+    name: list[Flowable] = [kicker(kind), fitted(title, inner, sizes=sizes)]
     top: list[Flowable] = name
     if badge is not None:
         top = [
@@ -62,9 +80,9 @@ def opening(
     return [
         *top,
         Spacer(1, 3),
-        facts_row(facts, room),
-        *stop_bar(edition, stop),
-        *caution_box(room),
+        *([facts_row(facts, room)] if facts else []),
+        *stop_bar(edition, stop, close=close),
+        *(_close_caution(edition, room) if close else caution_box(room)),
         *letters_block(edition, room),
         ChangesNote(),
     ]
@@ -81,6 +99,14 @@ def caution_box(room: float) -> list[Flowable]:
             edge=INK,
         ),
     ]
+
+
+def _close_caution(edition: Edition, room: float) -> list[Flowable]:
+    """The same in smaller type, and in a lit show that fire can kill."""
+    spans = [TextSpan(page_one(), "Bold", SMALL)]
+    if edition.is_lit:
+        spans.append(TextSpan(f" {first_caution()[0]}", "Regular", SMALL))
+    return [Spacer(1, 3), box([Prose(spans, leading=1.2)], room, ground=None, edge=INK)]
 
 
 class StopBar(Flowable):  # type: ignore[misc]
@@ -115,19 +141,18 @@ class StopBar(Flowable):  # type: ignore[misc]
         self.prose.drawOn(canvas, 60, (self.height - self.prose.height) / 2)
 
 
-def stop_bar(edition: Edition, doing: str) -> list[Flowable]:
+def stop_bar(edition: Edition, doing: str, *, close: bool = False) -> list[Flowable]:
     """The stop call and what the reader does on it."""
+    size = TEXT if close else CUE
     call = edition.staged.show.stop_call
     word, sign = edition.in_order(call.word), edition.in_order(call.signal)
     return [
         Spacer(1, 5),
         StopBar(
             [
-                TextSpan(f"{callers_words(edition)}: ", "Bold", CUE),
-                TextSpan(
-                    f"shout “{word}” three times, {sign}. Music off, lights up.\n", "Regular", CUE
-                ),
-                TextSpan(doing, "Regular", TEXT),
+                TextSpan(f"{callers_words(edition)}: ", "Bold", size),
+                TextSpan(f"shout “{word}” three times, {sign}. {AT_ONCE}\n", "Regular", size),
+                TextSpan(doing, "Bold", TEXT),
             ],
             call.word,
         ),
@@ -144,10 +169,16 @@ def callers_words(edition: Edition) -> str:
     )
 
 
-def doing_on_stop(edition: Edition, who: str | None, role: Role, usual: str) -> str:
+def doing_on_stop(edition: Edition, who: str | None, role: Role) -> str:
     """What a reader does on the stop call: as agreed in the show, otherwise as is usual."""
-    agreed = agreed_on_stop(edition.staged.show.stop_call, who, role)
-    return f"You: {edition.in_order('; '.join(agreed))}." if agreed else usual
+    does = own_on_stop(edition.staged.show, edition.plan.lit_at_once, who, role)
+    return f"You: {edition.in_order('; '.join(does))}."
+
+
+def role_on_stop(edition: Edition, role: Role) -> str:
+    """What the only member of the crew with a duty does on the stop call; where there are several, any of them."""
+    names = [post.name for post in edition.staged.show.crew if post.duty == role]
+    return doing_on_stop(edition, names[0] if len(names) == 1 else None, role)
 
 
 def findings_block(

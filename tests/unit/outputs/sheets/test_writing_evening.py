@@ -32,7 +32,7 @@ def said(rounds, tmp_path_factory):
     )
     text = text.replace(
         "  wind: 3 m/s",
-        "  wind: 3 m/s\n  wind_from: 135\n  audience_size: 900\n  audience_area: 600 m²",
+        "  setting: outdoors\n  wind: 3 m/s\n  wind_from: 135\n  audience_size: 900\n  audience_area: 600 m²",
     )
     edition = Edition(staged=rounds.show(folder, text), report=rounds.report(stop=False))
     return {
@@ -53,9 +53,9 @@ def test_every_sheet_tells_the_agreed_call(said):
 def test_each_reader_gets_what_they_do(said):
     assert "You: kneel at once." in said["performer-lucja"]
     assert "You: stop the props" in said["performer-soren"]
-    assert "You: run; smother." in said["post-1-ewa"]
+    assert "YOU: run; smother." in said["post-1-ewa"]
     assert "kneel at once" in said["card-lucja"]
-    assert "kneel at once" in said["night"]
+    assert "kneel at once" in said["crew-reading"]
 
 
 def test_who_calls_for_help_is_told_alike_on_every_sheet(rounds, tmp_path):
@@ -69,11 +69,19 @@ def test_who_calls_for_help_is_told_alike_on_every_sheet(rounds, tmp_path):
 
     ada, mira = words("Ada"), words("Mira")
 
-    for name in ("night", "post-3-mira", "plan-packet"):
-        assert "have Ada call for help and name the gate" in ada[name], name
-    assert "You also call for help, on the lead’s word." in ada["post-4-ada"]
-    assert not any("You also call" in ada[name] for name in ada if name != "post-4-ada")
-    assert "if anybody is hurt, call for help and name the gate" in mira["post-3-mira"]
+    calls = "anybody hurt or on fire: call for help at once"
+    for name in ("safety", "night", "crew-reading", "post-3-mira", "plan-packet"):
+        assert "check that Ada is calling for help" in ada[name], name
+        assert calls in mira[name], name
+        assert "Mira is calling" not in mira[name], name
+    for name in ("post-4-ada", "crew-reading", "plan-packet"):
+        assert f"{calls}; tell the lead; name the gate" in ada[name], name
+    assert not any(
+        calls in ada[name] for name in ada if name.startswith("post") and "ada" not in name
+    )
+    for words in (*ada.values(), *mira.values()):  # nobody waits for a word, or for the music
+        assert "help, on the lead’s word" not in words
+        assert "Music off" not in words
 
 
 def test_the_operator_knows_of_flames_before_the_track(rounds, tmp_path):
@@ -88,17 +96,17 @@ def test_the_operator_knows_of_flames_before_the_track(rounds, tmp_path):
 
 
 def test_the_card_stands_where_people_call_from_and_keeps_its_blanks(said):
-    for name in ("safety", "night", "plan-packet", "post-1-ewa", "operator"):
+    for name in ("safety", "crew-reading", "plan-packet", "operator"):
         assert "Emergency card: fill in on the day" in said[name], name
         assert "112" in said[name].split("Emergency number here")[1][:40], name
         assert "Meeting point" in said[name], name
     assert "Emergency: 112" in said["card-lucja"]
-    assert "emergency card filled in by hand: who calls, address of the place" in said["night"]
+    assert "Emergency card filled in by hand: who calls, address of the place" in said["night"]
 
 
 def test_weather_and_wind_stand_among_what_must_be_so(said):
-    assert "gusts at prop height below 4.0 m/s (this show’s own limit)" in said["night"]
-    assert "rain: none of “drizzle”" in said["night"]
+    assert "Gusts at prop height below 4.0 m/s (this show’s own limit)" in said["night"]
+    assert "No drizzle" in said["night"]
     assert "from upstage and stage left" in said["safety"]
 
 

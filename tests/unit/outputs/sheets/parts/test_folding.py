@@ -7,7 +7,6 @@ from sequencer.outputs.sheets.parts.cues import cues_of
 from sequencer.outputs.sheets.parts.edition import Edition
 from sequencer.outputs.sheets.parts.folding import SHORT_REST, folded, walk_words
 from sequencer.outputs.sheets.parts.furniture import document_bytes
-from sequencer.outputs.sheets.post_sheet import plans_of
 from sequencer.outputs.sheets.writing import sheets_of
 from sequencer.safety.circumstances import cautions_of
 
@@ -65,8 +64,8 @@ def test_cautions_are_whole_for_the_lead_and_the_authority_and_in_short_for_the_
     rounds, lantern
 ):
     edition = Edition(staged=lantern, report=rounds.report())
-    readers = {"safety": "safety", "plan-packet": "packet", "performer": "performer", "post": "post",
-               "night": "safety", "operator": "operator", "fuel": "fuel", "formation-book": "captain"}  # fmt: skip
+    readers = {"safety": "safety", "plan-packet": "packet", "performer": "performer", "crew-reading": "post",
+               "operator": "operator", "fuel": "fuel", "formation-book": "captain"}  # fmt: skip
     for sheet in sheets_of(edition):
         reader = next((r for name, r in readers.items() if sheet.name.startswith(name)), None)
         if reader is None:
@@ -77,17 +76,6 @@ def test_cautions_are_whole_for_the_lead_and_the_authority_and_in_short_for_the_
         assert chosen
         for caution in chosen:
             assert _plain(caution.text if whole else caution.short) in text, (sheet.name, caution)
-
-
-def test_a_post_gets_a_plan_where_its_watch_changes_and_one_in_a_solo(rounds, lantern, tmp_path):
-    edition = Edition(staged=lantern, report=rounds.report())
-    far = lantern.show.crew[3]  # the fuel keeper, whom nobody comes near
-    alone = rounds.show(tmp_path, rounds.crowd(performers=1, blocks=4, letters=12))
-
-    assert plans_of(edition, far) == (0,)
-    assert plans_of(Edition(staged=alone, report=rounds.report()), alone.show.crew[0]) == (0,)
-    for post in lantern.show.crew:
-        assert plans_of(edition, post)[0] == 0
 
 
 def _text(content):
