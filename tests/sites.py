@@ -1,5 +1,7 @@
 """A sound show of two on a site with all that checks of crew, exits and posts look for; broken by replacing text."""
 
+from functools import cache
+
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
@@ -53,6 +55,7 @@ crew:
 """
 
 
+@cache
 def site(*pairs):
     """The show staged on a song of 120 beats a minute, with each first text replaced by the second."""
     text = SITE

@@ -69,7 +69,7 @@ def test_one_thing_wrong_with_an_exit_is_found(pairs, code):
     for each in found:
         assert each.source
         assert each.remedies
-        assert each.severity == ("warn" if code == "not-recorded" else "stop")
+        assert each.severity == "stop"
 
 
 def test_an_exit_in_a_closed_yard_has_no_way():
