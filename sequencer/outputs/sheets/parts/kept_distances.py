@@ -10,6 +10,7 @@ from math import ceil, floor
 from reportlab.platypus import CondPageBreak, Flowable
 
 from sequencer.arrays import Floats
+from sequencer.findings import Clearance
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY
 from sequencer.motion.clearance.to_posts import closest, farthest
@@ -46,16 +47,22 @@ def distances_block(edition: Edition, room: float) -> list[Flowable]:
 
 
 def _audience(edition: Edition) -> list[tuple[str, str]]:
-    required = {name: each.required for each in edition.report.clearances for name in each.between}
-    return [
-        _nearest(
-            edition,
-            f"{brief(edge.name)} to prop and flame, at the closest",
-            _to_line(edge.line),
-            required.get(edge.name),
-        )
-        for edge in edition.staged.show.venue.audience
-    ]
+    """The check's own figures where it has them, which allow for hand work too."""
+    checked: dict[str, Clearance] = {}
+    for row in edition.report.clearances:
+        known = checked.setdefault(row.between[1], row)
+        if row.distance < known.distance:
+            checked[row.between[1]] = row
+    lines = []
+    for edge in edition.staged.show.venue.audience:
+        name = f"{brief(edge.name)} to prop and flame, at the closest"
+        found = checked.get(edge.name)
+        if found is None:
+            lines.append(_nearest(edition, name, _to_line(edge.line), None))
+            continue
+        words = f"{_clear(found.distance)}{_least(found.required)}; {brief(found.between[0])}"
+        lines.append((name, f"{words} at {clock(found.at)}"))
+    return lines
 
 
 def _exits(edition: Edition) -> list[tuple[str, str]]:
