@@ -373,16 +373,16 @@ def _remedies(
         )
         if _covers(post, moved, burn, reach, watched, posts, within, ground):
             found.append(
-                f"move {post.who} {step:.2f} m to [{moved[0]:.2f}, {moved[1]:.2f}]: everybody "
+                f"move {post.who} {rounded_up(step, 2):.2f} m to [{moved[0]:.2f}, {moved[1]:.2f}]: everybody "
                 "they watch is then in reach"
             )
     if not found:
         found.append(
-            f"move {post.who} at least {step:.2f} m toward [{worst.place[0]:.1f}, "
+            f"move {post.who} at least {rounded_up(step, 2):.2f} m toward [{worst.place[0]:.1f}, "
             f"{worst.place[1]:.1f}]; another post must then cover the rest"
         )
     found.append(
-        f"add a spotter for {burn.who} within {reach:.1f} m of [{worst.place[0]:.1f}, "
+        f"add a spotter for {burn.who} within {rounded_down(reach, 1):.1f} m of [{worst.place[0]:.1f}, "
         f"{worst.place[1]:.1f}], outside every reach"
     )
     return tuple(found)
