@@ -20,6 +20,7 @@ from sequencer.checks.outcome import Outcome
 from sequencer.facts.crowd import exit_capacity, floor_capacity, flows
 from sequencer.facts.sources import cited, data, source
 from sequencer.findings import Finding, Severity
+from sequencer.safety.audience_floor import audience_floor
 from sequencer.safety.safety_plan import PLAN_PARTS
 from sequencer.safety.ways_out import ways_out
 from sequencer.staging.staged import Staged
@@ -55,7 +56,7 @@ def audience_room(show: Staged) -> Outcome:
     venue, exits = show.show.venue, ways_out(show)
     crowd = Crowd(
         people=venue.audience_size,
-        area=venue.audience_area,
+        area=audience_floor(show),
         widths=tuple(each.width for each in exits if each.counted and each.width is not None),
         not_counted=tuple(each.name for each in exits if each.width and not each.counted),
         leave_in=venue.leave_in,

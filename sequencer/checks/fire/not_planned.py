@@ -11,7 +11,7 @@ from sequencer.checks.outcome import Outcome
 from sequencer.safety.house_rules import rules_of
 from sequencer.staging.staged import Staged
 
-CODE = "fire-breathing"
+CODE = "breathes-fire"
 _BREATHING = re.compile(
     r"\bfire[\s-]*(breath|eat|spit)|\b(breath|eat|spit)\w*[\s-]+(the\s+)?(fire|flame)",
     re.IGNORECASE,

@@ -11,7 +11,9 @@ from sequencer.outputs.sheets.page.paper import CUE, INK, SMALL, SOFT, TEXT
 from sequencer.outputs.sheets.page.prose import Prose, TextSpan
 from sequencer.outputs.sheets.page.wording import NB, brief, metres, span_seconds
 from sequencer.outputs.sheets.parts.edition import Edition
+from sequencer.safety.audience_floor import audience_floor
 from sequencer.safety.ways_out import WayOut, ways_out
+from sequencer.units import rounded_down
 
 _FLOWS = ("default", "level", "open-air")
 _WHY = {
@@ -31,10 +33,13 @@ def audience_block(edition: Edition, room: float) -> list[Flowable]:
     venue = edition.staged.show.venue
     size = venue.audience_size
     lines: list[tuple[str, str]] = [("Audience, at most", _BLANK if size is None else str(size))]
-    area = venue.audience_area
+    area = audience_floor(edition.staged)
     floor = _BLANK
     if area is not None:
-        floor = f"{area:g}{NB}m²: holds {floor_capacity(area)} at 0.5{NB}m² a person, outdoors"
+        drawn = venue.audience_area is None
+        floor = f"{rounded_down(area, 1) if drawn else area:g}{NB}m²"
+        floor += " drawn, without what is kept clear of flames" if drawn else ""
+        floor += f": holds {floor_capacity(area)} at 0.5{NB}m² a person, outdoors"
         if size:
             floor += f"; {area / size:.2f}{NB}m² each as entered"
     lines.append(("Audience floor", floor))

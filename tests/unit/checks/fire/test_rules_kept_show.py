@@ -175,7 +175,7 @@ def test_a_sound_show_has_only_notes():
         ("permit-contradicts", "stop", [("place: Yard", "place: Quay")]),
         ("permit-contradicts", "stop", [("night: 2026-12-05", "night: 2027-01-01")]),
         ("permit-contradicts", "stop", [("night: 2026-12-05", "night: 2026-11-30")]),
-        ("fire-breathing", "stop", [("title: Two lanterns", "title: Two lanterns, with fire breathing")]),
+        ("breathes-fire", "stop", [("title: Two lanterns", "title: Two lanterns, with fire breathing")]),
         ("under-age", "stop", [("birth_year: 1994", "birth_year: 2009")]),
         ("wind-high", "stop", [("wind: 2 m/s", "wind: 15 mph")]),
         ("wind-still", "warn", [("wind: 2 m/s", "wind: 0 m/s")]),
