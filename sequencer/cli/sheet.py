@@ -10,8 +10,7 @@ _MOST_NAMED = 3  # outdated sheets
 
 
 @click.command(
-    epilog="Examples: sequencer sheet shows/lantern_round.yaml --for Wren --for Flint; "
-    "sequencer sheet shows/lantern_round.yaml --only plan-packet --paper letter"
+    epilog="Example: sequencer sheet shows/lantern_round.yaml --for Wren --paper letter"
 )
 @click.argument("show", type=click.Path(path_type=Path))
 @click.option(

@@ -77,7 +77,9 @@ def test_pictures_take_the_distances_once(stage_folder, tmp_path, counted):
     )
 
     assert result.exit_code == 0
-    assert counted == {"rule_book": 1, "distances_by": 1}
+    # the ways out that are drawn depend on where the flames are
+    once = ("rule_book", "distances_by", "planned_burns", "watch_plan")
+    assert counted == dict.fromkeys(once, 1)
 
 
 def _written(folder, out, more):

@@ -8,6 +8,7 @@ import pytest
 from sequencer.facts.burn_log import estimate, parse_burn_log
 from sequencer.facts.rule_book import rule_book
 from sequencer.safety.house_rules import house_rules_from
+from sequencer.safety.permits import permit_gaps
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 
@@ -25,12 +26,19 @@ venue:
 
 
 def test_the_show_example_is_a_show():
-    text = next(text for kind, text in BLOCKS if kind == "yaml" and text.startswith("venue:"))
+    text = next(text for kind, text in BLOCKS if kind == "yaml" and text.startswith("night:"))
     show = show_from_document(parse_document(REST + text.replace("venue:\n", PLACE), "s.yaml")).show
 
     assert show.fire.burns == "burns.csv"
     assert show.cast[0].held("left").fuel_mass == pytest.approx(0.045)
-    assert [post.duty for post in show.crew] == ["spotter", "perimeter", "fuel keeper"]
+    assert [post.duty for post in show.crew] == [
+        "lead",
+        "lighter",
+        "spotter",
+        "perimeter",
+        "fuel keeper",
+    ]
+    assert permit_gaps(show) == ()
 
 
 def test_the_log_example_is_a_log_with_an_interval():

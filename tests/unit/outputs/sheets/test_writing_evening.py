@@ -28,7 +28,7 @@ def said(rounds, tmp_path_factory):
     folder = tmp_path_factory.mktemp("evening")
     text = rounds.ROUND + EVENING
     text = text.replace(
-        "at: [9, 6]}", "at: [9, 6], width: 3 m}, {name: ramp, at: [-9, 6], width: 4 m}"
+        "at: [9, 6]}", "at: [30, -12], width: 3 m}, {name: ramp, at: [-30, -12], width: 4 m}"
     )
     text = text.replace(
         "  wind: 3 m/s",
