@@ -96,7 +96,8 @@ def test_nothing_stands_against_the_clean_shows(reports, name):
 
     assert status == 0
     assert report["ok"] is True
-    assert [f for f in report["findings"] if f["severity"] != "note"] == []
+    # no authority has permitted a show that is made up: its sheets are drafts
+    assert [f["code"] for f in report["findings"] if f["severity"] != "note"] == ["no-permit"]
 
 
 @pytest.mark.parametrize("name", CLEAN)
@@ -201,8 +202,8 @@ MENDS = {  # what the faulty show's comments say, each fault's own
     ),
     "wrong-way-round": ("timing: together, beats: 3}", "timing: together, beats: 6}"),
     "tether-slack": ("pattern: extension, cycle: 4,", "pattern: extension, cycle: 2,"),
-    "burns-out": ("{who: Ash, from: 1.1, until: 79.1}", "{who: Ash, from: 1.1, until: 40.3}"),
-    "post-out-of-reach": ("post: [-9.5, 11]", "post: [-7.5, 10.7]"),
+    "burns-out": ("{who: Ash, from: 1.1, until: 79.1}", "{who: Ash, from: 1.1, until: 33.1}"),
+    "post-out-of-reach": ("post: [-9.5, 11]", "post: [-7.37, 10.68]"),
 }
 
 
@@ -218,7 +219,7 @@ def test_the_mends_in_the_comments_clear_the_faulty_show(tmp_path):
 
     assert [
         f["code"] for f in json.loads(result.stdout)["findings"] if f["severity"] != "note"
-    ] == []
+    ] == ["no-permit"]
     assert result.exit_code == 0
 
 

@@ -14,6 +14,7 @@ title: Small
 track:
   file: song.wav
   corrections: {metre: 4, one: 0:00.5}
+night: 2027-06-19
 venue:
   name: Yard
   setting: outdoors
@@ -24,9 +25,12 @@ venue:
   audience: [{line: [[-12, -9], [12, -9]]}]
   extinguishers:
     - {at: [5.5, 3], rating: "2-A:10-B:C", kind: foam}
-    - {at: [-5.5, 8], rating: "2-A:10-B:C", kind: foam}
+    - {at: [-5.5, 5], rating: "2-A:10-B:C", kind: foam, guards: act}
+    - {at: [-10, 11], rating: "2-A:10-B:C", kind: foam, guards: fuel}
   fuel_station: [-10, 12]
-  exits: [{name: gate, at: [-12, 3]}]
+  spin_off: [[-13, 12.5], [-11, 12.5], [-11, 14.5], [-13, 14.5]]
+  exits: [{name: gate, at: [-14, -12], width: 2 m}, {name: road, at: [14, -12], width: 2 m}]
+  audience_size: 50
 cast:
   - {name: Ash, stature: 1.7, birth_year: 1990, HELD}
 formations:
@@ -39,12 +43,16 @@ fire:
   burn: {time: 4 min, measured: true}
   flame: 55 cm
   fuel_on_site: 1 L
-  lit: [{from: 3.2, until: 6.4}]
+  lit: [{from: 1.1, until: 8.1}]
+  handling: {light: 6 s, put_out: 8 s, waiting: on the ground, lit_by: Sorrel}
 crew:
   - {name: Larch, post: [-3.4, 0.5], duty: spotter, equipment: [damp towel, fire blanket]}
-  - {name: Pike, post: [4, -2.5], duty: perimeter, equipment: [damp towel, bucket of water]}
+  - {name: Brook, post: [-6.5, -1.5], duty: lead, equipment: [whistle]}
+  - {name: Sorrel, post: [6.5, 1], duty: lighter, equipment: [torch, lidded metal can]}
+  - {name: Pike, post: [4, -6], duty: perimeter, equipment: [damp towel, bucket of water]}
   - {name: Linden, post: [-10, 12.5], duty: fuel keeper, equipment: [lidded metal can, damp towel, fire blanket]}
-rules: {permit: demo}
+rules:
+  permit: {number: P-1, issued_by: fire office, from: 2027-06-19, until: 2027-06-19, place: Yard}
 """
 KINDS = {
     "poi": ("prop: {kind: poi, tether: 0.45, fuel_mass: 30 g}", "pattern: two-beat-weave", 2),
@@ -142,7 +150,7 @@ def test_sizes_that_cannot_be(folder, held, says):
     result = run("check", path)
     assert result.exit_code == 2, result.output
     line = next(line for line in result.stderr.splitlines() if says in line)
-    assert "bad.yaml:19:" in line
+    assert "bad.yaml:23:" in line
 
 
 def test_a_block_for_an_empty_hand_is_refused(folder):
@@ -153,7 +161,7 @@ def test_a_block_for_an_empty_hand_is_refused(folder):
     result = run("check", path)
     assert result.exit_code == 2
     assert "Ash holds nothing in the left hand" in result.stderr
-    assert "bad.yaml:24:" in result.stderr
+    assert "bad.yaml:28:" in result.stderr
 
 
 def test_a_cast_member_needs_something(folder):
