@@ -9,9 +9,7 @@ from sequencer.cli.progress_line import ProgressLine
 _MOST_NAMED = 3  # outdated sheets
 
 
-@click.command(
-    epilog="Example: sequencer sheet shows/lantern_round.yaml --for Wren --paper letter"
-)
+@click.command(epilog="Example: sequencer sheet shows/lantern_round.yaml --for Wren --paper letter")
 @click.argument("show", type=click.Path(path_type=Path))
 @click.option(
     "--out",

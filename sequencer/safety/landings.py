@@ -14,9 +14,8 @@ from sequencer.motion.clearance.let_go import (
     LandingTarget,
     LetGo,
     NearestFlight,
+    flights_let_go,
     flown_over,
-    let_go,
-    nearest_flights,
 )
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Show
@@ -68,14 +67,18 @@ def landing_plan(show: Staged) -> LandingPlan | None:
     if not lit:
         return None
     places = landing_places(show.show)
-    each = [nearest_flights(dancer, show.tempo, [target for _, target in places]) for dancer in lit]
+    targets = [target for _, target in places]
+    found = [flights_let_go(dancer, show.tempo, targets) for dancer in lit]
+    each = [nearest for _, nearest in found]
     nearest = []
     for k, (place, target) in enumerate(places):
         flights = [(own[k], dancer.name) for own, dancer in zip(each, lit, strict=True)]
         flight, who = min(flights, key=lambda one: (one[0].distance, -one[0].beyond))
         nearest.append(Landing(place=place, name=target.name, who=who, flight=flight))
     return LandingPlan(
-        flights=tuple((dancer.name, let_go(dancer, show.tempo)) for dancer in lit),
+        flights=tuple(
+            (dancer.name, farthest) for dancer, (farthest, _) in zip(lit, found, strict=True)
+        ),
         nearest=tuple(nearest),
     )
 

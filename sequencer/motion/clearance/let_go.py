@@ -16,9 +16,10 @@ margin and no proof, and the result says so.
 Source: uniform acceleration, any mechanics text; the bounds are its derivative, by the chain rule.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import suppress
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
+from functools import partial
 from typing import Any, Literal, NamedTuple
 
 import numpy as np
@@ -29,6 +30,7 @@ from sequencer.geometry.bodies import Side
 from sequencer.geometry.certified import TOLERANCE, Sample, search
 from sequencer.geometry.regions import Point
 from sequencer.kept import content_key, kept, kept_each, recent
+from sequencer.motion.clearance.slices import slice_edges, slice_keys
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.performers.body_parts import FIRST_POINT, REAR
 from sequencer.motion.performers.dancer import Dancer
@@ -94,6 +96,9 @@ class _Flights(NamedTuple):
         return np.asarray(np.linalg.norm(self.landing - self.release, axis=-1))
 
 
+_Value = Callable[[_Flights], Floats]  # of shape (k, n); it changes no more than the slack says
+
+
 class _Samples(NamedTuple):
     """Intervals that cover every lit instant, and the flights from their middles."""
 
@@ -113,12 +118,9 @@ def let_go(dancer: Dancer, tempo: TempoMap) -> LetGo:
 
     Notes
     -----
-    Source: module docstring; kept by its content. Error: 5 mm, unless `proven` is false.
+    Source: module docstring. Error: 5 mm, unless `proven` is false.
     """
-    return kept(
-        "farthest flight", _content(dancer, tempo), lambda: _farthest(dancer, tempo),
-        record=asdict, restore=_let_go_from,
-    )  # fmt: skip
+    return flights_let_go(dancer, tempo, ())[0]
 
 
 def nearest_flights(
@@ -133,26 +135,103 @@ def nearest_flights(
 
     Notes
     -----
-    Source: module docstring; kept by its content. Error: 5 mm, unless `LetGo.proven` is false.
+    Source: module docstring. Error: 5 mm, unless `LetGo.proven` is false.
     """
-    motion = _content(dancer, tempo)
+    return flights_let_go(dancer, tempo, targets)[1]
 
-    def work(missing: list[int]) -> list[NearestFlight]:
-        course, samples = _sampled(dancer, tempo)
-        wide = any(targets[k].shape != "point" for k in missing)
-        lines = _lines(samples.flights) if wide else None
-        return [_nearest(course, samples, targets[k], lines) for k in missing]
 
-    return tuple(
-        kept_each(
-            "nearest flight",
-            [(*motion, target) for target in targets],
-            work,
-            record=asdict,
-            restore=lambda record: NearestFlight(
-                **{**record, "landing": _point(record["landing"])}
-            ),
-        )
+def flights_let_go(
+    dancer: Dancer, tempo: TempoMap, targets: Sequence[LandingTarget]
+) -> tuple[LetGo, tuple[NearestFlight, ...]]:
+    """The farthest flight of a performer's heads, and the one that comes nearest to each target.
+
+    Raises
+    ------
+    ValueError
+        If they are never lit.
+
+    Notes
+    -----
+    Source: module docstring; kept by slices of 16 beats, so that an edit costs what it touches. Error: 5 mm,
+    unless `LetGo.proven` is false.
+    """
+    _content(dancer, tempo)  # refuses one who is never lit
+    slices = list(_lit_slices(dancer))
+    wanted = tuple(targets)
+    counted = (tempo.times, tempo.first)
+
+    def work(missing: list[int]) -> list[_SliceFlights]:
+        return [_of_slice(replace(dancer, lit=slices[k][1]), tempo, wanted) for k in missing]
+
+    keyed = [k for k, (key, _) in enumerate(slices) if key is not None]
+    known = kept_each(
+        "flights let go",
+        [(slices[k][0], counted, wanted) for k in keyed],
+        lambda missing: work([keyed[k] for k in missing]),
+        record=lambda own: [asdict(own.farthest), [asdict(each) for each in own.nearest]],
+        restore=_slice_from,
+    )
+    found = dict(zip(keyed, known, strict=True))
+    parts = [found[k] if k in found else work([k])[0] for k in range(len(slices))]
+    far = max((part.farthest for part in parts), key=lambda each: each.flight)
+    farthest = replace(
+        far,
+        fastest=max(part.farthest.fastest for part in parts),
+        proven=all(part.farthest.proven for part in parts),
+    )
+    nearest = (
+        min((part.nearest[k] for part in parts), key=lambda each: (each.distance, -each.beyond))
+        for k in range(len(wanted))
+    )
+    return farthest, tuple(nearest)
+
+
+class _SliceFlights(NamedTuple):
+    """What is found of one slice."""
+
+    farthest: LetGo
+    nearest: tuple[NearestFlight, ...]  # to each target
+
+
+def _lit_slices(dancer: Dancer) -> Iterator[tuple[bytes | None, tuple[tuple[float, float], ...]]]:
+    """Slices in which a performer is lit: what decides the motion in each, and the lit spans in it [beats]."""
+    edges = slice_edges(min(low for low, _ in dancer.lit), max(high for _, high in dancer.lit))
+    keys = slice_keys(dancer, edges)
+    for key, low, high in zip(keys, edges[:-1].tolist(), edges[1:].tolist(), strict=True):
+        spans = [(max(start, low), min(end, high)) for start, end in dancer.lit]
+        lit = tuple((start, end) for start, end in spans if end > start)
+        if lit:
+            yield None if key is None else content_key(key, low, high), lit
+
+
+def _of_slice(dancer: Dancer, tempo: TempoMap, targets: Sequence[LandingTarget]) -> _SliceFlights:
+    course, samples = _sampled(dancer, tempo)
+    crossed = [_crossed(samples, target) for target in targets]
+    gaps = [_gap(target) for target, over in zip(targets, crossed, strict=True) if over is None]
+    (beat, value, landing), *others = _leasts(course, samples, [_short_of, *gaps])
+    rest = iter(others)
+    nearest = []
+    for over in crossed:
+        if over is not None:
+            nearest.append(over)
+            continue
+        when, distance, there = next(rest)
+        nearest.append(NearestFlight(distance=distance, beyond=0.0, beat=when, landing=there))
+    farthest = LetGo(
+        flight=-value,
+        beat=beat,
+        landing=landing,
+        fastest=float(np.max(samples.flights.fastest)),
+        proven=bool(np.all(course.bounded)),
+    )
+    return _SliceFlights(farthest, tuple(nearest))
+
+
+def _slice_from(record: Sequence[Any]) -> _SliceFlights:
+    farthest, nearest = record
+    return _SliceFlights(
+        LetGo(**{**farthest, "landing": _point(farthest["landing"])}),
+        tuple(NearestFlight(**{**each, "landing": _point(each["landing"])}) for each in nearest),
     )
 
 
@@ -182,10 +261,6 @@ def _content(dancer: Dancer, tempo: TempoMap) -> tuple[Any, ...]:
         raise ValueError(f"{dancer.name} is never lit")
     moving = (dancer.props, dancer.trajectories, dancer.floor, dancer.lit)
     return (*moving, tempo.times, tempo.first)
-
-
-def _let_go_from(record: Mapping[str, Any]) -> LetGo:
-    return LetGo(**{**record, "landing": _point(record["landing"])})
 
 
 def _point(pair: Sequence[float]) -> Point:
@@ -386,94 +461,104 @@ def _divided(rows: Ints, beats: Floats, half: Floats, count: Ints) -> tuple[Ints
 
 
 def _chosen(samples: _Samples, which: Bools) -> _Samples:
-    release, landing, slack, fastest = samples.flights
-    flights = _Flights(release[:, which], landing[:, which], slack[which], fastest[which])
+    flights = _these(samples.flights, which)
     return _Samples(samples.row[which], samples.beat[which], samples.half[which], flights)
 
 
-def _farthest(dancer: Dancer, tempo: TempoMap) -> LetGo:
-    course, samples = _sampled(dancer, tempo)
-    beat, value, landing = _least(course, samples, lambda flights: -flights.flown)
-    return LetGo(
-        flight=-value,
-        beat=beat,
-        landing=landing,
-        fastest=float(np.max(samples.flights.fastest)),
-        proven=bool(np.all(course.bounded)),
-    )
-
-
-def _least(
-    course: _Course, samples: _Samples, value: Callable[[_Flights], Floats]
-) -> tuple[float, float, Point]:
-    """When a value of flights is smallest, that value, and the landing of that flight.
-
-    `value` gives shape (k, n); it changes no more than the slack says.
-    """
-    known = np.min(value(samples.flights), axis=0)
-    best = int(np.argmin(known))
-    beat, least = float(samples.beat[best]), float(known[best])
-    near = known - samples.flights.slack < least - TOLERANCE
-    chosen = np.flatnonzero(near & course.bounded[samples.row])
+def _leasts(
+    course: _Course, samples: _Samples, values: Sequence[_Value]
+) -> list[tuple[float, float, Point]]:
+    """When each value of flights is smallest, that value, and the landing of that flight; all in one search."""
+    groups = len(values)
+    known = np.array([np.min(value(samples.flights), axis=0) for value in values])
+    beats = samples.beat[np.argmin(known, axis=1)]
+    least = np.min(known, axis=1)
+    near = known - samples.flights.slack < least[:, None] - TOLERANCE
+    bounded = course.bounded[samples.row]
+    group, chosen = np.nonzero(near & bounded)
     if len(chosen):
         rows, start = samples.row[chosen], samples.beat[chosen] - samples.half[chosen]
 
         def evaluate(r: Ints, t: Floats, half: Floats, _enough: Floats) -> Sample:
             flights = course.flights(rows[r], t, half)
-            here = np.min(value(flights), axis=0)
+            here, own = np.empty(len(r)), group[r]
+            for k in np.unique(own).tolist():
+                some = own == k
+                here[some] = np.min(values[k](_these(flights, some)), axis=0)
             return Sample(here, here - flights.slack, here + flights.slack, np.zeros_like(r))
 
         found = search(
             evaluate,
-            group=np.zeros(len(chosen), dtype=np.int64),
+            group=group,
             start=start,
             end=samples.beat[chosen] + samples.half[chosen],
-            required=np.array([-np.inf]),
-            best=np.array([least]),
+            required=np.full(groups, -np.inf),
+            best=least,
         )
-        if found.value[0] < least:
-            beat, least = float(found.at[0]), float(found.value[0])
-    loose = np.flatnonzero(near & ~course.bounded[samples.row])
-    if len(loose):  # a margin, on the safe side
-        least = min(least, float(np.min((known - samples.flights.slack)[loose])))
-    row = int(np.searchsorted(course.start, beat, side="right")) - 1
-    one = course.flights(np.array([row]), np.array([beat]), np.zeros(1))
-    wick = int(np.argmin(value(one)[:, 0]))
-    x, y = one.landing[wick, 0].tolist()
-    return beat, least, (x, y)
+        better = found.value < least
+        beats, least = np.where(better, found.at, beats), np.where(better, found.value, least)
+    loose = near & ~bounded
+    if np.any(loose):  # a margin, on the safe side
+        margin = np.where(loose, known - samples.flights.slack, np.inf)
+        least = np.minimum(least, np.min(margin, axis=1))
+    at = np.searchsorted(course.start, beats, side="right") - 1
+    ends = course.flights(at, beats, np.zeros(groups))
+    out = []
+    for k, value in enumerate(values):
+        one = _these(ends, np.arange(groups) == k)
+        x, y = one.landing[int(np.argmin(value(one)[:, 0])), 0].tolist()
+        out.append((float(beats[k]), float(least[k]), (x, y)))
+    return out
 
 
-def _nearest(
-    course: _Course, samples: _Samples, target: LandingTarget, lines: Any
-) -> NearestFlight:
-    """The flight that comes nearest to a target; beyond a line, the one that lands farthest beyond it."""
+def _these(flights: _Flights, which: Bools) -> _Flights:
+    release, landing, slack, fastest = flights
+    return _Flights(release[:, which], landing[:, which], slack[which], fastest[which])
+
+
+def _short_of(flights: _Flights) -> Floats:
+    """The distance flown, with its sign turned: smallest for the farthest flight."""
+    return -flights.flown
+
+
+def _gap(target: LandingTarget) -> _Value:
+    """Distance of flights on the plan from a target."""
+    if target.shape == "point":
+        return partial(_to_point, place=np.array(target.points[0]))
+    return partial(_to_shape, shape=_shape(target))
+
+
+def _crossed(samples: _Samples, target: LandingTarget) -> NearestFlight | None:
+    """The flight that lands farthest beyond a line, if any crosses it."""
     import shapely
 
-    if target.shape == "point":
-        place = np.array(target.points[0])
-        beat, distance, landing = _least(course, samples, lambda flights: _to_point(flights, place))
-        return NearestFlight(distance=distance, beyond=0.0, beat=beat, landing=landing)
+    if target.shape != "line":
+        return None
+    shape, flights = _shape(target), samples.flights
+    over = _to_shape(flights, shape) == 0.0
+    if not np.any(over):
+        return None
+    far = np.where(over, 0.0, -np.inf)
+    far[over] = shapely.distance(shapely.points(flights.landing[over]), shape)
+    wick, at = divmod(int(np.argmax(far)), far.shape[1])
+    x, y = flights.landing[wick, at].tolist()
+    beyond = float(np.max(far + flights.slack))
+    return NearestFlight(distance=0.0, beyond=beyond, beat=float(samples.beat[at]), landing=(x, y))
+
+
+def _shape(target: LandingTarget) -> Any:
+    import shapely
+
     shape = (shapely.LineString if target.shape == "line" else shapely.Polygon)(target.points)
     shapely.prepare(shape)
-    known = np.asarray(shapely.distance(lines, shape), dtype=np.float64)
-    over = known == 0.0
-    if target.shape == "line" and np.any(over):
-        far = np.where(over, 0.0, -np.inf)
-        far[over] = shapely.distance(shapely.points(samples.flights.landing[over]), shape)
-        wick, at = divmod(int(np.argmax(far)), far.shape[1])
-        x, y = samples.flights.landing[wick, at].tolist()
-        beyond = float(np.max(far + samples.flights.slack))
-        return NearestFlight(
-            distance=0.0, beyond=beyond, beat=float(samples.beat[at]), landing=(x, y)
-        )
+    return shape
 
-    def gap(flights: _Flights) -> Floats:
-        if flights is samples.flights:
-            return known
-        return np.asarray(shapely.distance(_lines(flights), shape), dtype=np.float64)
 
-    beat, distance, landing = _least(course, samples, gap)
-    return NearestFlight(distance=distance, beyond=0.0, beat=beat, landing=landing)
+def _to_shape(flights: _Flights, shape: Any) -> Floats:
+    """Distance of flights on the plan from a line or an area, shape (k, n) [m]."""
+    import shapely
+
+    return np.asarray(shapely.distance(_lines(flights), shape), dtype=np.float64)
 
 
 def _lines(flights: _Flights) -> Any:
