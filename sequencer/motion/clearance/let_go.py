@@ -9,14 +9,14 @@ Between samples: with a the head's acceleration before it comes off and q = v_z/
 (1 + q)·(v_xy + (a_xy·S + v_xy·a_z)/g), never more than (1 + q)·(|v_xy| + (|a|/g)·√(v² + 2gz)). With 2|v_xy| for the first
 term this also bounds how fast release and distance flown change. The proven bounds on v and a of the trajectories then
 bound how far a flight may be from the nearest sample; intervals are divided until that is `SLACK` at most, and extremes
-are searched by branch and bound to 5 mm (geometry/certified.py). For a fan or hoop in a link or a blend nothing bounds
+are searched by branch and bound to 5 cm (geometry/certified.py): finer than air would let anybody tell. For a fan or hoop in a link or a blend nothing bounds
 the acceleration of its wicks: there the slack is twice the largest step between samples 1/128 beat apart, which is a
 margin and no proof, and the result says so.
 
 Source: uniform acceleration, any mechanics text; the bounds are its derivative, by the chain rule.
 """
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import asdict, dataclass, replace
 from functools import partial
@@ -27,16 +27,17 @@ import numpy as np
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.facts.flames import STANDARD_GRAVITY
 from sequencer.geometry.bodies import Side
-from sequencer.geometry.certified import TOLERANCE, Sample, search
+from sequencer.geometry.certified import Sample, search
 from sequencer.geometry.regions import Point
 from sequencer.kept import content_key, kept, kept_each, recent
 from sequencer.motion.clearance.slices import slice_edges, slice_keys
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.performers.body_parts import FIRST_POINT, REAR
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.props.prop import PropPoint
+from sequencer.motion.props.prop import Prop, PropPoint
 from sequencer.timing.tempo import TempoMap
 
+FLIGHT_ERROR = 0.05  # [m] of an extreme, at most
 SLACK = 0.20  # [m] that a flight may be from the nearest sample
 FLOWN_CELL = 0.15  # [m] of the grid on which flights are drawn
 GROWN = SLACK + 2.5 * FLOWN_CELL  # [m] by which an outline is wider than the flights, at most
@@ -44,6 +45,7 @@ _PARTS = 64  # that an interval is divided into at a time
 _CHUNK = 4_096  # flights drawn at a time
 _UNPROVEN = 1 / 128  # [beats] between samples where nothing bounds the acceleration
 _STEP = 1e-6  # [beats] half the difference step for a wick off the axis
+_MOST_PROPS = 2_000  # performers
 _MOST_SAMPLED = 8  # performers whose flights stay in memory, some megabytes each
 
 
@@ -60,7 +62,7 @@ class LandingTarget:
 class NearestFlight:
     """The flight that comes nearest to a target."""
 
-    distance: float  # [m] on the plan, from the line between release and landing; 0 if that meets it; to 5 mm
+    distance: float  # [m] on the plan, from the line between release and landing; 0 if that meets it; to 5 cm
     beyond: float  # [m] a line: how far beyond it a head lands, at most `SLACK` too much; 0 if none does
     beat: float  # of the release; of the one that lands farthest beyond
     landing: Point  # [m, stage frame] without drag
@@ -70,7 +72,7 @@ class NearestFlight:
 class LetGo:
     """The farthest that a performer's head flies if it comes off at the worst instant."""
 
-    flight: float  # [m] from release to landing on the plan; to 5 mm
+    flight: float  # [m] from release to landing on the plan; to 5 cm
     beat: float  # of that release
     landing: Point  # [m, stage frame]
     fastest: float  # [m/s] bound on the speed of a lit head, walking included
@@ -118,7 +120,7 @@ def let_go(dancer: Dancer, tempo: TempoMap) -> LetGo:
 
     Notes
     -----
-    Source: module docstring. Error: 5 mm, unless `proven` is false.
+    Source: module docstring. Error: 5 cm, unless `proven` is false.
     """
     return flights_let_go(dancer, tempo, ())[0]
 
@@ -135,7 +137,7 @@ def nearest_flights(
 
     Notes
     -----
-    Source: module docstring. Error: 5 mm, unless `LetGo.proven` is false.
+    Source: module docstring. Error: 5 cm, unless `LetGo.proven` is false.
     """
     return flights_let_go(dancer, tempo, targets)[1]
 
@@ -152,10 +154,11 @@ def flights_let_go(
 
     Notes
     -----
-    Source: module docstring; kept by slices of 16 beats, so that an edit costs what it touches. Error: 5 mm,
+    Source: module docstring; kept by slices of 16 beats, so that an edit costs what it touches. Error: 5 cm,
     unless `LetGo.proven` is false.
     """
     _content(dancer, tempo)  # refuses one who is never lit
+    dancer = replace(dancer, props=_without_flames(dancer.props))
     slices = list(_lit_slices(dancer))
     wanted = tuple(targets)
     counted = (tempo.times, tempo.first)
@@ -184,6 +187,15 @@ def flights_let_go(
         for k in range(len(wanted))
     )
     return farthest, tuple(nearest)
+
+
+def _without_flames(props: Mapping[Side, Prop]) -> Mapping[Side, Prop]:
+    """Props whose flames reach nowhere: how far a flame reaches changes no flight, but with every edit.
+
+    Equal ones are one object, so that what is known of their performer is found again.
+    """
+    bare = {side: replace(prop, flame_reach=0.0) for side, prop in props.items()}
+    return recent("props without flames", content_key(bare), lambda: bare, most=_MOST_PROPS)
 
 
 class _SliceFlights(NamedTuple):
@@ -473,7 +485,8 @@ def _leasts(
     known = np.array([np.min(value(samples.flights), axis=0) for value in values])
     beats = samples.beat[np.argmin(known, axis=1)]
     least = np.min(known, axis=1)
-    near = known - samples.flights.slack < least[:, None] - TOLERANCE
+    floor = np.where([value is _short_of for value in values], -np.inf, 0.0)  # of each value
+    near = np.maximum(known - samples.flights.slack, floor[:, None]) < least[:, None] - FLIGHT_ERROR
     bounded = course.bounded[samples.row]
     group, chosen = np.nonzero(near & bounded)
     if len(chosen):
@@ -485,7 +498,8 @@ def _leasts(
             for k in np.unique(own).tolist():
                 some = own == k
                 here[some] = np.min(values[k](_these(flights, some)), axis=0)
-            return Sample(here, here - flights.slack, here + flights.slack, np.zeros_like(r))
+            low = np.maximum(here - flights.slack, floor[own])
+            return Sample(here, low, here + flights.slack, np.zeros_like(r))
 
         found = search(
             evaluate,
@@ -494,6 +508,7 @@ def _leasts(
             end=samples.beat[chosen] + samples.half[chosen],
             required=np.full(groups, -np.inf),
             best=least,
+            tolerance=FLIGHT_ERROR,
         )
         better = found.value < least
         beats, least = np.where(better, found.at, beats), np.where(better, found.value, least)

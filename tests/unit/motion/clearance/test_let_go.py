@@ -15,6 +15,7 @@ from scipy.optimize import minimize_scalar
 from sequencer.geometry.bodies import Body
 from sequencer.motion.clearance import let_go as room
 from sequencer.motion.clearance.let_go import (
+    FLIGHT_ERROR,
     GROWN,
     SLACK,
     LandingTarget,
@@ -117,7 +118,7 @@ def test_every_flight_lies_in_the_outline_and_none_is_farther_or_nearer_than_tol
     far = np.linalg.norm(landing - release, axis=-1)
 
     assert found.proven
-    assert found.flight + 0.005 >= far.max() >= found.flight - 0.1
+    assert found.flight + FLIGHT_ERROR >= far.max() >= found.flight - 0.1
     area = shapely.union_all([shapely.Polygon(ring) for ring in flown_over(dancer, tempo)])
     assert np.all(shapely.covers(area, lines.ravel()))
     for near, shape in zip(
@@ -127,7 +128,7 @@ def test_every_flight_lies_in_the_outline_and_none_is_farther_or_nearer_than_tol
     ):
         gaps = shapely.distance(lines, shape)
         assert near.beyond == 0.0
-        assert near.distance - 0.005 <= gaps.min() <= near.distance + 0.06
+        assert near.distance - FLIGHT_ERROR <= gaps.min() <= near.distance + 0.06
         own = thrown(dancer, tempo, np.array([near.beat]))
         here = shapely.distance(shapely.linestrings(np.stack(own, axis=-2)), shape)
         assert here.min() == pytest.approx(
@@ -167,7 +168,7 @@ def test_a_head_on_a_circle_flies_as_far_as_the_classroom_formula_says(dance):
     found = let_go(ada, STEADY)
 
     assert high[2] - low[2] == pytest.approx(1.1)
-    assert found.flight == pytest.approx(-best, abs=0.005)
+    assert found.flight == pytest.approx(-best, abs=FLIGHT_ERROR)
     assert v <= found.fastest <= v + 0.2
 
 
@@ -269,8 +270,8 @@ def test_sparse_samples_change_no_result(monkeypatch):
         monkeypatch.setattr(room, "SLACK", 2.0)
         far = let_go(dancer, tempo), nearest_flights(dancer, tempo, edge)[0]
 
-    assert far[0].flight == pytest.approx(close[0].flight, abs=0.005)
-    assert far[1].distance == pytest.approx(close[1].distance, abs=0.005)
+    assert far[0].flight == pytest.approx(close[0].flight, abs=FLIGHT_ERROR)
+    assert far[1].distance == pytest.approx(close[1].distance, abs=FLIGHT_ERROR)
 
 
 def test_an_outline_holds_all_that_is_within_the_slack_of_a_flight():
@@ -304,7 +305,7 @@ def test_without_a_bound_a_margin_stands_for_it_and_it_says_so(monkeypatch):
     assert isinstance(whole[0][2], Bounds)
     assert proven.proven
     assert not found.proven
-    assert proven.flight - 0.005 <= found.flight <= proven.flight + 0.5
+    assert proven.flight - FLIGHT_ERROR <= found.flight <= proven.flight + 0.5
     course, samples = room._sampled(loose, tempo)
     for share in (-1.0, -0.4, 0.7, 1.0):
         there = course.flights(samples.row, samples.beat + share * samples.half, samples.half)
