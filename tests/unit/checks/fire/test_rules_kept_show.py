@@ -156,6 +156,10 @@ def test_a_sound_show_has_only_notes():
         ("extinguisher-far", "stop", [("at: [5, 4]", "at: [12.5, 4]"), ("at: [-5, 4]", "at: [-12.5, 4]")]),
         ("fuel-point-close", "stop", [("fuel_station: [11, 12]", "fuel_station: [8, 8]")]),
         ("fuel-point-close", "stop", [("[[-12, -9], [12, -9]]", "[[-12, -9], [16, -9], [16, 12]]")]),
+        ("fuel-point-close", "stop", [("spin_off: [[10, 13], [12.5, 13], [12.5, 15], [10, 15]]",
+                                       "spin_off: [[-1, 3], [1, 3], [1, 5], [-1, 5]]")]),  # where they dance
+        ("fuel-point-close", "stop", [("spin_off: [[10, 13], [12.5, 13], [12.5, 15], [10, 15]]",
+                                       "spin_off: [[-1, -13], [1, -13], [1, -10], [-1, -10]]")]),  # in the crowd
         ("fuel-refused", "stop", [("fuel: kerosene", "fuel: petrol")]),
         ("fuel-refused", "stop", [("fuel: kerosene", "fuel: paint thinner")]),
         ("fuel-class", "warn", [("fuel: kerosene", "fuel: white gas")]),
