@@ -23,6 +23,7 @@ from sequencer.facts.rule_book import RuleBook
 from sequencer.findings import Finding
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, closest
+from sequencer.safety.post_ground import beyond_audience
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.safety.ways_out import fires_of, too_near
 from sequencer.staging.staged import Staged
@@ -40,7 +41,7 @@ def fuel_point(show: Staged) -> Outcome:
     """
     plan, venue = safety_plan(show), show.show.venue
     rule = plan.book.strictest("fuel-point-distance")
-    zone = tuple(zone_findings(show))
+    zone = (*_in_crowd(show), *zone_findings(show))
     if venue.fuel_station is None:
         blank = () if rule is None else (
             blank_finding("the fuel point is not recorded", "venue, fuel_station", rule),
@@ -59,6 +60,33 @@ def fuel_point(show: Staged) -> Outcome:
             *zone,
         )
     )
+
+
+def _in_crowd(show: Staged) -> Iterator[Finding]:
+    """Fuel point and spin-off zone on the audience's side of its edge, however far from it."""
+    import shapely
+
+    venue, rule = show.show.venue, safety_plan(show).book.strictest("fuel-point-audience")
+    if rule is None:
+        return
+    places = {"the fuel point": venue.fuel_station}
+    if venue.spin_off is not None:
+        middle = shapely.Polygon(venue.spin_off).representative_point()
+        places["the spin-off zone"] = middle.x, middle.y
+    for what, place in places.items():
+        if place is None or not beyond_audience(show, place):
+            continue
+        yield rule_finding(
+            "fuel-point-close",
+            "stop",
+            f"{what} lies behind the audience’s edge, in the crowd",
+            (
+                f"move {what} to the stage’s side of the edge",
+                "draw the edge where the audience ends",
+            ),
+            rule,
+            where=place,
+        )
 
 
 def zone_findings(show: Staged) -> Iterator[Finding]:

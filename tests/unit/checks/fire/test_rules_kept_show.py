@@ -160,6 +160,7 @@ def test_a_sound_show_has_only_notes():
                                        "spin_off: [[-1, 3], [1, 3], [1, 5], [-1, 5]]")]),  # where they dance
         ("fuel-point-close", "stop", [("spin_off: [[10, 13], [12.5, 13], [12.5, 15], [10, 15]]",
                                        "spin_off: [[-1, -13], [1, -13], [1, -10], [-1, -10]]")]),  # in the crowd
+        ("fuel-point-close", "stop", [("fuel_station: [11, 12]", "fuel_station: [0, -17]")]),  # deep in it
         ("fuel-refused", "stop", [("fuel: kerosene", "fuel: petrol")]),
         ("fuel-refused", "stop", [("fuel: kerosene", "fuel: paint thinner")]),
         ("fuel-class", "warn", [("fuel: kerosene", "fuel: white gas")]),
