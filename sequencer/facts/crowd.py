@@ -26,6 +26,11 @@ def flows() -> Mapping[str, Flow]:
     }
 
 
+def narrowest_exit() -> float:
+    """Least clear width of an exit that counts [m]; source as `exit_capacity`."""
+    return float(data("crowd.json")["smallest_exit_width"]["width"])
+
+
 def exit_capacity(
     widths: Sequence[float],
     *,
@@ -58,8 +63,7 @@ def exit_capacity(
     """
     if any(not width >= 0 for width in widths) or not minutes >= 0:
         raise ValueError("widths and minutes must be ≥ 0")
-    narrowest = data("crowd.json")["smallest_exit_width"]["width"]
-    usable = sorted(width for width in widths if width >= narrowest)
+    usable = sorted(width for width in widths if width >= narrowest_exit())
     if discount_largest and len(usable) > 1:
         usable = usable[:-1]
     rate = flows()["default"].per_metre_minute if flow is None else flow

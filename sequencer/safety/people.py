@@ -18,6 +18,7 @@ from typing import Literal
 
 from sequencer.findings import Severity
 from sequencer.geometry.regions import Point
+from sequencer.safety.handling import lighter_of
 from sequencer.show.model import Show
 from sequencer.staging.staged import Staged
 
@@ -230,7 +231,7 @@ def _with_torch(show: Staged) -> list[Job]:
     found = []
     for burn in show.lit:
         span = fire.lit[int(burn.path[2])]
-        lights = span.lit_by or fire.handling.lit_by
+        lights = lighter_of(span.lit_by, fire, show.show.crew)
         if lights is not None and burn.start > first:
             found.append(Job(who=lights, kind="lights again", written="fire, lit, lit_by"))
     return list(dict.fromkeys(found))

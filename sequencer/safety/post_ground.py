@@ -223,7 +223,7 @@ def _by_duty(show: Staged, duty: Duty, place: Point) -> Iterator[PostFault]:
         key=lambda each: each[1],
     )
     guard = duty.duty == "perimeter"
-    if gap > (IN_CROWD if guard else 0.0) and _beyond(show, place):
+    if gap > (IN_CROWD if guard else 0.0) and beyond_audience(show, place):
         yield PostFault(kind=_IN_CROWD.get(duty.duty, "crowd"), what=name, distance=gap)
     elif guard and gap > FROM_EDGE:
         yield PostFault(kind="far from edge", what=name, distance=gap)
@@ -265,7 +265,7 @@ def _around(start: Point, within: float) -> Iterator[Point]:
             yield round(x, 1) + 0.0, round(y, 1) + 0.0
 
 
-def _beyond(show: Staged, place: Point) -> bool:
+def beyond_audience(show: Staged, place: Point) -> bool:
     """Whether the audience's edges hide the whole stage from a place: it lies on the audience's side."""
     import shapely
 

@@ -406,12 +406,14 @@ def _after(plan: SafetyPlan, last: float) -> list[NightStep]:
         return found
     watch = plan.book.strictest("fire-watch")
     seconds = watch.number if watch else 0.0
-    dark = max(burn.out_s for burn in plan.burns)
+    dark, cold = (
+        max(each) for each in zip(*((burn.out_s, burn.cold_s) for burn in plan.burns), strict=True)
+    )
     found += [
         NightStep(at=dark + MINUTE, until=None, who=("performer", "spotter"), what="quench and wrap",
              checks=("props wrapped or in a lidded metal can", "hands and face checked for burns")),
-        NightStep(at=dark + 3 * MINUTE, until=None, who=("fuel keeper",), what="seal the fuel",
-             checks=("can sealed", "spun-off fuel sealed as waste", "rags in lidded metal")),
+        NightStep(at=max(dark + 3 * MINUTE, cold), until=None, who=("fuel keeper",), what="seal the fuel",
+             checks=(f"every wick cold, {seconds_words(plan.handling.cool)}{plan.handling.words('cool')}", "can sealed", "spun-off fuel sealed as waste", "rags in lidded metal")),
         NightStep(at=dark + 5 * MINUTE, until=None, who=("lead", "perimeter"), what="sweep for embers, count wicks",
              checks=("every wick and quick-link found", "ground and scenery checked for heat", "perimeter opened")),
         NightStep(at=dark, until=dark + seconds, who=("lead",), what=f"fire watch, {seconds / MINUTE:g} min, logged",

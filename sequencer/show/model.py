@@ -398,16 +398,16 @@ class Handling(Record):
     """How long props are handled before and after a burn, by whom and how; for one performer's props together."""
 
     light: Duration | None = Field(
-        None, description="time to light one performer's props, as timed"
+        None, gt=0, description="time to light one performer's props, as timed"
     )
     put_out: Duration | None = Field(
-        None, description="time to put out one performer's props, as timed"
+        None, gt=0, description="time to put out one performer's props, as timed"
     )
     cool: Duration | None = Field(
-        None, description="time until a wick that was put out is cold, as timed"
+        None, gt=0, description="time until a wick that was put out is cold, as timed"
     )
     swap: Duration | None = Field(
-        None, description="time to lay down one set of props and pick up another, as timed"
+        None, gt=0, description="time to lay down one set of props and pick up another, as timed"
     )
     waiting: Literal["hanging", "on the ground", "swinging"] | None = Field(
         None,

@@ -17,15 +17,18 @@ from sequencer.checks.fire.records import (
     where_lit,
 )
 from sequencer.checks.outcome import Outcome
-from sequencer.facts.crowd import exit_capacity, floor_capacity, flows
+from sequencer.facts.crowd import exit_capacity, floor_capacity, flows, narrowest_exit
 from sequencer.facts.sources import cited, data, source
 from sequencer.findings import Finding, Severity
 from sequencer.safety.audience_floor import audience_floor
 from sequencer.safety.safety_plan import PLAN_PARTS
 from sequencer.safety.ways_out import ways_out
 from sequencer.staging.staged import Staged
+from sequencer.units import counted
 
 EXITS = "The time to leave is simple arithmetic with the widths of the exits that count: steps and prams were not checked."
+ONE_EXIT = 60  # people for whom one exit is enough
+_ONE_EXIT = "one exit for at most 60 people: Approved Document B, from memory"
 NO_FLOOR = "Whether the audience has room to stand was not checked: no floor area is recorded."
 
 
@@ -87,6 +90,19 @@ def _exits(crowd: Crowd, people: int) -> list[Finding]:
     if crowd.not_counted:
         rate += f"; not counted: {', '.join(crowd.not_counted)}"
     all_open, one_lost = crowd.leaving(lost=False), crowd.leaving(lost=True)
+    usable = [width for width in crowd.widths if width >= narrowest_exit()]
+    if narrow := sum(width < narrowest_exit() for width in crowd.widths):
+        rate += f"; {counted(narrow, 'exit')} narrower than {narrowest_exit():g} m not counted"
+    if len(usable) == 1 and ONE_EXIT < people <= all_open:
+        return [
+            night_finding(
+                "exits-too-narrow",
+                "warn",
+                f"{people} people watch and one exit counts: nobody can leave if it is lost ({rate})",
+                _ONE_EXIT,
+                (f"let at most {ONE_EXIT} in", "open another exit, away from the first"),
+            )
+        ]
     if people <= one_lost:
         return []
     remedies = [f"let at most {one_lost} in"] if one_lost else []

@@ -290,10 +290,10 @@ def _remedies(
             f"{math.floor(burn.wait_s)} s less alight"
         )
     relights = _relights(burn, inside, allowed)
-    if relights:
-        where = ", ".join(
-            f"{cut.position} ({cut.label}, {_clock(cut.seconds)})" for cut in relights
-        )
+    # one change only: after a second one the first set would be lit hot
+    if relights and len(relights) == 1 and burn.soak == 0:
+        (cut,) = relights
+        where = f"{cut.position} ({cut.label}, {_clock(cut.seconds)})"
         dark = burn.queue_s + burn.putting_out_s + handling.swap + burn.lighting_s
         found.append(
             f"put {burn.who} out at {where}, and relight with a second soaked set (props: second set), "

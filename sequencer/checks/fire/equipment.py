@@ -15,6 +15,7 @@ from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.show.model import CrewMember
 from sequencer.staging.staged import Staged
 
+_SMOTHER = ("towels", "blankets")
 _MENDS = {
     "towels": "damp towel",
     "blankets": "fire blanket",
@@ -82,7 +83,7 @@ def _several(word: str, number: int) -> str:
 
 
 def _bare_posts(crew: Iterable[CrewMember]) -> list[Finding]:
-    """Spotters with nothing in hand."""
+    """Spotters with nothing in hand that smothers."""
     return [
         Finding(
             code="post-without-equipment",
@@ -91,14 +92,16 @@ def _bare_posts(crew: Iterable[CrewMember]) -> list[Finding]:
             start=None,
             end=None,
             position=None,
-            message=f"{post.name} stands by as {post.duty} with nothing in hand",
+            message=f"{post.name} stands by as {post.duty} with "
+            + ("nothing to smother with in hand" if post.equipment else "nothing in hand"),
             remedies=("give them a damp towel or a fire blanket, under equipment",),
             source="damp towel ready at each spotter: Kansas City MO §26-319 [A1; read]; "
             "common practice",
             where=post.post,
         )
         for post in crew
-        if post.duty == "spotter" and not post.equipment
+        if post.duty == "spotter"
+        and not any(counted(post.equipment).get(kind) for kind in _SMOTHER)
     ]
 
 

@@ -19,11 +19,14 @@ from sequencer.facts.sources import source
 from sequencer.findings import Finding
 from sequencer.geometry.regions import Point
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
+from sequencer.safety.site_lines import lane_outline
 from sequencer.safety.ways_out import (
     WayFault,
     WayOut,
     audience_gap,
     cut_off,
+    fires_of,
+    too_near,
     way_round_fire,
     ways_out,
 )
@@ -44,12 +47,12 @@ def exits(show: Staged) -> Outcome:
     InputError
         If the show's file of rules, or its log of burns, cannot be used.
     """
-    outs = ways_out(show)
+    outs, lane = ways_out(show), lane_findings(show)
     if not outs:
         blank = blank_finding(
             "the audience's way out is not recorded", "venue, exits", source("K1")
         )
-        return Outcome(findings=(blank,))
+        return Outcome(findings=(blank, *lane))
     unknown = [each.name for each in outs if each.width is None]
     found = [
         blank_finding(f"the width of {name} is not recorded", "venue, exits, width", source("K1"))
@@ -58,7 +61,48 @@ def exits(show: Staged) -> Outcome:
     for out in outs:
         found += [_fault(show, out, each) for each in out.faults if each.kind != "post"]
     found += [_cut_off(show, edge, corner) for edge, corner in cut_off(show)]
-    return Outcome(findings=tuple(found), not_checked=(NOT_WALKED,))
+    return Outcome(findings=(*found, *lane), not_checked=(NOT_WALKED,))
+
+
+def lane_findings(show: Staged) -> tuple[Finding, ...]:
+    """What stands on the fire lane: scenery, fuel, extinguishers, or a flame's reach."""
+    import shapely
+
+    venue = show.show.venue
+    if venue.fire_lane is None:
+        return ()
+    lane = shapely.Polygon(lane_outline(venue.fire_lane))
+    things = [(thing.name, shapely.Polygon(thing.outline)) for thing in venue.scenery]
+    if venue.fuel_station is not None:
+        things.append(("the fuel point", shapely.Point(venue.fuel_station)))
+    if venue.spin_off is not None:
+        things.append(("the spin-off zone", shapely.Polygon(venue.spin_off)))
+    things += [
+        (f"the extinguisher at {place_text(tool.at)}", shapely.Point(tool.at))
+        for tool in venue.extinguishers
+    ]
+    blocked = [
+        (name, shape)
+        for name, shape in things
+        if shape.intersection(lane).area > 0 or lane.contains(shape)
+    ]
+    if near := too_near(lane, fires_of(show), 0.0):
+        blocked.append((f"the reach of {near[0]}’s prop and flame", lane))
+    return tuple(
+        Finding(
+            code="lane-blocked",
+            severity="stop",
+            who=(),
+            start=None,
+            end=None,
+            position=None,
+            message=f"{name} lies on the fire lane: engine and ambulance cannot pass",
+            remedies=("keep the lane clear", "write where the lane is, under venue, fire_lane"),
+            source=_KEPT_FREE,
+            where=(shape.representative_point().x, shape.representative_point().y),
+        )
+        for name, shape in blocked
+    )
 
 
 def _fault(show: Staged, out: WayOut, fault: WayFault) -> Finding:
@@ -170,6 +214,7 @@ CHECK = Check(
         "exit-blocked": ("stop",),
         "exit-by-fuel": ("stop",),
         "exit-near-fire": ("stop",),
+        "lane-blocked": ("stop",),
     },
     cautions=MISSING,
     of_fuel=("exit-by-fuel",),

@@ -52,7 +52,11 @@ def handler_findings(
     found = _nobody(show, plan)
     tasks = tasks_of(show, plan)
     for task in tasks:
-        other = "a lighter or the lead" if task.lights else "a spotter, under put_out_by"
+        other = (
+            "a lighter or the lead"
+            if task.lights
+            else "a spotter who watches nobody else then, the lighter or the lead, under put_out_by"
+        )
         found += [
             _finding(
                 show, task, f"{task.by} {task.words}, but {reason}", f"name another person: {other}"
@@ -128,11 +132,25 @@ def _unfit(
     for name in show.show.names:
         if name.casefold() == person:
             yield from _performing(plan, busy, task, name)
-    if task.lights:
+    if not task.lights:
+        yield from _watching_another(show, plan, task)
+    else:
         for watch in plan.watch.of(task.by):
             start, end = show.seconds(watch.start), show.seconds(watch.end)
             if start < task.end - _EXACT and end > task.start + _EXACT:
                 yield f"watches {watch.who}, who is alight from {moment_words(start)}"
+                return
+
+
+def _watching_another(show: Staged, plan: SafetyPlan, task: Task) -> Iterator[str]:
+    """Another performer whose burn goes on while their spotter puts somebody out; who is to be put out next waits."""
+    for watch in plan.watch.of(task.by):
+        for burn in plan.burns:
+            if watch.who != burn.who or burn.who == task.who:
+                continue
+            first = max(show.seconds(watch.start), burn.alight_s, task.start)
+            if min(show.seconds(watch.end), burn.end_s, task.end) > first + _EXACT:
+                yield f"watches {watch.who} then, who burns on until {moment_words(burn.end_s)}"
                 return
 
 

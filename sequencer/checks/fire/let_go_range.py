@@ -86,7 +86,7 @@ def _crowd(each: Landing, clock: BeatReader) -> Finding:
 
 def _thing(each: Landing, clock: BeatReader) -> Finding:
     mends = {
-        "fuel": ("move the fuel farther away", "put a screen that does not burn before it"),
+        "fuel": ("move it farther away", "put a screen that does not burn before it"),
         "exit": ("open another exit", "keep this one clear of people while anybody is lit"),
         "gate": ("let the engine in by another gate",),
         "combustible": ("move it away, or cover it with something that does not burn",),

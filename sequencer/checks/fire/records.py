@@ -40,6 +40,7 @@ class Night:
     sprinklers: bool | None = None
     permit: str | None = None  # number of the permit that holds for this place and night
     permit_gaps: tuple[str, ...] = ()  # what keeps the one recorded from counting
+    no_date: bool = False  # the night of the performance is not stated
     permit_contradictions: tuple[str, ...] = ()  # what it says that does not fit the show
     wind: float | None = None  # [m/s] gusts
     gust_limit: float | None = None  # [m/s] set by the show
@@ -71,6 +72,7 @@ def night_of(show: Staged) -> Night:
         permit=_permit(show),
         permit_gaps=permit_gaps(show.show),
         permit_contradictions=permit_contradictions(show.show),
+        no_date=show.show.night is None,
         wind=venue.wind,
         gust_limit=show.show.weather.gusts,
         fuel=known_fuel(show),

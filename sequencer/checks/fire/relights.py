@@ -27,12 +27,19 @@ def relight_findings(
     """
     before: dict[str, PlannedBurn] = {}
     found = []
+    rested: dict[str, PlannedBurn] = {}  # the last burn of the set that each has laid down
     for burn in plan.burns:
         last = before.get(burn.who)
         before[burn.who] = burn
-        if last is not None:
-            check = _second_set if burn.second_set else _same_wick
-            found += check(show, plan, last, burn, busy[burn.who])
+        if last is None:
+            continue
+        check = _second_set if burn.second_set else _same_wick
+        found += check(show, plan, last, burn, busy[burn.who])
+        if burn.second_set:
+            laid_down = rested.get(burn.who)
+            rested[burn.who] = last
+            if laid_down is not None:
+                found += _set_again(show, plan, laid_down, burn)
     return found
 
 
@@ -103,6 +110,30 @@ def _second_set(
                 f"write until: {beat_before(show, last.end_s - (need - gap))} or earlier for the first",
             ),
             source,
+        )
+    ]  # fmt: skip
+
+
+def _set_again(
+    show: Staged, plan: SafetyPlan, laid_down: PlannedBurn, burn: PlannedBurn
+) -> list[Finding]:
+    """A set that has burnt before: each performer has two, so the third burn takes the first one up again."""
+    soak = refuel_seconds(plan.book)
+    need, gap = plan.handling.cool + soak, burn.alight_s - laid_down.out_s
+    if gap >= need - _EXACT:
+        return []
+    cool = seconds_words(plan.handling.cool) + plan.handling.words("cool")
+    return [
+        _finding(
+            show, "relight-hot", burn, laid_down.out_s,
+            f"{burn.who} changes sets again for {moment_words(burn.alight_s)}, and with two sets this one burnt until "
+            f"{moment_words(laid_down.out_s)}: it needs {seconds_words(need)} ({cool} until the wick is cold, "
+            f"{seconds_words(soak)} to soak and spin off)",
+            (
+                f"write from: {beat_after(show, burn.start_s + need - gap)} or later",
+                f"leave {burn.who} dark from {moment_words(burn.alight_s)} on",
+            ),
+            " ".join([_HOT, *(rule.citation for rule in refuel_rules(plan.book))]),
         )
     ]  # fmt: skip
 

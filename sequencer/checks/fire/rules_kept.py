@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from sequencer.checks.check import Check
 from sequencer.checks.fire.records import (
     BLANK,
+    CAPPED,
     MISSING,
     PROGRESS,
     Night,
@@ -24,6 +25,7 @@ from sequencer.safety.house_rules import rules_of
 from sequencer.safety.permits import NONE_RECORDED, permit_that_holds
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
+from sequencer.units import rounded_up
 
 NOT_CHECKED = "Whether the rules have changed since their texts were read was not checked."
 
@@ -99,7 +101,7 @@ def _permit(night: Night, book: RuleBook) -> list[Finding]:
                 rule.citation,
                 (
                     "write under rules: permit: {number: …, issued_by: …, from: …, until: …, place: …}",
-                    "write night: with the day of the performance",
+                    *(("write night: with the day of the performance",) if night.no_date else ()),
                 ),
             )
         )
@@ -303,19 +305,33 @@ def _few_callers(callers: Sequence[str], book: RuleBook) -> list[Finding]:
 
 
 def _nearer_audience(show: Staged) -> list[Finding]:
-    """A distance to the audience set below the rules on the strength of a recorded permit."""
+    """A distance to the audience set below the rules: by a permit that loosens it, or else without effect."""
     rules, plan = show.show.rules, safety_plan(show)
     required, used = plan.book.audience_distance(plan.lit_at_once)
     permit = permit_that_holds(show.show)
-    if rules.audience is None or permit is None or rules.audience >= required:
+    if rules.audience is None or rules.audience >= required:
         return []
+    cited = " ".join(rule.citation for rule in used)
+    if permit is None or "audience-distance" not in permit.loosens:
+        return [
+            night_finding(
+                "limit-capped",
+                "warn",
+                f"rules, audience: {rules.audience:.2f} m is below what the rules allow; {required:.2f} m applies",
+                cited,
+                (
+                    f"write audience: {rounded_up(required, 2):.2f} m or more",
+                    "write loosens: audience-distance under rules, permit, if the authority’s permit allows it",
+                ),
+            )
+        ]
     return [
         night_finding(
             "limit-loosened",
             "note",
             f"audience to prop and flame: {rules.audience:.2f} m instead of {required:.2f} m, by "
             f"permit {permit.number}",
-            " ".join(rule.citation for rule in used),
+            cited,
             (),
         )
     ]
@@ -342,7 +358,12 @@ CHECK = Check(
 CONFIRMED = Check(
     name="to-confirm",
     run=confirmed,
-    codes={"limit-loosened": ("note",), "stop-call-kept": ("warn",), "to-confirm": ("note",)},
+    codes={
+        **CAPPED,
+        "limit-loosened": ("note",),
+        "stop-call-kept": ("warn",),
+        "to-confirm": ("note",),
+    },
     cautions={"limit-loosened": "override"},
     depends_on=PLAN_PARTS,
     progress=PROGRESS,

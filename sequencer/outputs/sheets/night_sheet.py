@@ -306,7 +306,10 @@ def _table(
 def when_words(night: RunOfNight, seconds: float) -> str:
     """Clock time if the show states when it begins; otherwise minutes before or after, and the song's own time in it."""
     known = night.clock(seconds)
-    last = max([step.at for step in night.steps if step.position is not None], default=0.0)
+    # with seconds as long as anything burns: "until" the minute in which something starts is no time
+    last = max(
+        [step.until or step.at for step in night.steps if step.position is not None], default=0.0
+    )
     if known is not None:
         return known if 0.0 <= seconds <= last else known[:5]
     if seconds <= -MINUTE:

@@ -91,8 +91,8 @@ def _flames(edition: Edition) -> list[OperatorCue]:
     moments: dict[tuple[str, float], list[PlannedBurn]] = {}
     for burn in edition.plan.burns:
         for what, seconds in (
-            ("lighting starts", burn.alight_s),
-            ("FLAMES ON", burn.start_s),
+            ("FLAMES ON", burn.alight_s),
+            ("burn begins", burn.start_s),
             ("putting out starts", burn.end_s),
             ("FLAMES OUT", burn.out_s),
         ):
@@ -104,14 +104,14 @@ def _flames(edition: Edition) -> list[OperatorCue]:
         who = sorted({burn.who for burn in burns}, key=names.index)
         numbers = ", ".join(str(edition.number_of(name)) for name in who)
         listing = listed(who, most=3) if len(who) < len(names) else "all"
-        beat = {"FLAMES ON": burns[0].start, "putting out starts": burns[0].end}.get(what)
+        beat = {"burn begins": burns[0].start, "putting out starts": burns[0].end}.get(what)
         found.append(
             OperatorCue(
                 seconds=seconds,
                 position="" if beat is None else edition.staged.position(beat),
                 what=f"{what}: {listing} ({numbers})",
                 who="both",
-                kind="lit" if what in {"lighting starts", "FLAMES ON"} else "out",
+                kind="lit" if what in {"FLAMES ON", "burn begins"} else "out",
             )
         )
     return found

@@ -29,6 +29,8 @@ from sequencer.outputs.sheets.parts.own_side import OwnSide, Point, own_side
 from sequencer.outputs.sheets.parts.post_acts import PostAct, post_acts
 from sequencer.outputs.sheets.parts.post_plan import PlanMark, PostPlan, PostScene
 from sequencer.outputs.sheets.parts.scene import stage_outline, way_length
+from sequencer.safety.people import named_in
+from sequencer.show.evening import Emergency
 from sequencer.show.model import CrewMember
 
 _SAME = 1e-6  # [beats]
@@ -212,8 +214,9 @@ def _left_of(
     if edition.is_lit or any(entered for _, entered in card.lines):
         lines += [
             ("FIRST AID", card.first_aider or "________", 2),
-            ("CALLS HELP", card.caller or "________", 2),
-            ("MEET", card.meeting_point or "________", 2),
+            ("CALLS HELP", _you(post, card.caller) or "________", 2),
+            # not an order: nobody but whoever is named there goes to meet anybody
+            ("HELP IS MET", _met(post, card) or "________", 2),
         ]
     cells: list[Flowable] = [head, Spacer(1, 5)]
     cells.append(Prose(TextSpan(_DUTY[post.duty], "Bold", size), leading=1.15, after=3))
@@ -223,6 +226,20 @@ def _left_of(
         cells.append(Spacer(1, 4))
         cells.append(Prose([label_span, TextSpan(shown, "Regular", size)], leading=1.15))
     return cells
+
+
+def _you(post: CrewMember, text: str | None) -> str | None:
+    """An entry of the emergency card as somebody reads it on their own page."""
+    return "YOU" if text is not None and named_in(text, (post.name,)) else text
+
+
+def _met(post: CrewMember, card: Emergency) -> str | None:
+    """Who meets the responders, and where."""
+    where = card.meeting_point
+    if card.meets is None:
+        return where and f"at {where}"
+    who = _you(post, card.meets)
+    return f"by {who}" if where is None or where in card.meets else f"by {who}; at {where}"
 
 
 def _extinguisher_words(edition: Edition, post: CrewMember, side: OwnSide) -> str:

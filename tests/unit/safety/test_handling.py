@@ -109,3 +109,11 @@ def test_a_length_is_rounded_up_and_a_moment_may_be_before_the_track():
     assert [moment_words(s) for s in (181.82, -30.2, -0.01)] == [
         "3:01.8", "0:30.2 before the track", "0:00.0",
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize("key", ["light", "put_out", "cool", "swap"])
+def test_nothing_is_handled_in_no_time(key):
+    """A wick that is put out is hot, and a torch has to be held to it: 0 s is a slip of the pen."""
+    assert Handling(**{key: 0.1})
+    with pytest.raises(ValueError, match="greater than 0"):
+        Handling(**{key: 0})

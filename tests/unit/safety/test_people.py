@@ -78,6 +78,8 @@ def test_a_lighter_is_free_once_all_are_alight_and_nobody_is_relit():
 
     assert kinds(site(), "Sorrel") == {"lighter", "caller"}
     assert kinds(site(("until: 81.1}", later)), "Sorrel") == {"lighter", "caller", "lights again"}
+    only = ("  handling: {lit_by: Sorrel}\n", "")  # the crew's only lighter, who then lights
+    assert "lights again" in kinds(site(("until: 81.1}", later), only), "Sorrel")
     other = later.replace("95.1}", "95.1, lit_by: Linden}")
     assert kinds(site(("until: 81.1}", other)), "Linden") == {"lead", "lights again"}
 

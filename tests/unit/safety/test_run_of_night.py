@@ -214,6 +214,10 @@ def test_the_night_runs_from_load_in_to_the_end_of_the_fire_watch(show, plan):
     watch = next(step for step in night.steps if step.what.startswith("fire watch"))
     assert (watch.at, watch.until) == (204.0, 204.0 + 30 * MINUTE)
     assert "from memory" in watch.source
+    # nothing is sealed while a wick is hot: 10 min unless it was timed
+    seal = next(step for step in night.steps if step.what == "seal the fuel")
+    assert seal.at == 204.0 + 10 * MINUTE
+    assert seal.checks[0] == "every wick cold, 10 min (assumed, not measured)"
 
 
 def test_clock_times_pass_midnight(show, plan):

@@ -27,10 +27,27 @@ def test_an_audience_of_unknown_size_counts_as_unmet():
 
 
 def test_exits_that_do_not_count_let_nobody_out():
-    """3 m alone: 1170 in 5 min; that no exit is recorded at all, `exits` finds."""
-    assert told(widths=(3.0,), not_counted=("ramp",)) == []
+    """That no exit is recorded at all, `exits` finds."""
     assert told(widths=(), not_counted=("gate", "ramp"), people=1) == [("exits-too-narrow", "stop")]
     assert told(widths=(), people=1) == []
+
+
+def test_one_exit_that_counts_is_none_if_it_is_lost():
+    """One exit is enough for 60 (Approved Document B, from memory); 3 m let 1170 out in 5 min."""
+    assert told(widths=(3.0,), people=60) == []
+    assert told(widths=(3.0,), people=61) == [("exits-too-narrow", "warn")]
+    assert told(widths=(3.0,), not_counted=("ramp",), people=61) == [("exits-too-narrow", "warn")]
+    assert told(widths=(3.0, 1.0), people=61) == [("exits-too-narrow", "warn")]
+    assert told(widths=(3.0,), people=1171, area=2000.0) == [("exits-too-narrow", "stop")]
+
+
+def test_exits_too_narrow_to_count_are_said_to_be():
+    """Narrower than 1.05 m (Hastings BC [K2])."""
+    (found,) = crowd_findings(Crowd(people=180, widths=(0.6, 0.7)))
+    assert found.message == (
+        "180 people watch; only 0 can leave in 5 min, every exit open "
+        "(78 people a minute for each metre; 2 exits narrower than 1.05 m not counted)"
+    )
 
 
 def test_floor_of_half_a_square_metre_and_of_a_third():

@@ -60,6 +60,12 @@ def test_an_exit_is_as_far_from_every_flame_as_the_audience(short, found):
         ([alone(at=[14, -7]), ("fuel_station: [11, 12]", "fuel_station: [14, -0.8]")], None),
         ([alone(at=[16, -12], width=None)], "not-recorded"),
         ([(BOTH, "")], "not-recorded"),
+        # the lane is 4 m wide about Y = 4, from X = 20 to X = 12; what only touches it is beside it
+        ([("at: [5, 4]", "at: [13, 5.9]")], "lane-blocked"),
+        ([("at: [5, 4]", "at: [13, 6]")], None),
+        ([("[-14, 4], [-12, 4], [-12, 8], [-14, 8]", "[14, 5], [15, 5], [15, 8], [14, 8]")], "lane-blocked"),
+        ([("[-14, 4], [-12, 4], [-12, 8], [-14, 8]", "[14, 6], [15, 6], [15, 8], [14, 8]")], None),
+        ([("[[20, 4], [12, 4]]", "[[20, 4], [3, 4]]"), ("at: [5, 4]", "at: [5, 7]")], "lane-blocked"),  # into Moss's reach
     ],
 )  # fmt: skip
 def test_one_thing_wrong_with_an_exit_is_found(pairs, code):

@@ -6,6 +6,10 @@ from tests.handled_show import found, said
 
 SORREL = "  - {name: Sorrel, post: [0, 1], duty: lighter}\n"
 TWO = ("who: Wren, from: 11.1", "who: all, from: 11.1")
+ALONE = (
+    "post: [-5, 9], duty: spotter, watches: Wren}\n  - {name: Brook, post: [5, 9], duty: spotter, watches: Moss}",
+    "post: [-5, 9], duty: spotter}",
+)  # Flint watches both
 MOSS = ("    - {who: Moss, from: 41.1, until: 61.1}\n", "")
 
 
@@ -47,6 +51,10 @@ def weaves(until):
         ([by("Moss"), ("who: Moss, from: 41.1, until: 61.1", "who: Moss, from: 4.1, until: 6.2")],
          [("lighter-unfit", ("Moss", "Wren"))]),
         ([out_by("Linden")], []),
+        # Flint puts Wren out from 60 s to 65 s, and nobody watches Moss, who burns until 60.5 s; until 60 s they wait
+        ([ALONE, ("who: Moss, from: 41.1, until: 61.1", "who: Moss, from: 21.1, until: 31.2")],
+         [("put-out-unfit", ("Flint", "Wren"))]),
+        ([ALONE, ("who: Moss, from: 41.1, until: 61.1", "who: Moss, from: 21.1, until: 31.1")], []),
         ([out_by("Brook")], []),
         ([out_by("Tarn")], [("put-out-unfit", ("Tarn", "Wren"))]),
         ([out_by("Hazel")], [("put-out-unfit", ("Hazel", "Wren"))]),
@@ -97,5 +105,5 @@ def test_the_findings_say_when_and_whom_to_name():
     assert keeping.message == ("Tarn lights Wren, but Tarn keeps the fuel, where no flame may be")
     assert keeping.remedies == ("name another person: a lighter or the lead",)
     assert said("put-out-unfit", out_by("Tarn")).remedies == (
-        "name another person: a spotter, under put_out_by",
+        "name another person: a spotter who watches nobody else then, the lighter or the lead, under put_out_by",
     )

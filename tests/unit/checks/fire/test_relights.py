@@ -62,6 +62,22 @@ def test_a_relight_has_the_time_it_needs(edits, expected):
     assert relights == expected
 
 
+def test_with_two_sets_a_third_burn_takes_up_the_first_set_again_and_it_is_hot():
+    # alight from 85 s to 105 s on the second set; the first went out at 65 s and is cold and soaked at 120 s
+    # (30 s to cool, 10 s to soak, 15 s to spin off): alight from 120 s on, so from: 125 s, 63.3
+    third = "    - {who: Wren, from: FROM, until: 81.1, props: second set}\n"
+    two = "    - {who: Wren, from: 46.1, until: 48.1, props: second set}\n"
+
+    def burns(start):
+        return (LIT, LIT + two + third.replace("FROM", start))
+
+    hot = said("relight-hot", ALONE, burns("63.2"))
+    assert hot.severity == "stop"
+    assert "with two sets this one burnt until 1:05.0: it needs 55 s" in hot.message
+    assert hot.remedies[0] == "write from: 63.3 (2:05.0) or later"
+    assert "relight-hot" not in codes(ALONE, burns("63.3"))
+
+
 def test_the_findings_count_what_a_relight_needs_and_their_mends_mend():
     hot = said("relight-hot", ALONE, again("40.1", "same"))
     assert hot.message == (

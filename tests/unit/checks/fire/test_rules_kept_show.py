@@ -144,6 +144,8 @@ def test_a_sound_show_has_only_notes():
         ("equipment-missing", "stop", [(", fire blanket", "")]),
         ("post-without-equipment", "warn",
          [("duty: perimeter}", "duty: perimeter}\n  - {name: Brook, post: [0, 10]}")]),
+        ("post-without-equipment", "warn",
+         [("duty: perimeter}", "duty: perimeter}\n  - {name: Brook, post: [0, 10], equipment: [whistle]}")]),
         ("extinguishers-few", "stop", [("2-A:10-B:C", "1-A:10-B:C")]),
         ("extinguisher-small", "warn", [("fuel_on_site: 3 L", "fuel_on_site: 40 L")]),
         ("limit-loosened", "note", [(PERMIT, LOOSE + "\n  audience: 4 m")]),
@@ -154,6 +156,11 @@ def test_a_sound_show_has_only_notes():
         ("extinguisher-far", "stop", [("at: [5, 4]", "at: [12.5, 4]"), ("at: [-5, 4]", "at: [-12.5, 4]")]),
         ("fuel-point-close", "stop", [("fuel_station: [11, 12]", "fuel_station: [8, 8]")]),
         ("fuel-point-close", "stop", [("[[-12, -9], [12, -9]]", "[[-12, -9], [16, -9], [16, 12]]")]),
+        ("fuel-point-close", "stop", [("spin_off: [[10, 13], [12.5, 13], [12.5, 15], [10, 15]]",
+                                       "spin_off: [[-1, 3], [1, 3], [1, 5], [-1, 5]]")]),  # where they dance
+        ("fuel-point-close", "stop", [("spin_off: [[10, 13], [12.5, 13], [12.5, 15], [10, 15]]",
+                                       "spin_off: [[-1, -13], [1, -13], [1, -10], [-1, -10]]")]),  # in the crowd
+        ("fuel-point-close", "stop", [("fuel_station: [11, 12]", "fuel_station: [0, -17]")]),  # deep in it
         ("fuel-refused", "stop", [("fuel: kerosene", "fuel: petrol")]),
         ("fuel-refused", "stop", [("fuel: kerosene", "fuel: paint thinner")]),
         ("fuel-class", "warn", [("fuel: kerosene", "fuel: white gas")]),
@@ -183,6 +190,7 @@ def test_a_sound_show_has_only_notes():
         ("wind-high", "stop", [("rules:\n", "weather: {gusts: 2 m/s}\nrules:\n")]),
         ("limit-capped", "warn", [("rules:\n", "weather: {gusts: 9 m/s}\nrules:\n")]),
         ("limit-capped", "warn", [("fuel: kerosene", "fuel: kerosene\n  reserve: 0.9")]),
+        ("limit-capped", "warn", [("rules:\n", "rules:\n  audience: 3 m\n")]),
         ("fuel-downwind", "stop", [("wind_from: upstage", "wind_from: stage right")]),
         ("audience-downwind", "warn", [("[[-12, -9], [12, -9]]", "[[-12, -7.5], [12, -7.5]]")]),
         ("scenery-downwind", "warn", [("wind_from: upstage", "wind_from: audience"), ("  fuel_station", WALL + "  fuel_station")]),

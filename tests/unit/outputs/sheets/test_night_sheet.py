@@ -74,6 +74,8 @@ def test_its_times_are_those_of_the_steps(rounds, tmp_path, pages):
     assert "20:25 lead: first go or no-go" in steps
     assert "21:35 lead: second go or no-go" in steps
     assert "21:30 spotter, perimeter: to the posts" in steps
+    # what starts and ends within one minute is told by the second
+    assert not re.search(r"\b(\d\d:\d\d):\d\d until \1(?!:)", steps)
     assert pages.faults(path) == []
 
 

@@ -6,7 +6,7 @@ from sequencer.outputs.sheets.page.paper import Page
 from sequencer.outputs.sheets.parts.edition import Edition
 from tests.handled_show import handled
 
-FLAMES = ("lighting starts", "FLAMES ON", "putting out starts", "FLAMES OUT")
+FLAMES = ("FLAMES ON", "burn begins", "putting out starts", "FLAMES OUT")
 
 
 def flames(*edits):
@@ -15,14 +15,14 @@ def flames(*edits):
 
 
 def test_each_flame_is_a_cue_from_its_lighting_until_it_is_out():
-    """Wren lit from 15 s to 20 s, put out from 60 s to 65 s; Moss a minute later."""
+    """FLAMES ON is where the performers' pages have it: when the torch comes. Wren lit from 15 s to 20 s, put out from 60 s to 65 s; Moss a minute later."""
     assert flames() == [
-        (15.0, "", "lighting starts: Wren (1)"),
-        (20.0, "11.1", "FLAMES ON: Wren (1)"),
+        (15.0, "", "FLAMES ON: Wren (1)"),
+        (20.0, "11.1", "burn begins: Wren (1)"),
         (60.0, "31.1", "putting out starts: Wren (1)"),
         (65.0, "", "FLAMES OUT: Wren (1)"),
-        (75.0, "", "lighting starts: Moss (2)"),
-        (80.0, "41.1", "FLAMES ON: Moss (2)"),
+        (75.0, "", "FLAMES ON: Moss (2)"),
+        (80.0, "41.1", "burn begins: Moss (2)"),
         (120.0, "61.1", "putting out starts: Moss (2)"),
         (125.0, "", "FLAMES OUT: Moss (2)"),
     ]
@@ -32,9 +32,9 @@ def test_what_is_lit_before_the_track_has_no_time_code():
     both = ("who: Wren, from: 11.1, until: 31.1", "who: all, from: 1.3, until: 31.1")
     alone = ("    - {who: Moss, from: 41.1, until: 61.1}\n", "")
     found = flames(both, alone)
-    assert found[0] == (1.0, "1.3", "FLAMES ON: all (1, 2)")
+    assert found[0] == (1.0, "1.3", "burn begins: all (1, 2)")
     assert [what for *_, what in found] == [
-        "FLAMES ON: all (1, 2)", "putting out starts: all (1, 2)", "FLAMES OUT: all (1, 2)",
+        "burn begins: all (1, 2)", "putting out starts: all (1, 2)", "FLAMES OUT: all (1, 2)",
     ]  # fmt: skip
 
 

@@ -71,7 +71,7 @@ def test_the_page_says_where_to_stand_what_is_at_hand_and_what_to_do(printed, pa
 
     for words in (
         "S1", "Ewa", "spotter", "mark S1: stage right side", "0.5 m to the right of its middle, 1.0 m outside the edge",
-        "damp towel and fire blanket", "4 m, on your right", "FIRST AID", "CALLS HELP", "MEET", "WATCH 1 ŁUCJA",
+        "damp towel and fire blanket", "4 m, on your right", "FIRST AID", "CALLS HELP", "HELP IS MET", "WATCH 1 ŁUCJA",
         "PUT OUT 1 ŁUCJA", "−0:20", plain(page_one()), "version 3 · 2026-11-20", "sha256 4f9a1c2b7d3e", "page 1 of 1",
         "DRAFT – no permit that counts", "DO NOT DANCE YET – 1",
     ):  # fmt: skip
