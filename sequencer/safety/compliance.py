@@ -54,6 +54,7 @@ class ComplianceRow:
     note: str = ""  # how it is read
     profile: str = ""  # whose rule
     source: str = ""  # citation with its mark
+    source_key: str = ""  # key of that source, or "choice"; empty where it is no rule's
     decides: bool = True  # False for a rule on whose subject another one is stricter
 
 
@@ -113,8 +114,13 @@ def _row(case: PlanCase, rule: Rule) -> ComplianceRow:
         note=rule.note,
         profile=rule.profile,
         source=cited(rule.source, rule.mark),
+        source_key=_source_key(rule),
         decides=_decides(case, rule, limit),
     )
+
+
+def _source_key(rule: Rule) -> str:
+    return "choice" if rule.mark == "design choice" else rule.source.key
 
 
 def _verdict(rule: Rule, found: Measured, limit: float | None) -> Verdict:
@@ -283,14 +289,14 @@ def _number(
 def _told(show: Staged) -> list[ComplianceRow]:
     found, plan = heat_plan(show), landing_plan(show)
     return [
-        *_flames(found),
+        *_flames(show, found),
         *_reaches(show),
         *_heat(show, found),
         *(_flights(show, plan) if plan is not None else ()),
     ]
 
 
-def _flames(found: HeatPlan) -> list[ComplianceRow]:
+def _flames(show: Staged, found: HeatPlan) -> list[ComplianceRow]:
     origin = "Heskestad 1984, Fire Safety Journal 7:25 [HESK; read second-hand]; poor for wicks"
     if not found.wicks:
         return [
@@ -303,6 +309,8 @@ def _flames(found: HeatPlan) -> list[ComplianceRow]:
         max(getattr(each, name) for each in found.wicks.values()) for name in ("mean", "peak")
     )
     words = f"{rounded_up(mean, 2):.2f} m mean, {rounded_up(peak, 2):.2f} m peak"
+    stated = show.show.fire.flame if show.show.fire else None
+    words += "" if stated is None else f"; {rounded_up(stated, 2):.2f} m watched"
     if found.unknown:
         words += f"; not stated for {', '.join(found.unknown)}"
     return [

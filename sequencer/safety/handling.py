@@ -166,7 +166,10 @@ def waiting_order(waiting: str | None, *, flexible: bool, until: str) -> str:
             return f"Lay the heads on bare ground, tethers to your side, {until}"
         return f"Lay the props on bare ground, flames away from you, {until}"
     if waiting == "swinging":
-        return f"Keep the props swinging (a pendulum), clear of your legs, {until}"
+        return (
+            "Lay the heads on bare ground while they are lit, tethers to your side; then keep them swinging "
+            f"(a pendulum), clear of your legs, {until}"
+        )
     return f"Hold the props still, flames clear of your hands and legs, {until}"
 
 

@@ -136,4 +136,6 @@ class Permit(Record):
             "until": self.until,
             "place": self.place,
         }
-        return tuple(key for key, value in given.items() if value is None)
+        return tuple(
+            key for key, value in given.items() if value is None or not any(map(str.isalnum, value))
+        )

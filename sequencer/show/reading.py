@@ -274,6 +274,7 @@ def _name_faults(read: ReadShow) -> Iterator[InputError]:
     show = read.show
     yield from _twice(read, "cast", show.names)
     yield from _twice(read, "crew", [post.name for post in show.crew])
+    yield from _exits_twice(read)
     yield from _unknown_people(read)
     yield from _unknown_in_stop_call(read)
     yield from _unknown_at_lighting(read)
@@ -293,6 +294,19 @@ def _twice(read: ReadShow, heading: str, names: Sequence[str]) -> Iterator[Input
                 f"give each person a different name (the first is on line {first})",
             )  # fmt: skip
         seen.setdefault(folded, i)
+
+
+def _exits_twice(read: ReadShow) -> Iterator[InputError]:
+    """Exits of one name: nobody could tell which is meant."""
+    seen: set[str] = set()
+    for i, place in enumerate(read.show.venue.exits):
+        folded = place.name.casefold()
+        if folded in seen:
+            yield read.fault(
+                "name-twice", ("venue", "exits", i, "name"), f"two exits are called {place.name!r}",
+                "give each exit a name of its own",
+            )  # fmt: skip
+        seen.add(folded)
 
 
 def _unknown_people(read: ReadShow) -> Iterator[InputError]:

@@ -23,7 +23,13 @@ from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor, Ways
 from sequencer.motion.clearance.to_posts import Farthest, Followed, beyond, closest, farthest
 from sequencer.safety.post_ground import proposed_posts
-from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan, watched_by_one
+from sequencer.safety.safety_plan import (
+    PLAN_PARTS,
+    SafetyPlan,
+    rewatched,
+    safety_plan,
+    watched_by_one,
+)
 from sequencer.safety.watching import Duty, WatchPlan, longest_walk, watchers_of
 from sequencer.staging.staged import Staged
 from sequencer.units import rounded_down, rounded_up
@@ -77,8 +83,9 @@ def _with_posts(
     """The findings, each with posts that keep the limit as one more mend, if there are such."""
     if not found:
         return []
-    posting = proposed_posts(show, safety_plan(show), within=limit[0] if limit else None)
-    if posting is None:
+    plan = safety_plan(show)
+    posting = proposed_posts(show, plan, within=limit[0] if limit else None)
+    if posting is None or not _kept(plan, posting.places, limit[0] if limit else NO_WAY):
         return found
     places = ", ".join(f"[{_exact(x)}, {_exact(y)}]" for x, y in posting.places)
     word = "spotter" if len(posting.places) == 1 else "spotters"
@@ -87,6 +94,16 @@ def _with_posts(
         f"{walk_words(posting.way)}"
     )
     return [replace(each, remedies=(*each.remedies, mend)) for each in found]
+
+
+def _kept(plan: SafetyPlan, places: Sequence[Point], limit: float) -> bool:
+    """Whether spotters at some places watch everybody within a walk, as many at once as each may."""
+    crew = [each for each in plan.crew if each.duty != "spotter"]
+    crew += [
+        Duty(who=f"spotter {k}", place=place, duty="spotter") for k, place in enumerate(places)
+    ]
+    watch = rewatched(plan, crew)
+    return not watch.unwatched and all(each.way <= limit for each in watch.watches)
 
 
 def _exact(value: float) -> str:

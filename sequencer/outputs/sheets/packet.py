@@ -106,6 +106,7 @@ def _story(edition: Edition, page: Page) -> list[Flowable]:
         title=edition.title,
         facts=facts,
         stop=role_on_stop(edition, "lead"),
+        close=True,
     )
     story += _contacts(edition, room)
     story += compliance_block(edition, room)

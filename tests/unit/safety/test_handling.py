@@ -93,7 +93,11 @@ def test_a_walk_is_slow_and_goes_round_what_stands_in_the_way():
     [
         ("on the ground", True, "Lay the heads on bare ground, tethers to your side, until 3.1"),
         ("on the ground", False, "Lay the props on bare ground, flames away from you, until 3.1"),
-        ("swinging", True, "Keep the props swinging (a pendulum), clear of your legs, until 3.1"),
+        (
+            "swinging",
+            True,
+            "Lay the heads on bare ground while they are lit, tethers to your side; then keep them swinging (a pendulum), clear of your legs, until 3.1",
+        ),
         (None, True, "Hold the props still, flames clear of your hands and legs, until 3.1"),
         ("hanging", True, "Hold the props still, flames clear of your hands and legs, until 3.1"),
     ],

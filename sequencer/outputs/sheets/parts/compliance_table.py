@@ -23,11 +23,11 @@ FIRST_ROWS = 22  # on page one, at most, besides rules that are not met or not s
 MOST_UNMET = 14  # of those on page one; the rest is counted
 ESSENCE = {  # in the order in which an officer asks, with a short name
     "permit": "permit",
-    "audience-distance": "audience to prop and flame",
-    "landing-audience": "landing nearest the audience",
+    "audience-distance": "audience to flame",
+    "landing-audience": "landing near the audience",
     "let-go": "let-go range",
     "audience-flux": "heat at the audience",
-    "combustible-distance": "combustible things to flame",
+    "combustible-distance": "combustibles to flame",
     "flame-height": "flame height",
     "flame": "flame at rest",
     "reach": "reach, flame at its peak",
@@ -42,7 +42,7 @@ ESSENCE = {  # in the order in which an officer asks, with a short name
     "fuel-point-distance": "fuel point to flame",
     "fuel-on-site": "fuel on site",
     "wind-stop": "gusts",
-    "burn-share": "share of the burning time",
+    "burn-share": "share of burning time",
     "performer-age": "age of a performer",
 }
 _ORDER = {subject: place for place, subject in enumerate(ESSENCE)}
@@ -53,7 +53,7 @@ _WORDS: dict[Verdict, str] = {
     "confirm": "CONFIRM",
     "told": "",
 }
-_MEANS = "“Met” means: as entered. Rounded to the safe side. Wording and sources: “Rules in force”, in the plan packet."
+_MEANS = "“Met” means: as entered. Rounded to the safe side. Wording, sources by key and how each was read: “Rules in force”, in the plan packet."
 _MARK = 66.0  # width
 
 
@@ -202,10 +202,10 @@ def confirm_block(edition: Edition, room: float) -> list[Flowable]:
 
 
 def _table(rows: Sequence[ComplianceRow], room: float) -> Flowable:
-    widths = [_MARK, room * 0.265, room * 0.175, 0.0, 62.0]
+    widths = [_MARK, room * 0.222, room * 0.172, 0.0, 60.0, 34.0]
     widths[3] = room - sum(widths)
     cells: list[list[Cell]] = [
-        [head_cell(word) for word in ("", "subject", "asked", "this plan", "margin")]
+        [head_cell(word) for word in ("", "subject", "asked", "this plan", "margin", "source")]
     ]
     cells += [
         [
@@ -214,6 +214,7 @@ def _table(rows: Sequence[ComplianceRow], room: float) -> Flowable:
             Prose(TextSpan(closed_up(row.asked) or "–", "Regular", SMALL), role="TD"),
             _plan_cell(row, margin=False),
             Prose(TextSpan(closed_up(row.margin), "Regular", SMALL), role="TD"),
+            Prose(TextSpan(row.source_key, "Regular", TINY, SOFT), role="TD"),
         ]
         for row in rows
     ]

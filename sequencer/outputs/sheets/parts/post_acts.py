@@ -255,7 +255,9 @@ def _out_cue(edition: Edition, out: Sequence[str], beat: float) -> str:
     ends = max(burn.end for burn in edition.plan.burns)
     seen = dict.fromkeys(filter(None, (last_seen(edition.staged, who, beat) for who in out)))
     words = [*seen][:1] or [section_words(edition.staged, beat)]
-    return "; ".join(filter(None, ["last flame" if beat > ends - _SAME else "", *words]))
+    return "; ".join(
+        filter(None, ["the last flames go out" if beat > ends - _SAME else "", *words])
+    )
 
 
 def _lightings(edition: Edition, post: CrewMember, side: OwnSide) -> list[PostAct]:

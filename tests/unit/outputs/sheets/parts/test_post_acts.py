@@ -115,7 +115,7 @@ def test_who_is_named_puts_out_and_the_spotter_stands_by(edition):
 
     assert stands[2] == ("STAND BY 2 MOSS Sorrel puts out; towel ready until cold",)
     assert puts[2] == ("PUT OUT 2 MOSS by 2:45: towel on until cold; never spin the flame out",)
-    assert stands[1] == puts[1] == "last flame; late in A"
+    assert stands[1] == puts[1] == "the last flames go out; late in A"
 
 
 def test_the_lighter_reads_the_order_with_times_and_places(edition):
