@@ -110,38 +110,6 @@ class _Samples(NamedTuple):
     flights: _Flights
 
 
-def let_go(dancer: Dancer, tempo: TempoMap) -> LetGo:
-    """The farthest flight of a performer's heads from all instants at which they are lit.
-
-    Raises
-    ------
-    ValueError
-        If they never are.
-
-    Notes
-    -----
-    Source: module docstring. Error: 5 cm, unless `proven` is false.
-    """
-    return flights_let_go(dancer, tempo, ())[0]
-
-
-def nearest_flights(
-    dancer: Dancer, tempo: TempoMap, targets: Sequence[LandingTarget]
-) -> tuple[NearestFlight, ...]:
-    """The flight that comes nearest to each target, of all instants at which a performer is lit.
-
-    Raises
-    ------
-    ValueError
-        If they never are.
-
-    Notes
-    -----
-    Source: module docstring. Error: 5 cm, unless `LetGo.proven` is false.
-    """
-    return flights_let_go(dancer, tempo, targets)[1]
-
-
 def flights_let_go(
     dancer: Dancer, tempo: TempoMap, targets: Sequence[LandingTarget]
 ) -> tuple[LetGo, tuple[NearestFlight, ...]]:

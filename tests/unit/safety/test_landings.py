@@ -3,7 +3,7 @@
 import pytest
 import shapely
 
-from sequencer.motion.clearance.let_go import flown_over, let_go, nearest_flights
+from sequencer.motion.clearance.let_go import flights_let_go
 from sequencer.safety.landings import landing_area, landing_places, landing_plan
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
@@ -61,7 +61,7 @@ def test_everything_that_a_head_must_not_come_down_on_is_asked_for(two):
 def test_the_nearest_of_all_heads_counts(two):
     plan = landing_plan(two)
     targets = [target for _, target in landing_places(two.show)]
-    own = {dancer.name: nearest_flights(dancer, two.tempo, targets) for dancer in two.dancers}
+    own = {dancer.name: flights_let_go(dancer, two.tempo, targets)[1] for dancer in two.dancers}
 
     for k, found in enumerate(plan.nearest):
         assert found.flight == min(
@@ -69,7 +69,7 @@ def test_the_nearest_of_all_heads_counts(two):
         )
         assert found.flight in own[found.who]
     assert [name for name, _ in plan.flights] == ["Wren", "Moss"]
-    far = {each.name: let_go(each, two.tempo).flight for each in two.dancers}
+    far = {each.name: flights_let_go(each, two.tempo, ())[0].flight for each in two.dancers}
     assert far["Wren"] > far["Moss"]  # on the longer tether
     assert (plan.farthest[0], plan.farthest[1].flight) == ("Wren", far["Wren"])
     assert plan.proven

@@ -19,9 +19,8 @@ from sequencer.motion.clearance.let_go import (
     GROWN,
     SLACK,
     LandingTarget,
+    flights_let_go,
     flown_over,
-    let_go,
-    nearest_flights,
 )
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.patterns.library import law_for
@@ -111,7 +110,7 @@ def test_every_flight_lies_in_the_outline_and_none_is_farther_or_nearer_than_tol
         LandingTarget(name="zone", shape="area", points=zone),
         LandingTarget(name="edge", shape="line", points=edge),
     ]
-    found = let_go(dancer, tempo)
+    found = flights_let_go(dancer, tempo, ())[0]
     beats = np.concatenate([instants(tempo, *span, 700) for span in dancer.lit])
     release, landing = thrown(dancer, tempo, beats)
     lines = shapely.linestrings(np.stack([release, landing], axis=-2))
@@ -122,7 +121,7 @@ def test_every_flight_lies_in_the_outline_and_none_is_farther_or_nearer_than_tol
     area = shapely.union_all([shapely.Polygon(ring) for ring in flown_over(dancer, tempo)])
     assert np.all(shapely.covers(area, lines.ravel()))
     for near, shape in zip(
-        nearest_flights(dancer, tempo, targets),
+        flights_let_go(dancer, tempo, targets)[1],
         (shapely.Point(post), shapely.Polygon(zone), shapely.LineString(edge)),
         strict=True,
     ):
@@ -165,7 +164,7 @@ def test_a_head_on_a_circle_flies_as_far_as_the_classroom_formula_says(dance):
         minimize_scalar(lambda a: -flown(a), bounds=(s, s + 0.5), method="bounded").fun
         for s in starts
     )
-    found = let_go(ada, STEADY)
+    found = flights_let_go(ada, STEADY, ())[0]
 
     assert high[2] - low[2] == pytest.approx(1.1)
     assert found.flight == pytest.approx(-best, abs=FLIGHT_ERROR)
@@ -178,9 +177,8 @@ def test_a_line_that_heads_fly_over_says_how_far_beyond(dance):
         place=(0.0, 3.0), ratio=1.0, hand_radius=0.0, beats=1.0, tether=0.55, plane="wheel", sides=("right",), lit=((0.0, 4.0),),
     )  # fmt: skip
     _, landing = thrown(ada, STEADY, instants(STEADY, 0.0, 1.0, 4001))
-    (near,) = nearest_flights(
-        ada, STEADY, [LandingTarget(name="rows", shape="line", points=((-9.0, 2.0), (9.0, 2.0)))]
-    )
+    rows = LandingTarget(name="rows", shape="line", points=((-9.0, 2.0), (9.0, 2.0)))
+    (near,) = flights_let_go(ada, STEADY, [rows])[1]
 
     assert near.distance == 0.0
     beyond = 2.0 - landing[..., 1].min()
@@ -265,10 +263,10 @@ def test_sparse_samples_change_no_result(monkeypatch):
     """With samples twenty times as far apart the search must find what lies between them."""
     dancer, tempo = CASES["poi"]
     edge = [LandingTarget(name="post", shape="point", points=((9.0, 9.0),))]
-    close = let_go(dancer, tempo), nearest_flights(dancer, tempo, edge)[0]
+    close = flights_let_go(dancer, tempo, ())[0], flights_let_go(dancer, tempo, edge)[1][0]
     with nothing_kept():
         monkeypatch.setattr(room, "SLACK", 2.0)
-        far = let_go(dancer, tempo), nearest_flights(dancer, tempo, edge)[0]
+        far = flights_let_go(dancer, tempo, ())[0], flights_let_go(dancer, tempo, edge)[1][0]
 
     assert far[0].flight == pytest.approx(close[0].flight, abs=FLIGHT_ERROR)
     assert far[1].distance == pytest.approx(close[1].distance, abs=FLIGHT_ERROR)
@@ -289,7 +287,7 @@ def test_an_outline_holds_all_that_is_within_the_slack_of_a_flight():
 
 def test_without_a_bound_a_margin_stands_for_it_and_it_says_so(monkeypatch):
     dancer, tempo = CASES["fan"]
-    proven = let_go(dancer, tempo)
+    proven = flights_let_go(dancer, tempo, ())[0]
     loose = replace(dancer, name="Bo", lit=((0.0, 3.9),))  # not kept from the other
     whole = loose.trajectories["right"].pieces(-10.0, 10.0)
     unbounded = tuple((a, b, replace(c, frame_acceleration=np.inf)) for a, b, c in whole)
@@ -300,7 +298,7 @@ def test_without_a_bound_a_margin_stands_for_it_and_it_says_so(monkeypatch):
             (max(a, x), min(b, y), c) for x, y, c in unbounded if x < b and y > a
         ),
     )
-    found = let_go(loose, tempo)
+    found = flights_let_go(loose, tempo, ())[0]
 
     assert isinstance(whole[0][2], Bounds)
     assert proven.proven
@@ -315,4 +313,4 @@ def test_without_a_bound_a_margin_stands_for_it_and_it_says_so(monkeypatch):
 
 def test_nobody_unlit_is_asked(dance):
     with pytest.raises(ValueError, match="Ada is never lit"):
-        let_go(dance.dancer(lit=()), STEADY)
+        flights_let_go(dance.dancer(lit=()), STEADY, ())
