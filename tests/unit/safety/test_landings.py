@@ -3,7 +3,7 @@
 import pytest
 import shapely
 
-from sequencer.motion.clearance.let_go import flights_let_go
+from sequencer.motion.clearance.let_go import flights_let_go, flown_over
 from sequencer.safety.landings import landing_area, landing_places, landing_plan
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
