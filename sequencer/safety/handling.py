@@ -24,7 +24,6 @@ from sequencer.facts.pace import speeds
 from sequencer.geometry.regions import Point
 from sequencer.geometry.walking import NO_WAY, WalkableFloor
 from sequencer.show.model import CrewMember, Fire
-from sequencer.timing.position import clock_text
 
 ASSUMED = "assumed, not measured"
 # [s] for one performer's props; used, and printed as assumed, where the show has no time of its own
@@ -180,13 +179,6 @@ def seconds_words(seconds: float) -> str:
     if whole < 120:
         return f"{whole} s"
     return f"{minutes} min" + (f" {rest:02d} s" if rest else "")
-
-
-def moment_words(seconds: float) -> str:
-    """A moment of the track, or before it: "3:01.8", "0:30.2 before the track"."""
-    if seconds < -0.05:
-        return f"{clock_text(-seconds)} before the track"
-    return clock_text(abs(seconds))
 
 
 def _by_person(turns: Mapping[int, HandlingTurn]) -> list[list[int]]:

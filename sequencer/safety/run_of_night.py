@@ -14,13 +14,14 @@ from sequencer.facts.rule_book import RuleBook
 from sequencer.facts.wind import beaufort
 from sequencer.safety.burning import PlannedBurn
 from sequencer.safety.fuel_plan import FUEL_RESERVE, Light
-from sequencer.safety.handling import moment_words, seconds_words, waiting_order
+from sequencer.safety.handling import seconds_words, waiting_order
 from sequencer.safety.permits import permit_words
 from sequencer.safety.safety_plan import SafetyPlan
 from sequencer.show.evening import Role, StopCall
 from sequencer.show.model import Show
 from sequencer.show.site import extinguisher_words
 from sequencer.staging.staged import Staged
+from sequencer.timing.position import moment_words
 
 MINUTE = 60.0  # [s]
 SOAKING = 60.0  # [s] to soak, spin off and wipe one prop; a design choice

@@ -108,3 +108,10 @@ def clock_text(seconds: float, *, decimals: int = 1) -> str:
     width = 2 if decimals == 0 else 3 + decimals
     sign = "-" if seconds < 0 and ticks else ""
     return f"{sign}{minutes}:{rest / step:0{width}.{decimals}f}"
+
+
+def moment_words(seconds: float) -> str:
+    """A moment of the track, or before it: "3:01.8", "0:30.2 before the track"."""
+    if seconds < -0.05:
+        return f"{clock_text(-seconds)} before the track"
+    return clock_text(abs(seconds))

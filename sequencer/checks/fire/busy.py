@@ -4,8 +4,8 @@ import math
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from sequencer.safety.handling import moment_words
 from sequencer.staging.staged import Staged
+from sequencer.timing.position import moment_words
 
 NEXT_TO = 1e-6  # [s] moments this close touch
 WALK = "the walk"

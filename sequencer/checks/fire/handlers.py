@@ -7,9 +7,10 @@ from sequencer.checks.fire.busy import Busy, during
 from sequencer.findings import Finding
 from sequencer.geometry.regions import Point
 from sequencer.safety.burning import PlannedBurn
-from sequencer.safety.handling import moment_words, seconds_words, walk_seconds
+from sequencer.safety.handling import seconds_words, walk_seconds
 from sequencer.safety.safety_plan import SafetyPlan
 from sequencer.staging.staged import Staged
+from sequencer.timing.position import moment_words
 
 ONE_TASK = "a spotter's only task is spotting; whoever keeps the fuel or the perimeter stays there: Grants Pass OR, 2019-08-29 [A5; read]; common practice"
 _STAY = {

@@ -17,9 +17,10 @@ from sequencer.checks.outcome import Outcome
 from sequencer.facts.pace import speeds
 from sequencer.findings import Finding
 from sequencer.safety.burning import PlannedBurn
-from sequencer.safety.handling import moment_words, seconds_words
+from sequencer.safety.handling import seconds_words
 from sequencer.safety.safety_plan import PLAN_PARTS, safety_plan
 from sequencer.staging.staged import Staged
+from sequencer.timing.position import moment_words
 
 NOT_CHECKED = (
     (

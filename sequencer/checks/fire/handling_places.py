@@ -16,10 +16,11 @@ from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.clearance.to_posts import Followed, closest
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.safety.burning import PlannedBurn
-from sequencer.safety.handling import SAME_PLACE, moment_words, walk_seconds
+from sequencer.safety.handling import SAME_PLACE, walk_seconds
 from sequencer.safety.permits import permit_that_holds
 from sequencer.safety.safety_plan import SafetyPlan
 from sequencer.staging.staged import Staged
+from sequencer.timing.position import moment_words
 
 REST_ROOM = 1.0  # [m] a design choice
 _BESIDE = 0.4  # [m] from the axis to a hand at rest, at most; a design choice

@@ -31,12 +31,12 @@ from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.safety.burning import PlannedBurn
-from sequencer.safety.handling import moment_words
 from sequencer.safety.safety_plan import SafetyPlan
 from sequencer.show.model import Fire
 from sequencer.show.prop_records import PropRecord
 from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import flame_at_rest
+from sequencer.timing.position import moment_words
 
 IN_FLAME = 100e3  # [W/m²] within a flame; from memory
 _NEAREST = 0.1  # [m] closer than this the point source does not apply

@@ -5,9 +5,10 @@ from collections.abc import Mapping, Sequence
 from sequencer.checks.fire.busy import Busy, beat_after, beat_before, during
 from sequencer.findings import Finding
 from sequencer.safety.burning import PlannedBurn
-from sequencer.safety.handling import moment_words, seconds_words, walk_seconds
+from sequencer.safety.handling import seconds_words, walk_seconds
 from sequencer.safety.safety_plan import SafetyPlan, refuel_rules, refuel_seconds
 from sequencer.staging.staged import Staged
+from sequencer.timing.position import moment_words
 
 _EXACT = 1e-6  # [s]
 _HOT = "no relighting of a hot wick near fuel: common practice"

@@ -15,8 +15,7 @@ from dataclasses import asdict
 from sequencer.findings import SEVERITIES, Clearance, Finding, Report
 from sequencer.outputs.report.as_danced import danced_lines
 from sequencer.outputs.report.terminal import columns, fitted
-from sequencer.safety.handling import moment_words
-from sequencer.timing.position import clock_text
+from sequencer.timing.position import clock_text, moment_words
 from sequencer.units import counted
 
 _SIGNS = {"stop": "STOP", "warn": "WARN", "note": "note"}

@@ -11,7 +11,6 @@ from sequencer.safety.handling import (
     HandlingTurn,
     handling_times,
     lighting_turns,
-    moment_words,
     putting_out_turns,
     seconds_words,
     waiting_order,
@@ -106,12 +105,9 @@ def test_an_order_says_how_lit_props_wait(waiting, flexible, words):
     assert waiting_order(waiting, flexible=flexible, until="until 3.1") == words
 
 
-def test_a_length_is_rounded_up_and_a_moment_may_be_before_the_track():
+def test_a_length_is_rounded_up():
     assert [seconds_words(s) for s in (8.0, 8.01, 119.0, 120.0, 600.0, 208.4)] == [
         "8 s", "9 s", "119 s", "2 min", "10 min", "3 min 29 s",
-    ]  # fmt: skip
-    assert [moment_words(s) for s in (181.82, -30.2, -0.01)] == [
-        "3:01.8", "0:30.2 before the track", "0:00.0",
     ]  # fmt: skip
 
 

@@ -4,7 +4,15 @@ from fractions import Fraction
 
 import pytest
 
-from sequencer.timing.position import TOUCH, Clock, Position, SectionEdge, clock_text, parse_moment
+from sequencer.timing.position import (
+    TOUCH,
+    Clock,
+    Position,
+    SectionEdge,
+    clock_text,
+    moment_words,
+    parse_moment,
+)
 
 
 @pytest.mark.parametrize(
@@ -69,3 +77,9 @@ def test_moments_in_every_writing(text, moment):
 def test_no_moments(text, says):
     with pytest.raises(ValueError, match=says):
         parse_moment(text)
+
+
+def test_a_moment_may_be_before_the_track():
+    assert [moment_words(s) for s in (181.82, -30.2, -0.01)] == [
+        "3:01.8", "0:30.2 before the track", "0:00.0",
+    ]  # fmt: skip
