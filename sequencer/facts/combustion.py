@@ -146,7 +146,7 @@ def heat_of_flame(height: ArrayLike, *, diameter: ArrayLike) -> Floats:
     """
     tall = _not_negative("height", height)
     base = _not_negative("diameter", diameter)
-    return np.asarray(((tall + 1.02 * base) / _HESKESTAD) ** 2.5)
+    return np.asarray(1000.0 * ((tall + 1.02 * base) / 0.235) ** 2.5)
 
 
 def _not_negative(name: str, values: ArrayLike) -> Floats:

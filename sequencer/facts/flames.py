@@ -22,6 +22,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from sequencer.arrays import Floats, as_floats
+from sequencer.facts.combustion import heat_of_flame
 
 PEAK = 1.5  # [1] peak over mean heat release of a freshly lit wick; a design choice
 STANDARD_GRAVITY = 9.80665  # [m/s²] standard
@@ -69,7 +70,7 @@ def stretched_reach(
     base = as_floats("diameter", diameter)
     if np.any(still < 0):
         raise ValueError("rest must not be negative")
-    heat = 1000.0 * ((still + 1.02 * base) / 0.235) ** 2.5
+    heat = heat_of_flame(still, diameter=base)
     burnt = heat / _positive(heat_of_combustion)
     moving = _blown(still, burnt, base, as_floats("speed", speed))
     return np.where(still > 0, moving, 0.0)

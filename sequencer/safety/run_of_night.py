@@ -416,7 +416,7 @@ def _after(plan: SafetyPlan, last: float) -> list[NightStep]:
         NightStep(at=max(dark + 3 * MINUTE, cold), until=None, who=("fuel keeper",), what="seal the fuel",
              checks=(f"every wick cold, {seconds_words(plan.handling.cool)}{plan.handling.words('cool')}", "can sealed", "spun-off fuel sealed as waste", "rags in lidded metal")),
         NightStep(at=dark + 5 * MINUTE, until=None, who=("lead", "perimeter"), what="sweep for embers, count wicks",
-             checks=("every wick and quick-link found", "ground and scenery checked for heat", "exits open, nobody inside the perimeter yet")),
+             checks=("every wick and quick-link found", "ground and scenery checked for heat", "perimeter still closed")),
         NightStep(at=dark, until=dark + seconds, who=("lead",), what=f"fire watch, {seconds / MINUTE:g} min, logged",
              checks=("walk the area again at the end, then open the perimeter",), source=_cited(plan.book, "fire-watch")),
         NightStep(at=dark + seconds, until=None, who=("lead",), what="hand the venue back in writing, fill in the log",

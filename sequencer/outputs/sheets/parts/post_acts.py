@@ -363,7 +363,7 @@ def _lead(edition: Edition, post: CrewMember) -> list[PostAct]:
     long = f": {watch.number / MINUTE:.0f}{NB}min" if watch else ""
     orders = (
         Order(words=f"START the fire watch{long}"),
-        Order(words="KEEP everybody out", detail="until the ground is swept"),
+        Order(words="KEEP everybody out", detail="until the watch ends"),
     )
     acts.append(PostAct(at_s=last.out_s, beat=last.end, cue="last flame out", orders=orders))
     return acts

@@ -141,7 +141,7 @@ def test_the_lead_reads_the_decisions(edition):
     assert "LIGHT 2 MOSS" in relight[2][1]  # the lead lights it, and decides first
     assert said[-1][1:] == (
         "last flame out",
-        ("START the fire watch: 30 min", "KEEP everybody out until the ground is swept"),
+        ("START the fire watch: 30 min", "KEEP everybody out until the watch ends"),
     )
 
 
