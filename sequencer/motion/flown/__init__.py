@@ -1,0 +1,1 @@
+"""The motion that a passive prop can really make: flown periods of patterns, and their figures."""

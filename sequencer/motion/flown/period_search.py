@@ -1,0 +1,202 @@
+"""The search for a law's period as one hand can fly it: several attempts, the first that holds every limit.
+
+Lobes that are drawn alike are flown alike where the plane of the prop bends; where it does not, only repeats that keep up
+are imposed, for there gravity lets each petal sag its own way and a hand that undid that would work three times as much.
+Penalties yield a little, so a limit that is missed by little is sought again, the more strictly the more it was missed.
+"""
+
+from dataclasses import replace
+from typing import Any, NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.facts.flames import STANDARD_GRAVITY
+from sequencer.kept import kept
+from sequencer.motion.flown.body_space import CLEARANCE
+from sequencer.motion.flown.grid import PLACES, Grid
+from sequencer.motion.flown.optimum import STAGES, Optimum, Problem, Wanted
+from sequencer.motion.flown.periods import LEAST_PULL, FlownPeriod, Flying
+from sequencer.motion.flown.splines import DEGREE, Spline, closed
+from sequencer.motion.flown.symmetry import Repeat, level_repeat_of, repeat_of
+from sequencer.motion.flown.tether import drag_of
+from sequencer.motion.laws.law import Law
+
+PER_BEAT = 12  # knots
+_PER_LOOP = 12  # knots of a turn of the prop, if it turns more than once a beat
+_MOST_LOOPS = 4.0  # a beat; a law without a bound on its rate gets as many knots
+_FEWEST = 12  # knots of a part
+_SOUGHT_PULL = 0.4  # of the weight: the penalty leaves a little of it
+_SOUGHT = 0.93  # of a limit, for the same reason
+_MOST_ROUNDS = 4  # in which a limit that is missed by little is sought again
+_HOPELESS = 0.8  # share of a limit by which it is missed for good
+_STRICTER = 1.3  # times what it was missed by
+_SEED = 20_260
+_JIGGLE = 0.1  # [m]
+_FLAT = 1e-6  # [1] of the plane's normals
+
+
+def flown_period(law: Law, flying: Flying) -> FlownPeriod:
+    """A law's period as one hand can fly it.
+
+    Parameters
+    ----------
+    law : Law
+        With a period, in the body frame.
+    flying : Flying
+        With a passive prop.
+
+    Raises
+    ------
+    ValueError
+        If the law does not repeat, or the prop is rigid.
+    """
+    if not np.isfinite(law.period):
+        raise ValueError("a law that does not repeat has no period to fly")
+    if not flying.prop.flexible:
+        raise ValueError(f"a {flying.prop.kind} is turned by the hand: it flies as drawn")
+    record = kept(
+        "flown period",
+        (law, flying),
+        lambda: _record_of(_searched(law, flying)),
+        record=lambda own: own,
+        restore=lambda own: own,
+    )
+    return _period_from(law, flying, record)
+
+
+class _Attempt(NamedTuple):
+    """One way to search, tried if those before it hold not every limit."""
+
+    finer: int = 1  # times as many knots
+    level: bool = False  # impose only repeats that keep up
+    jiggled: bool = False  # start off the drawing
+
+
+_ATTEMPTS = (_Attempt(), _Attempt(jiggled=True), _Attempt(finer=2), _Attempt(finer=2, level=True))
+
+
+def _searched(law: Law, flying: Flying) -> FlownPeriod:
+    """The first attempt that holds every limit, or the one that breaks the fewest and then deviates least."""
+    length, flat = flying.prop.length, _flat(law)
+    best: tuple[int, float] | None = None
+    for attempt in _ATTEMPTS:
+        level = flat or attempt.level
+        if attempt.level and flat:
+            continue
+        repeat = (level_repeat_of if level else repeat_of)(law, length)
+        period = _attempted(law, flying, repeat, attempt)
+        rank = (len(period.broken), period.head_off[0])
+        if best is None or rank < best:
+            best, chosen = rank, period
+        if not period.broken:
+            break
+    return chosen
+
+
+def _attempted(law: Law, flying: Flying, repeat: Repeat, attempt: _Attempt) -> FlownPeriod:
+    grid = _grid_of(law, repeat, flying.beat, attempt.finer)
+    wanted = _wanted(law, flying, grid, repeat)
+    problem = Problem(grid, wanted)
+    start = problem.drawn()
+    if attempt.jiggled:
+        noise = np.random.default_rng(_SEED).normal(size=start.shape)
+        for _ in range(3):
+            noise = (np.roll(noise, 1, axis=0) + 2.0 * noise + np.roll(noise, -1, axis=0)) / 4.0
+        start = start + _JIGGLE * noise
+    found = problem.solved(start)
+    period = _period_of(law, flying, grid, repeat, found)
+    for _ in range(_MOST_ROUNDS):
+        wanted, again = _nearer(wanted, period)
+        if not again:
+            break
+        found = Problem(grid, wanted).solved(found.unknown, STAGES[-1:])
+        period = _period_of(law, flying, grid, repeat, found)
+    return period
+
+
+def _nearer(wanted: Wanted, period: FlownPeriod) -> tuple[Wanted, bool]:
+    """What to seek instead where limits are missed by little, since penalties yield; and whether there is any."""
+    limits = period.flying.limits
+    over = {
+        "hand_speed": period.hand_speed / limits.hand_speed - 1.0,
+        "hand_acceleration": period.hand_acceleration / limits.hand_acceleration - 1.0,
+        "least_pull": 1.0 - period.least_pull / LEAST_PULL,
+    }
+    missed = {name: share for name, share in over.items() if share > 0}
+    if not missed or max(missed.values()) > _HOPELESS:
+        return wanted, False
+    moved = {
+        name: getattr(wanted, name)
+        * (1.0 + (_STRICTER if name == "least_pull" else -_STRICTER) * share)
+        for name, share in missed.items()
+    }
+    return replace(wanted, **moved), True
+
+
+def _flat(law: Law) -> bool:
+    """Whether the prop stays in one plane."""
+    plane = law.at(np.linspace(0.0, law.period, 97)).plane
+    return bool(np.max(np.abs(np.abs(plane @ plane[0]) - 1.0)) < _FLAT)
+
+
+def _grid_of(law: Law, repeat: Repeat, beat: float, finer: int = 1) -> Grid:
+    loops = law.bounds().turn_rate / (2.0 * np.pi)
+    knots = (
+        max(PER_BEAT, int(np.ceil(_PER_LOOP * min(loops, _MOST_LOOPS)))) * law.period / repeat.parts
+    )
+    spans = finer * max(_FEWEST, int(np.ceil(knots - 1e-9)))
+    taken = np.arange(spans)[:, None] + np.arange(DEGREE + 1)
+    powers = np.array([np.linalg.matrix_power(repeat.turn, k) for k in range(repeat.parts)])
+    turned = None if repeat.parts == 1 else powers[(taken // spans) % repeat.parts]
+    return Grid(
+        step=law.period * beat / repeat.parts / spans, taken=taken % spans, turned=turned, count=spans,
+        copies=powers, centre=repeat.centre,
+    )  # fmt: skip
+
+
+def _wanted(law: Law, flying: Flying, grid: Grid, repeat: Repeat) -> Wanted:
+    places: Floats = np.arange(grid.spans, dtype=np.float64)[:, None] + PLACES
+    drawn = law.at(places * (law.period / repeat.parts / grid.spans))
+    head = drawn.head(flying.prop.length)
+    # what is drawn nearer to the body than the clearance may be flown as near
+    near = float(np.min(flying.space(0.0).gaps(drawn.hand.reshape(-1, 3), head.reshape(-1, 3))))
+    return Wanted(
+        head=head - grid.centre,
+        hand=drawn.hand - grid.centre,
+        inward=-drawn.tether,
+        length=flying.prop.length,
+        drag=drag_of(flying.prop),
+        least_pull=_SOUGHT_PULL * STANDARD_GRAVITY,
+        hand_speed=_SOUGHT * flying.limits.hand_speed,
+        hand_acceleration=_SOUGHT * flying.limits.hand_acceleration,
+        touching=flying.space(min(CLEARANCE, max(near, 0.0))).touching,
+    )
+
+
+def _period_of(law: Law, flying: Flying, grid: Grid, repeat: Repeat, found: Optimum) -> FlownPeriod:
+    parts = np.einsum("nab,kb->nka", grid.copies, found.unknown) + grid.centre
+    return FlownPeriod(
+        law=law,
+        flying=flying,
+        head=Spline(
+            start=0.0,
+            step=grid.step / flying.beat,
+            coefficients=closed(parts.reshape(-1, 3)),
+            periodic=True,
+        ),
+        alike=repeat.parts,
+        residual=found.residual,
+    )
+
+
+def _record_of(period: FlownPeriod) -> list[Any]:
+    own = period.head.coefficients[: period.head.spans]
+    return [own.ravel().tolist(), period.alike, period.residual]
+
+
+def _period_from(law: Law, flying: Flying, record: list[Any]) -> FlownPeriod:
+    numbers, alike, residual = record
+    own = np.array(numbers).reshape(-1, 3)
+    head = Spline(start=0.0, step=law.period / len(own), coefficients=closed(own), periodic=True)
+    return FlownPeriod(law=law, flying=flying, head=head, alike=alike, residual=residual)

@@ -1,0 +1,179 @@
+"""Evenly spaced splines of degree 5: values, derivatives, and proven bounds between knots.
+
+A curve over n spans has n + 5 coefficients; on span k it is Σ_j B_j(x)·c_{k+j}, x from 0 to 1, with the six pieces B_j
+of the cardinal B-spline. Derivatives are splines of the differences of the coefficients, divided by the step, one degree
+lower for each; a B-spline's pieces are positive and sum to 1, so on a span every value lies within the convex hull of
+the coefficients that count there. Four continuous derivatives.
+Source: C. de Boor, A Practical Guide to Splines, 1978, chapters IX to XI (from memory); a test compares scipy.
+"""
+
+from dataclasses import dataclass
+from functools import cache
+from math import comb
+
+import numpy as np
+
+from sequencer.arrays import Floats
+
+DEGREE = 5
+
+
+@cache
+def _powers(degree: int) -> Floats:
+    """Coefficients of x^m in B_j on one span, shape (degree + 1, degree + 1) [m, j]."""
+    table: Floats = np.ones((1, 1))
+    for p in range(1, degree + 1):
+        raised: Floats = np.zeros((p + 1, p + 1))
+        # B_j^p = ((x + p − j)·B_{j−1}^{p−1} + (j + 1 − x)·B_j^{p−1})/p, in the numbering of one span
+        for j in range(p + 1):
+            if j > 0:
+                raised[:-1, j] += (p - j) * table[:, j - 1]
+                raised[1:, j] += table[:, j - 1]
+            if j < p:
+                raised[:-1, j] += (j + 1) * table[:, j]
+                raised[1:, j] -= table[:, j]
+        table = raised / p
+    return table
+
+
+def pieces(places: Floats, order: int = 0) -> Floats:
+    """The six pieces of the B-spline on one span, or a derivative of theirs.
+
+    Parameters
+    ----------
+    places : ndarray, shape (n,) [1]
+        0 at the start of the span, 1 at its end.
+    order : int
+        0 to 5.
+
+    Returns
+    -------
+    pieces : ndarray, shape (n, 6) [1 per span^order]
+
+    Notes
+    -----
+    Source: de Boor's recurrence; derivatives by differences of the coefficients. Exact to rounding.
+    """
+    low = DEGREE - order
+    own = np.vander(places, low + 1, increasing=True) @ _powers(low)
+    out: Floats = np.zeros((len(places), DEGREE + 1))
+    for i in range(order + 1):  # the order-th difference, folded onto the coefficients
+        out[:, i : i + low + 1] += (-1) ** (order - i) * comb(order, i) * own
+    return out
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class Spline:
+    """A curve in space over evenly spaced knots.
+
+    Parameters
+    ----------
+    start : float
+        Of the first span [beats].
+    step : float
+        Of every span [beats].
+    coefficients : ndarray, shape (spans + 5, 3) [m]
+    periodic : bool
+        Whether it repeats after its last span; then the last five coefficients are the first five.
+    """
+
+    start: float
+    step: float
+    coefficients: Floats
+    periodic: bool = False
+
+    @property
+    def spans(self) -> int:
+        """Spans between knots."""
+        return len(self.coefficients) - DEGREE
+
+    @property
+    def end(self) -> float:
+        """Where the last span ends [beats]."""
+        return self.start + self.spans * self.step
+
+    def at(self, beats: Floats, order: int = 0) -> Floats:
+        """Values or a derivative, shape (..., 3) [m per beat^order]; a curve that does not repeat stops at its ends.
+
+        Parameters
+        ----------
+        beats : ndarray, shape (...) [beats]
+        order : int
+            0 to 4.
+        """
+        place = (np.asarray(beats, dtype=np.float64) - self.start) / self.step
+        if self.periodic:
+            place = np.mod(place, self.spans)
+        flat = place.ravel()
+        span = np.clip(np.floor(flat), 0, self.spans - 1).astype(np.int64)
+        within = pieces(np.clip(flat - span, 0.0, 1.0), order) / self.step**order
+        taken = self.coefficients[span[:, None] + np.arange(DEGREE + 1)]
+        values = np.matmul(within[:, None, :], taken)[:, 0]
+        return np.asarray(values.reshape(*place.shape, 3))
+
+    def controls(self, order: int) -> Floats:
+        """Control points of a derivative on each span, shape (spans, 6 − order, 3) [m per beat^order]."""
+        differences = np.diff(self.coefficients, n=order, axis=0) / self.step**order
+        taken = np.arange(self.spans)[:, None] + np.arange(DEGREE + 1 - order)
+        return np.asarray(differences[taken])
+
+    def largest(self, order: int) -> Floats:
+        """Proven bound on the size of a derivative on each span, shape (spans,) [m per beat^order]."""
+        return np.asarray(np.linalg.norm(self.controls(order), axis=-1).max(axis=1))
+
+    def finer(self, times: int) -> "Spline":
+        """The same curve over spans divided into equal parts: tighter bounds, the same values.
+
+        Parameters
+        ----------
+        times : int
+            Parts of each span, a power of 2.
+        """
+        curve = self
+        while times > 1:
+            curve = _halved(curve)
+            times //= 2
+        return curve
+
+
+def _halved(curve: Spline) -> Spline:
+    """Knots inserted in the middle of every span: c_{2i} and c_{2i+1} from the even and odd binomials of 6 over 32."""
+    c = curve.coefficients
+    binomial = np.array([comb(DEGREE + 1, k) for k in range(DEGREE + 2)]) / 2**DEGREE
+    even = sum(binomial[2 * k] * c[3 - k : len(c) - k] for k in range(4))
+    odd = sum(binomial[2 * k + 1] * c[2 - k : len(c) - k] for k in range(3))
+    fine: Floats = np.empty((2 * len(even) + len(odd) - len(even), 3))
+    fine[0::2], fine[1::2] = odd[: len(fine[0::2])], even
+    return Spline(
+        start=curve.start, step=curve.step / 2, coefficients=fine[: 2 * curve.spans + DEGREE],
+        periodic=curve.periodic,
+    )  # fmt: skip
+
+
+def through(points: Floats, *, start: float, step: float) -> Spline:
+    """The repeating spline through points at its knots.
+
+    Parameters
+    ----------
+    points : ndarray, shape (spans, 3) [m]
+        At `start` and every `step` after it.
+    start, step : float
+        [beats]
+
+    Notes
+    -----
+    Source: at a knot the pieces are 1, 26, 66, 26, 1 over 120; solved by discrete Fourier transform. Exact to rounding.
+    """
+    count = len(points)
+    weights: Floats = np.zeros(count)
+    np.add.at(weights, np.arange(DEGREE) % count, pieces(np.zeros(1))[0, :DEGREE])
+    # The value at knot k is Σ_j w_j·c_{k+j}: a correlation.
+    spectrum = np.conj(np.fft.rfft(weights))
+    solved = np.fft.irfft(np.fft.rfft(points, axis=0) / spectrum[:, None], n=count, axis=0)
+    return Spline(start=start, step=step, coefficients=closed(solved), periodic=True)
+
+
+def closed(coefficients: Floats) -> Floats:
+    """Coefficients of one period with the first five once more at the end."""
+    again = np.arange(len(coefficients) + DEGREE) % len(coefficients)
+    return np.asarray(coefficients[again])

@@ -1,0 +1,123 @@
+"""A head on a massless line: the hand, the pull and their rates follow from the head's path alone.
+
+With y the head [m, in a frame that does not accelerate] and k the drag of its size and mass:
+
+    f = y'' + g·e_z + k|y'|·y'      pull m·|f|      u = f/|f|      hand h = y + r·u
+
+A line can only pull, so it lies along the force, whatever the hand does; h, y and r decide each other. From the rates of
+f: s' = u·f', u' = (f' − s'·u)/s and u'' = (f'' − (u·f'')·u − 2s'·u')/s − |u'|²·u, s = |f|; then h' = y' + r·u',
+h'' = y'' + r·u''. The drag's rate counts in f', its second rate not in f'': it is under 1 % of y''''.
+|y'| is smoothed at rest: √(|y'|² + 10⁻⁸ m²/s²). All in seconds.
+Source: Newton's second law, drag ½ρC_d·A|v|v (any mechanics text).
+"""
+
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.facts.air import AIR_DENSITY, SPHERE_DRAG
+from sequencer.facts.flames import STANDARD_GRAVITY
+from sequencer.motion.props.prop import Prop
+
+UP = np.array([0.0, 0.0, STANDARD_GRAVITY])  # [m/s²]
+_SMOOTH = 1e-8  # [m²/s²]
+
+
+def drag_of(prop: Prop) -> float:
+    """Drag of a head: its deceleration over the square of its speed [1/m], as a ball of the wick's size, unlit."""
+    area = np.pi * prop.wick_radius**2
+    return float(AIR_DENSITY * SPHERE_DRAG * area / (2.0 * prop.mass))
+
+
+def speed_of(velocity: Floats) -> Floats:
+    """Smoothed speed, shape (..., 1) [m/s]."""
+    return np.asarray(np.sqrt(np.sum(velocity**2, axis=-1, keepdims=True) + _SMOOTH))
+
+
+def force(rate: Floats, acceleration: Floats, drag: float, up: Floats = UP) -> Floats:
+    """Pull of the line on the head over its mass, shape (..., 3) [m/s²]."""
+    return np.asarray(acceleration + up + drag * speed_of(rate) * rate)
+
+
+def force_rate(rate: Floats, acceleration: Floats, jerk: Floats, drag: float) -> Floats:
+    """Rate of the same, shape (..., 3) [m/s³]."""
+    speed = speed_of(rate)
+    grown = np.sum(rate * acceleration, axis=-1, keepdims=True) / speed
+    return np.asarray(jerk + drag * (grown * rate + speed * acceleration))
+
+
+def drag_slopes(rate: Floats, acceleration: Floats, drag: float) -> tuple[Floats, Floats]:
+    """How the force follows the velocity, and so its rate the acceleration; and how its rate follows the velocity.
+
+    Each of shape (..., 3, 3) [1/s and 1/s²]; derivatives of the formulas above.
+    """
+    speed = speed_of(rate)[..., None]
+    eye = np.eye(3)
+    grown = np.sum(rate * acceleration, axis=-1)[..., None, None]
+    along, side = rate[..., :, None], rate[..., None, :]
+    square = along * side
+    slip = drag * (speed * eye + square / speed)
+    mixed = along * acceleration[..., None, :] + acceleration[..., :, None] * side
+    slipping = drag * (grown / speed * eye + mixed / speed - grown * square / speed**3)
+    return slip, slipping
+
+
+def turning(f: Floats, rate: Floats, second: Floats) -> tuple[Floats, Floats]:
+    """First and second rate of the direction of f from its rates, each shape (..., 3); complex values pass through.
+
+    Notes
+    -----
+    Source: module docstring. Exact.
+    """
+    size = np.sqrt(np.sum(f * f, axis=-1, keepdims=True))
+    u = f / size
+    grown = np.sum(u * rate, axis=-1, keepdims=True)
+    first = (rate - grown * u) / size
+    across = second - np.sum(u * second, axis=-1, keepdims=True) * u
+    bent = (across - 2.0 * grown * first) / size
+    return first, bent - np.sum(first * first, axis=-1, keepdims=True) * u
+
+
+class Flight(NamedTuple):
+    """Head and hand at some instants, in seconds; arrays of shape (..., 3)."""
+
+    head: Floats  # [m]
+    head_rate: Floats  # [m/s]
+    force: Floats  # [m/s²] pull over mass
+    hand: Floats  # [m]
+    hand_rate: Floats  # [m/s]
+    hand_acceleration: Floats  # [m/s²]
+
+    @property
+    def tether(self) -> Floats:
+        """Unit vector from hand to head, shape (..., 3) [1]."""
+        return np.asarray(-self.force / np.linalg.norm(self.force, axis=-1, keepdims=True))
+
+
+def flight(path: tuple[Floats, ...], *, length: float, drag: float, up: Floats = UP) -> Flight:
+    """Hand and pull along a head's path.
+
+    Parameters
+    ----------
+    path : five ndarrays, shape (..., 3) [m per s^order]
+        The head and its first four derivatives in seconds.
+    length : float
+        Of the line [m].
+    drag : float
+        See `drag_of` [1/m].
+    up : ndarray, shape (3,) [m/s²]
+        Against gravity.
+
+    Notes
+    -----
+    Source: module docstring. Exact but for the drag's second rate.
+    """
+    head, rate, acceleration, jerk, snap = path
+    f = force(rate, acceleration, drag, up)
+    first = force_rate(rate, acceleration, jerk, drag)
+    u = f / np.linalg.norm(f, axis=-1, keepdims=True)
+    turned, bent = turning(f, first, snap)
+    return Flight(
+        head, rate, f, head + length * u, rate + length * turned, acceleration + length * bent
+    )
