@@ -31,7 +31,7 @@ class TooFast(NamedTuple):
     place: Ints  # (m,)
     over: Floats  # (m,) [m/s or m/s²]
     moved: Floats  # (m, 3) velocity or acceleration
-    slopes: Floats  # (m, 3, 5, 3) of it by the head's derivatives
+    slopes: Floats  # (m, 3, 12) of it by the head's first to fourth derivatives
 
     @property
     def value(self) -> float:
@@ -40,15 +40,23 @@ class TooFast(NamedTuple):
 
     def added(self, slope: Floats, matrix: Floats) -> None:
         """Add half its gradient, shape (spans, places, 5, 3), and half its second derivatives, twice as many axes."""
-        size = np.linalg.norm(self.moved, axis=-1)
-        way = self.moved / size[:, None]
-        row = np.einsum("ma,maob->mob", way, self.slopes)
-        np.add.at(slope, (self.span, self.place), (self.cost * self.over)[:, None, None] * row)
-        side = self.slopes - way[:, :, None, None] * row[:, None]
-        bow = np.einsum("maob,macd->mobcd", side, side)
-        bow *= (self.over / size)[:, None, None, None, None]
-        both = row[:, :, :, None, None] * row[:, None, None] + bow
-        np.add.at(matrix, (self.span, self.place), self.cost[:, None, None, None, None] * both)
+        size = np.linalg.norm(self.moved, axis=-1)[:, None]
+        way = self.moved / size
+        row = np.matmul(way[:, None], self.slopes)
+        side = self.slopes - way[:, :, None] * row
+        both = np.swapaxes(row, 1, 2) @ row + np.swapaxes(side, 1, 2) @ (
+            side * (self.over / size[:, 0])[:, None, None]
+        )
+        both *= self.cost[:, None, None]
+        pushed = (self.cost * self.over)[:, None] * row[:, 0]
+        # several copies may be too fast at one point
+        point = self.span * slope.shape[1] + self.place
+        order = np.argsort(point, kind="stable")
+        first = np.flatnonzero(np.diff(point[order], prepend=-1))
+        at = self.span[order[first]], self.place[order[first]]
+        slope[(*at, slice(1, None))] += np.add.reduceat(pushed[order], first).reshape(-1, 4, 3)
+        summed = np.add.reduceat(both[order], first).reshape(-1, 4, 3, 4, 3)
+        matrix[at[0], at[1], 1:, :, 1:] += summed
 
 
 def too_fast(
@@ -107,21 +115,22 @@ def _slopes(
     length: float,
     drag: float,
 ) -> Floats:
-    """How velocity (0) or acceleration (1) of the hand follow the head's derivatives, shape (m, 3, 5, 3).
+    """How velocity (0) or acceleration (1) of the hand follow the head's derivatives, shape (m, 3, 12).
 
     By the force and its rates in complex steps, and by drag in these.
     """
-    by_force: Floats = np.zeros((3, len(forces[0]), 3, 3))
-    for order in range(2 + kind):
-        for axis in range(3):
-            moved = [each.astype(np.complex128) for each in forces]
-            moved[order] += 1j * _TINY * _EYE[axis]
-            by_force[order, :, :, axis] = turning(*moved)[kind].imag / _TINY  # type: ignore[arg-type]
-    by_force *= length
+    count, steps = len(forces[0]), 6 + 3 * kind
+    moved = np.repeat(np.stack(forces).astype(np.complex128)[:, None], steps, axis=1)
+    for k in range(steps):
+        moved[k // 3, k, :, k % 3] += 1j * _TINY
+    turned = turning(*moved)[kind].imag * (length / _TINY)  # type: ignore[arg-type]
+    by_force: Floats = np.zeros((9, count, 3))
+    by_force[:steps] = turned
+    by_force = by_force.reshape(3, 3, count, 3).transpose(0, 2, 3, 1)
     slip, slipping = drag_slopes(*rates, drag)
-    out: Floats = np.zeros((len(forces[0]), 3, ORDERS, 3))
-    out[:, :, 2:] = by_force.transpose(1, 2, 0, 3)
-    out[:, :, 1] = by_force[0] @ slip + by_force[1] @ slipping
-    out[:, :, 2] += by_force[1] @ slip
-    out[:, :, 1 + kind] += _EYE
-    return out
+    out: Floats = np.zeros((count, 3, ORDERS - 1, 3))
+    out[:, :, 1:] = by_force.transpose(1, 2, 0, 3)
+    out[:, :, 0] = by_force[0] @ slip + by_force[1] @ slipping
+    out[:, :, 1] += by_force[1] @ slip
+    out[:, :, kind] += _EYE
+    return out.reshape(count, 3, -1)

@@ -266,14 +266,14 @@ class Problem:
         yf = both + curves.head_hand @ reach
         mixed = curves.head_hand + np.swapaxes(curves.head_hand, -1, -2)
         yy = curves.head_head + mixed + curves.hand_hand
-        by_force = np.einsum("nkpab,nkpb->nkpa", reach, curves.by_hand)
+        by_force = np.matmul(reach, curves.by_hand[..., None])[..., 0]
         by_force = by_force - weights.pull * state.lack[..., None] * want.inward
         by_head = (curves.by_head + curves.by_hand).mean(axis=0)
         by_force, yy, yf, ff = (each.mean(axis=0) for each in (by_force, yy, yf, ff))
         slip = drag_slopes(state.path[1], state.path[2], want.drag)[0]
         slope: Floats = np.zeros((*self._shares.shape, ORDERS, 3))
         slope[:, :, 0], slope[:, :, 2] = by_head, by_force
-        slope[:, :, 1] = np.einsum("kpab,kpb->kpa", slip, by_force)
+        slope[:, :, 1] = np.matmul(slip, by_force[..., None])[..., 0]
         matrix: Floats = np.zeros((*self._shares.shape, ORDERS, 3, ORDERS, 3))
         for i, j, block in (
             (0, 0, yy), (0, 1, yf @ slip), (0, 2, yf), (1, 1, slip @ ff @ slip), (1, 2, slip @ ff), (2, 2, ff),

@@ -30,6 +30,8 @@ _SOUGHT_PULL = 0.4  # of the weight: the penalty leaves a little of it
 _SOUGHT = 0.93  # of a limit, for the same reason
 _MOST_ROUNDS = 4  # in which a limit that is missed by little is sought again
 _HOPELESS = 0.8  # share of a limit by which it is missed for good
+_SOUND = 1e-5  # residual of a search that has converged
+_FAR_OVER = 0.15  # share over a limit after all rounds
 _STRICTER = 1.3  # times what it was missed by
 _SEED = 20_260
 _JIGGLE = 0.1  # [m]
@@ -69,29 +71,30 @@ class _Attempt(NamedTuple):
     """One way to search, tried if those before it hold not every limit."""
 
     finer: int = 1  # times as many knots
-    level: bool = False  # impose only repeats that keep up
     jiggled: bool = False  # start off the drawing
 
 
-_ATTEMPTS = (_Attempt(), _Attempt(jiggled=True), _Attempt(finer=2), _Attempt(finer=2, level=True))
+_ATTEMPTS = (_Attempt(), _Attempt(jiggled=True), _Attempt(finer=2))
 
 
 def _searched(law: Law, flying: Flying) -> FlownPeriod:
     """The first attempt that holds every limit, or the one that breaks the fewest and then deviates least."""
-    length, flat = flying.prop.length, _flat(law)
+    repeat = (level_repeat_of if _flat(law) else repeat_of)(law, flying.prop.length)
     best: tuple[int, float] | None = None
     for attempt in _ATTEMPTS:
-        level = flat or attempt.level
-        if attempt.level and flat:
-            continue
-        repeat = (level_repeat_of if level else repeat_of)(law, length)
         period = _attempted(law, flying, repeat, attempt)
         rank = (len(period.broken), period.head_off[0])
         if best is None or rank < best:
             best, chosen = rank, period
-        if not period.broken:
+        if not period.broken or _beyond_help(period):
             break
     return chosen
+
+
+def _beyond_help(period: FlownPeriod) -> bool:
+    """Whether a sound search ended well over a limit: more knots or another start would not mend that."""
+    worst = max(_missed(period).values(), default=0.0)
+    return period.residual < _SOUND and worst > _FAR_OVER
 
 
 def _attempted(law: Law, flying: Flying, repeat: Repeat, attempt: _Attempt) -> FlownPeriod:
@@ -115,15 +118,20 @@ def _attempted(law: Law, flying: Flying, repeat: Repeat, attempt: _Attempt) -> F
     return period
 
 
-def _nearer(wanted: Wanted, period: FlownPeriod) -> tuple[Wanted, bool]:
-    """What to seek instead where limits are missed by little, since penalties yield; and whether there is any."""
+def _missed(period: FlownPeriod) -> dict[str, float]:
+    """Limits that are missed, by the name of what is sought, and the share that each is missed by."""
     limits = period.flying.limits
     over = {
         "hand_speed": period.hand_speed / limits.hand_speed - 1.0,
         "hand_acceleration": period.hand_acceleration / limits.hand_acceleration - 1.0,
         "least_pull": 1.0 - period.least_pull / LEAST_PULL,
     }
-    missed = {name: share for name, share in over.items() if share > 0}
+    return {name: share for name, share in over.items() if share > 0}
+
+
+def _nearer(wanted: Wanted, period: FlownPeriod) -> tuple[Wanted, bool]:
+    """What to seek instead where limits are missed by little, since penalties yield; and whether there is any."""
+    missed = _missed(period)
     if not missed or max(missed.values()) > _HOPELESS:
         return wanted, False
     moved = {
@@ -157,7 +165,8 @@ def _grid_of(law: Law, repeat: Repeat, beat: float, finer: int = 1) -> Grid:
 
 def _wanted(law: Law, flying: Flying, grid: Grid, repeat: Repeat) -> Wanted:
     places: Floats = np.arange(grid.spans, dtype=np.float64)[:, None] + PLACES
-    drawn = law.at(np.asarray(places * (law.period / repeat.parts / grid.spans)))
+    beats: Floats = places * (law.period / repeat.parts / grid.spans)
+    drawn = law.at(beats)
     head = drawn.head(flying.prop.length)
     # what is drawn nearer to the body than the clearance may be flown as near
     near = float(np.min(flying.space(0.0).gaps(drawn.hand.reshape(-1, 3), head.reshape(-1, 3))))

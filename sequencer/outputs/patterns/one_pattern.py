@@ -16,6 +16,9 @@ from sequencer.motion.fitting.fits import Dance, Fit
 from sequencer.motion.fitting.pacing import usual_cycle
 from sequencer.motion.fitting.search import PLACE_OFFSETS, fitted
 from sequencer.motion.fitting.windows import SIZE_PARAMETERS, Windows, windows_of
+from sequencer.motion.flown.flyable import WouldFly, would_fly
+from sequencer.motion.flown.period_search import flown_period
+from sequencer.motion.flown.periods import FlownPeriod, Flying
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import Direction, Timing
@@ -182,6 +185,36 @@ class OnePattern:
         values = [self.fit.values.get(side, {}) for side in self.sides]
         same = self.dance.direction == "same" and all(each == values[0] for each in values)
         return len(self.sides) == 1 or (same and not self.pattern.hybrid)
+
+    @cached_property
+    def flown(self) -> dict[Side, FlownPeriod]:
+        """The motion that each hand can make; empty for a prop that the hand turns, which flies as drawn."""
+        if not self.prop.flexible:
+            return {}
+        return {
+            side: flown_period(law, self.flying(side))
+            for side, law in self.laws.items()
+            if isfinite(law.period)
+        }
+
+    def flying(self, side: Side) -> Flying:
+        """Who flies one hand's law with what."""
+        return Flying(
+            prop=self.dance.props[side],
+            body=self.body,
+            side=side,
+            tempo=self.tempo,
+            posture=self.posture,
+        )
+
+    def would_fly(self, side: Side) -> WouldFly:
+        """The nearest tempi and tethers at which one hand's law flies, if it does not as it is."""
+
+        def law_of(tether: float) -> Law:
+            props = {s: replace(prop, length=tether) for s, prop in self.dance.props.items()}
+            return replace(self.dance, props=props).laws(self.fit.values)[side]
+
+        return would_fly(law_of, self.flying(side))
 
     def parameters(self, side: Side) -> dict[str, object]:
         """Parameters set for one hand's law, by the performer or by the fit."""
