@@ -123,7 +123,7 @@ def _slopes(
     moved = np.repeat(np.stack(forces).astype(np.complex128)[:, None], steps, axis=1)
     for k in range(steps):
         moved[k // 3, k, :, k % 3] += 1j * _TINY
-    turned = turning(*moved)[kind].imag * (length / _TINY)  # type: ignore[arg-type]
+    turned = turning(*moved)[kind].imag * (length / _TINY)
     by_force: Floats = np.zeros((9, count, 3))
     by_force[:steps] = turned
     by_force = by_force.reshape(3, 3, count, 3).transpose(0, 2, 3, 1)

@@ -1,7 +1,7 @@
 """What would make a pattern fly that does not: another tempo, or another tether.
 
-Tried outwards from what is danced, 6 % at a time, then halved to within one beat a minute or one centimetre; every value
-that is named has been flown. A tempo or tether farther away than a factor of two is not looked for.
+Tried outwards from what is danced, 12 % at a time, then halved to within one beat a minute or one centimetre; every value
+that is named has been flown. A tempo or tether farther away than a factor of 1.6 is not looked for.
 """
 
 from collections.abc import Callable
@@ -12,8 +12,8 @@ from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.flown.periods import FlownPeriod, Flying
 from sequencer.motion.laws.law import Law
 
-_STRIDE = 1.06
-_FARTHEST = 2.0
+_STRIDE = 1.12
+_FARTHEST = 1.6
 _TEMPO_STEP = 1.0  # [beats/min]
 _TETHER_STEP = 0.01  # [m]
 

@@ -165,8 +165,7 @@ def _grid_of(law: Law, repeat: Repeat, beat: float, finer: int = 1) -> Grid:
 
 def _wanted(law: Law, flying: Flying, grid: Grid, repeat: Repeat) -> Wanted:
     places: Floats = np.arange(grid.spans, dtype=np.float64)[:, None] + PLACES
-    beats: Floats = places * (law.period / repeat.parts / grid.spans)
-    drawn = law.at(beats)
+    drawn = law.at(np.asarray(places * (law.period / repeat.parts / grid.spans), dtype=np.float64))
     head = drawn.head(flying.prop.length)
     # what is drawn nearer to the body than the clearance may be flown as near
     near = float(np.min(flying.space(0.0).gaps(drawn.hand.reshape(-1, 3), head.reshape(-1, 3))))
