@@ -8,8 +8,9 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import NamedTuple
 
+from sequencer.motion.flown.flown_motion import Flying
 from sequencer.motion.flown.period_search import flown_period
-from sequencer.motion.flown.periods import FlownPeriod, Flying
+from sequencer.motion.flown.periods import FlownPeriod
 from sequencer.motion.laws.law import Law
 
 _STRIDE = 1.12

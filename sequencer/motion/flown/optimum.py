@@ -47,6 +47,14 @@ class Penalties(NamedTuple):
 STAGES = (Penalties(1e-1, 1e-2, 1e-5, 1e2), Penalties(1e1, 1e0, 1e-3, 1e4))
 
 
+class SoughtLimits(NamedTuple):
+    """Limits as sought."""
+
+    pull: float  # [m/s²] floor of the pull over mass
+    speed: float  # [m/s] of the hand, at most
+    acceleration: float  # [m/s²] of the hand, at most
+
+
 @dataclass(frozen=True, kw_only=True, eq=False)
 class Wanted:
     """What is drawn and what is allowed, at the Gauss points of every span of the unknown part.
@@ -60,10 +68,7 @@ class Wanted:
         Of the line [m].
     drag : float
         [1/m]
-    least_pull : float
-        Floor of the pull over mass [m/s²].
-    hand_speed, hand_acceleration : float
-        Limits [m/s, m/s²].
+    limits : SoughtLimits
     head_weight, hand_weight : float
     touching : callable, optional
         Contact of the prop with body and floor, and a hand out of reach; none if not given.
@@ -74,9 +79,7 @@ class Wanted:
     inward: Floats
     length: float
     drag: float
-    least_pull: float
-    hand_speed: float
-    hand_acceleration: float
+    limits: SoughtLimits
     head_weight: float = 1.0
     hand_weight: float = 1.0
     touching: Touching | None = None
@@ -188,8 +191,8 @@ class Problem:
         size = np.linalg.norm(pulled, axis=-1)
         hand = path[0] + want.length * pulled / size[..., None]
         limits = (
-            HandLimit(want.hand_speed, weights.speed),
-            HandLimit(want.hand_acceleration, weights.acceleration),
+            HandLimit(want.limits.speed, weights.speed),
+            HandLimit(want.limits.acceleration, weights.acceleration),
         )
         shares = self._shares / len(self.grid.copies)
         return _State(
@@ -197,7 +200,7 @@ class Problem:
             pulled,
             size,
             hand,
-            np.maximum(want.least_pull - np.sum(pulled * want.inward, axis=-1), 0.0),
+            np.maximum(want.limits.pull - np.sum(pulled * want.inward, axis=-1), 0.0),
             too_fast(path, pulled, shares, limits, length=want.length, drag=want.drag),
             self._contact(hand, np.broadcast_to(path[0], hand.shape)),
         )

@@ -2,21 +2,20 @@
 
 Lobes that are drawn alike are flown alike where the plane of the prop bends; where it does not, only repeats that keep up
 are imposed, for there gravity lets each petal sag its own way and a hand that undid that would work three times as much.
-Penalties yield a little, so a limit that is missed by little is sought again, the more strictly the more it was missed.
 """
 
-from dataclasses import replace
 from typing import Any, NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.facts.flames import STANDARD_GRAVITY
 from sequencer.kept import kept
 from sequencer.motion.flown.body_space import CLEARANCE
+from sequencer.motion.flown.flown_motion import Flying
 from sequencer.motion.flown.grid import PLACES, Grid
-from sequencer.motion.flown.optimum import STAGES, Optimum, Problem, Wanted
-from sequencer.motion.flown.periods import LEAST_PULL, FlownPeriod, Flying
+from sequencer.motion.flown.optimum import Optimum, Problem, Wanted
+from sequencer.motion.flown.periods import FlownPeriod
+from sequencer.motion.flown.seeking import held_to_limits, sought
 from sequencer.motion.flown.splines import DEGREE, Spline, closed
 from sequencer.motion.flown.symmetry import Repeat, level_repeat_of, repeat_of
 from sequencer.motion.flown.tether import drag_of
@@ -26,13 +25,8 @@ PER_BEAT = 12  # knots
 _PER_LOOP = 12  # knots of a turn of the prop, if it turns more than once a beat
 _MOST_LOOPS = 4.0  # a beat; a law without a bound on its rate gets as many knots
 _FEWEST = 12  # knots of a part
-_SOUGHT_PULL = 0.4  # of the weight: the penalty leaves a little of it
-_SOUGHT = 0.93  # of a limit, for the same reason
-_MOST_ROUNDS = 4  # in which a limit that is missed by little is sought again
-_HOPELESS = 0.8  # share of a limit by which it is missed for good
 _SOUND = 1e-5  # residual of a search that has converged
 _FAR_OVER = 0.15  # share over a limit after all rounds
-_STRICTER = 1.3  # times what it was missed by
 _SEED = 20_260
 _JIGGLE = 0.1  # [m]
 _FLAT = 1e-6  # [1] of the plane's normals
@@ -93,7 +87,7 @@ def _searched(law: Law, flying: Flying) -> FlownPeriod:
 
 def _beyond_help(period: FlownPeriod) -> bool:
     """Whether a sound search ended well over a limit: more knots or another start would not mend that."""
-    worst = max(_missed(period).values(), default=0.0)
+    worst = max(period.missed().values(), default=0.0)
     return period.residual < _SOUND and worst > _FAR_OVER
 
 
@@ -107,39 +101,9 @@ def _attempted(law: Law, flying: Flying, repeat: Repeat, attempt: _Attempt) -> F
         for _ in range(3):
             noise = (np.roll(noise, 1, axis=0) + 2.0 * noise + np.roll(noise, -1, axis=0)) / 4.0
         start = start + _JIGGLE * noise
-    found = problem.solved(start)
-    period = _period_of(law, flying, grid, repeat, found)
-    for _ in range(_MOST_ROUNDS):
-        wanted, again = _nearer(wanted, period)
-        if not again:
-            break
-        found = Problem(grid, wanted).solved(found.unknown, STAGES[-1:])
-        period = _period_of(law, flying, grid, repeat, found)
-    return period
-
-
-def _missed(period: FlownPeriod) -> dict[str, float]:
-    """Limits that are missed, by the name of what is sought, and the share that each is missed by."""
-    limits = period.flying.limits
-    over = {
-        "hand_speed": period.hand_speed / limits.hand_speed - 1.0,
-        "hand_acceleration": period.hand_acceleration / limits.hand_acceleration - 1.0,
-        "least_pull": 1.0 - period.least_pull / LEAST_PULL,
-    }
-    return {name: share for name, share in over.items() if share > 0}
-
-
-def _nearer(wanted: Wanted, period: FlownPeriod) -> tuple[Wanted, bool]:
-    """What to seek instead where limits are missed by little, since penalties yield; and whether there is any."""
-    missed = _missed(period)
-    if not missed or max(missed.values()) > _HOPELESS:
-        return wanted, False
-    moved = {
-        name: getattr(wanted, name)
-        * (1.0 + (_STRICTER if name == "least_pull" else -_STRICTER) * share)
-        for name, share in missed.items()
-    }
-    return replace(wanted, **moved), True
+    return held_to_limits(
+        problem, start, lambda found: _period_of(law, flying, grid, repeat, found)
+    )
 
 
 def _flat(law: Law) -> bool:
@@ -165,7 +129,8 @@ def _grid_of(law: Law, repeat: Repeat, beat: float, finer: int = 1) -> Grid:
 
 def _wanted(law: Law, flying: Flying, grid: Grid, repeat: Repeat) -> Wanted:
     places: Floats = np.arange(grid.spans, dtype=np.float64)[:, None] + PLACES
-    drawn = law.at(np.asarray(places * (law.period / repeat.parts / grid.spans), dtype=np.float64))
+    beats: Floats = np.asarray(places * (law.period / repeat.parts / grid.spans))
+    drawn = law.at(beats)
     head = drawn.head(flying.prop.length)
     # what is drawn nearer to the body than the clearance may be flown as near
     near = float(np.min(flying.space(0.0).gaps(drawn.hand.reshape(-1, 3), head.reshape(-1, 3))))
@@ -175,9 +140,7 @@ def _wanted(law: Law, flying: Flying, grid: Grid, repeat: Repeat) -> Wanted:
         inward=-drawn.tether,
         length=flying.prop.length,
         drag=drag_of(flying.prop),
-        least_pull=_SOUGHT_PULL * STANDARD_GRAVITY,
-        hand_speed=_SOUGHT * flying.limits.hand_speed,
-        hand_acceleration=_SOUGHT * flying.limits.hand_acceleration,
+        limits=sought(flying.limits),
         touching=flying.space(min(CLEARANCE, max(near, 0.0))).touching,
     )
 

@@ -173,6 +173,61 @@ def through(points: Floats, *, start: float, step: float) -> Spline:
     return Spline(start=start, step=step, coefficients=closed(solved), periodic=True)
 
 
+def between(points: Floats, *, start: float, step: float, first: Floats, last: Floats) -> Spline:
+    """The spline through points at its knots with given first and second derivatives at both ends.
+
+    Parameters
+    ----------
+    points : ndarray, shape (spans + 1, 3) [m]
+    start, step : float
+        [beats]
+    first, last : ndarray, shape (2, 3) [m/beat and m/beat²]
+
+    Notes
+    -----
+    Source: interpolation with derivatives at the ends, de Boor chapter XIII; solved as a band. Exact to rounding.
+    """
+    from scipy.linalg import solve_banded
+
+    count = len(points) + DEGREE - 1
+    rows = [pieces(np.zeros(1), order)[0, :DEGREE] / step**order for order in range(3)]
+    band: Floats = np.zeros((2 * DEGREE - 1, count))
+    load: Floats = np.zeros((count, 3))
+    half = DEGREE - 1  # diagonals on either side
+    # rows: first and second derivative at the start, all values, second and first derivative at the end
+    order_of = [1, 2, *[0] * len(points), 2, 1]
+    knot_of = [0, 0, *range(len(points)), len(points) - 1, len(points) - 1]
+    for row, (order, knot) in enumerate(zip(order_of, knot_of, strict=True)):
+        columns = np.arange(knot, knot + DEGREE)
+        band[half + row - columns, columns] = rows[order]
+    load[0], load[1], load[-1], load[-2] = first[0], first[1], last[0], last[1]
+    load[2:-2] = points
+    solved = solve_banded((half, half), band, load)
+    return Spline(start=start, step=step, coefficients=solved)
+
+
+def at_knot(derivatives: Floats, step: float) -> Floats:
+    """The five coefficients that count at a knot, from a curve's value and first four derivatives there.
+
+    Parameters
+    ----------
+    derivatives : ndarray, shape (5, 3) [m per beat^order]
+    step : float
+        [beats]
+
+    Returns
+    -------
+    coefficients : ndarray, shape (5, 3) [m]
+
+    Notes
+    -----
+    Source: the pieces' derivatives at a knot, solved. Exact to rounding.
+    """
+    rows = np.stack([pieces(np.zeros(1), order)[0, :DEGREE] for order in range(DEGREE)])
+    scaled = derivatives * (step ** np.arange(DEGREE))[:, None]
+    return np.asarray(np.linalg.solve(rows, scaled))
+
+
 def closed(coefficients: Floats) -> Floats:
     """Coefficients of one period with the first five once more at the end."""
     again = np.arange(len(coefficients) + DEGREE) % len(coefficients)

@@ -16,9 +16,10 @@ from sequencer.motion.fitting.fits import Dance, Fit
 from sequencer.motion.fitting.pacing import usual_cycle
 from sequencer.motion.fitting.search import PLACE_OFFSETS, fitted
 from sequencer.motion.fitting.windows import SIZE_PARAMETERS, Windows, windows_of
+from sequencer.motion.flown.flown_motion import Flying
 from sequencer.motion.flown.flyable import WouldFly, would_fly
 from sequencer.motion.flown.period_search import flown_period
-from sequencer.motion.flown.periods import FlownPeriod, Flying
+from sequencer.motion.flown.periods import FlownPeriod
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import Direction, Timing
