@@ -12,8 +12,8 @@ from sequencer.arrays import Bools, Floats, Ints
 from sequencer.motion.flown.splines import DEGREE, pieces
 
 _GAUSS, _SHARES = np.polynomial.legendre.leggauss(4)
-PLACES = np.asarray((_GAUSS + 1.0) / 2.0)  # Gauss points on a span
-SHARES = np.asarray(_SHARES / 2.0)  # their weights
+PLACES: Floats = np.asarray((_GAUSS + 1.0) / 2.0, dtype=np.float64)  # Gauss points on a span
+SHARES: Floats = np.asarray(_SHARES / 2.0, dtype=np.float64)  # their weights
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)

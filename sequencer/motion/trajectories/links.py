@@ -309,6 +309,30 @@ def found_link(
     return _linked(_packed(first), _packed(last), beats, space, limits, obstacles)
 
 
+def every_way(first: Motion, last: Motion, beats: float) -> list[LinkLaw]:
+    """Transitions from one state to another by every way of the tether round the sphere, the hand on its plain path.
+
+    Parameters
+    ----------
+    first, last : Motion
+        One state each: arrays of shape (3,) [body frame].
+    beats : float
+
+    Returns
+    -------
+    laws : list of LinkLaw
+        The gentlest turning first, whatever the limits.
+
+    Raises
+    ------
+    ValueError
+        If no path was found (which would take two ends near every pole).
+    """
+    ways = _ways(first, last, beats, LinkLimits())
+    plain = plain_path(_rows(first, 1), _rows(last, 1), np.array([beats]))
+    return [_law(plain, ways, way, beats, first, last) for way in range(len(ways.peak))]
+
+
 def sample_beats(start: float, end: float) -> Floats:
     """Beats at which a link is sampled for clearance."""
     return start + (end - start) * sample_fractions()

@@ -1,0 +1,216 @@
+"""Links as one hand can fly them: from the state in which one motion ends to that in which the next begins.
+
+Head and its first four derivatives are given at both ends, so the hand is smooth to its acceleration. In between the head's
+path is the one nearest to a drawn link, with a tenth of a pattern's weight, that holds the limits of pull, speed,
+acceleration, reach and body. A prop must keep moving to fly, so the bridge itself is short: in a longer link what comes
+before is danced on for a while, or what comes after begins early. Bridges are tried by how near they are to flying as
+drawn, by every way of the tether round the sphere; the first that flies is taken, else the one that misses least.
+Frame: body frame [m].
+"""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.facts.flames import STANDARD_GRAVITY
+from sequencer.motion.flown.body_space import CLEARANCE
+from sequencer.motion.flown.flown_motion import FlownMotion, Flying
+from sequencer.motion.flown.grid import PLACES, Grid, whole
+from sequencer.motion.flown.optimum import Optimum, Problem, Wanted
+from sequencer.motion.flown.seeking import held_to_limits, sought
+from sequencer.motion.flown.splines import DEGREE, Spline, at_knot
+from sequencer.motion.flown.tether import UP, drag_of, flight
+from sequencer.motion.laws.law import Law
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.trajectories.links import every_way
+
+PER_BEAT = 24  # knots: twice a pattern's, for all of it happens in few beats
+_FEWEST = 24
+WEIGHT = 0.1  # of the deviation from the drawn link, against a pattern's
+_LOOKS = 33  # at a drawn link
+MOST_TRIED = 4  # bridges
+SHIFT = 0.5  # [beats] between the beginnings, and the ends, of bridges
+SHORTEST, LONGEST = 1.0, 2.0  # [beats] of a bridge; in a longer link the rest is danced on
+
+
+class HeadState(NamedTuple):
+    """A head at an instant, with the plane that its tether's law names."""
+
+    path: Floats  # (5, 3) the head and its first four derivatives [m per beat^order, body frame]
+    plane: Floats  # (3,) [1] of the law
+
+
+StateAt = Callable[
+    [float], HeadState
+]  # beats after, or before if negative, the border of a motion that goes on
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class FlownLink(FlownMotion):
+    """A link as flown: what comes before goes on a little, what comes after begins a little early, the rest is a bridge.
+
+    Parameters
+    ----------
+    flying : Flying
+    head : Spline
+        The head's path on the bridge [m, body frame], in beats of the link.
+    beats : float
+        Length of the link [beats].
+    drawn : Law
+        What the bridge was drawn as, in its own beats.
+    residual : float
+        First-order residual of the optimum: the share of the value that a further step promises.
+    """
+
+    beats: float
+    drawn: Law
+    residual: float
+
+    @property
+    def broken(self) -> tuple[str, ...]:
+        """Names of the limits that are not held: pull, speed, acceleration and reach; empty if it flies."""
+        return self.overstepped()
+
+
+class _Bridge(NamedTuple):
+    """A bridge to try."""
+
+    unlikely: float
+    start: float  # [beats] of the link
+    end: float
+    drawn: Law
+    first: HeadState
+    last: HeadState
+
+
+def flown_link(before: StateAt, after: StateAt, beats: float, flying: Flying) -> FlownLink:
+    """The link of some beats from one motion to another.
+
+    Parameters
+    ----------
+    before, after : callable
+        The state some beats after the end of the one, and some beats (negative) before the start of the other.
+    beats : float
+    flying : Flying
+
+    Raises
+    ------
+    ValueError
+        If `beats` is not positive, or the prop is rigid.
+    """
+    if not flying.prop.flexible:
+        raise ValueError(f"a {flying.prop.kind} is turned by the hand: it flies as drawn")
+    best: FlownLink | None = None
+    bridges = sorted(_bridges(before, after, beats, flying), key=lambda each: each.unlikely)
+    for bridge in bridges[:MOST_TRIED]:
+        link = _flown(bridge, beats, flying)
+        if best is None or _rank(link) < _rank(best):
+            best = link
+        if not link.broken:
+            break
+    if best is None:
+        raise ValueError(f"a link's beats must be positive, got {beats!r}")
+    return best
+
+
+def _bridges(before: StateAt, after: StateAt, beats: float, flying: Flying) -> Iterator[_Bridge]:
+    """Every bridge that a link may hold, by where it begins and ends and the way of its tether."""
+    if not beats > 0:
+        return
+    starts = np.arange(0.0, max(beats - SHORTEST, 0.0) + 1e-9, SHIFT)
+    firsts = {float(start): before(float(start)) for start in starts}
+    for start, first in firsts.items():
+        for end in np.arange(beats, start, -SHIFT).tolist():
+            if not SHORTEST - 1e-9 <= end - start <= LONGEST + 1e-9 and end - start < beats:
+                continue
+            last = after(end - beats)
+            ways = every_way(motion_of(first, flying), motion_of(last, flying), end - start)
+            for law in ways:
+                yield _Bridge(_unlikely(law, end - start, flying), start, end, law, first, last)
+
+
+def _rank(link: FlownLink) -> tuple[int, float]:
+    return len(link.broken), sum(link.missed().values())
+
+
+def _unlikely(law: Law, beats: float, flying: Flying) -> float:
+    """How far a drawn link is from one that flies: pull that is missing, hand that is hurried or out of reach."""
+    drawn = law.at(np.linspace(0.0, beats, _LOOKS, dtype=np.float64))
+    rate, length = 1.0 / flying.beat, flying.prop.length
+    felt = drawn.head_acceleration(length) * rate**2 + UP
+    pull = -np.sum(drawn.tether * felt, axis=-1) / STANDARD_GRAVITY
+    across = np.linalg.norm(felt + pull[:, None] * STANDARD_GRAVITY * drawn.tether, axis=-1)
+    lack = np.maximum(1.0 - pull, 0.0)
+    hurry = (
+        np.linalg.norm(drawn.hand_acceleration, axis=-1) * rate**2 / flying.limits.hand_acceleration
+    )
+    off = across / np.maximum(np.linalg.norm(felt, axis=-1), 1.0)
+    short = np.maximum(-flying.space(CLEARANCE).spare_reach(drawn.hand), 0.0) / 0.1
+    return float(np.mean(lack**2 + hurry**2 + off**2 + short**2))
+
+
+def motion_of(state: HeadState, flying: Flying) -> Motion:
+    """Hand and tether of a head's state, per beat."""
+    beat, prop = flying.beat, flying.prop
+    scale = beat ** np.arange(DEGREE)
+    path = state.path / scale[:, None]
+    seen = flight(tuple(path), length=prop.length, drag=drag_of(prop))
+    rates = [
+        (seen.head_rate - seen.hand_rate) / prop.length,
+        (path[2] - seen.hand_acceleration) / prop.length,
+    ]
+    return Motion(
+        hand=seen.hand,
+        hand_rate=seen.hand_rate * beat,
+        hand_acceleration=seen.hand_acceleration * beat**2,
+        tether=seen.tether,
+        tether_rate=rates[0] * beat,
+        tether_acceleration=rates[1] * beat**2,
+        plane=state.plane,
+    )
+
+
+def _flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
+    grid = _grid(bridge.end - bridge.start, flying.beat)
+    step = (bridge.end - bridge.start) / grid.spans
+    drawn = bridge.drawn.at((np.arange(grid.spans, dtype=np.float64)[:, None] + PLACES) * step)
+    length = flying.prop.length
+    problem = Problem(
+        grid,
+        Wanted(
+            head=drawn.head(length),
+            hand=drawn.hand,
+            inward=-drawn.tether,
+            length=length,
+            drag=drag_of(flying.prop),
+            limits=sought(flying.limits),
+            head_weight=WEIGHT,
+            hand_weight=WEIGHT,
+            touching=flying.space(CLEARANCE).touching,
+        ),
+    )
+    start = problem.drawn()
+    start[:DEGREE] = at_knot(bridge.first.path, step)
+    start[-DEGREE:] = at_knot(bridge.last.path, step)
+
+    def motion(found: Optimum) -> FlownLink:
+        return FlownLink(
+            flying=flying,
+            head=Spline(start=bridge.start, step=step, coefficients=found.unknown),
+            beats=beats,
+            drawn=bridge.drawn,
+            residual=found.residual,
+        )
+
+    return held_to_limits(problem, start, motion)
+
+
+def _grid(beats: float, beat: float) -> Grid:
+    spans = max(_FEWEST, int(np.ceil(PER_BEAT * beats - 1e-9)))
+    grid = whole(spans, beats * beat / spans)
+    free = np.ones(grid.count, dtype=np.bool_)
+    free[:DEGREE] = free[-DEGREE:] = False
+    return replace(grid, free=free)
