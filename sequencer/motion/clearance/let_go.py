@@ -31,7 +31,7 @@ from sequencer.motion.props.prop import Prop
 from sequencer.timing.tempo import TempoMap
 
 FLIGHT_ERROR = 0.05  # [m] of an extreme, at most
-SPEED_ERROR = 0.20  # [m/s] by which the bound on the speed of heads is too large, at most
+SPEED_ERROR = 0.10  # [m/s] by which the bound on the speed of heads is too large, at most
 _COARSE = 1.0  # [m] that a flight may be from the nearest sample of a coarse look
 _STEP = 0.05  # [m or m/s] to which a known extreme is rounded up, so that it seldom changes with an edit
 _TOUCHING = 1e-9  # [m] rounding of a distance of segments that cross
@@ -131,8 +131,14 @@ def _nearest(found: "_Least") -> NearestFlight:
 
 class _Slice(NamedTuple):
     who: int
-    key: bytes | None  # of all that decides the motion in it
-    dancer: Dancer  # lit in it alone
+    key: tuple[bytes, float, float] | None  # all that decides the motion in it
+    whole: Dancer
+    lit: tuple[tuple[float, float], ...]  # [beats] in it
+
+    @property
+    def dancer(self) -> Dancer:
+        """Lit in this slice alone."""
+        return replace(self.whole, lit=self.lit)
 
 
 def _lit_slices(who: int, dancer: Dancer) -> Iterator[_Slice]:
@@ -146,8 +152,7 @@ def _lit_slices(who: int, dancer: Dancer) -> Iterator[_Slice]:
         spans = [(max(start, low), min(end, high)) for start, end in dancer.lit]
         lit = tuple((start, end) for start, end in spans if end > start)
         if lit:
-            own = None if key is None else content_key(key, low, high)
-            yield _Slice(who, own, replace(dancer, lit=lit))
+            yield _Slice(who, None if key is None else (key, low, high), dancer, lit)
 
 
 def _without_flames(props: Mapping[Side, Prop]) -> Mapping[Side, Prop]:
@@ -171,33 +176,42 @@ class _Aims:
         self.count = _TARGETS + len(targets)
         self.places = [_FLOWN, *range(_TARGETS, self.count)]
         self.contents = [_FLOWN, _SPEED, *((each.shape, each.points) for each in targets)]
-        points = {k: each for k, each in enumerate(targets, _TARGETS) if each.shape == "point"}
+        self._targets = dict(enumerate(targets, _TARGETS))
         self._points = np.full((self.count, 2), np.nan)
-        for k, each in points.items():
-            self._points[k] = each.points[0]
-        self._is_point = np.isin(np.arange(self.count), list(points))
-        self._shapes = {k: e for k, e in enumerate(targets, _TARGETS) if e.shape != "point"}
+        self._is_point = np.zeros(self.count, dtype=np.bool_)
+        for k, each in self._targets.items():
+            if each.shape == "point":
+                self._points[k], self._is_point[k] = each.points[0], True
 
-    def measured(self, aim: Ints, flights: Flights) -> tuple[Floats, Floats]:
+    def measured(self, aims: Ints, flights: Flights) -> tuple[Floats, Floats]:
         """The value of each flight for its own aim, and a bound below it over the interval, each shape (n,)."""
-        value, lower = np.empty(len(aim)), np.empty(len(aim))
-        some = np.flatnonzero(aim == _FLOWN)
-        value[some] = -flights.flown[some]
-        lower[some] = value[some] - flights.slack[some]
-        some = np.flatnonzero(aim == _SPEED)
-        value[some], lower[some] = -flights.speed[some], -flights.fastest[some]
-        some = np.flatnonzero(self._is_point[aim])
-        own = flights.rows(some)
-        value[some] = point_segment(
-            _flat(self._points[aim[some]]), _flat(own.release), _flat(own.landing)
-        )
-        lower[some] = np.maximum(value[some] - own.slack, 0.0)
-        for k, target in self._shapes.items():
-            some = np.flatnonzero(aim == k)
-            if len(some):
-                of = _to_line if target.shape == "line" else _to_area
-                value[some], lower[some] = of(flights.rows(some), target)
+        value, lower = np.empty(len(aims)), np.empty(len(aims))
+        point = self._is_point[aims]
+        some = np.flatnonzero(point)
+        if len(some):
+            value[some], lower[some] = _to_points(flights.rows(some), self._points[aims[some]])
+        for aim in np.unique(aims[~point]).tolist():
+            some = np.flatnonzero(aims == aim)
+            value[some], lower[some] = self.of(aim, flights.rows(some))
         return value, lower
+
+    def of(self, aim: int, flights: Flights) -> tuple[Floats, Floats]:
+        """The same for one aim."""
+        if aim == _FLOWN:
+            far = flights.flown
+            return -far, -far - flights.slack
+        if aim == _SPEED:
+            return -flights.speed, -flights.fastest
+        target = self._targets[aim]
+        if target.shape == "point":
+            return _to_points(flights, self._points[aim])
+        return (_to_line if target.shape == "line" else _to_area)(flights, target)
+
+
+def _to_points(flights: Flights, points: Floats) -> tuple[Floats, Floats]:
+    """Distance from points, shape (n, 2) or (2,)."""
+    gap = point_segment(_flat(points), _flat(flights.release), _flat(flights.landing))
+    return gap, np.maximum(gap - flights.slack, 0.0)
 
 
 def _to_line(flights: Flights, line: LandingTarget) -> tuple[Floats, Floats]:
@@ -387,7 +401,7 @@ class _Looks:
             cuts = np.cumsum([0, *(len(own.row) for own in sampled)]).tolist()
             each = []
             for aim in range(self._aims.count):
-                value, lower = self._aims.measured(np.full(len(beats), aim), flights)
+                value, lower = self._aims.of(aim, flights)
                 each.append((np.where(proven, value, lower), lower))  # unproven: on the safe side
             for low, high in pairwise(cuts):
                 seen = []
