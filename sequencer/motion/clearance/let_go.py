@@ -359,10 +359,10 @@ class _Looks:
         rows = np.concatenate([each.row for each in own])
         rows += np.repeat([courses.first[place[job.slice]] for job in jobs], counts)
         beat, half = (np.concatenate([each[c] for each in own]) for c in (1, 2))
-        proven = np.concatenate([each.proven for each in own])
         aim, known = np.array([job.aim for job in jobs]), np.array([job.known for job in jobs])
         _, lower = self._aims.measured(aim[group], _joined([each.flights for each in own]))
-        near = proven & (lower < known[group] - tolerance)
+        # What is not proven has its bound for a value: it never is below what is known.
+        near = lower < known[group] - tolerance
         left_out = np.full(len(jobs), np.inf)
         np.minimum.at(left_out, group[~near], lower[~near])
         group, rows, beat, half = group[near], rows[near], beat[near], half[near]

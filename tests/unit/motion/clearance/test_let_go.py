@@ -11,7 +11,7 @@ import shapely
 from scipy.optimize import minimize_scalar
 
 from sequencer.motion.clearance import let_go as room
-from sequencer.motion.clearance.head_flights import WickCourses
+from sequencer.motion.clearance.head_flights import Flights, WickCourses
 from sequencer.motion.clearance.let_go import (
     FLIGHT_ERROR,
     SPEED_ERROR,
@@ -154,7 +154,8 @@ def test_the_best_coarse_sample_need_not_be_in_the_slice_of_the_nearest_flight(m
 
 def test_what_was_kept_before_changes_no_digit():
     """Each alone first, then both; against both with nothing kept. Of a part that was known, the same is found."""
-    targets = spots((3.4, 3.0), (9.0, 9.0), (1.0, -1.5))
+    draw = np.random.default_rng(3)
+    targets = spots(*map(tuple, draw.uniform((-4, -2), (10, 9), (25, 2)).tolist()))
     for own in CAST:
         flights_let_go([own], QUICKENING, targets)
     after = flights_let_go(CAST, QUICKENING, targets)
@@ -162,11 +163,72 @@ def test_what_was_kept_before_changes_no_digit():
         assert flights_let_go(CAST, QUICKENING, targets) == after
 
 
+def flights_of(release, landing, slack):
+    n = len(release)
+    return Flights(release, landing, np.full(n, slack), np.full(n, 8.0), np.full(n, 8.5))
+
+
+def test_a_bound_holds_for_any_flight_within_the_slack_and_is_reached():
+    """Both ends of random flights moved by the slack towards or away from what is sought: values by shapely."""
+    draw = np.random.default_rng(9)
+    release, landing = draw.uniform(-2, 2, (300, 2)), draw.uniform(-8, 8, (300, 2))
+    zone, row = ((4.0, 0.0), (7.0, 1.0), (5.0, 3.0)), ((-9.0, -4.0), (0.0, -5.0), (3.0, -5.0))
+    targets = [
+        LandingTarget(name="post", shape="point", points=((3.4, 3.0),)),
+        LandingTarget(name="zone", shape="area", points=zone),
+        LandingTarget(name="row", shape="line", points=row),
+    ]
+    shapes = shapely.Point(3.4, 3.0), shapely.Polygon(zone), shapely.LineString(row)
+    aims, slack = room._Aims(targets), 0.4
+    middle = flights_of(release, landing, slack)
+    for k, shape in enumerate(shapes, 2):
+        value, lower = aims.of(k, middle)
+        lines = shapely.linestrings(np.stack([release, landing], axis=1))
+        gap = shapely.distance(lines, shape)
+        assert np.maximum(value, 0.0) == pytest.approx(gap, abs=1e-9)
+        least = np.inf
+        for angle in np.linspace(0, 2 * np.pi, 41):
+            off = slack * np.array([np.cos(angle), np.sin(angle)])
+            other, _ = aims.of(k, flights_of(release + off, landing + off, 0.0))
+            assert np.all(other >= lower - 1e-9)
+            least = np.minimum(least, other)
+        if k < 4:
+            assert np.all(least[gap > slack] <= lower[gap > slack] + 0.01)
+        else:  # crossed for good: no farther beyond than the slack more
+            beyond = shapely.distance(shapely.points(landing), shape)
+            assert value[gap == 0] == pytest.approx(-beyond[gap == 0])
+            assert np.any(least[gap == 0] <= lower[gap == 0] + 0.01)
+    way = (landing - release) / np.linalg.norm(landing - release, axis=1)[:, None]
+    farther, _ = aims.of(0, flights_of(release, landing + slack * way, 0.0))
+    assert farther == pytest.approx(aims.of(0, middle)[1])
+    assert np.all(aims.of(1, middle)[0] == -8.0)
+    assert np.all(aims.of(1, middle)[1] == -8.5)
+    inside = flights_of(np.array([[5.2, 1.2]]), np.array([[5.3, 1.3]]), slack)
+    assert aims.of(3, inside)[0] == 0.0
+
+
+def test_aims_measured_together_are_those_measured_apart():
+    """To the last digit: what is searched together differs from edit to edit."""
+    draw = np.random.default_rng(10)
+    own = flights_of(draw.uniform(-2, 2, (90, 2)), draw.uniform(-8, 8, (90, 2)), 0.3)
+    line = LandingTarget(name="row", shape="line", points=((-9.0, -4.0), (3.0, -5.0)))
+    area = LandingTarget(name="zone", shape="area", points=((4.0, 0.0), (7.0, 1.0), (5.0, 3.0)))
+    aims = room._Aims([*spots((3.4, 3.0)), line, area, *spots((0.0, 5.0))])
+    which = draw.integers(aims.count, size=90)
+    value, lower = aims.measured(which, own)
+    for aim in range(aims.count):
+        alone = aims.of(aim, own)
+        assert np.array_equal(value[which == aim], alone[0][which == aim])
+        assert np.array_equal(lower[which == aim], alone[1][which == aim])
+
+
 def test_the_extreme_of_a_cast_is_that_of_its_performers():
     targets = spots((3.4, 3.0), (9.0, 9.0), (1.0, -1.5))
     both = flights_let_go(CAST, QUICKENING, targets)
     each = [flights_let_go([own], QUICKENING, targets) for own in CAST]
 
+    speed = dense(CAST[both.farthest[0] == "Bo"], QUICKENING).speed.max()
+    assert speed - 1e-3 <= both.farthest[1].fastest <= speed + SPEED_ERROR
     far = max((own.farthest for own in each), key=lambda own: own[1].flight)
     assert both.farthest[0] == far[0]
     assert both.farthest[1].flight == pytest.approx(far[1].flight, abs=FLIGHT_ERROR)
@@ -182,9 +244,9 @@ def test_a_flight_round_the_end_of_a_line_ends_the_search():
     ada = danced("extension", "extension", floor=turning, lit=((0.0, 8.0),))
     release, landing = dense(ada, STEADY)[:2]
     lines = shapely.linestrings(np.stack([release, landing], axis=1))
-    for share in (0.2, 0.35, 0.5):  # of the way to the farthest landing
-        k = int(np.argmax(np.linalg.norm(landing - release, axis=1)))
-        end = release[k] + share * (landing[k] - release[k])
+    flown = np.linalg.norm(landing - release, axis=1)
+    for k in np.random.default_rng(1).choice(np.flatnonzero(flown > flown.mean()), 6).tolist():
+        end = release[k] + 0.3 * (landing[k] - release[k])
         aside = np.array([-1.0, 1.0]) * (landing[k] - release[k])[::-1]
         for side in (1.0, -1.0):
             other = end + side * aside
@@ -199,6 +261,38 @@ def test_a_flight_round_the_end_of_a_line_ends_the_search():
             assert near.distance == 0.0
             assert near.beyond >= beyond[gaps == 0].max()
             assert near.beyond <= beyond[gaps <= FLIGHT_ERROR].max() + 2 * FLIGHT_ERROR
+
+
+def test_an_interval_in_which_a_flight_may_pass_the_end_of_a_line_is_decided_once_it_is_narrow():
+    """Else a search would never end where heads fly round it. What is near counts as crossing, and only that."""
+    draw = np.random.default_rng(12)
+    row = LandingTarget(name="row", shape="line", points=((-9.0, -4.0), (0.0, -4.0)))
+    past, beyond = draw.uniform(-0.05, 0.05, 200), draw.uniform(0.0, 2.0, 200)
+    release = np.stack([past, np.zeros(200)], axis=1)
+    landing = np.stack([past, -4.0 - beyond], axis=1)
+    aims = room._Aims([row])
+    value, lower = aims.of(2, flights_of(release, landing, FLIGHT_ERROR / 3))
+    near = (past > 0) & (past <= FLIGHT_ERROR / 3)
+
+    assert np.all(value - lower <= FLIGHT_ERROR + 1e-12)
+    assert value[past > FLIGHT_ERROR / 3] == pytest.approx(past[past > FLIGHT_ERROR / 3])
+    far = near & (beyond > FLIGHT_ERROR)
+    assert np.any(far)
+    assert value[far] == pytest.approx(-np.hypot(past, beyond)[far])
+    wide, _ = aims.of(2, flights_of(release, landing, FLIGHT_ERROR))
+    assert wide[far] == pytest.approx(past[far])
+
+
+def test_a_proven_bound_holds_for_intervals_that_were_not_searched(monkeypatch):
+    """All are so narrow that what is known, a little more than the least, leaves each of them out."""
+    monkeypatch.setattr(room, "_COARSE", 0.01)
+    ada = replace(CAST[0], lit=((4.5, 5.5),))
+    least = -dense(ada, QUICKENING).flown.max()
+    with nothing_kept():
+        looks = room._Looks(list(room._lit_slices(0, ada)), QUICKENING, room._Aims(()))
+        (seen,) = looks._searched([room._Job(0, 0, least + 0.04)], FLIGHT_ERROR)
+
+    assert least - 0.05 <= seen.lower <= least
 
 
 def test_sparse_samples_change_no_result(monkeypatch):
@@ -216,11 +310,15 @@ def test_sparse_samples_change_no_result(monkeypatch):
 
 
 def test_without_a_bound_it_says_so(monkeypatch):
-    dancer, tempo = CASES["fan"]
+    dancer, tempo = CASES["hoop"]
     _, proven = flights_let_go([dancer], tempo, ()).farthest
+    loose = without_bounds(monkeypatch, dancer)
     with nothing_kept():
-        _, found = flights_let_go([without_bounds(monkeypatch, dancer)], tempo, ()).farthest
+        _, found = flights_let_go([loose], tempo, ()).farthest
+    (samples,) = WickCourses([loose], tempo).samples(1.0)
+    margin = np.where(samples.proven, 0.0, samples.flights.slack)
 
+    assert found.flight == pytest.approx(np.max(samples.flights.flown + margin))
     assert proven.proven
     assert not found.proven
     assert proven.flight - FLIGHT_ERROR <= found.flight <= proven.flight + 0.5
