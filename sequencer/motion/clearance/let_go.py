@@ -11,7 +11,7 @@ A flight that crosses a line counts by how far beyond it lands, as a distance be
 passing its end that jumps: there a flight that passes within a third of the error counts as crossing.
 """
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Any, Literal, NamedTuple, TypeVar
@@ -99,10 +99,10 @@ def flights_let_go(
     aims = _Aims(targets)
     looks = _Looks(slices, tempo, aims)
     everywhere = list(range(len(slices)))
-    far, *near = looks.least([(aim, everywhere) for aim in aims.places], FLIGHT_ERROR)
+    far, *near = looks.least(aims.places, everywhere, FLIGHT_ERROR)
     who = slices[far.slice].who
     own = [k for k in everywhere if slices[k].who == who]
-    (speed,) = looks.least([(_SPEED, own)], SPEED_ERROR)
+    (speed,) = looks.least([_SPEED], own, SPEED_ERROR)
     farthest = LetGo(
         flight=-far.value,
         beat=far.beat,
@@ -192,24 +192,30 @@ class _Aims:
             value[some], lower[some] = _to_points(flights.rows(some), self._points[aims[some]])
         for aim in np.unique(aims[~point]).tolist():
             some = np.flatnonzero(aims == aim)
-            value[some], lower[some] = self.of(aim, flights.rows(some))
+            value[some], lower[some] = self._of(aim, flights.rows(some))
         return value, lower
 
-    def of(self, aim: int, flights: Flights) -> tuple[Floats, Floats]:
-        """The same for one aim."""
+    def every(self, flights: Flights) -> tuple[Floats, Floats]:
+        """The same of each flight for each aim, shape (aims, n)."""
+        value, lower = np.empty((2, self.count, len(flights.slack)))
+        points = np.flatnonzero(self._is_point)
+        value[points], lower[points] = _to_points(flights, self._points[points, None])
+        for aim in np.flatnonzero(~self._is_point).tolist():
+            value[aim], lower[aim] = self._of(aim, flights)
+        return value, lower
+
+    def _of(self, aim: int, flights: Flights) -> tuple[Floats, Floats]:
         if aim == _FLOWN:
             far = flights.flown
             return -far, -far - flights.slack
         if aim == _SPEED:
             return -flights.speed, -flights.fastest
         target = self._targets[aim]
-        if target.shape == "point":
-            return _to_points(flights, self._points[aim])
         return (_to_line if target.shape == "line" else _to_area)(flights, target)
 
 
 def _to_points(flights: Flights, points: Floats) -> tuple[Floats, Floats]:
-    """Distance from points, shape (n, 2) or (2,)."""
+    """Distance from points, one each, or from each of several, shape (p, 1, 2)."""
     gap = point_segment(_flat(points), _flat(flights.release), _flat(flights.landing))
     return gap, np.maximum(gap - flights.slack, 0.0)
 
@@ -262,9 +268,12 @@ class _Seen(NamedTuple):
 
 
 class _Scan(NamedTuple):
-    """A coarse look at a slice."""
+    """A coarse look at a slice: what was seen for each of a aims."""
 
-    seen: tuple[_Seen, ...]  # for each aim
+    value: Floats  # (a,)
+    beat: Floats  # (a,)
+    landing: Floats  # (a, 2)
+    lower: Floats  # (a,)
     proven: bool
 
 
@@ -299,38 +308,46 @@ class _Looks:
             "flights let go, coarsely",
             [(own, self._counted, sought) for own in self._contents],
             self._scan,
-            record=lambda scan: scan,
-            restore=lambda record: _Scan(tuple(map(_seen_from, record[0])), record[1]),
+            record=lambda scan: [*(column.tolist() for column in scan[:4]), scan.proven],
+            restore=_scan_from,
         )
 
-    def least(self, wanted: Sequence[tuple[int, Sequence[int]]], tolerance: float) -> list[_Least]:
-        """The smallest value for some aims, each in some slices, to a tolerance [m or m/s]."""
-        seen = [{k: self.scans[k].seen[aim] for k in own} for aim, own in wanted]
-        leads = []
-        for own, (aim, _) in zip(seen, wanted, strict=True):
-            first = min(own, key=lambda k, own=own: own[k].value)  # type: ignore[misc]
-            leads.append(_Job(first, aim, own[first].value))
-        self._search_each(zip(seen, leads, strict=True), tolerance)
-        rest = []
-        for own, lead in zip(seen, leads, strict=True):
-            least = own[lead.slice].value
-            known = float(np.ceil(least / _STEP) * _STEP)
-            rest += [
-                (own, _Job(k, lead.aim, min(known, other.value)))
-                for k, other in own.items()
-                if k != lead.slice and other.lower < least - tolerance
-            ]
-        self._search_each(rest, tolerance)
-        return [_least_of(own) for own in seen]
+    def least(self, aims: Sequence[int], slices: Sequence[int], tolerance: float) -> list[_Least]:
+        """The smallest value for some aims in some slices, to a tolerance [m or m/s]."""
+        scans = [self.scans[k] for k in slices]
+        value = np.stack([scan.value for scan in scans])[:, aims]
+        lower = np.stack([scan.lower for scan in scans])[:, aims]
+        column = np.arange(len(aims))
+        better: dict[tuple[int, int], _Seen] = {}
 
-    def _search_each(self, jobs: Iterable[tuple[dict[int, _Seen], _Job]], tolerance: float) -> None:
-        """Search slices, and note what is found in each."""
-        todo = list(jobs)
-        found = self._searched([job for _, job in todo], tolerance)
-        for (own, job), each in zip(todo, found, strict=True):
-            before = own[job.slice]
-            smaller = each.value < before.value
-            own[job.slice] = each if smaller else before._replace(lower=each.lower)
+        def search_in(rows: Ints, columns: Ints, known: Floats) -> None:
+            places = list(zip(rows.tolist(), columns.tolist(), strict=True))
+            jobs = [
+                _Job(slices[row], aims[c], own)
+                for (row, c), own in zip(places, known.tolist(), strict=True)
+            ]
+            for place, each in zip(places, self._searched(jobs, tolerance), strict=True):
+                lower[place] = each.lower
+                if each.value < value[place]:
+                    value[place], better[place] = each.value, each
+
+        lead = np.argmin(value, axis=0)
+        search_in(lead, column, value[lead, column])
+        least = value[lead, column]
+        rest = lower < least - tolerance
+        rest[lead, column] = False
+        c, row = np.nonzero(rest.T)
+        known = np.ceil(least / _STEP) * _STEP
+        search_in(row, c, np.minimum(known[c], value[row, c]))
+        out = []
+        for k, row in enumerate(np.argmin(value, axis=0).tolist()):  # of equal ones the first
+            scan, aim = scans[row], aims[k]
+            x, y = scan.landing[aim].tolist()
+            seen = _Seen(float(scan.value[aim]), float(scan.beat[aim]), (x, y), 0.0)
+            seen = better.get((row, k), seen)
+            bound = min(seen.value, float(np.min(lower[:, k])))
+            out.append(_Least(slices[row], seen.value, seen.beat, seen.landing, bound))
+        return out
 
     def _searched(self, jobs: Sequence[_Job], tolerance: float) -> list[_Seen]:
         def work(missing: list[int]) -> list[_Seen]:
@@ -399,18 +416,19 @@ class _Looks:
             proven = np.concatenate([own.proven for own in sampled])
             beats = np.concatenate([own.beat for own in sampled])
             cuts = np.cumsum([0, *(len(own.row) for own in sampled)]).tolist()
-            each = []
-            for aim in range(self._aims.count):
-                value, lower = self._aims.of(aim, flights)
-                each.append((np.where(proven, value, lower), lower))  # unproven: on the safe side
+            value, lower = self._aims.every(flights)
+            value = np.where(proven, value, lower)  # unproven: on the safe side
             for low, high in pairwise(cuts):
-                seen = []
-                for value, lower in each:
-                    at = low + int(np.argmin(value[low:high]))
-                    x, y = flights.landing[at].tolist()
-                    least = float(np.min(lower[low:high]))
-                    seen.append(_Seen(float(value[at]), float(beats[at]), (x, y), least))
-                out.append(_Scan(tuple(seen), bool(np.all(proven[low:high]))))
+                at = low + np.argmin(value[:, low:high], axis=1)
+                out.append(
+                    _Scan(
+                        value=value[np.arange(len(at)), at],
+                        beat=beats[at],
+                        landing=flights.landing[at],
+                        lower=np.min(lower[:, low:high], axis=1),
+                        proven=bool(np.all(proven[low:high])),
+                    )
+                )
         return out
 
     def _sampled(self, which: Sequence[int]) -> list[FlightSamples]:
@@ -425,19 +443,17 @@ class _Looks:
         return recent_each("coarse flights", known, work, most=_MOST_SAMPLED)
 
 
-def _least_of(seen: Mapping[int, _Seen]) -> _Least:
-    """Of equal values the earliest slice's."""
-    best = min(seen, key=lambda k: seen[k].value)
-    value, beat, landing, _ = seen[best]
-    return _Least(best, value, beat, landing, min(value, *(own.lower for own in seen.values())))
-
-
 def _parts(things: Sequence[T]) -> list[Sequence[T]]:
     return [things[k : k + _SLICES] for k in range(0, len(things), _SLICES)]
 
 
 def _joined(flights: Sequence[Flights]) -> Flights:
     return Flights(*(np.concatenate(column) for column in zip(*flights, strict=True)))
+
+
+def _scan_from(record: Sequence[Any]) -> _Scan:
+    value, beat, landing, lower = (np.array(column) for column in record[:4])
+    return _Scan(value, beat, landing, lower, record[4])
 
 
 def _seen_from(record: Sequence[Any]) -> _Seen:

@@ -141,7 +141,7 @@ def test_the_best_coarse_sample_need_not_be_in_the_slice_of_the_nearest_flight(m
     with nothing_kept():
         looks = room._Looks(slices, QUICKENING, room._Aims(spots(*points)))
         found = flights_let_go(CAST, QUICKENING, spots(*points)).nearest
-    coarse = np.array([[own.value for own in scan.seen[2:]] for scan in looks.scans])
+    coarse = np.array([scan.value[2:] for scan in looks.scans])
     best, right = np.argmin(coarse, axis=0), np.argmin(truth, axis=0)
     apart = np.abs(truth[0] - truth[1]) > 2 * FLIGHT_ERROR
 
@@ -163,6 +163,11 @@ def test_what_was_kept_before_changes_no_digit():
         assert flights_let_go(CAST, QUICKENING, targets) == after
 
 
+def of(aims, aim, flights):
+    value, lower = aims.every(flights)
+    return value[aim], lower[aim]
+
+
 def flights_of(release, landing, slack):
     n = len(release)
     return Flights(release, landing, np.full(n, slack), np.full(n, 8.0), np.full(n, 8.5))
@@ -182,14 +187,14 @@ def test_a_bound_holds_for_any_flight_within_the_slack_and_is_reached():
     aims, slack = room._Aims(targets), 0.4
     middle = flights_of(release, landing, slack)
     for k, shape in enumerate(shapes, 2):
-        value, lower = aims.of(k, middle)
+        value, lower = of(aims, k, middle)
         lines = shapely.linestrings(np.stack([release, landing], axis=1))
         gap = shapely.distance(lines, shape)
         assert np.maximum(value, 0.0) == pytest.approx(gap, abs=1e-9)
         least = np.inf
         for angle in np.linspace(0, 2 * np.pi, 41):
             off = slack * np.array([np.cos(angle), np.sin(angle)])
-            other, _ = aims.of(k, flights_of(release + off, landing + off, 0.0))
+            other, _ = of(aims, k, flights_of(release + off, landing + off, 0.0))
             assert np.all(other >= lower - 1e-9)
             least = np.minimum(least, other)
         if k < 4:
@@ -199,12 +204,12 @@ def test_a_bound_holds_for_any_flight_within_the_slack_and_is_reached():
             assert value[gap == 0] == pytest.approx(-beyond[gap == 0])
             assert np.any(least[gap == 0] <= lower[gap == 0] + 0.01)
     way = (landing - release) / np.linalg.norm(landing - release, axis=1)[:, None]
-    farther, _ = aims.of(0, flights_of(release, landing + slack * way, 0.0))
-    assert farther == pytest.approx(aims.of(0, middle)[1])
-    assert np.all(aims.of(1, middle)[0] == -8.0)
-    assert np.all(aims.of(1, middle)[1] == -8.5)
+    farther, _ = of(aims, 0, flights_of(release, landing + slack * way, 0.0))
+    assert farther == pytest.approx(of(aims, 0, middle)[1])
+    assert np.all(of(aims, 1, middle)[0] == -8.0)
+    assert np.all(of(aims, 1, middle)[1] == -8.5)
     inside = flights_of(np.array([[5.2, 1.2]]), np.array([[5.3, 1.3]]), slack)
-    assert aims.of(3, inside)[0] == 0.0
+    assert of(aims, 3, inside)[0] == 0.0
 
 
 def test_aims_measured_together_are_those_measured_apart():
@@ -217,7 +222,7 @@ def test_aims_measured_together_are_those_measured_apart():
     which = draw.integers(aims.count, size=90)
     value, lower = aims.measured(which, own)
     for aim in range(aims.count):
-        alone = aims.of(aim, own)
+        alone = of(aims, aim, own)
         assert np.array_equal(value[which == aim], alone[0][which == aim])
         assert np.array_equal(lower[which == aim], alone[1][which == aim])
 
@@ -271,7 +276,7 @@ def test_an_interval_in_which_a_flight_may_pass_the_end_of_a_line_is_decided_onc
     release = np.stack([past, np.zeros(200)], axis=1)
     landing = np.stack([past, -4.0 - beyond], axis=1)
     aims = room._Aims([row])
-    value, lower = aims.of(2, flights_of(release, landing, FLIGHT_ERROR / 3))
+    value, lower = of(aims, 2, flights_of(release, landing, FLIGHT_ERROR / 3))
     near = (past > 0) & (past <= FLIGHT_ERROR / 3)
 
     assert np.all(value - lower <= FLIGHT_ERROR + 1e-12)
@@ -279,7 +284,7 @@ def test_an_interval_in_which_a_flight_may_pass_the_end_of_a_line_is_decided_onc
     far = near & (beyond > FLIGHT_ERROR)
     assert np.any(far)
     assert value[far] == pytest.approx(-np.hypot(past, beyond)[far])
-    wide, _ = aims.of(2, flights_of(release, landing, FLIGHT_ERROR))
+    wide, _ = of(aims, 2, flights_of(release, landing, FLIGHT_ERROR))
     assert wide[far] == pytest.approx(past[far])
 
 
