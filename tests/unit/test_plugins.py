@@ -9,6 +9,7 @@ from types import SimpleNamespace
 
 import pytest
 
+from sequencer import plugins as _plugins
 from sequencer.errors import InputError
 from sequencer.facts import profiles
 from sequencer.motion.fitting import kept_fits
@@ -18,7 +19,7 @@ from sequencer.plugins import plugins
 
 CACHES = (
     law_kinds.law_kinds, library.patterns, profiles.profile, profiles.profile_names,
-    profiles._entries, kept_fits.formulas,
+    profiles._entries, kept_fits.formulas, _plugins._found_on,
 )  # fmt: skip
 LAW = """\
 from sequencer.motion.patterns.law_kinds import LawKind, one_turn, law_kinds
