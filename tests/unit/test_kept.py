@@ -16,7 +16,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from sequencer import kept
+from sequencer import kept, kept_store
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.props.prop import Prop
@@ -26,8 +26,8 @@ from sequencer.motion.trajectories.link_limits import LinkLimits
 @pytest.fixture
 def store(tmp_path, monkeypatch):
     """An empty folder, and a process that keeps nothing yet."""
-    monkeypatch.setattr(kept, "store_path", lambda: tmp_path / "kept" / "results.sqlite3")
-    monkeypatch.setattr(kept, "_STORE", kept._Store())
+    monkeypatch.setattr(kept_store, "store_path", lambda: tmp_path / "kept" / "results.sqlite3")
+    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(kept._unchanged))
     kept._MEMORY.clear()
     yield tmp_path / "kept" / "results.sqlite3"
     kept._STORE.close()
@@ -53,7 +53,7 @@ def next_process():
     """What a later process finds: memory is empty, and what waited has been written."""
     kept._STORE.flush()
     kept._STORE.close()
-    kept._STORE = kept._Store()
+    kept._STORE = kept_store.ResultStore(kept._unchanged)
     kept._MEMORY.clear()
 
 
@@ -224,7 +224,7 @@ def test_a_full_disk_costs_only_what_is_kept(store, monkeypatch):
 
     ask(Work((1.0,)))
     next_process()
-    monkeypatch.setattr(kept, "_write", full)
+    monkeypatch.setattr(kept_store, "_write", full)
     for k in range(4):
         assert ask(Work((k + 0.5,)), (k,)) == (k + 0.5,)
         kept._STORE.flush()
@@ -232,7 +232,7 @@ def test_a_full_disk_costs_only_what_is_kept(store, monkeypatch):
 
 
 def test_another_process_at_work_is_not_waited_for_long(store, monkeypatch):
-    monkeypatch.setattr(kept, "_PATIENCE", 0.01)
+    monkeypatch.setattr(kept_store, "_PATIENCE", 0.01)
     ask(Work((1.0,)))
     next_process()
     other = sqlite3.connect(store, isolation_level=None)
@@ -245,10 +245,10 @@ def test_another_process_at_work_is_not_waited_for_long(store, monkeypatch):
 
 
 def test_the_file_stays_small(store, monkeypatch):
-    monkeypatch.setattr(kept, "MOST_ON_DISK", 50_000)
-    monkeypatch.setattr(kept, "BUNDLE", 3)
+    monkeypatch.setattr(kept_store, "MOST_ON_DISK", 50_000)
+    monkeypatch.setattr(kept_store, "BUNDLE", 3)
     moments = iter(range(100))
-    monkeypatch.setattr(kept.time, "time", lambda: next(moments))
+    monkeypatch.setattr(kept_store.time, "time", lambda: next(moments))
     for k in range(30):
         ask(Work((float(k),) * 1000), (k,))
     next_process()
@@ -273,9 +273,9 @@ def test_two_processes_and_a_killed_one_share_a_file(store):
     code = (
         "import sys, os\n"
         "from pathlib import Path\n"
-        "from sequencer import kept\n"
-        f"kept.store_path = lambda: Path({str(store)!r})\n"
-        "kept.BUNDLE = 5\n"
+        "from sequencer import kept, kept_store\n"
+        f"kept_store.store_path = lambda: Path({str(store)!r})\n"
+        "kept_store.BUNDLE = 5\n"
         "n = int(sys.argv[1])\n"
         "for k in range(200):\n"
         "    x = kept.kept('t', (k,), lambda: (k / 7,), record=list, restore=tuple)\n"
@@ -321,7 +321,7 @@ def test_a_database_that_refuses_to_write_is_still_read(store, monkeypatch):
 
     ask(Work((1.0,)))
     next_process()
-    monkeypatch.setattr(kept, "_write", busy)
+    monkeypatch.setattr(kept_store, "_write", busy)
     for k in range(5):
         ask(Work((0.5,)), (k,))
         kept._STORE.flush()
@@ -336,7 +336,7 @@ def test_only_a_damaged_database_is_begun_anew(store, monkeypatch):
     ask(Work((1.0,)))
     next_process()
     with monkeypatch.context() as patch:
-        patch.setattr(kept, "_read", wrong)
+        patch.setattr(kept_store, "_read", wrong)
         assert ask(Work((2.0,)), ("other",)) == (2.0,)
     next_process()
     assert ask(Work((3.0,))) == (1.0,)
@@ -352,10 +352,10 @@ def test_code_that_changed_while_it_ran_keeps_nothing(store, monkeypatch):
 
 
 def test_without_a_database_everything_is_computed(store, monkeypatch):
-    monkeypatch.setattr(kept, "sqlite3", None)
+    monkeypatch.setattr(kept_store, "sqlite3", None)
     work = Work((1.0,))
     ask(work)
-    kept._STORE = kept._Store()
+    kept._STORE = kept_store.ResultStore(kept._unchanged)
     kept._MEMORY.clear()
     assert ask(work) == (1.0,)
     assert work.calls == 2
@@ -365,7 +365,7 @@ def test_without_a_home_everything_is_computed(store, monkeypatch):
     def nowhere():
         raise RuntimeError("no home directory")
 
-    monkeypatch.setattr(kept, "store_path", nowhere)
+    monkeypatch.setattr(kept_store, "store_path", nowhere)
     assert ask(Work((1.0,))) == (1.0,)
 
 
@@ -439,7 +439,7 @@ def test_what_a_worker_collects_is_known_here_even_where_nothing_can_be_written(
     assert work.calls == 1
     assert len(records) == 2
 
-    monkeypatch.setattr(kept._Store, "_connection", lambda _: None)
+    monkeypatch.setattr(kept_store.ResultStore, "_connection", lambda _: None)
     kept._MEMORY.clear()
     kept.take(records)
     kept._STORE.flush()

@@ -15,7 +15,7 @@ from types import SimpleNamespace
 
 import pytest
 
-from sequencer import kept, plugins
+from sequencer import kept, kept_store, plugins
 from sequencer.errors import InputError
 from sequencer.findings import Clearance, Danced, Finding, Report
 from sequencer.listening import cache
@@ -57,7 +57,7 @@ def store(tmp_path, monkeypatch):
     """A process that keeps nothing yet, and nobody else's packages."""
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
     monkeypatch.setenv("LOCALAPPDATA", str(tmp_path / "cache"))
-    monkeypatch.setattr(kept, "_STORE", kept._Store())
+    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(kept._unchanged))
     monkeypatch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
     monkeypatch.setattr(plugins, "entries", lambda _group: [])
     yield tmp_path / "cache" / "sequencer"
