@@ -17,6 +17,7 @@ import time
 from collections import OrderedDict
 from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
+from contextvars import ContextVar
 from dataclasses import fields, is_dataclass
 from functools import cache, wraps
 from importlib import resources
@@ -26,6 +27,7 @@ from pathlib import Path
 from types import MethodType
 from typing import Any, ParamSpec, TypeVar, cast
 
+from sequencer.kept_shelf import Shelf
 from sequencer.kept_store import ResultStore
 from sequencer.progress import stop_if_unwanted
 
@@ -33,6 +35,7 @@ T = TypeVar("T")
 P = ParamSpec("P")
 
 LONGEST = 20_000_000  # characters of a record on disk; a longer one would push all others out
+SMALL_RECORD = 200  # characters of a record that lies on a shelf besides
 MOST_IN_MEMORY = 100_000  # results of one process; the one used longest ago goes first
 # Code and data that results depend on, and the libraries behind it.
 COMPUTING = (
@@ -139,6 +142,7 @@ def _kept_by(key: bytes | None, result: T, record: Callable[[T], Any]) -> T:
         text = json.dumps(record(result))
         if len(text) <= LONGEST:
             _STORE.put(key, text)
+            _lay_small(key, text)
     return _remembered(key, result)
 
 
@@ -155,13 +159,28 @@ def _known(key: bytes, restore: Callable[[Any], T]) -> tuple[T, ...]:
         if key in _MEMORY:
             _MEMORY.move_to_end(key)
             return (cast("T", _MEMORY[key]),)
-    text = _STORE.get(key)
+    text = _text(key)
     if text is None:
         return ()
     try:
         return (_remembered(key, restore(json.loads(text))),)
     except (ValueError, TypeError, KeyError, IndexError, AttributeError):
         return ()
+
+
+def _text(key: bytes) -> str | None:
+    """The record of a key: from the shelf, if it is small, or from its own row."""
+    opened = _SHELF.get()
+    text = None if opened is None else opened.text("small", key.hex())
+    if text is None and (text := _STORE.get(key)) is not None:
+        _lay_small(key, text)
+    return text
+
+
+def _lay_small(key: bytes, text: str) -> None:
+    opened = _SHELF.get()
+    if opened is not None and len(text) <= SMALL_RECORD:
+        opened.lay("small", key.hex(), text)
 
 
 def _remembered(key: bytes, result: T) -> T:
@@ -197,6 +216,8 @@ def recent_each(
     work: Callable[[list[int]], Sequence[T]],
     *,
     most: int,
+    record: Callable[[T], Any] | None = None,
+    restore: Callable[[Any], T] | None = None,
 ) -> list[T]:
     """Several results, kept in this process while they are among the most recent of their kind.
 
@@ -209,6 +230,9 @@ def recent_each(
         As for `kept_each`. What it returns must never be changed by anyone.
     most : int
         Results of this kind that are kept.
+    record, restore : callable, optional
+        As for `kept`: then they lie on the shelf too, if there is one (`shelf`). Keys are numbers, text, bytes and
+        tuples of these.
     """
     found: dict[int, T] = {}
     with _LOCK:
@@ -218,7 +242,16 @@ def recent_each(
                 own.move_to_end(key)
                 found[k] = cast("T", own[key])
     missing = [k for k in range(len(keys)) if k not in found]
-    found.update(zip(missing, work(missing) if missing else (), strict=True))
+    if missing:
+        shelf = _SHELF.get()
+        if shelf is None or record is None or restore is None:
+            new = work(missing)
+        else:
+            new = shelf.results(
+                kind, [keys[k] for k in missing],
+                lambda some: work([missing[k] for k in some]), record, restore,
+            )  # fmt: skip
+        found.update(zip(missing, new, strict=True))
     with _LOCK:
         for k in missing:
             if (key := keys[k]) is not None:
@@ -228,12 +261,87 @@ def recent_each(
     return [found[k] for k in range(len(keys))]
 
 
-def recent(kind: str, key: Hashable | None, work: Callable[[], T], *, most: int) -> T:
+def recent(
+    kind: str,
+    key: Hashable | None,
+    work: Callable[[], T],
+    *,
+    most: int,
+    record: Callable[[T], Any] | None = None,
+    restore: Callable[[Any], T] | None = None,
+) -> T:
     """One result, kept in this process while it is among the most recent of its kind; see `recent_each`."""
-    (found,) = recent_each(kind, [key], lambda _: [work()], most=most)
+    (found,) = recent_each(
+        kind, [key], lambda _: [work()], most=most, record=record, restore=restore
+    )
     return found
 
 
+@contextmanager
+def shelf(of: str) -> Iterator[None]:
+    """A context in which small results (`recent_each`) lie on a shelf for the next process that asks for the same.
+
+    Parameters
+    ----------
+    of : str
+        What the results are used for, such as a show file's path; a name, since what they depend on is in their keys.
+    """
+    store = _STORE
+
+    def row(kind: str) -> bytes:
+        return content_key("shelf", of, kind)
+
+    opened = Shelf(lambda kind: store.get(row(kind)), lambda kind, text: store.put(row(kind), text))
+    token = _SHELF.set(opened)
+    try:
+        yield
+    finally:
+        _SHELF.reset(token)
+        opened.put_away()
+
+
+def shelved_each(
+    kind: str,
+    keys: Callable[[], Sequence[Hashable | None]],
+    work: Callable[[list[int]], Sequence[T]],
+    count: int,
+    *,
+    record: Callable[[T], Any],
+    restore: Callable[[Any], T],
+) -> list[T]:
+    """Several results from the shelf, or computed and put there; without a shelf computed, and no key asked for.
+
+    Parameters
+    ----------
+    kind, work, record, restore
+        As for `recent_each`.
+    keys : callable
+        Content keys of all that each result depends on; None for one that is computed each time.
+    count : int
+        Number of results.
+    """
+    opened = _SHELF.get()
+    if opened is None:
+        return list(work(list(range(count))))
+    return opened.results(kind, keys(), work, record, restore)
+
+
+def shelved(
+    kind: str,
+    key: Callable[[], Hashable | None],
+    work: Callable[[], T],
+    *,
+    record: Callable[[T], Any],
+    restore: Callable[[Any], T],
+) -> T:
+    """One result from the shelf; see `shelved_each`."""
+    (found,) = shelved_each(
+        kind, lambda: [key()], lambda _: [work()], 1, record=record, restore=restore
+    )
+    return found
+
+
+_SHELF: ContextVar[Shelf | None] = ContextVar("shelf", default=None)
 _MEMORY: OrderedDict[bytes, Any] = OrderedDict()
 _RECENT: dict[str, OrderedDict[Hashable, Any]] = {}
 _LOCK = threading.RLock()
@@ -348,25 +456,27 @@ _DIGESTS: dict[int, tuple[Any, bytes]] = {}
 @cache
 def formulas() -> bytes:
     """A hash of the code that results depend on: changed formulas find nothing kept."""
-    total = hashlib.blake2b(digest_size=20)
-    for name in LIBRARIES:
-        with suppress(PackageNotFoundError):
-            total.update(f"{name} {version(name)}".encode())
-    for file in _sources():
-        total.update(file.name.encode() + b"\0" + file.read_bytes())
-    return total.digest()
+    return _hash_of(LIBRARIES, _sources())
 
 
 @cache
 def whole_code() -> bytes:
     """A hash of all code and data of the package, and of the interpreter, for what depends on more than `formulas`."""
-    total = hashlib.blake2b(sys.version.encode(), digest_size=20)
-    for name in (*LIBRARIES, *SHOW_LIBRARIES):
+    libraries = (*LIBRARIES, *SHOW_LIBRARIES)
+    return _hash_of(libraries, _files(resources.files("sequencer")), sys.version)
+
+
+def _hash_of(libraries: Iterable[str], files: Iterable[Traversable], more: str = "") -> bytes:
+    total = hashlib.blake2b(more.encode(), digest_size=20)
+    for name in libraries:
         with suppress(PackageNotFoundError):
-            total.update(f"{name} {version(name)}".encode())
-    for file in _files(resources.files("sequencer")):
+            total.update(f"{name} {_version(name)}".encode())
+    for file in files:
         total.update(file.name.encode() + b"\0" + file.read_bytes())
     return total.digest()
+
+
+_version = cache(version)
 
 
 def _sources() -> Iterator[Traversable]:
@@ -391,12 +501,14 @@ _LOADED = time.time()  # code that was changed later is not taken for what is lo
 
 def _files(place: Traversable) -> Iterator[Traversable]:
     """Code and data of a package and its subpackages, in the same order on every system."""
-    if place.is_file():
-        if place.name.endswith((".py", ".json")):
-            yield place
-        return
-    for each in sorted(place.iterdir(), key=lambda each: each.name):
-        yield from _files(each)
+    if place.name.endswith(_CODE):
+        yield place
+    elif place.name != "__pycache__" and place.is_dir():
+        for each in sorted(place.iterdir(), key=lambda each: each.name):
+            yield from _files(each)
+
+
+_CODE = (".py", ".json")  # ends of the names of code and data
 
 
 # --- this process ---
@@ -412,6 +524,7 @@ def _begin_in_child() -> None:
     global _STORE, _LOCK
     _INHERITED.append(_STORE)  # never closed here: it is the parent's
     _STORE, _LOCK = ResultStore(_unchanged), threading.RLock()
+    _SHELF.set(None)
 
 
 _STORE = ResultStore(_unchanged)

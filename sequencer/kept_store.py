@@ -19,7 +19,7 @@ except ImportError:  # Python was built without it: nothing is kept on disk
     sqlite3 = None  # type: ignore[assignment]
 
 MOST_ON_DISK = 200 * 2**20  # [bytes]; beyond this the older half of the results goes
-BUNDLE = 200  # results that are written together, at most
+BUNDLE = 2_000  # results that are written together, at most
 OFTEN_ENOUGH = 2.0  # [s] that a result waits to be written if more are computed after it
 _SCHEMA = 1  # of the database; another one has another file
 _FOLDERS = ("XDG_CACHE_HOME", "LOCALAPPDATA", "HOME")  # variables that place the cache directory

@@ -78,15 +78,16 @@ def assert_interrupted(result):
 
 def found(monkeypatch, *, stop_at=None):
     """Keys of results as they are found; SIGINT after the one of that number."""
-    keys, put = [], kept_store.ResultStore.put
+    keys, keep = [], kept._kept_by
 
-    def putting(store, key, record):
-        put(store, key, record)
+    def keeping(key, result, record):
+        kept_result = keep(key, result, record)
         keys.append(key)
         if len(keys) == stop_at:
             strike()
+        return kept_result
 
-    monkeypatch.setattr(kept_store.ResultStore, "put", putting)
+    monkeypatch.setattr(kept, "_kept_by", keeping)
     return keys
 
 

@@ -457,3 +457,99 @@ def test_what_was_taken_is_written_for_the_next_process(store):
     kept.take(records)
     next_process()
     assert ask(Work((2.0,))) == (1.0,)
+
+
+def lay(work, key=(b"a", 1.5), of="show"):
+    """A result that a check of a show asks for, in a process of its own."""
+    kept._RECENT.pop("small things", None)
+    with kept.shelf(of):
+        (found,) = kept.recent_each(
+            "small things", [key], lambda _: [work()], most=9, record=list, restore=tuple
+        )
+    return found
+
+
+def test_what_lies_on_a_shelf_is_found_by_the_next_process_that_asks_for_the_same(store):
+    first = Work((0.1 + 0.2,))
+    assert lay(first) == lay(Work((2.0,))) == (0.1 + 0.2,)
+    next_process()
+    assert lay(Work((3.0,))) == (0.1 + 0.2,)
+    assert lay(Work((4.0,)), (b"a", 1.0)) == (4.0,)
+    assert lay(Work((5.0,)), of="another show") == (5.0,)
+    assert first.calls == 1
+
+
+def test_on_a_shelf_lies_nothing_of_other_formulas(store, monkeypatch):
+    lay(Work((1.0,)))
+    monkeypatch.setattr(kept, "formulas", lambda: b"other")
+    assert lay(Work((2.0,))) == (2.0,)
+
+
+def test_without_a_shelf_a_recent_result_is_known_in_this_process_only(store):
+    work = Work((1.0,))
+    for _ in range(2):
+        kept._RECENT.pop("small things", None)
+        kept.recent("small things", b"key", work, most=9, record=list, restore=tuple)
+        next_process()
+    assert work.calls == 2
+
+
+def test_a_key_is_asked_for_only_where_there_is_a_shelf(store):
+    def no_key():
+        raise AssertionError("not asked for")
+
+    work = Work((1.0,))
+    assert kept.shelved("t", no_key, work, record=list, restore=tuple) == (1.0,)
+    for _ in range(2):
+        with kept.shelf("show"):
+            assert kept.shelved("t", lambda: 7, work, record=list, restore=tuple) == (1.0,)
+        next_process()
+    assert work.calls == 2
+
+
+def test_what_was_found_before_an_error_lies_there_too(store):
+    def fault():
+        raise RuntimeError
+
+    def check():
+        with kept.shelf("show"):
+            kept.shelved("t", lambda: 7, Work((1.0,)), record=list, restore=tuple)
+            kept.shelved("t", lambda: 8, fault, record=list, restore=tuple)
+
+    with pytest.raises(RuntimeError):
+        check()
+    next_process()
+    with kept.shelf("show"):
+        found = kept.shelved("t", lambda: 7, Work((2.0,)), record=list, restore=tuple)
+    assert found == (1.0,)
+
+
+def test_a_small_result_lies_on_the_shelf_besides_and_a_large_one_does_not(store):
+    large = tuple(map(float, range(kept.SMALL_RECORD)))
+    with kept.shelf("show"):
+        ask(Work((1.0,)))
+        ask(Work(large), ("large",))
+    next_process()
+    with sqlite3.connect(store) as base:
+        base.execute("DELETE FROM results WHERE record LIKE '[%'")  # rows of their own
+    base.close()
+    with kept.shelf("show"):
+        assert ask(Work((2.0,))) == (1.0,)
+        assert ask(Work((2.0,)), ("large",)) == (2.0,)
+
+
+@pytest.mark.skipif(not hasattr(os, "fork"), reason="no fork here")
+def test_a_forked_process_has_no_shelf(store):
+    with kept.shelf("show"):
+        code = os.fork()
+        if code == 0:
+            os._exit(0 if kept._SHELF.get() is None else 1)
+        assert os.waitpid(code, 0)[1] == 0
+        assert kept._SHELF.get() is not None
+
+
+def test_where_nothing_can_be_written_a_shelf_changes_no_result(store, monkeypatch):
+    monkeypatch.setattr(kept_store.ResultStore, "_connection", lambda _: None)
+    assert lay(Work((1.0,))) == (1.0,)
+    next_process()
+    assert lay(Work((2.0,))) == (2.0,)

@@ -226,3 +226,15 @@ def test_a_sheet_that_fails_while_it_is_laid_out_is_refused_too(install, story, 
     made = added_sheets(SimpleNamespace(is_lit=is_lit), [])
 
     assert says in refused(lambda: made[0].story(None))
+
+
+def test_a_package_on_a_path_that_came_later_is_found(tmp_path, monkeypatch):
+    """The entry points of a path are looked up once, those of another path again."""
+    assert not plugins("sequencer.sheets")
+    info = tmp_path / "later-1.0.dist-info"
+    info.mkdir()
+    (info / "METADATA").write_text("Metadata-Version: 2.1\nName: later\nVersion: 1.0\n", "utf-8")
+    (info / "entry_points.txt").write_text("[sequencer.sheets]\nown = later:KIND\n", "utf-8")
+    monkeypatch.setattr(sys, "path", [*sys.path, str(tmp_path)])
+    assert [each.package for each in plugins("sequencer.sheets")] == ["later 1.0"]
+    assert not plugins("sequencer.checks")
