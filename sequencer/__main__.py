@@ -15,7 +15,10 @@ def main() -> None:
     except KeyboardInterrupt:
         sys.stderr.write("interrupted; nothing was begun\n")
         raise SystemExit(130) from None
-    run()
+    try:
+        run()
+    finally:
+        gc.freeze()  # the end of the interpreter would look through all that is left, twice
 
 
 if __name__ == "__main__":

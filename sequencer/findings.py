@@ -1,9 +1,10 @@
 """Results of the checks: plain frozen records that every output can print."""
 
 from collections import Counter
+from collections.abc import Mapping
 from dataclasses import asdict, dataclass, fields
 from math import nan
-from typing import TYPE_CHECKING, Any, Literal, TypeAlias
+from typing import TYPE_CHECKING, Any, Literal, TypeAlias, TypeVar
 
 from sequencer.units import counted
 
@@ -11,6 +12,8 @@ if TYPE_CHECKING:
     import pandas as pd
 
     from sequencer.facts.cautions import Condition
+
+Row = TypeVar("Row")
 
 Severity = Literal["stop", "warn", "note"]
 ReportTable: TypeAlias = Literal["findings", "clearances", "chances"]
@@ -146,6 +149,20 @@ class Report:
             raise ValueError(f"table must be one of {', '.join(tables)}, got {table!r}")
         kind, rows = tables[table]
         return pd.DataFrame([_row(asdict(row)) for row in rows], columns=_columns(kind))
+
+
+def restored_row(kind: type[Row], record: Mapping[str, Any]) -> Row:
+    """A finding or a clearance from its fields, of which a list was a tuple; the inverse of `asdict` and JSON.
+
+    Raises
+    ------
+    TypeError
+        If the record is none.
+    """
+    tuples = {
+        name: tuple(value) if isinstance(value, list) else value for name, value in record.items()
+    }
+    return kind(**tuples)
 
 
 _NUMBERS = {"start", "end"}  # columns that may be unknown

@@ -3,7 +3,7 @@
 A result is known by its content key, a hash of all that it depends on, together with the code that computed
 it. An entry on disk is trusted only if its checksum matches; anything else counts as missing and is computed
 again. A folder that cannot be read or written, a full disk, a damaged file or another process at work never
-change a result: they only cost time. The file is one SQLite database, which keeps several processes apart.
+change a result: they only cost time (kept_store.py).
 """
 
 import atexit
@@ -17,6 +17,7 @@ import time
 from collections import OrderedDict
 from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager, suppress
+from contextvars import ContextVar
 from dataclasses import fields, is_dataclass
 from functools import cache, wraps
 from importlib import resources
@@ -26,29 +27,29 @@ from pathlib import Path
 from types import MethodType
 from typing import Any, ParamSpec, TypeVar, cast
 
+from sequencer.kept_shelf import Shelf
+from sequencer.kept_store import ResultStore
 from sequencer.progress import stop_if_unwanted
-
-try:
-    import sqlite3
-except ImportError:  # Python was built without it: nothing is kept on disk
-    sqlite3 = None  # type: ignore[assignment]
 
 T = TypeVar("T")
 P = ParamSpec("P")
 
 LONGEST = 20_000_000  # characters of a record on disk; a longer one would push all others out
+SMALL_RECORD = 200  # characters of a record that lies on a shelf besides
 MOST_IN_MEMORY = 100_000  # results of one process; the one used longest ago goes first
-MOST_ON_DISK = 200 * 2**20  # [bytes]; beyond this the older half of the results goes
-BUNDLE = 200  # results that are written together, at most
-OFTEN_ENOUGH = 2.0  # [s] that a result waits to be written if more are computed after it
 # Code and data that results depend on, and the libraries behind it.
-COMPUTING = ("arrays.py", "facts", "geometry", "kept.py", "motion", "safety", "timing")
+COMPUTING = (
+    "arrays.py",
+    "facts",
+    "geometry",
+    "kept.py",
+    "kept_store.py",
+    "motion",
+    "safety",
+    "timing",
+)
 LIBRARIES = ("numpy", "scipy", "shapely")
 SHOW_LIBRARIES = ("pydantic", "pydantic-core", "ruamel.yaml")  # of show files
-_SCHEMA = 1  # of the database; another one has another file
-_FOLDERS = ("XDG_CACHE_HOME", "LOCALAPPDATA", "HOME")  # variables that place the cache directory
-_PATIENCE = 0.5  # [s] to wait for another process
-_REFUSALS = 3  # after so many the database is left alone
 
 
 def kept(
@@ -141,6 +142,7 @@ def _kept_by(key: bytes | None, result: T, record: Callable[[T], Any]) -> T:
         text = json.dumps(record(result))
         if len(text) <= LONGEST:
             _STORE.put(key, text)
+            _lay_small(key, text)
     return _remembered(key, result)
 
 
@@ -157,13 +159,28 @@ def _known(key: bytes, restore: Callable[[Any], T]) -> tuple[T, ...]:
         if key in _MEMORY:
             _MEMORY.move_to_end(key)
             return (cast("T", _MEMORY[key]),)
-    text = _STORE.get(key)
+    text = _text(key)
     if text is None:
         return ()
     try:
         return (_remembered(key, restore(json.loads(text))),)
     except (ValueError, TypeError, KeyError, IndexError, AttributeError):
         return ()
+
+
+def _text(key: bytes) -> str | None:
+    """The record of a key: from the shelf, if it is small, or from its own row."""
+    opened = _SHELF.get()
+    text = None if opened is None else opened.text("small", key.hex())
+    if text is None and (text := _STORE.get(key)) is not None:
+        _lay_small(key, text)
+    return text
+
+
+def _lay_small(key: bytes, text: str) -> None:
+    opened = _SHELF.get()
+    if opened is not None and len(text) <= SMALL_RECORD:
+        opened.lay("small", key.hex(), text)
 
 
 def _remembered(key: bytes, result: T) -> T:
@@ -199,6 +216,8 @@ def recent_each(
     work: Callable[[list[int]], Sequence[T]],
     *,
     most: int,
+    record: Callable[[T], Any] | None = None,
+    restore: Callable[[Any], T] | None = None,
 ) -> list[T]:
     """Several results, kept in this process while they are among the most recent of their kind.
 
@@ -211,6 +230,9 @@ def recent_each(
         As for `kept_each`. What it returns must never be changed by anyone.
     most : int
         Results of this kind that are kept.
+    record, restore : callable, optional
+        As for `kept`: then they lie on the shelf too, if there is one (`shelf`). Keys are numbers, text, bytes and
+        tuples of these.
     """
     found: dict[int, T] = {}
     with _LOCK:
@@ -220,7 +242,16 @@ def recent_each(
                 own.move_to_end(key)
                 found[k] = cast("T", own[key])
     missing = [k for k in range(len(keys)) if k not in found]
-    found.update(zip(missing, work(missing) if missing else (), strict=True))
+    if missing:
+        shelf = _SHELF.get()
+        if shelf is None or record is None or restore is None:
+            new = work(missing)
+        else:
+            new = shelf.results(
+                kind, [keys[k] for k in missing],
+                lambda some: work([missing[k] for k in some]), record, restore,
+            )  # fmt: skip
+        found.update(zip(missing, new, strict=True))
     with _LOCK:
         for k in missing:
             if (key := keys[k]) is not None:
@@ -230,12 +261,87 @@ def recent_each(
     return [found[k] for k in range(len(keys))]
 
 
-def recent(kind: str, key: Hashable | None, work: Callable[[], T], *, most: int) -> T:
+def recent(
+    kind: str,
+    key: Hashable | None,
+    work: Callable[[], T],
+    *,
+    most: int,
+    record: Callable[[T], Any] | None = None,
+    restore: Callable[[Any], T] | None = None,
+) -> T:
     """One result, kept in this process while it is among the most recent of its kind; see `recent_each`."""
-    (found,) = recent_each(kind, [key], lambda _: [work()], most=most)
+    (found,) = recent_each(
+        kind, [key], lambda _: [work()], most=most, record=record, restore=restore
+    )
     return found
 
 
+@contextmanager
+def shelf(of: str) -> Iterator[None]:
+    """A context in which small results (`recent_each`) lie on a shelf for the next process that asks for the same.
+
+    Parameters
+    ----------
+    of : str
+        What the results are used for, such as a show file's path; a name, since what they depend on is in their keys.
+    """
+    store = _STORE
+
+    def row(kind: str) -> bytes:
+        return content_key("shelf", of, kind)
+
+    opened = Shelf(lambda kind: store.get(row(kind)), lambda kind, text: store.put(row(kind), text))
+    token = _SHELF.set(opened)
+    try:
+        yield
+    finally:
+        _SHELF.reset(token)
+        opened.put_away()
+
+
+def shelved_each(
+    kind: str,
+    keys: Callable[[], Sequence[Hashable | None]],
+    work: Callable[[list[int]], Sequence[T]],
+    count: int,
+    *,
+    record: Callable[[T], Any],
+    restore: Callable[[Any], T],
+) -> list[T]:
+    """Several results from the shelf, or computed and put there; without a shelf computed, and no key asked for.
+
+    Parameters
+    ----------
+    kind, work, record, restore
+        As for `recent_each`.
+    keys : callable
+        Content keys of all that each result depends on; None for one that is computed each time.
+    count : int
+        Number of results.
+    """
+    opened = _SHELF.get()
+    if opened is None:
+        return list(work(list(range(count))))
+    return opened.results(kind, keys(), work, record, restore)
+
+
+def shelved(
+    kind: str,
+    key: Callable[[], Hashable | None],
+    work: Callable[[], T],
+    *,
+    record: Callable[[T], Any],
+    restore: Callable[[Any], T],
+) -> T:
+    """One result from the shelf; see `shelved_each`."""
+    (found,) = shelved_each(
+        kind, lambda: [key()], lambda _: [work()], 1, record=record, restore=restore
+    )
+    return found
+
+
+_SHELF: ContextVar[Shelf | None] = ContextVar("shelf", default=None)
 _MEMORY: OrderedDict[bytes, Any] = OrderedDict()
 _RECENT: dict[str, OrderedDict[Hashable, Any]] = {}
 _LOCK = threading.RLock()
@@ -350,25 +456,27 @@ _DIGESTS: dict[int, tuple[Any, bytes]] = {}
 @cache
 def formulas() -> bytes:
     """A hash of the code that results depend on: changed formulas find nothing kept."""
-    total = hashlib.blake2b(digest_size=20)
-    for name in LIBRARIES:
-        with suppress(PackageNotFoundError):
-            total.update(f"{name} {version(name)}".encode())
-    for file in _sources():
-        total.update(file.name.encode() + b"\0" + file.read_bytes())
-    return total.digest()
+    return _hash_of(LIBRARIES, _sources())
 
 
 @cache
 def whole_code() -> bytes:
     """A hash of all code and data of the package, and of the interpreter, for what depends on more than `formulas`."""
-    total = hashlib.blake2b(sys.version.encode(), digest_size=20)
-    for name in (*LIBRARIES, *SHOW_LIBRARIES):
+    libraries = (*LIBRARIES, *SHOW_LIBRARIES)
+    return _hash_of(libraries, _files(resources.files("sequencer")), sys.version)
+
+
+def _hash_of(libraries: Iterable[str], files: Iterable[Traversable], more: str = "") -> bytes:
+    total = hashlib.blake2b(more.encode(), digest_size=20)
+    for name in libraries:
         with suppress(PackageNotFoundError):
-            total.update(f"{name} {version(name)}".encode())
-    for file in _files(resources.files("sequencer")):
+            total.update(f"{name} {_version(name)}".encode())
+    for file in files:
         total.update(file.name.encode() + b"\0" + file.read_bytes())
     return total.digest()
+
+
+_version = cache(version)
 
 
 def _sources() -> Iterator[Traversable]:
@@ -383,201 +491,27 @@ def _changed_since(moment: float) -> bool:
     return any(file.stat().st_mtime > moment for file in files if isinstance(file, Path))
 
 
+def _unchanged() -> bool:
+    """Whether the code on disk is still what this process runs."""
+    return not _changed_since(_LOADED)
+
+
 _LOADED = time.time()  # code that was changed later is not taken for what is loaded
 
 
 def _files(place: Traversable) -> Iterator[Traversable]:
     """Code and data of a package and its subpackages, in the same order on every system."""
-    if place.is_file():
-        if place.name.endswith((".py", ".json")):
-            yield place
-        return
-    for each in sorted(place.iterdir(), key=lambda each: each.name):
-        yield from _files(each)
+    if place.name.endswith(_CODE):
+        yield place
+    elif place.name != "__pycache__" and place.is_dir():
+        for each in sorted(place.iterdir(), key=lambda each: each.name):
+            yield from _files(each)
 
 
-# --- disk ---
+_CODE = (".py", ".json")  # ends of the names of code and data
 
 
-def store_path() -> Path:
-    """Location of the database: the user's cache directory."""
-    from platformdirs import user_cache_path
-
-    return user_cache_path("sequencer") / f"results-{_SCHEMA}.sqlite3"
-
-
-class _Store:
-    """The database of this process, opened when it is first needed; out of order it finds and keeps nothing."""
-
-    def __init__(self) -> None:
-        self._lock = threading.RLock()
-        self._here: tuple[int | str | None, ...] | None = None
-        self._base: sqlite3.Connection | None = None
-        self._refused = {"read": 0, "write": 0}  # in a row
-        self._waiting: dict[bytes, str] = {}
-        self._taken: dict[bytes, str] = {}  # from workers, until they are asked for
-        self._collected: dict[bytes, str] | None = None
-        self._written = time.monotonic()
-
-    def get(self, key: bytes) -> str | None:
-        """The record kept for a key; None if there is none, or it is damaged."""
-        with self._lock:
-            taken = self._taken.pop(key, None)
-            if key in self._waiting:
-                return self._waiting[key]
-            if taken is not None:
-                return taken
-            rows = self._run("read", lambda base: _read(base, key))
-        if not rows:
-            return None
-        record, checksum = rows[0]
-        whole = isinstance(record, str) and checksum == _checksum(key, record)
-        return record if whole else None
-
-    def put(self, key: bytes, record: str) -> None:
-        """Keep a record; written with others, at the latest when the process ends."""
-        with self._lock:
-            if self._collected is not None:
-                self._collected[key] = record
-                return
-            self._waiting[key] = record
-            waited = time.monotonic() - self._written
-            if len(self._waiting) >= BUNDLE or waited > OFTEN_ENOUGH:
-                self.flush()
-
-    def begin_collecting(self, records: dict[bytes, str] | None) -> dict[bytes, str] | None:
-        """From now on put results there instead; None to write them again. Returns where they went before."""
-        with self._lock:
-            before, self._collected = self._collected, records
-            return before
-
-    def take(self, records: Mapping[bytes, str]) -> None:
-        """Results of a worker: found from now on even where nothing can be written."""
-        with self._lock:
-            self._taken.update(records)
-            for key, record in records.items():
-                self.put(key, record)
-
-    def flush(self) -> None:
-        """Write what waits."""
-        with self._lock:
-            waiting, self._waiting = self._waiting, {}
-            self._written = time.monotonic()
-            if not waiting or self._connection() is None or _changed_since(_LOADED):
-                return
-            now = int(time.time())
-            try:
-                rows = [(key, text, _checksum(key, text), now) for key, text in waiting.items()]
-                self._run("write", lambda base: _write(base, rows))
-            except BaseException:  # interrupted: they are written when the process ends
-                self._waiting = waiting | self._waiting
-                raise
-
-    def close(self) -> None:
-        """Close the database; it is opened again when it is needed."""
-        with self._lock:
-            base, self._base, self._here = self._base, None, None
-            if base is not None:
-                with suppress(sqlite3.Error):
-                    base.close()
-
-    def _run(self, what: str, work: Callable[[sqlite3.Connection], list[Any]]) -> list[Any]:
-        base = self._connection()
-        if base is None or self._refused[what] >= _REFUSALS:
-            return []
-        try:
-            found = work(base)
-        except sqlite3.Error as error:
-            self._refused[what] += 1  # busy, full, or only to be read
-            if type(error) is sqlite3.DatabaseError:  # damaged
-                with suppress(sqlite3.Error):
-                    base.close()
-                self._base = _opened_anew(store_path())
-            return []
-        self._refused[what] = 0
-        return found
-
-    def _connection(self) -> sqlite3.Connection | None:
-        """The open database; one whose folder has moved is opened there."""
-        here = (os.getpid(), *(os.environ.get(name) for name in _FOLDERS))
-        if self._here != here:
-            self.close()
-            self._here, self._refused = here, {"read": 0, "write": 0}
-            with suppress(OSError, RuntimeError):  # there may be no home
-                self._base = _opened(store_path())
-        return self._base
-
-
-def _read(base: sqlite3.Connection, key: bytes) -> list[Any]:
-    return base.execute("SELECT record, checksum FROM results WHERE key = ?", (key,)).fetchall()
-
-
-def _write(base: sqlite3.Connection, rows: list[tuple[bytes, str, bytes, int]]) -> list[Any]:
-    with base:
-        base.executemany("INSERT OR REPLACE INTO results VALUES (?, ?, ?, ?)", rows)
-        if _used(base) > MOST_ON_DISK:
-            (count,) = base.execute("SELECT count(*) FROM results").fetchone()
-            base.execute(
-                "DELETE FROM results WHERE key IN (SELECT key FROM results ORDER BY written, key LIMIT ?)",
-                (count - count // 2,),
-            )
-    return []
-
-
-def _used(base: sqlite3.Connection) -> int:
-    """Bytes of the database that hold something; what was deleted is used again."""
-    pages, empty, size = (
-        base.execute(f"PRAGMA {name}").fetchone()[0]
-        for name in ("page_count", "freelist_count", "page_size")
-    )
-    return int((pages - empty) * size)
-
-
-def _opened(path: Path) -> sqlite3.Connection | None:
-    """A database that can be read, and written if the folder allows it; None if neither."""
-    if sqlite3 is None:
-        return None
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        return _prepared(sqlite3.connect(path, timeout=_PATIENCE, check_same_thread=False))
-    except (OSError, sqlite3.OperationalError):
-        return _opened_to_read(path)
-    except sqlite3.Error:  # damaged, or no database at all
-        return _opened_anew(path)
-
-
-def _opened_to_read(path: Path) -> sqlite3.Connection | None:
-    with suppress(OSError, ValueError, sqlite3.Error):
-        where = f"{path.resolve().as_uri()}?mode=ro"
-        return sqlite3.connect(where, uri=True, timeout=_PATIENCE, check_same_thread=False)
-    return None
-
-
-def _opened_anew(path: Path) -> sqlite3.Connection | None:
-    """An empty database in the place of a damaged one; None if that is not allowed either."""
-    with suppress(OSError, sqlite3.Error):
-        path.unlink(missing_ok=True)
-        return _prepared(sqlite3.connect(path, timeout=_PATIENCE, check_same_thread=False))
-    return None
-
-
-def _prepared(base: sqlite3.Connection) -> sqlite3.Connection:
-    """A database with its table."""
-    try:
-        # Without waiting for the disk: what a power cut damages, the checksums find.
-        base.execute("PRAGMA synchronous = OFF")
-        base.execute(
-            "CREATE TABLE IF NOT EXISTS results "
-            "(key BLOB PRIMARY KEY, record TEXT, checksum BLOB, written INTEGER) WITHOUT ROWID"
-        )
-    except sqlite3.Error:
-        base.close()
-        raise
-    return base
-
-
-def _checksum(key: bytes, record: str) -> bytes:
-    return hashlib.blake2b(key + record.encode("utf-8"), digest_size=16).digest()
+# --- this process ---
 
 
 def _end() -> None:
@@ -589,11 +523,12 @@ def _begin_in_child() -> None:
     """A forked process starts with locks that nobody holds; its parent writes what waits, and closes the database."""
     global _STORE, _LOCK
     _INHERITED.append(_STORE)  # never closed here: it is the parent's
-    _STORE, _LOCK = _Store(), threading.RLock()
+    _STORE, _LOCK = ResultStore(_unchanged), threading.RLock()
+    _SHELF.set(None)
 
 
-_STORE = _Store()
-_INHERITED: list[_Store] = []
+_STORE = ResultStore(_unchanged)
+_INHERITED: list[ResultStore] = []
 atexit.register(_end)
 if hasattr(os, "register_at_fork"):
     os.register_at_fork(after_in_child=_begin_in_child)

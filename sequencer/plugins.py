@@ -5,9 +5,11 @@ A group is `sequencer.laws`, `sequencer.patterns`, `sequencer.profiles`, `sequen
 so that every run sees the same. One that is broken is refused with its package's name; none is skipped.
 """
 
-from collections.abc import Callable, Iterator, Mapping
+import sys
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
+from functools import cache
 from importlib.metadata import EntryPoint, entry_points
 from typing import TypeVar
 
@@ -74,14 +76,26 @@ def plugins(group: str) -> tuple[Plugin, ...]:
     """
     found = [
         Plugin(group=group, name=entry.name, package=_package(entry), entry=entry)
-        for entry in entry_points(group=group)
+        for entry in entries(group)
     ]
     return tuple(sorted(found, key=lambda plugin: (plugin.name, plugin.package)))
 
 
 def any_installed() -> bool:
     """Whether any other package adds anything at all."""
-    return any(entry_points(group=group) for group in GROUPS)
+    return any(entries(group) for group in GROUPS)
+
+
+def entries(group: str) -> Sequence[EntryPoint]:
+    """Entry points of a group, of all packages on the path."""
+    return [each for each in _found_on(tuple(sys.path)) if each.group == group]
+
+
+@cache
+def _found_on(_path: tuple[str, ...]) -> tuple[EntryPoint, ...]:
+    """Entry points of our groups: looked up once for each path, since that reads about every installed package."""
+    found = entry_points()
+    return tuple(entry for group in GROUPS for entry in found.select(group=group))
 
 
 def extended(

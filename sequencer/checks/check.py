@@ -7,10 +7,14 @@ Another package adds its checks through an entry point of the group `sequencer.c
 import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from typing import Any
 
-from sequencer.checks.outcome import Outcome
+from sequencer.checks.outcome import Outcome, outcome_record, restored_outcome
 from sequencer.facts.cautions import CONDITIONS, Condition
 from sequencer.findings import SEVERITIES, Severity
+from sequencer.kept import shelved
+from sequencer.plugins import any_installed
+from sequencer.staging.carrying import parts_content, same_files_beside
 from sequencer.staging.results import SHOW_PARTS, OfParts, Part, result_of
 from sequencer.staging.staged import Staged
 
@@ -83,7 +87,7 @@ class Check:
         ValueError
             If it gives a code or a severity that it does not declare.
         """
-        return result_of(show, self, lambda: self._as_declared(self.run(show)))
+        return result_of(show, self, lambda: self._shelved(show))
 
     def faults(self, show: Staged) -> Outcome:
         """Its outcome, for those who only ask what is wrong: mends may be missing.
@@ -98,6 +102,29 @@ class Check:
             return self.outcome(show)
         key = OfParts(work, self.depends_on)
         return result_of(show, key, lambda: self._as_declared(work(show)))
+
+    def _shelved(self, show: Staged) -> Outcome:
+        """Its outcome, as it lies on the shelf of a show whose parts are the same."""
+
+        def record(outcome: Outcome) -> list[Any]:
+            if not same_files_beside(show):
+                raise ValueError("a file that the check read is another one now")
+            return outcome_record(outcome)
+
+        return shelved(
+            "outcome",
+            lambda: self._key(show),
+            lambda: self._as_declared(self.run(show)),
+            record=record,
+            restore=restored_outcome,
+        )
+
+    def _key(self, show: Staged) -> tuple[str, bytes] | None:
+        """All that its outcome depends on; None if that is the whole show, or is not known."""
+        if set(self.depends_on) == set(SHOW_PARTS) or any_installed():
+            return None
+        parts = parts_content(show, self.depends_on)
+        return None if parts is None else (self.name, parts)
 
     def _as_declared(self, outcome: Outcome) -> Outcome:
         """The outcome, once each finding is known to be declared."""

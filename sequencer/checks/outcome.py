@@ -1,8 +1,10 @@
 """What a check returns: findings, clearances, and sentences on what it did not check."""
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import asdict, dataclass
+from typing import Any
 
-from sequencer.findings import Clearance, Danced, Finding
+from sequencer.findings import Clearance, Danced, Finding, restored_row
 from sequencer.kept import recent
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.timing.tempo import TempoMap
@@ -43,6 +45,30 @@ class Outcome:
             things=self.things + other.things,
             danced=other.danced or self.danced,
         )
+
+
+def outcome_record(outcome: Outcome) -> list[Any]:
+    """An outcome as JSON values.
+
+    Raises
+    ------
+    ValueError
+        If mends can be sought for it, or the show was danced: such an outcome holds parts of its show.
+    """
+    if outcome.mendable or outcome.things or outcome.danced is not None:
+        raise ValueError("an outcome with parts of its show is not recorded")
+    rows = ([asdict(each) for each in some] for some in (outcome.findings, outcome.clearances))
+    return [*rows, outcome.not_checked]
+
+
+def restored_outcome(record: Sequence[Any]) -> Outcome:
+    """The inverse of `outcome_record`."""
+    findings, clearances, not_checked = record
+    return Outcome(
+        findings=tuple(restored_row(Finding, each) for each in findings),
+        clearances=tuple(restored_row(Clearance, each) for each in clearances),
+        not_checked=tuple(not_checked),
+    )
 
 
 @dataclass(frozen=True, slots=True)

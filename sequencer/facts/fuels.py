@@ -145,7 +145,7 @@ def fuel(name: str) -> Fuel:
         If no fuel, or more than one, has that name; the message suggests near matches.
     """
     wanted = _plain(name)
-    ambiguous = data("fuels.json")["ambiguous"]
+    ambiguous = _ambiguous()
     if wanted in ambiguous:
         raise ValueError(f"{name!r} {ambiguous[wanted]}")
     table = _names()
@@ -156,6 +156,12 @@ def fuel(name: str) -> Fuel:
     usable = [found.name for found in fuels().values() if found.refused is None]
     hint = f"did you mean {' or '.join(offers)}" if offers else f"known fuels: {', '.join(usable)}"
     raise ValueError(f"{name!r} is not a fuel this program knows; {hint}")
+
+
+@cache
+def _ambiguous() -> dict[str, str]:
+    """What is wrong with names that more than one fuel has; read once, since every flame asks for its fuel."""
+    return dict(data("fuels.json")["ambiguous"])
 
 
 @cache

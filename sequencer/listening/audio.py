@@ -4,7 +4,6 @@ Samples are in −1 … 1 at `SAMPLE_RATE` Hz. Lengths given in headers are not 
 counts. Source of the sample-rate conversion: the SoX resampler (soxr), quality "HQ".
 """
 
-import hashlib
 import struct
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -15,6 +14,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from sequencer.digests import sha256_of_file
 from sequencer.errors import InputError, Place
 from sequencer.listening.mpeg import Recounted, counted, length_warning
 
@@ -143,8 +143,7 @@ def sha256_of(path: Path) -> str:
     """
     _require_file(path)
     try:
-        with path.open("rb") as file:
-            return hashlib.file_digest(file, "sha256").hexdigest()
+        return sha256_of_file(path)
     except OSError as error:
         raise _unreadable(path, error) from error
 

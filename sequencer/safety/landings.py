@@ -10,12 +10,12 @@ from dataclasses import dataclass
 from typing import Literal
 
 from sequencer.geometry.regions import Point
+from sequencer.motion.clearance.flown_area import flown_over
 from sequencer.motion.clearance.let_go import (
     LandingTarget,
     LetGo,
     NearestFlight,
     flights_let_go,
-    flown_over,
 )
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.model import Show
@@ -39,20 +39,13 @@ class Landing:
 class LandingPlan:
     """Flights of all heads let go while lit."""
 
-    flights: tuple[
-        tuple[str, LetGo], ...
-    ]  # each lit performer's farthest, in the order of the cast
+    farthest: tuple[str, LetGo]  # the farthest flight of all, and whose it is
     nearest: tuple[Landing, ...]  # to each thing on the plan, in the order of `landing_places`
-
-    @property
-    def farthest(self) -> tuple[str, LetGo]:
-        """The farthest flight of all, and whose it is."""
-        return max(self.flights, key=lambda each: each[1].flight)
 
     @property
     def proven(self) -> bool:
         """False if a margin stands for a bound somewhere."""
-        return all(flight.proven for _, flight in self.flights)
+        return self.farthest[1].proven
 
     def near(self, place: LandingPlace) -> tuple[Landing, ...]:
         """The nearest flights to one kind of thing, the nearest first; beyond a line first of all."""
@@ -67,19 +60,13 @@ def landing_plan(show: Staged) -> LandingPlan | None:
     if not lit:
         return None
     places = landing_places(show.show)
-    targets = [target for _, target in places]
-    found = [flights_let_go(dancer, show.tempo, targets) for dancer in lit]
-    each = [nearest for _, nearest in found]
-    nearest = []
-    for k, (place, target) in enumerate(places):
-        flights = [(own[k], dancer.name) for own, dancer in zip(each, lit, strict=True)]
-        flight, who = min(flights, key=lambda one: (one[0].distance, -one[0].beyond))
-        nearest.append(Landing(place=place, name=target.name, who=who, flight=flight))
+    found = flights_let_go(lit, show.tempo, [target for _, target in places])
     return LandingPlan(
-        flights=tuple(
-            (dancer.name, farthest) for dancer, (farthest, _) in zip(lit, found, strict=True)
+        farthest=found.farthest,
+        nearest=tuple(
+            Landing(place=place, name=target.name, who=who, flight=flight)
+            for (place, target), (who, flight) in zip(places, found.nearest, strict=True)
         ),
-        nearest=tuple(nearest),
     )
 
 

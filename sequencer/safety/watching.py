@@ -160,6 +160,8 @@ def watch_plan(
                     (burn.floor.content, start, end, posts, floor.obstacles),
                     partial(_longest, burn, start, end, ways),
                     most=_MOST_WAYS,
+                    record=list,
+                    restore=_bounds_from,
                 )
                 longest[row] = np.where(allowed, bound, NO_WAY)
         taken = _assigned(
@@ -185,6 +187,10 @@ def watch_plan(
             )
     watches = _joined(found, burns)
     return WatchPlan(watches=watches, hand_overs=_hand_overs(watches), unwatched=_gaps(unwatched))
+
+
+def _bounds_from(record: Sequence[float]) -> Floats:
+    return np.array(record, dtype=np.float64)
 
 
 def _phases(burns: Sequence[Followed]) -> list[tuple[float, float]]:

@@ -4,13 +4,15 @@ A result declares the parts it depends on. It holds only if everything else in t
 and its count, the cast, rules, limits, weather and texts, and the files that the show names.
 """
 
+import datetime as dt
 import hashlib
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from contextlib import suppress
 from pathlib import Path
 from types import MappingProxyType
 from typing import Any
 
+from sequencer.kept import content_key, whole_code
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
 from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.staging.results import SHOW_PARTS, OfPerformer, Part, once_per_show
@@ -75,9 +77,66 @@ def same_parts(before: Staged, after: Staged) -> frozenset[Part]:
     return frozenset(part for part in SHOW_PARTS if same.get(part, True) and part not in edited)
 
 
+def parts_content(show: Staged, parts: Collection[Part]) -> bytes | None:
+    """A content key of some parts of a show and of all that belongs to no part.
+
+    Shows with the same one have these parts in common, as `carry_results` compares them. None if there is none: the show
+    is from no file, or names files of patterns, which may have changed since.
+
+    Parameters
+    ----------
+    show : Staged
+    parts : collection of Part
+    """
+    each = _contents(show)
+    if each is None:
+        return None
+    return content_key(each["rest"], *(each[part] for part in SHOW_PARTS if part in parts))
+
+
+@once_per_show
+def _contents(show: Staged) -> Mapping[str, bytes] | None:
+    """The content of each part, and of the rest, which belongs to none."""
+    said = _headings(show)
+    if show.read is None or "pattern_files" in said:
+        return None
+    headings = {
+        part: [said.get(name) for name, own in HEADINGS.items() if own == part]
+        for part in SHOW_PARTS
+    }
+    dancers, tempo = show.dancers, show.tempo
+    moving = [[each.trajectories, each.deviation] for each in dancers]
+    found: dict[str, Any] = {
+        "trajectories": moving,
+        "bodies": [[each.props, each.carriage.held] for each in dancers],
+        "places": [each.floor for each in dancers],
+        "burns": show.lit,
+        "venue": show.venue,  # with the posts of the crew
+    }
+    rest = {name: value for name, value in said.items() if name not in HEADINGS}
+    count = tempo.times, tempo.first, tempo.bars, tempo.metre
+    year = dt.datetime.now(tz=dt.UTC).year  # of a show without a date
+    around = show.file, rest, show.song, count, files_beside(show), year
+    with suppress(TypeError):  # a law of another package
+        contents: dict[str, bytes] = {
+            part: content_key(headings[part], found.get(part)) for part in SHOW_PARTS
+        }
+        return contents | {"rest": content_key(whole_code(), around)}
+    return None
+
+
+def same_files_beside(show: Staged) -> bool:
+    """Whether the files that a show names beside its song and patterns are still as they were when it was staged."""
+    return _files_now(show) == files_beside(show)
+
+
 @once_per_show
 def files_beside(show: Staged) -> tuple[tuple[str, bytes], ...]:
     """Name and hash of the rules and the log of burns that a show names."""
+    return _files_now(show)
+
+
+def _files_now(show: Staged) -> tuple[tuple[str, bytes], ...]:
     names = [*show.show.rules.file, *([show.show.fire.burns] if show.show.fire else [])]
     found = []
     for name in names:

@@ -1,12 +1,13 @@
 """One performer of a show: blocks become the laws of each hand, and those a dancer, standing anywhere."""
 
 from collections.abc import Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body, Side
-from sequencer.kept import recent
+from sequencer.kept import content_key, recent
 from sequencer.motion.laws.carriage import Carriage, carried
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns import library
@@ -30,6 +31,7 @@ from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
 _MOST_DANCERS = 500  # who are kept
+_MOST_LAWS = 10_000  # blocks whose laws are kept
 _NEAR = 1.0  # [beats] around an instant: what is farther changes no blend that reaches it
 
 
@@ -223,9 +225,12 @@ def _laws(
     tethers: Mapping[Side, float],
     book: Mapping[str, library.Pattern],
 ) -> dict[Side, Law]:
-    try:
-        return block_laws(
-            {side: (part.pattern, part.values) for side, part in block.hands.items()},
+    hands = {side: (part.pattern, part.values) for side, part in block.hands.items()}
+    danced = (block.timing, block.direction, block.cycle, block.shift, block.mirrored)
+
+    def work() -> tuple[object, dict[Side, Law]]:
+        laws = block_laws(
+            hands,
             timing=block.timing,
             direction=block.direction,
             cycle=block.cycle,
@@ -235,11 +240,20 @@ def _laws(
             tethers=tethers,
             book=book,
         )
+        return book, laws  # held, so that its id stays its own
+
+    key = None
+    with suppress(TypeError):  # a value of another package's pattern
+        key = (id(book), content_key(hands, danced, body, tethers))
+    try:
+        # An edit leaves most blocks as they were: they are the same objects, of which bounds and keys are known.
+        _, laws = recent("laws of blocks", key, work, most=_MOST_LAWS)
     except ValueError as error:
         where = (*block.path, "pattern")
         raise read.fault(
             "bad-pattern", where, str(error), "run `sequencer patterns` for names and parameters"
         ) from error
+    return laws
 
 
 def _touching(spans: list[Span]) -> list[Span]:

@@ -8,11 +8,13 @@ them.
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
+from math import ceil, floor
 
 import numpy as np
 
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import UPRIGHT
+from sequencer.kept import recent
 from sequencer.motion.fitting.fits import Dance, Fit
 from sequencer.motion.fitting.search import fitted_together
 from sequencer.motion.patterns.library import Pattern
@@ -24,6 +26,7 @@ from sequencer.timing.tempo import TempoMap
 
 CHANGED_OVER: Mapping[Side, Side] = {"left": "right", "right": "left"}
 AS_THEY_ARE: Mapping[Side, Side] = {"left": "left", "right": "right"}
+_MOST_TEMPI = 5_000  # spans of beats
 
 
 def dance_of(
@@ -54,19 +57,28 @@ def dance_of(
     """
     own = sides_of(block)
     body, props = _measures(record)
-    beats = np.arange(np.floor(block.start), np.ceil(block.end) + 0.5)
-    per_minute = 60.0 * tempo.beats_per_second(beats)
     return Dance(
         parts={own[side]: (part.pattern, part.parameters) for side, part in block.hands.items()},
         timing=block.timing,
         direction=block.direction,
         cycle=block.cycle,
-        tempo=(float(per_minute.min()), float(per_minute.max())),
+        tempo=_tempi(tempo, floor(block.start), ceil(block.end)),
         body=body,
         props={own[side]: props[side] for side in block.hands},
         book=book,
         torque=torque,
     )
+
+
+def _tempi(tempo: TempoMap, first: int, last: int) -> tuple[float, float]:
+    """The slowest and the fastest tempo from one whole beat to another [beats/min]; many blocks share theirs."""
+
+    def work() -> tuple[TempoMap, tuple[float, float]]:
+        per_minute = 60.0 * tempo.beats_per_second(np.arange(first, last + 1))
+        return tempo, (float(per_minute.min()), float(per_minute.max()))
+
+    # The map is held, so that its id stays its own.
+    return recent("tempi", (id(tempo), first, last), work, most=_MOST_TEMPI)[1]
 
 
 @lru_cache(maxsize=2048)

@@ -7,14 +7,14 @@ where another package adds something, and where one of these files cannot be rea
 """
 
 import datetime as dt
-import hashlib
 from collections.abc import Callable
 from dataclasses import asdict
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from sequencer import kept, plugins
-from sequencer.findings import Clearance, Finding, Report
+from sequencer.digests import sha256_of_file
+from sequencer.findings import Clearance, Finding, Report, restored_row
 from sequencer.listening import cache as song_cache
 from sequencer.show.file_text import file_text
 
@@ -89,7 +89,7 @@ class AskedReport:
             names = (_names_in(self.read.show),)
             kept.keep(_NAMES, (code, text), names[0], record=list)
         try:
-            digests = [_digest(self._path.parent / name) for name in names[0]]
+            digests = [sha256_of_file(self._path.parent / name) for name in names[0]]
         except (OSError, ValueError):
             return None
         year = dt.datetime.now(tz=dt.UTC).year
@@ -114,11 +114,6 @@ def _names_in(show: "Show") -> tuple[str, ...]:
     burns = show.fire.burns if show.fire is not None else None
     others = (*show.pattern_files, *show.rules.file)
     return (show.track.file, *(name for name in (beats, burns) if name is not None), *others)
-
-
-def _digest(path: Path) -> str:
-    with path.open("rb") as file:
-        return hashlib.file_digest(file, "sha256").hexdigest()
 
 
 def report_record(report: Report) -> dict[str, Any]:
@@ -153,15 +148,11 @@ def report_from_record(record: dict[str, Any]) -> Report:
     """
     return Report(
         show=record["show"],
-        findings=tuple(Finding(**_with_tuples(each)) for each in record["findings"]),
-        clearances=tuple(Clearance(**_with_tuples(each)) for each in record["clearances"]),
+        findings=tuple(restored_row(Finding, each) for each in record["findings"]),
+        clearances=tuple(restored_row(Clearance, each) for each in record["clearances"]),
         not_checked=tuple(record["not_checked"]),
         cautions=tuple(record["cautions"]),
         conditions=frozenset(record["conditions"]),
         fuel_codes=frozenset(record["fuel_codes"]),
         blank_codes=frozenset(record["blank_codes"]),
     )
-
-
-def _with_tuples(row: dict[str, Any]) -> dict[str, Any]:
-    return {name: tuple(value) if isinstance(value, list) else value for name, value in row.items()}

@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from pathlib import Path, PurePath
 from typing import TYPE_CHECKING, TypeAlias
 
+from sequencer import kept
 from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
 from sequencer.findings import Report
@@ -242,8 +243,9 @@ def check_show(
         if known is not None:
             return known
         heard = within(progress, 0.0, _HEARD)
-        show = stage_show(asked.read or path, jobs=jobs, progress=heard)
-        return _checked(show, asked, progress)
+        with kept.shelf(os.fspath(path)):
+            show = stage_show(asked.read or path, jobs=jobs, progress=heard)
+            return _checked(show, asked, progress)
     show = stage_show(path, jobs=jobs, progress=within(progress, 0.0, _HEARD))
     if dancing is None:
         return _checked(show, None, progress)
@@ -348,8 +350,9 @@ def _staged_and_checked(
     """A show file staged, and its report."""
     asked = AskedReport(Path(path))
     heard = within(progress, 0.0, _HEARD)
-    show = stage_show(asked.read or path, without_track=without_track, progress=heard)
-    return show, _checked(show, asked, progress)
+    with kept.shelf(os.fspath(path)):
+        show = stage_show(asked.read or path, without_track=without_track, progress=heard)
+        return show, _checked(show, asked, progress)
 
 
 def write_rehearsal(

@@ -18,7 +18,7 @@ def test_the_package_is_named_and_nothing_is_checked(stage_folder, monkeypatch):
     )
     registry.checks.cache_clear()
     monkeypatch.setattr(
-        plugins, "entry_points", lambda group: [broken] if group == "sequencer.checks" else []
+        plugins, "entries", lambda group: [broken] if group == "sequencer.checks" else []
     )
     result = CliRunner().invoke(main, ["check", str(stage_folder / "show.yaml")])
     registry.checks.cache_clear()

@@ -15,7 +15,7 @@ from pathlib import Path
 import pytest
 from click.testing import CliRunner
 
-from sequencer import kept, tasks
+from sequencer import kept, kept_store, tasks
 from sequencer.cli import main
 from sequencer.outputs.exports import folder as exports
 from sequencer.outputs.sheets import writing
@@ -61,7 +61,7 @@ def show(stage_folder, heard, tmp_path, monkeypatch):
 
 
 def begin_process(monkeypatch):
-    monkeypatch.setattr(kept, "_STORE", kept._Store())
+    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(kept._unchanged))
     monkeypatch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
     monkeypatch.setattr(kept, "_DIGESTS", {})
 
@@ -78,15 +78,16 @@ def assert_interrupted(result):
 
 def found(monkeypatch, *, stop_at=None):
     """Keys of results as they are found; SIGINT after the one of that number."""
-    keys, put = [], kept._Store.put
+    keys, keep = [], kept._kept_by
 
-    def putting(store, key, record):
-        put(store, key, record)
+    def keeping(key, result, record):
+        kept_result = keep(key, result, record)
         keys.append(key)
         if len(keys) == stop_at:
             strike()
+        return kept_result
 
-    monkeypatch.setattr(kept._Store, "put", putting)
+    monkeypatch.setattr(kept, "_kept_by", keeping)
     return keys
 
 
@@ -241,7 +242,7 @@ def test_an_interrupted_rehearsal_leaves_whole_files(show, monkeypatch):
 WHOLE_PROCESS = """\
 import signal, sys
 signal.signal(signal.SIGINT, signal.default_int_handler)
-from sequencer import kept, tasks
+from sequencer import kept, kept_store, tasks
 from sequencer.tasks import shows
 
 def check_show(path, **more):
@@ -274,14 +275,14 @@ def test_what_was_found_is_on_disk_when_the_process_has_ended(tmp_path, monkeypa
 
 
 def test_an_interruption_while_results_are_written_loses_none(show, monkeypatch):
-    write = kept._write
+    write = kept_store._write
 
     def interrupted(*_given):
-        monkeypatch.setattr(kept, "_write", write)
+        monkeypatch.setattr(kept_store, "_write", write)
         strike()
 
     kept.keep("found", ("a",), [1.0], record=list)
-    monkeypatch.setattr(kept, "_write", interrupted)
+    monkeypatch.setattr(kept_store, "_write", interrupted)
     with pytest.raises(KeyboardInterrupt):
         kept._STORE.flush()
     kept._end()

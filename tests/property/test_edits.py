@@ -8,6 +8,7 @@ import random
 
 import pytest
 
+from sequencer import kept
 from sequencer.checks.outcome import Outcome
 from sequencer.checks.registry import checks
 from sequencer.checks.suite import checked, reported
@@ -17,6 +18,7 @@ from sequencer.planning.restaging import changed_values
 from sequencer.show.document import Document, parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
+from tests.next_process import next_process
 from tests.nothing_kept import nothing_kept
 from tests.songs import even_song
 
@@ -92,6 +94,13 @@ def from_nothing(document, values):
         return checked(staged(show_from_document(fresh), SONG))
 
 
+def in_next_process(document, values):
+    """The report of a show with some values, checked by a process that finds on disk what earlier ones kept."""
+    fresh = Document(document.file, values, document.places, document.keys)
+    with next_process(), kept.shelf(document.file):
+        return checked(staged(show_from_document(fresh), SONG))
+
+
 def edit(planned, values, kind, draw):
     """The values of an open show after an edit of a kind, drawn at random; as they were if it is refused."""
     path, choices = draw.choice(KINDS[kind])
@@ -148,8 +157,11 @@ def first_show():
 @pytest.mark.parametrize("seed", [1])
 def test_a_sequence_of_edits_ends_as_a_check_from_nothing(seed):
     show = first_show()
+    in_next_process(show.read.document, show.read.document.values)
     said, values = sequence(seed, show)
-    assert same(said, from_nothing(show.read.document, values))
+    anew = from_nothing(show.read.document, values)
+    assert same(said, anew)
+    assert same(in_next_process(show.read.document, values), anew)
 
 
 def test_what_is_written_in_the_file_decides_what_is_offered_even_if_the_dance_is_the_same():

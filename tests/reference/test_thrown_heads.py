@@ -9,7 +9,7 @@ import pytest
 from numpy.testing import assert_allclose
 from scipy.integrate import solve_ivp
 
-from sequencer.motion.clearance.let_go import landing_of
+from sequencer.motion.clearance.head_flights import landing_of
 
 G = 9.80665  # [m/s²] standard gravity, ISO 80000-3
 

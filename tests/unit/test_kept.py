@@ -16,7 +16,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from sequencer import kept
+from sequencer import kept, kept_store
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.walking import WalkableFloor
 from sequencer.motion.props.prop import Prop
@@ -26,8 +26,8 @@ from sequencer.motion.trajectories.link_limits import LinkLimits
 @pytest.fixture
 def store(tmp_path, monkeypatch):
     """An empty folder, and a process that keeps nothing yet."""
-    monkeypatch.setattr(kept, "store_path", lambda: tmp_path / "kept" / "results.sqlite3")
-    monkeypatch.setattr(kept, "_STORE", kept._Store())
+    monkeypatch.setattr(kept_store, "store_path", lambda: tmp_path / "kept" / "results.sqlite3")
+    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(kept._unchanged))
     kept._MEMORY.clear()
     yield tmp_path / "kept" / "results.sqlite3"
     kept._STORE.close()
@@ -53,7 +53,7 @@ def next_process():
     """What a later process finds: memory is empty, and what waited has been written."""
     kept._STORE.flush()
     kept._STORE.close()
-    kept._STORE = kept._Store()
+    kept._STORE = kept_store.ResultStore(kept._unchanged)
     kept._MEMORY.clear()
 
 
@@ -224,7 +224,7 @@ def test_a_full_disk_costs_only_what_is_kept(store, monkeypatch):
 
     ask(Work((1.0,)))
     next_process()
-    monkeypatch.setattr(kept, "_write", full)
+    monkeypatch.setattr(kept_store, "_write", full)
     for k in range(4):
         assert ask(Work((k + 0.5,)), (k,)) == (k + 0.5,)
         kept._STORE.flush()
@@ -232,7 +232,7 @@ def test_a_full_disk_costs_only_what_is_kept(store, monkeypatch):
 
 
 def test_another_process_at_work_is_not_waited_for_long(store, monkeypatch):
-    monkeypatch.setattr(kept, "_PATIENCE", 0.01)
+    monkeypatch.setattr(kept_store, "_PATIENCE", 0.01)
     ask(Work((1.0,)))
     next_process()
     other = sqlite3.connect(store, isolation_level=None)
@@ -245,10 +245,10 @@ def test_another_process_at_work_is_not_waited_for_long(store, monkeypatch):
 
 
 def test_the_file_stays_small(store, monkeypatch):
-    monkeypatch.setattr(kept, "MOST_ON_DISK", 50_000)
-    monkeypatch.setattr(kept, "BUNDLE", 3)
+    monkeypatch.setattr(kept_store, "MOST_ON_DISK", 50_000)
+    monkeypatch.setattr(kept_store, "BUNDLE", 3)
     moments = iter(range(100))
-    monkeypatch.setattr(kept.time, "time", lambda: next(moments))
+    monkeypatch.setattr(kept_store.time, "time", lambda: next(moments))
     for k in range(30):
         ask(Work((float(k),) * 1000), (k,))
     next_process()
@@ -273,9 +273,9 @@ def test_two_processes_and_a_killed_one_share_a_file(store):
     code = (
         "import sys, os\n"
         "from pathlib import Path\n"
-        "from sequencer import kept\n"
-        f"kept.store_path = lambda: Path({str(store)!r})\n"
-        "kept.BUNDLE = 5\n"
+        "from sequencer import kept, kept_store\n"
+        f"kept_store.store_path = lambda: Path({str(store)!r})\n"
+        "kept_store.BUNDLE = 5\n"
         "n = int(sys.argv[1])\n"
         "for k in range(200):\n"
         "    x = kept.kept('t', (k,), lambda: (k / 7,), record=list, restore=tuple)\n"
@@ -321,7 +321,7 @@ def test_a_database_that_refuses_to_write_is_still_read(store, monkeypatch):
 
     ask(Work((1.0,)))
     next_process()
-    monkeypatch.setattr(kept, "_write", busy)
+    monkeypatch.setattr(kept_store, "_write", busy)
     for k in range(5):
         ask(Work((0.5,)), (k,))
         kept._STORE.flush()
@@ -336,7 +336,7 @@ def test_only_a_damaged_database_is_begun_anew(store, monkeypatch):
     ask(Work((1.0,)))
     next_process()
     with monkeypatch.context() as patch:
-        patch.setattr(kept, "_read", wrong)
+        patch.setattr(kept_store, "_read", wrong)
         assert ask(Work((2.0,)), ("other",)) == (2.0,)
     next_process()
     assert ask(Work((3.0,))) == (1.0,)
@@ -352,10 +352,10 @@ def test_code_that_changed_while_it_ran_keeps_nothing(store, monkeypatch):
 
 
 def test_without_a_database_everything_is_computed(store, monkeypatch):
-    monkeypatch.setattr(kept, "sqlite3", None)
+    monkeypatch.setattr(kept_store, "sqlite3", None)
     work = Work((1.0,))
     ask(work)
-    kept._STORE = kept._Store()
+    kept._STORE = kept_store.ResultStore(kept._unchanged)
     kept._MEMORY.clear()
     assert ask(work) == (1.0,)
     assert work.calls == 2
@@ -365,7 +365,7 @@ def test_without_a_home_everything_is_computed(store, monkeypatch):
     def nowhere():
         raise RuntimeError("no home directory")
 
-    monkeypatch.setattr(kept, "store_path", nowhere)
+    monkeypatch.setattr(kept_store, "store_path", nowhere)
     assert ask(Work((1.0,))) == (1.0,)
 
 
@@ -439,7 +439,7 @@ def test_what_a_worker_collects_is_known_here_even_where_nothing_can_be_written(
     assert work.calls == 1
     assert len(records) == 2
 
-    monkeypatch.setattr(kept._Store, "_connection", lambda _: None)
+    monkeypatch.setattr(kept_store.ResultStore, "_connection", lambda _: None)
     kept._MEMORY.clear()
     kept.take(records)
     kept._STORE.flush()
@@ -457,3 +457,99 @@ def test_what_was_taken_is_written_for_the_next_process(store):
     kept.take(records)
     next_process()
     assert ask(Work((2.0,))) == (1.0,)
+
+
+def lay(work, key=(b"a", 1.5), of="show"):
+    """A result that a check of a show asks for, in a process of its own."""
+    kept._RECENT.pop("small things", None)
+    with kept.shelf(of):
+        (found,) = kept.recent_each(
+            "small things", [key], lambda _: [work()], most=9, record=list, restore=tuple
+        )
+    return found
+
+
+def test_what_lies_on_a_shelf_is_found_by_the_next_process_that_asks_for_the_same(store):
+    first = Work((0.1 + 0.2,))
+    assert lay(first) == lay(Work((2.0,))) == (0.1 + 0.2,)
+    next_process()
+    assert lay(Work((3.0,))) == (0.1 + 0.2,)
+    assert lay(Work((4.0,)), (b"a", 1.0)) == (4.0,)
+    assert lay(Work((5.0,)), of="another show") == (5.0,)
+    assert first.calls == 1
+
+
+def test_on_a_shelf_lies_nothing_of_other_formulas(store, monkeypatch):
+    lay(Work((1.0,)))
+    monkeypatch.setattr(kept, "formulas", lambda: b"other")
+    assert lay(Work((2.0,))) == (2.0,)
+
+
+def test_without_a_shelf_a_recent_result_is_known_in_this_process_only(store):
+    work = Work((1.0,))
+    for _ in range(2):
+        kept._RECENT.pop("small things", None)
+        kept.recent("small things", b"key", work, most=9, record=list, restore=tuple)
+        next_process()
+    assert work.calls == 2
+
+
+def test_a_key_is_asked_for_only_where_there_is_a_shelf(store):
+    def no_key():
+        raise AssertionError("not asked for")
+
+    work = Work((1.0,))
+    assert kept.shelved("t", no_key, work, record=list, restore=tuple) == (1.0,)
+    for _ in range(2):
+        with kept.shelf("show"):
+            assert kept.shelved("t", lambda: 7, work, record=list, restore=tuple) == (1.0,)
+        next_process()
+    assert work.calls == 2
+
+
+def test_what_was_found_before_an_error_lies_there_too(store):
+    def fault():
+        raise RuntimeError
+
+    def check():
+        with kept.shelf("show"):
+            kept.shelved("t", lambda: 7, Work((1.0,)), record=list, restore=tuple)
+            kept.shelved("t", lambda: 8, fault, record=list, restore=tuple)
+
+    with pytest.raises(RuntimeError):
+        check()
+    next_process()
+    with kept.shelf("show"):
+        found = kept.shelved("t", lambda: 7, Work((2.0,)), record=list, restore=tuple)
+    assert found == (1.0,)
+
+
+def test_a_small_result_lies_on_the_shelf_besides_and_a_large_one_does_not(store):
+    large = tuple(map(float, range(kept.SMALL_RECORD)))
+    with kept.shelf("show"):
+        ask(Work((1.0,)))
+        ask(Work(large), ("large",))
+    next_process()
+    with sqlite3.connect(store) as base:
+        base.execute("DELETE FROM results WHERE record LIKE '[%'")  # rows of their own
+    base.close()
+    with kept.shelf("show"):
+        assert ask(Work((2.0,))) == (1.0,)
+        assert ask(Work((2.0,)), ("large",)) == (2.0,)
+
+
+@pytest.mark.skipif(not hasattr(os, "fork"), reason="no fork here")
+def test_a_forked_process_has_no_shelf(store):
+    with kept.shelf("show"):
+        code = os.fork()
+        if code == 0:
+            os._exit(0 if kept._SHELF.get() is None else 1)
+        assert os.waitpid(code, 0)[1] == 0
+        assert kept._SHELF.get() is not None
+
+
+def test_where_nothing_can_be_written_a_shelf_changes_no_result(store, monkeypatch):
+    monkeypatch.setattr(kept_store.ResultStore, "_connection", lambda _: None)
+    assert lay(Work((1.0,))) == (1.0,)
+    next_process()
+    assert lay(Work((2.0,))) == (2.0,)

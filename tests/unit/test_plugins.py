@@ -9,6 +9,7 @@ from types import SimpleNamespace
 
 import pytest
 
+from sequencer import plugins as _plugins
 from sequencer.errors import InputError
 from sequencer.facts import profiles
 from sequencer.motion.fitting import kept_fits
@@ -18,7 +19,7 @@ from sequencer.plugins import plugins
 
 CACHES = (
     law_kinds.law_kinds, library.patterns, profiles.profile, profiles.profile_names,
-    profiles._entries, kept_fits.formulas,
+    profiles._entries, kept_fits.formulas, _plugins._found_on,
 )  # fmt: skip
 LAW = """\
 from sequencer.motion.patterns.law_kinds import LawKind, one_turn, law_kinds
@@ -225,3 +226,15 @@ def test_a_sheet_that_fails_while_it_is_laid_out_is_refused_too(install, story, 
     made = added_sheets(SimpleNamespace(is_lit=is_lit), [])
 
     assert says in refused(lambda: made[0].story(None))
+
+
+def test_a_package_on_a_path_that_came_later_is_found(tmp_path, monkeypatch):
+    """The entry points of a path are looked up once, those of another path again."""
+    assert not plugins("sequencer.sheets")
+    info = tmp_path / "later-1.0.dist-info"
+    info.mkdir()
+    (info / "METADATA").write_text("Metadata-Version: 2.1\nName: later\nVersion: 1.0\n", "utf-8")
+    (info / "entry_points.txt").write_text("[sequencer.sheets]\nown = later:KIND\n", "utf-8")
+    monkeypatch.setattr(sys, "path", [*sys.path, str(tmp_path)])
+    assert [each.package for each in plugins("sequencer.sheets")] == ["later 1.0"]
+    assert not plugins("sequencer.checks")

@@ -73,10 +73,10 @@ def cuts_of(show: Staged) -> list[Cut]:
             )
     for block in show.blocks:
         seconds = show.seconds(block.start)
-        found.setdefault(
-            round(seconds, 3),
-            Cut(seconds=seconds, position=show.position(block.start), label=block.title),
-        )
+        key = round(seconds, 3)
+        if key not in found:  # of performers who begin together the first
+            position = show.position(block.start)
+            found[key] = Cut(seconds=seconds, position=position, label=block.title)
     return [found[key] for key in sorted(found)]
 
 

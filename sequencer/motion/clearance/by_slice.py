@@ -4,9 +4,9 @@ A slice is searched on its own, so what is found there is the same whatever else
 kept. The smallest value of a whole show is that of its slices, and spans that touch at the edge of a slice are one.
 """
 
-from collections.abc import Callable, Hashable, Iterator
+from collections.abc import Callable, Hashable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 import numpy as np
 
@@ -34,6 +34,18 @@ class _InSlice(NamedTuple):
 
 
 _NOTHING = _InSlice(np.inf, np.nan, -1, ())
+
+
+def _record(found: _InSlice) -> list[Any]:
+    nothing = found.label < 0 and not found.spans and np.isinf(found.value) and np.isnan(found.at)
+    return [] if nothing else list(found)
+
+
+def _restored(record: Sequence[Any]) -> _InSlice:
+    if not record:
+        return _NOTHING
+    value, at, label, spans = record
+    return _InSlice(value, at, label, tuple((start, end) for start, end in spans))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -118,7 +130,9 @@ class SlicedSearch:
             return out
 
         keys = [self._key(look, k, s) for k, s in zip(row.tolist(), at.tolist(), strict=True)]
-        found = recent_each("slices", keys, work, most=_MOST_KEPT)
+        found = recent_each(
+            "slices", keys, work, most=_MOST_KEPT, record=_record, restore=_restored
+        )
         return _joined(len(want), row.tolist(), found, evaluations)
 
     def _sample(self) -> "_Look":

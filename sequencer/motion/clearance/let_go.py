@@ -1,52 +1,45 @@
-"""Where a head that comes off first lands: its flight from every instant at which it is lit, proven over all of them.
+"""Where a head that comes off first lands: the farthest flight of a cast, and the nearest to each thing on the plan.
 
-Stage frame [m], time in beats, speeds in m/s. A head that comes off at p, z above level ground, with velocity v flies
-for T = (v_z + S)/g, S = √(v_z² + 2gz), and lands at p + v_xy·T. This is without air. Drag, however strong, only brings
-it down earlier on the same line: z″(x) = −g/v_x², and drag makes v_x smaller. So the line on the plan from release to
-landing holds every place where it can come down; distances are from that line. Wind, bounces and rolls are left out.
+Every lit instant of every performer counts, proven over all of them (head_flights.py). The cast's lit time is parted into
+slices of 16 beats. Each is first looked at coarsely: flights from the middles of intervals, and a proven bound on what
+the others in each interval can be. The slice with the best coarse flight is then searched by branch and bound to 5 cm
+(geometry/certified.py), finer than air would let anybody tell, and of the others only those whose bound can beat what
+was found there. Both steps are kept by the content of a slice, so that an edit costs what it touches; which slices are
+searched follows from the coarse looks at all of them alone, so that a result never depends on what was kept.
 
-Between samples: with a the head's acceleration before it comes off and q = v_z/S, the landing moves at
-(1 + q)·(v_xy + (a_xy·S + v_xy·a_z)/g), never more than (1 + q)·(|v_xy| + (|a|/g)·√(v² + 2gz)). With 2|v_xy| for the first
-term this also bounds how fast release and distance flown change. The proven bounds on v and a of the trajectories then
-bound how far a flight may be from the nearest sample; intervals are divided until that is `SLACK` at most, and extremes
-are searched by branch and bound to 5 cm (geometry/certified.py): finer than air would let anybody tell. For a fan or hoop in a link or a blend nothing bounds
-the acceleration of its wicks: there the slack is twice the largest step between samples 1/128 beat apart, which is a
-margin and no proof, and the result says so.
-
-Source: uniform acceleration, any mechanics text; the bounds are its derivative, by the chain rule.
+A flight that crosses a line counts by how far beyond it lands, as a distance below 0. Where a flight leaves a line by
+passing its end that jumps: there a flight that passes within a third of the error counts as crossing.
 """
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
-from contextlib import suppress
-from dataclasses import asdict, dataclass, replace
-from functools import partial
-from typing import Any, Literal, NamedTuple
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
+from typing import Any, Literal, NamedTuple, TypeVar
 
 import numpy as np
 
-from sequencer.arrays import Bools, Floats, Ints
-from sequencer.facts.flames import STANDARD_GRAVITY
+from sequencer.arrays import Floats, Ints
 from sequencer.geometry.bodies import Side
 from sequencer.geometry.certified import Sample, search
 from sequencer.geometry.regions import Point
-from sequencer.kept import content_key, kept, kept_each, recent
+from sequencer.geometry.segments import point_segment, segment_segment
+from sequencer.kept import content_key, kept_each, recent, recent_each
+from sequencer.motion.clearance.head_flights import Flights, FlightSamples, WickCourses
 from sequencer.motion.clearance.slices import slice_edges, slice_keys
-from sequencer.motion.laws.law import Bounds
-from sequencer.motion.performers.body_parts import FIRST_POINT, REAR
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.props.prop import Prop, PropPoint
+from sequencer.motion.props.prop import Prop
 from sequencer.timing.tempo import TempoMap
 
 FLIGHT_ERROR = 0.05  # [m] of an extreme, at most
-SLACK = 0.20  # [m] that a flight may be from the nearest sample
-FLOWN_CELL = 0.15  # [m] of the grid on which flights are drawn
-GROWN = SLACK + 2.5 * FLOWN_CELL  # [m] by which an outline is wider than the flights, at most
-_PARTS = 64  # that an interval is divided into at a time
-_CHUNK = 4_096  # flights drawn at a time
-_UNPROVEN = 1 / 128  # [beats] between samples where nothing bounds the acceleration
-_STEP = 1e-6  # [beats] half the difference step for a wick off the axis
+SPEED_ERROR = 0.10  # [m/s] by which the bound on the speed of heads is too large, at most
+_COARSE = 1.0  # [m] that a flight may be from the nearest sample of a coarse look
+_STEP = 0.05  # [m or m/s] to which a known extreme is rounded up, so that it seldom changes with an edit
+_TOUCHING = 1e-9  # [m] rounding of a distance of segments that cross
+_SLICES = 64  # looked at together, to limit memory
 _MOST_PROPS = 2_000  # performers
-_MOST_SAMPLED = 8  # performers whose flights stay in memory, some megabytes each
+_MOST_SAMPLED = 256  # slices whose samples stay in memory, some ten kilobytes each
+T = TypeVar("T")
+_UNKEYED = object()  # what has no content key: nothing is kept of it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,98 +56,103 @@ class NearestFlight:
     """The flight that comes nearest to a target."""
 
     distance: float  # [m] on the plan, from the line between release and landing; 0 if that meets it; to 5 cm
-    beyond: float  # [m] a line: how far beyond it a head lands, at most `SLACK` too much; 0 if none does
+    beyond: (
+        float  # [m] a line: how far beyond it a head lands, at most 5 cm too much; 0 if none does
+    )
     beat: float  # of the release; of the one that lands farthest beyond
     landing: Point  # [m, stage frame] without drag
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LetGo:
-    """The farthest that a performer's head flies if it comes off at the worst instant."""
+    """The farthest that a head flies if it comes off at the worst instant."""
 
     flight: float  # [m] from release to landing on the plan; to 5 cm
     beat: float  # of that release
     landing: Point  # [m, stage frame]
-    fastest: float  # [m/s] bound on the speed of a lit head, walking included
-    proven: bool  # False if a margin stands for a bound somewhere
+    fastest: float  # [m/s] bound on the speed of this performer's lit heads, walking included
+    proven: bool  # False if a margin stands for a bound somewhere in the cast
 
 
-class _Wick(NamedTuple):
-    side: Side
-    spot: PropPoint
+class CastFlights(NamedTuple):
+    """Extremes of the flights of a cast, each with the performer whose head it is."""
 
-
-class _Flights(NamedTuple):
-    """Flights from n instants, k wicks each."""
-
-    release: Floats  # (k, n, 2) [m, stage frame]
-    landing: Floats  # (k, n, 2) [m, stage frame]
-    slack: Floats  # (n,) [m] that release, landing and distance flown differ by within the interval, at most
-    fastest: Floats  # (n,) [m/s] bound on the speed at release within the interval
-
-    @property
-    def flown(self) -> Floats:
-        """Distance on the plan, shape (k, n) [m]."""
-        return np.asarray(np.linalg.norm(self.landing - self.release, axis=-1))
-
-
-_Value = Callable[[_Flights], Floats]  # of shape (k, n); it changes no more than the slack says
-
-
-class _Samples(NamedTuple):
-    """Intervals that cover every lit instant, and the flights from their middles."""
-
-    row: Ints  # (n,) of the course
-    beat: Floats  # (n,)
-    half: Floats  # (n,) [beats]
-    flights: _Flights
+    farthest: tuple[str, LetGo]
+    nearest: tuple[tuple[str, NearestFlight], ...]  # to each target
 
 
 def flights_let_go(
-    dancer: Dancer, tempo: TempoMap, targets: Sequence[LandingTarget]
-) -> tuple[LetGo, tuple[NearestFlight, ...]]:
-    """The farthest flight of a performer's heads, and the one that comes nearest to each target.
+    dancers: Sequence[Dancer], tempo: TempoMap, targets: Sequence[LandingTarget]
+) -> CastFlights:
+    """The farthest flight of a cast's heads, and the one that comes nearest to each target.
 
     Raises
     ------
     ValueError
-        If they are never lit.
+        If one of them is never lit.
 
     Notes
     -----
-    Source: module docstring; kept by slices of 16 beats, so that an edit costs what it touches. Error: 5 cm,
-    unless `LetGo.proven` is false.
+    Source: module docstring. Error: 5 cm, unless `LetGo.proven` is false.
     """
-    _content(dancer, tempo)  # refuses one who is never lit
+    slices = [each for k, dancer in enumerate(dancers) for each in _lit_slices(k, dancer)]
+    aims = _Aims(targets)
+    looks = _Looks(slices, tempo, aims)
+    everywhere = list(range(len(slices)))
+    far, *near = looks.least(aims.places, everywhere, FLIGHT_ERROR)
+    who = slices[far.slice].who
+    own = [k for k in everywhere if slices[k].who == who]
+    (speed,) = looks.least([_SPEED], own, SPEED_ERROR)
+    farthest = LetGo(
+        flight=-far.value,
+        beat=far.beat,
+        landing=far.landing,
+        fastest=-speed.lower,
+        proven=all(scan.proven for scan in looks.scans),
+    )
+    return CastFlights(
+        (dancers[who].name, farthest),
+        tuple((dancers[slices[each.slice].who].name, _nearest(each)) for each in near),
+    )
+
+
+def _nearest(found: "_Least") -> NearestFlight:
+    crossed = found.value < 0.0
+    return NearestFlight(
+        distance=max(found.value, 0.0),
+        beyond=-found.lower if crossed else 0.0,
+        beat=found.beat,
+        landing=found.landing,
+    )
+
+
+# --- slices ---
+
+
+class _Slice(NamedTuple):
+    who: int
+    key: tuple[bytes, float, float] | None  # all that decides the motion in it
+    whole: Dancer
+    lit: tuple[tuple[float, float], ...]  # [beats] in it
+
+    @property
+    def dancer(self) -> Dancer:
+        """Lit in this slice alone."""
+        return replace(self.whole, lit=self.lit)
+
+
+def _lit_slices(who: int, dancer: Dancer) -> Iterator[_Slice]:
+    """Slices in which a performer is lit."""
+    if not dancer.lit or not dancer.props:
+        raise ValueError(f"{dancer.name} is never lit")
     dancer = replace(dancer, props=_without_flames(dancer.props))
-    slices = list(_lit_slices(dancer))
-    wanted = tuple(targets)
-    counted = (tempo.times, tempo.first)
-
-    def work(missing: list[int]) -> list[_SliceFlights]:
-        return [_of_slice(replace(dancer, lit=slices[k][1]), tempo, wanted) for k in missing]
-
-    keyed = [k for k, (key, _) in enumerate(slices) if key is not None]
-    known = kept_each(
-        "flights let go",
-        [(slices[k][0], counted, wanted) for k in keyed],
-        lambda missing: work([keyed[k] for k in missing]),
-        record=lambda own: [asdict(own.farthest), [asdict(each) for each in own.nearest]],
-        restore=_slice_from,
-    )
-    found = dict(zip(keyed, known, strict=True))
-    parts = [found[k] if k in found else work([k])[0] for k in range(len(slices))]
-    far = max((part.farthest for part in parts), key=lambda each: each.flight)
-    farthest = replace(
-        far,
-        fastest=max(part.farthest.fastest for part in parts),
-        proven=all(part.farthest.proven for part in parts),
-    )
-    nearest = (
-        min((part.nearest[k] for part in parts), key=lambda each: (each.distance, -each.beyond))
-        for k in range(len(wanted))
-    )
-    return farthest, tuple(nearest)
+    edges = slice_edges(min(low for low, _ in dancer.lit), max(high for _, high in dancer.lit))
+    keys = slice_keys(dancer, edges)
+    for key, low, high in zip(keys, edges[:-1].tolist(), edges[1:].tolist(), strict=True):
+        spans = [(max(start, low), min(end, high)) for start, end in dancer.lit]
+        lit = tuple((start, end) for start, end in spans if end > start)
+        if lit:
+            yield _Slice(who, None if key is None else (key, low, high), dancer, lit)
 
 
 def _without_flames(props: Mapping[Side, Prop]) -> Mapping[Side, Prop]:
@@ -166,431 +164,298 @@ def _without_flames(props: Mapping[Side, Prop]) -> Mapping[Side, Prop]:
     return recent("props without flames", content_key(bare), lambda: bare, most=_MOST_PROPS)
 
 
-class _SliceFlights(NamedTuple):
-    """What is found of one slice."""
+# --- what is sought ---
 
-    farthest: LetGo
-    nearest: tuple[NearestFlight, ...]  # to each target
+_FLOWN, _SPEED, _TARGETS = 0, 1, 2  # aims: the farthest flight, the fastest head, then the targets
 
 
-def _lit_slices(dancer: Dancer) -> Iterator[tuple[bytes | None, tuple[tuple[float, float], ...]]]:
-    """Slices in which a performer is lit: what decides the motion in each, and the lit spans in it [beats]."""
-    edges = slice_edges(min(low for low, _ in dancer.lit), max(high for _, high in dancer.lit))
-    keys = slice_keys(dancer, edges)
-    for key, low, high in zip(keys, edges[:-1].tolist(), edges[1:].tolist(), strict=True):
-        spans = [(max(start, low), min(end, high)) for start, end in dancer.lit]
-        lit = tuple((start, end) for start, end in spans if end > start)
-        if lit:
-            yield None if key is None else content_key(key, low, high), lit
+class _Aims:
+    """Values of flights whose smallest is sought, with bounds on them over an interval."""
+
+    def __init__(self, targets: Sequence[LandingTarget]) -> None:
+        self.count = _TARGETS + len(targets)
+        self.places = [_FLOWN, *range(_TARGETS, self.count)]
+        self.contents = [_FLOWN, _SPEED, *((each.shape, each.points) for each in targets)]
+        self._targets = dict(enumerate(targets, _TARGETS))
+        self._points = np.full((self.count, 2), np.nan)
+        self._is_point = np.zeros(self.count, dtype=np.bool_)
+        for k, each in self._targets.items():
+            if each.shape == "point":
+                self._points[k], self._is_point[k] = each.points[0], True
+
+    def measured(self, aims: Ints, flights: Flights) -> tuple[Floats, Floats]:
+        """The value of each flight for its own aim, and a bound below it over the interval, each shape (n,)."""
+        value, lower = np.empty(len(aims)), np.empty(len(aims))
+        point = self._is_point[aims]
+        some = np.flatnonzero(point)
+        if len(some):
+            value[some], lower[some] = _to_points(flights.rows(some), self._points[aims[some]])
+        for aim in np.unique(aims[~point]).tolist():
+            some = np.flatnonzero(aims == aim)
+            value[some], lower[some] = self._of(aim, flights.rows(some))
+        return value, lower
+
+    def every(self, flights: Flights) -> tuple[Floats, Floats]:
+        """The same of each flight for each aim, shape (aims, n)."""
+        value, lower = np.empty((2, self.count, len(flights.slack)))
+        points = np.flatnonzero(self._is_point)
+        value[points], lower[points] = _to_points(flights, self._points[points, None])
+        for aim in np.flatnonzero(~self._is_point).tolist():
+            value[aim], lower[aim] = self._of(aim, flights)
+        return value, lower
+
+    def _of(self, aim: int, flights: Flights) -> tuple[Floats, Floats]:
+        if aim == _FLOWN:
+            far = flights.flown
+            return -far, -far - flights.slack
+        if aim == _SPEED:
+            return -flights.speed, -flights.fastest
+        target = self._targets[aim]
+        return (_to_line if target.shape == "line" else _to_area)(flights, target)
 
 
-def _of_slice(dancer: Dancer, tempo: TempoMap, targets: Sequence[LandingTarget]) -> _SliceFlights:
-    course, samples = _sampled(dancer, tempo)
-    crossed = [_crossed(samples, target) for target in targets]
-    gaps = [_gap(target) for target, over in zip(targets, crossed, strict=True) if over is None]
-    (beat, value, landing), *others = _leasts(course, samples, [_short_of, *gaps])
-    rest = iter(others)
-    nearest = []
-    for over in crossed:
-        if over is not None:
-            nearest.append(over)
-            continue
-        when, distance, there = next(rest)
-        nearest.append(NearestFlight(distance=distance, beyond=0.0, beat=when, landing=there))
-    farthest = LetGo(
-        flight=-value,
-        beat=beat,
-        landing=landing,
-        fastest=float(np.max(samples.flights.fastest)),
-        proven=bool(np.all(course.bounded)),
-    )
-    return _SliceFlights(farthest, tuple(nearest))
+def _to_points(flights: Flights, points: Floats) -> tuple[Floats, Floats]:
+    """Distance from points, one each, or from each of several, shape (p, 1, 2)."""
+    gap = point_segment(_flat(points), _flat(flights.release), _flat(flights.landing))
+    return gap, np.maximum(gap - flights.slack, 0.0)
 
 
-def _slice_from(record: Sequence[Any]) -> _SliceFlights:
-    farthest, nearest = record
-    return _SliceFlights(
-        LetGo(**{**farthest, "landing": _point(farthest["landing"])}),
-        tuple(NearestFlight(**{**each, "landing": _point(each["landing"])}) for each in nearest),
-    )
+def _to_line(flights: Flights, line: LandingTarget) -> tuple[Floats, Floats]:
+    """Distance from a line; below 0 how far beyond it a flight lands that crosses it."""
+    gap, slack = _gaps(flights, np.array(line.points)), flights.slack
+    beyond = _from_edges(flights.landing, flights.landing, np.array(line.points))
+    meets = gap <= slack
+    passes = meets & (slack <= FLIGHT_ERROR / 3) & (beyond > slack)
+    value = np.where((gap <= _TOUCHING) | passes, -beyond, gap)
+    return value, np.where(meets, -(beyond + slack), gap - slack)
 
 
-def flown_over(dancer: Dancer, tempo: TempoMap) -> tuple[tuple[Point, ...], ...]:
-    """Outlines of areas that hold every flight of a performer's heads while lit [m, stage frame].
+def _to_area(flights: Flights, area: LandingTarget) -> tuple[Floats, Floats]:
+    """Distance from an area, 0 within."""
+    import shapely
 
-    Raises
-    ------
-    ValueError
-        If they never are.
-
-    Notes
-    -----
-    Source: module docstring; kept by its content. Holes are filled; at most `GROWN` wider than the flights.
-    """
-    return kept(
-        "flown over", _content(dancer, tempo),
-        lambda: _outlines(_sampled(dancer, tempo)[1].flights),
-        record=lambda rings: rings,
-        restore=lambda record: tuple(tuple(_point(corner) for corner in ring) for ring in record),
-    )  # fmt: skip
+    gap = _gaps(flights, np.array([*area.points, area.points[0]]))
+    inside = shapely.contains_xy(shapely.Polygon(area.points), flights.release)
+    gap[inside] = 0.0
+    return gap, np.maximum(gap - flights.slack, 0.0)
 
 
-def _content(dancer: Dancer, tempo: TempoMap) -> tuple[Any, ...]:
-    """All that decides a performer's flights."""
-    if not dancer.lit or not dancer.props:
-        raise ValueError(f"{dancer.name} is never lit")
-    moving = (dancer.props, dancer.trajectories, dancer.floor, dancer.lit)
-    return (*moving, tempo.times, tempo.first)
+def _gaps(flights: Flights, corners: Floats) -> Floats:
+    return _from_edges(flights.release, flights.landing, corners)
 
 
-def _point(pair: Sequence[float]) -> Point:
-    x, y = pair
-    return (x, y)
+def _from_edges(start: Floats, end: Floats, corners: Floats) -> Floats:
+    """Distance of segments from the edges between corners, shape (n,) [m]."""
+    a, b = _flat(corners[:-1, None]), _flat(corners[1:, None])
+    return np.asarray(np.min(segment_segment(_flat(start), _flat(end), a, b)[0], axis=0))
 
 
-def landing_of(place: Floats, velocity: Floats) -> Floats:
-    """Where a head lands without drag on level ground.
-
-    Parameters
-    ----------
-    place : ndarray, shape (..., 3) [m, stage frame]
-        At release; a head below the ground counts as on it.
-    velocity : ndarray, shape (..., 3) [m/s]
-
-    Returns
-    -------
-    landing : ndarray, shape (..., 2) [m, stage frame]
-
-    Notes
-    -----
-    Source: uniform acceleration, any mechanics text. Exact.
-    """
-    rise = velocity[..., 2]
-    fall = np.sqrt(rise**2 + 2 * STANDARD_GRAVITY * np.maximum(place[..., 2], 0.0))
-    aloft = (rise + fall) / STANDARD_GRAVITY
-    return np.asarray(place[..., :2] + velocity[..., :2] * aloft[..., None])
+def _flat(places: Floats) -> Floats:
+    """Places on the plan as places in space."""
+    return np.concatenate([places, np.zeros((*places.shape[:-1], 1))], axis=-1)
 
 
-class _Course:
-    """A performer's wicks over all lit time, with proven bounds on intervals of one tempo."""
+# --- looks at slices ---
 
-    def __init__(self, dancer: Dancer, tempo: TempoMap) -> None:
-        self.dancer = dancer
-        self.wicks = [
-            _Wick(side, spot) for side, prop in dancer.props.items() for spot in prop.heads
-        ]
-        self._on_axis = not any(prop.ball[1] for prop in dancer.props.values())
-        parts = [self._intervals(low, high, tempo) for low, high in dancer.lit]
-        columns = [np.concatenate(column, axis=-1) for column in zip(*parts, strict=True)]
-        self.start, self.end, speed, acceleration = columns
-        self.tempo = np.asarray(tempo.beats_per_second((self.start + self.end) / 2))  # [beats/s]
-        self.speed = speed * self.tempo  # (k, m) [m/s]
-        self.acceleration = acceleration * self.tempo**2  # (k, m) [m/s²]
-        self.bounded: Bools = np.all(np.isfinite(self.acceleration), axis=0)
 
-    def _intervals(
-        self, low: float, high: float, tempo: TempoMap
-    ) -> tuple[Floats, Floats, Floats, Floats]:
-        """Starts and ends, shape (m,) [beats]; bounds on speed and acceleration, shape (k, m) [m/beat, m/beat²]."""
-        floor = self.dancer.floor.pieces(low, high)
-        held = {side: own.pieces(low, high) for side, own in self.dancer.trajectories.items()}
-        cuts = [
-            edge for pieces in (floor, *held.values()) for piece in pieces for edge in piece[:2]
-        ]
-        edges = np.unique([low, high, *tempo.knots, *cuts])
-        edges = edges[(edges >= low) & (edges <= high)]
-        middle = (edges[:-1] + edges[1:]) / 2
-        walk = [floor[i][2] for i in _which([piece[0] for piece in floor], middle)]
-        ground = np.array(
-            [(b.speed, b.acceleration, b.turn_rate, b.turn_acceleration) for b in walk]
-        ).T
-        own = {
-            side: [pieces[i][2] for i in _which([piece[0] for piece in pieces], middle)]
-            for side, pieces in held.items()
-        }
-        bounds = np.array([_bounds(ground, own[wick.side], wick.spot) for wick in self.wicks])
-        return edges[:-1], edges[1:], bounds[:, 0], bounds[:, 1]
+class _Seen(NamedTuple):
+    """A flight whose value for an aim is smallest in a slice, as far as it was looked at."""
 
-    def flights(self, rows: Ints, beats: Floats, half: Floats) -> _Flights:
-        """Flights from instants in some rows, and the slack over half an interval [beats] either way."""
-        place, rate = self._wicks(beats)
-        velocity = rate * self.tempo[rows, None]
-        slack, fastest = self._bounded(rows, place[..., 2], velocity, half / self.tempo[rows])
-        return _Flights(place[..., :2], landing_of(place, velocity), slack, fastest)
+    value: float  # inf if nothing smaller than what was known is there
+    beat: float  # of the release
+    landing: Point
+    lower: float  # no flight in the slice has a smaller value
 
-    def _wicks(self, beats: Floats) -> tuple[Floats, Floats]:
-        """Places and rates of the wicks, each shape (k, n, 3) [m and m/beat, stage frame]."""
-        if self._on_axis:
-            points, rates = self.dancer.stage_points(beats)
-            own = [
-                FIRST_POINT[wick.side] + 2 if wick.spot.along > 0 else REAR[wick.side]
-                for wick in self.wicks
+
+class _Scan(NamedTuple):
+    """A coarse look at a slice: what was seen for each of a aims."""
+
+    value: Floats  # (a,)
+    beat: Floats  # (a,)
+    landing: Floats  # (a, 2)
+    lower: Floats  # (a,)
+    proven: bool
+
+
+class _Least(NamedTuple):
+    """The smallest value for an aim in several slices."""
+
+    slice: int
+    value: float
+    beat: float
+    landing: Point
+    lower: float
+
+
+class _Job(NamedTuple):
+    """A search for values in a slice that are smaller than what is known."""
+
+    slice: int
+    aim: int
+    known: float
+
+
+class _Looks:
+    """What is found in slices, for each aim."""
+
+    def __init__(self, slices: Sequence[_Slice], tempo: TempoMap, aims: _Aims) -> None:
+        self._slices, self._tempo, self._aims = slices, tempo, aims
+        # Of each slice: all that its flights depend on.
+        self._counted = content_key(tempo.times, tempo.first)
+        self._contents = [_UNKEYED if own.key is None else own.key for own in slices]
+        sought = content_key(aims.contents)
+        self.scans = kept_each(
+            "flights let go, coarsely",
+            [(own, self._counted, sought) for own in self._contents],
+            self._scan,
+            record=lambda scan: [*(column.tolist() for column in scan[:4]), scan.proven],
+            restore=_scan_from,
+        )
+
+    def least(self, aims: Sequence[int], slices: Sequence[int], tolerance: float) -> list[_Least]:
+        """The smallest value for some aims in some slices, to a tolerance [m or m/s]."""
+        scans = [self.scans[k] for k in slices]
+        value = np.stack([scan.value for scan in scans])[:, aims]
+        lower = np.stack([scan.lower for scan in scans])[:, aims]
+        column = np.arange(len(aims))
+        better: dict[tuple[int, int], _Seen] = {}
+
+        def search_in(rows: Ints, columns: Ints, known: Floats) -> None:
+            places = list(zip(rows.tolist(), columns.tolist(), strict=True))
+            jobs = [
+                _Job(slices[row], aims[c], own)
+                for (row, c), own in zip(places, known.tolist(), strict=True)
             ]
-            return points[own], rates[own]
+            for place, each in zip(places, self._searched(jobs, tolerance), strict=True):
+                lower[place] = each.lower
+                if each.value < value[place]:
+                    value[place], better[place] = each.value, each
 
-        def placed(at: Floats) -> Floats:
-            return np.concatenate(list(self.dancer.wick_places(at).values()))
+        lead = np.argmin(value, axis=0)
+        search_in(lead, column, value[lead, column])
+        least = value[lead, column]
+        rest = lower < least - tolerance
+        rest[lead, column] = False
+        c, row = np.nonzero(rest.T)
+        known = np.ceil(least / _STEP) * _STEP
+        search_in(row, c, np.minimum(known[c], value[row, c]))
+        out = []
+        for k, row in enumerate(np.argmin(value, axis=0).tolist()):  # of equal ones the first
+            scan, aim = scans[row], aims[k]
+            x, y = scan.landing[aim].tolist()
+            seen = _Seen(float(scan.value[aim]), float(scan.beat[aim]), (x, y), 0.0)
+            seen = better.get((row, k), seen)
+            bound = min(seen.value, float(np.min(lower[:, k])))
+            out.append(_Least(slices[row], seen.value, seen.beat, seen.landing, bound))
+        return out
 
-        change = placed(beats + _STEP) - placed(beats - _STEP)
-        return placed(beats), change / (2 * _STEP)
+    def _searched(self, jobs: Sequence[_Job], tolerance: float) -> list[_Seen]:
+        def work(missing: list[int]) -> list[_Seen]:
+            some = [jobs[k] for k in missing]
+            return [each for part in _parts(some) for each in self._search(part, tolerance)]
 
-    def _bounded(
-        self, rows: Ints, height: Floats, velocity: Floats, seconds: Floats
-    ) -> tuple[Floats, Floats]:
-        """Bounds within some seconds either way: how far flights move [m], and speed [m/s]; the most of all wicks, shape (n,)."""
-        most, pull = self.speed[:, rows], self.acceleration[:, rows]
-        z = np.maximum(height, 0.0)
-        with np.errstate(
-            invalid="ignore", over="ignore"
-        ):  # where nothing is bounded nothing is proven
-            gain, climb = pull * seconds, most * seconds
-            rise = np.minimum(velocity[..., 2] + gain, most)
-            along = np.minimum(np.linalg.norm(velocity[..., :2], axis=-1) + gain, most)
-            speed = np.minimum(np.linalg.norm(velocity, axis=-1) + gain, most)
-            high, low = z + climb, np.maximum(z - climb, 0.0)
-            drop = 2 * STANDARD_GRAVITY * np.where(rise > 0, low, high)
-            share = rise / np.sqrt(np.maximum(rise**2 + drop, 1e-300))
-            landed = np.sqrt(speed**2 + 2 * STANDARD_GRAVITY * high)
-            moved = 2 * along + (1 + share) * pull / STANDARD_GRAVITY * landed
-        return np.asarray(np.max(moved, axis=0) * seconds), np.asarray(np.max(speed, axis=0))
+        return kept_each(
+            "flights let go",
+            [
+                (self._contents[k], self._counted, self._aims.contents[aim], known, tolerance)
+                for k, aim, known in jobs
+            ],
+            work,
+            record=lambda seen: seen,
+            restore=_seen_from,
+        )
 
+    def _search(self, jobs: Sequence[_Job], tolerance: float) -> list[_Seen]:
+        """By branch and bound, all in one search."""
+        place = {k: n for n, k in enumerate(dict.fromkeys(job.slice for job in jobs))}
+        sampled = self._sampled(list(place))
+        courses = WickCourses([self._slices[k].dancer for k in place], self._tempo)
+        own = [sampled[place[job.slice]] for job in jobs]
+        counts = [len(each.row) for each in own]
+        group = np.repeat(np.arange(len(jobs)), counts)
+        rows = np.concatenate([each.row for each in own])
+        rows += np.repeat([courses.first[place[job.slice]] for job in jobs], counts)
+        beat, half = (np.concatenate([each[c] for each in own]) for c in (1, 2))
+        aim, known = np.array([job.aim for job in jobs]), np.array([job.known for job in jobs])
+        _, lower = self._aims.measured(aim[group], _joined([each.flights for each in own]))
+        # What is not proven has its bound for a value: it never is below what is known.
+        near = lower < known[group] - tolerance
+        left_out = np.full(len(jobs), np.inf)
+        np.minimum.at(left_out, group[~near], lower[~near])
+        group, rows, beat, half = group[near], rows[near], beat[near], half[near]
 
-def _which(starts: Sequence[float], beats: Floats) -> Ints:
-    """The piece that each beat lies in; pieces cover all of them."""
-    return np.asarray(np.searchsorted(np.array(starts), beats, side="right") - 1)
-
-
-def _bounds(ground: Floats, held: Sequence[Bounds], spot: PropPoint) -> Floats:
-    """Bounds on a wick's speed and acceleration, shape (2, m) [m/beat, m/beat²]; the terms are those of `Dancer.pieces`."""
-    v, a, w, dw = ground
-    turns = [
-        (b.frame_rate, b.frame_acceleration) if spot.across else (b.turn_rate, b.turn_acceleration)
-        for b in held
-    ]
-    turn, bend = np.array(turns).T
-    hand = np.array([(b.hand_reach, b.hand_speed, b.hand_acceleration) for b in held]).T
-    far, rate, pull = hand[0] + spot.off, hand[1] + spot.off * turn, hand[2] + spot.off * bend
-    return np.stack([v + w * far + rate, a + (dw + w * w) * far + 2 * w * rate + pull])
-
-
-def _sampled(dancer: Dancer, tempo: TempoMap) -> tuple[_Course, _Samples]:
-    """A performer's course and its samples; the most recent ones stay in memory."""
-    key = None
-    with suppress(TypeError):  # a law of another package
-        key = content_key(*_content(dancer, tempo))
-
-    def work() -> tuple[_Course, _Samples]:
-        course = _Course(dancer, tempo)
-        return course, _samples(course)
-
-    return recent("sampled flights", key, work, most=_MOST_SAMPLED)
-
-
-def _samples(course: _Course) -> _Samples:
-    """Intervals over all lit time, divided until the slack of each is `SLACK` at most; without bounds, as far as it goes."""
-    done = []
-    rows: Ints = np.flatnonzero(course.bounded)
-    beats, half = _middles(course, rows)
-    while len(rows):
-        found = course.flights(rows, beats, half)
-        wide = found.slack > SLACK
-        done.append(_chosen(_Samples(rows, beats, half, found), ~wide))
-        count = np.minimum(np.ceil(found.slack[wide] / SLACK), _PARTS).astype(np.int64)
-        rows, beats, half = _divided(rows[wide], beats[wide], half[wide], count)
-    rows = np.flatnonzero(~course.bounded)
-    if len(rows):
-        done.append(_unbounded(course, rows))
-    release, landing, slack, fastest = zip(*(each.flights for each in done), strict=True)
-    return _Samples(
-        np.concatenate([each.row for each in done]),
-        np.concatenate([each.beat for each in done]),
-        np.concatenate([each.half for each in done]),
-        _Flights(
-            np.concatenate(release, axis=1),
-            np.concatenate(landing, axis=1),
-            np.concatenate(slack),
-            np.concatenate(fastest),
-        ),
-    )
-
-
-def _unbounded(course: _Course, rows: Ints) -> _Samples:
-    """Samples where nothing bounds the acceleration: evenly spaced, with a margin for the slack."""
-    middle, wide = _middles(course, rows)
-    count = np.ceil(2 * wide / _UNPROVEN).astype(np.int64)
-    row, beats, half = _divided(rows, middle, wide, count)
-    found = course.flights(row, beats, half)
-    steps = np.linalg.norm(np.diff(found.landing, axis=1), axis=-1).max(axis=0)
-    steps[np.diff(row) != 0] = 0.0
-    largest = np.zeros(len(course.start))
-    np.maximum.at(largest, row[1:], steps)
-    return _Samples(row, beats, half, found._replace(slack=2 * largest[row]))
-
-
-def _middles(course: _Course, rows: Ints) -> tuple[Floats, Floats]:
-    start, end = course.start[rows], course.end[rows]
-    return (start + end) / 2, (end - start) / 2
-
-
-def _divided(rows: Ints, beats: Floats, half: Floats, count: Ints) -> tuple[Ints, Floats, Floats]:
-    """Intervals divided into equal parts, as many as `count` of each."""
-    parent = np.repeat(np.arange(len(rows)), count)
-    place = np.arange(len(parent)) - np.repeat(np.cumsum(count) - count, count)
-    part = half[parent] / count[parent]
-    return rows[parent], beats[parent] + part * (2 * place + 1 - count[parent]), part
-
-
-def _chosen(samples: _Samples, which: Bools) -> _Samples:
-    flights = _these(samples.flights, which)
-    return _Samples(samples.row[which], samples.beat[which], samples.half[which], flights)
-
-
-def _leasts(
-    course: _Course, samples: _Samples, values: Sequence[_Value]
-) -> list[tuple[float, float, Point]]:
-    """When each value of flights is smallest, that value, and the landing of that flight; all in one search."""
-    groups = len(values)
-    known = np.array([np.min(value(samples.flights), axis=0) for value in values])
-    beats = samples.beat[np.argmin(known, axis=1)]
-    least = np.min(known, axis=1)
-    floor = np.where([value is _short_of for value in values], -np.inf, 0.0)  # of each value
-    near = np.maximum(known - samples.flights.slack, floor[:, None]) < least[:, None] - FLIGHT_ERROR
-    bounded = course.bounded[samples.row]
-    group, chosen = np.nonzero(near & bounded)
-    if len(chosen):
-        rows, start = samples.row[chosen], samples.beat[chosen] - samples.half[chosen]
-
-        def evaluate(r: Ints, t: Floats, half: Floats, _enough: Floats) -> Sample:
-            flights = course.flights(rows[r], t, half)
-            here, own = np.empty(len(r)), group[r]
-            for k in np.unique(own).tolist():
-                some = own == k
-                here[some] = np.min(values[k](_these(flights, some)), axis=0)
-            low = np.maximum(here - flights.slack, floor[own])
-            return Sample(here, low, here + flights.slack, np.zeros_like(r))
+        def evaluate(r: Ints, t: Floats, width: Floats, _enough: Floats) -> Sample:
+            flights = courses.flights(rows[r], t, width)
+            value, low = self._aims.measured(aim[group[r]], flights)
+            return Sample(value, low, value, np.zeros_like(r))
 
         found = search(
             evaluate,
             group=group,
-            start=start,
-            end=samples.beat[chosen] + samples.half[chosen],
-            required=np.full(groups, -np.inf),
-            best=least,
-            tolerance=FLIGHT_ERROR,
+            start=beat - half,
+            end=beat + half,
+            required=np.full(len(jobs), -np.inf),
+            best=known,
+            tolerance=tolerance,
+            apart=True,
         )
-        better = found.value < least
-        beats, least = np.where(better, found.at, beats), np.where(better, found.value, least)
-    loose = near & ~bounded
-    if np.any(loose):  # a margin, on the safe side
-        margin = np.where(loose, known - samples.flights.slack, np.inf)
-        least = np.minimum(least, np.min(margin, axis=1))
-    at = np.searchsorted(course.start, beats, side="right") - 1
-    ends = course.flights(at, beats, np.zeros(groups))
-    out = []
-    for k, value in enumerate(values):
-        one = _these(ends, np.arange(groups) == k)
-        x, y = one.landing[int(np.argmin(value(one)[:, 0])), 0].tolist()
-        out.append((float(beats[k]), float(least[k]), (x, y)))
-    return out
+        hit = np.flatnonzero(found.row >= 0)
+        landing = np.full((len(jobs), 2), np.nan)
+        ends = courses.flights(rows[found.row[hit]], found.at[hit], np.zeros(len(hit)))
+        landing[hit] = ends.landing
+        value = np.where(found.row >= 0, found.value, np.inf)
+        lowest = np.minimum(found.lower, left_out)
+        columns = (value.tolist(), found.at.tolist(), landing.tolist(), lowest.tolist())
+        return [_Seen(v, t, (x, y), low) for v, t, (x, y), low in zip(*columns, strict=True)]
+
+    def _scan(self, missing: list[int]) -> list[_Scan]:
+        out = []
+        for part in _parts(missing):
+            sampled = self._sampled(part)
+            flights = _joined([own.flights for own in sampled])
+            proven = np.concatenate([own.proven for own in sampled])
+            beats = np.concatenate([own.beat for own in sampled])
+            cuts = np.cumsum([0, *(len(own.row) for own in sampled)]).tolist()
+            value, lower = self._aims.every(flights)
+            value = np.where(proven, value, lower)  # unproven: on the safe side
+            for low, high in pairwise(cuts):
+                at = low + np.argmin(value[:, low:high], axis=1)
+                out.append(
+                    _Scan(
+                        value=value[np.arange(len(at)), at],
+                        beat=beats[at],
+                        landing=flights.landing[at],
+                        lower=np.min(lower[:, low:high], axis=1),
+                        proven=bool(np.all(proven[low:high])),
+                    )
+                )
+        return out
+
+    def _sampled(self, which: Sequence[int]) -> list[FlightSamples]:
+        """Coarse samples of slices."""
+
+        def work(missing: list[int]) -> list[FlightSamples]:
+            dancers = [self._slices[which[k]].dancer for k in missing]
+            return WickCourses(dancers, self._tempo).samples(_COARSE)
+
+        keys = [self._slices[k].key for k in which]
+        known = [None if key is None else (key, self._counted) for key in keys]
+        return recent_each("coarse flights", known, work, most=_MOST_SAMPLED)
 
 
-def _these(flights: _Flights, which: Bools) -> _Flights:
-    release, landing, slack, fastest = flights
-    return _Flights(release[:, which], landing[:, which], slack[which], fastest[which])
+def _parts(things: Sequence[T]) -> list[Sequence[T]]:
+    return [things[k : k + _SLICES] for k in range(0, len(things), _SLICES)]
 
 
-def _short_of(flights: _Flights) -> Floats:
-    """The distance flown, with its sign turned: smallest for the farthest flight."""
-    return -flights.flown
+def _joined(flights: Sequence[Flights]) -> Flights:
+    return Flights(*(np.concatenate(column) for column in zip(*flights, strict=True)))
 
 
-def _gap(target: LandingTarget) -> _Value:
-    """Distance of flights on the plan from a target."""
-    if target.shape == "point":
-        return partial(_to_point, place=np.array(target.points[0]))
-    return partial(_to_shape, shape=_shape(target))
+def _scan_from(record: Sequence[Any]) -> _Scan:
+    value, beat, landing, lower = (np.array(column) for column in record[:4])
+    return _Scan(value, beat, landing, lower, record[4])
 
 
-def _crossed(samples: _Samples, target: LandingTarget) -> NearestFlight | None:
-    """The flight that lands farthest beyond a line, if any crosses it."""
-    import shapely
-
-    if target.shape != "line":
-        return None
-    shape, flights = _shape(target), samples.flights
-    over = _to_shape(flights, shape) == 0.0
-    if not np.any(over):
-        return None
-    far = np.where(over, 0.0, -np.inf)
-    far[over] = shapely.distance(shapely.points(flights.landing[over]), shape)
-    wick, at = divmod(int(np.argmax(far)), far.shape[1])
-    x, y = flights.landing[wick, at].tolist()
-    beyond = float(np.max(far + flights.slack))
-    return NearestFlight(distance=0.0, beyond=beyond, beat=float(samples.beat[at]), landing=(x, y))
-
-
-def _shape(target: LandingTarget) -> Any:
-    import shapely
-
-    shape = (shapely.LineString if target.shape == "line" else shapely.Polygon)(target.points)
-    shapely.prepare(shape)
-    return shape
-
-
-def _to_shape(flights: _Flights, shape: Any) -> Floats:
-    """Distance of flights on the plan from a line or an area, shape (k, n) [m]."""
-    import shapely
-
-    return np.asarray(shapely.distance(_lines(flights), shape), dtype=np.float64)
-
-
-def _lines(flights: _Flights) -> Any:
-    """Flights as lines on the plan, shape (k, n)."""
-    import shapely
-
-    return shapely.linestrings(np.stack([flights.release, flights.landing], axis=-2))
-
-
-def _to_point(flights: _Flights, place: Floats) -> Floats:
-    """Distance of flights on the plan from a point, shape (k, n) [m]."""
-    way, there = flights.landing - flights.release, place - flights.release
-    square = np.einsum("knc,knc->kn", way, way)
-    share = np.einsum("knc,knc->kn", way, there) / np.maximum(square, 1e-300)
-    off = there - np.clip(share, 0.0, 1.0)[..., None] * way
-    return np.asarray(np.sqrt(np.einsum("knc,knc->kn", off, off)))
-
-
-def _outlines(flights: _Flights) -> tuple[tuple[Point, ...], ...]:
-    """Areas that hold every flight: the cells that the sampled ones pass, grown by what may lie between.
-
-    Points on a flight are marked a cell apart at most; any other flight is within the slack of a sampled one.
-    """
-    import shapely
-
-    ends = np.concatenate([flights.release, flights.landing]).reshape(-1, 2)
-    # One cell more all round: rounding may take an end over the border of its own.
-    low = np.floor(np.min(ends, axis=0) / FLOWN_CELL).astype(np.int64) - 1
-    size = np.floor(np.max(ends, axis=0) / FLOWN_CELL).astype(np.int64) - low + 2
-    flown = np.zeros(size, dtype=np.bool_)
-    steps = max(2, int(np.ceil(float(np.max(flights.flown)) / FLOWN_CELL)) + 1)
-    shares = np.linspace(0.0, 1.0, steps)[:, None, None]
-    for release, landing in zip(flights.release, flights.landing, strict=True):
-        for first in range(0, len(release), _CHUNK):
-            a, b = release[first : first + _CHUNK], landing[first : first + _CHUNK]
-            at = np.floor((a + shares * (b - a)) / FLOWN_CELL).astype(np.int64) - low
-            flown[at[..., 0], at[..., 1]] = True
-    x, bottom, top = _runs(flown)
-    left, down = (low[0] + x) * FLOWN_CELL, (low[1] + bottom) * FLOWN_CELL
-    cells = shapely.box(left, down, left + FLOWN_CELL, (low[1] + top) * FLOWN_CELL)
-    grown = shapely.union_all(cells).buffer(float(np.max(flights.slack)) + FLOWN_CELL)
-    simple = grown.simplify(0.45 * FLOWN_CELL)  # cuts off less than half a cell
-    areas = simple.geoms if simple.geom_type == "MultiPolygon" else [simple]
-    return tuple(tuple((x, y) for x, y in area.exterior.coords[:-1]) for area in areas)
-
-
-def _runs(flown: Bools) -> tuple[Ints, Ints, Ints]:
-    """Rows of marked cells: the row, its first cell, and the one after its last."""
-    edge = np.diff(np.pad(flown.astype(np.int8), ((0, 0), (1, 1))), axis=1)
-    row, first = np.nonzero(edge == 1)
-    _, last = np.nonzero(edge == -1)
-    return row, first, last
+def _seen_from(record: Sequence[Any]) -> _Seen:
+    value, beat, (x, y), lower = record
+    return _Seen(value, beat, (x, y), lower)

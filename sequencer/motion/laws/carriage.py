@@ -190,7 +190,7 @@ class Carriage:
         acceleration = self._fastest(start, end, 2)[:, :3].sum(axis=1)
         return lever * rate, lever * (rate**2 + acceleration)
 
-    @property
+    @cached_property
     def column_top(self) -> float:
         """Height of the upper end of the column used for distances to others [m]; higher if the body leans."""
         return self.body.column.end[2] if self.upright else self.body.leaning_top

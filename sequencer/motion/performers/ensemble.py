@@ -82,18 +82,29 @@ class Ensemble:
         points[:, 1:, 2] = self._top[who, None]
         cos, sin = -np.cos(stand.facing), -np.sin(stand.facing)  # half a turn on: body y is −Y
         turning = stand.facing_rate
-        for side in SIDES:
-            some = [
+        held = {
+            side: [
                 (self._course[k, side], low, high)
                 for k, low, high in slices
                 if (k, side) in self._course
             ]
-            if not some:
+            for side in SIDES
+        }
+        # Both hands at once: what it costs is the number of calls, not of instants.
+        some = [each for own in held.values() for each in own]
+        if not some:
+            return points, rates
+        each = [self._courses.places(course, beats[low:high]) for course, low, high in some]
+        places = LawPlaces(*(np.concatenate(part) for part in zip(*each, strict=True)))
+        both = np.concatenate([np.arange(low, high) for _, low, high in some])
+        states = self._courses.parts(places, beats[both], _VALUE_AND_RATE)
+        done = 0
+        for side, of in held.items():
+            if not of:
                 continue
-            rows = np.concatenate([np.arange(low, high) for _, low, high in some])
-            each = [self._courses.places(course, beats[low:high]) for course, low, high in some]
-            places = LawPlaces(*(np.concatenate(part) for part in zip(*each, strict=True)))
-            seen = Props(*self._courses.parts(places, beats[rows], _VALUE_AND_RATE))
+            count = sum(high - low for _, low, high in of)
+            rows, seen = both[done : done + count], Props(*states[:, :, done : done + count])
+            done += count
             own, first = who[rows], FIRST_POINT[side]
             which = [p for p in (first, first + 1, first + 2, REAR[side]) if p < kept]
             ends = (self._far[side][own], -self._behind[side][own])[: len(which) - 2]

@@ -22,7 +22,7 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.geometry.certified import Sample, search
-from sequencer.kept import content_key, kept_each
+from sequencer.kept import content_key, kept_each, shelved_each
 from sequencer.motion.laws.composed import ComposedLaw
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
@@ -161,6 +161,20 @@ def least_values(asked: Iterable[Asked]) -> list[list[Least]]:
         For each of `asked`, that of every interval.
     """
     asked = list(asked)
+    return shelved_each(
+        "least values of hands",
+        lambda: [_whole_content(one) for one in asked],
+        lambda missing: _by_stretch([asked[k] for k in missing]),
+        len(asked),
+        record=lambda own: [[one.value, one.beat, one.label] for one in own],
+        restore=lambda record: [
+            Least(value=value, beat=beat, label=label) for value, beat, label in record
+        ],
+    )
+
+
+def _by_stretch(asked: Sequence[Asked]) -> list[list[Least]]:
+    """Results as `least_values`, each stretch known or searched for itself."""
     each = [
         _Stretch(quantity, trajectories, float(low), float(high))
         for quantity, trajectories, intervals in asked
@@ -175,7 +189,7 @@ def _known(each: Sequence[_Stretch]) -> list[Least]:
     fixed: dict[int, bytes | None] = {}
     for own, *_ in each:
         if id(own) not in fixed:
-            fixed[id(own)] = _key([own.kind, own.error, own.enough, own.whether, own.fixed])
+            fixed[id(own)] = _key(_fixed(own))
     contents = [_content(one, fixed[id(one.quantity)]) for one in each]
     first: dict[Hashable, int] = {}
     same = [first.setdefault(k if key is None else key, k) for k, key in enumerate(contents)]
@@ -204,6 +218,20 @@ def _key(things: Sequence[Any]) -> bytes | None:
         return content_key(*things)
     except TypeError:
         return None
+
+
+def _whole_content(asked: Asked) -> bytes | None:
+    """A key of all that decides the results on all stretches of a hand or two."""
+    quantity, trajectories, intervals = asked
+    if not intervals:
+        return None
+    ends = [float(end) for interval in intervals for end in interval]
+    around = quantity.content(min(ends), max(ends))
+    return _key([*_fixed(quantity), around, trajectories, ends])
+
+
+def _fixed(quantity: Quantity) -> list[Any]:
+    return [quantity.kind, quantity.error, quantity.enough, quantity.whether, quantity.fixed]
 
 
 def _content(stretch: _Stretch, fixed: bytes | None) -> bytes | None:
@@ -418,7 +446,7 @@ def _settled(each: Sequence[_Stretch], courses: Courses, pieces: _Pieces) -> Boo
         length = float(np.sum(pieces.end[rows] - pieces.start[rows]))
         if length >= _ENOUGH_CYCLES * cycle.period:
             often.append((rows, Asked(quantity, cycle.trajectories, [(0.0, cycle.period)])))
-    found = least_values(asked for _, asked in often)
+    found = _by_stretch([asked for _, asked in often])
     for (rows, _), (least,) in zip(often, found, strict=True):
         settled[rows] = least.label < 0
     return settled

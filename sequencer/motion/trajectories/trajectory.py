@@ -9,11 +9,12 @@ Source: docs/motion.md, section 5.
 """
 
 from bisect import bisect_left, bisect_right
+from collections.abc import Sequence
 from contextlib import suppress
 from dataclasses import dataclass, field
 from functools import cached_property
 from itertools import pairwise
-from typing import Literal, NamedTuple
+from typing import Any, Literal, NamedTuple
 
 import numpy as np
 
@@ -215,13 +216,18 @@ def _span_pieces(span: Span, start: float, end: float) -> list[tuple[float, floa
     ]
 
 
+def _blend_record(one: Blend) -> list[Any]:
+    return [one.boundary, one.half, one.bridge and law_record(one.bridge)]
+
+
+def _restored_blend(record: Sequence[Any]) -> Blend:
+    boundary, half, bridge = record
+    return Blend(boundary, half, bridge and restored_law(bridge))
+
+
 @remembering(
-    record=lambda blends: [
-        [one.boundary, one.half, one.bridge and law_record(one.bridge)] for one in blends
-    ],
-    restore=lambda record: tuple(
-        Blend(boundary, half, bridge and restored_law(bridge)) for boundary, half, bridge in record
-    ),
+    record=lambda blends: [_blend_record(one) for one in blends],
+    restore=lambda record: tuple(_restored_blend(one) for one in record),
 )
 def _blends(spans: tuple[Span, ...], space: HandSpace | None) -> tuple[Blend, ...]:
     return tuple(_blend(before, after, space) for before, after in pairwise(spans))
@@ -231,7 +237,10 @@ def _blend(before: Span, after: Span, space: HandSpace | None) -> Blend:
     key = None
     with suppress(TypeError):  # a law of another package
         key = content_key(before, after, space)
-    return recent("blend", key, lambda: _found_blend(before, after, space), most=MOST_BLENDS)
+    return recent(
+        "blend", key, lambda: _found_blend(before, after, space), most=MOST_BLENDS,
+        record=_blend_record, restore=_restored_blend,
+    )  # fmt: skip
 
 
 def _found_blend(before: Span, after: Span, space: HandSpace | None) -> Blend:

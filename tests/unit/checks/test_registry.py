@@ -60,7 +60,7 @@ def installed(monkeypatch):
     def put(*entries):
         registry.checks.cache_clear()
         monkeypatch.setattr(
-            plugins, "entry_points", lambda group: entries if group == "sequencer.checks" else ()
+            plugins, "entries", lambda group: entries if group == "sequencer.checks" else ()
         )
 
     yield put

@@ -3,7 +3,8 @@
 import pytest
 import shapely
 
-from sequencer.motion.clearance.let_go import flights_let_go, flown_over
+from sequencer.motion.clearance.flown_area import flown_over
+from sequencer.motion.clearance.let_go import FLIGHT_ERROR, flights_let_go
 from sequencer.safety.landings import landing_area, landing_places, landing_plan
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
@@ -61,17 +62,16 @@ def test_everything_that_a_head_must_not_come_down_on_is_asked_for(two):
 def test_the_nearest_of_all_heads_counts(two):
     plan = landing_plan(two)
     targets = [target for _, target in landing_places(two.show)]
-    own = {dancer.name: flights_let_go(dancer, two.tempo, targets)[1] for dancer in two.dancers}
+    own = {dancer.name: flights_let_go([dancer], two.tempo, targets) for dancer in two.dancers}
 
     for k, found in enumerate(plan.nearest):
-        assert found.flight == min(
-            (flights[k] for flights in own.values()), key=lambda one: one.distance
-        )
-        assert found.flight in own[found.who]
-    assert [name for name, _ in plan.flights] == ["Wren", "Moss"]
-    far = {each.name: flights_let_go(each, two.tempo, ())[0].flight for each in two.dancers}
+        least = min(alone.nearest[k][1].distance for alone in own.values())
+        assert found.flight.distance == pytest.approx(least, abs=FLIGHT_ERROR)
+        theirs = own[found.who].nearest[k][1].distance
+        assert theirs == pytest.approx(least, abs=FLIGHT_ERROR)
+    far = {name: alone.farthest[1].flight for name, alone in own.items()}
     assert far["Wren"] > far["Moss"]  # on the longer tether
-    assert (plan.farthest[0], plan.farthest[1].flight) == ("Wren", far["Wren"])
+    assert plan.farthest == own["Wren"].farthest
     assert plan.proven
     zone, point = sorted(plan.near("fuel"), key=lambda each: each.name, reverse=True)
     assert (zone.name, point.name) == ("the spin-off zone", "the fuel point")
@@ -89,7 +89,8 @@ def test_the_ground_of_all_together_holds_that_of_each(two):
 def test_who_is_lit_decides(two):
     only = show(SHOW.replace("[Wren, Moss], from", "[Moss], from"))
 
-    assert [name for name, _ in landing_plan(only).flights] == ["Moss"]
+    assert landing_plan(only).farthest[0] == "Moss"
+    assert {found.who for found in landing_plan(only).nearest} == {"Moss"}
     dark = show("\n".join(line for line in SHOW.splitlines() if not line.startswith("fire")))
     assert landing_plan(dark) is None
     assert landing_area(dark) == ()

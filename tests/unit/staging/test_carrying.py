@@ -3,8 +3,10 @@
 Expected by hand from what each heading of the show file decides.
 """
 
+import datetime as dt
 from dataclasses import replace
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
 
@@ -15,7 +17,13 @@ from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.planning.restaging import restaged
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
-from sequencer.staging.carrying import carry_results, files_beside
+from sequencer.staging import carrying
+from sequencer.staging.carrying import (
+    carry_results,
+    files_beside,
+    parts_content,
+    same_files_beside,
+)
 from sequencer.staging.results import SHOW_PARTS, OfParts, OfPerformer
 from sequencer.staging.timeline import staged
 from tests.songs import even_song
@@ -117,6 +125,82 @@ def test_results_hold_where_an_edit_changes_nothing_that_they_depend_on(before, 
     held |= {"all parts"} if not parts else set()
     assert carried == (ALL - parts) | held | ({*names} & BOTH) - dances
     assert "anything else" not in after.results
+
+
+def _other_parts(before, after):
+    """Parts whose content two shows do not share; all of them if they differ in what belongs to no part."""
+    assert parts_content(before, ()) is not None
+    if parts_content(before, ()) != parts_content(after, ()):
+        return ALL
+    return {
+        each
+        for each in SHOW_PARTS
+        if parts_content(before, (each,)) != parts_content(after, (each,))
+    }
+
+
+@pytest.mark.parametrize("name", sorted({*EDITS} - {"a name"}))
+def test_the_content_of_a_part_is_another_one_where_an_edit_changes_it(before, name):
+    """As for what is carried over: the same for an edit that leaves the part as it was, to find it again."""
+    path, value, parts, _ = EDITS[name]
+    after = restaged(before, [(path, value)])
+    assert _other_parts(before, after) == parts
+    assert (parts_content(before, SHOW_PARTS) == parts_content(after, SHOW_PARTS)) == (not parts)
+    after.results.clear()
+    assert _other_parts(before, after) == parts  # staged in another process
+
+
+def test_the_content_depends_on_all_that_belongs_to_no_part(before, monkeypatch):
+    others = [
+        replace(before, file=str(Path(before.file).with_name("other.yaml"))),
+        replace(before, song=replace(before.song, energy=(0.5,))),
+        replace(before, tempo=replace(before.tempo, first=before.tempo.first + 1)),
+    ]
+    assert all(_other_parts(before, other) == ALL for other in others)
+    assert _other_parts(before, replace(before)) == NONE
+    with monkeypatch.context() as patch:
+        patch.setattr(carrying, "whole_code", lambda: b"other")
+        assert _other_parts(before, replace(before)) == ALL
+    now = dt.datetime(2090, 1, 1, tzinfo=dt.UTC)
+    clock = SimpleNamespace(datetime=SimpleNamespace(now=lambda **_tz: now), UTC=dt.UTC)
+    monkeypatch.setattr(carrying, "dt", clock)
+    assert _other_parts(before, replace(before)) == ALL
+
+
+def test_the_content_of_the_motion_is_that_of_trajectories_and_hand_work(before):
+    ash, birch = before.dancers
+    wider = {side: (*each, HandDeviation(0.0, 1.0, 0.3)) for side, each in ash.deviation.items()}
+    shorter = {
+        side: Trajectory(each.spans[:-1], each.space) for side, each in ash.trajectories.items()
+    }
+    leaning = Carriage(body=ash.body, held=(HeldPosture(4.0, 8.0, Posture(lean=0.1)),))
+    for changed, parts in (
+        ({"deviation": wider}, {"trajectories"}),
+        ({"trajectories": shorter}, {"trajectories"}),
+        ({"carriage": leaning}, {"bodies"}),
+    ):
+        after = replace(before, dancers=(replace(ash, **changed), birch))
+        assert _other_parts(before, after) == parts
+
+
+@pytest.mark.parametrize("name", ["house.yaml", "burns.csv"])
+def test_a_file_beside_the_show_belongs_to_no_part_and_is_looked_at_again(before, name):
+    file = Path(before.file).parent / name
+    text = file.read_text(encoding="utf-8")
+    assert same_files_beside(before)
+    try:
+        file.write_text(text + "# another line\n", encoding="utf-8")
+        assert not same_files_beside(before)
+        assert _other_parts(before, replace(before)) == ALL
+    finally:
+        file.write_text(text, encoding="utf-8")
+
+
+def test_a_show_of_no_file_or_with_pattern_files_has_no_content(before):
+    document = before.read.document
+    named = replace(document, values={**document.values, "pattern_files": []})
+    assert parts_content(replace(before, read=None), ()) is None
+    assert parts_content(replace(before, read=replace(before.read, document=named)), ()) is None
 
 
 def _carried(before, after):

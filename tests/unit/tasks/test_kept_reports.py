@@ -15,7 +15,7 @@ from types import SimpleNamespace
 
 import pytest
 
-from sequencer import kept, plugins
+from sequencer import kept, kept_store, plugins
 from sequencer.errors import InputError
 from sequencer.findings import Clearance, Danced, Finding, Report
 from sequencer.listening import cache
@@ -57,9 +57,9 @@ def store(tmp_path, monkeypatch):
     """A process that keeps nothing yet, and nobody else's packages."""
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
     monkeypatch.setenv("LOCALAPPDATA", str(tmp_path / "cache"))
-    monkeypatch.setattr(kept, "_STORE", kept._Store())
+    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(kept._unchanged))
     monkeypatch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
-    monkeypatch.setattr(plugins, "entry_points", lambda **_group: [])
+    monkeypatch.setattr(plugins, "entries", lambda _group: [])
     yield tmp_path / "cache" / "sequencer"
     kept._STORE.close()
 
@@ -151,13 +151,13 @@ def test_a_change_of_anything_else_is_checked_again(folder, monkeypatch, what):
         monkeypatch.setattr(kept, "whole_code", lambda: b"other")
     else:
         monkeypatch.setattr(
-            plugins, "entry_points", lambda group: ["wax"] * (group == "sequencer.profiles")
+            plugins, "entries", lambda group: ["wax"] * (group == "sequencer.profiles")
         )
     assert ask(check, path).show == "2"
 
 
 def test_with_another_package_every_check_is_made(folder, monkeypatch):
-    monkeypatch.setattr(plugins, "entry_points", lambda **_group: ["wax"])
+    monkeypatch.setattr(plugins, "entries", lambda _group: ["wax"])
     check = Check()
     assert [ask(check, folder / "show.yaml").show for _ in range(3)] == ["1", "2", "3"]
 

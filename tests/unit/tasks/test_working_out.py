@@ -4,7 +4,7 @@ from concurrent.futures.process import BrokenProcessPool
 
 import pytest
 
-from sequencer import kept
+from sequencer import kept, kept_store
 from sequencer.checks.dance import feasible, joins
 from sequencer.progress import Stopped, stoppable
 from sequencer.show.document import parse_document
@@ -148,7 +148,7 @@ def test_a_worker_that_was_killed_leaves_the_rest_to_the_check(process, monkeypa
 
 
 def test_what_was_taken_is_given_once_and_then_only_waits_to_be_written():
-    store = kept._Store()
+    store = kept_store.ResultStore(kept._unchanged)
     store.take({b"a": "1"})
     assert store.get(b"a") == "1"
     assert store._taken == {}

@@ -14,9 +14,7 @@ from sequencer.outputs.sheets.parts.plan import StagePlan
 from sequencer.safety.landings import Landing, landing_area, landing_plan
 
 TALLEST_LANDING = 260.0
-WIDEST_AREA = (
-    0.6  # [m] that the area drawn is wider than the flights, at most: `let_go.GROWN`, rounded up
-)
+WIDEST_AREA = 0.6  # [m] that the area drawn is wider than the flights, at most: `flown_area.GROWN`, rounded up
 _NAMED = {
     "audience": "Nearest to the audience",
     "post": "Nearest to a post",

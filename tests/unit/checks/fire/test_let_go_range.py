@@ -28,7 +28,7 @@ def near(place, name, distance, *, beyond=0.0, who="Sable", beat=75.81):
 
 def plan(*nearest, proven=True):
     flight = LetGo(flight=7.6, beat=75.8, landing=(1.0, -2.0), fastest=8.2, proven=proven)
-    return LandingPlan(flights=(("Sable", flight),), nearest=nearest)
+    return LandingPlan(farthest=("Sable", flight), nearest=nearest)
 
 
 @pytest.mark.parametrize(

@@ -9,9 +9,11 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose, assert_array_equal
 
+from sequencer import kept
 from sequencer.geometry.certified import CertifiedMinima, Sample, Spans, search
 from sequencer.motion.clearance import by_slice
 from sequencer.motion.clearance.by_slice import SlicedSearch
+from tests.next_process import next_process
 from tests.nothing_kept import nothing_kept
 
 INF = np.inf
@@ -124,6 +126,24 @@ def test_only_a_slice_that_changed_is_searched_again():
         assert_array_equal(getattr(kept, name), getattr(anew, name))
     for name in ("group", "start", "end"):
         assert_array_equal(getattr(kept.spans, name), getattr(anew.spans, name))
+
+
+def test_the_next_process_finds_the_slices_of_the_last_one_to_the_last_digit(tmp_path, monkeypatch):
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
+    monkeypatch.setenv("LOCALAPPDATA", str(tmp_path))
+    with nothing_kept():
+        anew = Waves(LEVELS).sliced.found()
+    for looked_at in ([(0, 0), (0, 2), (1, 0), (1, 2), (1, 3)], []):
+        with next_process(), kept.shelf("show"):
+            waves = Waves(LEVELS)
+            found = waves.sliced.found()
+        assert set(looked_at) <= set(waves.looked_at())
+        assert bool(waves.sampled) == bool(looked_at)
+        for name in ("value", "at", "label"):
+            assert_array_equal(getattr(found, name), getattr(anew, name))
+        for name in ("group", "start", "end"):
+            assert_array_equal(getattr(found.spans, name), getattr(anew.spans, name))
+    assert waves.searched == []
 
 
 def test_without_a_key_nothing_is_kept():

@@ -7,6 +7,7 @@ import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
+from sequencer import kept
 from sequencer.geometry.bodies import Body
 from sequencer.geometry.posture import Posture
 from sequencer.motion.laws.carriage import Carriage, HeldPosture
@@ -25,6 +26,7 @@ from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from tests.next_process import next_process
 from tests.nothing_kept import nothing_kept
 from tests.unit.motion.performers.drawn import Drawn
 
@@ -325,8 +327,10 @@ def test_two_hands_are_settled_only_while_they_keep_step():
     assert least.value <= min(in_step, out_of_step) + 0.005
 
 
-def test_what_is_kept_of_one_holds_for_no_other():
+def test_what_is_kept_of_one_holds_for_no_other(tmp_path, monkeypatch):
     """One thing changed at a time, all in one memory: each answer is the one from nothing."""
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
+    monkeypatch.setenv("LOCALAPPDATA", str(tmp_path))
     own, other = course(beats=2.0), course(beats=2.0, names=("extension", "three-beat-weave"))
     bent, still = carriage(), Carriage(body=BODY)
     other_way = replace(
@@ -359,6 +363,7 @@ def test_what_is_kept_of_one_holds_for_no_other():
         *((each, pair) for each in between for pair in ((own, other), (other, own))),
     ]  # fmt: skip
     asked = [[Asked(quantity, hands, intervals(own)[1:4])] for quantity, hands in every]
+    asked.append([Asked(reach(), (own,), intervals(own)[2:5])])
     quicker = pull(tempo=tempos(step=0.3))
     for later in (0.25, 0.75):  # within the same beats, of which one begins sooner
         shifted = course(beats=2.0, later=later)
@@ -370,6 +375,11 @@ def test_what_is_kept_of_one_holds_for_no_other():
         with nothing_kept():
             anew.append(least_values(each))
     assert list(map(repr, said)) == list(map(repr, anew))
+    for new in (True, False):  # the same in a process that lays them on the shelf, and in the next
+        with monkeypatch.context() as patch, next_process(), kept.shelf("show"):
+            if not new:
+                patch.setattr(module, "_by_stretch", None)
+            assert [repr(least_values(each)) for each in asked] == list(map(repr, anew))
     # each change shows, except that of two equal props each goes into the other hand
     assert len(set(map(repr, anew))) == len(anew) - 1
 

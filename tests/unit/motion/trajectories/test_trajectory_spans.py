@@ -8,14 +8,18 @@ import pytest
 from numpy.polynomial import Polynomial
 from numpy.testing import assert_allclose, assert_array_equal
 
+from sequencer import kept
 from sequencer.geometry.bodies import Body
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import PropPoint, Solid
 from sequencer.motion.trajectories import trajectory as module
 from sequencer.motion.trajectories.link_limits import HandSpace
-from sequencer.motion.trajectories.links import link
+from sequencer.motion.trajectories.links import law_record, link
 from sequencer.motion.trajectories.trajectory import Blend, Span, Trajectory
+from tests.next_process import next_process
+from tests.nothing_kept import nothing_kept
 
 NAMES = [each.name for each in fields(Motion)]
 X, Y, Z = np.eye(3)
@@ -121,6 +125,36 @@ def test_what_the_laws_have_in_common_does_not_part_them():
     """Two laws far from the body's axis, but the same there."""
     law = Held(hand=3 * X + Y, hand_rate=Z)
     assert module._blend(span(0.0, 1.0, law), span(1.0, 2.0, law), None) == Blend(1.0, 0.0, None)
+
+
+def test_the_next_process_finds_every_blend_again(tmp_path, monkeypatch):
+    """None, a mix, and a link between two opposite tethers, each to the last digit."""
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
+    monkeypatch.setenv("LOCALAPPDATA", str(tmp_path))
+    laws = [
+        law_for(name, {}, side="right", body=Body(stature=1.7))
+        for name in ("extension", "pro-bend-4")
+    ]
+    pairs = [
+        (Span(start=0.0, end=4.0, law=laws[k], origin=0.0, kind="block", label=""),
+         Span(start=4.0, end=8.0, law=laws[m], origin=4.0 - apart, kind="block", label=""))
+        for k, m, apart in ((0, 0, 4.0), (0, 0, 0.1), (0, 1, 1.0))
+    ]  # fmt: skip
+    with nothing_kept():
+        anew = [module._blend(*pair, None) for pair in pairs]
+    assert [(each.half > 0, each.bridge is not None) for each in anew] == [
+        (False, False), (True, False), (True, True),
+    ]  # fmt: skip
+    for new in (True, False):
+        with monkeypatch.context() as patch, next_process(), kept.shelf("show"):
+            if not new:
+                patch.setattr(module, "_found_blend", None)
+            found = [module._blend(*pair, None) for pair in pairs]
+        for one, other in zip(found, anew, strict=True):
+            assert one[:2] == other[:2]
+            assert (one.bridge and law_record(one.bridge)) == (
+                other.bridge and law_record(other.bridge)
+            )
 
 
 def test_a_blend_takes_half_of_either_block_wherever_they_lie():

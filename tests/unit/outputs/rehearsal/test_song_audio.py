@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from sequencer import kept
+from sequencer import kept, kept_store
 from sequencer.outputs.rehearsal import song_audio
 from sequencer.outputs.rehearsal.song_audio import Sound, embedded_track
 
@@ -14,7 +14,7 @@ RATE = 44_100
 def nothing_yet(tmp_path, monkeypatch):
     """A process that keeps nothing yet, and an encoder that only counts."""
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
-    monkeypatch.setattr(kept, "_STORE", kept._Store())
+    monkeypatch.setattr(kept, "_STORE", kept_store.ResultStore(kept._unchanged))
     monkeypatch.setattr(kept, "_MEMORY", type(kept._MEMORY)())
     encoded = []
 

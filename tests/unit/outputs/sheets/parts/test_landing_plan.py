@@ -4,7 +4,8 @@ from dataclasses import replace
 
 import pytest
 
-from sequencer.motion.clearance.let_go import GROWN, LetGo, NearestFlight
+from sequencer.motion.clearance.flown_area import GROWN
+from sequencer.motion.clearance.let_go import LetGo, NearestFlight
 from sequencer.outputs.sheets.page.marking import lines_of
 from sequencer.outputs.sheets.parts import landing_plan as part
 from sequencer.outputs.sheets.parts.edition import Edition
@@ -27,7 +28,7 @@ def near(place, name, distance, beyond=0.0):
 
 def told(edition, monkeypatch, *nearest):
     flight = LetGo(flight=8.25, beat=20.0, landing=(0.0, 0.0), fastest=8.01, proven=True)
-    plan = LandingPlan(flights=(("Łucja", flight),), nearest=nearest)
+    plan = LandingPlan(farthest=("Łucja", flight), nearest=nearest)
     monkeypatch.setattr(part, "landing_plan", lambda _show: plan)
     return [
         line.replace("\u00a0", " ") for line in lines_of(landing_block(edition, 500.0, drawn=False))

@@ -1,0 +1,47 @@
+"""Digests of files, so that a song is known by its content; a file that stays as it is is read once by a process."""
+
+import hashlib
+import time
+from pathlib import Path
+from typing import NamedTuple
+
+
+def sha256_of_file(path: Path) -> str:
+    """SHA-256 of a file's bytes, as hexadecimal digits; while the file stays as it is, read once by this process.
+
+    Raises
+    ------
+    OSError
+        If it cannot be read.
+    """
+    before = _state_of(path)
+    if before in _DIGESTS:
+        return _DIGESTS[before]
+    with path.open("rb") as file:
+        digest = hashlib.file_digest(file, "sha256").hexdigest()
+    # The clock of a file system is coarse: what was written a moment ago may be written again unseen.
+    if time.time() - max(before.changed, before.written) / 1e9 > _SETTLED:
+        _DIGESTS[before] = digest
+    return digest
+
+
+class _State(NamedTuple):
+    """What the system says of a file."""
+
+    path: str
+    device: int
+    inode: int
+    size: int  # [bytes]
+    changed: int  # [ns]
+    written: int  # [ns]
+
+
+def _state_of(path: Path) -> _State:
+    own = path.stat()
+    return _State(
+        str(path.absolute()), own.st_dev, own.st_ino, own.st_size, own.st_ctime_ns, own.st_mtime_ns
+    )
+
+
+_SETTLED = 5.0  # [s] since a file was changed
+_DIGESTS: dict[_State, str] = {}
