@@ -4,11 +4,13 @@ Lobes that are drawn alike are flown alike where the plane of the prop bends; wh
 are imposed, for there gravity lets each petal sag its own way and a hand that undid that would work three times as much.
 """
 
+from dataclasses import replace
 from typing import Any, NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Floats
+from sequencer.geometry.bodies import Side
 from sequencer.kept import kept
 from sequencer.motion.flown.body_space import CLEARANCE
 from sequencer.motion.flown.flown_motion import Flying
@@ -20,6 +22,7 @@ from sequencer.motion.flown.splines import DEGREE, Spline, closed
 from sequencer.motion.flown.symmetry import Repeat, level_repeat_of, repeat_of
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.laws.law import Law
+from sequencer.motion.laws.transforms import Mirrored, Retimed
 
 PER_BEAT = 12  # knots
 _PER_LOOP = 12  # knots of a turn of the prop, if it turns more than once a beat
@@ -51,14 +54,39 @@ def flown_period(law: Law, flying: Flying) -> FlownPeriod:
         raise ValueError("a law that does not repeat has no period to fly")
     if not flying.prop.flexible:
         raise ValueError(f"a {flying.prop.kind} is turned by the hand: it flies as drawn")
+    plain = _plain(law, flying)
     record = kept(
         "flown period",
-        (law, flying),
-        lambda: _record_of(_searched(law, flying)),
+        (plain.law, plain.flying),
+        lambda: _record_of(_searched(plain.law, plain.flying)),
         record=lambda own: own,
         restore=lambda own: own,
     )
-    return _period_from(law, flying, record)
+    return _period_from(law, flying, plain, record)
+
+
+class _Plain(NamedTuple):
+    """A law from its own start and on the side for which it was written: shifts and mirror images share what is found."""
+
+    law: Law
+    flying: Flying
+    shift: float  # [beats] into it at which the law as danced starts
+    mirrored: bool
+
+
+def _plain(law: Law, flying: Flying) -> _Plain:
+    shift, flipped = 0.0, False
+    while True:
+        if isinstance(law, Retimed) and law.pace == 1.0:
+            shift, law = shift + law.shift, law.law
+        elif isinstance(law, Mirrored):
+            flipped, law = not flipped, law.law
+        else:
+            break
+    if flipped:
+        side: Side = "left" if flying.side == "right" else "right"
+        flying = replace(flying, side=side, posture=flying.posture.mirrored())
+    return _Plain(law, flying, shift, flipped)
 
 
 class _Attempt(NamedTuple):
@@ -166,8 +194,12 @@ def _record_of(period: FlownPeriod) -> list[Any]:
     return [own.ravel().tolist(), period.alike, period.residual]
 
 
-def _period_from(law: Law, flying: Flying, record: list[Any]) -> FlownPeriod:
+def _period_from(law: Law, flying: Flying, plain: _Plain, record: list[Any]) -> FlownPeriod:
     numbers, alike, residual = record
     own = np.array(numbers).reshape(-1, 3)
-    head = Spline(start=0.0, step=law.period / len(own), coefficients=closed(own), periodic=True)
+    if plain.mirrored:
+        own = own * (-1.0, 1.0, 1.0)
+    head = Spline(
+        start=-plain.shift, step=law.period / len(own), coefficients=closed(own), periodic=True
+    )
     return FlownPeriod(law=law, flying=flying, head=head, alike=alike, residual=residual)

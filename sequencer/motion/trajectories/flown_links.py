@@ -86,6 +86,28 @@ class _Bridge(NamedTuple):
     last: HeadState
 
 
+def state_in(motion: FlownMotion, plane: Floats, beat: float) -> HeadState:
+    """The head of a flown motion at one of its beats.
+
+    Parameters
+    ----------
+    motion : FlownMotion
+    plane : ndarray, shape (3,) [1]
+        Of its law.
+    beat : float
+    """
+    at = np.array([beat])
+    return HeadState(np.stack([motion.head.at(at, order)[0] for order in range(DEGREE)]), plane)
+
+
+def hanging(law: Law, length: float) -> HeadState:
+    """The head of a prop that hangs at rest."""
+    rest = law.at(np.zeros(1))
+    path: Floats = np.zeros((DEGREE, 3))
+    path[0] = rest.head(length)[0]
+    return HeadState(path, rest.plane[0])
+
+
 def flown_link(before: StateAt, after: StateAt, beats: float, flying: Flying) -> FlownLink:
     """The link of some beats from one motion to another.
 
