@@ -30,6 +30,8 @@ _ROUGH, _ENOUGH = (
     1e-7,
 )  # of the value: what a Newton step must promise before and in the last stage
 _MOST_STEPS = 60  # in a stage
+_LOOSER, _FIRMER = 0.1, 4.0  # factors of the damping after a step that went well, and badly
+_LEAST_DAMPING, _DAMPED_OUT = 1e-9, 1e12
 _EYE = np.eye(3)
 
 
@@ -156,26 +158,31 @@ class Problem:
         mass = self._mass[free]
         value, gradient, second = self.figures(unknown, weights)
         share, steps = np.inf, 0
-        while steps < _MOST_STEPS and share > enough and damping < 1e12:
+        while steps < _MOST_STEPS and share > enough and damping < _DAMPED_OUT:
             g, h = gradient[self._free], second[free]
             try:
                 factor = cho_factor(h + damping * mass, check_finite=False)
             except LinAlgError:
-                damping = max(4.0 * damping, 1e-6)
+                damping = max(_FIRMER * damping, _LEAST_DAMPING)
                 continue
             move = cho_solve(factor, -g, check_finite=False)
             promised = -(2.0 * g @ move + move @ h @ move)
             moved = unknown.copy()
             moved.reshape(-1)[self._free] += move
-            there = self.figures(moved, weights)
+            state = self._state(moved, weights)
+            reached = self._value(state, weights)
             steps += 1
-            if not there[0] <= value:
-                damping = max(4.0 * damping, 1e-6)
+            if not reached <= value:
+                damping = max(_FIRMER * damping, _LEAST_DAMPING)
                 share = min(share, promised / value)
                 continue
-            ratio = (value - there[0]) / max(promised, 1e-300)
-            damping = max(damping * (0.1 if ratio > 0.75 else 1.0 if ratio > 0.25 else 3.0), 1e-12)
-            unknown, (value, gradient, second) = moved, there
+            ratio = (value - reached) / max(promised, 1e-300)
+            if ratio > 0.75:
+                damping = max(damping * _LOOSER, _LEAST_DAMPING)
+            elif ratio < 0.25:
+                damping *= _FIRMER
+            unknown, value = moved, reached
+            gradient, second = self._derivatives(state, weights)
             share = promised / max(value, 1e-9)
         return unknown, float(share)
 

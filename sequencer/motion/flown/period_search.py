@@ -157,7 +157,7 @@ def _grid_of(law: Law, repeat: Repeat, beat: float, finer: int = 1) -> Grid:
 
 def _wanted(law: Law, flying: Flying, grid: Grid, repeat: Repeat) -> Wanted:
     places: Floats = np.arange(grid.spans, dtype=np.float64)[:, None] + PLACES
-    beats: Floats = np.asarray(places * (law.period / repeat.parts / grid.spans))
+    beats: Floats = np.asarray(places * (law.period / repeat.parts / grid.spans), dtype=np.float64)
     drawn = law.at(beats)
     head = drawn.head(flying.prop.length)
     # what is drawn nearer to the body than the clearance may be flown as near
@@ -196,9 +196,9 @@ def _record_of(period: FlownPeriod) -> list[Any]:
 
 def _period_from(law: Law, flying: Flying, plain: _Plain, record: list[Any]) -> FlownPeriod:
     numbers, alike, residual = record
-    own = np.array(numbers).reshape(-1, 3)
+    own: Floats = np.array(numbers).reshape(-1, 3)
     if plain.mirrored:
-        own = own * (-1.0, 1.0, 1.0)
+        own = own * np.array([-1.0, 1.0, 1.0])
     head = Spline(
         start=-plain.shift, step=law.period / len(own), coefficients=closed(own), periodic=True
     )
