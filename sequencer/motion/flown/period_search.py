@@ -136,7 +136,7 @@ def _attempted(law: Law, flying: Flying, repeat: Repeat, attempt: _Attempt) -> F
 
 def _flat(law: Law) -> bool:
     """Whether the prop stays in one plane."""
-    plane = law.at(np.linspace(0.0, law.period, 97)).plane
+    plane = law.at(np.linspace(0.0, law.period, 97, dtype=np.float64)).plane
     return bool(np.max(np.abs(np.abs(plane @ plane[0]) - 1.0)) < _FLAT)
 
 
