@@ -92,7 +92,7 @@ def test_contact_is_what_gaps_and_reach_say():
     assert np.array_equal(touched, ~free)
     assert_allclose(np.linalg.norm(touch.normal, axis=1), 1.0)
     far = np.array([[1.5, 0.2, 1.2]])
-    (depth,) = room.touching(far, far + [0, 0, LONG]).depth
+    (depth,) = room.touching(far, far + np.array([0, 0, LONG])).depth
     assert depth == pytest.approx(0.002 - room.spare_reach(far)[0])
     low = np.array([[0.6, 0.3, 0.5]])
     floor = replace(room, posture=Posture()).touching(low, low - [0, 0, LONG])

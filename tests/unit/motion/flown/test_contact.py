@@ -8,19 +8,22 @@ from sequencer.motion.flown.contact import Contact, Curves
 
 DRAW = np.random.default_rng(2)
 POINTS = 3
+WAYS = DRAW.normal(size=(3, 3))
 # two contacts at one point, one at another, at the hand, the head and in between
 TOUCH = Contact(
     point=np.array([0, 0, 2]),
     depth=np.array([0.02, 0.05, 0.01]),
     share=np.array([0.0, 0.3, 1.0]),
-    normal=(lambda n: n / np.linalg.norm(n, axis=1)[:, None])(DRAW.normal(size=(3, 3))),
+    normal=WAYS / np.linalg.norm(WAYS, axis=1)[:, None],
 )
 COSTS = np.array([2.0, 7.0, 5.0])
 
 
 def cost(head, hand):
     """Σ c·depth², each depth less by how far the place has moved along the normal."""
-    place = (1 - TOUCH.share)[:, None] * hand[TOUCH.point] + TOUCH.share[:, None] * head[TOUCH.point]
+    place = (1 - TOUCH.share)[:, None] * hand[TOUCH.point] + TOUCH.share[:, None] * head[
+        TOUCH.point
+    ]
     depth = TOUCH.depth - np.sum(TOUCH.normal * place, axis=1)
     return np.sum(COSTS[TOUCH.point] * depth**2)
 
