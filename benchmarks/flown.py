@@ -6,7 +6,8 @@ Three tables, of what a passive prop makes of a drawn pattern (sequencer/motion/
             body that could be in the way or out of reach: how far hand and head leave the drawing, the least pull, the
             hand's acceleration, how unlike lobes are that are drawn alike, and the residual of the optimum
     fitted  every pattern of the library as `sequencer pattern` fits it to a body of 1.70 m, both hands, at each tempo: how
-            many fly, how many read clean (head at most 15 cm off, root mean square), and the time of the search
+            many fly, how many of those read clean (head at most 15 cm off, root mean square), of how many the search has not
+            settled (a further step promises more than 1e-5 of the value), and the time of the search
     forward of each hand that flies, the head integrated forward from its start over four beats with nothing but the hand's
             motion given (scipy, DOP853): the largest distance from the path that was found. Where that is over 1 mm, also
             beat by beat, each from the path: nobody steers, so that what is rounded in a head that is carried inwards of
@@ -55,6 +56,7 @@ TABLE = (
 TABLE_TEMPO, TABLE_RADIUS, TABLE_TETHER, TABLE_ACCELERATION = 100.0, "0.30 m", 0.45, 120.0
 TEMPI = (80.0, 100.0, 125.0)  # [beats a minute]
 CLEAN = 0.15  # [m] of the head off its drawing, root mean square
+SETTLED = 1e-5  # [1] residual of a search that has converged
 BEATS = 4.0  # of integration
 GRAVITY = np.array([0.0, 0.0, 9.80665])  # [m/s²]
 STILL = 1e-8  # [m²/s²] that smooths the speed at rest
@@ -216,6 +218,7 @@ def fitted_row(name: str, tempo: float) -> dict[str, Any] | None:
         "broken": sorted({limit for period in flown.values() for limit in period.broken}),
         "head_cm": round(100 * max(period.head_off[0] for period in flown.values()), 1),
         "clean": all(period.head_off[0] <= CLEAN for period in flown.values()),
+        "residual": float(f"{max(period.residual for period in flown.values()):.1e}"),
         "forward_mm": max(errors.values(), default=None),
         "forward_hands": len(errors),
         "over_1_mm": sum(error > 1.0 for error in errors.values()),
@@ -249,6 +252,7 @@ def _summary(rows: list[dict[str, Any]], tempo: float) -> dict[str, Any]:
         "patterns": len(own),
         "fly": len(flies),
         "clean": sum(row["clean"] for row in flies),
+        "unsettled": sum(row["residual"] > SETTLED for row in own),
         "broken": dict(sorted(Counter(limit for row in own for limit in row["broken"]).items())),
         "loops": round(sum(times), 2),
         "loops_median": round(statistics.median(times), 3) if times else None,
@@ -277,9 +281,9 @@ def table_of(found: dict[str, Any]) -> str:
             for row in found["bare"]
         ),
         "",
-        "fitted  patterns  fly  clean  loops: all  median  longest  broken",
+        "fitted  patterns  fly  clean  unsettled  loops: all  median  longest  broken",
         *(
-            f"{tempo:>6}  {row['patterns']:8}  {row['fly']:3}  {row['clean']:5}  {row['loops']:10}"
+            f"{tempo:>6}  {row['patterns']:8}  {row['fly']:3}  {row['clean']:5}  {row['unsettled']:9}  {row['loops']:10}"
             f"  {row['loops_median'] or 0:6}  {row['loops_longest'] or 0:7}  {row['broken']}"
             for tempo, row in found["fitted"].items()
         ),

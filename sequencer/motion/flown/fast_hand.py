@@ -84,6 +84,10 @@ def too_fast(
         Of the line [m].
     drag : float
         [1/m]
+
+    Notes
+    -----
+    Source: module docstring, and that of `tether`. Exact but for the drag's second rate.
     """
     _, rate, acceleration, jerk, snap = path
     first = force_rate(rate, acceleration, jerk, drag)

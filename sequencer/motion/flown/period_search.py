@@ -144,7 +144,8 @@ def _nearer(wanted: Wanted, period: FlownPeriod) -> tuple[Wanted, bool]:
 
 def _flat(law: Law) -> bool:
     """Whether the prop stays in one plane."""
-    plane = law.at(np.linspace(0.0, law.period, 97)).plane
+    beats: Floats = np.arange(97, dtype=np.float64) * (law.period / 96)
+    plane = law.at(beats).plane
     return bool(np.max(np.abs(np.abs(plane @ plane[0]) - 1.0)) < _FLAT)
 
 

@@ -64,6 +64,24 @@ def test_least_pull_of_a_level_circle():
     assert period.head_speed == pytest.approx(pulse * radius, rel=0.01)
 
 
+def test_least_pull_of_a_light_ball_that_goes_up_and_down():
+    """g − k|v|v − Aw²·sin: air carries what falls nearly as fast as it would alone, so drag decides."""
+    count, size, light = 96, 0.5, replace(POI, mass=0.0005)
+    turn = 2 * np.pi * (np.arange(count + 5) - 2) / count
+    line = np.stack([0 * turn, 0 * turn, 1.2 + size * np.sin(turn)], axis=1)
+    head = Spline(start=0.0, step=1.0 / count, coefficients=line, periodic=True)
+    period = period_of("extension")
+    period = copy_of(period, head=head, flying=replace(period.flying, prop=light, tempo=22.0))
+    t = np.linspace(0.0, 60.0 / 22.0, 4000)
+    pulse, drag = 2 * np.pi * 22.0 / 60.0, drag_of(light)
+    speed = size * pulse * np.cos(pulse * t)
+    pull = 9.80665 - size * pulse**2 * np.sin(pulse * t) + drag * np.abs(speed) * speed
+    wanted = pull.min() / 9.80665
+    assert 0 < wanted < 0.6 * (1 - size * pulse**2 / 9.80665)
+    assert period.least_pull <= wanted * (1 + 1e-3)  # the spline's amplitude is that much less
+    assert period.least_pull == pytest.approx(wanted, abs=0.05)
+
+
 @NAMES
 def test_speeds_and_accelerations_are_never_below_what_is_sampled_and_near_it(name):
     period, beat = period_of(name), period_of(name).flying.beat
