@@ -164,15 +164,17 @@ class Problem:
             promised = -(2.0 * g @ move + move @ h @ move)
             moved = unknown.copy()
             moved.reshape(-1)[self._free] += move
-            there = self.figures(moved, weights)
+            state = self._state(moved, weights)
+            there = self._value(state, weights)
             steps += 1
-            if not there[0] <= value:
+            if not there <= value:
                 damping = max(4.0 * damping, 1e-6)
                 share = min(share, promised / value)
                 continue
-            ratio = (value - there[0]) / max(promised, 1e-300)
+            ratio = (value - there) / max(promised, 1e-300)
             damping = max(damping * (0.1 if ratio > 0.75 else 1.0 if ratio > 0.25 else 3.0), 1e-12)
-            unknown, (value, gradient, second) = moved, there
+            unknown, value = moved, there
+            gradient, second = self._derivatives(state, weights)
             share = promised / max(value, 1e-9)
         return unknown, float(share)
 
