@@ -1,7 +1,8 @@
 """Where a hand is faster than it may be, or accelerates more, and how that is penalised.
 
 Each point over a limit costs the square of what it is over by; its second derivatives leave out those of speed and
-acceleration themselves (Gauss–Newton).
+acceleration themselves (Gauss–Newton). Of the force's second rate drag is left out, under 1 % of it: the figures of what
+is found have it (`tether.flight`).
 """
 
 from typing import NamedTuple
@@ -83,6 +84,10 @@ def too_fast(
         Of the line [m].
     drag : float
         [1/m]
+
+    Notes
+    -----
+    Source: module docstring, and that of `tether`. Exact but for the drag's second rate.
     """
     _, rate, acceleration, jerk, snap = path
     first = force_rate(rate, acceleration, jerk, drag)

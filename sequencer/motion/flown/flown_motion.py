@@ -21,7 +21,7 @@ from sequencer.motion.props.prop import Prop
 
 LEAST_PULL = 0.3  # of the head's weight, at every instant
 REACH_SLACK = 0.005  # [m] out of reach by less counts as at arm's length
-_FINER = 8  # hand's knots to one of the head's
+_FINER = 8  # hand's knots to one of the head's, and parts of a span in proofs
 _LOOKS = 8  # samples a span for figures
 
 
@@ -144,7 +144,7 @@ class FlownMotion:
     @cached_property
     def hand_acceleration(self) -> float:
         """Largest acceleration of the hand [m/s²]; proven for its spline."""
-        return float(np.max(self.hand.largest(2)) / self.flying.beat**2)
+        return float(np.max(self.hand.finer(_FINER).largest(2)) / self.flying.beat**2)
 
     @property
     def head_speed(self) -> float:

@@ -24,17 +24,17 @@ class Grid:
     ----------
     step : float
         Of a span [s].
-    taken : ndarray, shape (spans, 6)
+    taken : ndarray, shape (spans, 6) [1]
         Coefficient at each place.
     count : int
         Coefficients.
-    turned : ndarray, shape (spans, 6, 3, 3), optional
+    turned : ndarray, shape (spans, 6, 3, 3) [1], optional
         What the coefficient is multiplied by there; default: nothing.
-    copies : ndarray, shape (copies, 3, 3)
+    copies : ndarray, shape (copies, 3, 3) [1]
         Rotations or reflections that lead from the unknown part to each part of the period.
     centre : ndarray, shape (3,) [m, body frame]
         About which they rotate; paths are relative to it.
-    free : ndarray, shape (count,), optional
+    free : ndarray, shape (count,) [1], optional
         Which coefficients are unknown; default: all.
     """
 

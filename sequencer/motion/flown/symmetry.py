@@ -72,11 +72,13 @@ def _drawn(law: Law, length: float, samples: Floats) -> Floats:
 
 
 def _turn(before: Floats, after: Floats) -> Floats | None:
-    """The rotation or reflection that leads from one set of points to another, or None."""
+    """The rotation or reflection that leads from one set of points to another, or None.
+
+    Both do for points in a plane: then one that keeps up, and of two such the rotation.
+    """
     a, b = before.reshape(-1, 3), after.reshape(-1, 3)
     left, _, right = np.linalg.svd(a.T @ b)
-    for last in (1.0, -1.0):
-        turn = (left @ np.diag([1.0, 1.0, last]) @ right).T
-        if np.max(np.abs(a @ turn.T - b)) < _SAME:
-            return np.asarray(turn)
-    return None
+    turns = [(left @ np.diag([1.0, 1.0, last]) @ right).T for last in (1.0, -1.0)]
+    turns = [turn for turn in turns if np.max(np.abs(a @ turn.T - b)) < _SAME]
+    turns.sort(key=lambda turn: (abs(turn[2, 2] - 1.0) >= _SAME, np.linalg.det(turn) < 0))
+    return np.asarray(turns[0]) if turns else None

@@ -6,8 +6,7 @@ With y the head [m, in a frame that does not accelerate] and k the drag of its s
 
 A line can only pull, so it lies along the force, whatever the hand does; h, y and r decide each other. From the rates of
 f: s' = u·f', u' = (f' − s'·u)/s and u'' = (f'' − (u·f'')·u − 2s'·u')/s − |u'|²·u, s = |f|; then h' = y' + r·u',
-h'' = y'' + r·u''. The drag's rate counts in f', its second rate not in f'': it is under 1 % of y''''.
-|y'| is smoothed at rest: √(|y'|² + 10⁻⁸ m²/s²). All in seconds.
+h'' = y'' + r·u''. |y'| is smoothed at rest: √(|y'|² + 10⁻⁸ m²/s²). All in seconds.
 Source: Newton's second law, drag ½ρC_d·A|v|v (any mechanics text).
 """
 
@@ -45,6 +44,17 @@ def force_rate(rate: Floats, acceleration: Floats, jerk: Floats, drag: float) ->
     speed = speed_of(rate)
     grown = np.sum(rate * acceleration, axis=-1, keepdims=True) / speed
     return np.asarray(jerk + drag * (grown * rate + speed * acceleration))
+
+
+def force_bend(
+    rate: Floats, acceleration: Floats, jerk: Floats, snap: Floats, drag: float
+) -> Floats:
+    """Second rate of the same, shape (..., 3) [m/s⁴]."""
+    speed = speed_of(rate)
+    grown = np.sum(rate * acceleration, axis=-1, keepdims=True) / speed
+    square = np.sum(acceleration**2 + rate * jerk, axis=-1, keepdims=True)
+    again = (square - grown**2) / speed
+    return np.asarray(snap + drag * (again * rate + 2.0 * grown * acceleration + speed * jerk))
 
 
 def drag_slopes(rate: Floats, acceleration: Floats, drag: float) -> tuple[Floats, Floats]:
@@ -111,13 +121,13 @@ def flight(path: tuple[Floats, ...], *, length: float, drag: float, up: Floats =
 
     Notes
     -----
-    Source: module docstring. Exact but for the drag's second rate.
+    Source: module docstring. Exact.
     """
     head, rate, acceleration, jerk, snap = path
     f = force(rate, acceleration, drag, up)
     first = force_rate(rate, acceleration, jerk, drag)
     u = f / np.linalg.norm(f, axis=-1, keepdims=True)
-    turned, bent = turning(f, first, snap)
+    turned, bent = turning(f, first, force_bend(rate, acceleration, jerk, snap, drag))
     return Flight(
         head, rate, f, head + length * u, rate + length * turned, acceleration + length * bent
     )
