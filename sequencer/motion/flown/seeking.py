@@ -13,7 +13,7 @@ M = TypeVar("M", bound=FlownMotion)
 
 _PULL = 0.4  # of the head's weight: the penalty leaves a little of it
 _SHARE = 0.93  # of a limit, for the same reason
-_MOST_ROUNDS = 4  # in which a limit that is missed by little is sought again
+_MOST_ROUNDS = 6  # in which a limit that is missed by little is sought again
 _HOPELESS = 0.8  # share of a limit by which it is missed for good
 _STRICTER = 1.3  # times what it was missed by
 

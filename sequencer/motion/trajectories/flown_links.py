@@ -25,13 +25,13 @@ from sequencer.motion.flown.splines import DEGREE, Spline, at_knot
 from sequencer.motion.flown.tether import UP, drag_of, flight
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.trajectories.links import every_way
+from sequencer.motion.trajectories.links import LinkLaw, every_way
 
 PER_BEAT = 24  # knots: twice a pattern's, for all of it happens in few beats
 _FEWEST = 24
 WEIGHT = 0.1  # of the deviation from the drawn link, against a pattern's
 _LOOKS = 33  # at a drawn link
-MOST_TRIED = 4  # bridges
+MOST_TRIED = 8  # bridges
 SHIFT = 0.5  # [beats] between the beginnings, and the ends, of bridges
 SHORTEST, LONGEST = 1.0, 2.0  # [beats] of a bridge; in a longer link the rest is danced on
 
@@ -59,14 +59,14 @@ class FlownLink(FlownMotion):
         The head's path on the bridge [m, body frame], in beats of the link.
     beats : float
         Length of the link [beats].
-    drawn : Law
+    drawn : LinkLaw
         What the bridge was drawn as, in its own beats.
     residual : float
         First-order residual of the optimum: the share of the value that a further step promises.
     """
 
     beats: float
-    drawn: Law
+    drawn: LinkLaw
     residual: float
 
     @property
@@ -81,7 +81,7 @@ class _Bridge(NamedTuple):
     unlikely: float
     start: float  # [beats] of the link
     end: float
-    drawn: Law
+    drawn: LinkLaw
     first: HeadState
     last: HeadState
 

@@ -1,0 +1,254 @@
+"""What a hand flies from span to span of its trajectory: blocks as flown periods, and the links between them.
+
+Each link is kept by its content, whether it flies or not: the laws and phases at its ends, its beats, and who flies it.
+"""
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import partial
+from math import isfinite
+from typing import Any
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.geometry.posture import UPRIGHT
+from sequencer.kept import kept
+from sequencer.motion.flown.flown_motion import FlownMotion, Flying
+from sequencer.motion.flown.period_search import flown_period
+from sequencer.motion.flown.periods import FlownPeriod
+from sequencer.motion.flown.splines import Spline
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.trajectories.flown_hand import Course
+from sequencer.motion.trajectories.flown_links import (
+    FlownLink,
+    HeadState,
+    flown_link,
+    hanging,
+    motion_of,
+    state_in,
+)
+from sequencer.motion.trajectories.link_limits import HandSpace
+from sequencer.motion.trajectories.links import found_link, law_record, restored_law
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
+
+HALF = 0.5  # [beats] of a block on either side of a boundary, in which it is left or reached
+_SAME = 1e-6  # [m and per beat] states that agree need no link
+
+FlyingOf = Callable[[Span], Flying]
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class Stay:
+    """A block or a rest: what a hand flies between links.
+
+    Parameters
+    ----------
+    span : Span
+    flying : Flying
+    period : FlownPeriod or None
+        The block's period as flown, whether it holds its limits or not; None of a rest and of a law without a period.
+    """
+
+    span: Span
+    flying: Flying
+    period: FlownPeriod | None
+
+    @property
+    def flown(self) -> bool:
+        """Whether it is flown: a rest hangs, a block's period holds its limits."""
+        return self.span.kind == "rest" or (self.period is not None and not self.period.broken)
+
+    def at(self, beats: Floats) -> tuple[Floats, Floats]:
+        """Head and hand at show beats, each shape (n, 3) [m, body frame]."""
+        if self.flown and self.period is not None:
+            seen = self.period.flight(beats - self.span.origin)
+            return seen.head, seen.hand
+        drawn = self.span.at(beats)
+        return drawn.head(self.flying.prop.length), drawn.hand
+
+    def state(self, beat: float) -> HeadState:
+        """The head's state at a show beat, if it is flown."""
+        if self.period is None:
+            return hanging(self.span.law, self.flying.prop.length)
+        plane = self.span.at(np.array([beat])).plane[0]
+        return state_in(self.period, plane, beat - self.span.origin)
+
+    def motion(self, beat: float) -> Motion:
+        """Hand and tether at a show beat, as flown or as drawn."""
+        if self.flown:
+            return motion_of(self.state(beat), self.flying)
+        return self.span.at(np.array(beat))
+
+    def content(self, beat: float) -> tuple[Any, ...]:
+        """All that decides its states around a show beat."""
+        since = beat - self.span.origin
+        if self.period is not None:
+            since = since % self.span.law.period
+        return (self.span.law, self.flying, since)
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class Passage:
+    """A link, or half a beat on either side of a boundary.
+
+    Parameters
+    ----------
+    before, after : Stay
+    start, end : float
+        [show beats]
+    link : FlownLink or None
+        As flown, whether it holds its limits or not; None if what it joins is not flown.
+    """
+
+    before: Stay
+    after: Stay
+    start: float
+    end: float
+    link: FlownLink | None
+
+    @property
+    def flown(self) -> bool:
+        """Whether it is flown."""
+        return self.link is not None and not self.link.broken
+
+
+Journey = Sequence[Stay | Passage]
+
+
+def journey(
+    trajectory: Trajectory, flying_of: FlyingOf, told: Callable[[float], None] | None = None
+) -> Journey:
+    """What a hand flies: stays, and the passages between those whose states differ.
+
+    Parameters
+    ----------
+    trajectory : Trajectory
+        As drawn, of a passive prop.
+    flying_of : callable
+        Who flies a span with what, at which tempo.
+    told : callable, optional
+        Called with the beat that is reached.
+    """
+    out: list[Stay | Passage] = []
+    for span in trajectory.spans:
+        if told is not None:
+            told(span.start)
+        if span.kind == "link":
+            continue
+        flying = flying_of(span)
+        period = None
+        if span.kind == "block" and isfinite(span.law.period):
+            period = flown_period(span.law, flying)
+        stay = Stay(span=span, flying=flying, period=period)
+        last = next((each for each in reversed(out) if isinstance(each, Stay)), None)
+        if last is not None:
+            out += _passage(last, stay)
+        out.append(stay)
+    return out
+
+
+def _passage(before: Stay, after: Stay) -> Iterator[Passage]:
+    start, end = before.span.end, after.span.start
+    if end - start < _SAME:
+        if _agree(before.motion(start), after.motion(start)):
+            return
+        half = min(
+            HALF,
+            (before.span.end - before.span.start) / 2,
+            (after.span.end - after.span.start) / 2,
+        )
+        start, end = start - half, end + half
+    link = _kept_link(before, after, start, end) if before.flown and after.flown else None
+    yield Passage(before=before, after=after, start=start, end=end, link=link)
+
+
+def _agree(first: Motion, last: Motion) -> bool:
+    return all(
+        float(np.max(np.abs(a - b))) < _SAME
+        for a, b in (
+            (first.hand, last.hand),
+            (first.hand_rate, last.hand_rate),
+            (first.hand_acceleration, last.hand_acceleration),
+            (first.tether, last.tether),
+            (first.tether_rate, last.tether_rate),
+            (first.tether_acceleration, last.tether_acceleration),
+        )
+    )
+
+
+def _kept_link(before: Stay, after: Stay, start: float, end: float) -> FlownLink:
+    flying = replace(before.flying, posture=UPRIGHT)
+    beats = end - start
+    return kept(
+        "flown link",
+        (before.content(start), after.content(end), beats, flying),
+        lambda: flown_link(
+            lambda later: before.state(start + later), lambda earlier: after.state(end + earlier), beats, flying
+        ),
+        record=_link_record,
+        restore=partial(_link_from, flying),
+    )  # fmt: skip
+
+
+def _link_record(link: FlownLink) -> list[Any]:
+    head = link.head
+    numbers = head.coefficients.ravel().tolist()
+    return [head.start, head.step, numbers, link.beats, law_record(link.drawn), link.residual]
+
+
+def _link_from(flying: Flying, record: Sequence[Any]) -> FlownLink:
+    start, step, numbers, beats, drawn, residual = record
+    head = Spline(start=start, step=step, coefficients=np.array(numbers).reshape(-1, 3))
+    return FlownLink(
+        flying=flying, head=head, beats=beats, drawn=restored_law(drawn), residual=residual
+    )
+
+
+def courses_of(way: Journey) -> list[Course]:
+    """Where head and hand are, course by course; what cannot be flown is as drawn.
+
+    Parameters
+    ----------
+    way : Journey
+        Of at least one stay.
+    """
+    out: list[Course] = []
+    for k, each in enumerate(way):
+        if isinstance(each, Passage):
+            out.append(_bridge(each))
+            continue
+        earlier, later = way[k - 1] if k else None, way[k + 1] if k + 1 < len(way) else None
+        start = _ends(earlier)[1] if isinstance(earlier, Passage) else each.span.start
+        end = _ends(later)[0] if isinstance(later, Passage) else each.span.end
+        if end > start:
+            out.append(Course(start, end, each.at, each.flown))
+    return out
+
+
+def _ends(passage: Passage) -> tuple[float, float]:
+    """Where its bridge begins and ends [show beats]."""
+    if passage.flown and passage.link is not None:
+        head = passage.link.head
+        return passage.start + head.start, passage.start + head.end
+    return passage.start, passage.end
+
+
+def _bridge(passage: Passage) -> Course:
+    low, high = _ends(passage)
+    flying = passage.before.flying
+    if passage.flown and passage.link is not None:
+        return Course(low, high, partial(_flown_at, passage.link, passage.start), flown=True)
+    space = HandSpace(body=flying.body, side=flying.side, length=flying.prop.length)
+    law = found_link(passage.before.motion(low), passage.after.motion(high), high - low, space).law
+
+    def drawn(beats: Floats) -> tuple[Floats, Floats]:
+        seen = law.at(beats - low)
+        return seen.head(flying.prop.length), seen.hand
+
+    return Course(low, high, drawn, flown=False)
+
+
+def _flown_at(link: FlownMotion, origin: float, beats: Floats) -> tuple[Floats, Floats]:
+    seen = link.flight(beats - origin)
+    return seen.head, seen.hand

@@ -1,0 +1,167 @@
+"""One hand through a whole show as it can be flown: its blocks' flown periods, joined by flown links.
+
+A block with a passive prop is danced as its flown period, whose state at the block's ends is left and reached by flown links:
+over the gap where there is one, else over half a beat on either side of the boundary. Where a block or a link cannot be
+flown, what is drawn stands in for it, and says so: a drawn link from the flown states at its ends, or the block's law.
+
+What is published are two splines over the whole show, of head and hand, through the values of all that at 96 knots a beat,
+so that every distance can be proven on the hulls of their control points. Between knots the hand is off the law of motion
+by at most (‖h''‖ + ‖h̃''‖)·δ²/8, under 1 mm for a hand within its limits. Tempo is that of each block, constant; walking and
+turning are left out. Frame: body frame [m], beats.
+"""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from itertools import pairwise
+from typing import NamedTuple
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.motion.flown.splines import DEGREE, Spline, between
+from sequencer.motion.laws.composed import ROUNDING_UP
+from sequencer.motion.laws.law import Bounds
+from sequencer.motion.laws.state import Motion
+
+KNOTS = 96  # a beat
+_PER_PIECE = 24  # knots of a piece with bounds of its own
+_SLACK = 0.005  # of the tether's length: how far apart the splines' head and hand may be from it
+
+
+class Course(NamedTuple):
+    """Where head and hand are over some beats."""
+
+    start: float  # [show beats]
+    end: float  # [show beats]
+    at: Callable[[Floats], tuple[Floats, Floats]]  # show beats → head, hand (n, 3) [m, body frame]
+    flown: bool  # False: what is drawn stands in
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class FlownHand:
+    """Head and hand over a whole show; before and after it they stay.
+
+    Parameters
+    ----------
+    head, hand : Spline
+        In show beats, on the same knots [m, body frame].
+    length : float
+        Of the tether [m].
+    plane : callable
+        The planes that the drawn trajectory names, shape (n, 3), at show beats.
+    courses : tuple of Course
+        What they were made of.
+    """
+
+    head: Spline
+    hand: Spline
+    length: float
+    plane: Callable[[Floats], Floats]
+    courses: tuple[Course, ...]
+
+    def at(self, beats: Floats) -> Motion:
+        """State at show beats, shape (...); the tether is the direction from hand to head."""
+        beats = np.asarray(beats, dtype=np.float64)
+        hand, rate, acceleration = (self.hand.at(beats, order) for order in range(3))
+        apart, apart1, apart2 = (
+            self.head.at(beats, order) - own for order, own in enumerate((hand, rate, acceleration))
+        )
+        size = np.linalg.norm(apart, axis=-1, keepdims=True)
+        tether = apart / size
+        grown = np.sum(tether * apart1, axis=-1, keepdims=True)
+        turned = (apart1 - grown * tether) / size
+        across = apart2 - np.sum(tether * apart2, axis=-1, keepdims=True) * tether
+        bent = (across - 2.0 * grown * turned) / size
+        bent = bent - np.sum(turned**2, axis=-1, keepdims=True) * tether
+        plane = self.plane(beats.ravel()).reshape(*beats.shape, 3)
+        plane = plane - np.sum(plane * tether, axis=-1, keepdims=True) * tether
+        plane = plane / np.maximum(np.linalg.norm(plane, axis=-1, keepdims=True), 1e-9)
+        return Motion(
+            hand=hand, hand_rate=rate, hand_acceleration=acceleration,
+            tether=tether, tether_rate=turned, tether_acceleration=bent, plane=plane,
+        )  # fmt: skip
+
+    def pieces(self, start: float, end: float) -> tuple[tuple[float, float, Bounds], ...]:
+        """Proven bounds on contiguous pieces that cover [start, end]."""
+        edges, bounds = self._bounds
+        inner = edges[(edges > start) & (edges < end)].tolist()
+        cuts = [start, *inner, end]
+        middles = (np.array(cuts[:-1]) + np.array(cuts[1:])) / 2.0
+        which = np.clip(np.searchsorted(edges, middles, side="right") - 1, 0, len(bounds) - 1)
+        return tuple(
+            (low, high, bounds[k])
+            for low, high, k in zip(cuts[:-1], cuts[1:], which.tolist(), strict=True)
+        )
+
+    @cached_property
+    def _bounds(self) -> tuple[Floats, tuple[Bounds, ...]]:
+        """Edges of pieces and their bounds.
+
+        Notes
+        -----
+        With δ from hand to head and m its least size, the tether's rates are at most |δ'|/m and |δ''|/m + 3|δ'|²/m².
+        """
+        apart = Spline(
+            start=self.head.start,
+            step=self.head.step,
+            coefficients=self.head.coefficients - self.hand.coefficients,
+        )
+        least = self.length * (1.0 - _SLACK)
+        hand = [self.hand.largest(order) for order in range(1, 4)]
+        reach = np.linalg.norm(self.hand.controls(0)[..., :2], axis=-1).max(axis=1)
+        first, second = apart.largest(1) / least, apart.largest(2) / least
+        starts = np.arange(0, self.head.spans, _PER_PIECE)
+        most = [
+            np.maximum.reduceat(values, starts) * ROUNDING_UP
+            for values in (*hand, reach, first, second + 3.0 * first**2)
+        ]
+        edges = self.head.start + np.append(starts, self.head.spans) * self.head.step
+        return edges, tuple(
+            Bounds(
+                hand_speed=v, hand_acceleration=a, hand_jerk=j, hand_reach=far, turn_rate=turn, turn_acceleration=bend
+            )
+            for v, a, j, far, turn, bend in zip(*(own.tolist() for own in most), strict=True)
+        )  # fmt: skip
+
+
+def flown_hand(
+    courses: Sequence[Course], length: float, plane: Callable[[Floats], Floats]
+) -> FlownHand:
+    """The hand through courses that follow each other.
+
+    Parameters
+    ----------
+    courses : sequence of Course
+    length : float
+        Of the tether [m].
+    plane : callable
+        See `FlownHand`.
+
+    Raises
+    ------
+    ValueError
+        If they do not follow each other.
+    """
+    for before, after in pairwise(courses):
+        if abs(before.end - after.start) > 1e-6:
+            raise ValueError(f"courses must follow each other: {before.end} … {after.start}")
+    start, end = courses[0].start, courses[-1].end
+    count = max(int(np.ceil((end - start) * KNOTS)), DEGREE + 1)
+    step = (end - start) / count
+    knots: Floats = start + np.arange(count + 1, dtype=np.float64) * step
+    head: Floats = np.empty((count + 1, 3))
+    hand: Floats = np.empty((count + 1, 3))
+    edges = np.array([course.start for course in courses[1:]])
+    which = np.searchsorted(edges, knots, side="right")
+    for k, course in enumerate(courses):
+        own = which == k
+        if np.any(own):
+            head[own], hand[own] = course.at(np.clip(knots[own], course.start, course.end))
+    still: Floats = np.zeros((2, 3))
+    splines = [
+        between(points, start=start, step=step, first=still, last=still) for points in (head, hand)
+    ]
+    return FlownHand(
+        head=splines[0], hand=splines[1], length=length, plane=plane, courses=tuple(courses)
+    )
