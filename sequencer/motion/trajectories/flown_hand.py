@@ -4,10 +4,11 @@ A block with a passive prop is danced as its flown period, whose state at the bl
 over the gap where there is one, else over half a beat on either side of the boundary. Where a block or a link cannot be
 flown, what is drawn stands in for it, and says so: a drawn link from the flown states at its ends, or the block's law.
 
-What is published are two splines over the whole show, of head and hand, through the values of all that at 96 knots a beat,
-so that every distance can be proven on the hulls of their control points. Between knots the hand is off the law of motion
-by at most (‖h''‖ + ‖h̃''‖)·δ²/8, under 1 mm for a hand within its limits. Tempo is that of each block, constant; walking and
-turning are left out. Frame: body frame [m], beats.
+What is published are two splines over the whole show at 96 knots a beat: the head's path, through all that, and the hand
+that the law of motion gives it in the stage frame, with walking and turning and the tempo of the moment; so that every
+distance can be proven on the hulls of their control points. Between knots the hand is off the law of motion by at most
+(‖h''‖ + ‖h̃''‖)·δ²/8, under 1 mm for a hand within its limits. The tempo is smoothed: a spline through that of each beat.
+Frame: body frame [m], beats, unless stated.
 """
 
 from collections.abc import Callable, Sequence
@@ -18,8 +19,10 @@ from typing import NamedTuple
 
 import numpy as np
 
-from sequencer.arrays import Floats
+from sequencer.arrays import Bools, Floats
+from sequencer.facts.flames import STANDARD_GRAVITY
 from sequencer.motion.flown.splines import DEGREE, Spline, between
+from sequencer.motion.flown.tether import force
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
@@ -27,6 +30,16 @@ from sequencer.motion.laws.state import Motion
 KNOTS = 96  # a beat
 _PER_PIECE = 24  # knots of a piece with bounds of its own
 _SLACK = 0.005  # of the tether's length: how far apart the splines' head and hand may be from it
+
+
+class Ground(NamedTuple):
+    """Where a performer stands, and how fast the beats go."""
+
+    to_stage: Callable[
+        [Floats, Floats], Floats
+    ]  # show beats (n,), points (n, 3) [m, body frame] → [m, stage frame]
+    to_body: Callable[[Floats, Floats], Floats]  # and back
+    beats_a_second: Callable[[Floats], Floats]  # show beats (n,) → [beats/s]
 
 
 class Course(NamedTuple):
@@ -52,6 +65,8 @@ class FlownHand:
         The planes that the drawn trajectory names, shape (n, 3), at show beats.
     courses : tuple of Course
         What they were made of.
+    pull : ndarray, shape (knots,) [1]
+        On the hand at every knot, in the head's weights; inf where what is drawn stands in.
     """
 
     head: Spline
@@ -59,6 +74,13 @@ class FlownHand:
     length: float
     plane: Callable[[Floats], Floats]
     courses: tuple[Course, ...]
+    pull: Floats
+
+    def least_pull(self, course: Course) -> float:
+        """Least pull at the knots of a course, in the head's weights."""
+        first = round((course.start - self.head.start) / self.head.step)
+        last = round((course.end - self.head.start) / self.head.step)
+        return float(np.min(self.pull[first : last + 1]))
 
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...); the tether is the direction from hand to head."""
@@ -126,7 +148,12 @@ class FlownHand:
 
 
 def flown_hand(
-    courses: Sequence[Course], length: float, plane: Callable[[Floats], Floats]
+    courses: Sequence[Course],
+    *,
+    length: float,
+    drag: float,
+    plane: Callable[[Floats], Floats],
+    ground: Ground,
 ) -> FlownHand:
     """The hand through courses that follow each other.
 
@@ -135,8 +162,11 @@ def flown_hand(
     courses : sequence of Course
     length : float
         Of the tether [m].
+    drag : float
+        Of the head [1/m].
     plane : callable
         See `FlownHand`.
+    ground : Ground
 
     Raises
     ------
@@ -152,16 +182,48 @@ def flown_hand(
     knots: Floats = start + np.arange(count + 1, dtype=np.float64) * step
     head: Floats = np.empty((count + 1, 3))
     hand: Floats = np.empty((count + 1, 3))
+    flown: Bools = np.zeros(count + 1, dtype=np.bool_)
     edges = np.array([course.start for course in courses[1:]])
     which = np.searchsorted(edges, knots, side="right")
     for k, course in enumerate(courses):
         own = which == k
         if np.any(own):
             head[own], hand[own] = course.at(np.clip(knots[own], course.start, course.end))
-    still: Floats = np.zeros((2, 3))
-    splines = [
-        between(points, start=start, step=step, first=still, last=still) for points in (head, hand)
-    ]
+            flown[own] = course.flown
+    needed, force = _needed(knots, ground.to_stage(knots, head), ground, length, drag)
+    hand[flown] = ground.to_body(knots, needed)[flown]
+    pull = np.where(flown, np.linalg.norm(force, axis=-1) / STANDARD_GRAVITY, np.inf)
     return FlownHand(
-        head=splines[0], hand=splines[1], length=length, plane=plane, courses=tuple(courses)
+        head=_through(knots, head),
+        hand=_through(knots, hand),
+        length=length,
+        plane=plane,
+        courses=tuple(courses),
+        pull=pull,
     )
+
+
+def _needed(
+    knots: Floats, head: Floats, ground: Ground, length: float, drag: float
+) -> tuple[Floats, Floats]:
+    """The hand that a head's path needs, and the pull over mass, shape (n, 3) [m and m/s², stage frame], at its knots."""
+    path = _through(knots, head)
+    rate = _smoothed(knots, ground.beats_a_second)
+    pace, change = rate.at(knots)[:, :1], rate.at(knots, 1)[:, :1]
+    first, second = path.at(knots, 1), path.at(knots, 2)
+    pulled = force(pace * first, pace**2 * second + pace * change * first, drag)
+    return head + length * pulled / np.linalg.norm(pulled, axis=-1, keepdims=True), pulled
+
+
+def _smoothed(knots: Floats, beats_a_second: Callable[[Floats], Floats]) -> Spline:
+    """The tempo as a spline through that in the middle of each beat, in each of its three columns."""
+    first, last = np.floor(knots[0]) - 1.0, np.ceil(knots[-1]) + 1.0
+    middles = np.arange(first, last + 0.5, dtype=np.float64) + 0.5
+    return _through(middles, np.repeat(beats_a_second(middles)[:, None], 3, axis=1))
+
+
+def _through(knots: Floats, points: Floats) -> Spline:
+    """The spline through points at even knots, at rest at its ends."""
+    still: Floats = np.zeros((2, 3))
+    step = float(knots[-1] - knots[0]) / (len(knots) - 1)
+    return between(points, start=float(knots[0]), step=step, first=still, last=still)

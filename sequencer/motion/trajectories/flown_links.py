@@ -29,6 +29,10 @@ from sequencer.motion.trajectories.links import LinkLaw, every_way
 
 PER_BEAT = 24  # knots: twice a pattern's, for all of it happens in few beats
 _FEWEST = 24
+HURRIED = (
+    1.5  # times the faster of the speeds at its ends: a head faster than that is whipped round
+)
+WALKED = 5.0  # [m/s] of a head that nobody calls fast; common practice
 WEIGHT = 0.1  # of the deviation from the drawn link, against a pattern's
 _LOOKS = 33  # at a drawn link
 MOST_TRIED = 8  # bridges
@@ -129,9 +133,9 @@ def flown_link(before: StateAt, after: StateAt, beats: float, flying: Flying) ->
     bridges = sorted(_bridges(before, after, beats, flying), key=lambda each: each.unlikely)
     for bridge in bridges[:MOST_TRIED]:
         link = _flown(bridge, beats, flying)
-        if best is None or _rank(link) < _rank(best):
+        if best is None or _rank(link, bridge) < _rank(best, bridge):
             best = link
-        if not link.broken:
+        if not best.broken and best.head_speed <= _hurry(bridge, flying):
             break
     if best is None:
         raise ValueError(f"a link's beats must be positive, got {beats!r}")
@@ -154,8 +158,17 @@ def _bridges(before: StateAt, after: StateAt, beats: float, flying: Flying) -> I
                 yield _Bridge(_unlikely(law, end - start, flying), start, end, law, first, last)
 
 
-def _rank(link: FlownLink) -> tuple[int, float]:
-    return len(link.broken), sum(link.missed().values())
+def _rank(link: FlownLink, bridge: _Bridge) -> tuple[int, float, float]:
+    calm = max(link.head_speed - _hurry(bridge, link.flying), 0.0)
+    return len(link.broken), sum(link.missed().values()), calm
+
+
+def _hurry(bridge: _Bridge, flying: Flying) -> float:
+    """A head's speed that a link should not pass [m/s]: a wick that is whipped round flies far if it comes off."""
+    ends = [
+        float(np.linalg.norm(each.path[1])) / flying.beat for each in (bridge.first, bridge.last)
+    ]
+    return HURRIED * max(*ends, WALKED)
 
 
 def _unlikely(law: Law, beats: float, flying: Flying) -> float:
@@ -170,8 +183,10 @@ def _unlikely(law: Law, beats: float, flying: Flying) -> float:
         np.linalg.norm(drawn.hand_acceleration, axis=-1) * rate**2 / flying.limits.hand_acceleration
     )
     off = across / np.maximum(np.linalg.norm(felt, axis=-1), 1.0)
+    speed = np.linalg.norm(drawn.head_rate(length), axis=-1) * rate
+    whipped = np.maximum(speed / (HURRIED * max(speed[0], speed[-1], WALKED)) - 1.0, 0.0)
     short = np.maximum(-flying.space(CLEARANCE).spare_reach(drawn.hand), 0.0) / 0.1
-    return float(np.mean(lack**2 + hurry**2 + off**2 + short**2))
+    return float(np.mean(lack**2 + hurry**2 + off**2 + short**2 + whipped**2))
 
 
 def motion_of(state: HeadState, flying: Flying) -> Motion:

@@ -1,0 +1,171 @@
+"""A staged show as it can be flown: every passive prop on its flown path, all else as it was.
+
+Distances, flights let go, traces and pages take it in place of the show as drawn. Where a block cannot be flown its drawn
+path stands in, with the margin that it had. The tempo of a block is its fastest, rounded to a whole beat a minute, so that
+blocks at almost the same tempo are flown alike.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.geometry.bodies import SIDES, Side
+from sequencer.geometry.posture import UPRIGHT
+from sequencer.motion.flown.flown_motion import FlownLimits, Flying
+from sequencer.motion.flown.tether import drag_of
+from sequencer.motion.performers.body_parts import HandDeviation
+from sequencer.motion.performers.dancer import Dancer, PropTrajectory
+from sequencer.motion.trajectories.flown_courses import Journey, courses_of, journey
+from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground, flown_hand
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.progress import Progress
+from sequencer.staging.results import once_per_show, result_of
+from sequencer.staging.staged import Staged
+
+Hands = Mapping[tuple[str, Side], Journey]  # by performer and hand
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class FlownShow:
+    """A show as flown.
+
+    Parameters
+    ----------
+    staged : Staged
+        With dancers on their flown paths.
+    hands : mapping of (name, side) to Journey
+        What each hand flies, of passive props.
+    """
+
+    staged: Staged
+    hands: Hands
+
+
+def flown_hands(show: Staged, progress: Progress | None = None) -> Hands:
+    """What every hand with a passive prop flies, computed once for each show.
+
+    Parameters
+    ----------
+    show : Staged
+    progress : callable, optional
+    """
+    return result_of(show, flown_hands, lambda: _flown_hands(show, progress))
+
+
+def _flown_hands(show: Staged, progress: Progress | None) -> Hands:
+    held = [
+        (dancer, side, trajectory)
+        for dancer in show.dancers
+        for side, trajectory in dancer.trajectories.items()
+        if dancer.props[side].flexible and isinstance(trajectory, Trajectory)
+    ]
+    out = {}
+    for k, (dancer, side, trajectory) in enumerate(held):
+        say = None if progress is None else _teller(progress, k, len(held), dancer, trajectory)
+        out[dancer.name, side] = journey(trajectory, _flying_of(show, dancer, side), say)
+    return out
+
+
+def _teller(
+    progress: Progress, done: int, of: int, dancer: Dancer, trajectory: Trajectory
+) -> Callable[[float], None]:
+    first, last = trajectory.spans[0].start, trajectory.spans[-1].end
+    return lambda beat: progress(
+        f"flying {dancer.name}'s part", (done + (beat - first) / (last - first)) / of
+    )
+
+
+def _flying_of(show: Staged, dancer: Dancer, side: Side) -> Callable[[Span], Flying]:
+    limits = FlownLimits(
+        hand_speed=show.show.limits.hand_speed,
+        hand_acceleration=show.show.limits.hand_acceleration,
+    )
+    prop = replace(dancer.props[side], flame_reach=0.0)  # flames change no flight
+
+    def flying(span: Span) -> Flying:
+        middle = (span.start + span.end) / 2
+        posture = dancer.carriage.held_between(middle, middle)
+        return Flying(
+            prop=prop,
+            body=dancer.body,
+            side=side,
+            tempo=float(round(60.0 * show.tempo.fastest(span.start, span.end))),
+            posture=posture or UPRIGHT,
+            limits=limits,
+        )
+
+    return flying
+
+
+@once_per_show
+def flown_show(show: Staged) -> FlownShow:
+    """The show on its flown paths, computed once for each show; see `flown_hands` for progress.
+
+    Parameters
+    ----------
+    show : Staged
+        As drawn.
+    """
+    hands = flown_hands(show)
+    dancers = tuple(_flown_dancer(show, dancer, hands) for dancer in show.dancers)
+    return FlownShow(staged=replace(show, dancers=dancers), hands=hands)
+
+
+def _flown_dancer(show: Staged, dancer: Dancer, hands: Hands) -> Dancer:
+    ground = _ground_of(show, dancer)
+    trajectories: dict[Side, PropTrajectory] = dict(dancer.trajectories)
+    deviation = dict(dancer.deviation)
+    for side in SIDES:
+        if (dancer.name, side) not in hands:
+            continue
+        courses = courses_of(hands[dancer.name, side])
+        drawn = dancer.trajectories[side]
+
+        def plane(beats: Floats, drawn: PropTrajectory = drawn) -> Floats:
+            return drawn.at(beats).plane
+
+        prop = dancer.props[side]
+        trajectories[side] = flown_hand(
+            courses, length=prop.length, drag=drag_of(prop), plane=plane, ground=ground
+        )
+        deviation[side] = _left(dancer.deviation.get(side, ()), courses)
+    return replace(dancer, trajectories=trajectories, deviation=deviation)
+
+
+def _ground_of(show: Staged, dancer: Dancer) -> Ground:
+    """How the performer's frame lies in the stage's: facing 0, body x is −X and body y is −Y."""
+
+    def turned(beats: Floats, points: Floats, way: float) -> Floats:
+        facing = way * dancer.floor.at(beats).facing
+        cos, sin = np.cos(facing), np.sin(facing)
+        x, y = points[:, 0], points[:, 1]
+        return np.stack((sin * y - cos * x, -sin * x - cos * y, points[:, 2]), axis=-1)
+
+    def to_stage(beats: Floats, points: Floats) -> Floats:
+        out = turned(beats, points, 1.0)
+        out[:, :2] += dancer.floor.at(beats).place
+        return out
+
+    def to_body(beats: Floats, points: Floats) -> Floats:
+        out = points.copy()
+        out[:, :2] -= dancer.floor.at(beats).place
+        return turned(beats, out, -1.0)
+
+    return Ground(to_stage, to_body, lambda beats: np.asarray(show.tempo.beats_per_second(beats)))
+
+
+def _left(margins: tuple[HandDeviation, ...], courses: list[Course]) -> tuple[HandDeviation, ...]:
+    """Margins that still hold: where what is drawn stands in."""
+    spans = np.array([(each.start, each.end) for each in courses if not each.flown]).reshape(-1, 2)
+    return tuple(
+        margin
+        for margin in margins
+        if np.any((spans[:, 0] < margin.end) & (spans[:, 1] > margin.start))
+    )
+
+
+def is_flown(dancer: Dancer) -> bool:
+    """Whether a dancer is on flown paths."""
+    return any(isinstance(each, FlownHand) for each in dancer.trajectories.values())
