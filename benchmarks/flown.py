@@ -10,8 +10,8 @@ Three tables, of what a passive prop makes of a drawn pattern (sequencer/motion/
             settled (a further step promises more than 1e-5 of the value), and the time of the search
     forward of each hand that flies, the head integrated forward from its start over four beats with nothing but the hand's
             motion given (scipy, DOP853): the largest distance from the path that was found. Where that is over 1 mm, also
-            beat by beat, each from the path: nobody steers, so that what is rounded in a head that is carried inwards of
-            its hand grows up to a thousandfold in a beat
+            beat by beat, each from the path: nobody steers, so that what is rounded grows, in isolations and with a bend in
+            each beat more than a hundredfold in a beat
 
 Times are processor time over that of a calibrating loop of 20 million additions in the same interpreter (speed.py), of the
 search alone, with nothing kept; fitting to the body and the integration are not in it.

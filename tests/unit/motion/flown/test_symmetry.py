@@ -30,7 +30,9 @@ from tests.unit.motion.flown.flights import POI, law_of
 def test_parts(name, parts, level, mirrored):
     law = law_of(name)
     found = repeat_of(law, POI.length)
-    assert (found.parts, level_repeat_of(law, POI.length).parts) == (parts, level)
+    keeping_up = level_repeat_of(law, POI.length)
+    assert (found.parts, keeping_up.parts) == (parts, level)
+    assert_allclose(keeping_up.turn @ [0, 0, 1], [0, 0, 1], atol=1e-7)
     assert found.level == (parts == level)
     assert (np.linalg.det(found.turn) < 0) == mirrored
     beats = np.linspace(0.0, law.period, 31)
