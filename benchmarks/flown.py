@@ -102,7 +102,7 @@ def hand_at(period: FlownPeriod, seconds: float) -> HandState:
     """The hand that the law of motion gives, with the drag's second rate, written out once more."""
     beat, prop = period.flying.beat, period.flying.prop
     y, v, a, j, s = (period.head.at(np.array(seconds / beat), k) / beat**k for k in range(5))
-    k = 0.5 * 1.225 * 0.47 * np.pi * prop.wick_radius**2 / prop.mass
+    k = 0.5 * 1.2 * 0.47 * np.pi * prop.wick_radius**2 / prop.mass
     w = np.sqrt(v @ v + STILL)
     w1 = v @ a / w
     w2 = (a @ a + v @ j) / w - w1**2 / w
@@ -128,7 +128,7 @@ def forward_error(
     T = u·(h'' + g + k|y'|y') + |h' − y'|²/r.
     """
     beat, prop = period.flying.beat, period.flying.prop
-    k = 0.5 * 1.225 * 0.47 * np.pi * prop.wick_radius**2 / prop.mass
+    k = 0.5 * 1.2 * 0.47 * np.pi * prop.wick_radius**2 / prop.mass
 
     def rates(seconds: float, state: Floats) -> Floats:
         hand, v = hand_at(period, seconds), state[3:]

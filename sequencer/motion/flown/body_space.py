@@ -17,7 +17,7 @@ from sequencer.motion.laws.carriage import nearest_give
 from sequencer.motion.props.prop import SHAFT_RADIUS, Prop
 
 CLEARANCE = 0.03  # [m] between the unlit prop and body or floor
-REACH_SPARE = 0.002  # [m]
+ARM_SPARE = 0.002  # [m]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -64,7 +64,7 @@ class BodySpace:
     def _too_far(self, hand: Floats) -> Contact:
         away = self._beyond(hand)
         far = np.linalg.norm(away, axis=-1)
-        over = far - self.body.arm_length + REACH_SPARE
+        over = far - self.body.arm_length + ARM_SPARE
         at = np.flatnonzero(over > 0)
         return Contact(at, over[at], np.zeros(len(at)), -away[at] / far[at, None])
 

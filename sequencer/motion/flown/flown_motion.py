@@ -15,12 +15,12 @@ from sequencer.facts.flames import STANDARD_GRAVITY
 from sequencer.geometry.bodies import Body, Side
 from sequencer.geometry.posture import UPRIGHT, Posture
 from sequencer.motion.flown.body_space import CLEARANCE, BodySpace
-from sequencer.motion.flown.splines import DEGREE, Spline, between, through
+from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between, through
 from sequencer.motion.flown.tether import UP, Flight, drag_of, flight, speed_of
 from sequencer.motion.props.prop import Prop
 
 LEAST_PULL = 0.3  # of the head's weight, at every instant
-REACH_SLACK = 0.005  # [m] out of reach by less counts as at arm's length
+OUT_OF_REACH = 0.005  # [m] out of reach by less counts as at arm's length
 _FINER = 8  # hand's knots to one of the head's, and parts of a span in proofs
 _LOOKS = 8  # samples a span for figures
 
@@ -67,12 +67,12 @@ class FlownMotion:
     Parameters
     ----------
     flying : Flying
-    head : Spline
+    head : EvenSpline
         The head's path [m, body frame].
     """
 
     flying: Flying
-    head: Spline
+    head: EvenSpline
 
     def flight(self, beats: Floats) -> Flight:
         """Head, hand and pull at the law's beats, from the law of motion; shape (..., 3), in seconds."""
@@ -81,7 +81,7 @@ class FlownMotion:
         return flight(tuple(path), length=prop.length, drag=drag_of(prop))
 
     @cached_property
-    def hand(self) -> Spline:
+    def hand(self) -> EvenSpline:
         """The hand's path [m, body frame], in the head's beats."""
         head, step, beat = self.head, self.head.step / _FINER, self.flying.beat
         count = head.spans * _FINER + (0 if head.periodic else 1)
@@ -175,7 +175,7 @@ class FlownMotion:
         }
         return {name: share for name, share in over.items() if share > 0}
 
-    def overstepped(self, least_reach: float = -REACH_SLACK) -> tuple[str, ...]:
+    def overstepped(self, least_reach: float = -OUT_OF_REACH) -> tuple[str, ...]:
         """Names of the limits that are not held: pull, speed, acceleration and reach.
 
         Parameters

@@ -20,9 +20,9 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.motion.flown.contact import Contact, Curves, Touching
+from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout
+from sequencer.motion.flown.even_splines import DEGREE
 from sequencer.motion.flown.fast_hand import ORDERS, HandLimit, TooFast, too_fast
-from sequencer.motion.flown.grid import PLACES, Grid
-from sequencer.motion.flown.splines import DEGREE
 from sequencer.motion.flown.tether import UP, drag_slopes, force
 
 _ROUGH, _ENOUGH = (
@@ -109,7 +109,7 @@ class _State(NamedTuple):
 class Problem:
     """One least-deviation problem."""
 
-    def __init__(self, grid: Grid, wanted: Wanted) -> None:
+    def __init__(self, grid: CurveLayout, wanted: Wanted) -> None:
         self.grid, self.wanted = grid, wanted
         self._pieces = grid.pieces(ORDERS)
         self._shares = grid.shares
@@ -300,9 +300,9 @@ class Problem:
         gradient = np.einsum("poj,kpoa->kja", own, slope)
         flat = own.reshape(-1, DEGREE + 1)
         half = np.matmul(
-            own.transpose(0, 2, 1)[None], matrix.reshape(spans, len(PLACES), orders, -1)
+            own.transpose(0, 2, 1)[None], matrix.reshape(spans, len(GAUSS_PLACES), orders, -1)
         )
-        half = half.reshape(spans, len(PLACES), DEGREE + 1, 3, orders, 3)
+        half = half.reshape(spans, len(GAUSS_PLACES), DEGREE + 1, 3, orders, 3)
         half = half.transpose(0, 2, 3, 5, 1, 4).reshape(spans, (DEGREE + 1) * 9, -1)
         blocks = np.matmul(half, flat).reshape(spans, DEGREE + 1, 3, 3, DEGREE + 1)
         return self.grid.gradient(gradient), self.grid.matrix(blocks.transpose(0, 1, 2, 4, 3))

@@ -13,18 +13,18 @@ from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
 from sequencer.kept import kept
 from sequencer.motion.flown.body_space import CLEARANCE
+from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout
+from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, closed
 from sequencer.motion.flown.flown_motion import Flying
-from sequencer.motion.flown.grid import PLACES, Grid
 from sequencer.motion.flown.optimum import Optimum, Problem, Wanted
 from sequencer.motion.flown.periods import FlownPeriod
 from sequencer.motion.flown.seeking import held_to_limits, sought
-from sequencer.motion.flown.splines import DEGREE, Spline, closed
 from sequencer.motion.flown.symmetry import Repeat, level_repeat_of, repeat_of
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.transforms import Mirrored, Retimed
 
-PER_BEAT = 12  # knots
+KNOTS_A_BEAT = 12  # knots
 _PER_LOOP = 12  # knots of a turn of the prop, if it turns more than once a beat
 _MOST_LOOPS = 4.0  # a beat; a law without a bound on its rate gets as many knots
 _FEWEST = 12  # knots of a part
@@ -140,23 +140,25 @@ def _flat(law: Law) -> bool:
     return bool(np.max(np.abs(np.abs(plane @ plane[0]) - 1.0)) < _FLAT)
 
 
-def _grid_of(law: Law, repeat: Repeat, beat: float, finer: int = 1) -> Grid:
+def _grid_of(law: Law, repeat: Repeat, beat: float, finer: int = 1) -> CurveLayout:
     loops = law.bounds().turn_rate / (2.0 * np.pi)
     knots = (
-        max(PER_BEAT, int(np.ceil(_PER_LOOP * min(loops, _MOST_LOOPS)))) * law.period / repeat.parts
+        max(KNOTS_A_BEAT, int(np.ceil(_PER_LOOP * min(loops, _MOST_LOOPS))))
+        * law.period
+        / repeat.parts
     )
     spans = finer * max(_FEWEST, int(np.ceil(knots - 1e-9)))
     taken = np.arange(spans)[:, None] + np.arange(DEGREE + 1)
     powers = np.array([np.linalg.matrix_power(repeat.turn, k) for k in range(repeat.parts)])
     turned = None if repeat.parts == 1 else powers[(taken // spans) % repeat.parts]
-    return Grid(
+    return CurveLayout(
         step=law.period * beat / repeat.parts / spans, taken=taken % spans, turned=turned, count=spans,
         copies=powers, centre=repeat.centre,
     )  # fmt: skip
 
 
-def _wanted(law: Law, flying: Flying, grid: Grid, repeat: Repeat) -> Wanted:
-    places: Floats = np.arange(grid.spans, dtype=np.float64)[:, None] + PLACES
+def _wanted(law: Law, flying: Flying, grid: CurveLayout, repeat: Repeat) -> Wanted:
+    places: Floats = np.arange(grid.spans, dtype=np.float64)[:, None] + GAUSS_PLACES
     beats: Floats = np.asarray(places * (law.period / repeat.parts / grid.spans), dtype=np.float64)
     drawn = law.at(beats)
     head = drawn.head(flying.prop.length)
@@ -173,12 +175,14 @@ def _wanted(law: Law, flying: Flying, grid: Grid, repeat: Repeat) -> Wanted:
     )
 
 
-def _period_of(law: Law, flying: Flying, grid: Grid, repeat: Repeat, found: Optimum) -> FlownPeriod:
+def _period_of(
+    law: Law, flying: Flying, grid: CurveLayout, repeat: Repeat, found: Optimum
+) -> FlownPeriod:
     parts = np.einsum("nab,kb->nka", grid.copies, found.unknown) + grid.centre
     return FlownPeriod(
         law=law,
         flying=flying,
-        head=Spline(
+        head=EvenSpline(
             start=0.0,
             step=grid.step / flying.beat,
             coefficients=closed(parts.reshape(-1, 3)),
@@ -199,7 +203,7 @@ def _period_from(law: Law, flying: Flying, plain: _Plain, record: list[Any]) -> 
     own: Floats = np.array(numbers).reshape(-1, 3)
     if plain.mirrored:
         own = own * np.array([-1.0, 1.0, 1.0])
-    head = Spline(
+    head = EvenSpline(
         start=-plain.shift, step=law.period / len(own), coefficients=closed(own), periodic=True
     )
     return FlownPeriod(law=law, flying=flying, head=head, alike=alike, residual=residual)

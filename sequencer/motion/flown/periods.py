@@ -11,7 +11,7 @@ from functools import cached_property
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.motion.flown.flown_motion import REACH_SLACK, FlownMotion
+from sequencer.motion.flown.flown_motion import OUT_OF_REACH, FlownMotion
 from sequencer.motion.laws.law import Law
 
 LOST = np.radians(90.0)  # a tether farther off what is drawn no longer shows the pattern
@@ -26,7 +26,7 @@ class FlownPeriod(FlownMotion):
     law : Law
         As drawn.
     flying : Flying
-    head : Spline
+    head : EvenSpline
         The head's path [m, body frame], in the law's beats; repeats.
     alike : int
         Parts of the period that are flown alike.
@@ -71,7 +71,7 @@ class FlownPeriod(FlownMotion):
     def broken(self) -> tuple[str, ...]:
         """Names of the limits that are not held: pull, speed, acceleration, reach and pattern; empty if it flies."""
         lost = () if self.tether_off <= LOST else ("pattern",)
-        return (*self.overstepped(min(-REACH_SLACK, self._drawn_reach)), *lost)
+        return (*self.overstepped(min(-OUT_OF_REACH, self._drawn_reach)), *lost)
 
 
 def _size(distance: Floats) -> tuple[float, float]:

@@ -12,7 +12,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.motion.laws.law import Law
 
-MOST_PARTS = 12
+MOST_ALIKE = 12
 _SAMPLES = 27720  # parts a period is sampled in must divide it: the least common multiple of 1 … 12
 _EACH = 330  # of those, one in so many is looked at
 _SAME = 1e-7  # [m]
@@ -57,7 +57,7 @@ def _most(law: Law, length: float, *, level: bool) -> Repeat:
     none = Repeat(1, np.eye(3), centre, True)
     if _turn(here - centre, _drawn(law, length, base + _ODD) - centre) is not None:
         return none
-    for parts in range(MOST_PARTS, 1, -1):
+    for parts in range(MOST_ALIKE, 1, -1):
         turn = _turn(here - centre, _drawn(law, length, base + _SAMPLES // parts) - centre)
         if turn is not None:
             flat = bool(abs(turn[2, 2] - 1.0) < _SAME)

@@ -15,8 +15,8 @@ from typing import NamedTuple
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.facts.air import AIR_DENSITY, SPHERE_DRAG
-from sequencer.facts.flames import STANDARD_GRAVITY
+from sequencer.facts.air import SPHERE_DRAG
+from sequencer.facts.flames import AIR_DENSITY, STANDARD_GRAVITY
 from sequencer.motion.props.prop import Prop
 
 UP = np.array([0.0, 0.0, STANDARD_GRAVITY])  # [m/s²]

@@ -14,10 +14,10 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.geometry.posture import UPRIGHT
 from sequencer.kept import kept
+from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.flown.periods import FlownPeriod
-from sequencer.motion.flown.splines import Spline
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.flown_hand import Course
 from sequencer.motion.trajectories.flown_links import (
@@ -199,7 +199,7 @@ def _link_record(link: FlownLink) -> list[Any]:
 
 def _link_from(flying: Flying, record: Sequence[Any]) -> FlownLink:
     start, step, numbers, beats, drawn, residual = record
-    head = Spline(start=start, step=step, coefficients=np.array(numbers).reshape(-1, 3))
+    head = EvenSpline(start=start, step=step, coefficients=np.array(numbers).reshape(-1, 3))
     return FlownLink(
         flying=flying, head=head, beats=beats, drawn=restored_law(drawn), residual=residual
     )

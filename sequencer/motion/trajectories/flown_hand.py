@@ -21,13 +21,13 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
-from sequencer.motion.flown.splines import DEGREE, Spline, between
+from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between
 from sequencer.motion.flown.tether import force
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
 
-KNOTS = 96  # a beat
+SHOW_KNOTS = 96  # a beat
 _PER_PIECE = 24  # knots of a piece with bounds of its own
 _SLACK = 0.005  # of the tether's length: how far apart the splines' head and hand may be from it
 
@@ -57,7 +57,7 @@ class FlownHand:
 
     Parameters
     ----------
-    head, hand : Spline
+    head, hand : EvenSpline
         In show beats, on the same knots [m, body frame].
     length : float
         Of the tether [m].
@@ -69,8 +69,8 @@ class FlownHand:
         On the hand at every knot, in the head's weights; inf where what is drawn stands in.
     """
 
-    head: Spline
-    hand: Spline
+    head: EvenSpline
+    hand: EvenSpline
     length: float
     plane: Callable[[Floats], Floats]
     courses: tuple[Course, ...]
@@ -124,7 +124,7 @@ class FlownHand:
         -----
         With δ from hand to head and m its least size, the tether's rates are at most |δ'|/m and |δ''|/m + 3|δ'|²/m².
         """
-        apart = Spline(
+        apart = EvenSpline(
             start=self.head.start,
             step=self.head.step,
             coefficients=self.head.coefficients - self.hand.coefficients,
@@ -177,7 +177,7 @@ def flown_hand(
         if abs(before.end - after.start) > 1e-6:
             raise ValueError(f"courses must follow each other: {before.end} … {after.start}")
     start, end = courses[0].start, courses[-1].end
-    count = max(int(np.ceil((end - start) * KNOTS)), DEGREE + 1)
+    count = max(int(np.ceil((end - start) * SHOW_KNOTS)), DEGREE + 1)
     step = (end - start) / count
     knots: Floats = start + np.arange(count + 1, dtype=np.float64) * step
     head: Floats = np.empty((count + 1, 3))
@@ -215,14 +215,14 @@ def _needed(
     return head + length * pulled / np.linalg.norm(pulled, axis=-1, keepdims=True), pulled
 
 
-def _smoothed(knots: Floats, beats_a_second: Callable[[Floats], Floats]) -> Spline:
+def _smoothed(knots: Floats, beats_a_second: Callable[[Floats], Floats]) -> EvenSpline:
     """The tempo as a spline through that in the middle of each beat, in each of its three columns."""
     first, last = np.floor(knots[0]) - 1.0, np.ceil(knots[-1]) + 1.0
     middles = np.arange(first, last + 0.5, dtype=np.float64) + 0.5
     return _through(middles, np.repeat(beats_a_second(middles)[:, None], 3, axis=1))
 
 
-def _through(knots: Floats, points: Floats) -> Spline:
+def _through(knots: Floats, points: Floats) -> EvenSpline:
     """The spline through points at even knots, at rest at its ends."""
     still: Floats = np.zeros((2, 3))
     step = float(knots[-1] - knots[0]) / (len(knots) - 1)

@@ -17,27 +17,30 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
 from sequencer.motion.flown.body_space import CLEARANCE
+from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout, whole
+from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, at_knot
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
-from sequencer.motion.flown.grid import PLACES, Grid, whole
 from sequencer.motion.flown.optimum import Optimum, Problem, Wanted
 from sequencer.motion.flown.seeking import held_to_limits, sought
-from sequencer.motion.flown.splines import DEGREE, Spline, at_knot
 from sequencer.motion.flown.tether import UP, drag_of, flight
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.links import LinkLaw, every_way
 
-PER_BEAT = 24  # knots: twice a pattern's, for all of it happens in few beats
+LINK_KNOTS = 24  # knots: twice a pattern's, for all of it happens in few beats
 _FEWEST = 24
 HURRIED = (
     1.5  # times the faster of the speeds at its ends: a head faster than that is whipped round
 )
 WALKED = 5.0  # [m/s] of a head that nobody calls fast; common practice
-WEIGHT = 0.1  # of the deviation from the drawn link, against a pattern's
+LINK_WEIGHT = 0.1  # of the deviation from the drawn link, against a pattern's
 _LOOKS = 33  # at a drawn link
 MOST_TRIED = 8  # bridges
-SHIFT = 0.5  # [beats] between the beginnings, and the ends, of bridges
-SHORTEST, LONGEST = 1.0, 2.0  # [beats] of a bridge; in a longer link the rest is danced on
+BRIDGE_STEP = 0.5  # [beats] between the beginnings, and the ends, of bridges
+SHORTEST_BRIDGE, LONGEST_BRIDGE = (
+    1.0,
+    2.0,
+)  # [beats] of a bridge; in a longer link the rest is danced on
 
 
 class HeadState(NamedTuple):
@@ -59,7 +62,7 @@ class FlownLink(FlownMotion):
     Parameters
     ----------
     flying : Flying
-    head : Spline
+    head : EvenSpline
         The head's path on the bridge [m, body frame], in beats of the link.
     beats : float
         Length of the link [beats].
@@ -146,11 +149,14 @@ def _bridges(before: StateAt, after: StateAt, beats: float, flying: Flying) -> I
     """Every bridge that a link may hold, by where it begins and ends and the way of its tether."""
     if not beats > 0:
         return
-    starts = np.arange(0.0, max(beats - SHORTEST, 0.0) + 1e-9, SHIFT)
+    starts = np.arange(0.0, max(beats - SHORTEST_BRIDGE, 0.0) + 1e-9, BRIDGE_STEP)
     firsts = {float(start): before(float(start)) for start in starts}
     for start, first in firsts.items():
-        for end in np.arange(beats, start, -SHIFT).tolist():
-            if not SHORTEST - 1e-9 <= end - start <= LONGEST + 1e-9 and end - start < beats:
+        for end in np.arange(beats, start, -BRIDGE_STEP).tolist():
+            if (
+                not SHORTEST_BRIDGE - 1e-9 <= end - start <= LONGEST_BRIDGE + 1e-9
+                and end - start < beats
+            ):
                 continue
             last = after(end - beats)
             ways = every_way(motion_of(first, flying), motion_of(last, flying), end - start)
@@ -213,7 +219,9 @@ def motion_of(state: HeadState, flying: Flying) -> Motion:
 def _flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
     grid = _grid(bridge.end - bridge.start, flying.beat)
     step = (bridge.end - bridge.start) / grid.spans
-    drawn = bridge.drawn.at((np.arange(grid.spans, dtype=np.float64)[:, None] + PLACES) * step)
+    drawn = bridge.drawn.at(
+        (np.arange(grid.spans, dtype=np.float64)[:, None] + GAUSS_PLACES) * step
+    )
     length = flying.prop.length
     problem = Problem(
         grid,
@@ -224,8 +232,8 @@ def _flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
             length=length,
             drag=drag_of(flying.prop),
             limits=sought(flying.limits),
-            head_weight=WEIGHT,
-            hand_weight=WEIGHT,
+            head_weight=LINK_WEIGHT,
+            hand_weight=LINK_WEIGHT,
             touching=flying.space(CLEARANCE).touching,
         ),
     )
@@ -236,7 +244,7 @@ def _flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
     def motion(found: Optimum) -> FlownLink:
         return FlownLink(
             flying=flying,
-            head=Spline(start=bridge.start, step=step, coefficients=found.unknown),
+            head=EvenSpline(start=bridge.start, step=step, coefficients=found.unknown),
             beats=beats,
             drawn=bridge.drawn,
             residual=found.residual,
@@ -245,8 +253,8 @@ def _flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
     return held_to_limits(problem, start, motion)
 
 
-def _grid(beats: float, beat: float) -> Grid:
-    spans = max(_FEWEST, int(np.ceil(PER_BEAT * beats - 1e-9)))
+def _grid(beats: float, beat: float) -> CurveLayout:
+    spans = max(_FEWEST, int(np.ceil(LINK_KNOTS * beats - 1e-9)))
     grid = whole(spans, beats * beat / spans)
     free = np.ones(grid.count, dtype=np.bool_)
     free[:DEGREE] = free[-DEGREE:] = False

@@ -8,7 +8,7 @@ from sequencer.motion.flown.fast_hand import ORDERS, HandLimit, too_fast
 from sequencer.motion.flown.tether import UP, flight, force
 
 LENGTH, DRAG = 0.45, 0.2
-SHARES = np.array([[0.3, 0.7], [0.4, 0.6]])
+GAUSS_SHARES = np.array([[0.3, 0.7], [0.4, 0.6]])
 # gravity as two copies see it
 UPS = np.stack([UP, UP[[1, 2, 0]]])
 WEIGHTS = (2.0, 3e-3)
@@ -23,7 +23,7 @@ def path(seed=8):
 def fast(own, speed, acceleration, drag=DRAG):
     pulled = force(own[1], own[2], drag, UPS[:, None, None])
     limits = HandLimit(speed, WEIGHTS[0]), HandLimit(acceleration, WEIGHTS[1])
-    return too_fast(own, pulled, SHARES, limits, length=LENGTH, drag=drag)
+    return too_fast(own, pulled, GAUSS_SHARES, limits, length=LENGTH, drag=drag)
 
 
 def test_none_under_the_limits():
@@ -41,7 +41,7 @@ def test_who_is_over_and_by_how_much():
         over = size > limit
         assert len(found.over) == over.sum() == 4
         assert_allclose(found.over, (size - limit)[over], rtol=1e-9)
-        wanted = WEIGHTS[kind] * np.sum(SHARES * np.maximum(size - limit, 0.0) ** 2)
+        wanted = WEIGHTS[kind] * np.sum(GAUSS_SHARES * np.maximum(size - limit, 0.0) ** 2)
         assert found.value == pytest.approx(wanted)
 
 

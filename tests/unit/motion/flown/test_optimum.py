@@ -9,9 +9,9 @@ from scipy.optimize import minimize
 from scipy.spatial.transform import Rotation
 
 from sequencer.motion.flown.contact import Contact
-from sequencer.motion.flown.grid import Grid, whole
+from sequencer.motion.flown.curve_layout import CurveLayout, whole
+from sequencer.motion.flown.even_splines import DEGREE
 from sequencer.motion.flown.optimum import STAGES, Penalties, Problem, SoughtLimits, Wanted
-from sequencer.motion.flown.splines import DEGREE
 from sequencer.motion.flown.tether import flight, force
 
 STEP, SPANS, LENGTH = 0.06, 5, 0.45
@@ -26,7 +26,7 @@ def grid_of(copies):
     turn = Rotation.from_rotvec([0.0, 2 * np.pi / copies, 0.0]).as_matrix()
     powers = np.array([np.linalg.matrix_power(turn, k) for k in range(copies)])
     taken = np.arange(SPANS)[:, None] + np.arange(DEGREE + 1)
-    return Grid(
+    return CurveLayout(
         step=STEP, taken=taken % SPANS, count=SPANS, turned=powers[(taken // SPANS) % copies],
         copies=powers, centre=np.array([0.1, 0.2, 1.1]),
     )  # fmt: skip

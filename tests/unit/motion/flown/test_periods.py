@@ -7,9 +7,9 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.geometry.bodies import Body
+from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits
 from sequencer.motion.flown.periods import FlownPeriod
-from sequencer.motion.flown.splines import Spline
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.laws.transforms import shifted
 from tests.unit.motion.flown.flights import BODY, GRAVITY, POI, law_of, path_of, period_of
@@ -55,7 +55,7 @@ def test_least_pull_of_a_level_circle():
     count, radius = 48, 0.6
     turn = 2 * np.pi * (np.arange(count + 5) - 2) / count
     ring = radius * np.stack([np.cos(turn), np.sin(turn), 0 * turn], axis=1)
-    head = Spline(start=0.0, step=1.0 / count, coefficients=ring, periodic=True)
+    head = EvenSpline(start=0.0, step=1.0 / count, coefficients=ring, periodic=True)
     period = copy_of(period_of("extension"), head=head)
     pulse = 2 * np.pi / period.flying.beat
     outward, along = pulse**2 * radius, drag_of(POI) * (pulse * radius) ** 2
@@ -70,7 +70,7 @@ def test_least_pull_of_a_light_ball_that_goes_up_and_down():
     count, size, light = 96, 0.5, replace(POI, mass=0.0005)
     turn = 2 * np.pi * (np.arange(count + 5) - 2) / count
     line = np.stack([0 * turn, 0 * turn, 1.2 + size * np.sin(turn)], axis=1)
-    head = Spline(start=0.0, step=1.0 / count, coefficients=line, periodic=True)
+    head = EvenSpline(start=0.0, step=1.0 / count, coefficients=line, periodic=True)
     period = period_of("extension")
     period = copy_of(period, head=head, flying=replace(period.flying, prop=light, tempo=22.0))
     t = np.linspace(0.0, 60.0 / 22.0, 4000)

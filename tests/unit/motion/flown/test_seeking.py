@@ -64,6 +64,6 @@ def test_what_is_held_or_missed_for_good_is_not_sought_again(monkeypatch):
 
 
 def test_it_ends(monkeypatch):
-    """At most four rounds more, and never below nothing."""
-    assert len(held([{"speed": 0.01}] * 9, monkeypatch)) == 5
+    """At most six rounds more, and never below nothing."""
+    assert len(held([{"speed": 0.01}] * 9, monkeypatch)) == 7
     assert all(min(limits) > 0 for limits in held([{"speed": 0.79}] * 9, monkeypatch))

@@ -7,9 +7,9 @@ import pytest
 from scipy.integrate import solve_ivp
 
 from sequencer.motion.flown import sensitivity as module
+from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.flown.periods import FlownPeriod
 from sequencer.motion.flown.sensitivity import FREQUENCIES, sensitivity
-from sequencer.motion.flown.splines import Spline
 from sequencer.motion.flown.tether import drag_of
 from tests.unit.motion.flown.flights import GRAVITY, POI, flying, law_of, period_of
 
@@ -24,7 +24,7 @@ def test_a_prop_that_hangs_is_a_driven_pendulum():
     A wobble upwards carries the head with it.
     """
     hang = np.tile([0.4, 0.2, 0.8], (17, 1))
-    still = Spline(start=0.0, step=1.0 / 12, coefficients=hang, periodic=True)
+    still = EvenSpline(start=0.0, step=1.0 / 12, coefficients=hang, periodic=True)
     period = FlownPeriod(
         law=law_of("static-spin"), flying=flying(), head=still, alike=1, residual=0.0
     )

@@ -5,8 +5,8 @@ import pytest
 from numpy.testing import assert_allclose
 from scipy.spatial.transform import Rotation
 
-from sequencer.motion.flown.grid import PLACES, Grid, whole
-from sequencer.motion.flown.splines import Spline, closed
+from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout, whole
+from sequencer.motion.flown.even_splines import EvenSpline, closed
 
 DRAW = np.random.default_rng(11)
 THIRD = Rotation.from_rotvec([0.2, 2.0, -0.4]).as_matrix()
@@ -17,7 +17,7 @@ def turned(spans=4, copies=3, turn=THIRD):
     """A part of a period whose copies are turned, as the search makes it."""
     taken = np.arange(spans)[:, None] + np.arange(6)
     powers = np.array([np.linalg.matrix_power(turn, k) for k in range(copies)])
-    return Grid(
+    return CurveLayout(
         step=STEP, taken=taken % spans, count=spans, turned=powers[(taken // spans) % copies],
         copies=powers, centre=np.zeros(3),
     )  # fmt: skip
@@ -42,7 +42,9 @@ def test_means_are_exact_for_polynomials_of_degree_seven(grid):
     """Gauss–Legendre with four points (any text on quadrature)."""
     assert grid.shares.sum() == pytest.approx(1.0)
     for power in range(8):
-        assert np.sum(grid.shares[0] * PLACES**power) * grid.spans == pytest.approx(1 / (power + 1))
+        assert np.sum(grid.shares[0] * GAUSS_PLACES**power) * grid.spans == pytest.approx(
+            1 / (power + 1)
+        )
 
 
 def test_a_part_with_its_copies_is_one_spline_round():
@@ -51,8 +53,8 @@ def test_a_part_with_its_copies_is_one_spline_round():
     grid = turned(turn=turn)
     own = DRAW.normal(size=(grid.count, 3))
     around = np.einsum("nab,kb->nka", grid.copies, own).reshape(-1, 3)
-    curve = Spline(start=0.0, step=STEP, coefficients=closed(around), periodic=True)
-    beats = STEP * (np.arange(grid.spans)[:, None] + PLACES)
+    curve = EvenSpline(start=0.0, step=STEP, coefficients=closed(around), periodic=True)
+    beats = STEP * (np.arange(grid.spans)[:, None] + GAUSS_PLACES)
     for order in range(5):
         seen = np.einsum("pj,kja->kpa", grid.pieces(5)[order], grid.local(own))
         assert_allclose(seen, curve.at(beats, order), rtol=1e-9, atol=1e-8)

@@ -63,7 +63,7 @@ def pieces(places: Floats, order: int = 0) -> Floats:
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
-class Spline:
+class EvenSpline:
     """A curve in space over evenly spaced knots.
 
     Parameters
@@ -121,7 +121,7 @@ class Spline:
         """Proven bound on the size of a derivative on each span, shape (spans,) [m per beat^order]."""
         return np.asarray(np.linalg.norm(self.controls(order), axis=-1).max(axis=1))
 
-    def finer(self, times: int) -> "Spline":
+    def finer(self, times: int) -> "EvenSpline":
         """The same curve over spans divided into equal parts: tighter bounds, the same values.
 
         Parameters
@@ -136,7 +136,7 @@ class Spline:
         return curve
 
 
-def _halved(curve: Spline) -> Spline:
+def _halved(curve: EvenSpline) -> EvenSpline:
     """Knots inserted in the middle of every span: c_{2i} and c_{2i+1} from the even and odd binomials of 6 over 32."""
     c = curve.coefficients
     binomial = np.array([comb(DEGREE + 1, k) for k in range(DEGREE + 2)]) / 2**DEGREE
@@ -144,13 +144,13 @@ def _halved(curve: Spline) -> Spline:
     odd = sum(binomial[2 * k + 1] * c[2 - k : len(c) - k] for k in range(3))
     fine: Floats = np.empty((2 * len(even) + len(odd) - len(even), 3))
     fine[0::2], fine[1::2] = odd[: len(fine[0::2])], even
-    return Spline(
+    return EvenSpline(
         start=curve.start, step=curve.step / 2, coefficients=fine[: 2 * curve.spans + DEGREE],
         periodic=curve.periodic,
     )  # fmt: skip
 
 
-def through(points: Floats, *, start: float, step: float) -> Spline:
+def through(points: Floats, *, start: float, step: float) -> EvenSpline:
     """The repeating spline through points at its knots.
 
     Parameters
@@ -170,10 +170,12 @@ def through(points: Floats, *, start: float, step: float) -> Spline:
     # The value at knot k is Σ_j w_j·c_{k+j}: a correlation.
     spectrum = np.conj(np.fft.rfft(weights))
     solved = np.fft.irfft(np.fft.rfft(points, axis=0) / spectrum[:, None], n=count, axis=0)
-    return Spline(start=start, step=step, coefficients=closed(solved), periodic=True)
+    return EvenSpline(start=start, step=step, coefficients=closed(solved), periodic=True)
 
 
-def between(points: Floats, *, start: float, step: float, first: Floats, last: Floats) -> Spline:
+def between(
+    points: Floats, *, start: float, step: float, first: Floats, last: Floats
+) -> EvenSpline:
     """The spline through points at its knots with given first and second derivatives at both ends.
 
     Parameters
@@ -203,7 +205,7 @@ def between(points: Floats, *, start: float, step: float, first: Floats, last: F
     load[0], load[1], load[-1], load[-2] = first[0], first[1], last[0], last[1]
     load[2:-2] = points
     solved = solve_banded((half, half), band, load)
-    return Spline(start=start, step=step, coefficients=solved)
+    return EvenSpline(start=start, step=step, coefficients=solved)
 
 
 def at_knot(derivatives: Floats, step: float) -> Floats:

@@ -9,15 +9,15 @@ from dataclasses import dataclass
 import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
-from sequencer.motion.flown.splines import DEGREE, pieces
+from sequencer.motion.flown.even_splines import DEGREE, pieces
 
 _GAUSS, _SHARES = np.polynomial.legendre.leggauss(4)
-PLACES: Floats = np.asarray((_GAUSS + 1.0) / 2.0, dtype=np.float64)  # Gauss points on a span
-SHARES: Floats = np.asarray(_SHARES / 2.0, dtype=np.float64)  # their weights
+GAUSS_PLACES: Floats = np.asarray((_GAUSS + 1.0) / 2.0, dtype=np.float64)  # Gauss points on a span
+GAUSS_SHARES: Floats = np.asarray(_SHARES / 2.0, dtype=np.float64)  # their weights
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
-class Grid:
+class CurveLayout:
     """An unknown curve's spans.
 
     Parameters
@@ -54,11 +54,11 @@ class Grid:
     @property
     def shares(self) -> Floats:
         """Share of every Gauss point in a mean over the part, shape (spans, places) [1]."""
-        return np.broadcast_to(SHARES / self.spans, (self.spans, len(PLACES)))
+        return np.broadcast_to(GAUSS_SHARES / self.spans, (self.spans, len(GAUSS_PLACES)))
 
     def pieces(self, orders: int) -> Floats:
         """Pieces of the spline and of its derivatives at the Gauss points, shape (orders, places, 6) [1/s^order]."""
-        return np.stack([pieces(PLACES, order) / self.step**order for order in range(orders)])
+        return np.stack([pieces(GAUSS_PLACES, order) / self.step**order for order in range(orders)])
 
     def local(self, unknown: Floats) -> Floats:
         """Coefficients that count on each span, shape (spans, 6, 3) [m]."""
@@ -87,7 +87,7 @@ class Grid:
         return np.asarray(filled.reshape(size, size), dtype=np.float64)
 
 
-def whole(spans: int, step: float) -> Grid:
+def whole(spans: int, step: float) -> CurveLayout:
     """A curve without repeats that begins and ends.
 
     Parameters
@@ -96,7 +96,7 @@ def whole(spans: int, step: float) -> Grid:
     step : float
         [s]
     """
-    return Grid(
+    return CurveLayout(
         step=step,
         taken=np.arange(spans)[:, None] + np.arange(DEGREE + 1),
         count=spans + DEGREE,

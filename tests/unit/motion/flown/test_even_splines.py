@@ -5,12 +5,12 @@ import pytest
 from numpy.testing import assert_allclose
 from scipy.interpolate import BSpline, make_interp_spline
 
-from sequencer.motion.flown.splines import DEGREE, Spline, closed, pieces, through
+from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, closed, pieces, through
 
 SPANS, START, STEP = 7, 0.4, 0.3
 DRAW = np.random.default_rng(5)
-OPEN = Spline(start=START, step=STEP, coefficients=DRAW.normal(size=(SPANS + DEGREE, 3)))
-ROUND = Spline(
+OPEN = EvenSpline(start=START, step=STEP, coefficients=DRAW.normal(size=(SPANS + DEGREE, 3)))
+ROUND = EvenSpline(
     start=START, step=STEP, coefficients=closed(DRAW.normal(size=(SPANS, 3))), periodic=True
 )
 INSIDE = START + STEP * SPANS * np.linspace(0.0, 1.0, 200, endpoint=False)
