@@ -89,6 +89,16 @@ class Check:
         """
         return result_of(show, self, lambda: self._shelved(show))
 
+    def outcome_of(self, show: Staged) -> Outcome:
+        """Its outcome for a show whose motion is not that of its file, computed once per show.
+
+        Raises
+        ------
+        ValueError
+            As `outcome`.
+        """
+        return result_of(show, self, lambda: self._as_declared(self.run(show)))
+
     def faults(self, show: Staged) -> Outcome:
         """Its outcome, for those who only ask what is wrong: mends may be missing.
 

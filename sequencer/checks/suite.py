@@ -12,9 +12,11 @@ from sequencer.facts.cautions import Condition, page_one
 from sequencer.findings import SEVERITIES, Danced, Finding, Report
 from sequencer.progress import Progress
 from sequencer.safety.circumstances import cautions_of
+from sequencer.staging.flown_show import flown_hands, flown_show
 from sequencer.staging.staged import Staged
 
 UNLIT = "Nothing is lit in this show, so burning time, fuel and spotters were not checked."
+_AS_FLOWN = ("distances", "let-go")  # checks of the motion itself
 _BEFORE = 0.2  # of the progress: song analysis and staging
 
 
@@ -40,18 +42,30 @@ def checked(
 
 
 def examined(
-    show: Staged, *, trials: Trials | None = None, progress: Progress | None = None
+    show: Staged,
+    *,
+    trials: Trials | None = None,
+    flown: bool = False,
+    progress: Progress | None = None,
 ) -> tuple[Outcome, Danced | None]:
-    """Findings of every check, and the table of the show as danced, if that was computed."""
+    """Findings of every check, and the table of the show as danced, if that was computed.
+
+    With `flown`, distances and flights let go are those of the motion as flown.
+    """
     say = progress or (lambda _subject, _share: None)
     outcome, shown, done = Outcome(), "", _BEFORE
+    if flown:
+        flown_hands(show, say)
     for check in checks():
         if check.on_request:
             continue
         if check.words != shown:
             shown = check.words
             say(shown, round(done, 3))
-        outcome += check.outcome(show)
+        if flown and check.name in _AS_FLOWN:
+            outcome += check.outcome_of(flown_show(show).staged)
+        else:
+            outcome += check.outcome(show)
         done += check.share
     if trials is not None:
         outcome += _danced(trials, say).outcome(show)

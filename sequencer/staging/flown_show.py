@@ -122,13 +122,11 @@ def _flown_dancer(show: Staged, dancer: Dancer, hands: Hands) -> Dancer:
             continue
         courses = courses_of(hands[dancer.name, side])
         drawn = dancer.trajectories[side]
-
-        def plane(beats: Floats, drawn: PropTrajectory = drawn) -> Floats:
-            return drawn.at(beats).plane
-
+        if not isinstance(drawn, Trajectory):
+            continue
         prop = dancer.props[side]
         trajectories[side] = flown_hand(
-            courses, length=prop.length, drag=drag_of(prop), plane=plane, ground=ground
+            courses, length=prop.length, drag=drag_of(prop), drawn=drawn, ground=ground
         )
         deviation[side] = _left(dancer.deviation.get(side, ()), courses)
     return replace(dancer, trajectories=trajectories, deviation=deviation)

@@ -417,8 +417,10 @@ def write_rehearsal(
     return report, write_exports(show, report, track, folder, wanted, progress=writing)
 
 
-def trace_show(path: AnyShow, *, rate: float, progress: Progress | None = None) -> str:
-    """Positions of every hand and prop over time, as CSV in the stage frame.
+def trace_show(
+    path: AnyShow, *, rate: float, flown: bool = False, progress: Progress | None = None
+) -> str:
+    """Positions of every hand and prop over time, as CSV in the stage frame; with `flown`, also as they can be flown.
 
     Raises
     ------
@@ -427,7 +429,13 @@ def trace_show(path: AnyShow, *, rate: float, progress: Progress | None = None) 
     """
     from sequencer.outputs.exports.trace import trace_csv
 
-    return trace_csv(stage_show(path, progress=progress), rate=rate)
+    show = stage_show(path, progress=progress)
+    if not flown:
+        return trace_csv(show, rate=rate)
+    from sequencer.staging.flown_show import flown_hands, flown_show
+
+    flown_hands(show, progress)
+    return trace_csv(show, rate=rate, flown=flown_show(show).staged)
 
 
 def _from_folder(track: Path, folder: Path) -> str:

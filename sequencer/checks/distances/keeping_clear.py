@@ -14,6 +14,7 @@ from sequencer.checks.distances.spacing import spacing
 from sequencer.checks.outcome import Outcome
 from sequencer.geometry.regions import Venue
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.staging.flown_show import is_flown
 from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
@@ -90,6 +91,12 @@ def _scope(dancers: Sequence[Dancer]) -> str:
         ),
         default=0.0,
     )
+    if any(is_flown(dancer) for dancer in dancers):
+        stands = f"; where that cannot be, for the plan as drawn and its hand work (up to {100 * most:.0f} cm a hand)"
+        return (
+            f"Distances hold for the motion as flown{stands if most else ''}; "
+            "drift of people and tempo is left out."
+        )
     work = f" and each block's hand work (up to {100 * most:.0f} cm a hand)" if most else ""
     return f"Distances hold for the plan as drawn{work}; drift of people and tempo is left out."
 

@@ -26,6 +26,7 @@ from sequencer.motion.flown.tether import force
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
+from sequencer.motion.trajectories.trajectory import Trajectory
 
 SHOW_KNOTS = 96  # a beat
 _PER_PIECE = 24  # knots of a piece with bounds of its own
@@ -61,8 +62,8 @@ class FlownHand:
         In show beats, on the same knots [m, body frame].
     length : float
         Of the tether [m].
-    plane : callable
-        The planes that the drawn trajectory names, shape (n, 3), at show beats.
+    drawn : Trajectory
+        What it is drawn as: its spans, and the planes that their laws name.
     courses : tuple of Course
         What they were made of.
     pull : ndarray, shape (knots,) [1]
@@ -72,7 +73,7 @@ class FlownHand:
     head: EvenSpline
     hand: EvenSpline
     length: float
-    plane: Callable[[Floats], Floats]
+    drawn: Trajectory
     courses: tuple[Course, ...]
     pull: Floats
 
@@ -96,7 +97,7 @@ class FlownHand:
         across = apart2 - np.sum(tether * apart2, axis=-1, keepdims=True) * tether
         bent = (across - 2.0 * grown * turned) / size
         bent = bent - np.sum(turned**2, axis=-1, keepdims=True) * tether
-        plane = self.plane(beats.ravel()).reshape(*beats.shape, 3)
+        plane = self.drawn.at(beats).plane
         plane = plane - np.sum(plane * tether, axis=-1, keepdims=True) * tether
         plane = plane / np.maximum(np.linalg.norm(plane, axis=-1, keepdims=True), 1e-9)
         return Motion(
@@ -152,7 +153,7 @@ def flown_hand(
     *,
     length: float,
     drag: float,
-    plane: Callable[[Floats], Floats],
+    drawn: Trajectory,
     ground: Ground,
 ) -> FlownHand:
     """The hand through courses that follow each other.
@@ -164,7 +165,7 @@ def flown_hand(
         Of the tether [m].
     drag : float
         Of the head [1/m].
-    plane : callable
+    drawn : Trajectory
         See `FlownHand`.
     ground : Ground
 
@@ -197,7 +198,7 @@ def flown_hand(
         head=_through(knots, head),
         hand=_through(knots, hand),
         length=length,
-        plane=plane,
+        drawn=drawn,
         courses=tuple(courses),
         pull=pull,
     )

@@ -28,7 +28,7 @@ TRACE_COLUMNS = (
 DECIMALS = 7  # a tenth of a micrometre: rounding never shows in anything computed from the file
 
 
-def trace_csv(staged: Staged, *, rate: float) -> str:
+def trace_csv(staged: Staged, *, rate: float, flown: Staged | None = None) -> str:
     """A show's hands and props over the whole track, as CSV; see `trace_frame`."""
     return _csv(trace_frame(staged, rate=rate))
 
@@ -41,6 +41,8 @@ def trace_frame(staged: Staged, *, rate: float) -> "pd.DataFrame":
     staged : Staged
     rate : float
         Instants per second, from second 0 to the end of the track.
+    flown : Staged, optional
+        The same show as flown: adds hand and head as flown, in columns of their own.
 
     Raises
     ------
@@ -53,11 +55,26 @@ def trace_frame(staged: Staged, *, rate: float) -> "pd.DataFrame":
     beats = staged.tempo.beats_from_seconds(seconds)
     frames = [
         _hand(dancer, side, seconds, beats)
-        for dancer in staged.dancers
+        if flown is None
+        else _hand(dancer, side, seconds, beats).assign(**_flown(other, side, beats))
+        for dancer, other in zip(
+            staged.dancers, flown.dancers if flown is not None else staged.dancers, strict=True
+        )
         for side in SIDES
         if side in dancer.props
     ]
     return _whole(frames, len(seconds))
+
+
+def _flown(dancer: Dancer, side: Side, beats: Floats) -> dict[str, Floats]:
+    """Columns of hand and first wick as flown."""
+    points, _ = dancer.stage_points(beats)
+    hand, wick = points[3 if side == "left" else 6], dancer.wick_places(beats)[side][0]
+    return {
+        f"flown_{name}_{axis}": np.round(place[:, i], DECIMALS) + 0.0
+        for name, place in (("hand", hand), ("head", wick))
+        for i, axis in enumerate("xyz")
+    }
 
 
 def pattern_csv(

@@ -167,10 +167,10 @@ def cast_document(
                 "spans": {
                     side: [
                         [_rounded(span.start), _rounded(span.end), span.kind]
-                        for span in trajectory.spans
+                        for span in drawn.spans
                     ]
                     for side, trajectory in dancer.trajectories.items()
-                    if isinstance(trajectory, Trajectory)
+                    if isinstance(drawn := getattr(trajectory, "drawn", trajectory), Trajectory)
                 },
                 "lit": [],
                 "reach": _rounded(
