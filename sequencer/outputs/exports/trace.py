@@ -30,10 +30,10 @@ DECIMALS = 7  # a tenth of a micrometre: rounding never shows in anything comput
 
 def trace_csv(staged: Staged, *, rate: float, flown: Staged | None = None) -> str:
     """A show's hands and props over the whole track, as CSV; see `trace_frame`."""
-    return _csv(trace_frame(staged, rate=rate))
+    return _csv(trace_frame(staged, rate=rate, flown=flown))
 
 
-def trace_frame(staged: Staged, *, rate: float) -> "pd.DataFrame":
+def trace_frame(staged: Staged, *, rate: float, flown: Staged | None = None) -> "pd.DataFrame":
     """A show's hands and props over the whole track, all hands of an instant together.
 
     Parameters
@@ -53,13 +53,10 @@ def trace_frame(staged: Staged, *, rate: float) -> "pd.DataFrame":
         raise ValueError(f"rate must be positive, got {rate!r}")
     seconds = np.arange(int(staged.song.duration * rate) + 1, dtype=np.float64) / rate
     beats = staged.tempo.beats_from_seconds(seconds)
+    others = staged.dancers if flown is None else flown.dancers
     frames = [
-        _hand(dancer, side, seconds, beats)
-        if flown is None
-        else _hand(dancer, side, seconds, beats).assign(**_flown(other, side, beats))
-        for dancer, other in zip(
-            staged.dancers, flown.dancers if flown is not None else staged.dancers, strict=True
-        )
+        _hand(dancer, side, seconds, beats).assign(**_flown(other, side, beats) if flown else {})
+        for dancer, other in zip(staged.dancers, others, strict=True)
         for side in SIDES
         if side in dancer.props
     ]
