@@ -137,7 +137,7 @@ def steps_text(name: str, options: PatternOptions | None = None, *, as_json: boo
     one = one_of(name, options or PatternOptions())
     with _named(name):
         if as_json:
-            return _json([pattern_cards.station_record(station) for station in one.stations()])
+            return _json([pattern_cards.station_record(one, station) for station in one.stations()])
         return pattern_cards.steps_text(one)
 
 

@@ -19,6 +19,7 @@ from sequencer.geometry.posture import PosedBody
 from sequencer.motion.flown.flyable import WouldFly
 from sequencer.motion.flown.periods import FlownPeriod
 from sequencer.motion.flown.sensitivity import BEATS, sensitivity
+from sequencer.motion.patterns.build_steps import Station
 from sequencer.outputs.patterns.fit_words import two_figures_up
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.progress import Progress
@@ -27,11 +28,11 @@ READS_CLEAN = 0.15  # [m] of the head off the drawing, root mean square
 _ANSWER = 0.25  # [s]
 _PER_BEAT = 96
 _AT_REST = 0.1  # of the head's usual speed
-_NOT_LOOKED_AT = "the other hand's prop, where your arms are, walking and turning"
+NOT_LOOKED_AT = "the other hand's prop, where your arms are, walking and turning"
 
 
 def flown_record(
-    one: OnePattern, side: Side, progress: Progress | None = None
+    one: OnePattern, side: Side, progress: Progress | None = None, *, search: bool = True
 ) -> dict[str, Any] | None:
     """How one hand flies its law, as plain data; None if the prop flies as drawn or the law does not repeat.
 
@@ -40,14 +41,16 @@ def flown_record(
     one : OnePattern
     side : {"left", "right"}
     progress : callable, optional
-        Told of the search for a tempo or a tether at which a pattern flies that does not as it is.
+        Told of the search.
+    search : bool
+        Look for a tempo or a tether at which a pattern flies that does not as it is, which takes up to a minute.
     """
     if side not in one.flown:
         return None
     period = one.flown[side]
     grown = sensitivity(period)
     nearest = None
-    if period.broken:
+    if period.broken and search:
         if progress is not None:
             progress(f"looking for a tempo at which {one.name} flies", 0.5)
         nearest = one.would_fly(side)
@@ -76,7 +79,7 @@ def flown_record(
         "most_hand_acceleration_m_s2": limits.hand_acceleration,
         "pushed": pushed(period),
         "would_fly": None if nearest is None else nearest._asdict(),
-        "not_looked_at": _NOT_LOOKED_AT,
+        "not_looked_at": NOT_LOOKED_AT,
     }
 
 
@@ -94,7 +97,16 @@ def flown_words(one: OnePattern) -> str:
     if not one.flies:
         return "cannot be flown at this tempo (see its card): shown as drawn"
     worst = max(one.flown.values(), key=lambda period: period.head_off[0])
-    return f"reads {reading(worst)}, the head {_cm(worst.head_off[0])} off the drawing (RMS)"
+    return f"reads {reading(worst)}, the head {off_words(worst.head_off[0])} off the drawing (RMS)"
+
+
+def station_words(one: OnePattern, station: Station, side: Side = "right") -> str:
+    """How far from where it is drawn the head flies at a station; empty where that is not known."""
+    flown = one.flown_head(station, side)
+    if flown is None:
+        return ""
+    drawn = station.hand + one.dance.props[side].length * station.tether
+    return f"{off_words(float(np.linalg.norm(flown - drawn)))} off"
 
 
 def pushed(period: FlownPeriod) -> bool:
@@ -135,8 +147,8 @@ def flown_lines(record: Mapping[str, Any], line: str) -> list[str]:
 def _reads_words(record: Mapping[str, Any], line: str) -> str:
     if record["reads"] != "not flown":
         return f"reads {record['reads']}"
-    nearest = would_fly_words(WouldFly(**record["would_fly"]), line)
-    return f"cannot be flown at this tempo: {nearest}"
+    cannot, nearest = "cannot be flown at this tempo", record["would_fly"]
+    return f"{cannot}: {would_fly_words(WouldFly(**nearest), line)}" if nearest else cannot
 
 
 def would_fly_words(nearest: WouldFly, line: str) -> str:
@@ -157,7 +169,7 @@ def _broken_words(record: Mapping[str, Any], line: str) -> list[str]:
         f"{record['most_hand_speed_m_s']:g} m/s is fast for an arm",
         "acceleration": f"the hand would have to jerk: {record['hand_acceleration_m_s2']:.0f} m/s², and "
         f"{record['most_hand_acceleration_m_s2']:g} m/s² is hard on an arm",
-        "reach": f"the arm is {_cm(max(-record['spare_reach_m'], 0.0))} too short",
+        "reach": f"the arm is {off_words(max(-record['spare_reach_m'], 0.0))} too short",
         "pattern": f"the {line} would be up to {record['tether_off_degrees']:.0f}° off the drawing: nobody "
         "would see the pattern",
     }
@@ -167,8 +179,8 @@ def _broken_words(record: Mapping[str, Any], line: str) -> list[str]:
 
 def _off_words(record: Mapping[str, Any]) -> str:
     return (
-        f"head {_cm(record['head_off_rms_m'])} off the drawing (RMS), {_cm(record['head_off_m'])} at most; "
-        f"hand {_cm(record['hand_off_rms_m'])}, {_cm(record['hand_off_m'])} at most"
+        f"head {off_words(record['head_off_rms_m'])} off the drawing (RMS), {off_words(record['head_off_m'])} at most; "
+        f"hand {off_words(record['hand_off_rms_m'])}, {off_words(record['hand_off_m'])} at most"
     )
 
 
@@ -189,7 +201,8 @@ def _reach(period: FlownPeriod) -> float:
     return float(np.max(np.linalg.norm(away, axis=-1)))
 
 
-def _cm(length: float) -> str:
+def off_words(length: float) -> str:
+    """A distance from the drawing."""
     return "under 1 cm" if length < 0.005 else f"{100 * length:.0f} cm"
 
 

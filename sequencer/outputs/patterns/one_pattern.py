@@ -10,7 +10,10 @@ from functools import cached_property
 from math import inf, isfinite
 from typing import Any, get_args
 
+import numpy as np
+
 from sequencer import kept
+from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.geometry.posture import Posture
 from sequencer.motion.fitting.fits import Dance, Fit
@@ -35,6 +38,7 @@ from sequencer.show.prop_records import usual_prop
 TEMPO = 100.0  # [beats per minute] default
 TIMINGS: tuple[Timing, ...] = get_args(Timing)
 DIRECTIONS: tuple[Direction, ...] = get_args(Direction)
+_SAME_PLACE = 1e-6  # [m]
 _NEAR = 0.06  # [m] gaps between the props are measured up to this
 LONGEST_CYCLE = 64.0  # [beats] that is accepted
 
@@ -238,6 +242,18 @@ class OnePattern:
             record=list,
             restore=lambda own: WouldFly(*own),
         )
+
+    def flown_head(self, station: Station, side: Side = "right") -> Floats | None:
+        """Where the head flies when a hand is at one of its stations, shape (3,) [m, body frame].
+
+        None where it flies as drawn, cannot be flown, or the hand's beats are not those of its stations (a left hand that
+        comes later).
+        """
+        beat = np.array(station.beat)
+        there = self.laws[side].at(beat).hand
+        if self.flown_laws is self.laws or not np.allclose(there, station.hand, atol=_SAME_PLACE):
+            return None
+        return self.flown_laws[side].at(beat).head(self.dance.props[side].length)
 
     def parameters(self, side: Side) -> dict[str, object]:
         """Parameters set for one hand's law, by the performer or by the fit."""

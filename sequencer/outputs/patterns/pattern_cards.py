@@ -42,7 +42,7 @@ from sequencer.outputs.patterns.fit_words import (
     who_words,
     window_lines,
 )
-from sequencer.outputs.patterns.flown_words import flown_lines, flown_record
+from sequencer.outputs.patterns.flown_words import flown_lines, flown_record, flown_words, station_words
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.words.law_words import law_words
 from sequencer.progress import Progress
@@ -460,7 +460,8 @@ def steps_text(one: OnePattern) -> str:
         If the pattern is not a toroid and has no stations.
     """
     stations = one.stations()
-    lines = [f"Build steps of {one.name}, {who_words(one)}", *danced_words(one)]
+    about = [*danced_words(one), *filter(None, [flown_words(one)])]
+    lines = [f"Build steps of {one.name}, {who_words(one)}", *about]
     cycle = 0
     for station in stations:
         if station.cycle != cycle and station is not stations[-1]:
@@ -472,6 +473,8 @@ def steps_text(one: OnePattern) -> str:
             f"hand: {station.place}" + ("; home again" if last else "")
         )
         lines.append(f"     you see: {station.performer}")
+        if off := station_words(one, station):
+            lines.append(f"     as flown, the head is {off} the drawing")
         if station.audience != station.performer:
             lines.append(f"     the audience sees: {station.audience}")
         if station.number > 1:
@@ -483,8 +486,9 @@ def steps_text(one: OnePattern) -> str:
     return "\n".join([*lines, ""])
 
 
-def station_record(station: Station) -> dict[str, Any]:
-    """One build step as plain data; places in metres, body frame."""
+def station_record(one: OnePattern, station: Station) -> dict[str, Any]:
+    """One build step as plain data; places in metres, body frame; `flown_head` is None if it flies as drawn or not at all."""
+    flown = one.flown_head(station)
     return {
         "number": station.number,
         "beat": station.beat,
@@ -494,6 +498,7 @@ def station_record(station: Station) -> dict[str, Any]:
         "hand": station.hand.tolist(),
         "tether": station.tether.tolist(),
         "plane": station.plane.tolist(),
+        "flown_head": None if flown is None else flown.tolist(),
         "place": station.place,
         "performer": station.performer,
         "audience": station.audience,
