@@ -42,7 +42,9 @@ def trace(
     """Write the positions of every hand and prop of SHOW over time as CSV, in the stage frame.
 
     The head is the wick farthest along a prop; where a show holds props with more wicks (staffs, fans,
-    hoops) the columns head2_x, head2_y, head2_z and so on follow.
+    hoops) the columns head2_x, head2_y, head2_z and so on follow. Of a --pattern, hand and head are as
+    drawn, and the columns flown_… [m, body frame] say where they really go with a poi, whose tether only pulls;
+    they are empty if it cannot be flown.
     """
     from sequencer import tasks
 

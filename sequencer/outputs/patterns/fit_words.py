@@ -135,7 +135,9 @@ def two_figures_up(value: float) -> str:
     if value <= 0:
         return "0"
     step = 10.0 ** (floor(log10(value)) - 1)
-    up = ceil(value / step - 1e-9) * step  # 1e-9: a value that is exact but for rounding stays as it is
+    up = (
+        ceil(value / step - 1e-9) * step
+    )  # 1e-9: a value that is exact but for rounding stays as it is
     return f"{up:.{max(1 - floor(log10(up) + 1e-9), 0)}f}"
 
 

@@ -14,6 +14,7 @@ from typing import Any
 
 import numpy as np
 
+from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
 from sequencer.geometry.posture import PosedBody
 from sequencer.motion.flown.flyable import WouldFly
@@ -111,7 +112,7 @@ def station_words(one: OnePattern, station: Station, side: Side = "right") -> st
 
 def pushed(period: FlownPeriod) -> bool:
     """Whether the drawn head stops above the hand, where a line that only pulls cannot hold it."""
-    beats = np.arange(0.0, period.law.period, 1 / _PER_BEAT)
+    beats = _beats(period)
     drawn, length = period.law.at(beats), period.flying.prop.length
     speed = np.linalg.norm(drawn.head_rate(length), axis=-1)
     return bool(
@@ -132,16 +133,19 @@ def flown_lines(record: Mapping[str, Any], line: str) -> list[str]:
     lines = [_reads_words(record, line)]
     if record["reads"] == "not flown":
         return [*lines, *_broken_words(record, line), f"the nearest motion: {_off_words(record)}"]
-    lines += [
+    speed, jerk, head = (
+        two_figures_up(record[key])
+        for key in ("hand_speed_m_s", "hand_acceleration_m_s2", "head_speed_m_s")
+    )
+    least = _down(record["least_pull_weights"])
+    pull = f"pull {record['least_pull_n']:.1f} to {record['pull_n']:.1f} N"
+    return [
+        *lines,
         _off_words(record),
-        f"pull {record['least_pull_n']:.1f} to {record['pull_n']:.1f} N, never less than "
-        f"{_down(record['least_pull_weights'])} of the head's weight",
-        f"hand up to {two_figures_up(record['hand_speed_m_s'])} m/s and "
-        f"{two_figures_up(record['hand_acceleration_m_s2'])} m/s², head up to "
-        f"{two_figures_up(record['head_speed_m_s'])} m/s",
+        f"{pull}, never less than {least} of the head's weight",
+        f"hand up to {speed} m/s and {jerk} m/s², head up to {head} m/s",
         _wobble_words(record),
     ]
-    return lines
 
 
 def _reads_words(record: Mapping[str, Any], line: str) -> str:
@@ -174,14 +178,19 @@ def _broken_words(record: Mapping[str, Any], line: str) -> list[str]:
         "would see the pattern",
     }
     rests = f"the head stops above the hand: it would have to be pushed, and a {line} only pulls"
-    return [*([rests] if record["pushed"] else []), *(words[name] for name in record["broken_limits"])]
+    return [
+        *([rests] if record["pushed"] else []),
+        *(words[name] for name in record["broken_limits"]),
+    ]
 
 
 def _off_words(record: Mapping[str, Any]) -> str:
-    return (
-        f"head {off_words(record['head_off_rms_m'])} off the drawing (RMS), {off_words(record['head_off_m'])} at most; "
-        f"hand {off_words(record['hand_off_rms_m'])}, {off_words(record['hand_off_m'])} at most"
+    head, hand = (
+        f"{off_words(record[f'{what}_off_rms_m'])}{{}}, {off_words(record[f'{what}_off_m'])} at most"
+        for what in ("head", "hand")
     )
+    turned = f"tether up to {record['tether_off_degrees']:.0f}°"
+    return f"head {head.format(' off the drawing (RMS)')}; hand {hand.format('')}; {turned}"
 
 
 def _wobble_words(record: Mapping[str, Any]) -> str:
@@ -193,10 +202,15 @@ def _wobble_words(record: Mapping[str, Any]) -> str:
     return f"a hand that wobbles by 1 cm {off} within two beats if nobody steers: {asks}"
 
 
+def _beats(period: FlownPeriod) -> Floats:
+    """Instants of a period, shape (n,) [beats]."""
+    return np.arange(0.0, period.law.period, 1 / _PER_BEAT, dtype=np.float64)
+
+
 def _reach(period: FlownPeriod) -> float:
     """Largest distance of the hand from its shoulder at rest [m], at 96 instants a beat."""
     flying = period.flying
-    beats = np.arange(0.0, period.law.period, 1 / _PER_BEAT)
+    beats = _beats(period)
     away = period.hand.at(beats) - PosedBody(flying.body, flying.posture).shoulder(flying.side)
     return float(np.max(np.linalg.norm(away, axis=-1)))
 

@@ -42,7 +42,12 @@ from sequencer.outputs.patterns.fit_words import (
     who_words,
     window_lines,
 )
-from sequencer.outputs.patterns.flown_words import flown_lines, flown_record, flown_words, station_words
+from sequencer.outputs.patterns.flown_words import (
+    flown_lines,
+    flown_record,
+    flown_words,
+    station_words,
+)
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.words.law_words import law_words
 from sequencer.progress import Progress

@@ -196,8 +196,13 @@ def draw_view(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
     for shown in hands:
         draw_arm(axes, shown, view, wide=1.0)
         if shown.law is not None:
-            for path, dashes in ((shown.law.hand, (0, (4, 2))), (shown.law.head(shown.length), "-")):
-                axes.plot(*view.flat(path).T, color=DRAWN, linestyle=dashes, linewidth=_THIN, zorder=4.3)
+            for path, dashes in (
+                (shown.law.hand, (0, (4, 2))),
+                (shown.law.head(shown.length), "-"),
+            ):
+                axes.plot(
+                    *view.flat(path).T, color=DRAWN, linestyle=dashes, linewidth=_THIN, zorder=4.3
+                )
         axes.plot(
             *view.flat(shown.motion.hand).T,
             color=HAND,
@@ -380,7 +385,9 @@ def draw_start(axes: Axes, head: Floats, side: Side, *, size: float) -> None:
 def outline(shown: Drawn) -> Floats:
     """Points that enclose a hand's prop over all beats, shape (n, 3) [m, body frame]."""
     ends = [
-        motion.hand + spot.along * motion.tether + spot.across * np.cross(motion.plane, motion.tether)
+        motion.hand
+        + spot.along * motion.tether
+        + spot.across * np.cross(motion.plane, motion.tether)
         for motion in (shown.motion, shown.law)
         if motion is not None
         for solid in shown.prop.solids

@@ -57,7 +57,8 @@ def pattern_document(one: OnePattern) -> Document:
     ways = (dancer, _dancer(one, one.laws, end)) if flown else (dancer,)
     gives = {} if one.posture.upright else widest_gives(dancer, 0.0, end)
     cast, keys, error = cast_document(ways, -ROOM_MARGIN, end + ROOM_MARGIN)
-    cast = [cast[0] | {"drawn": each["tracks"] for each in cast[1:]}]
+    if flown:
+        cast = [cast[0] | {"drawn": cast[1]["tracks"]}]
     count = TempoMap.steady(one.tempo, beats=int(end) + 2)
     hands = f"{one.dance.timing} time, {one.dance.direction} direction"
     lines = [
@@ -132,7 +133,7 @@ def _flown_lines(one: OnePattern) -> list[str]:
     else:
         shown = ["danced as flown; key F: as drawn"]
     lead = told["right"]
-    words = [f"as flown, {lead[0]}", *lead[1:]] if lead else []
+    words = [f"as flown, {lead[0]}", *lead[1:]] if lead and one.flies else lead[1:]
     differing = [each for each in told.get("left", []) if each not in lead]
     return [*shown, *words, *(f"left hand: {each}" for each in differing)]
 
