@@ -351,12 +351,13 @@ def draw_prop(axes: Axes, shown: Drawn, view: View, at: int) -> None:
 
 
 def _ins_and_outs(axes: Axes, shown: Drawn, view: View) -> None:
-    """Mark where the tether points at the middle of the hand's path, or away from it."""
-    away = shown.motion.hand[:-1] - shown.motion.hand[:-1].mean(axis=0)
+    """Mark where the drawn tether points at the middle of the hand's path, or away from it."""
+    law = shown.motion if shown.law is None else shown.law
+    away = law.hand[:-1] - law.hand[:-1].mean(axis=0)
     size = np.linalg.norm(away, axis=1)
     if size.min() < 0.05:
         return
-    outward = np.sum(shown.motion.tether[:-1] * away, axis=1) / size
+    outward = np.sum(law.tether[:-1] * away, axis=1) / size
     if np.ptp(outward) < _STEADY:
         return
     for sign, mark in ((-1.0, "^"), (1.0, "v")):

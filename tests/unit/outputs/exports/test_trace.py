@@ -6,7 +6,7 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.motion.patterns.planes import frame_of
-from sequencer.outputs.exports.trace import TRACE_COLUMNS, pattern_csv, trace_csv
+from sequencer.outputs.exports.trace import FLOWN_COLUMNS, TRACE_COLUMNS, pattern_csv, trace_csv
 
 AGREED = "seconds,beat,performer,side,hand_x,hand_y,hand_z,head_x,head_y,head_z,sense_x,sense_y,sense_z,lit"
 
@@ -77,7 +77,7 @@ def test_pattern_rows_are_where_they_are_asked_for():
         keep_default_na=False,
     )
 
-    assert ",".join(table.columns) == AGREED
+    assert ",".join(table.columns) == ",".join((AGREED, *FLOWN_COLUMNS))
     assert_allclose(table["beat"], np.arange(4 * 96 + 1) / 96, atol=1e-7)
     assert_allclose(table["seconds"], table["beat"] * 0.6, atol=1e-7)
     assert set(table["side"]) == {"right"}

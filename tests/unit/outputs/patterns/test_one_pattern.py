@@ -40,6 +40,11 @@ from tests.songs import even_song
 
 ASHORE = Margins(body=0.041, other=0.06, reach=0.2, pull=9.0)
 
+@pytest.fixture(autouse=True)
+def as_drawn(monkeypatch):
+    """The drawing and its fit; what is flown has its own tests."""
+    monkeypatch.setattr(module.OnePattern, "flown", {})
+
 
 def found(name, values, posture=None, margins=ASHORE, **more):
     """A pattern with a fit of our own."""

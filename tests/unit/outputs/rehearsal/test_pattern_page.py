@@ -3,8 +3,13 @@
 import numpy as np
 import pytest
 
-from sequencer.outputs.patterns.one_pattern import one_pattern
+from sequencer.outputs.patterns.one_pattern import OnePattern, one_pattern
 from sequencer.outputs.rehearsal.pattern import pattern_document, pattern_page
+
+@pytest.fixture(autouse=True)
+def as_drawn(monkeypatch):
+    """The drawing; what is flown has its own tests below."""
+    monkeypatch.setattr(OnePattern, "flown", {})
 
 
 def test_stations_are_those_of_the_build():
