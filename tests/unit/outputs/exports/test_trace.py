@@ -1,4 +1,5 @@
 import io
+from types import SimpleNamespace
 
 import numpy as np
 import pandas as pd
@@ -6,6 +7,7 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.motion.patterns.planes import frame_of
+from sequencer.outputs.exports import trace as module
 from sequencer.outputs.exports.trace import FLOWN_COLUMNS, TRACE_COLUMNS, pattern_csv, trace_csv
 
 AGREED = "seconds,beat,performer,side,hand_x,hand_y,hand_z,head_x,head_y,head_z,sense_x,sense_y,sense_z,lit"
@@ -122,6 +124,41 @@ def test_one_hand_cycle_where_no_beats_are_named():
     assert_allclose(np.abs(table[["sense_x", "sense_y", "sense_z"]] @ axis), 1.0, atol=1e-6)
 
 
+def flown_table(**more):
+    given = {"beats": 1.0, "per_beat": 240, "tempo": 100.0} | more
+    return pd.read_csv(io.StringIO(pattern_csv("static-spin", {}, **given)))
+
+
+def test_flown_columns_obey_newton():
+    """The head's acceleration and gravity together point at the hand, along a tether of its length.
+
+    Source: Newton's second law, second differences of the head as printed; drag is under 1 % of the pull.
+    """
+    table = flown_table()
+    hand, head = (
+        table[[name for name in FLOWN_COLUMNS if what in name]].to_numpy()
+        for what in ("hand", "head")
+    )
+    step = table["seconds"][1] - table["seconds"][0]
+    felt = (head[2:] - 2 * head[1:-1] + head[:-2]) / step**2 + [0.0, 0.0, 9.80665]
+    line = (hand - head)[1:-1]
+
+    assert_allclose(np.linalg.norm(line, axis=-1), 0.51, atol=1e-6)
+    along = felt / np.linalg.norm(felt, axis=-1, keepdims=True)
+    assert np.min(np.sum(along * line, axis=-1) / 0.51) > np.cos(0.015)
+    drawn = table[["head_x", "head_y", "head_z"]].to_numpy()
+    assert 0.0 < np.linalg.norm(head - drawn, axis=-1).max() < 0.1
+    assert all(name.endswith("_m_body") for name in FLOWN_COLUMNS)
+
+
+def test_flown_columns_are_empty_where_it_cannot_be_flown(monkeypatch):
+    monkeypatch.setattr(module, "flown_period", lambda *_: SimpleNamespace(broken=("pull",)))
+    table = flown_table(per_beat=4)
+
+    assert table[list(FLOWN_COLUMNS)].isna().all(axis=None)
+    assert not table[["head_x", "hand_x"]].isna().any(axis=None)
+
+
 @pytest.mark.parametrize("given", ["0", "-1", "four", "nan"])
 def test_bad_beats_are_refused(given):
     with pytest.raises(ValueError, match="beats"):
@@ -136,7 +173,6 @@ def test_rate_must_be_positive(traced):
 def test_every_wick_of_a_prop_with_more_has_columns():
     """A staff's two heads lie on either side of its hand; whoever has fewer leaves them empty."""
     from dataclasses import replace
-    from types import SimpleNamespace
 
     from sequencer.geometry.bodies import Body
     from sequencer.motion.patterns.library import law_for

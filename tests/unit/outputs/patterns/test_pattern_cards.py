@@ -34,6 +34,7 @@ from sequencer.outputs.patterns.pattern_drawing import VIEWS, drawn, pattern_fig
 from sequencer.outputs.patterns.pattern_steps import steps_figure
 from sequencer.show.prop_records import usual_prop
 
+
 @pytest.fixture(autouse=True)
 def as_drawn(monkeypatch):
     """What is told where the flown motion is not known: figures of the drawing."""
