@@ -179,7 +179,8 @@ def _legend(one: OnePattern, hands: Sequence[Drawn]) -> str:
     """Legend of a drawing."""
     signs = ["grid 0.5 m", "● start, arrow: direction of the head", "dashed: hand", "△ in   ▽ out"]
     if any(shown.law is not None for shown in hands):
-        signs.append("thick: as flown, thin: as drawn")
+        left = " (left hand: dotted)" if len(hands) > 1 else ""
+        signs.append(f"thick: as flown, thin: as drawn{left}")
     below = [f"grey: body, {one.body.stature:.2f} m; its arms at the start"]
     if any(shown.rear is not None for shown in hands):
         signs.append("dotted: rear head")
@@ -196,9 +197,11 @@ def draw_view(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
     for shown in hands:
         draw_arm(axes, shown, view, wide=1.0)
         if shown.law is not None:
+            # beside the hollow trail of a left hand a solid line would be taken for its edge
+            head = (0, (1, 1.5)) if shown.side == "left" else "-"
             for path, dashes in (
                 (shown.law.hand, (0, (4, 2))),
-                (shown.law.head(shown.length), "-"),
+                (shown.law.head(shown.length), head),
             ):
                 axes.plot(
                     *view.flat(path).T, color=DRAWN, linestyle=dashes, linewidth=_THIN, zorder=4.3

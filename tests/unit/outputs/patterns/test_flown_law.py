@@ -1,9 +1,12 @@
 """A flown period as a law: hand and head where the period has them, exact rates, bounds that hold."""
 
+from types import SimpleNamespace
+
 import numpy as np
 import pytest
 from numpy.testing import assert_allclose
 
+from sequencer.motion.flown.splines import DEGREE, Spline
 from sequencer.outputs.patterns.flown_law import FlownLaw
 from sequencer.outputs.patterns.one_pattern import one_pattern
 
@@ -60,3 +63,24 @@ def test_bounds_hold_and_are_near(law):
     for name, values in found.items():
         most = np.linalg.norm(values, axis=-1).max()
         assert most <= getattr(bounds, name) <= (4.5 if name == "turn_acceleration" else 1.2) * most
+
+
+def test_the_turn_of_a_line_to_a_head_that_passes_straight_by_is_bounded():
+    """With the head at (0.5, 3t) from a hand at rest nothing accelerates, but the line's turn does.
+
+    Source: θ = atan(3t/0.5), |u''|² = θ''² + θ'⁴ (any calculus text).
+    """
+    # a spline reproduces straight lines: coefficient j is the value at knot j − 2
+    count, step = 400, 0.005
+    along = (np.arange(count + DEGREE) - 2.0) * step - 1.0
+    head = np.stack((np.full_like(along, 0.5), 3.0 * along, np.zeros_like(along)), axis=-1)
+    paths = [
+        Spline(start=0.0, step=step, coefficients=c, periodic=True) for c in (head, 0.0 * head)
+    ]
+    law = FlownLaw(flown=SimpleNamespace(head=paths[0], hand=paths[1]))
+    time = np.linspace(-0.999, 0.999, 4001)
+    rate = 6.0 / (1.0 + 36.0 * time**2)
+    bent = np.sqrt((-2.0 * 36.0 * time * rate**2 / 6.0) ** 2 + rate**4)
+
+    assert rate.max() <= law.bounds().turn_rate <= 1.2 * rate.max()
+    assert bent.max() <= law.bounds().turn_acceleration <= 4.0 * bent.max()

@@ -109,6 +109,13 @@ def test_what_reads_soft_is_farther_off():
     assert reading(SimpleNamespace(broken=("pull",), head_off=(0.02, 0.03))) == "not flown"
 
 
+def test_of_two_hands_the_worse_is_told():
+    one = one_pattern("static-spin")
+    hands = (("left", 0.02), ("right", 0.16))
+    vars(one)["flown"] = {s: SimpleNamespace(broken=(), head_off=(off, 0.3)) for s, off in hands}
+    assert flown_words(one) == "reads soft, the head 16 cm off the drawing (RMS)"
+
+
 def test_a_pattern_that_cannot_be_flown_says_why_and_what_would_do(weave, monkeypatch):
     asked = []
 

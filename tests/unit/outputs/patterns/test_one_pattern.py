@@ -366,8 +366,19 @@ def test_the_search_for_what_would_fly_is_kept_by_its_content(monkeypatch):
         one_pattern("static-spin", tempo=90.0).would_fly("right")
         one_pattern("static-spin", {"up": 0.02}).would_fly("right")
         one_pattern("static-spin", body=Body(stature=1.8)).would_fly("right")
-    assert len(asked) == 4
+        one_pattern("static-spin").would_fly("left")
+    assert len(asked) == 5
     assert_allclose(asked[2] - asked[0], [0.0, 0.0, 0.02], atol=1e-9)
+
+
+def test_another_tether_is_tried_with_the_law_that_it_has(monkeypatch):
+    """The hand of an isolation goes round opposite the head: its circle follows the tether."""
+    monkeypatch.setattr(
+        module, "would_fly", lambda law_of, _: [law_of(r).at(np.array(0.0)) for r in (0.3, 0.4)]
+    )
+    with nothing_kept():
+        short, long = one_pattern("isolation").would_fly("right")
+    assert 0.02 < np.linalg.norm(long.hand - short.hand) < 0.1
 
 
 @pytest.mark.parametrize(
