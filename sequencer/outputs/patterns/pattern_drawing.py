@@ -178,9 +178,6 @@ def pattern_figure(one: OnePattern) -> Figure:
 def _legend(one: OnePattern, hands: Sequence[Drawn]) -> str:
     """Legend of a drawing."""
     signs = ["grid 0.5 m", "● start, arrow: direction of the head", "dashed: hand", "△ in   ▽ out"]
-    if any(shown.law is not None for shown in hands):
-        left = " (left hand: dotted)" if len(hands) > 1 else ""
-        signs.append(f"thick: as flown, thin: as drawn{left}")
     below = [f"grey: body, {one.body.stature:.2f} m; its arms at the start"]
     if any(shown.rear is not None for shown in hands):
         signs.append("dotted: rear head")
@@ -188,7 +185,11 @@ def _legend(one: OnePattern, hands: Sequence[Drawn]) -> str:
         below = ["solid, round beats: right hand", "hollow, square beats: left hand", *below]
     elif len(one.sides) > 1:
         below.append(f"right hand; the left does the same on its side, {LATE[one.dance.timing]}")
-    return "    ".join(signs) + "\n" + "    ".join(below)
+    lines = [signs, below]
+    if any(shown.law is not None for shown in hands):
+        dotted = " (left hand: dotted)" if len(hands) > 1 else ""
+        lines.append(["thick: as flown", f"thin: as drawn{dotted}"])
+    return "\n".join("    ".join(line) for line in lines)
 
 
 def draw_view(axes: Axes, hands: Sequence[Drawn], view: View) -> None:

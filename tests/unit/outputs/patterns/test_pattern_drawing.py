@@ -6,7 +6,7 @@ from matplotlib.collections import LineCollection
 from numpy.testing import assert_allclose
 
 from sequencer.outputs.patterns.one_pattern import one_pattern
-from sequencer.outputs.patterns.pattern_drawing import VIEWS, drawn, pattern_figure
+from sequencer.outputs.patterns.pattern_drawing import DRAWN, VIEWS, drawn, pattern_figure
 
 
 def legend(figure):
@@ -33,7 +33,7 @@ def test_thick_is_flown_and_thin_is_drawn_in_every_view(weave):
         assert line.get_linewidth() < min(trail.get_linewidths())
         dashed = [one for one in thin if one.get_linestyle() != "-"]
         assert len({one.get_linewidth() for one in dashed}) == 2  # the hand, drawn and flown
-    assert "thick: as flown, thin: as drawn" in legend(figure)
+    assert legend(figure).endswith("thick: as flown    thin: as drawn")
     assert "reads clean" in " ".join(text.get_text() for text in figure.texts).replace("\n", " ")
 
 
@@ -44,3 +44,21 @@ def test_a_drawing_is_as_it_was_where_nothing_is_flown(weave):
         assert_allclose(shown.motion.hand, one.laws["right"].at(shown.beats).hand, atol=0)
     figure = pattern_figure(one_pattern("three-beat-weave", prop="club"))
     assert "as flown" not in legend(figure)
+
+
+def test_a_left_hand_of_its_own_is_told_from_the_right_without_colour():
+    figure = pattern_figure(one_pattern("reverse-two-beat-weave"))
+    figure.canvas.draw()
+    assert legend(figure).endswith("thin: as drawn (left hand: dotted)")
+    box = figure._supxlabel.get_window_extent()
+    assert figure.bbox.x0 <= box.x0
+    assert box.x1 <= figure.bbox.x1
+    beats = drawn(one_pattern("reverse-two-beat-weave")).beats
+    for axes in figure.axes[:4]:
+        thin = [
+            line
+            for line in axes.lines
+            if line.get_color() == DRAWN and len(line.get_xdata()) == len(beats)
+        ]
+        assert len(thin) == 4  # head and hand of each side
+        assert sum(line.get_linestyle() == "-" for line in thin) == 1  # the right head alone
