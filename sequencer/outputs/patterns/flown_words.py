@@ -196,10 +196,12 @@ def _off_words(record: Mapping[str, Any]) -> str:
 def _wobble_words(record: Mapping[str, Any]) -> str:
     """What a wobbling hand does to the head, and what that asks of the performer."""
     grown, doubles = record["head_off_for_hand_off"], record["doubles_in_s"]
-    asks = "leaves time to correct" if (doubles or inf) >= _ANSWER else "needs a steady hand"
+    time = (doubles or inf) >= _ANSWER
     lost = grown > 100 * record["tether_m"]  # farther than a line is long is no distance any more
     off = "loses the head" if lost else f"takes the head {max(grown, 1.0):.0f} cm off"
-    return f"a hand that wobbles by 1 cm {off} within two beats if nobody steers: {asks}"
+    so = ", yet" if lost and time else ":"
+    asks = "leaves time to correct" if time else "needs a steady hand"
+    return f"a hand that wobbles by 1 cm {off} within two beats if nobody steers{so} {asks}"
 
 
 def _beats(period: FlownPeriod) -> Floats:

@@ -286,11 +286,13 @@ def _danced_lines(one: OnePattern) -> list[str]:
 
 
 def _hands_lines(one: OnePattern, card: Mapping[str, Any]) -> list[str]:
-    """Lines for each hand; if the left hand does the same, only the lines that differ."""
+    """Lines for each hand; if the left hand does the same, only the lines that differ, unless it reads otherwise."""
     lines_of = {side: _hand_lines(side, hand, card) for side, hand in card["hands"].items()}
     if not one.alike or len(lines_of) == 1:
         return [line for lines in lines_of.values() for line in lines]
-    differing = [line for line in lines_of["left"][2:] if line not in lines_of["right"]]
+    reads = {hand["flown"] and hand["flown"]["reads"] for hand in card["hands"].values()}
+    own = lines_of["left"][2:]
+    differing = own if len(reads) > 1 else [line for line in own if line not in lines_of["right"]]
     return [
         *lines_of["right"],
         *(["left hand, where it differs:", *differing] if differing else []),

@@ -202,7 +202,8 @@ def test_there_is_time_if_a_wobble_grows_no_faster_than_a_hand_answers(doubles, 
     assert asks in said
     assert f"takes the head {grown:.0f} cm off" in said
     lost = _wobble_words(record | {"tether_m": grown / 100 - 0.001})
-    assert "loses the head within two beats" in lost
+    assert "loses the head within two beats if nobody steers" in lost
+    assert (", yet leaves" in lost) == (asks == "leaves time")
     calm = _wobble_words(record | {"head_off_for_hand_off": 0.8, "doubles_in_s": None})
     assert "takes the head 1 cm off" in calm
     assert "leaves time" in calm
@@ -220,3 +221,16 @@ def test_a_prop_that_the_hand_turns_flies_as_drawn():
 def test_less_than_half_a_centimetre_is_not_called_nothing():
     assert off_words(0.0049) == "under 1 cm"
     assert off_words(0.0051) == "1 cm"
+
+
+def test_a_left_hand_that_reads_otherwise_is_told_in_full(weave, monkeypatch):
+    monkeypatch.setattr(OnePattern, "would_fly", lambda *_: WouldFly(84.0, None, None, None))
+    weak = limited(weave, hand_speed=1.5)
+    other = replace(weave)
+    vars(other)["flown"] = {"left": weak.flown["left"], "right": weave.flown["right"]}
+    left = card_text(other).split("left hand, where it differs:")[1]
+    assert "as flown: cannot be flown at this tempo: 84 beats a minute would do" in left
+    assert "as drawn:" in left
+    assert "pull up to" in left
+    alike = card_text(weave).split("left hand, where it differs:")
+    assert len(alike) == 1 or "as drawn:" not in alike[1].split("danced with")[0]
