@@ -65,6 +65,7 @@ def test_facing_the_audience_turns_wall_planes_round(traced):
     assert_allclose(row[["sense_x", "sense_y", "sense_z"]].astype(float), [0, 1, 0], atol=1e-6)
 
 
+@pytest.mark.usefixtures("unflown")
 def test_pattern_rows_are_where_they_are_asked_for():
     table = pd.read_csv(
         io.StringIO(
@@ -85,6 +86,7 @@ def test_pattern_rows_are_where_they_are_asked_for():
     assert set(table["side"]) == {"right"}
 
 
+@pytest.mark.usefixtures("unflown")
 def test_pattern_follows_the_station_table():
     """Planes of a pro-bend of four lobes at every half lobe.
 
@@ -108,6 +110,7 @@ def test_pattern_follows_the_station_table():
     assert_allclose(table[["sense_x", "sense_y", "sense_z"]], expected, atol=1e-6)
 
 
+@pytest.mark.usefixtures("unflown")
 def test_one_hand_cycle_where_no_beats_are_named():
     table = pd.read_csv(
         io.StringIO(
@@ -122,6 +125,11 @@ def test_one_hand_cycle_where_no_beats_are_named():
     assert_allclose(heads[0], heads[-1], atol=1e-6)
     axis = frame_of("wheel", "anticlockwise", 0.0).axis
     assert_allclose(np.abs(table[["sense_x", "sense_y", "sense_z"]] @ axis), 1.0, atol=1e-6)
+
+
+@pytest.fixture
+def unflown(monkeypatch):
+    monkeypatch.setattr(module, "flown_period", lambda *_: SimpleNamespace(broken=("pull",)))
 
 
 def flown_table(**more):
@@ -151,8 +159,8 @@ def test_flown_columns_obey_newton():
     assert all(name.endswith("_m_body") for name in FLOWN_COLUMNS)
 
 
-def test_flown_columns_are_empty_where_it_cannot_be_flown(monkeypatch):
-    monkeypatch.setattr(module, "flown_period", lambda *_: SimpleNamespace(broken=("pull",)))
+@pytest.mark.usefixtures("unflown")
+def test_flown_columns_are_empty_where_it_cannot_be_flown():
     table = flown_table(per_beat=4)
 
     assert table[list(FLOWN_COLUMNS)].isna().all(axis=None)

@@ -84,7 +84,7 @@ def test_a_card_is_whole_and_true_or_at_most_a_fifth_more(name, monkeypatch):
         tether=length,
         beats=one.cycle,
     )
-    motion = law.at(np.linspace(0.0, law.period, 20_001))
+    motion = law.at(np.linspace(0.0, law.period, 6_001))
     velocity = rate * motion.head_rate(length)
     felt = rate**2 * motion.head_acceleration(length) + np.array([0.0, 0.0, 9.80665])
     away = length * (motion.tether + felt / np.linalg.norm(felt, axis=-1, keepdims=True))
