@@ -110,7 +110,9 @@ def patterns(
     elif steps:
         click.echo(vocabulary.steps_text(name, options, as_json=as_json), nl=False)
     else:
-        click.echo(vocabulary.card_text(name, options, as_json=as_json), nl=False)
+        with ProgressLine() as progress:
+            card = vocabulary.card_text(name, options, as_json=as_json, progress=progress)
+        click.echo(card, nl=False)
 
 
 def _check_name(ctx: click.Context, name: str | None) -> None:

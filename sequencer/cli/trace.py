@@ -45,8 +45,9 @@ def trace(
     """Write the positions of every hand and prop of SHOW over time as CSV, in the stage frame.
 
     The head is the wick farthest along a prop; where a show holds props with more wicks (staffs, fans,
-    hoops) the columns head2_x, head2_y, head2_z and so on follow. With --flown, the columns flown_hand_x to
-    flown_head_z tell where hand and head are as they can be flown.
+    hoops) the columns head2_x, head2_y, head2_z and so on follow. Hand and head are as drawn; with --flown, and
+    of a --pattern always, the columns flown_… say where they really go with a poi, whose tether only pulls. Of a
+    pattern [m, body frame] they are empty if it cannot be flown; of a show what is drawn stands in there.
     """
     from sequencer import tasks
 

@@ -110,8 +110,14 @@ def body_of(stature: str | None) -> "Body":
         ) from error
 
 
-def card_text(name: str, options: PatternOptions | None = None, *, as_json: bool = False) -> str:
-    """One pattern's card.
+def card_text(
+    name: str,
+    options: PatternOptions | None = None,
+    *,
+    as_json: bool = False,
+    progress: "Progress | None" = None,
+) -> str:
+    """One pattern's card; of a pattern that cannot be flown it takes up to a minute the first time.
 
     Raises
     ------
@@ -121,7 +127,9 @@ def card_text(name: str, options: PatternOptions | None = None, *, as_json: bool
     from sequencer.outputs.patterns import pattern_cards
 
     one = one_of(name, options or PatternOptions())
-    return _json(pattern_cards.card_record(one)) if as_json else pattern_cards.card_text(one)
+    if as_json:
+        return _json(pattern_cards.card_record(one, progress))
+    return pattern_cards.card_text(one, progress)
 
 
 def steps_text(name: str, options: PatternOptions | None = None, *, as_json: bool = False) -> str:
@@ -137,7 +145,7 @@ def steps_text(name: str, options: PatternOptions | None = None, *, as_json: boo
     one = one_of(name, options or PatternOptions())
     with _named(name):
         if as_json:
-            return _json([pattern_cards.station_record(station) for station in one.stations()])
+            return _json([pattern_cards.station_record(one, station) for station in one.stations()])
         return pattern_cards.steps_text(one)
 
 
@@ -261,7 +269,7 @@ def trace_pattern(
     tempo: float,
     file: AnyPath | None = None,
 ) -> str:
-    """Positions of one pattern danced by one hand, as CSV in the body frame.
+    """Positions of one pattern danced by one hand, as drawn and as flown with a poi, as CSV in the body frame.
 
     Raises
     ------

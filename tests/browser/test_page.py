@@ -479,3 +479,40 @@ def test_a_pattern_is_stepped_through_its_stations(browser, opened, tmp_path):
             "() => rehearsal.clock.now() < 1 && rehearsal.clock.playing"
         )  # it loops
         assert there.complaints == []
+
+
+def test_a_pattern_is_danced_as_flown_and_on_demand_as_drawn(browser, opened, tmp_path):
+    """Heads at one moment against the two laws; stage x and y are those of the body, negated (docs/motion.md, section 1)."""
+    from sequencer.outputs.patterns.one_pattern import one_pattern
+    from sequencer.outputs.rehearsal.pattern import pattern_page
+
+    one = one_pattern("three-beat-weave")
+    path = tmp_path / "pattern.html"
+    path.write_text(pattern_page(one), encoding="utf-8")
+    with opened(browser, path) as there:
+        page = there.page
+
+        def off(laws):
+            (seen,) = page.evaluate("() => rehearsal.positions(0.66)")
+            heads = [laws[s].at(np.array(1.1)).head(one.prop.length) for s in ("left", "right")]
+            shown = np.array([seen["head"][s] for s in ("left", "right")]) * [-1, -1, 1]
+            return np.linalg.norm(shown - heads, axis=-1).max()
+
+        assert off(one.flown_laws) < 2e-3
+        assert page.get_attribute("#as-drawn", "aria-pressed") == "false"
+        page.keyboard.press("f")
+        assert page.get_attribute("#as-drawn", "aria-pressed") == "true"
+        assert off(one.laws) < 2e-3 < off(one.flown_laws)
+        page.click("#as-drawn")
+        assert off(one.flown_laws) < 2e-3
+        assert there.complaints == []
+
+
+def test_a_prop_that_flies_as_drawn_has_no_switch(browser, opened, tmp_path):
+    from sequencer.outputs.patterns.one_pattern import one_pattern
+    from sequencer.outputs.rehearsal.pattern import pattern_page
+
+    path = tmp_path / "pattern.html"
+    path.write_text(pattern_page(one_pattern("static-spin", prop="club")), encoding="utf-8")
+    with opened(browser, path) as there:
+        assert there.page.is_hidden("#as-drawn")

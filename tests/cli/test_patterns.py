@@ -8,12 +8,28 @@ from click.testing import CliRunner
 from pypdf import PdfReader
 
 from sequencer.cli import main
+from sequencer.outputs.patterns.one_pattern import OnePattern
 
 
 def patterns(*arguments):
     return CliRunner().invoke(main, ["patterns", *map(str, arguments)])
 
 
+@pytest.fixture
+def as_drawn(monkeypatch):
+    """Whatever is not about how it is flown."""
+    monkeypatch.setattr(OnePattern, "flown", {})
+
+
+def test_card_and_json_tell_how_it_is_flown():
+    told = patterns("three-beat-weave").stdout
+    flown = json.loads(patterns("three-beat-weave", "--json").stdout)["hands"]["right"]["flown"]
+    assert f"as flown: reads {flown['reads']}" in told
+    assert f"head {100 * flown['head_off_rms_m']:.0f} cm off the drawing (RMS)" in told
+    assert f"pull {flown['least_pull_n']:.1f} to {flown['pull_n']:.1f} N" in told
+
+
+@pytest.mark.usefixtures("as_drawn")
 def test_the_card_is_of_who_dances_it():
     usual = patterns("pro-bend-4").stdout
     assert "danced by someone 1.70 m tall with poi of 51 cm at 100 beats a minute" in usual
@@ -29,6 +45,7 @@ def test_the_card_is_of_who_dances_it():
     assert "1.80 m tall with a pair of staffs of 108 cm" in pair
 
 
+@pytest.mark.usefixtures("as_drawn")
 def test_json_holds_the_fit_and_its_windows():
     card = json.loads(patterns("pro-bend-4", "--json").stdout)
     fit = card["fit"]
@@ -42,6 +59,7 @@ def test_json_holds_the_fit_and_its_windows():
     assert fit["opens"] == []
 
 
+@pytest.mark.usefixtures("as_drawn")
 def test_why_it_does_not_fit_and_what_opens_it():
     told = patterns("two-beat-weave", "--set", "ahead=-0.3").stdout
     assert re.search(r"does not fit: the prop still goes \d cm into your own body", told)
@@ -49,6 +67,7 @@ def test_why_it_does_not_fit_and_what_opens_it():
     assert "range of each parameter" not in told
 
 
+@pytest.mark.usefixtures("as_drawn")
 def test_steps_drawing_and_page_are_of_the_same_dance(tmp_path):
     page, drawing = tmp_path / "it.html", tmp_path / "it.svg"
     told = patterns(

@@ -19,6 +19,7 @@ const KEYS: [string, string][] = [
   ["M", "mirror the view"],
   ["N, P", "follow the next or previous performer; O shows only that one"],
   ["D, R", "show planes, change trail length"],
+  ["F", "dance a pattern as drawn, or as a passive prop really flies"],
   ["T", "large type"],
   ["G", "save a picture"],
   ["?", "this list of keys"],
@@ -32,6 +33,7 @@ export class Controls {
     const step = doc.stations.length ? "station" : "block";
     say($("step-word-1"), step);
     say($("step-word-2"), step);
+    $("as-drawn").hidden = !doc.cast.some((entry) => entry.drawn);
     $("back-section").hidden = $("on-section").hidden = doc.sections.length === 0;
     $("line").setAttribute("aria-valuemax", doc.duration.toFixed(1));
     const buttons: [string, () => void][] = [
@@ -50,6 +52,7 @@ export class Controls {
       ["mirror", () => this.mirror()],
       ["discs", () => this.press("discs", (page.planes = !page.planes))],
       ["trail", () => this.trail()],
+      ["as-drawn", () => this.press("as-drawn", page.danceDrawn(!page.movers[0].drawn))],
       ["large", () => this.large()],
       ["picture", () => this.picture()],
       ["help", () => $<HTMLDialogElement>("keys").showModal()],
@@ -326,6 +329,7 @@ export class Controls {
       o: () => this.only(),
       d: () => $("discs").click(),
       r: () => this.trail(),
+      f: () => $("as-drawn").click(),
       t: () => this.large(),
       g: () => this.picture(),
       "+": () => this.zoom(1.2),

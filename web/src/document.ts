@@ -59,12 +59,15 @@ export interface Body {
   give: [number, number, number, number]; // [m] of a shoulder: in, back, forward, up
 }
 
+type Heads = { floor: TrackHead } & Partial<Record<Side, TrackHead>>;
+
 export interface CastEntry {
   name: string;
   body: Body;
   carriage?: Held[]; // absent for somebody who stays upright
   props: Partial<Record<Side, Prop>>;
-  tracks: { floor: TrackHead } & Partial<Record<Side, TrackHead>>;
+  tracks: Heads;
+  drawn?: Heads; // of a pattern whose tracks are as flown: as drawn
   spans: Partial<Record<Side, [number, number, string][]>>;
   lit: [number, number][];
   reach: number; // [m] from the body's axis, flame and hand deviation included
@@ -110,7 +113,7 @@ export interface Document {
   audio: { kind: "embedded" | "linked" | "none"; type: string; notice: string };
 }
 
-export interface Tracks { floor: Track; left?: Track; right?: Track }
+export interface Tracks { floor: Track; left?: Track; right?: Track; drawn?: Tracks }
 
 export function readDocument(): Document {
   const text = document.getElementById("show")?.textContent ?? "";
@@ -159,12 +162,17 @@ export function tracksOf(doc: Document): Tracks[] {
     }
     return new Track(head, samples);
   };
-  return doc.cast.map((entry) => {
-    const own: Tracks = { floor: read(entry.tracks.floor) };
+  const all = (heads: Heads): Tracks => {
+    const own: Tracks = { floor: read(heads.floor) };
     for (const side of SIDES) {
-      const head = entry.tracks[side];
+      const head = heads[side];
       if (head) own[side] = read(head);
     }
+    return own;
+  };
+  return doc.cast.map((entry) => {
+    const own = all(entry.tracks);
+    if (entry.drawn) own.drawn = all(entry.drawn);
     return own;
   });
 }

@@ -207,6 +207,13 @@ class Page {
     this.touch();
   }
 
+  /** Dance a pattern as drawn, or as it is flown. */
+  danceDrawn(on: boolean): boolean {
+    for (const mover of this.movers) mover.drawn = on;
+    this.panel.again();
+    return on;
+  }
+
   seek(seconds: number): void {
     this.clock.seek(Math.min(Math.max(seconds, 0), this.doc.duration));
     this.touch();

@@ -48,7 +48,13 @@ export function trailed(prop: Prop): Spot[] {
 }
 
 export class Mover {
-  constructor(readonly entry: CastEntry, private readonly tracks: Tracks) {}
+  drawn = false; // danced as drawn, where it could be danced as flown
+
+  constructor(readonly entry: CastEntry, private readonly own: Tracks) {}
+
+  private get tracks(): Tracks {
+    return (this.drawn && this.own.drawn) || this.own;
+  }
 
   stand(beat: number, out: Pose): void {
     this.tracks.floor.read(beat, scratch);

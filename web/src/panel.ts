@@ -59,6 +59,11 @@ export class Panel {
     this.playing();
   }
 
+  /** Words are worked out anew: the motion is another. */
+  again(): void {
+    this.part = null;
+  }
+
   playing(): void {
     const on = this.page.clock.playing || this.page.counting !== null;
     say($("play"), on ? "Stop" : "Play");

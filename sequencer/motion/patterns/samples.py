@@ -67,6 +67,32 @@ def pattern_rows(
     -----
     Source: docs/motion.md. Exact to rounding.
     """
+    law, tether, span = _law(name, parameters, side, body, book)
+    length = span if beats is None else beats
+    return law_rows(law, beats=length, per_beat=per_beat, tempo=tempo, tether=tether)
+
+
+def pattern_law(
+    name: str, parameters: Mapping[str, object], *, book: Mapping[str, Pattern] | None = None
+) -> tuple[Law, float]:
+    """The law whose positions `pattern_rows` gives for the right hand of the default body, and its tether [m].
+
+    Raises
+    ------
+    ValueError
+        As there.
+    """
+    return _law(name, parameters, "right", None, book)[:2]
+
+
+def _law(
+    name: str,
+    parameters: Mapping[str, object],
+    side: Side,
+    body: Body | None,
+    book: Mapping[str, Pattern] | None,
+) -> tuple[Law, float, float]:
+    """A pattern's law, its tether [m] and the beats of a hand cycle."""
     given = dict(parameters)
     cycle = given.pop("beats", None)
     try:
@@ -75,13 +101,11 @@ def pattern_rows(
         if cycle is None:
             raise
         raise ValueError(f"beats of a hand cycle must be a number, got {cycle!r}") from None
-    length = span if beats is None else beats
-    pattern = find(name, book)
-    tether = pattern.values(given, side).get("tether") or DEFAULT_TETHER
+    tether = find(name, book).values(given, side).get("tether") or DEFAULT_TETHER
     law = law_for(
         name, given, side=side, body=body or Body(stature=CARD_STATURE), beats=span, book=book
     )
-    return law_rows(law, beats=length, per_beat=per_beat, tempo=tempo, tether=tether)
+    return law, float(tether), span
 
 
 def law_rows(law: Law, *, beats: float, per_beat: int, tempo: float, tether: float) -> Floats:

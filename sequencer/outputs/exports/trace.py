@@ -5,17 +5,25 @@ the performer's right, y forward, z up). `sense` is the unit vector of the prop'
 right-hand rule, as the law defines it. One row per instant, performer and side; `lit` is 1 or 0. `head` is the
 wick farthest along the prop; if a show has props with more wicks, head2_x, head2_y, head2_z and so on
 follow, empty for props with fewer.
+
+The columns hand and head of one pattern are as drawn. Those of `FLOWN_COLUMNS` follow: where hand and head really go
+with a poi of that tether, which only pulls; empty where it cannot be flown. Their names hold unit and frame.
 """
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.geometry.bodies import SIDES, Side
+from sequencer.geometry.bodies import SIDES, Body, Side
+from sequencer.motion.flown.flown_motion import Flying
+from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.patterns.library import Pattern
+from sequencer.motion.patterns.samples import CARD_STATURE, pattern_law, pattern_rows
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.show.prop_records import usual_prop
 from sequencer.staging.staged import Staged
 
 if TYPE_CHECKING:
@@ -25,6 +33,7 @@ TRACE_COLUMNS = (
     "seconds", "beat", "performer", "side", "hand_x", "hand_y", "hand_z",
     "head_x", "head_y", "head_z", "sense_x", "sense_y", "sense_z", "lit",
 )  # fmt: skip
+FLOWN_COLUMNS = tuple(f"flown_{what}_{axis}_m_body" for what in ("hand", "head") for axis in "xyz")
 DECIMALS = 7  # a tenth of a micrometre: rounding never shows in anything computed from the file
 
 
@@ -55,7 +64,9 @@ def trace_frame(staged: Staged, *, rate: float, flown: Staged | None = None) -> 
     beats = staged.tempo.beats_from_seconds(seconds)
     others = staged.dancers if flown is None else flown.dancers
     frames = [
-        _hand(dancer, side, seconds, beats).assign(**_flown(other, side, beats) if flown else {})
+        _hand(dancer, side, seconds, beats).assign(
+            **_flown_columns(other, side, beats) if flown else {}
+        )
         for dancer, other in zip(staged.dancers, others, strict=True)
         for side in SIDES
         if side in dancer.props
@@ -63,15 +74,12 @@ def trace_frame(staged: Staged, *, rate: float, flown: Staged | None = None) -> 
     return _whole(frames, len(seconds))
 
 
-def _flown(dancer: Dancer, side: Side, beats: Floats) -> dict[str, Floats]:
+def _flown_columns(dancer: Dancer, side: Side, beats: Floats) -> dict[str, Floats]:
     """Columns of hand and first wick as flown."""
     points, _ = dancer.stage_points(beats)
     hand, wick = points[3 if side == "left" else 6], dancer.wick_places(beats)[side][0]
-    return {
-        f"flown_{name}_{axis}": np.round(place[:, i], DECIMALS) + 0.0
-        for name, place in (("hand", hand), ("head", wick))
-        for i, axis in enumerate("xyz")
-    }
+    flown = np.round(np.concatenate((hand, wick), axis=1), DECIMALS) + 0.0
+    return dict(zip(FLOWN_COLUMNS, flown.T, strict=True))
 
 
 def pattern_csv(
@@ -105,12 +113,33 @@ def pattern_csv(
     ValueError
         If the pattern or a parameter is not known, or out of range.
     """
-    from sequencer.motion.patterns.samples import pattern_rows
-
     rows = pattern_rows(name, parameters, beats=beats, per_beat=per_beat, tempo=tempo, book=book)
     vectors = (rows[:, 2:5], rows[:, 5:8], rows[:, 8:11])
     frame = _frame(rows[:, 0], rows[:, 1], "", "right", vectors)
-    return _csv(_whole([frame.assign(lit=0)], len(rows)))
+    flown = _flown(name, parameters, rows[:, 1], tempo, book)
+    flown = np.round(flown, DECIMALS) + 0.0
+    columns = dict(zip(FLOWN_COLUMNS, flown.T, strict=True))
+    return _csv(_whole([frame.assign(lit=0, **columns)], len(rows)))
+
+
+def _flown(
+    name: str,
+    parameters: Mapping[str, object],
+    beats: Floats,
+    tempo: float,
+    book: Mapping[str, Pattern] | None,
+) -> Floats:
+    """Hand and head as flown with a poi, shape (n, 6) [m, body frame]; not a number where it cannot be flown."""
+    law, tether = pattern_law(name, parameters, book=book)
+    body = Body(stature=CARD_STATURE)
+    poi = replace(usual_prop("poi", stature=CARD_STATURE), length=tether)
+    if not np.isfinite(law.period):
+        return np.full((len(beats), 6), np.nan)
+    period = flown_period(law, Flying(prop=poi, body=body, side="right", tempo=tempo))
+    if period.broken:
+        return np.full((len(beats), 6), np.nan)
+    seen = period.flight(beats)
+    return np.concatenate((seen.hand, seen.head), axis=-1)
 
 
 def _hand(dancer: Dancer, side: Side, seconds: Floats, beats: Floats) -> "pd.DataFrame":

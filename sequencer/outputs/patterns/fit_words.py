@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from fractions import Fraction
-from math import cos, floor, inf, isfinite, radians, sin
+from math import ceil, cos, floor, inf, isfinite, log10, radians, sin
 
 import numpy as np
 
@@ -128,6 +128,17 @@ def short(length: float) -> str:
     """A length as people say it, rounded down: millimetres under 1 cm."""
     mm = floor(1000 * length + 1e-6)
     return f"{mm} mm" if mm < 10 else f"{mm // 10} cm"
+
+
+def two_figures_up(value: float) -> str:
+    """A number that is not negative, rounded up to two figures."""
+    if value <= 0:
+        return "0"
+    step = 10.0 ** (floor(log10(value)) - 1)
+    up = (
+        ceil(value / step - 1e-9) * step
+    )  # 1e-9: a value that is exact but for rounding stays as it is
+    return f"{up:.{max(1 - floor(log10(up) + 1e-9), 0)}f}"
 
 
 def lower(text: str) -> str:

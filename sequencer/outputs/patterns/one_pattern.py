@@ -10,6 +10,10 @@ from functools import cached_property
 from math import inf, isfinite
 from typing import Any, get_args
 
+import numpy as np
+
+from sequencer import kept
+from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Body, Side
 from sequencer.geometry.posture import Posture
 from sequencer.motion.fitting.fits import Dance, Fit
@@ -29,11 +33,13 @@ from sequencer.motion.patterns.samples import CARD_STATURE
 from sequencer.motion.performers.feasibility import body_gap, props_gap, reach_left
 from sequencer.motion.props.prop import USUAL_HANDS, Prop, PropKind, Solid
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.outputs.patterns.flown_law import FlownLaw
 from sequencer.show.prop_records import usual_prop
 
 TEMPO = 100.0  # [beats per minute] default
 TIMINGS: tuple[Timing, ...] = get_args(Timing)
 DIRECTIONS: tuple[Direction, ...] = get_args(Direction)
+_SAME_PLACE = 1e-6  # [m]
 _NEAR = 0.06  # [m] gaps between the props are measured up to this
 LONGEST_CYCLE = 64.0  # [beats] that is accepted
 
@@ -198,6 +204,21 @@ class OnePattern:
             if isfinite(law.period)
         }
 
+    @property
+    def flies(self) -> bool:
+        """Whether every hand can fly its law, or has a prop that flies as drawn."""
+        own = self.flown.values()
+        return not self.prop.flexible or (
+            len(own) == len(self.laws) and not any(period.broken for period in own)
+        )
+
+    @cached_property
+    def flown_laws(self) -> dict[Side, Law]:
+        """Each hand's law as it is danced: as flown where every hand can fly it, else as drawn."""
+        if not (self.flies and self.flown):
+            return self.laws
+        return {side: FlownLaw(flown=period) for side, period in self.flown.items()}
+
     def flying(self, side: Side) -> Flying:
         """Who flies one hand's law with what."""
         return Flying(
@@ -209,13 +230,31 @@ class OnePattern:
         )
 
     def would_fly(self, side: Side) -> WouldFly:
-        """The nearest tempi and tethers at which one hand's law flies, if it does not as it is."""
+        """The nearest tempi and tethers at which one hand's law flies, if it does not as it is; takes up to a minute."""
 
         def law_of(tether: float) -> Law:
             props = {s: replace(prop, length=tether) for s, prop in self.dance.props.items()}
             return replace(self.dance, props=props).laws(self.fit.values)[side]
 
-        return would_fly(law_of, self.flying(side))
+        return kept.kept(
+            "would fly",
+            (kept.whole_code(), self.dance.question, self.fit.values, self.flying(side)),
+            lambda: would_fly(law_of, self.flying(side)),
+            record=list,
+            restore=lambda own: WouldFly(*own),
+        )
+
+    def flown_head(self, station: Station, side: Side = "right") -> Floats | None:
+        """Where the head flies when a hand is at one of its stations, shape (3,) [m, body frame].
+
+        None where it flies as drawn, cannot be flown, or the hand's beats are not those of its stations (a left hand that
+        comes later).
+        """
+        beat = np.array(station.beat)
+        there = self.laws[side].at(beat).hand
+        if self.flown_laws is self.laws or not np.allclose(there, station.hand, atol=_SAME_PLACE):
+            return None
+        return self.flown_laws[side].at(beat).head(self.dance.props[side].length)
 
     def parameters(self, side: Side) -> dict[str, object]:
         """Parameters set for one hand's law, by the performer or by the fit."""

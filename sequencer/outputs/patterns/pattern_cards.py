@@ -1,12 +1,13 @@
 """Patterns as text: the list, one pattern's card, build steps, the join matrix.
 
-A card's figures are the largest values over one closing of the pattern (four cycles where it has none),
-proven and rounded up to two figures, so at most 1.2 times the true value; if a law of another package has
-only a coarse bound, the bound is printed with "at most".
+What a performer feels of a poi or a rope dart is told as it is flown (flown_words.py), as values. Figures of the law
+as drawn, for props that the hand turns and for patterns that cannot be flown, are the largest over one closing of the
+pattern (four cycles where it has none), proven and rounded up to two figures, so at most 1.2 times the true value; if a
+law of another package has only a coarse bound, the bound is printed with "at most".
 """
 
 from collections.abc import Callable, Container, Mapping, Sequence
-from math import ceil, floor, isfinite, log10
+from math import floor, isfinite
 from typing import Any
 
 import numpy as np
@@ -36,19 +37,27 @@ from sequencer.outputs.patterns.fit_words import (
     finite,
     margin_words,
     opens_words,
+    two_figures_up,
     verdict,
     who_words,
     window_lines,
 )
+from sequencer.outputs.patterns.flown_words import (
+    flown_lines,
+    flown_record,
+    flown_words,
+    station_words,
+)
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.words.law_words import law_words
+from sequencer.progress import Progress
 from sequencer.units import rounded_down, rounded_up
 
 _SAMPLES = 2048  # per closing, for the lowest wick
 _SPARE = 1e-3  # [m] of reach that counts as rounding: a hand at arm's length is in reach
 HARDLY = 0.1  # [N·m] nobody feels a smaller twist
 _STILL = 0.02  # [m/s] a hand slower than this counts as still
-STEERED = 0.25  # [m] of hand work that makes a pattern harder; common practice
+STEERED = 0.2  # [m] of the hand off its drawn path that makes a pattern harder; common practice
 MARKS = {"joins": "●", "joins after a shift": "◐", "needs a link": "·", "wrong way round": "↺", "cannot join": "×"}  # fmt: skip
 
 
@@ -89,8 +98,16 @@ def list_text(chosen: list[Pattern]) -> str:
     return "\n".join([*lines[1:], ""])
 
 
-def card_record(one: OnePattern) -> dict[str, Any]:
-    """Everything on a card, as plain data."""
+def card_record(one: OnePattern, progress: Progress | None = None) -> dict[str, Any]:
+    """Everything on a card, as plain data; a pattern that does not fly takes up to a minute the first time.
+
+    Parameters
+    ----------
+    one : OnePattern
+    progress : callable, optional
+    """
+    if progress is not None:
+        progress(f"flying {one.name}", 0.0)
     pattern = one.pattern
     hands: dict[str, Any] = {}
     for side in one.sides:
@@ -101,13 +118,14 @@ def card_record(one: OnePattern) -> dict[str, Any]:
             "home_after_beats": finite(law.period),
             "after_one_cycle": ends(one.lead(side), one.cycle, length=one.prop.length),
             **_figures(one, side),
+            "flown": flown_record(one, side, progress),
         }
     return {
         "name": pattern.name,
         "family": pattern.family,
         "summary": pattern.summary,
         "difficulty": pattern.difficulty,
-        "why": _reason(pattern, [hand["hand_work_m"] for hand in hands.values()]),
+        "why": _reason(pattern, [hand["flown"] for hand in hands.values()]),
         "needs": list(pattern.needs),
         "props": list(pattern.props),
         "notes": pattern.notes,
@@ -214,16 +232,16 @@ def _lowest_wick(law: Law, prop: Prop, end: float) -> float:
     return min(float(wick[:, 2].min()) for wick in wicks) - prop.wick_radius
 
 
-def _reason(pattern: Pattern, work: Sequence[float | None]) -> str:
-    """What makes a pattern difficult; a lot of hand work is one more reason."""
-    most = max((each for each in work if each is not None), default=0.0)
-    steered = f"the prop is steered, by up to {rounded_up(100 * most):.0f} cm of hand work"
+def _reason(pattern: Pattern, flown: Sequence[Mapping[str, Any] | None]) -> str:
+    """What makes a pattern difficult; a hand that leaves its drawn path by a lot is one more reason."""
+    most = max((each["hand_off_m"] for each in flown if each is not None), default=0.0)
+    steered = f"the prop is steered: the hand leaves its drawn path by up to {100 * most:.0f} cm"
     return "; ".join(filter(None, (pattern.why, steered if most >= STEERED else "")))
 
 
-def card_text(one: OnePattern) -> str:
-    """One pattern's card, for the body and prop that dance it."""
-    card = card_record(one)
+def card_text(one: OnePattern, progress: Progress | None = None) -> str:
+    """One pattern's card, for the body and prop that dance it; see `card_record`."""
+    card = card_record(one, progress)
     lines = [
         f"{card['name']}: {card['family']}, difficulty {card['difficulty']} of 5"
         + (f" ({card['why']})" if card["why"] else ""),
@@ -268,11 +286,13 @@ def _danced_lines(one: OnePattern) -> list[str]:
 
 
 def _hands_lines(one: OnePattern, card: Mapping[str, Any]) -> list[str]:
-    """Lines for each hand; if the left hand does the same, only the lines that differ."""
+    """Lines for each hand; if the left hand does the same, only the lines that differ, unless it reads otherwise."""
     lines_of = {side: _hand_lines(side, hand, card) for side, hand in card["hands"].items()}
     if not one.alike or len(lines_of) == 1:
         return [line for lines in lines_of.values() for line in lines]
-    differing = [line for line in lines_of["left"][2:] if line not in lines_of["right"]]
+    reads = {hand["flown"] and hand["flown"]["reads"] for hand in card["hands"].values()}
+    own = lines_of["left"][2:]
+    differing = own if len(reads) > 1 else [line for line in own if line not in lines_of["right"]]
     return [
         *lines_of["right"],
         *(["left hand, where it differs:", *differing] if differing else []),
@@ -297,29 +317,54 @@ def _hand_lines(side: str, hand: Mapping[str, Any], card: Mapping[str, Any]) -> 
         f"{' ' * len(side)}  as the audience sees it: {hand['audience']}",
         f"  after one cycle: {home}",
         f"  at {card['tempo']:g} beats a minute with a {prop_text}, {card['stature_m']:.2f} m tall:",
-        f"    {_reach_words(hand['reach_m'], card['arm_m'], hand['out_of_reach_m'])}",
-        f"    {_pace_words(hand)}",
     ]
     if rigid:
         twists = f"twists with {_most(hand, 'torque_n_m')} N·m"
         weak = hand["torque_n_m"] < HARDLY
-        lines.append(f"    the hand {'hardly twists' if weak else twists}; no tether to keep taut")
+        lines += [
+            "    flies as drawn:",
+            f"      {_reach_words(hand['reach_m'], card['arm_m'], hand['out_of_reach_m'])}",
+            f"      {_pace_words(hand)}",
+            f"      the hand {'hardly twists' if weak else twists}; no tether to keep taut",
+        ]
     else:
-        lines.append(f"    {_taut_words(hand)}")
-    if hand["hand_work_m"] is not None:
-        lines.append(
-            f"    hand work: up to {_rounded_up(100 * hand['hand_work_m'])} cm off the drawn path, "
-            f"{_rounded_up(100 * hand['hand_work_rms_m'])} cm RMS, {hand['hand_work_j_a_beat']:.1f} J a beat"
-        )
+        lines += _flown_block(hand, card, line)
+        lines += ["    as drawn:", *(f"      {each}" for each in _drawn_words(hand, card))]
     if hand["lowest_m"] < -_SPARE:
         lines.append(
-            f"    a wick goes {_short(-hand['lowest_m'], rounded_up)} into the floor: take a shorter one, or "
+            f"      a wick goes {_short(-hand['lowest_m'], rounded_up)} into the floor: take a shorter one, or "
             "raise the hand (up)"
         )
     lines.append(
-        f"    let go at the worst moment, a head flies {_most(hand, 'let_go_m')} m (ignoring air drag)"
+        f"      let go at the worst moment, a head flies {_most(hand, 'let_go_m')} m (ignoring air drag)"
     )
     return lines
+
+
+def _flown_block(hand: Mapping[str, Any], card: Mapping[str, Any], line: str) -> list[str]:
+    """How the hand flies it, its headline first, and what was not looked at."""
+    flown = hand["flown"]
+    if flown is None:
+        return ["    as flown: not known, for it never comes home"]
+    first, *more = flown_lines(flown, line)
+    if _flies(hand):
+        beyond = max(-flown["spare_reach_m"], 0.0)
+        more.insert(-1, _reach_words(flown["reach_m"], card["arm_m"], beyond))
+    return [
+        f"    as flown: {first}",
+        *(f"      {each}" for each in more),
+        f"      not looked at: {flown['not_looked_at']}",
+    ]
+
+
+def _flies(hand: Mapping[str, Any]) -> bool:
+    return hand["flown"] is not None and hand["flown"]["reads"] != "not flown"
+
+
+def _drawn_words(hand: Mapping[str, Any], card: Mapping[str, Any]) -> list[str]:
+    """What the drawing alone asks; reach, speed and pull only where the flown motion does not tell them."""
+    reach = _reach_words(hand["reach_m"], card["arm_m"], hand["out_of_reach_m"])
+    return [*([] if _flies(hand) else [reach, _pace_words(hand)]), _taut_words(hand)]
 
 
 def _taut_words(hand: Mapping[str, Any]) -> str:
@@ -360,18 +405,7 @@ def _pace_words(hand: Mapping[str, Any]) -> str:
 
 def _most(hand: Mapping[str, Any], key: str) -> str:
     """A largest value, or a bound if the value is not known."""
-    return f"{'at most' if key in hand['bounds_only'] else 'up to'} {_rounded_up(hand[key])}"
-
-
-def _rounded_up(value: float) -> str:
-    """Rounded up to two figures."""
-    if value <= 0:
-        return "0"
-    step = 10.0 ** (floor(log10(value)) - 1)
-    up = (
-        ceil(value / step - 1e-9) * step
-    )  # 1e-9: a value that is exact but for rounding stays as it is
-    return f"{up:.{max(1 - floor(log10(up) + 1e-9), 0)}f}"
+    return f"{'at most' if key in hand['bounds_only'] else 'up to'} {two_figures_up(hand[key])}"
 
 
 def _ceiling(value: float, places: int) -> str:
@@ -433,7 +467,8 @@ def steps_text(one: OnePattern) -> str:
         If the pattern is not a toroid and has no stations.
     """
     stations = one.stations()
-    lines = [f"Build steps of {one.name}, {who_words(one)}", *danced_words(one)]
+    about = [*danced_words(one), *filter(None, [flown_words(one)])]
+    lines = [f"Build steps of {one.name}, {who_words(one)}", *about]
     cycle = 0
     for station in stations:
         if station.cycle != cycle and station is not stations[-1]:
@@ -445,6 +480,8 @@ def steps_text(one: OnePattern) -> str:
             f"hand: {station.place}" + ("; home again" if last else "")
         )
         lines.append(f"     you see: {station.performer}")
+        if off := station_words(one, station):
+            lines.append(f"     as flown, the head is {off} the drawing")
         if station.audience != station.performer:
             lines.append(f"     the audience sees: {station.audience}")
         if station.number > 1:
@@ -456,8 +493,9 @@ def steps_text(one: OnePattern) -> str:
     return "\n".join([*lines, ""])
 
 
-def station_record(station: Station) -> dict[str, Any]:
-    """One build step as plain data; places in metres, body frame."""
+def station_record(one: OnePattern, station: Station) -> dict[str, Any]:
+    """One build step as plain data; places in metres, body frame; `flown_head` is None if it flies as drawn or not at all."""
+    flown = one.flown_head(station)
     return {
         "number": station.number,
         "beat": station.beat,
@@ -467,6 +505,7 @@ def station_record(station: Station) -> dict[str, Any]:
         "hand": station.hand.tolist(),
         "tether": station.tether.tolist(),
         "plane": station.plane.tolist(),
+        "flown_head": None if flown is None else flown.tolist(),
         "place": station.place,
         "performer": station.performer,
         "audience": station.audience,

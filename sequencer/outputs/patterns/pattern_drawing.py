@@ -2,7 +2,8 @@
 
 The head's trail is coloured by time (dark to light, legible to colour-blind readers) and can be followed in
 grey by its numbered beats; nearer parts of the oblique trail are thicker. If the two hands differ,
-both are drawn, the left hand's trail hollow. Body frame [m].
+both are drawn, the left hand's trail hollow. A poi or rope dart is drawn as it is flown, with the drawing of its law as
+thin lines; where it cannot be flown, and with props that the hand turns, only the law is drawn. Body frame [m].
 """
 
 from collections.abc import Mapping, Sequence
@@ -26,9 +27,12 @@ from sequencer.motion.patterns.blocks import Timing
 from sequencer.motion.performers.arms import elbow, given_shoulder
 from sequencer.motion.props.prop import Prop
 from sequencer.outputs.patterns.fit_words import danced_words, verdict, who_words
+from sequencer.outputs.patterns.flown_words import flown_words
 from sequencer.outputs.patterns.one_pattern import OnePattern
 
 DRAWING_INK, HAND, DRAWING_SOFT, BODY, ARM = "#1b1b1b", "#b2182b", "#8a8a8a", "#e4e2dd", "#6b655b"
+DRAWN = "#4d4d4d"  # the law's own paths, beside those that are flown
+_THIN = 0.7
 CHAIR = "#cdc9c0"  # of a seated performer, behind the legs
 # viridis without its palest end, which is lost on white paper
 TRAIL = ListedColormap(colormaps["viridis"](np.linspace(0.0, 0.9, 256)))
@@ -91,6 +95,7 @@ class Drawn:
     prop: Prop
     side: Side = "right"
     posture: Posture = UPRIGHT
+    law: Motion | None = None  # as drawn, where `motion` is as flown
 
     @property
     def arm(self) -> Floats:
@@ -119,13 +124,16 @@ class Drawn:
         return np.stack([motion.hand[at] + a * motion.tether[at] + c * wide for a, c in places])
 
 
-def drawn(one: OnePattern, side: Side = "right") -> Drawn:
-    """The curves of one hand over one closing of both, at most 16 beats."""
+def drawn(one: OnePattern, side: Side = "right", *, flown: bool = False) -> Drawn:
+    """The curves of one hand over one closing of both, at most 16 beats; if `flown`, as it is flown if it can be."""
     span = min(one.end, MOST_BEATS)
     beats: Floats = np.arange(round(span * _PER_BEAT) + 1, dtype=np.float64) / _PER_BEAT
     prop = one.dance.props[side]
+    law = one.laws[side].at(beats)
+    thin = flown and one.flown_laws is not one.laws
     return Drawn(
-        motion=one.laws[side].at(beats),
+        motion=one.flown_laws[side].at(beats) if thin else law,
+        law=law if thin else None,
         beats=beats,
         length=prop.length,
         body=one.body,
@@ -135,18 +143,19 @@ def drawn(one: OnePattern, side: Side = "right") -> Drawn:
     )
 
 
-def drawn_hands(one: OnePattern) -> list[Drawn]:
-    """The right hand, and the left one too if it differs."""
+def drawn_hands(one: OnePattern, *, flown: bool = False) -> list[Drawn]:
+    """The right hand, and the left one too if it differs; see `drawn`."""
     sides: tuple[Side, ...] = ("right",) if one.alike else ("right", "left")
-    return [drawn(one, side) for side in sides]
+    return [drawn(one, side, flown=flown) for side in sides]
 
 
 def pattern_figure(one: OnePattern) -> Figure:
     """Four views of a pattern as danced."""
-    hands = drawn_hands(one)
+    hands = drawn_hands(one, flown=True)
     figure = Figure(figsize=(8.27, 8.9), layout="constrained")
     given = ", ".join(f"{key} {value}" for key, value in one.given.items())
-    words = "; ".join([who_words(one), *danced_words(one), *filter(None, [verdict(one.proven)])])
+    said = [*danced_words(one), verdict(one.proven), flown_words(one)]
+    words = "; ".join([who_words(one), *filter(None, said)])
     title = one.name + (f"   ({given})" if given else "")
     caption = fill(words.replace(" cm", "\u00a0cm"), 118)
     room = "\n" * (1 + caption.count("\n"))
@@ -176,7 +185,11 @@ def _legend(one: OnePattern, hands: Sequence[Drawn]) -> str:
         below = ["solid, round beats: right hand", "hollow, square beats: left hand", *below]
     elif len(one.sides) > 1:
         below.append(f"right hand; the left does the same on its side, {LATE[one.dance.timing]}")
-    return "    ".join(signs) + "\n" + "    ".join(below)
+    lines = [signs, below]
+    if any(shown.law is not None for shown in hands):
+        dotted = " (left hand: dotted)" if len(hands) > 1 else ""
+        lines.append(["thick: as flown", f"thin: as drawn{dotted}"])
+    return "\n".join("    ".join(line) for line in lines)
 
 
 def draw_view(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
@@ -184,6 +197,16 @@ def draw_view(axes: Axes, hands: Sequence[Drawn], view: View) -> None:
     draw_body(axes, hands[0].body, view, hands[0].posture)
     for shown in hands:
         draw_arm(axes, shown, view, wide=1.0)
+        if shown.law is not None:
+            # beside the hollow trail of a left hand a solid line would be taken for its edge
+            head = (0, (1, 1.5)) if shown.side == "left" else "-"
+            for path, dashes in (
+                (shown.law.hand, (0, (4, 2))),
+                (shown.law.head(shown.length), head),
+            ):
+                axes.plot(
+                    *view.flat(path).T, color=DRAWN, linestyle=dashes, linewidth=_THIN, zorder=4.3
+                )
         axes.plot(
             *view.flat(shown.motion.hand).T,
             color=HAND,
@@ -332,12 +355,13 @@ def draw_prop(axes: Axes, shown: Drawn, view: View, at: int) -> None:
 
 
 def _ins_and_outs(axes: Axes, shown: Drawn, view: View) -> None:
-    """Mark where the tether points at the middle of the hand's path, or away from it."""
-    away = shown.motion.hand[:-1] - shown.motion.hand[:-1].mean(axis=0)
+    """Mark where the drawn tether points at the middle of the hand's path, or away from it."""
+    law = shown.motion if shown.law is None else shown.law
+    away = law.hand[:-1] - law.hand[:-1].mean(axis=0)
     size = np.linalg.norm(away, axis=1)
     if size.min() < 0.05:
         return
-    outward = np.sum(shown.motion.tether[:-1] * away, axis=1) / size
+    outward = np.sum(law.tether[:-1] * away, axis=1) / size
     if np.ptp(outward) < _STEADY:
         return
     for sign, mark in ((-1.0, "^"), (1.0, "v")):
@@ -365,9 +389,12 @@ def draw_start(axes: Axes, head: Floats, side: Side, *, size: float) -> None:
 
 def outline(shown: Drawn) -> Floats:
     """Points that enclose a hand's prop over all beats, shape (n, 3) [m, body frame]."""
-    wide = np.cross(shown.motion.plane, shown.motion.tether)
     ends = [
-        shown.motion.hand + spot.along * shown.motion.tether + spot.across * wide
+        motion.hand
+        + spot.along * motion.tether
+        + spot.across * np.cross(motion.plane, motion.tether)
+        for motion in (shown.motion, shown.law)
+        if motion is not None
         for solid in shown.prop.solids
         for spot in (solid.start, solid.end)
     ]

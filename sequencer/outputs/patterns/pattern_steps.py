@@ -10,9 +10,11 @@ import numpy as np
 from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 
+from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
 from sequencer.motion.patterns.build_steps import Station
 from sequencer.outputs.patterns.fit_words import body_words, danced_words
+from sequencer.outputs.patterns.flown_words import flown_words, station_words
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.patterns.pattern_drawing import (
     DRAWING_INK,
@@ -39,6 +41,7 @@ def steps_figure(one: OnePattern, *, side: Side = "right", paper: str = "a4") ->
         raise ValueError(f"paper must be one of {', '.join(PAPERS)}, got {paper!r}")
     stations = one.stations(side)
     shown = drawn(one, side)
+    flown = [one.flown_head(station, side) for station in stations]
     wide, tall = PAPERS[paper]
     count = len(stations)
     columns = 3 if count <= 9 else 4 if count <= 20 else 5 if count <= 30 else 6
@@ -58,28 +61,36 @@ def steps_figure(one: OnePattern, *, side: Side = "right", paper: str = "a4") ->
             else "Home after one cycle."
         )
     )
-    about += f" Here {'; '.join([body_words(one), *danced_words(one, side)])}."
+    said = [body_words(one), *danced_words(one, side), *filter(None, [flown_words(one)])]
+    about += f" Here {'; '.join(said)}."
     figure.text(0.05, 0.948, fill(about, 138), fontsize=7.5, va="top", linespacing=1.25)
+    legend = (
+        "Seen from behind, as the performer sees it. Dashed: hand path, dot: hand. Thick line: tether; ball: head. "
+        "Ring: the prop's plane there, thick where it is nearer to you. Cross: where this plane meets the previous one, "
+        "measured from the centre of the hand circle."
+    )
+    if any(each is not None for each in flown):
+        legend += " Open ball: where the head really flies."
     figure.text(
-        0.05, 0.022,
-        "Seen from behind, as the performer sees it. Dashed: hand path, dot: hand. Thick line: tether; "
-        "ball: head. Ring: the prop's plane there,\nthick where it is nearer to you. Cross: where this plane "
-        "meets the previous one, measured from the centre of the hand circle.",
-        fontsize=7.5, va="bottom", color="#333333",
+        0.05, 0.022, fill(legend, 138), fontsize=7.5, va="bottom", color="#333333", linespacing=1.25
     )  # fmt: skip
     small = {3: 8.0, 4: 6.8, 5: 6.0, 6: 5.2}[columns]
     width, height = 0.91 / columns, 0.838 / rows
     letters = round(width * wide * 72 / small * 1.75)
-    texts = [_caption(station, letters, steady=bool(_steady(stations))) for station in stations]
+    steady = bool(_steady(stations))
+    texts = [
+        _caption(station, letters, steady=steady, off=station_words(one, station, side))
+        for station in stations
+    ]
     most = max(text.count("\n") + 1 for text in texts)
     text_height = most * small * 1.2 / 72 / tall  # height of the longest text
     title = (small + 1.5) * 1.3 / 72 / tall
     drawing = max(height - text_height - 1.5 * title, 0.25 * height)
-    for k, (station, text) in enumerate(zip(stations, texts, strict=True)):
+    for k, (station, text, head_flown) in enumerate(zip(stations, texts, flown, strict=True)):
         left = 0.05 + (k % columns) * width
         top = 0.898 - (k // columns) * height
         picture = figure.add_axes((left, top - title - drawing, width * 0.94, drawing))
-        _draw(picture, station, shown)
+        _draw(picture, station, shown, head_flown)
         head = f"{station.number}  beat {station.beat:g}  {station.half.upper()}" + (
             "  (home)" if k == count - 1 else f"  lobe {station.lobe}" if columns < 5 else ""
         )
@@ -98,7 +109,7 @@ def _steady(stations: list[Station]) -> str:
     return f"From each station to the next {changes.pop().replace(', the', ' and the')}. "
 
 
-def _caption(station: Station, letters: int, *, steady: bool) -> str:
+def _caption(station: Station, letters: int, *, steady: bool, off: str) -> str:
     lines = [f"hand: {station.place}", station.performer.replace(" plane", "")]
     if station.audience != station.performer:
         lines.append(f"audience: {station.audience.split(', ', 1)[-1]}")
@@ -107,10 +118,12 @@ def _caption(station: Station, letters: int, *, steady: bool) -> str:
             short = station.change.replace("the hand goes on by", "hand +")
             lines.append(short.replace("the plane turns by", "plane +"))
         lines.append(f"cross: {station.cross_words or 'none, planes parallel'}")
+    if off:
+        lines.append(f"flown: {off}")
     return "\n".join(fill(line, letters) for line in lines)
 
 
-def _draw(axes: Axes, station: Station, shown: Drawn) -> None:
+def _draw(axes: Axes, station: Station, shown: Drawn, flown: Floats | None) -> None:
     view = VIEWS[0]
     draw_body(axes, shown.body, view, shown.posture)
     axes.plot(*view.flat(shown.motion.hand).T, color=HAND, linestyle=(0, (4, 2)), linewidth=0.8)
@@ -129,6 +142,9 @@ def _draw(axes: Axes, station: Station, shown: Drawn) -> None:
     axes.plot(*view.flat(np.stack((station.hand, head))).T, color=DRAWING_INK, linewidth=2.4)
     axes.plot(*view.flat(head), "o", color=DRAWING_INK, markersize=6)
     axes.plot(*view.flat(station.hand), "o", color=HAND, markersize=4, zorder=5)
+    if flown is not None:
+        axes.plot(*view.flat(flown), "o", color="white", markeredgecolor=DRAWING_INK, markersize=6,
+                  markeredgewidth=1.2, zorder=7)  # fmt: skip
     arrow = slice(10, 13)
     start, end = flat[arrow][0], flat[arrow][-1]
     if np.linalg.norm(end - start) > 1e-3:

@@ -1,6 +1,9 @@
 """The rehearsal page of one pattern: one performer dances it on the spot, and you can step through its stations."""
 
+from collections.abc import Mapping
+
 from sequencer.geometry.bodies import Side
+from sequencer.motion.laws.law import Law
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
@@ -10,6 +13,12 @@ from sequencer.outputs.patterns.fit_words import (
     number_words,
     values_words,
     verdict,
+)
+from sequencer.outputs.patterns.flown_words import (
+    NOT_LOOKED_AT,
+    flown_lines,
+    flown_record,
+    flown_words,
 )
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.outputs.rehearsal.page_data import (
@@ -43,23 +52,13 @@ def pattern_document(one: OnePattern) -> Document:
         The body keeps the posture that was found for it.
     """
     end = one.end if one.end <= _LONGEST else min(4 * one.cycle, _LONGEST)
-    before, after = -2 * ROOM_MARGIN, end + 2 * ROOM_MARGIN
-    trajectories: dict[Side, Trajectory] = {
-        side: Trajectory(
-            (Span(start=before, end=after, law=law, origin=0.0, kind="block", label=one.name),)
-        )
-        for side, law in one.laws.items()
-    }
-    dancer = Dancer(
-        name="you",
-        body=one.body,
-        props=dict(one.dance.props),
-        trajectories=trajectories,
-        floor=WalkPath((0.0, 0.0)),
-        carriage=one.carriage(before, after),
-    )
+    dancer = _dancer(one, one.flown_laws, end)
+    flown = one.flown_laws is not one.laws
+    ways = (dancer, _dancer(one, one.laws, end)) if flown else (dancer,)
     gives = {} if one.posture.upright else widest_gives(dancer, 0.0, end)
-    cast, keys, error = cast_document((dancer,), -ROOM_MARGIN, end + ROOM_MARGIN)
+    cast, keys, error = cast_document(ways, -ROOM_MARGIN, end + ROOM_MARGIN)
+    if flown:
+        cast = [cast[0] | {"drawn": cast[1]["tracks"]}]
     count = TempoMap.steady(one.tempo, beats=int(end) + 2)
     hands = f"{one.dance.timing} time, {one.dance.direction} direction"
     lines = [
@@ -70,6 +69,7 @@ def pattern_document(one: OnePattern) -> Document:
         *values_words(one),
         posture_words(one.posture, gives),
         verdict(one.proven),
+        *_flown_lines(one),
         f"one hand cycle in {cycle_words(one)}, home after {number_words(end)}",
         one.pattern.notes,
     ]
@@ -97,9 +97,51 @@ def pattern_document(one: OnePattern) -> Document:
         "findings": [],
         "clearances": [],
         "apart": None,
-        "not_checked": ["whether this pattern can be flown at this tempo: see its card"],
+        "not_checked": _not_checked(one),
         "error": {"stated": STATED_ERROR, "measured": round(error, 6)},
     }  # fmt: skip
+
+
+def _dancer(one: OnePattern, laws: Mapping[Side, Law], end: float) -> Dancer:
+    before, after = -2 * ROOM_MARGIN, end + 2 * ROOM_MARGIN
+    return Dancer(
+        name="you",
+        body=one.body,
+        props=dict(one.dance.props),
+        trajectories={
+            side: Trajectory(
+                (Span(start=before, end=after, law=law, origin=0.0, kind="block", label=one.name),)
+            )
+            for side, law in laws.items()
+        },
+        floor=WalkPath((0.0, 0.0)),
+        carriage=one.carriage(before, after),
+    )
+
+
+def _flown_lines(one: OnePattern) -> list[str]:
+    """How each hand flies it; once if both fly it alike."""
+    if not one.prop.flexible:
+        return ["flies as drawn"]
+    line = "rope" if one.prop.kind == "rope dart" else "tether"
+    told: dict[Side, list[str]] = {}
+    for side in one.sides:
+        record = flown_record(one, side, search=False)
+        told[side] = [] if record is None else flown_lines(record, line)
+    if not one.flies:
+        shown = [flown_words(one) or "shown as drawn: whether it can be flown is not known"]
+    else:
+        shown = ["danced as flown; key F: as drawn"]
+    lead = told["right"]
+    words = [f"as flown, {lead[0]}", *lead[1:]] if lead and one.flies else lead[1:]
+    differing = [each for each in told.get("left", []) if each not in lead]
+    return [*shown, *words, *(f"left hand: {each}" for each in differing)]
+
+
+def _not_checked(one: OnePattern) -> list[str]:
+    if not one.prop.flexible:
+        return []
+    return [f"{NOT_LOOKED_AT}, in how it is flown"]
 
 
 def _stations(one: OnePattern, end: float) -> list[list[object]]:

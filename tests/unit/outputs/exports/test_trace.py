@@ -1,4 +1,5 @@
 import io
+from types import SimpleNamespace
 
 import numpy as np
 import pandas as pd
@@ -6,7 +7,8 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.motion.patterns.planes import frame_of
-from sequencer.outputs.exports.trace import TRACE_COLUMNS, pattern_csv, trace_csv
+from sequencer.outputs.exports import trace as module
+from sequencer.outputs.exports.trace import FLOWN_COLUMNS, TRACE_COLUMNS, pattern_csv, trace_csv
 
 AGREED = "seconds,beat,performer,side,hand_x,hand_y,hand_z,head_x,head_y,head_z,sense_x,sense_y,sense_z,lit"
 
@@ -63,6 +65,7 @@ def test_facing_the_audience_turns_wall_planes_round(traced):
     assert_allclose(row[["sense_x", "sense_y", "sense_z"]].astype(float), [0, 1, 0], atol=1e-6)
 
 
+@pytest.mark.usefixtures("unflown")
 def test_pattern_rows_are_where_they_are_asked_for():
     table = pd.read_csv(
         io.StringIO(
@@ -77,12 +80,13 @@ def test_pattern_rows_are_where_they_are_asked_for():
         keep_default_na=False,
     )
 
-    assert ",".join(table.columns) == AGREED
+    assert ",".join(table.columns) == ",".join((AGREED, *FLOWN_COLUMNS))
     assert_allclose(table["beat"], np.arange(4 * 96 + 1) / 96, atol=1e-7)
     assert_allclose(table["seconds"], table["beat"] * 0.6, atol=1e-7)
     assert set(table["side"]) == {"right"}
 
 
+@pytest.mark.usefixtures("unflown")
 def test_pattern_follows_the_station_table():
     """Planes of a pro-bend of four lobes at every half lobe.
 
@@ -106,6 +110,7 @@ def test_pattern_follows_the_station_table():
     assert_allclose(table[["sense_x", "sense_y", "sense_z"]], expected, atol=1e-6)
 
 
+@pytest.mark.usefixtures("unflown")
 def test_one_hand_cycle_where_no_beats_are_named():
     table = pd.read_csv(
         io.StringIO(
@@ -122,6 +127,46 @@ def test_one_hand_cycle_where_no_beats_are_named():
     assert_allclose(np.abs(table[["sense_x", "sense_y", "sense_z"]] @ axis), 1.0, atol=1e-6)
 
 
+@pytest.fixture
+def unflown(monkeypatch):
+    monkeypatch.setattr(module, "flown_period", lambda *_: SimpleNamespace(broken=("pull",)))
+
+
+def flown_table(**more):
+    given = {"beats": 1.0, "per_beat": 240, "tempo": 100.0} | more
+    return pd.read_csv(io.StringIO(pattern_csv("static-spin", {}, **given)))
+
+
+def test_flown_columns_obey_newton():
+    """The head's acceleration and gravity together point at the hand, along a tether of its length.
+
+    Source: Newton's second law, second differences of the head as printed; drag is under 1 % of the pull.
+    """
+    table = flown_table()
+    hand, head = (
+        table[[name for name in FLOWN_COLUMNS if what in name]].to_numpy()
+        for what in ("hand", "head")
+    )
+    step = table["seconds"][1] - table["seconds"][0]
+    felt = (head[2:] - 2 * head[1:-1] + head[:-2]) / step**2 + [0.0, 0.0, 9.80665]
+    line = (hand - head)[1:-1]
+
+    assert_allclose(np.linalg.norm(line, axis=-1), 0.51, atol=1e-6)
+    along = felt / np.linalg.norm(felt, axis=-1, keepdims=True)
+    assert np.min(np.sum(along * line, axis=-1) / 0.51) > np.cos(0.015)
+    drawn = table[["head_x", "head_y", "head_z"]].to_numpy()
+    assert 0.0 < np.linalg.norm(head - drawn, axis=-1).max() < 0.1
+    assert all(name.endswith("_m_body") for name in FLOWN_COLUMNS)
+
+
+@pytest.mark.usefixtures("unflown")
+def test_flown_columns_are_empty_where_it_cannot_be_flown():
+    table = flown_table(per_beat=4)
+
+    assert table[list(FLOWN_COLUMNS)].isna().all(axis=None)
+    assert not table[["head_x", "hand_x"]].isna().any(axis=None)
+
+
 @pytest.mark.parametrize("given", ["0", "-1", "four", "nan"])
 def test_bad_beats_are_refused(given):
     with pytest.raises(ValueError, match="beats"):
@@ -136,7 +181,6 @@ def test_rate_must_be_positive(traced):
 def test_every_wick_of_a_prop_with_more_has_columns():
     """A staff's two heads lie on either side of its hand; whoever has fewer leaves them empty."""
     from dataclasses import replace
-    from types import SimpleNamespace
 
     from sequencer.geometry.bodies import Body
     from sequencer.motion.patterns.library import law_for

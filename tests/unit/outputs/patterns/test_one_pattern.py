@@ -3,6 +3,7 @@
 from dataclasses import replace
 from itertools import product
 from math import radians
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -15,6 +16,7 @@ from sequencer.geometry.segments import segment_segment
 from sequencer.motion.fitting.fits import Fit, Margins
 from sequencer.motion.fitting.search import fitted
 from sequencer.motion.fitting.windows import Window, Windows
+from sequencer.motion.flown.flyable import WouldFly
 from sequencer.motion.patterns.build_steps import place_words
 from sequencer.outputs.patterns import one_pattern as module
 from sequencer.outputs.patterns.fit_words import (
@@ -36,9 +38,16 @@ from sequencer.show.document import parse_document
 from sequencer.show.prop_records import usual_prop
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
+from tests.nothing_kept import nothing_kept
 from tests.songs import even_song
 
 ASHORE = Margins(body=0.041, other=0.06, reach=0.2, pull=9.0)
+
+
+@pytest.fixture(autouse=True)
+def as_drawn(monkeypatch):
+    """The drawing and its fit; what is flown has its own tests."""
+    monkeypatch.setattr(module.OnePattern, "flown", {})
 
 
 def found(name, values, posture=None, margins=ASHORE, **more):
@@ -336,3 +345,56 @@ def test_what_the_card_says_does_not_fit_the_check_stops(name, kind, stature, te
     against = found_against(show_of(name, stature, kind=kind, tempo=tempo), name)
     refused = verdict(one.proven).startswith("does not fit")
     assert refused == any(severity == "stop" for severity, _ in against)
+
+
+# --- what is flown ----------------------------------------------------------------------------------
+
+
+def test_the_search_for_what_would_fly_is_kept_by_its_content(monkeypatch):
+    asked = []
+
+    def nearest(law_of, flying):
+        asked.append(law_of(0.4).at(np.array(0.0)).head(0.4))
+        return WouldFly(84.0, None, 0.4, None)
+
+    monkeypatch.setattr(module, "would_fly", nearest)
+    with nothing_kept():
+        for _ in range(2):
+            one = one_pattern("static-spin")
+            assert one.would_fly("right") == WouldFly(84.0, None, 0.4, None)
+        assert len(asked) == 1
+        one_pattern("static-spin", tempo=90.0).would_fly("right")
+        one_pattern("static-spin", {"up": 0.02}).would_fly("right")
+        one_pattern("static-spin", body=Body(stature=1.8)).would_fly("right")
+        one_pattern("static-spin").would_fly("left")
+    assert len(asked) == 5
+    assert_allclose(asked[2] - asked[0], [0.0, 0.0, 0.02], atol=1e-9)
+
+
+def test_another_tether_is_tried_with_the_law_that_it_has(monkeypatch):
+    """The hand of an isolation goes round opposite the head: its circle follows the tether."""
+    monkeypatch.setattr(
+        module, "would_fly", lambda law_of, _: [law_of(r).at(np.array(0.0)) for r in (0.3, 0.4)]
+    )
+    with nothing_kept():
+        short, long = one_pattern("isolation").would_fly("right")
+    assert 0.02 < np.linalg.norm(long.hand - short.hand) < 0.1
+
+
+@pytest.mark.parametrize(
+    ("left", "right", "flies"), [((), (), True), ((), ("pull",), False), (("speed",), (), False)]
+)
+def test_a_pattern_flies_if_both_hands_do(left, right, flies):
+    one = one_pattern("static-spin")
+    vars(one)["flown"] = {
+        "left": SimpleNamespace(broken=left),
+        "right": SimpleNamespace(broken=right),
+    }
+    assert one.flies is flies
+    assert (one.flown_laws is one.laws) is not flies
+
+
+def test_a_hand_that_never_comes_home_is_not_known_to_fly():
+    one = one_pattern("static-spin")
+    vars(one)["flown"] = {"right": SimpleNamespace(broken=())}
+    assert not one.flies
