@@ -150,6 +150,18 @@ class Problem:
         state = self._state(unknown, weights)
         return self._value(state, weights), *self._derivatives(state, weights)
 
+    def hands(self, unknown: Floats) -> tuple[Floats, Floats]:
+        """Hand and head at the Gauss points of all copies, each shape (n, 3) [m, body frame]."""
+        state = self._state(unknown, STAGES[0])
+        return self._shown(state.hand), self._shown(
+            np.broadcast_to(state.path[0], state.hand.shape)
+        )
+
+    def _shown(self, places: Floats) -> Floats:
+        """Places of all copies from the frame of the unknown part, flat [m, body frame]."""
+        turned = np.einsum("nab,nkpb->nkpa", self.grid.copies, places) + self.grid.centre
+        return np.asarray(turned.reshape(-1, 3))
+
     def _newton(self, start: Floats, weights: Penalties, enough: float) -> tuple[Floats, float]:
         """Where a further step promises less than a share of the value, and that share."""
         from scipy.linalg import LinAlgError, cho_factor, cho_solve
@@ -216,12 +228,8 @@ class Problem:
         """Contact of all copies, in the frame of the unknown part."""
         if self.wanted.touching is None:
             return None
-        own, centre = self.grid.copies, self.grid.centre
-        shown = [
-            (np.einsum("nab,nkpb->nkpa", own, each) + centre).reshape(-1, 3)
-            for each in (hand, head)
-        ]
-        touch = self.wanted.touching(*shown)
+        own = self.grid.copies
+        touch = self.wanted.touching(self._shown(hand), self._shown(head))
         copy = touch.point // (hand.shape[1] * hand.shape[2])
         return touch._replace(normal=np.einsum("mab,ma->mb", own[copy], touch.normal))
 

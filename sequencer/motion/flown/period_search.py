@@ -2,6 +2,8 @@
 
 Lobes that are drawn alike are flown alike where the plane of the prop bends; where it does not, only repeats that keep up
 are imposed, for there gravity lets each petal sag its own way and a hand that undid that would work three times as much.
+A hand that leaves its drawn path needs room: a pattern that would get out of reach or into the body is danced as a whole
+up to 25 cm from where it is drawn, as a performer does without a thought.
 """
 
 from dataclasses import replace
@@ -13,6 +15,7 @@ from sequencer.arrays import Floats
 from sequencer.geometry.bodies import Side
 from sequencer.kept import kept
 from sequencer.motion.flown.body_space import CLEARANCE
+from sequencer.motion.flown.contact import Touching
 from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, closed
 from sequencer.motion.flown.flown_motion import Flying
@@ -32,6 +35,10 @@ _SOUND = 1e-5  # residual of a search that has converged
 _FAR_OVER = 0.15  # share over a limit after all rounds
 _SEED = 20_260
 _JIGGLE = 0.1  # [m]
+FARTHEST_MOVED = 0.25  # [m] that a pattern may be danced from where it is drawn
+_MOVES = 12  # steps of the search for that
+_STAY = 0.02  # weight of the move itself, against depths at every instant
+_MIRROR = np.array([-1.0, 1.0, 1.0])
 _FLAT = 1e-6  # [1] of the plane's normals
 
 
@@ -129,9 +136,38 @@ def _attempted(law: Law, flying: Flying, repeat: Repeat, attempt: _Attempt) -> F
         for _ in range(3):
             noise = (np.roll(noise, 1, axis=0) + 2.0 * noise + np.roll(noise, -1, axis=0)) / 4.0
         start = start + _JIGGLE * noise
+    moved: Floats = np.zeros(3)
+    if wanted.touching is not None:
+        # without reach and body first: what touches then tells where to dance the pattern
+        start = Problem(grid, replace(wanted, touching=None)).solved(start).unknown
+        moved = _clear(problem.hands(start), wanted.touching, flying.side)
+        grid = replace(grid, centre=grid.centre + moved)
+        problem = Problem(grid, wanted)
     return held_to_limits(
-        problem, start, lambda found: _period_of(law, flying, grid, repeat, found)
+        problem, start, lambda found: _period_of(law, flying, grid, repeat, found, moved)
     )
+
+
+def _clear(seen: tuple[Floats, Floats], touching: Touching, side: Side) -> Floats:
+    """How far to move a pattern as a whole, at most `FARTHEST_MOVED`, so that least of it touches, shape (3,) [m].
+
+    Never towards the other hand, whose prop is not known here. Least squares of depths and, lightly, of the move itself, by Gauss and Newton.
+    """
+    hand, head = seen
+    moved: Floats = np.zeros(3)
+    for _ in range(_MOVES):
+        touch = touching(hand + moved, head + moved)
+        if not len(touch.point):
+            break
+        share = 1.0 / len(hand)
+        pulled = share * touch.normal.T @ touch.depth - _STAY * moved
+        matrix = share * touch.normal.T @ touch.normal + _STAY * np.eye(3)
+        moved = moved + np.linalg.solve(matrix, pulled)
+        outward = min if side == "left" else max
+        moved[0] = outward(moved[0], 0.0)
+        far = float(np.linalg.norm(moved))
+        moved *= min(1.0, FARTHEST_MOVED / max(far, FARTHEST_MOVED))
+    return moved
 
 
 def _flat(law: Law) -> bool:
@@ -176,7 +212,7 @@ def _wanted(law: Law, flying: Flying, grid: CurveLayout, repeat: Repeat) -> Want
 
 
 def _period_of(
-    law: Law, flying: Flying, grid: CurveLayout, repeat: Repeat, found: Optimum
+    law: Law, flying: Flying, grid: CurveLayout, repeat: Repeat, found: Optimum, moved: Floats
 ) -> FlownPeriod:
     parts = np.einsum("nab,kb->nka", grid.copies, found.unknown) + grid.centre
     return FlownPeriod(
@@ -190,20 +226,24 @@ def _period_of(
         ),
         alike=repeat.parts,
         residual=found.residual,
+        moved=moved,
     )
 
 
 def _record_of(period: FlownPeriod) -> list[Any]:
     own = period.head.coefficients[: period.head.spans]
-    return [own.ravel().tolist(), period.alike, period.residual]
+    return [own.ravel().tolist(), period.alike, period.residual, period.moved.tolist()]
 
 
 def _period_from(law: Law, flying: Flying, plain: _Plain, record: list[Any]) -> FlownPeriod:
-    numbers, alike, residual = record
+    numbers, alike, residual, place = record
     own: Floats = np.array(numbers).reshape(-1, 3)
+    moved: Floats = np.array(place)
     if plain.mirrored:
-        own = own * np.array([-1.0, 1.0, 1.0])
+        own, moved = own * _MIRROR, moved * _MIRROR
     head = EvenSpline(
         start=-plain.shift, step=law.period / len(own), coefficients=closed(own), periodic=True
     )
-    return FlownPeriod(law=law, flying=flying, head=head, alike=alike, residual=residual)
+    return FlownPeriod(
+        law=law, flying=flying, head=head, alike=alike, residual=residual, moved=moved
+    )

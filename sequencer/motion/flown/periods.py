@@ -5,7 +5,7 @@ that pulls with three tenths of the head's weight at every instant, hand speed a
 clearance of the own body and the floor. Frame: body frame [m].
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 
 import numpy as np
@@ -30,6 +30,8 @@ class FlownPeriod(FlownMotion):
         The head's path [m, body frame], in the law's beats; repeats.
     alike : int
         Parts of the period that are flown alike.
+    moved : ndarray, shape (3,) [m, body frame]
+        From where the pattern is drawn to where it is danced, so that the hand has room.
     residual : float
         First-order residual of the optimum: the share of the value that a further step promises.
     """
@@ -37,19 +39,21 @@ class FlownPeriod(FlownMotion):
     law: Law
     alike: int
     residual: float
+    moved: Floats = field(default_factory=lambda: np.zeros(3))
 
     @cached_property
     def _off(self) -> tuple[Floats, Floats, Floats]:
         """Head and hand off the drawing [m], and the tether [rad], at the looks; each shape (n,)."""
         drawn, seen = self.law.at(self._looks), self._seen
-        head = np.linalg.norm(seen.head - drawn.head(self.flying.prop.length), axis=-1)
-        hand = np.linalg.norm(seen.hand - drawn.hand, axis=-1)
+        there = drawn.head(self.flying.prop.length) + self.moved
+        head = np.linalg.norm(seen.head - there, axis=-1)
+        hand = np.linalg.norm(seen.hand - drawn.hand - self.moved, axis=-1)
         turned = np.arccos(np.clip(np.sum(seen.tether * drawn.tether, axis=-1), -1.0, 1.0))
         return head, hand, turned
 
     @property
     def head_off(self) -> tuple[float, float]:
-        """Root mean square and largest distance of the head from where it is drawn [m]."""
+        """Root mean square and largest distance of the head from its drawn path, moved as the pattern is [m]."""
         return _size(self._off[0])
 
     @property

@@ -28,6 +28,7 @@ from sequencer.progress import Progress
 READS_CLEAN = 0.15  # [m] of the head off the drawing, root mean square
 _ANSWER = 0.25  # [s]
 _PER_BEAT = 96
+_MOVED = 0.02  # [m] nobody notices less
 _AT_REST = 0.1  # of the head's usual speed
 NOT_LOOKED_AT = "the other hand's prop, where your arms are, walking and turning"
 
@@ -58,6 +59,7 @@ def flown_record(
     limits = period.flying.limits
     return {
         "reads": reading(period),
+        "moved_m": period.moved.tolist(),
         "head_off_rms_m": period.head_off[0],
         "head_off_m": period.head_off[1],
         "hand_off_rms_m": period.hand_off[0],
@@ -106,7 +108,7 @@ def station_words(one: OnePattern, station: Station, side: Side = "right") -> st
     flown = one.flown_head(station, side)
     if flown is None:
         return ""
-    drawn = station.hand + one.dance.props[side].length * station.tether
+    drawn = station.hand + one.dance.props[side].length * station.tether + one.flown[side].moved
     return f"{off_words(float(np.linalg.norm(flown - drawn)))} off"
 
 
@@ -141,6 +143,7 @@ def flown_lines(record: Mapping[str, Any], line: str) -> list[str]:
     pull = f"pull {record['least_pull_n']:.1f} to {record['pull_n']:.1f} N"
     return [
         *lines,
+        *_moved_words(record),
         _off_words(record),
         f"{pull}, never less than {least} of the head's weight",
         f"hand up to {speed} m/s and {jerk} m/s², head up to {head} m/s",
@@ -182,6 +185,22 @@ def _broken_words(record: Mapping[str, Any], line: str) -> list[str]:
         *([rests] if record["pushed"] else []),
         *(words[name] for name in record["broken_limits"]),
     ]
+
+
+def _moved_words(record: Mapping[str, Any]) -> list[str]:
+    """Where the pattern is danced, if not where it is drawn."""
+    moved = record["moved_m"]
+    if float(np.linalg.norm(moved)) < _MOVED:
+        return []
+    ways = [
+        f"{off_words(abs(value))} {ahead if value > 0 else back}"
+        for value, (back, ahead) in zip(
+            moved, (("left", "right"), ("behind", "in front"), ("below", "above")), strict=True
+        )
+        if abs(value) >= 0.005
+    ]
+    where = " and ".join(filter(None, [", ".join(ways[:-1]), ways[-1]]))
+    return [f"danced {where} of where it is drawn, so that the arm has room"]
 
 
 def _off_words(record: Mapping[str, Any]) -> str:

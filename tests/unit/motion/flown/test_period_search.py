@@ -48,7 +48,8 @@ def test_lobes_that_are_drawn_alike_are_flown_alike():
     assert (repeat.parts, period.alike) == (2, 2)
     beats = np.linspace(0.0, 2.0, 40)
     here, there = period.head.at(beats), period.head.at(beats + 1.0)
-    assert_allclose((here - repeat.centre) @ repeat.turn.T, there - repeat.centre, atol=1e-9)
+    centre = repeat.centre + period.moved
+    assert_allclose((here - centre) @ repeat.turn.T, there - centre, atol=1e-9)
 
 
 def test_petals_that_stand_are_flown_as_gravity_lets_them():
