@@ -108,7 +108,9 @@ def station_words(one: OnePattern, station: Station, side: Side = "right") -> st
     flown = one.flown_head(station, side)
     if flown is None:
         return ""
-    drawn = station.hand + one.dance.props[side].length * station.tether + one.flown[side].moved
+    drawn = station.hand + one.dance.props[side].length * station.tether
+    if side in one.flown:
+        drawn = drawn + one.flown[side].moved
     return f"{off_words(float(np.linalg.norm(flown - drawn)))} off"
 
 
@@ -195,12 +197,14 @@ def _moved_words(record: Mapping[str, Any]) -> list[str]:
     ways = [
         f"{off_words(abs(value))} {ahead if value > 0 else back}"
         for value, (back, ahead) in zip(
-            moved, (("left", "right"), ("behind", "in front"), ("below", "above")), strict=True
+            moved,
+            (("left of", "right of"), ("behind", "in front of"), ("below", "above")),
+            strict=True,
         )
         if abs(value) >= 0.005
     ]
     where = " and ".join(filter(None, [", ".join(ways[:-1]), ways[-1]]))
-    return [f"danced {where} of where it is drawn, so that the arm has room"]
+    return [f"danced {where} where it is drawn, so that the arm has room"]
 
 
 def _off_words(record: Mapping[str, Any]) -> str:

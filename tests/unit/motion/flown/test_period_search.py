@@ -8,6 +8,7 @@ import pytest
 from numpy.testing import assert_allclose
 
 from sequencer.motion.flown import period_search
+from sequencer.motion.flown.contact import Contact
 from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.flown.symmetry import repeat_of
@@ -165,3 +166,25 @@ def test_knots():
     turns = law_of("pro-bend-2").bounds().turn_rate / (2 * np.pi)
     assert 1.4 < turns < 1.6  # a beat, of which a part has one
     assert spans("pro-bend-2") == np.ceil(12 * turns)
+
+
+def test_a_pattern_is_moved_out_of_what_it_touches():
+    """A wall ahead of hand and head: it moves back by nearly as much as they are in it, and never to the other hand."""
+    hand, head = np.array([[0.3, 0.5, 1.2]]), np.array([[0.3, 0.9, 1.2]])
+
+    def wall(_hand, heads):
+        deep = heads[:, 1] - 0.8
+        at = np.flatnonzero(deep > 0)
+        return Contact(at, deep[at], np.ones(len(at)), np.tile([0.0, -1.0, 0.0], (len(at), 1)))
+
+    moved = period_search._clear((hand, head), wall, "right")
+    assert moved[1] == pytest.approx(-0.1, abs=0.01)
+    assert_allclose(moved[[0, 2]], 0.0, atol=1e-12)
+
+    def inner(_hand, heads):
+        return Contact(np.zeros(1, int), np.ones(1), np.ones(1), np.array([[-1.0, 0.0, 0.0]]))
+
+    assert_allclose(period_search._clear((hand, head), inner, "right"), 0.0, atol=1e-12)
+    assert period_search._clear((hand, head), inner, "left")[0] == pytest.approx(
+        -period_search.FARTHEST_MOVED, abs=1e-9
+    )

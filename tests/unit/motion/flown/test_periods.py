@@ -114,8 +114,8 @@ def test_the_hand_as_published_is_the_one_that_the_law_of_motion_gives(name):
 @NAMES
 def test_how_far_head_hand_and_tether_are_off(name):
     period = period_of(name)
-    drawn, head = period.law.at(dense(period)), period.head.at(dense(period))
-    hand = period.flight(dense(period)).hand
+    drawn, head = period.law.at(dense(period)), period.head.at(dense(period)) - period.moved
+    hand = period.flight(dense(period)).hand - period.moved
     for found, off in (
         (period.head_off, np.linalg.norm(head - drawn.head(POI.length), axis=-1)),
         (period.hand_off, np.linalg.norm(hand - drawn.hand, axis=-1)),
