@@ -169,9 +169,14 @@ def _standing(
         lit=burns,
         deviation={
             side: hand_deviations_of(
-                trajectory, props[side], tempo,
+                trajectory,
+                props[side],
+                tempo,
                 hand=FlyingHand(
-                    side=side, prop=props[side], carriage=carriage, tempo=tempo,
+                    side=side,
+                    prop=props[side],
+                    carriage=carriage,
+                    tempo=tempo,
                     limits=flown_limits(read.show.limits),
                 ),
             )

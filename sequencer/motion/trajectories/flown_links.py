@@ -163,9 +163,7 @@ def _searched(firsts: _States, lasts: _States, beats: float, flying: Flying) -> 
     return best
 
 
-def _bridges(
-    firsts: _States, lasts: _States, beats: float, flying: Flying
-) -> Iterator[_Bridge]:
+def _bridges(firsts: _States, lasts: _States, beats: float, flying: Flying) -> Iterator[_Bridge]:
     """Every bridge that a link may hold, by where it begins and ends and the way of its tether."""
     for start, first in firsts.items():
         for end, last in lasts.items():
