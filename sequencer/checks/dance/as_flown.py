@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from itertools import pairwise
-from math import degrees
+from math import degrees, inf, isfinite
 from typing import NamedTuple, TypeVar
 
 import numpy as np
@@ -28,8 +28,14 @@ from sequencer.motion.flown.periods import LOST
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.flown_figures import UNSETTLED, FlownFigures, FlyingHand
+from sequencer.motion.performers.flown_figures import (
+    FAR_TOO_SLOW,
+    UNSETTLED,
+    FlownFigures,
+    FlyingHand,
+)
 from sequencer.motion.props.prop import Prop
+from sequencer.motion.props.tension import lowest_tempo
 from sequencer.motion.trajectories.flown_links import (
     FlownLink,
     HeadState,
@@ -55,7 +61,8 @@ _NOT_CHECKED = (
     "As flown, neither the other hand's prop nor the arms were looked at.",
     "Distances were checked on the drawn path with its margin, not on the path as flown.",
 )
-_UNFLOWN = "As flown, links to and from a pattern that cannot be flown were not looked at."
+_UNFLOWN = "As flown, links to and from a pattern that cannot be flown, or was not flown, were not looked at."
+_STALLS = "As flown, stalls were not looked at: where a prop stops above the hand its tether is slack by nature."
 _ENDLESS = (
     "As flown, patterns that do not repeat were not looked at, nor the links to and from them."
 )
@@ -114,7 +121,11 @@ class _Block(NamedTuple):
 
     hand: _Hand
     span: Span
-    figures: FlownFigures
+    figures: FlownFigures | None  # None if no search was made
+
+    @property
+    def flies(self) -> bool:
+        return self.figures is not None and self.figures.flies
 
     @property
     def flying(self) -> Flying:
@@ -183,22 +194,22 @@ def as_flown(show: Staged, *, progress: Progress | None = None) -> Outcome:
     if not hands:
         return Outcome()
     share = _PATTERNS + _LINKS
-    blocks, endless = _flown_blocks(hands, within(progress, 0.0, _PATTERNS))
-    gaps, unflown = _gaps_between(hands, blocks)
-    findings = list(_soft(show, blocks))
+    patterns = _flown_blocks(hands, within(progress, 0.0, _PATTERNS))
+    gaps, unflown = _gaps_between(hands, patterns.flown)
+    findings = [*_soft(show, patterns.flown), *_too_slow(show, patterns.too_slow)]
     failed = _failed_gaps(gaps, within(progress, _PATTERNS, share))
     asked = within(progress, share, 1.0)
+    grounded = _grouped((each for each in patterns.flown if not each.flies), _block_cause)
     causes: list[Callable[[], Finding]] = [
-        *(partial(_unflyable, show, group) for group in _grouped(
-            (each for each in blocks if not each.figures.flies), _block_cause)),
+        *(partial(_unflyable, show, group) for group in grounded),
         *(partial(_unlinked, show, group) for group in _grouped(failed, _gap_cause)),
-    ]  # fmt: skip
+    ]
     for k, cause in enumerate(causes):
         if asked is not None:
             asked("seeking what would fly", k / len(causes))
         stop_if_unwanted()
         findings.append(cause())
-    more = (*((_UNFLOWN,) if unflown else ()), *((_ENDLESS,) if endless else ()))
+    more = sorted(patterns.left | ({_UNFLOWN} if unflown else set()))
     return Outcome(findings=tuple(findings), not_checked=(*_NOT_CHECKED, *more))
 
 
@@ -217,22 +228,44 @@ def _hands(show: Staged) -> Iterator[_Hand]:
                 )
 
 
-def _flown_blocks(hands: Sequence[_Hand], progress: Progress | None) -> tuple[list[_Block], bool]:
-    """Every block as flown, and whether any was left out because it does not repeat."""
+class _Patterns(NamedTuple):
+    """All blocks of all hands, by what becomes of them."""
+
+    flown: list[_Block]
+    too_slow: list[_Block]  # so slow that no search was made; without figures
+    left: set[str]  # sentences on what was not looked at
+
+
+def _flown_blocks(hands: Sequence[_Hand], progress: Progress | None) -> _Patterns:
     asked = [(hand, span) for hand in hands for span in hand.spans if span.kind == "block"]
-    out = []
+    out = _Patterns([], [], set())
     for k, (hand, span) in enumerate(asked):
         if progress is not None:
             progress("flying the patterns", k / len(asked))
-        figures = hand.flyer.figures(span)
-        if figures is not None:
-            out.append(_Block(hand, span, figures))
-    return out, len(out) < len(asked)
+        if not isfinite(span.law.period):
+            out.left.add(_ENDLESS)
+        elif hand.flyer.worth_flying(span, FAR_TOO_SLOW):
+            figures = hand.flyer.figures(span)
+            if figures is not None:
+                out.flown.append(_Block(hand, span, figures))
+        elif isfinite(_taut_from(hand, span)):
+            out.too_slow.append(_Block(hand, span, None))
+        else:
+            out.left.add(_STALLS)
+    return out
+
+
+def _taut_from(hand: _Hand, span: Span) -> float:
+    """The tempo from which the drawn tether is taut [beats/min]; inf if there is none, or none is proven."""
+    try:
+        return lowest_tempo(span.law, length=hand.prop.length).lowest
+    except ValueError:  # nothing is proven about the law's third derivative
+        return inf
 
 
 def _gaps_between(hands: Sequence[_Hand], blocks: Sequence[_Block]) -> tuple[list[_Gap], bool]:
     """Every link and border between motions that can be flown, and whether any was left out."""
-    flies = {id(each.span) for each in blocks if each.figures.flies}
+    flies = {id(each.span) for each in blocks if each.flies}
     out, left = [], False
     for hand in hands:
         for gap in _gaps_of(hand):
@@ -311,27 +344,40 @@ class _Place(NamedTuple):
 
 
 def _soft(show: Staged, blocks: Sequence[_Block]) -> Iterator[Finding]:
-    soft = (each for each in blocks if each.figures.soft)
-    for group in _grouped(soft, lambda each: each.span.label):
+    soft = [(each, each.figures) for each in blocks if each.figures and each.figures.soft]
+    for group in _grouped(soft, lambda each: each[0].span.label):
         said = soft_words(
-            max(each.figures.head_most for each in group),
-            max(each.figures.head_rms for each in group),
+            max(figures.head_most for _, figures in group),
+            max(figures.head_rms for _, figures in group),
         )
-        yield _finding(
-            show, "reads-soft", "note", _places_of(group), group[0].span.label, said, SOFT_WAYS
+        own = [each for each, _ in group]
+        label = own[0].span.label
+        yield _finding(show, "reads-soft", "note", _places_of(own), label, said, SOFT_WAYS)
+
+
+def _too_slow(show: Staged, blocks: Sequence[_Block]) -> Iterator[Finding]:
+    for group in _grouped(blocks, _block_cause):
+        label, tempo = group[0].span.label, group[0].flying.tempo
+        taut = max(_taut_from(each.hand, each.span) for each in group)
+        said = (
+            f"cannot be flown at {tempo:.0f} beats a minute: far too slow to keep the tether taut, which it is as "
+            f"drawn from {taut:.0f} beats a minute on"
         )
+        ways = (f"give the cycle {rounded_down(tempo / taut, 2):.2f} of its beats or less",)
+        yield _finding(show, "cannot-be-flown", "warn", _places_of(group), label, said, ways)
 
 
 def _unflyable(show: Staged, group: Sequence[_Block]) -> Finding:
     """That a pattern cannot be flown at its tempo, and what would do."""
     label, tempo = group[0].span.label, group[0].flying.tempo
     places = _places_of(group)
-    worst = max(group, key=lambda each: (len(each.figures.broken), -each.figures.least_pull))
-    if any(each.figures.unsettled for each in group):
+    flown = [(each, each.figures) for each in group if each.figures is not None]
+    worst, figures = max(flown, key=lambda one: (len(one[1].broken), -one[1].least_pull))
+    if any(each.unsettled for _, each in flown):
         said = _unsettled_words(f"at {tempo:.0f} beats a minute")
         return _finding(show, "flight-not-found", "note", places, label, said, ())
     would = _would_fly_for(group, worst)
-    limits = _limit_words(_Limits.of(worst.figures), worst.flying.limits)
+    limits = _limit_words(_Limits.of(figures), worst.flying.limits)
     said = f"cannot be flown at {tempo:.0f} beats a minute: {limits}; {would_words(would)}"
     ways = _ways(would, tempo) or ("choose another pattern, or one with a smaller hand_radius",)
     return _finding(show, "cannot-be-flown", "warn", places, label, said, ways)
@@ -436,10 +482,12 @@ def _unlinked(show: Staged, group: Sequence[_Failed]) -> Finding:
     else:
         said = f"cannot be flown without a link, half a beat of each for the change ({limits})"
     if enough is None:
-        said += f"; nor in {' or '.join(f'{n:g}' for n in LENGTHS)} beats"
+        *some, last = (f"{n:g}" for n in sorted(_tried(gap)))
+        said += f"; nor in {', '.join(some)} or {last} beats"
+        rest = "rest" in (gap.before.kind, gap.after.kind)
         ways: tuple[str, ...] = (
-            "change the shift of one of the two, or mirror it",
-            "put a pattern between them that both can be joined to",
+            f"change the shift of {'the pattern' if rest else 'one of the two'}, or mirror it",
+            f"put {'another' if rest else 'a'} pattern between them that both can be joined to",
         )
     else:
         words = counted(enough, "beat")

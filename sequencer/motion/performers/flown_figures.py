@@ -24,6 +24,7 @@ from sequencer.motion.trajectories.trajectory import Span
 from sequencer.timing.tempo import TempoMap
 
 WORTH_FLYING = 0.7  # of the tempo that keeps the drawn tether taut: slower, half of the pull at the top is missing
+FAR_TOO_SLOW = 0.45  # of the same: a fifth of the pull at the top
 _LOOKS = 64  # a beat, at which the drawn tether is looked at
 SOFT = 0.15  # [m] root mean square of a head off its drawing; above it the pattern reads soft
 UNSETTLED = 1e-2  # residual above which a search has not converged
@@ -133,16 +134,22 @@ class FlyingHand:
             limits=self.limits,
         )
 
-    def worth_flying(self, block: Span) -> bool:
+    def worth_flying(self, block: Span, share: float = WORTH_FLYING) -> bool:
         """Whether a search is likely to end well: the drawn tether is taut, or would be at a little more than this tempo.
 
         A block of which this is not true is hardly ever one that flies, and takes longest to search.
+
+        Parameters
+        ----------
+        block : Span
+        share : float
+            Of the tempo at which the drawn tether must be taut.
         """
         law = block.law
         if not (self.prop.flexible and isfinite(law.period)):
             return False
         beats = np.arange(max(ceil(_LOOKS * law.period), _LOOKS)) / _LOOKS
-        faster = self.flying(block.start, block.end).tempo / 60.0 / WORTH_FLYING
+        faster = self.flying(block.start, block.end).tempo / 60.0 / share
         felt = pull(law.at(beats), length=self.prop.length, mass=1.0, beats_per_second=faster)
         return bool(np.min(felt) > 0.0)
 
