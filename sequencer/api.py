@@ -127,12 +127,21 @@ def stage(show: AnyPath | ReadShow | Staged, *, song: Song | None = None) -> Sta
     return stage_show(_show(show), song=song)
 
 
-def check(show: AnyPath | ReadShow | Staged, *, danced: int | None = None, seed: int = 0) -> Report:
+def check(
+    show: AnyPath | ReadShow | Staged,
+    *,
+    flown: bool = False,
+    danced: int | None = None,
+    seed: int = 0,
+) -> Report:
     """Every check on a show, the same as `sequencer check`.
 
     Parameters
     ----------
     show : path, ReadShow or Staged
+    flown : bool
+        Whether it is also checked which patterns and links can be flown with passive props, which takes up to minutes
+        the first time.
     danced : int, optional
         How many times it is danced with the errors that people make, which takes minutes; not at all if
         not given.
@@ -163,9 +172,9 @@ def check(show: AnyPath | ReadShow | Staged, *, danced: int | None = None, seed:
 
     given, seed = _show(show), as_whole("seed", seed, least=0)
     if danced is None:
-        return check_show(given)
+        return check_show(given, flown=flown)
     runs = as_whole("danced", danced, least=1)
-    return check_show(given, dancing=Dancing(runs=runs, seed=seed))
+    return check_show(given, flown=flown, dancing=Dancing(runs=runs, seed=seed))
 
 
 def open_show(show: AnyPath | ReadShow | Staged, *, song: Song | None = None) -> "OpenShow":

@@ -45,6 +45,7 @@ class Check:
     progress: str = ""  # shown while it runs; "checking" and its name if empty
     share: float = 0.0  # of the running time of all checks
     on_request: bool = False  # runs only on request, as `check --danced` does
+    replaces: tuple[str, ...] = ()  # codes of other checks that are not told where it has run
     # the same findings, without those of their mends that take long to find
     unmended: Callable[[Staged], Outcome] | None = None
 

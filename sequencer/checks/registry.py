@@ -9,7 +9,7 @@ from dataclasses import replace
 from functools import cache, partial
 
 from sequencer.checks.check import Check
-from sequencer.checks.dance import feasible, joins, listen_again, travel
+from sequencer.checks.dance import as_flown, feasible, joins, listen_again, travel
 from sequencer.checks.distances import drift, keeping_clear
 from sequencer.checks.fire import (
     audience_room,
@@ -64,6 +64,7 @@ BUILT_IN: tuple[Check, ...] = (
     rules_kept.CONFIRMED,
     not_planned.CHECK,
     listen_again.CHECK,
+    as_flown.CHECK,
     drift.CHECK,
 )
 

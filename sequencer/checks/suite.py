@@ -2,8 +2,10 @@
 
 from collections.abc import Collection
 from dataclasses import replace
+from functools import partial
 
 from sequencer.checks.check import Check
+from sequencer.checks.dance import as_flown
 from sequencer.checks.distances import drift
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.outcome import Outcome
@@ -21,13 +23,19 @@ _BEFORE = 0.2  # of the progress: song analysis and staging
 
 
 def checked(
-    show: Staged, *, trials: Trials | None = None, progress: Progress | None = None
+    show: Staged,
+    *,
+    flown: bool = False,
+    trials: Trials | None = None,
+    progress: Progress | None = None,
 ) -> Report:
     """Every check on a staged show, without mends.
 
     Parameters
     ----------
     show : Staged
+    flown : bool
+        Whether it is also checked which patterns and links can be flown.
     trials : Trials, optional
         Settings for dancing the show with random errors; not danced if omitted.
     progress : callable, optional
@@ -37,7 +45,7 @@ def checked(
     InputError
         If the show's own file of rules cannot be used.
     """
-    outcome, danced = examined(show, trials=trials, progress=progress)
+    outcome, danced = examined(show, flown=flown, trials=trials, progress=progress)
     return reported(show, outcome, danced)
 
 
@@ -67,6 +75,8 @@ def examined(
         else:
             outcome += check.outcome(show)
         done += check.share
+    if flown:
+        outcome = _without(outcome, as_flown.CHECK.replaces) + _flown(say).outcome(show)
     if trials is not None:
         outcome += _danced(trials, say).outcome(show)
     return outcome, outcome.danced
@@ -92,6 +102,18 @@ def by_urgency(show: Staged) -> tuple[Check, ...]:
 
 def _gravest(check: Check) -> int:
     return min(SEVERITIES.index(each) for severities in check.codes.values() for each in severities)
+
+
+def _without(outcome: Outcome, codes: Collection[str]) -> Outcome:
+    """The outcome without findings that another check says better."""
+    return replace(
+        outcome, findings=tuple(each for each in outcome.findings if each.code not in codes)
+    )
+
+
+def _flown(say: Progress) -> Check:
+    """The check that flies the show, with the progress of this run."""
+    return replace(as_flown.CHECK, run=partial(as_flown.as_flown, progress=say))
 
 
 def _danced(trials: Trials, say: Progress) -> Check:

@@ -16,6 +16,9 @@ from sequencer.progress import within
     is_flag=True,
     help="First mend joins and distances in SHOW itself, smallest change first; comments are kept.",
 )
+@click.option("--flown", is_flag=True,
+              help="Also check which patterns and links can be flown with poi and rope darts, and what would do where they "
+                   "cannot.")  # fmt: skip
 @click.option("--danced", "runs", type=click.IntRange(1, 1_000_000), metavar="N",
               help="Also run the show N times with typical human errors and report how likely each conflict is.")  # fmt: skip
 @click.option("--seed", type=click.IntRange(0), default=0, show_default=True,
@@ -31,6 +34,7 @@ def check(
     show: Path,
     as_json: bool,
     mend: bool,
+    flown: bool,
     runs: int | None,
     seed: int,
     jobs: int | None,
@@ -38,7 +42,7 @@ def check(
 ) -> None:
     """Run every check on SHOW: joins, tethers, reach, clearances, fire, crew.
 
-    If --danced is interrupted, give the same command again to resume.
+    If --danced or --flown is interrupted, give the same command again to resume.
     Exits with status 0 if there is no STOP, with 1 if something must be mended first.
     """
     from sequencer import tasks
@@ -59,11 +63,14 @@ def check(
                 begun = 0.6
                 mended = tasks.mend_show(show, progress=within(progress, 0.0, begun))
             checking = within(progress, begun, 1.0)
-            report = tasks.check_show(show, dancing=dancing, jobs=jobs or 1, progress=checking)
+            report = tasks.check_show(
+                show, flown=flown, dancing=dancing, jobs=jobs or 1, progress=checking
+            )
     except KeyboardInterrupt as stop:
         mended = getattr(stop, "mended", mended)
-        if dancing is not None:
-            click.echo("finished runs are saved; give the same command again to resume", err=True)
+        if flown or dancing is not None:
+            saved = "what was flown is saved" if dancing is None else "finished runs are saved"
+            click.echo(f"{saved}; give the same command again to resume", err=True)
         if mended and mended.done:
             raise KeyboardInterrupt(_kept(len(mended.done))) from None
         raise

@@ -16,13 +16,19 @@ from sequencer.staging.staged import Staged
 
 
 def checked_with_mends(
-    show: Staged, *, trials: Trials | None = None, progress: Progress | None = None
+    show: Staged,
+    *,
+    flown: bool = False,
+    trials: Trials | None = None,
+    progress: Progress | None = None,
 ) -> Report:
     """Every check on a staged show, with the mends that were tried and work.
 
     Parameters
     ----------
     show : Staged
+    flown : bool
+        Whether it is also checked which patterns and links can be flown.
     trials : Trials, optional
         Settings for dancing the show with random errors; not danced if omitted.
     progress : callable, optional
@@ -32,7 +38,7 @@ def checked_with_mends(
     InputError
         If the show's file of rules cannot be used.
     """
-    outcome, danced = examined(show, trials=trials, progress=progress)
+    outcome, danced = examined(show, flown=flown, trials=trials, progress=progress)
     return reported(show, with_mends(show, outcome), danced)
 
 

@@ -8,11 +8,13 @@ from itertools import pairwise
 from sequencer.facts.flames import FASTEST_HEAD
 from sequencer.geometry.bodies import Body, Side
 from sequencer.kept import content_key, recent
+from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.laws.carriage import Carriage, carried
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns import library
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.flown_figures import FlyingHand
 from sequencer.motion.performers.hand_deviation import hand_deviations_of
 from sequencer.motion.performers.walks import WalkPath
 from sequencer.motion.props.prop import Prop
@@ -20,7 +22,7 @@ from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
 from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
-from sequencer.show.model import Performer
+from sequencer.show.model import Limits, Performer
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
 from sequencer.staging.reuse import dance_key
@@ -77,7 +79,7 @@ def _dancer(read: ReadShow, name: str, danced: PlacedDance) -> Dancer:
         if speed > FASTEST_HEAD:
             reach = flame_reach(record.props[side], read.show.fire, speed=speed)
             props[side] = replace(props[side], flame_reach=reach)
-    return _standing(name, carriage, props, trajectories, burns, tempo)
+    return _standing(read, name, carriage, props, trajectories, burns, tempo)
 
 
 def dancer_at(read: ReadShow, name: str, danced: PlacedDance, beat: float) -> Dancer | None:
@@ -109,7 +111,8 @@ def dancer_at(read: ReadShow, name: str, danced: PlacedDance, beat: float) -> Da
         for side, run in runs.items()
     }
     carriage = _carriage(body, own)
-    return _standing(name, carriage, props, trajectories, _burns(danced, name), danced.tempo)
+    burns = _burns(danced, name)
+    return _standing(read, name, carriage, props, trajectories, burns, danced.tempo)
 
 
 def _run_through(spans: Sequence[Span], low: float, high: float) -> list[Span]:
@@ -143,7 +146,13 @@ def _burns(danced: PlacedDance, name: str) -> tuple[tuple[float, float], ...]:
     return tuple((span.start, span.end) for span in danced.burns.get(name, ()))
 
 
+def flown_limits(limits: Limits) -> FlownLimits:
+    """What a show lets a hand do, as flying needs it."""
+    return FlownLimits(hand_speed=limits.hand_speed, hand_acceleration=limits.hand_acceleration)
+
+
 def _standing(
+    read: ReadShow,
     name: str,
     carriage: Carriage,
     props: Mapping[Side, Prop],
@@ -159,7 +168,18 @@ def _standing(
         floor=WalkPath(place=(0.0, 0.0)),
         lit=burns,
         deviation={
-            side: hand_deviations_of(trajectory, props[side], tempo)
+            side: hand_deviations_of(
+                trajectory,
+                props[side],
+                tempo,
+                hand=FlyingHand(
+                    side=side,
+                    prop=props[side],
+                    carriage=carriage,
+                    tempo=tempo,
+                    limits=flown_limits(read.show.limits),
+                ),
+            )
             for side, trajectory in trajectories.items()
         },
         carriage=carriage,

@@ -12,15 +12,15 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.geometry.posture import UPRIGHT
-from sequencer.motion.flown.flown_motion import FlownLimits, Flying
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
+from sequencer.motion.performers.flown_figures import FlyingHand
 from sequencer.motion.trajectories.flown_courses import Journey, courses_of, journey
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground, flown_hand
-from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.motion.trajectories.trajectory import Trajectory
 from sequencer.progress import Progress
+from sequencer.staging.dancers import flown_limits
 from sequencer.staging.results import once_per_show, result_of
 from sequencer.staging.staged import Staged
 
@@ -64,7 +64,14 @@ def _flown_hands(show: Staged, progress: Progress | None) -> Hands:
     out = {}
     for k, (dancer, side, trajectory) in enumerate(held):
         say = None if progress is None else _teller(progress, k, len(held), dancer, trajectory)
-        out[dancer.name, side] = journey(trajectory, _flying_of(show, dancer, side), say)
+        hand = FlyingHand(
+            side=side,
+            prop=dancer.props[side],
+            carriage=dancer.carriage,
+            tempo=show.tempo,
+            limits=flown_limits(show.show.limits),
+        )
+        out[dancer.name, side] = journey(trajectory, hand.flying, say)
     return out
 
 
@@ -75,28 +82,6 @@ def _teller(
     return lambda beat: progress(
         f"flying {dancer.name}'s part", (done + (beat - first) / (last - first)) / of
     )
-
-
-def _flying_of(show: Staged, dancer: Dancer, side: Side) -> Callable[[Span], Flying]:
-    limits = FlownLimits(
-        hand_speed=show.show.limits.hand_speed,
-        hand_acceleration=show.show.limits.hand_acceleration,
-    )
-    prop = replace(dancer.props[side], flame_reach=0.0)  # flames change no flight
-
-    def flying(span: Span) -> Flying:
-        middle = (span.start + span.end) / 2
-        posture = dancer.carriage.held_between(middle, middle)
-        return Flying(
-            prop=prop,
-            body=dancer.body,
-            side=side,
-            tempo=float(round(60.0 * show.tempo.fastest(span.start, span.end))),
-            posture=posture or UPRIGHT,
-            limits=limits,
-        )
-
-    return flying
 
 
 @once_per_show

@@ -101,9 +101,10 @@ def same_count(first: TempoMap, second: TempoMap) -> bool:
 
 
 def _dances(show: Show, blocks: Sequence[Block], lit: Sequence[Lit]) -> dict[str, Any]:
-    """All that makes each performer's trajectories and flames."""
+    """All that makes each performer's trajectories, their margins and flames."""
     fire = show.fire and (show.fire.fuel, show.fire.flame, show.fire.burn)
-    parts: dict[str, Any] = {record.name: [record, fire] for record in show.cast}
+    hand = show.limits.hand_speed, show.limits.hand_acceleration  # within which blocks are flown
+    parts: dict[str, Any] = {record.name: [record, fire, hand] for record in show.cast}
     for block in blocks:
         parts[block.who].append(
             (

@@ -22,6 +22,7 @@ _DANCED = {
     "phrases",
     "timeline",
     "fire",
+    "limits",
     "drift",
 }  # sections of the show file that the result depends on, besides the song
 

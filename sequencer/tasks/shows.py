@@ -217,6 +217,7 @@ def _cached_song(sha256: str | None, track: Path) -> "Song | None":
 def check_show(
     path: AnyShow,
     *,
+    flown: bool = False,
     dancing: "Dancing | None" = None,
     jobs: int = 1,
     progress: Progress | None = None,
@@ -226,6 +227,8 @@ def check_show(
     Parameters
     ----------
     path : path, ReadShow or Staged
+    flown : bool
+        Whether it is also checked which patterns and links can be flown.
     dancing : Dancing, optional
         How often and where to run the show with random human errors; not at all if left out.
     jobs : int
@@ -237,7 +240,7 @@ def check_show(
     InputError
         If the show, its track or the cluster cannot be used.
     """
-    if dancing is None and isinstance(path, str | os.PathLike):
+    if dancing is None and not flown and isinstance(path, str | os.PathLike):
         asked = AskedReport(Path(path))
         known = asked.known()
         if known is not None:
@@ -247,24 +250,25 @@ def check_show(
             show = stage_show(asked.read or path, jobs=jobs, progress=heard)
             return _checked(show, asked, progress)
     show = stage_show(path, jobs=jobs, progress=within(progress, 0.0, _HEARD))
-    if dancing is None:
-        return _checked(show, None, progress)
     from sequencer.planning.offers import checked_with_mends
+
+    if dancing is None:
+        return checked_with_mends(show, flown=flown, progress=progress)
     from sequencer.tasks.dancing import trials
 
     with trials(show, dancing) as how:
-        return checked_with_mends(show, trials=how, progress=progress)
+        return checked_with_mends(show, flown=flown, trials=how, progress=progress)
 
 
-def _checked(show: "Staged", asked: AskedReport | None, progress: Progress | None) -> Report:
-    """The report of a staged show: kept, if it was asked of a file and is known; or from a check."""
+def _checked(show: "Staged", asked: AskedReport, progress: Progress | None) -> Report:
+    """The report of a show staged from a file: kept, if it is known; or from a check."""
 
     def check(show: "Staged") -> Report:
         from sequencer.planning.offers import checked_with_mends
 
         return checked_with_mends(show, progress=progress)
 
-    return check(show) if asked is None else asked.of(show, check)
+    return asked.of(show, check)
 
 
 def report_text(report: Report, *, as_json: bool, width: int = 100) -> str:

@@ -201,7 +201,7 @@ MENDS = {  # what the faulty show's comments say, each fault's own
         "{formation: swapped, from: 13.1, beats: 16, via: {Ash: [[0, 3]], Birch: [[0, 6.2]]}}",
     ),
     "wrong-way-round": ("timing: together, beats: 3}", "timing: together, beats: 6}"),
-    "tether-slack": ("pattern: extension, cycle: 4,", "pattern: extension, cycle: 2,"),
+    "tether-slack": ("pattern: extension, cycle: 12,", "pattern: extension, cycle: 2,"),
     "burns-out": ("{who: Ash, from: 1.1, until: 79.1}", "{who: Ash, from: 1.1, until: 33.1}"),
     "post-out-of-reach": ("post: [-9.5, 11]", "post: [-7.37, 10.68]"),
 }

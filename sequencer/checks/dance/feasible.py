@@ -24,6 +24,7 @@ from sequencer.checks.outcome import Outcome, length_words
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
 from sequencer.motion.fitting.windows import ways_out
+from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.patterns.library import cycle_beats
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.motion.performers.feasibility import (
@@ -33,6 +34,7 @@ from sequencer.motion.performers.feasibility import (
     frame_rates,
     shape_of,
 )
+from sequencer.motion.performers.flown_figures import FlownFigures, FlyingHand
 from sequencer.motion.performers.least_values import Least
 from sequencer.motion.props.peaks import Peak, fastest_wick, hardest_pull, hardest_twist, twisting
 from sequencer.motion.props.tension import (
@@ -58,6 +60,13 @@ _NOT_CHECKED = (
 # (from memory) gives the dose of pain, 92 (kW/m²)^(4/3)·s (HSL/2004/04); a faster one is gone before. A design choice.
 SLOW_PASS = 1.0
 CONTACT = 0.01  # [m] nearer than this a wick can wipe fuel on cloth; a design choice
+TELLS_MORE = (
+    "`sequencer check SHOW --flown` tells at which tempo, or with which tether, it can be flown"
+)
+SOFT_WAYS = (
+    "dance it as it flies, and judge by the flown path whether it reads",
+    "choose a pattern or a tempo that reads clean where it must be seen sharply",
+)
 RIGID = (
     "Whether a hand can turn a rigid prop this way without changing grip was not checked.",
     "The twist that turns a flat prop about its own axis was not checked.",
@@ -81,7 +90,7 @@ class FeasibilityLimits:
     pull: float = 60.0  # [N] in one hand
     torque: float = 8.0  # [N·m] of one hand, with what is rigid
     own_body_near: float = 0.05  # [m] between a lit wick and the body; noted below this
-    drawn_off: float = 0.25  # [m] of hand work; noted above this
+    drawn_off: float = 0.25  # [m] of hand work; above this a block is flown, to see how it reads
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -97,6 +106,19 @@ class _Case:
         if not isinstance(trajectory, Trajectory):
             raise ValueError(f"{self.dancer.name}: the {side} hand has no trajectory of spans")
         return trajectory
+
+    def flown(self, span: Span, side: Side) -> FlownFigures | None:
+        """A block as flown; None where the search would hardly end well."""
+        hand = FlyingHand(
+            side=side,
+            prop=self.dancer.props[side],
+            carriage=self.dancer.carriage,
+            tempo=self.show.tempo,
+            limits=FlownLimits(
+                hand_speed=self.limits.hand_speed, hand_acceleration=self.limits.hand_acceleration
+            ),
+        )
+        return hand.figures(span) if span.kind == "block" and hand.worth_flying(span) else None
 
     def ways_out(self, span: Span, side: Side) -> tuple[str, ...]:
         """Changes that make a block fit its performer, each one tried; empty if none was found."""
@@ -292,10 +314,19 @@ def _slack(case: _Case, side: Side, pulls: Sequence[SpanLeast]) -> list[Finding]
             remedies.append(
                 f"dance it faster: shorten the cycle to {tempo / taut.lowest:.2f} of its beats or less"
             )
+        flown = case.flown(span, side) if severity == "stop" else None
+        if flown is not None and flown.flies:
+            severity = "note"
+            soft = "reads soft: " if flown.soft else ""
+            what = (
+                f"{soft}as drawn the tether would go slack at {tempo:.0f} beats a minute; flown, the hand goes "
+                f"up to {100 * flown.hand_most:.0f} cm off its path to keep it taut"
+            )
         if severity == "stop":
             remedies += [
                 "choose a pattern or a ratio that turns faster",
                 "make the hand circle smaller",
+                TELLS_MORE,
             ]
         found.append(
             case.finding(
@@ -486,7 +517,7 @@ def _beyond(value: float, limit: float) -> str:
 
 
 def _drawn(case: _Case, side: Side) -> list[Finding]:
-    """Blocks in which the hand must leave its drawn path, once per pattern."""
+    """Blocks that cannot be flown as drawn and do not read clean, once per pattern."""
     found = []
     prop = case.dancer.props[side]
     seen = set()
@@ -498,17 +529,33 @@ def _drawn(case: _Case, side: Side) -> list[Finding]:
         if most_hand_work(span.law, length=prop.length, tempo=tempo) <= case.limits.drawn_off:
             continue
         work = hand_work(span.law, length=prop.length, mass=prop.mass, tempo=tempo)
-        if work.largest > case.limits.drawn_off:
-            found.append(
-                case.finding(
-                    "flown-not-drawn", "note", span,
-                    f"{span.label}, {side} hand: to keep the {prop.kind} flying, the hand moves up to "
-                    f"{100 * work.largest:.0f} cm ({100 * work.rms:.0f} cm RMS) off the drawn circle; "
-                    "distances to others allow for it",
-                    ("where others are near, choose a pattern that needs less",),
-                )
-            )  # fmt: skip
+        if work.largest <= case.limits.drawn_off:
+            continue
+        flown = case.flown(span, side)
+        if flown is None or not flown.flies:
+            said = (
+                f"to keep the {prop.kind} flying, the hand moves up to {100 * work.largest:.0f} cm "
+                f"({100 * work.rms:.0f} cm RMS) off the drawn circle; distances to others allow for it"
+            )
+            ways = ("where others are near, choose a pattern that needs less", TELLS_MORE)
+        elif flown.soft:
+            said, ways = soft_words(flown.head_most, flown.head_rms), SOFT_WAYS
+        else:
+            continue
+        found.append(
+            case.finding(
+                "flown-not-drawn", "note", span, f"{span.label}, {side} hand: {said}", ways
+            )
+        )
     return found
+
+
+def soft_words(most: float, rms: float) -> str:
+    """That a pattern reads soft, and by how much its head is off the drawing [m]."""
+    return (
+        f"reads soft: as flown the head is up to {100 * most:.0f} cm ({100 * rms:.0f} cm RMS) "
+        "off the drawn path"
+    )
 
 
 def _merged(findings: Iterable[Finding]) -> list[Finding]:

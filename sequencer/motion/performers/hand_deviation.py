@@ -3,20 +3,25 @@
 If the head follows the law exactly, a passive tether needs the hand off its nominal path (hand work). Arm,
 tether and head are widened by the block's largest such deviation, from the blend before it to the blend
 after it. It is a stated margin, not a bound: how far the head strays if the hand keeps to its nominal path
-instead is a matter of rehearsal, and is not computed. A rigid prop is turned by the hand and has none;
+instead is a matter of rehearsal, and is not computed. Where it is large and the block can be flown (docs/motion.md, section 6),
+the margin is instead the farthest that head or hand are off the drawing as flown: the drawn path, so widened, encloses
+what is flown. A rigid prop is turned by the hand and has none;
 links and rests have none either: there the hand must steady the prop.
 Source: docs/motion.md, section 6.
 """
 
 from sequencer.motion.performers.body_parts import HandDeviation
+from sequencer.motion.performers.flown_figures import FlyingHand
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import leaves
-from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Trajectory
+from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
 from sequencer.timing.tempo import TempoMap
+
+LARGE = 0.40  # [m] of hand work; a block that needs more is flown for its margin
 
 
 def hand_deviations_of(
-    trajectory: Trajectory, prop: Prop, tempo: TempoMap
+    trajectory: Trajectory, prop: Prop, tempo: TempoMap, *, hand: FlyingHand | None = None
 ) -> tuple[HandDeviation, ...]:
     """The hand deviation of every block of one hand, by start; none for a rigid prop.
 
@@ -25,6 +30,8 @@ def hand_deviations_of(
     trajectory : Trajectory
     prop : Prop
     tempo : TempoMap
+    hand : FlyingHand, optional
+        Who flies the blocks whose hand work is large; without, every margin is hand work.
     """
     if not prop.flexible:
         return ()
@@ -32,14 +39,22 @@ def hand_deviations_of(
         HandDeviation(
             start=span.start - BLEND_HALF_WIDTH,
             end=span.end + BLEND_HALF_WIDTH,
-            size=leaves(
-                span.law,
-                length=prop.length,
-                tempo=60.0 * tempo.fastest(span.start, span.end),
-                start=span.start - span.origin,
-                end=span.end - span.origin,
-            ),
+            size=_size(span, prop, tempo, hand),
         )
         for span in trajectory.spans
         if span.kind == "block"
     )
+
+
+def _size(block: Span, prop: Prop, tempo: TempoMap, hand: FlyingHand | None) -> float:
+    work = leaves(
+        block.law,
+        length=prop.length,
+        tempo=60.0 * tempo.fastest(block.start, block.end),
+        start=block.start - block.origin,
+        end=block.end - block.origin,
+    )
+    if work <= LARGE or hand is None or not hand.worth_flying(block):
+        return work
+    flown = hand.figures(block)
+    return flown.margin if flown is not None and flown.flies else work

@@ -1,20 +1,13 @@
-"""What a hand flies from span to span of its trajectory: blocks as flown periods, and the links between them.
-
-Each link is kept by its content, whether it flies or not: the laws and phases at its ends, its beats, and who flies it.
-"""
+"""What a hand flies from span to span of its trajectory: blocks as flown periods, and the links between them."""
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from math import isfinite
-from typing import Any
 
 import numpy as np
 
 from sequencer.arrays import Floats
-from sequencer.geometry.posture import UPRIGHT
-from sequencer.kept import kept
-from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.flown.flown_motion import FlownMotion, Flying
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.flown.periods import FlownPeriod
@@ -29,13 +22,13 @@ from sequencer.motion.trajectories.flown_links import (
     state_in,
 )
 from sequencer.motion.trajectories.link_limits import HandSpace
-from sequencer.motion.trajectories.links import found_link, law_record, restored_law
+from sequencer.motion.trajectories.links import found_link
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 HALF = 0.5  # [beats] of a block on either side of a boundary, in which it is left or reached
 _SAME = 1e-6  # [m and per beat] states that agree need no link
 
-FlyingOf = Callable[[Span], Flying]
+FlyingOf = Callable[[float, float], Flying]  # show beats → who flies what between them
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -71,21 +64,14 @@ class Stay:
         """The head's state at a show beat, if it is flown."""
         if self.period is None:
             return hanging(self.span.law, self.flying.prop.length)
-        plane = self.span.at(np.array([beat])).plane[0]
-        return state_in(self.period, plane, beat - self.span.origin)
+        own = (beat - self.span.origin) % self.span.law.period  # the same digits each time round
+        return state_in(self.period, self.span.law.at(np.array([own])).plane[0], own)
 
     def motion(self, beat: float) -> Motion:
         """Hand and tether at a show beat, as flown or as drawn."""
         if self.flown:
             return motion_of(self.state(beat), self.flying)
         return self.span.at(np.array(beat))
-
-    def content(self, beat: float) -> tuple[Any, ...]:
-        """All that decides its states around a show beat."""
-        since = beat - self.span.origin
-        if self.period is not None:
-            since = since % self.span.law.period
-        return (self.span.law, self.flying, since)
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -126,7 +112,7 @@ def journey(
     trajectory : Trajectory
         As drawn, of a passive prop.
     flying_of : callable
-        Who flies a span with what, at which tempo.
+        Who flies what from one show beat to another.
     told : callable, optional
         Called with the beat that is reached.
     """
@@ -136,19 +122,19 @@ def journey(
             told(span.start)
         if span.kind == "link":
             continue
-        flying = flying_of(span)
+        flying = flying_of(span.start, span.end)
         period = None
         if span.kind == "block" and isfinite(span.law.period):
             period = flown_period(span.law, flying)
         stay = Stay(span=span, flying=flying, period=period)
         last = next((each for each in reversed(out) if isinstance(each, Stay)), None)
         if last is not None:
-            out += _passage(last, stay)
+            out += _passage(last, stay, flying_of)
         out.append(stay)
     return out
 
 
-def _passage(before: Stay, after: Stay) -> Iterator[Passage]:
+def _passage(before: Stay, after: Stay, flying_of: FlyingOf) -> Iterator[Passage]:
     start, end = before.span.end, after.span.start
     if end - start < _SAME:
         if _agree(before.motion(start), after.motion(start)):
@@ -159,7 +145,15 @@ def _passage(before: Stay, after: Stay) -> Iterator[Passage]:
             (after.span.end - after.span.start) / 2,
         )
         start, end = start - half, end + half
-    link = _kept_link(before, after, start, end) if before.flown and after.flown else None
+    link = None
+    if before.flown and after.flown:
+        beside = after if after.span.kind == "block" else before
+        link = flown_link(
+            lambda later: before.state(start + later),
+            lambda earlier: after.state(end + earlier),
+            end - start,
+            replace(flying_of(start, end), posture=beside.flying.posture),
+        )
     yield Passage(before=before, after=after, start=start, end=end, link=link)
 
 
@@ -174,34 +168,6 @@ def _agree(first: Motion, last: Motion) -> bool:
             (first.tether_rate, last.tether_rate),
             (first.tether_acceleration, last.tether_acceleration),
         )
-    )
-
-
-def _kept_link(before: Stay, after: Stay, start: float, end: float) -> FlownLink:
-    flying = replace(before.flying, posture=UPRIGHT)
-    beats = end - start
-    return kept(
-        "flown link",
-        (before.content(start), after.content(end), beats, flying),
-        lambda: flown_link(
-            lambda later: before.state(start + later), lambda earlier: after.state(end + earlier), beats, flying
-        ),
-        record=_link_record,
-        restore=partial(_link_from, flying),
-    )  # fmt: skip
-
-
-def _link_record(link: FlownLink) -> list[Any]:
-    head = link.head
-    numbers = head.coefficients.ravel().tolist()
-    return [head.start, head.step, numbers, link.beats, law_record(link.drawn), link.residual]
-
-
-def _link_from(flying: Flying, record: Sequence[Any]) -> FlownLink:
-    start, step, numbers, beats, drawn, residual = record
-    head = EvenSpline(start=start, step=step, coefficients=np.array(numbers).reshape(-1, 3))
-    return FlownLink(
-        flying=flying, head=head, beats=beats, drawn=restored_law(drawn), residual=residual
     )
 
 

@@ -8,14 +8,16 @@ drawn, by every way of the tether round the sphere; the first that flies is take
 Frame: body frame [m].
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from typing import NamedTuple
+from math import inf
+from typing import Any, NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
+from sequencer.kept import kept
 from sequencer.motion.flown.body_space import CLEARANCE
 from sequencer.motion.flown.curve_layout import GAUSS_PLACES, CurveLayout, whole
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, at_knot
@@ -25,7 +27,7 @@ from sequencer.motion.flown.seeking import held_to_limits, sought
 from sequencer.motion.flown.tether import UP, drag_of, flight
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
-from sequencer.motion.trajectories.links import LinkLaw, every_way
+from sequencer.motion.trajectories.links import LinkLaw, every_way, law_record, restored_law
 
 LINK_KNOTS = 24  # knots: twice a pattern's, for all of it happens in few beats
 _FEWEST = 24
@@ -82,6 +84,9 @@ class FlownLink(FlownMotion):
         return self.overstepped()
 
 
+_States = Mapping[float, HeadState]  # by beats of the link
+
+
 class _Bridge(NamedTuple):
     """A bridge to try."""
 
@@ -132,36 +137,73 @@ def flown_link(before: StateAt, after: StateAt, beats: float, flying: Flying) ->
     """
     if not flying.prop.flexible:
         raise ValueError(f"a {flying.prop.kind} is turned by the hand: it flies as drawn")
+    if not (beats > 0 and np.isfinite(beats)):
+        raise ValueError(f"a link's beats must be positive, got {beats!r}")
+    starts = np.arange(0.0, max(beats - SHORTEST_BRIDGE, 0.0) + 1e-9, BRIDGE_STEP).tolist()
+    least = min(SHORTEST_BRIDGE, beats) - 1e-9
+    ends = [end for end in np.arange(beats, 0.0, -BRIDGE_STEP).tolist() if end >= least]
+    firsts = {start: before(start) for start in starts}
+    lasts = {end: after(end - beats) for end in ends}
+    return kept(
+        "flown link",
+        ([*firsts.values()], [*lasts.values()], beats, flying),
+        lambda: _searched(firsts, lasts, beats, flying),
+        record=_record_of,
+        restore=lambda record: _link_from(record, beats, flying),
+    )
+
+
+def _fits(start: float, end: float, beats: float) -> bool:
+    """Whether a bridge from one beat of a link to another is of a length that is tried."""
+    length = end - start
+    return length > 0 and (
+        SHORTEST_BRIDGE - 1e-9 <= length <= LONGEST_BRIDGE + 1e-9
+        or (length < SHORTEST_BRIDGE and length >= beats)
+    )
+
+
+def _searched(firsts: _States, lasts: _States, beats: float, flying: Flying) -> FlownLink:
+    """The likeliest bridge that flies, or else the one that misses least."""
+    bridges = sorted(_bridges(firsts, lasts, beats, flying), key=lambda each: each.unlikely)
     best: FlownLink | None = None
-    bridges = sorted(_bridges(before, after, beats, flying), key=lambda each: each.unlikely)
+    rank: tuple[int, float, float] = (0, inf, inf)
     for bridge in bridges[:MOST_TRIED]:
         link = _flown(bridge, beats, flying)
-        if best is None or _rank(link, bridge) < _rank(best, bridge):
-            best = link
-        if not best.broken and best.head_speed <= _hurry(bridge, flying):
+        own = _rank(link, bridge)
+        if best is None or own < rank:
+            best, rank = link, own
+        if rank == (0, 0.0, 0.0):
             break
     if best is None:
-        raise ValueError(f"a link's beats must be positive, got {beats!r}")
+        raise ValueError("no way of the tether was found")
     return best
 
 
-def _bridges(before: StateAt, after: StateAt, beats: float, flying: Flying) -> Iterator[_Bridge]:
+def _bridges(firsts: _States, lasts: _States, beats: float, flying: Flying) -> Iterator[_Bridge]:
     """Every bridge that a link may hold, by where it begins and ends and the way of its tether."""
-    if not beats > 0:
-        return
-    starts = np.arange(0.0, max(beats - SHORTEST_BRIDGE, 0.0) + 1e-9, BRIDGE_STEP)
-    firsts = {float(start): before(float(start)) for start in starts}
     for start, first in firsts.items():
-        for end in np.arange(beats, start, -BRIDGE_STEP).tolist():
-            if (
-                not SHORTEST_BRIDGE - 1e-9 <= end - start <= LONGEST_BRIDGE + 1e-9
-                and end - start < beats
-            ):
+        for end, last in lasts.items():
+            if not _fits(start, end, beats):
                 continue
-            last = after(end - beats)
             ways = every_way(motion_of(first, flying), motion_of(last, flying), end - start)
             for law in ways:
                 yield _Bridge(_unlikely(law, end - start, flying), start, end, law, first, last)
+
+
+def _record_of(link: FlownLink) -> list[Any]:
+    head, drawn = link.head, law_record(link.drawn)
+    return [head.start, head.step, head.coefficients.tolist(), drawn, link.residual]
+
+
+def _link_from(record: Sequence[Any], beats: float, flying: Flying) -> FlownLink:
+    start, step, coefficients, drawn, residual = record
+    return FlownLink(
+        flying=flying,
+        head=EvenSpline(start=start, step=step, coefficients=np.array(coefficients)),
+        beats=beats,
+        drawn=restored_law(drawn),
+        residual=residual,
+    )
 
 
 def _rank(link: FlownLink, bridge: _Bridge) -> tuple[int, float, float]:
