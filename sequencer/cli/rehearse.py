@@ -30,6 +30,8 @@ _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
 @click.option(
     "--split", is_flag=True, help="Put the song on the left channel and the counts on the right."
 )
+@click.option("--flown", is_flag=True,
+              help="Dance the page as poi can be flown, not as drawn; takes minutes the first time.")  # fmt: skip
 @click.option("--for", "who", multiple=True, metavar="NAME",
               help="Count only this performer's changes; can be repeated.")  # fmt: skip
 @click.pass_context
@@ -46,6 +48,7 @@ def rehearse(
     no_calls: bool,
     split: bool,
     who: tuple[str, ...],
+    flown: bool,
 ) -> None:
     """Write the rehearsal page of SHOW (one HTML file that dances it) and its count track (WAV).
 
@@ -68,6 +71,7 @@ def rehearse(
             calls=not no_calls,
             split=split,
             who=who,
+            flown=flown,
             progress=progress,
         )
     for path in written:

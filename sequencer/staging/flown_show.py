@@ -7,11 +7,13 @@ blocks at almost the same tempo are flown alike.
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.geometry.bodies import SIDES, Side
+from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
@@ -23,6 +25,9 @@ from sequencer.progress import Progress
 from sequencer.staging.dancers import flown_limits
 from sequencer.staging.results import once_per_show, result_of
 from sequencer.staging.staged import Staged
+
+STRAINED = 1.1  # times a limit: less is within what the tempo of a song wavers by
+_SHORT = 0.1  # [beats]
 
 Hands = Mapping[tuple[str, Side], Journey]  # by performer and hand
 
@@ -152,3 +157,35 @@ def _left(margins: tuple[HandDeviation, ...], courses: list[Course]) -> tuple[Ha
 def is_flown(dancer: Dancer) -> bool:
     """Whether a dancer is on flown paths."""
     return any(isinstance(each, FlownHand) for each in dancer.trajectories.values())
+
+
+class Strain(NamedTuple):
+    """A limit that a hand misses in its place in the show, though it holds it standing still at a steady tempo."""
+
+    who: str
+    side: Side
+    course: Course
+    least_pull: float  # in the head's weights
+    hand_acceleration: float  # [m/s²]
+
+
+def strains(flown: FlownShow) -> tuple[Strain, ...]:
+    """Where walking, turning or a change of tempo take a flown hand past its limits; by start.
+
+    Parameters
+    ----------
+    flown : FlownShow
+    """
+    show, out = flown.staged, []
+    limit = show.show.limits.hand_acceleration * STRAINED
+    for dancer in show.dancers:
+        for side, hand in dancer.trajectories.items():
+            if not isinstance(hand, FlownHand):
+                continue
+            for course in hand.courses:
+                if course.flown and course.end - course.start > _SHORT:
+                    pull = hand.least_pull(course)
+                    pushed = hand.hand_acceleration(course, show.tempo.beats_per_second)
+                    if pull < LEAST_PULL or pushed > limit:
+                        out.append(Strain(dancer.name, side, course, pull, pushed))
+    return tuple(sorted(out, key=lambda each: (each.course.start, each.who, each.side)))

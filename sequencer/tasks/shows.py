@@ -371,6 +371,7 @@ def write_rehearsal(
     calls: bool = True,
     split: bool = False,
     who: Sequence[str] = (),
+    flown: bool = False,
     progress: Progress | None = None,
 ) -> tuple[Report | None, list[Path]]:
     """Write a show's rehearsal files into its own folder in `out`; the page comes with the findings of a check.
@@ -390,6 +391,8 @@ def write_rehearsal(
         Whether to call sections; whether to put the song left and the counts right.
     who : sequence of str
         Performers whose changes are counted; everybody if empty.
+    flown : bool
+        Whether the page dances the show as it can be flown with a passive prop, not as drawn.
     progress : callable, optional
 
     Returns
@@ -414,7 +417,13 @@ def write_rehearsal(
     else:
         show = stage_show(path, without_track=True, progress=within(progress, 0.0, begun))
     mix = Mix(song=song, counts=counts, calls=calls, split=split, who=tuple(who))
-    wanted = ExportOptions(parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix)
+    wanted = ExportOptions(
+        parts=tuple(parts), audio=audio, speeds=tuple(speeds), mix=mix, flown=flown
+    )
+    if flown and "page" in parts:
+        from sequencer.staging.flown_show import flown_hands
+
+        flown_hands(show, within(progress, begun, 1.0))
     track = Path(path).parent / show.show.track.file
     folder = Path(out) / Path(path).stem
     writing = within(progress, begun, 1.0)

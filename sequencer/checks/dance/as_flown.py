@@ -45,6 +45,7 @@ from sequencer.motion.trajectories.flown_links import (
 )
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.progress import Progress, stop_if_unwanted, within
+from sequencer.staging.flown_show import flown_show, strains
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import TOUCH
 from sequencer.units import counted, rounded_down, rounded_up
@@ -55,12 +56,7 @@ _HALF = 0.5  # [beats] of each block that a bridge takes
 _SAME = 1e-6  # share of a state by which two count as one
 _PATTERNS, _LINKS = 0.3, 0.6  # of the progress; the rest is seeking what would do
 _SOURCE = "docs/motion.md, section 6"
-_NOT_CHECKED = (
-    "As flown, each pattern and each link was flown by itself and standing still: not while walking or turning.",
-    "As flown, a tempo that changes within a pattern or a link was not looked at: the fastest stands for all of it.",
-    "As flown, neither the other hand's prop nor the arms were looked at.",
-    "Distances were checked on the drawn path with its margin, not on the path as flown.",
-)
+_NOT_CHECKED = ("As flown, neither the other hand's prop nor the arms were looked at.",)
 _UNFLOWN = "As flown, links to and from a pattern that cannot be flown, or was not flown, were not looked at."
 _STALLS = "As flown, stalls were not looked at: where a prop stops above the hand its tether is slack by nature."
 _ENDLESS = (
@@ -209,6 +205,7 @@ def as_flown(show: Staged, *, progress: Progress | None = None) -> Outcome:
             asked("seeking what would fly", k / len(causes))
         stop_if_unwanted()
         findings.append(cause())
+    findings += _strained(show)
     more = sorted(patterns.left | ({_UNFLOWN} if unflown else set()))
     return Outcome(findings=tuple(findings), not_checked=(*_NOT_CHECKED, *more))
 
@@ -353,6 +350,34 @@ def _soft(show: Staged, blocks: Sequence[_Block]) -> Iterator[Finding]:
         own = [each for each, _ in group]
         label = own[0].span.label
         yield _finding(show, "reads-soft", "note", _places_of(own), label, said, SOFT_WAYS)
+
+
+def _strained(show: Staged) -> Iterator[Finding]:
+    """Hands that walking, turning or a change of tempo take past their limits, once for each place."""
+    limit = show.show.limits.hand_acceleration
+    for strain in strains(flown_show(show)):
+        course = strain.course
+        said = (
+            f"the tether pulls with only {max(strain.least_pull, 0.0):.2f} of the head's weight, and needs {LEAST_PULL:g}"
+            if strain.least_pull < LEAST_PULL
+            else f"the hand would have to accelerate at {strain.hand_acceleration:.0f} m/s², the limit is {limit:g}"
+        )
+        trajectory = next(each for each in show.dancers if each.name == strain.who).trajectories
+        drawn = trajectory[strain.side]
+        middle = (course.start + course.end) / 2
+        spans = drawn.spans if isinstance(drawn, Trajectory) else ()
+        label = next((each.label for each in spans if each.start <= middle < each.end), "link")
+        yield Finding(
+            code="strained-as-flown",
+            severity="warn",
+            who=(strain.who,),
+            start=show.seconds(course.start),
+            end=show.seconds(course.end),
+            position=show.position(round(course.start * 16) / 16),
+            message=f"{label}, {strain.side} hand: while walking or turning there, or at a tempo that changes, {said}",
+            remedies=("give the walk more beats, or let it begin later", "choose a pattern that pulls harder"),
+            source=_SOURCE,
+        )  # fmt: skip
 
 
 def _too_slow(show: Staged, blocks: Sequence[_Block]) -> Iterator[Finding]:
@@ -595,6 +620,7 @@ CHECK = Check(
         "flight-not-found": ("note",),
         "link-cannot-be-flown": ("warn",),
         "reads-soft": ("note",),
+        "strained-as-flown": ("warn",),
     },
     depends_on=("trajectories", "bodies"),
     progress="flying the show",

@@ -79,9 +79,23 @@ class FlownHand:
 
     def least_pull(self, course: Course) -> float:
         """Least pull at the knots of a course, in the head's weights."""
-        first = round((course.start - self.head.start) / self.head.step)
-        last = round((course.end - self.head.start) / self.head.step)
-        return float(np.min(self.pull[first : last + 1]))
+        return float(np.min(self.pull[self._knots(course)]))
+
+    def hand_acceleration(
+        self, course: Course, beats_a_second: Callable[[Floats], Floats]
+    ) -> float:
+        """Largest acceleration of the hand in the body's frame at the knots of a course and half way between [m/s²]."""
+        knots = self._knots(course)
+        places: Floats = np.arange(2 * knots.start, 2 * knots.stop - 1, dtype=np.float64)
+        beats = self.head.start + places * (self.head.step / 2.0)
+        size = np.linalg.norm(self.hand.at(beats, 2), axis=-1)
+        return float(np.max(size * beats_a_second(beats) ** 2))
+
+    def _knots(self, course: Course) -> slice:
+        first, last = (
+            round((beat - self.head.start) / self.head.step) for beat in (course.start, course.end)
+        )
+        return slice(first, last + 1)
 
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...); the tether is the direction from hand to head."""

@@ -15,6 +15,7 @@ from sequencer.outputs.rehearsal.song_audio import Sound, embedded_track, linked
 from sequencer.outputs.sound.counts import Mix, write_count_track
 from sequencer.outputs.sound.recording import read_recording
 from sequencer.progress import Progress
+from sequencer.staging.flown_show import flown_show
 from sequencer.staging.staged import Staged
 
 _EXPORTS = ("page", "counts", "midi", "captions", "timetable")
@@ -30,6 +31,7 @@ class ExportOptions:
     audio: str = "embed"  # one of CARRIED: how the page carries the song
     speeds: tuple[float, ...] = (1.0,)  # one count track each
     mix: Mix = field(default_factory=Mix)
+    flown: bool = False  # whether the page dances the show as it can be flown
 
     def __post_init__(self) -> None:
         if not set(self.parts) <= set(_EXPORTS):
@@ -89,8 +91,9 @@ def write_exports(
         if report is None:
             raise ValueError("the page shows what a check found, and needs its report")
         say("drawing the page", 0.1)
-        path = folder / "rehearsal.html"
-        write_page(path, staged, report, _carried(song, path, options.audio))
+        path = folder / ("rehearsal-as-flown.html" if options.flown else "rehearsal.html")
+        danced = flown_show(staged).staged if options.flown else staged
+        write_page(path, danced, report, _carried(song, path, options.audio))
         written.append(path)
     for k, speed in enumerate(options.speeds if "counts" in options.parts else ()):
         samples, rate = (None, DEFAULT_RATE) if song is None else song.read()

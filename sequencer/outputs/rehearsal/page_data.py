@@ -31,6 +31,7 @@ from sequencer.outputs.rehearsal.keys import (
 from sequencer.outputs.words.block_words import block_words
 from sequencer.safety.site_lines import fuel_rings, lane_outline, lane_words
 from sequencer.safety.ways_out import ways_out
+from sequencer.staging.flown_show import is_flown
 from sequencer.staging.staged import Staged
 from sequencer.timing.tempo import TempoMap
 
@@ -65,7 +66,7 @@ def show_document(staged: Staged, report: Report) -> Document:
     return {
         "format": FORMAT,
         "kind": "show",
-        "title": show.title,
+        "title": f"{show.title} – as flown" if any(map(is_flown, staged.dancers)) else show.title,
         "version": show.version,
         "date": show.date or "",
         "duration": _rounded(song.duration),
