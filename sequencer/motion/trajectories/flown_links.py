@@ -28,13 +28,16 @@ from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.links import LinkLaw, every_way, law_record, restored_law
 
-PER_BEAT = 24  # knots: twice a pattern's, for all of it happens in few beats
+_PER_BEAT = 24  # knots: twice a pattern's, for all of it happens in few beats
 _FEWEST = 24
 WEIGHT = 0.1  # of the deviation from the drawn link, against a pattern's
 _LOOKS = 33  # at a drawn link
 MOST_TRIED = 4  # bridges
 SHIFT = 0.5  # [beats] between the beginnings, and the ends, of bridges
-SHORTEST, LONGEST = 1.0, 2.0  # [beats] of a bridge; in a longer link the rest is danced on
+SHORTEST_BRIDGE, LONGEST_BRIDGE = (
+    1.0,
+    2.0,
+)  # [beats] of a bridge; in a longer link the rest is danced on
 
 
 class HeadState(NamedTuple):
@@ -131,7 +134,7 @@ def flown_link(before: StateAt, after: StateAt, beats: float, flying: Flying) ->
         raise ValueError(f"a {flying.prop.kind} is turned by the hand: it flies as drawn")
     if not (beats > 0 and np.isfinite(beats)):
         raise ValueError(f"a link's beats must be positive, got {beats!r}")
-    starts = np.arange(0.0, max(beats - SHORTEST, 0.0) + 1e-9, SHIFT).tolist()
+    starts = np.arange(0.0, max(beats - SHORTEST_BRIDGE, 0.0) + 1e-9, SHIFT).tolist()
     ends = [end for end in np.arange(beats, 0.0, -SHIFT).tolist() if _fits(0.0, end, beats)]
     firsts = {start: before(start) for start in starts}
     lasts = {end: after(end - beats) for end in ends}
@@ -148,7 +151,8 @@ def _fits(start: float, end: float, beats: float) -> bool:
     """Whether a bridge from one beat of a link to another is of a length that is tried."""
     length = end - start
     return length > 0 and (
-        SHORTEST - 1e-9 <= length <= LONGEST + 1e-9 or (length < SHORTEST and length >= beats)
+        SHORTEST_BRIDGE - 1e-9 <= length <= LONGEST_BRIDGE + 1e-9
+        or (length < SHORTEST_BRIDGE and length >= beats)
     )
 
 
@@ -267,7 +271,7 @@ def _flown(bridge: _Bridge, beats: float, flying: Flying) -> FlownLink:
 
 
 def _grid(beats: float, beat: float) -> Grid:
-    spans = max(_FEWEST, int(np.ceil(PER_BEAT * beats - 1e-9)))
+    spans = max(_FEWEST, int(np.ceil(_PER_BEAT * beats - 1e-9)))
     grid = whole(spans, beats * beat / spans)
     free = np.ones(grid.count, dtype=np.bool_)
     free[:DEGREE] = free[-DEGREE:] = False
