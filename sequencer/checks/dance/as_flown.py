@@ -51,7 +51,7 @@ from sequencer.timing.position import TOUCH
 from sequencer.units import counted, rounded_down, rounded_up
 
 T = TypeVar("T")
-LENGTHS = (1.0, 1.5, 2.0, 3.0, 4.0)  # [beats] of a link that are tried
+TRIED_BEATS = (1.0, 1.5, 2.0, 3.0, 4.0)  # [beats] of a link that are tried
 _HALF = 0.5  # [beats] of each block that a bridge takes
 _SAME = 1e-6  # share of a state by which two count as one
 _PATTERNS, _LINKS = 0.3, 0.6  # of the progress; the rest is seeking what would do
@@ -523,8 +523,8 @@ def _unlinked(show: Staged, group: Sequence[_Failed]) -> Finding:
 
 def _tried(gap: _Gap) -> list[float]:
     """Lengths of a link that are tried: longer ones first, each time the shortest that flies."""
-    longer = [n for n in LENGTHS if n > gap.beats or not gap.linked]
-    return longer + [n for n in LENGTHS if n < gap.beats and n not in longer]
+    longer = [n for n in TRIED_BEATS if n > gap.beats or not gap.linked]
+    return longer + [n for n in TRIED_BEATS if n < gap.beats and n not in longer]
 
 
 def _room_words(gap: _Gap, beats: str) -> str:

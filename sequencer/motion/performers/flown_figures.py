@@ -26,7 +26,7 @@ from sequencer.timing.tempo import TempoMap
 WORTH_FLYING = 0.7  # of the tempo that keeps the drawn tether taut: slower, half of the pull at the top is missing
 FAR_TOO_SLOW = 0.45  # of the same: a fifth of the pull at the top
 _LOOKS = 64  # a beat, at which the drawn tether is looked at
-SOFT = 0.15  # [m] root mean square of a head off its drawing; above it the pattern reads soft
+READS_SOFT = 0.15  # [m] root mean square of a head off its drawing; above it the pattern reads soft
 UNSETTLED = 1e-2  # residual above which a search has not converged
 _SPARE = 0.02  # [m] on top of what is seen at the looks
 
@@ -56,7 +56,7 @@ class FlownFigures:
     @property
     def soft(self) -> bool:
         """Whether it flies, but the head is too far off to read clean."""
-        return self.flies and self.head_rms > SOFT
+        return self.flies and self.head_rms > READS_SOFT
 
     @property
     def unsettled(self) -> bool:
