@@ -35,6 +35,10 @@ def held_to_limits(problem: Problem, start: Floats, motion_of: Callable[[Optimum
         Coefficients.
     motion_of : callable
         The motion of an optimum.
+
+    Notes
+    -----
+    Source: this project's own rule; what it ends with is measured, not trusted.
     """
     found = problem.solved(start)
     motion = motion_of(found)

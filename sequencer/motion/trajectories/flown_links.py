@@ -107,6 +107,10 @@ def state_in(motion: FlownMotion, plane: Floats, beat: float) -> HeadState:
     plane : ndarray, shape (3,) [1]
         Of its law.
     beat : float
+
+    Notes
+    -----
+    Source: the spline's derivatives. Exact.
     """
     at = np.array([beat])
     return HeadState(np.stack([motion.head.at(at, order)[0] for order in range(DEGREE)]), plane)
