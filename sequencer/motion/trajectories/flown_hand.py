@@ -22,7 +22,7 @@ import numpy as np
 from sequencer.arrays import Bools, Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between
-from sequencer.motion.flown.tether import force
+from sequencer.motion.flown.tether import force, turning
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
@@ -104,13 +104,8 @@ class FlownHand:
         apart, apart1, apart2 = (
             self.head.at(beats, order) - own for order, own in enumerate((hand, rate, acceleration))
         )
-        size = np.linalg.norm(apart, axis=-1, keepdims=True)
-        tether = apart / size
-        grown = np.sum(tether * apart1, axis=-1, keepdims=True)
-        turned = (apart1 - grown * tether) / size
-        across = apart2 - np.sum(tether * apart2, axis=-1, keepdims=True) * tether
-        bent = (across - 2.0 * grown * turned) / size
-        bent = bent - np.sum(turned**2, axis=-1, keepdims=True) * tether
+        tether = apart / np.linalg.norm(apart, axis=-1, keepdims=True)
+        turned, bent = turning(apart, apart1, apart2)
         plane = self.drawn.at(beats).plane
         plane = plane - np.sum(plane * tether, axis=-1, keepdims=True) * tether
         plane = plane / np.maximum(np.linalg.norm(plane, axis=-1, keepdims=True), 1e-9)
