@@ -182,7 +182,7 @@ def test_a_longer_link_dances_on_before_its_bridge():
     flown = link("between", 3.0)
     assert flown.beats == 3.0
     assert 1.0 <= flown.head.end - flown.head.start <= 2.0
-    assert 0.0 <= flown.head.start
+    assert flown.head.start >= 0.0
     assert flown.head.end <= 3.0
 
 
