@@ -53,6 +53,7 @@ from sequencer.units import counted, rounded_down, rounded_up
 T = TypeVar("T")
 TRIED_BEATS = (1.0, 1.5, 2.0, 3.0, 4.0)  # [beats] of a link that are tried
 _HALF = 0.5  # [beats] of each block that a bridge takes
+_NEAR = 0.03  # of a tempo: what flies this little slower and this little faster can hardly be out of reach in between
 _SAME = 1e-6  # share of a state by which two count as one
 _PATTERNS, _LINKS = 0.3, 0.6  # of the progress; the rest is seeking what would do
 _SOURCE = "docs/motion.md, section 7"
@@ -402,6 +403,12 @@ def _unflyable(show: Staged, group: Sequence[_Block]) -> Finding:
         said = _unsettled_words(f"at {tempo:.0f} beats a minute")
         return _finding(show, "flight-not-found", "note", places, label, said, ())
     would = _would_fly_for(group, worst)
+    if would.slower and would.faster and would.faster - would.slower <= 2.0 * _NEAR * tempo:
+        said = (
+            f"no way to fly it at {tempo:.0f} beats a minute was found, but at {would.slower:.0f} and at "
+            f"{would.faster:.0f} it flies: most likely it can be flown"
+        )
+        return _finding(show, "flight-not-found", "note", places, label, said, ())
     limits = _limit_words(_Limits.of(figures), worst.flying.limits)
     said = f"cannot be flown at {tempo:.0f} beats a minute: {limits}; {would_words(would)}"
     ways = _ways(would, tempo) or ("choose another pattern, or one with a smaller hand_radius",)

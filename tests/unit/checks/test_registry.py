@@ -213,7 +213,7 @@ def test_the_check_that_dances_the_show_runs_only_where_it_is_asked_for(show):
     from sequencer.checks.distances.drift_runs import Trials
     from sequencer.checks.suite import examined
 
-    assert [each.name for each in registry.checks() if each.on_request] == ["as-danced"]
+    assert [each.name for each in registry.checks() if each.on_request] == ["as-flown", "as-danced"]
     assert examined(show)[1] is None
     heard = []
     trials = Trials(runs=3)
@@ -221,6 +221,26 @@ def test_the_check_that_dances_the_show_runs_only_where_it_is_asked_for(show):
     assert danced is outcome.danced
     assert danced.runs == 3
     assert outcome.not_checked[-1].startswith("As danced, only performers")
+
+
+def test_the_check_that_flies_the_show_takes_the_place_of_what_it_says_better(monkeypatch, show):
+    """Whoever asks what can be flown reads nothing about hand work besides."""
+    from sequencer.checks import suite
+    from sequencer.checks.dance import feasible
+
+    def flown(_show, *, progress):
+        progress("flying the patterns", 0.5)
+        return Outcome(findings=(said("reads-soft"),))
+
+    drawn = replace(feasible.CHECK, run=lambda _show: Outcome(findings=(said("flown-not-drawn"),)))
+    heard = []
+    monkeypatch.setattr(suite, "checks", lambda: (drawn,))
+    monkeypatch.setattr(suite.as_flown, "as_flown", flown)
+
+    assert [each.code for each in suite.examined(show)[0].findings] == ["flown-not-drawn"]
+    outcome, _ = suite.examined(show, flown=True, progress=lambda *told: heard.append(told))
+    assert [each.code for each in outcome.findings] == ["reads-soft"]
+    assert heard[-1] == ("flying the patterns", 0.5)
 
 
 def test_a_copy_of_a_checked_show_starts_without_its_results(show):

@@ -12,6 +12,7 @@ from sequencer.checks.dance.joins import joins
 from sequencer.checks.dance.proven import gap_to_body
 from sequencer.geometry.bodies import Body
 from sequencer.motion.patterns.library import law_for
+from sequencer.motion.performers.flown_figures import FlownFigures, FlyingHand
 from tests.unit.checks.dance.solo import TOROIDS, found, stage
 
 
@@ -21,7 +22,8 @@ def test_a_clean_show_has_no_fault():
     assert found_here.not_checked
 
 
-def test_slack_depends_on_the_tempo():
+def test_slack_depends_on_the_tempo(monkeypatch):
+    monkeypatch.setattr(FlyingHand, "worth_flying", lambda *_: False)
     slow = "  - {from: 3.1, pattern: static-spin, beats: 8, cycle: 1}\n"
     lines = [f for f in feasible(stage(slow, tempo=45)).findings if f.code == "tether-slack"]
     assert len(lines) == 1
@@ -33,8 +35,9 @@ def test_slack_depends_on_the_tempo():
 
 
 @pytest.mark.parametrize("cycle", [4, 6, 9, 16])
-def test_turning_slowly_is_no_stall(cycle):
-    """However slow a steady extension is, its slack stops the show."""
+def test_turning_slowly_is_no_stall(cycle, monkeypatch):
+    """However slow a steady extension is, its slack stops the show, unless it flies."""
+    monkeypatch.setattr(FlyingHand, "worth_flying", lambda *_: False)
     asked = stage(f"  - {{from: 3.1, pattern: extension, cycle: {cycle}, beats: 16}}\n")
     severities = [f.severity for f in feasible(asked).findings if f.code == "tether-slack"]
     assert severities
@@ -181,11 +184,61 @@ def test_a_torque_is_searched_wherever_a_bound_does_not_settle_it():
         assert any("the hand twists with" in f.message for f in told.findings) == over
 
 
-def test_hand_work_is_noted_once_a_pattern():
+FLOWN = FlownFigures(
+    head_rms=0.2, head_most=0.31, hand_rms=0.1, hand_most=0.22, least_pull=0.5, hand_speed=3.0,
+    hand_acceleration=50.0, spare_reach=0.1, tether_off=0.2, residual=1e-7, broken=(),
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("flown", "words"),
+    [
+        (FLOWN, "both hands: reads soft: as flown the head is up to 31 cm (20 cm RMS) off the drawn path"),
+        (replace(FLOWN, head_rms=0.14), None),
+        (replace(FLOWN, broken=("pull",)), "cm RMS) off the drawn circle; distances to others allow for it"),
+        (None, "cm RMS) off the drawn circle; distances to others allow for it"),
+    ],
+)  # fmt: skip
+def test_what_needs_much_hand_work_is_told_once_a_pattern_as_it_flies(monkeypatch, flown, words):
+    """Clean to 15 cm RMS; a pattern that cannot be flown is told by what its hand would have to do."""
+    monkeypatch.setattr(FlyingHand, "figures", lambda *_: flown)
     outcome = feasible(stage(TOROIDS))
     notes = [f for f in outcome.findings if f.code == "flown-not-drawn"]
-    assert len(notes) == 1
-    assert "both hands" in notes[0].message
+    assert len(notes) == (words is not None)
+    for note in notes:
+        assert words in note.message
+        assert "both hands" in note.message
+        tells = any("--flown" in way for way in note.remedies)
+        assert tells == ("hands: reads" not in note.message)
+
+
+def test_only_what_needs_much_hand_work_is_flown(monkeypatch):
+    """A check of what needs little never waits for a flight; nor does one of what turns far too slowly."""
+    monkeypatch.setattr(FlyingHand, "figures", lambda *_: pytest.fail("flown"))
+    assert "tether-slack" not in found(
+        feasible(stage("  - {from: 3.1, pattern: two-beat-weave, beats: 8}\n"))
+    )
+    slow = feasible(stage("  - {from: 3.1, pattern: extension, cycle: 12, beats: 24}\n"))
+    assert "tether-slack" in found(slow)
+
+
+@pytest.mark.parametrize(
+    ("rms", "broken", "severity"), [(0.2, (), "note"), (0.1, (), "note"), (0.2, ("pull",), "stop")]
+)
+def test_slack_as_drawn_that_flies_is_a_note(monkeypatch, rms, broken, severity):
+    """A static spin that is taut from 47.3 a minute, at 45: the hand may leave its path to keep it taut."""
+    own = replace(FLOWN, head_rms=rms, broken=broken)
+    monkeypatch.setattr(FlyingHand, "figures", lambda *_: own)
+    slow = "  - {from: 3.1, pattern: static-spin, beats: 8, cycle: 1}\n"
+    (line,) = [f for f in feasible(stage(slow, tempo=45)).findings if f.code == "tether-slack"]
+    assert line.severity == severity
+    assert ("reads soft: " in line.message) == (rms > 0.15 and severity == "note")
+    said = (
+        "as drawn the tether would go slack at 45 beats a minute; flown, the hand goes up to 22 cm"
+    )
+    assert (said in line.message) == (severity == "note")
+    assert any("--flown" in way for way in line.remedies) == (severity == "stop")
+    assert "shorten the cycle" in line.remedies[0]
 
 
 def test_limits_are_the_callers():

@@ -11,9 +11,13 @@ from sequencer.geometry.prisms import plane
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.fixtures import encounters
 from sequencer.motion.clearance.grid import cells
+from sequencer.motion.flown.flown_motion import FlownLimits, Flying
+from sequencer.motion.flown.period_search import flown_period
+from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.patterns.library import law_for
 from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.drifting import Spread, drifted, later
+from sequencer.motion.performers.flown_figures import FlownFigures, FlyingHand, flown_figures
 from sequencer.motion.performers.hand_deviation import hand_deviations_of
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import hand_work, leaves
@@ -75,6 +79,46 @@ def test_blocks_carry_it_and_what_is_rigid_has_none():
     assert (second.start, second.end) == (7.75, 16.25)
     assert second.size > first.size > 0
     assert hand_deviations_of(own, STAFF, tempo) == ()
+
+
+def test_a_large_margin_is_what_is_flown_where_the_block_flies(monkeypatch):
+    """Of 31 cm and 22 cm the larger, in whole centimetres, and 2 cm for what lies between the looks."""
+    own, tempo = trajectory("extension", "pro-bend-4"), TempoMap(np.arange(0.0, 40.0, 0.9))
+    hand = FlyingHand(
+        side="right", prop=POI, carriage=Carriage(body=BODY), tempo=tempo, limits=FlownLimits()
+    )
+    flown = FlownFigures(
+        head_rms=0.2, head_most=0.3012, hand_rms=0.1, hand_most=0.22, least_pull=0.5, hand_speed=3.0,
+        hand_acceleration=50.0, spare_reach=0.1, tether_off=0.2, residual=1e-7, broken=(),
+    )  # fmt: skip
+    monkeypatch.setattr(FlyingHand, "worth_flying", lambda *_: True)
+    drawn = [each.size for each in hand_deviations_of(own, POI, tempo)]
+    assert min(drawn) <= 0.4 < max(drawn)
+    for found, sizes in (
+        (flown, [0.33 if size > 0.4 else size for size in drawn]),
+        (replace(flown, hand_most=0.6), [0.62 if size > 0.4 else size for size in drawn]),
+        (replace(flown, broken=("pull",)), drawn),
+        (None, drawn),
+    ):
+        monkeypatch.setattr(FlyingHand, "figures", lambda *_, found=found: found)
+        seen = [each.size for each in hand_deviations_of(own, POI, tempo, hand=hand)]
+        assert_allclose(seen, sizes)
+    monkeypatch.setattr(FlyingHand, "worth_flying", lambda *_: False)
+    assert [each.size for each in hand_deviations_of(own, POI, tempo, hand=hand)] == drawn
+
+
+def test_the_widened_drawing_encloses_what_is_flown():
+    """Really flown, and looked at elsewhere than the search did: head and hand stay within the margin."""
+    law = law_for("pro-bend-4", {}, side="right", body=BODY)
+    flying = Flying(prop=POI, body=BODY, side="right", tempo=60.0)
+    margin = flown_figures(law, flying).margin
+    beats = np.linspace(0.0, law.period, 3001)
+    seen, drawn = flown_period(law, flying).flight(beats), law.at(beats)
+    off = max(
+        np.linalg.norm(flown - own, axis=-1).max()
+        for flown, own in ((seen.head, drawn.head(POI.length)), (seen.hand, drawn.hand))
+    )
+    assert margin - 0.0301 <= off <= margin  # 2 cm, and what rounding up adds
 
 
 def test_the_fastest_beat_of_a_block_sets_its_margin():

@@ -1,0 +1,92 @@
+"""`check --flown`: what is told as a table and as JSON, and what Ctrl-C leaves. Links are made up: they are tested elsewhere."""
+
+import json
+from types import SimpleNamespace
+
+import pytest
+from click.testing import CliRunner
+
+from sequencer.api import check as api_check
+from sequencer.checks.dance import as_flown
+from sequencer.cli import main
+from sequencer.cli.progress_line import ProgressLine
+
+SHOW = """\
+title: One
+track:
+  file: song.wav
+  corrections: {metre: 4, one: 0:00.5}
+venue:
+  stage: {shape: rectangle, width: 12 m, depth: 10 m}
+  audience: [{line: [[-12, -9], [12, -9]]}]
+cast:
+  - {name: Ash, stature: 1.7, prop: {tether: 0.5}}
+timeline:
+  - {from: 3.1, pattern: static-spin, timing: together, cycle: 1, beats: 8}
+"""
+
+
+@pytest.fixture
+def show(stage_folder, monkeypatch):
+    path = stage_folder / "flown.yaml"
+    path.write_text(SHOW, encoding="utf-8")
+    monkeypatch.setattr(
+        as_flown,
+        "flown_link",
+        lambda _before, _after, beats, _flying: SimpleNamespace(
+            broken=() if beats >= 3.0 else ("speed",), residual=1e-7, least_pull=0.5, hand_speed=7.2,
+            hand_acceleration=50.0, spare_reach=0.1, missed=lambda: {"speed": 0.2},
+        ),
+    )  # fmt: skip
+    return path
+
+
+def check(show, *arguments):
+    return CliRunner().invoke(main, ["check", str(show), *arguments])
+
+
+def test_the_table_and_the_json_tell_what_cannot_be_flown(show):
+    told = json.loads(check(show, "--flown", "--json").stdout)
+    links = [each for each in told["findings"] if each["code"] == "link-cannot-be-flown"]
+    table = " ".join(check(show, "--flown").stdout.split())
+
+    assert [each["who"] for each in links] == [["Ash"], ["Ash"]]  # from rest and to rest
+    for each in links:
+        assert (
+            "cannot be flown in 2 beats (the hand would have to move at 7.2 m/s" in each["message"]
+        )
+        assert each["message"].endswith("3 beats would do")
+        assert each["message"] in table
+    assert any("walking or turning" in each for each in told["not_checked"])
+
+
+def test_nobody_is_told_who_did_not_ask(show):
+    told = json.loads(check(show, "--json").stdout)
+    assert not any("flown" in each["code"] for each in told["findings"])
+    assert not any("As flown" in each for each in told["not_checked"])
+    codes = {each.code for each in api_check(show, flown=True).findings}
+    assert "link-cannot-be-flown" in codes
+    assert "link-cannot-be-flown" not in {each.code for each in api_check(show).findings}
+
+
+def test_progress_says_what_is_flown(show, monkeypatch):
+    heard = []
+    monkeypatch.setattr(
+        ProgressLine, "__call__", lambda _line, what, share: heard.append((what, share))
+    )
+    check(show, "--flown")
+    assert [what for what in dict(heard) if "fl" in what] == [
+        "flying the patterns", "flying the links", "seeking what would fly",
+    ]  # fmt: skip
+    assert all(0.0 <= share <= 1.0 for _, share in heard)
+
+
+def test_an_interrupted_call_says_that_nothing_is_lost(show, monkeypatch):
+    def struck(*_asked):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(as_flown, "flown_link", struck)
+    result = check(show, "--flown")
+    assert result.exit_code != 0
+    assert "what was flown is saved; give the same command again to resume" in result.stderr
+    assert "Traceback" not in result.output

@@ -1,0 +1,216 @@
+"""Links as one hand can fly them: limits at every instant, the states at both ends, and the law of motion itself.
+
+Links of a beat from a static spin into a weave, and from and to rest, at 100 beats a minute.
+"""
+
+from dataclasses import replace
+from functools import cache
+
+import numpy as np
+import pytest
+from numpy.testing import assert_allclose
+from scipy.integrate import solve_ivp
+from scipy.interpolate import make_interp_spline
+
+from sequencer.geometry.bodies import Body
+from sequencer.motion.flown.body_space import CLEARANCE
+from sequencer.motion.flown.flown_motion import LEAST_PULL, REACH_SLACK, FlownLimits, Flying
+from sequencer.motion.flown.period_search import flown_period
+from sequencer.motion.flown.tether import drag_of
+from sequencer.motion.patterns.library import law_for
+from sequencer.motion.props.prop import Prop
+from sequencer.motion.trajectories.flown_links import (
+    HeadState,
+    flown_link,
+    hanging,
+    motion_of,
+    state_in,
+)
+from sequencer.motion.trajectories.rests import rest
+
+BODY = Body(stature=1.7)
+POI = Prop(length=0.45, mass=0.2, wick_radius=0.05)
+FLYING = Flying(prop=POI, body=BODY, side="right", tempo=100.0)
+GRAVITY = 9.80665  # [m/s²] standard gravity
+MIRROR = np.array([-1.0, 1.0, 1.0])  # polar vectors in x = 0; axial ones change the other signs
+
+
+@cache
+def motion(name):
+    beats = {"static-spin": 1.0, "two-beat-weave": 2.0}[name]
+    law = law_for(name, {}, side="right", body=BODY, beats=beats, tether=POI.length)
+    return law, flown_period(law, FLYING)
+
+
+def states(name):
+    law, period = motion(name)
+
+    def at(beat):
+        own = beat % law.period
+        return state_in(period, law.at(np.array([own])).plane[0], own)
+
+    return at
+
+
+def still(_beat):
+    return hanging(rest("right", BODY, POI), POI.length)
+
+
+ENDS = {
+    "between": (states("static-spin"), states("two-beat-weave")),
+    "from rest": (still, states("static-spin")),
+    "to rest": (states("static-spin"), still),
+}
+
+
+@cache
+def link(which, beats=1.0):
+    return flown_link(*ENDS[which], beats, FLYING)
+
+
+def sampled(flown, many=6001):
+    """Times [s] and the flight, densely, inside the bridge."""
+    beats = np.linspace(flown.head.start, flown.head.end, many)
+    return beats * FLYING.beat, flown.flight(beats)
+
+
+@pytest.mark.parametrize("which", ENDS)
+def test_limits_hold_at_every_instant_and_so_do_the_bounds(which):
+    """What a link that flies promises, looked at densely; figures bound what is seen, and pull is the head's weight."""
+    flown, limits = link(which), FLYING.limits
+    assert flown.broken == ()
+    _, seen = sampled(flown)
+    pull = np.linalg.norm(seen.force, axis=-1) / GRAVITY
+    speed = np.linalg.norm(seen.hand_rate, axis=-1)
+    push = np.linalg.norm(seen.hand_acceleration, axis=-1)
+    room = FLYING.space(CLEARANCE)
+
+    assert pull.min() >= flown.least_pull - 1e-9
+    assert flown.least_pull >= LEAST_PULL
+    # the published hand is a spline through the hand of the law, to millimetres: its rates are near, not the same
+    assert speed.max() <= 1.01 * flown.hand_speed <= 1.01 * limits.hand_speed
+    assert push.max() <= 1.05 * flown.hand_acceleration <= 1.05 * limits.hand_acceleration
+    assert room.spare_reach(seen.hand).min() >= -REACH_SLACK - 1e-4
+    assert np.linalg.norm(seen.tether, axis=-1) == pytest.approx(1.0)
+
+
+@pytest.mark.parametrize("which", ENDS)
+def test_both_ends_are_the_states_given_to_the_fourth_derivative(which):
+    """So the hand is smooth to its acceleration: it follows from four derivatives of the head."""
+    flown = link(which)
+    before, after = ENDS[which]
+    low, high = before(flown.head.start), after(flown.head.end - flown.beats)
+    for state, beat in ((low, flown.head.start), (high, flown.head.end)):
+        for order in range(5):
+            got = flown.head.at(np.array([beat]), order)[0]
+            size = max(np.abs(state.path[order]).max(), 1.0)
+            assert_allclose(got / size, state.path[order] / size, atol=1e-9)
+
+
+@pytest.mark.parametrize("which", ENDS)
+def test_the_head_goes_there_if_the_hand_does(which):
+    """Newton's second law on a tether: the head integrated forward with the exact hand, to a millimetre."""
+    flown = link(which)
+    times, seen = sampled(flown, 1201)
+    hand = make_interp_spline(times, seen.hand, k=5)
+    moved, pushed = hand.derivative(1), hand.derivative(2)
+    drag, length, down = drag_of(POI), POI.length, np.array([0.0, 0.0, -GRAVITY])
+
+    def slope(time, state):
+        d, turn = state[:3], state[3:]
+        rate = moved(time) + length * turn
+        drive = down - drag * np.sqrt(rate @ rate) * rate - pushed(time)
+        return np.concatenate((turn, (drive - (drive @ d) * d) / length - (turn @ turn) * d))
+
+    turn = (seen.head_rate[0] - seen.hand_rate[0]) / length
+    first, some = np.concatenate((seen.tether[0], turn)), times[::100]
+    got = solve_ivp(slope, times[[0, -1]], first, t_eval=some, rtol=1e-7, atol=1e-9)
+    head = seen.hand[::100] + length * got.y[:3].T
+    assert np.linalg.norm(head - seen.head[::100], axis=-1).max() < 1e-3
+
+
+def test_a_hanging_prop_hangs():
+    """At rest the tether is plumb and pulls with the head's weight; nothing moves."""
+    state = still(0.0)
+    seen = motion_of(state, FLYING)
+    assert_allclose(seen.tether, [0.0, 0.0, -1.0], atol=1e-12)
+    assert_allclose(seen.hand - state.path[0], [0.0, 0.0, POI.length], atol=1e-12)
+    assert not np.any(state.path[1:])
+    assert not np.any(np.abs(seen.hand_rate) + np.abs(seen.tether_rate))
+
+
+def test_the_mirror_image_flies_as_the_mirror_image():
+    """A body has two sides alike: the other hand's link is the same in the mirror."""
+
+    def flipped(states):
+        def at(beat):
+            own = states(beat)
+            return HeadState(own.path * MIRROR, own.plane * -MIRROR)
+
+        return at
+
+    before, after = ENDS["between"]
+    other = flown_link(flipped(before), flipped(after), 1.0, replace(FLYING, side="left"))
+    own = link("between")
+    assert other.broken == own.broken == ()
+    assert_allclose(other.head.coefficients, own.head.coefficients * MIRROR, atol=2e-3)
+
+
+def test_what_cannot_be_flown_says_which_limits():
+    """A hand that may not accelerate at 8 m/s², less than gravity, turns no spin into a weave in a beat."""
+    weak = replace(FLYING, limits=FlownLimits(hand_acceleration=8.0))
+    flown = flown_link(*ENDS["between"], 1.0, weak)
+    assert "acceleration" in flown.broken
+    assert flown.missed()["acceleration"] > 0.0
+    assert flown.hand_acceleration > 8.0
+
+
+@pytest.mark.parametrize("beats", [0.0, -1.0, np.nan, np.inf])
+def test_beats_must_be_positive(beats):
+    with pytest.raises(ValueError, match="beats must be positive"):
+        flown_link(*ENDS["between"], beats, FLYING)
+
+
+def test_a_rigid_prop_is_turned_by_the_hand():
+    staff = Prop(kind="staff", length=0.7, behind=0.7, mass=0.8, wick_radius=0.04)
+    with pytest.raises(ValueError, match="a staff is turned by the hand"):
+        flown_link(*ENDS["between"], 2.0, replace(FLYING, prop=staff))
+
+
+def test_a_longer_link_dances_on_before_its_bridge():
+    """A bridge takes one or two beats; outside it the motions before and after go on."""
+    flown = link("between", 3.0)
+    assert flown.beats == 3.0
+    assert 1.0 <= flown.head.end - flown.head.start <= 2.0
+    assert flown.head.start >= 0.0
+    assert flown.head.end <= 3.0
+
+
+def test_a_link_is_kept_by_the_states_at_its_ends(monkeypatch):
+    """The same states again are answered without a search, whoever gives them; other states are not."""
+    link("between")
+    searched = []
+    module = "sequencer.motion.trajectories.flown_links._searched"
+    monkeypatch.setattr(module, lambda *asked: searched.append(asked) or link("from rest"))
+    before, after = ENDS["between"]
+    again = flown_link(lambda beat: before(beat + 1.0), after, 1.0, FLYING)  # one turn later
+    assert searched == []
+    assert_allclose(again.head.coefficients, link("between").head.coefficients, rtol=0, atol=0)
+    flown_link(before, lambda beat: after(beat + 0.25), 1.0, FLYING)
+    assert len(searched) == 1
+
+
+def test_a_kept_link_is_the_found_one():
+    """To the last digit, from JSON and back."""
+    from json import dumps, loads
+
+    from sequencer.motion.trajectories.flown_links import _link_from, _record_of
+
+    own = link("between")
+    again = _link_from(loads(dumps(_record_of(own))), own.beats, FLYING)
+    assert np.array_equal(again.head.coefficients, own.head.coefficients)
+    assert (again.head.start, again.head.step) == (own.head.start, own.head.step)
+    assert (again.beats, again.residual, again.broken) == (own.beats, own.residual, own.broken)
+    beats = np.linspace(0.0, own.drawn.beats, 9)
+    assert np.array_equal(again.drawn.at(beats).hand, own.drawn.at(beats).hand)
+    assert np.array_equal(again.drawn.at(beats).tether, own.drawn.at(beats).tether)
