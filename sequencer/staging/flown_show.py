@@ -7,6 +7,7 @@ blocks at almost the same tempo are flown alike.
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
+from functools import partial
 from typing import NamedTuple
 
 import numpy as np
@@ -17,7 +18,7 @@ from sequencer.motion.flown.flown_motion import LEAST_PULL
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.body_parts import HandDeviation
 from sequencer.motion.performers.dancer import Dancer, PropTrajectory
-from sequencer.motion.performers.flown_figures import FlyingHand
+from sequencer.motion.performers.flown_figures import FAR_TOO_SLOW, FlyingHand
 from sequencer.motion.trajectories.flown_courses import Journey, courses_of, journey
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground, flown_hand
 from sequencer.motion.trajectories.trajectory import Trajectory
@@ -76,7 +77,9 @@ def _flown_hands(show: Staged, progress: Progress | None) -> Hands:
             tempo=show.tempo,
             limits=flown_limits(show.show.limits),
         )
-        out[dancer.name, side] = journey(trajectory, hand.flying, say)
+        out[dancer.name, side] = journey(
+            trajectory, hand.flying, worth=partial(hand.worth_flying, share=FAR_TOO_SLOW), told=say
+        )
     return out
 
 

@@ -103,7 +103,11 @@ Journey = Sequence[Stay | Passage]
 
 
 def journey(
-    trajectory: Trajectory, flying_of: FlyingOf, told: Callable[[float], None] | None = None
+    trajectory: Trajectory,
+    flying_of: FlyingOf,
+    *,
+    worth: Callable[[Span], bool] = lambda _span: True,
+    told: Callable[[float], None] | None = None,
 ) -> Journey:
     """What a hand flies: stays, and the passages between those whose states differ.
 
@@ -113,6 +117,8 @@ def journey(
         As drawn, of a passive prop.
     flying_of : callable
         Who flies what from one show beat to another.
+    worth : callable, optional
+        Whether a block is worth a search; default: every one is.
     told : callable, optional
         Called with the beat that is reached.
     """
@@ -124,7 +130,7 @@ def journey(
             continue
         flying = flying_of(span.start, span.end)
         period = None
-        if span.kind == "block" and isfinite(span.law.period):
+        if span.kind == "block" and isfinite(span.law.period) and worth(span):
             period = flown_period(span.law, flying)
         stay = Stay(span=span, flying=flying, period=period)
         last = next((each for each in reversed(out) if isinstance(each, Stay)), None)

@@ -186,7 +186,7 @@ def test_a_torque_is_searched_wherever_a_bound_does_not_settle_it():
 
 FLOWN = FlownFigures(
     head_rms=0.2, head_most=0.31, hand_rms=0.1, hand_most=0.22, least_pull=0.5, hand_speed=3.0,
-    hand_acceleration=50.0, spare_reach=0.1, tether_off=0.2, residual=1e-7, broken=(),
+    hand_acceleration=50.0, spare_reach=0.1, tether_off=0.2, moved=0.0, residual=1e-7, broken=(),
 )  # fmt: skip
 
 

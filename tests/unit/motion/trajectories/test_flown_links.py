@@ -14,7 +14,7 @@ from scipy.interpolate import make_interp_spline
 
 from sequencer.geometry.bodies import Body
 from sequencer.motion.flown.body_space import CLEARANCE
-from sequencer.motion.flown.flown_motion import LEAST_PULL, REACH_SLACK, FlownLimits, Flying
+from sequencer.motion.flown.flown_motion import LEAST_PULL, OUT_OF_REACH, FlownLimits, Flying
 from sequencer.motion.flown.period_search import flown_period
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.patterns.library import law_for
@@ -90,7 +90,7 @@ def test_limits_hold_at_every_instant_and_so_do_the_bounds(which):
     # the published hand is a spline through the hand of the law, to millimetres: its rates are near, not the same
     assert speed.max() <= 1.01 * flown.hand_speed <= 1.01 * limits.hand_speed
     assert push.max() <= 1.05 * flown.hand_acceleration <= 1.05 * limits.hand_acceleration
-    assert room.spare_reach(seen.hand).min() >= -REACH_SLACK - 1e-4
+    assert room.spare_reach(seen.hand).min() >= -OUT_OF_REACH - 1e-4
     assert np.linalg.norm(seen.tether, axis=-1) == pytest.approx(1.0)
 
 
