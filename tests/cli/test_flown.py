@@ -57,13 +57,13 @@ def test_the_table_and_the_json_tell_what_cannot_be_flown(show):
         )
         assert each["message"].endswith("3 beats would do")
         assert each["message"] in table
-    assert any("walking or turning" in each for each in told["not_checked"])
+    assert any("walking or turning" in each for each in told["unseen"])
 
 
 def test_nobody_is_told_who_did_not_ask(show):
     told = json.loads(check(show, "--json").stdout)
     assert not any("flown" in each["code"] for each in told["findings"])
-    assert not any("As flown" in each for each in told["not_checked"])
+    assert not any("As flown" in each for each in told["unseen"])
     codes = {each.code for each in api_check(show, flown=True).findings}
     assert "link-cannot-be-flown" in codes
     assert "link-cannot-be-flown" not in {each.code for each in api_check(show).findings}
