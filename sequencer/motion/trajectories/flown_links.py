@@ -135,7 +135,11 @@ def flown_link(before: StateAt, after: StateAt, beats: float, flying: Flying) ->
     if not (beats > 0 and np.isfinite(beats)):
         raise ValueError(f"a link's beats must be positive, got {beats!r}")
     starts = np.arange(0.0, max(beats - SHORTEST_BRIDGE, 0.0) + 1e-9, SHIFT).tolist()
-    ends = [end for end in np.arange(beats, 0.0, -SHIFT).tolist() if _fits(0.0, end, beats)]
+    ends = [
+        end
+        for end in np.arange(beats, 0.0, -SHIFT).tolist()
+        if any(_fits(start, end, beats) for start in starts)
+    ]
     firsts = {start: before(start) for start in starts}
     lasts = {end: after(end - beats) for end in ends}
     return kept(
