@@ -445,10 +445,10 @@ def _limit_words(seen: _Limits, limits: FlownLimits) -> str:
         return "the tether would go slack"
     words = {
         "pull": f"the tether would pull with only {seen.least_pull:.2f} of the head's weight, and needs {LEAST_PULL:g}",
-        "speed": f"the hand would have to move at {_over(seen.hand_speed, limits.hand_speed)} m/s, "
+        "speed": f"the hand would have to move at {_over(seen.hand_speed, limits.hand_speed, 1)} m/s, "
         f"the limit is {limits.hand_speed:g}",
         "acceleration": "the hand would have to accelerate at "
-        f"{_over(seen.hand_acceleration, limits.hand_acceleration)} m/s², the limit is {limits.hand_acceleration:g}",
+        f"{_over(seen.hand_acceleration, limits.hand_acceleration, 0)} m/s², the limit is {limits.hand_acceleration:g}",
         "reach": f"the hand would be {length_words(seen.spare_reach)} out of reach",
         "pattern": f"the tether would be {degrees(seen.tether_off):.0f}° off its drawing, and no more than "
         f"{degrees(LOST):.0f}° shows the pattern",
@@ -456,9 +456,10 @@ def _limit_words(seen: _Limits, limits: FlownLimits) -> str:
     return "; ".join(words[name] for name in seen.broken)
 
 
-def _over(value: float, limit: float) -> str:
+def _over(value: float, limit: float, least: int) -> str:
     """A value over its limit, with as many places as show that it is."""
-    return next((f"{value:.{n}f}" for n in range(3) if round(value, n) > limit), f"{value:.3f}")
+    shown = (n for n in range(least, 3) if round(value, n) > limit)
+    return f"{value:.{next(shown, 3)}f}"
 
 
 def would_words(would: WouldFly) -> str:

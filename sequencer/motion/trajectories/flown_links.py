@@ -144,8 +144,11 @@ def flown_link(before: StateAt, after: StateAt, beats: float, flying: Flying) ->
     if not (beats > 0 and np.isfinite(beats)):
         raise ValueError(f"a link's beats must be positive, got {beats!r}")
     starts = np.arange(0.0, max(beats - SHORTEST_BRIDGE, 0.0) + 1e-9, BRIDGE_STEP).tolist()
-    least = min(SHORTEST_BRIDGE, beats) - 1e-9
-    ends = [end for end in np.arange(beats, 0.0, -BRIDGE_STEP).tolist() if end >= least]
+    ends = [
+        end
+        for end in np.arange(beats, 0.0, -BRIDGE_STEP).tolist()
+        if any(_fits(start, end, beats) for start in starts)
+    ]
     firsts = {start: before(start) for start in starts}
     lasts = {end: after(end - beats) for end in ends}
     return kept(

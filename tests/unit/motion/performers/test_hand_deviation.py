@@ -104,6 +104,7 @@ def test_a_large_margin_is_what_is_flown_where_the_block_flies(monkeypatch):
         seen = [each.size for each in hand_deviations_of(own, POI, tempo, hand=hand)]
         assert_allclose(seen, sizes)
     monkeypatch.setattr(FlyingHand, "worth_flying", lambda *_: False)
+    monkeypatch.setattr(FlyingHand, "figures", lambda *_: flown)
     assert [each.size for each in hand_deviations_of(own, POI, tempo, hand=hand)] == drawn
 
 

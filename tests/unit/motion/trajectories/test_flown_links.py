@@ -186,6 +186,25 @@ def test_a_longer_link_dances_on_before_its_bridge():
     assert flown.head.end <= 3.0
 
 
+def test_bridges_begin_and_end_on_half_beats(monkeypatch):
+    """In a link of 2.5 beats a bridge of a beat or two may begin after each half beat, and end as long before the end."""
+    asked = {}
+
+    def searched(firsts, lasts, _beats, _flying):
+        asked.update(firsts=dict(firsts), lasts=dict(lasts))
+        return link("between")
+
+    monkeypatch.setattr("sequencer.motion.trajectories.flown_links._searched", searched)
+    before, after = ENDS["between"]
+    flown_link(lambda beat: before(beat + 0.125), after, 2.5, FLYING)
+    assert list(asked["firsts"]) == [0.0, 0.5, 1.0, 1.5]
+    assert list(asked["lasts"]) == [2.5, 2.0, 1.5, 1.0]
+    for start, state in asked["firsts"].items():
+        assert np.array_equal(state.path, before(start + 0.125).path)
+    for end, state in asked["lasts"].items():
+        assert np.array_equal(state.path, after(end - 2.5).path)
+
+
 def test_a_link_is_kept_by_the_states_at_its_ends(monkeypatch):
     """The same states again are answered without a search, whoever gives them; other states are not."""
     link("between")
