@@ -58,7 +58,7 @@ def test_the_table_and_the_json_tell_what_cannot_be_flown(show):
     assert [each["who"] for each in links] == [["Ash"], ["Ash"]]  # from rest and to rest
     for each in links:
         assert (
-            "cannot be flown in 2 beats (the hand would have to move at 7 m/s, the limit is 6)"
+            "cannot be flown in 2 beats (the hand would have to move at 7.2 m/s, the limit is 6)"
             in each["message"]
         )
         assert each["message"].endswith("3 beats would do")
