@@ -58,6 +58,7 @@ EDITS = {  # what is changed, and whose dance the change can touch
     "a burn": (("fire", "lit", 0, "until"), "4.3", {"Ash"}),
     "a fuel": (("fire", "flame"), 0.35, EVERYONE),
     "no fire": (("fire",), None, EVERYONE),
+    "a limit within which hands fly": (("limits",), {"hand_acceleration": 60}, EVERYONE),
     "a pattern of the show": (("patterns", "slow", "set", "ratio"), 2, EVERYONE),
     "a tempo": (("track", "corrections"), {"shift": 0.05}, EVERYONE),
     "a metre": (("track", "corrections"), {"metre": 3}, EVERYONE),

@@ -21,6 +21,7 @@ from sequencer.motion.patterns.library import law_for
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.flown_links import (
     HeadState,
+    _fits,
     flown_link,
     hanging,
     motion_of,
@@ -177,15 +178,6 @@ def test_a_rigid_prop_is_turned_by_the_hand():
         flown_link(*ENDS["between"], 2.0, replace(FLYING, prop=staff))
 
 
-def test_a_longer_link_dances_on_before_its_bridge():
-    """A bridge takes one or two beats; outside it the motions before and after go on."""
-    flown = link("between", 3.0)
-    assert flown.beats == 3.0
-    assert 1.0 <= flown.head.end - flown.head.start <= 2.0
-    assert flown.head.start >= 0.0
-    assert flown.head.end <= 3.0
-
-
 def test_bridges_begin_and_end_on_half_beats(monkeypatch):
     """In a link of 2.5 beats a bridge of a beat or two may begin after each half beat, and end as long before the end."""
     asked = {}
@@ -199,6 +191,14 @@ def test_bridges_begin_and_end_on_half_beats(monkeypatch):
     flown_link(lambda beat: before(beat + 0.125), after, 2.5, FLYING)
     assert list(asked["firsts"]) == [0.0, 0.5, 1.0, 1.5]
     assert list(asked["lasts"]) == [2.5, 2.0, 1.5, 1.0]
+    spans = {
+        (start, end)
+        for start in asked["firsts"]
+        for end in asked["lasts"]
+        if _fits(start, end, 2.5)
+    }
+    assert {end - start for start, end in spans} == {1.0, 1.5, 2.0}
+    assert len(spans) == 9  # four of a beat, three of one and a half, two of two
     for start, state in asked["firsts"].items():
         assert np.array_equal(state.path, before(start + 0.125).path)
     for end, state in asked["lasts"].items():
