@@ -32,13 +32,14 @@ _PER_LOOP = 12  # knots of a turn of the prop, if it turns more than once a beat
 _MOST_LOOPS = 4.0  # a beat; a law without a bound on its rate gets as many knots
 _FEWEST = 12  # knots of a part
 _SOUND = 1e-5  # residual of a search that has converged
-_FAR_OVER = 0.15  # share over a limit after all rounds
+_FAR_OVER = 0.5  # share over a limit after all rounds
 _SEED = 20_260
 _JIGGLE = 0.1  # [m]
 FARTHEST_MOVED = 0.25  # [m] that a pattern may be danced from where it is drawn
 _MOVES = 12  # steps of the search for that
 _STAY = 0.02  # weight of the move itself, against depths at every instant
 _MIRROR = np.array([-1.0, 1.0, 1.0])
+_EASED = (2.0, 1.7, 1.4, 1.2, 1.1)  # times the tempo, on the way down to it
 _FLAT = 1e-6  # [1] of the plane's normals
 
 
@@ -101,9 +102,10 @@ class _Attempt(NamedTuple):
 
     finer: int = 1  # times as many knots
     jiggled: bool = False  # start off the drawing
+    eased: bool = False  # come from faster tempi, at which the tether is taut as drawn
 
 
-_ATTEMPTS = (_Attempt(), _Attempt(jiggled=True), _Attempt(finer=2))
+_ATTEMPTS = (_Attempt(), _Attempt(eased=True), _Attempt(jiggled=True), _Attempt(finer=2))
 
 
 def _searched(law: Law, flying: Flying) -> FlownPeriod:
@@ -131,6 +133,9 @@ def _attempted(law: Law, flying: Flying, repeat: Repeat, attempt: _Attempt) -> F
     wanted = _wanted(law, flying, grid, repeat)
     problem = Problem(grid, wanted)
     start = problem.drawn()
+    for faster in _EASED if attempt.eased else ():
+        quick = replace(grid, step=grid.step / faster)
+        start = Problem(quick, replace(wanted, touching=None)).solved(start).unknown
     if attempt.jiggled:
         noise = np.random.default_rng(_SEED).normal(size=start.shape)
         for _ in range(3):

@@ -14,8 +14,9 @@ M = TypeVar("M", bound=FlownMotion)
 _PULL = 0.4  # of the head's weight: the penalty leaves a little of it
 _SHARE = 0.93  # of a limit, for the same reason
 _MOST_ROUNDS = 6  # in which a limit that is missed by little is sought again
-_HOPELESS = 0.8  # share of a limit by which it is missed for good
+_HOPELESS = 3.0  # share of a limit by which it is missed for good
 _STRICTER = 1.3  # times what it was missed by
+_MOST_STRICTER = 0.35  # of a limit, in one round
 
 
 def sought(limits: FlownLimits) -> SoughtLimits:
@@ -47,7 +48,7 @@ def held_to_limits(problem: Problem, start: Floats, motion_of: Callable[[Optimum
         if not missed or max(missed.values()) > _HOPELESS:
             break
         own = problem.wanted.limits
-        more = {name: _STRICTER * share for name, share in missed.items()}
+        more = {name: min(_STRICTER * share, _MOST_STRICTER) for name, share in missed.items()}
         limits = SoughtLimits(
             own.pull * (1.0 + more.get("pull", 0.0)),
             own.speed * (1.0 - more.get("speed", 0.0)),

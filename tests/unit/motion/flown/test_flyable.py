@@ -1,30 +1,25 @@
 """Tempi and tethers at which a pattern would fly: each value flies, the next one towards what is danced does not."""
 
-from dataclasses import replace
 from types import SimpleNamespace
 
 import pytest
 
 from sequencer.motion.flown import flyable
-from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.flown.flyable import would_fly
-from sequencer.motion.flown.period_search import flown_period
-from tests.unit.motion.flown.flights import flying, law_of
+from tests.unit.motion.flown.flights import flying
 
 
-def test_a_tempo_that_is_named_has_been_flown(monkeypatch):
-    """With real searches, of a gentle hand, at tempi so far apart that few are needed."""
-    monkeypatch.setattr(flyable, "_FARTHEST", 1.05)
-    gentle = flying(limits=FlownLimits(hand_acceleration=8.0))
-    law = law_of("extension")
+def test_a_tempo_that_is_named_has_been_flown():
+    """The nearest multiple of the step that flies, itself tried, with one that does not fly a step before it."""
+    tried = {}
 
     def flown(tempo):
-        return flown_period(law, replace(gentle, tempo=tempo))
+        tried[tempo] = () if tempo >= 106.0 else ("pull",)
+        return SimpleNamespace(broken=tried[tempo])
 
-    found = flyable._nearest(flown, 100.0, 1.12, 4.0)
-    assert found in (104.0, 108.0, 112.0)
-    assert flown(found).broken == ()
-    assert flown(found - 4.0).broken
+    assert flyable._nearest(flown, 100.0, 1.12, 4.0) == 108.0
+    assert tried[108.0] == ()
+    assert tried[104.0] == ("pull",)
 
 
 @pytest.fixture

@@ -58,9 +58,15 @@ def test_limits_missed_by_little_are_sought_more_strictly(monkeypatch):
 
 
 def test_what_is_held_or_missed_for_good_is_not_sought_again(monkeypatch):
-    """More than four fifths over is missed for good."""
+    """More than four times a limit is missed for good."""
     assert len(held([{}], monkeypatch)) == 1
-    assert len(held([{"speed": 0.01, "acceleration": 0.9}], monkeypatch)) == 1
+    assert len(held([{"speed": 0.01, "acceleration": 3.1}], monkeypatch)) == 1
+
+
+def test_a_round_asks_for_no_more_than_a_third_less(monkeypatch):
+    """Far over a limit, a search is led back in several rounds."""
+    first, second = held([{"acceleration": 2.5}], monkeypatch)
+    assert second.acceleration == pytest.approx(first.acceleration * 0.65)
 
 
 def test_it_ends(monkeypatch):
