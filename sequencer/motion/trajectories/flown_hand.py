@@ -30,7 +30,6 @@ from sequencer.motion.trajectories.trajectory import Trajectory
 
 SHOW_KNOTS = 96  # a beat
 _PER_PIECE = 24  # knots of a piece with bounds of its own
-_SLACK = 0.005  # of the tether's length: how far apart the splines' head and hand may be from it
 
 
 class Ground(NamedTuple):
@@ -123,28 +122,38 @@ class FlownHand:
 
         Notes
         -----
-        With δ from hand to head and m its least size, the tether's rates are at most |δ'|/m and |δ''|/m + 3|δ'|²/m².
+        With δ from hand to head and m its size, |δ·δ'| on a span is at most what it is in the middle and half a span of its
+        rate, |δ'|² + |δ||δ''|. So m is bounded from below, |m'| = |δ·δ'|/m from above, |d'| ≤ |δ'|/m, and of d'' the part
+        along the tether is |d'|², that across it at most (|δ''| + 2|m'||d'|)/m.
         """
         apart = EvenSpline(
             start=self.head.start,
             step=self.head.step,
             coefficients=self.head.coefficients - self.hand.coefficients,
         )
-        least = self.length * (1.0 - _SLACK)
+        half = self.head.step / 2.0
+        middles = self.head.start + half * (2.0 * np.arange(self.head.spans) + 1.0)
+        here, rate = apart.at(middles), apart.at(middles, 1)
+        size, first, second = np.linalg.norm(here, axis=-1), apart.largest(1), apart.largest(2)
+        along = np.abs(np.sum(here * rate, axis=-1))
+        along = along + half * (first**2 + (size + half * first) * second)
+        least = np.sqrt(np.maximum(size**2 - 2.0 * half * along, 0.0))
+        with np.errstate(divide="ignore"):
+            turn = first / least
+            bend = np.hypot((second + 2.0 * along / least * turn) / least, turn**2)
         hand = [self.hand.largest(order) for order in range(1, 4)]
         reach = np.linalg.norm(self.hand.controls(0)[..., :2], axis=-1).max(axis=1)
-        first, second = apart.largest(1) / least, apart.largest(2) / least
         starts = np.arange(0, self.head.spans, _PER_PIECE)
         most = [
             np.maximum.reduceat(values, starts) * ROUNDING_UP
-            for values in (*hand, reach, first, second + 3.0 * first**2)
+            for values in (*hand, reach, turn, bend)
         ]
         edges = self.head.start + np.append(starts, self.head.spans) * self.head.step
         return edges, tuple(
             Bounds(
-                hand_speed=v, hand_acceleration=a, hand_jerk=j, hand_reach=far, turn_rate=turn, turn_acceleration=bend
+                hand_speed=v, hand_acceleration=a, hand_jerk=j, hand_reach=far, turn_rate=turned, turn_acceleration=bent
             )
-            for v, a, j, far, turn, bend in zip(*(own.tolist() for own in most), strict=True)
+            for v, a, j, far, turned, bent in zip(*(own.tolist() for own in most), strict=True)
         )  # fmt: skip
 
 

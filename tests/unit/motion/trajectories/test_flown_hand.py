@@ -1,0 +1,310 @@
+"""A hand through a whole show: proven bounds, the law of motion in the stage frame, walks and changes of tempo."""
+
+from functools import cache
+from itertools import pairwise
+
+import numpy as np
+import pytest
+from numpy.testing import assert_allclose
+from scipy.integrate import cumulative_trapezoid, solve_ivp
+from scipy.interpolate import make_interp_spline
+
+from sequencer.geometry.bodies import Body
+from sequencer.motion.trajectories.flown_hand import Course, Ground, flown_hand
+from sequencer.motion.trajectories.rests import rest
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
+
+LENGTH, DRAG = 0.5, 0.03  # [m], [1/m]
+GRAVITY = np.array([0.0, 0.0, 9.80665])  # [m/s²], CGPM 1901
+BODY = Body(stature=1.75)
+DRAWN = Trajectory(
+    (Span(start=0.0, end=12.0, law=rest("right", BODY, LENGTH), origin=0.0, kind="rest", label="rest"),)
+)  # fmt: skip
+TURN, RADIUS = np.pi, 0.6  # [rad a beat], [m]
+TEMPO = 100.0 / 60.0  # [beats/s]
+
+
+def eased(beats):
+    """A count of its own that is at rest at beats 0 and 12, to the second derivative."""
+    span = np.clip(beats, 0.0, 12.0)
+    return span - 12.0 / (2 * np.pi) * np.sin(2 * np.pi * span / 12.0)
+
+
+def circling(beats):
+    """A head on a leaning circle that gathers speed from rest and comes back to it, and a hand above its middle."""
+    phase = TURN * eased(beats)
+    zero = np.zeros_like(phase)
+    ring = np.stack([np.cos(phase), np.sin(phase), 0.3 * np.sin(phase)], axis=-1)
+    middle = np.array([0.2, 0.4, 1.3])
+    return middle + RADIUS * ring, middle + np.stack([zero, zero, zero + 0.3], axis=-1)
+
+
+def hanging(beats):
+    """A head at rest, and the hand above it."""
+    head = np.broadcast_to([0.2, 0.4, 0.8], (len(beats), 3)).copy()
+    return head, head + [0.0, 0.0, LENGTH]
+
+
+def standing(beats_a_second=lambda beats: np.full(beats.shape, TEMPO)):
+    return Ground(lambda _, points: points.copy(), lambda _, points: points.copy(), beats_a_second)
+
+
+def walked(beats):
+    """A place and a facing, shape (n, 2) and (n,), that stand still only at beats 0 and 12."""
+    count = eased(beats)
+    place = np.stack([0.5 * np.sin(0.7 * count), 0.4 * np.cos(0.5 * count)], axis=-1)
+    return place, 0.8 * np.sin(0.6 * count)
+
+
+def spun(points, facing):
+    cos, sin = np.cos(facing), np.sin(facing)
+    x, y = points[..., 0], points[..., 1]
+    return np.stack([cos * x - sin * y, sin * x + cos * y, points[..., 2]], axis=-1)
+
+
+def to_stage(beats, points):
+    place, facing = walked(beats)
+    out = spun(points, facing)
+    out[..., :2] += place
+    return out
+
+
+def to_body(beats, points):
+    place, facing = walked(beats)
+    out = points.copy()
+    out[..., :2] -= place
+    return spun(out, -facing)
+
+
+WALKING = Ground(to_stage, to_body, standing().beats_a_second)
+
+
+@cache
+def flown(ground=None, kind=circling, drag=DRAG):
+    return flown_hand(
+        [Course(0.0, 12.0, kind, flown=True)],
+        length=LENGTH,
+        drag=drag,
+        drawn=DRAWN,
+        ground=ground or standing(),
+    )
+
+
+@cache
+def broken():
+    """Flown at first, then two drawn courses that meet neither each other nor what is flown."""
+    return flown_hand(
+        [
+            Course(0.0, 4.1, circling, flown=True),
+            Course(4.1, 8.0, lambda beats: _drawn(beats, 1.0), flown=False),
+            Course(8.0, 12.0, lambda beats: _drawn(beats, -2.0), flown=False),
+        ],
+        length=LENGTH,
+        drag=DRAG,
+        drawn=DRAWN,
+        ground=WALKING,
+    )
+
+
+def _drawn(beats, rate):
+    """A prop that turns about a hand on a circle, near to where the flown one is at beat 4."""
+    head, hand = circling(np.full_like(beats, 4.1))
+    way = spun((head - hand) / np.linalg.norm(head - hand, axis=-1, keepdims=True), rate * beats)
+    held = hand + 0.1 * np.stack([np.cos(beats), np.sin(beats), 0 * beats], axis=-1)
+    return held + LENGTH * way, held
+
+
+def rates_of(hand, beats):
+    """Sizes of the hand's first three derivatives and of the tether's first two, by central differences."""
+    step = 2e-5
+    plus, here, minus = (hand.at(beats + k * step) for k in (1, 0, -1))
+
+    def slope(name):
+        return (getattr(plus, name) - getattr(minus, name)) / (2 * step)
+
+    found = [slope(f"hand{each}") for each in ("", "_rate", "_acceleration")]
+    found += [slope("tether"), slope("tether_rate")]
+    return here, found
+
+
+@pytest.mark.parametrize("made", [flown, lambda: flown(WALKING), broken], ids=["stands", "walks", "broken"])  # fmt: skip
+def test_bounds_of_pieces_are_never_below_what_is_sampled(made):
+    """Source: central differences at 40 instants of every piece; 1e-4 for their rounding."""
+    hand = made()
+    pieces = hand.pieces(0.0, 12.0)
+    beats = np.stack([np.linspace(a, b, 42)[1:-1] for a, b, _ in pieces])
+    here, found = rates_of(hand, beats.ravel())
+    sizes = [np.linalg.norm(each, axis=-1).reshape(beats.shape).max(axis=1) for each in found]
+    names = ("hand_speed", "hand_acceleration", "hand_jerk", "turn_rate", "turn_acceleration")
+    for name, size in zip(names, sizes, strict=True):
+        proven = np.array([getattr(bounds, name) for _, _, bounds in pieces])
+        assert np.all(size <= proven + 1e-4 + 1e-6 * proven), name
+        assert np.median(proven / np.maximum(size, 0.1)) < 1.5  # and not far above it
+    reach = np.linalg.norm(here.hand[:, :2], axis=-1).reshape(beats.shape).max(axis=1)
+    assert np.all(reach <= [bounds.hand_reach for _, _, bounds in pieces])
+
+
+@pytest.mark.parametrize("asked", [(0.0, 12.0), (3.3, 7.05), (5.0, 5.01), (-2.0, 14.0)])
+def test_pieces_follow_each_other_and_cover_what_is_asked(asked):
+    """Source: the interface of a trajectory (`PropTrajectory.pieces`)."""
+    pieces = flown().pieces(*asked)
+    assert (pieces[0][0], pieces[-1][1]) == asked
+    for before, after in pairwise(pieces):
+        assert before[1] == after[0]
+    assert all(low < high for low, high, _ in pieces)
+
+
+@pytest.mark.parametrize("made", [lambda: flown(WALKING), broken], ids=["walks", "broken"])
+def test_rates_are_the_derivatives(made):
+    hand, beats = made(), np.linspace(0.4, 11.6, 700)
+    here, found = rates_of(hand, beats)
+    stated = [here.hand_rate, here.hand_acceleration, None, here.tether_rate, here.tether_acceleration]  # fmt: skip
+    for own, difference in zip(stated, found, strict=True):
+        if own is not None:
+            near = 1e-4 * max(1.0, float(np.abs(own).max()))  # a kink has large higher rates
+            assert_allclose(own, difference, atol=near)
+    assert_allclose(np.linalg.norm(here.tether, axis=-1), 1.0, atol=1e-12)
+    assert_allclose(np.sum(here.tether * here.plane, axis=-1), 0.0, atol=1e-12)
+
+
+@pytest.mark.parametrize("ground", [None, WALKING], ids=["stands", "walks"])
+def test_the_tether_keeps_its_length(ground):
+    """Source: a tether does not stretch; 0.2 mm between knots (module docstring: under 1 mm)."""
+    hand, beats = flown(ground), np.linspace(0.0, 12.0, 5000)
+    apart = np.linalg.norm(hand.head.at(beats) - hand.hand.at(beats), axis=-1)
+    assert_allclose(apart, LENGTH, atol=2e-4)
+
+
+def test_before_and_after_it_stays():
+    hand = flown()
+    outside = hand.at(np.array([-3.0, 15.0]))
+    ends = hand.at(np.array([0.0, 12.0]))
+    assert_allclose(outside.hand, ends.hand, atol=0)
+    assert_allclose(outside.tether, ends.tether, atol=0)
+    assert_allclose(outside.hand_rate, 0.0, atol=1e-9)
+
+
+def off_its_path(hand, ground, start, seconds_of):
+    """Largest distance [m] of a head on a massless line, of which only the published hand is given, over four beats.
+
+    In the stage frame: y'' = T·u − g − k|y'|y', u from head to hand; the line keeps its length, so
+    T = u·(h'' + g + k|y'|y') + |h' − y'|²/r (Newton's second law, any mechanics text).
+    """
+    knots = np.linspace(start - 1.0, start + 5.0, 1201)
+    seconds = seconds_of(knots)
+    held, path = (
+        make_interp_spline(seconds, ground.to_stage(knots, own.at(knots)), k=5)
+        for own in (hand.hand, hand.head)
+    )
+    rate, push = held.derivative(), held.derivative(2)
+
+    def rates(t, state):
+        place, v = state[:3], state[3:]
+        u = (held(t) - place) / LENGTH
+        against = GRAVITY + DRAG * np.sqrt(v @ v) * v
+        apart = rate(t) - v
+        pull = u @ (push(t) + against) + apart @ apart / LENGTH
+        return np.concatenate([v, pull * u - against])
+
+    looks = seconds_of(np.linspace(start, start + 4.0, 33))
+    first = np.concatenate([path(looks[0]), path.derivative()(looks[0])])
+    found = solve_ivp(rates, looks[[0, -1]], first, method="DOP853", t_eval=looks, rtol=1e-9, atol=1e-9)  # fmt: skip
+    return float(np.linalg.norm(found.y[:3].T - path(looks), axis=1).max())
+
+
+@pytest.mark.parametrize("ground", [standing(), WALKING], ids=["stands", "walks and turns"])
+def test_the_hand_keeps_the_head_on_its_path(ground):
+    """Source: scipy's DOP853 in the stage frame; 1 mm over four beats."""
+    hand = flown(ground)
+    assert off_its_path(hand, ground, 3.0, lambda beats: beats / TEMPO) < 1e-3
+
+
+def quickening(beats):
+    """A tempo that grows from 100 to 130 beats a minute."""
+    return TEMPO * (1.0 + 0.15 * (1.0 + np.tanh((beats - 5.0) / 2.0)))
+
+
+def test_the_hand_keeps_the_head_on_its_path_while_the_tempo_changes():
+    """The same by the tempo itself, beats turned into seconds by the trapezium rule."""
+    ground = Ground(to_stage, to_body, quickening)
+    fine = np.linspace(0.0, 12.0, 24_001)
+    seconds = cumulative_trapezoid(1.0 / quickening(fine), fine, initial=0.0)
+    error = off_its_path(flown(ground), ground, 3.0, lambda beats: np.interp(beats, fine, seconds))
+    assert error < 1e-3
+
+
+def test_a_change_of_tempo_gives_the_hand_no_jerk():
+    """From 90 to 120 beats a minute from one beat to the next: no more than the faster tempo's own acceleration by a half."""
+
+    def steps(beats):
+        return np.where(beats < 6.0, 1.5, 2.0)
+
+    hand = flown(standing(steps))
+    even = flown(standing(lambda beats: np.full(beats.shape, 2.0)))
+    beats = np.linspace(4.0, 8.0, 2001)
+    most = [np.linalg.norm(own.hand.at(beats, 2), axis=-1).max() for own in (hand, even)]
+    assert most[0] < 1.5 * most[1]
+
+
+@pytest.mark.parametrize("push", [0.5, 3.0])
+def test_who_walks_faster_and_faster_leans_the_tether(push):
+    """At rest in a frame that accelerates by a, a plumb line leans by atan(a/g) (any mechanics text)."""
+
+    def moved(beats, points, way):
+        seconds = (beats - 6.0) / TEMPO
+        return points + way * np.outer(0.5 * push * seconds**2, [1.0, 0.0, 0.0])
+
+    ground = Ground(
+        lambda beats, points: moved(beats, points, 1.0),
+        lambda beats, points: moved(beats, points, -1.0),
+        standing().beats_a_second,
+    )
+    hand = flown(ground, hanging, 0.0)
+    tether = hand.at(np.linspace(3.0, 9.0, 50)).tether
+    lean = np.arctan(push / GRAVITY[2])
+    assert_allclose(
+        tether, np.broadcast_to([-np.sin(lean), 0.0, -np.cos(lean)], (50, 3)), atol=1e-6
+    )
+    assert hand.least_pull(hand.courses[0]) <= np.hypot(push, GRAVITY[2]) / GRAVITY[2]
+
+
+def test_pull_of_a_prop_at_rest_is_its_weight_and_unknown_where_the_drawing_stands_in():
+    """Source: a weight at rest pulls with its weight."""
+    hand = flown_hand(
+        [Course(0.0, 6.0, hanging, flown=True), Course(6.0, 12.0, hanging, flown=False)],
+        length=LENGTH,
+        drag=DRAG,
+        drawn=DRAWN,
+        ground=standing(),
+    )
+    own = hand.pull[: len(hand.pull) // 2]
+    assert_allclose(own, 1.0, atol=1e-9)
+    assert hand.least_pull(hand.courses[0]) == pytest.approx(1.0)
+    assert np.all(np.isinf(hand.pull[len(hand.pull) // 2 + 1 :]))
+
+
+def test_what_is_not_flown_is_as_drawn():
+    """Source: a drawing that stands in is passed through at every knot."""
+    hand = broken()
+    knots = hand.head.start + np.arange(hand.head.spans + 1) * hand.head.step
+    own = knots[(knots >= 4.1) & (knots < 8.0)]
+    head, held = _drawn(own, 1.0)
+    assert_allclose(hand.head.at(own), head, atol=1e-9)
+    assert_allclose(hand.hand.at(own), held, atol=1e-9)
+
+
+def test_courses_that_do_not_follow_each_other_are_refused():
+    with pytest.raises(ValueError, match="follow"):
+        flown_hand(
+            [Course(0.0, 4.0, hanging, flown=True), Course(4.5, 8.0, hanging, flown=True)],
+            length=LENGTH,
+            drag=DRAG,
+            drawn=DRAWN,
+            ground=standing(),
+        )
+
+
+def test_the_same_courses_make_the_same_hand():
+    one, other = flown.__wrapped__(WALKING), flown.__wrapped__(WALKING)
+    assert one.head.coefficients.tobytes() == other.head.coefficients.tobytes()
+    assert one.hand.coefficients.tobytes() == other.hand.coefficients.tobytes()
