@@ -42,7 +42,7 @@ def circling(beats):
 def hanging(beats):
     """A head at rest, and the hand above it."""
     head = np.broadcast_to([0.2, 0.4, 0.8], (len(beats), 3)).copy()
-    return head, head + [0.0, 0.0, LENGTH]
+    return head, head + np.array([0.0, 0.0, LENGTH])
 
 
 def standing(beats_a_second=lambda beats: np.full(beats.shape, TEMPO)):
@@ -154,14 +154,17 @@ def test_pieces_follow_each_other_and_cover_what_is_asked(asked):
     assert all(low < high for low, high, _ in pieces)
 
 
-@pytest.mark.parametrize("made", [lambda: flown(WALKING), broken], ids=["walks", "broken"])
-def test_rates_are_the_derivatives(made):
+@pytest.mark.parametrize(
+    ("made", "most"), [(lambda: flown(WALKING), 1e-6), (broken, 1e-3)], ids=["walks", "broken"]
+)
+def test_rates_are_the_derivatives(made, most):
+    """Source: central differences, to a share of the largest; a jump has huge rates of higher order."""
     hand, beats = made(), np.linspace(0.4, 11.6, 700)
     here, found = rates_of(hand, beats)
     stated = [here.hand_rate, here.hand_acceleration, None, here.tether_rate, here.tether_acceleration]  # fmt: skip
     for own, difference in zip(stated, found, strict=True):
         if own is not None:
-            near = 1e-4 * max(1.0, float(np.abs(own).max()))  # a kink has large higher rates
+            near = most * max(1.0, float(np.abs(own).max()))
             assert_allclose(own, difference, atol=near)
     assert_allclose(np.linalg.norm(here.tether, axis=-1), 1.0, atol=1e-12)
     assert_allclose(np.sum(here.tether * here.plane, axis=-1), 0.0, atol=1e-12)
