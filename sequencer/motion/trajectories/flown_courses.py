@@ -34,6 +34,7 @@ from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 HALF = 0.5  # [beats] of a block on either side of a boundary, in which it is left or reached
 _SAME = 1e-6  # [m and per beat] states that agree need no link
+_DOWN = -1.0 + 1e-9  # [1] upward part of a tether that hangs
 
 FlyingOf = Callable[[Span], Flying]
 
@@ -56,8 +57,12 @@ class Stay:
 
     @property
     def flown(self) -> bool:
-        """Whether it is flown: a rest hangs, a block's period holds its limits."""
-        return self.span.kind == "rest" or (self.period is not None and not self.period.broken)
+        """Whether it is flown: a rest hangs straight down, a block's period holds its limits."""
+        if (
+            self.span.kind == "rest"
+        ):  # a rope longer than an arm's height lies on its way to the floor
+            return bool(self.span.law.at(np.zeros(1)).tether[0, 2] < _DOWN)
+        return self.period is not None and not self.period.broken
 
     def at(self, beats: Floats) -> tuple[Floats, Floats]:
         """Head and hand at show beats, each shape (n, 3) [m, body frame]."""
@@ -82,10 +87,9 @@ class Stay:
 
     def content(self, beat: float) -> tuple[Any, ...]:
         """All that decides its states around a show beat."""
-        since = beat - self.span.origin
-        if self.period is not None:
-            since = since % self.span.law.period
-        return (self.span.law, self.flying, since)
+        if self.period is None:  # a rest is the same at every beat
+            return (self.span.law, self.flying, 0.0)
+        return (self.span.law, self.flying, (beat - self.span.origin) % self.span.law.period)
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
