@@ -132,7 +132,8 @@ class FlownHand:
             coefficients=self.head.coefficients - self.hand.coefficients,
         )
         half = self.head.step / 2.0
-        middles = self.head.start + half * (2.0 * np.arange(self.head.spans) + 1.0)
+        places = np.arange(self.head.spans, dtype=np.float64)
+        middles: Floats = self.head.start + half * (2.0 * places + 1.0)
         here, rate = apart.at(middles), apart.at(middles, 1)
         size, first, second = np.linalg.norm(here, axis=-1), apart.largest(1), apart.largest(2)
         along = np.abs(np.sum(here * rate, axis=-1))
