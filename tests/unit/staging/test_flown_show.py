@@ -11,6 +11,7 @@ from sequencer.checks.registry import checks
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.flown.tether import drag_of
 from sequencer.motion.performers.body_parts import HandDeviation
+from sequencer.motion.performers.walks import Move, WalkPath
 from sequencer.motion.trajectories import flown_courses
 from sequencer.motion.trajectories.flown_courses import Passage, Stay
 from sequencer.motion.trajectories.flown_hand import Course, FlownHand
@@ -108,6 +109,27 @@ def test_a_prop_at_rest_leans_while_its_performer_walks():
         # the head is carried without a turn of its own: facing hardly changes on that walk
         assert_allclose(lean[still], -push[still] / 9.80665, atol=0.02)
         assert np.abs(lean[still]).max() > 0.05
+
+
+def test_rests_last_from_before_the_first_walk_until_after_the_last():
+    """Walks of the file, and a beat on either side; who stands keeps the courses of the dance."""
+    show = staged_show()
+    courses = flown_courses.courses_of(flown().hands["Ash", "right"])
+    ends = courses[0].start, courses[-1].end
+    for floor, expected in (
+        (walk(-4.0, 1.0), (-5.0, ends[1])),
+        (walk(30.0, 36.0), (ends[0], 37.0)),
+        (walk(8.0, 12.0), ends),
+        (WalkPath((0.0, 4.0)), ends),
+    ):
+        own = replace(show.dancers[0], floor=floor)
+        longer = module._while_walking(list(courses), own)
+        assert (longer[0].start, longer[-1].end) == expected
+        assert longer[1:-1] == courses[1:-1]
+
+
+def walk(start, end):
+    return WalkPath((0.0, 4.0), moves=(Move(start=start, end=end, place=(1.0, 4.0), facing=0.0),))
 
 
 def test_before_and_after_all_walks_props_hang_still():
