@@ -42,6 +42,7 @@ staging:
   - {formation: off, from: 6.1, beats: 8}
 timeline:
   - {from: 3.1, pattern: extension, beats: 8}
+limits: {hand_speed: 5.5 m/s, hand_acceleration: 70}
 """
 POI = "tether: 0.45"
 SIZE = 0.1  # [m] of the drawn margins
@@ -79,9 +80,12 @@ def test_who_flies_is_as_the_file_says():
     flying = flown().hands["Ash", "right"][2].flying
     assert (flying.tempo, flying.side) == (100.0, "right")
     assert flying.body == show.dancers[0].body
-    assert flying.prop == replace(show.dancers[0].props["right"], flame_reach=0.0)
-    assert flying.limits.hand_acceleration == show.show.limits.hand_acceleration
-    assert flying.limits.hand_speed == show.show.limits.hand_speed
+    assert (flying.limits.hand_speed, flying.limits.hand_acceleration) == (5.5, 70.0)
+    unlit = show.dancers[0].props["right"]
+    lit = replace(show.dancers[0], props={"right": replace(unlit, flame_reach=0.4)})
+    span = lit.trajectories["right"].spans[2]
+    assert unlit.flame_reach == 0.0
+    assert module._flying_of(show, lit, "right")(span) == flying
 
 
 def test_the_law_of_motion_holds_while_they_walk_and_turn():

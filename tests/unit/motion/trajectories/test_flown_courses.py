@@ -275,6 +275,17 @@ def test_a_passage_without_a_link_is_not_flown():
     assert not Passage(before=way[0], after=way[2], start=0.0, end=2.0, link=None).flown
 
 
+def test_a_block_is_flown_from_where_its_law_begins():
+    """Source: a span's law is counted from its origin."""
+    law = law_of("extension")
+    stay = journey(danced(span(0.0, 8.0, law, origin=0.3)), who())[0]
+    beats = np.linspace(0.0, 8.0, 30)
+    head, hand = stay.at(beats)
+    seen = stay.period.flight(beats - 0.3)
+    assert_allclose(head, seen.head)
+    assert_allclose(hand, seen.hand)
+
+
 def test_a_block_shifted_by_whole_periods_is_the_same_content():
     """Source: a law with a period has the same state after it."""
     law = shifted(law_of("extension"), 0.25)

@@ -1,5 +1,6 @@
 """A hand through a whole show: proven bounds, the law of motion in the stage frame, walks and changes of tempo."""
 
+from dataclasses import replace
 from functools import cache
 from itertools import pairwise
 
@@ -9,7 +10,9 @@ from numpy.testing import assert_allclose
 from scipy.integrate import cumulative_trapezoid
 
 from sequencer.geometry.bodies import Body
-from sequencer.motion.trajectories.flown_hand import Course, Ground, flown_hand
+from sequencer.motion.flown.even_splines import EvenSpline
+from sequencer.motion.trajectories import flown_hand as flown_hand_module
+from sequencer.motion.trajectories.flown_hand import Course, FlownHand, Ground, flown_hand
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from tests.unit.motion.trajectories.forward import GRAVITY, off_its_path
@@ -141,6 +144,43 @@ def test_bounds_of_pieces_are_never_below_what_is_sampled(made):
         assert np.median(proven / np.maximum(size, 0.1)) < 1.5  # and not far above it
     reach = np.linalg.norm(here.hand[:, :2], axis=-1).reshape(beats.shape).max(axis=1)
     assert np.all(reach <= [bounds.hand_reach for _, _, bounds in pieces])
+
+
+def tethered(apart, step):
+    """A hand at rest and a head at control points (n, 3) from it, however long that makes the tether."""
+    head = EvenSpline(start=0.0, step=step, coefficients=apart)
+    return FlownHand(
+        head=head, hand=replace(head, coefficients=0.0 * apart), length=LENGTH, drawn=DRAWN, courses=(),
+        pull=np.zeros(1),
+    )  # fmt: skip
+
+
+def turned_more_than_proven(hand):
+    """How much more the tether turns, and is bent, than the bounds of its pieces allow, as shares; at 200 instants of each."""
+    worst = []
+    for low, high, bounds in hand.pieces(hand.head.start, hand.head.end):
+        here = hand.at(np.linspace(low, high, 200)[1:-1])
+        for rate, most in (
+            (here.tether_rate, bounds.turn_rate),
+            (here.tether_acceleration, bounds.turn_acceleration),
+        ):
+            worst.append(np.linalg.norm(rate, axis=-1).max() / most)
+    return max(worst)
+
+
+def test_a_head_that_passes_in_a_straight_line_turns_the_tether_as_is_proven():
+    """Its acceleration is 0, so the tether's is all of its changing length: sin 2φ and cos² φ of (v/m)² across and along."""
+    places = 0.02 * (np.arange(205) - 102.0)
+    line = np.stack([places, 0.0 * places + 0.3, 0.0 * places], axis=-1)
+    assert turned_more_than_proven(tethered(line, 1 / 96)) <= 1.0
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_wild_tethers_are_bounded_span_by_span(monkeypatch, seed):
+    """Drawn control points, so far apart that much happens on each span."""
+    monkeypatch.setattr(flown_hand_module, "_PER_PIECE", 1)
+    points = np.array([1.0, 0.0, 0.0]) + np.random.default_rng(seed).normal(0.0, 0.5, (45, 3))
+    assert turned_more_than_proven(tethered(points, 0.25)) <= 1.0
 
 
 @pytest.mark.parametrize("asked", [(0.0, 12.0), (3.3, 7.05), (5.0, 5.01), (-2.0, 14.0)])
