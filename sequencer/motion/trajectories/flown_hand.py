@@ -2,7 +2,8 @@
 
 A block with a passive prop is danced as its flown period, whose state at the block's ends is left and reached by flown links:
 over the gap where there is one, else over half a beat on either side of the boundary. Where a block or a link cannot be
-flown, what is drawn stands in for it, and says so: a drawn link from the flown states at its ends, or the block's law.
+flown, what is drawn stands in for it, and says so: a drawn link from the flown states at its ends, or the block's law. There
+the hand comes back within a beat from where walking, turning and tempo have it at the last flown instant.
 
 What is published are two splines over the whole show at 96 knots a beat: the head's path, through all that, and the hand
 that the law of motion gives it in the stage frame, with walking and turning and the tempo of the moment; so that every
@@ -25,11 +26,13 @@ from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between
 from sequencer.motion.flown.tether import force
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
+from sequencer.motion.laws.phases import smooth_step
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.trajectory import Trajectory
 
 SHOW_KNOTS = 96  # a beat
 _PER_PIECE = 24  # knots of a piece with bounds of its own
+_EASED = 1.0  # [beats] in which a hand comes back to what stands in
 
 
 class Ground(NamedTuple):
@@ -202,7 +205,9 @@ def flown_hand(
             head[own], hand[own] = course.at(np.clip(knots[own], course.start, course.end))
             flown[own] = course.flown
     needed, force = _needed(knots, ground.to_stage(knots, head), ground, length, drag)
-    hand[flown] = ground.to_body(knots, needed)[flown]
+    off = np.where(flown[:, None], ground.to_body(knots, needed) - hand, 0.0)
+    aim = hand + off + _eased(off, flown, step) - head
+    hand = head + length * aim / np.linalg.norm(aim, axis=-1, keepdims=True)
     pull = np.where(flown, np.linalg.norm(force, axis=-1) / STANDARD_GRAVITY, np.inf)
     return FlownHand(
         head=_through(knots, head),
@@ -212,6 +217,24 @@ def flown_hand(
         courses=tuple(courses),
         pull=pull,
     )
+
+
+def _eased(off: Floats, flown: Bools, step: float) -> Floats:
+    """How far the hand goes on being off what stands in, shape (n, 3) [m]: as much as at the nearest knots that are flown.
+
+    A tether leans while its performer walks: the hand must not jump back to what is drawn.
+    """
+    out = np.zeros_like(off)
+    borders = np.flatnonzero(np.diff(flown.astype(np.int8)))
+    for k in borders.tolist():
+        last, way = (k, 1) if flown[k] else (k + 1, -1)
+        ahead = np.flatnonzero(flown[last + way :: way])  # until it is flown again
+        room = int(ahead[0]) if len(ahead) else len(flown)
+        count = min(room, int(np.ceil(_EASED / step)), len(flown[last + way :: way]))
+        later: Floats = np.arange(1, count + 1, dtype=np.float64)
+        share = smooth_step(later / (count + 1.0))[0]
+        out[last + way * (1 + np.arange(count))] += (1.0 - share)[:, None] * off[last]
+    return out
 
 
 def _needed(

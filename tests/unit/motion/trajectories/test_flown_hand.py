@@ -309,10 +309,42 @@ def test_what_is_not_flown_is_as_drawn():
     """Source: a drawing that stands in is passed through at every knot."""
     hand = broken()
     knots = hand.head.start + np.arange(hand.head.spans + 1) * hand.head.step
-    own = knots[(knots >= 4.1) & (knots < 8.0)]
+    own = knots[(knots > 5.1) & (knots < 8.0)]  # the first beat leads the hand there
     head, held = _drawn(own, 1.0)
     assert_allclose(hand.head.at(own), head, atol=1e-9)
     assert_allclose(hand.hand.at(own), held, atol=1e-9)
+
+
+@pytest.mark.parametrize("flown_first", [True, False])
+def test_a_hand_that_leans_does_not_jump_back_to_what_stands_in(flown_first):
+    """Who gathers speed leans the tether; where the drawing stands in, the hand comes upright within a beat.
+
+    By a minimum-jerk step, whose acceleration is at most 5.8 times its height (T. Flash, N. Hogan, 1985).
+    """
+    push = 3.0  # [m/s²]
+
+    def moved(beats, points, way):
+        return points + way * np.outer(0.5 * push * ((beats - 6.0) / TEMPO) ** 2, [1.0, 0.0, 0.0])
+
+    hand = flown_hand(
+        [Course(0.0, 6.0, hanging, flown=flown_first), Course(6.0, 12.0, hanging, flown=not flown_first)],
+        length=LENGTH,
+        drag=0.0,
+        drawn=DRAWN,
+        ground=Ground(
+            lambda beats, points: moved(beats, points, 1.0),
+            lambda beats, points: moved(beats, points, -1.0),
+            standing().beats_a_second,
+        ),
+    )  # fmt: skip
+    beats = np.linspace(3.0, 9.0, 3001)
+    lean = LENGTH * np.sin(np.arctan(push / GRAVITY[2]))
+    assert np.linalg.norm(hand.hand.at(beats, 2), axis=-1).max() < 1.3 * 5.8 * lean
+    apart = np.linalg.norm(hand.head.at(beats) - hand.hand.at(beats), axis=-1)
+    assert_allclose(apart, LENGTH, atol=2e-4)
+    way = 1.0 if flown_first else -1.0
+    far = hand.hand.at(np.array([6.0 - 2.0 * way, 6.0 + 1.1 * way]))
+    assert_allclose(far[:, 0] - 0.2, [lean, 0.0], atol=1e-6)
 
 
 def test_courses_that_do_not_follow_each_other_are_refused():
