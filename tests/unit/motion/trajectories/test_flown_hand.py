@@ -347,6 +347,25 @@ def test_a_hand_that_leans_does_not_jump_back_to_what_stands_in(flown_first):
     assert_allclose(far[:, 0] - 0.2, [lean, 0.0], atol=1e-6)
 
 
+def test_a_drawing_beside_it_does_not_shake_a_flown_hand():
+    """A drawn link meets what is flown to the second derivative only: its third must not reach over the border."""
+
+    def kinked(beats):
+        own = flown()
+        bend = np.outer(5.0 * np.clip(beats - 6.0, 0.0, 0.3) ** 3, [1.0, 0.0, 0.0])
+        return own.head.at(beats) + bend, own.hand.at(beats) + bend
+
+    hand = flown_hand(
+        [Course(0.0, 6.0, circling, flown=True), Course(6.0, 12.0, kinked, flown=False)],
+        length=LENGTH,
+        drag=DRAG,
+        drawn=DRAWN,
+        ground=standing(),
+    )
+    knots = np.arange(5 * 96, 6 * 96) / 96
+    assert_allclose(hand.hand.at(knots), flown().hand.at(knots), atol=1e-6)
+
+
 def test_courses_that_do_not_follow_each_other_are_refused():
     with pytest.raises(ValueError, match="follow"):
         flown_hand(
