@@ -1,6 +1,7 @@
-"""How well patterns fly: python benchmarks/flown.py [--json] [--patterns NAME,NAME] [--tempi 80,100,125].
+"""How well patterns, links and shows fly: python benchmarks/flown.py [--steps 1 2 3] [--json].
 
-Three tables, of what a passive prop makes of a drawn pattern (sequencer/motion/flown):
+Step 1 [--patterns NAME,NAME] [--tempi 80,100,125]: three tables, of what a passive prop makes of a drawn pattern
+(sequencer/motion/flown):
 
     bare    a few patterns at 100 beats a minute, hand on 30 cm, tether of 45 cm, hand acceleration up to 120 m/s², without a
             body that could be in the way or out of reach: how far hand and head leave the drawing, the least pull, the
@@ -12,6 +13,17 @@ Three tables, of what a passive prop makes of a drawn pattern (sequencer/motion/
             motion given (scipy, DOP853): the largest distance from the path that was found. Where that is over 1 mm, also
             beat by beat, each from the path: nobody steers, so that what is rounded grows, in isolations and with a bend in
             each beat more than a hundredfold in a beat
+
+Step 2 [--pairs N, or all], links as flown (flown_links), at 100 beats a minute, right hand, patterns as `sequencer pattern` fits
+them, upright: of a seeded sample of ordered pairs, from the end of the one's period to the start of the other's, how many
+have a link of at most 1, 2, 3 and 4 beats that holds every limit, split by whether both patterns fly; what the longest
+breaks of those that have none; and the same from and to rest, of every pattern.
+
+Step 3 [--shows NAME,NAME], shows as flown (flown_show): blocks and passages that fly; of every flown course the head
+integrated forward in the stage frame, four beats at a time, with nothing but the published hand given, while its performer
+walks and turns and at the smoothed tempo; least pull and largest acceleration of the hand, and where a limit is missed;
+proven minima of every pair's distance against sampling at 2 kHz (a minimum is broken if sampling is more than 5 mm
+below); pairs that are too close as drawn by margin alone, and those of them that are clear as flown.
 
 Times are processor time over that of a calibrating loop of 20 million additions in the same interpreter (speed.py), of the
 search alone, with nothing kept; fitting to the body and the integration are not in it.
@@ -35,6 +47,8 @@ os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
 import numpy as np
+from flown_pairs import link_figures, links_text
+from flown_routines import SHOWS, routines_text, show_figures
 from scipy.integrate import solve_ivp
 from speed import loop
 
@@ -153,11 +167,11 @@ def lobes_apart(period: FlownPeriod) -> float | None:
     repeat = repeat_of(period.law, period.flying.prop.length)
     if repeat.parts == 1:
         return None
-    part = period.law.period / repeat.parts
+    part, centre = period.law.period / repeat.parts, repeat.centre + period.moved
     beats = np.arange(_SAMPLES) * (part / _SAMPLES)
-    first = period.head.at(beats) - repeat.centre
+    first = period.head.at(beats) - centre
     back = [
-        (period.head.at(beats + n * part) - repeat.centre) @ np.linalg.matrix_power(repeat.turn, n)
+        (period.head.at(beats + n * part) - centre) @ np.linalg.matrix_power(repeat.turn, n)
         for n in range(1, repeat.parts)
     ]
     return float(max(np.linalg.norm(each - first, axis=1).max() for each in back))
@@ -322,23 +336,58 @@ def _names(text: str) -> list[str]:
     return names
 
 
+def in_loops(found: Any, one: float) -> Any:
+    """The same figures, times as multiples of the loop."""
+    if isinstance(found, list):
+        return [in_loops(each, one) for each in found]
+    if not isinstance(found, dict):
+        return found
+    return {
+        key: _divided(own, one) if key.startswith("loops") else in_loops(own, one)
+        for key, own in found.items()
+    }
+
+
+def _divided(times: Any, one: float) -> Any:
+    if isinstance(times, dict):
+        return {key: round(own / one, 3) for key, own in times.items()}
+    return round(times / one, 3)
+
+
 def main() -> None:
     """Print the figures as one JSON object, or as tables."""
     parser = argparse.ArgumentParser(
         description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
     )
     parser.add_argument("--json", action="store_true", help="print one JSON object")
+    parser.add_argument("--steps", type=int, nargs="+", choices=(1, 2, 3), default=[1])
     parser.add_argument("--table", type=_names, default=list(TABLE), help="patterns without a body")
     parser.add_argument("--patterns", type=_names, help="fitted patterns; default: all")
     parser.add_argument(
         "--tempi", type=lambda text: tuple(float(each) for each in text.split(",")), default=TEMPI
     )
+    parser.add_argument(
+        "--pairs", type=lambda text: None if text == "all" else int(text), default=200,
+        help="ordered pairs that are linked, or all",
+    )  # fmt: skip
+    parser.add_argument("--shows", type=lambda text: text.split(","), default=list(SHOWS))
     given = parser.parse_args()
     names = sorted(patterns()) if given.patterns is None else given.patterns
+    found: dict[str, Any] = {}
+    lines: list[str] = []
     with tempfile.TemporaryDirectory() as base:
         os.environ["XDG_CACHE_HOME"] = os.environ["LOCALAPPDATA"] = base
-        found = figures(given.table, names, given.tempi)
-    print(json.dumps(found) if given.json else table_of(found))
+        if 1 in given.steps:
+            found |= figures(given.table, names, given.tempi)
+            lines += [table_of(found), ""]
+        one = statistics.median(loop() for _ in range(3))
+        if 2 in given.steps:
+            found["links"] = in_loops(link_figures(given.pairs), one)
+            lines += [*links_text(found["links"]), ""]
+        if 3 in given.steps:
+            found["shows"] = in_loops([show_figures(name) for name in given.shows], one)
+            lines += routines_text(found["shows"])
+    print(json.dumps(found) if given.json else "\n".join(lines).rstrip())
 
 
 if __name__ == "__main__":

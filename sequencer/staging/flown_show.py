@@ -31,6 +31,7 @@ STRAINED = 1.1  # times a limit: less is within what the tempo of a song wavers 
 _SHORT = 0.1  # [beats]
 
 Hands = Mapping[tuple[str, Side], Journey]  # by performer and hand
+_STANDING = 1.0  # [beats] before the first move and after the last
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -113,7 +114,7 @@ def _flown_dancer(show: Staged, dancer: Dancer, hands: Hands) -> Dancer:
     for side in SIDES:
         if (dancer.name, side) not in hands:
             continue
-        courses = courses_of(hands[dancer.name, side])
+        courses = _while_walking(courses_of(hands[dancer.name, side]), dancer)
         drawn = dancer.trajectories[side]
         if not isinstance(drawn, Trajectory):
             continue
@@ -123,6 +124,16 @@ def _flown_dancer(show: Staged, dancer: Dancer, hands: Hands) -> Dancer:
         )
         deviation[side] = _left(dancer.deviation.get(side, ()), courses)
     return replace(dancer, trajectories=trajectories, deviation=deviation)
+
+
+def _while_walking(courses: list[Course], dancer: Dancer) -> list[Course]:
+    """Courses that go on, at rest, as long as the performer walks before and after them: a prop leans in who walks."""
+    moves = dancer.floor.moves
+    if moves:
+        start, end = moves[0].start - _STANDING, moves[-1].end + _STANDING
+        courses[0] = courses[0]._replace(start=min(courses[0].start, start))
+        courses[-1] = courses[-1]._replace(end=max(courses[-1].end, end))
+    return courses
 
 
 def _ground_of(show: Staged, dancer: Dancer) -> Ground:
@@ -148,12 +159,12 @@ def _ground_of(show: Staged, dancer: Dancer) -> Ground:
 
 
 def _left(margins: tuple[HandDeviation, ...], courses: list[Course]) -> tuple[HandDeviation, ...]:
-    """Margins that still hold: where what is drawn stands in."""
-    spans = np.array([(each.start, each.end) for each in courses if not each.flown]).reshape(-1, 2)
+    """Margins that still hold: those parts of them where what is drawn stands in."""
     return tuple(
-        margin
-        for margin in margins
-        if np.any((spans[:, 0] < margin.end) & (spans[:, 1] > margin.start))
+        HandDeviation(max(own.start, each.start), min(own.end, each.end), own.size)
+        for own in margins
+        for each in courses
+        if not each.flown and own.start < each.end and each.start < own.end
     )
 
 

@@ -68,6 +68,6 @@ def test_lobes_apart(benchmark):
     moved[half] += [0.0, 0.02, 0.0]
     other = FlownPeriod(
         law=period.law, flying=period.flying, head=replace(period.head, coefficients=moved),
-        alike=1, residual=0.0,
+        alike=1, residual=0.0, moved=period.moved,
     )  # fmt: skip
     assert benchmark.lobes_apart(other) == pytest.approx(0.02, rel=1e-6)

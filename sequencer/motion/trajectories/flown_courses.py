@@ -27,6 +27,7 @@ from sequencer.motion.trajectories.trajectory import Span, Trajectory
 
 HALF = 0.5  # [beats] of a block on either side of a boundary, in which it is left or reached
 _SAME = 1e-6  # [m and per beat] states that agree need no link
+_DOWN = -1.0 + 1e-9  # [1] upward part of a tether that hangs
 
 FlyingOf = Callable[[float, float], Flying]  # show beats → who flies what between them
 
@@ -49,8 +50,12 @@ class Stay:
 
     @property
     def flown(self) -> bool:
-        """Whether it is flown: a rest hangs, a block's period holds its limits."""
-        return self.span.kind == "rest" or (self.period is not None and not self.period.broken)
+        """Whether it is flown: a rest hangs straight down, a block's period holds its limits."""
+        if (
+            self.span.kind == "rest"
+        ):  # a rope longer than an arm's height lies on its way to the floor
+            return bool(self.span.law.at(np.zeros(1)).tether[0, 2] < _DOWN)
+        return self.period is not None and not self.period.broken
 
     def at(self, beats: Floats) -> tuple[Floats, Floats]:
         """Head and hand at show beats, each shape (n, 3) [m, body frame]."""

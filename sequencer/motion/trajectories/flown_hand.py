@@ -2,7 +2,8 @@
 
 A block with a passive prop is danced as its flown period, whose state at the block's ends is left and reached by flown links:
 over the gap where there is one, else over half a beat on either side of the boundary. Where a block or a link cannot be
-flown, what is drawn stands in for it, and says so: a drawn link from the flown states at its ends, or the block's law.
+flown, what is drawn stands in for it, and says so: a drawn link from the flown states at its ends, or the block's law. There
+the hand comes back within a beat from where walking, turning and tempo have it at the last flown instant.
 
 What is published are two splines over the whole show at 96 knots a beat: the head's path, through all that, and the hand
 that the law of motion gives it in the stage frame, with walking and turning and the tempo of the moment; so that every
@@ -25,12 +26,13 @@ from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between
 from sequencer.motion.flown.tether import force, turning
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
+from sequencer.motion.laws.phases import smooth_step
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.trajectories.trajectory import Trajectory
 
 SHOW_KNOTS = 96  # a beat
 _PER_PIECE = 24  # knots of a piece with bounds of its own
-_SLACK = 0.005  # of the tether's length: how far apart the splines' head and hand may be from it
+_EASED = 1.0  # [beats] in which a hand comes back to what stands in
 
 
 class Ground(NamedTuple):
@@ -132,28 +134,39 @@ class FlownHand:
 
         Notes
         -----
-        With δ from hand to head and m its least size, the tether's rates are at most |δ'|/m and |δ''|/m + 3|δ'|²/m².
+        With δ from hand to head and m its size, |δ·δ'| on a span is at most what it is in the middle and half a span of its
+        rate, |δ'|² + |δ||δ''|. So m is bounded from below, |m'| = |δ·δ'|/m from above, |d'| ≤ |δ'|/m, and of d'' the part
+        along the tether is |d'|², that across it at most (|δ''| + 2|m'||d'|)/m.
         """
         apart = EvenSpline(
             start=self.head.start,
             step=self.head.step,
             coefficients=self.head.coefficients - self.hand.coefficients,
         )
-        least = self.length * (1.0 - _SLACK)
+        half = self.head.step / 2.0
+        places = np.arange(self.head.spans, dtype=np.float64)
+        middles: Floats = self.head.start + half * (2.0 * places + 1.0)
+        here, rate = apart.at(middles), apart.at(middles, 1)
+        size, first, second = np.linalg.norm(here, axis=-1), apart.largest(1), apart.largest(2)
+        along = np.abs(np.sum(here * rate, axis=-1))
+        along = along + half * (first**2 + (size + half * first) * second)
+        least = np.sqrt(np.maximum(size**2 - 2.0 * half * along, 0.0))
+        with np.errstate(divide="ignore"):
+            turn = first / least
+            bend = np.hypot((second + 2.0 * along / least * turn) / least, turn**2)
         hand = [self.hand.largest(order) for order in range(1, 4)]
         reach = np.linalg.norm(self.hand.controls(0)[..., :2], axis=-1).max(axis=1)
-        first, second = apart.largest(1) / least, apart.largest(2) / least
         starts = np.arange(0, self.head.spans, _PER_PIECE)
         most = [
             np.maximum.reduceat(values, starts) * ROUNDING_UP
-            for values in (*hand, reach, first, second + 3.0 * first**2)
+            for values in (*hand, reach, turn, bend)
         ]
         edges = self.head.start + np.append(starts, self.head.spans) * self.head.step
         return edges, tuple(
             Bounds(
-                hand_speed=v, hand_acceleration=a, hand_jerk=j, hand_reach=far, turn_rate=turn, turn_acceleration=bend
+                hand_speed=v, hand_acceleration=a, hand_jerk=j, hand_reach=far, turn_rate=turned, turn_acceleration=bent
             )
-            for v, a, j, far, turn, bend in zip(*(own.tolist() for own in most), strict=True)
+            for v, a, j, far, turned, bent in zip(*(own.tolist() for own in most), strict=True)
         )  # fmt: skip
 
 
@@ -200,8 +213,15 @@ def flown_hand(
         if np.any(own):
             head[own], hand[own] = course.at(np.clip(knots[own], course.start, course.end))
             flown[own] = course.flown
-    needed, force = _needed(knots, ground.to_stage(knots, head), ground, length, drag)
-    hand[flown] = ground.to_body(knots, needed)[flown]
+    needed, force = np.array(hand), np.full_like(hand, np.inf)
+    rate = _smoothed(knots, ground.beats_a_second)
+    for run in _runs(flown):
+        at, path = knots[run], ground.to_stage(knots[run], head[run])
+        held, force[run] = _needed(at, path, rate, length, drag)
+        needed[run] = ground.to_body(at, held)
+    off = needed - hand
+    aim = hand + off + _eased(off, flown, step) - head
+    hand = head + length * aim / np.linalg.norm(aim, axis=-1, keepdims=True)
     pull = np.where(flown, np.linalg.norm(force, axis=-1) / STANDARD_GRAVITY, np.inf)
     return FlownHand(
         head=_through(knots, head),
@@ -213,12 +233,36 @@ def flown_hand(
     )
 
 
+def _eased(off: Floats, flown: Bools, step: float) -> Floats:
+    """How far the hand goes on being off what stands in, shape (n, 3) [m]: as much as at the nearest knots that are flown.
+
+    A tether leans while its performer walks: the hand must not jump back to what is drawn.
+    """
+    out = np.zeros_like(off)
+    borders = np.flatnonzero(np.diff(flown.astype(np.int8)))
+    for k in borders.tolist():
+        last, way = (k, 1) if flown[k] else (k + 1, -1)
+        ahead = np.flatnonzero(flown[last + way :: way])  # until it is flown again
+        room = int(ahead[0]) if len(ahead) else len(flown)
+        count = min(room, int(np.ceil(_EASED / step)), len(flown[last + way :: way]))
+        later: Floats = np.arange(1, count + 1, dtype=np.float64)
+        share = smooth_step(later / (count + 1.0))[0]
+        out[last + way * (1 + np.arange(count))] += (1.0 - share)[:, None] * off[last]
+    return out
+
+
+def _runs(flown: Bools) -> list[slice]:
+    """Knots that are flown one after the other: how a drawing that stands in bends is nothing to what is flown beside it."""
+    edges = np.flatnonzero(np.diff(flown.astype(np.int8), prepend=0, append=0))
+    pairs = zip(edges[::2].tolist(), edges[1::2].tolist(), strict=True)
+    return [slice(first, last) for first, last in pairs if last - first > DEGREE]
+
+
 def _needed(
-    knots: Floats, head: Floats, ground: Ground, length: float, drag: float
+    knots: Floats, head: Floats, rate: EvenSpline, length: float, drag: float
 ) -> tuple[Floats, Floats]:
     """The hand that a head's path needs, and the pull over mass, shape (n, 3) [m and m/s², stage frame], at its knots."""
-    path = _through(knots, head)
-    rate = _smoothed(knots, ground.beats_a_second)
+    path = _through(knots, head, _end_rates(head, float(knots[1] - knots[0])))
     pace, change = rate.at(knots)[:, :1], rate.at(knots, 1)[:, :1]
     first, second = path.at(knots, 1), path.at(knots, 2)
     pulled = force(pace * first, pace**2 * second + pace * change * first, drag)
@@ -232,8 +276,25 @@ def _smoothed(knots: Floats, beats_a_second: Callable[[Floats], Floats]) -> Even
     return _through(middles, np.repeat(beats_a_second(middles)[:, None], 3, axis=1))
 
 
-def _through(knots: Floats, points: Floats) -> EvenSpline:
-    """The spline through points at even knots, at rest at its ends."""
+def _end_rates(points: Floats, step: float) -> tuple[Floats, Floats]:
+    """First and second derivative at the first and at the last of even points, each shape (2, 3), exact to degree 5.
+
+    Source: one-sided differences of six points (any numerics text).
+    """
+    first = np.array([-137.0, 300.0, -300.0, 200.0, -75.0, 12.0]) / 60.0
+    second = np.array([45.0, -154.0, 214.0, -156.0, 61.0, -10.0]) / 12.0
+    start, end = points[:6], points[:-7:-1]
+    return (
+        np.stack((first @ start / step, second @ start / step**2)),
+        np.stack((-first @ end / step, second @ end / step**2)),
+    )
+
+
+def _through(
+    knots: Floats, points: Floats, ends: tuple[Floats, Floats] | None = None
+) -> EvenSpline:
+    """The spline through points at even knots, with some derivatives at its ends; at rest there if none are given."""
     still: Floats = np.zeros((2, 3))
+    first, last = (still, still) if ends is None else ends
     step = float(knots[-1] - knots[0]) / (len(knots) - 1)
-    return between(points, start=float(knots[0]), step=step, first=still, last=still)
+    return between(points, start=float(knots[0]), step=step, first=first, last=last)

@@ -75,11 +75,14 @@ def trace_frame(staged: Staged, *, rate: float, flown: Staged | None = None) -> 
 
 
 def _flown_columns(dancer: Dancer, side: Side, beats: Floats) -> dict[str, Floats]:
-    """Columns of hand and first wick as flown."""
+    """Columns of hand and first wick as flown, in the stage frame as those beside them."""
     points, _ = dancer.stage_points(beats)
-    hand, wick = points[3 if side == "left" else 6], dancer.wick_places(beats)[side][0]
-    flown = np.round(np.concatenate((hand, wick), axis=1), DECIMALS) + 0.0
-    return dict(zip(FLOWN_COLUMNS, flown.T, strict=True))
+    places = points[3 if side == "left" else 6], dancer.wick_places(beats)[side][0]
+    return {
+        f"flown_{what}_{axis}": np.asarray(np.round(place[:, i], DECIMALS) + 0.0)
+        for what, place in zip(("hand", "head"), places, strict=True)
+        for i, axis in enumerate("xyz")
+    }
 
 
 def pattern_csv(

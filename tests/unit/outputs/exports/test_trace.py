@@ -9,6 +9,7 @@ from numpy.testing import assert_allclose
 from sequencer.motion.patterns.planes import frame_of
 from sequencer.outputs.exports import trace as module
 from sequencer.outputs.exports.trace import FLOWN_COLUMNS, TRACE_COLUMNS, pattern_csv, trace_csv
+from tests.unit.staging.test_flown_show import flown, staged_show
 
 AGREED = "seconds,beat,performer,side,hand_x,hand_y,hand_z,head_x,head_y,head_z,sense_x,sense_y,sense_z,lit"
 
@@ -214,3 +215,29 @@ def test_every_wick_of_a_prop_with_more_has_columns():
     assert frame[frame.performer == "Bo"].head2_x.isna().all()
     alone = SimpleNamespace(dancers=(poi,), song=show.song, tempo=show.tempo)
     assert tuple(pd.read_csv(io.StringIO(trace_csv(alone, rate=4))).columns) == TRACE_COLUMNS
+
+
+def test_a_flown_trace_holds_both_motions():
+    """Source: `Dancer.stage_points` of the drawn and of the flown dancers; the usual columns are as without."""
+    drawn, made = staged_show(), flown().staged
+    plain = pd.read_csv(io.StringIO(trace_csv(drawn, rate=5.0)))
+    table = pd.read_csv(io.StringIO(trace_csv(drawn, rate=5.0, flown=made)))
+    more = [f"flown_{part}_{axis}" for part in ("hand", "head") for axis in "xyz"]
+    assert list(table.columns) == [*TRACE_COLUMNS, *more]
+    pd.testing.assert_frame_equal(table[list(TRACE_COLUMNS)], plain)
+    for dancer in made.dancers:
+        rows = table[table["performer"] == dancer.name]
+        beats = drawn.tempo.beats_from_seconds(rows["seconds"].to_numpy())
+        points = dancer.stage_points(beats)[0]
+        assert_allclose(rows[more[:3]], points[6], atol=1e-7)
+        assert_allclose(rows[more[3:]], points[7], atol=1e-7)
+
+
+def test_a_flown_trace_of_a_rigid_prop_is_the_drawn_one():
+    """A staff flies as drawn; of its two heads the first is told."""
+    show = staged_show("kind: staff")
+    table = pd.read_csv(io.StringIO(trace_csv(show, rate=2.0, flown=show)))
+    for part in ("hand", "head"):
+        own, other = ([f"{start}{part}_{axis}" for axis in "xyz"] for start in ("", "flown_"))
+        assert_allclose(table[own], table[other], atol=0)
+    assert list(table.columns[-3:]) == ["flown_head_x", "flown_head_y", "flown_head_z"]

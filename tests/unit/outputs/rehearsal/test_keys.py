@@ -102,6 +102,20 @@ def test_a_dancer_who_turns_many_times_is_still_drawn(dance):
     assert max(cast[0]["tracks"]["floor"]["intervals"]) > 8
 
 
+def test_spans_of_a_flown_hand_are_those_that_are_drawn():
+    """Blocks and links are of the show's file; where the hand goes in them is flown."""
+    from tests.unit.staging.test_flown_show import flown, staged_show
+
+    made = flown().staged.dancers
+    cast, _, error = cast_document(made, 4.0, 20.0)
+    drawn = cast_document(staged_show().dancers, 4.0, 20.0)[0]
+    assert error < 2e-3
+    for own, other in zip(cast, drawn, strict=True):
+        assert own["spans"] == other["spans"]
+        assert [kind for _, _, kind in own["spans"]["right"]] == ["rest", "link", "block", "link", "rest"]  # fmt: skip
+        assert own["tracks"]["right"] != other["tracks"]["right"]
+
+
 def test_what_is_too_fast_is_refused(dance):
     """Sixty turns of the prop a beat cannot be drawn within 2 mm, and that is said."""
     wild = dance.dancer(ratio=24.0, beats=0.2, end=64.0)
