@@ -47,10 +47,7 @@ def check(
     """
     from sequencer import tasks
 
-    if runs is None and cluster is not None:
-        raise click.UsageError("--cluster distributes the runs of --danced; add --danced N", ctx)
-    if jobs == 0:
-        raise click.UsageError("--jobs must be 1 or more, or -1 for all cores", ctx)
+    _agree(ctx, runs=runs, cluster=cluster, flown=flown, jobs=jobs)
     dancing = None
     if runs is not None:
         dancing = tasks.Dancing(
@@ -80,6 +77,20 @@ def check(
         click.echo(f"left: {words}", err=True)
     click.echo(tasks.report_text(report, as_json=as_json, width=_width()))
     ctx.exit(0 if report.ok else 1)
+
+
+def _agree(
+    ctx: click.Context, *, runs: int | None, cluster: str | None, flown: bool, jobs: int | None
+) -> None:
+    """Refuse options that do not go together."""
+    if runs is None and cluster is not None:
+        raise click.UsageError("--cluster distributes the runs of --danced; add --danced N", ctx)
+    if runs is not None and flown:
+        raise click.UsageError(
+            "--danced dances the show as drawn: ask for it and --flown one at a time", ctx
+        )
+    if jobs == 0:
+        raise click.UsageError("--jobs must be 1 or more, or -1 for all cores", ctx)
 
 
 def _kept(mends: int) -> str:

@@ -29,6 +29,8 @@ from sequencer.staging.staged import Staged
 
 STRAINED = 1.1  # times a limit: less is within what the tempo of a song wavers by
 _SHORT = 0.1  # [beats]
+_OUT = 0.02  # [m] out of reach that counts
+_LOOKS = 24  # a beat
 
 Hands = Mapping[tuple[str, Side], Journey]  # by performer and hand
 _STANDING = 1.0  # [beats] before the first move and after the last
@@ -181,6 +183,8 @@ class Strain(NamedTuple):
     course: Course
     least_pull: float  # in the head's weights
     hand_acceleration: float  # [m/s²]
+    spare_reach: float  # [m] negative out of reach
+    moving: bool  # whether its performer walks or turns there
 
 
 def strains(flown: FlownShow) -> tuple[Strain, ...]:
@@ -200,6 +204,24 @@ def strains(flown: FlownShow) -> tuple[Strain, ...]:
                 if course.flown and course.end - course.start > _SHORT:
                     pull = hand.least_pull(course)
                     pushed = hand.hand_acceleration(course, show.tempo.beats_per_second)
-                    if pull < LEAST_PULL or pushed > limit:
-                        out.append(Strain(dancer.name, side, course, pull, pushed))
+                    spare = _spare_reach(dancer, side, hand, course)
+                    if pull < LEAST_PULL or pushed > limit or spare < -_OUT:
+                        moving = _moves(dancer, course)
+                        out.append(Strain(dancer.name, side, course, pull, pushed, spare, moving))
     return tuple(sorted(out, key=lambda each: (each.course.start, each.who, each.side)))
+
+
+def _spare_reach(dancer: Dancer, side: Side, hand: FlownHand, course: Course) -> float:
+    """Least arm's length that is left at some beats of a course [m]."""
+    count = max(int(np.ceil((course.end - course.start) * _LOOKS)), 2)
+    shares: Floats = np.arange(count + 1, dtype=np.float64) / count
+    beats = course.start + (course.end - course.start) * shares
+    beyond = dancer.carriage.beyond(beats, hand.hand.at(beats), side)
+    return float(dancer.body.arm_length - np.max(beyond))
+
+
+def _moves(dancer: Dancer, course: Course) -> bool:
+    return any(
+        bounds.speed > 0 or bounds.turn_rate > 0
+        for _, _, bounds in dancer.floor.pieces(course.start, course.end)
+    )

@@ -57,7 +57,10 @@ _NEAR = 0.03  # of a tempo: what flies this little slower and this little faster
 _SAME = 1e-6  # share of a state by which two count as one
 _PATTERNS, _LINKS = 0.3, 0.6  # of the progress; the rest is seeking what would do
 _SOURCE = "docs/motion.md, section 7"
-_NOT_CHECKED = ("As flown, neither the other hand's prop nor the arms were looked at.",)
+_NOT_CHECKED = (
+    "As flown, own props and own body were not checked against each other: what is said of them is of the drawing.",
+    "As flown, neither the arms, the wrist nor a grip that must change was looked at.",
+)
 _UNFLOWN = "As flown, links to and from a pattern that cannot be flown, or was not flown, were not looked at."
 _STALLS = "As flown, stalls were not looked at: where a prop stops above the hand its tether is slack by nature."
 _ENDLESS = (
@@ -358,11 +361,13 @@ def _strained(show: Staged) -> Iterator[Finding]:
     limit = show.show.limits.hand_acceleration
     for strain in strains(flown_show(show)):
         course = strain.course
-        said = (
-            f"the tether pulls with only {max(strain.least_pull, 0.0):.2f} of the head's weight, and needs {LEAST_PULL:g}"
-            if strain.least_pull < LEAST_PULL
-            else f"the hand would have to accelerate at {strain.hand_acceleration:.0f} m/s², the limit is {limit:g}"
-        )
+        where = "while walking or turning there" if strain.moving else "at the tempo of the moment"
+        if strain.least_pull < LEAST_PULL:
+            said = f"the tether pulls with only {max(strain.least_pull, 0.0):.2f} of the head's weight, and needs {LEAST_PULL:g}"
+        elif strain.hand_acceleration > limit:
+            said = f"the hand would have to accelerate at {strain.hand_acceleration:.0f} m/s², the limit is {limit:g}"
+        else:
+            said = f"the hand would be {length_words(strain.spare_reach)} out of reach"
         trajectory = next(each for each in show.dancers if each.name == strain.who).trajectories
         drawn = trajectory[strain.side]
         middle = (course.start + course.end) / 2
@@ -375,8 +380,11 @@ def _strained(show: Staged) -> Iterator[Finding]:
             start=show.seconds(course.start),
             end=show.seconds(course.end),
             position=show.position(round(course.start * 16) / 16),
-            message=f"{label}, {strain.side} hand: while walking or turning there, or at a tempo that changes, {said}",
-            remedies=("give the walk more beats, or let it begin later", "choose a pattern that pulls harder"),
+            message=f"{label}, {strain.side} hand: {where} {said}",
+            remedies=(
+                *(("give the walk more beats, or let it begin later",) if strain.moving else ()),
+                "choose a pattern that pulls harder, or another link",
+            ),
             source=_SOURCE,
         )  # fmt: skip
 

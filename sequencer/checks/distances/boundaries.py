@@ -355,8 +355,7 @@ class _Lowest:
         out = []
         if by_hand_work:
             out.append(
-                "choose a pattern that needs less hand work (`sequencer patterns NAME` shows how much): as "
-                "drawn it clears the floor"
+                "choose a pattern whose hand stays nearer to its drawn path: as drawn it clears the floor"
             )
         elif self.drawn < self.hanging - TOLERANCE:
             out.append("bring the hand within the arm's reach first: it is drawn too low for that")

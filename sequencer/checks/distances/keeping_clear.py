@@ -98,7 +98,11 @@ def _scope(dancers: Sequence[Dancer]) -> str:
             "drift of people and tempo is left out."
         )
     work = f" and each block's hand work (up to {100 * most:.0f} cm a hand)" if most else ""
-    return f"Distances hold for the plan as drawn{work}; drift of people and tempo is left out."
+    flies = any(prop.flexible for dancer in dancers for prop in dancer.props.values())
+    asked = "; where poi really go, `check --flown` works out" if flies else ""
+    return (
+        f"Distances hold for the plan as drawn{work}; drift of people and tempo is left out{asked}."
+    )
 
 
 CHECK = Check(

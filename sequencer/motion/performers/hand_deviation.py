@@ -4,8 +4,8 @@ If the head follows the law exactly, a passive tether needs the hand off its nom
 tether and head are widened by the block's largest such deviation, from the blend before it to the blend
 after it. It is a stated margin, not a bound: how far the head strays if the hand keeps to its nominal path
 instead is a matter of rehearsal, and is not computed. Where it is large and the block can be flown (docs/motion.md, section 6),
-the margin is instead the farthest that head or hand are off the drawing as flown: the drawn path, so widened, encloses
-what is flown. A rigid prop is turned by the hand and has none;
+the margin is instead the farthest that head or hand are off the drawing as flown and
+2 cm, standing still at a steady tempo: a margin still, no bound (`check --flown` measures the flown paths themselves). A rigid prop is turned by the hand and has none;
 links and rests have none either: there the hand must steady the prop.
 Source: docs/motion.md, section 6.
 """

@@ -176,7 +176,7 @@ def _broken_words(record: Mapping[str, Any], line: str) -> list[str]:
         f"{record['least_pull_weights']:.1f} of its weight)",
         "speed": f"the hand cannot keep up: it would move at {record['hand_speed_m_s']:.1f} m/s, and "
         f"{record['most_hand_speed_m_s']:g} m/s is fast for an arm",
-        "acceleration": f"the hand would have to jerk: {record['hand_acceleration_m_s2']:.0f} m/s², and "
+        "acceleration": f"the hand would have to snatch: {record['hand_acceleration_m_s2']:.0f} m/s², and "
         f"{record['most_hand_acceleration_m_s2']:g} m/s² is hard on an arm",
         "reach": f"the arm is {off_words(max(-record['spare_reach_m'], 0.0))} too short",
         "pattern": f"the {line} would be up to {record['tether_off_degrees']:.0f}° off the drawing: nobody "

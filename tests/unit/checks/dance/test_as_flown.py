@@ -58,9 +58,8 @@ def test_what_flies_clean_is_not_told(made_up):
     made_up()
     outcome = as_flown(stage(SPIN))
     assert outcome.findings == ()
-    assert outcome.not_checked == (
-        "As flown, neither the other hand's prop nor the arms were looked at.",
-    )
+    assert len(outcome.not_checked) == 2
+    assert "own props and own body" in outcome.not_checked[0]
 
 
 def test_a_rigid_prop_has_nothing_to_tell():
@@ -280,14 +279,21 @@ def test_what_would_do_is_said_in_one_breath(would, words):
 def test_a_hand_that_walking_strains_is_told(monkeypatch):
     """Once for each place, by what it misses: the pull first, since of a slack tether nothing else means anything."""
     show = stage(SPIN)
-    hard = Strain("Ash", "left", Course(9.0, 12.0, lambda beats: (beats, beats), True), 0.5, 95.4)
-    slack = hard._replace(side="right", least_pull=0.12)
+    hard = Strain(
+        "Ash", "left", Course(9.0, 12.0, lambda beats: (beats, beats), True), 0.5, 95.4, 0.1, True
+    )
+    slack = hard._replace(side="right", least_pull=0.12, moving=False)
+    far = hard._replace(hand_acceleration=50.0, spare_reach=-0.034)
     monkeypatch.setattr(module, "flown_show", lambda show: show)
-    monkeypatch.setattr(module, "strains", lambda _flown: (hard, slack))
-    first, second = module._strained(show)
+    monkeypatch.setattr(module, "strains", lambda _flown: (hard, slack, far))
+    first, second, third = module._strained(show)
     assert (first.code, first.severity, first.who, first.position) == (
         "strained-as-flown", "warn", ("Ash",), "3.2",
     )  # fmt: skip
     assert first.message.startswith("static-spin, left hand: while walking or turning there")
     assert first.message.endswith("accelerate at 95 m/s², the limit is 80")
+    assert len(first.remedies) == 2
     assert second.message.endswith("pulls with only 0.12 of the head's weight, and needs 0.3")
+    assert "at the tempo of the moment" in second.message
+    assert len(second.remedies) == 1
+    assert "3 cm out of reach" in third.message or "4 cm out of reach" in third.message

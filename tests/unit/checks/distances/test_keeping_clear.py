@@ -128,7 +128,7 @@ def test_hand_work_is_named_where_it_alone_brings_a_wick_to_the_floor(dance):
 
     assert "reaches 3 cm into the floor" in message
     assert "taken off for hand work, down to a straight arm" in message
-    assert "needs less hand work" in mends
+    assert "hand stays nearer to its drawn path" in mends
     assert "use a tether of at most 0.57 m" in mends
     shorter = dance.dancer("Ada", (0, 8), tether=0.57, stature=1.45, hand_radius=0.1)
     work = dict.fromkeys(("left", "right"), (HandDeviation(-1.0, 70.0, 0.9),))

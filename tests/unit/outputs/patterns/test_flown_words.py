@@ -137,7 +137,7 @@ def test_a_pattern_that_cannot_be_flown_says_why_and_what_would_do(weave, monkey
         lines[0] == "cannot be flown at this tempo: 84 beats a minute or a tether of 40 cm would do"
     )
     assert lines[1].startswith("the hand cannot keep up: it would move at 2.0 m/s, and 1.5 m/s is")
-    assert lines[2].startswith("the hand would have to jerk: ")
+    assert lines[2].startswith("the hand would have to snatch: ")
     assert lines[3].startswith("the nearest motion: head 3 cm off")
     assert flown_words(weak) == "cannot be flown at this tempo (see its card): shown as drawn"
     assert weak.flown_laws is weak.laws
