@@ -43,6 +43,7 @@ def show(stage_folder, monkeypatch):
     monkeypatch.setattr(suite, "flown_hands", lambda *_: {})
     monkeypatch.setattr(suite, "flown_show", lambda show: SimpleNamespace(staged=show))
     monkeypatch.setattr(as_flown, "_strained", lambda _show: ())
+    monkeypatch.setattr(as_flown, "_touching", lambda _show: ())
     return path
 
 

@@ -30,6 +30,7 @@ from sequencer.geometry.segments import segment_segment
 from sequencer.motion.laws.carriage import Carriage, lasting
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.performers.batch import Needed
+from sequencer.motion.performers.dancer import PropTrajectory
 from sequencer.motion.performers.least_values import Asked, Content, Least, Quantity, least_values
 from sequencer.motion.performers.stretches import Stretches
 from sequencer.motion.props.prop import Prop, Solid, placed
@@ -222,7 +223,7 @@ def reach_left(
 
 
 def body_gap(
-    trajectory: Trajectory,
+    trajectory: PropTrajectory,
     edges: Sequence[float],
     *,
     prop: Prop,
@@ -244,7 +245,7 @@ def body_gap(
 
 
 def props_gap(
-    left: tuple[Trajectory, Prop], right: tuple[Trajectory, Prop], edges: Sequence[float]
+    left: tuple[PropTrajectory, Prop], right: tuple[PropTrajectory, Prop], edges: Sequence[float]
 ) -> list[Least]:
     """Gap between one performer's two props [m], smallest on each stretch; labels as in `props_quantity`."""
     shapes = tuple(shape_of(prop, frame_rates(own, edges)) for own, prop in (left, right))
@@ -252,7 +253,7 @@ def props_gap(
     return least_values([asked])[0]
 
 
-def frame_rates(trajectory: Trajectory, edges: Sequence[float]) -> Floats:
+def frame_rates(trajectory: PropTrajectory, edges: Sequence[float]) -> Floats:
     """Bounds of the whole span: a prop has one shape in it, whichever of its stretches are searched."""
     return np.array([each.frame_rate for *_, each in trajectory.pieces(edges[0], edges[-1])])
 

@@ -8,10 +8,11 @@ import pytest
 
 from sequencer.checks.dance import as_flown as module
 from sequencer.checks.dance.as_flown import as_flown, hands_words, would_words
+from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.flown.flyable import WouldFly
 from sequencer.motion.performers.flown_figures import FlownFigures, FlyingHand
 from sequencer.motion.props.tension import lowest_tempo
-from sequencer.motion.trajectories.flown_hand import Course
+from sequencer.motion.trajectories.flown_hand import Course, FlownHand
 from sequencer.staging.flown_show import Strain
 from tests.unit.checks.dance.solo import stage
 
@@ -41,6 +42,7 @@ def made_up(monkeypatch):
         monkeypatch.setattr(module, "would_fly", lambda *_: would)
         monkeypatch.setattr(module, "_flies", lambda *_: True)
         monkeypatch.setattr(module, "_strained", lambda _show: ())
+        monkeypatch.setattr(module, "_touching", lambda _show: ())
 
     return say
 
@@ -58,8 +60,8 @@ def test_what_flies_clean_is_not_told(made_up):
     made_up()
     outcome = as_flown(stage(SPIN))
     assert outcome.findings == ()
-    assert len(outcome.not_checked) == 2
-    assert "own props and own body" in outcome.not_checked[0]
+    assert len(outcome.not_checked) == 1
+    assert "what an arm, a wrist or a grip can do" in outcome.not_checked[0]
 
 
 def test_a_rigid_prop_has_nothing_to_tell():
@@ -71,6 +73,7 @@ def test_a_pattern_that_reads_soft_is_told_by_what_was_flown(monkeypatch):
     """Really flown: the figures are those of the period search, the hands' worst."""
     monkeypatch.setattr(module, "_gaps_between", lambda *_: ([], False))
     monkeypatch.setattr(module, "_strained", lambda _show: ())
+    monkeypatch.setattr(module, "_touching", lambda _show: ())
     show = stage("  - {from: 3.1, pattern: anti-bend-4, timing: together, beats: 8}\n")
     (told,) = findings(show)
     own = [
@@ -297,3 +300,39 @@ def test_a_hand_that_walking_strains_is_told(monkeypatch):
     assert "at the tempo of the moment" in second.message
     assert len(second.remedies) == 1
     assert "3 cm out of reach" in third.message or "4 cm out of reach" in third.message
+
+
+def through(hand, head, length=0.5):
+    """A hand that stands still over eight beats, and its head, as two splines."""
+    splines = [
+        EvenSpline(start=0.0, step=0.5, coefficients=np.tile(place, (21, 1)))
+        for place in (head, hand)
+    ]
+    return FlownHand(
+        head=splines[0], hand=splines[1], length=length, drawn=stage(SPIN).dancers[0].trajectories["left"],
+        courses=(), pull=np.ones(17),
+    )  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("left", "right", "codes"),
+    [
+        (((-0.6, 0.5, 1.4), (-0.6, 0.5, 0.9)), ((0.6, 0.5, 1.4), (0.6, 0.5, 0.9)), []),
+        (((-0.2, 0.5, 1.2), (0.3, 0.5, 1.2)), ((0.2, 0.5, 1.2), (-0.3, 0.5, 1.2)), ["props-meet-as-flown"]),
+        (((-0.5, 0.0, 1.2), (0.0, 0.0, 1.2)), ((0.6, 0.5, 1.4), (0.6, 0.5, 0.9)), ["hits-body-as-flown"]),
+    ],
+    ids=["apart", "crossed", "in the trunk"],
+)  # fmt: skip
+def test_props_that_meet_or_go_into_the_body_as_flown_are_told_once(
+    monkeypatch, left, right, codes
+):
+    """Crossed tethers meet by plane geometry; a head on the body's axis is in the trunk."""
+    show = stage(SPIN)
+    (dancer,) = show.dancers
+    hands = {"left": through(*left), "right": through(*right)}
+    flown = replace(show, dancers=(replace(dancer, trajectories=hands),))
+    monkeypatch.setattr(module, "flown_show", lambda _show: SimpleNamespace(staged=flown))
+    told = list(module._touching(show))
+    assert [each.code for each in told] == codes
+    assert all((each.severity, each.who) == ("warn", ("Ash",)) for each in told)
+    assert all(each.start == show.seconds(0.0) for each in told)  # one passage, from its first beat
