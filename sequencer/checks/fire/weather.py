@@ -260,7 +260,7 @@ def is_downwind(
 
 def _inside(point: Point, far: float | None) -> bool:
     away = dist((0.0, 0.0), point)
-    if far is not None and away > far:
+    if far is not None and away > far + 1e-9:  # at the very edge counts as within
         return False
     return away < 1e-9 or abs(degrees(atan2(point[1], point[0]))) <= DOWNWIND_HALF_ANGLE + 1e-9
 
