@@ -42,8 +42,8 @@ def show(stage_folder, monkeypatch):
     # where hands really go is worked out elsewhere, and tested there
     monkeypatch.setattr(suite, "flown_hands", lambda *_: {})
     monkeypatch.setattr(suite, "flown_show", lambda show: SimpleNamespace(staged=show))
-    monkeypatch.setattr(as_flown, "_strained", lambda _show: ())
-    monkeypatch.setattr(as_flown, "_touching", lambda _show: ())
+    monkeypatch.setattr(as_flown, "strained", lambda _show: ())
+    monkeypatch.setattr(as_flown, "touching", lambda _show: ())
     return path
 
 

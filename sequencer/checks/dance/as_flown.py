@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from itertools import pairwise
-from math import ceil, degrees, floor, inf, isfinite
+from math import degrees, inf, isfinite
 from typing import NamedTuple, TypeVar
 
 import numpy as np
@@ -18,9 +18,10 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.checks.check import Check
 from sequencer.checks.dance.feasible import SOFT_WAYS, limits_of, soft_words
+from sequencer.checks.dance.flown_in_place import strained, touching
 from sequencer.checks.outcome import Outcome, length_words
 from sequencer.findings import Finding, Severity
-from sequencer.geometry.bodies import SIDES, Side
+from sequencer.geometry.bodies import Side
 from sequencer.motion.flown.flown_motion import LEAST_PULL, FlownLimits, FlownMotion, Flying
 from sequencer.motion.flown.flyable import WouldFly, would_fly
 from sequencer.motion.flown.period_search import flown_period
@@ -28,17 +29,14 @@ from sequencer.motion.flown.periods import LOST
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.motion.performers.feasibility import GAP_ERROR, body_gap, props_gap
 from sequencer.motion.performers.flown_figures import (
     FAR_TOO_SLOW,
     UNSETTLED,
     FlownFigures,
     FlyingHand,
 )
-from sequencer.motion.performers.least_values import Least
 from sequencer.motion.props.prop import Prop
 from sequencer.motion.props.tension import lowest_tempo
-from sequencer.motion.trajectories.flown_hand import FlownHand
 from sequencer.motion.trajectories.flown_links import (
     FlownLink,
     HeadState,
@@ -48,7 +46,6 @@ from sequencer.motion.trajectories.flown_links import (
 )
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.progress import Progress, stop_if_unwanted, within
-from sequencer.staging.flown_show import flown_show, strains
 from sequencer.staging.staged import Staged
 from sequencer.timing.position import TOUCH
 from sequencer.units import counted, rounded_down, rounded_up
@@ -211,7 +208,7 @@ def as_flown(show: Staged, *, progress: Progress | None = None) -> Outcome:
             asked("seeking what would fly", k / len(causes))
         stop_if_unwanted()
         findings.append(cause())
-    findings += [*_strained(show), *_touching(show)]
+    findings += [*strained(show), *touching(show)]
     more = sorted(patterns.left | ({_UNFLOWN} if unflown else set()))
     return Outcome(findings=tuple(findings), not_checked=(*_NOT_CHECKED, *more))
 
@@ -356,110 +353,6 @@ def _soft(show: Staged, blocks: Sequence[_Block]) -> Iterator[Finding]:
         own = [each for each, _ in group]
         label = own[0].span.label
         yield _finding(show, "reads-soft", "note", _places_of(own), label, said, SOFT_WAYS)
-
-
-def _strained(show: Staged) -> Iterator[Finding]:
-    """Hands that walking, turning or a change of tempo take past their limits, once for each place."""
-    limit = show.show.limits.hand_acceleration
-    for strain in strains(flown_show(show)):
-        course = strain.course
-        where = "while walking or turning there" if strain.moving else "at the tempo of the moment"
-        if strain.least_pull < LEAST_PULL:
-            said = f"the tether pulls with only {max(strain.least_pull, 0.0):.2f} of the head's weight, and needs {LEAST_PULL:g}"
-        elif strain.hand_acceleration > limit:
-            said = f"the hand would have to accelerate at {strain.hand_acceleration:.0f} m/s², the limit is {limit:g}"
-        else:
-            said = f"the hand would be {length_words(strain.spare_reach)} out of reach"
-        trajectory = next(each for each in show.dancers if each.name == strain.who).trajectories
-        drawn = trajectory[strain.side]
-        middle = (course.start + course.end) / 2
-        spans = drawn.spans if isinstance(drawn, Trajectory) else ()
-        label = next((each.label for each in spans if each.start <= middle < each.end), "link")
-        yield Finding(
-            code="strained-as-flown",
-            severity="warn",
-            who=(strain.who,),
-            start=show.seconds(course.start),
-            end=show.seconds(course.end),
-            position=show.position(round(course.start * 16) / 16),
-            message=f"{label}, {strain.side} hand: {where} {said}",
-            remedies=(
-                *(("give the walk more beats, or let it begin later",) if strain.moving else ()),
-                "choose a pattern that pulls harder, or another link",
-            ),
-            source=_SOURCE,
-        )  # fmt: skip
-
-
-def _touching(show: Staged) -> Iterator[Finding]:
-    """Own props that meet, and props that go into their performer, on the flown paths; proven, beat by beat."""
-    for dancer in flown_show(show).staged.dancers:
-        hands = {
-            side: hand for side, hand in dancer.trajectories.items() if isinstance(hand, FlownHand)
-        }
-        if not hands:
-            continue
-        beats = _beats_of(hands.values())
-        for side, hand in hands.items():
-            gaps = body_gap(
-                hand, beats, prop=dancer.props[side], body=dancer.body, carriage=dancer.carriage
-            )
-            for start, worst in _runs(beats, gaps):
-                part = dancer.body.capsules[worst.label].name if worst.label >= 0 else "body"
-                said = f"{side} hand: as flown the prop goes {length_words(worst.value)} into the {part}"
-                yield _touch(show, dancer, "hits-body-as-flown", start, worst, said)
-        if len(hands) == len(SIDES):
-            left, right = ((hands[side], dancer.props[side]) for side in SIDES)
-            for start, worst in _runs(beats, props_gap(left, right, beats)):
-                said = "both hands: as flown the two props meet"
-                yield _touch(show, dancer, "props-meet-as-flown", start, worst, said)
-
-
-def _beats_of(hands: Iterable[FlownHand]) -> list[float]:
-    """Whole beats from the first to the last at which all of the hands are known."""
-    each = list(hands)
-    first, last = max(own.head.start for own in each), min(own.head.end for own in each)
-    return [first, *map(float, range(floor(first) + 1, ceil(last))), last]
-
-
-def _runs(beats: Sequence[float], gaps: Sequence[Least]) -> Iterator[tuple[float, Least]]:
-    """Passages of beats with a touch: where each starts, and its worst."""
-    run: list[Least] = []
-    start = 0.0
-    for beat, gap in zip(beats, [*gaps, None], strict=False):
-        if gap is not None and gap.value < -GAP_ERROR:
-            start = start if run else beat
-            run.append(gap)
-        elif run:
-            yield start, min(run, key=lambda each: each.value)
-            run = []
-
-
-def _touch(
-    show: Staged, dancer: Dancer, code: str, start: float, worst: Least, said: str
-) -> Finding:
-    drawn = next(each for each in show.dancers if each.name == dancer.name)
-    labels = dict.fromkeys(
-        span.label
-        for trajectory in drawn.trajectories.values()
-        if isinstance(trajectory, Trajectory)
-        for span in trajectory.spans
-        if span.start <= worst.beat < span.end
-    )
-    return Finding(
-        code=code,
-        severity="warn",
-        who=(dancer.name,),
-        start=show.seconds(start),
-        end=show.seconds(start + 1.0),
-        position=show.position(round(worst.beat * 16) / 16),
-        message=f"{' / '.join(labels)}, {said}",
-        remedies=(
-            "change the hands' timing or the shift there, or give the link other beats",
-            "rehearse it slowly and unlit: where there is room a performer steers clear",
-        ),
-        source=_SOURCE,
-    )
 
 
 def _too_slow(show: Staged, blocks: Sequence[_Block]) -> Iterator[Finding]:

@@ -1,0 +1,127 @@
+"""What becomes of flown hands in their places in a show: strained by a walk or a change of tempo, or touching.
+
+Each pattern and each link is flown by itself, standing still at a steady tempo, and each hand without the other. Here the paths
+of the whole show are looked at: pull, acceleration and reach with walking, turning and the tempo of the moment, and the two
+props of a performer against each other and against the body, proven on the splines that were flown.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+from math import ceil, floor
+
+from sequencer.checks.outcome import length_words
+from sequencer.findings import Finding
+from sequencer.geometry.bodies import SIDES
+from sequencer.motion.flown.flown_motion import LEAST_PULL
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.feasibility import GAP_ERROR, body_gap, props_gap
+from sequencer.motion.performers.least_values import Least
+from sequencer.motion.trajectories.flown_hand import FlownHand
+from sequencer.motion.trajectories.trajectory import Trajectory
+from sequencer.staging.flown_show import flown_show, strains
+from sequencer.staging.staged import Staged
+
+_SOURCE = "docs/motion.md, section 7"
+
+
+def strained(show: Staged) -> Iterator[Finding]:
+    """Hands that walking, turning or a change of tempo take past their limits, once for each place."""
+    limit = show.show.limits.hand_acceleration
+    for strain in strains(flown_show(show)):
+        course = strain.course
+        where = "while walking or turning there" if strain.moving else "at the tempo of the moment"
+        if strain.least_pull < LEAST_PULL:
+            said = f"the tether pulls with only {max(strain.least_pull, 0.0):.2f} of the head's weight, and needs {LEAST_PULL:g}"
+        elif strain.hand_acceleration > limit:
+            said = f"the hand would have to accelerate at {strain.hand_acceleration:.0f} m/s², the limit is {limit:g}"
+        else:
+            said = f"the hand would be {length_words(strain.spare_reach)} out of reach"
+        trajectory = next(each for each in show.dancers if each.name == strain.who).trajectories
+        drawn = trajectory[strain.side]
+        middle = (course.start + course.end) / 2
+        spans = drawn.spans if isinstance(drawn, Trajectory) else ()
+        label = next((each.label for each in spans if each.start <= middle < each.end), "link")
+        yield Finding(
+            code="strained-as-flown",
+            severity="warn",
+            who=(strain.who,),
+            start=show.seconds(course.start),
+            end=show.seconds(course.end),
+            position=show.position(round(course.start * 16) / 16),
+            message=f"{label}, {strain.side} hand: {where} {said}",
+            remedies=(
+                *(("give the walk more beats, or let it begin later",) if strain.moving else ()),
+                "choose a pattern that pulls harder, or another link",
+            ),
+            source=_SOURCE,
+        )  # fmt: skip
+
+
+def touching(show: Staged) -> Iterator[Finding]:
+    """Own props that meet, and props that go into their performer, on the flown paths; proven, beat by beat."""
+    for dancer in flown_show(show).staged.dancers:
+        hands = {
+            side: hand for side, hand in dancer.trajectories.items() if isinstance(hand, FlownHand)
+        }
+        if not hands:
+            continue
+        beats = _beats_of(hands.values())
+        for side, hand in hands.items():
+            gaps = body_gap(
+                hand, beats, prop=dancer.props[side], body=dancer.body, carriage=dancer.carriage
+            )
+            for start, worst in _runs(beats, gaps):
+                part = dancer.body.capsules[worst.label].name if worst.label >= 0 else "body"
+                said = f"{side} hand: as flown the prop goes {length_words(worst.value)} into the {part}"
+                yield _touch(show, dancer, "hits-body-as-flown", start, worst, said)
+        if len(hands) == len(SIDES):
+            left, right = ((hands[side], dancer.props[side]) for side in SIDES)
+            for start, worst in _runs(beats, props_gap(left, right, beats)):
+                said = "both hands: as flown the two props meet"
+                yield _touch(show, dancer, "props-meet-as-flown", start, worst, said)
+
+
+def _beats_of(hands: Iterable[FlownHand]) -> list[float]:
+    """Whole beats from the first to the last at which all of the hands are known."""
+    each = list(hands)
+    first, last = max(own.head.start for own in each), min(own.head.end for own in each)
+    return [first, *map(float, range(floor(first) + 1, ceil(last))), last]
+
+
+def _runs(beats: Sequence[float], gaps: Sequence[Least]) -> Iterator[tuple[float, Least]]:
+    """Passages of beats with a touch: where each starts, and its worst."""
+    run: list[Least] = []
+    start = 0.0
+    for beat, gap in zip(beats, [*gaps, None], strict=False):
+        if gap is not None and gap.value < -GAP_ERROR:
+            start = start if run else beat
+            run.append(gap)
+        elif run:
+            yield start, min(run, key=lambda each: each.value)
+            run = []
+
+
+def _touch(
+    show: Staged, dancer: Dancer, code: str, start: float, worst: Least, said: str
+) -> Finding:
+    drawn = next(each for each in show.dancers if each.name == dancer.name)
+    labels = dict.fromkeys(
+        span.label
+        for trajectory in drawn.trajectories.values()
+        if isinstance(trajectory, Trajectory)
+        for span in trajectory.spans
+        if span.start <= worst.beat < span.end
+    )
+    return Finding(
+        code=code,
+        severity="warn",
+        who=(dancer.name,),
+        start=show.seconds(start),
+        end=show.seconds(start + 1.0),
+        position=show.position(round(worst.beat * 16) / 16),
+        message=f"{' / '.join(labels)}, {said}",
+        remedies=(
+            "change the hands' timing or the shift there, or give the link other beats",
+            "rehearse it slowly and unlit: where there is room a performer steers clear",
+        ),
+        source=_SOURCE,
+    )

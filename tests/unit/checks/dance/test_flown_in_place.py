@@ -1,0 +1,74 @@
+"""Flown hands in their places: strains that are made up, and splines that touch or do not."""
+
+from dataclasses import replace
+from types import SimpleNamespace
+
+import numpy as np
+import pytest
+
+from sequencer.checks.dance import flown_in_place as module
+from sequencer.motion.flown.even_splines import EvenSpline
+from sequencer.motion.trajectories.flown_hand import Course, FlownHand
+from sequencer.staging.flown_show import Strain
+from tests.unit.checks.dance.solo import stage
+
+SPIN = "  - {from: 3.1, pattern: static-spin, cycle: 1, beats: 8, timing: together}\n"
+
+
+def test_a_hand_that_walking_strains_is_told(monkeypatch):
+    """Once for each place, by what it misses: the pull first, since of a slack tether nothing else means anything."""
+    show = stage(SPIN)
+    hard = Strain(
+        "Ash", "left", Course(9.0, 12.0, lambda beats: (beats, beats), True), 0.5, 95.4, 0.1, True
+    )
+    slack = hard._replace(side="right", least_pull=0.12, moving=False)
+    far = hard._replace(hand_acceleration=50.0, spare_reach=-0.034)
+    monkeypatch.setattr(module, "flown_show", lambda show: show)
+    monkeypatch.setattr(module, "strains", lambda _flown: (hard, slack, far))
+    first, second, third = module.strained(show)
+    assert (first.code, first.severity, first.who, first.position) == (
+        "strained-as-flown", "warn", ("Ash",), "3.2",
+    )  # fmt: skip
+    assert first.message.startswith("static-spin, left hand: while walking or turning there")
+    assert first.message.endswith("accelerate at 95 m/s², the limit is 80")
+    assert len(first.remedies) == 2
+    assert second.message.endswith("pulls with only 0.12 of the head's weight, and needs 0.3")
+    assert "at the tempo of the moment" in second.message
+    assert len(second.remedies) == 1
+    assert "3 cm out of reach" in third.message or "4 cm out of reach" in third.message
+
+
+def through(hand, head, length=0.5):
+    """A hand that stands still over eight beats, and its head, as two splines."""
+    splines = [
+        EvenSpline(start=0.0, step=0.5, coefficients=np.tile(place, (21, 1)))
+        for place in (head, hand)
+    ]
+    return FlownHand(
+        head=splines[0], hand=splines[1], length=length, drawn=stage(SPIN).dancers[0].trajectories["left"],
+        courses=(), pull=np.ones(17),
+    )  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("left", "right", "codes"),
+    [
+        (((-0.6, 0.5, 1.4), (-0.6, 0.5, 0.9)), ((0.6, 0.5, 1.4), (0.6, 0.5, 0.9)), []),
+        (((-0.2, 0.5, 1.2), (0.3, 0.5, 1.2)), ((0.2, 0.5, 1.2), (-0.3, 0.5, 1.2)), ["props-meet-as-flown"]),
+        (((-0.5, 0.0, 1.2), (0.0, 0.0, 1.2)), ((0.6, 0.5, 1.4), (0.6, 0.5, 0.9)), ["hits-body-as-flown"]),
+    ],
+    ids=["apart", "crossed", "in the trunk"],
+)  # fmt: skip
+def test_props_that_meet_or_go_into_the_body_as_flown_are_told_once(
+    monkeypatch, left, right, codes
+):
+    """Crossed tethers meet by plane geometry; a head on the body's axis is in the trunk."""
+    show = stage(SPIN)
+    (dancer,) = show.dancers
+    hands = {"left": through(*left), "right": through(*right)}
+    flown = replace(show, dancers=(replace(dancer, trajectories=hands),))
+    monkeypatch.setattr(module, "flown_show", lambda _show: SimpleNamespace(staged=flown))
+    told = list(module.touching(show))
+    assert [each.code for each in told] == codes
+    assert all((each.severity, each.who) == ("warn", ("Ash",)) for each in told)
+    assert all(each.start == show.seconds(0.0) for each in told)  # one passage, from its first beat
