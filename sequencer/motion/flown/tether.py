@@ -10,6 +10,7 @@ h'' = y'' + r·u''. |y'| is smoothed at rest: √(|y'|² + 10⁻⁸ m²/s²). Al
 Source: Newton's second law, drag ½ρC_d·A|v|v (any mechanics text).
 """
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 import numpy as np
@@ -17,10 +18,12 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.facts.air import SPHERE_DRAG
 from sequencer.facts.flames import AIR_DENSITY, STANDARD_GRAVITY
+from sequencer.motion.laws.state import Motion
 from sequencer.motion.props.prop import Prop
 
 UP = np.array([0.0, 0.0, STANDARD_GRAVITY])  # [m/s²]
 _SMOOTH = 1e-8  # [m²/s²]
+_EDGE_ON = 1e-9  # [1] of a drawn plane that the line stands across
 
 
 def drag_of(prop: Prop) -> float:
@@ -87,6 +90,28 @@ def turning(f: Floats, rate: Floats, second: Floats) -> tuple[Floats, Floats]:
     across = second - np.sum(u * second, axis=-1, keepdims=True) * u
     bent = (across - 2.0 * grown * first) / size
     return first, bent - np.sum(first * first, axis=-1, keepdims=True) * u
+
+
+def held(hand: Sequence[Floats], line: Sequence[Floats], drawn: Floats) -> Motion:
+    """The state of a hand and its line.
+
+    Parameters
+    ----------
+    hand : sequence of ndarray, shape (..., 3) [m]
+        Its place and first two rates.
+    line : sequence of ndarray, shape (..., 3) [m]
+        From hand to head, and its first two rates.
+    drawn : ndarray, shape (..., 3)
+        Unit normals of the planes that are drawn; they are turned to hold the line.
+    """
+    tether = line[0] / np.linalg.norm(line[0], axis=-1, keepdims=True)
+    turned, bent = turning(*line)
+    plane = drawn - np.sum(drawn * tether, axis=-1, keepdims=True) * tether
+    plane = plane / np.maximum(np.linalg.norm(plane, axis=-1, keepdims=True), _EDGE_ON)
+    return Motion(
+        hand=hand[0], hand_rate=hand[1], hand_acceleration=hand[2],
+        tether=np.asarray(tether), tether_rate=turned, tether_acceleration=bent, plane=np.asarray(plane),
+    )  # fmt: skip
 
 
 class Flight(NamedTuple):

@@ -23,7 +23,7 @@ import numpy as np
 from sequencer.arrays import Bools, Floats
 from sequencer.facts.flames import STANDARD_GRAVITY
 from sequencer.motion.flown.even_splines import DEGREE, EvenSpline, between
-from sequencer.motion.flown.tether import force, turning
+from sequencer.motion.flown.tether import force, held
 from sequencer.motion.laws.composed import ROUNDING_UP
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.phases import smooth_step
@@ -102,19 +102,9 @@ class FlownHand:
     def at(self, beats: Floats) -> Motion:
         """State at show beats, shape (...); the tether is the direction from hand to head."""
         beats = np.asarray(beats, dtype=np.float64)
-        hand, rate, acceleration = (self.hand.at(beats, order) for order in range(3))
-        apart, apart1, apart2 = (
-            self.head.at(beats, order) - own for order, own in enumerate((hand, rate, acceleration))
-        )
-        tether = apart / np.linalg.norm(apart, axis=-1, keepdims=True)
-        turned, bent = turning(apart, apart1, apart2)
-        plane = self.drawn.at(beats).plane
-        plane = plane - np.sum(plane * tether, axis=-1, keepdims=True) * tether
-        plane = plane / np.maximum(np.linalg.norm(plane, axis=-1, keepdims=True), 1e-9)
-        return Motion(
-            hand=hand, hand_rate=rate, hand_acceleration=acceleration,
-            tether=tether, tether_rate=turned, tether_acceleration=bent, plane=plane,
-        )  # fmt: skip
+        hand = [self.hand.at(beats, order) for order in range(3)]
+        line = [self.head.at(beats, order) - own for order, own in enumerate(hand)]
+        return held(hand, line, self.drawn.at(beats).plane)
 
     def pieces(self, start: float, end: float) -> tuple[tuple[float, float, Bounds], ...]:
         """Proven bounds on contiguous pieces that cover [start, end]."""

@@ -12,11 +12,9 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.motion.flown.even_splines import EvenSpline
 from sequencer.motion.flown.periods import FlownPeriod
-from sequencer.motion.flown.tether import turning
+from sequencer.motion.flown.tether import held
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
-
-_LEAST = 1e-9  # [1] of a plane that is flown edge on
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
@@ -54,21 +52,11 @@ class FlownLaw:
         -----
         Source: `FlownPeriod`; rates of a unit vector as in motion/flown/tether.py.
         """
-        hand, line = self.flown.hand, [self._line.at(beats, order) for order in range(3)]
-        tether = line[0] / np.linalg.norm(line[0], axis=-1, keepdims=True)
-        first, second = turning(*line)
-        drawn = self.flown.law.at(beats).plane
-        plane = drawn - np.sum(drawn * tether, axis=-1, keepdims=True) * tether
-        size = np.maximum(np.linalg.norm(plane, axis=-1, keepdims=True), _LEAST)
-        return Motion(
-            hand=hand.at(beats),
-            hand_rate=hand.at(beats, 1),
-            hand_acceleration=hand.at(beats, 2),
-            tether=np.asarray(tether),
-            tether_rate=first,
-            tether_acceleration=second,
-            plane=np.asarray(plane / size),
+        hand, line = (
+            [spline.at(beats, order) for order in range(3)]
+            for spline in (self.flown.hand, self._line)
         )
+        return held(hand, line, self.flown.law.at(beats).plane)
 
     def bounds(self) -> Bounds:
         """Proven bounds over all beats, from the control points of the splines.
