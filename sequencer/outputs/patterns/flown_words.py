@@ -21,11 +21,11 @@ from sequencer.motion.flown.flyable import WouldFly
 from sequencer.motion.flown.periods import FlownPeriod
 from sequencer.motion.flown.sensitivity import BEATS, sensitivity
 from sequencer.motion.patterns.build_steps import Station
+from sequencer.motion.performers.flown_figures import READS_SOFT
 from sequencer.outputs.patterns.fit_words import two_figures_up
 from sequencer.outputs.patterns.one_pattern import OnePattern
 from sequencer.progress import Progress
 
-READS_CLEAN = 0.15  # [m] of the head off the drawing, root mean square
 _ANSWER = 0.25  # [s]
 _PER_BEAT = 96
 _MOVED = 0.02  # [m] nobody notices less
@@ -90,7 +90,7 @@ def reading(period: FlownPeriod) -> str:
     """How a flown period reads: clean, soft, or not flown."""
     if period.broken:
         return "not flown"
-    return "clean" if period.head_off[0] <= READS_CLEAN else "soft"
+    return "clean" if period.head_off[0] <= READS_SOFT else "soft"
 
 
 def flown_words(one: OnePattern) -> str:
