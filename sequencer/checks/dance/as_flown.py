@@ -360,8 +360,8 @@ def _too_slow(show: Staged, blocks: Sequence[_Block]) -> Iterator[Finding]:
         label, tempo = group[0].span.label, group[0].flying.tempo
         taut = max(_taut_from(each.hand, each.span) for each in group)
         said = (
-            f"cannot be flown at {tempo:.0f} beats a minute: far too slow to keep the tether taut, which it is as "
-            f"drawn from {taut:.0f} beats a minute on"
+            f"is far too slow to fly at {tempo:.0f} beats a minute: as drawn the tether is taut only from {taut:.0f} "
+            "beats a minute on, and no way to fly it this slowly was sought"
         )
         ways = (f"give the cycle {rounded_down(tempo / taut, 2):.2f} of its beats or less",)
         yield _finding(show, "cannot-be-flown", "warn", _places_of(group), label, said, ways)

@@ -82,15 +82,16 @@ def number_words(value: float) -> str:
     return plain if len(plain) <= 5 or abs(third - Fraction(value)) > 1e-6 else f"{third}"
 
 
-def margin_words(fit: Fit) -> str:
-    """The gaps that are left; empty if nothing is near."""
+def margin_words(fit: Fit, *, flexible: bool = False) -> str:
+    """The gaps that are left; empty if nothing is near. A flexible prop keeps them as drawn, not as it flies."""
     margins = fit.margins
     gaps = [
         f"{short(room)} {what}"
         for room, what in ((margins.body, "from your own body"), (margins.other, "between the two props"))
         if room != inf
     ]  # fmt: skip
-    return f"keeps {' and '.join(gaps)}" if gaps else ""
+    keeps = "as drawn, keeps" if flexible else "keeps"
+    return f"{keeps} {' and '.join(gaps)}" if gaps else ""
 
 
 def verdict(fit: Fit) -> str:

@@ -169,7 +169,7 @@ def _fit_record(one: OnePattern) -> dict[str, Any]:
             for name, window in one.room.windows.items()
         },
         "opens": list(one.room.opens),
-        "words": [*danced_words(one), *filter(None, [margin_words(one.proven)])],
+        "words": [*danced_words(one), *filter(None, [_gaps(one)])],
         "window_words": window_lines(one.room),
     }  # fmt: skip
 
@@ -273,11 +273,15 @@ def _props_line(card: Mapping[str, Any]) -> str:
     return f"danced with: {', '.join(card['props'])}{apart}"
 
 
+def _gaps(one: OnePattern) -> str:
+    return margin_words(one.proven, flexible=one.prop.flexible)
+
+
 def _danced_lines(one: OnePattern) -> list[str]:
     """How this body dances it, and how much room is left."""
     lines = [f"danced by someone {who_words(one)}:", *(f"  {each}" for each in danced_words(one))]
     wrong = verdict(one.proven)
-    room = [wrong, opens_words(one.room)] if wrong else [margin_words(one.proven)]
+    room = [wrong, opens_words(one.room)] if wrong else [_gaps(one)]
     lines += [f"  {words}" for words in room if words]
     if one.room.windows:
         lines.append("  range of each parameter, with the others as above:")

@@ -159,7 +159,8 @@ def test_what_is_far_too_slow_is_told_without_a_search(monkeypatch):
     span = next(s for s in show.dancers[0].trajectories["right"].spans if s.kind == "block")
     taut = lowest_tempo(span.law, length=0.4).lowest
     assert told.code == "cannot-be-flown"
-    assert f"taut, which it is as drawn from {taut:.0f} beats a minute on" in told.message
+    assert f"as drawn the tether is taut only from {taut:.0f} beats a minute on" in told.message
+    assert "no way to fly it this slowly was sought" in told.message
     assert taut > 100 / 0.45
 
 

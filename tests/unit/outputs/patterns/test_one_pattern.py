@@ -116,7 +116,11 @@ def test_verdicts():
     assert margin_words(Fit(margins=ASHORE)) == (
         "keeps 4 cm from your own body and 6 cm between the two props"
     )
+    assert margin_words(Fit(margins=ASHORE), flexible=True) == (
+        "as drawn, keeps 4 cm from your own body and 6 cm between the two props"
+    )
     assert margin_words(Fit()) == ""
+    assert margin_words(Fit(), flexible=True) == ""
 
 
 def test_what_opens_a_window_is_told():
