@@ -101,8 +101,12 @@ def held(hand: Sequence[Floats], line: Sequence[Floats], drawn: Floats) -> Motio
         Its place and first two rates.
     line : sequence of ndarray, shape (..., 3) [m]
         From hand to head, and its first two rates.
-    drawn : ndarray, shape (..., 3)
+    drawn : ndarray, shape (..., 3) [1]
         Unit normals of the planes that are drawn; they are turned to hold the line.
+
+    Notes
+    -----
+    Source: module docstring.
     """
     tether = line[0] / np.linalg.norm(line[0], axis=-1, keepdims=True)
     turned, bent = turning(*line)
