@@ -27,6 +27,7 @@ from sequencer.show.field_kinds import (
 from sequencer.show.prop_records import PropRecord
 from sequencer.show.record import FilePoint, Names, Paths, Record
 from sequencer.show.site import VenueRecord
+from sequencer.show.wishes import Level, Repertoire, Wishes
 from sequencer.units import counted
 
 
@@ -126,6 +127,14 @@ class Performer(Record):
     )
     birth_year: Annotated[int, Field(ge=1900, le=2100)] | None = Field(
         None, description="rules set a minimum age"
+    )
+    level: Level | None = Field(
+        None,
+        description="1 to 5: `sequencer draft` may use every pattern up to this difficulty; default: 3, or none if "
+        "`repertoire` says what is known",
+    )
+    repertoire: Repertoire | None = Field(
+        None, description="patterns that `sequencer draft` may use"
     )
 
     @field_validator("stature")
@@ -314,6 +323,10 @@ class Step(Record):
     mirrored: bool = Field(False, description="left and right swapped")
     link: bool = Field(False, description="true: a computed transition instead of a pattern")
     note: Annotated[str, Field(max_length=2000)] = Field("", description="printed on the sheet")
+    drafted: Annotated[str, Field(pattern=r"^[a-z]+$")] | None = Field(
+        None,
+        description="written by `sequencer draft`, which may replace it; remove this key, or change the entry, to keep it",
+    )
 
     @model_validator(mode="after")
     def _one_thing(self) -> Self:
@@ -538,6 +551,7 @@ class Show(Record):
         description="named sequences of blocks that can be reused; you choose the names",
     )
     timeline: tuple[Entry, ...] = Field((), description="who dances what, and when")
+    wishes: Wishes = Field(Wishes(), description="what `sequencer draft` should bring")
     fire: Fire | None = Field(None, description="if left out, nothing is lit")
     crew: tuple[CrewMember, ...] = Field((), description="safety people")
     stop_call: StopCall = Field(StopCall(), description="the call that stops the act")

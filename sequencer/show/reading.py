@@ -280,6 +280,11 @@ def _name_faults(read: ReadShow) -> Iterator[InputError]:
     yield from _unknown_at_lighting(read)
     yield from _unknown_formations(read)
     yield from _phrase_faults(read)
+    if show.wishes.lead is not None and show.wishes.lead not in show.names:
+        yield read.fault(
+            "unknown-performer", ("wishes", "lead"), f"{show.wishes.lead!r} is not in the cast",
+            nearest(show.wishes.lead, list(show.names)),
+        )  # fmt: skip
     yield from unknown_facts(show, read.fault)
 
 

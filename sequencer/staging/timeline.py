@@ -11,7 +11,8 @@ from sequencer.motion.fitting.pacing import Pace, usual_cycle
 from sequencer.motion.patterns import library
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.show.pattern_book import book_from_document
-from sequencer.show.reading import ReadShow
+from sequencer.show.reading import ReadShow, nearest
+from sequencer.show.wishes import words_for_nothing
 from sequencer.staging.carrying import carry_results, files_beside
 from sequencer.staging.counted_song import as_counted
 from sequencer.staging.dancers import PlacedDance, dancer_at, recent_dancer
@@ -151,6 +152,7 @@ def _danced(
         book = before.book
     else:
         book = book_from_document(read.document)
+    _refuse_unknown_moves(read, book)
     cycles = _cycle_beats(read, book, song.tempo)
     blocks = expanded(
         read,
@@ -175,6 +177,19 @@ def _danced(
         own=by_name(blocks),
         burns=by_name(lit),
     )
+
+
+def _refuse_unknown_moves(read: ReadShow, book: Mapping[str, library.Pattern]) -> None:
+    """Refuse words under repertoires and wishes that mean no pattern."""
+    repertoires = [record.repertoire for record in read.show.cast]
+    if not read.show.wishes.moves and not any(repertoires):
+        return
+    families = {name: pattern.family for name, pattern in book.items()}
+    for path, word in words_for_nothing(repertoires, read.show.wishes, families):
+        raise read.fault(
+            "unknown-move", path, f"no pattern is called {word!r}, nor any kind of pattern",
+            nearest(word, [*families, *dict.fromkeys(families.values())]),
+        )  # fmt: skip
 
 
 def _cycle_beats(

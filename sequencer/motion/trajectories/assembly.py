@@ -85,6 +85,33 @@ def assembled(
     return Trajectory(tuple(spans), space)
 
 
+def joined(
+    before: Span,
+    after: Span,
+    rest: Law,
+    *,
+    space: HandSpace | None = None,
+    other: Trajectory | None = None,
+    carriage: Carriage | None = None,
+) -> Trajectory:
+    """Two blocks alone, with the link that fills the gap between them, as a written link does.
+
+    Parameters
+    ----------
+    before, after : Span
+        Without a gap if they touch.
+    rest : Law
+        State of the prop at rest.
+    space, other, carriage
+        As in `assembled`.
+    """
+    if after.start - before.end <= TOUCH:
+        return Trajectory((before, after), space)
+    bridged = _Bridges(rest, LEAD_IN, space, other, carriage)
+    link = bridged.link(before, after, before.end, after.start).span
+    return Trajectory((before, link, after), space)
+
+
 def _filled(
     before: Span, after: Span, straight: Sequence[tuple[float, float]], bridged: "_Bridges"
 ) -> list[Span]:

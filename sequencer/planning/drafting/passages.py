@@ -1,0 +1,196 @@
+"""How one move passes into the next: joined as it is, or by a link of 1 to 4 beats, each tried before it is used.
+
+What joins without a link is known for all pairs at once. A link is looked at only once a routine wants it: the two
+moves are danced by a copy of the performer, with the link between them, and judged by the checks of joins and of
+what can be danced. What was found is kept by its content.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from sequencer.arrays import Bools, Floats
+from sequencer.checks.dance.joins import joins, tolerances_of
+from sequencer.geometry.bodies import Side
+from sequencer.geometry.posture import Posture
+from sequencer.kept import kept_each, whole_code
+from sequencer.motion.fitting.search import fitted
+from sequencer.motion.laws.carriage import carried
+from sequencer.motion.laws.law import Law
+from sequencer.motion.laws.state import Motion
+from sequencer.motion.performers.dancer import Dancer
+from sequencer.motion.performers.walks import WalkPath
+from sequencer.motion.trajectories.assembly import LEAD_IN, joined
+from sequencer.motion.trajectories.joining import gap_between
+from sequencer.motion.trajectories.link_limits import hand_space_of
+from sequencer.motion.trajectories.rests import rest
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
+from sequencer.planning.drafting.candidates import Move, Stage, audition_show, findings_on
+from sequencer.timing.tempo import TempoMap
+
+LENGTHS = (1, 2, 3, 4)  # [beats] of a link
+_BESIDE = 2.0  # [beats] of each move that are looked at beside a link
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Passage:
+    """A move that has been danced for some beats, and the next, with a link between them."""
+
+    before: Move
+    beats: float  # [beats] that the first is danced
+    link: int  # [beats]; 0 if the two are joined
+    after: Move
+
+
+class Laws:
+    """The laws of moves, each built once."""
+
+    def __init__(self, stage: Stage) -> None:
+        self.stage = stage
+        self._known: dict[Move, tuple[dict[Side, Law], Posture]] = {}
+
+    def of(self, move: Move) -> tuple[dict[Side, Law], Posture]:
+        """The laws of a move, and the body's posture."""
+        if move not in self._known:
+            self._known[move] = self.stage.laws(move)
+        return self._known[move]
+
+    def states(self, moves: Sequence[Move], beats: float) -> dict[Side, Motion]:
+        """The states of some moves so many beats after their start, stacked, for each hand."""
+        found = {}
+        for side in self.stage.record.props:
+            each = [self.of(move)[0][side].at(np.array([beats])) for move in moves]
+            found[side] = Motion(
+                **{
+                    name: np.concatenate([getattr(one, name) for one in each])
+                    for name in Motion.__slots__
+                }
+            )
+        return found
+
+
+def joining(laws: Laws, moves: Sequence[Move], beats: float) -> Bools:
+    """Which moves, danced for some beats, join each of the moves without a link.
+
+    Parameters
+    ----------
+    laws : Laws
+    moves : sequence of Move
+        n of them.
+    beats : float
+
+    Returns
+    -------
+    joins : ndarray, shape (n, n)
+        Rows are the first of the two.
+    """
+    stage = laws.stage
+    allowed = tolerances_of(stage.show)
+    ends, starts = laws.states(moves, beats), laws.states(moves, 0.0)
+    out: Bools = np.ones((len(moves), len(moves)), dtype=np.bool_)
+    for side, prop in stage.props.items():
+        first = _spread(ends[side], (slice(None), None))
+        last = _spread(starts[side], (None, slice(None)))
+        out &= gap_between(first, last, prop.length).within(allowed)
+    upright = [laws.of(move)[1] for move in moves]
+    same = np.array([[one == other for other in upright] for one in upright])
+    return np.asarray(out & same)
+
+
+def _spread(motion: Motion, index: tuple[object, object]) -> Motion:
+    parts: dict[str, Floats] = {
+        name: getattr(motion, name)[index] for name in Motion.__slots__
+    }
+    return Motion(**parts)
+
+
+def tried(passages: Sequence[Passage], laws: Laws) -> list[str]:
+    """What the checks hold against each of some passages; empty texts where nothing is.
+
+    Parameters
+    ----------
+    passages : sequence of Passage
+    laws : Laws
+
+    Returns
+    -------
+    said : list of str
+        Kept by their content.
+    """
+    stage = laws.stage
+    fits = {
+        move: fitted(stage.dance(move))
+        for each in passages
+        for move in (each.before, each.after)
+    }
+    contents = [
+        (
+            whole_code(), each, *((fits[move].values, fits[move].posture) for move in (each.before, each.after)),
+            *(_named(stage, move) for move in (each.before, each.after)), *stage.content,
+        )
+        for each in passages
+    ]  # fmt: skip
+    return kept_each(
+        "auditions of passages",
+        contents,
+        lambda missing: _tried([passages[k] for k in missing], laws),
+        record=str,
+        restore=str,
+    )
+
+
+def _named(stage: Stage, move: Move) -> str:
+    pattern = stage.show.book[move.pattern]
+    return repr([(law.kind.name, sorted(law.fixed.items())) for law in (pattern.left, pattern.right)])
+
+
+def _tried(passages: Sequence[Passage], laws: Laws) -> list[str]:
+    stage = laws.stage
+    dancers = [_dancer(str(k), each, laws) for k, each in enumerate(passages)]
+    low, high = (TempoMap.steady(tempo, beats=16) for tempo in stage.tempo)
+    said = findings_on(dancers, low, stage.show)
+    for tempo in dict.fromkeys((low, high)):
+        for finding in joins(audition_show(dancers, tempo, stage.show)).findings:
+            for name in finding.who:
+                said.setdefault(name, finding.message)
+    return [said.get(str(k), "") for k in range(len(passages))]
+
+
+def _dancer(name: str, passage: Passage, laws: Laws) -> Dancer:
+    """A performer who dances the end of one move, the link and the beginning of the next."""
+    stage = laws.stage
+    (first, stood), (second, stands) = laws.of(passage.before), laws.of(passage.after)
+    beside = min(_BESIDE, passage.beats)
+    low, high = beside, beside + passage.link
+    ends = [(0.0, low, stood), (high, high + _BESIDE, stands)]
+    carriage = carried(stage.body, ends, lead=LEAD_IN)
+    trajectories: dict[Side, Trajectory] = {}
+    props = stage.props
+    for side in sorted(props, reverse=True):  # as in a show: the right hand first
+        before = Span(
+            start=0.0, end=low, law=first[side], origin=low - passage.beats, kind="block",
+            label=passage.before.pattern,
+        )  # fmt: skip
+        after = Span(
+            start=high, end=high + _BESIDE, law=second[side], origin=high, kind="block",
+            label=passage.after.pattern,
+        )  # fmt: skip
+        trajectories[side] = joined(
+            before,
+            after,
+            rest(side, stage.body, props[side]),
+            space=hand_space_of(stage.body, side, props[side]),
+            other=trajectories.get("right"),
+            carriage=carriage,
+        )
+    whole: Mapping[Side, Trajectory] = {side: trajectories[side] for side in props}
+    return Dancer(
+        name=name,
+        body=stage.body,
+        props=props,
+        trajectories=whole,
+        floor=WalkPath(place=(0.0, 0.0)),
+        lit=((0.0, high + _BESIDE),) if stage.lit else (),
+        carriage=carriage,
+    )

@@ -1,0 +1,170 @@
+"""Where a draft may put something: stretches of the song's eights, and which of them share their material.
+
+A section is cut into stretches of two eights from its first beat; what is left over is a stretch of its own, or makes the last
+one longer. Parts of the song that return share material: the first stretch of every refrain is one piece of material.
+What a person wrote stays: stretches are cut at it, and what is shorter than `SHORTEST` is left open.
+"""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from itertools import pairwise
+
+from sequencer.timing.phrases import Phrase, phrases
+from sequencer.timing.song import Song
+from sequencer.timing.tempo import TempoMap
+
+SHORTEST = 6  # [beats] of a stretch; a pattern needs time to be seen, and the link out of it takes some
+LONGEST = 20  # [beats]
+SLOWEST_PAIR = 84.0  # [beats a minute] below which a stretch is one eight, since two last too long
+STOP_BEATS = 8  # of a stop: two to come to rest, four in which nothing moves, two to begin again
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Slot:
+    """A stretch of the song that gets one pattern."""
+
+    start: int  # [beats]
+    end: int  # [beats]
+    section: str  # unique name
+    label: str  # shared by parts that return
+    material: int  # number of what is danced; equal for slots that are danced alike
+
+    @property
+    def beats(self) -> int:
+        """How long it lasts."""
+        return self.end - self.start
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Part:
+    """A section of the song in whole beats."""
+
+    name: str  # unique
+    label: str
+    start: int
+    end: int
+
+
+def parts_of(song: Song, tempo: TempoMap) -> tuple[Part, ...]:
+    """The sections of a song in which there are phrases, in whole beats."""
+    label = dict(zip(song.section_names(), (each.label for each in song.sections), strict=True))
+    cut = _eights(song, tempo)
+    return tuple(
+        Part(name=name, label=label[name], start=own[0][0], end=own[-1][1])
+        for name in dict.fromkeys(each.section for each, *_ in cut)
+        if (own := [(start, end) for each, start, end in cut if each.section == name])
+    )
+
+
+def slots_of(
+    song: Song,
+    tempo: TempoMap,
+    *,
+    taken: Sequence[tuple[float, float]] = (),
+    stops: Sequence[str] = (),
+    alike: bool = True,
+    only: str | None = None,
+) -> tuple[Slot, ...]:
+    """The stretches of a song that a draft fills, by start.
+
+    Parameters
+    ----------
+    song : Song
+        As the show counts it.
+    tempo : TempoMap
+    taken : sequence of (start, end) [beats]
+        What stays as it is.
+    stops : sequence of str
+        Unique names of sections before which nothing is danced for `STOP_BEATS`.
+    alike : bool
+        Whether parts that return share their material.
+    only : str, optional
+        The one section that is filled; a name or a label.
+    """
+    begins = {part.name: part.start for part in parts_of(song, tempo)}
+    taken = sorted(
+        [*taken, *((begins[name] - STOP_BEATS, begins[name]) for name in stops if name in begins)]
+    )
+    slots: list[Slot] = []
+    known: dict[tuple[object, ...], int] = {}
+    for part, edges in _cut(song, tempo):
+        for k, (start, end) in enumerate(pairwise(edges)):
+            for n, (low, high) in enumerate(_free(start, end, taken)):
+                if only is not None and only not in (part.name, part.label):
+                    continue
+                key = (part.label if alike else part.name, k, n, n and low - start)
+                material = known.setdefault(key, len(known))
+                slots.append(
+                    Slot(start=low, end=high, section=part.name, label=part.label, material=material)
+                )
+    return tuple(_numbered(slots))
+
+
+def _numbered(slots: Sequence[Slot]) -> list[Slot]:
+    """The slots with materials numbered as they first occur."""
+    order: dict[int, int] = {}
+    return [
+        replace(slot, material=order.setdefault(slot.material, len(order))) for slot in slots
+    ]
+
+
+def _cut(song: Song, tempo: TempoMap) -> list[tuple[Part, list[int]]]:
+    """The edges of the stretches of each section; a section too short for one makes the stretch before it longer."""
+    eights = _eights(song, tempo)
+    most = 1 if song.tempo < SLOWEST_PAIR else 2
+    out: list[tuple[Part, list[int]]] = []
+    for part in parts_of(song, tempo):
+        own = [(start, end) for each, start, end in eights if each.section == part.name]
+        edges = [own[0][0]]
+        run = 0
+        for start, end in own:
+            run += 1
+            if run > most and start > edges[-1]:
+                edges.append(start)
+                run = 1
+            _ = end
+        edges.append(own[-1][1])
+        if len(edges) > 2 and edges[-1] - edges[-2] < SHORTEST:
+            if edges[-1] - edges[-3] <= LONGEST:
+                del edges[-2]
+            else:
+                edges[-2] = edges[-3] + 8
+        if edges[-1] - edges[0] < SHORTEST and out and out[-1][1][-1] == edges[0]:
+            out[-1][1][-1] = edges[-1]
+            continue
+        out.append((part, edges))
+    return out
+
+
+def _eights(song: Song, tempo: TempoMap) -> list[tuple[Phrase, int, int]]:
+    """The phrases of a song in whole beats."""
+    found = []
+    last = int(round(float(tempo.beats_from_seconds(song.beats[-1])))) if song.beats else 0
+    for each in phrases(song):
+        start = int(round(float(tempo.beats_from_seconds(each.start))))
+        end = min(start + each.counts, last)
+        if end > start:
+            found.append((each, start, end))
+    return found
+
+
+def _free(start: int, end: int, taken: Sequence[tuple[float, float]]) -> list[tuple[int, int]]:
+    """What of a stretch is not taken, in whole beats, as far as it is long enough."""
+    free, at = [], start
+    for low, high in taken:
+        if high <= at or low >= end:
+            continue
+        if low > at:
+            free.append((at, int(low // 1)))
+        at = max(at, -int(-high // 1))
+    if at < end:
+        free.append((at, end))
+    return [(low, high) for low, high in free if high - low >= SHORTEST]
+
+
+def occurrences(slots: Sequence[Slot]) -> Mapping[int, tuple[Slot, ...]]:
+    """The slots of each material."""
+    found: dict[int, list[Slot]] = {}
+    for slot in slots:
+        found.setdefault(slot.material, []).append(slot)
+    return {material: tuple(own) for material, own in found.items()}

@@ -1,0 +1,45 @@
+"""What makes one routine better than another: the terms of its cost, and how much each weighs."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, fields
+
+TERMS: Mapping[str, str] = {
+    "energy": "large and fast where the music is loud, small where it is calm",
+    "difficulty": "as hard as the level and the music ask for",
+    "learning": "patterns that are still being learnt, outside calm music",
+    "ending": "cycles that do not end with the phrase",
+    "margin": "moves that pass close to body or prop",
+    "walking": "hard patterns while walking",
+    "links": "links, and the beats spent in them",
+    "variety": "patterns, families and planes that follow each other too soon",
+    "hands": "changes of the hands' timing or direction",
+    "rest": "one hard move after another",
+    "repetition": "patterns used more often than others",
+    "wishes": "wishes left out",
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Weights:
+    """How much each term costs, a term of 1 weighing as much as a link of two beats [1]; design choices of this project."""
+
+    energy: float = 5.0  # for two eights as far from the music as can be
+    difficulty: float = 0.6  # for each step too hard; too easy a third of it
+    learning: float = 2.0
+    ending: float = 0.8  # for a phrase that ends half a cycle in
+    margin: float = 0.4  # for a move with the least margin
+    walking: float = 4.0
+    links: float = 1.0
+    variety: float = 1.0  # for a family that follows itself
+    hands: float = 0.3
+    rest: float = 0.6
+    repetition: float = 1.0  # for each use too many
+    wishes: float = 60.0  # for each move that is missing
+
+    def __post_init__(self) -> None:
+        for field in fields(self):
+            if not 0 <= getattr(self, field.name) < 1e6:
+                raise ValueError(f"the weight of {field.name} must be 0 or more")
+
+
+TOO_SOON = 30.0  # [1] cost of a pattern within two eights of itself, in another part: nearly never worth it

@@ -1,0 +1,152 @@
+"""A chosen routine as phrases and entries of a show file: parts that return become phrases that are used again."""
+
+from collections.abc import Callable, Collection, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from sequencer.planning.drafting.candidates import Move
+from sequencer.planning.drafting.slots import Slot
+from sequencer.show.drafted import DraftedRow, Row
+
+Link = int | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Danced:
+    """What is danced in a slot: the move, beats kept free before it, and the link behind it."""
+
+    slot: Slot
+    move: Move
+    lead: int = 0  # [beats] of a link before it, out of what a person wrote
+    link: int = 0  # [beats] of the link behind it
+
+    @property
+    def step(self) -> dict[str, Any]:
+        """The block as a step of a phrase."""
+        move = self.move
+        row: dict[str, Any] = {"pattern": move.pattern}
+        if move.timing != "split" and not move.one_hand:
+            row["timing"] = move.timing
+        if move.direction != "same" and not move.one_hand:
+            row["direction"] = move.direction
+        if not move.usual:
+            row["cycle"] = _number(move.cycle)
+        if move.shift:
+            row["shift"] = _number(move.shift)
+        row["beats"] = self.slot.beats - self.lead - self.link
+        return row
+
+
+def _number(value: float) -> int | float:
+    return int(value) if float(value).is_integer() else round(value, 6)
+
+
+def rows_of(
+    danced: Sequence[Danced], position: Callable[[float], str], *, names: Collection[str] = (),
+    besides: Mapping[str, Any] | None = None,
+) -> tuple[dict[str, list[Row]], list[DraftedRow]]:
+    """Phrases, and entries of the timeline.
+
+    Parameters
+    ----------
+    danced : sequence of Danced
+        By start.
+    position : callable
+        bar.beat of a beat coordinate.
+    names : collection of str
+        Of phrases that a person wrote.
+    besides : mapping, optional
+        Keys that every entry gets, such as who dances it.
+    """
+    runs = _runs(danced)
+    bodies = [_steps(run) for run in runs]
+    phrases: dict[str, list[Row]] = {}
+    rows: list[DraftedRow] = []
+    named = _phrases_for(runs, bodies, names)
+    for run, body in zip(runs, bodies, strict=True):
+        first = run[0]
+        at = float(first.slot.start)
+        if first.lead:
+            link = {"from": position(at), **(besides or {}), "link": True, "beats": first.lead}
+            rows.append(DraftedRow(values=link, at=at, remark=first.slot.section))
+            at += first.lead
+        name, used = named.get(id(run), ("", 0))
+        if name:
+            phrases.setdefault(name, [dict(step) for step in body[:used]])
+            values = {"from": position(at), **(besides or {}), "phrase": name}
+            rows.append(DraftedRow(values=values, at=at, remark=first.slot.section))
+            at += sum(step["beats"] for step in body[:used])
+        for k, step in enumerate(body[used:]):
+            remark = first.slot.section if k == 0 and not used else ""
+            rows.append(
+                DraftedRow(values={"from": position(at), **(besides or {}), **step}, at=at, remark=remark)
+            )
+            at += step["beats"]
+        if run[-1].link:
+            link = {"from": position(at), **(besides or {}), "link": True, "beats": run[-1].link}
+            rows.append(DraftedRow(values=link, at=at))
+    return phrases, rows
+
+
+def _runs(danced: Sequence[Danced]) -> list[list[Danced]]:
+    """Stretches that follow each other in one section."""
+    runs: list[list[Danced]] = []
+    for each in danced:
+        last = runs[-1][-1] if runs else None
+        if last and last.slot.section == each.slot.section and last.slot.end == each.slot.start:
+            runs[-1].append(each)
+        else:
+            runs.append([each])
+    return runs
+
+
+def _steps(run: Sequence[Danced]) -> list[dict[str, Any]]:
+    """The steps of a section, without the link out of it; the same pattern without a link between is one step."""
+    steps: list[dict[str, Any]] = []
+    for k, each in enumerate(run):
+        steps.append(each.step)
+        if each.link and k + 1 < len(run):
+            steps.append({"link": True, "beats": each.link})
+    return steps
+
+
+def _phrases_for(
+    runs: Sequence[list[Danced]], bodies: Sequence[list[dict[str, Any]]], names: Collection[str]
+) -> dict[int, tuple[str, int]]:
+    """For each run that uses a phrase, its name and how many of the run's steps it has."""
+    out: dict[int, tuple[str, int]] = {}
+    labels = dict.fromkeys(run[0].slot.label for run in runs)
+    for label in labels:
+        same = [k for k, run in enumerate(runs) if run[0].slot.label == label]
+        if len(same) < 2:
+            continue
+        name, number = label, 1
+        left = same
+        while len(left) > 1:
+            first = bodies[left[0]]
+            shared = {k: _common(first, bodies[k]) for k in left[1:]}
+            length = max(shared.values())
+            if length == 0:
+                left = left[1:]
+                continue
+            taking = [left[0], *(k for k, n in shared.items() if n >= length)]
+            while name in names or any(name == own for own, _ in out.values()):
+                number += 1
+                name = f"{label} {_letter(number)}"
+            out |= {id(runs[k]): (name, length) for k in taking}
+            left = [k for k in left if k not in taking]
+    return out
+
+
+def _letter(number: int) -> str:
+    return "way " + str(number)
+
+
+def _common(first: Sequence[Row], second: Sequence[Row]) -> int:
+    """How many steps two sections begin with alike."""
+    count = 0
+    for a, b in zip(first, second, strict=False):
+        if a != b:
+            break
+        count += 1
+    return count
