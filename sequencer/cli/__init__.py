@@ -6,6 +6,7 @@ from typing import Any
 import click
 
 from sequencer.cli.check import check
+from sequencer.cli.draft import draft
 from sequencer.cli.draw import draw
 from sequencer.cli.listen import listen
 from sequencer.cli.new import new
@@ -16,7 +17,7 @@ from sequencer.cli.trace import trace
 from sequencer.errors import InputError
 from sequencer.version import __version__
 
-_GO_ON = {"check", "draw", "rehearse", "sheet"}  # verbs whose results are kept as they are found
+_GO_ON = {"check", "draft", "draw", "rehearse", "sheet"}  # verbs whose results are kept as they are found
 
 
 class Verbs(click.Group):
@@ -70,5 +71,5 @@ def main() -> None:
     """Turn a song into a fire-spinning routine that can be danced, checked and printed."""
 
 
-for verb in (listen, new, check, draw, sheet, rehearse, patterns, trace):
+for verb in (listen, new, draft, check, draw, sheet, rehearse, patterns, trace):
     main.add_command(verb)

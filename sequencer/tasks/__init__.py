@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from sequencer.tasks.dancing import Dancing
+    from sequencer.tasks.drafts import draft_show, draft_words
     from sequencer.tasks.folders import chart_folder, folder_text, hear_folder
     from sequencer.tasks.mend import mend_show
     from sequencer.tasks.shows import (
@@ -28,6 +29,8 @@ __all__ = [
     "chart_folder",
     "check_show",
     "click_song",
+    "draft_show",
+    "draft_words",
     "draw_song",
     "folder_text",
     "hear_folder",
@@ -46,6 +49,8 @@ __all__ = [
 _HOMES = {
     "Dancing": "dancing",
     "chart_folder": "folders",
+    "draft_show": "drafts",
+    "draft_words": "drafts",
     "folder_text": "folders",
     "hear_folder": "folders",
     "mend_show": "mend",

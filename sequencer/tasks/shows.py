@@ -179,13 +179,8 @@ def stage_show(
         return path
     read = path if isinstance(path, ReadShow) else read_show(Path(path))
     hearing = within(progress, 0.0, _SONG)
-    analysed = song or _song_of(read, without_track=without_track, progress=hearing)
-    pinned = read.show.track.sha256
-    if pinned is not None and pinned != analysed.sha256:
-        raise read.fault(
-            "another-cut", ("track", "sha256"), "the track is not the cut that the show was made for",
-            f"use the old file, or recheck every block and write {analysed.sha256}",
-        )  # fmt: skip
+    analysed = song or _analysed(read, without_track=without_track, progress=hearing)
+    _refuse_another_cut(read, analysed)
     if jobs != 1:
         from sequencer.tasks.working_out import work_out
 
@@ -195,8 +190,32 @@ def stage_show(
     return staged(read, analysed)
 
 
-def _song_of(read: "ReadShow", *, without_track: bool, progress: Progress | None) -> "Song":
-    """The analysed track of a show."""
+def _refuse_another_cut(read: "ReadShow", song: "Song") -> None:
+    pinned = read.show.track.sha256
+    if pinned is not None and pinned != song.sha256:
+        raise read.fault(
+            "another-cut", ("track", "sha256"), "the track is not the cut that the show was made for",
+            f"use the old file, or recheck every block and write {song.sha256}",
+        )  # fmt: skip
+
+
+def song_of(
+    read: "ReadShow", *, without_track: bool = False, progress: Progress | None = None
+) -> "Song":
+    """The analysed track of a show that has been read.
+
+    Raises
+    ------
+    InputError
+        If the track is not there, cannot be used, or is not the cut that the show was made for.
+    """
+    song = _analysed(read, without_track=without_track, progress=progress)
+    _refuse_another_cut(read, song)
+    return song
+
+
+def _analysed(read: "ReadShow", *, without_track: bool, progress: Progress | None) -> "Song":
+    """The analysed track of a show, whichever cut it is."""
     track = Path(read.document.file).parent / read.show.track.file
     if track.exists():
         return hear_song(track, progress=progress)

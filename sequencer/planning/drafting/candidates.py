@@ -40,6 +40,7 @@ HANDS: tuple[tuple[Timing, Direction], ...] = (
     ("together", "opposite"),
     ("split", "opposite"),
 )
+_EVEN = (1.0, 2.0, 4.0, 8.0)  # [beats] of cycles that divide it
 STRETCH = 16.0  # [beats] that a cycle should divide
 _SLOWER = (0.6, 1.6)  # range of a cycle's length relative to the usual one
 _LOOKS = 96  # samples of a cycle
@@ -134,37 +135,35 @@ class Stage:
         return self.body, self.props, self.tempo, self.lit, limits
 
 
-def moves_for(
-    names: Sequence[str], stage: Stage, *, cycles: bool = True
-) -> Iterator[Move]:
+def moves_for(names: Sequence[str], stages: Sequence[Stage]) -> Iterator[Move]:
     """The ways to dance some patterns, not yet auditioned.
 
     Parameters
     ----------
     names : sequence of str
-    stage : Stage
-    cycles : bool
-        Whether cycles that divide two eights are tried besides the usual one.
+    stages : sequence of Stage
+        Everybody who dances, at every range of tempos.
+
+    Yields
+    ------
+    move : Move
+        Of each pattern: the cycle that a block without `cycle` gets, one that divides two eights, and those that
+        suit other tempos of the song; each with every timing and direction of the hands.
     """
-    limits = stage.show.show.limits
-    pace = Pace(
-        hand_speed=limits.hand_speed,
-        hand_acceleration=limits.hand_acceleration,
-        turns=limits.turns,
-        head_speed=limits.head_speed,
-        torque=limits.torque,
-    )
-    held = [own.held() for own in stage.record.props.values()]
-    both = len(held) > 1
+    show = stages[0].show
+    held = [own.held() for stage in stages for own in stage.record.props.values()]
+    both = max(len(stage.record.props) for stage in stages) > 1
+    pace = pace_of(show)
     for name in names:
-        usual = usual_cycle(
-            name, {}, tempo=stage.show.song.tempo, props=held, pace=pace, book=stage.show.book
+        lengths = dict.fromkeys(
+            usual_cycle(name, {}, tempo=tempo, props=held, pace=pace, book=show.book)
+            for tempo in (show.song.tempo, *(sum(stage.tempo) / 2 for stage in stages))
         )
-        lengths = [usual]
-        if cycles and not _divides(usual):
+        usual = next(iter(lengths))
+        if not _divides(usual):
             low, high = _SLOWER
-            near = [c for c in (1.0, 2.0, 4.0, 8.0) if low * usual <= c <= high * usual]
-            lengths += sorted(near, key=lambda c: abs(np.log(c / usual)))[:1]
+            near = [c for c in _EVEN if low * usual <= c <= high * usual]
+            lengths |= dict.fromkeys(sorted(near, key=lambda c: abs(np.log(c / usual)))[:1])
         for cycle in lengths:
             for timing, direction in HANDS if both else HANDS[:1]:
                 yield Move(
@@ -175,6 +174,18 @@ def moves_for(
                     usual=cycle == usual,
                     one_hand=not both,
                 )
+
+
+def pace_of(show: Staged) -> Pace:
+    """How fast a show lets anybody be."""
+    limits = show.show.limits
+    return Pace(
+        hand_speed=limits.hand_speed,
+        hand_acceleration=limits.hand_acceleration,
+        turns=limits.turns,
+        head_speed=limits.head_speed,
+        torque=limits.torque,
+    )
 
 
 def _divides(cycle: float) -> bool:
@@ -337,5 +348,6 @@ __all__ = [
     "figures_of",
     "findings_on",
     "moves_for",
+    "pace_of",
     "two_tempos",
 ]

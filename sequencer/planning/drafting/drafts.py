@@ -4,7 +4,7 @@ What a check stops or warns of because of the routine is forbidden as a combinat
 comes out is clean by construction. Findings that the show has without the routine are left alone.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from math import ceil, floor
 from typing import Any
@@ -16,19 +16,20 @@ from sequencer.checks.check import Check
 from sequencer.checks.registry import checks
 from sequencer.errors import InputError
 from sequencer.findings import Finding
+from sequencer.motion.fitting.fits import GOOD
 from sequencer.motion.fitting.windows import windows_of
 from sequencer.planning.drafting.candidates import Heard, Move, Stage, auditioned, moves_for
-from sequencer.planning.drafting.choices import Chosen, at_most_alike, best
-from sequencer.planning.drafting.passages import Laws, tried
+from sequencer.planning.drafting.choices import Chosen, Counting, Undecided, best
+from sequencer.planning.drafting.passages import Laws
 from sequencer.planning.drafting.repertoire import Material, fault_of_wish, material_for
 from sequencer.planning.drafting.setting import Cast, Setting
-from sequencer.planning.drafting.slots import SHORTEST, Slot, parts_of, slots_of
+from sequencer.planning.drafting.slots import SHORTEST, Slot, occurrences, parts_of, slots_of
 from sequencer.planning.drafting.weights import Weights
 from sequencer.planning.drafting.writing import Danced, rows_of
-from sequencer.progress import Progress, within
+from sequencer.progress import Progress
 from sequencer.show.document import parse_document
 from sequencer.show.drafted import drafted_entries, drafted_text, without_drafted
-from sequencer.show.reading import ReadShow, nearest, show_from_document
+from sequencer.show.reading import nearest, show_from_document
 from sequencer.show.wishes import meant_by
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Staged
@@ -37,6 +38,8 @@ from sequencer.timing.song import Song
 
 QUICK, THOROUGH = 300, 3000  # effort of a search, see `choices.best`
 MOST_ROUNDS = 60  # of searching again after a cut
+_TEMPO_STEP = 4.0  # [beats/min] to which ranges of tempos are widened, so that other songs find them known
+_WIDE = 1.15  # the fastest tempo of a range over its slowest
 _LEAD = 2  # [beats] kept for a link next to what a person wrote
 _NEAR_EDGE = 1.0  # [beats] from the edge of a block: what is found there is the passage's fault
 _SHARE = (0.15, 0.35, 0.9)  # of the progress: base staged, auditions, search
@@ -75,12 +78,16 @@ class Asked:
     weights: Weights = Weights()
 
 
-Found = Callable[[Draft], None]
+class DraftingStopped(KeyboardInterrupt):
+    """Drafting was interrupted; the best routine by then comes with it, not checked."""
+
+    def __init__(self, draft: Draft) -> None:
+        super().__init__()
+        self.draft = draft
 
 
 def drafted_show(
-    text: str, file: str, song: Song, asked: Asked | None = None, *, progress: Progress | None = None,
-    found: Found | None = None,
+    text: str, file: str, song: Song, asked: Asked | None = None, *, progress: Progress | None = None
 ) -> Draft:
     """Draft a routine into a show file; nothing is written.
 
@@ -94,8 +101,6 @@ def drafted_show(
         The analysed song.
     asked : Asked, optional
     progress : callable, optional
-    found : callable, optional
-        Called with each routine that the checks found clean.
 
     Returns
     -------
@@ -105,20 +110,28 @@ def drafted_show(
     ------
     InputError
         If the show cannot be used as it stands, or nothing can be drafted; the message names what to relax.
+    DraftingStopped
+        If it is interrupted once there is a routine; it was not checked yet.
     """
-    return _Drafting(text, file, song, asked or Asked(), progress, found).draft()
+    drafting = _Drafting(text, file, song, asked or Asked(), progress)
+    try:
+        return drafting.draft()
+    except KeyboardInterrupt:
+        left = drafting.best_so_far()
+        if left is None:
+            raise
+        raise DraftingStopped(left) from None
 
 
 class _Drafting:
     """One call of the draft."""
 
     def __init__(
-        self, text: str, file: str, song: Song, asked: Asked, progress: Progress | None, found: Found | None
+        self, text: str, file: str, song: Song, asked: Asked, progress: Progress | None
     ) -> None:
         self.text, self.song, self.asked = text, song, asked
         self.say = progress or (lambda _subject, _share: None)
-        self.progress, self.found = progress, found
-        self.document = parse_document(text, file)
+        self.document = parse_document(text.removeprefix("\ufeff"), file)
         self.whole = show_from_document(self.document)  # faults are told at their places in the file
         if not song.beats or len(song.beats) < 2 or not song.downbeats:
             raise self.whole.fault(
@@ -131,6 +144,9 @@ class _Drafting:
         self.read = show_from_document(replace(self.document, values=values))
         self.base = staged(self.read, song)
         self.record = self._lead()
+        self.dancing = [self.record]
+        self._setting_now: Setting | None = None
+        self._chosen: Chosen | None = None
 
     # --- what there is ---
 
@@ -219,81 +235,154 @@ class _Drafting:
             )  # fmt: skip
         return slots
 
-    def stage(self, slots: Sequence[Slot]) -> Stage:
-        """The performer at the tempos of the slots."""
-        beats = np.concatenate([np.arange(slot.start, slot.end) for slot in slots])
-        tempos = 60.0 * self.base.tempo.beats_per_second(beats)
-        lit = bool(self.base.lit_of(self.record.name))
-        tempo = (float(floor(tempos.min() + 0.5)), float(ceil(tempos.max() - 0.5)))
-        return Stage(show=self.base, record=self.record, tempo=tempo, lit=lit)
+    def ranges(self, slots: Sequence[Slot]) -> tuple[list[tuple[float, float]], tuple[int, ...]]:
+        """Ranges of tempos in which moves are auditioned [beats/min], and which of them each material needs."""
+        spans = []
+        for own in occurrences(slots).values():
+            beats = np.concatenate([np.arange(slot.start, slot.end) for slot in own])
+            tempos = 60.0 * self.base.tempo.beats_per_second(beats)
+            low, high = (tempos.min() + 0.5) / _TEMPO_STEP, (tempos.max() - 0.5) / _TEMPO_STEP
+            spans.append((float(floor(low)) * _TEMPO_STEP, float(ceil(high)) * _TEMPO_STEP))
+        ranges: list[tuple[float, float]] = []
+        of = [0] * len(spans)
+        for k in sorted(range(len(spans)), key=lambda k: spans[k]):
+            low, high = spans[k]
+            if ranges and max(ranges[-1][1], high) <= _WIDE * ranges[-1][0]:
+                ranges[-1] = (ranges[-1][0], max(ranges[-1][1], high))
+            else:
+                ranges.append((low, high))
+            of[k] = len(ranges) - 1
+        return ranges, tuple(of)
+
+    def stages(self, ranges: Sequence[tuple[float, float]]) -> list[list[Stage]]:
+        """Everybody who dances, at each range of tempos."""
+        return [
+            [
+                Stage(show=self.base, record=record, tempo=tempo, lit=bool(self.base.lit_of(record.name)))
+                for tempo in ranges
+            ]
+            for record in self.dancing
+        ]
 
     # --- search ---
 
     def draft(self) -> Draft:
         """The draft; see `drafted_show`."""
         slots = self.slots()
-        stage = self.stage(slots)
         material = material_for(self.read, self.record, self.base.book)
-        cast = self._cast(stage, material)
-        setting = Setting(
+        setting = self._setting(slots, material)
+        self._before = self._findings(self.base, all_checks=True)
+        known: tuple[int, ...] | None = None
+        if self.asked.another:
+            known = self._other_than_now(setting)
+        for number in range(MOST_ROUNDS):
+            for effort in (QUICK, self.asked.effort):
+                chosen = self._best(setting, known, effort)
+                known = chosen.picks
+                if self._try_passages(setting, known):
+                    break
+            else:
+                draft, show = self._made(setting, chosen)
+                self.say(f"checking the routine (round {number + 1})", _SHARE[2])
+                faults = self._caused(show)
+                if not faults:
+                    return replace(draft, checked=True)
+                if not self._cut(setting, known, show, faults):
+                    raise self._not_clean(faults[0])
+        raise self._not_clean(None)
+
+    def best_so_far(self) -> Draft | None:
+        """The best routine of a search that was interrupted; it was not checked."""
+        if self._setting_now is None or self._chosen is None:
+            return None
+        return self._made(self._setting_now, self._chosen)[0]
+
+    def _other_than_now(self, setting: Setting) -> tuple[int, ...] | None:
+        """Ask for patterns other than those that the file has now, in at least a third of the materials."""
+        show = staged(self.whole, self.song)
+        now: dict[int, str] = {}
+        for slot in setting.slots:
+            for block in show.blocks_of(self.record.name):
+                if abs(block.start - slot.start) < 1.0 and not block.link:
+                    now[slot.material] = block.title
+        if not now:
+            chosen = self._best(setting, None, self.asked.effort)
+            now = {m: setting.patterns[k] for m, k in enumerate(chosen.picks)}
+        rows = tuple(
+            np.array([float(name == now.get(m)) for name in setting.patterns])
+            for m in range(len(setting.uses))
+        )
+        most = float(floor(2 * len(setting.uses) / 3 + 1e-9))
+        setting.besides = (Counting(name="another routine", counts=rows, at_most=most),)
+        return None
+
+    def _setting(self, slots: tuple[Slot, ...], material: Material) -> Setting:
+        """The problem, with moves that passed their auditions."""
+        self.say("auditioning patterns", _SHARE[0])
+        ranges, of = self.ranges(slots)
+        stages = self.stages(ranges)
+        every = [stage for own in stages for stage in own]
+        moves = list(moves_for(material.names, every))
+        heard = self._heard(moves, every)
+        passes = [
+            [all(heard[n * len(ranges) + c][k].passes for n in range(len(stages))) for k in range(len(moves))]
+            for c in range(len(ranges))
+        ]  # by range and move
+        somewhere = [k for k in range(len(moves)) if any(row[k] for row in passes)]
+        self._refuse_hopeless(moves, heard, somewhere, every)
+        best_of = [max((row[k] for row in heard), key=lambda each: each.passes) for k in range(len(moves))]
+        chosen = _some(moves, best_of, somewhere, passes)
+        cast = Cast(
+            moves=tuple(moves[k] for k in chosen),
+            heard=tuple(best_of[k] for k in chosen),
+            laws=tuple(tuple(Laws(stage) for stage in own) for own in stages),
+            paces=of,
+            material=material,
+            book=self.base.book,
+        )
+        return Setting(
             slots=slots,
             loudness=self._loudness(slots),
             cast=cast,
             wishes=self.read.show.wishes,
             weights=self.asked.weights,
+            forbidden={
+                (material, n)
+                for material, c in enumerate(of)
+                for n, k in enumerate(chosen)
+                if not passes[c][k]
+            },
         )
-        self._before = self._findings(self.base, all_checks=True)
-        known: tuple[int, ...] | None = None
-        for number in range(MOST_ROUNDS):
-            chosen = self._best(setting, known, QUICK)
-            known = chosen.picks
-            if self._try_passages(setting, known):
-                continue
-            chosen = self._best(setting, known, self.asked.effort)
-            known = chosen.picks
-            if self._try_passages(setting, known):
-                continue
-            draft, show = self._made(setting, chosen)
-            self.say(f"checking the routine (round {number + 1})", _SHARE[2])
-            faults = self._caused(show)
-            if not faults:
-                self._tell(replace(draft, checked=True))
-                return replace(draft, checked=True)
-            if not self._cut(setting, known, show, faults):
-                raise self._not_clean(faults[0])
-        raise self._not_clean(None)
 
-    def _cast(self, stage: Stage, material: Material) -> Cast:
-        """The moves that pass their auditions."""
-        self.say("auditioning patterns", _SHARE[0])
-        moves = list(moves_for(material.names, stage))
-        heard: list[Heard] = []
-        for k in range(0, len(moves), 40):
-            heard += auditioned(moves[k : k + 40], stage)
-            share = k / max(len(moves), 1)
-            self.say("auditioning patterns", _SHARE[0] + (_SHARE[1] - _SHARE[0]) * share)
-        passing = [k for k, each in enumerate(heard) if each.passes]
+    def _heard(self, moves: Sequence[Move], stages: Sequence[Stage]) -> list[list[Heard]]:
+        """How each move fares on each stage."""
+        found = []
+        for n, stage in enumerate(stages):
+            row: list[Heard] = []
+            for k in range(0, len(moves), 40):
+                share = (n + k / max(len(moves), 1)) / len(stages)
+                self.say("auditioning patterns", _SHARE[0] + (_SHARE[1] - _SHARE[0]) * share)
+                row += auditioned(moves[k : k + 40], stage)
+            found.append(row)
+        return found
+
+    def _refuse_hopeless(
+        self, moves: Sequence[Move], heard: Sequence[Sequence[Heard]], passing: Sequence[int], stages: Sequence[Stage]
+    ) -> None:
+        """Refuse wishes that nothing can meet, and a repertoire of which nothing can be danced."""
+        worst = [next((row[k] for row in heard if not row[k].passes), heard[0][k]) for k in range(len(moves))]
         families = {name: each.family for name, each in self.base.book.items()}
         able = {moves[k].pattern for k in passing}
         for word, often in self.read.show.wishes.counted.items():
             meant = set(meant_by(word, families))
             if not meant & able:
-                raise self._wish_fails(word, often, meant, moves, heard, stage)
+                raise self._wish_fails(word, often, meant, moves, worst, stages[0])
         if not passing:
-            why = heard[0].why if heard else "there is none"
             raise self.read.fault(
                 "nothing-fits", ("cast", self.read.show.cast.index(self.record)),
-                f"no pattern of {self.record.name}'s can be danced to this song: {moves[0].pattern}: {why}",
-                self._relax(moves[0], stage),
+                f"no pattern of {self.record.name}'s can be danced to this song: {moves[0].pattern}: {worst[0].why}",
+                self._relax(moves[0], stages[0]),
             )  # fmt: skip
-        chosen = _some(moves, heard, passing)
-        return Cast(
-            moves=tuple(moves[k] for k in chosen),
-            heard=tuple(heard[k] for k in chosen),
-            laws=(Laws(stage),),
-            material=material,
-            book=self.base.book,
-        )
 
     def _wish_fails(
         self, word: str, often: int, meant: set[str], moves: Sequence[Move], heard: Sequence[Heard], stage: Stage
@@ -322,9 +411,22 @@ class _Drafting:
             self.say(f"searching: {subject}", _SHARE[1] + (_SHARE[2] - _SHARE[1]) * share)
 
         choices = setting.choices()
-        chosen = best(choices, effort=effort, seed=self.asked.seed, known=known, progress=told)
+        self._setting_now, self._chosen = setting, None
+
+        def better(chosen: Chosen) -> None:
+            self._chosen = chosen
+
+        try:
+            chosen = best(
+                choices, effort=effort, seed=self.asked.seed, known=known, found=better, progress=told
+            )
+        except Undecided:
+            if effort < self.asked.effort:
+                return self._best(setting, known, self.asked.effort)
+            chosen = None
         if chosen is None:
             raise self._not_clean(None)
+        self._chosen = chosen
         return chosen
 
     def _try_passages(self, setting: Setting, picks: Sequence[int]) -> bool:
@@ -338,11 +440,10 @@ class _Drafting:
             )
             if not keys:
                 return failed
-            for laws in setting.cast.laws:
-                for key, why in zip(keys, tried([setting.passage(k) for k in keys], laws), strict=True):
-                    if why:
-                        setting.bad[key] = why
-                        failed = True
+            for key, why in zip(keys, setting.tried(keys), strict=True):
+                if why:
+                    setting.bad[key] = why
+                    failed = True
             setting.passed |= {key for key in keys if key not in setting.bad}
             if any(setting.link(a, b, picks[setting.slots[a].material], picks[setting.slots[b].material]) is None
                    for a, b in setting.neighbours):
@@ -363,8 +464,13 @@ class _Drafting:
         for k, slot in enumerate(setting.slots):
             lead = _LEAD if slot.start in edges and not any(b == k for _, b in links) else 0
             link = links.get((k, k + 1), _LEAD if slot.end in edges else 0)
+            rest = 0
+            if not link and k in setting.exits:  # as long as where this section leads on
+                rest = min(setting.link_costs(k, k), key=lambda n: setting.link_costs(k, k)[n], default=0)
             out.append(
-                Danced(slot=slot, move=setting.cast.moves[picks[slot.material]], lead=lead, link=link)
+                Danced(
+                    slot=slot, move=setting.cast.moves[picks[slot.material]], lead=lead, link=link, rest=rest
+                )
             )
         return out
 
@@ -440,7 +546,7 @@ class _Drafting:
             if k is None:
                 continue
             slot = setting.slots[k]
-            pairs = [(k, k + 1)] if beat > slot.end - links.get((k, k + 1), (0, 0.0, 0, 0))[2] - _NEAR_EDGE else []
+            pairs = [(k, k + 1)] if beat > slot.end - (links[(k, k + 1)][2] if (k, k + 1) in links else 0) - _NEAR_EDGE else []
             if beat < slot.start + _NEAR_EDGE:
                 pairs.append((k - 1, k))
             for pair in pairs:
@@ -463,10 +569,6 @@ class _Drafting:
             "no-clean-draft", ("timeline",), what,
             "add patterns under `repertoire`, `known`, raise `level`, or take a wish out",
         )  # fmt: skip
-
-    def _tell(self, draft: Draft) -> None:
-        if self.found is not None:
-            self.found(draft)
 
 
 def _of_the_dance(check: Check) -> bool:
@@ -511,16 +613,21 @@ def _starts_of_file(base: Staged, values: Any, keep: Sequence[int]) -> dict[int,
     return {k: begins[n] for n, k in enumerate(left) if n in begins}
 
 
-def _some(moves: Sequence[Move], heard: Sequence[Heard], passing: Sequence[int]) -> list[int]:
+def _some(
+    moves: Sequence[Move], heard: Sequence[Heard], passing: Sequence[int], passes: Sequence[Sequence[bool]]
+) -> list[int]:
     """Of each pattern the moves with most room; fewer of each where there are many patterns."""
     names = list(dict.fromkeys(moves[k].pattern for k in passing))
     most = max(2, min(6, 160 // max(len(names), 1)))
-    out = []
+    out: list[int] = []
     for name in names:
         own = [k for k in passing if moves[k].pattern == name]
-        own.sort(key=lambda k: (not moves[k].usual, -min(heard[k].margin, 0.05)))
-        out += sorted(own[:most])
+        own.sort(key=lambda k: (not moves[k].usual, -min(heard[k].margin, GOOD)))
+        chosen = set(own[:most])
+        for row in passes:  # every range of tempos gets its share
+            chosen |= set([k for k in own if row[k]][: max(1, most // 2)])
+        out += sorted(chosen)
     return out
 
 
-__all__ = ["Asked", "Draft", "drafted_show", "at_most_alike", "within", "ReadShow"]
+__all__ = ["Asked", "Draft", "DraftingStopped", "drafted_show"]

@@ -70,12 +70,13 @@ class Laws:
         return found
 
 
-def joining(laws: Laws, moves: Sequence[Move], beats: float) -> Bools:
+def joining(first: Laws, second: Laws, moves: Sequence[Move], beats: float) -> Bools:
     """Which moves, danced for some beats, join each of the moves without a link.
 
     Parameters
     ----------
-    laws : Laws
+    first, second : Laws
+        At the tempo of the one and of the other.
     moves : sequence of Move
         n of them.
     beats : float
@@ -85,16 +86,16 @@ def joining(laws: Laws, moves: Sequence[Move], beats: float) -> Bools:
     joins : ndarray, shape (n, n)
         Rows are the first of the two.
     """
-    stage = laws.stage
+    stage = first.stage
     allowed = tolerances_of(stage.show)
-    ends, starts = laws.states(moves, beats), laws.states(moves, 0.0)
+    ends, starts = first.states(moves, beats), second.states(moves, 0.0)
     out: Bools = np.ones((len(moves), len(moves)), dtype=np.bool_)
     for side, prop in stage.props.items():
-        first = _spread(ends[side], (slice(None), None))
-        last = _spread(starts[side], (None, slice(None)))
-        out &= gap_between(first, last, prop.length).within(allowed)
-    upright = [laws.of(move)[1] for move in moves]
-    same = np.array([[one == other for other in upright] for one in upright])
+        row = _spread(ends[side], (slice(None), None))
+        column = _spread(starts[side], (None, slice(None)))
+        out &= gap_between(row, column, prop.length).within(allowed)
+    stood, stands = ([laws.of(move)[1] for move in moves] for laws in (first, second))
+    same = np.array([[one == other for other in stands] for one in stood], dtype=np.bool_)
     return np.asarray(out & same)
 
 
@@ -105,36 +106,33 @@ def _spread(motion: Motion, index: tuple[object, object]) -> Motion:
     return Motion(**parts)
 
 
-def tried(passages: Sequence[Passage], laws: Laws) -> list[str]:
+def tried(passages: Sequence[Passage], first: Laws, second: Laws) -> list[str]:
     """What the checks hold against each of some passages; empty texts where nothing is.
 
     Parameters
     ----------
     passages : sequence of Passage
-    laws : Laws
+    first, second : Laws
+        At the tempo of the one move and of the other.
 
     Returns
     -------
     said : list of str
         Kept by their content.
     """
-    stage = laws.stage
-    fits = {
-        move: fitted(stage.dance(move))
-        for each in passages
-        for move in (each.before, each.after)
-    }
+
+    def content(move: Move, laws: Laws) -> tuple[object, ...]:
+        fit = fitted(laws.stage.dance(move))
+        return fit.values, fit.posture, _named(laws.stage, move), *laws.stage.content
+
     contents = [
-        (
-            whole_code(), each, *((fits[move].values, fits[move].posture) for move in (each.before, each.after)),
-            *(_named(stage, move) for move in (each.before, each.after)), *stage.content,
-        )
+        (whole_code(), each, content(each.before, first), content(each.after, second))
         for each in passages
-    ]  # fmt: skip
+    ]
     return kept_each(
         "auditions of passages",
         contents,
-        lambda missing: _tried([passages[k] for k in missing], laws),
+        lambda missing: _tried([passages[k] for k in missing], first, second),
         record=str,
         restore=str,
     )
@@ -145,22 +143,25 @@ def _named(stage: Stage, move: Move) -> str:
     return repr([(law.kind.name, sorted(law.fixed.items())) for law in (pattern.left, pattern.right)])
 
 
-def _tried(passages: Sequence[Passage], laws: Laws) -> list[str]:
-    stage = laws.stage
-    dancers = [_dancer(str(k), each, laws) for k, each in enumerate(passages)]
-    low, high = (TempoMap.steady(tempo, beats=16) for tempo in stage.tempo)
-    said = findings_on(dancers, low, stage.show)
-    for tempo in dict.fromkeys((low, high)):
-        for finding in joins(audition_show(dancers, tempo, stage.show)).findings:
+def _tried(passages: Sequence[Passage], first: Laws, second: Laws) -> list[str]:
+    stage = first.stage
+    dancers = [_dancer(str(k), each, first, second) for k, each in enumerate(passages)]
+    tempos = {tempo for laws in (first, second) for tempo in laws.stage.tempo}
+    said: dict[str, str] = {}
+    for tempo in dict.fromkeys((min(tempos), max(tempos))):
+        steady = TempoMap.steady(tempo, beats=16)
+        if tempo == min(tempos):  # tethers are slackest there
+            said = findings_on(dancers, steady, stage.show)
+        for finding in joins(audition_show(dancers, steady, stage.show)).findings:
             for name in finding.who:
                 said.setdefault(name, finding.message)
     return [said.get(str(k), "") for k in range(len(passages))]
 
 
-def _dancer(name: str, passage: Passage, laws: Laws) -> Dancer:
+def _dancer(name: str, passage: Passage, earlier: Laws, later: Laws) -> Dancer:
     """A performer who dances the end of one move, the link and the beginning of the next."""
-    stage = laws.stage
-    (first, stood), (second, stands) = laws.of(passage.before), laws.of(passage.after)
+    stage = earlier.stage
+    (first, stood), (second, stands) = earlier.of(passage.before), later.of(passage.after)
     beside = min(_BESIDE, passage.beats)
     low, high = beside, beside + passage.link
     ends = [(0.0, low, stood), (high, high + _BESIDE, stands)]

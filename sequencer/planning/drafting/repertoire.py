@@ -8,7 +8,11 @@ from sequencer.motion.patterns.library import Pattern
 from sequencer.motion.props.prop import PropKind
 from sequencer.show.model import Performer
 from sequencer.show.reading import ReadShow
-from sequencer.show.wishes import USUAL_LEVEL, Repertoire, Wishes, meant_by
+from sequencer.show.wishes import USUAL_LEVEL, Repertoire, meant_by
+
+
+# Not drafted unless named: two that are only as good as the parameters written for them, and one that needs a turn.
+BY_NAME_ONLY = frozenset({"orbit", "toroid", "body-turn"})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,7 +54,11 @@ def material_for(read: ReadShow, record: Performer, book: Mapping[str, Pattern])
     level = record.level
     if level is None and not known:
         level = USUAL_LEVEL
-    allowed = {name for name, each in book.items() if level is not None and each.difficulty <= level}
+    allowed = {
+        name
+        for name, each in book.items()
+        if level is not None and each.difficulty <= level and name not in BY_NAME_ONLY
+    }
     hands = len(record.props)
     kinds: list[PropKind] = [prop.kind for prop in record.props.values()]
     suited = {name for name, each in book.items() if all(each.suits(kind, hands) for kind in kinds)}
@@ -59,37 +67,42 @@ def material_for(read: ReadShow, record: Performer, book: Mapping[str, Pattern])
             "nothing-for-this-prop", ("cast", index), f"no pattern is meant for {record.name}'s {kinds[0]}",
             "add one under `patterns`, or write this routine by hand",
         )  # fmt: skip
-    wished = _wished(read, read.show.wishes, families, suited - never)
-    # What is known by name is used whatever it was meant for; a wish alone brings what the level leaves out.
-    usable = ((allowed & suited) | known | (wished & suited)) - never
+    wished = _wished(read, book, suited - never, allowed | known)
+    # What is known by name is used whatever it was meant for.
+    usable = ((allowed & suited) | known | wished) - never
     if not usable - (learning - wished):
         raise read.fault(
             "empty-repertoire", ("cast", index), f"{record.name} is left without a pattern to draft from",
             "raise `level`, name patterns under `repertoire`, `known`, or take some out of `never`",
         )  # fmt: skip
-    ordered = tuple(name for name in book if name in usable and name not in learning)
+    learnt = (learning & (suited | known)) - never - wished
+    ordered = tuple(name for name in book if name in usable and name not in learnt)
     named = [book[name].difficulty for name in ordered]
     return Material(
         known=ordered,
-        learning=frozenset(learning & usable | (learning & suited) - never),
+        learning=frozenset(learnt),
         level=level if level is not None else max(named, default=USUAL_LEVEL),
     )
 
 
 def _wished(
-    read: ReadShow, wishes: Wishes, families: Mapping[str, str], able: set[str]
+    read: ReadShow, book: Mapping[str, Pattern], able: set[str], allowed: set[str]
 ) -> set[str]:
-    """Patterns that a wish names by their own names, or the only ones of a kind that is wished."""
+    """Patterns that a wish brings: by their own names, or the easiest of a kind of which the performer has none."""
+    families = {name: pattern.family for name, pattern in book.items()}
     wished: set[str] = set()
-    for word, often in wishes.counted.items():
+    for word, often in read.show.wishes.counted.items():
         meant = set(meant_by(word, families))
         if not meant & able:
-            raise read.fault(
-                "wish-not-possible", ("wishes", "moves", word),
-                f"{word} is wished {often} times, but nobody who leads may or can dance it",
+            times = "once" if often == 1 else f"{often} times"
+            raise fault_of_wish(
+                read, word, f"{word} is wished {times}, but whoever leads never dances it, or not with this prop",
                 f"take {word} out of `wishes`, or out of `never`, or use a prop that it is meant for",
             )  # fmt: skip
-        wished |= meant & able
+        if word in book:
+            wished.add(word)
+        elif not meant & able & allowed:
+            wished |= set(sorted(meant & able, key=lambda name: book[name].difficulty)[:often])
     return wished
 
 

@@ -11,16 +11,21 @@ from sequencer.arrays import Bools, Floats, Ints
 from sequencer.motion.patterns.library import Pattern
 from sequencer.planning.drafting.candidates import Heard, Move
 from sequencer.planning.drafting.choices import Choices, Counting
-from sequencer.planning.drafting.passages import LENGTHS, Laws, Passage, joining
+from sequencer.planning.drafting.passages import LENGTHS, Laws, Passage, joining, tried
 from sequencer.planning.drafting.repertoire import Material
 from sequencer.planning.drafting.slots import Slot, occurrences
 from sequencer.planning.drafting.weights import TOO_SOON, Weights
 from sequencer.show.wishes import Wishes, meant_by
 
+_OWN_TERMS = ("energy", "difficulty", "learning", "ending", "margin", "walking", "hands")
 EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
 SOON = 16  # [beats] within which a pattern does not come again, unless the part returns
+SEEN = 12.0  # [beats] that a hard move needs to be seen
 HARD = 4  # difficulty after which a rest is welcome
 CALM = 0.4  # rank of loudness below which music counts as calm
+
+
+Key = tuple[int, float, int, int, int, int]  # move, beats, link, move, and the range of tempos of each
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -29,7 +34,8 @@ class Cast:
 
     moves: tuple[Move, ...]
     heard: tuple[Heard, ...]
-    laws: tuple[Laws, ...]  # of each performer, at the tempos of the song
+    laws: tuple[tuple[Laws, ...], ...]  # of each performer, at each range of tempos of the song
+    paces: tuple[int, ...]  # of each material, which of these ranges
     material: Material
     book: Mapping[str, Pattern]
 
@@ -45,8 +51,9 @@ class Setting:
     weights: Weights = field(default_factory=Weights)
     walked: frozenset[int] = frozenset()  # slots in which somebody walks
     forbidden: set[tuple[int, int]] = field(default_factory=set)  # (material, move)
-    bad: dict[tuple[int, float, int, int], str] = field(default_factory=dict)  # (move, beats, link, move)
-    passed: set[tuple[int, float, int, int]] = field(default_factory=set)
+    bad: dict[Key, str] = field(default_factory=dict)  # what was found against a passage
+    besides: tuple[Counting, ...] = ()  # further rules
+    passed: set[Key] = field(default_factory=set)
 
     def __post_init__(self) -> None:
         self.uses = occurrences(self.slots)
@@ -56,7 +63,7 @@ class Setting:
             for a, b in pairwise(range(len(self.slots)))
             if self.slots[a].end == self.slots[b].start
         ]
-        self._joins: dict[int, Bools] = {}
+        self._joins: dict[tuple[int, int, int], Bools] = {}
         book = self.cast.book
         of = [book[move.pattern] for move in self.cast.moves]
         self.patterns = [move.pattern for move in self.cast.moves]
@@ -65,7 +72,21 @@ class Setting:
         self.planes = np.array([_plane(each) for each in of])
         self.timings = np.array([move.timing for move in self.cast.moves])
         self.directions = np.array([move.direction for move in self.cast.moves])
+        self.unusual = np.array(
+            [not usual_hands(move, book[move.pattern]) for move in self.cast.moves], dtype=np.float64
+        )
+        self.exits = self._exits()
         self.effect = _effects(self.cast.moves, self.cast.heard)
+
+    def _exits(self) -> frozenset[int]:
+        """Last slots of sections that return: they end in a link wherever they lead, so that the section is one phrase."""
+        labels: dict[str, set[str]] = {}
+        for slot in self.slots:
+            labels.setdefault(slot.label, set()).add(slot.section)
+        ends = {slot.section: k for k, slot in enumerate(self.slots)}
+        if self.wishes.returns == "free":
+            return frozenset()
+        return frozenset(k for name, k in ends.items() if len(labels[self.slots[k].label]) > 1)
 
     # --- tables ---
 
@@ -101,7 +122,7 @@ class Setting:
     def own_terms(self, material: int) -> dict[str, Floats]:
         """What each move costs in a material by itself, term by term, (n,) each."""
         weigh, cast = self.weights, self.cast
-        terms = {name: np.zeros(self.count) for name in ("energy", "difficulty", "learning", "ending", "margin", "walking")}
+        terms = {name: np.zeros(self.count) for name in _OWN_TERMS}
         level = cast.material.level
         learning = np.array([name in cast.material.learning for name in self.patterns])
         close = np.array([max(0.0, 1.0 - each.margin / 0.05) for each in cast.heard])
@@ -115,8 +136,14 @@ class Setting:
             rest = np.abs(slot.beats / cycles - np.round(slot.beats / cycles))
             terms["energy"] += weigh.energy * share * np.abs(self.effect - loud) ** 1.5
             terms["difficulty"] += weigh.difficulty * share * np.where(over > 0, over, -over / 3)
+            short = max(0.0, SEEN - slot.beats) / 6
+            terms["difficulty"] += weigh.difficulty * 2 * short * (self.difficulty >= HARD)
             terms["learning"] += weigh.learning * share * learning * (loud > CALM)
-            terms["ending"] += weigh.ending * 2 * np.where(rest < 1e-6, 0.0, np.maximum(rest, 0.25))
+            terms["ending"] += weigh.ending * (
+                2 * np.where(rest < 1e-6, 0.0, np.maximum(rest, 0.25))
+                + np.maximum(0.0, 2.0 - slot.beats / cycles)
+            )
+            terms["hands"] += weigh.hands * 4 * share * self.unusual
             terms["margin"] += weigh.margin * share * close
             if k in self.walked:
                 terms["walking"] += weigh.walking * share * np.maximum(self.difficulty - 2, 0)
@@ -167,12 +194,21 @@ class Setting:
 
     # --- links ---
 
-    def joins(self, beats: int) -> Bools:
-        """Which moves, danced for some beats, join which without a link, for everybody."""
-        if beats not in self._joins:
-            each = [joining(laws, self.cast.moves, float(beats)) for laws in self.cast.laws]
-            self._joins[beats] = np.logical_and.reduce(each)
-        return self._joins[beats]
+    def paces(self, a: int, b: int) -> tuple[int, int]:
+        """The ranges of tempos of two slots."""
+        return self.cast.paces[self.slots[a].material], self.cast.paces[self.slots[b].material]
+
+    def joins(self, a: int, b: int) -> Bools:
+        """Which moves in one slot join which in the next without a link, for everybody."""
+        key = (self.slots[a].beats, *self.paces(a, b))
+        if key not in self._joins:
+            beats, first, second = key
+            each = [
+                joining(laws[first], laws[second], self.cast.moves, float(beats))
+                for laws in self.cast.laws
+            ]
+            self._joins[key] = np.logical_and.reduce(each)
+        return self._joins[key]
 
     def link_costs(self, a: int, b: int) -> dict[int, float]:
         """What links of each length cost between two slots, best first."""
@@ -189,10 +225,10 @@ class Setting:
 
     def _link_table(self, a: int, b: int) -> Floats:
         costs = self.link_costs(a, b)
-        beats = self.slots[a].beats
+        beats, paces = self.slots[a].beats, self.paces(a, b)
         usual = min(costs.values(), default=inf)
-        table = np.where(self.joins(beats), 0.0, usual)
-        for first, whole, second in {(k[0], k[1] + k[2], k[3]) for k in self.bad}:
+        table = np.where(self.joins(a, b) & (a not in self.exits), 0.0, usual)
+        for first, whole, second in {(k[0], k[1] + k[2], k[3]) for k in self.bad if k[4:] == paces}:
             if whole == beats:
                 link = self.link(a, b, first, second)
                 table[first, second] = inf if link is None else costs.get(link, 0.0)
@@ -200,27 +236,37 @@ class Setting:
 
     def link(self, a: int, b: int, first: int, second: int) -> int | None:
         """The link between two moves in two slots [beats], 0 if they join; None if nothing is left."""
-        beats = self.slots[a].beats
-        options = [0] if self.joins(beats)[first, second] else []
+        beats, paces = self.slots[a].beats, self.paces(a, b)
+        options = [0] if a not in self.exits and self.joins(a, b)[first, second] else []
         options += self.link_costs(a, b)
         for n in options:
-            if (first, float(beats - n), n, second) not in self.bad:
+            if (first, float(beats - n), n, second, *paces) not in self.bad:
                 return n
         return None
 
-    def passage_keys(self, picks: Sequence[int]) -> Iterator[tuple[tuple[int, int], tuple[int, float, int, int]]]:
+    def passage_keys(self, picks: Sequence[int]) -> Iterator[tuple[tuple[int, int], Key]]:
         """The passages of a routine: the slots, and what passes into what."""
         for a, b in self.neighbours:
             first, second = (picks[self.slots[k].material] for k in (a, b))
             link = self.link(a, b, first, second)
             if link is not None:
-                yield (a, b), (first, float(self.slots[a].beats - link), link, second)
+                beats = float(self.slots[a].beats - link)
+                yield (a, b), (first, beats, link, second, *self.paces(a, b))
 
-    def passage(self, key: tuple[int, float, int, int]) -> Passage:
-        """A passage of the routine as one that can be tried."""
-        first, beats, link, second = key
+    def tried(self, keys: Sequence[Key]) -> list[str]:
+        """What is held against each of some passages, by anybody who dances them."""
+        said = [""] * len(keys)
         moves = self.cast.moves
-        return Passage(before=moves[first], beats=beats, link=link, after=moves[second])
+        for paces in dict.fromkeys(key[4:] for key in keys):
+            own = [k for k, key in enumerate(keys) if key[4:] == paces]
+            passages = [
+                Passage(before=moves[first], beats=beats, link=link, after=moves[second])
+                for first, beats, link, second, *_ in (keys[k] for k in own)
+            ]
+            for laws in self.cast.laws:
+                for k, why in zip(own, tried(passages, laws[paces[0]], laws[paces[1]]), strict=True):
+                    said[k] = said[k] or why
+        return said
 
     # --- counting ---
 
@@ -235,6 +281,18 @@ class Setting:
         for name in names:
             if most < len(self.uses):
                 yield self._counting(f"{name} at most {most} times", {name}, at_most=float(most), price=self.weights.repetition)
+
+        yield from self.besides
+        modes = {(move.timing, move.direction) for move in self.cast.moves}
+        most_alike = float(max(1, round(0.45 * len(self.uses))))
+        for timing, direction in sorted(modes) if len(modes) > 1 else ():
+            row = ((self.timings == timing) & (self.directions == direction)).astype(np.float64)
+            yield Counting(
+                name=f"{timing} time, {direction} direction at most {most_alike:g} times",
+                counts=tuple(row for _ in self.uses),
+                at_most=most_alike,
+                price=self.weights.repetition * 0.8,
+            )
 
     def _counting(
         self, name: str, meant: set[str], *, at_least: float = 0.0, at_most: float = inf, price: float
@@ -265,8 +323,19 @@ class Setting:
         for rule in self.countings():
             count = sum(rule.counts[k][pick] for k, pick in enumerate(picks))
             off = max(0.0, rule.at_least - count) + max(0.0, count - rule.at_most)
-            add("wishes" if rule.at_least else "repetition", (rule.price or 0.0) * off)
+            add("wishes" if rule.at_least else "repetition", float((rule.price or 0.0) * off))
         return total
+
+
+def usual_hands(move: Move, pattern: Pattern) -> bool:
+    """Whether hands are usually timed like this in a pattern; common practice."""
+    if move.one_hand:
+        return True
+    if pattern.family == "weave":
+        return (move.timing, move.direction) == ("split", "same")
+    if pattern.name == "butterfly":
+        return move.direction == "opposite"
+    return True
 
 
 def _plane(pattern: Pattern) -> str:

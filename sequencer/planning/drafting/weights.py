@@ -7,14 +7,14 @@ TERMS: Mapping[str, str] = {
     "energy": "large and fast where the music is loud, small where it is calm",
     "difficulty": "as hard as the level and the music ask for",
     "learning": "patterns that are still being learnt, outside calm music",
-    "ending": "cycles that do not end with the phrase",
+    "ending": "cycles that do not end with the phrase, or come only once",
     "margin": "moves that pass close to body or prop",
     "walking": "hard patterns while walking",
     "links": "links, and the beats spent in them",
     "variety": "patterns, families and planes that follow each other too soon",
-    "hands": "changes of the hands' timing or direction",
+    "hands": "changes of the hands' timing or direction, and weaves otherwise than in split time",
     "rest": "one hard move after another",
-    "repetition": "patterns used more often than others",
+    "repetition": "patterns, or one way of timing the hands, used more often than others",
     "wishes": "wishes left out",
 }
 
@@ -25,7 +25,7 @@ class Weights:
 
     energy: float = 5.0  # for two eights as far from the music as can be
     difficulty: float = 0.6  # for each step too hard; too easy a third of it
-    learning: float = 2.0
+    learning: float = 20.0  # for two eights; hardly ever worth it
     ending: float = 0.8  # for a phrase that ends half a cycle in
     margin: float = 0.4  # for a move with the least margin
     walking: float = 4.0

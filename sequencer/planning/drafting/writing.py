@@ -19,6 +19,7 @@ class Danced:
     move: Move
     lead: int = 0  # [beats] of a link before it, out of what a person wrote
     link: int = 0  # [beats] of the link behind it
+    rest: int = 0  # [beats] by which it ends early, so that it is as long as where it leads on
 
     @property
     def step(self) -> dict[str, Any]:
@@ -33,7 +34,7 @@ class Danced:
             row["cycle"] = _number(move.cycle)
         if move.shift:
             row["shift"] = _number(move.shift)
-        row["beats"] = self.slot.beats - self.lead - self.link
+        row["beats"] = self.slot.beats - self.lead - self.link - self.rest
         return row
 
 
@@ -82,9 +83,6 @@ def rows_of(
                 DraftedRow(values={"from": position(at), **(besides or {}), **step}, at=at, remark=remark)
             )
             at += step["beats"]
-        if run[-1].link:
-            link = {"from": position(at), **(besides or {}), "link": True, "beats": run[-1].link}
-            rows.append(DraftedRow(values=link, at=at))
     return phrases, rows
 
 
@@ -101,11 +99,11 @@ def _runs(danced: Sequence[Danced]) -> list[list[Danced]]:
 
 
 def _steps(run: Sequence[Danced]) -> list[dict[str, Any]]:
-    """The steps of a section, without the link out of it; the same pattern without a link between is one step."""
+    """The steps of a section, with the link out of it."""
     steps: list[dict[str, Any]] = []
-    for k, each in enumerate(run):
+    for each in run:
         steps.append(each.step)
-        if each.link and k + 1 < len(run):
+        if each.link:
             steps.append({"link": True, "beats": each.link})
     return steps
 

@@ -1,0 +1,54 @@
+"""A drafted routine in words: what it costs and why, and how good it is proven to be."""
+
+from sequencer.planning.drafting.drafts import Draft
+from sequencer.planning.drafting.weights import TERMS
+from sequencer.units import counted
+
+_PROVEN = 1e-6  # [1] gap below which nothing better exists
+
+
+def summary(draft: Draft, *, why: bool = False) -> str:
+    """What was drafted, line by line.
+
+    Parameters
+    ----------
+    draft : Draft
+    why : bool
+        Also each term of the cost, and what is danced in every stretch.
+    """
+    patterns = {words.partition(",")[0] for *_, words in draft.rows}
+    lines = [
+        f"{counted(len(draft.rows), 'stretch', 'stretches')}, {counted(len(patterns), 'pattern')}, "
+        f"{counted(draft.links, 'link')} ({100 * draft.link_share:.0f} % of the time)",
+        f"cost {draft.cost:.2f}: {goodness(draft)}",
+    ]
+    if draft.checked:
+        lines.append("checked: no STOP and no WARN comes from the routine")
+    else:
+        lines.append("NOT checked: run `sequencer check` before you rely on it")
+    lines += [f"left out: {words}" for words in draft.unmet]
+    for finding in draft.left:
+        at = f" ({finding.position})" if finding.position else ""
+        lines.append(f"not from the routine, {finding.severity.upper()}{at}: {finding.message}")
+    if why:
+        lines += ["", "What it costs", *_terms(draft), "", "What is danced", *_rows(draft)]
+    return "\n".join(lines)
+
+
+def goodness(draft: Draft) -> str:
+    """How much better a routine could be, in words."""
+    if draft.gap <= _PROVEN:
+        return "no better routine exists under these rules"
+    return f"within {100 * draft.gap:.2g} % of the best under these rules (nothing costs less than {draft.bound:.2f})"
+
+
+def _terms(draft: Draft) -> list[str]:
+    return [
+        f"  {draft.terms.get(name, 0.0):7.2f}  {name}: {words}"
+        for name, words in sorted(TERMS.items(), key=lambda each: -draft.terms.get(each[0], 0.0))
+    ]
+
+
+def _rows(draft: Draft) -> list[str]:
+    wide = max((len(section) for section, *_ in draft.rows), default=0)
+    return [f"  {at:>7}  {section:<{wide}}  {words}" for section, at, words in draft.rows]

@@ -1,0 +1,82 @@
+"""What `draft` does: a routine is drafted into a show file, or only shown."""
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from sequencer.errors import InputError, Place
+from sequencer.files import AnyPath, telling, write_bytes
+from sequencer.progress import Progress, within
+from sequencer.tasks import shows
+
+if TYPE_CHECKING:
+    from sequencer.planning.drafting.drafts import Draft
+
+_HEARD = 0.1  # of the progress
+
+
+def draft_show(
+    path: AnyPath,
+    *,
+    section: str | None = None,
+    another: bool = False,
+    seed: int = 0,
+    write: bool = True,
+    progress: Progress | None = None,
+) -> "Draft":
+    """Draft a routine into a show file: its gaps are filled, and what was drafted before is drafted anew.
+
+    Parameters
+    ----------
+    path : path
+    section : str, optional
+        Only this section of the song.
+    another : bool
+        The next best routine that differs from the one in the file in at least a third of its material.
+    seed : int
+        The same seed gives the same routine; another one breaks ties in another way.
+    write : bool
+        Whether the file is written; it is replaced at once, or stays as it was.
+    progress : callable, optional
+
+    Returns
+    -------
+    draft : Draft
+        With the text of the file, what it costs, and the proven bound.
+
+    Raises
+    ------
+    InputError
+        If the show or its track cannot be used, nothing can be drafted, or the file cannot be written.
+    DraftingStopped
+        If it is interrupted once there is a routine; that is in the file, if it is to be written, and was not checked.
+    """
+    from sequencer.planning.drafting.drafts import Asked, DraftingStopped, drafted_show
+    from sequencer.show.reading import read_show
+
+    path = Path(path)
+    read = read_show(path)
+    song = shows.song_of(read, progress=within(progress, 0.0, _HEARD))
+    with telling(path):
+        text = path.read_bytes().decode("utf-8")
+    asked = Asked(section=section, another=another, seed=seed)
+    try:
+        draft = drafted_show(text, str(path), song, asked, progress=within(progress, _HEARD, 1.0))
+    except DraftingStopped as stop:
+        if write:
+            write_bytes(path, stop.draft.text.encode("utf-8"))
+        raise
+    if path.read_bytes().decode("utf-8") != text:
+        raise InputError(
+            "changed-meanwhile", Place(str(path)), "the file was changed while the routine was drafted",
+            "nothing was written: give the command again",
+        )  # fmt: skip
+    if write and draft.text != text:
+        write_bytes(path, draft.text.encode("utf-8"))
+    return draft
+
+
+def draft_words(draft: "Draft", *, why: bool = False) -> str:
+    """A drafted routine as text for people: what it holds, what it costs and how good it is."""
+    from sequencer.planning.drafting.why import summary
+
+    return summary(draft, why=why)
