@@ -1,0 +1,212 @@
+"""Routines drafted for songs: whether they are clean, how good they are proven to be, and how they are made.
+
+Run: python benchmarks/draft.py --songs FOLDER [--count 20] [--patterns 10,25,60] [--seed 0] [--json]
+
+For each song and each number of patterns a show of one performer with poi is written, whose repertoire is that
+many patterns drawn by the seed; it is drafted, and the file that comes out is checked whole, anew. Asked of each:
+
+    clean    the check says no STOP and no WARN that it does not say of the show without a routine
+    gap      how much better a routine could be at most, as a share of the cost
+    links    share of the time
+    size     rank correlation of loudness and of how large the props are danced, over the stretches
+    alike    parts that return are danced alike
+    soon     patterns that come again within two eights without being part of what returns
+"""
+
+import argparse
+import json
+import os
+import sys
+import time
+from collections.abc import Sequence
+from pathlib import Path
+from tempfile import TemporaryDirectory
+from typing import Any
+
+os.environ.setdefault("OMP_NUM_THREADS", "1")
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
+
+import numpy as np
+from scipy.stats import spearmanr
+
+from sequencer.checks.suite import checked
+from sequencer.errors import InputError
+from sequencer.motion.patterns.library import patterns
+from sequencer.planning.drafting.drafts import Draft, drafted_show
+from sequencer.planning.drafting.repertoire import BY_NAME_ONLY
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.staged import Staged
+from sequencer.staging.timeline import staged
+from sequencer.tasks.shows import hear_song
+from sequencer.timing.song import Song
+
+_SHOW = """\
+title: Draft
+track: {{file: {track}}}
+venue: {{name: hall, stage: {{shape: rectangle, width: 8 m, depth: 8 m}}, audience: [{{name: row, line: [[-8, -6], [8, -6]]}}]}}
+cast:
+  - {{name: Ann, stature: 1.70 m, prop: poi, repertoire: {{known: [{names}]}}}}
+formations: {{start: {{spots: {{Ann: {{at: [0, 4]}}}}}}}}
+staging: [{{formation: start, from: 1.1}}]
+timeline: []
+"""
+
+
+def repertoire(count: int, seed: int) -> list[str]:
+    """So many patterns for poi, drawn by the seed."""
+    suited = [name for name, each in patterns().items() if each.suits("poi") and name not in BY_NAME_ONLY]
+    drawn = np.random.default_rng([seed, count]).permutation(len(suited))[:count]
+    return [suited[k] for k in sorted(drawn)]
+
+
+def drafted(track: Path, song: Song, names: Sequence[str]) -> dict[str, Any]:
+    """Figures of one draft."""
+    text = _SHOW.format(track=json.dumps(str(track)), names=", ".join(names))
+    before = time.process_time()
+    try:
+        draft = drafted_show(text, str(track.with_suffix(".yaml")), song)
+    except InputError as error:
+        return {"refused": str(error), "seconds": time.process_time() - before}
+    seconds = time.process_time() - before
+    show = staged(show_from_document(parse_document(draft.text, "draft.yaml")), song)
+    bare = staged(show_from_document(parse_document(text, "draft.yaml")), song)
+    known = {(one.code, one.message) for one in checked(bare).findings}
+    new = [
+        one
+        for one in checked(show).findings
+        if one.severity != "note" and (one.code, one.message) not in known
+    ]
+    return {
+        "clean": not new,
+        "findings": [f"{one.severity} {one.code} {one.position}: {one.message}" for one in new],
+        "gap": draft.gap,
+        "cost": draft.cost,
+        "seconds": seconds,
+        "links": link_share(show),
+        "size": size_follows(show, song),
+        "alike": alike(show),
+        "soon": too_soon(show, draft),
+        "patterns": len({block.title for block in show.blocks if not block.link}),
+    }
+
+
+def link_share(show: Staged) -> float:
+    """Share of the danced time that is spent in links."""
+    linked = sum(block.end - block.start for block in show.blocks if block.link)
+    whole = sum(block.end - block.start for block in show.blocks)
+    return linked / whole
+
+
+def size_follows(show: Staged, song: Song) -> float:
+    """Rank correlation of the loudness of blocks and of how far the heads are from the middle of their paths."""
+    curve = np.array(song.energy)
+    (dancer,) = show.dancers
+    loud, sizes = [], []
+    for block in show.blocks:
+        if block.link:
+            continue
+        low, high = (show.seconds(beat) / song.duration * len(curve) for beat in (block.start, block.end))
+        loud.append(float(curve[max(int(low), 0) : max(int(high), int(low) + 1)].mean()))
+        beats = np.linspace(block.start + 0.5, block.end - 0.5, 200)
+        spread = []
+        for side, trajectory in dancer.trajectories.items():
+            state = trajectory.at(beats)
+            head = state.hand + dancer.props[side].length * state.tether
+            spread.append(np.mean(np.sum((head - head.mean(axis=0)) ** 2, axis=1)))
+        sizes.append(float(np.sqrt(np.mean(spread))))
+    if len(set(loud)) < 3 or len(set(sizes)) < 3:
+        return float("nan")
+    return float(spearmanr(loud, sizes).statistic)
+
+
+def alike(show: Staged) -> bool:
+    """Whether sections of one label that are as long begin and go on with the same patterns."""
+    names = show.song.section_names()
+    danced: dict[tuple[str, int], set[tuple[Any, ...]]] = {}
+    for name, section in zip(names, show.song.sections, strict=True):
+        own = [block for block in show.blocks if show.section_at(block.start) == name]
+        if not own:
+            continue
+        beats = round(own[-1].end - own[0].start)
+        said = tuple((block.title, block.timing, block.direction, block.cycle) for block in own if not block.link)
+        danced.setdefault((section.label, beats), set()).add(said)
+    return all(len(each) == 1 for each in danced.values())
+
+
+def too_soon(show: Staged, _draft: Draft) -> int:
+    """Blocks whose pattern comes again within two eights, in a section of another label."""
+    label = dict(zip(show.song.section_names(), (s.label for s in show.song.sections), strict=True))
+    blocks = [block for block in show.blocks if not block.link]
+    count = 0
+    for k, one in enumerate(blocks):
+        for other in blocks[k + 1 :]:
+            if other.start - one.end >= 16:
+                break
+            same = label.get(show.section_at(one.start)) == label.get(show.section_at(other.start))
+            count += other.title == one.title and not same
+    return count
+
+
+def main() -> None:
+    """Draft, check and print."""
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("--songs", type=Path, required=True, help="folder with songs")
+    parser.add_argument("--count", type=int, default=20, help="how many of them, evenly from the sorted list")
+    parser.add_argument("--patterns", default="10,25,60")
+    parser.add_argument("--seed", type=int, default=0)
+    parser.add_argument("--json", action="store_true")
+    given = parser.parse_args()
+    files = sorted(p for p in given.songs.rglob("*") if p.suffix in {".ogg", ".wav", ".mp3", ".flac"})
+    step = max(1, len(files) // given.count)
+    rows = []
+    with TemporaryDirectory():
+        for file in files[::step][: given.count]:
+            song = hear_song(file)
+            for count in (int(each) for each in given.patterns.split(",")):
+                row = {"song": file.stem, "of": count, **drafted(file, song, repertoire(count, given.seed))}
+                rows.append(row)
+                if not given.json:
+                    print(_line(row), flush=True)
+    if given.json:
+        print(json.dumps({"rows": rows, "summary": summed(rows)}, indent=1))
+    else:
+        print(json.dumps(summed(rows), indent=1))
+
+
+def summed(rows: Sequence[dict[str, Any]]) -> dict[str, Any]:
+    """All rows together."""
+    made = [row for row in rows if "refused" not in row]
+    gaps = [row["gap"] for row in made]
+    sizes = [row["size"] for row in made if row["size"] == row["size"]]
+    return {
+        "drafts": len(rows),
+        "refused": len(rows) - len(made),
+        "clean": sum(row["clean"] for row in made),
+        "gap at most 2 %": sum(gap <= 0.02 for gap in gaps),
+        "gap at most 5 %": sum(gap <= 0.05 for gap in gaps),
+        "links at most 15 %": sum(row["links"] <= 0.15 for row in made),
+        "size follows by 0.6": sum(size >= 0.6 for size in sizes),
+        "size, median": float(np.median(sizes)) if sizes else None,
+        "alike": sum(row["alike"] for row in made),
+        "too soon": sum(row["soon"] > 0 for row in made),
+        "CPU seconds, median": float(np.median([row["seconds"] for row in rows])) if rows else None,
+        "CPU seconds, most": max((row["seconds"] for row in rows), default=None),
+    }
+
+
+def _line(row: dict[str, Any]) -> str:
+    head = f"{row['song'][:34]:34s} {row['of']:3d}"
+    if "refused" in row:
+        return f"{head}  refused after {row['seconds']:.0f} s: {row['refused']}"
+    said = "clean" if row["clean"] else f"NOT clean: {row['findings'][0][:90]}"
+    return (
+        f"{head}  gap {100 * row['gap']:5.2f} %  links {100 * row['links']:4.1f} %  size {row['size']:5.2f}  "
+        f"{'alike' if row['alike'] else 'NOT ALIKE'}  soon {row['soon']}  {row['patterns']:2d} patterns  "
+        f"{row['seconds']:5.1f} s  {said}"
+    )
+
+
+if __name__ == "__main__":
+    main()
