@@ -22,7 +22,7 @@ from sequencer.planning.drafting.candidates import Heard, Move, Stage, auditione
 from sequencer.planning.drafting.choices import Chosen, Counting, Undecided, best
 from sequencer.planning.drafting.passages import Laws
 from sequencer.planning.drafting.repertoire import Material, fault_of_wish, material_for
-from sequencer.planning.drafting.setting import Cast, Setting
+from sequencer.planning.drafting.setting import Cast, Fixed, Setting
 from sequencer.planning.drafting.slots import SHORTEST, Slot, occurrences, parts_of, slots_of
 from sequencer.planning.drafting.weights import Weights
 from sequencer.planning.drafting.writing import Danced, rows_of
@@ -308,12 +308,16 @@ class _Drafting:
         if not now:
             chosen = self._best(setting, None, self.asked.effort)
             now = {m: setting.patterns[k] for m, k in enumerate(chosen.picks)}
-        rows = tuple(
-            np.array([float(name == now.get(m)) for name in setting.patterns])
-            for m in range(len(setting.uses))
-        )
-        most = float(floor(2 * len(setting.uses) / 3 + 1e-9))
-        setting.besides = (Counting(name="another routine", counts=rows, at_most=most),)
+        count = {material: len(own) for material, own in setting.uses.items()}
+        alike = [np.array([float(name == now.get(m)) for name in setting.patterns]) for m in count]
+        setting.besides = tuple(
+            Counting(
+                name="another routine",
+                counts=tuple(weigh * row for weigh, row in zip(each, alike, strict=True)),
+                at_most=float(floor(2 * sum(each) / 3 + 1e-9)),
+            )
+            for each in ([1] * len(count), [count[m] for m in range(len(count))])
+        )  # a third of what is danced, and a third of the stretches
         return None
 
     def _setting(self, slots: tuple[Slot, ...], material: Material) -> Setting:
@@ -346,6 +350,8 @@ class _Drafting:
             cast=cast,
             wishes=self.read.show.wishes,
             weights=self.asked.weights,
+            fixed=self._fixed(),
+            seed=self.asked.seed,
             forbidden={
                 (material, n)
                 for material, c in enumerate(of)
@@ -353,6 +359,18 @@ class _Drafting:
                 if not passes[c][k]
             },
         )
+
+    def _fixed(self) -> tuple[Fixed, ...]:
+        """What stays as it is, of the one who leads."""
+        label = {part.name: part.label for part in parts_of(self.base.song, self.base.tempo)}
+        return tuple(
+            Fixed(
+                start=block.start, end=block.end, pattern=part.pattern,
+                label=label.get(self.base.section_at(block.start), ""), material=repr(block.path),
+            )
+            for block in self.base.blocks_of(self.record.name)
+            for part in block.hands.values()
+        )  # fmt: skip
 
     def _heard(self, moves: Sequence[Move], stages: Sequence[Stage]) -> list[list[Heard]]:
         """How each move fares on each stage."""
@@ -454,16 +472,12 @@ class _Drafting:
     def danced(self, setting: Setting, picks: Sequence[int]) -> list[Danced]:
         """What is danced in each slot."""
         links = {pair: key[2] for pair, key in setting.passage_keys(picks)}
-        edges = {
-            edge
-            for block in self.base.blocks
-            if block.who == self.record.name
-            for edge in (block.start, block.end)
-        }
+        own = [block for block in self.base.blocks_of(self.record.name) if not block.link]
+        starts, ends = {block.start for block in own}, {block.end for block in own}
         out = []
         for k, slot in enumerate(setting.slots):
-            lead = _LEAD if slot.start in edges and not any(b == k for _, b in links) else 0
-            link = links.get((k, k + 1), _LEAD if slot.end in edges else 0)
+            lead = _LEAD if slot.start in ends and not any(b == k for _, b in links) else 0
+            link = links.get((k, k + 1), _LEAD if slot.end in starts else 0)
             rest = 0
             if not link and k in setting.exits:  # as long as where this section leads on
                 rest = min(setting.link_costs(k, k), key=lambda n: setting.link_costs(k, k)[n], default=0)

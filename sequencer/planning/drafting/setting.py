@@ -17,7 +17,7 @@ from sequencer.planning.drafting.slots import Slot, occurrences
 from sequencer.planning.drafting.weights import TOO_SOON, Weights
 from sequencer.show.wishes import Wishes, meant_by
 
-_OWN_TERMS = ("energy", "difficulty", "learning", "ending", "margin", "walking", "hands")
+_OWN_TERMS = ("energy", "difficulty", "learning", "ending", "margin", "walking", "hands", "variety", "chance")
 EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
 SOON = 16  # [beats] within which a pattern does not come again, unless the part returns
 SEEN = 12.0  # [beats] that a hard move needs to be seen
@@ -40,6 +40,17 @@ class Cast:
     book: Mapping[str, Pattern]
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fixed:
+    """Something that stays as it is, beside what is drafted."""
+
+    start: float  # [beats]
+    end: float  # [beats]
+    pattern: str
+    label: str  # of its section
+    material: str  # equal for what is written once in the file
+
+
 @dataclass(kw_only=True)
 class Setting:
     """A draft that is being searched; what was found to fail is kept in it."""
@@ -50,6 +61,8 @@ class Setting:
     wishes: Wishes
     weights: Weights = field(default_factory=Weights)
     walked: frozenset[int] = frozenset()  # slots in which somebody walks
+    fixed: tuple[Fixed, ...] = ()
+    seed: int = 0
     forbidden: set[tuple[int, int]] = field(default_factory=set)  # (material, move)
     bad: dict[Key, str] = field(default_factory=dict)  # what was found against a passage
     besides: tuple[Counting, ...] = ()  # further rules
@@ -145,9 +158,23 @@ class Setting:
             )
             terms["hands"] += weigh.hands * 4 * share * self.unusual
             terms["margin"] += weigh.margin * share * close
+            terms["variety"] += TOO_SOON * self._beside(slot)
             if k in self.walked:
                 terms["walking"] += weigh.walking * share * np.maximum(self.difficulty - 2, 0)
+        if self.seed:
+            draw = np.random.default_rng([self.seed, material]).random(self.count)
+            terms["chance"] += weigh.chance * draw
         return terms
+
+    def _beside(self, slot: Slot) -> Floats:
+        """Whether a move's pattern is danced within two eights of a slot, in what stays as it is."""
+        near = {
+            each.pattern
+            for each in self.fixed
+            if each.start - slot.end < SOON and slot.start - each.end < SOON
+            and each.label != slot.label
+        }
+        return np.array([float(name in near) for name in self.patterns])
 
     def _same_pattern(self) -> Floats:
         names = np.array(self.patterns)
@@ -275,7 +302,11 @@ class Setting:
         families = {name: each.family for name, each in self.cast.book.items()}
         for word, often in self.wishes.counted.items():
             meant = set(meant_by(word, families))
-            yield self._counting(f"{word} {often} times", meant, at_least=float(often), price=self.weights.wishes)
+            there = len({each.material for each in self.fixed if each.pattern in meant})
+            if often > there:
+                yield self._counting(
+                    f"{word} {often} times", meant, at_least=float(often - there), price=self.weights.wishes
+                )
         names = list(dict.fromkeys(self.patterns))
         most = max(1, -(-2 * len(self.uses) // max(len(names), 1)) - 1) if len(names) > 1 else len(self.uses)
         for name in names:

@@ -16,6 +16,7 @@ TERMS: Mapping[str, str] = {
     "rest": "one hard move after another",
     "repetition": "patterns, or one way of timing the hands, used more often than others",
     "wishes": "wishes left out",
+    "chance": "what a seed other than 0 prefers, at random",
 }
 
 
@@ -35,6 +36,7 @@ class Weights:
     rest: float = 0.6
     repetition: float = 1.0  # for each use too many
     wishes: float = 60.0  # for each move that is missing
+    chance: float = 0.6  # at most, for each material
 
     def __post_init__(self) -> None:
         for field in fields(self):
