@@ -56,7 +56,9 @@ timeline: []
 
 def repertoire(count: int, seed: int) -> list[str]:
     """So many patterns for poi, drawn by the seed."""
-    suited = [name for name, each in patterns().items() if each.suits("poi") and name not in BY_NAME_ONLY]
+    suited = [
+        name for name, each in patterns().items() if each.suits("poi") and name not in BY_NAME_ONLY
+    ]
     drawn = np.random.default_rng([seed, count]).permutation(len(suited))[:count]
     return [suited[k] for k in sorted(drawn)]
 
@@ -107,7 +109,9 @@ def size_follows(show: Staged, song: Song) -> float:
     for block in show.blocks:
         if block.link:
             continue
-        low, high = (show.seconds(beat) / song.duration * len(curve) for beat in (block.start, block.end))
+        low, high = (
+            show.seconds(beat) / song.duration * len(curve) for beat in (block.start, block.end)
+        )
         loud.append(float(curve[max(int(low), 0) : max(int(high), int(low) + 1)].mean()))
         beats = np.linspace(block.start + 0.5, block.end - 0.5, 200)
         spread = []
@@ -130,7 +134,11 @@ def alike(show: Staged) -> bool:
         if not own:
             continue
         beats = round(own[-1].end - own[0].start)
-        said = tuple((block.title, block.timing, block.direction, block.cycle) for block in own if not block.link)
+        said = tuple(
+            (block.title, block.timing, block.direction, block.cycle)
+            for block in own
+            if not block.link
+        )
         danced.setdefault((section.label, beats), set()).add(said)
     return all(len(each) == 1 for each in danced.values())
 
@@ -151,21 +159,31 @@ def too_soon(show: Staged, _draft: Draft) -> int:
 
 def main() -> None:
     """Draft, check and print."""
-    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser = argparse.ArgumentParser(
+        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
     parser.add_argument("--songs", type=Path, required=True, help="folder with songs")
-    parser.add_argument("--count", type=int, default=20, help="how many of them, evenly from the sorted list")
+    parser.add_argument(
+        "--count", type=int, default=20, help="how many of them, evenly from the sorted list"
+    )
     parser.add_argument("--patterns", default="10,25,60")
     parser.add_argument("--seed", type=int, default=0)
     parser.add_argument("--json", action="store_true")
     given = parser.parse_args()
-    files = sorted(p for p in given.songs.rglob("*") if p.suffix in {".ogg", ".wav", ".mp3", ".flac"})
+    files = sorted(
+        p for p in given.songs.rglob("*") if p.suffix in {".ogg", ".wav", ".mp3", ".flac"}
+    )
     step = max(1, len(files) // given.count)
     rows = []
     with TemporaryDirectory():
         for file in files[::step][: given.count]:
             song = hear_song(file)
             for count in (int(each) for each in given.patterns.split(",")):
-                row = {"song": file.stem, "of": count, **drafted(file, song, repertoire(count, given.seed))}
+                row = {
+                    "song": file.stem,
+                    "of": count,
+                    **drafted(file, song, repertoire(count, given.seed)),
+                }
                 rows.append(row)
                 if not given.json:
                     print(_line(row), flush=True)

@@ -9,7 +9,9 @@ from sequencer.cli.progress_line import ProgressLine
 
 @click.command(epilog="Example: sequencer draft shows/mine.yaml --why")
 @click.argument("show", type=click.Path(path_type=Path))
-@click.option("--why", is_flag=True, help="Also print what each part of the cost is, and what is danced when.")
+@click.option(
+    "--why", is_flag=True, help="Also print what each part of the cost is, and what is danced when."
+)
 @click.option("--another", is_flag=True,
               help="Draft the next best routine that differs in at least a third of its material.")  # fmt: skip
 @click.option("--section", metavar="NAME", help="Draft only this section; everything else stays.")
@@ -31,7 +33,12 @@ def draft(
     try:
         with ProgressLine() as progress:
             made = tasks.draft_show(
-                show, section=section, another=another, seed=seed, write=not only_print, progress=progress
+                show,
+                section=section,
+                another=another,
+                seed=seed,
+                write=not only_print,
+                progress=progress,
             )
     except KeyboardInterrupt as stop:
         left = getattr(stop, "draft", None)

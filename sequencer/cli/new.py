@@ -12,6 +12,8 @@ from sequencer.cli.progress_line import ProgressLine
 @click.option("--track", type=click.Path(path_type=Path), help="The song.")
 @click.option("--title", help="Title of the show (default: from the file name).")
 @click.option("--force", is_flag=True, help="Overwrite SHOW if it exists.")
+@click.option("--draft/--no-draft", default=True, show_default=True,
+              help="Draft a routine of level 2, or lay one easy pattern into each section.")  # fmt: skip
 @click.option("--schema", is_flag=True, help="Print the JSON Schema of a show file, for editors.")
 @click.pass_context
 def new(
@@ -20,9 +22,10 @@ def new(
     track: Path | None,
     title: str | None,
     force: bool,
+    draft: bool,
     schema: bool,
 ) -> None:
-    """Write a commented show file SHOW, already divided into the sections of the track."""
+    """Write a commented show file SHOW, divided into the sections of the track, with a routine to start from."""
     from sequencer import tasks
 
     if schema:
@@ -32,5 +35,9 @@ def new(
         missing = "SHOW" if show is None else "--track"
         raise click.UsageError(f"{missing} is missing; for example: {new.epilog}", ctx)
     with ProgressLine() as progress:
-        tasks.start_show(show, track, title=title, force=force, progress=progress)
+        why = tasks.start_show(
+            show, track, title=title, force=force, draft=draft, progress=progress
+        )
+    if why:
+        click.echo(f"{why}; one easy pattern is laid into each section instead", err=True)
     click.echo(f"wrote {show}; next: sequencer check {show}")

@@ -15,14 +15,16 @@ from dataclasses import dataclass
 from typing import Any
 
 from ruamel.yaml import YAML
-from ruamel.yaml.nodes import MappingNode, Node, ScalarNode, SequenceNode
+from ruamel.yaml.nodes import CollectionNode, MappingNode, Node, ScalarNode, SequenceNode
 
 from sequencer.errors import InputError, Place
 from sequencer.show.document import Document
 
 KEY = "drafted"
 _ALWAYS = "true"
-_LETTERS = "bcdfghjklmnpqrstvwxz"  # no word of a language comes out, and nothing that YAML reads otherwise
+_LETTERS = (
+    "bcdfghjklmnpqrstvwxz"  # no word of a language comes out, and nothing that YAML reads otherwise
+)
 _LENGTH = 5
 _PLAIN = re.compile(r"[A-Za-z][\w'’-]*( [\w'’-]+)*|-?\d+(\.\d+)?(\+\d+/\d+)?")
 _WORDS = {"true", "false", "null", "yes", "no", "on", "off", "y", "n"}
@@ -41,7 +43,9 @@ class DraftedRow:
 
 def mark_of(row: Row) -> str:
     """The word that marks an entry as drafted, made from all else that it says."""
-    said = json.dumps(_texts({key: value for key, value in row.items() if key != KEY}), sort_keys=True)
+    said = json.dumps(
+        _texts({key: value for key, value in row.items() if key != KEY}), sort_keys=True
+    )
     number = int.from_bytes(hashlib.blake2b(said.encode(), digest_size=8).digest(), "big")
     word = ""
     for _ in range(_LENGTH):
@@ -71,7 +75,7 @@ def is_drafted(row: Any) -> bool:
     """Whether an entry or a step is as the draft wrote it."""
     if not isinstance(row, Mapping) or KEY not in row:
         return False
-    return row[KEY] == _ALWAYS or row[KEY] == mark_of(row)
+    return row[KEY] in (_ALWAYS, mark_of(row))
 
 
 def drafted_phrases(values: Mapping[str, Any]) -> frozenset[str]:
@@ -213,7 +217,11 @@ class _Lines:
             out += [each + self._end for each in self._before.get(k, ())]
             if k not in self._gone:
                 out.append(line)
-        if self._lines and not self._lines[-1].endswith(("\n", "\r")) and len(self._lines) in self._before:
+        if (
+            self._lines
+            and not self._lines[-1].endswith(("\n", "\r"))
+            and len(self._lines) in self._before
+        ):
             last = len(self._lines) - 1
             out[out.index(self._lines[last])] = self._lines[last] + self._end
         return self._mark + "".join(out)
@@ -223,7 +231,7 @@ class _Lines:
         holder = self._node(path[:-1])
         first, last = self._extent(path)
         others = [other for other in self._extents(holder) if other != (first, last)]
-        if holder.flow_style or any(low <= last and first <= high for low, high in others):
+        if _flows(holder) or any(low <= last and first <= high for low, high in others):
             raise self._fault(path, "what was drafted stands on one line with something else")
         self._gone |= set(range(first, last + 1))
 
@@ -241,7 +249,7 @@ class _Lines:
             self._put(self._above("timeline"), ["phrases:", *body, ""])
             return
         node = self._node(("phrases",))
-        if node.flow_style or not isinstance(node, MappingNode):
+        if _flows(node) or not isinstance(node, MappingNode):
             self._replace_empty("phrases", node, bool(getattr(node, "value", ())))
             self._put(heading + 1, body)
             return
@@ -259,8 +267,10 @@ class _Lines:
             self._put(at, ["", "timeline:", *(self._item(row, 2) for row in rows)])
             return
         node = self._node(("timeline",))
-        if node.flow_style or not isinstance(node, SequenceNode):
-            self._replace_empty("timeline", node, bool(getattr(node, "value", ())) and bool(staying))
+        if _flows(node) or not isinstance(node, SequenceNode):
+            self._replace_empty(
+                "timeline", node, bool(getattr(node, "value", ())) and bool(staying)
+            )
             self._put(heading + 1, [self._item(row, 2) for row in rows])
             return
         column = node.start_mark.column
@@ -312,7 +322,9 @@ class _Lines:
         if full or node.end_mark.line != line:
             raise self._fault((key,), f"{key} is written within brackets")
         comment = self._lines[line].partition("#")
-        self._lines[line] = f"{key}:" + (f"   #{comment[2].rstrip()}" if comment[1] else "") + self._end
+        self._lines[line] = (
+            f"{key}:" + (f"   #{comment[2].rstrip()}" if comment[1] else "") + self._end
+        )
 
     def _node(self, path: Sequence[str | int]) -> Node:
         node: Node = self._root
@@ -360,10 +372,17 @@ class _Lines:
         )
 
 
+def _flows(node: Node) -> bool:
+    """Whether a list or mapping is written within brackets."""
+    return isinstance(node, CollectionNode) and bool(node.flow_style)
+
+
 def _last_line(node: Node) -> int:
     """The last line of a node's own text, without comments below it."""
-    if isinstance(node, ScalarNode) or node.flow_style:
+    if isinstance(node, ScalarNode) or _flows(node):
         end = node.end_mark
         return int(end.line) - (1 if end.column == 0 and end.line > node.start_mark.line else 0)
-    inside = [part for each in node.value for part in (each if isinstance(each, tuple) else (each,))]
+    inside = [
+        part for each in node.value for part in (each if isinstance(each, tuple) else (each,))
+    ]
     return max([_last_line(part) for part in inside], default=int(node.start_mark.line))

@@ -11,8 +11,8 @@ LINK = 2  # beats from one section's pattern to the next
 _Part = tuple[str, int, int, float]  # name, first beat, last beat, energy
 
 
-def starter_text(song: Song, *, track: str, title: str, date: str) -> str:
-    """A show file for one performer, with one block per section.
+def starter_text(song: Song, *, track: str, title: str, date: str, blocks: bool = True) -> str:
+    """A show file for one performer.
 
     Parameters
     ----------
@@ -24,6 +24,8 @@ def starter_text(song: Song, *, track: str, title: str, date: str) -> str:
         Title of the show.
     date : str
         YYYY-MM-DD.
+    blocks : bool
+        Whether it has one easy pattern for each section; without, the timeline is empty, to be drafted.
 
     Raises
     ------
@@ -44,14 +46,15 @@ def starter_text(song: Song, *, track: str, title: str, date: str) -> str:
         f"   # {clock_text(float(count.seconds_from_beats(start)))}, energy {energy:.2f}"
         for name, start, _, energy in parts
     )
-    blocks = "\n".join(
+    rows = [
         _block_lines(part, pattern, count, last=part is parts[-1])
         for part, pattern in zip(parts, _patterns(parts), strict=True)
-    )
+    ]
     first, last = count.position_of(parts[0][1]), count.position_of(_dark(parts, count))
     return _TEXT.format(
         title=_quoted(title), date=date, track=_quoted(track), sha=song.sha256, tempo=f"{song.tempo:.1f}",
-        metre=song.metre, duration=clock_text(song.duration), marks=marks, blocks=blocks,
+        metre=song.metre, duration=clock_text(song.duration), marks=marks,
+        timeline=_BLOCKS + "\n".join(rows) if blocks else _DRAFTED,
         first=first, last=last,
     )  # fmt: skip
 
@@ -97,6 +100,15 @@ def _quoted(text: str) -> str:
     return json.dumps(text, ensure_ascii=False)
 
 
+_BLOCKS = """\
+# One block per section to start from, and a link (a computed transition) to the next.
+# `sequencer patterns` lists the patterns you can use here.
+timeline:
+"""
+_DRAFTED = """\
+# Drafted: entries with `drafted` are drawn anew by `sequencer draft`. Change one, or take its mark away, and it is yours.
+# A link is a computed transition. `sequencer patterns` lists the patterns you can use here.
+timeline: []"""
 _TEXT = """\
 # A show for `sequencer`. Times are bar.beat (17.1), m:ss.s of the track (1:02.5) or a section's name;
 # lengths are metres unless a unit follows (6 ft). Everything after a # is a note for you.
@@ -143,6 +155,8 @@ cast:
   - name: Performer
     stature: 1.70 m
     # birth_year: 1990    # rules set a minimum age for performing with fire
+    level: 2              # 1 to 5: `sequencer draft` uses every pattern up to this difficulty; besides those:
+    # repertoire: {{known: [three-beat-weave], learning: [antispin-flower-4], never: [stall]}}
     prop: poi             # usual size: tether 0.51 m (0.30 of the stature), head 200 g, wick 5 cm
     # If you have measured yours, write: prop: {{kind: poi, tether: 0.48 m, head_mass: 180 g, wick: 4.5 cm}}
     # Or rope dart, staff, club, fan, hoop. For a prop in one hand only:
@@ -156,10 +170,12 @@ formations:
 staging:
   - {{formation: start, from: {first}}}
 
-# One block per section to start from, and a link (a computed transition) to the next.
-# `sequencer patterns` lists the patterns you can use here.
-timeline:
-{blocks}
+# What `sequencer draft` should bring: give your wishes, take the #s away, and give the command.
+# wishes:
+#   moves: {{three-beat-weave: 1, flower: 2, stop: 1}}   # patterns or kinds of pattern, and how often
+#   character: {{A: calm}}         # of a section: calm or full
+
+{timeline}
 
 # Only for a lit show: remove the #. Time your own burn before you trust a number here.
 # night: 2027-06-19        # the night of the performance

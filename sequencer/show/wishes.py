@@ -41,9 +41,7 @@ def _often(value: Any) -> Any:
         return tuple(str(each) for each in value)
     if text.startswith(_BEFORE):
         return (text,)
-    raise ValueError(
-        f"{value!r} is neither a number of times nor a place such as `before refrain`"
-    )
+    raise ValueError(f"{value!r} is neither a number of times nor a place such as `before refrain`")
 
 
 HowOften = Annotated[
@@ -111,7 +109,11 @@ class Wishes(Record):
     @property
     def counted(self) -> Mapping[str, int]:
         """How often each pattern or kind of pattern is wished."""
-        return {move: often for move, often in self.moves.items() if isinstance(often, int) and move != STOP}
+        return {
+            move: often
+            for move, often in self.moves.items()
+            if isinstance(often, int) and move != STOP
+        }
 
 
 def meant_by(word: str, families: Mapping[str, str]) -> tuple[str, ...]:

@@ -109,9 +109,26 @@ def start_show(
     *,
     title: str | None = None,
     force: bool = False,
+    draft: bool = True,
     progress: Progress | None = None,
-) -> None:
+) -> str:
     """Write a show file to start from.
+
+    Parameters
+    ----------
+    show, track : path
+    title : str, optional
+        Default: from the file's name.
+    force : bool
+        Whether an existing file is overwritten.
+    draft : bool
+        Whether a routine of level 2 is drafted into it; otherwise it has one easy pattern for each section.
+    progress : callable, optional
+
+    Returns
+    -------
+    said : str
+        Why there is no draft, if none could be made; empty otherwise.
 
     Raises
     ------
@@ -128,12 +145,13 @@ def start_show(
             "this file already exists",
             "choose another name, or add --force",
         )
-    song = hear_song(track, progress=progress)
+    song = hear_song(track, progress=within(progress, 0.0, _SONG if draft else 1.0))
     today = dt.datetime.now(tz=dt.UTC).astimezone().date().isoformat()
+    said = {
+        "track": _from_folder(track, show.parent), "title": title or _title(show), "date": today
+    }  # fmt: skip
     try:
-        text = starter_text(
-            song, track=_from_folder(track, show.parent), title=title or _title(show), date=today
-        )
+        text = starter_text(song, **said, blocks=True)
     except ValueError as error:
         raise InputError(
             "no-steady-beat",
@@ -141,7 +159,17 @@ def start_show(
             str(error),
             "use a track with a beat, or supply your own beats",
         ) from error
+    why = ""
+    if draft:
+        from sequencer.planning.drafting.drafts import drafted_show
+
+        try:
+            bare = starter_text(song, **said, blocks=False)
+            text = drafted_show(bare, str(show), song, progress=within(progress, _SONG, 1.0)).text
+        except InputError as error:
+            why = f"no routine could be drafted: {error.what}"
     write_text(show, text)
+    return why
 
 
 def stage_show(

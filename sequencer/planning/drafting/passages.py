@@ -100,9 +100,7 @@ def joining(first: Laws, second: Laws, moves: Sequence[Move], beats: float) -> B
 
 
 def _spread(motion: Motion, index: tuple[object, object]) -> Motion:
-    parts: dict[str, Floats] = {
-        name: getattr(motion, name)[index] for name in Motion.__slots__
-    }
+    parts: dict[str, Floats] = {name: getattr(motion, name)[index] for name in Motion.__slots__}
     return Motion(**parts)
 
 
@@ -140,7 +138,9 @@ def tried(passages: Sequence[Passage], first: Laws, second: Laws) -> list[str]:
 
 def _named(stage: Stage, move: Move) -> str:
     pattern = stage.show.book[move.pattern]
-    return repr([(law.kind.name, sorted(law.fixed.items())) for law in (pattern.left, pattern.right)])
+    return repr(
+        [(law.kind.name, sorted(law.fixed.items())) for law in (pattern.left, pattern.right)]
+    )
 
 
 def _tried(passages: Sequence[Passage], first: Laws, second: Laws) -> list[str]:

@@ -10,7 +10,6 @@ from sequencer.show.model import Performer
 from sequencer.show.reading import ReadShow
 from sequencer.show.wishes import USUAL_LEVEL, Repertoire, meant_by
 
-
 # Not drafted unless named: two that are only as good as the parameters written for them, and one that needs a turn.
 BY_NAME_ONLY = frozenset({"orbit", "toroid", "body-turn"})
 

@@ -17,7 +17,17 @@ from sequencer.planning.drafting.slots import Slot, occurrences
 from sequencer.planning.drafting.weights import TOO_SOON, Weights
 from sequencer.show.wishes import Wishes, meant_by
 
-_OWN_TERMS = ("energy", "difficulty", "learning", "ending", "margin", "walking", "hands", "variety", "chance")
+_OWN_TERMS = (
+    "energy",
+    "difficulty",
+    "learning",
+    "ending",
+    "margin",
+    "walking",
+    "hands",
+    "variety",
+    "chance",
+)
 EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
 SOON = 16  # [beats] within which a pattern does not come again, unless the part returns
 SEEN = 12.0  # [beats] that a hard move needs to be seen
@@ -25,7 +35,9 @@ HARD = 4  # difficulty after which a rest is welcome
 CALM = 0.4  # rank of loudness below which music counts as calm
 
 
-Key = tuple[int, float, int, int, int, int]  # move, beats, link, move, and the range of tempos of each
+Key = tuple[
+    int, float, int, int, int, int
+]  # move, beats, link, move, and the range of tempos of each
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -86,10 +98,11 @@ class Setting:
         self.timings = np.array([move.timing for move in self.cast.moves])
         self.directions = np.array([move.direction for move in self.cast.moves])
         self.unusual = np.array(
-            [not usual_hands(move, book[move.pattern]) for move in self.cast.moves], dtype=np.float64
+            [not usual_hands(move, book[move.pattern]) for move in self.cast.moves],
+            dtype=np.float64,
         )
         self.exits = self._exits()
-        self.effect = _effects(self.cast.moves, self.cast.heard)
+        self.effect = _effects(self.cast.heard)
 
     def _exits(self) -> frozenset[int]:
         """Last slots of sections that return: they end in a link wherever they lead, so that the section is one phrase."""
@@ -135,7 +148,7 @@ class Setting:
     def own_terms(self, material: int) -> dict[str, Floats]:
         """What each move costs in a material by itself, term by term, (n,) each."""
         weigh, cast = self.weights, self.cast
-        terms = {name: np.zeros(self.count) for name in _OWN_TERMS}
+        terms: dict[str, Floats] = {name: np.zeros(self.count) for name in _OWN_TERMS}
         level = cast.material.level
         learning = np.array([name in cast.material.learning for name in self.patterns])
         close = np.array([max(0.0, 1.0 - each.margin / 0.05) for each in cast.heard])
@@ -171,7 +184,8 @@ class Setting:
         near = {
             each.pattern
             for each in self.fixed
-            if each.start - slot.end < SOON and slot.start - each.end < SOON
+            if each.start - slot.end < SOON
+            and slot.start - each.end < SOON
             and each.label != slot.label
         }
         return np.array([float(name in near) for name in self.patterns])
@@ -237,21 +251,34 @@ class Setting:
             self._joins[key] = np.logical_and.reduce(each)
         return self._joins[key]
 
-    def link_costs(self, a: int, b: int) -> dict[int, float]:
-        """What links of each length cost between two slots, best first."""
+    def link_costs(self, a: int) -> dict[int, float]:
+        """What links of each length out of a slot cost, best first."""
         beats = min(self.slots[a].beats, EIGHTS)
         ideal = 2 if beats >= 12 else 1
         if self.cast.material.level <= 1 and beats >= EIGHTS:
             ideal = 3
         costs = {
-            n: self.weights.links * (0.4 + 0.3 * n + 0.35 * abs(n - ideal) + 4.0 * max(0.0, n / beats - 0.2))
+            n: self.weights.links
+            * (0.4 + 0.3 * n + 0.35 * abs(n - ideal) + 4.0 * max(0.0, n / beats - 0.2))
             for n in LENGTHS
             if beats - n >= 4
         }
         return dict(sorted(costs.items(), key=lambda each: each[1]))
 
+    def early(self, k: int) -> int:
+        """Beats by which the last block of a section that returns ends where it leads on to nothing."""
+        return next(iter(self.link_costs(k)), 0) if k in self.exits else 0
+
+    def passable(self, picks: Sequence[int]) -> bool:
+        """Whether some link is left between any two moves of a routine."""
+        return all(
+            self.link(a, b, picks[self.slots[a].material], picks[self.slots[b].material])
+            is not None
+            for a, b in self.neighbours
+        )
+
     def _link_table(self, a: int, b: int) -> Floats:
-        costs = self.link_costs(a, b)
+        costs = self.link_costs(a)
         beats, paces = self.slots[a].beats, self.paces(a, b)
         usual = min(costs.values(), default=inf)
         table = np.where(self.joins(a, b) & (a not in self.exits), 0.0, usual)
@@ -265,7 +292,7 @@ class Setting:
         """The link between two moves in two slots [beats], 0 if they join; None if nothing is left."""
         beats, paces = self.slots[a].beats, self.paces(a, b)
         options = [0] if a not in self.exits and self.joins(a, b)[first, second] else []
-        options += self.link_costs(a, b)
+        options += self.link_costs(a)
         for n in options:
             if (first, float(beats - n), n, second, *paces) not in self.bad:
                 return n
@@ -291,7 +318,9 @@ class Setting:
                 for first, beats, link, second, *_ in (keys[k] for k in own)
             ]
             for laws in self.cast.laws:
-                for k, why in zip(own, tried(passages, laws[paces[0]], laws[paces[1]]), strict=True):
+                for k, why in zip(
+                    own, tried(passages, laws[paces[0]], laws[paces[1]]), strict=True
+                ):
                     said[k] = said[k] or why
         return said
 
@@ -305,13 +334,25 @@ class Setting:
             there = len({each.material for each in self.fixed if each.pattern in meant})
             if often > there:
                 yield self._counting(
-                    f"{word} {often} times", meant, at_least=float(often - there), price=self.weights.wishes
+                    f"{word} {often} times",
+                    meant,
+                    at_least=float(often - there),
+                    price=self.weights.wishes,
                 )
         names = list(dict.fromkeys(self.patterns))
-        most = max(1, -(-2 * len(self.uses) // max(len(names), 1)) - 1) if len(names) > 1 else len(self.uses)
+        most = (
+            max(1, -(-2 * len(self.uses) // max(len(names), 1)) - 1)
+            if len(names) > 1
+            else len(self.uses)
+        )
         for name in names:
             if most < len(self.uses):
-                yield self._counting(f"{name} at most {most} times", {name}, at_most=float(most), price=self.weights.repetition)
+                yield self._counting(
+                    f"{name} at most {most} times",
+                    {name},
+                    at_most=float(most),
+                    price=self.weights.repetition,
+                )
 
         yield from self.besides
         modes = {(move.timing, move.direction) for move in self.cast.moves}
@@ -326,12 +367,32 @@ class Setting:
             )
 
     def _counting(
-        self, name: str, meant: set[str], *, at_least: float = 0.0, at_most: float = inf, price: float
+        self,
+        name: str,
+        meant: set[str],
+        *,
+        at_least: float = 0.0,
+        at_most: float = inf,
+        price: float,
     ) -> Counting:
         row = np.array([1.0 if each in meant else 0.0 for each in self.patterns])
         return Counting(
-            name=name, counts=tuple(row for _ in self.uses), at_least=at_least, at_most=at_most, price=price
+            name=name,
+            counts=tuple(row for _ in self.uses),
+            at_least=at_least,
+            at_most=at_most,
+            price=price,
         )
+
+    def unmet(self, picks: Sequence[int]) -> tuple[str, ...]:
+        """Wishes that a routine leaves out, in words."""
+        found = []
+        for rule in self.countings():
+            if rule.at_least:
+                count = sum(rule.counts[k][pick] for k, pick in enumerate(picks))
+                if count < rule.at_least:
+                    found.append(f"{rule.name} (there is room for {count:g})")
+        return tuple(found)
 
     # --- what it costs, in words ---
 
@@ -376,7 +437,7 @@ def _plane(pattern: Pattern) -> str:
         return ""
 
 
-def _effects(moves: Sequence[Move], heard: Sequence[Heard]) -> Floats:
+def _effects(heard: Sequence[Heard]) -> Floats:
     """How large and fast each move looks among the others, as a rank from 0 to 1."""
     sizes = _ranks(np.array([each.size for each in heard]))
     speeds = _ranks(np.array([each.speed for each in heard]))

@@ -13,7 +13,9 @@ from sequencer.timing.phrases import Phrase, phrases
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
-SHORTEST = 6  # [beats] of a stretch; a pattern needs time to be seen, and the link out of it takes some
+SHORTEST = (
+    6  # [beats] of a stretch; a pattern needs time to be seen, and the link out of it takes some
+)
 LONGEST = 20  # [beats]
 SLOWEST_PAIR = 84.0  # [beats a minute] below which a stretch is one eight, since two last too long
 STOP_BEATS = 8  # of a stop: two to come to rest, four in which nothing moves, two to begin again
@@ -95,7 +97,9 @@ def slots_of(
                 key = (part.label if alike else part.name, k, n, n and low - start)
                 material = known.setdefault(key, len(known))
                 slots.append(
-                    Slot(start=low, end=high, section=part.name, label=part.label, material=material)
+                    Slot(
+                        start=low, end=high, section=part.name, label=part.label, material=material
+                    )
                 )
     return tuple(_numbered(slots))
 
@@ -103,9 +107,7 @@ def slots_of(
 def _numbered(slots: Sequence[Slot]) -> list[Slot]:
     """The slots with materials numbered as they first occur."""
     order: dict[int, int] = {}
-    return [
-        replace(slot, material=order.setdefault(slot.material, len(order))) for slot in slots
-    ]
+    return [replace(slot, material=order.setdefault(slot.material, len(order))) for slot in slots]
 
 
 def _cut(song: Song, tempo: TempoMap) -> list[tuple[Part, list[int]]]:
@@ -139,9 +141,9 @@ def _cut(song: Song, tempo: TempoMap) -> list[tuple[Part, list[int]]]:
 def _eights(song: Song, tempo: TempoMap) -> list[tuple[Phrase, int, int]]:
     """The phrases of a song in whole beats."""
     found = []
-    last = int(round(float(tempo.beats_from_seconds(song.beats[-1])))) if song.beats else 0
+    last = round(float(tempo.beats_from_seconds(song.beats[-1]))) if song.beats else 0
     for each in phrases(song):
-        start = int(round(float(tempo.beats_from_seconds(each.start))))
+        start = round(float(tempo.beats_from_seconds(each.start)))
         end = min(start + each.counts, last)
         if end > start:
             found.append((each, start, end))

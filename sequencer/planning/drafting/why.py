@@ -17,9 +17,10 @@ def summary(draft: Draft, *, why: bool = False) -> str:
         Also each term of the cost, and what is danced in every stretch.
     """
     patterns = {words.partition(",")[0] for *_, words in draft.rows}
+    stretches = counted(len(draft.rows), "stretch", "stretches")
+    links = f"{counted(draft.links, 'link')} ({100 * draft.link_share:.0f} % of the time)"
     lines = [
-        f"{counted(len(draft.rows), 'stretch', 'stretches')}, {counted(len(patterns), 'pattern')}, "
-        f"{counted(draft.links, 'link')} ({100 * draft.link_share:.0f} % of the time)",
+        f"{stretches}, {counted(len(patterns), 'pattern')}, {links}",
         f"cost {draft.cost:.2f}: {goodness(draft)}",
     ]
     if draft.checked:

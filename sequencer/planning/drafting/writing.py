@@ -43,7 +43,10 @@ def _number(value: float) -> int | float:
 
 
 def rows_of(
-    danced: Sequence[Danced], position: Callable[[float], str], *, names: Collection[str] = (),
+    danced: Sequence[Danced],
+    position: Callable[[float], str],
+    *,
+    names: Collection[str] = (),
     besides: Mapping[str, Any] | None = None,
 ) -> tuple[dict[str, list[Row]], list[DraftedRow]]:
     """Phrases, and entries of the timeline.
@@ -80,7 +83,9 @@ def rows_of(
         for k, step in enumerate(body[used:]):
             remark = first.slot.section if k == 0 and not used else ""
             rows.append(
-                DraftedRow(values={"from": position(at), **(besides or {}), **step}, at=at, remark=remark)
+                DraftedRow(
+                    values={"from": position(at), **(besides or {}), **step}, at=at, remark=remark
+                )
             )
             at += step["beats"]
     return phrases, rows

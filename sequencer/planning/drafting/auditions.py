@@ -1,0 +1,204 @@
+"""The problem of a draft from its ground: moves are auditioned by everybody who dances, and hopeless wishes refused."""
+
+from collections.abc import Sequence
+from math import ceil, floor
+
+import numpy as np
+
+from sequencer.errors import InputError
+from sequencer.motion.fitting.fits import GOOD
+from sequencer.motion.fitting.windows import windows_of
+from sequencer.planning.drafting.candidates import Heard, Move, Stage, auditioned, moves_for
+from sequencer.planning.drafting.ground import Ground
+from sequencer.planning.drafting.passages import Laws
+from sequencer.planning.drafting.repertoire import fault_of_wish, material_for
+from sequencer.planning.drafting.setting import Cast, Setting
+from sequencer.planning.drafting.slots import Slot, occurrences
+from sequencer.planning.drafting.weights import Weights
+from sequencer.progress import Progress
+from sequencer.show.wishes import meant_by
+
+TEMPO_STEP = (
+    4.0  # [beats/min] to which ranges of tempos are widened, so that other songs find them known
+)
+_WIDE = 1.15  # the fastest tempo of a range over its slowest
+_AT_ONCE = 40  # moves
+_MOVES = 160  # about as many candidates are kept, over all patterns
+_EACH = (2, 6)  # least and most of one pattern
+
+
+def setting_for(
+    ground: Ground, slots: tuple[Slot, ...], *, weights: Weights, seed: int, say: Progress
+) -> Setting:
+    """The problem, with the moves that passed their auditions.
+
+    Parameters
+    ----------
+    ground : Ground
+    slots : tuple of Slot
+    weights : Weights
+    seed : int
+    say : callable
+        Told the share of the auditions.
+
+    Raises
+    ------
+    InputError
+        If a wish cannot be met by anything, or nothing that the performers know can be danced to this song.
+    """
+    material = material_for(ground.whole, ground.lead, ground.base.book)
+    ranges, of = tempo_ranges(ground, slots)
+    stages = [
+        [
+            Stage(
+                show=ground.base,
+                record=record,
+                tempo=tempo,
+                lit=bool(ground.base.lit_of(record.name)),
+            )
+            for tempo in ranges
+        ]
+        for record in (ground.lead,)
+    ]
+    every = [stage for own in stages for stage in own]
+    moves = list(moves_for(material.names, every))
+    heard = _all_heard(moves, every, say)
+    passes = [
+        [
+            all(heard[n * len(ranges) + c][k].passes for n in range(len(stages)))
+            for k in range(len(moves))
+        ]
+        for c in range(len(ranges))
+    ]  # by range and move
+    somewhere = [k for k in range(len(moves)) if any(row[k] for row in passes)]
+    _refuse_hopeless(ground, moves, heard, somewhere, every[0])
+    best_of = [
+        max((row[k] for row in heard), key=lambda each: each.passes) for k in range(len(moves))
+    ]
+    chosen = _some(moves, best_of, somewhere, passes)
+    return Setting(
+        slots=slots,
+        loudness=ground.loudness(slots),
+        cast=Cast(
+            moves=tuple(moves[k] for k in chosen),
+            heard=tuple(best_of[k] for k in chosen),
+            laws=tuple(tuple(Laws(stage) for stage in own) for own in stages),
+            paces=of,
+            material=material,
+            book=ground.base.book,
+        ),
+        wishes=ground.whole.show.wishes,
+        weights=weights,
+        fixed=ground.fixed(),
+        seed=seed,
+        forbidden={
+            (piece, n)
+            for piece, c in enumerate(of)
+            for n, k in enumerate(chosen)
+            if not passes[c][k]
+        },
+    )
+
+
+def tempo_ranges(
+    ground: Ground, slots: Sequence[Slot]
+) -> tuple[list[tuple[float, float]], tuple[int, ...]]:
+    """Ranges of tempos in which moves are auditioned [beats/min], and which of them each material needs."""
+    spans = []
+    for own in occurrences(slots).values():
+        beats = np.concatenate([np.arange(slot.start, slot.end) for slot in own])
+        tempos = 60.0 * ground.base.tempo.beats_per_second(beats)
+        low, high = (tempos.min() + 0.5) / TEMPO_STEP, (tempos.max() - 0.5) / TEMPO_STEP
+        spans.append((float(floor(low)) * TEMPO_STEP, float(ceil(high)) * TEMPO_STEP))
+    ranges: list[tuple[float, float]] = []
+    of = [0] * len(spans)
+    for k in sorted(range(len(spans)), key=lambda k: spans[k]):
+        low, high = spans[k]
+        if ranges and max(ranges[-1][1], high) <= _WIDE * ranges[-1][0]:
+            ranges[-1] = (ranges[-1][0], max(ranges[-1][1], high))
+        else:
+            ranges.append((low, high))
+        of[k] = len(ranges) - 1
+    return ranges, tuple(of)
+
+
+def _all_heard(moves: Sequence[Move], stages: Sequence[Stage], say: Progress) -> list[list[Heard]]:
+    """How each move fares on each stage."""
+    found = []
+    for n, stage in enumerate(stages):
+        row: list[Heard] = []
+        for k in range(0, len(moves), _AT_ONCE):
+            say("auditioning patterns", (n + k / max(len(moves), 1)) / len(stages))
+            row += auditioned(moves[k : k + _AT_ONCE], stage)
+        found.append(row)
+    return found
+
+
+def _refuse_hopeless(
+    ground: Ground,
+    moves: Sequence[Move],
+    heard: Sequence[Sequence[Heard]],
+    passing: Sequence[int],
+    stage: Stage,
+) -> None:
+    """Refuse wishes that nothing can meet, and a repertoire of which nothing can be danced."""
+    worst = [
+        next((row[k] for row in heard if not row[k].passes), heard[0][k]) for k in range(len(moves))
+    ]
+    families = {name: each.family for name, each in ground.base.book.items()}
+    able = {moves[k].pattern for k in passing}
+    for word, often in ground.whole.show.wishes.counted.items():
+        meant = set(meant_by(word, families))
+        if meant & able:
+            continue
+        own = [k for k in range(len(moves)) if moves[k].pattern in meant]
+        if not own:
+            raise _not_in_repertoire(ground, word, often)
+        raise fault_of_wish(
+            ground.whole, word, f"{word} cannot be danced to this song by {stage.record.name}: {worst[own[0]].why}",
+            _relaxing(moves[own[0]], stage),
+        )  # fmt: skip
+    if not passing:
+        index = ground.whole.show.names.index(stage.record.name)
+        raise ground.fault(
+            "nothing-fits", ("cast", index),
+            f"no pattern of {stage.record.name}'s can be danced to this song: {moves[0].pattern}: {worst[0].why}",
+            _relaxing(moves[0], stage),
+        )  # fmt: skip
+
+
+def _not_in_repertoire(ground: Ground, word: str, often: int) -> InputError:
+    times = "once" if often == 1 else f"{often} times"
+    return fault_of_wish(
+        ground.whole, word, f"{word} is wished {times}, but is not in the repertoire",
+        "add it under `repertoire`, `known`, or raise `level`",
+    )  # fmt: skip
+
+
+def _relaxing(move: Move, stage: Stage) -> str:
+    """What would let a move pass, in words."""
+    opens = windows_of(stage.dance(move)).opens
+    if opens:
+        return f"it fits with {opens[0]}"
+    return "choose another pattern, a shorter tether, or count the song with `tempo: half`"
+
+
+def _some(
+    moves: Sequence[Move],
+    heard: Sequence[Heard],
+    passing: Sequence[int],
+    passes: Sequence[Sequence[bool]],
+) -> list[int]:
+    """Of each pattern the moves with most room; fewer of each where there are many patterns."""
+    names = list(dict.fromkeys(moves[k].pattern for k in passing))
+    least, greatest = _EACH
+    most = max(least, min(greatest, _MOVES // max(len(names), 1)))
+    out: list[int] = []
+    for name in names:
+        own = [k for k in passing if moves[k].pattern == name]
+        own.sort(key=lambda k: (not moves[k].usual, -min(heard[k].margin, GOOD)))
+        chosen = set(own[:most])
+        for row in passes:  # every range of tempos gets its share
+            chosen |= set([k for k in own if row[k]][: max(1, most // 2)])
+        out += sorted(chosen)
+    return out

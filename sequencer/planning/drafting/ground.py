@@ -1,0 +1,268 @@
+"""What a draft starts from: the show file without what was drafted before, on its song; and the slots to be filled."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property
+from typing import Any
+
+import numpy as np
+
+from sequencer.arrays import Floats
+from sequencer.errors import InputError
+from sequencer.planning.drafting.setting import Fixed
+from sequencer.planning.drafting.slots import SHORTEST, Part, Slot, parts_of, slots_of
+from sequencer.show.document import Document, parse_document
+from sequencer.show.drafted import drafted_entries, without_drafted
+from sequencer.show.model import Performer
+from sequencer.show.reading import ReadShow, nearest, show_from_document
+from sequencer.staging.moments import Moments
+from sequencer.staging.staged import Staged
+from sequencer.staging.timeline import staged
+from sequencer.timing.song import Song
+
+_CALM, _FULL = (
+    (0.0, 0.1),
+    (0.75, 0.25),
+)  # rank of loudness that a wish gives: least, and share of the music's own
+
+
+@dataclass(frozen=True, kw_only=True)
+class Ground:
+    """A show file, and what of it stays.
+
+    Parameters
+    ----------
+    text : str
+        The file as it stands.
+    document : Document
+        What it says.
+    whole : ReadShow
+        The show as it stands, for faults at their places in the file.
+    keep : tuple of int
+        Drafted entries of the timeline that stay.
+    base : Staged
+        The show without what is to be drafted anew.
+    heard : Song
+        Before the show's corrections.
+    section : str, optional
+        The only section to be filled.
+    """
+
+    text: str
+    document: Document
+    whole: ReadShow
+    keep: tuple[int, ...]
+    base: Staged
+    heard: Song
+    section: str | None = None
+
+    @cached_property
+    def values(self) -> dict[str, Any]:
+        """The file's values without what is to be drafted anew."""
+        return without_drafted(self.document.values, self.keep)
+
+    @cached_property
+    def lead(self) -> Performer:
+        """Whose dance the others follow."""
+        wished = self.whole.show.wishes.lead
+        cast = self.base.show.cast
+        return next((each for each in cast if each.name == wished), cast[0])
+
+    @cached_property
+    def parts(self) -> tuple[Part, ...]:
+        """The sections of the song in whole beats."""
+        return parts_of(self.base.song, self.base.tempo)
+
+    def fault(self, code: str, path: Sequence[str | int], what: str, mend: str) -> InputError:
+        """An error at a place in the file."""
+        return self.whole.fault(code, path, what, mend)
+
+    def starts(self) -> Mapping[int, float]:
+        """When each entry that stays begins [beats], by its place in the file as it stands."""
+        gone = set(drafted_entries(self.document.values)) - set(self.keep)
+        timeline = self.document.values.get("timeline") or []
+        left = [k for k in range(len(timeline)) if k not in gone]
+        begins = entry_starts(self.base)
+        return {k: begins[n] for n, k in enumerate(left) if n in begins}
+
+    # --- slots ---
+
+    def slots(self) -> tuple[Slot, ...]:
+        """The stretches to fill.
+
+        Raises
+        ------
+        InputError
+            If there is none.
+        """
+        own = self.base.blocks_of(self.lead.name)
+        slots = slots_of(
+            self.base.song,
+            self.base.tempo,
+            taken=[(block.start, block.end) for block in own],
+            stops=self.stops(),
+            alike=self.whole.show.wishes.returns == "alike",
+            only=self.section,
+        )
+        if slots:
+            return slots
+        if self.section is None:
+            raise self.fault(
+                "nothing-to-fill", ("timeline",), f"no gap of {SHORTEST} beats or more is left in the timeline",
+                "take out entries that should be drafted anew",
+            )  # fmt: skip
+        inside = [part for part in self.parts if self.section in (part.name, part.label)]
+        beats = max((part.end - part.start for part in inside), default=0)
+        if beats < SHORTEST:
+            raise self.fault(
+                "section-too-short", ("track",),
+                f"section {self.section!r} has {beats} beats, too few for any pattern: {SHORTEST} are needed",
+                "make it longer under `track`, `corrections`, `sections`, or draft the one before with it",
+            )  # fmt: skip
+        raise self.fault(
+            "nothing-to-fill", ("timeline",), f"section {self.section!r} has no gap of {SHORTEST} beats or more",
+            "take out its entries that should be drafted anew",
+        )  # fmt: skip
+
+    def stops(self) -> list[str]:
+        """Names of the sections before which everything stops.
+
+        Raises
+        ------
+        InputError
+            If the song has no such section.
+        """
+        wished = self.whole.show.wishes.stops
+        if isinstance(wished, int):
+            loud = sorted(self.parts[1:], key=lambda part: -self.energy(part.start, part.end))
+            return [part.name for part in loud[:wished]]
+        found = []
+        for name in wished:
+            own = [part.name for part in self.parts if name in (part.name, part.label)]
+            if not own:
+                raise self.fault(
+                    "unknown-section", ("wishes", "moves", "stop"), f"the song has no section {name!r} to stop before",
+                    nearest(name, self._section_names()),
+                )  # fmt: skip
+            found.append(own[0])
+        return found
+
+    def _section_names(self) -> list[str]:
+        return list(dict.fromkeys([*(p.name for p in self.parts), *(p.label for p in self.parts)]))
+
+    def energy(self, start: float, end: float) -> float:
+        """Mean energy of the song between two beats [1]."""
+        curve = np.array(self.base.song.energy or (0.0,))
+        low, high = (
+            int(self.base.seconds(beat) / self.base.song.duration * len(curve))
+            for beat in (start, end)
+        )
+        return float(curve[max(low, 0) : max(high, low + 1)].mean()) if low < len(curve) else 0.0
+
+    def loudness(self, slots: Sequence[Slot]) -> Floats:
+        """Rank of the loudness of each slot, 0 … 1, as the wishes have it."""
+        values = np.array([self.energy(slot.start, slot.end) for slot in slots])
+        order = np.argsort(np.argsort(values, kind="stable"), kind="stable")
+        ranks = np.asarray(order / max(len(slots) - 1, 1), dtype=np.float64)
+        character = self.whole.show.wishes.character
+        for name in character:
+            if name not in self._section_names():
+                raise self.fault(
+                    "unknown-section", ("wishes", "character", name), f"the song has no section {name!r}",
+                    nearest(name, self._section_names()),
+                )  # fmt: skip
+        for k, slot in enumerate(slots):
+            kind = character.get(slot.section, character.get(slot.label))
+            if kind is not None:
+                least, share = _CALM if kind == "calm" else _FULL
+                ranks[k] = least + share * ranks[k]
+        return ranks
+
+    def fixed(self) -> tuple[Fixed, ...]:
+        """What stays as it is, of the one who leads."""
+        label = {part.name: part.label for part in self.parts}
+        return tuple(
+            Fixed(
+                start=block.start,
+                end=block.end,
+                pattern=part.pattern,
+                label=label.get(self.base.section_at(block.start), ""),
+                material=repr(block.path),
+            )
+            for block in self.base.blocks_of(self.lead.name)
+            for part in block.hands.values()
+        )
+
+
+def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -> Ground:
+    """What a draft of a show file starts from.
+
+    Parameters
+    ----------
+    text : str
+        The file as it stands.
+    file : str
+        Its name, for messages.
+    song : Song
+        The analysed song.
+    section : str, optional
+        The only section to be filled.
+
+    Raises
+    ------
+    InputError
+        If the show cannot be used as it stands, the song has no steady beat, or it has no such section.
+    """
+    document = parse_document(text.removeprefix("\ufeff"), file)
+    whole = show_from_document(document)
+    given = whole.show.track.corrections.beats is not None
+    if not given and (len(song.beats) < 2 or not song.downbeats):
+        raise whole.fault(
+            "no-steady-beat", ("track", "file"), "no steady beat was found in this song",
+            "tap along and give your beats under `track`, `corrections`, `beats`",
+        )  # fmt: skip
+    keep = () if section is None else _outside(whole, song, section)
+    read = show_from_document(replace(document, values=without_drafted(document.values, keep)))
+    return Ground(
+        text=text,
+        document=document,
+        whole=whole,
+        keep=keep,
+        base=staged(read, song),
+        heard=song,
+        section=section,
+    )
+
+
+def _outside(whole: ReadShow, song: Song, section: str) -> tuple[int, ...]:
+    """Drafted entries that do not begin in a section."""
+    show = staged(whole, song)
+    parts = parts_of(show.song, show.tempo)
+    inside = [(part.start, part.end) for part in parts if section in (part.name, part.label)]
+    if not inside:
+        labels = [each.label for each in show.song.sections]
+        raise whole.fault(
+            "unknown-section", ("track",), f"the song has no section {section!r}",
+            nearest(section, list(dict.fromkeys([*show.song.section_names(), *labels]))),
+        )  # fmt: skip
+    begins = entry_starts(show)
+    return tuple(
+        k
+        for k in drafted_entries(whole.document.values)
+        if not any(low - 1e-6 <= begins.get(k, -1.0) < high - 1e-6 for low, high in inside)
+    )
+
+
+def entry_starts(show: Staged) -> dict[int, float]:
+    """When each entry of the timeline begins [beats]; one that follows another, as the other."""
+    read = show.read
+    if read is None:
+        return {}
+    moments = Moments(read, show.song, show.tempo)
+    begins: dict[int, float] = {}
+    at = 0.0
+    for k, entry in enumerate(read.show.timeline):
+        if entry.start is not None:
+            at = moments.beat(entry.start, ("timeline", k, "from"))
+        begins[k] = at
+    return begins
