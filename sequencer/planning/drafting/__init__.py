@@ -1,1 +1,1 @@
-"""Routines drafted for a song: candidates for every part, the best choice of them, and the checks on it."""
+"""A routine proposed for a song: what each slot may be, the search for the best, and its proof."""
