@@ -27,7 +27,7 @@ from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Song
 
-QUICK, THOROUGH = 300, 3000  # effort of a search, see `choices.best`
+QUICK, THOROUGH = 300, 8000  # effort of a search, see `choices.best`
 MOST_ROUNDS = 60  # of searching again after something was forbidden
 LEAD = 2  # [beats] kept for a link next to what a person wrote
 _STAGED, _HEARD, _FOUND = 0.05, 0.35, 0.9  # of the progress: on its song, auditions, search

@@ -254,7 +254,7 @@ class Setting:
     def link_costs(self, a: int) -> dict[int, float]:
         """What links of each length out of a slot cost, best first."""
         beats = min(self.slots[a].beats, EIGHTS)
-        ideal = 2 if beats >= 12 else 1
+        ideal = 2 if beats > SEEN else 1
         if self.cast.material.level <= 1 and beats >= EIGHTS:
             ideal = 3
         costs = {
@@ -441,7 +441,7 @@ def _effects(heard: Sequence[Heard]) -> Floats:
     """How large and fast each move looks among the others, as a rank from 0 to 1."""
     sizes = _ranks(np.array([each.size for each in heard]))
     speeds = _ranks(np.array([each.speed for each in heard]))
-    return _ranks(0.8 * sizes + 0.2 * speeds)
+    return _ranks(0.9 * sizes + 0.1 * speeds)
 
 
 def _ranks(values: Floats) -> Floats:

@@ -1,7 +1,7 @@
 """Where a draft may put something: stretches of the song's eights, and which of them share their material.
 
-A section is cut into stretches of two eights from its first beat; what is left over is a stretch of its own, or makes the last
-one longer. Parts of the song that return share material: the first stretch of every refrain is one piece of material.
+A section is cut into stretches of two eights from its first beat (in a waltz two or three phrases of six, at a slow tempo
+half as much); what is left over is a stretch of its own, or makes the last one longer. Parts of the song that return share material: the first stretch of every refrain is one piece of material.
 What a person wrote stays: stretches are cut at it, and what is shorter than `SHORTEST` is left open.
 """
 
@@ -9,15 +9,18 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from sequencer.timing.phrases import Phrase, phrases
+from sequencer.timing.phrases import Phrase, phrase_length, phrases
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
 SHORTEST = (
     6  # [beats] of a stretch; a pattern needs time to be seen, and the link out of it takes some
 )
-LONGEST = 20  # [beats]
-SLOWEST_PAIR = 84.0  # [beats a minute] below which a stretch is one eight, since two last too long
+LONGEST = 24  # [beats]
+USUAL = 16  # [beats] about as long as a stretch is: two eights, or three phrases of a waltz
+SLOWEST_PAIR = (
+    76.0  # [beats/min] below which a stretch is half as long, since it would last too long
+)
 STOP_BEATS = 8  # of a stop: two to come to rest, four in which nothing moves, two to begin again
 
 
@@ -113,19 +116,16 @@ def _numbered(slots: Sequence[Slot]) -> list[Slot]:
 def _cut(song: Song, tempo: TempoMap) -> list[tuple[Part, list[int]]]:
     """The edges of the stretches of each section; a section too short for one makes the stretch before it longer."""
     eights = _eights(song, tempo)
-    most = 1 if song.tempo < SLOWEST_PAIR else 2
+    most = max(1, round(USUAL / phrase_length(song.metre)))
+    if song.tempo < SLOWEST_PAIR:
+        most = max(1, most // 2)
     out: list[tuple[Part, list[int]]] = []
     for part in parts_of(song, tempo):
         own = [(start, end) for each, start, end in eights if each.section == part.name]
-        edges = [own[0][0]]
-        run = 0
-        for start, end in own:
-            run += 1
-            if run > most and start > edges[-1]:
-                edges.append(start)
-                run = 1
-            _ = end
-        edges.append(own[-1][1])
+        count = -(-len(own) // most)
+        each, more = divmod(len(own), count)
+        lasts = [(k + 1) * each + min(k + 1, more) - 1 for k in range(count)]
+        edges = [own[0][0], *(own[k][1] for k in lasts)]
         if len(edges) > 2 and edges[-1] - edges[-2] < SHORTEST:
             if edges[-1] - edges[-3] <= LONGEST:
                 del edges[-2]

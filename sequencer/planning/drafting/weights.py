@@ -24,7 +24,7 @@ TERMS: Mapping[str, str] = {
 class Weights:
     """How much each term costs, a term of 1 weighing as much as a link of two beats [1]; design choices of this project."""
 
-    energy: float = 5.0  # for two eights as far from the music as can be
+    energy: float = 8.0  # for two eights as far from the music as can be
     difficulty: float = 0.6  # for each step too hard; too easy a third of it
     learning: float = 20.0  # for two eights; hardly ever worth it
     ending: float = 0.8  # for a phrase that ends half a cycle in
