@@ -64,6 +64,8 @@ def show_page(schema: dict[str, Any]) -> str:
         "the middle of the downstage edge: X to the audience's right, Y upstage.",
         "Unknown keys are errors. This page is rebuilt from the code.",
         "",
+        *_STOPS.splitlines(),
+        "",
     ]
     lines += _heading("the file", schema)
     for name, record in schema["$defs"].items():
@@ -127,6 +129,43 @@ def _kind(value: Any) -> str:  # noqa: C901, PLR0911 (one return a form of the s
 def _cell(text: str) -> str:
     return " ".join(text.split()).replace("|", "\\|")
 
+
+_STOPS = """\
+## Stops and accents
+
+```yaml
+timeline:
+  - {pattern: extension, beats: 12}
+  - {rest: 4}                    # stop for four beats, props hanging
+  - {pattern: extension, beats: 10}
+  - {link: true, beats: 2}       # two beats to come to rest ...
+  - {rest: 4}                    # ... then four beats hanging still
+  - {pattern: butterfly, beats: 8}
+  - {hold: 4, note: look up}     # hands stay where the butterfly leaves them
+  - {accent: 17.1}               # must be hit
+```
+
+**`rest: 4`** stops for four beats in all: from the end of the pattern before to the start of the pattern after. The first of
+these beats bring the props to hang still, arms down, as before and after the dance; the last start them again; at least one
+beat in between they hang still. Both ways are computed and checked as links are, each of at most half of what is left, 2 beats
+where there is room (1.5, 2 or ½ times as many where those come out clean). Between two patterns a rest therefore needs
+3 beats. A `link` written right before or after it is that way instead: then it takes the link's beats, and the rest hangs
+still to its edge (between two links 1 beat is enough). A hole in the timeline beside a rest belongs to it.
+
+**`hold: 4`** stops with the hands where the pattern before leaves them, carried on a little as they brake. A poi or rope dart
+hangs straight down from the still hand: a line cannot hold it up. A staff, club, fan or hoop stands still in the direction to
+which it turned while the hand braked. Braking and starting take 1 beat each of a poi, ½ beat or 1 beat of a rigid prop, and
+part of the hold, unless a link is written there; ½ beat at least is still. A hold follows its pattern, or a link from
+it; before the first pattern, or after a hole, there is nothing to hold.
+
+Both take `hands`, `who`, `from`, `note`; `rest: true` with `beats` or `until` says the same. A lit prop that hangs still
+burns the hand above it: `hanging-lit` judges rests and holds alike. Without a `rest`, a hole between two patterns of up to 4
+beats is one link, and a longer one leads through rest.
+
+**`accent: 17.1`** takes no time and moves nothing. `check` warns (`accent-missed`) where no pattern, no stop and no hand cycle of
+a pattern begins within an eighth of a beat of it. In a phrase the accent is a beat of the phrase, counted from 1
+(`accent: 5`), wherever it stands in the list.
+"""
 
 _SOURCES_HEAD = """\
 # Sources

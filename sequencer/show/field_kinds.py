@@ -4,7 +4,7 @@ Every scalar arrives as the text in the file, so that `17.10` stays bar 17, beat
 """
 
 import datetime as dt
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal
 
 from pydantic import BeforeValidator, PlainSerializer, WithJsonSchema
 
@@ -70,6 +70,25 @@ def _beats(value: Any) -> float:
     if not 0 < beats <= 100_000:
         raise ValueError(f"{value!s} beats is outside 0 … 100000")
     return beats
+
+
+def _stop(value: Any) -> float | Literal[True]:
+    if value is True or str(value).strip().casefold() == "true":
+        return True
+    return _beats(value)
+
+
+def _beat_of_phrase(value: Any) -> float:
+    try:
+        beat = float(str(value).strip())
+    except ValueError:
+        beat = 0.0
+    # Quarters only, so that bar.beat, which means nothing inside a phrase, is not taken for a beat.
+    if not (1 <= beat <= 100_000 and (4 * beat).is_integer()):
+        raise ValueError(
+            f"{value!s} is not a beat of the phrase: count its beats from 1, such as 5 or 5.5"
+        )
+    return beat
 
 
 _SIDES = {"audience": 0.0, "stage left": 90.0, "upstage": 180.0, "stage right": -90.0}
@@ -167,6 +186,22 @@ Bearing = Annotated[
 ]
 Beats = Annotated[
     float, BeforeValidator(_beats), _schema("a number of beats greater than 0", "8", "1/2")
+]
+StopLength = Annotated[
+    float | Literal[True],
+    BeforeValidator(_stop),
+    WithJsonSchema(
+        {
+            "type": ["string", "number", "boolean"],
+            "description": "a number of beats, or true where `beats` or `until` says how long",
+            "examples": ["4"],
+        }
+    ),
+]
+PhraseBeat = Annotated[
+    Position | Clock | SectionEdge | float,
+    BeforeValidator(_beat_of_phrase),
+    _schema("a beat of the phrase, counted from 1", "5"),
 ]
 When = Annotated[
     Position | Clock | SectionEdge,

@@ -19,8 +19,10 @@ from sequencer.show.field_kinds import (
     Duration,
     Length,
     Name,
+    PhraseBeat,
     Shift,
     Speed,
+    StopLength,
     Volume,
     When,
 )
@@ -293,10 +295,12 @@ _OF_A_PATTERN = {
     "cycle": "cycle",
     "shift": "shift",
 }  # fields of a step that apply only to a pattern, with their keys
+_OF_AN_ACCENT = frozenset({"accent", "who", "note"})
+StopKind = Literal["rest", "hold"]
 
 
 class Step(Record):
-    """A block: a pattern for a number of beats, or a phrase. Inside a phrase it follows the previous step."""
+    """A block: a pattern for a number of beats, a stop, or a phrase. Inside a phrase it follows the previous step."""
 
     pattern: Name | None = Field(None, description="a name that `sequencer patterns` lists")
     phrase: Name | None = Field(None, description="a phrase defined under `phrases`")
@@ -322,35 +326,78 @@ class Step(Record):
     repeat: Annotated[int, Field(ge=1, le=1000)] = Field(1, description="number of times in a row")
     mirrored: bool = Field(False, description="left and right swapped")
     link: bool = Field(False, description="true: a computed transition instead of a pattern")
+    rest: StopLength | None = Field(
+        None,
+        description="stop for this many beats, props hanging still; coming to rest and starting again take part of them",
+    )
+    hold: StopLength | None = Field(
+        None,
+        description="stop for this many beats with the hands where the pattern before leaves them: a poi hangs from "
+        "the still hand, any other prop stands still",
+    )
+    accent: PhraseBeat | None = Field(
+        None,
+        description="a beat of the phrase, counted from 1, that must be hit: something begins on it",
+    )
     note: Annotated[str, Field(max_length=2000)] = Field("", description="printed on the sheet")
     drafted: Annotated[str, Field(pattern=r"^[a-z]+$")] | None = Field(
         None,
         description="written by `sequencer draft`, which may replace it; remove this key, or change the entry, to keep it",
     )
 
+    @property
+    def stop(self) -> StopKind | None:
+        """Which kind of stop it is; None if it is none."""
+        return "rest" if self.rest is not None else "hold" if self.hold is not None else None
+
     @model_validator(mode="after")
     def _one_thing(self) -> Self:
         own = self.left is not None or self.right is not None
-        things = [self.pattern is not None, self.phrase is not None, own, self.link]
-        if sum(things) != 1:
+        things = [self.pattern, self.phrase, own or None, self.link or None, self.stop, self.accent]
+        if sum(each is not None for each in things) != 1:
             raise ValueError(
-                "give one of pattern, phrase, link, or left and right with a pattern each"
+                "give one of pattern, phrase, link, rest, hold, accent, or left and right with a pattern each"
             )
         if self.beats is not None and self.cycles is not None:
             raise ValueError("give beats or cycles, not both")
         if self.link and self.beats is None:
             raise ValueError("a link needs a length in beats")
         lost = [key for name, key in _OF_A_PATTERN.items() if name in self.model_fields_set]
-        if lost and (self.link or self.phrase is not None):
+        if self.stop is not None and "hands" in lost:
+            lost.remove("hands")
+        if lost and (self.link or self.phrase is not None or self.stop is not None):
+            kind = "link" if self.link else self.stop or "phrase"
             raise ValueError(
-                f"{lost[0]} does not apply to a {'link' if self.link else 'phrase'}; "
-                "write it next to the pattern it is for"
+                f"{lost[0]} does not apply to a {kind}; write it next to the pattern it is for"
             )
         return self
 
+    @model_validator(mode="after")
+    def _stops(self) -> Self:
+        given = self.model_fields_set
+        if self.accent is not None and (more := sorted(given - _OF_AN_ACCENT)):
+            key = "from" if more[0] == "start" else more[0]
+            raise ValueError(f"{key} does not apply to an accent, which takes no time")
+        if self.stop is None:
+            return self
+        if self.cycles is not None:
+            raise ValueError(f"a {self.stop} is counted in beats, not in cycles")
+        length = self.rest if self.stop == "rest" else self.hold
+        if length is True and not given & {"beats", "until"}:
+            raise ValueError(f"a {self.stop} needs a length in beats, such as {self.stop}: 4")
+        if length is not True and given & {"beats", "until"}:
+            raise ValueError(f"give the length of the {self.stop} once")
+        return self
+
+    @property
+    def stop_beats(self) -> float | None:
+        """How long a stop is, as written beside `rest`, `hold` or `beats` [beats]; None if only `until` says it."""
+        length = self.rest if self.rest is not None else self.hold
+        return self.beats if length is None or length is True else length
+
 
 class Entry(Step):
-    """A block or phrase on the timeline: who dances it, and from when."""
+    """A block, stop, phrase or accent on the timeline: who dances it, and from when."""
 
     who: Names = Field(("all",), min_length=1, description="names, or all")
     start: When | None = Field(
@@ -363,6 +410,10 @@ class Entry(Step):
         None, description="each performer starts this many beats after the one named before them"
     )
     mirror: Names = Field((), description="performers who dance it with left and right swapped")
+    accent: When | None = Field(
+        None,
+        description="a moment that must be hit: a pattern, a stop or a cycle of a pattern begins on it",
+    )
 
     @model_validator(mode="after")
     def _length(self) -> Self:

@@ -436,7 +436,8 @@ def _phrase_faults(read: ReadShow) -> Iterator[InputError]:
     for name, steps in phrases.items():
         uses += [(("phrases", name, i, "phrase"), step.phrase) for i, step in enumerate(steps)]
         for i, step in enumerate(steps):
-            if step.phrase is None and step.beats is None and step.cycles is None:
+            timed = step.phrase is not None or step.accent is not None
+            if not timed and step.stop_beats is None and step.cycles is None:
                 yield read.fault(
                     "no-length", ("phrases", name, i), "a step of a phrase needs a length",
                     "add beats or cycles",

@@ -21,12 +21,13 @@ from sequencer.motion.props.prop import Prop
 from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
 from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
+from sequencer.motion.trajectories.stops import HandStop
 from sequencer.motion.trajectories.trajectory import BLEND_HALF_WIDTH, Span, Trajectory
 from sequencer.show.model import Limits, Performer
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
 from sequencer.staging.reuse import dance_key
-from sequencer.staging.staged import Block, Lit
+from sequencer.staging.staged import Accent, Block, Lit
 from sequencer.staging.wicks import fastest_wick, flame_reach
 from sequencer.timing.position import TOUCH
 from sequencer.timing.song import Song
@@ -46,8 +47,12 @@ class PlacedDance:
     moments: Moments
     book: Mapping[str, library.Pattern]
     blocks: tuple[Block, ...]
+    stops: tuple[Block, ...]
+    accents: tuple[Accent, ...]
     lit: tuple[Lit, ...]
-    own: Mapping[str, tuple[Block, ...]]  # blocks of each performer who has any
+    own: Mapping[
+        str, tuple[Block, ...]
+    ]  # blocks and stops, by start, of each performer who has any
     burns: Mapping[str, tuple[Lit, ...]]  # of each performer who has any
     last: float  # [beats]
 
@@ -139,7 +144,8 @@ def _performer(read: ReadShow, name: str) -> tuple[Performer, Body, dict[Side, P
 
 
 def _carriage(body: Body, blocks: Sequence[Block]) -> Carriage:
-    return carried(body, [(b.start, b.end, b.posture) for b in blocks if not b.link], lead=LEAD_IN)
+    danced = [(b.start, b.end, b.posture) for b in blocks if not (b.link or b.stop)]
+    return carried(body, danced, lead=LEAD_IN)
 
 
 def _burns(danced: PlacedDance, name: str) -> tuple[tuple[float, float], ...]:
@@ -207,6 +213,10 @@ def _trajectories(
             space=hand_space_of(body, side, props[side]),
             other=trajectories.get("right"),
             carriage=carriage,
+            stops=[
+                HandStop(b.start, b.end, b.stop) for b in blocks if b.stop and side in b.stopped
+            ],
+            hangs=props[side].flexible,
         )
     return {side: trajectories[side] for side in props}
 
@@ -222,7 +232,7 @@ def _spans(
     tethers = {side: prop.length for side, prop in props.items()}
     spans: dict[Side, list[Span]] = {side: [] for side in props}
     for block in blocks:
-        if block.link:
+        if block.link or block.stop:
             continue
         for side, law in _laws(read, block, body, tethers, book).items():
             spans[side].append(

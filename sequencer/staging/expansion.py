@@ -4,19 +4,20 @@ The result is one flat list of blocks, each for one performer; all that is known
 many beats one cycle of a pattern takes.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
-from typing import Any
+from typing import Any, NamedTuple, cast
 
 import numpy as np
 
-from sequencer.geometry.bodies import Side
+from sequencer.geometry.bodies import SIDES, Side
 from sequencer.show.model import Entry, HandPart, Step
 from sequencer.show.prop_records import PropRecord
 from sequencer.show.reading import ReadShow
 from sequencer.staging.moments import Moments
-from sequencer.staging.staged import Block, HandWords, Path
+from sequencer.staging.staged import Accent, Block, HandWords, Path
+from sequencer.staging.stop_room import refuse_stops
 from sequencer.timing.position import TOUCH
 
 MOST_BLOCKS = 20_000
@@ -35,6 +36,27 @@ class _Run:
     mirrored: bool
     note: str = ""  # of the phrase that it expands
 
+    @property
+    def accent(self) -> bool:
+        """Whether it is an accent, which takes no time."""
+        return self.step.accent is not None
+
+
+class Expansion(NamedTuple):
+    """What the timeline comes to, each by start and then in the order of the cast."""
+
+    blocks: tuple[Block, ...]
+    stops: tuple[Block, ...]
+    accents: tuple[Accent, ...]
+
+    def of(self, names: Collection[str]) -> "Expansion":
+        """What some performers have of it."""
+        return Expansion(
+            blocks=tuple(each for each in self.blocks if each.who in names),
+            stops=tuple(each for each in self.stops if each.who in names),
+            accents=tuple(each for each in self.accents if each.who in names),
+        )
+
 
 def expanded(
     read: ReadShow,
@@ -42,8 +64,8 @@ def expanded(
     cycle_beats: CycleBeats,
     *,
     of: Callable[[Sequence[str]], CycleBeats] | None = None,
-) -> tuple[Block, ...]:
-    """Every performer's blocks, by start and then in the order of the cast.
+) -> Expansion:
+    """Every performer's blocks, stops and accents.
 
     Parameters
     ----------
@@ -57,10 +79,11 @@ def expanded(
     Raises
     ------
     InputError
-        If a length is missing, blocks of one hand overlap, a block is only for an empty hand, or a block
-        runs past the end of the track.
+        If a length is missing, blocks of one hand overlap, a block is only for an empty hand, a block
+        runs past the end of the track, or a stop has no room.
     """
     blocks: list[Block] = []
+    accents: list[Accent] = []
     ends: dict[str, float] = {}
     held = {record.name: record.props for record in read.show.cast}
     kinds = {name: {prop.kind for prop in props.values()} for name, props in held.items()}
@@ -85,8 +108,10 @@ def expanded(
                     read, _block(run, name, late, flip=flip, cycle_beats=own), held[name]
                 )
                 for run in runs
+                if not run.accent
             ]
-            ends[name] = max(ends.get(name, 0.0), runs[-1].end + late)
+            accents += [_accent(run, name, late) for run in runs if run.accent]
+            ends[name] = max([ends.get(name, 0.0), *(r.end + late for r in runs if not r.accent)])
         if len(blocks) > MOST_BLOCKS:
             raise read.fault(
                 "too-many-blocks", ("timeline", i), f"the timeline expands to more than {MOST_BLOCKS} blocks",
@@ -96,7 +121,13 @@ def expanded(
     blocks.sort(key=lambda block: (block.start, order[block.who], block.path))
     _refuse_overlaps(read, moments, blocks)
     _refuse_late(read, moments, blocks)
-    return tuple(blocks)
+    refuse_stops(read, moments, blocks)
+    accents.sort(key=lambda accent: (accent.beat, order[accent.who], accent.path))
+    return Expansion(
+        blocks=tuple(block for block in blocks if block.stop is None),
+        stops=tuple(block for block in blocks if block.stop is not None),
+        accents=tuple(accents),
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,13 +150,17 @@ class _Opener:
                 )  # fmt: skip
         if entry.phrase is not None:
             runs = self.phrase_runs(entry, path, start, mirrored=entry.mirrored)
-            if end is not None and abs(runs[-1].end - end) > TOUCH:
+            done = _end(runs)
+            if end is not None and abs(done - end) > TOUCH:
                 raise self.read.fault(
                     "phrase-does-not-fit", (*path, "until"),
-                    f"the phrase lasts {runs[-1].end - start:g} beats, but until allows {end - start:g}",
+                    f"the phrase lasts {done - start:g} beats, but until allows {end - start:g}",
                     "leave until out, or use repeat",
                 )  # fmt: skip
             return runs
+        if entry.accent is not None:
+            hit = self.moments.beat(entry.accent, (*path, "accent"))
+            return [_Run(step=entry, start=hit, end=hit, path=path, phrase=None, mirrored=False)]
         if end is None:
             end = start + self.length(entry, path)
         return [
@@ -135,9 +170,10 @@ class _Opener:
     def phrase_runs(self, user: Step, path: Path, start: float, *, mirrored: bool) -> list[_Run]:
         name = str(user.phrase)
         steps = self.read.show.phrases[name]
-        if not steps:
+        if all(step.accent is not None for step in steps):
+            what = "steps" if not steps else "steps but accents"
             raise self.read.fault(
-                "empty-phrase", ("phrases", name), f"phrase {name!r} has no steps", "add a step"
+                "empty-phrase", ("phrases", name), f"phrase {name!r} has no {what}", "add a step"
             )
         if user.beats is not None or user.cycles is not None:
             raise self.read.fault(
@@ -147,8 +183,11 @@ class _Opener:
         runs: list[_Run] = []
         at = start
         for _ in range(user.repeat):
+            begun = at
             for j, step in enumerate(steps):
                 here: Path = ("phrases", name, j)
+                if step.accent is not None:
+                    continue
                 flip = mirrored != step.mirrored
                 if step.phrase is not None:
                     inner = self.phrase_runs(step, here, at, mirrored=flip)
@@ -158,18 +197,40 @@ class _Opener:
                         _Run(step=step, start=at, end=end, path=here, phrase=name, mirrored=flip)
                     ]
                 runs += inner
-                at = inner[-1].end
+                at = _end(inner)
                 if len(runs) > MOST_BLOCKS:
                     raise self.read.fault(
                         "too-many-blocks", path, f"this phrase expands to more than {MOST_BLOCKS} blocks",
                         "repeat less",
                     )  # fmt: skip
+            runs += self.phrase_accents(name, begun, at)
         if user.note:
             runs[0] = replace(runs[0], note="; ".join(filter(None, (user.note, runs[0].note))))
         return runs
 
+    def phrase_accents(self, name: str, start: float, end: float) -> list[_Run]:
+        """The accents of a phrase that is danced from one beat to another."""
+        found = []
+        for j, step in enumerate(self.read.show.phrases[name]):
+            if step.accent is None:
+                continue
+            path: Path = ("phrases", name, j)
+            hit = start + cast("float", step.accent) - 1.0
+            if hit > end - TOUCH:
+                raise self.read.fault(
+                    "accent-outside", (*path, "accent"),
+                    f"phrase {name!r} has {end - start:g} beats, and the accent is on beat {hit - start + 1:g}",
+                    "choose an earlier beat, or write the accent where the next phrase counts its first",
+                )  # fmt: skip
+            found.append(
+                _Run(step=step, start=hit, end=hit, path=path, phrase=name, mirrored=False)
+            )
+        return found
+
     def length(self, step: Step, path: Path) -> float:
         """Beats of a step, including repeats: a pattern that repeats simply continues."""
+        if step.stop_beats is not None and step.stop is not None:
+            return step.stop_beats * step.repeat
         if step.beats is not None:
             return step.beats * step.repeat
         if step.cycles is not None:
@@ -179,9 +240,29 @@ class _Opener:
         )
 
 
+def _end(runs: Sequence[_Run]) -> float:
+    """Where the last of some runs ends that takes time."""
+    return max(run.end for run in runs if not run.accent)
+
+
+def _accent(run: _Run, who: str, late: float) -> Accent:
+    return Accent(
+        who=who, beat=run.start + late, phrase=run.phrase, note=run.step.note, path=run.path
+    )
+
+
+def _stopped(step: Step, *, mirrored: bool) -> tuple[Side, ...]:
+    """The hands that a stop is for."""
+    if step.stop is None:
+        return ()
+    if step.hands == "both":
+        return SIDES
+    return (step.hands,) if not mirrored else tuple(side for side in SIDES if side != step.hands)
+
+
 def _parts(step: Step, *, mirrored: bool) -> dict[Side, HandWords]:
     """What each hand does; if mirrored, the hands swap."""
-    if step.link:
+    if step.link or step.stop is not None:
         return {}
     both = None
     if step.pattern:  # from a step that was validated
@@ -218,6 +299,8 @@ def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: CycleBe
         shift=run.step.shift,
         mirrored=mirrored,
         link=run.step.link,
+        stop=run.step.stop,
+        stopped=_stopped(run.step, mirrored=mirrored),
         phrase=run.phrase,
         note="; ".join(filter(None, (run.note, run.step.note))),
         path=run.path,
@@ -227,15 +310,16 @@ def _block(run: _Run, who: str, late: float, *, flip: bool, cycle_beats: CycleBe
 def _with_what_is_held(read: ReadShow, block: Block, held: Mapping[Side, PropRecord]) -> Block:
     """The block without the empty hands."""
     hands = {side: part for side, part in block.hands.items() if side in held}
-    if len(hands) == len(block.hands):
+    stopped = tuple(side for side in block.stopped if side in held)
+    if len(hands) == len(block.hands) and len(stopped) == len(block.stopped):
         return block
-    if not hands:
-        sides = " or ".join(block.hands)
+    if not (hands or stopped):
+        sides = " or ".join(block.hands or block.stopped)
         raise read.fault(
             "empty-hand", block.path, f"{block.who} holds nothing in the {sides} hand",
             f"write `hands: {next(iter(held))}`, leave `hands` out, or give {block.who} a prop there",
         )  # fmt: skip
-    return replace(block, hands=hands)
+    return replace(block, hands=hands, stopped=stopped)
 
 
 def _refuse_overlaps(read: ReadShow, moments: Moments, blocks: list[Block]) -> None:
@@ -245,7 +329,7 @@ def _refuse_overlaps(read: ReadShow, moments: Moments, blocks: list[Block]) -> N
         of[block.who].append(block)
     for who in read.show.names:
         for side in sides:
-            own = [b for b in of[who] if b.link or side in b.hands]
+            own = [b for b in of[who] if b.link or side in (*b.hands, *b.stopped)]
             for before, after in pairwise(own):
                 if after.start < before.end - TOUCH:
                     here, there = (

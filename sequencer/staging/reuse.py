@@ -1,6 +1,7 @@
 """Performers whose dance a change of the file leaves as it was: they need not be staged again."""
 
 from collections.abc import Hashable, Mapping, Sequence
+from operator import attrgetter
 from typing import Any
 
 import numpy as np
@@ -28,7 +29,7 @@ def unchanged(
         The show file as it is now.
     tempo : TempoMap
     blocks : sequence of Block
-        With fitted parameters.
+        With fitted parameters, and stops.
     lit : sequence of Lit
 
     Returns
@@ -38,8 +39,9 @@ def unchanged(
     """
     if not (same_vocabulary(before, read) and same_count(tempo, before.tempo)):
         return {}
-    old = _dances(before.show, before.blocks, before.lit)
-    new = _dances(read.show, blocks, lit)
+    by_start = attrgetter("start", "path")
+    old = _dances(before.show, sorted((*before.blocks, *before.stops), key=by_start), before.lit)
+    new = _dances(read.show, sorted(blocks, key=by_start), lit)
     return {one.name: one for one in before.dancers if new.get(one.name) == old[one.name]}
 
 
@@ -110,6 +112,7 @@ def _dances(show: Show, blocks: Sequence[Block], lit: Sequence[Lit]) -> dict[str
             (
                 block.start, block.end, dict(block.hands), block.timing, block.direction,
                 block.cycle, block.shift, block.mirrored, block.link, block.posture,
+                block.stop, block.stopped,
             )
         )  # fmt: skip
     for span in lit:

@@ -10,7 +10,7 @@ from sequencer.geometry.posture import UPRIGHT, Posture
 from sequencer.geometry.regions import Venue
 from sequencer.motion.patterns.library import Pattern, patterns
 from sequencer.motion.performers.dancer import Dancer
-from sequencer.show.model import Show
+from sequencer.show.model import Show, StopKind
 from sequencer.show.reading import ReadShow
 from sequencer.staging.results import Results, once_per_show
 from sequencer.timing.song import Song
@@ -37,12 +37,12 @@ class HandWords:
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Block:
-    """One performer's pattern or link from `start` to `end`."""
+    """One performer's pattern, link or stop from `start` to `end`."""
 
     who: str
     start: float  # [beats]
     end: float  # [beats]
-    hands: Mapping[Side, HandWords]  # empty for a link
+    hands: Mapping[Side, HandWords]  # empty for a link and for a stop
     timing: Literal["together", "split", "quarter"]
     direction: Literal["same", "opposite"]
     cycle: float  # [beats] of one hand cycle
@@ -53,13 +53,17 @@ class Block:
     note: str
     path: Path  # path of its entry or step in the show file
     posture: Posture = UPRIGHT  # posture of the body during the block
+    stop: StopKind | None = None
+    stopped: tuple[Side, ...] = ()  # hands that stop
 
     def __repr__(self) -> str:
         return f"<Block of {self.who}: {self.title}, beats {self.start:g} … {self.end:g}>"
 
     @property
     def title(self) -> str:
-        """Display name: the pattern, or both hands' patterns if they differ."""
+        """Display name: the pattern, or both hands' patterns if they differ; what a stop is."""
+        if self.stop:
+            return f"stop for {counted(self.end - self.start, 'beat')}"
         if self.link:
             return "link"
         names = list(dict.fromkeys(part.pattern for part in self.hands.values()))
@@ -92,7 +96,18 @@ class Lit:
     second_set: bool = False  # relit with another set of props, soaked beforehand
 
 
-Own = TypeVar("Own", Block, Lit)
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Accent:
+    """A beat that one performer must hit."""
+
+    who: str
+    beat: float  # [beats]
+    phrase: str | None
+    note: str
+    path: Path
+
+
+Own = TypeVar("Own", Block, Lit, Accent)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -107,6 +122,8 @@ class Staged:
     blocks: tuple[Block, ...]  # by start, then cast order
     standings: tuple[Standing, ...]  # by start; the first applies from the start of the song
     lit: tuple[Lit, ...]  # by start
+    stops: tuple[Block, ...] = ()  # rests and holds, by start, then cast order
+    accents: tuple[Accent, ...] = ()  # by beat, then cast order
     book: Mapping[str, Pattern] = field(
         default_factory=patterns
     )  # including the show's own patterns
@@ -139,7 +156,7 @@ class Staged:
         start = min(0.0, float(self.tempo.beats_from_seconds(0.0)))
         end = max(
             [float(self.tempo.beats_from_seconds(self.song.duration))]
-            + [block.end for block in self.blocks]
+            + [block.end for block in (*self.blocks, *self.stops)]
         )
         return start, end
 
@@ -154,6 +171,14 @@ class Staged:
     def blocks_of(self, who: str) -> tuple[Block, ...]:
         """One performer's blocks in order."""
         return _blocks_by_name(self).get(who, ())
+
+    def stops_of(self, who: str) -> tuple[Block, ...]:
+        """One performer's rests and holds in order."""
+        return tuple(stop for stop in self.stops if stop.who == who)
+
+    def accents_of(self, who: str) -> tuple[Accent, ...]:
+        """One performer's accents in order."""
+        return tuple(accent for accent in self.accents if accent.who == who)
 
     def lit_of(self, who: str) -> tuple[Lit, ...]:
         """One performer's burns in order."""
@@ -177,6 +202,7 @@ def written(blocks: Iterable[Block]) -> str:
             (
                 block.path, block.start, block.end, sorted(block.hands.items(), key=itemgetter(0)),
                 block.timing, block.direction, block.cycle, block.shift, block.mirrored, block.link,
+                block.stop, block.stopped,
             )
             for block in blocks
         ]

@@ -4,6 +4,7 @@ from collections.abc import Collection, Hashable, Mapping, Sequence
 from dataclasses import replace
 from functools import partial
 from itertools import pairwise
+from operator import attrgetter
 from typing import Any
 
 from sequencer.kept import recent
@@ -58,7 +59,10 @@ def staged(
     """
     danced = _danced(read, song, before, only)
     stood = standings(read, danced.moments, danced.last)
-    known = unchanged(before, read, danced.tempo, danced.blocks, danced.lit) if before else {}
+    known: dict[str, Dancer] = {}
+    if before is not None:
+        danceable = (*danced.blocks, *danced.stops)
+        known = dict(unchanged(before, read, danced.tempo, danceable, danced.lit))
     show = Staged(
         file=read.document.file,
         show=read.show,
@@ -73,6 +77,8 @@ def staged(
             if only is None or name in only
         ),
         blocks=danced.blocks,
+        stops=danced.stops,
+        accents=danced.accents,
         standings=stood,
         lit=danced.lit,
         venue=venue_of(read),
@@ -154,16 +160,17 @@ def _danced(
         book = book_from_document(read.document)
     _refuse_unknown_moves(read, book)
     cycles = _cycle_beats(read, book, song.tempo)
-    blocks = expanded(
+    found = expanded(
         read,
         moments,
         partial(cycles, read.show.names),
         of=lambda who: partial(cycles, who),
     )
-    end = max((block.end for block in blocks), default=0.0)
+    everything = (*found.blocks, *found.stops)
+    end = max((block.end for block in everything), default=0.0)
     if only is not None:
-        blocks = tuple(block for block in blocks if block.who in only)
-    blocks = fitted_blocks(read.show, blocks, tempo, book)
+        found = found.of(only)
+    blocks = fitted_blocks(read.show, found.blocks, tempo, book)
     lit = _lit(read, moments)
     last = max(float(tempo.beats_from_seconds(song.duration)), end)
     return PlacedDance(
@@ -172,9 +179,11 @@ def _danced(
         moments=moments,
         book=book,
         blocks=blocks,
+        stops=found.stops,
+        accents=found.accents,
         lit=lit,
         last=last,
-        own=by_name(blocks),
+        own=by_name(sorted((*blocks, *found.stops), key=attrgetter("start", "path"))),
         burns=by_name(lit),
     )
 

@@ -49,6 +49,7 @@ timeline:
   - {who: [Ash, Birch], from: 2.1, phrase: both}
   - {who: Cedar, from: 2.1, pattern: static-spin, cycle: 1, beats: 8}
   - {who: Cedar, from: 5.1, pattern: two-beat-weave, beats: 6}
+  - {who: Cedar, rest: 6}
   - {who: [Ash, Birch, Cedar], from: 8.1, phrase: both}
 fire:
   fuel: kerosene
@@ -61,6 +62,8 @@ rules: {}
 KINDS = {  # of an edit: where, and what may be written there
     "block": [(("timeline", 1, "beats"), [4, 6, 8, 10]), (("timeline", 2, "pattern"), ["two-beat-weave", "extension", "pro-bend-4", "anti-bend-3"]),
               (("timeline", 1, "shift"), [0, 0.5, 1]), (("timeline", 2, "cycle"), [2, 3, 4])],
+    "stop": [(("timeline", 3), [{"who": "Cedar", "rest": 6}, {"who": "Cedar", "rest": 4}, {"who": "Cedar", "hold": 4},
+                                {"who": "Cedar", "accent": "5.2"}, {"who": "Cedar", "link": True, "beats": 6}])],
     "parameters": [(("timeline", 1, "with"), [{}, {"hand_radius": 0.1}, {"across": 0, "ahead": 0, "up": 0}]),
                    (("phrases", "both", 0, "with"), [{}, {"hand_radius": 0.35, "across": 0, "ahead": 0, "up": 0}])],
     "phrase used twice": [(("phrases", "both", 0, "beats"), [4, 6]), (("phrases", "both", 0, "timing"), ["together", "split"]),
@@ -77,8 +80,8 @@ KINDS = {  # of an edit: where, and what may be written there
     "crew": [(("crew", 0, "post"), [[-8, 6], [-4, 8], [6, 6]])],
     "venue": [(("venue", "audience", 0, "line"), [[[-7, -9], [7, -9]], [[-7, -2], [7, -2]]]),
               (("venue", "stage", "width"), ["14 m", "8 m"])],
-    "who": [(("timeline", 1, "who"), ["Cedar", "Ash"]), (("timeline", 3, "who"), [["Ash", "Birch", "Cedar"], ["Birch", "Ash"]])],
-    "mirror": [(("timeline", 3, "mirror"), ["Birch", "all", []])],
+    "who": [(("timeline", 1, "who"), ["Cedar", "Ash"]), (("timeline", 4, "who"), [["Ash", "Birch", "Cedar"], ["Birch", "Ash"]])],
+    "mirror": [(("timeline", 4, "mirror"), ["Birch", "all", []])],
     "fuel": [(("fire", "fuel"), ["kerosene", "lamp-oil"])],
     "limits": [(("limits",), [{}, {"hand_speed": 3}, {"own_body": "8 cm"}])],
     "weather": [(("weather",), [{}, {"gusts": 6}])],

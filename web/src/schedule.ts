@@ -1,8 +1,8 @@
-// The schedule: blocks of one performer, what comes next, who is lit, what the checks found.
+// The schedule: blocks and stops of one performer, what comes next, who is lit, what the checks found.
 import { lastUpTo, type TempoMap } from "./count";
 import type { Document, Finding } from "./document";
 
-export interface Part { start: number; end: number; title: string; lines: string[]; kind: "block" | "link" | "rest" }
+export interface Part { start: number; end: number; title: string; lines: string[]; kind: "block" | "link" | "rest" | "stop" }
 
 export class Schedule {
   private readonly parts: Part[][] = [];
@@ -15,7 +15,7 @@ export class Schedule {
         .filter((block) => block[0] === who)
         .map(([, start, end, words, link]) => {
           const [title, ...lines] = doc.texts[words];
-          return { start, end, title, lines, kind: link ? "link" : "block" };
+          return { start, end, title, lines, kind: link === 2 ? "stop" : link ? "link" : "block" };
         });
       const filled: Part[] = [];
       let at = -Infinity;
@@ -49,10 +49,10 @@ export class Schedule {
     return Math.max(0, lastUpTo(this.starts[who] ?? [], beat + 1e-6));
   }
 
-  /** Beats at which steps of one performer begin: blocks, or the stations of a pattern. */
+  /** Beats at which steps of one performer begin: blocks and stops, or the stations of a pattern. */
   steps(who: number): number[] {
     if (this.doc.stations.length) return this.doc.stations.map(([beat]) => beat);
-    return this.of(who).filter((part) => part.kind === "block").map((part) => part.start);
+    return this.of(who).filter((part) => part.kind === "block" || part.kind === "stop").map((part) => part.start);
   }
 
   station(beat: number): string {

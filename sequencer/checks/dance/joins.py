@@ -104,7 +104,9 @@ def joins(show: Staged) -> Outcome:
 
 def performers_blocks(what: str, show: Staged, dancer: Dancer) -> OfPerformer:
     """Key of a result about one performer's blocks as the file writes them, and where."""
-    return OfPerformer(what, dancer.name, written(show.blocks_of(dancer.name)))
+    return OfPerformer(
+        what, dancer.name, written((*show.blocks_of(dancer.name), *show.stops_of(dancer.name)))
+    )
 
 
 def _of_performer(show: Staged, dancer: Dancer) -> tuple[list[Mendable], list[Finding]]:

@@ -93,7 +93,7 @@ def hand_paths(
     for sixteenths in (4, 6, 2):
         span = beats * sixteenths / BOUND_PIECES
         stops = [
-            _within(
+            within_reach(
                 state.hand
                 + sign * STOP_SHARE * state.hand_rate * span[:, None]
                 + (0.0 if aside is None else aside),
@@ -305,8 +305,8 @@ def _led(plain: Floats, aside: Floats) -> Floats:
     return np.stack(halves, axis=1)
 
 
-def _within(place: Floats, shoulder: Floats, arm: float) -> Floats:
-    """Positions pulled towards the shoulder until they are well within reach."""
+def within_reach(place: Floats, shoulder: Floats, arm: float) -> Floats:
+    """Positions pulled towards the shoulder until they are well within reach, shape (..., 3) [m, body frame]."""
     away = place - shoulder
     size = np.linalg.norm(away, axis=-1, keepdims=True)
     return np.asarray(shoulder + away * np.minimum(1.0, INSIDE * arm / np.maximum(size, 1e-9)))

@@ -4,7 +4,9 @@ A cue lasts from one change to the next and says who dances what; its identifier
 Source: W3C, WebVTT: The Web Video Text Tracks Format, sections 4 and 6.
 """
 
+from collections.abc import Sequence
 from itertools import pairwise
+from operator import attrgetter
 from pathlib import Path
 
 from sequencer.files import write_text
@@ -24,8 +26,10 @@ def write_captions(path: Path, staged: Staged) -> None:
 
 def captions(staged: Staged) -> str:
     """The captions of a show; performers who dance the same share a line."""
+    danced = sorted((*staged.blocks, *staged.stops), key=attrgetter("start"))
     edges = sorted(
-        {round(beat, 6) for block in staged.blocks for beat in (block.start, block.end)}
+        {round(beat, 6) for block in danced for beat in (block.start, block.end)}
+        | {round(accent.beat, 6) for accent in staged.accents}
         | {round(beat, 6) for span in staged.lit for beat in (span.start, span.end)}
     )
     lines = [
@@ -35,7 +39,7 @@ def captions(staged: Staged) -> str:
         _plain(f"{staged.show.title}, version {staged.show.version}"),
         "",
     ]
-    coming = list(reversed(staged.blocks))
+    coming = list(reversed(danced))
     now: list[Block] = []
     for start, end in pairwise(edges):
         while coming and coming[-1].start <= start + 1e-6:
@@ -48,21 +52,22 @@ def captions(staged: Staged) -> str:
         performers: dict[str, list[str]] = {}
         for block in now:
             performers.setdefault(block.title, []).append(block.who)
+        hit = [each.who for each in staged.accents if abs(each.beat - start) < 1e-6]
         lit = [span.who for span in staged.lit if span.start <= start + 1e-6 < span.end]
-        text = [
-            f"{'all' if len(who) == len(staged.show.names) > 1 else ', '.join(who)}: {title}"
-            for title, who in performers.items()
+        text = [f"{_who(staged, who)}: {title}" for title, who in performers.items()]
+        text += [
+            f"{what}: {_who(staged, who)}" for what, who in (("accent", hit), ("lit", lit)) if who
         ]
-        if lit:
-            text.append(
-                "lit: " + ("all" if len(lit) == len(staged.show.names) > 1 else ", ".join(lit))
-            )
         if not text:
             continue
         lines += [staged.position(start), f"{timestamp(begin)} --> {timestamp(stop)}"]
         lines += [_plain(line) for line in text]
         lines.append("")
     return "\n".join(lines)
+
+
+def _who(staged: Staged, names: Sequence[str]) -> str:
+    return "all" if len(names) == len(staged.show.names) > 1 else ", ".join(names)
 
 
 def timestamp(seconds: float) -> str:

@@ -2,7 +2,7 @@
 
 Format 1. A quarter note is a beat of the show; time 0 of the file is time 0 of the track. Anything
 before the first beat is counted in bars of one quarter. Track 1 holds tempo, metre, and markers for bars
-and sections; then comes one track per performer with a cue point at every block, and lit and out as text.
+and sections; then comes one track per performer with a cue point at every block, stop and accent, and lit and out as text.
 Source: Standard MIDI Files 1.0, MIDI Manufacturers Association (RP-001); text is written as UTF-8,
 which the standard neither names nor forbids.
 """
@@ -76,10 +76,13 @@ def midi_file(staged: Staged) -> Any:
     dancers = {dancer.name: dancer for dancer in staged.dancers}
     for name in staged.show.names:
         events = [meta("track_name", 0, name=name)]
-        for block in staged.blocks_of(name):
+        for block in (*staged.blocks_of(name), *staged.stops_of(name)):
             title, *lines = block_words(block, dancers.get(name))
             text = f"{title}: {'; '.join(lines)}" if lines else title
             events.append(meta("cue_marker", tick(block.start), text=text))
+        for accent in staged.accents_of(name):
+            words = f"accent: {accent.note}" if accent.note else "accent"
+            events.append(meta("cue_marker", tick(accent.beat), text=words))
         for span in staged.lit_of(name):
             events.append(meta("text", tick(span.start), text="lit"))
             events.append(meta("text", tick(span.end), text="out"))

@@ -14,7 +14,7 @@ TIMETABLE_COLUMNS = ("start", "end", "from", "until", "kind", "who", "what", "ho
 
 
 def timetable(staged: Staged) -> list[dict[str, Any]]:
-    """Rows by start: sections, formations, blocks, links and burns.
+    """Rows by start: sections, formations, blocks, links, stops, accents and burns.
 
     Returns
     -------
@@ -46,10 +46,12 @@ def timetable(staged: Staged) -> list[dict[str, Any]]:
         how = f"walk of {walk:g} beats" if walk > 0 else ""
         add(standing.walk, standing.end, "formation", "all", standing.formation, how)
     dancers = {dancer.name: dancer for dancer in staged.dancers}
-    for block in staged.blocks:
+    for block in (*staged.blocks, *staged.stops):
         title, *lines = block_words(block, dancers.get(block.who))
-        kind = "link" if block.link else "block"
+        kind = "link" if block.link else block.stop or "block"
         add(block.start, block.end, kind, block.who, title, "; ".join(lines))
+    for accent in staged.accents:
+        add(accent.beat, accent.beat, "accent", accent.who, "accent", accent.note)
     for span in staged.lit:
         add(span.start, span.end, "lit", span.who, "lit", "")
     order = {name: i for i, name in enumerate(staged.show.names)}

@@ -32,7 +32,8 @@ from sequencer.outputs.words.block_words import block_words
 from sequencer.safety.site_lines import fuel_rings, lane_outline, lane_words
 from sequencer.safety.ways_out import ways_out
 from sequencer.staging.flown_show import is_flown
-from sequencer.staging.staged import Staged
+from sequencer.staging.staged import Block, Staged
+from sequencer.timing.position import TOUCH
 from sequencer.timing.tempo import TempoMap
 
 FORMAT = 1
@@ -303,16 +304,33 @@ def _track(track: KeySamples) -> Document:
 
 
 def _blocks(staged: Staged, order: dict[str, int]) -> tuple[list[list[Any]], list[list[str]]]:
-    """Blocks as [performer, start, end, words, link], and the words they refer to."""
+    """Blocks and stops as [performer, start, end, words, kind], and the words they refer to; 1 is a link, 2 a stop."""
     texts: dict[tuple[str, ...], int] = {}
     blocks = []
-    for block in staged.blocks:
+    danced = sorted((*staged.blocks, *staged.stops), key=lambda each: (each.start, order[each.who]))
+    for block in danced:
         lines = block_words(block, staged.dancers[order[block.who]])
+        lines += _accents(staged, block)
         words = texts.setdefault(tuple(lines), len(texts))
         blocks.append(
-            [order[block.who], _rounded(block.start), _rounded(block.end), words, int(block.link)]
+            [
+                order[block.who],
+                _rounded(block.start),
+                _rounded(block.end),
+                words,
+                2 if block.stop else int(block.link),
+            ]
         )
     return blocks, [list(text) for text in texts]
+
+
+def _accents(staged: Staged, block: Block) -> list[str]:
+    """A line for each accent within a block or stop."""
+    return [
+        " ".join(filter(None, ("hit", staged.position(each.beat), each.note and f"({each.note})")))
+        for each in staged.accents_of(block.who)
+        if block.start - TOUCH <= each.beat < block.end - TOUCH
+    ]
 
 
 def _place(staged: Staged) -> Document:

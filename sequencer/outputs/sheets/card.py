@@ -158,19 +158,28 @@ def _cues(edition: Edition, who: str, room: float, style: _Style) -> list[Flowab
         blocks.append(
             _cue(edition, cue, room, style, "" if place == before and style.brief else place)
         )
-        if cue.kind in {"move", "wait"}:
+        if cue.still or cue.kind == "move":
             before = place
     return blocks
 
 
 def _cue(edition: Edition, cue: Cue, room: float, style: _Style, place: str) -> Flowable:
     staged = edition.staged
-    titles = {"wait": "rest", "light": "FLAMES ON", "out": "FLAMES OUT", "end": "END"}
+    titles = {
+        "wait": "rest",
+        "accent": "HIT",
+        "light": "FLAMES ON",
+        "out": "FLAMES OUT",
+        "end": "END",
+    }
     title = titles.get(cue.kind) or (cue.block.title if cue.block else cue.kind)
     strong = cue.kind in {"light", "out", "end"}
     face: Face = "Poster" if strong else "Bold"
     body = [Prose(TextSpan(brief(title, most=60), face, style.title), leading=1.1, role="TD")]
-    if not strong:
+    if cue.kind == "accent":
+        if cue.note:
+            body.append(Prose(TextSpan(edition.in_order(cue.note), "Regular", TEXT), role="TD"))
+    elif not strong:
         how = [TextSpan(f"{number(round(4 * cue.beats) / 4)} beats  ", "Bold", TEXT)]
         how += [TextSpan(place, "Regular", TEXT, SOFT)] if place else []
         body.append(Prose(how, leading=1.12, role="TD"))

@@ -71,6 +71,7 @@ from sequencer.outputs.sheets.parts.notices import (
 from sequencer.outputs.sheets.parts.timeline_strip import TimelineStrip
 from sequencer.outputs.words.place_words import new_places
 from sequencer.outputs.words.posture_words import block_posture
+from sequencer.outputs.words.stop_words import stop_words
 from sequencer.safety.burning import burn_time
 from sequencer.staging.staged import Block
 
@@ -219,7 +220,10 @@ def _next_words(entries: Sequence[CueLine], index: int) -> str:
         cue.end for cue in entries[index].cues if cue.kind != "walk" or entries[index].cue is cue
     )
     for later in entries[index + 1 :]:
-        if later.cue.kind not in {"light", "out", "walk"} and later.cue.start >= end - 1e-6:
+        if (
+            later.cue.kind not in {"light", "out", "walk", "accent"}
+            and later.cue.start >= end - 1e-6
+        ):
             return _title(later.cue)
     return "end of the show"
 
@@ -229,6 +233,10 @@ def _title(cue: Cue) -> str:
         return "rest"
     if cue.kind == "walk":
         return "walk"
+    if cue.kind == "accent":
+        return "HIT"
+    if cue.kind == "stop":
+        return f"stop for {plural(_counted(cue), 'beat')}"
     if cue.block is None:
         return cue.kind
     return _LINK if cue.block.link else cue.block.title
@@ -257,17 +265,23 @@ def _row(
     if cue.kind in {"light", "out"}:
         return _fire_row(edition, entry, time, ink)
     time.append(LitMark("LIT" if cue.lit else "OUT", lit=cue.lit, tall=15.0))
+    if cue.kind == "accent":
+        return [time, "", [_words(_title(cue), "Bold", NAME), *_noted(edition, cue)]]
     count: Cell = [
         Prose(TextSpan(number(_counted(cue)), "Poster", HEAD, INK), leading=1.05, role="TD"),
         Prose(TextSpan(_cycles(cue), "Regular", TEXT, SOFT), leading=1.15, role="TD"),
     ]
-    words = _title(cue) if cue.block is not None else _title(cue).capitalize()
+    words = _title(cue)
+    if cue.block is None or cue.kind == "stop":
+        words = words[0].upper() + words[1:]
     title = _words(words, "Bold", NAME)
     share = max(0.3 * room, min(width(printable(words), "Bold") * NAME + 9, 0.5 * room))
     top = grid([[title, _where(entry, stood)]], [share, room - share], pad=0, lines=False)
     what: list[Flowable] = [top]
     tail: list[TextSpan] = []
-    if cue.block is not None:
+    if cue.kind == "stop":
+        what += _stop(edition, who, cue)
+    elif cue.block is not None:
         lines, tail = _block(edition, who, cue.block, first_seen, cue)
         what += lines
     elif cue.kind == "wait":
@@ -299,7 +313,7 @@ def _counted(cue: Cue) -> float:
 
 def _cycles(cue: Cue) -> str:
     unit = "beat" if abs(cue.beats - 1) < 1e-9 else "beats"
-    if cue.block is None or cue.block.link or not cue.block.cycle:
+    if cue.block is None or cue.block.link or cue.block.stop or not cue.block.cycle:
         return unit
     cycles = cue.beats / cue.block.cycle
     if abs(cycles - round(cycles)) < 1e-6 and cycles >= 1.5 and cue.block.cycle > 1:
@@ -311,6 +325,23 @@ def _rest(edition: Edition, cue: Cue) -> list[Flowable]:
     if not cue.lit:
         return [_words("arms down, props still")]
     return [_words(f"you are lit: {_lit_rest(edition, cue)}", "Bold")]
+
+
+def _stop(edition: Edition, who: str, cue: Cue) -> list[Flowable]:
+    """What a performer does at a stop that is written."""
+    if cue.block is None:
+        raise ValueError("a stop without its block")
+    dancer = next((d for d in edition.staged.dancers if d.name == who), None)
+    how: list[Flowable] = [_words(stop_words(cue.block, dancer))]
+    if cue.lit:
+        how += _rest(edition, cue)
+    if cue.block.note and len(cue.block.note) <= INLINE_NOTE:
+        how.append(_words(edition.in_order(cue.block.note), "Italic"))
+    return how
+
+
+def _noted(edition: Edition, cue: Cue) -> list[Flowable]:
+    return [_words(edition.in_order(cue.note), "Italic")] if cue.note else []
 
 
 def _lit_rest(edition: Edition, cue: Cue) -> str:
@@ -409,7 +440,7 @@ def _then_words(edition: Edition, entry: CueLine) -> str:
 def stood_at(entry: CueLine) -> Stood | None:
     """Where a line leaves its performer, as place and facing in words; None if it does not say."""
     cue = entry.walk or entry.cue
-    if cue.kind in {"light", "out", "end"}:
+    if cue.kind in {"light", "out", "end", "accent"}:
         return None
     x, y, facing = cue.spot
     return place_words(x, y), facing_words(facing)

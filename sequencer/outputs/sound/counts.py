@@ -129,11 +129,12 @@ def counted(staged: Staged, length: int, rate: int, mix: Mix) -> Floats:
 
 
 def changes(staged: Staged, who: tuple[str, ...] = ()) -> tuple[float, ...]:
-    """Beats at which someone changes: starts of blocks, and ends that are not followed directly by a block."""
-    chosen = [block for block in staged.blocks if not who or block.who in who]
+    """Beats at which someone changes: starts of blocks and stops, ends that nothing follows directly, and accents."""
+    chosen = [block for block in (*staged.blocks, *staged.stops) if not who or block.who in who]
     starts = {round(block.start, 6) for block in chosen}
     ends = {round(block.end, 6) for block in chosen}
-    return tuple(sorted(starts | ends))
+    hits = {round(each.beat, 6) for each in staged.accents if not who or each.who in who}
+    return tuple(sorted(starts | ends | hits))
 
 
 def counts_before(at: tuple[float, ...]) -> list[tuple[float, int]]:

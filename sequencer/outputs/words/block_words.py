@@ -6,6 +6,7 @@ from typing import Any
 from sequencer.motion.performers.dancer import Dancer
 from sequencer.outputs.words.place_words import block_place
 from sequencer.outputs.words.posture_words import block_posture
+from sequencer.outputs.words.stop_words import stop_words
 from sequencer.staging.staged import Block
 
 
@@ -23,6 +24,8 @@ def block_words(block: Block, dancer: Dancer | None = None) -> list[str]:
     If the hands differ, each hand gets its own line.
     """
     lines = [block.title or "block"]
+    if block.stop:
+        return [*lines, stop_words(block, dancer), *_note(block)]
     if block.link:
         return [*lines, "a computed bridge between two blocks", *_note(block)]
     hands = list(block.hands.items())

@@ -34,7 +34,9 @@ def song(seconds=60.0):
 def blocks(timeline):
     read = show_from_document(parse_document(HEAD + timeline, "s.yaml"))
     heard = song()
-    return expanded(read, Moments(read, heard, heard.tempo_map()), lambda _name, _parameters: 3.0)
+    return expanded(
+        read, Moments(read, heard, heard.tempo_map()), lambda _name, _parameters: 3.0
+    ).blocks
 
 
 def spans(found, who="Ash"):

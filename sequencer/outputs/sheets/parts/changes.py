@@ -48,6 +48,7 @@ def cue_key(staged: Staged, cue: Cue) -> Key:
         tuple(round(value, 2) for value in cue.spot),
         cue.formation,
         cue.walking,
+        cue.note,
         tuple((round(x, 2), round(y, 2)) for x, y in cue.via),
         _block_key(cue.block) if cue.block is not None else (),
         _burn_key(cue.burn) if cue.burn is not None else (),
@@ -82,6 +83,8 @@ def _block_key(block: Block) -> Key:
         block.shift,
         block.mirrored,
         block.link,
+        block.stop,
+        block.stopped,
         block.note,
     )
 

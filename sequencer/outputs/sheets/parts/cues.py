@@ -3,6 +3,7 @@
 import math
 from dataclasses import dataclass
 from itertools import pairwise
+from operator import attrgetter
 from typing import Literal
 
 from sequencer.outputs.sheets.page.wording import clock
@@ -11,13 +12,15 @@ from sequencer.safety.safety_plan import safety_plan
 from sequencer.staging.results import result_of
 from sequencer.staging.staged import Block, Staged, Standing
 
-CueKind = Literal["wait", "move", "link", "walk", "light", "out", "end"]
+CueKind = Literal["wait", "stop", "move", "link", "walk", "accent", "light", "out", "end"]
 Waiting = Literal["first", "last", "only"]
 _ORDER: dict[CueKind, int] = {
     "out": 0,
     "light": 1,
     "walk": 2,
+    "accent": 2,
     "wait": 3,
+    "stop": 3,
     "move": 3,
     "link": 3,
     "end": 4,
@@ -28,7 +31,7 @@ _EXACT = 1e-6  # [s]
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Cue:
-    """One thing a performer does, from `start` to `end` [beats]; light, out and end take no time.
+    """One thing a performer does, from `start` to `end` [beats]; light, out, accent and end take no time.
 
     Light is when lighting starts, which may be before the track; out is when putting out begins.
     """
@@ -45,15 +48,21 @@ class Cue:
     walking: bool  # on the way to `spot` when it starts
     block: Block | None = None
     via: tuple[tuple[float, float], ...] = ()  # points that a walk passes [m, stage frame]
-    burn: PlannedBurn | None = None  # of light, out, and a rest while lit
+    burn: PlannedBurn | None = None  # of light, out, and a rest or stop while lit
+    note: str = ""  # of an accent
     waiting: Waiting | None = (
-        None  # of a rest while lit: before the first or after the last move of the burn
+        None  # of a rest or stop while lit: before the first or after the last move of the burn
     )
 
     @property
     def beats(self) -> float:
         """Its length."""
         return self.end - self.start
+
+    @property
+    def still(self) -> bool:
+        """Whether the performer does not dance: a rest, or a stop that is written."""
+        return self.kind in {"wait", "stop"}
 
 
 def early_clock(seconds: float) -> str:
@@ -90,13 +99,16 @@ def cues_of(staged: Staged, who: str) -> tuple[Cue, ...]:
 
 
 def _cues(staged: Staged, who: str) -> tuple[Cue, ...]:
-    blocks = staged.blocks_of(who)
+    blocks = sorted((*staged.blocks_of(who), *staged.stops_of(who)), key=attrgetter("start"))
     begin, end = min(first_beat(staged), *(b.start for b in blocks), 0.0), last_beat(staged)
     rows: list[tuple[CueKind, float, float, Block | None]] = []
     done = begin
     for block in blocks:
         rows += [("wait", a, b, None) for a, b in _waits(staged, who, done, block.start)]
-        rows.append(("link" if block.link else "move", block.start, block.end, block))
+        if block.stop:
+            rows += [("stop", a, b, block) for a, b in _waits(staged, who, block.start, block.end)]
+        else:
+            rows.append(("link" if block.link else "move", block.start, block.end, block))
         done = max(done, block.end)
     rows += [("wait", a, b, None) for a, b in _waits(staged, who, done, end)]
     burns: dict[tuple[CueKind, float], PlannedBurn] = {}
@@ -105,10 +117,19 @@ def _cues(staged: Staged, who: str) -> tuple[Cue, ...]:
         rows.append(("light", alight, alight, None))
         rows.append(("out", burn.end, burn.end, None))
         burns |= {("light", alight): burn, ("out", burn.end): burn}
+    hits = staged.accents_of(who)
+    rows += [("accent", hit.beat, hit.beat, None) for hit in hits]
     rows += [("walk", walk.walk, walk.start, None) for walk in walks_of(staged, who)]
     rows.append(("end", max(end, done), max(end, done), None))
     rows.sort(key=lambda row: (round(row[1], 6), _ORDER[row[0]]))
-    return tuple(_cue(staged, who, *row, burn=burns.get(row[:2])) for row in rows)
+    notes = {hit.beat: hit.note for hit in hits}
+    return tuple(
+        _cue(
+            staged, who, *row, burn=burns.get(row[:2]),
+            note=notes[row[1]] if row[0] == "accent" else "",
+        )
+        for row in rows
+    )  # fmt: skip
 
 
 def burns_of(staged: Staged, who: str) -> tuple[PlannedBurn, ...]:
@@ -121,7 +142,7 @@ def _beat(staged: Staged, seconds: float) -> float:
 
 
 def _waits(staged: Staged, who: str, start: float, end: float) -> list[tuple[float, float]]:
-    """A rest, split where lighting or putting out its performer starts."""
+    """A rest or stop, split where lighting or putting out its performer starts."""
     if end - start <= _LEAST:
         return []
     burns = [
@@ -198,8 +219,9 @@ def _cue(
     block: Block | None,
     *,
     burn: PlannedBurn | None,
+    note: str,
 ) -> Cue:
-    if kind == "wait":
+    if kind in {"wait", "stop"}:
         burn = _alight(staged, who, start)
     found = standing_at(staged, start)
     formation, walking = "", False
@@ -227,5 +249,6 @@ def _cue(
         block=block,
         via=via,
         burn=burn,
-        waiting=_waiting(staged, burn, start, end) if kind == "wait" and burn else None,
+        note=note,
+        waiting=_waiting(staged, burn, start, end) if kind in {"wait", "stop"} and burn else None,
     )

@@ -147,6 +147,8 @@ class Edition:
         yield from show.names
         yield from show.formations
         yield from (section.label for section in self.staged.song.sections)
+        yield from (stop.note for stop in self.staged.stops)
+        yield from (accent.note for accent in self.staged.accents)
         for block in self.staged.blocks:
             yield block.note
             yield from (part.pattern for part in block.hands.values())

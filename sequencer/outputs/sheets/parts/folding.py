@@ -34,7 +34,9 @@ def folded(cues: Sequence[Cue]) -> tuple[CueLine, ...]:
         if cue.kind == "end" or (index == 0 and cue.kind == "wait" and cue.beats < _NOTHING):
             continue
         follows = cue.kind == "link" or (cue.kind == "wait" and _is_short(cue, entries, cues))
-        if cue.kind == "walk":
+        if cue.kind == "accent":
+            entries.append(CueLine(cue=cue))
+        elif cue.kind == "walk":
             after = next((c for c in cues[index + 1 :] if c.kind != "walk"), None)
             if after is not None and after.kind == "move" and abs(after.start - cue.start) < _SAME:
                 walk = cue

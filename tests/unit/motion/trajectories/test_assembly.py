@@ -11,7 +11,7 @@ from sequencer.motion.laws.carriage import Carriage, HeldPosture
 from sequencer.motion.patterns.blocks import block_laws
 from sequencer.motion.performers.feasibility import body_gap, props_gap
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories import assembly
+from sequencer.motion.trajectories import bridges
 from sequencer.motion.trajectories.assembly import LEAD_IN, assembled
 from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.links import found_link
@@ -103,7 +103,7 @@ def known_by(
         body=BODY,
         held=tuple(HeldPosture(start + a, start + b, each) for a, b, each in held),
     )
-    own = assembly._Bridges(LAWS["left"], 2.0, hand_space_of(BODY, "left", POI), beside, carriage)
+    own = bridges.Bridges(LAWS["left"], 2.0, hand_space_of(BODY, "left", POI), beside, carriage)
     before = span("left", start - 4.0 - begun, start, start - 4.0 - phase, name)
     after = span("left", end, end + 4.0 + begun, end - entry)
     return content_key(*own._content(before, after, start, end))
@@ -143,7 +143,7 @@ def test_the_same_link_later_is_sought_once(monkeypatch):
         asked.append(ends)
         return found_link(*ends, **more)
 
-    monkeypatch.setattr(assembly, "found_link", found)
+    monkeypatch.setattr(bridges, "found_link", found)
     room = hand_space_of(BODY, "right", POI)
     for late, count in ((0.0, 3), (0.1, 4)):
         asked.clear()

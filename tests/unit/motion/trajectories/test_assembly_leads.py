@@ -11,7 +11,7 @@ from sequencer.motion.laws.carriage import Carriage
 from sequencer.motion.laws.law import Bounds
 from sequencer.motion.laws.state import Motion
 from sequencer.motion.props.prop import Prop
-from sequencer.motion.trajectories import assembly
+from sequencer.motion.trajectories import assembly, bridges, stops
 from sequencer.motion.trajectories.assembly import assembled
 from sequencer.motion.trajectories.link_gaps import around
 from sequencer.motion.trajectories.link_limits import hand_space_of
@@ -60,7 +60,7 @@ def asked(monkeypatch):
         kept, gap = answer["clean"](beats)
         return FoundLink(Held(3.0), kept=kept, gap=gap, needed=0.03)
 
-    monkeypatch.setattr(assembly, "found_link", found)
+    monkeypatch.setattr(bridges, "found_link", found)
     calls.append(answer)
     return calls
 
@@ -75,7 +75,7 @@ def shape(trajectory):
 
 def test_the_numbers_of_the_leads():
     """docs/motion.md, section 5, typed here again."""
-    assert (assembly.LEAD_IN, assembly.LEADS, assembly._STILL) == (2.0, (1.5, 2.0, 0.5), 1.0)
+    assert (assembly.LEAD_IN, bridges.LEADS, stops.STILL) == (2.0, (1.5, 2.0, 0.5), 1.0)
 
 
 def test_without_blocks_the_prop_rests(asked):
@@ -130,7 +130,7 @@ def test_the_nearest_to_what_each_needs_is_taken(monkeypatch):
         ]
         return FoundLink(Held(), kept=True, gap=gap, needed=needed)
 
-    monkeypatch.setattr(assembly, "found_link", found)
+    monkeypatch.setattr(bridges, "found_link", found)
     assert shape(assembled([block(5.0, 9.0)], REST))[1] == ("l", 2, 5)
 
 

@@ -237,9 +237,9 @@ def test_figures_of_a_hand_are_its_worst_control_points(side):
 def test_a_stop_is_pulled_within_reach(away, kept):
     """0.88 of an arm of 0.6 m is 0.528 m; nearer ones stay, also one at the shoulder itself."""
     spots = SHOULDER + away * np.array([[0.6, 0.0, -0.8], [0.0, 1.0, 0.0]])
-    found = module._within(spots, SHOULDER, 0.6)
+    found = module.within_reach(spots, SHOULDER, 0.6)
     assert_allclose(
         found, SHOULDER + kept * np.array([[0.6, 0.0, -0.8], [0.0, 1.0, 0.0]]), atol=1e-12
     )
-    deep = module._within(spots[:, None], SHOULDER, 0.6)
+    deep = module.within_reach(spots[:, None], SHOULDER, 0.6)
     assert_array_equal(deep[:, 0], found)

@@ -1,0 +1,154 @@
+"""The links of one hand: what they keep clear of, how many beats they take, and the best of several.
+
+A link is kept by its content, in beats from its start, so that the same one later in a show is found at once.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any, NamedTuple
+
+import numpy as np
+
+from sequencer.kept import kept
+from sequencer.motion.laws.carriage import Carriage
+from sequencer.motion.laws.law import Law
+from sequencer.motion.trajectories.link_gaps import Around, around
+from sequencer.motion.trajectories.link_limits import HandSpace
+from sequencer.motion.trajectories.links import (
+    FoundLink,
+    found_link,
+    link_record,
+    restored_link,
+    sample_beats,
+)
+from sequencer.motion.trajectories.trajectory import Span, Trajectory
+
+LEADS = (1.5, 2.0, 0.5)  # multiples of the usual beats, tried if a link of those is not clean
+
+
+class BridgeEnds(NamedTuple):
+    """What a link leads from and to, and its beats."""
+
+    before: Span
+    after: Span
+    start: float  # [show beats]
+    end: float  # [show beats]
+
+
+def rest_span(law: Law, start: float, end: float) -> Span:
+    """A hand at rest from one show beat to another."""
+    return Span(start=start, end=end, law=law, origin=start, kind="rest", label="rest")
+
+
+def _exact(beat: float) -> bool:
+    """Whether sums and differences of such beats, and of 256ths between them, are exact: a multiple of 2⁻²⁰."""
+    return abs(beat) < 2.0**20 and (beat * 2.0**20).is_integer()
+
+
+@dataclass(frozen=True, slots=True)
+class Bridge:
+    """A link at its place in the trajectory."""
+
+    span: Span
+    found: FoundLink
+
+
+@dataclass(frozen=True, slots=True)
+class Bridges:
+    """Constraints on the links of one hand."""
+
+    rest: Law
+    lead: float
+    space: HandSpace | None
+    other: Trajectory | None
+    carriage: Carriage | None
+
+    def from_rest(self, after: Span, most: float) -> Span:
+        """The link from rest to a block, of at most a number of beats."""
+        end = after.start
+        return self.best(
+            [
+                BridgeEnds(rest_span(self.rest, end - n - 1.0, end - n), after, end - n, end)
+                for n in self._leads(most)
+            ]
+        )[0]
+
+    def to_rest(self, before: Span, most: float) -> Span:
+        """The link from a block to rest, of at most a number of beats."""
+        start = before.end
+        return self.best(
+            [
+                BridgeEnds(
+                    before, rest_span(self.rest, start + n, start + n + 1.0), start, start + n
+                )
+                for n in self._leads(most)
+            ]
+        )[0]
+
+    def _leads(self, most: float) -> list[float]:
+        """Numbers of beats that are tried: the usual one first, or as many as there are if that is fewer."""
+        longer = [share * self.lead for share in LEADS if share * self.lead <= most]
+        return list(dict.fromkeys((min(self.lead, most), *longer)))
+
+    def best(self, ends: Sequence[BridgeEnds]) -> tuple[Span, BridgeEnds]:
+        """The first clean link, or else the nearest to clean, and what it joins."""
+        tried = []
+        for each in ends:
+            bridge = self.link(*each)
+            if bridge.found.clean:
+                return bridge.span, each
+            tried.append((bridge, each))
+        nearest, joined = max(
+            tried, key=lambda each: (each[0].found.kept, each[0].found.gap - each[0].found.needed)
+        )
+        return nearest.span, joined
+
+    def link(self, before: Span, after: Span, start: float, end: float) -> Bridge:
+        """The link between two spans."""
+        found = kept(
+            "bridge",
+            self._content(before, after, start, end),
+            lambda: self._found(before, after, start, end),
+            record=link_record,
+            restore=restored_link,
+        )
+        span = Span(start=start, end=end, law=found.law, origin=start, kind="link", label="link")
+        return Bridge(span, found)
+
+    def _content(self, before: Span, after: Span, start: float, end: float) -> tuple[Any, ...]:
+        """All that a link depends on, in beats from its start: the same again later in a show is the same link."""
+        times = [start, end, before.origin, after.origin]
+        ends = before.law, start - before.origin, after.law, end - after.origin
+        content: list[Any] = [*ends, end - start, self.space]
+        if self.other is not None and self.other.space is not None:
+            spans, blends = self.other.part(start, end)
+            for span in spans:
+                times += [span.start, span.origin]
+                content += [span.law, start - span.origin]
+            for blend in blends:
+                times += [blend.boundary, blend.half]
+                content += [blend.boundary - start, blend.half, blend.bridge]
+            content += [[span.start - start for span in spans[1:]], self.other.space.shape]
+        if self.carriage is not None:
+            body, held = self.carriage.part(start, end)
+            for each in held:
+                times += each[:2]
+                content += [each.start - start, each.end - start, each.posture]
+            content.append(body)
+        if not all(map(_exact, times)):
+            content.append(start)  # differences are rounded, and not alike everywhere
+        return tuple(content)
+
+    def _found(self, before: Span, after: Span, start: float, end: float) -> FoundLink:
+        first, last = before.at(np.array(start)), after.at(np.array(end))
+        obstacles = self._obstacles(start, end)
+        return found_link(first, last, end - start, self.space, obstacles=obstacles)
+
+    def _obstacles(self, start: float, end: float) -> Around | None:
+        """The performer's body as it moves, and the other hand's prop."""
+        if self.space is None:
+            return None
+        beats, seen = sample_beats(start, end), None
+        if self.other is not None and self.other.space is not None:
+            seen = self.other.at(beats), self.other.space.shape
+        return around(self.carriage or Carriage(body=self.space.body), beats, seen)
