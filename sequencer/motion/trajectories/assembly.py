@@ -112,7 +112,7 @@ def joined(
     """
     if after.start - before.end <= TOUCH:
         return Trajectory((before, after), space)
-    bridged = _Bridges(rest, LEAD_IN, space, other, carriage)
+    bridged = Bridges(rest, LEAD_IN, space, other, carriage)
     link = bridged.link(before, after, before.end, after.start).span
     return Trajectory((before, link, after), space)
 

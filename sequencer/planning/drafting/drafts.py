@@ -21,7 +21,7 @@ from sequencer.planning.drafting.weights import Weights
 from sequencer.planning.drafting.writing import Danced, rows_of
 from sequencer.progress import Progress
 from sequencer.show.document import parse_document
-from sequencer.show.drafted import drafted_text
+from sequencer.show.drafted import DraftedRow, drafted_text
 from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
@@ -270,6 +270,13 @@ class _Drafting:
         phrases, rows = rows_of(
             danced, ground.base.position, names=(ground.values.get("phrases") or {}).keys()
         )
+        rows += [
+            DraftedRow(
+                values={"from": ground.base.position(start), "rest": int(end - start)}, at=start
+            )
+            for start, end in ground.stop_spans()
+        ]
+        rows.sort(key=lambda row: row.at)
         text = drafted_text(
             ground.text,
             ground.document,

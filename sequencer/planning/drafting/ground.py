@@ -10,7 +10,7 @@ import numpy as np
 from sequencer.arrays import Floats
 from sequencer.errors import InputError
 from sequencer.planning.drafting.setting import Fixed
-from sequencer.planning.drafting.slots import SHORTEST, Part, Slot, parts_of, slots_of
+from sequencer.planning.drafting.slots import SHORTEST, STOP_BEATS, Part, Slot, parts_of, slots_of
 from sequencer.show.document import Document, parse_document
 from sequencer.show.drafted import drafted_entries, without_drafted
 from sequencer.show.model import Performer
@@ -95,12 +95,11 @@ class Ground:
         InputError
             If there is none.
         """
-        own = self.base.blocks_of(self.lead.name)
+        own = (*self.base.blocks_of(self.lead.name), *self.base.stops_of(self.lead.name))
         slots = slots_of(
             self.base.song,
             self.base.tempo,
-            taken=[(block.start, block.end) for block in own],
-            stops=self.stops(),
+            taken=[(block.start, block.end) for block in own] + self.stop_spans(),
             alike=self.whole.show.wishes.returns == "alike",
             only=self.section,
         )
@@ -146,6 +145,17 @@ class Ground:
                 )  # fmt: skip
             found.append(own[0])
         return found
+
+    def stop_spans(self) -> list[tuple[float, float]]:
+        """From when to when everything stops because of the wishes [beats], by start; only where nothing is written."""
+        begins = {part.name: float(part.start) for part in self.parts}
+        own = (*self.base.blocks_of(self.lead.name), *self.base.stops_of(self.lead.name))
+        spans = sorted((begins[name] - STOP_BEATS, begins[name]) for name in set(self.stops()))
+        return [
+            (start, end)
+            for start, end in spans
+            if start >= 0 and not any(b.start < end - 1e-6 and b.end > start + 1e-6 for b in own)
+        ]
 
     def _section_names(self) -> list[str]:
         return list(dict.fromkeys([*(p.name for p in self.parts), *(p.label for p in self.parts)]))

@@ -66,7 +66,6 @@ def slots_of(
     tempo: TempoMap,
     *,
     taken: Sequence[tuple[float, float]] = (),
-    stops: Sequence[str] = (),
     alike: bool = True,
     only: str | None = None,
 ) -> tuple[Slot, ...]:
@@ -78,18 +77,13 @@ def slots_of(
         As the show counts it.
     tempo : TempoMap
     taken : sequence of (start, end) [beats]
-        What stays as it is.
-    stops : sequence of str
-        Unique names of sections before which nothing is danced for `STOP_BEATS`.
+        What stays as it is, and stops.
     alike : bool
         Whether parts that return share their material.
     only : str, optional
         The one section that is filled; a name or a label.
     """
-    begins = {part.name: part.start for part in parts_of(song, tempo)}
-    taken = sorted(
-        [*taken, *((begins[name] - STOP_BEATS, begins[name]) for name in stops if name in begins)]
-    )
+    taken = sorted(taken)
     slots: list[Slot] = []
     known: dict[tuple[object, ...], int] = {}
     for part, edges in _cut(song, tempo):
