@@ -28,6 +28,7 @@ from sequencer.units import LENGTHS, quantity
 if TYPE_CHECKING:
     import pandas as pd
 
+    from sequencer.planning.drafting.drafts import Draft
     from sequencer.planning.open_show import OpenShow
 
 _SHOW = "a show is a path, what read_show returns, or what stage returns"
@@ -207,6 +208,53 @@ def open_show(show: AnyPath | ReadShow | Staged, *, song: Song | None = None) ->
     from sequencer.planning.open_show import OpenShow
 
     return OpenShow(stage(show, song=song))
+
+
+def draft(
+    show: AnyPath,
+    *,
+    section: str | None = None,
+    another: bool = False,
+    seed: int = 0,
+) -> "Draft":
+    """A routine drafted for a show's song; the file itself is not written.
+
+    Parameters
+    ----------
+    show : path
+    section : str, optional
+        Only this section of the song.
+    another : bool
+        The next best routine that differs from the one in the file in at least a third.
+    seed : int
+        The same seed gives the same routine.
+
+    Returns
+    -------
+    draft : Draft
+        `text` of the file with the routine, `cost`, the proven `bound` and `gap`, the `terms` of the cost, and `rows`:
+        what is danced when.
+
+    Raises
+    ------
+    InputError
+        If the show or its track cannot be used, or nothing can be drafted; it names what to relax.
+    ValueError
+        If the seed is less than 0.
+    TypeError
+        If it is not a whole number, or the show no path.
+
+    Examples
+    --------
+    >>> draft("shows/night_ferry.yaml", section="intro").checked
+    True
+    """
+    from sequencer.tasks import draft_show
+
+    number = as_whole("seed", seed, least=0)
+    return draft_show(
+        _path("show", show), section=section, another=another, seed=number, write=False
+    )
 
 
 def pattern_book(path: AnyPath | None = None) -> Mapping[str, Pattern]:
@@ -455,6 +503,7 @@ __all__ = [
     "Report",
     "check",
     "distances",
+    "draft",
     "hear",
     "law",
     "open_show",

@@ -17,7 +17,13 @@ from sequencer.cli.trace import trace
 from sequencer.errors import InputError
 from sequencer.version import __version__
 
-_GO_ON = {"check", "draft", "draw", "rehearse", "sheet"}  # verbs whose results are kept as they are found
+_GO_ON = {
+    "check",
+    "draft",
+    "draw",
+    "rehearse",
+    "sheet",
+}  # verbs whose results are kept as they are found
 
 
 class Verbs(click.Group):

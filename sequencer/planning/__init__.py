@@ -1,1 +1,1 @@
-"""Mends of joins and of distances, each tried on the whole show before it is offered or written."""
+"""Routines drafted for a song, and mends of joins and of distances; each is tried on the whole show."""

@@ -280,12 +280,18 @@ class _Lines:
             place = end
             for k in sorted(later, reverse=True):
                 if starts[k] > row.at and all(starts[n] > row.at for n in staying if n >= k):
-                    place = self._extent(("timeline", k))[0]
+                    place = self._with_comments(self._extent(("timeline", k))[0])
             self._put(place, [self._item(row, column)])
 
     def _item(self, row: DraftedRow, column: int) -> str:
         remark = f"   # {row.remark}" if row.remark else ""
         return " " * column + "- " + written_row(row.values) + remark
+
+    def _with_comments(self, line: int) -> int:
+        """The first of the comments that stand right above a line."""
+        while line > 0 and self._lines[line - 1].lstrip().startswith("#"):
+            line -= 1
+        return line
 
     def _put(self, line: int, texts: Sequence[str]) -> None:
         self._before.setdefault(line, []).extend(texts)
@@ -301,9 +307,7 @@ class _Lines:
         line = self._heading(key)
         if line is None:
             return len(self._lines)
-        while line > 0 and self._lines[line - 1].startswith("#"):
-            line -= 1
-        return line
+        return self._with_comments(line)
 
     def _gone_below(self, key: str) -> bool:
         node = self._node((key,))
@@ -319,7 +323,7 @@ class _Lines:
         """Make room below a heading that says `[]`, `{}` or nothing."""
         line = self._heading(key)
         assert line is not None  # noqa: S101 (the caller has found it)
-        if full or node.end_mark.line != line:
+        if full or (isinstance(node, CollectionNode) and node.end_mark.line != line):
             raise self._fault((key,), f"{key} is written within brackets")
         comment = self._lines[line].partition("#")
         self._lines[line] = (

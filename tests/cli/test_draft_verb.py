@@ -1,0 +1,118 @@
+"""`sequencer draft` and what `sequencer new` drafts: text, exit status, and what becomes of the file."""
+
+import shutil
+import signal
+
+import pytest
+from click.testing import CliRunner
+
+from sequencer.cli import main
+from sequencer.planning.drafting import drafts
+from sequencer.show.drafted import drafted_entries
+from sequencer.show.reading import read_show
+
+SHOW = """\
+title: Small
+track:
+  file: song.wav
+  corrections: {metre: 4, one: 0:00.5}
+venue: {stage: {shape: rectangle, width: 12 m, depth: 10 m}, audience: [{line: [[-12, -9], [12, -9]]}]}
+cast:
+  - {name: Ash, stature: 1.7, prop: poi, repertoire: {known: [extension, wheel-spin, two-beat-weave, static-spin]}}
+"""
+
+
+def run(*words):
+    return CliRunner().invoke(main, [str(word) for word in words])
+
+
+@pytest.fixture
+def show(stage_folder, tmp_path):
+    shutil.copy(stage_folder / "song.wav", tmp_path)
+    path = tmp_path / "show.yaml"
+    path.write_text(SHOW, encoding="utf-8")
+    return path
+
+
+def test_a_show_without_a_timeline_gets_a_clean_routine(show):
+    made = run("draft", show, "--why")
+    assert made.exit_code == 0, made.output
+    assert "checked: no STOP and no WARN comes from the routine" in made.stdout
+    assert "under these rules" in made.stdout
+    assert "What it costs" in made.stdout
+    assert "What is danced" in made.stdout
+    text = show.read_text(encoding="utf-8")
+    assert text.startswith(SHOW)
+    read = read_show(show)
+    assert len(drafted_entries(read.document.values)) == len(read.show.timeline) > 0
+    result = run("check", show)
+    assert result.exit_code == 0, result.output
+    again = run("draft", show)
+    assert again.exit_code == 0
+    assert show.read_text(encoding="utf-8") == text
+
+
+def test_printing_leaves_the_file_alone(show):
+    made = run("draft", show, "--print")
+    assert made.exit_code == 0, made.output
+    assert "drafted:" in made.stdout
+    assert "cost" in made.stderr
+    assert show.read_text(encoding="utf-8") == SHOW
+
+
+@pytest.mark.parametrize(
+    ("change", "says"),
+    [
+        (("known: [", "known: [linn, "), "show.yaml:7:"),
+        (("known: [", "never: [weave], known: [windmil, "), "did you mean 'windmill'"),
+        (("prop: poi", "prop: fan"), "cannot"),
+    ],
+)
+def test_what_cannot_be_drafted_is_one_line_and_the_file_stays(show, change, says):
+    text = SHOW.replace(*change)
+    if "fan" in text:
+        text += "wishes: {moves: {three-beat-weave: 1, pendulum: 1}}\n"
+        says = "pendulum is wished once"
+    show.write_text(text, encoding="utf-8")
+    result = run("draft", show)
+    assert result.exit_code == 2, result.output
+    assert says in result.stderr
+    assert result.stderr.count("\n") == 1
+    assert show.read_text(encoding="utf-8") == text
+
+
+def test_a_section_that_is_not_there(show):
+    result = run("draft", show, "--section", "refrain")
+    assert result.exit_code == 2
+    assert "no section 'refrain'" in result.stderr
+    assert show.read_text(encoding="utf-8") == SHOW
+
+
+def test_what_is_found_by_an_interruption_is_in_the_file_and_said_to_be_unchecked(
+    show, monkeypatch
+):
+    monkeypatch.setattr(drafts, "caused", lambda *_given: signal.raise_signal(signal.SIGINT))
+    before = signal.signal(signal.SIGINT, signal.default_int_handler)
+    try:
+        result = run("draft", show)
+    finally:
+        signal.signal(signal.SIGINT, before)
+    assert result.exit_code == 130
+    assert "was not checked" in result.stderr
+    assert "drafted:" in show.read_text(encoding="utf-8")
+
+
+def test_new_drafts_a_routine_unless_told_otherwise(stage_folder, tmp_path):
+    made = run("new", tmp_path / "a.yaml", "--track", stage_folder / "song.wav")
+    assert made.exit_code == 0, made.output
+    drafted = read_show(tmp_path / "a.yaml")
+    assert drafted.show.cast[0].level == 2
+    assert all(entry.drafted for entry in drafted.show.timeline)
+    made = run("new", tmp_path / "b.yaml", "--track", stage_folder / "song.wav", "--no-draft")
+    assert made.exit_code == 0, made.output
+    plain = read_show(tmp_path / "b.yaml")
+    assert not any(entry.drafted for entry in plain.show.timeline)
+    assert {entry.pattern for entry in plain.show.timeline if not entry.link} <= {
+        "two-beat-weave",
+        "three-beat-weave",
+    }

@@ -1,0 +1,246 @@
+import re
+from dataclasses import replace
+
+import pytest
+
+from sequencer.checks.suite import checked
+from sequencer.errors import InputError
+from sequencer.findings import Finding
+from sequencer.planning.drafting import drafts
+from sequencer.planning.drafting.drafts import Asked, DraftingStopped, drafted_show
+from sequencer.planning.drafting.why import summary
+from sequencer.show.document import parse_document
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from tests.songs import even_song, silent_song
+
+KNOWN = "two-beat-weave, extension, antispin-flower-4, wheel-spin, line"
+SHOW = """\
+title: One
+track: {file: song.ogg}
+venue: {stage: {shape: rectangle, width: 8 m, depth: 8 m}, audience: [{line: [[-8, -6], [8, -6]]}]}
+cast:
+  - {name: Ash, stature: 1.7, prop: poi, CAST}
+formations: {start: {spots: {Ash: {at: [0, 4]}}}}
+staging: [{formation: start, from: 1.1}]
+wishes: {WISHES}
+timeline: []   # nothing yet
+"""
+SECTIONS = {0.0: "A", 9.6: "B", 19.2: "A", 28.8: "C"}
+
+
+def song(beats=65, **more):
+    """At 100 beats a minute, where A returns, and the second half of A and B is louder than the first."""
+    energy = tuple([0.2] * 8 + [0.9] * 8 + [0.2] * 8 + [0.6] * 8)
+    return even_song(beats, **{"tempo": 100.0, "sections": SECTIONS, "energy": energy, **more})
+
+
+def show_text(known=KNOWN, wishes="", cast=None):
+    cast = cast or f"repertoire: {{known: [{known}]}}"
+    return SHOW.replace("CAST", cast).replace("WISHES", wishes)
+
+
+def draft(text, **asked):
+    return drafted_show(text, "s.yaml", song(), Asked(**asked))
+
+
+@pytest.fixture(scope="module")
+def plain():
+    return draft(show_text())
+
+
+def stage(text):
+    return staged(show_from_document(parse_document(text, "s.yaml")), song())
+
+
+def danced(text):
+    return [(block.start, block.title) for block in stage(text).blocks if not block.link]
+
+
+def test_a_draft_is_clean_and_fills_the_song(plain):
+    show = stage(plain.text)
+    bad = [one for one in checked(show).findings if one.severity != "note"]
+    assert bad == []
+    assert plain.checked
+    assert show.blocks[0].start == 0
+    assert [row[1] for row in plain.rows] == ["1.1", "5.1", "9.1", "13.1"]
+    assert plain.bound <= plain.cost
+    assert plain.cost == pytest.approx(sum(plain.terms.values()))
+    assert "# nothing yet" in plain.text
+
+
+def test_what_returns_is_danced_alike_as_one_phrase(plain):
+    titles = dict(danced(plain.text))
+    assert titles[0] == titles[32]
+    assert plain.text.count("phrase: A") == 2
+    assert titles[16] != titles[0] != titles[48]
+
+
+def test_loud_music_is_danced_larger(plain):
+    show = stage(plain.text)
+    sizes = {
+        "line": 0,
+        "two-beat-weave": 1,
+        "wheel-spin": 0,
+        "extension": 2,
+        "antispin-flower-4": 2,
+    }
+    titles = dict(danced(plain.text))
+    assert sizes[titles[16]] >= sizes[titles[0]]
+    assert show.blocks_of("Ash")
+
+
+def test_the_same_again_and_again(plain):
+    assert draft(show_text()).text == plain.text
+    assert draft(plain.text).text == plain.text
+
+
+def test_another_differs_in_a_third_and_is_no_better(plain):
+    other = draft(plain.text, another=True)
+    before, after = danced(plain.text), danced(other.text)
+    differ = sum(a[1] != b[1] for a, b in zip(before, after, strict=True))
+    assert differ * 3 >= len(before)
+    assert other.checked
+    assert other.cost >= plain.cost - 1e-9
+
+
+def test_what_a_person_wrote_stays_and_a_changed_entry_is_theirs(plain):
+    head = "timeline:   # nothing yet\n"
+    own = "  # my own\n  - {from: 5.1, pattern: windmill, beats: 16}\n"
+    mine = plain.text.replace(head, head + own)
+    out = draft(mine)
+    assert own in out.text
+    assert (16.0, "windmill") in danced(out.text)
+    changed = re.sub(r"(from: 5\.1, pattern: )[a-z0-9-]+", r"\1fountain", plain.text, count=1)
+    kept = draft(changed)
+    assert (16.0, "fountain") in danced(kept.text)
+
+
+def test_only_one_section_is_drafted_anew(plain):
+    out = draft(plain.text.replace("wishes: {}", "wishes: {character: {C: calm}}"), section="C")
+    before, after = danced(plain.text), danced(out.text)
+    assert before[:3] == after[:3]
+    assert len(out.rows) == 1
+
+
+def test_wishes_are_met_and_stops_are_rests():
+    out = draft(show_text(wishes="moves: {line: 1, flower: 1, stop: before C}"))
+    titles = {title for _, title in danced(out.text)}
+    assert {"line", "antispin-flower-4"} <= titles
+    assert out.unmet == ()
+    (stop,) = stage(out.text).stops
+    assert (stop.start, stop.end) == (40.0, 48.0)
+
+
+def test_a_wish_for_more_than_there_is_room_for_is_told():
+    out = draft(show_text(wishes="moves: {line: 9}"))
+    assert len(out.unmet) == 1
+    assert "line 9 times (there is room for" in out.unmet[0]
+    assert f"left out: {out.unmet[0]}" in summary(out)
+
+
+def test_levels_and_repertoires_decide_what_is_danced():
+    book = stage(show_text()).book
+    out = draft(show_text(cast="level: 1"))
+    assert {book[title].difficulty for _, title in danced(out.text)} == {1}
+    never = draft(show_text(cast=f"repertoire: {{known: [{KNOWN}], never: [line, weave]}}"))
+    assert not {"line", "two-beat-weave"} & {title for _, title in danced(never.text)}
+
+
+def test_what_is_being_learnt_comes_only_in_calm_music():
+    cast = "repertoire: {known: [extension, wheel-spin], learning: [pendulum, windmill]}"
+    out = draft(show_text(cast=cast))
+    titles = dict(danced(out.text))
+    assert titles[16] in {"extension", "wheel-spin"}
+    assert titles[48] in {"extension", "wheel-spin"}
+
+
+def test_why_names_every_term_and_the_proof(plain):
+    said = summary(plain, why=True)
+    assert "no better routine exists under these rules" in said
+    for name in plain.terms:
+        assert f"{name}: " in said
+    assert "no STOP and no WARN comes from the routine" in said
+    assert "within 50 % of the best" in summary(replace(plain, bound=plain.cost / 2))
+    assert "NOT checked" in summary(replace(plain, checked=False))
+
+
+@pytest.mark.parametrize(
+    ("cast", "wishes", "says"),
+    [
+        (f"repertoire: {{known: [{KNOWN}], never: [line]}}", "moves: {line: 1}", r"s\.yaml:8:\d+: line is wished once"),
+        ("repertoire: {known: [line], never: [line]}", "", r"s\.yaml:5:\d+: Ash is left without a pattern"),
+        (f"repertoire: {{known: [{KNOWN}]}}", "moves: {stop: before X}", r"s\.yaml:8:\d+: the song has no section 'X'"),
+        (f"repertoire: {{known: [{KNOWN}]}}", "character: {X: calm}", r"s\.yaml:8:\d+: the song has no section 'X'"),
+    ],
+)  # fmt: skip
+def test_what_cannot_be_drafted_is_told_with_what_to_relax(cast, wishes, says):
+    with pytest.raises(InputError, match=says):
+        draft(show_text(cast=cast, wishes=wishes))
+
+
+def test_a_repertoire_of_which_nothing_keeps_the_limits_is_refused():
+    text = show_text(known="iso-bend-1") + "limits: {turns: 0.4}\n"
+    said = r"s\.yaml:5:\d+: no pattern of Ash's can be danced.*turns up to"
+    with pytest.raises(InputError, match=said):
+        draft(text)
+    wished = show_text(wishes="moves: {iso-bend-1: 1}") + "limits: {turns: 0.9}\n"
+    with pytest.raises(
+        InputError, match=r"s\.yaml:8:\d+: iso-bend-1 cannot be danced to this song"
+    ):
+        draft(wished)
+
+
+def test_a_section_that_is_not_there_or_too_short_or_full_is_refused(plain):
+    with pytest.raises(InputError, match="no section 'X'"):
+        draft(plain.text, section="X")
+    full = show_text().replace(
+        "timeline: []", "timeline: [{from: 1.1, pattern: extension, beats: 64}]"
+    )
+    with pytest.raises(InputError, match="no gap of 6 beats"):
+        draft(full)
+    short = song(sections={0.0: "A", 19.2: "B", 21.6: "C"})
+    with pytest.raises(InputError, match="section 'B' has 4 beats, too few"):
+        drafted_show(show_text(), "s.yaml", short, Asked(section="B"))
+
+
+def test_a_song_without_a_beat_is_refused():
+    with pytest.raises(InputError, match=r"s\.yaml:2:\d+: no steady beat"):
+        drafted_show(show_text(), "s.yaml", silent_song())
+
+
+def test_what_was_found_by_an_interruption_comes_with_it(monkeypatch):
+    def stop(*_given):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(drafts, "caused", stop)
+    with pytest.raises(DraftingStopped) as stopped:
+        draft(show_text())
+    assert not stopped.value.draft.checked
+    assert danced(stopped.value.draft.text)
+
+
+def test_what_a_check_finds_is_forbidden_and_the_search_goes_on(monkeypatch, plain):
+    """A check that stops the show wherever the first draft danced its second pattern leads to another one."""
+    (first,) = [title for start, title in danced(plain.text) if start == 16]
+    real = drafts.caused
+    rounds = []
+
+    def caused(show, before):
+        rounds.append(show)
+        block = next(block for block in show.blocks if block.start == 16)
+        if block.title != first:
+            return real(show, before)
+        start = show.seconds(24.0)
+        return [
+            Finding(
+                code="self-hit", severity="stop", who=("Ash",), start=start, end=start, position="7.1",
+                message="planted", source="test",
+            )
+        ]  # fmt: skip
+
+    monkeypatch.setattr(drafts, "caused", caused)
+    out = draft(show_text())
+    assert len(rounds) > 1
+    assert dict(danced(out.text))[16] != first
+    assert out.cost >= plain.cost

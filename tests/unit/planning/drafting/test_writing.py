@@ -1,0 +1,93 @@
+from sequencer.planning.drafting.candidates import Move
+from sequencer.planning.drafting.slots import Slot
+from sequencer.planning.drafting.writing import Danced, rows_of
+
+
+def move(name, **more):
+    given = {"timing": "split", "direction": "same", "cycle": 2.0, "usual": True, **more}
+    return Move(pattern=name, **given)
+
+
+def danced(start, beats, section, label, name, **more):
+    slot = Slot(start=start, end=start + beats, section=section, label=label, material=0)
+    return Danced(slot=slot, move=move(name), **more)
+
+
+def rows(each, **more):
+    phrases, found = rows_of(each, lambda beat: f"b{beat:g}", **more)
+    return phrases, [row.values for row in found]
+
+
+def test_a_step_says_only_what_is_not_usual():
+    plain = danced(0, 16, "A", "A", "line", link=2)
+    assert plain.step == {"pattern": "line", "beats": 14}
+    other = Danced(
+        slot=plain.slot,
+        move=move(
+            "box", timing="together", direction="opposite", cycle=2.5, usual=False, shift=1.0
+        ),
+        lead=2,
+        rest=1,
+    )
+    assert other.step == {
+        "pattern": "box", "timing": "together", "direction": "opposite", "cycle": 2.5, "shift": 1, "beats": 13,
+    }  # fmt: skip
+    alone = Danced(slot=plain.slot, move=move("box", timing="together", one_hand=True))
+    assert "timing" not in alone.step
+
+
+def test_parts_that_return_are_one_phrase_used_again():
+    phrases, entries = rows([
+        danced(0, 16, "A 1", "A", "line", link=2),
+        danced(16, 16, "A 1", "A", "box", link=2),
+        danced(32, 16, "B", "B", "windmill", link=1),
+        danced(48, 16, "A 2", "A", "line", link=2),
+        danced(64, 16, "A 2", "A", "box", rest=2),
+    ])  # fmt: skip
+    assert phrases == {
+        "A": [
+            {"pattern": "line", "beats": 14}, {"link": True, "beats": 2}, {"pattern": "box", "beats": 14},
+        ]
+    }  # fmt: skip
+    assert entries == [
+        {"from": "b0", "phrase": "A"},
+        {"from": "b30", "link": True, "beats": 2},
+        {"from": "b32", "pattern": "windmill", "beats": 15},
+        {"from": "b47", "link": True, "beats": 1},
+        {"from": "b48", "phrase": "A"},
+    ]
+
+
+def test_the_way_out_belongs_to_the_phrase_where_it_is_always_the_same():
+    phrases, entries = rows([
+        danced(0, 16, "A 1", "A", "line", link=2),
+        danced(16, 16, "A 2", "A", "line", link=2),
+        danced(32, 16, "B", "B", "box"),
+    ])  # fmt: skip
+    assert phrases == {"A": [{"pattern": "line", "beats": 14}, {"link": True, "beats": 2}]}
+    assert [entry["from"] for entry in entries] == ["b0", "b16", "b32"]
+
+
+def test_a_phrase_of_that_name_that_a_person_wrote_is_not_touched():
+    each = [danced(0, 16, "A 1", "A", "line"), danced(16, 16, "A 2", "A", "line")]
+    phrases, entries = rows(each, names={"A"})
+    assert list(phrases) == ["A way 2"]
+    assert {entry["phrase"] for entry in entries} == {"A way 2"}
+
+
+def test_two_ways_of_one_label_are_two_phrases():
+    each = [
+        danced(16 * k, 16, f"A {k + 1}", "A", name)
+        for k, name in enumerate(["line", "box", "line", "box"])
+    ]
+    phrases, entries = rows(each)
+    assert list(phrases) == ["A", "A way 2"]
+    assert [entry["phrase"] for entry in entries] == ["A", "A way 2", "A", "A way 2"]
+
+
+def test_a_link_out_of_what_a_person_wrote_stands_before_the_move():
+    _, entries = rows([danced(16, 16, "A", "A", "line", lead=2)], besides={"who": ["Ash"]})
+    assert entries == [
+        {"from": "b16", "who": ["Ash"], "link": True, "beats": 2},
+        {"from": "b18", "who": ["Ash"], "pattern": "line", "beats": 14},
+    ]
