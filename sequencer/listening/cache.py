@@ -17,7 +17,12 @@ from sequencer.files import write_text
 if TYPE_CHECKING:
     from sequencer.timing.song import Song
 
-ANALYSIS = "9"  # increased whenever the same file would give a different result
+ANALYSIS = "10"  # increased whenever the same file would give a different result
+
+_CURVES = (
+    "beats", "downbeats", "energy", "bar_confidence",
+    "loudness", "brightness", "onsets", "onset_strengths",
+)  # fmt: skip
 
 
 def folder() -> Path:
@@ -78,7 +83,7 @@ def song_from_record(record: dict[str, Any]) -> "Song":
     given["sections"] = tuple(Section(**section) for section in given["sections"])
     given["readings"] = tuple(Reading(**reading) for reading in given["readings"])
     given["unsteady"] = tuple((float(a), float(b)) for a, b in given["unsteady"])
-    for name in ("beats", "downbeats", "energy", "bar_confidence"):
+    for name in _CURVES:
         given[name] = tuple(float(value) for value in given[name])
     given["warnings"] = tuple(str(line) for line in given["warnings"])
     return Song(**given)

@@ -11,7 +11,8 @@ from sequencer.listening import cache
 from sequencer.listening.activations import activations_of
 from sequencer.listening.audio import SAMPLE_RATE, AudioFile, is_audio_name, sha256_of, warning_of
 from sequencer.listening.beats import BeatCount, count_of
-from sequencer.listening.energy import energy_curve, mean_energy
+from sequencer.listening.energy import energy_curve, loudness_curve, mean_energy
+from sequencer.listening.onsets import brightness_of, onsets_of
 from sequencer.listening.sections import sections_of
 from sequencer.listening.spectra import Ear, Spectra
 from sequencer.progress import Progress
@@ -145,7 +146,7 @@ def _song(
     energy = energy_curve(spectra.loudness, spectra.duration)
     stretches = sections_of(spectra, count.downbeats, metre=count.metre)
     levels = [mean_energy(energy, spectra.duration, s.start, s.end) for s in stretches]
-    loudest = max(*levels, 1e-9) if len(levels) > 1 else max(levels[0], 1e-9)
+    onsets, strengths = onsets_of(spectra)
     beats = np.round(count.beats, _DECIMALS)
     confidence = _confidence(count)
     return Song(
@@ -161,11 +162,15 @@ def _song(
                 start=round(s.start, _DECIMALS),
                 end=round(s.end, _DECIMALS),
                 label=s.label,
-                energy=round(level / loudest, 3),
+                energy=round(level, 3),
             )
             for s, level in zip(stretches, levels, strict=True)
         ),
         energy=tuple(np.round(energy, 3).tolist()),
+        loudness=tuple(np.round(loudness_curve(spectra.loudness), 1).tolist()),
+        brightness=tuple(np.round(brightness_of(spectra), 3).tolist()),
+        onsets=tuple(np.round(onsets, 2).tolist()),
+        onset_strengths=tuple(np.round(strengths, 2).tolist()),
         confidence=confidence,
         bar_confidence=tuple(np.round(count.confidence, 3).tolist()),
         readings=count.readings,

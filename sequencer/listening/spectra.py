@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 
 from sequencer.arrays import Floats
 from sequencer.listening.audio import SAMPLE_RATE, Samples
+from sequencer.listening.weighting import Weighting
 
 FRAMES = 50  # per second, of the mel bands
 SLOW = 10  # per second, of chroma and loudness
@@ -40,6 +41,7 @@ class Spectra:
     chroma : ndarray, shape (m, 12) [1]
         Each row's energy by pitch class, C first.
     loudness : ndarray, shape (m,) [rms, full scale 1]
+        Weighted as ears hear it, see `weighting`.
     duration : float
         Seconds.
 
@@ -176,6 +178,7 @@ class Ear:
         from scipy.signal.windows import hann
 
         self._fast, self._slow = _Frames(_WINDOW, HOP), _Frames(_LONG, _SLOW_HOP)
+        self._weighting, self._heard = Weighting(SAMPLE_RATE), _Frames(_SLOW_HOP, _SLOW_HOP)
         short, long = hann(_WINDOW, sym=False), hann(_LONG, sym=False)
         self._short = (short * 2 / short.sum()).astype(np.float32)
         self._long = (long * 2 / long.sum()).astype(np.float32)
@@ -196,8 +199,8 @@ class Ear:
         chroma: Samples = np.zeros((0, 12), np.float32)
         if power is not None:
             chroma = np.sqrt(power @ self._chroma)
-        middle = slow[:, (_LONG - _SLOW_HOP) // 2 : (_LONG + _SLOW_HOP) // 2].astype(np.float64)
-        loudness = np.sqrt(np.mean(middle**2, axis=1)) if len(slow) else np.zeros(0)
+        heard = self._heard.windows(self._weighting.take(block), last=last).astype(np.float64)
+        loudness = np.sqrt(np.mean(heard**2, axis=1)) if len(heard) else np.zeros(0)
         mel = np.concatenate(mels) if mels else np.zeros((0, BANDS), np.float16)
         self._parts.append((mel, chroma.astype(np.float16), loudness))
 

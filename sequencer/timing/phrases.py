@@ -15,7 +15,7 @@ from sequencer.timing.song import Song
 
 EIGHT = 8
 _SLACK = 0.05  # [s] between a boundary and the beat on it
-_STEPS = (0.95, 0.85)  # fractions of the loudest section's energy: about 2 and 6 dB below it
+_STEPS = (2 / 3, 1 / 3)  # of a section's energy: thirds of the song's loudness
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -80,12 +80,12 @@ def _starts(inside: Ints, stretches: tuple[tuple[int, int], ...]) -> list[int]:
 
 
 def level_word(energy: float) -> str:
-    """How strong a section is relative to the song's strongest: high, middle or low.
+    """How strong a section is within its song: high, middle or low.
 
     Parameters
     ----------
     energy : float
-        0 … 1, relative to the strongest section; see `Section`.
+        0 … 1, the share of the song that is quieter; see `Section`.
     """
     high, middle = _STEPS
     return "high" if energy >= high else "middle" if energy >= middle else "low"

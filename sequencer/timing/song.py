@@ -27,7 +27,7 @@ class Section:
     start: float  # [s]
     end: float  # [s]
     label: str
-    energy: float = 0.0  # 0 … 1 of the song's loudest section
+    energy: float = 0.0  # 0 … 1: mean share of the song's music that is quieter
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,7 +51,11 @@ class Song:
     beats: tuple[float, ...]  # [s] rising
     downbeats: tuple[float, ...]  # [s] a subset of `beats`
     sections: tuple[Section, ...]  # cover 0 … duration
-    energy: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track
+    energy: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track: what is quieter
+    loudness: tuple[float, ...] = ()  # [dB] of each tenth of a second, as ears hear it
+    brightness: tuple[float, ...] = ()  # 0 … 1, evenly spaced over the whole track: low to high
+    onsets: tuple[float, ...] = ()  # [s] strokes, rising
+    onset_strengths: tuple[float, ...] = ()  # of each: 1 for the strong ones of the song, at most 2
     confidence: dict[str, float] = field(default_factory=dict)  # 0 … 1 by subject
     bar_confidence: tuple[float, ...] = ()  # 0 … 1, one per downbeat: low means "listen here"
     readings: tuple[Reading, ...] = ()  # most likely first; the first is the one used here

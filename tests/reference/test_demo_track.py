@@ -16,6 +16,10 @@ import numpy as np
 import pytest
 import soundfile
 
+from sequencer.listening.energy import mean_energy
+from sequencer.listening.hearing import hear
+from sequencer.planning.drafting.music import heard_music
+
 FOLDER = Path(__file__).parents[2] / "audio_samples"
 SCRIPT = FOLDER / "compose.py"
 TRUTH = FOLDER / "cinder_ferry.truth.json"
@@ -127,3 +131,56 @@ def test_repeats_are_heard_as_repeats(truth, heard):
     assert refrains.min() > 0.7
     assert alike[3, 4] > 0.7
     assert max(alike[:3, 3:].max(), alike[3:5, 5:].max(), alike[5, 6]) < 0.4
+
+
+def loud_master(samples):
+    """The track pressed as loud as masters get: compressed 10 to 1 over a window of 50 ms, then limited."""
+    power = np.convolve(np.mean(samples**2, axis=1), np.ones(2205) / 2205, mode="same")
+    level = 10 * np.log10(power + 1e-12)
+    gain = 10 ** (np.where(level > -40.0, -0.9 * (level + 40.0), 0.0) / 20)
+    return np.tanh(samples * gain[:, None] * 60.0) * 0.98
+
+
+@pytest.mark.parametrize("master", [None, loud_master])
+def test_energy_and_eights_follow_the_score(truth, track, tmp_path, master):
+    """Source: the score: a calm intro and break, fuller verses, the fullest refrains; `audio_samples/README.md`."""
+    samples, rate = track
+    path = tmp_path / "track.wav"
+    soundfile.write(path, samples if master is None else master(samples), rate)
+    song = hear(path, use_cache=False)
+
+    levels = {}
+    for part in truth["sections"]:
+        energy = mean_energy(np.array(song.energy), song.duration, part["start"], part["end"])
+        levels.setdefault(part["label"], []).append(energy)
+    full, calm = min(levels["refrain"]), max(*levels["intro"], *levels["break"])
+    assert full > 0.65
+    assert calm < 0.35
+    assert full > max(levels["verse"]) > calm
+
+    eights = heard_music(song, song.tempo_map()).eights
+    count = song.tempo_map()
+    refrains = [p for p in truth["sections"] if p["label"] == "refrain"]
+    middles = [float(count.seconds_from_beats((e.start + e.end) / 2)) for e in eights]
+    inside = [any(p["start"] < m < p["end"] for p in refrains) for m in middles]
+    ranks = np.array([e.loudness for e in eights])
+    assert ranks[inside].min() > np.median(ranks)
+    assert len(eights) == pytest.approx(40, abs=2)  # 80 bars are 40 eights
+
+
+def test_strokes_are_heard_on_the_beats_of_the_score(truth):
+    """Source: the truth's beats; librosa's spectral flux hears most of our strokes too (within 50 ms)."""
+    import librosa
+
+    song = hear(TRACK)
+    onsets = np.array(song.onsets)
+    beats = np.array(truth["beats"])
+    steady = beats[(beats > 20) & (beats < 115)]
+    apart = np.abs(onsets[None] - steady[:, None]).min(axis=1)
+    assert np.mean(apart < 0.03) > 0.97
+    samples, rate = soundfile.read(TRACK)
+    mono = librosa.resample(samples.mean(axis=1), orig_sr=rate, target_sr=22_050)
+    theirs = librosa.onset.onset_detect(y=mono, sr=22_050, units="time")
+    strong = onsets[np.array(song.onset_strengths) > 0.5]
+    near = np.abs(theirs[None] - strong[:, None]).min(axis=1)
+    assert np.mean(near < 0.05) > 0.9

@@ -9,6 +9,7 @@ import numpy as np
 
 from sequencer.arrays import Floats
 from sequencer.errors import InputError
+from sequencer.planning.drafting.music import HeardMusic, heard_music
 from sequencer.planning.drafting.setting import Fixed
 from sequencer.planning.drafting.slots import SHORTEST, STOP_BEATS, Part, Slot, parts_of, slots_of
 from sequencer.show.document import Document, parse_document
@@ -20,6 +21,7 @@ from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Song
 
+_LOUD = 0.9  # [1] share of loudness in how full the music is; the rest is how busy it is
 _CALM, _FULL = (
     (0.0, 0.1),
     (0.75, 0.25),
@@ -133,8 +135,13 @@ class Ground:
         """
         wished = self.whole.show.wishes.stops
         if isinstance(wished, int):
-            loud = sorted(self.parts[1:], key=lambda part: -self.energy(part.start, part.end))
-            return [part.name for part in loud[:wished]]
+            held = [end for _, end in self.music.breaks]  # where the music itself stops first
+
+            def worth(part: Part) -> tuple[bool, float]:
+                stops = any(abs(end - part.start) <= 1 for end in held)
+                return stops, self.energy(part.start, part.end)
+
+            return [part.name for part in sorted(self.parts[1:], key=worth, reverse=True)[:wished]]
         found = []
         for name in wished:
             own = [part.name for part in self.parts if name in (part.name, part.label)]
@@ -160,19 +167,29 @@ class Ground:
     def _section_names(self) -> list[str]:
         return list(dict.fromkeys([*(p.name for p in self.parts), *(p.label for p in self.parts)]))
 
+    @cached_property
+    def music(self) -> HeardMusic:
+        """What the song gives to each of its eights."""
+        return heard_music(self.base.song, self.base.tempo)
+
     def energy(self, start: float, end: float) -> float:
-        """Mean energy of the song between two beats [1]."""
-        curve = np.array(self.base.song.energy or (0.0,))
-        low, high = (
-            int(self.base.seconds(beat) / self.base.song.duration * len(curve))
-            for beat in (start, end)
-        )
+        """How full the song is between two beats, compared with the rest of it [1]."""
+        song = self.base.song
+        if song.loudness:
+            shares = np.array(
+                [max(0.0, min(end, e.end) - max(start, e.start)) for e in self.music.eights]
+            )
+            ranks = [_LOUD * e.loudness + (1 - _LOUD) * e.density for e in self.music.eights]
+            if shares.sum() > 0:
+                return float(np.dot(shares, ranks) / shares.sum())
+        curve = np.array(song.energy or (0.0,))
+        low, high = (int(self.base.seconds(b) / song.duration * len(curve)) for b in (start, end))
         return float(curve[max(low, 0) : max(high, low + 1)].mean()) if low < len(curve) else 0.0
 
     def loudness(self, slots: Sequence[Slot]) -> Floats:
-        """Rank of the loudness of each slot, 0 … 1, as the wishes have it."""
+        """Rank of the loudness of each slot, 0 … 1, as the wishes have it, shape (slots,) [1]."""
         values = np.array([self.energy(slot.start, slot.end) for slot in slots])
-        order = np.argsort(np.argsort(values, kind="stable"), kind="stable")
+        order = np.argsort(np.argsort(np.round(values, 6), kind="stable"), kind="stable")
         ranks = np.asarray(order / max(len(slots) - 1, 1), dtype=np.float64)
         character = self.whole.show.wishes.character
         for name in character:

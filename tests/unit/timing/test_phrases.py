@@ -75,7 +75,7 @@ def test_without_beats_there_are_no_phrases():
 
 
 def test_levels_fall_with_energy():
-    assert [level_word(e) for e in (1.0, 0.95, 0.9, 0.85, 0.8, 0.0)] == [
+    assert [level_word(e) for e in (1.0, 0.7, 0.6, 0.4, 0.3, 0.0)] == [
         "high", "high", "middle", "middle", "low", "low",
     ]  # fmt: skip
 

@@ -81,6 +81,6 @@ def test_lengths_of_phrases_and_words_of_levels():
         8,
         32,
     ]
-    assert [level_word(level) for level in (0.95, 0.9499, 0.85, 0.8499)] == [
+    assert [level_word(level) for level in (2 / 3, 0.6666, 1 / 3, 0.3333)] == [
         "high", "middle", "middle", "low",
     ]  # fmt: skip
