@@ -3,7 +3,7 @@
 Run: python benchmarks/draft.py --songs FOLDER [--count 20] [--patterns 10,25,60] [--seed 0] [--json]
 
 For each song and each number of patterns a show of one performer with poi is written, whose repertoire is that
-many patterns drawn by the seed; it is drafted, and the file that comes out is checked whole, anew. Asked of each:
+many patterns drawn by the seed; it is drafted, and the file that comes out is checked whole, anew. DraftRequest of each:
 
     clean    the check says no STOP and no WARN that it does not say of the show without a routine
     gap      how much better a routine could be at most, as a share of the cost
@@ -33,7 +33,7 @@ from scipy.stats import spearmanr
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.motion.patterns.library import patterns
-from sequencer.planning.drafting.drafts import Draft, drafted_show
+from sequencer.planning.drafting.draft_search import Draft, drafted_show
 from sequencer.planning.drafting.repertoire import BY_NAME_ONLY
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document

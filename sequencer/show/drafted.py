@@ -29,19 +29,19 @@ _LENGTH = 5
 _PLAIN = re.compile(r"[A-Za-z][\w'’-]*( [\w'’-]+)*|-?\d+(\.\d+)?(\+\d+/\d+)?")
 _WORDS = {"true", "false", "null", "yes", "no", "on", "off", "y", "n"}
 
-Row = Mapping[str, Any]  # an entry or a step as in the file
+FileRow = Mapping[str, Any]  # an entry or a step as in the file
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DraftedRow:
     """An entry of the timeline to write."""
 
-    values: Row
+    values: FileRow
     at: float  # [beats] by which it is put in order
     remark: str = ""  # written behind it
 
 
-def mark_of(row: Row) -> str:
+def mark_of(row: FileRow) -> str:
     """The word that marks an entry as drafted, made from all else that it says."""
     said = json.dumps(
         _texts({key: value for key, value in row.items() if key != KEY}), sort_keys=True
@@ -131,7 +131,7 @@ def _unused(values: Mapping[str, Any], timeline: Any) -> list[str]:
     return [name for name in own if name not in used]
 
 
-def written_row(row: Row) -> str:
+def written_row(row: FileRow) -> str:
     """An entry on one line, with its mark."""
     return _flow({**row, KEY: mark_of(row)})
 
@@ -152,7 +152,7 @@ def drafted_text(
     document: Document,
     *,
     keep: Sequence[int],
-    phrases: Mapping[str, Sequence[Row]],
+    phrases: Mapping[str, Sequence[FileRow]],
     rows: Sequence[DraftedRow],
     starts: Mapping[int, float],
 ) -> str:

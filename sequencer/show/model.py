@@ -29,7 +29,7 @@ from sequencer.show.field_kinds import (
 from sequencer.show.prop_records import PropRecord
 from sequencer.show.record import FilePoint, Names, Paths, Record
 from sequencer.show.site import VenueRecord
-from sequencer.show.wishes import Level, Repertoire, Wishes
+from sequencer.show.wishes import Repertoire, SkillLevel, Wishes
 from sequencer.units import counted
 
 
@@ -130,7 +130,7 @@ class Performer(Record):
     birth_year: Annotated[int, Field(ge=1900, le=2100)] | None = Field(
         None, description="rules set a minimum age"
     )
-    level: Level | None = Field(
+    level: SkillLevel | None = Field(
         None,
         description="1 to 5: `sequencer draft` may use every pattern up to this difficulty; default: 3, or none if "
         "`repertoire` says what is known",

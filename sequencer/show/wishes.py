@@ -14,10 +14,10 @@ from sequencer.show.record import Names, Record
 
 USUAL_LEVEL = 3  # of somebody whose cast entry says nothing
 MOST_WISHED = 40  # of one move
-STOP = "stop"  # the move that is no pattern: nothing spins
+STOP_MOVE = "stop"  # the move that is no pattern: nothing spins
 _BEFORE = "before "
 
-Level = Annotated[int, Field(ge=1, le=5)]
+SkillLevel = Annotated[int, Field(ge=1, le=5)]
 
 
 class Repertoire(Record):
@@ -89,7 +89,7 @@ class Wishes(Record):
             if isinstance(often, int) and not 1 <= often <= MOST_WISHED:
                 raise ValueError(f"{move}: {often} times is outside 1 … {MOST_WISHED}")
             if isinstance(often, tuple):
-                if move != STOP:
+                if move != STOP_MOVE:
                     raise ValueError(f"{move}: only a stop has a place; give a number of times")
                 wrong = [each for each in often if not each.startswith(_BEFORE)]
                 if wrong:
@@ -101,7 +101,7 @@ class Wishes(Record):
     @property
     def stops(self) -> tuple[str, ...] | int:
         """Names of the sections before which everything stops, or how many stops there should be."""
-        often = self.moves.get(STOP, 0)
+        often = self.moves.get(STOP_MOVE, 0)
         if isinstance(often, int):
             return often
         return tuple(each.removeprefix(_BEFORE).strip() for each in often)
@@ -112,7 +112,7 @@ class Wishes(Record):
         return {
             move: often
             for move, often in self.moves.items()
-            if isinstance(often, int) and move != STOP
+            if isinstance(often, int) and move != STOP_MOVE
         }
 
 

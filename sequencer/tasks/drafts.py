@@ -9,7 +9,7 @@ from sequencer.progress import Progress, within
 from sequencer.tasks import shows
 
 if TYPE_CHECKING:
-    from sequencer.planning.drafting.drafts import Draft
+    from sequencer.planning.drafting.draft_search import Draft
 
 _HEARD = 0.1  # of the progress
 
@@ -50,7 +50,7 @@ def draft_show(
     DraftingStopped
         If it is interrupted once there is a routine; that is in the file, if it is to be written, and was not checked.
     """
-    from sequencer.planning.drafting.drafts import Asked, DraftingStopped, drafted_show
+    from sequencer.planning.drafting.draft_search import DraftingStopped, DraftRequest, drafted_show
     from sequencer.show.reading import read_show
 
     path = Path(path)
@@ -58,7 +58,7 @@ def draft_show(
     song = shows.song_of(read, progress=within(progress, 0.0, _HEARD))
     with telling(path):
         text = path.read_bytes().decode("utf-8")
-    asked = Asked(section=section, another=another, seed=seed)
+    asked = DraftRequest(section=section, another=another, seed=seed)
     try:
         draft = drafted_show(text, str(path), song, asked, progress=within(progress, _HEARD, 1.0))
     except DraftingStopped as stop:

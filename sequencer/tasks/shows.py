@@ -161,7 +161,7 @@ def start_show(
         ) from error
     why = ""
     if draft:
-        from sequencer.planning.drafting.drafts import drafted_show
+        from sequencer.planning.drafting.draft_search import drafted_show
 
         try:
             bare = starter_text(song, **said, blocks=False)

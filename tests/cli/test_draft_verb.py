@@ -7,7 +7,7 @@ import pytest
 from click.testing import CliRunner
 
 from sequencer.cli import main
-from sequencer.planning.drafting import drafts
+from sequencer.planning.drafting import draft_search
 from sequencer.show.drafted import drafted_entries
 from sequencer.show.reading import read_show
 
@@ -91,7 +91,7 @@ def test_a_section_that_is_not_there(show):
 def test_what_is_found_by_an_interruption_is_in_the_file_and_said_to_be_unchecked(
     show, monkeypatch
 ):
-    monkeypatch.setattr(drafts, "caused", lambda *_given: signal.raise_signal(signal.SIGINT))
+    monkeypatch.setattr(draft_search, "caused", lambda *_given: signal.raise_signal(signal.SIGINT))
     before = signal.signal(signal.SIGINT, signal.default_int_handler)
     try:
         result = run("draft", show)

@@ -8,9 +8,9 @@ import numpy as np
 from sequencer.errors import InputError
 from sequencer.motion.fitting.fits import GOOD
 from sequencer.motion.fitting.windows import windows_of
-from sequencer.planning.drafting.candidates import Heard, Move, Stage, auditioned, moves_for
-from sequencer.planning.drafting.ground import Ground
-from sequencer.planning.drafting.passages import Laws
+from sequencer.planning.drafting.candidates import Audition, DraftMove, Heard, auditioned, moves_for
+from sequencer.planning.drafting.draft_ground import DraftGround
+from sequencer.planning.drafting.passages import MoveLaws
 from sequencer.planning.drafting.repertoire import fault_of_wish, material_for
 from sequencer.planning.drafting.setting import Cast, Setting
 from sequencer.planning.drafting.slots import Slot, occurrences
@@ -18,7 +18,7 @@ from sequencer.planning.drafting.weights import Weights
 from sequencer.progress import Progress
 from sequencer.show.wishes import meant_by
 
-TEMPO_STEP = (
+RANGE_STEP = (
     4.0  # [beats/min] to which ranges of tempos are widened, so that other songs find them known
 )
 _WIDE = 1.15  # the fastest tempo of a range over its slowest
@@ -28,13 +28,13 @@ _EACH = (2, 6)  # least and most of one pattern
 
 
 def setting_for(
-    ground: Ground, slots: tuple[Slot, ...], *, weights: Weights, seed: int, say: Progress
+    ground: DraftGround, slots: tuple[Slot, ...], *, weights: Weights, seed: int, say: Progress
 ) -> Setting:
     """The problem, with the moves that passed their auditions.
 
     Parameters
     ----------
-    ground : Ground
+    ground : DraftGround
     slots : tuple of Slot
     weights : Weights
     seed : int
@@ -50,7 +50,7 @@ def setting_for(
     ranges, of = tempo_ranges(ground, slots)
     stages = [
         [
-            Stage(
+            Audition(
                 show=ground.base,
                 record=record,
                 tempo=tempo,
@@ -82,7 +82,7 @@ def setting_for(
         cast=Cast(
             moves=tuple(moves[k] for k in chosen),
             heard=tuple(best_of[k] for k in chosen),
-            laws=tuple(tuple(Laws(stage) for stage in own) for own in stages),
+            laws=tuple(tuple(MoveLaws(stage) for stage in own) for own in stages),
             paces=of,
             material=material,
             book=ground.base.book,
@@ -101,15 +101,15 @@ def setting_for(
 
 
 def tempo_ranges(
-    ground: Ground, slots: Sequence[Slot]
+    ground: DraftGround, slots: Sequence[Slot]
 ) -> tuple[list[tuple[float, float]], tuple[int, ...]]:
     """Ranges of tempos in which moves are auditioned [beats/min], and which of them each material needs."""
     spans = []
     for own in occurrences(slots).values():
         beats = np.concatenate([np.arange(slot.start, slot.end) for slot in own])
         tempos = 60.0 * ground.base.tempo.beats_per_second(beats)
-        low, high = (tempos.min() + 0.5) / TEMPO_STEP, (tempos.max() - 0.5) / TEMPO_STEP
-        spans.append((float(floor(low)) * TEMPO_STEP, float(ceil(high)) * TEMPO_STEP))
+        low, high = (tempos.min() + 0.5) / RANGE_STEP, (tempos.max() - 0.5) / RANGE_STEP
+        spans.append((float(floor(low)) * RANGE_STEP, float(ceil(high)) * RANGE_STEP))
     ranges: list[tuple[float, float]] = []
     of = [0] * len(spans)
     for k in sorted(range(len(spans)), key=lambda k: spans[k]):
@@ -122,7 +122,9 @@ def tempo_ranges(
     return ranges, tuple(of)
 
 
-def _all_heard(moves: Sequence[Move], stages: Sequence[Stage], say: Progress) -> list[list[Heard]]:
+def _all_heard(
+    moves: Sequence[DraftMove], stages: Sequence[Audition], say: Progress
+) -> list[list[Heard]]:
     """How each move fares on each stage."""
     found = []
     for n, stage in enumerate(stages):
@@ -135,11 +137,11 @@ def _all_heard(moves: Sequence[Move], stages: Sequence[Stage], say: Progress) ->
 
 
 def _refuse_hopeless(
-    ground: Ground,
-    moves: Sequence[Move],
+    ground: DraftGround,
+    moves: Sequence[DraftMove],
     heard: Sequence[Sequence[Heard]],
     passing: Sequence[int],
-    stage: Stage,
+    stage: Audition,
 ) -> None:
     """Refuse wishes that nothing can meet, and a repertoire of which nothing can be danced."""
     worst = [
@@ -167,7 +169,7 @@ def _refuse_hopeless(
         )  # fmt: skip
 
 
-def _not_in_repertoire(ground: Ground, word: str, often: int) -> InputError:
+def _not_in_repertoire(ground: DraftGround, word: str, often: int) -> InputError:
     times = "once" if often == 1 else f"{often} times"
     return fault_of_wish(
         ground.whole, word, f"{word} is wished {times}, but is not in the repertoire",
@@ -175,7 +177,7 @@ def _not_in_repertoire(ground: Ground, word: str, often: int) -> InputError:
     )  # fmt: skip
 
 
-def _relaxing(move: Move, stage: Stage) -> str:
+def _relaxing(move: DraftMove, stage: Audition) -> str:
     """What would let a move pass, in words."""
     opens = windows_of(stage.dance(move)).opens
     if opens:
@@ -184,7 +186,7 @@ def _relaxing(move: Move, stage: Stage) -> str:
 
 
 def _some(
-    moves: Sequence[Move],
+    moves: Sequence[DraftMove],
     heard: Sequence[Heard],
     passing: Sequence[int],
     passes: Sequence[Sequence[bool]],

@@ -19,7 +19,7 @@ from sequencer.kept import kept_each, whole_code
 from sequencer.motion.fitting.fits import Dance, Fit
 from sequencer.motion.fitting.pacing import Pace, usual_cycle
 from sequencer.motion.fitting.search import fitted
-from sequencer.motion.laws.carriage import Carriage, lasting
+from sequencer.motion.laws.carriage import lasting
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import Direction, Timing, block_laws
 from sequencer.motion.patterns.library import Pattern
@@ -49,7 +49,7 @@ _MOST_PERIOD = 32.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Move:
+class DraftMove:
     """A way to dance a pattern."""
 
     pattern: str
@@ -79,7 +79,7 @@ class Heard:
 
 
 @dataclass(frozen=True, kw_only=True)
-class Stage:
+class Audition:
     """One performer at a range of tempos: for whom moves are auditioned."""
 
     show: Staged
@@ -98,7 +98,7 @@ class Stage:
         fire = self.show.show.fire if self.lit else None
         return {side: own.held(flame_reach(own, fire)) for side, own in self.record.props.items()}
 
-    def dance(self, move: Move) -> Dance:
+    def dance(self, move: DraftMove) -> Dance:
         """The fitting problem of a move."""
         props = {side: own.held() for side, own in self.record.props.items()}
         return Dance(
@@ -113,7 +113,7 @@ class Stage:
             torque=self.show.show.limits.torque,
         )
 
-    def laws(self, move: Move) -> tuple[dict[Side, Law], Posture]:
+    def laws(self, move: DraftMove) -> tuple[dict[Side, Law], Posture]:
         """The laws of a move as a block of it would get them, and the body's posture."""
         fit = fitted(self.dance(move))
         laws = block_laws(
@@ -135,18 +135,18 @@ class Stage:
         return self.body, self.props, self.tempo, self.lit, limits
 
 
-def moves_for(names: Sequence[str], stages: Sequence[Stage]) -> Iterator[Move]:
+def moves_for(names: Sequence[str], stages: Sequence[Audition]) -> Iterator[DraftMove]:
     """The ways to dance some patterns, not yet auditioned.
 
     Parameters
     ----------
     names : sequence of str
-    stages : sequence of Stage
+    stages : sequence of Audition
         Everybody who dances, at every range of tempos.
 
     Yields
     ------
-    move : Move
+    move : DraftMove
         Of each pattern: the cycle that a block without `cycle` gets, one that divides two eights, and those that
         suit other tempos of the song; each with every timing and direction of the hands.
     """
@@ -166,7 +166,7 @@ def moves_for(names: Sequence[str], stages: Sequence[Stage]) -> Iterator[Move]:
             lengths |= dict.fromkeys(sorted(near, key=lambda c: abs(np.log(c / usual)))[:1])
         for cycle in lengths:
             for timing, direction in HANDS if both else HANDS[:1]:
-                yield Move(
+                yield DraftMove(
                     pattern=name,
                     timing=timing,
                     direction=direction,
@@ -193,13 +193,13 @@ def _divides(cycle: float) -> bool:
     return abs(count - round(count)) < 1e-6
 
 
-def auditioned(moves: Sequence[Move], stage: Stage) -> list[Heard]:
+def auditioned(moves: Sequence[DraftMove], stage: Audition) -> list[Heard]:
     """How each move fares when it is danced alone.
 
     Parameters
     ----------
-    moves : sequence of Move
-    stage : Stage
+    moves : sequence of DraftMove
+    stage : Audition
 
     Returns
     -------
@@ -223,7 +223,7 @@ def auditioned(moves: Sequence[Move], stage: Stage) -> list[Heard]:
     )  # fmt: skip
 
 
-def _pattern_of(stage: Stage, move: Move) -> str:
+def _pattern_of(stage: Audition, move: DraftMove) -> str:
     """A pattern as text: its name alone does not say what it is."""
     pattern: Pattern = stage.show.book[move.pattern]
     return repr(
@@ -232,7 +232,7 @@ def _pattern_of(stage: Stage, move: Move) -> str:
     )
 
 
-def _auditioned(moves: Sequence[Move], fits: Sequence[Fit], stage: Stage) -> list[Heard]:
+def _auditioned(moves: Sequence[DraftMove], fits: Sequence[Fit], stage: Audition) -> list[Heard]:
     danced: dict[int, tuple[dict[Side, Law], Posture]] = {}
     out: dict[int, Heard] = {}
     for k, (move, fit) in enumerate(zip(moves, fits, strict=True)):
@@ -273,7 +273,7 @@ def two_tempos(tempo: tuple[float, float], beats: int) -> TempoMap:
     return TempoMap(times, bars=(0,), metre=4)
 
 
-def _said(danced: Mapping[str, tuple[dict[Side, Law], Posture]], stage: Stage) -> dict[str, str]:
+def _said(danced: Mapping[str, tuple[dict[Side, Law], Posture]], stage: Audition) -> dict[str, str]:
     """What the check of feasibility holds against each of some dances, by name."""
     if not danced:
         return {}
@@ -315,7 +315,9 @@ def findings_on(dancers: Sequence[Dancer], tempo: TempoMap, show: Staged) -> dic
     limits = replace(limits_of(show), drawn_off=inf)
     said: dict[str, str] = {}
     for finding in feasible(alone, limits=limits).findings:
-        if finding.severity != "note" and finding.code != "prop-longer-than-performer":
+        if (
+            finding.severity != "note" and finding.start is not None
+        ):  # a prop's size is no dance's fault
             for name in finding.who:
                 said.setdefault(name, finding.message.partition(": ")[2] or finding.message)
     return said
@@ -335,19 +337,3 @@ def audition_show(dancers: Sequence[Dancer], tempo: TempoMap, show: Staged) -> S
         lit=(),
         book=show.book,
     )
-
-
-__all__ = [
-    "HANDS",
-    "Carriage",
-    "Heard",
-    "Move",
-    "Stage",
-    "audition_show",
-    "auditioned",
-    "figures_of",
-    "findings_on",
-    "moves_for",
-    "pace_of",
-    "two_tempos",
-]

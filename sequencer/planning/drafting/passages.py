@@ -26,37 +26,37 @@ from sequencer.motion.trajectories.joining import gap_between
 from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.rests import rest
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
-from sequencer.planning.drafting.candidates import Move, Stage, audition_show, findings_on
+from sequencer.planning.drafting.candidates import Audition, DraftMove, audition_show, findings_on
 from sequencer.timing.tempo import TempoMap
 
-LENGTHS = (1, 2, 3, 4)  # [beats] of a link
+LINK_LENGTHS = (1, 2, 3, 4)  # [beats] of a link
 _BESIDE = 2.0  # [beats] of each move that are looked at beside a link
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Passage:
+class MovePassage:
     """A move that has been danced for some beats, and the next, with a link between them."""
 
-    before: Move
+    before: DraftMove
     beats: float  # [beats] that the first is danced
     link: int  # [beats]; 0 if the two are joined
-    after: Move
+    after: DraftMove
 
 
-class Laws:
+class MoveLaws:
     """The laws of moves, each built once."""
 
-    def __init__(self, stage: Stage) -> None:
+    def __init__(self, stage: Audition) -> None:
         self.stage = stage
-        self._known: dict[Move, tuple[dict[Side, Law], Posture]] = {}
+        self._known: dict[DraftMove, tuple[dict[Side, Law], Posture]] = {}
 
-    def of(self, move: Move) -> tuple[dict[Side, Law], Posture]:
+    def of(self, move: DraftMove) -> tuple[dict[Side, Law], Posture]:
         """The laws of a move, and the body's posture."""
         if move not in self._known:
             self._known[move] = self.stage.laws(move)
         return self._known[move]
 
-    def states(self, moves: Sequence[Move], beats: float) -> dict[Side, Motion]:
+    def states(self, moves: Sequence[DraftMove], beats: float) -> dict[Side, Motion]:
         """The states of some moves so many beats after their start, stacked, for each hand."""
         found = {}
         for side in self.stage.record.props:
@@ -70,21 +70,25 @@ class Laws:
         return found
 
 
-def joining(first: Laws, second: Laws, moves: Sequence[Move], beats: float) -> Bools:
+def joining(first: MoveLaws, second: MoveLaws, moves: Sequence[DraftMove], beats: float) -> Bools:
     """Which moves, danced for some beats, join each of the moves without a link.
 
     Parameters
     ----------
-    first, second : Laws
+    first, second : MoveLaws
         At the tempo of the one and of the other.
-    moves : sequence of Move
+    moves : sequence of DraftMove
         n of them.
     beats : float
 
     Returns
     -------
-    joins : ndarray, shape (n, n)
+    joins : ndarray, shape (n, n) [1]
         Rows are the first of the two.
+
+    Notes
+    -----
+    Source: the tolerances of a join, see `motion.trajectories.joining`; hands and postures must both agree.
     """
     stage = first.stage
     allowed = tolerances_of(stage.show)
@@ -104,13 +108,13 @@ def _spread(motion: Motion, index: tuple[object, object]) -> Motion:
     return Motion(**parts)
 
 
-def tried(passages: Sequence[Passage], first: Laws, second: Laws) -> list[str]:
+def tried(passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws) -> list[str]:
     """What the checks hold against each of some passages; empty texts where nothing is.
 
     Parameters
     ----------
-    passages : sequence of Passage
-    first, second : Laws
+    passages : sequence of MovePassage
+    first, second : MoveLaws
         At the tempo of the one move and of the other.
 
     Returns
@@ -119,7 +123,7 @@ def tried(passages: Sequence[Passage], first: Laws, second: Laws) -> list[str]:
         Kept by their content.
     """
 
-    def content(move: Move, laws: Laws) -> tuple[object, ...]:
+    def content(move: DraftMove, laws: MoveLaws) -> tuple[object, ...]:
         fit = fitted(laws.stage.dance(move))
         return fit.values, fit.posture, _named(laws.stage, move), *laws.stage.content
 
@@ -136,14 +140,14 @@ def tried(passages: Sequence[Passage], first: Laws, second: Laws) -> list[str]:
     )
 
 
-def _named(stage: Stage, move: Move) -> str:
+def _named(stage: Audition, move: DraftMove) -> str:
     pattern = stage.show.book[move.pattern]
     return repr(
         [(law.kind.name, sorted(law.fixed.items())) for law in (pattern.left, pattern.right)]
     )
 
 
-def _tried(passages: Sequence[Passage], first: Laws, second: Laws) -> list[str]:
+def _tried(passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws) -> list[str]:
     stage = first.stage
     dancers = [_dancer(str(k), each, first, second) for k, each in enumerate(passages)]
     tempos = {tempo for laws in (first, second) for tempo in laws.stage.tempo}
@@ -158,7 +162,7 @@ def _tried(passages: Sequence[Passage], first: Laws, second: Laws) -> list[str]:
     return [said.get(str(k), "") for k in range(len(passages))]
 
 
-def _dancer(name: str, passage: Passage, earlier: Laws, later: Laws) -> Dancer:
+def _dancer(name: str, passage: MovePassage, earlier: MoveLaws, later: MoveLaws) -> Dancer:
     """A performer who dances the end of one move, the link and the beginning of the next."""
     stage = earlier.stage
     (first, stood), (second, stands) = earlier.of(passage.before), later.of(passage.after)

@@ -9,9 +9,9 @@ import numpy as np
 
 from sequencer.arrays import Bools, Floats, Ints
 from sequencer.motion.patterns.library import Pattern
-from sequencer.planning.drafting.candidates import Heard, Move
+from sequencer.planning.drafting.candidates import DraftMove, Heard
 from sequencer.planning.drafting.choices import Choices, Counting
-from sequencer.planning.drafting.passages import LENGTHS, Laws, Passage, joining, tried
+from sequencer.planning.drafting.passages import LINK_LENGTHS, MoveLaws, MovePassage, joining, tried
 from sequencer.planning.drafting.repertoire import Material
 from sequencer.planning.drafting.slots import Slot, occurrences
 from sequencer.planning.drafting.weights import TOO_SOON, Weights
@@ -35,7 +35,7 @@ HARD = 4  # difficulty after which a rest is welcome
 CALM = 0.4  # rank of loudness below which music counts as calm
 
 
-Key = tuple[
+PassageKey = tuple[
     int, float, int, int, int, int
 ]  # move, beats, link, move, and the range of tempos of each
 
@@ -44,9 +44,9 @@ Key = tuple[
 class Cast:
     """What one performer, or a group together, may dance: moves that passed their auditions."""
 
-    moves: tuple[Move, ...]
+    moves: tuple[DraftMove, ...]
     heard: tuple[Heard, ...]
-    laws: tuple[tuple[Laws, ...], ...]  # of each performer, at each range of tempos of the song
+    laws: tuple[tuple[MoveLaws, ...], ...]  # of each performer, at each range of tempos of the song
     paces: tuple[int, ...]  # of each material, which of these ranges
     material: Material
     book: Mapping[str, Pattern]
@@ -76,9 +76,9 @@ class Setting:
     fixed: tuple[Fixed, ...] = ()
     seed: int = 0
     forbidden: set[tuple[int, int]] = field(default_factory=set)  # (material, move)
-    bad: dict[Key, str] = field(default_factory=dict)  # what was found against a passage
+    bad: dict[PassageKey, str] = field(default_factory=dict)  # what was found against a passage
     besides: tuple[Counting, ...] = ()  # further rules
-    passed: set[Key] = field(default_factory=set)
+    passed: set[PassageKey] = field(default_factory=set)
 
     def __post_init__(self) -> None:
         self.uses = occurrences(self.slots)
@@ -260,7 +260,7 @@ class Setting:
         costs = {
             n: self.weights.links
             * (0.4 + 0.3 * n + 0.35 * abs(n - ideal) + 4.0 * max(0.0, n / beats - 0.2))
-            for n in LENGTHS
+            for n in LINK_LENGTHS
             if beats - n >= 4
         }
         return dict(sorted(costs.items(), key=lambda each: each[1]))
@@ -298,7 +298,7 @@ class Setting:
                 return n
         return None
 
-    def passage_keys(self, picks: Sequence[int]) -> Iterator[tuple[tuple[int, int], Key]]:
+    def passage_keys(self, picks: Sequence[int]) -> Iterator[tuple[tuple[int, int], PassageKey]]:
         """The passages of a routine: the slots, and what passes into what."""
         for a, b in self.neighbours:
             first, second = (picks[self.slots[k].material] for k in (a, b))
@@ -307,14 +307,14 @@ class Setting:
                 beats = float(self.slots[a].beats - link)
                 yield (a, b), (first, beats, link, second, *self.paces(a, b))
 
-    def tried(self, keys: Sequence[Key]) -> list[str]:
+    def tried(self, keys: Sequence[PassageKey]) -> list[str]:
         """What is held against each of some passages, by anybody who dances them."""
         said = [""] * len(keys)
         moves = self.cast.moves
         for paces in dict.fromkeys(key[4:] for key in keys):
             own = [k for k, key in enumerate(keys) if key[4:] == paces]
             passages = [
-                Passage(before=moves[first], beats=beats, link=link, after=moves[second])
+                MovePassage(before=moves[first], beats=beats, link=link, after=moves[second])
                 for first, beats, link, second, *_ in (keys[k] for k in own)
             ]
             for laws in self.cast.laws:
@@ -419,7 +419,7 @@ class Setting:
         return total
 
 
-def usual_hands(move: Move, pattern: Pattern) -> bool:
+def usual_hands(move: DraftMove, pattern: Pattern) -> bool:
     """Whether hands are usually timed like this in a pattern; common practice."""
     if move.one_hand:
         return True

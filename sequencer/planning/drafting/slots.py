@@ -13,10 +13,10 @@ from sequencer.timing.phrases import Phrase, phrase_length, phrases
 from sequencer.timing.song import Song
 from sequencer.timing.tempo import TempoMap
 
-SHORTEST = (
+SHORTEST_STRETCH = (
     6  # [beats] of a stretch; a pattern needs time to be seen, and the link out of it takes some
 )
-LONGEST = 24  # [beats]
+LONGEST_STRETCH = 24  # [beats]
 USUAL = 16  # [beats] about as long as a stretch is: two eights, or three phrases of a waltz
 SLOWEST_PAIR = (
     76.0  # [beats/min] below which a stretch is half as long, since it would last too long
@@ -41,7 +41,7 @@ class Slot:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Part:
+class SongPart:
     """A section of the song in whole beats."""
 
     name: str  # unique
@@ -50,12 +50,12 @@ class Part:
     end: int
 
 
-def parts_of(song: Song, tempo: TempoMap) -> tuple[Part, ...]:
+def parts_of(song: Song, tempo: TempoMap) -> tuple[SongPart, ...]:
     """The sections of a song in which there are phrases, in whole beats."""
     label = dict(zip(song.section_names(), (each.label for each in song.sections), strict=True))
     cut = _eights(song, tempo)
     return tuple(
-        Part(name=name, label=label[name], start=own[0][0], end=own[-1][1])
+        SongPart(name=name, label=label[name], start=own[0][0], end=own[-1][1])
         for name in dict.fromkeys(each.section for each, *_ in cut)
         if (own := [(start, end) for each, start, end in cut if each.section == name])
     )
@@ -107,25 +107,25 @@ def _numbered(slots: Sequence[Slot]) -> list[Slot]:
     return [replace(slot, material=order.setdefault(slot.material, len(order))) for slot in slots]
 
 
-def _cut(song: Song, tempo: TempoMap) -> list[tuple[Part, list[int]]]:
+def _cut(song: Song, tempo: TempoMap) -> list[tuple[SongPart, list[int]]]:
     """The edges of the stretches of each section; a section too short for one makes the stretch before it longer."""
     eights = _eights(song, tempo)
     most = max(1, round(USUAL / phrase_length(song.metre)))
     if song.tempo < SLOWEST_PAIR:
         most = max(1, most // 2)
-    out: list[tuple[Part, list[int]]] = []
+    out: list[tuple[SongPart, list[int]]] = []
     for part in parts_of(song, tempo):
         own = [(start, end) for each, start, end in eights if each.section == part.name]
         count = -(-len(own) // most)
         each, more = divmod(len(own), count)
         lasts = [(k + 1) * each + min(k + 1, more) - 1 for k in range(count)]
         edges = [own[0][0], *(own[k][1] for k in lasts)]
-        if len(edges) > 2 and edges[-1] - edges[-2] < SHORTEST:
-            if edges[-1] - edges[-3] <= LONGEST:
+        if len(edges) > 2 and edges[-1] - edges[-2] < SHORTEST_STRETCH:
+            if edges[-1] - edges[-3] <= LONGEST_STRETCH:
                 del edges[-2]
             else:
                 edges[-2] = edges[-3] + 8
-        if edges[-1] - edges[0] < SHORTEST and out and out[-1][1][-1] == edges[0]:
+        if edges[-1] - edges[0] < SHORTEST_STRETCH and out and out[-1][1][-1] == edges[0]:
             out[-1][1][-1] = edges[-1]
             continue
         out.append((part, edges))
@@ -155,7 +155,7 @@ def _free(start: int, end: int, taken: Sequence[tuple[float, float]]) -> list[tu
         at = max(at, -int(-high // 1))
     if at < end:
         free.append((at, end))
-    return [(low, high) for low, high in free if high - low >= SHORTEST]
+    return [(low, high) for low, high in free if high - low >= SHORTEST_STRETCH]
 
 
 def occurrences(slots: Sequence[Slot]) -> Mapping[int, tuple[Slot, ...]]:

@@ -1,6 +1,6 @@
 """A drafted routine in words: what it costs and why, and how good it is proven to be."""
 
-from sequencer.planning.drafting.drafts import Draft
+from sequencer.planning.drafting.draft_search import Draft
 from sequencer.planning.drafting.weights import TERMS
 from sequencer.units import counted
 

@@ -2,7 +2,7 @@ from itertools import pairwise
 
 import pytest
 
-from sequencer.planning.drafting.slots import SHORTEST, occurrences, parts_of, slots_of
+from sequencer.planning.drafting.slots import SHORTEST_STRETCH, occurrences, parts_of, slots_of
 from tests.songs import even_song
 
 
@@ -37,7 +37,7 @@ def test_what_is_taken_is_left_out_and_what_is_short_left_open():
     song = song_of({0: "A"}, 49)
     assert spans(cut(song, taken=[(4, 7), (20.5, 24)])) == [(7, 16), (24, 32), (32, 48)]
     assert spans(cut(song, taken=[(0, 48)])) == []
-    assert all(slot.beats >= SHORTEST for slot in cut(song, taken=[(5, 6), (11, 12)]))
+    assert all(slot.beats >= SHORTEST_STRETCH for slot in cut(song, taken=[(5, 6), (11, 12)]))
 
 
 def test_one_section_alone_by_name_or_label():

@@ -15,10 +15,10 @@ from sequencer.findings import Finding
 from sequencer.planning.drafting.auditions import setting_for
 from sequencer.planning.drafting.choices import Chosen, Counting, Undecided, best
 from sequencer.planning.drafting.cuts import Findings, caused, cut, grave_findings
-from sequencer.planning.drafting.ground import Ground, ground_of
+from sequencer.planning.drafting.draft_entries import SlotDance, rows_of
+from sequencer.planning.drafting.draft_ground import DraftGround, ground_of
 from sequencer.planning.drafting.setting import Setting
 from sequencer.planning.drafting.weights import Weights
-from sequencer.planning.drafting.writing import Danced, rows_of
 from sequencer.progress import Progress
 from sequencer.show.document import parse_document
 from sequencer.show.drafted import DraftedRow, drafted_text
@@ -29,7 +29,7 @@ from sequencer.timing.song import Song
 
 QUICK, THOROUGH = 300, 8000  # effort of a search, see `choices.best`
 MOST_ROUNDS = 60  # of searching again after something was forbidden
-LEAD = 2  # [beats] kept for a link next to what a person wrote
+LEAD_LINK = 2  # [beats] kept for a link next to what a person wrote
 _STAGED, _HEARD, _FOUND = 0.05, 0.35, 0.9  # of the progress: on its song, auditions, search
 
 
@@ -55,7 +55,7 @@ class Draft:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Asked:
+class DraftRequest:
     """What is asked of a draft."""
 
     section: str | None = None  # only this one
@@ -77,7 +77,7 @@ def drafted_show(
     text: str,
     file: str,
     song: Song,
-    asked: Asked | None = None,
+    asked: DraftRequest | None = None,
     *,
     progress: Progress | None = None,
 ) -> Draft:
@@ -91,7 +91,7 @@ def drafted_show(
         Its name, for messages.
     song : Song
         The analysed song.
-    asked : Asked, optional
+    asked : DraftRequest, optional
     progress : callable, optional
 
     Returns
@@ -105,7 +105,7 @@ def drafted_show(
     DraftingStopped
         If it is interrupted once there is a routine; it was not checked yet.
     """
-    asked = asked or Asked()
+    asked = asked or DraftRequest()
     say = progress or (lambda _subject, _share: None)
     say("putting what is written on the song", 0.0)
     ground = ground_of(text, file, song, section=asked.section)
@@ -122,7 +122,7 @@ def drafted_show(
 class _Drafting:
     """One call of the draft."""
 
-    def __init__(self, ground: Ground, asked: Asked, say: Progress) -> None:
+    def __init__(self, ground: DraftGround, asked: DraftRequest, say: Progress) -> None:
         self.ground, self.asked, self.say = ground, asked, say
         self._setting: Setting | None = None
         self._chosen: Chosen | None = None
@@ -219,7 +219,7 @@ class _Drafting:
         now: dict[int, str] = {}
         for slot in setting.slots:
             for block in show.blocks_of(self.ground.lead.name):
-                if slot.start - 1e-6 <= block.start < slot.start + LEAD + 1 and not block.link:
+                if slot.start - 1e-6 <= block.start < slot.start + LEAD_LINK + 1 and not block.link:
                     now[slot.material] = block.title
         if not now:
             chosen = self._best(setting, None, self.asked.effort)
@@ -237,7 +237,7 @@ class _Drafting:
 
     # --- the routine in the show ---
 
-    def danced(self, setting: Setting, picks: Sequence[int]) -> list[Danced]:
+    def danced(self, setting: Setting, picks: Sequence[int]) -> list[SlotDance]:
         """What is danced in each slot."""
         links = {pair: key[2] for pair, key in setting.passage_keys(picks)}
         blocks = self.ground.base.blocks_of(self.ground.lead.name)
@@ -251,12 +251,12 @@ class _Drafting:
         )
         out = []
         for k, slot in enumerate(setting.slots):
-            link = links.get((k, k + 1), LEAD if slot.end in starts else 0)
+            link = links.get((k, k + 1), LEAD_LINK if slot.end in starts else 0)
             out.append(
-                Danced(
+                SlotDance(
                     slot=slot,
                     move=setting.cast.moves[picks[slot.material]],
-                    lead=LEAD if slot.start in ends and (k - 1, k) not in links else 0,
+                    lead=LEAD_LINK if slot.start in ends and (k - 1, k) not in links else 0,
                     link=link,
                     rest=0 if link else setting.early(k),
                 )
@@ -314,6 +314,3 @@ class _Drafting:
             "no-clean-draft", ("timeline",), what,
             "add patterns under `repertoire`, `known`, raise `level`, or take a wish out",
         )  # fmt: skip
-
-
-__all__ = ["Asked", "Draft", "DraftingStopped", "drafted_show"]

@@ -1,16 +1,16 @@
-from sequencer.planning.drafting.candidates import Move
+from sequencer.planning.drafting.candidates import DraftMove
+from sequencer.planning.drafting.draft_entries import SlotDance, rows_of
 from sequencer.planning.drafting.slots import Slot
-from sequencer.planning.drafting.writing import Danced, rows_of
 
 
 def move(name, **more):
     given = {"timing": "split", "direction": "same", "cycle": 2.0, "usual": True, **more}
-    return Move(pattern=name, **given)
+    return DraftMove(pattern=name, **given)
 
 
 def danced(start, beats, section, label, name, **more):
     slot = Slot(start=start, end=start + beats, section=section, label=label, material=0)
-    return Danced(slot=slot, move=move(name), **more)
+    return SlotDance(slot=slot, move=move(name), **more)
 
 
 def rows(each, **more):
@@ -21,7 +21,7 @@ def rows(each, **more):
 def test_a_step_says_only_what_is_not_usual():
     plain = danced(0, 16, "A", "A", "line", link=2)
     assert plain.step == {"pattern": "line", "beats": 14}
-    other = Danced(
+    other = SlotDance(
         slot=plain.slot,
         move=move(
             "box", timing="together", direction="opposite", cycle=2.5, usual=False, shift=1.0
@@ -32,7 +32,7 @@ def test_a_step_says_only_what_is_not_usual():
     assert other.step == {
         "pattern": "box", "timing": "together", "direction": "opposite", "cycle": 2.5, "shift": 1, "beats": 13,
     }  # fmt: skip
-    alone = Danced(slot=plain.slot, move=move("box", timing="together", one_hand=True))
+    alone = SlotDance(slot=plain.slot, move=move("box", timing="together", one_hand=True))
     assert "timing" not in alone.step
 
 

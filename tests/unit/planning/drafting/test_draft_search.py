@@ -6,8 +6,8 @@ import pytest
 from sequencer.checks.suite import checked
 from sequencer.errors import InputError
 from sequencer.findings import Finding
-from sequencer.planning.drafting import drafts
-from sequencer.planning.drafting.drafts import Asked, DraftingStopped, drafted_show
+from sequencer.planning.drafting import draft_search
+from sequencer.planning.drafting.draft_search import DraftingStopped, DraftRequest, drafted_show
 from sequencer.planning.drafting.why import summary
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
@@ -41,7 +41,7 @@ def show_text(known=KNOWN, wishes="", cast=None):
 
 
 def draft(text, **asked):
-    return drafted_show(text, "s.yaml", song(), Asked(**asked))
+    return drafted_show(text, "s.yaml", song(), DraftRequest(**asked))
 
 
 @pytest.fixture(scope="module")
@@ -201,7 +201,7 @@ def test_a_section_that_is_not_there_or_too_short_or_full_is_refused(plain):
         draft(full)
     short = song(sections={0.0: "A", 19.2: "B", 21.6: "C"})
     with pytest.raises(InputError, match="section 'B' has 4 beats, too few"):
-        drafted_show(show_text(), "s.yaml", short, Asked(section="B"))
+        drafted_show(show_text(), "s.yaml", short, DraftRequest(section="B"))
 
 
 def test_a_song_without_a_beat_is_refused():
@@ -213,7 +213,7 @@ def test_what_was_found_by_an_interruption_comes_with_it(monkeypatch):
     def stop(*_given):
         raise KeyboardInterrupt
 
-    monkeypatch.setattr(drafts, "caused", stop)
+    monkeypatch.setattr(draft_search, "caused", stop)
     with pytest.raises(DraftingStopped) as stopped:
         draft(show_text())
     assert not stopped.value.draft.checked
@@ -223,7 +223,7 @@ def test_what_was_found_by_an_interruption_comes_with_it(monkeypatch):
 def test_what_a_check_finds_is_forbidden_and_the_search_goes_on(monkeypatch, plain):
     """A check that stops the show wherever the first draft danced its second pattern leads to another one."""
     (first,) = [title for start, title in danced(plain.text) if start == 16]
-    real = drafts.caused
+    real = draft_search.caused
     rounds = []
 
     def caused(show, before):
@@ -239,7 +239,7 @@ def test_what_a_check_finds_is_forbidden_and_the_search_goes_on(monkeypatch, pla
             )
         ]  # fmt: skip
 
-    monkeypatch.setattr(drafts, "caused", caused)
+    monkeypatch.setattr(draft_search, "caused", caused)
     out = draft(show_text())
     assert len(rounds) > 1
     assert dict(danced(out.text))[16] != first

@@ -11,7 +11,14 @@ from sequencer.arrays import Floats
 from sequencer.errors import InputError
 from sequencer.planning.drafting.music import HeardMusic, heard_music
 from sequencer.planning.drafting.setting import Fixed
-from sequencer.planning.drafting.slots import SHORTEST, STOP_BEATS, Part, Slot, parts_of, slots_of
+from sequencer.planning.drafting.slots import (
+    SHORTEST_STRETCH,
+    STOP_BEATS,
+    Slot,
+    SongPart,
+    parts_of,
+    slots_of,
+)
 from sequencer.show.document import Document, parse_document
 from sequencer.show.drafted import drafted_entries, without_drafted
 from sequencer.show.model import Performer
@@ -29,7 +36,7 @@ _CALM, _FULL = (
 
 
 @dataclass(frozen=True, kw_only=True)
-class Ground:
+class DraftGround:
     """A show file, and what of it stays.
 
     Parameters
@@ -71,7 +78,7 @@ class Ground:
         return next((each for each in cast if each.name == wished), cast[0])
 
     @cached_property
-    def parts(self) -> tuple[Part, ...]:
+    def parts(self) -> tuple[SongPart, ...]:
         """The sections of the song in whole beats."""
         return parts_of(self.base.song, self.base.tempo)
 
@@ -109,19 +116,19 @@ class Ground:
             return slots
         if self.section is None:
             raise self.fault(
-                "nothing-to-fill", ("timeline",), f"no gap of {SHORTEST} beats or more is left in the timeline",
+                "nothing-to-fill", ("timeline",), f"no gap of {SHORTEST_STRETCH} beats or more is left in the timeline",
                 "take out entries that should be drafted anew",
             )  # fmt: skip
         inside = [part for part in self.parts if self.section in (part.name, part.label)]
         beats = max((part.end - part.start for part in inside), default=0)
-        if beats < SHORTEST:
+        if beats < SHORTEST_STRETCH:
             raise self.fault(
                 "section-too-short", ("track",),
-                f"section {self.section!r} has {beats} beats, too few for any pattern: {SHORTEST} are needed",
+                f"section {self.section!r} has {beats} beats, too few for any pattern: {SHORTEST_STRETCH} are needed",
                 "make it longer under `track`, `corrections`, `sections`, or draft the one before with it",
             )  # fmt: skip
         raise self.fault(
-            "nothing-to-fill", ("timeline",), f"section {self.section!r} has no gap of {SHORTEST} beats or more",
+            "nothing-to-fill", ("timeline",), f"section {self.section!r} has no gap of {SHORTEST_STRETCH} beats or more",
             "take out its entries that should be drafted anew",
         )  # fmt: skip
 
@@ -137,7 +144,7 @@ class Ground:
         if isinstance(wished, int):
             held = [end for _, end in self.music.breaks]  # where the music itself stops first
 
-            def worth(part: Part) -> tuple[bool, float]:
+            def worth(part: SongPart) -> tuple[bool, float]:
                 stops = any(abs(end - part.start) <= 1 for end in held)
                 return stops, self.energy(part.start, part.end)
 
@@ -221,7 +228,7 @@ class Ground:
         )
 
 
-def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -> Ground:
+def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -> DraftGround:
     """What a draft of a show file starts from.
 
     Parameters
@@ -245,12 +252,12 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
     given = whole.show.track.corrections.beats is not None
     if not given and (len(song.beats) < 2 or not song.downbeats):
         raise whole.fault(
-            "no-steady-beat", ("track", "file"), "no steady beat was found in this song",
+            "no-beat", ("track", "file"), "no steady beat was found in this song",
             "tap along and give your beats under `track`, `corrections`, `beats`",
         )  # fmt: skip
     keep = () if section is None else _outside(whole, song, section)
     read = show_from_document(replace(document, values=without_drafted(document.values, keep)))
-    return Ground(
+    return DraftGround(
         text=text,
         document=document,
         whole=whole,

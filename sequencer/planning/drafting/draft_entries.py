@@ -4,19 +4,19 @@ from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from sequencer.planning.drafting.candidates import Move
+from sequencer.planning.drafting.candidates import DraftMove
 from sequencer.planning.drafting.slots import Slot
-from sequencer.show.drafted import DraftedRow, Row
+from sequencer.show.drafted import DraftedRow, FileRow
 
 Link = int | None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Danced:
+class SlotDance:
     """What is danced in a slot: the move, beats kept free before it, and the link behind it."""
 
     slot: Slot
-    move: Move
+    move: DraftMove
     lead: int = 0  # [beats] of a link before it, out of what a person wrote
     link: int = 0  # [beats] of the link behind it
     rest: int = 0  # [beats] by which it ends early, so that it is as long as where it leads on
@@ -43,17 +43,17 @@ def _number(value: float) -> int | float:
 
 
 def rows_of(
-    danced: Sequence[Danced],
+    danced: Sequence[SlotDance],
     position: Callable[[float], str],
     *,
     names: Collection[str] = (),
     besides: Mapping[str, Any] | None = None,
-) -> tuple[dict[str, list[Row]], list[DraftedRow]]:
+) -> tuple[dict[str, list[FileRow]], list[DraftedRow]]:
     """Phrases, and entries of the timeline.
 
     Parameters
     ----------
-    danced : sequence of Danced
+    danced : sequence of SlotDance
         By start.
     position : callable
         bar.beat of a beat coordinate.
@@ -64,7 +64,7 @@ def rows_of(
     """
     runs = _runs(danced)
     bodies = [_steps(run) for run in runs]
-    phrases: dict[str, list[Row]] = {}
+    phrases: dict[str, list[FileRow]] = {}
     rows: list[DraftedRow] = []
     named = _phrases_for(runs, bodies, names)
     for run, body in zip(runs, bodies, strict=True):
@@ -91,9 +91,9 @@ def rows_of(
     return phrases, rows
 
 
-def _runs(danced: Sequence[Danced]) -> list[list[Danced]]:
+def _runs(danced: Sequence[SlotDance]) -> list[list[SlotDance]]:
     """Stretches that follow each other in one section."""
-    runs: list[list[Danced]] = []
+    runs: list[list[SlotDance]] = []
     for each in danced:
         last = runs[-1][-1] if runs else None
         if last and last.slot.section == each.slot.section and last.slot.end == each.slot.start:
@@ -103,7 +103,7 @@ def _runs(danced: Sequence[Danced]) -> list[list[Danced]]:
     return runs
 
 
-def _steps(run: Sequence[Danced]) -> list[dict[str, Any]]:
+def _steps(run: Sequence[SlotDance]) -> list[dict[str, Any]]:
     """The steps of a section, with the link out of it."""
     steps: list[dict[str, Any]] = []
     for each in run:
@@ -114,7 +114,7 @@ def _steps(run: Sequence[Danced]) -> list[dict[str, Any]]:
 
 
 def _phrases_for(
-    runs: Sequence[list[Danced]], bodies: Sequence[list[dict[str, Any]]], names: Collection[str]
+    runs: Sequence[list[SlotDance]], bodies: Sequence[list[dict[str, Any]]], names: Collection[str]
 ) -> dict[int, tuple[str, int]]:
     """For each run that uses a phrase, its name and how many of the run's steps it has."""
     out: dict[int, tuple[str, int]] = {}
@@ -145,7 +145,7 @@ def _letter(number: int) -> str:
     return "way " + str(number)
 
 
-def _common(first: Sequence[Row], second: Sequence[Row]) -> int:
+def _common(first: Sequence[FileRow], second: Sequence[FileRow]) -> int:
     """How many steps two sections begin with alike."""
     count = 0
     for a, b in zip(first, second, strict=False):
