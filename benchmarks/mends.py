@@ -32,7 +32,15 @@ from sequencer.staging.timeline import staged
 from sequencer.timing.song import Section, Song
 
 BEATS = 96
-CALM = ("two-beat-weave", "three-beat-weave", "static-spin", "extension", "butterfly", "windmill", "pendulum")
+CALM = (
+    "two-beat-weave",
+    "three-beat-weave",
+    "static-spin",
+    "extension",
+    "butterfly",
+    "windmill",
+    "pendulum",
+)
 FULL = ("antispin-flower-4", "inspin-flower-4", "infinity", "pro-bend-4", "pro-bend-3", "anti-bend-4",
         "extension-with-antispin")  # fmt: skip
 # Few of each, so that patterns fitted once need not be fitted again.
@@ -218,7 +226,9 @@ def planted(draw: np.random.Generator, kind: str) -> tuple[Solo, Staged, list[Fi
             plant(draw, block)
             tried = replace(solo, blocks=[*solo.blocks[:k], block, *solo.blocks[k + 1 :]])
             if kind == "floor":
-                tried = replace(tried, tether=round(solo.stature * float(draw.choice([0.41, 0.42])), 2))
+                tried = replace(
+                    tried, tether=round(solo.stature * float(draw.choice([0.41, 0.42])), 2)
+                )
             try:
                 show = stage(tried)
             except (InputError, ValueError):
@@ -308,7 +318,15 @@ def main() -> None:
     for row in outcomes(options.kinds.split(","), options.faults, options.seed):
         rows.append(row)
         if options.verbose:
-            print(row["number"], row["kind"], row["code"], row["trials"], row["seconds"], row["message"][:90], flush=True)
+            print(
+                row["number"],
+                row["kind"],
+                row["code"],
+                row["trials"],
+                row["seconds"],
+                row["message"][:90],
+                flush=True,
+            )
             for words in row["mends"] or (f"tried {row['tried']}",):
                 print("     ", words)
             for words in row["wrong"]:

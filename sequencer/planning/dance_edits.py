@@ -43,7 +43,7 @@ def block_ladders(show: Staged, block: Block, fault: Finding) -> list[Ladder]:
     left = _left_out(show, block, own)
     paces = _cycles(show, block, fault)
     tether = _tethers(show, block.who, fault)
-    hands, height = _other_hands(show, block), _raised(show, block, fault)
+    hands, height = _other_hands(block), _raised(show, block, fault)
     order: list[Ladder | None]
     if fault.code in OF_PACE:
         order = [*paces, *places, _narrower(show, block), tether, left]
@@ -54,7 +54,7 @@ def block_ladders(show: Staged, block: Block, fault: Finding) -> list[Ladder]:
     else:
         order = [*places, left, _narrower(show, block), hands, tether, *paces]
     order += [
-        _with_shift(show, block, paces[0]), _with_pace(left, paces[0]), _other_patterns(show, block)
+        _with_shift(block, paces[0]), _with_pace(left, paces[0]), _other_patterns(show, block)
     ]  # fmt: skip
     return [ladder for ladder in order if ladder is not None and ladder.rungs]
 
@@ -71,7 +71,9 @@ def _given(show: Staged, block: Block) -> dict[str, Any]:
 def _holders(show: Staged, block: Block) -> list[tuple[Any, ...]]:
     """Paths of the `with` of a block: of the step, or of each hand's part."""
     step = step_at(show, block.path)
-    parts = [(*block.path, side, "with") for side in _SIDES[::-1] if getattr(step, side) is not None]
+    parts = [
+        (*block.path, side, "with") for side in _SIDES[::-1] if getattr(step, side) is not None
+    ]
     return parts or [(*block.path, "with")]
 
 
@@ -222,7 +224,9 @@ def _narrower(show: Staged, block: Block) -> Ladder | None:
     if name is None:
         return None
     now = _value_now(block, name, show)
-    values = [v for k in range(1, 12) if (v := round(0.01 * math.floor(100 * now) - 0.02 * k, 2)) > 0]
+    values = [
+        v for k in range(1, 12) if (v := round(0.01 * math.floor(100 * now) - 0.02 * k, 2)) > 0
+    ]
     rungs = [
         DanceEdit(
             words=f"{name} {shown(value)} (now {now:.2f} m, as the tool chose)",
@@ -309,7 +313,9 @@ def _wanted(grid: Iterable[float], now: float, fault: Finding) -> list[float]:
 
 
 def _usual(show: Staged, block: Block) -> float:
-    return max(cycle_beats(part.pattern, part.parameters, show.book) for part in block.hands.values())
+    return max(
+        cycle_beats(part.pattern, part.parameters, show.book) for part in block.hands.values()
+    )
 
 
 def _cycle_changes(show: Staged, block: Block, cycle: float) -> tuple[Change, ...]:
@@ -322,7 +328,7 @@ def _cycle_changes(show: Staged, block: Block, cycle: float) -> tuple[Change, ..
     return tuple(changes)
 
 
-def _other_hands(show: Staged, block: Block) -> Ladder | None:
+def _other_hands(block: Block) -> Ladder | None:
     """Another timing or direction of the two hands."""
     if len(block.hands) < 2:
         return None
@@ -384,7 +390,7 @@ def tether_edit(show: Staged, who: str, by: float) -> DanceEdit | None:
     )
 
 
-def _with_shift(show: Staged, block: Block, pace: Ladder) -> Ladder:
+def _with_shift(block: Block, pace: Ladder) -> Ladder:
     """Another cycle, entered elsewhere: where a new pace would break the joins."""
     rungs = [
         DanceEdit(
@@ -414,7 +420,9 @@ def _with_pace(left: Ladder | None, pace: Ladder) -> Ladder | None:
         )
         for rung in list(pace.rungs)[:6]
     ]
-    return Ladder(name="the place left to the tool with another cycle", rungs=rungs, most=6, last=True)
+    return Ladder(
+        name="the place left to the tool with another cycle", rungs=rungs, most=6, last=True
+    )
 
 
 def _other_patterns(show: Staged, block: Block) -> Ladder | None:
@@ -432,9 +440,10 @@ def _other_patterns(show: Staged, block: Block) -> Ladder | None:
     rungs = []
     for name in names[:_OTHERS]:
         changes: list[Change] = [((*block.path, "pattern"), name)]
-        for key in ("with", "cycle", "shift"):
-            if key in _raw(show, block.path):
-                changes.append(((*block.path, key), None))
+        given = _raw(show, block.path)
+        changes += [
+            ((*block.path, key), None) for key in ("with", "cycle", "shift") if key in given
+        ]
         if step.cycles is not None:
             changes.append(((*block.path, "cycles"), None))
             changes.append(((*block.path, "beats"), plain((block.end - block.start) / step.repeat)))

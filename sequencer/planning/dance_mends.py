@@ -60,6 +60,7 @@ def causes(show: Staged, faults: Sequence[Finding]) -> list[Cause]:
         if fault.code not in MENDED_CODES or fault.severity == "note":
             continue
         place: FaultPlace | None
+        key: tuple[Path | None, Path | None]
         if fault.code in OF_WALKS or fault.code in OF_BURNS:
             # each walker has a way of their own, but those of one burn are put out together
             path = (walk_path if fault.code in OF_WALKS else burn_path)(show, fault)
@@ -106,7 +107,9 @@ def sought(
     ranged : bool
         Whether it is sought how far a change may go, to tell it as a range.
     """
-    start, mends, tried = trials.spent, [], []
+    start = trials.spent
+    mends: list[DanceMend] = []
+    tried: list[str] = []
     broken: list[tuple[DanceEdit, Trial]] = []  # clears the cause, but a join no longer holds
     for ladder in _ladders(trials.show, cause):
         if len(mends) >= most or trials.spent - start >= MOST_TRIALS:
@@ -123,7 +126,9 @@ def sought(
             mends.append(mend)
     if not mends:
         mends += _followed(trials, cause, broken)
-    return Sought(mends=tuple(mends), tried=tuple(dict.fromkeys(tried)), trials=trials.spent - start)
+    return Sought(
+        mends=tuple(mends), tried=tuple(dict.fromkeys(tried)), trials=trials.spent - start
+    )
 
 
 def _ladders(show: Staged, cause: Cause) -> Iterator[Ladder]:

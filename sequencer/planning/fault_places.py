@@ -59,17 +59,21 @@ def place_of(show: Staged, fault: Finding) -> FaultPlace | None:
             return None
         return FaultPlace(who=who, blocks=_once(inside), passage=links)
     if fault.code in OF_JOINS:
-        return FaultPlace(
-            who=who, passage=_passage_at(show, who, start, end), at_the_passage=True
-        )
+        return FaultPlace(who=who, passage=_passage_at(show, who, start, end), at_the_passage=True)
     span = _span_of(show, who, start, end)
-    if span is None:
-        return None
+    return None if span is None else _place_of_span(show, fault, span, start)
+
+
+def _place_of_span(show: Staged, fault: Finding, span: Span, start: float) -> FaultPlace:
+    """Where a fault of one span lies that is worst at a beat."""
+    who = fault.who[0]
     if span.kind != "block":
-        return FaultPlace(
-            who=who, passage=_passage_at(show, who, span.start, span.end), at_the_passage=True
-        )
-    blocks = [block for block in patterns if abs(block.start - span.start) < _NEAR]
+        passage = _passage_at(show, who, span.start, span.end)
+        return FaultPlace(who=who, passage=passage, at_the_passage=True)
+    blocks = [
+        block for block in show.blocks_of(who)
+        if not block.link and abs(block.start - span.start) < _NEAR
+    ]  # fmt: skip
     first = start - span.start < span.end - start  # the nearer border
     border = span.start if first else span.end
     near = "blends into its neighbour" in fault.message or (

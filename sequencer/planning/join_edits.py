@@ -138,4 +138,3 @@ def link_entry(show: Staged, before: Block, beats: float) -> Insertion:
         if step.canon is not None:
             entry["canon"] = plain(step.canon)
     return before.path[:-1], int(before.path[-1]) + 1, entry
-

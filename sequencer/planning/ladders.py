@@ -5,7 +5,9 @@ from dataclasses import dataclass
 
 from sequencer.planning.trials import DanceEdit
 
-RangeWords = Callable[[DanceEdit, DanceEdit], str]  # of the rungs with the smallest and the largest value
+RangeWords = Callable[
+    [DanceEdit, DanceEdit], str
+]  # of the rungs with the smallest and the largest value
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -18,7 +20,9 @@ class Ladder:
     step: float = 0.0  # of the rungs' values: those no farther apart make a range; none if 0
     range_words: RangeWords | None = None
     last: bool = False  # tried only where nothing before it helps
-    of_the_look: bool = False  # it makes another dance of it: offered, and written only if asked for
+    of_the_look: bool = (
+        False  # it makes another dance of it: offered, and written only if asked for
+    )
 
     def beyond(self, rung: DanceEdit, *, up: bool) -> Iterator[DanceEdit]:
         """The rungs next to one in value, one step after the other."""

@@ -43,11 +43,13 @@ def passage_ladders(show: Staged, passage: Passage, *, both: bool = True) -> lis
         Ladder(name="the usual mends of a join", rungs=list(_of_the_join(show, passage)), most=6),
     ]
     if both:
-        pairs = [
-            _both(length, shift) for length in lengths[:6] for shift in shifts[:8]
-        ]
-        found.append(Ladder(name="the link's length with another shift", rungs=pairs, most=24, last=True))
-        found.append(Ladder(name="another shift of the block before", rungs=before, most=10, last=True))
+        pairs = [_both(length, shift) for length in lengths[:6] for shift in shifts[:8]]
+        found.append(
+            Ladder(name="the link's length with another shift", rungs=pairs, most=24, last=True)
+        )
+        found.append(
+            Ladder(name="another shift of the block before", rungs=before, most=10, last=True)
+        )
     return [ladder for ladder in found if ladder.rungs]
 
 
@@ -179,7 +181,9 @@ def _of_the_join(show: Staged, passage: Passage) -> Iterator[DanceEdit]:
         for edit in edits_for(show, meeting.judged()):
             yield DanceEdit(
                 words=edit.words.split(": ", 1)[-1],
-                cost=f"{edit.beats_lost:g} beats moved" if edit.beats_lost else "nothing else moves",
+                cost=f"{edit.beats_lost:g} beats moved"
+                if edit.beats_lost
+                else "nothing else moves",
                 changes=edit.changes,
                 insertions=edit.insertions,
                 value=edit.beats_lost,

@@ -4,21 +4,20 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 from sequencer.checks.distances.spacing import Conflict
-from sequencer.errors import InputError
 from sequencer.findings import Finding
-from sequencer.planning.dance_mends import Cause, DanceMend, causes, sought
+from sequencer.planning.dance_mends import Cause, causes, sought
 from sequencer.planning.offers import in_order
+from sequencer.planning.space_edits import SpaceEdit
 from sequencer.planning.space_mends import (
     MENDED,
     baseline,
-    does_harm,
     smallest_mends,
     too_close,
 )
-from sequencer.planning.trials import FaultTrials
+from sequencer.planning.trials import DanceEdit, FaultTrials
 from sequencer.progress import Progress, stop_if_unwanted
 from sequencer.show.document import parse_document
-from sequencer.show.editing import Change, Insertion, edited_text
+from sequencer.show.editing import edited_text
 from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
@@ -46,30 +45,14 @@ class _Draft:
     """The show file between two changes."""
 
     text: str
-    file: str
-    song: Song
     show: Staged
 
-    def changed(
-        self, changes: Sequence[Change], insertions: Sequence[Insertion]
-    ) -> "_Draft | None":
-        """The file with changes; None if they do not fit the rest of the show."""
-        text = edited_text(self.text, list(changes), insertions)
-        try:
-            return _draft(text, self.file, self.song, before=self.show)
-        except InputError:
-            return None
-
-
-    def stepped(self, mend: DanceMend) -> "_Draft | None":
-        """The file with a mend; None if it does not fit the rest of the show as written."""
+    def stepped(self, steps: Sequence[DanceEdit | SpaceEdit], after: Staged) -> "_Draft":
+        """The file with some changes, one after the other, and the show with them."""
         text = self.text
-        for step in mend.steps:
+        for step in steps:
             text = edited_text(text, list(step.changes), step.insertions)
-        try:
-            return _draft(text, self.file, self.song, before=mend.after)
-        except InputError:
-            return None
+        return _Draft(text=text, show=after)
 
 
 _Step = Callable[[_Draft], "tuple[_Draft, str] | None"]
@@ -128,9 +111,7 @@ def mended_dance(
                 if mend.of_the_look:
                     given_up[_key(cause)] = f"{where}: {fault.code}; {mend.words} would mend it"
                     break
-                after = draft.stepped(mend)
-                if after is not None:
-                    return after, f"{where}: {mend.words}"
+                return draft.stepped(mend.steps, mend.after), f"{where}: {mend.words}"
             given_up.setdefault(
                 _key(cause),
                 f"{where}: {fault.code}; tried {', '.join(answer.tried) or 'nothing'}",
@@ -263,14 +244,10 @@ def _space_mended(draft: _Draft) -> tuple[_Draft, str] | None:
     """The draft after a mend of the closest conflict that has one; farther ones wait their turn."""
     before = baseline(draft.show)
     for conflict in before.bad[:MENDED]:
-        for edit, _ in smallest_mends(before, conflict):
-            after = draft.changed(edit.changes, edit.insertions)
-            if (
-                after is not None
-                and _time(too_close(after.show)) < _time(before.bad) - _LESS
-                and not does_harm(before, after.show, trajectories=edit.of_trajectories)
-            ):
-                return after, edit.words
+        for edit, after in smallest_mends(before, conflict):
+            stop_if_unwanted()
+            if _time(too_close(after)) < _time(before.bad) - _LESS:
+                return draft.stepped((edit,), after), edit.words
     return None
 
 
@@ -278,6 +255,5 @@ def _time(bad: Sequence[Conflict]) -> float:
     return sum(high - low for one in bad for low, high in one.spans)
 
 
-def _draft(text: str, file: str, song: Song, *, before: Staged | None = None) -> _Draft:
-    show = staged(show_from_document(parse_document(text, file)), song, before=before)
-    return _Draft(text=text, file=file, song=song, show=show)
+def _draft(text: str, file: str, song: Song) -> _Draft:
+    return _Draft(text=text, show=staged(show_from_document(parse_document(text, file)), song))

@@ -150,8 +150,11 @@ def nothing_found(cause: Cause, answer: Sought) -> tuple[str, ...]:
     if not answer.tried:
         return ()
     tried = ", ".join(answer.tried)
-    return (
+    said = (
         f"nothing was found that mends it without harm elsewhere; tried: {tried} "
-        f"({answer.trials} trials)",
+        f"({answer.trials} trials)"
+    )
+    return (
+        said,
         *(each for each in cause.faults[0].remedies if "--flown" in each),
     )

@@ -4,6 +4,7 @@ Places in 5 cm, turns in 15 degrees, times in beats, so that all can be marked, 
 """
 
 import math
+import re
 from collections.abc import Iterator, Mapping
 from itertools import pairwise
 from typing import Any
@@ -24,6 +25,8 @@ _TURN = 15.0  # [degrees]
 _MOST_BEATS = 16  # that a walk gains
 _NEARER = 3.0  # [m] at most
 _NEAR = 0.05  # [beats]
+_LIT = re.compile(r"is lit for (\d+):(\d+\.\d)")
+_MOST = re.compile(r", but .*?(?:the wick burns|\) is) (\d+):(\d+\.\d)")
 
 
 def stage_ladders(show: Staged, fault: Finding) -> list[Ladder]:
@@ -34,7 +37,7 @@ def stage_ladders(show: Staged, fault: Finding) -> list[Ladder]:
     if found is None:
         return []
     before, walk, after = found
-    ladders = [_longer(show, before, walk, after), _earlier(show, before, walk)]
+    ladders = [_longer(walk, after), _earlier(show, before, walk)]
     if fault.code == "walks-too-fast":
         ladders.append(_nearer(show, fault.who[0], before, walk))
     else:
@@ -69,7 +72,7 @@ def _range(now: float) -> Any:
     )
 
 
-def _longer(show: Staged, before: Standing, walk: Standing, after: Standing | None) -> Ladder:
+def _longer(walk: Standing, after: Standing | None) -> Ladder:
     """More beats: they set off as before and arrive later."""
     now = walk.start - walk.walk
     room = (walk.end if after is None else after.walk) - walk.walk
@@ -182,7 +185,7 @@ def _sooner_out(show: Staged, fault: Finding) -> Ladder:
     named = who if len(together) == 1 else " and ".join((", ".join(together[:-1]), together[-1]))
     own = [
         cut for cut in cuts_of(show)
-        if start < cut.seconds < end - 0.5 and cut.who in ("", who)
+        if start < cut.seconds <= end - max(0.5, _over(fault.message)) + 0.1 and cut.who in ("", who)
     ]  # fmt: skip
     rungs = [
         DanceEdit(
@@ -196,6 +199,15 @@ def _sooner_out(show: Staged, fault: Finding) -> Ladder:
     return Ladder(name="an earlier end of the burn", rungs=rungs, most=40)
 
 
+def _over(message: str) -> float:
+    """By how much a burn is too long, as a finding tells it [s]; 0 if it does not."""
+    lit, most = _LIT.search(message), _MOST.search(message)
+    if lit is None or most is None:
+        return 0.0
+    both = [60 * float(found[1]) + float(found[2]) for found in (lit, most)]
+    return both[0] - both[1]
+
+
 def _whole_beats(cuts: Iterator[Any]) -> Iterator[Any]:
     return (cut for cut in cuts if "+" not in cut.position)
 
@@ -203,4 +215,5 @@ def _whole_beats(cuts: Iterator[Any]) -> Iterator[Any]:
 def _raw(show: Staged) -> Mapping[str, Any]:
     if show.read is None:
         raise ValueError("this show does not remember its file")
-    return show.read.document.values
+    values: Mapping[str, Any] = show.read.document.values
+    return values

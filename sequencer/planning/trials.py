@@ -28,7 +28,12 @@ _TAUT = re.compile(r"from (\d+(?:\.\d+)?) on")
 _TEMPO = re.compile(r"at (\d+(?:\.\d+)?) beats a minute")
 _METRES = {"mm": 0.001, "cm": 0.01, "m": 1.0}
 _BREACH = ("into", "out of reach", "beyond")  # words after which a length is one too many
-_QUICK = ("joins", "feasible", "walks", "distances")  # checks that settle most trials, in this order
+_QUICK = (
+    "joins",
+    "feasible",
+    "walks",
+    "distances",
+)  # checks that settle most trials, in this order
 
 _Key = tuple[str, tuple[str, ...]]
 
