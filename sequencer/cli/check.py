@@ -14,8 +14,10 @@ from sequencer.progress import within
 @click.option(
     "--mend",
     is_flag=True,
-    help="First mend joins and distances in SHOW itself, smallest change first; comments are kept.",
+    help="First mend SHOW itself as far as it goes: joins, links, the dance, walks, burns, distances; smallest change "
+    "first, each one tried; comments are kept.",
 )
+@click.option("--one", is_flag=True, help="With --mend: make one mend only, then check.")
 @click.option("--flown", is_flag=True,
               help="Also check which patterns and links can be flown with poi and rope darts, and what would do where they "
                    "cannot.")  # fmt: skip
@@ -34,6 +36,7 @@ def check(
     show: Path,
     as_json: bool,
     mend: bool,
+    one: bool,
     flown: bool,
     runs: int | None,
     seed: int,
@@ -47,6 +50,8 @@ def check(
     """
     from sequencer import tasks
 
+    if one and not mend:
+        raise click.UsageError("--one says how many mends --mend makes; add --mend", ctx)
     _agree(ctx, runs=runs, cluster=cluster, flown=flown, jobs=jobs)
     dancing = None
     if runs is not None:
@@ -58,7 +63,7 @@ def check(
         with ProgressLine() as progress:
             if mend:
                 begun = 0.6
-                mended = tasks.mend_show(show, progress=within(progress, 0.0, begun))
+                mended = tasks.mend_show(show, one=one, progress=within(progress, 0.0, begun))
             checking = within(progress, begun, 1.0)
             report = tasks.check_show(
                 show, flown=flown, dancing=dancing, jobs=jobs or 1, progress=checking
@@ -71,10 +76,9 @@ def check(
         if mended and mended.done:
             raise KeyboardInterrupt(_kept(len(mended.done))) from None
         raise
-    for words in mended.done if mended else ():
-        click.echo(f"mended: {words}", err=True)
-    for words in mended.left if mended else ():
-        click.echo(f"left: {words}", err=True)
+    if mended is not None:
+        for line in _mended_lines(mended.done, mended.left):
+            click.echo(line, err=True)
     click.echo(tasks.report_text(report, as_json=as_json, width=_width()))
     ctx.exit(0 if report.ok else 1)
 
@@ -91,6 +95,17 @@ def _agree(
         )
     if jobs == 0:
         raise click.UsageError("--jobs must be 1 or more, or -1 for all cores", ctx)
+
+
+def _mended_lines(done: tuple[str, ...], left: tuple[str, ...]) -> list[str]:
+    """What --mend has written, what it could not mend, and whether it changed anything."""
+    lines = [f"mended: {words}" for words in done] + [f"left: {words}" for words in left]
+    if not done:
+        lines.append(
+            "nothing was changed: no mend was found for what is left" if left
+            else "nothing was changed: there is nothing that --mend mends"
+        )  # fmt: skip
+    return lines
 
 
 def _kept(mends: int) -> str:

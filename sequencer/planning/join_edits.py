@@ -10,6 +10,7 @@ from typing import Any
 from sequencer.checks.dance.joins import Joint, Meeting, meetings, performers_blocks
 from sequencer.geometry.bodies import Side
 from sequencer.motion.performers.dancer import Dancer
+from sequencer.planning.as_written import plain
 from sequencer.planning.join_remedies import Remedy, remedies_for
 from sequencer.show.editing import Change, Insertion
 from sequencer.show.model import Entry, Step
@@ -63,15 +64,15 @@ def _edit(show: Staged, joint: Joint, remedy: Remedy) -> Edit | None:
     ):
         changes += _set(show, after, joint.side, remedy)
     if remedy.change == "shift":
-        changes.append(((*after.path, "shift"), _number(after.shift + remedy.values["shift"])))
+        changes.append(((*after.path, "shift"), plain(after.shift + remedy.values["shift"])))
     if remedy.change == "extend":
-        changes += _length(show, before, remedy.values["beats"])
+        changes += length_changes(show, before, remedy.values["beats"])
     if remedy.change == "link":
         beats = remedy.values["beats"]
         if before.end - before.start - beats < LEAST_LEFT:
             return None
-        changes += _length(show, before, before.end - before.start - beats)
-        insertions.append(_link(show, before, beats))
+        changes += length_changes(show, before, before.end - before.start - beats)
+        insertions.append(link_entry(show, before, beats))
     if not changes:
         return None
     return Edit(
@@ -104,9 +105,9 @@ def _set(show: Staged, block: Block, side: Side, remedy: Remedy) -> list[Change]
         if key in values:
             value = values.pop(key)
             if key == "beats":
-                changes += _length(show, block, value)
+                changes += length_changes(show, block, value)
             else:
-                changes.append(((*block.path, "cycle"), _number(value)))
+                changes.append(((*block.path, "cycle"), plain(value)))
     if parameters:
         changes += [((*where, "with", key), value) for key, value in values.items()]
     elif values:
@@ -114,12 +115,12 @@ def _set(show: Staged, block: Block, side: Side, remedy: Remedy) -> list[Change]
     return changes
 
 
-def _length(show: Staged, block: Block, beats: float) -> list[Change]:
+def length_changes(show: Staged, block: Block, beats: float) -> list[Change]:
     """Changes that set the length of a block; none if it is unchanged."""
     step = step_at(show, block.path)
     if abs(beats - (block.end - block.start)) < 1e-9:
         return []
-    changes: list[Change] = [((*block.path, "beats"), _number(beats / step.repeat))]
+    changes: list[Change] = [((*block.path, "beats"), plain(beats / step.repeat))]
     if step.cycles is not None:
         changes.append(((*block.path, "cycles"), None))
     if isinstance(step, Entry) and step.until is not None:
@@ -127,16 +128,13 @@ def _length(show: Staged, block: Block, beats: float) -> list[Change]:
     return changes
 
 
-def _link(show: Staged, before: Block, beats: float) -> Insertion:
+def link_entry(show: Staged, before: Block, beats: float) -> Insertion:
+    """A link of some beats, to be inserted after a block."""
     step = step_at(show, before.path)
-    entry: dict[str, Any] = {"link": True, "beats": _number(beats)}
+    entry: dict[str, Any] = {"link": True, "beats": plain(beats)}
     if isinstance(step, Entry):
         if "all" not in step.who:
             entry = {"who": list(step.who) if len(step.who) > 1 else step.who[0], **entry}
         if step.canon is not None:
-            entry["canon"] = _number(step.canon)
+            entry["canon"] = plain(step.canon)
     return before.path[:-1], int(before.path[-1]) + 1, entry
-
-
-def _number(value: float) -> float | int:
-    return int(value) if float(value).is_integer() else round(float(value), 6)

@@ -1,28 +1,29 @@
 """Mends a show file: the smallest change that helps, one at a time, each checked again."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
-from sequencer.checks.dance.joins import Meeting
 from sequencer.checks.distances.spacing import Conflict
-from sequencer.errors import InputError
-from sequencer.planning.join_edits import edits_for, failing
+from sequencer.findings import Finding
+from sequencer.planning.dance_mends import Cause, causes, sought
+from sequencer.planning.offers import in_order
+from sequencer.planning.space_edits import SpaceEdit
 from sequencer.planning.space_mends import (
     MENDED,
     baseline,
-    does_harm,
     smallest_mends,
     too_close,
 )
-from sequencer.progress import Progress
+from sequencer.planning.trials import DanceEdit, FaultTrials
+from sequencer.progress import Progress, stop_if_unwanted
 from sequencer.show.document import parse_document
-from sequencer.show.editing import Change, Insertion, edited_text
+from sequencer.show.editing import edited_text
 from sequencer.show.reading import show_from_document
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
 from sequencer.timing.song import Song
 
-MOST_JOINS = 500
+MOST_DANCED = 200
 MOST_MOVES = 60
 _LESS = 1e-6  # [beats] by which the time under the requirement must fall
 
@@ -33,7 +34,7 @@ class Mended:
 
     text: str
     done: tuple[str, ...]  # the changes made, in words
-    left: tuple[str, ...]  # joins and pairs that no change mended, in words
+    left: tuple[str, ...]  # what no change mended, in words, with what was tried
 
 
 Made = Callable[[Mended], None]
@@ -44,29 +45,30 @@ class _Draft:
     """The show file between two changes."""
 
     text: str
-    file: str
-    song: Song
     show: Staged
 
-    def changed(
-        self, changes: Sequence[Change], insertions: Sequence[Insertion]
-    ) -> "_Draft | None":
-        """The file with changes; None if they do not fit the rest of the show."""
-        text = edited_text(self.text, list(changes), insertions)
-        try:
-            return _draft(text, self.file, self.song, before=self.show)
-        except InputError:
-            return None
+    def stepped(self, steps: Sequence[DanceEdit | SpaceEdit], after: Staged) -> "_Draft":
+        """The file with some changes, one after the other, and the show with them."""
+        text = self.text
+        for step in steps:
+            text = edited_text(text, list(step.changes), step.insertions)
+        return _Draft(text=text, show=after)
 
 
 _Step = Callable[[_Draft], "tuple[_Draft, str] | None"]
 _Tell = Callable[[_Draft, tuple[str, ...]], None]  # of the changes made so far
 
 
-def mended_joins(
-    text: str, file: str, song: Song, *, progress: Progress | None = None, made: Made | None = None
+def mended_dance(
+    text: str,
+    file: str,
+    song: Song,
+    *,
+    most: int = MOST_DANCED,
+    progress: Progress | None = None,
+    made: Made | None = None,
 ) -> Mended:
-    """Mend the joins of a show file as far as possible; comments stay.
+    """Mend what stops or warns in the dance, the walks and the burns of a show file, as far as possible; comments stay.
 
     Parameters
     ----------
@@ -76,6 +78,8 @@ def mended_joins(
         Its name, for messages.
     song : Song
         The analysed song.
+    most : int
+        How many mends are made.
     progress : callable, optional
     made : callable, optional
         Called after each mend with the show file as it is then, so that nothing is lost if the rest is stopped.
@@ -91,20 +95,77 @@ def mended_joins(
 
     Notes
     -----
-    A change is kept only if fewer boundaries fail once the whole show is staged again.
+    The smallest change of a cause that clears it, with no fault that is new or worse, staged and checked from the file's
+    text. Another pattern is offered by `check`, and never written.
     """
-    tell = _teller("mending joins", lambda show: len(failing(show)), progress, made)
-    draft, done = _repeated(_draft(text, file, song), _join_mended, MOST_JOINS, tell)
-    left = dict.fromkeys(
-        f"{joint.who}, {draft.show.position(joint.beat)}: {joint.before.title} into "
-        f"{joint.after.title}, {joint.verdict.kind}"
-        for joint in (meeting.judged() for meeting in failing(draft.show))
+    given_up: dict[tuple[object, ...], str] = {}
+
+    def step(draft: _Draft) -> tuple[_Draft, str] | None:
+        trials = FaultTrials(show=draft.show)
+        for cause in _waiting(trials, given_up):
+            stop_if_unwanted()
+            fault = cause.faults[0]
+            where = f"{named(cause.faults)}, {fault.position}"
+            answer = sought(trials, cause, most=1, look=True, ranged=False)
+            for mend in answer.mends:
+                if mend.of_the_look:
+                    given_up[_key(cause)] = f"{where}: {fault.code}; {mend.words} would mend it"
+                    break
+                return draft.stepped(mend.steps, mend.after), f"{where}: {mend.words}"
+            given_up.setdefault(
+                _key(cause),
+                f"{where}: {fault.code}; tried {', '.join(answer.tried) or 'nothing'}",
+            )
+            tell(draft, tuple(done_so_far))
+        return None
+
+    done_so_far: list[str] = []
+
+    def left(show: Staged) -> int:
+        return len(_waiting(FaultTrials(show=show), given_up))
+
+    told = _teller("mending the dance", left, progress, made)
+
+    def tell(draft: _Draft, done: tuple[str, ...]) -> None:
+        done_so_far[:] = done
+        told(draft, done)
+
+    draft, done = _repeated(_draft(text, file, song), step, most, tell)
+    still = FaultTrials(show=draft.show)
+    keys = {_key(cause) for cause in _causes(still)}
+    return Mended(
+        text=draft.text, done=done, left=tuple(given_up[key] for key in given_up if key in keys)
     )
-    return Mended(text=draft.text, done=done, left=tuple(left))
+
+
+def _causes(trials: FaultTrials) -> list[Cause]:
+    """The causes of a show's faults, in the order in which they are mended."""
+    faults = [fault for own in trials.before.values() for fault in own]
+    return in_order(causes(trials.show, faults))
+
+
+def _waiting(trials: FaultTrials, given_up: Mapping[tuple[object, ...], str]) -> list[Cause]:
+    return [cause for cause in _causes(trials) if _key(cause) not in given_up]
+
+
+def _key(cause: Cause) -> tuple[object, ...]:
+    fault = cause.faults[0]
+    return fault.code, fault.who, fault.position
+
+
+def named(faults: Sequence[Finding]) -> str:
+    """Who has some faults, each once."""
+    return " and ".join(dict.fromkeys(who for fault in faults for who in fault.who))
 
 
 def mended_spacing(
-    text: str, file: str, song: Song, *, progress: Progress | None = None, made: Made | None = None
+    text: str,
+    file: str,
+    song: Song,
+    *,
+    most: int = MOST_MOVES,
+    progress: Progress | None = None,
+    made: Made | None = None,
 ) -> Mended:
     """Change a show file until no two performers come too close; comments stay.
 
@@ -116,6 +177,8 @@ def mended_spacing(
         Its name, for messages.
     song : Song
         The analysed song.
+    most : int
+        How many mends are made.
     progress : callable, optional
     made : callable, optional
         Called after each mend with the show file as it is then, so that nothing is lost if the rest is stopped.
@@ -136,7 +199,7 @@ def mended_spacing(
     to anyone or anything comes closer still, and there is no new `stop` finding.
     """
     tell = _teller("mending distances", lambda show: len(too_close(show)), progress, made)
-    draft, done = _repeated(_draft(text, file, song), _space_mended, MOST_MOVES, tell)
+    draft, done = _repeated(_draft(text, file, song), _space_mended, most, tell)
     names = [dancer.name for dancer in draft.show.dancers]
     left = tuple(
         f"{names[one.first]} and {names[one.second]}, {draft.show.position(one.start)}: too close"
@@ -177,29 +240,14 @@ def _repeated(draft: _Draft, step: _Step, most: int, tell: _Tell) -> tuple[_Draf
     return draft, tuple(done)
 
 
-def _join_mended(draft: _Draft) -> tuple[_Draft, str] | None:
-    """The draft after a mend of the first failing boundary that has one."""
-    bad: list[Meeting] = failing(draft.show)
-    for meeting in bad:
-        for edit in edits_for(draft.show, meeting.judged()):
-            after = draft.changed(edit.changes, edit.insertions)
-            if after is not None and len(failing(after.show)) < len(bad):
-                return after, edit.words
-    return None
-
-
 def _space_mended(draft: _Draft) -> tuple[_Draft, str] | None:
     """The draft after a mend of the closest conflict that has one; farther ones wait their turn."""
     before = baseline(draft.show)
     for conflict in before.bad[:MENDED]:
-        for edit, _ in smallest_mends(before, conflict):
-            after = draft.changed(edit.changes, edit.insertions)
-            if (
-                after is not None
-                and _time(too_close(after.show)) < _time(before.bad) - _LESS
-                and not does_harm(before, after.show, trajectories=edit.of_trajectories)
-            ):
-                return after, edit.words
+        for edit, after in smallest_mends(before, conflict):
+            stop_if_unwanted()
+            if _time(too_close(after)) < _time(before.bad) - _LESS:
+                return draft.stepped((edit,), after), edit.words
     return None
 
 
@@ -207,6 +255,5 @@ def _time(bad: Sequence[Conflict]) -> float:
     return sum(high - low for one in bad for low, high in one.spans)
 
 
-def _draft(text: str, file: str, song: Song, *, before: Staged | None = None) -> _Draft:
-    show = staged(show_from_document(parse_document(text, file)), song, before=before)
-    return _Draft(text=text, file=file, song=song, show=show)
+def _draft(text: str, file: str, song: Song) -> _Draft:
+    return _Draft(text=text, show=staged(show_from_document(parse_document(text, file)), song))

@@ -1,18 +1,24 @@
 """Findings of the checks, with the mends that were tried on the show and work."""
 
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
-from sequencer.checks.dance.joins import Joint
 from sequencer.checks.distances.drift_runs import Trials
 from sequencer.checks.distances.spacing import Conflict
-from sequencer.checks.outcome import Mendable, Outcome
+from sequencer.checks.outcome import Outcome
 from sequencer.checks.suite import examined, reported
-from sequencer.findings import Report
-from sequencer.planning.join_remedies import remedies_for
+from sequencer.findings import SEVERITIES, Finding, Report
+from sequencer.planning.dance_mends import Cause, DanceMend, Sought, causes, sought
 from sequencer.planning.space_mends import words_for
-from sequencer.progress import Progress
+from sequencer.planning.trials import FaultTrials
+from sequencer.progress import Progress, stop_if_unwanted, within
 from sequencer.staging.staged import Staged
+
+MOST_CAUSES = 12  # for which mends are sought; the others wait
+LATER = "mend the ones above first, then check again: mends are sought for a few at a time"
+_CHECKED = 0.8  # of the progress
+# What a performer mends first, as other faults follow from it.
+_FIRST = ("hand-out-of-reach", "tether-slack", "too-fast-to-dance", "self-hit")
 
 
 def checked_with_mends(
@@ -38,11 +44,14 @@ def checked_with_mends(
     InputError
         If the show's file of rules cannot be used.
     """
-    outcome, danced = examined(show, flown=flown, trials=trials, progress=progress)
-    return reported(show, with_mends(show, outcome), danced)
+    outcome, danced = examined(
+        show, flown=flown, trials=trials, progress=within(progress, 0.0, _CHECKED)
+    )
+    outcome = with_mends(show, outcome, progress=within(progress, _CHECKED, 1.0))
+    return reported(show, outcome, danced)
 
 
-def with_mends(show: Staged, outcome: Outcome) -> Outcome:
+def with_mends(show: Staged, outcome: Outcome, *, progress: Progress | None = None) -> Outcome:
     """The outcome, with mends in every finding that has any, best first.
 
     Parameters
@@ -50,34 +59,102 @@ def with_mends(show: Staged, outcome: Outcome) -> Outcome:
     show : Staged
     outcome : Outcome
         Outcome of the checks.
+    progress : callable, optional
     """
     close = {}
     if any(isinstance(each.subject, Conflict) for each in outcome.mendable):
         close = words_for(show)
-    words = {}
+    words: dict[Finding, tuple[str, ...]] = {}
     for each in outcome.mendable:
         if isinstance(each.subject, Conflict):
-            words[id(each.finding)] = close.get((each.finding.who, each.finding.position), ())
-        else:
-            words[id(each.finding)] = _join_words(each)
+            words[each.finding] = close.get((each.finding.who, each.finding.position), ())
+    if show.read is not None and show.heard is not None:
+        words |= dance_words(show, outcome.findings, progress=progress)
     return replace(
         outcome,
         findings=tuple(
-            replace(each, remedies=words[id(each)]) if words.get(id(each)) else each
+            replace(each, remedies=words[each]) if words.get(each) else each
             for each in outcome.findings
         ),
     )
 
 
-def _join_words(each: Mendable) -> tuple[str, ...]:
-    """Mends of both hands alike; mends of one hand if there are none."""
-    joints = each.subject
-    if not isinstance(joints, Sequence):
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class _Known:
+    """A cause for which a mend was found."""
+
+    cause: Cause
+    mend: DanceMend
+
+
+def dance_words(
+    show: Staged, findings: Sequence[Finding], *, progress: Progress | None = None
+) -> dict[Finding, tuple[str, ...]]:
+    """Mends of the faults of the dance, of walks and of burns, in words, by finding.
+
+    Parameters
+    ----------
+    show : Staged
+        Staged from a file.
+    findings : sequence of Finding
+    progress : callable, optional
+    """
+    found = in_order(causes(show, findings))
+    trials = FaultTrials(show=show)
+    known: list[_Known] = []
+    words: dict[Finding, tuple[str, ...]] = {}
+    for k, cause in enumerate(found):
+        if progress is not None:
+            progress(f"seeking mends: {k} of {len(found)}", k / len(found))
+        stop_if_unwanted()
+        told: tuple[str, ...]
+        if k >= MOST_CAUSES:
+            told = (LATER,)
+        elif (before := follows_from(cause, known)) is not None:
+            first = before.cause.faults[0]
+            told = (
+                f"this follows from {first.code} at {first.position}: {before.mend.words} mends both",
+            )
+        else:
+            answer = sought(trials, cause)
+            told = tuple(mend.words for mend in answer.mends) or nothing_found(cause, answer)
+            known += [_Known(cause=cause, mend=mend) for mend in answer.mends[:1]]
+        words |= dict.fromkeys(cause.faults, told)
+    return words
+
+
+def in_order(found: Sequence[Cause]) -> list[Cause]:
+    """Causes in the order in which they are mended: what stops, then what others follow from, then by time."""
+    return sorted(
+        found,
+        key=lambda cause: (
+            SEVERITIES.index(cause.faults[0].severity),
+            _FIRST.index(cause.code) if cause.code in _FIRST and cause.place.blocks else len(_FIRST),
+            cause.faults[0].start or 0.0,
+        ),
+    )  # fmt: skip
+
+
+def follows_from(cause: Cause, known: Sequence[_Known]) -> _Known | None:
+    """A cause whose mend clears this one too."""
+    for before in known:
+        if before.cause.place.who == cause.place.who and not FaultTrials(
+            show=before.mend.after
+        ).has(cause.faults):
+            return before
+    return None
+
+
+def nothing_found(cause: Cause, answer: Sought) -> tuple[str, ...]:
+    """What is said where no change helps: what was tried, and what finds more."""
+    if not answer.tried:
         return ()
-    mends = [
-        [remedy.words for remedy in remedies_for(joint.boundary, joint.verdict)]
-        for joint in joints
-        if isinstance(joint, Joint)
-    ]
-    common = [words for words in mends[0] if all(words in other for other in mends)]
-    return tuple(dict.fromkeys(common or [words for some in mends for words in some]))
+    tried = ", ".join(answer.tried)
+    said = (
+        f"nothing was found that mends it without harm elsewhere; tried: {tried} "
+        f"({answer.trials} trials)"
+    )
+    return (
+        said,
+        *(each for each in cause.faults[0].remedies if "--flown" in each),
+    )

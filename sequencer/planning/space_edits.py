@@ -15,21 +15,30 @@ import numpy as np
 
 from sequencer.checks.distances.spacing import Conflict
 from sequencer.checks.outcome import direction_words
+from sequencer.planning.as_written import angle_like, length_like, plain
+from sequencer.planning.dance_edits import tether_edit
 from sequencer.planning.join_edits import step_at
 from sequencer.planning.moves import MovePlace, place_mends
+from sequencer.planning.shapes import (
+    Places,
+    centre_line,
+    keeps_lines,
+    marked,
+    marked_away,
+    partner,
+)
 from sequencer.show.editing import Change, Insertion
-from sequencer.show.model import Entry, Formation, Performer
+from sequencer.show.model import Entry, Formation
 from sequencer.staging.staged import Block, Staged, Standing
 
 EditKind = Literal["place", "way", "widen", "turn", "facing", "shift", "canon", "tether", "plane"]
 _TOUCH = 1e-6  # [beats]
 _FACTORS = (1.05, 1.1, 1.15, 1.2, 1.3, 1.4, 1.5, 1.75, 2.0)
-_SPOT_TURNS = (30.0, -30.0, 60.0, -60.0, 90.0, -90.0)  # [degrees]
+_SPOT_TURNS = (15.0, -15.0, 30.0, -30.0, 45.0, -45.0)  # [degrees]
 _SHAPE_TURNS = (15.0, -15.0, 30.0, -30.0, 45.0, -45.0, 90.0)  # [degrees]
 _BENDS = (0.5, 1.0, 1.5, 2.0, 2.5, 3.0)  # [m]
 _SHIFTS = (0.5, -0.5, 1.0, -1.0, 2.0, -2.0)  # [beats]
 _SHORTER = (0.05, 0.10, 0.15, 0.20)  # [m]
-_LEAST_TETHER = 0.30  # [m]
 _A_BEAT, _A_RADIAN, _A_METRE, _A_PLANE = 0.5, 0.5, 4.0, 1.5  # [m] that each of these counts as
 
 
@@ -52,7 +61,7 @@ class SpaceEdit:
 def edits_by_kind(
     show: Staged, conflict: Conflict, *, span: tuple[float, float], required: float
 ) -> tuple[Iterator[SpaceEdit], ...]:
-    """The edits of each kind, smallest first.
+    """The edits of each kind, smallest first, the kinds in a captain's order; each is made when it is asked for.
 
     Parameters
     ----------
@@ -64,17 +73,23 @@ def edits_by_kind(
         Distance that performers must keep [m].
     """
     kinds = (
+        _widened(show, conflict),
         _places(show, conflict, span, required),
         _ways(show, conflict),
-        _widened(show, conflict),
         _turned(show, conflict),
         _facings(show, conflict),
         _canons(show, conflict),
         _shifts(show, conflict),
         _tethers(show, conflict),
         _planes(show, conflict),
+        _places(show, conflict, span, required, shaped=False),
     )
-    return tuple(iter(sorted(kind, key=lambda edit: edit.cost)) for kind in kinds)
+    return tuple(_sorted(kind) for kind in kinds)
+
+
+def _sorted(kind: Iterator[SpaceEdit]) -> Iterator[SpaceEdit]:
+    """The edits of a kind by cost, made when the first is asked for."""
+    yield from sorted(kind, key=lambda edit: edit.cost)
 
 
 def _formations_between(show: Staged, start: float, end: float) -> list[Standing]:
@@ -95,9 +110,14 @@ def _in(standings: Sequence[Standing]) -> str:
 
 
 def _places(
-    show: Staged, conflict: Conflict, span: tuple[float, float], required: float
+    show: Staged,
+    conflict: Conflict,
+    span: tuple[float, float],
+    required: float,
+    *,
+    shaped: bool = True,
 ) -> Iterator[SpaceEdit]:
-    """Move one place, the other, or both by half, by the shortest vector."""
+    """Move one place, the other, or both by half, by the shortest vector; mirrored pairs and lines stay, unless told."""
     for mend in place_mends(
         show.dancers,
         conflict.first,
@@ -108,17 +128,17 @@ def _places(
         crowding=False,
     ):
         formations = _moved_with(show, mend)
-        changes = _moved(show, formations, mend)
-        if changes:
-            words = " and ".join(
-                f"{who} {direction_words(by)}" for who, by in zip(mend.who, mend.by, strict=True)
-            )
-            yield SpaceEdit(
-                kind="place",
-                words=f"move {words} in {_in(formations)}",
-                cost=mend.cost,
-                changes=changes,
-            )
+        moved = _moved(show, formations, mend, shaped=shaped)
+        if moved is None:
+            continue
+        changes, by = moved
+        words = " and ".join(f"{who} {direction_words(vector)}" for who, vector in by.items())
+        yield SpaceEdit(
+            kind="place",
+            words=f"move {words} in {_in(formations)}",
+            cost=sum(math.hypot(*vector) for vector in by.values()),
+            changes=changes,
+        )
 
 
 def _moved_with(show: Staged, mend: MovePlace) -> list[Standing]:
@@ -131,22 +151,56 @@ def _moved_with(show: Staged, mend: MovePlace) -> list[Standing]:
     return list({one.formation: one for one in found}.values())
 
 
-def _moved(show: Staged, formations: Sequence[Standing], mend: MovePlace) -> tuple[Change, ...]:
-    """Changes of spots in every formation that the mend moves; none if one is a named shape."""
+def _moved(
+    show: Staged, formations: Sequence[Standing], mend: MovePlace, *, shaped: bool
+) -> tuple[tuple[Change, ...], dict[str, tuple[float, float]]] | None:
+    """Changes of spots in every formation that the mend moves, and by how much in the first.
+
+    Places end on 5 cm; whoever mirrors one who moves moves too, mirrored. None if a formation is a named shape, or
+    a line would be one no longer.
+    """
     changes: list[Change] = []
+    told: dict[str, tuple[float, float]] = {}
     for one in formations:
         formation = _formation(show, one.formation)
         if formation is None or formation.spots is None:
-            return ()
-        for who, (x, y) in zip(mend.who, mend.by, strict=True):
-            at = formation.spots[who].at
+            return None
+        before = {who: (spot.at[0], spot.at[1]) for who, spot in formation.spots.items()}
+        after = _mirrored_moves(before, dict(zip(mend.who, mend.by, strict=True)), mirrored=shaped)
+        if shaped and not keeps_lines(before, after):
+            return None
+        raw = _values(show)["formations"][one.formation]["spots"]
+        for who, at in after.items():
+            if at == before[who]:
+                continue
+            told.setdefault(who, (at[0] - before[who][0], at[1] - before[who][1]))
             changes.append(
-                (
-                    ("formations", one.formation, "spots", who, "at"),
-                    [round(at[0] + x, 2), round(at[1] + y, 2)],
-                )
+                (("formations", one.formation, "spots", who, "at"), _place_like(raw[who]["at"], at))
             )
-    return tuple(changes)
+    return (tuple(changes), told) if changes else None
+
+
+def _mirrored_moves(
+    before: Places, by: dict[str, tuple[float, float]], *, mirrored: bool
+) -> dict[str, tuple[float, float]]:
+    """Places after some moves, each to 5 cm; the partner of one who moves keeps mirroring them."""
+    after = dict(before)
+    for who, (x, y) in by.items():
+        here = before[who]
+        at = (marked_away(here[0], x), marked_away(here[1], y))
+        mate = partner(before, who) if mirrored else None
+        if mate is not None:
+            other, middle = mate
+            if other in by and other in after and after[other] != before[other]:
+                continue  # the first of the two has moved both
+            after[other] = (round(2 * middle - at[0], 3) + 0.0, at[1])
+        after[who] = at
+    return after
+
+
+def _place_like(raw: Sequence[Any], at: tuple[float, float]) -> list[Any]:
+    """A place in the units in which the file has it."""
+    return [length_like(own, value) for own, value in zip(raw, at, strict=True)]
 
 
 def _ways(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
@@ -193,41 +247,51 @@ def _half_way(
     x, y = there[0] - here[0], there[1] - here[1]
     size = math.hypot(x, y)
     return (
-        round(0.5 * (here[0] + there[0]) - aside * y / size, 2),
-        round(0.5 * (here[1] + there[1]) + aside * x / size, 2),
+        marked(0.5 * (here[0] + there[0]) - aside * y / size),
+        marked(0.5 * (here[1] + there[1]) + aside * x / size),
     )
 
 
 def _widened(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
     """Spread a formation from its middle, or a named shape by its spacing."""
-    for one in _formations_between(show, conflict.start, conflict.end):
-        formation = _formation(show, one.formation)
-        if formation is None:
-            continue
-        points = np.array([(x, y) for x, y, _ in one.spots.values()])
-        middle = points.mean(axis=0)
-        far = float(np.hypot(*(points - middle).T).sum())
+    between = [
+        one for one in _formations_between(show, conflict.start, conflict.end)
+        if _formation(show, one.formation) is not None
+    ]  # fmt: skip
+    for several in [[one] for one in between] + ([between] if len(between) > 1 else []):
         for factor in _FACTORS:
-            changes: list[Change] = []
-            words = f"widen {one.formation} to {100 * factor:.0f} %"
-            if formation.spots is not None:
-                changes = [
-                    (
-                        ("formations", one.formation, "spots", who, "at"),
-                        [
-                            round(float(middle[k] + factor * (spot.at[k] - middle[k])), 2)
-                            for k in (0, 1)
-                        ],
-                    )
-                    for who, spot in formation.spots.items()
-                ]
-            elif formation.spacing is not None:
-                spacing = math.ceil(100 * factor * formation.spacing - 1e-9) / 100
-                changes = [(("formations", one.formation, "spacing"), spacing)]
-                words += f" (spacing {spacing:.2f} m)"
+            each = [_wider(show, one, factor) for one in several]
             yield SpaceEdit(
-                kind="widen", words=words, cost=(factor - 1.0) * far, changes=tuple(changes)
+                kind="widen",
+                words=" and ".join(words for words, _, _ in each),
+                cost=sum(cost for _, cost, _ in each),
+                changes=tuple(change for _, _, changes in each for change in changes),
             )
+
+
+def _wider(show: Staged, one: Standing, factor: float) -> tuple[str, float, list[Change]]:
+    """A formation spread by a factor: in words, by how many metres in all, and the changes."""
+    formation = show.show.formations[one.formation]
+    points = np.array([(x, y) for x, y, _ in one.spots.values()])
+    middle = points.mean(axis=0)
+    line = centre_line({who: (x, y) for who, (x, y, _) in one.spots.items()})
+    if line is not None:  # mirrored pairs stay mirrored
+        middle[0] = line
+    cost = (factor - 1.0) * float(np.hypot(*(points - middle).T).sum())
+    words = f"widen {one.formation} to {100 * factor:.0f} %"
+    changes: list[Change] = []
+    if formation.spots is not None:
+        raw = _values(show)["formations"][one.formation]["spots"]
+        for who, spot in formation.spots.items():
+            at = [marked(middle[k] + factor * (spot.at[k] - middle[k])) for k in (0, 1)]
+            path = ("formations", one.formation, "spots", who, "at")
+            changes.append((path, _place_like(raw[who]["at"], (at[0], at[1]))))
+    elif formation.spacing is not None:
+        spacing = math.ceil(20 * factor * formation.spacing - 1e-9) / 20
+        old = _values(show)["formations"][one.formation].get("spacing")
+        changes.append((("formations", one.formation, "spacing"), length_like(old, spacing)))
+        words += f" (spacing {spacing:.2f} m)"
+    return words, cost, changes
 
 
 def _turned(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
@@ -263,7 +327,9 @@ def _facings(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                     break
                 facing = formation.spots[who].facing + angle
                 facing = round(math.remainder(facing, 360.0), 3)
-                changes.append((("formations", one.formation, "spots", who, "facing"), facing))
+                raw = _values(show)["formations"][one.formation]["spots"][who].get("facing", 0)
+                new = angle_like(raw, facing)
+                changes.append((("formations", one.formation, "spots", who, "facing"), new))
             else:
                 sense = "anticlockwise" if angle > 0 else "clockwise"
                 yield SpaceEdit(
@@ -302,7 +368,7 @@ def _canons(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
                 kind="canon",
                 words=f"set the canon of {_entry(entry)} to {canon:g} beats instead of {entry.canon:g}",
                 cost=_A_BEAT * abs(by) * (len(who) - 1),
-                changes=((("timeline", i, "canon"), _number(canon)),),
+                changes=((("timeline", i, "canon"), plain(canon)),),
             )
 
 
@@ -314,7 +380,7 @@ def _shifts(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
             if block.path[0] != "timeline":
                 continue
             for by in _SHIFTS:
-                parts = _alone(show, block, {"shift": _number(block.shift + by)})
+                parts = _alone(show, block, {"shift": plain(block.shift + by)})
                 if parts is not None:
                     where = "further into" if by > 0 else "earlier in"
                     yield SpaceEdit(
@@ -370,32 +436,12 @@ def _planes(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
 def _tethers(show: Staged, conflict: Conflict) -> Iterator[SpaceEdit]:
     """Shorten one performer's tethers, in both hands alike."""
     for k in (conflict.first, conflict.second):
-        performer = show.show.cast[k]
         for by in _SHORTER:
-            changes = _shorter(show, k, performer, by)
-            if changes:
+            edit = tether_edit(show, show.dancers[k].name, by)
+            if edit is not None:
                 yield SpaceEdit(
-                    kind="tether",
-                    words=f"shorten {performer.name}'s tethers by {100 * by:.0f} cm",
-                    cost=_A_METRE * by,
-                    changes=changes,
+                    kind="tether", words=edit.words, cost=_A_METRE * by, changes=edit.changes
                 )
-
-
-def _shorter(show: Staged, k: int, performer: Performer, by: float) -> tuple[Change, ...]:
-    values = _values(show)["cast"][k]
-    changes: list[Change] = []
-    for key in ("prop", "left", "right"):
-        prop = getattr(performer, key)
-        tether = None if prop is None else prop.sized(performer.stature).tether
-        if tether is None:
-            continue
-        if tether - by < _LEAST_TETHER:
-            return ()
-        # The whole prop is rewritten: it may be an alias shared with others, or just the name of its kind.
-        record = {"kind": values[key]} if isinstance(values[key], str) else values[key]
-        changes.append((("cast", k, key), {**record, "tether": round(tether - by, 3)}))
-    return tuple(changes)
 
 
 def _alone(
@@ -442,7 +488,3 @@ def _values(show: Staged) -> Any:
 
 def _entry(entry: Entry) -> str:
     return entry.phrase or entry.pattern or "the entry"
-
-
-def _number(value: float) -> float | int:
-    return int(value) if float(value).is_integer() else round(float(value), 6)

@@ -9,6 +9,7 @@ from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from sequencer.checks.dance import feasible
 from sequencer.checks.distances import keeping_clear
 from sequencer.checks.distances.boundaries import boundaries
 from sequencer.checks.distances.rule_distances import required_distances
@@ -19,11 +20,16 @@ from sequencer.errors import InputError
 from sequencer.motion.clearance.approach import approaches
 from sequencer.motion.clearance.nearest import closest_at
 from sequencer.planning.restaging import restaged, restaged_dancers
+from sequencer.planning.shapes import has_shape
 from sequencer.planning.space_edits import SpaceEdit, edits_by_kind
 from sequencer.staging.staged import Staged
 
 _ALL_KINDS = 3  # conflicts for which changes of the dance itself are tried too
 _HARMFUL = 4  # harmful changes of one kind after which larger ones are not tried
+# Kinds by their number in `edits_by_kind`, in a captain's order: where people stand and walk before what they dance,
+# the length of a tether after its timing, and another plane last. What has a shape is widened before one is moved.
+_TIERS = ((0, 1, 2, 3), (4,), (5, 6), (7,), (8,))
+_TIERS_OF_SHAPES = ((0,), (1, 2, 3), (4,), (9,), (5, 6), (7,), (8,))
 MENDED = 6  # conflicts for which mends are computed; the rest get none
 _CLOSER = 0.01  # [m] by which an approach must be closer to count as worse
 _MOST_LOOKS = (
@@ -45,7 +51,11 @@ class Baseline:
     bad: tuple[Conflict, ...]  # closest first
     floor: Stops
     near: Mapping[tuple[str, str], float]  # [m] to still things that are too near
-    trajectories: Stops
+
+    @property
+    def trajectories(self) -> Stops:
+        """`stop` findings that depend on what is danced."""
+        return _trajectory_stops(self.show)
 
 
 def baseline(show: Staged) -> Baseline:
@@ -60,7 +70,6 @@ def baseline(show: Staged) -> Baseline:
         bad=too_close(show),
         floor=floor,
         near=near,
-        trajectories=_trajectory_stops(show),
     )
 
 
@@ -68,7 +77,7 @@ def baseline(show: Staged) -> Baseline:
 class Mends:
     """The mends found for one conflict."""
 
-    accepted: tuple[tuple[SpaceEdit, Staged], ...]  # with the show after each; least change first
+    accepted: tuple[tuple[SpaceEdit, Staged], ...]  # with the show after each; in a captain's order
     rejected: tuple[
         tuple[SpaceEdit, tuple[str, ...]], ...
     ]  # these keep the two apart, but do harm elsewhere
@@ -104,7 +113,7 @@ def mends_for(before: Baseline, conflict: Conflict, *, trajectories: bool = True
             if harmful == _HARMFUL:
                 break
     return Mends(
-        accepted=tuple(sorted(accepted, key=lambda one: one[0].cost)),
+        accepted=tuple(accepted),
         rejected=tuple(sorted(rejected, key=lambda one: one[0].cost)),
     )
 
@@ -124,10 +133,20 @@ def smallest_mends(before: Baseline, conflict: Conflict) -> Iterator[tuple[Space
         The show after it.
     """
     kinds = edits_by_kind(before.show, conflict, span=before.span, required=before.required)
+    first = has_form(before.show, conflict)
+    for tier in _TIERS_OF_SHAPES if first else _TIERS:
+        yield from _of_tier(before, conflict, [kinds[k] for k in tier])
+
+
+def _of_tier(
+    before: Baseline, conflict: Conflict, kinds: Sequence[Iterator[SpaceEdit]]
+) -> Iterator[tuple[SpaceEdit, Staged]]:
+    """The mends of some kinds, smallest first."""
     harmful: Counter[int] = Counter()
     done: set[int] = set()
-    numbered = [[(k, edit) for edit in edits] for k, edits in enumerate(kinds)]
-    for k, edit in heapq.merge(*numbered, key=lambda each: each[1].cost):
+    for k, edit in heapq.merge(
+        *map(_numbered, range(len(kinds)), kinds), key=lambda each: each[1].cost
+    ):
         if k in done or harmful[k] == _HARMFUL:
             continue
         after = _separated(before, conflict, edit)
@@ -138,6 +157,20 @@ def smallest_mends(before: Baseline, conflict: Conflict) -> Iterator[tuple[Space
         else:
             done.add(k)
             yield edit, after
+
+
+def _numbered(k: int, edits: Iterator[SpaceEdit]) -> Iterator[tuple[int, SpaceEdit]]:
+    return ((k, edit) for edit in edits)
+
+
+def has_form(show: Staged, conflict: Conflict) -> bool:
+    """Whether the formation in which two come too close is a named shape, or has mirrored pairs or lines."""
+    for one in show.standings:
+        if one.walk <= conflict.at <= one.end:
+            formation = show.show.formations.get(one.formation)
+            spots = {who: (x, y) for who, (x, y, _) in one.spots.items()}
+            return formation is not None and (formation.spots is None or has_shape(spots))
+    return False
 
 
 def words_for(show: Staged) -> dict[tuple[tuple[str, ...], str | None], tuple[str, ...]]:
@@ -281,7 +314,9 @@ def _trajectory_stops(show: Staged) -> Stops:
     """`stop` findings that depend on what is danced."""
     outcome = Outcome()
     for check in checks_of("trajectories"):
-        if check is not keeping_clear.CHECK and check.can_stop:
+        if check is feasible.CHECK:
+            outcome += feasible.feasible_as_drawn(show)
+        elif check is not keeping_clear.CHECK and check.can_stop:
             outcome += check.faults(show)
     return _stops(outcome)
 

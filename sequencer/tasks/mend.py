@@ -2,8 +2,9 @@
 
 from pathlib import Path
 
+from sequencer.errors import InputError, Place
 from sequencer.files import AnyPath, write_text
-from sequencer.planning.mending import Mended, mended_joins, mended_spacing
+from sequencer.planning.mending import Mended, mended_dance, mended_spacing
 from sequencer.progress import Progress, within
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
@@ -18,13 +19,21 @@ class MendingStopped(KeyboardInterrupt):
         self.mended = mended
 
 
-def mend_show(path: AnyPath, *, progress: Progress | None = None) -> Mended:
-    """Mend joins and distances of a show file in place; it is written atomically, and only if it changed.
+def mend_show(path: AnyPath, *, one: bool = False, progress: Progress | None = None) -> Mended:
+    """Mend dance, walks, burns and distances of a show file in place; it is written atomically, and only if it changed.
+
+    Parameters
+    ----------
+    path : path
+    one : bool
+        Whether to stop after the first mend.
+    progress : callable, optional
 
     Raises
     ------
     InputError
-        If the show or its track cannot be used, or the file cannot be written.
+        If the show or its track cannot be used, the file cannot be written, or it was changed meanwhile: then nothing
+        is written.
     MendingStopped
         If it is interrupted after the first mend; each mend made by then was tried on the whole show, and is
         written.
@@ -33,28 +42,48 @@ def mend_show(path: AnyPath, *, progress: Progress | None = None) -> Mended:
     shows.stage_show(
         path, progress=within(progress, 0.0, 0.2)
     )  # rejects an unusable show, another cut included
-    text = path.read_text(encoding="utf-8-sig")
+    before = path.read_bytes()
+    text = before.decode("utf-8-sig")
     track = path.parent / show_from_document(parse_document(text, str(path))).show.track.file
     song = shows.hear_song(track)
     mended = Mended(text=text, done=(), left=())
-    joins: tuple[str, ...] = ()
+    danced: tuple[str, ...] = ()
 
     def made(now: Mended) -> None:
         nonlocal mended
-        mended = Mended(text=now.text, done=joins + now.done, left=())
+        mended = Mended(text=now.text, done=danced + now.done, left=())
 
     try:
-        joined = mended_joins(text, str(path), song, progress=within(progress, 0.2, 0.4), made=made)
-        joins = joined.done
-        spaced = mended_spacing(
-            joined.text, str(path), song, progress=within(progress, 0.4, 1.0), made=made
-        )
-        mended = Mended(text=spaced.text, done=joins + spaced.done, left=joined.left + spaced.left)
+        dance = mended_dance(
+            text, str(path), song, **({"most": 1} if one else {}),
+            progress=within(progress, 0.2, 0.6), made=made,
+        )  # fmt: skip
+        danced = dance.done
+        spaced = Mended(text=dance.text, done=(), left=())
+        if not (one and danced):
+            spaced = mended_spacing(
+                dance.text, str(path), song, **({"most": 1} if one else {}),
+                progress=within(progress, 0.6, 1.0), made=made,
+            )  # fmt: skip
+        mended = Mended(text=spaced.text, done=danced + spaced.done, left=dance.left + spaced.left)
         if mended.done:
-            write_text(path, mended.text)
+            _write(path, before, mended.text)
     except KeyboardInterrupt:
         if not mended.done:
             raise
-        write_text(path, mended.text)  # once more, if it was this that was interrupted
+        _write(path, before, mended.text)  # once more, if it was this that was interrupted
         raise MendingStopped(mended) from None
     return mended
+
+
+def _write(path: Path, before: bytes, text: str) -> None:
+    """Write the mended file, unless somebody has saved another one meanwhile."""
+    now = path.read_bytes()
+    if now != before and now.decode("utf-8-sig", errors="replace") != text:
+        raise InputError(
+            "changed-meanwhile",
+            Place(str(path)),
+            "the show file was changed while it was being mended, so no mend was written and your change is kept",
+            "ask for --mend again",
+        )
+    write_text(path, text)

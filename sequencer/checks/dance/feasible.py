@@ -23,7 +23,6 @@ from sequencer.checks.dance.proven import (
 from sequencer.checks.outcome import Outcome, length_words
 from sequencer.findings import Finding, Severity
 from sequencer.geometry.bodies import SIDES, Side
-from sequencer.motion.fitting.windows import ways_out
 from sequencer.motion.flown.flown_motion import FlownLimits
 from sequencer.motion.patterns.library import cycle_beats
 from sequencer.motion.performers.dancer import Dancer
@@ -46,7 +45,6 @@ from sequencer.motion.props.tension import (
 )
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.model import Step
-from sequencer.staging.dances import dance_of
 from sequencer.staging.results import OfPerformer, results_together
 from sequencer.staging.staged import Staged, written
 
@@ -100,6 +98,7 @@ class _Case:
     show: Staged
     dancer: Dancer
     limits: FeasibilityLimits
+    fly: bool = True  # whether it is sought how blocks are flown
 
     def trajectory(self, side: Side) -> Trajectory:
         trajectory = self.dancer.trajectories[side]
@@ -108,7 +107,9 @@ class _Case:
         return trajectory
 
     def flown(self, span: Span, side: Side) -> FlownFigures | None:
-        """A block as flown; None where the search would hardly end well."""
+        """A block as flown; None where the search would hardly end well, or none is wanted."""
+        if not self.fly:
+            return None
         hand = FlyingHand(
             side=side,
             prop=self.dancer.props[side],
@@ -119,21 +120,6 @@ class _Case:
             ),
         )
         return hand.figures(span) if span.kind == "block" and hand.worth_flying(span) else None
-
-    def ways_out(self, span: Span, side: Side) -> tuple[str, ...]:
-        """Changes that make a block fit its performer, each one tried; empty if none was found."""
-        if span.kind != "block" or self.show.read is None:
-            return ()
-        for block in self.show.blocks_of(self.dancer.name):
-            if side in block.hands and abs(block.start - span.start) < _SAME:
-                show = self.show.show
-                record = show.cast[show.names.index(self.dancer.name)]
-                return ways_out(
-                    dance_of(
-                        block, record, self.show.tempo, self.show.book, torque=show.limits.torque
-                    )
-                )
-        return ()
 
     def finding(
         self,
@@ -187,20 +173,38 @@ def feasible(show: Staged, *, limits: FeasibilityLimits | None = None) -> Outcom
     outcome : Outcome
     """
     limits = limits or limits_of(show)
-    cases = {each.name: _Case(show=show, dancer=each, limits=limits) for each in show.dancers}
-    # What fits a performer depends on which parameters the file leaves open.
-    keys = {
-        who: OfPerformer("feasible", who, (limits, written(show.blocks_of(who)))) for who in cases
+    findings = _findings(show, limits, fly=True)
+    rigid = any(not prop.flexible for each in show.dancers for prop in each.props.values())
+    return Outcome(findings=findings, not_checked=_NOT_CHECKED + (RIGID if rigid else ()))
+
+
+def feasible_as_drawn(show: Staged) -> Outcome:
+    """Findings that stop or warn, of the dance as drawn: what goes slack stops, though it may be flown; quick.
+
+    Parameters
+    ----------
+    show : Staged
+    """
+    found = _findings(show, limits_of(show), fly=False)
+    return Outcome(findings=tuple(each for each in found if each.severity != "note"))
+
+
+def _findings(show: Staged, limits: FeasibilityLimits, *, fly: bool) -> tuple[Finding, ...]:
+    cases = {
+        each.name: _Case(show=show, dancer=each, limits=limits, fly=fly) for each in show.dancers
     }
+    what = "feasible" if fly else "feasible as drawn"
+    # What fits a performer depends on which parameters the file leaves open.
+    keys = {who: OfPerformer(what, who, (limits, written(show.blocks_of(who)))) for who in cases}
     own = results_together(
         show, keys, lambda missing: _of_performers([cases[who] for who in missing])
     )
-    findings = [
-        finding for who, case in cases.items() for finding in (*own[who], *_other_cycles(case))
-    ]
-    rigid = any(not prop.flexible for each in show.dancers for prop in each.props.values())
-    return Outcome(
-        findings=tuple(_merged(findings)), not_checked=_NOT_CHECKED + (RIGID if rigid else ())
+    return tuple(
+        _merged(
+            finding
+            for who, case in cases.items()
+            for finding in (*own[who], *(_other_cycles(case) if fly else ()))
+        )
     )
 
 
@@ -218,7 +222,7 @@ def _of_performers(cases: Sequence[_Case]) -> dict[str, list[Finding]]:
                 hand = Hand(dancer.name, side)
                 if dancer.props[side].flexible:
                     findings += _slack(case, side, pulls[hand])
-                    findings += _drawn(case, side)
+                    findings += _drawn(case, side) if case.fly else []
                 findings += _reach(case, side, reaches[hand])
                 findings += _own_body(case, side, gaps[hand])
                 findings += _pace(case, side)
@@ -359,8 +363,7 @@ def _reach(case: _Case, side: Side, reaches: Sequence[SpanLeast]) -> list[Findin
                 f"{span.label}, {side} hand: {length_words(left.value)} out of reach: "
                 f"{body.arm_length - left.value:.3f} m from the shoulder, with an arm of "
                 f"{body.arm_length:.3f} m",
-                case.ways_out(span, side)
-                or ("use a smaller hand_radius", "bring the centre nearer with across, ahead or up"),
+                ("use a smaller hand_radius", "bring the centre nearer with across, ahead or up"),
                 at=left.beat,
             )
         )  # fmt: skip
@@ -381,9 +384,8 @@ def _own_body(case: _Case, side: Side, gaps: Sequence[SpanLeast]) -> list[Findin
                 case.finding(
                     "self-hit", "stop" if grave else "warn", span,
                     f"{span.label}, {side} hand: the prop goes {length_words(gap.value)} into the {part}",
-                    case.ways_out(span, side)
-                    or ("use a shorter tether" if prop.flexible else f"use a smaller {prop.kind}",
-                        "choose another pattern")
+                    ("use a shorter tether" if prop.flexible else f"use a smaller {prop.kind}",
+                     "choose another pattern")
                     if block else ("leave more beats here", "change the shift of the block after it"),
                     at=gap.beat,
                 )
@@ -428,12 +430,11 @@ def _tangles(case: _Case, meetings: Sequence[tuple[float, float, Least]]) -> lis
         kinds = {span.kind for span in spans}
         grave = kinds == {"block"} or bool(case.dancer.is_lit(np.array(gap.beat)))
         severity: Severity = "stop" if grave else "warn"
-        ways = case.ways_out(spans[0], SIDES[0]) if kinds == {"block"} else ()
         found.append(
             case.finding(
                 "self-tangle", severity, spans[0],
                 f"{label}: {_meeting(names, gap.label)} touch",
-                ways or ("change the hands' timing or direction", "shift one hand's pattern"),
+                ("change the hands' timing or direction", "shift one hand's pattern"),
                 at=gap.beat,
             )
         )  # fmt: skip

@@ -31,6 +31,7 @@ class Cut:
     seconds: float  # [s] of the track
     position: str  # bar.beat
     label: str  # the section or block that begins there
+    who: str = ""  # whose block it is; nobody's if a section begins
 
 
 @where_lit
@@ -61,22 +62,24 @@ def burning_time(show: Staged) -> Outcome:
 
 
 def cuts_of(show: Staged) -> list[Cut]:
-    """Section borders and block borders at which a flame may be put out, by time."""
-    found: dict[float, Cut] = {}
+    """Section borders, and the borders of each performer's own blocks, at which a flame may be put out, by time."""
+    found: dict[tuple[float, str], Cut] = {}
     song = show.song
     for section, name in zip(song.sections, song.section_names(), strict=True):
         beat = round(float(show.tempo.beats_from_seconds(section.start)))
         seconds = show.seconds(beat)
         if 0 <= seconds <= song.duration:
-            found[round(seconds, 3)] = Cut(
+            found[round(seconds, 3), ""] = Cut(
                 seconds=seconds, position=show.position(beat), label=name
             )
     for block in show.blocks:
         seconds = show.seconds(block.start)
-        key = round(seconds, 3)
-        if key not in found:  # of performers who begin together the first
+        if (round(seconds, 3), "") not in found:
             position = show.position(block.start)
-            found[key] = Cut(seconds=seconds, position=position, label=block.title)
+            found.setdefault(
+                (round(seconds, 3), block.who),
+                Cut(seconds=seconds, position=position, label=block.title, who=block.who),
+            )
     return [found[key] for key in sorted(found)]
 
 
@@ -272,7 +275,10 @@ def _remedies(
 ) -> tuple[str, ...]:
     over = burn.lit_s - allowed
     latest = burn.end_s - over
-    inside = [cut for cut in cuts if burn.start_s < cut.seconds < burn.end_s]
+    inside = [
+        cut for cut in cuts
+        if burn.start_s < cut.seconds < burn.end_s and cut.who in ("", burn.who)
+    ]  # fmt: skip
     found = []
     early = [cut for cut in inside if cut.seconds <= latest]
     if early:

@@ -1,0 +1,343 @@
+"""Faults planted in clean solos, one at a time, and the mends that are found for them.
+
+Run: python benchmarks/mends.py [--json] [--faults 100] [--seed 0] [--kinds reach,link]
+
+Each draw makes a solo of its own that is clean (tempo, stature, tether, patterns, links, lit or not), plants one fault
+of one kind with drawn particulars, and checks again; a draw in which nothing of that kind is found is drawn anew. Then mends are
+sought as `check` seeks them, and each is made in the file and the file is checked from its text. A mend holds if
+the fault is gone from its place and no `stop` or `warn` has come that was not there.
+"""
+
+import argparse
+import json
+import statistics
+import time
+from collections import Counter
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+import numpy as np
+
+from sequencer.checks.suite import checked
+from sequencer.errors import InputError
+from sequencer.findings import Finding
+from sequencer.planning.dance_mends import MENDED_CODES, Sought, causes, sought
+from sequencer.planning.trials import FaultTrials
+from sequencer.show.document import parse_document
+from sequencer.show.editing import edited_text
+from sequencer.show.reading import show_from_document
+from sequencer.staging.staged import Staged
+from sequencer.staging.timeline import staged
+from sequencer.timing.song import Section, Song
+
+BEATS = 96
+CALM = (
+    "two-beat-weave",
+    "three-beat-weave",
+    "static-spin",
+    "extension",
+    "butterfly",
+    "windmill",
+    "pendulum",
+)
+FULL = ("antispin-flower-4", "inspin-flower-4", "infinity", "pro-bend-4", "pro-bend-3", "anti-bend-4",
+        "extension-with-antispin")  # fmt: skip
+# Few of each, so that patterns fitted once need not be fitted again.
+TEMPI, STATURES, TETHERS = (100.0, 118.0, 128.0), (1.60, 1.78), (0.40, 0.50)
+_SAME = 0.4  # [s] by which a fault may have moved and count as the same
+_DRAWS = 25  # of a plant, or of a clean solo, before another is drawn
+
+
+@dataclass(kw_only=True)
+class Block:
+    """One pattern of a solo."""
+
+    pattern: str
+    beats: float
+    hands: dict[str, str] = field(default_factory=dict)  # timing and direction
+    given: dict[str, Any] = field(default_factory=dict)  # under `with`
+    more: dict[str, Any] = field(default_factory=dict)  # cycle and shift
+    link: float = 2.0  # [beats] of the link after it; none if 0
+
+    @property
+    def rows(self) -> list[str]:
+        """Its lines of the timeline."""
+        parts = [f"pattern: {self.pattern}"]
+        if self.given:
+            parts.append("with: {" + ", ".join(f"{k}: {v}" for k, v in self.given.items()) + "}")
+        parts += [f"{k}: {v}" for k, v in {**self.hands, **self.more}.items()]
+        parts.append(f"beats: {self.beats:g}")
+        rows = ["  - {" + ", ".join(parts) + "}"]
+        if self.link:
+            rows.append(f"  - {{link: true, beats: {self.link:g}}}")
+        return rows
+
+
+@dataclass(kw_only=True)
+class Solo:
+    """What a show file is written from."""
+
+    tempo: float
+    stature: float
+    tether: float
+    lit: bool
+    blocks: list[Block]
+
+    @property
+    def text(self) -> str:
+        """The show file."""
+        rows = [row for block in self.blocks for row in block.rows]
+        if self.blocks[-1].link:
+            rows.pop()
+        rows[0] = rows[0].replace("{", "{from: 2.1, ", 1)
+        fire = "fire:\n  fuel: kerosene\n  flame: 0.3 m\n  lit: [{from: 1.1, until: 24.1}]\n"
+        return (
+            "title: Planted\ntrack: {file: song.ogg}\nvenue:\n"
+            "  stage: {shape: round, width: 9 m}\n  audience: [{line: [[-9, -9], [9, -9]]}]\n  ceiling: open\n"
+            f"cast:\n  - {{name: Isa, stature: {self.stature:.2f} m, prop: {{tether: {self.tether:.2f} m}}}}\n"
+            "formations:\n  middle: {spots: {Isa: {at: [0, 4.5]}}}\nstaging:\n  - {formation: middle, from: 1.1}\n"
+            "timeline:\n" + "\n".join(rows) + "\n" + (fire if self.lit else "")
+        )
+
+
+def song_of(tempo: float) -> Song:
+    """An even song."""
+    times = tuple(60.0 / tempo * k for k in range(BEATS))
+    end = times[-1] + 60.0 / tempo
+    return Song(
+        track="song.ogg", sha256="0" * 64, duration=end, tempo=tempo, metre=4, beats=times,
+        downbeats=times[::4], sections=(Section(start=0.0, end=end, label="A"),),
+    )  # fmt: skip
+
+
+def stage(solo: Solo) -> Staged:
+    """The solo, staged."""
+    return _staged(solo.text, solo)
+
+
+def _staged(text: str, solo: Solo) -> Staged:
+    return staged(show_from_document(parse_document(text, "solo.yaml")), song_of(solo.tempo))
+
+
+def faults_of(show: Staged) -> list[Finding]:
+    """What stops or warns."""
+    return [each for each in checked(show).findings if each.severity != "note"]
+
+
+def _at_first_sight(show: Staged) -> list[Finding]:
+    """The same as drawn, without a flight being sought: quick, and never fewer."""
+    return [each for own in FaultTrials(show=show).before.values() for each in own]
+
+
+def clean(draw: np.random.Generator) -> Solo:
+    """A solo in whose dance nothing is wrong."""
+    while True:
+        solo = Solo(
+            tempo=float(draw.choice(TEMPI)),
+            stature=float(draw.choice(STATURES)),
+            tether=float(draw.choice(TETHERS)),
+            lit=bool(draw.random() < 0.5),
+            blocks=[],
+        )
+        for _ in range(_DRAWS):
+            one = _block(draw)
+            tried = replace(solo, blocks=[*solo.blocks, one])
+            if not any(each.code in MENDED_CODES for each in _at_first_sight(stage(tried))):
+                solo = tried
+            if len(solo.blocks) == 4:
+                return solo
+
+
+def _block(draw: np.random.Generator) -> Block:
+    name = str(draw.choice(CALM if draw.random() < 0.5 else FULL))
+    timing = str(draw.choice(["together", "split"]))
+    direction = str(draw.choice(["same", "opposite"]))
+    more = {"shift": 0.5 * int(draw.integers(0, 4))} if draw.random() < 0.4 else {}
+    return Block(
+        pattern=name, beats=float(draw.choice([6, 8, 10, 14])),
+        hands={"timing": timing, "direction": direction}, more=more,
+        link=float(draw.choice([1, 2, 2, 3])),
+    )  # fmt: skip
+
+
+def _metres(draw: np.random.Generator, value: float) -> str:
+    return f"{100 * value:.0f} cm" if draw.random() < 0.5 else f"{value:.2f} m"
+
+
+def _own_body(draw: np.random.Generator, block: Block) -> None:
+    name = str(draw.choice(["ahead", "across"]))
+    block.given = {**block.given, name: _metres(draw, float(draw.uniform(-0.35, 0.15)))}
+
+
+def _reach(draw: np.random.Generator, block: Block) -> None:
+    if draw.random() < 0.6:
+        block.given = {**block.given, "ahead": _metres(draw, float(draw.uniform(0.15, 0.5)))}
+    else:
+        block.given = {**block.given, "hand_radius": _metres(draw, float(draw.uniform(0.35, 0.8)))}
+
+
+def _slack(draw: np.random.Generator, block: Block) -> None:
+    block.more = {**block.more, "cycle": float(draw.choice([3, 4, 5, 6, 8]))}
+
+
+def _pace(draw: np.random.Generator, block: Block) -> None:
+    block.more = {**block.more, "cycle": float(draw.choice([0.5, 0.75, 1, 1.5, 2]))}
+
+
+def _floor(draw: np.random.Generator, block: Block) -> None:
+    """Low: with the long tethers that `planted` gives for it, the hand's work reaches the floor."""
+    block.pattern = str(draw.choice(["two-beat-weave", "three-beat-weave", "stall", "butterfly"]))
+    block.given = {"up": _metres(draw, -float(draw.uniform(0.0, 0.3)))}
+    block.hands = {"timing": "together", "direction": "same"}
+
+
+def _link(draw: np.random.Generator, block: Block) -> None:
+    block.link = float(draw.choice([0.5, 0.5, 1]))
+
+
+def _shift(draw: np.random.Generator, block: Block) -> None:
+    if draw.random() < 0.5:
+        block.link = 0.0
+    else:
+        block.more = {**block.more, "shift": 0.25 * int(draw.integers(1, 16))}
+
+
+JOINS = ("does-not-join", "needs-a-link", "needs-a-shift", "wrong-way-round", "link-too-hard")
+KINDS: dict[str, tuple[Callable[[np.random.Generator, Block], None], tuple[str, ...]]] = {
+    "own body": (_own_body, ("self-hit", "flame-near-body", "self-tangle")),
+    "link": (_link, (*JOINS, "self-hit", "flame-near-body")),
+    "reach": (_reach, ("hand-out-of-reach",)),
+    "slack": (_slack, ("tether-slack",)),
+    "pace": (_pace, ("too-fast-to-dance",)),
+    "floor": (_floor, ("hits-floor",)),
+    "shift": (_shift, (*JOINS, "self-hit", "flame-near-body", "self-tangle")),
+}
+
+
+def planted(draw: np.random.Generator, kind: str) -> tuple[Solo, Staged, list[Finding]]:
+    """A solo with one fault of a kind; its faults, those of the kind first."""
+    plant, codes = KINDS[kind]
+    while True:
+        solo = clean(draw)
+        for _ in range(_DRAWS):
+            k = int(draw.integers(0, len(solo.blocks) - (kind in ("link", "shift"))))
+            block = replace(solo.blocks[k])
+            plant(draw, block)
+            tried = replace(solo, blocks=[*solo.blocks[:k], block, *solo.blocks[k + 1 :]])
+            if kind == "floor":
+                tried = replace(
+                    tried, tether=round(solo.stature * float(draw.choice([0.41, 0.42])), 2)
+                )
+            try:
+                show = stage(tried)
+            except (InputError, ValueError):
+                continue
+            if not any(each.code in codes for each in _at_first_sight(show)):
+                continue
+            found = sorted(faults_of(show), key=lambda each: each.code not in codes)
+            if found and found[0].code in codes:
+                return tried, show, found
+
+
+def wrong_with(found: Sought, solo: Solo, before: list[Finding], gone: list[Finding]) -> list[str]:
+    """What the mends do not do that they say, each made in the file and checked from its text."""
+    wrong = []
+    for mend in found.mends:
+        text = solo.text
+        for step in mend.steps:
+            text = edited_text(text, list(step.changes), step.insertions)
+        after = faults_of(_staged(text, solo))
+        for each in after:
+            if _among(each, gone):
+                wrong.append(f"{mend.words}: {each.code} is still there")
+            elif not _among(each, before):
+                wrong.append(f"{mend.words}: {each.code} at {each.position} is new")
+    return wrong
+
+
+def _among(each: Finding, others: list[Finding]) -> bool:
+    return any(
+        each.code == other.code and each.severity >= other.severity
+        and (each.start is None or other.start is None
+             or abs(each.start - other.start) < _SAME or abs((each.end or 0) - (other.end or 0)) < _SAME)
+        for other in others
+    )  # fmt: skip
+
+
+def outcomes(kinds: list[str], count: int, seed: int) -> Iterator[dict[str, Any]]:
+    """One row for each planted fault, the kinds in turn."""
+    for k in range(count):
+        kind = kinds[k % len(kinds)]
+        solo, show, found = planted(np.random.default_rng([seed, k]), kind)
+        trials = FaultTrials(show=show)
+        codes = KINDS[kind][1]
+        (cause, *_) = [each for each in causes(show, found) if each.code in codes]
+        start = time.process_time()
+        answer = sought(trials, cause)
+        spent = time.process_time() - start
+        yield {
+            "kind": kind, "number": k, "code": cause.code, "faults": len(found),
+            "mends": [mend.words for mend in answer.mends],
+            "same pattern": any(not mend.of_the_look for mend in answer.mends),
+            "tried": answer.tried, "trials": answer.trials, "seconds": round(spent, 2),
+            "message": cause.faults[0].message, "text": solo.text,
+            "wrong": wrong_with(answer, solo, found, list(cause.faults)),
+        }  # fmt: skip
+
+
+def summary(rows: list[dict[str, Any]]) -> dict[str, Any]:
+    """Shares of the faults by kind."""
+    by: dict[str, Counter[str]] = {}
+    for row in rows:
+        for kind in (row["kind"], "all"):
+            each = by.setdefault(kind, Counter())
+            each["planted"] += 1
+            each["mended"] += bool(row["mends"])
+            each["same pattern"] += row["same pattern"]
+            each["told"] += len(row["mends"])
+            each["wrong"] += len({words.split(": ")[0] for words in row["wrong"]})
+    return {
+        "kinds": {kind: dict(each) for kind, each in by.items()},
+        "median trials": statistics.median(row["trials"] for row in rows),
+        "median seconds": statistics.median(row["seconds"] for row in rows),
+        "most seconds": max(row["seconds"] for row in rows),
+    }
+
+
+def main() -> None:
+    """Command line."""
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--json", action="store_true", help="print every row as JSON")
+    parser.add_argument("--faults", type=int, default=100)
+    parser.add_argument("--seed", type=int, default=0)
+    parser.add_argument("--kinds", default=",".join(KINDS))
+    parser.add_argument("--verbose", action="store_true", help="print each fault as it is done")
+    options = parser.parse_args()
+    rows = []
+    for row in outcomes(options.kinds.split(","), options.faults, options.seed):
+        rows.append(row)
+        if options.verbose:
+            print(
+                row["number"],
+                row["kind"],
+                row["code"],
+                row["trials"],
+                row["seconds"],
+                row["message"][:90],
+                flush=True,
+            )
+            for words in row["mends"] or (f"tried {row['tried']}",):
+                print("     ", words)
+            for words in row["wrong"]:
+                print("   !!!", words)
+    if options.json:
+        print(json.dumps({"summary": summary(rows), "rows": rows}, indent=1, ensure_ascii=False))
+        return
+    for kind, each in summary(rows)["kinds"].items():
+        print(f"{kind:<9}", ", ".join(f"{name} {number}" for name, number in each.items()))
+    print({key: value for key, value in summary(rows).items() if key != "kinds"})
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,224 @@
+"""Mends of one performer's dance, each tried on the restaged show: the smallest of each kind, with its range.
+
+Faults of one cause are mended together: the same step of the show file, whoever dances it and however often.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from sequencer.findings import Finding
+from sequencer.planning.dance_edits import block_ladders, ranges
+from sequencer.planning.fault_places import OF_JOINS, FaultPlace, place_of
+from sequencer.planning.ladders import Ladder
+from sequencer.planning.link_edits import passage_ladders
+from sequencer.planning.stage_edits import OF_BURNS, OF_WALKS, burn_path, stage_ladders, walk_path
+from sequencer.planning.trials import DanceEdit, FaultTrials, Trial
+from sequencer.staging.staged import Path, Staged
+
+MENDED_CODES = (
+    *OF_JOINS, "self-hit", "flame-near-body", "self-tangle", "hand-out-of-reach", "tether-slack",
+    "too-fast-to-dance", "hits-floor", "ceiling-too-low", *OF_WALKS, *OF_BURNS,
+)  # fmt: skip
+OFFERED = 3  # mends of one cause
+MOST_TRIALS = 70  # for one cause
+_FOLLOWED = 3  # changes that break a join, which are tried with a mend of that join
+_FOLLOWING = 10  # trials of each
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class DanceMend:
+    """A change that was tried and clears a cause without harm."""
+
+    words: str  # what to do, as a value or a range, and what it costs
+    steps: tuple[DanceEdit, ...]  # one after the other
+    after: Staged  # the show with it
+    of_the_look: bool = False  # it makes another dance of it
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Sought:
+    """What was found for one cause."""
+
+    mends: tuple[DanceMend, ...]  # in the order in which a performer would try them
+    tried: tuple[str, ...] = ()  # kinds of change that were tried
+    trials: int = 0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Cause:
+    """Faults that one change of the show file may mend."""
+
+    code: str
+    faults: tuple[Finding, ...]
+    place: FaultPlace
+
+
+def causes(show: Staged, faults: Sequence[Finding]) -> list[Cause]:
+    """The faults that mends are sought for, by cause, in their order."""
+    found: dict[tuple[str, Path | None, Path | None], list[tuple[Finding, FaultPlace]]] = {}
+    for fault in faults:
+        if fault.code not in MENDED_CODES or fault.severity == "note":
+            continue
+        place: FaultPlace | None
+        key: tuple[Path | None, Path | None]
+        if fault.code in OF_WALKS or fault.code in OF_BURNS:
+            # each walker has a way of their own, but those of one burn are put out together
+            path = (walk_path if fault.code in OF_WALKS else burn_path)(show, fault)
+            place, key = FaultPlace(who=fault.who[0]), (path, None)
+        else:
+            place = place_of(show, fault)
+            if place is None:
+                continue
+            key = _step_of(place)
+        found.setdefault((fault.code, *key), []).append((fault, place))
+    return [
+        Cause(code=key[0], faults=tuple(fault for fault, _ in each), place=each[0][1])
+        for key, each in found.items()
+    ]
+
+
+def _step_of(place: FaultPlace) -> tuple[Path | None, Path | None]:
+    if place.blocks and not place.at_the_passage:
+        return place.blocks[0].path, None
+    passage = place.passage
+    if passage is None:
+        return (place.blocks[0].path if place.blocks else None), None
+    return tuple(None if each is None else each.path for each in (passage.before, passage.after))  # type: ignore[return-value]
+
+
+def sought(
+    trials: FaultTrials,
+    cause: Cause,
+    *,
+    most: int = OFFERED,
+    look: bool = True,
+    ranged: bool = True,
+) -> Sought:
+    """Mends of a cause, each tried on the restaged show.
+
+    Parameters
+    ----------
+    trials : FaultTrials
+    cause : Cause
+    most : int
+        How many mends are wanted, of one kind each.
+    look : bool
+        Whether another dance (another pattern) may be offered where nothing smaller helps.
+    ranged : bool
+        Whether it is sought how far a change may go, to tell it as a range.
+    """
+    start = trials.spent
+    mends: list[DanceMend] = []
+    tried: list[str] = []
+    broken: list[tuple[DanceEdit, Trial]] = []  # clears the cause, but a join no longer holds
+    for ladder in _ladders(trials.show, cause):
+        if len(mends) >= most or trials.spent - start >= MOST_TRIALS:
+            break
+        if (ladder.last or ladder.of_the_look) and mends:
+            continue
+        if ladder.of_the_look:
+            mends += _followed(trials, cause, broken)
+            if mends or not look:
+                continue
+        tried.append(ladder.name)
+        mend = _on(trials, cause, ladder, broken, ranged=ranged)
+        if mend is not None:
+            mends.append(mend)
+    if not mends:
+        mends += _followed(trials, cause, broken)
+    return Sought(
+        mends=tuple(mends), tried=tuple(dict.fromkeys(tried)), trials=trials.spent - start
+    )
+
+
+def _ladders(show: Staged, cause: Cause) -> Iterator[Ladder]:
+    place, fault = cause.place, cause.faults[0]
+    if fault.code in OF_WALKS or fault.code in OF_BURNS:
+        yield from stage_ladders(show, fault)
+        return
+    at_passage = [] if place.passage is None else passage_ladders(show, place.passage)
+    of_blocks = [
+        ladder for block in place.blocks[:2] for ladder in block_ladders(show, block, fault)
+    ]  # fmt: skip
+    if not place.at_the_passage:
+        yield from (ladder for ladder in of_blocks if not ladder.of_the_look)
+        yield from at_passage
+        yield from (ladder for ladder in of_blocks if ladder.of_the_look)
+        return
+    yield from at_passage
+    yield from of_blocks
+    passage = place.passage
+    if passage is not None and not of_blocks:
+        for block in (passage.after, passage.before):
+            if block is not None:
+                yield from (
+                    ladder for ladder in block_ladders(show, block, fault)
+                    if ladder.of_the_look or "leav" in ladder.name
+                )  # fmt: skip
+
+
+def _on(
+    trials: FaultTrials,
+    cause: Cause,
+    ladder: Ladder,
+    broken: list[tuple[DanceEdit, Trial]],
+    *,
+    ranged: bool,
+) -> DanceMend | None:
+    """The smallest clear rung of a ladder, with the range that is clear beside it."""
+    for rung in ladder.rungs[: ladder.most]:
+        trial = trials.of(cause.faults, rung)
+        if trial is None:
+            continue
+        if trial.cleared and trial.harm and all(each.code in OF_JOINS for each in trial.harm):
+            broken.append((rung, trial))
+        if not trial.clear:
+            continue
+        return DanceMend(
+            words=_words(trials, cause, ladder, rung) if ranged else rung.told, steps=(rung,), after=trial.after,
+            of_the_look=ladder.of_the_look,
+        )  # fmt: skip
+    return None
+
+
+def _words(trials: FaultTrials, cause: Cause, ladder: Ladder, rung: DanceEdit) -> str:
+    """The rung as a value or, where larger changes are clear too, as a range."""
+    if not ladder.step or ladder.range_words is None:
+        return rung.told
+    run = [rung]
+    for up in (True, False):
+        more = []
+        for own in ranges(ladder.beyond(rung, up=up)):
+            trial = trials.of(cause.faults, own)
+            if trial is None or not trial.clear:
+                break
+            more.append(own)
+        run += more
+        if len(more) > 1:
+            break
+    if len(run) == 1:
+        return rung.told
+    low, high = (end(run, key=lambda each: each.value) for end in (min, max))
+    return ladder.range_words(low, high)
+
+
+def _followed(
+    trials: FaultTrials, cause: Cause, broken: Sequence[tuple[DanceEdit, Trial]]
+) -> list[DanceMend]:
+    """A change that clears the cause but breaks a join, with the smallest mend of that join."""
+    for rung, trial in broken[:_FOLLOWED]:
+        harm = trial.harm[0]
+        place = place_of(trial.after, harm)
+        if place is None or place.passage is None:
+            continue
+        left = _FOLLOWING
+        for ladder in passage_ladders(trial.after, place.passage, both=False):
+            for more in ladder.rungs[:left]:
+                left -= 1
+                second = trials.of(cause.faults, rung, more)
+                if second is not None and second.clear:
+                    words = f"{rung.words}, and at {harm.position} {more.words}"
+                    return [
+                        DanceMend(words=words, steps=(rung, more), after=second.after)
+                    ]  # fmt: skip
+    return []

@@ -1,0 +1,223 @@
+"""Changes of a show file tried on the restaged show: whether a fault is gone, and whether anything is worse.
+
+A fault is a finding that stops or warns. A change clears it if no fault of its kind is left in its place, and does harm if
+there is a fault that was not there before, or one that is worse than it was.
+"""
+
+import re
+from collections import defaultdict
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from sequencer.checks.check import Check
+from sequencer.checks.dance import feasible
+from sequencer.checks.dance.feasible import feasible_as_drawn
+from sequencer.checks.registry import checks
+from sequencer.errors import InputError
+from sequencer.findings import SEVERITIES, Finding
+from sequencer.planning.restaging import restaged
+from sequencer.progress import stop_if_unwanted
+from sequencer.show.editing import Change, Insertion
+from sequencer.staging.staged import Staged
+
+BESIDE = 0.3  # [s] by which a fault may have moved and count as the same
+_ROUNDING = 0.0101  # [m] that messages are rounded to
+_LENGTH = re.compile(r"(\d+(?:\.\d+)?) (mm|cm|m)\b(?!/)")
+_OVER = re.compile(r"(\d+(?:\.\d+)?)[^(;,]*[(,] ?(?:the )?limit (?:is )?(\d+(?:\.\d+)?)")
+_TAUT = re.compile(r"from (\d+(?:\.\d+)?) on")
+_TEMPO = re.compile(r"at (\d+(?:\.\d+)?) beats a minute")
+_METRES = {"mm": 0.001, "cm": 0.01, "m": 1.0}
+_BREACH = ("into", "out of reach", "beyond")  # words after which a length is one too many
+_QUICK = (
+    "joins",
+    "feasible",
+    "walks",
+    "distances",
+)  # checks that settle most trials, in this order
+
+_Key = tuple[str, tuple[str, ...]]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DanceEdit:
+    """One change of the show file to mend a fault of the dance."""
+
+    words: str  # what to do, with its number
+    cost: str = ""  # what it costs, in words
+    changes: tuple[Change, ...] = ()
+    insertions: tuple[Insertion, ...] = ()
+    value: float = 0.0  # of what is changed, to order by
+
+    @property
+    def key(self) -> str:
+        """The change, whatever it is called."""
+        return repr((self.changes, self.insertions))
+
+    @property
+    def told(self) -> str:
+        """What to do and what it costs."""
+        return f"{self.words} ({self.cost})" if self.cost else self.words
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Trial:
+    """What becomes of a show with a change."""
+
+    after: Staged
+    cleared: bool
+    harm: tuple[Finding, ...] = ()  # the first faults that are new or worse
+
+    @property
+    def clear(self) -> bool:
+        """Whether the fault is gone and nothing is worse."""
+        return self.cleared and not self.harm
+
+
+@dataclass(slots=True, kw_only=True, eq=False)
+class FaultTrials:
+    """Trials of changes on one show, against the faults that it has.
+
+    Parameters
+    ----------
+    show : Staged
+        Staged from a file.
+    """
+
+    show: Staged
+    spent: int = 0  # trials made so far
+    _before: dict[_Key, list[Finding]] = field(default_factory=dict)
+    _known: dict[tuple[str, tuple[int, ...]], Trial | None] = field(default_factory=dict)
+
+    @property
+    def before(self) -> Mapping[_Key, Sequence[Finding]]:
+        """The faults of the show, by code and who."""
+        if not self._before:
+            found: dict[_Key, list[Finding]] = defaultdict(list)
+            for check in _in_order(()):
+                for each in faults_in(check, self.show):
+                    found[each.code, each.who].append(each)
+            self._before = found
+            self._before.setdefault(("", ()), [])  # so that a clean show is looked at once
+        return self._before
+
+    def has(self, faults: Sequence[Finding]) -> bool:
+        """Whether any of some faults of another staging of this show is here, in its place."""
+        return any(
+            _beside(fault, each)
+            for fault in faults for each in self.before.get((fault.code, fault.who), ())
+        )  # fmt: skip
+
+    def of(self, faults: Sequence[Finding], *steps: DanceEdit) -> Trial | None:
+        """The trial of a change, made in one or several steps; None if it does not fit the rest of the show.
+
+        Parameters
+        ----------
+        faults : sequence of Finding
+            To be cleared, all of one kind.
+        *steps : DanceEdit
+            Each is of the show as the one before leaves it.
+        """
+        key = ("|".join(step.key for step in steps), tuple(id(fault) for fault in faults))
+        if key not in self._known:
+            stop_if_unwanted()
+            self.spent += 1
+            self._known[key] = self._tried(faults, steps)
+        return self._known[key]
+
+    def _tried(self, faults: Sequence[Finding], steps: Sequence[DanceEdit]) -> Trial | None:
+        after = self.show
+        try:
+            for step in steps:
+                after = restaged(after, step.changes, step.insertions)
+        except (InputError, ValueError):
+            return None
+        code = faults[0].code
+        harm: list[Finding] = []
+        for check in _in_order((code,)):
+            for each in faults_in(check, after):
+                if each.code == code and any(self._stays(fault, each) for fault in faults):
+                    return Trial(after=after, cleared=False)
+                if not self._was_there(each):
+                    harm.append(each)
+            if harm:
+                break
+        return Trial(after=after, cleared=True, harm=tuple(harm))
+
+    def _stays(self, fault: Finding, each: Finding) -> bool:
+        """Whether a fault of a changed show is the one to be cleared, still there."""
+        if (each.code, each.who) != (fault.code, fault.who) or not _beside(fault, each):
+            return False
+        return not any(  # it may be a neighbour that was there before
+            other != fault and (other.message, other.start) == (each.message, each.start)
+            for other in self.before.get((each.code, each.who), ())
+        )
+
+    def _was_there(self, each: Finding) -> bool:
+        """Whether a fault was there before, and no better."""
+        return any(
+            SEVERITIES.index(old.severity) <= SEVERITIES.index(each.severity)
+            and _beside(old, each)
+            and (old.message == each.message or not _worse(old.message, each.message))
+            for old in self.before.get((each.code, each.who), ())
+        )
+
+
+def faults_in(check: Check, show: Staged) -> Iterator[Finding]:
+    """Findings of a check that stop or warn; a tether that goes slack as drawn stops, without a flight being sought."""
+    outcome = feasible_as_drawn(show) if check is feasible.CHECK else check.faults(show)
+    return (each for each in outcome.findings if each.severity != "note")
+
+
+def _in_order(codes: Sequence[str]) -> list[Check]:
+    """All checks but those on request: those that give some codes first, then those that settle most trials."""
+    use = [check for check in checks() if not check.on_request]
+    first = [check for check in use if set(codes) & set(check.codes)]
+    quick = [check for name in _QUICK for check in use if check.name == name]
+    return list(dict.fromkeys((*first, *quick, *use)))
+
+
+def _beside(one: Finding, other: Finding) -> bool:
+    """Whether two findings are about the same time."""
+    if one.start is None or other.start is None:
+        return one.start is other.start
+    ends = [each.start if each.end is None else each.end for each in (one, other)]
+    return one.start <= (ends[1] or 0.0) + BESIDE and other.start <= (ends[0] or 0.0) + BESIDE
+
+
+def _worse(before: str, after: str) -> bool:
+    """Whether what a message tells is worse than what another of its kind tells."""
+    old, new = _over(before), _over(after)
+    if old and new:
+        return max(new) > max(old) * 1.005
+    old, new = _TAUT.findall(before), _TAUT.findall(after)
+    if old and new:
+        return float(new[0]) > float(old[0]) + 0.05
+    short = [_short(text) for text in (before, after)]
+    return short[0] is not None and short[1] is not None and short[1] > short[0] + _ROUNDING
+
+
+def pace_share(message: str) -> float:
+    """The share of its beats that a cycle can hardly be above (slack), or below (too fast), as a message tells it."""
+    taut, now = _TAUT.search(message), _TEMPO.search(message)
+    if taut and now:
+        return 1.02 * float(now[1]) / float(taut[1])
+    if "limit" not in message:
+        return 1.0
+    # a force or an acceleration goes with the square of the pace
+    steep = any(word in message for word in ("accelerates", "pulls", "twists"))
+    over = max(_over(message), default=1.0)
+    return 0.98 * (over**0.5 if steep else over)
+
+
+def _over(message: str) -> list[float]:
+    """How many times their limits the figures of a message are."""
+    return [float(value) / float(limit) for value, limit in _OVER.findall(message)]
+
+
+def _short(message: str) -> float | None:
+    """By how much the first length of a message breaks what is required [m]; negative if it is a distance left."""
+    found = _LENGTH.search(message)
+    if found is None:
+        return None
+    size = float(found[1]) * _METRES[found[2]]
+    return size if message[found.end() :].lstrip().startswith(_BREACH) else -size
