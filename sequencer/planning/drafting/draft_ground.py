@@ -26,6 +26,7 @@ from sequencer.show.reading import ReadShow, nearest, show_from_document
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
+from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 
 _LOUD = 0.9  # [1] share of loudness in how full the music is; the rest is how busy it is
@@ -108,12 +109,21 @@ class DraftGround:
         slots = slots_of(
             self.base.song,
             self.base.tempo,
-            taken=[(block.start, block.end) for block in own] + self.stop_spans(),
+            taken=[
+                *((block.start, block.end) for block in own),
+                *self.stop_spans(),
+                *self.unsteady(),
+            ],
             alike=self.whole.show.wishes.returns == "alike",
             only=self.section,
         )
         if slots:
             return slots
+        if self.unsteady() and not own:
+            raise self.fault(
+                "no-beat", ("track", "file"), "no steady beat was found in this song",
+                "tap along and give your beats under `track`, `corrections`, `beats`",
+            )  # fmt: skip
         if self.section is None:
             raise self.fault(
                 "nothing-to-fill", ("timeline",), f"no gap of {SHORTEST_STRETCH} beats or more is left in the timeline",
@@ -170,6 +180,18 @@ class DraftGround:
             for start, end in spans
             if start >= 0 and not any(b.start < end - 1e-6 and b.end > start + 1e-6 for b in own)
         ]
+
+    def unsteady(self) -> list[tuple[float, float]]:
+        """From when to when no steady beat was heard [beats]: there nothing is drafted."""
+        beat = self.base.tempo.beats_from_seconds
+        return [(float(beat(a)), float(beat(b))) for a, b in self.base.song.unsteady]
+
+    def left_open(self) -> tuple[str, ...]:
+        """What is not drafted because of the song, in words."""
+        return tuple(
+            f"{clock_text(a)} to {clock_text(b)}: no steady beat was heard there, so nothing is drafted; tap along to change that"
+            for a, b in self.base.song.unsteady
+        )
 
     def _section_names(self) -> list[str]:
         return list(dict.fromkeys([*(p.name for p in self.parts), *(p.label for p in self.parts)]))

@@ -47,6 +47,7 @@ class Draft:
     checked: bool  # whether the checks found it clean
     left: tuple[Finding, ...]  # STOP and WARN that the show has without the routine
     unmet: tuple[str, ...]  # wishes that it leaves out
+    left_open: tuple[str, ...] = ()  # what of the song is not filled, and why
 
     @property
     def gap(self) -> float:
@@ -142,6 +143,7 @@ class _Drafting:
         if self.asked.another:
             setting.besides = self._another(setting)
         known: tuple[int, ...] | None = None
+        faults: list[Finding] = []
         for number in range(MOST_ROUNDS):
             for effort in (QUICK, self.asked.effort):
                 chosen = self._best(setting, known, effort)
@@ -156,7 +158,7 @@ class _Drafting:
                     return replace(draft, checked=True)
                 if not cut(setting, chosen.picks, show, faults):
                     raise self._not_clean(faults[0])
-        raise self._not_clean(None)
+        raise self._not_clean(faults[0] if faults else None)
 
     def best_so_far(self) -> Draft | None:
         """The best routine of a search that was interrupted; it was not checked."""
@@ -302,6 +304,7 @@ class _Drafting:
             checked=False,
             left=tuple(self._before.values()),
             unmet=setting.unmet(chosen.picks),
+            left_open=ground.left_open(),
         )
         return draft, show
 
