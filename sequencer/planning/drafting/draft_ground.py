@@ -69,7 +69,7 @@ class DraftGround:
     @cached_property
     def values(self) -> dict[str, Any]:
         """The file's values without what is to be drafted anew."""
-        return without_drafted(self.document.values, self.keep)
+        return without_drafted(self.document.values, self.keep, staging=self.section is None)
 
     @cached_property
     def lead(self) -> Performer:
@@ -77,6 +77,25 @@ class DraftGround:
         wished = self.whole.show.wishes.lead
         cast = self.base.show.cast
         return next((each for each in cast if each.name == wished), cast[0])
+
+    @cached_property
+    def dancing(self) -> tuple[Performer, ...]:
+        """Who dances what is drafted: everybody, the lead first."""
+        return (self.lead, *(each for each in self.base.show.cast if each is not self.lead))
+
+    @property
+    def drafts_formations(self) -> bool:
+        """Whether nothing that stays says where the group stands, and the whole song is drafted."""
+        return len(self.dancing) > 1 and self.section is None and not self.base.show.staging
+
+    @cached_property
+    def taken(self) -> list[tuple[float, float]]:
+        """From when to when somebody who dances has something to do already [beats]."""
+        return [
+            (block.start, block.end)
+            for each in self.dancing
+            for block in (*self.base.blocks_of(each.name), *self.base.stops_of(each.name))
+        ]
 
     @cached_property
     def parts(self) -> tuple[SongPart, ...]:
@@ -105,12 +124,11 @@ class DraftGround:
         InputError
             If there is none.
         """
-        own = (*self.base.blocks_of(self.lead.name), *self.base.stops_of(self.lead.name))
         slots = slots_of(
             self.base.song,
             self.base.tempo,
             taken=[
-                *((block.start, block.end) for block in own),
+                *self.taken,
                 *self.stop_spans(),
                 *self.unsteady(),
             ],
@@ -119,7 +137,7 @@ class DraftGround:
         )
         if slots:
             return slots
-        if self.unsteady() and not own:
+        if self.unsteady() and not self.taken:
             raise self.fault(
                 "no-beat", ("track", "file"), "no steady beat was found in this song",
                 "tap along and give your beats under `track`, `corrections`, `beats`",
@@ -173,12 +191,11 @@ class DraftGround:
     def stop_spans(self) -> list[tuple[float, float]]:
         """From when to when everything stops because of the wishes [beats], by start; only where nothing is written."""
         begins = {part.name: float(part.start) for part in self.parts}
-        own = (*self.base.blocks_of(self.lead.name), *self.base.stops_of(self.lead.name))
         spans = sorted((begins[name] - STOP_BEATS, begins[name]) for name in set(self.stops()))
         return [
             (start, end)
             for start, end in spans
-            if start >= 0 and not any(b.start < end - 1e-6 and b.end > start + 1e-6 for b in own)
+            if start >= 0 and not any(a < end - 1e-6 and b > start + 1e-6 for a, b in self.taken)
         ]
 
     def unsteady(self) -> list[tuple[float, float]]:
@@ -278,7 +295,9 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
             "tap along and give your beats under `track`, `corrections`, `beats`",
         )  # fmt: skip
     keep = () if section is None else _outside(whole, song, section)
-    read = show_from_document(replace(document, values=without_drafted(document.values, keep)))
+    read = show_from_document(
+        replace(document, values=without_drafted(document.values, keep, staging=section is None))
+    )
     return DraftGround(
         text=text,
         document=document,

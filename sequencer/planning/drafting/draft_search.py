@@ -17,6 +17,7 @@ from sequencer.planning.drafting.choices import Chosen, Counting, Undecided, bes
 from sequencer.planning.drafting.cuts import Findings, caused, cut, grave_findings
 from sequencer.planning.drafting.draft_entries import SlotDance, rows_of
 from sequencer.planning.drafting.draft_ground import DraftGround, ground_of
+from sequencer.planning.drafting.group_draft import ALONE, GroupDraft, group_draft
 from sequencer.planning.drafting.setting import Setting
 from sequencer.planning.drafting.weights import Weights
 from sequencer.progress import Progress
@@ -128,12 +129,16 @@ class _Drafting:
         self._setting: Setting | None = None
         self._chosen: Chosen | None = None
         self._before: Findings = {}
+        self._group: GroupDraft = ALONE
 
     def draft(self) -> Draft:
         """The draft; see `drafted_show`."""
+        slots = self.ground.slots()
+        self._group = group_draft(self.ground, slots)
         setting = setting_for(
             self.ground,
-            self.ground.slots(),
+            slots,
+            self._group,
             weights=self.asked.weights,
             seed=self.asked.seed,
             say=self._within(_STAGED, _HEARD),
@@ -242,7 +247,9 @@ class _Drafting:
     def danced(self, setting: Setting, picks: Sequence[int]) -> list[SlotDance]:
         """What is danced in each slot."""
         links = {pair: key[2] for pair, key in setting.passage_keys(picks)}
-        blocks = self.ground.base.blocks_of(self.ground.lead.name)
+        blocks = [
+            block for each in self.ground.dancing for block in self.ground.base.blocks_of(each.name)
+        ]
         starts, ends = (
             (
                 {round(edge, 6) for edge in edges}
@@ -260,6 +267,7 @@ class _Drafting:
                     move=setting.cast.moves[picks[slot.material]],
                     lead=LEAD_LINK if slot.start in ends and (k - 1, k) not in links else 0,
                     link=link,
+                    mirror=self._group.mirrored.get(k, ()),
                     rest=0 if link else setting.early(k),
                 )
             )
@@ -285,6 +293,8 @@ class _Drafting:
             keep=ground.keep,
             phrases=phrases,
             rows=rows,
+            formations=self._group.formations if ground.section is None else None,
+            staging=self._group.staging,
             starts=ground.starts(),
         )
         read = show_from_document(parse_document(text.removeprefix("\ufeff"), ground.document.file))
