@@ -333,7 +333,10 @@ class _Lines:
         if heading is None:
             at = len(self._lines) if before is None else self._above(before)
             items = [f"{key}:", *(self._item(row, 2) for row in rows)]
-            self._put(at, ["", *items] if before is None else [*items, ""])
+            apart = (
+                before is None and at not in self._before
+            )  # what was put there ends in a blank line
+            self._put(at, ["", *items] if apart else items if before is None else [*items, ""])
             return
         node = self._node((key,))
         if _flows(node) or not isinstance(node, SequenceNode):

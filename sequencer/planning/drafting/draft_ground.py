@@ -29,6 +29,8 @@ from sequencer.staging.timeline import staged
 from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 
+_FAR = 4.0  # [m] between people until they have places; within the file's range for any cast
+_NOWHERE = "somewhere, until formations are drafted"
 _LOUD = 0.9  # [1] share of loudness in how full the music is; the rest is how busy it is
 _CALM, _FULL = (
     (0.0, 0.1),
@@ -86,7 +88,7 @@ class DraftGround:
     @property
     def drafts_formations(self) -> bool:
         """Whether nothing that stays says where the group stands, and the whole song is drafted."""
-        return len(self.dancing) > 1 and self.section is None and not self.base.show.staging
+        return len(self.dancing) > 1 and self.section is None and not self.values.get("staging")
 
     @cached_property
     def taken(self) -> list[tuple[float, float]]:
@@ -295,9 +297,10 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
             "tap along and give your beats under `track`, `corrections`, `beats`",
         )  # fmt: skip
     keep = () if section is None else _outside(whole, song, section)
-    read = show_from_document(
-        replace(document, values=without_drafted(document.values, keep, staging=section is None))
-    )
+    values = without_drafted(document.values, keep, staging=section is None)
+    if len(whole.show.cast) > 1 and not values.get("staging"):
+        values = _somewhere(values, whole.show.names)
+    read = show_from_document(replace(document, values=values))
     return DraftGround(
         text=text,
         document=document,
@@ -307,6 +310,14 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
         heard=song,
         section=section,
     )
+
+
+def _somewhere(values: Mapping[str, Any], names: Sequence[str]) -> dict[str, Any]:
+    """The values with everybody standing far from each other, until formations are drafted."""
+    spots = {name: {"at": [str(_FAR * k), "0"]} for k, name in enumerate(names)}
+    formations = {**(values.get("formations") or {}), _NOWHERE: {"spots": spots}}
+    staging = [{"formation": _NOWHERE, "from": "0:00"}]
+    return {**values, "formations": formations, "staging": staging}
 
 
 def _outside(whole: ReadShow, song: Song, section: str) -> tuple[int, ...]:

@@ -144,7 +144,7 @@ class _Drafting:
             say=self._within(_STAGED, _HEARD),
         )
         self._setting = setting
-        self._before = grave_findings(self.ground.base)
+        self._before = grave_findings(self.ground.base, placed=not self.ground.drafts_formations)
         if self.asked.another:
             setting.besides = self._another(setting)
         known: tuple[int, ...] | None = None

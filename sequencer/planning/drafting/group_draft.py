@@ -22,6 +22,7 @@ _LONG = {
     "much": 16,
 }  # [beats] of all parts of one name, from which they get a formation of their own
 _MOST_WALK = 14.0  # [beats]
+_EASY_WALK = 8  # [beats] that a walk takes at least: nobody hurries if there is time
 _UNISON = 0.66  # rank of loudness from which all dance alike
 
 
@@ -132,7 +133,9 @@ def _steps(ground: DraftGround) -> tuple[FormationStep, ...]:
             "no-walk", ("venue", "stage"), "no formations were found between which the group can walk in time",
             "write `walking: none` under `wishes`, or the formations yourself",
         )  # fmt: skip
-    return steps
+    return tuple(
+        replace(step, beats=max(step.beats, _EASY_WALK)) if step.beats else step for step in steps
+    )
 
 
 def _parts(ground: DraftGround) -> list[FormationPart]:
