@@ -102,7 +102,28 @@ def drafted_entries(values: Mapping[str, Any]) -> tuple[int, ...]:
     )
 
 
-def without_drafted(values: Mapping[str, Any], keep: Sequence[int] = ()) -> dict[str, Any]:
+def drafted_staging(values: Mapping[str, Any]) -> tuple[int, ...]:
+    """Places in the staging of entries that are as the draft wrote them, and take no formation that a person changed."""
+    staging = values.get("staging")
+    if not isinstance(staging, list):
+        return ()
+    own = drafted_formations(values)
+    return tuple(
+        k for k, row in enumerate(staging) if is_drafted(row) and row.get("formation") in own
+    )
+
+
+def drafted_formations(values: Mapping[str, Any]) -> frozenset[str]:
+    """Names of formations that are as the draft wrote them."""
+    formations = values.get("formations")
+    if not isinstance(formations, Mapping):
+        return frozenset()
+    return frozenset(str(name) for name, row in formations.items() if is_drafted(row))
+
+
+def without_drafted(
+    values: Mapping[str, Any], keep: Sequence[int] = (), *, staging: bool = True
+) -> dict[str, Any]:
     """A document's values without what was drafted.
 
     Parameters
@@ -110,6 +131,8 @@ def without_drafted(values: Mapping[str, Any], keep: Sequence[int] = ()) -> dict
     values : mapping
     keep : sequence of int
         Drafted entries of the timeline that stay, with the phrases that they use.
+    staging : bool
+        Whether drafted formations are taken out too, with the walks to them.
     """
     out = dict(values)
     gone = set(drafted_entries(values)) - set(keep)
@@ -117,6 +140,14 @@ def without_drafted(values: Mapping[str, Any], keep: Sequence[int] = ()) -> dict
         out["timeline"] = [row for k, row in enumerate(out["timeline"]) if k not in gone]
     for name in _unused(values, out.get("timeline")):
         out["phrases"] = {key: own for key, own in out["phrases"].items() if key != name}
+    walks = drafted_staging(values) if staging else ()
+    if walks:
+        out["staging"] = [row for k, row in enumerate(out["staging"]) if k not in walks]
+        used = {row.get("formation") for row in out["staging"]}
+        own = drafted_formations(values) - used
+        out["formations"] = {
+            name: row for name, row in out["formations"].items() if name not in own
+        }
     return out
 
 
@@ -155,6 +186,8 @@ def drafted_text(
     phrases: Mapping[str, Sequence[FileRow]],
     rows: Sequence[DraftedRow],
     starts: Mapping[int, float],
+    formations: Mapping[str, FileRow] | None = None,
+    staging: Sequence[DraftedRow] = (),
 ) -> str:
     """A show file with what was drafted before replaced by what is drafted now.
 
@@ -172,6 +205,10 @@ def drafted_text(
         To write, by time.
     starts : mapping of int to float
         When each entry of the timeline that stays begins [beats]; without one it is not written in between.
+    formations : mapping of str to FileRow, optional
+        To write; drafted ones that were there stay where this is left out.
+    staging : sequence of DraftedRow
+        To write, by time, where nothing is staged.
 
     Raises
     ------
@@ -179,18 +216,28 @@ def drafted_text(
         If the timeline is written in a way that cannot be changed line by line.
     """
     lines = _Lines(text, document)
-    gone = sorted(set(drafted_entries(document.values)) - set(keep))
-    left = without_drafted(document.values, keep)
-    before = (document.values.get("phrases") or {}).keys()
-    for name in before - (left.get("phrases") or {}).keys():
-        lines.remove(("phrases", name))
-    for k in gone:
-        lines.remove(("timeline", k))
-    lines.add_phrases(
-        [(name, [written_row(step) for step in steps]) for name, steps in phrases.items()],
-        empty=not left.get("phrases"),
-    )
-    lines.add_entries(rows, starts, [k for k in starts if k not in gone])
+    values = document.values
+    gone = sorted(set(drafted_entries(values)) - set(keep))
+    left = without_drafted(values, keep, staging=formations is not None)
+    for heading in ("phrases", "formations"):
+        for name in (values.get(heading) or {}).keys() - (left.get(heading) or {}).keys():
+            lines.remove((heading, name))
+    walks = () if formations is None else drafted_staging(values)
+    for heading, places in (("timeline", gone), ("staging", walks)):
+        for k in places:
+            lines.remove((heading, k))
+    bodies = [
+        (f"{_flow(name)}:", [f"  - {written_row(step)}" for step in steps])
+        for name, steps in phrases.items()
+    ]
+    lines.add_named("phrases", bodies, empty=not left.get("phrases"), before="timeline")
+    if formations is not None:
+        shapes: list[tuple[str, list[str]]] = [
+            (f"{_flow(name)}: {written_row(row)}", []) for name, row in formations.items()
+        ]
+        lines.add_named("formations", shapes, empty=not left.get("formations"), before="timeline")
+        lines.add_rows("staging", staging, {}, [], before="timeline", empty=not left.get("staging"))
+    lines.add_rows("timeline", rows, starts, [k for k in starts if k not in gone])
     return lines.text
 
 
@@ -235,52 +282,76 @@ class _Lines:
             raise self._fault(path, "what was drafted stands on one line with something else")
         self._gone |= set(range(first, last + 1))
 
-    def add_phrases(self, phrases: Sequence[tuple[str, Sequence[str]]], *, empty: bool) -> None:
-        """Write phrases behind those that are there; `empty` if none of those stays."""
-        heading = self._heading("phrases")
-        if not phrases:
-            if heading is not None and empty and self._gone_below("phrases"):
+    def add_named(
+        self,
+        key: str,
+        bodies: Sequence[tuple[str, Sequence[str]]],
+        *,
+        empty: bool,
+        before: str,
+    ) -> None:
+        """Write items of a heading behind those that are there, each with lines below it.
+
+        With `empty` none of those that are there stays; without the heading it is written before another one.
+        """
+        heading = self._heading(key)
+        if not bodies:
+            if heading is not None and empty and self._gone_below(key):
                 self._gone.add(heading)
             return
-        body = []
-        for name, steps in phrases:
-            body += [f"  {_flow(name)}:", *(f"    - {step}" for step in steps)]
+        body = [
+            line for name, rows in bodies for line in (f"  {name}", *(f"  {row}" for row in rows))
+        ]
         if heading is None:
-            self._put(self._above("timeline"), ["phrases:", *body, ""])
+            self._put(self._above(before), [f"{key}:", *body, ""])
             return
-        node = self._node(("phrases",))
+        node = self._node((key,))
         if _flows(node) or not isinstance(node, MappingNode):
-            self._replace_empty("phrases", node, bool(getattr(node, "value", ())))
+            self._replace_empty(key, node, full=bool(getattr(node, "value", ())))
             self._put(heading + 1, body)
             return
         inner = node.value[0][0].start_mark.column
         body = [" " * (inner - 2) + line if inner >= 2 else line for line in body]
-        self._put(self._after("phrases", heading), body)
+        self._put(self._after(key, heading), body)
 
-    def add_entries(
-        self, rows: Sequence[DraftedRow], starts: Mapping[int, float], staying: Sequence[int]
+    def add_rows(
+        self,
+        key: str,
+        rows: Sequence[DraftedRow],
+        starts: Mapping[int, float],
+        staying: Sequence[int],
+        *,
+        before: str | None = None,
+        empty: bool = False,
     ) -> None:
         """Write entries in order of time, each before the first later entry that says when it begins."""
-        heading = self._heading("timeline")
-        if heading is None:
-            at = len(self._lines)
-            self._put(at, ["", "timeline:", *(self._item(row, 2) for row in rows)])
+        heading = self._heading(key)
+        if not rows:
+            if heading is not None and empty and self._gone_below(key):
+                self._gone.add(heading)
             return
-        node = self._node(("timeline",))
+        if heading is None:
+            at = len(self._lines) if before is None else self._above(before)
+            items = [f"{key}:", *(self._item(row, 2) for row in rows)]
+            apart = (
+                before is None and at not in self._before
+            )  # what was put there ends in a blank line
+            self._put(at, ["", *items] if apart else items if before is None else [*items, ""])
+            return
+        node = self._node((key,))
         if _flows(node) or not isinstance(node, SequenceNode):
-            self._replace_empty(
-                "timeline", node, bool(getattr(node, "value", ())) and bool(staying)
-            )
+            full = bool(getattr(node, "value", ())) and bool(staying)
+            self._replace_empty(key, node, full=full)
             self._put(heading + 1, [self._item(row, 2) for row in rows])
             return
         column = node.start_mark.column
-        later = [k for k in staying if "from" in self._document.values["timeline"][k]]
-        end = self._after("timeline", heading)
+        later = [k for k in staying if "from" in self._document.values[key][k]]
+        end = self._after(key, heading)
         for row in rows:
             place = end
             for k in sorted(later, reverse=True):
                 if starts[k] > row.at and all(starts[n] > row.at for n in staying if n >= k):
-                    place = self._with_comments(self._extent(("timeline", k))[0])
+                    place = self._with_comments(self._extent((key, k))[0])
             self._put(place, [self._item(row, column)])
 
     def _item(self, row: DraftedRow, column: int) -> str:
@@ -319,7 +390,7 @@ class _Lines:
         """The line behind the last item of a heading."""
         return max([high for _, high in self._extents(self._node((key,)))], default=heading) + 1
 
-    def _replace_empty(self, key: str, node: Node, full: bool) -> None:
+    def _replace_empty(self, key: str, node: Node, *, full: bool) -> None:
         """Make room below a heading that says `[]`, `{}` or nothing."""
         line = self._heading(key)
         assert line is not None  # noqa: S101 (the caller has found it)

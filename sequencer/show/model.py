@@ -29,7 +29,7 @@ from sequencer.show.field_kinds import (
 from sequencer.show.prop_records import PropRecord
 from sequencer.show.record import FilePoint, Names, Paths, Record
 from sequencer.show.site import VenueRecord
-from sequencer.show.wishes import Repertoire, SkillLevel, Wishes
+from sequencer.show.wishes import DraftMark, Repertoire, SkillLevel, Wishes
 from sequencer.units import counted
 
 
@@ -249,6 +249,10 @@ class Formation(Record):
     order: Names | None = Field(
         None, description="who takes which position, in order; default: shortest walks"
     )
+    drafted: DraftMark | None = Field(
+        None,
+        description="written by `sequencer draft`, which may replace it; remove this key, or change the entry, to keep it",
+    )
 
     @model_validator(mode="after")
     def _either(self) -> Self:
@@ -273,6 +277,10 @@ class Staging(Record):
     path: Literal["straight", "curved"] | None = Field(None, description="path of the walk")
     via: dict[Name, tuple[FilePoint, ...]] = Field(
         default_factory=dict, description="points through which a performer walks"
+    )
+    drafted: DraftMark | None = Field(
+        None,
+        description="written by `sequencer draft`, which may replace it; remove this key, or change the entry, to keep it",
     )
 
 
@@ -340,7 +348,7 @@ class Step(Record):
         description="a beat of the phrase, counted from 1, that must be hit: something begins on it",
     )
     note: Annotated[str, Field(max_length=2000)] = Field("", description="printed on the sheet")
-    drafted: Annotated[str, Field(pattern=r"^[a-z]+$")] | None = Field(
+    drafted: DraftMark | None = Field(
         None,
         description="written by `sequencer draft`, which may replace it; remove this key, or change the entry, to keep it",
     )

@@ -18,6 +18,7 @@ STOP_MOVE = "stop"  # the move that is no pattern: nothing spins
 _BEFORE = "before "
 
 SkillLevel = Annotated[int, Field(ge=1, le=5)]
+DraftMark = Annotated[str, Field(pattern=r"^[a-z]+$")]  # a word, see `show.drafted`
 
 
 class Repertoire(Record):

@@ -1,6 +1,7 @@
 """The problem of a draft from its ground: moves are auditioned by everybody who dances, and hopeless wishes refused."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from math import ceil, floor
 
 import numpy as np
@@ -10,8 +11,9 @@ from sequencer.motion.fitting.fits import GOOD
 from sequencer.motion.fitting.windows import windows_of
 from sequencer.planning.drafting.candidates import Audition, DraftMove, Heard, auditioned, moves_for
 from sequencer.planning.drafting.draft_ground import DraftGround
+from sequencer.planning.drafting.group_draft import GroupDraft
 from sequencer.planning.drafting.passages import MoveLaws
-from sequencer.planning.drafting.repertoire import fault_of_wish, material_for
+from sequencer.planning.drafting.repertoire import Material, fault_of_wish, material_for
 from sequencer.planning.drafting.setting import Cast, Setting
 from sequencer.planning.drafting.slots import Slot, occurrences
 from sequencer.planning.drafting.weights import Weights
@@ -28,7 +30,13 @@ _EACH = (2, 6)  # least and most of one pattern
 
 
 def setting_for(
-    ground: DraftGround, slots: tuple[Slot, ...], *, weights: Weights, seed: int, say: Progress
+    ground: DraftGround,
+    slots: tuple[Slot, ...],
+    group: GroupDraft,
+    *,
+    weights: Weights,
+    seed: int,
+    say: Progress,
 ) -> Setting:
     """The problem, with the moves that passed their auditions.
 
@@ -36,6 +44,7 @@ def setting_for(
     ----------
     ground : DraftGround
     slots : tuple of Slot
+    group : GroupDraft
     weights : Weights
     seed : int
     say : callable
@@ -46,20 +55,9 @@ def setting_for(
     InputError
         If a wish cannot be met by anything, or nothing that the performers know can be danced to this song.
     """
-    material = material_for(ground.whole, ground.lead, ground.base.book)
+    material = _common(ground)
     ranges, of = tempo_ranges(ground, slots)
-    stages = [
-        [
-            Audition(
-                show=ground.base,
-                record=record,
-                tempo=tempo,
-                lit=bool(ground.base.lit_of(record.name)),
-            )
-            for tempo in ranges
-        ]
-        for record in (ground.lead,)
-    ]
+    stages = _stages(ground, ranges)
     every = [stage for own in stages for stage in own]
     moves = list(moves_for(material.names, every))
     heard = _all_heard(moves, every, say)
@@ -71,24 +69,35 @@ def setting_for(
         for c in range(len(ranges))
     ]  # by range and move
     somewhere = [k for k in range(len(moves)) if any(row[k] for row in passes)]
-    _refuse_hopeless(ground, moves, heard, somewhere, every[0])
+    _refuse_hopeless(ground, moves, heard, somewhere, every)
     best_of = [
         max((row[k] for row in heard), key=lambda each: each.passes) for k in range(len(moves))
     ]
     chosen = _some(moves, best_of, somewhere, passes)
+    ways = [
+        (of[slot.material], frozenset(group.mirrored.get(k, ()))) for k, slot in enumerate(slots)
+    ]
+    kinds = list(dict.fromkeys(ways))
     return Setting(
         slots=slots,
         loudness=ground.loudness(slots),
         cast=Cast(
             moves=tuple(moves[k] for k in chosen),
             heard=tuple(best_of[k] for k in chosen),
-            laws=tuple(tuple(MoveLaws(stage) for stage in own) for own in stages),
-            paces=of,
+            laws=tuple(
+                tuple(
+                    MoveLaws(replace(own[c], mirrored=own[c].record.name in names))
+                    for c, names in kinds
+                )
+                for own in stages
+            ),
+            ways=tuple(kinds.index(way) for way in ways),
             material=material,
             book=ground.base.book,
         ),
         wishes=ground.whole.show.wishes,
         weights=weights,
+        walked=group.walked,
         fixed=ground.fixed(),
         seed=seed,
         forbidden={
@@ -98,6 +107,43 @@ def setting_for(
             if not passes[c][k]
         },
     )
+
+
+def _common(ground: DraftGround) -> Material:
+    """What everybody who dances may be given; the lowest level counts."""
+    each = [
+        material_for(ground.whole, record, ground.base.book, wished=record is ground.lead)
+        for record in ground.dancing
+    ]
+    known = [name for name in each[0].names if all(name in own.names for own in each)]
+    learning = frozenset(name for name in known if any(name in own.learning for own in each))
+    if not set(known) - learning:
+        raise ground.fault(
+            "nothing-in-common", ("cast",), "there is no pattern that everybody in the cast may dance",
+            "raise a `level`, or name patterns for all under `repertoire`, `known`",
+        )  # fmt: skip
+    return Material(
+        known=tuple(name for name in known if name not in learning),
+        learning=learning,
+        level=min(own.level for own in each),
+    )
+
+
+def _stages(ground: DraftGround, ranges: Sequence[tuple[float, float]]) -> list[list[Audition]]:
+    """Everybody who dances, at each range of tempos."""
+    return [
+        [
+            Audition(
+                show=ground.base,
+                record=record,
+                tempo=tempo,
+                lit=bool(ground.base.lit_of(record.name)),
+                together=tuple(ground.dancing),
+            )
+            for tempo in ranges
+        ]
+        for record in ground.dancing
+    ]
 
 
 def tempo_ranges(
@@ -141,12 +187,12 @@ def _refuse_hopeless(
     moves: Sequence[DraftMove],
     heard: Sequence[Sequence[Heard]],
     passing: Sequence[int],
-    stage: Audition,
+    stages: Sequence[Audition],
 ) -> None:
     """Refuse wishes that nothing can meet, and a repertoire of which nothing can be danced."""
     worst = [
-        next((row[k] for row in heard if not row[k].passes), heard[0][k]) for k in range(len(moves))
-    ]
+        next((n for n, row in enumerate(heard) if not row[k].passes), 0) for k in range(len(moves))
+    ]  # of each move, who fails
     families = {name: each.family for name, each in ground.base.book.items()}
     able = {moves[k].pattern for k in passing}
     for word, often in ground.whole.show.wishes.counted.items():
@@ -156,15 +202,19 @@ def _refuse_hopeless(
         own = [k for k in range(len(moves)) if moves[k].pattern in meant]
         if not own:
             raise _not_in_repertoire(ground, word, often)
+        k = own[0]
+        stage = stages[worst[k]]
         raise fault_of_wish(
-            ground.whole, word, f"{word} cannot be danced to this song by {stage.record.name}: {worst[own[0]].why}",
-            _relaxing(moves[own[0]], stage),
+            ground.whole, word,
+            f"{word} cannot be danced to this song by {stage.record.name}: {heard[worst[k]][k].why}",
+            _relaxing(moves[k], stage),
         )  # fmt: skip
     if not passing:
+        stage, why = stages[worst[0]], heard[worst[0]][0].why
         index = ground.whole.show.names.index(stage.record.name)
         raise ground.fault(
             "nothing-fits", ("cast", index),
-            f"no pattern of {stage.record.name}'s can be danced to this song: {moves[0].pattern}: {worst[0].why}",
+            f"no pattern of {stage.record.name}'s can be danced to this song: {moves[0].pattern}: {why}",
             _relaxing(moves[0], stage),
         )  # fmt: skip
 

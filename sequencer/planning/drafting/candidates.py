@@ -18,7 +18,7 @@ from sequencer.geometry.posture import Posture
 from sequencer.kept import kept_each, whole_code
 from sequencer.motion.fitting.fits import Dance, Fit
 from sequencer.motion.fitting.pacing import Pace, usual_cycle
-from sequencer.motion.fitting.search import fitted
+from sequencer.motion.fitting.search import fitted, fitted_together
 from sequencer.motion.laws.carriage import lasting
 from sequencer.motion.laws.law import Law
 from sequencer.motion.patterns.blocks import Direction, Timing, block_laws
@@ -30,6 +30,7 @@ from sequencer.motion.trajectories.link_limits import hand_space_of
 from sequencer.motion.trajectories.trajectory import Span, Trajectory
 from sequencer.show.model import Performer
 from sequencer.show.model import Show as ShowRecord
+from sequencer.staging.dances import AS_THEY_ARE, CHANGED_OVER
 from sequencer.staging.staged import Staged
 from sequencer.staging.wicks import flame_reach
 from sequencer.timing.tempo import TempoMap
@@ -86,6 +87,8 @@ class Audition:
     record: Performer
     tempo: tuple[float, float]  # slowest and fastest [beats/min], whole numbers
     lit: bool
+    together: tuple[Performer, ...] = ()  # with whom one shape is danced; nobody: alone
+    mirrored: bool = False  # left and right swapped
 
     @property
     def body(self) -> Body:
@@ -98,41 +101,62 @@ class Audition:
         fire = self.show.show.fire if self.lit else None
         return {side: own.held(flame_reach(own, fire)) for side, own in self.record.props.items()}
 
-    def dance(self, move: DraftMove) -> Dance:
-        """The fitting problem of a move."""
-        props = {side: own.held() for side, own in self.record.props.items()}
+    @property
+    def _own(self) -> Mapping[Side, Side]:
+        """The side of the pattern that each hand dances."""
+        return CHANGED_OVER if self.mirrored else AS_THEY_ARE
+
+    def dance(self, move: DraftMove, record: Performer | None = None) -> Dance:
+        """The fitting problem of a move, for this performer or another one."""
+        record = record or self.record
+        props = {self._own[side]: own.held() for side, own in record.props.items()}
         return Dance(
             parts={side: (move.pattern, {}) for side in props},
             timing=move.timing,
             direction=move.direction,
             cycle=move.cycle,
             tempo=self.tempo,
-            body=self.body,
+            body=record.body,
             props=props,
             book=self.show.book,
             torque=self.show.show.limits.torque,
         )
 
+    def fit(self, move: DraftMove) -> Fit:
+        """Where and in which shape it is danced, as a block of it in a show would be."""
+        kinds = {prop.kind for prop in self.record.props.values()}
+        alike = [
+            each for each in self.together if {prop.kind for prop in each.props.values()} == kinds
+        ]  # performers with other props have a shape of their own
+        if len(alike) < 2:
+            return fitted(self.dance(move))
+        fits = fitted_together([self.dance(move, each) for each in alike])
+        return fits[alike.index(self.record)]
+
     def laws(self, move: DraftMove) -> tuple[dict[Side, Law], Posture]:
         """The laws of a move as a block of it would get them, and the body's posture."""
-        fit = fitted(self.dance(move))
+        fit = self.fit(move)
         laws = block_laws(
-            {side: (move.pattern, dict(fit.values.get(side, {}))) for side in self.record.props},
+            {
+                side: (move.pattern, dict(fit.values.get(self._own[side], {})))
+                for side in self.record.props
+            },
             timing=move.timing,
             direction=move.direction,
             cycle=move.cycle,
             shift=move.shift,
+            mirrored=self.mirrored,
             body=self.body,
             tethers={side: prop.length for side, prop in self.props.items()},
             book=self.show.book,
         )
-        return laws, fit.posture
+        return laws, fit.posture.mirrored() if self.mirrored else fit.posture
 
     @property
     def content(self) -> tuple[object, ...]:
         """All that an audition depends on besides the move and its pattern."""
         limits = limits_of(self.show)
-        return self.body, self.props, self.tempo, self.lit, limits
+        return self.body, self.props, self.tempo, self.lit, self.mirrored, limits
 
 
 def moves_for(names: Sequence[str], stages: Sequence[Audition]) -> Iterator[DraftMove]:
@@ -206,7 +230,7 @@ def auditioned(moves: Sequence[DraftMove], stage: Audition) -> list[Heard]:
     heard : list of Heard
         Kept by their content.
     """
-    fits = [fitted(stage.dance(move)) for move in moves]
+    fits = [stage.fit(move) for move in moves]
     contents = [
         (whole_code(), move, fit.values, fit.posture, _pattern_of(stage, move), *stage.content)
         for move, fit in zip(moves, fits, strict=True)

@@ -17,7 +17,7 @@ _OF_THE_DANCE = ("joins", "feasible", "distances", "travel")  # checks that come
 Findings = dict[tuple[Any, ...], Finding]
 
 
-def grave_findings(show: Staged, *, dance_only: bool = False) -> Findings:
+def grave_findings(show: Staged, *, dance_only: bool = False, placed: bool = True) -> Findings:
     """STOP and WARN of a show, by what they say.
 
     Parameters
@@ -25,10 +25,14 @@ def grave_findings(show: Staged, *, dance_only: bool = False) -> Findings:
     show : Staged
     dance_only : bool
         Only those of the checks on what is danced.
+    placed : bool
+        Whether it says where people stand; what depends on that is left out otherwise.
     """
     found: Findings = {}
     for check in checks():
         if check.on_request or (dance_only and not _of_the_dance(check)):
+            continue
+        if not placed and "places" in check.depends_on:
             continue
         for finding in check.outcome(show).findings:
             if finding.severity != "note":

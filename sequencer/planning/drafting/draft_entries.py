@@ -19,6 +19,7 @@ class SlotDance:
     move: DraftMove
     lead: int = 0  # [beats] of a link before it, out of what a person wrote
     link: int = 0  # [beats] of the link behind it
+    mirror: tuple[str, ...] = ()  # who dances it with left and right swapped
     rest: int = 0  # [beats] by which it ends early, so that it is as long as where it leads on
 
     @property
@@ -70,6 +71,7 @@ def rows_of(
     for run, body in zip(runs, bodies, strict=True):
         first = run[0]
         at = float(first.slot.start)
+        swapped = {"mirror": list(first.mirror)} if first.mirror else {}
         if first.lead:
             link = {"from": position(at), **(besides or {}), "link": True, "beats": first.lead}
             rows.append(DraftedRow(values=link, at=at, remark=first.slot.section))
@@ -77,14 +79,17 @@ def rows_of(
         name, used = named.get(id(run), ("", 0))
         if name:
             phrases.setdefault(name, [dict(step) for step in body[:used]])
-            values = {"from": position(at), **(besides or {}), "phrase": name}
+            values = {"from": position(at), **(besides or {}), "phrase": name, **swapped}
             rows.append(DraftedRow(values=values, at=at, remark=first.slot.section))
             at += sum(step["beats"] for step in body[:used])
         for k, step in enumerate(body[used:]):
             remark = first.slot.section if k == 0 and not used else ""
+            how = swapped if "pattern" in step else {}
             rows.append(
                 DraftedRow(
-                    values={"from": position(at), **(besides or {}), **step}, at=at, remark=remark
+                    values={"from": position(at), **(besides or {}), **step, **how},
+                    at=at,
+                    remark=remark,
                 )
             )
             at += step["beats"]

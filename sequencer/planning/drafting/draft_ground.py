@@ -26,8 +26,11 @@ from sequencer.show.reading import ReadShow, nearest, show_from_document
 from sequencer.staging.moments import Moments
 from sequencer.staging.staged import Staged
 from sequencer.staging.timeline import staged
+from sequencer.timing.position import clock_text
 from sequencer.timing.song import Song
 
+_FAR = 4.0  # [m] between people until they have places; within the file's range for any cast
+_NOWHERE = "somewhere, until formations are drafted"
 _LOUD = 0.9  # [1] share of loudness in how full the music is; the rest is how busy it is
 _CALM, _FULL = (
     (0.0, 0.1),
@@ -68,7 +71,7 @@ class DraftGround:
     @cached_property
     def values(self) -> dict[str, Any]:
         """The file's values without what is to be drafted anew."""
-        return without_drafted(self.document.values, self.keep)
+        return without_drafted(self.document.values, self.keep, staging=self.section is None)
 
     @cached_property
     def lead(self) -> Performer:
@@ -76,6 +79,25 @@ class DraftGround:
         wished = self.whole.show.wishes.lead
         cast = self.base.show.cast
         return next((each for each in cast if each.name == wished), cast[0])
+
+    @cached_property
+    def dancing(self) -> tuple[Performer, ...]:
+        """Who dances what is drafted: everybody, the lead first."""
+        return (self.lead, *(each for each in self.base.show.cast if each is not self.lead))
+
+    @property
+    def drafts_formations(self) -> bool:
+        """Whether nothing that stays says where the group stands, and the whole song is drafted."""
+        return len(self.dancing) > 1 and self.section is None and not self.values.get("staging")
+
+    @cached_property
+    def taken(self) -> list[tuple[float, float]]:
+        """From when to when somebody who dances has something to do already [beats]."""
+        return [
+            (block.start, block.end)
+            for each in self.dancing
+            for block in (*self.base.blocks_of(each.name), *self.base.stops_of(each.name))
+        ]
 
     @cached_property
     def parts(self) -> tuple[SongPart, ...]:
@@ -104,16 +126,24 @@ class DraftGround:
         InputError
             If there is none.
         """
-        own = (*self.base.blocks_of(self.lead.name), *self.base.stops_of(self.lead.name))
         slots = slots_of(
             self.base.song,
             self.base.tempo,
-            taken=[(block.start, block.end) for block in own] + self.stop_spans(),
+            taken=[
+                *self.taken,
+                *self.stop_spans(),
+                *self.unsteady(),
+            ],
             alike=self.whole.show.wishes.returns == "alike",
             only=self.section,
         )
         if slots:
             return slots
+        if self.unsteady() and not self.taken:
+            raise self.fault(
+                "no-beat", ("track", "file"), "no steady beat was found in this song",
+                "tap along and give your beats under `track`, `corrections`, `beats`",
+            )  # fmt: skip
         if self.section is None:
             raise self.fault(
                 "nothing-to-fill", ("timeline",), f"no gap of {SHORTEST_STRETCH} beats or more is left in the timeline",
@@ -163,13 +193,24 @@ class DraftGround:
     def stop_spans(self) -> list[tuple[float, float]]:
         """From when to when everything stops because of the wishes [beats], by start; only where nothing is written."""
         begins = {part.name: float(part.start) for part in self.parts}
-        own = (*self.base.blocks_of(self.lead.name), *self.base.stops_of(self.lead.name))
         spans = sorted((begins[name] - STOP_BEATS, begins[name]) for name in set(self.stops()))
         return [
             (start, end)
             for start, end in spans
-            if start >= 0 and not any(b.start < end - 1e-6 and b.end > start + 1e-6 for b in own)
+            if start >= 0 and not any(a < end - 1e-6 and b > start + 1e-6 for a, b in self.taken)
         ]
+
+    def unsteady(self) -> list[tuple[float, float]]:
+        """From when to when no steady beat was heard [beats]: there nothing is drafted."""
+        beat = self.base.tempo.beats_from_seconds
+        return [(float(beat(a)), float(beat(b))) for a, b in self.base.song.unsteady]
+
+    def left_open(self) -> tuple[str, ...]:
+        """What is not drafted because of the song, in words."""
+        return tuple(
+            f"{clock_text(a)} to {clock_text(b)}: no steady beat was heard there, so nothing is drafted; tap along to change that"
+            for a, b in self.base.song.unsteady
+        )
 
     def _section_names(self) -> list[str]:
         return list(dict.fromkeys([*(p.name for p in self.parts), *(p.label for p in self.parts)]))
@@ -256,7 +297,10 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
             "tap along and give your beats under `track`, `corrections`, `beats`",
         )  # fmt: skip
     keep = () if section is None else _outside(whole, song, section)
-    read = show_from_document(replace(document, values=without_drafted(document.values, keep)))
+    values = without_drafted(document.values, keep, staging=section is None)
+    if len(whole.show.cast) > 1 and not values.get("staging"):
+        values = _somewhere(values, whole.show.names)
+    read = show_from_document(replace(document, values=values))
     return DraftGround(
         text=text,
         document=document,
@@ -266,6 +310,14 @@ def ground_of(text: str, file: str, song: Song, *, section: str | None = None) -
         heard=song,
         section=section,
     )
+
+
+def _somewhere(values: Mapping[str, Any], names: Sequence[str]) -> dict[str, Any]:
+    """The values with everybody standing far from each other, until formations are drafted."""
+    spots = {name: {"at": [str(_FAR * k), "0"]} for k, name in enumerate(names)}
+    formations = {**(values.get("formations") or {}), _NOWHERE: {"spots": spots}}
+    staging = [{"formation": _NOWHERE, "from": "0:00"}]
+    return {**values, "formations": formations, "staging": staging}
 
 
 def _outside(whole: ReadShow, song: Song, section: str) -> tuple[int, ...]:

@@ -17,6 +17,7 @@ from sequencer.planning.drafting.choices import Chosen, Counting, Undecided, bes
 from sequencer.planning.drafting.cuts import Findings, caused, cut, grave_findings
 from sequencer.planning.drafting.draft_entries import SlotDance, rows_of
 from sequencer.planning.drafting.draft_ground import DraftGround, ground_of
+from sequencer.planning.drafting.group_draft import ALONE, GroupDraft, group_draft
 from sequencer.planning.drafting.setting import Setting
 from sequencer.planning.drafting.weights import Weights
 from sequencer.progress import Progress
@@ -47,6 +48,7 @@ class Draft:
     checked: bool  # whether the checks found it clean
     left: tuple[Finding, ...]  # STOP and WARN that the show has without the routine
     unmet: tuple[str, ...]  # wishes that it leaves out
+    left_open: tuple[str, ...] = ()  # what of the song is not filled, and why
 
     @property
     def gap(self) -> float:
@@ -127,21 +129,26 @@ class _Drafting:
         self._setting: Setting | None = None
         self._chosen: Chosen | None = None
         self._before: Findings = {}
+        self._group: GroupDraft = ALONE
 
     def draft(self) -> Draft:
         """The draft; see `drafted_show`."""
+        slots = self.ground.slots()
+        self._group = group_draft(self.ground, slots)
         setting = setting_for(
             self.ground,
-            self.ground.slots(),
+            slots,
+            self._group,
             weights=self.asked.weights,
             seed=self.asked.seed,
             say=self._within(_STAGED, _HEARD),
         )
         self._setting = setting
-        self._before = grave_findings(self.ground.base)
+        self._before = grave_findings(self.ground.base, placed=not self.ground.drafts_formations)
         if self.asked.another:
             setting.besides = self._another(setting)
         known: tuple[int, ...] | None = None
+        faults: list[Finding] = []
         for number in range(MOST_ROUNDS):
             for effort in (QUICK, self.asked.effort):
                 chosen = self._best(setting, known, effort)
@@ -156,7 +163,7 @@ class _Drafting:
                     return replace(draft, checked=True)
                 if not cut(setting, chosen.picks, show, faults):
                     raise self._not_clean(faults[0])
-        raise self._not_clean(None)
+        raise self._not_clean(faults[0] if faults else None)
 
     def best_so_far(self) -> Draft | None:
         """The best routine of a search that was interrupted; it was not checked."""
@@ -240,7 +247,9 @@ class _Drafting:
     def danced(self, setting: Setting, picks: Sequence[int]) -> list[SlotDance]:
         """What is danced in each slot."""
         links = {pair: key[2] for pair, key in setting.passage_keys(picks)}
-        blocks = self.ground.base.blocks_of(self.ground.lead.name)
+        blocks = [
+            block for each in self.ground.dancing for block in self.ground.base.blocks_of(each.name)
+        ]
         starts, ends = (
             (
                 {round(edge, 6) for edge in edges}
@@ -258,6 +267,7 @@ class _Drafting:
                     move=setting.cast.moves[picks[slot.material]],
                     lead=LEAD_LINK if slot.start in ends and (k - 1, k) not in links else 0,
                     link=link,
+                    mirror=self._group.mirrored.get(k, ()),
                     rest=0 if link else setting.early(k),
                 )
             )
@@ -283,6 +293,8 @@ class _Drafting:
             keep=ground.keep,
             phrases=phrases,
             rows=rows,
+            formations=self._group.formations if ground.section is None else None,
+            staging=self._group.staging,
             starts=ground.starts(),
         )
         read = show_from_document(parse_document(text.removeprefix("\ufeff"), ground.document.file))
@@ -302,6 +314,7 @@ class _Drafting:
             checked=False,
             left=tuple(self._before.values()),
             unmet=setting.unmet(chosen.picks),
+            left_open=ground.left_open(),
         )
         return draft, show
 

@@ -15,7 +15,6 @@ from sequencer.checks.dance.joins import joins, tolerances_of
 from sequencer.geometry.bodies import Side
 from sequencer.geometry.posture import Posture
 from sequencer.kept import kept_each, whole_code
-from sequencer.motion.fitting.search import fitted
 from sequencer.motion.laws.carriage import carried
 from sequencer.motion.laws.law import Law
 from sequencer.motion.laws.state import Motion
@@ -124,7 +123,7 @@ def tried(passages: Sequence[MovePassage], first: MoveLaws, second: MoveLaws) ->
     """
 
     def content(move: DraftMove, laws: MoveLaws) -> tuple[object, ...]:
-        fit = fitted(laws.stage.dance(move))
+        fit = laws.stage.fit(move)
         return fit.values, fit.posture, _named(laws.stage, move), *laws.stage.content
 
     contents = [

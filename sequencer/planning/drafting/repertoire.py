@@ -28,7 +28,9 @@ class Material:
         return (*self.known, *(name for name in sorted(self.learning) if name not in self.known))
 
 
-def material_for(read: ReadShow, record: Performer, book: Mapping[str, Pattern]) -> Material:
+def material_for(
+    read: ReadShow, record: Performer, book: Mapping[str, Pattern], *, wished: bool = True
+) -> Material:
     """What a performer may be given.
 
     Parameters
@@ -36,6 +38,8 @@ def material_for(read: ReadShow, record: Performer, book: Mapping[str, Pattern])
     read : ReadShow
     record : Performer
     book : mapping of name to Pattern
+    wished : bool
+        Whether a wish for what cannot be danced is refused; otherwise it brings what it can.
 
     Raises
     ------
@@ -66,15 +70,15 @@ def material_for(read: ReadShow, record: Performer, book: Mapping[str, Pattern])
             "nothing-for-this-prop", ("cast", index), f"no pattern is meant for {record.name}'s {kinds[0]}",
             "add one under `patterns`, or write this routine by hand",
         )  # fmt: skip
-    wished = _wished(read, book, suited - never, allowed | known)
+    brought = _wished(read, book, suited - never, allowed | known, refuse=wished)
     # What is known by name is used whatever it was meant for.
-    usable = ((allowed & suited) | known | wished) - never
-    if not usable - (learning - wished):
+    usable = ((allowed & suited) | known | brought) - never
+    if not usable - (learning - brought):
         raise read.fault(
             "empty-repertoire", ("cast", index), f"{record.name} is left without a pattern to draft from",
             "raise `level`, name patterns under `repertoire`, `known`, or take some out of `never`",
         )  # fmt: skip
-    learnt = (learning & (suited | known)) - never - wished
+    learnt = (learning & (suited | known)) - never - brought
     ordered = tuple(name for name in book if name in usable and name not in learnt)
     named = [book[name].difficulty for name in ordered]
     return Material(
@@ -85,21 +89,26 @@ def material_for(read: ReadShow, record: Performer, book: Mapping[str, Pattern])
 
 
 def _wished(
-    read: ReadShow, book: Mapping[str, Pattern], able: set[str], allowed: set[str]
+    read: ReadShow,
+    book: Mapping[str, Pattern],
+    able: set[str],
+    allowed: set[str],
+    *,
+    refuse: bool,
 ) -> set[str]:
     """Patterns that a wish brings: by their own names, or the easiest of a kind of which the performer has none."""
     families = {name: pattern.family for name, pattern in book.items()}
     wished: set[str] = set()
     for word, often in read.show.wishes.counted.items():
         meant = set(meant_by(word, families))
-        if not meant & able:
+        if refuse and not meant & able:
             times = "once" if often == 1 else f"{often} times"
             raise fault_of_wish(
                 read, word, f"{word} is wished {times}, but whoever leads never dances it, or not with this prop",
                 f"take {word} out of `wishes`, or out of `never`, or use a prop that it is meant for",
             )  # fmt: skip
         if word in book:
-            wished.add(word)
+            wished |= meant & able
         elif not meant & able & allowed:
             wished |= set(sorted(meant & able, key=lambda name: book[name].difficulty)[:often])
     return wished

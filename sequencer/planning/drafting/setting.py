@@ -31,13 +31,12 @@ _OWN_TERMS = (
 EIGHTS = 16.0  # [beats] of two eights, for which weights are stated
 SOON = 16  # [beats] within which a pattern does not come again, unless the part returns
 SEEN = 12.0  # [beats] that a hard move needs to be seen
+WALKED = 2  # difficulty up to which one can walk in it
 HARD = 4  # difficulty after which a rest is welcome
 CALM = 0.4  # rank of loudness below which music counts as calm
 
 
-PassageKey = tuple[
-    int, float, int, int, int, int
-]  # move, beats, link, move, and the range of tempos of each
+PassageKey = tuple[int, float, int, int, int, int]  # move, beats, link, move, and the way of each
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -46,8 +45,10 @@ class Cast:
 
     moves: tuple[DraftMove, ...]
     heard: tuple[Heard, ...]
-    laws: tuple[tuple[MoveLaws, ...], ...]  # of each performer, at each range of tempos of the song
-    paces: tuple[int, ...]  # of each material, which of these ranges
+    laws: tuple[
+        tuple[MoveLaws, ...], ...
+    ]  # of each performer, in each way: at a tempo, mirrored or not
+    ways: tuple[int, ...]  # of each slot, which of these ways
     material: Material
     book: Mapping[str, Pattern]
 
@@ -140,9 +141,13 @@ class Setting:
 
     def _own_sum(self, material: int) -> Floats:
         total: Floats = np.sum(list(self.own_terms(material).values()), axis=0)
-        for k in range(self.count):
-            if (material, k) in self.forbidden:
-                total[k] = inf
+        barred = [k for k in range(self.count) if (material, k) in self.forbidden]
+        if any(self.slots[k].material == material for k in self.walked):
+            easy = self.difficulty <= WALKED
+            easy[barred] = False
+            if easy.any():  # nobody walks in anything harder
+                total[~easy] = inf
+        total[barred] = inf
         return total
 
     def own_terms(self, material: int) -> dict[str, Floats]:
@@ -173,7 +178,7 @@ class Setting:
             terms["margin"] += weigh.margin * share * close
             terms["variety"] += TOO_SOON * self._beside(slot)
             if k in self.walked:
-                terms["walking"] += weigh.walking * share * np.maximum(self.difficulty - 2, 0)
+                terms["walking"] += weigh.walking * share * np.maximum(self.difficulty - WALKED, 0)
         if self.seed:
             draw = np.random.default_rng([self.seed, material]).random(self.count)
             terms["chance"] += weigh.chance * draw
@@ -235,13 +240,13 @@ class Setting:
 
     # --- links ---
 
-    def paces(self, a: int, b: int) -> tuple[int, int]:
-        """The ranges of tempos of two slots."""
-        return self.cast.paces[self.slots[a].material], self.cast.paces[self.slots[b].material]
+    def ways(self, a: int, b: int) -> tuple[int, int]:
+        """The ways in which two slots are danced: at which tempos, and who is mirrored."""
+        return self.cast.ways[a], self.cast.ways[b]
 
     def joins(self, a: int, b: int) -> Bools:
         """Which moves in one slot join which in the next without a link, for everybody."""
-        key = (self.slots[a].beats, *self.paces(a, b))
+        key = (self.slots[a].beats, *self.ways(a, b))
         if key not in self._joins:
             beats, first, second = key
             each = [
@@ -279,10 +284,10 @@ class Setting:
 
     def _link_table(self, a: int, b: int) -> Floats:
         costs = self.link_costs(a)
-        beats, paces = self.slots[a].beats, self.paces(a, b)
+        beats, ways = self.slots[a].beats, self.ways(a, b)
         usual = min(costs.values(), default=inf)
         table = np.where(self.joins(a, b) & (a not in self.exits), 0.0, usual)
-        for first, whole, second in {(k[0], k[1] + k[2], k[3]) for k in self.bad if k[4:] == paces}:
+        for first, whole, second in {(k[0], k[1] + k[2], k[3]) for k in self.bad if k[4:] == ways}:
             if whole == beats:
                 link = self.link(a, b, first, second)
                 table[first, second] = inf if link is None else costs.get(link, 0.0)
@@ -290,11 +295,11 @@ class Setting:
 
     def link(self, a: int, b: int, first: int, second: int) -> int | None:
         """The link between two moves in two slots [beats], 0 if they join; None if nothing is left."""
-        beats, paces = self.slots[a].beats, self.paces(a, b)
+        beats, ways = self.slots[a].beats, self.ways(a, b)
         options = [0] if a not in self.exits and self.joins(a, b)[first, second] else []
         options += self.link_costs(a)
         for n in options:
-            if (first, float(beats - n), n, second, *paces) not in self.bad:
+            if (first, float(beats - n), n, second, *ways) not in self.bad:
                 return n
         return None
 
@@ -305,22 +310,20 @@ class Setting:
             link = self.link(a, b, first, second)
             if link is not None:
                 beats = float(self.slots[a].beats - link)
-                yield (a, b), (first, beats, link, second, *self.paces(a, b))
+                yield (a, b), (first, beats, link, second, *self.ways(a, b))
 
     def tried(self, keys: Sequence[PassageKey]) -> list[str]:
         """What is held against each of some passages, by anybody who dances them."""
         said = [""] * len(keys)
         moves = self.cast.moves
-        for paces in dict.fromkeys(key[4:] for key in keys):
-            own = [k for k, key in enumerate(keys) if key[4:] == paces]
+        for ways in dict.fromkeys(key[4:] for key in keys):
+            own = [k for k, key in enumerate(keys) if key[4:] == ways]
             passages = [
                 MovePassage(before=moves[first], beats=beats, link=link, after=moves[second])
                 for first, beats, link, second, *_ in (keys[k] for k in own)
             ]
             for laws in self.cast.laws:
-                for k, why in zip(
-                    own, tried(passages, laws[paces[0]], laws[paces[1]]), strict=True
-                ):
+                for k, why in zip(own, tried(passages, laws[ways[0]], laws[ways[1]]), strict=True):
                     said[k] = said[k] or why
         return said
 

@@ -28,6 +28,7 @@ def summary(draft: Draft, *, why: bool = False) -> str:
     else:
         lines.append("NOT checked: run `sequencer check` before you rely on it")
     lines += [f"left out: {words}" for words in draft.unmet]
+    lines += [f"left open: {words}" for words in draft.left_open]
     for finding in draft.left:
         at = f" ({finding.position})" if finding.position else ""
         lines.append(f"not from the routine, {finding.severity.upper()}{at}: {finding.message}")

@@ -1,0 +1,101 @@
+import pytest
+
+from sequencer.errors import InputError
+from sequencer.planning.drafting.draft_ground import ground_of
+from sequencer.planning.drafting.draft_search import drafted_show
+from sequencer.planning.drafting.group_draft import group_draft
+from sequencer.show.document import parse_document
+from sequencer.show.drafted import drafted_entries, drafted_staging
+from sequencer.show.reading import show_from_document
+from sequencer.staging.timeline import staged
+from tests.songs import even_song
+
+SHOW = """\
+title: Two
+track: {file: song.ogg}
+venue: {stage: {shape: rectangle, width: WIDTH m, depth: 12 m}, audience: [{line: [[-12, -9], [12, -9]]}]}
+cast:
+  - {name: Ash, stature: 1.7, prop: &poi {kind: poi, tether: 0.45}, repertoire: {known: [KNOWN]}}
+  - {name: Birch, stature: 1.6, prop: *poi, repertoire: {known: [KNOWN]}}
+wishes: {WISHES}
+"""
+STAGED = """\
+formations: {line: {spots: {Ash: {at: [-3, 5]}, Birch: {at: [3, 5]}}}, back: {spots: {Ash: {at: [-3, 7]}, Birch: {at: [3, 7]}}}}
+staging: [{formation: line, from: 1.1}, {formation: back, from: 9.1, beats: 8}]
+"""
+KNOWN = "wheel-spin, extension, two-beat-weave, antispin-flower-4"
+
+
+def song():
+    energy = tuple([0.2] * 8 + [0.6] * 8 + [0.9] * 8)
+    return even_song(97, tempo=100.0, sections={0.0: "A", 19.2: "B", 38.4: "C"}, energy=energy)
+
+
+def show_text(*, width=16, known=KNOWN, wishes="", more=""):
+    text = SHOW.replace("WIDTH", str(width)).replace("KNOWN", known).replace("WISHES", wishes)
+    return text + more
+
+
+def group(text):
+    ground = ground_of(text, "s.yaml", song())
+    return ground, group_draft(ground, ground.slots())
+
+
+def test_formations_are_drafted_where_nothing_says_where_people_stand():
+    _, found = group(show_text())
+    assert set(found.words) <= set(found.formations)
+    first, *others = found.staging
+    assert "beats" not in first.values
+    assert len(others) >= 1
+    assert all(row.values["beats"] >= 8 for row in others)
+    assert found.walked
+    for row in found.formations.values():
+        (a, b), (c, d) = (row["spots"][name]["at"] for name in ("Ash", "Birch"))
+        assert ((a - c) ** 2 + (b - d) ** 2) ** 0.5 > 2.0
+
+
+def test_without_walking_there_is_one_formation():
+    _, found = group(show_text(wishes="walking: none"))
+    assert len(found.staging) == 1
+    assert found.walked == frozenset()
+
+
+def test_a_persons_formations_stay_and_their_walks_are_known():
+    ground, found = group(show_text(more=STAGED))
+    assert (found.formations, found.staging) == ({}, ())
+    assert [ground.slots()[k].start for k in sorted(found.walked)] == [32]
+
+
+def test_mirrored_pairs_dance_what_is_neither_loudest_nor_calmest():
+    ground, found = group(show_text(more=STAGED))
+    by_label = {slot.label: found.mirrored.get(k, ()) for k, slot in enumerate(ground.slots())}
+    assert by_label == {"A": (), "B": ("Birch",), "C": ()}
+
+
+def test_a_stage_that_is_too_small_is_refused_with_its_place():
+    with pytest.raises(InputError, match=r"s\.yaml:3:\d+: no formation of 2 fits on this stage"):
+        group(show_text(width=2).replace("depth: 12", "depth: 2"))
+
+
+def test_what_nobody_has_in_common_is_refused():
+    text = show_text().replace(KNOWN, "extension", 1).replace(KNOWN, "wheel-spin", 1)
+    with pytest.raises(InputError, match=r"s\.yaml:5:\d+: there is no pattern that everybody"):
+        drafted_show(text, "s.yaml", song())
+
+
+def test_a_group_gets_a_clean_routine_with_easy_patterns_on_walks():
+    made = drafted_show(show_text(), "s.yaml", song())
+    assert made.checked
+    document = parse_document(made.text, "s.yaml")
+    read = show_from_document(document)
+    assert len(drafted_entries(document.values)) == len(read.show.timeline)
+    assert len(drafted_staging(document.values)) == len(read.show.staging) > 1
+    show = staged(read, song())
+    assert any(block.mirrored for block in show.blocks_of("Birch"))
+    walks = [(one.walk, one.start) for one in show.standings[1:]]
+    for block in show.blocks:
+        walking = any(a < block.end and b > block.start for a, b in walks)
+        if walking and not block.link:
+            assert show.book[block.title].difficulty <= 2
+    again = drafted_show(made.text, "s.yaml", song())
+    assert again.text == made.text
