@@ -146,3 +146,18 @@ def test_what_is_impossible_goes_and_nothing_else() -> None:
     assert [n.tolist() for n in small.names] == [[1], [0], [1]]
     assert possible(restricted(graph, [[0], [0, 1], [0, 1]])) is None
     assert possible(restricted(graph, [[0, 1], [0, 1], [0]])) is None
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_bounds_of_candidates_are_bounds_from_any_multipliers(seed: int) -> None:
+    graph = drawn(seed, slots=5, candidates=4)
+    costs = {picks: cost_of(graph, picks) for picks in product(range(4), repeat=5)}
+    best = min(costs.values())
+    for start in (np.zeros(3), 10.0 * graph.prices):
+        found = bounded(graph, start, lambda: best, rounds=3, limit=10**4)
+        assert found.bound <= best + 1e-9
+        assert np.all(found.multipliers <= graph.prices)
+        for slot in range(5):
+            for candidate in range(4):
+                truth = min(cost for picks, cost in costs.items() if picks[slot] == candidate)
+                assert found.least[slot][candidate] <= truth + 1e-9
