@@ -111,13 +111,14 @@ def song_of(tempo: float) -> Song:
     )  # fmt: skip
 
 
-def stage(solo: Solo) -> Staged:
+def stage(solo: Solo, *, fly: bool = True) -> Staged:
     """The solo, staged."""
-    return _staged(solo.text, solo)
+    return _staged(solo.text, solo, fly=fly)
 
 
-def _staged(text: str, solo: Solo) -> Staged:
-    return staged(show_from_document(parse_document(text, "solo.yaml")), song_of(solo.tempo))
+def _staged(text: str, solo: Solo, *, fly: bool = True) -> Staged:
+    read = show_from_document(parse_document(text, "solo.yaml"))
+    return staged(read, song_of(solo.tempo), fly=fly)
 
 
 def faults_of(show: Staged) -> list[Finding]:
@@ -143,7 +144,7 @@ def clean(draw: np.random.Generator) -> Solo:
         for _ in range(_DRAWS):
             one = _block(draw)
             tried = replace(solo, blocks=[*solo.blocks, one])
-            if not any(each.code in MENDED_CODES for each in _at_first_sight(stage(tried))):
+            if not any(each.code in MENDED_CODES for each in _at_first_sight(stage(tried, fly=False))):
                 solo = tried
             if len(solo.blocks) == 4:
                 return solo
@@ -230,11 +231,12 @@ def planted(draw: np.random.Generator, kind: str) -> tuple[Solo, Staged, list[Fi
                     tried, tether=round(solo.stature * float(draw.choice([0.41, 0.42])), 2)
                 )
             try:
-                show = stage(tried)
+                drawn = stage(tried, fly=False)
             except (InputError, ValueError):
                 continue
-            if not any(each.code in codes for each in _at_first_sight(show)):
+            if not any(each.code in codes for each in _at_first_sight(drawn)):
                 continue
+            show = stage(tried)
             found = sorted(faults_of(show), key=lambda each: each.code not in codes)
             if found and found[0].code in codes:
                 return tried, show, found

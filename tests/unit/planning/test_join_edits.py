@@ -3,7 +3,7 @@
 import pytest
 
 from sequencer.planning.join_edits import failing
-from sequencer.planning.mending import mended_joins
+from sequencer.planning.mending import mended_dance
 from sequencer.show.document import parse_document
 from sequencer.show.reading import show_from_document
 from sequencer.staging.timeline import staged
@@ -33,14 +33,14 @@ def stage(text):
 
 def mend(timeline):
     text = HEAD + timeline
-    mended = mended_joins(text, "s.yaml", SONG)
+    mended = mended_dance(text, "s.yaml", SONG)
     assert failing(stage(mended.text)) == [] or mended.left
     return mended
 
 
 def test_a_clean_show_is_left_alone():
     text = HEAD + "timeline:\n  - {from: 3.1, pattern: toroid, beats: 8, timing: together}\n"
-    mended = mended_joins(text, "s.yaml", SONG)
+    mended = mended_dance(text, "s.yaml", SONG)
     assert mended.text == text
     assert mended.done == mended.left == ()
 
@@ -148,12 +148,12 @@ def test_a_long_show_with_three_odd_builds_comes_out_clean(long_timeline):
     kinds = [meeting.judged().verdict.kind for meeting in failing(show)]
     assert kinds.count("wrong way round") >= 3
 
-    mended = mended_joins(text, "s.yaml", SONG)
+    mended = mended_dance(text, "s.yaml", SONG)
 
     assert mended.left == ()
     assert failing(stage(mended.text)) == []
     for n in range(4):
         assert f"# build {n}" in mended.text
     assert "# opens" in mended.text
-    again = mended_joins(mended.text, "s.yaml", SONG)
+    again = mended_dance(mended.text, "s.yaml", SONG)
     assert again.text == mended.text

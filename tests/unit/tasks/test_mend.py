@@ -24,7 +24,7 @@ def file(tmp_path, monkeypatch):
         made(Mended(text="title: one\n", done=("one",), left=()))
         return Mended(text="title: both\n", done=("one", "two"), left=("three",))
 
-    monkeypatch.setattr(mend, "mended_joins", joined)
+    monkeypatch.setattr(mend, "mended_dance", joined)
     monkeypatch.setattr(mend, "mended_spacing", spaced)
     return path
 
