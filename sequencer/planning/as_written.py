@@ -58,5 +58,8 @@ def plain(value: float) -> float | int:
 def shown(value: Any, unit: str = "m") -> str:
     """A written length or angle as a person reads it, with a unit in any case."""
     if isinstance(value, str):
-        return value
+        try:
+            value = float(value)
+        except ValueError:
+            return value
     return f"{value:.2f} {unit}" if unit == "m" else f"{value:g}{unit}"

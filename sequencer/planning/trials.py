@@ -26,7 +26,6 @@ _OVER = re.compile(r"(\d+(?:\.\d+)?)[^(;,]*[(,] ?(?:the )?limit (?:is )?(\d+(?:\
 _TAUT = re.compile(r"from (\d+(?:\.\d+)?) on")
 _TEMPO = re.compile(r"at (\d+(?:\.\d+)?) beats a minute")
 _METRES = {"mm": 0.001, "cm": 0.01, "m": 1.0}
-_OF_MARGINS = ("hits-floor", "ceiling-too-low")  # faults that the margin of a block decides
 _BREACH = ("into", "out of reach", "beyond")  # words after which a length is one too many
 _QUICK = (
     "joins",
@@ -131,8 +130,6 @@ class FaultTrials:
         *steps : DanceEdit
             Each is of the show as the one before leaves it.
         """
-        if not self.fly and faults[0].code in _OF_MARGINS:
-            return self._as_staged.of(faults, *steps)
         key = ("|".join(step.key for step in steps), tuple(faults))
         if key not in self._known:
             stop_if_unwanted()
@@ -143,7 +140,7 @@ class FaultTrials:
     def confirmed(self, faults: Sequence[Finding], *steps: DanceEdit) -> Trial | None:
         """The trial of a change as the show is staged, its blocks flown where their hand work is large."""
         trial = self.of(faults, *steps)
-        if self.fly or trial is None or not trial.clear or faults[0].code in _OF_MARGINS:
+        if self.fly or trial is None or not trial.clear:
             return trial
         if self._plain is self.show and not needs_flights(trial.after):
             return trial
