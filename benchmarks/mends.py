@@ -14,7 +14,7 @@ import json
 import statistics
 import time
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field, replace
 from typing import Any
 
@@ -282,8 +282,16 @@ def outcomes(
     kinds: list[str], count: int, seed: int, *, flown: bool = False
 ) -> Iterator[dict[str, Any]]:
     """One row for each planted fault, the kinds in turn."""
-    for k in range(count):
-        kind = kinds[k % len(kinds)]
+    return rows_of(
+        [kinds[k % len(kinds)] for k in range(count)], range(count), seed=seed, flown=flown
+    )
+
+
+def rows_of(
+    kinds: list[str], numbers: Iterable[int], *, seed: int, flown: bool = False
+) -> Iterator[dict[str, Any]]:
+    """One row for each planted fault, of a kind and a number each."""
+    for kind, k in zip(kinds, numbers, strict=True):
         solo, show, found = planted(np.random.default_rng([seed, k]), kind, flown=flown)
         trials = FaultTrials(show=show)
         codes = KINDS[kind][1]

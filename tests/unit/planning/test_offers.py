@@ -45,7 +45,7 @@ def test_every_finding_keeps_its_own_words(monkeypatch):
     asked = []
     words = {(("Ash", "Birch"), "3.1"): ("x", "y")}
     monkeypatch.setattr(offers, "words_for", lambda show: asked.append(show) or words)
-    monkeypatch.setattr(offers, "dance_words", lambda _show, _found, *, progress: {join: ("a",)})
+    monkeypatch.setattr(offers, "dance_words", lambda _show, _found, **_named: {join: ("a",)})
     found = offers.with_mends(SHOW, result).findings
     assert [one.remedies for one in found] == [("x", "y"), ("before",), ("a",), ("before",)]
     assert asked == [SHOW]
