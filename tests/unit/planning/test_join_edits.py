@@ -110,16 +110,20 @@ timeline:
 
 
 def test_what_cannot_be_mended_is_told():
-    mended = mend(
-        """\
+    """A burn that is too long, in a song with one section and a dance of one block: nowhere to put it out."""
+    text = """\
 timeline:
-  - {from: 3.1, pattern: windmill, beats: 1}
-  - {pattern: corkscrew, beats: 1}
+  - {from: 1.1, pattern: static-spin, beats: 32}
+fire:
+  fuel: kerosene
+  burn: {time: 10 s, measured: true}
+  flame: 0.3 m
+  lit: [{who: Ash, from: 1.1, until: 9.1}]
 """
-    )
-    assert not any("link" in words for words in mended.done), "neither block has a beat to give"
-    assert mended.left
-    assert any("needs-a-link; tried" in words for words in mended.left)
+    mended = mend(text)
+    assert mended.done == ()
+    assert any(words.startswith("Ash, 1.1: burns-out; tried") for words in mended.left)
+    assert mended.text == HEAD + text
 
 
 @pytest.fixture(scope="module")
